@@ -1,0 +1,55 @@
+"""What a roster becomes: children, and an account of every line it was read from."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+from namewright.settings import Hand, Support
+
+
+@dataclass(frozen=True, slots=True)
+class Child:
+    """One child, as the rest of the house needs to know them.
+
+    ``practice`` is the name to write, NFC; ``label`` is how an adult tells this child from every other
+    in the class (it adds an initial or a number where two share a name); ``line`` is the 1-based line
+    (or spreadsheet row) the child was read from. A setting that is None means "as the class".
+    """
+
+    practice: str
+    label: str
+    given: str
+    family: str
+    line: int
+    support: Support | None = None
+    hand: Hand | None = None
+    line_height_mm: float | None = None
+
+
+class Outcome(StrEnum):
+    """What became of a line."""
+
+    CHILD = "child"
+    HEADER = "header"
+    BLANK = "blank"
+    LEFT_OUT = "left out"
+
+
+@dataclass(frozen=True, slots=True)
+class LineReport:
+    """One line of the input and what became of it, in whole sentences for the teacher."""
+
+    line: int
+    text: str
+    outcome: Outcome
+    child: Child | None
+    notes: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Roster:
+    """The children in roster order, and one report for every line of the input, in input order."""
+
+    children: tuple[Child, ...]
+    lines: tuple[LineReport, ...]
