@@ -1,0 +1,176 @@
+"""An alphabet: glyphs made of pen strokes, and the joining of a base letter with its marks.
+
+Letter units: 100 to a zone, y up, baseline 0, midline 100, top line 200, descender line −100.
+Out of scope: rulings, millimetres and spacing (``lines``).
+"""
+
+from __future__ import annotations
+
+import tomllib
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, field
+from functools import cache
+from importlib import resources
+from pathlib import Path
+from typing import Any
+
+import unicodedata2
+
+from namewright.letters.strokes import Bounds, Point, Stroke, join_bounds, parse_stroke
+
+_SOFT_DOTTED = {"i": "ı", "j": "ȷ"}  # lose the dot under a mark above (Unicode property Soft_Dotted)
+_SPACES = frozenset("  ")
+
+
+class MissingLetters(ValueError):
+    """A text has characters that the alphabet cannot draw; ``characters`` lists them in order, once each."""
+
+    def __init__(self, characters: Iterable[str]) -> None:
+        self.characters = tuple(dict.fromkeys(characters))
+        super().__init__("our letters have no " + ", ".join(describe(char) for char in self.characters))
+
+
+def describe(char: str) -> str:
+    """Name a character for a reader: itself where it can be seen, its Unicode name and its code point."""
+    name = unicodedata2.name(char, "a character without a name").lower()
+    visible = unicodedata2.category(char)[0] in "LNPS"
+    return f"{f'“{char}” ' if visible else ''}({name}, U+{ord(char):04X})"
+
+
+@dataclass(frozen=True, slots=True)
+class Glyph:
+    """A base letter, or a mark drawn about its own attachment point.
+
+    ``whole`` letters (capitals, figures) stretch in one piece between baseline and top line; the others are
+    mapped zone by zone. ``short`` letters rise only part of the ascender zone where a ruling grades heights.
+    ``attach`` names the anchor of the base to which a mark is joined.
+    """
+
+    strokes: tuple[Stroke, ...]
+    anchors: Mapping[str, Point] = field(default_factory=dict)
+    whole: bool = False
+    short: bool = False
+    attach: str = "top"
+
+
+@dataclass(frozen=True, slots=True)
+class PlacedMark:
+    """A mark on a letter: its glyph, the anchor of the base it hangs on, and its offset from there in units."""
+
+    glyph: Glyph
+    anchor: Point
+    offset: Point
+
+
+@dataclass(frozen=True, slots=True)
+class Letter:
+    """One grapheme cluster ready to be set: a base glyph and its marks, in writing order."""
+
+    cluster: str
+    base: Glyph
+    marks: tuple[PlacedMark, ...] = ()
+
+    def bounds(self) -> Bounds:
+        """Return the box of the centrelines in letter units, as on a ruling of equal zones."""
+        boxes = [stroke.bounds() for stroke in self.base.strokes]
+        for mark in self.marks:
+            dx, dy = mark.anchor[0] + mark.offset[0], mark.anchor[1] + mark.offset[1]
+            boxes += [(x0 + dx, y0 + dy, x1 + dx, y1 + dy)
+                      for x0, y0, x1, y1 in (stroke.bounds() for stroke in mark.glyph.strokes)]
+        return join_bounds(boxes)
+
+
+@dataclass(frozen=True, slots=True)
+class Alphabet:
+    """Glyphs by character, marks by name, and the rules by which marks change with their base."""
+
+    name: str
+    space: float
+    glyphs: Mapping[str, Glyph]
+    marks: Mapping[str, Glyph]
+    mark_of: Mapping[str, str]
+    mark_forms: Mapping[tuple[str, str], str]
+
+    def has(self, char: str) -> bool:
+        """Return whether one character (NFD) is drawn as it is, a space counting as drawn."""
+        return char in self.glyphs or char in self.mark_of or char in _SPACES
+
+    def missing(self, text: str) -> tuple[str, ...]:
+        """Return the characters of ``text`` that cannot be drawn, in order, once each."""
+        return tuple(dict.fromkeys(
+            char for char in unicodedata2.normalize("NFC", text)
+            if char not in self.glyphs and not all(self.has(part) for part in unicodedata2.normalize("NFD", char))
+        ))
+
+    def letter(self, cluster: str) -> Letter:
+        """Return the letter for one grapheme cluster. Raises MissingLetters for one we cannot draw."""
+        decomposed = unicodedata2.normalize("NFD", cluster)
+        lost = self.missing(cluster)
+        if lost or decomposed[0] in self.mark_of or decomposed in _SPACES:
+            raise MissingLetters(lost or decomposed)
+        base, marks = decomposed[0], list(decomposed[1:])
+        while marks and (joined := unicodedata2.normalize("NFC", base + marks[0])) in self.glyphs:
+            base, marks = joined, marks[1:]
+        return self._compose(cluster, base, [self._mark_name(base, mark) for mark in marks])
+
+    def _mark_name(self, base: str, mark: str) -> str:
+        name = self.mark_of[mark]
+        return self.mark_forms.get((name, base), name)
+
+    def _compose(self, cluster: str, base: str, names: list[str]) -> Letter:
+        if base in _SOFT_DOTTED:
+            if not any(self.marks[name].attach == "top" for name in names):
+                names = ["dot", *names]
+            base = _SOFT_DOTTED[base]
+        glyph, placed = self.glyphs[base], []
+        reached: dict[str, Point] = {}
+        for name in names:
+            mark = self.marks[name]
+            anchor = glyph.anchors.get(mark.attach)
+            if anchor is None:
+                raise MissingLetters(unicodedata2.normalize("NFC", cluster))
+            offset = reached.get(mark.attach, (0.0, 0.0))
+            placed.append(PlacedMark(mark, anchor, offset))
+            step = mark.anchors.get(mark.attach, (0.0, 0.0))
+            reached[mark.attach] = (offset[0] + step[0], offset[1] + step[1])
+        return Letter(cluster, glyph, tuple(placed))
+
+
+def parse_alphabet(source: str) -> Alphabet:
+    """Read an alphabet from TOML text (see ``fonts/README.md`` for the notation).
+
+    Raises ValueError that names the glyph for a stroke that does not parse.
+    """
+    table = tomllib.loads(source)
+    marks = {name: _glyph(name, entry) for name, entry in table["marks"].items()}
+    return Alphabet(
+        name=table["name"],
+        space=float(table["space"]),
+        glyphs={char: _glyph(char, entry) for char, entry in table["glyphs"].items()},
+        marks=marks,
+        mark_of={entry["char"]: name for name, entry in table["marks"].items() if "char" in entry},
+        mark_forms={(form["mark"], base): form["use"] for form in table["mark_forms"] for base in form["bases"]},
+    )
+
+
+def _glyph(name: str, entry: Mapping[str, Any]) -> Glyph:
+    try:
+        strokes = tuple(parse_stroke(data) for data in entry["strokes"])
+    except ValueError as error:
+        raise ValueError(f"glyph “{name}”: {error}") from error
+    anchors = {key: (float(x), float(y)) for key, (x, y) in entry.get("anchors", {}).items()}
+    return Glyph(strokes, anchors, bool(entry.get("whole")), bool(entry.get("short")), entry.get("attach", "top"))
+
+
+@cache
+def upright() -> Alphabet:
+    """Return our own upright manuscript alphabet, ``fonts/upright.toml``."""
+    return parse_alphabet(_font_source("upright.toml"))
+
+
+def _font_source(name: str) -> str:
+    """Read a font source from the installed package, or from ``fonts/`` of a checkout."""
+    packaged = resources.files("namewright").joinpath("fonts", name)
+    if packaged.is_file():
+        return packaged.read_text(encoding="utf-8")
+    return (Path(__file__).parents[3] / "fonts" / name).read_text(encoding="utf-8")
