@@ -1,0 +1,1 @@
+"""Which letters and names are harder, on what evidence, and in which order to practise them."""
