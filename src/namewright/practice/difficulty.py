@@ -1,0 +1,178 @@
+"""How hard a letter and a name are for a child of 3 to 6, on the published evidence and two rules of ours.
+
+**Unit.** The logit-like units of Phillips et al. (2012), Table 4; more negative is easier. The columns of
+one model are used throughout: ``b_not_first``, and ``b_first`` for the child's own first initial.
+
+**Three bands, not 26 ranks.** The authors hold the order to be clear only at the ends, and twenty of the 26
+figures lie between −0.65 and −0.30. Those twenty are the middle band, edges included; the step down to the
+next easier letter (0.11) and up to the next harder one (0.16) are wider than any step inside (at most 0.09).
+So O B A C are easier, U V are harder.
+
+**Where there is no figure of its own,** a letter borrows one, and its note says so:
+
+- A small letter takes its capital's: children meet the capital first, and knowing it makes the small one
+  more than 16 times as likely to be known (Turnbull et al. 2010). Both lists of small letters that first
+  graders find hard to WRITE (at second hand) share q z u j k: these move to the harder band. Both share
+  c i o v as easy; v, harder to name and easy to write, goes to the middle, for the two do not agree.
+- An accented letter takes what its base letter takes; the mark itself has no figure.
+- A digit, and a letter outside A–Z even without its marks (ł, ø, ß, the ʻokina …), goes to the middle band.
+- A letter moved to a band takes the mean figure of the capitals that the table itself puts there.
+
+**The child's own initial** is easier by the published amount for that letter, or by the mean over the
+letters that have one; it is never moved to a harder band, for children print it better, too (Treiman &
+Broderick 1998). Only the sign as written gains: in Anna the A does, the a does not.
+
+**A name** is the mean of its different signs (a repeated one counts once) plus a workload. The workload is a
+RULE OF OURS, not a finding: no study was found of how much a longer name delays writing it. Its weight is
+chosen so that a name long by Puranik & Lonigan's count (seven letters) carries as much as the whole width of
+the middle band, the width inside which letters cannot be told apart. A sum, and not first band then length,
+because a sum can be read off one column and no small step in a letter overrules a large one in length. That
+a name is read against the letters' cut-offs, workload included, is a rule of ours as well.
+
+Out of scope: strokes and shapes, groups, plans over time.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from enum import StrEnum
+from functools import reduce
+from statistics import fmean
+
+import unicodedata2
+
+from namewright.names.clusters import clusters
+from namewright.practice.evidence import Evidence, load_evidence
+
+__all__ = ["Band", "Evidence", "LetterDifficulty", "NameDifficulty", "agreed_writing", "band_of",
+           "base_letter", "letter_difficulty", "load_evidence", "name_difficulty", "own_initial_gain",
+           "written_signs"]
+
+MIDDLE_FROM, MIDDLE_TO = -0.65, -0.30
+LONG_NAME_LETTERS = 7
+WORKLOAD_PER_LETTER = round((MIDDLE_TO - MIDDLE_FROM) / LONG_NAME_LETTERS, 2)
+DIGITS = 2  # the source's own precision; what is printed is what is compared
+
+
+class Band(StrEnum):
+    """How hard, in three steps."""
+
+    EASIER = "easier"
+    MIDDLE = "middle"
+    HARDER = "harder"
+
+
+@dataclass(frozen=True, slots=True)
+class LetterDifficulty:
+    """One written sign (a grapheme cluster), its figure in the source's units, its band, and why."""
+
+    letter: str
+    figure: float
+    band: Band
+    note: str
+
+
+@dataclass(frozen=True, slots=True)
+class NameDifficulty:
+    """A name's different signs in the order of the name, and the two parts of its difficulty.
+
+    ``length`` counts the letters and digits to write, repeats included, and no spaces, hyphens or
+    apostrophes. ``letter_part`` and ``workload`` are in the letters' units, to two decimals.
+    """
+
+    letters: tuple[LetterDifficulty, ...]
+    length: int
+    letter_part: float
+    workload: float
+
+    @property
+    def difficulty(self) -> float:
+        """The one number: letter part plus workload; lower is easier."""
+        return round(self.letter_part + self.workload, DIGITS)
+
+    @property
+    def band(self) -> Band:
+        """The band of the one number, by the letters' cut-offs."""
+        return band_of(self.difficulty)
+
+
+def band_of(figure: float) -> Band:
+    """Return the band of a figure in the source's units; both edges belong to the middle."""
+    if figure < MIDDLE_FROM:
+        return Band.EASIER
+    return Band.HARDER if figure > MIDDLE_TO else Band.MIDDLE
+
+
+def written_signs(name: str) -> tuple[str, ...]:
+    """Return what a child has to write: the letters and digits of a name, in order, repeats included."""
+    return tuple(sign for sign in clusters(name) if unicodedata2.category(sign[0])[0] in "LN")
+
+
+def base_letter(sign: str) -> str:
+    """Return the first character of a sign once its marks are taken off: ``é`` gives ``e``."""
+    return str(unicodedata2.normalize("NFD", sign)[0])
+
+
+def agreed_writing() -> tuple[frozenset[str], frozenset[str]]:
+    """Return the small letters that every writing list calls easy, and those that every one calls hard."""
+    lists = load_evidence().writing
+    return (reduce(frozenset.intersection, (each.easy for each in lists)),
+            reduce(frozenset.intersection, (each.hard for each in lists)))
+
+
+def own_initial_gain(capital: str | None = None) -> float:
+    """Return how much easier a capital is as the child's own initial, in the source's units.
+
+    Without a capital, or for one whose figure is not estimable: the mean over those that have a figure.
+    """
+    capitals = load_evidence().capitals
+    own = capitals[capital].own_initial_gain if capital else None
+    gains = [item.own_initial_gain for item in capitals.values() if item.own_initial_gain is not None]
+    return fmean(gains) if own is None else own
+
+
+def letter_difficulty(letter: str, *, own_initial: bool = False) -> LetterDifficulty:
+    """Return how hard one written sign is; see the module header for what stands in for a missing figure."""
+    base = base_letter(letter)
+    capital = base.upper() if base.isascii() and base.isalpha() else None
+    named = load_evidence().capitals[capital].b_not_first if capital else _mean_of(Band.MIDDLE)
+    marked = "" if unicodedata2.normalize("NFD", letter) == base else "; its mark has no figure"
+    if own_initial:
+        figure, note = named - own_initial_gain(capital), "the child’s own initial"
+    else:
+        figure, note = _moved(base, named) if capital else (named, "no published figure: middle band")
+    return LetterDifficulty(letter, figure, band_of(figure), note + marked)
+
+
+def _moved(base: str, named: float) -> tuple[float, str]:
+    """Set the naming figure of a letter of A–Z or a–z against what is known of writing it."""
+    easy, hard = agreed_writing()
+    if base in hard:
+        return _mean_of(Band.HARDER), "hard to write in both lists (second-hand)"
+    if base in easy and band_of(named) is Band.HARDER:
+        return _mean_of(Band.MIDDLE), "harder to name, easy to write (second-hand): middle band"
+    return named, "naming figure" if base.isupper() else "naming figure of its capital"
+
+
+def _mean_of(band: Band) -> float:
+    """Return the mean naming figure of the capitals in a band."""
+    figures = [item.b_not_first for item in load_evidence().capitals.values()]
+    return fmean(figure for figure in figures if band_of(figure) is band)
+
+
+def name_difficulty(name: str, own_initial: str | None = None) -> NameDifficulty:
+    """Return how hard a name is to write.
+
+    ``own_initial`` is the first sign of the child's first name; None means that ``name`` begins with it.
+    A name with nothing to write is given the middle band's figure, no letters and no workload.
+    """
+    signs = written_signs(name)
+    own = own_initial if own_initial is not None else "".join(signs[:1])
+    letters = tuple(letter_difficulty(sign, own_initial=sign == own) for sign in dict.fromkeys(signs))
+    return NameDifficulty(letters, len(signs), round(_mean(letters), DIGITS),
+                          round(WORKLOAD_PER_LETTER * len(signs), DIGITS))
+
+
+def _mean(letters: Sequence[LetterDifficulty]) -> float:
+    return fmean(each.figure for each in letters) if letters else _mean_of(Band.MIDDLE)

@@ -1,0 +1,128 @@
+"""How hard a letter and a name are: bands, borrowed figures, the own initial, and the sum."""
+
+from __future__ import annotations
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from namewright.practice.difficulty import (
+    WORKLOAD_PER_LETTER,
+    Band,
+    band_of,
+    letter_difficulty,
+    name_difficulty,
+    own_initial_gain,
+    written_signs,
+)
+from namewright.practice.evidence import load_evidence
+
+LETTERS = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyzÉèñÅőŁøß"
+NAMES = st.text(LETTERS, min_size=1, max_size=14)
+
+
+@pytest.mark.parametrize(("letter", "band"), [
+    ("O", Band.EASIER), ("o", Band.EASIER), ("b", Band.EASIER),
+    ("X", Band.MIDDLE),   # on the edge, which belongs to the middle
+    ("N", Band.MIDDLE),   # on the other edge
+    ("U", Band.HARDER), ("V", Band.HARDER),
+    ("Q", Band.MIDDLE), ("Z", Band.MIDDLE), ("K", Band.MIDDLE), ("J", Band.MIDDLE),
+    ("q", Band.HARDER), ("z", Band.HARDER), ("u", Band.HARDER), ("j", Band.HARDER), ("k", Band.HARDER),
+    ("v", Band.MIDDLE),   # harder to name, easy to write
+    ("g", Band.MIDDLE),   # hard in one writing list only
+    ("é", Band.MIDDLE), ("ö", Band.EASIER), ("ü", Band.HARDER), ("ž", Band.HARDER),
+    ("ł", Band.MIDDLE), ("ß", Band.MIDDLE), ("ı", Band.MIDDLE), ("ʻ", Band.MIDDLE), ("7", Band.MIDDLE),
+    ("и", Band.MIDDLE),
+])
+def test_letter_bands(letter: str, band: Band) -> None:
+    """Each kind of letter falls in the band the module header gives it."""
+    assert letter_difficulty(letter).band is band
+
+
+@pytest.mark.parametrize("letter", LETTERS)
+def test_band_is_the_band_of_the_figure(letter: str) -> None:
+    """Figure and band of a letter never contradict each other."""
+    for own in (False, True):
+        rated = letter_difficulty(letter, own_initial=own)
+        assert rated.band is band_of(rated.figure)
+
+
+@pytest.mark.parametrize("letter", LETTERS)
+def test_own_initial_is_easier(letter: str) -> None:
+    """A child's own initial is in the easier band and easier than the same letter inside a name."""
+    own = letter_difficulty(letter, own_initial=True)
+    assert own.figure < letter_difficulty(letter).figure
+    assert own.band is Band.EASIER
+
+
+def test_own_initial_gain_is_published_or_the_mean() -> None:
+    """G gains its own published amount; H, not estimable, the mean over 22 letters, 0.77 to two decimals."""
+    gains = [item.own_initial_gain for item in load_evidence().capitals.values()]
+    known = [gain for gain in gains if gain is not None]
+    assert len(known) == 22
+    assert own_initial_gain("G") == pytest.approx(1.66 - 0.32)
+    assert own_initial_gain("H") == pytest.approx(sum(known) / 22)
+    assert f"{own_initial_gain():.2f}" == "0.77"
+
+
+@pytest.mark.parametrize(("letter", "words"), [
+    ("z", "second-hand"), ("v", "second-hand"), ("e", "capital"), ("é", "mark has no figure"),
+    ("ø", "no published figure"), ("E", "naming figure"),
+])
+def test_a_borrowed_figure_says_so(letter: str, words: str) -> None:
+    """A letter's note names what its figure rests on."""
+    assert words in letter_difficulty(letter).note
+
+
+def test_a_name_worked_by_hand() -> None:
+    """Mira: M as own initial −1.42, i −0.30, r −0.51, a −0.95; mean −0.795, and four letters of work."""
+    mira = name_difficulty("Mira")
+    assert [each.letter for each in mira.letters] == ["M", "i", "r", "a"]
+    assert mira.letter_part == pytest.approx((-1.42 - 0.30 - 0.51 - 0.95) / 4, abs=0.0051)
+    assert mira.workload == pytest.approx(4 * 0.05)
+    assert mira.difficulty == pytest.approx(mira.letter_part + mira.workload)
+
+
+def test_seven_letters_weigh_as_much_as_the_middle_band_is_wide() -> None:
+    """The workload of a long name takes a letter from the middle band's lower edge to its upper one."""
+    assert pytest.approx(0.35 / 7) == WORKLOAD_PER_LETTER
+
+
+@given(NAMES, st.data())
+def test_a_repeated_letter_is_work_but_no_new_letter(name: str, data: st.DataObject) -> None:
+    """Adding a letter the name has already leaves the letter part as it is and adds one letter of work."""
+    again = data.draw(st.sampled_from(written_signs(name)))
+    before, after = name_difficulty(name), name_difficulty(name + again)
+    assert after.letter_part == before.letter_part
+    assert after.workload == pytest.approx(before.workload + WORKLOAD_PER_LETTER)
+    assert after.difficulty > before.difficulty
+
+
+@given(NAMES, NAMES)
+def test_a_longer_name_never_has_less_workload(one: str, other: str) -> None:
+    """Workload grows with length and with nothing else."""
+    first, second = name_difficulty(one), name_difficulty(other)
+    assert (first.workload < second.workload) == (first.length < second.length)
+
+
+@given(NAMES)
+def test_a_harder_new_letter_makes_a_name_harder(name: str) -> None:
+    """Adding V, harder than every other letter, never makes a name easier; nor does its band fall."""
+    before, after = name_difficulty(name), name_difficulty(name + "V")
+    assert after.difficulty > before.difficulty
+    assert list(Band).index(after.band) >= list(Band).index(before.band)
+
+
+@pytest.mark.parametrize(("name", "length"), [
+    ("Jean-Luc", 7), ("Ada Bo", 5), ("D’Orla", 5), ("Keʻalo", 6), ("Zoë", 3), ("Q\u0302ara", 4),
+    ("", 0), ("– –", 0),
+])
+def test_length_counts_letters_only(name: str, length: int) -> None:
+    """Spaces, hyphens and apostrophes are not letters; a letter with its mark is one; the ʻokina is one."""
+    assert name_difficulty(name).length == length
+
+
+def test_a_name_with_nothing_to_write_is_no_error() -> None:
+    """No letters: the middle band, no work."""
+    empty = name_difficulty("- -")
+    assert (empty.letters, empty.workload, empty.band) == ((), 0.0, Band.MIDDLE)
