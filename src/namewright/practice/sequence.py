@@ -1,0 +1,83 @@
+"""The order in which the letters of one name are practised.
+
+Own initial first, then from the easier band to the harder; inside a band, letters that look alike are kept
+apart. Look-alikes are pairs rated 5.0 or more by the adults of Simpson et al. (2013), small a taken as
+children print it (single storey); accented letters are compared without their marks. The bands go before
+the look-alikes: a letter is never moved to another band to part a pair.
+
+Out of scope: spreading letters over days.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from itertools import chain
+
+from namewright.practice.difficulty import Band, LetterDifficulty, base_letter
+from namewright.practice.evidence import load_evidence
+
+LOOK_ALIKE_FROM = 5.0
+MOST_LETTERS = 40
+
+_Letters = tuple[LetterDifficulty, ...]
+
+
+def similarity(first: str, second: str) -> float | None:
+    """Return the published rating of two letters of one case; None where none of 3.0 or more is published."""
+    evidence = load_evidence()
+    pair = frozenset({base_letter(first), base_letter(second)})
+    return evidence.single_storey_a.get(pair, None if "a" in pair else evidence.similarity.get(pair))
+
+
+def look_alike(first: str, second: str) -> bool:
+    """Say whether two letters look so alike that they are better not practised one after the other."""
+    rating = similarity(first, second)
+    return rating is not None and rating >= LOOK_ALIKE_FROM
+
+
+def faces_left(letter: str) -> bool:
+    """Say whether a letter is one of those seen named as left-facing and reversed from memory."""
+    return base_letter(letter) in load_evidence().left_facing
+
+
+def practice_sequence(letters: Sequence[LetterDifficulty], own_initial: str) -> tuple[LetterDifficulty, ...]:
+    """Return different letters in the order of practice; ``own_initial`` goes first if it is among them.
+
+    As few look-alikes touch as the bands allow; among the orders with as few, the one nearest the name's
+    own order is taken. More than 40 different letters are no name: those keep that order as it is.
+    """
+    first = tuple(each for each in letters if each.letter == own_initial)
+    rest = [each for each in letters if each.letter != own_initial]
+    bands = tuple(tuple(each for each in rest if each.band is band) for band in Band)
+    if len(letters) > MOST_LETTERS:
+        return (*first, *chain.from_iterable(bands))
+    tries = (_arranged(first[-1:], bands, allowed, set()) for allowed in range(len(letters) + 1))
+    return next((*first, *found) for found in tries if found is not None)
+
+
+def _arranged(last: _Letters, bands: tuple[_Letters, ...], allowed: int,
+              dead: set[object]) -> _Letters | None:
+    """Return the first order of the bands after ``last`` in which at most ``allowed`` look-alikes touch.
+
+    ``dead`` collects the positions that were tried in vain, so that none is tried twice; letters that
+    differ in their marks only are the same there.
+    """
+    bands = tuple(band for band in bands if band)
+    if not bands:
+        return ()
+    position = (_bases(last), len(bands), _bases(bands[0]), allowed)
+    if position in dead:
+        return None
+    for at, each in enumerate(bands[0]):
+        touching = any(look_alike(each.letter, other.letter) for other in last)
+        if touching <= allowed:
+            after = (bands[0][:at] + bands[0][at + 1:], *bands[1:])
+            tail = _arranged((each,), after, allowed - touching, dead)
+            if tail is not None:
+                return (each, *tail)
+    dead.add(position)
+    return None
+
+
+def _bases(letters: _Letters) -> tuple[str, ...]:
+    return tuple(sorted(base_letter(each.letter) for each in letters))

@@ -1,0 +1,185 @@
+"""A class in order, and the order as table, CSV and JSON. The class is invented."""
+
+from __future__ import annotations
+
+import csv
+import io
+import json
+import re
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from namewright.names.model import Child
+from namewright.practice.difficulty import Band
+from namewright.practice.order import (
+    NOTES,
+    Order,
+    collation_key,
+    order_class,
+    order_csv,
+    order_json,
+    order_table,
+    own_initial,
+)
+
+
+def child(name: str, line: int = 1, **more: str) -> Child:
+    return Child(**{"practice": name, "label": name, "given": name, "family": "", **more}, line=line)
+
+
+CLASS = tuple(child(name, line) for line, name in enumerate(
+    ("Zuzelka", "Mira", "Étol", "Bob", "Etol", "Jean-Tov", "Łuva", "Alexandrine", "Dod"), start=1))
+ANY_CLASS = st.lists(st.text("ABJMQZabdeiknoquvzé -", min_size=1, max_size=9), max_size=12).map(
+    lambda names: [child(name, line) for line, name in enumerate(names, start=1)])
+
+
+@given(ANY_CLASS, st.sampled_from(Order))
+def test_everyone_is_placed_once(children: list[Child], by: Order) -> None:
+    """Each child of the class has one place, the places count from one, and asking again changes nothing."""
+    placed = order_class(children, by)
+    assert sorted(each.child.line for each in placed) == [each.line for each in children]
+    assert [each.position for each in placed] == list(range(1, len(children) + 1))
+    assert order_class(children, by) == placed
+
+
+@given(ANY_CLASS)
+def test_practice_order_goes_from_easier_to_harder(children: list[Child]) -> None:
+    """Neither difficulty nor band ever steps back, and difficulty is the sum of its two parts."""
+    placed = order_class(children)
+    assert [each.difficulty for each in placed] == sorted(each.difficulty for each in placed)
+    bands = [list(Band).index(each.band) for each in placed]
+    assert bands == sorted(bands)
+    assert all(each.difficulty == pytest.approx(each.letter_part + each.workload) for each in placed)
+
+
+@given(ANY_CLASS, st.randoms(use_true_random=False))
+def test_practice_order_does_not_hang_on_the_roster(children: list[Child], random: object) -> None:
+    """Shuffling the roster leaves the order of the names as it was."""
+    shuffled = list(children)
+    random.shuffle(shuffled)  # type: ignore[attr-defined]
+    names = [each.child.practice for each in order_class(children)]
+    assert [each.child.practice for each in order_class(shuffled)] == names
+
+
+def test_equal_names_stand_as_in_the_roster() -> None:
+    """Two children whom nothing tells apart keep the roster's order."""
+    twins = [child("Mira", 5), child("Mira", 2)]
+    assert [each.child.line for each in order_class(twins)] == [5, 2]
+
+
+def test_roster_order_is_the_roster() -> None:
+    """ROSTER keeps the order given."""
+    assert tuple(each.child for each in order_class(CLASS, Order.ROSTER)) == CLASS
+
+
+def test_name_order_looks_at_base_letters_first() -> None:
+    """Accented names stand with their base letters, after the plain one; ł follows z."""
+    names = [each.child.practice for each in order_class(CLASS, Order.NAME)]
+    assert names == ["Alexandrine", "Bob", "Dod", "Etol", "Étol", "Jean-Tov", "Mira", "Zuzelka", "Łuva"]
+
+
+def test_name_order_looks_at_marks_before_capitals() -> None:
+    """Names with the same base letters stand by their marks, whatever their case."""
+    names = [each.child.practice for each in order_class([child("etöl"), child("Étol")], Order.NAME)]
+    assert names == ["Étol", "etöl"]
+
+
+def test_name_order_does_not_hang_on_the_spelling_of_a_mark() -> None:
+    """A composed and a decomposed é sort alike up to the text itself."""
+    assert collation_key(child("Étol"))[:2] == collation_key(child("E\u0301tol"))[:2]
+
+
+def test_own_initial_is_that_of_the_first_name() -> None:
+    """Where the family name alone is practised, the first name still gives the own initial."""
+    assert own_initial(child("Solum", given="Mira", family="Solum")) == "M"
+    assert own_initial(child("Mira Solum", given="Mira", family="Solum")) == "M"
+    assert own_initial(child("’Ana")) == "A"
+    family = order_class([child("Solum", given="Mira", family="Solum")])[0]
+    assert "own first letter" not in family.reason
+
+
+def test_letters_are_letter_and_band() -> None:
+    """Luca: L is the own initial, c and a are easier, u is harder."""
+    placed = order_class([child("Luca")])[0]
+    assert placed.letters == (("L", Band.EASIER), ("c", Band.EASIER), ("a", Band.EASIER), ("u", Band.HARDER))
+
+
+@given(ANY_CLASS)
+def test_a_reason_is_one_sentence_without_a_pronoun(children: list[Child]) -> None:
+    """A reason names the child, ends in one full stop, and does not guess at a boy or a girl."""
+    for each in order_class(children):
+        assert each.child.label in each.reason
+        assert each.reason.endswith(".")
+        assert each.reason.count(".") == 1
+        assert not re.search(r"\b(he|she|his|her|him|hers)\b", each.reason.replace(each.child.label, ""))
+
+
+def test_a_reason_says_what_is_true_of_the_name() -> None:
+    """The first to start has the count of letters, the own initial, and the harder letters for last."""
+    assert order_class([child("Mira")])[0].reason == (
+        "Mira starts: four letters to write, and M is the child’s own first letter, so begin there; "
+        "a can follow soon.")
+    assert "keep u and k for last" in order_class([child("Suko")])[0].reason.replace("k and u", "u and k")
+    assert "look at this name" in order_class([child("-")])[0].reason
+
+
+def test_table_is_in_columns_and_owns_up_to_its_rules() -> None:
+    """Each column starts at one place in every row, and the notes tell findings from rules of ours."""
+    table = order_table(order_class(CLASS))
+    header, *rows = table.splitlines()[: len(CLASS) + 1]
+    at = header.index("difficulty")
+    assert all(re.match(r"-?\d\.\d\d ", row[at:]) and row[at - 2: at] == "  " for row in rows)
+    assert all(note in table for note in NOTES)
+    assert "a rule of ours and not a finding" in table
+    assert "second hand" in table
+
+
+def test_table_counts_wide_and_combining_characters_as_they_show() -> None:
+    """A letter with a loose mark takes one column, a full-width letter two."""
+    rows = order_table(order_class([child("Q\u0302ol"), child("Ｑo"), child("Abe")])).splitlines()[1:4]
+    shown = [row.replace("\u0302", "").replace("Ｑ", "QQ") for row in rows]
+    assert len(rows) == 3
+    assert len({row.index("-") for row in shown}) == 1
+
+
+def test_csv_reads_back() -> None:
+    """The csv module of the standard library reads back every child, in order, numbers as numbers."""
+    placed = order_class(CLASS)
+    rows = list(csv.DictReader(io.StringIO(order_csv(placed), newline="")))
+    assert [row["name"] for row in rows] == [each.child.practice for each in placed]
+    assert [float(row["difficulty"]) for row in rows] == [each.difficulty for each in placed]
+    assert [int(row["place"]) for row in rows] == list(range(1, len(CLASS) + 1))
+    assert all(row["reason"] == each.reason for row, each in zip(rows, placed, strict=True))
+
+
+@pytest.mark.parametrize("start", ["=", "+", "-", "@", "\t", "＝"])
+def test_csv_holds_no_formula(start: str) -> None:
+    """No text cell starts as a formula would (OWASP, "CSV Injection"), whatever was typed as a name."""
+    text = order_csv(order_class([child(f"{start}SUM(A1)")]))
+    row = next(csv.DictReader(io.StringIO(text, newline="")))
+    assert row["name"] == f"'{start}SUM(A1)"
+    numbers = ("place", "length", "difficulty")
+    assert not any(cell.startswith(start) for column, cell in row.items() if column not in numbers)
+
+
+def test_json_says_the_same_as_the_order() -> None:
+    """One object a child, in order, with every letter's band and whether to watch it."""
+    placed = order_class(CLASS)
+    objects = json.loads(order_json(placed))
+    assert [each["name"] for each in objects] == [each.child.practice for each in placed]
+    for entry, each in zip(objects, placed, strict=True):
+        assert entry["difficulty"] == each.difficulty
+        assert (entry["length"], entry["band"], entry["reason"]) == (each.length, each.band, each.reason)
+        assert [(letter["letter"], letter["band"]) for letter in entry["letters"]] == list(each.letters)
+        assert {letter["letter"] for letter in entry["letters"] if letter["watch"]} == set("Jd") & set(
+            each.child.practice)
+
+
+def test_an_empty_class_is_written_too() -> None:
+    """No children: an empty order, a header, and an empty list."""
+    assert order_class([]) == ()
+    assert json.loads(order_json(())) == []
+    assert order_csv(()).count("\n") == 1
+    assert order_table(()).startswith("place")
