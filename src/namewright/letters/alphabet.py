@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import tomllib
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from functools import cache
 from importlib import resources
 from pathlib import Path
@@ -143,10 +143,12 @@ def parse_alphabet(source: str) -> Alphabet:
     """
     table = tomllib.loads(source)
     marks = {name: _glyph(name, entry) for name, entry in table["marks"].items()}
+    letters = {char: _glyph(char, entry) for char, entry in table["glyphs"].items()}
     return Alphabet(
         name=table["name"],
         space=float(table["space"]),
-        glyphs={char: _glyph(char, entry) for char, entry in table["glyphs"].items()},
+        glyphs={char: replace(glyph, anchors=_standing_anchors(glyph) | dict(glyph.anchors))
+                for char, glyph in letters.items()},
         marks=marks,
         mark_of={entry["char"]: name for name, entry in table["marks"].items() if "char" in entry},
         mark_forms={(form["mark"], base): form["use"] for form in table["mark_forms"] for base in form["bases"]},
@@ -160,6 +162,13 @@ def _glyph(name: str, entry: Mapping[str, Any]) -> Glyph:
         raise ValueError(f"glyph “{name}”: {error}") from error
     anchors = {key: (float(x), float(y)) for key, (x, y) in entry.get("anchors", {}).items()}
     return Glyph(strokes, anchors, bool(entry.get("whole")), bool(entry.get("short")), entry.get("attach", "top"))
+
+
+def _standing_anchors(glyph: Glyph) -> dict[str, Point]:
+    """Return the anchors a letter has where its entry gives none: over and under its middle."""
+    x0, y0, x1, y1 = join_bounds(stroke.bounds() for stroke in glyph.strokes)
+    middle = (x0 + x1) / 2
+    return {"top": (middle, 200.0 if y1 > 150 else 100.0), "bottom": (middle, -100.0 if y0 < -50 else 0.0)}
 
 
 @cache

@@ -1,0 +1,74 @@
+"""Fit without lies: a name set into the room there is, never smaller than its ruling.
+
+First natural, then tighter to the least white, then on a turned page, then over two rows at a space, a hyphen
+or a syllable; where nothing fits, both widths are told. Millimetres.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from namewright.lines.setting import SetLine, Typecase
+from namewright.names.clusters import clusters
+from namewright.names.syllables import breaks
+from namewright.units import number
+
+_TIGHTNESS = (0.0, 0.5, 1.0)
+
+
+class DoesNotFit(ValueError):
+    """A name is wider than any page we may lay it on."""
+
+    def __init__(self, name: str, needed_mm: float, room_mm: float) -> None:
+        self.name, self.needed_mm, self.room_mm = name, needed_mm, room_mm
+        super().__init__(
+            f"“{name}” needs {number(needed_mm, 0)} mm and the widest row has {number(room_mm, 0)} mm; "
+            "choose a smaller line height or a larger paper")
+
+
+@dataclass(frozen=True, slots=True)
+class Fit:
+    """A name in one or two rows, and whether the page is turned for it."""
+
+    lines: tuple[SetLine, ...]
+    turned: bool
+
+    @property
+    def width_mm(self) -> float:
+        """Return the width of the widest row."""
+        return max(line.width_mm for line in self.lines)
+
+
+def fit_name(name: str, case: Typecase, rooms_mm: Sequence[float], language: str = "en") -> Fit:
+    """Set a name into the first room that takes it: ``rooms_mm`` is (as it lies,) or (as it lies, turned).
+
+    Raises DoesNotFit, or MissingLetters for a name that cannot be drawn.
+    """
+    for turned, room in enumerate(rooms_mm):
+        for tightness in _TIGHTNESS:
+            line = case.line(name, tightness=tightness)
+            if line.width_mm <= room:
+                return Fit((line,), bool(turned))
+    for turned, room in enumerate(rooms_mm):
+        lines = _two_rows(name, case, room, language)
+        if lines:
+            return Fit(lines, bool(turned))
+    narrowest = min((max(line.width_mm for line in pair) for pair in _pairs(name, case, 1.0, language)),
+                    default=case.line(name, tightness=1.0).width_mm)
+    raise DoesNotFit(name, narrowest, max(rooms_mm))
+
+
+def _two_rows(name: str, case: Typecase, room: float, language: str) -> tuple[SetLine, ...] | None:
+    for tightness in _TIGHTNESS:
+        pairs = [pair for pair in _pairs(name, case, tightness, language)
+                 if all(line.width_mm <= room for line in pair)]
+        if pairs:
+            return min(pairs, key=lambda pair: max(line.width_mm for line in pair))
+    return None
+
+
+def _pairs(name: str, case: Typecase, tightness: float, language: str) -> list[tuple[SetLine, ...]]:
+    letters = clusters(name)
+    halves = (("".join(letters[:at]).strip(), "".join(letters[at:]).strip()) for at in breaks(name, language))
+    return [tuple(case.line(half, tightness=tightness) for half in pair) for pair in halves if all(pair)]

@@ -1,0 +1,181 @@
+"""Forms of a set line: solid, dotted, dashed, faint, hollow and blank.
+
+Millimetres, y down, baseline 0. Any run of letters may take another form. Dots have a rhythm: evenly spaced
+by arc length along each smooth run of a stroke, one at both ends and at each corner, the pitch adjusted to
+the run; where strokes meet or retrace, dots coincide or keep their distance.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, field
+from enum import StrEnum
+from itertools import groupby
+
+from namewright.letters.strokes import Point, Segment, Stroke, evenly, flatten, segment_length, spans
+from namewright.lines.ink import BLACK, DARK, FAINT, WHITE, Fragment, Ink, Piece, Style, dot_fragment, stroke_fragment
+from namewright.lines.ruling import Ruling
+from namewright.lines.setting import InkLetter, SetLine, pen_width_mm
+
+LEAST_DISTANCE = 0.6  # of the pitch: nearer dots look like a clot
+_COINCIDE_MM = 0.02
+_FLAT_MM = 0.003
+
+
+class Form(StrEnum):
+    """How the letters of a line, or of a run in it, are drawn."""
+
+    SOLID = "solid"
+    DOTTED = "dotted"
+    DASHED = "dashed"
+    FAINT = "faint"
+    HOLLOW = "hollow"
+    BLANK = "blank"
+
+
+@dataclass(frozen=True, slots=True)
+class Pens:
+    """The pens for one ruling, in mm: widths of the model and of a dot, and the pitch of the dots."""
+
+    model_mm: float
+    dot_mm: float
+    pitch_mm: float
+
+    @property
+    def channel_mm(self) -> float:
+        """Return the inside width of a hollow letter: a pencil's width, wider on tall lines."""
+        return 2.2 * self.model_mm
+
+    @property
+    def outline_mm(self) -> float:
+        """Return the line width of a hollow letter's outline."""
+        return max(0.25, 0.3 * self.model_mm)
+
+
+def pens_for(ruling: Ruling) -> Pens:
+    """Return the pens that suit a ruling; found by trial on paper sizes from 2 to 40 mm of x-height."""
+    dot = min(max(0.09 * ruling.x_height_mm, 0.45), 1.6)
+    return Pens(pen_width_mm(ruling), dot, 2.1 * dot)
+
+
+def dots(strokes: Sequence[Stroke], pitch_mm: float) -> tuple[Point, ...]:
+    """Return the dots of one letter's strokes, in mm, each at least 0.6 of the pitch from every other.
+
+    Straight runs are dotted first, so that stems stay complete and the curves give way where they meet.
+    """
+    runs = [run for stroke in strokes if not stroke.is_dot for run in _unretraced_runs(stroke, strokes)]
+    runs.sort(key=lambda run: (len(run) > 1 or len(run[0]) > 2))
+    placed = [stroke.start for stroke in strokes if stroke.is_dot]
+    for run in runs:
+        length = sum(segment_length(segment) for segment in run)
+        count = max(1, round(length / pitch_mm))
+        for point in evenly(flatten(run, _FLAT_MM), count):
+            if all(math.dist(point, other) >= LEAST_DISTANCE * pitch_mm for other in placed):
+                placed.append(point)
+    return tuple(placed)
+
+
+def _unretraced_runs(stroke: Stroke, strokes: Sequence[Stroke]) -> Iterable[tuple[Segment, ...]]:
+    """Return the smooth runs of a stroke without the lines in which the pencil goes over its own track."""
+    tracks = [segment for other in strokes for segment in other.segments if len(segment) == 2]
+    for run in spans(stroke):
+        keep: list[Segment] = []
+        for segment in run:
+            if len(segment) == 2 and any(_retraces(segment, track, tracks) for track in tracks):
+                if keep:
+                    yield tuple(keep)
+                keep = []
+            else:
+                keep.append(segment)
+        if keep:
+            yield tuple(keep)
+
+
+def _retraces(line: Segment, track: Segment, tracks: Sequence[Segment]) -> bool:
+    """Whether a line lies wholly on a longer one (or on an equal one that came before it)."""
+    if line is track:
+        return False
+    longer = math.dist(*track) - math.dist(*line)
+    earlier = next(i for i, one in enumerate(tracks) if one is track) < next(
+        i for i, one in enumerate(tracks) if one is line)
+    if longer < -_COINCIDE_MM or (abs(longer) <= _COINCIDE_MM and not earlier):
+        return False
+    return all(_on_line(point, track) for point in line)
+
+
+def _on_line(point: Point, line: Segment) -> bool:
+    (ax, ay), (bx, by) = line
+    length = math.dist(*line)
+    if length == 0:
+        return False
+    along = ((point[0] - ax) * (bx - ax) + (point[1] - ay) * (by - ay)) / length
+    across = abs((point[0] - ax) * (by - ay) - (point[1] - ay) * (bx - ax)) / length
+    return across < _COINCIDE_MM and -_COINCIDE_MM < along < length + _COINCIDE_MM
+
+
+@dataclass
+class Inkwell:
+    """Letters of one ruling turned into fragments, each letter and form once.
+
+    Like a typecase it belongs to one run and grows only with the number of different letters.
+    """
+
+    ruling: Ruling
+    pens: Pens
+    _fragments: dict[tuple[str, str], Fragment | None] = field(default_factory=dict)
+
+    def ink(self, line: SetLine, forms: Form | Sequence[Form]) -> tuple[Ink, ...]:
+        """Return a line inked in one form, or letter by letter in a form each (one for every set letter).
+
+        Pieces are relative to the line's own origin. Raises ValueError where the counts differ.
+        """
+        each = [forms] * len(line.letters) if isinstance(forms, Form) else list(forms)
+        if len(each) != len(line.letters):
+            raise ValueError(f"{len(each)} forms for {len(line.letters)} letters")
+        inks: list[Ink] = []
+        for form, group in groupby(zip(line.letters, each, strict=True), key=lambda pair: pair[1]):
+            letters = [placed for placed, _ in group]
+            for style, kind in self._layers(form):
+                pieces = tuple(Piece(placed.x, 0.0, fragment) for placed in letters
+                               if (fragment := self._fragment(placed.letter, kind)) is not None)
+                if pieces:
+                    inks.append(Ink(style, pieces))
+        return tuple(inks)
+
+    def _layers(self, form: Form) -> tuple[tuple[Style, str], ...]:
+        """Return the styles of a form, undermost first, each with the kind of fragment it inks.
+
+        A lone dot (on i and j, in ä) is inked a little wider than the pen, as a child presses it.
+        """
+        pens = self.pens
+        wide = pens.model_mm + 2 * pens.outline_mm + pens.channel_mm - pens.model_mm
+        layers: dict[Form, tuple[tuple[Style, str], ...]] = {
+            Form.SOLID: ((Style(pens.model_mm), "strokes"), (Style(1.5 * pens.model_mm), "points")),
+            Form.DOTTED: ((Style(pens.dot_mm, DARK), "dots"),),
+            Form.DASHED: ((Style(0.6 * pens.model_mm, DARK, (2.2 * pens.dot_mm, 2.0 * pens.dot_mm)), "runs"),
+                          (Style(1.2 * pens.model_mm, DARK), "points")),
+            Form.FAINT: ((Style(0.7 * pens.model_mm, FAINT), "strokes"),
+                         (Style(1.1 * pens.model_mm, FAINT), "points")),
+            Form.HOLLOW: ((Style(wide, BLACK), "strokes"), (Style(wide, BLACK), "points"),
+                          (Style(pens.channel_mm, WHITE), "strokes"), (Style(pens.channel_mm, WHITE), "points")),
+            Form.BLANK: (),
+        }
+        return layers[form]
+
+    def _fragment(self, letter: InkLetter, kind: str) -> Fragment | None:
+        key = (letter.cluster, kind)
+        if key not in self._fragments:
+            self._fragments[key] = self._make(letter, kind)
+        return self._fragments[key]
+
+    def _make(self, letter: InkLetter, kind: str) -> Fragment | None:
+        if kind == "dots":
+            return dot_fragment(dots(letter.strokes, self.pens.pitch_mm))
+        if kind == "points":
+            points = [stroke.start for stroke in letter.strokes if stroke.is_dot]
+            return dot_fragment(points) if points else None
+        drawn = [stroke for stroke in letter.strokes if not stroke.is_dot]
+        if kind == "runs":
+            drawn = [Stroke(run) for stroke in drawn for run in _unretraced_runs(stroke, letter.strokes)]
+        return stroke_fragment(drawn) if drawn else None

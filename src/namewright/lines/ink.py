@@ -1,0 +1,111 @@
+"""Ink: the small closed vocabulary in which everything drawn is said.
+
+Millimetres, y down. A fragment is path data built once and placed many times; an ``Ink`` is one style and the
+places where fragments stand in it. Out of scope: file formats (``output``).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from namewright.letters.strokes import Bounds, Point, Stroke, join_bounds
+from namewright.units import number
+
+BLACK = "#000000"
+DARK = "#333333"  # 12.6:1 on white
+RULE = "#6b6b6b"  # 5.3:1
+FAINT = "#767676"  # 4.54:1, so that even the faint form stays above the 3:1 of WCAG 2.2, SC 1.4.11
+WHITE = "#ffffff"
+
+
+@dataclass(frozen=True, slots=True)
+class Style:
+    """How a path is inked: round pen of ``width_mm`` in ``colour``, dashed or not, filled or not."""
+
+    width_mm: float
+    colour: str = BLACK
+    dash_mm: tuple[float, ...] = ()
+    fill: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Fragment:
+    """Relative SVG path data that begins at its own origin, and the box of its centreline about that origin."""
+
+    data: str
+    bounds: Bounds
+
+
+@dataclass(frozen=True, slots=True)
+class Piece:
+    """A fragment set down with its origin at (``x``, ``y``)."""
+
+    x: float
+    y: float
+    fragment: Fragment
+
+    def bounds(self) -> Bounds:
+        """Return the box of the centreline on the page."""
+        x0, y0, x1, y1 = self.fragment.bounds
+        return (x0 + self.x, y0 + self.y, x1 + self.x, y1 + self.y)
+
+    def moved(self, dx: float, dy: float) -> Piece:
+        """Return the same fragment elsewhere."""
+        return Piece(self.x + dx, self.y + dy, self.fragment)
+
+
+@dataclass(frozen=True, slots=True)
+class Ink:
+    """Pieces that share one style: one path on the page."""
+
+    style: Style
+    pieces: tuple[Piece, ...]
+
+    def bounds(self) -> Bounds:
+        """Return the box of what the pen covers, its width counted."""
+        reach = self.style.width_mm / 2
+        x0, y0, x1, y1 = join_bounds(piece.bounds() for piece in self.pieces)
+        return (x0 - reach, y0 - reach, x1 + reach, y1 + reach)
+
+    def moved(self, dx: float, dy: float) -> Ink:
+        """Return the same ink elsewhere."""
+        return Ink(self.style, tuple(piece.moved(dx, dy) for piece in self.pieces))
+
+    def path_data(self) -> str:
+        """Return the SVG path data of all pieces."""
+        return "".join(f"M{number(piece.x)} {number(piece.y)}{piece.fragment.data}" for piece in self.pieces)
+
+
+def stroke_fragment(strokes: Iterable[Stroke], digits: int = 2) -> Fragment:
+    """Return the fragment that draws the strokes one after another, rounded to ``digits`` decimals of a mm."""
+    strokes = tuple(strokes)
+    parts: list[str] = []
+    pen = (0.0, 0.0)
+    for stroke in strokes:
+        start = (round(stroke.start[0], digits), round(stroke.start[1], digits))
+        snapped = stroke.map(lambda point: (round(point[0], digits), round(point[1], digits)))
+        parts.append(_move(pen, start, digits) + snapped.path_data(digits))
+        pen = snapped.end
+    return Fragment("".join(parts), join_bounds(stroke.bounds() for stroke in strokes))
+
+
+def dot_fragment(points: Iterable[Point], digits: int = 2) -> Fragment:
+    """Return the fragment of one dot at each point: a line of no length, which a round pen draws as a dot."""
+    points = tuple(points)
+    parts: list[str] = []
+    pen = (0.0, 0.0)
+    for x, y in points:
+        at = (round(x, digits), round(y, digits))
+        parts.append(_move(pen, at, digits) + "h0")
+        pen = at
+    return Fragment("".join(parts), join_bounds((x, y, x, y) for x, y in points))
+
+
+def _move(pen: Point, to: Point, digits: int) -> str:
+    return f"m{number(to[0] - pen[0], digits)} {number(to[1] - pen[1], digits)}"
+
+
+def line(x0: float, y0: float, x1: float, y1: float) -> Piece:
+    """Return one straight line as a piece."""
+    return Piece(x0, y0, stroke_fragment([Stroke((((0.0, 0.0), (x1 - x0, y1 - y0)),))], 3))

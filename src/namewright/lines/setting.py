@@ -1,0 +1,173 @@
+"""A name set on a ruling: which letter stands where, in millimetres.
+
+y down, the baseline at 0; x from the first letter's leftmost centreline. Fit never lies: nothing here makes a
+letter smaller than the ruling asks. Out of scope: dots, dashes and colour (``forms``), pages (``pages``).
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from namewright.letters.alphabet import Alphabet, Glyph, Letter, MissingLetters, Point
+from namewright.letters.strokes import Bounds, Segment, Stroke, join_bounds
+from namewright.lines.ruling import LETTER_UNITS, Ruling
+from namewright.lines.spacing import NATURAL_WHITE, TIGHTEST_WHITE, Spacer
+from namewright.names.clusters import clusters
+
+PENCIL_MM = 1.5  # a blunt pencil line of a young child is 1 to 2 mm wide: common practice
+_SPACES = " \u00a0"
+
+
+def pen_width_mm(ruling: Ruling) -> float:
+    """Return the pen's width for a model on this ruling: about a ninth of the x-height, 0.4 to 2.4 mm."""
+    return min(max(0.11 * ruling.x_height_mm, 0.4), 2.4)
+
+
+@dataclass(frozen=True, slots=True)
+class InkLetter:
+    """A letter on a ruling: its strokes in mm, y down, baseline 0, x from the letter's own origin."""
+
+    cluster: str
+    strokes: tuple[Stroke, ...]
+    bounds: Bounds
+
+
+@dataclass(frozen=True, slots=True)
+class SetLetter:
+    """A letter of a set line, and the x of its origin in mm."""
+
+    x: float
+    letter: InkLetter
+
+
+@dataclass(frozen=True, slots=True)
+class SetLine:
+    """A name on a ruling. ``bounds`` is the box of its centrelines in mm, baseline 0, y down."""
+
+    text: str
+    ruling: Ruling
+    letters: tuple[SetLetter, ...]
+    bounds: Bounds
+
+    @property
+    def width_mm(self) -> float:
+        """Return the width that the pen covers."""
+        return self.bounds[2] - self.bounds[0] + pen_width_mm(self.ruling)
+
+    @property
+    def rise_mm(self) -> float:
+        """Return how high the pen reaches over the baseline."""
+        return pen_width_mm(self.ruling) / 2 - self.bounds[1]
+
+    @property
+    def drop_mm(self) -> float:
+        """Return how deep the pen reaches below the baseline."""
+        return self.bounds[3] + pen_width_mm(self.ruling) / 2
+
+
+def ink_letter(letter: Letter, ruling: Ruling) -> InkLetter:
+    """Map a letter onto a ruling: y through the zones, x and the marks by the x-height."""
+    scale = ruling.x_height_mm / LETTER_UNITS
+    strokes = [_map_base(stroke, letter.base, ruling) for stroke in letter.base.strokes]
+    for mark in letter.marks:
+        ax = (mark.anchor[0] + mark.offset[0]) * scale
+        ay = _height(letter.base, ruling, mark.anchor[1]) + mark.offset[1] * scale
+        strokes += [stroke.map(lambda point, ax=ax, ay=ay: (ax + point[0] * scale, -(ay + point[1] * scale)))  # type: ignore[misc]
+                    for stroke in mark.glyph.strokes]
+    return InkLetter(letter.cluster, tuple(strokes), join_bounds(stroke.bounds() for stroke in strokes))
+
+
+def _height(glyph: Glyph, ruling: Ruling, units: float) -> float:
+    return ruling.height_mm(units, whole=glyph.whole, short=glyph.short)
+
+
+def _map_base(stroke: Stroke, glyph: Glyph, ruling: Ruling) -> Stroke:
+    """Map control points, never split a curve: smooth joins stand where tangents are upright or level.
+
+    A slanting line that ends a stroke below the baseline (the tail of y) keeps its slope, or it would break
+    where the zones are unequal.
+    """
+    scale = ruling.x_height_mm / LETTER_UNITS
+    mapped = stroke.map(lambda point: (point[0] * scale, -_height(glyph, ruling, point[1])))
+    last = stroke.segments[-1]
+    if len(last) == 2 and last[0][1] <= 0 and last[1][1] < 0 and last[0][0] != last[1][0]:
+        return Stroke((*mapped.segments[:-1], _same_slope(last, mapped.segments[-1])))
+    return mapped
+
+
+def _same_slope(units: Segment, mapped: Segment) -> Segment:
+    (ux, uy), (vx, vy) = units
+    (x0, y0), (_, y1) = mapped
+    return ((x0, y0), (x0 - (vx - ux) * (y1 - y0) / (vy - uy), y1))
+
+
+@dataclass
+class Typecase:
+    """The letters of one alphabet on one ruling, each made once, and the setting of names from them.
+
+    A typecase belongs to one run and grows with the number of different letters and pairs, not with the
+    roster. ``letter_spacing_mm`` widens every gap; ``pencil_mm`` is the line that must pass between two
+    letters (next to nothing for captions, which nobody writes over).
+    """
+
+    alphabet: Alphabet
+    ruling: Ruling
+    letter_spacing_mm: float = 0.0
+    pencil_mm: float = PENCIL_MM
+    _letters: dict[str, tuple[Letter, InkLetter]] = field(default_factory=dict)
+    _spacers: dict[float, Spacer] = field(default_factory=dict)
+
+    @property
+    def units_to_mm(self) -> float:
+        """Return millimetres to a letter unit, along x."""
+        return self.ruling.x_height_mm / LETTER_UNITS
+
+    def line(self, text: str, *, tightness: float = 0.0) -> SetLine:
+        """Set a text on the ruling. ``tightness`` runs from 0 (natural) to 1 (the least white we set).
+
+        Raises MissingLetters for a text with letters we cannot draw, ValueError for one with none at all.
+        """
+        placed: list[SetLetter] = []
+        x, before, spaces = 0.0, None, 0
+        for cluster in self._clusters(text):
+            if cluster in _SPACES:
+                spaces += 1
+                continue
+            letter, ink = self._letter(cluster)
+            x += -ink.bounds[0] if before is None else self._step(before, letter, tightness, spaces)
+            placed.append(SetLetter(x, ink))
+            before, spaces = letter, 0
+        if not placed:
+            raise ValueError("there is no letter to set")
+        bounds = join_bounds((item.x + box[0], box[1], item.x + box[2], box[3])
+                             for item in placed for box in (item.letter.bounds,))
+        return SetLine(text, self.ruling, tuple(placed), bounds)
+
+    def _clusters(self, text: str) -> tuple[str, ...]:
+        lost = self.alphabet.missing(text)
+        if lost:
+            raise MissingLetters(lost)
+        return clusters(text)
+
+    def _letter(self, cluster: str) -> tuple[Letter, InkLetter]:
+        if cluster not in self._letters:
+            letter = self.alphabet.letter(cluster)
+            self._letters[cluster] = (letter, ink_letter(letter, self.ruling))
+        return self._letters[cluster]
+
+    def _step(self, before: Letter, letter: Letter, tightness: float, spaces: int) -> float:
+        units = self._spacer(tightness).distance(before, letter) + spaces * self.alphabet.space
+        return units * self.units_to_mm + self.letter_spacing_mm
+
+    def _spacer(self, tightness: float) -> Spacer:
+        """Return the spacer for a tightness: the white wished for, and the gap a pencil needs."""
+        if tightness not in self._spacers:
+            least = (self.pencil_mm + pen_width_mm(self.ruling)) / self.units_to_mm
+            natural, tight = max(NATURAL_WHITE, least + 14.0), max(TIGHTEST_WHITE, least)
+            self._spacers[tightness] = Spacer(natural + (tight - natural) * tightness, least)
+        return self._spacers[tightness]
+
+
+def origin_points(line: SetLine) -> tuple[Point, ...]:
+    """Return the origins of a line's letters on the baseline, in mm."""
+    return tuple((item.x, 0.0) for item in line.letters)

@@ -1,0 +1,118 @@
+"""What sheets and cards are built of: ruled rows, captions, boxes, the check bar. Millimetres, y down.
+
+Each function returns finished items for a place it is told; where things go is decided by the page files.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from namewright.letters.strokes import Stroke
+from namewright.lines.forms import Form
+from namewright.lines.ink import BLACK, DARK, RULE, Ink, Piece, Style, line, stroke_fragment
+from namewright.lines.ruling import Line, Ruling
+from namewright.lines.setting import SetLine
+from namewright.lines.tiles import TileRows
+from namewright.pages.page import Guide, Row, Tile
+from namewright.pages.press import Press
+
+TEXT_MM = 1.9  # x-height of captions; with its ascenders that is type of about 11 pt
+CHECK_BAR_MM = 50.0
+ROW_CLEAR_MM = 2.0  # white that stays between a mark or tail and the next row
+
+GUIDE_STYLES = {
+    Line.TOP: Style(0.3, RULE),
+    Line.MID: Style(0.3, RULE, (2.0, 1.5)),
+    Line.BASE: Style(0.5, RULE),
+    Line.DESCENDER: Style(0.2, RULE),
+}
+_BAND_STYLE = Style(0.12, RULE)
+_FOLD_STYLE = Style(0.25, RULE, (4.0, 2.0))
+_BOX_STYLE = Style(0.4, DARK)
+
+
+@dataclass(frozen=True, slots=True)
+class RowSpace:
+    """How much height a ruled row takes over and under its baseline, for the names that stand in it."""
+
+    rise_mm: float
+    drop_mm: float
+
+    @property
+    def height_mm(self) -> float:
+        """Return the height of the whole row."""
+        return self.rise_mm + self.drop_mm
+
+
+def row_space(ruling: Ruling, lines: Sequence[SetLine]) -> RowSpace:
+    """Return the height of a row: the ruling's own, more where marks or tails reach beyond it."""
+    rise = max([ruling.line_height_mm, *(one.rise_mm + ROW_CLEAR_MM for one in lines
+                                         if one.rise_mm > ruling.line_height_mm + 0.7 * ruling.x_height_mm * 0.2)])
+    drop = max([ruling.descender_mm + ruling.gap_mm,
+                *(one.drop_mm + ROW_CLEAR_MM for one in lines)])
+    return RowSpace(rise, drop)
+
+
+def guides(ruling: Ruling, x0: float, x1: float, baseline: float) -> tuple[Guide, ...]:
+    """Return the printed lines of a row, top to bottom."""
+    bands = [Guide(None, x0, x1, baseline - band, _BAND_STYLE) for band in ruling.bands_mm]
+    named = [Guide(which, x0, x1, baseline - ruling.height_of(which), GUIDE_STYLES[which])
+             for which in Line if which in ruling.lines]
+    return (*bands, *named)
+
+
+def ruled_row(name: str, form: str, ruling: Ruling, x0: float, x1: float, baseline: float,
+              inks: Sequence[Ink] = ()) -> Row:
+    """Return a row: its guide lines from ``x0`` to ``x1`` and ink already on its place."""
+    return Row(name, form, (*guides(ruling, x0, x1, baseline), *inks))
+
+
+def letters_at(press: Press, set_line: SetLine, forms: Form | Sequence[Form], x: float, baseline: float,
+               ) -> tuple[Ink, ...]:
+    """Return a set line inked with its leftmost centreline at ``x``."""
+    return tuple(ink.moved(x, baseline) for ink in press.well(set_line.ruling).ink(set_line, forms))
+
+
+def text_at(press: Press, words: str, x: float, baseline: float, size_mm: float = TEXT_MM) -> Ink:
+    """Return running text with its left edge at ``x``."""
+    return press.text(words, size_mm).moved(x, baseline)
+
+
+def start_mark(x: float, y: float) -> Ink:
+    """Return the small mark in the margin that shows where to begin: a filled arrowhead, 2.4 mm, pointing right."""
+    tip = Stroke((((0.0, -1.2), (2.4, 0.0)), ((2.4, 0.0), (0.0, 1.2)), ((0.0, 1.2), (0.0, -1.2))))
+    return Ink(Style(0.3, BLACK, fill=BLACK), (Piece(x, y, stroke_fragment([tip])),))
+
+
+def fold_line(x0: float, x1: float, y: float) -> Ink:
+    """Return the dashed line along which the page is folded."""
+    return Ink(_FOLD_STYLE, (line(x0, y, x1, y),))
+
+
+def check_bar(press: Press, words: str, x: float, y: float) -> tuple[Ink, ...]:
+    """Return the bar of exactly 50 mm, centre of end tick to centre of end tick, and its note."""
+    bar = Ink(Style(0.25, BLACK), (line(x, y, x + CHECK_BAR_MM, y), line(x, y - 1.3, x, y + 1.3),
+                                   line(x + CHECK_BAR_MM, y - 1.3, x + CHECK_BAR_MM, y + 1.3)))
+    return (bar, text_at(press, words, x + CHECK_BAR_MM + 3, y + 0.8, 1.5))
+
+
+def tile_boxes(press: Press, tiles: TileRows, x: float, y: float, *, hint: bool) -> tuple[Tile | Ink, ...]:
+    """Return the boxes with the top left corner of the first at (``x``, ``y``).
+
+    With ``hint`` each box shows its letter small in the corner, where a tile will cover it.
+    """
+    items: list[Tile | Ink] = []
+    for count, row in enumerate(tiles.rows):
+        top = y + count * (tiles.box_mm + 2.0)
+        letters = [letter for letter in row if letter != " "]
+        for letter, offset in zip(letters, tiles.offsets(row), strict=True):
+            items.append(Tile(x + offset, top, tiles.box_mm, tiles.box_mm, letter, _BOX_STYLE))
+            if hint:
+                items.append(text_at(press, letter, x + offset + 2.2, top + 7.0, 2.6))
+    return tuple(items)
+
+
+def tiles_height(tiles: TileRows) -> float:
+    """Return the height of all rows of boxes."""
+    return len(tiles.rows) * tiles.box_mm + (len(tiles.rows) - 1) * 2.0

@@ -1,0 +1,115 @@
+"""A finished page: its size and the items placed on it, nothing left to decide.
+
+Millimetres, origin at the top left corner of the sheet, y down. Layout builds pages; exporters translate them
+item by item. Out of scope: file formats (``output``).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+
+from namewright.letters.strokes import Bounds
+from namewright.lines.ink import Ink, Style
+from namewright.lines.ruling import Line
+
+SAFE_EDGE_MM = 10.0  # clear of printers' unprintable edges (6.35 mm is the safe rule) and of a sleeve's seam
+_SLACK_MM = 0.01
+
+
+@dataclass(frozen=True, slots=True)
+class Guide:
+    """A printed guide line from ``x0`` to ``x1`` at height ``y``; ``line`` is None for a band line."""
+
+    line: Line | None
+    x0: float
+    x1: float
+    y: float
+    style: Style
+
+    def bounds(self) -> Bounds:
+        """Return the box that the line covers."""
+        reach = self.style.width_mm / 2
+        return (self.x0, self.y - reach, self.x1, self.y + reach)
+
+
+@dataclass(frozen=True, slots=True)
+class Tile:
+    """A letter-tile box with its top left corner at (``x``, ``y``) and the letter that belongs in it."""
+
+    x: float
+    y: float
+    width: float
+    height: float
+    letter: str
+    style: Style
+
+    def bounds(self) -> Bounds:
+        """Return the box that its outline covers."""
+        reach = self.style.width_mm / 2
+        return (self.x - reach, self.y - reach, self.x + self.width + reach, self.y + self.height + reach)
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """One row of a name: its guide lines and its letters. ``form`` is the word in the SVG's ``data-form``."""
+
+    name: str
+    form: str
+    items: tuple[Guide | Ink, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Furniture:
+    """What a page shares with its neighbours: captions, the check bar. Exporters may draw it once for all."""
+
+    items: tuple[Ink, ...]
+
+
+Item = Guide | Tile | Ink | Row | Furniture
+
+
+@dataclass(frozen=True, slots=True)
+class Page:
+    """A page: size in mm, items in drawing order, and the outline entry that begins here (None: no entry).
+
+    ``edge_mm`` is the margin that its check holds clear of ink.
+    """
+
+    width_mm: float
+    height_mm: float
+    items: tuple[Item, ...]
+    outline: str | None = None
+    edge_mm: float = SAFE_EDGE_MM
+
+
+class PageError(ValueError):
+    """A page breaks its own promises; the message lists every violation."""
+
+
+def leaves(items: Iterable[Item]) -> Iterator[Guide | Tile | Ink]:
+    """Yield the drawn items, groups opened, in drawing order."""
+    for item in items:
+        if isinstance(item, Row | Furniture):
+            yield from leaves(item.items)
+        else:
+            yield item
+
+
+def checked(page: Page) -> Page:
+    """Return the page if all its ink is inside the margins and no path is empty; else raise PageError."""
+    problems = list(_violations(page))
+    if problems:
+        raise PageError("; ".join(problems))
+    return page
+
+
+def _violations(page: Page) -> Iterator[str]:
+    edge = page.edge_mm - _SLACK_MM
+    for item in leaves(page.items):
+        if isinstance(item, Ink) and not all(piece.fragment.data for piece in item.pieces):
+            yield "a path is empty"
+        x0, y0, x1, y1 = item.bounds()
+        if x0 < edge or y0 < edge or x1 > page.width_mm - edge or y1 > page.height_mm - edge:
+            yield (f"{type(item).__name__.lower()} reaches from ({x0:.2f}, {y0:.2f}) to ({x1:.2f}, {y1:.2f}) mm, "
+                   f"outside the {page.edge_mm:g} mm margin of a {page.width_mm:g} × {page.height_mm:g} mm page")

@@ -1,0 +1,59 @@
+"""Sheets of paper and the part of them that may be written on. Millimetres."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+from namewright.units import MM_PER_INCH
+
+MARGIN_MM = 12.7  # half an inch: clear of the foot margin of older inkjets
+BINDING_MM = 25.0  # clears the holes of ISO 838 (12 ± 1 mm to the centre, 6 mm wide) and of US three-hole paper
+
+
+class Paper(StrEnum):
+    """The papers that sheets are made on."""
+
+    LETTER = "letter"
+    A4 = "a4"
+
+    @property
+    def size_mm(self) -> tuple[float, float]:
+        """Return width and height, upright: A4 by ISO 216, Letter 8.5 × 11 in."""
+        return (210.0, 297.0) if self is Paper.A4 else (8.5 * MM_PER_INCH, 11 * MM_PER_INCH)
+
+
+@dataclass(frozen=True, slots=True)
+class Sheet:
+    """A sheet as it lies before the child: its size, and the margins that stay white."""
+
+    width_mm: float
+    height_mm: float
+    left_mm: float
+    right_mm: float
+    top_mm: float
+    bottom_mm: float
+
+    @property
+    def right_edge(self) -> float:
+        """Return the x where the writing room ends."""
+        return self.width_mm - self.right_mm
+
+    @property
+    def room_width(self) -> float:
+        """Return the width of the writing room."""
+        return self.width_mm - self.left_mm - self.right_mm
+
+    @property
+    def foot(self) -> float:
+        """Return the y where the writing room ends."""
+        return self.height_mm - self.bottom_mm
+
+
+def sheet_of(paper: Paper, *, landscape: bool = False, binding: bool = False) -> Sheet:
+    """Return the sheet. The binding margin is on the long edge that is at the left of an upright page."""
+    short, long = paper.size_mm
+    edge = BINDING_MM if binding else MARGIN_MM
+    if landscape:
+        return Sheet(long, short, MARGIN_MM, MARGIN_MM, edge, MARGIN_MM)
+    return Sheet(short, long, edge, MARGIN_MM, MARGIN_MM, MARGIN_MM)

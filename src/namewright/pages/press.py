@@ -1,0 +1,103 @@
+"""The press: what one run keeps ready so that every page is made from the same letters.
+
+Caches of letters by ruling, and of captions. They are bounded: memory does not grow with the roster.
+Out of scope: what stands where (``sheet``, ``card``, ``tiles``, ``summary``).
+"""
+
+from __future__ import annotations
+
+import tomllib
+from collections import OrderedDict
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field
+from functools import cache
+from importlib import resources
+from types import MappingProxyType
+from typing import TypeVar
+
+from namewright.letters.alphabet import Alphabet, upright
+from namewright.lines.forms import Form, Inkwell, pens_for
+from namewright.lines.ink import BLACK, Ink, Style
+from namewright.lines.ruling import ALL_LINES, Ruling, custom_ruling
+from namewright.lines.setting import SetLine, Typecase
+
+_KEPT = 24
+_KEPT_TEXTS = 200
+_TEXT_PENCIL_MM = 0.15
+TEXT_PEN = 0.13  # of the x-height
+Key = TypeVar("Key")
+Value = TypeVar("Value")
+
+
+@cache
+def captions(language: str) -> Mapping[str, str]:
+    """Return the captions of a language. Raises ValueError, naming those there are, for another."""
+    folder = resources.files("namewright.pages").joinpath("captions")
+    known = sorted(entry.name.removesuffix(".toml") for entry in folder.iterdir() if entry.name.endswith(".toml"))
+    if language not in known:
+        raise ValueError(f"there are no captions in “{language}”; choose one of {', '.join(known)}")
+    return MappingProxyType(tomllib.loads(folder.joinpath(f"{language}.toml").read_text(encoding="utf-8")))
+
+
+@dataclass
+class Press:
+    """Typecases, inkwells and captions of one run, made when first asked for."""
+
+    alphabet: Alphabet = field(default_factory=upright)
+    _cases: OrderedDict[tuple[Ruling, float, float], Typecase] = field(default_factory=OrderedDict)
+    _wells: OrderedDict[Ruling, Inkwell] = field(default_factory=OrderedDict)
+    _texts: OrderedDict[tuple[str, float], Ink] = field(default_factory=OrderedDict)
+
+    def case(self, ruling: Ruling, letter_spacing_mm: float = 0.0, pencil_mm: float | None = None) -> Typecase:
+        """Return the letters on a ruling, with extra letter spacing in mm."""
+        def make() -> Typecase:
+            if pencil_mm is None:
+                return Typecase(self.alphabet, ruling, letter_spacing_mm)
+            return Typecase(self.alphabet, ruling, letter_spacing_mm, pencil_mm)
+        return _kept(self._cases, (ruling, letter_spacing_mm, pencil_mm or 0.0), make, _KEPT)
+
+    def well(self, ruling: Ruling) -> Inkwell:
+        """Return the ink for a ruling, with the pens that suit it."""
+        return _kept(self._wells, ruling, lambda: Inkwell(ruling, pens_for(ruling)), _KEPT)
+
+    def text(self, words: str, x_height_mm: float = 1.75) -> Ink:
+        """Return one line of running text in our own letters, its baseline at y 0, its left edge at x 0."""
+        return _kept(self._texts, (words, x_height_mm), lambda: self._text(words, x_height_mm), _KEPT_TEXTS)
+
+    def _text(self, words: str, x_height_mm: float) -> Ink:
+        line = self._text_line(words, x_height_mm)
+        inks = self.well(line.ruling).ink(line, Form.SOLID)
+        return Ink(Style(TEXT_PEN * x_height_mm, BLACK), tuple(piece for ink in inks for piece in ink.pieces))
+
+    def _text_line(self, words: str, x_height_mm: float) -> SetLine:
+        return self.case(_text_ruling(x_height_mm), 0.0, _TEXT_PENCIL_MM).line(words)
+
+    def text_width(self, words: str, x_height_mm: float = 1.75) -> float:
+        """Return the width of a line of running text in mm."""
+        return self._text_line(words, x_height_mm).width_mm if words.strip() else 0.0
+
+    def wrapped(self, words: str, width_mm: float, x_height_mm: float = 1.75) -> tuple[str, ...]:
+        """Break running text into lines no wider than ``width_mm``; a single word may be wider."""
+        lines = [""]
+        for word in words.split():
+            longer = f"{lines[-1]} {word}".strip()
+            if lines[-1] and self.text_width(longer, x_height_mm) > width_mm:
+                lines.append(word)
+            else:
+                lines[-1] = longer
+        return tuple(lines)
+
+
+def _text_ruling(x_height_mm: float) -> Ruling:
+    """Return a ruling for running text: ascenders a little lower than on practice paper, as in print."""
+    return custom_ruling(1.75 * x_height_mm, midline=1 / 1.75, descender_mm=0.7 * x_height_mm, lines=ALL_LINES)
+
+
+def _kept(store: OrderedDict[Key, Value], key: Key, make: Callable[[], Value], limit: int) -> Value:
+    """Return the value for a key, made when first asked for; the oldest goes when there are too many."""
+    if key not in store:
+        store[key] = make()
+        if len(store) > limit:
+            store.popitem(last=False)
+    store.move_to_end(key)
+    return store[key]
