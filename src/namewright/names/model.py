@@ -49,7 +49,22 @@ class LineReport:
 
 @dataclass(frozen=True, slots=True)
 class Roster:
-    """The children in roster order, and one report for every line of the input, in input order."""
+    """The children in roster order, and one report for every line of the input, in input order.
+
+    ``notes`` are about the source as a whole: its encoding, its other sheets.
+    """
 
     children: tuple[Child, ...]
     lines: tuple[LineReport, ...]
+    notes: tuple[str, ...] = ()
+
+
+class RosterError(ValueError):
+    """A source that gives no children at all: one sentence with what, where and what to do.
+
+    ``lines`` accounts for the lines that were read before giving up, so that nothing is lost by it.
+    """
+
+    def __init__(self, message: str, lines: tuple[LineReport, ...] = ()) -> None:
+        super().__init__(message)
+        self.lines = lines

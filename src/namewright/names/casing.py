@@ -1,0 +1,143 @@
+"""Letter case of names: mended only where a name was typed all in capitals or all small.
+
+What a family chose is never touched: a name in mixed case (McKenna, deShawn, MaryKate) comes back as it is.
+The one exception is capitals behind a small Mc or Mac (McKENNA), which is a name in capitals.
+
+The rules, all common practice among English and Spanish writers:
+
+- each word and each part after a hyphen opens with a capital; particles of a family name
+  are small (de la Cruz);
+- ``Mc`` is followed by a capital; ``Mac`` is not, because Mackenzie and MacKenzie are both right;
+- after an apostrophe comes a capital behind a short opening (O'Neil, D'Angelo) or before a consonant
+  (Ja'Marcus), and a small letter otherwise (Keali'i); the ʻokina has no case and is no apostrophe;
+- two capitals stay (AJ, TJ) unless they read as consonant and vowel (JO, BO) or are in a short
+  list (AL, ED);
+- İ, ı and ğ show that Turkish rules hold: I pairs with ı and İ with i. A plain I alone shows nothing;
+- IJ before a consonant is the Dutch letter and both stay capital (IJsbrand);
+  before a vowel it is not (Ijeoma).
+"""
+
+from __future__ import annotations
+
+import re
+
+import unicodedata2
+
+from namewright.names.clusters import clusters
+from namewright.names.words import SMALL_PARTICLES
+
+_APOSTROPHES = "'’‘`ʼ"
+_OKINA = "ʻ"
+_HYPHENS = "-‐‑"
+_VOWELS = frozenset("aeiouyàáâãäåāăąèéêëēęěìíîïīįòóôõöøōőùúûüūůűýæœıə")
+_SHORT_OPENINGS = frozenset({"o", "d", "l", "n", "m", "t", "s", "de", "dell", "all", "dall", "sant"})
+_TWO_LETTER_NAMES = frozenset({"al", "ed", "an", "ib", "ng", "st", "jr", "sr"})
+_TURKISH = frozenset("İığĞ")
+_MAC_CAPITALS = re.compile(r"M(?:c|ac)[^\W\d_]{2,}")
+_TURKISH_LOWER = str.maketrans({"I": "ı", "İ": "i"})
+_TURKISH_UPPER = str.maketrans({"i": "İ", "ı": "I"})
+
+
+def mend_case(name: str, *, family: bool = False) -> str:
+    """Return ``name`` with its case mended if it is all capitals or all small, else unchanged.
+
+    ``family`` says that leading particles belong to a family name and are written small.
+    """
+    if not _wants_mending(name):
+        return name
+    turkish = not _TURKISH.isdisjoint(name)
+    words = name.split(" ")
+    mended = []
+    for index, word in enumerate(words):
+        opens = index == 0 and not family
+        if len(words) > index + 1 and not opens and _lower(word, turkish) in SMALL_PARTICLES:
+            mended.append(_lower(word, turkish))
+        else:
+            mended.append(_mend_word(word, turkish, alone=len(words) == 1))
+    return str(unicodedata2.normalize("NFC", " ".join(mended)))
+
+
+def is_all_capitals(text: str) -> bool:
+    """Say whether ``text`` has capitals and no small letter, a small ``c`` or ``ac`` of Mc and Mac apart."""
+    if text.isupper():
+        return True
+    words = [word for word in re.split(r"[ \-]", text) if word]
+    return bool(words) and all(word.isupper() or _is_mac_capitals(word) for word in words)
+
+
+def _wants_mending(name: str) -> bool:
+    return name.islower() or is_all_capitals(name)
+
+
+def _is_mac_capitals(word: str) -> bool:
+    """McKENNA: capitals behind a small c."""
+    return bool(_MAC_CAPITALS.fullmatch(word)) and word[word.index("c") + 1 :].isupper()
+
+
+def _lower(text: str, turkish: bool) -> str:
+    return (text.translate(_TURKISH_LOWER) if turkish else text.replace("İ", "i")).lower()
+
+
+def _capital(text: str, turkish: bool) -> str:
+    """Raise the first cased letter; an ʻokina, a quotation mark or a dot before it has no case."""
+    for index, char in enumerate(text):
+        if char.islower():
+            raised = char.translate(_TURKISH_UPPER) if turkish else char
+            return text[:index] + raised.title() + text[index + 1 :]
+        if char.isalpha() and char != _OKINA:
+            break
+    return text
+
+
+def _mend_word(word: str, turkish: bool, alone: bool) -> str:
+    if _is_initials(word):
+        return word
+    parts = re.split(f"([{_HYPHENS}])", word)
+    last = len(parts) - 1
+    for index in range(0, len(parts), 2):
+        small = _lower(parts[index], turkish)
+        if 0 < index < last and small in SMALL_PARTICLES:
+            parts[index] = small
+        else:
+            parts[index] = _mend_part(small, turkish)
+    mended = "".join(parts)
+    return mended.upper() if not alone and mended.lower() in ("ii", "iii", "iv") else mended
+
+
+def _mend_part(small: str, turkish: bool) -> str:
+    """Mend one part without hyphens, given in small letters."""
+    pieces = re.split(f"([{_APOSTROPHES}])", small)
+    pieces[0] = _mend_opening(pieces[0], turkish)
+    for index in range(2, len(pieces), 2):
+        leads = index == 2 and not pieces[0]
+        if leads or _opens_after(pieces[index - 2], pieces[index]):
+            pieces[index] = _mend_opening(pieces[index], turkish)
+    return "".join(pieces)
+
+
+def _opens_after(before: str, after: str) -> bool:
+    """Say whether a capital stands after the apostrophe between ``before`` and ``after``."""
+    if before.casefold() in _SHORT_OPENINGS:
+        return True
+    return len(clusters(after)) > 1 and after[0] not in _VOWELS
+
+
+def _mend_opening(small: str, turkish: bool) -> str:
+    """Capitalise, with the two openings that raise a second letter: Mc and the Dutch IJ."""
+    if len(small) > 2 and small.startswith("ij") and small[2] not in _VOWELS:
+        return "IJ" + small[2:]
+    if len(small) > 3 and small.startswith("mc"):
+        return "Mc" + _capital(small[2:], turkish)
+    return _capital(small, turkish)
+
+
+def _is_initials(word: str) -> bool:
+    """AJ, TJ, J.P. and the like: capitals that are meant."""
+    if not word.isupper():
+        return False
+    if re.fullmatch(r"(?:[^\W\d_]\.){2,}", word):
+        return True
+    letters = word.lower()
+    if len(letters) != 2 or not letters.isalpha() or letters in _TWO_LETTER_NAMES:
+        return False
+    return not (letters[0] not in _VOWELS and letters[1] in _VOWELS)

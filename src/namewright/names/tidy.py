@@ -1,0 +1,79 @@
+"""Clean-up of pasted text, before any of it is read as a name.
+
+It changes what nobody sees (spaces that do not break, invisible characters, accents stored apart from
+their letter) and full-width letters, and nothing else: never NFKC, which would change real letters such as
+ĳ (UAX #15). Quotation marks and apostrophes stay as typed. Every character removed is reported.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+
+import unicodedata2
+
+_WIDE = {code: code - 0xFEE0 for code in (*range(0xFF21, 0xFF3B), *range(0xFF41, 0xFF5B))}
+_SPACES = dict.fromkeys(
+    map(
+        ord,
+        "\u00a0\u1680\u2000\u2001\u2002\u2003\u2004\u2005\u2006\u2007\u2008"
+        "\u2009\u200a\u2028\u2029\u202f\u205f\u3000\r\n\v\f\x1c\x1d\x1e\x85",
+    ),
+    " ",
+)
+_INVISIBLE = re.compile("[\u034f\ufe00-\ufe0f\U000e0100-\U000e01ef]")
+_REMOVED_CATEGORIES = frozenset({"Cc", "Cf", "Cs"})
+_NAMED = 5
+"""How many removed characters a note names before it only counts them."""
+
+
+@dataclass(frozen=True, slots=True)
+class Tidied:
+    """Clean text, and a sentence for each kind of change that a reader could miss."""
+
+    text: str
+    notes: tuple[str, ...] = ()
+
+
+def tidy(text: str) -> Tidied:
+    """Clean one name or one line: `scrub`, then every run of spaces and tabs becomes one space."""
+    clean = scrub(text)
+    return Tidied(" ".join(clean.text.split()), clean.notes)
+
+
+def scrub(line: str) -> Tidied:
+    """Clean the characters of one line and keep its tabs, which may be columns; the result is NFC."""
+    if line.isascii() and line.replace("\t", "").isprintable():
+        return Tidied(line)
+    notes: list[str] = []
+    spaced = line.removeprefix("\ufeff").translate(_SPACES)
+    kept = _without_invisible(spaced, notes)
+    narrow = kept.translate(_WIDE)
+    if narrow != kept:
+        notes.append("Full-width letters were read as ordinary letters.")
+    return Tidied(unicodedata2.normalize("NFC", narrow), tuple(notes))
+
+
+def _without_invisible(text: str, notes: list[str]) -> str:
+    """Take out what has no shape of its own, and say which characters these were."""
+    gone = [char for char in text if _is_invisible(char)]
+    if not gone:
+        return text
+    kinds = list(dict.fromkeys(gone))
+    named = ", ".join(_spell(char) for char in kinds[:_NAMED])
+    more = f" and {len(kinds) - _NAMED} more kinds" if len(kinds) > _NAMED else ""
+    notes.append(f"Invisible characters were taken out: {named}{more}.")
+    removed = frozenset(kinds)
+    return "".join(char for char in text if char not in removed)
+
+
+def _is_invisible(char: str) -> bool:
+    if char == "\t" or (char.isascii() and char.isprintable()):
+        return False
+    return bool(_INVISIBLE.match(char)) or unicodedata2.category(char) in _REMOVED_CATEGORIES
+
+
+def _spell(char: str) -> str:
+    """Write a character that cannot be seen, such as ``U+200B zero width space``."""
+    name = unicodedata2.name(char, "control character").lower()
+    return f"U+{ord(char):04X} {name}"
