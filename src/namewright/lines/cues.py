@@ -14,8 +14,8 @@ from dataclasses import dataclass, field
 from namewright.letters.alphabet import Alphabet
 from namewright.letters.strokes import Bounds, Point, Stroke, evenly, flatten
 from namewright.lines.forms import Form, Inkwell, Pens
-from namewright.lines.ink import BLACK, DARK, WHITE, Fragment, Ink, Piece, Style, dot_fragment, stroke_fragment
-from namewright.lines.ruling import Line, Ruling, custom_ruling
+from namewright.lines.ink import DARK, WHITE, Fragment, Ink, Piece, Style, dot_fragment, stroke_fragment
+from namewright.lines.ruling import Line, Ruling, print_ruling
 from namewright.lines.setting import InkLetter, SetLine, Typecase
 
 _CLEAR_MM = 0.2
@@ -76,13 +76,10 @@ class CueMaker:
     def _digit(self, number: int) -> Fragment:
         """Return the fragment of a number, centred on its origin."""
         if number not in self._digits:
-            height = self.number_mm
-            case = Typecase(self.alphabet, custom_ruling(max(height, 4.0)), 0.0, 0.1)
-            scale = height / case.ruling.line_height_mm
+            case = Typecase(self.alphabet, print_ruling(self.number_mm / 1.75), pencil_mm=0.1)
             line = case.line(str(number))
             x0, y0, x1, y1 = line.bounds
-            strokes = [stroke.map(lambda p, dx=item.x: ((p[0] + dx - (x0 + x1) / 2) * scale,  # type: ignore[misc]
-                                                        (p[1] - (y0 + y1) / 2) * scale))
+            strokes = [stroke.map(lambda p, x=item.x: (p[0] + x - (x0 + x1) / 2, p[1] - (y0 + y1) / 2))  # type: ignore[misc]
                        for item in line.letters for stroke in item.letter.strokes]
             self._digits[number] = stroke_fragment(strokes)
         return self._digits[number]
@@ -226,5 +223,3 @@ def line_with_cues(maker: CueMaker, well: Inkwell, line: SetLine) -> tuple[Ink, 
     """Return a solid line with its cues on top, relative to the line's origin."""
     return (*well.ink(line, Form.SOLID), *maker.ink(line))
 
-
-__all__ = ["BLACK", "CueMaker", "Cues", "line_with_cues"]

@@ -139,7 +139,9 @@ class Inkwell:
             for style, kind in self._layers(form):
                 pieces = tuple(Piece(placed.x, 0.0, fragment) for placed in letters
                                if (fragment := self._fragment(placed.letter, kind)) is not None)
-                if pieces:
+                if kind == "dots":  # a letter's dots recur from name to name: exporters draw them once
+                    inks += [Ink(style, (piece,)) for piece in pieces]
+                elif pieces:
                     inks.append(Ink(style, pieces))
         return tuple(inks)
 

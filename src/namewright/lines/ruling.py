@@ -135,6 +135,12 @@ def custom_ruling(
                   f"Your own ruling, {number(line_height_mm)} mm from baseline to top line.", "your own measures")
 
 
+def print_ruling(x_height_mm: float) -> Ruling:
+    """Return the unseen ruling of running text, which nobody writes on: ascenders lower than on practice paper."""
+    return Ruling("print", 0.75 * x_height_mm, x_height_mm, 0.7 * x_height_mm, 0.0, frozenset(),
+                  "Running text.", "our own proportions")
+
+
 _FOUR = ALL_LINES
 _WITH_SKIP = frozenset({Line.TOP, Line.MID, Line.BASE})
 _BODY = frozenset({Line.MID, Line.BASE})

@@ -1,16 +1,16 @@
-"""CairoSVG behind one door: pages drawn onto one cairo surface, shared furniture drawn once.
+"""CairoSVG behind one door: pages drawn onto one cairo surface, every letter shape drawn once.
 
 The native library is loaded here and nowhere else.
 """
 
 from __future__ import annotations
 
+import re
 from collections import OrderedDict
 from collections.abc import Callable
 from typing import Any
-from xml.etree import ElementTree
 
-_KEPT_SHAPES = 64
+from namewright.output.svg import FURNITURE_ID
 
 
 class NativeLibraryMissing(RuntimeError):
@@ -30,47 +30,73 @@ try:
 except OSError as error:  # cairocffi raises OSError where it finds no shared library
     raise NativeLibraryMissing from error
 
-from namewright.output.svg import FURNITURE_ID
+_KEPT_SHAPES = 400
+_PLACE = re.compile(r"M(-?[\d.]+) (-?[\d.]+)")  # output/svg.py writes "M" only where a fragment is set down
+_STYLE = ("stroke", "stroke-width", "stroke-linecap", "stroke-dasharray", "fill")
+_XOBJECTS = re.compile(rb"/XObject << (?:/x\d+ \d+ 0 R ?)+>>")
+_LONGEST_KEY = 24
 
-Shapes = OrderedDict[bytes, "cairocffi.RecordingSurface"]
+Shapes = OrderedDict[tuple[str | None, ...], "cairocffi.RecordingSurface | None"]
 
 
 class PageSurface(cairosvg.surface.Surface):  # type: ignore[misc]
     """CairoSVG drawing one page onto a cairo surface that outlives it.
 
-    The furniture of a page is recorded once and painted again on every page that has the same: cairo then
-    writes it once into the PDF, as a form that all those pages use.
+    What is met a second time, on this page or another, in the same style, is recorded and painted from then on:
+    cairo writes it once into a PDF, as a form that all its places use. What is met once costs nothing extra.
     """
 
     def __init__(self, svg: bytes, target: cairocffi.Surface, shapes: Shapes, dpi: float = 96.0) -> None:
         self._target, self._shapes = target, shapes
+        self._shared = False  # inside the furniture, which recurs for certain
         super().__init__(Tree(bytestring=svg), None, dpi)
 
     def _create_surface(self, width: float, height: float) -> tuple[Any, float, float]:
         return self._target, width, height
 
     def draw(self, node: Any) -> None:
-        """Draw a node of the SVG tree, the furniture from its recording."""
-        if node.get("id") != FURNITURE_ID:
+        """Draw a node of the SVG tree; a path as a shape that may recur."""
+        if node.tag != "path":
+            outside, self._shared = self._shared, self._shared or node.get("id") == FURNITURE_ID
+            super().draw(node)
+            self._shared = outside
+            return
+        x, y, data = _about_its_start(node["d"])
+        key = (data, *(node.get(name) for name in _STYLE))
+        if not self._seen(key) and not self._shared:
             super().draw(node)
             return
-        self.context.set_source_surface(self._recorded(node), 0, 0)
+        shape = self._shapes[key]
+        if shape is None:
+            node["d"] = data
+            shape = self._shapes[key] = self._recorded(node)
+        self.context.set_source_surface(shape, x, y)
         self.context.paint()
-        self.context.set_source_rgb(0, 0, 0)
 
-    def _recorded(self, node: Any) -> cairocffi.RecordingSurface:
-        key = ElementTree.tostring(node.element.etree_element)
-        if key not in self._shapes:
-            extents = (0, 0, self.context_width, self.context_height)
-            recording = cairocffi.RecordingSurface(cairocffi.CONTENT_COLOR_ALPHA, extents)
-            page, self.context = self.context, cairocffi.Context(recording)
-            super().draw(node)
-            self.context = page
-            self._shapes[key] = recording
+    def _seen(self, key: tuple[str | None, ...]) -> bool:
+        seen = key in self._shapes
+        if not seen:
+            self._shapes[key] = None
             if len(self._shapes) > _KEPT_SHAPES:
                 self._shapes.popitem(last=False)
         self._shapes.move_to_end(key)
-        return self._shapes[key]
+        return seen
+
+    def _recorded(self, node: Any) -> cairocffi.RecordingSurface:
+        shape = cairocffi.RecordingSurface(cairocffi.CONTENT_COLOR_ALPHA, None)
+        page, self.context = self.context, cairocffi.Context(shape)
+        super().draw(node)
+        self.context = page
+        return shape
+
+
+def _about_its_start(data: str) -> tuple[float, float, str]:
+    """Return where a path begins, and its data moved to begin at (0, 0): equal for equal shapes anywhere."""
+    first = _PLACE.match(data)
+    if not first:
+        raise ValueError(f"a path begins with “{data[:20]}”, not with M x y")
+    x, y = float(first[1]), float(first[2])
+    return x, y, _PLACE.sub(lambda at: f"M{float(at[1]) - x:.2f} {float(at[2]) - y:.2f}", data)
 
 
 class PageRaster(PageSurface):
@@ -79,21 +105,46 @@ class PageRaster(PageSurface):
     device_units_per_user_units = 1
 
 
-def pdf_target(write: Callable[[bytes], Any], title: str) -> cairocffi.PDFSurface:
-    """Return a PDF surface that writes as it goes, with a title and no date."""
+def pdf_target(write: Callable[[bytes], Any], title: str) -> tuple[cairocffi.PDFSurface, _Sink]:
+    """Return a PDF surface that writes as it goes, with a title and no date, and the sink it writes to."""
     sink = _Sink(write)
     surface = cairocffi.PDFSurface(sink, 1, 1)
     surface.restrict_to_version(cairocffi.PDF_VERSION_1_4)
     surface.set_metadata(cairocffi.PDF_METADATA_TITLE, title)
     surface.set_metadata(cairocffi.PDF_METADATA_CREATE_DATE, "")
-    return surface
+    return surface, sink
 
 
 class _Sink:
-    """The least file object that cairo needs."""
+    """The least file object that cairo needs; it blanks what cairo says twice.
+
+    Cairo 1.16 lists a form in a page's resources once for every use, but a dictionary may hold a key only
+    once (ISO 32000-1, 7.3.7). The repeats are overwritten with spaces, so every offset stays true.
+    """
 
     def __init__(self, write: Callable[[bytes], Any]) -> None:
-        self.write = write
+        self._write = write
+        self._held = b""
+
+    def write(self, data: bytes) -> None:
+        text = self._held + bytes(data)
+        opened = text.rfind(b"/XObject << ")
+        cut = max(0, len(text) - _LONGEST_KEY)
+        if opened >= 0 and not 0 <= text.find(b">>", opened) < cut:
+            cut = min(cut, opened)
+        self._write(_XOBJECTS.sub(_once, text[:cut]))
+        self._held = text[cut:]
+
+    def flush(self) -> None:
+        """Write what is still held back."""
+        self._write(_XOBJECTS.sub(_once, self._held))
+        self._held = b""
+
+
+def _once(match: re.Match[bytes]) -> bytes:
+    """Return a resource dictionary with every entry kept once, at its old length."""
+    entries = list(dict.fromkeys(re.findall(rb"/x\d+ \d+ 0 R", match[0])))
+    return (b"/XObject << " + b" ".join(entries)).ljust(len(match[0]) - 2) + b">>"
 
 
 def png_target(width_px: int, height_px: int) -> cairocffi.ImageSurface:

@@ -27,7 +27,7 @@ def write_pdf(pages: Iterable[Page], out: BinaryIO, *, title: str, lang: str) ->
     """
     from namewright.output import _cairo
 
-    target = _cairo.pdf_target(out.write, title)
+    target, sink = _cairo.pdf_target(out.write, title)
     shapes: _cairo.Shapes = OrderedDict()
     count = 0
     for count, page in enumerate(pages, 1):
@@ -39,6 +39,7 @@ def write_pdf(pages: Iterable[Page], out: BinaryIO, *, title: str, lang: str) ->
     if not count:
         raise ValueError("there is no page to write")
     target.finish()
+    sink.flush()
     _extend_catalog(out, lang, outline=True)
     return count
 

@@ -12,7 +12,7 @@ from namewright.letters.strokes import Stroke
 from namewright.lines.forms import Form
 from namewright.lines.ink import BLACK, DARK, RULE, Ink, Piece, Style, line, stroke_fragment
 from namewright.lines.ruling import Line, Ruling
-from namewright.lines.setting import SetLine
+from namewright.lines.setting import SetLine, pen_width_mm
 from namewright.lines.tiles import TileRows
 from namewright.pages.page import Guide, Row, Tile
 from namewright.pages.press import Press
@@ -47,10 +47,11 @@ class RowSpace:
 
 def row_space(ruling: Ruling, lines: Sequence[SetLine]) -> RowSpace:
     """Return the height of a row: the ruling's own, more where marks or tails reach beyond it."""
-    rise = max([ruling.line_height_mm, *(one.rise_mm + ROW_CLEAR_MM for one in lines
-                                         if one.rise_mm > ruling.line_height_mm + 0.7 * ruling.x_height_mm * 0.2)])
-    drop = max([ruling.descender_mm + ruling.gap_mm,
-                *(one.drop_mm + ROW_CLEAR_MM for one in lines)])
+    pen = pen_width_mm(ruling)  # a stroke on a line covers it and reaches half a pen beyond: no reason to move rows
+    rises = [one.rise_mm + ROW_CLEAR_MM for one in lines if one.rise_mm > ruling.line_height_mm + pen]
+    drops = [one.drop_mm + ROW_CLEAR_MM for one in lines if one.drop_mm > ruling.descender_mm + pen]
+    rise = max([ruling.line_height_mm, *rises])
+    drop = max([ruling.descender_mm + ruling.gap_mm, *drops])
     return RowSpace(rise, drop)
 
 
@@ -77,6 +78,19 @@ def letters_at(press: Press, set_line: SetLine, forms: Form | Sequence[Form], x:
 def text_at(press: Press, words: str, x: float, baseline: float, size_mm: float = TEXT_MM) -> Ink:
     """Return running text with its left edge at ``x``."""
     return press.text(words, size_mm).moved(x, baseline)
+
+
+def text_with_name(press: Press, words: str, name: str, x: float, baseline: float, size_mm: float = 2.2,
+                   ) -> tuple[Ink, ...]:
+    """Return a caption with ``{name}`` filled in, the caption's own words apart: they recur, the name does not."""
+    inks: list[Ink] = []
+    for text in words.partition("{name}"):
+        shown = name if text == "{name}" else text
+        if shown.strip():
+            ink = text_at(press, shown.strip(), x + press.text_space(size_mm) * (shown[:1] == " "), baseline, size_mm)
+            inks.append(ink)
+            x = ink.bounds()[2] + press.text_space(size_mm) * (0.35 + (shown[-1:] == " "))
+    return tuple(inks)
 
 
 def start_mark(x: float, y: float) -> Ink:

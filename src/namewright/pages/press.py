@@ -16,10 +16,11 @@ from types import MappingProxyType
 from typing import TypeVar
 
 from namewright.letters.alphabet import Alphabet, upright
+from namewright.lines.cues import CueMaker
 from namewright.lines.forms import Form, Inkwell, pens_for
 from namewright.lines.ink import BLACK, Ink, Style
-from namewright.lines.ruling import ALL_LINES, Ruling, custom_ruling
-from namewright.lines.setting import SetLine, Typecase
+from namewright.lines.ruling import LETTER_UNITS, Ruling, print_ruling
+from namewright.lines.setting import PENCIL_MM, SetLine, Typecase, pen_width_mm
 
 _KEPT = 24
 _KEPT_TEXTS = 200
@@ -46,6 +47,7 @@ class Press:
     alphabet: Alphabet = field(default_factory=upright)
     _cases: OrderedDict[tuple[Ruling, float, float], Typecase] = field(default_factory=OrderedDict)
     _wells: OrderedDict[Ruling, Inkwell] = field(default_factory=OrderedDict)
+    _cues: OrderedDict[tuple[Ruling, float], CueMaker] = field(default_factory=OrderedDict)
     _texts: OrderedDict[tuple[str, float], Ink] = field(default_factory=OrderedDict)
 
     def case(self, ruling: Ruling, letter_spacing_mm: float = 0.0, pencil_mm: float | None = None) -> Typecase:
@@ -60,6 +62,12 @@ class Press:
         """Return the ink for a ruling, with the pens that suit it."""
         return _kept(self._wells, ruling, lambda: Inkwell(ruling, pens_for(ruling)), _KEPT)
 
+    def cues(self, ruling: Ruling, letter_spacing_mm: float = 0.0) -> CueMaker:
+        """Return the stroke cues for letters set with this extra spacing: half the least gap is theirs."""
+        side = (PENCIL_MM + pen_width_mm(ruling) + letter_spacing_mm) / 2
+        return _kept(self._cues, (ruling, letter_spacing_mm),
+                     lambda: CueMaker(self.alphabet, ruling, pens_for(ruling), side), _KEPT)
+
     def text(self, words: str, x_height_mm: float = 1.75) -> Ink:
         """Return one line of running text in our own letters, its baseline at y 0, its left edge at x 0."""
         return _kept(self._texts, (words, x_height_mm), lambda: self._text(words, x_height_mm), _KEPT_TEXTS)
@@ -70,11 +78,15 @@ class Press:
         return Ink(Style(TEXT_PEN * x_height_mm, BLACK), tuple(piece for ink in inks for piece in ink.pieces))
 
     def _text_line(self, words: str, x_height_mm: float) -> SetLine:
-        return self.case(_text_ruling(x_height_mm), 0.0, _TEXT_PENCIL_MM).line(words)
+        return self.case(print_ruling(x_height_mm), 0.0, _TEXT_PENCIL_MM).line(words)
 
     def text_width(self, words: str, x_height_mm: float = 1.75) -> float:
         """Return the width of a line of running text in mm."""
         return self._text_line(words, x_height_mm).width_mm if words.strip() else 0.0
+
+    def text_space(self, x_height_mm: float = 1.75) -> float:
+        """Return the width of a word space in running text in mm."""
+        return self.alphabet.space * x_height_mm / LETTER_UNITS
 
     def wrapped(self, words: str, width_mm: float, x_height_mm: float = 1.75) -> tuple[str, ...]:
         """Break running text into lines no wider than ``width_mm``; a single word may be wider."""
@@ -86,11 +98,6 @@ class Press:
             else:
                 lines[-1] = longer
         return tuple(lines)
-
-
-def _text_ruling(x_height_mm: float) -> Ruling:
-    """Return a ruling for running text: ascenders a little lower than on practice paper, as in print."""
-    return custom_ruling(1.75 * x_height_mm, midline=1 / 1.75, descender_mm=0.7 * x_height_mm, lines=ALL_LINES)
 
 
 def _kept(store: OrderedDict[Key, Value], key: Key, make: Callable[[], Value], limit: int) -> Value:
