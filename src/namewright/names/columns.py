@@ -92,11 +92,12 @@ def header_roles(cells: Sequence[str]) -> tuple[Role, ...] | None:
 
 
 def header_role(cell: str) -> Role | None:
-    """Look a header cell up, first whole, then without a unit or a bracket at its end."""
+    """Look a header cell up: whole, without a unit or bracket at its end, or by halves (``Family / Apellidos``)."""
     if len(cell) > 40:
         return None
     folded = fold(cell)
-    return HEADER_WORDS.get(folded) or HEADER_WORDS.get(fold(_UNIT_TAIL.sub("", folded)))
+    tries = (folded, _UNIT_TAIL.sub("", folded), *folded.split("/"))
+    return next((HEADER_WORDS[word] for word in map(fold, tries) if word in HEADER_WORDS), None)
 
 
 def split_cells(line: str, delimiter: str) -> list[str] | None:

@@ -40,8 +40,9 @@ def _tell_apart(group: Sequence[tuple[str, str]]) -> list[str]:
         counts = Counter(map(fold, openings))
         for index in sorted(waiting):
             if others[index] and (counts[fold(openings[index])] == 1 or size >= len(others[index])):
-                dot = "." if size < len(others[index]) else ""
-                chosen[index] = f"{group[index][0]} {openings[index].strip()}{dot}"
+                short = size < len(others[index]) - 1  # a dot in place of one last letter saves nothing
+                tail = f"{openings[index].strip()}." if short else "".join(others[index])
+                chosen[index] = f"{group[index][0]} {tail}"
                 waiting.discard(index)
         if not waiting:
             break
@@ -49,7 +50,7 @@ def _tell_apart(group: Sequence[tuple[str, str]]) -> list[str]:
 
 
 def _numbered(drafts: Sequence[str]) -> tuple[str, ...]:
-    """Number labels that are still alike, passing over those that are taken: ``Ava 1``, ``Ava 2``."""
+    """Give numbers to labels that are still alike, past those that are taken: ``Ava 1``, ``Ava 2``."""
     counts = Counter(draft.casefold() for draft in drafts)
     taken = {draft for draft, count in counts.items() if count == 1}
     following: Counter[str] = Counter()

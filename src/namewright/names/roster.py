@@ -21,6 +21,8 @@ from namewright.names.words import SOLO_HEADERS, fold
 from namewright.settings import NamePart
 
 _ABOVE_HEADER = "It stands above the header row, so it was read as a title."
+_CERTAIN_HEADER = 3
+"""So many header words in one row are no child, even with other words between them."""
 _CONTINUED = "It continues line {line}, inside quotation marks."
 
 
@@ -102,7 +104,10 @@ def _is_header(row: Row, table: Table) -> bool:
     filled = [cell for cell in row.cells if cell]
     if len(filled) == 1:
         return fold(filled[0]) in SOLO_HEADERS
-    return table.header is not None and all(map(header_role, filled)) and header_roles(row.cells) is not None
+    if table.header is None or header_roles(row.cells) is None:
+        return False
+    known = sum(header_role(cell) is not None for cell in filled)
+    return known == len(filled) or known >= _CERTAIN_HEADER
 
 
 def _note_repeats(drafts: Sequence[_Draft]) -> list[_Draft]:

@@ -42,12 +42,10 @@ _AS_TEXT = "save the list as plain text, .csv or .xlsx and try again."
 def read_bytes(path: Path) -> bytes:
     """Read a whole file. Raises RosterError if it cannot be read, is no file, or is too large."""
     try:
-        if path.is_dir():
-            raise RosterError(f"{path.name or path} is a folder; give the file with the names in it.")
-        if path.exists() and not path.is_file():
-            raise RosterError(f"{path.name} is not an ordinary file; {_AS_TEXT}")
-        with path.open("rb") as file:
-            data = file.read(MOST_BYTES + 1)
+        wrong = _wrong_kind(path)
+        if not wrong:
+            with path.open("rb") as file:
+                return file.read(MOST_BYTES + 1)
     except FileNotFoundError:
         raise RosterError(f"There is no file {path.name} there; check its name and its folder.") from None
     except PermissionError:
@@ -56,7 +54,16 @@ def read_bytes(path: Path) -> bytes:
         ) from None
     except (OSError, ValueError):
         raise RosterError(f"{path.name!r} could not be read; check the file and its name.") from None
-    return data
+    raise RosterError(wrong)
+
+
+def _wrong_kind(path: Path) -> str:
+    """Say what is wrong with a path that leads to something other than an ordinary file."""
+    if path.is_dir():
+        return f"{path.name or path} is a folder; give the file with the names in it."
+    if path.exists() and not path.is_file():
+        return f"{path.name} is not an ordinary file; {_AS_TEXT}"
+    return ""
 
 
 def decode(data: bytes, source: str) -> tuple[str, tuple[str, ...]]:

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import datetime
 import io
+import warnings
 import zipfile
 from typing import Any
 
@@ -30,7 +31,9 @@ def workbook_text(data: bytes, source: str) -> tuple[str, tuple[str, ...]]:
     """
     _inspect(data, source)
     try:
-        return _first_sheet(data, source)
+        with warnings.catch_warnings():
+            warnings.simplefilter("ignore")  # the reader warns of styles and charts, which no roster needs
+            return _first_sheet(data, source)
     except RosterError:
         raise
     except Exception as error:  # A damaged file makes the reader fail in any way it likes
@@ -51,7 +54,7 @@ def _inspect(data: bytes, source: str) -> None:
                 raise RosterError(f"{source} is a zip file but no .xlsx spreadsheet; {_RESAVE}")
             for part in parts:
                 content = archive.read(part)
-                if part.filename.endswith((".xml", ".rels")) and any(mark in content for mark in _DOCTYPES):
+                if not part.filename.startswith("xl/media/") and any(mark in content for mark in _DOCTYPES):
                     raise RosterError(
                         f"{source} holds a document type, which a spreadsheet never needs; {_RESAVE}"
                     )
