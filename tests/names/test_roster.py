@@ -10,6 +10,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from namewright.names.clusters import clusters
+from namewright.names.labels import labels
 from namewright.names.model import Child, LineReport, Outcome, Roster, RosterError
 from namewright.names.roster import read_roster
 from namewright.settings import Hand, NamePart, Support
@@ -276,6 +277,17 @@ LABELS = [
 def test_labels(text: str, expected: list[str], why: str) -> None:
     """Two children of one practised name are both kept and told apart."""
     assert [c.label for c in read_roster(text).children] == expected, why
+
+
+def test_a_number_passes_over_a_label_that_is_taken() -> None:
+    """No two labels are alike, even where a child is called as another would be numbered."""
+    assert labels([("Ava", ""), ("Ava", ""), ("Ava 1", "")]) == ("Ava 2", "Ava 3", "Ava 1")
+
+
+def test_doubled_quotation_marks_in_a_cell() -> None:
+    """RFC 4180: two quotation marks inside a quoted cell are one; here they hold the goes-by name."""
+    assert child('Given,Family\n"William ""Will""",Tarn').practice == "Will"
+    assert child('Given,Family\n"""Will""","Tarn, Jr."').family == "Tarn, Jr."
 
 
 def test_an_exact_repeat_is_kept_and_noted() -> None:

@@ -11,7 +11,7 @@ import unicodedata
 import pyphen
 import pytest
 import regex
-from hypothesis import given, settings
+from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
 from namewright.names.clusters import clusters
@@ -68,7 +68,7 @@ NAMES = [
     "Jósé",
     "Ą́ki",
 ]
-MARKS = "".join(map(chr, range(0x300, 0x370)))
+MARKS = "".join(map(chr, (*range(0x300, 0x370), 0x20DD)))
 LATIN = st.characters(categories=("Lu", "Ll", "Lt", "Lm"), max_codepoint=0x24F)
 SIGNS = st.sampled_from(" -'’ʻ·.\r\n\t\u200d\u200c\u00ad")
 NAME_TEXT = st.text(st.one_of(LATIN, st.sampled_from(MARKS), SIGNS))
@@ -83,6 +83,7 @@ def test_clusters_are_those_of_another_library(name: str, form: str) -> None:
 
 
 @settings(max_examples=300)
+@example("A\r\n\u0301b")
 @given(NAME_TEXT)
 def test_any_latin_text_is_cut_alike(text: str) -> None:
     r"""Latin letters, marks in any number and place, joiners and line ends: the same clusters as \X."""
