@@ -84,6 +84,7 @@ def test_clusters_are_those_of_another_library(name: str, form: str) -> None:
 
 @settings(max_examples=300)
 @example("A\r\n\u0301b")
+@example("A\u20ddb")
 @given(NAME_TEXT)
 def test_any_latin_text_is_cut_alike(text: str) -> None:
     r"""Latin letters, marks in any number and place, joiners and line ends: the same clusters as \X."""
