@@ -6,6 +6,7 @@ page); nothing here depends on them. Out of scope: outlines, colour, and what a 
 
 from __future__ import annotations
 
+import itertools
 import math
 from bisect import bisect_right
 from collections.abc import Callable, Iterable
@@ -206,7 +207,7 @@ def _flatten_cubic(segment: Segment, tolerance: float) -> list[Point]:
 def evenly(points: list[Point], count: int) -> list[Point]:
     """Return ``count`` + 1 points at equal distances along a polyline, both ends among them."""
     reach = [0.0]
-    for a, b in zip(points, points[1:], strict=False):
+    for a, b in itertools.pairwise(points):
         reach.append(reach[-1] + math.dist(a, b))
     return [_point_at(points, reach, reach[-1] * index / count) for index in range(count + 1)]
 

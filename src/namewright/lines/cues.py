@@ -7,6 +7,7 @@ out letter by letter, inside the white that belongs to the letter, so that neigh
 
 from __future__ import annotations
 
+import itertools
 import math
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
@@ -49,6 +50,11 @@ class CueMaker:
     def number_mm(self) -> float:
         """Return the height of a stroke number."""
         return min(max(0.24 * self.ruling.x_height_mm, 1.4), 4.0)
+
+    @property
+    def headroom_mm(self) -> float:
+        """Return the height over the top line that numbers may use."""
+        return self.number_mm + 0.85 * self.pens.model_mm + 2 * _CLEAR_MM
 
     def cues(self, letter: InkLetter) -> Cues:
         """Return the cues of a letter. A number or arrow for which there is no room is left away."""
@@ -113,7 +119,7 @@ class CueMaker:
     def _arrow_places(self, stroke: Stroke) -> Iterator[tuple[Point, ...]]:
         """Yield arrows beside a stroke, those near its start first."""
         track = flatten(stroke.segments, _FLAT_MM)
-        length = sum(math.dist(a, b) for a, b in zip(track, track[1:], strict=False))
+        length = sum(math.dist(a, b) for a, b in itertools.pairwise(track))
         steps = max(8, min(60, round(length / (0.06 * self.ruling.x_height_mm))))
         points = evenly(track, steps)
         for reach_mm in (max(1.6, 0.42 * self.ruling.x_height_mm), max(1.2, 0.24 * self.ruling.x_height_mm)):
@@ -138,7 +144,7 @@ class _Taken:
         x0, _, x1, _ = letter.bounds
         ruling = maker.ruling
         self.left, self.right = x0 - maker.side_mm, x1 + maker.side_mm
-        self.top = -ruling.line_height_mm - 0.6 * maker.number_mm
+        self.top = -ruling.line_height_mm - maker.headroom_mm
         self.bottom = ruling.descender_mm
         self.rules = [-ruling.height_of(line) for line in Line if line in ruling.lines]
 
@@ -183,7 +189,7 @@ class _Taken:
 def _samples(stroke: Stroke, reach: float) -> list[Point]:
     """Return points along a stroke so close that nothing as wide as a cue slips between them."""
     track = flatten(stroke.segments, _FLAT_MM)
-    length = sum(math.dist(a, b) for a, b in zip(track, track[1:], strict=False))
+    length = sum(math.dist(a, b) for a, b in itertools.pairwise(track))
     return evenly(track, max(1, math.ceil(length / reach)))
 
 
@@ -208,7 +214,7 @@ def _arrow(begin: Point, end: Point, offset: float, reach: float) -> tuple[Point
 
 
 def _polyline(points: Sequence[Point]) -> Stroke:
-    return Stroke(tuple((a, b) for a, b in zip(points, points[1:], strict=False)))
+    return Stroke(tuple((a, b) for a, b in itertools.pairwise(points)))
 
 
 def _overlap(a: Bounds, b: Bounds) -> bool:

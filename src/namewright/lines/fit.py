@@ -6,13 +6,13 @@ or a syllable; where nothing fits, both widths are told. Millimetres.
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 
 from namewright.lines.setting import SetLine, Typecase
 from namewright.names.clusters import clusters
 from namewright.names.syllables import breaks
-from namewright.units import number
 
 _TIGHTNESS = (0.0, 0.5, 1.0)
 
@@ -20,10 +20,11 @@ _TIGHTNESS = (0.0, 0.5, 1.0)
 class DoesNotFit(ValueError):
     """A name is wider than any page we may lay it on."""
 
-    def __init__(self, name: str, needed_mm: float, room_mm: float) -> None:
+    def __init__(self, name: str, needed_mm: float, room_mm: float, *, across: bool = True) -> None:
         self.name, self.needed_mm, self.room_mm = name, needed_mm, room_mm
+        room = "the widest row has" if across else "the card is high enough for"
         super().__init__(
-            f"“{name}” needs {number(needed_mm, 0)} mm and the widest row has {number(room_mm, 0)} mm; "
+            f"“{name}” needs {math.ceil(needed_mm)} mm and {room} {math.floor(room_mm)} mm; "
             "choose a smaller line height or a larger paper")
 
 

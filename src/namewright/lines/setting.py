@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 
-from namewright.letters.alphabet import Alphabet, Glyph, Letter, MissingLetters, Point
+from namewright.letters.alphabet import Alphabet, Glyph, Letter, MissingLetters
 from namewright.letters.strokes import Bounds, Segment, Stroke, join_bounds
 from namewright.lines.ruling import LETTER_UNITS, Ruling
 from namewright.lines.spacing import NATURAL_WHITE, TIGHTEST_WHITE, Spacer
@@ -167,7 +167,3 @@ class Typecase:
             self._spacers[tightness] = Spacer(natural + (tight - natural) * tightness, least)
         return self._spacers[tightness]
 
-
-def origin_points(line: SetLine) -> tuple[Point, ...]:
-    """Return the origins of a line's letters on the baseline, in mm."""
-    return tuple((item.x, 0.0) for item in line.letters)

@@ -8,6 +8,7 @@ the least gap to any point of the next.
 
 from __future__ import annotations
 
+import itertools
 import math
 from dataclasses import dataclass, field
 
@@ -40,7 +41,7 @@ def profile(letter: Letter) -> Profile:
     right: list[float | None] = [None] * _LEVELS
     for stroke in placed_strokes(letter):
         points = flatten(stroke.segments, _TOLERANCE)
-        for a, b in zip(points, points[1:], strict=False):
+        for a, b in itertools.pairwise(points):
             _cover(left, right, a, b)
     x0, _, x1, _ = letter.bounds()
     return Profile(tuple(left), tuple(right), x0, x1)

@@ -8,6 +8,7 @@ from __future__ import annotations
 import re
 from collections import OrderedDict
 from collections.abc import Callable
+from dataclasses import dataclass, field
 from typing import Any
 
 from namewright.output.svg import FURNITURE_ID
@@ -30,21 +31,44 @@ try:
 except OSError as error:  # cairocffi raises OSError where it finds no shared library
     raise NativeLibraryMissing from error
 
-_KEPT_SHAPES = 400
+_KEPT_SHAPES = 2000
+_FORM_PAYS = 1200
+_GRID = 100  # a form is recorded in hundredths of a millimetre: path data has two decimals, so whole numbers
 _PLACE = re.compile(r"M(-?[\d.]+) (-?[\d.]+)")  # output/svg.py writes "M" only where a fragment is set down
 _STYLE = ("stroke", "stroke-width", "stroke-linecap", "stroke-dasharray", "fill")
 _XOBJECTS = re.compile(rb"/XObject << (?:/x\d+ \d+ 0 R ?)+>>")
 _LONGEST_KEY = 24
 
-Shapes = OrderedDict[tuple[str | None, ...], "cairocffi.RecordingSurface | None"]
+Key = tuple[str | None, ...]
+
+
+@dataclass
+class Shapes:
+    """What has been drawn so far, by path and style: how often, and its recording once that pays.
+
+    A form in a PDF costs about as much as 2,500 characters of path data (measured on class sets of thirty), so a
+    shape is recorded when plain drawing has cost that much. The oldest are forgotten: memory stays bounded.
+    """
+
+    met: OrderedDict[Key, int] = field(default_factory=OrderedDict)
+    recorded: OrderedDict[Key, cairocffi.RecordingSurface] = field(default_factory=OrderedDict)
+
+    def pays(self, key: Key, data: str, *, shared: bool) -> bool:
+        """Count one more use of a shape; return whether it should be drawn from a recording."""
+        self.met[key] = self.met.pop(key, 0) + 1
+        while len(self.met) > _KEPT_SHAPES:
+            self.recorded.pop(self.met.popitem(last=False)[0], None)
+        return shared or key in self.recorded or self.met[key] * len(data) > _FORM_PAYS
 
 
 class PageSurface(cairosvg.surface.Surface):  # type: ignore[misc]
     """CairoSVG drawing one page onto a cairo surface that outlives it.
 
-    What is met a second time, on this page or another, in the same style, is recorded and painted from then on:
-    cairo writes it once into a PDF, as a form that all its places use. What is met once costs nothing extra.
+    A shape that recurs, on this page or another, in the same style, is recorded and painted from then on: cairo
+    writes it once into a PDF, as a form that all its places use.
     """
+
+    context: cairocffi.Context
 
     def __init__(self, svg: bytes, target: cairocffi.Surface, shapes: Shapes, dpi: float = 96.0) -> None:
         self._target, self._shapes = target, shapes
@@ -63,28 +87,23 @@ class PageSurface(cairosvg.surface.Surface):  # type: ignore[misc]
             return
         x, y, data = _about_its_start(node["d"])
         key = (data, *(node.get(name) for name in _STYLE))
-        if not self._seen(key) and not self._shared:
+        if not self._shapes.pays(key, data, shared=self._shared):
             super().draw(node)
             return
-        shape = self._shapes[key]
-        if shape is None:
+        if key not in self._shapes.recorded:
             node["d"] = data
-            shape = self._shapes[key] = self._recorded(node)
-        self.context.set_source_surface(shape, x, y)
+            self._shapes.recorded[key] = self._recording(node)
+        self.context.save()
+        self.context.translate(x, y)
+        self.context.scale(1 / _GRID, 1 / _GRID)
+        self.context.set_source_surface(self._shapes.recorded[key], 0, 0)
         self.context.paint()
+        self.context.restore()
 
-    def _seen(self, key: tuple[str | None, ...]) -> bool:
-        seen = key in self._shapes
-        if not seen:
-            self._shapes[key] = None
-            if len(self._shapes) > _KEPT_SHAPES:
-                self._shapes.popitem(last=False)
-        self._shapes.move_to_end(key)
-        return seen
-
-    def _recorded(self, node: Any) -> cairocffi.RecordingSurface:
+    def _recording(self, node: Any) -> cairocffi.RecordingSurface:
         shape = cairocffi.RecordingSurface(cairocffi.CONTENT_COLOR_ALPHA, None)
         page, self.context = self.context, cairocffi.Context(shape)
+        self.context.scale(_GRID, _GRID)
         super().draw(node)
         self.context = page
         return shape

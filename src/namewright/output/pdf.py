@@ -7,7 +7,6 @@ as an incremental update, ISO 32000-1, 7.5.6: the bytes already written stay as 
 from __future__ import annotations
 
 import re
-from collections import OrderedDict
 from collections.abc import Iterable
 from typing import BinaryIO
 
@@ -28,7 +27,7 @@ def write_pdf(pages: Iterable[Page], out: BinaryIO, *, title: str, lang: str) ->
     from namewright.output import _cairo
 
     target, sink = _cairo.pdf_target(out.write, title)
-    shapes: _cairo.Shapes = OrderedDict()
+    shapes = _cairo.Shapes()
     count = 0
     for count, page in enumerate(pages, 1):
         target.set_size(page.width_mm / MM_PER_INCH * PT_PER_INCH, page.height_mm / MM_PER_INCH * PT_PER_INCH)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import io
-from collections import OrderedDict
 
 from namewright.output.svg import page_svg
 from namewright.pages.page import Page
@@ -16,7 +15,7 @@ def page_png(page: Page, dpi: float = 150.0) -> bytes:
 
     width, height = (round(side / MM_PER_INCH * dpi) for side in (page.width_mm, page.height_mm))
     target = _cairo.png_target(width, height)
-    _cairo.PageRaster(page_svg(page).encode(), target, OrderedDict(), dpi)
+    _cairo.PageRaster(page_svg(page).encode(), target, _cairo.Shapes(), dpi)
     sink = io.BytesIO()
     target.write_to_png(sink)
     return sink.getvalue()

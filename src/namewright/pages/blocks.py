@@ -6,15 +6,16 @@ Each function returns finished items for a place it is told; where things go is 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from namewright.letters.strokes import Stroke
+from namewright.lines.cues import CueMaker
 from namewright.lines.forms import Form
 from namewright.lines.ink import BLACK, DARK, RULE, Ink, Piece, Style, line, stroke_fragment
 from namewright.lines.ruling import Line, Ruling
-from namewright.lines.setting import SetLine, pen_width_mm
+from namewright.lines.setting import PENCIL_MM, SetLine, pen_width_mm
 from namewright.lines.tiles import TileRows
-from namewright.pages.page import Guide, Row, Tile
+from namewright.pages.page import Furniture, Guide, Item, Row, Tile
 from namewright.pages.press import Press
 
 TEXT_MM = 1.9  # x-height of captions; with its ascenders that is type of about 11 pt
@@ -73,6 +74,34 @@ def letters_at(press: Press, set_line: SetLine, forms: Form | Sequence[Form], x:
                ) -> tuple[Ink, ...]:
     """Return a set line inked with its leftmost centreline at ``x``."""
     return tuple(ink.moved(x, baseline) for ink in press.well(set_line.ruling).ink(set_line, forms))
+
+
+def with_room_for_marks(press: Press, set_line: SetLine, room_mm: float) -> tuple[CueMaker, SetLine]:
+    """Return a model set as wide as ``room_mm`` lets it, up to 0.4 x-heights a gap, and the cues that suit it."""
+    ruling = set_line.ruling
+    for share in (0.4, 0.25, 0.12):
+        spacing = round(share * ruling.x_height_mm, 2)
+        wide = press.case(ruling, spacing).line(set_line.text)
+        if wide.width_mm + spacing + 2 * PENCIL_MM <= room_mm:
+            return press.cues(ruling, spacing), wide
+    return press.cues(ruling), set_line
+
+
+def moved(item: Item, dx: float, dy: float) -> Item:
+    """Return an item elsewhere on its page."""
+    if isinstance(item, Row):
+        return replace(item, items=tuple(_moved_leaf(leaf, dx, dy) for leaf in item.items))
+    if isinstance(item, Furniture):
+        return Furniture(tuple(ink.moved(dx, dy) for ink in item.items))
+    if isinstance(item, Tile):
+        return replace(item, x=item.x + dx, y=item.y + dy)
+    return _moved_leaf(item, dx, dy)
+
+
+def _moved_leaf(item: Guide | Ink, dx: float, dy: float) -> Guide | Ink:
+    if isinstance(item, Ink):
+        return item.moved(dx, dy)
+    return replace(item, x0=item.x0 + dx, x1=item.x1 + dx, y=item.y + dy)
 
 
 def text_at(press: Press, words: str, x: float, baseline: float, size_mm: float = TEXT_MM) -> Ink:

@@ -8,19 +8,21 @@ from __future__ import annotations
 
 import tomllib
 from collections import OrderedDict
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, field
 from functools import cache
 from importlib import resources
+from itertools import islice
 from types import MappingProxyType
 from typing import TypeVar
 
 from namewright.letters.alphabet import Alphabet, upright
 from namewright.lines.cues import CueMaker
-from namewright.lines.forms import Form, Inkwell, pens_for
-from namewright.lines.ink import BLACK, Ink, Style
+from namewright.lines.forms import Inkwell, pens_for
+from namewright.lines.ink import BLACK, Ink, Piece, Style
 from namewright.lines.ruling import LETTER_UNITS, Ruling, print_ruling
 from namewright.lines.setting import PENCIL_MM, SetLine, Typecase, pen_width_mm
+from namewright.names.clusters import clusters
 
 _KEPT = 24
 _KEPT_TEXTS = 200
@@ -37,7 +39,17 @@ def captions(language: str) -> Mapping[str, str]:
     known = sorted(entry.name.removesuffix(".toml") for entry in folder.iterdir() if entry.name.endswith(".toml"))
     if language not in known:
         raise ValueError(f"there are no captions in “{language}”; choose one of {', '.join(known)}")
-    return MappingProxyType(tomllib.loads(folder.joinpath(f"{language}.toml").read_text(encoding="utf-8")))
+    table = tomllib.loads(folder.joinpath(f"{language}.toml").read_text(encoding="utf-8"))
+    return MappingProxyType(dict(_flat(table)))
+
+
+def _flat(table: Mapping[str, object], prefix: str = "") -> Iterator[tuple[str, str]]:
+    """Yield captions with their section before a dot: ``summary.title``."""
+    for key, value in table.items():
+        if isinstance(value, Mapping):
+            yield from _flat(value, f"{key}.")
+        else:
+            yield prefix + key, str(value)
 
 
 @dataclass
@@ -74,8 +86,15 @@ class Press:
 
     def _text(self, words: str, x_height_mm: float) -> Ink:
         line = self._text_line(words, x_height_mm)
-        inks = self.well(line.ruling).ink(line, Form.SOLID)
-        return Ink(Style(TEXT_PEN * x_height_mm, BLACK), tuple(piece for ink in inks for piece in ink.pieces))
+        well = self.well(line.ruling)
+        pieces = tuple(Piece(one.x, 0.0, well.whole(one.letter)) for one in line.letters)
+        return Ink(Style(TEXT_PEN * x_height_mm, BLACK), pieces)
+
+    def words(self, text: str, x_height_mm: float = 1.75) -> tuple[Ink, ...]:
+        """Return the same running text word by word: in prose it is words that recur, not whole lines."""
+        whole = self.text(text, x_height_mm)
+        letters = iter(whole.pieces)
+        return tuple(Ink(whole.style, tuple(islice(letters, len(clusters(word))))) for word in text.split())
 
     def _text_line(self, words: str, x_height_mm: float) -> SetLine:
         return self.case(print_ruling(x_height_mm), 0.0, _TEXT_PENCIL_MM).line(words)

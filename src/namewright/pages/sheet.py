@@ -23,7 +23,7 @@ from namewright.lines.fit import Fit, fit_name
 from namewright.lines.forms import Form
 from namewright.lines.ink import Ink
 from namewright.lines.ruling import Ruling
-from namewright.lines.setting import PENCIL_MM, SetLine, pen_width_mm
+from namewright.lines.setting import SetLine, pen_width_mm
 from namewright.lines.tiles import tile_rows
 from namewright.pages import blocks
 from namewright.pages.page import Furniture, Item, Page, Row, checked
@@ -125,6 +125,10 @@ class _SheetMaker:
                        outline=self.label if count == 0 else None)
 
     @property
+    def _has_marks(self) -> bool:
+        return self.settings.support is not Support.INDEPENDENT
+
+    @property
     def room(self) -> float:
         """Return the height between header and footer."""
         return self.sheet.foot - self.sheet.top_mm - _HEADER_MM - _FOOTER_MM
@@ -161,7 +165,8 @@ class _SheetMaker:
     def _part_height(self, part: Part) -> float:
         if part is Part.TILES:
             return blocks.tiles_height(self.tiles) + _AFTER_TILES_MM
-        return self._rows_of(part) * self.space.height_mm
+        marks = self.press.cues(self.ruling).headroom_mm if part is Part.MODEL and self._has_marks else 0.0
+        return self._rows_of(part) * (self.space.height_mm + marks)
 
     def _rows_of(self, part: Part) -> int:
         rows = len(self.fit.lines)
@@ -198,7 +203,7 @@ class _SheetMaker:
     def _caption(self, part: Part) -> str:
         if part is Part.COPY:
             return self.words["copy_beside" if self.beside else "copy_under"]
-        if part is Part.MODEL and self.settings.support is Support.INDEPENDENT:
+        if part is Part.MODEL and not self._has_marks:
             return self.words["model_plain"]
         return self.words[part]
 
@@ -208,6 +213,8 @@ class _SheetMaker:
                                          hint=self.settings.support in (Support.FULL, Support.PARTIAL))
             return
         for line in self.fit.lines:
+            if part is Part.MODEL and self._has_marks:
+                y += self.press.cues(self.ruling).headroom_mm
             baseline = y + self.space.rise_mm
             if part is Part.COPY and self.beside:
                 yield from self._copy_beside(line, baseline)
@@ -248,24 +255,14 @@ class _SheetMaker:
     def _model(self, line: SetLine, baseline: float) -> tuple[Ink, ...]:
         """Return the model, with stroke marks unless the child works independently.
 
-        It stands over all writing, so neither hand covers it; it is set wider where that makes room for the marks.
+        It stands over all writing, so neither hand covers it; where there is room it is set wider for the marks.
         """
-        if self.settings.support is Support.INDEPENDENT:
+        if not self._has_marks:
             return self._solid(line, self.x0 + self.pen / 2, baseline)
-        spacing = self._room_for_marks(line)
-        wide = self.press.case(self.ruling, spacing).line(line.text) if spacing else line
-        maker = self.press.cues(self.ruling, spacing)
+        maker, wide = blocks.with_room_for_marks(self.press, line, self.x1 - self.x0)
         inks = line_with_cues(maker, self.press.well(self.ruling), wide)
-        return tuple(ink.moved(self.x0 + self.pen / 2 + maker.side_mm, baseline) for ink in inks)
-
-    def _room_for_marks(self, line: SetLine) -> float:
-        """Return the widest of a few letter spacings at which the model still fits on its row."""
-        for share in (0.4, 0.25, 0.12):
-            spacing = round(share * self.ruling.x_height_mm, 2)
-            wide = self.press.case(self.ruling, spacing).line(line.text)
-            if wide.width_mm + spacing + 2 * PENCIL_MM <= self.x1 - self.x0:
-                return spacing
-        return 0.0
+        shift = min(maker.side_mm, max(0.0, self.x1 - self.x0 - wide.width_mm))
+        return tuple(ink.moved(self.x0 + self.pen / 2 + shift, baseline) for ink in inks)
 
     def _dots(self, line: SetLine, part: Part, baseline: float) -> tuple[Ink, ...]:
         """Return a traced row: the name once or twice, then white to go on.

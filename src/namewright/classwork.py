@@ -1,0 +1,142 @@
+"""From a roster and the class's settings to finished pages: what command line and web both call.
+
+Pages are made one by one as they are asked for, so that memory does not grow with the class. A child whose
+page cannot be made is set down with the reason, and all others are still made. No files, no clock.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, field, replace
+from typing import TypeVar
+
+from namewright.letters.alphabet import MissingLetters
+from namewright.lines.fit import DoesNotFit
+from namewright.lines.ruling import Ruling
+from namewright.names.model import Child, LineReport, Outcome, Roster
+from namewright.pages.page import Page
+from namewright.pages.press import Press, captions
+from namewright.pages.sheet import SheetSettings, practice_pages
+from namewright.pages.summary import Entry, drawable, summary_pages
+from namewright.pages.tilesheet import Strip, TileSettings, across, strips, tile_pages, tile_ruling
+from namewright.practice.order import Placed
+from namewright.units import number
+
+Made = TypeVar("Made")
+
+
+@dataclass(frozen=True, slots=True)
+class NotMade:
+    """A child whose page could not be made, and why, in a sentence."""
+
+    child: Child
+    reason: str
+
+
+@dataclass
+class Work:
+    """A class at work: who has been made and who could not be, filled as pages are asked for."""
+
+    press: Press = field(default_factory=Press)
+    made: list[Placed] = field(default_factory=list)
+    not_made: list[NotMade] = field(default_factory=list)
+
+    def sheets(self, placed: Iterable[Placed], settings: SheetSettings) -> Iterator[Page]:
+        """Yield every child's sheet in the order given, with the child's own settings where there are any."""
+        for one in placed:
+            own = self._try(one.child, lambda child: self._sheet(child, settings))
+            if own:
+                self.made.append(one)
+                yield from own
+
+    def _sheet(self, child: Child, settings: SheetSettings) -> tuple[Page, ...]:
+        return practice_pages(self.press, child.practice, drawable(self.press, child.label), own(child, settings))
+
+    def tiles(self, placed: Iterable[Placed], settings: TileSettings) -> Iterator[Page]:
+        """Yield pages of letter tiles for every child in the order given."""
+        return tile_pages(self.press, self._strips(placed, settings), settings)
+
+    def _strips(self, placed: Iterable[Placed], settings: TileSettings) -> Iterator[tuple[str, tuple[Strip, ...]]]:
+        ruling, room = tile_ruling(settings.side_mm), across(settings)
+        for one in placed:
+            if self._try(one.child, lambda child: (self.press.case(ruling).line(child.practice),)):
+                self.made.append(one)
+                label = drawable(self.press, one.child.label)
+                yield label, strips(label, one.child.practice, room)
+
+    def _try(self, child: Child, make: Callable[[Child], tuple[Made, ...]]) -> tuple[Made, ...]:
+        try:
+            return make(child)
+        except (MissingLetters, DoesNotFit) as error:
+            self.not_made.append(NotMade(child, _sentence(error)))
+            return ()
+
+    def summary(self, roster: Roster, settings: SheetSettings) -> tuple[Page, ...]:
+        """Return the page for the adult. Ask for it after the sheets."""
+        entries = list(_entries(self, roster, settings))
+        return summary_pages(self.press, entries, settings.paper, binding=settings.binding)
+
+
+def own(child: Child, settings: SheetSettings) -> SheetSettings:
+    """Return the class's settings with the child's own laid over them."""
+    return replace(settings, ruling=own_ruling(child, settings.ruling),
+                   support=child.support or settings.support, hand=child.hand or settings.hand)
+
+
+def own_ruling(child: Child, ruling: Ruling) -> Ruling:
+    """Return the class's ruling, at the child's own line height where there is one."""
+    return ruling if child.line_height_mm is None else ruling.scaled_to(child.line_height_mm)
+
+
+def _sentence(error: Exception) -> str:
+    words = str(error)
+    return words[:1].upper() + words[1:] + "."
+
+
+def left_out(roster: Roster) -> Sequence[LineReport]:
+    """Return the reports of the lines that were left out."""
+    return [report for report in roster.lines if report.outcome is Outcome.LEFT_OUT]
+
+
+def _entries(work: Work, roster: Roster, settings: SheetSettings) -> Iterator[Entry]:
+    words = captions(settings.language)
+    counted = words["summary.made"].format(made=len(work.made), all=len(roster.children))
+    everyone = words["summary.everyone"].format(", ".join(_settings_said(settings, words).values()))
+    yield Entry(words["summary.title"], (counted, everyone, words["summary.rule_advice"],
+                                         words["summary.letters_advice"]), title=True)
+    for place, one in enumerate(work.made, 1):
+        own_settings = _details(own(one.child, settings), settings, words)
+        sentences = [*([own_settings] if own_settings else []), one.reason]
+        yield Entry(drawable(work.press, f"{place}. {one.child.label}"),
+                    tuple(drawable(work.press, sentence) for sentence in sentences))
+    for heading, lines in (("not_made", _not_made(work, words)), ("left_out", _left_out(roster, words))):
+        for count, sentence in enumerate(lines):
+            if count == 0:
+                yield Entry(words[f"summary.{heading}"], title=True)
+            yield Entry("", (drawable(work.press, sentence),))
+
+
+def _settings_said(settings: SheetSettings, words: Mapping[str, str]) -> dict[str, str]:
+    """Return each setting in words."""
+    return {
+        "support": words["summary.support"].format(words[f"words.{settings.support}"]),
+        "hand": words["summary.hand"].format(words[f"words.{settings.hand}"]),
+        "lines": words["summary.lines"].format(number(settings.ruling.line_height_mm, 1)),
+    }
+
+
+def _details(chosen: SheetSettings, everyone: SheetSettings, words: Mapping[str, str]) -> str:
+    """Return a child's own settings in a sentence, those that everyone has left away; empty where there are none."""
+    usual = _settings_said(everyone, words)
+    parts = [said for key, said in _settings_said(chosen, words).items() if said != usual[key]]
+    return words["summary.own"].format(", ".join(parts)) if parts else ""
+
+
+def _not_made(work: Work, words: Mapping[str, str]) -> Iterator[str]:
+    for one in work.not_made:
+        yield words["summary.not_made_line"].format(name=one.child.label, line=one.child.line, reason=one.reason)
+
+
+def _left_out(roster: Roster, words: Mapping[str, str]) -> Iterator[str]:
+    for report in left_out(roster):
+        yield words["summary.left_out_line"].format(line=report.line, reason=" ".join(report.notes))

@@ -1,0 +1,138 @@
+"""A name card for one child: the model with its stroke marks and, where there is room, a row to write on.
+
+One card to a page on index cards and A6, or several to a sheet with cut lines. Millimetres, y down.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from enum import StrEnum
+
+from namewright.lines.cues import line_with_cues
+from namewright.lines.fit import DoesNotFit, Fit, fit_name
+from namewright.lines.forms import Form
+from namewright.lines.ink import RULE, Ink, Style, line
+from namewright.lines.ruling import Ruling
+from namewright.lines.setting import SetLine, pen_width_mm
+from namewright.pages import blocks
+from namewright.pages.page import Item, Page, checked
+from namewright.pages.paper import Paper
+from namewright.pages.press import Press
+from namewright.settings import Support
+from namewright.units import MM_PER_INCH
+
+CARD_EDGE_MM = 8.0  # more than the 6.35 mm that printers may leave white
+_SHEET_EDGE_MM = 5.0  # cut lines may come nearer to the edge of the sheet than letters may
+_CUT_STYLE = Style(0.15, RULE, (3.0, 2.0))
+
+
+class CardSize(StrEnum):
+    """Card sizes, wider than high: index cards in inches, A6 by ISO 216."""
+
+    INDEX_3X5 = "3x5"
+    INDEX_4X6 = "4x6"
+    INDEX_5X8 = "5x8"
+    A6 = "a6"
+
+    @property
+    def size_mm(self) -> tuple[float, float]:
+        """Return width and height."""
+        if self is CardSize.A6:
+            return (148.0, 105.0)
+        short, long = (float(side) * MM_PER_INCH for side in self.value.split("x"))
+        return (long, short)
+
+
+@dataclass(frozen=True, slots=True)
+class CardSettings:
+    """How a card is made."""
+
+    ruling: Ruling
+    size: CardSize = CardSize.INDEX_4X6
+    support: Support = Support.FULL
+    language: str = "en"
+
+
+def card_page(press: Press, name: str, label: str, settings: CardSettings) -> Page:
+    """Return one card on a page of its own size. Raises MissingLetters or DoesNotFit."""
+    width, height = settings.size.size_mm
+    return checked(Page(width, height, tuple(_card_items(press, name, settings)), outline=label, edge_mm=CARD_EDGE_MM))
+
+
+def card_sheet(press: Press, name: str, label: str, settings: CardSettings, paper: Paper) -> Page:
+    """Return a sheet filled with cards of one child (one to use, the others to spare), with lines to cut along.
+
+    The sheet lies the way that takes more cards. Raises MissingLetters or DoesNotFit.
+    """
+    width, height = settings.size.size_mm
+    sheet_width, sheet_height = max(
+        (paper.size_mm, paper.size_mm[::-1]), key=lambda side: int(side[0] // width) * int(side[1] // height))
+    across, down = int(sheet_width // width), int(sheet_height // height)
+    left, top = (sheet_width - across * width) / 2, (sheet_height - down * height) / 2
+    card = tuple(_card_items(press, name, settings))
+    items = [blocks.moved(item, left + column * width, top + row * height)
+             for row in range(down) for column in range(across) for item in card]
+    items.append(_cuts(sheet_width, sheet_height, [left + column * width for column in range(across + 1)],
+                       [top + row * height for row in range(down + 1)]))
+    return checked(Page(sheet_width, sheet_height, tuple(items), outline=label, edge_mm=_SHEET_EDGE_MM))
+
+
+def _cuts(width: float, height: float, xs: list[float], ys: list[float]) -> Ink:
+    """Return straight cuts right across the sheet; one at the very edge of the paper is not needed."""
+    edge = _SHEET_EDGE_MM + _CUT_STYLE.width_mm
+    upright = [line(x, edge, x, height - edge) for x in xs if edge <= x <= width - edge]
+    level = [line(edge, y, width - edge, y) for y in ys if edge <= y <= height - edge]
+    return Ink(_CUT_STYLE, (*upright, *level))
+
+
+def _card_items(press: Press, name: str, settings: CardSettings) -> Iterator[Item]:
+    """Yield the items of a card with its top left corner at (0, 0)."""
+    width, height = settings.size.size_mm
+    room = width - 2 * CARD_EDGE_MM
+    fit = fit_name(name, press.case(settings.ruling), (room,), settings.language)
+    space = blocks.row_space(settings.ruling, fit.lines)
+    marks = press.cues(settings.ruling).headroom_mm if settings.support is not Support.INDEPENDENT else 0.0
+    model = len(fit.lines) * (space.height_mm + marks)
+    free = height - 2 * CARD_EDGE_MM
+    if model - settings.ruling.gap_mm > free:
+        raise DoesNotFit(name, model, free, across=False)
+    rows = 2 if model + len(fit.lines) * space.height_mm <= free else 1
+    used = model + (rows - 1) * len(fit.lines) * space.height_mm
+    y = CARD_EDGE_MM + max(0.0, free - used) / 2
+    for set_line in fit.lines:
+        baseline = y + marks + space.rise_mm
+        inks = _model_ink(press, set_line, settings, room, baseline)
+        yield blocks.ruled_row(set_line.text, Form.SOLID, settings.ruling, CARD_EDGE_MM, width - CARD_EDGE_MM,
+                               baseline, inks)
+        y += marks + space.height_mm
+    if rows == 2:
+        yield from _writing_rows(press, fit, settings, y, space)
+
+
+def _model_ink(press: Press, set_line: SetLine, settings: CardSettings, room: float, baseline: float,
+               ) -> tuple[Ink, ...]:
+    x = CARD_EDGE_MM + pen_width_mm(settings.ruling) / 2
+    if settings.support is Support.INDEPENDENT:
+        return blocks.letters_at(press, set_line, Form.SOLID, x, baseline)
+    maker, wide = blocks.with_room_for_marks(press, set_line, room)
+    inks = line_with_cues(maker, press.well(settings.ruling), wide)
+    shift = x + min(maker.side_mm, max(0.0, room - wide.width_mm))
+    return tuple(ink.moved(shift, baseline) for ink in inks)
+
+
+def _writing_rows(press: Press, fit: Fit, settings: CardSettings, y: float, space: blocks.RowSpace) -> Iterator[Item]:
+    """Yield the row to write on: dotted for full support, the first letter dotted for partial, else blank."""
+    width, _ = settings.size.size_mm
+    for set_line in fit.lines:
+        letters = len(set_line.letters)
+        forms: dict[Support, list[Form]] = {
+            Support.FULL: [Form.DOTTED] * letters,
+            Support.PARTIAL: [Form.DOTTED] + [Form.BLANK] * (letters - 1),
+        }
+        each = forms.get(settings.support, [Form.BLANK] * letters)
+        baseline = y + space.rise_mm
+        inks = blocks.letters_at(press, set_line, each, CARD_EDGE_MM + pen_width_mm(settings.ruling) / 2, baseline)
+        yield blocks.ruled_row(set_line.text, Form.DOTTED if inks else Form.BLANK, settings.ruling, CARD_EDGE_MM,
+                               width - CARD_EDGE_MM, baseline, inks)
+        y += space.height_mm

@@ -1,0 +1,174 @@
+"""How fast pages are made and how much memory a large roster takes, beside two general-purpose libraries.
+
+ReportLab's canvas draws the same strokes on the same pages, from numbers made ready outside its time; WeasyPrint
+turns the same SVGs into a PDF. Contestants take turns in one process, medians are printed, in ms a page.
+CPU time is the fairer figure where other programs share the machine. ``--memory`` streams generated rosters
+in a process each (add ``--full`` for ten thousand children). Nothing here is a test: time is not pass or fail.
+"""
+
+from __future__ import annotations
+
+import argparse
+import io
+import random
+import resource
+import subprocess
+import sys
+import tempfile
+import time
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from pathlib import Path
+from statistics import median
+from typing import TYPE_CHECKING
+
+from rivals import PT_PER_MM, ready, reportlab, weasyprint
+
+if TYPE_CHECKING:
+    from namewright.names.model import Child
+    from namewright.pages.page import Page
+
+CHILDREN = 30
+CASES = ("all", "no outline", "no roster", "roster only")  # each but the last makes the sheets
+NAMES = """Bo Tamsel, Ottilka Brane, Kirrin Vost, Mirel Ondway, Pelle Harrowin, Suvi Lindle, Jorun Esk, Anouk Tervane,
+Dario Melk, Wenna Praske, Ilse Corvan, Tobin Yarrel, Zofka Nimm, Ewan Dulse, Lúa Ferrin, Oskar Bramlet, Quilla Sorn,
+Hanneke Vree, Rafi Abenole, Nia Gwellan, Chidi Okorane, Maelle Dussin, Yara Solente, Björn Askle, Gwen Tallis, Fenna
+Roke, Uma Pellarin, Vito Carsene, Xenia Morwen, Alexandrina Fjell-Okparande""".replace("\n", " ").replace(", ", "\n")
+SYLLABLES = ("ba", "bel", "cho", "da", "dri", "el", "fa", "gri", "ha", "in", "jo", "ka", "lo", "lu", "ma", "mi", "na",
+             "no", "o", "pe", "ri", "sa", "su", "ta", "ti", "u", "va", "wen", "ya", "zo")
+
+
+
+def pages_of(children: Iterable[Child], outline: bool = True) -> Iterator[Page]:
+    """Yield the sheets of the children one by one, so that none is kept."""
+    from dataclasses import replace
+
+    from namewright.lines.ruling import DEFAULT_RULING, preset
+    from namewright.pages.press import Press
+    from namewright.pages.sheet import SheetSettings, practice_pages
+
+    press, settings = Press(), SheetSettings(preset(DEFAULT_RULING))
+    for child in children:
+        for page in practice_pages(press, child.practice, child.label, settings):
+            yield page if outline else replace(page, outline=None)
+
+
+def ours(text: str) -> bytes:
+    """Go from pasted text to PDF bytes with nothing ready but the imports: roster, class order, letters, pages."""
+    from namewright.names.roster import read_roster
+    from namewright.output.pdf import write_pdf
+    from namewright.practice.order import order_class
+
+    out = io.BytesIO()
+    placed = order_class(read_roster(text).children)
+    write_pdf(pages_of([one.child for one in placed]), out, title="Name practice", lang="en")
+    return out.getvalue()
+
+
+def timed(work: Callable[[], bytes]) -> tuple[float, float, int]:
+    """Return wall seconds, CPU seconds and bytes of one go."""
+    wall, cpu = time.perf_counter(), time.process_time()
+    size = len(work())
+    return time.perf_counter() - wall, time.process_time() - cpu, size
+
+
+def speed(rounds: int) -> None:
+    """Let the contestants take turns and print the table."""
+    from namewright.names.roster import read_roster
+    from namewright.output.svg import page_svg
+
+    pages = list(pages_of(read_roster(NAMES).children))
+    numbers = [((page.width_mm * PT_PER_MM, page.height_mm * PT_PER_MM), ready(page)) for page in pages]
+    few = [page_svg(page) for page in pages[::5]]
+    size = (pages[0].width_mm, pages[0].height_mm)
+    contestants: list[tuple[str, int, Callable[[], bytes]]] = [
+        ("Namewright", len(pages), lambda: ours(NAMES)), ("ReportLab", len(pages), lambda: reportlab(numbers)),
+        ("WeasyPrint", len(few), lambda: weasyprint(few, size))]
+    goes: dict[str, list[tuple[float, float, int]]] = {name: [] for name, _, _ in contestants}
+    for turn in range(rounds + 1):
+        for name, _, work in contestants:
+            go = timed(work)
+            if turn:  # the first turn only warms up
+                goes[name].append(go)
+    colds = [spawned("--child", str(CHILDREN))[1:] for _ in range(5)]
+    table = {name: tuple(median(go[k] for go in goes[name]) * (1000, 1000, 1)[k] / count for k in range(3))
+             for name, count, _ in contestants}
+    print(f"{len(pages)} sheets of {CHILDREN} children, median of {rounds} rounds, a page:")
+    for name, (wall, cpu, size_bytes) in table.items():
+        print(f"  {name:<12}{wall:8.2f} ms wall {cpu:8.2f} ms CPU {size_bytes:9.0f} bytes")
+    our = table["Namewright"]
+    for name, target in (("ReportLab", "at most 3, reach for 1"), ("WeasyPrint", "below 1")):
+        wall, cpu, _ = table[name]
+        print(f"  Namewright : {name:<12}{our[0] / wall:6.2f} wall {our[1] / cpu:6.2f} CPU   (target: {target})")
+    print(f"  bytes a page, Namewright {our[2]:.0f}   (target: below 6000)")
+    cold, cold_cpu = (median(one[k] for one in colds) for k in range(2))
+    print(f"  fresh process, {CHILDREN} sheets {cold:.2f} s wall {cold_cpu:.2f} s CPU   (target: below 1.5 s)")
+
+
+def made_up(count: int) -> Iterator[str]:
+    """Yield names put together from syllables, the same for the same count."""
+    dice = random.Random(count)
+
+    def word() -> str:
+        return "".join(dice.choices(SYLLABLES, k=dice.randint(2, 4))).capitalize()
+
+    return (f"{word()} {word()}" for _ in range(count))
+
+
+def child(count: int, case: str) -> None:
+    """Make a roster's sheets into a temporary file, less what ``case`` leaves out; print the peak in MB."""
+    from namewright.names.model import Child
+    from namewright.names.roster import read_roster
+    from namewright.output.pdf import write_pdf
+
+    children: Iterable[Child]
+    if case == "no roster":
+        parts = (name.partition(" ") for name in made_up(count))
+        children = (Child(given, given, given, family, line) for line, (given, _, family) in enumerate(parts, 1))
+    else:
+        children = read_roster(NAMES if count == CHILDREN else "\n".join(made_up(count))).children
+    if case != "roster only":
+        with tempfile.TemporaryFile() as out:
+            write_pdf(pages_of(children, case == "all"), out, title="Name practice", lang="en")
+    print(resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024)  # Linux counts in KiB
+
+
+def spawned(*arguments: str) -> tuple[float, float, float]:
+    """Run this file in a fresh process; return its peak in MB, its wall and its CPU seconds."""
+    wall, cpu = time.perf_counter(), _children_cpu()
+    done = subprocess.run([sys.executable, str(Path(__file__)), *arguments], check=True, capture_output=True, text=True)
+    return float(done.stdout), time.perf_counter() - wall, _children_cpu() - cpu
+
+
+def _children_cpu() -> float:
+    used = resource.getrusage(resource.RUSAGE_CHILDREN)
+    return used.ru_utime + used.ru_stime
+
+
+def memory(counts: Sequence[int]) -> None:
+    """Print peak memory for growing rosters: all of it, without outline entries, without both, the roster alone."""
+    for case in CASES:
+        peaks = [spawned("--child", str(count), "--case", case)[0] for count in counts]
+        shown = "  ".join(f"{count}: {peak:.1f} MB" for count, peak in zip(counts, peaks, strict=True))
+        slope = (peaks[-1] - peaks[0]) / (counts[-1] - counts[0]) * 1000
+        print(f"  {case:<12}{shown}   {slope:.2f} MB a thousand children", flush=True)
+
+
+def main() -> None:
+    """Read the options and run."""
+    parser = argparse.ArgumentParser(description=__doc__)
+    parser.add_argument("--rounds", type=int, default=7)
+    parser.add_argument("--memory", action="store_true")
+    parser.add_argument("--full", action="store_true", help="with --memory: ten thousand children too")
+    parser.add_argument("--child", type=int, help=argparse.SUPPRESS)
+    parser.add_argument("--case", default="all", choices=CASES, help=argparse.SUPPRESS)
+    options = parser.parse_args()
+    if options.child:
+        child(options.child, options.case)
+    elif options.memory:
+        memory([500, 3000, 10000] if options.full else [500, 3000])
+    else:
+        speed(options.rounds)
+
+
+if __name__ == "__main__":
+    main()

@@ -1,0 +1,26 @@
+"""What all tests share: one press, and property tests that run the same way on every machine."""
+
+from __future__ import annotations
+
+import pytest
+from hypothesis import settings
+
+from namewright.letters.alphabet import Alphabet, upright
+from namewright.pages.press import Press
+
+# The same examples every time, so that a red build is red at the next desk too; no deadline, because how long
+# an example takes says nothing about whether it is right.
+settings.register_profile("namewright", deadline=None, derandomize=True, database=None, max_examples=60)
+settings.load_profile("namewright")
+
+
+@pytest.fixture(scope="session")
+def alphabet() -> Alphabet:
+    """Our own alphabet."""
+    return upright()
+
+
+@pytest.fixture(scope="session")
+def press() -> Press:
+    """One press for all tests: it keeps letters ready and nothing else."""
+    return Press()

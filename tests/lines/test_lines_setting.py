@@ -1,0 +1,153 @@
+"""A name set on a ruling: widths, gaps, and fit that never lies."""
+
+from __future__ import annotations
+
+import numpy as np
+import pytest
+from hypothesis import assume, given
+from hypothesis import strategies as st
+
+from namewright.letters.alphabet import MissingLetters, upright
+from namewright.letters.strokes import evenly, flatten
+from namewright.lines.fit import DoesNotFit, fit_name
+from namewright.lines.ruling import Ruling, custom_ruling, preset
+from namewright.lines.setting import PENCIL_MM, InkLetter, SetLine, Typecase, pen_width_mm
+
+LETTERS = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZéñøßłġưệÅÓŞ"
+WORDS = st.text(LETTERS, min_size=1, max_size=10)
+NAMES = st.lists(WORDS, min_size=1, max_size=3).flatmap(
+    lambda words: st.sampled_from([" ".join(words), "-".join(words)]))
+CASES = {name: Typecase(upright(), preset(name)) for name in ("us-3/4", "de-4", "fr-2", "uk-4", "es-2.5", "au-24")}
+SPACING_MM = 0.15  # how finely strokes are sampled below
+
+
+@given(WORDS, st.sampled_from(LETTERS), st.sampled_from(sorted(CASES)))
+def test_a_longer_name_is_never_narrower(name: str, letter: str, ruling: str) -> None:
+    """A letter more, at either end, takes more room."""
+    case = CASES[ruling]
+    width = case.line(name).width_mm
+    assert case.line(name + letter).width_mm > width
+    assert case.line(letter + name).width_mm > width
+
+
+@given(NAMES, st.sampled_from(sorted(CASES)))
+def test_tighter_is_never_wider(name: str, ruling: str) -> None:
+    """Tightness takes white away and never adds any; letter spacing adds just what it says."""
+    case = CASES[ruling]
+    natural, half, tight = (case.line(name, tightness=tightness).width_mm for tightness in (0.0, 0.5, 1.0))
+    assert natural >= half >= tight
+    wide = Typecase(upright(), preset(ruling), letter_spacing_mm=3.0).line(name)
+    gaps = len(wide.letters) - 1
+    assert wide.width_mm == pytest.approx(natural + 3.0 * gaps, abs=1e-6)
+
+
+@given(NAMES, st.floats(8, 24), st.floats(1.0, 1.7))
+def test_widths_scale_with_the_ruling(name: str, height: float, factor: float) -> None:
+    """A name on a ruling twice as high is twice as wide, the pencil's own width left out of it.
+
+    From 3.7 to 21.8 mm of x-height, where the pen keeps its share of the x-height.
+    """
+    small, large = custom_ruling(height), custom_ruling(height * factor)
+    widths = [Typecase(upright(), ruling, pencil_mm=0.0).line(name).width_mm for ruling in (small, large)]
+    assert widths[1] == pytest.approx(factor * widths[0], rel=1e-9)
+
+
+@given(NAMES, st.sampled_from(["us-3/4", "de-6", "au-24", "ch-9"]))
+def test_a_name_starts_at_zero(name: str, ruling: str) -> None:
+    """The leftmost centreline of the first letter stands at x 0, unless a later mark reaches over it."""
+    line = Typecase(upright(), preset(ruling)).line(name)
+    assert line.letters[0].x + line.letters[0].letter.bounds[0] == pytest.approx(0, abs=1e-9)
+
+
+def track(letter: InkLetter, x: float) -> np.ndarray:
+    """Return points along all strokes of a letter set at ``x``, no further apart than SPACING_MM."""
+    points = []
+    for stroke in letter.strokes:
+        count = max(1, int(stroke.length() / SPACING_MM) + 1)
+        points += [(px + x, py) for px, py in evenly(flatten(stroke.segments, 0.01), count)]
+    return np.array(points)
+
+
+def least_gap(line: SetLine) -> float:
+    """Return the least distance between the centrelines of neighbours, by looking at every pair of points."""
+    tracks = [track(item.letter, item.x) for item in line.letters]
+    return min(float(np.sqrt(((a[:, None] - b[None, :]) ** 2).sum(axis=2)).min())
+               for a, b in zip(tracks, tracks[1:], strict=False))
+
+
+@given(st.text(LETTERS + "’-", min_size=2, max_size=6), st.sampled_from(sorted(CASES)), st.sampled_from([0.0, 1.0]))
+def test_a_pencil_passes_between_any_two_letters(name: str, ruling: str, tightness: float) -> None:
+    """Neighbours stay a pencil and a pen apart, centreline to centreline, however tight the setting."""
+    line = CASES[ruling].line(name, tightness=tightness)
+    assert least_gap(line) >= PENCIL_MM + pen_width_mm(preset(ruling)) - SPACING_MM
+
+
+@pytest.mark.parametrize("ruling", sorted(CASES))
+def test_a_pencil_passes_between_every_pair(ruling: str) -> None:
+    """The same for every pair of plain letters, set as tight as we ever set them."""
+    letters = "abcdefghijklmnopqrstuvwxyzAFKLPRTVWY"
+    need = PENCIL_MM + pen_width_mm(preset(ruling)) - SPACING_MM
+    case = CASES[ruling]
+    tracks = {letter: track(case.line(letter).letters[0].letter, 0.0) for letter in letters}
+    short = {}
+    for left in letters:
+        for right in letters:
+            one, two = case.line(left + right, tightness=1.0).letters
+            a, b = tracks[left] + (one.x, 0), tracks[right] + (two.x, 0)
+            gap = float(np.sqrt(((a[::2, None] - b[None, ::2]) ** 2).sum(axis=2)).min())
+            if gap < need - SPACING_MM:
+                short[left + right] = round(gap, 2)
+    assert short == {}
+
+
+@given(NAMES, st.sampled_from(sorted(CASES)), st.lists(st.floats(30, 280), min_size=1, max_size=2).map(sorted))
+def test_fit_keeps_ruling_and_name(name: str, ruling: str, rooms: list[float]) -> None:
+    """A name that fits keeps its line height and every letter; one that does not is told with both widths."""
+    case = CASES[ruling]
+    try:
+        fit = fit_name(name, case, rooms)
+    except DoesNotFit as error:
+        assert error.needed_mm > error.room_mm == max(rooms)
+        assert error.name == name
+        return
+    assert all(line.ruling is case.ruling for line in fit.lines)
+    assert fit.width_mm <= rooms[-1 if fit.turned else 0]
+    joined = "".join(line.text for line in fit.lines)
+    assert joined.replace(" ", "") == name.replace(" ", "")
+    assert " ".join(line.text for line in fit.lines) == name or joined == name
+    assert "".join(item.letter.cluster for line in fit.lines for item in line.letters) == name.replace(" ", "")
+
+
+@given(NAMES, st.sampled_from(sorted(CASES)), st.floats(30, 280))
+def test_a_name_is_not_broken_without_need(name: str, ruling: str, room: float) -> None:
+    """What fits in one row, loosely or tightly, stands in one row; what fits as the page lies is not turned."""
+    case = CASES[ruling]
+    assume(case.line(name, tightness=1.0).width_mm <= room)
+    fit = fit_name(name, case, (room, room + 60))
+    assert len(fit.lines) == 1
+    assert not fit.turned
+
+
+@pytest.mark.parametrize("name", ["", "   ", " "])
+def test_nothing_to_set_is_told(name: str) -> None:
+    """A text without a letter is refused in a sentence."""
+    with pytest.raises(ValueError, match="no letter"):
+        CASES["de-4"].line(name)
+
+
+def test_a_lone_mark_is_not_a_letter() -> None:
+    """A combining mark with no letter under it is named, not drawn in the air."""
+    with pytest.raises(MissingLetters, match="U\\+0301"):
+        CASES["de-4"].line("\u0301a")
+
+
+def _same_proportions(ruling: Ruling) -> tuple[float, float]:
+    return ruling.ascender_mm / ruling.x_height_mm, ruling.descender_mm / ruling.x_height_mm
+
+
+@given(st.sampled_from(["us-3/4", "fr-2", "uk-5", "de-4"]), st.floats(4, 80))
+def test_a_scaled_ruling_keeps_its_proportions(name: str, height: float) -> None:
+    """A preset set to another line height has just that height and the proportions it had."""
+    scaled = preset(name).scaled_to(height)
+    assert scaled.line_height_mm == pytest.approx(height)
+    assert _same_proportions(scaled) == pytest.approx(_same_proportions(preset(name)))
