@@ -17,7 +17,7 @@ from namewright.letters.alphabet import MissingLetters
 from namewright.lines.fit import DoesNotFit
 from namewright.lines.ruling import DEFAULT_RULING, PRESETS, Ruling, custom_ruling, preset
 from namewright.lines.tiles import LARGE_TILE_MM, TILE_MM
-from namewright.names.model import Child, Roster, RosterError
+from namewright.names.model import Child, LineReport, Roster, RosterError
 from namewright.names.roster import load_roster, read_roster, roster_from_bytes
 from namewright.output.files import whole_file
 from namewright.pages.card import CardSettings, CardSize, card_page, card_sheet
@@ -114,6 +114,25 @@ def _order(options: argparse.Namespace) -> int:
     else:
         sys.stdout.write(text)
     return _closing(Work(), roster)
+
+
+def _account(options: argparse.Namespace) -> int:
+    """Say of every line of the roster how it was read."""
+    try:
+        roster = _roster(options)
+    except RosterError as error:
+        _say_lines(error.lines)
+        raise
+    _say_lines(roster.lines)
+    for note in roster.notes:
+        print(note)
+    return SOME_NOT_MADE if left_out(roster) else ALL_MADE
+
+
+def _say_lines(lines: Sequence[LineReport]) -> None:
+    for report in lines:
+        read = f"{report.child.label}, to practise “{report.child.practice}”" if report.child else str(report.outcome)
+        print(f"line {report.line}: {read}" + "".join(f"\n    {note}" for note in report.notes))
 
 
 def _rulings(_: argparse.Namespace) -> int:
@@ -232,6 +251,8 @@ def _closing(work: Work, roster: Roster) -> int:
         _complain(f"not made: {one.child.label} (line {one.child.line}): {one.reason}")
     for report in left_out(roster):
         _complain(f"left out: line {report.line}: {' '.join(report.notes)}")
+    if any(report.notes for report in roster.lines) or roster.notes:
+        _complain("some lines were read with a note; “namewright roster” and the same list tells how each was read")
     missed = len(work.not_made)
     if missed and missed == len(roster.children):
         return NOTHING_MADE
@@ -255,6 +276,9 @@ def _parser() -> argparse.ArgumentParser:
     _add_card(commands)
     _add_tiles(commands)
     _add_order(commands)
+    account = commands.add_parser("roster", help="how every line of your class list is read")
+    _roster_options(account)
+    account.set_defaults(run=_account)
     listing = commands.add_parser("rulings", help="list the rulings and where their measures come from")
     listing.set_defaults(run=_rulings)
     return parser

@@ -32,6 +32,7 @@ class Outcome(StrEnum):
 
     CHILD = "child"
     HEADER = "header"
+    HEADING = "heading"
     BLANK = "blank"
     LEFT_OUT = "left out"
 

@@ -75,7 +75,7 @@ def _draft_rows(table: Table, part: NamePart) -> list[_Draft]:
         if not any(row.cells):
             drafts.append(_Draft(row, Outcome.BLANK))
         elif table.header is not None and row.line < table.header:
-            drafts.append(_Draft(row, Outcome.LEFT_OUT, notes=(_ABOVE_HEADER,)))
+            drafts.append(_Draft(row, Outcome.HEADING, notes=(_ABOVE_HEADER,)))
         elif _is_header(row, table):
             drafts.append(_Draft(row, Outcome.HEADER))
             table = replace(
@@ -93,7 +93,8 @@ def _draft_row(row: Row, table: Table, part: NamePart) -> _Draft:
     if isinstance(found, Entry):
         found = settle(found, part)
     if isinstance(found, LeftOut):
-        return _Draft(row, Outcome.LEFT_OUT, notes=(found.reason, *found.notes))
+        outcome = Outcome.HEADING if found.heading else Outcome.LEFT_OUT
+        return _Draft(row, outcome, notes=(found.reason, *found.notes))
     return _Draft(row, Outcome.CHILD, found, found.notes)
 
 
@@ -163,12 +164,12 @@ def _reports(
         reports.append(LineReport(at + 1, lines[at], draft.outcome, children.get(at), notes))
         for more in range(at + 1, at + draft.row.span):
             text = (*clean[more].notes, _CONTINUED.format(line=at + 1))
-            reports.append(LineReport(more + 1, lines[more], Outcome.LEFT_OUT, None, text))
+            reports.append(LineReport(more + 1, lines[more], draft.outcome, children.get(at), text))
     return tuple(reports)
 
 
 def _no_children(source: str, reports: Sequence[LineReport]) -> str:
-    left_out = next((report for report in reports if report.outcome is Outcome.LEFT_OUT), None)
+    left_out = next((report for report in reports if report.outcome in (Outcome.LEFT_OUT, Outcome.HEADING)), None)
     header = next((report for report in reports if report.outcome is Outcome.HEADER), None)
     if left_out:
         reason = " ".join(left_out.notes)

@@ -51,6 +51,7 @@ class LeftOut:
 
     reason: str
     notes: tuple[str, ...] = ()
+    heading: bool = False
 
 
 def read_row(row: Row, table: Table) -> Entry | LeftOut:
@@ -64,7 +65,7 @@ def read_row(row: Row, table: Table) -> Entry | LeftOut:
             "Write one name on each line."
         )
     if len(filled) == 1 and (reason := heading_reason(filled[0])):
-        return LeftOut(f"{reason} If it is a child, write it as “Family, Given”.")
+        return LeftOut(f"{reason} If it is a child, write it as “Family, Given”.", heading=True)
     if not table.delimiter or _stands_alone(row, filled, table.roles):
         return _entry(read_name(filled[0]), Choice(), [])
     return _read_columns(row.cells, table)

@@ -113,7 +113,10 @@ def text_with_name(press: Press, words: str, name: str, x: float, baseline: floa
                    ) -> tuple[Ink, ...]:
     """Return a caption with ``{name}`` filled in, the caption's own words apart: they recur, the name does not."""
     inks: list[Ink] = []
-    for text in words.partition("{name}"):
+    before, field, after = words.partition("{name}")
+    if name.endswith("."):  # “Ava B.” ends a sentence by itself
+        after = after.removeprefix(".")
+    for text in (before, field, after):
         shown = name if text == "{name}" else text
         if shown.strip():
             ink = text_at(press, shown.strip(), x + press.text_space(size_mm) * (shown[:1] == " "), baseline, size_mm)
