@@ -6,6 +6,7 @@ Exit status 0: everyone made; 1: some children not made, the rest are; 2: nothin
 from __future__ import annotations
 
 import argparse
+import os
 import sys
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from pathlib import Path
@@ -60,6 +61,9 @@ def main(argv: Sequence[str] | None = None) -> int:
         return run(options)
     except (Refusal, RosterError) as error:
         _complain(str(error))
+    except BrokenPipeError:  # the reader of our output has had enough
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        return ALL_MADE
     except OSError as error:
         _complain(f"{error.filename or 'a file'} cannot be used: {error.strerror or error}. "
                   "Check the name and that you may write there.")

@@ -60,7 +60,7 @@ _NEEDED: Mapping[Support, tuple[Part, ...]] = {
     Support.LIGHT: (_M, _C, _R), Support.INDEPENDENT: (_M, _R, _C),
 }
 _WISHED: Mapping[Support, tuple[Part, ...]] = {
-    Support.FULL: (_B, _F, _C, _R), Support.PARTIAL: (_B, _C, _R),
+    Support.FULL: (_B, _C, _F, _R), Support.PARTIAL: (_B, _C, _R),
     Support.LIGHT: (_B, _C, _R, _C, _R), Support.INDEPENDENT: (_B, _R, _C, _R),
 }
 _ROUND = (_C, _R)  # then copying and memory in turn, until the page is full

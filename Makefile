@@ -1,0 +1,58 @@
+# Two commands do everything: make demo, make test. Each sets up what it needs first.
+PYTHON ?= python3
+VENV   ?= .venv
+BIN    := $(VENV)/bin
+RUN    := $(BIN)/python
+
+NO_CAIRO := Namewright needs the cairo graphics library: Debian or Ubuntu "apt install libcairo2", \
+Fedora "dnf install cairo", macOS "brew install cairo", Windows the GTK 3 runtime.
+NO_VENV  := Namewright needs Python 3.11 or newer with venv: Debian or Ubuntu "apt install python3-venv", \
+Fedora "dnf install python3", macOS "brew install python", Windows python.org.
+AS_ROOT  := $(shell if [ "$$(id -u)" = 0 ]; then echo env; elif command -v sudo >/dev/null; then echo sudo -n; fi)
+
+.PHONY: demo test bench gallery lint clean system
+
+demo: $(VENV)/.runtime
+	@mkdir -p out
+	$(BIN)/namewright sheets src/namewright/demo.txt -o out/class.pdf
+	@echo "The demo class is in out/class.pdf: print it at 100 %."
+
+test: $(VENV)/.dev
+	$(RUN) -m pytest -n auto
+
+lint: $(VENV)/.dev
+	$(BIN)/ruff check .
+	$(BIN)/mypy
+
+bench: $(VENV)/.bench
+	$(RUN) tests/bench/run.py
+
+gallery: $(VENV)/.dev
+	$(RUN) gallery/build.py
+
+clean:
+	rm -rf $(VENV) out build dist
+
+# The system libraries, by apt where that may be done, else one line that says what to install.
+system:
+	@$(PYTHON) -c 'import ensurepip, venv' 2>/dev/null || $(call apt,python3-venv) || { echo '$(NO_VENV)' >&2; exit 1; }
+	@$(PYTHON) -c 'import ctypes.util, sys; sys.exit(not ctypes.util.find_library("cairo"))' \
+		|| $(call apt,libcairo2) || { echo '$(NO_CAIRO)' >&2; exit 1; }
+
+apt = { [ -n "$(AS_ROOT)" ] && command -v apt-get >/dev/null \
+	&& $(AS_ROOT) apt-get -qq update && $(AS_ROOT) apt-get -qq install -y $(1) >/dev/null; }
+
+$(VENV)/bin/python: | system
+	$(PYTHON) -m venv $(VENV)
+
+$(VENV)/.runtime: pyproject.toml | $(VENV)/bin/python
+	$(RUN) -m pip install --quiet --disable-pip-version-check -e .
+	@touch $@
+
+$(VENV)/.dev: pyproject.toml | $(VENV)/bin/python
+	$(RUN) -m pip install --quiet --disable-pip-version-check -e '.[dev]'
+	@touch $@ $(VENV)/.runtime
+
+$(VENV)/.bench: pyproject.toml | $(VENV)/bin/python
+	$(RUN) -m pip install --quiet --disable-pip-version-check -e '.[dev,bench]'
+	@touch $@ $(VENV)/.dev $(VENV)/.runtime

@@ -1,0 +1,109 @@
+"""Rebuild every picture of the gallery: ``make gallery``. Names are invented. Look at each before committing it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from dataclasses import replace
+from pathlib import Path
+
+from namewright.classwork import Work
+from namewright.lines.forms import Form
+from namewright.lines.ruling import preset
+from namewright.lines.tiles import LARGE_TILE_MM
+from namewright.names.roster import load_roster
+from namewright.output.png import page_png
+from namewright.pages import blocks
+from namewright.pages.card import CardSettings, CardSize, card_page, card_sheet
+from namewright.pages.page import Item, Page
+from namewright.pages.paper import Paper, sheet_of
+from namewright.pages.press import Press
+from namewright.pages.sheet import SheetSettings, practice_pages
+from namewright.pages.tilesheet import TileSettings
+from namewright.practice.order import order_class
+from namewright.settings import Hand, Support
+
+HERE = Path(__file__).parent
+DEMO = HERE.parent / "src" / "namewright" / "demo.txt"
+DPI = 80
+PRESS = Press()
+PLAIN = SheetSettings(preset("us-3/4"))
+
+SPECIMEN = (
+    "AaBbCcDdEeFfGg", "HhIiJjKkLlMmNn", "OoPpQqRrSsTtUu", "VvWwXxYyZz", "0123456789",
+    "ÀÁÂÃÄÅÇÉÊËÎÑŐ", "àáâãäåāăąçćčďđ", "éêëěęėğģħíîïıįķ", "ľļłńñňņŋóôõöőøơ", "ŕřśšşșťțúûůűũųư", "ẵếộữỵẹọṣ æœßþð",
+)
+
+
+def specimen() -> Page:
+    """Return the whole alphabet on its lines."""
+    return _rows([(row, Form.SOLID, "de-6") for row in SPECIMEN], Paper.A4)
+
+
+def forms() -> Page:
+    """Return one name in every form."""
+    return _rows([("Marigold", form, "us-3/4") for form in Form], Paper.LETTER)
+
+
+def _rows(rows: Iterable[tuple[str, Form, str]], paper: Paper) -> Page:
+    sheet = sheet_of(paper)
+    items: list[Item] = []
+    y = sheet.top_mm
+    for text, form, name in rows:
+        ruling = preset(name)
+        spacing = 0.2 * ruling.x_height_mm if form is Form.HOLLOW else 0.0
+        line = PRESS.case(ruling, spacing).line(text)
+        space = blocks.row_space(ruling, [line])
+        items += blocks.text_with_name(PRESS, "{name}", str(form), sheet.left_mm, y + 4.0) if len(text) < 9 else ()
+        y += 5.5 if len(text) < 9 else 1.0
+        baseline = y + space.rise_mm
+        inks = blocks.letters_at(PRESS, line, form, sheet.left_mm + 4.0, baseline)
+        items.append(blocks.ruled_row(text, form, ruling, sheet.left_mm, sheet.right_edge, baseline, inks))
+        y += space.height_mm
+    return Page(sheet.width_mm, sheet.height_mm, tuple(items))
+
+
+def sheets() -> Iterator[tuple[str, Page]]:
+    """Yield a sheet for each level of support, and for each kind of name and hand."""
+    for support in Support:
+        yield f"sheet-{support}", _sheet("Marigold", support=support)
+    yield "sheet-left-handed", _sheet("Fen", hand=Hand.LEFT, support=Support.PARTIAL, ruling=preset("us-5/8"))
+    yield "sheet-two-letters", _sheet("Bo", ruling=preset("us-1"))
+    yield "sheet-fourteen-letters", _sheet("Christopherson", support=Support.LIGHT)
+    yield "sheet-accents-a4", _sheet("Ẹ̀bunolúwa", ruling=preset("de-5"), paper=Paper.A4)
+    yield "sheet-double-name-spanish", _sheet("Ana María", language="es", paper=Paper.A4, ruling=preset("fr-3"))
+    yield "sheet-unlined", _sheet("Wren", ruling=preset("unlined"))
+    yield "sheet-binding-landscape", _sheet("Isolde", landscape=True, binding=True)
+
+
+def _sheet(name: str, **changes: object) -> Page:
+    return practice_pages(PRESS, name, name, replace(PLAIN, **changes))[0]  # type: ignore[arg-type]
+
+
+def cards() -> Iterator[tuple[str, Page]]:
+    """Yield a card, and a sheet of them."""
+    yield "card", card_page(PRESS, "Marigold", "Marigold", CardSettings(PLAIN.ruling))
+    yield "cards-a6", card_sheet(PRESS, "Tilo", "Tilo", CardSettings(PLAIN.ruling, CardSize.A6), Paper.A4)
+
+
+def class_pages() -> Iterator[tuple[str, Page]]:
+    """Yield what goes with a class: the adult's page and the tiles."""
+    roster = load_roster(DEMO)
+    placed = order_class(roster.children)
+    work = Work(PRESS)
+    for _ in work.sheets(placed, PLAIN):
+        pass
+    yield "order", work.summary(roster, PLAIN)[0]
+    yield "tiles", next(Work(PRESS).tiles(placed, TileSettings()))
+    yield "tiles-large", next(Work(PRESS).tiles(placed, TileSettings(LARGE_TILE_MM, Paper.A4)))
+
+
+def main() -> None:
+    """Write every picture."""
+    pictures = [("specimen", specimen()), ("forms", forms()), *sheets(), *cards(), *class_pages()]
+    for name, page in pictures:
+        (HERE / f"{name}.png").write_bytes(page_png(page, DPI))
+        print(name)
+
+
+if __name__ == "__main__":
+    main()

@@ -1,0 +1,90 @@
+"""Marks are joined to their letters: above, below, stacked, and where a language writes them otherwise."""
+
+from __future__ import annotations
+
+import pytest
+
+from namewright.letters.alphabet import Alphabet, Letter, parse_alphabet
+from namewright.letters.strokes import Bounds, parse_stroke
+from namewright.lines.spacing import placed_strokes
+
+
+def base_box(letter: Letter) -> Bounds:
+    return Letter(letter.cluster, letter.base).bounds()
+
+
+def mark_boxes(letter: Letter) -> list[Bounds]:
+    """Return the box of each mark where it stands."""
+    return [Letter("", type(letter.base)(tuple(
+        stroke.map(lambda p, m=mark: (p[0] + m.anchor[0] + m.offset[0], p[1] + m.anchor[1] + m.offset[1]))
+        for stroke in mark.glyph.strokes))).bounds() for mark in letter.marks]
+
+
+@pytest.mark.parametrize("char", [*"áàâäãåāăėěőűñńćčżźýÿŵḿ", *"ÁÀÂÄÃÅĀĂĖĚŐŰÑŃĆČŻŹÝŸŴİ", *"ĥĺ"])
+def test_marks_above_stand_clear_over_the_middle(alphabet: Alphabet, char: str) -> None:
+    """A mark above leaves white under it and stands over the letter."""
+    letter = alphabet.letter(char)
+    x0, _, x1, top = base_box(letter)
+    (box,) = mark_boxes(letter)
+    assert box[1] >= top + 20
+    assert x0 - 30 <= (box[0] + box[2]) / 2 <= x1 + 30
+
+
+@pytest.mark.parametrize("char", [*"ạẹịọụṣșțņķ", *"ẠẸỊỌỤṢȘȚŅĶ"])
+def test_marks_below_stand_clear_under_the_letter(alphabet: Alphabet, char: str) -> None:
+    """A dot or comma below leaves white between itself and the letter."""
+    letter = alphabet.letter(char)
+    below = [box for box in mark_boxes(letter) if box[3] < 0]
+    assert len(below) == 1
+    assert below[0][3] <= base_box(letter)[1] - 20
+
+
+@pytest.mark.parametrize("char", ["ế", "ặ", "ộ", "ẹ́", "ǘ", "ṩ", "Ế", "Ặ", "ọ̀", "ą́", "ḗ"])
+def test_marks_stack_and_never_meet(alphabet: Alphabet, char: str) -> None:
+    """Two marks on one letter never overlap."""
+    first, second = mark_boxes(alphabet.letter(char))
+    assert (first[3] < second[1] or second[3] < first[1] or first[2] < second[0] or second[2] < first[0])
+
+
+@pytest.mark.parametrize("char", ["í", "ì", "ï", "ĩ", "ī", "ĵ", "ỉ"])
+def test_a_mark_above_takes_the_place_of_the_dot(alphabet: Alphabet, char: str) -> None:
+    """The letters i and j lose their dot under a mark above (Unicode property Soft_Dotted)."""
+    assert len(alphabet.letter(char).marks) == 1
+
+
+@pytest.mark.parametrize("char", ["i", "j", "ị", "į"])
+def test_a_mark_below_leaves_the_dot(alphabet: Alphabet, char: str) -> None:
+    """With nothing above, i and j keep their dot."""
+    dots = [stroke for stroke in placed_strokes(alphabet.letter(char)) if stroke.is_dot and stroke.start[1] > 100]
+    assert len(dots) == 1
+
+
+@pytest.mark.parametrize("char", ["ď", "ť", "ľ", "Ľ"])
+def test_the_caron_of_tall_letters_stands_beside(alphabet: Alphabet, char: str) -> None:
+    """Czech and Slovak print writes the háček of tall letters as a comma at their right: common practice."""
+    letter = alphabet.letter(char)
+    (box,) = mark_boxes(letter)
+    assert box[3] <= 200
+    assert box[0] > letter.base.anchors["top"][0]
+
+
+def test_the_cedilla_of_small_g_stands_above(alphabet: Alphabet) -> None:
+    """Latvian ģ carries its comma above, where the tail is not in the way: common practice."""
+    (box,) = mark_boxes(alphabet.letter("ģ"))
+    assert box[1] > 100
+
+
+@pytest.mark.parametrize(("data", "complaint"), [
+    ("M0 0 L1 1 M2 2 L3 3", "lifts the pen"), ("M0 0 L1 1 Z", "closes"), ("M0 0", "draws nothing"), ("", "draws nothing"),
+    ("M0 0 L1", "does not parse"), ("hello", "does not parse")])
+def test_bad_strokes_are_told(data: str, complaint: str) -> None:
+    """A stroke that is not one open line is refused in a sentence that shows it."""
+    with pytest.raises(ValueError, match=complaint):
+        parse_stroke(data)
+
+
+def test_a_bad_glyph_is_named() -> None:
+    """An alphabet with a bad stroke says in which glyph it stands."""
+    source = 'name = "x"\nspace = 70\nmark_forms = []\n[marks]\n[glyphs]\nk = { strokes = ["M0 0 L1 1 Z"] }\n'
+    with pytest.raises(ValueError, match="glyph “k”"):
+        parse_alphabet(source)

@@ -1,0 +1,101 @@
+"""The forms of a line: what is inked, in which greys, and that nothing is lost between letters and ink."""
+
+from __future__ import annotations
+
+import pytest
+
+from namewright.letters.alphabet import upright
+from namewright.lines import ink as inks
+from namewright.lines.forms import Form, Inkwell, pens_for
+from namewright.lines.ruling import PRESETS, preset
+from namewright.lines.setting import Typecase
+
+
+def luminance(colour: str) -> float:
+    """Return the relative luminance of an sRGB colour.
+
+    Source: WCAG 2.2, "relative luminance" (w3.org/TR/WCAG22/#dfn-relative-luminance).
+    """
+    channels = [int(colour[at:at + 2], 16) / 255 for at in (1, 3, 5)]
+    red, green, blue = (value / 12.92 if value <= 0.04045 else ((value + 0.055) / 1.055) ** 2.4 for value in channels)
+    return 0.2126 * red + 0.7152 * green + 0.0722 * blue
+
+
+def contrast(one: str, other: str) -> float:
+    """Return the contrast ratio (L1 + 0.05) / (L2 + 0.05) of WCAG 2.2 (w3.org/TR/WCAG22/#dfn-contrast-ratio)."""
+    light, dark = sorted((luminance(one), luminance(other)), reverse=True)
+    return (light + 0.05) / (dark + 0.05)
+
+
+def test_the_formula_gives_the_published_extremes() -> None:
+    """Black on white is 21:1 and a colour on itself 1:1, as WCAG says."""
+    assert contrast("#000000", "#ffffff") == pytest.approx(21)
+    assert contrast("#6b6b6b", "#6b6b6b") == 1
+
+
+def inked(name: str, form: Form, ruling: str = "us-3/4") -> tuple[inks.Ink, ...]:
+    measures = preset(ruling)
+    line = Typecase(upright(), measures).line(name)
+    return Inkwell(measures, pens_for(measures)).ink(line, form)
+
+
+@pytest.mark.parametrize("form", [form for form in Form if form is not Form.BLANK])
+def test_every_form_can_be_seen(form: Form) -> None:
+    """Every grey that a letter is inked in keeps 3:1 on white (WCAG 2.2, SC 1.4.11), the white of hollow apart."""
+    colours = {ink.style.colour for ink in inked("Íñigo", form)} - {inks.WHITE}
+    assert colours
+    assert all(contrast(colour, "#ffffff") > 3 for colour in colours)
+
+
+def test_dots_and_model_can_be_read_easily() -> None:
+    """The model and the dots, which are read and not only seen, keep 7:1 (WCAG 2.2, SC 1.4.6)."""
+    for form in (Form.SOLID, Form.DOTTED, Form.DASHED):
+        assert all(contrast(ink.style.colour, "#ffffff") > 7 for ink in inked("Íñigo", form))
+
+
+def test_guide_lines_can_be_seen() -> None:
+    """Guide lines keep 3:1 on white, and stay lighter than what is written on them."""
+    assert contrast(inks.RULE, "#ffffff") > 3
+    assert luminance(inks.RULE) > luminance(inks.DARK) > luminance(inks.BLACK)
+
+
+@pytest.mark.parametrize(("colour", "told"), [(inks.DARK, 12.6), (inks.RULE, 5.3), (inks.FAINT, 4.54)])
+def test_the_contrasts_told_are_true(colour: str, told: float) -> None:
+    """The ratios written beside the greys in the code are those of the formula."""
+    assert contrast(colour, "#ffffff") == pytest.approx(told, abs=0.05)
+
+
+def test_blank_is_blank() -> None:
+    """A blank line has no ink."""
+    assert inked("Mo", Form.BLANK) == ()
+
+
+@pytest.mark.parametrize("form", [form for form in Form if form is not Form.BLANK])
+def test_every_letter_is_inked(form: Form) -> None:
+    """All forms ink the same room: no letter and no dot is lost on the way."""
+    solid = [ink.bounds() for ink in inked("Jiří", Form.SOLID)]
+    drawn = [ink.bounds() for ink in inked("Jiří", form)]
+    for at, pick in enumerate((min, min, max, max)):
+        assert pick(box[at] for box in drawn) == pytest.approx(pick(box[at] for box in solid), abs=1.7)
+
+
+def test_runs_of_letters_may_differ() -> None:
+    """Each letter may have its own form; a count that does not match is told."""
+    measures = preset("de-5")
+    well, line = Inkwell(measures, pens_for(measures)), Typecase(upright(), measures).line("Ana")
+    first = well.ink(line, [Form.SOLID, Form.BLANK, Form.BLANK])
+    assert max(ink.bounds()[2] for ink in first) < line.letters[1].x
+    with pytest.raises(ValueError, match="2 forms for 3 letters"):
+        well.ink(line, [Form.SOLID, Form.BLANK])
+
+
+@pytest.mark.parametrize("ruling", PRESETS.values(), ids=lambda ruling: ruling.name)
+def test_a_hollow_letter_takes_a_pencil(ruling: object) -> None:
+    """On lines of 6 mm of x-height and more a hollow letter's channel is wider than a blunt pencil's line.
+
+    A blunt pencil of a young child draws 1 to 2 mm: common practice.
+    """
+    assert isinstance(ruling, type(preset("de-5")))
+    if ruling.x_height_mm >= 6:
+        assert pens_for(ruling).channel_mm > 1.4
+    assert pens_for(ruling).outline_mm >= 0.25

@@ -1,0 +1,122 @@
+"""The SVG of a page: one user unit to a millimetre, and the few classes by which it can be measured from outside."""
+
+from __future__ import annotations
+
+import io
+import re
+import xml.etree.ElementTree as ET
+
+import pytest
+from PIL import Image
+
+from namewright.lines.ink import Ink, Style, line
+from namewright.lines.ruling import Line, preset
+from namewright.output.png import page_png
+from namewright.output.svg import page_svg
+from namewright.pages.page import Page, Row, Tile
+from namewright.pages.paper import Paper
+from namewright.pages.press import Press
+from namewright.pages.sheet import SheetSettings, practice_pages
+from namewright.settings import Support
+
+SVG = "{http://www.w3.org/2000/svg}"
+SIZES = {(Paper.A4, False): ("210mm", "297mm"), (Paper.A4, True): ("297mm", "210mm"),  # ISO 216
+         (Paper.LETTER, False): ("215.9mm", "279.4mm"), (Paper.LETTER, True): ("279.4mm", "215.9mm")}  # 8.5 × 11 in
+
+
+def sheet(press: Press, name: str = "Zoë", ruling: str = "de-6", **more: object) -> tuple[Page, ET.Element]:
+    page = practice_pages(press, name, name, SheetSettings(preset(ruling), **more))[0]  # type: ignore[arg-type]
+    return page, ET.fromstring(page_svg(page))
+
+
+@pytest.mark.parametrize(("paper", "landscape"), SIZES)
+def test_size_is_in_millimetres(press: Press, paper: Paper, landscape: bool) -> None:
+    """Width and height carry the unit mm, and the viewBox says the same numbers: one unit is one millimetre."""
+    _, root = sheet(press, paper=paper, landscape=landscape)
+    width, height = SIZES[paper, landscape]
+    assert (root.tag, root.get("width"), root.get("height")) == (f"{SVG}svg", width, height)
+    assert root.get("viewBox") == f"0 0 {width[:-2]} {height[:-2]}"
+
+
+@pytest.mark.parametrize("support", Support)
+def test_rows_tell_name_and_form(press: Press, support: Support) -> None:
+    """Each row of the page is a group of class row with the name and its form; the forms are those of the design."""
+    page, root = sheet(press, support=support)
+    groups = root.findall(f"{SVG}g[@class='row']")
+    assert len(groups) == sum(isinstance(item, Row) for item in page.items) > 0
+    assert {group.get("data-name") for group in groups} == {"Zoë"}
+    assert {group.get("data-form") for group in groups} <= {"solid", "dotted", "dashed", "faint", "hollow", "blank"}
+
+
+@pytest.mark.parametrize(("ruling", "classes"), [
+    ("de-6", {"topline", "midline", "baseline", "descender-line"}), ("us-3/4", {"topline", "midline", "baseline"}),
+    ("uk-5", {"midline", "baseline"}), ("es-4", {"midline", "baseline"}), ("unlined", set()),
+    ("fr-3", {"topline", "midline", "baseline", "descender-line"})])
+def test_guide_lines_have_their_classes(press: Press, ruling: str, classes: set[str]) -> None:
+    """A row holds the lines that its ruling prints, each once and level, at the heights the ruling gives."""
+    _, root = sheet(press, ruling=ruling)
+    for group in root.findall(f"{SVG}g[@class='row']"):
+        found = {element.get("class"): element for element in group.findall(f"{SVG}line") if element.get("class")}
+        assert set(found) == classes
+        for kind, element in found.items():
+            assert element.get("y1") == element.get("y2")
+            drop = float(found["baseline"].get("y1", "nan")) - float(element.get("y1", "nan"))
+            assert drop == pytest.approx(preset(ruling).height_of(Line(kind)), abs=0.002)
+
+
+def test_tiles_tell_their_letter(press: Press) -> None:
+    """There is one box of class tile a letter, a letter being what a child counts: a mark stays on its letter."""
+    _, root = sheet(press, name="Ẹ̀bùn")
+    assert [tile.get("data-letter") for tile in root.findall(f".//{SVG}rect[@class='tile']")] == ["Ẹ̀", "b", "ù", "n"]
+
+
+def test_nothing_else_has_a_class(press: Press) -> None:
+    """Rows, guide lines and tiles have classes and nothing else has; the furniture has its id."""
+    _, root = sheet(press)
+    assert {element.get("class") for element in root.iter()} == {
+        None, "row", "tile", "topline", "midline", "baseline", "descender-line"}
+    assert [element.get("id") for element in root.iter() if element.get("id")] == ["furniture"]
+
+
+def test_markup_in_a_name_stays_text() -> None:
+    """A name or letter with characters that mean something to XML comes back as it was (XML 1.0, §2.4)."""
+    nasty = """<b>&amp;"Ó'</b> & <!--"""
+    page = Page(100, 100, (Row(nasty, "blank", (Ink(Style(0.3), (line(20, 20, 30, 20),)),)),
+                           Tile(30, 30, 20, 20, "&", Style(0.3)), Tile(60, 30, 20, 20, '<"', Style(0.3))))
+    root = ET.fromstring(page_svg(page))
+    assert root.find(f"{SVG}g").get("data-name") == nasty  # type: ignore[union-attr]
+    assert [tile.get("data-letter") for tile in root.findall(f"{SVG}rect")] == ["&", '<"']
+
+
+def test_a_page_with_an_ampersand_can_be_made(press: Press) -> None:
+    """The same through the whole house: a name with & gives an SVG that parses."""
+    page, root = sheet(press, name="Bo&Al")
+    assert root.find(f"{SVG}g[@class='row']").get("data-name") == "Bo&Al"  # type: ignore[union-attr]
+    assert page_png(page, 40)
+
+
+def test_numbers_are_written_one_way(press: Press) -> None:
+    """No minus zero, no exponent, no trailing zero, and no more than three decimals."""
+    page, _ = sheet(press, name="Šárka", ruling="fr-2.5")
+    text = page_svg(page)
+    numbers = re.findall(r"-?\d+(?:\.\d+)?(?:e-?\d+)?", " ".join(re.findall(r'(?: d|x1|x2|y1|y2|x|y)="([^"]*)"', text)))
+    assert len(numbers) > 500
+    assert [one for one in numbers if one == "-0" or "e" in one or re.search(r"\.\d*0$|\.\d{4,}", one)] == []
+
+
+def test_same_page_same_text(press: Press) -> None:
+    """The same input gives the same bytes, from a new press as from a used one."""
+    used, _ = sheet(press, name="Łucja")
+    fresh, _ = sheet(Press(), name="Łucja")
+    assert page_svg(used) == page_svg(fresh)
+
+
+@pytest.mark.parametrize(("dpi", "size"), [(72, (612, 792)), (150, (1275, 1650))])
+def test_png_has_the_size_of_the_paper(press: Press, dpi: int, size: tuple[int, int]) -> None:
+    """A PNG of a Letter page has 8.5 × dpi by 11 × dpi pixels, white but for the ink."""
+    page, _ = sheet(press)
+    image = Image.open(io.BytesIO(page_png(page, dpi))).convert("L")
+    assert image.size == size
+    assert image.getpixel((1, 1)) == 255
+    darkest, _ = image.getextrema()
+    assert darkest < 40
