@@ -33,13 +33,19 @@ Value = TypeVar("Value")
 
 
 @cache
+def languages() -> tuple[str, ...]:
+    """Return the languages that have captions, sorted."""
+    folder = resources.files("namewright.pages").joinpath("captions")
+    return tuple(sorted(entry.name.removesuffix(".toml") for entry in folder.iterdir() if entry.name.endswith(".toml")))
+
+
+@cache
 def captions(language: str) -> Mapping[str, str]:
     """Return the captions of a language. Raises ValueError, naming those there are, for another."""
-    folder = resources.files("namewright.pages").joinpath("captions")
-    known = sorted(entry.name.removesuffix(".toml") for entry in folder.iterdir() if entry.name.endswith(".toml"))
-    if language not in known:
-        raise ValueError(f"there are no captions in “{language}”; choose one of {', '.join(known)}")
-    table = tomllib.loads(folder.joinpath(f"{language}.toml").read_text(encoding="utf-8"))
+    if language not in languages():
+        raise ValueError(f"there are no captions in “{language}”; choose one of {', '.join(languages())}")
+    source = resources.files("namewright.pages").joinpath("captions", f"{language}.toml")
+    table = tomllib.loads(source.read_text(encoding="utf-8"))
     return MappingProxyType(dict(_flat(table)))
 
 

@@ -1,0 +1,180 @@
+"""What commands share: the words of the command line, reading what was asked, writing files whole.
+
+A command is a module of this package with ``add(commands)``, which adds its words and sets ``run``.
+"""
+
+from __future__ import annotations
+
+import argparse
+import sys
+from collections.abc import Callable, Iterable, Iterator
+from pathlib import Path
+from typing import NoReturn, TextIO
+
+from namewright.classwork import Work, left_out
+from namewright.lines.ruling import DEFAULT_RULING, Ruling, custom_ruling, preset
+from namewright.names.model import Roster
+from namewright.names.roster import load_roster, roster_from_bytes
+from namewright.output.files import whole_file
+from namewright.pages.page import Page
+from namewright.pages.paper import Paper
+from namewright.pages.press import captions, languages
+from namewright.pages.sheet import SheetSettings
+from namewright.practice.order import Order
+from namewright.settings import Hand, NamePart, Support
+from namewright.units import parse_length_mm
+
+ALL_MADE, SOME_NOT_MADE, NOTHING_MADE = 0, 1, 2
+_TITLE = "Name practice"  # general on purpose: a PDF's title is shown by print queues
+
+
+class Refusal(Exception):
+    """Nothing can be made; the message is for the person at the keyboard."""
+
+
+class Parser(argparse.ArgumentParser):
+    """A parser that says what was wrong in a sentence."""
+
+    def error(self, message: str) -> NoReturn:
+        """Say it and leave."""
+        self.exit(NOTHING_MADE, f"{self.prog}: {message}. “{self.prog} --help” shows what can be said.\n")
+
+
+Commands = argparse._SubParsersAction[Parser]  # the type argparse itself returns; it has no public name
+
+
+def complain(sentence: str) -> None:
+    """Say a sentence on stderr."""
+    print(f"namewright: {sentence}", file=sys.stderr)
+
+
+# --- reading what was asked --------------------------------------------------------------------------
+
+
+def roster_of(options: argparse.Namespace) -> Roster:
+    """Read the roster that was named, or pasted text for ``-``. Raises RosterError or OSError."""
+    part = NamePart(options.practise)
+    if options.roster == "-":
+        return roster_from_bytes(sys.stdin.buffer.read(), "the pasted text", part)
+    return load_roster(Path(options.roster), part)
+
+
+def ruling_of(options: argparse.Namespace) -> Ruling:
+    """Return the ruling asked for. Raises Refusal for one that cannot be made."""
+    try:
+        asked = {"midline": options.midline, "descender_mm": _length(options.descender),
+                 "gap_mm": _length(options.row_gap)}
+        own = {key: value for key, value in asked.items() if value is not None}
+        height = _length(options.line_height)
+        if own:
+            return custom_ruling(height if height is not None else preset(options.ruling).line_height_mm, **own)
+        ruling = preset(options.ruling)
+        return ruling if height is None else ruling.scaled_to(height)
+    except ValueError as error:
+        raise Refusal(str(error)) from error
+
+
+def _length(text: str | None) -> float | None:
+    return None if text is None else parse_length_mm(text)
+
+
+def sheet_settings(options: argparse.Namespace) -> SheetSettings:
+    """Return the class's settings as asked for."""
+    return SheetSettings(ruling_of(options), Paper(options.paper), options.landscape, options.binding,
+                         Support(options.support), Hand(options.hand), options.captions)
+
+
+# --- writing -----------------------------------------------------------------------------------------
+
+
+def write(pages: Iterable[Page], options: argparse.Namespace) -> None:
+    """Write the PDF whole or not at all. Raises Refusal where there is no page to write."""
+    from namewright.output.pdf import write_pdf
+
+    language = captions(options.captions)["language"]
+    pages = iter(pages)
+    first = next(pages, None)
+    if first is not None:
+        with whole_file(target(options.output)) as file:
+            write_pdf(followed([first], lambda: pages), file, title=_TITLE, lang=language)
+
+
+def target(path: str) -> Path:
+    """Return the path of a file to write. Raises Refusal for a folder, or where there is none to write into."""
+    place = Path(path)
+    if place.is_dir():
+        raise Refusal(f"{path} is a folder; name a file in it, such as {path.rstrip('/')}/class.pdf")
+    if not place.parent.is_dir():
+        raise Refusal(f"there is no folder {place.parent} to write {place.name} into; make it first")
+    return place
+
+
+def followed(pages: Iterable[Page], more: Callable[[], Iterable[Page]]) -> Iterator[Page]:
+    """Yield the pages, then those that can only be made afterwards."""
+    yield from pages
+    yield from more()
+
+
+def progress(pages: Iterable[Page], total: int | None, stream: TextIO | None = None) -> Iterator[Page]:
+    """Pass the pages on; on a terminal, and only there, show how far the work is."""
+    stream = stream or sys.stderr
+    shown = total is not None and total >= 10 and stream.isatty()
+    for count, page in enumerate(pages, 1):
+        if shown and total:
+            filled = min(30, 30 * count // total)
+            stream.write(f"\r[{'#' * filled}{'.' * (30 - filled)}] {count} of {total} ")
+            stream.flush()
+        yield page
+    if shown:
+        stream.write("\r" + " " * 60 + "\r")
+
+
+def closing(work: Work, roster: Roster) -> int:
+    """Name on stderr every child who was not made and every line left out; return the exit status."""
+    for one in work.not_made:
+        complain(f"not made: {one.child.label} (line {one.child.line}): {one.reason}")
+    for report in left_out(roster):
+        complain(f"left out: line {report.line}: {' '.join(report.notes)}")
+    if any(report.notes for report in roster.lines) or roster.notes:
+        complain("some lines were read with a note; “namewright roster” and the same list tells how each was read")
+    missed = len(work.not_made)
+    if missed and missed == len(roster.children):
+        return NOTHING_MADE
+    return SOME_NOT_MADE if missed or left_out(roster) else ALL_MADE
+
+
+# --- the words ---------------------------------------------------------------------------------------
+
+
+def roster_options(parser: Parser) -> None:
+    """Add the words about the class list."""
+    parser.add_argument("roster", metavar="ROSTER",
+                        help="your class list: a .txt, .csv, .tsv or .xlsx file, or - to paste it")
+    parser.add_argument("--order", choices=list(Order), default=Order.PRACTICE,
+                        help="practice: easier names first; roster: as in the list; name: by name (%(default)s)")
+    parser.add_argument("--practise", choices=list(NamePart), default=NamePart.GIVEN, metavar="PART",
+                        help="the name to practise: given, family or both (%(default)s)")
+
+
+def page_options(parser: Parser) -> None:
+    """Add the words about the page."""
+    parser.add_argument("-o", "--output", metavar="FILE", required=True, help="the PDF to write")
+    parser.add_argument("--paper", choices=list(Paper), default=Paper.LETTER, help="(%(default)s)")
+    parser.add_argument("--landscape", action="store_true", help="lay the page on its long side")
+    parser.add_argument("--binding", action="store_true", help="keep a wide margin for holes")
+    parser.add_argument("--captions", choices=languages(), default="en",
+                        help="the language of the sentences on the page (%(default)s)")
+
+
+def line_options(parser: Parser) -> None:
+    """Add the words about the lines."""
+    parser.add_argument("--ruling", default=DEFAULT_RULING, metavar="NAME",
+                        help="the lines to write on; “namewright rulings” lists them (%(default)s)")
+    parser.add_argument("--line-height", metavar="MM",
+                        help="baseline to top line, in mm or like “5/8 in”: the ruling is scaled to it")
+    parser.add_argument("--midline", type=float, metavar="SHARE",
+                        help="your own ruling: the midline’s share of the line height, 0.3 to 0.8")
+    parser.add_argument("--descender", metavar="MM", help="your own ruling: the depth below the baseline")
+    parser.add_argument("--row-gap", metavar="MM", help="your own ruling: the white between rows")
+    parser.add_argument("--support", choices=list(Support), default=Support.FULL,
+                        help="level of support of children whose list says nothing (%(default)s)")

@@ -1,0 +1,45 @@
+"""``namewright roster`` and ``namewright rulings``: what was read, and what there is."""
+
+from __future__ import annotations
+
+import argparse
+from collections.abc import Sequence
+
+from namewright.classwork import left_out
+from namewright.commands.common import ALL_MADE, SOME_NOT_MADE, Commands, roster_of, roster_options
+from namewright.lines.ruling import PRESETS
+from namewright.names.model import LineReport, RosterError
+
+
+def add(commands: Commands) -> None:
+    """Add the words of both commands."""
+    account = commands.add_parser("roster", help="how every line of your class list is read")
+    roster_options(account)
+    account.set_defaults(run=_account)
+    listing = commands.add_parser("rulings", help="list the rulings and where their measures come from")
+    listing.set_defaults(run=_rulings)
+
+
+def _account(options: argparse.Namespace) -> int:
+    """Say of every line of the roster how it was read."""
+    try:
+        roster = roster_of(options)
+    except RosterError as error:
+        _say_lines(error.lines)
+        raise
+    _say_lines(roster.lines)
+    for note in roster.notes:
+        print(note)
+    return SOME_NOT_MADE if left_out(roster) else ALL_MADE
+
+
+def _say_lines(lines: Sequence[LineReport]) -> None:
+    for report in lines:
+        read = f"{report.child.label}, to practise “{report.child.practice}”" if report.child else str(report.outcome)
+        print(f"line {report.line}: {read}" + "".join(f"\n    {note}" for note in report.notes))
+
+
+def _rulings(_: argparse.Namespace) -> int:
+    for ruling in PRESETS.values():
+        print(f"{ruling.name:10} {ruling.note}\n{'':10} {ruling.source}")
+    return ALL_MADE

@@ -1,0 +1,66 @@
+"""``namewright sheets``: a practice sheet for every child of a class."""
+
+from __future__ import annotations
+
+import argparse
+from collections.abc import Iterable, Iterator
+from pathlib import Path
+
+from namewright.classwork import Work
+from namewright.commands.common import (
+    Commands,
+    closing,
+    followed,
+    line_options,
+    page_options,
+    progress,
+    roster_of,
+    roster_options,
+    sheet_settings,
+    write,
+)
+from namewright.output.files import whole_file
+from namewright.pages.page import Page
+from namewright.practice.order import Order, order_class
+from namewright.settings import Hand
+
+
+def add(commands: Commands) -> None:
+    """Add the words of the command."""
+    parser = commands.add_parser("sheets", help="a practice sheet for every child of a class")
+    roster_options(parser)
+    page_options(parser)
+    line_options(parser)
+    parser.add_argument("--hand", choices=list(Hand), default=Hand.RIGHT,
+                        help="the writing hand of children whose list says nothing (%(default)s)")
+    parser.add_argument("--svg", metavar="DIR", help="also write every page as a numbered SVG into this folder")
+    parser.add_argument("--png", metavar="DIR", help="also write every page as a numbered PNG into this folder")
+    parser.set_defaults(run=_run)
+
+
+def _run(options: argparse.Namespace) -> int:
+    roster, settings, work = roster_of(options), sheet_settings(options), Work()
+    placed = order_class(roster.children, Order(options.order))
+    pages = progress(work.sheets(placed, settings), len(placed))
+    pages = with_pictures(pages, options)
+    write(followed(pages, lambda: work.summary(roster, settings) if work.made else ()), options)
+    return closing(work, roster)
+
+
+def with_pictures(pages: Iterable[Page], options: argparse.Namespace) -> Iterator[Page]:
+    """Pass the pages on, and write each as a numbered picture into the folders asked for."""
+    from namewright.output.svg import page_svg
+
+    folders = {kind: Path(folder) for kind, folder in (("svg", options.svg), ("png", options.png)) if folder}
+    for folder in folders.values():
+        folder.mkdir(parents=True, exist_ok=True)
+    for count, page in enumerate(pages, 1):
+        if "svg" in folders:
+            with whole_file(folders["svg"] / f"{count:04d}.svg") as file:
+                file.write(page_svg(page).encode())
+        if "png" in folders:
+            from namewright.output.png import page_png
+
+            with whole_file(folders["png"] / f"{count:04d}.png") as file:
+                file.write(page_png(page))
+        yield page

@@ -1,0 +1,33 @@
+"""``namewright tiles``: letter tiles to cut."""
+
+from __future__ import annotations
+
+import argparse
+
+from namewright.classwork import Work
+from namewright.commands.common import Commands, closing, page_options, progress, roster_of, roster_options, write
+from namewright.lines.tiles import LARGE_TILE_MM, TILE_MM
+from namewright.pages.paper import Paper
+from namewright.pages.tilesheet import TileSettings
+from namewright.practice.order import Order, order_class
+
+
+def add(commands: Commands) -> None:
+    """Add the words of the command."""
+    parser = commands.add_parser("tiles", help="letter tiles to cut, a strip for every child")
+    roster_options(parser)
+    page_options(parser)
+    parser.add_argument("--tile", choices=["25", "38"], default="25", metavar="MM",
+                        help="the side of a tile: 25 mm, or 38 mm for the youngest (%(default)s)")
+    for word in ("--ruling", "--line-height", "--support", "--hand"):
+        parser.add_argument(word, help=argparse.SUPPRESS)
+    parser.set_defaults(run=_run)
+
+
+def _run(options: argparse.Namespace) -> int:
+    roster, work = roster_of(options), Work()
+    placed = order_class(roster.children, Order(options.order))
+    settings = TileSettings(LARGE_TILE_MM if options.tile == "38" else TILE_MM, Paper(options.paper),
+                            options.landscape, options.binding, options.captions)
+    write(progress(work.tiles(placed, settings), None), options)
+    return closing(work, roster)
