@@ -9,7 +9,7 @@ import argparse
 import sys
 from collections.abc import Callable, Iterable, Iterator
 from pathlib import Path
-from typing import NoReturn, TextIO
+from typing import NoReturn, TextIO, TypeAlias
 
 from namewright.classwork import Work, left_out
 from namewright.lines.ruling import DEFAULT_RULING, Ruling, custom_ruling, preset
@@ -40,7 +40,7 @@ class Parser(argparse.ArgumentParser):
         self.exit(NOTHING_MADE, f"{self.prog}: {message}. “{self.prog} --help” shows what can be said.\n")
 
 
-Commands = argparse._SubParsersAction[Parser]  # the type argparse itself returns; it has no public name
+Commands: TypeAlias = "argparse._SubParsersAction[Parser]"  # what argparse itself returns; it has no public name
 
 
 def complain(sentence: str) -> None:
