@@ -75,8 +75,8 @@ def test_the_cedilla_of_small_g_stands_above(alphabet: Alphabet) -> None:
 
 
 @pytest.mark.parametrize(("data", "complaint"), [
-    ("M0 0 L1 1 M2 2 L3 3", "lifts the pen"), ("M0 0 L1 1 Z", "closes"), ("M0 0", "draws nothing"), ("", "draws nothing"),
-    ("M0 0 L1", "does not parse"), ("hello", "does not parse")])
+    ("M0 0 L1 1 M2 2 L3 3", "lifts the pen"), ("M0 0 L1 1 Z", "closes"),
+    ("M0 0", "draws nothing"), ("", "draws nothing"), ("M0 0 L1", "does not parse"), ("hello", "does not parse")])
 def test_bad_strokes_are_told(data: str, complaint: str) -> None:
     """A stroke that is not one open line is refused in a sentence that shows it."""
     with pytest.raises(ValueError, match=complaint):

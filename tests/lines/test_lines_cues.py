@@ -21,7 +21,8 @@ PLAIN = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZéñŠ"
 def test_cues_are_where_they_may_be(alphabet: Alphabet, name: str) -> None:
     """Every stroke has its start dot; a number touches neither a stroke nor a printed line nor another number."""
     ruling = preset(name)
-    maker = CueMaker(alphabet, ruling, pens_for(ruling), (PENCIL_MM + pen_width_mm(ruling)) / 2 + 0.2 * ruling.x_height_mm)
+    side = (PENCIL_MM + pen_width_mm(ruling)) / 2 + 0.2 * ruling.x_height_mm
+    maker = CueMaker(alphabet, ruling, pens_for(ruling), side)
     case = Typecase(alphabet, ruling)
     numbered = strokes = 0
     for char in PLAIN:

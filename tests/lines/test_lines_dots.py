@@ -101,7 +101,8 @@ def free_standing(letter: InkLetter, pitch: float) -> list[Stroke]:
     tracks = [np.array(evenly(flatten(stroke.segments, 0.01), 200)) for stroke in letter.strokes]
     return [stroke for at, stroke in enumerate(letter.strokes)
             if len(stroke.segments) == 1 and len(stroke.segments[0]) == 2 and not stroke.is_dot
-            and all(nearest(tracks[at], track).min() > 1.01 * pitch for other, track in enumerate(tracks) if other != at)]
+            and all(nearest(tracks[at], track).min() > 1.01 * pitch
+                    for other, track in enumerate(tracks) if other != at)]
 
 
 @pytest.mark.parametrize("ruling", RULINGS)

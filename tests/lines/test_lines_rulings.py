@@ -35,8 +35,8 @@ def test_a_line_height_out_of_range_is_refused(height: float) -> None:
         custom_ruling(height)
 
 
-@pytest.mark.parametrize(("midline", "depth", "gap"), [(0.2, 5, 0), (0.9, 5, 0), (0.5, -1, 0), (0.5, 5, -1), (0.5, 99, 0),
-                                                        (float("nan"), 5, 0), (0.5, float("nan"), 0)])
+@pytest.mark.parametrize(("midline", "depth", "gap"), [
+    (0.2, 5, 0), (0.9, 5, 0), (0.5, -1, 0), (0.5, 5, -1), (0.5, 99, 0), (float("nan"), 5, 0), (0.5, float("nan"), 0)])
 def test_other_measures_out_of_range_are_refused(midline: float, depth: float, gap: float) -> None:
     """A midline, a depth or a gap that cannot be ruled is refused in a sentence."""
     with pytest.raises(ValueError, match="choose"):

@@ -45,8 +45,8 @@ def assert_on_its_lines(char: str, ruling: Ruling) -> None:
 
 def test_letters_reach_lines_at_all() -> None:
     """Every small and capital letter and every figure begins and ends on a line, at top and at bottom."""
-    assert [char for char in GLYPHS if char.isalnum() and char not in "ʻʼ" and len(lines_reached(GLYPHS[char])) < 2] == [
-        "ø"]  # the bar through it passes both lines
+    letters = [char for char in GLYPHS if char.isalnum() and char not in "ʻʼ"]
+    assert [char for char in letters if len(lines_reached(GLYPHS[char])) < 2] == ["ø"]  # its bar passes both lines
 
 
 @pytest.mark.parametrize("ruling", PRESETS)

@@ -7,7 +7,6 @@ from __future__ import annotations
 
 import numpy as np
 import pytest
-from printed import bands, pdf_bytes, rows_of, scan
 from skimage.measure import label, regionprops
 
 from namewright.lines.ruling import PRESETS, preset
@@ -16,6 +15,7 @@ from namewright.pages.paper import Paper
 from namewright.pages.press import Press
 from namewright.pages.sheet import SheetSettings, practice_pages
 from namewright.settings import Support
+from printed import bands, pdf_bytes, rows_of, scan
 
 DPI = 600
 INCH = 25.4
