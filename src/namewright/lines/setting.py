@@ -11,7 +11,7 @@ from dataclasses import dataclass, field
 from namewright.letters.alphabet import Alphabet, Glyph, Letter, MissingLetters
 from namewright.letters.strokes import Bounds, Segment, Stroke, join_bounds
 from namewright.lines.ruling import LETTER_UNITS, Ruling
-from namewright.lines.spacing import NATURAL_WHITE, TIGHTEST_WHITE, Spacer
+from namewright.lines.spacing import NATURAL_WHITE, TIGHTEST_WHITE, Spacer, slanting_tail
 from namewright.names.clusters import clusters
 
 PENCIL_MM = 1.5  # a blunt pencil line of a young child is 1 to 2 mm wide: common practice
@@ -89,10 +89,9 @@ def _map_base(stroke: Stroke, glyph: Glyph, ruling: Ruling) -> Stroke:
     """
     scale = ruling.x_height_mm / LETTER_UNITS
     mapped = stroke.map(lambda point: (point[0] * scale, -_height(glyph, ruling, point[1])))
-    last = stroke.segments[-1]
-    if len(last) == 2 and last[0][1] <= 0 and last[1][1] < 0 and last[0][0] != last[1][0]:
-        return Stroke((*mapped.segments[:-1], _same_slope(last, mapped.segments[-1])))
-    return mapped
+    if not slanting_tail(stroke):
+        return mapped
+    return Stroke((*mapped.segments[:-1], _same_slope(stroke.segments[-1], mapped.segments[-1])))
 
 
 def _same_slope(units: Segment, mapped: Segment) -> Segment:
@@ -164,6 +163,7 @@ class Typecase:
         if tightness not in self._spacers:
             least = (self.pencil_mm + pen_width_mm(self.ruling)) / self.units_to_mm
             natural, tight = max(NATURAL_WHITE, least + 14.0), max(TIGHTEST_WHITE, least)
-            self._spacers[tightness] = Spacer(natural + (tight - natural) * tightness, least)
+            tail = self.ruling.descender_mm / self.ruling.x_height_mm
+            self._spacers[tightness] = Spacer(natural + (tight - natural) * tightness, least, tail)
         return self._spacers[tightness]
 

@@ -35,16 +35,34 @@ class Profile:
     edge_right: float
 
 
-def profile(letter: Letter) -> Profile:
-    """Return the silhouette of a letter with its marks, in letter units."""
+def profile(letter: Letter, tail: float = 1.0) -> Profile:
+    """Return the silhouette of a letter with its marks, in letter units.
+
+    ``tail`` is the depth of the descender zone in x-heights: a slanting tail keeps its slope, so it reaches the
+    further to the side the deeper the zone is (see ``setting``).
+    """
     left: list[float | None] = [None] * _LEVELS
     right: list[float | None] = [None] * _LEVELS
+    edge_left, edge_right = letter.bounds()[0], letter.bounds()[2]
     for stroke in placed_strokes(letter):
-        points = flatten(stroke.segments, _TOLERANCE)
+        points = flatten(_with_tail(stroke, tail).segments, _TOLERANCE)
+        edge_left, edge_right = min(edge_left, points[-1][0]), max(edge_right, points[-1][0])
         for a, b in itertools.pairwise(points):
             _cover(left, right, a, b)
-    x0, _, x1, _ = letter.bounds()
-    return Profile(tuple(left), tuple(right), x0, x1)
+    return Profile(tuple(left), tuple(right), edge_left, edge_right)
+
+
+def slanting_tail(stroke: Stroke) -> bool:
+    """Return whether a stroke ends in a slanting line below the baseline, as the tail of y does."""
+    last = stroke.segments[-1]
+    return len(last) == 2 and last[0][1] <= 0 and last[1][1] < 0 and last[0][0] != last[1][0]
+
+
+def _with_tail(stroke: Stroke, tail: float) -> Stroke:
+    if tail == 1.0 or not slanting_tail(stroke):
+        return stroke
+    (x0, y0), (x1, y1) = stroke.segments[-1]
+    return Stroke((*stroke.segments[:-1], ((x0, y0), (x0 + (x1 - x0) * tail, y1))))
 
 
 def placed_strokes(letter: Letter) -> tuple[Stroke, ...]:
@@ -81,6 +99,7 @@ class Spacer:
 
     white: float = NATURAL_WHITE
     least: float = 0.0
+    tail: float = 1.0
     _profiles: dict[str, Profile] = field(default_factory=dict)
     _pairs: dict[tuple[str, str], float] = field(default_factory=dict)
 
@@ -94,7 +113,7 @@ class Spacer:
 
     def _profile(self, letter: Letter) -> Profile:
         if letter.cluster not in self._profiles:
-            self._profiles[letter.cluster] = profile(letter)
+            self._profiles[letter.cluster] = profile(letter, self.tail)
         return self._profiles[letter.cluster]
 
 

@@ -26,6 +26,7 @@ class NativeLibraryMissing(RuntimeError):
 
 try:
     import cairocffi
+    import cairosvg
     import cairosvg.surface
     from cairosvg.parser import Tree
 except OSError as error:  # cairocffi raises OSError where it finds no shared library
@@ -70,10 +71,10 @@ class PageSurface(cairosvg.surface.Surface):  # type: ignore[misc]
 
     context: cairocffi.Context
 
-    def __init__(self, svg: bytes, target: cairocffi.Surface, shapes: Shapes, dpi: float = 96.0) -> None:
+    def __init__(self, svg: bytes, target: cairocffi.Surface, shapes: Shapes) -> None:
         self._target, self._shapes = target, shapes
         self._shared = False  # inside the furniture, which recurs for certain
-        super().__init__(Tree(bytestring=svg), None, dpi)
+        super().__init__(Tree(bytestring=svg), None, 96.0)
 
     def _create_surface(self, width: float, height: float) -> tuple[Any, float, float]:
         return self._target, width, height
@@ -118,12 +119,6 @@ def _about_its_start(data: str) -> tuple[float, float, str]:
     return x, y, _PLACE.sub(lambda at: f"M{float(at[1]) - x:.2f} {float(at[2]) - y:.2f}", data)
 
 
-class PageRaster(PageSurface):
-    """The same, onto pixels: a user unit is a pixel at the given dpi."""
-
-    device_units_per_user_units = 1
-
-
 def pdf_target(write: Callable[[bytes], Any], title: str) -> tuple[cairocffi.PDFSurface, _Sink]:
     """Return a PDF surface that writes as it goes, with a title and no date, and the sink it writes to."""
     sink = _Sink(write)
@@ -166,10 +161,6 @@ def _once(match: re.Match[bytes]) -> bytes:
     return (b"/XObject << " + b" ".join(entries)).ljust(len(match[0]) - 2) + b">>"
 
 
-def png_target(width_px: int, height_px: int) -> cairocffi.ImageSurface:
-    """Return a white raster surface."""
-    surface = cairocffi.ImageSurface(cairocffi.FORMAT_RGB24, width_px, height_px)
-    context = cairocffi.Context(surface)
-    context.set_source_rgb(1, 1, 1)
-    context.paint()
-    return surface
+def raster(svg: bytes, dpi: float) -> bytes:
+    """Return the SVG drawn by CairoSVG on white, as PNG bytes."""
+    return bytes(cairosvg.svg2png(bytestring=svg, dpi=dpi, background_color="white"))
