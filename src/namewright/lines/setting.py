@@ -155,7 +155,9 @@ class Typecase:
         return self._letters[cluster]
 
     def _step(self, before: Letter, letter: Letter, tightness: float, spaces: int) -> float:
-        units = self._spacer(tightness).distance(before, letter) + spaces * self.alphabet.space
+        spacer = self._spacer(tightness)
+        units = spacer.apart(before, letter) if spaces else spacer.distance(before, letter)
+        units += spaces * self.alphabet.space
         return units * self.units_to_mm + self.letter_spacing_mm
 
     def _spacer(self, tightness: float) -> Spacer:

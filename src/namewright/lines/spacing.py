@@ -111,6 +111,11 @@ class Spacer:
             self._pairs[key] = max(_optical(one, two, self.white), _at_least(one, two, self.least))
         return self._pairs[key]
 
+    def apart(self, left: Letter, right: Letter) -> float:
+        """Return the same for two letters of different words, but for the space: edge to edge, no tucking in."""
+        one, two = self._profile(left), self._profile(right)
+        return max(one.edge_right - two.edge_left + 0.6 * self.white, _at_least(one, two, self.least))
+
     def _profile(self, letter: Letter) -> Profile:
         if letter.cluster not in self._profiles:
             self._profiles[letter.cluster] = profile(letter, self.tail)

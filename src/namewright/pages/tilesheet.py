@@ -1,7 +1,7 @@
 """Letter tiles to cut: for each child a strip with the child's name and one tile for each letter.
 
-Tiles share their edges, so that one straight cut serves two; strips of a page share their left edge and their
-tile size, so that an upright cut runs through all of them. Every tile shows its baseline, or a cut-out d could
+Tiles share their edges, so that one straight cut serves two; all strips of a page stand on one grid, so that an
+upright cut runs through all of them. Every tile shows its baseline, or a cut-out d could
 be laid as a p. The caution for the adult stands on every page. Millimetres, y down.
 """
 
@@ -24,6 +24,7 @@ TILE_SIZES_MM = (TILE_MM, LARGE_TILE_MM)
 _LABEL_MM = 7.0
 _EDGE = Style(0.25, BLACK)
 _TEXT_MM = 1.5
+_LABEL_TEXT_MM = 1.9
 _TEXT_STEP_MM = 4.2
 
 
@@ -60,46 +61,93 @@ def strips(label: str, name: str, across: int) -> tuple[Strip, ...]:
                  for at in range(0, len(letters), each))
 
 
+def across(settings: TileSettings) -> int:
+    """Return how many tiles stand in a row."""
+    return int(_sheet(settings).room_width // settings.side_mm)
+
+
 def tile_pages(press: Press, children: Iterable[tuple[str, Sequence[Strip]]], settings: TileSettings,
                ) -> Iterator[Page]:
     """Yield pages of strips. ``children`` gives each child's label and strips (see ``strips``), in order.
 
     Raises MissingLetters where a tile's letter or a label cannot be drawn: check names first.
     """
-    sheet = sheet_of(settings.paper, landscape=settings.landscape, binding=settings.binding)
-    words = captions(settings.language)
-    caution = press.wrapped(f"{words['tiles_caution']} {words['cut']}", sheet.room_width, _TEXT_MM)
-    top = sheet.top_mm + _TEXT_STEP_MM * len(caution) + 3.0
-    items: list[Item] = []
-    y, first = top, None
+    maker = _TileMaker(press, settings)
     for label, rows in children:
-        height = sum(settings.side_mm + (_LABEL_MM if row.label else 0.0) for row in rows)
-        if items and y + height > sheet.foot - 6.0:
-            yield _page(press, sheet, items, caution, words["check"], first)
-            items, y, first = [], top, None
-        first = first or label
+        if not maker.has_room(rows):
+            yield maker.page()
+        maker.place(label, rows)
+    if maker.items:
+        yield maker.page()
+
+
+def _sheet(settings: TileSettings) -> Sheet:
+    return sheet_of(settings.paper, landscape=settings.landscape, binding=settings.binding)
+
+
+class _TileMaker:
+    """Strips laid out in rows of a page; short names share a row, a tile's width apart."""
+
+    def __init__(self, press: Press, settings: TileSettings) -> None:
+        self.press, self.side = press, settings.side_mm
+        self.sheet = _sheet(settings)
+        self.across = across(settings)
+        self.words = captions(settings.language)
+        text = f"{self.words['tiles_caution']} {self.words['cut']}"
+        self.caution = press.wrapped(text, self.sheet.room_width, _TEXT_MM)
+        self._begin()
+
+    def _begin(self) -> None:
+        self.items: list[Item] = []
+        self.first: str | None = None
+        self.column, self.y = 0, self.sheet.top_mm + _TEXT_STEP_MM * len(self.caution) + 3.0
+        self.below = self.y
+
+    def has_room(self, rows: Sequence[Strip]) -> bool:
+        """Return whether a child's strips still go on this page; an empty page takes any."""
+        if not self.items or self._fits_beside(rows):
+            return True
+        return self.below + self._height(rows) <= self.sheet.foot - 6.0
+
+    def _fits_beside(self, rows: Sequence[Strip]) -> bool:
+        return len(rows) == 1 and 0 < self.column <= self.across - len(rows[0].letters)
+
+    def _height(self, rows: Sequence[Strip]) -> float:
+        return sum(self.side + (_LABEL_MM if row.label else 0.0) for row in rows)
+
+    def place(self, label: str, rows: Sequence[Strip]) -> None:
+        """Set a child's strips beside the last or below it."""
+        self.first = self.first or label
+        if not self._fits_beside(rows):
+            self.column, self.y = 0, self.below
+        x, y = self.sheet.left_mm + self.column * self.side, self.y
         for row in rows:
             if row.label:
-                items += blocks.text_with_name(press, words["tiles_for"], row.label, sheet.left_mm, y + 4.8, 1.9)
+                self.items += self._label(row, x, y + 4.8)
                 y += _LABEL_MM
-            items += _tiles(press, row.letters, sheet.left_mm, y, settings.side_mm)
-            y += settings.side_mm
-    if items:
-        yield _page(press, sheet, items, caution, words["check"], first)
+            self.items += _tiles(self.press, row.letters, x, y, self.side)
+            y += self.side
+        self.below = max(self.below, y)
+        self.column += max(len(row.letters) for row in rows) + 1
 
+    def _label(self, row: Strip, x: float, baseline: float) -> tuple[Ink, ...]:
+        """Return the name over a strip, in a sentence where the strip is wide enough for one."""
+        name = row.label or ""
+        room = len(row.letters) * self.side
+        sentence = self.words["tiles_for"]
+        if self.press.text_width(sentence.format(name=name), _LABEL_TEXT_MM) > room:
+            sentence = "{name}"
+        return blocks.text_with_name(self.press, sentence, name, x, baseline, _LABEL_TEXT_MM)
 
-def across(settings: TileSettings) -> int:
-    """Return how many tiles stand in a row."""
-    sheet = sheet_of(settings.paper, landscape=settings.landscape, binding=settings.binding)
-    return int(sheet.room_width // settings.side_mm)
-
-
-def _page(press: Press, sheet: Sheet, items: list[Item], caution: Sequence[str], check: str, outline: str | None,
-          ) -> Page:
-    text = [blocks.text_at(press, words, sheet.left_mm, sheet.top_mm + 3.0 + _TEXT_STEP_MM * count, _TEXT_MM)
-            for count, words in enumerate(caution)]
-    furniture = Furniture((*text, *blocks.check_bar(press, check, sheet.left_mm, sheet.foot - 1.5)))
-    return checked(Page(sheet.width_mm, sheet.height_mm, (*items, furniture), outline=outline))
+    def page(self) -> Page:
+        """Return the page as it is, and begin the next."""
+        left = self.sheet.left_mm
+        text = [blocks.text_at(self.press, words, left, self.sheet.top_mm + 3.0 + _TEXT_STEP_MM * count, _TEXT_MM)
+                for count, words in enumerate(self.caution)]
+        bar = blocks.check_bar(self.press, self.words["check"], left, self.sheet.foot - 1.5)
+        page = Page(self.sheet.width_mm, self.sheet.height_mm, (*self.items, Furniture((*text, *bar))), self.first)
+        self._begin()
+        return checked(page)
 
 
 def _tiles(press: Press, letters: Sequence[str], x: float, y: float, side: float) -> Iterator[Tile | Ink]:
