@@ -1,0 +1,87 @@
+"""Which settings a class and a child may have, and how each is checked before it is kept as text.
+
+A child: ``support``, ``hand``, ``practise`` and the knobs of ``tuning``. A class: these as the default for all, and
+``title``, ``ruling``, ``paper``, ``landscape``, ``binding``, ``language``, ``order``. Empty text is "not set".
+Lengths are millimetres, kept to a thousandth. Out of scope: what a setting does to a page.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Mapping
+from enum import StrEnum
+
+from namewright.classbook.records import ClassbookError, checked_text
+from namewright.lines.ruling import preset
+from namewright.pages.paper import Paper
+from namewright.pages.press import languages
+from namewright.practice.order import Order
+from namewright.settings import Hand, NamePart, Support
+from namewright.tuning import KNOBS, Tuning, read_setting, tuning_from
+from namewright.units import number
+
+MOST_TITLE = 80
+_KNOBS = frozenset(knob.key for knob in KNOBS)
+_CHOICES: Mapping[str, type[StrEnum]] = {"support": Support, "hand": Hand, "practise": NamePart}
+CHILD_KEYS: tuple[str, ...] = (*_CHOICES, *(knob.key for knob in KNOBS))
+
+
+def _one_of(words: Iterable[str]) -> Callable[[str], str]:
+    allowed = tuple(words)
+
+    def check(text: str) -> str:
+        word = text.strip().lower()
+        if word not in allowed:
+            raise ValueError(f"“{text}” cannot be chosen; choose one of {', '.join(allowed)}")
+        return word
+
+    return check
+
+
+def _knob(key: str) -> Callable[[str], str]:
+    def check(text: str) -> str:
+        value = read_setting(key, text)
+        if isinstance(value, bool):
+            return "on" if value else "off"
+        return "" if value is None else number(value)
+
+    return check
+
+
+_CHILD_CHECKS: Mapping[str, Callable[[str], str]] = {
+    **{key: _one_of(choice) for key, choice in _CHOICES.items()},
+    **{key: _knob(key) for key in _KNOBS},
+}
+_CLASS_CHECKS: Mapping[str, Callable[[str], str]] = {
+    "title": lambda text: checked_text(" ".join(text.split()), MOST_TITLE, "title"),
+    "ruling": lambda text: preset(text.strip()).name,
+    "paper": _one_of(Paper),
+    "landscape": _one_of(("on", "off")),
+    "binding": _one_of(("on", "off")),
+    "language": _one_of(languages()),
+    "order": _one_of(Order),
+    **_CHILD_CHECKS,
+}
+CLASS_KEYS: tuple[str, ...] = tuple(_CLASS_CHECKS)
+
+
+def checked_setting(key: str, text: str, *, of_class: bool) -> str | None:
+    """Return the text to keep, or None for "not set".
+
+    Raises ClassbookError, in a sentence, for a setting that there is not or a value it cannot have.
+    """
+    checks = _CLASS_CHECKS if of_class else _CHILD_CHECKS
+    if key not in checks:
+        raise ClassbookError(f"There is no setting called “{key}”; choose one of {', '.join(checks)}.")
+    if not text.strip():
+        return None
+    try:
+        return checks[key](text) or None
+    except ClassbookError:
+        raise
+    except ValueError as error:
+        raise ClassbookError(f"{str(error)[:1].upper()}{str(error)[1:]}.") from error
+
+
+def tuning_of(settings: Mapping[str, str]) -> Tuning:
+    """Return the knobs among the settings."""
+    return tuning_from({key: text for key, text in settings.items() if key in _KNOBS})

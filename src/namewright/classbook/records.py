@@ -1,0 +1,146 @@
+"""What the classbook hands out, and the checks on what it takes in.
+
+Dates are ISO 8601 days (``2026-09-14``), moments ISO 8601 to the second. Positions of letters count from 0 in
+``clusters(name)``. Out of scope: how it is kept (``schema``, ``store``).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from datetime import date, datetime
+from types import MappingProxyType
+
+import unicodedata2
+
+from namewright.classbook.stages import Stage
+from namewright.names.clusters import clusters
+from namewright.names.model import Child, Roster
+from namewright.settings import Support
+from namewright.tuning import Tuning
+
+MOST_WHO, MOST_NOTE = 100, 500
+NO_SETTINGS: Mapping[str, str] = MappingProxyType({})
+
+
+class ClassbookError(ValueError):
+    """Something cannot be read or kept; the message is one sentence for the person, and nothing was changed."""
+
+
+@dataclass(frozen=True, slots=True)
+class BookChild:
+    """A child of the class, with an ``id`` that stays the same for good.
+
+    ``child`` is what the rest of the house works with: its practised name, support, hand and line height already
+    follow the child's own settings (None: as the class). ``tuning`` is the child's own over the class's, ``own``
+    the child's alone. ``settings`` is what was set for this child, as text. ``left`` is the moment the child was
+    found missing from the roster, None for one who is here.
+    """
+
+    id: int
+    child: Child
+    tuning: Tuning
+    own: Tuning
+    settings: Mapping[str, str]
+    joined: str
+    left: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Change:
+    """One setting changed; None means not set."""
+
+    key: str
+    before: str | None
+    after: str | None
+
+
+@dataclass(frozen=True, slots=True)
+class Save:
+    """What was changed together: who, when, what. ``undoes`` is the save that this one took back."""
+
+    id: int
+    child_id: int | None
+    who: str
+    when: str
+    changes: tuple[Change, ...]
+    undoes: int | None = None
+    undone: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Observation:
+    """What was seen of a child's name writing on one day.
+
+    ``name`` is the name as it was practised that day, ``letters`` the positions in ``clusters(name)`` that the
+    child formed (None: not looked at; empty: none yet).
+    """
+
+    id: int
+    child_id: int
+    date: str
+    name: str
+    letters: tuple[int, ...] | None
+    support: Support | None
+    stage: Stage | None
+    note: str
+    who: str
+    when: str
+
+
+@dataclass(frozen=True, slots=True)
+class RosterUpdate:
+    """What a new roster did: ids of children by what became of them, and a sentence for each guess."""
+
+    roster: Roster
+    joined: tuple[int, ...] = ()
+    stayed: tuple[int, ...] = ()
+    returned: tuple[int, ...] = ()
+    left: tuple[int, ...] = ()
+    notes: tuple[str, ...] = ()
+
+
+def letter_positions(name: str) -> tuple[int, ...]:
+    """Return the positions in ``clusters(name)`` of what a child forms: letters and digits, no hyphens or spaces."""
+    return tuple(at for at, cluster in enumerate(clusters(name)) if unicodedata2.category(cluster[0])[0] in "LN")
+
+
+def checked_letters(name: str, letters: Iterable[int] | None) -> tuple[int, ...] | None:
+    """Return positions sorted, each once. Raises ClassbookError for one where the name has no letter."""
+    if letters is None:
+        return None
+    wanted = sorted(set(letters))
+    there = letter_positions(name)
+    wrong = [at for at in wanted if at not in there]
+    if wrong:
+        raise ClassbookError(f"“{name}” has no letter in place {wrong[0] + 1}; nothing was noted.")
+    return tuple(wanted)
+
+
+def checked_text(text: str, most: int, what: str) -> str:
+    """Return text without what cannot be seen or kept. Raises ClassbookError past ``most`` characters."""
+    tame = "".join(char if char in "\n\t" or char.isprintable() else " " for char in text.replace("\r\n", "\n"))
+    tame = tame.strip()
+    if len(tame) > most:
+        raise ClassbookError(f"The {what} has {len(tame)} characters, more than {most}; shorten it.")
+    return tame
+
+
+def checked_day(text: str | date) -> str:
+    """Return a day as ISO text. Raises ClassbookError for what is no day."""
+    if isinstance(text, date):
+        return (text.date() if isinstance(text, datetime) else text).isoformat()
+    try:
+        return date.fromisoformat(text.strip()).isoformat()
+    except ValueError:
+        raise ClassbookError(f"“{text}” is not a day; write it like 2026-09-14.") from None
+
+
+def checked_moment(when: datetime | str | None) -> str:
+    """Return a moment as ISO text to the second; None is now, by this computer's clock."""
+    try:
+        moment = datetime.now().astimezone() if when is None else (
+            datetime.fromisoformat(when.strip()) if isinstance(when, str) else when)
+    except ValueError:
+        raise ClassbookError(f"“{when}” is not a date and time; write it like 2026-09-14T09:30:00.") from None
+    return moment.isoformat(timespec="seconds")

@@ -1,0 +1,117 @@
+"""The tables of the database and how an older file is brought up to date.
+
+``PRAGMA user_version`` is the number of migrations a file has had; ``PRAGMA application_id`` says that it is ours.
+A migration is never edited once released: a change of the tables is one more migration at the end of the list.
+A file from a newer Namewright is refused untouched, because an older program cannot know what it would break.
+"""
+
+from __future__ import annotations
+
+import sqlite3
+from collections.abc import Sequence
+
+from namewright.classbook.records import ClassbookError
+
+APPLICATION_ID = 0x4E574342  # the letters NWCB
+
+Migration = Sequence[str]
+MIGRATIONS: tuple[Migration, ...] = (
+    (
+        """CREATE TABLE rosters (
+            id INTEGER PRIMARY KEY AUTOINCREMENT,
+            text TEXT NOT NULL,
+            who TEXT NOT NULL,
+            at TEXT NOT NULL)""",
+        # Children are never deleted: left_at says that one is missing from the newest roster.
+        """CREATE TABLE children (
+            id INTEGER PRIMARY KEY AUTOINCREMENT,
+            given TEXT NOT NULL,
+            family TEXT NOT NULL,
+            practice TEXT NOT NULL CHECK (practice <> ''),
+            label TEXT NOT NULL CHECK (label <> ''),
+            line INTEGER NOT NULL,
+            support TEXT,
+            hand TEXT,
+            line_height_mm REAL,
+            joined_at TEXT NOT NULL,
+            left_at TEXT)""",
+        """CREATE TABLE class_settings (
+            key TEXT PRIMARY KEY,
+            value TEXT NOT NULL)""",
+        """CREATE TABLE settings (
+            child_id INTEGER NOT NULL REFERENCES children (id),
+            key TEXT NOT NULL,
+            value TEXT NOT NULL,
+            PRIMARY KEY (child_id, key))""",
+        # child_id NULL: a save of the class's own settings. UNIQUE: no save can be undone twice.
+        """CREATE TABLE saves (
+            id INTEGER PRIMARY KEY AUTOINCREMENT,
+            child_id INTEGER REFERENCES children (id),
+            who TEXT NOT NULL,
+            at TEXT NOT NULL,
+            undoes INTEGER UNIQUE REFERENCES saves (id))""",
+        """CREATE TABLE changes (
+            save_id INTEGER NOT NULL REFERENCES saves (id),
+            key TEXT NOT NULL,
+            before TEXT,
+            after TEXT,
+            PRIMARY KEY (save_id, key))""",
+        # letters: positions with spaces between; NULL: not looked at. token: a form's own, so that one sent
+        # twice is kept once. struck_at: taken back by an adult, and still there.
+        """CREATE TABLE observations (
+            id INTEGER PRIMARY KEY AUTOINCREMENT,
+            child_id INTEGER NOT NULL REFERENCES children (id),
+            date TEXT NOT NULL,
+            name TEXT NOT NULL,
+            letters TEXT,
+            support TEXT,
+            stage INTEGER CHECK (stage BETWEEN 1 AND 7),
+            note TEXT NOT NULL,
+            who TEXT NOT NULL,
+            at TEXT NOT NULL,
+            token TEXT UNIQUE,
+            struck_at TEXT)""",
+        "CREATE INDEX saves_of_child ON saves (child_id)",
+        "CREATE INDEX observations_of_child ON observations (child_id, date)",
+    ),
+)
+
+
+def bring_up_to_date(connection: sqlite3.Connection, shown: str, migrations: Sequence[Migration] = MIGRATIONS) -> None:
+    """Give a new or older file, called ``shown`` in sentences, the tables of today, in one transaction.
+
+    Raises ClassbookError, with nothing changed, for a newer file and for another program's.
+    """
+    if _version(connection, shown, len(migrations)) == len(migrations):
+        return
+    connection.execute("BEGIN IMMEDIATE")
+    try:
+        # Looked at again under the lock: two programs may have opened a new file at the same moment.
+        for number in range(_version(connection, shown, len(migrations)), len(migrations)):
+            for statement in migrations[number]:
+                connection.execute(statement)
+        connection.execute(f"PRAGMA application_id = {APPLICATION_ID}")
+        connection.execute(f"PRAGMA user_version = {len(migrations)}")
+        connection.execute("COMMIT")
+    except BaseException:
+        connection.execute("ROLLBACK")
+        raise
+
+
+def _version(connection: sqlite3.Connection, shown: str, newest: int) -> int:
+    """Return how many migrations the file has had. Raises ClassbookError for one that is not for us."""
+    ours = _pragma(connection, "application_id") == APPLICATION_ID
+    if not ours and not connection.execute("SELECT count(*) FROM sqlite_master").fetchone()[0]:
+        return 0  # nothing in it yet
+    if not ours:
+        raise ClassbookError(f"{shown} is a database of another program, not a class of Namewright; "
+                             "choose another file. Nothing in it was changed.")
+    version = _pragma(connection, "user_version")
+    if version > newest:
+        raise ClassbookError(f"{shown} was written by a newer Namewright (its tables are version {version}, this one "
+                             f"knows up to {newest}); bring Namewright up to date. Nothing in it was changed.")
+    return version
+
+
+def _pragma(connection: sqlite3.Connection, name: str) -> int:
+    return int(connection.execute(f"PRAGMA {name}").fetchone()[0])

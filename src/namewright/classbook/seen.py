@@ -1,0 +1,63 @@
+"""What was seen of a child's name writing: kept as it was noted, day by day."""
+
+from __future__ import annotations
+
+import sqlite3
+from collections.abc import Iterable
+from datetime import date, datetime
+from typing import Any
+
+from namewright.classbook.records import (
+    MOST_NOTE,
+    MOST_WHO,
+    ClassbookError,
+    Observation,
+    checked_day,
+    checked_letters,
+    checked_moment,
+    checked_text,
+)
+from namewright.classbook.stages import Stage
+from namewright.settings import Support
+
+_COLUMNS = "id, child_id, date, name, letters, support, stage, note, who, at"
+
+
+def observe(db: sqlite3.Connection, child_id: int, name: str, day: date | str, letters: Iterable[int] | None,
+            support: Support | None, stage: Stage | None, note: str, who: str, when: datetime | str | None,
+            token: str | None) -> Observation:
+    """Keep a note; one whose token is known is returned and not kept again. Inside a transaction."""
+    again = db.execute(f"SELECT {_COLUMNS} FROM observations WHERE token = ? AND child_id = ?", (token, child_id))
+    if token and (row := again.fetchone()):
+        return _observation(row)
+    places = checked_letters(name, letters)
+    values = (child_id, checked_day(day), name, None if places is None else " ".join(map(str, places)),
+              None if support is None else str(support), None if stage is None else int(stage),
+              checked_text(note, MOST_NOTE, "note"), checked_text(who, MOST_WHO, "name of who saw it"),
+              checked_moment(when))
+    if places is None and support is None and stage is None and not values[6]:
+        raise ClassbookError("There is nothing to note: say which letters, which support, which stage or a few words.")
+    new = db.execute("INSERT INTO observations (child_id, date, name, letters, support, stage, note, who, at, token) "
+                     "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)", (*values, token or None)).lastrowid
+    return _observation((new, *values))
+
+
+def strike(db: sqlite3.Connection, observation_id: int, when: datetime | str | None) -> None:
+    """Mark a note as taken back; striking it again changes nothing."""
+    known = db.execute("UPDATE observations SET struck_at = coalesce(struck_at, ?) WHERE id = ?",
+                       (checked_moment(when), observation_id)).rowcount
+    if not known:
+        raise ClassbookError("This note is not in the class; open the class again.")
+
+
+def observations(db: sqlite3.Connection, child_id: int) -> tuple[Observation, ...]:
+    """Return the notes about a child that were not taken back, by day."""
+    rows = db.execute(f"SELECT {_COLUMNS} FROM observations WHERE child_id = ? AND struck_at IS NULL "
+                      "ORDER BY date, id", (child_id,))
+    return tuple(_observation(row) for row in rows)
+
+
+def _observation(row: tuple[Any, ...]) -> Observation:
+    new, child_id, day, name, letters, support, stage, note, who, at = row
+    return Observation(new, child_id, day, name, None if letters is None else tuple(map(int, letters.split())),
+                       Support(support) if support else None, Stage(stage) if stage else None, note, who, at)

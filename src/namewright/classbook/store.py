@@ -1,0 +1,230 @@
+"""The class's database: every change is one transaction, and nothing that was kept is thrown away.
+
+``Classbook.open`` takes a few milliseconds, so a web request or a command opens its own; a connection belongs to the
+thread that opened it. Reading sees one moment of the file. Two programs that change it at once wait for each other;
+where a person's view may be out of date by then, the ``after…``/``was`` arguments refuse the change instead of
+guessing. Moments are ISO 8601; ``when=None`` is this computer's clock, the only clock here.
+"""
+
+from __future__ import annotations
+
+import sqlite3
+from collections.abc import Iterable, Iterator, Mapping
+from contextlib import contextmanager
+from dataclasses import replace
+from datetime import date, datetime
+from pathlib import Path
+from types import TracebackType
+from typing import Any
+
+from namewright.classbook import saves, seen, taking
+from namewright.classbook.connect import WAIT_S, connected, in_a_sentence, transaction
+from namewright.classbook.keys import tuning_of
+from namewright.classbook.records import BookChild, ClassbookError, Observation, RosterUpdate, Save
+from namewright.classbook.stages import Stage
+from namewright.names.model import Child
+from namewright.settings import Hand, NamePart, Support
+from namewright.tuning import Tuning
+
+When = datetime | str | None
+
+
+class Classbook:
+    """An open class. Close it, or use it in a ``with`` block. Every method raises ClassbookError, in a sentence."""
+
+    def __init__(self, path: Path, connection: sqlite3.Connection) -> None:
+        self.path = path
+        self._db = connection
+
+    @classmethod
+    def open(cls, path: Path | str, *, create: bool = True, wait_s: float = WAIT_S) -> Classbook:
+        """Open a class's file; where there is none it is made, unless ``create`` is false.
+
+        Raises ClassbookError for a file that is locked, damaged, of another kind or from a newer Namewright, for a
+        folder, and for a folder that is not there.
+        """
+        path = Path(path)
+        return cls(path, connected(path, create=create, wait_s=wait_s))
+
+    def close(self) -> None:
+        """Close the file; what was saved is in it."""
+        self._db.close()
+
+    def __enter__(self) -> Classbook:
+        return self
+
+    def __exit__(self, kind: type[BaseException] | None, error: BaseException | None,
+                 trace: TracebackType | None) -> None:
+        self.close()
+
+    @contextmanager
+    def changing(self) -> Iterator[None]:
+        """Make several changes one: all of them are kept, or on an error none."""
+        with in_a_sentence(self.path), transaction(self._db, "IMMEDIATE"):
+            yield
+
+    @contextmanager
+    def _reading(self) -> Iterator[None]:
+        with in_a_sentence(self.path), transaction(self._db, "DEFERRED"):
+            yield
+
+    # --- the roster and the children ------------------------------------------------------------------
+
+    def roster_text(self) -> str:
+        """Return the roster as it was pasted last; empty where there is none yet."""
+        with self._reading():
+            return taking.newest_roster(self._db)[1]
+
+    def roster_id(self) -> int:
+        """Return the number of the newest roster, 0 where there is none: what ``after_roster`` is checked against."""
+        with self._reading():
+            return taking.newest_roster(self._db)[0]
+
+    def update_roster(self, text: str, *, who: str = "", when: When = None, same: Mapping[int, int] | None = None,
+                      after_roster: int | None = None) -> RosterUpdate:
+        """Take a roster as pasted: children who stay keep their id and settings, missing ones are marked as left.
+
+        ``same`` says which child (id) stands on which line, where the caller knows. ``after_roster`` refuses the
+        change if the newest roster is not the one of this number. Raises RosterError, with nothing changed, for a
+        text with no child in it.
+        """
+        with self.changing():
+            part = NamePart(self.class_settings.get("practise", NamePart.GIVEN))
+            return taking.take_roster(self._db, text, part, who, when, same or {}, after_roster)
+
+    def mend_line(self, line: int, text: str, *, was: str, who: str = "", when: When = None) -> RosterUpdate:
+        """Replace one line (from 1) of the roster; whoever stood on it stays the same child.
+
+        ``was`` is the line as it was shown: if it is another by now, nothing is changed.
+        """
+        with self.changing():
+            new, here = taking.mended(self._db, line, text, was)
+            return self.update_roster(new, who=who, when=when, same=here)
+
+    def children(self, *, left: bool = False) -> tuple[BookChild, ...]:
+        """Return the children in roster order; with ``left`` also those who have left, after the others."""
+        with self._reading():
+            return self._children(left=left)
+
+    def child(self, child_id: int) -> BookChild:
+        """Return one child, also one who has left. Raises ClassbookError where there is none of this id."""
+        with self._reading():
+            found = [one for one in self._children(left=True) if one.id == child_id]
+        if not found:
+            raise ClassbookError("This child is not in the class; open the class again.")
+        return found[0]
+
+    def _children(self, *, left: bool) -> tuple[BookChild, ...]:
+        everyone = tuning_of(saves.class_settings(self._db))
+        own = saves.all_settings(self._db)
+        rows = self._db.execute("SELECT * FROM children WHERE left_at IS NULL OR ? ORDER BY left_at IS NOT NULL, "
+                                "line, id", (left,))
+        return tuple(_book_child(row, own.get(row[0], {}), everyone) for row in rows)
+
+    # --- settings -------------------------------------------------------------------------------------
+
+    @property
+    def class_settings(self) -> Mapping[str, str]:
+        """Return what was set for the class, as text by key."""
+        with self._reading():
+            return saves.class_settings(self._db)
+
+    def settings_of(self, child_id: int) -> Mapping[str, str]:
+        """Return what was set for a child, as text by key."""
+        return self.child(child_id).settings
+
+    def set_class_setting(self, key: str, text: str, *, who: str = "", when: When = None) -> Save | None:
+        """Set one setting of the class; empty text unsets it. See ``set_class_settings``."""
+        return self.set_class_settings({key: text}, who=who, when=when)
+
+    def set_class_settings(self, texts: Mapping[str, str], *, who: str = "", when: When = None,
+                           after_save: int | None = None) -> Save | None:
+        """Set settings of the class together; return the save, or None where nothing is new.
+
+        ``after_save`` refuses the change if the newest save of the class is another (0: none).
+        """
+        with self.changing():
+            save = saves.keep(self._db, None, texts, who, when, after_save)
+            if save:
+                self._follow(save, who, when)
+            return save
+
+    def _follow(self, save: Save, who: str, when: When) -> None:
+        """Read the roster again where the part of the name that the class practises is another now."""
+        if any(change.key == "practise" for change in save.changes):
+            part = NamePart(self.class_settings.get("practise", NamePart.GIVEN))
+            taking.read_again(self._db, part, who, when)
+
+    def set_setting(self, child_id: int, key: str, text: str, *, who: str = "", when: When = None) -> Save | None:
+        """Set one setting of a child; empty text is "as the class". See ``set_settings``."""
+        return self.set_settings(child_id, {key: text}, who=who, when=when)
+
+    def set_settings(self, child_id: int, texts: Mapping[str, str], *, who: str = "", when: When = None,
+                     after_save: int | None = None) -> Save | None:
+        """Set settings of a child together, to be undone together; return the save, or None where nothing is new.
+
+        ``after_save`` refuses the change if the child's newest save is another (0: none).
+        """
+        with self.changing():
+            self.child(child_id)
+            return saves.keep(self._db, child_id, texts, who, when, after_save)
+
+    def undo(self, child_id: int | None, *, who: str = "", when: When = None,
+             after_save: int | None = None) -> Save | None:
+        """Take back the newest save of a child (None: of the class) that was not taken back yet.
+
+        Return the save that did it, or None where there is nothing to take back. ``after_save`` is as for
+        ``set_settings``: with it a button pressed twice undoes once.
+        """
+        with self.changing():
+            save = saves.undo(self._db, child_id, who, when, after_save)
+            if save and child_id is None:
+                self._follow(save, who, when)
+            return save
+
+    def history(self, child_id: int | None) -> tuple[Save, ...]:
+        """Return every save of a child (None: of the class), the newest first."""
+        with self._reading():
+            return saves.history(self._db, child_id)
+
+    # --- what was seen --------------------------------------------------------------------------------
+
+    def observe(self, child_id: int, day: date | str, letters: Iterable[int] | None = None, *,
+                support: Support | None = None, stage: Stage | None = None, note: str = "", who: str = "",
+                when: When = None, token: str | None = None) -> Observation:
+        """Note what was seen on a day: positions in ``clusters(child.practice)``, None if not looked at.
+
+        Of several notes on one day the last counts in pictures; all are kept. ``token`` is any text of the
+        caller's own: a second call with the same one returns the first note and adds nothing.
+        """
+        with self.changing():
+            name = self.child(child_id).child.practice
+            return seen.observe(self._db, child_id, name, day, letters, support, stage, note, who, when, token)
+
+    def strike(self, observation_id: int, *, when: When = None) -> None:
+        """Take a note back: it stays in the file and is shown no more."""
+        with self.changing():
+            seen.strike(self._db, observation_id, when)
+
+    def observations(self, child_id: int) -> tuple[Observation, ...]:
+        """Return what was seen of a child, by day and then as it was noted."""
+        with self._reading():
+            return seen.observations(self._db, child_id)
+
+
+def _book_child(row: tuple[Any, ...], own: Mapping[str, str], everyone: Tuning) -> BookChild:
+    """Lay a child's own settings over what the roster says of them, and their knobs over the class's."""
+    id_, given, family, practice, label, line, support, hand, height, joined, left = row
+    mine = tuning_of(own)
+    if mine.line_height is None:
+        mine = replace(mine, line_height=height)
+    support, hand = own.get("support", support), own.get("hand", hand)
+    child = Child(_practised(own.get("practise"), given, family, practice), label, given, family, line,
+                  Support(support) if support else None, Hand(hand) if hand else None, mine.line_height)
+    return BookChild(id_, child, mine.over(everyone), mine, own, joined, left)
+
+
+def _practised(part: str | None, given: str, family: str, practice: str) -> str:
+    """Return the name to practise for a part that was set; where that part is missing, the roster's reading."""
+    wanted = {NamePart.GIVEN: given, NamePart.FAMILY: family, NamePart.BOTH: f"{given} {family}".strip()}
+    return (wanted[NamePart(part)] if part else "") or practice

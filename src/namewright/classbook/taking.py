@@ -1,0 +1,98 @@
+"""A roster taken into the database: every text is kept as pasted, and no child is ever deleted."""
+
+from __future__ import annotations
+
+import sqlite3
+from collections.abc import Mapping, Set
+from datetime import datetime
+
+from namewright.classbook.enrol import Known, enrol
+from namewright.classbook.records import MOST_WHO, ClassbookError, RosterUpdate, checked_moment, checked_text
+from namewright.names.model import Child, Roster
+from namewright.names.roster import read_roster
+from namewright.settings import NamePart
+
+_MEANWHILE = "The list was changed in another window meanwhile, so nothing was saved here; look at it again first."
+
+
+def newest_roster(db: sqlite3.Connection) -> tuple[int, str]:
+    """Return number and text of the newest roster; 0 and empty where there is none."""
+    row = db.execute("SELECT id, text FROM rosters ORDER BY id DESC LIMIT 1").fetchone()
+    return (int(row[0]), str(row[1])) if row else (0, "")
+
+
+def take_roster(db: sqlite3.Connection, text: str, part: NamePart, who: str, when: datetime | str | None,
+                same: Mapping[int, int], after_roster: int | None) -> RosterUpdate:
+    """Read a roster, keep its text if it is new, and enrol its children. Inside a transaction."""
+    text = text.encode(errors="replace").decode()  # a lone surrogate is no character and cannot be kept
+    at = checked_moment(when)
+    newest, before = newest_roster(db)
+    if after_roster is not None and newest != after_roster:
+        raise ClassbookError(_MEANWHILE)
+    roster = read_roster(text, "the list", part)
+    if not newest or text != before:
+        db.execute("INSERT INTO rosters (text, who, at) VALUES (?, ?, ?)",
+                   (text, checked_text(who, MOST_WHO, "name of who changed the list"), at))
+    return _enrolled(db, roster, at, same)
+
+
+def read_again(db: sqlite3.Connection, part: NamePart, who: str, when: datetime | str | None) -> None:
+    """Read the same roster for another part of the name; everyone stays who they are."""
+    _, text = newest_roster(db)
+    if text:
+        take_roster(db, text, part, who, when, _on_lines(db), None)
+
+
+def mended(db: sqlite3.Connection, line: int, text: str, was: str) -> tuple[str, Mapping[int, int]]:
+    """Return the newest roster with one line replaced, and who stands on each line."""
+    lines = newest_roster(db)[1].splitlines()
+    if not 1 <= line <= len(lines) or lines[line - 1] != was:
+        raise ClassbookError(_MEANWHILE)
+    if len(text.splitlines()) > 1:
+        raise ClassbookError("One line can be mended at a time; paste the whole list to change more.")
+    lines[line - 1] = text.rstrip("\r\n")
+    return "\n".join(lines), _on_lines(db)
+
+
+def _on_lines(db: sqlite3.Connection) -> Mapping[int, int]:
+    return dict(db.execute("SELECT line, id FROM children WHERE left_at IS NULL"))
+
+
+def _enrolled(db: sqlite3.Connection, roster: Roster, at: str, same: Mapping[int, int]) -> RosterUpdate:
+    known = [Known(*row) for row in db.execute("SELECT id, given, family, practice, label, left_at IS NULL "
+                                               "FROM children ORDER BY left_at IS NOT NULL, line, id")]
+    here = {one.id for one in known if one.here}
+    found = enrol(roster.children, known, _once_each(same, {one.id for one in known}))
+    joined = tuple(_join(db, child, at) for child in roster.children if child.line not in found.ids)
+    for child in roster.children:
+        if child.line in found.ids:
+            _renew(db, found.ids[child.line], child)
+    kept = set(found.ids.values())
+    left = tuple(sorted(here - kept))
+    db.executemany("UPDATE children SET left_at = ? WHERE id = ?", [(at, one) for one in left])
+    return RosterUpdate(roster, joined, tuple(sorted(kept & here)), tuple(sorted(kept - here)), left,
+                        tuple(found.notes))
+
+
+def _once_each(same: Mapping[int, int], known: Set[int]) -> Mapping[int, int]:
+    """Leave out whom we do not know, and a child said to stand on a second line."""
+    lines = {child_id: line for line, child_id in sorted(same.items(), reverse=True) if child_id in known}
+    return {line: child_id for child_id, line in lines.items()}
+
+
+def _values(child: Child) -> tuple[object, ...]:
+    return (child.given, child.family, child.practice, child.label, child.line,
+            None if child.support is None else str(child.support), None if child.hand is None else str(child.hand),
+            child.line_height_mm)
+
+
+def _join(db: sqlite3.Connection, child: Child, at: str) -> int:
+    new = db.execute("INSERT INTO children (given, family, practice, label, line, support, hand, line_height_mm, "
+                     "joined_at) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)", (*_values(child), at)).lastrowid
+    return int(new or 0)
+
+
+def _renew(db: sqlite3.Connection, child_id: int, child: Child) -> None:
+    """Take over what the new roster says of a child we know; left is taken back."""
+    db.execute("UPDATE children SET given = ?, family = ?, practice = ?, label = ?, line = ?, support = ?, hand = ?, "
+               "line_height_mm = ?, left_at = NULL WHERE id = ?", (*_values(child), child_id))
