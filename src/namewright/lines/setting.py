@@ -11,7 +11,7 @@ from dataclasses import dataclass, field
 from namewright.letters.alphabet import Alphabet, Glyph, Letter, MissingLetters
 from namewright.letters.strokes import Bounds, Segment, Stroke, join_bounds
 from namewright.lines.ruling import LETTER_UNITS, Ruling
-from namewright.lines.spacing import NATURAL_WHITE, TIGHTEST_WHITE, Spacer, slanting_tail
+from namewright.lines.spacing import LEAST_GAP, NATURAL_WHITE, TIGHTEST_WHITE, Spacer, slanting_tail
 from namewright.names.clusters import clusters
 
 PENCIL_MM = 1.5  # a blunt pencil line of a young child is 1 to 2 mm wide: common practice
@@ -163,7 +163,7 @@ class Typecase:
     def _spacer(self, tightness: float) -> Spacer:
         """Return the spacer for a tightness: the white wished for, and the gap a pencil needs."""
         if tightness not in self._spacers:
-            least = (self.pencil_mm + pen_width_mm(self.ruling)) / self.units_to_mm
+            least = max(LEAST_GAP, (self.pencil_mm + pen_width_mm(self.ruling)) / self.units_to_mm)
             natural, tight = max(NATURAL_WHITE, least + 14.0), max(TIGHTEST_WHITE, least)
             tail = self.ruling.descender_mm / self.ruling.x_height_mm
             self._spacers[tightness] = Spacer(natural + (tight - natural) * tightness, least, tail)

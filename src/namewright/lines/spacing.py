@@ -18,11 +18,12 @@ from namewright.letters.strokes import Point, Stroke, flatten
 _STEP = 10  # letter units to a level
 _LOWEST = -150
 _LEVELS = 48  # from −150 to 330: room for two stacked marks over a capital
-_DEPTH = 34.0
+_DEPTH = 20.0
 _TOLERANCE = 0.5
 
-NATURAL_WHITE = 46.0  # mean white between two straight stems; found by trial against the counter of n (80)
-TIGHTEST_WHITE = 34.0
+NATURAL_WHITE = 58.0  # mean white between two straight stems; found by trial against the counter of n (80)
+TIGHTEST_WHITE = 40.0
+LEAST_GAP = 32.0  # no two letters come nearer than this, however large the ruling
 
 
 @dataclass(frozen=True, slots=True)
