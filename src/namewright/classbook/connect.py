@@ -65,12 +65,25 @@ def connected(path: Path, *, create: bool = True, wait_s: float = WAIT_S) -> sql
         try:
             for setting in _SETTINGS:
                 connection.execute(f"PRAGMA {setting}")
+            _check_whole(path, connection)
             bring_up_to_date(connection, str(path))
             _leave_wal(connection)
         except BaseException:
             connection.close()
             raise
     return connection
+
+
+def _check_whole(path: Path, connection: sqlite3.Connection) -> None:
+    """Raise ClassbookError for a file shorter than its own header says: SQLite forgives a torn last page."""
+    with transaction(connection, "DEFERRED"):  # nobody writes to the file meanwhile
+        connection.execute("SELECT count(*) FROM sqlite_master").fetchone()  # takes the lock, mends after a kill
+        if path.stat().st_size < _number(connection, "page_count") * _number(connection, "page_size"):
+            raise ClassbookError(_SENTENCES[sqlite3.SQLITE_CORRUPT].format(path=path))
+
+
+def _number(connection: sqlite3.Connection, pragma: str) -> int:
+    return int(connection.execute(f"PRAGMA {pragma}").fetchone()[0])
 
 
 def _check_place(path: Path, create: bool) -> None:

@@ -1,0 +1,75 @@
+"""The suggested next level of support: the stated rule, and what it must never do."""
+
+from __future__ import annotations
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from namewright.classbook.records import Observation
+from namewright.classbook.stages import STAGE_SENTENCES, Stage, read_stage
+from namewright.classbook.suggest import by_day, suggest
+from namewright.settings import Support
+
+NAME = "Mira"
+
+
+def note(day: int, letters: int | None, support: Support | None = Support.PARTIAL, name: str = NAME,
+         id_: int = 0) -> Observation:
+    return Observation(id_ or day, 1, f"2026-09-{day:02d}", name, None if letters is None else tuple(range(letters)),
+                       support, None, "", "", "")
+
+
+@pytest.mark.parametrize(("formed", "expected", "reason"), [
+    ((), Support.PARTIAL, "few"), ((4,), Support.PARTIAL, "few"),
+    ((4, 4), Support.LIGHT, "lighter"), ((4, 2, 4), Support.LIGHT, "lighter"), ((2, 4, 4), Support.LIGHT, "lighter"),
+    ((4, 4, 2, 2), Support.PARTIAL, "stay"),  # the first day is four back
+    ((1, 1), Support.FULL, "fuller"), ((4, 0, 1), Support.FULL, "fuller"),
+    ((2, 2), Support.PARTIAL, "stay"),  # half is not fewer than half
+    ((1, 4, 1), Support.PARTIAL, "stay"), ((3, 3, 4), Support.PARTIAL, "stay"),
+])
+def test_the_rule(formed: tuple[int, ...], expected: Support, reason: str) -> None:
+    """All letters on two of the last three days: lighter; under half on both of the last two: fuller; else stay."""
+    made = suggest(Support.PARTIAL, [note(day, count) for day, count in enumerate(formed, 1)], NAME)
+    assert (made.support, made.reason) == (expected, reason)
+    assert made.sentence().endswith(".")
+
+
+def test_the_ends_of_the_ladder_stay_and_say_what_else() -> None:
+    """There is nothing lighter than none and nothing fuller than full."""
+    best = suggest(Support.INDEPENDENT, [note(day, 4, Support.INDEPENDENT) for day in (1, 2)], NAME)
+    least = suggest(Support.FULL, [note(day, 0, Support.FULL) for day in (1, 2)], NAME)
+    assert (best.support, best.reason) == (Support.INDEPENDENT, "lightest")
+    assert (least.support, least.reason) == (Support.FULL, "fullest")
+
+
+def test_days_at_another_level_or_about_another_name_do_not_count() -> None:
+    """What was done with more support says nothing about less, and another name has other letters."""
+    others = [note(1, 4, Support.FULL), note(2, 4, Support.FULL), note(3, 3, name="Mir"), note(4, None)]
+    assert suggest(Support.PARTIAL, others, NAME).reason == "few"
+    assert suggest(Support.PARTIAL, [note(1, 4, None), note(2, 4, None)], NAME).reason == "lighter"
+
+
+def test_the_last_note_of_a_day_counts_and_a_note_without_letters_hides_none() -> None:
+    """A corrected day is the corrected one; a few words added later leave the letters standing."""
+    kept = by_day([note(1, 1, id_=1), note(1, 4, id_=2), note(1, None, id_=3), note(2, None, id_=4)])
+    assert [one.id for one in kept] == [2, 4]
+
+
+@given(st.sampled_from(Support), st.lists(st.tuples(st.integers(1, 28), st.integers(0, 4)), max_size=6))
+def test_never_more_than_one_step(support: Support, days: list[tuple[int, int]]) -> None:
+    """Whatever was noted, the suggestion is a neighbour of today's level or the same, the same each time."""
+    notes = [note(day, count, support, id_=at) for at, (day, count) in enumerate(days, 1)]
+    made = suggest(support, notes, NAME)
+    levels = list(Support)
+    assert abs(levels.index(made.support) - levels.index(support)) <= 1
+    assert made == suggest(support, list(reversed(notes)), NAME)
+
+
+def test_every_stage_has_a_sentence_and_is_read_by_number_and_word() -> None:
+    """The ladder is whole, and what is no stage is refused with the list."""
+    assert set(STAGE_SENTENCES) == set(Stage)
+    for stage in Stage:
+        assert read_stage(str(stage.value)) is read_stage(stage.word.upper()) is stage
+    with pytest.raises(ValueError, match="some-letters"):
+        read_stage("8")
