@@ -10,7 +10,7 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from namewright.lines.setting import SetLine, Typecase
+from namewright.lines.setting import LineSetter, SetLine
 from namewright.names.clusters import clusters
 from namewright.names.syllables import breaks
 
@@ -41,7 +41,7 @@ class Fit:
         return max(line.width_mm for line in self.lines)
 
 
-def fit_name(name: str, case: Typecase, rooms_mm: Sequence[float], language: str = "en") -> Fit:
+def fit_name(name: str, case: LineSetter, rooms_mm: Sequence[float], language: str = "en") -> Fit:
     """Set a name into the first room that takes it: ``rooms_mm`` is (as it lies,) or (as it lies, turned).
 
     Raises DoesNotFit, or MissingLetters for a name that cannot be drawn.
@@ -60,7 +60,7 @@ def fit_name(name: str, case: Typecase, rooms_mm: Sequence[float], language: str
     raise DoesNotFit(name, narrowest, max(rooms_mm))
 
 
-def _two_rows(name: str, case: Typecase, room: float, language: str) -> tuple[SetLine, ...] | None:
+def _two_rows(name: str, case: LineSetter, room: float, language: str) -> tuple[SetLine, ...] | None:
     for tightness in _TIGHTNESS:
         pairs = [pair for pair in _pairs(name, case, tightness, language)
                  if all(line.width_mm <= room for line in pair)]
@@ -69,7 +69,7 @@ def _two_rows(name: str, case: Typecase, room: float, language: str) -> tuple[Se
     return None
 
 
-def _pairs(name: str, case: Typecase, tightness: float, language: str) -> list[tuple[SetLine, ...]]:
+def _pairs(name: str, case: LineSetter, tightness: float, language: str) -> list[tuple[SetLine, ...]]:
     letters = clusters(name)
     halves = (("".join(letters[:at]).strip(), "".join(letters[at:]).strip()) for at in breaks(name, language))
     return [tuple(case.line(half, tightness=tightness) for half in pair) for pair in halves if all(pair)]

@@ -8,13 +8,25 @@ the run; where strokes meet or retrace, dots coincide or keep their distance.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Sequence
+from collections.abc import Hashable, Iterable, Sequence
 from dataclasses import dataclass, field
 from enum import StrEnum
 from itertools import groupby
 
 from namewright.letters.strokes import Point, Segment, Stroke, evenly, flatten, segment_length, spans
-from namewright.lines.ink import BLACK, DARK, FAINT, WHITE, Fragment, Ink, Piece, Style, dot_fragment, stroke_fragment
+from namewright.lines.ink import (
+    BLACK,
+    DARK,
+    FAINT,
+    WHITE,
+    Fragment,
+    Ink,
+    Piece,
+    Style,
+    dot_fragment,
+    outline_fragment,
+    stroke_fragment,
+)
 from namewright.lines.ruling import Ruling
 from namewright.lines.setting import InkLetter, SetLine, pen_width_mm
 
@@ -123,7 +135,7 @@ class Inkwell:
 
     ruling: Ruling
     pens: Pens
-    _fragments: dict[tuple[str, str], Fragment | None] = field(default_factory=dict)
+    _fragments: dict[tuple[str, Hashable, str], Fragment | None] = field(default_factory=dict)
 
     def ink(self, line: SetLine, forms: Form | Sequence[Form]) -> tuple[Ink, ...]:
         """Return a line inked in one form, or letter by letter in a form each (one for every set letter).
@@ -136,7 +148,8 @@ class Inkwell:
         inks: list[Ink] = []
         for form, group in groupby(zip(line.letters, each, strict=True), key=lambda pair: pair[1]):
             letters = [placed for placed, _ in group]
-            for style, kind in self._layers(form):
+            layers = self._outline_layers(form) if letters[0].letter.outline else self._layers(form)
+            for style, kind in layers:
                 pieces = tuple(Piece(placed.x, 0.0, fragment) for placed in letters
                                if (fragment := self._fragment(placed.letter, kind)) is not None)
                 if kind == "dots":  # a letter's dots recur from name to name: exporters draw them once
@@ -169,13 +182,28 @@ class Inkwell:
         }
         return layers[form]
 
+    def _outline_layers(self, form: Form) -> tuple[tuple[Style, str], ...]:
+        """Return the styles of a form for letters that have an outline: filled, not drawn with a pen.
+
+        A hollow letter is outlined on its outside, under its own white, so that overlapping contours never show.
+        """
+        outside = 2 * self.pens.outline_mm
+        layers: dict[Form, tuple[tuple[Style, str], ...]] = {
+            Form.SOLID: ((Style(0.0, BLACK, fill=BLACK), "outline"),),
+            Form.FAINT: ((Style(0.0, FAINT, fill=FAINT), "outline"),),
+            Form.HOLLOW: ((Style(outside, BLACK, fill=BLACK), "outline"), (Style(0.0, WHITE, fill=WHITE), "outline")),
+        }
+        return layers.get(form) or self._layers(form)
+
     def _fragment(self, letter: InkLetter, kind: str) -> Fragment | None:
-        key = (letter.cluster, kind)
+        key = (letter.cluster, letter.shape, kind)
         if key not in self._fragments:
             self._fragments[key] = self._make(letter, kind)
         return self._fragments[key]
 
     def _make(self, letter: InkLetter, kind: str) -> Fragment | None:
+        if kind == "outline":
+            return outline_fragment(letter.outline)
         if kind == "dots":
             return dot_fragment(dots(letter.strokes, self.pens.pitch_mm))
         if kind == "points":

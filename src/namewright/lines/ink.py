@@ -90,6 +90,19 @@ def stroke_fragment(strokes: Iterable[Stroke], digits: int = 2) -> Fragment:
     return Fragment("".join(parts), join_bounds(stroke.bounds() for stroke in strokes))
 
 
+def outline_fragment(contours: Iterable[Stroke], digits: int = 2) -> Fragment:
+    """Return the fragment of closed contours, to be filled by the rule of nonzero winding (SVG's own default)."""
+    contours = tuple(contours)
+    parts: list[str] = []
+    pen = (0.0, 0.0)
+    for contour in contours:
+        start = (round(contour.start[0], digits), round(contour.start[1], digits))
+        snapped = contour.map(lambda point: (round(point[0], digits), round(point[1], digits)))
+        parts.append(_move(pen, start, digits) + snapped.path_data(digits) + "z")
+        pen = start  # closing takes the pen back (W3C SVG 2, §9.3.4)
+    return Fragment("".join(parts), join_bounds(contour.bounds() for contour in contours))
+
+
 def dot_fragment(points: Iterable[Point], digits: int = 2) -> Fragment:
     """Return the fragment of one dot at each point: a line of no length, which a round pen draws as a dot."""
     points = tuple(points)

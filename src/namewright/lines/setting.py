@@ -6,7 +6,10 @@ letter smaller than the ruling asks. Out of scope: dots, dashes and colour (``fo
 
 from __future__ import annotations
 
+import math
+from collections.abc import Hashable
 from dataclasses import dataclass, field
+from typing import Protocol
 
 from namewright.letters.alphabet import Alphabet, Glyph, Letter, MissingLetters
 from namewright.letters.strokes import Bounds, Segment, Stroke, join_bounds
@@ -25,11 +28,17 @@ def pen_width_mm(ruling: Ruling) -> float:
 
 @dataclass(frozen=True, slots=True)
 class InkLetter:
-    """A letter on a ruling: its strokes in mm, y down, baseline 0, x from the letter's own origin."""
+    """A letter on a ruling: its strokes in mm, y down, baseline 0, x from the letter's own origin.
+
+    A letter of a school's font also has an ``outline`` of closed contours, its ``strokes`` are only a centreline
+    without order, and ``shape`` tells it from other shapes that the font gives the same letter.
+    """
 
     cluster: str
     strokes: tuple[Stroke, ...]
     bounds: Bounds
+    outline: tuple[Stroke, ...] = ()
+    shape: Hashable = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,8 +74,19 @@ class SetLine:
         return self.bounds[3] + pen_width_mm(self.ruling) / 2
 
 
-def ink_letter(letter: Letter, ruling: Ruling) -> InkLetter:
-    """Map a letter onto a ruling: y through the zones, x and the marks by the x-height."""
+class LineSetter(Protocol):
+    """What sets names on one ruling: our own ``Typecase``, or the letters of a school's font."""
+
+    def line(self, text: str, *, tightness: float = 0.0) -> SetLine:
+        """Set a text; ``tightness`` runs from 0 (natural) to 1. Raises MissingLetters."""
+        ...
+
+
+def ink_letter(letter: Letter, ruling: Ruling, slant: float = 0.0) -> InkLetter:
+    """Map a letter onto a ruling: y through the zones, x and the marks by the x-height, then lean it.
+
+    ``slant`` is in degrees to the right of upright; it moves points along their own height only.
+    """
     scale = ruling.x_height_mm / LETTER_UNITS
     strokes = [_map_base(stroke, letter.base, ruling) for stroke in letter.base.strokes]
     for mark in letter.marks:
@@ -74,6 +94,9 @@ def ink_letter(letter: Letter, ruling: Ruling) -> InkLetter:
         ay = _height(letter.base, ruling, mark.anchor[1]) + mark.offset[1] * scale
         strokes += [stroke.map(lambda point, ax=ax, ay=ay: (ax + point[0] * scale, -(ay + point[1] * scale)))  # type: ignore[misc]
                     for stroke in mark.glyph.strokes]
+    if slant:
+        lean = math.tan(math.radians(slant))
+        strokes = [stroke.map(lambda point: (point[0] - point[1] * lean, point[1])) for stroke in strokes]
     return InkLetter(letter.cluster, tuple(strokes), join_bounds(stroke.bounds() for stroke in strokes))
 
 
@@ -106,13 +129,14 @@ class Typecase:
 
     A typecase belongs to one run and grows with the number of different letters and pairs, not with the
     roster. ``letter_spacing_mm`` widens every gap; ``pencil_mm`` is the line that must pass between two
-    letters (next to nothing for captions, which nobody writes over).
+    letters (next to nothing for captions, which nobody writes over). ``slant`` is in degrees.
     """
 
     alphabet: Alphabet
     ruling: Ruling
     letter_spacing_mm: float = 0.0
     pencil_mm: float = PENCIL_MM
+    slant: float = 0.0
     _letters: dict[str, tuple[Letter, InkLetter]] = field(default_factory=dict)
     _spacers: dict[float, Spacer] = field(default_factory=dict)
 
@@ -151,7 +175,7 @@ class Typecase:
     def _letter(self, cluster: str) -> tuple[Letter, InkLetter]:
         if cluster not in self._letters:
             letter = self.alphabet.letter(cluster)
-            self._letters[cluster] = (letter, ink_letter(letter, self.ruling))
+            self._letters[cluster] = (letter, ink_letter(letter, self.ruling, self.slant))
         return self._letters[cluster]
 
     def _step(self, before: Letter, letter: Letter, tightness: float, spaces: int) -> float:
@@ -163,7 +187,8 @@ class Typecase:
     def _spacer(self, tightness: float) -> Spacer:
         """Return the spacer for a tightness: the white wished for, and the gap a pencil needs."""
         if tightness not in self._spacers:
-            least = max(LEAST_GAP, (self.pencil_mm + pen_width_mm(self.ruling)) / self.units_to_mm)
+            clear_mm = (self.pencil_mm + pen_width_mm(self.ruling)) / math.cos(math.radians(self.slant))
+            least = max(LEAST_GAP, clear_mm / self.units_to_mm)
             natural, tight = max(NATURAL_WHITE, least + 14.0), max(TIGHTEST_WHITE, least)
             tail = self.ruling.descender_mm / self.ruling.x_height_mm
             self._spacers[tightness] = Spacer(natural + (tight - natural) * tightness, least, tail)
