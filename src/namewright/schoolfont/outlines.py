@@ -1,0 +1,104 @@
+"""Outlines: the closed contours of a glyph, and the area that they enclose.
+
+y up; the unit is the caller's. HarfBuzz draws, because it bounds what a hostile file may ask for (nested
+composites, looping subroutines). Out of scope: the pen's path inside an outline (``centreline``).
+"""
+
+from __future__ import annotations
+
+import itertools
+import math
+from collections.abc import Sequence
+from typing import Any
+
+from namewright.letters.strokes import Point, Segment, Stroke, flatten
+from namewright.schoolfont import extra
+
+Contour = Stroke  # closed: it ends where it starts
+
+
+class ContourPen:
+    """A pen of the fontTools protocol that keeps closed contours; quadratic curves become cubic, which is exact."""
+
+    def __init__(self) -> None:
+        self.contours: list[Contour] = []
+        self._segments: list[Segment] = []
+        self._start: Point = (0.0, 0.0)
+        self._at: Point = (0.0, 0.0)
+
+    def moveTo(self, point: Point) -> None:
+        """Begin a contour."""
+        self.closePath()
+        self._start = self._at = point
+
+    def lineTo(self, point: Point) -> None:
+        """Add a straight line."""
+        self._add(point)
+
+    def qCurveTo(self, control: Point, point: Point) -> None:
+        """Add a quadratic curve, raised to a cubic one."""
+        a, b = (_mix(end, control, 2 / 3) for end in (self._at, point))
+        self._add(a, b, point)
+
+    def curveTo(self, a: Point, b: Point, point: Point) -> None:
+        """Add a cubic curve."""
+        self._add(a, b, point)
+
+    def closePath(self) -> None:
+        """End a contour; one that encloses nothing is dropped."""
+        if self._at != self._start:
+            self._add(self._start)
+        if self._segments:
+            self.contours.append(Stroke(tuple(self._segments)))
+        self._segments = []
+
+    endPath = closePath
+
+    def _add(self, *points: Point) -> None:
+        if any(point != self._at for point in points):
+            self._segments.append((self._at, *points))
+        self._at = points[-1]
+
+
+def _mix(a: Point, b: Point, share: float) -> Point:
+    return (a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share)
+
+
+def glyph_contours(font: Any, glyph: int) -> tuple[Contour, ...]:
+    """Return the contours of a glyph of a HarfBuzz font, in font units."""
+    pen = ContourPen()
+    font.draw_glyph_with_pen(glyph, pen)
+    pen.closePath()
+    return tuple(pen.contours)
+
+
+def area_of(contours: Sequence[Contour], tolerance: float) -> Any:
+    """Return the shapely area that is filled by the rule of nonzero winding, curves flattened to ``tolerance``.
+
+    Contours may overlap each other or themselves, as those of variable fonts do: all lines are noded, and each
+    face of the plane is kept if the contours wind round it.
+    """
+    shapely, numpy = extra("shapely"), extra("numpy")
+    rings = [points for contour in contours if len(points := flatten(contour.segments, tolerance)) > 3]
+    if not rings:
+        return shapely.Polygon()
+    noded = shapely.union_all([shapely.LineString(points) for points in rings])
+    faces = shapely.get_parts(shapely.polygonize(shapely.get_parts(noded)))
+    inside = shapely.get_coordinates(shapely.point_on_surface(faces))
+    winding = sum((_winding(numpy, numpy.asarray(points), inside) for points in rings),
+                  start=numpy.zeros(len(faces), dtype=int))
+    return shapely.union_all(faces[winding != 0])
+
+
+def _winding(numpy: Any, ring: Any, points: Any) -> Any:
+    """Return how often a closed ring winds round each point, by counting the edges that pass to its right."""
+    (ax, ay), (bx, by) = ring[:-1].T[:, :, None], ring[1:].T[:, :, None]
+    px, py = points.T
+    left = (bx - ax) * (py - ay) - (px - ax) * (by - ay)
+    return ((ay <= py) & (by > py) & (left > 0)).sum(axis=0) - ((ay > py) & (by <= py) & (left < 0)).sum(axis=0)
+
+
+def perimeter(contours: Sequence[Contour], tolerance: float) -> float:
+    """Return the length of all contours."""
+    return sum(math.dist(a, b) for contour in contours
+               for a, b in itertools.pairwise(flatten(contour.segments, tolerance)))

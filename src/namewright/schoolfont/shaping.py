@@ -1,0 +1,204 @@
+"""Names set in a school's own font: HarfBuzz shapes them, the ruling's x-height sizes them.
+
+The font is scaled as a whole so that its x-height meets the midline. It is never stretched zone by zone as our own
+letters are: a letterform is the school's to decide, and one that is taller or flatter than in the school's books is
+another letterform. How far capitals and tall letters then are from the top line is told (``LineUp``). Spacing and
+kerning are the font's; only ``letter_spacing_mm`` widens it, and nothing tightens it. Ligatures are off, since each
+letter is taught by itself; joins that a font makes by other means stay.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass, field
+from typing import Any
+
+import unicodedata2
+
+from namewright.letters.alphabet import MissingLetters, describe
+from namewright.letters.strokes import Bounds, Stroke, join_bounds
+from namewright.lines.ruling import LETTER_UNITS, Ruling
+from namewright.lines.setting import InkLetter, SetLetter, SetLine, pen_width_mm
+from namewright.schoolfont import extra
+from namewright.schoolfont.centreline import centreline
+from namewright.schoolfont.outlines import Contour, glyph_contours
+from namewright.schoolfont.reading import SchoolFont
+
+_FEATURES = {"kern": True, "mark": True, "mkmk": True, "liga": False, "clig": False, "dlig": False}
+_SPACES = " \u00a0"
+_MOST_SEGMENTS = 2000  # of one letter's outline: more is a picture, not a letter
+_LONGEST_OUTLINE = 100 * LETTER_UNITS
+
+Shape = tuple[tuple[int, int, int], ...]  # the glyphs of one letter: glyph id and offsets in font units
+
+
+class NotInFont(MissingLetters):
+    """A name that a school's font cannot show, in a sentence; ``characters`` are those at fault."""
+
+    def __init__(self, sentence: str, characters: tuple[str, ...]) -> None:
+        ValueError.__init__(self, sentence)
+        self.characters = characters
+
+
+@dataclass(frozen=True, slots=True)
+class Shaped:
+    """One letter as shaped: its text, its glyphs about its own origin, and its advance in font units."""
+
+    cluster: str
+    shape: Shape
+    advance: int
+
+
+def shaped(font: SchoolFont, text: str) -> tuple[Shaped, ...]:
+    """Return a text shaped, letter by letter, spaces among them.
+
+    Raises NotInFont for what the font lacks, and for names written from right to left, which our pages cannot hold.
+    """
+    text = unicodedata2.normalize("NFC", text)
+    _refuse_missing(font, text)
+    hb = extra("uharfbuzz")
+    buffer = hb.Buffer()
+    buffer.add_codepoints([ord(char) for char in text])
+    buffer.guess_segment_properties()
+    buffer.language = "und"  # a guess would follow the machine's own language
+    if buffer.direction != "ltr":
+        raise NotInFont("names written from right to left cannot be set on these pages yet", tuple(text))
+    hb.shape(font.engine, buffer, _FEATURES)
+    return tuple(_letters(buffer, text))
+
+
+def _refuse_missing(font: SchoolFont, text: str) -> None:
+    lost = tuple(dict.fromkeys(
+        char for char in text if char not in _SPACES and not font.glyph(char)
+        and not all(font.glyph(part) for part in unicodedata2.normalize("NFD", char))))
+    if lost:
+        raise NotInFont(f"the font “{font.name}” has no {', '.join(map(describe, lost))}", lost)
+
+
+def _letters(buffer: Any, text: str) -> Iterator[Shaped]:
+    """Yield one letter for each cluster of HarfBuzz's: a base with its marks."""
+    glyphs = list(zip(buffer.glyph_infos, buffer.glyph_positions, strict=True))
+    starts = sorted({info.cluster for info, _ in glyphs})
+    for start, end in zip(starts, [*starts[1:], len(text)], strict=True):
+        pen, shape = 0, []
+        for info, position in glyphs:
+            if info.cluster == start:
+                shape.append((info.codepoint, pen + position.x_offset, position.y_offset))
+                pen += position.x_advance
+        yield Shaped(text[start:end], tuple(shape), pen)
+
+
+@dataclass(frozen=True, slots=True)
+class LineUp:
+    """How far capitals and tall letters reach over the top line on a ruling, in mm; negative: they end below it.
+
+    ``share`` is where a midline would stand, in line heights, for capitals to reach the top line.
+    """
+
+    capitals_mm: float
+    tall_mm: float
+    share: float
+
+
+@dataclass
+class Lettering:
+    """The letters of one font, each outlined and centred once in letter units, for every ruling of a run."""
+
+    font: SchoolFont
+    _drawn: dict[Shape, tuple[tuple[Contour, ...], tuple[Stroke, ...]]] = field(default_factory=dict)
+
+    @property
+    def name(self) -> str:
+        """Return the font's name for a reader."""
+        return self.font.name
+
+    def case(self, ruling: Ruling, letter_spacing_mm: float = 0.0) -> FontCase:
+        """Return the font's letters on a ruling."""
+        return FontCase(self, ruling, letter_spacing_mm)
+
+    def line_up(self, ruling: Ruling) -> LineUp:
+        """Return how the font's heights meet a ruling's lines."""
+        measures = self.font.measures
+        to_mm = ruling.x_height_mm / measures.x_height
+        return LineUp(measures.cap_height * to_mm - ruling.line_height_mm,
+                      measures.ascender * to_mm - ruling.line_height_mm, measures.x_height / measures.cap_height)
+
+    def drawn(self, letter: Shaped) -> tuple[tuple[Contour, ...], tuple[Stroke, ...]]:
+        """Return a letter's contours and centreline in letter units, y up.
+
+        Raises NotInFont for one without an outline, or with one too intricate to be a letter.
+        """
+        if letter.shape not in self._drawn:
+            contours = tuple(self._contours(letter))
+            if not contours:
+                raise NotInFont(f"the font “{self.name}” leaves {_named(letter)} blank", tuple(letter.cluster))
+            self._drawn[letter.shape] = (contours, centreline(contours))
+        return self._drawn[letter.shape]
+
+    def _contours(self, letter: Shaped) -> Iterator[Contour]:
+        scale = LETTER_UNITS / self.font.measures.x_height
+        segments, length = 0, 0.0
+        for glyph, dx, dy in letter.shape:
+            for contour in glyph_contours(self.font.engine, glyph):
+                segments += len(contour.segments)
+                if segments <= _MOST_SEGMENTS:
+                    length += scale * contour.length(1.0)
+                if segments > _MOST_SEGMENTS or length > _LONGEST_OUTLINE:
+                    raise NotInFont(f"the font “{self.name}” draws {_named(letter)} too intricately to be traced",
+                                    tuple(letter.cluster))
+                yield contour.map(lambda at, dx=dx, dy=dy: ((at[0] + dx) * scale, (at[1] + dy) * scale))  # type: ignore[misc]
+
+
+def _named(letter: Shaped) -> str:
+    return ", ".join(describe(char) for char in letter.cluster)
+
+
+@dataclass
+class FontCase:
+    """A school's letters on one ruling, each made once: it sets lines as our own typecase does."""
+
+    lettering: Lettering
+    ruling: Ruling
+    letter_spacing_mm: float = 0.0
+    _letters: dict[tuple[str, Shape], InkLetter] = field(default_factory=dict)
+
+    def line(self, text: str, *, tightness: float = 0.0) -> SetLine:
+        """Set a text on the ruling, in mm. ``tightness`` changes nothing: the font's own spacing is the least.
+
+        Raises MissingLetters for a text that the font cannot show, ValueError for one without a letter.
+        """
+        placed: list[SetLetter] = []
+        x = 0.0
+        to_mm = self.ruling.x_height_mm / self.lettering.font.measures.x_height
+        for letter in shaped(self.lettering.font, text):
+            if letter.cluster.strip(_SPACES):
+                ink = self._letter(letter)
+                x = x if placed else -ink.bounds[0]
+                placed.append(SetLetter(x, ink))
+            x += letter.advance * to_mm + self.letter_spacing_mm * (not letter.cluster.isspace())
+        if not placed:
+            raise ValueError("there is no letter to set")
+        return SetLine(text, self.ruling, tuple(placed), join_bounds(map(_box, placed)))
+
+    def _letter(self, letter: Shaped) -> InkLetter:
+        key = (letter.cluster, letter.shape)
+        if key not in self._letters:
+            scale = self.ruling.x_height_mm / LETTER_UNITS
+            contours, strokes = (tuple(stroke.map(lambda at: (at[0] * scale, -at[1] * scale)) for stroke in group)
+                                 for group in self.lettering.drawn(letter))
+            box = join_bounds(contour.bounds() for contour in contours)
+            self._letters[key] = InkLetter(letter.cluster, strokes, _inset(box, pen_width_mm(self.ruling) / 2),
+                                           contours, letter.shape)
+        return self._letters[key]
+
+
+def _inset(box: Bounds, by: float) -> Bounds:
+    """Return the box that a pen's width widens to ``box``: a set line counts its bounds from centrelines."""
+    x0, y0, x1, y1 = box
+    dx, dy = min(by, (x1 - x0) / 2), min(by, (y1 - y0) / 2)
+    return (x0 + dx, y0 + dy, x1 - dx, y1 - dy)
+
+
+def _box(placed: SetLetter) -> Bounds:
+    x0, y0, x1, y1 = placed.letter.bounds
+    return (placed.x + x0, y0, placed.x + x1, y1)
