@@ -155,7 +155,7 @@ def tile_boxes(press: Press, tiles: TileRows, x: float, y: float, *, hint: bool)
         for letter, offset in zip(letters, tiles.offsets(row), strict=True):
             items.append(Tile(x + offset, top, tiles.box_mm, tiles.box_mm, letter, _BOX_STYLE))
             if hint:
-                items.append(text_at(press, letter, x + offset + 2.2, top + 7.0, 2.6))
+                items.append(press.letter(letter, 2.6).moved(x + offset + 2.2, top + 7.0))
     return tuple(items)
 
 

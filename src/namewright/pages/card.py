@@ -92,7 +92,7 @@ def _card_items(press: Press, name: str, settings: CardSettings) -> Iterator[Ite
     room = width - 2 * CARD_EDGE_MM
     fit = fit_name(name, press.case(settings.ruling), (room,), settings.language)
     space = blocks.row_space(settings.ruling, fit.lines)
-    marks = press.cues(settings.ruling).headroom_mm if settings.support is not Support.INDEPENDENT else 0.0
+    marks = press.cues(settings.ruling).headroom_mm if _has_marks(press, settings) else 0.0
     model = len(fit.lines) * (space.height_mm + marks)
     free = height - 2 * CARD_EDGE_MM
     if model - settings.ruling.gap_mm > free:
@@ -110,10 +110,14 @@ def _card_items(press: Press, name: str, settings: CardSettings) -> Iterator[Ite
         yield from _writing_rows(press, fit, settings, y, space)
 
 
+def _has_marks(press: Press, settings: CardSettings) -> bool:
+    return press.knows_strokes and settings.support is not Support.INDEPENDENT
+
+
 def _model_ink(press: Press, set_line: SetLine, settings: CardSettings, room: float, baseline: float,
                ) -> tuple[Ink, ...]:
     x = CARD_EDGE_MM + pen_width_mm(settings.ruling) / 2
-    if settings.support is Support.INDEPENDENT:
+    if not _has_marks(press, settings):
         return blocks.letters_at(press, set_line, Form.SOLID, x, baseline)
     maker, wide = blocks.with_room_for_marks(press, set_line, room)
     inks = line_with_cues(maker, press.well(settings.ruling), wide)

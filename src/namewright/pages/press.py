@@ -14,15 +14,18 @@ from functools import cache
 from importlib import resources
 from itertools import islice
 from types import MappingProxyType
-from typing import TypeVar
+from typing import TYPE_CHECKING, TypeVar
 
 from namewright.letters.alphabet import Alphabet, upright
 from namewright.lines.cues import CueMaker
-from namewright.lines.forms import Inkwell, pens_for
+from namewright.lines.forms import Form, Inkwell, pens_for
 from namewright.lines.ink import BLACK, Ink, Piece, Style
 from namewright.lines.ruling import LETTER_UNITS, Ruling, print_ruling
-from namewright.lines.setting import PENCIL_MM, SetLine, Typecase, pen_width_mm
+from namewright.lines.setting import PENCIL_MM, LineSetter, SetLine, Typecase, pen_width_mm
 from namewright.names.clusters import clusters
+
+if TYPE_CHECKING:
+    from namewright.schoolfont.shaping import Lettering
 
 _KEPT = 24
 _KEPT_TEXTS = 200
@@ -67,9 +70,24 @@ class Press:
     _wells: OrderedDict[Ruling, Inkwell] = field(default_factory=OrderedDict)
     _cues: OrderedDict[tuple[Ruling, float], CueMaker] = field(default_factory=OrderedDict)
     _texts: OrderedDict[tuple[str, float], Ink] = field(default_factory=OrderedDict)
+    school_font: Lettering | None = None
+    _school_cases: OrderedDict[tuple[Ruling, float], LineSetter] = field(default_factory=OrderedDict)
 
-    def case(self, ruling: Ruling, letter_spacing_mm: float = 0.0, pencil_mm: float | None = None) -> Typecase:
-        """Return the letters on a ruling, with extra letter spacing in mm."""
+    @property
+    def knows_strokes(self) -> bool:
+        """Return whether the order of strokes is known: a school's font does not tell it."""
+        return self.school_font is None
+
+    def case(self, ruling: Ruling, letter_spacing_mm: float = 0.0, pencil_mm: float | None = None) -> LineSetter:
+        """Return the letters on a ruling, with extra letter spacing in mm: the school's own where it has a font.
+
+        What has a ``pencil_mm`` of its own is a caption, and captions stay in our letters.
+        """
+        if self.school_font is not None and pencil_mm is None:
+            school = self.school_font
+            return _kept(self._school_cases, (ruling, letter_spacing_mm),
+                         lambda: school.case(ruling, letter_spacing_mm), _KEPT)
+
         def make() -> Typecase:
             if pencil_mm is None:
                 return Typecase(self.alphabet, ruling, letter_spacing_mm)
@@ -101,6 +119,14 @@ class Press:
         whole = self.text(text, x_height_mm)
         letters = iter(whole.pieces)
         return tuple(Ink(whole.style, tuple(islice(letters, len(clusters(word))))) for word in text.split())
+
+    def letter(self, letter: str, x_height_mm: float) -> Ink:
+        """Return one letter small, in the shape that the model has, its baseline at y 0."""
+        if self.school_font is None:
+            return self.text(letter, x_height_mm)
+        ruling = print_ruling(x_height_mm)
+        (ink,) = self.well(ruling).ink(self.case(ruling).line(letter), Form.SOLID)
+        return ink
 
     def _text_line(self, words: str, x_height_mm: float) -> SetLine:
         return self.case(print_ruling(x_height_mm), 0.0, _TEXT_PENCIL_MM).line(words)

@@ -126,7 +126,7 @@ class _SheetMaker:
 
     @property
     def _has_marks(self) -> bool:
-        return self.settings.support is not Support.INDEPENDENT
+        return self.press.knows_strokes and self.settings.support is not Support.INDEPENDENT
 
     @property
     def room(self) -> float:
