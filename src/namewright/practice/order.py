@@ -2,7 +2,7 @@
 
 Difficulty is in the logit-like units explained in ``difficulty``: lower is easier, figures to two decimals.
 Everything is a suggestion for a teacher; nothing here reads or writes a file.
-Out of scope: groups, plans over days.
+Out of scope: plans over weeks (``weeks``).
 """
 
 from __future__ import annotations
@@ -10,40 +10,50 @@ from __future__ import annotations
 import csv
 import io
 import json
-from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass, replace
 from enum import StrEnum
 
 import unicodedata2
 
+from namewright.names.beats import beats
 from namewright.names.clusters import clusters
 from namewright.names.model import Child
 from namewright.practice.difficulty import (
     WORKLOAD_PER_LETTER,
+    WORKLOAD_PER_SIGN,
     Band,
     NameDifficulty,
+    base_letter,
     name_difficulty,
     written_signs,
 )
+from namewright.practice.families import Family, family_of
+from namewright.practice.groups import group_class
 from namewright.practice.reason import reason
 from namewright.practice.sequence import faces_left, practice_sequence
+from namewright.settings import Support
 
 _FORMULA_STARTS = ("=", "+", "-", "@", "\t", "\r", "\n", "＝", "＋", "－", "＠")
 _TABLE_COLUMNS = ("place", "child", "length", "difficulty", "band", "letters in practice order")
-_CSV_COLUMNS = ("place", "name", "label", "band", "letters", "reason", "length", "difficulty")
+_CSV_COLUMNS = ("place", "name", "label", "band", "letters", "reason", "length", "difficulty",
+                "bands", "watch", "beats", "beats_known", "group")
 NOTES = (
     "Difficulty: the mean of the name’s different letters by Phillips et al. (2012), lower being easier, "
     "plus the work of writing it.",
-    f"The work, {WORKLOAD_PER_LETTER:.2f} for each letter, is a rule of ours and not a finding.",
+    f"The work, {WORKLOAD_PER_LETTER:.2f} for each letter and for each pair of mirror twins, {WORKLOAD_PER_SIGN:.2f} "
+    "for each mark, space, hyphen or apostrophe, is a rule of ours and not a finding.",
     "Small letters borrow their capital’s figure; q z u j k count as harder to write, "
     "from lists known at second hand.",
 )
 
 
 class Order(StrEnum):
-    """How to order a class."""
+    """How to order a class: see ``order_class``."""
 
     PRACTICE = "practice"
+    NEED = "need"
+    FAMILY = "family"
     ROSTER = "roster"
     NAME = "name"
 
@@ -54,7 +64,8 @@ class Placed:
 
     ``position`` counts from 1; ``difficulty`` is ``letter_part`` + ``workload``; ``length`` counts letters
     (and digits) to write; ``letters`` are the different letters, each with its band, in practice order;
-    ``reason`` is one sentence for the teacher.
+    ``reason`` is one sentence for the teacher. ``small_signs`` and ``twins`` are those of the name's difficulty.
+    ``beats``, ``beats_known`` and ``group`` (from 1) are empty, false and 0 until ``completed`` fills them in.
     """
 
     child: Child
@@ -66,22 +77,47 @@ class Placed:
     band: Band
     letters: tuple[tuple[str, Band], ...]
     reason: str
+    small_signs: int = 0
+    twins: tuple[tuple[str, str], ...] = ()
+    beats: tuple[str, ...] = ()
+    beats_known: bool = False
+    group: int = 0
 
 
-def order_class(children: Sequence[Child], by: Order = Order.PRACTICE) -> tuple[Placed, ...]:
+def order_class(children: Sequence[Child], by: Order = Order.PRACTICE, usual: Support = Support.FULL,
+                ) -> tuple[Placed, ...]:
     """Return every child of a class once, in the order asked for.
 
     PRACTICE goes from the easier name to the harder; equal ones stand by name, then as in the roster.
-    NAME follows ``collation_key``. The same children in the same order give the same answer each time.
+    NEED goes from the most support to the least (``usual`` for a child whose list says nothing: the teacher
+    knows more than a figure), and inside a level from the harder name to the easier. FAMILY goes by how the
+    pencil moves in the own initial, inside a family by PRACTICE. NAME follows ``collation_key``. The same
+    children in the same order give the same answer each time.
     """
     rated = [(child, name_difficulty(child.practice, own_initial(child))) for child in children]
     keys: dict[Order, Callable[[tuple[Child, NameDifficulty]], tuple[object, ...]]] = {
         Order.PRACTICE: lambda each: (each[1].difficulty, collation_key(each[0])),
+        Order.NEED: lambda each: (_support_rank(each[0], usual), -each[1].difficulty, collation_key(each[0])),
+        Order.FAMILY: lambda each: (_family_rank(each[0]), each[1].difficulty, collation_key(each[0])),
         Order.NAME: lambda each: (collation_key(each[0]),),
         Order.ROSTER: lambda _: (),
     }
     ordered = sorted(rated, key=keys[by])
     return tuple(_place(*each, position, len(ordered)) for position, each in enumerate(ordered, start=1))
+
+
+def _support_rank(child: Child, usual: Support) -> int:
+    return list(Support).index(child.support or usual)
+
+
+def initial_family(child: Child) -> Family:
+    """Return the family of the child's own initial, marks aside; OTHER where there is none."""
+    initial = own_initial(child)
+    return family_of(base_letter(initial)) if initial else Family.OTHER
+
+
+def _family_rank(child: Child) -> int:
+    return list(Family).index(initial_family(child))
 
 
 def own_initial(child: Child) -> str:
@@ -114,7 +150,40 @@ def _place(child: Child, rating: NameDifficulty, position: int, of: int) -> Plac
         workload=rating.workload, length=rating.length, band=rating.band,
         letters=tuple((each.letter, each.band) for each in letters),
         reason=reason(child.label, position, of, rating.length, letters, initial),
+        small_signs=rating.small_signs, twins=rating.twins,
     )
+
+
+def completed(placed: Sequence[Placed], language: str = "en", before: Mapping[str, int] | None = None,
+              ) -> tuple[Placed, ...]:
+    """Return the same children with their beats and groups.
+
+    Groups hang on the names and not on the order; they are numbered by the roster. ``before`` gives the group of
+    last time by label, from which a new one is made with as few moves as can be (see ``groups``).
+    """
+    roster = sorted(range(len(placed)), key=lambda at: placed[at].child.line)
+    names = [placed[at].child.practice for at in roster]
+    old: dict[int, list[int]] = {}
+    for place, at in enumerate(roster):
+        group = (before or {}).get(placed[at].child.label)
+        if group is not None:
+            old.setdefault(group, []).append(place)
+    number = {roster[place]: count for count, group in enumerate(group_class(names, list(old.values())), start=1)
+              for place in group}
+    return tuple(_with_beats(replace(each, group=number[at]), language) for at, each in enumerate(placed))
+
+
+def _with_beats(each: Placed, language: str) -> Placed:
+    try:
+        found = beats(each.child.practice, language)
+    except ValueError:  # nothing to clap, or a language without rules: the name stays whole
+        return replace(each, beats=(each.child.practice,), beats_known=False)
+    return replace(each, beats=found.parts, beats_known=found.known)
+
+
+def _whole(placed: Sequence[Placed]) -> Sequence[Placed]:
+    """Return children with beats and groups, which are found only where they are wanted: they take time."""
+    return placed if all(each.group for each in placed) else completed(placed)
 
 
 def order_table(placed: Sequence[Placed]) -> str:
@@ -133,18 +202,22 @@ def order_csv(placed: Sequence[Placed]) -> str:
     out = io.StringIO()
     writer = csv.writer(out)
     writer.writerow(_CSV_COLUMNS)
-    for each in placed:
+    for each in _whole(placed):
         texts = (each.child.practice, each.child.label, each.band, _letters(each), each.reason)
-        writer.writerow((each.position, *map(_harmless, texts), each.length, f"{each.difficulty:.2f}"))
+        more = (" ".join(band for _, band in each.letters),
+                " ".join(letter for letter, _ in each.letters if faces_left(letter)), "·".join(each.beats))
+        writer.writerow((each.position, *map(_harmless, texts), each.length, f"{each.difficulty:.2f}",
+                         *map(_harmless, more), str(each.beats_known).lower(), each.group))
     return out.getvalue()
 
 
 def order_json(placed: Sequence[Placed]) -> str:
     """Return the order as a JSON list, one object a child.
 
-    ``watch`` is true for the letters seen named as left-facing and often reversed when written from memory.
+    ``watch`` is true for left-facing letters, the ones often reversed when written from memory; ``beats`` join
+    to the name, and ``beats_known`` is false where they are a guess.
     """
-    return json.dumps([_object(each) for each in placed], ensure_ascii=False, indent=2) + "\n"
+    return json.dumps([_object(each) for each in _whole(placed)], ensure_ascii=False, indent=2) + "\n"
 
 
 def _row(each: Placed) -> tuple[str, ...]:
@@ -163,7 +236,7 @@ def _object(each: Placed) -> dict[str, object]:
         "length": each.length, "band": each.band,
         "letters": [{"letter": letter, "band": band, "watch": faces_left(letter)}
                     for letter, band in each.letters],
-        "reason": each.reason,
+        "beats": list(each.beats), "beats_known": each.beats_known, "group": each.group, "reason": each.reason,
     }
 
 

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from namewright.practice.difficulty import Band, LetterDifficulty
+from namewright.practice.difficulty import Band, LetterDifficulty, NameDifficulty
 
 _NUMBERS = ("no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine",
             "ten", "eleven", "twelve")
@@ -52,3 +52,48 @@ def _ending(rest: Sequence[LetterDifficulty]) -> str:
 
 def _joined(letters: Sequence[str]) -> str:
     return letters[0] if len(letters) == 1 else f"{', '.join(letters[:-1])} and {letters[-1]}"
+
+
+# --- to a parent -------------------------------------------------------------------------------------
+
+_TO_PARENT = {
+    "en": {
+        "easier": "{label}’s name is a kind one to start with",
+        "middle": "{label}’s name is about as much work as most",
+        "harder": "{label}’s name asks for a little patience",
+        "none": "{label}’s name has no letters to practise yet, and together we will find out how to write it.",
+        "length": "it has {length} letters to write", "one": "it has one letter to write",
+        "marks": "small marks that deserve their own turn",
+        "twins": "{pair}, which look alike turned round and are often mixed up at this age",
+        "initial": "“{initial}” comes first, because the own first letter comes most easily",
+        "and": "and",
+    },
+    "es": {
+        "easier": "El nombre de {label} es agradecido para empezar",
+        "middle": "El nombre de {label} da el mismo trabajo que la mayoría",
+        "harder": "El nombre de {label} pide un poco de paciencia",
+        "none": "El nombre de {label} aún no tiene letras para practicar, y juntos veremos cómo escribirlo.",
+        "length": "tiene {length} letras por escribir", "one": "tiene una letra por escribir",
+        "marks": "signos pequeños que merecen su momento",
+        "twins": "{pair}, que se parecen al darles la vuelta y a esta edad suelen confundirse",
+        "initial": "empezamos por la «{initial}», porque la primera letra propia es la que mejor sale",
+        "and": "y",
+    },
+}
+
+
+def for_parent(label: str, rating: NameDifficulty, own_initial: str, language: str = "en") -> str:
+    """Return what a teacher could say to a parent about a name, in one sentence; English where a language is not known.
+
+    A mark here is also a space, a hyphen or an apostrophe: all are small things to learn that are no letters.
+    """
+    words = _TO_PARENT.get(language, _TO_PARENT["en"])
+    if not rating.letters:
+        return words["none"].format(label=label)
+    has = [words["one"] if rating.length == 1 else words["length"].format(length=rating.length)]
+    has += [words["marks"]] if rating.small_signs else []
+    pairs = [f"{one} {words['and']} {other}" for one, other in rating.twins]
+    has += [words["twins"].format(pair=pair) for pair in pairs[:1]]
+    opening = words[rating.band].format(label=label)
+    listed = has[0] if len(has) == 1 else f"{', '.join(has[:-1])} {words['and']} {has[-1]}"
+    return f"{opening}: {listed}; {words['initial'].format(initial=own_initial or rating.letters[0].letter)}."

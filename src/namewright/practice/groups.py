@@ -1,0 +1,220 @@
+"""Groups of three to five children who share the most letters, steady from one class list to the next.
+
+Two names share a letter when both have it, capital or small, with or without marks. A grouping is worth the sum,
+over all children, of the mean number of letters a child shares with the others of the group; that mean keeps groups
+of five from winning by size alone. Up to nine children every grouping is tried; beyond that children are joined
+greedily and then exchanged for as long as an exchange helps. The answer depends on the names only, never on chance.
+
+Given the groups of last time, a grouping starts from those and moves as few children as the sizes allow: a child
+who joins is put where most letters are shared, a group left too small takes a child in or is spread, and all others
+stay. A class of one or two is one group. Out of scope: anything but letters; a teacher knows who works well together.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from itertools import combinations, islice
+
+from namewright.practice.weeks import Letters, letters_of
+
+LEAST, MOST = 3, 5
+TRIED_WHOLE = 9  # the most children for whom every grouping is tried: 406 groupings
+_MANY = 40  # in larger classes one number of groups is tried, not every one
+_SLACK = 1e-9
+
+Group = tuple[int, ...]
+Grouping = tuple[Group, ...]
+
+
+def group_class(names: Sequence[str], before: Sequence[Sequence[int]] = ()) -> Grouping:
+    """Return groups of places in ``names``, each place in one group; groups and places ascending.
+
+    ``before`` are the groups of last time as places in ``names``; children who left are simply not in it.
+    Raises ValueError where a place in ``before`` is not in the class or stands in two groups.
+    """
+    sets = [letters_of(name) for name in names]
+    _check(before, len(sets))
+    if before:
+        return _sorted(_kept(sets, [list(group) for group in before if group]))
+    if len(sets) <= TRIED_WHOLE:
+        return _sorted(max(_groupings(tuple(range(len(sets)))), default=(),
+                           key=lambda each: (round(worth(each, sets), 6), _told(each, names))))
+    low, high = sizes(len(sets))
+    counts = range(low, high + 1) if len(sets) <= _MANY else (round(len(sets) / 4),)
+    starts = [start for count in counts for start in (_greedy(sets, names, count), _dealt(sets, names, count))]
+    tried = [_sorted(_exchanged(start, sets)) for start in starts]
+    return max(tried, key=lambda each: (round(worth(each, sets), 6), _told(each, names)))
+
+
+def worth(groups: Sequence[Sequence[int]], sets: Sequence[Letters]) -> float:
+    """Return what a grouping is worth: letters shared with the others of the group, a mean a child, summed."""
+    return sum(group_worth(group, sets) for group in groups)
+
+
+def group_worth(group: Sequence[int], sets: Sequence[Letters]) -> float:
+    """Return one group's part of the worth; 0 for a child alone."""
+    shared = sum(len(sets[one] & sets[other]) for one, other in combinations(group, 2))
+    return 2 * shared / max(1, len(group) - 1)
+
+
+def shared_letters(names: Sequence[str]) -> tuple[str, ...]:
+    """Return the letters that at least two of the names have, those of most names first."""
+    sets = [letters_of(name) for name in names]
+    counts = {letter: sum(letter in each for each in sets) for letter in sorted(frozenset().union(*sets))}
+    return tuple(sorted((letter for letter, count in counts.items() if count > 1), key=lambda each: -counts[each]))
+
+
+def _check(before: Sequence[Sequence[int]], children: int) -> None:
+    places = [place for group in before for place in group]
+    if len(set(places)) < len(places) or any(not 0 <= place < children for place in places):
+        raise ValueError("the groups of last time name a child twice, or one who is not in this class; "
+                         "leave them out to make new groups")
+
+
+def _sorted(groups: Sequence[Sequence[int]]) -> Grouping:
+    return tuple(sorted(tuple(sorted(group)) for group in groups))
+
+
+def _told(groups: Grouping, names: Sequence[str]) -> tuple[tuple[str, ...], ...]:
+    """Return a grouping by its names: what decides between equals must not hang on the order of the roster."""
+    return tuple(sorted(tuple(sorted(names[place] for place in group)) for group in groups))
+
+
+def sizes(children: int) -> tuple[int, int]:
+    """Return the fewest and the most groups that a class of this size may have."""
+    if children <= MOST:
+        return (1, 1) if children else (0, 0)
+    return (-(-children // MOST), children // LEAST)
+
+
+def _groupings(places: Group) -> Iterator[Grouping]:
+    """Yield every grouping of up to nine children."""
+    if len(places) <= MOST:
+        if places:
+            yield (places,)
+        if len(places) < 2 * LEAST:
+            return
+    first, rest = places[0], places[1:]
+    for size in range(LEAST, MOST + 1):
+        if len(places) - size in (1, 2):
+            continue
+        for others in combinations(rest, size - 1):
+            left = tuple(place for place in rest if place not in others)
+            if not left:
+                yield ((first, *others),)
+            else:
+                yield from (((first, *others), *more) for more in _groupings(left))
+
+
+# --- large classes -----------------------------------------------------------------------------------
+
+
+def _greedy(sets: Sequence[Letters], names: Sequence[str], count: int) -> list[list[int]]:
+    """Open each group with the child who shares least with those left, and fill it with the best matches."""
+    left = sorted(range(len(sets)), key=lambda place: (names[place], place))
+    groups: list[list[int]] = []
+    for size in _even(len(sets), count):
+        group = [min(left, key=lambda place: _shared(place, left, sets))]
+        left.remove(group[0])
+        while len(group) < size:
+            group.append(max(left, key=lambda place: _shared(place, group, sets)))
+            left.remove(group[-1])
+        groups.append(group)
+    return groups
+
+
+def _dealt(sets: Sequence[Letters], names: Sequence[str], count: int) -> list[list[int]]:
+    """Cut the class, by name, into runs: another place to start exchanging from."""
+    order = iter(sorted(range(len(sets)), key=lambda place: (names[place], place)))
+    return [list(islice(order, size)) for size in _even(len(sets), count)]
+
+
+def _shared(place: int, others: Sequence[int], sets: Sequence[Letters]) -> int:
+    return sum(len(sets[place] & sets[other]) for other in others)
+
+
+def _even(children: int, groups: int) -> list[int]:
+    return [children // groups + (at < children % groups) for at in range(groups)]
+
+
+def _exchanged(groups: list[list[int]], sets: Sequence[Letters]) -> list[list[int]]:
+    """Move or swap two children for as long as it helps; every step gains, so it ends."""
+    while any([_improved(groups, one, other, sets) for one, other in combinations(range(len(groups)), 2)]):
+        pass
+    return groups
+
+
+def _improved(groups: list[list[int]], one: int, other: int, sets: Sequence[Letters]) -> bool:
+    """Make the best swap or move between two groups; return whether there was one that helps."""
+    now = group_worth(groups[one], sets) + group_worth(groups[other], sets)
+    best = max(_neighbours(groups[one], groups[other]), key=lambda pair: worth(pair, sets), default=None)
+    if best is None or worth(best, sets) <= now + _SLACK:
+        return False
+    groups[one], groups[other] = best
+    return True
+
+
+def _neighbours(one: list[int], other: list[int]) -> Iterator[tuple[list[int], list[int]]]:
+    for place in one:
+        without = [each for each in one if each != place]
+        yield from (([*without, swap], [*(each for each in other if each != swap), place]) for swap in other)
+        if len(without) >= LEAST and len(other) < MOST:
+            yield without, [*other, place]
+    for place in other:
+        if len(other) > LEAST and len(one) < MOST:
+            yield [*one, place], [each for each in other if each != place]
+
+
+# --- from the groups of last time --------------------------------------------------------------------
+
+
+def _kept(sets: Sequence[Letters], groups: list[list[int]]) -> list[list[int]]:
+    """Keep the groups, mend those of a size that will not do, and put whoever is new where most is shared."""
+    placed = {place for group in groups for place in group}
+    new = [place for place in range(len(sets)) if place not in placed]
+    groups = [part for group in groups for part in _parted(group, sets)]
+    for place in new:
+        _join(place, groups, sets)
+    while len(groups) > 1 and any(len(group) < LEAST for group in groups):
+        _mend(groups, sets)
+    return groups
+
+
+def _join(place: int, groups: list[list[int]], sets: Sequence[Letters]) -> None:
+    """Add a child to the group with room that gains most; where none has room, part the group that loses least."""
+    open_groups = [group for group in groups if len(group) < MOST]
+    if not open_groups:
+        group = max(groups, key=lambda each: group_worth([*each, place], sets) - group_worth(each, sets))
+        groups.remove(group)
+        groups += _parted([*group, place], sets)
+        return
+    small = [group for group in open_groups if len(group) < LEAST]
+    best = max(small or open_groups, key=lambda each: group_worth([*each, place], sets) - group_worth(each, sets))
+    best.append(place)
+
+
+def _parted(group: list[int], sets: Sequence[Letters]) -> list[list[int]]:
+    """Return a group as it is, or in parts where it is too large."""
+    if len(group) <= MOST:
+        return [group]
+    parts = _even(len(group), max(2, round(len(group) / 4)))
+    if len(parts) > 2:
+        return [list(each) for each in _exchanged([group[sum(parts[:at]):sum(parts[:at + 1])]
+                                                   for at in range(len(parts))], sets)]
+    halves = [[list(half), [each for each in group if each not in half]] for half in combinations(group, parts[0])]
+    return max(halves, key=lambda pair: worth(pair, sets))
+
+
+def _mend(groups: list[list[int]], sets: Sequence[Letters]) -> None:
+    """Bring one group that is too small to size: by a child of a larger group, else by spreading it."""
+    small = next(group for group in groups if len(group) < LEAST)
+    giving = [(group, place) for group in groups if len(group) > LEAST for place in group]
+    if giving:
+        group, place = max(giving, key=lambda each: worth(
+            [[*small, each[1]], [one for one in each[0] if one != each[1]]], sets) - group_worth(each[0], sets))
+        group.remove(place)
+        small.append(place)
+        return
+    groups.remove(small)
+    for place in small:
+        _join(place, groups, sets)

@@ -1,0 +1,161 @@
+"""Letters of the week: the order of letters that makes the most names ready soonest.
+
+A name is ready in the week in which the last of its letters has been the letter of a week; capital and small
+letter, with or without marks, are one letter here. The plan minimises the sum, over all names, of the week in which
+each is ready; a name that is not ready within the plan counts as the week after it. So it is exactly the area
+between "everyone ready" and the staircase of names that are ready.
+
+**Exact.** In a best plan some names are finished one after another, each with the letters it still lacks, so it is
+enough to search the unions of names' letters: every union that fits into the weeks is reached once, smallest first,
+at its least cost. Nothing is left out, so the least cost at the end is proved. Where a class has more unions than
+``most_states``, the plan is greedy, and says so. Units: weeks, one letter each.
+Out of scope: which week of the year; letters a child knows already.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from heapq import heappop, heappush
+
+from namewright.practice.difficulty import Band, base_letter, letter_difficulty, written_signs
+
+MOST_STATES = 20_000  # a second or two of search; beyond it the greedy plan is taken
+DEFAULT_WEEKS = 10
+
+Letters = frozenset[str]
+
+
+@dataclass(frozen=True, slots=True)
+class Week:
+    """One week: its letter, and the places (from 0, in the class as given) of the names that become ready in it."""
+
+    letter: str
+    ready: tuple[int, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class WeekPlan:
+    """The weeks in order, what the plan costs (see the module header), and whether that is proved the least.
+
+    ``waiting`` are the places of names that are not ready by the end of the plan.
+    """
+
+    weeks: tuple[Week, ...]
+    cost: int
+    exact: bool
+    waiting: tuple[int, ...]
+
+
+def letters_of(name: str) -> Letters:
+    """Return the letters of a name as letters of the week: small, without marks, each once."""
+    return frozenset(base_letter(sign).casefold() for sign in written_signs(name))
+
+
+def letter_weeks(names: Sequence[str], weeks: int = DEFAULT_WEEKS, most_states: int = MOST_STATES) -> WeekPlan:
+    """Return the plan for a class. Names with nothing to write are left aside.
+
+    Raises ValueError, with a sentence for the reader, for fewer than one week.
+    """
+    if weeks < 1:
+        raise ValueError(f"a plan needs at least one week, and {weeks} was asked for")
+    sets = [letters_of(name) for name in names]
+    counted = Counter(each for each in sets if each)
+    steps = exact_steps(counted, weeks, most_states)
+    return _plan(sets, greedy_steps(counted, weeks) if steps is None else steps, weeks, exact=steps is not None)
+
+
+def plan_cost(order: Sequence[str], names: Iterable[Letters], weeks: int) -> int:
+    """Return the sum over the names of the week in which each is ready; ``weeks`` + 1 for one that is not."""
+    when = {letter: week for week, letter in enumerate(order[:weeks], start=1)}
+    return sum(max(when.get(letter, weeks + 1) for letter in name) for name in names if name)
+
+
+def exact_steps(names: Counter[Letters], weeks: int, most_states: int = MOST_STATES) -> tuple[Letters, ...] | None:
+    """Return the letters met after each finished name, in the best order; None where there are too many unions.
+
+    A set of letters is a number with one bit a letter, and a union is reached from smaller ones only: taken by
+    size, each has its greatest saving (weeks won over a name that is never ready) before it is built upon.
+    """
+    alphabet = sorted(frozenset().union(*names))
+    kinds = sorted((_bits(each, alphabet), count) for each, count in names.items())
+    best: dict[int, tuple[int, int]] = {0: (0, 0)}
+    ready = {0: 0}
+    queue = [(0, 0)]
+    while queue:
+        _, met = heappop(queue)
+        for grown in sorted({met | kind for kind, _ in kinds} - {met}):
+            left = weeks + 1 - grown.bit_count()
+            if left < 1:
+                continue
+            if grown not in best:
+                heappush(queue, (grown.bit_count(), grown))
+                ready[grown] = sum(count for kind, count in kinds if kind | grown == grown)
+            saved = best[met][0] + (ready[grown] - ready[met]) * left
+            if grown not in best or saved > best[grown][0]:
+                best[grown] = (saved, met)
+        if len(best) > most_states:
+            return None
+    end = min(best, key=lambda met: (-best[met][0], met.bit_count(), met))
+    return tuple(frozenset(letter for at, letter in enumerate(alphabet) if met >> at & 1) for met in _traced(best, end))
+
+
+def _bits(letters: Letters, alphabet: Sequence[str]) -> int:
+    return sum(1 << at for at, letter in enumerate(alphabet) if letter in letters)
+
+
+def _traced(best: dict[int, tuple[int, int]], end: int) -> list[int]:
+    """Return the unions on the way to ``end``, from the first."""
+    steps: list[int] = []
+    while end:
+        steps.insert(0, end)
+        end = best[end][1]
+    return steps
+
+
+def greedy_steps(names: Counter[Letters], weeks: int) -> tuple[Letters, ...]:
+    """Return the letters met after each step, each time taking the name that makes most names ready a week."""
+    met: Letters = frozenset()
+    steps: list[Letters] = []
+    while True:
+        reachable = [met | kind for kind in names if not kind <= met and len(met | kind) <= weeks]
+        if not reachable:
+            return tuple(steps)
+        before = met
+
+        def worth(grown: Letters, before: Letters = before) -> tuple[float, int, list[str]]:
+            ready = sum(count for kind, count in names.items() if kind <= grown and not kind <= before)
+            helped = sum(count * len(kind & (grown - before)) for kind, count in names.items())
+            return (-ready / len(grown - before), -helped, sorted(grown))
+
+        met = min(reachable, key=worth)
+        steps.append(met)
+
+
+def _plan(sets: Sequence[Letters], steps: Sequence[Letters], weeks: int, *, exact: bool) -> WeekPlan:
+    order = _order(sets, steps, weeks)
+    met: set[str] = set()
+    made: list[Week] = []
+    for letter in order:
+        before = frozenset(met)
+        met.add(letter)
+        made.append(Week(letter, tuple(at for at, each in enumerate(sets) if each and each <= met
+                                       and not each <= before)))
+    waiting = tuple(at for at, each in enumerate(sets) if each and not each <= met)
+    return WeekPlan(tuple(made), plan_cost(order, sets, weeks), exact, waiting)
+
+
+def _order(sets: Sequence[Letters], steps: Sequence[Letters], weeks: int) -> list[str]:
+    """Put the letters of each step in order, then fill what weeks are left with the letters most names still need."""
+    order: list[str] = []
+    everything = frozenset().union(*sets) if sets else frozenset()
+    for step in (*steps, everything):
+        order += sorted(step - set(order), key=lambda letter: _rank(letter, sets))
+    return order[:weeks]
+
+
+def _rank(letter: str, sets: Sequence[Letters]) -> tuple[int, int, str]:
+    """Inside a step the letter of most names goes first, then the easier one, then the alphabet."""
+    bands = list(Band)
+    return (-sum(letter in each for each in sets), bands.index(letter_difficulty(letter).band), letter)
