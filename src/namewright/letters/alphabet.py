@@ -82,7 +82,11 @@ class Letter:
 
 @dataclass(frozen=True, slots=True)
 class Alphabet:
-    """Glyphs by character, marks by name, and the rules by which marks change with their base."""
+    """Glyphs by character, marks by name, and the rules by which marks change with their base.
+
+    ``forms`` names the forms of each letter that has a choice, the usual one first; ``variants`` holds the
+    others by (letter, form). ``exit_strokes`` holds letters that leave the baseline with a curve.
+    """
 
     name: str
     space: float
@@ -90,6 +94,9 @@ class Alphabet:
     marks: Mapping[str, Glyph]
     mark_of: Mapping[str, str]
     mark_forms: Mapping[tuple[str, str], str]
+    forms: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
+    variants: Mapping[tuple[str, str], Glyph] = field(default_factory=dict)
+    exit_strokes: Mapping[str, Glyph] = field(default_factory=dict)
 
     def has(self, char: str) -> bool:
         """Return whether one character (NFD) is drawn as it is, a space counting as drawn."""
@@ -99,7 +106,7 @@ class Alphabet:
         """Return the characters of ``text`` that cannot be drawn, in order, once each."""
         return tuple(dict.fromkeys(
             char for char in unicodedata2.normalize("NFC", text)
-            if char not in self.glyphs and not all(self.has(part) for part in unicodedata2.normalize("NFD", char))
+            if not self.has(char) and not all(self.has(part) for part in unicodedata2.normalize("NFD", char))
         ))
 
     def letter(self, cluster: str) -> Letter:
@@ -108,9 +115,7 @@ class Alphabet:
         lost = self.missing(cluster)
         if lost or decomposed[0] in self.mark_of or decomposed in _SPACES:
             raise MissingLetters(lost or decomposed)
-        base, marks = decomposed[0], list(decomposed[1:])
-        while marks and (joined := unicodedata2.normalize("NFC", base + marks[0])) in self.glyphs:
-            base, marks = joined, marks[1:]
+        base, marks = decomposed[0], decomposed[1:]
         return self._compose(cluster, base, [self._mark_name(base, mark) for mark in marks])
 
     def _mark_name(self, base: str, mark: str) -> str:
@@ -143,16 +148,26 @@ def parse_alphabet(source: str) -> Alphabet:
     """
     table = tomllib.loads(source)
     marks = {name: _glyph(name, entry) for name, entry in table["marks"].items()}
-    letters = {char: _glyph(char, entry) for char, entry in table["glyphs"].items()}
+    glyphs = {char: _letter_glyph(char, entry) for char, entry in table["glyphs"].items()}
+    variants = {(char, form): _letter_glyph(char, entry) for char, forms in table.get("variants", {}).items()
+                for form, entry in forms.items() if form != "usual"}
     return Alphabet(
         name=table["name"],
         space=float(table["space"]),
-        glyphs={char: replace(glyph, anchors=_standing_anchors(glyph) | dict(glyph.anchors))
-                for char, glyph in letters.items()},
+        glyphs=glyphs | {char: glyphs[dotless] for char, dotless in _SOFT_DOTTED.items()},
         marks=marks,
         mark_of={entry["char"]: name for name, entry in table["marks"].items() if "char" in entry},
         mark_forms={(form["mark"], base): form["use"] for form in table["mark_forms"] for base in form["bases"]},
+        forms={char: (forms["usual"], *(form for form in forms if form != "usual"))
+               for char, forms in table.get("variants", {}).items()},
+        variants=variants,
+        exit_strokes={char: _letter_glyph(char, entry) for char, entry in table.get("exit_strokes", {}).items()},
     )
+
+
+def _letter_glyph(char: str, entry: Mapping[str, Any]) -> Glyph:
+    glyph = _glyph(char, entry)
+    return replace(glyph, anchors=_standing_anchors(glyph) | dict(glyph.anchors))
 
 
 def _glyph(name: str, entry: Mapping[str, Any]) -> Glyph:

@@ -69,14 +69,21 @@ def _broken(letters: tuple[str, ...], count: int) -> tuple[tuple[str, ...], ...]
     rows: list[tuple[str, ...]] = []
     rest = letters
     for left in range(count, 1, -1):
+        if not rest:
+            break
         even = math.ceil(len(rest) / left)
         ends = [at for at in range(1, len(rest)) if rest[at - 1] in " -‐‑"]
         near = [at for at in ends if abs(at - even) <= max(1, len(rest) // 5)]
         at = min(near, key=lambda end: abs(end - even)) if near else even
         rows.append(_trimmed(rest[:at]))
-        rest = rest[at:]
-    return (*rows, _trimmed(rest))
+        rest = _trimmed(rest[at:])
+    return tuple(row for row in (*rows, rest) if row)
 
 
 def _trimmed(row: tuple[str, ...]) -> tuple[str, ...]:
-    return row[:-1] if row and row[-1] == " " else row
+    start, end = 0, len(row)
+    while start < end and row[start] == " ":
+        start += 1
+    while end > start and row[end - 1] == " ":
+        end -= 1
+    return row[start:end]

@@ -9,6 +9,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from enum import StrEnum
 
+from namewright.letters.choice import LetterChoice
 from namewright.lines.cues import line_with_cues
 from namewright.lines.fit import DoesNotFit, Fit, fit_name
 from namewright.lines.forms import Form
@@ -52,6 +53,7 @@ class CardSettings:
     size: CardSize = CardSize.INDEX_4X6
     support: Support = Support.FULL
     language: str = "en"
+    letters: LetterChoice = LetterChoice()
 
 
 def card_page(press: Press, name: str, label: str, settings: CardSettings) -> Page:
@@ -88,6 +90,7 @@ def _cuts(width: float, height: float, xs: list[float], ys: list[float]) -> Ink:
 
 def _card_items(press: Press, name: str, settings: CardSettings) -> Iterator[Item]:
     """Yield the items of a card with its top left corner at (0, 0)."""
+    press = press.lettering(settings.letters)
     width, height = settings.size.size_mm
     room = width - 2 * CARD_EDGE_MM
     fit = fit_name(name, press.case(settings.ruling), (room,), settings.language)

@@ -17,6 +17,7 @@ from types import MappingProxyType
 from typing import TYPE_CHECKING, TypeVar
 
 from namewright.letters.alphabet import Alphabet, upright
+from namewright.letters.choice import LetterChoice, chosen
 from namewright.lines.cues import CueMaker
 from namewright.lines.forms import Form, Inkwell, pens_for
 from namewright.lines.ink import BLACK, Ink, Piece, Style
@@ -28,6 +29,7 @@ if TYPE_CHECKING:
     from namewright.schoolfont.shaping import Lettering
 
 _KEPT = 24
+_KEPT_LETTERINGS = 8
 _KEPT_TEXTS = 200
 _TEXT_PENCIL_MM = 0.15
 TEXT_PEN = 0.13  # of the x-height
@@ -66,6 +68,9 @@ class Press:
     """Typecases, inkwells and captions of one run, made when first asked for."""
 
     alphabet: Alphabet = field(default_factory=upright)
+    slant: float = 0.0
+    captions_by: Press | None = None
+    _others: OrderedDict[LetterChoice, Press] = field(default_factory=OrderedDict)
     _cases: OrderedDict[tuple[Ruling, float, float], Typecase] = field(default_factory=OrderedDict)
     _wells: OrderedDict[Ruling, Inkwell] = field(default_factory=OrderedDict)
     _cues: OrderedDict[tuple[Ruling, float], CueMaker] = field(default_factory=OrderedDict)
@@ -78,6 +83,13 @@ class Press:
         """Return whether the order of strokes is known: a school's font does not tell it."""
         return self.school_font is None
 
+    def lettering(self, choice: LetterChoice) -> Press:
+        """Return a press for names in chosen forms of letters; captions stay in the usual ones."""
+        if choice == LetterChoice() or self.school_font is not None:  # a school's font has its own forms
+            return self
+        return _kept(self._others, choice,
+                     lambda: Press(chosen(self.alphabet, choice), choice.slant, self), _KEPT_LETTERINGS)
+
     def case(self, ruling: Ruling, letter_spacing_mm: float = 0.0, pencil_mm: float | None = None) -> LineSetter:
         """Return the letters on a ruling, with extra letter spacing in mm: the school's own where it has a font.
 
@@ -89,9 +101,8 @@ class Press:
                          lambda: school.case(ruling, letter_spacing_mm), _KEPT)
 
         def make() -> Typecase:
-            if pencil_mm is None:
-                return Typecase(self.alphabet, ruling, letter_spacing_mm)
-            return Typecase(self.alphabet, ruling, letter_spacing_mm, pencil_mm)
+            pencil = PENCIL_MM if pencil_mm is None else pencil_mm
+            return Typecase(self.alphabet, ruling, letter_spacing_mm, pencil, self.slant)
         return _kept(self._cases, (ruling, letter_spacing_mm, pencil_mm or 0.0), make, _KEPT)
 
     def well(self, ruling: Ruling) -> Inkwell:
@@ -106,6 +117,8 @@ class Press:
 
     def text(self, words: str, x_height_mm: float = 1.75) -> Ink:
         """Return one line of running text in our own letters, its baseline at y 0, its left edge at x 0."""
+        if self.captions_by is not None:
+            return self.captions_by.text(words, x_height_mm)
         return _kept(self._texts, (words, x_height_mm), lambda: self._text(words, x_height_mm), _KEPT_TEXTS)
 
     def _text(self, words: str, x_height_mm: float) -> Ink:
@@ -133,6 +146,8 @@ class Press:
 
     def text_width(self, words: str, x_height_mm: float = 1.75) -> float:
         """Return the width of a line of running text in mm."""
+        if self.captions_by is not None:
+            return self.captions_by.text_width(words, x_height_mm)
         return self._text_line(words, x_height_mm).width_mm if words.strip() else 0.0
 
     def text_space(self, x_height_mm: float = 1.75) -> float:

@@ -18,6 +18,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 
+from namewright.letters.choice import LetterChoice
 from namewright.lines.cues import line_with_cues
 from namewright.lines.fit import Fit, fit_name
 from namewright.lines.forms import Form
@@ -77,6 +78,7 @@ class SheetSettings:
     support: Support = Support.FULL
     hand: Hand = Hand.RIGHT
     language: str = "en"
+    letters: LetterChoice = LetterChoice()
 
 
 def practice_pages(press: Press, name: str, label: str, settings: SheetSettings) -> tuple[Page, ...]:
@@ -84,6 +86,7 @@ def practice_pages(press: Press, name: str, label: str, settings: SheetSettings)
 
     Raises MissingLetters, DoesNotFit, or ValueError for captions we do not have.
     """
+    press = press.lettering(settings.letters)
     fit = fit_name(name, press.case(settings.ruling), _rooms(settings), settings.language)
     sheet = sheet_of(settings.paper, landscape=settings.landscape or fit.turned, binding=settings.binding)
     maker = _SheetMaker(press, label, name, settings, sheet, fit)

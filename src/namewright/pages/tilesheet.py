@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
+from namewright.letters.choice import LetterChoice
 from namewright.lines.forms import Form
 from namewright.lines.ink import BLACK, RULE, Ink, Style, line
 from namewright.lines.ruling import Line, Ruling, custom_ruling
@@ -37,6 +38,7 @@ class TileSettings:
     landscape: bool = False
     binding: bool = False
     language: str = "en"
+    letters: LetterChoice = LetterChoice()
 
 
 def tile_ruling(side_mm: float) -> Ruling:
@@ -89,7 +91,7 @@ class _TileMaker:
     """Strips laid out in rows of a page; short names share a row, a tile's width apart."""
 
     def __init__(self, press: Press, settings: TileSettings) -> None:
-        self.press, self.side = press, settings.side_mm
+        self.press, self.side = press.lettering(settings.letters), settings.side_mm
         self.sheet = _sheet(settings)
         self.across = across(settings)
         self.words = captions(settings.language)
