@@ -12,7 +12,7 @@ from typing import TypeVar
 
 from namewright.letters.alphabet import MissingLetters
 from namewright.lines.fit import DoesNotFit
-from namewright.lines.ruling import Ruling
+from namewright.lines.ruling import GREATEST_MIDLINE, LEAST_MIDLINE, Ruling
 from namewright.names.model import Child, LineReport, Outcome, Roster
 from namewright.pages.page import Page
 from namewright.pages.press import Press, captions
@@ -23,6 +23,7 @@ from namewright.practice.order import Placed
 from namewright.units import number
 
 Made = TypeVar("Made")
+_ON_LINE_MM = 0.5  # nearer than this, a letter is seen to end on the line
 
 
 @dataclass(frozen=True, slots=True)
@@ -103,7 +104,8 @@ def _entries(work: Work, roster: Roster, settings: SheetSettings) -> Iterator[En
     counted = words["summary.made"].format(made=len(work.made), all=len(roster.children))
     everyone = words["summary.everyone"].format(", ".join(_settings_said(settings, words).values()))
     yield Entry(words["summary.title"], (counted, everyone, words["summary.rule_advice"],
-                                         words["summary.letters_advice"]), title=True)
+                                         words["summary.letters_advice"],
+                                         *_font_said(work.press, settings, words)), title=True)
     for place, one in enumerate(work.made, 1):
         own_settings = _details(own(one.child, settings), settings, words)
         sentences = [*([own_settings] if own_settings else []), one.reason]
@@ -114,6 +116,19 @@ def _entries(work: Work, roster: Roster, settings: SheetSettings) -> Iterator[En
             if count == 0:
                 yield Entry(words[f"summary.{heading}"], title=True)
             yield Entry("", (drawable(work.press, sentence),))
+
+
+def _font_said(press: Press, settings: SheetSettings, words: Mapping[str, str]) -> Iterator[str]:
+    """Yield what an adult should know of a school's font: no order of strokes, and how it meets the lines."""
+    if press.school_font is None:
+        return
+    yield drawable(press, words["summary.font"].format(name=press.school_font.name))
+    heights = press.school_font.line_up(settings.ruling)
+    if abs(heights.capitals_mm) >= _ON_LINE_MM:
+        where = words["summary.font_above" if heights.capitals_mm > 0 else "summary.font_below"]
+        yield words["summary.font_heights"].format(where.format(number(abs(heights.capitals_mm), 1)))
+        if LEAST_MIDLINE <= round(heights.share, 2) <= GREATEST_MIDLINE:
+            yield words["summary.font_ruling"].format(number(heights.share, 2))
 
 
 def _settings_said(settings: SheetSettings, words: Mapping[str, str]) -> dict[str, str]:

@@ -5,14 +5,23 @@ from __future__ import annotations
 import argparse
 from collections.abc import Sequence
 
-from namewright.commands.common import ALL_MADE, Commands, Refusal, line_options, page_options, ruling_of, write
+from namewright.commands.common import (
+    ALL_MADE,
+    Commands,
+    Refusal,
+    font_option,
+    line_options,
+    page_options,
+    press_of,
+    ruling_of,
+    write,
+)
 from namewright.letters.alphabet import MissingLetters
 from namewright.lines.fit import DoesNotFit
 from namewright.names.model import Child
 from namewright.names.roster import read_roster
 from namewright.pages.card import CardSettings, CardSize, card_page, card_sheet
 from namewright.pages.paper import Paper
-from namewright.pages.press import Press
 from namewright.practice.order import Order
 from namewright.settings import Hand, NamePart, Support
 
@@ -23,6 +32,7 @@ def add(commands: Commands) -> None:
     parser.add_argument("name", metavar="NAME", help="the name to write; put quotes round one with spaces")
     page_options(parser)
     line_options(parser)
+    font_option(parser)
     parser.add_argument("--hand", choices=list(Hand), default=Hand.RIGHT, help=argparse.SUPPRESS)
     parser.add_argument("--order", choices=list(Order), default=Order.PRACTICE, help=argparse.SUPPRESS)
     parser.add_argument("--size", choices=list(CardSize), default=CardSize.INDEX_4X6,
@@ -35,7 +45,7 @@ def add(commands: Commands) -> None:
 def _run(options: argparse.Namespace) -> int:
     name = _one_name(options.name)
     settings = CardSettings(ruling_of(options), CardSize(options.size), Support(options.support), options.captions)
-    press = Press()
+    press = press_of(options)
     try:
         page = (card_sheet(press, name, name, settings, Paper(options.paper)) if options.fill_sheet
                 else card_page(press, name, name, settings))

@@ -18,7 +18,7 @@ from namewright.names.roster import load_roster, roster_from_bytes
 from namewright.output.files import whole_file
 from namewright.pages.page import Page
 from namewright.pages.paper import Paper
-from namewright.pages.press import captions, languages
+from namewright.pages.press import Press, captions, languages
 from namewright.pages.sheet import SheetSettings
 from namewright.practice.order import Order
 from namewright.settings import Hand, NamePart, Support
@@ -76,6 +76,16 @@ def ruling_of(options: argparse.Namespace) -> Ruling:
 
 def _length(text: str | None) -> float | None:
     return None if text is None else parse_length_mm(text)
+
+
+def press_of(options: argparse.Namespace) -> Press:
+    """Return the press for a run, with the school's font where one is asked for. Raises FontError or OSError."""
+    if options.font is None:
+        return Press()
+    from namewright.schoolfont.reading import load_font
+    from namewright.schoolfont.shaping import Lettering
+
+    return Press(school_font=Lettering(load_font(Path(options.font))))
 
 
 def sheet_settings(options: argparse.Namespace) -> SheetSettings:
@@ -164,6 +174,14 @@ def page_options(parser: Parser) -> None:
     parser.add_argument("--binding", action="store_true", help="keep a wide margin for holes")
     parser.add_argument("--captions", choices=languages(), default="en",
                         help="the language of the sentences on the page (%(default)s)")
+
+
+def font_option(parser: Parser) -> None:
+    """Add the word for a school's own font."""
+    parser.add_argument("--font", metavar="FILE",
+                        help="set the names in your school’s own font, a .ttf or .otf file. It is sized by its small "
+                             "letters and never stretched. A font tells no order of strokes, so its models carry no "
+                             "stroke marks; show each letter with your own hand first")
 
 
 def line_options(parser: Parser) -> None:

@@ -10,9 +10,11 @@ from namewright.classwork import Work
 from namewright.commands.common import (
     Commands,
     closing,
+    font_option,
     followed,
     line_options,
     page_options,
+    press_of,
     progress,
     roster_of,
     roster_options,
@@ -31,6 +33,7 @@ def add(commands: Commands) -> None:
     roster_options(parser)
     page_options(parser)
     line_options(parser)
+    font_option(parser)
     parser.add_argument("--hand", choices=list(Hand), default=Hand.RIGHT,
                         help="the writing hand of children whose list says nothing (%(default)s)")
     parser.add_argument("--svg", metavar="DIR", help="also write every page as a numbered SVG into this folder")
@@ -39,7 +42,7 @@ def add(commands: Commands) -> None:
 
 
 def _run(options: argparse.Namespace) -> int:
-    roster, settings, work = roster_of(options), sheet_settings(options), Work()
+    roster, settings, work = roster_of(options), sheet_settings(options), Work(press_of(options))
     placed = order_class(roster.children, Order(options.order))
     pages = progress(work.sheets(placed, settings), len(placed))
     pages = with_pictures(pages, options)

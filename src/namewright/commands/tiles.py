@@ -5,7 +5,17 @@ from __future__ import annotations
 import argparse
 
 from namewright.classwork import Work
-from namewright.commands.common import Commands, closing, page_options, progress, roster_of, roster_options, write
+from namewright.commands.common import (
+    Commands,
+    closing,
+    font_option,
+    page_options,
+    press_of,
+    progress,
+    roster_of,
+    roster_options,
+    write,
+)
 from namewright.lines.tiles import LARGE_TILE_MM, TILE_MM
 from namewright.pages.paper import Paper
 from namewright.pages.tilesheet import TileSettings
@@ -17,6 +27,7 @@ def add(commands: Commands) -> None:
     parser = commands.add_parser("tiles", help="letter tiles to cut, a strip for every child")
     roster_options(parser)
     page_options(parser)
+    font_option(parser)
     parser.add_argument("--tile", choices=["25", "38"], default="25", metavar="MM",
                         help="the side of a tile: 25 mm, or 38 mm for the youngest (%(default)s)")
     for word in ("--ruling", "--line-height", "--support", "--hand"):
@@ -25,7 +36,7 @@ def add(commands: Commands) -> None:
 
 
 def _run(options: argparse.Namespace) -> int:
-    roster, work = roster_of(options), Work()
+    roster, work = roster_of(options), Work(press_of(options))
     placed = order_class(roster.children, Order(options.order))
     settings = TileSettings(LARGE_TILE_MM if options.tile == "38" else TILE_MM, Paper(options.paper),
                             options.landscape, options.binding, options.captions)

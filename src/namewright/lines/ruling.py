@@ -16,6 +16,8 @@ from namewright.units import MM_PER_INCH, number
 
 LEAST_LINE_HEIGHT_MM = 4.0
 GREATEST_LINE_HEIGHT_MM = 80.0
+LEAST_MIDLINE = 0.3  # of the line height
+GREATEST_MIDLINE = 0.8
 LETTER_UNITS = 100.0  # letter units to a zone, see ``letters.alphabet``
 
 
@@ -122,9 +124,9 @@ def custom_ruling(
     measures that cannot be ruled.
     """
     check_line_height(line_height_mm)
-    if not 0.3 <= midline <= 0.8:
+    if not LEAST_MIDLINE <= midline <= GREATEST_MIDLINE:
         raise ValueError(f"a midline at {number(midline)} of the line height cannot be written on; "
-                         "choose a ratio from 0.3 to 0.8")
+                         f"choose a ratio from {number(LEAST_MIDLINE)} to {number(GREATEST_MIDLINE)}")
     x_height = line_height_mm * midline
     depth = x_height if descender_mm is None else descender_mm
     for label, value in (("descender depth", depth), ("space between rows", gap_mm)):
