@@ -10,8 +10,8 @@ from namewright.classwork import Work
 from namewright.commands.common import (
     Commands,
     closing,
-    font_option,
     followed,
+    font_option,
     line_options,
     page_options,
     press_of,
