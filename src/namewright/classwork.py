@@ -14,7 +14,7 @@ from namewright.letters.alphabet import MissingLetters
 from namewright.lines.fit import DoesNotFit
 from namewright.lines.ruling import GREATEST_MIDLINE, LEAST_MIDLINE, Ruling
 from namewright.names.model import Child, LineReport, Outcome, Roster
-from namewright.pages.page import Page
+from namewright.pages.page import Page, PageError
 from namewright.pages.press import Press, captions
 from namewright.pages.sheet import SheetSettings, practice_pages
 from namewright.pages.summary import Entry, drawable, summary_pages
@@ -23,6 +23,7 @@ from namewright.practice.order import Placed
 from namewright.units import number
 
 Made = TypeVar("Made")
+FONT_TOO_LARGE = "the font’s letters reach out of the page; choose a smaller line height or a larger paper"
 _ON_LINE_MM = 0.5  # nearer than this, a letter is seen to end on the line
 
 
@@ -70,6 +71,11 @@ class Work:
             return make(child)
         except (MissingLetters, DoesNotFit) as error:
             self.not_made.append(NotMade(child, _sentence(error)))
+            return ()
+        except PageError:
+            if self.press.school_font is None:
+                raise  # our own letters are known: they never reach out of a page
+            self.not_made.append(NotMade(child, _sentence(ValueError(FONT_TOO_LARGE))))
             return ()
 
     def summary(self, roster: Roster, settings: SheetSettings) -> tuple[Page, ...]:

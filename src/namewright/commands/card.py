@@ -5,6 +5,7 @@ from __future__ import annotations
 import argparse
 from collections.abc import Sequence
 
+from namewright.classwork import FONT_TOO_LARGE
 from namewright.commands.common import (
     ALL_MADE,
     Commands,
@@ -21,6 +22,7 @@ from namewright.lines.fit import DoesNotFit
 from namewright.names.model import Child
 from namewright.names.roster import read_roster
 from namewright.pages.card import CardSettings, CardSize, card_page, card_sheet
+from namewright.pages.page import PageError
 from namewright.pages.paper import Paper
 from namewright.practice.order import Order
 from namewright.settings import Hand, NamePart, Support
@@ -51,6 +53,10 @@ def _run(options: argparse.Namespace) -> int:
                 else card_page(press, name, name, settings))
     except (MissingLetters, DoesNotFit) as error:
         raise Refusal(f"{name}: {error}.") from error
+    except PageError as error:
+        if press.knows_strokes:
+            raise  # our own letters are known: they never reach out of a card
+        raise Refusal(f"{name}: {FONT_TOO_LARGE}.") from error
     write([page], options)
     return ALL_MADE
 
