@@ -1,0 +1,138 @@
+"""One child, now: two letters of a name, Enter, and the card is there.
+
+Letters that are typed are part of a name, so they are sent in a form and never stand in an address.
+"""
+
+from __future__ import annotations
+
+import io
+
+from flask import Blueprint, Response, redirect, render_template, request, url_for
+from werkzeug.wrappers import Response as BaseResponse
+
+from namewright.letters.alphabet import MissingLetters
+from namewright.lines.fit import DoesNotFit
+from namewright.names.model import RosterError
+from namewright.names.roster import read_roster
+from namewright.names.words import fold
+from namewright.output.pdf import write_pdf
+from namewright.pages.card import CardSettings, CardSize
+from namewright.pages.page import Page
+from namewright.pages.press import Press, captions
+from namewright.settings import NamePart
+from namewright.web.choices import sheet_of_class
+from namewright.web.desk import Member, child_or_404, class_settings, desk, members
+from namewright.web.pictures import child_pages
+from namewright.web.printing import pdf_answer
+from namewright.web.tongue import say, tongue_of
+from namewright.web.what import card_for, card_of, sentence
+
+pages = Blueprint("aide", __name__)
+SIZES = ("sheet", CardSize.INDEX_4X6, CardSize.A6)
+COOKIE = "card"
+
+
+@pages.get("/now")
+def show() -> str:
+    """Ask for two letters."""
+    return _page(members())
+
+
+def _page(found: tuple[Member, ...], typed: str = "", problem: str = "", other: int | None = None) -> str:
+    size = request.form.get("size") or request.cookies.get(COOKIE, "")
+    return render_template("now.html", members=found, typed=typed, problem=problem, other=other, sizes=SIZES,
+                           size=size if size in SIZES else SIZES[0], whole=members(), names_of=names_of)
+
+
+@pages.post("/now")
+def find() -> str | tuple[str, int] | BaseResponse:
+    """Go to the card of the one who was meant: chosen, or the only one whose name begins so; else ask which."""
+    typed, chosen = request.form.get("letters", "").strip(), request.form.get("child", "")
+    if chosen.isdecimal():
+        return _with_size(redirect(url_for("aide.card", child_id=int(chosen), size=_size_word())))
+    if not typed:
+        return _page(members(), problem=say(tongue_of(request), "now.type_first")), 422
+    found = beginning(typed)
+    if len(found) == 1:
+        return _with_size(redirect(url_for("aide.card", child_id=found[0].id, size=_size_word())))
+    if found:
+        return _page(found, typed, say(tongue_of(request), "now.which"))
+    return _typed_card(typed)
+
+
+def beginning(typed: str) -> tuple[Member, ...]:
+    """Return those one of whose names begins with what was typed, marks and capitals aside."""
+    wanted = fold(typed)
+    return tuple(one for one in members() if any(name.startswith(wanted) for name in names_of(one)))
+
+
+def names_of(one: Member) -> tuple[str, ...]:
+    """Return the names by which a child may be found, folded."""
+    child = one.one.child
+    names = (child.practice, child.label, child.given, child.family)
+    return tuple(dict.fromkeys(fold(name) for name in names if name))
+
+
+def _size_word() -> str:
+    size = request.form.get("size", "")
+    return size if size in SIZES else SIZES[0]
+
+
+def _with_size(answer: BaseResponse) -> BaseResponse:
+    answer.set_cookie(COOKIE, _size_word(), max_age=365 * 24 * 3600, httponly=True, samesite="Strict")
+    return answer
+
+
+def _size(word: str) -> CardSize | None:
+    return CardSize(word) if word in tuple(CardSize) else None
+
+
+def _typed_card(typed: str) -> tuple[str, int] | BaseResponse:
+    """Make a card for a name that is not in the class."""
+    try:
+        children = read_roster(typed, "the name", NamePart.BOTH).children
+        settings = class_settings()
+        sheet = sheet_of_class(settings)
+        card = CardSettings(sheet.ruling, _size(_size_word()) or CardSize.INDEX_4X6, sheet.support, sheet.language)
+        name = children[0].practice
+        with desk().lock:
+            page = card_for(desk().press, name, name, card, settings, _size(_size_word()))
+        return pdf_answer(pdf_of([page], settings.get("language", "en")))
+    except RosterError as error:
+        reason = str(error)
+    except (MissingLetters, DoesNotFit) as error:
+        reason = sentence(error)
+    return _page(members(), typed, say(tongue_of(request), "now.failed", reason=reason)), 422
+
+
+def pdf_of(made: list[Page], language: str) -> bytes:
+    """Return a small PDF at once. Raises NativeLibraryMissing without cairo."""
+    out = io.BytesIO()
+    write_pdf(made, out, title="Name practice", lang=captions(language)["language"])
+    return out.getvalue()
+
+
+@pages.get("/child/<int:child_id>/card.pdf")
+def card(child_id: int) -> str | tuple[str, int] | Response:
+    """Return a child's card."""
+    one, settings = child_or_404(child_id), class_settings()
+
+    def make(press: Press) -> Page:
+        return card_of(press, one, settings, _size(request.args.get("size", "")))
+
+    try:
+        with desk().lock:
+            page = make(desk().press)
+    except (MissingLetters, DoesNotFit) as error:
+        reason = say(tongue_of(request), "now.failed", reason=sentence(error))
+        return _page(members(), "", reason, other=child_id), 422
+    return pdf_answer(pdf_of([page], settings.get("language", "en")))
+
+
+@pages.get("/child/<int:child_id>/sheet.pdf")
+def sheet(child_id: int) -> Response:
+    """Return a child's practice sheet."""
+    one, settings = child_or_404(child_id), class_settings()
+    with desk().lock:
+        made = child_pages(desk().press, one, settings)
+    return pdf_answer(pdf_of(list(made), settings.get("language", "en")))

@@ -1,0 +1,91 @@
+"""The application: its rules, its words, its pages, and what is said when something goes wrong.
+
+``create_app(config)`` takes CLASS (the path of the class's file), HOSTS (the addresses that are ours, each with its
+port) and, to share the class, PASSPHRASE. Nothing about a child is written to a log: of an error only its kind and
+its place in the code are told.
+"""
+
+from __future__ import annotations
+
+import sys
+from collections.abc import Mapping
+from pathlib import Path
+from typing import Any
+
+from flask import Flask, render_template, request
+from werkzeug.exceptions import HTTPException
+
+from namewright.classbook import ClassbookError
+from namewright.web import aide, family, gate, guard, home, lines, printing, room, roster, seen, tongue
+from namewright.web.desk import KEY, Desk, close_book, desk
+from namewright.web.jobs import where
+from namewright.web.pictures import CannotDraw
+
+MOST_BYTES = 3_000_000  # a class's spreadsheet is a hundredth of it
+MOST_FORM_BYTES = 400_000
+MOST_FIELDS = 1000
+_SAID = {400: "failed", 403: "refused", 404: "gone", 405: "method", 413: "large", 429: "wait"}
+
+
+class QuietFlask(Flask):
+    """Flask that tells of an error only its kind and place: the message and the request may hold a name."""
+
+    def log_exception(self, exc_info: Any) -> None:
+        """Say on stderr that something failed, and where in the code."""
+        print(f"namewright: a page could not be made: {where(exc_info[1])}", file=sys.stderr)
+
+
+def create_app(config: Mapping[str, Any]) -> Flask:
+    """Return the application for one class. Raises KeyError where CLASS or HOSTS is missing."""
+    app = QuietFlask("namewright.web")
+    app.config.update(MAX_CONTENT_LENGTH=MOST_BYTES, MAX_FORM_MEMORY_SIZE=MOST_FORM_BYTES,
+                      MAX_FORM_PARTS=MOST_FIELDS, PASSPHRASE="")
+    app.config.from_mapping(config)
+    app.extensions[KEY] = Desk(Path(app.config["CLASS"]))
+    app.jinja_env.trim_blocks = app.jinja_env.lstrip_blocks = True
+    app.teardown_request(close_book)
+    guard.install(app, app.config["HOSTS"], guard.Seal())
+    gate.install(app)
+    for pages in (home, roster, room, printing, aide, lines, seen, family):
+        app.register_blueprint(pages.pages)
+    app.context_processor(_shell)
+    _say_errors(app)
+    return app
+
+
+def _shell() -> dict[str, Any]:
+    """Return what every page needs: its language, its words, its menu."""
+    spoken = tongue.tongue_of(request)
+
+    def said(key: str, **fields: object) -> str:
+        return tongue.say(spoken, key, **fields)
+
+    notices = desk().told(request.args.get("told", ""))
+    names = {one: tongue.words(one)["name"] for one in tongue.tongues()}
+    return {"notices": notices, "t": said, "tongue": spoken, "tongues": names}
+
+
+def _say_errors(app: Flask) -> None:
+    app.register_error_handler(HTTPException, _http_problem)
+    app.register_error_handler(ClassbookError, _class_problem)
+    app.register_error_handler(CannotDraw, _class_problem)
+    app.register_error_handler(guard.StaleForm, _send_again)
+    app.register_error_handler(500, _http_problem)
+
+
+def _http_problem(error: HTTPException) -> Any:
+    if error.response is not None:
+        return error.response
+    code = error.code or 500
+    words = tongue.words(tongue.tongue_of(request))
+    return render_template("problem.html", sentence=words[f"problem.{_SAID.get(code, 'failed')}"]), code
+
+
+def _class_problem(error: ClassbookError | CannotDraw) -> tuple[str, int]:
+    return render_template("problem.html", sentence=str(error)), 409
+
+
+def _send_again(_: guard.StaleForm) -> tuple[str, int]:
+    """Show what an older form held, ready to be sent once more: only our own pages come so far."""
+    fields = [(key, text) for key, text in request.form.items(multi=True) if key != guard.TOKEN_FIELD]
+    return render_template("stale.html", fields=fields, had_file=bool(request.files)), 403

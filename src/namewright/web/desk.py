@@ -1,0 +1,135 @@
+"""What one start of the page keeps: the class's file, one press, the jobs, the pictures made lately.
+
+The press keeps letters ready and may serve one request at a time, so it has a lock. Pictures are kept by what was
+asked, never by who asked, and only the newest. Out of scope: what a page shows (the view modules).
+"""
+
+from __future__ import annotations
+
+import hashlib
+import secrets
+from collections import OrderedDict
+from collections.abc import Callable, Iterable, Mapping, Sequence
+from dataclasses import dataclass, field
+from pathlib import Path
+from threading import Lock
+from typing import cast
+
+from flask import abort, current_app, g
+
+from namewright.classbook import BookChild, Classbook
+from namewright.pages.press import Press
+from namewright.practice.order import Order, Placed, completed, order_class
+from namewright.settings import Support
+from namewright.web.jobs import Jobs
+
+KEY = "namewright"
+_KEPT_PICTURES = 200
+_KEPT_TOLD = 100
+
+
+@dataclass
+class Desk:
+    """The one desk of a running program."""
+
+    path: Path
+    press: Press = field(default_factory=Press)
+    jobs: Jobs = field(default_factory=Jobs)
+    lock: Lock = field(default_factory=Lock)
+    _pictures: OrderedDict[str, str] = field(default_factory=OrderedDict)
+    _orders: OrderedDict[tuple[object, ...], tuple[Placed, ...]] = field(default_factory=OrderedDict)
+    _told: OrderedDict[str, tuple[str, ...]] = field(default_factory=OrderedDict)
+
+    def tell(self, sentences: Iterable[str]) -> str:
+        """Keep sentences for the page that comes next and return their key: they may hold names, a key does not."""
+        key = secrets.token_urlsafe(9)
+        with self.lock:
+            self._told[key] = tuple(sentences)
+            if len(self._told) > _KEPT_TOLD:
+                self._told.popitem(last=False)
+        return key
+
+    def told(self, key: str) -> tuple[str, ...]:
+        """Return the sentences of a key, none for a key no longer known."""
+        return self._told.get(key, ())
+
+    def picture(self, asked: object, make: Callable[[Press], str]) -> str:
+        """Return a picture as SVG, made when first asked for. Raises what ``make`` raises."""
+        key = hashlib.sha256(repr(asked).encode()).hexdigest()
+        with self.lock:
+            if key not in self._pictures:
+                self._pictures[key] = make(self.press)
+                if len(self._pictures) > _KEPT_PICTURES:
+                    self._pictures.popitem(last=False)
+            self._pictures.move_to_end(key)
+            return self._pictures[key]
+
+    def order(self, children: Sequence[BookChild], by: Order, support: Support, language: str) -> tuple[Placed, ...]:
+        """Return the children in order with their groups, worked out once for a class that has not changed."""
+        key = (by, support, language, tuple(one.child for one in children))
+        with self.lock:
+            if key not in self._orders:
+                self._orders[key] = completed(order_class([one.child for one in children], by, support), language)
+                if len(self._orders) > 4:
+                    self._orders.popitem(last=False)
+            return self._orders[key]
+
+
+def desk() -> Desk:
+    """Return the desk of the application that answers."""
+    return cast(Desk, current_app.extensions[KEY])
+
+
+def book() -> Classbook:
+    """Return the class's file, opened once for a request. Raises ClassbookError where it cannot be opened."""
+    if "book" not in g:
+        g.book = Classbook.open(desk().path)
+    return cast(Classbook, g.book)
+
+
+def close_book(_: BaseException | None = None) -> None:
+    """Close the class's file at the end of a request."""
+    opened = g.pop("book", None)
+    if opened is not None:
+        opened.close()
+
+
+def child_or_404(child_id: int) -> BookChild:
+    """Return a child of the class who is here now; aborts with 404 for any other."""
+    found = next((one for one in book().children() if one.id == child_id), None)
+    if found is None:
+        abort(404)
+    return found
+
+
+def class_settings() -> Mapping[str, str]:
+    """Return what is set for the class, as text."""
+    return book().class_settings
+
+
+@dataclass(frozen=True, slots=True)
+class Member:
+    """A child in its place in the class."""
+
+    one: BookChild
+    placed: Placed
+
+    @property
+    def id(self) -> int:
+        """Return the child's number in the class's file."""
+        return self.one.id
+
+    @property
+    def label(self) -> str:
+        """Return how an adult calls this child."""
+        return self.one.child.label
+
+
+def members() -> tuple[Member, ...]:
+    """Return the class in the order set for it."""
+    children = book().children()
+    settings = class_settings()
+    by, support = Order(settings.get("order", Order.PRACTICE)), Support(settings.get("support", Support.FULL))
+    ordered = desk().order(children, by, support, settings.get("language", "en"))
+    on_line = {one.child.line: one for one in children}
+    return tuple(Member(on_line[placed.child.line], placed) for placed in ordered)

@@ -1,0 +1,72 @@
+"""A page to take home: the child's sheet and a short note for the family, in the family's language."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from flask import Blueprint, Response, render_template, request
+
+from namewright.classbook import BookChild
+from namewright.pages.page import Page
+from namewright.pages.press import Press, languages
+from namewright.pages.summary import Entry, drawable, summary_pages
+from namewright.web.aide import pdf_of
+from namewright.web.choices import sheet_of_class
+from namewright.web.desk import child_or_404, class_settings, desk
+from namewright.web.pictures import child_pages
+from namewright.web.printing import drawn, pdf_answer
+from namewright.web.tongue import say, tongue_of, tongues
+
+pages = Blueprint("family", __name__)
+NOTE = ("greeting", "first", "second", "third", "fourth", "closing")
+
+
+@pages.get("/child/<int:child_id>/home")
+def show(child_id: int) -> str:
+    """Show the note and the sheet, and let the family's language be chosen."""
+    one = child_or_404(child_id)
+    return render_template("family.html", child=one, label=one.child.label, spoken=_spoken(),
+                           note=note(one, _spoken()))
+
+
+def _spoken() -> str:
+    asked = request.args.get("in", "")
+    return asked if asked in tongues() else tongue_of(request)
+
+
+def note(one: BookChild, spoken: str) -> list[str]:
+    """Return the note to the family, a paragraph each."""
+    return [say(spoken, f"note.{part}", label=one.child.practice) for part in NOTE]
+
+
+def _settings(spoken: str) -> Mapping[str, str]:
+    """Return the class's settings, with the sheet in the family's language where its sentences exist."""
+    return {**class_settings(), **({"language": spoken} if spoken in languages() else {})}
+
+
+def _made(press: Press, one: BookChild, spoken: str) -> list[Page]:
+    settings = _settings(spoken)
+    greeting, *rest = (drawable(press, paragraph) for paragraph in note(one, spoken))
+    sheet = sheet_of_class(settings)
+    letter = summary_pages(press, [Entry(greeting, title=True), *(Entry("", (text,)) for text in rest)], sheet.paper,
+                           binding=sheet.binding)
+    return [*letter, *child_pages(press, one, settings)]
+
+
+@pages.get("/child/<int:child_id>/home.pdf")
+def pdf(child_id: int) -> Response:
+    """Return note and sheet as one PDF."""
+    one, spoken = child_or_404(child_id), _spoken()
+    with desk().lock:
+        made = _made(desk().press, one, spoken)
+    return pdf_answer(pdf_of(made, spoken if spoken in languages() else "en"))
+
+
+@pages.get("/child/<int:child_id>/home/pages")
+def on_screen(child_id: int) -> str:
+    """Show note and sheet for the browser to print."""
+    one, spoken = child_or_404(child_id), _spoken()
+    with desk().lock:
+        shown = [drawn(page) for page in child_pages(desk().press, one, _settings(spoken))]
+    return render_template("print.html", shown=shown, missed=[], note=note(one, spoken), spoken=spoken,
+                           paper=shown[0][0])

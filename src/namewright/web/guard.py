@@ -1,0 +1,99 @@
+"""Who may ask, and what an answer may do: the rules that hold for every request.
+
+Only our own address is answered (a foreign ``Host`` is how a web page elsewhere would reach a server on this
+machine by a changed name entry), only our own pages may send forms, and an answer may load nothing from elsewhere.
+A form carries a token that this start of the program signed; its random half also tells two sendings of one form
+from two forms. Out of scope: the passphrase of a shared class (``gate``).
+"""
+
+from __future__ import annotations
+
+import hmac
+import secrets
+from collections.abc import Iterable
+from dataclasses import dataclass, field
+from hashlib import sha256
+
+from flask import Flask, Request, Response, abort, request
+from markupsafe import Markup
+
+CONTENT_POLICY = (
+    "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; connect-src 'self'; "
+    "form-action 'self'; frame-ancestors 'none'; base-uri 'none'")
+PDF_POLICY = "frame-ancestors 'none'"  # browsers show a PDF by pages of their own, which the strict policy would stop
+_HEADERS = {
+    "X-Content-Type-Options": "nosniff",
+    "Referrer-Policy": "same-origin",
+    "Cross-Origin-Opener-Policy": "same-origin",
+    "Cross-Origin-Resource-Policy": "same-origin",
+    "X-Frame-Options": "DENY",
+}
+_SAFE_METHODS = frozenset({"GET", "HEAD", "OPTIONS"})
+TOKEN_FIELD = "token"
+
+
+@dataclass(frozen=True)
+class Seal:
+    """The tokens of one start of the program. A token is a random half and its signature."""
+
+    secret: bytes = field(default_factory=lambda: secrets.token_bytes(32), repr=False)
+
+    def token(self) -> str:
+        """Return a new token for one form."""
+        nonce = secrets.token_urlsafe(12)
+        return f"{nonce}.{self._mark(nonce)}"
+
+    def nonce(self, token: str) -> str | None:
+        """Return the random half of a token of ours; None for any other text."""
+        nonce, _, mark = token.partition(".")
+        return nonce if hmac.compare_digest(mark.encode(), self._mark(nonce).encode()) else None
+
+    def _mark(self, nonce: str) -> str:
+        return hmac.new(self.secret, b"form:" + nonce.encode(), sha256).hexdigest()[:32]
+
+
+class StaleForm(Exception):
+    """A form of ours from before this start of the program: to be shown again with what was typed."""
+
+
+def install(app: Flask, hosts: Iterable[str], seal: Seal) -> None:
+    """Lay the rules over an application. ``hosts`` are the addresses, with port, that are ours."""
+    ours = frozenset(hosts)
+
+    def check() -> None:
+        refuse_strangers(request, ours)
+        if request.method not in _SAFE_METHODS and seal.nonce(request.form.get(TOKEN_FIELD, "")) is None:
+            raise StaleForm
+
+    app.before_request(check)
+    app.after_request(_guarded)
+    app.context_processor(lambda: {"token": lambda: _hidden(seal.token())})
+
+
+def _hidden(token: str) -> Markup:
+    return Markup('<input type="hidden" name="{}" value="{}">').format(TOKEN_FIELD, token)
+
+
+def refuse_strangers(asked: Request, ours: frozenset[str]) -> None:
+    """Abort with 403 unless the request is for us, and from us where it says where from."""
+    if asked.host not in ours:
+        abort(403)
+    origin = asked.headers.get("Origin")
+    if origin is not None and origin not in {f"http://{host}" for host in ours}:
+        abort(403)
+    site = asked.headers.get("Sec-Fetch-Site", "none")
+    opened = asked.method == "GET" and asked.headers.get("Sec-Fetch-Mode") == "navigate"
+    if site not in ("same-origin", "none") and not opened:
+        abort(403)
+
+
+def _guarded(answer: Response) -> Response:
+    for name, value in _HEADERS.items():
+        answer.headers[name] = value
+    is_pdf = answer.mimetype == "application/pdf"
+    answer.headers["Content-Security-Policy"] = PDF_POLICY if is_pdf else CONTENT_POLICY
+    if request.endpoint == "static":
+        answer.headers["Cache-Control"] = "no-cache"  # asked again each time, sent again only when it changed
+    else:
+        answer.headers["Cache-Control"] = "no-store"
+    return answer

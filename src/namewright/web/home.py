@@ -1,0 +1,60 @@
+"""The first page, its three doors, the language of the screens, and the drawings in our own letters."""
+
+from __future__ import annotations
+
+from flask import Blueprint, Response, abort, redirect, render_template, request, url_for
+from werkzeug.wrappers import Response as BaseResponse
+
+from namewright.web import tongue
+from namewright.web.desk import book, desk
+from namewright.web.pictures import art_svg, mark_svg
+
+pages = Blueprint("home", __name__)
+_YEAR_S = 365 * 24 * 3600
+ART = ("class", "now", "lines")
+
+
+@pages.get("/")
+def first() -> str:
+    """Show three doors for three people."""
+    return render_template("home.html", count=len(book().children()), file=desk().path.name)
+
+
+@pages.post("/language")
+def choose_tongue() -> BaseResponse:
+    """Keep the language of the screens, and go back to where it was chosen."""
+    answer = redirect(_safe_place(request.form.get("back", "")))
+    if request.form.get("tongue") in tongue.tongues():
+        answer.set_cookie(tongue.COOKIE, request.form["tongue"], max_age=_YEAR_S, httponly=True, samesite="Strict")
+    return answer
+
+
+def _safe_place(path: str) -> str:
+    """Return a path of our own; the first page for anything that could lead elsewhere."""
+    tame = path.startswith("/") and not path.startswith("//") and "\\" not in path and path.isprintable()
+    return path if tame else url_for("home.first")
+
+
+@pages.get("/alive")
+def alive() -> tuple[str, int]:
+    """Say that the program answers."""
+    return "", 204
+
+
+@pages.get("/art/<which>.svg")
+def art(which: str) -> Response:
+    """Draw the picture on a door."""
+    if which not in ART:
+        abort(404)
+    return svg(desk().picture(("art", which), lambda press: art_svg(press, which)))
+
+
+@pages.get("/mark.svg")
+def mark() -> Response:
+    """Draw our name in our own letters."""
+    return svg(desk().picture("mark", mark_svg))
+
+
+def svg(text: str) -> Response:
+    """Return a picture as an answer."""
+    return Response(text, mimetype="image/svg+xml")

@@ -1,0 +1,113 @@
+"""PDFs made in the background, one after another, with how far each is and what could not be made.
+
+A finished PDF lies in an unnamed temporary file of this process, which the system removes when it is closed; only
+the newest few are kept. A job is known by the form that asked for it, so that a form sent twice makes one PDF.
+"""
+
+from __future__ import annotations
+
+import tempfile
+import traceback
+from collections import OrderedDict
+from collections.abc import Callable, Iterable, Iterator
+from concurrent.futures import ThreadPoolExecutor
+from dataclasses import dataclass, field
+from pathlib import Path
+from threading import Lock
+from typing import IO
+
+from namewright.pages.page import Page
+
+_KEPT = 8
+_IN_MEMORY_BYTES = 4_000_000
+
+
+@dataclass
+class Job:
+    """One PDF on its way. ``missed`` are sentences about what could not be made; ``problem`` is why there is none."""
+
+    id: str
+    total: int
+    done: int = 0
+    pages: int = 0
+    finished: bool = False
+    problem: str = ""
+    missed: list[str] = field(default_factory=list)
+    _file: IO[bytes] | None = None
+
+    @property
+    def ready(self) -> bool:
+        """Say whether there is a PDF to fetch."""
+        return self.finished and self._file is not None
+
+    def pdf(self) -> bytes:
+        """Return the PDF. Raises LookupError before there is one."""
+        if not self.ready or self._file is None:
+            raise LookupError(self.id)
+        self._file.seek(0)
+        return self._file.read()
+
+    def close(self) -> None:
+        """Let the file go."""
+        if self._file is not None:
+            self._file.close()
+            self._file = None
+
+
+Make = Callable[[Job], Iterable[Page]]
+
+
+@dataclass
+class Jobs:
+    """The jobs of one start of the program, the newest few."""
+
+    language: str = "en"
+    _jobs: OrderedDict[str, Job] = field(default_factory=OrderedDict)
+    _lock: Lock = field(default_factory=Lock)
+    _pool: ThreadPoolExecutor = field(default_factory=lambda: ThreadPoolExecutor(1, "pdf"))
+
+    def start(self, key: str, total: int, make: Make, language: str) -> Job:
+        """Begin a job, or return the one that this key began before."""
+        with self._lock:
+            if key in self._jobs:
+                return self._jobs[key]
+            job = self._jobs[key] = Job(key, total)
+            while len(self._jobs) > _KEPT:
+                self._jobs.popitem(last=False)[1].close()
+        self._pool.submit(_run, job, make, language)
+        return job
+
+    def get(self, key: str) -> Job | None:
+        """Return a job; None where it is not, or no longer, known."""
+        with self._lock:
+            return self._jobs.get(key)
+
+
+def _run(job: Job, make: Make, language: str) -> None:
+    from namewright.output.pdf import write_pdf
+
+    file = tempfile.SpooledTemporaryFile(max_size=_IN_MEMORY_BYTES)  # noqa: SIM115 - kept until fetched
+    try:
+        pages = iter(make(job))
+        first = next(pages, None)
+        if first is not None:
+            job.pages = write_pdf(_all(first, pages), file, title="Name practice", lang=language)  # type: ignore[arg-type]
+            job._file = file
+    except RuntimeError as error:  # the native library is missing; its message names no child
+        job.problem = str(error)
+    except Exception as error:
+        job.problem = where(error)
+    finally:
+        job.finished = True
+
+
+def _all(first: Page, rest: Iterator[Page]) -> Iterator[Page]:
+    yield first
+    yield from rest
+
+
+def where(error: BaseException) -> str:
+    """Return the kind of an error and where it arose: its own message may hold a name and is left away."""
+    frames = traceback.extract_tb(error.__traceback__)
+    place = f" ({Path(frames[-1].filename).name}, line {frames[-1].lineno})" if frames else ""
+    return f"{type(error).__name__}{place}"

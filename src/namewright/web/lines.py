@@ -1,0 +1,126 @@
+"""Lines that fit one hand: a child's own settings beside the class's, seen at true size, kept with their history.
+
+The form is made from the list of knobs, so a new knob shows up by itself. Lengths are millimetres.
+Out of scope: what a setting means (``tuning``) and how it is kept (``classbook``).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from flask import Blueprint, Response, abort, redirect, render_template, request, url_for
+from werkzeug.wrappers import Response as BaseResponse
+
+from namewright.classbook import BookChild, ClassbookError
+from namewright.classbook.keys import CHILD_KEYS, tuning_of
+from namewright.settings import Hand, NamePart, Support
+from namewright.tuning import KNOBS
+from namewright.web.aide import names_of
+from namewright.web.choices import control, sheet_of_child, sheet_of_class, tried
+from namewright.web.desk import book, child_or_404, class_settings, desk, members
+from namewright.web.home import svg
+from namewright.web.pictures import CannotDraw, row_svg
+from namewright.web.room import own_settings
+from namewright.web.tongue import say, tongue_of, words
+
+pages = Blueprint("lines", __name__)
+WORDED: Mapping[str, tuple[str, ...]] = {"hand": tuple(Hand), "support": tuple(Support), "practise": tuple(NamePart)}
+
+
+@pages.get("/lines")
+def choose() -> str:
+    """Ask whose lines shall fit better."""
+    return render_template("choose.html", members=members(), where="lines.show", section="lines",
+                           names_of=names_of)
+
+
+@pages.get("/child/<int:child_id>/lines")
+def show(child_id: int) -> str:
+    """Show a child's settings beside the class's."""
+    return _page(child_or_404(child_id))
+
+
+def _page(one: BookChild, typed: Mapping[str, str] | None = None, problem: str = "") -> str:
+    settings = class_settings()
+    everyone = sheet_of_class(settings)
+    class_tuning = tuning_of(settings)
+    history = book().history(one.id)
+    return render_template(
+        "lines.html", child=one, label=one.child.label, typed=one.settings if typed is None else typed,
+        problem=problem, controls=[control(knob, everyone, class_tuning) for knob in KNOBS], worded=WORDED,
+        class_values={"hand": everyone.hand, "support": everyone.support,
+                      "practise": settings.get("practise", NamePart.GIVEN)},
+        settings=settings, history=history, newest=history[0].id if history else 0,
+        standing=next((save.id for save in history if save.undoes is None and not save.undone), None),
+        nice=_nice, why=_why)
+
+
+def _nice(key: str) -> str:
+    """Return what a setting is called on the screen; its own key where the language has no word yet."""
+    table = words(tongue_of(request))
+    return table.get(f"knob.{key}") or table.get(f"lines.{key}") or key.replace("_", " ").capitalize()
+
+
+def _why(key: str, english: str) -> str:
+    """Return why one would set a knob, in the language of the screen where it has been put into words."""
+    return words(tongue_of(request)).get(f"why.{key}", english)
+
+
+@pages.post("/child/<int:child_id>/lines")
+def keep(child_id: int) -> str | tuple[str, int] | BaseResponse:
+    """Keep the settings; those that are as they should be already are kept without a word in the history."""
+    one = child_or_404(child_id)
+    wanted = {key: request.form.get(key, "") for key in CHILD_KEYS if key in request.form}
+    try:
+        asked = own_settings(wanted)
+        same = all(one.settings.get(key) == asked.get(key) for key in wanted)
+        save = None if same else book().set_settings(one.id, wanted, who=request.form.get("who", ""),
+                                                     after_save=_number("after"))
+    except (ClassbookError, ValueError) as error:
+        return _page(child_or_404(child_id), wanted, str(error)), 409
+    return _back(child_id, "lines.kept" if save else "lines.unchanged", label=one.child.label)
+
+
+def _number(field: str) -> int:
+    text = request.form.get(field, "")
+    if not text.isdecimal():
+        abort(400)
+    return int(text)
+
+
+def _back(child_id: int, key: str, **fields: object) -> BaseResponse:
+    told = desk().tell([say(tongue_of(request), key, **fields)])
+    return redirect(url_for("lines.show", child_id=child_id, told=told))
+
+
+@pages.post("/child/<int:child_id>/lines/undo")
+def undo(child_id: int) -> BaseResponse:
+    """Take back the newest change that still stands; a form sent twice takes back once."""
+    child_or_404(child_id)
+    try:
+        save = book().undo(child_id, who=request.form.get("who", ""), after_save=_number("after"))
+    except ClassbookError:
+        save = None
+    return _back(child_id, "lines.undid" if save else "lines.undid_before")
+
+
+@pages.get("/picture/<int:child_id>/row.svg")
+def row(child_id: int) -> Response:
+    """Draw a row of a child's name: as the settings in the address would have it, or (``side=class``) the class's."""
+    one, settings = child_or_404(child_id), class_settings()
+    try:
+        if request.args.get("side") == "class":
+            chosen, name = sheet_of_class(settings), one.child.practice
+        else:
+            trial = tried(one, settings, own_settings(request.args)) if request.args else one
+            chosen, name = sheet_of_child(trial, settings), trial.child.practice
+        return svg(desk().picture(("row", name, chosen), lambda press: row_svg(press, name, chosen)))
+    except (CannotDraw, ValueError) as error:
+        return Response(str(error), 422, mimetype="text/plain")
+
+
+@pages.get("/screen")
+def screen() -> str:
+    """Measure the screen with a bank card."""
+    back = request.args.get("child", "")
+    return render_template("screen.html", child_id=int(back) if back.isdecimal() else None)

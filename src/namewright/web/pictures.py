@@ -1,0 +1,96 @@
+"""Pages for the screen: the engine's own pages as SVG, and rows of a name to be shown at their true size.
+
+Millimetres, y down. Out of scope: how large a millimetre is on a screen (the browser's part).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+
+from namewright.classbook import BookChild
+from namewright.classwork import Work
+from namewright.letters.alphabet import MissingLetters
+from namewright.lines.fit import DoesNotFit
+from namewright.lines.forms import Form
+from namewright.output.svg import page_svg
+from namewright.pages import blocks
+from namewright.pages.page import Item, Page
+from namewright.pages.press import Press
+from namewright.pages.sheet import SheetSettings
+from namewright.practice.order import order_class
+from namewright.web.choices import sheet_of_child
+
+_EDGE_MM = 2.0
+
+
+class CannotDraw(Exception):
+    """A page or row cannot be made; the message is a sentence."""
+
+
+def child_pages(press: Press, one: BookChild, settings: Mapping[str, str]) -> tuple[Page, ...]:
+    """Return a child's practice sheet. Raises CannotDraw."""
+    work = Work(press)
+    pages = tuple(work.sheets(order_class([one.child]), sheet_of_child(one, settings)))
+    if not pages:
+        raise CannotDraw(" ".join(missed.reason for missed in work.not_made))
+    return pages
+
+
+def sheet_svg(press: Press, one: BookChild, settings: Mapping[str, str]) -> str:
+    """Return the first page of a child's sheet. Raises CannotDraw."""
+    return page_svg(child_pages(press, one, settings)[0])
+
+
+def row_svg(press: Press, name: str, settings: SheetSettings) -> str:
+    """Return a name on its lines, once to read and once in dots, on a picture just large enough. Raises CannotDraw."""
+    try:
+        return page_svg(_row_page(press, name, settings))
+    except (MissingLetters, DoesNotFit) as error:
+        raise CannotDraw(f"{str(error)[:1].upper()}{str(error)[1:]}.") from error
+
+
+def _row_page(press: Press, name: str, settings: SheetSettings) -> Page:
+    ruling = settings.ruling
+    spacing = settings.tuning.letter_spacing or 0.0
+    press = press.lettering(settings.letters)
+    line = press.case(ruling, spacing).line(name)
+    space = blocks.row_space(ruling, [line])
+    items: list[Item] = []
+    for count, form in enumerate((Form.SOLID, Form.DOTTED)):
+        baseline = _EDGE_MM + count * space.height_mm + space.rise_mm
+        inks = blocks.letters_at(press, line, form, 2 * _EDGE_MM, baseline)
+        items.append(blocks.ruled_row(name, form, ruling, _EDGE_MM, line.width_mm + 3 * _EDGE_MM, baseline, inks))
+    return Page(line.width_mm + 4 * _EDGE_MM, 2 * (space.height_mm + _EDGE_MM), tuple(items))
+
+
+def art_svg(press: Press, which: str) -> str:
+    """Return a drawing for the first page, in the engine's own letters. Raises KeyError for one there is not."""
+    from namewright.lines.ruling import custom_ruling
+
+    rows: Mapping[str, Sequence[tuple[str, Form, float]]] = {
+        "class": (("Wren", Form.SOLID, 11), ("Otto", Form.DOTTED, 11), ("Bo", Form.BLANK, 11)),
+        "now": (("Mi", Form.SOLID, 24),),
+        "lines": (("a", Form.SOLID, 8), ("a", Form.SOLID, 13), ("a", Form.SOLID, 20)),
+    }
+    items: list[Item] = []
+    x, y = 4.0, 3.0
+    for text, form, height in rows[which]:
+        ruling = custom_ruling(height, gap_mm=1.0)
+        line = press.case(ruling).line(text)
+        wide = 20.0 if which == "lines" else 66.0
+        baseline = 27.0 if which != "class" else y + height
+        inks = blocks.letters_at(press, line, form, x + (wide - line.width_mm) / 2 if which == "lines" else x + 4,
+                                 baseline)
+        items.append(blocks.ruled_row(text, form, ruling, x, x + wide, baseline, inks))
+        x, y = (x + wide + 3.0, y) if which == "lines" else (x, y + height + 3.5)
+    return page_svg(Page(74.0, 42.0, tuple(items)))
+
+
+def mark_svg(press: Press) -> str:
+    """Return the word Namewright in our own letters, no lines; its colour is the page's, through a mask."""
+    from namewright.lines.ink import BLACK, Ink, Style
+
+    ink = press.text("Namewright", 5.0)
+    bold = Ink(Style(1.05, BLACK), ink.pieces)
+    x0, y0, x1, y1 = bold.bounds()
+    return page_svg(Page(x1 - x0 + 1, y1 - y0 + 1, (bold.moved(0.5 - x0, 0.5 - y0),)))

@@ -1,0 +1,128 @@
+"""Printing: an order becomes one PDF made in the background, or pages on the screen that the browser prints."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from itertools import islice
+
+from flask import Blueprint, Response, abort, redirect, render_template, request, url_for
+from markupsafe import Markup
+from werkzeug.wrappers import Response as BaseResponse
+
+from namewright.names.model import Roster
+from namewright.names.roster import read_roster
+from namewright.output.svg import page_svg
+from namewright.pages.page import Page
+from namewright.pages.press import captions
+from namewright.settings import NamePart
+from namewright.web import guard
+from namewright.web.desk import book, class_settings, desk, members
+from namewright.web.jobs import Job
+from namewright.web.room import keep_choices
+from namewright.web.tongue import say, tongue_of
+from namewright.web.what import KINDS, Making, Wanted, of_ids
+
+pages = Blueprint("printing", __name__)
+_MOST_ON_SCREEN = 60
+
+
+def wanted(form: Mapping[str, str], lists: Mapping[str, list[str]]) -> Wanted:
+    """Return what a form asks to print, with the settings that are kept."""
+    chosen = frozenset(int(one) for one in lists["child"] if one.isdecimal())
+    pairs = [(one.one, one.placed) for one in members()]
+    kinds = tuple(kind for kind in KINDS if kind in lists["what"])
+    return Wanted(kinds, of_ids(pairs, None if form.get("who") != "ticked" else chosen), class_settings(), _roster())
+
+
+def _roster() -> Roster:
+    return read_roster(book().roster_text(), "the list", NamePart(class_settings().get("practise", NamePart.GIVEN)))
+
+
+def _lists() -> Mapping[str, list[str]]:
+    return {key: request.values.getlist(key) for key in ("child", "what")}
+
+
+@pages.post("/print")
+def start() -> BaseResponse:
+    """Keep the choices and begin to make the PDF; the same form sent twice makes one."""
+    keep_choices(request.form)
+    asked = wanted(request.form, _lists())
+    problem = _problem(asked)
+    if problem:
+        return redirect(url_for("room.show", told=desk().tell([say(tongue_of(request), problem)])))
+    if "view" in request.form:
+        return redirect(url_for("printing.on_screen", what=asked.kinds, child=[one.id for one, _ in asked.children]))
+    nonce = request.form[guard.TOKEN_FIELD].partition(".")[0]
+    language = captions(class_settings().get("language", "en"))["language"]
+    return redirect(url_for("printing.job", key=begin(nonce, asked, language).id))
+
+
+def _problem(asked: Wanted) -> str:
+    if not asked.kinds:
+        return "class.nothing"
+    return "" if asked.children else "class.nobody"
+
+
+def begin(key: str, asked: Wanted, language: str) -> Job:
+    """Begin a job, or return the one that this key began."""
+    template = say(tongue_of(request), "job.missed", label="{label}", reason="{reason}")
+
+    def make(job: Job) -> Iterator[Page]:
+        def step() -> None:
+            job.done += 1
+        making = Making(asked, step=step)
+        yield from making.pages()
+        job.missed += [template.format(label=label, reason=reason) for label, reason in making.missed]
+
+    return desk().jobs.start(key, asked.steps, make, language)
+
+
+@pages.get("/print/<key>")
+def job(key: str) -> str | tuple[str, int]:
+    """Show how far a PDF is."""
+    found = desk().jobs.get(key)
+    return render_template("job.html", job=found), 200 if found else 404
+
+
+@pages.get("/print/<key>/state")
+def state(key: str) -> str:
+    """Return the part of the page that changes while the PDF is made."""
+    return render_template("_job.html", job=_job(key))
+
+
+def _job(key: str) -> Job:
+    found = desk().jobs.get(key)
+    if found is None:
+        abort(404)
+    return found
+
+
+@pages.get("/print/<key>/pages.pdf")
+def pdf(key: str) -> Response:
+    """Return a finished PDF."""
+    found = _job(key)
+    if not found.ready:
+        abort(404)
+    return pdf_answer(found.pdf())
+
+
+def pdf_answer(data: bytes) -> Response:
+    """Return a PDF to be shown by the browser; its file name tells nothing about a child."""
+    answer = Response(data, mimetype="application/pdf")
+    answer.headers["Content-Disposition"] = 'inline; filename="name-practice.pdf"'
+    return answer
+
+
+@pages.get("/print/pages")
+def on_screen() -> str:
+    """Show the pages themselves, each as large as its paper, for the browser to print."""
+    asked = wanted({"who": "ticked"}, _lists())
+    making = Making(asked)
+    shown = [drawn(page) for page in islice(making.pages(), _MOST_ON_SCREEN)]
+    return render_template("print.html", shown=shown, missed=making.missed, note=None)
+
+
+def drawn(page: Page) -> tuple[str, Markup]:
+    """Return a page's kind of paper, by the class name in the style sheet, and its drawing."""
+    name = f"p{round(page.width_mm * 10)}x{round(page.height_mm * 10)}"
+    return name, Markup(page_svg(page).partition("?>")[2] or page_svg(page))

@@ -1,0 +1,109 @@
+"""The class: its order with reasons, how its pages look, what to print, and the page itself as it will print."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+
+from flask import Blueprint, Response, redirect, render_template, request, url_for
+from werkzeug.wrappers import Response as BaseResponse
+
+from namewright.classbook import BookChild
+from namewright.classbook.keys import checked_setting
+from namewright.lines.ruling import DEFAULT_RULING, PRESETS
+from namewright.pages.paper import Paper
+from namewright.pages.press import languages
+from namewright.practice.order import Order
+from namewright.settings import Hand, Support
+from namewright.web.choices import PAGE_KEYS, tried
+from namewright.web.desk import Member, book, child_or_404, class_settings, desk, members
+from namewright.web.home import svg
+from namewright.web.pictures import CannotDraw, sheet_svg
+from namewright.web.tongue import say, tongue_of
+from namewright.web.what import KINDS
+
+pages = Blueprint("room", __name__)
+CHOICES: Mapping[str, tuple[str, ...]] = {
+    "paper": tuple(Paper), "support": tuple(Support), "hand": tuple(Hand), "language": languages(),
+    "order": tuple(Order),
+}
+
+
+@pages.get("/class")
+def show() -> str | BaseResponse:
+    """Show the class; where there is none yet, the place to paste one."""
+    everyone = members()
+    if not everyone:
+        return redirect(url_for("roster.show"))
+    first = next((one for one in everyone if str(one.id) == request.args.get("look")), everyone[0])
+    return render_template("class.html", members=everyone, looked=first, settings=class_settings(), choices=CHOICES,
+                           rulings=PRESETS.values(), usual_ruling=DEFAULT_RULING, kinds=KINDS, groups=_groups(everyone))
+
+
+def _groups(everyone: Sequence[Member]) -> list[Sequence[Member]]:
+    """Return the groups that share letters, by their number; none where all stand in one."""
+    numbers = sorted({one.placed.group for one in everyone if one.placed.group is not None})
+    found: list[Sequence[Member]] = [[one for one in everyone if one.placed.group == number] for number in numbers]
+    return found if len(found) > 1 else []
+
+
+def asked_settings(form: Mapping[str, str]) -> dict[str, str]:
+    """Return the class's settings with those of a form over them; one that cannot be set raises ClassbookError.
+
+    A form that shows a choice sends it, but a box that is not ticked sends nothing.
+    """
+    settings = dict(class_settings())
+    for key in PAGE_KEYS:
+        text = checked_setting(key, form.get(key, ""), of_class=True)
+        settings.pop(key, None)
+        if text is not None:
+            settings[key] = text
+    return settings
+
+
+def keep_choices(form: Mapping[str, str]) -> None:
+    """Keep the choices of a form for the class."""
+    book().set_class_settings({key: form.get(key, "") for key in PAGE_KEYS})
+
+
+@pages.post("/class/choices")
+def keep() -> BaseResponse:
+    """Keep the choices, and show the class again."""
+    keep_choices(request.form)
+    told = desk().tell([say(tongue_of(request), "class.kept")])
+    return redirect(url_for("room.show", told=told))
+
+
+@pages.post("/class/order")
+def order() -> BaseResponse:
+    """Keep the order of the class."""
+    book().set_class_setting("order", request.form.get("order", ""))
+    return redirect(url_for("room.show"))
+
+
+@pages.get("/picture/<int:child_id>/page.svg")
+def picture(child_id: int) -> Response:
+    """Draw a child's page; with ``trial=class`` or ``trial=own`` as if the settings in the address were kept."""
+    one, settings = child_or_404(child_id), class_settings()
+    try:
+        if request.args.get("trial") == "class":
+            settings = asked_settings(request.args)
+            one = tried(one, settings, one.settings)
+        elif request.args.get("trial") == "own":
+            one = tried(one, settings, own_settings(request.args))
+        return drawn(one, settings)
+    except (CannotDraw, ValueError) as error:
+        return Response(str(error), 422, mimetype="text/plain")
+
+
+def own_settings(form: Mapping[str, str]) -> dict[str, str]:
+    """Return the child's settings in a form; one that cannot be set raises ClassbookError."""
+    from namewright.classbook.keys import CHILD_KEYS
+
+    found = {key: checked_setting(key, form.get(key, ""), of_class=False) for key in CHILD_KEYS}
+    return {key: text for key, text in found.items() if text is not None}
+
+
+def drawn(one: BookChild, settings: Mapping[str, str]) -> Response:
+    """Draw a child's page with these settings. Raises CannotDraw."""
+    asked = ("sheet", one.child, one.tuning, sorted(settings.items()))
+    return svg(desk().picture(asked, lambda press: sheet_svg(press, one, settings)))

@@ -1,0 +1,76 @@
+"""The page on this machine: an address, a server that keeps quiet, and the browser.
+
+The server answers on loopback; with a passphrase also on this machine's address in the local network. What is sent
+there is not encrypted, which is said before it is opened. Nothing about a request is logged.
+"""
+
+from __future__ import annotations
+
+import logging
+import os
+import socket
+import threading
+import webbrowser
+from collections.abc import Callable
+from pathlib import Path
+
+from namewright.web.app import create_app
+
+LOOPBACK = "127.0.0.1"
+USUAL_PORT = 47613  # the same each time if it is free, so that an open page finds the program again
+THREADS = 8
+_MOST_BODY_BYTES = 4_000_000  # a little over what the application takes, so that it can say so in a sentence
+
+
+def default_class() -> Path:
+    """Return the class's file in the user's own data folder, the folder made private. Raises OSError."""
+    from platformdirs import user_data_path
+
+    folder = user_data_path("namewright", appauthor=False)
+    folder.mkdir(parents=True, exist_ok=True, mode=0o700)
+    return folder / "class.db"
+
+
+def free_port(host: str, wanted: int | None) -> int:
+    """Return the port that was asked for, else the usual one, else any that is free.
+
+    Raises OSError where the port asked for is taken.
+    """
+    tries = [wanted] if wanted else [USUAL_PORT, 0]
+    for port in tries:
+        try:
+            with socket.socket() as probe:
+                if os.name == "posix":
+                    probe.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
+                probe.bind((host, port))
+                return int(probe.getsockname()[1])
+        except OSError:
+            if port == tries[-1]:
+                raise
+    raise OSError("no port is free")
+
+
+def local_address() -> str:
+    """Return this machine's address in its network; nothing is sent. Raises OSError where there is no network."""
+    with socket.socket(socket.AF_INET, socket.SOCK_DGRAM) as probe:
+        probe.connect(("192.0.2.1", 9))  # TEST-NET-1, RFC 5737: an address that nobody has
+        return str(probe.getsockname()[0])
+
+
+def serve(class_file: Path, port: int | None, *, passphrase: str = "", say: Callable[[str], None] = print,
+          browser: bool = True) -> None:
+    """Serve until interrupted. Raises OSError where the port is taken or there is no network to share on."""
+    from waitress.server import create_server
+
+    where = [LOOPBACK, *([local_address()] if passphrase else [])]
+    port = free_port(LOOPBACK, port)
+    hosts = [f"{host}:{port}" for host in (*where, "localhost")]
+    app = create_app({"CLASS": str(class_file), "HOSTS": hosts, "PASSPHRASE": passphrase})
+    logging.getLogger("waitress").setLevel(logging.CRITICAL)
+    listen = " ".join(f"{host}:{port}" for host in where)
+    server = create_server(app, listen=listen, threads=THREADS, ident=None, max_request_body_size=_MOST_BODY_BYTES)
+    address = f"http://{where[-1]}:{port}/"
+    say(address)
+    if browser:
+        threading.Timer(0.3, webbrowser.open, [address]).start()
+    server.run()

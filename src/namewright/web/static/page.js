@@ -1,0 +1,242 @@
+// A little help for each screen; every screen works without it. No name is kept: only the size of the
+// screen and an adult's initials stay in this browser.
+"use strict";
+const all = (what, within = document) => [...within.querySelectorAll(what)];
+const one = (what, within = document) => within.querySelector(what);
+
+// --- a form is sent only to a program that answers: what was typed stays on the page otherwise ---
+for (const form of all("form[data-alive]")) {
+  let sending = false;
+  form.addEventListener("submit", async (event) => {
+    if (sending) return;
+    event.preventDefault();
+    try {
+      await fetch("/alive", { cache: "no-store" });
+    } catch {
+      sayOffline(form);
+      return;
+    }
+    sending = true;
+    form.requestSubmit(event.submitter);
+    setTimeout(() => { sending = false; }, 1500);
+  });
+}
+function sayOffline(form) {
+  one(".offline")?.remove();
+  const note = document.createElement("p");
+  note.className = "warn offline";
+  note.setAttribute("role", "alert");
+  note.textContent = document.body.dataset.offline;
+  form.prepend(note);
+  note.scrollIntoView({ block: "center" });
+}
+
+// --- the newest answer wins, and one question is on its way at a time ---
+function lively(ask) {
+  let busy = false, again = false;
+  return async function run() {
+    if (busy) { again = true; return; }
+    busy = true;
+    try { await ask(); } catch { /* the program does not answer; the form says so when it is sent */ }
+    busy = false;
+    if (again) { again = false; run(); }
+  };
+}
+async function draw(image, address, said) {
+  const answer = await fetch(address);
+  const text = await answer.text();
+  if (answer.ok) image.src = "data:image/svg+xml," + encodeURIComponent(text);
+  if (said) said.textContent = answer.ok ? "" : text;
+}
+
+// --- the list: read again while it is mended ---
+const list = one("form[data-list]");
+if (list) {
+  const lines = one("[data-lines]", list);
+  let wait;
+  lines?.addEventListener("input", () => { clearTimeout(wait); wait = setTimeout(readAgain, 400); });
+  list.addEventListener("change", (event) => { if (lines && event.target.name === "practise") readAgain(); });
+  const readAgain = lively(async () => {
+    const answer = await fetch(list.dataset.list, { method: "POST", body: new FormData(list) });
+    if (answer.ok) mend(lines, await answer.text());
+  });
+  const file = one("input[type=file]", list), text = one("textarea", list);
+  file?.addEventListener("change", () => { if (file.files.length) list.requestSubmit(); });
+  if (file) for (const kind of ["dragover", "drop"]) {
+    document.addEventListener(kind, (event) => {
+      if (!event.dataTransfer?.files.length && kind === "drop") return;
+      event.preventDefault();
+      if (kind === "drop") { file.files = event.dataTransfer.files; list.requestSubmit(); }
+    });
+  }
+  text?.addEventListener("input", () => { if (file) file.value = ""; });
+}
+// Only what was said about the lines is replaced: the field that is typed in keeps its place and its cursor.
+function mend(lines, html) {
+  const fresh = new DOMParser().parseFromString(html, "text/html");
+  const now = all("[data-line]", lines), next = all("[data-line]", fresh);
+  one(".counted", lines).replaceWith(one(".counted", fresh));
+  next.forEach((line, at) => {
+    const here = now[at];
+    if (!here) { one("ol", lines).append(line); return; }
+    here.className = line.className;
+    one(".read", here).replaceWith(one(".read", line));
+    const label = one("label", here), field = one("input[name=line]", here), model = one("input[name=line]", line);
+    label.textContent = one("label", line).textContent;
+    label.htmlFor = field.id = model.id;
+    if (model.hasAttribute("aria-describedby")) field.setAttribute("aria-describedby", model.getAttribute("aria-describedby"));
+  });
+}
+
+// --- the class: the page follows the choices ---
+const room = one("form[data-class]");
+if (room) {
+  const image = one("#preview"), said = one("#preview-said");
+  const show = lively(() => {
+    const asked = new URLSearchParams();
+    for (const field of all("[data-live]", room)) if (field.type !== "checkbox" || field.checked) asked.set(field.name, field.value);
+    return draw(image, image.dataset.src + "&" + asked, said);
+  });
+  room.addEventListener("input", (event) => { if ("live" in event.target.dataset) show(); });
+  for (const link of all("[data-look]")) link.addEventListener("click", (event) => {
+    event.preventDefault();
+    one(".members .looked")?.classList.remove("looked");
+    link.closest("li[id]").classList.add("looked");
+    image.dataset.src = link.dataset.look;
+    image.alt = link.dataset.alt;
+    one("#look").textContent = link.dataset.heading;
+    show();
+    if (one("#look").getBoundingClientRect().top < 0 || one("#look").getBoundingClientRect().top > innerHeight) one("#look").scrollIntoView();
+  });
+  const ticked = () => { one("input[name=who][value=ticked]", room).checked = true; };
+  for (const box of all("input[name=child]")) box.addEventListener("change", ticked);
+  const groups = one("[data-groups]");
+  if (groups) groups.hidden = false;
+  for (const button of all("[data-tick]")) button.addEventListener("click", () => {
+    const ids = button.dataset.tick.split(" ");
+    for (const box of all("input[name=child]")) box.checked = ids.includes(box.value);
+    ticked();
+  });
+}
+
+// --- a PDF on its way ---
+const job = one("[data-job]");
+if (job && !one("[data-finished]", job)) {
+  const look = async () => {
+    try {
+      const answer = await fetch(job.dataset.job);
+      if (answer.ok) job.innerHTML = await answer.text();
+    } catch { /* asked again below */ }
+    if (!one("[data-finished]", job)) setTimeout(look, 300);
+    else one("a.main", job)?.focus();
+  };
+  setTimeout(look, 150);
+}
+
+// --- finding a child by the first letters ---
+const plain = (text) => text.normalize("NFD").replace(/\p{Mn}/gu, "").toLowerCase().trim();
+const names = one("[data-names]");
+if (names) {
+  const form = one("[data-finder]"), field = one("#letters"), found = one("#found");
+  const filter = one("[data-filter]");
+  if (filter) { filter.hidden = false; field.focus(); }
+  const narrow = () => {
+    const typed = plain(field.value);
+    let shown = all("li", names).filter((item) => {
+      item.hidden = !item.dataset.begins.split("|").some((name) => name.startsWith(typed));
+      item.classList.remove("first");
+      return !item.hidden;
+    });
+    if (typed && shown.length) shown[0].classList.add("first");
+    if (found) found.textContent = !typed ? form.dataset.all : shown.length === 0 ? form.dataset.none
+      : shown.length === 1 ? form.dataset.one : form.dataset.found.replace("#", shown.length);
+    return shown;
+  };
+  field.addEventListener("input", narrow);
+  field.addEventListener("keydown", (event) => {
+    const first = one(".first > *", names);
+    if (event.key === "Enter" && first) { event.preventDefault(); first.click(); }
+    if (event.key === "ArrowDown") { event.preventDefault(); one("li:not([hidden]) > *", names)?.focus(); }
+  });
+  names.addEventListener("keydown", (event) => {
+    const step = { ArrowDown: 1, ArrowRight: 1, ArrowUp: -1, ArrowLeft: -1 }[event.key];
+    if (!step) return;
+    event.preventDefault();
+    const shown = all("li:not([hidden]) > *", names), at = shown.indexOf(document.activeElement) + step;
+    if (at < 0) field.focus(); else shown[Math.min(at, shown.length - 1)]?.focus();
+  });
+  if (field.value) narrow();
+}
+
+// --- true size: how many of the page's pixels a millimetre takes, at the zoom of this moment ---
+const SCREEN = "namewright-pixels-per-mm";  // device pixels, so that zooming changes nothing
+const perMm = () => (Number(localStorage.getItem(SCREEN)) || 96 / 25.4 * devicePixelRatio) / devicePixelRatio;
+function trueSize(image) {
+  const width = image.naturalWidth;  // an SVG in mm is drawn at 96 pixels an inch unless told otherwise
+  if (width) image.style.width = width / (96 / 25.4) * perMm() + "px";
+}
+for (const image of all("[data-true]")) {
+  image.addEventListener("load", () => trueSize(image));
+  if (image.complete) trueSize(image);
+}
+addEventListener("resize", () => all("[data-true]").forEach(trueSize));
+const screenNote = one("[data-screen]");
+if (screenNote && localStorage.getItem(SCREEN)) screenNote.textContent = screenNote.dataset.fitted;
+
+const measure = one("[data-measure]");
+if (measure) {
+  measure.hidden = false;
+  const card = one("[data-card]"), slider = one("#card-size");
+  const fit = () => {
+    card.style.width = slider.value + "px";
+    card.style.height = slider.value * 53.98 / 85.60 + "px";
+  };
+  slider.value = 85.60 * perMm();
+  slider.addEventListener("input", fit);
+  for (const button of all("[data-step]", measure)) button.addEventListener("click", () => {
+    slider.value = Number(slider.value) + Number(button.dataset.step);
+    fit();
+  });
+  one("[data-measured]").addEventListener("click", () => {
+    localStorage.setItem(SCREEN, slider.value / 85.60 * devicePixelRatio);
+    const said = one("[data-kept]");
+    said.textContent = said.dataset.kept;
+  });
+  fit();
+}
+
+// --- one child's settings: slider and field are one, and the pictures follow ---
+const own = one("form[data-own]");
+if (own) {
+  const row = one("#own-row"), page = one("#preview"), said = one("#preview-said"), height = one("#own-said");
+  const asked = () => { const form = new FormData(own); for (const key of ["token", "after", "who"]) form.delete(key); return new URLSearchParams(form); };
+  const showRow = lively(() => draw(row, row.dataset.src + "?" + asked(), null));
+  const showPage = lively(() => draw(page, page.dataset.src + "&" + asked(), said));
+  let wait;
+  const show = () => {
+    const typed = own.elements.line_height?.value;
+    height.textContent = typed ? typed + " mm" : "";
+    showRow();
+    clearTimeout(wait);
+    wait = setTimeout(showPage, 120);
+  };
+  for (const slider of all("[data-turns]", own)) {
+    const field = own.elements[slider.dataset.turns];
+    slider.hidden = false;
+    slider.addEventListener("input", () => { field.value = slider.value; });
+    field.addEventListener("input", () => { if (field.value) slider.value = field.value; });
+  }
+  for (const button of all("[data-clears]", own)) {
+    button.hidden = false;
+    button.addEventListener("click", () => { own.elements[button.dataset.clears].value = ""; show(); });
+  }
+  own.addEventListener("input", show);
+}
+
+// --- an adult's initials, for the record, typed once on this device ---
+for (const field of all("[data-initials]")) {
+  field.value ||= localStorage.getItem("namewright-initials") ?? "";
+  field.addEventListener("change", () => localStorage.setItem("namewright-initials", field.value));
+}
+const printer = one("[data-print]");
+if (printer) { printer.hidden = false; printer.addEventListener("click", () => print()); }

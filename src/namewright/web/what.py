@@ -1,0 +1,134 @@
+"""What can be printed, in one PDF or as pages on the screen: the kinds, and the pages of an order for them.
+
+Pages are made one by one as they are asked for. Out of scope: writing the file (``jobs``), choosing (``room``).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, field
+
+from namewright.classbook import BookChild
+from namewright.classwork import Work
+from namewright.letters.alphabet import MissingLetters
+from namewright.lines.fit import DoesNotFit
+from namewright.names.model import Roster
+from namewright.pages.card import CardSettings, CardSize, card_page, card_sheet
+from namewright.pages.page import Page
+from namewright.pages.paper import Paper
+from namewright.pages.plan import PlanSettings, plan_pages
+from namewright.pages.press import Press
+from namewright.practice.order import Order, Placed
+from namewright.practice.weeks import letter_weeks
+from namewright.web.choices import card_of_child, sheet_of_child, sheet_of_class, tiles_of_class
+
+KINDS = ("sheets", "cards", "tiles", "adult", "plan")
+PLANNED = (Order.PRACTICE, Order.NEED, Order.FAMILY)  # the orders that a plan can explain
+FOR_ADULTS = frozenset({"adult", "plan"})  # one step of the progress bar each
+
+
+@dataclass(frozen=True, slots=True)
+class Wanted:
+    """An order: kinds of pages, for these children in this order, with the class's settings as text."""
+
+    kinds: tuple[str, ...]
+    children: tuple[tuple[BookChild, Placed], ...]
+    settings: Mapping[str, str]
+    roster: Roster
+
+    @property
+    def steps(self) -> int:
+        """Return how many steps the progress bar takes."""
+        return max(1, sum(1 if kind in FOR_ADULTS else len(self.children) for kind in self.kinds))
+
+
+@dataclass
+class Making:
+    """An order being made: ``missed`` gathers (label, reason), ``step`` is told of each child that is done."""
+
+    wanted: Wanted
+    press: Press = field(default_factory=Press)
+    step: Callable[[], None] = lambda: None
+    missed: list[tuple[str, str]] = field(default_factory=list)
+    made: list[Placed] = field(default_factory=list)
+
+    def pages(self) -> Iterator[Page]:
+        """Yield the pages of every kind."""
+        makers = {"sheets": self._sheets, "cards": self._cards, "tiles": self._tiles, "adult": self._adult,
+                  "plan": self._plan}
+        for kind in sorted(self.wanted.kinds, key=list(makers).index):
+            yield from makers[kind]()
+
+    def _sheets(self) -> Iterator[Page]:
+        for one, placed in self.wanted.children:
+            work = Work(self.press)
+            yield from work.sheets([placed], sheet_of_child(one, self.wanted.settings))
+            self._note(work)
+            self.step()
+
+    def _note(self, work: Work) -> None:
+        self.made += work.made
+        self.missed += [(each.child.label, each.reason) for each in work.not_made]
+
+    def _cards(self) -> Iterator[Page]:
+        for one, _ in self.wanted.children:
+            try:
+                yield card_of(self.press, one, self.wanted.settings, None)
+            except (MissingLetters, DoesNotFit) as error:
+                self.missed.append((one.child.label, sentence(error)))
+            self.step()
+
+    def _tiles(self) -> Iterator[Page]:
+        work = Work(self.press)
+        yield from work.tiles(self._stepping(), tiles_of_class(self.wanted.settings))
+        self.missed += [(each.child.label, each.reason) for each in work.not_made]
+
+    def _stepping(self) -> Iterator[Placed]:
+        for _, placed in self.wanted.children:
+            yield placed
+            self.step()
+
+    def _adult(self) -> Iterator[Page]:
+        work = Work(self.press)
+        work.made = list(self.made) if "sheets" in self.wanted.kinds else [one for _, one in self.wanted.children]
+        yield from work.summary(self.wanted.roster, sheet_of_class(self.wanted.settings))
+        self.step()
+
+
+    def _plan(self) -> Iterator[Page]:
+        placed, sheet = [one for _, one in self.wanted.children], sheet_of_class(self.wanted.settings)
+        by = Order(self.wanted.settings.get("order", Order.PRACTICE))
+        settings = PlanSettings(sheet.paper, sheet.binding, by if by in PLANNED else Order.PRACTICE, sheet.language)
+        yield from plan_pages(self.press, placed, letter_weeks([one.child.practice for one in placed]), settings)
+        self.step()
+
+
+def card_of(press: Press, one: BookChild, settings: Mapping[str, str], size: CardSize | None) -> Page:
+    """Return a child's card: of a size of its own, or (None) a sheet of the class's paper filled with cards.
+
+    Raises MissingLetters or DoesNotFit.
+    """
+    card = card_of_child(one, settings, size or CardSize.INDEX_4X6)
+    return card_for(press, one.child.practice, one.child.label, card, settings, size)
+
+
+def card_for(press: Press, name: str, label: str, card: CardSettings, settings: Mapping[str, str],
+             size: CardSize | None) -> Page:
+    """Return a card for a name. Raises MissingLetters or DoesNotFit."""
+    from namewright.pages.summary import drawable
+
+    if size is None:
+        return card_sheet(press, name, drawable(press, label), card, Paper(settings.get("paper", Paper.LETTER)))
+    return card_page(press, name, drawable(press, label), card)
+
+
+def sentence(error: Exception) -> str:
+    """Return what an error says as a sentence."""
+    words = str(error)
+    return words[:1].upper() + words[1:] + "."
+
+
+def of_ids(members: Sequence[tuple[BookChild, Placed]], ids: frozenset[int] | None,
+           ) -> tuple[tuple[BookChild, Placed], ...]:
+    """Return those members whose ids were chosen; None chooses all."""
+    return tuple(pair for pair in members if ids is None or pair[0].id in ids)
