@@ -28,6 +28,7 @@ _FEATURES = {"kern": True, "mark": True, "mkmk": True, "liga": False, "clig": Fa
 _SPACES = " \u00a0"
 _MOST_SEGMENTS = 2000  # of one letter's outline: more is a picture, not a letter
 _LONGEST_OUTLINE = 100 * LETTER_UNITS
+_LARGEST = (-6 * LETTER_UNITS, -2 * LETTER_UNITS, 6 * LETTER_UNITS, 4 * LETTER_UNITS)  # of one letter about its origin
 
 Shape = tuple[tuple[int, int, int], ...]  # the glyphs of one letter: glyph id and offsets in font units
 
@@ -126,12 +127,15 @@ class Lettering:
     def drawn(self, letter: Shaped) -> tuple[tuple[Contour, ...], tuple[Stroke, ...]]:
         """Return a letter's contours and centreline in letter units, y up.
 
-        Raises NotInFont for one without an outline, or with one too intricate to be a letter.
+        Raises NotInFont for one without an outline, or with one too intricate or too large to be a letter.
         """
         if letter.shape not in self._drawn:
             contours = tuple(self._contours(letter))
             if not contours:
                 raise NotInFont(f"the font “{self.name}” leaves {_named(letter)} blank", tuple(letter.cluster))
+            if not _within(join_bounds(contour.bounds() for contour in contours), _LARGEST):
+                raise NotInFont(f"the font “{self.name}” draws {_named(letter)} far beyond its line",
+                                tuple(letter.cluster))
             self._drawn[letter.shape] = (contours, centreline(contours))
         return self._drawn[letter.shape]
 
@@ -147,6 +151,10 @@ class Lettering:
                     raise NotInFont(f"the font “{self.name}” draws {_named(letter)} too intricately to be traced",
                                     tuple(letter.cluster))
                 yield contour.map(lambda at, dx=dx, dy=dy: ((at[0] + dx) * scale, (at[1] + dy) * scale))  # type: ignore[misc]
+
+
+def _within(box: Bounds, limits: Bounds) -> bool:
+    return all(box[at] >= limits[at] for at in (0, 1)) and all(box[at] <= limits[at] for at in (2, 3))
 
 
 def _named(letter: Shaped) -> str:

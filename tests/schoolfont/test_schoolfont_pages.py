@@ -1,0 +1,117 @@
+"""Pages in a school's own font: the same pages as ever, without stroke marks, and with a word to the adult."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+
+from namewright.cli import main
+from namewright.lines.forms import Form
+from namewright.lines.ink import Ink
+from namewright.lines.ruling import custom_ruling, preset
+from namewright.pages import blocks
+from namewright.pages.card import CardSettings, card_page
+from namewright.pages.page import Page, Row
+from namewright.pages.press import Press
+from namewright.pages.sheet import SheetSettings, practice_pages
+from namewright.schoolfont.reading import load_font
+from namewright.schoolfont.shaping import Lettering
+from namewright.settings import Support
+from schoolfont.fontmaking import CAP, X, font_file
+
+pytest.importorskip("uharfbuzz")
+pytest.importorskip("shapely")
+
+RULING = preset("us-5/8")
+
+
+@pytest.fixture(scope="module")
+def school(tmp_path_factory: pytest.TempPathFactory) -> Press:
+    return Press(school_font=Lettering(load_font(font_file(tmp_path_factory.mktemp("font")))))
+
+
+def models(page: Page) -> Iterator[tuple[Ink, ...]]:
+    """Yield the ink of every row that shows a solid name."""
+    for item in page.items:
+        if isinstance(item, Row) and item.form == Form.SOLID:
+            yield tuple(leaf for leaf in item.items if isinstance(leaf, Ink))
+
+
+@pytest.mark.parametrize("support", list(Support))
+def test_a_font_claims_no_order_of_strokes(school: Press, support: Support) -> None:
+    """A model in a school's font is its filled outline and nothing else: no start dots, numbers or arrows."""
+    pages = [*practice_pages(school, "Abi", "Abi", SheetSettings(RULING, support=support)),
+             card_page(school, "Abi", "Abi", CardSettings(RULING, support=support))]
+    found = [inks for page in pages for inks in models(page)]
+    assert found
+    assert all(len(inks) == 1 and inks[0].style.fill for inks in found)
+
+
+@pytest.mark.parametrize("support", list(Support))
+def test_our_own_letters_keep_their_marks(press: Press, support: Support) -> None:
+    """The same pages in our own letters have marks on the model wherever the level of support has them."""
+    (page, *_) = practice_pages(press, "Abi", "Abi", SheetSettings(RULING, support=support))
+    assert any(len(inks) > 2 for inks in models(page)) == (support is not Support.INDEPENDENT)
+
+
+def test_an_outline_is_closed_within_its_fragment(school: Press) -> None:
+    """Each contour is one relative m … z, so that a path can be moved by its M alone; a counter stays in one path."""
+    line = school.case(RULING).line("Abx")
+    (ink,) = blocks.letters_at(school, line, Form.SOLID, 20.0, 50.0)
+    for piece, contours in zip(ink.pieces, (2, 1, 2), strict=True):
+        assert re.fullmatch(rf"(?:m[^a-zA-Z]+(?:[hvlc][^a-zA-Z]*)+z){{{contours}}}", piece.fragment.data)
+    assert ink.path_data().count("M") == 3
+
+
+@pytest.mark.parametrize("form", [Form.SOLID, Form.FAINT, Form.HOLLOW])
+def test_forms_of_an_outline_cover_it(school: Press, form: Form) -> None:
+    """Solid, faint and hollow letters cover the outline they are given; a hollow one its edge around it."""
+    line = school.case(RULING).line("Ab")
+    x0, y0, x1, y1 = blocks.letters_at(school, line, form, 0.0, 0.0)[0].bounds()
+    edge = school.well(RULING).pens.outline_mm if form is Form.HOLLOW else 0.0
+    assert x1 - x0 == pytest.approx(line.width_mm + 2 * edge, abs=0.03)
+    assert (-y0, y1) == pytest.approx((line.rise_mm + edge, line.drop_mm + edge), abs=0.03)
+
+
+def test_boxes_show_the_letter_that_the_model_has(school: Press) -> None:
+    """The small letter in a tile's box has the school's shape too."""
+    ink = school.letter("A", 2.5)
+    x0, y0, x1, y1 = ink.bounds()
+    assert ink.style.fill
+    assert (x1 - x0, y1 - y0) == pytest.approx((2.5 * 300 / X, 2.5 * CAP / X), abs=0.02)
+
+
+@pytest.mark.parametrize(("ruling", "told"), [
+    (RULING, ["no stroke marks", "4.8 mm below the top line", "midline at 0.71"]),
+    (custom_ruling(20, midline=0.8), ["no stroke marks", "2.4 mm above the top line", "midline at 0.71"]),
+    (custom_ruling(20, midline=X / CAP), ["no stroke marks"]),
+])
+def test_the_adult_is_told(school: Press, ruling: object, told: list[str], monkeypatch: pytest.MonkeyPatch) -> None:
+    """The adult's page says that no order is claimed, how far capitals are from the top line, and on what ruling none.
+
+    The midline for this font is 500/700 of the line height; on 5/8 in lines capitals reach 0.7 of 15.875 mm.
+    """
+    from namewright import classwork
+    from namewright.names.roster import read_roster
+
+    said: list[str] = []
+    monkeypatch.setattr(classwork, "summary_pages", lambda press, entries, *_, **__: said.extend(entries[0].sentences))
+    classwork.Work(school).summary(read_roster("Abi\n"), SheetSettings(ruling))  # type: ignore[arg-type]
+    about_font = said[4:]
+    assert len(about_font) == len(told)
+    assert all(part in sentence for part, sentence in zip(told, about_font, strict=True))
+
+
+def test_the_command_line_makes_all_but_the_child_it_names(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    """Sheets, card and tiles take the font; who cannot be set in it is named, all others are made."""
+    font, roster, out = font_file(tmp_path), tmp_path / "class.txt", tmp_path / "out.pdf"
+    roster.write_text("Abi\nBo\nPia\nAbdi\n", encoding="utf-8")
+    for words, status in ((["sheets", str(roster)], 1), (["tiles", str(roster)], 1), (["card", "Abi"], 0)):
+        assert main([*words, "-o", str(out), "--font", str(font)]) == status
+        assert out.read_bytes().startswith(b"%PDF")
+    said = capsys.readouterr().err
+    assert "Bo" in said
+    assert "the font “Boxwood Infant” has no “B” (latin capital letter b, U+0042)".lower() in said.lower()
