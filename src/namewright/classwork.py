@@ -10,7 +10,8 @@ from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from typing import TypeVar
 
-from namewright.letters.alphabet import MissingLetters
+from namewright.letters.alphabet import MissingLetters, upright
+from namewright.letters.choice import LetterChoice, read_choice
 from namewright.lines.fit import DoesNotFit
 from namewright.lines.ruling import GREATEST_MIDLINE, LEAST_MIDLINE, Ruling
 from namewright.names.model import Child, LineReport, Outcome, Roster
@@ -37,11 +38,15 @@ class NotMade:
 
 @dataclass
 class Work:
-    """A class at work: who has been made and who could not be, filled as pages are asked for."""
+    """A class at work: who has been made and who could not be, filled as pages are asked for.
+
+    ``remarks`` tells of children who are made, but not with a setting that could not be read.
+    """
 
     press: Press = field(default_factory=Press)
     made: list[Placed] = field(default_factory=list)
     not_made: list[NotMade] = field(default_factory=list)
+    remarks: list[NotMade] = field(default_factory=list)
 
     def sheets(self, placed: Iterable[Placed], settings: SheetSettings) -> Iterator[Page]:
         """Yield every child's sheet in the order given, with the child's own settings where there are any."""
@@ -52,6 +57,10 @@ class Work:
                 yield from own
 
     def _sheet(self, child: Child, settings: SheetSettings) -> tuple[Page, ...]:
+        try:
+            read_choice(child.letters, upright())
+        except ValueError as error:
+            self.remarks.append(NotMade(child, f"{_sentence(error)} The class’s letters are used."))
         return practice_pages(self.press, child.practice, drawable(self.press, child.label), own(child, settings))
 
     def tiles(self, placed: Iterable[Placed], settings: TileSettings) -> Iterator[Page]:
@@ -86,8 +95,16 @@ class Work:
 
 def own(child: Child, settings: SheetSettings) -> SheetSettings:
     """Return the class's settings with the child's own laid over them."""
-    return replace(settings, ruling=own_ruling(child, settings.ruling),
+    return replace(settings, ruling=own_ruling(child, settings.ruling), letters=own_letters(child, settings.letters),
                    support=child.support or settings.support, hand=child.hand or settings.hand)
+
+
+def own_letters(child: Child, letters: LetterChoice) -> LetterChoice:
+    """Return the class's forms of letters with the child's laid over them; words we cannot read count as none."""
+    try:
+        return read_choice(child.letters, upright()).over(letters)
+    except ValueError:
+        return letters
 
 
 def own_ruling(child: Child, ruling: Ruling) -> Ruling:

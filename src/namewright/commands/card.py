@@ -11,14 +11,17 @@ from namewright.commands.common import (
     Commands,
     Refusal,
     font_option,
+    letters_of,
     line_options,
     page_options,
     press_of,
     ruling_of,
+    tuning_of,
     write,
 )
 from namewright.letters.alphabet import MissingLetters
 from namewright.lines.fit import DoesNotFit
+from namewright.lines.tuned import tuned
 from namewright.names.model import Child
 from namewright.names.roster import read_roster
 from namewright.pages.card import CardSettings, CardSize, card_page, card_sheet
@@ -45,8 +48,9 @@ def add(commands: Commands) -> None:
 
 
 def _run(options: argparse.Namespace) -> int:
-    name = _one_name(options.name)
-    settings = CardSettings(ruling_of(options), CardSize(options.size), Support(options.support), options.captions)
+    name = one_name(options.name)
+    settings = CardSettings(tuned(ruling_of(options), tuning_of(options)), CardSize(options.size),
+                            Support(options.support), options.captions, letters_of(options))
     press = press_of(options)
     try:
         page = (card_sheet(press, name, name, settings, Paper(options.paper)) if options.fill_sheet
@@ -61,8 +65,8 @@ def _run(options: argparse.Namespace) -> int:
     return ALL_MADE
 
 
-def _one_name(text: str) -> str:
-    """Read the name of a card as a roster of one line, so that both clean a name alike."""
+def one_name(text: str) -> str:
+    """Read a name as a roster of one line, so that both clean a name alike. Raises Refusal or RosterError."""
     children: Sequence[Child] = read_roster(text, "the name", NamePart.BOTH).children
     if len(children) != 1:
         raise Refusal(f"a card is for one child; “{text}” reads as {len(children)}")

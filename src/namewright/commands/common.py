@@ -9,20 +9,26 @@ import argparse
 import sys
 from collections.abc import Callable, Iterable, Iterator
 from pathlib import Path
-from typing import NoReturn, TextIO, TypeAlias
+from typing import NoReturn, TextIO, TypeAlias, TypeVar
 
 from namewright.classwork import Work, left_out
+from namewright.letters.alphabet import upright
+from namewright.letters.choice import LetterChoice, read_choice
 from namewright.lines.ruling import DEFAULT_RULING, Ruling, custom_ruling, preset
 from namewright.names.model import Roster
 from namewright.names.roster import load_roster, roster_from_bytes
 from namewright.output.files import whole_file
+from namewright.pages.ladder import TRACED, Chain, Ladder, read_rungs
 from namewright.pages.page import Page
 from namewright.pages.paper import Paper
 from namewright.pages.press import Press, captions, languages
 from namewright.pages.sheet import SheetSettings
 from namewright.practice.order import Order
 from namewright.settings import Hand, NamePart, Support
+from namewright.tuning import Tuning, tuning_from
 from namewright.units import parse_length_mm
+
+Read = TypeVar("Read")
 
 ALL_MADE, SOME_NOT_MADE, NOTHING_MADE = 0, 1, 2
 _TITLE = "Name practice"  # general on purpose: a PDF's title is shown by print queues
@@ -91,7 +97,32 @@ def press_of(options: argparse.Namespace) -> Press:
 def sheet_settings(options: argparse.Namespace) -> SheetSettings:
     """Return the class's settings as asked for."""
     return SheetSettings(ruling_of(options), Paper(options.paper), options.landscape, options.binding,
-                         Support(options.support), Hand(options.hand), options.captions)
+                         Support(options.support), Hand(options.hand), options.captions, letters_of(options),
+                         ladder_of(options), tuning_of(options))
+
+
+def letters_of(options: argparse.Namespace) -> LetterChoice:
+    """Return the forms of letters asked for. Raises Refusal for forms we do not have."""
+    return _or_refuse(lambda: read_choice(options.letters or "", upright()))
+
+
+def ladder_of(options: argparse.Namespace) -> Ladder:
+    """Return the rungs asked for. Raises Refusal for rungs there are not."""
+    rungs = None if options.ladder is None else _or_refuse(lambda: read_rungs(options.ladder))
+    return Ladder(rungs, Chain(options.chain), options.keep_dots)
+
+
+def tuning_of(options: argparse.Namespace) -> Tuning:
+    """Return the settings of ``--set``. Raises Refusal for one there is not, or out of its range."""
+    pairs = [setting.partition("=") for setting in options.set]
+    return _or_refuse(lambda: tuning_from({key.strip().replace("-", "_"): value for key, _, value in pairs}))
+
+
+def _or_refuse(read: Callable[[], Read]) -> Read:
+    try:
+        return read()
+    except ValueError as error:
+        raise Refusal(f"{error}.") from error
 
 
 # --- writing -----------------------------------------------------------------------------------------
@@ -147,6 +178,8 @@ def closing(work: Work, roster: Roster) -> int:
         complain(f"left out: line {report.line}: {' '.join(report.notes)}")
     if any(report.notes for report in roster.lines) or roster.notes:
         complain("some lines were read with a note; “namewright roster” and the same list tells how each was read")
+    for one in work.remarks:
+        complain(f"{one.child.label} (line {one.child.line}): {one.reason}")
     missed = len(work.not_made)
     if missed and missed == len(roster.children):
         return NOTHING_MADE
@@ -196,3 +229,24 @@ def line_options(parser: Parser) -> None:
     parser.add_argument("--row-gap", metavar="MM", help="your own ruling: the white between rows")
     parser.add_argument("--support", choices=list(Support), default=Support.FULL,
                         help="level of support of children whose list says nothing (%(default)s)")
+    letter_options(parser)
+    parser.add_argument("--set", action="append", default=[], metavar="SETTING=VALUE",
+                        help="a setting for motor or vision needs, such as letter_spacing=2mm; may be said again; "
+                             "“namewright settings” lists them with their ranges")
+
+
+def letter_options(parser: Parser) -> None:
+    """Add the word about forms of letters."""
+    parser.add_argument("--letters", metavar="WORDS",
+                        help="your school’s forms of letters, such as “a=two-storey t=curved slant=8 exit-strokes”")
+
+
+def ladder_options(parser: Parser) -> None:
+    """Add the words about the ladder of support."""
+    parser.add_argument("--ladder", metavar="RUNGS",
+                        help=f"the rows between model and boxes: {', '.join(TRACED)} (by level of support)")
+    parser.add_argument("--chain", choices=list(Chain), default=Chain.BACKWARD,
+                        help="where dots run out, leave the last letters to the child first, or the first ones "
+                             "(%(default)s)")
+    parser.add_argument("--keep-dots", metavar="LETTERS", default="",
+                        help="letters that keep their dots where others are left to the child")

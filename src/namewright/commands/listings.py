@@ -9,6 +9,8 @@ from namewright.classwork import left_out
 from namewright.commands.common import ALL_MADE, SOME_NOT_MADE, Commands, roster_of, roster_options
 from namewright.lines.ruling import PRESETS
 from namewright.names.model import LineReport, RosterError
+from namewright.tuning import KNOBS
+from namewright.units import number
 
 
 def add(commands: Commands) -> None:
@@ -16,6 +18,8 @@ def add(commands: Commands) -> None:
     account = commands.add_parser("roster", help="how every line of your class list is read")
     roster_options(account)
     account.set_defaults(run=_account)
+    settings = commands.add_parser("settings", help="list the settings for motor and vision needs, and why")
+    settings.set_defaults(run=_settings)
     listing = commands.add_parser("rulings", help="list the rulings and where their measures come from")
     listing.set_defaults(run=_rulings)
 
@@ -37,6 +41,14 @@ def _say_lines(lines: Sequence[LineReport]) -> None:
     for report in lines:
         read = f"{report.child.label}, to practise “{report.child.practice}”" if report.child else str(report.outcome)
         print(f"line {report.line}: {read}" + "".join(f"\n    {note}" for note in report.notes))
+
+
+def _settings(_: argparse.Namespace) -> int:
+    for knob in KNOBS:
+        span = "on or off" if knob.kind == "switch" else f"{number(knob.least)} to {number(knob.greatest)} {knob.unit}"
+        print(f"{knob.key:16} {span}; where it is not set: {knob.usual}\n{'':16} {knob.why}")
+    print("These are settings to try with the child’s licensed therapist, not advice.")
+    return ALL_MADE
 
 
 def _rulings(_: argparse.Namespace) -> int:

@@ -12,6 +12,7 @@ from namewright.commands.common import (
     closing,
     followed,
     font_option,
+    ladder_options,
     line_options,
     page_options,
     press_of,
@@ -33,6 +34,7 @@ def add(commands: Commands) -> None:
     roster_options(parser)
     page_options(parser)
     line_options(parser)
+    ladder_options(parser)
     font_option(parser)
     parser.add_argument("--hand", choices=list(Hand), default=Hand.RIGHT,
                         help="the writing hand of children whose list says nothing (%(default)s)")

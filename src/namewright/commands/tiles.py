@@ -9,6 +9,8 @@ from namewright.commands.common import (
     Commands,
     closing,
     font_option,
+    letter_options,
+    letters_of,
     page_options,
     press_of,
     progress,
@@ -28,6 +30,7 @@ def add(commands: Commands) -> None:
     roster_options(parser)
     page_options(parser)
     font_option(parser)
+    letter_options(parser)
     parser.add_argument("--tile", choices=["25", "38"], default="25", metavar="MM",
                         help="the side of a tile: 25 mm, or 38 mm for the youngest (%(default)s)")
     for word in ("--ruling", "--line-height", "--support", "--hand"):
@@ -39,6 +42,6 @@ def _run(options: argparse.Namespace) -> int:
     roster, work = roster_of(options), Work(press_of(options))
     placed = order_class(roster.children, Order(options.order))
     settings = TileSettings(LARGE_TILE_MM if options.tile == "38" else TILE_MM, Paper(options.paper),
-                            options.landscape, options.binding, options.captions)
+                            options.landscape, options.binding, options.captions, letters_of(options))
     write(progress(work.tiles(placed, settings), None), options)
     return closing(work, roster)

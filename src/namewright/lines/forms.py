@@ -33,6 +33,8 @@ from namewright.lines.setting import InkLetter, SetLine, pen_width_mm
 LEAST_DISTANCE = 0.6  # of the pitch: nearer dots look like a clot
 _COINCIDE_MM = 0.02
 _FLAT_MM = 0.003
+_WIDE = 2.0  # pitches from dot to dot in the wide form
+_DOTTED = {"dots", "wide", "starts"}
 
 
 class Form(StrEnum):
@@ -40,6 +42,8 @@ class Form(StrEnum):
 
     SOLID = "solid"
     DOTTED = "dotted"
+    WIDE = "wide-dots"
+    STARTS = "start-dots"
     DASHED = "dashed"
     FAINT = "faint"
     HOLLOW = "hollow"
@@ -67,8 +71,9 @@ class Pens:
 
 def pens_for(ruling: Ruling) -> Pens:
     """Return the pens that suit a ruling; found by trial on paper sizes from 2 to 40 mm of x-height."""
-    dot = min(max(0.09 * ruling.x_height_mm, 0.45), 1.6)
-    return Pens(pen_width_mm(ruling), dot, 2.1 * dot)
+    own = ruling.inked
+    dot = own.dot_mm if own.dot_mm is not None else min(max(0.09 * ruling.x_height_mm, 0.45), 1.6)
+    return Pens(pen_width_mm(ruling), dot, own.pitch_mm if own.pitch_mm is not None else 2.1 * dot)
 
 
 def dots(strokes: Sequence[Stroke], pitch_mm: float) -> tuple[Point, ...]:
@@ -152,7 +157,7 @@ class Inkwell:
             for style, kind in layers:
                 pieces = tuple(Piece(placed.x, 0.0, fragment) for placed in letters
                                if (fragment := self._fragment(placed.letter, kind)) is not None)
-                if kind == "dots":  # a letter's dots recur from name to name: exporters draw them once
+                if kind in _DOTTED:  # a letter's dots recur from name to name: exporters draw them once
                     inks += [Ink(style, (piece,)) for piece in pieces]
                 elif pieces:
                     inks.append(Ink(style, pieces))
@@ -172,6 +177,8 @@ class Inkwell:
         layers: dict[Form, tuple[tuple[Style, str], ...]] = {
             Form.SOLID: ((Style(pens.model_mm), "strokes"), (Style(1.5 * pens.model_mm), "points")),
             Form.DOTTED: ((Style(pens.dot_mm, DARK), "dots"),),
+            Form.WIDE: ((Style(pens.dot_mm, DARK), "wide"),),
+            Form.STARTS: ((Style(1.3 * pens.dot_mm, DARK), "starts"),),
             Form.DASHED: ((Style(0.6 * pens.model_mm, DARK, (2.2 * pens.dot_mm, 2.0 * pens.dot_mm)), "runs"),
                           (Style(1.2 * pens.model_mm, DARK), "points")),
             Form.FAINT: ((Style(0.7 * pens.model_mm, FAINT), "strokes"),
@@ -204,8 +211,10 @@ class Inkwell:
     def _make(self, letter: InkLetter, kind: str) -> Fragment | None:
         if kind == "outline":
             return outline_fragment(letter.outline)
-        if kind == "dots":
-            return dot_fragment(dots(letter.strokes, self.pens.pitch_mm))
+        if kind in ("dots", "wide"):
+            return dot_fragment(dots(letter.strokes, self.pens.pitch_mm * (_WIDE if kind == "wide" else 1.0)))
+        if kind == "starts":
+            return dot_fragment(stroke.start for stroke in letter.strokes)
         if kind == "points":
             points = [stroke.start for stroke in letter.strokes if stroke.is_dot]
             return dot_fragment(points) if points else None

@@ -17,6 +17,7 @@ DARK = "#333333"  # 12.6:1 on white
 RULE = "#6b6b6b"  # 5.3:1
 FAINT = "#767676"  # 4.54:1, so that even the faint form stays above the 3:1 of WCAG 2.2, SC 1.4.11
 WHITE = "#ffffff"
+SHADE = "#ececec"  # the tint of the x-height band: 1.2:1, so that dots and lines on it keep their contrast
 
 
 @dataclass(frozen=True, slots=True)

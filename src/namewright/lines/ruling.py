@@ -34,6 +34,22 @@ ALL_LINES = frozenset(Line)
 
 
 @dataclass(frozen=True, slots=True)
+class Inking:
+    """How heavily a ruling is printed and written on, where that differs from the usual.
+
+    Widths and the pitch of dots in mm (None: the usual for the x-height); ``weight`` multiplies the guide
+    lines; ``bold_baseline`` doubles the baseline again; ``shaded_band`` tints the zone of the small letters.
+    """
+
+    pen_mm: float | None = None
+    dot_mm: float | None = None
+    pitch_mm: float | None = None
+    weight: float = 1.0
+    bold_baseline: bool = False
+    shaded_band: bool = False
+
+
+@dataclass(frozen=True, slots=True)
 class Ruling:
     """One row's guide lines, and the space to the next row.
 
@@ -54,6 +70,7 @@ class Ruling:
     source: str
     short_mm: float | None = None
     bands_mm: tuple[float, ...] = ()
+    inked: Inking = Inking()
 
     @property
     def line_height_mm(self) -> float:

@@ -22,7 +22,9 @@ _SPACES = " \u00a0"
 
 
 def pen_width_mm(ruling: Ruling) -> float:
-    """Return the pen's width for a model on this ruling: about a ninth of the x-height, 0.4 to 2.4 mm."""
+    """Return the pen's width for a model on this ruling: its own, or about a ninth of the x-height, 0.4 to 2.4 mm."""
+    if ruling.inked.pen_mm is not None:
+        return ruling.inked.pen_mm
     return min(max(0.11 * ruling.x_height_mm, 0.4), 2.4)
 
 

@@ -26,13 +26,18 @@ _UNIT_IN_HEADER = re.compile(r"\b(mm|cm|in|inch|inches)\b")
 
 @dataclass(frozen=True, slots=True)
 class Choice:
-    """What one row asks for; None means as the class. ``literal`` is a name to write just as it is."""
+    """What one row asks for; None means as the class. ``literal`` is a name to write just as it is.
+
+    ``letters`` (chosen forms of letters) and ``beats`` (the name cut for clapping) are kept as typed.
+    """
 
     support: Support | None = None
     hand: Hand | None = None
     line_height_mm: float | None = None
     part: NamePart | None = None
     literal: str = ""
+    letters: str = ""
+    beats: str = ""
 
 
 def read_support(cell: str, notes: list[str]) -> Support | None:

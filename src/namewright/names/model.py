@@ -15,6 +15,7 @@ class Child:
     ``practice`` is the name to write, NFC; ``label`` is how an adult tells this child from every other
     in the class (it adds an initial or a number where two share a name); ``line`` is the 1-based line
     (or spreadsheet row) the child was read from. A setting that is None means "as the class".
+    ``letters`` (chosen forms) and ``beats`` (the name cut for clapping) are as typed, empty where not given.
     """
 
     practice: str
@@ -25,6 +26,8 @@ class Child:
     support: Support | None = None
     hand: Hand | None = None
     line_height_mm: float | None = None
+    letters: str = ""
+    beats: str = ""
 
 
 class Outcome(StrEnum):

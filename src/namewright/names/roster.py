@@ -141,6 +141,8 @@ def _children(drafts: Sequence[_Draft]) -> dict[int, Child]:
             support=entry.choice.support,
             hand=entry.choice.hand,
             line_height_mm=entry.choice.line_height_mm,
+            letters=entry.choice.letters,
+            beats=entry.choice.beats,
         )
         for (line, entry), label in zip(entries, names, strict=True)
     }

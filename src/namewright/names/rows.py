@@ -167,6 +167,8 @@ def _read_choice(
         line_height_mm=read_line_height(texts.get(Role.LINE_HEIGHT, ""), title, notes),
         part=part,
         literal=literal,
+        letters=texts.get(Role.LETTERS, ""),
+        beats=texts.get(Role.BEATS, ""),
     )
 
 

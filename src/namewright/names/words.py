@@ -25,6 +25,8 @@ class Role(StrEnum):
     SUPPORT = "support"
     HAND = "hand"
     LINE_HEIGHT = "line height"
+    LETTERS = "letters"
+    BEATS = "beats"
     OTHER = "other"
 
 
@@ -73,6 +75,10 @@ _ROLE_WORDS = {
     Role.LINE_HEIGHT: """
         line height, line size, row height, lines, ruling, altura, altura de linea, alto de linea,
         altura del renglon, renglon, altura de renglon""",
+    Role.LETTERS: """
+        letters, letter forms, letterforms, letras, formas de las letras""",
+    Role.BEATS: """
+        beats, syllables, claps, silabas, palmadas""",
     Role.OTHER: """
         id, student id, student number, number, no, num, nr, #, n.o, n.º, nº, n°, email, e-mail, email
         address, phone, phone number, telephone, mobile, cell, birthday, birth date, birthdate, date of

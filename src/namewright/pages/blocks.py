@@ -11,7 +11,7 @@ from dataclasses import dataclass, replace
 from namewright.letters.strokes import Stroke
 from namewright.lines.cues import CueMaker
 from namewright.lines.forms import Form
-from namewright.lines.ink import BLACK, DARK, RULE, Ink, Piece, Style, line, stroke_fragment
+from namewright.lines.ink import BLACK, DARK, RULE, SHADE, Ink, Piece, Style, line, stroke_fragment
 from namewright.lines.ruling import Line, Ruling
 from namewright.lines.setting import PENCIL_MM, SetLine, pen_width_mm
 from namewright.lines.tiles import TileRows
@@ -58,10 +58,20 @@ def row_space(ruling: Ruling, lines: Sequence[SetLine]) -> RowSpace:
 
 def guides(ruling: Ruling, x0: float, x1: float, baseline: float) -> tuple[Guide, ...]:
     """Return the printed lines of a row, top to bottom."""
-    bands = [Guide(None, x0, x1, baseline - band, _BAND_STYLE) for band in ruling.bands_mm]
-    named = [Guide(which, x0, x1, baseline - ruling.height_of(which), GUIDE_STYLES[which])
+    bands = [Guide(None, x0, x1, baseline - band, _weighed(_BAND_STYLE, ruling, None)) for band in ruling.bands_mm]
+    if ruling.inked.shaded_band:
+        bands.insert(0, Guide(None, x0, x1, baseline - ruling.x_height_mm / 2, Style(ruling.x_height_mm, SHADE)))
+    named = [Guide(which, x0, x1, baseline - ruling.height_of(which), _weighed(GUIDE_STYLES[which], ruling, which))
              for which in Line if which in ruling.lines]
     return (*bands, *named)
+
+
+def _weighed(style: Style, ruling: Ruling, which: Line | None) -> Style:
+    """Return a guide line's style as heavy as the ruling asks for; a bold baseline is black and twice as wide."""
+    weight = ruling.inked.weight
+    if which is Line.BASE and ruling.inked.bold_baseline:
+        return replace(style, width_mm=2 * weight * style.width_mm, colour=BLACK)
+    return style if weight == 1.0 else replace(style, width_mm=weight * style.width_mm)
 
 
 def ruled_row(name: str, form: str, ruling: Ruling, x0: float, x1: float, baseline: float,
@@ -76,15 +86,19 @@ def letters_at(press: Press, set_line: SetLine, forms: Form | Sequence[Form], x:
     return tuple(ink.moved(x, baseline) for ink in press.well(set_line.ruling).ink(set_line, forms))
 
 
-def with_room_for_marks(press: Press, set_line: SetLine, room_mm: float) -> tuple[CueMaker, SetLine]:
-    """Return a model set as wide as ``room_mm`` lets it, up to 0.4 x-heights a gap, and the cues that suit it."""
+def with_room_for_marks(press: Press, set_line: SetLine, room_mm: float, spacing_mm: float = 0.0,
+                        ) -> tuple[CueMaker, SetLine]:
+    """Return a model set as wide as ``room_mm`` lets it, up to 0.4 x-heights a gap, and the cues that suit it.
+
+    ``spacing_mm`` is the letter spacing that the line has already and keeps.
+    """
     ruling = set_line.ruling
     for share in (0.4, 0.25, 0.12):
-        spacing = round(share * ruling.x_height_mm, 2)
+        spacing = spacing_mm + round(share * ruling.x_height_mm, 2)
         wide = press.case(ruling, spacing).line(set_line.text)
         if wide.width_mm + spacing + 2 * PENCIL_MM <= room_mm:
             return press.cues(ruling, spacing), wide
-    return press.cues(ruling), set_line
+    return press.cues(ruling, spacing_mm), set_line
 
 
 def moved(item: Item, dx: float, dy: float) -> Item:

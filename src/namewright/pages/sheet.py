@@ -14,9 +14,8 @@ Millimetres, y down.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
-from enum import StrEnum
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, replace
 
 from namewright.letters.choice import LetterChoice
 from namewright.lines.cues import line_with_cues
@@ -26,11 +25,14 @@ from namewright.lines.ink import Ink
 from namewright.lines.ruling import Ruling
 from namewright.lines.setting import SetLine, pen_width_mm
 from namewright.lines.tiles import tile_rows
+from namewright.lines.tuned import tuned
 from namewright.pages import blocks
+from namewright.pages.ladder import Ladder, Part, given, in_order, needed, repeats, wished
 from namewright.pages.page import Furniture, Item, Page, Row, checked
 from namewright.pages.paper import Paper, Sheet, sheet_of
 from namewright.pages.press import Press, captions
 from namewright.settings import Hand, Support
+from namewright.tuning import Tuning
 
 _START_ROOM_MM = 6.0  # left of every row, for the start mark
 _HEADER_MM = 9.0
@@ -43,33 +45,13 @@ _BESIDE_GAP_MM = 8.0
 _LEAST_WRITING = 1.25  # writing room beside a model, in widths of the name: a child's letters run wide
 
 
-class Part(StrEnum):
-    """The parts of a sheet, in the order in which they stand."""
-
-    MODEL = "model"
-    TRACE = "trace"
-    FADE = "fade"
-    TILES = "tiles"
-    COPY = "copy"
-    MEMORY = "memory"
-
-
-_M, _T, _F, _B, _C, _R = Part.MODEL, Part.TRACE, Part.FADE, Part.TILES, Part.COPY, Part.MEMORY
-# What a sheet needs, and what it gets while there is room, the more important first.
-_NEEDED: Mapping[Support, tuple[Part, ...]] = {
-    Support.FULL: (_M, _T, _C, _R), Support.PARTIAL: (_M, _F, _C, _R),
-    Support.LIGHT: (_M, _C, _R), Support.INDEPENDENT: (_M, _R, _C),
-}
-_WISHED: Mapping[Support, tuple[Part, ...]] = {
-    Support.FULL: (_B, _C, _F, _R), Support.PARTIAL: (_B, _C, _R),
-    Support.LIGHT: (_B, _C, _R, _C, _R), Support.INDEPENDENT: (_B, _R, _C, _R),
-}
-_ROUND = (_C, _R)  # then copying and memory in turn, until the page is full
+_FORM_OF = {Part.WIDE: Form.WIDE, Part.STARTS: Form.STARTS, Part.FIRST: Form.SOLID}
+_ROUND = (Part.COPY, Part.MEMORY)  # in turn, until the page is full
 
 
 @dataclass(frozen=True, slots=True)
 class SheetSettings:
-    """How one child's sheet is made. ``language`` is that of the captions."""
+    """How one child's sheet is made. ``language`` is that of the captions; ``tuning`` is laid over the ruling."""
 
     ruling: Ruling
     paper: Paper = Paper.LETTER
@@ -79,6 +61,8 @@ class SheetSettings:
     hand: Hand = Hand.RIGHT
     language: str = "en"
     letters: LetterChoice = LetterChoice()
+    ladder: Ladder = Ladder()
+    tuning: Tuning = Tuning()
 
 
 def practice_pages(press: Press, name: str, label: str, settings: SheetSettings) -> tuple[Page, ...]:
@@ -87,7 +71,9 @@ def practice_pages(press: Press, name: str, label: str, settings: SheetSettings)
     Raises MissingLetters, DoesNotFit, or ValueError for captions we do not have.
     """
     press = press.lettering(settings.letters)
-    fit = fit_name(name, press.case(settings.ruling), _rooms(settings), settings.language)
+    settings = replace(settings, ruling=tuned(settings.ruling, settings.tuning))
+    case = press.case(settings.ruling, settings.tuning.letter_spacing or 0.0)
+    fit = fit_name(name, case, _rooms(settings), settings.language)
     sheet = sheet_of(settings.paper, landscape=settings.landscape or fit.turned, binding=settings.binding)
     maker = _SheetMaker(press, label, name, settings, sheet, fit)
     return tuple(checked(page) for page in maker.pages())
@@ -109,6 +95,7 @@ class _SheetMaker:
     fit: Fit
 
     def __post_init__(self) -> None:
+        self.spacing = self.settings.tuning.letter_spacing or 0.0
         self.words = captions(self.settings.language)
         self.ruling = self.settings.ruling
         self.space = blocks.row_space(self.ruling, self.fit.lines)
@@ -138,12 +125,12 @@ class _SheetMaker:
 
     def _paged(self) -> Iterable[list[Part]]:
         """Yield the parts page by page: all on one page where what is needed fits, else in order over several."""
-        needed = list(_NEEDED[self.settings.support])
-        if self._height(needed) <= self.room:
-            yield self._filled(needed)
+        must = list(needed(self.settings.support, self.settings.ladder))
+        if self._height(must) <= self.room:
+            yield self._filled(must)
             return
         page: list[Part] = []
-        for part in sorted(needed, key=list(Part).index):
+        for part in in_order(must):
             if page and self._height([*page, part]) > self.room:
                 yield page
                 page = []
@@ -152,14 +139,22 @@ class _SheetMaker:
 
     def _filled(self, parts: list[Part]) -> list[Part]:
         """Add what is wished for, then copying and memory in turn, while there is room."""
-        for part in _WISHED[self.settings.support]:
-            if self._height([*parts, part]) <= self.room:
+        for part in wished(self.settings.support, self.settings.ladder):
+            if self._takes(parts, part):
                 parts = [*parts, part]
         turn = 0
-        while self._height([*parts, _ROUND[turn % 2]]) <= self.room:
+        while self._takes(parts, _ROUND[turn % 2]):
             parts = [*parts, _ROUND[turn % 2]]
             turn += 1
-        return sorted(parts, key=list(Part).index)
+        return in_order(parts)
+
+    def _takes(self, parts: Sequence[Part], part: Part) -> bool:
+        """Return whether there is room for one more part, and whether the rows asked for are not yet there."""
+        writing = sum(one not in (Part.MODEL, Part.TILES) for one in (*parts, part))
+        most = self.settings.tuning.rows
+        if part is not Part.TILES and most is not None and writing > most:
+            return False
+        return self._height([*parts, part]) <= self.room
 
     def _height(self, parts: Sequence[Part]) -> float:
         fold = _FOLD_MM if Part.MEMORY in parts and Part.MODEL in parts else 0.0
@@ -168,8 +163,12 @@ class _SheetMaker:
     def _part_height(self, part: Part) -> float:
         if part is Part.TILES:
             return blocks.tiles_height(self.tiles) + _AFTER_TILES_MM
-        marks = self.press.cues(self.ruling).headroom_mm if part is Part.MODEL and self._has_marks else 0.0
-        return self._rows_of(part) * (self.space.height_mm + marks)
+        return self._rows_of(part) * (self.space.height_mm + self._headroom(part))
+
+    def _headroom(self, part: Part) -> float:
+        """Return the height over a row that its stroke marks need."""
+        marked = part is Part.MARKED or (part is Part.MODEL and self._has_marks)
+        return self.press.cues(self.ruling).headroom_mm if marked else 0.0
 
     def _rows_of(self, part: Part) -> int:
         rows = len(self.fit.lines)
@@ -216,8 +215,7 @@ class _SheetMaker:
                                          hint=self.settings.support in (Support.FULL, Support.PARTIAL))
             return
         for line in self.fit.lines:
-            if part is Part.MODEL and self._has_marks:
-                y += self.press.cues(self.ruling).headroom_mm
+            y += self._headroom(part)
             baseline = y + self.space.rise_mm
             if part is Part.COPY and self.beside:
                 yield from self._copy_beside(line, baseline)
@@ -230,7 +228,7 @@ class _SheetMaker:
             elif part is Part.MEMORY:
                 yield from self._blank(line, baseline)
             else:
-                yield self._row(line, Form.DOTTED, baseline, self._dots(line, part, baseline))
+                yield self._traced(line, part, baseline)
                 yield self._start(baseline)
             y += self.space.height_mm
 
@@ -262,31 +260,25 @@ class _SheetMaker:
         """
         if not self._has_marks:
             return self._solid(line, self.x0 + self.pen / 2, baseline)
-        maker, wide = blocks.with_room_for_marks(self.press, line, self.x1 - self.x0)
+        maker, wide = blocks.with_room_for_marks(self.press, line, self.x1 - self.x0, self.spacing)
         inks = line_with_cues(maker, self.press.well(self.ruling), wide)
         shift = min(maker.side_mm, max(0.0, self.x1 - self.x0 - wide.width_mm))
         return tuple(ink.moved(self.x0 + self.pen / 2 + shift, baseline) for ink in inks)
 
-    def _dots(self, line: SetLine, part: Part, baseline: float) -> tuple[Ink, ...]:
-        """Return a traced row: the name once or twice, then white to go on.
-
-        In the fading row the dots run out: each time fewer letters are dotted, the first the longest.
-        """
+    def _traced(self, line: SetLine, part: Part, baseline: float) -> Row:
+        """Return a row of a rung of the ladder: the name as often as the rung has it, then white to go on."""
         gap = max(10.0, 1.2 * self.ruling.x_height_mm)
-        most = 3 if part is Part.FADE else 2
-        times = max(1, min(most, int((self.x1 - self.x0 + gap) / (line.width_mm + gap))))
         inks: list[Ink] = []
-        for count in range(times):
-            x = self.x0 + self.pen / 2 + count * (line.width_mm + gap)
-            forms = self._fading(line, count, times) if part is Part.FADE else Form.DOTTED
-            inks += blocks.letters_at(self.press, line, forms, x, baseline)
-        return tuple(inks)
-
-    @staticmethod
-    def _fading(line: SetLine, count: int, times: int) -> list[Form]:
-        letters = len(line.letters)
-        dotted = max(1, round(letters * (times - count) / (times + 1)))
-        return [Form.DOTTED] * dotted + [Form.BLANK] * (letters - dotted)
+        maker, wide = blocks.with_room_for_marks(self.press, line, self.x1 - self.x0, self.spacing)
+        shown = wide if part is Part.MARKED else line
+        times = repeats(part, self.x1 - self.x0, shown.width_mm, gap)
+        for time in range(times):
+            x = self.x0 + self.pen / 2 + time * (shown.width_mm + gap)
+            forms = given(shown, part, self.settings.ladder, time, times)
+            inks += blocks.letters_at(self.press, shown, forms, x, baseline)
+            if part is Part.MARKED:
+                inks += [ink.moved(x, baseline) for ink in maker.ink(shown)]
+        return self._row(line, _FORM_OF.get(part, Form.DOTTED), baseline, inks)
 
     def _copy_beside(self, line: SetLine, baseline: float) -> Iterable[Item]:
         """Yield a model and, beside it, the room to write: the model at the right for a left-hander."""

@@ -1,0 +1,127 @@
+"""Which letters of a word sound as the heart of a beat, by the spelling alone.
+
+Each language has a small table (`data/beats-*.txt`) of ordered rules. A rule is one line of four columns,
+``before letter after weight``: where ``letter`` stands behind text that ends in ``before`` and in front of
+text that starts with ``after`` (regular expressions; ``.`` for no condition, ``V`` a vowel letter, ``C`` any
+other), it gets that weight, and the first rule that fits decides. Above 0 the letter is the heart of a beat,
+below 0 it is silent, a consonant, or sounds with its neighbour; the size says how sure that is, so that a
+number of beats known from elsewhere can be shared out over the likeliest letters.
+
+Out of scope: where one beat ends and the next begins (`beat_places`), and any script but the Latin one.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from functools import cache
+from importlib.resources import files
+
+import unicodedata2
+
+_OWN_LETTERS = str.maketrans("łøæœßđðþıŋħ", "loaosddtinh")
+_MARKED = 6.0
+_FIRST_OF_RUN = 5.0
+_LATER_IN_RUN = -2.0
+_NEVER = -9.0
+_DIAERESIS = "\u0308"
+
+
+@dataclass(frozen=True, slots=True)
+class Rule:
+    """One line of a table: a letter in its surroundings, and the weight it has there."""
+
+    before: re.Pattern[str] | None
+    letter: str
+    after: re.Pattern[str] | None
+    weight: float
+
+    def fits(self, word: str, at: int) -> bool:
+        """Say whether the rule speaks of the letter at index ``at`` of the plain small ``word``."""
+        return (
+            self.letter in (word[at], ".")
+            and (self.before is None or self.before.search(word, 0, at) is not None)
+            and (self.after is None or self.after.match(word, at + 1) is not None)
+        )
+
+
+@dataclass(frozen=True, slots=True)
+class Table:
+    """One language: its short tag, its vowel letters, the consonants that open a beat together, the rules."""
+
+    name: str
+    vowels: str
+    onsets: frozenset[str]
+    rules: tuple[Rule, ...]
+
+
+def table_for(language: str) -> Table:
+    """Return the rules for a tag such as ``en`` or ``es-MX``; a language with no table gets the general one."""
+    short = re.split("[-_]", language.casefold())[0]
+    return _table(short if short in ("en", "es", "haw", "pl") else "other")
+
+
+@cache
+def _table(name: str) -> Table:
+    lines = files("namewright.names").joinpath("data", f"beats-{name}.txt").read_text("utf-8").splitlines()
+    rows = [line.split() for line in lines if line.strip() and not line.startswith("#")]
+    heads = {row[0]: row[1:] for row in rows if row[0] in ("vowels", "onsets")}
+    vowels = heads["vowels"][0]
+    rules = tuple(_rule(row, vowels) for row in rows if row[0] not in heads)
+    return Table(name, vowels, frozenset(heads["onsets"]), rules)
+
+
+def _rule(row: list[str], vowels: str) -> Rule:
+    before, letter, after, weight = row
+    return Rule(
+        re.compile(f"(?:{_classes(before, vowels)})$") if before != "." else None,
+        letter,
+        re.compile(_classes(after, vowels)) if after != "." else None,
+        float(weight),
+    )
+
+
+def _classes(pattern: str, vowels: str) -> str:
+    return pattern.replace("C", f"[^{vowels}]").replace("V", f"[{vowels}]")
+
+
+def plain(letter: str) -> str:
+    """Return the small letter under the marks of one cluster: ``É`` gives ``e``, ``ł`` gives ``l``."""
+    small = letter.casefold()[:1].translate(_OWN_LETTERS)
+    return str(unicodedata2.normalize("NFD", small))[0]
+
+
+def is_marked(letter: str) -> bool:
+    """Say whether a cluster carries a mark that makes a vowel sound on its own, as in Chloé, Zoë and María.
+
+    Two dots count on e and i alone: on a, o and u they are a German or Spanish letter of its own.
+    """
+    base, *marks = str(unicodedata2.normalize("NFD", letter))
+    return any(mark != _DIAERESIS or base in "eiEI" for mark in marks)
+
+
+def weights(letters: tuple[str, ...], language: str) -> tuple[float | None, ...]:
+    """Return for each cluster of one word how surely it is the heart of a beat, or None where it cannot be."""
+    table = table_for(language)
+    word = "".join(map(plain, letters))
+    found: list[float | None] = []
+    in_run = False  # a heart stands before, with only vowels between
+    for at, letter in enumerate(letters):
+        vowel = word[at] in table.vowels
+        marked = vowel and is_marked(letter)
+        weight = _MARKED if marked else _weight(table, word, at, in_run)
+        found.append(weight)
+        # A marked í or ú shuts its neighbour out (María), and so does a y that is a consonant (Maya).
+        apart = (marked and word[at] in "iu") or (weight == _NEVER and word[at] == "y")
+        in_run = vowel and not apart and (in_run or (weight or 0) > 0)
+    return tuple(found)
+
+
+def _weight(table: Table, word: str, at: int, in_run: bool) -> float | None:
+    vowel = word[at] in table.vowels
+    for rule in table.rules:
+        if (vowel or rule.letter != ".") and rule.fits(word, at):
+            return rule.weight
+    if not vowel:
+        return None
+    return _LATER_IN_RUN if in_run else _FIRST_OF_RUN

@@ -1,0 +1,147 @@
+"""The beats of a name: what a class claps, Pe-ne-lo-pe in four.
+
+The number of beats comes from the teacher's correction, else (for English) from the CMU Pronouncing
+Dictionary, else from the spelling, and the answer says which. Only the first two count as known. The
+dictionary says how many beats a word has, not where its letters part, so the places are always a reading of
+the spelling. It gives quick everyday American speech: Julia has two beats there. Where a family says it
+otherwise, the teacher's correction wins.
+
+Measured on names kept apart from the making of the rules: tests/outside/test_names_beats.py. Tables of their own
+have English, Spanish, Hawaiian and Polish; Vietnamese claps once a word; for any other language the answer
+is a rough guess. Out of scope: scripts other than Latin (one beat a word).
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from functools import cache
+from importlib.resources import files
+from itertools import pairwise
+
+import unicodedata2
+
+from namewright.names.beat_places import APOSTROPHES, places
+from namewright.names.beat_rules import plain, weights
+from namewright.names.clusters import clusters, is_letter
+
+_JOINTS = frozenset("-‐‑·•‧ ")
+_MEND = "type every letter of the name in order, with - between the beats, as in Pe-ne-lo-pe"
+_DOTTED = re.compile(r"(?:[^\W\d_]\.){2,}")
+
+
+@dataclass(frozen=True, slots=True)
+class Beats:
+    """The parts of a name as it is clapped; joined they are the name, hyphens and spaces included.
+
+    ``known`` is True where a pronouncing dictionary or the teacher gave the number of beats, False for a
+    guess; ``source`` says in words where it came from.
+    """
+
+    parts: tuple[str, ...]
+    known: bool
+    source: str
+
+
+def beats(name: str, language: str = "en", corrected: str | None = None) -> Beats:
+    """Return the beats of ``name`` in a language given by its tag, such as ``en``, ``es-MX`` or ``haw``.
+
+    ``corrected`` is the teacher's own reading, typed ``Pe-ne-lo-pe`` or ``Pe·ne·lo·pe``. Capital and small
+    letters need not agree; the name's own are kept. Raises ValueError, in a sentence, for an empty name and
+    for a correction that does not join back to the name.
+    """
+    name = str(unicodedata2.normalize("NFC", name))
+    if not name.strip():
+        raise ValueError("there is no name to find beats in; type at least one letter")
+    if corrected is not None and corrected.strip():
+        return Beats(_as_corrected(name, corrected), True, "the teacher's correction")
+    read = [_word(word, language) for word in _words(name)]
+    parts = tuple(part for word_parts, _ in read for part in word_parts)
+    if all(known for _, known in read):
+        return Beats(parts, True, "the CMU Pronouncing Dictionary")
+    return Beats(parts, False, f"a guess from the spelling ({language})")
+
+
+def _words(name: str) -> tuple[str, ...]:
+    """Cut behind each run of hyphens and spaces; a piece without a letter stays with its neighbour."""
+    found: list[str] = []
+    for piece in re.findall(r"[^\s\-‐‑]*[\s\-‐‑]*", name):
+        if found and not (any(map(is_letter, found[-1])) and any(map(is_letter, piece))):
+            found[-1] += piece
+        elif piece:
+            found.append(piece)
+    return tuple(found)
+
+
+def _word(word: str, language: str) -> tuple[tuple[str, ...], bool]:
+    """Return the parts of one word, and whether a dictionary gave their number."""
+    if _spelled_aloud(word):
+        return tuple(re.findall(r"\w\W*", word)), False
+    letters = clusters(word)
+    spoken = tuple(at for at, letter in enumerate(letters) if is_letter(letter) or letter in APOSTROPHES)
+    if language.casefold().startswith("vi") or not spoken:
+        return (word,), False
+    inner = tuple(letters[at] for at in spoken)
+    hearts, known = _hearts(inner, language)
+    starts = [0, *(spoken[at] for at in places(inner, hearts, language)), len(letters)]
+    return tuple("".join(letters[a:b]) for a, b in pairwise(starts)), known
+
+
+def _spelled_aloud(word: str) -> bool:
+    """Say whether a word is initials, a beat a letter: A.J., or two capitals that make no word, such as TJ."""
+    bare = word.strip(" -‐‑.")
+    if _DOTTED.match(word):
+        return True
+    makes_word = bare == "NG" or (bare[-1:] != "J" and any(letter in "AEIOUY" for letter in bare))
+    return len(bare) == 2 and bare.isascii() and bare.isalpha() and bare.isupper() and not makes_word
+
+
+def _hearts(letters: tuple[str, ...], language: str) -> tuple[tuple[int, ...], bool]:
+    """Return the indices of the letters that are hearts of beats, as many as the dictionary says if it does."""
+    sure = weights(letters, language)
+    possible = [(weight, -at) for at, weight in enumerate(sure) if weight is not None]
+    number = _listed(letters) if language.casefold().startswith("en") else None
+    known = number is not None and number <= max(1, len(possible))
+    if number is None or not known:
+        number = sum(weight > 0 for weight, _ in possible)
+    likeliest = sorted(possible, reverse=True)[: max(1, number)]
+    return tuple(sorted(-at for _, at in likeliest)), known
+
+
+def _listed(letters: tuple[str, ...]) -> int | None:
+    return _dictionary().get("".join(plain(letter) for letter in letters if is_letter(letter)))
+
+
+@cache
+def _dictionary() -> dict[str, int]:
+    """Read the numbers of beats once, when the first English name is asked for."""
+    lines = files("namewright.names").joinpath("data", "cmudict-beats.tsv").read_text("utf-8").splitlines()
+    pairs = (line.split("\t") for line in lines if line and not line.startswith("#"))
+    return {word: int(number) for number, words in pairs for word in words.split(" ")}
+
+
+def _as_corrected(name: str, corrected: str) -> tuple[str, ...]:
+    """Cut the name where the correction is cut, and behind each hyphen or space of its own."""
+    typed = clusters(str(unicodedata2.normalize("NFC", corrected)))
+    letters = clusters(name)
+    if _solid(typed) != _solid(letters):
+        raise ValueError(f"the beats “{corrected.strip()}” do not join back to the name “{name}”; {_MEND}")
+    cuts = _cuts(typed) | _cuts(letters)
+    parts = [""]
+    passed = 0
+    for letter in letters:
+        if letter not in _JOINTS:
+            if passed in cuts:
+                parts.append("")
+            passed += 1
+        parts[-1] += letter
+    return tuple(parts)
+
+
+def _solid(typed: tuple[str, ...]) -> list[str]:
+    return [mark.casefold() for mark in typed if mark not in _JOINTS]
+
+
+def _cuts(typed: tuple[str, ...]) -> frozenset[int]:
+    """Return how many letters stand before each hyphen, dot or space that follows one."""
+    return frozenset(len(_solid(typed[:at])) for at, mark in enumerate(typed) if mark in _JOINTS) - {0}
