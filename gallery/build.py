@@ -2,10 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
+from datetime import date, timedelta
 from pathlib import Path
 
+from namewright.classbook.growing import growth_of
+from namewright.classbook.records import Observation
+from namewright.classbook.stages import Stage
+from namewright.classbook.suggest import suggest
 from namewright.classwork import Work
 from namewright.lines.forms import Form
 from namewright.lines.ruling import preset
@@ -14,12 +19,16 @@ from namewright.names.roster import load_roster
 from namewright.output.png import page_png
 from namewright.pages import blocks
 from namewright.pages.card import CardSettings, CardSize, card_page, card_sheet
+from namewright.pages.classprogress import ClassRow, class_progress_pages
 from namewright.pages.page import Item, Page
 from namewright.pages.paper import Paper, sheet_of
+from namewright.pages.plan import PlanSettings, plan_pages
 from namewright.pages.press import Press
+from namewright.pages.progress import ProgressSettings, progress_page
 from namewright.pages.sheet import SheetSettings, practice_pages
 from namewright.pages.tilesheet import TileSettings
-from namewright.practice.order import order_class
+from namewright.practice.order import completed, order_class
+from namewright.practice.weeks import letter_weeks
 from namewright.settings import Hand, Support
 
 HERE = Path(__file__).parent
@@ -97,9 +106,47 @@ def class_pages() -> Iterator[tuple[str, Page]]:
     yield "tiles-large", next(Work(PRESS).tiles(placed, TileSettings(LARGE_TILE_MM, Paper.A4)))
 
 
+def plans() -> Iterator[tuple[str, Page]]:
+    """Yield the adult's plan of the demo class, page by page."""
+    placed = completed(order_class(load_roster(DEMO).children))
+    weeks = letter_weeks([each.child.practice for each in placed])
+    for number, page in enumerate(plan_pages(PRESS, placed, weeks, PlanSettings()), start=1):
+        yield f"plan-{number}", page
+
+
+def progress() -> Iterator[tuple[str, Page]]:
+    """Yield a child's year in English and Spanish, and a class in the middle of its year."""
+    years = [("Marigold", (0, 4, 12, 2, 22, 6, 16, 28)), ("Zoë", (0, 8, 99)), ("Bo", (2, 2)),
+             ("Isolde", (0, 14, 6) * 2), ("Tilo", (0, 2, 10, 18)), ("Wren", ()),
+             ("Christopher", (0, 20) + (8, 30, 12) * 3)]
+    for (name, joins), language, paper in zip(years, ("en", "es"), Paper, strict=False):
+        growth = growth_of(name, name, _year(name, joins, 38))
+        yield (f"progress-{language}", progress_page(PRESS, growth, ProgressSettings(paper, False, language)))
+    rows = []
+    for weeks, (name, joins) in zip((12, 20, 30, 16, 24, 0, 22), years, strict=True):
+        notes = _year(name, joins, weeks)
+        support = notes[-1].support or Support.FULL if notes else Support.FULL
+        rows.append(ClassRow(growth_of(name, name, notes), support, suggest(support, notes, name).sentence()))
+    yield "progress-class", class_progress_pages(PRESS, rows, ProgressSettings())[0]
+
+
+def _year(name: str, joins: Sequence[int], weeks: int) -> list[Observation]:
+    """Return invented notes, every other week: ``joins`` is the week in which each letter was first formed."""
+    notes = []
+    for week in range(0, weeks, 2):
+        day = date(2026, 9, 7) + timedelta(weeks=week, days=week % 5)
+        formed = tuple(at for at, join in enumerate(joins) if week >= join and (week == join or (week + at) % 11))
+        support = tuple(Support)[min(3, week // 10)]
+        whole = len(formed) == len(joins)
+        stage = Stage(5 + (week > 26) + (week > 32) if whole else min(4, 1 + len(formed)))
+        notes.append(Observation(week + 1, 1, day.isoformat(), name, formed, support, stage, "", "", ""))
+    return notes
+
+
 def main() -> None:
     """Write every picture."""
-    pictures = [("specimen", specimen()), ("forms", forms()), *sheets(), *cards(), *class_pages()]
+    pictures = [("specimen", specimen()), ("forms", forms()), *sheets(), *cards(), *class_pages(), *plans(),
+                *progress()]
     for name, page in pictures:
         (HERE / f"{name}.png").write_bytes(page_png(page, DPI))
         print(name)

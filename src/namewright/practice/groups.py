@@ -75,7 +75,7 @@ def _sorted(groups: Sequence[Sequence[int]]) -> Grouping:
     return tuple(sorted(tuple(sorted(group)) for group in groups))
 
 
-def _told(groups: Grouping, names: Sequence[str]) -> tuple[tuple[str, ...], ...]:
+def _told(groups: Sequence[Sequence[int]], names: Sequence[str]) -> tuple[tuple[str, ...], ...]:
     """Return a grouping by its names: what decides between equals must not hang on the order of the roster."""
     return tuple(sorted(tuple(sorted(names[place] for place in group)) for group in groups))
 
@@ -139,30 +139,52 @@ def _even(children: int, groups: int) -> list[int]:
 
 def _exchanged(groups: list[list[int]], sets: Sequence[Letters]) -> list[list[int]]:
     """Move or swap two children for as long as it helps; every step gains, so it ends."""
-    while any([_improved(groups, one, other, sets) for one, other in combinations(range(len(groups)), 2)]):
+    table = [[len(one & other) for other in sets] for one in sets]
+    while any([_improved(groups, one, other, table) for one, other in combinations(range(len(groups)), 2)]):
         pass
     return groups
 
 
-def _improved(groups: list[list[int]], one: int, other: int, sets: Sequence[Letters]) -> bool:
+def _improved(groups: list[list[int]], one: int, other: int, table: Sequence[Sequence[int]]) -> bool:
     """Make the best swap or move between two groups; return whether there was one that helps."""
-    now = group_worth(groups[one], sets) + group_worth(groups[other], sets)
-    best = max(_neighbours(groups[one], groups[other]), key=lambda pair: worth(pair, sets), default=None)
-    if best is None or worth(best, sets) <= now + _SLACK:
+    left, right = groups[one], groups[other]
+    steps = list(_steps(left, right, table))
+    gain, going, coming = max(steps, key=lambda step: step[0])
+    if gain <= _SLACK:
         return False
-    groups[one], groups[other] = best
+    groups[one] = [*(each for each in left if each != going), *([] if coming is None else [coming])]
+    groups[other] = [*(each for each in right if each != coming), *([] if going is None else [going])]
     return True
 
 
-def _neighbours(one: list[int], other: list[int]) -> Iterator[tuple[list[int], list[int]]]:
-    for place in one:
-        without = [each for each in one if each != place]
-        yield from (([*without, swap], [*(each for each in other if each != swap), place]) for swap in other)
-        if len(without) >= LEAST and len(other) < MOST:
-            yield without, [*other, place]
-    for place in other:
-        if len(other) > LEAST and len(one) < MOST:
-            yield [*one, place], [each for each in other if each != place]
+def _steps(left: Sequence[int], right: Sequence[int], table: Sequence[Sequence[int]],
+           ) -> Iterator[tuple[float, int | None, int | None]]:
+    """Yield every step between two groups: what it gains, who goes from left to right, who comes the other way.
+
+    Only sums change: a child takes along what it shares with the old group and brings what it shares with the new.
+    """
+    mine = {place: sum(table[place][each] for each in left) - table[place][place] * (place in left)
+            for place in (*left, *right)}
+    yours = {place: sum(table[place][each] for each in right) - table[place][place] * (place in right)
+             for place in (*left, *right)}
+    here, there = sum(mine[place] for place in left), sum(yours[place] for place in right)  # each pair twice
+    a, b = len(left), len(right)
+    now = _mean(here, a) + _mean(there, b)
+    for x in left:
+        for y in right:
+            both = table[x][y]
+            yield (_mean(here - 2 * mine[x] + 2 * (mine[y] - both), a)
+                   + _mean(there - 2 * yours[y] + 2 * (yours[x] - both), b) - now, x, y)
+        if a > LEAST and b < MOST:
+            yield _mean(here - 2 * mine[x], a - 1) + _mean(there + 2 * yours[x], b + 1) - now, x, None
+    if b > LEAST and a < MOST:
+        for y in right:
+            yield _mean(here + 2 * mine[y], a + 1) + _mean(there - 2 * yours[y], b - 1) - now, None, y
+
+
+def _mean(shared: int, size: int) -> float:
+    """Return a group's worth from the letters its pairs share, each pair counted twice."""
+    return shared / max(1, size - 1)
 
 
 # --- from the groups of last time --------------------------------------------------------------------

@@ -30,7 +30,7 @@ from namewright.practice.difficulty import (
 )
 from namewright.practice.families import Family, family_of
 from namewright.practice.groups import group_class
-from namewright.practice.reason import reason
+from namewright.practice.reason import for_parent, reason
 from namewright.practice.sequence import faces_left, practice_sequence
 from namewright.settings import Support
 
@@ -64,7 +64,8 @@ class Placed:
 
     ``position`` counts from 1; ``difficulty`` is ``letter_part`` + ``workload``; ``length`` counts letters
     (and digits) to write; ``letters`` are the different letters, each with its band, in practice order;
-    ``reason`` is one sentence for the teacher. ``small_signs`` and ``twins`` are those of the name's difficulty.
+    ``reason`` is one sentence for the teacher, ``to_parent`` one for a parent. ``small_signs`` and ``twins`` are
+    those of the name's difficulty.
     ``beats``, ``beats_known`` and ``group`` (from 1) are empty, false and 0 until ``completed`` fills them in.
     """
 
@@ -77,6 +78,7 @@ class Placed:
     band: Band
     letters: tuple[tuple[str, Band], ...]
     reason: str
+    to_parent: str = ""
     small_signs: int = 0
     twins: tuple[tuple[str, str], ...] = ()
     beats: tuple[str, ...] = ()
@@ -150,7 +152,7 @@ def _place(child: Child, rating: NameDifficulty, position: int, of: int) -> Plac
         workload=rating.workload, length=rating.length, band=rating.band,
         letters=tuple((each.letter, each.band) for each in letters),
         reason=reason(child.label, position, of, rating.length, letters, initial),
-        small_signs=rating.small_signs, twins=rating.twins,
+        to_parent=for_parent(child.label, rating, initial), small_signs=rating.small_signs, twins=rating.twins,
     )
 
 
@@ -237,6 +239,7 @@ def _object(each: Placed) -> dict[str, object]:
         "letters": [{"letter": letter, "band": band, "watch": faces_left(letter)}
                     for letter, band in each.letters],
         "beats": list(each.beats), "beats_known": each.beats_known, "group": each.group, "reason": each.reason,
+        "to_parent": each.to_parent,
     }
 
 

@@ -62,9 +62,10 @@ _TO_PARENT = {
         "middle": "{label}’s name is about as much work as most",
         "harder": "{label}’s name asks for a little patience",
         "none": "{label}’s name has no letters to practise yet, and together we will find out how to write it.",
-        "length": "it has {length} letters to write", "one": "it has one letter to write",
-        "marks": "small marks that deserve their own turn",
-        "twins": "{pair}, which look alike turned round and are often mixed up at this age",
+        "length": "it has {count} to write", "again": "some of them come again, which helps",
+        "mark": "there is a small mark or gap that deserves its own turn",
+        "marks": "there are small marks or gaps that deserve their own turn",
+        "twins": "{pair} are mirror twins, so mixing them up for a while is no worry",
         "initial": "“{initial}” comes first, because the own first letter comes most easily",
         "and": "and",
     },
@@ -73,10 +74,11 @@ _TO_PARENT = {
         "middle": "El nombre de {label} da el mismo trabajo que la mayoría",
         "harder": "El nombre de {label} pide un poco de paciencia",
         "none": "El nombre de {label} aún no tiene letras para practicar, y juntos veremos cómo escribirlo.",
-        "length": "tiene {length} letras por escribir", "one": "tiene una letra por escribir",
-        "marks": "signos pequeños que merecen su momento",
-        "twins": "{pair}, que se parecen al darles la vuelta y a esta edad suelen confundirse",
-        "initial": "empezamos por la «{initial}», porque la primera letra propia es la que mejor sale",
+        "length": "tiene {count} por escribir", "again": "algunas se repiten, y eso ayuda",
+        "mark": "hay un signo o espacio pequeño que merece su momento",
+        "marks": "hay signos o espacios pequeños que merecen su momento",
+        "twins": "{pair} son gemelas en espejo, y confundirlas un tiempo no es preocupante",
+        "initial": "empezamos por la “{initial}”, porque la primera letra propia es la que mejor sale",
         "and": "y",
     },
 }
@@ -90,10 +92,11 @@ def for_parent(label: str, rating: NameDifficulty, own_initial: str, language: s
     words = _TO_PARENT.get(language, _TO_PARENT["en"])
     if not rating.letters:
         return words["none"].format(label=label)
-    has = [words["one"] if rating.length == 1 else words["length"].format(length=rating.length)]
-    has += [words["marks"]] if rating.small_signs else []
-    pairs = [f"{one} {words['and']} {other}" for one, other in rating.twins]
-    has += [words["twins"].format(pair=pair) for pair in pairs[:1]]
+    letters = f"{rating.length} letra{'s' * (rating.length > 1)}" if words is _TO_PARENT["es"] else count_letters(
+        rating.length)
+    has = [words["length"].format(count=letters)]
+    has += [words["again"]] if rating.length > len(rating.letters) else []
+    has += [words["mark" if rating.small_signs == 1 else "marks"]] if rating.small_signs else []
+    has += [words["twins"].format(pair=f"{one} {words['and']} {other}") for one, other in rating.twins[:1]]
     opening = words[rating.band].format(label=label)
-    listed = has[0] if len(has) == 1 else f"{', '.join(has[:-1])} {words['and']} {has[-1]}"
-    return f"{opening}: {listed}; {words['initial'].format(initial=own_initial or rating.letters[0].letter)}."
+    return f"{opening}: {'; '.join(has)}; {words['initial'].format(initial=own_initial or rating.letters[0].letter)}."

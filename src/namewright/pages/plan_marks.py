@@ -1,0 +1,84 @@
+"""Letters and points that show how hard something is: by shape, by the weight of the edge, and by colour.
+
+No colour is needed to read them: a ring is easier, a box is middling, a dark lozenge-cornered box with a white letter
+is harder. The three fills lie far apart in lightness, so that grey print keeps them apart, too, and the hues (blue,
+amber, dark wine) stay apart for readers who do not tell red from green. Millimetres, y down.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
+
+from namewright.letters.strokes import Point, Stroke
+from namewright.lines.ink import BLACK, WHITE, Ink, Piece, Style, stroke_fragment
+from namewright.pages.press import Press
+from namewright.practice.difficulty import Band
+
+MARK_MM = 4.4  # side of a letter's mark
+STEP_MM = 5.1  # from one mark to the next
+_ARC = 0.5523  # of the radius: the handle of a quarter circle drawn as one cubic
+
+
+@dataclass(frozen=True, slots=True)
+class Look:
+    """How a band is drawn: fill, edge and its width in mm, and the ink of a letter on it."""
+
+    fill: str
+    edge: str
+    edge_mm: float
+    letter: str
+
+
+LOOKS: Mapping[Band, Look] = {
+    Band.EASIER: Look("#e3f0fb", "#1c5d99", 0.22, BLACK),
+    Band.MIDDLE: Look("#f2c14e", "#6b4a00", 0.4, BLACK),
+    Band.HARDER: Look("#4f1140", "#4f1140", 0.4, WHITE),
+}
+
+
+def letter_mark(press: Press, letter: str, band: Band, x: float, y: float) -> tuple[Ink, ...]:
+    """Return one letter on its band's shape, ``MARK_MM`` wide, its left edge at ``x``, its middle at height ``y``."""
+    ink = press.text(letter, 1.5)
+    x0, y0, x1, y1 = ink.bounds()
+    shrink = min(1.0, 0.86 * MARK_MM / max(x1 - x0, y1 - y0))
+    if shrink < 1.0:  # a letter with two marks is tall
+        ink = press.text(letter, round(1.5 * shrink, 2))
+        x0, y0, x1, y1 = ink.bounds()
+    inked = Ink(replace(ink.style, colour=LOOKS[band].letter), ink.pieces)
+    return (point(band, x + MARK_MM / 2, y, MARK_MM),
+            inked.moved(x + MARK_MM / 2 - (x0 + x1) / 2, y - (y0 + y1) / 2))
+
+
+def point(band: Band, x: float, y: float, side: float) -> Ink:
+    """Return a band's shape about (``x``, ``y``), ``side`` mm across, its edge within."""
+    look = LOOKS[band]
+    half = (side - look.edge_mm) / 2
+    outline = {Band.EASIER: _ring, Band.MIDDLE: _box, Band.HARDER: _cut_box}[band](half)
+    return Ink(Style(look.edge_mm, look.edge, fill=look.fill), (Piece(x, y, stroke_fragment([outline])),))
+
+
+def _ring(r: float) -> Stroke:
+    k = _ARC * r
+    return Stroke((((r, 0.0), (r, k), (k, r), (0.0, r)), ((0.0, r), (-k, r), (-r, k), (-r, 0.0)),
+                   ((-r, 0.0), (-r, -k), (-k, -r), (0.0, -r)), ((0.0, -r), (k, -r), (r, -k), (r, 0.0))))
+
+
+def _box(r: float) -> Stroke:
+    r *= 0.92  # a square looks larger than a ring of the same width
+    return _polygon([(r, -r), (r, r), (-r, r), (-r, -r)])
+
+
+def _cut_box(r: float) -> Stroke:
+    c = 0.45 * r
+    return _polygon([(r, -c), (r, c), (c, r), (-c, r), (-r, c), (-r, -c), (-c, -r), (c, -r)])
+
+
+def _polygon(points: Sequence[Point]) -> Stroke:
+    return Stroke(tuple(zip(points, (*points[1:], points[0]), strict=True)))
+
+
+def watch_mark(x: float, y: float) -> Ink:
+    """Return the small arrowhead that points left under a left-facing letter, about (``x``, ``y``)."""
+    tip = _polygon([(0.7, -0.55), (-0.8, 0.0), (0.7, 0.55)])
+    return Ink(Style(0.1, BLACK, fill=BLACK), (Piece(x, y, stroke_fragment([tip])),))
