@@ -116,7 +116,7 @@ def plans() -> Iterator[tuple[str, Page]]:
 
 def progress() -> Iterator[tuple[str, Page]]:
     """Yield a child's year in English and Spanish, and a class in the middle of its year."""
-    years = [("Marigold", (0, 4, 12, 2, 22, 6, 16, 28)), ("Zoë", (0, 8, 99)), ("Bo", (2, 2)),
+    years = [("Marigold", (0, 4, 12, 2, 22, 6, 16, 28)), ("Zoë", (0, 8, 60)), ("Bo", (2, 2)),
              ("Isolde", (0, 14, 6) * 2), ("Tilo", (0, 2, 10, 18)), ("Wren", ()),
              ("Christopher", (0, 20) + (8, 30, 12) * 3)]
     for (name, joins), language, paper in zip(years, ("en", "es"), Paper, strict=False):
@@ -137,8 +137,8 @@ def _year(name: str, joins: Sequence[int], weeks: int) -> list[Observation]:
         day = date(2026, 9, 7) + timedelta(weeks=week, days=week % 5)
         formed = tuple(at for at, join in enumerate(joins) if week >= join and (week == join or (week + at) % 11))
         support = tuple(Support)[min(3, week // 10)]
-        whole = len(formed) == len(joins)
-        stage = Stage(5 + (week > 26) + (week > 32) if whole else min(4, 1 + len(formed)))
+        whole = week >= max(joins)
+        stage = Stage(5 + (week > 30) + (week > 34) if whole else min(4, 1 + len(formed)))
         notes.append(Observation(week + 1, 1, day.isoformat(), name, formed, support, stage, "", "", ""))
     return notes
 

@@ -11,11 +11,12 @@ import sys
 from collections.abc import Callable, Sequence
 
 from namewright import __version__
-from namewright.commands import card, listings, order, sheets, tiles
+from namewright.commands import book, card, fonts, listings, note, order, plan, progress, sheets, sizes, tiles
+from namewright.commands import open as opening
 from namewright.commands.common import ALL_MADE, NOTHING_MADE, Parser, Refusal, complain
 from namewright.names.model import RosterError
 
-_COMMANDS = (sheets, card, tiles, order, listings)
+_COMMANDS = (sheets, card, tiles, sizes, order, plan, book, note, progress, fonts, listings, opening)
 _EXAMPLES = """\
 For example:
   namewright sheets class.xlsx -o class.pdf        a practice sheet for every child in the list
@@ -23,6 +24,7 @@ For example:
   namewright card Mira -o card.pdf                 one name card, now
   namewright tiles class.xlsx -o tiles.pdf         letter tiles to cut
   namewright order class.xlsx                      who could practise first, and why
+  namewright open                                  all of this as a page in your browser
 Nothing leaves this computer. “namewright sheets --help” tells more about sheets, and so on.
 """
 

@@ -11,7 +11,10 @@ a measure: children skip steps and go back, and no age is attached to any. Out o
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from enum import IntEnum
+
+from namewright.pages.press import captions
 
 
 class Stage(IntEnum):
@@ -31,15 +34,7 @@ class Stage(IntEnum):
         return self.name.lower().replace("_", "-")
 
 
-STAGE_SENTENCES: dict[Stage, str] = {
-    Stage.MARKS: "Makes marks and calls them a name.",
-    Stage.LINES: "Makes marks that run along a line.",
-    Stage.SHAPES: "Makes separate shapes, one after another, not yet letters.",
-    Stage.SOME_LETTERS: "Forms the first letter, or some of the letters.",
-    Stage.ALL_LETTERS: "Forms every letter, some out of order or turned round.",
-    Stage.READABLE: "Writes the whole name so that others can read it.",
-    Stage.EVEN: "Writes the whole name with even letters that stand on the line.",
-}
+STAGE_SENTENCES: Mapping[Stage, str] = {stage: captions("en")[f"progress.stage_{stage.value}"] for stage in Stage}
 
 
 def read_stage(text: str) -> Stage:

@@ -17,6 +17,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from namewright.classbook.records import Observation, letter_positions
+from namewright.pages.press import captions
 from namewright.settings import Support
 
 DAYS = 3
@@ -31,20 +32,13 @@ class Suggestion:
     reason: str
     words: tuple[tuple[str, str | int], ...] = ()
 
-    def sentence(self) -> str:
-        """Return the reason as a sentence in English."""
-        return _SENTENCES[self.reason].format(**dict(self.words))
-
-
-_SENTENCES = {
-    "few": "There are too few days noted at this level to suggest anything; two are needed.",
-    "lighter": "Every letter stood on {good} of the last {days} days, so {next} support may be worth a try.",
-    "fuller": "Fewer than half of the letters stood on each of the last two days, so {next} support may help.",
-    "stay": "Letters are still growing at this level, so staying with it is fine.",
-    "lightest": "Every letter stood on {good} of the last {days} days with no support at all: this name is the child’s own now.",
-    "fullest": "Fewer than half of the letters stood on the last two days, and support is already full; "
-               "try fewer letters at a time, or taller lines.",
-}
+    def sentence(self, language: str = "en") -> str:
+        """Return the reason as a whole sentence. Raises ValueError for captions we do not have."""
+        said = captions(language)
+        words = dict(self.words)
+        if "next" in words:
+            words["next"] = said[f"words.{words['next']}"]
+        return said[f"progress.suggest_{self.reason}"].format(**words)
 
 
 def suggest(support: Support, observations: Sequence[Observation], name: str) -> Suggestion:

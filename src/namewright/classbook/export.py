@@ -1,0 +1,246 @@
+"""The whole class as CSV files, in a folder or a zip, and back again without loss.
+
+One file a table, each with its column names, in UTF-8 with a byte order mark so that spreadsheets read it right,
+and ``version.csv`` with the version of the tables. Rows stand by their key, so the same class gives the same bytes.
+
+A cell that a spreadsheet could take for a formula (it begins with = + - @, a tab or a line end, also full-width;
+OWASP, "CSV Injection") gets an apostrophe before it, and so does a cell that begins with an apostrophe itself:
+taking one leading apostrophe away is then always right. An empty cell is "nothing" where the table allows nothing,
+and an empty text that is kept there is a lone apostrophe. Out of scope: lists for other programs (``order``).
+"""
+
+from __future__ import annotations
+
+import csv
+import io
+import os
+import secrets
+import shutil
+import sqlite3
+import zipfile
+import zlib
+from collections.abc import Iterator, Mapping, Sequence
+from contextlib import contextmanager
+from pathlib import Path
+
+from namewright.classbook.connect import connected, in_a_sentence, transaction
+from namewright.classbook.keys import checked_setting
+from namewright.classbook.records import ClassbookError
+from namewright.classbook.schema import MIGRATIONS
+from namewright.classbook.store import Classbook
+
+# Each table after those it refers to, and the key its rows stand by.
+TABLES: Mapping[str, str] = {
+    "rosters": "id", "children": "id", "class_settings": "key", "settings": "child_id, key", "saves": "id",
+    "changes": "rowid", "observations": "id",
+}
+_VERSION = "version"
+_RISKY = ("=", "+", "-", "@", "\t", "\r", "\n", "＝", "＋", "－", "＠")
+_MOST_BYTES = 256 * 1024 * 1024
+_OLDEST = (1980, 1, 1, 0, 0, 0)  # the first moment a zip can hold: the same class gives the same bytes
+
+
+def export_csv(book_path: Path, target: Path) -> tuple[Path, ...]:
+    """Write the class into a folder that is new or empty, or into a new file that ends in .zip.
+
+    Return the paths written. The files are their owner's alone. Raises ClassbookError, or OSError as the system
+    words it; then nothing is left half written.
+    """
+    files = _files(book_path)
+    if target.suffix.lower() == ".zip":
+        return _write_zip(files, target)
+    if target.exists() and (not target.is_dir() or any(target.iterdir())):
+        raise ClassbookError(f"{target} is not empty; name a new folder, or a new file that ends in .zip.")
+    with _beside(target) as temporary:
+        temporary.mkdir(mode=0o700)
+        for name, data in files.items():
+            _write_private(temporary / name, data)
+        if target.exists():
+            target.rmdir()
+        temporary.rename(target)
+    return tuple(target / name for name in files)
+
+
+def import_csv(source: Path, book_path: Path) -> None:
+    """Make a class from what ``export_csv`` wrote. Raises ClassbookError, and makes no file, where it cannot."""
+    if book_path.exists():
+        raise ClassbookError(f"{book_path} is there already; name a new file for the class.")
+    tables = _tables(_read(source))
+    with _beside(book_path) as temporary:
+        connection = connected(temporary)
+        try:
+            with in_a_sentence(book_path), transaction(connection, "IMMEDIATE"):
+                for name, rows in tables.items():
+                    _fill(connection, name, rows)
+        finally:
+            connection.close()
+        _check_readable(temporary)
+        try:
+            os.link(temporary, book_path)  # unlike a renaming, this never writes over a file made meanwhile
+        except FileExistsError:
+            raise ClassbookError(f"{book_path} is there already; name a new file for the class.") from None
+        except OSError:  # a disk without links, such as a memory stick
+            temporary.rename(book_path)
+
+
+# --- writing -------------------------------------------------------------------------------------------
+
+
+def _files(book_path: Path) -> dict[str, bytes]:
+    """Return every table as one CSV file, all of one moment."""
+    connection = connected(book_path, create=False)
+    try:
+        with in_a_sentence(book_path), transaction(connection, "DEFERRED"):
+            files = {f"{_VERSION}.csv": _csv([["version"], [str(len(MIGRATIONS))]])}
+            for table, key in TABLES.items():
+                nullable = [name for name, may_be_null in _columns(connection, table).items() if may_be_null]
+                cursor = connection.execute(f"SELECT * FROM {table} ORDER BY {key}")
+                columns = [column[0] for column in cursor.description]
+                rows = [[_cell(value, column in nullable) for column, value in zip(columns, row, strict=True)]
+                        for row in cursor]
+                files[f"{table}.csv"] = _csv([columns, *rows])
+            return files
+    finally:
+        connection.close()
+
+
+def _columns(connection: sqlite3.Connection, table: str) -> dict[str, bool]:
+    """Return the columns of a table and whether each may hold nothing."""
+    return {row[1]: not row[3] and not row[5] for row in connection.execute(f"PRAGMA table_info({table})")}
+
+
+def _cell(value: object, nullable: bool) -> str:
+    if value is None:
+        return ""
+    if not isinstance(value, str):
+        return repr(value)
+    if value.startswith((*_RISKY, "'")) or (nullable and not value):
+        return f"'{value}"
+    return value
+
+
+def _csv(rows: Sequence[Sequence[str]]) -> bytes:
+    out = io.StringIO(newline="")
+    csv.writer(out, lineterminator="\r\n").writerows(rows)
+    return b"\xef\xbb\xbf" + out.getvalue().encode()
+
+
+def _write_zip(files: Mapping[str, bytes], target: Path) -> tuple[Path, ...]:
+    if target.exists():
+        raise ClassbookError(f"{target} is there already; name a new file.")
+    out = io.BytesIO()
+    with zipfile.ZipFile(out, "w", zipfile.ZIP_DEFLATED) as archive:
+        for name, data in files.items():
+            archive.writestr(zipfile.ZipInfo(name, _OLDEST), data, zipfile.ZIP_DEFLATED)
+    with _beside(target) as temporary:
+        _write_private(temporary, out.getvalue())
+        temporary.rename(target)
+    return (target,)
+
+
+@contextmanager
+def _beside(target: Path) -> Iterator[Path]:
+    """Yield a name for a temporary neighbour, and clear away whatever still has it afterwards."""
+    if not target.parent.is_dir():
+        raise ClassbookError(f"There is no folder {target.parent} for {target.name}; make it first.")
+    temporary = target.parent / f".namewright-{secrets.token_hex(6)}"
+    try:
+        yield temporary
+    finally:
+        if temporary.is_dir():
+            shutil.rmtree(temporary, ignore_errors=True)
+        else:
+            temporary.unlink(missing_ok=True)
+
+
+def _write_private(path: Path, data: bytes) -> None:
+    with os.fdopen(os.open(path, os.O_WRONLY | os.O_CREAT | os.O_EXCL, 0o600), "wb") as file:
+        file.write(data)
+
+
+# --- reading -------------------------------------------------------------------------------------------
+
+
+def _read(source: Path) -> dict[str, bytes]:
+    """Return the files of an export by name."""
+    wanted = [f"{name}.csv" for name in (_VERSION, *TABLES)]
+    if not source.exists():
+        raise ClassbookError(f"There is no {source}; choose a folder or zip that a class was exported to.")
+    if source.is_dir():
+        _check_all_there(source, wanted, [each.name for each in source.iterdir()])
+        return {name: (source / name).read_bytes() for name in wanted}
+    try:
+        with zipfile.ZipFile(source) as archive:
+            _check_all_there(source, wanted, archive.namelist())
+            if sum(archive.getinfo(name).file_size for name in wanted) > _MOST_BYTES:
+                raise ClassbookError(f"{source} is larger than any class; choose another file.")
+            return {name: archive.read(name) for name in wanted}
+    except (zipfile.BadZipFile, RuntimeError, zlib.error) as error:
+        raise ClassbookError(f"{source} is not a zip, or a damaged or locked one; choose another file.") from error
+
+
+def _check_all_there(source: Path, wanted: Sequence[str], there: Sequence[str]) -> None:
+    missing = [name for name in wanted if name not in there]
+    if missing:
+        raise ClassbookError(f"{source} has no {missing[0]} in it; choose a folder or zip that a class was exported "
+                             "to.")
+
+
+def _tables(files: Mapping[str, bytes]) -> dict[str, list[list[str]]]:
+    tables = {name.removesuffix(".csv"): _rows(name, data) for name, data in files.items()}
+    version = tables.pop(_VERSION)[1:]
+    if version != [[str(len(MIGRATIONS))]]:
+        raise ClassbookError(f"This export says it is version {version[0][0] if version and version[0] else '?'} of "
+                             f"the tables and this Namewright reads version {len(MIGRATIONS)}; use the Namewright "
+                             "that wrote it.")
+    return tables
+
+
+def _rows(name: str, data: bytes) -> list[list[str]]:
+    try:
+        text = data.decode("utf-8-sig")
+    except UnicodeDecodeError:
+        raise ClassbookError(f"{name} is not UTF-8 text; export the class again, or save the file as UTF-8.") from None
+    before = csv.field_size_limit(_MOST_BYTES)  # a whole roster stands in one cell
+    try:
+        return [row for row in csv.reader(io.StringIO(text, newline=""), strict=True) if row]
+    except csv.Error as error:
+        raise ClassbookError(f"{name} is not whole CSV ({error}); export the class again.") from None
+    finally:
+        csv.field_size_limit(before)
+
+
+def _fill(connection: sqlite3.Connection, table: str, rows: Sequence[Sequence[str]]) -> None:
+    """Put the rows of one file into its table. Raises ClassbookError with file and row."""
+    columns = _columns(connection, table)
+    if not rows or list(rows[0]) != list(columns):
+        raise ClassbookError(f"{table}.csv should have the columns {', '.join(columns)}; export the class again.")
+    marks = ", ".join("?" * len(columns))
+    for count, row in enumerate(rows[1:], 2):
+        if len(row) != len(columns):
+            raise ClassbookError(f"Row {count} of {table}.csv has {len(row)} cells and not {len(columns)}.")
+        values = [_value(cell, nullable) for cell, nullable in zip(row, columns.values(), strict=True)]
+        try:
+            connection.execute(f"INSERT INTO {table} VALUES ({marks})", values)
+        except sqlite3.IntegrityError as error:
+            raise ClassbookError(f"Row {count} of {table}.csv does not fit the rest of the class ({error}); "
+                                 "nothing was made of it.") from error
+
+
+def _check_readable(book_path: Path) -> None:
+    """Read all of a class. Raises ClassbookError for words in it that no class can hold."""
+    try:
+        with Classbook.open(book_path) as book:
+            for settings in (book.class_settings, *(one.settings for one in book.children(left=True))):
+                for key, text in settings.items():
+                    checked_setting(key, text, of_class=True)
+            for one in book.children(left=True):
+                book.observations(one.id)
+    except (ValueError, TypeError) as error:
+        raise ClassbookError(f"The export holds something that no class can hold: {error}") from error
+
+
+def _value(cell: str, nullable: bool) -> str | None:
+    if cell.startswith("'"):
+        return cell[1:]
+    return None if nullable and not cell else cell

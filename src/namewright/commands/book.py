@@ -1,0 +1,95 @@
+"""``namewright class``: a class kept in one file, made from a list, copied out as CSV and back."""
+
+from __future__ import annotations
+
+import argparse
+import sys
+from collections.abc import Iterator
+from contextlib import contextmanager
+from pathlib import Path
+
+from namewright.classbook import Classbook, ClassbookError, RosterUpdate
+from namewright.classbook.export import export_csv, import_csv
+from namewright.commands.common import ALL_MADE, SOME_NOT_MADE, Commands, Refusal, complain
+from namewright.names.model import Outcome
+from namewright.names.roster import read_roster
+from namewright.names.sources import decode, read_bytes
+
+
+def add(commands: Commands) -> None:
+    """Add the words of the command."""
+    parser = commands.add_parser("class", help="keep a class in a file: who is in it, their settings and notes")
+    parser.add_argument("file", metavar="FILE", help="the class’s file, such as class.db")
+    doing = parser.add_mutually_exclusive_group()
+    doing.add_argument("--from", dest="source", metavar="ROSTER",
+                       help="make the class from this list, or bring it up to date; nobody is deleted (- to paste)")
+    doing.add_argument("--export", metavar="DIR", help="copy all of the class as CSV into a new folder, or a .zip")
+    doing.add_argument("--import", dest="restore", metavar="DIR", help="make a new FILE from what --export wrote")
+    parser.add_argument("--who", default="", help="who makes the change, such as “teacher”")
+    parser.set_defaults(run=_run)
+
+
+@contextmanager
+def opened(file: str, *, create: bool = False) -> Iterator[Classbook]:
+    """Open a class for a command; what is wrong with it is a Refusal."""
+    with refusing(), Classbook.open(Path(file), create=create) as book:
+        yield book
+
+
+@contextmanager
+def refusing() -> Iterator[None]:
+    """Turn what the classbook says into a Refusal."""
+    try:
+        yield
+    except ClassbookError as error:
+        raise Refusal(str(error)) from error
+
+
+def _run(options: argparse.Namespace) -> int:
+    if options.source:
+        return _take(options)
+    with refusing():
+        if options.export:
+            written = export_csv(Path(options.file), Path(options.export))
+            print(f"All of the class is in {options.export}: {', '.join(path.name for path in written)}.")
+        elif options.restore:
+            import_csv(Path(options.restore), Path(options.file))
+            print(f"The class is in {options.file}.")
+        else:
+            _list(options.file)
+    return ALL_MADE
+
+
+def _take(options: argparse.Namespace) -> int:
+    data, name = ((sys.stdin.buffer.read(), "the pasted text") if options.source == "-" else
+                  (read_bytes(Path(options.source)), Path(options.source).name))
+    text, notes = decode(data, name)
+    read_roster(text, name)  # a list that cannot be read makes no class
+    with opened(options.file, create=True) as book:
+        update = book.update_roster(text, who=options.who)
+        labels = {one.id: one.child.label for one in book.children(left=True)}
+    _tell(update, labels)
+    for note in (*notes, *update.notes):
+        complain(note)
+    left_out = [report for report in update.roster.lines if report.outcome is Outcome.LEFT_OUT]
+    for report in left_out:
+        complain(f"left out: line {report.line}: {' '.join(report.notes)}")
+    return SOME_NOT_MADE if left_out else ALL_MADE
+
+
+def _tell(update: RosterUpdate, labels: dict[int, str]) -> None:
+    for word, ids in (("new", update.joined), ("as before", update.stayed), ("back again", update.returned),
+                      ("left, and kept with all notes", update.left)):
+        if ids:
+            print(f"{word}: {', '.join(labels[one] for one in ids)}")
+
+
+def _list(file: str) -> None:
+    """Say who is in the class, what is set for each, and when each was seen last."""
+    with opened(file) as book:
+        for one in book.children(left=True):
+            own = "".join(f", {key.replace('_', ' ')} {text}" for key, text in one.settings.items())
+            days = [note.date for note in book.observations(one.id)]
+            seen = f", seen {days[-1]}" if days else ""
+            gone = ", left" if one.left else ""
+            print(f"{one.child.label}, to practise “{one.child.practice}”{own}{seen}{gone}")

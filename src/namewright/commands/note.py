@@ -1,0 +1,98 @@
+"""``namewright note``: what was seen of a child's name writing today, and what may help next."""
+
+from __future__ import annotations
+
+import argparse
+from datetime import date
+
+from namewright.classbook import BookChild, Classbook, ClassbookError, Observation
+from namewright.classbook.find import find_child, find_letters
+from namewright.classbook.records import checked_day, letter_positions
+from namewright.classbook.stages import STAGE_SENTENCES, Stage, read_stage
+from namewright.classbook.suggest import suggest
+from namewright.commands.book import opened
+from namewright.commands.common import ALL_MADE, Commands
+from namewright.names.clusters import clusters
+from namewright.settings import Support
+
+_STAGES = "; ".join(f"{stage.value} {stage.word}" for stage in STAGE_SENTENCES)
+
+
+def add(commands: Commands) -> None:
+    """Add the words of the command."""
+    parser = commands.add_parser("note", help="note what a child formed today")
+    parser.add_argument("child", metavar="CHILD", help="the child, as the class’s list calls them")
+    parser.add_argument("--class", dest="file", metavar="FILE", required=True, help="the class’s file")
+    letters = parser.add_mutually_exclusive_group()
+    letters.add_argument("--letters", metavar="LETTERS",
+                         help="the letters of the name that were formed, such as Mra; \"\" for none yet")
+    letters.add_argument("--all", action="store_true", help="every letter was formed")
+    parser.add_argument("--support", choices=list(Support), help="the level of support of what was seen")
+    parser.add_argument("--stage", metavar="STAGE", help=f"where the whole name stands: {_STAGES}")
+    parser.add_argument("--date", metavar="DAY", help="the day, such as 2026-09-14 (today)")
+    parser.add_argument("--note", default="", metavar="WORDS", help="a few words")
+    parser.add_argument("--who", default="", help="who saw it, such as “aide”")
+    parser.set_defaults(run=_run)
+
+
+def _run(options: argparse.Namespace) -> int:
+    with opened(options.file) as book:
+        one = find_child(book.children(left=True), options.child)
+        before = [note for note in book.observations(one.id) if note.date == _day(options)]
+        note = book.observe(one.id, _day(options), _letters(options, one.child.practice), support=_support(options),
+                            stage=_stage(options), note=options.note, who=options.who)
+        print(_said(one, note))
+        if note.letters is not None and any(earlier.letters is not None for earlier in before):
+            print("There was a note on this day already; both are kept, and pictures show the letters of this one.")
+        print(_next(book, one))
+    return ALL_MADE
+
+
+def _day(options: argparse.Namespace) -> str:
+    today = date.today().isoformat()
+    day = checked_day(options.date) if options.date else today
+    if day > today:
+        raise ClassbookError(f"{day} is still to come; note what was seen until today.")
+    return day
+
+
+def _letters(options: argparse.Namespace, name: str) -> tuple[int, ...] | None:
+    if options.all:
+        return letter_positions(name)
+    return None if options.letters is None else find_letters(name, options.letters)
+
+
+def _support(options: argparse.Namespace) -> Support | None:
+    return Support(options.support) if options.support else None
+
+
+def _stage(options: argparse.Namespace) -> Stage | None:
+    try:
+        return read_stage(options.stage) if options.stage else None
+    except ValueError as error:
+        raise ClassbookError(f"{error}.") from error
+
+
+def _said(one: BookChild, note: Observation) -> str:
+    """Return what was noted in a sentence."""
+    parts = []
+    if note.letters is not None:
+        letters = clusters(note.name)
+        parts.append(f"formed {', '.join(letters[at] for at in note.letters)}" if note.letters else "no letter yet")
+    if note.support:
+        parts.append(f"with {note.support} support")
+    if note.stage:
+        parts.append(f"step {note.stage.value}, {STAGE_SENTENCES[note.stage]}".rstrip("."))
+    if note.note:
+        parts.append(f"“{note.note}”")
+    return f"Noted for {one.child.label} on {note.date}: {'; '.join(parts)}."
+
+
+def _next(book: Classbook, one: BookChild) -> str:
+    support = support_now(book, one)
+    return f"Support now: {support}. {suggest(support, book.observations(one.id), one.child.practice).sentence()}"
+
+
+def support_now(book: Classbook, one: BookChild) -> Support:
+    """Return the child's level of support: its own, or else the class's, or else full."""
+    return one.child.support or Support(book.class_settings.get("support", Support.FULL))

@@ -1,0 +1,148 @@
+"""The whole class out as CSV and back: nothing lost, no cell a formula, nothing half written."""
+
+from __future__ import annotations
+
+import csv
+import io
+import os
+import sqlite3
+import stat
+import tempfile
+import zipfile
+from pathlib import Path
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from namewright.classbook import Classbook, ClassbookError
+from namewright.classbook.export import TABLES, export_csv, import_csv
+from namewright.classbook.stages import Stage
+from namewright.settings import Support
+
+
+@pytest.fixture
+def path(tmp_path: Path) -> Path:
+    place = tmp_path / "class.db"
+    with Classbook.open(place) as book:
+        book.update_roster("Mira Quill\n“Tilo”, hand left\r\n=Ava Finch\n\n", who="=teacher")
+        book.set_class_settings({"title": "@Room “4”, mornings", "rows": "3"})
+        book.set_settings(1, {"support": "light", "line_height": "12.7"}, who="'aide")
+        book.undo(1)
+        note = book.observe(1, "2026-09-10", [], note="-3 °C,\nbut “proud”", token="t1")
+        book.observe(1, "2026-09-11", [0, 2], support=Support.LIGHT, stage=Stage.READABLE)
+        book.strike(note.id)
+        book.update_roster("Mira Quill\n")
+    return place
+
+
+def content(path: Path) -> dict[str, list[tuple[object, ...]]]:
+    """Return every row of every table, read by Python's own sqlite3."""
+    raw = sqlite3.connect(path)
+    rows = {table: raw.execute(f"SELECT * FROM {table} ORDER BY {key}").fetchall() for table, key in TABLES.items()}
+    names = {name for (name,) in raw.execute(
+        "SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite_%'")}
+    raw.close()
+    assert names == set(rows), "a table is missing from the export"
+    return rows
+
+
+@pytest.mark.parametrize("target", ["out", "out.zip"])
+def test_out_and_back_is_the_same_class(path: Path, tmp_path: Path, target: str) -> None:
+    """Every cell of every table comes back with its value and its type, and the same class gives the same bytes."""
+    export_csv(path, tmp_path / target)
+    import_csv(tmp_path / target, tmp_path / "back.db")
+    assert content(tmp_path / "back.db") == content(path)
+    assert len(content(path)["observations"]) == 2
+    export_csv(tmp_path / "back.db", tmp_path / f"again {target}")
+    assert _bytes(tmp_path / target) == _bytes(tmp_path / f"again {target}")
+
+
+def _bytes(target: Path) -> list[bytes]:
+    return [each.read_bytes() for each in sorted(target.iterdir())] if target.is_dir() else [target.read_bytes()]
+
+
+@settings(max_examples=12)
+@given(st.text(max_size=40), st.text(st.sampled_from("'=+-@\t\r\n\0\"“,; xＡ＝\ud800"), max_size=8))
+def test_any_text_comes_back(roster: str, text: str) -> None:
+    """Whatever was typed, quotes, line ends and first characters survive the way out and back."""
+    with tempfile.TemporaryDirectory() as name:
+        folder = Path(name)
+        with Classbook.open(folder / "a.db") as book:
+            book.update_roster(f"Mira\n{roster}\n")
+            book.observe(1, "2026-09-10", note=f"x{text}")
+            book._db.execute("UPDATE observations SET note = ?, token = ?",  # past the door's clean-up
+                             (text.encode(errors="replace").decode(), text.encode(errors="replace").decode()))
+        export_csv(folder / "a.db", folder / "out")
+        import_csv(folder / "out", folder / "b.db")
+        assert content(folder / "a.db") == content(folder / "b.db")
+        for file in (folder / "out").iterdir():
+            assert not list(_formulas(file.read_bytes()))
+
+
+def _formulas(data: bytes) -> list[str]:
+    """Return cells that begin as a formula would (OWASP, "CSV Injection")."""
+    return [cell for row in csv.reader(io.StringIO(data.decode("utf-8-sig"), newline="")) for cell in row
+            if cell.startswith(("=", "+", "-", "@", "\t", "\r", "\n", "＝", "＋", "－", "＠"))]
+
+
+def test_exported_files_are_their_owners_alone(path: Path, tmp_path: Path) -> None:
+    """Names are private in the export as in the file, and no temporary file stays behind."""
+    for target in ("out", "out.zip"):
+        for file in export_csv(path, tmp_path / target):
+            assert stat.S_IMODE(file.stat().st_mode) == 0o600
+    assert sorted(os.listdir(tmp_path)) == ["class.db", "out", "out.zip"]
+
+
+def test_nothing_is_written_over(path: Path, tmp_path: Path) -> None:
+    """A folder with something in it, a file, a class that is there already: each is left as it is."""
+    (tmp_path / "full").mkdir()
+    (tmp_path / "full" / "keep.txt").write_text("keep")
+    (tmp_path / "full.zip").write_text("keep")
+    for target in ("full", "full.zip", "full/keep.txt"):
+        with pytest.raises(ClassbookError, match="name a new"):
+            export_csv(path, tmp_path / target)
+    export_csv(path, tmp_path / "out")
+    before = path.read_bytes()
+    with pytest.raises(ClassbookError, match="there already"):
+        import_csv(tmp_path / "out", path)
+    assert path.read_bytes() == before
+    assert (tmp_path / "full" / "keep.txt").read_text() == (tmp_path / "full.zip").read_text() == "keep"
+
+
+@pytest.mark.parametrize(("file", "change", "words"), [
+    ("children.csv", None, "has no children.csv"),
+    ("version.csv", ("1", "99"), "version 99"),
+    ("children.csv", ("practice", "name"), "should have the columns"),
+    ("children.csv", ("Mira,Mira", "Mira,,Mira"), "Row 2 of children.csv has"),
+    ("observations.csv", ("1,1,2026", "1,77,2026"), "does not fit the rest"),
+    ("observations.csv", ("light", "heavy"), "no class can hold"),
+    ("class_settings.csv", ("rows,3", "rows,300"), "no class can hold"),
+    ("saves.csv", ("\ufeff", "\ufeff\""), "saves.csv"),
+])
+def test_a_spoilt_export_makes_no_class(path: Path, tmp_path: Path, file: str, change: tuple[str, str] | None,
+                                        words: str) -> None:
+    """A file missing, from another version or changed by hand is said with its place, and no class is made."""
+    export_csv(path, tmp_path / "out")
+    spoilt = tmp_path / "out" / file
+    if change:
+        text = spoilt.read_text(encoding="utf-8")
+        assert change[0] in text
+        spoilt.write_text(text.replace(*change), encoding="utf-8")
+    else:
+        spoilt.unlink()
+    with pytest.raises(ClassbookError, match=words):
+        import_csv(tmp_path / "out", tmp_path / "back.db")
+    assert sorted(os.listdir(tmp_path)) == ["class.db", "out"]
+
+
+def test_what_is_no_export_is_said(path: Path, tmp_path: Path) -> None:
+    """A file that is not there, that is no zip, or a zip of something else."""
+    (tmp_path / "a.zip").write_bytes(b"PK nonsense")
+    with zipfile.ZipFile(tmp_path / "b.zip", "w") as other:
+        other.writestr("letter.txt", "hello")
+    for name, words in (("none", "There is no"), ("a.zip", "not a zip"), ("b.zip", "has no version.csv")):
+        with pytest.raises(ClassbookError, match=words):
+            import_csv(tmp_path / name, tmp_path / "back.db")
+    with pytest.raises(ClassbookError, match="no class"):
+        export_csv(tmp_path / "none.db", tmp_path / "out")

@@ -1,0 +1,184 @@
+"""The pages of progress: what they say in words and marks, and that any year of any name fits on the sheet."""
+
+from __future__ import annotations
+
+import random
+import re
+from datetime import date, timedelta
+from itertools import product
+
+import pytest
+
+from namewright.lines.ink import FAINT, Ink
+from namewright.pages.classprogress import ClassRow, class_progress_pages
+from namewright.pages.growth import Growth, Track, summary
+from namewright.pages.page import leaves
+from namewright.pages.paper import Paper
+from namewright.pages.press import Press, captions, languages
+from namewright.pages.progress import STRONG, TINT, ProgressSettings, progress_page
+from namewright.settings import Support
+
+BEGIN = date(2026, 9, 7)
+
+
+def day(count: int) -> date:
+    return BEGIN + timedelta(days=count)
+
+
+def growth(name: str, days: list[int], seed: int = 1, *, stages: bool = True, support: bool = True) -> Growth:
+    """Return an invented year in which letters join one after another."""
+    chance = random.Random(seed)
+    name = "".join(char for char in name if char.isalpha())
+    joins = [chance.choice([*days, days[-1] + 1]) for _ in name]
+    tracks = tuple(Track(letter, tuple((day(at), at >= join and chance.random() < 0.9) for at in days))
+                   for letter, join in zip(name, joins, strict=True))
+    levels = list(Support)
+    return Growth(name[:20], tracks,
+                  tuple((day(at), levels[min(3, 4 * count // len(days))]) for count, at in enumerate(days) if support),
+                  tuple((day(at), chance.randint(1, 7)) for at in days if stages))
+
+
+NAMES = ("Bo", "Marigold", "Zoë Christopherson", "Ẹ̀bunolúwa"[:6], "Wilhelmina-Christopherson Quill")
+YEARS = ([0], [0, 1], list(range(0, 270, 14)), list(range(0, 270, 2)), list(range(0, 1000, 40)))
+
+
+def grid() -> list[tuple[str, list[int], Paper, str]]:
+    """Return every name with every year, on the papers and in the languages in turn."""
+    sheets = list(product(Paper, languages()))
+    return [(name, days, *sheets[count % len(sheets)]) for count, (name, days) in enumerate(product(NAMES, YEARS))]
+
+
+@pytest.mark.parametrize(("name", "days", "paper", "language"), grid())
+def test_any_year_of_any_name_is_inside_the_margins(press: Press, name: str, days: list[int], paper: Paper,
+                                                   language: str) -> None:
+    """One day or three years, two letters or thirty: the page's own check of margins and empty paths passes."""
+    for stages, support in ((True, True), (False, False)):
+        page = progress_page(press, growth(name, days, stages=stages, support=support),
+                             ProgressSettings(paper, binding=len(days) == 2, language=language))
+        assert (page.width_mm, page.height_mm) == paper.size_mm
+
+
+def _dots(page_items: tuple[object, ...], colour: str) -> list[Ink]:
+    """Return dots of a colour: paths of no length with a pen of at least half a millimetre."""
+    return [ink for ink in leaves(page_items)  # type: ignore[arg-type]
+            if isinstance(ink, Ink) and ink.style.colour == colour and ink.style.width_mm >= 0.5
+            and re.fullmatch(r"(m-?[\d.]+ -?[\d.]+h0)+", ink.pieces[0].fragment.data)]
+
+
+def _places(ink: Ink) -> list[tuple[float, float]]:
+    """Return where the dots stand, read from the path data."""
+    x, y = ink.pieces[0].x, ink.pieces[0].y
+    found = []
+    for dx, dy in re.findall(r"m(-?[\d.]+) (-?[\d.]+)h0", ink.pieces[0].fragment.data):
+        x, y = x + float(dx), y + float(dy)
+        found.append((round(x, 2), round(y, 2)))
+    return found
+
+
+def test_each_day_has_one_mark_a_letter_and_days_stand_to_scale(press: Press) -> None:
+    """A full dot for each letter formed, a point for each on its way, and a day's place goes by the calendar."""
+    tracks = (Track("B", ((day(0), False), (day(10), True), (day(40), True))),
+              Track("o", ((day(0), False), (day(10), False), (day(40), True))))
+    page = progress_page(press, Growth("Bo", tracks), ProgressSettings())
+    full = [place for ink in _dots(page.items, STRONG) for place in _places(ink)][1:]  # the first explains the mark
+    points = [place for ink in _dots(page.items, FAINT) for place in _places(ink)][1:]
+    assert len(full) == 3
+    assert len(points) == 3
+    rows = sorted({y for _, y in full + points})
+    assert [sum(y == row for _, y in full) for row in rows] == [2, 1]
+    x0, x10, x40 = (sorted({x for x, _ in full + points}))
+    assert (x40 - x10) / (x10 - x0) == pytest.approx(3, abs=0.01)
+
+
+def test_a_letters_band_begins_on_the_day_it_was_first_seen(press: Press) -> None:
+    """The tinted band runs from the first full dot to the last day, and a letter not yet formed has none."""
+    tracks = (Track("B", ((day(0), False), (day(10), True), (day(40), False))), Track("o", ((day(40), False),)))
+    page = progress_page(press, Growth("Bo", tracks), ProgressSettings())
+    bands = [ink for ink in leaves(page.items) if isinstance(ink, Ink) and ink.style.colour == TINT]
+    dots = [place for ink in _dots(page.items, STRONG) for place in _places(ink)]
+    points = [place for ink in _dots(page.items, FAINT) for place in _places(ink)]
+    assert len(bands) == 1
+    reach = bands[0].style.width_mm / 2
+    assert bands[0].bounds()[0] + reach == pytest.approx(dots[-1][0], abs=0.02)
+    assert bands[0].bounds()[2] - reach == pytest.approx(max(x for x, _ in points[1:]), abs=0.02)
+
+
+@pytest.mark.parametrize(("firsts", "expected"), [
+    ((0, 10), "Bo has formed every letter of the name. B came first, on 7 Sep 2026, and o was the newest to join, on "
+              "17 Sep 2026."),
+    ((10, 0), "Bo has formed every letter of the name. o came first, on 7 Sep 2026, and B was the newest to join, on "
+              "17 Sep 2026."),
+    ((0, 0), "Bo has formed every letter of the name, since 7 Sep 2026."),
+    ((0, None), "Bo has formed B, since 7 Sep 2026: the first letter of many."),
+    ((None, None), "Bo is making first marks on the way to the name. The letters will follow in their own time."),
+])
+def test_the_summary_says_what_is_there(firsts: tuple[int | None, int | None], expected: str) -> None:
+    """One warm sentence or two: what stands, what came first and last; no count, no comparison."""
+    days = (0, 10, 40)
+    tracks = tuple(Track(letter, tuple((day(at), first is not None and at >= first) for at in days))
+                   for letter, first in zip("Bo", firsts, strict=True))
+    assert summary(Growth("Bo", tracks), captions("en")) == expected
+
+
+def test_the_summary_lists_letters_in_the_order_of_the_name() -> None:
+    """Some letters are named as they stand in the name, the newest by its day."""
+    tracks = (Track("M", ((day(0), True),)), Track("i", ((day(0), False),)), Track("r", ((day(9), True),)))
+    assert summary(Growth("Mir", tracks), captions("en")).startswith("Mir has formed M and r. The newest to join is r")
+    unseen = Growth("Mir", (Track("M"),), stages=((day(0), 1),))
+    assert "has not been noted yet" in summary(unseen, captions("en"))
+
+
+def test_nothing_noted_is_no_page(press: Press) -> None:
+    """A page without a day would show nothing; it is refused in words."""
+    with pytest.raises(ValueError, match="nothing was noted"):
+        progress_page(press, Growth("Bo", (Track("B"), Track("o"))), ProgressSettings())
+
+
+def _luminance(colour: str) -> float:
+    """Return the relative luminance by WCAG 2.2, https://www.w3.org/TR/WCAG22/#dfn-relative-luminance."""
+    parts = [int(colour[at:at + 2], 16) / 255 for at in (1, 3, 5)]
+    red, green, blue = (part / 12.92 if part <= 0.04045 else ((part + 0.055) / 1.055) ** 2.4 for part in parts)
+    return 0.2126 * red + 0.7152 * green + 0.0722 * blue
+
+
+def test_marks_stand_out_in_grey_too() -> None:
+    """By lightness alone dots reach 3:1 (WCAG 2.2, SC 1.4.11) on white and on their band."""
+    strong, tint, faint = map(_luminance, (STRONG, TINT, FAINT))
+    assert 1.05 / (strong + 0.05) >= 4.5
+    assert (tint + 0.05) / (strong + 0.05) >= 3
+    assert 1.05 / (faint + 0.05) >= 3
+    assert (tint + 0.05) / (faint + 0.05) >= 3
+
+
+# --- the class -----------------------------------------------------------------------------------------
+
+
+def test_every_child_of_a_large_class_has_a_row_inside_the_margins(press: Press) -> None:
+    """Two hundred children, some with nothing noted, in the order given."""
+    names = [NAMES[count % len(NAMES)] for count in range(200)]
+    rows = [ClassRow(growth(name, [0, 9, 30], count) if count % 7 else Growth(name, (Track(name[0]),)), "full",
+                     "The letters are still growing at this level, so staying with it is fine. " * (1 + count % 2))
+            for count, name in enumerate(names)]
+    for language, paper in zip(languages(), Paper, strict=True):
+        pages = class_progress_pages(press, rows, ProgressSettings(paper, language=language))
+        rules = [ink for page in pages for ink in leaves(page.items)
+                 if isinstance(ink, Ink) and ink.style.width_mm == 0.15 and ink.style.fill is None]
+        assert len(rules) == 200
+
+
+def test_the_same_class_gives_the_same_pages(press: Press) -> None:
+    """Nothing random, no clock."""
+    rows = [ClassRow(growth(name, [0, 9, 30]), "light", "Fine.") for name in NAMES]
+    assert class_progress_pages(press, rows, ProgressSettings()) == class_progress_pages(
+        Press(), rows, ProgressSettings())
+
+
+def test_captions_of_progress_say_the_same_in_every_language() -> None:
+    """Each language has every caption, with the same fields to fill in and twelve months."""
+    english = {key: text for key, text in captions("en").items() if key.startswith("progress.")}
+    for language in languages():
+        there = {key: text for key, text in captions(language).items() if key.startswith("progress.")}
+        assert set(there) == set(english)
+        assert len(there["progress.months"].split()) == 12
+        for key, text in there.items():
+            assert sorted(re.findall(r"{\w+}", text)) == sorted(re.findall(r"{\w+}", english[key])), key
