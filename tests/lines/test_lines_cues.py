@@ -52,3 +52,38 @@ def test_an_arrow_points_the_way_the_pencil_goes(alphabet: Alphabet) -> None:
     assert stem[1][1] > stem[0][1] + 1
     _, bar = maker.cues(case.line("T").letters[0].letter).arrows
     assert bar[1][0] > bar[0][0] + 1
+
+
+@pytest.mark.parametrize("height", [8.0, 12.0, 19.05, 28.6, 40.0, 60.0])
+def test_no_cue_hides_anything(alphabet: Alphabet, height: float) -> None:
+    """Over all glyphs and the kinds of ruling: a number or an arrow touches no stroke and no other cue, and no
+    number stands on a printed line.
+    """
+    for name in ("us-3/4", "de-5", "fr-3", "uk-5"):
+        ruling = preset(name).scaled_to(height)
+        pen = pen_width_mm(ruling)
+        maker = CueMaker(alphabet, ruling, pens_for(ruling), (PENCIL_MM + pen) / 2 + 0.2 * ruling.x_height_mm)
+        case = Typecase(alphabet, ruling)
+        for char in alphabet.glyphs:
+            letter = case.line(char).letters[0].letter
+            cues = maker.cues(letter)
+            tracks = np.array([p for stroke in letter.strokes for p in evenly(flatten(stroke.segments, 0.01), 300)])
+            boxes = [(x - 0.3 * maker.number_mm, y - 0.5 * maker.number_mm, x + 0.3 * maker.number_mm,
+                      y + 0.5 * maker.number_mm) for _, (x, y) in cues.numbers]
+            shafts = [np.array(evenly(list(arrow[:2]), 30) + evenly(list(arrow[2:]), 10)) for arrow in cues.arrows]
+            for box in boxes:
+                assert _outside(tracks, box) >= pen / 2, (name, char)
+                for line in ruling.lines:
+                    assert not box[1] < -ruling.height_of(line) < box[3], (name, char)
+            for count, shaft in enumerate(shafts):
+                apart = np.hypot(*(tracks[:, None, :] - shaft[None, :, :]).transpose(2, 0, 1)).min()
+                assert apart >= pen / 2, (name, char)
+                assert all(_outside(shaft, box) > 0 for box in boxes), (name, char)
+                for other in shafts[:count]:
+                    assert np.hypot(*(other[:, None, :] - shaft[None, :, :]).transpose(2, 0, 1)).min() > 0.1, (name, char)
+
+
+def _outside(points: np.ndarray, box: tuple[float, float, float, float]) -> float:
+    """Return how far the nearest of the points is from a box, 0 where one is inside."""
+    low, high = np.array(box[:2]), np.array(box[2:])
+    return float(np.hypot(*np.maximum(np.maximum(low - points, points - high), 0).T).min())

@@ -1,14 +1,18 @@
 """The forms of letters a school chooses: variants by plain names, a slant, exit strokes.
 
 Written in one line, as on the command line or in a roster: ``a=two-storey t=curved slant=8 exit-strokes``.
-Units: the slant in degrees to the right of upright, 0 to 15.
+``crossbars=left`` draws crossbars from right to left, as many left-handers do: the pencil is then pulled along and
+not pushed (common practice: no study was seen that says which way is better). Units: the slant in degrees, 0 to 15.
 """
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass, replace
+from itertools import pairwise
 
 from namewright.letters.alphabet import Alphabet
+from namewright.letters.strokes import Point, Stroke, flatten
 from namewright.units import number
 
 GREATEST_SLANT = 15.0
@@ -16,22 +20,24 @@ GREATEST_SLANT = 15.0
 
 @dataclass(frozen=True, slots=True)
 class LetterChoice:
-    """Chosen variants as (letter, form), the slant in degrees, and whether letters have exit strokes."""
+    """Chosen variants as (letter, form), the slant in degrees, exit strokes, and crossbars from right to left."""
 
     variants: tuple[tuple[str, str], ...] = ()
     slant: float = 0.0
     exit_strokes: bool = False
+    leftward_bars: bool = False
 
     def over(self, below: LetterChoice) -> LetterChoice:
         """Return this choice laid over another: what is not said here holds as there."""
         variants = dict(below.variants) | dict(self.variants)
         return LetterChoice(tuple(sorted(variants.items())), self.slant or below.slant,
-                            self.exit_strokes or below.exit_strokes)
+                            self.exit_strokes or below.exit_strokes, self.leftward_bars or below.leftward_bars)
 
     def __str__(self) -> str:
         words = [f"{letter}={form}" for letter, form in self.variants]
         words += [f"slant={number(self.slant)}"] if self.slant else []
-        return " ".join([*words, *(["exit-strokes"] if self.exit_strokes else [])])
+        words += ["exit-strokes"] if self.exit_strokes else []
+        return " ".join([*words, *(["crossbars=left"] if self.leftward_bars else [])])
 
 
 def read_choice(text: str, alphabet: Alphabet) -> LetterChoice:
@@ -42,11 +48,19 @@ def read_choice(text: str, alphabet: Alphabet) -> LetterChoice:
         letter, _, form = word.partition("=")
         if word == "exit-strokes":
             choice = replace(choice, exit_strokes=True)
+        elif letter == "crossbars":
+            choice = replace(choice, leftward_bars=_leftward(form))
         elif letter == "slant":
             choice = replace(choice, slant=_slant(form))
         else:
             variants[letter] = _form(letter, form, alphabet)
     return replace(choice, variants=tuple(sorted(variants.items())))
+
+
+def _leftward(text: str) -> bool:
+    if text not in ("left", "right"):
+        raise ValueError(f"crossbars run to the “{text}” in no school we know; choose left or right")
+    return text == "left"
 
 
 def _slant(text: str) -> float:
@@ -63,7 +77,8 @@ def _form(letter: str, form: str, alphabet: Alphabet) -> str:
     known = alphabet.forms.get(letter)
     if known is None:
         letters = " ".join(alphabet.forms)
-        raise ValueError(f"“{letter}” has one form only; these have a choice: {letters}, slant and exit-strokes")
+        raise ValueError(f"“{letter}” has one form only; these have a choice: {letters}, slant, exit-strokes "
+                         "and crossbars")
     if form not in known:
         raise ValueError(f"“{letter}” has no form called “{form}”; choose one of {', '.join(known)}")
     return form
@@ -78,4 +93,34 @@ def chosen(alphabet: Alphabet, choice: LetterChoice) -> Alphabet:
         glyph = alphabet.variants.get((letter, form))
         if glyph is not None:  # the usual form has no entry: it stands in the alphabet
             glyphs[letter] = glyph
+    if choice.leftward_bars:
+        glyphs = {char: replace(glyph, strokes=_leftward_bars(glyph.strokes)) for char, glyph in glyphs.items()}
     return replace(alphabet, glyphs=glyphs)
+
+
+def _leftward_bars(strokes: tuple[Stroke, ...]) -> tuple[Stroke, ...]:
+    """Turn crossbars round: level lines with both ends free or both ends on other strokes (t f T A H, not E F)."""
+    if len(strokes) == 1:
+        return strokes
+    return tuple(_reversed(stroke) if _is_crossbar(stroke, strokes) else stroke for stroke in strokes)
+
+
+def _is_crossbar(stroke: Stroke, strokes: tuple[Stroke, ...]) -> bool:
+    if len(stroke.segments) != 1 or stroke.is_dot or stroke.start[1] != stroke.end[1]:
+        return False
+    lines = [pair for other in strokes if other is not stroke
+             for pair in pairwise(flatten(other.segments, 0.5))]
+    touching = [any(_near(end, a, b) for a, b in lines) for end in (stroke.start, stroke.end)]
+    return touching[0] == touching[1]
+
+
+def _near(point: Point, a: Point, b: Point) -> bool:
+    """Return whether a point is on the line from a to b, to two letter units."""
+    length = math.dist(a, b)
+    t = 0.0 if not length else ((point[0] - a[0]) * (b[0] - a[0]) + (point[1] - a[1]) * (b[1] - a[1])) / length**2
+    t = min(max(t, 0.0), 1.0)
+    return math.dist(point, (a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t)) < 2.0
+
+
+def _reversed(stroke: Stroke) -> Stroke:
+    return Stroke(tuple(segment[::-1] for segment in stroke.segments[::-1]))

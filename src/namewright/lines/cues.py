@@ -122,7 +122,8 @@ class CueMaker:
         length = sum(math.dist(a, b) for a, b in itertools.pairwise(track))
         steps = max(8, min(60, round(length / (0.06 * self.ruling.x_height_mm))))
         points = evenly(track, steps)
-        for reach_mm in (max(1.6, 0.42 * self.ruling.x_height_mm), max(1.2, 0.24 * self.ruling.x_height_mm)):
+        for share, least in ((0.42, 1.6), (0.24, 1.2), (0.15, 0.9)):
+            reach_mm = max(least, share * self.ruling.x_height_mm)
             reach = max(1, min(steps, round(reach_mm * steps / length)))
             for begin in range(0, max(1, min(steps - reach, steps * 3 // 4)) + 1, max(1, steps // 16)):
                 for away in (1.0, 1.4, 1.9):
@@ -165,17 +166,16 @@ class _Taken:
                max(p[0] for p in points), max(p[1] for p in points))
         if not self._inside(box) or any(_overlap(_grown(box, _CLEAR_MM), other) for other in self.boxes):
             return False
-        shaft = [*evenly([points[0], points[1]], 6), *points[2:]]
-        return all(math.dist(point, other) >= reach for point in shaft for others, reach in (
+        shaft = _shaft(points)
+        return all(math.dist(point, other) >= reach for others, reach in (
             (self.ink, self.reach), (self.starts, 0.85 * self.maker.pens.model_mm + _CLEAR_MM),
-            (self.points, 2 * _CLEAR_MM)) for other in others)
+            (self.points, 2 * _CLEAR_MM)) for other in _within(others, _grown(box, reach)) for point in shaft)
 
     def add_box(self, box: Bounds) -> None:
         self.boxes.append(box)
 
-    def add_points(self, points: Iterable[Point]) -> None:
-        first, second, *rest = points
-        self.points += [*evenly([first, second], 6), *rest]
+    def add_points(self, points: Sequence[Point]) -> None:
+        self.points += _shaft(points)
 
     def _inside(self, box: Bounds) -> bool:
         return box[0] >= self.left and box[2] <= self.right and box[1] >= self.top and box[3] <= self.bottom
@@ -184,6 +184,17 @@ class _Taken:
     def _clear(box: Bounds, points: Iterable[Point], reach: float) -> bool:
         x0, y0, x1, y1 = box
         return all(math.hypot(max(x0 - x, 0.0, x - x1), max(y0 - y, 0.0, y - y1)) >= reach for x, y in points)
+
+
+def _shaft(points: Sequence[Point]) -> list[Point]:
+    """Return points along an arrow's shaft so close that no number slips between them, and its barbs."""
+    count = max(6, math.ceil(math.dist(points[0], points[1]) / (2 * _CLEAR_MM)))
+    return [*evenly([points[0], points[1]], count), *points[2:]]
+
+
+def _within(points: Iterable[Point], box: Bounds) -> list[Point]:
+    x0, y0, x1, y1 = box
+    return [point for point in points if x0 <= point[0] <= x1 and y0 <= point[1] <= y1]
 
 
 def _samples(stroke: Stroke, reach: float) -> list[Point]:
@@ -207,7 +218,7 @@ def _arrow(begin: Point, end: Point, offset: float, reach: float) -> tuple[Point
     angle = math.atan2(end[1] - begin[1], end[0] - begin[0])
     nx, ny = -math.sin(angle) * offset, math.cos(angle) * offset
     a, tip = (begin[0] + nx, begin[1] + ny), (end[0] + nx, end[1] + ny)
-    barb = min(0.32 * reach, 1.6)
+    barb = min(max(0.32 * reach, 0.45), 1.6)
     left, right = ((tip[0] - barb * math.cos(angle + turn), tip[1] - barb * math.sin(angle + turn))
                    for turn in (0.5, -0.5))
     return (a, tip, left, tip, right)
