@@ -80,7 +80,8 @@ def test_no_cue_hides_anything(alphabet: Alphabet, height: float) -> None:
                 assert apart >= pen / 2, (name, char)
                 assert all(_outside(shaft, box) > 0 for box in boxes), (name, char)
                 for other in shafts[:count]:
-                    assert np.hypot(*(other[:, None, :] - shaft[None, :, :]).transpose(2, 0, 1)).min() > 0.1, (name, char)
+                    away = np.hypot(*(other[:, None, :] - shaft[None, :, :]).transpose(2, 0, 1)).min()
+                    assert away > 0.1, (name, char)
 
 
 def _outside(points: np.ndarray, box: tuple[float, float, float, float]) -> float:

@@ -41,7 +41,7 @@ def silhouettes(line: SetLine) -> list[np.ndarray]:
     for placed in line.letters:
         rows = np.full((ROWS, 2), np.nan)
         for stroke in placed.letter.strokes:
-            points = np.array(evenly(flatten(stroke.segments, 0.001), 600)) + (placed.x, 0)
+            points = np.array(evenly(flatten(stroke.segments, 0.001), 600)) + np.array((placed.x, 0))
             for x, y in points:
                 for row in range(ROWS):
                     middle = -(row + 0.5) / ROWS * x_height

@@ -187,9 +187,11 @@ class _Taken:
 
 
 def _shaft(points: Sequence[Point]) -> list[Point]:
-    """Return points along an arrow's shaft so close that no number slips between them, and its barbs."""
-    count = max(6, math.ceil(math.dist(points[0], points[1]) / (2 * _CLEAR_MM)))
-    return [*evenly([points[0], points[1]], count), *points[2:]]
+    """Return points along an arrow's shaft and barbs so close that no number slips between them."""
+    start, tip, left, _, right = points
+    count = max(6, math.ceil(math.dist(start, tip) / (2 * _CLEAR_MM)))
+    barb = max(1, math.ceil(math.dist(tip, left) / (2 * _CLEAR_MM)))
+    return [*evenly([start, tip], count), *evenly([tip, left], barb), *evenly([tip, right], barb)]
 
 
 def _within(points: Iterable[Point], box: Bounds) -> list[Point]:
