@@ -29,6 +29,7 @@ bench: $(VENV)/.bench
 
 gallery: $(VENV)/.dev
 	$(RUN) gallery/build.py
+	$(RUN) gallery/build_letters.py
 
 clean:
 	rm -rf $(VENV) out build dist
