@@ -9,14 +9,19 @@ import argparse
 import os
 import sys
 from collections.abc import Callable, Sequence
+from importlib import import_module
 
 from namewright import __version__
-from namewright.commands import book, card, fonts, listings, note, order, plan, progress, sheets, sizes, tiles
-from namewright.commands import open as opening
 from namewright.commands.common import ALL_MADE, NOTHING_MADE, Parser, Refusal, complain
 from namewright.names.model import RosterError
 
-_COMMANDS = (sheets, card, tiles, sizes, order, plan, book, note, progress, fonts, listings, opening)
+# Each word and the module of ``commands`` that knows it. Only the module of the word that was said is loaded:
+# an aide who prints one card does not wait for the web server.
+_COMMANDS = {
+    "sheets": "sheets", "card": "card", "tiles": "tiles", "sizes": "sizes", "order": "order", "plan": "plan",
+    "class": "book", "note": "note", "progress": "progress", "open": "open", "fonts": "fonts",
+    "roster": "listings", "settings": "listings", "rulings": "listings",
+}
 _EXAMPLES = """\
 For example:
   namewright sheets class.xlsx -o class.pdf        a practice sheet for every child in the list
@@ -31,7 +36,8 @@ Nothing leaves this computer. “namewright sheets --help” tells more about sh
 
 def main(argv: Sequence[str] | None = None) -> int:
     """Run the command line; return its exit status."""
-    options = _parser().parse_args(argv)
+    words = sys.argv[1:] if argv is None else list(argv)
+    options = _parser(words[:1]).parse_args(words)
     run: Callable[[argparse.Namespace], int] = options.run
     try:
         return run(options)
@@ -50,14 +56,16 @@ def main(argv: Sequence[str] | None = None) -> int:
     return NOTHING_MADE
 
 
-def _parser() -> Parser:
+def _parser(word: Sequence[str]) -> Parser:
+    """Return the parser for a command word; with every command where the word is not one of them."""
+    known = [_COMMANDS[name] for name in word if name in _COMMANDS]
     parser = Parser(prog="namewright", description="Name practice for young writers: give it your class list, "
                      "get paper that fits every child’s name.", epilog=_EXAMPLES,
                      formatter_class=argparse.RawDescriptionHelpFormatter)
     parser.add_argument("--version", action="version", version=f"namewright {__version__}")
     commands = parser.add_subparsers(title="what it can do", required=True, metavar="COMMAND")
-    for command in _COMMANDS:
-        command.add(commands)
+    for module in known or dict.fromkeys(_COMMANDS.values()):
+        import_module(f"namewright.commands.{module}").add(commands)
     return parser
 
 
