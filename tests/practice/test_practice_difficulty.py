@@ -8,7 +8,10 @@ from hypothesis import strategies as st
 
 from namewright.practice.difficulty import (
     WORKLOAD_PER_LETTER,
+    WORKLOAD_PER_SIGN,
+    WORKLOAD_PER_TWINS,
     Band,
+    NameDifficulty,
     band_of,
     letter_difficulty,
     name_difficulty,
@@ -19,6 +22,11 @@ from namewright.practice.evidence import load_evidence
 
 LETTERS = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyzÉèñÅőŁøß"
 NAMES = st.text(LETTERS, min_size=1, max_size=14)
+
+
+def plain_work(rating: NameDifficulty) -> float:
+    extra = rating.small_signs * WORKLOAD_PER_SIGN + len(rating.twins) * WORKLOAD_PER_TWINS
+    return round(rating.workload - extra, 6)
 
 
 @pytest.mark.parametrize(("letter", "band"), [
@@ -94,15 +102,16 @@ def test_a_repeated_letter_is_work_but_no_new_letter(name: str, data: st.DataObj
     again = data.draw(st.sampled_from(written_signs(name)))
     before, after = name_difficulty(name), name_difficulty(name + again)
     assert after.letter_part == before.letter_part
-    assert after.workload == pytest.approx(before.workload + WORKLOAD_PER_LETTER)
+    marks = after.small_signs - before.small_signs
+    assert after.workload == pytest.approx(before.workload + WORKLOAD_PER_LETTER + marks * WORKLOAD_PER_SIGN)
     assert after.difficulty > before.difficulty
 
 
 @given(NAMES, NAMES)
 def test_a_longer_name_never_has_less_workload(one: str, other: str) -> None:
-    """Workload grows with length and with nothing else."""
+    """Marks and twins aside, workload grows with length and with nothing else."""
     first, second = name_difficulty(one), name_difficulty(other)
-    assert (first.workload < second.workload) == (first.length < second.length)
+    assert (plain_work(first) < plain_work(second)) == (first.length < second.length)
 
 
 @given(NAMES)
@@ -126,3 +135,14 @@ def test_a_name_with_nothing_to_write_is_no_error() -> None:
     """No letters: the middle band, no work."""
     empty = name_difficulty("- -")
     assert (empty.letters, empty.workload, empty.band) == ((), 0.0, Band.MIDDLE)
+
+
+@pytest.mark.parametrize(("name", "small", "twins"), [
+    ("Mira", 0, ()), ("Zoë", 1, ()), ("Jean-Luc", 1, (("n", "u"),)), ("Ana María", 2, ()), ("D’Orla", 1, ()),
+    ("Bobda", 0, (("b", "d"),)), ("Bd", 0, ()), ("- -", 0, ()), ("Ẹ̀b", 2, ()),
+])
+def test_marks_gaps_and_mirror_twins_are_work(name: str, small: int, twins: tuple[tuple[str, str], ...]) -> None:
+    """Marks, spaces, hyphens and apostrophes are counted, and twins of one case that meet in the name."""
+    rating = name_difficulty(name)
+    assert (rating.small_signs, rating.twins) == (small, twins)
+    assert rating.workload == pytest.approx(0.05 * rating.length + 0.02 * small + 0.05 * len(twins))

@@ -6,6 +6,7 @@ import csv
 import io
 import json
 import re
+from dataclasses import replace
 
 import pytest
 from hypothesis import given
@@ -17,12 +18,14 @@ from namewright.practice.order import (
     NOTES,
     Order,
     collation_key,
+    completed,
     order_class,
     order_csv,
     order_json,
     order_table,
     own_initial,
 )
+from namewright.settings import Support
 
 
 def child(name: str, line: int = 1, **more: str) -> Child:
@@ -152,6 +155,13 @@ def test_csv_reads_back() -> None:
     assert [float(row["difficulty"]) for row in rows] == [each.difficulty for each in placed]
     assert [int(row["place"]) for row in rows] == list(range(1, len(CLASS) + 1))
     assert all(row["reason"] == each.reason for row, each in zip(rows, placed, strict=True))
+    objects = json.loads(order_json(placed))
+    for row, entry in zip(rows, objects, strict=True):
+        assert row["beats"].split("·") == entry["beats"]
+        assert row["beats_known"] == str(entry["beats_known"]).lower()
+        assert row["group"] == str(entry["group"])
+        assert row["watch"].split() == [each["letter"] for each in entry["letters"] if each["watch"]]
+        assert row["bands"].split() == [each["band"] for each in entry["letters"]]
 
 
 @pytest.mark.parametrize("start", ["=", "+", "-", "@", "\t", "＝"])
@@ -160,7 +170,7 @@ def test_csv_holds_no_formula(start: str) -> None:
     text = order_csv(order_class([child(f"{start}SUM(A1)")]))
     row = next(csv.DictReader(io.StringIO(text, newline="")))
     assert row["name"] == f"'{start}SUM(A1)"
-    numbers = ("place", "length", "difficulty")
+    numbers = ("place", "length", "difficulty", "group")
     assert not any(cell.startswith(start) for column, cell in row.items() if column not in numbers)
 
 
@@ -173,8 +183,12 @@ def test_json_says_the_same_as_the_order() -> None:
         assert entry["difficulty"] == each.difficulty
         assert (entry["length"], entry["band"], entry["reason"]) == (each.length, each.band, each.reason)
         assert [(letter["letter"], letter["band"]) for letter in entry["letters"]] == list(each.letters)
-        assert {letter["letter"] for letter in entry["letters"] if letter["watch"]} == set("Jd") & set(
+        assert {letter["letter"] for letter in entry["letters"] if letter["watch"]} == set("Jdjg") & set(
             each.child.practice)
+        assert "".join(entry["beats"]) == entry["name"]
+        assert isinstance(entry["beats_known"], bool)
+        assert entry["group"] >= 1
+        assert each.child.label in entry["to_parent"]
 
 
 def test_an_empty_class_is_written_too() -> None:
@@ -183,3 +197,34 @@ def test_an_empty_class_is_written_too() -> None:
     assert json.loads(order_json(())) == []
     assert order_csv(()).count("\n") == 1
     assert order_table(()).startswith("place")
+
+
+def test_need_goes_from_most_support_to_least_and_then_from_hard_to_easy() -> None:
+    """A level of support the teacher chose goes before any figure; one not stated counts as the class's."""
+    children = [child("Mira", 1), child("Bo", 2), child("Alexandrine", 3), child("Christofon", 4)]
+    children[1] = replace(children[1], support=Support.FULL)
+    children[2] = replace(children[2], support=Support.INDEPENDENT)
+    names = [each.child.practice for each in order_class(children, Order.NEED, Support.PARTIAL)]
+    assert names == ["Bo", "Christofon", "Mira", "Alexandrine"]
+
+
+def test_family_order_goes_by_the_own_initial() -> None:
+    """Straight, round, down and round, slanting: by the own initial, marks aside, then by difficulty."""
+    names = [each.child.practice for each in order_class(
+        [child(name) for name in ("Vito", "Bo", "Óla", "Lia", "Osk", "’", "Ila")], Order.FAMILY)]
+    assert names == ["Lia", "Ila", "Óla", "Osk", "Bo", "Vito", "’"]
+
+
+def test_groups_hang_on_the_roster_and_not_on_the_order_asked_for() -> None:
+    """Whatever the order of the list, a child is in the same group."""
+    found = [{each.child.line: each.group for each in completed(order_class(CLASS, by))} for by in Order]
+    assert all(each == found[0] for each in found)
+
+
+def test_groups_of_last_time_are_kept_by_label() -> None:
+    """Given last time's groups, the same class gets the same groups, and a label that is gone is no matter."""
+    names = ("Mira", "Rami", "Bob", "Dod", "Lia", "Ilai", "Zuzel")
+    placed = order_class([child(name, line) for line, name in enumerate(names, start=1)])
+    before = {"Mira": 7, "Bob": 7, "Zuzel": 7, "Rami": 2, "Dod": 2, "Lia": 2, "Ilai": 2, "Gone": 3}
+    after = {each.child.label: each.group for each in completed(placed, before=before)}
+    assert len({(before[label], after[label]) for label in names}) == 2

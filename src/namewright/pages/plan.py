@@ -71,11 +71,23 @@ class _Flow:
         """Set running text, wrapped; not broken over two pages."""
         left = self.sheet.left_mm if x is None else x
         room = self.sheet.right_edge - left if width is None else width
-        lines = self.press.wrapped(drawable(self.press, text), room, size)
+        lines = self.press.wrapped(_breakable(self.press, drawable(self.press, text), room, size), room, size)
         self.room(len(lines) * size * _LEADING)
         for words in lines:
             inks = [ink.moved(left, self.y + size * (_LEADING - 0.9)) for ink in self.press.words(words, size)]
             self.put(inks, size * _LEADING)
+
+
+def _breakable(press: Press, text: str, room: float, size: float) -> str:
+    """Return a text with each word that is wider than the room cut into pieces that are not."""
+    words: list[str] = []
+    for word in text.split():
+        while len(word) > 1 and press.text_width(word, size) > room:
+            share = max(1, int(0.9 * len(word) * room / press.text_width(word, size)))
+            words.append(word[:share])
+            word = word[share:]
+        words.append(word)
+    return " ".join(words)
 
 
 def plan_pages(press: Press, placed: Sequence[Placed], plan: WeekPlan, settings: PlanSettings) -> tuple[Page, ...]:

@@ -1,8 +1,8 @@
 """Letters and points that show how hard something is: by shape, by the weight of the edge, and by colour.
 
-No colour is needed to read them: a ring is easier, a box is middling, a dark lozenge-cornered box with a white letter
-is harder. The three fills lie far apart in lightness, so that grey print keeps them apart, too, and the hues (blue,
-amber, dark wine) stay apart for readers who do not tell red from green. Millimetres, y down.
+No colour is needed to read them: a ring is easier, a box is middling, a dark box with its corners cut off and a
+white letter is harder. The three fills lie far apart in lightness, so that grey print keeps them apart, too, and the
+hues (blue, amber, dark wine) stay apart for readers who do not tell red from green. Millimetres, y down.
 """
 
 from __future__ import annotations
@@ -31,8 +31,8 @@ class Look:
 
 
 LOOKS: Mapping[Band, Look] = {
-    Band.EASIER: Look("#e3f0fb", "#1c5d99", 0.22, BLACK),
-    Band.MIDDLE: Look("#f2c14e", "#6b4a00", 0.4, BLACK),
+    Band.EASIER: Look("#e8f3fc", "#1c5d99", 0.22, BLACK),
+    Band.MIDDLE: Look("#eab138", "#6b4a00", 0.4, BLACK),
     Band.HARDER: Look("#4f1140", "#4f1140", 0.4, WHITE),
 }
 

@@ -34,7 +34,7 @@ def group_class(names: Sequence[str], before: Sequence[Sequence[int]] = ()) -> G
     """
     sets = [letters_of(name) for name in names]
     _check(before, len(sets))
-    if before:
+    if any(before):
         return _sorted(_kept(sets, [list(group) for group in before if group]))
     if len(sets) <= TRIED_WHOLE:
         return _sorted(max(_groupings(tuple(range(len(sets)))), default=(),

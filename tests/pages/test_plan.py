@@ -1,0 +1,251 @@
+"""The plan: everyone on it, readable in grey and for every eye, and a sentence for whatever cannot be."""
+
+from __future__ import annotations
+
+import csv
+import io
+import json
+from itertools import combinations
+from pathlib import Path
+
+import numpy as np
+import pytest
+from pypdf import PdfReader
+
+from namewright.cli import main
+from namewright.lines.ink import Ink
+from namewright.names.model import Child
+from namewright.output.png import page_png
+from namewright.pages.page import Page, leaves
+from namewright.pages.paper import Paper
+from namewright.pages.plan import PlanSettings, plan_pages
+from namewright.pages.plan_marks import LOOKS, point
+from namewright.pages.plan_words import joined, monday, weeks_said
+from namewright.pages.press import Press, captions
+from namewright.practice.difficulty import Band
+from namewright.practice.order import Order, Placed, completed, order_class, order_csv
+from namewright.practice.weeks import letter_weeks
+
+NAMES = ("Bo", "Zoë", "Ava", "Noor", "Mira", "Íñigo", "Christopherson", "Ẹ̀bun", "Mary-Kate", "deShawn", "Łucja", "AJ")
+
+
+def child(name: str, line: int) -> Child:
+    return Child(name, name, name, "", line)
+
+
+def placed_of(names: tuple[str, ...] | list[str], order: Order = Order.PRACTICE) -> tuple[Placed, ...]:
+    return completed(order_class([child(name, line) for line, name in enumerate(names, start=1)], order))
+
+
+def plan_of(press: Press, names: tuple[str, ...] | list[str], settings: PlanSettings | None = None,
+            weeks: int = 10) -> tuple[Page, ...]:
+    settings = settings or PlanSettings()
+    placed = placed_of(names, settings.order)
+    return plan_pages(press, placed, letter_weeks([each.child.practice for each in placed], weeks), settings)
+
+
+def luminance(colour: str) -> float:
+    """Return the relative luminance of WCAG 2.2 (https://www.w3.org/TR/WCAG22/#dfn-relative-luminance)."""
+    channels = [int(colour[at:at + 2], 16) / 255 for at in (1, 3, 5)]
+    red, green, blue = (c / 12.92 if c <= 0.04045 else ((c + 0.055) / 1.055) ** 2.4 for c in channels)
+    return 0.2126 * red + 0.7152 * green + 0.0722 * blue
+
+
+def contrast(one: str, other: str) -> float:
+    light, dark = sorted((luminance(one), luminance(other)), reverse=True)
+    return (light + 0.05) / (dark + 0.05)
+
+
+@pytest.mark.parametrize("band", Band)
+def test_letters_and_edges_stand_out(band: Band) -> None:
+    """A letter has 4.5 to 1 on its shape (WCAG 2.2, 1.4.3), an edge 3 to 1 on the paper (1.4.11)."""
+    look = LOOKS[band]
+    assert contrast(look.letter, look.fill) >= 4.5
+    assert contrast(look.edge, "#ffffff") >= 3.0
+
+
+# Machado, Oliveira & Fernandes (2009), doi:10.1109/TVCG.2009.113, severity 1.0; from memory. They work on linear RGB.
+SIGHTS = {
+    "protan": [[0.152286, 1.052583, -0.204868], [0.114503, 0.786281, 0.099216], [-0.003882, -0.048116, 1.051998]],
+    "deutan": [[0.367322, 0.860646, -0.227968], [0.280085, 0.672501, 0.047413], [-0.011820, 0.042940, 0.968881]],
+    "tritan": [[1.255528, -0.076749, -0.178779], [-0.078411, 0.930809, 0.147602], [0.004733, 0.691367, 0.303900]],
+    "grey": [[0.2126, 0.7152, 0.0722]] * 3,
+}
+
+
+@pytest.mark.parametrize("sight", SIGHTS)
+def test_fills_stay_apart_for_every_eye_and_in_grey(sight: str) -> None:
+    """Any two fills differ by 12 of CIELAB's lightness or more, whoever looks and with no colour at all."""
+    lightness = []
+    for look in LOOKS.values():
+        channels = np.array([int(look.fill[at:at + 2], 16) / 255 for at in (1, 3, 5)])
+        linear = np.where(channels <= 0.04045, channels / 12.92, ((channels + 0.055) / 1.055) ** 2.4)
+        seen = np.clip(np.array(SIGHTS[sight]) @ linear, 0, 1)
+        lightness.append(116 * np.cbrt(float(seen @ [0.2126, 0.7152, 0.0722])) - 16)
+    assert min(abs(a - b) for a, b in combinations(lightness, 2)) >= 12
+
+
+def test_bands_differ_in_shape_and_weight_too() -> None:
+    """With every colour taken away the three shapes are three, and the easier edge is the lightest."""
+    outlines = {point(band, 0.0, 0.0, 4.0).path_data() for band in Band}
+    assert len(outlines) == 3
+    assert LOOKS[Band.EASIER].edge_mm < LOOKS[Band.MIDDLE].edge_mm
+
+
+@pytest.mark.parametrize("paper", Paper)
+@pytest.mark.parametrize("language", ["en", "es"])
+@pytest.mark.parametrize("order", [Order.PRACTICE, Order.NEED, Order.FAMILY])
+def test_a_class_of_thirty_takes_two_pages(press: Press, paper: Paper, language: str, order: Order) -> None:
+    """On both papers, in both languages and in every order; each page is checked for its margins as it is made."""
+    names = [f"{first}{rest}" for first in "BKLMNS" for rest in ("ari", "ora", "ido", "uke", "enn")]
+    assert len(plan_of(press, names, PlanSettings(paper, order=order, language=language))) == 2
+
+
+def test_every_letter_of_every_name_has_its_shape(press: Press) -> None:
+    """Count filled shapes by colour: rows, groups, weeks, the legend's one and the chart's points."""
+    placed = placed_of(NAMES)
+    plan = letter_weeks([each.child.practice for each in placed])
+    fills = [item.style.fill for page in plan_pages(press, placed, plan, PlanSettings()) for item in leaves(page.items)
+             if isinstance(item, Ink)]
+    for band, look in LOOKS.items():
+        rows = sum(band is each for one in placed for _, each in one.letters)
+        assert fills.count(look.fill) >= rows + 1
+        assert rows or band is not Band.EASIER
+
+
+@pytest.mark.parametrize("names", [[], ["Mira"], ["Mira", "Bo"], ["Mira"] * 7, ["-", "’"], ["李", "Боян", "Bo"],
+                                   ["M" + "ioaeu" * 30], ["".join(map(chr, range(0x4E00, 0x4E40)))]])
+def test_odd_classes_still_have_a_plan(press: Press, names: list[str]) -> None:
+    """None, one, two, the same name seven times, nothing to write, letters we lack, a text that is no name."""
+    assert plan_of(press, names)
+
+
+def test_two_hundred_children_are_all_on_it(press: Press) -> None:
+    """A large class takes more pages and leaves nobody out."""
+    names = [f"{a}{b}{c}" for a in "BDFGKLMNRS" for b in "aeiou" for c in ("", "n", "so", "ri")]
+    pages = plan_of(press, names)
+    assert 4 <= len(pages) <= 12
+
+
+def test_a_week_that_completes_a_whole_class_stays_on_the_page(press: Press) -> None:
+    """Sixty children of one name are ready in one week; most are counted, not listed."""
+    assert plan_of(press, [f"Bo{' ' * (at % 2)}" for at in range(60)])
+
+
+def test_monday_tells_what_is_true() -> None:
+    """The letter is that of the first week with the names that have it; the first children are the first placed."""
+    placed = placed_of(NAMES)
+    plan = letter_weeks([each.child.practice for each in placed])
+    letter, first, table = monday(placed, plan, Order.PRACTICE, captions("en"))
+    having = sum(plan.weeks[0].letter in each.child.practice.casefold() for each in placed)
+    assert f"{having} of your {len(NAMES)} children" in letter
+    assert all(each.child.label in first for each in placed[:3])
+    number = int(table.split("group ")[1].split(")")[0])
+    assert all(each.child.label in table for each in placed if each.group == number)
+
+
+def test_monday_in_family_order_names_one_family() -> None:
+    """Only children whose own initial is of the first family are named."""
+    placed = placed_of(["Lia", "Oska", "Ada"], Order.FAMILY)
+    sentences = list(monday(placed, letter_weeks(["Lia"]), Order.FAMILY, captions("en")))
+    assert "Lia" in sentences[1]
+    assert "Oska" not in sentences[1]
+    assert "straight" in sentences[1]
+
+
+def test_how_the_weeks_were_found_is_said() -> None:
+    """A proved plan says so, and so does one that is not."""
+    names = list(NAMES)
+    exact, greedy = letter_weeks(names), letter_weeks(names, most_states=0)
+    words = captions("en")
+    assert "ruled out" in weeks_said(exact, len(names), words)
+    assert "may exist" in weeks_said(greedy, len(names), words)
+
+
+def test_spanish_joins_with_e_before_the_sound_of_i() -> None:
+    """Ava e Íñigo, Ava y Bo, Ava y Hielo (Real Academia Española, Diccionario panhispánico de dudas, “y”)."""
+    words = captions("es")
+    assert joined(["Ava", "Íñigo"], words) == "Ava e Íñigo"
+    assert joined(["Ava", "Bo"], words) == "Ava y Bo"
+    assert joined(["Ava", "Hielo"], words) == "Ava y Hielo"
+    assert joined(["Bo", "Ava", "Hira"], words) == "Bo, Ava e Hira"
+
+
+def test_both_languages_have_every_caption_of_the_plan() -> None:
+    """The same keys, and the same words to fill in."""
+    english, spanish = captions("en"), captions("es")
+    keys = {key for key in english if key.startswith("plan.")}
+    assert keys == {key for key in spanish if key.startswith("plan.")}
+    for key in keys:
+        assert {part.split("}")[0] for part in english[key].split("{")[1:]} == {
+            part.split("}")[0] for part in spanish[key].split("{")[1:]}
+
+
+def test_the_page_has_ink_where_a_grey_printer_shows_three_tones(press: Press) -> None:
+    """Drawn and turned grey, the three fills are three well parted tones on the page."""
+    from PIL import Image
+
+    page = plan_of(press, NAMES)[0]
+    pixels = np.array(Image.open(io.BytesIO(page_png(page, 150))).convert("L"))
+    tones = [round(0.299 * int(f[1:3], 16) + 0.587 * int(f[3:5], 16) + 0.114 * int(f[5:7], 16))
+             for f in (look.fill for look in LOOKS.values())]
+    assert all(int((abs(pixels.astype(int) - tone) <= 2).sum()) > 300 for tone in tones)
+
+
+# --- the command -------------------------------------------------------------------------------------
+
+
+def written(tmp_path: Path, text: str, *more: str) -> tuple[int, Path]:
+    roster, out = tmp_path / "class.txt", tmp_path / "plan.pdf"
+    roster.write_text(text, encoding="utf-8")
+    return main(["plan", str(roster), "-o", str(out), *more]), out
+
+
+@pytest.mark.parametrize("order", ["easiest", "need", "family"])
+def test_the_command_writes_a_plan(tmp_path: Path, order: str) -> None:
+    """pypdf opens the file; the page is A4 where asked for; the same list gives the same bytes."""
+    status, out = written(tmp_path, "Bo\nMira\nZoë\nNoor\n", "--order", order, "--paper", "a4", "--weeks", "3")
+    assert status == 0
+    box = PdfReader(out).pages[0].mediabox
+    assert (float(box.width), float(box.height)) == pytest.approx((210 / 25.4 * 72, 297 / 25.4 * 72), abs=0.1)
+    first = out.read_bytes()
+    written(tmp_path, "Bo\nMira\nZoë\nNoor\n", "--order", order, "--paper", "a4", "--weeks", "3")
+    assert out.read_bytes() == first
+
+
+@pytest.mark.parametrize("weeks", ["0", "-3", "ten", "61", "2.5"])
+def test_weeks_that_make_no_sense_are_refused_in_a_sentence(
+        tmp_path: Path, capsys: pytest.CaptureFixture[str], weeks: str) -> None:
+    """What was given, what may be given, and no file."""
+    status, out = written(tmp_path, "Bo\n", f"--weeks={weeks}")
+    assert status == 2
+    assert not out.exists()
+    assert f"“{weeks}” is not a number of weeks" in capsys.readouterr().err
+
+
+def test_groups_of_an_earlier_order_are_kept(tmp_path: Path) -> None:
+    """``order --format json`` is what ``plan --groups-from`` reads; another file is refused in a sentence."""
+    roster, earlier = tmp_path / "class.txt", tmp_path / "earlier.json"
+    roster.write_text("\n".join(("Bo", "Mira", "Zoë", "Noor", "Rami", "Obed", "Lia")), encoding="utf-8")
+    assert main(["order", str(roster), "--format", "json", "-o", str(earlier)]) == 0
+    assert {entry["group"] for entry in json.loads(earlier.read_text(encoding="utf-8"))} == {1, 2}
+    plan = ["plan", str(roster), "-o", str(tmp_path / "plan.pdf"), "--groups-from"]
+    assert main([*plan, str(earlier)]) == 0
+    assert main([*plan, str(roster)]) == 2
+    assert main([*plan, str(tmp_path / "none.json")]) == 2
+
+
+def test_a_list_without_names_is_refused(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    """No child, no plan, one sentence."""
+    status, out = written(tmp_path, "1\n2\n")
+    assert status == 2
+    assert not out.exists()
+    assert "No child’s name" in capsys.readouterr().err
+
+
+def test_a_group_is_in_the_csv_as_well() -> None:
+    """The group of each child can be sorted by in a spreadsheet."""
+    rows = list(csv.DictReader(io.StringIO(order_csv(placed_of(NAMES)), newline="")))
+    groups = {int(row["group"]) for row in rows}
+    assert groups == set(range(1, len(groups) + 1))
+    assert 3 <= len(groups) <= 4
