@@ -15,7 +15,7 @@ from namewright.letters.strokes import Point, Segment, Stroke, evenly
 _SPACING = 2.5  # between the points that are smoothed
 _CORNER = 33.0  # degrees within twice _ARM; found by trial
 _ARM = 5.0
-_STRAIGHT = 1.2  # how far a straight run may stray from its chord
+_STRAIGHT = 0.8  # how far a straight run may stray from its chord
 _KNOTS = 8.0  # between the points through which the curves run
 
 
