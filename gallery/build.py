@@ -13,7 +13,7 @@ from namewright.classbook.stages import Stage
 from namewright.classbook.suggest import suggest
 from namewright.classwork import Work
 from namewright.lines.forms import Form
-from namewright.lines.ruling import preset
+from namewright.lines.ruling import custom_ruling, preset
 from namewright.lines.tiles import LARGE_TILE_MM
 from namewright.names.roster import load_roster
 from namewright.output.png import page_png
@@ -29,11 +29,17 @@ from namewright.pages.sheet import SheetSettings, practice_pages
 from namewright.pages.tilesheet import TileSettings
 from namewright.practice.order import completed, order_class
 from namewright.practice.weeks import letter_weeks
+from namewright.schoolfont.reading import load_font
+from namewright.schoolfont.shaping import Lettering
 from namewright.settings import Hand, Support
 
 HERE = Path(__file__).parent
 DEMO = HERE.parent / "src" / "namewright" / "demo.txt"
 DPI = 80
+GENERAL_FONT = Path("/usr/share/fonts/truetype/dejavu/DejaVuSans.ttf")  # Debian's fonts-dejavu-core
+SCHOOL_ROWS = (*(("Marigold Fen", form) for form in Form if form is not Form.BLANK), ("Ẹ̀bun, Åsa, Ñuño", Form.DOTTED),
+               ("abcdefghijklm", Form.DOTTED), ("nopqrstuvwxyz", Form.DOTTED), ("ABCDEFGHIJKL", Form.DOTTED),
+               ("MNOPQRSTUV", Form.DOTTED), ("WXYZ 0123456789", Form.DOTTED))
 PRESS = Press()
 PLAIN = SheetSettings(preset("us-3/4"))
 
@@ -143,10 +149,27 @@ def _year(name: str, joins: Sequence[int], weeks: int) -> list[Observation]:
     return notes
 
 
+def school_font() -> Iterator[tuple[str, Page]]:
+    """Yield names in a general-purpose font, on a ruling whose midline suits it, where the font is installed."""
+    if not GENERAL_FONT.exists():
+        print(f"school-font: left as it is, there is no {GENERAL_FONT}")
+        return
+    press, sheet = Press(school_font=Lettering(load_font(GENERAL_FONT))), sheet_of(Paper.LETTER)
+    ruling = custom_ruling(13, midline=0.75, descender_mm=5, gap_mm=4)
+    items: list[Item] = []
+    y = sheet.top_mm
+    for text, form in SCHOOL_ROWS:
+        baseline = y + 3.0 + ruling.line_height_mm
+        inks = blocks.letters_at(press, press.case(ruling).line(text), form, sheet.left_mm + 3.0, baseline)
+        items.append(blocks.ruled_row(text, form, ruling, sheet.left_mm, sheet.right_edge, baseline, inks))
+        y += ruling.pitch_mm
+    yield "school-font", Page(sheet.width_mm, sheet.height_mm, tuple(items))
+
+
 def main() -> None:
     """Write every picture."""
     pictures = [("specimen", specimen()), ("forms", forms()), *sheets(), *cards(), *class_pages(), *plans(),
-                *progress()]
+                *progress(), *school_font()]
     for name, page in pictures:
         (HERE / f"{name}.png").write_bytes(page_png(page, DPI))
         print(name)
