@@ -37,7 +37,8 @@ HERE = Path(__file__).parent
 DEMO = HERE.parent / "src" / "namewright" / "demo.txt"
 DPI = 80
 GENERAL_FONT = Path("/usr/share/fonts/truetype/dejavu/DejaVuSans.ttf")  # Debian's fonts-dejavu-core
-SCHOOL_ROWS = (*(("Marigold Fen", form) for form in Form if form is not Form.BLANK), ("Ẹ̀bun, Åsa, Ñuño", Form.DOTTED),
+SCHOOL_FORMS = (Form.SOLID, Form.DOTTED, Form.DASHED, Form.FAINT, Form.HOLLOW)
+SCHOOL_ROWS = (*(("Marigold Fen", form) for form in SCHOOL_FORMS), ("Ẹ̀bun, Åsa, Ñuño", Form.DOTTED),
                ("abcdefghijklm", Form.DOTTED), ("nopqrstuvwxyz", Form.DOTTED), ("ABCDEFGHIJKL", Form.DOTTED),
                ("MNOPQRSTUV", Form.DOTTED), ("WXYZ 0123456789", Form.DOTTED))
 PRESS = Press()

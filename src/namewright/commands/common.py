@@ -18,7 +18,7 @@ from namewright.lines.ruling import DEFAULT_RULING, Ruling, custom_ruling, prese
 from namewright.names.model import Roster
 from namewright.names.roster import load_roster, roster_from_bytes
 from namewright.output.files import whole_file
-from namewright.pages.ladder import TRACED, Chain, Ladder, read_rungs
+from namewright.pages.ladder import TRACED, Chain, Ladder, Part, read_rungs
 from namewright.pages.page import Page
 from namewright.pages.paper import Paper
 from namewright.pages.press import Press, captions, languages
@@ -85,13 +85,28 @@ def _length(text: str | None) -> float | None:
 
 
 def press_of(options: argparse.Namespace) -> Press:
-    """Return the press for a run, with the school's font where one is asked for. Raises FontError or OSError."""
+    """Return the press for a run, with the school's font where one is asked for.
+
+    Raises FontError or OSError for a font that cannot be used, Refusal for words that do not go with one.
+    """
     if options.font is None:
         return Press()
+    _refuse_beside_font(options)
     from namewright.schoolfont.reading import load_font
     from namewright.schoolfont.shaping import Lettering
 
     return Press(school_font=Lettering(load_font(Path(options.font))))
+
+
+def _refuse_beside_font(options: argparse.Namespace) -> None:
+    """Refuse what only our own letters can do: other forms of letters, and rows that show where strokes begin."""
+    if getattr(options, "letters", None):
+        raise Refusal("--letters chooses among our own forms of letters, and --font brings the school’s; say one of them.")
+    rungs = ladder_of(options).rungs if getattr(options, "ladder", None) is not None else None
+    ordered = [part for part in rungs or () if part in (Part.MARKED, Part.STARTS)]
+    if ordered:
+        raise Refusal(f"a font tells no order of strokes, so it has no {' or '.join(ordered)}; leave them out of "
+                      "--ladder, or leave out --font.")
 
 
 def sheet_settings(options: argparse.Namespace) -> SheetSettings:
