@@ -17,6 +17,7 @@ from namewright.practice.difficulty import Band
 from namewright.practice.order import (
     NOTES,
     Order,
+    beats_that_do_not_fit,
     collation_key,
     completed,
     order_class,
@@ -228,3 +229,18 @@ def test_groups_of_last_time_are_kept_by_label() -> None:
     before = {"Mira": 7, "Bob": 7, "Zuzel": 7, "Rami": 2, "Dod": 2, "Lia": 2, "Ilai": 2, "Gone": 3}
     after = {each.child.label: each.group for each in completed(placed, before=before)}
     assert len({(before[label], after[label]) for label in names}) == 2
+
+
+def test_beats_are_the_teachers_where_given() -> None:
+    """A correction that joins to the name wins and is known; one of another name is passed over."""
+    children = [child("Mirabo", 1, beats="Mir-a-bo"), child("Dod", 2, beats="Bo-a"), child("Bo", 3)]
+    own, other, _ = completed(order_class(children, Order.ROSTER))
+    assert (own.beats, own.beats_known) == (("Mir", "a", "bo"), True)
+    assert "".join(other.beats) == "Dod"
+    assert [each.practice for each, _ in beats_that_do_not_fit(children)] == ["Dod"]
+
+
+def test_a_name_without_letters_has_itself_for_beats() -> None:
+    """Nothing to clap is no error, and is not called known."""
+    only = completed(order_class([child("-")]))[0]
+    assert ("".join(only.beats), only.beats_known, only.group) == ("-", False, 1)

@@ -7,10 +7,19 @@ import json
 from pathlib import Path
 
 from namewright.classwork import Work
-from namewright.commands.common import Commands, Refusal, closing, page_options, roster_of, roster_options, write
+from namewright.commands.common import (
+    Commands,
+    Refusal,
+    closing,
+    complain,
+    page_options,
+    roster_of,
+    roster_options,
+    write,
+)
 from namewright.pages.paper import Paper
 from namewright.pages.plan import PlanSettings, plan_pages
-from namewright.practice.order import Order, completed, order_class
+from namewright.practice.order import Order, beats_that_do_not_fit, completed, order_class
 from namewright.practice.weeks import DEFAULT_WEEKS, letter_weeks
 from namewright.settings import Support
 
@@ -41,6 +50,8 @@ def _run(options: argparse.Namespace) -> int:
     weeks = _weeks(options.weeks)
     before = earlier_groups(Path(options.groups_from)) if options.groups_from else None
     roster, work = roster_of(options), Work()
+    for child, sentence in beats_that_do_not_fit(roster.children):
+        complain(f"beats not used: {child.label} (line {child.line}): {sentence}")
     order = _ORDERS[options.order]
     placed = completed(order_class(roster.children, order, Support(options.support)), options.captions, before)
     plan = letter_weeks([each.child.practice for each in placed], weeks)

@@ -176,11 +176,26 @@ def completed(placed: Sequence[Placed], language: str = "en", before: Mapping[st
 
 
 def _with_beats(each: Placed, language: str) -> Placed:
-    try:
-        found = beats(each.child.practice, language)
-    except ValueError:  # nothing to clap, or a language without rules: the name stays whole
-        return replace(each, beats=(each.child.practice,), beats_known=False)
-    return replace(each, beats=found.parts, beats_known=found.known)
+    """Fill in the beats: the teacher's where they join to the name, else as found; a name with none stays whole."""
+    for corrected in (each.child.beats or None, None):
+        try:
+            found = beats(each.child.practice, language, corrected)
+        except ValueError:  # a correction of another name, nothing to clap, a language without rules
+            continue
+        return replace(each, beats=found.parts, beats_known=found.known)
+    return replace(each, beats=(each.child.practice,), beats_known=False)
+
+
+def beats_that_do_not_fit(children: Sequence[Child]) -> tuple[tuple[Child, str], ...]:
+    """Return every child whose beats in the roster do not join to the name, with a sentence that says so."""
+    found: list[tuple[Child, str]] = []
+    for child in children:
+        if child.beats:
+            try:
+                beats(child.practice, corrected=child.beats)
+            except ValueError as error:
+                found.append((child, str(error)))
+    return tuple(found)
 
 
 def _whole(placed: Sequence[Placed]) -> Sequence[Placed]:
