@@ -123,7 +123,7 @@ def plans() -> Iterator[tuple[str, Page]]:
 
 def progress() -> Iterator[tuple[str, Page]]:
     """Yield a child's year in English and Spanish, and a class in the middle of its year."""
-    years = [("Marigold", (0, 4, 12, 2, 22, 6, 16, 28)), ("Zoë", (0, 8, 60)), ("Bo", (2, 2)),
+    years = [("Marigold", (4, 8, 14, 6, 22, 10, 18, 28)), ("Zoë", (4, 12, 60)), ("Bo", (2, 2)),
              ("Isolde", (0, 14, 6) * 2), ("Tilo", (0, 2, 10, 18)), ("Wren", ()),
              ("Christopher", (0, 20) + (8, 30, 12) * 3)]
     for (name, joins), language, paper in zip(years, ("en", "es"), Paper, strict=False):
@@ -145,7 +145,7 @@ def _year(name: str, joins: Sequence[int], weeks: int) -> list[Observation]:
         formed = tuple(at for at, join in enumerate(joins) if week >= join and (week == join or (week + at) % 11))
         support = tuple(Support)[min(3, week // 10)]
         whole = week >= max(joins)
-        stage = Stage(5 + (week > 30) + (week > 34) if whole else min(4, 1 + len(formed)))
+        stage = Stage(5 + (week > 30) + (week > 34) if whole else 4 if formed else 2 + (week > 0))
         notes.append(Observation(week + 1, 1, day.isoformat(), name, formed, support, stage, "", "", ""))
     return notes
 

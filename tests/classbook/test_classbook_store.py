@@ -85,6 +85,7 @@ def test_children_alike_in_every_name_are_kept_apart_and_a_guess_is_said(book: C
     """Two children of one name are two; when one goes, which of them stayed is a guess and said to be one."""
     first, second = (one.id for one in _with(book, "Ivo\nIvo\n"))
     assert first != second
+    assert book.update_roster("\nIvo\nIvo\n").stayed == (first, second)
     update = book.update_roster("Ivo\n")
     assert (update.stayed, update.left) == ((first,), (second,))
     assert "Ivo" in update.notes[0]
@@ -220,6 +221,18 @@ def test_several_changes_are_one_or_none(book: Classbook) -> None:
     with pytest.raises(ClassbookError):
         both()
     assert not book.settings_of(1)
+
+
+def test_a_change_holds_the_file_from_its_first_look(book: Classbook) -> None:
+    """Between what a change reads and what it writes nobody else can write, so neither is lost."""
+    with Classbook.open(book.path, wait_s=0.01) as other:
+        with book.changing():
+            assert not book.settings_of(1)
+            with pytest.raises(ClassbookError, match="in use"):
+                other.set_setting(1, "rows", "4")
+            book.set_setting(1, "rows", "2")
+        assert other.set_setting(1, "rows", "4")
+    assert [save.changes[0].before for save in book.history(1)] == ["2", None]
 
 
 # --- what was seen -------------------------------------------------------------------------------------
