@@ -101,7 +101,8 @@ def press_of(options: argparse.Namespace) -> Press:
 def _refuse_beside_font(options: argparse.Namespace) -> None:
     """Refuse what only our own letters can do: other forms of letters, and rows that show where strokes begin."""
     if getattr(options, "letters", None):
-        raise Refusal("--letters chooses among our own forms of letters, and --font brings the school’s; say one of them.")
+        raise Refusal("--letters chooses among our own forms of letters and --font brings the school’s; "
+                      "say one of them.")
     rungs = ladder_of(options).rungs if getattr(options, "ladder", None) is not None else None
     ordered = [part for part in rungs or () if part in (Part.MARKED, Part.STARTS)]
     if ordered:
