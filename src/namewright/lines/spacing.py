@@ -115,7 +115,7 @@ class Spacer:
     def apart(self, left: Letter, right: Letter) -> float:
         """Return the same for two letters of different words, but for the space: edge to edge, no tucking in."""
         one, two = self._profile(left), self._profile(right)
-        return max(one.edge_right - two.edge_left + 0.6 * self.white, _at_least(one, two, self.least))
+        return one.edge_right - two.edge_left + max(0.6 * self.white, self.least)
 
     def _profile(self, letter: Letter) -> Profile:
         if letter.cluster not in self._profiles:
@@ -144,13 +144,13 @@ def _optical(left: Profile, right: Profile, white: float) -> float:
 def _at_least(left: Profile, right: Profile, least: float) -> float:
     """Return the distance at which no two points of the letters are nearer than ``least``."""
     reach = int(least // _STEP)
+    across = [math.sqrt(least * least - (rise * _STEP) ** 2) for rise in range(reach + 1)]
+    edges = [(level, b) for level, b in enumerate(right.left) if b is not None]
     needed = -math.inf
     for level, a in enumerate(left.right):
-        if a is None:
+        if a is None or a - right.edge_left + least <= needed:
             continue
-        for other in range(max(0, level - reach), min(_LEVELS, level + reach + 1)):
-            b = right.left[other]
-            if b is not None:
-                rise = (other - level) * _STEP
-                needed = max(needed, a - b + math.sqrt(max(least * least - rise * rise, 0.0)))
+        for other, b in edges:
+            if abs(other - level) <= reach and a - b + across[abs(other - level)] > needed:
+                needed = a - b + across[abs(other - level)]
     return needed

@@ -9,6 +9,7 @@ import re
 from collections import OrderedDict
 from collections.abc import Callable
 from dataclasses import dataclass, field
+from functools import lru_cache
 from typing import Any
 
 from namewright.output.svg import FURNITURE_ID
@@ -27,6 +28,7 @@ class NativeLibraryMissing(RuntimeError):
 try:
     import cairocffi
     import cairosvg
+    import cairosvg.colors
     import cairosvg.surface
     from cairosvg.parser import Tree
 except OSError as error:  # cairocffi raises OSError where it finds no shared library
@@ -81,15 +83,42 @@ class PageSurface(cairosvg.surface.Surface):  # type: ignore[misc]
 
     def draw(self, node: Any) -> None:
         """Draw a node of the SVG tree; a path as a shape that may recur."""
-        if node.tag != "path":
+        if node.tag in ("line", "rect"):
+            self._ink(node)
+        elif node.tag == "path":
+            self._path(node)
+        elif node.tag == "g":
             outside, self._shared = self._shared, self._shared or node.get("id") == FURNITURE_ID
-            super().draw(node)
+            for child in node.children:
+                self.draw(child)
             self._shared = outside
-            return
+        else:
+            super().draw(node)
+
+    def _ink(self, node: Any) -> None:
+        """Draw one shape with CairoSVG's own reading of it, and only the few properties that our SVG has.
+
+        CairoSVG's general drawing looks for masks, filters, fonts and markers at every node; our pages have none.
+        """
+        context = self.context
+        context.new_path()
+        cairosvg.surface.TAGS[node.tag](self, node)
+        if node.get("fill") != "none":
+            context.set_source_rgb(*_rgb(node["fill"]))
+            context.fill_preserve()
+        context.set_source_rgb(*_rgb(node["stroke"]))
+        context.set_line_width(float(node["stroke-width"]))
+        round_ends = node.get("stroke-linecap") == "round"
+        context.set_line_cap(cairocffi.LINE_CAP_ROUND if round_ends else cairocffi.LINE_CAP_BUTT)
+        context.set_line_join(cairocffi.LINE_JOIN_ROUND if round_ends else cairocffi.LINE_JOIN_MITER)
+        context.set_dash([float(length) for length in node.get("stroke-dasharray", "").split()])
+        context.stroke()
+
+    def _path(self, node: Any) -> None:
         x, y, data = _about_its_start(node["d"])
         key = (data, *(node.get(name) for name in _STYLE))
         if not self._shapes.pays(key, data, shared=self._shared):
-            super().draw(node)
+            self._ink(node)
             return
         if key not in self._shapes.recorded:
             node["d"] = data
@@ -105,11 +134,18 @@ class PageSurface(cairosvg.surface.Surface):  # type: ignore[misc]
         shape = cairocffi.RecordingSurface(cairocffi.CONTENT_COLOR_ALPHA, None)
         page, self.context = self.context, cairocffi.Context(shape)
         self.context.scale(_GRID, _GRID)
-        super().draw(node)
+        self._ink(node)
         self.context = page
         return shape
 
 
+@lru_cache(maxsize=64)
+def _rgb(colour: str) -> tuple[float, float, float]:
+    red, green, blue, _ = cairosvg.colors.color(colour)
+    return (red, green, blue)
+
+
+@lru_cache(maxsize=1000)
 def _about_its_start(data: str) -> tuple[float, float, str]:
     """Return where a path begins, and its data moved to begin at (0, 0): equal for equal shapes anywhere."""
     first = _PLACE.match(data)

@@ -31,6 +31,7 @@ if TYPE_CHECKING:
 _KEPT = 24
 _KEPT_LETTERINGS = 8
 _KEPT_TEXTS = 200
+_KEPT_WIDTHS = 2000
 _TEXT_PENCIL_MM = 0.15
 TEXT_PEN = 0.13  # of the x-height
 Key = TypeVar("Key")
@@ -75,6 +76,7 @@ class Press:
     _wells: OrderedDict[Ruling, Inkwell] = field(default_factory=OrderedDict)
     _cues: OrderedDict[tuple[Ruling, float], CueMaker] = field(default_factory=OrderedDict)
     _texts: OrderedDict[tuple[str, float], Ink] = field(default_factory=OrderedDict)
+    _widths: OrderedDict[tuple[str, float], float] = field(default_factory=OrderedDict)
     school_font: Lettering | None = None
     _school_cases: OrderedDict[tuple[Ruling, float], LineSetter] = field(default_factory=OrderedDict)
 
@@ -148,7 +150,10 @@ class Press:
         """Return the width of a line of running text in mm."""
         if self.captions_by is not None:
             return self.captions_by.text_width(words, x_height_mm)
-        return self._text_line(words, x_height_mm).width_mm if words.strip() else 0.0
+        if not words.strip():
+            return 0.0
+        return _kept(self._widths, (words, x_height_mm),
+                     lambda: self._text_line(words, x_height_mm).width_mm, _KEPT_WIDTHS)
 
     def text_space(self, x_height_mm: float = 1.75) -> float:
         """Return the width of a word space in running text in mm."""
@@ -156,14 +161,16 @@ class Press:
 
     def wrapped(self, words: str, width_mm: float, x_height_mm: float = 1.75) -> tuple[str, ...]:
         """Break running text into lines no wider than ``width_mm``; a single word may be wider."""
-        lines = [""]
+        lines: list[list[str]] = [[]]
+        used = 0.0
         for word in words.split():
-            longer = f"{lines[-1]} {word}".strip()
-            if lines[-1] and self.text_width(longer, x_height_mm) > width_mm:
-                lines.append(word)
-            else:
-                lines[-1] = longer
-        return tuple(lines)
+            width = self.text_width(word, x_height_mm)
+            if lines[-1] and used + width > width_mm:
+                lines.append([])
+                used = 0.0
+            lines[-1].append(word)
+            used += width + 1.6 * self.text_space(x_height_mm)  # the space, and the white round it
+        return tuple(" ".join(line) for line in lines)
 
 
 def _kept(store: OrderedDict[Key, Value], key: Key, make: Callable[[], Value], limit: int) -> Value:
