@@ -12,6 +12,7 @@ import io
 import itertools
 import math
 import string
+import unicodedata
 from pathlib import Path
 
 import numpy as np
@@ -29,6 +30,7 @@ from namewright.output.svg import page_svg
 from namewright.pages import blocks
 from namewright.pages.page import Page
 from namewright.pages.press import Press
+from namewright.schoolfont.outlines import area_of
 from namewright.schoolfont.reading import load_font
 from namewright.schoolfont.shaping import Lettering, shaped
 from printed import MM_PER_POINT, pdf_bytes, scan
@@ -190,6 +192,32 @@ def test_kerning_is_that_of_the_file(lettering: Lettering) -> None:
     assert len(told) > 100
     for (a, b), value in told.items():
         assert steps(lettering, a + b) == pytest.approx([advances[a][0] + value]), a + b
+
+
+@pytest.mark.parametrize(("letter", "base"), [("Ẹ̀", "E"), ("ọ́", "o"), ("Ọ̀", "O"), ("ẹ̀", "e"), ("é", "e"), ("ṣ", "s")])
+def test_marks_stand_clear_of_their_letter(lettering: Lettering, letter: str, base: str) -> None:
+    """Marks have the places that the font's own anchors give its plain letters: over, under, and never across.
+
+    HarfBuzz alone would join E and the dot below, and this font has no place for a grave on that.
+    """
+    (shape,) = shaped(lettering.font, letter)
+    height = drawn_top(lettering, base)
+    assert shape.cluster == letter
+    marks = unicodedata.normalize("NFD", letter)[1:]
+    assert len(area_parts(lettering, letter)) == 1 + len(marks)
+    assert (drawn_top(lettering, letter) > height + 10) == bool(set("\u0300\u0301") & set(marks))
+
+
+def drawn_top(lettering: Lettering, letter: str) -> float:
+    """Return the top of a letter's outline in hundredths of the x-height."""
+    return max(contour.bounds()[3] for contour in lettering.drawn(shaped(lettering.font, letter)[0])[0])
+
+
+def area_parts(lettering: Lettering, letter: str) -> list[object]:
+    """Return the separate parts of a letter's area."""
+    import shapely
+
+    return list(shapely.get_parts(area_of(lettering.drawn(shaped(lettering.font, letter)[0])[0], 0.1)))
 
 
 @pytest.mark.parametrize("letter", "aegBRØ&ß8")

@@ -115,3 +115,17 @@ def test_the_command_line_makes_all_but_the_child_it_names(tmp_path: Path, capsy
     said = capsys.readouterr().err
     assert "Bo" in said
     assert "the font “Boxwood Infant” has no “B” (latin capital letter b, U+0042)".lower() in said.lower()
+
+
+@pytest.mark.parametrize(("words", "said"), [
+    (["--letters", "a=two-storey"], "say one of them"),
+    (["--ladder", "dots start-dots"], "no start-dots"),
+    (["--ladder", "marked-dots"], "no marked-dots"),
+])
+def test_words_that_need_our_own_letters_are_refused(words: list[str], said: str, tmp_path: Path,
+                                                     capsys: pytest.CaptureFixture[str]) -> None:
+    """Other forms of our letters, and rows that show where strokes begin, do not go with a font: a sentence says so."""
+    roster = tmp_path / "class.txt"
+    roster.write_text("Abi\n", encoding="utf-8")
+    status = main(["sheets", str(roster), "-o", str(tmp_path / "out.pdf"), "--font", str(font_file(tmp_path)), *words])
+    assert (status, said in capsys.readouterr().err) == (2, True)

@@ -19,6 +19,7 @@ from namewright.letters.alphabet import MissingLetters, describe
 from namewright.letters.strokes import Bounds, Stroke, join_bounds
 from namewright.lines.ruling import LETTER_UNITS, Ruling
 from namewright.lines.setting import InkLetter, SetLetter, SetLine, pen_width_mm
+from namewright.names.clusters import clusters
 from namewright.schoolfont import extra
 from namewright.schoolfont.centreline import centreline
 from namewright.schoolfont.outlines import Contour, glyph_contours
@@ -26,6 +27,7 @@ from namewright.schoolfont.reading import SchoolFont
 
 _FEATURES = {"kern": True, "mark": True, "mkmk": True, "liga": False, "clig": False, "dlig": False}
 _SPACES = " \u00a0"
+_JOINER = "\u034f"  # combining grapheme joiner
 _MOST_SEGMENTS = 2000  # of one letter's outline: more is a picture, not a letter
 _LONGEST_OUTLINE = 100 * LETTER_UNITS
 _LARGEST = (-6 * LETTER_UNITS, -2 * LETTER_UNITS, 6 * LETTER_UNITS, 4 * LETTER_UNITS)  # of one letter about its origin
@@ -43,11 +45,15 @@ class NotInFont(MissingLetters):
 
 @dataclass(frozen=True, slots=True)
 class Shaped:
-    """One letter as shaped: its text, its glyphs about its own origin, and its advance in font units."""
+    """One letter as shaped: its text, its glyphs about its own origin, and its advance in font units.
+
+    ``loose`` tells that the font gave no place to one of its marks.
+    """
 
     cluster: str
     shape: Shape
     advance: int
+    loose: bool = False
 
 
 def shaped(font: SchoolFont, text: str) -> tuple[Shaped, ...]:
@@ -57,6 +63,23 @@ def shaped(font: SchoolFont, text: str) -> tuple[Shaped, ...]:
     """
     text = unicodedata2.normalize("NFC", text)
     _refuse_missing(font, text)
+    letters = _shape(font, text)
+    loose = {letter.cluster for letter in letters if letter.loose}
+    if loose:
+        letters = _shape(font, "".join(_parted(one) if one in loose else one for one in clusters(text)))
+    return letters
+
+
+def _parted(cluster: str) -> str:
+    """Return a base and its marks one by one, held apart by a joiner that is not seen (U+034F).
+
+    Many fonts know where marks go on E but not on Ẹ, and a shaper would always join E and the dot below again.
+    """
+    base, *marks = unicodedata2.normalize("NFD", cluster)
+    return "".join([base, _JOINER, *marks])
+
+
+def _shape(font: SchoolFont, text: str) -> tuple[Shaped, ...]:
     hb = extra("uharfbuzz")
     buffer = hb.Buffer()
     buffer.add_codepoints([ord(char) for char in text])
@@ -81,12 +104,15 @@ def _letters(buffer: Any, text: str) -> Iterator[Shaped]:
     glyphs = list(zip(buffer.glyph_infos, buffer.glyph_positions, strict=True))
     starts = sorted({info.cluster for info, _ in glyphs})
     for start, end in zip(starts, [*starts[1:], len(text)], strict=True):
-        pen, shape = 0, []
+        pen, loose = 0, False
+        shape: list[tuple[int, int, int]] = []
         for info, position in glyphs:
             if info.cluster == start:
+                loose |= bool(shape) and not (position.x_offset or position.y_offset)
                 shape.append((info.codepoint, pen + position.x_offset, position.y_offset))
                 pen += position.x_advance
-        yield Shaped(text[start:end], tuple(shape), pen)
+        cluster = unicodedata2.normalize("NFC", text[start:end].replace(_JOINER, ""))
+        yield Shaped(cluster, tuple(shape), pen, loose)
 
 
 @dataclass(frozen=True, slots=True)
