@@ -20,6 +20,7 @@ from namewright.output.png import page_png
 from namewright.pages import blocks
 from namewright.pages.card import CardSettings, CardSize, card_page, card_sheet
 from namewright.pages.classprogress import ClassRow, class_progress_pages
+from namewright.pages.groupsheet import GroupSettings, group_page
 from namewright.pages.page import Item, Page
 from namewright.pages.paper import Paper, sheet_of
 from namewright.pages.plan import PlanSettings, plan_pages
@@ -27,6 +28,7 @@ from namewright.pages.press import Press
 from namewright.pages.progress import ProgressSettings, progress_page
 from namewright.pages.sheet import SheetSettings, practice_pages
 from namewright.pages.tilesheet import TileSettings
+from namewright.practice.groups import shared_letters
 from namewright.practice.order import completed, order_class
 from namewright.practice.weeks import letter_weeks
 from namewright.schoolfont.reading import load_font
@@ -119,6 +121,10 @@ def plans() -> Iterator[tuple[str, Page]]:
     weeks = letter_weeks([each.child.practice for each in placed])
     for number, page in enumerate(plan_pages(PRESS, placed, weeks, PlanSettings()), start=1):
         yield f"plan-{number}", page
+    group = [each for each in placed if each.group == placed[4].group]
+    names = [each.child.practice for each in group]
+    yield "group", group_page(PRESS, group[0].group, [(each.child.label, each.child.practice) for each in group],
+                              shared_letters(names), GroupSettings(PLAIN.ruling))
 
 
 def progress() -> Iterator[tuple[str, Page]]:

@@ -144,15 +144,15 @@ def _or_refuse(read: Callable[[], Read]) -> Read:
 # --- writing -----------------------------------------------------------------------------------------
 
 
-def write(pages: Iterable[Page], options: argparse.Namespace) -> None:
-    """Write the PDF whole or not at all. Raises Refusal where there is no page to write."""
+def write(pages: Iterable[Page], options: argparse.Namespace, output: str | None = None) -> None:
+    """Write the PDF whole or not at all, to ``--output`` unless told otherwise; no file where there is no page."""
     from namewright.output.pdf import write_pdf
 
     language = captions(options.captions)["language"]
     pages = iter(pages)
     first = next(pages, None)
     if first is not None:
-        with whole_file(target(options.output)) as file:
+        with whole_file(target(output or options.output)) as file:
             write_pdf(followed([first], lambda: pages), file, title=_TITLE, lang=language)
 
 
@@ -210,7 +210,8 @@ def roster_options(parser: Parser) -> None:
     parser.add_argument("roster", metavar="ROSTER",
                         help="your class list: a .txt, .csv, .tsv or .xlsx file, or - to paste it")
     parser.add_argument("--order", choices=list(Order), default=Order.PRACTICE,
-                        help="practice: easier names first; roster: as in the list; name: by name (%(default)s)")
+                        help="practice: easier names first; need: harder names first; family: by the kind of first "
+                             "letter; roster: as in the list; name: by name (%(default)s)")
     parser.add_argument("--practise", choices=list(NamePart), default=NamePart.GIVEN, metavar="PART",
                         help="the name to practise: given, family or both (%(default)s)")
 

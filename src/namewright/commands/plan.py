@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import argparse
 import json
+from collections.abc import Iterator, Sequence
 from pathlib import Path
 
 from namewright.classwork import Work
@@ -12,14 +13,24 @@ from namewright.commands.common import (
     Refusal,
     closing,
     complain,
+    letters_of,
+    line_options,
     page_options,
     roster_of,
     roster_options,
+    ruling_of,
+    tuning_of,
     write,
 )
+from namewright.lines.tuned import tuned
+from namewright.pages.groupsheet import GroupSettings, group_page
+from namewright.pages.page import Page
 from namewright.pages.paper import Paper
 from namewright.pages.plan import PlanSettings, plan_pages
-from namewright.practice.order import Order, beats_that_do_not_fit, completed, order_class
+from namewright.pages.press import Press
+from namewright.pages.summary import drawable
+from namewright.practice.groups import shared_letters
+from namewright.practice.order import Order, Placed, beats_that_do_not_fit, completed, order_class
 from namewright.practice.weeks import DEFAULT_WEEKS, letter_weeks
 from namewright.settings import Support
 
@@ -39,9 +50,10 @@ def add(commands: Commands) -> None:
                         help="how many letters of the week to plan (%(default)s)")
     parser.add_argument("--groups-from", metavar="FILE",
                         help="keep the groups of an earlier “namewright order --format json -o FILE” as far as can be")
-    for word in ("--ruling", "--line-height", "--hand"):
-        parser.add_argument(word, help=argparse.SUPPRESS)
-    parser.add_argument("--support", choices=list(Support), default=Support.FULL, help=argparse.SUPPRESS)
+    parser.add_argument("--group-sheets", metavar="FILE",
+                        help="also write a sheet for every group, with the letters its children share")
+    line_options(parser)
+    parser.add_argument("--hand", help=argparse.SUPPRESS)
     parser.add_argument("--landscape", action="store_true", help=argparse.SUPPRESS)
     parser.set_defaults(run=_run)
 
@@ -57,7 +69,21 @@ def _run(options: argparse.Namespace) -> int:
     plan = letter_weeks([each.child.practice for each in placed], weeks)
     settings = PlanSettings(Paper(options.paper), options.binding, order, options.captions)
     write(plan_pages(work.press, placed, plan, settings), options)
+    if options.group_sheets:
+        sheets = GroupSettings(tuned(ruling_of(options), tuning_of(options)), Paper(options.paper), options.binding,
+                               options.captions, letters_of(options))
+        write(_group_pages(work.press, placed, sheets), options, options.group_sheets)
     return closing(work, roster)
+
+
+def _group_pages(press: Press, placed: Sequence[Placed], settings: GroupSettings) -> Iterator[Page]:
+    """Yield a sheet for every group, in the order of their numbers."""
+    for number in sorted({each.group for each in placed}):
+        children = [each.child for each in placed if each.group == number]
+        shared = [letter for letter in shared_letters([child.practice for child in children])
+                  if not press.alphabet.missing(letter)]
+        named = [(drawable(press, child.label), child.practice) for child in children]
+        yield group_page(press, number, named, shared, settings)
 
 
 def _weeks(text: str) -> int:

@@ -22,6 +22,7 @@ _DEPTH = 20.0
 _TOLERANCE = 0.5
 
 NATURAL_WHITE = 58.0  # mean white between two straight stems; found by trial against the counter of n (80)
+WORD_WHITE = 36.0  # beside the space itself
 TIGHTEST_WHITE = 40.0
 LEAST_GAP = 32.0  # no two letters come nearer than this, however large the ruling
 
@@ -115,7 +116,7 @@ class Spacer:
     def apart(self, left: Letter, right: Letter) -> float:
         """Return the same for two letters of different words, but for the space: edge to edge, no tucking in."""
         one, two = self._profile(left), self._profile(right)
-        return one.edge_right - two.edge_left + max(0.6 * self.white, self.least)
+        return one.edge_right - two.edge_left + max(WORD_WHITE, self.least)
 
     def _profile(self, letter: Letter) -> Profile:
         if letter.cluster not in self._profiles:

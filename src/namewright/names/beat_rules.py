@@ -96,7 +96,7 @@ def is_marked(letter: str) -> bool:
 
     Two dots count on e and i alone: on a, o and u they are a German or Spanish letter of its own.
     """
-    base, *marks = str(unicodedata2.normalize("NFD", letter))
+    base, *marks = list(str(unicodedata2.normalize("NFD", letter)))
     return any(mark != _DIAERESIS or base in "eiEI" for mark in marks)
 
 

@@ -23,6 +23,7 @@ from namewright.lines.forms import Form, Inkwell, pens_for
 from namewright.lines.ink import BLACK, Ink, Piece, Style
 from namewright.lines.ruling import LETTER_UNITS, Ruling, print_ruling
 from namewright.lines.setting import PENCIL_MM, LineSetter, SetLine, Typecase, pen_width_mm
+from namewright.lines.spacing import WORD_WHITE
 from namewright.names.clusters import clusters
 
 if TYPE_CHECKING:
@@ -163,13 +164,14 @@ class Press:
         """Break running text into lines no wider than ``width_mm``; a single word may be wider."""
         lines: list[list[str]] = [[]]
         used = 0.0
+        between = self.text_space(x_height_mm) + WORD_WHITE * x_height_mm / LETTER_UNITS
         for word in words.split():
             width = self.text_width(word, x_height_mm)
             if lines[-1] and used + width > width_mm:
                 lines.append([])
                 used = 0.0
             lines[-1].append(word)
-            used += width + 1.6 * self.text_space(x_height_mm)  # the space, and the white round it
+            used += width - TEXT_PEN * x_height_mm + between
         return tuple(" ".join(line) for line in lines)
 
 

@@ -1,0 +1,116 @@
+"""Rebuild the pictures of the web page: every screen, wide and on a phone, by day and by night. Names are invented.
+
+Needs Chromium and playwright. ``python gallery/build_web.py [screen …]``; look at each before committing it.
+"""
+
+from __future__ import annotations
+
+import os
+import shutil
+import sys
+import tempfile
+import threading
+from collections.abc import Iterator
+from contextlib import contextmanager
+from pathlib import Path
+from typing import Any
+
+from playwright.sync_api import Browser, Page, sync_playwright
+from waitress.server import create_server
+
+from namewright.classbook import Classbook
+from namewright.classbook.stages import Stage
+from namewright.settings import Support
+from namewright.web import create_app
+from namewright.web.serve import free_port
+
+HERE = Path(__file__).parent
+DEMO = HERE.parent / "src" / "namewright" / "demo.txt"
+FLAGS = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
+         "--disable-component-update", "--disable-sync"]
+WIDE, PHONE = {"width": 1360, "height": 900}, {"width": 390, "height": 844}
+SCREENS = {
+    "home": "/", "list": "/class/list", "paste": "/class/list?new=1", "class": "/class", "now": "/now",
+    "lines": "/child/1/lines", "screen": "/screen?child=1", "seen": "/child/1/seen", "family": "/child/1/home?in=es",
+    "print": "/print/pages?what=sheets&child=1", "choose": "/lines",
+}
+
+
+def filled(path: Path) -> None:
+    """Make a class with settings and a few days of writing."""
+    with Classbook.open(path) as book:
+        book.update_roster(DEMO.read_text(encoding="utf-8"), when="2026-09-01T08:00:00")
+        child = book.children()[0].id
+        book.set_settings(child, {"line_height": "24", "letter_spacing": "2"}, who="RK", when="2026-09-14T09:30:00")
+        book.set_settings(child, {"letter_spacing": "3.5"}, who="RK", when="2026-10-02T10:05:00")
+        for day, letters in (("2026-09-15", [0]), ("2026-09-29", [0, 1]), ("2026-10-13", [0, 1, 3]),
+                             ("2026-10-27", [0, 1, 2, 3])):
+            book.observe(child, day, letters, support=Support.PARTIAL, stage=Stage.SOME_LETTERS, who="RK")
+
+
+@contextmanager
+def running(class_file: Path) -> Iterator[str]:
+    """Serve a class on a free port; yield its address."""
+    port = free_port("127.0.0.1", None)
+    app = create_app({"CLASS": str(class_file), "HOSTS": [f"127.0.0.1:{port}"]})
+    server = create_server(app, listen=f"127.0.0.1:{port}", threads=4)
+    threading.Thread(target=server.run, daemon=True).start()
+    try:
+        yield f"http://127.0.0.1:{port}"
+    finally:
+        server.close()
+
+
+def browser_of(playwright: Any) -> Browser:
+    """Start Chromium without a window."""
+    found = shutil.which("chromium") or os.environ.get("CHROMIUM", "/usr/bin/chromium")
+    return playwright.chromium.launch(executable_path=found, args=FLAGS)
+
+
+def job_page(page: Page, address: str) -> None:
+    """Go through printing as far as the page with the PDF."""
+    page.goto(address + "/class")
+    page.get_by_role("button", name="Make the pages").click()
+    page.wait_for_selector("[data-finished]", timeout=120_000)
+
+
+def shoot(browser: Browser, address: str, name: str, size: dict[str, int], scheme: str) -> None:
+    """Take one picture."""
+    context = browser.new_context(viewport=size, color_scheme=scheme, reduced_motion="reduce")  # type: ignore[arg-type]
+    page = context.new_page()
+    if name == "job":
+        job_page(page, address)
+    else:
+        page.goto(address + SCREENS[name])
+        if name == "now":
+            page.get_by_label("Type two letters").type("ka")
+        page.wait_for_load_state("networkidle")
+    where = "wide" if size is WIDE else "phone"
+    shade = "" if scheme == "light" else "-dark"
+    page.screenshot(path=HERE / f"web-{name}-{where}{shade}.png", clip={"x": 0, "y": 0, **_clip(page, size)},
+                    full_page=True)
+    context.close()
+
+
+def _clip(page: Page, size: dict[str, int]) -> dict[str, float]:
+    tall = float(page.evaluate("document.documentElement.scrollHeight"))
+    return {"width": size["width"], "height": min(tall, size["height"] * 2.2)}
+
+
+def main() -> None:
+    """Take every picture, or those of the screens that are named."""
+    wanted = sys.argv[1:] or [*SCREENS, "job"]
+    with tempfile.TemporaryDirectory() as folder, sync_playwright() as playwright:
+        filled(Path(folder) / "class.db")
+        browser = browser_of(playwright)
+        with running(Path(folder) / "class.db") as address:
+            for name in wanted:
+                for size in (WIDE, PHONE):
+                    for scheme in ("light", "dark"):
+                        shoot(browser, address, name, size, scheme)
+                print(name)
+        browser.close()
+
+
+if __name__ == "__main__":
+    main()

@@ -1,0 +1,106 @@
+"""A sheet for a group of children who share letters: their names, and the shared letters to practise side by side.
+
+One page a group. Every shared letter has a row of its own: the model with its stroke marks, once in dots, then white
+for everybody in turn. Millimetres, y down.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+
+from namewright.letters.choice import LetterChoice
+from namewright.lines.cues import line_with_cues
+from namewright.lines.forms import Form
+from namewright.lines.ink import Ink
+from namewright.lines.ruling import Ruling
+from namewright.lines.setting import pen_width_mm
+from namewright.pages import blocks
+from namewright.pages.page import Furniture, Page, Row, checked
+from namewright.pages.paper import Paper, Sheet, sheet_of
+from namewright.pages.press import Press, captions
+
+_HEADER_MM, _FOOTER_MM, _CAPTION_MM = 10.0, 7.0, 7.0
+_LINE_MM = 5.6
+_SIZE_MM = 1.9
+
+
+@dataclass(frozen=True, slots=True)
+class GroupSettings:
+    """How a group's sheet is made."""
+
+    ruling: Ruling
+    paper: Paper = Paper.LETTER
+    binding: bool = False
+    language: str = "en"
+    letters: LetterChoice = LetterChoice()
+
+
+def group_page(press: Press, number: int, children: Sequence[tuple[str, str]], shared: Sequence[str],
+               settings: GroupSettings) -> Page:
+    """Return the sheet of group ``number``. ``children`` gives each child's label and the name to practise.
+
+    There are as many shared letters, in the order given, as there is room for, and then the names if all have
+    room. Raises MissingLetters for a letter we cannot draw.
+    """
+    labels = [label for label, _ in children]
+    sheet = sheet_of(settings.paper, binding=settings.binding)
+    words = captions(settings.language)
+    press = press.lettering(settings.letters)
+    heading = words["group.heading"].format(number=number, names=_listed(labels, words["group.and"]))
+    lines = press.wrapped(heading, sheet.room_width, 2.2)
+    texts = [blocks.text_at(press, line, sheet.left_mm, sheet.top_mm + 5.0 + at * _LINE_MM, 2.2)
+             for at, line in enumerate(lines)]
+    y = sheet.top_mm + _HEADER_MM + (len(lines) - 1) * _LINE_MM
+    caption = words["group.letters"] if shared else words["group.none"]
+    texts.append(blocks.text_at(press, caption, sheet.left_mm, y + 3.0, _SIZE_MM))
+    rows = list(_rows(press, shared, settings.ruling, sheet, y + _CAPTION_MM))
+    below = max((guide.bounds()[3] for row in rows for guide in row.items), default=y) + settings.ruling.descender_mm
+    different = list(dict.fromkeys(name for _, name in children))
+    names = list(_names(press, different, settings.ruling, sheet, below + _CAPTION_MM))
+    if len(names) == len(different):  # everybody or nobody
+        texts.append(blocks.text_at(press, words["group.names"], sheet.left_mm, below + _CAPTION_MM - 2.8, _SIZE_MM))
+        rows += names
+    furniture = Furniture((*texts, *blocks.check_bar(press, words["check"], sheet.left_mm, sheet.foot - 1.5)))
+    return checked(Page(sheet.width_mm, sheet.height_mm, (*rows, furniture), outline=heading))
+
+
+def _listed(labels: Sequence[str], last: str) -> str:
+    return labels[0] if len(labels) == 1 else f"{', '.join(labels[:-1])} {last} {labels[-1]}"
+
+
+def _rows(press: Press, shared: Sequence[str], ruling: Ruling, sheet: Sheet, y: float) -> Iterator[Row]:
+    """Yield a row for every letter, both its cases where the shared letter has two, while there is room."""
+    spacing = round(0.4 * ruling.x_height_mm, 2)
+    maker, case = press.cues(ruling, spacing), press.case(ruling, spacing)
+    for letter in shared:
+        capital = letter.upper()
+        line = case.line(letter if capital == letter or len(capital) > len(letter) else f"{capital} {letter}")
+        space = blocks.row_space(ruling, [line])
+        height = maker.headroom_mm + space.height_mm
+        if y + height > sheet.foot - _FOOTER_MM:
+            return
+        baseline = y + maker.headroom_mm + space.rise_mm
+        x = sheet.left_mm + pen_width_mm(ruling) / 2 + maker.side_mm
+        inks: list[Ink] = [ink.moved(x, baseline) for ink in line_with_cues(maker, press.well(ruling), line)]
+        inks += blocks.letters_at(press, line, Form.DOTTED, x + line.width_mm + 2 * ruling.x_height_mm, baseline)
+        yield Row(line.text, Form.SOLID,
+                  (*blocks.guides(ruling, sheet.left_mm, sheet.right_edge, baseline), *inks))
+        y += height + 2.0
+
+
+def _names(press: Press, names: Sequence[str], ruling: Ruling, sheet: Sheet, y: float) -> Iterator[Row]:
+    """Yield a row for every name, solid, with white to write it, while there is room; too wide a name has none."""
+    for name in names:
+        if press.alphabet.missing(name):
+            continue
+        line = press.case(ruling).line(name)
+        space = blocks.row_space(ruling, [line])
+        if y + space.height_mm > sheet.foot - _FOOTER_MM:
+            return
+        if 2 * line.width_mm > sheet.room_width:
+            continue
+        baseline = y + space.rise_mm
+        inks = blocks.letters_at(press, line, Form.SOLID, sheet.left_mm + pen_width_mm(ruling) / 2, baseline)
+        yield blocks.ruled_row(name, Form.SOLID, ruling, sheet.left_mm, sheet.right_edge, baseline, inks)
+        y += space.height_mm + 2.0
