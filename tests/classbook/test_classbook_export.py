@@ -12,7 +12,7 @@ import zipfile
 from pathlib import Path
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
 from namewright.classbook import Classbook, ClassbookError
@@ -63,6 +63,9 @@ def _bytes(target: Path) -> list[bytes]:
 
 
 @settings(max_examples=12)
+@example("=Ava", "＠x")
+@example("＋Ava", "－1")
+@example("", "＋1")
 @given(st.text(max_size=40), st.text(st.sampled_from("'=+-@\t\r\n\0\"“,; xＡ＝\ud800"), max_size=8))
 def test_any_text_comes_back(roster: str, text: str) -> None:
     """Whatever was typed, quotes, line ends and first characters survive the way out and back."""
