@@ -7,6 +7,7 @@ from collections.abc import Callable, Mapping
 from pathlib import Path
 
 from fontTools.fontBuilder import FontBuilder
+from fontTools.pens.t2CharStringPen import T2CharStringPen
 from fontTools.pens.ttGlyphPen import TTGlyphPen
 from fontTools.ttLib import TTFont
 from fontTools.ttLib.tables._g_l_y_f import Glyph
@@ -75,3 +76,29 @@ def font_file(folder: Path, data: bytes | None = None, name: str = "school.ttf")
     path = folder / name
     path.write_bytes(font_bytes() if data is None else data)
     return path
+
+
+def cubic_font_bytes() -> bytes:
+    """Return an OpenType font with cubic (CFF) outlines: x as a box, H as a stem."""
+    builder = FontBuilder(UPEM, isTTF=False)
+    order = [".notdef", "x", "H"]
+    builder.setupGlyphOrder(order)
+    builder.setupCharacterMap({ord("x"): "x", ord("H"): "H"})
+    outlines = {}
+    for name, (x0, y0, x1, y1) in {".notdef": (0, 0, 10, 10), "x": BOXES["x"], "H": (100, 0, 100 + STEM, CAP)}.items():
+        pen = T2CharStringPen(ADVANCE, None)
+        pen.moveTo((x0, y0))
+        pen.curveTo((x0, y0), (x0, y1), (x0, y1))
+        pen.lineTo((x1, y1))
+        pen.lineTo((x1, y0))
+        pen.closePath()
+        outlines[name] = pen.getCharString()
+    builder.setupCFF("Boxwood-Infant", {}, outlines, {})
+    builder.setupHorizontalMetrics({name: (ADVANCE, 0) for name in order})
+    builder.setupHorizontalHeader(ascent=TALL, descent=-DEEP)
+    builder.setupNameTable({"familyName": "Boxwood Infant"})
+    builder.setupOS2()
+    builder.setupPost()
+    out = io.BytesIO()
+    builder.font.save(out)
+    return out.getvalue()

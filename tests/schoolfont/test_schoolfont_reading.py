@@ -17,7 +17,7 @@ from namewright.lines.ruling import preset
 from namewright.schoolfont import FontError
 from namewright.schoolfont.reading import LARGEST_FILE, load_font
 from namewright.schoolfont.shaping import Lettering
-from schoolfont.fontmaking import CAP, DEEP, TALL, Box, X, font_bytes, font_file, glyph_of
+from schoolfont.fontmaking import CAP, DEEP, TALL, Box, X, cubic_font_bytes, font_bytes, font_file, glyph_of
 
 pytest.importorskip("uharfbuzz")
 pytest.importorskip("shapely")
@@ -46,6 +46,13 @@ def test_a_font_without_os2_is_measured(tmp_path: Path) -> None:
 
     font = load_font(font_file(tmp_path, font_bytes(spoil)))
     assert (font.name, font.measures.x_height) == ("school", X)
+
+
+def test_cubic_outlines_are_read(tmp_path: Path) -> None:
+    """An .otf with cubic outlines is measured and set as a .ttf is."""
+    font = load_font(font_file(tmp_path, cubic_font_bytes(), "school.otf"))
+    assert (font.measures.x_height, font.measures.cap_height) == (X, CAP)
+    assert len(Lettering(font).case(preset("us-3/4")).line("Hx").letters) == 2
 
 
 def cut_table(data: bytes) -> bytes:
@@ -137,6 +144,16 @@ def test_a_letter_too_intricate_is_reported(tmp_path: Path) -> None:
 
     case = Lettering(load_font(font_file(tmp_path, font_bytes(spoil)))).case(preset("us-3/4"))
     with pytest.raises(MissingLetters, match=r"latin capital letter a, U\+0041.* too intricately"):
+        case.line("Ab")
+
+
+def test_a_letter_of_very_many_parts_is_reported(tmp_path: Path) -> None:
+    """A letter of hundreds of specks, as chalk fonts have, is reported with a reason: it has no line to trace."""
+    def spoil(font: TTFont) -> None:
+        font["glyf"]["A"] = glyph_of(*[(x, y, x + 4, y + 4) for x in range(0, 300, 10) for y in range(0, 200, 10)])
+
+    case = Lettering(load_font(font_file(tmp_path, font_bytes(spoil)))).case(preset("us-3/4"))
+    with pytest.raises(MissingLetters, match="too intricately"):
         case.line("Ab")
 
 
