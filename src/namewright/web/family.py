@@ -15,6 +15,7 @@ from namewright.web.choices import sheet_of_class
 from namewright.web.desk import child_or_404, class_settings, desk
 from namewright.web.pictures import child_pages
 from namewright.web.printing import drawn, pdf_answer
+from namewright.web.room import drawn as drawing
 from namewright.web.tongue import say, tongue_of, tongues
 
 pages = Blueprint("family", __name__)
@@ -42,6 +43,12 @@ def note(one: BookChild, spoken: str) -> list[str]:
 def _settings(spoken: str) -> Mapping[str, str]:
     """Return the class's settings, with the sheet in the family's language where its sentences exist."""
     return {**class_settings(), **({"language": spoken} if spoken in languages() else {})}
+
+
+@pages.get("/child/<int:child_id>/home.svg")
+def picture(child_id: int) -> Response:
+    """Draw the sheet in the family's language. Raises CannotDraw."""
+    return drawing(child_or_404(child_id), _settings(_spoken()))
 
 
 def _made(press: Press, one: BookChild, spoken: str) -> list[Page]:

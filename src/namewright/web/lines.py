@@ -13,15 +13,21 @@ from werkzeug.wrappers import Response as BaseResponse
 
 from namewright.classbook import BookChild, ClassbookError
 from namewright.classbook.keys import CHILD_KEYS, tuning_of
+from namewright.letters.alphabet import MissingLetters
+from namewright.lines.fit import DoesNotFit
+from namewright.pages.sizes import SizeSettings, size_page
+from namewright.pages.summary import drawable
 from namewright.settings import Hand, NamePart, Support
 from namewright.tuning import KNOBS
-from namewright.web.aide import names_of
+from namewright.web.aide import names_of, pdf_of
 from namewright.web.choices import control, sheet_of_child, sheet_of_class, tried
 from namewright.web.desk import book, child_or_404, class_settings, desk, members
 from namewright.web.home import svg
 from namewright.web.pictures import CannotDraw, row_svg
+from namewright.web.printing import pdf_answer
 from namewright.web.room import own_settings
 from namewright.web.tongue import say, tongue_of, words
+from namewright.web.what import sentence
 
 pages = Blueprint("lines", __name__)
 WORDED: Mapping[str, tuple[str, ...]] = {"hand": tuple(Hand), "support": tuple(Support), "practise": tuple(NamePart)}
@@ -117,6 +123,19 @@ def row(child_id: int) -> Response:
         return svg(desk().picture(("row", name, chosen), lambda press: row_svg(press, name, chosen)))
     except (CannotDraw, ValueError) as error:
         return Response(str(error), 422, mimetype="text/plain")
+
+
+@pages.get("/child/<int:child_id>/sizes.pdf")
+def sizes(child_id: int) -> Response:
+    """Return the page with the child's name at six line heights. Raises CannotDraw."""
+    one, everyone = child_or_404(child_id), sheet_of_class(class_settings())
+    settings = SizeSettings(everyone.ruling, everyone.paper, everyone.binding, everyone.language, everyone.letters)
+    try:
+        with desk().lock:
+            page = size_page(desk().press, one.child.practice, drawable(desk().press, one.child.label), settings)
+    except (MissingLetters, DoesNotFit) as error:
+        raise CannotDraw(sentence(error)) from error
+    return pdf_answer(pdf_of([page], everyone.language))
 
 
 @pages.get("/screen")

@@ -12,6 +12,8 @@ from namewright.classwork import Work
 from namewright.letters.alphabet import MissingLetters
 from namewright.lines.fit import DoesNotFit
 from namewright.lines.forms import Form
+from namewright.lines.ink import BLACK, Ink, Style
+from namewright.lines.ruling import Line, custom_ruling
 from namewright.output.svg import page_svg
 from namewright.pages import blocks
 from namewright.pages.page import Item, Page
@@ -21,6 +23,7 @@ from namewright.practice.order import order_class
 from namewright.web.choices import sheet_of_child
 
 _EDGE_MM = 2.0
+_THREE = (Line.TOP, Line.MID, Line.BASE)
 
 
 class CannotDraw(Exception):
@@ -65,31 +68,27 @@ def _row_page(press: Press, name: str, settings: SheetSettings) -> Page:
 
 def art_svg(press: Press, which: str) -> str:
     """Return a drawing for the first page, in the engine's own letters. Raises KeyError for one there is not."""
-    from namewright.lines.ruling import custom_ruling
-
     rows: Mapping[str, Sequence[tuple[str, Form, float]]] = {
-        "class": (("Wren", Form.SOLID, 11), ("Otto", Form.DOTTED, 11), ("Bo", Form.BLANK, 11)),
-        "now": (("Mi", Form.SOLID, 24),),
+        "class": (("Wren", Form.SOLID, 8), ("Otto", Form.DOTTED, 8), ("Bo", Form.BLANK, 8)),
+        "now": (("Mi", Form.SOLID, 18),),
         "lines": (("a", Form.SOLID, 8), ("a", Form.SOLID, 13), ("a", Form.SOLID, 20)),
     }
     items: list[Item] = []
     x, y = 4.0, 3.0
     for text, form, height in rows[which]:
-        ruling = custom_ruling(height, gap_mm=1.0)
+        ruling = custom_ruling(height, lines=_THREE)
         line = press.case(ruling).line(text)
         wide = 20.0 if which == "lines" else 66.0
-        baseline = 27.0 if which != "class" else y + height
-        inks = blocks.letters_at(press, line, form, x + (wide - line.width_mm) / 2 if which == "lines" else x + 4,
-                                 baseline)
+        baseline = y + height if which == "class" else 28.0
+        indent = (wide - line.width_mm) / 2 if which == "lines" else 5.0
+        inks = blocks.letters_at(press, line, form, x + indent, baseline)
         items.append(blocks.ruled_row(text, form, ruling, x, x + wide, baseline, inks))
-        x, y = (x + wide + 3.0, y) if which == "lines" else (x, y + height + 3.5)
+        x, y = (x + wide + 3.0, y) if which == "lines" else (x, y + height + 5.0)
     return page_svg(Page(74.0, 42.0, tuple(items)))
 
 
 def mark_svg(press: Press) -> str:
     """Return the word Namewright in our own letters, no lines; its colour is the page's, through a mask."""
-    from namewright.lines.ink import BLACK, Ink, Style
-
     ink = press.text("Namewright", 5.0)
     bold = Ink(Style(1.05, BLACK), ink.pieces)
     x0, y0, x1, y1 = bold.bounds()

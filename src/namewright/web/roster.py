@@ -6,6 +6,7 @@ changes nothing that is kept. A list that another window changed meanwhile is no
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Mapping
 from dataclasses import dataclass
 from difflib import SequenceMatcher
@@ -43,7 +44,18 @@ class Reading:
     @property
     def to_look_at(self) -> int:
         """Return how many lines have a note or were left out."""
-        return sum(bool(report.notes) or report.outcome is Outcome.LEFT_OUT for report in self.lines)
+        return sum(bool(self.notes_of(report)) or report.outcome is Outcome.LEFT_OUT for report in self.lines)
+
+    @property
+    def common(self) -> list[tuple[str, int]]:
+        """Return notes that most lines share, such as a column that is not used, with how many: said once."""
+        counts = Counter(note for report in self.lines for note in report.notes)
+        return [(note, count) for note, count in counts.items() if count > max(2, self.children / 2)]
+
+    def notes_of(self, report: LineReport) -> list[str]:
+        """Return the notes of one line that are not said of most."""
+        shared = {note for note, _ in self.common}
+        return [note for note in report.notes if note not in shared]
 
 
 def read(text: str, part: NamePart, notes: tuple[str, ...] = ()) -> Reading:

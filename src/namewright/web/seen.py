@@ -17,17 +17,17 @@ from werkzeug.wrappers import Response as BaseResponse
 from namewright.classbook import BookChild, ClassbookError, Observation
 from namewright.classbook.growing import growth_of
 from namewright.classbook.records import letter_positions
-from namewright.classbook.stages import STAGE_SENTENCES, Stage
+from namewright.classbook.stages import Stage
 from namewright.classbook.suggest import suggest
 from namewright.names.clusters import clusters
-from namewright.pages.press import languages
+from namewright.pages.press import captions, languages
 from namewright.pages.progress import ProgressSettings, progress_page
 from namewright.settings import Support
 from namewright.web.aide import names_of, pdf_of
 from namewright.web.choices import sheet_of_child, sheet_of_class
 from namewright.web.desk import book, child_or_404, class_settings, desk, members
 from namewright.web.printing import pdf_answer
-from namewright.web.tongue import say, tongue_of, words
+from namewright.web.tongue import say, tongue_of
 
 pages = Blueprint("seen", __name__)
 
@@ -58,9 +58,8 @@ def _page(one: BookChild, problem: str = "") -> str:
 
 def _suggestion(one: BookChild) -> str:
     """Return a thought about the next level of support, in the language of the screen where that has captions."""
-    spoken, support = tongue_of(request), sheet_of_child(one, class_settings()).support
-    return suggest(support, book().observations(one.id), one.child.practice).sentence(
-        spoken if spoken in languages() else "en")
+    support = sheet_of_child(one, class_settings()).support
+    return suggest(support, book().observations(one.id), one.child.practice).sentence(_spoken())
 
 
 @pages.get("/child/<int:child_id>/year.pdf")
@@ -77,7 +76,13 @@ def year(child_id: int) -> Response:
 
 
 def _stage_words(stage: Stage) -> str:
-    return words(tongue_of(request)).get(f"stage.{stage.word}", STAGE_SENTENCES[stage])
+    return captions(_spoken())[f"progress.stage_{stage.value}"]
+
+
+def _spoken() -> str:
+    """Return the language of the screen where printed pages have it too, else English."""
+    spoken = tongue_of(request)
+    return spoken if spoken in languages() else "en"
 
 
 def _letters(name: str) -> list[tuple[int, str]]:

@@ -1,0 +1,142 @@
+"""How fast the web page answers: first paint of a class of thirty, a slider's picture, fifty clients at once.
+
+The program runs in a process of its own. First paint is the browser's own ``first-contentful-paint`` (W3C Paint
+Timing), the median of nine fresh visits; it needs Chromium. A slider's picture is timed at the client, each at a line
+height not asked for before. Fifty clients ask for a mix of pages, each pausing a second between two as a quick person
+would; ``--pause 0`` leaves the pause away. Nothing here is a test: time is not pass or fail.
+"""
+
+from __future__ import annotations
+
+import argparse
+import http.client
+import shutil
+import subprocess
+import sys
+import tempfile
+import threading
+import time
+from collections.abc import Iterator
+from contextlib import contextmanager
+from pathlib import Path
+from statistics import median, quantiles
+
+from run import NAMES
+
+from namewright.classbook import Classbook
+
+FLAGS = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
+         "--disable-component-update", "--disable-sync"]
+PATHS = ("/", "/class", "/now", "/picture/{child}/page.svg", "/child/{child}/lines", "/picture/{child}/row.svg",
+         "/child/{child}/seen", "/child/{child}/card.pdf")
+PAINTED = """() => new Promise(done => new PerformanceObserver(list => {
+    const one = list.getEntriesByName('first-contentful-paint')[0]; if (one) done(one.startTime);
+}).observe({type: 'paint', buffered: true}))"""
+VISITS, SLIDES, CLIENTS = 9, 60, 50
+
+
+@contextmanager
+def program(class_file: Path) -> Iterator[int]:
+    """Run the program; yield its port."""
+    running = subprocess.Popen([sys.executable, "-m", "namewright.cli", "open", "--class", str(class_file),
+                                "--no-browser"], stdout=subprocess.PIPE, text=True)
+    try:
+        assert running.stdout is not None
+        yield int(running.stdout.readline().strip().rstrip("/").rpartition(":")[2])
+    finally:
+        running.kill()
+        running.wait()
+
+
+def asked(connection: http.client.HTTPConnection, path: str) -> tuple[int, float]:
+    """Ask for a path; return the status and the time in ms."""
+    start = time.perf_counter()
+    connection.request("GET", path)
+    answer = connection.getresponse()
+    answer.read()
+    return answer.status, (time.perf_counter() - start) * 1000
+
+
+def first_paint(port: int) -> None:
+    """Print how long until the class of thirty is painted first."""
+    where = shutil.which("chromium")
+    if not where:
+        print("first paint: not measured, Chromium is not installed here")
+        return
+    from playwright.sync_api import sync_playwright
+
+    times = []
+    with sync_playwright() as playwright:
+        browser = playwright.chromium.launch(executable_path=where, args=FLAGS)
+        for _ in range(VISITS):
+            page = browser.new_context(viewport={"width": 1360, "height": 900}).new_page()
+            page.goto(f"http://127.0.0.1:{port}/class")
+            times.append(page.evaluate(PAINTED))
+            page.context.close()
+        browser.close()
+    print(f"first paint of a class of thirty: median {median(times):.0f} ms, worst of {VISITS} {max(times):.0f} ms")
+
+
+def slider(port: int) -> None:
+    """Print how long a slider's picture takes."""
+    connection = http.client.HTTPConnection("127.0.0.1", port)
+    for what, path in (("row", "/picture/7/row.svg?line_height={}"),
+                       ("whole page", "/picture/7/page.svg?trial=own&line_height={}")):
+        times = [asked(connection, path.format(12 + count / 4))[1] for count in range(SLIDES)][5:]
+        print(f"a slider’s picture ({what}): median {median(times):.1f} ms, "
+              f"95 of 100 under {quantiles(times, n=20)[-1]:.1f} ms")
+
+
+def crowd(port: int, seconds: float, pause: float) -> None:
+    """Print what fifty clients meet."""
+    times: list[float] = []
+    wrong: list[str] = []
+    until = time.monotonic() + seconds
+
+    def client(number: int) -> None:
+        connection = http.client.HTTPConnection("127.0.0.1", port, timeout=60)
+        time.sleep(pause * number / CLIENTS)
+        count = number
+        while time.monotonic() < until:
+            path = PATHS[count % len(PATHS)].format(child=count % 30 + 1)
+            try:
+                status, took = asked(connection, path)
+            except OSError as error:
+                wrong.append(type(error).__name__)
+                connection.close()
+                continue
+            times.append(took)
+            if status != 200:
+                wrong.append(f"{status} {path}")
+            count += 1
+            time.sleep(pause)
+
+    threads = [threading.Thread(target=client, args=(number,)) for number in range(CLIENTS)]
+    for thread in threads:
+        thread.start()
+    for thread in threads:
+        thread.join()
+    print(f"{CLIENTS} clients for {seconds:g} s, a pause of {pause:g} s: {len(times)} answers, {len(wrong)} errors, "
+          f"median {median(times):.0f} ms, 95 of 100 under {quantiles(times, n=20)[-1]:.0f} ms")
+    for kind in sorted(set(wrong)):
+        print("  ", kind)
+
+
+def main() -> None:
+    """Measure and print."""
+    parser = argparse.ArgumentParser(description=__doc__)
+    parser.add_argument("--seconds", type=float, default=10.0, help="how long fifty clients ask (%(default)s)")
+    parser.add_argument("--pause", type=float, default=1.0, help="seconds between two requests of one (%(default)s)")
+    options = parser.parse_args()
+    with tempfile.TemporaryDirectory() as folder:
+        class_file = Path(folder) / "class.db"
+        with Classbook.open(class_file) as book:
+            book.update_roster(NAMES)
+        with program(class_file) as port:
+            first_paint(port)
+            slider(port)
+            crowd(port, options.seconds, options.pause)
+
+
+if __name__ == "__main__":
+    main()

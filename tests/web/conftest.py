@@ -1,0 +1,74 @@
+"""Fixtures: an application over a class of its own, a program that runs, and a browser page."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from pathlib import Path
+from typing import Any
+
+import pytest
+from webhelp import FLAGS, HOST, MESSY, Program, Visitor, chromium
+
+pytest.importorskip("flask", reason="the web page’s libraries are not installed")
+
+
+@pytest.fixture
+def class_file(tmp_path: Path) -> Path:
+    """A place for a class."""
+    return tmp_path / "class.db"
+
+
+@pytest.fixture
+def visitor(class_file: Path) -> Visitor:
+    """Somebody on this machine, before an empty class."""
+    from namewright.web import create_app
+
+    return Visitor(create_app({"CLASS": str(class_file), "HOSTS": [HOST]}))
+
+
+@pytest.fixture
+def settled(visitor: Visitor) -> Visitor:
+    """The same, with the messy class kept."""
+    assert visitor.keep(MESSY).status_code == 302
+    return visitor
+
+
+@pytest.fixture
+def program(class_file: Path) -> Iterator[Program]:
+    """A program that runs."""
+    chromium()
+    with Program(class_file) as running:
+        yield running
+
+
+@pytest.fixture(scope="module")
+def browser() -> Iterator[Any]:
+    """Chromium."""
+    where = chromium()
+    api = pytest.importorskip("playwright.sync_api", reason="playwright, which drives the browser, is not installed")
+    with api.sync_playwright() as playwright:
+        running = playwright.chromium.launch(executable_path=where, args=FLAGS)
+        yield running
+        running.close()
+
+
+@pytest.fixture
+def new_page(browser: Any) -> Iterator[Callable[..., Any]]:
+    """Open pages, wide unless told otherwise, and hold them to writing no error on the console."""
+    contexts, errors = [], []
+
+    def opened(**options: Any) -> Any:
+        context = browser.new_context(**{"viewport": {"width": 1360, "height": 900}, **options})
+        contexts.append(context)
+        page = context.new_page()
+        page.set_default_timeout(30_000)
+        page.on("console", lambda said: errors.append(said.text) if said.type == "error" else None)
+        page.on("pageerror", lambda error: errors.append(str(error)))
+        page.console_errors = errors
+        return page
+
+    yield opened
+    for context in contexts:
+        context.close()
+    blocked = [error for error in errors if "Content Security" in error or "TypeError" in error]
+    assert not blocked

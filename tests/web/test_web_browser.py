@@ -1,0 +1,298 @@
+"""Three people's jobs in a real browser, from start to the PDF in hand, which is opened and measured.
+
+Accessibility is judged by axe-core (Deque, as carried by axe-playwright-python) against WCAG 2.2 A and AA; the size of
+targets by WCAG 2.2's 2.5.5 (44 px). Where Chromium is missing these tests are skipped and say so.
+"""
+
+from __future__ import annotations
+
+import io
+import re
+from collections.abc import Callable
+from pathlib import Path
+from typing import Any
+
+import pytest
+from pypdf import PdfReader
+from webhelp import MESSY, Program
+
+PT_PER_MM = 72 / 25.4
+PHONE = {"viewport": {"width": 360, "height": 740}, "has_touch": True, "is_mobile": True}
+RULES = {"runOnly": ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"]}
+SCREENS = ("/", "/class", "/class/list", "/class/list?new=1", "/now", "/lines", "/seen", "/child/1/lines",
+           "/child/1/seen", "/child/1/home?in=es", "/screen?child=1", "/print/pages?what=sheets&child=1", "/nowhere")
+NewPage = Callable[..., Any]
+
+
+def fetched(page: Any, address: str) -> PdfReader:
+    """Return the PDF behind an address, asked for by the page itself."""
+    data = page.evaluate("async (at) => [...new Uint8Array(await (await fetch(at)).arrayBuffer())]", address)
+    return PdfReader(io.BytesIO(bytes(data)))
+
+
+def size_mm(pdf: PdfReader, at: int = 0) -> tuple[float, float]:
+    box = pdf.pages[at].mediabox
+    return float(box.width) / PT_PER_MM, float(box.height) / PT_PER_MM
+
+
+def settle(page: Any, address: str) -> None:
+    """Paste the class and keep it."""
+    page.goto(address + "/class")
+    page.get_by_label("Names to read").fill(MESSY)
+    page.get_by_role("button", name="Read the names").click()
+    page.get_by_role("button", name="Keep this class").click()
+    page.wait_for_url("**/class?told=*")
+
+
+def pdf_after(page: Any, act: Callable[[], None]) -> PdfReader:
+    """Return the PDF that an action leads to: a browser shows it or, without a viewer, saves it."""
+    with page.expect_response(lambda answer: ".pdf" in answer.url) as waiting:
+        act()
+    assert waiting.value.headers["content-type"] == "application/pdf"
+    return PdfReader(io.BytesIO(page.context.request.get(waiting.value.url).body()))
+
+
+def test_the_teacher_prints_the_class(program: Program, new_page: NewPage) -> None:
+    """Paste a messy list, mend a line in place, choose A4, see the page, print: one PDF, a page a child."""
+    page = new_page()
+    page.goto(program.address)
+    page.get_by_role("link", name="Print for a whole class").click()
+    page.get_by_label("Names to read").fill(MESSY)
+    page.get_by_role("button", name="Read the names").click()
+    page.get_by_text("7 children were found").wait_for()
+    page.get_by_label("Line 7").fill("Katla Pruner-Esk L")
+    page.get_by_label("Line 7").press("End")
+    page.get_by_label("Add a line").fill("Wenna Praske")
+    page.get_by_text("8 children were found").wait_for()
+    page.get_by_role("button", name="Keep this class").click()
+    page.get_by_text("The class is kept: 8 children.").wait_for()
+    preview = page.locator("#preview")
+    page.get_by_label("Paper").select_option("a4")
+    page.locator("#preview[src*='210%20297']").wait_for()
+    box = preview.bounding_box()
+    assert box["height"] / box["width"] == pytest.approx(297 / 210, rel=0.01)
+    page.get_by_label("The page for the adult").uncheck()
+    page.get_by_role("button", name="Make the pages").click()
+    link = page.get_by_role("link", name="Open the PDF")
+    link.wait_for()
+    page.get_by_text("Everyone you chose is in it.").wait_for()
+    pdf = fetched(page, link.get_attribute("href"))
+    assert len(pdf.pages) == 8
+    assert size_mm(pdf) == pytest.approx((210, 297), abs=0.05)
+    assert {one.title for one in pdf.outline} >= {"Ottilka", "Wenna", "Íñigo"}  # type: ignore[union-attr]
+    page.goto(program.address + "/class")
+    assert page.get_by_label("Paper").input_value() == "a4"
+
+
+def test_the_aide_has_a_card_in_three_actions(program: Program, new_page: NewPage) -> None:
+    """Open, type two letters, Enter: the card of the child whose name begins so, on the class's paper."""
+    page = new_page()
+    settle(page, program.address)
+    page.goto(program.address + "/now")
+    page.keyboard.type("ot")
+    pdf = pdf_after(page, lambda: page.keyboard.press("Enter"))
+    assert [one.title for one in pdf.outline] == ["Ottilka"]  # type: ignore[union-attr]
+    assert sorted(size_mm(pdf)) == pytest.approx([215.9, 279.4], abs=0.05)
+
+
+def test_the_aide_chooses_among_two_by_keyboard(program: Program, new_page: NewPage) -> None:
+    """Where two names begin alike the keyboard alone reaches either, and an index card has its own size."""
+    page = new_page(**PHONE)
+    settle(page, program.address)
+    page.goto(program.address + "/now")
+    page.get_by_label("An index card").check()
+    page.get_by_label("Type two letters").focus()
+    page.keyboard.type("Ka")
+    page.get_by_text("2 names begin so").wait_for()
+    page.keyboard.press("ArrowDown")
+    page.keyboard.press("ArrowDown")
+    chosen = page.evaluate("document.activeElement.textContent")
+    pdf = pdf_after(page, lambda: page.keyboard.press("Enter"))
+    assert [one.title for one in pdf.outline] == [chosen]  # type: ignore[union-attr]
+    assert size_mm(pdf) == pytest.approx((152.4, 101.6), abs=0.05)
+
+
+def test_the_specialist_finds_a_line_height(program: Program, new_page: NewPage) -> None:
+    """Move the slider, see the row at true size on a measured screen, keep it, print it, take it back."""
+    page = new_page()
+    settle(page, program.address)
+    page.goto(program.address + "/screen?child=1")
+    page.get_by_role("slider").fill("428")  # 85.60 mm: five pixels a millimetre on this screen
+    page.get_by_role("button", name="The outline fits the card").click()
+    box = page.locator("[data-card]").bounding_box()
+    assert box["height"] / box["width"] == pytest.approx(53.98 / 85.60, rel=0.01)
+    page.get_by_role("link", name="Back to the lines").click()
+    page.get_by_role("slider", name="Line height").fill("30")
+    page.locator("#own-row[src^='data:']").wait_for()
+    page.wait_for_timeout(300)
+    wide, svg = page.evaluate(
+        "[document.querySelector('#own-row').getBoundingClientRect().width, "
+        "decodeURIComponent(document.querySelector('#own-row').src)]")
+    view = re.search(r'viewBox="0 0 ([\d.]+) ([\d.]+)"', svg)
+    assert view
+    assert wide == pytest.approx(5 * float(view[1]), abs=1)
+    lines = re.findall(r'class="(topline|baseline)"[^>]* y1="([\d.]+)"', svg)
+    assert float(lines[1][1]) - float(lines[0][1]) == pytest.approx(30, abs=0.01)
+    page.get_by_label("Your initials").fill("RK")
+    page.get_by_role("button", name="Keep for Ottilka").click()
+    page.get_by_text("Kept for Ottilka.").wait_for()
+    page.get_by_text("Line height: as the class became 30").wait_for()
+    pdf = fetched(page, "/child/1/sheet.pdf")
+    assert size_mm(pdf) == pytest.approx((215.9, 279.4), abs=0.05)
+    page.get_by_role("button", name=re.compile("Undo the change")).click()
+    page.get_by_text("It is as it was before.").wait_for()
+    assert page.get_by_role("spinbutton", name="Line height").input_value() == ""
+
+
+def test_letters_seen_today(program: Program, new_page: NewPage) -> None:
+    """Tap letters, keep them, and the year shows them."""
+    page = new_page(**PHONE)
+    settle(page, program.address)
+    page.goto(program.address + "/child/1/seen")
+    for at in (0, 3):
+        page.locator(".letter").nth(at).tap()
+    page.get_by_role("button", name="Keep what was seen").click()
+    page.get_by_text("Kept: 2 letters on").wait_for()
+    assert page.locator(".dot.full").count() == 2
+
+
+def violations(page: Any, address: str, width: int, options: dict[str, Any]) -> list[tuple[object, ...]]:
+    """Return what axe finds on every screen."""
+    axe = pytest.importorskip("axe_playwright_python.sync_playwright", reason="axe is not installed").Axe()
+    page.set_viewport_size({"width": width, "height": 900})
+    found: list[tuple[object, ...]] = []
+    for path in SCREENS:
+        page.goto(address + path)
+        for one in axe.run(page, options=options).response["violations"]:
+            found.append((path, width, one["id"], [node["target"] for node in one["nodes"]][:3]))
+    return found
+
+
+def test_every_screen_is_accessible(program: Program, new_page: NewPage) -> None:
+    """Axe finds no violation on any screen, wide and on a phone."""
+    page = new_page(bypass_csp=True)
+    settle(page, program.address)
+    assert not violations(page, program.address, 1360, RULES)
+    assert not violations(page, program.address, PHONE["viewport"]["width"], RULES)  # type: ignore[index]
+
+
+def test_colours_are_told_apart_by_night(program: Program, new_page: NewPage) -> None:
+    """The dark colours have the contrast of WCAG 2.2, 1.4.3, on every screen."""
+    page = new_page(color_scheme="dark", bypass_csp=True)
+    settle(page, program.address)
+    assert not violations(page, program.address, 1360, {"runOnly": {"type": "rule", "values": ["color-contrast"]}})
+
+
+@pytest.mark.parametrize("width", [360, 680])  # a phone; a wide screen at 200 %
+def test_nothing_runs_off_a_narrow_screen(program: Program, new_page: NewPage, width: int) -> None:
+    """At a phone's width, and zoomed to 200 %, no screen scrolls sideways (WCAG 2.2, 1.4.10)."""
+    page = new_page(viewport={"width": width, "height": 640})
+    settle(page, program.address)
+    for path in SCREENS:
+        if path.startswith("/print"):
+            continue  # paper has its own width
+        page.goto(program.address + path)
+        assert page.evaluate("document.documentElement.scrollWidth") <= width, path
+
+
+def test_targets_are_large(program: Program, new_page: NewPage) -> None:
+    """What is pressed is at least 44 px high; a box or a radio is pressed by its label."""
+    page = new_page()
+    settle(page, program.address)
+    for path in SCREENS:
+        page.goto(program.address + path)
+        small = page.evaluate("""() => [...document.querySelectorAll(
+            'button, select, input:not([type=hidden]):not([type=checkbox]):not([type=radio]):not([type=range]), '
+            + 'label:has(> input), nav a, .deeds a')].filter(e => e.checkVisibility()
+            && e.getBoundingClientRect().height < 43.5).map(e => e.outerHTML.slice(0, 80))""")
+        assert not small, path
+
+
+def test_the_keyboard_alone_prints_the_class(program: Program, new_page: NewPage) -> None:
+    """From the first page to the PDF with Tab, arrows, Space and Enter, the focus always to be seen."""
+    page = new_page()
+    page.goto(program.address)
+
+    def tab_to(name: str) -> None:
+        for _ in range(120):
+            page.keyboard.press("Tab")
+            words, outline = page.evaluate("""() => { const e = document.activeElement; return [
+                (e.labels?.[0]?.textContent ?? e.textContent ?? "").trim(), getComputedStyle(e).outlineWidth]; }""")
+            if words.startswith(name):
+                assert outline != "0px"
+                return
+        raise AssertionError(f"{name} is not reached by Tab")
+
+    tab_to("Print for a whole class")
+    page.keyboard.press("Enter")
+    page.get_by_label("Names to read").wait_for()
+    assert page.evaluate("document.activeElement.id") == "text"
+    page.keyboard.insert_text(MESSY)
+    tab_to("Read the names")
+    page.keyboard.press("Enter")
+    page.get_by_text("7 children were found").wait_for()
+    tab_to("Keep this class")
+    page.keyboard.press("Enter")
+    page.get_by_text("The class is kept").wait_for()
+    tab_to("Make the pages")
+    page.keyboard.press("Enter")
+    page.get_by_role("link", name="Open the PDF").wait_for()
+    page.locator("a.main:focus", has_text="Open the PDF").wait_for()
+    assert len(fetched(page, page.evaluate("document.activeElement.href")).pages) >= 7
+
+
+def test_the_browser_prints_the_same_pages(program: Program, new_page: NewPage) -> None:
+    """Printed by the browser, without a PDF library, each page is exactly a sheet, and there is none too many."""
+    page = new_page()
+    settle(page, program.address)
+    for paper, size in (("a4", (210, 297)), ("letter", (215.9, 279.4))):
+        page.goto(program.address + "/class")
+        page.get_by_label("Paper").select_option(paper)
+        page.get_by_label("The page for the adult").uncheck()
+        page.get_by_role("button", name="Print from the browser").click()
+        page.wait_for_url("**/print/pages*")
+        pdf = PdfReader(io.BytesIO(page.pdf(prefer_css_page_size=True)))
+        assert len(pdf.pages) == 7
+        assert size_mm(pdf) == pytest.approx(size, abs=0.3)  # Chromium rounds a page to whole CSS pixels
+        assert "Pages to print" not in pdf.pages[0].extract_text()
+
+
+def test_without_scripts_the_class_is_printed_too(program: Program, new_page: NewPage) -> None:
+    """Where JavaScript is switched off the same forms do the same."""
+    page = new_page(java_script_enabled=False)
+    settle(page, program.address)
+    page.get_by_role("button", name="Make the pages").click()
+    page.get_by_role("link", name="Open the PDF").wait_for()
+
+
+def test_a_killed_program_loses_nothing(class_file: Path, new_page: NewPage) -> None:
+    """Killed while a list is mended: what was typed stays on the page, and is kept once the program runs again."""
+    page = new_page()
+    with Program(class_file) as first:
+        settle(page, first.address)
+        page.goto(first.address + "/class/list")
+        page.get_by_label("Add a line").fill("Wenna Praske")
+        page.get_by_text("8 children were found").wait_for()
+        first.kill()
+        page.get_by_role("button", name="Keep this class").click()
+        page.get_by_text("The program does not answer").wait_for()
+        assert page.get_by_label("Line 10").input_value() == "Wenna Praske"
+        with Program(class_file, first.port):
+            page.get_by_role("button", name="Keep this class").click()
+            page.get_by_role("button", name="Send it again").click()
+            page.get_by_text("The class is kept: 8 children.").wait_for()
+            assert page.locator(".members > li").count() == 8
+            page.reload()
+            assert page.locator(".members > li").count() == 8
+
+
+def test_a_program_says_nothing_about_children(class_file: Path, new_page: NewPage) -> None:
+    """All that a program writes while a class is kept, looked at and printed holds no name."""
+    with Program(class_file) as running:
+        page = new_page()
+        settle(page, running.address)
+        page.goto(running.address + "/child/1/seen")
+        page.goto(running.address + "/child/99/lines")
+        said = running.said()
+    for name in ("Ottilka", "Tamsel", "Katla", "ottilka"):
+        assert name not in said

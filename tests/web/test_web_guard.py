@@ -1,0 +1,160 @@
+"""Who is let in, what is refused, and that no name leaves by a side door. The rules are those of RFC 9110 (Host,
+Origin: RFC 6454), RFC 6265bis (SameSite) and W3C Content Security Policy Level 3.
+"""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+from flask.sansio.app import App
+from webhelp import HOST, MESSY, Visitor, token_in
+
+from namewright.web import create_app
+from namewright.web.guard import Seal
+
+NAMES = ("Ottilka", "Tamsel", "Kirrin", "Katla", "Kasimir")
+
+
+@pytest.mark.parametrize("host", ["names.example", "127.0.0.1:1", "localhost", "127.0.0.1.names.example:4999", ""])
+def test_foreign_host(visitor: Visitor, host: str) -> None:
+    """A request that names another host, as after a changed name entry, is refused."""
+    assert visitor.get("/", Host=host).status_code == 403
+
+
+@pytest.mark.parametrize("origin", ["http://names.example", "null", f"https://{HOST}", "http://127.0.0.1:5000",
+                                    f"http://{HOST}.names.example"])
+def test_foreign_origin(settled: Visitor, origin: str) -> None:
+    """A request that comes from another page is refused, whether it changes anything or only reads."""
+    before = settled.get("/class/list").text.count('name="line"')
+    assert settled.post("/class/list", {"text": "Nobody Known", "based": "1"}, Origin=origin).status_code == 403
+    assert settled.get("/class", Origin=origin).status_code == 403
+    assert settled.get("/class/list").text.count('name="line"') == before
+
+
+def test_foreign_site_without_origin(settled: Visitor) -> None:
+    """A picture or script asked for by a page elsewhere is refused by Sec-Fetch-Site; a link to us may be followed."""
+    assert settled.get("/picture/1/page.svg", Sec_Fetch_Site="cross-site", Sec_Fetch_Mode="no-cors").status_code == 403
+    assert settled.get("/", Sec_Fetch_Site="cross-site", Sec_Fetch_Mode="navigate").status_code == 200
+
+
+def every_change(app: App) -> list[str]:
+    """Return a path for every address that takes a form."""
+    return sorted({rule.rule.replace("<int:child_id>", "1").replace("<int:note_id>", "1")
+                   for rule in app.url_map.iter_rules() if "POST" in (rule.methods or ())})
+
+
+def test_no_change_without_token(settled: Visitor) -> None:
+    """Every address that takes a form asks for a token of this start: none, a made-up or an old one is refused."""
+    paths = every_change(settled.client.application)
+    assert len(paths) >= 8
+    old = Seal().token()
+    for path in paths:
+        for token in ("", "abc.def", old):
+            answer = settled.post(path, {"letters": "ka", "line_height": "30", "after": "0"}, token=token)
+            assert answer.status_code == 403, (path, token)
+    assert "data-once" not in settled.get("/child/1/lines").text
+    assert "Nothing has been changed" in settled.get("/child/1/lines").text
+
+
+def test_an_old_form_is_shown_again_with_what_was_typed(settled: Visitor) -> None:
+    """A form from before a new start is not lost: it comes back, whole, with a token that counts."""
+    answer = settled.post("/class/list", {"text": "Wenna Praske\n<b>Tobin</b> Yarrel", "based": "1"},
+                          token=Seal().token())
+    assert answer.status_code == 403
+    assert "Wenna Praske" in answer.text
+    assert "&lt;b&gt;Tobin&lt;/b&gt;" in answer.text
+    again = settled.post("/class/list", {"text": "Wenna Praske\nTobin Yarrel", "based": "1"},
+                         token=token_in(answer.text))
+    assert again.status_code == 302
+
+
+def test_answers_may_load_nothing_from_elsewhere(settled: Visitor) -> None:
+    """Every page forbids all but our own files, frames included, and holds no script, style or handler in itself."""
+    for path in ("/", "/class", "/class/list", "/now", "/lines", "/child/1/lines", "/child/1/seen", "/child/1/home",
+                 "/screen", "/print/pages?what=sheets&child=1", "/nowhere"):
+        answer = settled.get(path)
+        policy = answer.headers["Content-Security-Policy"]
+        assert policy.startswith("default-src 'none'"), path
+        assert "frame-ancestors 'none'" in policy
+        assert "unsafe" not in policy
+        assert answer.headers["X-Content-Type-Options"] == "nosniff"
+        assert answer.headers["Cache-Control"] == "no-store"
+        for outside in ("<style", " style=", " onclick", "http://", "https://", "<script>"):
+            assert outside not in answer.text.replace('xmlns="http://www.w3.org/2000/svg"', "").replace(
+                'xmlns:xlink="http://www.w3.org/1999/xlink"', "").replace(
+                'xmlns:ev="http://www.w3.org/2001/xml-events"', ""), (path, outside)
+
+
+def test_markup_in_a_name_stays_text(visitor: Visitor) -> None:
+    """A name is text on every page, whatever it looks like."""
+    visitor.post("/class/list", {"text": "Ottilka Tamsel\nMirel \"><script>alert(1)</script>", "based": "0"})
+    for path in ("/class", "/class/list", "/now", "/lines"):
+        assert "<script>alert" not in visitor.get(path).text
+
+
+def test_too_much_is_refused_in_a_sentence(visitor: Visitor) -> None:
+    """A paste or a file past the limit is refused and said, and nothing is kept."""
+    answer = visitor.post("/class/list", {"text": "Ottilka Tamsel\n" * 250_000, "based": "0"})
+    assert answer.status_code == 413
+    assert "cut it down" in answer.text
+    many = visitor.post("/class/list/read", {"text": "Ottilka Tamsel\n" * 401, "based": "0"})
+    assert many.status_code == 422
+    assert "401 lines" in many.text
+    assert visitor.get("/class").status_code == 302
+
+
+def test_no_name_in_an_address(settled: Visitor) -> None:
+    """No link, form or redirect of ours carries a name."""
+    for path in ("/class", "/class/list", "/now", "/lines", "/seen", "/child/1/lines", "/child/1/home"):
+        page = settled.get(path).text
+        for piece in page.split('href="')[1:] + page.split('src="')[1:] + page.split('action="')[1:]:
+            assert not any(name.lower() in piece.partition('"')[0].lower() for name in NAMES)
+    answer = settled.post("/now", {"letters": "ott", "size": "sheet"})
+    assert answer.headers["Location"] == "/child/1/card.pdf?size=sheet"
+    kept = settled.keep(MESSY + "Wenna Praske\n")
+    assert "Wenna" not in str(kept.headers)
+
+
+def test_an_error_is_logged_without_its_message(visitor: Visitor, capfd: pytest.CaptureFixture[str]) -> None:
+    """What is written about a failure is its kind and its place, never what it says: that may hold a name."""
+    app = visitor.client.application
+
+    def broken() -> str:
+        raise LookupError("Ottilka Tamsel")
+
+    app.view_functions["home.first"] = broken
+    app.config["PROPAGATE_EXCEPTIONS"] = False
+    answer = visitor.get("/")
+    said = "".join(capfd.readouterr())
+    assert answer.status_code == 500
+    assert "LookupError (test_web_guard.py, line" in said
+    assert "Ottilka" not in said + answer.text
+
+
+def shared(class_file: Path) -> Visitor:
+    """Return a visitor before a class that is shared by a passphrase."""
+    return Visitor(create_app({"CLASS": str(class_file), "HOSTS": [HOST], "PASSPHRASE": "three quiet herons"}))
+
+
+def test_a_shared_class_asks_for_the_passphrase(class_file: Path) -> None:
+    """Without the passphrase no page is shown and no form is taken; with it all are; the cookie is for us alone."""
+    guest = shared(class_file)
+    for path in ("/", "/class", "/class/list", "/now", "/child/1/card.pdf"):
+        assert guest.get(path).headers.get("Location") == "/gate"
+    token = token_in(guest.get("/gate").text)
+    assert guest.post("/class/list", {"text": MESSY, "based": "0"}, token=token).headers["Location"] == "/gate"
+    assert guest.post("/gate", {"passphrase": "three quiet heron"}, token=token).status_code == 403
+    inside = guest.post("/gate", {"passphrase": "three quiet herons"}, token=token)
+    assert "HttpOnly" in inside.headers["Set-Cookie"]
+    assert "SameSite=Strict" in inside.headers["Set-Cookie"]
+    assert guest.get("/").status_code == 200
+
+
+def test_guessing_is_stopped(class_file: Path) -> None:
+    """After five wrong passphrases in a minute even the right one waits."""
+    guest = shared(class_file)
+    token = token_in(guest.get("/gate").text)
+    answers = [guest.post("/gate", {"passphrase": str(count)}, token=token).status_code for count in range(6)]
+    assert answers == [403] * 5 + [429]
+    assert guest.post("/gate", {"passphrase": "three quiet herons"}, token=token).status_code == 429

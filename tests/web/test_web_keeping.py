@@ -1,0 +1,241 @@
+"""Nothing lost, nothing doubled: forms sent twice, two windows at once, and what is kept of each."""
+
+from __future__ import annotations
+
+import io
+import re
+import time
+from pathlib import Path
+from threading import Thread
+from urllib.error import HTTPError
+from urllib.parse import urlencode
+from urllib.request import urlopen
+
+import pytest
+from openpyxl import Workbook
+from pypdf import PdfReader
+from webhelp import MESSY, Program, Visitor, finished, token_in
+
+from namewright.classbook import Classbook
+
+PT_PER_MM = 72 / 25.4
+
+
+def labels(class_file: Path) -> list[str]:
+    with Classbook.open(class_file) as book:
+        return [one.child.label for one in book.children()]
+
+
+def newest(visitor: Visitor) -> str:
+    found = re.search(r'name="after" value="(\d+)"', visitor.get("/child/1/lines").text)
+    assert found
+    return found[1]
+
+
+def test_every_line_is_shown_as_it_was_read(visitor: Visitor) -> None:
+    """Each pasted line comes back in a field of its own with what became of it; nothing is kept by reading."""
+    answer = visitor.post("/class/list/read", {"text": MESSY, "based": "0", "practise": "given"})
+    assert answer.status_code == 200
+    assert answer.text.count("data-line>") == len(MESSY.splitlines()) + 1
+    for said in ("Ottilka will practise “Ottilka”", "Kirrin will practise “Kirrin”", "An empty line.", "A heading"):
+        assert said in answer.text
+    assert visitor.get("/class").status_code == 302
+
+
+def test_lines_mended_in_place_are_one_list(visitor: Visitor, class_file: Path) -> None:
+    """What is kept is the fields put together, in their order."""
+    lines = [*MESSY.splitlines()[:2], "Wenna Praske", ""]
+    assert visitor.post("/class/list", {"line": lines, "based": "0", "practise": "given"}).status_code == 302
+    assert labels(class_file) == ["Ottilka", "Wenna"]
+
+
+def test_a_spreadsheet_may_be_dropped(visitor: Visitor) -> None:
+    """A spreadsheet is read like a pasted list; a file that is none is refused in a sentence."""
+    book = Workbook()
+    for row in (("Given", "Family"), ("Ottilka", "Tamsel"), ("Kirrin", "Brane")):
+        book.active.append(row)
+    data = io.BytesIO()
+    book.save(data)
+    form = {"based": "0", "text": "", "file": (io.BytesIO(data.getvalue()), "class.xlsx")}
+    answer = visitor.post("/class/list/read", form)  # type: ignore[arg-type]
+    assert "Kirrin will practise" in answer.text
+    wrong = {"based": "0", "text": "", "file": (io.BytesIO(b"%PDF-1.7 no names"), "class.csv")}
+    refused = visitor.post("/class/list/read", wrong)  # type: ignore[arg-type]
+    assert refused.status_code == 422
+    assert "is a PDF, not a list of names" in refused.text
+
+
+def test_a_list_sent_twice_is_kept_once(visitor: Visitor, class_file: Path) -> None:
+    """A reload that sends the form again changes nothing and is not refused."""
+    form = {"text": MESSY, "based": "0", "practise": "given"}
+    token = token_in(visitor.get("/").text)
+    first, second = (visitor.post("/class/list", form, token=token) for _ in range(2))
+    assert (first.status_code, second.status_code) == (302, 302)
+    with Classbook.open(class_file) as book:
+        assert book.roster_id() == 1
+        assert len(book.children(left=True)) == 7
+
+
+def test_two_windows_do_not_overwrite_each_other(settled: Visitor, class_file: Path) -> None:
+    """A list based on an older one is not kept unseen: it comes back whole, and counts once it was looked at."""
+    assert settled.keep(MESSY + "Tobin Yarrel\n").status_code == 302
+    mine = settled.post("/class/list", {"text": MESSY + "Wenna Praske\n", "based": "1", "practise": "given"})
+    assert mine.status_code == 409
+    assert "another window" in mine.text
+    assert "Wenna Praske" in mine.text
+    assert "Tobin" in labels(class_file)
+    based = re.search(r'name="based" value="(\d+)"', mine.text)
+    assert based
+    assert settled.post("/class/list", {"text": MESSY + "Wenna Praske\n", "based": based[1], "practise": "given"},
+                        token=token_in(mine.text)).status_code == 302
+    assert "Wenna" in labels(class_file)
+
+
+def test_a_mended_line_is_the_same_child_and_a_new_name_is_not(settled: Visitor, class_file: Path) -> None:
+    """A slip that is mended keeps the child's settings; another name on the same line does not inherit them."""
+    lines = MESSY.splitlines()
+    ids = {one.child.line: str(one.id) for one in Classbook.open(class_file).children()}
+    settled.post("/child/5/lines", {"line_height": "30", "after": "0"})
+    sent = {"based": "1", "practise": "given", "who": [ids.get(at, "") for at in range(1, len(lines) + 1)]}
+    mended = [*lines[:6], "Katlä Pruner", *lines[7:]]
+    settled.post("/class/list", {**sent, "line": mended})
+    with Classbook.open(class_file) as book:
+        assert {one.child.label: one.id for one in book.children()}["Katlä"] == 5
+        assert book.settings_of(5) == {"line_height": "30"}
+    other = [*lines[:6], "Ewan Dulse", *lines[7:]]
+    settled.post("/class/list", {**sent, "line": other, "based": "2"})
+    with Classbook.open(class_file) as book:
+        ewan = next(one for one in book.children() if one.child.label == "Ewan")
+        assert ewan.id not in ids.values()
+        assert not ewan.settings
+
+
+def test_settings_are_kept_once_with_who_and_undone_once(settled: Visitor, class_file: Path) -> None:
+    """Settings sent twice make one entry; undo sent twice takes back one."""
+    form = {"line_height": "32", "letter_spacing": "2", "who": "RK", "after": "0"}
+    for _ in range(2):
+        assert settled.post("/child/1/lines", form).status_code == 302
+    settled.post("/child/1/lines", {"line_height": "40", "after": newest(settled)})
+    undo = {"after": newest(settled)}
+    for _ in range(2):
+        settled.post("/child/1/lines/undo", undo)
+    with Classbook.open(class_file) as book:
+        assert book.settings_of(1) == {"line_height": "32", "letter_spacing": "2"}
+        history = book.history(1)
+        assert [save.who for save in history] == ["", "", "RK"]
+        assert [save.undoes for save in history] == [history[1].id, None, None]
+    page = settled.get("/child/1/lines").text
+    assert "Line height: as the class became 32" in page
+    assert "RK" in page
+
+
+def test_settings_from_an_older_window_are_not_kept_unseen(settled: Visitor, class_file: Path) -> None:
+    """Where another window has saved meanwhile, what was typed comes back and nothing is overwritten."""
+    settled.post("/child/1/lines", {"line_height": "32", "after": "0"})
+    answer = settled.post("/child/1/lines", {"line_height": "50", "after": "0"})
+    assert answer.status_code == 409
+    assert 'value="50"' in answer.text
+    assert "another window" in answer.text
+    with Classbook.open(class_file) as book:
+        assert book.settings_of(1) == {"line_height": "32"}
+
+
+@pytest.mark.parametrize("form", [{"line_height": "900"}, {"dot_size": "a lot"}, {"hand": "third"}, {"rows": "-1"}])
+def test_a_setting_that_cannot_be_is_said_and_not_kept(settled: Visitor, class_file: Path,
+                                                       form: dict[str, str]) -> None:
+    """Bad input gets a sentence, what was typed stays, and nothing is kept."""
+    answer = settled.post("/child/1/lines", {**form, "after": "0"})
+    assert answer.status_code == 409
+    assert "choose" in answer.text or "does not" in answer.text
+    with Classbook.open(class_file) as book:
+        assert not book.settings_of(1)
+
+
+def test_what_was_seen_is_noted_once(settled: Visitor, class_file: Path) -> None:
+    """A form of letters has a key of its own: sent twice, even to a new start of the program, it is noted once."""
+    form = {"day": "2026-03-02", "letter": ["0", "2"], "support": "partial", "stage": "4", "once": "k1", "who": "RK"}
+    for _ in range(2):
+        assert settled.post("/child/1/seen", form).status_code == 302
+    with Classbook.open(class_file) as book:
+        notes = book.observations(1)
+    assert [(note.date, note.letters, note.who) for note in notes] == [("2026-03-02", (0, 2), "RK")]
+    assert settled.post("/child/1/seen", {**form, "day": "yesterday", "once": "k2"}).status_code == 422
+    settled.post(f"/child/1/seen/{notes[0].id}/back", {})
+    with Classbook.open(class_file) as book:
+        assert not book.observations(1)
+
+
+def test_printing_twice_makes_one_pdf(settled: Visitor) -> None:
+    """The same form sent twice leads to one PDF, and that PDF holds a page a child at the exact size of the paper."""
+    form = {"what": ["sheets"], "who": "all", "paper": "a4", "ruling": "de-6", "support": "partial", "language": "en"}
+    token = token_in(settled.get("/class").text)
+    first, second = (settled.post("/print", form, token=token) for _ in range(2))
+    assert first.headers["Location"] == second.headers["Location"]
+    where = finished(settled, first)
+    pages = PdfReader(io.BytesIO(settled.get(where + "/pages.pdf").data)).pages
+    assert len(pages) == 7
+    for page in pages:
+        assert sorted(float(side) / PT_PER_MM for side in page.mediabox[2:]) == pytest.approx([210, 297], abs=0.05)
+
+
+def test_what_could_not_be_made_is_listed(visitor: Visitor) -> None:
+    """A child whose letters we lack is named with the reason, and all others are made."""
+    visitor.keep("Ottilka Tamsel\n春 Brane\nKirrin Vost\n")
+    where = finished(visitor, visitor.post("/print", {"what": ["sheets", "cards", "tiles", "adult", "plan"],
+                                                      "who": "all"}))
+    page = visitor.get(where).text
+    assert "What could not be made" in page
+    assert page.count("春") >= 3
+    assert len(PdfReader(io.BytesIO(visitor.get(where + "/pages.pdf").data)).pages) >= 7
+
+
+def test_only_the_ticked_are_printed(settled: Visitor) -> None:
+    """A group or single children are printed alone; nobody ticked is said and nothing is begun."""
+    where = finished(settled, settled.post("/print", {"what": "sheets", "who": "ticked", "child": ["2", "5"]}))
+    assert len(PdfReader(io.BytesIO(settled.get(where + "/pages.pdf").data)).pages) == 2
+    none = settled.post("/print", {"what": "sheets", "who": "ticked"})
+    assert "tick at least one child" in settled.get(none.headers["Location"]).text
+
+
+def test_a_page_shown_is_the_page_printed(settled: Visitor) -> None:
+    """The preview has the paper's own proportion and follows the choices that are not kept yet."""
+    letter = settled.get("/picture/1/page.svg").text
+    turned = settled.get("/picture/1/page.svg?trial=class&paper=a4&landscape=on&ruling=de-6").text
+    assert 'viewBox="0 0 215.9 279.4"' in letter
+    assert 'viewBox="0 0 297 210"' in turned
+    tall = settled.get("/picture/1/page.svg?trial=own&line_height=900")
+    assert tall.status_code == 422
+    assert "choose" in tall.text
+
+
+def send(program: Program, form: dict[str, str], token: str) -> bool:
+    """Send a list from outside; return whether an answer came."""
+    data = urlencode({**form, "token": token}).encode()
+    try:
+        urlopen(f"{program.address}/class/list", data, timeout=20).read()
+    except HTTPError as error:
+        return error.code < 500
+    except OSError:
+        return False
+    return True
+
+
+@pytest.mark.parametrize("after_s", [0.0, 0.004, 0.012, 0.03])
+def test_killed_during_a_save(class_file: Path, after_s: float) -> None:
+    """A program killed while it saves leaves the old list or the new one, whole; sent again it is there once."""
+    form = {"text": MESSY + "Wenna Praske\n", "based": "1", "practise": "given"}
+    with Program(class_file) as first:
+        token = token_in(urlopen(first.address, timeout=20).read().decode())
+        assert send(first, {**form, "text": MESSY, "based": "0"}, token)
+        sending = Thread(target=send, args=(first, form, token))
+        sending.start()
+        time.sleep(after_s)
+        first.kill()
+        sending.join()
+    assert len(labels(class_file)) in (7, 8)
+    with Program(class_file) as second:
+        token = token_in(urlopen(second.address, timeout=20).read().decode())
+        assert send(second, form, token)
+    with Classbook.open(class_file) as book:
+        assert len(book.children(left=True)) == 8
+        assert book.roster_id() == 2

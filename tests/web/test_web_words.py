@@ -1,0 +1,76 @@
+"""The words of the screens: every language says all that is said, and nothing is asked for that is not there."""
+
+from __future__ import annotations
+
+import re
+import string
+from collections.abc import Callable
+from importlib import resources
+
+import pytest
+from webhelp import Visitor
+
+from namewright.tuning import KNOBS
+from namewright.web.tongue import FIRST, tongues, words
+
+_OPTIONAL = ("why.",)  # said in English where a language has no words of its own
+
+
+def fields(sentence: str) -> set[str]:
+    return {name for _, name, _, _ in string.Formatter().parse(sentence) if name}
+
+
+@pytest.mark.parametrize("tongue", tongues())
+def test_a_language_says_everything(tongue: str) -> None:
+    """A language has every key of the first, with the same fields to fill in."""
+    first, these = words(FIRST), words(tongue)
+    here = {key for key in these if not key.startswith(_OPTIONAL)}
+    assert here == {key for key in first if not key.startswith(_OPTIONAL)}
+    assert {key: fields(first[key]) for key in here if key in first} == {key: fields(these[key]) for key in here}
+
+
+def test_every_word_that_templates_ask_for_is_there() -> None:
+    """A key written out in a template exists."""
+    folder = resources.files("namewright.web").joinpath("templates")
+    for template in folder.iterdir():
+        for key in re.findall(r"\bt\('([a-z_.0-9]+)'[,)]", template.read_text(encoding="utf-8")):
+            assert key in words(FIRST), (template.name, key)
+
+
+@pytest.mark.parametrize("tongue", tongues())
+def test_every_knob_has_a_name(tongue: str) -> None:
+    """A setting is called by a word of the language, not by its key, and so is its unit."""
+    for knob in KNOBS:
+        assert f"knob.{knob.key}" in words(tongue)
+        if knob.unit not in ("", "mm"):
+            assert f"unit.{knob.unit.replace(' ', '_')}" in words(tongue)
+
+
+@pytest.mark.parametrize("tongue", tongues())
+def test_every_screen_in_every_language(settled: Visitor, tongue: str) -> None:
+    """Each screen comes in the language that is chosen, and says so to a screen reader."""
+    settled.post("/language", {"tongue": tongue, "back": "/class"})
+    settled.post("/child/1/lines", {"line_height": "32", "after": "0"})
+    settled.post("/child/1/seen", {"day": "2026-03-02", "letter": ["0"], "once": "a"})
+    for path in ("/", "/class", "/class/list", "/class/list?new=1", "/now", "/lines", "/seen", "/child/1/lines",
+                 "/child/1/seen", "/child/1/home", "/screen", "/print/pages?what=sheets&child=1", "/print/none"):
+        answer = settled.get(path)
+        assert answer.status_code in (200, 404), path
+        assert f'<html lang="{tongue}">' in answer.text
+
+
+def test_going_back_leads_nowhere_else(visitor: Visitor) -> None:
+    """The language form leads back to a path of ours only."""
+    leads: Callable[[str], str] = lambda back: visitor.post(  # noqa: E731
+        "/language", {"tongue": "es", "back": back}).headers["Location"]
+    assert leads("/class?look=1") == "/class?look=1"
+    for elsewhere in ("https://names.example/", "//names.example/", "/\\names.example", "/\tx", ""):
+        assert leads(elsewhere) == "/"
+
+
+def test_a_note_home_in_spanish(settled: Visitor) -> None:
+    """The note to the family, and the sheet with it, come in the family's language."""
+    page = settled.get("/child/1/home?in=es").text
+    assert "Un saludo a la familia de Ottilka" in page
+    assert settled.get("/child/1/home.pdf?in=es").data.startswith(b"%PDF")
+    assert settled.get("/child/1/home.svg?in=es").text != settled.get("/child/1/home.svg?in=en").text

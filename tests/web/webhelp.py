@@ -1,0 +1,129 @@
+"""What the tests of the web page share: a program that is really started, and Chromium where it is installed."""
+
+from __future__ import annotations
+
+import re
+import shutil
+import subprocess
+import sys
+import time
+from collections.abc import Mapping, Sequence
+from html import unescape
+from pathlib import Path
+from types import TracebackType
+
+import pytest
+from flask import Flask
+from flask.testing import FlaskClient
+from werkzeug.test import TestResponse
+
+FLAGS = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
+         "--disable-component-update", "--disable-sync"]
+HOST = "127.0.0.1:4999"
+# An invented class, as messy as one pasted from a message.
+MESSY = """Room 9 - the Alder class
+1) Tamsel, Ottilka   L
+2) Brane, KIRRIN
+• Vost, Mirel (goes by Miri)
+
+3. Íñigo Ondway
+Katla Pruner
+Kasimir Dolt
+Bo Lindle
+"""
+
+
+def chromium() -> str:
+    """Return where Chromium is; skip the test, in a plain sentence, where it is not."""
+    found = shutil.which("chromium") or shutil.which("chromium-browser")
+    if not found:
+        pytest.skip("Chromium is not installed here, so the pages are not tried in a browser "
+                    "(Debian or Ubuntu: apt install chromium)")
+    return found
+
+
+class Program:
+    """``namewright open``, started for real, and killed without a word where a test asks for it."""
+
+    def __init__(self, class_file: Path, port: int | None = None) -> None:
+        port_words = ["--port", str(port)] if port else []
+        self.process = subprocess.Popen(
+            [sys.executable, "-m", "namewright.cli", "open", "--class", str(class_file), "--no-browser", *port_words],
+            stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True)
+        assert self.process.stdout is not None
+        self.address = self.process.stdout.readline().strip().rstrip("/")
+        assert self.address.startswith("http://127.0.0.1:"), self.address
+
+    @property
+    def port(self) -> int:
+        """Return the port that it answers on."""
+        return int(self.address.rpartition(":")[2])
+
+    def kill(self) -> None:
+        """End it at once, as a power cut would."""
+        self.process.kill()
+        self.process.wait()
+
+    def said(self) -> str:
+        """End it and return all that it wrote, after the address."""
+        self.process.terminate()
+        out, error = self.process.communicate(timeout=20)
+        return out + error
+
+    def __enter__(self) -> Program:
+        return self
+
+    def __exit__(self, kind: type[BaseException] | None, error: BaseException | None,
+                 trace: TracebackType | None) -> None:
+        if self.process.poll() is None:
+            self.kill()
+
+
+def token_in(page: str) -> str:
+    """Return the first form token of a page."""
+    found = re.search(r'name="token" value="([^"]+)"', page)
+    assert found, page[:400]
+    return unescape(found[1])
+
+
+class Visitor:
+    """A client that asks as a browser on this machine would."""
+
+    def __init__(self, app: Flask) -> None:
+        self.client: FlaskClient = app.test_client()
+
+    def get(self, path: str, **headers: str) -> TestResponse:
+        """Ask for a page."""
+        return self.client.get(path, headers={"Host": HOST, **_named(headers)})
+
+    def post(self, path: str, data: Mapping[str, str | Sequence[str]], *, token: str | None = None,
+             **headers: str) -> TestResponse:
+        """Send a form, with a token from the first page unless one is given; empty sends none."""
+        given = token_in(self.get("/").text) if token is None else token
+        form = {**data, **({"token": given} if given else {})}
+        return self.client.post(path, data=form, headers={"Host": HOST, "Origin": f"http://{HOST}", **_named(headers)})
+
+    def keep(self, text: str) -> TestResponse:
+        """Keep a list of names."""
+        return self.post("/class/list", {"text": text, "based": self.based(), "practise": "given"})
+
+    def based(self) -> str:
+        """Return the number of the list that is kept now."""
+        found = re.search(r'name="based" value="(\d+)"', self.get("/class/list").text)
+        assert found
+        return found[1]
+
+
+def _named(headers: Mapping[str, str]) -> dict[str, str]:
+    return {name.replace("_", "-"): text for name, text in headers.items()}
+
+
+def finished(visitor: Visitor, answer: TestResponse) -> str:
+    """Wait until the PDF that an answer leads to is made; return the path of its page."""
+    assert answer.status_code == 302, answer.text[:500]
+    where = answer.headers["Location"]
+    for _ in range(600):
+        if "data-finished" in visitor.get(where + "/state").text:
+            return where
+        time.sleep(0.05)
+    raise AssertionError("the PDF was not made in 30 s")
