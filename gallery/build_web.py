@@ -5,6 +5,7 @@ Needs Chromium and playwright. ``python gallery/build_web.py [screen …]``; loo
 
 from __future__ import annotations
 
+import io
 import os
 import shutil
 import sys
@@ -15,6 +16,7 @@ from contextlib import contextmanager
 from pathlib import Path
 from typing import Any
 
+from PIL import Image
 from playwright.sync_api import Browser, Page, sync_playwright
 from waitress.server import create_server
 
@@ -87,14 +89,12 @@ def shoot(browser: Browser, address: str, name: str, size: dict[str, int], schem
         page.wait_for_load_state("networkidle")
     where = "wide" if size is WIDE else "phone"
     shade = "" if scheme == "light" else "-dark"
-    page.screenshot(path=HERE / f"web-{name}-{where}{shade}.png", clip={"x": 0, "y": 0, **_clip(page, size)},
-                    full_page=True)
+    tall = int(page.evaluate("document.documentElement.scrollHeight"))
+    page.set_viewport_size({"width": size["width"], "height": min(tall, 2 * size["height"])})
+    picture = Image.open(io.BytesIO(page.screenshot()))
+    picture.convert("RGB").quantize(96, dither=Image.Dither.NONE).save(HERE / f"web-{name}-{where}{shade}.png",
+                                                                      optimize=True)
     context.close()
-
-
-def _clip(page: Page, size: dict[str, int]) -> dict[str, float]:
-    tall = float(page.evaluate("document.documentElement.scrollHeight"))
-    return {"width": size["width"], "height": min(tall, size["height"] * 2.2)}
 
 
 def main() -> None:

@@ -4,14 +4,18 @@ Origin: RFC 6454), RFC 6265bis (SameSite) and W3C Content Security Policy Level 
 
 from __future__ import annotations
 
+import socket
+import subprocess
+import sys
 from pathlib import Path
 
 import pytest
 from flask.sansio.app import App
-from webhelp import HOST, MESSY, Visitor, token_in
+from webhelp import HOST, MESSY, Program, Visitor, token_in
 
 from namewright.web import create_app
 from namewright.web.guard import Seal
+from namewright.web.serve import local_address
 
 NAMES = ("Ottilka", "Tamsel", "Kirrin", "Katla", "Kasimir")
 
@@ -158,3 +162,46 @@ def test_guessing_is_stopped(class_file: Path) -> None:
     answers = [guest.post("/gate", {"passphrase": str(count)}, token=token).status_code for count in range(6)]
     assert answers == [403] * 5 + [429]
     assert guest.post("/gate", {"passphrase": "three quiet herons"}, token=token).status_code == 429
+
+
+def opened(*words: str, typed: str = "") -> subprocess.CompletedProcess[str]:
+    """Run ``namewright open`` with words that end it at once."""
+    return subprocess.run([sys.executable, "-m", "namewright.cli", "open", "--no-browser", *words], input=typed,
+                          capture_output=True, text=True, timeout=60, check=False)
+
+
+def test_sharing_says_what_it_means_and_wants_a_real_passphrase(class_file: Path) -> None:
+    """Before a class is shared it is said who can see it and that nothing is encrypted; a short word is refused."""
+    done = opened("--class", str(class_file), "--share", typed="heron\n")
+    assert done.returncode == 2
+    assert "not encrypted" in done.stderr
+    assert "at least 12" in done.stderr
+    assert not done.stdout
+
+
+def test_what_cannot_be_opened_is_said(class_file: Path) -> None:
+    """A port in use, a port that is none, a file that is no class: one sentence each, and the file is untouched."""
+    with socket.socket() as taken:
+        taken.bind(("127.0.0.1", 0))
+        taken.listen()
+        in_use = opened("--class", str(class_file), "--port", str(taken.getsockname()[1]))
+    assert (in_use.returncode, in_use.stderr.count("\n")) == (2, 1)
+    assert "another program may use that port" in in_use.stderr
+    assert opened("--class", str(class_file), "--port", "70000").returncode == 2
+    class_file.write_text("Ottilka Tamsel")
+    wrong = opened("--class", str(class_file))
+    assert wrong.returncode == 2
+    assert "not a class of Namewright" in wrong.stderr
+    assert class_file.read_text() == "Ottilka Tamsel"
+
+
+def test_only_this_machine_is_answered(class_file: Path) -> None:
+    """Unless it is shared, a class answers on loopback and not at this machine's address in the network."""
+    try:
+        outside = local_address()
+    except OSError:
+        pytest.skip("this machine is in no network, so there is no other address to try")
+    with Program(class_file) as running:
+        socket.create_connection(("127.0.0.1", running.port), timeout=5).close()
+        with pytest.raises(OSError, match="refused"):
+            socket.create_connection((outside, running.port), timeout=5)

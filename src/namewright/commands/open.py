@@ -33,26 +33,28 @@ def _run(options: argparse.Namespace) -> int:
     except ImportError as error:  # the page's own libraries
         raise Refusal(f"the page needs {error.name}, which is not installed; install Namewright again with "
                       "“pip install namewright”") from error
-    _check(options)
-    passphrase = _passphrase() if options.share else ""
+    if options.port is not None and not 0 < options.port < 65536:
+        raise Refusal(f"there is no port {options.port}; choose one from 1024 to 65535, or leave it away")
     class_file = Path(options.class_file) if options.class_file else default_class()
+    _check(class_file)
+    passphrase = _passphrase() if options.share else ""
     try:
         serve(class_file, options.port, passphrase=passphrase, say=_say, browser=not options.no_browser)
     except KeyboardInterrupt:
         complain("stopped; the class is kept")
+    except OSError as error:
+        raise Refusal(f"the page cannot be opened there ({error.strerror or error}); another program may use that "
+                      "port, or there is no network to share on. Leave --port away, or choose another.") from error
     return ALL_MADE
 
 
-def _check(options: argparse.Namespace) -> None:
+def _check(class_file: Path) -> None:
     from namewright.classbook import Classbook, ClassbookError
 
-    if options.port is not None and not 0 < options.port < 65536:
-        raise Refusal(f"there is no port {options.port}; choose one from 1024 to 65535, or leave it away")
-    if options.class_file:
-        try:
-            Classbook.open(Path(options.class_file)).close()
-        except ClassbookError as error:
-            raise Refusal(str(error)) from error
+    try:
+        Classbook.open(class_file).close()
+    except ClassbookError as error:
+        raise Refusal(str(error)) from error
 
 
 def _say(address: str) -> None:

@@ -117,16 +117,17 @@ def card(child_id: int) -> str | tuple[str, int] | Response:
     """Return a child's card."""
     one, settings = child_or_404(child_id), class_settings()
 
-    def make(press: Press) -> Page:
-        return card_of(press, one, settings, _size(request.args.get("size", "")))
+    size, language = _size(request.args.get("size", "")), settings.get("language", "en")
+
+    def make(press: Press) -> bytes:
+        return pdf_of([card_of(press, one, settings, size)], language)
 
     try:
-        with desk().lock:
-            page = make(desk().press)
+        asked = ("card", one.child, one.tuning, size, sorted(settings.items()))
+        return pdf_answer(desk().picture(asked, make))
     except (MissingLetters, DoesNotFit) as error:
         reason = say(tongue_of(request), "now.failed", reason=sentence(error))
         return _page(members(), "", reason, other=child_id), 422
-    return pdf_answer(pdf_of([page], settings.get("language", "en")))
 
 
 @pages.get("/child/<int:child_id>/sheet.pdf")

@@ -13,7 +13,7 @@ from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from pathlib import Path
 from threading import Lock
-from typing import cast
+from typing import TypeVar, cast
 
 from flask import abort, current_app, g
 
@@ -26,6 +26,7 @@ from namewright.web.jobs import Jobs
 KEY = "namewright"
 _KEPT_PICTURES = 200
 _KEPT_TOLD = 100
+Drawn = TypeVar("Drawn", str, bytes)
 
 
 @dataclass
@@ -36,7 +37,7 @@ class Desk:
     press: Press = field(default_factory=Press)
     jobs: Jobs = field(default_factory=Jobs)
     lock: Lock = field(default_factory=Lock)
-    _pictures: OrderedDict[str, str] = field(default_factory=OrderedDict)
+    _pictures: OrderedDict[str, object] = field(default_factory=OrderedDict)
     _orders: OrderedDict[tuple[object, ...], tuple[Placed, ...]] = field(default_factory=OrderedDict)
     _told: OrderedDict[str, tuple[str, ...]] = field(default_factory=OrderedDict)
 
@@ -53,8 +54,8 @@ class Desk:
         """Return the sentences of a key, none for a key no longer known."""
         return self._told.get(key, ())
 
-    def picture(self, asked: object, make: Callable[[Press], str]) -> str:
-        """Return a picture as SVG, made when first asked for. Raises what ``make`` raises."""
+    def picture(self, asked: object, make: Callable[[Press], Drawn]) -> Drawn:
+        """Return a picture, as SVG or a small PDF, made when first asked for. Raises what ``make`` raises."""
         key = hashlib.sha256(repr(asked).encode()).hexdigest()
         with self.lock:
             if key not in self._pictures:
@@ -62,7 +63,7 @@ class Desk:
                 if len(self._pictures) > _KEPT_PICTURES:
                     self._pictures.popitem(last=False)
             self._pictures.move_to_end(key)
-            return self._pictures[key]
+            return cast(Drawn, self._pictures[key])
 
     def order(self, children: Sequence[BookChild], by: Order, support: Support, language: str) -> tuple[Placed, ...]:
         """Return the children in order with their groups, worked out once for a class that has not changed."""
