@@ -467,7 +467,8 @@ def test_messy_roster_children() -> None:
 def test_messy_roster_lines() -> None:
     """And every one of its lines is accounted for."""
     c, h, b, x = Outcome.CHILD, Outcome.HEADER, Outcome.BLANK, Outcome.LEFT_OUT
-    assert [line.outcome for line in messy().lines] == [Outcome.HEADING, b, h, c, c, c, c, b, c, c, c, h, c, x, Outcome.HEADING]
+    t = Outcome.HEADING
+    assert [line.outcome for line in messy().lines] == [t, b, h, c, c, c, c, b, c, c, c, h, c, x, t]
 
 
 def test_demo_roster() -> None:

@@ -110,18 +110,23 @@ class Spacer:
         key = (left.cluster, right.cluster)
         if key not in self._pairs:
             one, two = self._profile(left), self._profile(right)
-            self._pairs[key] = max(_optical(one, two, self.white), _at_least(one, two, self.least))
+            self._pairs[key] = _tenths(max(_optical(one, two, self.white), _at_least(one, two, self.least)))
         return self._pairs[key]
 
     def apart(self, left: Letter, right: Letter) -> float:
         """Return the same for two letters of different words, but for the space: edge to edge, no tucking in."""
         one, two = self._profile(left), self._profile(right)
-        return one.edge_right - two.edge_left + max(WORD_WHITE, self.least)
+        return _tenths(one.edge_right - two.edge_left + max(WORD_WHITE, self.least))
 
     def _profile(self, letter: Letter) -> Profile:
         if letter.cluster not in self._profiles:
             self._profiles[letter.cluster] = profile(letter, self.tail)
         return self._profiles[letter.cluster]
+
+
+def _tenths(distance: float) -> float:
+    """Round up to a tenth of a letter unit, one unit of the compiled fonts: a name set in them is as wide as ours."""
+    return math.ceil(round(distance * 10, 6)) / 10
 
 
 def mean_white(left: Profile, right: Profile, distance: float) -> float:
