@@ -59,18 +59,25 @@ def _spots(stroke: Stroke) -> Iterable[Spot]:
         yield (x, y, _HEADING * math.cos(twice), _HEADING * math.sin(twice))
 
 
-def gap(one: Points, other: Points) -> float:
-    """Return the mean gap between two sets of ink: from each spot to the nearest of the other, both ways."""
+def gap(one: Points, other: Points, most: float = math.inf) -> float:
+    """Return the mean gap between two sets of ink: from each spot to the nearest of the other, both ways.
+
+    A gap that turns out wider than ``most`` is not measured to the end, and is infinite.
+    """
     if not one or not other:
         return _FAR
-    return (_to_nearest(one, other) + _to_nearest(other, one)) / 2
+    there = _to_nearest(one, other, 2 * most)
+    return (there + _to_nearest(other, one, 2 * most - there)) / 2 if there < _FAR else _FAR
 
 
-def _to_nearest(spots: Points, others: Points) -> float:
-    return sum(
-        math.sqrt(min((x - a) * (x - a) + (y - b) * (y - b) + (u - c) * (u - c) + (v - d) * (v - d)
-                      for a, b, c, d in others))
-        for x, y, u, v in spots) / len(spots)
+def _to_nearest(spots: Points, others: Points, most: float) -> float:
+    total = 0.0
+    for x, y, u, v in spots:
+        total += math.sqrt(min((x - a) * (x - a) + (y - b) * (y - b) + (u - c) * (u - c) + (v - d) * (v - d)
+                               for a, b, c, d in others))
+        if total > most * len(spots):
+            return _FAR
+    return total / len(spots)
 
 
 @cache
@@ -113,9 +120,11 @@ def twin(one: str, other: str) -> Turn | None:
     if one == other or not _same_size(shape(one), shape(other)):
         return None
     first, second = _boxed(shape(one)), _boxed(shape(other))
-    gaps = {turn: gap(first, _boxed(turned(second, turn))) for turn in Turn}
+    gaps = {turn: gap(first, _boxed(turned(second, turn)), TWIN_WITHIN) for turn in Turn if turn is not Turn.NONE}
     best = min(gaps, key=lambda turn: gaps[turn])
-    return best if gaps[best] <= min(TWIN_WITHIN, TWIN_GAIN * gaps[Turn.NONE]) else None
+    if gaps[best] > TWIN_WITHIN:
+        return None
+    return best if gaps[best] <= TWIN_GAIN * gap(first, second) else None
 
 
 def _size(spots: Points) -> tuple[float, float]:
