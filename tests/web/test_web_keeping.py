@@ -17,6 +17,8 @@ from pypdf import PdfReader
 from webhelp import MESSY, Program, Visitor, finished, token_in
 
 from namewright.classbook import Classbook
+from namewright.pages.page import Page
+from namewright.web.jobs import Job, Jobs
 
 PT_PER_MM = 72 / 25.4
 
@@ -176,6 +178,36 @@ def test_printing_twice_makes_one_pdf(settled: Visitor) -> None:
     assert len(pages) == 7
     for page in pages:
         assert sorted(float(side) / PT_PER_MM for side in page.mediabox[2:]) == pytest.approx([210, 297], abs=0.05)
+
+
+def test_a_job_asked_for_twice_is_made_once() -> None:
+    """The same key begins one job; what makes it is called once."""
+    jobs, begun = Jobs(), []
+
+    def make(job: Job) -> list[Page]:
+        begun.append(job.id)
+        return []
+
+    first, second = (jobs.start("key", 1, make, "en") for _ in range(2))
+    jobs.start("other", 1, make, "en")
+    deadline = time.monotonic() + 20
+    while len(begun) < 2 and time.monotonic() < deadline:
+        time.sleep(0.01)
+    assert first is second
+    assert begun == ["key", "other"]
+
+
+@pytest.mark.parametrize("path", ["/print/pages?what=sheets&child=1", "/print/pages?what=cards&child=1",
+                                  "/picture/1/row.svg"])
+def test_a_childs_own_line_height_is_on_all_paper(settled: Visitor, path: str) -> None:
+    """Sheet, card and the row at true size stand on the child's own lines, not on the class's."""
+    settled.post("/child/1/lines", {"line_height": "23", "after": "0"})
+    svg = settled.get(path).text
+    heights = [{kind: float(y) for kind, y in re.findall(r'class="(topline|baseline)"[^>]* y1="([\d.]+)"', row)}
+               for row in svg.split('class="row"')[1:]]
+    assert heights
+    for row in heights:
+        assert row["baseline"] - row["topline"] == pytest.approx(23, abs=0.01)
 
 
 def test_what_could_not_be_made_is_listed(visitor: Visitor) -> None:
