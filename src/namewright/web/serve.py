@@ -14,6 +14,8 @@ import webbrowser
 from collections.abc import Callable
 from pathlib import Path
 
+from flask import Flask
+
 from namewright.web.app import create_app
 
 LOOPBACK = "127.0.0.1"
@@ -73,4 +75,10 @@ def serve(class_file: Path, port: int | None, *, passphrase: str = "", say: Call
     say(address)
     if browser:
         threading.Timer(0.3, webbrowser.open, [address]).start()
+    threading.Thread(target=_warm, args=(app, hosts[0]), daemon=True).start()
     server.run()
+
+
+def _warm(app: Flask, host: str) -> None:
+    """Make the first page ready while the browser starts: letters, order and groups are kept from then on."""
+    app.test_client().get("/class", headers={"Host": host})
