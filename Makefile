@@ -10,14 +10,14 @@ NO_VENV  := Namewright needs Python 3.11 or newer with venv: Debian or Ubuntu "a
 Fedora "dnf install python3", macOS "brew install python", Windows python.org.
 AS_ROOT  := $(shell if [ "$$(id -u)" = 0 ]; then echo env; elif command -v sudo >/dev/null; then echo sudo -n; fi)
 
-.PHONY: demo test bench gallery lint clean system
+.PHONY: demo test bench gallery lint clean system test-system
 
 demo: $(VENV)/.runtime
 	@mkdir -p out
-	$(BIN)/namewright sheets src/namewright/demo.txt -o out/class.pdf
-	@echo "The demo class is in out/class.pdf: print it at 100 %."
+	$(BIN)/namewright sheets src/namewright/demo.txt -o out/class.pdf --summary out/for-the-adult.pdf
+	@echo "The demo class is in out/class.pdf: print it at 100 %. The order and the reasons are in out/for-the-adult.pdf."
 
-test: $(VENV)/.dev
+test: $(VENV)/.dev test-system
 	$(RUN) -m pytest -n auto
 
 lint: $(VENV)/.dev
@@ -30,6 +30,7 @@ bench: $(VENV)/.bench
 gallery: $(VENV)/.dev
 	$(RUN) gallery/build.py
 	$(RUN) gallery/build_letters.py
+	$(RUN) gallery/build_web.py
 
 clean:
 	rm -rf $(VENV) out build dist
@@ -39,6 +40,12 @@ system:
 	@$(PYTHON) -c 'import ensurepip, venv' 2>/dev/null || $(call apt,python3-venv) || { echo '$(NO_VENV)' >&2; exit 1; }
 	@$(PYTHON) -c 'import ctypes.util, sys; sys.exit(not ctypes.util.find_library("cairo"))' \
 		|| $(call apt,libcairo2) || { echo '$(NO_CAIRO)' >&2; exit 1; }
+
+# What only some tests need: a browser, and a general-purpose typeface. Those tests say so where they are missing.
+test-system:
+	@command -v chromium >/dev/null && [ -e /usr/share/fonts/truetype/dejavu/DejaVuSans.ttf ] \
+		|| $(call apt,chromium fonts-dejavu-core fonts-dejavu-extra) \
+		|| echo "Tests in a browser and against a typeface are left out: they need Debian's chromium and fonts-dejavu-core." >&2
 
 apt = { [ -n "$(AS_ROOT)" ] && command -v apt-get >/dev/null \
 	&& $(AS_ROOT) apt-get -qq update && $(AS_ROOT) apt-get -qq install -y $(1) >/dev/null; }

@@ -50,11 +50,11 @@ def entries(path: Path) -> Sequence[object]:
 
 
 def test_sheets_make_a_page_a_child_and_one_for_the_adult(run: Run, roster: Path, tmp_path: Path) -> None:
-    """Everyone made is status 0, and nothing is said."""
-    status, out, err = run("sheets", roster, "-o", tmp_path / "class.pdf")
+    """Everyone made is status 0, and nothing is said; the adult's page is a file of its own."""
+    status, out, err = run("sheets", roster, "-o", tmp_path / "class.pdf", "--summary", tmp_path / "adult.pdf")
     assert (status, out, err) == (0, "", "")
-    assert pages(tmp_path / "class.pdf") == 5
-    assert len(entries(tmp_path / "class.pdf")) == 4
+    assert pages(tmp_path / "class.pdf") == len(entries(tmp_path / "class.pdf")) == 4
+    assert pages(tmp_path / "adult.pdf") == 1
 
 
 def test_the_other_children_are_still_made(run: Run, tmp_path: Path) -> None:
@@ -84,7 +84,7 @@ def test_pasted_text(tmp_path: Path) -> None:
     done = subprocess.run([sys.executable, "-m", "namewright.cli", "sheets", "-", "-o", str(tmp_path / "class.pdf")],
                           input=CLASS.encode(), capture_output=True, check=False)
     assert (done.returncode, done.stdout, done.stderr) == (0, b"", b"")
-    assert pages(tmp_path / "class.pdf") == 5
+    assert pages(tmp_path / "class.pdf") == 4
 
 
 def test_pictures_are_numbered_not_named(run: Run, roster: Path, tmp_path: Path) -> None:

@@ -20,6 +20,7 @@ from namewright.pages.press import Press, captions
 from namewright.pages.sheet import SheetSettings, practice_pages
 from namewright.pages.summary import Entry, drawable, summary_pages
 from namewright.pages.tilesheet import Strip, TileSettings, across, strips, tile_pages, tile_ruling
+from namewright.practice.difficulty import Band
 from namewright.practice.order import Placed
 from namewright.units import number
 
@@ -130,10 +131,8 @@ def _entries(work: Work, roster: Roster, settings: SheetSettings) -> Iterator[En
                                          words["summary.letters_advice"],
                                          *_font_said(work.press, settings, words)), title=True)
     for place, one in enumerate(work.made, 1):
-        own_settings = _details(own(one.child, settings), settings, words)
-        sentences = [*([own_settings] if own_settings else []), one.reason]
-        yield Entry(drawable(work.press, f"{place}. {one.child.label}"),
-                    tuple(drawable(work.press, sentence) for sentence in sentences))
+        sentence = f"{_why(one, words)} {_details(own(one.child, settings), settings, words)}".strip()
+        yield Entry(drawable(work.press, f"{place}. {one.child.label}"), (drawable(work.press, sentence),), beside=True)
     for heading, lines in (("not_made", _not_made(work, words)), ("left_out", _left_out(roster, words))):
         for count, sentence in enumerate(lines):
             if count == 0:
@@ -152,6 +151,18 @@ def _font_said(press: Press, settings: SheetSettings, words: Mapping[str, str]) 
         yield words["summary.font_heights"].format(where.format(number(abs(heights.capitals_mm), 1)))
         if LEAST_MIDLINE <= round(heights.share, 2) <= GREATEST_MIDLINE:
             yield words["summary.font_ruling"].format(number(heights.share, 2))
+
+
+def _why(one: Placed, words: Mapping[str, str]) -> str:
+    """Return in a sentence why a child stands here: how much there is to write, how hard, and which letters when."""
+    letters = [letter for letter, _ in one.letters]
+    if not letters:
+        return words["summary.no_letters"]
+    harder = [letter for letter, band in one.letters[1:] if band is Band.HARDER]
+    easier = [letter for letter, band in one.letters[1:] if band is Band.EASIER]
+    rest = (words["summary.last"].format(", ".join(harder)) if harder else
+            words["summary.soon"].format(", ".join(easier)) if easier else "")
+    return words["summary.why"].format(count=one.length, band=words[f"words.{one.band}"], first=letters[0], rest=rest)
 
 
 def _settings_said(settings: SheetSettings, words: Mapping[str, str]) -> dict[str, str]:

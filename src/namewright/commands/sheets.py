@@ -10,7 +10,6 @@ from namewright.classwork import Work
 from namewright.commands.common import (
     Commands,
     closing,
-    followed,
     font_option,
     ladder_options,
     line_options,
@@ -38,6 +37,8 @@ def add(commands: Commands) -> None:
     font_option(parser)
     parser.add_argument("--hand", choices=list(Hand), default=Hand.RIGHT,
                         help="the writing hand of children whose list says nothing (%(default)s)")
+    parser.add_argument("--summary", metavar="FILE",
+                        help="also write a page for the adult: the order, what each child has and why, who has no page")
     parser.add_argument("--svg", metavar="DIR", help="also write every page as a numbered SVG into this folder")
     parser.add_argument("--png", metavar="DIR", help="also write every page as a numbered PNG into this folder")
     parser.set_defaults(run=_run)
@@ -48,7 +49,9 @@ def _run(options: argparse.Namespace) -> int:
     placed = order_class(roster.children, Order(options.order))
     pages = progress(work.sheets(placed, settings), len(placed))
     pages = with_pictures(pages, options)
-    write(followed(pages, lambda: work.summary(roster, settings) if work.made else ()), options)
+    write(pages, options)
+    if options.summary and work.made:
+        write(work.summary(roster, settings), options, options.summary)
     return closing(work, roster)
 
 

@@ -5,56 +5,66 @@ Millimetres, y down. Running text only; as many pages as it takes.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
-from namewright.lines.ink import Ink
-from namewright.pages.page import Page, checked
+from namewright.lines.ink import Ink, Piece, Style
+from namewright.pages.page import Furniture, Page, checked
 from namewright.pages.paper import Paper, Sheet, sheet_of
 from namewright.pages.press import Press
 
 _TITLE_MM, _NAME_MM, _TEXT_MM = 2.4, 2.0, 1.5
 _LEADING = 2.9  # line step, in x-heights
 _INDENT_MM = 9.0
+_COLUMN_MM = 46.0  # where sentences begin that stand beside their heading
 
 
 @dataclass(frozen=True, slots=True)
 class Entry:
-    """A heading and the sentences under it; an entry is not broken over two pages."""
+    """A heading and its sentences, under it or ``beside`` it; an entry is not broken over two pages."""
 
     heading: str
     sentences: tuple[str, ...] = ()
     title: bool = False
+    beside: bool = False
 
 
 def summary_pages(press: Press, entries: Sequence[Entry], paper: Paper, *, binding: bool = False) -> tuple[Page, ...]:
     """Return the pages that hold the entries. What our letters lack must have been replaced (see ``drawable``)."""
     sheet = sheet_of(paper, binding=binding)
-    pages: list[list[Ink]] = [[]]
+    pages: list[dict[Style, list[Piece]]] = [{}]
     y = sheet.top_mm
     for entry in entries:
         lines = tuple(_lines(press, entry, sheet))
-        height = sum(size * _LEADING for _, _, size in lines)
+        height = sum(size * _LEADING for *_, size, down in lines if down)
         if pages[-1] and y + height > sheet.foot:
-            pages.append([])
+            pages.append({})
             y = sheet.top_mm
-        for words, x, size in lines:
-            y += size * _LEADING
-            pages[-1] += [ink.moved(x, y - size * 0.9) for ink in press.words(words, size)]
+        for words, x, size, down in lines:
+            y += size * _LEADING if down else 0.0
+            ink = press.text(words, size).moved(x, y - _NAME_MM * 0.9)
+            pages[-1].setdefault(ink.style, []).extend(ink.pieces)
         y += 0.9
-    return tuple(checked(Page(sheet.width_mm, sheet.height_mm, tuple(page))) for page in pages)
+    return tuple(checked(Page(sheet.width_mm, sheet.height_mm, (_one_path_a_style(page),))) for page in pages)
 
 
-def _lines(press: Press, entry: Entry, sheet: Sheet) -> Iterator[tuple[str, float, float]]:
-    """Yield each line of an entry with its left edge and its x-height."""
+def _one_path_a_style(page: Mapping[Style, Sequence[Piece]]) -> Furniture:
+    """Return a page of text as one path for each size of letters: few nodes, and few bytes in a PDF."""
+    return Furniture(tuple(Ink(style, tuple(pieces)) for style, pieces in page.items()))
+
+
+def _lines(press: Press, entry: Entry, sheet: Sheet) -> Iterator[tuple[str, float, float, bool]]:
+    """Yield each line of an entry: words, left edge, x-height, and whether it stands below the one before."""
     size = _TITLE_MM if entry.title else _NAME_MM
-    if entry.heading:
-        for words in press.wrapped(entry.heading, sheet.room_width, size):
-            yield words, sheet.left_mm, size
-    indent = 0.0 if entry.title else _INDENT_MM
+    heading = press.wrapped(entry.heading, sheet.room_width, size) if entry.heading else ()
+    for words in heading:
+        yield words, sheet.left_mm, size, True
+    beside = entry.beside and len(heading) == 1 and press.text_width(entry.heading, size) < _COLUMN_MM - 3.0
+    indent = _COLUMN_MM if beside else 0.0 if entry.title else _INDENT_MM
     for sentence in entry.sentences:
         for words in press.wrapped(sentence, sheet.room_width - indent, _TEXT_MM):
-            yield words, sheet.left_mm + indent, _TEXT_MM
+            yield words, sheet.left_mm + indent, _TEXT_MM, not beside
+            beside = False
 
 
 def drawable(press: Press, text: str) -> str:
