@@ -1,7 +1,8 @@
 """Which settings a class and a child may have, and how each is checked before it is kept as text.
 
-A child: ``support``, ``hand``, ``practise`` and the knobs of ``tuning``. A class: these as the default for all, and
-``title``, ``ruling``, ``paper``, ``landscape``, ``binding``, ``language``, ``order``. Empty text is "not set".
+A child: ``support``, ``hand``, ``practise``, the knobs of ``tuning``, and in words ``letters`` (chosen forms),
+``ladder`` (the rungs on a sheet) and ``keep_dots`` (letters that keep their dots). A class: these as the default for
+all, and ``title``, ``ruling``, ``paper``, ``landscape``, ``binding``, ``language``, ``order``. Empty text is "not set".
 Lengths are millimetres, kept to a thousandth. Out of scope: what a setting does to a page.
 """
 
@@ -11,7 +12,10 @@ from collections.abc import Callable, Iterable, Mapping
 from enum import StrEnum
 
 from namewright.classbook.records import ClassbookError, checked_text
+from namewright.letters.alphabet import upright
+from namewright.letters.choice import LetterChoice, read_choice
 from namewright.lines.ruling import preset
+from namewright.pages.ladder import Ladder, read_rungs
 from namewright.pages.paper import Paper
 from namewright.pages.press import languages
 from namewright.practice.order import Order
@@ -20,9 +24,11 @@ from namewright.tuning import KNOBS, Tuning, read_setting, tuning_from
 from namewright.units import number
 
 MOST_TITLE = 80
+_MOST_WORDS = 200
 _KNOBS = frozenset(knob.key for knob in KNOBS)
 _CHOICES: Mapping[str, type[StrEnum]] = {"support": Support, "hand": Hand, "practise": NamePart}
-CHILD_KEYS: tuple[str, ...] = (*_CHOICES, *(knob.key for knob in KNOBS))
+WORD_KEYS = ("letters", "ladder", "keep_dots")
+CHILD_KEYS: tuple[str, ...] = (*_CHOICES, *(knob.key for knob in KNOBS), *WORD_KEYS)
 
 
 def _one_of(words: Iterable[str]) -> Callable[[str], str]:
@@ -50,6 +56,9 @@ def _knob(key: str) -> Callable[[str], str]:
 _CHILD_CHECKS: Mapping[str, Callable[[str], str]] = {
     **{key: _one_of(choice) for key, choice in _CHOICES.items()},
     **{key: _knob(key) for key in _KNOBS},
+    "letters": lambda text: str(read_choice(checked_text(text, _MOST_WORDS, "choice of letters"), upright())),
+    "ladder": lambda text: " ".join(read_rungs(checked_text(text, _MOST_WORDS, "ladder"))),
+    "keep_dots": lambda text: checked_text(" ".join(text.split()), _MOST_WORDS, "list of letters"),
 }
 _CLASS_CHECKS: Mapping[str, Callable[[str], str]] = {
     "title": lambda text: checked_text(" ".join(text.split()), MOST_TITLE, "title"),
@@ -85,3 +94,14 @@ def checked_setting(key: str, text: str, *, of_class: bool) -> str | None:
 def tuning_of(settings: Mapping[str, str]) -> Tuning:
     """Return the knobs among the settings."""
     return tuning_from({key: text for key, text in settings.items() if key in _KNOBS})
+
+
+def letters_of(settings: Mapping[str, str]) -> LetterChoice:
+    """Return the forms of letters among the settings."""
+    return read_choice(settings.get("letters", ""), upright())
+
+
+def ladder_of(settings: Mapping[str, str]) -> Ladder:
+    """Return the ladder of support among the settings."""
+    rungs = read_rungs(settings["ladder"]) if settings.get("ladder") else None
+    return Ladder(rungs, keep=settings.get("keep_dots", ""))

@@ -10,7 +10,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
 from namewright.classbook import BookChild
-from namewright.classbook.keys import tuning_of
+from namewright.classbook.keys import ladder_of, letters_of, tuning_of
 from namewright.lines.ruling import DEFAULT_RULING, preset
 from namewright.lines.tuned import tuned
 from namewright.names.model import Child
@@ -31,7 +31,8 @@ def sheet_of_class(settings: Mapping[str, str]) -> SheetSettings:
         ruling=tuned(preset(settings.get("ruling", DEFAULT_RULING)), tuning),
         paper=Paper(settings.get("paper", Paper.LETTER)), landscape=settings.get("landscape") == "on",
         binding=settings.get("binding") == "on", support=Support(settings.get("support", Support.FULL)),
-        hand=Hand(settings.get("hand", Hand.RIGHT)), language=settings.get("language", "en"), tuning=tuning)
+        hand=Hand(settings.get("hand", Hand.RIGHT)), language=settings.get("language", "en"), tuning=tuning,
+        letters=letters_of(settings), ladder=ladder_of(settings))
 
 
 def sheet_of_child(one: BookChild, settings: Mapping[str, str]) -> SheetSettings:
@@ -39,7 +40,8 @@ def sheet_of_child(one: BookChild, settings: Mapping[str, str]) -> SheetSettings
     everyone = sheet_of_class(settings)
     ruling = tuned(preset(settings.get("ruling", DEFAULT_RULING)), one.tuning)
     return replace(everyone, ruling=ruling, tuning=one.tuning, support=one.child.support or everyone.support,
-                   hand=one.child.hand or everyone.hand)
+                   hand=one.child.hand or everyone.hand, letters=letters_of(one.settings).over(everyone.letters),
+                   ladder=ladder_of({**settings, **one.settings}))
 
 
 def tried(one: BookChild, settings: Mapping[str, str], own: Mapping[str, str]) -> BookChild:
@@ -73,13 +75,14 @@ def _practised(one: BookChild, own: Mapping[str, str]) -> str:
 def card_of_child(one: BookChild, settings: Mapping[str, str], size: CardSize) -> CardSettings:
     """Return the card settings of one child."""
     sheet = sheet_of_child(one, settings)
-    return CardSettings(sheet.ruling, size, sheet.support, sheet.language)
+    return CardSettings(sheet.ruling, size, sheet.support, sheet.language, sheet.letters)
 
 
 def tiles_of_class(settings: Mapping[str, str]) -> TileSettings:
     """Return the tile settings of the class."""
     sheet = sheet_of_class(settings)
-    return TileSettings(paper=sheet.paper, landscape=sheet.landscape, binding=sheet.binding, language=sheet.language)
+    return TileSettings(paper=sheet.paper, landscape=sheet.landscape, binding=sheet.binding, language=sheet.language,
+                        letters=sheet.letters)
 
 
 @dataclass(frozen=True, slots=True)

@@ -13,8 +13,9 @@ from werkzeug.wrappers import Response as BaseResponse
 
 from namewright.classbook import BookChild, ClassbookError
 from namewright.classbook.keys import CHILD_KEYS, tuning_of
-from namewright.letters.alphabet import MissingLetters
+from namewright.letters.alphabet import MissingLetters, upright
 from namewright.lines.fit import DoesNotFit
+from namewright.pages.ladder import TRACED
 from namewright.pages.sizes import SizeSettings, size_page
 from namewright.pages.summary import drawable
 from namewright.settings import Hand, NamePart, Support
@@ -30,6 +31,11 @@ from namewright.web.tongue import say, tongue_of, words
 from namewright.web.what import sentence
 
 pages = Blueprint("lines", __name__)
+IN_WORDS: Mapping[str, tuple[str, ...]] = {
+    "letters": (*(f"{letter}={form}" for letter, forms in upright().forms.items() for form in forms[1:]),
+                "slant=8", "exit-strokes", "crossbars=left"),
+    "ladder": tuple(TRACED), "keep_dots": (),
+}
 WORDED: Mapping[str, tuple[str, ...]] = {"hand": tuple(Hand), "support": tuple(Support), "practise": tuple(NamePart)}
 
 
@@ -54,6 +60,7 @@ def _page(one: BookChild, typed: Mapping[str, str] | None = None, problem: str =
     return render_template(
         "lines.html", child=one, label=one.child.label, typed=one.settings if typed is None else typed,
         problem=problem, controls=[control(knob, everyone, class_tuning) for knob in KNOBS], worded=WORDED,
+        in_words=IN_WORDS,
         class_values={"hand": everyone.hand, "support": everyone.support,
                       "practise": settings.get("practise", NamePart.GIVEN)},
         settings=settings, history=history, newest=history[0].id if history else 0,

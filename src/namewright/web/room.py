@@ -105,5 +105,5 @@ def own_settings(form: Mapping[str, str]) -> dict[str, str]:
 
 def drawn(one: BookChild, settings: Mapping[str, str]) -> Response:
     """Draw a child's page with these settings. Raises CannotDraw."""
-    asked = ("sheet", one.child, one.tuning, sorted(settings.items()))
+    asked = ("sheet", one.child, one.tuning, sorted(one.settings.items()), sorted(settings.items()))
     return svg(desk().picture(asked, lambda press: sheet_svg(press, one, settings)))
