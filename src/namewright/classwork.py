@@ -131,7 +131,7 @@ def _entries(work: Work, roster: Roster, settings: SheetSettings) -> Iterator[En
                                          words["summary.letters_advice"],
                                          *_font_said(work.press, settings, words)), title=True)
     for place, one in enumerate(work.made, 1):
-        sentence = f"{_why(one, words)} {_details(own(one.child, settings), settings, words)}".strip()
+        sentence = f"{why(one, settings.language)} {_details(own(one.child, settings), settings, words)}".strip()
         yield Entry(drawable(work.press, f"{place}. {one.child.label}"), (drawable(work.press, sentence),), beside=True)
     for heading, lines in (("not_made", _not_made(work, words)), ("left_out", _left_out(roster, words))):
         for count, sentence in enumerate(lines):
@@ -153,8 +153,12 @@ def _font_said(press: Press, settings: SheetSettings, words: Mapping[str, str]) 
             yield words["summary.font_ruling"].format(number(heights.share, 2))
 
 
-def _why(one: Placed, words: Mapping[str, str]) -> str:
-    """Return in a sentence why a child stands here: how much there is to write, how hard, and which letters when."""
+def why(one: Placed, language: str) -> str:
+    """Return in a sentence why a child stands here: how much there is to write, how hard, and which letters when.
+
+    ``language`` is one that has captions.
+    """
+    words = captions(language)
     letters = [letter for letter, _ in one.letters]
     if not letters:
         return words["summary.no_letters"]

@@ -9,6 +9,7 @@ from werkzeug.wrappers import Response as BaseResponse
 
 from namewright.classbook import BookChild
 from namewright.classbook.keys import checked_setting
+from namewright.classwork import why
 from namewright.lines.ruling import DEFAULT_RULING, PRESETS
 from namewright.pages.paper import Paper
 from namewright.pages.press import languages
@@ -36,7 +37,8 @@ def show() -> str | BaseResponse:
         return redirect(url_for("roster.show"))
     first = next((one for one in everyone if str(one.id) == request.args.get("look")), everyone[0])
     return render_template("class.html", members=everyone, looked=first, settings=class_settings(), choices=CHOICES,
-                           rulings=PRESETS.values(), usual_ruling=DEFAULT_RULING, kinds=KINDS, groups=_groups(everyone))
+                           rulings=PRESETS.values(), usual_ruling=DEFAULT_RULING, kinds=KINDS, groups=_groups(everyone),
+                           why=why)
 
 
 def _groups(everyone: Sequence[Member]) -> list[Sequence[Member]]:
