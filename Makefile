@@ -26,6 +26,7 @@ lint: $(VENV)/.dev
 
 bench: $(VENV)/.bench
 	$(RUN) tests/bench/run.py
+	$(RUN) tests/bench/web.py
 
 gallery: $(VENV)/.dev
 	$(RUN) gallery/build.py

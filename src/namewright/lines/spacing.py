@@ -116,12 +116,18 @@ class Spacer:
     def apart(self, left: Letter, right: Letter) -> float:
         """Return the same for two letters of different words, but for the space: edge to edge, no tucking in."""
         one, two = self._profile(left), self._profile(right)
-        return _tenths(one.edge_right - two.edge_left + max(WORD_WHITE, self.least))
+        return _tenths(one.edge_right - _standing_edge(two) + max(WORD_WHITE, self.least))
 
     def _profile(self, letter: Letter) -> Profile:
         if letter.cluster not in self._profiles:
             self._profiles[letter.cluster] = profile(letter, self.tail)
         return self._profiles[letter.cluster]
+
+
+def _standing_edge(profile: Profile) -> float:
+    """Return the left edge of what stands on the baseline: the tail of j hangs under the space before it."""
+    standing = [x for level, x in enumerate(profile.left) if x is not None and _LOWEST + level * _STEP >= 0]
+    return min(standing, default=profile.edge_left)
 
 
 def _tenths(distance: float) -> float:
