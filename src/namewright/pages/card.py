@@ -17,14 +17,15 @@ from namewright.lines.ink import RULE, Ink, Style, line
 from namewright.lines.ruling import Ruling
 from namewright.lines.setting import SetLine, pen_width_mm
 from namewright.pages import blocks
-from namewright.pages.page import Item, Page, checked
+from namewright.pages.page import Furniture, Item, Page, checked
 from namewright.pages.paper import Paper
-from namewright.pages.press import Press
+from namewright.pages.press import Press, captions
 from namewright.settings import Support
 from namewright.units import MM_PER_INCH
 
 CARD_EDGE_MM = 8.0  # more than the 6.35 mm that printers may leave white
 _SHEET_EDGE_MM = 5.0  # cut lines may come nearer to the edge of the sheet than letters may
+_BAR_ROOM_MM = 5.0
 _CUT_STYLE = Style(0.15, RULE, (3.0, 2.0))
 
 
@@ -75,6 +76,8 @@ def card_sheet(press: Press, name: str, label: str, settings: CardSettings, pape
     card = tuple(_card_items(press, name, settings))
     items = [blocks.moved(item, left + column * width, top + row * height)
              for row in range(down) for column in range(across) for item in card]
+    if top >= _SHEET_EDGE_MM + _BAR_ROOM_MM:  # outside the cards, where the paper leaves room
+        items.append(Furniture(blocks.check_bar(press, captions(settings.language)["check"], left + 2.0, top - 3.0)))
     items.append(_cuts(sheet_width, sheet_height, [left + column * width for column in range(across + 1)],
                        [top + row * height for row in range(down + 1)]))
     return checked(Page(sheet_width, sheet_height, tuple(items), outline=label, edge_mm=_SHEET_EDGE_MM))
