@@ -11,16 +11,21 @@ import os
 import socket
 import threading
 import webbrowser
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from flask import Flask
 
 from namewright.web.app import create_app
 
+if TYPE_CHECKING:
+    from waitress.server import BaseWSGIServer, MultiSocketServer
+
 LOOPBACK = "127.0.0.1"
 USUAL_PORT = 47613  # the same each time if it is free, so that an open page finds the program again
 THREADS = 8
+_TRIES = 5
 _MOST_BODY_BYTES = 4_000_000  # a little over what the application takes, so that it can say so in a sentence
 
 
@@ -62,21 +67,32 @@ def local_address() -> str:
 def serve(class_file: Path, port: int | None, *, passphrase: str = "", say: Callable[[str], None] = print,
           browser: bool = True) -> None:
     """Serve until interrupted. Raises OSError where the port is taken or there is no network to share on."""
-    from waitress.server import create_server
-
     where = [LOOPBACK, *([local_address()] if passphrase else [])]
-    port = free_port(LOOPBACK, port)
-    hosts = [f"{host}:{port}" for host in (*where, "localhost")]
-    app = create_app({"CLASS": str(class_file), "HOSTS": hosts, "PASSPHRASE": passphrase})
     logging.getLogger("waitress").setLevel(logging.CRITICAL)
-    listen = " ".join(f"{host}:{port}" for host in where)
-    server = create_server(app, listen=listen, threads=THREADS, ident=None, max_request_body_size=_MOST_BODY_BYTES)
-    address = f"http://{where[-1]}:{port}/"
+    for attempt in range(_TRIES):
+        found = free_port(LOOPBACK, port)
+        hosts = [f"{host}:{found}" for host in (*where, "localhost")]
+        app = create_app({"CLASS": str(class_file), "HOSTS": hosts, "PASSPHRASE": passphrase})
+        try:
+            server = _listening(app, [f"{host}:{found}" for host in where])
+            break
+        except OSError:  # another program took the port between the look and the taking
+            if port or attempt == _TRIES - 1:
+                raise
+    address = f"http://{where[-1]}:{found}/"
     say(address)
     if browser:
         threading.Timer(0.3, webbrowser.open, [address]).start()
     threading.Thread(target=_warm, args=(app, hosts[0]), daemon=True).start()
     server.run()
+
+
+def _listening(app: Flask, where: Sequence[str]) -> MultiSocketServer | BaseWSGIServer:
+    """Return a server that holds its ports. Raises OSError where one is taken."""
+    from waitress.server import create_server
+
+    return create_server(app, listen=" ".join(where), threads=THREADS, ident=None,
+                         max_request_body_size=_MOST_BODY_BYTES)
 
 
 def _warm(app: Flask, host: str) -> None:
