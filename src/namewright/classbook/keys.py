@@ -70,7 +70,6 @@ _CLASS_CHECKS: Mapping[str, Callable[[str], str]] = {
     "order": _one_of(Order),
     **_CHILD_CHECKS,
 }
-CLASS_KEYS: tuple[str, ...] = tuple(_CLASS_CHECKS)
 
 
 def checked_setting(key: str, text: str, *, of_class: bool) -> str | None:

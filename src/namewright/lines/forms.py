@@ -173,7 +173,7 @@ class Inkwell:
         A lone dot (on i and j, in ä) is inked a little wider than the pen, as a child presses it.
         """
         pens = self.pens
-        wide = pens.model_mm + 2 * pens.outline_mm + pens.channel_mm - pens.model_mm
+        wide = pens.channel_mm + 2 * pens.outline_mm
         layers: dict[Form, tuple[tuple[Style, str], ...]] = {
             Form.SOLID: ((Style(pens.model_mm), "strokes"), (Style(1.5 * pens.model_mm), "points")),
             Form.DOTTED: ((Style(pens.dot_mm, DARK), "dots"),),

@@ -12,9 +12,9 @@ from dataclasses import dataclass, field
 from typing import Protocol
 
 from namewright.letters.alphabet import Alphabet, Glyph, Letter, MissingLetters
-from namewright.letters.strokes import Bounds, Segment, Stroke, join_bounds
+from namewright.letters.strokes import Bounds, Stroke, join_bounds
 from namewright.lines.ruling import LETTER_UNITS, Ruling
-from namewright.lines.spacing import LEAST_GAP, NATURAL_WHITE, TIGHTEST_WHITE, Spacer, slanting_tail
+from namewright.lines.spacing import LEAST_GAP, NATURAL_WHITE, TIGHTEST_WHITE, Spacer, with_tail
 from namewright.names.clusters import clusters
 
 PENCIL_MM = 1.5  # a blunt pencil line of a young child is 1 to 2 mm wide: common practice
@@ -113,16 +113,8 @@ def _map_base(stroke: Stroke, glyph: Glyph, ruling: Ruling) -> Stroke:
     where the zones are unequal.
     """
     scale = ruling.x_height_mm / LETTER_UNITS
-    mapped = stroke.map(lambda point: (point[0] * scale, -_height(glyph, ruling, point[1])))
-    if not slanting_tail(stroke):
-        return mapped
-    return Stroke((*mapped.segments[:-1], _same_slope(stroke.segments[-1], mapped.segments[-1])))
-
-
-def _same_slope(units: Segment, mapped: Segment) -> Segment:
-    (ux, uy), (vx, vy) = units
-    (x0, y0), (_, y1) = mapped
-    return ((x0, y0), (x0 - (vx - ux) * (y1 - y0) / (vy - uy), y1))
+    reaching = with_tail(stroke, ruling.descender_mm / ruling.x_height_mm)
+    return reaching.map(lambda point: (point[0] * scale, -_height(glyph, ruling, point[1])))
 
 
 @dataclass

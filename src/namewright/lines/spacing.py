@@ -47,23 +47,22 @@ def profile(letter: Letter, tail: float = 1.0) -> Profile:
     right: list[float | None] = [None] * _LEVELS
     edge_left, edge_right = letter.bounds()[0], letter.bounds()[2]
     for stroke in placed_strokes(letter):
-        points = flatten(_with_tail(stroke, tail).segments, _TOLERANCE)
+        points = flatten(with_tail(stroke, tail).segments, _TOLERANCE)
         edge_left, edge_right = min(edge_left, points[-1][0]), max(edge_right, points[-1][0])
         for a, b in itertools.pairwise(points):
             _cover(left, right, a, b)
     return Profile(tuple(left), tuple(right), edge_left, edge_right)
 
 
-def slanting_tail(stroke: Stroke) -> bool:
-    """Return whether a stroke ends in a slanting line below the baseline, as the tail of y does."""
+def with_tail(stroke: Stroke, tail: float) -> Stroke:
+    """Return a stroke whose last line, if it slants below the baseline as the tail of y does, reaches further.
+
+    In a descender zone ``tail`` x-heights deep it then keeps its slope.
+    """
     last = stroke.segments[-1]
-    return len(last) == 2 and last[0][1] <= 0 and last[1][1] < 0 and last[0][0] != last[1][0]
-
-
-def _with_tail(stroke: Stroke, tail: float) -> Stroke:
-    if tail == 1.0 or not slanting_tail(stroke):
+    if tail == 1.0 or len(last) != 2 or last[0][1] > 0 or last[1][1] >= 0:
         return stroke
-    (x0, y0), (x1, y1) = stroke.segments[-1]
+    (x0, y0), (x1, y1) = last
     return Stroke((*stroke.segments[:-1], ((x0, y0), (x0 + (x1 - x0) * tail, y1))))
 
 
@@ -133,11 +132,6 @@ def _standing_edge(profile: Profile) -> float:
 def _tenths(distance: float) -> float:
     """Round up to a tenth of a letter unit, one unit of the compiled fonts: a name set in them is as wide as ours."""
     return math.ceil(round(distance * 10, 6)) / 10
-
-
-def mean_white(left: Profile, right: Profile, distance: float) -> float:
-    """Return the mean white between two letters set ``distance`` apart, in letter units."""
-    return distance - _optical(left, right, 0.0)
 
 
 def _optical(left: Profile, right: Profile, white: float) -> float:

@@ -84,8 +84,7 @@ def _rows(press: Press, shared: Sequence[str], ruling: Ruling, sheet: Sheet, y: 
         x = sheet.left_mm + pen_width_mm(ruling) / 2 + maker.side_mm
         inks: list[Ink] = [ink.moved(x, baseline) for ink in line_with_cues(maker, press.well(ruling), line)]
         inks += blocks.letters_at(press, line, Form.DOTTED, x + line.width_mm + 2 * ruling.x_height_mm, baseline)
-        yield Row(line.text, Form.SOLID,
-                  (*blocks.guides(ruling, sheet.left_mm, sheet.right_edge, baseline), *inks))
+        yield blocks.ruled_row(line.text, Form.SOLID, ruling, sheet.left_mm, sheet.right_edge, baseline, inks)
         y += height + 2.0
 
 

@@ -269,15 +269,16 @@ class _SheetMaker:
         """Return a row of a rung of the ladder: the name as often as the rung has it, then white to go on."""
         gap = max(10.0, 1.2 * self.ruling.x_height_mm)
         inks: list[Ink] = []
-        maker, wide = blocks.with_room_for_marks(self.press, line, self.x1 - self.x0, self.spacing)
-        shown = wide if part is Part.MARKED else line
+        shown, marks = line, None
+        if part is Part.MARKED:
+            marks, shown = blocks.with_room_for_marks(self.press, line, self.x1 - self.x0, self.spacing)
         times = repeats(part, self.x1 - self.x0, shown.width_mm, gap)
         for time in range(times):
             x = self.x0 + self.pen / 2 + time * (shown.width_mm + gap)
             forms = given(shown, part, self.settings.ladder, time, times)
             inks += blocks.letters_at(self.press, shown, forms, x, baseline)
-            if part is Part.MARKED:
-                inks += [ink.moved(x, baseline) for ink in maker.ink(shown)]
+            if marks is not None:
+                inks += [ink.moved(x, baseline) for ink in marks.ink(shown)]
         return self._row(line, _FORM_OF.get(part, Form.DOTTED), baseline, inks)
 
     def _copy_beside(self, line: SetLine, baseline: float) -> Iterable[Item]:

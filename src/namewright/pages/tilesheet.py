@@ -15,13 +15,12 @@ from namewright.lines.forms import Form
 from namewright.lines.ink import BLACK, RULE, Ink, Style, line
 from namewright.lines.ruling import Line, Ruling, custom_ruling
 from namewright.lines.setting import pen_width_mm
-from namewright.lines.tiles import LARGE_TILE_MM, TILE_MM, tile_letters
+from namewright.lines.tiles import TILE_MM, tile_letters
 from namewright.pages import blocks
 from namewright.pages.page import Furniture, Item, Page, Tile, checked
 from namewright.pages.paper import Paper, Sheet, sheet_of
 from namewright.pages.press import Press, captions
 
-TILE_SIZES_MM = (TILE_MM, LARGE_TILE_MM)
 _LABEL_MM = 7.0
 _EDGE = Style(0.25, BLACK)
 _TEXT_MM = 1.5

@@ -6,8 +6,6 @@ composites, looping subroutines). Out of scope: the pen's path inside an outline
 
 from __future__ import annotations
 
-import itertools
-import math
 from collections.abc import Sequence
 from typing import Any
 
@@ -96,9 +94,3 @@ def _winding(numpy: Any, ring: Any, points: Any) -> Any:
     px, py = points.T
     left = (bx - ax) * (py - ay) - (px - ax) * (by - ay)
     return ((ay <= py) & (by > py) & (left > 0)).sum(axis=0) - ((ay > py) & (by <= py) & (left < 0)).sum(axis=0)
-
-
-def perimeter(contours: Sequence[Contour], tolerance: float) -> float:
-    """Return the length of all contours."""
-    return sum(math.dist(a, b) for contour in contours
-               for a, b in itertools.pairwise(flatten(contour.segments, tolerance)))
