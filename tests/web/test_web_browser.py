@@ -14,7 +14,7 @@ from typing import Any
 
 import pytest
 from pypdf import PdfReader
-from webhelp import MESSY, Program
+from webhelp import MESSY, Program, port_of_its_own
 
 PT_PER_MM = 72 / 25.4
 PHONE = {"viewport": {"width": 360, "height": 740}, "has_touch": True, "is_mobile": True}
@@ -268,7 +268,7 @@ def test_without_scripts_the_class_is_printed_too(program: Program, new_page: Ne
 def test_a_killed_program_loses_nothing(class_file: Path, new_page: NewPage) -> None:
     """Killed while a list is mended: what was typed stays on the page, and is kept once the program runs again."""
     page = new_page()
-    with Program(class_file) as first:
+    with Program(class_file, port_of_its_own()) as first:
         settle(page, first.address)
         page.goto(first.address + "/class/list")
         page.get_by_label("Add a line").fill("Wenna Praske")

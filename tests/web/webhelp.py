@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import os
 import re
 import shutil
 import subprocess
 import sys
 import time
 from collections.abc import Mapping, Sequence
+from contextlib import suppress
 from html import unescape
 from pathlib import Path
 from types import TracebackType
@@ -16,6 +18,8 @@ import pytest
 from flask import Flask
 from flask.testing import FlaskClient
 from werkzeug.test import TestResponse
+
+from namewright.web.serve import free_port
 
 FLAGS = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
          "--disable-component-update", "--disable-sync"]
@@ -31,6 +35,18 @@ Katla Pruner
 Kasimir Dolt
 Bo Lindle
 """
+
+
+def port_of_its_own() -> int:
+    """Return a free port that no other test takes while a program is killed and started again on it.
+
+    Not the usual one, which every program tries first, and not one that a system lends to outgoing connections.
+    """
+    worker = int(os.environ.get("PYTEST_XDIST_WORKER", "gw0").removeprefix("gw"))
+    for port in range(21000 + 50 * worker, 21050 + 50 * worker):
+        with suppress(OSError):
+            return free_port("127.0.0.1", port)
+    raise AssertionError("no port is free")
 
 
 def chromium() -> str:
@@ -52,7 +68,7 @@ class Program:
             stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True)
         assert self.process.stdout is not None
         self.address = self.process.stdout.readline().strip().rstrip("/")
-        assert self.address.startswith("http://127.0.0.1:"), self.address
+        assert self.address.startswith("http://127.0.0.1:"), self.said()
 
     @property
     def port(self) -> int:

@@ -23,7 +23,9 @@ if TYPE_CHECKING:
     from waitress.server import BaseWSGIServer, MultiSocketServer
 
 LOOPBACK = "127.0.0.1"
-USUAL_PORT = 47613  # the same each time if it is free, so that an open page finds the program again
+# The same each time if it is free, so that an open page finds the program again; below the ports that systems lend to
+# outgoing connections (Linux from 32768, others from 49152: RFC 6335), so that none of those sits on it by chance.
+USUAL_PORT = 27613
 THREADS = 8
 _TRIES = 5
 _MOST_BODY_BYTES = 4_000_000  # a little over what the application takes, so that it can say so in a sentence
