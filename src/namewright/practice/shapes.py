@@ -13,7 +13,7 @@ import math
 from collections.abc import Iterable, Sequence
 from enum import Enum
 from functools import cache
-from itertools import combinations
+from itertools import combinations, repeat
 
 from namewright.letters.strokes import Stroke
 from namewright.practice.features import letter_strokes, walked
@@ -72,9 +72,8 @@ def gap(one: Points, other: Points, most: float = math.inf) -> float:
 
 def _to_nearest(spots: Points, others: Points, most: float) -> float:
     total = 0.0
-    for x, y, u, v in spots:
-        total += math.sqrt(min((x - a) * (x - a) + (y - b) * (y - b) + (u - c) * (u - c) + (v - d) * (v - d)
-                               for a, b, c, d in others))
+    for spot in spots:
+        total += min(map(math.dist, repeat(spot), others))
         if total > most * len(spots):
             return _FAR
     return total / len(spots)
