@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import io
 import os
 from pathlib import Path
 
@@ -106,6 +107,27 @@ def test_a_class_goes_out_and_comes_back(folder: Path) -> None:
     with Classbook.open("class.db") as one, Classbook.open("back.db") as other:
         assert one.children() == other.children()
         assert one.observations(1) == other.observations(1)
+
+
+def test_a_child_is_erased_for_good_once_it_is_confirmed(folder: Path, capsys: Capture,
+                                                         monkeypatch: pytest.MonkeyPatch) -> None:
+    """Without a yes nothing happens; with it the name is gone from the file, and what was said tells how many."""
+    assert note("--all", "--note", "sat with Tilo") == 0
+    monkeypatch.setattr("sys.stdin", io.StringIO("no\n"))
+    assert main(["class", "class.db", "--erase", "tilo"]) == 2
+    assert b"Reed" in Path("class.db").read_bytes()
+    monkeypatch.setattr("sys.stdin", io.StringIO("yes\n"))
+    capsys.readouterr()
+    assert main(["class", "class.db", "--erase", "tilo"]) == 0
+    out, err = capsys.readouterr()
+    assert "Erased for good: 1 child." in out
+    assert "Type “yes”" in err
+    assert "a note about Mira still holds a name" in err
+    assert b"Reed" not in Path("class.db").read_bytes()
+    assert main(["class", "class.db", "--erase", "nobody"]) == 2
+    assert main(["class", "class.db", "--erase-class", "--yes"]) == 0
+    assert b"Mira" not in Path("class.db").read_bytes()
+    assert main(["class", "class.db"]) == 0
 
 
 def test_a_missing_class_is_said_by_every_command_and_not_made(tmp_path: Path, capsys: Capture) -> None:

@@ -115,7 +115,7 @@ def test_nothing_is_written_over(path: Path, tmp_path: Path) -> None:
 
 @pytest.mark.parametrize(("file", "change", "words"), [
     ("children.csv", None, "has no children.csv"),
-    ("version.csv", ("1", "99"), "version 99"),
+    ("version.csv", ("2", "99"), "version 99"),
     ("children.csv", ("practice", "name"), "should have the columns"),
     ("children.csv", ("Mira,Mira", "Mira,,Mira"), "Row 2 of children.csv has"),
     ("observations.csv", ("1,1,2026", "1,77,2026"), "does not fit the rest"),
@@ -137,6 +137,21 @@ def test_a_spoilt_export_makes_no_class(path: Path, tmp_path: Path, file: str, c
     with pytest.raises(ClassbookError, match=words):
         import_csv(tmp_path / "out", tmp_path / "back.db")
     assert sorted(os.listdir(tmp_path)) == ["class.db", "out"]
+
+
+def test_an_export_of_the_first_version_comes_back(path: Path, tmp_path: Path) -> None:
+    """An export from before the class had a name of its own, and children these two columns, is still read."""
+    export_csv(path, tmp_path / "out")
+    (tmp_path / "out" / "class.csv").unlink()
+    (tmp_path / "out" / "version.csv").write_text("version\r\n1\r\n")
+    children = tmp_path / "out" / "children.csv"
+    rows = list(csv.reader(io.StringIO(children.read_text(encoding="utf-8-sig"), newline="")))
+    with children.open("w", encoding="utf-8", newline="") as file:
+        csv.writer(file).writerows(row[:-2] for row in rows)
+    import_csv(tmp_path / "out", tmp_path / "back.db")
+    before, after = content(path), content(tmp_path / "back.db")
+    assert len(after.pop("class")) == 1
+    assert after == {table: rows for table, rows in before.items() if table != "class"}
 
 
 def test_what_is_no_export_is_said(path: Path, tmp_path: Path) -> None:

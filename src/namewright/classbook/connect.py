@@ -14,12 +14,12 @@ from __future__ import annotations
 
 import os
 import sqlite3
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from contextlib import contextmanager, suppress
 from pathlib import Path
 
 from namewright.classbook.records import ClassbookError
-from namewright.classbook.schema import bring_up_to_date
+from namewright.classbook.schema import MIGRATIONS, Migration, bring_up_to_date
 
 WAIT_S = 5.0
 _SETTINGS = ("foreign_keys = ON", "synchronous = EXTRA", "temp_store = MEMORY", "secure_delete = ON",
@@ -53,10 +53,12 @@ def in_a_sentence(path: Path) -> Iterator[None]:
         raise ClassbookError(words.format(path=path, error=error)) from error
 
 
-def connected(path: Path, *, create: bool = True, wait_s: float = WAIT_S) -> sqlite3.Connection:
+def connected(path: Path, *, create: bool = True, wait_s: float = WAIT_S,
+              migrations: Sequence[Migration] = MIGRATIONS) -> sqlite3.Connection:
     """Open the class's file, made first where there is none and ``create`` says so, its tables up to date.
 
-    ``wait_s`` is how long, in seconds, a change waits for another program. Raises ClassbookError.
+    ``wait_s`` is how long, in seconds, a change waits for another program. ``migrations`` are all that there are, or
+    fewer for a file to be filled as an older Namewright would have. Raises ClassbookError.
     """
     _check_place(path, create)
     with in_a_sentence(path):
@@ -66,7 +68,7 @@ def connected(path: Path, *, create: bool = True, wait_s: float = WAIT_S) -> sql
             for setting in _SETTINGS:
                 connection.execute(f"PRAGMA {setting}")
             _check_whole(path, connection)
-            bring_up_to_date(connection, str(path))
+            bring_up_to_date(connection, str(path), migrations)
             _leave_wal(connection)
         except BaseException:
             connection.close()

@@ -31,9 +31,10 @@ from namewright.classbook.store import Classbook
 
 # Each table after those it refers to, and the key its rows stand by.
 TABLES: Mapping[str, str] = {
-    "rosters": "id", "children": "id", "class_settings": "key", "settings": "child_id, key", "saves": "id",
-    "changes": "rowid", "observations": "id",
+    "class": "id", "rosters": "id", "children": "id", "class_settings": "key", "settings": "child_id, key",
+    "saves": "id", "changes": "rowid", "observations": "id",
 }
+_SINCE = {"class": 2}  # the version of the tables that brought one; the others were there from the first
 _VERSION = "version"
 _RISKY = ("=", "+", "-", "@", "\t", "\r", "\n", "＝", "＋", "－", "＠")
 _MOST_BYTES = 256 * 1024 * 1024
@@ -65,9 +66,9 @@ def import_csv(source: Path, book_path: Path) -> None:
     """Make a class from what ``export_csv`` wrote. Raises ClassbookError, and makes no file, where it cannot."""
     if book_path.exists():
         raise ClassbookError(f"{book_path} is there already; name a new file for the class.")
-    tables = _tables(_read(source))
+    version, tables = _tables(_read(source))
     with _beside(book_path) as temporary:
-        connection = connected(temporary)
+        connection = connected(temporary, migrations=MIGRATIONS[:version])
         try:
             with in_a_sentence(book_path), transaction(connection, "IMMEDIATE"):
                 for name, rows in tables.items():
@@ -162,38 +163,44 @@ def _write_private(path: Path, data: bytes) -> None:
 
 
 def _read(source: Path) -> dict[str, bytes]:
-    """Return the files of an export by name."""
+    """Return the files of an export by name, those that are there."""
     wanted = [f"{name}.csv" for name in (_VERSION, *TABLES)]
     if not source.exists():
         raise ClassbookError(f"There is no {source}; choose a folder or zip that a class was exported to.")
     if source.is_dir():
-        _check_all_there(source, wanted, [each.name for each in source.iterdir()])
-        return {name: (source / name).read_bytes() for name in wanted}
+        return {name: (source / name).read_bytes() for name in wanted if (source / name).is_file()}
     try:
         with zipfile.ZipFile(source) as archive:
-            _check_all_there(source, wanted, archive.namelist())
-            if sum(archive.getinfo(name).file_size for name in wanted) > _MOST_BYTES:
+            there = [name for name in wanted if name in archive.namelist()]
+            if sum(archive.getinfo(name).file_size for name in there) > _MOST_BYTES:
                 raise ClassbookError(f"{source} is larger than any class; choose another file.")
-            return {name: archive.read(name) for name in wanted}
+            return {name: archive.read(name) for name in there}
     except (zipfile.BadZipFile, RuntimeError, zlib.error) as error:
         raise ClassbookError(f"{source} is not a zip, or a damaged or locked one; choose another file.") from error
 
 
-def _check_all_there(source: Path, wanted: Sequence[str], there: Sequence[str]) -> None:
-    missing = [name for name in wanted if name not in there]
+def _tables(files: Mapping[str, bytes]) -> tuple[int, dict[str, list[list[str]]]]:
+    """Return the version of the tables and their rows. An export from before a table came does without it."""
+    if f"{_VERSION}.csv" not in files:
+        raise _missing(_VERSION)
+    version = _version(_rows(f"{_VERSION}.csv", files[f"{_VERSION}.csv"])[1:])
+    wanted = [name for name in TABLES if _SINCE.get(name, 1) <= version]
+    missing = next((name for name in wanted if f"{name}.csv" not in files), None)
     if missing:
-        raise ClassbookError(f"{source} has no {missing[0]} in it; choose a folder or zip that a class was exported "
-                             "to.")
+        raise _missing(missing)
+    return version, {name: _rows(f"{name}.csv", files[f"{name}.csv"]) for name in wanted}
 
 
-def _tables(files: Mapping[str, bytes]) -> dict[str, list[list[str]]]:
-    tables = {name.removesuffix(".csv"): _rows(name, data) for name, data in files.items()}
-    version = tables.pop(_VERSION)[1:]
-    if version != [[str(len(MIGRATIONS))]]:
-        raise ClassbookError(f"This export says it is version {version[0][0] if version and version[0] else '?'} of "
-                             f"the tables and this Namewright reads version {len(MIGRATIONS)}; use the Namewright "
-                             "that wrote it.")
-    return tables
+def _missing(name: str) -> ClassbookError:
+    return ClassbookError(f"The export has no {name}.csv in it; choose a folder or zip that a class was exported to.")
+
+
+def _version(rows: Sequence[Sequence[str]]) -> int:
+    said = rows[0][0] if len(rows) == 1 and rows[0] else "?"
+    if not said.isdecimal() or not 1 <= int(said) <= len(MIGRATIONS):
+        raise ClassbookError(f"This export says it is version {said} of the tables and this Namewright reads versions "
+                             f"1 to {len(MIGRATIONS)}; use the Namewright that wrote it.")
+    return int(said)
 
 
 def _rows(name: str, data: bytes) -> list[list[str]]:
@@ -215,6 +222,7 @@ def _fill(connection: sqlite3.Connection, table: str, rows: Sequence[Sequence[st
     columns = _columns(connection, table)
     if not rows or list(rows[0]) != list(columns):
         raise ClassbookError(f"{table}.csv should have the columns {', '.join(columns)}; export the class again.")
+    connection.execute(f"DELETE FROM {table}")  # the class's own name was drawn when the file was made
     marks = ", ".join("?" * len(columns))
     for count, row in enumerate(rows[1:], 2):
         if len(row) != len(columns):

@@ -22,7 +22,7 @@ MIGRATIONS: tuple[Migration, ...] = (
             text TEXT NOT NULL,
             who TEXT NOT NULL,
             at TEXT NOT NULL)""",
-        # Children are never deleted: left_at says that one is missing from the newest roster.
+        # left_at says that one is missing from the newest roster; a row goes only when an adult erases a child.
         """CREATE TABLE children (
             id INTEGER PRIMARY KEY AUTOINCREMENT,
             given TEXT NOT NULL,
@@ -73,6 +73,14 @@ MIGRATIONS: tuple[Migration, ...] = (
             struck_at TEXT)""",
         "CREATE INDEX saves_of_child ON saves (child_id)",
         "CREATE INDEX observations_of_child ON observations (child_id, date)",
+    ),
+    (
+        # What two more columns of a roster say of a child, as typed.
+        "ALTER TABLE children ADD COLUMN letters TEXT NOT NULL DEFAULT ''",
+        "ALTER TABLE children ADD COLUMN beats TEXT NOT NULL DEFAULT ''",
+        # One row, drawn by lot: tells this class from every other, whatever its file is called.
+        "CREATE TABLE class (id TEXT PRIMARY KEY NOT NULL)",
+        "INSERT INTO class VALUES (lower(hex(randomblob(16))))",
     ),
 )
 

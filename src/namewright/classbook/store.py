@@ -1,4 +1,4 @@
-"""The class's database: every change is one transaction, and nothing that was kept is thrown away.
+"""The class's database: every change is one transaction, and only ``erase`` throws away what was kept.
 
 ``Classbook.open`` takes a few milliseconds, so a web request or a command opens its own; a connection belongs to the
 thread that opened it. Reading sees one moment of the file. Two programs that change it at once wait for each other;
@@ -17,8 +17,9 @@ from pathlib import Path
 from types import TracebackType
 from typing import Any
 
-from namewright.classbook import saves, seen, taking
+from namewright.classbook import erasing, saves, seen, taking
 from namewright.classbook.connect import WAIT_S, connected, in_a_sentence, transaction
+from namewright.classbook.erasing import Erased
 from namewright.classbook.keys import tuning_of
 from namewright.classbook.records import BookChild, ClassbookError, Observation, RosterUpdate, Save
 from namewright.classbook.stages import Stage
@@ -67,6 +68,12 @@ class Classbook:
     def _reading(self) -> Iterator[None]:
         with in_a_sentence(self.path), transaction(self._db, "DEFERRED"):
             yield
+
+    @property
+    def class_id(self) -> str:
+        """Return the random name of this class: another file has another, and so has a class begun afresh."""
+        with self._reading():
+            return str(self._db.execute("SELECT id FROM class").fetchone()[0])
 
     # --- the roster and the children ------------------------------------------------------------------
 
@@ -187,6 +194,34 @@ class Classbook:
         with self._reading():
             return saves.history(self._db, child_id)
 
+    # --- erasing for good -----------------------------------------------------------------------------
+
+    def erase(self, child_ids: Iterable[int], *, who: str = "", when: When = None) -> Erased:
+        """Erase children for good: their lines in every list, settings, history and notes. There is no undo.
+
+        Older lists go too, since they hold the names; the file is then packed afresh, so that no bytes of what was
+        erased stay in it. Raises ClassbookError, with nothing changed, for a child we do not know.
+        """
+        with self.changing():
+            part = NamePart(self.class_settings.get("practise", NamePart.GIVEN))
+            erased = erasing.erase(self._db, frozenset(child_ids), part, who, when)
+        self._pack()
+        return erased
+
+    def erase_all(self) -> None:
+        """Erase the class for good; what stays is an empty class with a new ``class_id``."""
+        with self.changing():
+            erasing.erase_all(self._db)
+        self._pack()
+
+    def _pack(self) -> None:
+        try:
+            self._db.execute("VACUUM")
+        except sqlite3.Error as error:
+            raise ClassbookError(f"What you chose is erased, but {self.path} could not be packed afresh ({error}), so "
+                                 "traces of it may be left in the file; close other programs that use it, and erase "
+                                 "once more.") from error
+
     # --- what was seen --------------------------------------------------------------------------------
 
     def observe(self, child_id: int, day: date | str, letters: Iterable[int] | None = None, *,
@@ -214,13 +249,14 @@ class Classbook:
 
 def _book_child(row: tuple[Any, ...], own: Mapping[str, str], everyone: Tuning) -> BookChild:
     """Lay a child's own settings over what the roster says of them, and their knobs over the class's."""
-    id_, given, family, practice, label, line, support, hand, height, joined, left = row
+    id_, given, family, practice, label, line, support, hand, height, joined, left, letters, beats = row
     mine = tuning_of(own)
     if mine.line_height is None:
         mine = replace(mine, line_height=height)
     support, hand = own.get("support", support), own.get("hand", hand)
     child = Child(_practised(own.get("practise"), given, family, practice), label, given, family, line,
-                  Support(support) if support else None, Hand(hand) if hand else None, mine.line_height)
+                  Support(support) if support else None, Hand(hand) if hand else None, mine.line_height,
+                  own.get("letters", letters), beats)
     return BookChild(id_, child, mine.over(everyone), mine, own, joined, left)
 
 

@@ -1,15 +1,16 @@
-"""``namewright class``: a class kept in one file, made from a list, copied out as CSV and back."""
+"""``namewright class``: a class kept in one file, made from a list, copied out as CSV and back, and erased."""
 
 from __future__ import annotations
 
 import argparse
 import sys
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from pathlib import Path
 
-from namewright.classbook import Classbook, ClassbookError, RosterUpdate
+from namewright.classbook import BookChild, Classbook, ClassbookError, Erased, RosterUpdate
 from namewright.classbook.export import export_csv, import_csv
+from namewright.classbook.find import find_child
 from namewright.commands.common import ALL_MADE, SOME_NOT_MADE, Commands, Refusal, complain
 from namewright.names.model import Outcome
 from namewright.names.roster import read_roster
@@ -22,9 +23,13 @@ def add(commands: Commands) -> None:
     parser.add_argument("file", metavar="FILE", help="the class’s file, such as class.db")
     doing = parser.add_mutually_exclusive_group()
     doing.add_argument("--from", dest="source", metavar="ROSTER",
-                       help="make the class from this list, or bring it up to date; nobody is deleted (- to paste)")
+                       help="make the class from this list, or bring it up to date; this erases nobody (- to paste)")
     doing.add_argument("--export", metavar="DIR", help="copy all of the class as CSV into a new folder, or a .zip")
     doing.add_argument("--import", dest="restore", metavar="DIR", help="make a new FILE from what --export wrote")
+    doing.add_argument("--erase", metavar="CHILD", action="append",
+                       help="erase this child for good, from every list, with all settings and notes")
+    doing.add_argument("--erase-class", action="store_true", help="erase everyone and everything in FILE for good")
+    parser.add_argument("--yes", action="store_true", help="erase without asking again")
     parser.add_argument("--who", default="", help="who makes the change, such as “teacher”")
     parser.set_defaults(run=_run)
 
@@ -55,6 +60,8 @@ def _run(options: argparse.Namespace) -> int:
         elif options.restore:
             import_csv(Path(options.restore), Path(options.file))
             print(f"The class is in {options.file}.")
+        elif options.erase or options.erase_class:
+            _erase(options)
         else:
             _list(options.file)
     return ALL_MADE
@@ -82,6 +89,39 @@ def _tell(update: RosterUpdate, labels: dict[int, str]) -> None:
                       ("left, and kept with all notes", update.left)):
         if ids:
             print(f"{word}: {', '.join(labels[one] for one in ids)}")
+
+
+def _erase(options: argparse.Namespace) -> None:
+    """Ask, and erase children or the class for good."""
+    with opened(options.file) as book:
+        everyone = book.children(left=True)
+        chosen = everyone if options.erase_class else tuple(
+            {one.id: one for one in (find_child(everyone, name) for name in options.erase)}.values())
+        if not options.yes:
+            _ask(book, chosen, options.erase_class)
+        if options.erase_class:
+            book.erase_all()
+            print(f"Everyone and everything in {options.file} is erased for good.")
+        else:
+            _tell_erased(book.erase([one.id for one in chosen], who=options.who))
+    print("Copies and exports of the file, and pages made before, are files of their own: delete those too.")
+
+
+def _ask(book: Classbook, chosen: Sequence[BookChild], everything: bool) -> None:
+    notes = sum(len(book.observations(one.id)) for one in chosen)
+    whom = "the whole class, its list and its settings" if everything else ", ".join(one.child.label for one in chosen)
+    print(f"Erase for good: {whom}; {notes} {'note' if notes == 1 else 'notes'} with it. There is no way back. "
+          "Type “yes” to erase: ", end="", file=sys.stderr, flush=True)
+    if sys.stdin.readline().strip().lower() != "yes":
+        raise Refusal("nothing was erased; type “yes” when asked, or add --yes")
+
+
+def _tell_erased(erased: Erased) -> None:
+    print("Erased for good: " + ("1 child." if erased.children == 1 else f"{erased.children} children."))
+    for label in erased.notes_about:
+        complain(f"a note about {label} still holds a name that was erased; look at it")
+    for line in erased.lines:
+        complain(f"line {line} of the list still holds a name that was erased; mend it")
 
 
 def _list(file: str) -> None:
