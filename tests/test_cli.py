@@ -120,6 +120,16 @@ def test_order_as_json(run: Run, roster: Path) -> None:
     assert [one["difficulty"] for one in order] == sorted(one["difficulty"] for one in order)
 
 
+@pytest.mark.parametrize("command", ["order", "plan"])
+def test_beats_that_do_not_fit_are_said(run: Run, tmp_path: Path, command: str) -> None:
+    """A teacher's own beats that do not join to the name are named with the child; everyone is still made."""
+    (tmp_path / "class.csv").write_text("Name,Beats\nTilo,Ti-lo\nMira,Mi-na\n", encoding="utf-8")
+    status, _, err = run(command, tmp_path / "class.csv", "-o", tmp_path / "out")
+    assert (status, err.count("\n")) == (0, 1)
+    assert "Mira (line 3)" in err
+    assert "“Mi-na”" in err
+
+
 def test_the_words_scripts_rely_on(run: Run, roster: Path, tmp_path: Path) -> None:
     """Every command takes the common words."""
     common = ("--paper", "a4", "--landscape", "--ruling", "de-5", "--line-height", "12", "--support", "light",

@@ -23,7 +23,7 @@ from namewright.pages.page import Page
 from namewright.pages.paper import Paper
 from namewright.pages.press import Press, captions, languages
 from namewright.pages.sheet import SheetSettings
-from namewright.practice.order import Order
+from namewright.practice.order import Order, beats_that_do_not_fit
 from namewright.settings import Hand, NamePart, Support
 from namewright.tuning import Tuning, tuning_from
 from namewright.units import parse_length_mm
@@ -184,6 +184,12 @@ def progress(pages: Iterable[Page], total: int | None, stream: TextIO | None = N
         yield page
     if shown:
         stream.write("\r" + " " * 60 + "\r")
+
+
+def complain_of_beats(roster: Roster) -> None:
+    """Name on stderr every child whose own beats, in the list, do not join to the name."""
+    for child, sentence in beats_that_do_not_fit(roster.children):
+        complain(f"beats not used: {child.label} (line {child.line}): {sentence}")
 
 
 def closing(work: Work, roster: Roster) -> int:

@@ -6,7 +6,7 @@ import argparse
 import sys
 
 from namewright.classwork import Work
-from namewright.commands.common import Commands, closing, roster_of, roster_options, target
+from namewright.commands.common import Commands, closing, complain_of_beats, roster_of, roster_options, target
 from namewright.output.files import whole_file
 from namewright.practice.order import Order, order_class, order_csv, order_json, order_table
 
@@ -25,6 +25,7 @@ def add(commands: Commands) -> None:
 
 def _run(options: argparse.Namespace) -> int:
     roster = roster_of(options)
+    complain_of_beats(roster)
     written = {"table": order_table, "csv": order_csv, "json": order_json}[options.format]
     text = written(order_class(roster.children, Order(options.order)))
     if options.output:

@@ -12,7 +12,7 @@ from namewright.commands.common import (
     Commands,
     Refusal,
     closing,
-    complain,
+    complain_of_beats,
     letters_of,
     line_options,
     page_options,
@@ -30,7 +30,7 @@ from namewright.pages.plan import PlanSettings, plan_pages
 from namewright.pages.press import Press
 from namewright.pages.summary import drawable
 from namewright.practice.groups import shared_letters
-from namewright.practice.order import Order, Placed, beats_that_do_not_fit, completed, order_class
+from namewright.practice.order import Order, Placed, completed, order_class
 from namewright.practice.weeks import DEFAULT_WEEKS, letter_weeks
 from namewright.settings import Support
 
@@ -62,8 +62,7 @@ def _run(options: argparse.Namespace) -> int:
     weeks = _weeks(options.weeks)
     before = earlier_groups(Path(options.groups_from)) if options.groups_from else None
     roster, work = roster_of(options), Work()
-    for child, sentence in beats_that_do_not_fit(roster.children):
-        complain(f"beats not used: {child.label} (line {child.line}): {sentence}")
+    complain_of_beats(roster)
     order = _ORDERS[options.order]
     placed = completed(order_class(roster.children, order, Support(options.support)), options.captions, before)
     plan = letter_weeks([each.child.practice for each in placed], weeks)
