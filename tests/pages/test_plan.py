@@ -156,7 +156,7 @@ def test_monday_in_family_order_names_one_family() -> None:
 def test_how_the_weeks_were_found_is_said() -> None:
     """A proved plan says so, and so does one that is not."""
     names = list(NAMES)
-    exact, greedy = letter_weeks(names), letter_weeks(names, most_states=0)
+    exact, greedy = letter_weeks(names), letter_weeks(names, most_steps=0)
     words = captions("en")
     assert "ruled out" in weeks_said(exact, len(names), words)
     assert "may exist" in weeks_said(greedy, len(names), words)

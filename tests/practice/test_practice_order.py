@@ -228,7 +228,16 @@ def test_groups_of_last_time_are_kept_by_label() -> None:
     placed = order_class([child(name, line) for line, name in enumerate(names, start=1)])
     before = {"Mira": 7, "Bob": 7, "Zuzel": 7, "Rami": 2, "Dod": 2, "Lia": 2, "Ilai": 2, "Gone": 3}
     after = {each.child.label: each.group for each in completed(placed, before=before)}
-    assert len({(before[label], after[label]) for label in names}) == 2
+    assert after == {label: before[label] for label in names}
+
+
+@given(ANY_CLASS, st.lists(st.integers(-1, 4), min_size=12, max_size=12))
+def test_every_child_has_a_group_whatever_was_said_of_last_time(children: list[Child], numbers: list[int]) -> None:
+    """Numbers below one say nothing; groups are numbered from one, and no child is without."""
+    before = {each.label: number for each, number in zip(children, numbers, strict=False)}
+    placed = completed(order_class(children), before=before)
+    assert [each.child for each in placed] == [each.child for each in order_class(children)]
+    assert all(each.group >= 1 for each in placed)
 
 
 def test_beats_are_the_teachers_where_given() -> None:

@@ -58,7 +58,7 @@ def test_greedy_beside_exact_on_random_classes() -> None:
     ratios = []
     for _ in range(60):
         names = [syllables(rng) + rng.choice(["", "n", "s", "r"]) for _ in range(rng.choice([8, 12, 18, 24]))]
-        exact, greedy = letter_weeks(names), letter_weeks(names, most_states=0)
+        exact, greedy = letter_weeks(names), letter_weeks(names, most_steps=0)
         assert (exact.exact, greedy.exact) == (True, False)
         ratios.append(greedy.cost / exact.cost)
     assert min(ratios) >= 1.0

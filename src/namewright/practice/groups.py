@@ -5,14 +5,20 @@ over all children, of the mean number of letters a child shares with the others 
 of five from winning by size alone. Up to nine children every grouping is tried; beyond that children are joined
 greedily and then exchanged for as long as an exchange helps. The answer depends on the names only, never on chance.
 
-Given the groups of last time, a grouping starts from those and moves as few children as the sizes allow: a child
-who joins is put where most letters are shared, a group left too small takes a child in or is spread, and all others
-stay. A class of one or two is one group. Out of scope: anything but letters; a teacher knows who works well together.
+Given the groups of last time, a grouping starts from those and moves as few children as the sizes allow: children
+who join are put where most letters are shared, a group left too small takes a child in or is spread, and all others
+stay; a group keeps its number. Where fewer than half of the children had a group, groups are made anew. A class of
+one or two is one group. Out of scope: anything but letters; a teacher knows who works well together.
+
+Measured on 200 random classes of 6 to 30 census names for each row, children who change group (as few as a matching
+of old and new groups allows): one joins, 3.6 on the mean without last time's groups and none with them; one leaves, 3.9
+and 0.9, never more than two. What that costs: after ten such changes to a class of 24, groups kept all along are
+worth 94 % of new ones on the mean of 40 classes, 86 % at the least.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Container, Iterator, Mapping, Sequence
 from itertools import combinations, islice
 
 from namewright.practice.weeks import Letters, letters_of
@@ -34,7 +40,7 @@ def group_class(names: Sequence[str], before: Sequence[Sequence[int]] = ()) -> G
     """
     sets = [letters_of(name) for name in names]
     _check(before, len(sets))
-    if any(before):
+    if 2 * sum(map(len, before)) >= len(sets) > 0:
         return _sorted(_kept(sets, [list(group) for group in before if group]))
     if len(sets) <= TRIED_WHOLE:
         return _sorted(max(_groupings(tuple(range(len(sets)))), default=(),
@@ -44,6 +50,23 @@ def group_class(names: Sequence[str], before: Sequence[Sequence[int]] = ()) -> G
     starts = [start for count in counts for start in (_greedy(sets, names, count), _dealt(sets, names, count))]
     tried = [_sorted(_exchanged(start, sets)) for start in starts]
     return max(tried, key=lambda each: (round(worth(each, sets), 6), _told(each, names)))
+
+
+def numbered(groups: Grouping, before: Mapping[int, int]) -> dict[int, int]:
+    """Return each place's group by number, from 1; ``before`` gives the numbers of last time by place.
+
+    A group keeps the number that most of its children had, where two want one the group with more of them; other
+    groups take the lowest numbers that are free, in their order.
+    """
+    wanted = sorted((-sum(before.get(place) == number for place in group), number, at)
+                    for at, group in enumerate(groups) for number in {before[p] for p in group if p in before})
+    kept: dict[int, int] = {}
+    for _, number, at in wanted:
+        if at not in kept and number not in kept.values():
+            kept[at] = number
+    free = iter([number for number in range(1, 2 * len(groups) + 1) if number not in kept.values()])
+    numbers = [kept[at] if at in kept else next(free) for at in range(len(groups))]
+    return {place: number for number, group in zip(numbers, groups, strict=True) for place in group}
 
 
 def worth(groups: Sequence[Sequence[int]], sets: Sequence[Letters]) -> float:
@@ -137,19 +160,20 @@ def _even(children: int, groups: int) -> list[int]:
     return [children // groups + (at < children % groups) for at in range(groups)]
 
 
-def _exchanged(groups: list[list[int]], sets: Sequence[Letters]) -> list[list[int]]:
-    """Move or swap two children for as long as it helps; every step gains, so it ends."""
+def _exchanged(groups: list[list[int]], sets: Sequence[Letters], settled: Container[int] = ()) -> list[list[int]]:
+    """Move or swap two children for as long as it helps, none of them settled; every step gains, so it ends."""
     table = [[len(one & other) for other in sets] for one in sets]
-    while any([_improved(groups, one, other, table) for one, other in combinations(range(len(groups)), 2)]):
+    while any([_improved(groups, one, other, table, settled) for one, other in combinations(range(len(groups)), 2)]):
         pass
     return groups
 
 
-def _improved(groups: list[list[int]], one: int, other: int, table: Sequence[Sequence[int]]) -> bool:
+def _improved(groups: list[list[int]], one: int, other: int, table: Sequence[Sequence[int]],
+              settled: Container[int]) -> bool:
     """Make the best swap or move between two groups; return whether there was one that helps."""
     left, right = groups[one], groups[other]
-    steps = list(_steps(left, right, table))
-    gain, going, coming = max(steps, key=lambda step: step[0])
+    steps = (step for step in _steps(left, right, table) if step[1] not in settled and step[2] not in settled)
+    gain, going, coming = max(steps, key=lambda step: step[0], default=(0.0, None, None))
     if gain <= _SLACK:
         return False
     groups[one] = [*(each for each in left if each != going), *([] if coming is None else [coming])]
@@ -191,15 +215,21 @@ def _mean(shared: int, size: int) -> float:
 
 
 def _kept(sets: Sequence[Letters], groups: list[list[int]]) -> list[list[int]]:
-    """Keep the groups, mend those of a size that will not do, and put whoever is new where most is shared."""
+    """Keep the groups, mend those of a size that will not do, and put whoever is new where most is shared.
+
+    Only those who are new are exchanged afterwards.
+    """
     placed = {place for group in groups for place in group}
     new = [place for place in range(len(sets)) if place not in placed]
     groups = [part for group in groups for part in _parted(group, sets)]
+    while len(new) >= LEAST and len(new) > sum(MOST - len(group) for group in groups):  # no room for all of them
+        groups.append(new[:LEAST])
+        new = new[LEAST:]
     for place in new:
         _join(place, groups, sets)
     while len(groups) > 1 and any(len(group) < LEAST for group in groups):
         _mend(groups, sets)
-    return groups
+    return _exchanged(groups, sets, placed)
 
 
 def _join(place: int, groups: list[list[int]], sets: Sequence[Letters]) -> None:

@@ -29,7 +29,7 @@ from namewright.practice.difficulty import (
     written_signs,
 )
 from namewright.practice.families import Family, family_of
-from namewright.practice.groups import group_class
+from namewright.practice.groups import group_class, numbered
 from namewright.practice.reason import for_parent, reason
 from namewright.practice.sequence import faces_left, practice_sequence
 from namewright.settings import Support
@@ -161,18 +161,19 @@ def completed(placed: Sequence[Placed], language: str = "en", before: Mapping[st
     """Return the same children with their beats and groups.
 
     Groups hang on the names and not on the order; they are numbered by the roster. ``before`` gives the group of
-    last time by label, from which a new one is made with as few moves as can be (see ``groups``).
+    last time by label, from which a new one is made with as few moves as can be (see ``groups``), its number kept.
     """
     roster = sorted(range(len(placed)), key=lambda at: placed[at].child.line)
-    names = [placed[at].child.practice for at in roster]
+    labels = [placed[at].child.label for at in roster]
+    earlier = {place: (before or {}).get(label, 0) for place, label in enumerate(labels)}
     old: dict[int, list[int]] = {}
-    for place, at in enumerate(roster):
-        group = (before or {}).get(placed[at].child.label)
-        if group is not None:
+    for place, group in earlier.items():
+        if group > 0:
             old.setdefault(group, []).append(place)
-    number = {roster[place]: count for count, group in enumerate(group_class(names, list(old.values())), start=1)
-              for place in group}
-    return tuple(_with_beats(replace(each, group=number[at]), language) for at, each in enumerate(placed))
+    groups = group_class([placed[at].child.practice for at in roster], list(old.values()))
+    number = numbered(groups, {place: group for group, places in old.items() for place in places})
+    return tuple(_with_beats(replace(placed[at], group=number[place]), language)
+                 for place, at in sorted(enumerate(roster), key=lambda pair: pair[1]))
 
 
 def _with_beats(each: Placed, language: str) -> Placed:
