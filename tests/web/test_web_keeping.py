@@ -7,17 +7,17 @@ import re
 import time
 from pathlib import Path
 from threading import Thread
-from urllib.error import HTTPError
 from urllib.parse import urlencode
 from urllib.request import urlopen
 
 import pytest
 from openpyxl import Workbook
 from pypdf import PdfReader
-from webhelp import MESSY, Program, Visitor, finished, token_in
+from webhelp import HOST, MESSY, Program, Visitor, finished, mark_in, token_in
 
 from namewright.classbook import Classbook
 from namewright.pages.page import Page
+from namewright.web import create_app
 from namewright.web.jobs import Job, Jobs
 
 PT_PER_MM = 72 / 25.4
@@ -240,13 +240,48 @@ def test_a_page_shown_is_the_page_printed(settled: Visitor) -> None:
     assert "choose" in tall.text
 
 
-def send(program: Program, form: dict[str, str], token: str) -> bool:
-    """Send a list from outside; return whether an answer came."""
-    data = urlencode({**form, "token": token}).encode()
+def test_a_page_of_another_class_changes_nothing_here(class_file: Path, settled: Visitor) -> None:
+    """Every form of a page that was opened for class A is refused by a program that has class B open.
+
+    What was typed stands on the page to copy, and the form comes back as it was, so that class A takes it later.
+    """
+    other_file = class_file.with_name("other.db")
+    other = Visitor(create_app({"CLASS": str(other_file), "HOSTS": [HOST]}))
+    assert other.keep("Wenna Praske\nTobin Yarrel\n").status_code == 302
+    page = settled.get("/class/list?new=1").text
+    token, mark, before = token_in(other.get("/").text), mark_in(page), other_file.read_bytes()
+    forms: list[tuple[str, dict[str, str]]] = [
+        ("/class/list", {"text": MESSY, "based": "1"}), ("/child/1/lines", {"line_height": "30", "after": "0"}),
+        ("/child/1/seen", {"day": "2026-03-02", "letter": "0", "note": "MESSY", "once": "k"}),
+        ("/class/choices", {"paper": "a4"}), ("/class/order", {"order": "name"}),
+        ("/print", {"what": "sheets", "who": "all", "paper": "a4"}), ("/child/1/lines/undo", {"after": "0"})]
+    for path, form in forms:
+        for sent in (token, token_in(page)):  # of this start of the program, and of the other's
+            answer = other.post(path, form, token=sent, mark=mark)
+            assert (answer.status_code, "belongs to another class" in answer.text) == (409, True), path
+            assert mark_in(answer.text.partition("<main")[2]) == mark
+    assert other_file.read_bytes() == before
+    back = other.post("/class/list", {"text": MESSY, "based": "1"}, mark=mark).text.partition("<main")[2]
+    assert "KIRRIN" in back.partition("readonly")[2].partition("</textarea>")[0]
+    assert settled.post("/class/list", {"text": MESSY, "based": "1"}, mark=mark_in(back)).status_code == 302
+
+
+def test_a_copy_of_a_class_is_another_class(class_file: Path, settled: Visitor) -> None:
+    """A copied file has the same random name, but children may differ by now, so its forms are its own."""
+    copy = class_file.with_name("copy.db")
+    copy.write_bytes(class_file.read_bytes())
+    other = Visitor(create_app({"CLASS": str(copy), "HOSTS": [HOST]}))
+    mark = mark_in(settled.get("/class").text)
+    assert other.post("/class/order", {"order": "name"}, mark=mark).status_code == 409
+    again = Visitor(create_app({"CLASS": str(class_file), "HOSTS": [HOST]}))
+    assert again.post("/class/order", {"order": "name"}, mark=mark).status_code == 302
+
+
+def send(program: Program, form: dict[str, str], first_page: str) -> bool:
+    """Send a list from outside; return whether it was taken."""
+    data = urlencode({**form, "token": token_in(first_page), "class": mark_in(first_page)}).encode()
     try:
         urlopen(f"{program.address}/class/list", data, timeout=20).read()
-    except HTTPError as error:
-        return error.code < 500
     except OSError:
         return False
     return True
@@ -257,17 +292,16 @@ def test_killed_during_a_save(class_file: Path, after_s: float) -> None:
     """A program killed while it saves leaves the old list or the new one, whole; sent again it is there once."""
     form = {"text": MESSY + "Wenna Praske\n", "based": "1", "practise": "given"}
     with Program(class_file) as first:
-        token = token_in(urlopen(first.address, timeout=20).read().decode())
-        assert send(first, {**form, "text": MESSY, "based": "0"}, token)
-        sending = Thread(target=send, args=(first, form, token))
+        page = urlopen(first.address, timeout=20).read().decode()
+        assert send(first, {**form, "text": MESSY, "based": "0"}, page)
+        sending = Thread(target=send, args=(first, form, page))
         sending.start()
         time.sleep(after_s)
         first.kill()
         sending.join()
     assert len(labels(class_file)) in (7, 8)
     with Program(class_file) as second:
-        token = token_in(urlopen(second.address, timeout=20).read().decode())
-        assert send(second, form, token)
+        assert send(second, form, urlopen(second.address, timeout=20).read().decode())
     with Classbook.open(class_file) as book:
         assert len(book.children(left=True)) == 8
         assert book.roster_id() == 2

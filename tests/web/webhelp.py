@@ -102,6 +102,13 @@ def token_in(page: str) -> str:
     return unescape(found[1])
 
 
+def mark_in(page: str) -> str:
+    """Return the mark of the class in the first form of a page."""
+    found = re.search(r'name="class" value="([^"]+)"', page)
+    assert found, page[:400]
+    return found[1]
+
+
 class Visitor:
     """A client that asks as a browser on this machine would."""
 
@@ -113,10 +120,11 @@ class Visitor:
         return self.client.get(path, headers={"Host": HOST, **_named(headers)})
 
     def post(self, path: str, data: Mapping[str, str | Sequence[str]], *, token: str | None = None,
-             **headers: str) -> TestResponse:
-        """Send a form, with a token from the first page unless one is given; empty sends none."""
-        given = token_in(self.get("/").text) if token is None else token
-        form = {**data, **({"token": given} if given else {})}
+             mark: str | None = None, **headers: str) -> TestResponse:
+        """Send a form, with token and mark of the class from the first page unless given; an empty one is not sent."""
+        first = self.get("/gate" if self.client.application.config["PASSPHRASE"] else "/").text
+        token, mark = token_in(first) if token is None else token, mark_in(first) if mark is None else mark
+        form = {**data, **{key: text for key, text in (("token", token), ("class", mark)) if text}}
         return self.client.post(path, data=form, headers={"Host": HOST, "Origin": f"http://{HOST}", **_named(headers)})
 
     def keep(self, text: str) -> TestResponse:

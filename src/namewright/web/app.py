@@ -17,13 +17,14 @@ from werkzeug.exceptions import HTTPException
 
 from namewright.classbook import ClassbookError
 from namewright.web import aide, family, gate, guard, home, lines, printing, room, roster, seen, tongue
-from namewright.web.desk import KEY, Desk, close_book, desk
+from namewright.web.desk import KEY, Desk, class_mark, close_book, desk
 from namewright.web.jobs import where
 from namewright.web.pictures import CannotDraw
 
 MOST_BYTES = 3_000_000  # a class's spreadsheet is a hundredth of it
 MOST_FORM_BYTES = 400_000
 MOST_FIELDS = 1000
+_TYPED = ("text", "line", "letters", "note")  # what somebody would not like to type again
 _SAID = {400: "failed", 403: "refused", 404: "gone", 405: "method", 413: "large", 429: "wait"}
 
 
@@ -44,7 +45,7 @@ def create_app(config: Mapping[str, Any]) -> Flask:
     app.extensions[KEY] = Desk(Path(app.config["CLASS"]))
     app.jinja_env.trim_blocks = app.jinja_env.lstrip_blocks = True
     app.teardown_request(close_book)
-    guard.install(app, app.config["HOSTS"], guard.Seal())
+    guard.install(app, app.config["HOSTS"], guard.Seal(), class_mark)
     gate.install(app)
     for pages in (home, roster, room, printing, aide, lines, seen, family):
         app.register_blueprint(pages.pages)
@@ -70,6 +71,7 @@ def _say_errors(app: Flask) -> None:
     app.register_error_handler(ClassbookError, _class_problem)
     app.register_error_handler(CannotDraw, _class_problem)
     app.register_error_handler(guard.StaleForm, _send_again)
+    app.register_error_handler(guard.OtherClass, _other_class)
     app.register_error_handler(500, _http_problem)
 
 
@@ -87,5 +89,16 @@ def _class_problem(error: ClassbookError | CannotDraw) -> tuple[str, int]:
 
 def _send_again(_: guard.StaleForm) -> tuple[str, int]:
     """Show what an older form held, ready to be sent once more: only our own pages come so far."""
-    fields = [(key, text) for key, text in request.form.items(multi=True) if key != guard.TOKEN_FIELD]
-    return render_template("stale.html", fields=fields, had_file=bool(request.files)), 403
+    return render_template("stale.html", fields=_fields(), had_file=bool(request.files)), 403
+
+
+def _fields() -> list[tuple[str, str]]:
+    ours = (guard.TOKEN_FIELD, guard.CLASS_FIELD)
+    return [(key, text) for key, text in request.form.items(multi=True) if key not in ours]
+
+
+def _other_class(_: guard.OtherClass) -> tuple[str, int]:
+    """Say that a form belongs to another class, and keep what was typed for it on the page."""
+    typed = [text for key, text in _fields() if key in _TYPED and text.strip()]
+    return render_template("other.html", fields=_fields(), typed="\n".join(typed), file=desk().path.name,
+                           of=request.form.get(guard.CLASS_FIELD, "")), 409

@@ -17,7 +17,7 @@ from typing import TypeVar, cast
 
 from flask import abort, current_app, g
 
-from namewright.classbook import BookChild, Classbook
+from namewright.classbook import BookChild, Classbook, ClassbookError
 from namewright.pages.press import Press
 from namewright.practice.order import Order, Placed, completed, order_class
 from namewright.settings import Support
@@ -86,6 +86,17 @@ def book() -> Classbook:
     if "book" not in g:
         g.book = Classbook.open(desk().path)
     return cast(Classbook, g.book)
+
+
+def class_mark() -> str:
+    """Return what tells the class that is open from every other, copies of its file included; no text where none opens.
+
+    The path is hashed with the class's random name, so that nothing of it can be read on a page.
+    """
+    try:
+        return hashlib.sha256(f"{book().class_id} {desk().path.absolute()}".encode()).hexdigest()[:32]
+    except ClassbookError:
+        return ""  # the page that says why cannot show a form of this class
 
 
 def close_book(_: BaseException | None = None) -> None:

@@ -3,14 +3,15 @@
 Only our own address is answered (a foreign ``Host`` is how a web page elsewhere would reach a server on this
 machine by a changed name entry), only our own pages may send forms, and an answer may load nothing from elsewhere.
 A form carries a token that this start of the program signed; its random half also tells two sendings of one form
-from two forms. Out of scope: the passphrase of a shared class (``gate``).
+from two forms. It carries a mark of its class too: a page left open from one class must not change another that is
+served at the same address later. Out of scope: the passphrase of a shared class (``gate``).
 """
 
 from __future__ import annotations
 
 import hmac
 import secrets
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field
 from hashlib import sha256
 
@@ -29,7 +30,8 @@ _HEADERS = {
     "X-Frame-Options": "DENY",
 }
 _SAFE_METHODS = frozenset({"GET", "HEAD", "OPTIONS"})
-TOKEN_FIELD = "token"
+TOKEN_FIELD, CLASS_FIELD = "token", "class"
+_OF_NO_CLASS = frozenset({"gate", "home.choose_tongue"})
 
 
 @dataclass(frozen=True)
@@ -56,22 +58,34 @@ class StaleForm(Exception):
     """A form of ours from before this start of the program: to be shown again with what was typed."""
 
 
-def install(app: Flask, hosts: Iterable[str], seal: Seal) -> None:
-    """Lay the rules over an application. ``hosts`` are the addresses, with port, that are ours."""
+class OtherClass(Exception):
+    """A form of another class's page: to be shown again, and nothing of it kept here."""
+
+
+def install(app: Flask, hosts: Iterable[str], seal: Seal, mark: Callable[[], str]) -> None:
+    """Lay the rules over an application.
+
+    ``hosts`` are the addresses, with port, that are ours; ``mark`` returns what tells the class that is open now.
+    """
     ours = frozenset(hosts)
 
     def check() -> None:
         refuse_strangers(request, ours)
-        if request.method not in _SAFE_METHODS and seal.nonce(request.form.get(TOKEN_FIELD, "")) is None:
+        if request.method in _SAFE_METHODS:
+            return
+        if request.endpoint not in _OF_NO_CLASS and request.form.get(CLASS_FIELD) != mark():
+            raise OtherClass
+        if seal.nonce(request.form.get(TOKEN_FIELD, "")) is None:
             raise StaleForm
 
     app.before_request(check)
     app.after_request(_guarded)
-    app.context_processor(lambda: {"token": lambda: _hidden(seal.token())})
+    app.context_processor(lambda: {"token": lambda of=None: _hidden(seal.token(), mark() if of is None else of)})
 
 
-def _hidden(token: str) -> Markup:
-    return Markup('<input type="hidden" name="{}" value="{}">').format(TOKEN_FIELD, token)
+def _hidden(token: str, mark: str) -> Markup:
+    field = Markup('<input type="hidden" name="{}" value="{}">')
+    return field.format(TOKEN_FIELD, token) + field.format(CLASS_FIELD, mark)
 
 
 def refuse_strangers(asked: Request, ours: frozenset[str]) -> None:

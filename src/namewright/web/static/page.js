@@ -209,7 +209,7 @@ if (measure) {
 const own = one("form[data-own]");
 if (own) {
   const row = one("#own-row"), page = one("#preview"), said = one("#preview-said"), height = one("#own-said");
-  const asked = () => { const form = new FormData(own); for (const key of ["token", "after", "who"]) form.delete(key); return new URLSearchParams(form); };
+  const asked = () => { const form = new FormData(own); for (const key of ["token", "class", "after", "who"]) form.delete(key); return new URLSearchParams(form); };
   const showRow = lively(() => draw(row, row.dataset.src + "?" + asked(), null));
   const showPage = lively(() => draw(page, page.dataset.src + "&" + asked(), said));
   let wait;
