@@ -17,6 +17,7 @@ from hypothesis import strategies as st
 
 from namewright.classbook import Classbook, ClassbookError
 from namewright.classbook.export import TABLES, export_csv, import_csv
+from namewright.classbook.schema import MIGRATIONS
 from namewright.classbook.stages import Stage
 from namewright.settings import Support
 
@@ -33,6 +34,7 @@ def path(tmp_path: Path) -> Path:
         book.observe(1, "2026-09-11", [0, 2], support=Support.LIGHT, stage=Stage.READABLE)
         book.strike(note.id)
         book.update_roster("Mira Quill\n")
+        book.keep_groups({1: 2})
     return place
 
 
@@ -115,7 +117,7 @@ def test_nothing_is_written_over(path: Path, tmp_path: Path) -> None:
 
 @pytest.mark.parametrize(("file", "change", "words"), [
     ("children.csv", None, "has no children.csv"),
-    ("version.csv", ("2", "99"), "version 99"),
+    ("version.csv", (str(len(MIGRATIONS)), "99"), "version 99"),
     ("children.csv", ("practice", "name"), "should have the columns"),
     ("children.csv", ("Mira,Mira", "Mira,,Mira"), "Row 2 of children.csv has"),
     ("observations.csv", ("1,1,2026", "1,77,2026"), "does not fit the rest"),
@@ -140,9 +142,10 @@ def test_a_spoilt_export_makes_no_class(path: Path, tmp_path: Path, file: str, c
 
 
 def test_an_export_of_the_first_version_comes_back(path: Path, tmp_path: Path) -> None:
-    """An export from before the class had a name of its own, and children these two columns, is still read."""
+    """An export from before the class had a name, children these two columns, and groups were kept, is still read."""
     export_csv(path, tmp_path / "out")
     (tmp_path / "out" / "class.csv").unlink()
+    (tmp_path / "out" / "groups.csv").unlink()
     (tmp_path / "out" / "version.csv").write_text("version\r\n1\r\n")
     children = tmp_path / "out" / "children.csv"
     rows = list(csv.reader(io.StringIO(children.read_text(encoding="utf-8-sig"), newline="")))
@@ -151,7 +154,7 @@ def test_an_export_of_the_first_version_comes_back(path: Path, tmp_path: Path) -
     import_csv(tmp_path / "out", tmp_path / "back.db")
     before, after = content(path), content(tmp_path / "back.db")
     assert len(after.pop("class")) == 1
-    assert after == {table: rows for table, rows in before.items() if table != "class"}
+    assert after == {table: rows for table, rows in before.items() if table != "class"} | {"groups": []}
 
 
 def test_what_is_no_export_is_said(path: Path, tmp_path: Path) -> None:

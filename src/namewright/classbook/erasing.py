@@ -22,13 +22,14 @@ from namewright.names.words import fold
 from namewright.settings import NamePart
 
 _OF_CHILDREN = (
+    "DELETE FROM groups WHERE child_id = ?",
     "DELETE FROM observations WHERE child_id = ?",
     "DELETE FROM settings WHERE child_id = ?",
     "DELETE FROM changes WHERE save_id IN (SELECT id FROM saves WHERE child_id = ?)",
     "DELETE FROM saves WHERE child_id = ?",
     "DELETE FROM children WHERE id = ?",
 )
-_OF_ALL = ("observations", "settings", "changes", "saves", "children", "rosters", "class_settings")
+_OF_ALL = ("groups", "observations", "settings", "changes", "saves", "children", "rosters", "class_settings")
 
 
 @dataclass(frozen=True, slots=True)

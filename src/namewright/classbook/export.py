@@ -32,9 +32,9 @@ from namewright.classbook.store import Classbook
 # Each table after those it refers to, and the key its rows stand by.
 TABLES: Mapping[str, str] = {
     "class": "id", "rosters": "id", "children": "id", "class_settings": "key", "settings": "child_id, key",
-    "saves": "id", "changes": "rowid", "observations": "id",
+    "saves": "id", "changes": "rowid", "observations": "id", "groups": "child_id",
 }
-_SINCE = {"class": 2}  # the version of the tables that brought one; the others were there from the first
+_SINCE = {"class": 2, "groups": 3}  # the version of the tables that brought one; the others were there from the first
 _VERSION = "version"
 _RISKY = ("=", "+", "-", "@", "\t", "\r", "\n", "＝", "＋", "－", "＠")
 _MOST_BYTES = 256 * 1024 * 1024

@@ -82,6 +82,12 @@ MIGRATIONS: tuple[Migration, ...] = (
         "CREATE TABLE class (id TEXT PRIMARY KEY NOT NULL)",
         "INSERT INTO class VALUES (lower(hex(randomblob(16))))",
     ),
+    (
+        # The group of the newest plan of each child who is here, from which the next one is made.
+        """CREATE TABLE groups (
+            child_id INTEGER PRIMARY KEY REFERENCES children (id),
+            number INTEGER NOT NULL CHECK (number > 0))""",
+    ),
 )
 
 

@@ -194,6 +194,22 @@ class Classbook:
         with self._reading():
             return saves.history(self._db, child_id)
 
+    # --- groups ---------------------------------------------------------------------------------------
+
+    def groups(self) -> dict[int, int]:
+        """Return the group, from 1, of each child who is here and was in one when they were kept last, by id."""
+        with self._reading():
+            return dict(self._db.execute("SELECT child_id, number FROM groups JOIN children ON children.id = child_id "
+                                         "WHERE left_at IS NULL ORDER BY child_id"))
+
+    def keep_groups(self, groups: Mapping[int, int]) -> None:
+        """Keep these groups, by id of child, in place of those of last time; the file is not touched by the same."""
+        if self.groups() == groups:
+            return
+        with self.changing():
+            self._db.execute("DELETE FROM groups")
+            self._db.executemany("INSERT INTO groups VALUES (?, ?)", sorted(groups.items()))
+
     # --- erasing for good -----------------------------------------------------------------------------
 
     def erase(self, child_ids: Iterable[int], *, who: str = "", when: When = None) -> Erased:

@@ -1,17 +1,26 @@
-"""``namewright plan``: who practises what next, with whom, and which letters the weeks bring."""
+"""``namewright plan``: who practises what next, with whom, and which letters the weeks bring.
+
+From a list, or from the class's own file: then paper, lines and the like are as set for the class where the command
+line says nothing, and the groups of one plan are kept in the file for the next.
+"""
 
 from __future__ import annotations
 
 import argparse
 import json
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
+from contextlib import nullcontext
+from dataclasses import replace
 from pathlib import Path
 
+from namewright.classbook import BookChild, Classbook, ClassbookError, grouping, keys
 from namewright.classwork import Work
+from namewright.commands.book import opened
 from namewright.commands.common import (
     Commands,
     Refusal,
     closing,
+    complain,
     complain_of_beats,
     letters_of,
     line_options,
@@ -23,6 +32,7 @@ from namewright.commands.common import (
     write,
 )
 from namewright.lines.tuned import tuned
+from namewright.names.model import Roster
 from namewright.pages.groupsheet import GroupSettings, group_page
 from namewright.pages.page import Page
 from namewright.pages.paper import Paper
@@ -35,12 +45,23 @@ from namewright.practice.weeks import DEFAULT_WEEKS, letter_weeks
 from namewright.settings import Support
 
 _ORDERS = {"easiest": Order.PRACTICE, "need": Order.NEED, "family": Order.FAMILY}
+_OF_CLASS = {"paper": "paper", "captions": "language", "support": "support", "ruling": "ruling", "order": "order"}
+_SQLITE = b"SQLite format 3\x00"
+
+
+class _Usual(str):
+    """What holds where the command line says nothing: a class's own setting goes before it."""
+
+    __slots__ = ()
 
 
 def add(commands: Commands) -> None:
     """Add the words of the command."""
     parser = commands.add_parser("plan", help="one or two pages for you: who practises what next, and with whom",
-                                 conflict_handler="resolve")
+                                 conflict_handler="resolve",
+                                 description="From your class list, or from the class’s own file (“namewright class” "
+                                             "makes it): then pages look as set for the class, and children stay in "
+                                             "their groups from one plan to the next.")
     roster_options(parser)
     page_options(parser)
     parser.add_argument("--order", choices=list(_ORDERS), default="easiest",
@@ -48,31 +69,97 @@ def add(commands: Commands) -> None:
                              "family: by how the own first letter is written (%(default)s)")
     parser.add_argument("--weeks", default=str(DEFAULT_WEEKS), metavar="N",
                         help="how many letters of the week to plan (%(default)s)")
-    parser.add_argument("--groups-from", metavar="FILE",
-                        help="keep the groups of an earlier “namewright order --format json -o FILE” as far as can be")
+    groups = parser.add_mutually_exclusive_group()
+    groups.add_argument("--groups-from", metavar="FILE",
+                        help="keep the groups of an earlier “namewright order --format json -o FILE” as far as can be; "
+                             "a class’s file keeps them by itself")
+    groups.add_argument("--new-groups", action="store_true",
+                        help="make groups anew, and keep none of those that the class’s file has from last time")
     parser.add_argument("--group-sheets", metavar="FILE",
                         help="also write a sheet for every group, with the letters its children share")
     line_options(parser)
     parser.add_argument("--hand", help=argparse.SUPPRESS)
     parser.add_argument("--landscape", action="store_true", help=argparse.SUPPRESS)
+    for word in (*_OF_CLASS, "practise"):
+        parser.set_defaults(**{word: _Usual(parser.get_default(word))})
     parser.set_defaults(run=_run)
 
 
 def _run(options: argparse.Namespace) -> int:
     weeks = _weeks(options.weeks)
     before = earlier_groups(Path(options.groups_from)) if options.groups_from else None
-    roster, work = roster_of(options), Work()
-    complain_of_beats(roster)
-    order = _ORDERS[options.order]
-    placed = completed(order_class(roster.children, order, Support(options.support)), options.captions, before)
-    plan = letter_weeks([each.child.practice for each in placed], weeks)
-    settings = PlanSettings(Paper(options.paper), options.binding, order, options.captions)
-    write(plan_pages(work.press, placed, plan, settings), options)
-    if options.group_sheets:
-        sheets = GroupSettings(tuned(ruling_of(options), tuning_of(options)), Paper(options.paper), options.binding,
-                               options.captions, letters_of(options))
-        write(_group_pages(work.press, placed, sheets), options, options.group_sheets)
+    with opened(options.roster) if _is_class(options.roster) else nullcontext() as book:
+        members = book.children() if book else ()
+        kept = _settled(options, book) if book else {}
+        roster, work = _roster_of(options.roster, members) if book else roster_of(options), Work()
+        complain_of_beats(roster)
+        order = _ORDERS[options.order]
+        ordered = order_class(roster.children, order, Support(options.support))
+        if book and before is None:
+            placed = grouping.with_groups(book, members, ordered, options.captions, anew=options.new_groups)
+        else:
+            placed = completed(ordered, options.captions, before)
+        plan = letter_weeks([each.child.practice for each in placed], weeks)
+        settings = PlanSettings(Paper(options.paper), options.binding, order, options.captions)
+        write(plan_pages(work.press, placed, plan, settings), options)
+        if options.group_sheets:
+            write(_group_pages(work.press, placed, _sheet_settings(options, kept)), options, options.group_sheets)
+        if book:
+            _keep(book, members, placed)
     return closing(work, roster)
+
+
+# --- from the class's file ---------------------------------------------------------------------------
+
+
+def _is_class(roster: str) -> bool:
+    """Say whether a file is a class's: by how it begins, whatever it is called."""
+    path = Path(roster)
+    if roster == "-" or not path.is_file():
+        return False
+    with path.open("rb") as file:
+        return file.read(len(_SQLITE)) == _SQLITE
+
+
+def _roster_of(shown: str, members: Sequence[BookChild]) -> Roster:
+    """Return the children of a class; how each line of its list was read was told when it was taken."""
+    if not members:
+        raise Refusal(f"there is no child in {shown} yet; “namewright class {shown} --from ROSTER” takes a list")
+    return Roster(tuple(one.child for one in members), ())
+
+
+def _settled(options: argparse.Namespace, book: Classbook) -> Mapping[str, str]:
+    """Return the class's settings, those put into the options for which the command line says nothing."""
+    if not isinstance(options.practise, _Usual):
+        raise Refusal("the class’s file says which part of each name is practised; leave out --practise")
+    kept = book.class_settings
+    for word, key in _OF_CLASS.items():
+        if isinstance(getattr(options, word), _Usual) and key in kept:
+            setattr(options, word, kept[key])
+    options.binding = options.binding or kept.get("binding") == "on"
+    options.order = options.order if options.order in _ORDERS else "easiest"
+    return kept
+
+
+def _keep(book: Classbook, members: Sequence[BookChild], placed: Sequence[Placed]) -> None:
+    """Keep the groups for next time; a file that cannot be changed is said, and the plan is there all the same."""
+    try:
+        grouping.keep(book, members, placed)
+    except ClassbookError as error:
+        complain(f"the plan is made, but its groups are not kept for next time: {error}")
+
+
+# --- sheets for groups -------------------------------------------------------------------------------
+
+
+def _sheet_settings(options: argparse.Namespace, kept: Mapping[str, str]) -> GroupSettings:
+    """Return the settings of the sheets; what the command line says goes before what is set for the class."""
+    of_class = keys.tuning_of(kept)
+    if options.line_height is not None:
+        of_class = replace(of_class, line_height=None)
+    ruling = tuned(ruling_of(options), tuning_of(options).over(of_class))
+    return GroupSettings(ruling, Paper(options.paper), options.binding, options.captions,
+                         letters_of(options).over(keys.letters_of(kept)))
 
 
 def _group_pages(press: Press, placed: Sequence[Placed], settings: GroupSettings) -> Iterator[Page]:

@@ -1,0 +1,31 @@
+"""The groups of a class, kept from one plan to the next, so that children stay together without anybody's doing.
+
+A plan asks ``with_groups`` for the groups, which starts from those that are kept and moves as few children as it can,
+and then ``keep`` to keep what came of it. Only children who are here have a group; whoever left, and comes back,
+is placed as a child who joins. Out of scope: who shares letters with whom (``practice.groups``).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from namewright.classbook.records import BookChild
+from namewright.classbook.store import Classbook
+from namewright.practice.order import Placed, completed
+
+
+def with_groups(book: Classbook, children: Sequence[BookChild], placed: Sequence[Placed], language: str = "en", *,
+                anew: bool = False) -> tuple[Placed, ...]:
+    """Return the same children with their beats and groups, from the groups of last time unless ``anew``.
+
+    ``children`` are the whole class as the book has it now, ``placed`` the same in an order. Nothing is changed in
+    the class. Raises ClassbookError.
+    """
+    before = {} if anew else book.groups()
+    return completed(placed, language, {one.child.label: before[one.id] for one in children if one.id in before})
+
+
+def keep(book: Classbook, children: Sequence[BookChild], placed: Sequence[Placed]) -> None:
+    """Keep the groups of the whole class for next time. Raises ClassbookError where the file cannot be changed."""
+    ids = {one.child.line: one.id for one in children}
+    book.keep_groups({ids[each.child.line]: each.group for each in placed})
