@@ -1,8 +1,9 @@
 """Stroke cues for a model: a start dot, the number of the stroke, and an arrow in the direction of travel.
 
 Millimetres, y down, about the letter's own origin. A cue is placed only where it is free: a number touches no
-stroke, no printed guide line and no other cue; an arrow touches no stroke and no other cue. Cues are worked
-out letter by letter, inside the white that belongs to the letter, so that neighbours never meet.
+stroke, no printed guide line and no other cue, and stands nearer to its own start than to any other; an arrow
+touches no stroke and no other cue. Cues are worked out letter by letter, inside the white that belongs to the
+letter, so that neighbours never meet.
 """
 
 from __future__ import annotations
@@ -21,6 +22,11 @@ from namewright.lines.setting import InkLetter, SetLine, Typecase
 
 _CLEAR_MM = 0.2
 _FLAT_MM = 0.02
+# Where a number may stand: how far from its start, the nearest first, and at what turn from the direction of travel,
+# behind the start first. The turns that most letters take come first, so that their numbers stand alike.
+_NUMBER_RINGS = (1.0, 1.1, 1.25, 1.4, 1.6, 1.8, 2.0, 2.25, 2.5)
+_NUMBER_TURNS = (180, 135, 225, 100, 260, 70, 290, 40, 320,
+                 165, 195, 150, 210, 120, 240, 85, 275, 55, 305, 25, 335, 10, 350)
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,7 +101,8 @@ class CueMaker:
         numbers: list[tuple[int, Point]] = []
         arrows: list[tuple[Point, ...]] = []
         for count, stroke in enumerate(letter.strokes, 1):
-            centre = next((at for at in self._number_places(stroke) if taken.number_fits(at)), None)
+            centre = next((at for at in self._number_places(stroke)
+                           if taken.is_nearest(stroke.start, at) and taken.number_fits(at)), None)
             if centre is not None:
                 numbers.append((count, centre))
                 taken.add_box(taken.number_box(centre))
@@ -111,13 +118,12 @@ class CueMaker:
         (x, y), heading = stroke.start, _heading(stroke)
         free = 0.85 * self.pens.model_mm + _CLEAR_MM
         across, along = free + 0.3 * self.number_mm, free + 0.5 * self.number_mm
-        for ring in (1.0, 1.25, 1.6, 2.0, 2.5):
-            for turn in (180, 135, 225, 100, 260, 70, 290, 40, 320):
-                angle = heading + math.radians(turn)
-                yield (x + ring * across * math.cos(angle), y + ring * along * math.sin(angle))
+        for ring, turn in itertools.product(_NUMBER_RINGS, _NUMBER_TURNS):
+            angle = heading + math.radians(turn)
+            yield (x + ring * across * math.cos(angle), y + ring * along * math.sin(angle))
 
     def _arrow_places(self, stroke: Stroke) -> Iterator[tuple[Point, ...]]:
-        """Yield arrows beside a stroke, those near its start first."""
+        """Yield arrows beside a stroke, those near its start first, at last those that reach over its end."""
         track = flatten(stroke.segments, _FLAT_MM)
         length = sum(math.dist(a, b) for a, b in itertools.pairwise(track))
         steps = max(8, min(60, round(length / (0.06 * self.ruling.x_height_mm))))
@@ -126,10 +132,21 @@ class CueMaker:
             reach_mm = max(least, share * self.ruling.x_height_mm)
             reach = max(1, min(steps, round(reach_mm * steps / length)))
             for begin in range(0, max(1, min(steps - reach, steps * 3 // 4)) + 1, max(1, steps // 16)):
-                for away in (1.0, 1.4, 1.9):
-                    offset = away * (self.pens.model_mm / 2 + _CLEAR_MM + 0.05 * self.ruling.x_height_mm)
-                    for side in (-1.0, 1.0):
-                        yield _arrow(points[begin], points[min(begin + reach, steps)], side * offset, reach_mm)
+                yield from self._beside(points[begin], points[min(begin + reach, steps)], reach_mm)
+        (ax, ay), (bx, by) = points[-2:]
+        ux, uy = (bx - ax) * steps / length, (by - ay) * steps / length
+        for share, least in ((0.24, 1.2), (0.15, 0.9)):  # beside a short bar a stem leaves no room for all of an arrow
+            reach_mm = max(least, share * self.ruling.x_height_mm)
+            for over in (0.25 * reach_mm, 0.5 * reach_mm, 0.75 * reach_mm):
+                tip = (bx + over * ux, by + over * uy)
+                yield from self._beside((tip[0] - reach_mm * ux, tip[1] - reach_mm * uy), tip, reach_mm)
+
+    def _beside(self, begin: Point, end: Point, reach_mm: float) -> Iterator[tuple[Point, ...]]:
+        """Yield arrows on either side of the way from ``begin`` to ``end``, the nearest first."""
+        for away in (1.0, 1.4, 1.9):
+            offset = away * (self.pens.model_mm / 2 + _CLEAR_MM + 0.05 * self.ruling.x_height_mm)
+            for side in (-1.0, 1.0):
+                yield _arrow(begin, end, side * offset, reach_mm)
 
 
 class _Taken:
@@ -148,6 +165,11 @@ class _Taken:
         self.top = -ruling.line_height_mm - maker.headroom_mm
         self.bottom = ruling.descender_mm
         self.rules = [-ruling.height_of(line) for line in Line if line in ruling.lines]
+
+    def is_nearest(self, start: Point, centre: Point) -> bool:
+        """Return whether a start is nearer than those of other strokes: a reader gives a number to the nearest."""
+        reach = math.dist(start, centre)
+        return all(math.dist(other, centre) > reach for other in self.starts if math.dist(other, start) > _FLAT_MM)
 
     def number_box(self, centre: Point) -> Bounds:
         half = self.maker.number_mm / 2
