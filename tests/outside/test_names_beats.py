@@ -109,3 +109,15 @@ def test_spanish_numbers() -> None:
     assert len(words) > 1000
     same = sum(len(beats(word, "es").parts) == len(pylabeador.syllabify(word.lower())) for word in words)
     assert same / len(words) >= 0.99
+
+
+@pytest.mark.parametrize(("name", "parts", "known"), [
+    ("Maté", "Ma té", False), ("Rosé", "Ro sé", False), ("Noé", "No é", False),  # mate, rose, noe are other words
+    ("José", "Jo sé", True), ("Zoë", "Zo ë", True), ("Renée", "Re née", True),   # spelling and dictionary agree
+    ("Seán", "Seán", False), ("Nguyễn", "Ngu yễn", False),                       # the dictionary's number, as a guess
+    ("Kate", "Kate", True), ("Sean", "Sean", True),
+])
+def test_a_marked_name_is_not_the_plain_word_that_the_dictionary_holds(name: str, parts: str, known: bool) -> None:
+    """The CMU dictionary writes no marks: a marked name is known only where its own spelling says the same."""
+    found = beats(name)
+    assert (" ".join(found.parts), found.known) == (parts, known)

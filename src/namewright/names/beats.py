@@ -97,15 +97,25 @@ def _spelled_aloud(word: str) -> bool:
 
 
 def _hearts(letters: tuple[str, ...], language: str) -> tuple[tuple[int, ...], bool]:
-    """Return the indices of the letters that are hearts of beats, as many as the dictionary says if it does."""
+    """Return the indices of the letters that are hearts of beats, as many as the dictionary says if it does.
+
+    The dictionary has no marks: it is sure of a marked word only where the spelling says the same, and it is wrong
+    about one that ends in a marked e, which is always heard (Maté is not mate).
+    """
     sure = weights(letters, language)
     possible = [(weight, -at) for at, weight in enumerate(sure) if weight is not None]
+    spelt = sum(weight > 0 for weight, _ in possible)
     number = _listed(letters) if language.casefold().startswith("en") else None
-    known = number is not None and number <= max(1, len(possible))
-    if number is None or not known:
-        number = sum(weight > 0 for weight, _ in possible)
+    usable = number is not None and number <= max(1, len(possible))
+    if number is None or not usable or (number < spelt and letters[-1].casefold() != "e" == plain(letters[-1])):
+        number, usable = spelt, False
+    known = usable and (number == spelt or not any(map(_has_mark, letters)))
     likeliest = sorted(possible, reverse=True)[: max(1, number)]
     return tuple(sorted(-at for _, at in likeliest)), known
+
+
+def _has_mark(letter: str) -> bool:
+    return is_letter(letter) and plain(letter) != letter.casefold()
 
 
 def _listed(letters: tuple[str, ...]) -> int | None:
