@@ -20,6 +20,7 @@ from namewright.pages.press import Press
 
 TEXT_MM = 1.9  # x-height of captions; with its ascenders that is type of about 11 pt
 CHECK_BAR_MM = 50.0
+CHECK_NOTE_MM = 1.5  # x-height of the note at the check bar
 ROW_CLEAR_MM = 2.0  # white that stays between a mark or tail and the next row
 
 GUIDE_STYLES = {
@@ -150,11 +151,12 @@ def fold_line(x0: float, x1: float, y: float) -> Ink:
     return Ink(_FOLD_STYLE, (line(x0, y, x1, y),))
 
 
-def check_bar(press: Press, words: str, x: float, y: float) -> tuple[Ink, ...]:
-    """Return the bar of exactly 50 mm, centre of end tick to centre of end tick, and its note."""
+def check_bar(press: Press, words: str, x: float, y: float, *, note_above: bool = False) -> tuple[Ink, ...]:
+    """Return the bar of exactly 50 mm, centre of end tick to centre of end tick, and its note beside or above it."""
     bar = Ink(Style(0.25, BLACK), (line(x, y, x + CHECK_BAR_MM, y), line(x, y - 1.3, x, y + 1.3),
                                    line(x + CHECK_BAR_MM, y - 1.3, x + CHECK_BAR_MM, y + 1.3)))
-    return (bar, text_at(press, words, x + CHECK_BAR_MM + 3, y + 0.8, 1.5))
+    note = (x, y - 3.1) if note_above else (x + CHECK_BAR_MM + 3, y + 0.8)
+    return (bar, text_at(press, words, *note, CHECK_NOTE_MM))
 
 
 def tile_boxes(press: Press, tiles: TileRows, x: float, y: float, *, hint: bool) -> tuple[Tile | Ink, ...]:

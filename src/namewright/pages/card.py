@@ -25,7 +25,8 @@ from namewright.units import MM_PER_INCH
 
 CARD_EDGE_MM = 8.0  # more than the 6.35 mm that printers may leave white
 _SHEET_EDGE_MM = 5.0  # cut lines may come nearer to the edge of the sheet than letters may
-_BAR_ROOM_MM = 5.0
+_BAR_ROOM_MM = 5.0  # over the cards of a sheet
+_FOOT_ROOM_MM = 9.0  # at the foot of a card, for the check bar and the note above it
 _CUT_STYLE = Style(0.15, RULE, (3.0, 2.0))
 
 
@@ -60,7 +61,8 @@ class CardSettings:
 def card_page(press: Press, name: str, label: str, settings: CardSettings) -> Page:
     """Return one card on a page of its own size. Raises MissingLetters or DoesNotFit."""
     width, height = settings.size.size_mm
-    return checked(Page(width, height, tuple(_card_items(press, name, settings)), outline=label, edge_mm=CARD_EDGE_MM))
+    items = tuple(_card_items(press, name, settings, with_bar=True))
+    return checked(Page(width, height, items, outline=label, edge_mm=CARD_EDGE_MM))
 
 
 def card_sheet(press: Press, name: str, label: str, settings: CardSettings, paper: Paper) -> Page:
@@ -73,10 +75,11 @@ def card_sheet(press: Press, name: str, label: str, settings: CardSettings, pape
         (paper.size_mm, paper.size_mm[::-1]), key=lambda side: int(side[0] // width) * int(side[1] // height))
     across, down = int(sheet_width // width), int(sheet_height // height)
     left, top = (sheet_width - across * width) / 2, (sheet_height - down * height) / 2
-    card = tuple(_card_items(press, name, settings))
+    bar_over = top >= _SHEET_EDGE_MM + _BAR_ROOM_MM  # outside the cards, where the paper leaves room
+    card = tuple(_card_items(press, name, settings, with_bar=not bar_over))
     items = [blocks.moved(item, left + column * width, top + row * height)
              for row in range(down) for column in range(across) for item in card]
-    if top >= _SHEET_EDGE_MM + _BAR_ROOM_MM:  # outside the cards, where the paper leaves room
+    if bar_over:
         items.append(Furniture(blocks.check_bar(press, captions(settings.language)["check"], left + 2.0, top - 3.0)))
     items.append(_cuts(sheet_width, sheet_height, [left + column * width for column in range(across + 1)],
                        [top + row * height for row in range(down + 1)]))
@@ -91,8 +94,8 @@ def _cuts(width: float, height: float, xs: list[float], ys: list[float]) -> Ink:
     return Ink(_CUT_STYLE, (*upright, *level))
 
 
-def _card_items(press: Press, name: str, settings: CardSettings) -> Iterator[Item]:
-    """Yield the items of a card with its top left corner at (0, 0)."""
+def _card_items(press: Press, name: str, settings: CardSettings, *, with_bar: bool) -> Iterator[Item]:
+    """Yield the items of a card with its top left corner at (0, 0), the check bar among them where there is room."""
     press = press.lettering(settings.letters)
     width, height = settings.size.size_mm
     room = width - 2 * CARD_EDGE_MM
@@ -105,7 +108,8 @@ def _card_items(press: Press, name: str, settings: CardSettings) -> Iterator[Ite
         raise DoesNotFit(name, model, free, across=False)
     rows = 2 if model + len(fit.lines) * space.height_mm <= free else 1
     used = model + (rows - 1) * len(fit.lines) * space.height_mm
-    y = CARD_EDGE_MM + max(0.0, free - used) / 2
+    with_bar = with_bar and free - used >= _FOOT_ROOM_MM
+    y = CARD_EDGE_MM + max(0.0, free - used - _FOOT_ROOM_MM * with_bar) / 2
     for set_line in fit.lines:
         baseline = y + marks + space.rise_mm
         inks = _model_ink(press, set_line, settings, room, baseline)
@@ -114,6 +118,16 @@ def _card_items(press: Press, name: str, settings: CardSettings) -> Iterator[Ite
         y += marks + space.height_mm
     if rows == 2:
         yield from _writing_rows(press, fit, settings, y, space)
+    if with_bar:
+        yield from _foot_bar(press, settings)
+
+
+def _foot_bar(press: Press, settings: CardSettings) -> tuple[Ink, ...]:
+    """Return the check bar at the foot of a card, with its note beside it where the card is wide enough for both."""
+    width, height = settings.size.size_mm
+    words = captions(settings.language)["check"]
+    beside = blocks.CHECK_BAR_MM + 3.0 + press.text_width(words, blocks.CHECK_NOTE_MM) <= width - 2 * CARD_EDGE_MM
+    return blocks.check_bar(press, words, CARD_EDGE_MM + 0.5, height - CARD_EDGE_MM - 2.0, note_above=not beside)
 
 
 def _has_marks(press: Press, settings: CardSettings) -> bool:
