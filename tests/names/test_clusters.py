@@ -30,7 +30,7 @@ TIDY = [
     ("Ana\u00a0Vey", "Ana Vey", 0, "a space that does not break is a space"),
     ("Ana\u3000Vey", "Ana Vey", 0, "an ideographic space is a space"),
     ("Ａｎａ", "Ana", 1, "full-width letters become ordinary ones"),
-    ("ＡＮＡ１", "ANA１", 1, "and only letters"),
+    ("ＡＮＡ１，", "ANA1,", 1, "and so do figures and signs of that keyboard"),
     ("Zoe\u0308", "Zoë", 0, "a decomposed accent is joined"),
     ("ﬁn ĳ ŀ", "ﬁn ĳ ŀ", 0, "never NFKC"),
     ("“Will” O’N ‘x’", "“Will” O’N ‘x’", 0, "curly quotes stay"),

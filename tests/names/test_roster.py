@@ -83,7 +83,7 @@ NOTED = [
     ("Ana María López", "“Ana María” as given name", "a reading that could be otherwise"),
     ("KATIE MOSS", "“KATIE MOSS” was typed all in one case", "mended case"),
     ("Katie Moss b@quill.example", "an e-mail address", "an e-mail"),
-    ("Katie Moss 03/04/2020", "a number beside the name", "a birthday"),
+    ("Katie Moss 03/04/2020", "a date", "a birthday"),
     ("Katie Moss (555) 010-0199", "a telephone number", "a telephone number"),
     ("Katie Moss (he/him)", "“he/him”, which was read as a remark", "pronouns"),
     ("Katie Moss – new", "“new”, which was read as a remark", "a remark behind a dash"),

@@ -13,7 +13,8 @@ from typing import TypeVar
 
 from namewright.names.beside import trim
 from namewright.names.clusters import is_letter
-from namewright.names.words import HANDS, NOTHING, PARTS, SUPPORTS, fold
+from namewright.names.headers import asked_hand
+from namewright.names.words import HANDS, NO, NOTHING, PARTS, SUPPORTS, YES, fold
 from namewright.settings import Hand, NamePart, Support
 from namewright.units import number, parse_length_mm
 
@@ -45,8 +46,13 @@ def read_support(cell: str, notes: list[str]) -> Support | None:
     return _look_up(cell, SUPPORTS, "a level of support", "full, partial, light or independent", notes)
 
 
-def read_hand(cell: str, notes: list[str]) -> Hand | None:
-    """Read a writing hand, in English or Spanish."""
+def read_hand(cell: str, header: str, notes: list[str]) -> Hand | None:
+    """Read a writing hand, in English or Spanish; yes or no under a header such as ``Left-handed?``."""
+    asked = asked_hand(header)
+    if asked and fold(cell) in YES:
+        return asked
+    if asked and fold(cell) in NO:
+        return Hand.RIGHT if asked is Hand.LEFT else Hand.LEFT
     return _look_up(cell, HANDS, "a writing hand", "left or right", notes)
 
 

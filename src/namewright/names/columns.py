@@ -15,13 +15,15 @@ from dataclasses import dataclass
 
 from namewright.names.casing import is_all_capitals
 from namewright.names.clusters import is_letter
+from namewright.names.headers import header_roles
 from namewright.names.words import (
     DOUBLE_STARTERS,
     HANDS,
-    HEADER_WORDS,
     NAME_ROLES,
     PARTICLES,
+    REMARKS,
     SUPPORTS,
+    TITLES,
     Role,
     fold,
 )
@@ -31,7 +33,10 @@ WIDE_SPACE = "  "
 _DELIMITERS = ("\t", ";", "|", WIDE_SPACE, ",")
 _HEADER_WITHIN = 10
 _MOST_JOINED = 20
-_UNIT_TAIL = re.compile(r"[\s,]*(?:\(.*\)|\bin (?:mm|cm|inches|inch)|\bmm|\bcm|\d)$")
+_NUMBERED = re.compile(r"\d{1,3}[.)]\s*(?=\D+$)")
+_OUTLINE = re.compile(r"[a-zA-Z][.)]")
+_SHEET_SIGNS = ("#REF!", "#N/A", "#NAME?", "#VALUE!", "#DIV/0!", "#NULL!", "#NUM!", "=")
+"""How a cell begins that holds an error or a formula of a spreadsheet and not its value."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,36 +73,18 @@ def lay_out(lines: Sequence[str]) -> Table:
     for delimiter in _DELIMITERS:
         if _is_tabular(filled, delimiter):
             rows = tuple(_rows(lines, delimiter))
-            return Table(delimiter, rows, None, _judge_columns(rows, delimiter))
+            if len(filled) == 1 and _names_in(rows) > 2:
+                lines = [", ".join(row.cells) for row in rows]  # one line of several names is no table
+                break
+            roles = _judge_columns(rows, delimiter)
+            if NAME_ROLES.intersection(roles):
+                return Table(delimiter, rows, None, roles)
     plain = tuple(Row(index, 1, (_unquote(line),)) for index, line in enumerate(lines))
     return Table("", plain, None, (Role.FULL,))
 
 
-def header_roles(cells: Sequence[str]) -> tuple[Role, ...] | None:
-    """Return the role of each column if ``cells`` are a header row of two columns or more, else None.
-
-    A header row names at least one part of a name, and at least half of its filled cells are known words.
-    """
-    filled = [cell for cell in cells if cell]
-    if len(filled) < 2:
-        return None
-    known = [header_role(cell) for cell in cells]
-    if sum(role is not None for role in known) * 2 < len(filled) or not NAME_ROLES.intersection(known):
-        return None
-    if sum(role is not None for role in known) < 2:
-        return None
-    if Role.GIVEN not in known and Role.FULL in known and Role.FAMILY in known:
-        known = [Role.GIVEN if role is Role.FULL else role for role in known]
-    return tuple(role or Role.OTHER for role in known)
-
-
-def header_role(cell: str) -> Role | None:
-    """Look a header cell up: whole, without a unit or bracket at its end, or by halves (``Family / Apellidos``)."""
-    if len(cell) > 40:
-        return None
-    folded = fold(cell)
-    tries = (folded, _UNIT_TAIL.sub("", folded), *folded.split("/"))
-    return next((HEADER_WORDS[word] for word in map(fold, tries) if word in HEADER_WORDS), None)
+def _names_in(rows: Sequence[Row]) -> int:
+    return sum(_kind(cell) is Role.FULL for row in rows for cell in row.cells if cell)
 
 
 def split_cells(line: str, delimiter: str) -> list[str] | None:
@@ -178,12 +165,23 @@ def _join(lines: Sequence[str], index: int, delimiter: str) -> tuple[list[str], 
 
 
 def _is_tabular(filled: Sequence[str], delimiter: str) -> bool:
-    """Say whether most lines have columns: two or more, or for commas three or more on three lines."""
-    least, share, lines = (3, 0.8, 3) if delimiter == "," else (2, 0.6, 1)
+    """Say whether the lines have columns.
+
+    A tab on any line is one; otherwise most lines must have two cells or more, or for commas three or more on
+    three lines, since ``Family, Given`` has one comma. Quoted cells (``"Moss, Katie",K``) make two enough.
+    """
+    least, share, lines = {"\t": (2, 0.0, 1), ",": (3, 0.8, 3)}.get(delimiter, (2, 0.6, 1))
+    if delimiter == "," and all(line.lstrip().startswith('"') for line in filled):
+        least, lines = 2, 1
     if len(filled) < lines or (delimiter == WIDE_SPACE and any("," in line for line in filled)):
         return False
     count = sum(sum(map(bool, split_cells(line, delimiter) or ())) >= least for line in filled)
-    return count >= share * len(filled)
+    return count > 0 and count >= share * len(filled)
+
+
+def is_sheet_sign(cell: str) -> bool:
+    """Say whether a cell holds a formula or an error of a spreadsheet."""
+    return cell.startswith(_SHEET_SIGNS)
 
 
 def _judge_columns(rows: Sequence[Row], delimiter: str) -> tuple[Role, ...]:
@@ -194,18 +192,41 @@ def _judge_columns(rows: Sequence[Row], delimiter: str) -> tuple[Role, ...]:
     ]
     roles = [_judge_column(column) for column in columns]
     names = [at for at, role in enumerate(roles) if role is Role.FULL]
-    for extra in names[2:]:
-        roles[extra] = Role.OTHER
+    few = max((len(columns[at]) for at in names), default=0) / 2
+    names = [at for at in names if len(columns[at]) >= few]
     if len(names) > 1:
         first, second = names[:2]
-        swap = _family_evidence(columns[first]) - _family_evidence(columns[second])
-        family_first = swap > 0 or (swap == 0 and delimiter == ",")
-        roles[first], roles[second] = (Role.FAMILY, Role.GIVEN) if family_first else (Role.GIVEN, Role.FAMILY)
+        roles[first], roles[second] = _judge_pair(columns[first], columns[second], delimiter)
+    for at, role in enumerate(roles):
+        if role is Role.FULL and at not in names[:1]:
+            roles[at] = Role.OTHER
     return tuple(roles)
 
 
+def _judge_pair(first: Sequence[str], second: Sequence[str], delimiter: str) -> tuple[Role, Role]:
+    """Judge the first two columns of names: two parts of one name, or a whole name and somebody else's."""
+    if _mostly("," in cell.strip(",") for cell in first) or _share_words(first, second):
+        return Role.FULL, Role.OTHER
+    swap = _family_evidence(first) - _family_evidence(second)
+    family_first = swap > 0 or (swap == 0 and delimiter == ",")
+    return (Role.FAMILY, Role.GIVEN) if family_first else (Role.GIVEN, Role.FAMILY)
+
+
+def _share_words(first: Sequence[str], second: Sequence[str]) -> bool:
+    """Say whether most rows repeat a word, as a child's whole name and a parent's do."""
+    pairs = [(fold(one).split(), fold(two).split()) for one, two in zip(first, second, strict=False)]
+    return len(first) == len(second) and _mostly(
+        len(one) > 1 and len(two) > 1 and not PARTICLES.issuperset(set(one) & set(two)) for one, two in pairs
+    )
+
+
+def _mostly(answers: Iterable[bool]) -> bool:
+    found = tuple(answers)
+    return 2 * sum(found) > len(found)
+
+
 def _judge_column(column: Sequence[str]) -> Role:
-    kinds = Counter(_kind(cell) for cell in column)
+    kinds = Counter(map(_kind, column))
     if not kinds:
         return Role.OTHER
     kind, count = kinds.most_common(1)[0]
@@ -213,10 +234,14 @@ def _judge_column(column: Sequence[str]) -> Role:
 
 
 def _kind(cell: str) -> Role:
+    cell = _NUMBERED.sub("", cell)
     if any(char.isdigit() or char == "@" for char in cell) or not any(map(is_letter, cell)):
         return Role.OTHER
     folded = fold(cell)
-    return Role.HAND if folded in HANDS else Role.SUPPORT if folded in SUPPORTS else Role.FULL
+    if folded in HANDS or folded in SUPPORTS:
+        return Role.HAND if folded in HANDS else Role.SUPPORT
+    about = folded in REMARKS or _OUTLINE.fullmatch(cell) or folded.split()[0].strip(".") in TITLES
+    return Role.OTHER if about or is_sheet_sign(cell) else Role.FULL
 
 
 def _family_evidence(column: Sequence[str]) -> int:

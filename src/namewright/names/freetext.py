@@ -16,6 +16,7 @@ The rules, in order, all common practice:
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
 from namewright.names.beside import Reading, strip_numbering, take_beside, trim
@@ -27,28 +28,80 @@ from namewright.names.words import (
     HANDS,
     OPENING_PARTICLES,
     PARTICLES,
+    REMARKS,
     SPANISH_FAMILIES,
     SUFFIXES,
     fold,
 )
 
+_LABEL = re.compile(
+    r"^(?:(?:student|child|pupil)(?:[’']s)? ?)?(?:name|student|child|pupil|nombre|alumn[oa])s?: *", re.IGNORECASE
+)
+"""The label of a form before its name; it is taken off like a number."""
+_TWO_NAMES = re.compile(r"^[^()\[\]\"“–—-]*\w (?:&|\+|and) +\w")
+SEVERAL = "It holds several names; write one name on each line."
+_INITIALS = re.compile(r"\.|(?:[^\W\d_]\.)+")
+
 
 def read_name(text: str) -> Reading:
     """Read one whole name in free text, by the rules of this module."""
-    bare, beside = take_beside(strip_numbering(text))
-    cells = [cell.strip() for cell in bare.split(",")]
-    cells = [cell for cell in map(trim, cells) if cell]
+    typed = _LABEL.sub("", strip_numbering(text)).replace(";", ",")
+    bare, beside = take_beside(typed)
+    cells = [cell for cell in map(trim, bare.split(",")) if cell]
     if len(cells) > 1 and len(fold(cells[-1])) > 1 and fold(cells[-1]) in HANDS:
         beside = replace(beside, hand=HANDS[fold(cells.pop())])
-    if len(cells) > 1 and fold(cells[-1]) in SUFFIXES:
-        cells[-2:] = [f"{cells[-2]} {cells[-1]}"] if len(cells) == 2 else [cells[-2]]
+    if len(cells) > 1 and _is_remark_cell(cells[0], cells[-1]):
+        note = f"Left out: “{cells.pop()[:60]}”, which was read as a remark."
+        beside = replace(beside, notes=(*beside.notes, note))
+    cells = _join_suffix(cells)
     if not cells:
-        return beside
-    if len(cells) > 2 and all(" " not in cell for cell in cells):
-        several = "It holds several names with commas between them; write one name on each line."
-        return Reading(notes=(*beside.notes, several))
+        return _read_inside(beside)
+    if _are_several(cells) or _TWO_NAMES.search(typed):
+        return Reading(notes=(*beside.notes, SEVERAL))
     split = _split_words(cells[0].split(" ")) if len(cells) == 1 else _split_comma(cells)
+    if not split.family and _opens_with_called(typed, beside.goes_by):
+        split = Reading(beside.goes_by, split.given, notes=split.notes)
     return replace(beside, given=split.given, family=split.family, notes=beside.notes + split.notes)
+
+
+def _read_inside(beside: Reading) -> Reading:
+    """Read a name that stands whole in quotation marks or brackets: it is no name to go by."""
+    inside = read_name(beside.goes_by) if " " in beside.goes_by else beside
+    return inside if inside is beside else replace(inside, hand=beside.hand, notes=beside.notes + inside.notes)
+
+
+def _opens_with_called(typed: str, called: str) -> bool:
+    """Say whether the name a child goes by stands first, in the place of a given name: ``“Will” Tarn``."""
+    return bool(called) and called in typed and not any(map(str.isalnum, typed[: typed.index(called)]))
+
+
+def _is_remark_cell(first: str, last: str) -> bool:
+    """Say whether words behind the comma of a whole name are about the child: ``Katie Moss, K``."""
+    words = last.split()
+    if " " not in first or first.split()[0].lower() in PARTICLES:
+        return False
+    small = len(words) > 1 and all(map(str.islower, words)) and not first.islower()
+    return small or all(fold(word) in REMARKS for word in words)
+
+
+def _join_suffix(cells: list[str]) -> list[str]:
+    """Put Jr. or III behind the family name, whichever side of a comma it stands on."""
+    if len(cells) > 1 and fold(cells[-1]) in SUFFIXES:
+        return [f"{cells[0]} {_suffix(cells[-1])}", *cells[1:-1]]
+    given = cells[-1].split(" ") if len(cells) > 1 else []
+    if len(given) > 1 and fold(given[-1]) in SUFFIXES:
+        return [f"{cells[0]} {_suffix(given[-1])}", *cells[1:-1], " ".join(given[:-1])]
+    return cells
+
+
+def _suffix(word: str) -> str:
+    return word.upper() if fold(word).strip("i") in ("", "v") else word
+
+
+def _are_several(cells: list[str]) -> bool:
+    """Say whether cells are one child each: three or more of one word, or three or more of as many words."""
+    sizes = {len(cell.split(" ")) for cell in cells}
+    return len(cells) > 2 and len(sizes) == 1 and sizes <= {1, 2, 3}
 
 
 def _split_comma(cells: list[str]) -> Reading:
@@ -65,7 +118,9 @@ def _split_words(words: list[str]) -> Reading:
     """Split a name without a comma."""
     if len(words) == 1:
         return Reading(words[0])
-    tail = [words.pop()] if len(words) > 2 and fold(words[-1]) in SUFFIXES else []
+    tail = [_suffix(words.pop())] if len(words) > 1 and fold(words[-1]) in SUFFIXES else []
+    if len(words) == 1:
+        return Reading(words[0], notes=(f"Left out: “{tail[0]}”, which belongs to a family name.",))
     shouted = _split_capitals(words)
     if shouted:
         given, middle, family = shouted
@@ -82,7 +137,7 @@ def _split_words(words: list[str]) -> Reading:
 
 def _split_capitals(words: list[str]) -> tuple[list[str], list[str], list[str]] | None:
     """Take a run of words in capitals at one end, one of them three letters or more, as the family name."""
-    loud = [is_all_capitals(word) and word.strip(".") != "" for word in words]
+    loud = [is_all_capitals(word) and not _INITIALS.fullmatch(word) for word in words]
     if all(loud) or not any(loud):
         return None
     head = loud.index(False)

@@ -51,17 +51,23 @@ def _tell_apart(group: Sequence[tuple[str, str]]) -> list[str]:
 
 def _numbered(drafts: Sequence[str]) -> tuple[str, ...]:
     """Give numbers to labels that are still alike, past those that are taken: ``Ava 1``, ``Ava 2``."""
-    counts = Counter(draft.casefold() for draft in drafts)
-    taken = {draft for draft, count in counts.items() if count == 1}
+    counts = Counter(map(_heard, drafts))
+    taken = {heard for heard, count in counts.items() if count == 1}
     following: Counter[str] = Counter()
     result = []
     for draft in drafts:
         label = draft
-        while counts[draft.casefold()] > 1:
-            following[draft.casefold()] += 1
-            label = f"{draft} {following[draft.casefold()]}"
-            if label.casefold() not in taken:
+        heard = _heard(draft)
+        while counts[heard] > 1:
+            following[heard] += 1
+            label = f"{draft} {following[heard]}"
+            if _heard(label) not in taken:
                 break
-        taken.add(label.casefold())
+        taken.add(_heard(label))
         result.append(label)
     return tuple(result)
+
+
+def _heard(label: str) -> str:
+    """Return what a label sounds like: ``Ava T`` and ``Ava T.`` are alike."""
+    return label.casefold().rstrip(".")

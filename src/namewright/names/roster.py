@@ -11,7 +11,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from pathlib import Path
 
-from namewright.names.columns import Row, Table, header_role, header_roles, lay_out
+from namewright.names.columns import Row, Table, lay_out
+from namewright.names.headers import header_role, header_roles
 from namewright.names.labels import labels
 from namewright.names.model import Child, LineReport, Outcome, Roster, RosterError
 from namewright.names.rows import Entry, LeftOut, read_row, settle
@@ -23,6 +24,7 @@ from namewright.settings import NamePart
 _ABOVE_HEADER = "It stands above the header row, so it was read as a title."
 _CERTAIN_HEADER = 3
 """So many header words in one row are no child, even with other words between them."""
+_EACH = "write one name on each line."
 _CONTINUED = "It continues line {line}, inside quotation marks."
 
 
@@ -177,7 +179,7 @@ def _no_children(source: str, reports: Sequence[LineReport]) -> str:
         reason = " ".join(left_out.notes)
         return (
             f"No child’s name was found in {source}: line {left_out.line}, “{left_out.text.strip()[:40]}”, "
-            f"was left out. {reason} Write one name on each line."
+            f"was left out. {reason}{'' if reason.endswith(_EACH) else f' {_EACH.capitalize()}'}"
         )
     if header:
         return (

@@ -23,10 +23,11 @@ from namewright.names.choices import (
     read_support,
 )
 from namewright.names.clusters import clusters, is_letter
-from namewright.names.columns import Row, Table
-from namewright.names.freetext import read_name
+from namewright.names.columns import Row, Table, is_sheet_sign
+from namewright.names.freetext import SEVERAL, read_name
+from namewright.names.headers import family_first
 from namewright.names.headings import heading_reason
-from namewright.names.words import NAME_ROLES, Role
+from namewright.names.words import NAME_ROLES, PARTICLES, Role, fold
 from namewright.settings import NamePart
 
 MOST_LETTERS = 60
@@ -66,7 +67,7 @@ def read_row(row: Row, table: Table) -> Entry | LeftOut:
         )
     if len(filled) == 1 and (reason := heading_reason(filled[0])):
         return LeftOut(f"{reason} If it is a child, write it as “Family, Given”.", heading=True)
-    if not table.delimiter or _stands_alone(row, filled, table.roles):
+    if not table.delimiter or _stands_alone(row, filled, table):
         return _entry(read_name(filled[0]), Choice(), [])
     return _read_columns(row.cells, table)
 
@@ -78,6 +79,8 @@ def settle(entry: Entry, part: NamePart) -> Entry | LeftOut:
     reading = replace(reading, given=reading.given or reading.goes_by)
     practice = literal or _chosen(reading, entry.choice.part or part, notes)
     if not any(map(is_letter, practice)):
+        if SEVERAL in notes:
+            return LeftOut(SEVERAL)
         return LeftOut("No name could be read in it.", tuple(notes))
     size = len(clusters(practice)) if len(practice) > MOST_LETTERS else 0
     if size > MOST_LETTERS:
@@ -108,26 +111,32 @@ def _entry(reading: Reading, choice: Choice, notes: Sequence[str]) -> Entry:
     return Entry(reading, replace(choice, hand=hand), notes=(*reading.notes, *notes, *extra))
 
 
-def _stands_alone(row: Row, filled: Sequence[str], roles: Sequence[Role]) -> bool:
-    """Say whether a whole name was typed into one cell of a table that has separate columns for its parts."""
-    if len(filled) != 1 or len(NAME_ROLES.intersection(roles)) < 2 or " " not in filled[0]:
+def _stands_alone(row: Row, filled: Sequence[str], table: Table) -> bool:
+    """Say whether a whole name was typed into one cell of a table, where its columns hold something else."""
+    if len(filled) != 1:
         return False
     at = row.cells.index(filled[0])
-    return at >= len(roles) or roles[at] in NAME_ROLES
+    role = table.roles[at] if at < len(table.roles) else Role.OTHER
+    if table.header is None and role not in NAME_ROLES:
+        return True
+    parts = len(NAME_ROLES.intersection(table.roles)) > 1
+    return parts and " " in filled[0] and (at >= len(table.roles) or role in NAME_ROLES)
 
 
 def _read_columns(cells: Sequence[str], table: Table) -> Entry:
     """Read the cells of a table row, each by the role of its column."""
     by_role: dict[Role, list[tuple[int, str]]] = {}
+    notes: list[str] = []
     for at, cell in enumerate(cells):
-        if cell:
+        if is_sheet_sign(cell):
+            notes.append(f"Left out: “{cell[:20]}”, a spreadsheet’s formula or error; type the value itself.")
+        elif cell:
             by_role.setdefault(table.roles[at] if at < len(table.roles) else Role.OTHER, []).append(
                 (at, cell)
             )
-    texts = {role: " ".join(cell for _, cell in found) for role, found in by_role.items()}
-    notes: list[str] = []
-    reading = _read_parts(texts)
-    choice = _read_choice(texts, by_role.get(Role.LINE_HEIGHT, ()), table, notes)
+    texts = {role: " ".join(cell for _, cell in _in_order(role, found)) for role, found in by_role.items()}
+    reading = _read_parts(texts, _title(by_role.get(Role.FULL, ()), table), notes)
+    choice = _read_choice(texts, by_role, table, notes)
     if goes_by := read_goes_by(texts.get(Role.GOES_BY, ""), notes):
         reading = replace(reading, goes_by=goes_by)
     if table.header is None and Role.FAMILY in texts and Role.GIVEN in texts:
@@ -142,11 +151,27 @@ def _read_columns(cells: Sequence[str], table: Table) -> Entry:
     return _entry(reading, choice, notes)
 
 
-def _read_parts(texts: dict[Role, str]) -> Reading:
+def _in_order(role: Role, found: Sequence[tuple[int, str]]) -> Sequence[tuple[int, str]]:
+    """Return cells of one role by column, those of particles alone (``van der``) first: they open a family name."""
+    if role is not Role.FAMILY or len(found) < 2:
+        return found
+    return sorted(found, key=lambda cell: not PARTICLES.issuperset(fold(cell[1]).split()))
+
+
+def _title(found: Sequence[tuple[int, str]], table: Table) -> str:
+    """Return the header over the first of these cells, empty where there is none."""
+    return table.titles[found[0][0]] if found and found[0][0] < len(table.titles) else ""
+
+
+def _read_parts(texts: dict[Role, str], title: str, notes: list[str]) -> Reading:
+    """Read given and family name from their columns, or else from a column of whole names with this title."""
+    whole = texts.get(Role.FULL, "")
     if Role.GIVEN not in texts and Role.FAMILY not in texts:
-        return read_name(texts[Role.FULL]) if Role.FULL in texts else Reading()
-    given, beside = take_beside(texts.get(Role.GIVEN) or texts.get(Role.FULL, ""))
-    family, after = take_beside(texts.get(Role.FAMILY, ""))
+        return read_name(_comma_behind_family(whole, title) if family_first(title) else whole)
+    given, beside = take_beside(texts.get(Role.GIVEN) or _without(whole, texts[Role.FAMILY]))
+    family, after = take_beside(texts.get(Role.FAMILY) or _without(whole, texts[Role.GIVEN]))
+    if whole and not set(_words(whole)) <= set(_words(f"{given} {family}")):
+        notes.append(f"Left out: “{whole[:60]}”, beside the columns of its parts.")
     return Reading(
         trim(given),
         trim(family),
@@ -156,14 +181,35 @@ def _read_parts(texts: dict[Role, str]) -> Reading:
     )
 
 
+def _words(text: str) -> list[str]:
+    return fold(text.replace(",", " ")).split()
+
+
+def _without(whole: str, part: str) -> str:
+    """Take one part off the front or the end of a whole name; a name of that part alone stays."""
+    typed, size = whole.replace(",", " ").split(), len(part.split())
+    for at, rest in ((slice(size), typed[size:]), (slice(-size, None), typed[:-size])):
+        if rest and _words(" ".join(typed[at])) == _words(part):
+            return " ".join(rest)
+    return whole
+
+
+def _comma_behind_family(whole: str, title: str) -> str:
+    """Write ``Moss Katie`` as ``Moss, Katie``; “Apellidos” promises two family names where three words stand."""
+    words = whole.split()
+    size = next((at for at, word in enumerate(words) if fold(word) not in PARTICLES), 0) + 1
+    size += "apellidos" in fold(title) and len(words) > size + 1
+    return whole if "," in whole or len(words) <= size else f"{' '.join(words[:size])}, {' '.join(words[size:])}"
+
+
 def _read_choice(
-    texts: dict[Role, str], heights: Sequence[tuple[int, str]], table: Table, notes: list[str]
+    texts: dict[Role, str], by_role: dict[Role, list[tuple[int, str]]], table: Table, notes: list[str]
 ) -> Choice:
     part, literal = read_practise(texts.get(Role.PRACTISE, ""), notes)
-    title = table.titles[heights[0][0]] if heights and table.titles else ""
+    title = _title(by_role.get(Role.LINE_HEIGHT, ()), table)
     return Choice(
         support=read_support(texts.get(Role.SUPPORT, ""), notes),
-        hand=read_hand(texts.get(Role.HAND, ""), notes),
+        hand=read_hand(texts.get(Role.HAND, ""), _title(by_role.get(Role.HAND, ()), table), notes),
         line_height_mm=read_line_height(texts.get(Role.LINE_HEIGHT, ""), title, notes),
         part=part,
         literal=literal,

@@ -1,8 +1,8 @@
 """Clean-up of pasted text, before any of it is read as a name.
 
 It changes what nobody sees (spaces that do not break, invisible characters, accents stored apart from
-their letter) and full-width letters, and nothing else: never NFKC, which would change real letters such as
-ĳ (UAX #15). Quotation marks and apostrophes stay as typed. Every character removed is reported.
+their letter) and full-width letters, figures and signs, and nothing else: never NFKC, which would change real
+letters such as ĳ (UAX #15). Quotation marks and apostrophes stay as typed. Every character removed is reported.
 """
 
 from __future__ import annotations
@@ -12,7 +12,7 @@ from dataclasses import dataclass
 
 import unicodedata2
 
-_WIDE = {code: code - 0xFEE0 for code in (*range(0xFF21, 0xFF3B), *range(0xFF41, 0xFF5B))}
+_WIDE = {code: code - 0xFEE0 for code in range(0xFF01, 0xFF5F)}
 _SPACES = dict.fromkeys(
     map(
         ord,

@@ -49,19 +49,21 @@ _ROLE_WORDS = {
     Role.FULL: """
         name, names, full name, full names, student, students, student name, student names, child,
         children, child name, child's name, name of student, pupil, pupils, learner, learners, nombre
-        completo, alumno, alumna, alumnos, alumnas, alumno/a, alumnos/as, estudiante, estudiantes, nino,
-        nina, ninos, ninas, nombre y apellido, nombre y apellidos, nombres y apellidos, apellidos y
-        nombre, apellidos y nombres, last name first name, first and last name, name of child, roster""",
+        completo, alumno, alumna, alumnos, alumnas, alumno/a, alumnos/as, estudiante, estudiantes, nino/a,
+        nina/o, ninos, ninas, ninos/as, nom, nome, nombre y apellido, nombre y apellidos, nombres y apellidos,
+        apellidos y nombre, apellidos y nombres, last name first name, first and last name, name of child, roster""",
     Role.GIVEN: """
-        first name, first names, firstname, first, given name, given names, given, forename, forenames,
-        student first name, nombre, nombres, primer nombre, nombre de pila""",
+        first name, first names, firstname, first, fname, given name, given names, given, forename, forenames,
+        student first name, nombre, nombres, primer nombre, nombre de pila, prenom, vorname,
+        voornaam""",
     Role.MIDDLE: """
         middle name, middle names, middle, middle initial, mi, m.i, second name, segundo nombre, otros
         nombres""",
     Role.FAMILY: """
-        last name, last names, lastname, last, family name, family names, family, surname, surnames,
+        last name, last names, lastname, last, lname, family name, family names, family, surname, surnames,
         student last name, apellido, apellidos, primer apellido, segundo apellido, apellido paterno,
-        apellido materno, apellido(s)""",
+        apellido materno, apellido(s), nom de famille, nachname, familienname, cognome, sobrenome, achternaam,
+        tussenvoegsel""",
     Role.GOES_BY: """
         goes by, nickname, nick name, preferred name, preferred, preferred first name, known as, called,
         usual name, apodo, sobrenombre, nombre preferido, le dicen, se le llama, conocido como""",
@@ -71,7 +73,8 @@ _ROLE_WORDS = {
     Role.SUPPORT: """
         support, supports, support level, level of support, apoyo, apoyos, nivel de apoyo""",
     Role.HAND: """
-        hand, writing hand, handedness, handed, dominant hand, mano, mano dominante, lateralidad""",
+        hand, writing hand, handedness, handed, dominant hand, l/r, r/l, left/right, right/left, left or
+        right, right or left, left or right handed, right or left handed, mano, mano dominante, lateralidad""",
     Role.LINE_HEIGHT: """
         line height, line size, row height, lines, ruling, altura, altura de linea, alto de linea,
         altura del renglon, renglon, altura de renglon""",
@@ -90,6 +93,34 @@ _ROLE_WORDS = {
         maestro, profesora, profesor, sexo, genero, notas, observaciones, matricula, numero, direccion,
         tutor, madre, padre, alergias, idioma, curp, rut, dni""",
 }
+GOES_BY_WORDS = ("goes by", "be called", "known as", "nickname", "apodo", "le dicen", "preferred name")
+"""A longer header that holds one of these names the column of what a child goes by."""
+
+OTHER_PEOPLE = _set("""
+    parent, parents, mother, mom, mum, father, dad, guardian, guardians, family's, sibling, brother,
+    sister, emergency, contact, teacher, aide, doctor, school, madre, mama, padre, padres, papa, tutor, tutora,
+    hermano, hermana, emergencia, contacto, maestra, maestro, escuela""")
+"""A header that holds one of these is about somebody else, even where it says “first name” too."""
+
+ABOUT_THE_CHILD = _set("""
+    student, student's, students, child, child's, childs, children's, pupil, pupil's, learner, learner's, legal,
+    alumno, alumna, alumno/a, estudiante, nino, nina, nino/a, menor, del, de, la, el""")
+"""Words that a header may carry besides what the column holds: ``Child's legal first name``."""
+
+NOT_NAMES = _set("""
+    date, birth, birthday, dob, phone, email, e-mail, mail, address, number, id, grade, gender, sex, age, allergy,
+    allergies, medical, notes, comments, language, fecha, nacimiento, telefono, correo, direccion, edad,
+    grado, notas, bus""")
+"""A longer header that holds one of these is of a column that is left out."""
+
+SAYS_NAME = _set("""
+    name, names, firstname, lastname, fname, lname, surname, forename, nombre, nombres, apellido, apellidos,
+    student, students, vorname, nachname, prenom, cognome, sobrenome, voornaam, achternaam""")
+"""A header cell with one of these makes a header row by itself: no child is called so."""
+
+MAYBE_WHOLE = _set("nombre, nombres, nome")
+"""Headers of a given name that stand over whole names where no column has family names."""
+
 HEADER_WORDS = {word: role for role, words in _ROLE_WORDS.items() for word in _set(words)}
 """Folded header text to what the column holds."""
 
@@ -104,13 +135,22 @@ SOLO_HEADERS = _set("""
 HEADING_WORDS = _set("""
     class, room, teacher, grade, period, group, table, section, homeroom, school, kindergarten, year,
     week, date, total, clase, aula, salon, grado, grupo, maestra, maestro, profesora, profesor, escuela,
-    fecha, curso, seccion, morning, afternoon, am, pm""")
+    fecha, curso, seccion, morning, afternoon, am, pm, boys, girls, kids, ninos, ninas, prek, pre-k, tk,
+    tk/k, kinder, preescolar, combo, session""")
 """First words of a line that is about the class, if what follows is a number, a letter, a
 title or nothing."""
 
+PLACES = _set("room, table, school, elementary, preschool, kindergarten, session, classroom, academy")
+"""Last words of a line that names a class or a school: ``Rainbow Room``."""
+
+SEASONS = _set("spring, summer, fall, autumn, winter, primavera, verano, otono, invierno")
+
+PRINTED = _set("printed, updated, confidential, roster, revised, impreso, actualizado, lista, attendance")
+"""First words of a line that a program or a teacher prints above or below a list."""
+
 TITLES = _set("""
     mr, mrs, ms, miss, mx, dr, prof, sr, sra, srta, senor, senora, senorita, maestra, maestro,
-    profesora, profesor, teacher, coach""")
+    profesora, profesor, teacher, coach, principal, director, directora""")
 
 PARTICLES = _set("""
     de, del, della, delle, di, da, das, do, dos, du, des, la, las, los, le, van, von, vom, zu, zum, zur,
@@ -155,14 +195,40 @@ SPANISH_FAMILIES = _set("""
 
 SUFFIXES = _set("jr, sr, ii, iii, iv")
 
+GOES_BY_OPENINGS = _set("""
+    goes by, go by, nickname, nick, aka, a.k.a, known as, called, prefers, le dicen, se le dice, apodo,
+    conocido como, conocida como""")
+"""What may stand before the name a child goes by: ``(goes by Will)``."""
+
+MONTHS = _set("""
+    january, jan, february, feb, march, mar, april, apr, may, june, jun, july, jul, august, aug, september, sep,
+    sept, october, oct, november, nov, december, dec, enero, ene, febrero, marzo, abril, abr, mayo, junio, julio,
+    agosto, ago, septiembre, setiembre, octubre, noviembre, diciembre, dic""")
+
+NUMBER_LABELS = _set("""
+    dob, d.o.b, born, birthday, bday, birthdate, date of birth, b, age, aged, tel, telephone, phone, ph, cell, mobile,
+    id, student id, ext, room, rm, grade, gr, no, bus, seat, nac, nacido, nacida, fecha de nacimiento, cumple,
+    cumpleanos, edad, salon, grado, matricula""")
+"""Words that belong to the number behind them: ``DOB 1/2/2021``."""
+
+NUMBER_UNITS = _set("""
+    years old, year old, years, year, yrs, yr, yo, y/o, months, month, mos, mo, anos, ano, meses, mes""")
+"""Words that belong to the number before them: ``4 yrs``."""
+
 REMARKS = _set("""
     new, iep, ell, esl, eal, el, sen, send, twin, absent, moved, am, pm, nuevo, nueva, gemela, gemelo,
-    ausente, he, she, they, him, her, them, el, ella, temp, visitor, inclusion, speech, ot, k, pk, girl,
-    boy, m, f""")
-"""Words in brackets beside a name that are about the child and are not a name."""
+    ausente, he, she, they, him, her, them, el, ella, temp, visitor, inclusion, speech, ot, k, pk, tk, prek,
+    pre-k, kinder, girl, boy, male, female, nino, nina, m, f, monday, tuesday, wednesday, thursday, friday, mon,
+    tue, tues, wed, thu, thurs, fri, lunes, martes, miercoles, jueves, viernes, bus, allergy,
+    allergies, glasses, sibling, brother, sister, hermano, hermana, withdrawn, transferred, student, spanish,
+    english, mandarin, arabic, french, vietnamese, bilingual, espanol, ingles, yes, si, alergia, alergias""")
+"""Words beside a name (in brackets, behind a dash or in a column) that are about the child and are not a name."""
 
 NOTHING = _set("""
     -, –, —, n/a, na, none, same, no, x, ninguno, ninguna, igual""")
+
+YES = _set("yes, y, x, ✓, ✔, true, si, s")
+NO = _set("no, n, false")
 
 HANDS = {
     word: hand
