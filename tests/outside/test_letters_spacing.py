@@ -82,12 +82,12 @@ def spread(values: list[float]) -> float:
 
 
 def test_the_white_is_even(table: list[tuple[str, float, float]]) -> None:
-    """Under 15 % from pair to pair, and evener than boxes set at one distance."""
+    """Under 8 % from pair to pair (measured: 4 %), and far evener than boxes set at one distance (21 %)."""
     before, after = ([row[at] for row in table] for at in (1, 2))
     report = "\n".join(f"{pair}  {one:.2f}  {two:.2f}" for pair, one, two in table)
     print(f"pair  boxes  ours (mean white in x-heights)\n{report}\nspread {spread(before):.1%} {spread(after):.1%}")
-    assert spread(after) < 0.15
-    assert spread(after) < spread(before)
+    assert spread(after) < 0.08
+    assert spread(after) < spread(before) / 2
 
 
 def test_letters_never_read_as_another(alphabet: Alphabet) -> None:

@@ -16,9 +16,10 @@ from namewright.lines.ruling import PRESETS, Line, preset
 from namewright.lines.setting import pen_width_mm
 from namewright.pages.page import Furniture, Guide, Page, PageError, Row, Tile, checked, leaves
 from namewright.pages.paper import Paper
-from namewright.pages.press import Press
+from namewright.pages.press import Press, captions
 from namewright.pages.sheet import SheetSettings, practice_pages
 from namewright.settings import Hand, Support
+from namewright.tuning import Tuning
 
 NAMES = ("Bo", "Christopherson", "Íñigo", "Ana María", "Peggy", "Mary-Kate", "ẤỘ", "Jörg")
 SMALL = {name for name, ruling in PRESETS.items() if ruling.x_height_mm <= 10}
@@ -268,3 +269,143 @@ def test_the_check_of_a_page_lists_all_violations() -> None:
         checked(page)
     assert str(caught.value).count("margin") == 3
     assert "empty" in str(caught.value)
+
+
+def start_marks(page: Page) -> list[Bounds]:
+    """Return the boxes of the filled arrowheads of a page: nothing else on a sheet of our letters is filled."""
+    return [item.bounds() for item in page.items if isinstance(item, Ink) and item.style.fill]
+
+
+def room_of(row: Row) -> Bounds:
+    return join_bounds(item.bounds() for item in row.items if isinstance(item, Guide))
+
+
+def test_a_small_mark_shows_where_each_row_starts(press: Press) -> None:
+    """Every row to trace or to write has its own arrowhead, at the height of the small letters.
+
+    It stands before the writing room or in its first 4 mm, so at the left of it for either hand: writing goes from
+    left to right.
+    """
+    for case in CASES:
+        for page in made(press, case) if case[1].ruling.lines else ():
+            marks = start_marks(page)
+            written = rows((page,), Form.DOTTED) + rows((page,), Form.BLANK)
+            assert len(marks) == len(written), told(case)
+            for row in written:
+                left, middle = room_of(row)[0], base_of(row) - case[1].ruling.x_height_mm / 2
+                own = [box for box in marks if -6.5 < box[0] - left < 4 and abs((box[1] + box[3]) / 2 - middle) < 0.01]
+                assert len(own) == 1, told(case)
+
+
+def furniture_of(page: Page) -> list[Ink]:
+    return [one for item in page.items if isinstance(item, Furniture) for one in item.items]
+
+
+def says(press: Press, page: Page, key: str, size_mm: float = 1.9) -> bool:
+    """Return whether a caption stands on a page: its own letters, one after another, at some place."""
+    wanted = [piece.fragment for piece in press.text(captions("en")[key], size_mm).pieces]
+    return any([piece.fragment for piece in one.pieces] == wanted for one in furniture_of(page))
+
+
+def folds(page: Page) -> list[Bounds]:
+    """Return the boxes of dashed lines right across the sheet."""
+    return [one.bounds() for one in furniture_of(page) if one.style.dash_mm]
+
+
+def test_the_fold_hides_the_model_and_no_row_to_write_from_memory(press: Press) -> None:
+    """Where model and memory share a page one fold line parts them, right across; captions say what to do there."""
+    seen = 0
+    for case in CASES:
+        for page in made(press, case):
+            has_model = any(one.style.width_mm > 0.3 for row in rows((page,), Form.SOLID)[:1] for one in ink_of(row))
+            begins = page.outline is not None and says(press, page, "memory")
+            assert len(folds(page)) == begins == says(press, page, "fold", 1.5), told(case)
+            if begins and case[1].ruling.lines:
+                assert has_model
+                ((x0, y, x1, _),) = folds(page)
+                models = [base_of(row) for row in rows((page,), Form.SOLID)]
+                assert min(models) < y, told(case)
+                assert x0 < min(room_of(row)[0] for row in rows((page,)))
+                assert x1 > max(room_of(row)[2] for row in rows((page,))) - 1
+                seen += 1
+    assert seen > 150
+
+
+def test_captions_say_what_the_rows_are(press: Press) -> None:
+    """A child is told to write next to the name where the model stands beside, and under it where it stands above."""
+    seen = {"copy_beside": 0, "copy_under": 0}
+    for case in CASES:
+        for page in made(press, case) if case[1].ruling.lines else ():
+            blanks = {base_of(row) for row in rows((page,), Form.BLANK)}
+            models = [base_of(row) for row in rows((page,), Form.SOLID)]
+            copies = [base for base in models if base in blanks]
+            if says(press, page, "copy_beside"):
+                assert copies, told(case)
+                assert not says(press, page, "copy_under")
+                seen["copy_beside"] += 1
+            elif says(press, page, "copy_under"):
+                assert not copies, told(case)
+                seen["copy_under"] += 1
+            if page.outline:
+                independent = case[1].support is Support.INDEPENDENT
+                assert says(press, page, "model_plain" if independent else "model"), told(case)
+                assert not says(press, page, "model" if independent else "model_plain"), told(case)
+    assert min(seen.values()) > 20
+
+
+def test_boxes_show_their_letter_while_support_is_high(press: Press) -> None:
+    """With full and partial support each tile box has its letter small in a corner; with less support none has."""
+    for support in Support:
+        (page,) = practice_pages(press, "Mira", "Mira", SheetSettings(preset("us-1/2"), support=support))
+        boxes = [item.bounds() for item in page.items if isinstance(item, Tile)]
+        hints = [item for item in page.items if isinstance(item, Ink) and any(
+            x0 < item.bounds()[0] and item.bounds()[2] < x1 and y0 < item.bounds()[1] and item.bounds()[3] < y1
+            for x0, y0, x1, y1 in boxes)]
+        assert len(boxes) == 4
+        assert len(hints) == (4 if support in (Support.FULL, Support.PARTIAL) else 0)
+
+
+def test_names_to_trace_keep_apart(press: Press) -> None:
+    """Where a name stands several times in a row, 10 mm or more of white part one name from the next."""
+    for ruling in ("us-3/4", "de-5", "fr-2"):
+        (page, *_) = practice_pages(press, "Bo", "Bo", SheetSettings(preset(ruling), support=Support.FULL))
+        for row in rows((page,), Form.DOTTED):
+            boxes = sorted(one.bounds() for one in ink_of(row))
+            gaps = [b[0] - a[2] for a, b in pairwise(boxes)]
+            assert len(boxes) >= 4
+            assert sum(gap >= 9.9 - pen_width_mm(preset(ruling)) for gap in gaps) >= 1
+            assert min(gaps) > 0
+
+
+@pytest.mark.parametrize("count", [1, 2, 3, 5])
+def test_as_many_rows_as_were_asked_for(press: Press, count: int) -> None:
+    """The number of rows to write on is never more than what is asked for, but for what every sheet needs (three)."""
+    for support in Support:
+        settings = SheetSettings(preset("us-3/8"), support=support, tuning=Tuning(rows=count))
+        (page,) = practice_pages(press, "Wren", "Wren", settings)
+        written = len(rows((page,), Form.BLANK)) + len(rows((page,), Form.DOTTED))
+        least = 3 if support in (Support.FULL, Support.PARTIAL) else 2
+        assert written == max(count, least)
+
+
+def test_settings_reach_the_page(press: Press) -> None:
+    """Line height, midline, row gap, letter spacing and pens of one child are what is measured on the child's sheet."""
+    tuning = Tuning(line_height=14, midline=0.4, row_gap=9, letter_spacing=5, model_pen=1.2, dot_size=1.3, dot_pitch=4)
+    plain, own = (practice_pages(press, "Bo", "Bo", SheetSettings(preset("us-1/2"), tuning=one))[0]
+                  for one in (Tuning(), tuning))
+    copy = next(row for row in rows((own,), Form.SOLID)[1:])
+    heights = {item.line: base_of(copy) - item.y for item in copy.items if isinstance(item, Guide)}
+    assert (heights[Line.TOP], heights[Line.MID]) == pytest.approx((14, 5.6))
+    assert {one.style.width_mm for one in ink_of(copy)} == {1.2}
+    dotted = rows((own,), Form.DOTTED)
+    assert {one.style.width_mm for row in dotted for one in ink_of(row)} == {1.3}
+    first, second = (letter_gap(rows((page,), Form.DOTTED)[0]) for page in (plain, own))
+    assert second > first + 4
+    written = sorted(base_of(row) for row in rows((own,), Form.BLANK))
+    assert min(b - a for a, b in pairwise(written)) == pytest.approx(14 + 5.6 + 9)
+
+
+def letter_gap(row: Row) -> float:
+    """Return the white between the first two letters of a dotted row."""
+    one, two, *_ = sorted(ink.bounds() for ink in ink_of(row))
+    return two[0] - one[2]
