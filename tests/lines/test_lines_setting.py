@@ -160,6 +160,66 @@ def _same_proportions(ruling: Ruling) -> tuple[float, float]:
 @given(st.sampled_from(["us-3/4", "fr-2", "uk-5", "de-4"]), st.floats(4, 80))
 def test_a_scaled_ruling_keeps_its_proportions(name: str, height: float) -> None:
     """A preset set to another line height has just that height and the proportions it had."""
-    scaled = preset(name).scaled_to(height)
+    usual, scaled = preset(name), preset(name).scaled_to(height)
+    factor = height / usual.line_height_mm
     assert scaled.line_height_mm == pytest.approx(height)
-    assert _same_proportions(scaled) == pytest.approx(_same_proportions(preset(name)))
+    assert _same_proportions(scaled) == pytest.approx(_same_proportions(usual))
+    assert (scaled.gap_mm, scaled.short_mm or 0.0) == pytest.approx((factor * usual.gap_mm,
+                                                                    factor * (usual.short_mm or 0.0)))
+    assert scaled.bands_mm == pytest.approx([factor * band for band in usual.bands_mm])
+
+
+@pytest.mark.parametrize("ruling", sorted(CASES))
+@pytest.mark.parametrize("name", ["ẤỘ", "Ẹ̀ḿ", "Ǘű", "ậṩ", "Peggy", "vona"])
+def test_rise_and_drop_are_those_of_the_ink(ruling: str, name: str) -> None:
+    """A line says how far its pen reaches up, down and across; pages keep rows apart by it."""
+    line = CASES[ruling].line(name)
+    points = np.vstack([track(one.letter, one.x) for one in line.letters])
+    half = pen_width_mm(preset(ruling)) / 2
+    assert line.rise_mm == pytest.approx(half - points[:, 1].min(), abs=SPACING_MM)
+    assert line.drop_mm == pytest.approx(half + points[:, 1].max(), abs=SPACING_MM)
+    assert line.width_mm == pytest.approx(2 * half + np.ptp(points[:, 0]), abs=SPACING_MM)
+
+
+@pytest.mark.parametrize("ruling", sorted(CASES))
+def test_marks_that_stack_keep_apart_on_paper(ruling: str) -> None:
+    """Two marks on one letter stand so far apart on any ruling that the pen leaves white between them."""
+    for cluster in ("ế", "ặ", "ộ", "ẹ́", "ǘ", "ṩ", "Ế", "Ặ", "ọ̀"):
+        letter = CASES[ruling].line(cluster).letters[0].letter
+        base = len(upright().letter(cluster).base.strokes)
+        marks = upright().letter(cluster).marks
+        parts, at = [], base
+        for mark in marks:
+            strokes = letter.strokes[at:at + len(mark.glyph.strokes)]
+            parts.append(track(InkLetter("", strokes, letter.bounds), 0.0))
+            at += len(strokes)
+        parts.append(track(InkLetter("", letter.strokes[:base], letter.bounds), 0.0))
+        for one, other in ((0, 1), (0, 2), (1, 2)):
+            apart = np.sqrt(((parts[one][:, None] - parts[other][None]) ** 2).sum(axis=2)).min()
+            assert apart > pen_width_mm(preset(ruling)), (cluster, one, other)
+
+
+@pytest.mark.parametrize("slant", [8.0, 15.0])
+@pytest.mark.parametrize("ruling", ["us-3/4", "de-4", "es-2.5"])
+def test_a_pencil_passes_between_slanted_letters(ruling: str, slant: float) -> None:
+    """Leaning brings two parallel stems nearer to each other; the gap allows for it."""
+    case = Typecase(upright(), preset(ruling), slant=slant)
+    for pair in ("ll", "nn", "HH", "dh", "ij", "ru", "LT"):
+        assert least_gap(case.line(pair, tightness=1.0)) >= PENCIL_MM + pen_width_mm(preset(ruling)) - SPACING_MM, pair
+
+
+@pytest.mark.parametrize("ruling", sorted(CASES))
+def test_words_stand_wider_apart_than_letters(ruling: str) -> None:
+    """Between two words there is a clear space, about as wide as a letter, however their letters look."""
+    case, x_height = CASES[ruling], preset(ruling).x_height_mm
+    for left, right in (("a", "M"), ("L", "T"), ("y", "j"), ("n", "jo"), ("o", "A")):
+        gap = gap_above(case.line(f"{left} {right}"), len(left))
+        assert 0.8 * x_height < gap < 1.8 * x_height + PENCIL_MM, (left, right)
+        assert gap > 1.3 * gap_above(case.line(left + right), len(left)), (left, right)
+
+
+def gap_above(line: SetLine, at: int) -> float:
+    """Return the white, in mm, between the letters before and after a place, over the base line: tails hang freely."""
+    sides = [np.vstack([track(one.letter, one.x) for one in part]) for part in (line.letters[:at], line.letters[at:])]
+    before, after = (side[side[:, 1] <= 0] for side in sides)
+    return float(after[:, 0].min() - before[:, 0].max())
