@@ -5,22 +5,26 @@ from __future__ import annotations
 import csv
 import io
 import json
+from dataclasses import replace
 from itertools import combinations
 from pathlib import Path
 
 import numpy as np
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 from pypdf import PdfReader
 
 from namewright.cli import main
-from namewright.lines.ink import Ink
+from namewright.lines.ink import RULE, Ink, Style
 from namewright.names.model import Child
 from namewright.output.png import page_png
 from namewright.pages.page import Page, leaves
 from namewright.pages.paper import Paper
 from namewright.pages.plan import PlanSettings, plan_pages
+from namewright.pages.plan_flow import LEAST_MM, TEXT_MM, packed
 from namewright.pages.plan_marks import LOOKS, point
-from namewright.pages.plan_words import joined, monday, weeks_said
+from namewright.pages.plan_words import group_said, joined, monday, weeks_said
 from namewright.pages.press import Press, captions
 from namewright.practice.difficulty import Band
 from namewright.practice.order import Order, Placed, completed, order_class, order_csv
@@ -125,6 +129,45 @@ def test_two_hundred_children_are_all_on_it(press: Press) -> None:
     names = [f"{a}{b}{c}" for a in "BDFGKLMNRS" for b in "aeiou" for c in ("", "n", "so", "ri")]
     pages = plan_of(press, names)
     assert 4 <= len(pages) <= 12
+
+
+PRESS = Press()
+TEXTS = st.lists(st.text("AWMabdilmw’", min_size=1, max_size=30).map(lambda word: word + "-"), min_size=1, max_size=9)
+
+
+@given(TEXTS, st.floats(12.0, 60.0))
+def test_a_long_name_goes_on_below_and_nothing_of_it_is_lost(pieces: list[str], room: float) -> None:
+    """Lines joined are the text, and each fits at the smallest size there is."""
+    press = PRESS
+    lines = packed(press, pieces, room, TEXT_MM)
+    assert "".join(lines) == "".join(pieces)
+    assert all(press.text_width(line, LEAST_MM) <= room for line in lines)
+
+
+def test_long_beats_and_names_make_a_row_taller(press: Press) -> None:
+    """Rows of names too long for their column push the next row down; a chart is for classes of five or more."""
+    def rules(names: list[str]) -> list[float]:
+        items = [item for page in plan_of(press, names) for item in leaves(page.items) if isinstance(item, Ink)]
+        return sorted(item.bounds()[1] for item in items if item.style == Style(0.1, RULE))
+
+    short, long = rules(["Bo", "Ana", "Abc"]), rules(["Wolfeschlegelsteinhausenberg", "Bo", "Ana"])
+    assert len(short) == len(long) == 3
+    assert long[2] - long[1] == pytest.approx(short[1] - short[0])
+    assert rules(["Bo", "Wolfeschlegelsteinhausenberg", "Wolfeschlegelsteinhausenburg"])[2] - short[1] > 3
+
+
+@pytest.mark.parametrize(("count", "lines"), [(4, 0), (5, 2), (13, 2)])
+def test_a_chart_is_for_five_children_or_more(press: Press, count: int, lines: int) -> None:
+    """Two dashed lines part the bands where there is a chart."""
+    names = [f"{first}{rest}" for first in "BKLMN" for rest in ("ari", "ora", "ido")][:count]
+    items = [item for page in plan_of(press, names) for item in leaves(page.items) if isinstance(item, Ink)]
+    assert sum(bool(item.style.dash_mm) for item in items) == lines
+
+
+def test_a_group_ends_in_one_full_stop() -> None:
+    """A label may end in a full stop itself."""
+    placed = [replace(each, child=replace(each.child, label=f"{each.child.label} F.")) for each in placed_of(["Ava"])]
+    assert group_said(3, placed, captions("en")) == "Group 3: Ava F."
 
 
 def test_a_week_that_completes_a_whole_class_stays_on_the_page(press: Press) -> None:

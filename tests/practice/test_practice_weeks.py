@@ -98,3 +98,9 @@ def test_the_same_class_in_another_order_has_the_same_letters() -> None:
     """The order of the roster does not change the letters of the weeks."""
     names = ["Bo", "Obed", "Deb", "Noor", "Nora", "Aron"]
     assert [w.letter for w in letter_weeks(names).weeks] == [w.letter for w in letter_weeks(names[::-1]).weeks]
+
+
+def test_among_equals_the_own_initial_comes_first() -> None:
+    """One child begins with the own first letter, not with an easier one; the letter of more names goes before it."""
+    assert [week.letter for week in letter_weeks(["Éva"]).weeks][0] == "e"
+    assert [week.letter for week in letter_weeks(["Zora", "Dora"]).weeks][:3] == ["a", "o", "r"]

@@ -34,6 +34,12 @@ def groups_of(placed: Sequence[Placed]) -> dict[int, list[Placed]]:
     return dict(sorted(found.items()))
 
 
+def group_said(number: int, group: Sequence[Placed], words: Words) -> str:
+    """Return who is in a group; one full stop at the end, also after a label such as “Ava F.” has had its own."""
+    names = joined([each.child.label for each in group], words)
+    return words["plan.group"].format(number=number, who=names).replace("..", ".")
+
+
 def monday(placed: Sequence[Placed], plan: WeekPlan, order: Order, words: Words) -> Iterator[str]:
     """Yield what to do on Monday: the first letter, the first children, the first table, each with its reason."""
     able = [each for each in placed if each.letters]

@@ -64,10 +64,9 @@ def letter_weeks(names: Sequence[str], weeks: int = DEFAULT_WEEKS, most_steps: i
     """
     if weeks < 1:
         raise ValueError(f"a plan needs at least one week, and {weeks} was asked for")
-    sets = [letters_of(name) for name in names]
-    counted = Counter(each for each in sets if each)
+    counted = Counter(filter(None, map(letters_of, names)))
     steps = exact_steps(counted, weeks, most_steps)
-    return _plan(sets, greedy_steps(counted, weeks) if steps is None else steps, weeks, exact=steps is not None)
+    return _plan(names, greedy_steps(counted, weeks) if steps is None else steps, weeks, exact=steps is not None)
 
 
 def plan_cost(order: Sequence[str], names: Iterable[Letters], weeks: int) -> int:
@@ -137,8 +136,9 @@ def greedy_steps(names: Counter[Letters], weeks: int) -> tuple[Letters, ...]:
         steps.append(met)
 
 
-def _plan(sets: Sequence[Letters], steps: Sequence[Letters], weeks: int, *, exact: bool) -> WeekPlan:
-    order = _order(sets, steps, weeks)
+def _plan(names: Sequence[str], steps: Sequence[Letters], weeks: int, *, exact: bool) -> WeekPlan:
+    sets = [letters_of(name) for name in names]
+    order = _order(names, steps, weeks)
     met: set[str] = set()
     made: list[Week] = []
     for letter in order:
@@ -150,16 +150,18 @@ def _plan(sets: Sequence[Letters], steps: Sequence[Letters], weeks: int, *, exac
     return WeekPlan(tuple(made), plan_cost(order, sets, weeks), exact, waiting)
 
 
-def _order(sets: Sequence[Letters], steps: Sequence[Letters], weeks: int) -> list[str]:
+def _order(names: Sequence[str], steps: Sequence[Letters], weeks: int) -> list[str]:
     """Put the letters of each step in order, then fill what weeks are left with the letters most names still need."""
+    sets = [letters_of(name) for name in names]
+    initials = Counter(base_letter(sign).casefold() for name in names for sign in written_signs(name)[:1])
     order: list[str] = []
     everything = frozenset().union(*sets) if sets else frozenset()
     for step in (*steps, everything):
-        order += sorted(step - set(order), key=lambda letter: _rank(letter, sets))
+        order += sorted(step - set(order), key=lambda letter: _rank(letter, sets, initials))
     return order[:weeks]
 
 
-def _rank(letter: str, sets: Sequence[Letters]) -> tuple[int, int, str]:
-    """Inside a step the letter of most names goes first, then the easier one, then the alphabet."""
-    bands = list(Band)
-    return (-sum(letter in each for each in sets), bands.index(letter_difficulty(letter).band), letter)
+def _rank(letter: str, sets: Sequence[Letters], initials: Counter[str]) -> tuple[int, int, int, str]:
+    """Inside a step the letter of most names goes first, then of most own initials, then the easier, then by name."""
+    band = list(Band).index(letter_difficulty(letter).band)
+    return (-sum(letter in each for each in sets), -initials[letter], band, letter)

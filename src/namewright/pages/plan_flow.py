@@ -1,0 +1,98 @@
+"""Pages of a plan being filled from the top: running text, headings, and blocks that go to the next page whole.
+
+Millimetres, y down. Out of scope: what stands on the pages (``plan``, ``plan_rows``).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, field
+
+from namewright.lines.ink import Ink
+from namewright.pages.page import Item
+from namewright.pages.paper import Sheet
+from namewright.pages.press import Press
+from namewright.pages.summary import drawable
+
+HEAD_MM, TEXT_MM, SMALL_MM = 1.9, 1.5, 1.3  # x-heights
+LEADING = 2.9  # line step, in x-heights
+LEAST_MM = 1.05  # smaller letters are not read
+
+
+@dataclass
+class Flow:
+    """Pages being filled; what does not fit goes to the next page whole."""
+
+    press: Press
+    sheet: Sheet
+    y: float = 0.0
+    pages: list[list[Item]] = field(default_factory=lambda: [[]])
+
+    def __post_init__(self) -> None:
+        self.y = self.sheet.top_mm
+
+    def room(self, height: float) -> None:
+        """Go to a new page unless ``height`` mm are free here."""
+        if self.pages[-1] and self.y + height > self.sheet.foot:
+            self.pages.append([])
+            self.y = self.sheet.top_mm
+
+    def put(self, items: Sequence[Item], height: float) -> None:
+        """Set down items made for the current height, and go on below them."""
+        self.pages[-1] += items
+        self.y += height
+
+    def say(self, text: str, size: float = TEXT_MM, *, x: float | None = None, width: float | None = None) -> None:
+        """Set running text, wrapped; not broken over two pages."""
+        left = self.sheet.left_mm if x is None else x
+        room = self.sheet.right_edge - left if width is None else width
+        lines = self.press.wrapped(breakable(self.press, drawable(self.press, text), room, size), room, size)
+        self.room(len(lines) * size * LEADING)
+        for words in lines:
+            inks = [ink.moved(left, self.y + size * (LEADING - 0.9)) for ink in self.press.words(words, size)]
+            self.put(inks, size * LEADING)
+
+    def heading(self, text: str, keep_mm: float) -> None:
+        """Set a heading that stays together with what follows it."""
+        self.room(4.0 + HEAD_MM * LEADING + keep_mm)
+        self.y += 3.0 if self.pages[-1] else 0.0
+        self.say(text, HEAD_MM)
+
+
+def breakable(press: Press, text: str, room: float, size: float) -> str:
+    """Return a text with each word that is wider than the room cut into pieces that are not."""
+    words: list[str] = []
+    for word in text.split():
+        while len(word) > 1 and press.text_width(word, size) > room:
+            share = max(1, int(0.9 * len(word) * room / press.text_width(word, size)))
+            words.append(word[:share])
+            word = word[share:]
+        words.append(word)
+    return " ".join(words)
+
+
+def packed(press: Press, pieces: Iterable[str], room: float, size: float) -> tuple[str, ...]:
+    """Return pieces of a text put together into lines that fit; a piece too wide even in small letters is cut."""
+    lines = [""]
+    for piece in pieces:
+        for part in breakable(press, piece, room, LEAST_MM).split(" ") if _too_wide(press, piece, room) else (piece,):
+            if lines[-1] and press.text_width((lines[-1] + part).strip(), size) > room:
+                lines.append("")
+            lines[-1] += part
+    return tuple(line.strip() for line in lines)
+
+
+def _too_wide(press: Press, piece: str, room: float) -> bool:
+    return press.text_width(piece.strip() or "-", LEAST_MM) > room
+
+
+def fitted(press: Press, text: str, x: float, baseline: float, room: float, size: float = TEXT_MM) -> tuple[Ink, ...]:
+    """Return a text in the room there is: smaller where it must be, and cut where that is not enough."""
+    if not text.strip():
+        return ()
+    text = drawable(press, text)
+    while press.text_width(text, size) > room and size > 1.0:
+        size = round(size - 0.1, 2)
+    while len(text) > 1 and press.text_width(text, size) > room:
+        text = text[:-2].rstrip() + "."
+    return (press.text(text, size).moved(x, baseline),)
