@@ -215,3 +215,41 @@ def _read_or_refuse(data: bytes) -> None:
         refusal = ""
         assert roster.children
     assert refusal.endswith(".") or not refusal
+
+
+def test_the_sheet_with_a_header_is_the_class() -> None:
+    """A sheet of explanations in front is not read for names; the note says which sheet was read."""
+    roster = roster_from_bytes(workbook([["How to use this file"], ["Type below"]], CLASS), "class.xlsx")
+    assert practised(roster) == ["Katie", "Ben Lee"]
+    assert "Only the sheet “Sheet 2”" in roster.notes[0]
+
+
+def test_a_hidden_sheet_gives_way() -> None:
+    """What nobody sees is not read while a sheet in sight holds names."""
+    book = openpyxl.Workbook()
+    book.worksheets[0].append(["Old Name"])
+    book.worksheets[0].sheet_state = "hidden"
+    book.create_sheet("Class").append(["Katie Moss"])
+    book.active = 1
+    data = io.BytesIO()
+    book.save(data)
+    assert practised(roster_from_bytes(data.getvalue(), "class.xlsx")) == ["Katie"]
+
+
+def test_a_formula_that_was_never_worked_out_is_said() -> None:
+    """Its cell is empty in the file, so a child could be missed; the note says what to do."""
+    rows: list[list[object]] = [["Name"], ["Katie Moss"], ['="Ben"&" Oak"']]
+    roster = roster_from_bytes(workbook(rows), "class.xlsx")
+    assert practised(roster) == ["Katie"]
+    assert "never worked out" in roster.notes[0]
+    with pytest.raises(RosterError, match="no child below it.*never worked out"):
+        roster_from_bytes(workbook([rows[0], rows[2]]), "class.xlsx")
+    assert roster_from_bytes(workbook(CLASS), "class.xlsx").notes == ()
+
+
+def test_a_second_pair_of_name_columns_is_a_parents() -> None:
+    """Under a merged title for each, “First” and “Last” stand twice; the first pair is the child's."""
+    rows: list[list[object]] = [
+        ["Student", None, "Parent"], ["First", "Last", "First", "Last"], ["Katie", "Moss", "Maud", "Oak"]]
+    child = roster_from_bytes(workbook(rows), "class.xlsx").children[0]
+    assert (child.given, child.family) == ("Katie", "Moss")

@@ -44,7 +44,7 @@ def header_roles(cells: Sequence[str]) -> tuple[Role, ...] | None:
     filled = [cell for cell in cells if cell]
     if len(filled) < 2:
         return None
-    known = [header_role(cell) for cell in cells]
+    known = _without_second_names(cells, [header_role(cell) for cell in cells])
     count = sum(role is not None for role in known)
     if not NAME_ROLES.intersection(known) or not (
         _says_name(cells, known) or (count >= 2 and count * 2 >= len(filled))
@@ -56,6 +56,16 @@ def header_roles(cells: Sequence[str]) -> tuple[Role, ...] | None:
     elif Role.GIVEN not in known:
         known = [Role.GIVEN if role is Role.FULL else role for role in known]
     return tuple(role or Role.OTHER for role in known)
+
+
+def _without_second_names(cells: Sequence[str], known: list[Role | None]) -> list[Role | None]:
+    """Take the roles from name columns that repeat a header once both parts were named: they are a parent's."""
+    seen: set[Role | None] = set()
+    for at, role in enumerate(known):
+        if role in NAME_ROLES and cells[at] in cells[:at] and seen >= {Role.GIVEN, Role.FAMILY}:
+            known[at] = Role.OTHER
+        seen.add(role)
+    return known
 
 
 def header_role(cell: str) -> Role | None:

@@ -68,7 +68,10 @@ def load_roster(path: Path, part: NamePart = NamePart.GIVEN) -> Roster:
 def roster_from_bytes(data: bytes, source: str = "the file", part: NamePart = NamePart.GIVEN) -> Roster:
     """Read a roster from the bytes of a file, told apart by content and not by its name."""
     text, notes = decode(data, source)
-    return replace(read_roster(text, source, part), notes=notes)
+    try:
+        return replace(read_roster(text, source, part), notes=notes)
+    except RosterError as error:  # what is wrong with the file may be why nobody was found
+        raise RosterError(" ".join((str(error), *notes)), error.lines) from None
 
 
 def _draft_rows(table: Table, part: NamePart) -> list[_Draft]:

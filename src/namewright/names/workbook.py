@@ -9,10 +9,12 @@ from __future__ import annotations
 
 import datetime
 import io
+import re
 import warnings
 import zipfile
 from typing import Any
 
+from namewright.names.headers import header_roles
 from namewright.names.model import RosterError
 from namewright.names.sources import MOST_BYTES, MOST_LINES
 
@@ -21,27 +23,32 @@ _MOST_PARTS = 2_000
 _MOST_RATIO = 200
 _RATIO_FROM = 5_000_000
 _DOCTYPES = tuple("<!DOCTYPE".encode(code) for code in ("ascii", "utf-16-le", "utf-16-be"))
+_UNFINISHED = re.compile(rb"</f>\s*(?:<v\s*/>|<v></v>)?\s*</c>")
+"""A formula without the value it gave: a program wrote the file and no spreadsheet has opened it since."""
+_HEADER_WITHIN = 10
 _RESAVE = "open it in your spreadsheet program, save the names as .csv and try again."
 
 
 def workbook_text(data: bytes, source: str) -> tuple[str, tuple[str, ...]]:
-    """Return the first sheet that has anything in it, one line a row, and notes about the other sheets.
+    """Return the sheet that looks most like a class list, one line a row, and notes about the rest of the file.
 
     Raises RosterError for a file that is broken, locked, too large unpacked, or no spreadsheet.
     """
-    _inspect(data, source)
+    unfinished = _inspect(data, source)
     try:
         with warnings.catch_warnings():
             warnings.simplefilter("ignore")  # the reader warns of styles and charts, which no roster needs
-            return _first_sheet(data, source)
+            text, notes = _best_sheet(data, source)
+            return text, (*notes, *unfinished)
     except RosterError:
         raise
     except Exception as error:  # A damaged file makes the reader fail in any way it likes
         raise RosterError(f"{source} could not be read as a spreadsheet; {_RESAVE}") from error
 
 
-def _inspect(data: bytes, source: str) -> None:
-    """Refuse what would be dangerous to open."""
+def _inspect(data: bytes, source: str) -> tuple[str, ...]:
+    """Refuse what would be dangerous to open; return a note where a formula was never worked out."""
+    unfinished = False
     try:
         with zipfile.ZipFile(io.BytesIO(data)) as archive:
             parts = archive.infolist()
@@ -58,10 +65,13 @@ def _inspect(data: bytes, source: str) -> None:
                     raise RosterError(
                         f"{source} holds a document type, which a spreadsheet never needs; {_RESAVE}"
                     )
+                sheet = part.filename.startswith("xl/worksheets/")
+                unfinished = unfinished or (sheet and _UNFINISHED.search(content) is not None)
     except RosterError:
         raise
     except Exception as error:  # Zipfile and zlib fail in many ways on damaged bytes
         raise RosterError(f"{source} is a damaged spreadsheet; {_RESAVE}") from error
+    return (f"{source} has formulas that were never worked out, and these cells are empty; {_RESAVE}",) * unfinished
 
 
 def _check_sizes(parts: list[zipfile.ZipInfo], source: str) -> None:
@@ -77,21 +87,28 @@ def _check_sizes(parts: list[zipfile.ZipInfo], source: str) -> None:
         )
 
 
-def _first_sheet(data: bytes, source: str) -> tuple[str, tuple[str, ...]]:
+def _best_sheet(data: bytes, source: str) -> tuple[str, tuple[str, ...]]:
+    """Return the first sheet with a header row, or else the first that is filled; sheets in sight come first."""
     import openpyxl
 
     book = openpyxl.load_workbook(io.BytesIO(data), read_only=True, data_only=True, keep_links=False)
+    best: tuple[str, list[str]] | None = None
     try:
-        names = [sheet.title for sheet in book.worksheets]
-        for at, sheet in enumerate(book.worksheets):
+        for sheet in sorted(book.worksheets, key=lambda sheet: str(sheet.sheet_state) != "visible"):
             rows = _sheet_rows(sheet, source)
-            if rows:
-                others = [name for name in names if name != names[at]]
-                note = f"Only the sheet “{names[at]}” of {source} was read; left out: {', '.join(others)}."
-                return "\n".join(rows), (note,) if others else ()
+            headed = any(header_roles(row.split("\t")) for row in rows[:_HEADER_WITHIN])
+            if rows and (best is None or headed):
+                best = str(sheet.title), rows
+            if headed:
+                break
+        names = [str(sheet.title) for sheet in book.worksheets]
     finally:
         book.close()
-    raise RosterError(f"{source} has no filled sheet; write one child’s name in each row.")
+    if best is None:
+        raise RosterError(f"{source} has no filled sheet; write one child’s name in each row.")
+    others = ", ".join(name for name in names if name != best[0])
+    note = f"Only the sheet “{best[0]}” of {source} was read; left out: {others}."
+    return "\n".join(best[1]), (note,) if others else ()
 
 
 def _sheet_rows(sheet: Any, source: str) -> list[str]:
