@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from namewright.letters.alphabet import MissingLetters
+from namewright.lines.forms import Form
 from namewright.lines.ruling import preset
 from namewright.pages.groupsheet import GroupSettings, group_page
 from namewright.pages.page import Row
@@ -28,6 +29,18 @@ def test_names_are_there_for_all_or_for_none(press: Press) -> None:
     """Where there is no room for everybody nobody is shown, so that no child is missing."""
     children = [(name, name) for name in ("Mira", "Tilo", "Wren", "Fen")]
     assert rows(group_page(press, 1, children, list("aeirnl"), PLAIN)) == ["A a", "E e", "I i", "R r", "N n", "L l"]
+
+
+def test_a_wide_name_has_its_white_below(press: Press) -> None:
+    """Where a name fills more than half of the line, the next line is for writing it; too wide a name has no row."""
+    children = [("Bo", "Bo"), ("Alexandrine", "Alexandrine")]
+    page = group_page(press, 1, children, ["a"], PLAIN)
+    assert rows(page) == ["A a", "Bo", "Alexandrine", "Alexandrine"]
+    written, empty = [item for item in page.items if isinstance(item, Row)][-2:]
+    assert len(written.items) > len(empty.items)
+    assert (written.form, empty.form) == (Form.SOLID, Form.BLANK)
+    wide = "Alexandrina-Maximiliana"
+    assert rows(group_page(press, 1, [*children, (wide, wide)], ["a"], PLAIN)) == ["A a"]
 
 
 @pytest.mark.parametrize("language", ["en", "es"])

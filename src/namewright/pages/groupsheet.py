@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from itertools import chain
 
 from namewright.letters.choice import LetterChoice
 from namewright.lines.cues import line_with_cues
@@ -60,7 +61,7 @@ def group_page(press: Press, number: int, children: Sequence[tuple[str, str]], s
     names = list(_names(press, different, settings.ruling, sheet, below + _CAPTION_MM))
     if len(names) == len(different):  # everybody or nobody
         texts.append(blocks.text_at(press, words["group.names"], sheet.left_mm, below + _CAPTION_MM - 2.8, _SIZE_MM))
-        rows += names
+        rows += chain.from_iterable(names)
     furniture = Furniture((*texts, *blocks.check_bar(press, words["check"], sheet.left_mm, sheet.foot - 1.5)))
     return checked(Page(sheet.width_mm, sheet.height_mm, (*rows, furniture), outline=heading))
 
@@ -88,18 +89,25 @@ def _rows(press: Press, shared: Sequence[str], ruling: Ruling, sheet: Sheet, y: 
         y += height + 2.0
 
 
-def _names(press: Press, names: Sequence[str], ruling: Ruling, sheet: Sheet, y: float) -> Iterator[Row]:
-    """Yield a row for every name, solid, with white to write it, while there is room; too wide a name has none."""
+def _names(press: Press, names: Sequence[str], ruling: Ruling, sheet: Sheet, y: float) -> Iterator[tuple[Row, ...]]:
+    """Yield the rows of every name while there is room: solid, with white beside it or, for a wide name, below it.
+
+    A name wider than the sheet has none.
+    """
     for name in names:
         if press.alphabet.missing(name):
             continue
         line = press.case(ruling).line(name)
-        space = blocks.row_space(ruling, [line])
-        if y + space.height_mm > sheet.foot - _FOOTER_MM:
-            return
-        if 2 * line.width_mm > sheet.room_width:
+        if line.width_mm + pen_width_mm(ruling) > sheet.room_width:
             continue
-        baseline = y + space.rise_mm
-        inks = blocks.letters_at(press, line, Form.SOLID, sheet.left_mm + pen_width_mm(ruling) / 2, baseline)
-        yield blocks.ruled_row(name, Form.SOLID, ruling, sheet.left_mm, sheet.right_edge, baseline, inks)
-        y += space.height_mm + 2.0
+        space = blocks.row_space(ruling, [line])
+        step = space.height_mm + 2.0
+        forms = (Form.SOLID,) if 2 * line.width_mm <= sheet.room_width else (Form.SOLID, Form.BLANK)
+        if y + len(forms) * step - 2.0 > sheet.foot - _FOOTER_MM:
+            return
+        x = sheet.left_mm + pen_width_mm(ruling) / 2
+        baselines = [y + at * step + space.rise_mm for at in range(len(forms))]
+        yield tuple(blocks.ruled_row(name, form, ruling, sheet.left_mm, sheet.right_edge, baseline,
+                                     blocks.letters_at(press, line, form, x, baseline))
+                    for form, baseline in zip(forms, baselines, strict=True))
+        y += len(forms) * step

@@ -27,7 +27,7 @@ _GRID = Style(0.15, "#c4c4c4")
 _EDGE = Style(0.3, FAINT, fill=WHITE)
 _TITLE_MM, _LEAD_MM, _HEAD_MM, _TEXT_MM = 2.9, 2.1, 2.1, 1.6  # x-heights
 _LETTER_COLUMN_MM, _DATE_COLUMN_MM = 14.0, 24.0
-_MOST_ROW_MM, _AFTER_MM, _FOOT_MM = 11.0, 11.5, 9.0
+_MOST_ROW_MM, _AFTER_MM, _FOOT_MM = 11.0, 11.5, 11.5
 _HELP_MM: Mapping[Support, float] = {Support.FULL: 8.0, Support.PARTIAL: 5.6, Support.LIGHT: 3.2,
                                      Support.INDEPENDENT: 0.8}
 _STEP_MM, _TREAD_MM = 7.6, 9.0
