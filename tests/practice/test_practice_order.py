@@ -6,6 +6,7 @@ import csv
 import io
 import json
 import re
+import unicodedata
 from dataclasses import replace
 
 import pytest
@@ -13,8 +14,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from namewright.names.model import Child
-from namewright.practice.difficulty import Band
+from namewright.practice.difficulty import Band, written_signs
 from namewright.practice.order import (
+    BEAT_POINT,
     NOTES,
     Order,
     beats_that_do_not_fit,
@@ -158,7 +160,7 @@ def test_csv_reads_back() -> None:
     assert all(row["reason"] == each.reason for row, each in zip(rows, placed, strict=True))
     objects = json.loads(order_json(placed))
     for row, entry in zip(rows, objects, strict=True):
-        assert row["beats"].split("·") == entry["beats"]
+        assert row["beats"].split(BEAT_POINT) == entry["beats"]
         assert row["beats_known"] == str(entry["beats_known"]).lower()
         assert row["group"] == str(entry["group"])
         assert row["watch"].split() == [each["letter"] for each in entry["letters"] if each["watch"]]
@@ -253,3 +255,33 @@ def test_a_name_without_letters_has_itself_for_beats() -> None:
     """Nothing to clap is no error, and is not called known."""
     only = completed(order_class([child("-")]))[0]
     assert ("".join(only.beats), only.beats_known, only.group) == ("-", False, 1)
+
+
+ODD = st.text("AaÉéDdJoẸ̀bñłß’'ʻ‘·- ‑.3李я", min_size=1, max_size=12).filter(
+    lambda name: name.strip() and not name.startswith("'"))  # in CSV one apostrophe in front is ours
+FIELDS = {"name", "difficulty", "length", "band", "letters", "beats", "beats_known", "group", "reason"}
+
+
+@given(st.lists(ODD, min_size=1, max_size=6), st.sampled_from(["en", "es", "pl", "haw", "xx"]))
+def test_any_name_is_written_out_whole(names: list[str], language: str) -> None:
+    """Every object has the fields promised; its beats join to the name; its letters are the name's, each once."""
+    placed = completed(order_class([child(unicodedata.normalize("NFC", name), line)
+                                    for line, name in enumerate(names, start=1)]), language)
+    rows = list(csv.DictReader(io.StringIO(order_csv(placed), newline="")))
+    for entry, row in zip(json.loads(order_json(placed)), rows, strict=True):
+        assert set(entry) >= FIELDS
+        assert "".join(entry["beats"]) == entry["name"] == row["beats"].replace(BEAT_POINT, "").removeprefix("'")
+        letters = [each["letter"] for each in entry["letters"]]
+        assert sorted(letters) == sorted(set(written_signs(entry["name"])))
+        assert entry["length"] == len(written_signs(entry["name"]))
+        assert row["letters"].removeprefix("'").split() == letters
+        assert all(set(each) == {"letter", "band", "watch"} for each in entry["letters"])
+
+
+def test_beats_written_as_csv_are_read_again_as_the_teachers() -> None:
+    """A name with a point of its own comes back, too: the column can be mended and used as a list."""
+    placed = completed(order_class([child("Gal·la", 1), child("Ana Rosa", 2)]))
+    rows = list(csv.DictReader(io.StringIO(order_csv(placed), newline="")))
+    again = completed(order_class([child(row["name"], at, beats=row["beats"]) for at, row in enumerate(rows, 1)]))
+    assert [each.beats for each in again] == [each.beats for each in placed]
+    assert all(each.beats_known for each in again)

@@ -38,6 +38,7 @@ _FORMULA_STARTS = ("=", "+", "-", "@", "\t", "\r", "\n", "＝", "＋", "－", "�
 _TABLE_COLUMNS = ("place", "child", "length", "difficulty", "band", "letters in practice order")
 _CSV_COLUMNS = ("place", "name", "label", "band", "letters", "reason", "length", "difficulty",
                 "bands", "watch", "beats", "beats_known", "group")
+BEAT_POINT = "\u2027"  # the hyphenation point: in no name (Gal·la has another), and read as beats in a roster
 NOTES = (
     "Difficulty: the mean of the name’s different letters by Phillips et al. (2012), lower being easier, "
     "plus the work of writing it.",
@@ -223,7 +224,7 @@ def order_csv(placed: Sequence[Placed]) -> str:
     for each in _whole(placed):
         texts = (each.child.practice, each.child.label, each.band, _letters(each), each.reason)
         more = (" ".join(band for _, band in each.letters),
-                " ".join(letter for letter, _ in each.letters if faces_left(letter)), "·".join(each.beats))
+                " ".join(letter for letter, _ in each.letters if faces_left(letter)), BEAT_POINT.join(each.beats))
         writer.writerow((each.position, *map(_harmless, texts), each.length, f"{each.difficulty:.2f}",
                          *map(_harmless, more), str(each.beats_known).lower(), each.group))
     return out.getvalue()
