@@ -12,7 +12,7 @@ from enum import StrEnum
 from namewright.letters.choice import LetterChoice
 from namewright.lines.cues import line_with_cues
 from namewright.lines.fit import DoesNotFit, Fit, fit_name
-from namewright.lines.forms import Form
+from namewright.lines.forms import Form, pens_for
 from namewright.lines.ink import RULE, Ink, Style, line
 from namewright.lines.ruling import Ruling
 from namewright.lines.setting import SetLine, pen_width_mm
@@ -26,7 +26,7 @@ from namewright.units import MM_PER_INCH
 CARD_EDGE_MM = 8.0  # more than the 6.35 mm that printers may leave white
 _SHEET_EDGE_MM = 5.0  # cut lines may come nearer to the edge of the sheet than letters may
 _BAR_ROOM_MM = 5.0  # over the cards of a sheet
-_FOOT_ROOM_MM = 9.0  # at the foot of a card, for the check bar and the note above it
+_FOOT_ROOM_MM = 8.0  # at the foot of a card, for the check bar and the note above it
 _CUT_STYLE = Style(0.15, RULE, (3.0, 2.0))
 
 
@@ -98,21 +98,22 @@ def _card_items(press: Press, name: str, settings: CardSettings, *, with_bar: bo
     """Yield the items of a card with its top left corner at (0, 0), the check bar among them where there is room."""
     press = press.lettering(settings.letters)
     width, height = settings.size.size_mm
-    room = width - 2 * CARD_EDGE_MM
-    fit = fit_name(name, press.case(settings.ruling), (room,), settings.language)
+    edge = CARD_EDGE_MM + _reach(settings)  # what stands on a line covers it and reaches beyond
+    fit = fit_name(name, press.case(settings.ruling), (width - 2 * CARD_EDGE_MM - _beyond(press, settings),),
+                   settings.language)
     space = blocks.row_space(settings.ruling, fit.lines)
     marks = press.cues(settings.ruling).headroom_mm if _has_marks(press, settings) else 0.0
     model = len(fit.lines) * (space.height_mm + marks)
-    free = height - 2 * CARD_EDGE_MM
+    free = height - 2 * edge
     if model - settings.ruling.gap_mm > free:
         raise DoesNotFit(name, model, free, across=False)
     rows = 2 if model + len(fit.lines) * space.height_mm <= free else 1
     used = model + (rows - 1) * len(fit.lines) * space.height_mm
     with_bar = with_bar and free - used >= _FOOT_ROOM_MM
-    y = CARD_EDGE_MM + max(0.0, free - used - _FOOT_ROOM_MM * with_bar) / 2
+    y = edge + max(0.0, free - used - _FOOT_ROOM_MM * with_bar) / 2
     for set_line in fit.lines:
         baseline = y + marks + space.rise_mm
-        inks = _model_ink(press, set_line, settings, room, baseline)
+        inks = _model_ink(press, set_line, settings, baseline)
         yield blocks.ruled_row(set_line.text, Form.SOLID, settings.ruling, CARD_EDGE_MM, width - CARD_EDGE_MM,
                                baseline, inks)
         y += marks + space.height_mm
@@ -120,6 +121,18 @@ def _card_items(press: Press, name: str, settings: CardSettings, *, with_bar: bo
         yield from _writing_rows(press, fit, settings, y, space)
     if with_bar:
         yield from _foot_bar(press, settings)
+
+
+def _reach(settings: CardSettings) -> float:
+    """Return how far ink reaches from its centreline, for pen and dots; a lone dot is half as wide again."""
+    pens = pens_for(settings.ruling)
+    return 0.75 * max(pens.model_mm, pens.dot_mm)
+
+
+def _beyond(press: Press, settings: CardSettings) -> float:
+    """Return how much width a name needs besides its own, for wide dots and for the stroke marks at both sides."""
+    dots = 2 * _reach(settings) - pen_width_mm(settings.ruling)
+    return dots + (2 * press.cues(settings.ruling).side_mm if _has_marks(press, settings) else 0.0)
 
 
 def _foot_bar(press: Press, settings: CardSettings) -> tuple[Ink, ...]:
@@ -134,15 +147,14 @@ def _has_marks(press: Press, settings: CardSettings) -> bool:
     return press.knows_strokes and settings.support is not Support.INDEPENDENT
 
 
-def _model_ink(press: Press, set_line: SetLine, settings: CardSettings, room: float, baseline: float,
-               ) -> tuple[Ink, ...]:
-    x = CARD_EDGE_MM + pen_width_mm(settings.ruling) / 2
+def _model_ink(press: Press, set_line: SetLine, settings: CardSettings, baseline: float) -> tuple[Ink, ...]:
+    x = CARD_EDGE_MM + _reach(settings)
     if not _has_marks(press, settings):
         return blocks.letters_at(press, set_line, Form.SOLID, x, baseline)
+    room = settings.size.size_mm[0] - 2 * CARD_EDGE_MM - _beyond(press, settings)
     maker, wide = blocks.with_room_for_marks(press, set_line, room)
     inks = line_with_cues(maker, press.well(settings.ruling), wide)
-    shift = x + min(maker.side_mm, max(0.0, room - wide.width_mm))
-    return tuple(ink.moved(shift, baseline) for ink in inks)
+    return tuple(ink.moved(x + maker.side_mm, baseline) for ink in inks)
 
 
 def _writing_rows(press: Press, fit: Fit, settings: CardSettings, y: float, space: blocks.RowSpace) -> Iterator[Item]:
@@ -156,7 +168,7 @@ def _writing_rows(press: Press, fit: Fit, settings: CardSettings, y: float, spac
         }
         each = forms.get(settings.support, [Form.BLANK] * letters)
         baseline = y + space.rise_mm
-        inks = blocks.letters_at(press, set_line, each, CARD_EDGE_MM + pen_width_mm(settings.ruling) / 2, baseline)
+        inks = blocks.letters_at(press, set_line, each, CARD_EDGE_MM + _reach(settings), baseline)
         yield blocks.ruled_row(set_line.text, Form.DOTTED if inks else Form.BLANK, settings.ruling, CARD_EDGE_MM,
                                width - CARD_EDGE_MM, baseline, inks)
         y += space.height_mm
