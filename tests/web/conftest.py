@@ -61,7 +61,7 @@ def new_page(browser: Any) -> Iterator[Callable[..., Any]]:
         context = browser.new_context(**{"viewport": {"width": 1360, "height": 900}, **options})
         contexts.append(context)
         page = context.new_page()
-        page.set_default_timeout(30_000)
+        page.set_default_timeout(90_000)  # a shared machine may stand still for a while
         page.on("console", lambda said: errors.append(said.text) if said.type == "error" else None)
         page.on("pageerror", lambda error: errors.append(str(error)))
         page.console_errors = errors

@@ -6,13 +6,14 @@ Letters that are typed are part of a name, so they are sent in a form and never 
 from __future__ import annotations
 
 import io
+from collections.abc import Mapping
 
 from flask import Blueprint, Response, redirect, render_template, request, url_for
 from werkzeug.wrappers import Response as BaseResponse
 
 from namewright.letters.alphabet import MissingLetters
 from namewright.lines.fit import DoesNotFit
-from namewright.names.model import RosterError
+from namewright.names.model import Child, RosterError
 from namewright.names.roster import read_roster
 from namewright.names.words import fold
 from namewright.output.pdf import write_pdf
@@ -22,13 +23,14 @@ from namewright.pages.press import Press, captions
 from namewright.settings import NamePart
 from namewright.web.choices import sheet_of_class
 from namewright.web.desk import Member, child_or_404, class_settings, desk, members
-from namewright.web.pictures import child_pages
+from namewright.web.pictures import CannotDraw, child_pages, sheet_pages
 from namewright.web.printing import pdf_answer
 from namewright.web.tongue import say, tongue_of
 from namewright.web.what import card_for, card_of, sentence
 
 pages = Blueprint("aide", __name__)
-SIZES = ("sheet", CardSize.INDEX_4X6, CardSize.A6)
+SHEET = "practice"  # not a card, but the child's practice sheet
+SIZES = ("sheet", CardSize.INDEX_4X6, CardSize.A6, SHEET)
 COOKIE = "card"
 
 
@@ -49,15 +51,22 @@ def find() -> str | tuple[str, int] | BaseResponse:
     """Go to the card of the one who was meant: chosen, or the only one whose name begins so; else ask which."""
     typed, chosen = request.form.get("letters", "").strip(), request.form.get("child", "")
     if chosen.isdecimal():
-        return _with_size(redirect(url_for("aide.card", child_id=int(chosen), size=_size_word())))
+        return _made_for(int(chosen))
     if not typed:
         return _page(members(), problem=say(tongue_of(request), "now.type_first")), 422
     found = beginning(typed)
     if len(found) == 1:
-        return _with_size(redirect(url_for("aide.card", child_id=found[0].id, size=_size_word())))
+        return _made_for(found[0].id)
     if found:
         return _page(found, typed, say(tongue_of(request), "now.which"))
-    return _typed_card(typed)
+    return _typed(typed)
+
+
+def _made_for(child_id: int) -> BaseResponse:
+    word = _size_word()
+    if word == SHEET:
+        return _with_size(redirect(url_for("aide.sheet", child_id=child_id)))
+    return _with_size(redirect(url_for("aide.card", child_id=child_id, size=word)))
 
 
 def beginning(typed: str) -> tuple[Member, ...]:
@@ -87,22 +96,27 @@ def _size(word: str) -> CardSize | None:
     return CardSize(word) if word in tuple(CardSize) else None
 
 
-def _typed_card(typed: str) -> tuple[str, int] | BaseResponse:
-    """Make a card for a name that is not in the class."""
+def _typed(typed: str) -> tuple[str, int] | BaseResponse:
+    """Make a card, or a sheet, for a name that is not in the class."""
     try:
-        children = read_roster(typed, "the name", NamePart.BOTH).children
-        settings = class_settings()
-        sheet = sheet_of_class(settings)
-        card = CardSettings(sheet.ruling, _size(_size_word()) or CardSize.INDEX_4X6, sheet.support, sheet.language)
-        name = children[0].practice
+        child, settings = read_roster(typed, "the name", NamePart.BOTH).children[0], class_settings()
         with desk().lock:
-            page = card_for(desk().press, name, name, card, settings, _size(_size_word()))
-        return pdf_answer(pdf_of([page], settings.get("language", "en")))
-    except RosterError as error:
+            made = _pages_of(desk().press, child, settings)
+        return pdf_answer(pdf_of(made, settings.get("language", "en")))
+    except (RosterError, CannotDraw) as error:
         reason = str(error)
     except (MissingLetters, DoesNotFit) as error:
         reason = sentence(error)
     return _page(members(), typed, say(tongue_of(request), "now.failed", reason=reason)), 422
+
+
+def _pages_of(press: Press, child: Child, settings: Mapping[str, str]) -> list[Page]:
+    """Return what was asked for. Raises MissingLetters, DoesNotFit or CannotDraw."""
+    sheet, word = sheet_of_class(settings), _size_word()
+    if word == SHEET:
+        return list(sheet_pages(press, child, sheet))
+    card = CardSettings(sheet.ruling, _size(word) or CardSize.INDEX_4X6, sheet.support, sheet.language, sheet.letters)
+    return [card_for(press, child.practice, child.practice, card, settings, _size(word))]
 
 
 def pdf_of(made: list[Page], language: str) -> bytes:

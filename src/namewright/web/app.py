@@ -16,7 +16,7 @@ from flask import Flask, render_template, request
 from werkzeug.exceptions import HTTPException
 
 from namewright.classbook import ClassbookError
-from namewright.web import aide, family, gate, guard, home, lines, printing, room, roster, seen, tongue
+from namewright.web import aide, erase, family, gate, guard, home, lines, printing, room, roster, seen, tongue
 from namewright.web.desk import KEY, Desk, class_mark, close_book, desk
 from namewright.web.jobs import where
 from namewright.web.pictures import CannotDraw
@@ -47,7 +47,7 @@ def create_app(config: Mapping[str, Any]) -> Flask:
     app.teardown_request(close_book)
     guard.install(app, app.config["HOSTS"], guard.Seal(), class_mark)
     gate.install(app)
-    for pages in (home, roster, room, printing, aide, lines, seen, family):
+    for pages in (home, roster, room, printing, aide, lines, seen, family, erase):
         app.register_blueprint(pages.pages)
     app.context_processor(_shell)
     _say_errors(app)

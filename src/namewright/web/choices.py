@@ -10,7 +10,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
 from namewright.classbook import BookChild
-from namewright.classbook.keys import ladder_of, letters_of, tuning_of
+from namewright.classbook.keys import WORD_KEYS, ladder_of, letters_of, tuning_of
+from namewright.classwork import own_letters
 from namewright.lines.ruling import DEFAULT_RULING, preset
 from namewright.lines.tuned import tuned
 from namewright.names.model import Child
@@ -21,7 +22,7 @@ from namewright.pages.tilesheet import TileSettings
 from namewright.settings import Hand, NamePart, Support
 from namewright.tuning import Knob, Tuning
 
-PAGE_KEYS = ("paper", "ruling", "line_height", "support", "hand", "language", "landscape", "binding")
+PAGE_KEYS = ("paper", "ruling", "line_height", "support", "hand", "language", "landscape", "binding", *WORD_KEYS)
 
 
 def sheet_of_class(settings: Mapping[str, str]) -> SheetSettings:
@@ -40,7 +41,7 @@ def sheet_of_child(one: BookChild, settings: Mapping[str, str]) -> SheetSettings
     everyone = sheet_of_class(settings)
     ruling = tuned(preset(settings.get("ruling", DEFAULT_RULING)), one.tuning)
     return replace(everyone, ruling=ruling, tuning=one.tuning, support=one.child.support or everyone.support,
-                   hand=one.child.hand or everyone.hand, letters=letters_of(one.settings).over(everyone.letters),
+                   hand=one.child.hand or everyone.hand, letters=own_letters(one.child, everyone.letters),
                    ladder=ladder_of({**settings, **one.settings}))
 
 
@@ -53,14 +54,16 @@ def tried(one: BookChild, settings: Mapping[str, str], own: Mapping[str, str]) -
     roster_says = _without_settings(one)
     child = replace(roster_says, line_height_mm=mine.line_height, practice=_practised(one, own),
                     support=Support(own["support"]) if "support" in own else roster_says.support,
-                    hand=Hand(own["hand"]) if "hand" in own else roster_says.hand)
+                    hand=Hand(own["hand"]) if "hand" in own else roster_says.hand,
+                    letters=own.get("letters", roster_says.letters))
     return replace(one, child=child, own=mine, tuning=mine.over(tuning_of(settings)), settings=own)
 
 
 def _without_settings(one: BookChild) -> Child:
     """Return the child without what was set; what the list said under a setting is not known here."""
     return replace(one.child, support=None if "support" in one.settings else one.child.support,
-                   hand=None if "hand" in one.settings else one.child.hand)
+                   hand=None if "hand" in one.settings else one.child.hand,
+                   letters="" if "letters" in one.settings else one.child.letters)
 
 
 def _practised(one: BookChild, own: Mapping[str, str]) -> str:

@@ -54,6 +54,13 @@ class Desk:
         """Return the sentences of a key, none for a key no longer known."""
         return self._told.get(key, ())
 
+    def forget(self) -> None:
+        """Let go of all that may hold a name: pictures, orders, sentences and PDFs."""
+        with self.lock:
+            for kept in (self._pictures, self._orders, self._told):
+                kept.clear()
+        self.jobs.forget()
+
     def picture(self, asked: object, make: Callable[[Press], Drawn]) -> Drawn:
         """Return a picture, as SVG or a small PDF, made when first asked for. Raises what ``make`` raises."""
         key = hashlib.sha256(repr(asked).encode()).hexdigest()

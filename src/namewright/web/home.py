@@ -7,7 +7,8 @@ from werkzeug.wrappers import Response as BaseResponse
 
 from namewright.web import tongue
 from namewright.web.desk import book, desk
-from namewright.web.pictures import art_svg, mark_svg
+from namewright.web.pictures import art_svg, form_svg, mark_svg
+from namewright.web.shapes import LETTERS
 
 pages = Blueprint("home", __name__)
 _YEAR_S = 365 * 24 * 3600
@@ -47,6 +48,14 @@ def art(which: str) -> Response:
     if which not in ART:
         abort(404)
     return svg(desk().picture(("art", which), lambda press: art_svg(press, which)))
+
+
+@pages.get("/art/<letter>/<form>.svg")
+def form_art(letter: str, form: str) -> Response:
+    """Draw one form of a letter."""
+    if form not in LETTERS.get(letter, ()):
+        abort(404)
+    return svg(desk().picture(("form", letter, form), lambda press: form_svg(press, letter, form)))
 
 
 @pages.get("/mark.svg")

@@ -24,7 +24,10 @@ _IN_MEMORY_BYTES = 4_000_000
 
 @dataclass
 class Job:
-    """One PDF on its way. ``missed`` are sentences about what could not be made; ``problem`` is why there is none."""
+    """One PDF on its way. ``problem`` is why there is none.
+
+    ``missed`` are sentences about what could not be made, ``remarks`` about what was made otherwise than asked.
+    """
 
     id: str
     total: int
@@ -33,6 +36,7 @@ class Job:
     finished: bool = False
     problem: str = ""
     missed: list[str] = field(default_factory=list)
+    remarks: list[str] = field(default_factory=list)
     _file: IO[bytes] | None = None
 
     @property
@@ -76,6 +80,13 @@ class Jobs:
                 self._jobs.popitem(last=False)[1].close()
         self._pool.submit(_run, job, make, language)
         return job
+
+    def forget(self) -> None:
+        """Let every PDF go; one that is being made goes when it is finished, for nobody knows its key."""
+        with self._lock:
+            for job in self._jobs.values():
+                job.close()
+            self._jobs.clear()
 
     def get(self, key: str) -> Job | None:
         """Return a job; None where it is not, or no longer, known."""

@@ -13,9 +13,9 @@ from werkzeug.wrappers import Response as BaseResponse
 
 from namewright.classbook import BookChild, ClassbookError
 from namewright.classbook.keys import CHILD_KEYS, tuning_of
-from namewright.letters.alphabet import MissingLetters, upright
+from namewright.letters.alphabet import MissingLetters
 from namewright.lines.fit import DoesNotFit
-from namewright.pages.ladder import TRACED
+from namewright.pages.ladder import MOST_TRACED
 from namewright.pages.sizes import SizeSettings, size_page
 from namewright.pages.summary import drawable
 from namewright.settings import Hand, NamePart, Support
@@ -27,15 +27,11 @@ from namewright.web.home import svg
 from namewright.web.pictures import CannotDraw, row_svg
 from namewright.web.printing import pdf_answer
 from namewright.web.room import own_settings
+from namewright.web.shapes import LETTERS, RUNGS, fields_of, shapes_of
 from namewright.web.tongue import say, tongue_of, words
 from namewright.web.what import sentence
 
 pages = Blueprint("lines", __name__)
-IN_WORDS: Mapping[str, tuple[str, ...]] = {
-    "letters": (*(f"{letter}={form}" for letter, forms in upright().forms.items() for form in forms[1:]),
-                "slant=8", "exit-strokes", "crossbars=left"),
-    "ladder": tuple(TRACED), "keep_dots": (),
-}
 WORDED: Mapping[str, tuple[str, ...]] = {"hand": tuple(Hand), "support": tuple(Support), "practise": tuple(NamePart)}
 
 
@@ -60,12 +56,13 @@ def _page(one: BookChild, typed: Mapping[str, str] | None = None, problem: str =
     return render_template(
         "lines.html", child=one, label=one.child.label, typed=one.settings if typed is None else typed,
         problem=problem, controls=[control(knob, everyone, class_tuning) for knob in KNOBS], worded=WORDED,
-        in_words=IN_WORDS,
+        shapes=shapes_of(one.settings if typed is None else typed), letters=LETTERS, rungs=RUNGS,
+        most_rungs=MOST_TRACED, class_shapes=shapes_of(settings),
         class_values={"hand": everyone.hand, "support": everyone.support,
                       "practise": settings.get("practise", NamePart.GIVEN)},
         settings=settings, history=history, newest=history[0].id if history else 0,
         standing=next((save.id for save in history if save.undoes is None and not save.undone), None),
-        nice=_nice, why=_why)
+        nice=_nice, why=_why, said=_said)
 
 
 def _nice(key: str) -> str:
@@ -79,13 +76,36 @@ def _why(key: str, english: str) -> str:
     return words(tongue_of(request)).get(f"why.{key}", english)
 
 
+def _said(key: str, text: str | None) -> str:
+    """Return what a setting is or was, in words of the screen's language."""
+    spoken = tongue_of(request)
+    if not text:
+        return say(spoken, "lines.usual")
+    if key == "letters":
+        return ", ".join(_form_said(spoken, word) for word in text.split())
+    if key == "ladder":
+        return ", ".join(words(spoken).get(f"rung.{rung}", rung) for rung in text.split())
+    table = words(spoken)
+    return table.get(f"lines.{text}" if text in ("on", "off") else f"words.{text}" if key in WORDED else "", text)
+
+
+def _form_said(spoken: str, word: str) -> str:
+    letter, _, form = word.partition("=")
+    table = words(spoken)
+    if letter == "slant":
+        return say(spoken, "forms.slanted", degrees=form)
+    if letter in LETTERS:
+        return f"{letter} {table.get(f'form.{form}', form)}"
+    return table.get(f"forms.{letter}", word)
+
+
 @pages.post("/child/<int:child_id>/lines")
 def keep(child_id: int) -> str | tuple[str, int] | BaseResponse:
     """Keep the settings; those that are as they should be already are kept without a word in the history."""
     one = child_or_404(child_id)
-    wanted = {key: request.form.get(key, "") for key in CHILD_KEYS if key in request.form}
+    wanted = {key: text for key, text in fields_of(request.form).items() if key in CHILD_KEYS}
     try:
-        asked = own_settings(wanted)
+        asked = own_settings(request.form)
         same = all(one.settings.get(key) == asked.get(key) for key in wanted)
         save = None if same else book().set_settings(one.id, wanted, who=request.form.get("who", ""),
                                                      after_save=_number("after"))

@@ -10,10 +10,12 @@ from collections.abc import Mapping, Sequence
 from namewright.classbook import BookChild
 from namewright.classwork import Work
 from namewright.letters.alphabet import MissingLetters
+from namewright.letters.choice import LetterChoice
 from namewright.lines.fit import DoesNotFit
 from namewright.lines.forms import Form
 from namewright.lines.ink import BLACK, Ink, Style
 from namewright.lines.ruling import Line, custom_ruling
+from namewright.names.model import Child
 from namewright.output.svg import page_svg
 from namewright.pages import blocks
 from namewright.pages.page import Item, Page
@@ -32,8 +34,13 @@ class CannotDraw(Exception):
 
 def child_pages(press: Press, one: BookChild, settings: Mapping[str, str]) -> tuple[Page, ...]:
     """Return a child's practice sheet. Raises CannotDraw."""
+    return sheet_pages(press, one.child, sheet_of_child(one, settings))
+
+
+def sheet_pages(press: Press, child: Child, settings: SheetSettings) -> tuple[Page, ...]:
+    """Return the practice sheet of a child, of the class or not. Raises CannotDraw."""
     work = Work(press)
-    pages = tuple(work.sheets(order_class([one.child]), sheet_of_child(one, settings)))
+    pages = tuple(work.sheets(order_class([child]), settings))
     if not pages:
         raise CannotDraw(" ".join(missed.reason for missed in work.not_made))
     return pages
@@ -85,6 +92,16 @@ def art_svg(press: Press, which: str) -> str:
         items.append(blocks.ruled_row(text, form, ruling, x, x + wide, baseline, inks))
         x, y = (x + wide + 3.0, y) if which == "lines" else (x, y + height + 5.0)
     return page_svg(Page(74.0, 42.0, tuple(items)))
+
+
+def form_svg(press: Press, letter: str, form: str) -> str:
+    """Return one form of a letter on its lines. Raises KeyError for a letter that we do not have."""
+    ruling = custom_ruling(12.0, lines=_THREE, descender_mm=6.0)
+    press = press.lettering(LetterChoice(((letter, form),)))
+    line = press.case(ruling).line(letter)
+    wide, baseline = 20.0, 14.0
+    inks = blocks.letters_at(press, line, Form.SOLID, (wide - line.width_mm) / 2, baseline)
+    return page_svg(Page(wide, 22.0, (blocks.ruled_row(letter, Form.SOLID, ruling, 0.0, wide, baseline, inks),)))
 
 
 def mark_svg(press: Press) -> str:

@@ -9,6 +9,7 @@ from flask import Blueprint, Response, abort, redirect, render_template, request
 from markupsafe import Markup
 from werkzeug.wrappers import Response as BaseResponse
 
+from namewright.classbook import ClassbookError
 from namewright.names.model import Roster
 from namewright.names.roster import read_roster
 from namewright.output.svg import page_svg
@@ -18,9 +19,10 @@ from namewright.settings import NamePart
 from namewright.web import guard
 from namewright.web.desk import book, class_settings, desk, members
 from namewright.web.jobs import Job
-from namewright.web.room import keep_choices
+from namewright.web.room import again, keep_choices
 from namewright.web.tongue import say, tongue_of
 from namewright.web.what import KINDS, Making, Wanted, of_ids
+from namewright.web.year import class_rows
 
 pages = Blueprint("printing", __name__)
 _MOST_ON_SCREEN = 60
@@ -31,7 +33,9 @@ def wanted(form: Mapping[str, str], lists: Mapping[str, list[str]]) -> Wanted:
     chosen = frozenset(int(one) for one in lists["child"] if one.isdecimal())
     pairs = [(one.one, one.placed) for one in members()]
     kinds = tuple(kind for kind in KINDS if kind in lists["what"])
-    return Wanted(kinds, of_ids(pairs, None if form.get("who") != "ticked" else chosen), class_settings(), _roster())
+    children, settings = of_ids(pairs, None if form.get("who") != "ticked" else chosen), class_settings()
+    rows = class_rows([one for one, _ in children], settings) if "year" in kinds else ()
+    return Wanted(kinds, children, settings, _roster(), rows)
 
 
 def _roster() -> Roster:
@@ -43,13 +47,16 @@ def _lists() -> Mapping[str, list[str]]:
 
 
 @pages.post("/print")
-def start() -> BaseResponse:
+def start() -> tuple[str, int] | BaseResponse:
     """Keep the choices and begin to make the PDF; the same form sent twice makes one."""
-    keep_choices(request.form)
+    try:
+        keep_choices(request.form)
+    except ClassbookError as error:
+        return again(str(error))
     asked = wanted(request.form, _lists())
     problem = _problem(asked)
     if problem:
-        return redirect(url_for("room.show", told=desk().tell([say(tongue_of(request), problem)])))
+        return again(say(tongue_of(request), problem))
     if "view" in request.form:
         return redirect(url_for("printing.on_screen", what=asked.kinds, child=[one.id for one, _ in asked.children]))
     nonce = request.form[guard.TOKEN_FIELD].partition(".")[0]
@@ -72,7 +79,8 @@ def begin(key: str, asked: Wanted, language: str) -> Job:
             job.done += 1
         making = Making(asked, step=step)
         yield from making.pages()
-        job.missed += [template.format(label=label, reason=reason) for label, reason in making.missed]
+        job.missed += dict.fromkeys(template.format(label=label, reason=reason) for label, reason in making.missed)
+        job.remarks += dict.fromkeys(template.format(label=label, reason=reason) for label, reason in making.remarks)
 
     return desk().jobs.start(key, asked.steps, make, language)
 

@@ -5,12 +5,14 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 
 from flask import Blueprint, Response, redirect, render_template, request, url_for
+from werkzeug.datastructures import MultiDict
 from werkzeug.wrappers import Response as BaseResponse
 
-from namewright.classbook import BookChild
-from namewright.classbook.keys import checked_setting
+from namewright.classbook import BookChild, ClassbookError
+from namewright.classbook.keys import CHILD_KEYS, checked_setting
 from namewright.classwork import why
-from namewright.lines.ruling import DEFAULT_RULING, PRESETS
+from namewright.lines.ruling import DEFAULT_RULING, PRESETS, Ruling
+from namewright.pages.ladder import MOST_TRACED
 from namewright.pages.paper import Paper
 from namewright.pages.press import languages
 from namewright.practice.order import Order
@@ -19,8 +21,9 @@ from namewright.web.choices import PAGE_KEYS, tried
 from namewright.web.desk import Member, book, child_or_404, class_settings, desk, members
 from namewright.web.home import svg
 from namewright.web.pictures import CannotDraw, sheet_svg
+from namewright.web.shapes import LETTERS, RUNGS, fields_of, shapes_of
 from namewright.web.tongue import say, tongue_of
-from namewright.web.what import KINDS
+from namewright.web.what import FOR_ADULT, FOR_CHILDREN
 
 pages = Blueprint("room", __name__)
 CHOICES: Mapping[str, tuple[str, ...]] = {
@@ -32,13 +35,38 @@ CHOICES: Mapping[str, tuple[str, ...]] = {
 @pages.get("/class")
 def show() -> str | BaseResponse:
     """Show the class; where there is none yet, the place to paste one."""
+    return _page(class_settings())
+
+
+def again(problem: str) -> tuple[str, int]:
+    """Show the class with all that a form held, and what is wrong with it."""
+    return str(_page({**class_settings(), **fields_of(request.form)}, problem)), 422
+
+
+def _page(settings: Mapping[str, str], problem: str = "") -> str | BaseResponse:
     everyone = members()
     if not everyone:
         return redirect(url_for("roster.show"))
     first = next((one for one in everyone if str(one.id) == request.args.get("look")), everyone[0])
-    return render_template("class.html", members=everyone, looked=first, settings=class_settings(), choices=CHOICES,
-                           rulings=PRESETS.values(), usual_ruling=DEFAULT_RULING, kinds=KINDS, groups=_groups(everyone),
-                           why=why)
+    return render_template(
+        "class.html", members=everyone, looked=first, settings=settings, choices=CHOICES, problem=problem,
+        rulings=_rulings(), usual_ruling=DEFAULT_RULING, for_children=FOR_CHILDREN, for_adult=FOR_ADULT,
+        groups=_groups(everyone), why=why,
+        shapes=shapes_of(settings), letters=LETTERS, rungs=RUNGS, most_rungs=MOST_TRACED, wanted=_wanted(),
+        ticked=frozenset(request.form.getlist("child")))
+
+
+def _wanted() -> frozenset[str]:
+    """Return the kinds of pages to be ticked: those of the form that was sent, or the sheets."""
+    return frozenset(request.form.getlist("what") if request.method == "POST" else ("sheets",))
+
+
+def _rulings() -> dict[str, list[Ruling]]:
+    """Return the rulings by the country where ones like them are used: the first part of their names."""
+    found: dict[str, list[Ruling]] = {}
+    for one in PRESETS.values():
+        found.setdefault(one.name.partition("-")[0], []).append(one)
+    return found
 
 
 def _groups(everyone: Sequence[Member]) -> list[Sequence[Member]]:
@@ -48,29 +76,33 @@ def _groups(everyone: Sequence[Member]) -> list[Sequence[Member]]:
     return found if len(found) > 1 else []
 
 
-def asked_settings(form: Mapping[str, str]) -> dict[str, str]:
+def asked_settings(form: MultiDict[str, str]) -> dict[str, str]:
     """Return the class's settings with those of a form over them; one that cannot be set raises ClassbookError.
 
     A form that shows a choice sends it, but a box that is not ticked sends nothing.
     """
-    settings = dict(class_settings())
+    settings, asked = dict(class_settings()), fields_of(form)
     for key in PAGE_KEYS:
-        text = checked_setting(key, form.get(key, ""), of_class=True)
+        text = checked_setting(key, asked.get(key, ""), of_class=True)
         settings.pop(key, None)
         if text is not None:
             settings[key] = text
     return settings
 
 
-def keep_choices(form: Mapping[str, str]) -> None:
-    """Keep the choices of a form for the class."""
-    book().set_class_settings({key: form.get(key, "") for key in PAGE_KEYS})
+def keep_choices(form: MultiDict[str, str]) -> None:
+    """Keep the choices of a form for the class. Raises ClassbookError for one that cannot be."""
+    asked = fields_of(form)
+    book().set_class_settings({key: asked.get(key, "") for key in PAGE_KEYS})
 
 
 @pages.post("/class/choices")
-def keep() -> BaseResponse:
-    """Keep the choices, and show the class again."""
-    keep_choices(request.form)
+def keep() -> tuple[str, int] | BaseResponse:
+    """Keep the choices, and show the class again; where one cannot be, with what was chosen and why not."""
+    try:
+        keep_choices(request.form)
+    except ClassbookError as error:
+        return again(str(error))
     told = desk().tell([say(tongue_of(request), "class.kept")])
     return redirect(url_for("room.show", told=told))
 
@@ -97,11 +129,10 @@ def picture(child_id: int) -> Response:
         return Response(str(error), 422, mimetype="text/plain")
 
 
-def own_settings(form: Mapping[str, str]) -> dict[str, str]:
+def own_settings(form: MultiDict[str, str]) -> dict[str, str]:
     """Return the child's settings in a form; one that cannot be set raises ClassbookError."""
-    from namewright.classbook.keys import CHILD_KEYS
-
-    found = {key: checked_setting(key, form.get(key, ""), of_class=False) for key in CHILD_KEYS}
+    asked = fields_of(form)
+    found = {key: checked_setting(key, asked.get(key, ""), of_class=False) for key in CHILD_KEYS}
     return {key: text for key, text in found.items() if text is not None}
 
 

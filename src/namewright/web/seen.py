@@ -28,6 +28,7 @@ from namewright.web.choices import sheet_of_child, sheet_of_class
 from namewright.web.desk import book, child_or_404, class_settings, desk, members
 from namewright.web.printing import pdf_answer
 from namewright.web.tongue import say, tongue_of
+from namewright.web.year import class_rows, year_pages
 
 pages = Blueprint("seen", __name__)
 
@@ -73,6 +74,18 @@ def year(child_id: int) -> Response:
     with desk().lock:
         page = progress_page(desk().press, growth, ProgressSettings(sheet.paper, sheet.binding, sheet.language))
     return pdf_answer(pdf_of([page], sheet.language))
+
+
+@pages.get("/class/year.pdf")
+def class_year() -> Response:
+    """Return the year of the class as pages for the adult."""
+    children, settings = book().children(), class_settings()
+    if not children:
+        abort(404)
+    rows = class_rows(children, settings)
+    with desk().lock:
+        made = year_pages(desk().press, rows, settings)
+    return pdf_answer(pdf_of(list(made), settings.get("language", "en")))
 
 
 def _stage_words(stage: Stage) -> str:

@@ -14,48 +14,62 @@ from namewright.letters.alphabet import MissingLetters
 from namewright.lines.fit import DoesNotFit
 from namewright.names.model import Roster
 from namewright.pages.card import CardSettings, CardSize, card_page, card_sheet
+from namewright.pages.classprogress import ClassRow
+from namewright.pages.groupsheet import GroupSettings, group_page
 from namewright.pages.page import Page
 from namewright.pages.paper import Paper
 from namewright.pages.plan import PlanSettings, plan_pages
 from namewright.pages.press import Press
+from namewright.pages.summary import drawable
+from namewright.practice.groups import shared_letters
 from namewright.practice.order import Order, Placed
 from namewright.practice.weeks import letter_weeks
 from namewright.web.choices import card_of_child, sheet_of_child, sheet_of_class, tiles_of_class
+from namewright.web.year import year_pages
 
-KINDS = ("sheets", "cards", "tiles", "adult", "plan")
+FOR_CHILDREN, FOR_ADULT = ("sheets", "cards", "tiles", "groups"), ("adult", "plan", "year")
+KINDS = (*FOR_CHILDREN, *FOR_ADULT)
 PLANNED = (Order.PRACTICE, Order.NEED, Order.FAMILY)  # the orders that a plan can explain
-FOR_ADULTS = frozenset({"adult", "plan"})  # one step of the progress bar each
+_ONE_STEP = frozenset({"groups", *FOR_ADULT})  # of the progress bar
 
 
 @dataclass(frozen=True, slots=True)
 class Wanted:
-    """An order: kinds of pages, for these children in this order, with the class's settings as text."""
+    """An order: kinds of pages, for these children in this order, with the class's settings as text.
+
+    ``rows`` are the year of these children, where that was asked for.
+    """
 
     kinds: tuple[str, ...]
     children: tuple[tuple[BookChild, Placed], ...]
     settings: Mapping[str, str]
     roster: Roster
+    rows: tuple[ClassRow, ...] = ()
 
     @property
     def steps(self) -> int:
         """Return how many steps the progress bar takes."""
-        return max(1, sum(1 if kind in FOR_ADULTS else len(self.children) for kind in self.kinds))
+        return max(1, sum(1 if kind in _ONE_STEP else len(self.children) for kind in self.kinds))
 
 
 @dataclass
 class Making:
-    """An order being made: ``missed`` gathers (label, reason), ``step`` is told of each child that is done."""
+    """An order being made: ``step`` is told of each child that is done.
+
+    ``missed`` gathers (label, reason); ``remarks`` tells of children who are made, but not wholly as the list says.
+    """
 
     wanted: Wanted
     press: Press = field(default_factory=Press)
     step: Callable[[], None] = lambda: None
     missed: list[tuple[str, str]] = field(default_factory=list)
+    remarks: list[tuple[str, str]] = field(default_factory=list)
     made: list[Placed] = field(default_factory=list)
 
     def pages(self) -> Iterator[Page]:
         """Yield the pages of every kind."""
-        makers = {"sheets": self._sheets, "cards": self._cards, "tiles": self._tiles, "adult": self._adult,
-                  "plan": self._plan}
+        makers = {"sheets": self._sheets, "cards": self._cards, "tiles": self._tiles, "groups": self._groups,
+                  "adult": self._adult, "plan": self._plan, "year": self._year}
         for kind in sorted(self.wanted.kinds, key=list(makers).index):
             yield from makers[kind]()
 
@@ -69,6 +83,7 @@ class Making:
     def _note(self, work: Work) -> None:
         self.made += work.made
         self.missed += [(each.child.label, each.reason) for each in work.not_made]
+        self.remarks += [(each.child.label, each.reason) for each in work.remarks]
 
     def _cards(self) -> Iterator[Page]:
         for one, _ in self.wanted.children:
@@ -88,18 +103,32 @@ class Making:
             yield placed
             self.step()
 
+    def _groups(self) -> Iterator[Page]:
+        sheet = sheet_of_class(self.wanted.settings)
+        settings = GroupSettings(sheet.ruling, sheet.paper, sheet.binding, sheet.language, sheet.letters)
+        for number in sorted({one.group for _, one in self.wanted.children if one.group is not None}):
+            children = [one.child for _, one in self.wanted.children if one.group == number]
+            shared = [letter for letter in shared_letters([child.practice for child in children])
+                      if not self.press.alphabet.missing(letter)]
+            named = [(drawable(self.press, child.label), child.practice) for child in children]
+            yield group_page(self.press, number, named, shared, settings)
+        self.step()
+
     def _adult(self) -> Iterator[Page]:
         work = Work(self.press)
         work.made = list(self.made) if "sheets" in self.wanted.kinds else [one for _, one in self.wanted.children]
         yield from work.summary(self.wanted.roster, sheet_of_class(self.wanted.settings))
         self.step()
 
-
     def _plan(self) -> Iterator[Page]:
         placed, sheet = [one for _, one in self.wanted.children], sheet_of_class(self.wanted.settings)
         by = Order(self.wanted.settings.get("order", Order.PRACTICE))
         settings = PlanSettings(sheet.paper, sheet.binding, by if by in PLANNED else Order.PRACTICE, sheet.language)
         yield from plan_pages(self.press, placed, letter_weeks([one.child.practice for one in placed]), settings)
+        self.step()
+
+    def _year(self) -> Iterator[Page]:
+        yield from year_pages(self.press, self.wanted.rows, self.wanted.settings)
         self.step()
 
 
@@ -115,8 +144,6 @@ def card_of(press: Press, one: BookChild, settings: Mapping[str, str], size: Car
 def card_for(press: Press, name: str, label: str, card: CardSettings, settings: Mapping[str, str],
              size: CardSize | None) -> Page:
     """Return a card for a name. Raises MissingLetters or DoesNotFit."""
-    from namewright.pages.summary import drawable
-
     if size is None:
         return card_sheet(press, name, drawable(press, label), card, Paper(settings.get("paper", Paper.LETTER)))
     return card_page(press, name, drawable(press, label), card)

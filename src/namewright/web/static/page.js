@@ -42,6 +42,12 @@ function lively(ask) {
     if (again) { again = false; run(); }
   };
 }
+// What was changed before this script ran, or kept by the browser over a reload, counts as a change too.
+function changed(form) {
+  return [...form.elements].some((field) => field.type === "checkbox" || field.type === "radio" ? field.checked !== field.defaultChecked
+    : field.options ? [...field.options].some((option) => option.selected !== option.defaultSelected)
+    : "defaultValue" in field && field.type !== "range" && field.value !== field.defaultValue);
+}
 async function draw(image, address, said) {
   const answer = await fetch(address);
   const text = await answer.text();
@@ -60,6 +66,7 @@ if (list) {
     const answer = await fetch(list.dataset.list, { method: "POST", body: new FormData(list) });
     if (answer.ok) mend(lines, await answer.text());
   });
+  if (lines && changed(list)) readAgain();
   const file = one("input[type=file]", list), text = one("textarea", list);
   file?.addEventListener("change", () => { if (file.files.length) list.requestSubmit(); });
   if (file) for (const kind of ["dragover", "drop"]) {
@@ -94,10 +101,13 @@ if (room) {
   const image = one("#preview"), said = one("#preview-said");
   const show = lively(() => {
     const asked = new URLSearchParams();
-    for (const field of all("[data-live]", room)) if (field.type !== "checkbox" || field.checked) asked.set(field.name, field.value);
+    for (const field of all("[data-live]", room)) {
+      if (!["checkbox", "radio"].includes(field.type) || field.checked) asked.append(field.name, field.value);
+    }
     return draw(image, image.dataset.src + "&" + asked, said);
   });
   room.addEventListener("input", (event) => { if ("live" in event.target.dataset) show(); });
+  if (changed(room)) show();
   for (const link of all("[data-look]")) link.addEventListener("click", (event) => {
     event.preventDefault();
     one(".members .looked")?.classList.remove("looked");
@@ -231,7 +241,11 @@ if (own) {
     button.addEventListener("click", () => { own.elements[button.dataset.clears].value = ""; show(); });
   }
   own.addEventListener("input", show);
+  if (changed(own)) show();
 }
+
+// --- the year: the newest days are in sight ---
+for (const region of all("[data-newest]")) region.scrollLeft = region.scrollWidth;
 
 // --- an adult's initials, for the record, typed once on this device ---
 for (const field of all("[data-initials]")) {

@@ -1,0 +1,71 @@
+"""Erasing for good: choose, be told what goes, say yes. For a family that asks for it, and for the end of a year.
+
+Nothing is erased by the first form, and the second carries numbers and no names. What the running program keeps in
+memory of a class (pictures, finished PDFs, sentences to be said) goes too.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from flask import Blueprint, redirect, render_template, request, url_for
+from werkzeug.wrappers import Response as BaseResponse
+
+from namewright.classbook import BookChild, Erased
+from namewright.web.desk import book, desk
+from namewright.web.tongue import say, tongue_of
+
+pages = Blueprint("erase", __name__)
+EVERYTHING = "everything"
+
+
+@pages.get("/class/erase")
+def show() -> str:
+    """Let children be chosen, those who left too, or the whole class."""
+    return _page()
+
+
+def _page(problem: str = "") -> str:
+    everyone = book().children(left=True)
+    return render_template("erase.html", here=[one for one in everyone if one.left is None], problem=problem,
+                           gone=[one for one in everyone if one.left], file=desk().path.name)
+
+
+def _chosen() -> tuple[bool, list[BookChild]]:
+    """Return whether everything is meant, and the children that are, as the form says."""
+    everything, asked = EVERYTHING in request.form, set(request.form.getlist("child"))
+    return everything, [one for one in book().children(left=True) if everything or str(one.id) in asked]
+
+
+@pages.post("/class/erase")
+def ask() -> str | tuple[str, int]:
+    """Say what would be erased, and ask."""
+    everything, chosen = _chosen()
+    if not chosen and not everything:
+        return _page(_said("erase.nobody")), 422
+    notes = sum(len(book().observations(one.id)) for one in chosen)
+    return render_template("sure.html", everything=everything, chosen=chosen, notes=notes, file=desk().path.name)
+
+
+@pages.post("/class/erase/yes")
+def erase() -> BaseResponse:
+    """Erase for good; a form sent twice finds nobody left and says no more."""
+    everything, chosen = _chosen()
+    sentences: Sequence[str] = ()
+    if everything:
+        book().erase_all()
+        sentences = (_said("erase.all_done"), _said("erase.copies"))
+    elif chosen:
+        sentences = _told(book().erase([one.id for one in chosen]))
+    desk().forget()
+    return redirect(url_for("home.first", told=desk().tell(sentences)))
+
+
+def _told(erased: Erased) -> tuple[str, ...]:
+    others = (_said("erase.notes", names=", ".join(erased.notes_about)),) if erased.notes_about else ()
+    lines = (_said("erase.lines", lines=", ".join(map(str, erased.lines))),) if erased.lines else ()
+    return (_said("erase.done", count=erased.children), *others, *lines, _said("erase.copies"))
+
+
+def _said(key: str, **fields: object) -> str:
+    return say(tongue_of(request), key, **fields)

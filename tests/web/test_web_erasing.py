@@ -1,0 +1,92 @@
+"""Erased for good in the browser: told what goes, asked, and then gone from the file and from the running program."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+from webhelp import HOST, Visitor, finished
+
+from namewright.classbook import Classbook
+from namewright.web import create_app
+
+LIST = "Zaphrelle Quorndike\nMirel Vost\nKatla Pruner\n"
+
+
+@pytest.fixture
+def class_of_three(visitor: Visitor) -> Visitor:
+    """A class in which one child has notes, settings and a PDF."""
+    visitor.keep(LIST)
+    visitor.post("/child/1/seen", {"day": "2026-03-02", "letter": ["0"], "once": "a", "note": "proud"})
+    visitor.post("/child/2/seen", {"day": "2026-03-02", "letter": ["0"], "once": "b", "note": "beside Zaphrelle"})
+    visitor.post("/child/1/lines", {"line_height": "30", "after": "0"})
+    return visitor
+
+
+def test_nothing_is_erased_before_it_is_confirmed(class_of_three: Visitor, class_file: Path) -> None:
+    """The first form says who and how much would go; nobody ticked is said; neither changes the file."""
+    before = class_file.read_bytes()
+    page = class_of_three.get("/class/erase").text
+    assert page.index("Zaphrelle") < page.index("Katla")
+    sure = class_of_three.post("/class/erase", {"child": ["1", "3"]})
+    for said in ("Zaphrelle", "Katla", "One day of writing that was noted goes with it", "There is no way back"):
+        assert said in sure.text
+    assert "Mirel" not in sure.text
+    assert class_of_three.post("/class/erase", {}).status_code == 422
+    assert class_file.read_bytes() == before
+
+
+def test_a_child_is_gone_from_file_and_program(class_of_three: Visitor, class_file: Path) -> None:
+    """The bytes of the file hold the name no more, nor do finished PDFs and pictures; where it stands yet is told."""
+    job = finished(class_of_three, class_of_three.post("/print", {"what": "sheets", "who": "all"}))
+    assert class_of_three.get(job + "/pages.pdf").status_code == 200
+    answer = class_of_three.post("/class/erase/yes", {"child": "1"})
+    assert "Quorndike" not in answer.headers["Location"]
+    said = class_of_three.get(answer.headers["Location"]).text
+    assert "One child was erased for good." in said
+    assert "still stands in a note about: Mirel" in said
+    assert "delete those too" in said
+    assert b"Quorndike" not in class_file.read_bytes()
+    for gone in (job + "/pages.pdf", "/child/1/lines", "/child/1/card.pdf"):
+        assert class_of_three.get(gone).status_code == 404
+    for path in ("/class", "/class/list", "/class/erase", "/now"):
+        assert "Zaphrelle" not in class_of_three.get(path).text
+
+
+def test_sent_twice_it_erases_once(class_of_three: Visitor, class_file: Path) -> None:
+    """The second sending finds nobody, and everyone else is still there."""
+    for _ in range(2):
+        assert class_of_three.post("/class/erase/yes", {"child": "1"}).status_code == 302
+    with Classbook.open(class_file) as book:
+        assert [one.child.label for one in book.children(left=True)] == ["Mirel", "Katla"]
+
+
+def test_who_left_can_be_erased_too(class_of_three: Visitor, class_file: Path) -> None:
+    """A child who is no longer on the list is found under a heading of its own."""
+    class_of_three.keep("Mirel Vost\nKatla Pruner\n")
+    page = class_of_three.get("/class/erase").text
+    assert page.index("No longer on the list") < page.index("Zaphrelle")
+    class_of_three.post("/class/erase/yes", {"child": "1"})
+    assert b"Quorndike" not in class_file.read_bytes()
+
+
+def test_the_whole_class_is_erased_and_open_pages_with_it(class_of_three: Visitor, class_file: Path) -> None:
+    """Nothing is left in the file, and a page that was open before changes nothing in the class that comes next."""
+    page = class_of_three.get("/class/list").text
+    assert "Everyone in class.db will be gone" in class_of_three.post("/class/erase", {"everything": "1"}).text
+    answer = class_of_three.post("/class/erase/yes", {"everything": "1"})
+    assert "The whole class was erased for good." in class_of_three.get(answer.headers["Location"]).text
+    for name in (b"Zaphrelle", b"Vost", b"Katla"):
+        assert name not in class_file.read_bytes()
+    mark = page.partition('name="class" value="')[2].partition('"')[0]
+    assert class_of_three.post("/class/list", {"text": LIST, "based": "1"}, mark=mark).status_code == 409
+    assert class_of_three.get("/class").headers["Location"] == "/class/list"
+
+
+def test_another_class_erases_nothing_here(class_of_three: Visitor, class_file: Path, tmp_path: Path) -> None:
+    """The most dangerous form of all is refused too where it was made for another class."""
+    other = Visitor(create_app({"CLASS": str(tmp_path / "other.db"), "HOSTS": [HOST]}))
+    other.keep(LIST)
+    mark = other.get("/class").text.partition('name="class" value="')[2].partition('"')[0]
+    assert class_of_three.post("/class/erase/yes", {"everything": "1"}, mark=mark).status_code == 409
+    assert b"Quorndike" in class_file.read_bytes()
