@@ -319,6 +319,20 @@ def test_groups_and_the_year_are_printed_too(settled: Visitor) -> None:
     assert len(PdfReader(io.BytesIO(settled.get("/class/year.pdf").data)).pages) == 1
 
 
+def test_children_stay_together_when_another_joins(settled: Visitor, class_file: Path) -> None:
+    """The groups on the screen are kept with the list; a child who joins moves nobody who need not move."""
+    before = {one.label: one.placed.group for one in _members(settled)}
+    with Classbook.open(class_file) as book:
+        assert sorted(book.groups().values()) == sorted(group for group in before.values() if group)
+        swapped = {child_id: 3 - group for child_id, group in book.groups().items()}
+        book.keep_groups(swapped)
+    assert {one.label: one.placed.group for one in _members(settled)} == {
+        label: 3 - (group or 0) for label, group in before.items()}
+    settled.keep(MESSY + "Wenna Praske\n")
+    after = {one.label: one.placed.group for one in _members(settled)}
+    assert {label: after[label] for label in before} == {label: 3 - (group or 0) for label, group in before.items()}
+
+
 def _members(visitor: Visitor) -> tuple[Member, ...]:
     with visitor.client.application.test_request_context("/"):
         found = members()

@@ -17,7 +17,7 @@ from typing import TypeVar, cast
 
 from flask import abort, current_app, g
 
-from namewright.classbook import BookChild, Classbook, ClassbookError
+from namewright.classbook import BookChild, Classbook, ClassbookError, grouping
 from namewright.pages.press import Press
 from namewright.practice.order import Order, Placed, completed, order_class
 from namewright.settings import Support
@@ -72,12 +72,18 @@ class Desk:
             self._pictures.move_to_end(key)
             return cast(Drawn, self._pictures[key])
 
-    def order(self, children: Sequence[BookChild], by: Order, support: Support, language: str) -> tuple[Placed, ...]:
-        """Return the children in order with their groups, worked out once for a class that has not changed."""
-        key = (by, support, language, tuple(one.child for one in children))
+    def order(self, children: Sequence[BookChild], by: Order, support: Support, language: str,
+              before: Mapping[int, int]) -> tuple[Placed, ...]:
+        """Return the children in order with their groups, worked out once for a class that has not changed.
+
+        ``before`` are the groups of last time by id, which are kept as far as can be.
+        """
+        key = (by, support, language, tuple(one.child for one in children), tuple(before.items()))
+        labels = {one.child.label: before[one.id] for one in children if one.id in before}
         with self.lock:
             if key not in self._orders:
-                self._orders[key] = completed(order_class([one.child for one in children], by, support), language)
+                self._orders[key] = completed(order_class([one.child for one in children], by, support), language,
+                                              labels)
                 if len(self._orders) > 4:
                     self._orders.popitem(last=False)
             return self._orders[key]
@@ -149,6 +155,11 @@ def members() -> tuple[Member, ...]:
     children = book().children()
     settings = class_settings()
     by, support = Order(settings.get("order", Order.PRACTICE)), Support(settings.get("support", Support.FULL))
-    ordered = desk().order(children, by, support, settings.get("language", "en"))
+    ordered = desk().order(children, by, support, settings.get("language", "en"), book().groups())
     on_line = {one.child.line: one for one in children}
     return tuple(Member(on_line[placed.child.line], placed) for placed in ordered)
+
+
+def keep_groups() -> None:
+    """Keep the groups that the screen shows for next time, so that children stay together when others join."""
+    grouping.keep(book(), book().children(), [one.placed for one in members()])

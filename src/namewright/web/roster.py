@@ -19,7 +19,7 @@ from namewright.names.model import LineReport, Outcome, RosterError
 from namewright.names.roster import read_roster
 from namewright.names.sources import decode
 from namewright.settings import NamePart
-from namewright.web.desk import book, class_settings, desk
+from namewright.web.desk import book, class_settings, desk, keep_groups
 from namewright.web.tongue import say, tongue_of
 
 pages = Blueprint("roster", __name__)
@@ -140,6 +140,7 @@ def keep() -> str | tuple[str, int] | Response:
         return _page(Reading(text, reading.lines, notes, problem or reading.problem), based=_based()), 422
     try:
         update = _kept(text)
+        keep_groups()
     except ClassbookError:
         if book().roster_id() == _based():
             raise
