@@ -13,7 +13,8 @@ from collections.abc import Callable, Sequence
 from importlib import import_module
 
 from namewright import __version__
-from namewright.commands.common import ALL_MADE, NOTHING_MADE, Parser, Refusal, complain
+from namewright.commands.talk import ALL_MADE, NOTHING_MADE, Parser, Refusal, complain
+from namewright.commands.writing import check_targets
 from namewright.names.model import RosterError
 
 # Each word and the module of ``commands`` that knows it. Only the module of the word that was said is loaded:
@@ -39,23 +40,50 @@ def main(argv: Sequence[str] | None = None) -> int:
     """Run the command line; return its exit status."""
     gc.set_threshold(50_000, 20, 20)  # few cycles are made here: looking for them 700 objects apart costs a tenth
     words = sys.argv[1:] if argv is None else list(argv)
-    options = _parser(words[:1]).parse_args(words)
+    _open_streams()
+    parser = _parser(words[:1])
+    if not words:
+        parser.print_help()
+        return NOTHING_MADE
+    options = parser.parse_args(words)
     run: Callable[[argparse.Namespace], int] = options.run
     try:
-        return run(options)
+        check_targets(options)
+        status = run(options)
+        sys.stdout.flush()  # a full disk shows here, and not when nobody listens any more
+        return status
     except (Refusal, RosterError) as error:
         complain(str(error))
     except BrokenPipeError:  # the reader of our output has had enough
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
         return ALL_MADE
     except OSError as error:
-        complain(f"{error.filename or 'a file'} cannot be used: {error.strerror or error}. "
-                  "Check the name and that you may write there.")
+        complain(_said(error))
+        if error.filename is None:
+            os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
     except RuntimeError as error:  # the native library is missing
         complain(str(error))
     except KeyboardInterrupt:
         complain("stopped; nothing was left half written")
     return NOTHING_MADE
+
+
+def _open_streams() -> None:
+    """Put an empty stream in the place of one that the caller has closed."""
+    sys.stdin = sys.stdin or os.fdopen(os.open(os.devnull, os.O_RDONLY))
+    sys.stdout = sys.stdout or os.fdopen(os.open(os.devnull, os.O_WRONLY), "w")
+    sys.stderr = sys.stderr or os.fdopen(os.open(os.devnull, os.O_WRONLY), "w")
+
+
+def _said(error: OSError) -> str:
+    """Say in a sentence what is wrong with a file."""
+    if isinstance(error, FileNotFoundError):
+        return f"there is no file {error.filename}; check its name and its folder"
+    if isinstance(error, PermissionError):
+        return f"{error.filename} is not yours to use; choose another file or folder, or ask for leave"
+    if error.filename is None:
+        return f"the answer could not be written: {error.strerror or error}; choose another place for it"
+    return f"{error.filename} cannot be used: {error.strerror or error}; choose another file or folder"
 
 
 def _parser(word: Sequence[str]) -> Parser:

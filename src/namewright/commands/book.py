@@ -11,7 +11,7 @@ from pathlib import Path
 from namewright.classbook import BookChild, Classbook, ClassbookError, Erased, RosterUpdate
 from namewright.classbook.export import export_csv, import_csv
 from namewright.classbook.find import find_child
-from namewright.commands.common import ALL_MADE, SOME_NOT_MADE, Commands, Refusal, complain
+from namewright.commands.talk import ALL_MADE, SOME_NOT_MADE, Commands, Refusal, complain
 from namewright.names.model import Outcome
 from namewright.names.roster import read_roster
 from namewright.names.sources import decode, read_bytes

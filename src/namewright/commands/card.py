@@ -4,14 +4,9 @@ from __future__ import annotations
 
 import argparse
 
-from namewright.commands.common import (
-    Commands,
-    letters_of,
-    press_of,
-    ruling_of,
-    tuning_of,
-)
+from namewright.commands.common import letters_of, press_of, ruling_of, tuning_of
 from namewright.commands.one import name_options, one_name, write_one
+from namewright.commands.talk import Commands
 from namewright.lines.tuned import tuned
 from namewright.pages.card import CardSettings, CardSize, card_page, card_sheet
 from namewright.pages.paper import Paper

@@ -1,4 +1,4 @@
-"""What commands share: the words of the command line, reading what was asked, writing files whole.
+"""What commands share: the words of the command line, reading what was asked, telling how it went.
 
 A command is a module of this package with ``add(commands)``, which adds its words and sets ``run``.
 """
@@ -7,21 +7,20 @@ from __future__ import annotations
 
 import argparse
 import sys
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable
 from pathlib import Path
-from typing import NoReturn, TextIO, TypeAlias, TypeVar
+from typing import TypeVar
 
 from namewright.classwork import Work, left_out
+from namewright.commands.talk import ALL_MADE, NOTHING_MADE, SOME_NOT_MADE, Parser, Refusal, complain
 from namewright.letters.alphabet import upright
 from namewright.letters.choice import LetterChoice, read_choice
 from namewright.lines.ruling import DEFAULT_RULING, Ruling, custom_ruling, preset
 from namewright.names.model import Roster
 from namewright.names.roster import load_roster, roster_from_bytes
-from namewright.output.files import whole_file
 from namewright.pages.ladder import TRACED, Chain, Ladder, Part, read_rungs
-from namewright.pages.page import Page
 from namewright.pages.paper import Paper
-from namewright.pages.press import Press, captions, languages
+from namewright.pages.press import Press, languages
 from namewright.pages.sheet import SheetSettings
 from namewright.practice.order import Order, beats_that_do_not_fit
 from namewright.settings import Hand, NamePart, Support
@@ -30,30 +29,6 @@ from namewright.units import parse_length_mm
 
 Read = TypeVar("Read")
 
-ALL_MADE, SOME_NOT_MADE, NOTHING_MADE = 0, 1, 2
-_TITLE = "Name practice"  # general on purpose: a PDF's title is shown by print queues
-
-
-class Refusal(Exception):
-    """Nothing can be made; the message is for the person at the keyboard."""
-
-
-class Parser(argparse.ArgumentParser):
-    """A parser that says what was wrong in a sentence."""
-
-    def error(self, message: str) -> NoReturn:
-        """Say it and leave."""
-        self.exit(NOTHING_MADE, f"{self.prog}: {message}. “{self.prog} --help” shows what can be said.\n")
-
-
-Commands: TypeAlias = "argparse._SubParsersAction[Parser]"  # what argparse itself returns; it has no public name
-
-
-def complain(sentence: str) -> None:
-    """Say a sentence on stderr."""
-    print(f"namewright: {sentence}", file=sys.stderr)
-
-
 # --- reading what was asked --------------------------------------------------------------------------
 
 
@@ -61,8 +36,15 @@ def roster_of(options: argparse.Namespace) -> Roster:
     """Read the roster that was named, or pasted text for ``-``. Raises RosterError or OSError."""
     part = NamePart(options.practise)
     if options.roster == "-":
-        return roster_from_bytes(sys.stdin.buffer.read(), "the pasted text", part)
+        return roster_from_bytes(pasted(), "the pasted text", part)
     return load_roster(Path(options.roster), part)
+
+
+def pasted() -> bytes:
+    """Return what is pasted; on a terminal, say first how to end it."""
+    if sys.stdin.isatty():
+        complain("paste the names, one on each line, and end with Enter and then Ctrl-D (on Windows: Ctrl-Z, Enter)")
+    return sys.stdin.buffer.read()
 
 
 def ruling_of(options: argparse.Namespace) -> Ruling:
@@ -131,6 +113,9 @@ def ladder_of(options: argparse.Namespace) -> Ladder:
 def tuning_of(options: argparse.Namespace) -> Tuning:
     """Return the settings of ``--set``. Raises Refusal for one there is not, or out of its range."""
     pairs = [setting.partition("=") for setting in options.set]
+    for key, _, value in pairs:
+        if not value.strip():
+            raise Refusal(f"--set {key} does not say what to set it to; write it like --set letter_spacing=2mm")
     return _or_refuse(lambda: tuning_from({key.strip().replace("-", "_"): value for key, _, value in pairs}))
 
 
@@ -141,49 +126,7 @@ def _or_refuse(read: Callable[[], Read]) -> Read:
         raise Refusal(f"{error}.") from error
 
 
-# --- writing -----------------------------------------------------------------------------------------
-
-
-def write(pages: Iterable[Page], options: argparse.Namespace, output: str | None = None) -> None:
-    """Write the PDF whole or not at all, to ``--output`` unless told otherwise; no file where there is no page."""
-    from namewright.output.pdf import write_pdf
-
-    language = captions(options.captions)["language"]
-    pages = iter(pages)
-    first = next(pages, None)
-    if first is not None:
-        with whole_file(target(output or options.output)) as file:
-            write_pdf(followed([first], lambda: pages), file, title=_TITLE, lang=language)
-
-
-def target(path: str) -> Path:
-    """Return the path of a file to write. Raises Refusal for a folder, or where there is none to write into."""
-    place = Path(path)
-    if place.is_dir():
-        raise Refusal(f"{path} is a folder; name a file in it, such as {path.rstrip('/')}/class.pdf")
-    if not place.parent.is_dir():
-        raise Refusal(f"there is no folder {place.parent} to write {place.name} into; make it first")
-    return place
-
-
-def followed(pages: Iterable[Page], more: Callable[[], Iterable[Page]]) -> Iterator[Page]:
-    """Yield the pages, then those that can only be made afterwards."""
-    yield from pages
-    yield from more()
-
-
-def progress(pages: Iterable[Page], total: int | None, stream: TextIO | None = None) -> Iterator[Page]:
-    """Pass the pages on; on a terminal, and only there, show how far the work is."""
-    stream = stream or sys.stderr
-    shown = total is not None and total >= 10 and stream.isatty()
-    for count, page in enumerate(pages, 1):
-        if shown and total:
-            filled = min(30, 30 * count // total)
-            stream.write(f"\r[{'#' * filled}{'.' * (30 - filled)}] {count} of {total} ")
-            stream.flush()
-        yield page
-    if shown:
-        stream.write("\r" + " " * 60 + "\r")
+# --- telling how it went ------------------------------------------------------------------------------
 
 
 def complain_of_beats(roster: Roster) -> None:
@@ -198,7 +141,9 @@ def closing(work: Work, roster: Roster) -> int:
         complain(f"not made: {one.child.label} (line {one.child.line}): {one.reason}")
     for report in left_out(roster):
         complain(f"left out: line {report.line}: {' '.join(report.notes)}")
-    if any(report.notes for report in roster.lines) or roster.notes:
+    for note in roster.notes:
+        complain(note)
+    if any(report.notes for report in roster.lines):
         complain("some lines were read with a note; “namewright roster” and the same list tells how each was read")
     for one in work.remarks:
         complain(f"{one.child.label} (line {one.child.line}): {one.reason}")

@@ -5,7 +5,7 @@ from __future__ import annotations
 import argparse
 from pathlib import Path
 
-from namewright.commands.common import ALL_MADE, Commands, Refusal
+from namewright.commands.talk import ALL_MADE, Commands, Refusal
 from namewright.letters.alphabet import upright
 from namewright.output.files import whole_file
 
@@ -13,12 +13,13 @@ from namewright.output.files import whole_file
 def add(commands: Commands) -> None:
     """Add the words of the command."""
     parser = commands.add_parser("fonts", help="our letters as fonts, to type with elsewhere")
-    parser.add_argument("-o", "--output", metavar="FOLDER", required=True, help="the folder to write the fonts into")
+    parser.add_argument("-o", "--output", metavar="FOLDER", required=True, dest="folder",
+                        help="the folder to write the fonts into")
     parser.set_defaults(run=_run)
 
 
 def _run(options: argparse.Namespace) -> int:
-    folder = Path(options.output)
+    folder = Path(options.folder)
     if not folder.is_dir():
         raise Refusal(f"there is no folder {folder} to write the fonts into; make it first")
     try:

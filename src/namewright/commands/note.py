@@ -11,7 +11,7 @@ from namewright.classbook.records import checked_day, letter_positions
 from namewright.classbook.stages import STAGE_SENTENCES, Stage, read_stage
 from namewright.classbook.suggest import suggest
 from namewright.commands.book import opened
-from namewright.commands.common import ALL_MADE, Commands
+from namewright.commands.talk import ALL_MADE, Commands
 from namewright.names.clusters import clusters
 from namewright.settings import Support
 

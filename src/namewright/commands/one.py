@@ -3,17 +3,25 @@
 from __future__ import annotations
 
 import argparse
-from collections.abc import Callable, Sequence
+import re
+from collections.abc import Callable
 
 from namewright.classwork import FONT_TOO_LARGE
-from namewright.commands.common import ALL_MADE, Parser, Refusal, font_option, line_options, page_options, write
+from namewright.commands.common import font_option, line_options, page_options
+from namewright.commands.talk import ALL_MADE, Parser, Refusal, complain
+from namewright.commands.writing import write
 from namewright.letters.alphabet import MissingLetters
 from namewright.lines.fit import DoesNotFit
-from namewright.names.model import Child
+from namewright.names.casing import mend_case
+from namewright.names.model import RosterError
 from namewright.names.roster import read_roster
+from namewright.names.tidy import tidy
 from namewright.pages.page import Page, PageError
 from namewright.pages.press import Press
 from namewright.settings import NamePart
+
+_PLAIN = re.compile(r"(?:[^\W\d_]|[\u0300-\u036f .\-‐‑'’ʻʼ·])+")
+"""A name with nothing beside it: no comma, figure, bracket or quotation mark."""
 
 
 def name_options(parser: Parser) -> None:
@@ -39,8 +47,23 @@ def write_one(name: str, make: Callable[[], Page], press: Press, options: argpar
 
 
 def one_name(text: str) -> str:
-    """Read a name as a roster of one line, so that both clean a name alike. Raises Refusal or RosterError."""
-    children: Sequence[Child] = read_roster(text, "the name", NamePart.BOTH).children
-    if len(children) != 1:
-        raise Refusal(f"a card is for one child; “{text}” reads as {len(children)}")
-    return children[0].practice
+    """Read a name as a roster of one line, so that both clean a name alike, and say what was changed.
+
+    Every word of a plain name is written, a middle name too. Raises Refusal or RosterError.
+    """
+    shown = " ".join(text.split())
+    try:
+        roster = read_roster(text, "the name", NamePart.BOTH)
+    except RosterError as error:
+        notes = [note for report in error.lines for note in report.notes]
+        raise Refusal(f"“{shown[:40]}” cannot be read as a name. {' '.join(notes)}" if notes else str(error)) from None
+    if len(roster.children) != 1:
+        raise Refusal(f"this is for one child, and “{shown[:40]}” reads as {len(roster.children)}")
+    if _PLAIN.fullmatch(clean := tidy(text).text):
+        notes, name = list(tidy(text).notes), mend_case(clean)
+        notes += [f"“{clean}” was typed all in one case; it is written “{name}” here."] * (name != clean)
+    else:
+        notes, name = [note for report in roster.lines for note in report.notes], roster.children[0].practice
+    for note in notes:
+        complain(note)
+    return name

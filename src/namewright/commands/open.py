@@ -7,7 +7,7 @@ import getpass
 import sys
 from pathlib import Path
 
-from namewright.commands.common import ALL_MADE, Commands, Refusal, complain
+from namewright.commands.talk import ALL_MADE, Commands, Refusal, complain
 
 LEAST_PASSPHRASE = 12
 _MEANING = (

@@ -6,8 +6,9 @@ import argparse
 import sys
 
 from namewright.classwork import Work
-from namewright.commands.common import Commands, closing, complain_of_beats, roster_of, roster_options, target
-from namewright.output.files import whole_file
+from namewright.commands.common import closing, complain_of_beats, roster_of, roster_options
+from namewright.commands.talk import Commands
+from namewright.commands.writing import written
 from namewright.practice.order import Order, order_class, order_csv, order_json, order_table
 
 
@@ -26,10 +27,10 @@ def add(commands: Commands) -> None:
 def _run(options: argparse.Namespace) -> int:
     roster = roster_of(options)
     complain_of_beats(roster)
-    written = {"table": order_table, "csv": order_csv, "json": order_json}[options.format]
-    text = written(order_class(roster.children, Order(options.order)))
+    in_words = {"table": order_table, "csv": order_csv, "json": order_json}[options.format]
+    text = in_words(order_class(roster.children, Order(options.order)))
     if options.output:
-        with whole_file(target(options.output)) as file:
+        with written(options.output, options) as file:
             file.write(text.encode())
     else:
         sys.stdout.write(text)

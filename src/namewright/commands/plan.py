@@ -17,10 +17,7 @@ from namewright.classbook import BookChild, Classbook, ClassbookError, grouping,
 from namewright.classwork import Work
 from namewright.commands.book import opened
 from namewright.commands.common import (
-    Commands,
-    Refusal,
     closing,
-    complain,
     complain_of_beats,
     letters_of,
     line_options,
@@ -29,8 +26,9 @@ from namewright.commands.common import (
     roster_options,
     ruling_of,
     tuning_of,
-    write,
 )
+from namewright.commands.talk import Commands, Refusal, complain
+from namewright.commands.writing import write
 from namewright.lines.tuned import tuned
 from namewright.names.model import Roster
 from namewright.pages.groupsheet import GroupSettings, group_page

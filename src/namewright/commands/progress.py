@@ -10,8 +10,9 @@ from namewright.classbook.find import find_child
 from namewright.classbook.growing import growth_of
 from namewright.classbook.suggest import suggest
 from namewright.commands.book import opened
-from namewright.commands.common import ALL_MADE, NOTHING_MADE, SOME_NOT_MADE, Commands, complain, write
 from namewright.commands.note import support_now
+from namewright.commands.talk import ALL_MADE, NOTHING_MADE, SOME_NOT_MADE, Commands, complain
+from namewright.commands.writing import write
 from namewright.pages.classprogress import ClassRow, class_progress_pages
 from namewright.pages.growth import Growth
 from namewright.pages.page import Page

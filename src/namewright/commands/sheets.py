@@ -8,19 +8,18 @@ from pathlib import Path
 
 from namewright.classwork import Work
 from namewright.commands.common import (
-    Commands,
     closing,
     font_option,
     ladder_options,
     line_options,
     page_options,
     press_of,
-    progress,
     roster_of,
     roster_options,
     sheet_settings,
-    write,
 )
+from namewright.commands.talk import Commands
+from namewright.commands.writing import progress, write
 from namewright.output.files import whole_file
 from namewright.pages.page import Page
 from namewright.practice.order import Order, order_class

@@ -6,18 +6,17 @@ import argparse
 
 from namewright.classwork import Work
 from namewright.commands.common import (
-    Commands,
     closing,
     font_option,
     letter_options,
     letters_of,
     page_options,
     press_of,
-    progress,
     roster_of,
     roster_options,
-    write,
 )
+from namewright.commands.talk import Commands
+from namewright.commands.writing import progress, write
 from namewright.lines.tiles import LARGE_TILE_MM, TILE_MM
 from namewright.pages.paper import Paper
 from namewright.pages.tilesheet import TileSettings

@@ -1,0 +1,99 @@
+"""Writing what was made: whole or not at all, and never over a file that is read in the same run."""
+
+from __future__ import annotations
+
+import argparse
+import os
+import sys
+from collections.abc import Iterable, Iterator
+from contextlib import contextmanager
+from itertools import chain
+from pathlib import Path
+from typing import BinaryIO, TextIO
+
+from namewright.commands.talk import Refusal
+from namewright.output.files import whole_file
+from namewright.pages.page import Page
+from namewright.pages.press import captions
+
+_TITLE = "Name practice"  # general on purpose: a PDF's title is shown by print queues
+_READ = ("roster", "file", "font", "groups_from")
+_WRITTEN = ("output", "summary", "group_sheets")
+"""What the words that name files are called; a command has some of them."""
+
+
+def check_targets(options: argparse.Namespace) -> None:
+    """Look at every file that will be written before any work is done. Raises Refusal as ``target`` does."""
+    names = [name for name in (getattr(options, word, None) for word in _WRITTEN) if name is not None]
+    places = [target(name, options).resolve() for name in names]
+    if len(set(places)) < len(places):
+        raise Refusal(f"two things cannot be written into one file, {places[0].name}; give each a name of its own")
+
+
+def write(pages: Iterable[Page], options: argparse.Namespace, output: str | None = None) -> None:
+    """Write the PDF whole or not at all, to ``--output`` unless told otherwise; no file where there is no page."""
+    from namewright.output.pdf import write_pdf
+
+    language = captions(options.captions)["language"]
+    pages = iter(pages)
+    first = next(pages, None)
+    if first is not None:
+        with written(output or options.output, options) as file:
+            write_pdf(chain([first], pages), file, title=_TITLE, lang=language)
+
+
+@contextmanager
+def written(path: str, options: argparse.Namespace) -> Iterator[BinaryIO]:
+    """Open a file that is there when the block has ended well. Raises Refusal where it cannot be written."""
+    place = target(path, options)
+    try:
+        with whole_file(place) as file:
+            yield file
+    except OSError as error:
+        if error.filename and Path(str(error.filename)).parent != place.parent:
+            raise
+        raise Refusal(f"{path} cannot be written: {error.strerror or error}. Choose another folder.") from error
+
+
+def target(path: str, options: argparse.Namespace) -> Path:
+    """Return the path of a file to write.
+
+    Raises Refusal for a folder, for a file that is read in the same run, is write-protected or is a device, and
+    where there is no folder to write into.
+    """
+    place = Path(path)
+    if not path.strip():
+        raise Refusal("the file to write has no name; give it one, such as -o class.pdf")
+    if place.is_dir():
+        raise Refusal(f"{path} is a folder; name a file in it, such as {path.rstrip('/')}/class.pdf")
+    if not place.parent.is_dir():
+        raise Refusal(f"there is no folder {place.parent} to write {place.name} into; make it first")
+    if place.exists():
+        _check_standing(place, path, options)
+    return place
+
+
+def _check_standing(place: Path, path: str, options: argparse.Namespace) -> None:
+    """Refuse to write over what must stay."""
+    if not place.is_file():
+        raise Refusal(f"{path} is not an ordinary file; name another to write")
+    if not place.stat().st_mode & 0o222:
+        raise Refusal(f"{path} is protected against writing; name another file, or take the protection off")
+    for word in _READ:
+        read = getattr(options, word, None)
+        if read and os.path.exists(read) and place.samefile(read):
+            raise Refusal(f"{path} is a file that is read here and would be lost; name another to write")
+
+
+def progress(pages: Iterable[Page], total: int | None, stream: TextIO | None = None) -> Iterator[Page]:
+    """Pass the pages on; on a terminal, and only there, show how far the work is."""
+    stream = stream or sys.stderr
+    shown = total is not None and total >= 10 and stream.isatty()
+    for count, page in enumerate(pages, 1):
+        if shown and total:
+            filled = min(30, 30 * count // total)
+            stream.write(f"\r[{'#' * filled}{'.' * (30 - filled)}] {count} of {total} ")
+            stream.flush()
+        yield page
+    if shown:
+        stream.write("\r" + " " * 60 + "\r")
