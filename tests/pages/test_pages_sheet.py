@@ -409,3 +409,15 @@ def letter_gap(row: Row) -> float:
     """Return the white between the first two letters of a dotted row."""
     one, two, *_ = sorted(ink.bounds() for ink in ink_of(row))
     return two[0] - one[2]
+
+
+@pytest.mark.parametrize("paper", Paper)
+def test_marks_of_widely_spaced_letters_stay_on_the_page(press: Press, paper: Paper) -> None:
+    """With letters 20 mm apart, marks could stand 10 mm before and after a name that fills its row: they must not.
+
+    Regression: such a child's page was refused for 0.7 mm, and the whole class with it.
+    """
+    settings = SheetSettings(preset("us-1/2"), paper, tuning=Tuning(line_height=36, letter_spacing=20))
+    for page in practice_pages(press, "Ana María", "Ana María", settings):
+        x0, _, x1, _ = join_bounds(item.bounds() for item in leaves(page.items))
+        assert min(x0, page.width_mm - x1) >= 10

@@ -99,7 +99,8 @@ def with_room_for_marks(press: Press, set_line: SetLine, room_mm: float, spacing
         wide = press.case(ruling, spacing).line(set_line.text)
         if wide.width_mm + spacing + 2 * PENCIL_MM <= room_mm:
             return press.cues(ruling, spacing), wide
-    return press.cues(ruling, spacing_mm), set_line
+    spare = round(max(0.0, room_mm - set_line.width_mm - 2 * PENCIL_MM), 1)  # marks may stand before and after it
+    return press.cues(ruling, min(spacing_mm, spare)), set_line
 
 
 def moved(item: Item, dx: float, dy: float) -> Item:
