@@ -104,3 +104,15 @@ def test_among_equals_the_own_initial_comes_first() -> None:
     """One child begins with the own first letter, not with an easier one; the letter of more names goes before it."""
     assert letter_weeks(["Éva"]).weeks[0].letter == "e"
     assert [week.letter for week in letter_weeks(["Zora", "Dora"]).weeks][:3] == ["a", "o", "r"]
+
+
+def test_one_name_at_once_goes_before_three_in_the_last_week() -> None:
+    """A name ready in the first of four weeks is worth four weeks, three ready in the last are worth three."""
+    plan = letter_weeks(["X", "Bcde", "Debc", "Cdeb"], 4)
+    assert (plan.weeks[0].letter, plan.cost) == ("x", 1 + 3 * 5)
+
+
+def test_a_name_that_takes_every_week_there_is_can_be_won() -> None:
+    """The greedy plan, too, finishes a name in the last week rather than begin names that will not be finished."""
+    plan = letter_weeks(["Abc", "Dxyz", "Dxyw"], 3, most_steps=0)
+    assert [week.ready for week in plan.weeks] == [(), (), (0,)]
