@@ -25,7 +25,7 @@ from namewright.web.choices import sheet_of_class
 from namewright.web.desk import Member, child_or_404, class_settings, desk, members
 from namewright.web.pictures import CannotDraw, child_pages, sheet_pages
 from namewright.web.printing import pdf_answer
-from namewright.web.tongue import say, tongue_of
+from namewright.web.tongue import reason, say, tongue_of
 from namewright.web.what import card_for, card_of, sentence
 
 pages = Blueprint("aide", __name__)
@@ -104,10 +104,14 @@ def _typed(typed: str) -> tuple[str, int] | BaseResponse:
             made = _pages_of(desk().press, child, settings)
         return pdf_answer(pdf_of(made, settings.get("language", "en")))
     except (RosterError, CannotDraw) as error:
-        reason = str(error)
+        why = str(error)
     except (MissingLetters, DoesNotFit) as error:
-        reason = sentence(error)
-    return _page(members(), typed, say(tongue_of(request), "now.failed", reason=reason)), 422
+        why = sentence(error)
+    return _page(members(), typed, _failed(why)), 422
+
+
+def _failed(why: str) -> str:
+    return say(tongue_of(request), "now.failed", reason=reason(request, why))
 
 
 def _pages_of(press: Press, child: Child, settings: Mapping[str, str]) -> list[Page]:
@@ -140,8 +144,7 @@ def card(child_id: int) -> str | tuple[str, int] | Response:
         asked = ("card", one.child, one.tuning, size, sorted(settings.items()))
         return pdf_answer(desk().picture(asked, make))
     except (MissingLetters, DoesNotFit) as error:
-        reason = say(tongue_of(request), "now.failed", reason=sentence(error))
-        return _page(members(), "", reason, other=child_id), 422
+        return _page(members(), "", _failed(sentence(error)), other=child_id), 422
 
 
 @pages.get("/child/<int:child_id>/sheet.pdf")

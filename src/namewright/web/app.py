@@ -63,7 +63,8 @@ def _shell() -> dict[str, Any]:
 
     notices = desk().told(request.args.get("told", ""))
     names = {one: tongue.words(one)["name"] for one in tongue.tongues()}
-    return {"notices": notices, "t": said, "tongue": spoken, "tongues": names}
+    return {"notices": notices, "t": said, "tongue": spoken, "tongues": names,
+            "told": lambda english: tongue.reason(request, english)}
 
 
 def _say_errors(app: Flask) -> None:
@@ -84,7 +85,7 @@ def _http_problem(error: HTTPException) -> Any:
 
 
 def _class_problem(error: ClassbookError | CannotDraw) -> tuple[str, int]:
-    return render_template("problem.html", sentence=str(error)), 409
+    return render_template("problem.html", sentence=tongue.reason(request, error)), 409
 
 
 def _send_again(_: guard.StaleForm) -> tuple[str, int]:

@@ -28,7 +28,7 @@ from namewright.web.pictures import CannotDraw, row_svg
 from namewright.web.printing import pdf_answer
 from namewright.web.room import own_settings
 from namewright.web.shapes import LETTERS, RUNGS, fields_of, shapes_of
-from namewright.web.tongue import say, tongue_of, words
+from namewright.web.tongue import reason, say, tongue_of, words
 from namewright.web.what import sentence
 
 pages = Blueprint("lines", __name__)
@@ -110,7 +110,7 @@ def keep(child_id: int) -> str | tuple[str, int] | BaseResponse:
         save = None if same else book().set_settings(one.id, wanted, who=request.form.get("who", ""),
                                                      after_save=_number("after"))
     except (ClassbookError, ValueError) as error:
-        return _page(child_or_404(child_id), wanted, str(error)), 409
+        return _page(child_or_404(child_id), wanted, reason(request, error)), 409
     return _back(child_id, "lines.kept" if save else "lines.unchanged", label=one.child.label)
 
 
@@ -149,7 +149,7 @@ def row(child_id: int) -> Response:
             chosen, name = sheet_of_child(trial, settings), trial.child.practice
         return svg(desk().picture(("row", name, chosen), lambda press: row_svg(press, name, chosen)))
     except (CannotDraw, ValueError) as error:
-        return Response(str(error), 422, mimetype="text/plain")
+        return Response(reason(request, error), 422, mimetype="text/plain")
 
 
 @pages.get("/child/<int:child_id>/sizes.pdf")

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from itertools import islice
 
 from flask import Blueprint, Response, abort, redirect, render_template, request, url_for
@@ -20,7 +20,8 @@ from namewright.web import guard
 from namewright.web.desk import book, class_settings, desk, members
 from namewright.web.jobs import Job
 from namewright.web.room import again, keep_choices
-from namewright.web.tongue import say, tongue_of
+from namewright.web.said import in_tongue
+from namewright.web.tongue import reason, say, tongue_of
 from namewright.web.what import KINDS, Making, Wanted, of_ids
 from namewright.web.year import class_rows
 
@@ -52,7 +53,7 @@ def start() -> tuple[str, int] | BaseResponse:
     try:
         keep_choices(request.form)
     except ClassbookError as error:
-        return again(str(error))
+        return again(reason(request, error))
     asked = wanted(request.form, _lists())
     problem = _problem(asked)
     if problem:
@@ -72,15 +73,19 @@ def _problem(asked: Wanted) -> str:
 
 def begin(key: str, asked: Wanted, language: str) -> Job:
     """Begin a job, or return the one that this key began."""
-    template = say(tongue_of(request), "job.missed", label="{label}", reason="{reason}")
+    spoken = tongue_of(request)
+
+    def said(pairs: Sequence[tuple[str, str]]) -> list[str]:
+        return list(dict.fromkeys(say(spoken, "job.missed", label=label, reason=in_tongue(why, spoken))
+                                  for label, why in pairs))
 
     def make(job: Job) -> Iterator[Page]:
         def step() -> None:
             job.done += 1
         making = Making(asked, step=step)
         yield from making.pages()
-        job.missed += dict.fromkeys(template.format(label=label, reason=reason) for label, reason in making.missed)
-        job.remarks += dict.fromkeys(template.format(label=label, reason=reason) for label, reason in making.remarks)
+        job.missed += said(making.missed)
+        job.remarks += said(making.remarks)
 
     return desk().jobs.start(key, asked.steps, make, language)
 
@@ -127,7 +132,8 @@ def on_screen() -> str:
     asked = wanted({"who": "ticked"}, _lists())
     making = Making(asked)
     shown = [drawn(page) for page in islice(making.pages(), _MOST_ON_SCREEN)]
-    return render_template("print.html", shown=shown, missed=making.missed, note=None)
+    missed = [(label, reason(request, why)) for label, why in making.missed]
+    return render_template("print.html", shown=shown, missed=missed, note=None)
 
 
 def drawn(page: Page) -> tuple[str, Markup]:

@@ -22,7 +22,7 @@ from namewright.web.desk import Member, book, child_or_404, class_settings, desk
 from namewright.web.home import svg
 from namewright.web.pictures import CannotDraw, sheet_svg
 from namewright.web.shapes import LETTERS, RUNGS, fields_of, shapes_of
-from namewright.web.tongue import say, tongue_of
+from namewright.web.tongue import reason, say, tongue_of
 from namewright.web.what import FOR_ADULT, FOR_CHILDREN
 
 pages = Blueprint("room", __name__)
@@ -102,7 +102,7 @@ def keep() -> tuple[str, int] | BaseResponse:
     try:
         keep_choices(request.form)
     except ClassbookError as error:
-        return again(str(error))
+        return again(reason(request, error))
     told = desk().tell([say(tongue_of(request), "class.kept")])
     return redirect(url_for("room.show", told=told))
 
@@ -126,7 +126,7 @@ def picture(child_id: int) -> Response:
             one = tried(one, settings, own_settings(request.args))
         return drawn(one, settings)
     except (CannotDraw, ValueError) as error:
-        return Response(str(error), 422, mimetype="text/plain")
+        return Response(reason(request, error), 422, mimetype="text/plain")
 
 
 def own_settings(form: MultiDict[str, str]) -> dict[str, str]:

@@ -20,7 +20,7 @@ from namewright.names.roster import read_roster
 from namewright.names.sources import decode
 from namewright.settings import NamePart
 from namewright.web.desk import book, class_settings, desk, keep_groups
-from namewright.web.tongue import say, tongue_of
+from namewright.web.tongue import reason, say, tongue_of
 
 pages = Blueprint("roster", __name__)
 MOST_LINES = 400
@@ -67,7 +67,7 @@ def read(text: str, part: NamePart, notes: tuple[str, ...] = ()) -> Reading:
     try:
         roster = read_roster(text, "the list", part)
     except RosterError as error:
-        return Reading(text, error.lines, notes, str(error))
+        return Reading(text, error.lines, notes, reason(request, error))
     return Reading(text, roster.lines, (*notes, *roster.notes))
 
 
@@ -118,7 +118,7 @@ def _sent() -> tuple[str, tuple[str, ...], str]:
         try:
             return (*decode(file.read(), "the file"), "")
         except RosterError as error:
-            return "", (), str(error)
+            return "", (), reason(request, error)
     if "line" in request.form:
         return "\n".join(request.form.getlist("line")).rstrip("\n"), (), ""
     return request.form.get("text", "").replace("\r\n", "\n"), (), ""
@@ -177,4 +177,4 @@ def _told(update: RosterUpdate) -> list[str]:
     groups = (("joined", update.joined if some else ()), ("returned", update.returned), ("left", update.left))
     return [_said("list.kept", count=len(update.roster.children)),
             *(_said(f"list.{key}", names=", ".join(names[one] for one in ids)) for key, ids in groups if ids),
-            *update.notes]
+            *(reason(request, note) for note in update.notes)]

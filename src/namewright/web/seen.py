@@ -27,7 +27,7 @@ from namewright.web.aide import names_of, pdf_of
 from namewright.web.choices import sheet_of_child, sheet_of_class
 from namewright.web.desk import book, child_or_404, class_settings, desk, members
 from namewright.web.printing import pdf_answer
-from namewright.web.tongue import say, tongue_of
+from namewright.web.tongue import reason, say, tongue_of
 from namewright.web.year import class_rows, year_pages
 
 pages = Blueprint("seen", __name__)
@@ -125,7 +125,7 @@ def keep(child_id: int) -> tuple[str, int] | BaseResponse:
             stage=_stage(form.get("stage", "")), note=form.get("note", ""), who=form.get("who", ""),
             token=form.get("once") or None)
     except ClassbookError as error:
-        return _page(one, str(error)), 422
+        return _page(one, reason(request, error)), 422
     sentence = say(tongue_of(request), "seen.kept", count=len(note.letters or ()), day=note.date)
     return to(url_for("seen.show", child_id=child_id, told=desk().tell([sentence])))
 

@@ -14,6 +14,8 @@ from types import MappingProxyType
 
 from flask import Request
 
+from namewright.web.said import in_tongue
+
 COOKIE = "tongue"
 FIRST = "en"
 
@@ -56,3 +58,8 @@ def say(tongue: str, key: str, **fields: object) -> str:
     if fields.get("count") == 1 and f"{key}_one" in table:
         key = f"{key}_one"
     return table[key].format(**fields) if fields else table[key]
+
+
+def reason(asked: Request, error: Exception | str) -> str:
+    """Return what the engine says, in the language of a request where there are words for it."""
+    return in_tongue(str(error), tongue_of(asked))
