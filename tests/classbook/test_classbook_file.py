@@ -54,6 +54,29 @@ def test_the_file_is_its_owners_alone_and_one_file(path: Path) -> None:
             assert other.settings_of(1) == {"rows": "2", "support": "light"}
 
 
+@pytest.mark.parametrize(("pragma", "value"), [
+    ("synchronous", 3),    # EXTRA: the folder's entry of a journal that is gone is on the disk, too
+    ("secure_delete", 1),  # what is overwritten or deleted is zeroed
+    ("foreign_keys", 1), ("temp_store", 2), ("trusted_schema", 0),
+])
+def test_an_open_class_is_set_to_survive_a_power_cut_and_to_leave_no_traces(path: Path, pragma: str,
+                                                                            value: int) -> None:
+    """SQLite's own account of the connection (sqlite.org/pragma.html); a rollback journal, deleted when it is done."""
+    with Classbook.open(path) as book:
+        assert book._db.execute(f"PRAGMA {pragma}").fetchone() == (value,)
+        assert book._db.execute("PRAGMA journal_mode").fetchone() == ("delete",)
+
+
+def test_a_file_put_into_write_ahead_logging_is_one_file_again(path: Path) -> None:
+    """Another tool may have switched it; then the newest changes would stand in a second file."""
+    with sqlite3.connect(path) as raw:
+        assert raw.execute("PRAGMA journal_mode = WAL").fetchone() == ("wal",)
+    raw.close()
+    with Classbook.open(path) as book:
+        book.set_setting(1, "rows", "2")
+        assert os.listdir(path.parent) == ["class.db"]
+
+
 def test_folders_missing_places_and_missing_files_are_said(path: Path) -> None:
     """A folder, a folder that is not there, and a file that is not to be made."""
     assert "is a folder" in refusal(path.parent)
