@@ -220,6 +220,26 @@ def test_an_older_file_is_brought_up_to_date_in_one_step_or_not_at_all(tmp_path:
     raw.close()
 
 
+class Overtaken(sqlite3.Connection):
+    """A connection that another program is quicker than: it has brought the file up to date meanwhile."""
+
+    def execute(self, sql: str, *values: object) -> sqlite3.Cursor:
+        if sql == "BEGIN IMMEDIATE":
+            other = sqlite3.connect(self.cursor().execute("PRAGMA database_list").fetchone()[2], isolation_level=None)
+            bring_up_to_date(other, "new.db")
+            other.close()
+        return super().execute(sql, *values)  # type: ignore[arg-type]
+
+
+def test_a_file_that_another_program_has_just_brought_up_to_date_is_left_so(tmp_path: Path) -> None:
+    """Between the first look and the lock another program may do the same; the version is looked at once more."""
+    raw = sqlite3.connect(tmp_path / "new.db", isolation_level=None, factory=Overtaken)
+    bring_up_to_date(raw, "new.db")
+    assert raw.execute("PRAGMA user_version").fetchone() == (len(MIGRATIONS),)
+    assert raw.execute("SELECT count(*) FROM class").fetchone() == (1,)
+    raw.close()
+
+
 def test_a_file_as_the_first_version_made_it_still_opens(tmp_path: Path) -> None:
     """The first migration is frozen: its tables, written out here, are what every later version must open."""
     columns = {

@@ -18,7 +18,7 @@ SETTINGS = st.fixed_dictionaries({}, optional={key: st.sampled_from(texts) for k
 
 
 class ClassModel(RuleBasedStateMachine):
-    """The model: who is here, what is set, and the saves that could be undone."""
+    """The model: who is here, what is set, the saves that could be undone, and who is in which group."""
 
     @initialize()
     def begin(self) -> None:
@@ -30,6 +30,7 @@ class ClassModel(RuleBasedStateMachine):
         self.set: dict[int, dict[str, str]] = {child: {} for child in self.here}
         self.done: dict[int, list[dict[str, str]]] = {child: [] for child in self.here}
         self.saves = dict.fromkeys(self.here, 0)
+        self.groups: dict[int, int] = {}
 
     @rule(present=st.permutations(range(1, len(NAMES) + 1)), count=st.integers(1, len(NAMES)))
     def paste(self, present: list[int], count: int) -> None:
@@ -57,6 +58,11 @@ class ClassModel(RuleBasedStateMachine):
             self.set[child] = self.done[child].pop()
             self.saves[child] += 1
 
+    @rule(numbers=st.lists(st.integers(1, 3), min_size=len(NAMES), max_size=len(NAMES)))
+    def group(self, numbers: list[int]) -> None:
+        self.groups = {child: numbers[child - 1] for child in self.here}
+        self.book.keep_groups(self.groups)
+
     @precondition(lambda self: hasattr(self, "book"))
     @rule()
     def reopen(self) -> None:
@@ -71,6 +77,7 @@ class ClassModel(RuleBasedStateMachine):
         assert sorted(one.id for one in everyone) == list(range(1, len(NAMES) + 1))
         assert {one.id for one in everyone if one.left is None} == self.here
         assert {one.id: dict(one.settings) for one in everyone} == self.set
+        assert self.book.groups() == {child: number for child, number in self.groups.items() if child in self.here}
 
     def teardown(self) -> None:
         if hasattr(self, "book"):
