@@ -25,6 +25,7 @@ from namewright.fontwork.sorts import UNIT, ZONE, MarkSort, Sorts, sorts_of
 from namewright.letters.alphabet import Alphabet, Letter, MissingLetters
 from namewright.letters.strokes import join_bounds
 from namewright.lines.forms import Form
+from namewright.lines.ink import DARK
 from namewright.lines.ruling import DEFAULT_RULING, preset
 from namewright.lines.setting import Typecase
 from namewright.lines.spacing import NATURAL_WHITE
@@ -185,12 +186,16 @@ def their_picture(path: Path, cluster: str, shape: tuple[int, ...]) -> np.ndarra
     return ink(image)
 
 
-def overlaps(press: Press, alphabet: Alphabet, path: Path, form: Form) -> dict[str, float]:
-    """Return for each letter the ink that both pictures have, over the ink that either has."""
+def overlaps(press: Press, alphabet: Alphabet, path: Path, form: Form, every: int = 1) -> dict[str, float]:
+    """Return for each letter the ink that both pictures have, over the ink that either has.
+
+    Dots are printed in dark grey and a font has no grey: ours count as black.
+    """
     found = {}
-    for sort in sorts_of(alphabet).letters:
+    full = ink(Image.new("L", (1, 1), DARK))[0, 0] if form is Form.DOTTED else 1.0
+    for sort in sorts_of(alphabet).letters[::every]:
         if len(sort.cluster) == 1:
-            ours = our_picture(press, sort.cluster, form, 100 + sort.shift / ZONE * PIXELS)
+            ours = our_picture(press, sort.cluster, form, 100 + sort.shift / ZONE * PIXELS) / full
             theirs = their_picture(path, sort.cluster, ours.shape)
             found[sort.cluster] = float(np.minimum(ours, theirs).sum() / np.maximum(ours, theirs).sum())
     return found
@@ -200,6 +205,37 @@ def test_solid_letters_are_our_solid_form(press: Press, alphabet: Alphabet) -> N
     """Every letter as FreeType draws it covers what our own solid form covers (intersection over union 0.98)."""
     found = overlaps(press, alphabet, SOLID, Form.SOLID)
     assert {char: share for char, share in found.items() if share < 0.98} == {}
+
+
+@pytest.mark.parametrize(("style", "form", "least"), [("Dotted", Form.DOTTED, 0.97), ("Hollow", Form.HOLLOW, 0.97)])
+def test_dotted_and_hollow_letters_are_our_own_forms(press: Press, alphabet: Alphabet, style: str, form: Form,
+                                                     least: float) -> None:
+    """The same for dots and outlines, where edges are most of the ink: every third letter covers 97 % in common."""
+    path = ROOT / "fonts" / f"NamewrightUpright-{style}.ttf"
+    found = overlaps(press, alphabet, path, form, every=3)
+    assert len(found) > 120
+    assert {char: share for char, share in found.items() if share < least} == {}
+
+
+def test_letters_on_lines_are_solid_letters_on_the_guide_lines(alphabet: Alphabet) -> None:
+    """The font with lines adds three level lines to the solid letters, on base line, midline and top line."""
+    path = ROOT / "fonts" / "NamewrightUpright-SolidOnLines.ttf"
+    for sort in sorts_of(alphabet).letters[::5]:
+        shape = (5 * PIXELS, 4 * PIXELS)
+        solid, ruled = their_picture(SOLID, sort.cluster, shape), their_picture(path, sort.cluster, shape)
+        assert np.maximum(solid - ruled, 0).max() < 0.3, sort.cluster  # nothing of the letter is lost
+        rows = np.flatnonzero((ruled - solid).max(axis=1) > 0.3)
+        lines = [group.mean() + 0.5 for group in np.split(rows, np.flatnonzero(np.diff(rows) > 3) + 1)]
+        assert lines == pytest.approx([3.4 * PIXELS - height * PIXELS for height in (2, 1, 0)], abs=1.0), sort.cluster
+
+
+@pytest.mark.parametrize("path", BUILT, ids=lambda path: path.stem)
+def test_fonts_may_be_embedded_and_have_both_spaces(path: Path) -> None:
+    """A licence that lets a font be used lets it be embedded (OS/2 fsType 0); a fixed space is as wide as a space."""
+    font = TTFont(path)
+    assert font["OS/2"].fsType == 0
+    spaces = [font["hmtx"][font.getBestCmap()[code]] for code in (0x20, 0xA0)]
+    assert spaces[0] == spaces[1]
 
 
 @pytest.mark.parametrize("path", BUILT, ids=lambda path: path.stem)
