@@ -1,56 +1,128 @@
 """Dots keep their rhythm along every stroke of every letter, by another reckoning of arc length.
 
-Arc lengths are NumPy's, summed over a curve sampled far more finely than ours: no code of ours but the dots.
+Arc lengths and corners are NumPy's, found on a curve sampled far more finely than ours: no code of ours but the
+dots that are printed.
 """
 
 from __future__ import annotations
+
+from dataclasses import dataclass
 
 import numpy as np
 import pytest
 
 from namewright.letters.alphabet import Alphabet
-from namewright.letters.strokes import Segment
-from namewright.lines import forms
-from namewright.lines.forms import pens_for
+from namewright.letters.strokes import Segment, Stroke
+from namewright.lines.forms import dots, pens_for
 from namewright.lines.ruling import preset
 from namewright.lines.setting import Typecase
 
-SAMPLES = 4000
+SAMPLES = 400  # to a segment
+CORNER = 30.0  # degrees
+LEAST = 0.6  # of the pitch: as near as two dots may come
+ON_MM = 0.01
+# One for each set of proportions and, where a dot is at its least or greatest size, one more.
+RULINGS = ("de-6", "au-8", "ch-9", "us-1-1/8", "us-3/8", "fr-2", "fr-3", "uk-6", "uk-4", "es-2.5", "unlined")
 
 
-def dense(run: tuple[Segment, ...]) -> np.ndarray:
-    """Return a run of segments as points, each segment by the Bernstein form of its curve."""
+def dense(segment: Segment) -> np.ndarray:
+    """Return a segment as points, a curve by its Bernstein form."""
     t = np.linspace(0.0, 1.0, SAMPLES)[:, None]
-    pieces = []
-    for segment in run:
-        p = np.array(segment)
-        if len(p) == 2:
-            pieces.append(p[0] + (p[1] - p[0]) * t)
-        else:
-            s = 1 - t
-            pieces.append(s**3 * p[0] + 3 * s**2 * t * p[1] + 3 * s * t**2 * p[2] + t**3 * p[3])
-    return np.vstack(pieces)
+    p = np.array(segment)
+    if len(p) == 2:
+        return np.asarray(p[0] + (p[1] - p[0]) * t)
+    s = 1 - t
+    return np.asarray(s**3 * p[0] + 3 * s**2 * t * p[1] + 3 * s * t**2 * p[2] + t**3 * p[3])
 
 
-@pytest.mark.parametrize("name", ["us-1-1/8", "de-4", "fr-3", "uk-5"])
+@dataclass
+class Run:
+    """A smooth run of a stroke: points along it, and the way to each."""
+
+    track: np.ndarray
+    way: np.ndarray
+
+    def at(self, dot: np.ndarray) -> float | None:
+        """Return how far along the run a dot lies, None where it is not on it."""
+        apart = np.hypot(*(self.track - dot).T)
+        nearest = int(apart.argmin())
+        return float(self.way[nearest]) if apart[nearest] < ON_MM + self.way[-1] / SAMPLES else None
+
+
+def goes_over(line: Segment, strokes: tuple[Stroke, ...]) -> bool:
+    """Say whether a straight line runs wholly along a longer one, or one as long that came before it."""
+    if len(line) != 2:
+        return False
+    seen = False
+    for other in (segment for stroke in strokes for segment in stroke.segments if len(segment) == 2):
+        if other is line:
+            seen = True
+            continue
+        (ax, ay), (bx, by) = other
+        length = np.hypot(bx - ax, by - ay)
+        if length == 0:
+            continue
+        along = [((x - ax) * (bx - ax) + (y - ay) * (by - ay)) / length for x, y in line]
+        across = [abs((x - ax) * (by - ay) - (y - ay) * (bx - ax)) / length for x, y in line]
+        longer = length - np.hypot(line[1][0] - line[0][0], line[1][1] - line[0][1])
+        if (max(across) < ON_MM and min(along) > -ON_MM and max(along) < length + ON_MM
+                and (longer > ON_MM or (longer > -ON_MM and not seen))):
+            return True
+    return False
+
+
+def runs_of(stroke: Stroke, strokes: tuple[Stroke, ...]) -> list[Run]:
+    """Return the runs of a stroke: cut at its corners and where the pencil goes over its own track."""
+    pieces: list[list[np.ndarray]] = [[]]
+    for segment in stroke.segments:
+        points = dense(segment)
+        if goes_over(segment, strokes):
+            pieces.append([])
+            continue
+        if pieces[-1]:
+            before, after = pieces[-1][-1][-1] - pieces[-1][-1][-2], points[1] - points[0]
+            cosine = before @ after / np.hypot(*before) / np.hypot(*after)
+            if np.degrees(np.arccos(np.clip(cosine, -1, 1))) > CORNER:
+                pieces.append([])
+        pieces[-1].append(points)
+    tracks = [np.vstack(run) for run in pieces if run]
+    return [Run(track, np.concatenate([[0.0], np.cumsum(np.hypot(*np.diff(track, axis=0).T))])) for track in tracks]
+
+
+def grid_of(run: Run, on_it: list[float], pitch: float) -> np.ndarray:
+    """Return the even division of a run that most of its dots follow, as ways along it."""
+    wished = round(run.way[-1] / pitch)
+    grids = [np.linspace(0.0, run.way[-1], count + 1)
+             for count in sorted({max(1, wished + by) for by in (-1, 0, 1)}, key=lambda count: abs(count - wished))]
+    return max(grids, key=lambda grid: sum(off_grid(at, grid) < 0.01 for at in on_it))
+
+
+def off_grid(at: float, grid: np.ndarray) -> float:
+    """Return how far a place is from the next place of a division, in steps of it."""
+    return float(np.abs(grid - at).min() / grid[1])
+
+
+@pytest.mark.parametrize("name", RULINGS)
 def test_the_spacing_along_a_stroke_varies_by_under_one_per_cent(alphabet: Alphabet, name: str) -> None:
-    """Over all glyphs: the way along the stroke from dot to dot is the same to 1 %, dots given up to others apart."""
+    """Over all letters and rulings: every dot divides a run evenly, to 1 % of the step, and no place stays empty.
+
+    Where a place of a run has no dot, another stands nearer than dots may come: there two strokes meet.
+    """
     ruling = preset(name)
     pitch = pens_for(ruling).pitch_mm
     case = Typecase(alphabet, ruling)
     for char in alphabet.glyphs:
-        letter = case.line(char).letters[0].letter
-        strokes = [stroke for stroke in letter.strokes if not stroke.is_dot]
-        for stroke in strokes:
-            for run in forms._unretraced_runs(stroke, (stroke,)):
-                track = dense(run)
-                way = np.concatenate([[0.0], np.cumsum(np.hypot(*np.diff(track, axis=0).T))])
-                if way[-1] < 2 * pitch:
-                    continue
-                count = max(1, round(way[-1] / pitch))
-                points = forms.evenly(forms.flatten(run, forms._FLAT_MM), count)
-                at = [way[np.argmin(np.hypot(*(track - point).T))] for point in points[1:-1]]
-                steps = np.diff([0.0, *at, way[-1]])
-                assert np.ptp(steps) / steps.mean() < 0.02, (char, steps)  # ± 1 % about the mean
-                assert np.hypot(*(track[0] - points[0])) < 1e-6
-                assert np.hypot(*(track[-1] - points[-1])) < 1e-6
+        strokes = case.line(char).letters[0].letter.strokes
+        placed = np.array(dots(strokes, pitch))
+        lone = {stroke.start for stroke in strokes if stroke.is_dot}
+        runs = [run for stroke in strokes if not stroke.is_dot for run in runs_of(stroke, strokes)]
+        even = {tuple(dot) for dot in placed if tuple(dot) in lone}
+        for run in runs:
+            ways = {tuple(dot): way for dot in placed if (way := run.at(dot)) is not None}
+            grid = grid_of(run, list(ways.values()), pitch)
+            error = run.way[-1] / SAMPLES / grid[1]  # half a sample of our own
+            even |= {dot for dot, way in ways.items() if off_grid(way, grid) < 0.01 + error}
+            for way in grid:
+                place = run.track[int(np.abs(run.way - way).argmin())]
+                assert np.hypot(*(placed - place).T).min() < LEAST * pitch + 0.01, (char, way)
+        assert even == {tuple(dot) for dot in placed}, char
