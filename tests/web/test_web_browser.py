@@ -85,6 +85,81 @@ def test_the_teacher_prints_the_class(program: Program, new_page: NewPage) -> No
     assert page.get_by_label("Paper").input_value() == "a4"
 
 
+def test_the_teacher_chooses_forms_by_their_pictures(program: Program, new_page: NewPage) -> None:
+    """A form of a letter is chosen from its picture, the page follows, and it is chosen still after it was kept."""
+    page = new_page()
+    settle(page, program.address)
+    page.get_by_text("Forms of letters").click()
+    page.get_by_role("group", name="a", exact=True).get_by_role("radio", name="with two storeys").check()
+    page.locator("#preview[src^='data:']").wait_for()
+    page.get_by_text("Rows to go over, before copying").click()
+    page.get_by_label("Dots far apart").check()
+    page.wait_for_function("decodeURIComponent(document.querySelector('#preview').src).includes('wide-dots')")
+    page.get_by_role("button", name="Keep these choices").click()
+    page.get_by_text("The choices are kept for the class.").wait_for()
+    assert page.get_by_role("group", name="a", exact=True).get_by_role("radio", name="with two storeys").is_checked()
+    assert page.get_by_label("Dots far apart").is_checked()
+
+
+def test_a_page_left_open_from_one_class_changes_nothing_in_another(class_file: Path, new_page: NewPage) -> None:
+    """The program is ended and started with another class at the same address: what was typed is kept on the page.
+
+    Started once more with its own class, the same page sends it after all.
+    """
+    page, other = new_page(), class_file.with_name("other.db")
+    with Program(class_file, port_of_its_own()) as first:
+        settle(page, first.address)
+        page.goto(first.address + "/child/1/lines")
+        page.get_by_label("Line height", exact=True).last.fill("31")
+        first.kill()
+        with Program(other, first.port) as second:
+            settle(new_page(), second.address)
+            before = other.read_bytes()
+            page.get_by_role("button", name="Keep for Ottilka").click()
+            page.get_by_role("heading", name="This page belongs to another class").wait_for()
+            assert "other.db" in page.inner_text("main")
+            assert other.read_bytes() == before
+            second.kill()
+        with Program(class_file, first.port):
+            page.get_by_role("button", name="Send it again").click()
+            page.get_by_role("heading", name="The program was started anew").wait_for()
+            page.get_by_role("button", name="Send it again").click()
+            page.get_by_text("Line height: as the class became 31").wait_for()
+
+
+def test_a_child_is_erased_by_keyboard_on_a_phone(class_file: Path, program: Program, new_page: NewPage) -> None:
+    """From the list to the question and the answer with the keyboard alone; the safe answer comes first."""
+    page = new_page(**PHONE)
+    settle(page, program.address)
+    page.goto(program.address + "/class/list")
+    page.get_by_role("link", name="Erase children for good").press("Enter")
+    page.get_by_label("Ottilka").press("Space")
+    page.get_by_role("button", name="Look at what would be erased").press("Enter")
+    page.get_by_role("heading", name="Erase for good?").wait_for()
+    page.get_by_role("link", name="Keep everything").focus()
+    page.keyboard.press("Tab")
+    assert page.evaluate("document.activeElement.textContent") == "Erase for good"
+    page.keyboard.press("Enter")
+    page.get_by_text("One child was erased for good.").wait_for()
+    assert b"Tamsel" not in class_file.read_bytes()
+
+
+def test_the_first_is_who_is_called_so(program: Program, new_page: NewPage) -> None:
+    """A child whose name begins with the letters stands before one whose family name does, and Enter takes that one."""
+    page = new_page()
+    page.goto(program.address + "/class/list")
+    page.get_by_label("Names to read").fill("Bo Tamsel\nTavi Brane\n")
+    page.get_by_role("button", name="Read the names").click()
+    page.get_by_role("button", name="Keep this class").click()
+    page.wait_for_url("**/class?told=*")
+    page.goto(program.address + "/now")
+    page.locator("#letters").press_sequentially("ta")
+    page.get_by_text("2 names begin so").wait_for()
+    assert page.locator(".names li:visible").all_inner_texts() == ["Tavi", "Bo"]
+    pdf = pdf_after(page, lambda: page.keyboard.press("Enter"))
+    assert [one.title for one in pdf.outline] == ["Tavi"]  # type: ignore[union-attr]
+
+
 def test_what_is_changed_before_the_script_runs_counts(program: Program, new_page: NewPage) -> None:
     """On a slow machine a choice may be made before the script is there; the page that is shown follows it then."""
     page = new_page()

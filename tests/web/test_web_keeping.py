@@ -46,6 +46,44 @@ def test_every_line_is_shown_as_it_was_read(visitor: Visitor) -> None:
     assert visitor.get("/class").status_code == 302
 
 
+def test_columns_not_used_are_said_once(visitor: Visitor) -> None:
+    """A table with other columns, filled here and there, has one sentence about them, and no note on every line."""
+    rows = ["\tLast\tFirst\tDOB\tNotes", "1\tTamsel\tOttilka\t3/4/2021\tglasses", "2\tBrane\tKirrin\t\tIEP",
+            "3\tVost\tMirel\t5/6/2021\t", "4\tDolt\tKasimir\t\t"]
+    page = visitor.post("/class/list/read", {"text": "\n".join(rows), "based": "0", "practise": "given"}).text
+    assert page.count("not used for the pages: 1, “DOB”, “Notes”.") == 1
+    assert "Left out: column" not in page
+    assert 'class="child look"' not in page
+
+
+def test_letters_that_we_lack_are_told_when_the_list_is_read(visitor: Visitor) -> None:
+    """A name that cannot be drawn is told beside its line, with what to do, and doing that helps."""
+    read = {"based": "0", "practise": "given"}
+    page = visitor.post("/class/list/read", {"text": "Ottilka Tamsel\n春 Brane\n", **read}).text
+    assert page.count("Our letters have no “春”") == 1
+    assert "(goes by Bo)" in page
+    mended = visitor.post("/class/list/read", {"text": "Ottilka Tamsel\n春 Brane (goes by Haru)\n", **read}).text
+    assert "Our letters have no" not in mended
+    assert "will practise “Haru”" in mended
+
+
+@pytest.mark.parametrize(("typed", "child"), [("ta", 2), ("tamsel", 1), ("ot", 1)])
+def test_a_name_goes_before_a_family_name(visitor: Visitor, typed: str, child: int) -> None:
+    """Two letters mean the child who is called so; a family name counts where nobody is."""
+    visitor.keep("Ottilka Tamsel\nTavi Brane\nMirel Tamworth\n")
+    answer = visitor.post("/now", {"letters": typed, "size": "sheet"})
+    assert answer.headers["Location"].startswith(f"/child/{child}/card.pdf")
+
+
+def test_the_aide_may_have_the_sheet(settled: Visitor) -> None:
+    """The practice sheet can be made in place of a card, also for a name that is not in the class."""
+    answer = settled.post("/now", {"letters": "ott", "size": "practice"})
+    assert answer.headers["Location"] == "/child/1/sheet.pdf"
+    typed = settled.post("/now", {"letters": "Zuriel", "size": "practice"})
+    assert PdfReader(io.BytesIO(typed.data)).outline[0].title == "Zuriel"  # type: ignore[union-attr]
+    assert "Make the practice sheet instead" not in settled.post("/now", {"letters": "春", "size": "sheet"}).text
+
+
 def test_lines_mended_in_place_are_one_list(visitor: Visitor, class_file: Path) -> None:
     """What is kept is the fields put together, in their order."""
     lines = [*MESSY.splitlines()[:2], "Wenna Praske", ""]
@@ -349,6 +387,8 @@ def test_only_the_ticked_are_printed(settled: Visitor) -> None:
     """A group or single children are printed alone; nobody ticked is said and nothing is begun."""
     where = finished(settled, settled.post("/print", {"what": "sheets", "who": "ticked", "child": ["2", "5"]}))
     assert len(PdfReader(io.BytesIO(settled.get(where + "/pages.pdf").data)).pages) == 2
+    below = finished(settled, settled.post("/print", {"what": "sheets", "who": "all", "child": "2", "only": "ticked"}))
+    assert len(PdfReader(io.BytesIO(settled.get(below + "/pages.pdf").data)).pages) == 1
     none = settled.post("/print", {"what": "tiles", "who": "ticked", "paper": "a4"})
     assert none.status_code == 422
     assert "tick at least one child" in none.text

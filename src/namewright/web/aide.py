@@ -43,7 +43,8 @@ def show() -> str:
 def _page(found: tuple[Member, ...], typed: str = "", problem: str = "", other: int | None = None) -> str:
     size = request.form.get("size") or request.cookies.get(COOKIE, "")
     return render_template("now.html", members=found, typed=typed, problem=problem, other=other, sizes=SIZES,
-                           size=size if size in SIZES else SIZES[0], whole=members(), names_of=names_of)
+                           size=size if size in SIZES else SIZES[0], whole=members(), names_of=names_of,
+                           family_of=family_of)
 
 
 @pages.post("/now")
@@ -70,16 +71,21 @@ def _made_for(child_id: int) -> BaseResponse:
 
 
 def beginning(typed: str) -> tuple[Member, ...]:
-    """Return those one of whose names begins with what was typed, marks and capitals aside."""
+    """Return those whose name begins with what was typed, marks and capitals aside; else those whose family’s does."""
     wanted = fold(typed)
-    return tuple(one for one in members() if any(name.startswith(wanted) for name in names_of(one)))
+    first = tuple(one for one in members() if any(name.startswith(wanted) for name in names_of(one)))
+    return first or tuple(one for one in members() if fold(one.one.child.family).startswith(wanted))
 
 
 def names_of(one: Member) -> tuple[str, ...]:
-    """Return the names by which a child may be found, folded."""
+    """Return the names by which a child may be found, the family's apart, folded."""
     child = one.one.child
-    names = (child.practice, child.label, child.given, child.family)
-    return tuple(dict.fromkeys(fold(name) for name in names if name))
+    return tuple(dict.fromkeys(fold(name) for name in (child.practice, child.label, child.given) if name))
+
+
+def family_of(one: Member) -> str:
+    """Return the family name, folded: it counts where no name begins so."""
+    return fold(one.one.child.family)
 
 
 def _size_word() -> str:
@@ -144,7 +150,8 @@ def card(child_id: int) -> str | tuple[str, int] | Response:
         asked = ("card", one.child, one.tuning, size, sorted(settings.items()))
         return pdf_answer(desk().picture(asked, make))
     except (MissingLetters, DoesNotFit) as error:
-        return _page(members(), "", _failed(sentence(error)), other=child_id), 422
+        other = child_id if isinstance(error, DoesNotFit) else None  # a sheet lacks the same letters
+        return _page(members(), "", _failed(sentence(error)), other=other), 422
 
 
 @pages.get("/child/<int:child_id>/sheet.pdf")

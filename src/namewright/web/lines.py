@@ -20,7 +20,7 @@ from namewright.pages.sizes import SizeSettings, size_page
 from namewright.pages.summary import drawable
 from namewright.settings import Hand, NamePart, Support
 from namewright.tuning import KNOBS
-from namewright.web.aide import names_of, pdf_of
+from namewright.web.aide import family_of, names_of, pdf_of
 from namewright.web.choices import control, sheet_of_child, sheet_of_class, tried
 from namewright.web.desk import book, child_or_404, class_settings, desk, members
 from namewright.web.home import svg
@@ -39,7 +39,7 @@ WORDED: Mapping[str, tuple[str, ...]] = {"hand": tuple(Hand), "support": tuple(S
 def choose() -> str:
     """Ask whose lines shall fit better."""
     return render_template("choose.html", members=members(), where="lines.show", section="lines",
-                           names_of=names_of)
+                           names_of=names_of, family_of=family_of)
 
 
 @pages.get("/child/<int:child_id>/lines")

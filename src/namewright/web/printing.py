@@ -34,7 +34,8 @@ def wanted(form: Mapping[str, str], lists: Mapping[str, list[str]]) -> Wanted:
     chosen = frozenset(int(one) for one in lists["child"] if one.isdecimal())
     pairs = [(one.one, one.placed) for one in members()]
     kinds = tuple(kind for kind in KINDS if kind in lists["what"])
-    children, settings = of_ids(pairs, None if form.get("who") != "ticked" else chosen), class_settings()
+    only = "ticked" in (form.get("who"), form.get("only"))
+    children, settings = of_ids(pairs, chosen if only else None), class_settings()
     rows = class_rows([one for one, _ in children], settings) if "year" in kinds else ()
     return Wanted(kinds, children, settings, _roster(), rows)
 

@@ -6,6 +6,7 @@ changes nothing that is kept. A list that another window changed meanwhile is no
 
 from __future__ import annotations
 
+import re
 from collections import Counter
 from collections.abc import Mapping
 from dataclasses import dataclass
@@ -15,16 +16,21 @@ from flask import Blueprint, abort, redirect, render_template, request, url_for
 from werkzeug.wrappers import Response
 
 from namewright.classbook import ClassbookError, RosterUpdate
+from namewright.letters.alphabet import MissingLetters
 from namewright.names.model import LineReport, Outcome, RosterError
 from namewright.names.roster import read_roster
 from namewright.names.sources import decode
 from namewright.settings import NamePart
 from namewright.web.desk import book, class_settings, desk, keep_groups
 from namewright.web.tongue import reason, say, tongue_of
+from namewright.web.what import sentence
 
 pages = Blueprint("roster", __name__)
 MOST_LINES = 400
 _MENDED = 0.6
+_FEW = 2  # notes alike that still stand on their own lines
+_UNUSED = re.compile(r"Left out: columns? (.+)\.")
+_COLUMN = re.compile(r"“[^”]*”|(?<= )\d+(?=[,.])")
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,15 +53,26 @@ class Reading:
         return sum(bool(self.notes_of(report)) or report.outcome is Outcome.LEFT_OUT for report in self.lines)
 
     @property
+    def columns(self) -> tuple[str, ...]:
+        """Return the columns that are not used, where lines with a note about one are many: said once for all."""
+        found = [_COLUMN.findall(note) for report in self.lines for note in report.notes if _UNUSED.fullmatch(note)]
+        return tuple(dict.fromkeys(column for some in found for column in some)) if len(found) > _FEW else ()
+
+    @property
     def common(self) -> list[tuple[str, int]]:
-        """Return notes that most lines share, such as a column that is not used, with how many: said once."""
-        counts = Counter(note for report in self.lines for note in report.notes)
-        return [(note, count) for note, count in counts.items() if count > max(2, self.children / 2)]
+        """Return other notes that most lines share, with how many."""
+        counts = Counter(note for report in self.lines for note in report.notes if not self._said_once(note))
+        return [(note, count) for note, count in counts.items() if count > max(_FEW, self.children / 2)]
+
+    def _said_once(self, note: str) -> bool:
+        return bool(self.columns and _UNUSED.fullmatch(note))
 
     def notes_of(self, report: LineReport) -> list[str]:
-        """Return the notes of one line that are not said of most."""
+        """Return the notes of one line that are not said of most, and what stands in the way of a page."""
         shared = {note for note, _ in self.common}
-        return [note for note in report.notes if note not in shared]
+        notes = [note for note in report.notes if note not in shared and not self._said_once(note)]
+        missing = desk().press.alphabet.missing(report.child.practice) if report.child else ()
+        return [*notes, *([sentence(MissingLetters(missing)), _said("list.goes_by")] if missing else [])]
 
 
 def read(text: str, part: NamePart, notes: tuple[str, ...] = ()) -> Reading:

@@ -23,7 +23,7 @@ from namewright.names.clusters import clusters
 from namewright.pages.press import captions, languages
 from namewright.pages.progress import ProgressSettings, progress_page
 from namewright.settings import Support
-from namewright.web.aide import names_of, pdf_of
+from namewright.web.aide import family_of, names_of, pdf_of
 from namewright.web.choices import sheet_of_child, sheet_of_class
 from namewright.web.desk import book, child_or_404, class_settings, desk, members
 from namewright.web.printing import pdf_answer
@@ -37,7 +37,7 @@ pages = Blueprint("seen", __name__)
 def choose() -> str:
     """Ask whose writing was seen."""
     return render_template("choose.html", members=members(), where="seen.show", section="seen",
-                           names_of=names_of)
+                           names_of=names_of, family_of=family_of)
 
 
 @pages.get("/child/<int:child_id>/seen")

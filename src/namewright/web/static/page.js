@@ -150,13 +150,16 @@ if (names) {
   const form = one("[data-finder]"), field = one("#letters"), found = one("#found");
   const filter = one("[data-filter]");
   if (filter) { filter.hidden = false; field.focus(); }
-  const narrow = () => {
+  const items = all("li", names);
+  const narrow = () => {  // whose name begins so comes first, then whose family's does
     const typed = plain(field.value);
-    let shown = all("li", names).filter((item) => {
-      item.hidden = !item.dataset.begins.split("|").some((name) => name.startsWith(typed));
+    const first = items.filter((item) => item.dataset.begins.split("|").some((name) => name.startsWith(typed)));
+    const shown = [...first, ...items.filter((item) => !first.includes(item) && item.dataset.family.startsWith(typed))];
+    for (const item of items) {
+      item.hidden = !shown.includes(item);
       item.classList.remove("first");
-      return !item.hidden;
-    });
+    }
+    names.append(...shown);
     if (typed && shown.length) shown[0].classList.add("first");
     if (found) found.textContent = !typed ? form.dataset.all : shown.length === 0 ? form.dataset.none
       : shown.length === 1 ? form.dataset.one : form.dataset.found.replace("#", shown.length);
