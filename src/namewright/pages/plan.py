@@ -25,7 +25,7 @@ from namewright.practice.reason import for_parent
 from namewright.practice.weeks import Week, WeekPlan
 
 _TITLE_MM = 2.4
-_CHART_MM, _SMALL_CHART_MM = 53.0, 36.0
+_CHART_MM, _SMALL_CHART_MM = 46.0, 36.0
 _FEW, _SMALL_CLASS = 5, 12  # fewer children than this need no chart; up to this many, a small one will do
 _WEEKS_A_LINE = 10
 _MOST_UNDER_A_WEEK = 12
@@ -103,7 +103,7 @@ def _add_group(flow: Flow, text: str, letters: Sequence[str]) -> None:
         mark = drawn(flow.press, letter, letter_difficulty(letter).band, tiles + at * STEP_MM, start + 2.9)
         flow.pages[-1] += mark
     flow.say(text, width=tiles - left - 4.0)
-    flow.y = max(flow.y, start + MARK_MM + 0.6) + 0.6
+    flow.y = max(flow.y, start + MARK_MM + 0.3) + 0.3
 
 
 def _add_weeks(flow: Flow, placed: Sequence[Placed], plan: WeekPlan, words: Words) -> None:
@@ -114,7 +114,7 @@ def _add_weeks(flow: Flow, placed: Sequence[Placed], plan: WeekPlan, words: Word
     flow.y += 1.5
     for start in range(0, len(plan.weeks), _WEEKS_A_LINE):
         columns = [_column(week, placed, words) for week in plan.weeks[start:start + _WEEKS_A_LINE]]
-        height = 13.0 + max(map(len, columns)) * SMALL_MM * LEADING
+        height = 10.0 + max(map(len, columns)) * SMALL_MM * LEADING
         flow.room(height)
         items: list[Item] = []
         for at, (week, names) in enumerate(zip(plan.weeks[start:], columns, strict=False)):
