@@ -33,6 +33,21 @@ def letters_of(language: str) -> set[str]:
     return small | capitals | set(string.ascii_uppercase)
 
 
+# English, Spanish, French, Portuguese, Italian, German, Dutch, Polish, Czech, Slovak, Hungarian, Romanian, Croatian,
+# Slovenian, Turkish, Albanian, Swedish, Norwegian, Danish, Finnish, Icelandic, Estonian, Latvian, Lithuanian, Irish,
+# Welsh, Catalan, Maltese, Vietnamese, Hawaiian, Māori, Samoan, Yoruba, Igbo, Hausa, Somali, Swahili, Filipino.
+SERVED = {"en", "es", "fr", "pt", "it", "de", "nl", "pl", "cs", "sk", "hu", "ro", "hr", "sl", "tr", "sq", "sv", "nb",
+          "da", "fi", "is", "et", "lv", "lt", "ga", "cy", "ca", "mt", "vi", "haw", "mi", "sm", "yo", "ig", "ha", "so",
+          "sw", "fil"}
+
+
+def test_the_languages_that_we_serve_are_all_looked_at() -> None:
+    """Each language that the letters are made for has its exemplar set here, with at least twelve letters."""
+    assert len(SERVED) == 38
+    assert set(LANGUAGES) == SERVED
+    assert min(len(LANGUAGES[code]["main"]) for code in SERVED) >= 12
+
+
 @pytest.mark.parametrize("language", LANGUAGES)
 def test_every_letter_of_a_language_is_drawn(alphabet: Alphabet, language: str) -> None:
     """No letter of the language, small or capital, is missing, and each comes out as strokes."""
