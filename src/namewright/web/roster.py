@@ -20,6 +20,7 @@ from namewright.letters.alphabet import MissingLetters
 from namewright.names.model import LineReport, Outcome, RosterError
 from namewright.names.roster import read_roster
 from namewright.names.sources import decode
+from namewright.pages.press import languages
 from namewright.settings import NamePart
 from namewright.web.desk import book, class_settings, desk, keep_groups
 from namewright.web.tongue import reason, say, tongue_of
@@ -168,9 +169,16 @@ def keep() -> str | tuple[str, int] | Response:
 def _kept(text: str) -> RosterUpdate:
     """Keep a list and the part of the name that is practised, both or neither."""
     same_text = text == book().roster_text()
+    first = {} if book().roster_id() else _paper_language()
     with book().changing():
-        book().set_class_settings({"practise": _part()})
+        book().set_class_settings({"practise": _part(), **first})
         return book().update_roster(text, same=_same(), after_roster=None if same_text else _based())
+
+
+def _paper_language() -> dict[str, str]:
+    """Return the language of the screen for the paper of a class that is begun, where paper has it and none is set."""
+    spoken = tongue_of(request)
+    return {"language": spoken} if spoken in languages() and "language" not in class_settings() else {}
 
 
 def _same() -> dict[int, int]:
