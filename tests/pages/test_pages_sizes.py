@@ -1,0 +1,87 @@
+"""The size finder: a child's own name at six line heights, each told beside it, on one page."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+
+import pytest
+
+from namewright.lines.fit import DoesNotFit
+from namewright.lines.ink import Ink
+from namewright.lines.ruling import Line, preset
+from namewright.pages.page import Furniture, Guide, Page, Row
+from namewright.pages.paper import Paper
+from namewright.pages.press import Press, captions
+from namewright.pages.sizes import SizeSettings, size_page
+from namewright.units import number
+
+NAMES = ("Bo", "Wren", "Christopherson", "ẤỘ", "Peggy")
+
+
+def rows(page: Page) -> list[Row]:
+    return [item for item in page.items if isinstance(item, Row)]
+
+
+def guide_heights(row: Row) -> dict[Line, float]:
+    """Return the height of each printed line of a row over its base line."""
+    guides = {item.line: item.y for item in row.items if isinstance(item, Guide) and item.line is not None}
+    return {line: guides[Line.BASE] - y for line, y in guides.items()}
+
+
+def letters_of(ink: Ink) -> list[object]:
+    return [piece.fragment for piece in ink.pieces]
+
+
+@pytest.mark.parametrize("paper", list(Paper))
+@pytest.mark.parametrize("name", NAMES)
+def test_six_heights_from_small_to_tall(press: Press, name: str, paper: Paper) -> None:
+    """The name stands six times, each line a like step taller than the one before, from 8 mm on."""
+    page = size_page(press, name, name, SizeSettings(preset("us-3/4"), paper))
+    heights = [guide_heights(row)[Line.TOP] for row in rows(page)]
+    assert len(heights) == 6
+    assert heights[0] == pytest.approx(8)
+    assert heights[-1] <= 60
+    ratios = [b / a for a, b in pairwise(heights)]
+    assert min(ratios) > 1.02
+    assert max(ratios) / min(ratios) < 1.13  # heights are told to the half millimetre
+    assert {row.name for row in rows(page)} == {name}
+
+
+@pytest.mark.parametrize("ruling", ["us-3/4", "de-6", "fr-3", "uk-5"])
+def test_the_height_told_is_the_height_there_is(press: Press, ruling: str) -> None:
+    """Beside each row stands its line height in millimetres, on its base line, and the row has that height."""
+    page = size_page(press, "Wren", "Wren", SizeSettings(preset(ruling)))
+    told = [item for item in page.items if isinstance(item, Ink)]
+    for row in rows(page):
+        base = next(item.y for item in row.items if isinstance(item, Guide) and item.line is Line.BASE)
+        shares = preset(ruling).x_height_mm / preset(ruling).line_height_mm
+        height = guide_heights(row)[Line.MID] / shares
+        wanted = [piece.fragment for piece in press.text(f"{number(round(height * 2) / 2)} mm", 1.9).pieces]
+        (label,) = (ink for ink in told if abs(ink.pieces[0].y - base) < 0.01 and len(ink.pieces) == len(wanted))
+        assert letters_of(label) == wanted
+
+
+def test_the_page_is_filled(press: Press) -> None:
+    """The tallest line is as tall as the page allows for a short name; a long one stops where it meets the margin."""
+    short, long = (rows(size_page(press, name, name, SizeSettings(preset("us-3/4"))))[-1]
+                   for name in ("Bo", "Christopherson"))
+    assert guide_heights(short)[Line.TOP] >= 40
+    assert 10 <= guide_heights(long)[Line.TOP] < guide_heights(short)[Line.TOP]
+
+
+def test_the_adult_is_told_that_these_are_settings_to_try(press: Press) -> None:
+    """The page says what to do with it, and defers to the child's therapist, in its own language."""
+    for language in ("en", "es"):
+        words = captions(language)
+        page = size_page(press, "Wren", "Wren", SizeSettings(preset("us-3/4"), language=language))
+        (furniture,) = (item for item in page.items if isinstance(item, Furniture))
+        said = [letters_of(ink) for ink in furniture.items]
+        assert [piece.fragment for piece in press.text(words["sizes.try"], 1.9).pieces] in said
+        assert sum(map(len, said)) >= len("".join((words["sizes.try"] + words["sizes.note"]).split()))
+        assert "therap" in words["sizes.note"].lower() or "terap" in words["sizes.note"].lower()
+
+
+def test_a_name_wider_than_the_page_is_told(press: Press) -> None:
+    """Where even small lines have no room for it, the sentence says what there is."""
+    with pytest.raises(DoesNotFit, match="needs"):
+        size_page(press, "W" * 60, "W", SizeSettings(preset("us-3/4")))
