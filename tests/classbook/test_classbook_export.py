@@ -15,7 +15,7 @@ import pytest
 from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
-from namewright.classbook import Classbook, ClassbookError
+from namewright.classbook import Classbook, ClassbookError, export
 from namewright.classbook.export import TABLES, export_csv, import_csv
 from namewright.classbook.schema import MIGRATIONS
 from namewright.classbook.stages import Stage
@@ -167,3 +167,14 @@ def test_what_is_no_export_is_said(path: Path, tmp_path: Path) -> None:
             import_csv(tmp_path / name, tmp_path / "back.db")
     with pytest.raises(ClassbookError, match="no class"):
         export_csv(tmp_path / "none.db", tmp_path / "out")
+
+
+def test_a_class_made_meanwhile_is_not_written_over(path: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Another program makes a file of that name while the export is read: its file stays, and nothing else does."""
+    export_csv(path, tmp_path / "out")
+    back = tmp_path / "back.db"
+    monkeypatch.setattr(export, "_check_readable", lambda _: back.write_text("theirs"))
+    with pytest.raises(ClassbookError, match="there already"):
+        import_csv(tmp_path / "out", back)
+    assert back.read_text() == "theirs"
+    assert sorted(os.listdir(tmp_path)) == ["back.db", "class.db", "out"]

@@ -112,6 +112,20 @@ def test_pages_look_as_set_for_the_class_unless_the_command_says_otherwise(path:
     assert reader.trailer["/Root"]["/Lang"] == "en"
 
 
+def test_what_was_noted_as_formed_is_on_the_plan(path: Path) -> None:
+    """A note of letters changes the page; a note of a few words does not."""
+    planned(path)
+    before = path.with_name("plan.pdf").read_bytes()
+    with Classbook.open(path) as book:
+        book.observe(1, "2026-09-10", note="a good morning")
+    planned(path)
+    assert path.with_name("plan.pdf").read_bytes() == before
+    with Classbook.open(path) as book:
+        book.observe(1, "2026-09-11", [0, 3])
+    planned(path)
+    assert path.with_name("plan.pdf").read_bytes() != before
+
+
 def test_what_does_not_go_with_a_class_is_said(path: Path, tmp_path: Path, capsys: Capture) -> None:
     """Another part of the name, a class with nobody in it, a file that is no class: one sentence and no plan."""
     assert planned(path, "--practise", "both") == 2

@@ -270,6 +270,14 @@ def test_a_note_taken_back_is_shown_no_more(book: Classbook) -> None:
         book.strike(999)
 
 
+def test_a_note_is_taken_back_once(book: Classbook) -> None:
+    """Taking it back again changes nothing, not even when it was."""
+    note = book.observe(1, "2026-09-10", [0])
+    for moment in ("2026-09-11T08:00:00", "2026-09-12T08:00:00"):
+        book.strike(note.id, when=moment)
+    assert book._db.execute("SELECT struck_at FROM observations").fetchall() == [("2026-09-11T08:00:00",)]
+
+
 def test_bad_notes_are_refused_in_a_sentence(book: Classbook) -> None:
     """A place without a letter, a day that is none, nothing to note, a child who is not there."""
     book.set_class_setting("practise", "both")

@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from namewright.classbook.growing import formed_lately
 from namewright.classbook.records import Observation
 from namewright.classbook.stages import STAGE_SENTENCES, Stage, read_stage
 from namewright.classbook.suggest import by_day, suggest
@@ -64,6 +67,24 @@ def test_never_more_than_one_step(support: Support, days: list[tuple[int, int]])
     levels = list(Support)
     assert abs(levels.index(made.support) - levels.index(support)) <= 1
     assert made == suggest(support, list(reversed(notes)), NAME)
+
+
+@pytest.mark.parametrize(("notes", "letters"), [
+    ([], ""), ([note(1, None)], ""), ([note(1, 0)], ""), ([note(1, 2)], "Mi"),
+    ([note(1, 4), note(2, 1)], "M"),              # what stood once and stands no more is still to come
+    ([note(1, 2), note(2, None)], "Mi"),          # a day without a look says nothing
+    ([note(1, 3), note(2, 4, name="Mara")], "Mir"),  # nor does another name
+])
+def test_letters_that_stand_are_those_of_the_last_look(notes: list[Observation], letters: str) -> None:
+    """Only the last day on which letters of this name were looked at counts."""
+    assert formed_lately(NAME, notes) == frozenset(letters)
+
+
+def test_a_letter_stands_where_it_stands_in_every_place() -> None:
+    """Anna with A, n, n formed: the a is still to come; with the second n missing so is the n."""
+    anna = Observation(1, 1, "2026-09-01", "Anna", (0, 1, 2), None, None, "", "", "")
+    assert formed_lately("Anna", [anna]) == frozenset("An")
+    assert formed_lately("Anna", [replace(anna, letters=(0, 1, 3))]) == frozenset("Aa")
 
 
 def test_every_stage_has_a_sentence_and_is_read_by_number_and_word() -> None:

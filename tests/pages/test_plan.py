@@ -23,8 +23,8 @@ from namewright.pages.page import Page, leaves
 from namewright.pages.paper import Paper
 from namewright.pages.plan import PlanSettings, plan_pages
 from namewright.pages.plan_flow import LEAST_MM, TEXT_MM, packed
-from namewright.pages.plan_marks import LOOKS, point
-from namewright.pages.plan_words import group_said, joined, monday, weeks_said
+from namewright.pages.plan_marks import LOOKS, formed_mark, point
+from namewright.pages.plan_words import first_children, group_said, joined, monday, weeks_said
 from namewright.pages.press import Press, captions
 from namewright.practice.difficulty import Band
 from namewright.practice.order import Order, Placed, completed, order_class, order_csv
@@ -194,6 +194,29 @@ def test_monday_in_family_order_names_one_family() -> None:
     assert "Lia" in sentences[1]
     assert "Oska" not in sentences[1]
     assert "straight" in sentences[1]
+
+
+def test_nobody_is_begun_with_whose_letters_all_stand() -> None:
+    """The first in order with letters still to come are named; where there is none, another sentence stands there."""
+    placed = placed_of(["Bo", "Zoë", "Ava", "Noor", "Mira"])
+    formed = {each.child.line: frozenset(letter for letter, _ in each.letters) for each in placed}
+    some = {placed[0].child.line: formed[placed[0].child.line], placed[1].child.line: frozenset("Z")}
+    assert [each.position for each in first_children(placed, Order.PRACTICE, some)] == [2, 3, 4]
+    assert first_children(placed, Order.PRACTICE, formed) == []
+    plan, words = letter_weeks([each.child.practice for each in placed]), captions("en")
+    assert words["plan.monday_all_formed"] in monday(placed, plan, Order.PRACTICE, words, formed)
+    assert words["plan.monday_all_formed"] not in monday(placed, plan, Order.PRACTICE, words, some)
+    assert words["plan.monday_all_formed"] not in monday((), letter_weeks([]), Order.PRACTICE, words)
+
+
+@pytest.mark.parametrize(("formed", "ticks"), [({}, 0), ({1: frozenset()}, 0), ({1: frozenset("Mx")}, 2),
+                                               ({1: frozenset("Mira"), 2: frozenset("o")}, 6)])
+def test_letters_that_stand_are_ticked(press: Press, formed: dict[int, frozenset[str]], ticks: int) -> None:
+    """One tick a letter that is in the name, and one in the legend where there is any; the page passes its check."""
+    placed = placed_of(["Mira", "Bo"])
+    pages = plan_pages(press, placed, letter_weeks(["Mira", "Bo"]), PlanSettings(), formed)
+    style = formed_mark(0.0, 0.0).style
+    assert sum(item.style == style for page in pages for item in leaves(page.items) if isinstance(item, Ink)) == ticks
 
 
 def test_how_the_weeks_were_found_is_said() -> None:

@@ -27,6 +27,16 @@ def growth_of(label: str, name: str, observations: Sequence[Observation]) -> Gro
                   tuple((day, int(note.stage)) for day, note in _each_day(observations) if note.stage is not None))
 
 
+def formed_lately(name: str, observations: Sequence[Observation]) -> frozenset[str]:
+    """Return the letters of a name that stood, in every place they have in it, when letters were looked at last.
+
+    Notes made about another form of the name say nothing.
+    """
+    looks = [note.letters for note in by_day(observations) if note.letters is not None and note.name == name]
+    letters, places, formed = clusters(name), letter_positions(name), looks[-1] if looks else ()
+    return frozenset(letters[at] for at in places) - {letters[at] for at in places if at not in formed}
+
+
 def _each_day(observations: Sequence[Observation]) -> list[tuple[date, Observation]]:
     return sorted(((date.fromisoformat(note.date), note) for note in observations),
                   key=lambda dated: (dated[0], dated[1].id))

@@ -1,7 +1,7 @@
 """``namewright plan``: who practises what next, with whom, and which letters the weeks bring.
 
 From a list, or from the class's own file: then paper, lines and the like are as set for the class where the command
-line says nothing, and the groups of one plan are kept in the file for the next.
+line says nothing, letters that were noted as formed are ticked, and the groups of one plan are kept for the next.
 """
 
 from __future__ import annotations
@@ -14,6 +14,7 @@ from dataclasses import replace
 from pathlib import Path
 
 from namewright.classbook import BookChild, Classbook, ClassbookError, grouping, keys
+from namewright.classbook.growing import formed_lately
 from namewright.classwork import Work
 from namewright.commands.book import opened
 from namewright.commands.common import (
@@ -35,6 +36,7 @@ from namewright.pages.groupsheet import GroupSettings, group_page
 from namewright.pages.page import Page
 from namewright.pages.paper import Paper
 from namewright.pages.plan import PlanSettings, plan_pages
+from namewright.pages.plan_words import NOTHING_FORMED
 from namewright.pages.press import Press
 from namewright.pages.summary import drawable
 from namewright.practice.groups import shared_letters
@@ -99,7 +101,9 @@ def _run(options: argparse.Namespace) -> int:
             placed = completed(ordered, options.captions, before)
         plan = letter_weeks([each.child.practice for each in placed], weeks)
         settings = PlanSettings(Paper(options.paper), options.binding, order, options.captions)
-        write(plan_pages(work.press, placed, plan, settings), options)
+        formed = {one.child.line: formed_lately(one.child.practice, book.observations(one.id))
+                  for one in members} if book else NOTHING_FORMED
+        write(plan_pages(work.press, placed, plan, settings, formed), options)
         if options.group_sheets:
             write(_group_pages(work.press, placed, _sheet_settings(options, kept)), options, options.group_sheets)
         if book:

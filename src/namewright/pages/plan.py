@@ -16,7 +16,16 @@ from namewright.pages.plan_chart import chart
 from namewright.pages.plan_flow import LEADING, SMALL_MM, TEXT_MM, Flow, fitted
 from namewright.pages.plan_marks import MARK_MM, STEP_MM
 from namewright.pages.plan_rows import add_rows, drawn
-from namewright.pages.plan_words import FIRST, Words, group_said, groups_of, monday, weeks_said
+from namewright.pages.plan_words import (
+    NOTHING_FORMED,
+    Formed,
+    Words,
+    first_children,
+    group_said,
+    groups_of,
+    monday,
+    weeks_said,
+)
 from namewright.pages.press import Press, captions
 from namewright.practice.difficulty import letter_difficulty, name_difficulty
 from namewright.practice.groups import shared_letters
@@ -42,17 +51,22 @@ class PlanSettings:
     language: str = "en"
 
 
-def plan_pages(press: Press, placed: Sequence[Placed], plan: WeekPlan, settings: PlanSettings) -> tuple[Page, ...]:
-    """Return the pages. ``placed`` are the children in order, completed; ``plan`` counts them by that order."""
+def plan_pages(press: Press, placed: Sequence[Placed], plan: WeekPlan, settings: PlanSettings,
+               formed: Formed = NOTHING_FORMED) -> tuple[Page, ...]:
+    """Return the pages. ``placed`` are the children in order, completed; ``plan`` counts them by that order.
+
+    ``formed`` says of children, by their lines, which letters stood when they were looked at last: these are ticked,
+    and nobody is begun with whose letters all stand.
+    """
     words, sheet = captions(settings.language), sheet_of(settings.paper, binding=settings.binding)
     flow = Flow(press, sheet)
     flow.say(words["plan.title"], _TITLE_MM)
-    _add_monday(flow, tuple(monday(placed, plan, settings.order, words)))
+    _add_monday(flow, tuple(monday(placed, plan, settings.order, words, formed)))
     _add_chart(flow, placed, words)
-    add_rows(flow, placed, words, settings.order)
+    add_rows(flow, placed, words, settings.order, formed)
     _add_groups(flow, placed, words)
     _add_weeks(flow, placed, plan, words)
-    _add_home(flow, placed, words, settings.language)
+    _add_home(flow, first_children(placed, settings.order, formed), words, settings.language)
     _add_notes(flow, words)
     return tuple(checked(Page(sheet.width_mm, sheet.height_mm, tuple(items))) for items in flow.pages)
 
@@ -147,9 +161,8 @@ def _week(flow: Flow, number: int, week: Week, names: Sequence[str], x: float, w
     return items
 
 
-def _add_home(flow: Flow, placed: Sequence[Placed], words: Words, language: str) -> None:
+def _add_home(flow: Flow, first: Sequence[Placed], words: Words, language: str) -> None:
     """Say what a teacher could tell the families of the children named for Monday."""
-    first = [each for each in placed if each.letters][:FIRST]
     if first:
         flow.heading(words["plan.home"], 12.0)
         for each in first:

@@ -78,6 +78,12 @@ def _polygon(points: Sequence[Point]) -> Stroke:
     return Stroke(tuple(zip(points, (*points[1:], points[0]), strict=True)))
 
 
+def formed_mark(x: float, y: float) -> Ink:
+    """Return the small tick under a letter that has been formed, about (``x``, ``y``)."""
+    tick = Stroke((((-0.65, 0.0), (-0.2, 0.45)), ((-0.2, 0.45), (0.65, -0.55))))
+    return Ink(Style(0.3, BLACK), (Piece(x, y, stroke_fragment([tick])),))
+
+
 def watch_mark(x: float, y: float) -> Ink:
     """Return the small arrowhead that points left under a left-facing letter, about (``x``, ``y``)."""
     tip = _polygon([(0.7, -0.55), (-0.8, 0.0), (0.7, 0.55)])

@@ -11,35 +11,37 @@ from collections.abc import Sequence
 from namewright.lines.ink import RULE, Ink, Style, line
 from namewright.pages.page import Item
 from namewright.pages.plan_flow import LEAST_MM, SMALL_MM, TEXT_MM, Flow, fitted, packed
-from namewright.pages.plan_marks import MARK_MM, STEP_MM, letter_mark, point, watch_mark
-from namewright.pages.plan_words import Words, order_said
+from namewright.pages.plan_marks import MARK_MM, STEP_MM, formed_mark, letter_mark, point, watch_mark
+from namewright.pages.plan_words import Formed, Words, order_said
 from namewright.pages.press import Press
 from namewright.pages.summary import drawable
 from namewright.practice.difficulty import Band
 from namewright.practice.order import Order, Placed
 from namewright.practice.sequence import faces_left
 
-_ROW_MM, _LINE_MM = 5.9, 4.2
+_ROW_MM, _LINE_MM, _LIFT_MM = 6.2, 4.2, 0.65  # tiles stand a little above the middle: marks come under them
 _LABEL_X, _TILES_X, _BEATS_X, _GROUP_X = 7.0, 40.0, 57.0, 13.0  # the first two from the left, the others from the right
 _LABEL_MM, _BEATS_MM = _TILES_X - _LABEL_X - 1.5, _BEATS_X - _GROUP_X - 2.0
 _RULE = Style(0.1, RULE)
 
 
-def add_rows(flow: Flow, placed: Sequence[Placed], words: Words, order: Order) -> None:
+def add_rows(flow: Flow, placed: Sequence[Placed], words: Words, order: Order, formed: Formed) -> None:
     """Set the order and its reason, the legend, and a row for every child."""
     flow.heading(words["plan.rows"], 20.0)
     flow.say(order_said(order, words))
-    _add_legend(flow, words)
+    _add_legend(flow, words, ticked=any(formed.values()))
     for each in placed:
         letters, names, beats = _tile_lines(flow, each), _label_lines(flow.press, each), _beat_lines(flow.press, each)
         height = max(_ROW_MM * len(letters), _ROW_MM + _LINE_MM * (max(len(names), len(beats)) - 1))
         flow.room(height)
         flow.put(_row(flow, each, letters, (names, beats), words), height)
+        flow.pages[-1] += _ticks(flow, letters, flow.y - height, formed.get(each.child.line, frozenset()))
 
 
-def _add_legend(flow: Flow, words: Words) -> None:
-    """Explain the three shapes, the arrowhead and the question mark, in as many lines as it takes."""
+def _add_legend(flow: Flow, words: Words, *, ticked: bool) -> None:
+    """Explain the three shapes, the tick, the arrowhead and the question mark, in as many lines as it takes."""
     shapes: list[tuple[Ink | None, str]] = [(point(band, 1.6, 0.0, 3.2), f"plan.legend_{band}") for band in Band]
+    shapes += [(formed_mark(0.8, 0.0), "plan.legend_formed")] if ticked else []
     x = flow.sheet.left_mm
     flow.y += 0.6
     for shape, key in (*shapes, (watch_mark(0.8, 0.0), "plan.legend_watch"), (None, "plan.legend_guess")):
@@ -87,7 +89,7 @@ def _row(flow: Flow, each: Placed, lines: Sequence[Sequence[tuple[str, Band]]],
     items: list[Item] = [Ink(_RULE, (line(left, flow.y, right, flow.y),))]
     items += fitted(flow.press, str(each.position), left, baseline, _LABEL_X)
     for number, letters in enumerate(lines):
-        items += _tiles(flow.press, letters, left + _TILES_X, middle + number * _ROW_MM - 0.5)
+        items += _tiles(flow.press, letters, left + _TILES_X, middle + number * _ROW_MM - _LIFT_MM)
     places = ((left + _LABEL_X, _LABEL_MM), (right - _BEATS_X, _BEATS_MM))
     for (x, room), texts in zip(places, columns, strict=True):
         for number, text in enumerate(texts):
@@ -105,6 +107,13 @@ def _tiles(press: Press, letters: Sequence[tuple[str, Band]], left: float, heigh
         if faces_left(letter):
             items.append(watch_mark(x + MARK_MM / 2, height + MARK_MM / 2 + 0.65))
     return items
+
+
+def _ticks(flow: Flow, lines: Sequence[Sequence[tuple[str, Band]]], top: float, formed: frozenset[str]) -> list[Item]:
+    """Return a tick under the right half of each letter that has been formed."""
+    x, y = flow.sheet.left_mm + _TILES_X + 0.92 * MARK_MM, top + _ROW_MM / 2 - _LIFT_MM + MARK_MM / 2 + 0.65
+    return [formed_mark(x + at * STEP_MM, y + number * _ROW_MM) for number, letters in enumerate(lines)
+            for at, (letter, _) in enumerate(letters) if letter in formed]
 
 
 def drawn(press: Press, letter: str, band: Band, x: float, y: float) -> tuple[Ink, ...]:

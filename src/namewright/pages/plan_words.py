@@ -6,12 +6,15 @@ Out of scope: where they stand (``plan``).
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
+from types import MappingProxyType
 
 from namewright.practice.groups import group_worth, shared_letters
 from namewright.practice.order import Order, Placed, initial_family
 from namewright.practice.weeks import WeekPlan, letters_of
 
 Words = Mapping[str, str]
+Formed = Mapping[int, frozenset[str]]  # by the line of a child: the letters that stood when they were looked at last
+NOTHING_FORMED: Formed = MappingProxyType({})
 FIRST = 3  # how many children Monday names
 SAID_LETTERS = 5
 
@@ -40,17 +43,28 @@ def group_said(number: int, group: Sequence[Placed], words: Words) -> str:
     return words["plan.group"].format(number=number, who=names).replace("..", ".")
 
 
-def monday(placed: Sequence[Placed], plan: WeekPlan, order: Order, words: Words) -> Iterator[str]:
+def first_children(placed: Sequence[Placed], order: Order, formed: Formed) -> Sequence[Placed]:
+    """Return the children to begin with: the first in order who have letters that are still to come."""
+    able = [each for each in placed
+            if {letter for letter, _ in each.letters} - formed.get(each.child.line, frozenset())]
+    if order is Order.FAMILY:
+        able = [each for each in able if initial_family(each.child) is initial_family(able[0].child)]
+    return able[:FIRST]
+
+
+def monday(placed: Sequence[Placed], plan: WeekPlan, order: Order, words: Words,
+           formed: Formed = NOTHING_FORMED) -> Iterator[str]:
     """Yield what to do on Monday: the first letter, the first children, the first table, each with its reason."""
     able = [each for each in placed if each.letters]
     if plan.weeks:
         yield _first_letter(able, plan.weeks[0].letter, words)
-    if able:
-        family = initial_family(able[0].child)
-        first = [each for each in able if order is not Order.FAMILY or initial_family(each.child) is family][:FIRST]
-        kind = words[f"plan.family_{family}"]
+    first = first_children(placed, order, formed)
+    if first:
         who = joined([each.child.label for each in first], words)
+        kind = words[f"plan.family_{initial_family(first[0].child)}"]
         yield words[f"plan.monday_{_order_key(order)}"].format(who=who, family=kind)
+    elif able:
+        yield words["plan.monday_all_formed"]
     table = _best_table(able)
     if table:
         who = joined([each.child.label for each in table], words)
