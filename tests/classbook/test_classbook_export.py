@@ -169,7 +169,8 @@ def test_what_is_no_export_is_said(path: Path, tmp_path: Path) -> None:
         export_csv(tmp_path / "none.db", tmp_path / "out")
 
 
-def test_a_class_made_meanwhile_is_not_written_over(path: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+def test_a_class_made_meanwhile_is_not_written_over(path: Path, tmp_path: Path,
+                                                    monkeypatch: pytest.MonkeyPatch) -> None:
     """Another program makes a file of that name while the export is read: its file stays, and nothing else does."""
     export_csv(path, tmp_path / "out")
     back = tmp_path / "back.db"
