@@ -34,7 +34,7 @@ WIDE, PHONE = {"width": 1360, "height": 900}, {"width": 390, "height": 844}
 SCREENS = {
     "home": "/", "list": "/class/list", "paste": "/class/list?new=1", "class": "/class", "now": "/now",
     "lines": "/child/1/lines", "screen": "/screen?child=1", "seen": "/child/1/seen", "family": "/child/1/home?in=es",
-    "print": "/print/pages?what=sheets&child=1", "choose": "/lines",
+    "print": "/print/pages?what=sheets&child=1", "choose": "/lines", "forms": "/class", "erase": "/class/erase",
 }
 
 
@@ -86,6 +86,9 @@ def shoot(browser: Browser, address: str, name: str, size: dict[str, int], schem
         page.goto(address + SCREENS[name])
         if name == "now":
             page.get_by_label("Type two letters").type("ka")
+        elif name == "forms":
+            page.get_by_text("Forms of letters").click()
+            page.evaluate("scrollTo(0, 0)")
         page.wait_for_load_state("networkidle")
     where = "wide" if size is WIDE else "phone"
     shade = "" if scheme == "light" else "-dark"

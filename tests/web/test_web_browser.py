@@ -25,6 +25,12 @@ SCREENS = ("/", "/class", "/class/list", "/class/list?new=1", "/now", "/lines", 
 NewPage = Callable[..., Any]
 
 
+def visit(page: Any, address: str) -> None:
+    """Go to a screen and open all that is folded away."""
+    page.goto(address)
+    page.evaluate("document.querySelectorAll('details').forEach((one) => { one.open = true; })")
+
+
 def fetched(page: Any, address: str) -> PdfReader:
     """Return the PDF behind an address, asked for by the page itself."""
     data = page.evaluate("async (at) => [...new Uint8Array(await (await fetch(at)).arrayBuffer())]", address)
@@ -173,6 +179,17 @@ def test_what_is_changed_before_the_script_runs_counts(program: Program, new_pag
     page.locator("#preview[src*='210%20297']").wait_for()
 
 
+def test_a_page_that_nobody_touched_asks_for_nothing(program: Program, new_page: NewPage) -> None:
+    """Pictures are drawn anew only when a choice was changed, not whenever a screen is opened."""
+    page, asked = new_page(), []
+    settle(page, program.address)
+    page.on("request", lambda request: asked.append(request.url))
+    for path in ("/class", "/child/1/lines", "/class/list"):
+        page.goto(program.address + path)
+        page.wait_for_load_state("networkidle")
+    assert not [url for url in asked if "trial=" in url or "line_height=" in url or "part=lines" in url]
+
+
 def test_the_aide_has_a_card_in_three_actions(program: Program, new_page: NewPage) -> None:
     """Open, type two letters, Enter: the card of the child whose name begins so, on the class's paper."""
     page = new_page()
@@ -253,7 +270,7 @@ def violations(page: Any, address: str, width: int, options: dict[str, Any]) -> 
     page.set_viewport_size({"width": width, "height": 900})
     found: list[tuple[object, ...]] = []
     for path in SCREENS:
-        page.goto(address + path)
+        visit(page, address + path)
         for one in axe.run(page, options=options).response["violations"]:
             found.append((path, width, one["id"], [node["target"] for node in one["nodes"]][:3]))
     return found
@@ -282,7 +299,7 @@ def test_nothing_runs_off_a_narrow_screen(program: Program, new_page: NewPage, w
     for path in SCREENS:
         if path.startswith("/print"):
             continue  # paper has its own width
-        page.goto(program.address + path)
+        visit(page, program.address + path)
         assert page.evaluate("document.documentElement.scrollWidth") <= width, path
 
 
@@ -291,10 +308,10 @@ def test_targets_are_large(program: Program, new_page: NewPage) -> None:
     page = new_page()
     settle(page, program.address)
     for path in SCREENS:
-        page.goto(program.address + path)
+        visit(page, program.address + path)
         small = page.evaluate("""() => [...document.querySelectorAll(
             'button, select, input:not([type=hidden]):not([type=checkbox]):not([type=radio]):not([type=range]), '
-            + 'label:has(> input), nav a, .deeds a')].filter(e => e.checkVisibility()
+            + 'label:has(> input), summary, nav a, .deeds a')].filter(e => e.checkVisibility()
             && e.getBoundingClientRect().height < 43.5).map(e => e.outerHTML.slice(0, 80))""")
         assert not small, path
 

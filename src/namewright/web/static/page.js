@@ -45,7 +45,7 @@ function lively(ask) {
 // What was changed before this script ran, or kept by the browser over a reload, counts as a change too.
 function changed(form) {
   return [...form.elements].some((field) => field.type === "checkbox" || field.type === "radio" ? field.checked !== field.defaultChecked
-    : field.options ? [...field.options].some((option) => option.selected !== option.defaultSelected)
+    : field.options ? field.selectedIndex !== Math.max(0, [...field.options].findIndex((option) => option.defaultSelected))
     : "defaultValue" in field && field.type !== "range" && field.value !== field.defaultValue);
 }
 async function draw(image, address, said) {
