@@ -157,7 +157,7 @@ def test_a_child_is_found_as_an_adult_says_it(folder: Path) -> None:
 
 @pytest.mark.parametrize(("name", "typed", "places"), [
     ("Anna", "nA", (0, 1)), ("Anna", "nna", (1, 2, 3)), ("Anna", "a", (3,)), ("Zoë", "ë", (2,)), ("Mira", "m", (0,)),
-    ("Ana María", "Mí", (4, 7)), ("Mira", "", ()),
+    ("Ana María", "Mí", (4, 7)), ("Mira", "", ()), ("Mira", "MIR", (0, 1, 2)),
 ])
 def test_letters_are_found_in_a_name(name: str, typed: str, places: tuple[int, ...]) -> None:
     """Each typed letter is one place, the same case first, from left to right."""
