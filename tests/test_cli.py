@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import os
 import subprocess
 import sys
 import zipfile
@@ -241,4 +242,128 @@ def test_unknown_words_are_refused_in_a_sentence(run: Run) -> None:
     """With status 2 and a way on."""
     status, _, err = run("sheets", "x", "-o", "y", "--paper", "a3")
     assert status == 2
+    assert "--paper cannot be “a3”; choose from letter, a4" in err
     assert "--help" in err
+
+
+@pytest.mark.parametrize(("words", "sentence"), [
+    (("sheets",), "this is missing: your class list"), (("sheets", "x"), "where to write it"),
+    (("sheets", "x", "-o"), "-o needs a word"), (("sheets", "x", "-o", "y", "--nope"), "there is no “--nope”"),
+    (("sheets", "my", "class.txt", "-o", "y"), "put quotes round a name"), (("print",), "no command “print”"),
+    (("Mira Tilo",), "no command “Mira Tilo”"), (("card", "Mira", "-o", "y", "--midline", "low"), "needs a number"),
+    (("sheets", "x", "-o", "y", "--l"), "could mean --landscape"), (("progress", "x", "--all"), "said together"),
+    (("card", "Mira", "-o", "y", "--set", "rows"), "does not say what to set it to")])
+def test_what_was_missing_is_said_in_plain_words(run: Run, words: tuple[str, ...], sentence: str) -> None:
+    """Nobody needs to know what an argument is."""
+    status, _, err = run(*words)
+    assert status == 2
+    assert sentence in err
+    assert "argument" not in err
+    assert err.count("\n") == 1
+
+
+def test_no_word_at_all_shows_the_help(run: Run) -> None:
+    """Somebody who only types the name of the program is told what it can do."""
+    status, out, err = run()
+    assert (status, err) == (2, "")
+    assert "For example:" in out
+
+
+def test_help_begins_with_what_must_be_said(run: Run) -> None:
+    """The first line names what is needed and nothing else; what an option gives by itself is explained."""
+    for command, needed in (("sheets", "ROSTER -o FILE …"), ("progress", "[CHILD] --class FILE -o FILE …"),
+                            ("rulings", "")):
+        out = run(command, "--help")[1]
+        assert out.splitlines()[0].rstrip() == f"usage: namewright {command} {needed}".rstrip()
+        assert "CAPITALS stand for your own" in " ".join(out.split())
+        assert "argument" not in out
+
+
+@pytest.mark.parametrize("command", ["sheets", "tiles", "order", "plan"])
+def test_the_class_list_is_never_written_over(run: Run, roster: Path, tmp_path: Path, command: str) -> None:
+    """Not by its name, and not by another name of the same file."""
+    other = tmp_path / "other.pdf"
+    other.symlink_to(roster)
+    for output in (roster, other):
+        status, _, err = run(command, roster, "-o", output)
+        assert status == 2
+        assert "would be lost" in err
+        assert roster.read_text(encoding="utf-8") == CLASS
+
+
+def test_a_class_file_is_never_written_over(run: Run, roster: Path, tmp_path: Path) -> None:
+    """A page of progress cannot take the place of the notes that it is made from."""
+    book = tmp_path / "class.db"
+    assert run("class", book, "--from", roster)[0] == 0
+    assert run("note", "Mira", "--class", book, "--all")[0] == 0
+    before = book.read_bytes()
+    assert run("progress", "Mira", "--class", book, "-o", book)[0] == 2
+    assert book.read_bytes() == before
+
+
+def test_what_is_no_file_is_not_replaced(run: Run, roster: Path, tmp_path: Path) -> None:
+    """A pipe or a device stays what it is, and a file that is protected stays as it is."""
+    pipe, kept = tmp_path / "pipe", tmp_path / "kept.pdf"
+    os.mkfifo(pipe)
+    kept.write_bytes(b"old")
+    kept.chmod(0o444)
+    for output, words in ((pipe, "not an ordinary file"), (kept, "protected"), ("", "no name")):
+        status, _, err = run("sheets", roster, "-o", output)
+        assert status == 2
+        assert words in err
+    assert pipe.is_fifo()
+    assert kept.read_bytes() == b"old"
+
+
+def test_two_pages_cannot_go_into_one_file(run: Run, roster: Path, tmp_path: Path) -> None:
+    """Every file is looked at before any is written."""
+    for summary in (tmp_path / "class.pdf", tmp_path / "none" / "adult.pdf"):
+        assert run("sheets", roster, "-o", tmp_path / "class.pdf", "--summary", summary)[0] == 2
+        assert not (tmp_path / "class.pdf").exists()
+
+
+def _shell(line: str, *words: str | Path) -> subprocess.CompletedProcess[str]:
+    """Run a line of the shell in which “$@” is the program with these words."""
+    program = [sys.executable, "-m", "namewright.cli", *map(str, words)]
+    return subprocess.run(["bash", "-c", line, "-", *program], capture_output=True, text=True, check=False)
+
+
+def test_streams_that_are_closed_or_full(roster: Path, tmp_path: Path) -> None:
+    """No traceback: a closed stdin is an empty list, and an answer that could not be written is said."""
+    closed = _shell('"$@" <&-', "sheets", "-", "-o", tmp_path / "class.pdf")
+    assert (closed.returncode, closed.stderr.count("\n")) == (2, 1)
+    assert "is empty" in closed.stderr
+    assert _shell('"$@" >&-', "order", roster).returncode == 0
+    gone = _shell('"$@" | head -1; exit ${PIPESTATUS[0]}', "rulings")
+    assert (gone.returncode, gone.stderr) == (0, "")
+    if Path("/dev/full").is_char_device():
+        full = _shell('"$@" > /dev/full', "order", roster)
+        assert (full.returncode, full.stderr.count("\n")) == (2, 1)
+
+
+def test_a_note_about_the_file_is_said_outright(run: Run, tmp_path: Path) -> None:
+    """An encoding that was guessed concerns every accent, so nobody has to ask for it."""
+    (tmp_path / "class.txt").write_bytes("Mira\nZoë\n".encode("cp1252"))
+    status, _, err = run("sheets", tmp_path / "class.txt", "-o", tmp_path / "class.pdf")
+    assert (status, err.count("\n")) == (0, 1)
+    assert "Windows-1252" in err
+
+
+@pytest.mark.parametrize(("typed", "name", "said"), [
+    ("MIRA", "Mira", "all in one case"), ("Lena Rose Moss", "Lena Rose Moss", ""), ("Moss, Katie", "Katie Moss", ""),
+    ("Mira 🌟", "Mira", "🌟"), ("Mi\u200bra", "Mira", "U+200B"), ("j.p.", "J.P.", "all in one case"),
+    ("Keali'i", "Keali'i", "ʻokina"), ("ANA DE LA CRUZ", "Ana de la Cruz", "all in one case")])
+def test_one_name_is_written_as_typed_or_it_is_said(run: Run, typed: str, name: str, said: str, tmp_path: Path) -> None:
+    """A card has every word that was typed, and whatever was changed is said."""
+    status, _, err = run("card", typed, "-o", tmp_path / "card.pdf")
+    assert (status, bool(err)) == (0, bool(said))
+    assert said in err
+    assert pypdf.PdfReader(tmp_path / "card.pdf").outline[0]["/Title"] == name
+
+
+@pytest.mark.parametrize("typed", ["", "🌟", "123", "Mira, Tilo, Nia", "Mira\nTilo", "\u0301", "A" * 500, "\u202e"])
+def test_one_name_that_is_none(run: Run, typed: str, tmp_path: Path) -> None:
+    """One sentence on one line, and no card."""
+    status, _, err = run("card", typed, "-o", tmp_path / "card.pdf")
+    assert (status, err.count("\n")) == (2, 1)
+    assert not (tmp_path / "card.pdf").exists()

@@ -32,7 +32,8 @@ For example:
   namewright tiles class.xlsx -o tiles.pdf         letter tiles to cut
   namewright order class.xlsx                      who could practise first, and why
   namewright open                                  all of this as a page in your browser
-Nothing leaves this computer. “namewright sheets --help” tells more about sheets, and so on.
+Type one of these lines, with the name of your own file, and press Enter. “namewright sheets --help” tells
+more about sheets, and so on. Nothing leaves this computer.
 """
 
 
@@ -92,7 +93,8 @@ def _parser(word: Sequence[str]) -> Parser:
     parser = Parser(prog="namewright", description="Name practice for young writers: give it your class list, "
                      "get paper that fits every child’s name.", epilog=_EXAMPLES,
                      formatter_class=argparse.RawDescriptionHelpFormatter)
-    parser.add_argument("--version", action="version", version=f"namewright {__version__}")
+    parser.add_argument("--version", action="version", version=f"namewright {__version__}",
+                        help="show which version this is")
     commands = parser.add_subparsers(title="what it can do", required=True, metavar="COMMAND")
     for module in known or dict.fromkeys(_COMMANDS.values()):
         import_module(f"namewright.commands.{module}").add(commands)

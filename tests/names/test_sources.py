@@ -242,7 +242,7 @@ def test_a_formula_that_was_never_worked_out_is_said() -> None:
     roster = roster_from_bytes(workbook(rows), "class.xlsx")
     assert practised(roster) == ["Katie"]
     assert "never worked out" in roster.notes[0]
-    with pytest.raises(RosterError, match="no child below it.*never worked out"):
+    with pytest.raises(RosterError, match=r"no child below it.*never worked out"):
         roster_from_bytes(workbook([rows[0], rows[2]]), "class.xlsx")
     assert roster_from_bytes(workbook(CLASS), "class.xlsx").notes == ()
 

@@ -159,7 +159,7 @@ def closing(work: Work, roster: Roster) -> int:
 def roster_options(parser: Parser) -> None:
     """Add the words about the class list."""
     parser.add_argument("roster", metavar="ROSTER",
-                        help="your class list: a .txt, .csv, .tsv or .xlsx file, or - to paste it")
+                        help="your class list: a .txt, .csv, .tsv or .xlsx file, or - to paste it here")
     parser.add_argument("--order", choices=list(Order), default=Order.PRACTICE,
                         help="practice: easier names first; need: harder names first; family: by the kind of first "
                              "letter; roster: as in the list; name: by name (%(default)s)")
@@ -169,9 +169,11 @@ def roster_options(parser: Parser) -> None:
 
 def page_options(parser: Parser) -> None:
     """Add the words about the page."""
-    parser.add_argument("-o", "--output", metavar="FILE", required=True, help="the PDF to write")
-    parser.add_argument("--paper", choices=list(Paper), default=Paper.LETTER, help="(%(default)s)")
-    parser.add_argument("--landscape", action="store_true", help="lay the page on its long side")
+    parser.add_argument("-o", "--output", metavar="FILE", required=True,
+                        help="the file to make, a PDF, such as class.pdf; this is always needed")
+    parser.add_argument("--paper", choices=list(Paper), default=Paper.LETTER,
+                        help="the paper in your printer (%(default)s)")
+    parser.add_argument("--landscape", action="store_true", help="turn the page on its long side")
     parser.add_argument("--binding", action="store_true", help="keep a wide margin for holes")
     parser.add_argument("--captions", choices=languages(), default="en",
                         help="the language of the sentences on the page (%(default)s)")
@@ -190,13 +192,14 @@ def line_options(parser: Parser) -> None:
     parser.add_argument("--ruling", default=DEFAULT_RULING, metavar="NAME",
                         help="the lines to write on; “namewright rulings” lists them (%(default)s)")
     parser.add_argument("--line-height", metavar="MM",
-                        help="baseline to top line, in mm or like “5/8 in”: the ruling is scaled to it")
+                        help="from the line that letters stand on to the line that tall ones reach, in mm or like "
+                             "“5/8 in”; the other lines grow or shrink with it")
     parser.add_argument("--midline", type=float, metavar="SHARE",
-                        help="your own ruling: the midline’s share of the line height, 0.3 to 0.8")
-    parser.add_argument("--descender", metavar="MM", help="your own ruling: the depth below the baseline")
-    parser.add_argument("--row-gap", metavar="MM", help="your own ruling: the white between rows")
+                        help="your own lines: how far up the middle line stands, as a share from 0.3 to 0.8")
+    parser.add_argument("--descender", metavar="MM", help="your own lines: the room for tails, as in g, below the line")
+    parser.add_argument("--row-gap", metavar="MM", help="your own lines: the white between one row and the next")
     parser.add_argument("--support", choices=list(Support), default=Support.FULL,
-                        help="level of support of children whose list says nothing (%(default)s)")
+                        help="how much help is on the page, for a child of whom the list does not say it (%(default)s)")
     letter_options(parser)
     parser.add_argument("--set", action="append", default=[], metavar="SETTING=VALUE",
                         help="a setting for motor or vision needs, such as letter_spacing=2mm; may be said again; "
@@ -212,9 +215,10 @@ def letter_options(parser: Parser) -> None:
 def ladder_options(parser: Parser) -> None:
     """Add the words about the ladder of support."""
     parser.add_argument("--ladder", metavar="RUNGS",
-                        help=f"the rows between model and boxes: {', '.join(TRACED)} (by level of support)")
+                        help=f"the rows between model and boxes, with commas: {', '.join(TRACED)} (as the level of "
+                             "support asks)")
     parser.add_argument("--chain", choices=list(Chain), default=Chain.BACKWARD,
-                        help="where dots run out, leave the last letters to the child first, or the first ones "
-                             "(%(default)s)")
+                        help="where dots run out: backward leaves the last letters to the child first, forward the "
+                             "first ones (%(default)s)")
     parser.add_argument("--keep-dots", metavar="LETTERS", default="",
                         help="letters that keep their dots where others are left to the child")

@@ -15,6 +15,7 @@ from namewright.lines.fit import DoesNotFit
 from namewright.names.casing import mend_case
 from namewright.names.model import RosterError
 from namewright.names.roster import read_roster
+from namewright.names.rows import odd_marks
 from namewright.names.tidy import tidy
 from namewright.pages.page import Page, PageError
 from namewright.pages.press import Press
@@ -62,6 +63,7 @@ def one_name(text: str) -> str:
     if _PLAIN.fullmatch(clean := tidy(text).text):
         notes, name = list(tidy(text).notes), mend_case(clean)
         notes += [f"“{clean}” was typed all in one case; it is written “{name}” here."] * (name != clean)
+        notes += odd_marks(name)
     else:
         notes, name = [note for report in roster.lines for note in report.notes], roster.children[0].practice
     for note in notes:

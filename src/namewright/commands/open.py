@@ -21,7 +21,8 @@ def add(commands: Commands) -> None:
     parser = commands.add_parser("open", help="a page in the browser, to paste, look and print")
     parser.add_argument("--class", dest="class_file", metavar="FILE",
                         help="the class’s file (one in your own data folder unless said otherwise)")
-    parser.add_argument("--port", type=int, metavar="N", help="the port to answer on (a free one)")
+    parser.add_argument("--port", type=int, metavar="N",
+                        help="the number to answer at, where your network asks for a fixed one (a free one)")
     parser.add_argument("--no-browser", action="store_true", help="print the address and open no browser")
     parser.add_argument("--share", action="store_true", help="open the class to the school network, with a passphrase")
     parser.set_defaults(run=_run)

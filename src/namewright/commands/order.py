@@ -16,7 +16,8 @@ def add(commands: Commands) -> None:
     """Add the words of the command."""
     parser = commands.add_parser("order", help="the class in an order to practise, and why")
     roster_options(parser)
-    parser.add_argument("--format", choices=["table", "csv", "json"], default="table", help="(%(default)s)")
+    parser.add_argument("--format", choices=["table", "csv", "json"], default="table",
+                        help="a table to read, csv for a spreadsheet, json for another program (%(default)s)")
     parser.add_argument("-o", "--output", metavar="FILE", help="write to this file, not to the screen")
     for word in ("--paper", "--ruling", "--line-height", "--support", "--hand", "--captions"):
         parser.add_argument(word, help=argparse.SUPPRESS)

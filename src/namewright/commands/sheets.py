@@ -35,11 +35,13 @@ def add(commands: Commands) -> None:
     ladder_options(parser)
     font_option(parser)
     parser.add_argument("--hand", choices=list(Hand), default=Hand.RIGHT,
-                        help="the writing hand of children whose list says nothing (%(default)s)")
+                        help="the writing hand of a child of whom the list does not say it (%(default)s)")
     parser.add_argument("--summary", metavar="FILE",
                         help="also write a page for the adult: the order, what each child has and why, who has no page")
-    parser.add_argument("--svg", metavar="DIR", help="also write every page as a numbered SVG into this folder")
-    parser.add_argument("--png", metavar="DIR", help="also write every page as a numbered PNG into this folder")
+    parser.add_argument("--svg", metavar="FOLDER",
+                        help="also write every page as a numbered drawing (SVG) into this folder")
+    parser.add_argument("--png", metavar="FOLDER",
+                        help="also write every page as a numbered picture (PNG) into this folder")
     parser.set_defaults(run=_run)
 
 

@@ -34,6 +34,7 @@ _SHORT_OPENINGS = frozenset({"o", "d", "l", "n", "m", "t", "s", "de", "dell", "a
 _TWO_LETTER_NAMES = frozenset({"al", "ed", "an", "ib", "ng", "st", "jr", "sr"})
 _TURKISH = frozenset("İığĞ")
 _MAC_CAPITALS = re.compile(r"M(?:c|ac)[^\W\d_]{2,}")
+_DOTTED = re.compile(r"(?:[^\W\d_]\.){2,}")
 _TURKISH_LOWER = str.maketrans({"I": "ı", "İ": "i"})
 _TURKISH_UPPER = str.maketrans({"i": "İ", "ı": "I"})
 
@@ -92,6 +93,8 @@ def _capital(text: str, turkish: bool) -> str:
 def _mend_word(word: str, turkish: bool, alone: bool) -> str:
     if _is_initials(word):
         return word
+    if _DOTTED.fullmatch(word):
+        return word.upper()
     parts = re.split(f"([{_HYPHENS}])", word)
     last = len(parts) - 1
     for index in range(0, len(parts), 2):
@@ -135,7 +138,7 @@ def _is_initials(word: str) -> bool:
     """AJ, TJ, J.P. and the like: capitals that are meant."""
     if not word.isupper():
         return False
-    if re.fullmatch(r"(?:[^\W\d_]\.){2,}", word):
+    if _DOTTED.fullmatch(word):
         return True
     letters = word.lower()
     if len(letters) != 2 or not letters.isalpha() or letters in _TWO_LETTER_NAMES:

@@ -88,11 +88,15 @@ def settle(entry: Entry, part: NamePart) -> Entry | LeftOut:
             f"The name has {size} letters and signs, more than the {MOST_LETTERS} that can be "
             "set; shorten it or write what the child goes by."
         )
-    if _BETWEEN_VOWELS.search(_ONE_LETTER_OPENING.sub(" ", practice)):
-        notes.append(
-            f"“{practice}” was kept as typed; if the mark between its vowels is an ʻokina, type ʻ (U+02BB)."
-        )
+    notes.extend(odd_marks(practice))
     return replace(entry, reading=reading, practice=practice, notes=tuple(notes))
+
+
+def odd_marks(name: str) -> tuple[str, ...]:
+    """Return a note for a mark between vowels that may be an ʻokina; it is kept as typed."""
+    if not _BETWEEN_VOWELS.search(_ONE_LETTER_OPENING.sub(" ", name)):
+        return ()
+    return (f"“{name}” was kept as typed; if the mark between its vowels is an ʻokina, type ʻ (U+02BB).",)
 
 
 def _too_long(cells: Sequence[str], table: Table) -> int:
