@@ -9,7 +9,7 @@ from itertools import product
 
 import pytest
 
-from namewright.lines.ink import FAINT, Ink
+from namewright.lines.ink import FAINT, WHITE, Ink
 from namewright.pages.classprogress import ClassRow, class_progress_pages
 from namewright.pages.growth import Growth, Track, summary
 from namewright.pages.page import leaves
@@ -182,3 +182,37 @@ def test_captions_of_progress_say_the_same_in_every_language() -> None:
         assert len(there["progress.months"].split()) == 12
         for key, text in there.items():
             assert sorted(re.findall(r"{\w+}", text)) == sorted(re.findall(r"{\w+}", english[key])), key
+
+
+def _blocks(page_items: tuple[object, ...], fill: str) -> list[tuple[float, float]]:
+    """Return width and height of each filled block of a colour, in mm, edges left out."""
+    inks = [ink for ink in leaves(page_items)  # type: ignore[arg-type]
+            if isinstance(ink, Ink) and ink.style.fill == fill]
+    bounds = [(ink.bounds(), ink.style.width_mm) for ink in inks]
+    return [(round(x1 - x0 - edge, 2), round(y1 - y0 - edge, 2)) for (x0, y0, x1, y1), edge in bounds]
+
+
+def test_one_step_is_now_and_those_noted_before_are_tinted(press: Press) -> None:
+    """Steps 1, 4 and then 2 were noted: 2 is filled, 1 and 4 are tinted, the other four are white."""
+    tracks = (Track("B", ((day(0), True),)),)
+    page = progress_page(press, Growth("Bo", tracks, stages=((day(0), 1), (day(9), 4), (day(40), 2))),
+                         ProgressSettings())
+    assert [len(_blocks(page.items, fill)) for fill in (STRONG, TINT, WHITE)] == [1, 2, 4]
+
+
+def test_less_help_is_a_lower_bar_and_each_stretch_is_as_long_as_it_lasted(press: Press) -> None:
+    """Full for ten days, noted twice, then light for thirty until the last day: two bars, one in three as wide."""
+    support = ((day(0), Support.FULL), (day(4), Support.FULL), (day(10), Support.LIGHT))
+    page = progress_page(press, Growth("Bo", (Track("B", ((day(40), True),)),), support=support), ProgressSettings())
+    (full, high), (light, low) = _blocks(page.items, STRONG)
+    assert light / full == pytest.approx(3, abs=0.05)
+    assert high > 2 * low
+
+
+def test_the_class_shows_a_filled_box_a_letter_formed_and_a_block_a_step(press: Press) -> None:
+    """Two of three letters formed, step 3 reached of 7; a child with no note has an empty box a letter and no steps."""
+    tracks = (Track("M", ((day(0), True),)), Track("i", ((day(0), False),)), Track("r", ((day(9), True),)))
+    rows = [ClassRow(Growth("Mir", tracks, stages=((day(0), 5), (day(9), 3))), "full", "Go on."),
+            ClassRow(Growth("Bo", (Track("B"), Track("o"))), "full", "Go on.")]
+    (page,) = class_progress_pages(press, rows, ProgressSettings())
+    assert [len(_blocks(page.items, fill)) for fill in (TINT, STRONG, WHITE)] == [2, 3, 1 + 4 + 2]
