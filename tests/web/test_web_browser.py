@@ -262,6 +262,10 @@ def test_letters_seen_today(program: Program, new_page: NewPage) -> None:
     page.get_by_role("button", name="Keep what was seen").click()
     page.get_by_text("Kept: 2 letters on").wait_for()
     assert page.locator(".dot.full").count() == 2
+    page.get_by_text("Take a day back").tap()
+    page.get_by_role("button", name=re.compile("Take back what was noted")).tap()
+    page.get_by_text("That day was taken back.").wait_for()
+    page.get_by_text("Nothing has been noted yet.").wait_for()
 
 
 def violations(page: Any, address: str, width: int, options: dict[str, Any]) -> list[tuple[object, ...]]:
