@@ -90,3 +90,21 @@ def test_another_class_erases_nothing_here(class_of_three: Visitor, class_file: 
     mark = other.get("/class").text.partition('name="class" value="')[2].partition('"')[0]
     assert class_of_three.post("/class/erase/yes", {"everything": "1"}, mark=mark).status_code == 409
     assert b"Quorndike" in class_file.read_bytes()
+
+
+def test_a_shared_class_is_erased_only_where_it_is_kept(class_of_three: Visitor, class_file: Path) -> None:
+    """Who comes from another computer of the network is told so, and nothing is erased."""
+    class_of_three.client.environ_base["REMOTE_ADDR"] = "192.0.2.7"
+    for answer in (class_of_three.get("/class/erase"), class_of_three.post("/class/erase/yes", {"everything": "1"})):
+        assert answer.status_code == 403
+        assert "only at the computer on which the class is kept" in answer.text
+    assert b"Quorndike" in class_file.read_bytes()
+
+
+def test_this_computer_may_ask_by_its_address_in_the_network(class_of_three: Visitor, class_file: Path) -> None:
+    """A shared class is opened at that address, so its keeper comes from there too."""
+    here = Visitor(create_app({"CLASS": str(class_file), "HOSTS": [HOST, "192.0.2.7:4999"]}))
+    here.client.environ_base["REMOTE_ADDR"] = "192.0.2.7"
+    assert here.get("/class/erase", Host="192.0.2.7:4999").status_code == 200
+    here.client.environ_base["REMOTE_ADDR"] = "192.0.2.8"
+    assert here.get("/class/erase", Host="192.0.2.7:4999").status_code == 403

@@ -1,7 +1,8 @@
 """Erasing for good: choose, be told what goes, say yes. For a family that asks for it, and for the end of a year.
 
 Nothing is erased by the first form, and the second carries numbers and no names. What the running program keeps in
-memory of a class (pictures, finished PDFs, sentences to be said) goes too.
+memory of a class (pictures, finished PDFs, sentences to be said) goes too. Where a class is shared on a network, it is
+erased only at the computer that keeps it.
 """
 
 from __future__ import annotations
@@ -17,6 +18,16 @@ from namewright.web.tongue import say, tongue_of
 
 pages = Blueprint("erase", __name__)
 EVERYTHING = "everything"
+LOOPBACK = ("127.0.0.1", "::1")
+
+
+@pages.before_request
+def only_here() -> tuple[str, int] | None:
+    """Refuse everyone at another computer. This one may also ask by its own address in the network."""
+    asker = request.remote_addr or ""
+    if asker == request.host.rpartition(":")[0] or asker in LOOPBACK:
+        return None
+    return render_template("problem.html", sentence=_said("erase.only_here")), 403
 
 
 @pages.get("/class/erase")
