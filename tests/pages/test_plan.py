@@ -19,16 +19,18 @@ from namewright.cli import main
 from namewright.lines.ink import RULE, Ink, Style
 from namewright.names.model import Child
 from namewright.output.png import page_png
+from namewright.pages import plan as plan_module
 from namewright.pages.page import Page, leaves
 from namewright.pages.paper import Paper
 from namewright.pages.plan import PlanSettings, plan_pages
+from namewright.pages.plan_chart import _Field, chart
 from namewright.pages.plan_flow import LEAST_MM, TEXT_MM, packed
 from namewright.pages.plan_marks import LOOKS, formed_mark, point
 from namewright.pages.plan_words import first_children, group_said, joined, monday, weeks_said
 from namewright.pages.press import Press, captions
-from namewright.practice.difficulty import Band
+from namewright.practice.difficulty import MIDDLE_FROM, MIDDLE_TO, Band
 from namewright.practice.order import Order, Placed, completed, order_class, order_csv
-from namewright.practice.weeks import letter_weeks
+from namewright.practice.weeks import Week, letter_weeks
 
 NAMES = ("Bo", "Zoë", "Ava", "Noor", "Mira", "Íñigo", "Christopherson", "Ẹ̀bun", "Mary-Kate", "deShawn", "Łucja", "AJ")
 
@@ -194,6 +196,42 @@ def test_monday_in_family_order_names_one_family() -> None:
     assert "Lia" in sentences[1]
     assert "Oska" not in sentences[1]
     assert "straight" in sentences[1]
+
+
+def test_under_a_week_stand_all_its_names_or_how_many_more() -> None:
+    """Twelve names are listed, of thirteen the first eleven and that two more are ready."""
+    for count, last in ((1, "Bo 1"), (12, "Bo 12"), (13, captions("en")["plan.more"].format(2))):
+        placed = order_class([child(f"Bo {at}", at) for at in range(1, count + 1)], Order.ROSTER)
+        column = plan_module._column(Week("b", tuple(range(count))), placed, captions("en"))
+        assert (len(column), column[0], column[-1]) == (min(count, 12), "Bo 1", last)
+
+
+@pytest.mark.parametrize("names", [NAMES, [f"{first}{rest}" for first in "BKLMNS" for rest in ("ari", "ora", "ido")]])
+def test_the_chart_is_to_scale_inside_a_band_and_no_word_hides_another(
+        press: Press, names: tuple[str, ...] | list[str]) -> None:
+    """Points stand on their side of the lines between bands, and labels touch neither points nor labels."""
+    placed, words = placed_of(names), captions("en")
+    items = list(chart(press, placed, words, (10.0, 20.0, 200.0, 70.0)))
+    upper, lower = sorted(item.bounds()[1] for item in items if item.style.dash_mm)
+    boxes = {band: [item.bounds() for item in items if item.style.fill == LOOKS[band].fill] for band in Band}
+    middles = {band: [(box[1] + box[3]) / 2 for box in found] for band, found in boxes.items()}
+    assert max(middles[Band.HARDER], default=0.0) < upper < min(middles[Band.MIDDLE])
+    assert max(middles[Band.MIDDLE]) < lower < min(middles[Band.EASIER])
+    marks = [box for found in boxes.values() for box in found]
+    last = max(at for at, item in enumerate(items) if item.style.fill)
+    labels = [item.bounds() for item in items[last + 1:]]
+    assert len(labels) >= len(marks) - 3
+    for at, one in enumerate(labels):
+        assert not any(one[0] < other[2] and other[0] < one[2] and one[1] < other[3] and other[1] < one[3]
+                       for other in (*labels[:at], *marks))
+
+
+@given(st.floats(-3.0, 3.0), st.floats(-3.0, 3.0))
+def test_harder_is_higher(one: float, other: float) -> None:
+    """The place of a difficulty falls from the top to the foot without a jump, and the cuts are where bands meet."""
+    field = _Field(0.0, 0.0, 100.0, 100.0, 9, -3.0, 3.0)
+    assert (one < other) == (field.up(one) > field.up(other)) or one == pytest.approx(other, abs=1e-9)
+    assert [field.up(value) for value in (3.0, MIDDLE_TO, MIDDLE_FROM, -3.0)] == pytest.approx([0.0, 26.0, 72.0, 100.0])
 
 
 def test_nobody_is_begun_with_whose_letters_all_stand() -> None:
