@@ -367,3 +367,12 @@ def test_one_name_that_is_none(run: Run, typed: str, tmp_path: Path) -> None:
     status, _, err = run("card", typed, "-o", tmp_path / "card.pdf")
     assert (status, err.count("\n")) == (2, 1)
     assert not (tmp_path / "card.pdf").exists()
+
+
+def test_a_stop_while_a_command_is_loaded(run: Run, roster: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Ctrl-C is answered in a sentence from the first moment on, not only while pages are made."""
+    def stop(_: str) -> None:
+        raise KeyboardInterrupt
+
+    monkeypatch.setattr("namewright.cli.import_module", stop)
+    assert run("order", roster) == (2, "", "namewright: stopped; nothing was left half written\n")

@@ -14,7 +14,6 @@ from importlib import import_module
 
 from namewright import __version__
 from namewright.commands.talk import ALL_MADE, NOTHING_MADE, Parser, Refusal, complain
-from namewright.commands.writing import check_targets
 from namewright.names.model import RosterError
 
 # Each word and the module of ``commands`` that knows it. Only the module of the word that was said is loaded:
@@ -40,19 +39,9 @@ more about sheets, and so on. Nothing leaves this computer.
 def main(argv: Sequence[str] | None = None) -> int:
     """Run the command line; return its exit status."""
     gc.set_threshold(50_000, 20, 20)  # few cycles are made here: looking for them 700 objects apart costs a tenth
-    words = sys.argv[1:] if argv is None else list(argv)
     _open_streams()
-    parser = _parser(words[:1])
-    if not words:
-        parser.print_help()
-        return NOTHING_MADE
-    options = parser.parse_args(words)
-    run: Callable[[argparse.Namespace], int] = options.run
     try:
-        check_targets(options)
-        status = run(options)
-        sys.stdout.flush()  # a full disk shows here, and not when nobody listens any more
-        return status
+        return _run(sys.argv[1:] if argv is None else list(argv))
     except (Refusal, RosterError) as error:
         complain(str(error))
     except BrokenPipeError:  # the reader of our output has had enough
@@ -67,6 +56,21 @@ def main(argv: Sequence[str] | None = None) -> int:
     except KeyboardInterrupt:
         complain("stopped; nothing was left half written")
     return NOTHING_MADE
+
+
+def _run(words: Sequence[str]) -> int:
+    parser = _parser(words[:1])
+    if not words:
+        parser.print_help()
+        return NOTHING_MADE
+    options = parser.parse_args(words)
+    from namewright.commands.writing import check_targets  # not at the top: Ctrl-C may come while all this is loaded
+
+    check_targets(options)
+    run: Callable[[argparse.Namespace], int] = options.run
+    status = run(options)
+    sys.stdout.flush()  # a full disk shows here, and not when nobody listens any more
+    return status
 
 
 def _open_streams() -> None:
