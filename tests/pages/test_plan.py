@@ -231,7 +231,8 @@ def test_harder_is_higher(one: float, other: float) -> None:
     """The place of a difficulty falls from the top to the foot without a jump, and the cuts are where bands meet."""
     field = _Field(0.0, 0.0, 100.0, 100.0, 9, -3.0, 3.0)
     assert (one < other) == (field.up(one) > field.up(other)) or one == pytest.approx(other, abs=1e-9)
-    assert [field.up(value) for value in (3.0, MIDDLE_TO, MIDDLE_FROM, -3.0)] == pytest.approx([0.0, 26.0, 72.0, 100.0])
+    places = {3.0: 0.0, MIDDLE_TO: 26.0, (MIDDLE_TO + MIDDLE_FROM) / 2: 49.0, MIDDLE_FROM: 72.0, -3.0: 100.0}
+    assert {value: field.up(value) for value in places} == pytest.approx(places)
 
 
 def test_nobody_is_begun_with_whose_letters_all_stand() -> None:
