@@ -36,6 +36,32 @@ def test_the_usual_form_can_be_asked_for(alphabet: Alphabet) -> None:
         assert chosen(alphabet, LetterChoice(((letter, forms[0]),))).glyphs == alphabet.glyphs
 
 
+@pytest.mark.parametrize(("letter", "form"), [
+    (letter, form) for letter, form in ALL if form != "two-storey" and letter != "1"])
+def test_every_form_is_written_as_letters_are(alphabet: Alphabet, letter: str, form: str) -> None:
+    """A variant keeps the order of strokes: it begins about where the usual form does and sets out the same way.
+
+    Its straight strokes go down or to the right, as all do (common practice). Two-storey letters are another
+    path, and a 1 without its flag begins with the stem.
+    """
+    usual, new = alphabet.glyphs[letter].strokes, alphabet.variants[letter, form].strokes
+    assert math.dist(usual[0].start, new[0].start) <= 60
+    ways = [math.atan2(b[1] - a[1], b[0] - a[0]) for a, b in (one[0].segments[0][:2] for one in (usual, new))]
+    assert abs(math.degrees(math.remainder(ways[0] - ways[1], math.tau))) < 60
+    for stroke in new:
+        (ax, ay), (bx, by) = stroke.start, stroke.end
+        if len(stroke.segments) == 1 and len(stroke.segments[0]) == 2 and not stroke.is_dot:
+            assert by < ay or (by == ay and bx > ax)
+
+
+def test_an_exit_stroke_only_lengthens_its_letter(alphabet: Alphabet) -> None:
+    """A letter with an exit stroke has as many strokes as without, in the same order, from the same starts."""
+    for char, glyph in alphabet.exit_strokes.items():
+        usual = alphabet.glyphs[char]
+        assert [stroke.start for stroke in glyph.strokes] == [stroke.start for stroke in usual.strokes], char
+        assert glyph.anchors["top"] == usual.anchors["top"], char
+
+
 def test_marks_follow_a_variant(alphabet: Alphabet) -> None:
     """á is set with the chosen a."""
     other = chosen(alphabet, read_choice("a=two-storey", alphabet))
@@ -84,4 +110,7 @@ def test_a_choice_reads_back(alphabet: Alphabet) -> None:
     assert read_choice(str(choice), alphabet) == choice
     child = read_choice("a=one-storey", alphabet).over(choice)
     assert dict(child.variants) == {"a": "one-storey", "t": "curved"}
-    assert child.slant == 8
+    assert (child.slant, child.exit_strokes, child.leftward_bars) == (8, True, True)
+    assert read_choice("slant=5", alphabet).over(choice).slant == 5
+    assert read_choice("crossbars=left exit-strokes", alphabet).over(LetterChoice()) == read_choice(
+        "exit-strokes crossbars=left", alphabet)

@@ -13,6 +13,8 @@ import pytest
 from PIL import Image, ImageDraw, ImageFont
 from skimage.measure import label
 
+from namewright.letters.alphabet import upright
+from namewright.letters.choice import LetterChoice
 from namewright.lines.forms import Form
 from namewright.lines.ruling import preset
 from namewright.output.png import page_png
@@ -58,6 +60,23 @@ def test_counters_are_those_of_print(press: Press, ruling: str) -> None:
     ours = {char: our_counters(press, char, ruling) for char in CHARACTERS}
     wanted = {char: OTHER_FORM[char][0] if char in OTHER_FORM else their_counters(char) for char in CHARACTERS}
     assert {char: (ours[char], wanted[char]) for char in CHARACTERS if ours[char] != wanted[char]} == {}
+
+
+# The other forms of letters: the same topology as print, or the one that the form's name says.
+VARIANTS = {("a", "two-storey"): 1, ("g", "two-storey"): 2, ("4", "closed"): 1}
+
+
+def test_other_forms_have_the_counters_they_should(press: Press) -> None:
+    """A variant shuts in what print does; two storeys of g are two, and a closed 4 is closed."""
+    usual = upright()
+    for letter, forms in usual.forms.items():
+        for form in forms[1:]:
+            own = press.lettering(LetterChoice(((letter, form),)))
+            wanted = VARIANTS.get((letter, form), our_counters(press, letter, "us-3/4"))
+            assert our_counters(own, letter, "us-3/4") == wanted, (letter, form)
+    exits = press.lettering(LetterChoice(exit_strokes=True))
+    for letter in usual.exit_strokes:
+        assert our_counters(exits, letter, "us-3/4") == our_counters(press, letter, "us-3/4"), letter
 
 
 def test_the_counter_of_counters_can_count() -> None:
