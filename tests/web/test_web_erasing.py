@@ -2,10 +2,16 @@
 
 from __future__ import annotations
 
+import time
+from contextlib import suppress
+from http.client import HTTPException
 from pathlib import Path
+from threading import Thread
+from urllib.parse import urlencode
+from urllib.request import urlopen
 
 import pytest
-from webhelp import HOST, Visitor, finished
+from webhelp import HOST, Program, Visitor, finished, mark_in, token_in
 
 from namewright.classbook import Classbook
 from namewright.web import create_app
@@ -68,6 +74,38 @@ def test_who_left_can_be_erased_too(class_of_three: Visitor, class_file: Path) -
     assert page.index("No longer on the list") < page.index("Zaphrelle")
     class_of_three.post("/class/erase/yes", {"child": "1"})
     assert b"Quorndike" not in class_file.read_bytes()
+
+
+def test_who_left_is_found_where_nobody_is_left_on_the_list(class_of_three: Visitor) -> None:
+    """The way to erasing is on the list’s screen for as long as the file has anyone at all."""
+    class_of_three.keep("Mirel Vost\n")
+    class_of_three.post("/class/erase/yes", {"child": "2"})
+    assert 'href="/class/erase"' in class_of_three.get("/class/list").text
+    class_of_three.post("/class/erase/yes", {"child": ["1", "3"]})
+    assert 'href="/class/erase"' not in class_of_three.get("/class/list").text
+
+
+@pytest.mark.parametrize("after_s", [0.0, 0.006, 0.02])
+def test_killed_while_erasing(class_of_three: Visitor, class_file: Path, after_s: float) -> None:
+    """A program killed while it erases has erased all of a child or nothing, and the file opens as before."""
+    with Program(class_file) as program:
+        page = urlopen(program.address, timeout=60).read().decode()
+        form = {"child": "1", "token": token_in(page), "class": mark_in(page)}
+
+        def send() -> None:
+            with suppress(OSError, HTTPException):
+                urlopen(f"{program.address}/class/erase/yes", urlencode(form).encode(), timeout=60).read()
+
+        sending = Thread(target=send)
+        sending.start()
+        time.sleep(after_s)
+        program.kill()
+        sending.join()
+    with Classbook.open(class_file) as book:
+        here = [one.child.label for one in book.children(left=True)]
+        kept = "Quorndike" in book.roster_text()
+    assert here in (["Zaphrelle", "Mirel", "Katla"], ["Mirel", "Katla"])
+    assert kept == (len(here) == 3) == (b"Quorndike" in class_file.read_bytes())
 
 
 def test_the_whole_class_is_erased_and_open_pages_with_it(class_of_three: Visitor, class_file: Path) -> None:

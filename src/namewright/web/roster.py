@@ -110,7 +110,7 @@ def _page(reading: Reading, *, fresh: bool = False, elsewhere: bool = False, bas
           ids: Mapping[int, int] | None = None) -> str:
     return render_template("list.html", reading=reading, fresh=fresh, elsewhere=elsewhere, part=_part(),
                            based=book().roster_id() if based is None else based,
-                           ids=_sent_ids() if ids is None else ids)
+                           ids=_sent_ids() if ids is None else ids, anyone=bool(book().children(left=True)))
 
 
 def _sent_ids() -> dict[int, int]:
