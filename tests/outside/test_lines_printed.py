@@ -162,3 +162,15 @@ def test_every_small_letter_touches_its_lines_on_every_ruling(press: Press, ruli
     for top_mm, bottom_mm in letters:
         assert top_mm == pytest.approx(midline - half_pen, abs=0.2)
         assert bottom_mm == pytest.approx(printed_base + half_pen, abs=0.2)
+
+
+@pytest.mark.parametrize(("ruling", "band"), [("fr-2", 2.0), ("fr-2.5", 2.5), ("fr-3", 3.0)])
+def test_graded_letters_rise_as_many_bands_as_published(press: Press, ruling: str, band: float) -> None:
+    """On the graded ruling d and t rise two bands, the other ascenders and capitals three, tails go down two.
+
+    Heights: ecrituremodedemploi.fr and raforiane.fr (see above); capitals of three bands: common practice.
+    """
+    case, half_pen = press.case(preset(ruling)), pen_width_mm(preset(ruling)) / 2
+    for letters, bands_up in (("dt", 2), ("bfhklADMZ", 3), ("aceo", 1)):
+        assert [case.line(one).rise_mm - half_pen for one in letters] == [pytest.approx(bands_up * band)] * len(letters)
+    assert [case.line(one).drop_mm - half_pen for one in "gpqy"] == [pytest.approx(2 * band)] * 4
