@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from namewright.letters.alphabet import upright
@@ -99,3 +101,54 @@ def test_a_hollow_letter_takes_a_pencil(ruling: object) -> None:
     if ruling.x_height_mm >= 6:
         assert pens_for(ruling).channel_mm > 1.4
     assert pens_for(ruling).outline_mm >= 0.25
+
+
+def dots_in(inked_line: tuple[inks.Ink, ...]) -> int:
+    """Return how many dots one layer of ink draws: each is a line of no length."""
+    return sum(piece.fragment.data.count("h0") for piece in inked_line[0].pieces)
+
+
+@pytest.mark.parametrize(("name", "strokes"), [("l", 1), ("t", 2), ("E", 4), ("é", 2), ("i", 2), ("Ẹ̀", 6)])
+def test_start_dots_are_where_strokes_start(name: str, strokes: int) -> None:
+    """With start dots a letter has one dot for each of its strokes, on the place where the pencil touches down."""
+    measures = preset("us-3/4")
+    letter = Typecase(upright(), measures).line(name).letters[0].letter
+    for layer in inked(name, Form.STARTS):
+        assert dots_in((layer,)) in (strokes, sum(not stroke.is_dot for stroke in letter.strokes))
+        first = layer.pieces[0].fragment
+        assert first.bounds[0] == pytest.approx(min(stroke.start[0] for stroke in letter.strokes), abs=0.01)
+    assert len(letter.strokes) == strokes
+
+
+@pytest.mark.parametrize("ruling", ["us-3/4", "de-4", "fr-3"])
+def test_wide_dots_are_fewer_and_leave_more_to_the_child(ruling: str) -> None:
+    """Wide dots stand at least 1.4 times as far apart as dots: there are fewer of them, as large as the others."""
+    dotted, wide = (inked("l", form, ruling) for form in (Form.DOTTED, Form.WIDE))
+    assert dots_in(wide) - 1 <= (dots_in(dotted) - 1) / 1.4 + 0.5
+    assert dots_in(wide) >= 3
+    assert wide[0].style == dotted[0].style
+
+
+def test_dashes_have_gaps_and_dash_no_stem_twice() -> None:
+    """A dashed letter is drawn in dashes with white between, and where the pencil goes back over a stem only once."""
+    measures = preset("us-3/4")
+    (layer, *_) = inked("n", Form.DASHED)
+    dash, gap = layer.style.dash_mm
+    assert gap > layer.style.width_mm  # round ends eat a pen's width of it
+    assert dash > 0
+    stem = Typecase(upright(), measures).line("n").letters[0].letter
+    assert layer.pieces[0].fragment.data.count("v") == sum(
+        len(segment) == 2 for segment in stem.strokes[0].segments) - 1
+
+
+def test_two_shapes_of_one_letter_are_both_drawn() -> None:
+    """A font may give a letter another shape beside another neighbour: each is inked as it is, not as the first was."""
+    measures = preset("us-3/4")
+    line = Typecase(upright(), measures).line("an")
+    a, n = (placed.letter for placed in line.letters)
+    twin = replace(n, cluster=a.cluster, shape="other")
+    both = replace(line, letters=(line.letters[0], replace(line.letters[1], letter=twin)))
+    well = Inkwell(measures, pens_for(measures))
+    for form in (Form.SOLID, Form.DOTTED):
+        fragments = [piece.fragment for ink in well.ink(both, form) for piece in ink.pieces]
+        assert len(set(fragments)) == 2

@@ -13,10 +13,10 @@ import pytest
 from PIL import Image
 from scipy.ndimage import minimum_filter
 
-from namewright.lines.ruling import preset
+from namewright.lines.ruling import Line, preset
 from namewright.output.pdf import write_pdf
 from namewright.output.png import page_png
-from namewright.pages.page import Page
+from namewright.pages.page import Guide, Page, Row
 from namewright.pages.paper import Paper
 from namewright.pages.press import Press
 from namewright.pages.sheet import SheetSettings, practice_pages
@@ -183,3 +183,23 @@ def test_pdf_and_png_show_one_page(name: str) -> None:
     for inked, seen in ((one, other), (other, one)):
         assert (inked < 100).sum() > 10_000
         assert not ((inked < 100) & (minimum_filter(seen, 3) > 200)).any()
+
+
+def test_dashed_lines_are_dashed_in_print() -> None:
+    """The midline is printed in dashes of 2 mm with 1.5 mm of white between, the base line without a gap."""
+    dpi = 400
+    (page, *_) = class_pages(("Mira",))
+    row = next(item for item in page.items if isinstance(item, Row) and item.form == "blank")
+    guides = {item.line: item for item in row.items if isinstance(item, Guide)}
+    pixels = scan(pdf_bytes([page]), dpi=dpi)
+    for line, broken in ((Line.MID, True), (Line.BASE, False), (Line.TOP, False)):
+        guide = guides[line]
+        x0, x1, y = (round(side / 25.4 * dpi) for side in (guide.x0 + 1, guide.x1 - 1, guide.y))
+        profile = 255 - pixels[y - 1:y + 2, x0:x1].min(axis=0)
+        assert (profile.min() < 20) == broken
+        if broken:
+            dashes = bands(profile, dpi)[1:-1]
+            steps = np.diff([centre for centre, _ in dashes])
+            assert len(dashes) > 10
+            assert steps == pytest.approx([3.5] * len(steps), abs=0.1)
+            assert [length for _, length in dashes] == pytest.approx([2.0] * len(dashes), abs=0.1)
