@@ -265,3 +265,11 @@ def test_names_that_look_like_headings(name: str) -> None:
 def test_labels_that_sound_alike_are_numbered() -> None:
     """A dot alone does not tell two children apart."""
     assert labels([("Ava", "T."), ("Ava", "T")]) == ("Ava T. 1", "Ava T 2")
+
+
+@pytest.mark.parametrize("name", ["Ella", "Nina", "Nino", "Si", "Mon"])
+def test_a_name_that_is_also_a_word_about_a_child(name: str) -> None:
+    """Behind two family names, in brackets or in a column, such a name is a name."""
+    assert read(f"Tavvy Pell, {name}") == [f"{name}|{name}|Tavvy Pell"]
+    assert read(f"Gabriela ({name}) Tavvy") == [f"{name}|Gabriela|Tavvy"]
+    assert read(f"{name}\tTavvy\nOren\tBrask\nLumi\tKell")[0] == f"{name}|{name}|Tavvy"

@@ -17,11 +17,11 @@ from namewright.names.casing import is_all_capitals
 from namewright.names.clusters import is_letter
 from namewright.names.headers import header_roles
 from namewright.names.words import (
+    CODES,
     DOUBLE_STARTERS,
     HANDS,
     NAME_ROLES,
     PARTICLES,
-    REMARKS,
     SUPPORTS,
     TITLES,
     Role,
@@ -240,7 +240,7 @@ def _kind(cell: str) -> Role:
     folded = fold(cell)
     if folded in HANDS or folded in SUPPORTS:
         return Role.HAND if folded in HANDS else Role.SUPPORT
-    about = folded in REMARKS or _OUTLINE.fullmatch(cell) or folded.split()[0].strip(".") in TITLES
+    about = folded in CODES or _OUTLINE.fullmatch(cell) or folded.split()[0].strip(".") in TITLES
     return Role.OTHER if about or is_sheet_sign(cell) else Role.FULL
 
 

@@ -216,13 +216,16 @@ NUMBER_UNITS = _set("""
 """Words that belong to the number before them: ``4 yrs``."""
 
 REMARKS = _set("""
-    new, iep, ell, esl, eal, el, sen, send, twin, absent, moved, am, pm, nuevo, nueva, gemela, gemelo,
-    ausente, he, she, they, him, her, them, el, ella, temp, visitor, inclusion, speech, ot, k, pk, tk, prek,
-    pre-k, kinder, girl, boy, male, female, nino, nina, m, f, monday, tuesday, wednesday, thursday, friday, mon,
+    new, iep, ell, esl, eal, sen, send, twin, absent, moved, am, pm, nuevo, nueva, gemela, gemelo,
+    ausente, he, she, they, him, her, them, temp, visitor, inclusion, speech, ot, k, pk, tk, prek,
+    pre-k, kinder, girl, boy, male, female, m, f, monday, tuesday, wednesday, thursday, friday,
     tue, tues, wed, thu, thurs, fri, lunes, martes, miercoles, jueves, viernes, bus, allergy,
     allergies, glasses, sibling, brother, sister, hermano, hermana, withdrawn, transferred, student, spanish,
-    english, mandarin, arabic, french, vietnamese, bilingual, espanol, ingles, yes, si, alergia, alergias""")
+    english, mandarin, arabic, french, vietnamese, bilingual, espanol, ingles, yes, alergia, alergias""")
 """Words beside a name (in brackets, behind a dash or in a column) that are about the child and are not a name."""
+
+CODES = REMARKS | _set("nino, nina, el, ella, si, h")
+"""What fills a column about the children; Nina and Ella are names where they stand alone."""
 
 NOTHING = _set("""
     -, –, —, n/a, na, none, same, no, x, ninguno, ninguna, igual""")
