@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import os
+import stat
 from pathlib import Path
 
 import pytest
@@ -33,3 +35,32 @@ def test_an_error_leaves_what_was_there(tmp_path: Path) -> None:
         break_off(target)
     assert target.read_bytes() == b"old"
     assert list(tmp_path.iterdir()) == [target]
+
+
+@pytest.mark.skipif(os.name != "posix", reason="Windows has no umask")
+def test_a_file_can_be_read_by_those_who_may_read_files_here(tmp_path: Path) -> None:
+    """A finished file has the rights of any new file: a temporary one is its owner's alone, and so it would stay."""
+    before = os.umask(0o022)
+    try:
+        with whole_file(tmp_path / "class.pdf") as file:
+            file.write(b"all of it")
+    finally:
+        os.umask(before)
+    assert stat.S_IMODE((tmp_path / "class.pdf").stat().st_mode) == 0o644
+
+
+def test_a_folder_that_is_not_there_is_told(tmp_path: Path) -> None:
+    """Nothing is made where the folder is missing."""
+    with pytest.raises(OSError, match="No such file"), whole_file(tmp_path / "none" / "class.pdf"):
+        pass
+    assert list(tmp_path.iterdir()) == []
+
+
+def test_shapes_kept_for_later_pages_are_bounded() -> None:
+    """However many names a class has, what the PDF keeps to draw again does not grow without end."""
+    from namewright.output._cairo import Shapes
+
+    shapes = Shapes()
+    for count in range(20_000):
+        shapes.pays((f"M0 0h{count}",), "x" * 50, shared=False)
+    assert len(shapes.met) < 5_000
