@@ -22,6 +22,7 @@ TEXT_MM = 1.9  # x-height of captions; with its ascenders that is type of about 
 CHECK_BAR_MM = 50.0
 CHECK_NOTE_MM = 1.5  # x-height of the note at the check bar
 ROW_CLEAR_MM = 2.0  # white that stays between a mark or tail and the next row
+LEAST_CLEAR_MM = 1.5  # the same where a page has no room for more
 
 GUIDE_STYLES = {
     Line.TOP: Style(0.3, RULE),
@@ -55,6 +56,12 @@ def row_space(ruling: Ruling, lines: Sequence[SetLine]) -> RowSpace:
     rise = max([ruling.line_height_mm, *rises])
     drop = max([ruling.descender_mm + ruling.gap_mm, *drops])
     return RowSpace(rise, drop)
+
+
+def printed_depth(ruling: Ruling) -> float:
+    """Return how far under the baseline the lowest printed line of a row lies, 0 where none does."""
+    named = [-ruling.height_of(which) for which in ruling.lines]
+    return max([0.0, *named, *(-band for band in ruling.bands_mm)])
 
 
 def guides(ruling: Ruling, x0: float, x1: float, baseline: float) -> tuple[Guide, ...]:

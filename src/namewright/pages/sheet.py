@@ -27,8 +27,9 @@ from namewright.lines.setting import SetLine, pen_width_mm
 from namewright.lines.tiles import tile_rows
 from namewright.lines.tuned import tuned
 from namewright.pages import blocks
-from namewright.pages.ladder import Ladder, Part, given, in_order, needed, repeats, wished
+from namewright.pages.ladder import Ladder, Part, given, needed, repeats, wished
 from namewright.pages.page import Furniture, Item, Page, Row, checked
+from namewright.pages.paging import CAPTION_MM, FOLD_MM, Block, Heights, Plan, TooTall, grouped, planned
 from namewright.pages.paper import Paper, Sheet, sheet_of
 from namewright.pages.press import Press, captions
 from namewright.settings import Hand, Support
@@ -36,17 +37,14 @@ from namewright.tuning import Tuning
 
 _START_ROOM_MM = 6.0  # left of every row, for the start mark
 _HEADER_MM = 9.0
-_FOOTER_MM = 7.0
-_CAPTION_MM = 7.0
-_FOLD_MM = 8.0
+_FOOTER_MM = 5.0
+_CAPTION_BASE_MM = 3.8  # so low a caption keeps clear of a tail above it and of a start mark below it
 _AFTER_TILES_MM = 3.0
-_MOST_SPREAD_MM = 6.0
 _BESIDE_GAP_MM = 8.0
 _LEAST_WRITING = 1.25  # writing room beside a model, in widths of the name: a child's letters run wide
 
 
 _FORM_OF = {Part.WIDE: Form.WIDE, Part.STARTS: Form.STARTS, Part.FIRST: Form.SOLID}
-_ROUND = (Part.COPY, Part.MEMORY)  # in turn, until the page is full
 
 
 @dataclass(frozen=True, slots=True)
@@ -103,104 +101,69 @@ class _SheetMaker:
         self.x1 = self.sheet.right_edge
         self.pen = pen_width_mm(self.ruling)
         self.tiles = tile_rows(self.name, self.x1 - self.x0)
-        self.beside = (len(self.fit.lines) == 1 and (1 + _LEAST_WRITING) * self.fit.width_mm + _BESIDE_GAP_MM
-                       <= self.x1 - self.x0)
+        self.beside = (self.settings.hand is Hand.RIGHT and len(self.fit.lines) == 1
+                       and (1 + _LEAST_WRITING) * self.fit.width_mm + _BESIDE_GAP_MM <= self.x1 - self.x0)
+        self.heights = self._heights()
 
     # --- what stands on the sheet ----------------------------------------------------------------
 
     def pages(self) -> Iterable[Page]:
-        """Yield the finished pages."""
-        for count, parts in enumerate(self._paged()):
-            yield Page(self.sheet.width_mm, self.sheet.height_mm, tuple(self._items(parts)),
+        """Yield the finished pages. Raises TooTall."""
+        support, ladder = self.settings.support, self.settings.ladder
+        plans = planned(self.heights, len(self.fit.lines), needed(support, ladder), wished(support, ladder),
+                        self.settings.tuning.rows)
+        if plans is None:
+            raise TooTall(self.name, self._tallest(), self.heights.room)
+        for count, plan in enumerate(plans):
+            yield Page(self.sheet.width_mm, self.sheet.height_mm, tuple(self._items(plan)),
                        outline=self.label if count == 0 else None)
 
     @property
     def _has_marks(self) -> bool:
         return self.press.knows_strokes and self.settings.support is not Support.INDEPENDENT
 
-    @property
-    def room(self) -> float:
-        """Return the height between header and footer."""
-        return self.sheet.foot - self.sheet.top_mm - _HEADER_MM - _FOOTER_MM
+    def _heights(self) -> Heights:
+        """Return what the name's rows take; under what hangs or is printed lowest, white stays for a caption."""
+        lowest = max(blocks.printed_depth(self.ruling), *(line.drop_mm for line in self.fit.lines))
+        drop, clear = self.space.drop_mm, blocks.ROW_CLEAR_MM
+        asked = self.ruling.descender_mm + self.ruling.gap_mm
+        headroom = self.press.cues(self.ruling).headroom_mm
+        return Heights(
+            room=self.sheet.foot - self.sheet.top_mm - _HEADER_MM - _FOOTER_MM,
+            rise=self.space.rise_mm,
+            drop=drop, least_drop=lowest + max(clear, self.settings.tuning.row_gap or 0.0),
+            foot=max(drop, lowest + clear), least_foot=max(lowest + blocks.LEAST_CLEAR_MM, asked - CAPTION_MM),
+            tiles=blocks.tiles_height(self.tiles) + _AFTER_TILES_MM, doubled=not self.beside,
+            over={Part.MARKED: headroom, Part.MODEL: headroom if self._has_marks else 0.0})
 
-    def _paged(self) -> Iterable[list[Part]]:
-        """Yield the parts page by page: all on one page where what is needed fits, else in order over several."""
-        must = list(needed(self.settings.support, self.settings.ladder))
-        if self._height(must) <= self.room:
-            yield self._filled(must)
-            return
-        page: list[Part] = []
-        for part in in_order(must):
-            if page and self._height([*page, part]) > self.room:
-                yield page
-                page = []
-            page.append(part)
-        yield page
-
-    def _filled(self, parts: list[Part]) -> list[Part]:
-        """Add what is wished for, then copying and memory in turn, while there is room."""
-        for part in wished(self.settings.support, self.settings.ladder):
-            if self._takes(parts, part):
-                parts = [*parts, part]
-        turn = 0
-        while self._takes(parts, _ROUND[turn % 2]):
-            parts = [*parts, _ROUND[turn % 2]]
-            turn += 1
-        return in_order(parts)
-
-    def _takes(self, parts: Sequence[Part], part: Part) -> bool:
-        """Return whether there is room for one more part, and whether the rows asked for are not yet there."""
-        writing = sum(one not in (Part.MODEL, Part.TILES) for one in (*parts, part))
-        most = self.settings.tuning.rows
-        if part is not Part.TILES and most is not None and writing > most:
-            return False
-        return self._height([*parts, part]) <= self.room
-
-    def _height(self, parts: Sequence[Part]) -> float:
-        fold = _FOLD_MM if Part.MEMORY in parts and Part.MODEL in parts else 0.0
-        return sum(map(self._part_height, parts)) + _CAPTION_MM * len(set(parts)) + fold
-
-    def _part_height(self, part: Part) -> float:
-        if part is Part.TILES:
-            return blocks.tiles_height(self.tiles) + _AFTER_TILES_MM
-        return self._rows_of(part) * (self.space.height_mm + self._headroom(part))
-
-    def _headroom(self, part: Part) -> float:
-        """Return the height over a row that its stroke marks need."""
-        marked = part is Part.MARKED or (part is Part.MODEL and self._has_marks)
-        return self.press.cues(self.ruling).headroom_mm if marked else 0.0
-
-    def _rows_of(self, part: Part) -> int:
-        rows = len(self.fit.lines)
-        return 2 * rows if part is Part.COPY and not self.beside else rows
+    def _tallest(self) -> float:
+        """Return the least height of rows that must not be parted: those of the model, or a model and its copy."""
+        return max(self.heights.page([Block(part, (0,))], self.heights.least_drop, self.heights.least_foot)
+                   for part in needed(self.settings.support, self.settings.ladder))
 
     # --- where it stands -------------------------------------------------------------------------
 
-    def _items(self, parts: list[Part]) -> Iterable[Item]:
+    def _items(self, plan: Plan) -> Iterable[Item]:
         yield from self._owner()
         y = self.sheet.top_mm + _HEADER_MM
-        spread = min(_MOST_SPREAD_MM, max(0.0, self.room - self._height(parts)) / max(1, len(set(parts))))
         furniture: list[Ink] = list(blocks.check_bar(self.press, self.words["check"], self.x0, self.sheet.foot - 1.5))
-        before: Part | None = None
-        for part in parts:
-            if part is not before:
-                if part is Part.MEMORY and before is not None and Part.MODEL in parts:
-                    furniture += self._fold(y)
-                    y += _FOLD_MM
-                y += spread if before is not None else 0.0
-                furniture.append(blocks.text_at(self.press, self._caption(part), self.x0, y + 4.2))
-                y += _CAPTION_MM
-            yield from self._part(part, y)
-            y += self._part_height(part)
-            before = part
+        for count, (part, group) in enumerate(grouped(plan.blocks)):
+            if part is Part.MEMORY:  # all that shows the name is over it: models, boxes, or the owner's line alone
+                furniture += self._fold(y)
+                y += FOLD_MM
+            y += plan.spread if count else 0.0
+            furniture.append(blocks.text_at(self.press, self._caption(part), self.x0, y + _CAPTION_BASE_MM))
+            y += CAPTION_MM
+            yield from self._part(part, [self.fit.lines[row] for block in group for row in block.rows], y, plan.drop)
+            y += self.heights.group(part, group, plan.drop, plan.foot)
         yield Furniture(tuple(furniture))
 
     def _owner(self) -> tuple[Ink, ...]:
         return blocks.text_with_name(self.press, self.words["owner"], self.label, self.x0, self.sheet.top_mm + 5.0)
 
     def _fold(self, y: float) -> tuple[Ink, ...]:
-        return (blocks.fold_line(self.sheet.left_mm, self.x1, y + 2.0),
-                blocks.text_at(self.press, self.words["fold"], self.x0, y + 5.8, 1.5))
+        return (blocks.fold_line(self.sheet.left_mm, self.x1, y + 1.0),
+                blocks.text_at(self.press, self.words["fold"], self.x0, y + 4.8, 1.5))
 
     def _caption(self, part: Part) -> str:
         if part is Part.COPY:
@@ -209,49 +172,49 @@ class _SheetMaker:
             return self.words["model_plain"]
         return self.words[part]
 
-    def _part(self, part: Part, y: float) -> Iterable[Item]:
+    def _part(self, part: Part, lines: Sequence[SetLine], y: float, drop: float) -> Iterable[Item]:
         if part is Part.TILES:
             yield from blocks.tile_boxes(self.press, self.tiles, self.x0, y,
                                          hint=self.settings.support in (Support.FULL, Support.PARTIAL))
             return
-        for line in self.fit.lines:
-            y += self._headroom(part)
+        step = self.space.rise_mm + drop
+        for line in lines:
+            y += self.heights.over.get(part, 0.0)
             baseline = y + self.space.rise_mm
             if part is Part.COPY and self.beside:
                 yield from self._copy_beside(line, baseline)
             elif part is Part.COPY:
-                yield self._row(line, Form.SOLID, baseline, self._solid(line, self._model_x(line), baseline))
-                y += self.space.height_mm
-                yield from self._blank(line, y + self.space.rise_mm)
+                yield self._row(line, Form.SOLID, baseline, self._solid(line, self.x0 + self.pen / 2, baseline))
+                y += step
+                yield from self._blank(line, baseline + step)
             elif part is Part.MODEL:
                 yield self._row(line, Form.SOLID, baseline, self._model(line, baseline))
             elif part is Part.MEMORY:
                 yield from self._blank(line, baseline)
             else:
                 yield self._traced(line, part, baseline)
-                yield self._start(baseline)
-            y += self.space.height_mm
+                yield self._start(line, baseline)
+            y += step
 
     # --- the rows --------------------------------------------------------------------------------
 
     def _row(self, line: SetLine, form: Form, baseline: float, inks: Sequence[Ink]) -> Row:
         return blocks.ruled_row(line.text, form, self.ruling, self.x0, self.x1, baseline, inks)
 
-    def _start(self, baseline: float) -> Ink:
-        return blocks.start_mark(self.sheet.left_mm + 1.0, baseline - self.ruling.x_height_mm / 2)
+    def _start(self, line: SetLine, baseline: float, x: float | None = None) -> Ink:
+        """Return the mark at the height where the first stroke begins, in the margin unless ``x`` is told.
+
+        A school's font does not tell where strokes begin: there it is halfway up the small letters.
+        """
+        first = line.letters[0].letter.strokes[0].start[1] if self.press.knows_strokes else -self.ruling.x_height_mm / 2
+        return blocks.start_mark(self.sheet.left_mm + 1.0 if x is None else x, baseline + first)
 
     def _blank(self, line: SetLine, baseline: float) -> Iterable[Item]:
         yield self._row(line, Form.BLANK, baseline, ())
-        yield self._start(baseline)
+        yield self._start(line, baseline)
 
     def _solid(self, line: SetLine, x: float, baseline: float) -> tuple[Ink, ...]:
         return blocks.letters_at(self.press, line, Form.SOLID, x, baseline)
-
-    def _model_x(self, line: SetLine) -> float:
-        """Return where a model stands on a row of its own: at the left, for a left-hander at the right."""
-        if self.settings.hand is Hand.LEFT:
-            return self.x1 - line.width_mm + self.pen / 2
-        return self.x0 + self.pen / 2
 
     def _model(self, line: SetLine, baseline: float) -> tuple[Ink, ...]:
         """Return the model, with stroke marks unless the child works independently.
@@ -282,18 +245,10 @@ class _SheetMaker:
         return self._row(line, _FORM_OF.get(part, Form.DOTTED), baseline, inks)
 
     def _copy_beside(self, line: SetLine, baseline: float) -> Iterable[Item]:
-        """Yield a model and, beside it, the room to write: the model at the right for a left-hander."""
-        width = line.width_mm + _BESIDE_GAP_MM / 2
-        if self.settings.hand is Hand.LEFT:
-            split = self.x1 - width
-            model, writing = (split, self.x1), (self.x0, split)
-            x = self.x1 - line.width_mm + self.pen / 2
-        else:
-            split = self.x0 + width
-            model, writing = (self.x0, split), (split, self.x1)
-            x = self.x0 + self.pen / 2
-        yield blocks.ruled_row(line.text, Form.SOLID, self.ruling, *model, baseline, self._solid(line, x, baseline))
-        yield blocks.ruled_row(line.text, Form.BLANK, self.ruling, *writing, baseline)
-        mark = writing[0] + 1.5 if self.settings.hand is Hand.RIGHT else self.sheet.left_mm + 1.0
-        yield blocks.start_mark(mark, baseline - self.ruling.x_height_mm / 2)
-
+        """Yield a model and, at its right, the room to write: for a right hand, which covers what is right of it."""
+        x = self.x0 + self.pen / 2
+        split = self.x0 + line.width_mm + _BESIDE_GAP_MM / 2
+        yield blocks.ruled_row(line.text, Form.SOLID, self.ruling, self.x0, split, baseline,
+                               self._solid(line, x, baseline))
+        yield blocks.ruled_row(line.text, Form.BLANK, self.ruling, split, self.x1, baseline)
+        yield self._start(line, baseline, split + 1.5)

@@ -1,17 +1,18 @@
 """The size finder: one child's own name at six line heights on one page, to find by trying which fits.
 
-On every row the name stands once in dots, with white to write it again. Millimetres, y down.
+Over every row stand its height and the name, small and solid; the row itself is empty, to be written on. The model
+stands over the row and at its left end, where neither hand covers it. Millimetres, y down.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
 from namewright.letters.choice import LetterChoice
 from namewright.lines.fit import DoesNotFit
 from namewright.lines.forms import Form
-from namewright.lines.ruling import Ruling
+from namewright.lines.ruling import ALL_LINES, Ruling, print_ruling
 from namewright.lines.setting import SetLine, pen_width_mm
 from namewright.pages import blocks
 from namewright.pages.page import Furniture, Item, Page, checked
@@ -21,9 +22,14 @@ from namewright.units import number
 
 HEIGHTS = 6
 LEAST_MM, GREATEST_MM = 8.0, 60.0
-_LABEL_MM = 16.0
-_HEADER_MM, _CAPTION_MM, _FOOTER_MM = 17.0, 2.0, 7.0
+_HEADER_MM, _FOOTER_MM = 15.0, 7.0
 _NOTE_MM, _NOTE_STEP_MM = 1.5, 4.3
+_LABEL_MM = 24.0  # wider than any height in words
+_MODEL_MM = 2.8  # x-height of the small model
+_SMALL_PENCIL_MM = 0.4
+_CLEAR_MM = 1.5
+_LEAST_WRITING = 1.1  # of a row, in widths of the name: a child's letters run wide
+_MOST_SPREAD_MM = 9.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,43 +46,92 @@ class SizeSettings:
 def size_page(press: Press, name: str, label: str, settings: SizeSettings) -> Page:
     """Return the page: six heights in equal ratios, from 8 mm to the tallest that the page and the name allow.
 
-    Raises MissingLetters, or DoesNotFit for a name that is too wide even at the second smallest of them.
+    The page is turned where that lets a long name stand on taller lines. Raises MissingLetters, or
+    DoesNotFit for a name that is too wide for six different heights.
     """
-    sheet = sheet_of(settings.paper, binding=settings.binding)
     press = press.lettering(settings.letters)
-    words = captions(settings.language)
-    notes = press.wrapped(words["sizes.note"], sheet.room_width, _NOTE_MM)
-    room = sheet.foot - sheet.top_mm - _HEADER_MM - _FOOTER_MM - len(notes) * _NOTE_STEP_MM
-    rows = _rows(press, name, settings.ruling, sheet.room_width - _LABEL_MM, room)
+    model = _small(press, name)
+    upright, turned = (_layout(press, name, model, settings, turned) for turned in (False, True))
+    best = turned if turned.tallest > upright.tallest else upright
+    if not best.rows:
+        raise DoesNotFit(name, turned.needed_mm, turned.sheet.room_width)
+    sheet, words = best.sheet, captions(settings.language)
     items: list[Item] = [*blocks.text_with_name(press, words["sizes.owner"], label, sheet.left_mm, sheet.top_mm + 5.0)]
-    items += _ruled(press, rows, sheet, sheet.top_mm + _HEADER_MM)
-    text = [blocks.text_at(press, words["sizes.try"], sheet.left_mm, sheet.top_mm + 12.0)]
-    text += [blocks.text_at(press, line, sheet.left_mm, sheet.foot - _FOOTER_MM - (len(notes) - 1 - at) * _NOTE_STEP_MM,
-                            _NOTE_MM) for at, line in enumerate(notes)]
+    items += _ruled(press, best, model)
+    text = [blocks.text_at(press, words["sizes.try"], sheet.left_mm, sheet.top_mm + 11.0)]
+    text += [blocks.text_at(press, line, sheet.left_mm,
+                            sheet.foot - _FOOTER_MM - (len(best.notes) - 1 - at) * _NOTE_STEP_MM, _NOTE_MM)
+             for at, line in enumerate(best.notes)]
     text += blocks.check_bar(press, words["check"], sheet.left_mm, sheet.foot - 1.5)
     return checked(Page(sheet.width_mm, sheet.height_mm, (*items, Furniture(tuple(text))), outline=label))
 
 
-def _rows(press: Press, name: str, ruling: Ruling, width: float, height: float) -> list[SetLine]:
-    """Set the name at six heights, the tallest as tall as fits, down to the half millimetre."""
-    tallest = GREATEST_MM
-    while tallest >= 1.25 * LEAST_MM:
-        heights = [round(2 * LEAST_MM * (tallest / LEAST_MM) ** (step / (HEIGHTS - 1))) / 2 for step in range(HEIGHTS)]
-        lines = [press.case(replace(ruling.scaled_to(one), gap_mm=0.0)).line(name) for one in heights]
-        tall = sum(blocks.row_space(line.ruling, [line]).height_mm + _CAPTION_MM for line in lines)
-        if tall <= height and all(line.width_mm <= width for line in lines):
-            return lines
+def _small(press: Press, name: str) -> SetLine:
+    """Set the small model: close, since nobody writes between its letters; a school's font sets its own."""
+    pencil = _SMALL_PENCIL_MM if press.school_font is None else None
+    return press.case(print_ruling(_MODEL_MM), 0.0, pencil).line(name)
+
+
+@dataclass(frozen=True, slots=True)
+class _Layout:
+    """A sheet, upright or turned, with the rows that fit on it (none where not six different ones do)."""
+
+    sheet: Sheet
+    notes: tuple[str, ...]
+    rows: tuple[SetLine, ...]
+    needed_mm: float
+    spread: float
+
+    @property
+    def tallest(self) -> float:
+        return self.rows[-1].ruling.line_height_mm if self.rows else 0.0
+
+
+def _layout(press: Press, name: str, model: SetLine, settings: SizeSettings, turned: bool) -> _Layout:
+    """Set the name at six heights, the tallest as tall as fits, down to the half millimetre.
+
+    Paper without lines has none to choose among: here it gets them all.
+    """
+    sheet = sheet_of(settings.paper, landscape=turned, binding=settings.binding)
+    notes = press.wrapped(captions(settings.language)["sizes.note"], sheet.room_width, _NOTE_MM)
+    room = (sheet.foot - sheet.top_mm - _HEADER_MM - _FOOTER_MM - len(notes) * _NOTE_STEP_MM - _CLEAR_MM
+            - HEIGHTS * _over(model))
+    lined = replace(settings.ruling, gap_mm=0.0, lines=settings.ruling.lines or ALL_LINES)
+    tallest, needed = GREATEST_MM, 0.0
+    while len(heights := _heights(tallest)) == HEIGHTS:
+        rows = tuple(press.case(lined.scaled_to(one)).line(name) for one in heights)
+        needed, tall = _LEAST_WRITING * rows[-1].width_mm, _tall(rows)
+        if tall <= room and needed <= sheet.room_width:
+            return _Layout(sheet, notes, rows, needed, min(_MOST_SPREAD_MM, (room - tall) / (HEIGHTS - 1)))
         tallest -= 0.5
-    raise DoesNotFit(name, lines[-1].width_mm, width)
+    return _Layout(sheet, notes, (), needed, 0.0)
 
 
-def _ruled(press: Press, lines: list[SetLine], sheet: Sheet, y: float) -> Iterator[Item]:
-    x0 = sheet.left_mm + _LABEL_MM
-    for line in lines:
-        space = blocks.row_space(line.ruling, [line])
-        baseline = y + space.rise_mm
-        x = x0 + pen_width_mm(line.ruling) / 2
-        inks = blocks.letters_at(press, line, Form.DOTTED, x, baseline)
-        yield blocks.text_at(press, f"{number(line.ruling.line_height_mm)} mm", sheet.left_mm, baseline)
-        yield blocks.ruled_row(line.text, Form.DOTTED, line.ruling, x0, sheet.right_edge, baseline, inks)
-        y += space.height_mm + _CAPTION_MM
+def _over(model: SetLine) -> float:
+    """Return what the small model takes over a row."""
+    return model.rise_mm + model.drop_mm + 2 * _CLEAR_MM
+
+
+def _tall(rows: Sequence[SetLine]) -> float:
+    return sum(blocks.row_space(row.ruling, [row]).height_mm for row in rows)
+
+
+def _heights(tallest: float) -> list[float]:
+    """Return the different heights from the least to ``tallest``: whole millimetres, halves where those coincide."""
+    exact = [LEAST_MM * (tallest / LEAST_MM) ** (step / (HEIGHTS - 1)) for step in range(HEIGHTS)]
+    whole = sorted({float(round(one)) for one in exact})
+    return whole if len(whole) == HEIGHTS else sorted({round(2 * one) / 2 for one in exact})
+
+
+def _ruled(press: Press, layout: _Layout, model: SetLine) -> Iterator[Item]:
+    """Yield each height with its small model and the empty row under them."""
+    sheet = layout.sheet
+    x, y = sheet.left_mm + _LABEL_MM, sheet.top_mm + _HEADER_MM
+    for row in layout.rows:
+        base = y + _CLEAR_MM + model.rise_mm
+        yield blocks.text_at(press, f"{number(row.ruling.line_height_mm)} mm", sheet.left_mm, base)
+        yield from blocks.letters_at(press, model, Form.SOLID, x + pen_width_mm(model.ruling) / 2, base)
+        space = blocks.row_space(row.ruling, [row])
+        baseline = y + _over(model) + space.rise_mm
+        yield blocks.ruled_row(row.text, Form.BLANK, row.ruling, sheet.left_mm, sheet.right_edge, baseline)
+        y += _over(model) + space.height_mm + layout.spread

@@ -1,0 +1,188 @@
+"""Which parts of a child's sheet stand on which page, and how much air lies between them.
+
+One page where what is needed fits, with the air that the ruling has or with less: then a caption stands in the
+white under a row, and the white between two rows is still all that the ruling asks for. Else several pages, filled
+up with copying and writing from memory. The line height is never touched. Millimetres.
+
+Out of scope: what the parts look like (``sheet``) and which there are (``ladder``).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, field
+from itertools import groupby
+from typing import NamedTuple
+
+from namewright.lines.fit import DoesNotFit
+from namewright.pages.ladder import Part, in_order
+
+CAPTION_MM = 7.0
+FOLD_MM = 7.0
+_MOST_SPREAD_MM = 6.0
+_ROUND = (Part.COPY, Part.MEMORY)  # in turn, until the page is full
+_ORDER = tuple(Part)
+
+
+class TooTall(DoesNotFit):
+    """The rows that belong together are higher than a page."""
+
+    def __init__(self, name: str, needed_mm: float, room_mm: float) -> None:
+        super().__init__(name, needed_mm, room_mm)
+        self.args = (f"“{name}” needs {needed_mm:.0f} mm of height for its rows and the page has {room_mm:.0f} mm; "
+                     "choose a smaller line height or a larger paper",)
+
+
+class Block(NamedTuple):
+    """A part, with the rows of the name that it holds: all, unless they are too high for one page."""
+
+    part: Part
+    rows: tuple[int, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Heights:
+    """How high everything on a sheet is, in mm.
+
+    A row takes ``rise`` over its baseline and ``drop`` to the next row of its part; ``foot`` is what the last row
+    of a part takes. ``least_drop`` and ``least_foot`` are as little as these may be. ``over`` is the headroom that a
+    part's stroke marks add to each row; ``doubled`` tells that the model to copy has a row of its own.
+    """
+
+    room: float
+    rise: float
+    drop: float
+    foot: float
+    least_drop: float
+    least_foot: float
+    tiles: float
+    doubled: bool
+    over: Mapping[Part, float] = field(default_factory=dict)
+
+    def page(self, blocks: Sequence[Block], drop: float, foot: float) -> float:
+        """Return the height of blocks that stand on one page."""
+        return sum(CAPTION_MM + (FOLD_MM if part is Part.MEMORY else 0.0) + self.group(part, group, drop, foot)
+                   for part, group in grouped(blocks))
+
+    def group(self, part: Part, blocks: Sequence[Block], drop: float, foot: float) -> float:
+        """Return the height of a part's rows, its caption not counted."""
+        if part is Part.TILES:
+            return self.tiles
+        rows = sum(len(block.rows) for block in blocks) * (2 if part is Part.COPY and self.doubled else 1)
+        return rows * (self.rise + self.over.get(part, 0.0)) + (rows - 1) * drop + foot
+
+    def airy(self, blocks: Sequence[Block]) -> bool:
+        """Return whether blocks fit on one page with all the air that they may have."""
+        return self.page(blocks, self.drop, self.foot) <= self.room
+
+    def tight(self, blocks: Sequence[Block]) -> bool:
+        """Return whether blocks fit on one page with the least air under each part."""
+        return self.page(blocks, self.drop, self.least_foot) <= self.room
+
+
+@dataclass(frozen=True, slots=True)
+class Plan:
+    """A page to be: its blocks from top to bottom, what rows take (see ``Heights``), and ``spread`` over captions."""
+
+    blocks: tuple[Block, ...]
+    drop: float
+    foot: float
+    spread: float
+
+
+def grouped(blocks: Sequence[Block]) -> Iterator[tuple[Part, list[Block]]]:
+    """Yield each part with its blocks."""
+    for part, group in groupby(blocks, key=lambda block: block.part):
+        yield part, list(group)
+
+
+def planned(heights: Heights, rows: int, needed: Sequence[Part], wished: Sequence[Part], most: int | None,
+            ) -> list[Plan] | None:
+    """Plan a sheet for a name in ``rows`` rows; None where rows that belong together are higher than a page.
+
+    ``wished`` is added while there is room, then copying and memory in turn, until there are ``most`` parts to
+    write on in all (None: as many as fit).
+    """
+    filling = _Filling(heights, tuple(range(rows)), list(wished), most, sum(map(_is_written, needed)))
+    pages = _dealt(heights, [Block(part, filling.rows) for part in in_order(needed)])
+    plans = [_aired(heights, filling.filled(page)) for page in pages]
+    return [plan for plan in plans if plan] if all(plans) else None
+
+
+@dataclass
+class _Filling:
+    """What may still be added to the pages of a sheet, and how many parts to write on they have already."""
+
+    heights: Heights
+    rows: tuple[int, ...]
+    wished: list[Part]
+    most: int | None
+    written: int
+
+    def filled(self, page: list[Block]) -> list[Block]:
+        """Return a page with what is wished for, then with copying and memory in turn, while there is room."""
+        for part in tuple(self.wished):
+            if self._takes(page, part):
+                page = self._with(page, part)
+                self.written += _is_written(part)
+                self.wished.remove(part)
+        while any(self._takes(page, part) for part in _ROUND):
+            for part in _ROUND:
+                if self._takes(page, part):
+                    page = self._with(page, part)
+                    self.written += _is_written(part)
+        return page
+
+    def _takes(self, page: Sequence[Block], part: Part) -> bool:
+        full = self.most is not None and self.written >= self.most
+        return not (full and _is_written(part)) and self.heights.airy(self._with(page, part))
+
+    def _with(self, page: Sequence[Block], part: Part) -> list[Block]:
+        """Return a page with one more part; where a row of the name has a page to itself, that row's."""
+        rows = {block.rows for block in page}
+        return _sorted([*page, Block(part, rows.pop() if len(rows) == 1 and part in _ROUND else self.rows)])
+
+
+def _sorted(blocks: Sequence[Block]) -> list[Block]:
+    return sorted(blocks, key=lambda block: _ORDER.index(block.part))
+
+
+def _is_written(part: Part) -> bool:
+    return part not in (Part.MODEL, Part.TILES)
+
+
+def _dealt(heights: Heights, blocks: list[Block]) -> list[list[Block]]:
+    """Deal blocks onto pages in their order: with all air, unless less air saves a page."""
+    pieces = [piece for block in blocks for piece in _pieces(heights, block)]
+    airy, tight = _run(pieces, heights.airy), _run(pieces, heights.tight)
+    return tight if len(tight) < len(airy) else airy
+
+
+def _pieces(heights: Heights, block: Block) -> list[Block]:
+    """Return a block, or where it is higher than a page one for each row of the name."""
+    return [block] if heights.tight([block]) else [Block(block.part, (row,)) for row in block.rows]
+
+
+def _run(pieces: Sequence[Block], fits: Callable[[Sequence[Block]], bool]) -> list[list[Block]]:
+    pages: list[list[Block]] = [[]]
+    for piece in pieces:
+        if pages[-1] and not fits([*pages[-1], piece]):
+            pages.append([])
+        pages[-1].append(piece)
+    return pages
+
+
+def _aired(heights: Heights, blocks: list[Block]) -> Plan | None:
+    """Spread the blocks of a page over its room, or draw them together as far as they must be and may be."""
+    natural = heights.page(blocks, heights.drop, heights.foot)
+    least = heights.page(blocks, heights.drop, heights.least_foot)
+    if natural <= heights.room:
+        groups = len(list(grouped(blocks)))
+        return Plan(tuple(blocks), heights.drop, heights.foot, min(_MOST_SPREAD_MM, (heights.room - natural) / groups))
+    if least <= heights.room:
+        share = (heights.room - least) / (natural - least)
+        foot = heights.least_foot + share * (heights.foot - heights.least_foot)
+        return Plan(tuple(blocks), heights.drop, foot, 0.0)
+    if heights.page(blocks, heights.least_drop, heights.least_foot) <= heights.room:
+        return Plan(tuple(blocks), heights.least_drop, heights.least_foot, 0.0)
+    return None

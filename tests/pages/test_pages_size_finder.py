@@ -1,0 +1,128 @@
+"""The size finder: six empty rows of different heights, each with its height and a small model over it."""
+
+from __future__ import annotations
+
+from itertools import pairwise, product
+
+import pytest
+
+from namewright.letters.strokes import Bounds, join_bounds
+from namewright.lines.fit import DoesNotFit
+from namewright.lines.ink import Ink
+from namewright.lines.ruling import PRESETS, Line, preset
+from namewright.pages.page import Furniture, Guide, Page, Row
+from namewright.pages.paper import Paper
+from namewright.pages.press import Press
+from namewright.pages.sizes import SizeSettings, size_page
+from namewright.units import number
+
+NAMES = ("Bo", "Őrs", "Anja", "Peggy", "Marigold", "Gbémisọ́lá", "Christopherson", "Ana-Lucía Belmonte-Quiroga")
+RULINGS = ("us-3/4", "de-5", "fr-3", "uk-5", "es-4", "unlined")
+CASES = list(product(NAMES, RULINGS))
+
+
+def made(press: Press, name: str, ruling: str, paper: Paper = Paper.LETTER) -> Page:
+    return size_page(press, name, name, SizeSettings(preset(ruling), paper))
+
+
+def rows(page: Page) -> list[Row]:
+    return [item for item in page.items if isinstance(item, Row)]
+
+
+def lines_of(row: Row) -> dict[Line | None, float]:
+    return {item.line: item.y for item in row.items if isinstance(item, Guide)}
+
+
+def box_of(row: Row) -> Bounds:
+    return join_bounds(item.bounds() for item in row.items)
+
+
+def body(page: Page) -> list[Ink]:
+    """Return what stands over the rows: labels and models, not the heading."""
+    return [item for item in page.items if isinstance(item, Ink) and item.bounds()[3] > heading_foot(page)]
+
+
+def heading_foot(page: Page) -> float:
+    """Return how far down the sentence reaches that says what to do: the first of the furniture."""
+    return min((one.bounds()[1], one.bounds()[3]) for item in page.items if isinstance(item, Furniture)
+               for one in item.items)[1]
+
+
+@pytest.mark.parametrize(("name", "ruling"), CASES)
+def test_six_empty_rows_rise_in_whole_or_half_millimetres(press: Press, name: str, ruling: str) -> None:
+    """All six rows are empty and as high as the label over them says, each higher than the one before, from 8 mm on."""
+    page = made(press, name, ruling)
+    assert [row.form for row in rows(page)] == ["blank"] * 6
+    assert not any(isinstance(item, Ink) for row in rows(page) for item in row.items)
+    shape = preset(ruling)
+    bodies = [lines_of(row)[Line.BASE] - lines_of(row)[Line.MID] for row in rows(page)]
+    heights = [one * shape.line_height_mm / shape.x_height_mm for one in bodies]
+    assert heights[0] == pytest.approx(8)
+    assert all(above < below for above, below in pairwise(heights))
+    said = [[piece.fragment for piece in ink.pieces] for ink in body(page)]
+    labels = [said.index([piece.fragment for piece in press.text(f"{number(round(2 * high) / 2)} mm", 1.9).pieces])
+              for high in heights]
+    assert labels == sorted(labels)
+    assert all(2 * high == pytest.approx(round(2 * high), abs=1e-6) for high in heights)
+
+
+@pytest.mark.parametrize(("name", "ruling"), CASES)
+def test_every_row_has_its_height_and_a_small_model_over_it(press: Press, name: str, ruling: str) -> None:
+    """Over each row stand a label and, beside it, the name small; nothing touches anything else or a line.
+
+    Regression: labels such as “29.5 mm” ran into the ruling, and the larger rows were full of dots.
+    """
+    page = made(press, name, ruling)
+    boxes = sorted((box_of(row) for row in rows(page)), key=lambda box: box[1])
+    for above, below in pairwise([(0.0, 0.0, 0.0, heading_foot(page)), *boxes]):
+        here = [ink.bounds() for ink in body(page) if above[3] < ink.bounds()[3] < below[1]]
+        label = min(here)
+        model = join_bounds(box for box in here if box != label)
+        assert below[0] - 0.3 < label[0]
+        assert model[0] - label[2] > 3
+        assert model[2] < below[2]
+        assert 5 < model[3] - model[1] < 12
+        assert below[1] - max(label[3], model[3]) > 1
+        assert min(label[1], model[1]) - above[3] > 1
+
+
+@pytest.mark.parametrize("paper", Paper)
+@pytest.mark.parametrize(("name", "ruling"), CASES)
+def test_each_row_has_room_for_a_wide_hand(press: Press, name: str, ruling: str, paper: Paper) -> None:
+    """Every row is at least a tenth wider than the name set at its height, and the rows take most of the page."""
+    page = made(press, name, ruling, paper)
+    shape = preset(ruling)
+    for row in rows(page):
+        high = (lines_of(row)[Line.BASE] - lines_of(row)[Line.MID]) * shape.line_height_mm / shape.x_height_mm
+        x0, _, x1, _ = box_of(row)
+        assert x1 - x0 >= 1.1 * press.case(shape.scaled_to(high)).line(name).width_mm - 0.1
+    foot = max(box_of(row)[3] for row in rows(page))
+    assert foot > 0.75 * page.height_mm
+    notes = [one.bounds() for item in page.items if isinstance(item, Furniture) for one in item.items
+             if one.bounds()[1] > foot]
+    assert min(box[1] for box in notes) - foot > 1.5
+
+
+def test_a_long_name_gets_a_turned_page(press: Press) -> None:
+    """Where the turned page lets a name stand on taller lines it is turned; a short name stays upright."""
+    assert made(press, "Ana-Lucía Belmonte-Quiroga", "us-3/4").width_mm > 270
+    assert made(press, "Marigold", "us-3/4").width_mm < 220
+
+
+def test_paper_without_lines_gets_some_to_choose_among(press: Press) -> None:
+    """On plain paper no row could be told from another: the size finder draws all four lines."""
+    for row in rows(made(press, "Marigold", "unlined")):
+        assert set(lines_of(row)) == set(Line)
+
+
+def test_a_name_too_long_for_six_heights_is_told(press: Press) -> None:
+    """A name that does not fit even a turned page at six different heights is refused with both widths."""
+    with pytest.raises(DoesNotFit, match=r"needs \d+ mm and the widest row has 254 mm"):
+        made(press, "Maximiliana Wolframina Thornwickerly Belmonte", "us-3/4")
+
+
+def test_every_ruling_has_its_size_finder(press: Press) -> None:
+    """The page can be made on every ruling, bound or not."""
+    for ruling in PRESETS.values():
+        for binding in (False, True):
+            assert len(rows(size_page(press, "Peggy", "P", SizeSettings(ruling, binding=binding)))) == 6
