@@ -486,3 +486,22 @@ def test_marks_of_widely_spaced_letters_stay_on_the_page(press: Press, paper: Pa
     for page in practice_pages(press, "Ana María", "Ana María", settings):
         x0, _, x1, _ = join_bounds(item.bounds() for item in leaves(page.items))
         assert min(x0, page.width_mm - x1) >= 10
+
+
+def test_a_name_that_ends_in_a_point_ends_its_sentence(press: Press) -> None:
+    """“This page is for Ava B.” has one point, not two; a name without one gets the sentence's own."""
+    for label in ("Ava B.", "Ava"):
+        (page, *_) = practice_pages(press, "Ava", label, SheetSettings(preset("us-1/2")))
+        top = [item for item in page.items if isinstance(item, Ink) and not item.style.fill and item.bounds()[3] < 21]
+        sentence = captions("en")["owner"].format(name="Ava B").replace(" ", "") if label[-1] == "." else captions(
+            "en")["owner"].format(name="Ava").replace(" ", "")
+        assert sum(len(item.pieces) for item in top) == len(sentence)
+
+
+def test_the_check_of_a_page_counts_the_width_of_lines() -> None:
+    """A line or a box whose middle is inside reaches over the margin by half its width: that is a violation too."""
+    guide = Guide(Line.BASE, 20, 80, 10.1, Style(0.5))
+    tile = Tile(10.1, 20, 20, 20, "B", Style(0.4))
+    for item in (guide, tile):
+        with pytest.raises(PageError, match="margin"):
+            checked(Page(100, 100, (item,)))
