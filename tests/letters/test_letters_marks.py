@@ -20,7 +20,8 @@ def mark_boxes(letter: Letter) -> list[Bounds]:
         for stroke in mark.glyph.strokes))).bounds() for mark in letter.marks]
 
 
-@pytest.mark.parametrize("char", [*"áàâäãåāăėěőűñńćčżźýÿŵḿ", *"ÁÀÂÄÃÅĀĂĖĚŐŰÑŃĆČŻŹÝŸŴİ", *"ĥĺ"])
+@pytest.mark.parametrize("char", [*"áàâäãåāăėěőűñńćčżźýÿŵḿ", *"ÁÀÂÄÃÅĀĂĖĚŐŰÑŃĆČŻŹÝŸŴİ", *"ĥĺ",
+                                  "ŋ̀", "œ́", "ə̀"])
 def test_marks_above_stand_clear_over_the_middle(alphabet: Alphabet, char: str) -> None:
     """A mark above leaves white under it, as much over all letters (20 to 45 units), and stands over the letter."""
     letter = alphabet.letter(char)
