@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
+from fontTools.ttLib import TTFont
 
 from namewright.cli import main
 from namewright.lines.forms import Form
@@ -14,13 +15,13 @@ from namewright.lines.ink import Ink
 from namewright.lines.ruling import custom_ruling, preset
 from namewright.pages import blocks
 from namewright.pages.card import CardSettings, card_page
-from namewright.pages.page import Page, Row
+from namewright.pages.page import Guide, Page, Row
 from namewright.pages.press import Press
 from namewright.pages.sheet import SheetSettings, practice_pages
 from namewright.schoolfont.reading import load_font
 from namewright.schoolfont.shaping import Lettering
 from namewright.settings import Support
-from schoolfont.fontmaking import CAP, X, font_file
+from schoolfont.fontmaking import CAP, X, font_bytes, font_file, glyph_of
 
 pytest.importorskip("uharfbuzz")
 pytest.importorskip("shapely")
@@ -129,3 +130,24 @@ def test_words_that_need_our_own_letters_are_refused(words: list[str], said: str
     roster.write_text("Abi\n", encoding="utf-8")
     status = main(["sheets", str(roster), "-o", str(tmp_path / "out.pdf"), "--font", str(font_file(tmp_path)), *words])
     assert (status, said in capsys.readouterr().err) == (2, True)
+
+
+@pytest.mark.parametrize("ruling", ["us-5/8", "de-6", "uk-5"])
+def test_tails_deeper_than_their_zone_move_the_rows_apart(tmp_path: Path, ruling: str) -> None:
+    """A font whose tails reach far below our descender line keeps white between them and the row below."""
+    def spoil(font: TTFont) -> None:
+        font["glyf"]["p"] = glyph_of((100, -3 * X // 2, 180, X))
+
+    press = Press(school_font=Lettering(load_font(font_file(tmp_path, font_bytes(spoil)))))
+    (page, *_) = practice_pages(press, "Abp", "Abp", SheetSettings(preset(ruling), support=Support.FULL))
+    rows = [item for item in page.items if isinstance(item, Row)]
+    seen = 0
+    for row in rows:
+        inks = [leaf.bounds() for leaf in row.items if isinstance(leaf, Ink)]
+        foot = max((box[3] for box in inks), default=0.0)
+        below = [item.y for other in rows for item in other.items if isinstance(item, Guide)
+                 and other is not row and inks and item.y > min(box[1] for box in inks) + preset(ruling).pitch_mm * 0.9]
+        if below:
+            assert min(below) - foot > 1.0
+            seen += 1
+    assert seen >= 2
