@@ -12,10 +12,10 @@ from fontTools.ttLib import TTFont
 from namewright.cli import main
 from namewright.lines.forms import Form
 from namewright.lines.ink import Ink
-from namewright.lines.ruling import custom_ruling, preset
+from namewright.lines.ruling import Line, custom_ruling, preset
 from namewright.pages import blocks
 from namewright.pages.card import CardSettings, card_page
-from namewright.pages.page import Guide, Page, Row
+from namewright.pages.page import Furniture, Guide, Page, Row
 from namewright.pages.press import Press
 from namewright.pages.sheet import SheetSettings, practice_pages
 from namewright.schoolfont.reading import load_font
@@ -141,13 +141,14 @@ def test_tails_deeper_than_their_zone_move_the_rows_apart(tmp_path: Path, ruling
     press = Press(school_font=Lettering(load_font(font_file(tmp_path, font_bytes(spoil)))))
     (page, *_) = practice_pages(press, "Abp", "Abp", SheetSettings(preset(ruling), support=Support.FULL))
     rows = [item for item in page.items if isinstance(item, Row)]
+    captions = [one.bounds()[1] for item in page.items if isinstance(item, Furniture) for one in item.items]
     seen = 0
     for row in rows:
         inks = [leaf.bounds() for leaf in row.items if isinstance(leaf, Ink)]
-        foot = max((box[3] for box in inks), default=0.0)
-        below = [item.y for other in rows for item in other.items if isinstance(item, Guide)
-                 and other is not row and inks and item.y > min(box[1] for box in inks) + preset(ruling).pitch_mm * 0.9]
-        if below:
-            assert min(below) - foot > 1.0
+        base = next(item.y for item in row.items if isinstance(item, Guide) and item.line is Line.BASE)
+        others = [item.y for other in rows for item in other.items if isinstance(item, Guide)]
+        below = [y for y in (*captions, *others) if y > base + preset(ruling).descender_mm + 0.01]
+        if inks and below:
+            assert min(below) - max(box[3] for box in inks) > 0.5
             seen += 1
     assert seen >= 2
