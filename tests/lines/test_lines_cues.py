@@ -195,3 +195,21 @@ def test_arrows_go_with_the_stroke(press: Press, ruling: str) -> None:
                         way @ along / np.hypot(*way) / np.hypot(*along), -1, 1))))
             assert min(turns) < 30, char
             assert all(np.subtract(barb, tip) @ way < 0 for barb in (left, right)), char
+
+
+@pytest.mark.parametrize("ruling", ["us-3/4", "de-4", "fr-3", "uk-5", "us-1-1/8"])
+def test_cues_stay_in_the_room_of_their_row(press: Press, ruling: str) -> None:
+    """No number or arrow rises higher over the top line than the headroom that rows reserve, or sinks below the tails.
+
+    Marks over a letter have white of their own, and their cues stand beside them: letters with marks are left out.
+    """
+    lines = preset(ruling)
+    for char in "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789":
+        for spacing in (0.0, 0.4 * lines.x_height_mm):
+            maker = press.cues(lines, spacing)
+            _, cues = letter_cues(press, lines, char, spacing)
+            half = maker.number_mm / 2
+            heights = [y + by for _, (_, y) in cues.numbers for by in (-half, half)]
+            heights += [y for arrow in cues.arrows for _, y in arrow]
+            assert min(heights, default=0.0) >= -lines.line_height_mm - maker.headroom_mm - 1e-9, char
+            assert max(heights, default=0.0) <= lines.descender_mm + 1e-9, char
