@@ -223,3 +223,23 @@ def gap_above(line: SetLine, at: int) -> float:
     sides = [np.vstack([track(one.letter, one.x) for one in part]) for part in (line.letters[:at], line.letters[at:])]
     before, after = (side[side[:, 1] <= 0] for side in sides)
     return float(after[:, 0].min() - before[:, 0].max())
+
+
+@pytest.mark.parametrize("ruling", sorted(CASES))
+def test_a_name_with_room_is_set_as_it_is(ruling: str) -> None:
+    """Nothing is set tighter while its natural width fits; just below that it is, and only as far as it must."""
+    case = CASES[ruling]
+    natural, half = (case.line("Anneliese", tightness=tightness) for tightness in (0.0, 0.5))
+    assert fit_name("Anneliese", case, [natural.width_mm]).lines == (natural,)
+    assert fit_name("Anneliese", case, [natural.width_mm - 0.1]).lines == (half,)
+
+
+@pytest.mark.parametrize("ruling", sorted(CASES))
+def test_two_rows_on_a_turned_page_say_so(ruling: str) -> None:
+    """A name that takes two rows, too wide for the upright page, is given back with the page turned for it."""
+    case = CASES[ruling]
+    half = max(case.line(part, tightness=1.0).width_mm for part in ("Quillan", "Umberlee"))
+    fit = fit_name("Quillan Umberlee", case, [0.8 * half, 1.05 * half])
+    assert [line.text for line in fit.lines] == ["Quillan", "Umberlee"]
+    assert fit.turned
+    assert not fit_name("Quillan Umberlee", case, [1.05 * half, 1.1 * half]).turned

@@ -58,3 +58,12 @@ def test_no_room_is_told() -> None:
 def test_no_row_is_empty() -> None:
     """However narrow the room, every row has a letter. Delete the mark above when that is mended."""
     assert all(row for row in tile_rows("aaaa aaaa a", 60).rows)
+
+
+@given(WORDS, ROOMS)
+def test_boxes_are_as_large_as_the_row_allows(name: str, room: float) -> None:
+    """Where a box is smaller than a tile needs, the widest row fills the room, to a tenth of a millimetre a box."""
+    tiles = tile_rows(name, room)
+    if tiles.box_mm < 26:
+        widest = max(tiles.rows, key=len)
+        assert room - tiles.row_width(widest) <= 0.1 * len(widest) + 1e-6
