@@ -23,20 +23,29 @@ from namewright.pages.sizes import SizeSettings, size_page
 HERE = Path(__file__).parent
 DPI = 80
 PRESS = Press()
-ALPHABET = ("Aa Bb Cc Dd Ee Ff Gg", "Hh Ii Jj Kk Ll Mm Nn", "Oo Pp Qq Rr Ss Tt Uu", "Vv Ww Xx Yy Zz")
+ALPHABET = ("Aa Bb Cc Dd", "Ee Ff Gg Hh", "Ii Jj Kk Ll", "Mm Nn Oo", "Pp Qq Rr Ss", "Tt Uu Vv", "Ww Xx Yy Zz",
+            "12345 67890", "Éé Ññ Őő Ąą")
+CUED = ("ABCDEFG", "HIJKLMN", "OPQRSTU", "VWXYZ", "abcdefghij", "klmnopqrs", "tuvwxyz", "0123456789", "ÉÑŐÅĄ",
+        "éñőåąçễ")
+SMALL = ("ABDEFGHIJKMNPQRTXY", "abdefghijkmnpqrtxy")
 # The commonest pairs of tests/outside/test_letters_spacing.py, and those that are hardest to set.
 PAIRS = ("an ar el in ri er na on en ie", "ne li le ia re Ma la or ll nd", "ra il et is ha al nn ta ni ma",
          "th tt da ic te ce ol rl es he", "st Ro de ey at se Al ro ti Sh", "rn cl AV To Ty LT ii oo vv Ky")
 
 
 def rows(lines: Iterable[tuple[str, Ruling, Form | None]], press: Press = PRESS, gap: float = 1.0) -> Page:
-    """Return lines of text on their rulings; a form of None is the model with its stroke marks."""
+    """Return lines of text on their rulings; a form of None is the model with its stroke marks.
+
+    Raises ValueError for a line that does not fit: a proof that is cut off proves nothing.
+    """
     sheet = sheet_of(Paper.A4)
     items: list[Item] = []
     y = sheet.top_mm
     for text, ruling, form in lines:
         spacing = 0.4 * ruling.x_height_mm if form is None else 0.2 * ruling.x_height_mm * (form is Form.HOLLOW)
         line = press.case(ruling, round(spacing, 2)).line(text)
+        if line.width_mm > sheet.right_edge - sheet.left_mm - 5.0:
+            raise ValueError(f"“{text}” is {line.width_mm:.0f} mm wide")
         maker = press.cues(ruling, round(spacing, 2))
         y += maker.headroom_mm if form is None else 0.0
         space = blocks.row_space(ruling, [line])
@@ -78,8 +87,9 @@ def main() -> None:
     pictures = [
         *alphabets(),
         ("spacing", rows(((text, preset("de-5"), Form.SOLID) for text in PAIRS), gap=6.0)),
-        ("cues", rows([(text, preset("us-3/4"), None) for text in
-                       ("ABCDEFG", "HIJKLMN", "OPQRSTU", "VWXYZ", "abcdefghi", "jklmnopqr", "stuvwxyz")], gap=-4.0)),
+        ("cues", rows([(text, preset("us-3/4"), None) for text in CUED], gap=-4.0)),
+        ("cues-small", rows([(text, preset(ruling), None) for ruling in ("us-3/8", "de-4", "fr-3", "uk-5")
+                             for text in SMALL], gap=-1.0)),
         ("variants", variants()),
         ("ladder", practice_pages(PRESS, "Marigold", "Marigold", replace(sheet, ladder=rungs))[0]),
         ("size-finder", size_page(PRESS, "Marigold", "Marigold", SizeSettings(preset("us-3/4")))),

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from string import ascii_letters
 
 import numpy as np
 import pytest
@@ -21,7 +22,7 @@ PLAIN = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZéñŠ"
 
 @pytest.mark.parametrize("name", ["us-3/4", "de-6", "us-1"])
 def test_cues_are_where_they_may_be(alphabet: Alphabet, name: str) -> None:
-    """Every stroke has its start dot; a number touches neither a stroke nor a printed line nor another number."""
+    """Every stroke but a dot has its start ring; a number touches neither a stroke nor a printed line nor a number."""
     ruling = preset(name)
     side = (PENCIL_MM + pen_width_mm(ruling)) / 2 + 0.2 * ruling.x_height_mm
     maker = CueMaker(alphabet, ruling, pens_for(ruling), side)
@@ -30,7 +31,7 @@ def test_cues_are_where_they_may_be(alphabet: Alphabet, name: str) -> None:
     for char in PLAIN:
         letter = case.line(char).letters[0].letter
         cues = maker.cues(letter)
-        assert cues.starts == tuple(stroke.start for stroke in letter.strokes)
+        assert cues.starts == tuple(stroke.start for stroke in letter.strokes if not stroke.is_dot)
         tracks = np.array([point for stroke in letter.strokes for point in evenly(flatten(stroke.segments, 0.01), 200)])
         for count, (x, y) in cues.numbers:
             assert 1 <= count <= len(letter.strokes)
@@ -63,7 +64,7 @@ def test_no_cue_hides_anything(alphabet: Alphabet, height: float) -> None:
     """
     for name in ("us-3/4", "de-5", "fr-3", "uk-5"):
         ruling = preset(name).scaled_to(height)
-        pen = pen_width_mm(ruling)
+        pen, ring = pen_width_mm(ruling), pens_for(ruling).start_mm / 2
         maker = CueMaker(alphabet, ruling, pens_for(ruling), (PENCIL_MM + pen) / 2 + 0.2 * ruling.x_height_mm)
         case = Typecase(alphabet, ruling)
         for char in alphabet.glyphs:
@@ -73,16 +74,16 @@ def test_no_cue_hides_anything(alphabet: Alphabet, height: float) -> None:
             boxes = [(x - 0.3 * maker.number_mm, y - 0.5 * maker.number_mm, x + 0.3 * maker.number_mm,
                       y + 0.5 * maker.number_mm) for _, (x, y) in cues.numbers]
             shafts = [np.array(evenly(list(arrow[:2]), 30) + evenly(list(arrow[2:]), 10)) for arrow in cues.arrows]
-            starts = np.array(cues.starts)
+            starts = np.array(cues.starts or [(-1e6, -1e6)])
             for box in boxes:
                 assert _outside(tracks, box) >= pen / 2, (name, char)
-                assert _outside(starts, box) >= 0.85 * pen, (name, char)  # a start dot is 1.7 pens wide
+                assert _outside(starts, box) >= ring, (name, char)
                 for line in ruling.lines:
                     assert not box[1] < -ruling.height_of(line) < box[3], (name, char)
             for count, shaft in enumerate(shafts):
                 apart = np.hypot(*(tracks[:, None, :] - shaft[None, :, :]).transpose(2, 0, 1)).min()
                 assert apart >= pen / 2, (name, char)
-                assert np.hypot(*(starts[:, None] - shaft[None]).transpose(2, 0, 1)).min() >= 0.85 * pen, (name, char)
+                assert np.hypot(*(starts[:, None] - shaft[None]).transpose(2, 0, 1)).min() >= ring, (name, char)
                 assert all(_outside(shaft, box) > 0 for box in boxes), (name, char)
                 for other in shafts[:count]:
                     away = np.hypot(*(other[:, None, :] - shaft[None, :, :]).transpose(2, 0, 1)).min()
@@ -109,24 +110,67 @@ def assert_nearest(letter: InkLetter, cues: Cues, what: str) -> None:
         assert all(math.dist(at, other) > math.dist(at, own) for other in others), what
 
 
-def test_few_cues_are_left_away_and_none_misleads(press: Press) -> None:
-    """Over all letters and rulings, set as close as names ever are, 98 in 100 numbers and arrows have a place."""
-    strokes = tracks = numbers = arrows = 0
+def assert_none_misleads(press: Press, letter: InkLetter, cues: Cues, what: str) -> None:
+    """Assert that a letter's numbers are all there, or its base's, or none, and that each reads with its own arrow."""
+    base = len(press.alphabet.letter(letter.cluster).base.strokes)
+    assert len(cues.numbers) in (0, base, len(letter.strokes)), what
+    assert [number for number, _ in cues.numbers] == list(range(1, len(cues.numbers) + 1)), what
+    assert_nearest(letter, cues, what)
+    drawn = [number for number, _ in cues.numbers if not letter.strokes[number - 1].is_dot]
+    if len(cues.arrows) == len(drawn):
+        own = dict(zip(drawn, cues.arrows, strict=True))
+        for number, at in cues.numbers:
+            others = [_to_arrow(at, arrow) for other, arrow in own.items() if other != number]
+            if number in own and others:
+                assert _to_arrow(at, own[number]) < min(others), what
+
+
+def _to_arrow(at: tuple[float, float], arrow: tuple[tuple[float, float], ...]) -> float:
+    return float(np.hypot(*(np.array(evenly(list(arrow[:2]), 60)) - at).T).min())
+
+
+def test_cues_are_left_away_seldom_and_none_misleads(press: Press) -> None:
+    """Over all letters and rulings, set as close as names ever are, 93 in 100 numbers have a place."""
+    strokes = numbers = 0
     for ruling in PRESETS.values():
         for char in press.alphabet.glyphs:
             letter, cues = letter_cues(press, ruling, char)
-            assert_nearest(letter, cues, f"{ruling.name} {char}")
-            strokes, tracks = strokes + len(letter.strokes), tracks + sum(not one.is_dot for one in letter.strokes)
-            numbers, arrows = numbers + len(cues.numbers), arrows + len(cues.arrows)
-    assert numbers >= 0.98 * strokes
-    assert arrows >= 0.98 * tracks
+            assert_none_misleads(press, letter, cues, f"{ruling.name} {char}")
+            strokes, numbers = strokes + len(letter.strokes), numbers + len(cues.numbers)
+    assert numbers >= 0.93 * strokes
+
+
+def test_plain_letters_set_wide_have_all_their_cues(press: Press) -> None:
+    """Set wide, as on most sheets, every plain letter has every number on nearly every ruling."""
+    lost, arrows, drawn = [], 0, 0
+    for ruling in PRESETS.values():
+        for char in ascii_letters:
+            letter, cues = letter_cues(press, ruling, char, round(0.4 * ruling.x_height_mm, 2))
+            assert_none_misleads(press, letter, cues, f"{ruling.name} {char}")
+            drawn, arrows = drawn + sum(not one.is_dot for one in letter.strokes), arrows + len(cues.arrows)
+            lost += [] if len(cues.numbers) == len(letter.strokes) else [(ruling.name, char)]
+    assert len(lost) <= 2, lost
+    assert arrows >= 0.98 * drawn
+
+
+@pytest.mark.parametrize("ruling", PRESETS)
+@pytest.mark.parametrize("char", "ABDEFMNPR5")
+def test_strokes_that_start_together_are_told_apart(press: Press, ruling: str, char: str) -> None:
+    """Where the first two strokes leave one point, each number reads with its own arrow."""
+    _, cues = letter_cues(press, PRESETS[ruling], char, round(0.4 * PRESETS[ruling].x_height_mm, 2))
+    if len(cues.arrows) < len(cues.numbers):
+        return  # held by the test of all plain letters: few, and an arrow that is missing cannot be taken for another
+    for number, other in ((0, 1), (1, 0)):
+        at = cues.numbers[number][1]
+        assert _to_arrow(at, cues.arrows[number]) < _to_arrow(at, cues.arrows[other])
 
 
 @pytest.mark.parametrize("ruling", ["us-3/4", "de-4", "fr-3", "uk-5"])
 def test_numbers_set_wide_do_not_mislead(press: Press, ruling: str) -> None:
     """The same where letters are set wider for their cues, as on most sheets."""
     for char in press.alphabet.glyphs:
-        assert_nearest(*letter_cues(press, preset(ruling), char, 0.25 * preset(ruling).x_height_mm), char)
+        letter, cues = letter_cues(press, preset(ruling), char, 0.25 * preset(ruling).x_height_mm)
+        assert_none_misleads(press, letter, cues, char)
 
 
 def shape_of(cues: Cues, number_mm: float, x: float) -> tuple[list[tuple[float, float, float, float]], np.ndarray]:
@@ -177,23 +221,19 @@ def test_cues_are_inked_where_their_letter_stands(press: Press) -> None:
 
 @pytest.mark.parametrize("ruling", ["us-3/4", "de-4"])
 def test_arrows_go_with_the_stroke(press: Press, ruling: str) -> None:
-    """Every arrow runs the way its stroke runs at the nearest point, to 30°, and its barbs are behind its tip."""
+    """Every arrow runs the way a stroke runs right beside it, to 30°, and its barbs are behind its tip."""
+    beside = 0.4 * preset(ruling).x_height_mm
     for char in press.alphabet.glyphs:
         letter, cues = letter_cues(press, preset(ruling), char, 3.0)
         tracks = [np.array(evenly(flatten(stroke.segments, 0.01), 200)) for stroke in letter.strokes
                   if not stroke.is_dot]
+        points = np.vstack([track[:-1] for track in tracks] or [np.zeros((0, 2))])
+        ways = np.vstack([np.diff(track, axis=0) for track in tracks] or [np.zeros((0, 2))])
         for tail, tip, left, _, right in cues.arrows:
             way = np.subtract(tip, tail)
-            middle = np.add(tail, tip) / 2
-            turns = []
-            for track in tracks:
-                apart = np.hypot(*(track - middle).T)
-                at = min(int(apart.argmin()), 198)
-                along = track[at + 1] - track[at]
-                if apart.min() < 0.5 * preset(ruling).x_height_mm:
-                    turns.append(math.degrees(math.acos(np.clip(
-                        way @ along / np.hypot(*way) / np.hypot(*along), -1, 1))))
-            assert min(turns) < 30, char
+            near = np.hypot(*(points - np.add(tail, tip) / 2).T) < beside
+            cosines = ways[near] @ way / np.hypot(*way) / np.hypot(*ways[near].T)
+            assert cosines.max() > math.cos(math.radians(30)), char
             assert all(np.subtract(barb, tip) @ way < 0 for barb in (left, right)), char
 
 

@@ -67,7 +67,9 @@ def _hollow_mm(pens: Pens) -> float:
 def _dotted(strokes: Sequence[Stroke], shift: float, bench: Bench) -> Shape:
     width = bench.pens.dot_mm * bench.scale
     places = dots(strokes, bench.pens.pitch_mm)
-    return union(disc((shift + x * bench.scale, -y * bench.scale), width) for x, y in places)
+    points = [bench.units(stroke, shift) for stroke in strokes if stroke.is_dot]
+    return union([*(disc((shift + x * bench.scale, -y * bench.scale), width) for x, y in places),
+                  widened(points, DOT_SCALE * width)])
 
 
 def _inked(strokes: Sequence[Stroke], shift: float, bench: Bench, pen_mm: float, dot_mm: float) -> Shape:

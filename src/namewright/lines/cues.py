@@ -1,32 +1,37 @@
-"""Stroke cues for a model: a start dot, the number of the stroke, and an arrow in the direction of travel.
+"""Stroke cues for a model: a start ring, the number of the stroke, and an arrow in the direction of travel.
 
-Millimetres, y down, about the letter's own origin. A cue is placed only where it is free: a number touches no
-stroke, no printed guide line and no other cue, and stands nearer to its own start than to any other; an arrow
-touches no stroke and no other cue. Cues are worked out letter by letter, inside the white that belongs to the
-letter, so that neighbours never meet.
+Millimetres, y down, about the letter's own origin. A cue is placed only where it is free, and only where it cannot
+mislead: a number stands nearer to its own start than to any other, and nearer to its own arrow than to any other,
+for two strokes often start at one place (``clearance``). The numbers of a letter are all there, or those of its
+base without its marks, or none: a letter that shows 1 and 3 teaches a gap. Cues are worked out letter by letter,
+inside the white that belongs to the letter, so that neighbours never meet.
 """
 
 from __future__ import annotations
 
 import itertools
 import math
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 
-from namewright.letters.alphabet import Alphabet
-from namewright.letters.strokes import Bounds, Point, Stroke, evenly, flatten
+from namewright.letters.alphabet import Alphabet, upright
+from namewright.letters.strokes import Point, Stroke, evenly, flatten
+from namewright.lines.clearance import CLEAR_MM, FLAT_MM, Arrow, Cue, Taken, shaft
 from namewright.lines.forms import Form, Inkwell, Pens
 from namewright.lines.ink import DARK, WHITE, Fragment, Ink, Piece, Style, dot_fragment, stroke_fragment
-from namewright.lines.ruling import Line, Ruling, print_ruling
+from namewright.lines.ruling import Ruling, print_ruling
 from namewright.lines.setting import InkLetter, SetLine, Typecase
 
-_CLEAR_MM = 0.2
-_FLAT_MM = 0.02
 # Where a number may stand: how far from its start, the nearest first, and at what turn from the direction of travel,
 # behind the start first. The turns that most letters take come first, so that their numbers stand alike.
 _NUMBER_RINGS = (1.0, 1.1, 1.25, 1.4, 1.6, 1.8, 2.0, 2.25, 2.5)
 _NUMBER_TURNS = (180, 135, 225, 100, 260, 70, 290, 40, 320,
                  165, 195, 150, 210, 120, 240, 85, 275, 55, 305, 25, 335, 10, 350)
+# How far a cue may be from its best place before another is better, in heights of a number; found by trial.
+_TURN_COST, _FAR_COST, _SHORT_COST, _TOGETHER = 0.4, 0.3, 0.3, 0.35
+
+
+_STRAIGHT = 0.9  # least chord of a stretch that an arrow goes beside, to its way: round a tight hook none is true
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,7 +40,21 @@ class Cues:
 
     starts: tuple[Point, ...]
     numbers: tuple[tuple[int, Point], ...]
-    arrows: tuple[tuple[Point, ...], ...]
+    arrows: tuple[Arrow, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class _Look:
+    """How long to look for places: so many numbers and arrows for a stroke, and so many pairs of them tried."""
+
+    numbers: int
+    arrows: int
+    tries: int
+    bare: bool = False  # whether a number may stand without an arrow
+
+
+_QUICK = _Look(8, 6, 100)  # enough for most letters
+_LOOKS = (_QUICK, _Look(32, 30, 1500), _Look(24, 12, 1500, bare=True), _Look(32, 0, 300, bare=True))
 
 
 @dataclass
@@ -60,10 +79,10 @@ class CueMaker:
     @property
     def headroom_mm(self) -> float:
         """Return the height over the top line that numbers may use."""
-        return self.number_mm + 0.85 * self.pens.model_mm + 2 * _CLEAR_MM
+        return self.number_mm + self.pens.start_mm / 2 + 2 * CLEAR_MM
 
     def cues(self, letter: InkLetter) -> Cues:
-        """Return the cues of a letter. A number or arrow for which there is no room is left away."""
+        """Return the cues of a letter; what has no place that is free and plain is left away."""
         if letter.cluster not in self._cues:
             self._cues[letter.cluster] = self._work_out(letter)
         return self._cues[letter.cluster]
@@ -75,20 +94,20 @@ class CueMaker:
         arrows: list[Piece] = []
         for placed in line.letters:
             cues = self.cues(placed.letter)
-            starts.append(Piece(placed.x, 0.0, dot_fragment(cues.starts)))
+            if cues.starts:
+                starts.append(Piece(placed.x, 0.0, dot_fragment(cues.starts)))
             numbers += [Piece(placed.x + x, y, self._digit(number)) for number, (x, y) in cues.numbers]
             if cues.arrows:
                 arrows.append(Piece(placed.x, 0.0, stroke_fragment(_polyline(points) for points in cues.arrows)))
-        pen = self.pens.model_mm
         thin = max(0.22, 0.12 * self.number_mm)
-        inks = [Ink(Style(1.7 * pen), tuple(starts)), Ink(Style(0.95 * pen, WHITE), tuple(starts))]
-        inks += [Ink(Style(thin, DARK), tuple(pieces)) for pieces in (arrows, numbers) if pieces]
-        return tuple(inks)
+        return tuple(Ink(style, tuple(pieces)) for style, pieces in (
+            (Style(self.pens.start_mm), starts), (Style(self.pens.start_hole_mm, WHITE), starts),
+            (Style(thin, DARK), arrows), (Style(thin, DARK), numbers)) if pieces)
 
     def _digit(self, number: int) -> Fragment:
-        """Return the fragment of a number, centred on its origin."""
+        """Return the fragment of a number, centred on its origin, in its usual form: a bare 1 would be a stroke."""
         if number not in self._digits:
-            case = Typecase(self.alphabet, print_ruling(self.number_mm / 1.75), pencil_mm=0.1)
+            case = Typecase(upright(), print_ruling(self.number_mm / 1.75), pencil_mm=0.1)
             line = case.line(str(number))
             x0, y0, x1, y1 = line.bounds
             strokes = [stroke.map(lambda p, x=item.x: (p[0] + x - (x0 + x1) / 2, p[1] - (y0 + y1) / 2))  # type: ignore[misc]
@@ -97,147 +116,125 @@ class CueMaker:
         return self._digits[number]
 
     def _work_out(self, letter: InkLetter) -> Cues:
-        taken = _Taken(self, letter)
-        numbers: list[tuple[int, Point]] = []
-        arrows: list[tuple[Point, ...]] = []
-        for count, stroke in enumerate(letter.strokes, 1):
-            centre = next((at for at in self._number_places(stroke)
-                           if taken.is_nearest(stroke.start, at) and taken.number_fits(at)), None)
-            if centre is not None:
-                numbers.append((count, centre))
-                taken.add_box(taken.number_box(centre))
+        """Return cues for every stroke, else for the base alone, else arrows without numbers.
+
+        A dot has no ring: it is solid, as a child presses it.
+        """
+        taken = Taken(letter, self.ruling, self.pens.model_mm, self.pens.start_mm, self.number_mm, self.side_mm,
+                      self.headroom_mm)
+        base = len(self.alphabet.letter(letter.cluster).base.strokes)
+        found = self._placed(taken, letter.strokes, (), (_QUICK,))
+        if found is None:
+            found = self._placed(taken, letter.strokes[:base], (), _LOOKS)
+            if found:
+                found = self._placed(taken, letter.strokes, found, _LOOKS) or found
+        arrows = [cue.arrow for cue in found if cue.arrow] if found else self._arrows_alone(taken, letter.strokes)
+        return Cues(tuple(stroke.start for stroke in letter.strokes if not stroke.is_dot),
+                    tuple((count, cue.number) for count, cue in enumerate(found or (), 1)), tuple(arrows))
+
+    def _placed(self, taken: Taken, strokes: Sequence[Stroke], placed: tuple[Cue, ...],
+                looks: Sequence[_Look]) -> tuple[Cue, ...] | None:
+        """Return cues for strokes, those that have theirs first; None where no look finds a way for all to stand."""
+        for look in looks:
+            choices = [self._choices(taken, stroke, look) for stroke in strokes[len(placed):]]
+            if found := _place(choices, taken, placed, itertools.repeat(None, look.tries)):
+                return found
+        return None
+
+    def _arrows_alone(self, taken: Taken, strokes: Sequence[Stroke]) -> list[Arrow]:
+        """Return the arrows that stand together where the numbers do not: they still tell the way."""
+        placed: list[Arrow] = []
+        for stroke in strokes:
             if not stroke.is_dot:
-                arrow = next((points for points in self._arrow_places(stroke) if taken.arrow_fits(points)), None)
-                if arrow is not None:
-                    arrows.append(arrow)
-                    taken.add_points(arrow)
-        return Cues(tuple(stroke.start for stroke in letter.strokes), tuple(numbers), tuple(arrows))
+                free = (arrow for _, arrow in self._arrow_places(stroke) if taken.arrow_is_free(arrow))
+                placed += itertools.islice((arrow for arrow in free if taken.are_apart(arrow, placed)), 1)
+        return placed
 
-    def _number_places(self, stroke: Stroke) -> Iterator[Point]:
-        """Yield places for a number round a start, the nearest first, behind the start before beside it."""
+    def _choices(self, taken: Taken, stroke: Stroke, look: _Look) -> list[Cue]:
+        """Return ways to mark one stroke that are free of ink, the best first; a dot has no arrow."""
+        numbers = list(itertools.islice(((cost, at) for cost, at in self._number_places(stroke)
+                                         if taken.number_is_free(stroke.start, at)), look.numbers))
+        if stroke.is_dot:
+            return [Cue(at, (), (), cost) for cost, at in numbers]
+        arrows = itertools.islice(((cost, arrow) for cost, arrow in self._arrow_places(stroke)
+                                   if taken.arrow_is_free(arrow)), look.arrows)
+        cues = [Cue(at, arrow, along, near + far + _TOGETHER * math.dist(at, arrow[0]))
+                for far, arrow in arrows for along in (shaft(arrow),) for near, at in numbers]
+        bare = [Cue(at, (), (), cost) for cost, at in numbers] if look.bare else []
+        return [*sorted(cues, key=lambda cue: cue.cost), *bare]
+
+    def _number_places(self, stroke: Stroke) -> Iterator[tuple[float, Point]]:
+        """Yield places for a number round a start with their cost, the nearest first, behind before beside it."""
         (x, y), heading = stroke.start, _heading(stroke)
-        free = 0.85 * self.pens.model_mm + _CLEAR_MM
+        free = self.pens.start_mm / 2 + CLEAR_MM
         across, along = free + 0.3 * self.number_mm, free + 0.5 * self.number_mm
-        for ring, turn in itertools.product(_NUMBER_RINGS, _NUMBER_TURNS):
+        for ring, (turned, turn) in itertools.product(_NUMBER_RINGS, enumerate(_NUMBER_TURNS)):
             angle = heading + math.radians(turn)
-            yield (x + ring * across * math.cos(angle), y + ring * along * math.sin(angle))
+            cost = (ring - 1) * along + _TURN_COST * self.number_mm * turned / len(_NUMBER_TURNS)
+            yield cost, (x + ring * across * math.cos(angle), y + ring * along * math.sin(angle))
 
-    def _arrow_places(self, stroke: Stroke) -> Iterator[tuple[Point, ...]]:
-        """Yield arrows beside a stroke, those near its start first, at last those that reach over its end."""
-        track = flatten(stroke.segments, _FLAT_MM)
+    def _arrow_places(self, stroke: Stroke) -> Iterator[tuple[float, Arrow]]:
+        """Yield arrows beside a stroke with their cost, those near its start first, at last over its end.
+
+        None begins farther along the stroke than an x-height: there it would speak of another part.
+        """
+        track = flatten(stroke.segments, FLAT_MM)
         length = sum(math.dist(a, b) for a, b in itertools.pairwise(track))
-        steps = max(8, min(60, round(length / (0.06 * self.ruling.x_height_mm))))
+        x_height = self.ruling.x_height_mm
+        steps = max(8, min(60, round(length / (0.06 * x_height))))
         points = evenly(track, steps)
-        for share, least in ((0.42, 1.6), (0.24, 1.2), (0.15, 0.9)):
-            reach_mm = max(least, share * self.ruling.x_height_mm)
+        for short, (share, least) in enumerate(((0.42, 1.6), (0.24, 1.2), (0.15, 0.9))):
+            reach_mm = max(least, share * x_height)
             reach = max(1, min(steps, round(reach_mm * steps / length)))
-            for begin in range(0, max(1, min(steps - reach, steps * 3 // 4)) + 1, max(1, steps // 16)):
-                yield from self._beside(points[begin], points[min(begin + reach, steps)], reach_mm)
+            last = min(steps - reach, steps * 3 // 4, int(x_height * steps / length))
+            for begin in range(0, max(1, last) + 1, max(1, steps // 16)):
+                cost = self.number_mm * _SHORT_COST * short + _FAR_COST * begin * length / steps
+                ends = points[begin], points[min(begin + reach, steps)]
+                if math.dist(*ends) >= _STRAIGHT * reach * length / steps:
+                    yield from self._beside(*ends, reach_mm, cost)
         (ax, ay), (bx, by) = points[-2:]
         ux, uy = (bx - ax) * steps / length, (by - ay) * steps / length
         for share, least in ((0.24, 1.2), (0.15, 0.9)):  # beside a short bar a stem leaves no room for all of an arrow
-            reach_mm = max(least, share * self.ruling.x_height_mm)
+            reach_mm = max(least, share * x_height)
             for over in (0.25 * reach_mm, 0.5 * reach_mm, 0.75 * reach_mm):
                 tip = (bx + over * ux, by + over * uy)
-                yield from self._beside((tip[0] - reach_mm * ux, tip[1] - reach_mm * uy), tip, reach_mm)
+                cost = self.number_mm * _SHORT_COST * 3 + over
+                yield from self._beside((tip[0] - reach_mm * ux, tip[1] - reach_mm * uy), tip, reach_mm, cost)
 
-    def _beside(self, begin: Point, end: Point, reach_mm: float) -> Iterator[tuple[Point, ...]]:
+    def _beside(self, begin: Point, end: Point, reach_mm: float, cost: float) -> Iterator[tuple[float, Arrow]]:
         """Yield arrows on either side of the way from ``begin`` to ``end``, the nearest first."""
         for away in (1.0, 1.4, 1.9):
-            offset = away * (self.pens.model_mm / 2 + _CLEAR_MM + 0.05 * self.ruling.x_height_mm)
+            offset = away * (self.pens.model_mm / 2 + CLEAR_MM + 0.05 * self.ruling.x_height_mm)
             for side in (-1.0, 1.0):
-                yield _arrow(begin, end, side * offset, reach_mm)
+                yield cost + (away - 1) * offset, _arrow(begin, end, side * offset, reach_mm)
 
 
-class _Taken:
-    """What a letter's cues must keep clear of."""
+def _place(choices: Sequence[Sequence[Cue]], taken: Taken, placed: tuple[Cue, ...],
+           left: Iterator[None]) -> tuple[Cue, ...] | None:
+    """Return ``placed`` and a cue from each list, the first lists' best first, going back where one finds no place.
 
-    def __init__(self, maker: CueMaker, letter: InkLetter) -> None:
-        self.maker = maker
-        self.reach = maker.pens.model_mm / 2 + _CLEAR_MM
-        self.ink = [point for stroke in letter.strokes for point in _samples(stroke, self.reach)]
-        self.starts = [stroke.start for stroke in letter.strokes]
-        self.boxes: list[Bounds] = []
-        self.points: list[Point] = []
-        x0, _, x1, _ = letter.bounds
-        ruling = maker.ruling
-        self.left, self.right = x0 - maker.side_mm, x1 + maker.side_mm
-        self.top = -ruling.line_height_mm - maker.headroom_mm
-        self.bottom = ruling.descender_mm
-        self.rules = [-ruling.height_of(line) for line in Line if line in ruling.lines]
-
-    def is_nearest(self, start: Point, centre: Point) -> bool:
-        """Return whether a start is nearer than those of other strokes: a reader gives a number to the nearest."""
-        reach = math.dist(start, centre)
-        return all(math.dist(other, centre) > reach for other in self.starts if math.dist(other, start) > _FLAT_MM)
-
-    def number_box(self, centre: Point) -> Bounds:
-        half = self.maker.number_mm / 2
-        return (centre[0] - 0.6 * half, centre[1] - half, centre[0] + 0.6 * half, centre[1] + half)
-
-    def number_fits(self, centre: Point) -> bool:
-        box = self.number_box(centre)
-        return (self._inside(box) and not any(box[1] - 0.15 < y < box[3] + 0.15 for y in self.rules)
-                and self._clear(box, self.ink, self.reach)
-                and self._clear(box, self.starts, 0.85 * self.maker.pens.model_mm + 0.1)
-                and self._clear(box, self.points, _CLEAR_MM)
-                and not any(_overlap(_grown(box, 0.3 * self.maker.number_mm), other) for other in self.boxes))
-
-    def arrow_fits(self, points: Sequence[Point]) -> bool:
-        box = (min(p[0] for p in points), min(p[1] for p in points),
-               max(p[0] for p in points), max(p[1] for p in points))
-        if not self._inside(box) or any(_overlap(_grown(box, _CLEAR_MM), other) for other in self.boxes):
-            return False
-        shaft = _shaft(points)
-        return all(math.dist(point, other) >= reach for others, reach in (
-            (self.ink, self.reach), (self.starts, 0.85 * self.maker.pens.model_mm + _CLEAR_MM),
-            (self.points, 2 * _CLEAR_MM)) for other in _within(others, _grown(box, reach)) for point in shaft)
-
-    def add_box(self, box: Bounds) -> None:
-        self.boxes.append(box)
-
-    def add_points(self, points: Sequence[Point]) -> None:
-        self.points += _shaft(points)
-
-    def _inside(self, box: Bounds) -> bool:
-        return box[0] >= self.left and box[2] <= self.right and box[1] >= self.top and box[3] <= self.bottom
-
-    @staticmethod
-    def _clear(box: Bounds, points: Iterable[Point], reach: float) -> bool:
-        x0, y0, x1, y1 = box
-        return all(math.hypot(max(x0 - x, 0.0, x - x1), max(y0 - y, 0.0, y - y1)) >= reach for x, y in points)
-
-
-def _shaft(points: Sequence[Point]) -> list[Point]:
-    """Return points along an arrow's shaft and barbs so close that no number slips between them."""
-    start, tip, left, _, right = points
-    count = max(6, math.ceil(math.dist(start, tip) / (2 * _CLEAR_MM)))
-    barb = max(1, math.ceil(math.dist(tip, left) / (2 * _CLEAR_MM)))
-    return [*evenly([start, tip], count), *evenly([tip, left], barb), *evenly([tip, right], barb)]
-
-
-def _within(points: Iterable[Point], box: Bounds) -> list[Point]:
-    x0, y0, x1, y1 = box
-    return [point for point in points if x0 <= point[0] <= x1 and y0 <= point[1] <= y1]
-
-
-def _samples(stroke: Stroke, reach: float) -> list[Point]:
-    """Return points along a stroke so close that nothing as wide as a cue slips between them."""
-    track = flatten(stroke.segments, _FLAT_MM)
-    length = sum(math.dist(a, b) for a, b in itertools.pairwise(track))
-    return evenly(track, max(1, math.ceil(length / reach)))
+    None where ``left``, the tries, runs out or there is no way.
+    """
+    if not choices:
+        return placed
+    for cue in choices[0]:
+        if next(left, False) is False:
+            return None
+        if taken.fits(cue, placed) and (found := _place(choices[1:], taken, (*placed, cue), left)):
+            return found
+    return None
 
 
 def _heading(stroke: Stroke) -> float:
     """Return the direction of travel at the start, in radians; a dot is taken to go down."""
     (x, y) = stroke.start
-    for point in flatten(stroke.segments, _FLAT_MM)[1:]:
+    for point in flatten(stroke.segments, FLAT_MM)[1:]:
         if math.dist(point, (x, y)) > 1e-6:
             return math.atan2(point[1] - y, point[0] - x)
     return math.pi / 2
 
 
-def _arrow(begin: Point, end: Point, offset: float, reach: float) -> tuple[Point, ...]:
+def _arrow(begin: Point, end: Point, offset: float, reach: float) -> Arrow:
     """Return shaft start, tip, barb, tip, barb for an arrow beside the way from ``begin`` to ``end``."""
     angle = math.atan2(end[1] - begin[1], end[0] - begin[0])
     nx, ny = -math.sin(angle) * offset, math.cos(angle) * offset
@@ -252,15 +249,6 @@ def _polyline(points: Sequence[Point]) -> Stroke:
     return Stroke(tuple((a, b) for a, b in itertools.pairwise(points)))
 
 
-def _overlap(a: Bounds, b: Bounds) -> bool:
-    return a[0] < b[2] and b[0] < a[2] and a[1] < b[3] and b[1] < a[3]
-
-
-def _grown(box: Bounds, by: float) -> Bounds:
-    return (box[0] - by, box[1] - by, box[2] + by, box[3] + by)
-
-
 def line_with_cues(maker: CueMaker, well: Inkwell, line: SetLine) -> tuple[Ink, ...]:
     """Return a solid line with its cues on top, relative to the line's origin."""
     return (*well.ink(line, Form.SOLID), *maker.ink(line))
-

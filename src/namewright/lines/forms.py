@@ -33,7 +33,8 @@ from namewright.lines.setting import InkLetter, SetLine, pen_width_mm
 LEAST_DISTANCE = 0.6  # of the pitch: nearer dots look like a clot
 _COINCIDE_MM = 0.02
 _FLAT_MM = 0.003
-_WIDE = 2.0  # pitches from dot to dot in the wide form
+_WIDE = 1.35  # pitches from dot to dot in the wide form: 12 dots keep a bowl round
+_MIDDLE = 1.2  # pitches from which a short run has a dot between its ends, so that a flick is not one stray dot
 _DOTTED = {"dots", "wide", "starts"}
 
 
@@ -59,6 +60,16 @@ class Pens:
     pitch_mm: float
 
     @property
+    def start_mm(self) -> float:
+        """Return the outside width of the ring where a stroke starts; a wide pen does not swell it without end."""
+        return min(1.7 * self.model_mm, self.model_mm + 1.2)
+
+    @property
+    def start_hole_mm(self) -> float:
+        """Return the width of the white in that ring."""
+        return 0.95 * self.model_mm
+
+    @property
     def channel_mm(self) -> float:
         """Return the inside width of a hollow letter: a pencil's width, wider on tall lines."""
         return 2.2 * self.model_mm
@@ -79,18 +90,23 @@ def pens_for(ruling: Ruling) -> Pens:
 def dots(strokes: Sequence[Stroke], pitch_mm: float) -> tuple[Point, ...]:
     """Return the dots of one letter's strokes, in mm, each at least 0.6 of the pitch from every other.
 
-    Straight runs are dotted first, so that stems stay complete and the curves give way where they meet.
+    The straightest runs are dotted first, so that stems stay complete and the curves give way where they meet.
     """
     runs = [run for stroke in strokes if not stroke.is_dot for run in _unretraced_runs(stroke, strokes)]
-    runs.sort(key=lambda run: (len(run) > 1 or len(run[0]) > 2))
+    runs.sort(key=_straightness, reverse=True)
     placed = [stroke.start for stroke in strokes if stroke.is_dot]
     for run in runs:
-        length = sum(segment_length(segment) for segment in run)
-        count = max(1, round(length / pitch_mm))
-        for point in evenly(flatten(run, _FLAT_MM), count):
+        pitches = sum(segment_length(segment) for segment in run) / pitch_mm
+        for point in evenly(flatten(run, _FLAT_MM), max(2 if pitches >= _MIDDLE else 1, round(pitches))):
             if all(math.dist(point, other) >= LEAST_DISTANCE * pitch_mm for other in placed):
                 placed.append(point)
     return tuple(placed)
+
+
+def _straightness(run: Sequence[Segment]) -> float:
+    """Return the straight share of a run's length, from 0 to 1 and in hundredths, so that equals keep their order."""
+    lengths = [(segment_length(segment), len(segment) == 2) for segment in run]
+    return round(sum(length for length, straight in lengths if straight) / sum(length for length, _ in lengths), 2)
 
 
 def _unretraced_runs(stroke: Stroke, strokes: Sequence[Stroke]) -> Iterable[tuple[Segment, ...]]:
@@ -170,15 +186,16 @@ class Inkwell:
     def _layers(self, form: Form) -> tuple[tuple[Style, str], ...]:
         """Return the styles of a form, undermost first, each with the kind of fragment it inks.
 
-        A lone dot (on i and j, in ä) is inked a little wider than the pen, as a child presses it.
+        A lone dot (on i and j, in ä) is inked wider than the pen, as a child presses it, and wider than the dots of
+        a trace, or i would be a short l.
         """
         pens = self.pens
         wide = pens.channel_mm + 2 * pens.outline_mm
         layers: dict[Form, tuple[tuple[Style, str], ...]] = {
             Form.SOLID: ((Style(pens.model_mm), "strokes"), (Style(1.5 * pens.model_mm), "points")),
-            Form.DOTTED: ((Style(pens.dot_mm, DARK), "dots"),),
-            Form.WIDE: ((Style(pens.dot_mm, DARK), "wide"),),
-            Form.STARTS: ((Style(1.3 * pens.dot_mm, DARK), "starts"),),
+            Form.DOTTED: ((Style(pens.dot_mm, DARK), "dots"), (Style(1.5 * pens.dot_mm, DARK), "points")),
+            Form.WIDE: ((Style(pens.dot_mm, DARK), "wide"), (Style(1.5 * pens.dot_mm, DARK), "points")),
+            Form.STARTS: ((Style(pens.start_mm, DARK), "starts"), (Style(pens.start_hole_mm, WHITE), "starts")),
             Form.DASHED: ((Style(0.6 * pens.model_mm, DARK, (2.2 * pens.dot_mm, 2.0 * pens.dot_mm)), "runs"),
                           (Style(1.2 * pens.model_mm, DARK), "points")),
             Form.FAINT: ((Style(0.7 * pens.model_mm, FAINT), "strokes"),

@@ -10,6 +10,7 @@ from __future__ import annotations
 
 import itertools
 import math
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 
 from namewright.letters.alphabet import Letter
@@ -17,6 +18,7 @@ from namewright.letters.strokes import Point, Stroke, flatten
 
 _STEP = 10  # letter units to a level
 _LOWEST = -150
+_BASE = -_LOWEST // _STEP  # the level of the baseline
 _LEVELS = 48  # from −150 to 330: room for two stacked marks over a capital
 _DEPTH = 20.0
 _TOLERANCE = 0.5
@@ -29,7 +31,10 @@ LEAST_GAP = 32.0  # no two letters come nearer than this, however large the ruli
 
 @dataclass(frozen=True, slots=True)
 class Profile:
-    """A letter's silhouette: for each level the least and greatest x of its centreline, or None where empty."""
+    """A letter's silhouette: for each level the least and greatest x of its centreline, or None where empty.
+
+    The edges are those of what stands on the baseline: a tail that reaches under a neighbour is not one.
+    """
 
     left: tuple[float | None, ...]
     right: tuple[float | None, ...]
@@ -45,13 +50,15 @@ def profile(letter: Letter, tail: float = 1.0) -> Profile:
     """
     left: list[float | None] = [None] * _LEVELS
     right: list[float | None] = [None] * _LEVELS
-    edge_left, edge_right = letter.bounds()[0], letter.bounds()[2]
     for stroke in placed_strokes(letter):
-        points = flatten(with_tail(stroke, tail).segments, _TOLERANCE)
-        edge_left, edge_right = min(edge_left, points[-1][0]), max(edge_right, points[-1][0])
-        for a, b in itertools.pairwise(points):
+        for a, b in itertools.pairwise(flatten(with_tail(stroke, tail).segments, _TOLERANCE)):
             _cover(left, right, a, b)
-    return Profile(tuple(left), tuple(right), edge_left, edge_right)
+    return Profile(tuple(left), tuple(right), min(_standing(left)), max(_standing(right)))
+
+
+def _standing(side: Sequence[float | None]) -> list[float]:
+    """Return one side of a silhouette from the baseline upwards, or all of it where nothing stands there."""
+    return ([x for x in side[_BASE:] if x is not None] or [x for x in side if x is not None])
 
 
 def with_tail(stroke: Stroke, tail: float) -> Stroke:
@@ -115,18 +122,12 @@ class Spacer:
     def apart(self, left: Letter, right: Letter) -> float:
         """Return the same for two letters of different words, but for the space: edge to edge, no tucking in."""
         one, two = self._profile(left), self._profile(right)
-        return _tenths(one.edge_right - _standing_edge(two) + max(WORD_WHITE, self.least))
+        return _tenths(one.edge_right - two.edge_left + max(WORD_WHITE, self.least))
 
     def _profile(self, letter: Letter) -> Profile:
         if letter.cluster not in self._profiles:
             self._profiles[letter.cluster] = profile(letter, self.tail)
         return self._profiles[letter.cluster]
-
-
-def _standing_edge(profile: Profile) -> float:
-    """Return the left edge of what stands on the baseline: the tail of j hangs under the space before it."""
-    standing = [x for level, x in enumerate(profile.left) if x is not None and _LOWEST + level * _STEP >= 0]
-    return min(standing, default=profile.edge_left)
 
 
 def _tenths(distance: float) -> float:
@@ -152,9 +153,10 @@ def _at_least(left: Profile, right: Profile, least: float) -> float:
     reach = int(least // _STEP)
     across = [math.sqrt(least * least - (rise * _STEP) ** 2) for rise in range(reach + 1)]
     edges = [(level, b) for level, b in enumerate(right.left) if b is not None]
+    foremost = min(b for _, b in edges)
     needed = -math.inf
     for level, a in enumerate(left.right):
-        if a is None or a - right.edge_left + least <= needed:
+        if a is None or a - foremost + least <= needed:
             continue
         for other, b in edges:
             if abs(other - level) <= reach and a - b + across[abs(other - level)] > needed:
