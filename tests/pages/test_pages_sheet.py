@@ -210,7 +210,7 @@ def test_ink_of_different_rows_never_meets(press: Press) -> None:
             assert_apart(list(boxes_of(page)), told(case), shared_mm=pen_width_mm(case[1].ruling))
 
 
-@pytest.mark.parametrize("name", ["ẤỘ", "Ẹ̀ḿ", "Ǘű"])
+@pytest.mark.parametrize("name", ["ẤỘ", "Ẹ̀ḿ", "Ǘű", "ẤỘgy"])
 @pytest.mark.parametrize("ruling", ["us-3/4", "us-1/2", "uk-5", "es-4", "fr-2"])
 def test_marks_over_capitals_get_white_of_their_own(press: Press, name: str, ruling: str) -> None:
     """Where marks rise over the top line, rows move apart: more than 1 mm stays white between a mark and any row above.

@@ -1,0 +1,58 @@
+"""The press: running text in our own letters, and stores that do not grow with a class."""
+
+from __future__ import annotations
+
+import re
+from itertools import pairwise
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from namewright.lines.ruling import custom_ruling
+from namewright.pages.press import Press, captions, languages
+
+PRESS = Press()
+WORDS = st.lists(st.sampled_from(captions("en")["tiles_caution"].split()), min_size=1, max_size=25).map(" ".join)
+
+
+@given(WORDS, st.floats(30, 200), st.sampled_from([1.5, 1.9]))
+def test_wrapped_text_fits_its_width(words: str, width: float, size: float) -> None:
+    """Every line is as wide as allowed or less, no word is lost, and no line could have taken the next word."""
+    lines = PRESS.wrapped(words, width, size)
+    assert " ".join(lines) == words
+    assert all(PRESS.text_width(line, size) <= width + 0.01 for line in lines)
+    for line, following in pairwise(lines):
+        assert PRESS.text_width(f"{line} {following.split()[0]}", size) > width - 0.5
+
+
+def test_text_stands_at_its_place_and_is_as_wide_as_told() -> None:
+    """A line of text begins at x 0 and its ink is as wide as the press says."""
+    for words in ("Wren", "Now write your name next to it.", "Ẹ̀bun"):
+        x0, _, x1, _ = PRESS.text(words).bounds()
+        assert x1 - x0 == pytest.approx(PRESS.text_width(words), abs=0.5)
+        assert x0 == pytest.approx(0, abs=0.3)
+
+
+@pytest.mark.parametrize("language", languages())
+def test_captions_are_whole_in_every_language(language: str) -> None:
+    """Every language has all captions, with the same words to fill in, and our letters can draw each of them."""
+    english, own = captions("en"), captions(language)
+    assert set(own) == set(english)
+    for key, words in own.items():
+        assert sorted(re.findall(r"\{\w*\}", words)) == sorted(re.findall(r"\{\w*\}", english[key])), key
+        assert PRESS.alphabet.missing(re.sub(r"[{}]", "", words)) == (), key
+
+
+def test_stores_are_bounded() -> None:
+    """Children with a ruling each, and captions with a name each, are made from a press that keeps only the latest."""
+    press = Press()
+    for count in range(300):
+        ruling = custom_ruling(8 + count / 10)
+        press.case(ruling)
+        press.well(ruling)
+        press.cues(ruling)
+        press.text(f"n {count}")
+    kept = [press._cases, press._wells, press._cues, press._texts]
+    assert all(len(store) <= 200 for store in kept)
+    assert len(press._cases) < 50
