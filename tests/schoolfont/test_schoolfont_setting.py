@@ -81,6 +81,8 @@ def test_letter_spacing_widens_every_gap_and_tightness_none(lettering: Lettering
     plain, wide = (lettering.case(ruling, spacing).line("Abd") for spacing in (0.0, 3.0))
     assert wide.width_mm - plain.width_mm == pytest.approx(6.0)
     assert lettering.case(ruling).line("Abd", tightness=1.0) == plain
+    parted = [lettering.case(ruling, spacing).line("b d").width_mm for spacing in (0.0, 3.0)]
+    assert parted[1] - parted[0] == pytest.approx(3.0)  # a space is not a letter
 
 
 def test_each_letter_is_set_by_itself(lettering: Lettering) -> None:
