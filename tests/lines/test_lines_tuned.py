@@ -8,7 +8,7 @@ import pytest
 
 from namewright.lines.forms import pens_for
 from namewright.lines.ruling import PRESETS, Line, Ruling, preset
-from namewright.lines.tuned import tuned
+from namewright.lines.tuned import TooWide, check_pens, tuned
 from namewright.pages.blocks import GUIDE_STYLES, guides
 from namewright.tuning import KNOBS, Tuning
 
@@ -115,3 +115,16 @@ def test_every_setting_has_its_unit_its_range_and_its_reason() -> None:
         assert knob.least < knob.greatest
         assert knob.unit or knob.kind == "switch"
         assert knob.usual
+
+
+@pytest.mark.parametrize(("key", "share"), [("model_pen", 0.3), ("dot_size", 0.25), ("dot_pitch", 0.75)])
+@pytest.mark.parametrize("name", ["us-3/4", "fr-3"])
+def test_pens_that_would_close_letters_up_are_refused(name: str, key: str, share: float) -> None:
+    """A pen, a dot or a pitch may take its share of the x-height; more is refused with what could be chosen."""
+    most = share * preset(name).x_height_mm
+    check_pens(tuned(preset(name), Tuning(**{key: most - 0.1})))
+    with pytest.raises(TooWide, match="choose at most") as error:
+        check_pens(tuned(preset(name), Tuning(**{key: most + 0.1})))
+    offered = float(str(error.value).split("at most ")[1].split(" ")[0])
+    check_pens(tuned(preset(name), Tuning(**{key: offered})))
+    assert most - 0.1 <= offered <= most + 0.005

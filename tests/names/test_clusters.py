@@ -91,8 +91,8 @@ def test_breaks_leave_two_letters_on_each_side(name: str) -> None:
 
 
 def test_a_language_changes_the_breaks_or_is_refused() -> None:
-    """A long name has a break in English and Spanish; a language without patterns is a ValueError."""
-    assert breaks("Christopherson")
-    assert breaks("Guadalupe", "es-MX")
+    """A long name is broken between beats; one of a single beat in a language without patterns is a ValueError."""
+    assert breaks("Christopherson") == (5, 7, 11)  # Chris-to-pher-son; patterns alone say Christoph-erson
+    assert breaks("Guadalupe", "es-MX") == (3, 5, 7)
     with pytest.raises(ValueError, match="no syllable patterns"):
-        breaks("Christopherson", "xx")
+        breaks("Brun", "xx")

@@ -107,10 +107,10 @@ def test_any_latin_text_becomes_nfc(text: str) -> None:
 
 @pytest.mark.parametrize(
     ("name", "language"),
-    [("Christopherson", "en_US"), ("Guadalupe", "es"), ("Maximiliane", "de"), ("Alexandrina", "en_US")],
+    [("Guadalupe", "es"), ("Maximiliane", "de"), ("Torvander", "en_US"), ("Fernando", "en_US")],
 )
-def test_breaks_are_those_of_the_patterns(name: str, language: str) -> None:
-    """Unaccented names are broken where pyphen breaks them, two letters from either end."""
+def test_breaks_agree_with_the_patterns(name: str, language: str) -> None:
+    """Names whose syllables pyphen finds are broken where it breaks them, two letters from either end."""
     expected = [int(at) for at in pyphen.Pyphen(lang=language, left=2, right=2).positions(name.lower())]
     assert list(breaks(name, language)) == expected
     assert expected

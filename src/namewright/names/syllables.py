@@ -1,12 +1,15 @@
-"""Where a long name may be broken over two rows: at a space or a hyphen, else between syllables.
+"""Where a long name may be broken over two rows: at a space or a hyphen, else where the child claps the next beat.
 
-Syllables come from pyphen, which holds hyphenation patterns. Patterns are made for breaking lines of print:
-they miss many syllables and misplace some, in names above all, so they must not be used to count beats.
-Indices count grapheme clusters (letters) of the name.
+Only a name of one beat is broken by hyphenation patterns (pyphen's). Those are made for lines of print and misplace
+syllables, in names above all: they would break Christopherson as Christoph-erson. Indices count grapheme clusters
+(letters) of the name.
 """
 
 from __future__ import annotations
 
+from itertools import accumulate
+
+from namewright.names.beats import beats
 from namewright.names.clusters import clusters, is_letter
 
 _HYPHENS = frozenset("-‐‑")
@@ -16,15 +19,23 @@ _LEAST_LETTERS = 2
 def breaks(name: str, language: str = "en") -> tuple[int, ...]:
     """Return where NFC ``name`` may be broken: index ``i`` puts the first ``i`` clusters on the first row.
 
-    A name with a space or a hyphen is broken only behind one. Any other is broken between syllables, between
-    two letters, with at least two letters on each side. ``language`` is a tag such as ``en`` or ``es-MX``.
-    Raises ValueError for a language that has no patterns.
+    A name with a space or a hyphen is broken only behind one. Any other is broken between beats, between two
+    letters, with at least two letters on each side. ``language`` is a tag such as ``en`` or ``es-MX``.
+    Raises ValueError for a name of one beat in a language that
+    has no patterns.
     """
     letters = clusters(name)
     whole = tuple(
         at + 1 for at, letter in enumerate(letters[:-1]) if at > 0 and (letter == " " or letter in _HYPHENS)
     )
-    return whole or _syllable_breaks(letters, language)
+    return whole or _beat_breaks(name, letters, language) or _syllable_breaks(letters, language)
+
+
+def _beat_breaks(name: str, letters: tuple[str, ...], language: str) -> tuple[int, ...]:
+    if not any(map(is_letter, letters)):
+        return ()
+    ends = accumulate(len(clusters(part)) for part in beats(name, language).parts)
+    return tuple(at for at in ends if at < len(letters) and _may_break(letters, at))
 
 
 def _syllable_breaks(letters: tuple[str, ...], language: str) -> tuple[int, ...]:

@@ -16,6 +16,7 @@ from namewright.lines.forms import Form, pens_for
 from namewright.lines.ink import RULE, Ink, Style, line
 from namewright.lines.ruling import Ruling
 from namewright.lines.setting import SetLine, pen_width_mm
+from namewright.lines.tuned import check_pens
 from namewright.pages import blocks
 from namewright.pages.page import Furniture, Item, Page, checked
 from namewright.pages.paper import Paper
@@ -96,6 +97,7 @@ def _cuts(width: float, height: float, xs: list[float], ys: list[float]) -> Ink:
 
 def _card_items(press: Press, name: str, settings: CardSettings, *, with_bar: bool) -> Iterator[Item]:
     """Yield the items of a card with its top left corner at (0, 0), the check bar among them where there is room."""
+    check_pens(settings.ruling)
     press = press.lettering(settings.letters)
     width, height = settings.size.size_mm
     edge = CARD_EDGE_MM + _reach(settings)  # what stands on a line covers it and reaches beyond

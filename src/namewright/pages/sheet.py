@@ -26,7 +26,7 @@ from namewright.lines.ink import Ink
 from namewright.lines.ruling import Ruling
 from namewright.lines.setting import SetLine, pen_width_mm
 from namewright.lines.tiles import tile_rows
-from namewright.lines.tuned import tuned
+from namewright.lines.tuned import check_pens, tuned
 from namewright.pages import blocks
 from namewright.pages.ladder import Ladder, Part, given, needed, repeats, wished
 from namewright.pages.page import Furniture, Item, Page, Row, checked
@@ -71,6 +71,7 @@ def practice_pages(press: Press, name: str, label: str, settings: SheetSettings)
     """
     press = press.lettering(settings.letters)
     settings = replace(settings, ruling=tuned(settings.ruling, settings.tuning))
+    check_pens(settings.ruling)
     case = press.case(settings.ruling, settings.tuning.letter_spacing or 0.0)
     fit = fit_name(name, case, _rooms(settings), settings.language)
     sheet = sheet_of(settings.paper, landscape=settings.landscape or fit.turned, binding=settings.binding)

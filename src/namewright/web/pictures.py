@@ -15,6 +15,7 @@ from namewright.lines.fit import DoesNotFit
 from namewright.lines.forms import Form
 from namewright.lines.ink import BLACK, Ink, Style
 from namewright.lines.ruling import Line, custom_ruling
+from namewright.lines.tuned import check_pens
 from namewright.names.model import Child
 from namewright.output.svg import page_svg
 from namewright.pages import blocks
@@ -61,6 +62,7 @@ def row_svg(press: Press, name: str, settings: SheetSettings) -> str:
 
 def _row_page(press: Press, name: str, settings: SheetSettings) -> Page:
     ruling = settings.ruling
+    check_pens(ruling)
     spacing = settings.tuning.letter_spacing or 0.0
     press = press.lettering(settings.letters)
     line = press.case(ruling, spacing).line(name)
