@@ -67,7 +67,7 @@ def variants() -> Page:
     """Return the other forms that a school may choose, then a slant, then exit strokes."""
     alphabet = PRESS.alphabet
     other = LetterChoice(tuple((letter, forms[-1]) for letter, forms in alphabet.forms.items()))
-    sheets = [rows([("a g y t q k w", preset("us-3/4"), Form.SOLID), ("I J M W 1 4 7 9", preset("us-3/4"), None)],
+    sheets = [rows([("a g y t q k w", preset("us-3/4"), Form.SOLID), ("IJMW1479", preset("us-3/4"), None)],
                    PRESS.lettering(other)),
               rows([("Marigold", preset("us-3/4"), Form.SOLID)], PRESS.lettering(read_choice("slant=8", alphabet))),
               rows([("Mandukhai", preset("us-3/4"), Form.SOLID)],
