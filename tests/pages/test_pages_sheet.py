@@ -230,6 +230,17 @@ def test_marks_over_capitals_get_white_of_their_own(press: Press, name: str, rul
     assert near
 
 
+@pytest.mark.parametrize("name", ["Ilja", "Bogyo", "Jjy"])
+@pytest.mark.parametrize("ruling", ["us-3/4", "us-1/2", "de-5", "uk-5", "fr-3"])
+def test_the_tail_of_a_model_keeps_off_the_next_model(press: Press, name: str, ruling: str) -> None:
+    """Where models stand one under the other, the tails of one and the tall letters of the next leave 1 mm white."""
+    pages = practice_pages(press, name, name, SheetSettings(preset(ruling), support=Support.LIGHT))
+    for page in pages:
+        inked = sorted((row for row in rows((page,)) if ink_of(row)), key=base_of)
+        boxes = [join_bounds(one.bounds() for one in ink_of(row)) for row in inked]
+        assert all(below[1] - above[3] > 1.0 for above, below in pairwise(boxes))
+
+
 def test_letters_stand_on_the_base_line(press: Press) -> None:
     """In every row with ink the letters' feet are on the printed base line: a name without tails ends there."""
     for ruling, support in product(("us-3/4", "de-6", "uk-5"), Support):

@@ -127,7 +127,9 @@ class _SheetMaker:
     def _heights(self) -> Heights:
         """Return what the name's rows take; under what hangs or is printed lowest, white stays for a caption."""
         lowest = max(blocks.printed_depth(self.ruling), *(line.drop_mm for line in self.fit.lines))
-        drop, clear = self.space.drop_mm, blocks.ROW_CLEAR_MM
+        clear = blocks.ROW_CLEAR_MM
+        stacked = self.fit.lines[0].drop_mm + clear if self.beside else 0.0  # a model's tail over the next model
+        drop = max(self.space.drop_mm, stacked)
         asked = self.ruling.descender_mm + self.ruling.gap_mm
         headroom = self.press.cues(self.ruling).headroom_mm
         return Heights(
