@@ -14,7 +14,7 @@ from typing import Any
 
 import pytest
 from pypdf import PdfReader
-from webhelp import MESSY, Program, port_of_its_own
+from webhelp import MESSY, Program, port_of_its_own, until
 
 PT_PER_MM = 72 / 25.4
 PHONE = {"viewport": {"width": 360, "height": 740}, "has_touch": True, "is_mobile": True}
@@ -100,7 +100,7 @@ def test_the_teacher_chooses_forms_by_their_pictures(program: Program, new_page:
     page.locator("#preview[src^='data:']").wait_for()
     page.get_by_text("Rows to go over, before copying").click()
     page.get_by_label("Dots far apart").check()
-    page.wait_for_function("decodeURIComponent(document.querySelector('#preview').src).includes('wide-dots')")
+    page.locator("#preview[src*='wide-dots']").wait_for()
     page.get_by_role("button", name="Keep these choices").click()
     page.get_by_text("The choices are kept for the class.").wait_for()
     assert page.get_by_role("group", name="a", exact=True).get_by_role("radio", name="with two storeys").is_checked()
@@ -229,10 +229,10 @@ def test_the_specialist_finds_a_line_height(program: Program, new_page: NewPage)
     assert box["height"] / box["width"] == pytest.approx(53.98 / 85.60, rel=0.01)
     page.get_by_role("link", name="Back to the lines").click()
     page.get_by_role("slider", name="Line height").fill("30")
-    page.wait_for_function("""() => {
-        const svg = decodeURIComponent(document.querySelector('#own-row').src);
+    until(page, """(() => {
+        const row = document.querySelector('#own-row'), svg = decodeURIComponent(row.src);
         const y = (line) => Number(svg.match(`class="${line}"[^>]* y1="([0-9.]+)"`)?.[1]);
-        return Math.abs(y('baseline') - y('topline') - 30) < 0.01 && document.querySelector('#own-row').complete; }""")
+        return row.complete && Math.abs(y('baseline') - y('topline') - 30) < 0.01; })()""")
     wide, svg = page.evaluate(
         "[document.querySelector('#own-row').getBoundingClientRect().width, "
         "decodeURIComponent(document.querySelector('#own-row').src)]")

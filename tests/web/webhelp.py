@@ -13,6 +13,7 @@ from contextlib import suppress
 from html import unescape
 from pathlib import Path
 from types import TracebackType
+from typing import Any
 
 import pytest
 from flask import Flask
@@ -151,3 +152,12 @@ def finished(visitor: Visitor, answer: TestResponse) -> str:
             return where
         time.sleep(0.05)
     raise AssertionError("the PDF was not made in 30 s")
+
+
+def until(page: Any, expression: str) -> None:
+    """Wait until a script on a page says yes, asked from outside: the strict policy forbids one that polls inside."""
+    for _ in range(600):
+        if page.evaluate(expression):
+            return
+        page.wait_for_timeout(100)
+    raise AssertionError(f"not in a minute: {expression}")
