@@ -16,6 +16,7 @@ from namewright.lines.fit import DoesNotFit
 from namewright.lines.ruling import GREATEST_MIDLINE, LEAST_MIDLINE, Ruling
 from namewright.names.model import Child, LineReport, Outcome, Roster
 from namewright.pages.page import Page, PageError
+from namewright.pages.plan_words import joined
 from namewright.pages.press import Press, captions
 from namewright.pages.sheet import SheetSettings, practice_pages
 from namewright.pages.summary import Entry, drawable, summary_pages
@@ -164,9 +165,10 @@ def why(one: Placed, language: str) -> str:
         return words["summary.no_letters"]
     harder = [letter for letter, band in one.letters[1:] if band is Band.HARDER]
     easier = [letter for letter, band in one.letters[1:] if band is Band.EASIER]
-    rest = (words["summary.last"].format(", ".join(harder)) if harder else
-            words["summary.soon"].format(", ".join(easier)) if easier else "")
-    return words["summary.why"].format(count=one.length, band=words[f"words.{one.band}"], first=letters[0], rest=rest)
+    rest = (words["summary.last"].format(joined(harder, words)) if harder else
+            words["summary.soon"].format(joined(easier, words)) if easier else "")
+    key = "summary.why_one" if one.length == 1 else "summary.why"
+    return words[key].format(count=one.length, band=words[f"words.{one.band}"], first=letters[0], rest=rest)
 
 
 def _settings_said(settings: SheetSettings, words: Mapping[str, str]) -> dict[str, str]:

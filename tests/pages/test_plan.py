@@ -166,6 +166,26 @@ def test_a_chart_is_for_five_children_or_more(press: Press, count: int, lines: i
     assert sum(bool(item.style.dash_mm) for item in items) == lines
 
 
+@pytest.mark.parametrize("count", range(20, 36))
+def test_no_child_stands_alone_at_the_top_of_a_page(press: Press, count: int) -> None:
+    """Rows that go on over a page take at least three children with them: one alone there is overlooked."""
+    pages = plan_of(press, [NAMES[at % len(NAMES)] + "abcde"[at // len(NAMES)] for at in range(count)], weeks=1)
+    rows = [sum(isinstance(item, Ink) and item.style == Style(0.1, RULE) for item in leaves(page.items))
+            for page in pages]
+    assert sum(rows) == count
+    assert all(number == 0 or number >= 3 for number in rows)
+
+
+def test_a_number_on_the_chart_is_explained(press: Press) -> None:
+    """Where names stand too near each other a number stands for one, and only then a sentence says what it is."""
+    words = captions("en")
+    said = press.text(words["plan.chart_numbers"], 1.3)
+    for names, told in ((NAMES[:6], False), ([*NAMES, *(name + "a" for name in NAMES), "Anna", "Nola", "Tova"], True)):
+        inks = list(chart(press, placed_of(names), words, (10, 10, 200, 56)))
+        assert (said.pieces[0].fragment in [ink.pieces[0].fragment for ink in inks
+                                            if len(ink.pieces) == len(said.pieces)]) is told
+
+
 def test_a_group_ends_in_one_full_stop() -> None:
     """A label may end in a full stop itself."""
     placed = [replace(each, child=replace(each.child, label=f"{each.child.label} F.")) for each in placed_of(["Ava"])]

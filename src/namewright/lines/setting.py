@@ -123,7 +123,8 @@ class Typecase:
 
     A typecase belongs to one run and grows with the number of different letters and pairs, not with the
     roster. ``letter_spacing_mm`` widens every gap; ``pencil_mm`` is the line that must pass between two
-    letters (next to nothing for captions, which nobody writes over). ``slant`` is in degrees.
+    letters (next to nothing for captions, which nobody writes over). ``slant`` is in degrees, and ``word_space`` is
+    a share of the alphabet's, which suits a child's own writing.
     """
 
     alphabet: Alphabet
@@ -131,6 +132,7 @@ class Typecase:
     letter_spacing_mm: float = 0.0
     pencil_mm: float = PENCIL_MM
     slant: float = 0.0
+    word_space: float = 1.0
     _letters: dict[str, tuple[Letter, InkLetter]] = field(default_factory=dict)
     _spacers: dict[float, Spacer] = field(default_factory=dict)
 
@@ -175,7 +177,7 @@ class Typecase:
     def _step(self, before: Letter, letter: Letter, tightness: float, spaces: int) -> float:
         spacer = self._spacer(tightness)
         units = spacer.apart(before, letter) if spaces else spacer.distance(before, letter)
-        units += spaces * self.alphabet.space
+        units += spaces * self.word_space * self.alphabet.space
         return units * self.units_to_mm + self.letter_spacing_mm
 
     def _spacer(self, tightness: float) -> Spacer:

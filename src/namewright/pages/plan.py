@@ -27,6 +27,7 @@ from namewright.pages.plan_words import (
     weeks_said,
 )
 from namewright.pages.press import Press, captions
+from namewright.pages.summary import drawable
 from namewright.practice.difficulty import letter_difficulty, name_difficulty
 from namewright.practice.groups import shared_letters
 from namewright.practice.order import Order, Placed, own_initial
@@ -103,20 +104,22 @@ def _add_groups(flow: Flow, placed: Sequence[Placed], words: Words) -> None:
     flow.heading(words["plan.groups"], 16.0)
     flow.say(words["plan.groups_why"])
     flow.y += 1.0
+    said = {number: group_said(number, group, words) for number, group in groups.items()}
+    room = flow.sheet.room_width - _WEEKS_A_LINE * STEP_MM
+    tiles = min(room, 8.0 + max(flow.press.text_width(drawable(flow.press, text), TEXT_MM) for text in said.values()))
     for number, group in groups.items():
         letters = shared_letters([each.child.practice for each in group])
-        _add_group(flow, group_said(number, group, words), letters[:_WEEKS_A_LINE])
+        _add_group(flow, said[number], letters[:_WEEKS_A_LINE], tiles)
 
 
-def _add_group(flow: Flow, text: str, letters: Sequence[str]) -> None:
-    left, room = flow.sheet.left_mm, flow.sheet.room_width
-    tiles = left + room - _WEEKS_A_LINE * STEP_MM
+def _add_group(flow: Flow, text: str, letters: Sequence[str], tiles_mm: float) -> None:
+    """Set a group's names, and ``tiles_mm`` from the left the letters that it shares."""
     flow.room(3 * TEXT_MM * LEADING)
     start = flow.y
     for at, letter in enumerate(letters):
-        mark = drawn(flow.press, letter, letter_difficulty(letter).band, tiles + at * STEP_MM, start + 2.9)
-        flow.pages[-1] += mark
-    flow.say(text, width=tiles - left - 4.0)
+        x = flow.sheet.left_mm + tiles_mm + at * STEP_MM
+        flow.pages[-1] += drawn(flow.press, letter, letter_difficulty(letter).band, x, start + 2.4)
+    flow.say(text, width=tiles_mm - 4.0)
     flow.y = max(flow.y, start + MARK_MM + 0.3) + 0.3
 
 

@@ -67,7 +67,7 @@ def chart(press: Press, placed: Sequence[Placed], words: Mapping[str, str], box:
                    max(6, *(each.length for each in shown)), min(values) - 0.08, max(values) + 0.08)
     taken: list[Bounds] = []
     yield from _frame(press, field, words)
-    yield from _points(press, field, shown, taken)
+    yield from _points(press, field, shown, taken, words)
 
 
 def _frame(press: Press, field: _Field, words: Mapping[str, str]) -> Iterator[Ink]:
@@ -89,24 +89,29 @@ def _frame(press: Press, field: _Field, words: Mapping[str, str]) -> Iterator[In
         yield text_at(press, words[f"plan.band_{band}"], right + 2.0, middle + TEXT_MM / 2, TEXT_MM)
 
 
-def _points(press: Press, field: _Field, shown: Sequence[Placed], taken: list[Bounds]) -> Iterator[Ink]:
+def _points(press: Press, field: _Field, shown: Sequence[Placed], taken: list[Bounds],
+            words: Mapping[str, str]) -> Iterator[Ink]:
     together: dict[tuple[int, float], list[Placed]] = {}
     for each in shown:
         together.setdefault((each.length, each.difficulty), []).append(each)
     marks = {key: point(some[0].band, field.across(key[0]), field.up(key[1]), POINT_MM)
              for key, some in together.items()}
     taken += [mark.bounds() for mark in marks.values()]
-    labels = []
+    labels, numbered = [], False
     for key, some in together.items() if len(shown) <= _MOST_NAMED else ():
         texts = (", ".join(drawable(press, each.child.label) for each in some),
                  ", ".join(str(each.position) for each in some))
         tries = ((text, barred) for text in texts for barred in (True, False))
-        label = next(filter(None, (_label(press, field, text, key, taken, barred) for text, barred in tries)), None)
+        placed = ((text, _label(press, field, text, key, taken, barred)) for text, barred in tries)
+        text, label = next(((text, label) for text, label in placed if label), ("", None))
         if label:
             taken.append(label.bounds())
             labels.append(label)
+            numbered |= text == texts[1]
     yield from marks.values()
     yield from labels
+    if numbered:
+        yield text_at(press, words["plan.chart_numbers"], field.x, field.y + field.height + 7.2, TEXT_MM)
 
 
 def _label(press: Press, field: _Field, text: str, key: tuple[int, float], taken: Sequence[Bounds],

@@ -22,6 +22,7 @@ from namewright.practice.sequence import faces_left
 _ROW_MM, _LINE_MM, _LIFT_MM = 6.2, 4.2, 0.65  # tiles stand a little above the middle: marks come under them
 _LABEL_X, _TILES_X, _BEATS_X, _GROUP_X = 7.0, 40.0, 57.0, 13.0  # the first two from the left, the others from the right
 _LABEL_MM, _BEATS_MM = _TILES_X - _LABEL_X - 1.5, _BEATS_X - _GROUP_X - 2.0
+_LAST_TOGETHER = 3  # children that go to a new page together: one alone there is overlooked
 _RULE = Style(0.1, RULE)
 
 
@@ -30,10 +31,13 @@ def add_rows(flow: Flow, placed: Sequence[Placed], words: Words, order: Order, f
     flow.heading(words["plan.rows"], 20.0)
     flow.say(order_said(order, words))
     _add_legend(flow, words, ticked=any(formed.values()))
-    for each in placed:
-        letters, names, beats = _tile_lines(flow, each), _label_lines(flow.press, each), _beat_lines(flow.press, each)
-        height = max(_ROW_MM * len(letters), _ROW_MM + _LINE_MM * (max(len(names), len(beats)) - 1))
-        flow.room(height)
+    columns = [(_tile_lines(flow, each), _label_lines(flow.press, each), _beat_lines(flow.press, each))
+               for each in placed]
+    heights = [max(_ROW_MM * len(letters), _ROW_MM + _LINE_MM * (max(len(names), len(beats)) - 1))
+               for letters, names, beats in columns]
+    for at, (each, (letters, names, beats), height) in enumerate(zip(placed, columns, heights, strict=True)):
+        last = len(placed) - at <= _LAST_TOGETHER
+        flow.room(sum(heights[at:]) if last else height)
         flow.put(_row(flow, each, letters, (names, beats), words), height)
         flow.pages[-1] += _ticks(flow, letters, flow.y - height, formed.get(each.child.line, frozenset()))
 

@@ -34,6 +34,7 @@ _KEPT_LETTERINGS = 8
 _KEPT_TEXTS = 200
 _KEPT_WIDTHS = 2000
 _TEXT_PENCIL_MM = 0.15
+_TEXT_SPACE = 0.75  # of the space between a child's two names: grown readers need less
 TEXT_PEN = 0.13  # of the x-height
 Key = TypeVar("Key")
 Value = TypeVar("Value")
@@ -105,7 +106,8 @@ class Press:
 
         def make() -> Typecase:
             pencil = PENCIL_MM if pencil_mm is None else pencil_mm
-            return Typecase(self.alphabet, ruling, letter_spacing_mm, pencil, self.slant)
+            space = 1.0 if pencil_mm is None else _TEXT_SPACE
+            return Typecase(self.alphabet, ruling, letter_spacing_mm, pencil, self.slant, space)
         return _kept(self._cases, (ruling, letter_spacing_mm, pencil_mm or 0.0), make, _KEPT)
 
     def well(self, ruling: Ruling) -> Inkwell:
@@ -158,7 +160,7 @@ class Press:
 
     def text_space(self, x_height_mm: float = 1.75) -> float:
         """Return the width of a word space in running text in mm."""
-        return self.alphabet.space * x_height_mm / LETTER_UNITS
+        return _TEXT_SPACE * self.alphabet.space * x_height_mm / LETTER_UNITS
 
     def wrapped(self, words: str, width_mm: float, x_height_mm: float = 1.75) -> tuple[str, ...]:
         """Break running text into lines no wider than ``width_mm``; a single word may be wider."""

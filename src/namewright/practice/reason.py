@@ -66,7 +66,7 @@ _TO_PARENT = {
         "mark": "there is a small mark or gap that deserves its own turn",
         "marks": "there are small marks or gaps that deserve their own turn",
         "twins": "{pair} are mirror twins, so mixing them up for a while is no worry",
-        "initial": "“{initial}” comes first, because the own first letter comes most easily",
+        "initial": "“{initial}” comes first, because a child’s own first letter comes most easily",
         "and": "and",
     },
     "es": {
