@@ -60,7 +60,7 @@ def rows(lines: Iterable[tuple[str, Ruling, Form | None]], press: Press = PRESS,
 def alphabets() -> Iterator[tuple[str, Page]]:
     """Yield the whole alphabet in each form that has ink."""
     for form in (Form.SOLID, Form.DOTTED, Form.WIDE, Form.DASHED, Form.FAINT, Form.HOLLOW):
-        yield f"alphabet-{form}", rows((text, preset("us-3/4"), form) for text in ALPHABET)
+        yield f"alphabet-{form}", rows(((text, preset("us-3/4"), form) for text in ALPHABET), gap=5.0)
 
 
 def variants() -> Page:
@@ -95,7 +95,7 @@ def main() -> None:
         ("size-finder", size_page(PRESS, "Marigold", "Marigold", SizeSettings(preset("us-3/4")))),
     ]
     for name, page in pictures:
-        (HERE / f"{name}.png").write_bytes(page_png(page, DPI))
+        (HERE / f"{name}.png").write_bytes(page_png(page, 2 * DPI if "small" in name else DPI))
         print(name)
 
 
