@@ -230,6 +230,18 @@ def test_marks_over_capitals_get_white_of_their_own(press: Press, name: str, rul
     assert near
 
 
+@pytest.mark.parametrize("spacing", [None, 6.0])
+def test_a_name_that_is_repeated_stands_farther_off_than_its_own_words(press: Press, spacing: float | None) -> None:
+    """In a row to go over, the white before the name comes again is wider than the white inside a double name."""
+    settings = SheetSettings(preset("us-1/2"), tuning=Tuning(letter_spacing=spacing), landscape=True)
+    row = rows((practice_pages(press, "Al Bo", "Al Bo", settings)[0],), Form.DOTTED)[0]
+    spots = sorted((one.bounds()[0], one.bounds()[2]) for one in ink_of(row))
+    whites = [right[0] - left[1] for left, right in pairwise(spots)]
+    between, inside = sorted(whites, reverse=True)[0], [white for white in whites if white > 3.0]
+    assert len(inside) > 2
+    assert between > 1.2 * max(white for white in inside if white < between - 1.0)
+
+
 @pytest.mark.parametrize("name", ["Ilja", "Bogyo", "Jjy"])
 @pytest.mark.parametrize("ruling", ["us-3/4", "us-1/2", "de-5", "uk-5", "fr-3"])
 def test_the_tail_of_a_model_keeps_off_the_next_model(press: Press, name: str, ruling: str) -> None:

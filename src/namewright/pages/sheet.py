@@ -234,7 +234,7 @@ class _SheetMaker:
 
     def _traced(self, line: SetLine, part: Part, baseline: float) -> Row:
         """Return a row of a rung of the ladder: the name as often as the rung has it, then white to go on."""
-        gap = max(10.0, 1.2 * self.ruling.x_height_mm)
+        gap = max(10.0, 2.0 * self.ruling.x_height_mm) + self.spacing  # more than between two words of a name
         inks: list[Ink] = []
         shown, marks = line, None
         if part is Part.MARKED:
