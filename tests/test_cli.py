@@ -112,6 +112,16 @@ def test_tiles(run: Run, roster: Path, tmp_path: Path) -> None:
         assert pages(tmp_path / "tiles.pdf") >= 1
 
 
+def test_the_order_claps_in_the_language_asked_for(run: Run, tmp_path: Path) -> None:
+    """Beats are those of ``--captions``, in json and in csv."""
+    names = tmp_path / "names.txt"
+    names.write_text("Mateo\nNoelia\n")
+    for form in ("json", "csv"):
+        english, spanish = (run("order", names, "--format", form, "--captions", tongue)[1]
+                            for tongue in ("en", "es"))
+        assert english != spanish
+
+
 def test_order_as_json(run: Run, roster: Path) -> None:
     """A list, one object a child, in the order to practise."""
     status, out, _ = run("order", roster, "--format", "json")

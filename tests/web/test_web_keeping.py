@@ -261,6 +261,18 @@ def test_what_could_not_be_made_is_listed(visitor: Visitor) -> None:
     assert len(PdfReader(io.BytesIO(visitor.get(where + "/pages.pdf").data)).pages) >= 7
 
 
+def test_the_plan_knows_what_was_formed(settled: Visitor, class_file: Path) -> None:
+    """Once every letter of a name was noted as formed, the plan ticks them and is another."""
+    plans = []
+    for _ in range(2):
+        where = finished(settled, settled.post("/print", {"what": ["plan"], "who": "all"}))
+        plans.append(settled.get(where + "/pages.pdf").data)
+        with Classbook.open(class_file) as book:
+            for one in book.children():
+                book.observe(one.id, "2026-11-20", range(len(one.child.practice)), who="RK")
+    assert plans[0] != plans[1]
+
+
 def test_forms_and_rungs_are_kept_for_the_class(settled: Visitor, class_file: Path) -> None:
     """Chosen in several places of a form, kept as the words that the command line reads, and chosen again next time."""
     form = {"paper": "a4", "letters": "", "letters.a": "a=two-storey", "letters.t": "", "letters.slant": "6",

@@ -9,7 +9,7 @@ from namewright.classwork import Work
 from namewright.commands.common import closing, complain_of_beats, roster_of, roster_options
 from namewright.commands.talk import Commands
 from namewright.commands.writing import written
-from namewright.practice.order import Order, order_class, order_csv, order_json, order_table
+from namewright.practice.order import Order, completed, order_class, order_csv, order_json, order_table
 
 
 def add(commands: Commands) -> None:
@@ -29,7 +29,8 @@ def _run(options: argparse.Namespace) -> int:
     roster = roster_of(options)
     complain_of_beats(roster)
     in_words = {"table": order_table, "csv": order_csv, "json": order_json}[options.format]
-    text = in_words(order_class(roster.children, Order(options.order)))
+    placed = order_class(roster.children, Order(options.order))
+    text = in_words(placed if options.format == "table" else completed(placed, options.captions or "en"))
     if options.output:
         with written(options.output, options) as file:
             file.write(text.encode())

@@ -10,10 +10,12 @@ from markupsafe import Markup
 from werkzeug.wrappers import Response as BaseResponse
 
 from namewright.classbook import ClassbookError
+from namewright.classbook.growing import formed_lately
 from namewright.names.model import Roster
 from namewright.names.roster import read_roster
 from namewright.output.svg import page_svg
 from namewright.pages.page import Page
+from namewright.pages.plan_words import NOTHING_FORMED
 from namewright.pages.press import captions
 from namewright.settings import NamePart
 from namewright.web import guard
@@ -37,7 +39,9 @@ def wanted(form: Mapping[str, str], lists: Mapping[str, list[str]]) -> Wanted:
     only = "ticked" in (form.get("who"), form.get("only"))
     children, settings = of_ids(pairs, chosen if only else None), class_settings()
     rows = class_rows([one for one, _ in children], settings) if "year" in kinds else ()
-    return Wanted(kinds, children, settings, _roster(), rows)
+    formed = {one.child.line: formed_lately(one.child.practice, book().observations(one.id))
+              for one, _ in children} if "plan" in kinds else NOTHING_FORMED
+    return Wanted(kinds, children, settings, _roster(), rows, formed)
 
 
 def _roster() -> Roster:

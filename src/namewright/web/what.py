@@ -19,6 +19,7 @@ from namewright.pages.groupsheet import GroupSettings, group_page
 from namewright.pages.page import Page
 from namewright.pages.paper import Paper
 from namewright.pages.plan import PlanSettings, plan_pages
+from namewright.pages.plan_words import NOTHING_FORMED, Formed
 from namewright.pages.press import Press
 from namewright.pages.summary import drawable
 from namewright.practice.groups import shared_letters
@@ -37,7 +38,8 @@ _ONE_STEP = frozenset({"groups", *FOR_ADULT})  # of the progress bar
 class Wanted:
     """An order: kinds of pages, for these children in this order, with the class's settings as text.
 
-    ``rows`` are the year of these children, where that was asked for.
+    ``rows`` are the year of these children, where that was asked for; ``formed`` is what stood when letters were
+    looked at last, by the line of a child, for the plan.
     """
 
     kinds: tuple[str, ...]
@@ -45,6 +47,7 @@ class Wanted:
     settings: Mapping[str, str]
     roster: Roster
     rows: tuple[ClassRow, ...] = ()
+    formed: Formed = field(default_factory=lambda: NOTHING_FORMED)
 
     @property
     def steps(self) -> int:
@@ -124,7 +127,8 @@ class Making:
         placed, sheet = [one for _, one in self.wanted.children], sheet_of_class(self.wanted.settings)
         by = Order(self.wanted.settings.get("order", Order.PRACTICE))
         settings = PlanSettings(sheet.paper, sheet.binding, by if by in PLANNED else Order.PRACTICE, sheet.language)
-        yield from plan_pages(self.press, placed, letter_weeks([one.child.practice for one in placed]), settings)
+        weeks = letter_weeks([one.child.practice for one in placed])
+        yield from plan_pages(self.press, placed, weeks, settings, self.wanted.formed)
         self.step()
 
     def _year(self) -> Iterator[Page]:
