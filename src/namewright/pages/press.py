@@ -166,14 +166,15 @@ class Press:
         """Break running text into lines no wider than ``width_mm``; a single word may be wider."""
         lines: list[list[str]] = [[]]
         used = 0.0
-        between = self.text_space(x_height_mm) + WORD_WHITE * x_height_mm / LETTER_UNITS
+        between = (self.text_space(x_height_mm) + WORD_WHITE * x_height_mm / LETTER_UNITS
+                   - pen_width_mm(print_ruling(x_height_mm)))  # a width counts half a pen on either side
         for word in words.split():
             width = self.text_width(word, x_height_mm)
             if lines[-1] and used + width > width_mm:
                 lines.append([])
                 used = 0.0
             lines[-1].append(word)
-            used += width - TEXT_PEN * x_height_mm + between
+            used += width + between
         return tuple(" ".join(line) for line in lines)
 
 
