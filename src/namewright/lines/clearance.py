@@ -113,7 +113,12 @@ def shaft(arrow: Arrow) -> list[Point]:
     start, tip, left, _, right = arrow
     count = max(6, math.ceil(math.dist(start, tip) / (2 * CLEAR_MM)))
     barb = max(1, math.ceil(math.dist(tip, left) / (2 * CLEAR_MM)))
-    return [*evenly([start, tip], count), *evenly([tip, left], barb), *evenly([tip, right], barb)]
+    return [*_between(start, tip, count), *_between(tip, left, barb), *_between(tip, right, barb)]
+
+
+def _between(a: Point, b: Point, count: int) -> list[Point]:
+    dx, dy = (b[0] - a[0]) / count, (b[1] - a[1]) / count
+    return [(a[0] + at * dx, a[1] + at * dy) for at in range(count + 1)]
 
 
 def samples(stroke: Stroke, reach: float) -> list[Point]:

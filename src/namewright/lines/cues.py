@@ -13,6 +13,7 @@ import itertools
 import math
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
+from typing import Generic, TypeVar
 
 from namewright.letters.alphabet import Alphabet, upright
 from namewright.letters.strokes import Point, Stroke, evenly, flatten
@@ -21,6 +22,8 @@ from namewright.lines.forms import Form, Inkwell, Pens
 from namewright.lines.ink import DARK, WHITE, Fragment, Ink, Piece, Style, dot_fragment, stroke_fragment
 from namewright.lines.ruling import Ruling, print_ruling
 from namewright.lines.setting import InkLetter, SetLine, Typecase
+
+T = TypeVar("T")
 
 # Where a number may stand: how far from its start, the nearest first, and at what turn from the direction of travel,
 # behind the start first. The turns that most letters take come first, so that their numbers stand alike.
@@ -54,7 +57,7 @@ class _Look:
 
 
 _QUICK = _Look(8, 6, 100)  # enough for most letters
-_LOOKS = (_QUICK, _Look(32, 30, 1500), _Look(24, 12, 1500, bare=True), _Look(32, 0, 300, bare=True))
+_LOOKS = (_QUICK, _Look(20, 16, 600), _Look(32, 30, 1500), _Look(24, 12, 1500, bare=True), _Look(32, 0, 300, bare=True))
 
 
 @dataclass
@@ -123,45 +126,22 @@ class CueMaker:
         taken = Taken(letter, self.ruling, self.pens.model_mm, self.pens.start_mm, self.number_mm, self.side_mm,
                       self.headroom_mm)
         base = len(self.alphabet.letter(letter.cluster).base.strokes)
-        found = self._placed(taken, letter.strokes, (), (_QUICK,))
+        places = [self._places(taken, stroke) for stroke in letter.strokes]
+        found = _placed(taken, places, (), (_QUICK,))
         if found is None:
-            found = self._placed(taken, letter.strokes[:base], (), _LOOKS)
+            found = _placed(taken, places[:base], (), _LOOKS[base == len(places):])
             if found:
-                found = self._placed(taken, letter.strokes, found, _LOOKS) or found
-        arrows = [cue.arrow for cue in found if cue.arrow] if found else self._arrows_alone(taken, letter.strokes)
+                found = _placed(taken, places, found, _LOOKS) or found
+        arrows = [cue.arrow for cue in found if cue.arrow] if found else _arrows_alone(taken, places)
         return Cues(tuple(stroke.start for stroke in letter.strokes if not stroke.is_dot),
                     tuple((count, cue.number) for count, cue in enumerate(found or (), 1)), tuple(arrows))
 
-    def _placed(self, taken: Taken, strokes: Sequence[Stroke], placed: tuple[Cue, ...],
-                looks: Sequence[_Look]) -> tuple[Cue, ...] | None:
-        """Return cues for strokes, those that have theirs first; None where no look finds a way for all to stand."""
-        for look in looks:
-            choices = [self._choices(taken, stroke, look) for stroke in strokes[len(placed):]]
-            if found := _place(choices, taken, placed, itertools.repeat(None, look.tries)):
-                return found
-        return None
-
-    def _arrows_alone(self, taken: Taken, strokes: Sequence[Stroke]) -> list[Arrow]:
-        """Return the arrows that stand together where the numbers do not: they still tell the way."""
-        placed: list[Arrow] = []
-        for stroke in strokes:
-            if not stroke.is_dot:
-                free = (arrow for _, arrow in self._arrow_places(stroke) if taken.arrow_is_free(arrow))
-                placed += itertools.islice((arrow for arrow in free if taken.are_apart(arrow, placed)), 1)
-        return placed
-
-    def _choices(self, taken: Taken, stroke: Stroke, look: _Look) -> list[Cue]:
-        """Return ways to mark one stroke that are free of ink, the best first; a dot has no arrow."""
-        numbers = list(itertools.islice(((cost, at) for cost, at in self._number_places(stroke)
-                                         if taken.number_is_free(stroke.start, at)), look.numbers))
-        if stroke.is_dot:
-            return [Cue(at, (), (), cost) for cost, at in numbers]
-        arrows = itertools.islice(((cost, arrow) for cost, arrow in self._arrow_places(stroke)
-                                   if taken.arrow_is_free(arrow)), look.arrows)
-        cues = [Cue(at, arrow, along, near + far + _TOGETHER * math.dist(at, arrow[0]))
-                for far, arrow in arrows for along in (shaft(arrow),) for near, at in numbers]
-        bare = [Cue(at, (), (), cost) for cost, at in numbers] if look.bare else []
-        return [*sorted(cues, key=lambda cue: cue.cost), *bare]
+    def _places(self, taken: Taken, stroke: Stroke) -> _Places:
+        """Return where a number and an arrow may stand for one stroke, free of ink; a dot has no arrow."""
+        numbers = ((cost, at) for cost, at in self._number_places(stroke) if taken.number_is_free(stroke.start, at))
+        arrows = ((cost, arrow, shaft(arrow)) for cost, arrow in self._arrow_places(stroke)
+                  if taken.arrow_is_free(arrow))
+        return _Places(_Kept(numbers), None if stroke.is_dot else _Kept(arrows))
 
     def _number_places(self, stroke: Stroke) -> Iterator[tuple[float, Point]]:
         """Yield places for a number round a start with their cost, the nearest first, behind before beside it."""
@@ -207,6 +187,55 @@ class CueMaker:
             offset = away * (self.pens.model_mm / 2 + CLEAR_MM + 0.05 * self.ruling.x_height_mm)
             for side in (-1.0, 1.0):
                 yield cost + (away - 1) * offset, _arrow(begin, end, side * offset, reach_mm)
+
+
+class _Kept(Generic[T]):
+    """Values that take work to find, found one by one when asked for, and kept."""
+
+    def __init__(self, values: Iterator[T]) -> None:
+        self._values, self._found = values, list[T]()
+
+    def first(self, count: int) -> list[T]:
+        """Return the first ``count``, or as many as there are."""
+        self._found += itertools.islice(self._values, max(0, count - len(self._found)))
+        return self._found[:count]
+
+
+@dataclass(frozen=True, slots=True)
+class _Places:
+    """Free places for the number and the arrow of one stroke, with their costs; arrows also as close points."""
+
+    numbers: _Kept[tuple[float, Point]]
+    arrows: _Kept[tuple[float, Arrow, list[Point]]] | None
+
+    def choices(self, look: _Look) -> list[Cue]:
+        """Return ways to mark the stroke, the best first."""
+        numbers = self.numbers.first(look.numbers)
+        bare = [Cue(at, (), (), cost) for cost, at in numbers]
+        if self.arrows is None:
+            return bare
+        cues = [Cue(at, arrow, along, near + far + _TOGETHER * math.dist(at, arrow[0]))
+                for far, arrow, along in self.arrows.first(look.arrows) for near, at in numbers]
+        return [*sorted(cues, key=lambda cue: cue.cost), *(bare if look.bare else ())]
+
+
+def _placed(taken: Taken, places: Sequence[_Places], placed: tuple[Cue, ...],
+            looks: Sequence[_Look]) -> tuple[Cue, ...] | None:
+    """Return cues for strokes, those that have theirs first; None where no look finds a way for all to stand."""
+    for look in looks:
+        choices = [each.choices(look) for each in places[len(placed):]]
+        if found := _place(choices, taken, placed, itertools.repeat(None, look.tries)):
+            return found
+    return None
+
+
+def _arrows_alone(taken: Taken, places: Sequence[_Places]) -> list[Arrow]:
+    """Return the arrows that stand together where the numbers do not: they still tell the way."""
+    placed: list[Arrow] = []
+    for each in places:
+        arrows = each.arrows.first(_LOOKS[-1].numbers) if each.arrows else []
+        placed += [arrow for _, arrow, _ in arrows if taken.are_apart(arrow, placed)][:1]
+    return placed
 
 
 def _place(choices: Sequence[Sequence[Cue]], taken: Taken, placed: tuple[Cue, ...],
