@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 
-from namewright.lines.ink import BLACK, DARK, FAINT, WHITE, Ink, Style, line
+from namewright.lines.ink import BLACK, DARK, FAINT, RULE, WHITE, Ink, Style, line
 from namewright.pages.growth import STAGES, Growth, day_said
 from namewright.pages.page import Page, checked
 from namewright.pages.paper import Sheet, sheet_of
@@ -109,7 +109,7 @@ class _Drawing:
             letter = drawable(self.press, track.letter)
             size = self._fitting(letter, 0.8 * side, 0.3 * side)
             x += (side - self.press.text_width(letter, size)) / 2
-            yield self._text(letter, x, middle + 0.75 * size, size, BLACK if track.first else FAINT)
+            yield self._text(letter, x, middle + 0.75 * size, size, BLACK if track.first else RULE)
 
     def _steps(self, stage: int, baseline: float) -> Iterator[Ink]:
         for step in range(STAGES):

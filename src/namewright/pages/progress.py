@@ -14,7 +14,7 @@ from datetime import date
 from functools import cached_property
 
 from namewright.letters.strokes import Point, Stroke
-from namewright.lines.ink import BLACK, DARK, FAINT, WHITE, Ink, Piece, Style, dot_fragment, line, stroke_fragment
+from namewright.lines.ink import BLACK, DARK, FAINT, RULE, WHITE, Ink, Piece, Style, dot_fragment, line, stroke_fragment
 from namewright.pages.growth import STAGES, Growth, Track, day_said, summary
 from namewright.pages.page import Page, checked
 from namewright.pages.paper import Paper, Sheet, sheet_of
@@ -181,7 +181,7 @@ class _Drawing:
         if stage == now:
             said = self.words["progress.now"]
         room = self.sheet.right_edge - begin - self.press.text_width(said, _TEXT_MM) - 3.0
-        yield self._text(words, begin, baseline, self._fitting(words, room, _TEXT_MM), BLACK if since else FAINT)
+        yield self._text(words, begin, baseline, self._fitting(words, room, _TEXT_MM), BLACK if since else RULE)
         if said:
             yield self._right(said, baseline, BLACK)
 
