@@ -148,6 +148,16 @@ def test_a_card_gives_what_its_support_says(press: Press, support: Support) -> N
     assert (len(inks[0]) > 2) == (support is not Support.INDEPENDENT)
 
 
+@pytest.mark.parametrize("name", ["Marigold", "Jory"])
+def test_the_tail_of_a_model_keeps_off_the_dots_below(press: Press, name: str) -> None:
+    """Where a card has room for it, 0.5 mm at the least stays white between the rows' ink, pens counted."""
+    for size in (CardSize.INDEX_4X6, CardSize.A6):
+        page = card_page(press, name, name, CardSettings(preset("us-3/4"), size))
+        model, dots = (join_bounds(one.bounds() for one in row.items if isinstance(one, Ink))
+                       for row in page.items if isinstance(row, Row))
+        assert dots[1] - model[3] >= 0.5
+
+
 @pytest.mark.parametrize("size", list(CardSize))
 def test_a_card_can_be_made_on_every_ruling(press: Press, size: CardSize) -> None:
     """Nothing on a card comes nearer than 8 mm to its edges: printers leave up to 6.35 mm white.

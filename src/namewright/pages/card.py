@@ -111,6 +111,9 @@ def _card_items(press: Press, name: str, settings: CardSettings, *, with_bar: bo
         raise DoesNotFit(name, model, free, across=False)
     rows = 2 if model + len(fit.lines) * space.height_mm <= free else 1
     used = model + (rows - 1) * len(fit.lines) * space.height_mm
+    tail = fit.lines[-1].drop_mm + 1.0 - space.drop_mm  # by which a tail of the model comes too near to the trace
+    apart = tail if rows == 2 and 0.0 < tail <= free - used else 0.0
+    used += apart
     with_bar = with_bar and free - used >= _FOOT_ROOM_MM
     y = edge + max(0.0, free - used - _FOOT_ROOM_MM * with_bar) / 2
     for set_line in fit.lines:
@@ -120,7 +123,7 @@ def _card_items(press: Press, name: str, settings: CardSettings, *, with_bar: bo
                                baseline, inks)
         y += marks + space.height_mm
     if rows == 2:
-        yield from _writing_rows(press, fit, settings, y, space)
+        yield from _writing_rows(press, fit, settings, y + apart, space)
     if with_bar:
         yield from _foot_bar(press, settings)
 
