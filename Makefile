@@ -42,11 +42,13 @@ system:
 	@$(PYTHON) -c 'import ctypes.util, sys; sys.exit(not ctypes.util.find_library("cairo"))' \
 		|| $(call apt,libcairo2) || { echo '$(NO_CAIRO)' >&2; exit 1; }
 
-# What only some tests need: a browser, and a general-purpose typeface. Those tests say so where they are missing.
+# What only some tests need: a browser, the library that its driver needs, and a general-purpose typeface. Those tests
+# say so where they are missing.
 test-system:
 	@command -v chromium >/dev/null && [ -e /usr/share/fonts/truetype/dejavu/DejaVuSans.ttf ] \
-		|| $(call apt,chromium fonts-dejavu-core fonts-dejavu-extra) \
-		|| echo "Tests in a browser and against a typeface are left out: they need Debian's chromium and fonts-dejavu-core." >&2
+		&& $(PYTHON) -c 'import ctypes.util, sys; sys.exit(not ctypes.util.find_library("atomic"))' \
+		|| $(call apt,chromium libatomic1 fonts-dejavu-core fonts-dejavu-extra) \
+		|| echo "Tests in a browser and against a typeface are left out: they need Debian's chromium, libatomic1 and fonts-dejavu-core." >&2
 
 apt = { [ -n "$(AS_ROOT)" ] && command -v apt-get >/dev/null \
 	&& $(AS_ROOT) apt-get -qq update && $(AS_ROOT) apt-get -qq install -y $(1) >/dev/null; }
