@@ -48,8 +48,8 @@ def browser() -> Iterator[Any]:
     """Chromium."""
     where = chromium()
     if sys.platform == "linux" and not find_library("atomic"):
-        pytest.skip("the driver of the browser needs a library that is not installed here, so the pages are not tried in "
-                    "a browser (Debian or Ubuntu: apt install libatomic1)")
+        pytest.skip("the driver of the browser needs a library that is not installed here, so the pages are not tried "
+                    "in a browser (Debian or Ubuntu: apt install libatomic1)")
     api = pytest.importorskip("playwright.sync_api", reason="playwright, which drives the browser, is not installed")
     with api.sync_playwright() as playwright:
         running = playwright.chromium.launch(executable_path=where, args=FLAGS)
