@@ -14,7 +14,7 @@ from dataclasses import replace
 from pathlib import Path
 
 from namewright.classbook import BookChild, Classbook, ClassbookError, grouping, keys
-from namewright.classbook.growing import formed_lately
+from namewright.classbook.growing import class_formed
 from namewright.classwork import Work
 from namewright.commands.book import opened
 from namewright.commands.common import (
@@ -101,8 +101,7 @@ def _run(options: argparse.Namespace) -> int:
             placed = completed(ordered, options.captions, before)
         plan = letter_weeks([each.child.practice for each in placed], weeks)
         settings = PlanSettings(Paper(options.paper), options.binding, order, options.captions)
-        formed = {one.child.line: formed_lately(one.child.practice, book.observations(one.id))
-                  for one in members} if book else NOTHING_FORMED
+        formed = class_formed(book, members) if book else NOTHING_FORMED
         write(plan_pages(work.press, placed, plan, settings, formed), options)
         if options.group_sheets:
             write(_group_pages(work.press, placed, _sheet_settings(options, kept)), options, options.group_sheets)

@@ -11,10 +11,9 @@ from dataclasses import dataclass
 from namewright.fontwork.outlines import Shape, box, disc, union, widened, without
 from namewright.fontwork.sorts import ZONE
 from namewright.letters.strokes import Stroke
-from namewright.lines.forms import LEAST_DISTANCE, Pens, dots, pens_for
+from namewright.lines.forms import LEAST_DISTANCE, LONE_DOT, Pens, dots, pens_for
 from namewright.lines.ruling import DEFAULT_RULING, Ruling, preset
 
-DOT_SCALE = 1.5  # a lone dot is pressed wider than the pen, as in the solid form
 _LINE_WIDTH = 28  # guide lines: a quarter of the pen, so that they stay behind the letters
 _MIDLINE_WIDTH = 20  # thinner and not dashed: dashes cannot meet from letter to letter
 
@@ -52,7 +51,7 @@ class Face:
 
 
 def _solid(strokes: Sequence[Stroke], shift: float, bench: Bench) -> Shape:
-    return _inked(strokes, shift, bench, bench.pens.model_mm, DOT_SCALE * bench.pens.model_mm)
+    return _inked(strokes, shift, bench, bench.pens.model_mm, LONE_DOT * bench.pens.model_mm)
 
 
 def _hollow(strokes: Sequence[Stroke], shift: float, bench: Bench) -> Shape:
@@ -69,7 +68,7 @@ def _dotted(strokes: Sequence[Stroke], shift: float, bench: Bench) -> Shape:
     places = dots(strokes, bench.pens.pitch_mm)
     points = [bench.units(stroke, shift) for stroke in strokes if stroke.is_dot]
     return union([*(disc((shift + x * bench.scale, -y * bench.scale), width) for x, y in places),
-                  widened(points, DOT_SCALE * width)])
+                  widened(points, LONE_DOT * width)])
 
 
 def _inked(strokes: Sequence[Stroke], shift: float, bench: Bench, pen_mm: float, dot_mm: float) -> Shape:
@@ -85,8 +84,8 @@ def guide_lines(x0: float, x1: float) -> Shape:
 
 
 FACES: tuple[Face, ...] = (
-    Face("Solid", _solid, lambda pens: DOT_SCALE * pens.model_mm),
+    Face("Solid", _solid, lambda pens: LONE_DOT * pens.model_mm),
     Face("Dotted", _dotted, lambda pens: max(pens.dot_mm, LEAST_DISTANCE * pens.pitch_mm)),
     Face("Hollow", _hollow, _hollow_mm),
-    Face("Solid On Lines", _solid, lambda pens: DOT_SCALE * pens.model_mm, ruled=True),
+    Face("Solid On Lines", _solid, lambda pens: LONE_DOT * pens.model_mm, ruled=True),
 )

@@ -50,7 +50,7 @@ class Taken:
 
     def __post_init__(self) -> None:
         self._reach = self.pen_mm / 2 + CLEAR_MM
-        self._ink = [point for stroke in self.letter.strokes for point in samples(stroke, self._reach)]
+        self._ink = [point for stroke in self.letter.strokes for point in _samples(stroke, self._reach)]
         self._starts = [stroke.start for stroke in self.letter.strokes]
         standing = [x for x, y in self._ink if y <= 0.0] or [x for x, _ in self._ink]  # a tail may reach under others
         self._room = (min(standing) - self.side_mm, -self.ruling.line_height_mm - self.headroom_mm,
@@ -81,11 +81,7 @@ class Taken:
             not _overlap(_grown(self._box(cue.number), 0.45 * self.number_mm), self._box(other.number))
             and self._means(cue, other) and self._means(other, cue)
             and self._keeps_off(cue.number, other.along) and self._keeps_off(other.number, cue.along)
-            and _apart(cue.arrow, other.arrow) for other in placed)
-
-    def are_apart(self, arrow: Arrow, placed: Sequence[Arrow]) -> bool:
-        """Return whether an arrow keeps off others."""
-        return all(_apart(arrow, other) for other in placed)
+            and apart(cue.along, other.along) for other in placed)
 
     def _means(self, cue: Cue, other: Cue) -> bool:
         """Return whether a cue's number reads with its own arrow and not with another's."""
@@ -108,8 +104,6 @@ class Taken:
 
 def shaft(arrow: Arrow) -> list[Point]:
     """Return points along an arrow's shaft and barbs so close that no number slips between them."""
-    if not arrow:
-        return []
     start, tip, left, _, right = arrow
     count = max(6, math.ceil(math.dist(start, tip) / (2 * CLEAR_MM)))
     barb = max(1, math.ceil(math.dist(tip, left) / (2 * CLEAR_MM)))
@@ -121,7 +115,7 @@ def _between(a: Point, b: Point, count: int) -> list[Point]:
     return [(a[0] + at * dx, a[1] + at * dy) for at in range(count + 1)]
 
 
-def samples(stroke: Stroke, reach: float) -> list[Point]:
+def _samples(stroke: Stroke, reach: float) -> list[Point]:
     """Return points along a stroke so close that nothing as wide as a cue slips between them."""
     track = flatten(stroke.segments, FLAT_MM)
     length = sum(math.dist(a, b) for a, b in itertools.pairwise(track))
@@ -137,10 +131,11 @@ def _to_shaft(point: Point, arrow: Arrow) -> float:
     return math.dist(point, (ax + along * dx, ay + along * dy))
 
 
-def _apart(one: Arrow, other: Arrow) -> bool:
+def apart(one: Sequence[Point], other: Sequence[Point]) -> bool:
+    """Return whether two arrows, as close points, keep off each other; none keeps off any."""
     if not one or not other or not _overlap(_grown(_bounds(one), 2 * CLEAR_MM), _bounds(other)):
         return True
-    return all(math.dist(a, b) >= 2 * CLEAR_MM for a in shaft(one) for b in shaft(other))
+    return all(math.dist(a, b) >= 2 * CLEAR_MM for a in one for b in other)
 
 
 def _within(points: Iterable[Point], box: Bounds) -> list[Point]:

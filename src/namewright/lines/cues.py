@@ -17,7 +17,7 @@ from typing import Generic, TypeVar
 
 from namewright.letters.alphabet import Alphabet, upright
 from namewright.letters.strokes import Point, Stroke, evenly, flatten
-from namewright.lines.clearance import CLEAR_MM, FLAT_MM, Arrow, Cue, Taken, shaft
+from namewright.lines.clearance import CLEAR_MM, FLAT_MM, Arrow, Cue, Taken, apart, shaft
 from namewright.lines.forms import Form, Inkwell, Pens
 from namewright.lines.ink import DARK, WHITE, Fragment, Ink, Piece, Style, dot_fragment, stroke_fragment
 from namewright.lines.ruling import Ruling, print_ruling
@@ -32,8 +32,6 @@ _NUMBER_TURNS = (180, 135, 225, 100, 260, 70, 290, 40, 320,
                  165, 195, 150, 210, 120, 240, 85, 275, 55, 305, 25, 335, 10, 350)
 # How far a cue may be from its best place before another is better, in heights of a number; found by trial.
 _TURN_COST, _FAR_COST, _SHORT_COST, _TOGETHER = 0.4, 0.3, 0.3, 0.35
-
-
 _STRAIGHT = 0.9  # least chord of a stretch that an arrow goes beside, to its way: round a tight hook none is true
 
 
@@ -58,6 +56,7 @@ class _Look:
 
 _QUICK = _Look(8, 6, 100)  # enough for most letters
 _LOOKS = (_QUICK, _Look(20, 16, 600), _Look(32, 30, 1500), _Look(24, 12, 1500, bare=True), _Look(32, 0, 300, bare=True))
+_MOST_ALONE = 32  # arrows looked at for a stroke where no numbers have a place
 
 
 @dataclass
@@ -132,7 +131,7 @@ class CueMaker:
             found = _placed(taken, places[:base], (), _LOOKS[base == len(places):])
             if found:
                 found = _placed(taken, places, found, _LOOKS) or found
-        arrows = [cue.arrow for cue in found if cue.arrow] if found else _arrows_alone(taken, places)
+        arrows = [cue.arrow for cue in found if cue.arrow] if found else _arrows_alone(places)
         return Cues(tuple(stroke.start for stroke in letter.strokes if not stroke.is_dot),
                     tuple((count, cue.number) for count, cue in enumerate(found or (), 1)), tuple(arrows))
 
@@ -229,13 +228,14 @@ def _placed(taken: Taken, places: Sequence[_Places], placed: tuple[Cue, ...],
     return None
 
 
-def _arrows_alone(taken: Taken, places: Sequence[_Places]) -> list[Arrow]:
+def _arrows_alone(places: Sequence[_Places]) -> list[Arrow]:
     """Return the arrows that stand together where the numbers do not: they still tell the way."""
-    placed: list[Arrow] = []
+    placed: list[tuple[Arrow, list[Point]]] = []
     for each in places:
-        arrows = each.arrows.first(_LOOKS[-1].numbers) if each.arrows else []
-        placed += [arrow for _, arrow, _ in arrows if taken.are_apart(arrow, placed)][:1]
-    return placed
+        arrows = each.arrows.first(_MOST_ALONE) if each.arrows else []
+        free = ((arrow, along) for _, arrow, along in arrows if all(apart(along, other) for _, other in placed))
+        placed += itertools.islice(free, 1)
+    return [arrow for arrow, _ in placed]
 
 
 def _place(choices: Sequence[Sequence[Cue]], taken: Taken, placed: tuple[Cue, ...],

@@ -18,14 +18,14 @@ _TIGHTNESS = (0.0, 0.5, 1.0)
 
 
 class DoesNotFit(ValueError):
-    """A name is wider than any page we may lay it on."""
+    """A name is wider than any page we may lay it on. ``said`` is another sentence, for what does not fit otherwise."""
 
-    def __init__(self, name: str, needed_mm: float, room_mm: float, *, across: bool = True) -> None:
+    def __init__(self, name: str, needed_mm: float, room_mm: float, *, across: bool = True, said: str = "") -> None:
         self.name, self.needed_mm, self.room_mm = name, needed_mm, room_mm
         room = "the widest row has" if across else "the card is high enough for"
-        super().__init__(
+        super().__init__(said or (
             f"“{name}” needs {math.ceil(needed_mm)} mm and {room} {math.floor(room_mm)} mm; "
-            "choose a smaller line height or a larger paper")
+            "choose a smaller line height or a larger paper"))
 
 
 @dataclass(frozen=True, slots=True)

@@ -35,6 +35,7 @@ _COINCIDE_MM = 0.02
 _FLAT_MM = 0.003
 _WIDE = 1.35  # pitches from dot to dot in the wide form: 12 dots keep a bowl round
 _MIDDLE = 1.2  # pitches from which a short run has a dot between its ends, so that a flick is not one stray dot
+LONE_DOT = 1.5  # a lone dot (on i and j, in ä) is inked so much wider than the pen or the dots of a trace
 _DOTTED = {"dots", "wide", "starts"}
 
 
@@ -192,9 +193,9 @@ class Inkwell:
         pens = self.pens
         wide = pens.channel_mm + 2 * pens.outline_mm
         layers: dict[Form, tuple[tuple[Style, str], ...]] = {
-            Form.SOLID: ((Style(pens.model_mm), "strokes"), (Style(1.5 * pens.model_mm), "points")),
-            Form.DOTTED: ((Style(pens.dot_mm, DARK), "dots"), (Style(1.5 * pens.dot_mm, DARK), "points")),
-            Form.WIDE: ((Style(pens.dot_mm, DARK), "wide"), (Style(1.5 * pens.dot_mm, DARK), "points")),
+            Form.SOLID: ((Style(pens.model_mm), "strokes"), (Style(LONE_DOT * pens.model_mm), "points")),
+            Form.DOTTED: ((Style(pens.dot_mm, DARK), "dots"), (Style(LONE_DOT * pens.dot_mm, DARK), "points")),
+            Form.WIDE: ((Style(pens.dot_mm, DARK), "wide"), (Style(LONE_DOT * pens.dot_mm, DARK), "points")),
             Form.STARTS: ((Style(pens.start_mm, DARK), "starts"), (Style(pens.start_hole_mm, WHITE), "starts")),
             Form.DASHED: ((Style(0.6 * pens.model_mm, DARK, (2.2 * pens.dot_mm, 2.0 * pens.dot_mm)), "runs"),
                           (Style(1.2 * pens.model_mm, DARK), "points")),

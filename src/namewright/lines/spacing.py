@@ -58,7 +58,7 @@ def profile(letter: Letter, tail: float = 1.0) -> Profile:
 
 def _standing(side: Sequence[float | None]) -> list[float]:
     """Return one side of a silhouette from the baseline upwards, or all of it where nothing stands there."""
-    return ([x for x in side[_BASE:] if x is not None] or [x for x in side if x is not None])
+    return [x for x in side[_BASE:] if x is not None] or [x for x in side if x is not None]
 
 
 def with_tail(stroke: Stroke, tail: float) -> Stroke:

@@ -18,9 +18,9 @@ class TooWide(DoesNotFit):
     """A pen, a dot or a pitch that closes small letters up or scatters them."""
 
     def __init__(self, what: str, width_mm: float, most_mm: float, x_height_mm: float) -> None:
-        super().__init__(what, width_mm, most_mm)
-        self.args = (f"a {what} of {number(width_mm)} mm is too much for small letters {number(x_height_mm, 1)} mm "
-                     f"high; choose at most {number(most_mm)} mm, or taller lines",)
+        super().__init__(what, width_mm, most_mm, said=(
+            f"a {what} of {number(width_mm)} mm is too much for small letters {number(x_height_mm, 1)} mm high; "
+            f"choose at most {number(most_mm)} mm, or taller lines"))
 
 
 def tuned(ruling: Ruling, tuning: Tuning) -> Ruling:

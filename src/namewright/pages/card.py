@@ -12,7 +12,7 @@ from enum import StrEnum
 from namewright.letters.choice import LetterChoice
 from namewright.lines.cues import line_with_cues
 from namewright.lines.fit import DoesNotFit, Fit, fit_name
-from namewright.lines.forms import Form, pens_for
+from namewright.lines.forms import LONE_DOT, Form, pens_for
 from namewright.lines.ink import RULE, Ink, Style, line
 from namewright.lines.ruling import Ruling
 from namewright.lines.setting import SetLine, pen_width_mm
@@ -131,7 +131,7 @@ def _card_items(press: Press, name: str, settings: CardSettings, *, with_bar: bo
 def _reach(settings: CardSettings) -> float:
     """Return how far ink reaches from its centreline, for pen and dots; a lone dot is half as wide again."""
     pens = pens_for(settings.ruling)
-    return 0.75 * max(pens.model_mm, pens.dot_mm)
+    return LONE_DOT / 2 * max(pens.model_mm, pens.dot_mm)
 
 
 def _beyond(press: Press, settings: CardSettings) -> float:

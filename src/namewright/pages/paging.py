@@ -28,9 +28,9 @@ class TooTall(DoesNotFit):
     """The rows that belong together are higher than a page."""
 
     def __init__(self, name: str, needed_mm: float, room_mm: float) -> None:
-        super().__init__(name, needed_mm, room_mm)
-        self.args = (f"“{name}” needs {needed_mm:.0f} mm of height for its rows and the page has {room_mm:.0f} mm; "
-                     "choose a smaller line height or a larger paper",)
+        super().__init__(name, needed_mm, room_mm, said=(
+            f"“{name}” needs {needed_mm:.0f} mm of height for its rows and the page has {room_mm:.0f} mm; "
+            "choose a smaller line height or a larger paper"))
 
 
 class Block(NamedTuple):

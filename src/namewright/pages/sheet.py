@@ -2,8 +2,8 @@
 
 What stands on it follows the level of support. The studies in ``practice/evidence.toml`` set the balance:
 copying and writing from memory did better than tracing, so tracing never takes more than two rows and never
-more than copying and memory together; stroke marks stay on the model; a fold line hides
-all that shows the name from the rows of memory. A left-hander copies from above: the hand covers what is left of it.
+more than copying and memory together; stroke marks stay on the model; a fold line hides all that shows the name
+from the rows of memory. A left-hander copies from above: the hand covers what is left of it.
 
 - full: model with stroke marks; one row of dots, one where the dots run out; copying; memory
 - partial: model with stroke marks; one row where the dots run out; copying; memory

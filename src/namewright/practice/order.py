@@ -166,13 +166,12 @@ def completed(placed: Sequence[Placed], language: str = "en", before: Mapping[st
     """
     roster = sorted(range(len(placed)), key=lambda at: placed[at].child.line)
     labels = [placed[at].child.label for at in roster]
-    earlier = {place: (before or {}).get(label, 0) for place, label in enumerate(labels)}
+    earlier = {place: group for place, label in enumerate(labels) if (group := (before or {}).get(label, 0)) > 0}
     old: dict[int, list[int]] = {}
     for place, group in earlier.items():
-        if group > 0:
-            old.setdefault(group, []).append(place)
+        old.setdefault(group, []).append(place)
     groups = group_class([placed[at].child.practice for at in roster], list(old.values()))
-    number = numbered(groups, {place: group for group, places in old.items() for place in places})
+    number = numbered(groups, earlier)
     return tuple(_with_beats(replace(placed[at], group=number[place]), language)
                  for place, at in sorted(enumerate(roster), key=lambda pair: pair[1]))
 

@@ -64,9 +64,12 @@ def letter_weeks(names: Sequence[str], weeks: int = DEFAULT_WEEKS, most_steps: i
     """
     if weeks < 1:
         raise ValueError(f"a plan needs at least one week, and {weeks} was asked for")
-    counted = Counter(filter(None, map(letters_of, names)))
+    sets = [letters_of(name) for name in names]
+    counted = Counter(filter(None, sets))
     steps = exact_steps(counted, weeks, most_steps)
-    return _plan(names, greedy_steps(counted, weeks) if steps is None else steps, weeks, exact=steps is not None)
+    initials = Counter(base_letter(sign).casefold() for name in names for sign in written_signs(name)[:1])
+    best = greedy_steps(counted, weeks) if steps is None else steps
+    return _plan(sets, initials, best, weeks, exact=steps is not None)
 
 
 def plan_cost(order: Sequence[str], names: Iterable[Letters], weeks: int) -> int:
@@ -136,9 +139,9 @@ def greedy_steps(names: Counter[Letters], weeks: int) -> tuple[Letters, ...]:
         steps.append(met)
 
 
-def _plan(names: Sequence[str], steps: Sequence[Letters], weeks: int, *, exact: bool) -> WeekPlan:
-    sets = [letters_of(name) for name in names]
-    order = _order(names, steps, weeks)
+def _plan(sets: Sequence[Letters], initials: Counter[str], steps: Sequence[Letters], weeks: int, *,
+          exact: bool) -> WeekPlan:
+    order = _order(sets, initials, steps, weeks)
     met: set[str] = set()
     made: list[Week] = []
     for letter in order:
@@ -150,10 +153,8 @@ def _plan(names: Sequence[str], steps: Sequence[Letters], weeks: int, *, exact: 
     return WeekPlan(tuple(made), plan_cost(order, sets, weeks), exact, waiting)
 
 
-def _order(names: Sequence[str], steps: Sequence[Letters], weeks: int) -> list[str]:
+def _order(sets: Sequence[Letters], initials: Counter[str], steps: Sequence[Letters], weeks: int) -> list[str]:
     """Put the letters of each step in order, then fill what weeks are left with the letters most names still need."""
-    sets = [letters_of(name) for name in names]
-    initials = Counter(base_letter(sign).casefold() for name in names for sign in written_signs(name)[:1])
     order: list[str] = []
     everything = frozenset().union(*sets) if sets else frozenset()
     for step in (*steps, everything):

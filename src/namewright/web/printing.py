@@ -10,7 +10,7 @@ from markupsafe import Markup
 from werkzeug.wrappers import Response as BaseResponse
 
 from namewright.classbook import ClassbookError
-from namewright.classbook.growing import formed_lately
+from namewright.classbook.growing import class_formed
 from namewright.names.model import Roster
 from namewright.names.roster import read_roster
 from namewright.output.svg import page_svg
@@ -39,8 +39,7 @@ def wanted(form: Mapping[str, str], lists: Mapping[str, list[str]]) -> Wanted:
     only = "ticked" in (form.get("who"), form.get("only"))
     children, settings = of_ids(pairs, chosen if only else None), class_settings()
     rows = class_rows([one for one, _ in children], settings) if "year" in kinds else ()
-    formed = {one.child.line: formed_lately(one.child.practice, book().observations(one.id))
-              for one, _ in children} if "plan" in kinds else NOTHING_FORMED
+    formed = class_formed(book(), [one for one, _ in children]) if "plan" in kinds else NOTHING_FORMED
     return Wanted(kinds, children, settings, _roster(), rows, formed)
 
 
