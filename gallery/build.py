@@ -14,23 +14,23 @@ from namewright.classbook.suggest import suggest
 from namewright.classwork import Work
 from namewright.lines.forms import Form
 from namewright.lines.ruling import custom_ruling, preset
-from namewright.lines.tiles import LARGE_TILE_MM
-from namewright.names.roster import load_roster
+from namewright.lines.tile_boxes import LARGE_TILE_MM
 from namewright.output.png import page_png
 from namewright.pages import blocks
-from namewright.pages.card import CardSettings, CardSize, card_page, card_sheet
-from namewright.pages.classprogress import ClassRow, class_progress_pages
-from namewright.pages.groupsheet import GroupSettings, group_page
+from namewright.pages.child_progress import ProgressSettings, progress_page
+from namewright.pages.class_progress import ClassRow, class_progress_pages
+from namewright.pages.group_sheet import GroupSettings, group_page
+from namewright.pages.name_card import CardSettings, CardSize, card_page, card_sheet
 from namewright.pages.page import Item, Page
 from namewright.pages.paper import Paper, sheet_of
-from namewright.pages.plan import PlanSettings, plan_pages
+from namewright.pages.plan.pages import PlanSettings, plan_pages
 from namewright.pages.press import Press
-from namewright.pages.progress import ProgressSettings, progress_page
 from namewright.pages.sheet import SheetSettings, practice_pages
-from namewright.pages.tilesheet import TileSettings
+from namewright.pages.tile_sheet import TileSettings
 from namewright.practice.groups import shared_letters
-from namewright.practice.order import completed, order_class
+from namewright.practice.ordering import completed, order_class
 from namewright.practice.weeks import letter_weeks
+from namewright.roster.reading import load_roster
 from namewright.schoolfont.reading import load_font
 from namewright.schoolfont.shaping import Lettering
 from namewright.settings import Hand, Support

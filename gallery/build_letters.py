@@ -18,7 +18,7 @@ from namewright.pages.page import Item, Page
 from namewright.pages.paper import Paper, sheet_of
 from namewright.pages.press import Press
 from namewright.pages.sheet import SheetSettings, practice_pages
-from namewright.pages.sizes import SizeSettings, size_page
+from namewright.pages.size_finder import SizeSettings, size_page
 
 HERE = Path(__file__).parent
 DPI = 80

@@ -14,15 +14,15 @@ from namewright.letters.alphabet import MissingLetters, upright
 from namewright.letters.choice import LetterChoice, read_choice
 from namewright.lines.fit import DoesNotFit
 from namewright.lines.ruling import GREATEST_MIDLINE, LEAST_MIDLINE, Ruling
-from namewright.names.model import Child, LineReport, Outcome, Roster
 from namewright.pages.page import Page, PageError
-from namewright.pages.plan_words import joined
+from namewright.pages.plan.sentences import joined
 from namewright.pages.press import Press, captions
 from namewright.pages.sheet import SheetSettings, practice_pages
 from namewright.pages.summary import Entry, drawable, summary_pages
-from namewright.pages.tilesheet import Strip, TileSettings, across, strips, tile_pages, tile_ruling
+from namewright.pages.tile_sheet import Strip, TileSettings, across, strips, tile_pages, tile_ruling
 from namewright.practice.difficulty import Band
-from namewright.practice.order import Placed
+from namewright.practice.ordering import Placed
+from namewright.roster.children import Child, LineReport, Outcome, Roster
 from namewright.units import number
 
 Made = TypeVar("Made")

@@ -14,7 +14,7 @@ from importlib import import_module
 
 from namewright import __version__
 from namewright.commands.talk import ALL_MADE, NOTHING_MADE, Parser, Refusal, complain
-from namewright.names.model import RosterError
+from namewright.roster.children import RosterError
 
 # Each word and the module of ``commands`` that knows it. Only the module of the word that was said is loaded:
 # an aide who prints one card does not wait for the web server.

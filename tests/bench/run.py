@@ -24,8 +24,8 @@ from typing import TYPE_CHECKING
 from rivals import PT_PER_MM, ready, reportlab, weasyprint
 
 if TYPE_CHECKING:
-    from namewright.names.model import Child
     from namewright.pages.page import Page
+    from namewright.roster.children import Child
 
 CHILDREN = 30
 CASES = ("all", "no outline", "no roster", "roster only")  # each but the last makes the sheets
@@ -54,9 +54,9 @@ def pages_of(children: Iterable[Child], outline: bool = True) -> Iterator[Page]:
 
 def ours(text: str) -> bytes:
     """Go from pasted text to PDF bytes with nothing ready but the imports: roster, class order, letters, pages."""
-    from namewright.names.roster import read_roster
     from namewright.output.pdf import write_pdf
-    from namewright.practice.order import order_class
+    from namewright.practice.ordering import order_class
+    from namewright.roster.reading import read_roster
 
     out = io.BytesIO()
     placed = order_class(read_roster(text).children)
@@ -73,8 +73,8 @@ def timed(work: Callable[[], bytes]) -> tuple[float, float, int]:
 
 def speed(rounds: int) -> None:
     """Let the contestants take turns and print the table."""
-    from namewright.names.roster import read_roster
     from namewright.output.svg import page_svg
+    from namewright.roster.reading import read_roster
 
     pages = list(pages_of(read_roster(NAMES).children))
     numbers = [((page.width_mm * PT_PER_MM, page.height_mm * PT_PER_MM), ready(page)) for page in pages]
@@ -116,9 +116,9 @@ def made_up(count: int) -> Iterator[str]:
 
 def child(count: int, case: str) -> None:
     """Make a roster's sheets into a temporary file, less what ``case`` leaves out; print the peak in MB."""
-    from namewright.names.model import Child
-    from namewright.names.roster import read_roster
     from namewright.output.pdf import write_pdf
+    from namewright.roster.children import Child
+    from namewright.roster.reading import read_roster
 
     children: Iterable[Child]
     if case == "cold":

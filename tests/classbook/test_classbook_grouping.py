@@ -12,7 +12,7 @@ from pypdf import PdfReader
 from namewright.classbook import Classbook, ClassbookError, grouping
 from namewright.classbook.schema import MIGRATIONS, bring_up_to_date
 from namewright.cli import main
-from namewright.practice.order import order_class
+from namewright.practice.ordering import order_class
 
 CLASS = ("Mira", "Rami", "Bob", "Dod", "Lia", "Ilai", "Zuzel", "Noor", "Aron", "Tove", "Vito", "Otto", "Enno")
 Capture = pytest.CaptureFixture[str]

@@ -10,7 +10,7 @@ import pytest
 
 from namewright.classbook import Classbook, ClassbookError
 from namewright.classbook.stages import Stage
-from namewright.names.model import RosterError
+from namewright.roster.children import RosterError
 from namewright.settings import Hand, NamePart, Support
 from namewright.tuning import Tuning
 

@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from namewright.lines.tiles import BOX_GAP_MM, tile_letters, tile_rows
+from namewright.lines.tile_boxes import BOX_GAP_MM, tile_letters, tile_rows
 from namewright.names.clusters import clusters
 
 WORDS = st.text("abdegilmnorstuyéñ", min_size=1, max_size=12)

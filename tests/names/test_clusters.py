@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 
 from namewright.names.clusters import clusters, letter_count
 from namewright.names.syllables import breaks
-from namewright.names.tidy import scrub, tidy
+from namewright.roster.tidy import scrub, tidy
 
 
 def test_one_tile_is_one_letter_with_its_marks() -> None:

@@ -21,7 +21,6 @@ import uharfbuzz as hb
 from fontTools.ttLib import TTFont
 from PIL import Image, ImageDraw, ImageFont
 
-from namewright.fontwork.sorts import UNIT, ZONE, MarkSort, Sorts, sorts_of
 from namewright.letters.alphabet import Alphabet, Letter, MissingLetters
 from namewright.letters.strokes import join_bounds
 from namewright.lines.forms import Form
@@ -33,6 +32,7 @@ from namewright.output.png import page_png
 from namewright.pages.blocks import letters_at
 from namewright.pages.page import Page
 from namewright.pages.press import Press
+from namewright.truetype.characters import UNIT, ZONE, MarkSort, Sorts, sorts_of
 
 ROOT = Path(__file__).parents[2]
 BUILT = sorted((ROOT / "fonts").glob("*.ttf"))

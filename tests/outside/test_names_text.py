@@ -16,7 +16,7 @@ from hypothesis import strategies as st
 
 from namewright.names.clusters import clusters
 from namewright.names.syllables import breaks
-from namewright.names.tidy import tidy
+from namewright.roster.tidy import tidy
 
 NAMES = [
     "Zoë",

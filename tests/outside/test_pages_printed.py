@@ -20,13 +20,13 @@ import pytest
 from skimage.measure import label, regionprops
 
 from namewright.lines.ruling import preset
-from namewright.pages.card import CardSettings, CardSize, card_page, card_sheet
+from namewright.pages.name_card import CardSettings, CardSize, card_page, card_sheet
 from namewright.pages.page import Page
 from namewright.pages.paper import Paper
 from namewright.pages.press import Press
 from namewright.pages.sheet import SheetSettings, practice_pages
-from namewright.pages.sizes import SizeSettings, size_page
-from namewright.pages.tilesheet import TileSettings, across, strips, tile_pages
+from namewright.pages.size_finder import SizeSettings, size_page
+from namewright.pages.tile_sheet import TileSettings, across, strips, tile_pages
 from namewright.settings import Hand, Support
 from printed import bands, pdf_bytes, scan
 

@@ -17,8 +17,8 @@ import pytest
 from namewright.practice.difficulty import letter_difficulty
 from namewright.practice.evidence import load_evidence
 from namewright.practice.features import letter_features
+from namewright.practice.likeness import distance, twin
 from namewright.practice.sequence import faces_left, similarity
-from namewright.practice.shapes import distance, twin
 
 stats = pytest.importorskip("scipy.stats")
 SMALL, CAPITALS = "abcdefghijklmnopqrstuvwxyz", "ABCDEFGHIJKLMNOPQRSTUVWXYZ"

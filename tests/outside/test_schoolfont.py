@@ -30,7 +30,7 @@ from namewright.output.svg import page_svg
 from namewright.pages import blocks
 from namewright.pages.page import Page
 from namewright.pages.press import Press
-from namewright.schoolfont.outlines import area_of
+from namewright.schoolfont.contours import area_of
 from namewright.schoolfont.reading import load_font
 from namewright.schoolfont.shaping import Lettering, shaped
 from printed import MM_PER_POINT, pdf_bytes, scan

@@ -10,12 +10,12 @@ from namewright.letters.strokes import Bounds, join_bounds
 from namewright.lines.fit import DoesNotFit
 from namewright.lines.ink import Ink
 from namewright.lines.ruling import PRESETS, preset
-from namewright.lines.tiles import BOX_GAP_MM, tile_letters, tile_rows
-from namewright.pages.card import CardSettings, CardSize, card_page, card_sheet
+from namewright.lines.tile_boxes import BOX_GAP_MM, tile_letters, tile_rows
+from namewright.pages.name_card import CardSettings, CardSize, card_page, card_sheet
 from namewright.pages.page import Furniture, Guide, Page, Row, Tile, leaves
 from namewright.pages.paper import Paper
 from namewright.pages.press import Press, captions
-from namewright.pages.tilesheet import TileSettings, across, strips, tile_pages
+from namewright.pages.tile_sheet import TileSettings, across, strips, tile_pages
 from namewright.settings import Support
 
 NAMES = ("Bo", "Ava", "Christopherson", "Ana María", "Ẹ̀bun", "Mary-Kate", "Wren")
@@ -49,7 +49,7 @@ def test_every_letter_has_its_tile(press: Press) -> None:
 
 def test_large_tiles_are_wider_than_the_small_parts_cylinder() -> None:
     """38 mm is more than the 31.75 mm of the cylinder; 25 mm is not, which is why the caution is printed."""
-    from namewright.lines.tiles import LARGE_TILE_MM, TILE_MM
+    from namewright.lines.tile_boxes import LARGE_TILE_MM, TILE_MM
 
     assert TILE_MM < SMALL_PARTS_MM < LARGE_TILE_MM
 

@@ -7,7 +7,7 @@ import pytest
 from namewright.letters.alphabet import MissingLetters
 from namewright.lines.forms import Form
 from namewright.lines.ruling import preset
-from namewright.pages.groupsheet import GroupSettings, group_page
+from namewright.pages.group_sheet import GroupSettings, group_page
 from namewright.pages.page import Row
 from namewright.pages.paper import Paper
 from namewright.pages.press import Press

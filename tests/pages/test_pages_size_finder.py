@@ -13,7 +13,7 @@ from namewright.lines.ruling import PRESETS, Line, preset
 from namewright.pages.page import Furniture, Guide, Page, Row
 from namewright.pages.paper import Paper
 from namewright.pages.press import Press
-from namewright.pages.sizes import SizeSettings, size_page
+from namewright.pages.size_finder import SizeSettings, size_page
 from namewright.units import number
 
 NAMES = ("Bo", "Őrs", "Anja", "Peggy", "Marigold", "Gbémisọ́lá", "Christopherson", "Ana-Lucía Belmonte-Quiroga")

@@ -12,7 +12,7 @@ from namewright.lines.ruling import Line, preset
 from namewright.pages.page import Furniture, Guide, Page, Row
 from namewright.pages.paper import Paper
 from namewright.pages.press import Press, captions
-from namewright.pages.sizes import SizeSettings, size_page
+from namewright.pages.size_finder import SizeSettings, size_page
 from namewright.units import number
 
 NAMES = ("Bo", "Wren", "Christopherson", "ẤỘ", "Peggy")

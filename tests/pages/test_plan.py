@@ -17,20 +17,20 @@ from pypdf import PdfReader
 
 from namewright.cli import main
 from namewright.lines.ink import RULE, Ink, Style
-from namewright.names.model import Child
 from namewright.output.png import page_png
-from namewright.pages import plan as plan_module
 from namewright.pages.page import Page, leaves
 from namewright.pages.paper import Paper
-from namewright.pages.plan import PlanSettings, plan_pages
-from namewright.pages.plan_chart import _Field, chart
-from namewright.pages.plan_flow import LEAST_MM, TEXT_MM, packed
-from namewright.pages.plan_marks import LOOKS, formed_mark, point
-from namewright.pages.plan_words import first_children, group_said, joined, monday, weeks_said
+from namewright.pages.plan import pages as plan_module
+from namewright.pages.plan.chart import _Field, chart
+from namewright.pages.plan.flow import LEAST_MM, TEXT_MM, packed
+from namewright.pages.plan.marks import LOOKS, formed_mark, point
+from namewright.pages.plan.pages import PlanSettings, plan_pages
+from namewright.pages.plan.sentences import first_children, group_said, joined, monday, weeks_said
 from namewright.pages.press import Press, captions
 from namewright.practice.difficulty import MIDDLE_FROM, MIDDLE_TO, Band
-from namewright.practice.order import Order, Placed, completed, order_class, order_csv
+from namewright.practice.ordering import Order, Placed, completed, order_class, order_csv
 from namewright.practice.weeks import Week, letter_weeks
+from namewright.roster.children import Child
 
 NAMES = ("Bo", "Zoë", "Ava", "Noor", "Mira", "Íñigo", "Christopherson", "Ẹ̀bun", "Mary-Kate", "deShawn", "Łucja", "AJ")
 

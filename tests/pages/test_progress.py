@@ -10,12 +10,12 @@ from itertools import product
 import pytest
 
 from namewright.lines.ink import FAINT, WHITE, Ink
-from namewright.pages.classprogress import ClassRow, class_progress_pages
+from namewright.pages.child_progress import STRONG, TINT, ProgressSettings, progress_page
+from namewright.pages.class_progress import ClassRow, class_progress_pages
 from namewright.pages.growth import Growth, Track, summary
 from namewright.pages.page import leaves
 from namewright.pages.paper import Paper
 from namewright.pages.press import Press, captions, languages
-from namewright.pages.progress import STRONG, TINT, ProgressSettings, progress_page
 from namewright.settings import Support
 
 BEGIN = date(2026, 9, 7)

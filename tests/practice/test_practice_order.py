@@ -13,9 +13,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from namewright.names.model import Child
 from namewright.practice.difficulty import Band, written_signs
-from namewright.practice.order import (
+from namewright.practice.ordering import (
     BEAT_POINT,
     NOTES,
     Order,
@@ -28,6 +27,7 @@ from namewright.practice.order import (
     order_table,
     own_initial,
 )
+from namewright.roster.children import Child
 from namewright.settings import Support
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from namewright.practice.shapes import Turn, distance, gap, looks_like_its_capital, shape, turned, twin
+from namewright.practice.likeness import Turn, distance, gap, looks_like_its_capital, shape, turned, twin
 
 
 @pytest.mark.parametrize("letter", ["b", "R", "s", "é"])

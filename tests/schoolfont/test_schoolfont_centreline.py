@@ -10,7 +10,7 @@ import pytest
 
 from namewright.letters.strokes import Point, Stroke, flatten, join_bounds
 from namewright.schoolfont.centreline import centreline
-from namewright.schoolfont.outlines import ContourPen, area_of
+from namewright.schoolfont.contours import ContourPen, area_of
 
 pytest.importorskip("shapely")
 

@@ -14,7 +14,7 @@ from namewright.lines.forms import Form
 from namewright.lines.ink import Ink
 from namewright.lines.ruling import Line, custom_ruling, preset
 from namewright.pages import blocks
-from namewright.pages.card import CardSettings, card_page
+from namewright.pages.name_card import CardSettings, card_page
 from namewright.pages.page import Furniture, Guide, Page, Row
 from namewright.pages.press import Press
 from namewright.pages.sheet import SheetSettings, practice_pages
@@ -96,7 +96,7 @@ def test_the_adult_is_told(school: Press, ruling: object, told: list[str], monke
     The midline for this font is 500/700 of the line height; on 5/8 in lines capitals reach 0.7 of 15.875 mm.
     """
     from namewright import classwork
-    from namewright.names.roster import read_roster
+    from namewright.roster.reading import read_roster
 
     said: list[str] = []
     monkeypatch.setattr(classwork, "summary_pages", lambda press, entries, *_, **__: said.extend(entries[0].sentences))

@@ -12,8 +12,8 @@ from collections import Counter
 from collections.abc import Callable, Hashable, Mapping, Sequence
 from dataclasses import dataclass, field
 
-from namewright.names.model import Child
-from namewright.names.words import fold
+from namewright.roster.children import Child
+from namewright.roster.vocabulary import fold
 
 
 @dataclass(frozen=True, slots=True)

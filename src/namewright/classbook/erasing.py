@@ -16,9 +16,9 @@ from datetime import datetime
 
 from namewright.classbook.records import ClassbookError
 from namewright.classbook.taking import newest_roster, take_roster
-from namewright.names.model import Roster, RosterError
-from namewright.names.roster import read_roster
-from namewright.names.words import fold
+from namewright.roster.children import Roster, RosterError
+from namewright.roster.reading import read_roster
+from namewright.roster.vocabulary import fold
 from namewright.settings import NamePart
 
 _OF_CHILDREN = (

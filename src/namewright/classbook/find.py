@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from namewright.classbook.records import BookChild, ClassbookError, letter_positions
 from namewright.names.clusters import clusters
-from namewright.names.words import fold
+from namewright.roster.vocabulary import fold
 
 
 def find_child(children: Sequence[BookChild], typed: str) -> BookChild:

@@ -11,7 +11,7 @@ from collections.abc import Sequence
 
 from namewright.classbook.records import BookChild
 from namewright.classbook.store import Classbook
-from namewright.practice.order import Placed, completed
+from namewright.practice.ordering import Placed, completed
 
 
 def with_groups(book: Classbook, children: Sequence[BookChild], placed: Sequence[Placed], language: str = "en", *,

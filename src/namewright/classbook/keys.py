@@ -18,7 +18,7 @@ from namewright.lines.ruling import preset
 from namewright.pages.ladder import Ladder, read_rungs
 from namewright.pages.paper import Paper
 from namewright.pages.press import languages
-from namewright.practice.order import Order
+from namewright.practice.ordering import Order
 from namewright.settings import Hand, NamePart, Support
 from namewright.tuning import KNOBS, Tuning, read_setting, tuning_from
 from namewright.units import number

@@ -15,7 +15,7 @@ import unicodedata2
 
 from namewright.classbook.stages import Stage
 from namewright.names.clusters import clusters
-from namewright.names.model import Child, Roster
+from namewright.roster.children import Child, Roster
 from namewright.settings import Support
 from namewright.tuning import Tuning
 

@@ -17,13 +17,14 @@ from pathlib import Path
 from types import TracebackType
 from typing import Any
 
-from namewright.classbook import erasing, saves, seen, taking
+from namewright.classbook import erasing, saves, taking
+from namewright.classbook import observations as seen
 from namewright.classbook.connect import WAIT_S, connected, in_a_sentence, transaction
 from namewright.classbook.erasing import Erased
 from namewright.classbook.keys import tuning_of
 from namewright.classbook.records import BookChild, ClassbookError, Observation, RosterUpdate, Save
 from namewright.classbook.stages import Stage
-from namewright.names.model import Child
+from namewright.roster.children import Child
 from namewright.settings import Hand, NamePart, Support
 from namewright.tuning import Tuning
 

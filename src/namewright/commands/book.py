@@ -12,9 +12,9 @@ from namewright.classbook import BookChild, Classbook, ClassbookError, Erased, R
 from namewright.classbook.export import export_csv, import_csv
 from namewright.classbook.find import find_child
 from namewright.commands.talk import ALL_MADE, SOME_NOT_MADE, Commands, Refusal, complain
-from namewright.names.model import Outcome
-from namewright.names.roster import read_roster
-from namewright.names.sources import decode, read_bytes
+from namewright.roster.children import Outcome
+from namewright.roster.reading import read_roster
+from namewright.roster.sources import decode, read_bytes
 
 
 def add(commands: Commands) -> None:

@@ -8,9 +8,9 @@ from namewright.commands.common import letters_of, press_of, ruling_of, tuning_o
 from namewright.commands.one import name_options, one_name, write_one
 from namewright.commands.talk import Commands
 from namewright.lines.tuned import tuned
-from namewright.pages.card import CardSettings, CardSize, card_page, card_sheet
+from namewright.pages.name_card import CardSettings, CardSize, card_page, card_sheet
 from namewright.pages.paper import Paper
-from namewright.practice.order import Order
+from namewright.practice.ordering import Order
 from namewright.settings import Hand, Support
 
 

@@ -16,13 +16,13 @@ from namewright.commands.talk import ALL_MADE, NOTHING_MADE, SOME_NOT_MADE, Pars
 from namewright.letters.alphabet import upright
 from namewright.letters.choice import LetterChoice, read_choice
 from namewright.lines.ruling import DEFAULT_RULING, Ruling, custom_ruling, preset
-from namewright.names.model import Roster
-from namewright.names.roster import load_roster, roster_from_bytes
 from namewright.pages.ladder import TRACED, Chain, Ladder, Part, read_rungs
 from namewright.pages.paper import Paper
 from namewright.pages.press import Press, languages
 from namewright.pages.sheet import SheetSettings
-from namewright.practice.order import Order, beats_that_do_not_fit
+from namewright.practice.ordering import Order, beats_that_do_not_fit
+from namewright.roster.children import Roster
+from namewright.roster.reading import load_roster, roster_from_bytes
 from namewright.settings import Hand, NamePart, Support
 from namewright.tuning import Tuning, tuning_from
 from namewright.units import parse_length_mm

@@ -23,7 +23,7 @@ def _run(options: argparse.Namespace) -> int:
     if not folder.is_dir():
         raise Refusal(f"there is no folder {folder} to write the fonts into; make it first")
     try:
-        from namewright.fontwork.build import build_fonts
+        from namewright.truetype.build import build_fonts
     except ModuleNotFoundError as error:
         raise Refusal(f"building fonts needs {error.name}; install it with: pip install 'namewright[fonts]'") from error
     for name, data in build_fonts(upright()):

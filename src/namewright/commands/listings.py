@@ -9,7 +9,7 @@ from namewright.classwork import left_out
 from namewright.commands.common import roster_of, roster_options
 from namewright.commands.talk import ALL_MADE, SOME_NOT_MADE, Commands
 from namewright.lines.ruling import PRESETS
-from namewright.names.model import LineReport, RosterError
+from namewright.roster.children import LineReport, RosterError
 from namewright.tuning import KNOBS
 from namewright.units import number
 

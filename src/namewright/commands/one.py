@@ -13,12 +13,12 @@ from namewright.commands.writing import write
 from namewright.letters.alphabet import MissingLetters
 from namewright.lines.fit import DoesNotFit
 from namewright.names.casing import mend_case
-from namewright.names.model import RosterError
-from namewright.names.roster import read_roster
-from namewright.names.rows import odd_marks
-from namewright.names.tidy import tidy
 from namewright.pages.page import Page, PageError
 from namewright.pages.press import Press
+from namewright.roster.children import RosterError
+from namewright.roster.reading import read_roster
+from namewright.roster.rows import odd_marks
+from namewright.roster.tidy import tidy
 from namewright.settings import NamePart
 
 _PLAIN = re.compile(r"(?:[^\W\d_]|[\u0300-\u036f .\-‐‑'’ʻʼ·])+")

@@ -9,7 +9,7 @@ from namewright.classwork import Work
 from namewright.commands.common import closing, complain_of_beats, roster_of, roster_options
 from namewright.commands.talk import Commands
 from namewright.commands.writing import written
-from namewright.practice.order import Order, completed, order_class, order_csv, order_json, order_table
+from namewright.practice.ordering import Order, completed, order_class, order_csv, order_json, order_table
 
 
 def add(commands: Commands) -> None:

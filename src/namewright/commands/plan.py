@@ -31,17 +31,17 @@ from namewright.commands.common import (
 from namewright.commands.talk import Commands, Refusal, complain
 from namewright.commands.writing import write
 from namewright.lines.tuned import tuned
-from namewright.names.model import Roster
-from namewright.pages.groupsheet import GroupSettings, group_page
+from namewright.pages.group_sheet import GroupSettings, group_page
 from namewright.pages.page import Page
 from namewright.pages.paper import Paper
-from namewright.pages.plan import PlanSettings, plan_pages
-from namewright.pages.plan_words import NOTHING_FORMED
+from namewright.pages.plan.pages import PlanSettings, plan_pages
+from namewright.pages.plan.sentences import NOTHING_FORMED
 from namewright.pages.press import Press
 from namewright.pages.summary import drawable
 from namewright.practice.groups import shared_letters
-from namewright.practice.order import Order, Placed, completed, order_class
+from namewright.practice.ordering import Order, Placed, completed, order_class
 from namewright.practice.weeks import DEFAULT_WEEKS, letter_weeks
+from namewright.roster.children import Roster
 from namewright.settings import Support
 
 _ORDERS = {"easiest": Order.PRACTICE, "need": Order.NEED, "family": Order.FAMILY}

@@ -13,12 +13,12 @@ from namewright.commands.book import opened
 from namewright.commands.note import support_now
 from namewright.commands.talk import ALL_MADE, NOTHING_MADE, SOME_NOT_MADE, Commands, complain
 from namewright.commands.writing import write
-from namewright.pages.classprogress import ClassRow, class_progress_pages
+from namewright.pages.child_progress import ProgressSettings, progress_page
+from namewright.pages.class_progress import ClassRow, class_progress_pages
 from namewright.pages.growth import Growth
 from namewright.pages.page import Page
 from namewright.pages.paper import Paper
 from namewright.pages.press import Press, languages
-from namewright.pages.progress import ProgressSettings, progress_page
 
 
 def add(commands: Commands) -> None:

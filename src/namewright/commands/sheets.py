@@ -22,7 +22,7 @@ from namewright.commands.talk import Commands
 from namewright.commands.writing import progress, write
 from namewright.output.files import whole_file
 from namewright.pages.page import Page
-from namewright.practice.order import Order, order_class
+from namewright.practice.ordering import Order, order_class
 from namewright.settings import Hand
 
 

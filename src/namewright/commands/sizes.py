@@ -8,7 +8,7 @@ from namewright.commands.common import letters_of, press_of, ruling_of
 from namewright.commands.one import name_options, one_name, write_one
 from namewright.commands.talk import Commands
 from namewright.pages.paper import Paper
-from namewright.pages.sizes import SizeSettings, size_page
+from namewright.pages.size_finder import SizeSettings, size_page
 
 
 def add(commands: Commands) -> None:

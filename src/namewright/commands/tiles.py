@@ -17,10 +17,10 @@ from namewright.commands.common import (
 )
 from namewright.commands.talk import Commands
 from namewright.commands.writing import progress, write
-from namewright.lines.tiles import LARGE_TILE_MM, TILE_MM
+from namewright.lines.tile_boxes import LARGE_TILE_MM, TILE_MM
 from namewright.pages.paper import Paper
-from namewright.pages.tilesheet import TileSettings
-from namewright.practice.order import Order, order_class
+from namewright.pages.tile_sheet import TileSettings
+from namewright.practice.ordering import Order, order_class
 
 
 def add(commands: Commands) -> None:

@@ -24,7 +24,7 @@ import re
 import unicodedata2
 
 from namewright.names.clusters import clusters
-from namewright.names.words import SMALL_PARTICLES
+from namewright.names.particles import SMALL_PARTICLES
 
 _APOSTROPHES = "'’‘`ʼ"
 _OKINA = "ʻ"

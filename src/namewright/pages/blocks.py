@@ -14,7 +14,7 @@ from namewright.lines.forms import Form
 from namewright.lines.ink import BLACK, DARK, RULE, SHADE, Ink, Piece, Style, line, stroke_fragment
 from namewright.lines.ruling import Line, Ruling
 from namewright.lines.setting import PENCIL_MM, SetLine, pen_width_mm
-from namewright.lines.tiles import TileRows
+from namewright.lines.tile_boxes import TileRows
 from namewright.pages.page import Furniture, Guide, Item, Row, Tile
 from namewright.pages.press import Press
 

@@ -25,7 +25,7 @@ from namewright.lines.forms import Form
 from namewright.lines.ink import Ink
 from namewright.lines.ruling import Ruling
 from namewright.lines.setting import SetLine, pen_width_mm
-from namewright.lines.tiles import tile_rows
+from namewright.lines.tile_boxes import tile_rows
 from namewright.lines.tuned import check_pens, tuned
 from namewright.pages import blocks
 from namewright.pages.ladder import Ladder, Part, given, needed, repeats, wished

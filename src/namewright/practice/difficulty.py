@@ -47,7 +47,7 @@ import unicodedata2
 
 from namewright.names.clusters import clusters
 from namewright.practice.evidence import Evidence, load_evidence
-from namewright.practice.shapes import twins
+from namewright.practice.likeness import twins
 
 __all__ = ["Band", "Evidence", "LetterDifficulty", "NameDifficulty", "agreed_writing", "band_of",
            "base_letter", "letter_difficulty", "load_evidence", "name_difficulty", "own_initial_gain",

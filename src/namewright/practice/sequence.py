@@ -18,7 +18,7 @@ from itertools import chain
 from namewright.practice.difficulty import MOST_LETTERS, Band, LetterDifficulty, base_letter
 from namewright.practice.evidence import load_evidence
 from namewright.practice.features import FACES_FROM, facing
-from namewright.practice.shapes import looks_like_its_capital, twin
+from namewright.practice.likeness import looks_like_its_capital, twin
 
 LOOK_ALIKE_FROM = 5.0
 

@@ -16,7 +16,7 @@ from typing import Any
 
 from namewright.letters.strokes import Point, Stroke
 from namewright.schoolfont import extra
-from namewright.schoolfont.outlines import Contour, area_of
+from namewright.schoolfont.contours import Contour, area_of
 from namewright.schoolfont.skeleton import (
     STRAIGHT_ON,
     Axis,

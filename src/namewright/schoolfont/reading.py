@@ -17,7 +17,7 @@ from fontTools.ttLib import TTFont
 
 from namewright.letters.strokes import join_bounds
 from namewright.schoolfont import FontError, extra
-from namewright.schoolfont.outlines import glyph_contours
+from namewright.schoolfont.contours import glyph_contours
 
 LARGEST_FILE = 20_000_000  # bytes
 _NAME_LENGTH = 60

@@ -22,7 +22,7 @@ from namewright.lines.setting import InkLetter, SetLetter, SetLine, pen_width_mm
 from namewright.names.clusters import clusters
 from namewright.schoolfont import extra
 from namewright.schoolfont.centreline import centreline
-from namewright.schoolfont.outlines import Contour, glyph_contours
+from namewright.schoolfont.contours import Contour, glyph_contours
 from namewright.schoolfont.reading import SchoolFont
 
 _FEATURES = {"kern": True, "mark": True, "mkmk": True, "liga": False, "clig": False, "dlig": False}

@@ -13,15 +13,15 @@ from werkzeug.wrappers import Response as BaseResponse
 
 from namewright.letters.alphabet import MissingLetters
 from namewright.lines.fit import DoesNotFit
-from namewright.names.model import Child, RosterError
-from namewright.names.roster import read_roster
-from namewright.names.words import fold
 from namewright.output.pdf import write_pdf
-from namewright.pages.card import CardSettings, CardSize
+from namewright.pages.name_card import CardSettings, CardSize
 from namewright.pages.page import Page
 from namewright.pages.press import Press, captions
+from namewright.roster.children import Child, RosterError
+from namewright.roster.reading import read_roster
+from namewright.roster.vocabulary import fold
 from namewright.settings import NamePart
-from namewright.web.choices import sheet_of_class
+from namewright.web.class_settings import sheet_of_class
 from namewright.web.desk import Member, child_or_404, class_settings, desk, members
 from namewright.web.pictures import CannotDraw, child_pages, sheet_pages
 from namewright.web.printing import pdf_answer

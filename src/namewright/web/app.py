@@ -16,7 +16,9 @@ from flask import Flask, render_template, request
 from werkzeug.exceptions import HTTPException
 
 from namewright.classbook import ClassbookError
-from namewright.web import aide, erase, family, gate, guard, home, lines, printing, room, roster, seen, tongue
+from namewright.web import aide, erase, family, gate, guard, home, lines, printing, room, tongue
+from namewright.web import list_review as roster
+from namewright.web import notes as seen
 from namewright.web.desk import KEY, Desk, class_mark, close_book, desk
 from namewright.web.jobs import where
 from namewright.web.pictures import CannotDraw

@@ -19,7 +19,7 @@ from flask import abort, current_app, g
 
 from namewright.classbook import BookChild, Classbook, ClassbookError, grouping
 from namewright.pages.press import Press
-from namewright.practice.order import Order, Placed, completed, order_class
+from namewright.practice.ordering import Order, Placed, completed, order_class
 from namewright.settings import Support
 from namewright.web.jobs import Jobs
 

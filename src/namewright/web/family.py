@@ -11,7 +11,7 @@ from namewright.pages.page import Page
 from namewright.pages.press import Press, languages
 from namewright.pages.summary import Entry, drawable, summary_pages
 from namewright.web.aide import pdf_of
-from namewright.web.choices import sheet_of_class
+from namewright.web.class_settings import sheet_of_class
 from namewright.web.desk import child_or_404, class_settings, desk
 from namewright.web.pictures import child_pages
 from namewright.web.printing import drawn, pdf_answer

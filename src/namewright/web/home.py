@@ -7,8 +7,8 @@ from werkzeug.wrappers import Response as BaseResponse
 
 from namewright.web import tongue
 from namewright.web.desk import book, desk
+from namewright.web.letter_forms import LETTERS
 from namewright.web.pictures import art_svg, form_svg, mark_svg
-from namewright.web.shapes import LETTERS
 
 pages = Blueprint("home", __name__)
 _YEAR_S = 365 * 24 * 3600

@@ -16,18 +16,18 @@ from namewright.classbook.keys import CHILD_KEYS, tuning_of
 from namewright.letters.alphabet import MissingLetters
 from namewright.lines.fit import DoesNotFit
 from namewright.pages.ladder import MOST_TRACED
-from namewright.pages.sizes import SizeSettings, size_page
+from namewright.pages.size_finder import SizeSettings, size_page
 from namewright.pages.summary import drawable
 from namewright.settings import Hand, NamePart, Support
 from namewright.tuning import KNOBS
 from namewright.web.aide import family_of, names_of, pdf_of
-from namewright.web.choices import control, sheet_of_child, sheet_of_class, tried
+from namewright.web.class_settings import control, sheet_of_child, sheet_of_class, tried
 from namewright.web.desk import book, child_or_404, class_settings, desk, members
 from namewright.web.home import svg
+from namewright.web.letter_forms import LETTERS, RUNGS, fields_of, shapes_of
 from namewright.web.pictures import CannotDraw, row_svg
 from namewright.web.printing import pdf_answer
 from namewright.web.room import own_settings
-from namewright.web.shapes import LETTERS, RUNGS, fields_of, shapes_of
 from namewright.web.tongue import reason, say, tongue_of, words
 from namewright.web.what import sentence
 

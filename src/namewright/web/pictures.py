@@ -16,14 +16,14 @@ from namewright.lines.forms import Form
 from namewright.lines.ink import BLACK, Ink, Style
 from namewright.lines.ruling import Line, custom_ruling
 from namewright.lines.tuned import check_pens
-from namewright.names.model import Child
 from namewright.output.svg import page_svg
 from namewright.pages import blocks
 from namewright.pages.page import Item, Page
 from namewright.pages.press import Press
 from namewright.pages.sheet import SheetSettings
-from namewright.practice.order import order_class
-from namewright.web.choices import sheet_of_child
+from namewright.practice.ordering import order_class
+from namewright.roster.children import Child
+from namewright.web.class_settings import sheet_of_child
 
 _EDGE_MM = 2.0
 _THREE = (Line.TOP, Line.MID, Line.BASE)

@@ -11,12 +11,12 @@ from werkzeug.wrappers import Response as BaseResponse
 
 from namewright.classbook import ClassbookError
 from namewright.classbook.growing import class_formed
-from namewright.names.model import Roster
-from namewright.names.roster import read_roster
 from namewright.output.svg import page_svg
 from namewright.pages.page import Page
-from namewright.pages.plan_words import NOTHING_FORMED
+from namewright.pages.plan.sentences import NOTHING_FORMED
 from namewright.pages.press import captions
+from namewright.roster.children import Roster
+from namewright.roster.reading import read_roster
 from namewright.settings import NamePart
 from namewright.web import guard
 from namewright.web.desk import book, class_settings, desk, members

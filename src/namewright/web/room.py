@@ -15,13 +15,13 @@ from namewright.lines.ruling import DEFAULT_RULING, PRESETS, Ruling
 from namewright.pages.ladder import MOST_TRACED
 from namewright.pages.paper import Paper
 from namewright.pages.press import languages
-from namewright.practice.order import Order
+from namewright.practice.ordering import Order
 from namewright.settings import Hand, Support
-from namewright.web.choices import PAGE_KEYS, tried
+from namewright.web.class_settings import PAGE_KEYS, tried
 from namewright.web.desk import Member, book, child_or_404, class_settings, desk, members
 from namewright.web.home import svg
+from namewright.web.letter_forms import LETTERS, RUNGS, fields_of, shapes_of
 from namewright.web.pictures import CannotDraw, sheet_svg
-from namewright.web.shapes import LETTERS, RUNGS, fields_of, shapes_of
 from namewright.web.tongue import reason, say, tongue_of
 from namewright.web.what import FOR_ADULT, FOR_CHILDREN
 

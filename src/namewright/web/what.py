@@ -12,20 +12,20 @@ from namewright.classbook import BookChild
 from namewright.classwork import Work
 from namewright.letters.alphabet import MissingLetters
 from namewright.lines.fit import DoesNotFit
-from namewright.names.model import Roster
-from namewright.pages.card import CardSettings, CardSize, card_page, card_sheet
-from namewright.pages.classprogress import ClassRow
-from namewright.pages.groupsheet import GroupSettings, group_page
+from namewright.pages.class_progress import ClassRow
+from namewright.pages.group_sheet import GroupSettings, group_page
+from namewright.pages.name_card import CardSettings, CardSize, card_page, card_sheet
 from namewright.pages.page import Page
 from namewright.pages.paper import Paper
-from namewright.pages.plan import PlanSettings, plan_pages
-from namewright.pages.plan_words import NOTHING_FORMED, Formed
+from namewright.pages.plan.pages import PlanSettings, plan_pages
+from namewright.pages.plan.sentences import NOTHING_FORMED, Formed
 from namewright.pages.press import Press
 from namewright.pages.summary import drawable
 from namewright.practice.groups import shared_letters
-from namewright.practice.order import Order, Placed
+from namewright.practice.ordering import Order, Placed
 from namewright.practice.weeks import letter_weeks
-from namewright.web.choices import card_of_child, sheet_of_child, sheet_of_class, tiles_of_class
+from namewright.roster.children import Roster
+from namewright.web.class_settings import card_of_child, sheet_of_child, sheet_of_class, tiles_of_class
 from namewright.web.year import year_pages
 
 FOR_CHILDREN, FOR_ADULT = ("sheets", "cards", "tiles", "groups"), ("adult", "plan", "year")

@@ -7,11 +7,11 @@ from collections.abc import Mapping, Sequence
 from namewright.classbook import BookChild
 from namewright.classbook.growing import growth_of
 from namewright.classbook.suggest import suggest
-from namewright.pages.classprogress import ClassRow, class_progress_pages
+from namewright.pages.child_progress import ProgressSettings
+from namewright.pages.class_progress import ClassRow, class_progress_pages
 from namewright.pages.page import Page
 from namewright.pages.press import Press
-from namewright.pages.progress import ProgressSettings
-from namewright.web.choices import sheet_of_child, sheet_of_class
+from namewright.web.class_settings import sheet_of_child, sheet_of_class
 from namewright.web.desk import book
 
 

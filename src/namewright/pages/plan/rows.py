@@ -1,0 +1,127 @@
+"""A row a child on the plan: the name, its letters in the order to practise them, the beats to clap, the group.
+
+Millimetres, y down. Names and beats too long for their column go on below, so that nothing is cut.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+
+from namewright.lines.ink import RULE, Ink, Style, line
+from namewright.pages.page import Item
+from namewright.pages.plan.flow import LEAST_MM, SMALL_MM, TEXT_MM, Flow, fitted, packed
+from namewright.pages.plan.marks import MARK_MM, STEP_MM, formed_mark, letter_mark, point, watch_mark
+from namewright.pages.plan.sentences import Formed, Words, order_said
+from namewright.pages.press import Press
+from namewright.pages.summary import drawable
+from namewright.practice.difficulty import Band
+from namewright.practice.ordering import Order, Placed
+from namewright.practice.sequence import faces_left
+
+_ROW_MM, _LINE_MM, _LIFT_MM = 6.2, 4.2, 0.65  # tiles stand a little above the middle: marks come under them
+_LABEL_X, _TILES_X, _BEATS_X, _GROUP_X = 7.0, 40.0, 57.0, 13.0  # the first two from the left, the others from the right
+_LABEL_MM, _BEATS_MM = _TILES_X - _LABEL_X - 1.5, _BEATS_X - _GROUP_X - 2.0
+_LAST_TOGETHER = 3  # children that go to a new page together: one alone there is overlooked
+_RULE = Style(0.1, RULE)
+
+
+def add_rows(flow: Flow, placed: Sequence[Placed], words: Words, order: Order, formed: Formed) -> None:
+    """Set the order and its reason, the legend, and a row for every child."""
+    flow.heading(words["plan.rows"], 20.0)
+    flow.say(order_said(order, words))
+    _add_legend(flow, words, ticked=any(formed.values()))
+    columns = [(_tile_lines(flow, each), _label_lines(flow.press, each), _beat_lines(flow.press, each))
+               for each in placed]
+    heights = [max(_ROW_MM * len(letters), _ROW_MM + _LINE_MM * (max(len(names), len(beats)) - 1))
+               for letters, names, beats in columns]
+    for at, (each, (letters, names, beats), height) in enumerate(zip(placed, columns, heights, strict=True)):
+        last = len(placed) - at <= _LAST_TOGETHER
+        flow.room(sum(heights[at:]) if last else height)
+        flow.put(_row(flow, each, letters, (names, beats), words), height)
+        flow.pages[-1] += _ticks(flow, letters, flow.y - height, formed.get(each.child.line, frozenset()))
+
+
+def _add_legend(flow: Flow, words: Words, *, ticked: bool) -> None:
+    """Explain the three shapes, the tick, the arrowhead and the question mark, in as many lines as it takes."""
+    shapes: list[tuple[Ink | None, str]] = [(point(band, 1.6, 0.0, 3.2), f"plan.legend_{band}") for band in Band]
+    shapes += [(formed_mark(0.8, 0.0), "plan.legend_formed")] if ticked else []
+    x = flow.sheet.left_mm
+    flow.y += 0.6
+    for shape, key in (*shapes, (watch_mark(0.8, 0.0), "plan.legend_watch"), (None, "plan.legend_guess")):
+        start = shape.bounds()[2] + 0.9 if shape else 0.0
+        width = start + flow.press.text_width(words[key], SMALL_MM)
+        if x + width > flow.sheet.right_edge:
+            x, flow.y = flow.sheet.left_mm, flow.y + 4.6
+        middle = flow.y + 2.6
+        flow.pages[-1] += [shape.moved(x, middle)] if shape else []
+        flow.pages[-1].append(flow.press.text(words[key], SMALL_MM).moved(x + start, middle + SMALL_MM / 2))
+        x += width + 4.0
+    flow.y += 5.4
+
+
+def _tile_lines(flow: Flow, each: Placed) -> list[Sequence[tuple[str, Band]]]:
+    room = flow.sheet.room_width - _TILES_X - _BEATS_X - 2.0
+    count = max(1, int(room / STEP_MM))
+    return [each.letters[at:at + count] for at in range(0, len(each.letters), count)] or [()]
+
+
+def _label_lines(press: Press, each: Placed) -> tuple[str, ...]:
+    """Return the label in one line, smaller if need be, or in lines that end at a space, a hyphen or else a beat."""
+    label = drawable(press, each.child.label)
+    words = re.findall(r"[^\s\-‐‑]*[\s\-‐‑]*", label)
+    long = any(press.text_width(word.strip() or "-", LEAST_MM) > _LABEL_MM for word in words)
+    return _lines(press, each.beats if long and "".join(each.beats) == label else words, _LABEL_MM)
+
+
+def _beat_lines(press: Press, each: Placed) -> tuple[str, ...]:
+    """Return the beats, a dot between them where neither a space nor a hyphen parts them; a guess is marked."""
+    dotted = [part if part.endswith((" ", "-", "‐", "‑")) else f"{part} · " for part in each.beats]
+    dotted[-1:] = [dotted[-1].rstrip("· ") + ("" if each.beats_known else " ?")] if dotted else []
+    return _lines(press, [drawable(press, part) for part in dotted], _BEATS_MM)
+
+
+def _lines(press: Press, pieces: Sequence[str], room: float) -> tuple[str, ...]:
+    whole = "".join(pieces).strip()
+    return (whole,) if press.text_width(whole or "-", LEAST_MM) <= room else packed(press, pieces, room, TEXT_MM)
+
+
+def _row(flow: Flow, each: Placed, lines: Sequence[Sequence[tuple[str, Band]]],
+         columns: tuple[Sequence[str], Sequence[str]], words: Words) -> list[Item]:
+    left, right, middle = flow.sheet.left_mm, flow.sheet.right_edge, flow.y + _ROW_MM / 2
+    baseline = middle + TEXT_MM / 2
+    items: list[Item] = [Ink(_RULE, (line(left, flow.y, right, flow.y),))]
+    items += fitted(flow.press, str(each.position), left, baseline, _LABEL_X)
+    for number, letters in enumerate(lines):
+        items += _tiles(flow.press, letters, left + _TILES_X, middle + number * _ROW_MM - _LIFT_MM)
+    places = ((left + _LABEL_X, _LABEL_MM), (right - _BEATS_X, _BEATS_MM))
+    for (x, room), texts in zip(places, columns, strict=True):
+        for number, text in enumerate(texts):
+            items += fitted(flow.press, text, x, baseline + number * _LINE_MM, room)
+    if each.group:
+        items += fitted(flow.press, words["plan.group_short"].format(each.group), right - _GROUP_X, baseline, _GROUP_X)
+    return items
+
+
+def _tiles(press: Press, letters: Sequence[tuple[str, Band]], left: float, height: float) -> list[Item]:
+    items: list[Item] = []
+    for at, (letter, band) in enumerate(letters):
+        x = left + at * STEP_MM
+        items += drawn(press, letter, band, x, height)
+        if faces_left(letter):
+            items.append(watch_mark(x + MARK_MM / 2, height + MARK_MM / 2 + 0.65))
+    return items
+
+
+def _ticks(flow: Flow, lines: Sequence[Sequence[tuple[str, Band]]], top: float, formed: frozenset[str]) -> list[Item]:
+    """Return a tick under the right half of each letter that has been formed."""
+    x, y = flow.sheet.left_mm + _TILES_X + 0.92 * MARK_MM, top + _ROW_MM / 2 - _LIFT_MM + MARK_MM / 2 + 0.65
+    return [formed_mark(x + at * STEP_MM, y + number * _ROW_MM) for number, letters in enumerate(lines)
+            for at, (letter, _) in enumerate(letters) if letter in formed]
+
+
+def drawn(press: Press, letter: str, band: Band, x: float, y: float) -> tuple[Ink, ...]:
+    """Return a letter's mark; one that our letters lack is shown by its bare shape."""
+    if press.alphabet.missing(letter):
+        return (point(band, x + MARK_MM / 2, y, MARK_MM),)
+    return letter_mark(press, letter, band, x, y)

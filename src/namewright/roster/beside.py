@@ -1,0 +1,194 @@
+"""What stands around a name in a line or a cell: numbering, brackets, e-mails, dates, stray signs.
+
+Everything taken away is named in a note, except the numbering of a list. Out of scope: which word of the
+name itself is given or family (see ``freetext``).
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass, replace
+
+import unicodedata2
+
+from namewright.names.clusters import is_letter
+from namewright.names.particles import PARTICLES
+from namewright.roster.numbers import take_numbers
+from namewright.roster.vocabulary import GOES_BY_OPENINGS, HANDS, REMARKS, TITLES, fold
+from namewright.settings import Hand
+
+_NUMBERING = re.compile(
+    r"\s*(?:[-*•‣◦·–—▪■●○✓✔☐☑►➢➤→§\uf0b7\uf0a7>]\s+|\[[ xX]?\]\s*|\(\d{1,4}\)\s*|[#№]\s?\d{1,4}[.):]?\s*|"
+    r"(?:[Nn][.]?[º°]|[Nn]o[.])\s?\d{1,4}[.):]?\s+|\d{1,4}\s*[.):]\s*|\d{1,4}\s*[-–]\s*(?=[^\W\d_])|\d{1,4}\s+|"
+    r"[a-zA-Z]\)\s+|(?:[a-z]|[ivx]{2,5})\.\s+(?=[^\W\d_a-z])|o\s+(?=[^\W\d_a-z]))"
+)
+_BRACKETED = re.compile(r"\(([^()]*)\)|\[([^\[\]]*)\]|\{([^{}]*)\}|（([^（）]*)）")
+_QUOTED = re.compile(
+    r"[\"“”„«]([^\"“”„«»]*)[\"“”»]|(?<!\S)(?:''|``|‘‘)([^\s'’‘]{2,})(?:''|’’)|(?<!\S)['‘]([^\s'’‘]{2,})['’](?![^\s,;])"
+)
+_SPACED_DASH = re.compile(r" *([-‐–—]{1,2}|:|//|#) +| +([-‐–—]{1,2}) *")
+_LETTER_DASH = re.compile(r"(?<=[^\W\d_])[–—−](?=[^\W\d_])")
+_LOOSE_MARK = re.compile(r"(?<=[^\W\d_])[`´′](?=[^\W\d_])")
+_LABELLED = re.compile(r"([^\W\d_]): *(?=\S*\d)")
+_LOOSE_APOSTROPHE = re.compile(r"\b([OD])(['’]) (?=[^\W\d_a-z])")
+_HYPHENS = frozenset({"-", "‐", "–", "—"})
+_EDGE_KEEP = frozenset("'’‘`ʼʻ")
+_STRAY_SIGN = re.compile(r"[^\w\s'’‘`´ʼʻ.,·\-‐‑\u0300-\u036f]|_")
+
+
+@dataclass(frozen=True, slots=True)
+class Reading:
+    """The parts of one name, NFC and in the case they were typed in, with notes in whole sentences."""
+
+    given: str = ""
+    family: str = ""
+    goes_by: str = ""
+    hand: Hand | None = None
+    notes: tuple[str, ...] = ()
+
+
+def strip_numbering(text: str) -> str:
+    """Take off a number, a bullet or a tick box in front of a name, if a name follows."""
+    match = _NUMBERING.match(text)
+    if not match or not any(is_letter(char) for char in text[match.end() :]):
+        return text.strip()
+    return text[match.end() :].strip()
+
+
+def take_beside(text: str) -> tuple[str, Reading]:
+    """Take out what stands beside a name; return the bare text, and what was found, with its notes."""
+    if text.replace(" ", "").isalpha() and text.istitle():
+        return text, Reading()
+    notes: list[str] = []
+    found = Reading()
+    for pattern in (_BRACKETED, _QUOTED):
+        for match in pattern.finditer(text):
+            inside = next((group for group in match.groups() if group is not None), "").strip()
+            found = _judge_bracket(inside, pattern.sub(" ", text), found, notes)
+        text = pattern.sub(" ", text)
+    text, found = _cut_remark(_marks_mended(text), found, notes)
+    text, found = _cut_last_words(take_numbers(text, notes), found, notes)
+    signs = "".join(sign for sign in dict.fromkeys(_STRAY_SIGN.findall(text)) if not _is_mark(sign))
+    if signs:
+        notes.append(f"Signs that are no letters were left out: {signs[:20]}")
+        text = text.translate(dict.fromkeys(map(ord, signs), " "))
+    return " ".join(text.split()), replace(found, notes=tuple(notes))
+
+
+def _marks_mended(text: str) -> str:
+    """Write what programs make of a hyphen or apostrophe as these (``Mary–Kate``, ``O`Neil``); drop a label’s colon."""
+    text = _LOOSE_MARK.sub("’", _LETTER_DASH.sub("-", text))
+    text = _LOOSE_APOSTROPHE.sub(r"\1\2", text)
+    return _LABELLED.sub(r"\1 ", text)
+
+
+def trim(text: str) -> str:
+    """Take punctuation and lone marks off both ends; apostrophes, the ʻokina and a closing dot stay."""
+    start, end = 0, len(text)
+    while start < end and not (is_letter(text[start]) or text[start] in _EDGE_KEEP):
+        start += 1
+    while end > start and not (
+        is_letter(text[end - 1])
+        or text[end - 1] in _EDGE_KEEP
+        or text[end - 1] == "."
+        or _is_mark(text[end - 1])
+    ):
+        end -= 1
+    return text[start:end]
+
+
+def _is_mark(char: str) -> bool:
+    """Say whether ``char`` attaches to the letter before it."""
+    return not char.isascii() and str(unicodedata2.category(char))[0] == "M"
+
+
+def _cut_remark(text: str, found: Reading, notes: list[str]) -> tuple[str, Reading]:
+    """``Katie Moss – new`` ends in a remark; ``Mary - Kate`` is one name with spaces about its hyphen."""
+    match = _SPACED_DASH.search(text)
+    before = text[: match.start()].strip() if match else ""
+    after = text[match.end() :].strip() if match else ""
+    if not match or not any(map(is_letter, before)) or not after:
+        return text, found
+    dash = match[1] or match[2]
+    if dash in _HYPHENS and _is_second_half(before, after):
+        return f"{before}-{after}", found
+    if dash in _HYPHENS and not match[0].startswith(" ") and not _is_remark(before, after):
+        return text, found
+    return before, _judge_remark(after, found, notes)
+
+
+def _is_second_half(before: str, after: str) -> bool:
+    """Say whether ``after`` goes on with a name of one word that ends in a hyphen with spaces about it."""
+    return " " not in before and not _is_remark(before, after)
+
+
+def _is_remark(before: str, after: str) -> bool:
+    """Say whether words behind a name are about the child: small letters behind a capital, or words for remarks."""
+    folded = [fold(word) for word in after.split()]
+    loud = any(char.isupper() for char in before)
+    small = loud and after.split()[0].islower() and folded[0] not in PARTICLES
+    return small or any(word in REMARKS or word.strip(".") in TITLES for word in folded) or fold(after) in HANDS
+
+
+def _judge_remark(remark: str, found: Reading, notes: list[str]) -> Reading:
+    """Take a hand or the name a child goes by from a remark; say that anything else is left out."""
+    folded = fold(remark)
+    if len(folded) > 1 and folded in HANDS:
+        return replace(found, hand=HANDS[folded])
+    if (called := _after_goes_by(remark)) and not found.goes_by:
+        return replace(found, goes_by=called)
+    notes.append(f"Left out: “{remark[:60]}”, which was read as a remark.")
+    return found
+
+
+def _after_goes_by(text: str) -> str:
+    """Return the name in ``goes by Will``, empty where the words do not say so."""
+    words = text.replace(":", ": ").split()
+    for size in (3, 2, 1):
+        if fold(" ".join(words[:size])) in GOES_BY_OPENINGS and 0 < len(words) - size < 4:
+            return trim(" ".join(words[size:]))
+    return ""
+
+
+def _cut_last_words(text: str, found: Reading, notes: list[str]) -> tuple[str, Reading]:
+    """Cut ``aka Will`` and small words about the child off the end of a name that is not all small itself."""
+    words = text.split()
+    for at in range(1, len(words)):
+        if called := _after_goes_by(" ".join(words[at:])):
+            return " ".join(words[:at]).rstrip(" ,"), replace(found, goes_by=found.goes_by or called)
+    at = len(words)
+    while at > 1 and words[at - 1].islower() and _is_word_about(words[at - 1]):
+        at -= 1
+    if at == len(words) or words[0].islower():
+        return text, found
+    return " ".join(words[:at]).rstrip(" ,"), _judge_remark(" ".join(words[at:]), found, notes)
+
+
+def _is_word_about(word: str) -> bool:
+    folded = fold(word)
+    return len(folded) > 2 and (folded in REMARKS or folded in HANDS)
+
+
+def _judge_bracket(inside: str, outside: str, found: Reading, notes: list[str]) -> Reading:
+    """Decide whether bracketed words are a name to go by, a writing hand, or a remark to leave out."""
+    words = inside.split()
+    name_like = (
+        bool(words)
+        and len(words) <= 3
+        and "/" not in inside
+        and "," not in inside
+        and len(inside) > 1
+        and not any(char.isdigit() for char in inside)
+        and any(map(is_letter, inside))
+        and not any(fold(word) in REMARKS or fold(word) in TITLES for word in words)
+        and not _is_small_beside(words, outside)
+        and fold(inside) not in HANDS
+    )
+    if name_like and not found.goes_by and not _after_goes_by(inside):
+        return replace(found, goes_by=trim(inside))
+    return _judge_remark(inside, found, notes) if inside else found
+
+
+def _is_small_beside(words: list[str], outside: str) -> bool:
+    """Say whether the words are small where the name around them is not: ``Katie Moss (glasses)``."""
+    return any(word[0].islower() for word in words) and (len(words) > 1 or any(char.isupper() for char in outside))

@@ -1,0 +1,195 @@
+"""One name written out in a line or in a cell: which words are given, which family, what is no name.
+
+Free text cannot be certain, so every reading that could be otherwise says in a note what was read as what.
+The rules, in order, all common practice:
+
+1. numbering, bullets and tick boxes in front are taken off; e-mails, dates, telephone numbers and any other
+   word with a digit are left out;
+2. a name in brackets or quotation marks is what the child goes by; a remark in brackets is left out;
+3. ``Family, Given``: what stands before the comma is the family name, whole;
+4. ``MOSS Katie``, ``Katie MOSS``: the words in capitals are the family name;
+5. a known pair (Ana María, Mary Kate, Juan Carlos) or a devotion (María del Carmen) is one given name;
+6. a particle (de la, van der …) or a family name common in Spanish as second word opens the family name, so
+   Sofía García López has two family names;
+7. otherwise the first word is given, the last is family, and what stands between is a middle name, left out.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+
+from namewright.names.casing import is_all_capitals
+from namewright.names.particles import OPENING_PARTICLES, PARTICLES
+from namewright.roster.beside import Reading, strip_numbering, take_beside, trim
+from namewright.roster.vocabulary import (
+    DEVOTIONS,
+    DOUBLE_SECONDS,
+    DOUBLE_STARTERS,
+    HANDS,
+    REMARKS,
+    SPANISH_FAMILIES,
+    SUFFIXES,
+    fold,
+)
+
+_LABEL = re.compile(
+    r"^(?:(?:student|child|pupil)(?:[’']s)? ?)?(?:name|student|child|pupil|nombre|alumn[oa])s?: *", re.IGNORECASE
+)
+"""The label of a form before its name; it is taken off like a number."""
+_TWO_NAMES = re.compile(r"^[^()\[\]\"“–—-]*\w (?:&|\+|and) +\w")
+SEVERAL = "It holds several names; write one name on each line."
+_INITIALS = re.compile(r"\.|(?:[^\W\d_]\.)+")
+
+
+def read_name(text: str) -> Reading:
+    """Read one whole name in free text, by the rules of this module."""
+    typed = _LABEL.sub("", strip_numbering(text)).replace(";", ",")
+    bare, beside = take_beside(typed)
+    cells = [cell for cell in map(trim, bare.split(",")) if cell]
+    if len(cells) > 1 and len(fold(cells[-1])) > 1 and fold(cells[-1]) in HANDS:
+        beside = replace(beside, hand=HANDS[fold(cells.pop())])
+    if len(cells) > 1 and _is_remark_cell(cells[0], cells[-1]):
+        note = f"Left out: “{cells.pop()[:60]}”, which was read as a remark."
+        beside = replace(beside, notes=(*beside.notes, note))
+    cells = _join_suffix(cells)
+    if not cells:
+        return _read_inside(beside)
+    if _are_several(cells) or _TWO_NAMES.search(typed):
+        return Reading(notes=(*beside.notes, SEVERAL))
+    split = _split_words(cells[0].split(" ")) if len(cells) == 1 else _split_comma(cells)
+    if not split.family and _opens_with_called(typed, beside.goes_by):
+        split = Reading(beside.goes_by, split.given, notes=split.notes)
+    return replace(beside, given=split.given, family=split.family, notes=beside.notes + split.notes)
+
+
+def _read_inside(beside: Reading) -> Reading:
+    """Read a name that stands whole in quotation marks or brackets: it is no name to go by."""
+    inside = read_name(beside.goes_by) if " " in beside.goes_by else beside
+    return inside if inside is beside else replace(inside, hand=beside.hand, notes=beside.notes + inside.notes)
+
+
+def _opens_with_called(typed: str, called: str) -> bool:
+    """Say whether the name a child goes by stands first, in the place of a given name: ``“Will” Tarn``."""
+    return bool(called) and called in typed and not any(map(str.isalnum, typed[: typed.index(called)]))
+
+
+def _is_remark_cell(first: str, last: str) -> bool:
+    """Say whether words behind the comma of a whole name are about the child: ``Katie Moss, K``."""
+    words = last.split()
+    if " " not in first or first.split()[0].lower() in PARTICLES:
+        return False
+    small = len(words) > 1 and all(map(str.islower, words)) and not first.islower()
+    return small or all(fold(word) in REMARKS for word in words)
+
+
+def _join_suffix(cells: list[str]) -> list[str]:
+    """Put Jr. or III behind the family name, whichever side of a comma it stands on."""
+    if len(cells) > 1 and fold(cells[-1]) in SUFFIXES:
+        return [f"{cells[0]} {_suffix(cells[-1])}", *cells[1:-1]]
+    given = cells[-1].split(" ") if len(cells) > 1 else []
+    if len(given) > 1 and fold(given[-1]) in SUFFIXES:
+        return [f"{cells[0]} {_suffix(given[-1])}", *cells[1:-1], " ".join(given[:-1])]
+    return cells
+
+
+def _suffix(word: str) -> str:
+    return word.upper() if fold(word).strip("i") in ("", "v") else word
+
+
+def _are_several(cells: list[str]) -> bool:
+    """Say whether cells are one child each: three or more of one word, or three or more of as many words."""
+    sizes = {len(cell.split(" ")) for cell in cells}
+    return len(cells) > 2 and len(sizes) == 1 and sizes <= {1, 2, 3}
+
+
+def _split_comma(cells: list[str]) -> Reading:
+    """``Family, Given Middle``; a third cell cannot be placed and is left out, with a note."""
+    family, rest = cells[0], cells[1].split(" ")
+    size = _given_size(rest)
+    notes = [f"Left out: “{', '.join(cells[2:])[:60]}”, after the second comma."] * (len(cells) > 2)
+    if size < len(rest):
+        notes.append(_said(" ".join(rest[:size]), family, " ".join(rest[size:])))
+    return Reading(" ".join(rest[:size]), family, notes=tuple(notes))
+
+
+def _split_words(words: list[str]) -> Reading:
+    """Split a name without a comma."""
+    if len(words) == 1:
+        return Reading(words[0])
+    tail = [_suffix(words.pop())] if len(words) > 1 and fold(words[-1]) in SUFFIXES else []
+    if len(words) == 1:
+        return Reading(words[0], notes=(f"Left out: “{tail[0]}”, which belongs to a family name.",))
+    shouted = _split_capitals(words)
+    if shouted:
+        given, middle, family = shouted
+    else:
+        size = _given_size(words)
+        at = _family_start(words, size)
+        given, middle, family = words[:size], words[size:at], words[at:]
+    reading = Reading(" ".join(given), " ".join(family + tail))
+    certain = len(words) == 2 and len(given) == 1 and not shouted
+    if certain:
+        return reading
+    return replace(reading, notes=(_said(reading.given, reading.family, " ".join(middle)),))
+
+
+def _split_capitals(words: list[str]) -> tuple[list[str], list[str], list[str]] | None:
+    """Take a run of words in capitals at one end, one of them three letters or more, as the family name."""
+    loud = [is_all_capitals(word) and not _INITIALS.fullmatch(word) for word in words]
+    if all(loud) or not any(loud):
+        return None
+    head = loud.index(False)
+    tail = len(loud) - loud[::-1].index(False)
+    if any(len(word) > 2 for word in words[:head]):
+        return words[head:], [], words[:head]
+    if any(len(word) > 2 for word in words[tail:]):
+        return words[:1], words[1:tail], words[tail:]
+    return None
+
+
+def _given_size(words: list[str]) -> int:
+    """Count the words of the given name at the front: one, initials (A. J.), a known pair, or a devotion."""
+    initials = next((at for at, word in enumerate(words) if not _is_initial(word)), len(words))
+    if 1 < initials < len(words):
+        return initials
+    folded = [fold(word) for word in words[:5]]
+    if len(folded) < 2 or folded[0] not in DOUBLE_STARTERS:
+        return 1
+    at = 1
+    while at < len(folded) and folded[at] in ("de", "del", "la", "los", "las"):
+        at += 1
+    if at > 1 and at < len(folded) and folded[at] in DEVOTIONS:
+        return at + 1
+    return 2 if folded[1] in DOUBLE_SECONDS else 1
+
+
+def _is_initial(word: str) -> bool:
+    return len(word) == 2 and word[1] == "." and word[0].isupper()
+
+
+def _family_start(words: list[str], size: int) -> int:
+    """Find the index at which the family name opens, ``len(words)`` if there is none."""
+    last = len(words) - 1
+    if size > last:
+        return len(words)
+    for at in range(size, last):
+        if words[at].lower().strip(".") in OPENING_PARTICLES:
+            return at
+        if _is_spanish_family(words[at]):
+            return at
+    return last - 1 if last > size and words[last - 1].lower() in PARTICLES else last
+
+
+def _is_spanish_family(word: str) -> bool:
+    folded = fold(word)
+    return folded in SPANISH_FAMILIES or (len(folded) > 4 and folded.endswith("ez"))
+
+
+def _said(given: str, family: str, middle: str) -> str:
+    """Say what was read as what, and how to mend it."""
+    parts = [f"“{given}” as given name"]
+    if middle:
+        parts.append(f"“{middle}” as middle name (left out)")
+    parts.append(f"“{family}” as family name" if family else "no family name")
+    return f"Read {', '.join(parts)}; to change this, write “Family, Given” or use columns."

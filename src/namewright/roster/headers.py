@@ -1,0 +1,120 @@
+"""A header row into roles: what each column holds, by the words above it.
+
+English and Spanish, and the plain words for given and family name of a few more languages. A header may say
+more than it must (``Child's legal first name``, ``StudentLastName``, ``Left-handed?``); what is about somebody
+else (``Mother's name``) is of no use here. A row that is no header gives None.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Sequence
+
+from namewright.roster.vocabulary import (
+    ABOUT_THE_CHILD,
+    GOES_BY_WORDS,
+    HANDS,
+    HEADER_WORDS,
+    MAYBE_WHOLE,
+    NAME_ROLES,
+    NOT_NAMES,
+    OTHER_PEOPLE,
+    SAYS_NAME,
+    Role,
+    fold,
+)
+from namewright.settings import Hand
+
+_LONGEST_HEADER = 60
+_CAMEL = re.compile(r"(?<=[a-z])(?=[A-Z])")
+_SIGNS = str.maketrans("’_", "' ", "?¿!*")
+_UNIT_TAIL = re.compile(r"[\s,]*(?:\(.*\)|\bin (?:mm|cm|inches|inch)|\bmm|\bcm|\d)$")
+_HALVES = re.compile(r"[/,]| and | y ")
+_FAMILY_THEN_GIVEN = re.compile(
+    r"(?:last|surname|family|apellido|nachname|cognome).*(?:first|given|forename|nombre|vorname|\bnome)"
+)
+
+
+def header_roles(cells: Sequence[str]) -> tuple[Role, ...] | None:
+    """Return the role of each column if ``cells`` are a header row of two columns or more, else None.
+
+    A header row names at least one part of a name, in words that no child is called by; or at least two of its
+    cells, and half of the filled ones, are known words.
+    """
+    filled = [cell for cell in cells if cell]
+    if len(filled) < 2:
+        return None
+    known = _without_second_names(cells, [header_role(cell) for cell in cells])
+    count = sum(role is not None for role in known)
+    if not NAME_ROLES.intersection(known) or not (
+        _says_name(cells, known) or (count >= 2 and count * 2 >= len(filled))
+    ):
+        return None
+    if Role.FAMILY not in known:
+        whole = [not MAYBE_WHOLE.isdisjoint(_tries(_plain(cell))) for cell in cells]
+        known = [Role.FULL if at and role is Role.GIVEN else role for at, role in zip(whole, known, strict=True)]
+    elif Role.GIVEN not in known:
+        known = [Role.GIVEN if role is Role.FULL else role for role in known]
+    return tuple(role or Role.OTHER for role in known)
+
+
+def _without_second_names(cells: Sequence[str], known: list[Role | None]) -> list[Role | None]:
+    """Take the roles from name columns that repeat a header once both parts were named: they are a parent's."""
+    seen: set[Role | None] = set()
+    for at, role in enumerate(known):
+        if role in NAME_ROLES and cells[at] in cells[:at] and seen >= {Role.GIVEN, Role.FAMILY}:
+            known[at] = Role.OTHER
+        seen.add(role)
+    return known
+
+
+def header_role(cell: str) -> Role | None:
+    """Say what a column holds by its header, None where the words are not known."""
+    if len(cell) > _LONGEST_HEADER:
+        return None
+    words = _plain(cell)
+    if OTHER_PEOPLE.intersection(word.removesuffix("'s") for word in re.split(r"[ /]", words)):
+        return Role.OTHER
+    for text in _tries(words):
+        if text in HEADER_WORDS:
+            return HEADER_WORDS[text]
+        if text in HANDS and len(text) > 2:
+            return Role.HAND
+    halves = {HEADER_WORDS.get(half) for half in map(fold, _HALVES.split(words))}
+    if halves >= {Role.GIVEN, Role.FAMILY}:
+        return Role.FULL
+    if any(phrase in words for phrase in GOES_BY_WORDS):
+        return Role.GOES_BY
+    if len(words.split()) > 1 and NOT_NAMES.intersection(words.split()):
+        return Role.OTHER
+    return next((HEADER_WORDS[half] for half in map(fold, words.split("/")) if half in HEADER_WORDS), None)
+
+
+def asked_hand(title: str) -> Hand | None:
+    """Return the hand that a header asks about with yes or no (``Left-handed?``), else None."""
+    return next((HANDS[text] for text in _tries(_plain(title)) if text in HANDS and len(text) > 2), None)
+
+
+def family_first(title: str) -> bool:
+    """Say whether a header tells that whole names below it open with the family name."""
+    return bool(_FAMILY_THEN_GIVEN.search(_plain(title)))
+
+
+def _plain(cell: str) -> str:
+    return fold(_CAMEL.sub(" ", cell).translate(_SIGNS))
+
+
+def _tries(words: str) -> Iterator[str]:
+    """Yield a header whole, without a unit or bracket at its end, and without words about the child."""
+    yield words
+    short = fold(_UNIT_TAIL.sub("", words))
+    yield short
+    yield " ".join(word for word in short.split() if word not in ABOUT_THE_CHILD)
+
+
+def _says_name(cells: Sequence[str], known: Sequence[Role | None]) -> bool:
+    """Say whether one cell alone makes the row a header; a cell that ends in a colon may be a form's label."""
+    return any(
+        role in NAME_ROLES and not cell.endswith(":") and SAYS_NAME.intersection(re.split(r"[ (/,]", _plain(cell)))
+        for cell, role in zip(cells, known, strict=True)
+    )

@@ -1,0 +1,91 @@
+"""Lines about the class rather than a child: a modest guess, always reported and never silent."""
+
+from __future__ import annotations
+
+import re
+
+from namewright.roster.beside import strip_numbering
+from namewright.roster.vocabulary import (
+    HEADER_WORDS,
+    HEADING_WORDS,
+    MONTHS,
+    NUMBER_LABELS,
+    OTHER_PEOPLE,
+    PLACES,
+    PRINTED,
+    SEASONS,
+    TITLES,
+    Role,
+    fold,
+)
+
+
+def heading_reason(text: str) -> str:
+    """Say why a line is about the class and not a child, or return an empty string.
+
+    A modest guess: a line that ends in a colon, one that opens with a title (Ms., Sra.), one made of nothing but
+    words of a heading, ``…'s class``, a label for something else than a name (``Teacher: …``), or a heading
+    word followed by a number, a sign or nothing.
+    """
+    words = fold(strip_numbering(text)).replace(":", " : ").split()
+    if not words:
+        return ""
+    if text.rstrip().endswith(":"):
+        return "It ends in a colon, so it was read as a heading."
+    first, rest = words[0].strip(".,"), words[1:]
+    if first in TITLES and rest:
+        return "It opens with a title, so it was read as an adult’s name."
+    if _names_a_class(words):
+        return "It names a class, so it was read as a heading."
+    if first == "page" and rest and rest[0].isdigit():
+        return "It reads as a page number."
+    if first in HEADING_WORDS and (not rest or _opens_heading(rest[0])):
+        return f"It opens with the word “{first}”, so it was read as a heading."
+    if ":" in rest and _is_label(" ".join(words[: words.index(":")]), text):
+        return "It tells something else than a name, so it was read as a heading."
+    if _is_date(words) or (len(text.split()) > 1 and all(map(_is_heading_word, words))):
+        return "It holds nothing but words of a heading."
+    return "It is a remark for you, so it was read as a heading." if first in PRINTED and _ends(rest) else ""
+
+
+def _names_a_class(words: list[str]) -> bool:
+    first, rest, last = words[0], words[1:], words[-1].strip(".,")
+    owned = len(words) > 1 and words[-2].endswith(("'s", "’s", "s'", "s’"))
+    if last in ("class", "roster", "students", "kindergarten") and owned:
+        return True
+    if first == "the" and last in ("class", "room", "group"):
+        return True
+    if first == "class" and rest and rest[0] in ("list", "of", "roster"):
+        return True
+    return bool(rest) and (last in PLACES or first in ("escuela", "ciclo", "turno", "jardin"))
+
+
+def _is_label(label: str, text: str) -> bool:
+    """Say whether the words before a colon are known, and label neither a name nor a number beside one."""
+    if label in NUMBER_LABELS and len(text.split()) > 2:
+        return False
+    role = HEADER_WORDS.get(label)
+    if role is not None:
+        return role is Role.OTHER
+    return label in OTHER_PEOPLE or (bool(label) and all(map(_is_heading_word, label.split())))
+
+
+def _is_heading_word(word: str) -> bool:
+    """Say whether a word can stand in a heading; so can a number or a sign beside it."""
+    counted = not any(map(str.isalpha, word)) or any(map(str.isdigit, word))
+    return counted or word in HEADER_WORDS or word in HEADING_WORDS
+
+
+def _is_date(words: list[str]) -> bool:
+    """Say whether a line is a month or a season and a year."""
+    return len(words) == 2 and words[0].strip(".,") in MONTHS | SEASONS and bool(re.fullmatch(r"\d{4}", words[1]))
+
+
+def _ends(rest: list[str]) -> bool:
+    return not rest or not rest[0].isalpha() or rest[0] in ("on", "as", "el", "de")
+
+
+def _opens_heading(word: str) -> bool:
+    return (
+        not word[0].isalpha() or len(word) == 1 or word.strip(".,") in TITLES or any(map(str.isdigit, word))
+    )

@@ -1,0 +1,87 @@
+"""E-mails, dates, ages, telephone numbers and IDs beside a name: taken out, with the words that belong to them.
+
+Each kind is named in a note; what it holds is not repeated. A word that runs into its number keeps its letters
+(``Katie2``); one that is more number than word goes whole (``S1044``, ``2nd``).
+"""
+
+from __future__ import annotations
+
+import re
+
+from namewright.roster.vocabulary import MONTHS, NUMBER_LABELS, NUMBER_UNITS, fold
+
+_EMAIL = re.compile(r"\S+@\S+")
+_DAY = r"\d{1,2}(?:st|nd|rd|th|\.|º|°)?"
+_YEAR = r"(?:,?\s+(?:de\s+|del\s+)?(?:\d{4}|[’']?\d\d)\b)?"
+_MONTH = rf"(?:{'|'.join(sorted(MONTHS, key=len, reverse=True))})\b\.?"
+_DATE = re.compile(
+    rf"(?<!\d)\d{{1,4}}\s?([-/.])\s?(?:\d{{1,2}}|{_MONTH})\s?\1\s?\d{{1,4}}(?!\d)"
+    rf"|(?<!\d){_DAY}\s+(?:de\s+|of\s+)?{_MONTH}{_YEAR}"
+    rf"|\b{_MONTH}\s+{_DAY}(?!\w){_YEAR}",
+    re.IGNORECASE,
+)
+_PHONE = re.compile(r"\+?\(?\d[\d\s().-]{6,}\d")
+_DIGITS = re.compile(r"\S*\d\S*")
+_MIXED = re.compile(r"(?<!\S)(?=\S*[a-z])[^\W\d_]{2,}-?\d+[^\W\d_]+(?!\S)")
+_GLUED = re.compile(r"([^\W\d_]{3,})\d{1,3}")
+_LETTER = re.compile(r"[^\W\d_]")
+_MARK = "\0"
+"""Stands where a number stood, until the words that belong to it are found; no clean text holds it."""
+_LONGEST_LABEL = 3
+
+
+def take_numbers(text: str, notes: list[str]) -> str:
+    """Take out whatever has to do with numbers; the notes say what."""
+    text = _drop(text, _EMAIL, "an e-mail address", notes)
+    if any(map(str.isdigit, text)):
+        if _leaves_a_name(_DATE.sub(_MARK, text)):
+            text = _drop(text, _DATE, "a date", notes)
+        text = _drop(text, _PHONE, "a telephone number", notes)
+        notes.extend(f"Left out: “{word}”, which has a number in it." for word in _MIXED.findall(text))
+        text = _drop(_MIXED.sub(" ", text), _DIGITS, "a number beside the name", notes)
+    return " ".join(_without_labels(text.split())) if _MARK in text else text
+
+
+def _drop(text: str, pattern: re.Pattern[str], what: str, notes: list[str]) -> str:
+    if not pattern.search(text):
+        return text
+    notes.append(f"Left out: {what}.")
+    return pattern.sub(lambda match: f" {_letters_of(match[0])} {_MARK} ", text)
+
+
+def _letters_of(word: str) -> str:
+    """Return the letters of a word that runs into its number, empty for anything else."""
+    glued = _GLUED.fullmatch(word)
+    return glued[1] if glued and not word.isupper() else ""
+
+
+def _leaves_a_name(text: str) -> bool:
+    """Keep ``Moss, April 12`` as it is: where only a family name would be left, the month is the child."""
+    rest = text.replace(_MARK, " ").strip()
+    return bool(_LETTER.search(rest)) and not (rest.endswith(",") and " " not in rest)
+
+
+def _without_labels(words: list[str]) -> list[str]:
+    """Take the marks out, with a label before each (``DOB``) and a unit behind it (``yrs``); one word always stays."""
+    at = 0
+    while _MARK in words[at:]:
+        at = words.index(_MARK, at)
+        before = _label_size(words[:at])
+        after = _unit_size(words[at + 1 :])
+        if not any(map(_LETTER.search, words[: at - before] + words[at + 1 + after :])):
+            before = after = 0
+        words = words[: at - before] + words[at + 1 + after :]
+        at -= before
+    return words
+
+
+def _label_size(words: list[str]) -> int:
+    for size in range(min(_LONGEST_LABEL, len(words)), 0, -1):
+        label = " ".join(words[-size:])
+        if fold(label.strip("#")) in NUMBER_LABELS and label != "B.":
+            return size
+    return 0
+
+
+def _unit_size(words: list[str]) -> int:
+    return next((size for size in (2, 1) if fold(" ".join(words[:size])) in NUMBER_UNITS), 0) if words else 0

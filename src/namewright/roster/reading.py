@@ -1,0 +1,196 @@
+"""A roster as a teacher has it, pasted or in a file, into children and an account of every line.
+
+The recipe: lines, clean characters, columns, rows, names to practise, labels, reports. A line is what
+``str.splitlines`` calls a line. Out of scope: which letters can be drawn (the alphabet reports
+that by child).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from pathlib import Path
+
+from namewright.roster.children import Child, LineReport, Outcome, Roster, RosterError
+from namewright.roster.columns import Row, Table, lay_out
+from namewright.roster.headers import header_role, header_roles
+from namewright.roster.labels import labels
+from namewright.roster.rows import Entry, LeftOut, read_row, settle
+from namewright.roster.sources import MOST_BYTES, MOST_LINES, decode, read_bytes
+from namewright.roster.tidy import Tidied, scrub
+from namewright.roster.vocabulary import SOLO_HEADERS, fold
+from namewright.settings import NamePart
+
+_ABOVE_HEADER = "It stands above the header row, so it was read as a title."
+_CERTAIN_HEADER = 3
+"""So many header words in one row are no child, even with other words between them."""
+_EACH = "write one name on each line."
+_CONTINUED = "It continues line {line}, inside quotation marks."
+
+
+@dataclass(frozen=True, slots=True)
+class _Draft:
+    """A row on its way: what it became, with the entry of a child."""
+
+    row: Row
+    outcome: Outcome
+    entry: Entry | None = None
+    notes: tuple[str, ...] = ()
+
+
+def read_roster(text: str, source: str = "the pasted text", part: NamePart = NamePart.GIVEN) -> Roster:
+    """Read a roster from ``text``; ``part`` is what a child practises unless its own row says otherwise.
+
+    ``source`` is how errors name the text. Raises RosterError if there is no child in it, or too much text.
+    """
+    if len(text) > MOST_BYTES:
+        raise RosterError(f"{_capital(source)} is longer than 20 MB; cut it down to one class.")
+    lines = text.removeprefix("\ufeff").splitlines()
+    if len(lines) > MOST_LINES:
+        raise RosterError(
+            f"{_capital(source)} has {len(lines)} lines, more than {MOST_LINES}; cut it down to one class."
+        )
+    clean = [scrub(line) for line in lines]
+    table = lay_out([line.text for line in clean])
+    drafts = _note_repeats(_draft_rows(table, part))
+    children = _children([draft for draft in drafts if draft.entry])
+    reports = _reports(lines, clean, drafts, children)
+    if not children:
+        raise RosterError(_no_children(source, reports), reports)
+    return Roster(tuple(children.values()), reports)
+
+
+def load_roster(path: Path, part: NamePart = NamePart.GIVEN) -> Roster:
+    """Read a roster from a .txt, .csv, .tsv or .xlsx file. Raises RosterError as `read_roster` does."""
+    return roster_from_bytes(read_bytes(path), path.name, part)
+
+
+def roster_from_bytes(data: bytes, source: str = "the file", part: NamePart = NamePart.GIVEN) -> Roster:
+    """Read a roster from the bytes of a file, told apart by content and not by its name."""
+    text, notes = decode(data, source)
+    try:
+        return replace(read_roster(text, source, part), notes=notes)
+    except RosterError as error:  # what is wrong with the file may be why nobody was found
+        raise RosterError(" ".join((str(error), *notes)), error.lines) from None
+
+
+def _draft_rows(table: Table, part: NamePart) -> list[_Draft]:
+    drafts = []
+    for row in table.rows:
+        if not any(row.cells):
+            drafts.append(_Draft(row, Outcome.BLANK))
+        elif table.header is not None and row.line < table.header:
+            drafts.append(_Draft(row, Outcome.HEADING, notes=(_ABOVE_HEADER,)))
+        elif _is_header(row, table):
+            drafts.append(_Draft(row, Outcome.HEADER))
+            table = replace(
+                table,
+                roles=header_roles(row.cells) or table.roles,
+                titles=row.cells if header_roles(row.cells) else table.titles,
+            )
+        else:
+            drafts.append(_draft_row(row, table, part))
+    return drafts
+
+
+def _draft_row(row: Row, table: Table, part: NamePart) -> _Draft:
+    found = read_row(row, table)
+    if isinstance(found, Entry):
+        found = settle(found, part)
+    if isinstance(found, LeftOut):
+        outcome = Outcome.HEADING if found.heading else Outcome.LEFT_OUT
+        return _Draft(row, outcome, notes=(found.reason, *found.notes))
+    return _Draft(row, Outcome.CHILD, found, found.notes)
+
+
+def _is_header(row: Row, table: Table) -> bool:
+    """Say whether this is the header row, another one further down, or a line of one header word."""
+    if row.line == table.header:
+        return True
+    filled = [cell for cell in row.cells if cell]
+    if len(filled) == 1:
+        return fold(filled[0]) in SOLO_HEADERS
+    if table.header is None or header_roles(row.cells) is None:
+        return False
+    known = sum(header_role(cell) is not None for cell in filled)
+    return known == len(filled) or known >= _CERTAIN_HEADER
+
+
+def _note_repeats(drafts: Sequence[_Draft]) -> list[_Draft]:
+    """Keep a name that stands on an earlier line too as a second child, and say so."""
+    first: dict[tuple[str, str, str], int] = {}
+    noted = []
+    for draft in drafts:
+        if draft.entry:
+            reading = draft.entry.reading
+            key = (fold(reading.given), fold(reading.family), draft.entry.practice.casefold())
+            line = first.setdefault(key, draft.row.line + 1)
+            if line != draft.row.line + 1:
+                again = f"The same name stands on line {line}; both are kept, as two children."
+                draft = replace(draft, notes=(*draft.notes, again))
+        noted.append(draft)
+    return noted
+
+
+def _children(drafts: Sequence[_Draft]) -> dict[int, Child]:
+    """Make the children, by the 0-based line each was read from, in roster order."""
+    entries = [(draft.row.line, draft.entry) for draft in drafts if draft.entry]
+    names = labels([(entry.practice, _other_name(entry)) for _, entry in entries])
+    return {
+        line: Child(
+            practice=entry.practice,
+            label=label,
+            given=entry.reading.given,
+            family=entry.reading.family,
+            line=line + 1,
+            support=entry.choice.support,
+            hand=entry.choice.hand,
+            line_height_mm=entry.choice.line_height_mm,
+            letters=entry.choice.letters,
+            beats=entry.choice.beats,
+        )
+        for (line, entry), label in zip(entries, names, strict=True)
+    }
+
+
+def _other_name(entry: Entry) -> str:
+    """Return the name that helps to tell this child apart: the part that is not practised."""
+    if entry.practice == entry.reading.family:
+        return entry.reading.given
+    return "" if entry.practice.endswith(entry.reading.family) else entry.reading.family
+
+
+def _reports(
+    lines: Sequence[str], clean: Sequence[Tidied], drafts: Sequence[_Draft], children: dict[int, Child]
+) -> tuple[LineReport, ...]:
+    """Write one report for every line, the lines that a quoted cell runs over included."""
+    reports = []
+    for draft in drafts:
+        at = draft.row.line
+        notes = (*clean[at].notes, *draft.notes)
+        reports.append(LineReport(at + 1, lines[at], draft.outcome, children.get(at), notes))
+        for more in range(at + 1, at + draft.row.span):
+            text = (*clean[more].notes, _CONTINUED.format(line=at + 1))
+            reports.append(LineReport(more + 1, lines[more], draft.outcome, children.get(at), text))
+    return tuple(reports)
+
+
+def _no_children(source: str, reports: Sequence[LineReport]) -> str:
+    left_out = next((report for report in reports if report.outcome in (Outcome.LEFT_OUT, Outcome.HEADING)), None)
+    header = next((report for report in reports if report.outcome is Outcome.HEADER), None)
+    if left_out:
+        reason = " ".join(left_out.notes)
+        return (
+            f"No child’s name was found in {source}: line {left_out.line}, “{left_out.text.strip()[:40]}”, "
+            f"was left out. {reason}{'' if reason.endswith(_EACH) else f' {_EACH.capitalize()}'}"
+        )
+    if header:
+        return (
+            f"{_capital(source)} has a header on line {header.line} and no child below it; "
+            "write one name on each line."
+        )
+    return f"{_capital(source)} is empty; write one child’s name on each line."
+
+
+def _capital(source: str) -> str:
+    return source[:1].upper() + source[1:] if source.startswith("the ") else source

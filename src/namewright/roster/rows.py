@@ -1,0 +1,264 @@
+"""One row into one entry: the parts of a name and what the row asks for, before the class is looked at.
+
+Then the entry is settled: letter case mended where it was all one case, and the name to practise chosen.
+Lengths are millimetres; a name to practise has at most 60 letters (grapheme clusters).
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+
+import unicodedata2
+
+from namewright.names.casing import mend_case
+from namewright.names.clusters import clusters, is_letter
+from namewright.names.particles import PARTICLES
+from namewright.roster.beside import Reading, take_beside, trim
+from namewright.roster.columns import Row, Table, is_sheet_sign
+from namewright.roster.free_text import SEVERAL, read_name
+from namewright.roster.headers import family_first
+from namewright.roster.headings import heading_reason
+from namewright.roster.setting_cells import (
+    Choice,
+    read_goes_by,
+    read_hand,
+    read_line_height,
+    read_practise,
+    read_support,
+)
+from namewright.roster.vocabulary import NAME_ROLES, Role, fold
+from namewright.settings import NamePart
+
+MOST_LETTERS = 60
+_LONGEST_CELL = 300
+_BETWEEN_VOWELS = re.compile(r"[aeiouāēīōū]['’‘`][aeiouāēīōū]", re.IGNORECASE)
+_ONE_LETTER_OPENING = re.compile(r"(?:^|[\s-])[a-zA-Z]['’‘`]")
+
+
+@dataclass(frozen=True, slots=True)
+class Entry:
+    """A row read as a child: parts of the name, settings, the name to practise (once settled), notes."""
+
+    reading: Reading
+    choice: Choice
+    practice: str = ""
+    notes: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class LeftOut:
+    """A row that is no child, and why, in a whole sentence."""
+
+    reason: str
+    notes: tuple[str, ...] = ()
+    heading: bool = False
+
+
+def read_row(row: Row, table: Table) -> Entry | LeftOut:
+    """Read a filled row that is not a header row."""
+    filled = [cell for cell in row.cells if cell]
+    if not any(is_letter(char) for cell in filled for char in cell):
+        return LeftOut(_no_letter_reason("".join(filled)))
+    if length := _too_long(row.cells, table):
+        return LeftOut(
+            f"It has {length} characters where a name should be; a name may have {MOST_LETTERS} letters. "
+            "Write one name on each line."
+        )
+    if len(filled) == 1 and (reason := heading_reason(filled[0])):
+        return LeftOut(f"{reason} If it is a child, write it as “Family, Given”.", heading=True)
+    if not table.delimiter or _stands_alone(row, filled, table):
+        return _entry(read_name(filled[0]), Choice(), [])
+    return _read_columns(row.cells, table)
+
+
+def settle(entry: Entry, part: NamePart) -> Entry | LeftOut:
+    """Mend the case of an entry and choose the name to practise; ``part`` is the class default."""
+    notes = list(entry.notes)
+    reading, literal = _mended(entry, notes)
+    reading = replace(reading, given=reading.given or reading.goes_by)
+    practice = literal or _chosen(reading, entry.choice.part or part, notes)
+    if not any(map(is_letter, practice)):
+        if SEVERAL in notes:
+            return LeftOut(SEVERAL)
+        return LeftOut("No name could be read in it.", tuple(notes))
+    size = len(clusters(practice)) if len(practice) > MOST_LETTERS else 0
+    if size > MOST_LETTERS:
+        return LeftOut(
+            f"The name has {size} letters and signs, more than the {MOST_LETTERS} that can be "
+            "set; shorten it or write what the child goes by."
+        )
+    notes.extend(odd_marks(practice))
+    return replace(entry, reading=reading, practice=practice, notes=tuple(notes))
+
+
+def odd_marks(name: str) -> tuple[str, ...]:
+    """Return a note for a mark between vowels that may be an ʻokina; it is kept as typed."""
+    if not _BETWEEN_VOWELS.search(_ONE_LETTER_OPENING.sub(" ", name)):
+        return ()
+    return (f"“{name}” was kept as typed; if the mark between its vowels is an ʻokina, type ʻ (U+02BB).",)
+
+
+def _too_long(cells: Sequence[str], table: Table) -> int:
+    """Return the length of a cell that is far too long for a name and what stands beside it, else 0."""
+    for at, cell in enumerate(cells):
+        beside = at < len(table.roles) and table.roles[at] is Role.OTHER and len(table.roles) > 1
+        if len(cell) > _LONGEST_CELL and not beside:
+            return len(cell)
+    return 0
+
+
+def _entry(reading: Reading, choice: Choice, notes: Sequence[str]) -> Entry:
+    hand = choice.hand or reading.hand
+    goes_by = choice.literal and reading.goes_by and reading.goes_by != choice.literal
+    extra = [f"“{reading.goes_by}” was passed over for “{choice.literal}”."] if goes_by else []
+    return Entry(reading, replace(choice, hand=hand), notes=(*reading.notes, *notes, *extra))
+
+
+def _stands_alone(row: Row, filled: Sequence[str], table: Table) -> bool:
+    """Say whether a whole name was typed into one cell of a table, where its columns hold something else."""
+    if len(filled) != 1:
+        return False
+    at = row.cells.index(filled[0])
+    role = table.roles[at] if at < len(table.roles) else Role.OTHER
+    if table.header is None and role not in NAME_ROLES:
+        return True
+    parts = len(NAME_ROLES.intersection(table.roles)) > 1
+    return parts and " " in filled[0] and (at >= len(table.roles) or role in NAME_ROLES)
+
+
+def _read_columns(cells: Sequence[str], table: Table) -> Entry:
+    """Read the cells of a table row, each by the role of its column."""
+    by_role: dict[Role, list[tuple[int, str]]] = {}
+    notes: list[str] = []
+    for at, cell in enumerate(cells):
+        if is_sheet_sign(cell):
+            notes.append(f"Left out: “{cell[:20]}”, a spreadsheet’s formula or error; type the value itself.")
+        elif cell:
+            by_role.setdefault(table.roles[at] if at < len(table.roles) else Role.OTHER, []).append(
+                (at, cell)
+            )
+    texts = {role: " ".join(cell for _, cell in _in_order(role, found)) for role, found in by_role.items()}
+    reading = _read_parts(texts, _title(by_role.get(Role.FULL, ()), table), notes)
+    choice = _read_choice(texts, by_role, table, notes)
+    if goes_by := read_goes_by(texts.get(Role.GOES_BY, ""), notes):
+        reading = replace(reading, goes_by=goes_by)
+    if table.header is None and Role.FAMILY in texts and Role.GIVEN in texts:
+        notes.append(
+            f"No header row says which column is which; read “{reading.given}” as given name and "
+            f"“{reading.family}” as family name."
+        )
+    if Role.MIDDLE in texts:
+        notes.append(f"Left out: the middle name “{texts[Role.MIDDLE]}”.")
+    if Role.OTHER in by_role:
+        notes.append(_left_out_columns([at for at, _ in by_role[Role.OTHER]], table))
+    return _entry(reading, choice, notes)
+
+
+def _in_order(role: Role, found: Sequence[tuple[int, str]]) -> Sequence[tuple[int, str]]:
+    """Return cells of one role by column, those of particles alone (``van der``) first: they open a family name."""
+    if role is not Role.FAMILY or len(found) < 2:
+        return found
+    return sorted(found, key=lambda cell: not PARTICLES.issuperset(fold(cell[1]).split()))
+
+
+def _title(found: Sequence[tuple[int, str]], table: Table) -> str:
+    """Return the header over the first of these cells, empty where there is none."""
+    return table.titles[found[0][0]] if found and found[0][0] < len(table.titles) else ""
+
+
+def _read_parts(texts: dict[Role, str], title: str, notes: list[str]) -> Reading:
+    """Read given and family name from their columns, or else from a column of whole names with this title."""
+    whole = texts.get(Role.FULL, "")
+    if Role.GIVEN not in texts and Role.FAMILY not in texts:
+        return read_name(_comma_behind_family(whole, title) if family_first(title) else whole)
+    given, beside = take_beside(texts.get(Role.GIVEN) or _without(whole, texts[Role.FAMILY]))
+    family, after = take_beside(texts.get(Role.FAMILY) or _without(whole, texts[Role.GIVEN]))
+    if whole and not set(_words(whole)) <= set(_words(f"{given} {family}")):
+        notes.append(f"Left out: “{whole[:60]}”, beside the columns of its parts.")
+    return Reading(
+        trim(given),
+        trim(family),
+        beside.goes_by or after.goes_by,
+        beside.hand or after.hand,
+        beside.notes + after.notes,
+    )
+
+
+def _words(text: str) -> list[str]:
+    return fold(text.replace(",", " ")).split()
+
+
+def _without(whole: str, part: str) -> str:
+    """Take one part off the front or the end of a whole name; a name of that part alone stays."""
+    typed, size = whole.replace(",", " ").split(), len(part.split())
+    for at, rest in ((slice(size), typed[size:]), (slice(-size, None), typed[:-size])):
+        if rest and _words(" ".join(typed[at])) == _words(part):
+            return " ".join(rest)
+    return whole
+
+
+def _comma_behind_family(whole: str, title: str) -> str:
+    """Write ``Moss Katie`` as ``Moss, Katie``; “Apellidos” promises two family names where three words stand."""
+    words = whole.split()
+    size = next((at for at, word in enumerate(words) if fold(word) not in PARTICLES), 0) + 1
+    size += "apellidos" in fold(title) and len(words) > size + 1
+    return whole if "," in whole or len(words) <= size else f"{' '.join(words[:size])}, {' '.join(words[size:])}"
+
+
+def _read_choice(
+    texts: dict[Role, str], by_role: dict[Role, list[tuple[int, str]]], table: Table, notes: list[str]
+) -> Choice:
+    part, literal = read_practise(texts.get(Role.PRACTISE, ""), notes)
+    title = _title(by_role.get(Role.LINE_HEIGHT, ()), table)
+    return Choice(
+        support=read_support(texts.get(Role.SUPPORT, ""), notes),
+        hand=read_hand(texts.get(Role.HAND, ""), _title(by_role.get(Role.HAND, ()), table), notes),
+        line_height_mm=read_line_height(texts.get(Role.LINE_HEIGHT, ""), title, notes),
+        part=part,
+        literal=literal,
+        letters=texts.get(Role.LETTERS, ""),
+        beats=texts.get(Role.BEATS, ""),
+    )
+
+
+def _left_out_columns(columns: Sequence[int], table: Table) -> str:
+    """Name the columns that are not about the name, without repeating what they hold."""
+    titles = [
+        f"“{table.titles[at]}”" if at < len(table.titles) and table.titles[at] else str(at + 1)
+        for at in columns
+    ]
+    return f"Left out: column{'s' * (len(titles) > 1)} {', '.join(titles)}."
+
+
+def _mended(entry: Entry, notes: list[str]) -> tuple[Reading, str]:
+    """Mend each part by itself, and report what changed in one note."""
+    before = (entry.reading.given, entry.reading.family, entry.reading.goes_by, entry.choice.literal)
+    after = tuple(mend_case(name, family=at == 1) if name else "" for at, name in enumerate(before))
+    changed = [(old, new) for old, new in zip(before, after, strict=True) if old != new]
+    if changed:
+        old, new = (" ".join(pair) for pair in zip(*changed, strict=True))
+        notes.append(f"“{old}” was typed all in one case; it is written “{new}” here.")
+    given, family, goes_by, literal = after
+    return replace(entry.reading, given=given, family=family, goes_by=goes_by), literal
+
+
+def _chosen(reading: Reading, part: NamePart, notes: list[str]) -> str:
+    """Choose the name to practise; where that part is missing, the other one, with a note."""
+    given = reading.goes_by or reading.given
+    if part is NamePart.BOTH:
+        return f"{given} {reading.family}".strip()
+    wanted, other = (given, reading.family) if part is NamePart.GIVEN else (reading.family, given)
+    if other and not wanted:
+        notes.append(f"No {part.value} name stands here, so “{other}” is the name to practise.")
+    return wanted or other
+
+
+def _no_letter_reason(text: str) -> str:
+    categories = {unicodedata2.category(char)[0] for char in text if not char.isspace()}
+    if categories == {"M"}:
+        return "It has only accents and no letter to carry them."
+    if "N" in categories and categories <= {"N", "P", "S"}:
+        return "It has only numbers and no name."
+    return "It has no letter in it, so no name can be read."

@@ -1,0 +1,101 @@
+"""A child's own settings, read from the cells of optional columns.
+
+A cell that cannot be read leaves the class default in place and gives a sentence that says so.
+Lengths are millimetres.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import TypeVar
+
+from namewright.names.clusters import is_letter
+from namewright.roster.beside import trim
+from namewright.roster.headers import asked_hand
+from namewright.roster.vocabulary import HANDS, NO, NOTHING, PARTS, SUPPORTS, YES, fold
+from namewright.settings import Hand, NamePart, Support
+from namewright.units import number, parse_length_mm
+
+_T = TypeVar("_T")
+LEAST_LINE_MM = 4.0
+MOST_LINE_MM = 80.0
+_LONGEST_LENGTH = 24
+_UNIT_IN_HEADER = re.compile(r"\b(mm|cm|in|inch|inches)\b")
+
+
+@dataclass(frozen=True, slots=True)
+class Choice:
+    """What one row asks for; None means as the class. ``literal`` is a name to write just as it is.
+
+    ``letters`` (chosen forms of letters) and ``beats`` (the name cut for clapping) are kept as typed.
+    """
+
+    support: Support | None = None
+    hand: Hand | None = None
+    line_height_mm: float | None = None
+    part: NamePart | None = None
+    literal: str = ""
+    letters: str = ""
+    beats: str = ""
+
+
+def read_support(cell: str, notes: list[str]) -> Support | None:
+    """Read a level of support, in English or Spanish."""
+    return _look_up(cell, SUPPORTS, "a level of support", "full, partial, light or independent", notes)
+
+
+def read_hand(cell: str, header: str, notes: list[str]) -> Hand | None:
+    """Read a writing hand, in English or Spanish; yes or no under a header such as ``Left-handed?``."""
+    asked = asked_hand(header)
+    if asked and fold(cell) in YES:
+        return asked
+    if asked and fold(cell) in NO:
+        return Hand.RIGHT if asked is Hand.LEFT else Hand.LEFT
+    return _look_up(cell, HANDS, "a writing hand", "left or right", notes)
+
+
+def read_line_height(cell: str, header: str, notes: list[str]) -> float | None:
+    """Read a line height in mm; a bare number takes the unit its header names, else millimetres."""
+    if not cell or fold(cell) in NOTHING:
+        return None
+    unit = _UNIT_IN_HEADER.search(fold(header))
+    text = f"{cell} {unit[1]}" if unit and not any(map(is_letter, cell)) and '"' not in cell else cell
+    try:
+        height = parse_length_mm(text) if len(text) <= _LONGEST_LENGTH else 0.0
+    except (ValueError, ArithmeticError):
+        height = 0.0
+    if LEAST_LINE_MM <= height <= MOST_LINE_MM:
+        return height
+    notes.append(
+        f"“{cell[:40]}” is not a line height from {number(LEAST_LINE_MM)} to {number(MOST_LINE_MM)} mm; "
+        "the class default is used."
+    )
+    return None
+
+
+def read_practise(cell: str, notes: list[str]) -> tuple[NamePart | None, str]:
+    """Read a cell that says what to practise: a part of the name, or a literal name."""
+    part = PARTS.get(fold(cell))
+    return (part, "") if part else (None, read_goes_by(cell, notes))
+
+
+def read_goes_by(cell: str, notes: list[str]) -> str:
+    """Read the name a child goes by; empty where the cell says there is none."""
+    if not cell or fold(cell) in NOTHING:
+        return ""
+    name = trim(cell)
+    if name and any(map(is_letter, name)) and not any(char.isdigit() for char in name):
+        return name
+    notes.append(f"“{cell[:40]}” is not a name to practise; the class default is used.")
+    return ""
+
+
+def _look_up(cell: str, words: Mapping[str, _T], what: str, known: str, notes: list[str]) -> _T | None:
+    folded = fold(cell)
+    if not folded or (folded in NOTHING and folded not in words):
+        return None
+    if folded not in words:
+        notes.append(f"“{cell[:40]}” is not {what} ({known}); the class default is used.")
+    return words.get(folded)

@@ -1,0 +1,140 @@
+"""A spreadsheet (.xlsx) into tab-separated text, after the file has been looked at from outside.
+
+An .xlsx file is a zip of XML parts (ECMA-376). Before it is opened, its parts are counted, their declared
+sizes added up, and each part is searched for a document type, which no spreadsheet program writes and which
+entity attacks need. A part never yields more bytes than it declares. Sizes are bytes unpacked.
+"""
+
+from __future__ import annotations
+
+import datetime
+import io
+import re
+import warnings
+import zipfile
+from typing import Any
+
+from namewright.roster.children import RosterError
+from namewright.roster.headers import header_roles
+from namewright.roster.sources import MOST_BYTES, MOST_LINES
+
+MOST_UNPACKED = 50_000_000
+_MOST_PARTS = 2_000
+_MOST_RATIO = 200
+_RATIO_FROM = 5_000_000
+_DOCTYPES = tuple("<!DOCTYPE".encode(code) for code in ("ascii", "utf-16-le", "utf-16-be"))
+_UNFINISHED = re.compile(rb"</f>\s*(?:<v\s*/>|<v></v>)?\s*</c>")
+"""A formula without the value it gave: a program wrote the file and no spreadsheet has opened it since."""
+_HEADER_WITHIN = 10
+_RESAVE = "open it in your spreadsheet program, save the names as .csv and try again."
+
+
+def workbook_text(data: bytes, source: str) -> tuple[str, tuple[str, ...]]:
+    """Return the sheet that looks most like a class list, one line a row, and notes about the rest of the file.
+
+    Raises RosterError for a file that is broken, locked, too large unpacked, or no spreadsheet.
+    """
+    unfinished = _inspect(data, source)
+    try:
+        with warnings.catch_warnings():
+            warnings.simplefilter("ignore")  # the reader warns of styles and charts, which no roster needs
+            text, notes = _best_sheet(data, source)
+            return text, (*notes, *unfinished)
+    except RosterError:
+        raise
+    except Exception as error:  # A damaged file makes the reader fail in any way it likes
+        raise RosterError(f"{source} could not be read as a spreadsheet; {_RESAVE}") from error
+
+
+def _inspect(data: bytes, source: str) -> tuple[str, ...]:
+    """Refuse what would be dangerous to open; return a note where a formula was never worked out."""
+    unfinished = False
+    try:
+        with zipfile.ZipFile(io.BytesIO(data)) as archive:
+            parts = archive.infolist()
+            _check_sizes(parts, source)
+            if any(part.flag_bits & 1 for part in parts):
+                raise RosterError(f"{source} is locked with a password; save it without one and try again.")
+            if "[Content_Types].xml" not in archive.namelist() or not any(
+                part.filename.startswith("xl/") for part in parts
+            ):
+                raise RosterError(f"{source} is a zip file but no .xlsx spreadsheet; {_RESAVE}")
+            for part in parts:
+                content = archive.read(part)
+                if not part.filename.startswith("xl/media/") and any(mark in content for mark in _DOCTYPES):
+                    raise RosterError(
+                        f"{source} holds a document type, which a spreadsheet never needs; {_RESAVE}"
+                    )
+                sheet = part.filename.startswith("xl/worksheets/")
+                unfinished = unfinished or (sheet and _UNFINISHED.search(content) is not None)
+    except RosterError:
+        raise
+    except Exception as error:  # Zipfile and zlib fail in many ways on damaged bytes
+        raise RosterError(f"{source} is a damaged spreadsheet; {_RESAVE}") from error
+    return (f"{source} has formulas that were never worked out, and these cells are empty; {_RESAVE}",) * unfinished
+
+
+def _check_sizes(parts: list[zipfile.ZipInfo], source: str) -> None:
+    unpacked = sum(part.file_size for part in parts)
+    packed = max(1, sum(part.compress_size for part in parts))
+    if (
+        len(parts) > _MOST_PARTS
+        or unpacked > MOST_UNPACKED
+        or (unpacked > _RATIO_FROM and unpacked / packed > _MOST_RATIO)
+    ):
+        raise RosterError(
+            f"{source} unpacks to far more than a class list needs and was not opened; {_RESAVE}"
+        )
+
+
+def _best_sheet(data: bytes, source: str) -> tuple[str, tuple[str, ...]]:
+    """Return the first sheet with a header row, or else the first that is filled; sheets in sight come first."""
+    import openpyxl
+
+    book = openpyxl.load_workbook(io.BytesIO(data), read_only=True, data_only=True, keep_links=False)
+    best: tuple[str, list[str]] | None = None
+    try:
+        for sheet in sorted(book.worksheets, key=lambda sheet: str(sheet.sheet_state) != "visible"):
+            rows = _sheet_rows(sheet, source)
+            headed = any(header_roles(row.split("\t")) for row in rows[:_HEADER_WITHIN])
+            if rows and (best is None or headed):
+                best = str(sheet.title), rows
+            if headed:
+                break
+        names = [str(sheet.title) for sheet in book.worksheets]
+    finally:
+        book.close()
+    if best is None:
+        raise RosterError(f"{source} has no filled sheet; write one child’s name in each row.")
+    others = ", ".join(name for name in names if name != best[0])
+    note = f"Only the sheet “{best[0]}” of {source} was read; left out: {others}."
+    return "\n".join(best[1]), (note,) if others else ()
+
+
+def _sheet_rows(sheet: Any, source: str) -> list[str]:
+    """Return the rows as lines of text, blank ones kept but for those at the end."""
+    sheet.reset_dimensions()
+    rows: list[str] = []
+    filled = size = 0
+    for number, row in enumerate(sheet.iter_rows(values_only=True), start=1):
+        line = "\t".join(_cell_text(value) for value in row).rstrip()
+        size += len(line)
+        if line and (number > MOST_LINES or size > MOST_BYTES):
+            raise RosterError(
+                f"{source} has more rows or text than a class list needs; cut it down to one class."
+            )
+        if number <= MOST_LINES:
+            rows.append(line)
+            filled = number if line else filled
+    return rows[:filled]
+
+
+def _cell_text(value: object) -> str:
+    """Write a cell as a person reads it, on one line."""
+    if value is None:
+        return ""
+    if isinstance(value, datetime.datetime):
+        return value.date().isoformat()
+    if isinstance(value, float) and value.is_integer() and abs(value) < 1e15:
+        return str(int(value))
+    return " ".join(str(value).split())

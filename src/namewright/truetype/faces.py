@@ -1,0 +1,91 @@
+"""Faces: how the strokes of a letter look in each of the fonts, exactly as ``lines.forms`` draws them on paper.
+
+Strokes come in millimetres on the font's ruling (y down, as on a page) and leave as shapes in font units (y up).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+
+from namewright.letters.strokes import Stroke
+from namewright.lines.forms import LEAST_DISTANCE, LONE_DOT, Pens, dots, pens_for
+from namewright.lines.ruling import DEFAULT_RULING, Ruling, preset
+from namewright.truetype.characters import ZONE
+from namewright.truetype.stroke_outlines import Shape, box, disc, union, widened, without
+
+_LINE_WIDTH = 28  # guide lines: a quarter of the pen, so that they stay behind the letters
+_MIDLINE_WIDTH = 20  # thinner and not dashed: dashes cannot meet from letter to letter
+
+
+@dataclass(frozen=True, slots=True)
+class Bench:
+    """The ruling and pens that a font is drawn with; ``scale`` is font units to a millimetre."""
+
+    ruling: Ruling
+    pens: Pens
+    scale: float
+
+    def units(self, stroke: Stroke, shift: float) -> Stroke:
+        """Return a stroke in font units, ``shift`` to the right."""
+        return stroke.map(lambda point: (shift + point[0] * self.scale, -point[1] * self.scale))
+
+
+def default_bench() -> Bench:
+    """Return the bench of our fonts: the default ruling, whose zones are equal."""
+    ruling = preset(DEFAULT_RULING)
+    return Bench(ruling, pens_for(ruling), ZONE / ruling.x_height_mm)
+
+
+Draw = Callable[[Sequence[Stroke], float, Bench], Shape]
+
+
+@dataclass(frozen=True, slots=True)
+class Face:
+    """One font of the family. ``apart_mm`` is how far strokes must keep off each other to be drawn one by one."""
+
+    style: str
+    draw: Draw
+    apart_mm: Callable[[Pens], float]
+    ruled: bool = False
+
+
+def _solid(strokes: Sequence[Stroke], shift: float, bench: Bench) -> Shape:
+    return _inked(strokes, shift, bench, bench.pens.model_mm, LONE_DOT * bench.pens.model_mm)
+
+
+def _hollow(strokes: Sequence[Stroke], shift: float, bench: Bench) -> Shape:
+    outside, channel = _hollow_mm(bench.pens), bench.pens.channel_mm
+    return without(_inked(strokes, shift, bench, outside, outside), _inked(strokes, shift, bench, channel, channel))
+
+
+def _hollow_mm(pens: Pens) -> float:
+    return pens.channel_mm + 2 * pens.outline_mm
+
+
+def _dotted(strokes: Sequence[Stroke], shift: float, bench: Bench) -> Shape:
+    width = bench.pens.dot_mm * bench.scale
+    places = dots(strokes, bench.pens.pitch_mm)
+    points = [bench.units(stroke, shift) for stroke in strokes if stroke.is_dot]
+    return union([*(disc((shift + x * bench.scale, -y * bench.scale), width) for x, y in places),
+                  widened(points, LONE_DOT * width)])
+
+
+def _inked(strokes: Sequence[Stroke], shift: float, bench: Bench, pen_mm: float, dot_mm: float) -> Shape:
+    lines = [bench.units(stroke, shift) for stroke in strokes if not stroke.is_dot]
+    points = [bench.units(stroke, shift) for stroke in strokes if stroke.is_dot]
+    return union([widened(lines, pen_mm * bench.scale), widened(points, dot_mm * bench.scale)])
+
+
+def guide_lines(x0: float, x1: float) -> Shape:
+    """Return the top line, midline and baseline from x0 to x1."""
+    lines = ((2 * ZONE, _LINE_WIDTH), (ZONE, _MIDLINE_WIDTH), (0, _LINE_WIDTH))
+    return union(box(x0, y - width / 2, x1, y + width / 2) for y, width in lines)
+
+
+FACES: tuple[Face, ...] = (
+    Face("Solid", _solid, lambda pens: LONE_DOT * pens.model_mm),
+    Face("Dotted", _dotted, lambda pens: max(pens.dot_mm, LEAST_DISTANCE * pens.pitch_mm)),
+    Face("Hollow", _hollow, _hollow_mm),
+    Face("Solid On Lines", _solid, lambda pens: LONE_DOT * pens.model_mm, ruled=True),
+)

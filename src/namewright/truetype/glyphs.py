@@ -1,0 +1,111 @@
+"""Glyphs: the TrueType outlines of every sort in one face.
+
+A letter with marks is put together from the glyphs of its base and marks where they stand clear of each other,
+and drawn whole where they touch (ç, ǫ, ơ). Font units, y up.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from typing import Any
+
+from fontTools.pens.cu2quPen import Cu2QuPen
+from fontTools.pens.ttGlyphPen import TTGlyphPen
+
+from namewright.letters.strokes import Stroke
+from namewright.lines.ruling import LETTER_UNITS
+from namewright.lines.setting import ink_letter
+from namewright.truetype.characters import SPACE, UNIT, ZONE, LetterSort, MarkSort, Sorts
+from namewright.truetype.faces import Bench, Face, guide_lines
+from namewright.truetype.kerning import Pairs
+from namewright.truetype.stroke_outlines import Shape, box, union, without
+
+NOTDEF = ".notdef"
+NOTDEF_ADVANCE = 6 * ZONE // 5
+_CURVE_ERROR = 0.5  # font units
+
+
+def draw_glyphs(face: Face, bench: Bench, sorts: Sorts, reach: Mapping[str, int]) -> dict[str, Any]:
+    """Return every glyph of a face by name. ``reach`` tells how far right of 0 guide lines must go."""
+    glyphs = {NOTDEF: _glyph(_missing()), SPACE: _glyph(_ruled(face, None, reach[SPACE]))}
+    for mark in sorts.marks:
+        glyphs[mark.name] = _glyph(face.draw(_mark_strokes(mark, bench), 0.0, bench))
+    for sort in sorts.letters:
+        if _stands_clear(sort, face, bench):
+            glyphs[sort.name] = _put_together(sort, glyphs)
+        else:
+            strokes = ink_letter(sort.letter, bench.ruling).strokes
+            shape = face.draw(strokes, sort.shift, bench)
+            glyphs[sort.name] = _glyph(_ruled(face, shape, reach[sort.base]))
+    return glyphs
+
+
+def guide_reach(sorts: Sorts, space: int, moves: tuple[Pairs, Pairs]) -> dict[str, int]:
+    """Return how far each bare letter's guide lines must go, and the space's, so that no kern opens a gap in them."""
+    bare = {sort.name: sort.base for sort in sorts.letters} | {SPACE: SPACE}
+    reach = {sort.base: sort.advance for sort in sorts.letters} | {SPACE: space}
+    advance = dict(reach)
+    for pair, units in moves[0].items():
+        left = bare[pair[0]]
+        reach[left] = max(reach[left], advance[left] + units + moves[1][pair])
+    return reach
+
+
+def _ruled(face: Face, shape: Shape | None, reach: int) -> Shape | None:
+    if not face.ruled:
+        return shape
+    lines = guide_lines(0, reach)
+    return lines if shape is None else union([shape, lines])
+
+
+def _missing() -> Shape:
+    """Return the box for a character that the font does not have: every font must have one."""
+    edge = ZONE // 10
+    return without(box(edge, 0, NOTDEF_ADVANCE - edge, 2 * ZONE),
+                   box(2 * edge, edge, NOTDEF_ADVANCE - 2 * edge, 2 * ZONE - edge))
+
+
+def _mark_strokes(mark: MarkSort, bench: Bench) -> tuple[Stroke, ...]:
+    scale = bench.ruling.x_height_mm / LETTER_UNITS
+    return tuple(stroke.map(lambda point: (point[0] * scale, -point[1] * scale)) for stroke in mark.glyph.strokes)
+
+
+def _glyph(shape: Shape | None) -> Any:
+    pen = TTGlyphPen(None)
+    if shape is not None:
+        shape.draw(Cu2QuPen(pen, _CURVE_ERROR))
+    return pen.glyph(dropImpliedOnCurves=True)
+
+
+# --- letters put together from glyphs that are there -----------------------------------------------------
+
+
+def _put_together(sort: LetterSort, known: Iterable[str]) -> Any:
+    pen = TTGlyphPen(dict.fromkeys([*known, sort.base]))
+    pen.addComponent(sort.base, (1, 0, 0, 1, 0, 0))
+    for name, (x, y) in zip(sort.marks, _mark_places(sort), strict=True):
+        pen.addComponent(name, (1, 0, 0, 1, round(UNIT * x) + sort.shift, round(UNIT * y)))
+    return pen.glyph()
+
+
+def _mark_places(sort: LetterSort) -> list[tuple[float, float]]:
+    """Return where the marks of a letter are joined, in letter units."""
+    return [(mark.anchor[0] + mark.offset[0], mark.anchor[1] + mark.offset[1]) for mark in sort.letter.marks]
+
+
+def _stands_clear(sort: LetterSort, face: Face, bench: Bench) -> bool:
+    """Whether no box of a mark's stroke comes near one of another part, so that each may be drawn for itself."""
+    if not sort.marks:
+        return False
+    parts = [[stroke.bounds() for stroke in sort.letter.base.strokes]]
+    for mark, (dx, dy) in zip(sort.letter.marks, _mark_places(sort), strict=True):
+        boxes = (stroke.bounds() for stroke in mark.glyph.strokes)
+        parts.append([(x0 + dx, y0 + dy, x1 + dx, y1 + dy) for x0, y0, x1, y1 in boxes])
+    apart = face.apart_mm(bench.pens) / bench.ruling.x_height_mm * LETTER_UNITS
+    return all(_apart(one, two) > apart for index, part in enumerate(parts) for other in parts[index + 1:]
+               for one in part for two in other)
+
+
+def _apart(one: tuple[float, ...], two: tuple[float, ...]) -> float:
+    """Return how far two boxes are apart along the axis where they are farther apart; negative if they overlap."""
+    return max(one[0] - two[2], two[0] - one[2], one[1] - two[3], two[1] - one[3])

@@ -1,0 +1,205 @@
+"""The list of names: pasted, dropped or typed, read line by line, mended in place, and kept when the teacher says so.
+
+After the first reading the form holds one field a line, so what is sent is always the whole list, and reading it again
+changes nothing that is kept. A list that another window changed meanwhile is not overwritten unseen.
+"""
+
+from __future__ import annotations
+
+import re
+from collections import Counter
+from collections.abc import Mapping
+from dataclasses import dataclass
+from difflib import SequenceMatcher
+
+from flask import Blueprint, abort, redirect, render_template, request, url_for
+from werkzeug.wrappers import Response
+
+from namewright.classbook import ClassbookError, RosterUpdate
+from namewright.letters.alphabet import MissingLetters
+from namewright.pages.press import languages
+from namewright.roster.children import LineReport, Outcome, RosterError
+from namewright.roster.reading import read_roster
+from namewright.roster.sources import decode
+from namewright.settings import NamePart
+from namewright.web.desk import book, class_settings, desk, keep_groups
+from namewright.web.tongue import reason, say, tongue_of
+from namewright.web.what import sentence
+
+pages = Blueprint("roster", __name__)
+MOST_LINES = 400
+_MENDED = 0.6
+_FEW = 2  # notes alike that still stand on their own lines
+_UNUSED = re.compile(r"Left out: columns? (.+)\.")
+_COLUMN = re.compile(r"“[^”]*”|(?<= )\d+(?=[,.])")
+
+
+@dataclass(frozen=True, slots=True)
+class Reading:
+    """A list as it was read: a report a line, and a sentence where it could not be read as a class."""
+
+    text: str
+    lines: tuple[LineReport, ...] = ()
+    notes: tuple[str, ...] = ()
+    problem: str = ""
+
+    @property
+    def children(self) -> int:
+        """Return how many children were found."""
+        return sum(report.outcome is Outcome.CHILD for report in self.lines)
+
+    @property
+    def to_look_at(self) -> int:
+        """Return how many lines have a note or were left out."""
+        return sum(bool(self.notes_of(report)) or report.outcome is Outcome.LEFT_OUT for report in self.lines)
+
+    @property
+    def columns(self) -> tuple[str, ...]:
+        """Return the columns that are not used, where lines with a note about one are many: said once for all."""
+        found = [_COLUMN.findall(note) for report in self.lines for note in report.notes if _UNUSED.fullmatch(note)]
+        return tuple(dict.fromkeys(column for some in found for column in some)) if len(found) > _FEW else ()
+
+    @property
+    def common(self) -> list[tuple[str, int]]:
+        """Return other notes that most lines share, with how many."""
+        counts = Counter(note for report in self.lines for note in report.notes if not self._said_once(note))
+        return [(note, count) for note, count in counts.items() if count > max(_FEW, self.children / 2)]
+
+    def _said_once(self, note: str) -> bool:
+        return bool(self.columns and _UNUSED.fullmatch(note))
+
+    def notes_of(self, report: LineReport) -> list[str]:
+        """Return the notes of one line that are not said of most, and what stands in the way of a page."""
+        shared = {note for note, _ in self.common}
+        notes = [note for note in report.notes if note not in shared and not self._said_once(note)]
+        missing = desk().press.alphabet.missing(report.child.practice) if report.child else ()
+        return [*notes, *([sentence(MissingLetters(missing)), _said("list.goes_by")] if missing else [])]
+
+
+def read(text: str, part: NamePart, notes: tuple[str, ...] = ()) -> Reading:
+    """Read a list for the screen; what cannot be read is said, never raised."""
+    if not text.strip():
+        return Reading(text, problem=_said("list.empty"))
+    if len(text.splitlines()) > MOST_LINES:
+        return Reading(text, problem=_said("list.too_many", lines=len(text.splitlines()), most=MOST_LINES))
+    try:
+        roster = read_roster(text, "the list", part)
+    except RosterError as error:
+        return Reading(text, error.lines, notes, reason(request, error))
+    return Reading(text, roster.lines, (*notes, *roster.notes))
+
+
+def _said(key: str, **fields: object) -> str:
+    return say(tongue_of(request), key, **fields)
+
+
+@pages.get("/class/list")
+def show() -> str:
+    """Show the list that is kept, or the place to paste one."""
+    text = book().roster_text()
+    fresh = request.args.get("new") == "1" or not text
+    ids = {one.child.line: one.id for one in book().children()}
+    return _page(Reading("") if fresh else read(text, _part()), fresh=fresh, ids=ids)
+
+
+def _part() -> NamePart:
+    return NamePart(request.form.get("practise") or class_settings().get("practise", NamePart.GIVEN))
+
+
+def _page(reading: Reading, *, fresh: bool = False, elsewhere: bool = False, based: int | None = None,
+          ids: Mapping[int, int] | None = None) -> str:
+    return render_template("list.html", reading=reading, fresh=fresh, elsewhere=elsewhere, part=_part(),
+                           based=book().roster_id() if based is None else based,
+                           ids=_sent_ids() if ids is None else ids, anyone=bool(book().children(left=True)))
+
+
+def _sent_ids() -> dict[int, int]:
+    """Return who the form said stands on which line."""
+    return {line: int(who) for line, who in enumerate(request.form.getlist("who"), 1) if who.isdecimal()}
+
+
+@pages.post("/class/list/read")
+def read_again() -> str | tuple[str, int]:
+    """Read what was sent and show how; nothing is kept. ``part=lines`` returns the lines alone, for the script."""
+    text, notes, problem = _sent()
+    reading = Reading("", problem=problem) if problem else read(text, _part(), notes)
+    if request.args.get("part") == "lines":
+        return render_template("_lines.html", reading=reading, ids=_sent_ids())
+    page = _page(reading, fresh=not reading.lines, based=_based())
+    return (page, 422) if reading.problem else page
+
+
+def _sent() -> tuple[str, tuple[str, ...], str]:
+    """Return the text that was sent: a file, the pasted text, or the lines; with notes, and what is wrong with it."""
+    file = request.files.get("file")
+    if file is not None and file.filename:
+        try:
+            return (*decode(file.read(), "the file"), "")
+        except RosterError as error:
+            return "", (), reason(request, error)
+    if "line" in request.form:
+        return "\n".join(request.form.getlist("line")).rstrip("\n"), (), ""
+    return request.form.get("text", "").replace("\r\n", "\n"), (), ""
+
+
+def _based() -> int:
+    try:
+        return int(request.form.get("based", "0"))
+    except ValueError:
+        abort(400)
+
+
+@pages.post("/class/list")
+def keep() -> str | tuple[str, int] | Response:
+    """Keep the list. Kept already (a form sent twice): said again, done once."""
+    text, notes, problem = _sent()
+    reading = read(text, _part(), notes)
+    if reading.problem:
+        return _page(Reading(text, reading.lines, notes, problem or reading.problem), based=_based()), 422
+    try:
+        update = _kept(text)
+        keep_groups()
+    except ClassbookError:
+        if book().roster_id() == _based():
+            raise
+        return _page(reading, elsewhere=True), 409
+    return redirect(url_for("room.show", told=desk().tell(_told(update))))
+
+
+def _kept(text: str) -> RosterUpdate:
+    """Keep a list and the part of the name that is practised, both or neither."""
+    same_text = text == book().roster_text()
+    first = {} if book().roster_id() else _paper_language()
+    with book().changing():
+        book().set_class_settings({"practise": _part(), **first})
+        return book().update_roster(text, same=_same(), after_roster=None if same_text else _based())
+
+
+def _paper_language() -> dict[str, str]:
+    """Return the language of the screen for the paper of a class that is begun, where paper has it and none is set."""
+    spoken = tongue_of(request)
+    return {"language": spoken} if spoken in languages() and "language" not in class_settings() else {}
+
+
+def _same() -> dict[int, int]:
+    """Return who stands on which line, for lines that were mended and not given to somebody else."""
+    before = book().roster_text().splitlines()
+    on_line = {one.id: before[one.child.line - 1] for one in book().children() if one.child.line <= len(before)}
+    sent = zip(request.form.getlist("who"), request.form.getlist("line"), strict=False)
+    return {line: int(who) for line, (who, text) in enumerate(sent, 1)
+            if who.isdecimal() and int(who) in on_line and _alike(on_line[int(who)], text)}
+
+
+def _alike(before: str, after: str) -> bool:
+    """Say whether a changed line is the same child mended: a share of it, found by trying, has stayed."""
+    return SequenceMatcher(None, before.casefold(), after.casefold()).ratio() >= _MENDED
+
+
+def _told(update: RosterUpdate) -> list[str]:
+    """Return what keeping the list did, in sentences."""
+    names = {one.id: one.child.label for one in book().children(left=True)}
+    some = update.stayed or update.returned
+    groups = (("joined", update.joined if some else ()), ("returned", update.returned), ("left", update.left))
+    return [_said("list.kept", count=len(update.roster.children)),
+            *(_said(f"list.{key}", names=", ".join(names[one] for one in ids)) for key, ids in groups if ids),
+            *(reason(request, note) for note in update.notes)]

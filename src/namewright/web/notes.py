@@ -1,0 +1,144 @@
+"""What a child's writing showed: letters tapped today, and the year at a glance.
+
+A form has a key of its own, so that one sent twice, even after a new start of the program, is noted once.
+Days are ISO 8601. Out of scope: what a picture of the year looks like on paper (``pages``).
+"""
+
+from __future__ import annotations
+
+import secrets
+from collections.abc import Mapping, Sequence
+from datetime import date
+
+from flask import Blueprint, Response, abort, render_template, request, url_for
+from flask import redirect as to
+from werkzeug.wrappers import Response as BaseResponse
+
+from namewright.classbook import BookChild, ClassbookError, Observation
+from namewright.classbook.growing import growth_of
+from namewright.classbook.records import letter_positions
+from namewright.classbook.stages import Stage
+from namewright.classbook.suggest import suggest
+from namewright.names.clusters import clusters
+from namewright.pages.child_progress import ProgressSettings, progress_page
+from namewright.pages.press import captions, languages
+from namewright.settings import Support
+from namewright.web.aide import family_of, names_of, pdf_of
+from namewright.web.class_settings import sheet_of_child, sheet_of_class
+from namewright.web.desk import book, child_or_404, class_settings, desk, members
+from namewright.web.printing import pdf_answer
+from namewright.web.tongue import reason, say, tongue_of
+from namewright.web.year import class_rows, year_pages
+
+pages = Blueprint("seen", __name__)
+
+
+@pages.get("/seen")
+def choose() -> str:
+    """Ask whose writing was seen."""
+    return render_template("choose.html", members=members(), where="seen.show", section="seen",
+                           names_of=names_of, family_of=family_of)
+
+
+@pages.get("/child/<int:child_id>/seen")
+def show(child_id: int) -> str:
+    """Show the letters to tap, and the year so far."""
+    return _page(child_or_404(child_id))
+
+
+def _page(one: BookChild, problem: str = "") -> str:
+    name = one.child.practice
+    notes = _last_of_day(book().observations(one.id))
+    return render_template(
+        "seen.html", child=one, label=one.child.label, problem=problem, letters=_letters(name),
+        today=date.today().isoformat(), once=request.form.get("once") or secrets.token_urlsafe(12),
+        supports=tuple(Support), stages=[(stage.value, _stage_words(stage)) for stage in Stage],
+        suggestion=_suggestion(one), ticked=set(request.form.getlist("letter")), notes=notes,
+        year=[(letter, [_mark(note, name, at) for note in notes]) for at, letter in _letters(name)])
+
+
+def _suggestion(one: BookChild) -> str:
+    """Return a thought about the next level of support, in the language of the screen where that has captions."""
+    support = sheet_of_child(one, class_settings()).support
+    return suggest(support, book().observations(one.id), one.child.practice).sentence(_spoken())
+
+
+@pages.get("/child/<int:child_id>/year.pdf")
+def year(child_id: int) -> Response:
+    """Return the child's year as a page for the family."""
+    one, settings = child_or_404(child_id), class_settings()
+    sheet = sheet_of_class(settings)
+    growth = growth_of(one.child.label, one.child.practice, book().observations(one.id))
+    if not growth.days:
+        abort(404)
+    with desk().lock:
+        page = progress_page(desk().press, growth, ProgressSettings(sheet.paper, sheet.binding, sheet.language))
+    return pdf_answer(pdf_of([page], sheet.language))
+
+
+@pages.get("/class/year.pdf")
+def class_year() -> Response:
+    """Return the year of the class as pages for the adult."""
+    children, settings = book().children(), class_settings()
+    if not children:
+        abort(404)
+    rows = class_rows(children, settings)
+    with desk().lock:
+        made = year_pages(desk().press, rows, settings)
+    return pdf_answer(pdf_of(list(made), settings.get("language", "en")))
+
+
+def _stage_words(stage: Stage) -> str:
+    return captions(_spoken())[f"progress.stage_{stage.value}"]
+
+
+def _spoken() -> str:
+    """Return the language of the screen where printed pages have it too, else English."""
+    spoken = tongue_of(request)
+    return spoken if spoken in languages() else "en"
+
+
+def _letters(name: str) -> list[tuple[int, str]]:
+    signs = clusters(name)
+    return [(at, signs[at]) for at in letter_positions(name)]
+
+
+def _last_of_day(notes: Sequence[Observation]) -> list[Observation]:
+    """Return the note that counts for each day: the last in which letters were looked at."""
+    by_day: Mapping[str, Observation] = {note.date: note for note in notes if note.letters is not None}
+    return [by_day[day] for day in sorted(by_day)]
+
+
+def _mark(note: Observation, name: str, at: int) -> bool | None:
+    """Say whether a letter was formed that day; None where another name was practised then."""
+    return None if note.name != name or note.letters is None else at in note.letters
+
+
+@pages.post("/child/<int:child_id>/seen")
+def keep(child_id: int) -> tuple[str, int] | BaseResponse:
+    """Keep what was seen."""
+    one, form = child_or_404(child_id), request.form
+    try:
+        note = book().observe(
+            one.id, form.get("day", ""), [int(at) for at in form.getlist("letter") if at.isdecimal()],
+            support=Support(form["support"]) if form.get("support") in tuple(Support) else None,
+            stage=_stage(form.get("stage", "")), note=form.get("note", ""), who=form.get("who", ""),
+            token=form.get("once") or None)
+    except ClassbookError as error:
+        return _page(one, reason(request, error)), 422
+    sentence = say(tongue_of(request), "seen.kept", count=len(note.letters or ()), day=note.date)
+    return to(url_for("seen.show", child_id=child_id, told=desk().tell([sentence])))
+
+
+def _stage(text: str) -> Stage | None:
+    return Stage(int(text)) if text in {str(stage.value) for stage in Stage} else None
+
+
+@pages.post("/child/<int:child_id>/seen/<int:note_id>/back")
+def take_back(child_id: int, note_id: int) -> BaseResponse:
+    """Take a day's note back; once taken back it stays so."""
+    one = child_or_404(child_id)
+    if any(note.id == note_id for note in book().observations(one.id)):
+        book().strike(note_id)
+    told = desk().tell([say(tongue_of(request), "seen.taken")])
+    return to(url_for("seen.show", child_id=child_id, told=told))

@@ -1,0 +1,275 @@
+"""Pastes as schools print and people type them: the right child, the right name, and what was left out."""
+
+from __future__ import annotations
+
+import pytest
+
+from namewright.roster.children import Outcome, RosterError
+from namewright.roster.headers import asked_hand, header_roles
+from namewright.roster.labels import labels
+from namewright.roster.reading import read_roster
+from namewright.roster.vocabulary import Role
+from namewright.settings import Hand
+
+
+def read(text: str) -> list[str]:
+    """Read a roster and return each child as ``practice|given|family``."""
+    return [f"{child.practice}|{child.given}|{child.family}" for child in read_roster(text).children]
+
+
+HEADERS = [
+    ("Child's First Name\tChild’s Last Name\tDOB", "Oren\tTavvy\t1/2/2021", "words about the child"),
+    ("Legal First Name\tLegal Last Name", "Oren\tTavvy", "legal"),
+    ("FNAME\tLNAME", "OREN\tTAVVY", "short forms"),
+    ("StudentID,StudentLastName,StudentFirstName", "1044,Tavvy,Oren", "no spaces between words"),
+    ("Student Full Name\tReading corner", "Oren Tavvy\tblue", "one column that can only be a header"),
+    ("First/Last\tGrade", "Oren Tavvy\tK", "both parts in one column"),
+    ('"Last Name, First Name",Grade', '"Tavvy, Oren",K', "both parts in a quoted header"),
+    ("Last Name, First Name\tGrade", "Tavvy Oren\tK", "whole names that open with the family name"),
+    ("Apellidos y nombre\tGrupo", "Tavvy Oren\tA", "so in Spanish"),
+    ("Child First\tChild Last\tParent First Name\tParent Last Name", "Oren\tTavvy\tMaud\tGrell", "a parent's name"),
+    ("Name\tMother's name\tFather's name", "Oren Tavvy\tMaud Tavvy\tPell Tavvy", "both parents'"),
+    ("Teacher Last Name\tStudent First Name\tStudent Last Name", "Ferrow\tOren\tTavvy", "the teacher's"),
+    ("Nombre del alumno\tFecha de nacimiento\tNombre de la madre", "Oren Tavvy\t01/02/2021\tMaud Pell", "in Spanish"),
+    ("Nombre\tEdad", "Oren Tavvy\t4", "“Nombre” over whole names"),
+    ("Nom\tPrénom", "Tavvy\tOren", "in French"),
+    ("Nachname\tVorname\tGeburtsdatum", "Tavvy\tOren\t1.2.2021", "in German"),
+    ("Cognome\tNome", "Tavvy\tOren", "in Italian"),
+    ("Nome\tSobrenome", "Oren\tTavvy", "in Portuguese"),
+    ("Student name\tFirst name", "Tavvy, Oren\tOren", "a whole name beside one of its parts"),
+]
+
+
+@pytest.mark.parametrize(("header", "row", "why"), HEADERS, ids=[row[2] for row in HEADERS])
+def test_headers_as_schools_print_them(header: str, row: str, why: str) -> None:
+    """A header may say more than it must, or be about somebody else."""
+    assert read(f"{header}\n{row}") == ["Oren|Oren|Tavvy"], why
+
+
+@pytest.mark.parametrize("title", ["Preferred First Name", "Name child goes by", "Likes to be called", "Nickname"])
+def test_headers_of_the_name_a_child_goes_by(title: str) -> None:
+    """However the column is called, its name is the one to practise."""
+    assert read(f"First Name\tLast Name\t{title}\nOrenthal\tTavvy\tOren") == ["Oren|Orenthal|Tavvy"]
+
+
+def test_a_particle_column_opens_the_family_name() -> None:
+    """Dutch lists keep ``van der`` in a column of its own, before or behind the family name."""
+    assert read("Voornaam\tTussenvoegsel\tAchternaam\nKim\tvan der\tWold") == ["Kim|Kim|van der Wold"]
+    assert read("Voornaam\tAchternaam\tTussenvoegsel\nKim\tWold\tvan der") == ["Kim|Kim|van der Wold"]
+
+
+def test_a_whole_name_beside_its_parts_is_not_dropped_in_silence() -> None:
+    """Where a whole name says more than its parts, the rest is named as left out."""
+    report = read_roster("Student\tFirst\tLast\nTavvy, Oren James\tOren\tTavvy").lines[1]
+    assert any("Tavvy, Oren James" in note for note in report.notes)
+
+
+@pytest.mark.parametrize(("title", "cell", "hand"), [
+    ("Left-handed?", "yes", Hand.LEFT), ("Left-handed?", "x", Hand.LEFT), ("Left-handed?", "no", Hand.RIGHT),
+    ("¿Zurdo?", "sí", Hand.LEFT), ("Right handed", "n", Hand.LEFT), ("L/R", "L", Hand.LEFT), ("Lefty?", "", None)])
+def test_a_hand_asked_about_with_yes_or_no(title: str, cell: str, hand: Hand | None) -> None:
+    """A column may ask for one hand; an empty cell says nothing."""
+    assert read_roster(f"Name\t{title}\nOren Tavvy\t{cell}").children[0].hand is hand
+
+
+def test_only_a_header_that_names_a_hand_asks_for_one() -> None:
+    """Yes under a plain “Hand” is no hand."""
+    assert asked_hand("Hand") is None
+    assert "is not a writing hand" in read_roster("Name\tHand\nOren Tavvy\tyes").lines[1].notes[0]
+
+
+def test_a_row_of_names_is_no_header() -> None:
+    """Nina is a name, and a hand beside it is no header word."""
+    assert header_roles(["Nina", "left"]) is None
+    assert header_roles(["Name", "left-handed"]) == (Role.FULL, Role.HAND)
+
+
+TABLES = [
+    ("Oren Tavvy\tK\nLumi Brask\tK\nNia Kell\tPK", "a grade"),
+    ("Oren Tavvy\tM\nLumi Brask\tF\nNia Kell\tF", "boy or girl"),
+    ("M\tOren\tTavvy\nF\tLumi\tBrask\nF\tNia\tKell", "the same in front"),
+    ("Oren Tavvy\tMs. Ferrow\nLumi Brask\tMs. Ferrow\nNia Kell\tMs. Ferrow", "the teacher"),
+    ("Tavvy, Oren\tMaud Tavvy\nBrask, Lumi\tInge Brask\nKell, Nia\tUlf Kell", "a parent beside “Family, Given”"),
+    ("Oren Tavvy\tMaud Tavvy\nLumi Brask\tInge Brask\nNia Kell\tUlf Kell", "a parent of the same family name"),
+    ('"Tavvy, Oren",K\n"Brask, Lumi",K\n"Kell, Nia",PK', "quoted cells, two columns"),
+    ("Oren Tavvy\nLumi Brask\tnew\nNia Kell", "a word behind one tab"),
+    ("1. Oren Tavvy\n2. Lumi Brask\tmoved in May\n3. Nia Kell", "several words behind one tab"),
+    ("Oren Tavvy   new\nLumi Brask\nNia Kell   IEP", "words behind wide spaces"),
+    ("a.\tOren Tavvy\nb.\tLumi Brask\nc.\tNia Kell", "an outline with tabs"),
+    ("Oren\tTavvy\nLumi Brask\nNia\tKell\tK", "rows of different lengths"),
+]
+
+
+@pytest.mark.parametrize(("text", "why"), TABLES, ids=[row[1] for row in TABLES])
+def test_columns_without_a_header(text: str, why: str) -> None:
+    """What stands in a column beside the names is no part of them."""
+    assert read(text) == ["Oren|Oren|Tavvy", "Lumi|Lumi|Brask", "Nia|Nia|Kell"], why
+
+
+def test_spreadsheet_errors_are_no_names() -> None:
+    """A formula or an error in a cell is left out and named."""
+    reports = read_roster("First Name\tLast Name\n#REF!\tTavvy\nLumi\t=A2\nNia\tKell").lines
+    assert [report.child.practice for report in reports if report.child] == ["Tavvy", "Lumi", "Nia"]
+    assert "formula or error" in reports[1].notes[0]
+    assert "formula or error" in reports[2].notes[0]
+
+
+CALLED = [
+    "Orenthal Tavvy (goes by Oren)", "Orenthal Tavvy - goes by Oren", 'Tavvy, Orenthal (goes by "Oren")',
+    "Orenthal Tavvy (nickname: Oren)", "Orenthal Tavvy aka Oren", "Orenthal Tavvy (le dicen Oren)",
+    "Orenthal Tavvy, goes by Oren", "Orenthal ''Oren'' Tavvy", "Orenthal ``Oren'' Tavvy", "Orenthal (Oren) Tavvy (IEP)",
+]
+
+
+@pytest.mark.parametrize("line", CALLED)
+def test_ways_to_say_what_a_child_goes_by(line: str) -> None:
+    """In brackets, quotation marks or words: that name is practised."""
+    assert read(line) == ["Oren|Orenthal|Tavvy"]
+
+
+@pytest.mark.parametrize("line", ['"Oren" Tavvy', "(Oren) Tavvy", "“Oren Tavvy”", '"Oren Tavvy" <maud@quill.example>',
+                                  "(Oren Tavvy)"])
+def test_a_name_in_quotation_marks_that_is_the_only_one(line: str) -> None:
+    """With no other given name, a name in quotation marks or brackets is the given name; whole, it is read inside."""
+    assert read(line) == ["Oren|Oren|Tavvy"]
+
+
+REMARKS = [
+    "Oren Tavvy (allergies)", "Oren Tavvy (Monday)", "Oren Tavvy (Spanish)", "Oren Tavvy (glasses)", "Oren Tavvy (L)",
+    "Oren Tavvy (Ms. Ferrow)", "Oren Tavvy (TK)", "Oren Tavvy (niño)", "Oren Tavvy - new", "Oren Tavvy- new",
+    "Oren Tavvy -- moved", "Oren Tavvy, K", "Oren Tavvy, new student", "Oren Tavvy # new", "Oren Tavvy // moved",
+    "Oren Tavvy: twin", "Oren Tavvy new",
+]
+
+
+@pytest.mark.parametrize("line", REMARKS)
+def test_remarks_are_no_names(line: str) -> None:
+    """Words about the child are left out and said, wherever they stand."""
+    assert read(line) == ["Oren|Oren|Tavvy"]
+    assert any("read as a remark" in note for note in read_roster(line).lines[0].notes)
+
+
+@pytest.mark.parametrize("line", ["Oren Tavvy left-handed", "Oren Tavvy, left", "Oren Tavvy: left-handed",
+                                  "Oren - left-handed", "Oren Tavvy (zurdo)"])
+def test_a_hand_in_words(line: str) -> None:
+    """A hand beside the name is the child's hand and no part of the name."""
+    child = read_roster(line).children[0]
+    assert (child.practice, child.hand) == ("Oren", Hand.LEFT)
+
+
+HYPHENS = ["Mary - Kate Tavvy", "Mary – Kate Tavvy", "Mary -Kate Tavvy", "Mary- Kate Tavvy", "Mary–Kate Tavvy",
+           "Mary−Kate Tavvy"]
+
+
+@pytest.mark.parametrize("line", HYPHENS)
+def test_hyphens_as_programs_make_them(line: str) -> None:
+    """A dash or stray spaces about it are a hyphen where a name goes on."""
+    assert read(line) == ["Mary-Kate|Mary-Kate|Tavvy"]
+
+
+@pytest.mark.parametrize(("line", "family"), [
+    ("O`Neil, Oren", "O’Neil"), ("O´Neil, Oren", "O’Neil"), ("O' Neil, Oren", "O'Neil")])
+def test_apostrophes_as_people_type_them(line: str, family: str) -> None:
+    """A grave or acute accent between letters is an apostrophe, which we can write."""
+    assert read(line) == [f"Oren|Oren|{family}"]
+
+
+DATED = [
+    ("Jan 2, 2021", "a date"), ("2 January 2021", "a date"), ("2nd January", "a date"), ("2021-02-01", "a date"),
+    ("01-02-21", "a date"), ("1.2.2021", "a date"), ("1 / 2 / 2021", "a date"), ("2-Jan-21", "a date"),
+    (", 2 de enero de 2021", "a date"), ("born 1/2/2021", "a date"), ("DOB: 1/2/2021", "a date"),
+    ("b. 1/2/2021", "a date"),
+    ("age 4", "a number"), ("4 yrs 3 mos", "a number"), ("4;3", "a number"), ("Room 4", "a number"),
+    ("ID 104432", "a number"), ("ph 555-010-0199", "a telephone number"),
+    ("cell: 555-010-0199", "a telephone number"),
+]
+
+
+@pytest.mark.parametrize(("words", "kind"), DATED)
+def test_dates_ages_and_numbers(words: str, kind: str) -> None:
+    """What has to do with a number goes with the words that belong to it, and the note says what kind it was."""
+    for name in ("Oren Tavvy", "Tavvy, Oren"):
+        assert read(f"{name} {words}") == ["Oren|Oren|Tavvy"]
+        assert any(f"Left out: {kind}" in note for note in read_roster(f"{name} {words}").lines[0].notes)
+
+
+@pytest.mark.parametrize("line", ["Tavvy, April 12", "3. April", "April Tavvy", "May", "B. Tavvy"])
+def test_a_child_may_be_called_as_a_month_or_a_label(line: str) -> None:
+    """A month, or a letter that could be short for something, is kept where it is the only given name."""
+    assert read_roster(line).children[0].practice in ("April", "May", "B.")
+
+
+NUMBERED = ["1-Oren Tavvy", "Nº 1 Oren Tavvy", "No. 2 Oren Tavvy", "b. Oren Tavvy", "ii. Oren Tavvy", "o Oren Tavvy",
+            "➢ Oren Tavvy", "\uf0b7 Oren Tavvy", "１．Ｏｒｅｎ　Ｔａｖｖｙ", "Ｔａｖｖｙ，Ｏｒｅｎ",
+            "Name: Oren Tavvy", "Student: Tavvy, Oren"]
+
+
+@pytest.mark.parametrize("line", NUMBERED)
+def test_numbers_bullets_and_labels_in_front(line: str) -> None:
+    """What an editor or a form puts before a name is taken off."""
+    assert read(line) == ["Oren|Oren|Tavvy"]
+
+
+def test_a_word_that_runs_into_a_number() -> None:
+    """A number at the end of a word leaves the word; one inside takes the word, which is then named."""
+    assert read("Oren2 Tavvy") == ["Oren|Oren|Tavvy"]
+    assert "“Or3n”" in read_roster("Or3n Tavvy").lines[0].notes[0]
+
+
+@pytest.mark.parametrize(("line", "expected"), [
+    ("J.P. Tavvy", "J.P.|J.P.|Tavvy"), ("Tavvy, Oren, III", "Oren|Oren|Tavvy III"),
+    ("Tavvy, Oren Jr.", "Oren|Oren|Tavvy Jr."),
+    ("Oren Tavvy iii", "Oren|Oren|Tavvy III"), ("Oren III", "Oren|Oren|")])
+def test_initials_and_suffixes(line: str, expected: str) -> None:
+    """Initials are a given name and no shouted family name; a suffix is never a name to practise."""
+    assert read(line) == [expected]
+
+
+SEVERAL = ["Oren, Lumi, Nia", "Oren Tavvy, Lumi Brask, Nia Kell", "Oren; Lumi; Nia", "Oren\tLumi\tNia\tIvo",
+           "Oren and Lumi", "Oren & Lumi Brask"]
+
+
+@pytest.mark.parametrize("line", SEVERAL)
+def test_several_children_on_a_line(line: str) -> None:
+    """Nobody is picked out of a line of several: it is left out, and the sentence says what to do, once."""
+    with pytest.raises(RosterError) as caught:
+        read_roster(line)
+    assert caught.value.lines[0].notes == ("It holds several names; write one name on each line.",)
+    assert str(caught.value).count("one name on each line") == 1
+
+
+def test_a_line_of_several_leaves_the_others() -> None:
+    """A line of several among lines of one is left out alone."""
+    outcomes = [report.outcome for report in read_roster("Oren; Lumi; Nia\nPia").lines]
+    assert outcomes == [Outcome.LEFT_OUT, Outcome.CHILD]
+
+
+HEADINGS = ["Fall 2026", "September 2026", "Pre-K AM", "TK/K Combo", "Total students: 24", "24 kids", "Boys",
+            "Boys: 12", "Printed 9/1/2026", "Confidential", "Pre-K 3", "Roster as of 9/1/2026", "Morning Session",
+            "Rainbow Room", "Niñas", "Ciclo escolar 2026-2027", "Faro Elementary School",
+            "Principal Pell", "Aide: Nia Kell", "Date: 9/1"]
+
+
+@pytest.mark.parametrize("line", HEADINGS)
+def test_lines_about_the_class(line: str) -> None:
+    """What a list is headed with is no child, and is accounted for as a heading."""
+    assert [report.outcome for report in read_roster(f"{line}\nOren Tavvy").lines] == [Outcome.HEADING, Outcome.CHILD]
+
+
+@pytest.mark.parametrize("name", ["Grace Hall", "Page Tull", "June", "Nina", "Walker", "Rosa Mar", "Class Tavvy"])
+def test_names_that_look_like_headings(name: str) -> None:
+    """A word that can head a list can also be a name."""
+    assert [child.given for child in read_roster(f"{name}\nOren Tavvy").children] == [name.split()[0], "Oren"]
+
+
+def test_labels_that_sound_alike_are_numbered() -> None:
+    """A dot alone does not tell two children apart."""
+    assert labels([("Ava", "T."), ("Ava", "T")]) == ("Ava T. 1", "Ava T 2")
+
+
+@pytest.mark.parametrize("name", ["Ella", "Nina", "Nino", "Si", "Mon"])
+def test_a_name_that_is_also_a_word_about_a_child(name: str) -> None:
+    """Behind two family names, in brackets or in a column, such a name is a name."""
+    assert read(f"Tavvy Pell, {name}") == [f"{name}|{name}|Tavvy Pell"]
+    assert read(f"Gabriela ({name}) Tavvy") == [f"{name}|Gabriela|Tavvy"]
+    assert read(f"{name}\tTavvy\nOren\tBrask\nLumi\tKell")[0] == f"{name}|{name}|Tavvy"

@@ -1,0 +1,483 @@
+"""Rosters as teachers have them, pasted: every line is read or accounted for."""
+
+from __future__ import annotations
+
+import unicodedata
+from importlib import resources
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from namewright.names.clusters import clusters
+from namewright.roster.children import Child, LineReport, Outcome, Roster, RosterError
+from namewright.roster.labels import labels
+from namewright.roster.reading import read_roster
+from namewright.settings import Hand, NamePart, Support
+
+
+def only(text: str, part: NamePart = NamePart.GIVEN) -> LineReport:
+    """Read a roster whose last line holds its only child, and return that line's report."""
+    roster = read_roster(text, part=part)
+    assert len(roster.children) == 1
+    return roster.lines[-1]
+
+
+def child(text: str, part: NamePart = NamePart.GIVEN) -> Child:
+    found = only(text, part).child
+    assert found is not None
+    return found
+
+
+FREE = [
+    ("Katie", "Katie", "Katie", "", "one word is the given name"),
+    ("Katie Moss", "Katie", "Katie", "Moss", "given, family"),
+    ("Moss, Katie", "Katie", "Katie", "Moss", "family, given"),
+    ("de la Cruz, Ana María", "Ana María", "Ana María", "de la Cruz", "a known pair behind a comma"),
+    ("1. Katie Moss", "Katie", "Katie", "Moss", "numbered with a dot"),
+    ("2) Katie Moss", "Katie", "Katie", "Moss", "numbered with a bracket"),
+    ("#3 Katie Moss", "Katie", "Katie", "Moss", "numbered with a sign"),
+    ("4\tKatie Moss", "Katie", "Katie", "Moss", "numbered with a tab"),
+    ("• Katie Moss", "Katie", "Katie", "Moss", "a bullet"),
+    ("[ ] Katie Moss", "Katie", "Katie", "Moss", "a tick box"),
+    ("Katherine (Katie) Moss", "Katie", "Katherine", "Moss", "goes by, in brackets"),
+    ("Moss, Katherine (Katie)", "Katie", "Katherine", "Moss", "goes by, behind the comma"),
+    ('William "Will" Tarn', "Will", "William", "Tarn", "goes by, in quotation marks"),
+    ("William “Will” Tarn", "Will", "William", "Tarn", "goes by, in curly ones"),
+    ("William 'Will' Tarn", "Will", "William", "Tarn", "goes by, in single ones"),
+    ('"Moss, Katie"', "Katie", "Katie", "Moss", "a quoted cell of a file with one column"),
+    ("Ana María López", "Ana María", "Ana María", "López", "a known pair is one given name"),
+    ("Mary Kate Oak", "Mary Kate", "Mary Kate", "Oak", "so in English"),
+    ("Juan Carlos", "Juan Carlos", "Juan Carlos", "", "a known pair alone has no family name"),
+    ("María del Carmen Ruiz", "María del Carmen", "María del Carmen", "Ruiz", "a devotion"),
+    ("Ana de la Cruz", "Ana", "Ana", "de la Cruz", "particles open the family name"),
+    ("Kim van der Wold", "Kim", "Kim", "van der Wold", "Dutch particles"),
+    ("Sofía García López", "Sofía", "Sofía", "García López", "two Spanish family names"),
+    ("Juan Carlos García López", "Juan Carlos", "Juan Carlos", "García López", "a pair and two families"),
+    ("Lena Rose Moss", "Lena", "Lena", "Moss", "a middle name is left out"),
+    ("MOSS Katie", "Katie", "Katie", "Moss", "the family name in capitals, first"),
+    ("Katie DE LA CRUZ", "Katie", "Katie", "de la Cruz", "the family name in capitals, last"),
+    ("AJ Moss", "AJ", "AJ", "Moss", "initials are a name"),
+    ("J.", "J.", "J.", "", "so is one initial"),
+    ("A. J. Moss", "A. J.", "A. J.", "Moss", "and two with dots"),
+    ("Keali'i Pua", "Keali'i", "Keali'i", "Pua", "kept as typed"),
+    ("O'NEIL, SEAN", "Sean", "Sean", "O'Neil", "all capitals are mended"),
+    ("Mary - Kate Moss", "Mary-Kate", "Mary-Kate", "Moss", "spaces about a hyphen"),
+    ("John Moss Jr.", "John", "John", "Moss Jr.", "a suffix stays with the family"),
+    ("Katie_Moss", "Katie", "Katie", "Moss", "an underscore is a space"),
+    ("Ａｎａ Vey", "Ana", "Ana", "Vey", "full-width letters"),
+    ("Зоя", "Зоя", "Зоя", "", "a script that we may not draw is not left out here"),
+    ("Page Tull", "Page", "Page", "Tull", "a heading word can be a name"),
+]
+
+
+@pytest.mark.parametrize(("line", "practice", "given_name", "family", "why"), FREE, ids=[row[0] for row in FREE])
+def test_free_text(line: str, practice: str, given_name: str, family: str, why: str) -> None:
+    """A name in free text is split by the rules, in the case its family writes it."""
+    found = child(line)
+    assert (found.practice, found.given, found.family) == (practice, given_name, family), why
+
+
+NOTED = [
+    ("Lena Rose Moss", "“Rose” as middle name", "a middle name left out"),
+    ("Ana María López", "“Ana María” as given name", "a reading that could be otherwise"),
+    ("KATIE MOSS", "“KATIE MOSS” was typed all in one case", "mended case"),
+    ("Katie Moss b@quill.example", "an e-mail address", "an e-mail"),
+    ("Katie Moss 03/04/2020", "a date", "a birthday"),
+    ("Katie Moss (555) 010-0199", "a telephone number", "a telephone number"),
+    ("Katie Moss (he/him)", "“he/him”, which was read as a remark", "pronouns"),
+    ("Katie Moss – new", "“new”, which was read as a remark", "a remark behind a dash"),
+    ("Katie Moss 🌟", "🌟", "an emoji"),
+    ("Keali'i", "U+02BB", "a mark between vowels may be an ʻokina"),
+    ("Kati\u200be", "U+200B", "an invisible character"),
+]
+
+
+@pytest.mark.parametrize(("line", "words", "why"), NOTED, ids=[row[2] for row in NOTED])
+def test_what_was_changed_is_said(line: str, words: str, why: str) -> None:
+    """Whatever was left out, mended or guessed is in the notes of the line."""
+    assert any(words in note for note in only(line).notes), why
+
+
+@pytest.mark.parametrize("line", ["Katie Moss", "deShawn McKenna", "Zoë", "O’Neil, Finn", "Mary-Kate Oak"])
+def test_a_plain_line_has_no_notes(line: str) -> None:
+    """Where nothing was changed or guessed, nothing is said."""
+    assert only(line).notes == ()
+
+
+LEFT_OUT = [
+    ("🌟🌟", "no letter", "only emoji"),
+    ("-----", "no letter", "only punctuation"),
+    ("12345", "only numbers", "only a number"),
+    ("\u0301\u0302", "only accents", "only marks"),
+    ("Ms. Adair", "title", "an adult"),
+    ("Room 4 – Ms. Adair's class", "heading", "a room"),
+    ("Grade K", "heading", "a grade"),
+    ("Morning group:", "colon", "a line that ends in a colon"),
+    ("The Heron Class", "class", "the name of a class"),
+    ("24 students", "words of a heading", "a total"),
+    ("Ana, Ben, Carla", "several names", "several children on a line"),
+    ("x" * 200, "200 letters", "a name past 60 letters"),
+    ("x" * 500, "500 characters", "a cell past any name"),
+    ("(absent)", "No name", "a remark and no name"),
+]
+
+
+@pytest.mark.parametrize(("line", "words", "why"), LEFT_OUT, ids=[row[2] for row in LEFT_OUT])
+def test_what_is_left_out_says_why(line: str, words: str, why: str) -> None:
+    """A line that is no child is left out with its reason, and the next child is still read."""
+    roster = read_roster(f"{line}\nKatie Moss")
+    heading = any("heading" in note or "title" in note for note in roster.lines[0].notes)
+    outcome = Outcome.HEADING if heading else Outcome.LEFT_OUT
+    assert [report.outcome for report in roster.lines] == [outcome, Outcome.CHILD], why
+    assert any(words in note for note in roster.lines[0].notes), roster.lines[0].notes
+
+
+def test_sixty_letters_are_the_limit() -> None:
+    """Sixty clusters are practised; one more is left out."""
+    assert child("Ẹ̀" + "ẹ̀" * 59).practice == "Ẹ̀" + "ẹ̀" * 59
+    with pytest.raises(RosterError, match="61 letters"):
+        read_roster("Ẹ̀" + "ẹ̀" * 60)
+
+
+HEADERS = [
+    ("First name\tLast name\nKatie\tMoss", "tabs"),
+    ("Last,First\nMoss,Katie", "commas, family first"),
+    ("Apellidos;Nombre\nMoss;Katie", "semicolons, Spanish"),
+    ("Given|Surname\nKatie|Moss", "bars"),
+    ("Student ID\tStudent\n7\tMoss, Katie", "a whole-name column"),
+    ("No.  Name  Grade\n1  Katie Moss  K", "columns of spaces"),
+    ('"Family","Given"\n"Moss","Katie"', "quoted cells"),
+    ("Nombre\tApellido paterno\nKatie\tMoss", "Nombre beside Apellido is given"),
+    ("Student\tLast name\nKatie\tMoss", "Student beside Last name is given"),
+    ("Last name\tGiven\tMiddle\nMoss\tKatie\tRose", "a middle-name column"),
+    ("Heron Class\t\n\nGiven\tFamily\nKatie\tMoss", "titles above the header"),
+    ("name\nKatie Moss", "one column"),
+    ("Alumnos:\nKatie Moss", "one column, with a colon"),
+]
+
+
+@pytest.mark.parametrize(("text", "why"), HEADERS, ids=[row[1] for row in HEADERS])
+def test_headers(text: str, why: str) -> None:
+    """A header row says which column is which, in either order and language."""
+    found = child(text)
+    assert (found.practice, found.family) == ("Katie", "Moss"), why
+    assert Outcome.HEADER in [report.outcome for report in read_roster(text).lines]
+
+
+def test_given_column_is_kept_whole() -> None:
+    """Where columns say so, two given names and two family names stay together."""
+    found = child("Nombre\tApellidos\nAna Lucinda\tLópez Ruiz")
+    assert (found.practice, found.family) == ("Ana Lucinda", "López Ruiz")
+
+
+def test_tables_without_header() -> None:
+    """Without a header, tabs mean given first, unless particles or capitals speak for the other order."""
+    given_first = read_roster("Katie\tMoss\t7\nBen\tOak\t8")
+    assert [c.practice for c in given_first.children] == ["Katie", "Ben"]
+    family_first = read_roster("MOSS\tKatie\nDE LA CRUZ\tBen")
+    assert [(c.practice, c.family) for c in family_first.children] == [("Katie", "Moss"), ("Ben", "de la Cruz")]
+    assert all("No header row" in note for note in given_first.lines[0].notes[:1])
+
+
+def test_repeated_header_and_whole_name_in_a_table() -> None:
+    """A header repeated on the next page is a header; a whole name typed into one cell is split."""
+    roster = read_roster("Family\tGiven\nMoss\tKatie\nFamily\tGiven\nBen Oak")
+    assert [c.practice for c in roster.children] == ["Katie", "Ben"]
+    assert roster.lines[2].outcome is Outcome.HEADER
+
+
+def test_quoted_cell_over_two_lines() -> None:
+    """A quoted cell may hold a line end; both lines are accounted for."""
+    roster = read_roster('Given,Family,Notes\nKatie,Moss,"likes\nbirds"\nBen,Oak,')
+    assert [c.practice for c in roster.children] == ["Katie", "Ben"]
+    assert "continues line 2" in roster.lines[2].notes[0]
+
+
+SETTINGS = [
+    ("Support", "partial", Support.PARTIAL),
+    ("Nivel de apoyo", "Completo", Support.FULL),
+    ("apoyo", "leve", Support.LIGHT),
+    ("Hand", "L", Hand.LEFT),
+    ("Mano", "zurda", Hand.LEFT),
+    ("Mano", "diestro", Hand.RIGHT),
+    ("Handedness", "right-handed", Hand.RIGHT),
+    ("Line height", "5/8 in", 15.875),
+    ("Line height (in)", "1", 25.4),
+    ("Altura de línea (cm)", "1,5", 15.0),
+    ("Line height", "80", 80.0),
+    ("Line height", "4", 4.0),
+]
+
+
+@pytest.mark.parametrize(("header", "cell", "expected"), SETTINGS)
+def test_own_settings(header: str, cell: str, expected: object) -> None:
+    """A child's own column sets support, hand or line height, in English and Spanish."""
+    found = child(f"Name\t{header}\nKatie Moss\t{cell}")
+    assert expected in (found.support, found.hand, found.line_height_mm)
+    assert only(f"Name\t{header}\nKatie Moss\t{cell}").notes == ()
+
+
+BAD_SETTINGS = [
+    ("Support", "lots"),
+    ("Hand", "up"),
+    ("Line height", "3.9"),
+    ("Line height", "81 mm"),
+    ("Line height", "tall"),
+    ("Line height", "9" * 400),
+    ("Line height", "1/0 in"),
+    ("Goes by", "12"),
+]
+
+
+@pytest.mark.parametrize(("header", "cell"), BAD_SETTINGS)
+def test_a_bad_setting_leaves_the_child_in(header: str, cell: str) -> None:
+    """A value that cannot be read gives the class default and a note, never a lost child."""
+    report = only(f"Given\tFamily\t{header}\nKatie\tMoss\t{cell[:300]}")
+    assert report.child == Child("Katie", "Katie", "Katie", "Moss", 2)
+    assert "the class default is used" in report.notes[0]
+
+
+PRACTISE = [
+    ("Practise", "family", NamePart.GIVEN, "Moss", "a child may practise another part"),
+    ("Practise", "both", NamePart.GIVEN, "Katherine Moss", "or both"),
+    ("Practicar", "nombre", NamePart.FAMILY, "Katherine", "in Spanish"),
+    ("Practise", "Kit", NamePart.BOTH, "Kit", "a literal name stands as it is"),
+    ("Goes by", "Kit", NamePart.GIVEN, "Kit", "a goes-by name takes the given name's place"),
+    ("Nickname", "Kit", NamePart.BOTH, "Kit Moss", "and only that place"),
+    ("Preferred name", "Kit", NamePart.FAMILY, "Moss", "so not the family name's"),
+    ("Apodo", "-", NamePart.GIVEN, "Katherine", "a dash is none"),
+]
+
+
+@pytest.mark.parametrize(("header", "cell", "part", "expected", "why"), PRACTISE, ids=[row[4] for row in PRACTISE])
+def test_name_to_practise(header: str, cell: str, part: NamePart, expected: str, why: str) -> None:
+    """The name to practise is the row's wish, else the class's part."""
+    assert child(f"Given\tFamily\t{header}\nKatherine\tMoss\t{cell}", part).practice == expected, why
+
+
+def test_a_missing_part_is_said() -> None:
+    """Where the wanted part is missing the other is practised, with a note."""
+    report = only("Given\tFamily\n\tMoss")
+    assert report.child is not None
+    assert report.child.practice == "Moss"
+    assert "No given name" in report.notes[0]
+
+
+LABELS = [
+    ("Ava Birrell\nAva Dunmar", ["Ava B.", "Ava D."], "by family initial"),
+    ("Ava Moss\nAva Mott\nBen Oak", ["Ava Moss", "Ava Mott", "Ben"], "by more letters"),
+    ("Ava Moran\nAva Mottley", ["Ava Mor.", "Ava Mot."], "by as few letters as it takes"),
+    ("Ava\nAva", ["Ava 1", "Ava 2"], "by number"),
+    ("Ava Moss\nAva Moss", ["Ava Moss 1", "Ava Moss 2"], "by number behind the family name"),
+    ("Ava\nAva Moss", ["Ava", "Ava M."], "one without a family name"),
+    ("AVA MOSS\nava oak", ["Ava M.", "Ava O."], "once the case is mended"),
+]
+
+
+@pytest.mark.parametrize(("text", "expected", "why"), LABELS, ids=[row[2] for row in LABELS])
+def test_labels(text: str, expected: list[str], why: str) -> None:
+    """Two children of one practised name are both kept and told apart."""
+    assert [c.label for c in read_roster(text).children] == expected, why
+
+
+def test_a_number_passes_over_a_label_that_is_taken() -> None:
+    """No two labels are alike, even where a child is called as another would be numbered."""
+    assert labels([("Ava", ""), ("Ava", ""), ("Ava 1", "")]) == ("Ava 2", "Ava 3", "Ava 1")
+
+
+def test_doubled_quotation_marks_in_a_cell() -> None:
+    """RFC 4180: two quotation marks inside a quoted cell are one; here they hold the goes-by name."""
+    assert child('Given,Family\n"William ""Will""",Tarn').practice == "Will"
+    assert child('Given,Family\n"""Will""","Tarn, Jr."').family == "Tarn, Jr."
+
+
+def test_an_exact_repeat_is_kept_and_noted() -> None:
+    """The same line twice is two children, and the second says so."""
+    roster = read_roster("Ava Moss\nBen Oak\nAva Moss")
+    assert len(roster.children) == 3
+    assert "stands on line 1" in roster.lines[2].notes[0]
+
+
+@pytest.mark.parametrize(
+    ("text", "words"),
+    [
+        ("", "is empty"),
+        ("\n \n\t", "is empty"),
+        ("Name\n\n", "no child below"),
+        ("12\n13", "line 1, “12”"),
+        ("a\n" * 100_001, "more than 100000"),
+    ],
+)
+def test_no_children_is_an_error(text: str, words: str) -> None:
+    """A text without a child says so in a sentence, and still accounts for its lines."""
+    with pytest.raises(RosterError, match=words) as caught:
+        read_roster(text)
+    assert len(caught.value.lines) in (len(text.splitlines()), 0)
+
+
+def accounted(text: str) -> None:
+    """Check the promises that hold for any text at all."""
+    failed: RosterError | None = None
+    try:
+        roster = read_roster(text)
+    except RosterError as error:
+        failed = error
+    if failed:
+        assert str(failed)
+        assert len(failed.lines) == len(text.splitlines())
+        return
+    assert [report.line for report in roster.lines] == list(range(1, len(text.splitlines()) + 1))
+    assert [r.child for r in roster.lines if r.child] == list(roster.children)
+    assert len({c.label for c in roster.children}) == len(roster.children)
+    for report in roster.lines:
+        assert (report.child is not None) == (report.outcome is Outcome.CHILD)
+        assert report.notes or report.outcome is not Outcome.LEFT_OUT
+    for found in roster.children:
+        assert 1 <= len(clusters(found.practice)) <= 60
+        assert unicodedata.normalize("NFC", found.practice) == found.practice
+
+
+PIECES = st.sampled_from(
+    [
+        "\t",
+        ",",
+        ";",
+        '"',
+        "(",
+        ")",
+        "\n",
+        "\r\n",
+        " ",
+        "  ",
+        "Name",
+        "Given",
+        "Family",
+        "Hand",
+        "L",
+        "Ana",
+        "MOSS",
+        "de",
+        "la",
+        "O'",
+        "ʻ",
+        "-",
+        "7",
+        ".",
+        "Goes by",
+        "both",
+        "\u0301",
+        "|",
+        "Line height",
+        "9/0",
+        "'",
+        "“",
+        "²",
+        "é",
+        "İ",
+        "\u200d",
+        "mm",
+        "@",
+        "Room",
+        ":",
+        " – ",
+    ]
+)
+
+
+@settings(max_examples=250, deadline=None)
+@given(st.lists(PIECES, max_size=40).map("".join))
+def test_any_mixture_is_accounted_for(text: str) -> None:
+    """Whatever a roster is made of, each line is accounted for and no label is given twice."""
+    accounted(text)
+
+
+@settings(max_examples=250, deadline=None)
+@given(st.text(max_size=80))
+def test_any_text_is_accounted_for(text: str) -> None:
+    """The same for any text of Unicode."""
+    accounted(text)
+
+
+@pytest.mark.parametrize("line", ["{}. Kate{} “Kit” Moss-O'Neil, k@quill.example", "KATE\tMOSS\t{}{}", "Zoë Moss{}{}"])
+def test_a_long_roster_is_quick(line: str) -> None:
+    """Two thousand lines of any kind are all read (a machine-independent guard is the size, not a clock)."""
+    text = "\n".join(line.format(n, "") for n in range(2000))
+    assert len(read_roster(text).children) == 2000
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "(" * 50_000,
+        '"a",' * 50_000,
+        "a " * 50_000,
+        "ab-" * 50_000,
+        "1 " * 50_000,
+        '"' + '""' * 50_000,
+        "a\u0301" * 50_000,
+        " -" * 50_000 + "a",
+        "a,b\n" + '"' * 50_000,
+    ],
+)
+def test_hostile_lines_end(text: str) -> None:
+    """A line made to be slow is accounted for like any other."""
+    accounted(text)
+
+
+MESSY = "\ufeff" + "\r\n".join(
+    [
+        "Room 6 — Ms. Ferrow's class",
+        "",
+        "No.\tApellidos / Family\tFirst name\tGoes by\tHand\tSupport\tDOB\tParent e-mail",
+        "1\tDE LA HUERTA\tANA MARÍA\t\tzurda\tparcial\t4/5/2020\ta@quill.example",
+        "2\tTarn\tWilliam “Will”\t\tR\t\t1/2/2020\t",
+        "3\tO’Dunn\tZoe\u0308\t\tL\tfull\t\t",
+        "4\tvan der Wold\tMary-Kate\tMK\tr\tlight\t\t",
+        "\t\t\t\t\t\t\t",
+        "5\tOrrin\u00a0\tＢｅａ\t\tboth\tsome\t\t",
+        "6\tKapuna\tKealiʻi\t\t\t\t\t",
+        "7\tOrrin\tBea\t\t\t\t\t",
+        "No.\tFamily\tFirst name\tGoes by\tHand\tSupport\tDOB\tParent e-mail",
+        "8\tMcTAVERY\tDESHAWN\t\t\t\t\t",
+        "\t\t🌟\t\t\t\t\t",
+        "Total: 8",
+    ]
+)
+
+
+def messy() -> Roster:
+    return read_roster(MESSY)
+
+
+def test_messy_roster_children() -> None:
+    """An invented class in an invented place, with everything at once, gives its eight children."""
+    assert [(c.practice, c.label, c.family, c.hand, c.support) for c in messy().children] == [
+        ("Ana María", "Ana María", "de la Huerta", Hand.LEFT, Support.PARTIAL),
+        ("Will", "Will", "Tarn", Hand.RIGHT, None),
+        ("Zoë", "Zoë", "O’Dunn", Hand.LEFT, Support.FULL),
+        ("MK", "MK", "van der Wold", Hand.RIGHT, Support.LIGHT),
+        ("Bea", "Bea Orrin 1", "Orrin", None, None),
+        ("Kealiʻi", "Kealiʻi", "Kapuna", None, None),
+        ("Bea", "Bea Orrin 2", "Orrin", None, None),
+        ("Deshawn", "Deshawn", "McTavery", None, None),
+    ]
+
+
+def test_messy_roster_lines() -> None:
+    """And every one of its lines is accounted for."""
+    c, h, b, x = Outcome.CHILD, Outcome.HEADER, Outcome.BLANK, Outcome.LEFT_OUT
+    t = Outcome.HEADING
+    assert [line.outcome for line in messy().lines] == [t, b, h, c, c, c, c, b, c, c, c, h, c, x, t]
+
+
+def test_demo_roster() -> None:
+    """The demo class that ships with the package has 24 children and one cell to ask the teacher about."""
+    text = resources.files("namewright").joinpath("demo.txt").read_text(encoding="utf-8")
+    roster = read_roster(text)
+    assert len(roster.children) == 24
+    assert [c.label for c in roster.children if c.practice == "Ava"] == ["Ava B.", "Ava D."]
+    assert sum(c.hand is Hand.LEFT for c in roster.children) == 4
+    sizes = [len(c.practice) for c in roster.children]
+    assert (min(sizes), max(sizes)) == (2, 14)
+    assert sum("class default" in note for line in roster.lines for note in line.notes) == 1
