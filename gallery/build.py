@@ -30,7 +30,7 @@ from namewright.pages.tile_sheet import TileSettings
 from namewright.practice.groups import shared_letters
 from namewright.practice.ordering import completed, order_class
 from namewright.practice.weeks import letter_weeks
-from namewright.roster.reading import load_roster
+from namewright.roster.parsing import load_roster
 from namewright.schoolfont.reading import load_font
 from namewright.schoolfont.shaping import Lettering
 from namewright.settings import Hand, Support

@@ -56,7 +56,7 @@ def ours(text: str) -> bytes:
     """Go from pasted text to PDF bytes with nothing ready but the imports: roster, class order, letters, pages."""
     from namewright.output.pdf import write_pdf
     from namewright.practice.ordering import order_class
-    from namewright.roster.reading import read_roster
+    from namewright.roster.parsing import read_roster
 
     out = io.BytesIO()
     placed = order_class(read_roster(text).children)
@@ -74,7 +74,7 @@ def timed(work: Callable[[], bytes]) -> tuple[float, float, int]:
 def speed(rounds: int) -> None:
     """Let the contestants take turns and print the table."""
     from namewright.output.svg import page_svg
-    from namewright.roster.reading import read_roster
+    from namewright.roster.parsing import read_roster
 
     pages = list(pages_of(read_roster(NAMES).children))
     numbers = [((page.width_mm * PT_PER_MM, page.height_mm * PT_PER_MM), ready(page)) for page in pages]
@@ -118,7 +118,7 @@ def child(count: int, case: str) -> None:
     """Make a roster's sheets into a temporary file, less what ``case`` leaves out; print the peak in MB."""
     from namewright.output.pdf import write_pdf
     from namewright.roster.children import Child
-    from namewright.roster.reading import read_roster
+    from namewright.roster.parsing import read_roster
 
     children: Iterable[Child]
     if case == "cold":

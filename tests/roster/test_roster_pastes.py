@@ -7,7 +7,7 @@ import pytest
 from namewright.roster.children import Outcome, RosterError
 from namewright.roster.headers import asked_hand, header_roles
 from namewright.roster.labels import labels
-from namewright.roster.reading import read_roster
+from namewright.roster.parsing import read_roster
 from namewright.roster.vocabulary import Role
 from namewright.settings import Hand
 

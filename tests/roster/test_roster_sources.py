@@ -14,7 +14,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from namewright.roster.children import Outcome, Roster, RosterError
-from namewright.roster.reading import load_roster, read_roster, roster_from_bytes
+from namewright.roster.parsing import load_roster, read_roster, roster_from_bytes
 from namewright.settings import Hand
 
 TEXT = "Family\tGiven\nMóss\tZoë\n"

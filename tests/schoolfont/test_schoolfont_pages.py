@@ -96,7 +96,7 @@ def test_the_adult_is_told(school: Press, ruling: object, told: list[str], monke
     The midline for this font is 500/700 of the line height; on 5/8 in lines capitals reach 0.7 of 15.875 mm.
     """
     from namewright import classwork
-    from namewright.roster.reading import read_roster
+    from namewright.roster.parsing import read_roster
 
     said: list[str] = []
     monkeypatch.setattr(classwork, "summary_pages", lambda press, entries, *_, **__: said.extend(entries[0].sentences))

@@ -17,7 +17,7 @@ from datetime import datetime
 from namewright.classbook.records import ClassbookError
 from namewright.classbook.taking import newest_roster, take_roster
 from namewright.roster.children import Roster, RosterError
-from namewright.roster.reading import read_roster
+from namewright.roster.parsing import read_roster
 from namewright.roster.vocabulary import fold
 from namewright.settings import NamePart
 

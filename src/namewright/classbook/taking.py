@@ -9,7 +9,7 @@ from datetime import datetime
 from namewright.classbook.enrol import Known, enrol
 from namewright.classbook.records import MOST_WHO, ClassbookError, RosterUpdate, checked_moment, checked_text
 from namewright.roster.children import Child, Roster
-from namewright.roster.reading import read_roster
+from namewright.roster.parsing import read_roster
 from namewright.settings import NamePart
 
 _MEANWHILE = "The list was changed in another window meanwhile, so nothing was saved here; look at it again first."

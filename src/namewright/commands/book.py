@@ -13,7 +13,7 @@ from namewright.classbook.export import export_csv, import_csv
 from namewright.classbook.find import find_child
 from namewright.commands.talk import ALL_MADE, SOME_NOT_MADE, Commands, Refusal, complain
 from namewright.roster.children import Outcome
-from namewright.roster.reading import read_roster
+from namewright.roster.parsing import read_roster
 from namewright.roster.sources import decode, read_bytes
 
 

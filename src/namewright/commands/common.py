@@ -22,7 +22,7 @@ from namewright.pages.press import Press, languages
 from namewright.pages.sheet import SheetSettings
 from namewright.practice.ordering import Order, beats_that_do_not_fit
 from namewright.roster.children import Roster
-from namewright.roster.reading import load_roster, roster_from_bytes
+from namewright.roster.parsing import load_roster, roster_from_bytes
 from namewright.settings import Hand, NamePart, Support
 from namewright.tuning import Tuning, tuning_from
 from namewright.units import parse_length_mm

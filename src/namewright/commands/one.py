@@ -16,7 +16,7 @@ from namewright.names.casing import mend_case
 from namewright.pages.page import Page, PageError
 from namewright.pages.press import Press
 from namewright.roster.children import RosterError
-from namewright.roster.reading import read_roster
+from namewright.roster.parsing import read_roster
 from namewright.roster.rows import odd_marks
 from namewright.roster.tidy import tidy
 from namewright.settings import NamePart

@@ -18,7 +18,7 @@ from namewright.pages.name_card import CardSettings, CardSize
 from namewright.pages.page import Page
 from namewright.pages.press import Press, captions
 from namewright.roster.children import Child, RosterError
-from namewright.roster.reading import read_roster
+from namewright.roster.parsing import read_roster
 from namewright.roster.vocabulary import fold
 from namewright.settings import NamePart
 from namewright.web.class_settings import sheet_of_class

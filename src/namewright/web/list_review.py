@@ -19,7 +19,7 @@ from namewright.classbook import ClassbookError, RosterUpdate
 from namewright.letters.alphabet import MissingLetters
 from namewright.pages.press import languages
 from namewright.roster.children import LineReport, Outcome, RosterError
-from namewright.roster.reading import read_roster
+from namewright.roster.parsing import read_roster
 from namewright.roster.sources import decode
 from namewright.settings import NamePart
 from namewright.web.desk import book, class_settings, desk, keep_groups

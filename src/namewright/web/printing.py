@@ -16,7 +16,7 @@ from namewright.pages.page import Page
 from namewright.pages.plan.sentences import NOTHING_FORMED
 from namewright.pages.press import captions
 from namewright.roster.children import Roster
-from namewright.roster.reading import read_roster
+from namewright.roster.parsing import read_roster
 from namewright.settings import NamePart
 from namewright.web import guard
 from namewright.web.desk import book, class_settings, desk, members

@@ -13,9 +13,9 @@ from namewright.lines.ink import DARK, Ink, Style, line
 from namewright.pages.page import Item, Page, checked
 from namewright.pages.paper import Paper, sheet_of
 from namewright.pages.plan.chart import chart
+from namewright.pages.plan.child_rows import add_rows, drawn
 from namewright.pages.plan.flow import LEADING, SMALL_MM, TEXT_MM, Flow, fitted
 from namewright.pages.plan.marks import MARK_MM, STEP_MM
-from namewright.pages.plan.rows import add_rows, drawn
 from namewright.pages.plan.sentences import (
     NOTHING_FORMED,
     Formed,

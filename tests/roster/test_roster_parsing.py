@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 from namewright.names.clusters import clusters
 from namewright.roster.children import Child, LineReport, Outcome, Roster, RosterError
 from namewright.roster.labels import labels
-from namewright.roster.reading import read_roster
+from namewright.roster.parsing import read_roster
 from namewright.settings import Hand, NamePart, Support
 
 
