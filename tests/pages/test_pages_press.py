@@ -10,7 +10,8 @@ from hypothesis import example, given
 from hypothesis import strategies as st
 
 from namewright.lines.ruling import custom_ruling
-from namewright.pages.press import Press, captions, languages
+from namewright.pages.press import Press, captions
+from namewright.wording import languages
 
 PRESS = Press()
 WORDS = st.lists(st.sampled_from(captions("en")["tiles_caution"].split()), min_size=1, max_size=25).map(" ".join)

@@ -15,8 +15,9 @@ from namewright.pages.class_progress import ClassRow, class_progress_pages
 from namewright.pages.growth import Growth, Track, summary
 from namewright.pages.page import leaves
 from namewright.pages.paper import Paper
-from namewright.pages.press import Press, captions, languages
+from namewright.pages.press import Press, captions
 from namewright.settings import Support
+from namewright.wording import languages
 
 BEGIN = date(2026, 9, 7)
 

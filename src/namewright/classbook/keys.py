@@ -17,11 +17,11 @@ from namewright.letters.choice import LetterChoice, read_choice
 from namewright.lines.ruling import preset
 from namewright.pages.ladder import Ladder, read_rungs
 from namewright.pages.paper import Paper
-from namewright.pages.press import languages
 from namewright.practice.ordering import Order
 from namewright.settings import Hand, NamePart, Support
 from namewright.tuning import KNOBS, Tuning, read_setting, tuning_from
 from namewright.units import number
+from namewright.wording import languages
 
 MOST_TITLE = 80
 _MOST_WORDS = 200

@@ -18,7 +18,7 @@ from namewright.letters.choice import LetterChoice, read_choice
 from namewright.lines.ruling import DEFAULT_RULING, Ruling, custom_ruling, preset
 from namewright.pages.ladder import TRACED, Chain, Ladder, Part, read_rungs
 from namewright.pages.paper import Paper
-from namewright.pages.press import Press, languages
+from namewright.pages.press import Press
 from namewright.pages.sheet import SheetSettings
 from namewright.practice.ordering import Order, beats_that_do_not_fit
 from namewright.roster.children import Roster
@@ -26,6 +26,7 @@ from namewright.roster.parsing import load_roster, roster_from_bytes
 from namewright.settings import Hand, NamePart, Support
 from namewright.tuning import Tuning, tuning_from
 from namewright.units import parse_length_mm
+from namewright.wording import languages
 
 Read = TypeVar("Read")
 

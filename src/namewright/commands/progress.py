@@ -18,7 +18,8 @@ from namewright.pages.class_progress import ClassRow, class_progress_pages
 from namewright.pages.growth import Growth
 from namewright.pages.page import Page
 from namewright.pages.paper import Paper
-from namewright.pages.press import Press, languages
+from namewright.pages.press import Press
+from namewright.wording import languages
 
 
 def add(commands: Commands) -> None:

@@ -6,14 +6,11 @@ Out of scope: what stands where (``sheet``, ``card``, ``tiles``, ``summary``).
 
 from __future__ import annotations
 
-import tomllib
 from collections import OrderedDict
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from functools import cache
-from importlib import resources
 from itertools import islice
-from types import MappingProxyType
 from typing import TYPE_CHECKING, TypeVar
 
 from namewright.letters.alphabet import Alphabet, upright
@@ -25,6 +22,7 @@ from namewright.lines.ruling import LETTER_UNITS, Ruling, print_ruling
 from namewright.lines.setting import PENCIL_MM, LineSetter, SetLine, Typecase, pen_width_mm
 from namewright.lines.spacing import WORD_WHITE
 from namewright.names.clusters import clusters
+from namewright.wording import wording
 
 if TYPE_CHECKING:
     from namewright.schoolfont.shaping import Lettering
@@ -41,29 +39,9 @@ Value = TypeVar("Value")
 
 
 @cache
-def languages() -> tuple[str, ...]:
-    """Return the languages that have captions, sorted."""
-    folder = resources.files("namewright.pages").joinpath("captions")
-    return tuple(sorted(entry.name.removesuffix(".toml") for entry in folder.iterdir() if entry.name.endswith(".toml")))
-
-
-@cache
 def captions(language: str) -> Mapping[str, str]:
-    """Return the captions of a language. Raises ValueError, naming those there are, for another."""
-    if language not in languages():
-        raise ValueError(f"there are no captions in “{language}”; choose one of {', '.join(languages())}")
-    source = resources.files("namewright.pages").joinpath("captions", f"{language}.toml")
-    table = tomllib.loads(source.read_text(encoding="utf-8"))
-    return MappingProxyType(dict(_flat(table)))
-
-
-def _flat(table: Mapping[str, object], prefix: str = "") -> Iterator[tuple[str, str]]:
-    """Yield captions with their section before a dot: ``summary.title``."""
-    for key, value in table.items():
-        if isinstance(value, Mapping):
-            yield from _flat(value, f"{key}.")
-        else:
-            yield prefix + key, str(value)
+    """Return the captions of a language. Raises Problem, naming those there are, for another."""
+    return wording(language).section("page")
 
 
 @dataclass

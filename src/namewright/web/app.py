@@ -16,6 +16,7 @@ from flask import Flask, render_template, request
 from werkzeug.exceptions import HTTPException
 
 from namewright.classbook import ClassbookError
+from namewright.message import Field
 from namewright.web import aide, erase, family, gate, guard, home, lines, printing, room, tongue
 from namewright.web import list_review as roster
 from namewright.web import notes as seen
@@ -60,7 +61,7 @@ def _shell() -> dict[str, Any]:
     """Return what every page needs: its language, its words, its menu."""
     spoken = tongue.tongue_of(request)
 
-    def said(key: str, **fields: object) -> str:
+    def said(key: str, **fields: Field) -> str:
         return tongue.say(spoken, key, **fields)
 
     notices = desk().told(request.args.get("told", ""))

@@ -13,6 +13,7 @@ from flask import Blueprint, redirect, render_template, request, url_for
 from werkzeug.wrappers import Response as BaseResponse
 
 from namewright.classbook import BookChild, Erased
+from namewright.message import Field
 from namewright.web.desk import book, desk
 from namewright.web.tongue import say, tongue_of
 
@@ -78,5 +79,5 @@ def _told(erased: Erased) -> tuple[str, ...]:
     return (_said("erase.done", count=erased.children), *others, *lines, _said("erase.copies"))
 
 
-def _said(key: str, **fields: object) -> str:
+def _said(key: str, **fields: Field) -> str:
     return say(tongue_of(request), key, **fields)

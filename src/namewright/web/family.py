@@ -8,7 +8,7 @@ from flask import Blueprint, Response, render_template, request
 
 from namewright.classbook import BookChild
 from namewright.pages.page import Page
-from namewright.pages.press import Press, languages
+from namewright.pages.press import Press
 from namewright.pages.summary import Entry, drawable, summary_pages
 from namewright.web.aide import pdf_of
 from namewright.web.class_settings import sheet_of_class
@@ -17,6 +17,7 @@ from namewright.web.pictures import child_pages
 from namewright.web.printing import drawn, pdf_answer
 from namewright.web.room import drawn as drawing
 from namewright.web.tongue import say, tongue_of, tongues
+from namewright.wording import languages
 
 pages = Blueprint("family", __name__)
 NOTE = ("greeting", "first", "second", "third", "fourth", "closing")

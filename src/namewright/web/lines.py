@@ -15,6 +15,7 @@ from namewright.classbook import BookChild, ClassbookError
 from namewright.classbook.keys import CHILD_KEYS, tuning_of
 from namewright.letters.alphabet import MissingLetters
 from namewright.lines.fit import DoesNotFit
+from namewright.message import Field
 from namewright.pages.ladder import MOST_TRACED
 from namewright.pages.size_finder import SizeSettings, size_page
 from namewright.pages.summary import drawable
@@ -121,7 +122,7 @@ def _number(field: str) -> int:
     return int(text)
 
 
-def _back(child_id: int, key: str, **fields: object) -> BaseResponse:
+def _back(child_id: int, key: str, **fields: Field) -> BaseResponse:
     told = desk().tell([say(tongue_of(request), key, **fields)])
     return redirect(url_for("lines.show", child_id=child_id, told=told))
 

@@ -17,7 +17,7 @@ from werkzeug.wrappers import Response
 
 from namewright.classbook import ClassbookError, RosterUpdate
 from namewright.letters.alphabet import MissingLetters
-from namewright.pages.press import languages
+from namewright.message import Field
 from namewright.roster.children import LineReport, Outcome, RosterError
 from namewright.roster.parsing import read_roster
 from namewright.roster.sources import decode
@@ -25,6 +25,7 @@ from namewright.settings import NamePart
 from namewright.web.desk import book, class_settings, desk, keep_groups
 from namewright.web.tongue import reason, say, tongue_of
 from namewright.web.what import sentence
+from namewright.wording import languages
 
 pages = Blueprint("roster", __name__)
 MOST_LINES = 400
@@ -89,7 +90,7 @@ def read(text: str, part: NamePart, notes: tuple[str, ...] = ()) -> Reading:
     return Reading(text, roster.lines, (*notes, *roster.notes))
 
 
-def _said(key: str, **fields: object) -> str:
+def _said(key: str, **fields: Field) -> str:
     return say(tongue_of(request), key, **fields)
 
 

@@ -21,7 +21,7 @@ from namewright.classbook.stages import Stage
 from namewright.classbook.suggest import suggest
 from namewright.names.clusters import clusters
 from namewright.pages.child_progress import ProgressSettings, progress_page
-from namewright.pages.press import captions, languages
+from namewright.pages.press import captions
 from namewright.settings import Support
 from namewright.web.aide import family_of, names_of, pdf_of
 from namewright.web.class_settings import sheet_of_child, sheet_of_class
@@ -29,6 +29,7 @@ from namewright.web.desk import book, child_or_404, class_settings, desk, member
 from namewright.web.printing import pdf_answer
 from namewright.web.tongue import reason, say, tongue_of
 from namewright.web.year import class_rows, year_pages
+from namewright.wording import languages
 
 pages = Blueprint("seen", __name__)
 

@@ -14,7 +14,6 @@ from namewright.classwork import why
 from namewright.lines.ruling import DEFAULT_RULING, PRESETS, Ruling
 from namewright.pages.ladder import MOST_TRACED
 from namewright.pages.paper import Paper
-from namewright.pages.press import languages
 from namewright.practice.ordering import Order
 from namewright.settings import Hand, Support
 from namewright.web.class_settings import PAGE_KEYS, tried
@@ -24,6 +23,7 @@ from namewright.web.letter_forms import LETTERS, RUNGS, fields_of, shapes_of
 from namewright.web.pictures import CannotDraw, sheet_svg
 from namewright.web.tongue import reason, say, tongue_of
 from namewright.web.what import FOR_ADULT, FOR_CHILDREN
+from namewright.wording import languages
 
 pages = Blueprint("room", __name__)
 CHOICES: Mapping[str, tuple[str, ...]] = {

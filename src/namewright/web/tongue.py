@@ -1,4 +1,4 @@
-"""The words of the screens, one file a language in ``words/``, so that others can add theirs.
+"""The words of the screens, in the language of a request.
 
 A language is chosen on the page (a cookie keeps it), else by what the browser asks for. Out of scope: the
 sentences on printed pages (``pages/captions``); the note to a family stands here, for it is written by the web page.
@@ -6,42 +6,29 @@ sentences on printed pages (``pages/captions``); the note to a family stands her
 
 from __future__ import annotations
 
-import tomllib
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 from functools import cache
-from importlib import resources
-from types import MappingProxyType
 
 from flask import Request
 
+from namewright.message import Field
 from namewright.web.said import in_tongue
+from namewright.wording import FIRST, languages, wording
 
 COOKIE = "tongue"
-FIRST = "en"
 
 
-@cache
 def tongues() -> tuple[str, ...]:
-    """Return the languages that have words, sorted."""
-    folder = resources.files("namewright.web").joinpath("words")
-    return tuple(sorted(entry.name.removesuffix(".toml") for entry in folder.iterdir() if entry.name.endswith(".toml")))
+    """Return the languages that have words for the screens, sorted."""
+    return tuple(language for language in languages() if wording(language).has("web.name"))
 
 
 @cache
 def words(tongue: str) -> Mapping[str, str]:
-    """Return the words of a language, by section and key: ``home.title``. Raises KeyError for one without words."""
+    """Return the words of the screens, by section and key: ``home.title``. Raises KeyError for one without words."""
     if tongue not in tongues():
         raise KeyError(tongue)
-    source = resources.files("namewright.web").joinpath("words", f"{tongue}.toml")
-    return MappingProxyType(dict(_flat(tomllib.loads(source.read_text(encoding="utf-8")))))
-
-
-def _flat(table: Mapping[str, object], prefix: str = "") -> Iterator[tuple[str, str]]:
-    for key, value in table.items():
-        if isinstance(value, Mapping):
-            yield from _flat(value, f"{prefix}{key}.")
-        else:
-            yield prefix + key, str(value)
+    return wording(tongue).section("web")
 
 
 def tongue_of(asked: Request) -> str:
@@ -52,12 +39,9 @@ def tongue_of(asked: Request) -> str:
     return asked.accept_languages.best_match(tongues(), FIRST) or FIRST
 
 
-def say(tongue: str, key: str, **fields: object) -> str:
-    """Return a sentence with its {fields} filled in; a plural key ends in ``.one`` where ``count`` is 1."""
-    table = words(tongue)
-    if fields.get("count") == 1 and f"{key}_one" in table:
-        key = f"{key}_one"
-    return table[key].format(**fields) if fields else table[key]
+def say(tongue: str, key: str, **fields: Field) -> str:
+    """Return a sentence of the screens with its {fields} filled in."""
+    return wording(tongue).say(f"web.{key}", **fields)
 
 
 def reason(asked: Request, error: Exception | str) -> str:

@@ -1,0 +1,162 @@
+"""Every word that a person reads, one file a language: ``wording/<language>.toml``.
+
+A template is one whole sentence (or heading, or label) with its fields in {curly} brackets. Filling one in, joining a
+list, choosing a plural and writing a number happen here and nowhere else. To add a language, copy ``en.toml``.
+
+Out of scope: which message is told when (the engine), and in which language (the edges).
+"""
+
+from __future__ import annotations
+
+import re
+import string
+import tomllib
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass
+from enum import StrEnum
+from functools import cache
+from importlib import resources
+from types import MappingProxyType
+
+from namewright.message import Field, Message, Problem
+from namewright.units import number
+
+FIRST = "en"
+"""The language that is asked for where a person has not said any."""
+
+
+@dataclass(frozen=True, slots=True)
+class Grammar:
+    """What a language does with any template: how it joins a list, counts, and writes a number.
+
+    ``one`` holds the whole numbers that take the singular (Unicode CLDR, plural rules: 0 and 1 in French and
+    Portuguese, 1 elsewhere among the languages here). ``and_before`` is a word that stands for "and" before what the
+    pattern matches (Spanish y, but e before the sound i; RAE, Ortografía), empty where there is none.
+    """
+
+    last: str = "and"
+    either: str = "or"
+    last_before: tuple[str, str] = ("", "")
+    either_before: tuple[str, str] = ("", "")
+    comma: str = ", "
+    decimal: str = "."
+    one: frozenset[int] = frozenset({1})
+
+    def joined(self, parts: Iterable[str], *, either: bool = False) -> str:
+        """Join parts as a sentence lists them: ``a``, ``a and b``, ``a, b and c``; with ``or`` where asked."""
+        *first, last = parts = list(parts) or [""]
+        if not first:
+            return last
+        pattern, instead = self.either_before if either else self.last_before
+        word = self.either if either else self.last
+        if pattern and re.match(pattern, last, re.IGNORECASE):
+            word = instead
+        return f"{self.comma.join(first)} {word} {last}"
+
+    def number(self, value: float, digits: int = 3) -> str:
+        """Write a number with the language's decimal mark, rounded, with no trailing zeros."""
+        return number(value, digits).replace(".", self.decimal)
+
+
+@dataclass(frozen=True, slots=True)
+class Wording:
+    """One language: its templates by key, and its grammar."""
+
+    language: str
+    templates: Mapping[str, str]
+    grammar: Grammar = Grammar()
+
+    def say(self, told: Message | str, /, **fields: Field) -> str:
+        """Return a message, or the template of a key with these fields, in words. Raises KeyError for no such key.
+
+        A template that has a plural is chosen by the field ``count``. In a template, ``{names:or}`` joins a list by
+        "or" instead of "and", ``{names:,}`` by commas alone, and ``{height:.1}`` rounds to that many decimals.
+        """
+        key, inside = (told.key, dict(told.fields)) if isinstance(told, Message) else (told, fields)
+        template = self.templates[self._form(key, inside.get("count"))]
+        return _fill(template, inside, self) if inside else template.replace("{{", "{").replace("}}", "}")
+
+    def sentence(self, told: Message | str, /, **fields: Field) -> str:
+        """Return the same as a sentence: a capital at its beginning and a full stop at its end."""
+        words = self.say(told, **fields)
+        return words[:1].upper() + words[1:] + ("" if words.endswith((".", "!", "?", "…")) else ".")
+
+    def has(self, key: str) -> bool:
+        """Say whether there are words for a key."""
+        return key in self.templates or f"{key}.other" in self.templates
+
+    def listed(self, parts: Iterable[Field], *, either: bool = False) -> str:
+        """Return fields joined as a list, each in words."""
+        return self.grammar.joined([self._worded(part, "") for part in parts], either=either)
+
+    def section(self, name: str) -> Mapping[str, str]:
+        """Return the templates of one section by the rest of their keys; a singular as ``key_one``, beside ``key``."""
+        start = f"{name}."
+        inside = {key.removeprefix(start): text for key, text in self.templates.items() if key.startswith(start)}
+        return MappingProxyType({re.sub(r"\.one$", "_one", re.sub(r"\.other$", "", key)): text
+                                 for key, text in inside.items()})
+
+    def _form(self, key: str, count: Field | None) -> str:
+        if f"{key}.other" not in self.templates:
+            return key
+        return f"{key}.one" if isinstance(count, int) and count in self.grammar.one else f"{key}.other"
+
+    def _worded(self, value: Field, how: str) -> str:
+        if isinstance(value, Message):
+            return self.say(value)
+        if isinstance(value, tuple):
+            parts = [self._worded(each, "") for each in value]
+            return self.grammar.comma.join(parts) if how == "," else self.grammar.joined(parts, either=how == "or")
+        if isinstance(value, StrEnum):
+            return self.templates.get(f"word.{value.value}", value.value)
+        if isinstance(value, float):
+            return self.grammar.number(value, int(how.removeprefix("."))) if how else self.grammar.number(value)
+        return str(value)
+
+
+class _Filler(string.Formatter):
+    """The standard library's reading of {fields}, with our own way of writing each."""
+
+    def __init__(self, wording: Wording) -> None:
+        self._wording = wording
+
+    def format_field(self, value: object, format_spec: str) -> str:
+        """Write one field in words."""
+        return self._wording._worded(value, format_spec)  # type: ignore[arg-type]
+
+
+def _fill(template: str, fields: Mapping[str, Field], wording: Wording) -> str:
+    return _Filler(wording).vformat(template, (), fields)
+
+
+@cache
+def languages() -> tuple[str, ...]:
+    """Return the languages that have words, sorted."""
+    names = (entry.name for entry in resources.files("namewright.wording").iterdir())
+    return tuple(sorted(name.removesuffix(".toml") for name in names if name.endswith(".toml")))
+
+
+@cache
+def wording(language: str) -> Wording:
+    """Return the words of a language. Raises Problem, naming those there are, for another."""
+    if language not in languages():
+        raise Problem("problem.language", language=language, known=languages())
+    source = resources.files("namewright.wording").joinpath(f"{language}.toml")
+    return read_wording(language, source.read_text(encoding="utf-8"))
+
+
+def read_wording(language: str, text: str) -> Wording:
+    """Return the words in the text of a language's file."""
+    table = tomllib.loads(text)
+    grammar = table.pop("grammar", {})
+    pairs = {key: tuple(grammar[key]) for key in ("last_before", "either_before") if key in grammar}
+    one = frozenset(grammar.get("one", (1,)))
+    return Wording(language, MappingProxyType(dict(_flat(table))), Grammar(**{**grammar, **pairs, "one": one}))
+
+
+def _flat(table: Mapping[str, object], prefix: str = "") -> Iterator[tuple[str, str]]:
+    for key, value in table.items():
+        if isinstance(value, Mapping):
+            yield from _flat(value, f"{prefix}{key}.")
+        else:
+            yield prefix + key, str(value)

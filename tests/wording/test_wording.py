@@ -1,0 +1,84 @@
+"""One place joins lists, chooses plurals and writes numbers; a field is worded last."""
+
+from __future__ import annotations
+
+import pytest
+
+from namewright.message import Problem, message
+from namewright.settings import Support
+from namewright.wording import Grammar, languages, read_wording, wording
+
+LANGUAGE = """
+[grammar]
+last = "und"
+either = "oder"
+decimal = ","
+[a]
+plain = "One {{brace}}."
+list = "{names} go, {names:or} stays."
+high = "{height} mm, {height:.1} mm"
+count = { one = "one page", other = "{count} pages" }
+inside = "It says: {what}."
+bare = "it says: {what}"
+level = "with {support}"
+[word]
+full = "all the help"
+"""
+SAID = read_wording("made-up", LANGUAGE)
+
+
+def test_a_list_is_joined_by_its_language() -> None:
+    assert SAID.say("a.list", names=("Ana", "Bo", "Cy")) == "Ana, Bo und Cy go, Ana, Bo oder Cy stays."
+
+
+def test_numbers_take_the_decimal_mark_and_the_decimals_asked_for() -> None:
+    assert SAID.say("a.high", height=19.05) == "19,05 mm, 19,1 mm"
+
+
+@pytest.mark.parametrize(("count", "said"), [(0, "0 pages"), (1, "one page"), (2, "2 pages")])
+def test_a_plural_is_chosen_by_the_count(count: int, said: str) -> None:
+    assert SAID.say("a.count", count=count) == said
+
+
+def test_a_message_and_a_choice_inside_another_are_worded_with_it() -> None:
+    assert SAID.say("a.inside", what=message("a.count", count=1)) == "It says: one page."
+    assert SAID.say("a.level", support=Support.FULL) == "with all the help"
+
+
+def test_what_was_typed_is_never_read_as_a_template() -> None:
+    assert SAID.say("a.inside", what="{names} {0}") == "It says: {names} {0}."
+
+
+def test_a_problem_carries_its_message_and_no_words() -> None:
+    problem = Problem("a.inside", what="Bo")
+    assert (problem.message.key, problem.message["what"]) == ("a.inside", "Bo")
+    assert SAID.say(problem.message) == "It says: Bo."
+
+
+@pytest.mark.parametrize(("parts", "said"), [  # RAE, Ortografía de la lengua española: e before the sound /i/, u before /o/
+    (("Ana", "Iris"), "Ana e Iris"), (("Ana", "Hilario"), "Ana e Hilario"), (("Ana", "Hielo"), "Ana y Hielo"),
+    (("Ana", "Yves"), "Ana e Yves"), (("Ana", "Yolanda"), "Ana y Yolanda"), (("Ana", "Iara"), "Ana y Iara"),
+    (("Ana", "Bo", "Inés"), "Ana, Bo e Inés"),
+])
+def test_spanish_says_e_before_the_sound_i(parts: tuple[str, ...], said: str) -> None:
+    assert wording("es").listed(parts) == said
+
+
+def test_spanish_says_u_before_the_sound_o() -> None:
+    assert wording("es").listed(("Ana", "Olga"), either=True) == "Ana u Olga"
+
+
+def test_no_part_and_one_part_are_joined_too() -> None:
+    assert (Grammar().joined([]), Grammar().joined(["Bo"])) == ("", "Bo")
+
+
+def test_a_language_without_words_is_refused_with_those_there_are() -> None:
+    with pytest.raises(Problem) as refused:
+        wording("tlh")
+    assert refused.value.message["known"] == languages()
+
+
+@pytest.mark.parametrize("typed", ["Bo", "Bo.", "(Bo)", "Who?", "“Bo”"])
+def test_a_sentence_has_one_end(typed: str) -> None:
+    said = SAID.sentence("a.bare", what=typed)
+    assert said.startswith("It says") and said[-1] in ".?" and not said.endswith("..")
