@@ -28,7 +28,8 @@ from namewright.pages.plan.pages import PlanSettings, plan_pages
 from namewright.pages.plan.sentences import first_children, group_said, joined, monday, weeks_said
 from namewright.pages.press import Press, captions
 from namewright.practice.difficulty import MIDDLE_FROM, MIDDLE_TO, Band
-from namewright.practice.ordering import Order, Placed, completed, order_class, order_csv
+from namewright.practice.order_text import order_csv
+from namewright.practice.ordering import Order, Placed, completed, order_class
 from namewright.practice.weeks import Week, letter_weeks
 from namewright.roster.children import Child
 

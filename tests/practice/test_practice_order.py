@@ -14,17 +14,13 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from namewright.practice.difficulty import Band, written_signs
+from namewright.practice.order_text import BEAT_POINT, NOTES, order_csv, order_json, order_table
 from namewright.practice.ordering import (
-    BEAT_POINT,
-    NOTES,
     Order,
     beats_that_do_not_fit,
     collation_key,
     completed,
     order_class,
-    order_csv,
-    order_json,
-    order_table,
     own_initial,
 )
 from namewright.roster.children import Child
@@ -46,18 +42,39 @@ def test_everyone_is_placed_once(children: list[Child], by: Order) -> None:
     """Each child of the class has one place, the places count from one, and asking again changes nothing."""
     placed = order_class(children, by)
     assert sorted(each.child.line for each in placed) == [each.line for each in children]
-    assert [each.position for each in placed] == list(range(1, len(children) + 1))
+    here = [each for each in placed if written_signs(each.child.practice)]
+    assert [each.position for each in here] == list(range(1, len(here) + 1))
     assert order_class(children, by) == placed
 
 
 @given(ANY_CLASS)
-def test_practice_order_goes_from_easier_to_harder(children: list[Child]) -> None:
-    """Neither difficulty nor band ever steps back, and difficulty is the sum of its two parts."""
-    placed = order_class(children)
-    assert [each.difficulty for each in placed] == sorted(each.difficulty for each in placed)
-    bands = [list(Band).index(each.band) for each in placed]
-    assert bands == sorted(bands)
+def test_practice_order_is_what_is_told(children: list[Child]) -> None:
+    """Bands never step back, in a band no name stands behind a longer one, and then the load decides."""
+    placed = [each for each in order_class(children) if each.band]
+    keys = [(list(Band).index(each.band or Band.MIDDLE), each.length, each.difficulty) for each in placed]
+    assert keys == sorted(keys)
     assert all(each.difficulty == pytest.approx(each.letter_part + each.workload) for each in placed)
+
+
+@pytest.mark.parametrize(("before", "after"), [("Max", "Bobby"), ("Lu", "Harper"), ("Isla", "Gianna")])
+def test_short_easy_names_come_before_long_ones(before: str, after: str) -> None:
+    """A name of the same or an easier band with fewer letters goes first."""
+    assert [each.child.practice for each in order_class([child(after), child(before)])] == [before, after]
+
+
+def test_a_name_that_cannot_be_drawn_has_no_band_no_place_and_no_advice() -> None:
+    """It stands last whatever the order, says which characters are lacking, and is counted as not in the order."""
+    children = [child("李", 1), child("Bo", 2), child("Mira", 3)]
+    for by in Order:
+        *placed, last = order_class(children, by)
+        assert sorted(each.position for each in placed) == [1, 2]
+        assert (last.child.practice, last.position, last.band, last.letters) == ("李", 0, None, ())
+        assert "李 cannot be drawn" in last.reason
+    assert "2 of 3 have a place" in order_table(order_class(children))
+    entry = json.loads(order_json(order_class(children)))[-1]
+    assert [entry[key] for key in ("position", "band", "difficulty")] == [None, None, None]
+    in_a_font = order_class(children, writable=lambda _: True)
+    assert all(each.band for each in in_a_font)
 
 
 @given(ANY_CLASS, st.randoms(use_true_random=False))
@@ -135,19 +152,21 @@ def test_table_is_in_columns_and_owns_up_to_its_rules() -> None:
     """Each column starts at one place in every row, and the notes tell findings from rules of ours."""
     table = order_table(order_class(CLASS))
     header, *rows = table.splitlines()[: len(CLASS) + 1]
-    at = header.index("difficulty")
-    assert all(re.match(r"-?\d\.\d\d ", row[at:]) and row[at - 2: at] == "  " for row in rows)
+    at = header.index("band")
+    assert all(re.match(r"(easier|middle|harder) ", row[at:]) and row[at - 2: at] == "  " for row in rows)
     assert all(note in table for note in NOTES)
     assert "a rule of ours and not a finding" in table
+    assert "says little about writing them (Puranik et al. 2014, abstract)" in table
     assert "second hand" in table
 
 
 def test_table_counts_wide_and_combining_characters_as_they_show() -> None:
     """A letter with a loose mark takes one column, a full-width letter two."""
-    rows = order_table(order_class([child("Q\u0302ol"), child("Ｑo"), child("Abe")])).splitlines()[1:4]
+    names = [child("Q\u0302ol"), child("Ｑo"), child("Abe")]
+    rows = order_table(order_class(names, writable=lambda _: True)).splitlines()[1:4]
     shown = [row.replace("\u0302", "").replace("Ｑ", "QQ") for row in rows]
     assert len(rows) == 3
-    assert len({row.index("-") for row in shown}) == 1
+    assert len({re.search("easier|middle|harder", row).start() for row in shown}) == 1  # type: ignore[union-attr]
 
 
 def test_csv_reads_back() -> None:
@@ -212,10 +231,10 @@ def test_need_goes_from_most_support_to_least_and_then_from_hard_to_easy() -> No
 
 
 def test_family_order_goes_by_the_own_initial() -> None:
-    """Straight, round, down and round, slanting: by the own initial, marks aside, then by difficulty."""
+    """Straight, round, down and round, slanting: by the own initial, marks aside, then as in PRACTICE."""
     names = [each.child.practice for each in order_class(
         [child(name) for name in ("Vito", "Bo", "Óla", "Lia", "Osk", "’", "Ila")], Order.FAMILY)]
-    assert names == ["Lia", "Ila", "Óla", "Osk", "Bo", "Vito", "’"]
+    assert names == ["Ila", "Lia", "Óla", "Osk", "Bo", "Vito", "’"]
 
 
 def test_groups_hang_on_the_roster_and_not_on_the_order_asked_for() -> None:
@@ -272,7 +291,7 @@ def test_any_name_is_written_out_whole(names: list[str], language: str) -> None:
         assert set(entry) >= FIELDS
         assert "".join(entry["beats"]) == entry["name"] == row["beats"].replace(BEAT_POINT, "").removeprefix("'")
         letters = [each["letter"] for each in entry["letters"]]
-        assert sorted(letters) == sorted(set(written_signs(entry["name"])))
+        assert sorted(letters) == (sorted(set(written_signs(entry["name"]))) if entry["band"] else [])
         assert entry["length"] == len(written_signs(entry["name"]))
         assert row["letters"].removeprefix("'").split() == letters
         assert all(set(each) == {"letter", "band", "watch"} for each in entry["letters"])

@@ -23,7 +23,7 @@ def test_a_parent_is_told_what_is_in_the_name_and_nothing_else(name: str, parts:
     """Letters that come again, marks and gaps, mirror twins: each is said where it is so."""
     said = for_parent(name, name_difficulty(name), name[0])
     assert {part for part, words in PARTS.items() if words in said} == set(parts)
-    assert f"“{name[0]}” comes first" in said
+    assert f"we begin with “{name[0]}”" in said
 
 
 @pytest.mark.parametrize(("language", "openings", "letters"), [

@@ -5,11 +5,12 @@ from __future__ import annotations
 import argparse
 import sys
 
-from namewright.classwork import Work
+from namewright.classwork import NotMade, Work
 from namewright.commands.common import closing, complain_of_beats, roster_of, roster_options
 from namewright.commands.talk import Commands
 from namewright.commands.writing import written
-from namewright.practice.ordering import Order, completed, order_class, order_csv, order_json, order_table
+from namewright.practice.order_text import order_csv, order_json, order_table
+from namewright.practice.ordering import Order, completed, order_class
 
 
 def add(commands: Commands) -> None:
@@ -36,4 +37,4 @@ def _run(options: argparse.Namespace) -> int:
             file.write(text.encode())
     else:
         sys.stdout.write(text)
-    return closing(Work(), roster)
+    return closing(Work(not_made=[NotMade(one.child, one.reason) for one in placed if one.band is None]), roster)

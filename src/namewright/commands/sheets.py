@@ -47,7 +47,8 @@ def add(commands: Commands) -> None:
 
 def _run(options: argparse.Namespace) -> int:
     roster, settings, work = roster_of(options), sheet_settings(options), Work(press_of(options))
-    placed = order_class(roster.children, Order(options.order))
+    writable = None if options.font is None else lambda _: True  # what the font lacks is told when it is drawn
+    placed = order_class(roster.children, Order(options.order), writable=writable)
     pages = progress(work.sheets(placed, settings), len(placed))
     pages = with_pictures(pages, options)
     write(pages, options)

@@ -1,38 +1,37 @@
-"""How hard a letter and a name are for a child of 3 to 6, on the published evidence and two rules of ours.
+"""How hard a letter and a name are for a child of 3 to 6: three bands on the published evidence, and rules of ours.
 
-**Unit.** The logit-like units of Phillips et al. (2012), Table 4; more negative is easier. The columns of
-one model are used throughout: ``b_not_first``, and ``b_first`` for the child's own first initial.
+**Unit.** The logit-like units of Phillips et al. (2012), Table 4, column ``b_not_first``; more negative is easier.
 
 **Three bands, not 26 ranks.** The authors hold the order to be clear only at the ends, and twenty of the 26
 figures lie between −0.65 and −0.30. Those twenty are the middle band, edges included; the step down to the
 next easier letter (0.11) and up to the next harder one (0.16) are wider than any step inside (at most 0.09).
-So O B A C are easier, U V are harder.
+So O B A C are easier, U V are harder. **Every letter counts as the mean of its band**: what the source calls
+unclear decides nothing here. The figures are of NAMING capitals; Puranik et al. (2014, abstract) found that what
+makes letters easy to name says little about which ones a child can write, so a band is a place to begin.
 
-**Where there is no figure of its own,** a letter borrows one, and its note says so:
+**Where there is no figure of its own,** a letter borrows a band, and its note says so:
 
-- A small letter takes its capital's: children meet the capital first, and knowing it makes the small one
-  more than 16 times as likely to be known (Turnbull et al. 2010). Both lists of small letters that first
-  graders find hard to WRITE (at second hand) share q z u j k: these move to the harder band. Both share
-  c i o v as easy; v, harder to name and easy to write, goes to the middle, for the two do not agree.
+- A small letter takes its capital's: knowing the capital makes the small one more than 16 times as likely to be
+  known (Turnbull et al. 2010). Both lists of small letters that first graders find hard to WRITE (at second hand)
+  share q z u j k: these move to the harder band. Both share c i o v as easy; v, harder to name and easy to write,
+  goes to the middle, for the two do not agree.
 - An accented letter takes what its base letter takes; the mark itself has no figure.
 - A digit, and a letter outside A–Z even without its marks (ł, ø, ß, the ʻokina …), goes to the middle band.
-- A letter moved to a band takes the mean figure of the capitals that the table itself puts there.
 
-**The child's own initial** is easier by the published amount for that letter, or by the mean over the
-letters that have one; it is never moved to a harder band, for children print it better, too (Treiman &
-Broderick 1998). Only the sign as written gains: in Anna the A does, the a does not.
+**The child's own initial** is easier by one amount for all, the mean over the 22 letters that have one (0.77: five of
+the 22 are not told from nothing by the source's own p, so letter by letter they say too little). It is never moved
+to a harder band, for preschoolers print it better, too (Treiman & Broderick 1998). Only the sign as written gains:
+in Anna the A does, the a does not.
 
-**A name** is the mean of its different signs (a repeated one counts once) plus a workload. The workload is a
-RULE OF OURS, not a finding: no study was found of how much a longer name delays writing it. Its weight is
-chosen so that a name long by Puranik & Lonigan's count (seven letters) carries as much as the whole width of
-the middle band, the width inside which letters cannot be told apart. A sum, and not first band then length,
-because a sum can be read off one column and no small step in a letter overrules a large one in length. Each mark,
-and each space, hyphen or apostrophe, is not quite half a letter of work more; each pair of mirror twins that meet in
-the name (b and d, found on our own strokes) is one letter more. That such twins make letters harder is published
-(Bowles et al. 2014), how much they weigh here is ours. That a name is read against the letters' cut-offs, workload
-included, is a rule of ours as well.
+**A name** is the mean of its different signs (a repeated one counts once) plus a workload, and what is told of it is
+the band of that sum. The workload is a RULE OF OURS, not a finding: no study was found of how much a longer name
+delays writing it. Its weight is chosen so that a name long by Puranik & Lonigan's count (seven letters) carries as
+much as the whole width of the middle band, the width inside which letters cannot be told apart. Each mark, and each
+space, hyphen or apostrophe, is not quite half a letter of work more; each pair of mirror twins that meet in the name
+(b and d, found on our own strokes) is one letter more. That such twins make letters harder is published (Bowles et
+al. 2014), how much they weigh here is ours. Reading a name against the letters' cut-offs is a rule of ours as well.
 
-Out of scope: groups, plans over time.
+Out of scope: the order of a class (``ordering``), groups, plans over time.
 """
 
 from __future__ import annotations
@@ -40,7 +39,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import StrEnum
-from functools import reduce
+from functools import cache, reduce
 from statistics import fmean
 
 import unicodedata2
@@ -72,7 +71,10 @@ class Band(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class LetterDifficulty:
-    """One written sign (a grapheme cluster), its figure in the source's units, its band, and why."""
+    """One written sign (a grapheme cluster), its band, why, and the band's figure in the source's units.
+
+    ``figure`` is the mean of the letters that the source puts into the band, less the gain of the own initial.
+    """
 
     letter: str
     figure: float
@@ -131,40 +133,36 @@ def agreed_writing() -> tuple[frozenset[str], frozenset[str]]:
             reduce(frozenset.intersection, (each.hard for each in lists)))
 
 
-def own_initial_gain(capital: str | None = None) -> float:
-    """Return how much easier a capital is as the child's own initial, in the source's units.
-
-    Without a capital, or for one whose figure is not estimable: the mean over those that have a figure.
-    """
-    capitals = load_evidence().capitals
-    own = capitals[capital].own_initial_gain if capital else None
-    gains = [item.own_initial_gain for item in capitals.values() if item.own_initial_gain is not None]
-    return fmean(gains) if own is None else own
+def own_initial_gain() -> float:
+    """Return how much easier a letter is as the child's own initial: the mean over the letters that have a figure."""
+    gains = [item.own_initial_gain for item in load_evidence().capitals.values() if item.own_initial_gain is not None]
+    return round(fmean(gains), DIGITS)
 
 
 def letter_difficulty(letter: str, *, own_initial: bool = False) -> LetterDifficulty:
     """Return how hard one written sign is; see the module header for what stands in for a missing figure."""
     base = base_letter(letter)
     capital = base.upper() if base.isascii() and base.isalpha() else None
-    named = load_evidence().capitals[capital].b_not_first if capital else _mean_of(Band.MIDDLE)
+    named = band_of(load_evidence().capitals[capital].b_not_first) if capital else Band.MIDDLE
     marked = "" if unicodedata2.normalize("NFD", letter) == base else "; its mark has no figure"
     if own_initial:
-        figure, note = named - own_initial_gain(capital), "the child’s own initial"
-    else:
-        figure, note = _moved(base, named) if capital else (named, "no published figure: middle band")
-    return LetterDifficulty(letter, figure, band_of(figure), note + marked)
+        figure = _mean_of(named) - own_initial_gain()
+        return LetterDifficulty(letter, figure, band_of(figure), f"the child’s own initial{marked}")
+    band, note = _moved(base, named) if capital else (named, "no published figure: middle band")
+    return LetterDifficulty(letter, _mean_of(band), band, note + marked)
 
 
-def _moved(base: str, named: float) -> tuple[float, str]:
-    """Set the naming figure of a letter of A–Z or a–z against what is known of writing it."""
+def _moved(base: str, named: Band) -> tuple[Band, str]:
+    """Set the naming band of a letter of A–Z or a–z against what is known of writing it."""
     easy, hard = agreed_writing()
     if base in hard:
-        return _mean_of(Band.HARDER), "hard to write in both lists (second-hand)"
-    if base in easy and band_of(named) is Band.HARDER:
-        return _mean_of(Band.MIDDLE), "harder to name, easy to write (second-hand): middle band"
+        return Band.HARDER, "hard to write in both lists (second-hand)"
+    if base in easy and named is Band.HARDER:
+        return Band.MIDDLE, "harder to name, easy to write (second-hand): middle band"
     return named, "naming figure" if base.isupper() else "naming figure of its capital"
 
 
+@cache
 def _mean_of(band: Band) -> float:
     """Return the mean naming figure of the capitals in a band."""
     figures = [item.b_not_first for item in load_evidence().capitals.values()]

@@ -1,52 +1,28 @@
-"""The class in an order for practice, and that order written as a table, as CSV and as JSON.
+"""The class in an order for practice.
 
-Difficulty is in the logit-like units explained in ``difficulty``: lower is easier, figures to two decimals.
-Everything is a suggestion for a teacher; nothing here reads or writes a file.
-Out of scope: plans over weeks (``weeks``).
+Names go by three bands (``difficulty``), in a band by how many letters there are to write, and only then by the load
+that is left: marks, gaps, mirror twins and harder letters. So nothing decides that is not told: two names whose
+letters cannot be told apart stand by their length. Everything is a suggestion for a teacher; nothing here reads or
+writes a file. Out of scope: the order written down (``order_text``), plans over weeks (``weeks``).
 """
 
 from __future__ import annotations
 
-import csv
-import io
-import json
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from enum import StrEnum
 
 import unicodedata2
 
+from namewright.letters.alphabet import upright
 from namewright.names.beats import beats
-from namewright.names.clusters import clusters
-from namewright.practice.difficulty import (
-    WORKLOAD_PER_LETTER,
-    WORKLOAD_PER_SIGN,
-    Band,
-    NameDifficulty,
-    base_letter,
-    name_difficulty,
-    written_signs,
-)
+from namewright.practice.difficulty import Band, NameDifficulty, base_letter, name_difficulty, written_signs
 from namewright.practice.families import Family, family_of
 from namewright.practice.groups import group_class, numbered
-from namewright.practice.reason import for_parent, reason
-from namewright.practice.sequence import faces_left, practice_sequence
+from namewright.practice.reason import for_parent, no_place, reason
+from namewright.practice.sequence import practice_sequence
 from namewright.roster.children import Child
 from namewright.settings import Support
-
-_FORMULA_STARTS = ("=", "+", "-", "@", "\t", "\r", "\n", "＝", "＋", "－", "＠")
-_TABLE_COLUMNS = ("place", "child", "length", "difficulty", "band", "letters in practice order")
-_CSV_COLUMNS = ("place", "name", "label", "band", "letters", "reason", "length", "difficulty",
-                "bands", "watch", "beats", "beats_known", "group")
-BEAT_POINT = "\u2027"  # the hyphenation point: in no name (Gal·la has another), and read as beats in a roster
-NOTES = (
-    "Difficulty: the mean of the name’s different letters by Phillips et al. (2012), lower being easier, "
-    "plus the work of writing it.",
-    f"The work, {WORKLOAD_PER_LETTER:.2f} for each letter and for each pair of mirror twins, {WORKLOAD_PER_SIGN:.2f} "
-    "for each mark, space, hyphen or apostrophe, is a rule of ours and not a finding.",
-    "Small letters borrow their capital’s figure; q z u j k count as harder to write, "
-    "from lists known at second hand.",
-)
 
 
 class Order(StrEnum):
@@ -66,7 +42,8 @@ class Placed:
     ``position`` counts from 1; ``difficulty`` is ``letter_part`` + ``workload``; ``length`` counts letters
     (and digits) to write; ``letters`` are the different letters, each with its band, in practice order;
     ``reason`` is one sentence for the teacher, ``to_parent`` one for a parent. ``small_signs`` and ``twins`` are
-    those of the name's difficulty.
+    those of the name's difficulty. A child whose name cannot be written here (a letter that cannot be drawn, or none
+    at all) has position 0, no band and no letters, and the reason says so.
     ``beats``, ``beats_known`` and ``group`` (from 1) are empty, false and 0 until ``completed`` fills them in.
     """
 
@@ -76,7 +53,7 @@ class Placed:
     letter_part: float
     workload: float
     length: int
-    band: Band
+    band: Band | None
     letters: tuple[tuple[str, Band], ...]
     reason: str
     to_parent: str = ""
@@ -87,26 +64,41 @@ class Placed:
     group: int = 0
 
 
-def order_class(children: Sequence[Child], by: Order = Order.PRACTICE, usual: Support = Support.FULL,
-                ) -> tuple[Placed, ...]:
+def order_class(children: Sequence[Child], by: Order = Order.PRACTICE, usual: Support = Support.FULL, *,
+                writable: Callable[[str], bool] | None = None) -> tuple[Placed, ...]:
     """Return every child of a class once, in the order asked for.
 
-    PRACTICE goes from the easier name to the harder; equal ones stand by name, then as in the roster.
-    NEED goes from the most support to the least (``usual`` for a child whose list says nothing: the teacher
-    knows more than a figure), and inside a level from the harder name to the easier. FAMILY goes by how the
-    pencil moves in the own initial, inside a family by PRACTICE. NAME follows ``collation_key``. The same
-    children in the same order give the same answer each time.
+    PRACTICE goes from the easier band to the harder, in a band from the shorter name to the longer, then by load;
+    equal ones stand by name, then as in the roster. NEED goes from the most support to the least (``usual`` for a
+    child whose list says nothing: the teacher knows more than a figure), and inside a level the other way. FAMILY goes
+    by how the pencil moves in the own initial, inside a family by PRACTICE. NAME follows ``collation_key``. In all of
+    them names that are not ``writable`` (by our own alphabet unless said) come last, without a place. The same children
+    in the same order give the same answer each time.
     """
+    can = writable or _we_can_write
     rated = [(child, name_difficulty(child.practice, own_initial(child))) for child in children]
     keys: dict[Order, Callable[[tuple[Child, NameDifficulty]], tuple[object, ...]]] = {
-        Order.PRACTICE: lambda each: (each[1].difficulty, collation_key(each[0])),
-        Order.NEED: lambda each: (_support_rank(each[0], usual), -each[1].difficulty, collation_key(each[0])),
-        Order.FAMILY: lambda each: (_family_rank(each[0]), each[1].difficulty, collation_key(each[0])),
+        Order.PRACTICE: lambda each: (*_work(each[1]), collation_key(each[0])),
+        Order.NEED: lambda each: (_support_rank(each[0], usual), *(-part for part in _work(each[1])),
+                                  collation_key(each[0])),
+        Order.FAMILY: lambda each: (_family_rank(each[0]), *_work(each[1]), collation_key(each[0])),
         Order.NAME: lambda each: (collation_key(each[0]),),
         Order.ROSTER: lambda _: (),
     }
-    ordered = sorted(rated, key=keys[by])
-    return tuple(_place(*each, position, len(ordered)) for position, each in enumerate(ordered, start=1))
+    ordered = sorted((each for each in rated if can(each[0].practice)), key=keys[by])
+    others = sorted((each for each in rated if not can(each[0].practice)), key=keys[by])
+    return (*(_place(*each, position, len(ordered)) for position, each in enumerate(ordered, start=1)),
+            *(_unplaced(*each) for each in others))
+
+
+def _we_can_write(name: str) -> bool:
+    """Say whether our own letters can draw a name, and whether there is anything in it to write."""
+    return bool(written_signs(name)) and not upright().missing(name)
+
+
+def _work(rating: NameDifficulty) -> tuple[int, int, float]:
+    """Return what PRACTICE goes by: the band, the letters to write, and the load that tells equals apart."""
+    return list(Band).index(rating.band), rating.length, rating.difficulty
 
 
 def _support_rank(child: Child, usual: Support) -> int:
@@ -157,6 +149,13 @@ def _place(child: Child, rating: NameDifficulty, position: int, of: int) -> Plac
     )
 
 
+def _unplaced(child: Child, rating: NameDifficulty) -> Placed:
+    """Return a child whose name cannot be written here: no place, no band, no letters, no advice."""
+    sentence = no_place(child.label, upright().missing(child.practice))
+    return Placed(child=child, position=0, difficulty=0.0, letter_part=0.0, workload=0.0, length=rating.length,
+                  band=None, letters=(), reason=sentence, to_parent=sentence)
+
+
 def completed(placed: Sequence[Placed], language: str = "en", before: Mapping[str, int] | None = None,
               ) -> tuple[Placed, ...]:
     """Return the same children with their beats and groups.
@@ -197,76 +196,3 @@ def beats_that_do_not_fit(children: Sequence[Child]) -> tuple[tuple[Child, str],
             except ValueError as error:
                 found.append((child, str(error)))
     return tuple(found)
-
-
-def _whole(placed: Sequence[Placed]) -> Sequence[Placed]:
-    """Return children with beats and groups, which are found only where they are wanted: they take time."""
-    return placed if all(each.group for each in placed) else completed(placed)
-
-
-def order_table(placed: Sequence[Placed]) -> str:
-    """Return the order in columns of monospaced text, then notes on the figures; it ends in a newline."""
-    rows = [_TABLE_COLUMNS, *(_row(each) for each in placed)]
-    widths = [max(map(_width, column)) for column in zip(*rows, strict=True)]
-    lines = ("  ".join(map(_padded, row, widths)).rstrip() for row in rows)
-    return "\n".join((*lines, "", *NOTES, ""))
-
-
-def order_csv(placed: Sequence[Placed]) -> str:
-    """Return the order as CSV (RFC 4180, lines end in CR LF), one row a child below a header.
-
-    A text that a spreadsheet would take for a formula gets a leading apostrophe; numbers stay numbers.
-    """
-    out = io.StringIO()
-    writer = csv.writer(out)
-    writer.writerow(_CSV_COLUMNS)
-    for each in _whole(placed):
-        texts = (each.child.practice, each.child.label, each.band, _letters(each), each.reason)
-        more = (" ".join(band for _, band in each.letters),
-                " ".join(letter for letter, _ in each.letters if faces_left(letter)), BEAT_POINT.join(each.beats))
-        writer.writerow((each.position, *map(_harmless, texts), each.length, f"{each.difficulty:.2f}",
-                         *map(_harmless, more), str(each.beats_known).lower(), each.group))
-    return out.getvalue()
-
-
-def order_json(placed: Sequence[Placed]) -> str:
-    """Return the order as a JSON list, one object a child.
-
-    ``watch`` is true for left-facing letters, the ones often reversed when written from memory; ``beats`` join
-    to the name, and ``beats_known`` is false where they are a guess.
-    """
-    return json.dumps([_object(each) for each in _whole(placed)], ensure_ascii=False, indent=2) + "\n"
-
-
-def _row(each: Placed) -> tuple[str, ...]:
-    return (str(each.position), each.child.label, str(each.length), f"{each.difficulty:.2f}", each.band,
-            _letters(each))
-
-
-def _letters(each: Placed) -> str:
-    return " ".join(letter for letter, _ in each.letters)
-
-
-def _object(each: Placed) -> dict[str, object]:
-    return {
-        "position": each.position, "name": each.child.practice, "label": each.child.label,
-        "difficulty": each.difficulty, "letter_part": each.letter_part, "workload": each.workload,
-        "length": each.length, "band": each.band,
-        "letters": [{"letter": letter, "band": band, "watch": faces_left(letter)}
-                    for letter, band in each.letters],
-        "beats": list(each.beats), "beats_known": each.beats_known, "group": each.group, "reason": each.reason,
-        "to_parent": each.to_parent,
-    }
-
-
-def _harmless(text: str) -> str:
-    return "'" + text if text.startswith(_FORMULA_STARTS) else text
-
-
-def _width(text: str) -> int:
-    """Count the columns of a text in a monospaced face: wide characters (UAX #11) take two, marks none."""
-    return sum(2 if unicodedata2.east_asian_width(cluster[0]) in "WF" else 1 for cluster in clusters(text))
-
-
-def _padded(text: str, width: int) -> str:
-    return text + " " * (width - _width(text))

@@ -17,9 +17,17 @@ def reason(label: str, position: int, of: int, length: int, letters: Sequence[Le
            own_initial: str) -> str:
     """Return one sentence: the place, how much there is to write, and where in the name to begin and end."""
     if not letters:
-        return f"{label} has no letters to practise yet, so please look at this name in the roster."
+        return no_place(label, ())
     return (f"{_opening(label, position, of)}: {count_letters(length)} to write, "
             f"{_beginning(letters, own_initial)}{_ending(letters[1:])}.")
+
+
+def no_place(label: str, missing: Sequence[str]) -> str:
+    """Return why a name has no place in the order; ``missing`` are the characters that cannot be drawn."""
+    if not missing:
+        return f"{label} has no letters to practise yet, so please look at this name in the roster."
+    return (f"{label} has no place in this order, because {_joined(missing)} cannot be drawn with our letters; "
+            "please ask the family how the name is written in these.")
 
 
 def count_letters(length: int) -> str:
@@ -66,7 +74,7 @@ _TO_PARENT = {
         "mark": "there is a small mark or gap that deserves its own turn",
         "marks": "there are small marks or gaps that deserve their own turn",
         "twins": "{pair} are mirror twins, so mixing them up for a while is no worry",
-        "initial": "“{initial}” comes first, because a child’s own first letter comes most easily",
+        "initial": "we begin with “{initial}”, the first letter of the name",
         "and": "and",
     },
     "es": {
@@ -78,7 +86,7 @@ _TO_PARENT = {
         "mark": "hay un signo o espacio pequeño que merece su momento",
         "marks": "hay signos o espacios pequeños que merecen su momento",
         "twins": "{pair} son gemelas en espejo, y confundirlas un tiempo no es preocupante",
-        "initial": "empezamos por la “{initial}”, porque la primera letra propia es la que mejor sale",
+        "initial": "empezamos por la “{initial}”, la primera letra de su nombre",
         "and": "y",
     },
 }

@@ -2,10 +2,11 @@
 
 Own initial first, then from the easier band to the harder. Inside a band, a small letter with the shape of the own
 initial goes first (O leads to o), then small letters with the shape of their own capital, for knowing the capital
-helps (Turnbull et al. 2010); letters that look alike are kept apart. Look-alikes are pairs rated 5.0 or more by the
-adults of Simpson et al. (2013), small a taken as children print it (single storey), and mirror or turned twins found
-on our own strokes; accented letters are compared without their marks. The bands go before the look-alikes: a letter
-is never moved to another band to part a pair. Look-alikes go before the bridges from capitals.
+helps (Turnbull et al. 2010). Letters that look alike never stand next to each other where any order of the name's
+letters avoids it: where the bands leave no such order, letters step out of their bands, as near to the front as can
+be. Look-alikes are pairs rated 5.0 or more by the adults of Simpson et al. (2013), small a taken as children print it
+(single storey), and mirror or turned twins found on our own strokes; accented letters are compared without marks.
+Look-alikes go before the bands because a band is a thing of degree, and before the bridges from capitals.
 
 Out of scope: spreading letters over days.
 """
@@ -44,8 +45,8 @@ def look_alike(first: str, second: str) -> bool:
 def faces_left(letter: str) -> bool:
     """Say whether a letter is better watched when written from memory, because it faces left.
 
-    Left-facing letters are the ones reversed (Treiman et al. 2014, Fischer & Koch 2016). Which letters face left
-    is measured on our own strokes; the ones that the studies name are always among them.
+    Left-facing letters, such as d and J, are reversed more (Treiman et al. 2014, Fischer & Koch 2016). Which others
+    face left is a rule of ours, measured on our own strokes; the ones that the studies name are always among them.
     """
     base = base_letter(letter)
     return base in load_evidence().left_facing or facing(base) <= -FACES_FROM
@@ -54,16 +55,18 @@ def faces_left(letter: str) -> bool:
 def practice_sequence(letters: Sequence[LetterDifficulty], own_initial: str) -> tuple[LetterDifficulty, ...]:
     """Return different letters in the order of practice; ``own_initial`` goes first if it is among them.
 
-    As few look-alikes touch as the bands allow; among the orders with as few, the one is taken that keeps nearest
-    to bridges first and then the name's own order. More than 40 different letters are no name: those are
-    put in bands and keep their order.
+    As few look-alikes touch as can be; among the orders with as few, one that keeps the bands is taken where there is
+    one, and of those the one that keeps nearest to bridges first and then the name's own order. More than 40 different
+    letters are no name: those are put in bands and keep their order.
     """
     first = tuple(each for each in letters if each.letter == own_initial)
     rest = [each for each in letters if each.letter != own_initial]
     if len(letters) > MOST_LETTERS:
         return (*first, *chain.from_iterable(_banded(rest)))
     bands = _banded(sorted(rest, key=lambda each: _bridge(each.letter, own_initial)))
-    tries = (_arranged(first[-1:], bands, allowed, set()) for allowed in range(len(letters) + 1))
+    in_one = (tuple(chain.from_iterable(bands)),)
+    tries = (_arranged(first[-1:], parts, allowed, set())
+             for allowed in range(len(letters) + 1) for parts in (bands, in_one))
     return next((*first, *found) for found in tries if found is not None)
 
 

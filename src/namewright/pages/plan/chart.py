@@ -94,7 +94,7 @@ def _points(press: Press, field: _Field, shown: Sequence[Placed], taken: list[Bo
     together: dict[tuple[int, float], list[Placed]] = {}
     for each in shown:
         together.setdefault((each.length, each.difficulty), []).append(each)
-    marks = {key: point(some[0].band, field.across(key[0]), field.up(key[1]), POINT_MM)
+    marks = {key: point(some[0].band or Band.MIDDLE, field.across(key[0]), field.up(key[1]), POINT_MM)
              for key, some in together.items()}
     taken += [mark.bounds() for mark in marks.values()]
     labels, numbered = [], False

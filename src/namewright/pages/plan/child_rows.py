@@ -91,7 +91,7 @@ def _row(flow: Flow, each: Placed, lines: Sequence[Sequence[tuple[str, Band]]],
     left, right, middle = flow.sheet.left_mm, flow.sheet.right_edge, flow.y + _ROW_MM / 2
     baseline = middle + TEXT_MM / 2
     items: list[Item] = [Ink(_RULE, (line(left, flow.y, right, flow.y),))]
-    items += fitted(flow.press, str(each.position), left, baseline, _LABEL_X)
+    items += fitted(flow.press, str(each.position or "–"), left, baseline, _LABEL_X)
     for number, letters in enumerate(lines):
         items += _tiles(flow.press, letters, left + _TILES_X, middle + number * _ROW_MM - _LIFT_MM)
     places = ((left + _LABEL_X, _LABEL_MM), (right - _BEATS_X, _BEATS_MM))
