@@ -14,6 +14,7 @@ from namewright.letters.alphabet import MissingLetters, upright
 from namewright.letters.choice import LetterChoice, read_choice
 from namewright.lines.fit import DoesNotFit
 from namewright.lines.ruling import GREATEST_MIDLINE, LEAST_MIDLINE, Ruling
+from namewright.message import together
 from namewright.pages.page import Page, PageError
 from namewright.pages.plan.sentences import joined
 from namewright.pages.press import Press, captions
@@ -24,6 +25,7 @@ from namewright.practice.difficulty import Band
 from namewright.practice.ordering import Placed
 from namewright.roster.children import Child, LineReport, Outcome, Roster
 from namewright.units import number
+from namewright.wording import wording
 
 Made = TypeVar("Made")
 FONT_TOO_LARGE = "the font’s letters reach out of the page; choose a smaller line height or a larger paper"
@@ -134,7 +136,7 @@ def _entries(work: Work, roster: Roster, settings: SheetSettings) -> Iterator[En
     for place, one in enumerate(work.made, 1):
         sentence = f"{why(one, settings.language)} {_details(own(one.child, settings), settings, words)}".strip()
         yield Entry(drawable(work.press, f"{place}. {one.child.label}"), (drawable(work.press, sentence),), beside=True)
-    for heading, lines in (("not_made", _not_made(work, words)), ("left_out", _left_out(roster, words))):
+    for heading, lines in (("not_made", _not_made(work, words)), ("left_out", _left_out(roster, settings.language))):
         for count, sentence in enumerate(lines):
             if count == 0:
                 yield Entry(words[f"summary.{heading}"], title=True)
@@ -192,6 +194,6 @@ def _not_made(work: Work, words: Mapping[str, str]) -> Iterator[str]:
         yield words["summary.not_made_line"].format(name=one.child.label, line=one.child.line, reason=one.reason)
 
 
-def _left_out(roster: Roster, words: Mapping[str, str]) -> Iterator[str]:
+def _left_out(roster: Roster, language: str) -> Iterator[str]:
     for report in left_out(roster):
-        yield words["summary.left_out_line"].format(line=report.line, reason=" ".join(report.notes))
+        yield wording(language).say("page.summary.left_out_line", line=report.line, reason=together(*report.notes))

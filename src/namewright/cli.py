@@ -43,7 +43,7 @@ def main(argv: Sequence[str] | None = None) -> int:
     try:
         return _run(sys.argv[1:] if argv is None else list(argv))
     except (Refusal, RosterError) as error:
-        complain(str(error))
+        complain(error)
     except BrokenPipeError:  # the reader of our output has had enough
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
         return ALL_MADE

@@ -37,6 +37,11 @@ def message(key: str, **fields: Field) -> Message:
     return Message(key, tuple(sorted(fields.items())))
 
 
+def together(*told: Message) -> Message:
+    """Return messages said one after another, each a sentence of its own, as one."""
+    return told[0] if len(told) == 1 else message("together", told=told)
+
+
 class Problem(ValueError):
     """An error that a person can do something about: it carries the message that says what, where and what to do."""
 

@@ -12,6 +12,7 @@ from collections import Counter
 from collections.abc import Callable, Hashable, Mapping, Sequence
 from dataclasses import dataclass, field
 
+from namewright.message import Message, message
 from namewright.roster.children import Child
 from namewright.roster.vocabulary import fold
 
@@ -30,10 +31,10 @@ class Known:
 
 @dataclass
 class Enrolment:
-    """The id for each line of the roster that is a known child, and what was guessed, in sentences."""
+    """The id for each line of the roster that is a known child, and what was guessed."""
 
     ids: dict[int, int] = field(default_factory=dict)
-    notes: list[str] = field(default_factory=list)
+    notes: list[Message] = field(default_factory=list)
 
 
 def enrol(children: Sequence[Child], known: Sequence[Known], same: Mapping[int, int]) -> Enrolment:
@@ -72,11 +73,10 @@ def _families_agree(new: Child, old: Known) -> bool:
     return not new.family or not old.family or fold(new.family) == fold(old.family)
 
 
-def _guesses(found: Enrolment, children: Sequence[Child], known: Sequence[Known]) -> list[str]:
+def _guesses(found: Enrolment, children: Sequence[Child], known: Sequence[Known]) -> list[Message]:
     """Say where children alike in every name are fewer than before, so that which of them stayed was guessed."""
     before = Counter(_names(one) for one in known if one.here)
     now = Counter(_names(child) for child in children)
     shown = {_names(one): " ".join(part for part in (one.given, one.family) if part) or one.practice for one in known}
-    return [f"{before[key]} children were called “{shown[key]}” and {count} still stands in the list; the one who "
-            "came first was kept. If it is the other, add a family name to both lines."
+    return [message("classbook.guess", before=before[key], name=shown[key], count=count)
             for key, count in now.items() if before[key] > count and before[key] > 1]

@@ -14,6 +14,7 @@ from types import MappingProxyType
 import unicodedata2
 
 from namewright.classbook.stages import Stage
+from namewright.message import Message
 from namewright.names.clusters import clusters
 from namewright.roster.children import Child, Roster
 from namewright.settings import Support
@@ -90,14 +91,14 @@ class Observation:
 
 @dataclass(frozen=True, slots=True)
 class RosterUpdate:
-    """What a new roster did: ids of children by what became of them, and a sentence for each guess."""
+    """What a new roster did: ids of children by what became of them, and a note for each guess."""
 
     roster: Roster
     joined: tuple[int, ...] = ()
     stayed: tuple[int, ...] = ()
     returned: tuple[int, ...] = ()
     left: tuple[int, ...] = ()
-    notes: tuple[str, ...] = ()
+    notes: tuple[Message, ...] = ()
 
 
 def letter_positions(name: str) -> tuple[int, ...]:

@@ -8,6 +8,7 @@ from datetime import datetime
 
 from namewright.classbook.enrol import Known, enrol
 from namewright.classbook.records import MOST_WHO, ClassbookError, RosterUpdate, checked_moment, checked_text
+from namewright.message import message
 from namewright.roster.children import Child, Roster
 from namewright.roster.parsing import read_roster
 from namewright.settings import NamePart
@@ -29,7 +30,7 @@ def take_roster(db: sqlite3.Connection, text: str, part: NamePart, who: str, whe
     newest, before = newest_roster(db)
     if after_roster is not None and newest != after_roster:
         raise ClassbookError(_MEANWHILE)
-    roster = read_roster(text, "the list", part)
+    roster = read_roster(text, message("roster.list"), part)
     if not newest or text != before:
         db.execute("INSERT INTO rosters (text, who, at) VALUES (?, ?, ?)",
                    (text, checked_text(who, MOST_WHO, "name of who changed the list"), at))

@@ -11,9 +11,10 @@ from pathlib import Path
 from namewright.classbook import BookChild, Classbook, ClassbookError, Erased, RosterUpdate
 from namewright.classbook.export import export_csv, import_csv
 from namewright.classbook.find import find_child
-from namewright.commands.talk import ALL_MADE, SOME_NOT_MADE, Commands, Refusal, complain
+from namewright.commands.talk import ALL_MADE, SOME_NOT_MADE, Commands, Refusal, complain, worded
+from namewright.message import together
 from namewright.roster.children import Outcome
-from namewright.roster.parsing import read_roster
+from namewright.roster.parsing import PASTED, read_roster
 from namewright.roster.sources import decode, read_bytes
 
 
@@ -68,7 +69,7 @@ def _run(options: argparse.Namespace) -> int:
 
 
 def _take(options: argparse.Namespace) -> int:
-    data, name = ((sys.stdin.buffer.read(), "the pasted text") if options.source == "-" else
+    data, name = ((sys.stdin.buffer.read(), PASTED) if options.source == "-" else
                   (read_bytes(Path(options.source)), Path(options.source).name))
     text, notes = decode(data, name)
     read_roster(text, name)  # a list that cannot be read makes no class
@@ -80,7 +81,7 @@ def _take(options: argparse.Namespace) -> int:
         complain(note)
     left_out = [report for report in update.roster.lines if report.outcome is Outcome.LEFT_OUT]
     for report in left_out:
-        complain(f"left out: line {report.line}: {' '.join(report.notes)}")
+        complain(f"left out: line {report.line}: {worded(together(*report.notes))}")
     return SOME_NOT_MADE if left_out else ALL_MADE
 
 

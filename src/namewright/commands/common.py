@@ -12,17 +12,18 @@ from pathlib import Path
 from typing import TypeVar
 
 from namewright.classwork import Work, left_out
-from namewright.commands.talk import ALL_MADE, NOTHING_MADE, SOME_NOT_MADE, Parser, Refusal, complain
+from namewright.commands.talk import ALL_MADE, NOTHING_MADE, SOME_NOT_MADE, Parser, Refusal, complain, worded
 from namewright.letters.alphabet import upright
 from namewright.letters.choice import LetterChoice, read_choice
 from namewright.lines.ruling import DEFAULT_RULING, Ruling, custom_ruling, preset
+from namewright.message import together
 from namewright.pages.ladder import TRACED, Chain, Ladder, Part, read_rungs
 from namewright.pages.paper import Paper
 from namewright.pages.press import Press
 from namewright.pages.sheet import SheetSettings
 from namewright.practice.ordering import Order, beats_that_do_not_fit
 from namewright.roster.children import Roster
-from namewright.roster.parsing import load_roster, roster_from_bytes
+from namewright.roster.parsing import PASTED, load_roster, roster_from_bytes
 from namewright.settings import Hand, NamePart, Support
 from namewright.tuning import Tuning, tuning_from
 from namewright.units import parse_length_mm
@@ -37,7 +38,7 @@ def roster_of(options: argparse.Namespace) -> Roster:
     """Read the roster that was named, or pasted text for ``-``. Raises RosterError or OSError."""
     part = NamePart(options.practise)
     if options.roster == "-":
-        return roster_from_bytes(pasted(), "the pasted text", part)
+        return roster_from_bytes(pasted(), PASTED, part)
     return load_roster(Path(options.roster), part)
 
 
@@ -141,7 +142,7 @@ def closing(work: Work, roster: Roster) -> int:
     for one in work.not_made:
         complain(f"not made: {one.child.label} (line {one.child.line}): {one.reason}")
     for report in left_out(roster):
-        complain(f"left out: line {report.line}: {' '.join(report.notes)}")
+        complain(f"left out: line {report.line}: {worded(together(*report.notes))}")
     for note in roster.notes:
         complain(note)
     if any(report.notes for report in roster.lines):

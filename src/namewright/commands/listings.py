@@ -7,7 +7,7 @@ from collections.abc import Sequence
 
 from namewright.classwork import left_out
 from namewright.commands.common import roster_of, roster_options
-from namewright.commands.talk import ALL_MADE, SOME_NOT_MADE, Commands
+from namewright.commands.talk import ALL_MADE, SOME_NOT_MADE, Commands, worded
 from namewright.lines.ruling import PRESETS
 from namewright.roster.children import LineReport, RosterError
 from namewright.tuning import KNOBS
@@ -34,14 +34,14 @@ def _account(options: argparse.Namespace) -> int:
         raise
     _say_lines(roster.lines)
     for note in roster.notes:
-        print(note)
+        print(worded(note))
     return SOME_NOT_MADE if left_out(roster) else ALL_MADE
 
 
 def _say_lines(lines: Sequence[LineReport]) -> None:
     for report in lines:
         read = f"{report.child.label}, to practise “{report.child.practice}”" if report.child else str(report.outcome)
-        print(f"line {report.line}: {read}" + "".join(f"\n    {note}" for note in report.notes))
+        print(f"line {report.line}: {read}" + "".join(f"\n    {worded(note)}" for note in report.notes))
 
 
 def _settings(_: argparse.Namespace) -> int:

@@ -8,10 +8,11 @@ from collections.abc import Callable
 
 from namewright.classwork import FONT_TOO_LARGE
 from namewright.commands.common import font_option, line_options, page_options
-from namewright.commands.talk import ALL_MADE, Parser, Refusal, complain
+from namewright.commands.talk import ALL_MADE, Parser, Refusal, complain, worded
 from namewright.commands.writing import write
 from namewright.letters.alphabet import MissingLetters
 from namewright.lines.fit import DoesNotFit
+from namewright.message import message, together
 from namewright.names.casing import mend_case
 from namewright.pages.page import Page, PageError
 from namewright.pages.press import Press
@@ -54,15 +55,17 @@ def one_name(text: str) -> str:
     """
     shown = " ".join(text.split())
     try:
-        roster = read_roster(text, "the name", NamePart.BOTH)
+        roster = read_roster(text, message("roster.name"), NamePart.BOTH)
     except RosterError as error:
         notes = [note for report in error.lines for note in report.notes]
-        raise Refusal(f"“{shown[:40]}” cannot be read as a name. {' '.join(notes)}" if notes else str(error)) from None
+        if not notes:
+            raise
+        raise Refusal(f"“{shown[:40]}” cannot be read as a name. {worded(together(*notes))}") from None
     if len(roster.children) != 1:
         raise Refusal(f"this is for one child, and “{shown[:40]}” reads as {len(roster.children)}")
     if _PLAIN.fullmatch(clean := tidy(text).text):
         notes, name = list(tidy(text).notes), mend_case(clean)
-        notes += [f"“{clean}” was typed all in one case; it is written “{name}” here."] * (name != clean)
+        notes += [message("roster.case", typed=clean, written=name)] * (name != clean)
         notes += odd_marks(name)
     else:
         notes, name = [note for report in roster.lines for note in report.notes], roster.children[0].practice

@@ -7,6 +7,9 @@ import re
 import sys
 from typing import Any, NoReturn, TypeAlias
 
+from namewright.message import Message, Problem
+from namewright.wording import wording
+
 ALL_MADE, SOME_NOT_MADE, NOTHING_MADE = 0, 1, 2
 
 HOW_TO_READ = (
@@ -83,6 +86,13 @@ def plainly(message: str) -> str:
     return message
 
 
-def complain(sentence: str) -> None:
-    """Say a sentence on stderr."""
-    print(f"namewright: {sentence}", file=sys.stderr)
+def complain(told: Message | Exception | str) -> None:
+    """Say on stderr what is to be told."""
+    print(f"namewright: {worded(told)}", file=sys.stderr)
+
+
+def worded(told: Message | Exception | str) -> str:
+    """Return what is to be told as a sentence."""
+    if isinstance(told, Problem):
+        return wording("en").sentence(told.message)
+    return wording("en").sentence(told) if isinstance(told, Message) else str(told)

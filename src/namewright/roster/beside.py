@@ -11,6 +11,7 @@ from dataclasses import dataclass, replace
 
 import unicodedata2
 
+from namewright.message import Message, message
 from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.roster.numbers import take_numbers
@@ -38,13 +39,13 @@ _STRAY_SIGN = re.compile(r"[^\w\s'’‘`´ʼʻ.,·\-‐‑\u0300-\u036f]|_")
 
 @dataclass(frozen=True, slots=True)
 class Reading:
-    """The parts of one name, NFC and in the case they were typed in, with notes in whole sentences."""
+    """The parts of one name, NFC and in the case they were typed in, with what was left out or guessed."""
 
     given: str = ""
     family: str = ""
     goes_by: str = ""
     hand: Hand | None = None
-    notes: tuple[str, ...] = ()
+    notes: tuple[Message, ...] = ()
 
 
 def strip_numbering(text: str) -> str:
@@ -59,7 +60,7 @@ def take_beside(text: str) -> tuple[str, Reading]:
     """Take out what stands beside a name; return the bare text, and what was found, with its notes."""
     if text.replace(" ", "").isalpha() and text.istitle():
         return text, Reading()
-    notes: list[str] = []
+    notes: list[Message] = []
     found = Reading()
     for pattern in (_BRACKETED, _QUOTED):
         for match in pattern.finditer(text):
@@ -70,7 +71,7 @@ def take_beside(text: str) -> tuple[str, Reading]:
     text, found = _cut_last_words(take_numbers(text, notes), found, notes)
     signs = "".join(sign for sign in dict.fromkeys(_STRAY_SIGN.findall(text)) if not _is_mark(sign))
     if signs:
-        notes.append(f"Signs that are no letters were left out: {signs[:20]}")
+        notes.append(message("roster.signs", signs=signs[:20]))
         text = text.translate(dict.fromkeys(map(ord, signs), " "))
     return " ".join(text.split()), replace(found, notes=tuple(notes))
 
@@ -102,7 +103,7 @@ def _is_mark(char: str) -> bool:
     return not char.isascii() and str(unicodedata2.category(char))[0] == "M"
 
 
-def _cut_remark(text: str, found: Reading, notes: list[str]) -> tuple[str, Reading]:
+def _cut_remark(text: str, found: Reading, notes: list[Message]) -> tuple[str, Reading]:
     """``Katie Moss – new`` ends in a remark; ``Mary - Kate`` is one name with spaces about its hyphen."""
     match = _SPACED_DASH.search(text)
     before = text[: match.start()].strip() if match else ""
@@ -130,14 +131,14 @@ def _is_remark(before: str, after: str) -> bool:
     return small or any(word in REMARKS or word.strip(".") in TITLES for word in folded) or fold(after) in HANDS
 
 
-def _judge_remark(remark: str, found: Reading, notes: list[str]) -> Reading:
+def _judge_remark(remark: str, found: Reading, notes: list[Message]) -> Reading:
     """Take a hand or the name a child goes by from a remark; say that anything else is left out."""
     folded = fold(remark)
     if len(folded) > 1 and folded in HANDS:
         return replace(found, hand=HANDS[folded])
     if (called := _after_goes_by(remark)) and not found.goes_by:
         return replace(found, goes_by=called)
-    notes.append(f"Left out: “{remark[:60]}”, which was read as a remark.")
+    notes.append(message("roster.remark", words=remark[:60]))
     return found
 
 
@@ -150,7 +151,7 @@ def _after_goes_by(text: str) -> str:
     return ""
 
 
-def _cut_last_words(text: str, found: Reading, notes: list[str]) -> tuple[str, Reading]:
+def _cut_last_words(text: str, found: Reading, notes: list[Message]) -> tuple[str, Reading]:
     """Cut ``aka Will`` and small words about the child off the end of a name that is not all small itself."""
     words = text.split()
     for at in range(1, len(words)):
@@ -169,7 +170,7 @@ def _is_word_about(word: str) -> bool:
     return len(folded) > 2 and (folded in REMARKS or folded in HANDS)
 
 
-def _judge_bracket(inside: str, outside: str, found: Reading, notes: list[str]) -> Reading:
+def _judge_bracket(inside: str, outside: str, found: Reading, notes: list[Message]) -> Reading:
     """Decide whether bracketed words are a name to go by, a writing hand, or a remark to leave out."""
     words = inside.split()
     name_like = (

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import StrEnum
 
+from namewright.message import Field, Message, Problem
 from namewright.settings import Hand, Support
 
 
@@ -42,13 +43,13 @@ class Outcome(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class LineReport:
-    """One line of the input and what became of it, in whole sentences for the teacher."""
+    """One line of the input and what became of it, with what the teacher should know."""
 
     line: int
     text: str
     outcome: Outcome
     child: Child | None
-    notes: tuple[str, ...] = ()
+    notes: tuple[Message, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,15 +61,15 @@ class Roster:
 
     children: tuple[Child, ...]
     lines: tuple[LineReport, ...]
-    notes: tuple[str, ...] = ()
+    notes: tuple[Message, ...] = ()
 
 
-class RosterError(ValueError):
-    """A source that gives no children at all: one sentence with what, where and what to do.
+class RosterError(Problem):
+    """A source that gives no children at all.
 
     ``lines`` accounts for the lines that were read before giving up, so that nothing is lost by it.
     """
 
-    def __init__(self, message: str, lines: tuple[LineReport, ...] = ()) -> None:
-        super().__init__(message)
+    def __init__(self, told: Message | str, /, lines: tuple[LineReport, ...] = (), **fields: Field) -> None:
+        super().__init__(told, **fields)
         self.lines = lines

@@ -19,6 +19,7 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
+from namewright.message import Message, message
 from namewright.names.casing import is_all_capitals
 from namewright.names.particles import OPENING_PARTICLES, PARTICLES
 from namewright.roster.beside import Reading, strip_numbering, take_beside, trim
@@ -38,7 +39,8 @@ _LABEL = re.compile(
 )
 """The label of a form before its name; it is taken off like a number."""
 _TWO_NAMES = re.compile(r"^[^()\[\]\"“–—-]*\w (?:&|\+|and) +\w")
-SEVERAL = "It holds several names; write one name on each line."
+SEVERAL = message("roster.several")
+"""A line of several names: nobody can be made from it."""
 _INITIALS = re.compile(r"\.|(?:[^\W\d_]\.)+")
 
 
@@ -50,7 +52,7 @@ def read_name(text: str) -> Reading:
     if len(cells) > 1 and len(fold(cells[-1])) > 1 and fold(cells[-1]) in HANDS:
         beside = replace(beside, hand=HANDS[fold(cells.pop())])
     if len(cells) > 1 and _is_remark_cell(cells[0], cells[-1]):
-        note = f"Left out: “{cells.pop()[:60]}”, which was read as a remark."
+        note = message("roster.remark", words=cells.pop()[:60])
         beside = replace(beside, notes=(*beside.notes, note))
     cells = _join_suffix(cells)
     if not cells:
@@ -107,9 +109,9 @@ def _split_comma(cells: list[str]) -> Reading:
     """``Family, Given Middle``; a third cell cannot be placed and is left out, with a note."""
     family, rest = cells[0], cells[1].split(" ")
     size = _given_size(rest)
-    notes = [f"Left out: “{', '.join(cells[2:])[:60]}”, after the second comma."] * (len(cells) > 2)
+    notes = [message("roster.second_comma", words=", ".join(cells[2:])[:60])] * (len(cells) > 2)
     if size < len(rest):
-        notes.append(_said(" ".join(rest[:size]), family, " ".join(rest[size:])))
+        notes.append(_read_as(" ".join(rest[:size]), family, " ".join(rest[size:])))
     return Reading(" ".join(rest[:size]), family, notes=tuple(notes))
 
 
@@ -119,7 +121,7 @@ def _split_words(words: list[str]) -> Reading:
         return Reading(words[0])
     tail = [_suffix(words.pop())] if len(words) > 1 and fold(words[-1]) in SUFFIXES else []
     if len(words) == 1:
-        return Reading(words[0], notes=(f"Left out: “{tail[0]}”, which belongs to a family name.",))
+        return Reading(words[0], notes=(message("roster.suffix", word=tail[0]),))
     shouted = _split_capitals(words)
     if shouted:
         given, middle, family = shouted
@@ -131,7 +133,7 @@ def _split_words(words: list[str]) -> Reading:
     certain = len(words) == 2 and len(given) == 1 and not shouted
     if certain:
         return reading
-    return replace(reading, notes=(_said(reading.given, reading.family, " ".join(middle)),))
+    return replace(reading, notes=(_read_as(reading.given, reading.family, " ".join(middle)),))
 
 
 def _split_capitals(words: list[str]) -> tuple[list[str], list[str], list[str]] | None:
@@ -186,10 +188,8 @@ def _is_spanish_family(word: str) -> bool:
     return folded in SPANISH_FAMILIES or (len(folded) > 4 and folded.endswith("ez"))
 
 
-def _said(given: str, family: str, middle: str) -> str:
-    """Say what was read as what, and how to mend it."""
-    parts = [f"“{given}” as given name"]
+def _read_as(given: str, family: str, middle: str) -> Message:
+    """Return the note that tells what was read as what."""
     if middle:
-        parts.append(f"“{middle}” as middle name (left out)")
-    parts.append(f"“{family}” as family name" if family else "no family name")
-    return f"Read {', '.join(parts)}; to change this, write “Family, Given” or use columns."
+        return message("roster.read_with_middle", given=given, middle=middle, family=family)
+    return message("roster.read", given=given, family=family) if family else message("roster.read_given", given=given)

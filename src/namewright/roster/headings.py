@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from namewright.message import Message, message
 from namewright.roster.beside import strip_numbering
 from namewright.roster.vocabulary import (
     HEADER_WORDS,
@@ -20,8 +21,8 @@ from namewright.roster.vocabulary import (
 )
 
 
-def heading_reason(text: str) -> str:
-    """Say why a line is about the class and not a child, or return an empty string.
+def heading_reason(text: str) -> Message | None:
+    """Say why a line is about the class and not a child, None where it is not.
 
     A modest guess: a line that ends in a colon, one that opens with a title (Ms., Sra.), one made of nothing but
     words of a heading, ``…'s class``, a label for something else than a name (``Teacher: …``), or a heading
@@ -29,23 +30,23 @@ def heading_reason(text: str) -> str:
     """
     words = fold(strip_numbering(text)).replace(":", " : ").split()
     if not words:
-        return ""
+        return None
     if text.rstrip().endswith(":"):
-        return "It ends in a colon, so it was read as a heading."
+        return message("roster.heading_colon")
     first, rest = words[0].strip(".,"), words[1:]
     if first in TITLES and rest:
-        return "It opens with a title, so it was read as an adult’s name."
+        return message("roster.adult")
     if _names_a_class(words):
-        return "It names a class, so it was read as a heading."
+        return message("roster.heading_class")
     if first == "page" and rest and rest[0].isdigit():
-        return "It reads as a page number."
+        return message("roster.page_number")
     if first in HEADING_WORDS and (not rest or _opens_heading(rest[0])):
-        return f"It opens with the word “{first}”, so it was read as a heading."
+        return message("roster.heading_word", word=first)
     if ":" in rest and _is_label(" ".join(words[: words.index(":")]), text):
-        return "It tells something else than a name, so it was read as a heading."
+        return message("roster.heading_label")
     if _is_date(words) or (len(text.split()) > 1 and all(map(_is_heading_word, words))):
-        return "It holds nothing but words of a heading."
-    return "It is a remark for you, so it was read as a heading." if first in PRINTED and _ends(rest) else ""
+        return message("roster.heading_only")
+    return message("roster.heading_remark") if first in PRINTED and _ends(rest) else None
 
 
 def _names_a_class(words: list[str]) -> bool:

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import re
 
+from namewright.message import Message, message
 from namewright.roster.vocabulary import MONTHS, NUMBER_LABELS, NUMBER_UNITS, fold
 
 _EMAIL = re.compile(r"\S+@\S+")
@@ -30,22 +31,22 @@ _MARK = "\0"
 _LONGEST_LABEL = 3
 
 
-def take_numbers(text: str, notes: list[str]) -> str:
+def take_numbers(text: str, notes: list[Message]) -> str:
     """Take out whatever has to do with numbers; the notes say what."""
-    text = _drop(text, _EMAIL, "an e-mail address", notes)
+    text = _drop(text, _EMAIL, "roster.email", notes)
     if any(map(str.isdigit, text)):
         if _leaves_a_name(_DATE.sub(_MARK, text)):
-            text = _drop(text, _DATE, "a date", notes)
-        text = _drop(text, _PHONE, "a telephone number", notes)
-        notes.extend(f"Left out: “{word}”, which has a number in it." for word in _MIXED.findall(text))
-        text = _drop(_MIXED.sub(" ", text), _DIGITS, "a number beside the name", notes)
+            text = _drop(text, _DATE, "roster.date", notes)
+        text = _drop(text, _PHONE, "roster.phone", notes)
+        notes.extend(message("roster.word_with_number", word=word) for word in _MIXED.findall(text))
+        text = _drop(_MIXED.sub(" ", text), _DIGITS, "roster.number", notes)
     return " ".join(_without_labels(text.split())) if _MARK in text else text
 
 
-def _drop(text: str, pattern: re.Pattern[str], what: str, notes: list[str]) -> str:
+def _drop(text: str, pattern: re.Pattern[str], key: str, notes: list[Message]) -> str:
     if not pattern.search(text):
         return text
-    notes.append(f"Left out: {what}.")
+    notes.append(message(key))
     return pattern.sub(lambda match: f" {_letters_of(match[0])} {_MARK} ", text)
 
 

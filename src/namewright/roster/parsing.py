@@ -11,21 +11,22 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from pathlib import Path
 
+from namewright.message import Message, message, together
 from namewright.roster.children import Child, LineReport, Outcome, Roster, RosterError
 from namewright.roster.columns import Row, Table, lay_out
 from namewright.roster.headers import header_role, header_roles
 from namewright.roster.labels import labels
-from namewright.roster.rows import Entry, LeftOut, read_row, settle
+from namewright.roster.rows import ONE_EACH, Entry, LeftOut, read_row, settle
 from namewright.roster.sources import MOST_BYTES, MOST_LINES, decode, read_bytes
 from namewright.roster.tidy import Tidied, scrub
 from namewright.roster.vocabulary import SOLO_HEADERS, fold
 from namewright.settings import NamePart
 
-_ABOVE_HEADER = "It stands above the header row, so it was read as a title."
+_ABOVE_HEADER = message("roster.above_header")
 _CERTAIN_HEADER = 3
 """So many header words in one row are no child, even with other words between them."""
-_EACH = "write one name on each line."
-_CONTINUED = "It continues line {line}, inside quotation marks."
+PASTED = message("roster.pasted")
+FILE = message("roster.file")
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,21 +36,21 @@ class _Draft:
     row: Row
     outcome: Outcome
     entry: Entry | None = None
-    notes: tuple[str, ...] = ()
+    notes: tuple[Message, ...] = ()
 
 
-def read_roster(text: str, source: str = "the pasted text", part: NamePart = NamePart.GIVEN) -> Roster:
+def read_roster(text: str, source: Message | str = PASTED, part: NamePart = NamePart.GIVEN) -> Roster:
     """Read a roster from ``text``; ``part`` is what a child practises unless its own row says otherwise.
 
-    ``source`` is how errors name the text. Raises RosterError if there is no child in it, or too much text.
+    ``source`` is how errors name the text: words of ours, or the name of a file. Raises RosterError if there is no
+    child in it, or too much text.
     """
     if len(text) > MOST_BYTES:
-        raise RosterError(f"{_capital(source)} is longer than 20 MB; cut it down to one class.")
-    lines = text.removeprefix("\ufeff").splitlines()
+        raise RosterError("roster.text_large", source=source, megabytes=MOST_BYTES // 1_000_000)
+    lines = text.splitlines()
+    lines[:1] = [line.removeprefix("\ufeff") for line in lines[:1]]  # a byte order mark is no part of a name
     if len(lines) > MOST_LINES:
-        raise RosterError(
-            f"{_capital(source)} has {len(lines)} lines, more than {MOST_LINES}; cut it down to one class."
-        )
+        raise RosterError("roster.text_long", source=source, count=len(lines), most=MOST_LINES)
     clean = [scrub(line) for line in lines]
     table = lay_out([line.text for line in clean])
     drafts = _note_repeats(_draft_rows(table, part))
@@ -65,13 +66,13 @@ def load_roster(path: Path, part: NamePart = NamePart.GIVEN) -> Roster:
     return roster_from_bytes(read_bytes(path), path.name, part)
 
 
-def roster_from_bytes(data: bytes, source: str = "the file", part: NamePart = NamePart.GIVEN) -> Roster:
+def roster_from_bytes(data: bytes, source: Message | str = FILE, part: NamePart = NamePart.GIVEN) -> Roster:
     """Read a roster from the bytes of a file, told apart by content and not by its name."""
     text, notes = decode(data, source)
     try:
         return replace(read_roster(text, source, part), notes=notes)
     except RosterError as error:  # what is wrong with the file may be why nobody was found
-        raise RosterError(" ".join((str(error), *notes)), error.lines) from None
+        raise RosterError(together(error.message, *notes), error.lines) from None
 
 
 def _draft_rows(table: Table, part: NamePart) -> list[_Draft]:
@@ -99,7 +100,7 @@ def _draft_row(row: Row, table: Table, part: NamePart) -> _Draft:
         found = settle(found, part)
     if isinstance(found, LeftOut):
         outcome = Outcome.HEADING if found.heading else Outcome.LEFT_OUT
-        return _Draft(row, outcome, notes=(found.reason, *found.notes))
+        return _Draft(row, outcome, notes=found.notes)
     return _Draft(row, Outcome.CHILD, found, found.notes)
 
 
@@ -126,7 +127,7 @@ def _note_repeats(drafts: Sequence[_Draft]) -> list[_Draft]:
             key = (fold(reading.given), fold(reading.family), draft.entry.practice.casefold())
             line = first.setdefault(key, draft.row.line + 1)
             if line != draft.row.line + 1:
-                again = f"The same name stands on line {line}; both are kept, as two children."
+                again = message("roster.repeat", line=line)
                 draft = replace(draft, notes=(*draft.notes, again))
         noted.append(draft)
     return noted
@@ -170,27 +171,18 @@ def _reports(
         notes = (*clean[at].notes, *draft.notes)
         reports.append(LineReport(at + 1, lines[at], draft.outcome, children.get(at), notes))
         for more in range(at + 1, at + draft.row.span):
-            text = (*clean[more].notes, _CONTINUED.format(line=at + 1))
+            text = (*clean[more].notes, message("roster.continues", line=at + 1))
             reports.append(LineReport(more + 1, lines[more], draft.outcome, children.get(at), text))
     return tuple(reports)
 
 
-def _no_children(source: str, reports: Sequence[LineReport]) -> str:
+def _no_children(source: Message | str, reports: Sequence[LineReport]) -> Message:
     left_out = next((report for report in reports if report.outcome in (Outcome.LEFT_OUT, Outcome.HEADING)), None)
     header = next((report for report in reports if report.outcome is Outcome.HEADER), None)
     if left_out:
-        reason = " ".join(left_out.notes)
-        return (
-            f"No child’s name was found in {source}: line {left_out.line}, “{left_out.text.strip()[:40]}”, "
-            f"was left out. {reason}{'' if reason.endswith(_EACH) else f' {_EACH.capitalize()}'}"
-        )
+        text = left_out.text.strip()[:40]
+        nobody = message("roster.nobody", source=source, line=left_out.line, text=text)
+        return together(nobody, *(note for note in left_out.notes if note != ONE_EACH), ONE_EACH)
     if header:
-        return (
-            f"{_capital(source)} has a header on line {header.line} and no child below it; "
-            "write one name on each line."
-        )
-    return f"{_capital(source)} is empty; write one child’s name on each line."
-
-
-def _capital(source: str) -> str:
-    return source[:1].upper() + source[1:] if source.startswith("the ") else source
+        return message("roster.only_header", source=source, line=header.line)
+    return message("roster.empty", source=source)

@@ -12,6 +12,7 @@ from dataclasses import dataclass, replace
 
 import unicodedata2
 
+from namewright.message import Message, message
 from namewright.names.casing import mend_case
 from namewright.names.clusters import clusters, is_letter
 from namewright.names.particles import PARTICLES
@@ -32,6 +33,7 @@ from namewright.roster.vocabulary import NAME_ROLES, Role, fold
 from namewright.settings import NamePart
 
 MOST_LETTERS = 60
+ONE_EACH = message("roster.one_each")
 _LONGEST_CELL = 300
 _BETWEEN_VOWELS = re.compile(r"[aeiouāēīōū]['’‘`][aeiouāēīōū]", re.IGNORECASE)
 _ONE_LETTER_OPENING = re.compile(r"(?:^|[\s-])[a-zA-Z]['’‘`]")
@@ -44,30 +46,27 @@ class Entry:
     reading: Reading
     choice: Choice
     practice: str = ""
-    notes: tuple[str, ...] = ()
+    notes: tuple[Message, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
 class LeftOut:
-    """A row that is no child, and why, in a whole sentence."""
+    """A row that is no child: why, and what else is to be said of it."""
 
-    reason: str
-    notes: tuple[str, ...] = ()
+    notes: tuple[Message, ...]
     heading: bool = False
+
 
 
 def read_row(row: Row, table: Table) -> Entry | LeftOut:
     """Read a filled row that is not a header row."""
     filled = [cell for cell in row.cells if cell]
     if not any(is_letter(char) for cell in filled for char in cell):
-        return LeftOut(_no_letter_reason("".join(filled)))
+        return LeftOut((_no_letter_reason("".join(filled)),))
     if length := _too_long(row.cells, table):
-        return LeftOut(
-            f"It has {length} characters where a name should be; a name may have {MOST_LETTERS} letters. "
-            "Write one name on each line."
-        )
+        return LeftOut((message("roster.long_cell", count=length, most=MOST_LETTERS), ONE_EACH))
     if len(filled) == 1 and (reason := heading_reason(filled[0])):
-        return LeftOut(f"{reason} If it is a child, write it as “Family, Given”.", heading=True)
+        return LeftOut((reason, message("roster.if_child")), heading=True)
     if not table.delimiter or _stands_alone(row, filled, table):
         return _entry(read_name(filled[0]), Choice(), [])
     return _read_columns(row.cells, table)
@@ -81,23 +80,20 @@ def settle(entry: Entry, part: NamePart) -> Entry | LeftOut:
     practice = literal or _chosen(reading, entry.choice.part or part, notes)
     if not any(map(is_letter, practice)):
         if SEVERAL in notes:
-            return LeftOut(SEVERAL)
-        return LeftOut("No name could be read in it.", tuple(notes))
+            return LeftOut((SEVERAL, ONE_EACH))
+        return LeftOut((message("roster.no_name"), *notes))
     size = len(clusters(practice)) if len(practice) > MOST_LETTERS else 0
     if size > MOST_LETTERS:
-        return LeftOut(
-            f"The name has {size} letters and signs, more than the {MOST_LETTERS} that can be "
-            "set; shorten it or write what the child goes by."
-        )
+        return LeftOut((message("roster.long_name", count=size, most=MOST_LETTERS),))
     notes.extend(odd_marks(practice))
     return replace(entry, reading=reading, practice=practice, notes=tuple(notes))
 
 
-def odd_marks(name: str) -> tuple[str, ...]:
+def odd_marks(name: str) -> tuple[Message, ...]:
     """Return a note for a mark between vowels that may be an ʻokina; it is kept as typed."""
     if not _BETWEEN_VOWELS.search(_ONE_LETTER_OPENING.sub(" ", name)):
         return ()
-    return (f"“{name}” was kept as typed; if the mark between its vowels is an ʻokina, type ʻ (U+02BB).",)
+    return (message("roster.okina", name=name),)
 
 
 def _too_long(cells: Sequence[str], table: Table) -> int:
@@ -109,10 +105,10 @@ def _too_long(cells: Sequence[str], table: Table) -> int:
     return 0
 
 
-def _entry(reading: Reading, choice: Choice, notes: Sequence[str]) -> Entry:
+def _entry(reading: Reading, choice: Choice, notes: Sequence[Message]) -> Entry:
     hand = choice.hand or reading.hand
     goes_by = choice.literal and reading.goes_by and reading.goes_by != choice.literal
-    extra = [f"“{reading.goes_by}” was passed over for “{choice.literal}”."] if goes_by else []
+    extra = [message("roster.passed_over", name=reading.goes_by, other=choice.literal)] if goes_by else []
     return Entry(reading, replace(choice, hand=hand), notes=(*reading.notes, *notes, *extra))
 
 
@@ -131,10 +127,10 @@ def _stands_alone(row: Row, filled: Sequence[str], table: Table) -> bool:
 def _read_columns(cells: Sequence[str], table: Table) -> Entry:
     """Read the cells of a table row, each by the role of its column."""
     by_role: dict[Role, list[tuple[int, str]]] = {}
-    notes: list[str] = []
+    notes: list[Message] = []
     for at, cell in enumerate(cells):
         if is_sheet_sign(cell):
-            notes.append(f"Left out: “{cell[:20]}”, a spreadsheet’s formula or error; type the value itself.")
+            notes.append(message("roster.sheet_sign", cell=cell[:20]))
         elif cell:
             by_role.setdefault(table.roles[at] if at < len(table.roles) else Role.OTHER, []).append(
                 (at, cell)
@@ -145,12 +141,9 @@ def _read_columns(cells: Sequence[str], table: Table) -> Entry:
     if goes_by := read_goes_by(texts.get(Role.GOES_BY, ""), notes):
         reading = replace(reading, goes_by=goes_by)
     if table.header is None and Role.FAMILY in texts and Role.GIVEN in texts:
-        notes.append(
-            f"No header row says which column is which; read “{reading.given}” as given name and "
-            f"“{reading.family}” as family name."
-        )
+        notes.append(message("roster.no_header", given=reading.given, family=reading.family))
     if Role.MIDDLE in texts:
-        notes.append(f"Left out: the middle name “{texts[Role.MIDDLE]}”.")
+        notes.append(message("roster.middle", name=texts[Role.MIDDLE]))
     if Role.OTHER in by_role:
         notes.append(_left_out_columns([at for at, _ in by_role[Role.OTHER]], table))
     return _entry(reading, choice, notes)
@@ -168,7 +161,7 @@ def _title(found: Sequence[tuple[int, str]], table: Table) -> str:
     return table.titles[found[0][0]] if found and found[0][0] < len(table.titles) else ""
 
 
-def _read_parts(texts: dict[Role, str], title: str, notes: list[str]) -> Reading:
+def _read_parts(texts: dict[Role, str], title: str, notes: list[Message]) -> Reading:
     """Read given and family name from their columns, or else from a column of whole names with this title."""
     whole = texts.get(Role.FULL, "")
     if Role.GIVEN not in texts and Role.FAMILY not in texts:
@@ -176,7 +169,7 @@ def _read_parts(texts: dict[Role, str], title: str, notes: list[str]) -> Reading
     given, beside = take_beside(texts.get(Role.GIVEN) or _without(whole, texts[Role.FAMILY]))
     family, after = take_beside(texts.get(Role.FAMILY) or _without(whole, texts[Role.GIVEN]))
     if whole and not set(_words(whole)) <= set(_words(f"{given} {family}")):
-        notes.append(f"Left out: “{whole[:60]}”, beside the columns of its parts.")
+        notes.append(message("roster.whole_name", words=whole[:60]))
     return Reading(
         trim(given),
         trim(family),
@@ -208,7 +201,7 @@ def _comma_behind_family(whole: str, title: str) -> str:
 
 
 def _read_choice(
-    texts: dict[Role, str], by_role: dict[Role, list[tuple[int, str]]], table: Table, notes: list[str]
+    texts: dict[Role, str], by_role: dict[Role, list[tuple[int, str]]], table: Table, notes: list[Message]
 ) -> Choice:
     part, literal = read_practise(texts.get(Role.PRACTISE, ""), notes)
     title = _title(by_role.get(Role.LINE_HEIGHT, ()), table)
@@ -223,42 +216,42 @@ def _read_choice(
     )
 
 
-def _left_out_columns(columns: Sequence[int], table: Table) -> str:
+def _left_out_columns(columns: Sequence[int], table: Table) -> Message:
     """Name the columns that are not about the name, without repeating what they hold."""
-    titles = [
-        f"“{table.titles[at]}”" if at < len(table.titles) and table.titles[at] else str(at + 1)
+    titles = tuple(
+        message("roster.column", title=table.titles[at]) if at < len(table.titles) and table.titles[at] else at + 1
         for at in columns
-    ]
-    return f"Left out: column{'s' * (len(titles) > 1)} {', '.join(titles)}."
+    )
+    return message("roster.columns", count=len(titles), columns=titles)
 
 
-def _mended(entry: Entry, notes: list[str]) -> tuple[Reading, str]:
+def _mended(entry: Entry, notes: list[Message]) -> tuple[Reading, str]:
     """Mend each part by itself, and report what changed in one note."""
     before = (entry.reading.given, entry.reading.family, entry.reading.goes_by, entry.choice.literal)
     after = tuple(mend_case(name, family=at == 1) if name else "" for at, name in enumerate(before))
     changed = [(old, new) for old, new in zip(before, after, strict=True) if old != new]
     if changed:
         old, new = (" ".join(pair) for pair in zip(*changed, strict=True))
-        notes.append(f"“{old}” was typed all in one case; it is written “{new}” here.")
+        notes.append(message("roster.case", typed=old, written=new))
     given, family, goes_by, literal = after
     return replace(entry.reading, given=given, family=family, goes_by=goes_by), literal
 
 
-def _chosen(reading: Reading, part: NamePart, notes: list[str]) -> str:
+def _chosen(reading: Reading, part: NamePart, notes: list[Message]) -> str:
     """Choose the name to practise; where that part is missing, the other one, with a note."""
     given = reading.goes_by or reading.given
     if part is NamePart.BOTH:
         return f"{given} {reading.family}".strip()
     wanted, other = (given, reading.family) if part is NamePart.GIVEN else (reading.family, given)
     if other and not wanted:
-        notes.append(f"No {part.value} name stands here, so “{other}” is the name to practise.")
+        notes.append(message(f"roster.no_{part.value}", other=other))
     return wanted or other
 
 
-def _no_letter_reason(text: str) -> str:
+def _no_letter_reason(text: str) -> Message:
     categories = {unicodedata2.category(char)[0] for char in text if not char.isspace()}
     if categories == {"M"}:
-        return "It has only accents and no letter to carry them."
+        return message("roster.only_accents")
     if "N" in categories and categories <= {"N", "P", "S"}:
-        return "It has only numbers and no name."
-    return "It has no letter in it, so no name can be read."
+        return message("roster.only_numbers")
+    return message("roster.no_letter")

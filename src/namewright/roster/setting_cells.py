@@ -1,6 +1,6 @@
 """A child's own settings, read from the cells of optional columns.
 
-A cell that cannot be read leaves the class default in place and gives a sentence that says so.
+A cell that cannot be read leaves the class default in place and gives a note that says so.
 Lengths are millimetres.
 """
 
@@ -11,12 +11,13 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import TypeVar
 
+from namewright.message import Field, Message, message
 from namewright.names.clusters import is_letter
 from namewright.roster.beside import trim
 from namewright.roster.headers import asked_hand
 from namewright.roster.vocabulary import HANDS, NO, NOTHING, PARTS, SUPPORTS, YES, fold
 from namewright.settings import Hand, NamePart, Support
-from namewright.units import number, parse_length_mm
+from namewright.units import parse_length_mm
 
 _T = TypeVar("_T")
 LEAST_LINE_MM = 4.0
@@ -41,22 +42,22 @@ class Choice:
     beats: str = ""
 
 
-def read_support(cell: str, notes: list[str]) -> Support | None:
+def read_support(cell: str, notes: list[Message]) -> Support | None:
     """Read a level of support, in English or Spanish."""
-    return _look_up(cell, SUPPORTS, "a level of support", "full, partial, light or independent", notes)
+    return _look_up(cell, SUPPORTS, "roster.no_support", tuple(Support), notes)
 
 
-def read_hand(cell: str, header: str, notes: list[str]) -> Hand | None:
+def read_hand(cell: str, header: str, notes: list[Message]) -> Hand | None:
     """Read a writing hand, in English or Spanish; yes or no under a header such as ``Left-handed?``."""
     asked = asked_hand(header)
     if asked and fold(cell) in YES:
         return asked
     if asked and fold(cell) in NO:
         return Hand.RIGHT if asked is Hand.LEFT else Hand.LEFT
-    return _look_up(cell, HANDS, "a writing hand", "left or right", notes)
+    return _look_up(cell, HANDS, "roster.no_hand", tuple(Hand), notes)
 
 
-def read_line_height(cell: str, header: str, notes: list[str]) -> float | None:
+def read_line_height(cell: str, header: str, notes: list[Message]) -> float | None:
     """Read a line height in mm; a bare number takes the unit its header names, else millimetres."""
     if not cell or fold(cell) in NOTHING:
         return None
@@ -68,34 +69,33 @@ def read_line_height(cell: str, header: str, notes: list[str]) -> float | None:
         height = 0.0
     if LEAST_LINE_MM <= height <= MOST_LINE_MM:
         return height
-    notes.append(
-        f"“{cell[:40]}” is not a line height from {number(LEAST_LINE_MM)} to {number(MOST_LINE_MM)} mm; "
-        "the class default is used."
-    )
+    notes.append(message("roster.no_line_height", cell=cell[:40], least=LEAST_LINE_MM, most=MOST_LINE_MM))
     return None
 
 
-def read_practise(cell: str, notes: list[str]) -> tuple[NamePart | None, str]:
+def read_practise(cell: str, notes: list[Message]) -> tuple[NamePart | None, str]:
     """Read a cell that says what to practise: a part of the name, or a literal name."""
     part = PARTS.get(fold(cell))
     return (part, "") if part else (None, read_goes_by(cell, notes))
 
 
-def read_goes_by(cell: str, notes: list[str]) -> str:
+def read_goes_by(cell: str, notes: list[Message]) -> str:
     """Read the name a child goes by; empty where the cell says there is none."""
     if not cell or fold(cell) in NOTHING:
         return ""
     name = trim(cell)
     if name and any(map(is_letter, name)) and not any(char.isdigit() for char in name):
         return name
-    notes.append(f"“{cell[:40]}” is not a name to practise; the class default is used.")
+    notes.append(message("roster.no_practise", cell=cell[:40]))
     return ""
 
 
-def _look_up(cell: str, words: Mapping[str, _T], what: str, known: str, notes: list[str]) -> _T | None:
+def _look_up(
+    cell: str, words: Mapping[str, _T], key: str, known: tuple[Field, ...], notes: list[Message]
+) -> _T | None:
     folded = fold(cell)
     if not folded or (folded in NOTHING and folded not in words):
         return None
     if folded not in words:
-        notes.append(f"“{cell[:40]}” is not {what} ({known}); the class default is used.")
+        notes.append(message(key, cell=cell[:40], known=known))
     return words.get(folded)

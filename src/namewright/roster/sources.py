@@ -1,4 +1,4 @@
-"""Files into text: encodings, spreadsheets, and everything that is no roster, refused in one sentence.
+"""Files into text: encodings, spreadsheets, and everything that is no roster, refused with what to do instead.
 
 A file is judged by its content and not by its name. A spreadsheet becomes tab-separated text whose line
 numbers are its row numbers, so that pasted and loaded rosters are read by the same code.
@@ -10,6 +10,7 @@ from __future__ import annotations
 import codecs
 from pathlib import Path
 
+from namewright.message import Message, message
 from namewright.roster.children import RosterError
 
 MOST_BYTES = 20_000_000
@@ -24,19 +25,19 @@ _BOMS = (
 _ZIP = b"PK\x03\x04"
 _OLE = bytes.fromhex("d0cf11e0a1b11ae1")
 _FOREIGN = {
-    b"%PDF": "a PDF",
-    b"{\\rtf": "a rich-text document",
-    b"\x89PNG": "a picture",
-    b"\xff\xd8\xff": "a picture",
-    b"GIF8": "a picture",
-    b"\x1f\x8b": "a packed file",
-    b"7z\xbc\xaf": "a packed file",
-    b"<html": "a web page",
-    b"<!DOC": "a web page",
-    b"<?xml": "an XML file",
+    b"%PDF": "roster.pdf",
+    b"{\\rtf": "roster.rich_text",
+    b"\x89PNG": "roster.picture",
+    b"\xff\xd8\xff": "roster.picture",
+    b"GIF8": "roster.picture",
+    b"\x1f\x8b": "roster.packed",
+    b"7z\xbc\xaf": "roster.packed",
+    b"<html": "roster.web_page",
+    b"<!DOC": "roster.web_page",
+    b"<?xml": "roster.xml",
 }
-"""How the files begin that are most often taken for a list of names."""
-_AS_TEXT = "save the list as plain text, .csv or .xlsx and try again."
+"""How the files begin that are most often taken for a list of names, and what is said of each."""
+_MEGABYTES = MOST_BYTES // 1_000_000
 
 
 def read_bytes(path: Path) -> bytes:
@@ -47,53 +48,51 @@ def read_bytes(path: Path) -> bytes:
             with path.open("rb") as file:
                 return file.read(MOST_BYTES + 1)
     except FileNotFoundError:
-        raise RosterError(f"There is no file {path.name} there; check its name and its folder.") from None
+        raise RosterError("roster.no_file", file=path.name) from None
     except PermissionError:
-        raise RosterError(
-            f"{path.name} may not be read by you; ask for leave to read it, or copy it."
-        ) from None
+        raise RosterError("roster.not_allowed", file=path.name) from None
     except (OSError, ValueError):
-        raise RosterError(f"{path.name!r} could not be read; check the file and its name.") from None
-    raise RosterError(wrong)
+        raise RosterError("roster.unreadable", file=path.name) from None
+    raise RosterError(wrong, file=path.name or str(path))
 
 
 def _wrong_kind(path: Path) -> str:
-    """Say what is wrong with a path that leads to something other than an ordinary file."""
+    """Return the key of what is wrong with a path that leads to something other than an ordinary file."""
     if path.is_dir():
-        return f"{path.name or path} is a folder; give the file with the names in it."
+        return "roster.folder"
     if path.exists() and not path.is_file():
-        return f"{path.name} is not an ordinary file; {_AS_TEXT}"
+        return "roster.no_ordinary_file"
     return ""
 
 
-def decode(data: bytes, source: str) -> tuple[str, tuple[str, ...]]:
+def decode(data: bytes, source: Message | str) -> tuple[str, tuple[Message, ...]]:
     """Turn the bytes of a file into text, with notes about the file as a whole.
 
     UTF-8, UTF-16 and UTF-32 by their mark, plain UTF-8, then Windows-1252 with a note. Raises RosterError.
     """
     if len(data) > MOST_BYTES:
-        raise RosterError(f"{source} is larger than 20 MB; cut it down to one class.")
+        raise RosterError("roster.file_large", source=source, megabytes=_MEGABYTES)
     if data.startswith(_ZIP):
         from namewright.roster.workbook import workbook_text
 
         return workbook_text(data, source)
     if data.startswith(_OLE):
-        raise RosterError(_old_office(data, source))
-    for opening, what in _FOREIGN.items():
+        raise RosterError(_old_office(data), source=source)
+    for opening, key in _FOREIGN.items():
         if data.lstrip()[:16].lower().startswith(opening.lower()):
-            raise RosterError(f"{source} is {what}, not a list of names; {_AS_TEXT}")
+            raise RosterError(key, source=source)
     return _decode_text(data, source)
 
 
-def _decode_text(data: bytes, source: str) -> tuple[str, tuple[str, ...]]:
+def _decode_text(data: bytes, source: Message | str) -> tuple[str, tuple[Message, ...]]:
     for mark, encoding in _BOMS:
         if data.startswith(mark):
             try:
                 return data.decode(encoding), ()
             except UnicodeDecodeError:
-                raise RosterError(f"{source} is broken text ({encoding}); {_AS_TEXT}") from None
+                raise RosterError("roster.broken_text", source=source, encoding=encoding) from None
     if b"\0" in data:
-        raise RosterError(f"{source} is not a text file; {_AS_TEXT}")
+        raise RosterError("roster.no_text", source=source)
     try:
         return data.decode("utf-8"), ()
     except UnicodeDecodeError:
@@ -101,14 +100,12 @@ def _decode_text(data: bytes, source: str) -> tuple[str, tuple[str, ...]]:
     try:
         text = data.decode("cp1252")
     except UnicodeDecodeError:
-        raise RosterError(f"{source} is in an unknown encoding; save it as UTF-8 and try again.") from None
-    return text, (
-        f"{source} is not UTF-8 and was read as Windows-1252; check the accents, or save it as UTF-8.",
-    )
+        raise RosterError("roster.unknown_encoding", source=source) from None
+    return text, (message("roster.guessed_encoding", source=source),)
 
 
-def _old_office(data: bytes, source: str) -> str:
-    """Say what an OLE file is: either an encrypted .xlsx or a file of an old office program."""
+def _old_office(data: bytes) -> str:
+    """Return the key for what an OLE file is: either an encrypted .xlsx or a file of an old office program."""
     if "EncryptedPackage".encode("utf-16-le") in data:
-        return f"{source} is locked with a password; save it without one and try again."
-    return f"{source} is an old office file (such as .xls); save it as .xlsx or .csv and try again."
+        return "roster.locked"
+    return "roster.old_office"

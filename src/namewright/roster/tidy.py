@@ -12,6 +12,8 @@ from dataclasses import dataclass
 
 import unicodedata2
 
+from namewright.message import Message, message
+
 _WIDE = {code: code - 0xFEE0 for code in range(0xFF01, 0xFF5F)}
 _SPACES = dict.fromkeys(
     map(
@@ -29,10 +31,10 @@ _NAMED = 5
 
 @dataclass(frozen=True, slots=True)
 class Tidied:
-    """Clean text, and a sentence for each kind of change that a reader could miss."""
+    """Clean text, and a note for each kind of change that a reader could miss."""
 
     text: str
-    notes: tuple[str, ...] = ()
+    notes: tuple[Message, ...] = ()
 
 
 def tidy(text: str) -> Tidied:
@@ -45,24 +47,25 @@ def scrub(line: str) -> Tidied:
     """Clean the characters of one line and keep its tabs, which may be columns; the result is NFC."""
     if line.isascii() and line.replace("\t", "").isprintable():
         return Tidied(line)
-    notes: list[str] = []
+    notes: list[Message] = []
     spaced = line.removeprefix("\ufeff").translate(_SPACES)
     kept = _without_invisible(spaced, notes)
     narrow = kept.translate(_WIDE)
     if narrow != kept:
-        notes.append("Full-width letters were read as ordinary letters.")
+        notes.append(message("roster.full_width"))
     return Tidied(unicodedata2.normalize("NFC", narrow), tuple(notes))
 
 
-def _without_invisible(text: str, notes: list[str]) -> str:
+def _without_invisible(text: str, notes: list[Message]) -> str:
     """Take out what has no shape of its own, and say which characters these were."""
     gone = [char for char in text if _is_invisible(char)]
     if not gone:
         return text
     kinds = list(dict.fromkeys(gone))
-    named = ", ".join(_spell(char) for char in kinds[:_NAMED])
-    more = f" and {len(kinds) - _NAMED} more kinds" if len(kinds) > _NAMED else ""
-    notes.append(f"Invisible characters were taken out: {named}{more}.")
+    named = tuple(map(_spell, kinds[:_NAMED]))
+    more = len(kinds) - len(named)
+    notes.append(message("roster.invisible_more", named=named, count=more) if more
+                 else message("roster.invisible", named=named))
     removed = frozenset(kinds)
     return "".join(char for char in text if char not in removed)
 
@@ -75,5 +78,4 @@ def _is_invisible(char: str) -> bool:
 
 def _spell(char: str) -> str:
     """Write a character that cannot be seen, such as ``U+200B zero width space``."""
-    name = unicodedata2.name(char, "control character").lower()
-    return f"U+{ord(char):04X} {name}"
+    return f"U+{ord(char):04X} {unicodedata2.name(char, '').lower()}".strip()

@@ -14,6 +14,7 @@ import warnings
 import zipfile
 from typing import Any
 
+from namewright.message import Message, message
 from namewright.roster.children import RosterError
 from namewright.roster.headers import header_roles
 from namewright.roster.sources import MOST_BYTES, MOST_LINES
@@ -26,10 +27,9 @@ _DOCTYPES = tuple("<!DOCTYPE".encode(code) for code in ("ascii", "utf-16-le", "u
 _UNFINISHED = re.compile(rb"</f>\s*(?:<v\s*/>|<v></v>)?\s*</c>")
 """A formula without the value it gave: a program wrote the file and no spreadsheet has opened it since."""
 _HEADER_WITHIN = 10
-_RESAVE = "open it in your spreadsheet program, save the names as .csv and try again."
 
 
-def workbook_text(data: bytes, source: str) -> tuple[str, tuple[str, ...]]:
+def workbook_text(data: bytes, source: Message | str) -> tuple[str, tuple[Message, ...]]:
     """Return the sheet that looks most like a class list, one line a row, and notes about the rest of the file.
 
     Raises RosterError for a file that is broken, locked, too large unpacked, or no spreadsheet.
@@ -43,10 +43,10 @@ def workbook_text(data: bytes, source: str) -> tuple[str, tuple[str, ...]]:
     except RosterError:
         raise
     except Exception as error:  # A damaged file makes the reader fail in any way it likes
-        raise RosterError(f"{source} could not be read as a spreadsheet; {_RESAVE}") from error
+        raise RosterError("roster.no_sheet", source=source) from error
 
 
-def _inspect(data: bytes, source: str) -> tuple[str, ...]:
+def _inspect(data: bytes, source: Message | str) -> tuple[Message, ...]:
     """Refuse what would be dangerous to open; return a note where a formula was never worked out."""
     unfinished = False
     try:
@@ -54,27 +54,25 @@ def _inspect(data: bytes, source: str) -> tuple[str, ...]:
             parts = archive.infolist()
             _check_sizes(parts, source)
             if any(part.flag_bits & 1 for part in parts):
-                raise RosterError(f"{source} is locked with a password; save it without one and try again.")
+                raise RosterError("roster.locked", source=source)
             if "[Content_Types].xml" not in archive.namelist() or not any(
                 part.filename.startswith("xl/") for part in parts
             ):
-                raise RosterError(f"{source} is a zip file but no .xlsx spreadsheet; {_RESAVE}")
+                raise RosterError("roster.zip", source=source)
             for part in parts:
                 content = archive.read(part)
                 if not part.filename.startswith("xl/media/") and any(mark in content for mark in _DOCTYPES):
-                    raise RosterError(
-                        f"{source} holds a document type, which a spreadsheet never needs; {_RESAVE}"
-                    )
+                    raise RosterError("roster.doctype", source=source)
                 sheet = part.filename.startswith("xl/worksheets/")
                 unfinished = unfinished or (sheet and _UNFINISHED.search(content) is not None)
     except RosterError:
         raise
     except Exception as error:  # Zipfile and zlib fail in many ways on damaged bytes
-        raise RosterError(f"{source} is a damaged spreadsheet; {_RESAVE}") from error
-    return (f"{source} has formulas that were never worked out, and these cells are empty; {_RESAVE}",) * unfinished
+        raise RosterError("roster.damaged", source=source) from error
+    return (message("roster.unfinished", source=source),) * unfinished
 
 
-def _check_sizes(parts: list[zipfile.ZipInfo], source: str) -> None:
+def _check_sizes(parts: list[zipfile.ZipInfo], source: Message | str) -> None:
     unpacked = sum(part.file_size for part in parts)
     packed = max(1, sum(part.compress_size for part in parts))
     if (
@@ -82,12 +80,10 @@ def _check_sizes(parts: list[zipfile.ZipInfo], source: str) -> None:
         or unpacked > MOST_UNPACKED
         or (unpacked > _RATIO_FROM and unpacked / packed > _MOST_RATIO)
     ):
-        raise RosterError(
-            f"{source} unpacks to far more than a class list needs and was not opened; {_RESAVE}"
-        )
+        raise RosterError("roster.unpacks", source=source)
 
 
-def _best_sheet(data: bytes, source: str) -> tuple[str, tuple[str, ...]]:
+def _best_sheet(data: bytes, source: Message | str) -> tuple[str, tuple[Message, ...]]:
     """Return the first sheet with a header row, or else the first that is filled; sheets in sight come first."""
     import openpyxl
 
@@ -105,13 +101,13 @@ def _best_sheet(data: bytes, source: str) -> tuple[str, tuple[str, ...]]:
     finally:
         book.close()
     if best is None:
-        raise RosterError(f"{source} has no filled sheet; write one child’s name in each row.")
-    others = ", ".join(name for name in names if name != best[0])
-    note = f"Only the sheet “{best[0]}” of {source} was read; left out: {others}."
+        raise RosterError("roster.empty_sheets", source=source)
+    others = tuple(name for name in names if name != best[0])
+    note = message("roster.one_sheet", sheet=best[0], source=source, others=others)
     return "\n".join(best[1]), (note,) if others else ()
 
 
-def _sheet_rows(sheet: Any, source: str) -> list[str]:
+def _sheet_rows(sheet: Any, source: Message | str) -> list[str]:
     """Return the rows as lines of text, blank ones kept but for those at the end."""
     sheet.reset_dimensions()
     rows: list[str] = []
@@ -120,9 +116,7 @@ def _sheet_rows(sheet: Any, source: str) -> list[str]:
         line = "\t".join(_cell_text(value) for value in row).rstrip()
         size += len(line)
         if line and (number > MOST_LINES or size > MOST_BYTES):
-            raise RosterError(
-                f"{source} has more rows or text than a class list needs; cut it down to one class."
-            )
+            raise RosterError("roster.many_rows", source=source)
         if number <= MOST_LINES:
             rows.append(line)
             filled = number if line else filled

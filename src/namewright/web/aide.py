@@ -13,6 +13,7 @@ from werkzeug.wrappers import Response as BaseResponse
 
 from namewright.letters.alphabet import MissingLetters
 from namewright.lines.fit import DoesNotFit
+from namewright.message import message
 from namewright.output.pdf import write_pdf
 from namewright.pages.name_card import CardSettings, CardSize
 from namewright.pages.page import Page
@@ -105,7 +106,7 @@ def _size(word: str) -> CardSize | None:
 def _typed(typed: str) -> tuple[str, int] | BaseResponse:
     """Make a card, or a sheet, for a name that is not in the class."""
     try:
-        child, settings = read_roster(typed, "the name", NamePart.BOTH).children[0], class_settings()
+        child, settings = read_roster(typed, message("roster.name"), NamePart.BOTH).children[0], class_settings()
         with desk().lock:
             made = _pages_of(desk().press, child, settings)
         return pdf_answer(pdf_of(made, settings.get("language", "en")))

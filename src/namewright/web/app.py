@@ -67,7 +67,7 @@ def _shell() -> dict[str, Any]:
     notices = desk().told(request.args.get("told", ""))
     names = {one: tongue.words(one)["name"] for one in tongue.tongues()}
     return {"notices": notices, "t": said, "tongue": spoken, "tongues": names,
-            "told": lambda english: tongue.reason(request, english)}
+            "told": lambda what: tongue.reason(request, what)}
 
 
 def _say_errors(app: Flask) -> None:

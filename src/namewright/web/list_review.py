@@ -6,7 +6,6 @@ changes nothing that is kept. A list that another window changed meanwhile is no
 
 from __future__ import annotations
 
-import re
 from collections import Counter
 from collections.abc import Mapping
 from dataclasses import dataclass
@@ -17,7 +16,7 @@ from werkzeug.wrappers import Response
 
 from namewright.classbook import ClassbookError, RosterUpdate
 from namewright.letters.alphabet import MissingLetters
-from namewright.message import Field
+from namewright.message import Field, Message, message
 from namewright.roster.children import LineReport, Outcome, RosterError
 from namewright.roster.parsing import read_roster
 from namewright.roster.sources import decode
@@ -31,18 +30,17 @@ pages = Blueprint("roster", __name__)
 MOST_LINES = 400
 _MENDED = 0.6
 _FEW = 2  # notes alike that still stand on their own lines
-_UNUSED = re.compile(r"Left out: columns? (.+)\.")
-_COLUMN = re.compile(r"“[^”]*”|(?<= )\d+(?=[,.])")
+_UNUSED = "roster.columns"
 
 
 @dataclass(frozen=True, slots=True)
 class Reading:
-    """A list as it was read: a report a line, and a sentence where it could not be read as a class."""
+    """A list as it was read: a report a line, and what is wrong where it could not be read as a class."""
 
     text: str
     lines: tuple[LineReport, ...] = ()
-    notes: tuple[str, ...] = ()
-    problem: str = ""
+    notes: tuple[Message, ...] = ()
+    problem: Message | None = None
 
     @property
     def children(self) -> int:
@@ -55,38 +53,40 @@ class Reading:
         return sum(bool(self.notes_of(report)) or report.outcome is Outcome.LEFT_OUT for report in self.lines)
 
     @property
-    def columns(self) -> tuple[str, ...]:
+    def columns(self) -> Message | None:
         """Return the columns that are not used, where lines with a note about one are many: said once for all."""
-        found = [_COLUMN.findall(note) for report in self.lines for note in report.notes if _UNUSED.fullmatch(note)]
-        return tuple(dict.fromkeys(column for some in found for column in some)) if len(found) > _FEW else ()
+        found = [note["columns"] for report in self.lines for note in report.notes if note.key == _UNUSED]
+        columns = tuple(dict.fromkeys(column for some in found if isinstance(some, tuple) for column in some))
+        return message("web.list.columns", columns=columns) if len(found) > _FEW else None
 
     @property
-    def common(self) -> list[tuple[str, int]]:
+    def common(self) -> list[tuple[Message, int]]:
         """Return other notes that most lines share, with how many."""
         counts = Counter(note for report in self.lines for note in report.notes if not self._said_once(note))
         return [(note, count) for note, count in counts.items() if count > max(_FEW, self.children / 2)]
 
-    def _said_once(self, note: str) -> bool:
-        return bool(self.columns and _UNUSED.fullmatch(note))
+    def _said_once(self, note: Message) -> bool:
+        return bool(self.columns) and note.key == _UNUSED
 
-    def notes_of(self, report: LineReport) -> list[str]:
+    def notes_of(self, report: LineReport) -> list[Message | str]:
         """Return the notes of one line that are not said of most, and what stands in the way of a page."""
         shared = {note for note, _ in self.common}
         notes = [note for note in report.notes if note not in shared and not self._said_once(note)]
         missing = desk().press.alphabet.missing(report.child.practice) if report.child else ()
-        return [*notes, *([sentence(MissingLetters(missing)), _said("list.goes_by")] if missing else [])]
+        in_the_way: list[Message | str] = [sentence(MissingLetters(missing)), message("web.list.goes_by")]
+        return [*notes, *(in_the_way if missing else ())]
 
 
-def read(text: str, part: NamePart, notes: tuple[str, ...] = ()) -> Reading:
+def read(text: str, part: NamePart, notes: tuple[Message, ...] = ()) -> Reading:
     """Read a list for the screen; what cannot be read is said, never raised."""
     if not text.strip():
-        return Reading(text, problem=_said("list.empty"))
+        return Reading(text, problem=message("web.list.empty"))
     if len(text.splitlines()) > MOST_LINES:
-        return Reading(text, problem=_said("list.too_many", lines=len(text.splitlines()), most=MOST_LINES))
+        return Reading(text, problem=message("web.list.too_many", lines=len(text.splitlines()), most=MOST_LINES))
     try:
-        roster = read_roster(text, "the list", part)
+        roster = read_roster(text, message("roster.list"), part)
     except RosterError as error:
-        return Reading(text, error.lines, notes, reason(request, error))
+        return Reading(text, error.lines, notes, error.message)
     return Reading(text, roster.lines, (*notes, *roster.notes))
 
 
@@ -130,17 +130,17 @@ def read_again() -> str | tuple[str, int]:
     return (page, 422) if reading.problem else page
 
 
-def _sent() -> tuple[str, tuple[str, ...], str]:
+def _sent() -> tuple[str, tuple[Message, ...], Message | None]:
     """Return the text that was sent: a file, the pasted text, or the lines; with notes, and what is wrong with it."""
     file = request.files.get("file")
     if file is not None and file.filename:
         try:
-            return (*decode(file.read(), "the file"), "")
+            return (*decode(file.read(), message("roster.file")), None)
         except RosterError as error:
-            return "", (), reason(request, error)
+            return "", (), error.message
     if "line" in request.form:
-        return "\n".join(request.form.getlist("line")).rstrip("\n"), (), ""
-    return request.form.get("text", "").replace("\r\n", "\n"), (), ""
+        return "\n".join(request.form.getlist("line")).rstrip("\n"), (), None
+    return request.form.get("text", "").replace("\r\n", "\n"), (), None
 
 
 def _based() -> int:

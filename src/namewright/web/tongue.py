@@ -11,7 +11,7 @@ from functools import cache
 
 from flask import Request
 
-from namewright.message import Field
+from namewright.message import Field, Message, Problem
 from namewright.web.said import in_tongue
 from namewright.wording import FIRST, languages, wording
 
@@ -44,6 +44,8 @@ def say(tongue: str, key: str, **fields: Field) -> str:
     return wording(tongue).say(f"web.{key}", **fields)
 
 
-def reason(asked: Request, error: Exception | str) -> str:
+def reason(asked: Request, error: Message | Exception | str) -> str:
     """Return what the engine says, in the language of a request where there are words for it."""
+    if isinstance(error, Message | Problem):
+        return wording(tongue_of(asked)).sentence(error.message if isinstance(error, Problem) else error)
     return in_tongue(str(error), tongue_of(asked))

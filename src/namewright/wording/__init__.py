@@ -70,16 +70,18 @@ class Wording:
         """Return a message, or the template of a key with these fields, in words. Raises KeyError for no such key.
 
         A template that has a plural is chosen by the field ``count``. In a template, ``{names:or}`` joins a list by
-        "or" instead of "and", ``{names:,}`` by commas alone, and ``{height:.1}`` rounds to that many decimals.
+        "or" instead of "and", ``{names:,}`` by commas alone, ``{told: }`` sets sentences one after another, and
+        ``{height:.1}`` rounds to that many decimals.
         """
         key, inside = (told.key, dict(told.fields)) if isinstance(told, Message) else (told, fields)
         template = self.templates[self._form(key, inside.get("count"))]
         return _fill(template, inside, self) if inside else template.replace("{{", "{").replace("}}", "}")
 
     def sentence(self, told: Message | str, /, **fields: Field) -> str:
-        """Return the same as a sentence: a capital at its beginning and a full stop at its end."""
+        """Return the same as a sentence: a full stop at its end, a capital at its beginning unless that was typed."""
         words = self.say(told, **fields)
-        return words[:1].upper() + words[1:] + ("" if words.endswith((".", "!", "?", "…")) else ".")
+        opening = words[:1] if self._opens_as_typed(told, fields) else words[:1].upper()
+        return opening + words[1:] + ("" if words.endswith((".", "!", "?", "…")) else ".")
 
     def has(self, key: str) -> bool:
         """Say whether there are words for a key."""
@@ -96,6 +98,15 @@ class Wording:
         return MappingProxyType({re.sub(r"\.one$", "_one", re.sub(r"\.other$", "", key)): text
                                  for key, text in inside.items()})
 
+    def _opens_as_typed(self, told: Message | str, fields: Mapping[str, Field]) -> bool:
+        """Say whether the first words are a field that somebody typed, such as the name of a file."""
+        key, inside = (told.key, dict(told.fields)) if isinstance(told, Message) else (told, fields)
+        before, first, *_ = next(iter(string.Formatter().parse(self.templates[self._form(key, inside.get("count"))])))
+        value = inside.get(first) if first and not before else None
+        if isinstance(value, Message):
+            return self._opens_as_typed(value, {})
+        return isinstance(value, str) and not isinstance(value, StrEnum)
+
     def _form(self, key: str, count: Field | None) -> str:
         if f"{key}.other" not in self.templates:
             return key
@@ -105,6 +116,8 @@ class Wording:
         if isinstance(value, Message):
             return self.say(value)
         if isinstance(value, tuple):
+            if how == " ":
+                return " ".join(self.sentence(each) if isinstance(each, Message) else str(each) for each in value)
             parts = [self._worded(each, "") for each in value]
             return self.grammar.comma.join(parts) if how == "," else self.grammar.joined(parts, either=how == "or")
         if isinstance(value, StrEnum):
