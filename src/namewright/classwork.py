@@ -6,7 +6,7 @@ page cannot be made is set down with the reason, and all others are still made. 
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, field, replace
 from typing import TypeVar
 
@@ -14,18 +14,16 @@ from namewright.letters.alphabet import MissingLetters, upright
 from namewright.letters.choice import LetterChoice, read_choice
 from namewright.lines.fit import DoesNotFit
 from namewright.lines.ruling import GREATEST_MIDLINE, LEAST_MIDLINE, Ruling
-from namewright.message import together
+from namewright.message import Message, message, together
 from namewright.pages.page import Page, PageError
-from namewright.pages.plan.sentences import joined
-from namewright.pages.press import Press, captions
+from namewright.pages.press import Press
 from namewright.pages.sheet import SheetSettings, practice_pages
 from namewright.pages.summary import Entry, drawable, summary_pages
 from namewright.pages.tile_sheet import Strip, TileSettings, across, strips, tile_pages, tile_ruling
 from namewright.practice.difficulty import Band
 from namewright.practice.ordering import Placed
 from namewright.roster.children import Child, LineReport, Outcome, Roster
-from namewright.units import number
-from namewright.wording import wording
+from namewright.wording import Wording, wording
 
 Made = TypeVar("Made")
 FONT_TOO_LARGE = "the font’s letters reach out of the page; choose a smaller line height or a larger paper"
@@ -127,73 +125,65 @@ def left_out(roster: Roster) -> Sequence[LineReport]:
 
 
 def _entries(work: Work, roster: Roster, settings: SheetSettings) -> Iterator[Entry]:
-    words = captions(settings.language)
-    counted = words["summary.made"].format(made=len(work.made), all=len(roster.children))
-    everyone = words["summary.everyone"].format(", ".join(_settings_said(settings, words).values()))
-    yield Entry(words["summary.title"], (counted, everyone, words["summary.rule_advice"],
-                                         words["summary.letters_advice"],
-                                         *_font_said(work.press, settings, words)), title=True)
+    words = wording(settings.language)
+    counted = words.say("page.summary.made", made=len(work.made), all=len(roster.children))
+    everyone = words.say("page.summary.everyone", settings=_settings_told(settings))
+    yield Entry(words.say("page.summary.title"), (counted, everyone, words.say("page.summary.rule_advice"),
+                                               words.say("page.summary.letters_advice"),
+                                               *_font_said(work.press, settings, words)), title=True)
     for place, one in enumerate(work.made, 1):
-        sentence = f"{why(one, settings.language)} {_details(own(one.child, settings), settings, words)}".strip()
+        sentence = words.text(why(one), *_details(own(one.child, settings), settings))
         yield Entry(drawable(work.press, f"{place}. {one.child.label}"), (drawable(work.press, sentence),), beside=True)
-    for heading, lines in (("not_made", _not_made(work, words)), ("left_out", _left_out(roster, settings.language))):
+    for heading, lines in (("not_made", _not_made(work, words)), ("left_out", _left_out(roster, words))):
         for count, sentence in enumerate(lines):
             if count == 0:
-                yield Entry(words[f"summary.{heading}"], title=True)
+                yield Entry(words.say(f"page.summary.{heading}"), title=True)
             yield Entry("", (drawable(work.press, sentence),))
 
 
-def _font_said(press: Press, settings: SheetSettings, words: Mapping[str, str]) -> Iterator[str]:
+def _font_said(press: Press, settings: SheetSettings, words: Wording) -> Iterator[str]:
     """Yield what an adult should know of a school's font: no order of strokes, and how it meets the lines."""
     if press.school_font is None:
         return
-    yield drawable(press, words["summary.font"].format(name=press.school_font.name))
+    yield drawable(press, words.say("page.summary.font", name=press.school_font.name))
     heights = press.school_font.line_up(settings.ruling)
     if abs(heights.capitals_mm) >= _ON_LINE_MM:
-        where = words["summary.font_above" if heights.capitals_mm > 0 else "summary.font_below"]
-        yield words["summary.font_heights"].format(where.format(number(abs(heights.capitals_mm), 1)))
+        yield words.say(f"page.summary.font_{'above' if heights.capitals_mm > 0 else 'below'}",
+                        height=abs(heights.capitals_mm))
         if LEAST_MIDLINE <= round(heights.share, 2) <= GREATEST_MIDLINE:
-            yield words["summary.font_ruling"].format(number(heights.share, 2))
+            yield words.say("page.summary.font_ruling", share=heights.share)
 
 
-def why(one: Placed, language: str) -> str:
-    """Return in a sentence why a child stands here: how much there is to write, how hard, and which letters when.
-
-    ``language`` is one that has captions.
-    """
-    words = captions(language)
+def why(one: Placed) -> Message:
+    """Return why a child stands here: how much there is to write, how hard, and which letters when."""
     letters = [letter for letter, _ in one.letters]
-    if not letters:
-        return words["summary.no_letters"]
-    harder = [letter for letter, band in one.letters[1:] if band is Band.HARDER]
-    easier = [letter for letter, band in one.letters[1:] if band is Band.EASIER]
-    rest = (words["summary.last"].format(joined(harder, words)) if harder else
-            words["summary.soon"].format(joined(easier, words)) if easier else "")
-    key = "summary.why_one" if one.length == 1 else "summary.why"
-    return words[key].format(count=one.length, band=words[f"words.{one.band}"], first=letters[0], rest=rest)
+    if one.band is None:
+        return message("page.summary.no_letters")
+    harder = tuple(letter for letter, band in one.letters[1:] if band is Band.HARDER)
+    easier = tuple(letter for letter, band in one.letters[1:] if band is Band.EASIER)
+    key = "why_last" if harder else "why_soon" if easier else "why"
+    return message(f"page.summary.{key}", count=one.length, band=one.band, first=letters[0], letters=harder or easier)
 
 
-def _settings_said(settings: SheetSettings, words: Mapping[str, str]) -> dict[str, str]:
-    """Return each setting in words."""
-    return {
-        "support": words["summary.support"].format(words[f"words.{settings.support}"]),
-        "hand": words["summary.hand"].format(words[f"words.{settings.hand}"]),
-        "lines": words["summary.lines"].format(number(settings.ruling.line_height_mm, 1)),
-    }
+def _settings_told(settings: SheetSettings) -> tuple[Message, ...]:
+    return (message("page.summary.support", support=settings.support),
+            message("page.summary.hand", hand=settings.hand),
+            message("page.summary.lines", height=settings.ruling.line_height_mm))
 
 
-def _details(chosen: SheetSettings, everyone: SheetSettings, words: Mapping[str, str]) -> str:
-    """Return a child's own settings in a sentence, those that everyone has left away; empty where there are none."""
-    usual = _settings_said(everyone, words)
-    parts = [said for key, said in _settings_said(chosen, words).items() if said != usual[key]]
-    return words["summary.own"].format(", ".join(parts)) if parts else ""
+def _details(chosen: SheetSettings, everyone: SheetSettings) -> Iterator[Message]:
+    """Tell a child's own settings, those that everyone has left away; nothing where there are none."""
+    usual = _settings_told(everyone)
+    parts = tuple(each for each in _settings_told(chosen) if each not in usual)
+    if parts:
+        yield message("page.summary.own", settings=parts)
 
 
-def _not_made(work: Work, words: Mapping[str, str]) -> Iterator[str]:
+def _not_made(work: Work, words: Wording) -> Iterator[str]:
     for one in work.not_made:
-        yield words["summary.not_made_line"].format(name=one.child.label, line=one.child.line, reason=one.reason)
+        yield words.say("page.summary.not_made_line", name=one.child.label, line=one.child.line, reason=one.reason)
 
 
-def _left_out(roster: Roster, language: str) -> Iterator[str]:
+def _left_out(roster: Roster, words: Wording) -> Iterator[str]:
     for report in left_out(roster):
-        yield wording(language).say("page.summary.left_out_line", line=report.line, reason=together(*report.notes))
+        yield words.say("page.summary.left_out_line", line=report.line, reason=together(*report.notes))

@@ -14,9 +14,10 @@ from namewright.lines.tile_boxes import BOX_GAP_MM, tile_letters, tile_rows
 from namewright.pages.name_card import CardSettings, CardSize, card_page, card_sheet
 from namewright.pages.page import Furniture, Guide, Page, Row, Tile, leaves
 from namewright.pages.paper import Paper
-from namewright.pages.press import Press, captions
+from namewright.pages.press import Press
 from namewright.pages.tile_sheet import TileSettings, across, strips, tile_pages
 from namewright.settings import Support
+from namewright.wording import wording
 
 NAMES = ("Bo", "Ava", "Christopherson", "Ana María", "Ẹ̀bun", "Mary-Kate", "Wren")
 SMALL_PARTS_MM = 31.75  # inside diameter of the test cylinder, 16 CFR 1501.4
@@ -104,10 +105,11 @@ def test_a_card_with_room_has_its_check_bar(press: Press, size: CardSize) -> Non
         rows = [item for item in page.items if isinstance(item, Row)]
         foot = max(item.bounds()[3] for row in rows for item in row.items) if ruling.lines else 0.0
         found = bars(page)
-        assert len(found) == (pieces_of(press, captions("en")["check"], 1.5) in texts(page))
+        assert len(found) == (pieces_of(press, wording("en").say("page.check"), 1.5) in texts(page))
         if found:
+            said = pieces_of(press, wording("en").say("page.check"), 1.5)
             note = next(item.bounds() for item in page.items if isinstance(item, Ink)
-                        and [piece.fragment for piece in item.pieces] == pieces_of(press, captions("en")["check"], 1.5))
+                        and [piece.fragment for piece in item.pieces] == said)
             assert min(found[0][1], note[1]) > foot + 0.8
             with_bar += 1
     assert with_bar >= 26  # of 30 rulings
@@ -183,8 +185,8 @@ def test_a_card_can_be_made_on_every_ruling(press: Press, size: CardSize) -> Non
 @pytest.mark.parametrize("side", [25.0, 38.0])
 def test_every_page_of_tiles_carries_the_caution(press: Press, side: float, language: str) -> None:
     """On each page the adult reads the whole caution and finds the check bar, above and below the tiles."""
-    words = captions(language)
-    wanted = "".join(f"{words['tiles_caution']} {words['cut']}".split())
+    words = wording(language)
+    wanted = "".join(f"{words.say('page.tiles_caution')} {words.say('page.cut')}".split())
     for page in tiles_of(press, TileSettings(side, language=language)):
         (furniture,) = (item for item in page.items if isinstance(item, Furniture))
         top = min(item.y for item in page.items if isinstance(item, Tile))
@@ -219,7 +221,7 @@ def test_a_strip_is_named(press: Press) -> None:
     shown = [text for page in pages for text in texts(page)]
     for name in NAMES:
         assert pieces_of(press, name, 1.9) in shown
-    start = captions("en")["tiles_for"].partition("{")[0].strip()
+    start = wording("en").say("page.tiles_for", name="{").partition("{")[0].strip()
     assert shown.count(pieces_of(press, start, 1.9)) >= len(NAMES) - 2
 
 

@@ -16,10 +16,11 @@ from namewright.lines.ruling import PRESETS, Line, preset
 from namewright.lines.setting import pen_width_mm
 from namewright.pages.page import Furniture, Guide, Page, PageError, Row, Tile, checked, leaves
 from namewright.pages.paper import Paper
-from namewright.pages.press import Press, captions
+from namewright.pages.press import Press
 from namewright.pages.sheet import SheetSettings, practice_pages
 from namewright.settings import Hand, Support
 from namewright.tuning import Tuning
+from namewright.wording import wording
 
 NAMES = ("Bo", "Christopherson", "Íñigo", "Ana María", "Peggy", "Mary-Kate", "ẤỘ", "Jörg")
 SMALL = {name for name, ruling in PRESETS.items() if ruling.x_height_mm <= 10}
@@ -364,7 +365,7 @@ def furniture_of(page: Page) -> list[Ink]:
 
 def says(press: Press, page: Page, key: str, size_mm: float = 1.9) -> bool:
     """Return whether a caption stands on a page: its own letters, one after another, at some place."""
-    wanted = [piece.fragment for piece in press.text(captions("en")[key], size_mm).pieces]
+    wanted = [piece.fragment for piece in press.text(wording("en").say(f"page.{key}"), size_mm).pieces]
     return any([piece.fragment for piece in one.pieces] == wanted for one in furniture_of(page))
 
 
@@ -375,7 +376,7 @@ def folds(page: Page) -> list[Bounds]:
 
 def caption_at(press: Press, page: Page, key: str, size_mm: float = 1.9) -> Bounds | None:
     """Return the box of a caption of a page, None where it does not stand there."""
-    wanted = [piece.fragment for piece in press.text(captions("en")[key], size_mm).pieces]
+    wanted = [piece.fragment for piece in press.text(wording("en").say(f"page.{key}"), size_mm).pieces]
     return next((one.bounds() for one in furniture_of(page)
                  if [piece.fragment for piece in one.pieces] == wanted), None)
 
@@ -521,9 +522,8 @@ def test_a_name_that_ends_in_a_point_ends_its_sentence(press: Press) -> None:
     for label in ("Ava B.", "Ava"):
         (page, *_) = practice_pages(press, "Ava", label, SheetSettings(preset("us-1/2")))
         top = [item for item in page.items if isinstance(item, Ink) and not item.style.fill and item.bounds()[3] < 21]
-        sentence = captions("en")["owner"].format(name="Ava B").replace(" ", "") if label[-1] == "." else captions(
-            "en")["owner"].format(name="Ava").replace(" ", "")
-        assert sum(len(item.pieces) for item in top) == len(sentence)
+        sentence = f"This page is for {label.removesuffix('.')}."
+        assert sum(len(item.pieces) for item in top) == len(sentence.replace(" ", ""))
 
 
 def test_the_check_of_a_page_counts_the_width_of_lines() -> None:

@@ -11,9 +11,10 @@ from namewright.lines.ink import Ink
 from namewright.lines.ruling import Line, preset
 from namewright.pages.page import Furniture, Guide, Page, Row
 from namewright.pages.paper import Paper
-from namewright.pages.press import Press, captions
+from namewright.pages.press import Press
 from namewright.pages.size_finder import SizeSettings, size_page
 from namewright.units import number
+from namewright.wording import wording
 
 NAMES = ("Bo", "Wren", "Christopherson", "ẤỘ", "Peggy")
 
@@ -69,13 +70,13 @@ def test_the_page_is_filled(press: Press) -> None:
 def test_the_adult_is_told_that_these_are_settings_to_try(press: Press) -> None:
     """The page says what to do with it, and defers to the child's therapist, in its own language."""
     for language in ("en", "es"):
-        words = captions(language)
+        words = wording(language)
         page = size_page(press, "Wren", "Wren", SizeSettings(preset("us-3/4"), language=language))
         (furniture,) = (item for item in page.items if isinstance(item, Furniture))
         said = [letters_of(ink) for ink in furniture.items]
-        assert [piece.fragment for piece in press.text(words["sizes.try"], 1.9).pieces] in said
-        assert sum(map(len, said)) >= len("".join((words["sizes.try"] + words["sizes.note"]).split()))
-        assert "therap" in words["sizes.note"].lower() or "terap" in words["sizes.note"].lower()
+        assert [piece.fragment for piece in press.text(words.say("page.sizes.try"), 1.9).pieces] in said
+        assert sum(map(len, said)) >= len("".join((words.say("page.sizes.try") + words.say("page.sizes.note")).split()))
+        assert "therap" in words.say("page.sizes.note").lower() or "terap" in words.say("page.sizes.note").lower()
 
 
 def test_a_name_wider_than_the_page_is_told(press: Press) -> None:

@@ -17,6 +17,7 @@ from pypdf import PdfReader
 
 from namewright.cli import main
 from namewright.lines.ink import RULE, Ink, Style
+from namewright.message import message
 from namewright.output.png import page_png
 from namewright.pages.page import Page, leaves
 from namewright.pages.paper import Paper
@@ -25,13 +26,14 @@ from namewright.pages.plan.chart import _Field, chart
 from namewright.pages.plan.flow import LEAST_MM, TEXT_MM, packed
 from namewright.pages.plan.marks import LOOKS, formed_mark, point
 from namewright.pages.plan.pages import PlanSettings, plan_pages
-from namewright.pages.plan.sentences import first_children, group_said, joined, monday, weeks_said
-from namewright.pages.press import Press, captions
+from namewright.pages.plan.sentences import first_children, group_said, monday, weeks_said
+from namewright.pages.press import Press
 from namewright.practice.difficulty import MIDDLE_FROM, MIDDLE_TO, Band
 from namewright.practice.order_text import order_csv
 from namewright.practice.ordering import Order, Placed, completed, order_class
 from namewright.practice.weeks import Week, letter_weeks
 from namewright.roster.children import Child
+from namewright.wording import wording
 
 NAMES = ("Bo", "Zoë", "Ava", "Noor", "Mira", "Íñigo", "Christopherson", "Ẹ̀bun", "Mary-Kate", "deShawn", "Łucja", "AJ")
 
@@ -179,8 +181,8 @@ def test_no_child_stands_alone_at_the_top_of_a_page(press: Press, count: int) ->
 
 def test_a_number_on_the_chart_is_explained(press: Press) -> None:
     """Where names stand too near each other a number stands for one, and only then a sentence says what it is."""
-    words = captions("en")
-    said = press.text(words["plan.chart_numbers"], 1.3)
+    words = wording("en")
+    said = press.text(words.say("page.plan.chart_numbers"), 1.3)
     for names, told in ((NAMES[:6], False), ([*NAMES, *(name + "a" for name in NAMES), "Anna", "Nola", "Tova"], True)):
         inks = list(chart(press, placed_of(names), words, (10, 10, 200, 56)))
         assert (said.pieces[0].fragment in [ink.pieces[0].fragment for ink in inks
@@ -190,7 +192,7 @@ def test_a_number_on_the_chart_is_explained(press: Press) -> None:
 def test_a_group_ends_in_one_full_stop() -> None:
     """A label may end in a full stop itself."""
     placed = [replace(each, child=replace(each.child, label=f"{each.child.label} F.")) for each in placed_of(["Ava"])]
-    assert group_said(3, placed, captions("en")) == "Group 3: Ava F."
+    assert wording("en").say(group_said(3, placed)) == "Group 3: Ava F."
 
 
 def test_a_week_that_completes_a_whole_class_stays_on_the_page(press: Press) -> None:
@@ -202,7 +204,7 @@ def test_monday_tells_what_is_true() -> None:
     """The letter is that of the first week with the names that have it; the first children are the first placed."""
     placed = placed_of(NAMES)
     plan = letter_weeks([each.child.practice for each in placed])
-    letter, first, table = monday(placed, plan, Order.PRACTICE, captions("en"))
+    letter, first, table = map(wording("en").say, monday(placed, plan, Order.PRACTICE))
     having = sum(plan.weeks[0].letter in each.child.practice.casefold() for each in placed)
     assert f"{having} of your {len(NAMES)} children" in letter
     assert all(each.child.label in first for each in placed[:3])
@@ -213,7 +215,7 @@ def test_monday_tells_what_is_true() -> None:
 def test_monday_in_family_order_names_one_family() -> None:
     """Only children whose own initial is of the first family are named."""
     placed = placed_of(["Lia", "Oska", "Ada"], Order.FAMILY)
-    sentences = list(monday(placed, letter_weeks(["Lia"]), Order.FAMILY, captions("en")))
+    sentences = [wording("en").say(each) for each in monday(placed, letter_weeks(["Lia"]), Order.FAMILY)]
     assert "Lia" in sentences[1]
     assert "Oska" not in sentences[1]
     assert "straight" in sentences[1]
@@ -221,9 +223,9 @@ def test_monday_in_family_order_names_one_family() -> None:
 
 def test_under_a_week_stand_all_its_names_or_how_many_more() -> None:
     """Twelve names are listed, of thirteen the first eleven and that two more are ready."""
-    for count, last in ((1, "Bo 1"), (12, "Bo 12"), (13, captions("en")["plan.more"].format(2))):
+    for count, last in ((1, "Bo 1"), (12, "Bo 12"), (13, wording("en").say("page.plan.more", count=2))):
         placed = order_class([child(f"Bo {at}", at) for at in range(1, count + 1)], Order.ROSTER)
-        column = plan_module._column(Week("b", tuple(range(count))), placed, captions("en"))
+        column = plan_module._column(Week("b", tuple(range(count))), placed, wording("en"))
         assert (len(column), column[0], column[-1]) == (min(count, 12), "Bo 1", last)
 
 
@@ -231,7 +233,7 @@ def test_under_a_week_stand_all_its_names_or_how_many_more() -> None:
 def test_the_chart_is_to_scale_inside_a_band_and_no_word_hides_another(
         press: Press, names: tuple[str, ...] | list[str]) -> None:
     """Points stand on their side of the lines between bands, and labels touch neither points nor labels."""
-    placed, words = placed_of(names), captions("en")
+    placed, words = placed_of(names), wording("en")
     items = list(chart(press, placed, words, (10.0, 20.0, 200.0, 70.0)))
     upper, lower = sorted(item.bounds()[1] for item in items if item.style.dash_mm)
     boxes = {band: [item.bounds() for item in items if item.style.fill == LOOKS[band].fill] for band in Band}
@@ -263,10 +265,10 @@ def test_nobody_is_begun_with_whose_letters_all_stand() -> None:
     some = {placed[0].child.line: formed[placed[0].child.line], placed[1].child.line: frozenset("Z")}
     assert [each.position for each in first_children(placed, Order.PRACTICE, some)] == [2, 3, 4]
     assert first_children(placed, Order.PRACTICE, formed) == []
-    plan, words = letter_weeks([each.child.practice for each in placed]), captions("en")
-    assert words["plan.monday_all_formed"] in monday(placed, plan, Order.PRACTICE, words, formed)
-    assert words["plan.monday_all_formed"] not in monday(placed, plan, Order.PRACTICE, words, some)
-    assert words["plan.monday_all_formed"] not in monday((), letter_weeks([]), Order.PRACTICE, words)
+    plan = letter_weeks([each.child.practice for each in placed])
+    assert message("page.plan.monday_all_formed") in monday(placed, plan, Order.PRACTICE, formed)
+    assert message("page.plan.monday_all_formed") not in monday(placed, plan, Order.PRACTICE, some)
+    assert message("page.plan.monday_all_formed") not in monday((), letter_weeks([]), Order.PRACTICE)
 
 
 @pytest.mark.parametrize(("formed", "ticks"), [({}, 0), ({1: frozenset()}, 0), ({1: frozenset("Mx")}, 2),
@@ -283,28 +285,9 @@ def test_how_the_weeks_were_found_is_said() -> None:
     """A proved plan says so, and so does one that is not."""
     names = list(NAMES)
     exact, greedy = letter_weeks(names), letter_weeks(names, most_steps=0)
-    words = captions("en")
-    assert "ruled out" in weeks_said(exact, len(names), words)
-    assert "may exist" in weeks_said(greedy, len(names), words)
-
-
-def test_spanish_joins_with_e_before_the_sound_of_i() -> None:
-    """Ava e Íñigo, Ava y Bo, Ava y Hielo (Real Academia Española, Diccionario panhispánico de dudas, “y”)."""
-    words = captions("es")
-    assert joined(["Ava", "Íñigo"], words) == "Ava e Íñigo"
-    assert joined(["Ava", "Bo"], words) == "Ava y Bo"
-    assert joined(["Ava", "Hielo"], words) == "Ava y Hielo"
-    assert joined(["Bo", "Ava", "Hira"], words) == "Bo, Ava e Hira"
-
-
-def test_both_languages_have_every_caption_of_the_plan() -> None:
-    """The same keys, and the same words to fill in."""
-    english, spanish = captions("en"), captions("es")
-    keys = {key for key in english if key.startswith("plan.")}
-    assert keys == {key for key in spanish if key.startswith("plan.")}
-    for key in keys:
-        assert {part.split("}")[0] for part in english[key].split("{")[1:]} == {
-            part.split("}")[0] for part in spanish[key].split("{")[1:]}
+    words = wording("en")
+    assert "ruled out" in words.text(*weeks_said(exact, len(names)))
+    assert "may exist" in words.text(*weeks_said(greedy, len(names)))
 
 
 def test_the_page_has_ink_where_a_grey_printer_shows_three_tones(press: Press) -> None:

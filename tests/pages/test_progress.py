@@ -10,14 +10,15 @@ from itertools import product
 import pytest
 
 from namewright.lines.ink import FAINT, WHITE, Ink
+from namewright.message import message
 from namewright.pages.child_progress import STRONG, TINT, ProgressSettings, progress_page
 from namewright.pages.class_progress import ClassRow, class_progress_pages
 from namewright.pages.growth import Growth, Track, summary
 from namewright.pages.page import leaves
 from namewright.pages.paper import Paper
-from namewright.pages.press import Press, captions
+from namewright.pages.press import Press
 from namewright.settings import Support
-from namewright.wording import languages
+from namewright.wording import languages, wording
 
 BEGIN = date(2026, 9, 7)
 
@@ -118,15 +119,16 @@ def test_the_summary_says_what_is_there(firsts: tuple[int | None, int | None], e
     days = (0, 10, 40)
     tracks = tuple(Track(letter, tuple((day(at), first is not None and at >= first) for at in days))
                    for letter, first in zip("Bo", firsts, strict=True))
-    assert summary(Growth("Bo", tracks), captions("en")) == expected
+    assert wording("en").say(summary(Growth("Bo", tracks))) == expected
 
 
 def test_the_summary_lists_letters_in_the_order_of_the_name() -> None:
     """Some letters are named as they stand in the name, the newest by its day."""
     tracks = (Track("M", ((day(0), True),)), Track("i", ((day(0), False),)), Track("r", ((day(9), True),)))
-    assert summary(Growth("Mir", tracks), captions("en")).startswith("Mir has formed M and r. The newest to join is r")
+    said = wording("en").say(summary(Growth("Mir", tracks)))
+    assert said.startswith("Mir has formed M and r. The newest to join is r")
     unseen = Growth("Mir", (Track("M"),), stages=((day(0), 1),))
-    assert "has not been noted yet" in summary(unseen, captions("en"))
+    assert "has not been noted yet" in wording("en").say(summary(unseen))
 
 
 def test_nothing_noted_is_no_page(press: Press) -> None:
@@ -157,10 +159,10 @@ def test_marks_stand_out_in_grey_too() -> None:
 def test_every_child_of_a_large_class_has_a_row_inside_the_margins(press: Press) -> None:
     """Two hundred children, some with nothing noted, in the order given."""
     names = [NAMES[count % len(NAMES)] for count in range(200)]
-    rows = [ClassRow(growth(name, [0, 9, 30], count) if count % 7 else Growth(name, (Track(name[0]),)), "full",
-                     "The letters are still growing at this level, so staying with it is fine. " * (1 + count % 2))
+    rows = [ClassRow(growth(name, [0, 9, 30], count) if count % 7 else Growth(name, (Track(name[0]),)), Support.FULL,
+                     message("suggest.fullest" if count % 2 else "suggest.stay"))
             for count, name in enumerate(names)]
-    for language, paper in zip(languages(), Paper, strict=True):
+    for language, paper in product(languages(), Paper):
         pages = class_progress_pages(press, rows, ProgressSettings(paper, language=language))
         rules = [ink for page in pages for ink in leaves(page.items)
                  if isinstance(ink, Ink) and ink.style.width_mm == 0.15 and ink.style.fill is None]
@@ -169,20 +171,9 @@ def test_every_child_of_a_large_class_has_a_row_inside_the_margins(press: Press)
 
 def test_the_same_class_gives_the_same_pages(press: Press) -> None:
     """Nothing random, no clock."""
-    rows = [ClassRow(growth(name, [0, 9, 30]), "light", "Fine.") for name in NAMES]
+    rows = [ClassRow(growth(name, [0, 9, 30]), Support.LIGHT, message("suggest.stay")) for name in NAMES]
     assert class_progress_pages(press, rows, ProgressSettings()) == class_progress_pages(
         Press(), rows, ProgressSettings())
-
-
-def test_captions_of_progress_say_the_same_in_every_language() -> None:
-    """Each language has every caption, with the same fields to fill in and twelve months."""
-    english = {key: text for key, text in captions("en").items() if key.startswith("progress.")}
-    for language in languages():
-        there = {key: text for key, text in captions(language).items() if key.startswith("progress.")}
-        assert set(there) == set(english)
-        assert len(there["progress.months"].split()) == 12
-        for key, text in there.items():
-            assert sorted(re.findall(r"{\w+}", text)) == sorted(re.findall(r"{\w+}", english[key])), key
 
 
 def _blocks(page_items: tuple[object, ...], fill: str) -> list[tuple[float, float]]:
@@ -213,7 +204,7 @@ def test_less_help_is_a_lower_bar_and_each_stretch_is_as_long_as_it_lasted(press
 def test_the_class_shows_a_filled_box_a_letter_formed_and_a_block_a_step(press: Press) -> None:
     """Two of three letters formed, step 3 reached of 7; a child with no note has an empty box a letter and no steps."""
     tracks = (Track("M", ((day(0), True),)), Track("i", ((day(0), False),)), Track("r", ((day(9), True),)))
-    rows = [ClassRow(Growth("Mir", tracks, stages=((day(0), 5), (day(9), 3))), "full", "Go on."),
-            ClassRow(Growth("Bo", (Track("B"), Track("o"))), "full", "Go on.")]
+    rows = [ClassRow(Growth("Mir", tracks, stages=((day(0), 5), (day(9), 3))), Support.FULL, message("suggest.stay")),
+            ClassRow(Growth("Bo", (Track("B"), Track("o"))), Support.FULL, message("suggest.stay"))]
     (page,) = class_progress_pages(press, rows, ProgressSettings())
     assert [len(_blocks(page.items, fill)) for fill in (TINT, STRONG, WHITE)] == [2, 3, 1 + 4 + 2]

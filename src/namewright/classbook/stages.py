@@ -11,10 +11,9 @@ a measure: children skip steps and go back, and no age is attached to any. Out o
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from enum import IntEnum
 
-from namewright.pages.press import captions
+from namewright.message import Message, message
 
 
 class Stage(IntEnum):
@@ -34,7 +33,9 @@ class Stage(IntEnum):
         return self.name.lower().replace("_", "-")
 
 
-STAGE_SENTENCES: Mapping[Stage, str] = {stage: captions("en")[f"progress.stage_{stage.value}"] for stage in Stage}
+def stage_said(stage: Stage) -> Message:
+    """Return what a child does at a stage, as a sentence."""
+    return message(f"page.progress.stage_{stage.value}")
 
 
 def read_stage(text: str) -> Stage:

@@ -8,7 +8,7 @@ It looks at the last days on which letters were looked at, three at most, the la
 - anything else, and fewer than two such days: stay.
 
 A day noted at another level of support than today's says nothing about today's, and is left out; so is a day noted
-for another name. Pure: the level and the notes come in, a sentence goes out.
+for another name. Pure: the level and the notes come in, a message goes out.
 """
 
 from __future__ import annotations
@@ -17,7 +17,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from namewright.classbook.records import Observation, letter_positions
-from namewright.pages.press import captions
+from namewright.message import Message, message
 from namewright.settings import Support
 
 DAYS = 3
@@ -26,19 +26,10 @@ _LEVELS = tuple(Support)  # from most support to least
 
 @dataclass(frozen=True, slots=True)
 class Suggestion:
-    """``support`` is the level to try next (the same: stay). ``reason`` is a caption's key, ``words`` fill it in."""
+    """``support`` is the level to try next (the same: stay), ``reason`` tells why."""
 
     support: Support
-    reason: str
-    words: tuple[tuple[str, str | int], ...] = ()
-
-    def sentence(self, language: str = "en") -> str:
-        """Return the reason as a whole sentence. Raises ValueError for captions we do not have."""
-        said = captions(language)
-        words = dict(self.words)
-        if "next" in words:
-            words["next"] = said[f"words.{words['next']}"]
-        return said[f"progress.suggest_{self.reason}"].format(**words)
+    reason: Message
 
 
 def suggest(support: Support, observations: Sequence[Observation], name: str) -> Suggestion:
@@ -47,19 +38,20 @@ def suggest(support: Support, observations: Sequence[Observation], name: str) ->
     days = [len(note.letters) for note in by_day(observations)
             if note.letters is not None and note.name == name and note.support in (None, support)][-DAYS:]
     if len(days) < 2 or not total:
-        return Suggestion(support, "few")
+        return Suggestion(support, message("suggest.few"))
     good = sum(formed == total for formed in days)
     at = _LEVELS.index(support)
     if good >= 2:
-        counted = (("good", good), ("days", len(days)))
         if support is _LEVELS[-1]:
-            return Suggestion(support, "lightest", counted)
-        return Suggestion(_LEVELS[at + 1], "lighter", (*counted, ("next", str(_LEVELS[at + 1]))))
+            return Suggestion(support, message("suggest.lightest", good=good, days=len(days)))
+        lighter = _LEVELS[at + 1]
+        return Suggestion(lighter, message("suggest.lighter", good=good, days=len(days), next=lighter))
     if all(2 * formed < total for formed in days[-2:]):
         if at == 0:
-            return Suggestion(support, "fullest")
-        return Suggestion(_LEVELS[at - 1], "fuller", (("next", str(_LEVELS[at - 1])),))
-    return Suggestion(support, "stay")
+            return Suggestion(support, message("suggest.fullest"))
+        fuller = _LEVELS[at - 1]
+        return Suggestion(fuller, message("suggest.fuller", next=fuller))
+    return Suggestion(support, message("suggest.stay"))
 
 
 def by_day(observations: Sequence[Observation]) -> tuple[Observation, ...]:

@@ -8,14 +8,16 @@ from datetime import date
 from namewright.classbook import BookChild, Classbook, ClassbookError, Observation
 from namewright.classbook.find import find_child, find_letters
 from namewright.classbook.records import checked_day, letter_positions
-from namewright.classbook.stages import STAGE_SENTENCES, Stage, read_stage
+from namewright.classbook.stages import Stage, read_stage, stage_said
 from namewright.classbook.suggest import suggest
 from namewright.commands.book import opened
 from namewright.commands.talk import ALL_MADE, Commands
+from namewright.message import message
 from namewright.names.clusters import clusters
 from namewright.settings import Support
+from namewright.wording import FIRST, wording
 
-_STAGES = "; ".join(f"{stage.value} {stage.word}" for stage in STAGE_SENTENCES)
+_STAGES = "; ".join(f"{stage.value} {stage.word}" for stage in Stage)
 
 
 def add(commands: Commands) -> None:
@@ -82,7 +84,7 @@ def _said(one: BookChild, note: Observation) -> str:
     if note.support:
         parts.append(f"with {note.support} support")
     if note.stage:
-        parts.append(f"step {note.stage.value}, {STAGE_SENTENCES[note.stage]}".rstrip("."))
+        parts.append(f"step {note.stage.value}, {wording(FIRST).say(stage_said(note.stage))}".rstrip("."))
     if note.note:
         parts.append(f"“{note.note}”")
     return f"Noted for {one.child.label} on {note.date}: {'; '.join(parts)}."
@@ -90,7 +92,8 @@ def _said(one: BookChild, note: Observation) -> str:
 
 def _next(book: Classbook, one: BookChild) -> str:
     support = support_now(book, one)
-    return f"Support now: {support}. {suggest(support, book.observations(one.id), one.child.practice).sentence()}"
+    thought = suggest(support, book.observations(one.id), one.child.practice).reason
+    return wording(FIRST).text(message("page.progress.class_support", support=support), thought)
 
 
 def support_now(book: Classbook, one: BookChild) -> Support:

@@ -11,6 +11,7 @@ from namewright.commands.talk import Commands
 from namewright.commands.writing import written
 from namewright.practice.order_text import order_csv, order_json, order_table
 from namewright.practice.ordering import Order, completed, order_class
+from namewright.wording import FIRST, wording
 
 
 def add(commands: Commands) -> None:
@@ -29,12 +30,15 @@ def add(commands: Commands) -> None:
 def _run(options: argparse.Namespace) -> int:
     roster = roster_of(options)
     complain_of_beats(roster)
-    in_words = {"table": order_table, "csv": order_csv, "json": order_json}[options.format]
-    placed = order_class(roster.children, Order(options.order))
-    text = in_words(placed if options.format == "table" else completed(placed, options.captions or "en"))
+    placed, language = order_class(roster.children, Order(options.order)), options.captions or FIRST
+    if options.format == "table":
+        text = order_table(placed)
+    else:
+        text = {"csv": order_csv, "json": order_json}[options.format](completed(placed, language), language)
     if options.output:
         with written(options.output, options) as file:
             file.write(text.encode())
     else:
         sys.stdout.write(text)
-    return closing(Work(not_made=[NotMade(one.child, one.reason) for one in placed if one.band is None]), roster)
+    without = [NotMade(one.child, wording(FIRST).text(*one.reason)) for one in placed if one.band is None]
+    return closing(Work(not_made=without), roster)

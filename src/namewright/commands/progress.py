@@ -43,7 +43,7 @@ def _run(options: argparse.Namespace) -> int:
         options.captions = settings.language
         chosen = book.children() if options.all else (find_child(book.children(left=True), options.child),)
         growths = [growth_of(one.child.label, one.child.practice, book.observations(one.id)) for one in chosen]
-        rows = _rows(book, chosen, growths, settings.language) if options.all else []
+        rows = _rows(book, chosen, growths) if options.all else []
     write(_pages(growths, rows, settings), options)
     without = [growth.label for growth in growths if not growth.days]
     for label in without:
@@ -60,12 +60,12 @@ def _settings(options: argparse.Namespace, book: Classbook) -> ProgressSettings:
                             options.captions or kept.get("language", "en"))
 
 
-def _rows(book: Classbook, children: Sequence[BookChild], growths: Sequence[Growth], language: str) -> list[ClassRow]:
+def _rows(book: Classbook, children: Sequence[BookChild], growths: Sequence[Growth]) -> list[ClassRow]:
     rows = []
     for one, growth in zip(children, growths, strict=True):
         support = support_now(book, one)
         made = suggest(support, book.observations(one.id), one.child.practice)
-        rows.append(ClassRow(growth, str(support), made.sentence(language)))
+        rows.append(ClassRow(growth, support, made.reason))
     return rows
 
 

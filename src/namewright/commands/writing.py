@@ -14,7 +14,7 @@ from typing import BinaryIO, TextIO
 from namewright.commands.talk import Refusal
 from namewright.output.files import whole_file
 from namewright.pages.page import Page
-from namewright.pages.press import captions
+from namewright.wording import wording
 
 _TITLE = "Name practice"  # general on purpose: a PDF's title is shown by print queues
 _READ = ("roster", "file", "font", "groups_from")
@@ -34,7 +34,7 @@ def write(pages: Iterable[Page], options: argparse.Namespace, output: str | None
     """Write the PDF whole or not at all, to ``--output`` unless told otherwise; no file where there is no page."""
     from namewright.output.pdf import write_pdf
 
-    language = captions(options.captions)["language"]
+    language = wording(options.captions).language
     pages = iter(pages)
     first = next(pages, None)
     if first is not None:

@@ -17,6 +17,7 @@ from namewright.lines.setting import PENCIL_MM, SetLine, pen_width_mm
 from namewright.lines.tile_boxes import TileRows
 from namewright.pages.page import Furniture, Guide, Item, Row, Tile
 from namewright.pages.press import Press
+from namewright.wording import Wording
 
 TEXT_MM = 1.9  # x-height of captions; with its ascenders that is type of about 11 pt
 CHECK_BAR_MM = 50.0
@@ -33,6 +34,7 @@ GUIDE_STYLES = {
 _BAND_STYLE = Style(0.12, RULE)
 _FOLD_STYLE = Style(0.25, RULE, (4.0, 2.0))
 _BOX_STYLE = Style(0.4, DARK)
+_NAME_HERE = "\0"  # no name has it
 
 
 @dataclass(frozen=True, slots=True)
@@ -132,15 +134,14 @@ def text_at(press: Press, words: str, x: float, baseline: float, size_mm: float 
     return press.text(words, size_mm).moved(x, baseline)
 
 
-def text_with_name(press: Press, words: str, name: str, x: float, baseline: float, size_mm: float = 2.2,
-                   ) -> tuple[Ink, ...]:
-    """Return a caption with ``{name}`` filled in, the caption's own words apart: they recur, the name does not."""
+def text_with_name(press: Press, words: Wording, key: str, name: str, x: float, baseline: float,
+                   size_mm: float = 2.2) -> tuple[Ink, ...]:
+    """Return the caption of a key about a name, the caption's own words apart: they recur, the name does not."""
     inks: list[Ink] = []
-    before, field, after = words.partition("{name}")
+    before, _, after = words.say(key, name=_NAME_HERE).partition(_NAME_HERE)
     if name.endswith("."):  # “Ava B.” ends a sentence by itself
         after = after.removeprefix(".")
-    for text in (before, field, after):
-        shown = name if text == "{name}" else text
+    for shown in (before, name, after):
         if shown.strip():
             ink = text_at(press, shown.strip(), x + press.text_space(size_mm) * (shown[:1] == " "), baseline, size_mm)
             inks.append(ink)
@@ -159,12 +160,12 @@ def fold_line(x0: float, x1: float, y: float) -> Ink:
     return Ink(_FOLD_STYLE, (line(x0, y, x1, y),))
 
 
-def check_bar(press: Press, words: str, x: float, y: float, *, note_above: bool = False) -> tuple[Ink, ...]:
+def check_bar(press: Press, words: Wording, x: float, y: float, *, note_above: bool = False) -> tuple[Ink, ...]:
     """Return the bar of exactly 50 mm, centre of end tick to centre of end tick, and its note beside or above it."""
     bar = Ink(Style(0.25, BLACK), (line(x, y, x + CHECK_BAR_MM, y), line(x, y - 1.3, x, y + 1.3),
                                    line(x + CHECK_BAR_MM, y - 1.3, x + CHECK_BAR_MM, y + 1.3)))
     note = (x, y - 3.1) if note_above else (x + CHECK_BAR_MM + 3, y + 0.8)
-    return (bar, text_at(press, words, *note, CHECK_NOTE_MM))
+    return (bar, text_at(press, words.say("page.check"), *note, CHECK_NOTE_MM))
 
 
 def tile_boxes(press: Press, tiles: TileRows, x: float, y: float, *, hint: bool) -> tuple[Tile | Ink, ...]:

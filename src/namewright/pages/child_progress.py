@@ -15,12 +15,14 @@ from functools import cached_property
 
 from namewright.letters.strokes import Point, Stroke
 from namewright.lines.ink import BLACK, DARK, FAINT, RULE, WHITE, Ink, Piece, Style, dot_fragment, line, stroke_fragment
+from namewright.message import Field
 from namewright.pages.growth import STAGES, Growth, Track, day_said, summary
 from namewright.pages.page import Page, checked
 from namewright.pages.paper import Paper, Sheet, sheet_of
-from namewright.pages.press import Press, captions
+from namewright.pages.press import Press
 from namewright.pages.summary import drawable
 from namewright.settings import Support
+from namewright.wording import Wording, wording
 
 STRONG, TINT = "#1f5c99", "#c9dcef"  # 6.9:1 and 1.4:1 on white: one hue, told apart by lightness alone
 _GRID = Style(0.15, "#c4c4c4")
@@ -44,11 +46,11 @@ class ProgressSettings:
 
 
 def progress_page(press: Press, growth: Growth, settings: ProgressSettings) -> Page:
-    """Return a child's page. Raises ValueError where no day was noted, and for captions we do not have."""
+    """Return a child's page. Raises ValueError where no day was noted, Problem for a language that has no words."""
     if not growth.days:
         raise ValueError(f"nothing was noted about {growth.label} yet")
     sheet = sheet_of(settings.paper, binding=settings.binding)
-    inks = _Drawing(press, growth, captions(settings.language), sheet).inks()
+    inks = _Drawing(press, growth, wording(settings.language), sheet).inks()
     return checked(Page(sheet.width_mm, sheet.height_mm, tuple(inks), growth.label))
 
 
@@ -56,7 +58,7 @@ def progress_page(press: Press, growth: Growth, settings: ProgressSettings) -> P
 class _Drawing:
     press: Press
     growth: Growth
-    words: Mapping[str, str]
+    words: Wording
     sheet: Sheet
 
     def __post_init__(self) -> None:
@@ -70,11 +72,11 @@ class _Drawing:
     def inks(self) -> Iterator[Ink]:
         """Yield the page from top to bottom."""
         y = self.sheet.top_mm + 6.0
-        title = self.words["progress.title"].format(name=self._name)
+        title = self._say("title", name=self._name)
         yield self._text(title, self.sheet.left_mm, y, self._fitting(title, self.sheet.room_width, _TITLE_MM))
         y += 3.0
-        for words in self.press.wrapped(self._drawable(summary(self.growth, self.words)), self.sheet.room_width,
-                                        _LEAD_MM):
+        lead = self._drawable(self.words.say(summary(self.growth)))
+        for words in self.press.wrapped(lead, self.sheet.room_width, _LEAD_MM):
             y += 2.9 * _LEAD_MM
             yield from self._words(words, self.sheet.left_mm, y, _LEAD_MM)
         y = yield from self._letters(y + 12.0)
@@ -82,17 +84,17 @@ class _Drawing:
             y = yield from self._help(y + _AFTER_MM)
         if self.growth.stages:
             yield from self._steps(y + _AFTER_MM)
-        yield self._text(self.words["progress.foot"], self.sheet.left_mm, self.sheet.foot - 1.5, _TEXT_MM, DARK)
+        yield self._text(self._say("foot"), self.sheet.left_mm, self.sheet.foot - 1.5, _TEXT_MM, DARK)
 
     # --- the letters ------------------------------------------------------------------------------------
 
     def _letters(self, y: float) -> Generator[Ink, None, float]:
         """Yield a row a letter; return where they end."""
-        yield self._text(self.words["progress.letters"], self.sheet.left_mm, y, _HEAD_MM)
+        yield self._text(self._say("letters"), self.sheet.left_mm, y, _HEAD_MM)
         yield from self._key(y)
         y += 12.0
         self.row_mm = min(_MOST_ROW_MM, (self._room_above - y) / max(1, len(self.growth.tracks)))
-        yield self._right(self.words["progress.first_seen"], y, DARK)
+        yield self._right(self._say("first_seen"), y, DARK)
         yield from self._months(y)
         top, bottom = y + 2.0, y + 3.0 + self.row_mm * len(self.growth.tracks)
         yield Ink(_GRID, tuple(line(self._x(month), top, self._x(month), bottom) for month in self._month_starts))
@@ -111,7 +113,7 @@ class _Drawing:
         """Yield what the two marks mean, set from the right."""
         x = self.sheet.right_edge
         for key, formed in (("not_yet", False), ("formed", True)):
-            words = self.words[f"progress.{key}"]
+            words = self._say(key)
             x -= self.press.text_width(words, _TEXT_MM)
             yield self._text(words, x, y, _TEXT_MM, DARK)
             x -= 3.5
@@ -126,7 +128,7 @@ class _Drawing:
             band = min(5.0, 0.6 * self.row_mm)
             yield _band(self._x(track.first), self._x(track.days[-1][0]), y, Style(band, TINT))
             small = min(_TEXT_MM, 0.3 * self.row_mm)
-            yield self._right(day_said(track.first, self.words, year=self._years), y + 0.5 * small, BLACK, small)
+            yield self._right(self._day(track.first), y + 0.5 * small, BLACK, small)
         width = self._dot_mm
         for formed in (False, True):
             places = [(self._x(day), y) for day, was in track.days if was is formed]
@@ -144,13 +146,13 @@ class _Drawing:
 
     def _help(self, y: float) -> Generator[Ink, None, float]:
         """Yield a bar for each level of help, lower as it grows less; return where they end."""
-        yield self._text(self.words["progress.help"], self.sheet.left_mm, y, _HEAD_MM)
+        yield self._text(self._say("help"), self.sheet.left_mm, y, _HEAD_MM)
         foot = y + 4.0 + _HELP_MM[Support.FULL]
         free_from = self.sheet.left_mm
         for begin, end, support in _spells(self.growth.support, self.growth.days[-1]):
             x0, x1 = self._x(begin), max(self._x(end), self._x(begin) + 0.8)
             yield block(x0, foot - _HELP_MM[support], x1, foot, Style(0.1, STRONG, fill=STRONG))
-            word = self.words[f"words.{support}"]
+            word = self.words.listed([support])
             if x0 >= free_from:
                 yield self._text(word, x0, foot + 4.0, _TEXT_MM, DARK)
                 free_from = x0 + self.press.text_width(word, _TEXT_MM) + 2.0
@@ -160,13 +162,13 @@ class _Drawing:
     # --- the steps --------------------------------------------------------------------------------------
 
     def _steps(self, y: float) -> Iterator[Ink]:
-        yield self._text(self.words["progress.steps"], self.sheet.left_mm, y, _HEAD_MM)
+        yield self._text(self._say("steps"), self.sheet.left_mm, y, _HEAD_MM)
         foot = y + 4.0 + STAGES * _STEP_MM
         first = {stage: day for day, stage in reversed(self.growth.stages)}
         now = self.growth.stages[-1][1]
         for stage in range(1, STAGES + 1):
             yield from self._step(stage, foot - (stage - 1) * _STEP_MM, first.get(stage), now)
-        note = self.words["progress.steps_note"]
+        note = self._say("steps_note")
         yield from self._words(note, self.sheet.left_mm, foot + 6.0, _TEXT_MM)
 
     def _step(self, stage: int, foot: float, since: date | None, now: int) -> Iterator[Ink]:
@@ -174,12 +176,11 @@ class _Drawing:
         fill = STRONG if stage == now else TINT if since else WHITE
         yield block(x, foot - _STEP_MM, x + _TREAD_MM, foot, replace(_EDGE, fill=fill))
         baseline = foot - 0.5 * _STEP_MM + 0.8
-        words = self.words[f"progress.stage_{stage}"]
+        words = self._say(f"stage_{stage}")
         begin = x + _TREAD_MM + 3.0
-        said = "" if not since else self.words["progress.reached"].format(
-            date=day_said(since, self.words, year=self._years))
+        said = "" if not since else self._say("reached", date=day_said(since, year=self._years))
         if stage == now:
-            said = self.words["progress.now"]
+            said = self._say("now")
         room = self.sheet.right_edge - begin - self.press.text_width(said, _TEXT_MM) - 3.0
         yield self._text(words, begin, baseline, self._fitting(words, room, _TEXT_MM), BLACK if since else RULE)
         if said:
@@ -204,10 +205,9 @@ class _Drawing:
 
     def _months(self, y: float) -> Iterator[Ink]:
         """Yield the names of the months, as many as there is room for, and over them each year where it begins."""
-        names = self.words["progress.months"].split()
         free_from, year = self.x0, 0
         for month in self._month_starts[:-1]:
-            x, words = self._x(month) + 0.6, names[month.month - 1]
+            x, words = self._x(month) + 0.6, self.words.say(f"month.{month.month}")
             end = x + self.press.text_width(words, _TEXT_MM)
             if x >= free_from and end <= self.x1:
                 yield self._text(words, x, y, _TEXT_MM, DARK)
@@ -219,6 +219,12 @@ class _Drawing:
     @cached_property
     def _name(self) -> str:
         return self._drawable(self.growth.label)
+
+    def _say(self, key: str, **fields: Field) -> str:
+        return self.words.say(f"page.progress.{key}", **fields)
+
+    def _day(self, day: date) -> str:
+        return self.words.say(day_said(day, year=self._years))
 
     def _drawable(self, words: str) -> str:
         return drawable(self.press, words)

@@ -6,16 +6,19 @@ decides. A letter that has been formed is a filled box, the steps on the way are
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field, replace
 
 from namewright.lines.ink import BLACK, DARK, FAINT, RULE, WHITE, Ink, Style, line
+from namewright.message import Message, message
 from namewright.pages.child_progress import STRONG, TINT, ProgressSettings, block, fitting
 from namewright.pages.growth import STAGES, Growth, day_said
 from namewright.pages.page import Page, checked
 from namewright.pages.paper import Sheet, sheet_of
-from namewright.pages.press import Press, captions
+from namewright.pages.press import Press
 from namewright.pages.summary import drawable
+from namewright.settings import Support
+from namewright.wording import Wording, wording
 
 _TITLE_MM, _NAME_MM, _TEXT_MM = 2.4, 2.0, 1.5  # x-heights
 _ROW_MM, _LINE_MM, _BOX_MM = 8.6, 4.0, 6.0
@@ -27,17 +30,17 @@ _EDGE = Style(0.25, FAINT)
 
 @dataclass(frozen=True, slots=True)
 class ClassRow:
-    """A child of the class: its growth, the level of support now as a caption's word, and a suggestion's sentence."""
+    """A child of the class: its growth, the level of support now, and a suggestion."""
 
     growth: Growth
-    support: str
-    suggestion: str
+    support: Support
+    suggestion: Message
 
 
 def class_progress_pages(press: Press, rows: Sequence[ClassRow], settings: ProgressSettings) -> tuple[Page, ...]:
-    """Return the pages that hold all rows. Raises ValueError for captions we do not have."""
+    """Return the pages that hold all rows. Raises Problem for a language that has no words."""
     sheet = sheet_of(settings.paper, binding=settings.binding)
-    drawing = _Drawing(press, captions(settings.language), sheet)
+    drawing = _Drawing(press, wording(settings.language), sheet)
     pages: list[list[Ink]] = [list(drawing.head())]
     y = drawing.below_head
     for row in rows:
@@ -54,12 +57,12 @@ def class_progress_pages(press: Press, rows: Sequence[ClassRow], settings: Progr
 @dataclass
 class _Drawing:
     press: Press
-    words: Mapping[str, str]
+    words: Wording
     sheet: Sheet
     _wrapped: dict[str, tuple[str, ...]] = field(default_factory=dict)
 
     def __post_init__(self) -> None:
-        self.note = self.press.wrapped(self.words["progress.class_note"], self.sheet.room_width, _TEXT_MM)
+        self.note = self.press.wrapped(self.words.say("page.progress.class_note"), self.sheet.room_width, _TEXT_MM)
         self.below_head = self.sheet.top_mm + 12.0 + 4.4 * len(self.note)
         self.boxes_x = self.sheet.left_mm + _NAME_COLUMN_MM
         self.steps_x = self.sheet.right_edge - _DAY_COLUMN_MM - _STEPS_COLUMN_MM
@@ -67,16 +70,15 @@ class _Drawing:
     def head(self) -> Iterator[Ink]:
         """Yield the title and how to read the page."""
         y = self.sheet.top_mm + 5.0
-        yield self._text(self.words["progress.class_title"], self.sheet.left_mm, y, _TITLE_MM)
+        yield self._text(self.words.say("page.progress.class_title"), self.sheet.left_mm, y, _TITLE_MM)
         for count, words in enumerate(self.note, 1):
             yield from (ink.moved(self.sheet.left_mm, y + 1.5 + 4.4 * count)
                         for ink in self.press.words(words, _TEXT_MM))
 
     def said(self, row: ClassRow) -> tuple[str, ...]:
         """Return the lines that say what support there is and what may help next."""
-        now = self.words["progress.class_support"].format(support=self.words[f"words.{row.support}"])
-        next_ = row.suggestion if row.growth.days else self.words["progress.class_none"]
-        words = f"{now} {next_}"
+        now = message("page.progress.class_support", support=row.support)
+        words = self.words.text(now, row.suggestion if row.growth.days else message("page.progress.class_none"))
         if words not in self._wrapped:  # the same few sentences recur over a class
             self._wrapped[words] = self.press.wrapped(words, self.sheet.room_width, _TEXT_MM)
         return self._wrapped[words]
@@ -91,7 +93,7 @@ class _Drawing:
         if growth.stages:
             yield from self._steps(growth.stages[-1][1], baseline)
         if growth.days:
-            last = self.words["progress.class_last"].format(date=day_said(growth.days[-1], self.words))
+            last = self.words.say("page.progress.class_last", date=day_said(growth.days[-1]))
             width = self.press.text_width(last, _TEXT_MM)
             yield self._text(last, self.sheet.right_edge - width, baseline, _TEXT_MM, DARK)
         for count, words in enumerate(said, 1):

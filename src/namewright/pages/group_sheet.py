@@ -19,7 +19,8 @@ from namewright.lines.setting import pen_width_mm
 from namewright.pages import blocks
 from namewright.pages.page import Furniture, Page, Row, checked
 from namewright.pages.paper import Paper, Sheet, sheet_of
-from namewright.pages.press import Press, captions
+from namewright.pages.press import Press
+from namewright.wording import wording
 
 _HEADER_MM, _FOOTER_MM, _CAPTION_MM = 10.0, 7.0, 7.0
 _LINE_MM = 5.6
@@ -46,28 +47,25 @@ def group_page(press: Press, number: int, children: Sequence[tuple[str, str]], s
     """
     labels = [label for label, _ in children]
     sheet = sheet_of(settings.paper, binding=settings.binding)
-    words = captions(settings.language)
+    words = wording(settings.language)
     press = press.lettering(settings.letters)
-    heading = words["group.heading"].format(number=number, names=_listed(labels, words["group.and"]))
+    heading = words.say("page.group.heading", number=number, names=tuple(labels))
     lines = press.wrapped(heading, sheet.room_width, 2.2)
     texts = [blocks.text_at(press, line, sheet.left_mm, sheet.top_mm + 5.0 + at * _LINE_MM, 2.2)
              for at, line in enumerate(lines)]
     y = sheet.top_mm + _HEADER_MM + (len(lines) - 1) * _LINE_MM
-    caption = words["group.letters"] if shared else words["group.none"]
+    caption = words.say("page.group.letters" if shared else "page.group.none")
     texts.append(blocks.text_at(press, caption, sheet.left_mm, y + 3.0, _SIZE_MM))
     rows = list(_rows(press, shared, settings.ruling, sheet, y + _CAPTION_MM))
     below = max((guide.bounds()[3] for row in rows for guide in row.items), default=y) + settings.ruling.descender_mm
     different = list(dict.fromkeys(name for _, name in children))
     names = list(_names(press, different, settings.ruling, sheet, below + _CAPTION_MM))
     if len(names) == len(different):  # everybody or nobody
-        texts.append(blocks.text_at(press, words["group.names"], sheet.left_mm, below + _CAPTION_MM - 2.8, _SIZE_MM))
+        caption = words.say("page.group.names")
+        texts.append(blocks.text_at(press, caption, sheet.left_mm, below + _CAPTION_MM - 2.8, _SIZE_MM))
         rows += chain.from_iterable(names)
-    furniture = Furniture((*texts, *blocks.check_bar(press, words["check"], sheet.left_mm, sheet.foot - 1.5)))
+    furniture = Furniture((*texts, *blocks.check_bar(press, words, sheet.left_mm, sheet.foot - 1.5)))
     return checked(Page(sheet.width_mm, sheet.height_mm, (*rows, furniture), outline=heading))
-
-
-def _listed(labels: Sequence[str], last: str) -> str:
-    return labels[0] if len(labels) == 1 else f"{', '.join(labels[:-1])} {last} {labels[-1]}"
 
 
 def _rows(press: Press, shared: Sequence[str], ruling: Ruling, sheet: Sheet, y: float) -> Iterator[Row]:

@@ -5,10 +5,10 @@ Pure data. Out of scope: where it comes from (``classbook``), how it is drawn (`
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import date
 
+from namewright.message import Message, message
 from namewright.settings import Support
 
 STAGES = 7
@@ -52,28 +52,25 @@ class Growth:
         return tuple(sorted((track for track in self.tracks if track.first), key=lambda track: track.first or date.max))
 
 
-def day_said(day: date, words: Mapping[str, str], *, year: bool = False) -> str:
+def day_said(day: date, *, year: bool = False) -> Message:
     """Return a day as it is written on a page: ``14 Sep``."""
-    month = words["progress.months"].split()[day.month - 1]
-    said = words["progress.date"].format(day=day.day, month=month)
-    return f"{said} {day.year}" if year else said
+    month = message(f"month.{day.month}")
+    if year:
+        return message("date.with_year", count=day.day, month=month, year=day.year)
+    return message("date.day", count=day.day, month=month)
 
 
-def summary(growth: Growth, words: Mapping[str, str]) -> str:
+def summary(growth: Growth) -> Message:
     """Return one warm sentence or two about a child's letters; no counts, no comparison."""
     formed = growth.formed
     if not formed:
         looked_at = any(track.days for track in growth.tracks)
-        return words["progress.begin" if looked_at else "progress.unseen"].format(name=growth.label)
+        return message("page.progress.begin" if looked_at else "page.progress.unseen", name=growth.label)
     first, newest = formed[0], formed[-1]
-    since, last = (day_said(track.first or date.max, words, year=True) for track in (first, newest))
-    letters = _listed([track.letter for track in growth.tracks if track.first], words["progress.and"])
+    since, last = (day_said(track.first or date.max, year=True) for track in (first, newest))
+    letters = tuple(track.letter for track in growth.tracks if track.first)
     key = "all" if len(formed) == len(growth.tracks) else "some" if len(formed) > 1 else "one"
     if key == "all" and since == last:
         key = "together"
-    return words[f"progress.{key}"].format(name=growth.label, first=first.letter, newest=newest.letter, since=since,
-                                           last=last, letters=letters)
-
-
-def _listed(parts: list[str], joining: str) -> str:
-    return parts[0] if len(parts) == 1 else f"{', '.join(parts[:-1])} {joining} {parts[-1]}"
+    return message(f"page.progress.{key}", name=growth.label, first=first.letter, newest=newest.letter, since=since,
+                   last=last, letters=letters)

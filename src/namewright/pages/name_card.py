@@ -20,9 +20,10 @@ from namewright.lines.tuned import check_pens
 from namewright.pages import blocks
 from namewright.pages.page import Furniture, Item, Page, checked
 from namewright.pages.paper import Paper
-from namewright.pages.press import Press, captions
+from namewright.pages.press import Press
 from namewright.settings import Support
 from namewright.units import MM_PER_INCH
+from namewright.wording import wording
 
 CARD_EDGE_MM = 8.0  # more than the 6.35 mm that printers may leave white
 _SHEET_EDGE_MM = 5.0  # cut lines may come nearer to the edge of the sheet than letters may
@@ -81,7 +82,7 @@ def card_sheet(press: Press, name: str, label: str, settings: CardSettings, pape
     items = [blocks.moved(item, left + column * width, top + row * height)
              for row in range(down) for column in range(across) for item in card]
     if bar_over:
-        items.append(Furniture(blocks.check_bar(press, captions(settings.language)["check"], left + 2.0, top - 3.0)))
+        items.append(Furniture(blocks.check_bar(press, wording(settings.language), left + 2.0, top - 3.0)))
     items.append(_cuts(sheet_width, sheet_height, [left + column * width for column in range(across + 1)],
                        [top + row * height for row in range(down + 1)]))
     return checked(Page(sheet_width, sheet_height, tuple(items), outline=label, edge_mm=_SHEET_EDGE_MM))
@@ -143,8 +144,9 @@ def _beyond(press: Press, settings: CardSettings) -> float:
 def _foot_bar(press: Press, settings: CardSettings) -> tuple[Ink, ...]:
     """Return the check bar at the foot of a card, with its note beside it where the card is wide enough for both."""
     width, height = settings.size.size_mm
-    words = captions(settings.language)["check"]
-    beside = blocks.CHECK_BAR_MM + 3.0 + press.text_width(words, blocks.CHECK_NOTE_MM) <= width - 2 * CARD_EDGE_MM
+    words = wording(settings.language)
+    note = press.text_width(words.say("page.check"), blocks.CHECK_NOTE_MM)
+    beside = blocks.CHECK_BAR_MM + 3.0 + note <= width - 2 * CARD_EDGE_MM
     return blocks.check_bar(press, words, CARD_EDGE_MM + 0.5, height - CARD_EDGE_MM - 2.0, note_above=not beside)
 
 

@@ -1,15 +1,14 @@
 """The press: what one run keeps ready so that every page is made from the same letters.
 
-Caches of letters by ruling, and of captions. They are bounded: memory does not grow with the roster.
+Caches of letters by ruling, and of running text. They are bounded: memory does not grow with the roster.
 Out of scope: what stands where (``sheet``, ``card``, ``tiles``, ``summary``).
 """
 
 from __future__ import annotations
 
 from collections import OrderedDict
-from collections.abc import Callable, Mapping
+from collections.abc import Callable
 from dataclasses import dataclass, field
-from functools import cache
 from itertools import islice
 from typing import TYPE_CHECKING, TypeVar
 
@@ -22,7 +21,6 @@ from namewright.lines.ruling import LETTER_UNITS, Ruling, print_ruling
 from namewright.lines.setting import PENCIL_MM, LineSetter, SetLine, Typecase, pen_width_mm
 from namewright.lines.spacing import WORD_WHITE
 from namewright.names.clusters import clusters
-from namewright.wording import wording
 
 if TYPE_CHECKING:
     from namewright.schoolfont.shaping import Lettering
@@ -38,15 +36,9 @@ Key = TypeVar("Key")
 Value = TypeVar("Value")
 
 
-@cache
-def captions(language: str) -> Mapping[str, str]:
-    """Return the captions of a language. Raises Problem, naming those there are, for another."""
-    return wording(language).section("page")
-
-
 @dataclass
 class Press:
-    """Typecases, inkwells and captions of one run, made when first asked for."""
+    """Typecases, inkwells and running text of one run, made when first asked for."""
 
     alphabet: Alphabet = field(default_factory=upright)
     slant: float = 0.0

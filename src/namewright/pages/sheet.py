@@ -32,9 +32,10 @@ from namewright.pages.ladder import Ladder, Part, given, needed, repeats, wished
 from namewright.pages.page import Furniture, Item, Page, Row, checked
 from namewright.pages.paging import CAPTION_MM, FOLD_MM, Block, Heights, Plan, TooTall, grouped, planned
 from namewright.pages.paper import Paper, Sheet, sheet_of
-from namewright.pages.press import Press, captions
+from namewright.pages.press import Press
 from namewright.settings import Hand, Support
 from namewright.tuning import Tuning
+from namewright.wording import wording
 
 _START_ROOM_MM = 6.0  # left of every row, for the start mark
 _HEADER_MM = 9.0
@@ -67,7 +68,7 @@ class SheetSettings:
 def practice_pages(press: Press, name: str, label: str, settings: SheetSettings) -> tuple[Page, ...]:
     """Return a child's sheet, one page unless the lines are so tall that its parts need more.
 
-    Raises MissingLetters, DoesNotFit, or ValueError for captions we do not have.
+    Raises MissingLetters, DoesNotFit, or Problem for a language that has no words.
     """
     press = press.lettering(settings.letters)
     settings = replace(settings, ruling=tuned(settings.ruling, settings.tuning))
@@ -96,7 +97,7 @@ class _SheetMaker:
 
     def __post_init__(self) -> None:
         self.spacing = self.settings.tuning.letter_spacing or 0.0
-        self.words = captions(self.settings.language)
+        self.words = wording(self.settings.language)
         self.ruling = self.settings.ruling
         self.space = blocks.row_space(self.ruling, self.fit.lines)
         self.x0 = self.sheet.left_mm + _START_ROOM_MM
@@ -150,7 +151,7 @@ class _SheetMaker:
     def _items(self, plan: Plan) -> Iterable[Item]:
         yield from self._owner()
         y = self.sheet.top_mm + _HEADER_MM
-        furniture: list[Ink] = list(blocks.check_bar(self.press, self.words["check"], self.x0, self.sheet.foot - 1.5))
+        furniture: list[Ink] = list(blocks.check_bar(self.press, self.words, self.x0, self.sheet.foot - 1.5))
         for count, (part, group) in enumerate(grouped(plan.blocks)):
             if part is Part.MEMORY:  # all that shows the name is over it: models, boxes, or the owner's line alone
                 furniture += self._fold(y)
@@ -163,18 +164,18 @@ class _SheetMaker:
         yield Furniture(tuple(furniture))
 
     def _owner(self) -> tuple[Ink, ...]:
-        return blocks.text_with_name(self.press, self.words["owner"], self.label, self.x0, self.sheet.top_mm + 5.0)
+        return blocks.text_with_name(self.press, self.words, "page.owner", self.label, self.x0, self.sheet.top_mm + 5.0)
 
     def _fold(self, y: float) -> tuple[Ink, ...]:
         return (blocks.fold_line(self.sheet.left_mm, self.x1, y + 1.0),
-                blocks.text_at(self.press, self.words["fold"], self.x0, y + 4.8, 1.5))
+                blocks.text_at(self.press, self.words.say("page.fold"), self.x0, y + 4.8, 1.5))
 
     def _caption(self, part: Part) -> str:
         if part is Part.COPY:
-            return self.words["copy_beside" if self.beside else "copy_under"]
+            return self.words.say("page.copy_beside" if self.beside else "page.copy_under")
         if part is Part.MODEL and not self._has_marks:
-            return self.words["model_plain"]
-        return self.words[part]
+            return self.words.say("page.model_plain")
+        return self.words.say(f"page.{part}")
 
     def _part(self, part: Part, lines: Sequence[SetLine], y: float, drop: float) -> Iterable[Item]:
         if part is Part.TILES:

@@ -17,8 +17,8 @@ from namewright.lines.setting import SetLine, pen_width_mm
 from namewright.pages import blocks
 from namewright.pages.page import Furniture, Item, Page, checked
 from namewright.pages.paper import Paper, Sheet, sheet_of
-from namewright.pages.press import Press, captions
-from namewright.units import number
+from namewright.pages.press import Press
+from namewright.wording import Wording, wording
 
 HEIGHTS = 6
 LEAST_MM, GREATEST_MM = 8.0, 60.0
@@ -55,14 +55,15 @@ def size_page(press: Press, name: str, label: str, settings: SizeSettings) -> Pa
     best = turned if turned.tallest > upright.tallest else upright
     if not best.rows:
         raise DoesNotFit(name, turned.needed_mm, turned.sheet.room_width)
-    sheet, words = best.sheet, captions(settings.language)
-    items: list[Item] = [*blocks.text_with_name(press, words["sizes.owner"], label, sheet.left_mm, sheet.top_mm + 5.0)]
-    items += _ruled(press, best, model)
-    text = [blocks.text_at(press, words["sizes.try"], sheet.left_mm, sheet.top_mm + 11.0)]
+    sheet, words = best.sheet, wording(settings.language)
+    items: list[Item] = list(blocks.text_with_name(press, words, "page.sizes.owner", label, sheet.left_mm,
+                                                   sheet.top_mm + 5.0))
+    items += _ruled(press, words, best, model)
+    text = [blocks.text_at(press, words.say("page.sizes.try"), sheet.left_mm, sheet.top_mm + 11.0)]
     text += [blocks.text_at(press, line, sheet.left_mm,
                             sheet.foot - _FOOTER_MM - (len(best.notes) - 1 - at) * _NOTE_STEP_MM, _NOTE_MM)
              for at, line in enumerate(best.notes)]
-    text += blocks.check_bar(press, words["check"], sheet.left_mm, sheet.foot - 1.5)
+    text += blocks.check_bar(press, words, sheet.left_mm, sheet.foot - 1.5)
     return checked(Page(sheet.width_mm, sheet.height_mm, (*items, Furniture(tuple(text))), outline=label))
 
 
@@ -93,7 +94,7 @@ def _layout(press: Press, name: str, model: SetLine, settings: SizeSettings, tur
     Paper without lines has none to choose among: here it gets them all.
     """
     sheet = sheet_of(settings.paper, landscape=turned, binding=settings.binding)
-    notes = press.wrapped(captions(settings.language)["sizes.note"], sheet.room_width, _NOTE_MM)
+    notes = press.wrapped(wording(settings.language).say("page.sizes.note"), sheet.room_width, _NOTE_MM)
     room = (sheet.foot - sheet.top_mm - _HEADER_MM - _FOOTER_MM - len(notes) * _NOTE_STEP_MM - _CLEAR_MM
             - HEIGHTS * _over(model))
     lined = replace(settings.ruling, gap_mm=0.0, lines=settings.ruling.lines or ALL_LINES)
@@ -123,13 +124,14 @@ def _heights(tallest: float) -> list[float]:
     return whole if len(whole) == HEIGHTS else sorted({round(2 * one) / 2 for one in exact})
 
 
-def _ruled(press: Press, layout: _Layout, model: SetLine) -> Iterator[Item]:
+def _ruled(press: Press, words: Wording, layout: _Layout, model: SetLine) -> Iterator[Item]:
     """Yield each height with its small model and the empty row under them."""
     sheet = layout.sheet
     x, y = sheet.left_mm + _LABEL_MM, sheet.top_mm + _HEADER_MM
     for row in layout.rows:
         base = y + _CLEAR_MM + model.rise_mm
-        yield blocks.text_at(press, f"{number(row.ruling.line_height_mm)} mm", sheet.left_mm, base)
+        height = words.say("page.sizes.height", height=row.ruling.line_height_mm)
+        yield blocks.text_at(press, height, sheet.left_mm, base)
         yield from blocks.letters_at(press, model, Form.SOLID, x + pen_width_mm(model.ruling) / 2, base)
         space = blocks.row_space(row.ruling, [row])
         baseline = y + _over(model) + space.rise_mm

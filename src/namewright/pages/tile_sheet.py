@@ -16,10 +16,12 @@ from namewright.lines.ink import BLACK, RULE, Ink, Style, line
 from namewright.lines.ruling import Line, Ruling, custom_ruling
 from namewright.lines.setting import pen_width_mm
 from namewright.lines.tile_boxes import TILE_MM, tile_letters
+from namewright.message import message
 from namewright.pages import blocks
 from namewright.pages.page import Furniture, Item, Page, Tile, checked
 from namewright.pages.paper import Paper, Sheet, sheet_of
-from namewright.pages.press import Press, captions
+from namewright.pages.press import Press
+from namewright.wording import wording
 
 _LABEL_MM = 7.0
 _EDGE = Style(0.25, BLACK)
@@ -93,8 +95,8 @@ class _TileMaker:
         self.press, self.side = press.lettering(settings.letters), settings.side_mm
         self.sheet = _sheet(settings)
         self.across = across(settings)
-        self.words = captions(settings.language)
-        text = f"{self.words['tiles_caution']} {self.words['cut']}"
+        self.words = wording(settings.language)
+        text = self.words.text(message("page.tiles_caution"), message("page.cut"))
         self.caution = press.wrapped(text, self.sheet.room_width, _TEXT_MM)
         self._begin()
 
@@ -135,17 +137,16 @@ class _TileMaker:
         """Return the name over a strip, in a sentence where the strip is wide enough for one."""
         name = row.label or ""
         room = len(row.letters) * self.side
-        sentence = self.words["tiles_for"]
-        if self.press.text_width(sentence.format(name=name), _LABEL_TEXT_MM) > room:
-            sentence = "{name}"
-        return blocks.text_with_name(self.press, sentence, name, x, baseline, _LABEL_TEXT_MM)
+        if self.press.text_width(self.words.say("page.tiles_for", name=name), _LABEL_TEXT_MM) > room:
+            return (blocks.text_at(self.press, name, x, baseline, _LABEL_TEXT_MM),)
+        return blocks.text_with_name(self.press, self.words, "page.tiles_for", name, x, baseline, _LABEL_TEXT_MM)
 
     def page(self) -> Page:
         """Return the page as it is, and begin the next."""
         left = self.sheet.left_mm
         text = [blocks.text_at(self.press, words, left, self.sheet.top_mm + 3.0 + _TEXT_STEP_MM * count, _TEXT_MM)
                 for count, words in enumerate(self.caution)]
-        bar = blocks.check_bar(self.press, self.words["check"], left, self.sheet.foot - 1.5)
+        bar = blocks.check_bar(self.press, self.words, left, self.sheet.foot - 1.5)
         page = Page(self.sheet.width_mm, self.sheet.height_mm, (*self.items, Furniture((*text, *bar))), self.first)
         self._begin()
         return checked(page)

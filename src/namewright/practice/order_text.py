@@ -15,6 +15,7 @@ import unicodedata2
 from namewright.names.clusters import clusters
 from namewright.practice.ordering import Placed, completed
 from namewright.practice.sequence import faces_left
+from namewright.wording import FIRST, Wording, wording
 
 _FORMULA_STARTS = ("=", "+", "-", "@", "\t", "\r", "\n", "＝", "＋", "－", "＠")
 _TABLE_COLUMNS = ("place", "child", "band", "letters", "letters in practice order")
@@ -47,7 +48,7 @@ def order_table(placed: Sequence[Placed]) -> str:
     return "\n".join((*lines, "", *account, *NOTES, ""))
 
 
-def order_csv(placed: Sequence[Placed]) -> str:
+def order_csv(placed: Sequence[Placed], language: str = FIRST) -> str:
     """Return the order as CSV (RFC 4180, lines end in CR LF), one row a child below a header.
 
     A text that a spreadsheet would take for a formula gets a leading apostrophe; numbers stay numbers.
@@ -55,8 +56,10 @@ def order_csv(placed: Sequence[Placed]) -> str:
     out = io.StringIO()
     writer = csv.writer(out)
     writer.writerow(_CSV_COLUMNS)
+    words = wording(language)
     for each in _whole(placed):
-        texts = (each.child.practice, each.child.label, each.band or "", _letters(each), each.reason)
+        texts = (each.child.practice, each.child.label, each.band or "", _letters(each),
+                 words.text(*each.reason))
         more = (" ".join(band for _, band in each.letters),
                 " ".join(letter for letter, _ in each.letters if faces_left(letter)), BEAT_POINT.join(each.beats))
         figure = f"{each.difficulty:.2f}" if each.band else ""
@@ -65,14 +68,15 @@ def order_csv(placed: Sequence[Placed]) -> str:
     return out.getvalue()
 
 
-def order_json(placed: Sequence[Placed]) -> str:
+def order_json(placed: Sequence[Placed], language: str = FIRST) -> str:
     """Return the order as a JSON list, one object a child.
 
     ``watch`` is true for left-facing letters, the ones often reversed when written from memory; ``beats`` join
     to the name, and ``beats_known`` is false where they are a guess. Position, band and figures are null for a name
     that cannot be written here.
     """
-    return json.dumps([_object(each) for each in _whole(placed)], ensure_ascii=False, indent=2) + "\n"
+    words = wording(language)
+    return json.dumps([_object(each, words) for each in _whole(placed)], ensure_ascii=False, indent=2) + "\n"
 
 
 def _row(each: Placed) -> tuple[str, ...]:
@@ -85,7 +89,7 @@ def _letters(each: Placed) -> str:
     return " ".join(letter for letter, _ in each.letters)
 
 
-def _object(each: Placed) -> dict[str, object]:
+def _object(each: Placed, words: Wording) -> dict[str, object]:
     here = each.band is not None
     return {
         "position": each.position if here else None, "name": each.child.practice, "label": each.child.label,
@@ -93,8 +97,8 @@ def _object(each: Placed) -> dict[str, object]:
         "workload": each.workload if here else None, "length": each.length, "band": each.band,
         "letters": [{"letter": letter, "band": band, "watch": faces_left(letter)}
                     for letter, band in each.letters],
-        "beats": list(each.beats), "beats_known": each.beats_known, "group": each.group, "reason": each.reason,
-        "to_parent": each.to_parent,
+        "beats": list(each.beats), "beats_known": each.beats_known, "group": each.group,
+        "reason": words.text(*each.reason), "to_parent": words.text(*each.to_parent),
     }
 
 

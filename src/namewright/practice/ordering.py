@@ -15,6 +15,7 @@ from enum import StrEnum
 import unicodedata2
 
 from namewright.letters.alphabet import upright
+from namewright.message import Message
 from namewright.names.beats import beats
 from namewright.practice.difficulty import Band, NameDifficulty, base_letter, name_difficulty, written_signs
 from namewright.practice.families import Family, family_of
@@ -41,9 +42,9 @@ class Placed:
 
     ``position`` counts from 1; ``difficulty`` is ``letter_part`` + ``workload``; ``length`` counts letters
     (and digits) to write; ``letters`` are the different letters, each with its band, in practice order;
-    ``reason`` is one sentence for the teacher, ``to_parent`` one for a parent. ``small_signs`` and ``twins`` are
-    those of the name's difficulty. A child whose name cannot be written here (a letter that cannot be drawn, or none
-    at all) has position 0, no band and no letters, and the reason says so.
+    ``reason`` is told to the teacher, ``to_parent`` to a parent, each message one sentence. ``small_signs`` and
+    ``twins`` are those of the name's difficulty. A child whose name cannot be written here (a letter that cannot be
+    drawn, or none at all) has position 0, no band and no letters, and the reason says so.
     ``beats``, ``beats_known`` and ``group`` (from 1) are empty, false and 0 until ``completed`` fills them in.
     """
 
@@ -55,8 +56,8 @@ class Placed:
     length: int
     band: Band | None
     letters: tuple[tuple[str, Band], ...]
-    reason: str
-    to_parent: str = ""
+    reason: tuple[Message, ...]
+    to_parent: tuple[Message, ...] = ()
     small_signs: int = 0
     twins: tuple[tuple[str, str], ...] = ()
     beats: tuple[str, ...] = ()
@@ -151,9 +152,9 @@ def _place(child: Child, rating: NameDifficulty, position: int, of: int) -> Plac
 
 def _unplaced(child: Child, rating: NameDifficulty) -> Placed:
     """Return a child whose name cannot be written here: no place, no band, no letters, no advice."""
-    sentence = no_place(child.label, upright().missing(child.practice))
+    told = no_place(child.label, upright().missing(child.practice))
     return Placed(child=child, position=0, difficulty=0.0, letter_part=0.0, workload=0.0, length=rating.length,
-                  band=None, letters=(), reason=sentence, to_parent=sentence)
+                  band=None, letters=(), reason=(told,), to_parent=(told,))
 
 
 def completed(placed: Sequence[Placed], language: str = "en", before: Mapping[str, int] | None = None,

@@ -17,7 +17,7 @@ from namewright.message import message
 from namewright.output.pdf import write_pdf
 from namewright.pages.name_card import CardSettings, CardSize
 from namewright.pages.page import Page
-from namewright.pages.press import Press, captions
+from namewright.pages.press import Press
 from namewright.roster.children import Child, RosterError
 from namewright.roster.parsing import read_roster
 from namewright.roster.vocabulary import fold
@@ -133,7 +133,7 @@ def _pages_of(press: Press, child: Child, settings: Mapping[str, str]) -> list[P
 def pdf_of(made: list[Page], language: str) -> bytes:
     """Return a small PDF at once. Raises NativeLibraryMissing without cairo."""
     out = io.BytesIO()
-    write_pdf(made, out, title="Name practice", lang=captions(language)["language"])
+    write_pdf(made, out, title="Name practice", lang=language)
     return out.getvalue()
 
 

@@ -23,6 +23,7 @@ from namewright.web import notes as seen
 from namewright.web.desk import KEY, Desk, class_mark, close_book, desk
 from namewright.web.jobs import where
 from namewright.web.pictures import CannotDraw
+from namewright.wording import languages, wording
 
 MOST_BYTES = 3_000_000  # a class's spreadsheet is a hundredth of it
 MOST_FORM_BYTES = 400_000
@@ -65,8 +66,10 @@ def _shell() -> dict[str, Any]:
         return tongue.say(spoken, key, **fields)
 
     notices = desk().told(request.args.get("told", ""))
-    names = {one: tongue.words(one)["name"] for one in tongue.tongues()}
-    return {"notices": notices, "t": said, "tongue": spoken, "tongues": names,
+    names = {one: tongue.say(one, "name") for one in tongue.tongues()}
+    of_paper = {one: wording(one).say("page.language") for one in languages()}
+    return {"notices": notices, "words": wording(spoken), "word": lambda key: wording(spoken).say(f"word.{key}"),
+            "paper_tongues": of_paper, "t": said, "tongue": spoken, "tongues": names,
             "told": lambda what: tongue.reason(request, what)}
 
 

@@ -16,8 +16,8 @@ from namewright.web.desk import child_or_404, class_settings, desk
 from namewright.web.pictures import child_pages
 from namewright.web.printing import drawn, pdf_answer
 from namewright.web.room import drawn as drawing
-from namewright.web.tongue import say, tongue_of, tongues
-from namewright.wording import languages
+from namewright.web.tongue import tongue_of
+from namewright.wording import languages, wording
 
 pages = Blueprint("family", __name__)
 NOTE = ("greeting", "first", "second", "third", "fourth", "closing")
@@ -33,17 +33,17 @@ def show(child_id: int) -> str:
 
 def _spoken() -> str:
     asked = request.args.get("in", "")
-    return asked if asked in tongues() else tongue_of(request)
+    return asked if asked in languages() else tongue_of(request)
 
 
 def note(one: BookChild, spoken: str) -> list[str]:
     """Return the note to the family, a paragraph each."""
-    return [say(spoken, f"note.{part}", label=one.child.practice) for part in NOTE]
+    return [wording(spoken).say(f"page.home.{part}", label=one.child.practice) for part in NOTE]
 
 
 def _settings(spoken: str) -> Mapping[str, str]:
-    """Return the class's settings, with the sheet in the family's language where its sentences exist."""
-    return {**class_settings(), **({"language": spoken} if spoken in languages() else {})}
+    """Return the class's settings, with the sheet in the family's language."""
+    return {**class_settings(), "language": spoken}
 
 
 @pages.get("/child/<int:child_id>/home.svg")
@@ -67,7 +67,7 @@ def pdf(child_id: int) -> Response:
     one, spoken = child_or_404(child_id), _spoken()
     with desk().lock:
         made = _made(desk().press, one, spoken)
-    return pdf_answer(pdf_of(made, spoken if spoken in languages() else "en"))
+    return pdf_answer(pdf_of(made, spoken))
 
 
 @pages.get("/child/<int:child_id>/home/pages")

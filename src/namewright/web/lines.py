@@ -15,7 +15,7 @@ from namewright.classbook import BookChild, ClassbookError
 from namewright.classbook.keys import CHILD_KEYS, tuning_of
 from namewright.letters.alphabet import MissingLetters
 from namewright.lines.fit import DoesNotFit
-from namewright.message import Field
+from namewright.message import Field, message
 from namewright.pages.ladder import MOST_TRACED
 from namewright.pages.size_finder import SizeSettings, size_page
 from namewright.pages.summary import drawable
@@ -29,8 +29,9 @@ from namewright.web.letter_forms import LETTERS, RUNGS, fields_of, shapes_of
 from namewright.web.pictures import CannotDraw, row_svg
 from namewright.web.printing import pdf_answer
 from namewright.web.room import own_settings
-from namewright.web.tongue import reason, say, tongue_of, words
+from namewright.web.tongue import reason, say, tongue_of
 from namewright.web.what import sentence
+from namewright.wording import FIRST, wording
 
 pages = Blueprint("lines", __name__)
 WORDED: Mapping[str, tuple[str, ...]] = {"hand": tuple(Hand), "support": tuple(Support), "practise": tuple(NamePart)}
@@ -63,41 +64,45 @@ def _page(one: BookChild, typed: Mapping[str, str] | None = None, problem: str =
                       "practise": settings.get("practise", NamePart.GIVEN)},
         settings=settings, history=history, newest=history[0].id if history else 0,
         standing=next((save.id for save in history if save.undoes is None and not save.undone), None),
-        nice=_nice, why=_why, said=_said)
+        called=_called, why=_why, told_of=_told)
 
 
-def _nice(key: str) -> str:
-    """Return what a setting is called on the screen; its own key where the language has no word yet."""
-    table = words(tongue_of(request))
-    return table.get(f"knob.{key}") or table.get(f"lines.{key}") or key.replace("_", " ").capitalize()
+def _called(key: str) -> Field:
+    """Return what a setting is called."""
+    named = (f"web.knob.{key}", f"web.lines.{key}")
+    return next((message(each) for each in named if wording(FIRST).has(each)), key)
 
 
 def _why(key: str, english: str) -> str:
     """Return why one would set a knob, in the language of the screen where it has been put into words."""
-    return words(tongue_of(request)).get(f"why.{key}", english)
+    words = wording(tongue_of(request))
+    return words.say(f"web.why.{key}") if words.has(f"web.why.{key}") else english
 
 
-def _said(key: str, text: str | None) -> str:
-    """Return what a setting is or was, in words of the screen's language."""
-    spoken = tongue_of(request)
+def _told(key: str, text: str | None) -> Field:
+    """Return what a setting is or was; what a newer program set is told as it was written."""
     if not text:
-        return say(spoken, "lines.usual")
+        return message("web.lines.usual")
     if key == "letters":
-        return ", ".join(_form_said(spoken, word) for word in text.split())
+        return tuple(_form_told(word) for word in text.split())
     if key == "ladder":
-        return ", ".join(words(spoken).get(f"rung.{rung}", rung) for rung in text.split())
-    table = words(spoken)
-    return table.get(f"lines.{text}" if text in ("on", "off") else f"words.{text}" if key in WORDED else "", text)
+        return tuple(_known(f"web.rung.{rung}", rung) for rung in text.split())
+    if text in ("on", "off"):
+        return message(f"web.lines.{text}")
+    return _known(f"word.{text}", text) if key in WORDED else text
 
 
-def _form_said(spoken: str, word: str) -> str:
+def _form_told(word: str) -> Field:
     letter, _, form = word.partition("=")
-    table = words(spoken)
     if letter == "slant":
-        return say(spoken, "forms.slanted", degrees=form)
+        return message("web.forms.slanted", degrees=form)
     if letter in LETTERS:
-        return f"{letter} {table.get(f'form.{form}', form)}"
-    return table.get(f"forms.{letter}", word)
+        return message("web.forms.letter", letter=letter, form=_known(f"web.form.{form}", form))
+    return _known(f"web.forms.{letter}", word)
+
+
+def _known(key: str, otherwise: str) -> Field:
+    return message(key) if wording(FIRST).has(key) else otherwise
 
 
 @pages.post("/child/<int:child_id>/lines")

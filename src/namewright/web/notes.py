@@ -17,11 +17,11 @@ from werkzeug.wrappers import Response as BaseResponse
 from namewright.classbook import BookChild, ClassbookError, Observation
 from namewright.classbook.growing import growth_of
 from namewright.classbook.records import letter_positions
-from namewright.classbook.stages import Stage
+from namewright.classbook.stages import Stage, stage_said
 from namewright.classbook.suggest import suggest
+from namewright.message import Message
 from namewright.names.clusters import clusters
 from namewright.pages.child_progress import ProgressSettings, progress_page
-from namewright.pages.press import captions
 from namewright.settings import Support
 from namewright.web.aide import family_of, names_of, pdf_of
 from namewright.web.class_settings import sheet_of_child, sheet_of_class
@@ -29,7 +29,6 @@ from namewright.web.desk import book, child_or_404, class_settings, desk, member
 from namewright.web.printing import pdf_answer
 from namewright.web.tongue import reason, say, tongue_of
 from namewright.web.year import class_rows, year_pages
-from namewright.wording import languages
 
 pages = Blueprint("seen", __name__)
 
@@ -53,15 +52,15 @@ def _page(one: BookChild, problem: str = "") -> str:
     return render_template(
         "seen.html", child=one, label=one.child.label, problem=problem, letters=_letters(name),
         today=date.today().isoformat(), once=request.form.get("once") or secrets.token_urlsafe(12),
-        supports=tuple(Support), stages=[(stage.value, _stage_words(stage)) for stage in Stage],
+        supports=tuple(Support), stages=[(stage.value, stage_said(stage)) for stage in Stage],
         suggestion=_suggestion(one), ticked=set(request.form.getlist("letter")), notes=notes,
         year=[(letter, [_mark(note, name, at) for note in notes]) for at, letter in _letters(name)])
 
 
-def _suggestion(one: BookChild) -> str:
-    """Return a thought about the next level of support, in the language of the screen where that has captions."""
+def _suggestion(one: BookChild) -> Message:
+    """Return a thought about the next level of support."""
     support = sheet_of_child(one, class_settings()).support
-    return suggest(support, book().observations(one.id), one.child.practice).sentence(_spoken())
+    return suggest(support, book().observations(one.id), one.child.practice).reason
 
 
 @pages.get("/child/<int:child_id>/year.pdf")
@@ -87,16 +86,6 @@ def class_year() -> Response:
     with desk().lock:
         made = year_pages(desk().press, rows, settings)
     return pdf_answer(pdf_of(list(made), settings.get("language", "en")))
-
-
-def _stage_words(stage: Stage) -> str:
-    return captions(_spoken())[f"progress.stage_{stage.value}"]
-
-
-def _spoken() -> str:
-    """Return the language of the screen where printed pages have it too, else English."""
-    spoken = tongue_of(request)
-    return spoken if spoken in languages() else "en"
 
 
 def _letters(name: str) -> list[tuple[int, str]]:

@@ -14,7 +14,6 @@ from namewright.classbook.growing import class_formed
 from namewright.output.svg import page_svg
 from namewright.pages.page import Page
 from namewright.pages.plan.sentences import NOTHING_FORMED
-from namewright.pages.press import captions
 from namewright.roster.children import Roster
 from namewright.roster.parsing import read_roster
 from namewright.settings import NamePart
@@ -26,6 +25,7 @@ from namewright.web.said import in_tongue
 from namewright.web.tongue import reason, say, tongue_of
 from namewright.web.what import KINDS, Making, Wanted, of_ids
 from namewright.web.year import class_rows
+from namewright.wording import FIRST
 
 pages = Blueprint("printing", __name__)
 _MOST_ON_SCREEN = 60
@@ -65,7 +65,7 @@ def start() -> tuple[str, int] | BaseResponse:
     if "view" in request.form:
         return redirect(url_for("printing.on_screen", what=asked.kinds, child=[one.id for one, _ in asked.children]))
     nonce = request.form[guard.TOKEN_FIELD].partition(".")[0]
-    language = captions(class_settings().get("language", "en"))["language"]
+    language = class_settings().get("language", FIRST)
     return redirect(url_for("printing.job", key=begin(nonce, asked, language).id))
 
 

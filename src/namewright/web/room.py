@@ -10,7 +10,6 @@ from werkzeug.wrappers import Response as BaseResponse
 
 from namewright.classbook import BookChild, ClassbookError
 from namewright.classbook.keys import CHILD_KEYS, checked_setting
-from namewright.classwork import why
 from namewright.lines.ruling import DEFAULT_RULING, PRESETS, Ruling
 from namewright.pages.ladder import MOST_TRACED
 from namewright.pages.paper import Paper
@@ -51,7 +50,7 @@ def _page(settings: Mapping[str, str], problem: str = "") -> str | BaseResponse:
     return render_template(
         "class.html", members=everyone, looked=first, settings=settings, choices=CHOICES, problem=problem,
         rulings=_rulings(), usual_ruling=DEFAULT_RULING, for_children=FOR_CHILDREN, for_adult=FOR_ADULT,
-        groups=_groups(everyone), why=why,
+        groups=_groups(everyone),
         shapes=shapes_of(settings), letters=LETTERS, rungs=RUNGS, most_rungs=MOST_TRACED, wanted=_wanted(),
         ticked=frozenset(request.form.getlist("child")))
 

@@ -16,15 +16,14 @@ from namewright.web.desk import book
 
 
 def class_rows(children: Sequence[BookChild], settings: Mapping[str, str]) -> tuple[ClassRow, ...]:
-    """Return what was noted of children, and a thought for each, in the language of the page."""
+    """Return what was noted of children, and a thought for each."""
     return tuple(_row(one, settings) for one in sorted(children, key=lambda each: each.child.line))
 
 
 def _row(one: BookChild, settings: Mapping[str, str]) -> ClassRow:
     notes, sheet = book().observations(one.id), sheet_of_child(one, settings)
     growth = growth_of(one.child.label, one.child.practice, notes)
-    thought = suggest(sheet.support, notes, one.child.practice).sentence(sheet.language)
-    return ClassRow(growth, str(sheet.support), thought)
+    return ClassRow(growth, sheet.support, suggest(sheet.support, notes, one.child.practice).reason)
 
 
 def year_pages(press: Press, rows: Sequence[ClassRow], settings: Mapping[str, str]) -> tuple[Page, ...]:

@@ -83,6 +83,10 @@ class Wording:
         opening = words[:1] if self._opens_as_typed(told, fields) else words[:1].upper()
         return opening + words[1:] + ("" if words.endswith((".", "!", "?", "…")) else ".")
 
+    def text(self, *told: Message) -> str:
+        """Return sentences, one after another."""
+        return " ".join(self.sentence(each) for each in told)
+
     def has(self, key: str) -> bool:
         """Say whether there are words for a key."""
         return key in self.templates or f"{key}.other" in self.templates
@@ -127,19 +131,14 @@ class Wording:
         return str(value)
 
 
-class _Filler(string.Formatter):
-    """The standard library's reading of {fields}, with our own way of writing each."""
-
-    def __init__(self, wording: Wording) -> None:
-        self._wording = wording
-
-    def format_field(self, value: object, format_spec: str) -> str:
-        """Write one field in words."""
-        return self._wording._worded(value, format_spec)  # type: ignore[arg-type]
-
-
 def _fill(template: str, fields: Mapping[str, Field], wording: Wording) -> str:
-    return _Filler(wording).vformat(template, (), fields)
+    """Fill in a template's fields; a field that ends in a full stop ("Ava B.") ends the sentence by itself."""
+    text = ""
+    for literal, name, how, _ in string.Formatter().parse(template):
+        text += literal[text.endswith(".") and literal.startswith("."):]
+        if name is not None:
+            text += wording._worded(fields[name], how or "")
+    return text
 
 
 @cache

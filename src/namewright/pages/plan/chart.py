@@ -8,7 +8,7 @@ for that either the point stands alone. Names that fall on one point share one.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from namewright.letters.strokes import Bounds
@@ -19,6 +19,7 @@ from namewright.pages.press import Press
 from namewright.pages.summary import drawable
 from namewright.practice.difficulty import MIDDLE_FROM, MIDDLE_TO, Band
 from namewright.practice.ordering import Placed
+from namewright.wording import Wording
 
 TEXT_MM = 1.3
 POINT_MM = 2.8
@@ -56,7 +57,7 @@ class _Field:
         return (self.up(MIDDLE_TO), self.up(MIDDLE_FROM))
 
 
-def chart(press: Press, placed: Sequence[Placed], words: Mapping[str, str], box: Bounds) -> Iterator[Ink]:
+def chart(press: Press, placed: Sequence[Placed], words: Wording, box: Bounds) -> Iterator[Ink]:
     """Yield the chart within a box; names with nothing to write have no point."""
     shown = [each for each in placed if each.letters]
     if not shown:
@@ -70,7 +71,7 @@ def chart(press: Press, placed: Sequence[Placed], words: Mapping[str, str], box:
     yield from _points(press, field, shown, taken, words)
 
 
-def _frame(press: Press, field: _Field, words: Mapping[str, str]) -> Iterator[Ink]:
+def _frame(press: Press, field: _Field, words: Wording) -> Iterator[Ink]:
     right, foot = field.x + field.width, field.y + field.height
     yield Ink(_AXIS, (line(field.x, field.y, field.x, foot), line(field.x, foot, right, foot)))
     ticks = range(1, field.most_letters + 1)
@@ -79,18 +80,18 @@ def _frame(press: Press, field: _Field, words: Mapping[str, str]) -> Iterator[In
         label = press.text(str(count), TEXT_MM)
         x_left, _, x_right, _ = label.bounds()
         yield label.moved(field.across(count) - (x_left + x_right) / 2, foot + 4.2)
-    caption = press.text(words["plan.axis_letters"], TEXT_MM)
+    caption = press.text(words.say("page.plan.axis_letters"), TEXT_MM)
     yield caption.moved(right + _RIGHT - caption.bounds()[2], foot + 7.2)
     for cut in field.cuts:
         yield Ink(_CUT, (line(field.x, cut, right + _RIGHT, cut),))
     edges = (field.hardest, MIDDLE_TO, MIDDLE_FROM, field.easiest)
     for band, top, low in zip(reversed(Band), edges, edges[1:], strict=False):
         middle = (field.up(top) + field.up(low)) / 2
-        yield text_at(press, words[f"plan.band_{band}"], right + 2.0, middle + TEXT_MM / 2, TEXT_MM)
+        yield text_at(press, words.say(f"page.plan.band_{band}"), right + 2.0, middle + TEXT_MM / 2, TEXT_MM)
 
 
 def _points(press: Press, field: _Field, shown: Sequence[Placed], taken: list[Bounds],
-            words: Mapping[str, str]) -> Iterator[Ink]:
+            words: Wording) -> Iterator[Ink]:
     together: dict[tuple[int, float], list[Placed]] = {}
     for each in shown:
         together.setdefault((each.length, each.difficulty), []).append(each)
@@ -99,8 +100,8 @@ def _points(press: Press, field: _Field, shown: Sequence[Placed], taken: list[Bo
     taken += [mark.bounds() for mark in marks.values()]
     labels, numbered = [], False
     for key, some in together.items() if len(shown) <= _MOST_NAMED else ():
-        texts = (", ".join(drawable(press, each.child.label) for each in some),
-                 ", ".join(str(each.position) for each in some))
+        texts = (words.say("page.plan.chart_names", names=tuple(drawable(press, each.child.label) for each in some)),
+                 words.say("page.plan.chart_names", names=tuple(each.position for each in some)))
         tries = ((text, barred) for text in texts for barred in (True, False))
         placed = ((text, _label(press, field, text, key, taken, barred)) for text, barred in tries)
         text, label = next(((text, label) for text, label in placed if label), ("", None))
@@ -111,7 +112,7 @@ def _points(press: Press, field: _Field, shown: Sequence[Placed], taken: list[Bo
     yield from marks.values()
     yield from labels
     if numbered:
-        yield text_at(press, words["plan.chart_numbers"], field.x, field.y + field.height + 7.2, TEXT_MM)
+        yield text_at(press, words.say("page.plan.chart_numbers"), field.x, field.y + field.height + 7.2, TEXT_MM)
 
 
 def _label(press: Press, field: _Field, text: str, key: tuple[int, float], taken: Sequence[Bounds],

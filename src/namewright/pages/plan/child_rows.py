@@ -12,12 +12,13 @@ from namewright.lines.ink import RULE, Ink, Style, line
 from namewright.pages.page import Item
 from namewright.pages.plan.flow import LEAST_MM, SMALL_MM, TEXT_MM, Flow, fitted, packed
 from namewright.pages.plan.marks import MARK_MM, STEP_MM, formed_mark, letter_mark, point, watch_mark
-from namewright.pages.plan.sentences import Formed, Words, order_said
+from namewright.pages.plan.sentences import Formed, order_said
 from namewright.pages.press import Press
 from namewright.pages.summary import drawable
 from namewright.practice.difficulty import Band
 from namewright.practice.ordering import Order, Placed
 from namewright.practice.sequence import faces_left
+from namewright.wording import Wording
 
 _ROW_MM, _LINE_MM, _LIFT_MM = 6.2, 4.2, 0.65  # tiles stand a little above the middle: marks come under them
 _LABEL_X, _TILES_X, _BEATS_X, _GROUP_X = 7.0, 40.0, 57.0, 13.0  # the first two from the left, the others from the right
@@ -26,10 +27,10 @@ _LAST_TOGETHER = 3  # children that go to a new page together: one alone there i
 _RULE = Style(0.1, RULE)
 
 
-def add_rows(flow: Flow, placed: Sequence[Placed], words: Words, order: Order, formed: Formed) -> None:
+def add_rows(flow: Flow, placed: Sequence[Placed], words: Wording, order: Order, formed: Formed) -> None:
     """Set the order and its reason, the legend, and a row for every child."""
-    flow.heading(words["plan.rows"], 20.0)
-    flow.say(order_said(order, words))
+    flow.heading(words.say("page.plan.rows"), 20.0)
+    flow.say(words.say(order_said(order)))
     _add_legend(flow, words, ticked=any(formed.values()))
     columns = [(_tile_lines(flow, each), _label_lines(flow.press, each), _beat_lines(flow.press, each))
                for each in placed]
@@ -42,20 +43,21 @@ def add_rows(flow: Flow, placed: Sequence[Placed], words: Words, order: Order, f
         flow.pages[-1] += _ticks(flow, letters, flow.y - height, formed.get(each.child.line, frozenset()))
 
 
-def _add_legend(flow: Flow, words: Words, *, ticked: bool) -> None:
+def _add_legend(flow: Flow, words: Wording, *, ticked: bool) -> None:
     """Explain the three shapes, the tick, the arrowhead and the question mark, in as many lines as it takes."""
-    shapes: list[tuple[Ink | None, str]] = [(point(band, 1.6, 0.0, 3.2), f"plan.legend_{band}") for band in Band]
-    shapes += [(formed_mark(0.8, 0.0), "plan.legend_formed")] if ticked else []
+    shapes: list[tuple[Ink | None, str]] = [(point(band, 1.6, 0.0, 3.2), f"page.plan.legend_{band}") for band in Band]
+    shapes += [(formed_mark(0.8, 0.0), "page.plan.legend_formed")] if ticked else []
     x = flow.sheet.left_mm
     flow.y += 0.6
-    for shape, key in (*shapes, (watch_mark(0.8, 0.0), "plan.legend_watch"), (None, "plan.legend_guess")):
+    for shape, key in (*shapes, (watch_mark(0.8, 0.0), "page.plan.legend_watch"), (None, "page.plan.legend_guess")):
+        caption = words.say(key)
         start = shape.bounds()[2] + 0.9 if shape else 0.0
-        width = start + flow.press.text_width(words[key], SMALL_MM)
+        width = start + flow.press.text_width(caption, SMALL_MM)
         if x + width > flow.sheet.right_edge:
             x, flow.y = flow.sheet.left_mm, flow.y + 4.6
         middle = flow.y + 2.6
         flow.pages[-1] += [shape.moved(x, middle)] if shape else []
-        flow.pages[-1].append(flow.press.text(words[key], SMALL_MM).moved(x + start, middle + SMALL_MM / 2))
+        flow.pages[-1].append(flow.press.text(caption, SMALL_MM).moved(x + start, middle + SMALL_MM / 2))
         x += width + 4.0
     flow.y += 5.4
 
@@ -87,7 +89,7 @@ def _lines(press: Press, pieces: Sequence[str], room: float) -> tuple[str, ...]:
 
 
 def _row(flow: Flow, each: Placed, lines: Sequence[Sequence[tuple[str, Band]]],
-         columns: tuple[Sequence[str], Sequence[str]], words: Words) -> list[Item]:
+         columns: tuple[Sequence[str], Sequence[str]], words: Wording) -> list[Item]:
     left, right, middle = flow.sheet.left_mm, flow.sheet.right_edge, flow.y + _ROW_MM / 2
     baseline = middle + TEXT_MM / 2
     items: list[Item] = [Ink(_RULE, (line(left, flow.y, right, flow.y),))]
@@ -99,7 +101,8 @@ def _row(flow: Flow, each: Placed, lines: Sequence[Sequence[tuple[str, Band]]],
         for number, text in enumerate(texts):
             items += fitted(flow.press, text, x, baseline + number * _LINE_MM, room)
     if each.group:
-        items += fitted(flow.press, words["plan.group_short"].format(each.group), right - _GROUP_X, baseline, _GROUP_X)
+        items += fitted(flow.press, words.say("page.plan.group_short", number=each.group), right - _GROUP_X, baseline,
+                        _GROUP_X)
     return items
 
 

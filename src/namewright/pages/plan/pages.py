@@ -6,10 +6,11 @@ y down, portrait. Everything is a suggestion, and says so. Out of scope: decidin
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from namewright.lines.ink import DARK, Ink, Style, line
+from namewright.message import Message
 from namewright.pages.page import Item, Page, checked
 from namewright.pages.paper import Paper, sheet_of
 from namewright.pages.plan.chart import chart
@@ -19,20 +20,20 @@ from namewright.pages.plan.marks import MARK_MM, STEP_MM
 from namewright.pages.plan.sentences import (
     NOTHING_FORMED,
     Formed,
-    Words,
     first_children,
     group_said,
     groups_of,
     monday,
     weeks_said,
 )
-from namewright.pages.press import Press, captions
+from namewright.pages.press import Press
 from namewright.pages.summary import drawable
 from namewright.practice.difficulty import letter_difficulty, name_difficulty
 from namewright.practice.groups import shared_letters
 from namewright.practice.ordering import Order, Placed, own_initial
 from namewright.practice.reason import for_parent
 from namewright.practice.weeks import Week, WeekPlan
+from namewright.wording import Wording, wording
 
 _TITLE_MM = 2.4
 _CHART_MM, _SMALL_CHART_MM = 46.0, 36.0
@@ -59,36 +60,36 @@ def plan_pages(press: Press, placed: Sequence[Placed], plan: WeekPlan, settings:
     ``formed`` says of children, by their lines, which letters stood when they were looked at last: these are ticked,
     and nobody is begun with whose letters all stand.
     """
-    words, sheet = captions(settings.language), sheet_of(settings.paper, binding=settings.binding)
+    words, sheet = wording(settings.language), sheet_of(settings.paper, binding=settings.binding)
     flow = Flow(press, sheet)
-    flow.say(words["plan.title"], _TITLE_MM)
-    _add_monday(flow, tuple(monday(placed, plan, settings.order, words, formed)))
+    flow.say(words.say("page.plan.title"), _TITLE_MM)
+    _add_monday(flow, tuple(monday(placed, plan, settings.order, formed)), words)
     _add_chart(flow, placed, words)
     add_rows(flow, placed, words, settings.order, formed)
     _add_groups(flow, placed, words)
     _add_weeks(flow, placed, plan, words)
-    _add_home(flow, first_children(placed, settings.order, formed), words, settings.language)
+    _add_home(flow, first_children(placed, settings.order, formed), words)
     _add_notes(flow, words)
     return tuple(checked(Page(sheet.width_mm, sheet.height_mm, tuple(items))) for items in flow.pages)
 
 
-def _add_monday(flow: Flow, sentences: Sequence[str]) -> None:
+def _add_monday(flow: Flow, told: Sequence[Message], words: Wording) -> None:
     """Set what to do first beside a bar that catches the eye."""
     flow.y += 1.0
     top = flow.y
-    for sentence in sentences:
-        flow.say(sentence, x=flow.sheet.left_mm + 4.0)
-    if sentences:
+    for each in told:
+        flow.say(words.say(each), x=flow.sheet.left_mm + 4.0)
+    if told:
         x = flow.sheet.left_mm + 0.8
         flow.put([Ink(_BAR, (line(x, top + 1.0, x, flow.y - 0.6),))], 0.0)
 
 
-def _add_chart(flow: Flow, placed: Sequence[Placed], words: Words) -> None:
+def _add_chart(flow: Flow, placed: Sequence[Placed], words: Wording) -> None:
     able = sum(bool(each.letters) for each in placed)
     if able < _FEW:
         return
     height = _SMALL_CHART_MM if able <= _SMALL_CLASS else _CHART_MM
-    flow.heading(words["plan.chart"], height)
+    flow.heading(words.say("page.plan.chart"), height)
     flow.y += 1.5
     box = (flow.sheet.left_mm, flow.y, flow.sheet.right_edge, flow.y + height)
     flow.put(list(chart(flow.press, placed, words, box)), height)
@@ -97,14 +98,14 @@ def _add_chart(flow: Flow, placed: Sequence[Placed], words: Words) -> None:
 # --- groups and weeks --------------------------------------------------------------------------------
 
 
-def _add_groups(flow: Flow, placed: Sequence[Placed], words: Words) -> None:
+def _add_groups(flow: Flow, placed: Sequence[Placed], words: Wording) -> None:
     groups = {number: group for number, group in groups_of(placed).items() if len(group) > 1}
     if not groups:
         return
-    flow.heading(words["plan.groups"], 16.0)
-    flow.say(words["plan.groups_why"])
+    flow.heading(words.say("page.plan.groups"), 16.0)
+    flow.say(words.say("page.plan.groups_why"))
     flow.y += 1.0
-    said = {number: group_said(number, group, words) for number, group in groups.items()}
+    said = {number: words.say(group_said(number, group)) for number, group in groups.items()}
     room = flow.sheet.room_width - _WEEKS_A_LINE * STEP_MM
     tiles = min(room, 8.0 + max(flow.press.text_width(drawable(flow.press, text), TEXT_MM) for text in said.values()))
     for number, group in groups.items():
@@ -123,11 +124,11 @@ def _add_group(flow: Flow, text: str, letters: Sequence[str], tiles_mm: float) -
     flow.y = max(flow.y, start + MARK_MM + 0.3) + 0.3
 
 
-def _add_weeks(flow: Flow, placed: Sequence[Placed], plan: WeekPlan, words: Words) -> None:
+def _add_weeks(flow: Flow, placed: Sequence[Placed], plan: WeekPlan, words: Wording) -> None:
     if not plan.weeks:
         return
-    flow.heading(words["plan.weeks"], 30.0)
-    flow.say(weeks_said(plan, sum(bool(each.letters) for each in placed), words))
+    flow.heading(words.say("page.plan.weeks"), 30.0)
+    flow.say(words.text(*weeks_said(plan, sum(bool(each.letters) for each in placed))))
     flow.y += 1.5
     for start in range(0, len(plan.weeks), _WEEKS_A_LINE):
         columns = [_column(week, placed, words) for week in plan.weeks[start:start + _WEEKS_A_LINE]]
@@ -144,18 +145,18 @@ def _column_mm(flow: Flow) -> float:
     return flow.sheet.room_width / _WEEKS_A_LINE
 
 
-def _column(week: Week, placed: Sequence[Placed], words: Words) -> tuple[str, ...]:
+def _column(week: Week, placed: Sequence[Placed], words: Wording) -> tuple[str, ...]:
     names = tuple(placed[at].child.label for at in week.ready)
     if len(names) <= _MOST_UNDER_A_WEEK:
         return names
-    return (*names[:_MOST_UNDER_A_WEEK - 1], words["plan.more"].format(len(names) - _MOST_UNDER_A_WEEK + 1))
+    return (*names[:_MOST_UNDER_A_WEEK - 1], words.say("page.plan.more", count=len(names) - _MOST_UNDER_A_WEEK + 1))
 
 
-def _week(flow: Flow, number: int, week: Week, names: Sequence[str], x: float, words: Words) -> list[Item]:
+def _week(flow: Flow, number: int, week: Week, names: Sequence[str], x: float, words: Wording) -> list[Item]:
     """Return a column: the week's number, its letter in both cases, and the names that are ready with it."""
     press, y = flow.press, flow.y
     capital = week.letter.upper()
-    items: list[Item] = [press.text(words["plan.week"].format(number), SMALL_MM).moved(x, y + 2.4)]
+    items: list[Item] = [press.text(words.say("page.plan.week", number=number), SMALL_MM).moved(x, y + 2.4)]
     forms = [week.letter] if capital == week.letter or len(capital) > 1 else [capital, week.letter]
     for at, form in enumerate(forms):
         items += drawn(press, form, letter_difficulty(form).band, x + at * STEP_MM, y + 6.4)
@@ -164,17 +165,17 @@ def _week(flow: Flow, number: int, week: Week, names: Sequence[str], x: float, w
     return items
 
 
-def _add_home(flow: Flow, first: Sequence[Placed], words: Words, language: str) -> None:
+def _add_home(flow: Flow, first: Sequence[Placed], words: Wording) -> None:
     """Say what a teacher could tell the families of the children named for Monday."""
     if first:
-        flow.heading(words["plan.home"], 12.0)
+        flow.heading(words.say("page.plan.home"), 12.0)
         for each in first:
             initial = own_initial(each.child)
             rating = name_difficulty(each.child.practice, initial)
-            flow.say(for_parent(each.child.label, rating, initial, language))
+            flow.say(words.text(*for_parent(each.child.label, rating, initial)))
 
 
-def _add_notes(flow: Flow, words: Mapping[str, str]) -> None:
+def _add_notes(flow: Flow, words: Wording) -> None:
     flow.y += 3.0 if flow.pages[-1] else 0.0
-    for key in ("plan.note_scale", "plan.note_order", "plan.note_watch", "plan.note_teacher"):
-        flow.say(words[key], SMALL_MM)
+    for key in ("scale", "order", "watch", "teacher"):
+        flow.say(words.say(f"page.plan.note_{key}"), SMALL_MM)
