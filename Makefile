@@ -4,8 +4,6 @@ VENV   ?= .venv
 BIN    := $(VENV)/bin
 RUN    := $(BIN)/python
 
-NO_CAIRO := Namewright needs the cairo graphics library: Debian or Ubuntu "apt install libcairo2", \
-Fedora "dnf install cairo", macOS "brew install cairo", Windows the GTK 3 runtime.
 NO_VENV  := Namewright needs Python 3.11 or newer with venv: Debian or Ubuntu "apt install python3-venv", \
 Fedora "dnf install python3", macOS "brew install python", Windows python.org.
 AS_ROOT  := $(shell if [ "$$(id -u)" = 0 ]; then echo env; elif command -v sudo >/dev/null; then echo sudo -n; fi)
@@ -28,7 +26,7 @@ bench: $(VENV)/.bench
 	$(RUN) tests/bench/run.py
 	$(RUN) tests/bench/web.py
 
-gallery: $(VENV)/.dev
+gallery: $(VENV)/.dev test-system
 	$(RUN) gallery/build.py
 	$(RUN) gallery/build_letters.py
 	$(RUN) gallery/build_web.py
@@ -36,19 +34,17 @@ gallery: $(VENV)/.dev
 clean:
 	rm -rf $(VENV) out build dist
 
-# The system libraries, by apt where that may be done, else one line that says what to install.
+# Python's own venv, by apt where that may be done, else one line that says what to install.
 system:
 	@$(PYTHON) -c 'import ensurepip, venv' 2>/dev/null || $(call apt,python3-venv) || { echo '$(NO_VENV)' >&2; exit 1; }
-	@$(PYTHON) -c 'import ctypes.util, sys; sys.exit(not ctypes.util.find_library("cairo"))' \
-		|| $(call apt,libcairo2) || { echo '$(NO_CAIRO)' >&2; exit 1; }
 
-# What only some tests need: a browser, the library that its driver needs, and a general-purpose typeface. Those tests
-# say so where they are missing.
+# What only some tests and the gallery need: the cairo library for pictures, a browser, the library that its driver
+# needs, and a general-purpose typeface. Those tests say so where they are missing.
 test-system:
 	@command -v chromium >/dev/null && [ -e /usr/share/fonts/truetype/dejavu/DejaVuSans.ttf ] \
-		&& $(PYTHON) -c 'import ctypes.util, sys; sys.exit(not ctypes.util.find_library("atomic"))' \
-		|| $(call apt,chromium libatomic1 fonts-dejavu-core fonts-dejavu-extra) \
-		|| echo "Tests in a browser and against a typeface are left out: they need Debian's chromium, libatomic1 and fonts-dejavu-core." >&2
+		&& $(PYTHON) -c 'import ctypes.util, sys; sys.exit(not ctypes.util.find_library("atomic") or not ctypes.util.find_library("cairo"))' \
+		|| $(call apt,libcairo2 chromium libatomic1 fonts-dejavu-core fonts-dejavu-extra) \
+		|| echo "Tests of pictures, in a browser and against a typeface need Debian's libcairo2, chromium, libatomic1 and fonts-dejavu-core." >&2
 
 apt = { [ -n "$(AS_ROOT)" ] && command -v apt-get >/dev/null \
 	&& $(AS_ROOT) apt-get -qq update && $(AS_ROOT) apt-get -qq install -y $(1) >/dev/null; }

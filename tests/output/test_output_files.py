@@ -54,13 +54,3 @@ def test_a_folder_that_is_not_there_is_told(tmp_path: Path) -> None:
     with pytest.raises(OSError, match="No such file"), whole_file(tmp_path / "none" / "class.pdf"):
         pass
     assert list(tmp_path.iterdir()) == []
-
-
-def test_shapes_kept_for_later_pages_are_bounded() -> None:
-    """However many names a class has, what the PDF keeps to draw again does not grow without end."""
-    from namewright.output._cairo import Shapes
-
-    shapes = Shapes()
-    for count in range(20_000):
-        shapes.pays((f"M0 0h{count}",), "x" * 50, shared=False)
-    assert len(shapes.met) < 5_000

@@ -10,12 +10,9 @@ import pikepdf
 import pypdf
 import pypdfium2 as pdfium
 import pytest
-from PIL import Image
-from scipy.ndimage import minimum_filter
 
 from namewright.lines.ruling import Line, preset
 from namewright.output.pdf import write_pdf
-from namewright.output.png import page_png
 from namewright.pages.page import Guide, Page, Row
 from namewright.pages.paper import Paper
 from namewright.pages.press import Press
@@ -48,7 +45,7 @@ def thirty() -> bytes:
 def test_page_size_is_exact(paper: Paper, landscape: bool) -> None:
     """Pages have the size of their paper to a thousandth of a point, whichever library asks."""
     data = pdf_bytes(class_pages(("Mira", "Otis"), paper=paper, landscape=landscape))
-    wanted = pytest.approx(SIZES[paper, landscape], abs=0.0051)  # cairo writes two decimals of a point
+    wanted = pytest.approx(SIZES[paper, landscape], abs=0.0006)
     for page in pypdf.PdfReader(io.BytesIO(data)).pages:
         assert (float(page.mediabox.width), float(page.mediabox.height)) == wanted
     with pikepdf.open(io.BytesIO(data)) as document:
@@ -82,7 +79,7 @@ def test_viewers_are_told_how_to_print_it(thirty: bytes) -> None:
     assert preferences["/PrintScaling"] == "/None"
     assert preferences["/DisplayDocTitle"] is True or preferences["/DisplayDocTitle"].value is True
     assert root["/Lang"] == "en"
-    assert root["/PageMode"] == "/UseOutlines"
+    assert root["/PageMode"] == "/UseNone"  # an outline of names is not opened to whoever looks over a shoulder
     assert pypdf.PdfReader(io.BytesIO(thirty)).metadata.title == "Name practice"  # type: ignore[union-attr]
 
 
@@ -129,18 +126,9 @@ def test_same_class_same_bytes(thirty: bytes) -> None:
     assert pdf_bytes(class_pages(), title="Name practice", lang="en") == thirty
 
 
-def test_no_dictionary_says_a_key_twice(thirty: bytes) -> None:
-    """Resource dictionaries hold every key once (ISO 32000-1, 7.3.7), looked for in the bytes themselves."""
-    found = re.findall(rb"/XObject\s*<<(.*?)>>", thirty, re.DOTALL)
-    assert found
-    for body in found:
-        keys = re.findall(rb"/(\w+) \d+ 0 R", body)
-        assert len(keys) == len(set(keys))
-
-
 def test_a_class_is_small(thirty: bytes) -> None:
-    """A class of thirty takes less than 6 KB a page."""
-    assert len(thirty) / len(CLASS) < 6 * 1024
+    """A class of thirty takes at most 4,200 bytes a page."""
+    assert len(thirty) / len(CLASS) <= 4200
 
 
 @pytest.mark.parametrize("paper", Paper)
@@ -170,19 +158,6 @@ def test_no_pages_is_told() -> None:
     """A PDF of no pages is refused in a sentence."""
     with pytest.raises(ValueError, match="no page"):
         write_pdf([], io.BytesIO(), title="x", lang="en")
-
-
-@pytest.mark.parametrize("name", ["Ẹ̀bun", "Łucja"])
-def test_pdf_and_png_show_one_page(name: str) -> None:
-    """Where PDFium draws ink from our PDF there is ink in our PNG, and the other way round, to a pixel."""
-    (page, *_) = class_pages((name,))
-    ours = np.array(Image.open(io.BytesIO(page_png(page, 200))).convert("L"))
-    theirs = scan(pdf_bytes([page]), dpi=200)
-    height, width = min(ours.shape[0], theirs.shape[0]), min(ours.shape[1], theirs.shape[1])
-    one, other = ours[:height, :width], theirs[:height, :width]
-    for inked, seen in ((one, other), (other, one)):
-        assert (inked < 100).sum() > 10_000
-        assert not ((inked < 100) & (minimum_filter(seen, 3) > 200)).any()
 
 
 def test_dashed_lines_are_dashed_in_print() -> None:

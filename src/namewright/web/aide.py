@@ -131,7 +131,7 @@ def _pages_of(press: Press, child: Child, settings: Mapping[str, str]) -> list[P
 
 
 def pdf_of(made: list[Page], language: str) -> bytes:
-    """Return a small PDF at once. Raises NativeLibraryMissing without cairo."""
+    """Return a small PDF at once."""
     out = io.BytesIO()
     write_pdf(made, out, title="Name practice", lang=language)
     return out.getvalue()

@@ -1,0 +1,86 @@
+"""Path data of ours as the operators of a PDF content stream, in hundredths of a millimetre, y up.
+
+``lines/ink.py`` writes relative commands; PDF knows only absolute points (ISO 32000-1, 8.5.2), which are whole
+numbers here, since path data has two decimals of a millimetre.
+"""
+
+from __future__ import annotations
+
+import math
+import re
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from functools import lru_cache
+
+from namewright.letters.strokes import Point
+
+UNIT = 100.0  # to a millimetre
+_NOWHERE_MM = 0.001
+_STRAIGHT = 0.02  # radians
+_COMMAND = re.compile(r"([a-z])([^a-z]*)")
+
+
+def unit(mm: float) -> str:
+    """Write a length in mm as hundredths, with one decimal where it needs one."""
+    tenths = round(mm * UNIT * 10)
+    whole, rest = divmod(tenths, 10)
+    return str(whole) if not rest else f"{tenths / 10:.1f}"
+
+
+@lru_cache(maxsize=4000)
+def operators(data: str) -> bytes:
+    """Return the path of a fragment about its own origin. Raises KeyError for a command that we do not write.
+
+    Where an open stroke turns back on itself the pen is lifted and set down again, which round ends do not show:
+    PDFium bites a piece out of a round join of 180°.
+    """
+    pen, start, came = (0.0, 0.0), (0.0, 0.0), (0.0, 0.0)
+    drawn: list[str] = []
+    lifts = "z" not in data
+    for command, numbers in _COMMAND.findall(data):
+        if command == "z":
+            drawn.append("h")
+            pen = start
+            continue
+        for points in _points(command, numbers, pen):
+            if command == "m":
+                start, came = points[0], (0.0, 0.0)
+            else:
+                if lifts and _turns_back(came, _step(pen, points)):
+                    drawn.append(f"{_said([pen])} m")
+                came = _step(points[-1], [*points[-2::-1], pen], -1.0)
+            drawn.append(f"{_said(points)} {_OPERATOR[command]}")
+            pen = points[-1]
+    return " ".join(drawn).encode("ascii")
+
+
+def _points(command: str, numbers: str, pen: Point) -> Iterator[list[Point]]:
+    """Yield the absolute points of each segment of a command."""
+    values = _STEPS[command]([float(value) for value in numbers.split()])
+    for at in range(0, len(values), 6):
+        steps = zip(values[at:at + 6:2], values[at + 1:at + 6:2], strict=True)
+        points = [(pen[0] + dx, pen[1] + dy) for dx, dy in steps]
+        pen = points[-1]
+        yield points
+
+
+def _step(pen: Point, points: Sequence[Point], sign: float = 1.0) -> Point:
+    """Return the step from the pen to the first point that is not under it, or back with ``sign`` -1."""
+    for x, y in points:
+        if math.dist(pen, (x, y)) > _NOWHERE_MM:
+            return (sign * (x - pen[0]), sign * (y - pen[1]))
+    return (0.0, 0.0)
+
+
+def _turns_back(came: Point, goes: Point) -> bool:
+    """Whether the pen goes back the way it came, to about a degree."""
+    along = came[0] * goes[0] + came[1] * goes[1]
+    return along < 0 and abs(came[0] * goes[1] - came[1] * goes[0]) < _STRAIGHT * -along
+
+
+def _said(points: Iterable[Point]) -> str:
+    return " ".join(f"{unit(x)} {unit(-y)}" for x, y in points)
+
+
+_OPERATOR = {"m": "m", "l": "l", "h": "l", "v": "l", "c": "c"}
+_STEPS: dict[str, Callable[[list[float]], list[float]]] = {
+    "m": list, "l": list, "c": list, "h": lambda values: [values[0], 0.0], "v": lambda values: [0.0, values[0]]}

@@ -1,0 +1,83 @@
+"""What PDFium draws from our PDF against what CairoSVG draws from the SVG of the same page, on every kind of page.
+
+Neither drawing is ours, and the two have only the finished page in common.
+"""
+
+from __future__ import annotations
+
+import importlib.util
+import io
+import math
+from collections.abc import Iterator
+from dataclasses import replace
+from pathlib import Path
+
+import numpy as np
+import pytest
+from PIL import Image
+from scipy.ndimage import minimum_filter
+
+from namewright.output.png import page_png
+from namewright.pages.page import Page
+from printed import Pixels, pdf_bytes, scan
+
+DPI = 300
+DARK, LIGHT = 100, 215  # ink at its full cover, and a pixel that holds hardly any
+GALLERY = Path(__file__).parents[2] / "gallery" / "build.py"
+
+
+def kinds() -> Iterator[tuple[str, Page]]:
+    """Yield a page of every kind that the gallery shows, by name."""
+    spec = importlib.util.spec_from_file_location("gallery_build", GALLERY)
+    assert spec is not None
+    assert spec.loader is not None
+    build = importlib.util.module_from_spec(spec)
+    spec.loader.exec_module(build)
+    yield "forms", build.forms()
+    for pages in (build.sheets, build.cards, build.class_pages, build.plans, build.progress, build.school_font):
+        yield from pages()
+
+
+def in_whole_pixels(page: Page) -> Page:
+    """Return the page on paper of whole pixels, less a hair: PDFium stretches a page to the next whole pixel."""
+    width, height = ((math.ceil(mm / 25.4 * DPI) - 0.01) * 25.4 / DPI for mm in (page.width_mm, page.height_mm))
+    return replace(page, width_mm=width, height_mm=height)
+
+
+def both(page: Page) -> tuple[Pixels, Pixels]:
+    """Return the two drawings as grey values."""
+    page = in_whole_pixels(page)
+    png = np.array(Image.open(io.BytesIO(page_png(page, DPI))).convert("L"))
+    pdf = scan(pdf_bytes([page]), dpi=DPI)
+    height, width = min(png.shape[0], pdf.shape[0]), min(png.shape[1], pdf.shape[1])
+    assert abs(png.shape[0] - pdf.shape[0]) + abs(png.shape[1] - pdf.shape[1]) <= 2
+    return png[:height, :width], pdf[:height, :width]
+
+
+def stray(inked: Pixels, seen: Pixels) -> int:
+    """Return how many dark pixels of one drawing have no ink of the other within a pixel of them."""
+    return int(((inked < DARK) & (minimum_filter(seen, 3) > LIGHT)).sum())
+
+
+@pytest.mark.parametrize(("name", "page"), [pytest.param(*kind, id=kind[0]) for kind in kinds()])
+def test_pdf_and_svg_show_one_page(name: str, page: Page) -> None:
+    """All ink of each drawing lies within a pixel of the other's, at 300 dots to an inch."""
+    svg, pdf = both(page)
+    assert (svg < DARK).sum() > 5_000
+    assert (stray(svg, pdf), stray(pdf, svg)) == (0, 0)
+
+
+def test_the_comparison_can_fail() -> None:
+    """A drawing shifted by three pixels is not the same page."""
+    svg, pdf = both(dict(kinds())["sheet-full"])
+    assert stray(svg, np.roll(pdf, 3, axis=0)) > 1_000
+
+
+def test_the_drawings_lie_on_each_other() -> None:
+    """The shift at which the two drawings agree best is less than half a pixel either way, measured to a tenth."""
+    svg, pdf = both(dict(kinds())["sheet-full"])
+    for axis in (0, 1):
+        one, other = (255 - drawing.astype(float) for drawing in (svg, pdf))
+        errors = [float(((one - np.roll(other, step, axis=axis)) ** 2).sum()) for step in (-1, 0, 1)]
+        offset = (errors[0] - errors[2]) / (2 * (errors[0] - 2 * errors[1] + errors[2]))  # the parabola's lowest point
+        assert abs(offset) < 0.5
