@@ -1,47 +1,62 @@
-"""Letter-tile boxes: large enough for fingers, as large as a tile where the row allows, no letter lost."""
+"""Letter-tile boxes: a whole tile lies in each, no letter is lost, and a long name is parted where it is clapped."""
 
 from __future__ import annotations
-
-from itertools import pairwise
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from namewright.lines.tile_boxes import BOX_GAP_MM, tile_letters, tile_rows
+from namewright.lines.tile_boxes import LARGE_TILE_MM, TILE_MM, boxes, tile_letters, tile_rows
 from namewright.names.clusters import clusters
 
 WORDS = st.text("abdegilmnorstuyéñ", min_size=1, max_size=12)
 ROOMS = st.floats(160, 270)  # the rows of our sheets
 NAMES = st.lists(WORDS, min_size=1, max_size=3).map(" ".join)
+SIDES = st.sampled_from([TILE_MM, LARGE_TILE_MM])
 
 
-@given(NAMES, ROOMS)
-def test_boxes_are_for_fingers(name: str, room: float) -> None:
-    """A box is 15 to 26 mm wide, and no row is wider than the room."""
-    tiles = tile_rows(name, room)
-    assert 15 <= tiles.box_mm <= 26
-    assert all(tiles.row_width(row) <= room + 1e-9 for row in tiles.rows)
+@given(NAMES, ROOMS, SIDES)
+def test_a_tile_lies_in_its_box_with_a_little_room(name: str, room: float, side: float) -> None:
+    """However long the name, a box is a millimetre wider than the tile, and no row is wider than the room."""
+    tiles = tile_rows(name, room, tile_mm=side)
+    assert tiles.box_mm == side + 1
+    assert tiles.width_mm <= room + 1e-9
+    placed = [(x, y) for _, x, y in boxes(tiles)]
+    for at, (x, y) in enumerate(placed):
+        assert all(abs(x - u) >= tiles.box_mm - 1e-9 or abs(y - v) >= tiles.box_mm for u, v in placed[:at])
 
 
 @given(NAMES, ROOMS)
 def test_every_letter_has_its_box_in_order(name: str, room: float) -> None:
-    """The rows hold the letters of the name one after another; only spaces at the end of a row go."""
-    tiles = tile_rows(name, room)
-    assert [letter for row in tiles.rows for letter in row if letter != " "] == list(clusters(name.replace(" ", "")))
-    for row in tiles.rows:
-        edges = tiles.offsets(row)
-        assert len(edges) == sum(letter != " " for letter in row)
-        assert all(b - a >= tiles.box_mm + BOX_GAP_MM - 1e-9 for a, b in pairwise(edges))
+    """The boxes hold the letters of the name one after another; a space has none."""
+    assert [letter for letter, _, _ in boxes(tile_rows(name, room))] == list(clusters(name.replace(" ", "")))
+
+
+@given(WORDS, ROOMS)
+def test_a_name_has_the_fewest_rows(name: str, room: float) -> None:
+    """A name without spaces takes as many rows as its boxes need, laid edge to edge, and no more."""
+    across = int(room // (TILE_MM + 1))
+    assert len(tile_rows(name, room).rows) == -(-len(clusters(name)) // across)
 
 
 @given(NAMES, ROOMS)
-def test_a_name_is_broken_only_where_one_row_would_be_too_narrow(name: str, room: float) -> None:
-    """One row stays one row while its boxes are at least 15 mm wide."""
-    letters = tile_letters(name)
-    boxes = sum(letter != " " for letter in letters)
-    side = (room - (boxes - 1) * BOX_GAP_MM) / (boxes + letters.count(" ") / 2)
-    assert (len(tile_rows(name, room).rows) == 1) == (side >= 15)
+def test_no_row_is_empty_and_none_begins_or_ends_with_a_space(name: str, room: float) -> None:
+    for row in tile_rows(name, room).rows:
+        assert row
+        assert row[0] != " "
+        assert row[-1] != " "
+
+
+@pytest.mark.parametrize(("name", "rows"), [
+    ("Mira", ["Mira"]),
+    ("Christopherson", ["Christo", "pherson"]),  # between beats, not Christoph-erson
+    ("Mary-Kate", ["Mary-", "Kate"]),            # behind the hyphen
+    ("Ana María", ["Ana", "María"]),             # between the names
+    ("Jo Beth", ["Jo Beth"]),                    # two names in one row, half a box apart
+    ("Maximiliano-Alessandro", ["Maximi", "liano-", "Ales", "sandro"]),
+])
+def test_a_long_name_is_parted_where_it_is_said_in_parts(name: str, rows: list[str]) -> None:
+    assert ["".join(row) for row in tile_rows(name, 184.5).rows] == rows
 
 
 def test_a_mark_stays_on_its_letter() -> None:
@@ -55,15 +70,8 @@ def test_no_room_is_told() -> None:
         tile_rows("Bo", 12)
 
 
-def test_no_row_is_empty() -> None:
-    """However narrow the room, every row has a letter. Delete the mark above when that is mended."""
-    assert all(row for row in tile_rows("aaaa aaaa a", 60).rows)
-
-
-@given(WORDS, ROOMS)
-def test_boxes_are_as_large_as_the_row_allows(name: str, room: float) -> None:
-    """Where a box is smaller than a tile needs, the widest row fills the room, to a tenth of a millimetre a box."""
-    tiles = tile_rows(name, room)
-    if tiles.box_mm < 26:
-        widest = max(tiles.rows, key=len)
-        assert room - tiles.row_width(widest) <= 0.1 * len(widest) + 1e-6
+@given(NAMES)
+def test_seven_boxes_stand_in_a_row_of_a_letter_sheet(name: str) -> None:
+    """184.5 mm, the room beside the start marks on US Letter paper, takes seven boxes of 26 mm."""
+    rows = tile_rows(name, 184.5).rows
+    assert all(sum(letter != " " for letter in row) <= 7 for row in rows)

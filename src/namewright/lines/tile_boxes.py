@@ -1,32 +1,47 @@
-"""Letter-tile boxes sized to a name: how many rows, how large a box. Millimetres."""
+"""Letter-tile boxes for a name: each a tile and a little more, in as few rows as the width allows. Millimetres.
+
+The boxes of a row share their edges. A long name goes on in a further row, broken where a word ends or the child
+claps the next beat, so that the parts can be said while they are built.
+"""
 
 from __future__ import annotations
 
-import math
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from itertools import combinations, pairwise
 
 from namewright.names.clusters import clusters
+from namewright.names.syllables import breaks
 
 TILE_MM = 25.0
 LARGE_TILE_MM = 38.0  # wider than the 31.75 mm small-parts cylinder of 16 CFR 1501.4
-BOX_SLACK_MM = 1.0  # so that a tile of 25 mm lies inside its box
-LEAST_BOX_MM = 15.0
-BOX_GAP_MM = 1.5
+BOX_SLACK_MM = 1.0  # a box is so much wider than its tile, so that a tile cut by hand still lies inside
+ROW_GAP_MM = 2.0
 _WORD_GAP = 0.5  # of a box
+_WORD_ENDS = " -‐‑"
+_MOST_CUTS = 12  # places to break a name that are tried together; a name with more is cut evenly
+
+Letters = tuple[str, ...]
 
 
 @dataclass(frozen=True, slots=True)
 class TileRows:
     """Rows of letters (a space stays as ``" "`` between words of one row) and the side of every box."""
 
-    rows: tuple[tuple[str, ...], ...]
+    rows: tuple[Letters, ...]
     box_mm: float
 
-    def row_width(self, row: tuple[str, ...]) -> float:
-        """Return the width of a row of boxes."""
-        return self.offsets(row)[-1] + self.box_mm
+    @property
+    def width_mm(self) -> float:
+        """Return the width of the widest row."""
+        return max(_width(row, self.box_mm) for row in self.rows)
 
-    def offsets(self, row: tuple[str, ...]) -> tuple[float, ...]:
+    @property
+    def height_mm(self) -> float:
+        """Return the height of all rows."""
+        return len(self.rows) * self.box_mm + (len(self.rows) - 1) * ROW_GAP_MM
+
+    def offsets(self, row: Letters) -> tuple[float, ...]:
         """Return the left edge of each letter's box in a row; a space takes half a box."""
         edges: list[float] = []
         x = 0.0
@@ -35,55 +50,88 @@ class TileRows:
                 x += _WORD_GAP * self.box_mm
                 continue
             edges.append(x)
-            x += self.box_mm + BOX_GAP_MM
+            x += self.box_mm
         return tuple(edges)
 
 
-def tile_letters(name: str) -> tuple[str, ...]:
+def tile_letters(name: str) -> Letters:
     """Return the letters of a name that get a tile, spaces kept as ``" "`` between words."""
     return tuple(" " if letter.isspace() else letter for letter in clusters(name.strip()))
 
 
-def tile_rows(name: str, room_mm: float) -> TileRows:
-    """Lay a name's boxes out in a width: one row while a box is at least 15 mm wide, else more rows.
+def tile_rows(name: str, room_mm: float, *, tile_mm: float = TILE_MM, language: str = "en") -> TileRows:
+    """Lay a name's boxes out in a width: the fewest rows that take boxes of ``tile_mm`` and a little more.
 
-    A box holds a 25 mm tile where the row allows. Rows are broken at a space or behind a hyphen where that
-    leaves them even enough, else into equal parts.
+    Among the ways to break it into so many rows, one behind words, hyphens or beats is taken before any other, then
+    one with a word to a row, then the most even. Raises ValueError where not even one box fits.
     """
-    letters = tile_letters(name)
+    letters, box = tile_letters(name), tile_mm + BOX_SLACK_MM
+    if box > room_mm:
+        raise ValueError(f"a tile box does not fit into {room_mm:g} mm")
+    spoken = _spoken_breaks(letters, language)
     for count in range(1, len(letters) + 1):
-        rows = _broken(letters, count)
-        box = min(TILE_MM + BOX_SLACK_MM, min(_box_for(row, room_mm) for row in rows))
-        if box >= LEAST_BOX_MM:
-            return TileRows(rows, math.floor(box * 10) / 10)
-    raise ValueError(f"a tile box does not fit into {room_mm:g} mm")
+        for places in (spoken, tuple(range(1, len(letters)))):
+            rows = _broken(letters, places, count, room_mm, box)
+            if rows:
+                return TileRows(rows, box)
+    return TileRows(tuple((letter,) for letter in letters if letter != " "), box)
 
 
-def _box_for(row: tuple[str, ...], room_mm: float) -> float:
-    boxes = sum(letter != " " for letter in row)
-    return (room_mm - (boxes - 1) * BOX_GAP_MM) / (boxes + _WORD_GAP * row.count(" "))
+def _spoken_breaks(letters: Letters, language: str) -> tuple[int, ...]:
+    """Return where a name may go on in the next row: behind a word or a hyphen, or between two beats of a word."""
+    ends = [at + 1 for at, letter in enumerate(letters) if letter in _WORD_ENDS]
+    places = set(ends)
+    for start, end in pairwise((0, *ends, len(letters))):
+        word = "".join(letters[start:end]).rstrip(_WORD_ENDS)
+        places.update(start + at for at in breaks(word, language) if word)
+    return tuple(sorted(places - {0, len(letters)}))
 
 
-def _broken(letters: tuple[str, ...], count: int) -> tuple[tuple[str, ...], ...]:
-    """Break letters into ``count`` rows, at word ends where one lies within a fifth of the even place."""
-    rows: list[tuple[str, ...]] = []
-    rest = letters
-    for left in range(count, 1, -1):
-        if not rest:
-            break
-        even = math.ceil(len(rest) / left)
-        ends = [at for at in range(1, len(rest)) if rest[at - 1] in " -‐‑"]
-        near = [at for at in ends if abs(at - even) <= max(1, len(rest) // 5)]
-        at = min(near, key=lambda end: abs(end - even)) if near else even
-        rows.append(_trimmed(rest[:at]))
-        rest = _trimmed(rest[at:])
-    return tuple(row for row in (*rows, rest) if row)
+def _broken(letters: Letters, places: Sequence[int], count: int, room_mm: float, box_mm: float) -> tuple[Letters, ...]:
+    """Return the most even way to break letters at ``count - 1`` of these places into rows that fit, () for none."""
+    if len(places) > _MOST_CUTS:
+        places = _nearest(places, len(letters), count)
+    ways = (_rows_at(letters, (0, *cuts, len(letters))) for cuts in combinations(places, count - 1))
+    fitting = [rows for rows in ways if all(rows) and max(_width(row, box_mm) for row in rows) <= room_mm]
+    return min(fitting, default=(), key=_unevenness)
 
 
-def _trimmed(row: tuple[str, ...]) -> tuple[str, ...]:
-    start, end = 0, len(row)
-    while start < end and row[start] == " ":
-        start += 1
-    while end > start and row[end - 1] == " ":
-        end -= 1
-    return row[start:end]
+def _unevenness(rows: tuple[Letters, ...]) -> tuple[int, ...]:
+    return (sum(map(_inner_ends, rows)), max(map(len, rows)), *map(len, rows))
+
+
+def _inner_ends(row: Letters) -> int:
+    """Return how often a word ends inside a row and another begins."""
+    return sum(letter in _WORD_ENDS for letter in row[:-1])
+
+
+def _nearest(places: Sequence[int], size: int, count: int) -> list[int]:
+    """Return only the places nearest to the ends of ``count`` even rows: trying all would take too long."""
+    even = [size * at / count for at in range(1, count)]
+    return sorted({min(places, key=lambda place: abs(place - want + shift)) for want in even for shift in (-1, 0, 1)})
+
+
+def _rows_at(letters: Letters, cuts: Sequence[int]) -> tuple[Letters, ...]:
+    return tuple(_trimmed(letters[a:b]) for a, b in pairwise(cuts))
+
+
+def _width(row: Letters, box_mm: float) -> float:
+    spaces = row.count(" ")
+    return (len(row) - spaces + _WORD_GAP * spaces) * box_mm
+
+
+def _trimmed(row: Letters) -> Letters:
+    text = list(row)
+    while text and text[0] == " ":
+        del text[0]
+    while text and text[-1] == " ":
+        del text[-1]
+    return tuple(text)
+
+
+def boxes(tiles: TileRows) -> Iterator[tuple[str, float, float]]:
+    """Yield each letter with the left and upper edge of its box, from the corner of the first."""
+    for count, row in enumerate(tiles.rows):
+        letters = (letter for letter in row if letter != " ")
+        for letter, offset in zip(letters, tiles.offsets(row), strict=True):
+            yield letter, offset, count * (tiles.box_mm + ROW_GAP_MM)

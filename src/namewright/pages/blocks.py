@@ -14,7 +14,7 @@ from namewright.lines.forms import Form
 from namewright.lines.ink import BLACK, DARK, RULE, SHADE, Ink, Piece, Style, line, stroke_fragment
 from namewright.lines.ruling import Line, Ruling
 from namewright.lines.setting import PENCIL_MM, SetLine, pen_width_mm
-from namewright.lines.tile_boxes import TileRows
+from namewright.lines.tile_boxes import TileRows, boxes
 from namewright.pages.page import Furniture, Guide, Item, Row, Tile
 from namewright.pages.press import Press
 from namewright.wording import Wording
@@ -174,16 +174,8 @@ def tile_boxes(press: Press, tiles: TileRows, x: float, y: float, *, hint: bool)
     With ``hint`` each box shows its letter small in the corner, where a tile will cover it.
     """
     items: list[Tile | Ink] = []
-    for count, row in enumerate(tiles.rows):
-        top = y + count * (tiles.box_mm + 2.0)
-        letters = [letter for letter in row if letter != " "]
-        for letter, offset in zip(letters, tiles.offsets(row), strict=True):
-            items.append(Tile(x + offset, top, tiles.box_mm, tiles.box_mm, letter, _BOX_STYLE))
-            if hint:
-                items.append(press.letter(letter, 2.6).moved(x + offset + 2.2, top + 7.0))
+    for letter, right, down in boxes(tiles):
+        items.append(Tile(x + right, y + down, tiles.box_mm, tiles.box_mm, letter, _BOX_STYLE))
+        if hint:
+            items.append(press.letter(letter, 2.6).moved(x + right + 2.2, y + down + 7.0))
     return tuple(items)
-
-
-def tiles_height(tiles: TileRows) -> float:
-    """Return the height of all rows of boxes."""
-    return len(tiles.rows) * tiles.box_mm + (len(tiles.rows) - 1) * 2.0

@@ -135,7 +135,8 @@ class _Filling:
 
     def _takes(self, page: Sequence[Block], part: Part) -> bool:
         full = self.most is not None and self.written >= self.most
-        return not (full and _is_written(part)) and self.heights.airy(self._with(page, part))
+        fits = self.heights.tight if part is Part.TILES else self.heights.airy  # building before more to write
+        return not (full and _is_written(part)) and fits(self._with(page, part))
 
     def _with(self, page: Sequence[Block], part: Part) -> list[Block]:
         """Return a page with one more part; where a row of the name has a page to itself, that row's."""

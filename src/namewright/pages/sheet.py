@@ -103,7 +103,7 @@ class _SheetMaker:
         self.x0 = self.sheet.left_mm + _START_ROOM_MM
         self.x1 = self.sheet.right_edge
         self.pen = pen_width_mm(self.ruling)
-        self.tiles = tile_rows(self.name, self.x1 - self.x0)
+        self.tiles = tile_rows(self.name, self.x1 - self.sheet.left_mm, language=self.settings.language)
         self.beside = (self.settings.hand is Hand.RIGHT and len(self.fit.lines) == 1
                        and (1 + _LEAST_WRITING) * self.fit.width_mm + _BESIDE_GAP_MM <= self.x1 - self.x0)
         self.heights = self._heights()
@@ -138,7 +138,7 @@ class _SheetMaker:
             rise=self.space.rise_mm,
             drop=drop, least_drop=lowest + max(clear, self.settings.tuning.row_gap or 0.0),
             foot=max(drop, lowest + clear), least_foot=max(lowest + blocks.LEAST_CLEAR_MM, asked - CAPTION_MM),
-            tiles=blocks.tiles_height(self.tiles) + _AFTER_TILES_MM, doubled=not self.beside,
+            tiles=self.tiles.height_mm + _AFTER_TILES_MM, doubled=not self.beside,
             over={Part.MARKED: headroom, Part.MODEL: headroom if self._has_marks else 0.0})
 
     def _tallest(self) -> float:
@@ -179,7 +179,8 @@ class _SheetMaker:
 
     def _part(self, part: Part, lines: Sequence[SetLine], y: float, drop: float) -> Iterable[Item]:
         if part is Part.TILES:
-            yield from blocks.tile_boxes(self.press, self.tiles, self.x0, y,
+            x = self.x0 if self.x0 + self.tiles.width_mm <= self.x1 else self.sheet.left_mm
+            yield from blocks.tile_boxes(self.press, self.tiles, x, y,
                                          hint=self.settings.support in (Support.FULL, Support.PARTIAL))
             return
         step = self.space.rise_mm + drop
