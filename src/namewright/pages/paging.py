@@ -79,6 +79,10 @@ class Heights:
         """Return whether blocks fit on one page with the least air under each part."""
         return self.page(blocks, self.drop, self.least_foot) <= self.room
 
+    def close(self, blocks: Sequence[Block]) -> bool:
+        """Return whether blocks fit on one page with the least air under each row."""
+        return self.page(blocks, min(self.drop, self.least_drop), self.least_foot) <= self.room
+
 
 @dataclass(frozen=True, slots=True)
 class Plan:
@@ -135,7 +139,7 @@ class _Filling:
 
     def _takes(self, page: Sequence[Block], part: Part) -> bool:
         full = self.most is not None and self.written >= self.most
-        fits = self.heights.tight if part is Part.TILES else self.heights.airy  # building before more to write
+        fits = self.heights.close if part is Part.TILES else self.heights.airy  # building before more air
         return not (full and _is_written(part)) and fits(self._with(page, part))
 
     def _with(self, page: Sequence[Block], part: Part) -> list[Block]:
@@ -184,6 +188,6 @@ def _aired(heights: Heights, blocks: list[Block]) -> Plan | None:
         share = (heights.room - least) / (natural - least)
         foot = heights.least_foot + share * (heights.foot - heights.least_foot)
         return Plan(tuple(blocks), heights.drop, foot, 0.0)
-    if heights.page(blocks, heights.least_drop, heights.least_foot) <= heights.room:
+    if heights.close(blocks):
         return Plan(tuple(blocks), heights.least_drop, heights.least_foot, 0.0)
     return None
