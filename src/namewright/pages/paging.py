@@ -139,7 +139,7 @@ class _Filling:
 
     def _takes(self, page: Sequence[Block], part: Part) -> bool:
         full = self.most is not None and self.written >= self.most
-        fits = self.heights.close if part is Part.TILES else self.heights.airy  # building before more air
+        fits = self.heights.tight if part is Part.TILES else self.heights.airy  # building before more air
         return not (full and _is_written(part)) and fits(self._with(page, part))
 
     def _with(self, page: Sequence[Block], part: Part) -> list[Block]:
