@@ -153,16 +153,25 @@ def test_plain_letters_set_wide_have_all_their_cues(press: Press) -> None:
     assert arrows >= 0.98 * drawn
 
 
+# Small letters of capital height, or a 5, have no room for every arrow; a missing one cannot be taken for another.
+WITHOUT_AN_ARROW = {"fr-2": "E", "fr-2.5": "5", "fr-3": "5", "es-4": "M5", "es-3.5": "EFMN5", "es-3": "EFMN5",
+                    "es-2.5": "5"}
+
+
 @pytest.mark.parametrize("ruling", PRESETS)
-@pytest.mark.parametrize("char", "ABDEFMNPR5")
-def test_strokes_that_start_together_are_told_apart(press: Press, ruling: str, char: str) -> None:
-    """Where the first two strokes leave one point, each number reads with its own arrow."""
-    _, cues = letter_cues(press, PRESETS[ruling], char, round(0.4 * PRESETS[ruling].x_height_mm, 2))
-    if len(cues.arrows) < len(cues.numbers):
-        return  # held by the test of all plain letters: few, and an arrow that is missing cannot be taken for another
-    for number, other in ((0, 1), (1, 0)):
-        at = cues.numbers[number][1]
-        assert _to_arrow(at, cues.arrows[number]) < _to_arrow(at, cues.arrows[other])
+def test_strokes_that_start_together_are_told_apart(press: Press, ruling: str) -> None:
+    """Where the first two strokes leave one point, each number reads with its own arrow; few miss an arrow."""
+    missing = ""
+    for char in "ABDEFMNPR5":
+        _, cues = letter_cues(press, PRESETS[ruling], char, round(0.4 * PRESETS[ruling].x_height_mm, 2))
+        assert len(cues.numbers) >= 2, char
+        if len(cues.arrows) < len(cues.numbers):
+            missing += char
+            continue
+        for number, other in ((0, 1), (1, 0)):
+            at = cues.numbers[number][1]
+            assert _to_arrow(at, cues.arrows[number]) < _to_arrow(at, cues.arrows[other]), char
+    assert missing == WITHOUT_AN_ARROW.get(ruling, "")
 
 
 @pytest.mark.parametrize("ruling", ["us-3/4", "de-4", "fr-3", "uk-5"])

@@ -121,13 +121,12 @@ def test_fit_keeps_ruling_and_name(name: str, ruling: str, rooms: list[float]) -
     if isinstance(fit, DoesNotFit):
         assert fit.needed_mm > fit.room_mm == max(rooms)
         assert fit.name == name
-        return
-    assert all(line.ruling is case.ruling for line in fit.lines)
-    assert fit.width_mm <= rooms[-1 if fit.turned else 0]
-    joined = "".join(line.text for line in fit.lines)
-    assert joined.replace(" ", "") == name.replace(" ", "")
-    assert " ".join(line.text for line in fit.lines) == name or joined == name
-    assert "".join(item.letter.cluster for line in fit.lines for item in line.letters) == name.replace(" ", "")
+    else:
+        assert all(line.ruling is case.ruling for line in fit.lines)
+        assert fit.width_mm <= rooms[-1 if fit.turned else 0]
+        texts = [line.text for line in fit.lines]
+        assert name in (" ".join(texts), "".join(texts))  # broken at a space, or within a word
+        assert "".join(item.letter.cluster for line in fit.lines for item in line.letters) == name.replace(" ", "")
 
 
 @given(NAMES, st.sampled_from(sorted(CASES)), st.floats(30, 280))

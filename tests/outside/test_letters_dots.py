@@ -1,7 +1,7 @@
 """Dots keep their rhythm along every stroke of every letter, by another reckoning of arc length.
 
-Arc lengths and corners are NumPy's, found on a curve sampled far more finely than ours: no code of ours but the
-dots that are printed.
+Arc lengths and corners are NumPy's, found on a curve sampled far more finely than ours, and shapely says where the
+pencil goes over its own track: no code of ours but the dots that are printed.
 """
 
 from __future__ import annotations
@@ -10,6 +10,7 @@ from dataclasses import dataclass
 
 import numpy as np
 import pytest
+import shapely
 
 from namewright.letters.alphabet import Alphabet
 from namewright.letters.strokes import Segment, Stroke
@@ -49,34 +50,31 @@ class Run:
         return float(self.way[nearest]) if apart[nearest] < ON_MM + self.way[-1] / SAMPLES else None
 
 
-def goes_over(line: Segment, strokes: tuple[Stroke, ...]) -> bool:
-    """Say whether a straight line runs wholly along a longer one, or one as long that came before it."""
-    if len(line) != 2:
-        return False
-    seen = False
-    for other in (segment for stroke in strokes for segment in stroke.segments if len(segment) == 2):
-        if other is line:
-            seen = True
-            continue
-        (ax, ay), (bx, by) = other
-        length = np.hypot(bx - ax, by - ay)
-        if length == 0:
-            continue
-        along = [((x - ax) * (bx - ax) + (y - ay) * (by - ay)) / length for x, y in line]
-        across = [abs((x - ax) * (by - ay) - (y - ay) * (bx - ax)) / length for x, y in line]
-        longer = length - np.hypot(line[1][0] - line[0][0], line[1][1] - line[0][1])
-        if (max(across) < ON_MM and min(along) > -ON_MM and max(along) < length + ON_MM
-                and (longer > ON_MM or (longer > -ON_MM and not seen))):
-            return True
-    return False
+def gone_over(strokes: tuple[Stroke, ...]) -> list[Segment]:
+    """Return the straight lines that a letter can do without: what is left covers their whole length.
+
+    The shortest is tried first, and of two as long the later one.
+    """
+    left = [segment for stroke in strokes for segment in stroke.segments]
+    shapes = {id(one): shapely.LineString(one if len(one) == 2 else dense(one)) for one in left}
+    found = []
+    straight = [segment for segment in reversed(left) if len(segment) == 2]
+    for segment in sorted(straight, key=lambda one: round(shapes[id(one)].length, 2)):
+        near = [shapes[id(one)] for one in left if one is not segment
+                and shapes[id(one)].dwithin(shapes[id(segment)], ON_MM)]
+        if shapely.union_all([shape.intersection(shapes[id(segment)].buffer(1)) for shape in near]).buffer(
+                ON_MM).covers(shapes[id(segment)]):
+            found.append(segment)
+            left = [one for one in left if one is not segment]
+    return found
 
 
-def runs_of(stroke: Stroke, strokes: tuple[Stroke, ...]) -> list[Run]:
+def runs_of(stroke: Stroke, twice: list[Segment]) -> list[Run]:
     """Return the runs of a stroke: cut at its corners and where the pencil goes over its own track."""
     pieces: list[list[np.ndarray]] = [[]]
     for segment in stroke.segments:
         points = dense(segment)
-        if goes_over(segment, strokes):
+        if any(segment is line for line in twice):
             pieces.append([])
             continue
         if pieces[-1]:
@@ -115,7 +113,8 @@ def test_the_spacing_along_a_stroke_varies_by_under_one_per_cent(alphabet: Alpha
         strokes = case.line(char).letters[0].letter.strokes
         placed = np.array(dots(strokes, pitch))
         lone = {stroke.start for stroke in strokes if stroke.is_dot}
-        runs = [run for stroke in strokes if not stroke.is_dot for run in runs_of(stroke, strokes)]
+        twice = gone_over(strokes)
+        runs = [run for stroke in strokes if not stroke.is_dot for run in runs_of(stroke, twice)]
         even = {tuple(dot) for dot in placed if tuple(dot) in lone}
         for run in runs:
             ways = {tuple(dot): way for dot in placed if (way := run.at(dot)) is not None}

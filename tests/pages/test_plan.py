@@ -118,8 +118,8 @@ def test_every_letter_of_every_name_has_its_shape(press: Press) -> None:
              if isinstance(item, Ink)]
     for band, look in LOOKS.items():
         rows = sum(band is each for one in placed for _, each in one.letters)
+        assert rows > 0, band
         assert fills.count(look.fill) >= rows + 1
-        assert rows or band is not Band.EASIER
 
 
 @pytest.mark.parametrize("names", [[], ["Mira"], ["Mira", "Bo"], ["Mira"] * 7, ["-", "’"], ["李", "Боян", "Bo"],

@@ -12,8 +12,6 @@ from namewright.letters.strokes import Point, Stroke, flatten, join_bounds
 from namewright.schoolfont.centreline import centreline
 from namewright.schoolfont.contours import ContourPen, area_of
 
-pytest.importorskip("shapely")
-
 _END = 4.5  # a free end stays half a dot's width inside the outline
 CIRCLE = 4 / 3 * math.tan(math.pi / 8)  # control arms of a quarter circle as a cubic: the usual approximation
 

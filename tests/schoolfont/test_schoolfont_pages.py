@@ -23,9 +23,6 @@ from namewright.schoolfont.shaping import Lettering
 from namewright.settings import Support
 from schoolfont.fontmaking import CAP, X, font_bytes, font_file, glyph_of
 
-pytest.importorskip("uharfbuzz")
-pytest.importorskip("shapely")
-
 RULING = preset("us-5/8")
 
 

@@ -19,9 +19,6 @@ from namewright.schoolfont.reading import LARGEST_FILE, load_font
 from namewright.schoolfont.shaping import Lettering
 from schoolfont.fontmaking import CAP, DEEP, TALL, Box, X, cubic_font_bytes, font_bytes, font_file, glyph_of
 
-pytest.importorskip("uharfbuzz")
-pytest.importorskip("shapely")
-
 
 def test_heights_are_read(tmp_path: Path) -> None:
     """The font's name, and its heights in font units: OS/2's for x and capitals, d's and p's own for the rest."""

@@ -15,9 +15,6 @@ from namewright.schoolfont.reading import load_font
 from namewright.schoolfont.shaping import Lettering
 from schoolfont.fontmaking import ADVANCE, CAP, DEEP, KERN_AB, TALL, X, font_bytes, font_file
 
-pytest.importorskip("uharfbuzz")
-pytest.importorskip("shapely")
-
 RULINGS = [preset(name) for name in ("us-3/4", "de-4", "fr-2", "es-2.5", "au-24")]
 
 

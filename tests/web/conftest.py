@@ -9,9 +9,8 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from playwright.sync_api import sync_playwright
 from webhelp import FLAGS, HOST, MESSY, Program, Visitor, chromium
-
-pytest.importorskip("flask", reason="the web page’s libraries are not installed")
 
 
 @pytest.fixture
@@ -50,8 +49,7 @@ def browser() -> Iterator[Any]:
     if sys.platform == "linux" and not find_library("atomic"):
         pytest.skip("the driver of the browser needs a library that is not installed here, so the pages are not tried "
                     "in a browser (Debian or Ubuntu: apt install libatomic1)")
-    api = pytest.importorskip("playwright.sync_api", reason="playwright, which drives the browser, is not installed")
-    with api.sync_playwright() as playwright:
+    with sync_playwright() as playwright:
         running = playwright.chromium.launch(executable_path=where, args=FLAGS)
         yield running
         running.close()

@@ -13,6 +13,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from axe_playwright_python.sync_playwright import Axe
 from pypdf import PdfReader
 from webhelp import MESSY, Program, port_of_its_own, until
 
@@ -270,7 +271,7 @@ def test_letters_seen_today(program: Program, new_page: NewPage) -> None:
 
 def violations(page: Any, address: str, width: int, options: dict[str, Any]) -> list[tuple[object, ...]]:
     """Return what axe finds on every screen."""
-    axe = pytest.importorskip("axe_playwright_python.sync_playwright", reason="axe is not installed").Axe()
+    axe = Axe()
     page.set_viewport_size({"width": width, "height": 900})
     found: list[tuple[object, ...]] = []
     for path in SCREENS:
