@@ -53,8 +53,6 @@ def header_roles(cells: Sequence[str]) -> tuple[Role, ...] | None:
     if Role.FAMILY not in known:
         whole = [not MAYBE_WHOLE.isdisjoint(_tries(_plain(cell))) for cell in cells]
         known = [Role.FULL if at and role is Role.GIVEN else role for at, role in zip(whole, known, strict=True)]
-    elif Role.GIVEN not in known:
-        known = [Role.GIVEN if role is Role.FULL else role for role in known]
     return tuple(role or Role.OTHER for role in known)
 
 

@@ -1,0 +1,88 @@
+"""What stands beside a name: taken off, kept as a name to go by or a hand, and never lost in silence."""
+
+from __future__ import annotations
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from namewright.names.clusters import is_letter
+from namewright.roster.beside import strip_numbering, take_beside, trim
+from namewright.settings import Hand
+
+NUMBERED = [
+    ("1. Mira", "Mira", "a number and a dot"), ("12) Mira", "Mira", "and a bracket"), ("(3) Mira", "Mira", "in two"),
+    ("7 - Mira", "Mira", "and a dash"), ("7-Mira", "Mira", "a dash close to the name"), ("#4 Mira", "Mira", "a sign"),
+    ("Nº 5 Mira", "Mira", "the Spanish sign"), ("No. 5 Mira", "Mira", "the English one"), ("3 Mira", "Mira", "bare"),
+    ("• Mira", "Mira", "a bullet"), ("- Mira", "Mira", "a dash"), ("[x] Mira", "Mira", "a box that is ticked"),
+    ("☐ Mira", "Mira", "a box to tick"), ("a) Mira", "Mira", "a letter and a bracket"),
+    ("b. Mira", "Mira", "a small letter and a dot"), ("iv. Mira", "Mira", "a Roman number"),
+    ("o Mira", "Mira", "a bullet that a paste made a letter"),
+    ("B. Vost", "B. Vost", "a capital and a dot is an initial"),
+    ("-Mira", "-Mira", "a sign close to the name is no bullet"),
+    ("12", "12", "a number with no name behind it stays to be told"), ("• ", "•", "so does a bullet"),
+    ("Mira 3", "Mira 3", "only what stands in front is taken off"),
+]
+
+
+@pytest.mark.parametrize(("typed", "bare", "why"), NUMBERED, ids=[row[2] for row in NUMBERED])
+def test_numbering_in_front_is_taken_off(typed: str, bare: str, why: str) -> None:
+    assert strip_numbering(typed) == bare, why
+
+
+BESIDE = [  # typed, the bare name, goes by, hand, number of notes, why
+    ("Mira Vost", "Mira Vost", "", None, 0, "a plain name has nothing beside it"),
+    ("Mirabel (Mira) Vost", "Mirabel Vost", "Mira", None, 0, "a name in brackets is what the child goes by"),
+    ("Mirabel [Mira] Vost", "Mirabel Vost", "Mira", None, 0, "in square ones"),
+    ("Mirabel “Mira” Vost", "Mirabel Vost", "Mira", None, 0, "in quotation marks"),
+    ("Mirabel «Mira» Vost", "Mirabel Vost", "Mira", None, 0, "in those of other languages"),
+    ("Mirabel 'Mira' Vost", "Mirabel Vost", "Mira", None, 0, "in single ones"),
+    ("Mirabel aka Mira", "Mirabel", "Mira", None, 0, "by words that say so"),
+    ("Mirabel (goes by Mira)", "Mirabel", "Mira", None, 0, "in brackets too"),
+    ("Mira Vost (left)", "Mira Vost", "", Hand.LEFT, 0, "a hand in brackets"),
+    ("Mira Vost - left-handed", "Mira Vost", "", Hand.LEFT, 0, "behind a dash"),
+    ("Mira Vost – zurda", "Mira Vost", "", Hand.LEFT, 0, "in Spanish"),
+    ("Mira Vost (L)", "Mira Vost", "", None, 1, "one letter alone may mean anything"),
+    ("Mira Vost (wears glasses)", "Mira Vost", "", None, 1, "small words in brackets are a remark"),
+    ("Mira Vost – new", "Mira Vost", "", None, 1, "so are those behind a dash"),
+    ("Mira - Kate", "Mira-Kate", "", None, 0, "a hyphen with spaces about it joins two halves"),
+    ("Mira–Kate", "Mira-Kate", "", None, 0, "a long dash inside a name is its hyphen"),
+    ("O`Vann", "O’Vann", "", None, 0, "a loose accent after a letter is an apostrophe"),
+    ("O'Vann", "O'Vann", "", None, 0, "an apostrophe is no quotation mark"),
+    ("D' Arro", "D'Arro", "", None, 0, "nor is it the end of a word"),
+    ("Mira Vost mira@quill.example", "Mira Vost", "", None, 1, "an e-mail goes, and its kind is told"),
+    ("Mira Vost 4/5/2020", "Mira Vost", "", None, 1, "so does a date"),
+    ("Mira Vost 🌟", "Mira Vost", "", None, 1, "and a sign that is no letter"),
+    ("Mira (Mimi) (Mim) Vost", "Mira Vost", "Mimi", None, 1, "the first is gone by, the second told"),
+]
+
+
+@pytest.mark.parametrize(("typed", "bare", "goes_by", "hand", "notes", "why"), BESIDE, ids=[row[5] for row in BESIDE])
+def test_what_stands_beside_a_name(typed: str, bare: str, goes_by: str, hand: Hand | None, notes: int,
+                                   why: str) -> None:
+    """The bare name, what was found beside it, and as many notes as things were left out."""
+    text, found = take_beside(typed)
+    assert (text, found.goes_by, found.hand, len(found.notes)) == (bare, goes_by, hand, notes), why
+
+
+@pytest.mark.parametrize(("typed", "trimmed"), [
+    (" ,Mira;", "Mira"), ("…Mira!", "Mira"), ("’Okelani", "’Okelani"), ("ʻAna", "ʻAna"), ("J.", "J."), ("\u0301", ""),
+    ("Vost’", "Vost’"), ("Zoe\u0308", "Zoe\u0308"), ("\u0308Zoe", "Zoe"), ("-", ""), ("", "")])
+def test_both_ends_are_trimmed_of_what_belongs_to_no_name(typed: str, trimmed: str) -> None:
+    """Apostrophes, the ʻokina, a closing dot and a mark on the last letter stay."""
+    assert trim(typed) == trimmed
+
+
+@given(st.text(st.sampled_from("Mira Vost-–'’ʻ.,()[]“”\"7@ë\u0301&"), max_size=30))
+def test_a_sign_is_lost_only_with_a_note(text: str) -> None:
+    """Where no note is made and nothing was recognised, every letter that was typed is still there, in its order."""
+    bare, found = take_beside(text)
+    if not found.notes and not found.goes_by and found.hand is None:
+        assert [char for char in bare if is_letter(char)] == [char for char in text if is_letter(char)]
+
+
+@given(st.text(max_size=40))
+def test_trimming_again_changes_nothing(text: str) -> None:
+    once = trim(text)
+    assert trim(once) == once
+    assert once in text

@@ -1,0 +1,94 @@
+"""Lines into cells and columns: the delimiter, quoted cells, headers, and columns judged by what they hold."""
+
+from __future__ import annotations
+
+import csv
+import io
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from namewright.roster.columns import WIDE_SPACE, is_sheet_sign, lay_out, split_cells
+from namewright.roster.vocabulary import Role
+
+FULL, GIVEN, FAMILY, OTHER = Role.FULL, Role.GIVEN, Role.FAMILY, Role.OTHER
+TABLES = [  # lines, delimiter, header row, roles, why
+    (["Mira Vost", "Tilo Brae"], "", None, (FULL,), "plain lines are free text"),
+    (["Vost, Mira", "Brae, Tilo"], "", None, (FULL,), "one comma is a name turned round and no table"),
+    (["Given\tFamily", "Mira\tVost"], "\t", 0, (GIVEN, FAMILY), "a header says what is what"),
+    (["Alder class", "", "Given,Family", "Mira,Vost"], ",", 2, (GIVEN, FAMILY), "also further down"),
+    (["Mira\tVost"], "\t", None, (GIVEN, FAMILY), "one tab makes a table; given names stand first"),
+    (["Mira,Vost,K", "Tilo,Brae,K", "Oda,Marn,K"], ",", None, (FAMILY, GIVEN, OTHER), "with commas, family first"),
+    (["Mira;Vost", "Tilo;Brae"], ";", None, (GIVEN, FAMILY), "semicolons"),
+    (["Mira|Vost", "Tilo|Brae"], "|", None, (GIVEN, FAMILY), "upright lines"),
+    (["Mira   Vost", "Tilo   Brae"], WIDE_SPACE, None, (GIVEN, FAMILY), "wide space"),
+    (["VOST\tMira", "BRAE\tTilo"], "\t", None, (FAMILY, GIVEN), "capitals tell a family name"),
+    (["van Vost\tMira", "de Brae\tTilo"], "\t", None, (FAMILY, GIVEN), "so do particles"),
+    (["Vost\tMira (Mimi)", "Brae\tTilo"], "\t", None, (FAMILY, GIVEN), "a name to go by tells a given name"),
+    (["1\tMira\tVost", "2\tTilo\tBrae"], "\t", None, (OTHER, GIVEN, FAMILY), "a column of numbers is none of names"),
+    (["Mira\tL", "Tilo\tR"], "\t", None, (FULL, Role.HAND), "a column of hands is known by them"),
+    (["Mira\tfull", "Tilo\tlight"], "\t", None, (FULL, Role.SUPPORT), "a column of levels of support, too"),
+    (["Mira Vost\tOda Vost", "Tilo Brae\tKim Brae"], "\t", None, (FULL, OTHER), "a shared family name is a parent's"),
+    (['"Vost, Mira",K', '"Brae, Tilo",K'], ",", None, (FULL, OTHER), "quoted cells make a table of two columns"),
+    (["Mira, Tilo, Oda"], "", None, (FULL,), "several names in one line are no table"),
+    (["Mira; Tilo; Oda"], "", None, (FULL,), "whatever parts them"),
+]
+
+
+@pytest.mark.parametrize(("lines", "delimiter", "header", "roles", "why"), TABLES, ids=[row[4] for row in TABLES])
+def test_how_lines_are_laid_out(lines: list[str], delimiter: str, header: int | None, roles: tuple[Role, ...],
+                                why: str) -> None:
+    table = lay_out(lines)
+    assert (table.delimiter, table.header, table.roles) == (delimiter, header, roles), why
+
+
+CELLS = [
+    ("a,b", ",", ["a", "b"], "plain"), (" a , b ", ",", ["a", "b"], "trimmed"),
+    ("a,,b", ",", ["a", "", "b"], "an empty one"),
+    ('"a,b",c', ",", ["a,b", "c"], "a quoted one holds its delimiter"),
+    ('"a ""b""",c', ",", ['a "b"', "c"], "and quotation marks"),
+    ('a "b",c', ",", ['a "b"', "c"], "a mark inside a cell is text"),
+    ('"a"b,c', ",", ['"a"b', "c"], "as is one that closes early"),
+    ("a  b   c", WIDE_SPACE, ["a", "b", "c"], "wide space"), ('"a,b', ",", None, "one that is not closed"),
+    ("", ",", [""], "nothing"),
+]
+
+
+@pytest.mark.parametrize(("line", "delimiter", "cells", "why"), CELLS, ids=[row[3] for row in CELLS])
+def test_a_line_is_cut(line: str, delimiter: str, cells: list[str] | None, why: str) -> None:
+    assert split_cells(line, delimiter) == cells, why
+
+
+@given(st.lists(st.text(st.sampled_from('ab ,;"é'), max_size=8).map(lambda text: " ".join(text.split())), min_size=1,
+                max_size=5), st.sampled_from(",;\t"))
+def test_what_python_writes_as_csv_is_read_back(cells: list[str], delimiter: str) -> None:
+    """RFC 4180 as the standard library writes it: every cell comes back, quoted or not, whatever it holds."""
+    out = io.StringIO()
+    csv.writer(out, delimiter=delimiter, lineterminator="", quoting=csv.QUOTE_ALL).writerow(cells)
+    assert split_cells(out.getvalue(), delimiter) == [" ".join(cell.split()) for cell in cells]
+
+
+def test_a_quoted_cell_may_run_over_lines() -> None:
+    """Its row takes as many lines as the cell; where it never closes, its mark is only text."""
+    rows = lay_out(["Given,Family", '"Mira', 'Oda",Vost', "Tilo,Brae"]).rows
+    assert [(row.line, row.span, row.cells) for row in rows] == [
+        (0, 1, ("Given", "Family")), (1, 2, ("Mira Oda", "Vost")), (3, 1, ("Tilo", "Brae"))]
+    rows = lay_out(["Given,Family", '"Mira,Vost', "Tilo,Brae"]).rows
+    assert [row.cells for row in rows] == [("Given", "Family"), ("Mira", "Vost"), ("Tilo", "Brae")]
+
+
+@given(st.lists(st.text(st.sampled_from('Mira \t,;|"12'), max_size=14), max_size=8))
+def test_every_line_is_in_one_row(lines: list[str]) -> None:
+    """However lines are cut, the rows take them all, one after another."""
+    at = 0
+    for row in lay_out(lines).rows:
+        assert row.line == at
+        at += row.span
+    assert at == len(lines)
+
+
+@pytest.mark.parametrize(("cell", "sign"), [("#REF!", True), ("=A1", True), ("#N/A", True), ("Mira", False),
+("#1", False)])
+def test_a_formula_or_an_error_of_a_spreadsheet_is_known(cell: str, sign: bool) -> None:
+    assert is_sheet_sign(cell) is sign

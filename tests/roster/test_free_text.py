@@ -1,0 +1,101 @@
+"""Which words of a name are given and which family, row by row of the rules that the module lists."""
+
+from __future__ import annotations
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from namewright.roster.free_text import read_name
+from namewright.settings import Hand
+
+SPLIT = [  # typed, given, family, whether what was read is told, why
+    ("Mira", "Mira", "", False, "one word is given"),
+    ("Mira Vost", "Mira", "Vost", False, "two words are given and family"),
+    ("Mira Oda Vost", "Mira", "Vost", True, "what stands between is a middle name, and left out"),
+    ("Vost, Mira", "Mira", "Vost", False, "the family name stands before a comma"),
+    ("Vost; Mira", "Mira", "Vost", False, "or before a semicolon"),
+    ("de la Brae Vost, Mira", "Mira", "de la Brae Vost", False, "whole"),
+    ("Vost, Mira Oda", "Mira", "Vost", True, "behind it the first word is given"),
+    ("Vost, Mira, Oda Alder", "Mira", "Vost", True, "a third part cannot be placed"),
+    ("VOST Mira", "Mira", "VOST", True, "capitals in front are the family name"),
+    ("Mira VOST", "Mira", "VOST", True, "capitals behind are, too"),
+    ("Mira DE VOST", "Mira", "DE VOST", True, "with their particle"),
+    ("MIRA VOST", "MIRA", "VOST", False, "all in capitals says nothing"),
+    ("J.P. Vost", "J.P.", "Vost", False, "initials are no family name"),
+    ("A. J. Vost", "A. J.", "Vost", True, "two initials are one given name"),
+    ("Ana María Vost", "Ana María", "Vost", True, "a known pair is one given name"),
+    ("María del Carmen Vost", "María del Carmen", "Vost", True, "so is a devotion"),
+    ("Vost, María del Carmen", "María del Carmen", "Vost", False, "behind a comma too"),
+    ("Mira van der Brae", "Mira", "van der Brae", True, "a particle opens the family name"),
+    ("Mira Oda van Brae", "Mira", "van Brae", True, "also after a middle name"),
+    ("Mira García Vost", "Mira", "García Vost", True, "a Spanish family name in the middle is the first of two"),
+    ("Mira Núñez Vost", "Mira", "Núñez Vost", True, "as is one in -ez"),
+    ("Mira Vost Jr.", "Mira", "Vost Jr.", False, "a suffix goes with the family name"),
+    ("Mira Vost iii", "Mira", "Vost III", False, "in capitals where it is a number"),
+    ("Vost, Mira, Jr.", "Mira", "Vost Jr.", False, "whichever side of a comma it stands on"),
+    ("Mira Jr.", "Mira", "", True, "and without a family name it is left out"),
+    ("3. Vost, Mira", "Mira", "Vost", False, "numbering is nothing"),
+    ("Name: Mira Vost", "Mira", "Vost", False, "nor is the label of a form"),
+]
+
+
+@pytest.mark.parametrize(("typed", "given", "family", "told", "why"), SPLIT, ids=[row[4] for row in SPLIT])
+def test_given_and_family_name(typed: str, given: str, family: str, told: bool, why: str) -> None:
+    """What could be read otherwise is told in a note; what is certain is not."""
+    found = read_name(typed)
+    assert (found.given, found.family, bool(found.notes)) == (given, family, told), why
+
+
+CALLED = [
+    ("Mirabel (Mira) Vost", "Mirabel", "Vost", "Mira", None, "between the two"),
+    ("“Mira” Vost", "Mira", "Vost", "Mira", None, "alone in front it takes the given name's place"),
+    ("“Mira Vost”", "Mira", "Vost", "", None, "a whole name in quotation marks is the name itself"),
+    ("Vost, Mirabel (Mira)", "Mirabel", "Vost", "Mira", None, "behind a comma"),
+    ("Vost, Mira, left", "Mira", "Vost", "", Hand.LEFT, "a hand behind a second comma"),
+    ("Mira Vost (left)", "Mira", "Vost", "", Hand.LEFT, "a hand in brackets"),
+]
+
+
+@pytest.mark.parametrize(("typed", "given", "family", "goes_by", "hand", "why"), CALLED, ids=[row[5] for row in CALLED])
+def test_what_a_child_goes_by_and_writes_with(typed: str, given: str, family: str, goes_by: str, hand: Hand | None,
+                                              why: str) -> None:
+    found = read_name(typed)
+    assert (found.given, found.family, found.goes_by, found.hand) == (given, family, goes_by, hand), why
+
+
+@pytest.mark.parametrize("typed", ["Mira, Tilo, Oda", "Mira Vost, Tilo Brae, Oda Marn", "Mira & Tilo",
+                                   "Mira and Tilo Vost", "Mira + Tilo"])
+def test_several_names_in_one_line_are_not_guessed_at(typed: str) -> None:
+    """None of them is taken for the child, and that is told."""
+    found = read_name(typed)
+    assert (found.given, found.family) == ("", "")
+    assert found.notes
+
+
+WORD = st.text(st.sampled_from("abdeilmnorstuvz"), min_size=3, max_size=9).map(str.capitalize)
+PLAIN = WORD.filter(lambda word: read_name(word).given == word and not word.lower().endswith("ez"))
+
+
+@given(PLAIN, PLAIN)
+def test_a_comma_turns_two_words_round(given_name: str, family: str) -> None:
+    """``Given Family`` and ``Family, Given`` are read alike, whatever the two words are."""
+    one, other = read_name(f"{given_name} {family}"), read_name(f"{family}, {given_name}")
+    assert (one.given, one.family) == (other.given, other.family) == (given_name, family)
+
+
+@given(st.lists(PLAIN, min_size=2, max_size=4))
+def test_the_first_word_is_given_and_the_last_is_family(words: list[str]) -> None:
+    """Without a comma every word is in one of the two names or told of as left out."""
+    found = read_name(" ".join(words))
+    assert (found.given.split()[0], found.family.split()[-1]) == (words[0], words[-1])
+    kept = [*found.given.split(), *found.family.split()]
+    assert kept == words or found.notes
+
+
+@given(st.text(max_size=60))
+def test_any_text_is_read_without_a_traceback(typed: str) -> None:
+    """Whatever is typed, the parts are trimmed and hold no more words than were typed."""
+    found = read_name(typed)
+    for part in (found.given, found.family, found.goes_by):
+        assert part == " ".join(part.split())

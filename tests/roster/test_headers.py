@@ -1,0 +1,67 @@
+"""What a header says of its column, in several languages and in a teacher's own words."""
+
+from __future__ import annotations
+
+import pytest
+
+from namewright.roster.headers import asked_hand, family_first, header_role, header_roles
+from namewright.roster.vocabulary import Role
+from namewright.settings import Hand
+
+ROLES = [
+    ("Name", Role.FULL, "a whole name"), ("Full Name", Role.FULL, "so"),
+    ("Apellidos y nombre", Role.FULL, "in Spanish"),
+    ("First name", Role.GIVEN, "given"), ("FirstName", Role.GIVEN, "words run together"),
+    ("student_first_name", Role.GIVEN, "joined by a line"), ("Child’s legal first name", Role.GIVEN, "with more words"),
+    ("Vorname", Role.GIVEN, "in German"), ("Prénom", Role.GIVEN, "in French"),
+    ("Nombre de pila", Role.GIVEN, "in Spanish"),
+    ("Last Name*", Role.FAMILY, "family, with the star of a form"), ("Cognome", Role.FAMILY, "in Italian"),
+    ("Apellidos / Family", Role.FAMILY, "in two languages"), ("First / Last", Role.FULL, "both in one column"),
+    ("Goes by", Role.GOES_BY, "what a child goes by"), ("What would you like to be called?", Role.GOES_BY, "asked"),
+    ("Writing hand", Role.HAND, "the hand"), ("Left-handed?", Role.HAND, "yes or no"),
+    ("Line height (mm)", Role.LINE_HEIGHT, "with its unit"), ("Line height in cm", Role.LINE_HEIGHT, "or so"),
+    ("Nivel de apoyo", Role.SUPPORT, "support"), ("Syllables", Role.BEATS, "beats"), ("Letters", Role.LETTERS, "forms"),
+    ("Mother’s first name", Role.OTHER, "somebody else's name"), ("Parent name", Role.OTHER, "a parent's"),
+    ("Date of birth", Role.OTHER, "what is left out"), ("Notes about letters", Role.OTHER, "with a known word in it"),
+    ("Mira", None, "a name is no header"), ("Window seat", None, "words that are not known"),
+    ("x" * 61, None, "far too long for a header"),
+]
+
+
+@pytest.mark.parametrize(("header", "role", "why"), ROLES, ids=[row[2] for row in ROLES])
+def test_the_role_of_a_header(header: str, role: Role | None, why: str) -> None:
+    assert header_role(header) is role, why
+
+
+ROWS = [
+    (["First", "Last"], (Role.GIVEN, Role.FAMILY), "two parts"),
+    (["No.", "Name", "Hand"], (Role.OTHER, Role.FULL, Role.HAND), "a whole name among others"),
+    (["Nombre", "Edad"], (Role.FULL, Role.OTHER), "“Nombre” alone is the whole name"),
+    (["Nombre", "Apellidos"], (Role.GIVEN, Role.FAMILY), "beside “Apellidos” it is the given one"),
+    (["Name", "Surname"], (Role.FULL, Role.FAMILY), "“Name” may hold the whole even beside “Surname”"),
+    (["First", "Last", "First", "Last"], (Role.GIVEN, Role.FAMILY, Role.OTHER, Role.OTHER), "then a parent's"),
+    (["First name", "Pet", "Song"], (Role.GIVEN, Role.OTHER, Role.OTHER), "one sure word makes the row a header"),
+    (["Mira", "Vost"], None, "a child"), (["Name"], None, "one column is no table"),
+    (["Hand", "Support"], None, "without a name there is nobody to read"),
+    (["Name:", "Mira"], None, "the label of a form is no header"),
+]
+
+
+@pytest.mark.parametrize(("cells", "roles", "why"), ROWS, ids=[row[2] for row in ROWS])
+def test_a_header_row(cells: list[str], roles: tuple[Role, ...] | None, why: str) -> None:
+    assert header_roles(cells) == roles, why
+
+
+@pytest.mark.parametrize(("title", "hand"), [
+    ("Left-handed?", Hand.LEFT), ("¿Zurdo?", Hand.LEFT), ("Right-handed", Hand.RIGHT), ("Hand", None), ("L", None)])
+def test_a_header_may_ask_for_one_hand(title: str, hand: Hand | None) -> None:
+    """Then a yes or no below it is an answer; a single letter asks nothing."""
+    assert asked_hand(title) is hand
+
+
+@pytest.mark.parametrize(("title", "first"), [
+    ("Last name, first name", True), ("Apellidos y nombre", True), ("Nachname, Vorname", True),
+    ("First and last name", False),
+    ("Name", False)])
+def test_a_header_may_say_that_family_names_come_first(title: str, first: bool) -> None:
+    assert family_first(title) is first

@@ -1,0 +1,46 @@
+"""Numbers beside a name go, with the words that belong to them; names that look like dates stay."""
+
+from __future__ import annotations
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from namewright.roster.numbers import take_numbers
+
+ROWS = [  # typed, what stays, how many kinds are told, why
+    ("Mira Vost", "Mira Vost", 0, "nothing to take out"),
+    ("Mira Vost mira@quill.example", "Mira Vost", 1, "an e-mail address"),
+    ("Mira Vost 4/5/2020", "Mira Vost", 1, "a date in figures"),
+    ("Mira Vost 2020-05-04", "Mira Vost", 1, "year first"),
+    ("Mira Vost 4.5.20", "Mira Vost", 1, "with dots"),
+    ("Mira Vost 4 de mayo de 2020", "Mira Vost", 1, "in Spanish words"),
+    ("Mira Vost May 4, 2020", "Mira Vost", 1, "in English words"),
+    ("Mira Vost 4th of May", "Mira Vost", 1, "without a year"),
+    ("Mira Vost DOB 4/5/2020", "Mira Vost", 1, "the label of a date goes with it"),
+    ("Mira Vost 555-010-0199", "Mira Vost", 1, "a telephone number"),
+    ("Mira Vost age 5", "Mira Vost", 1, "an age and its label"),
+    ("Mira Vost 5 yrs", "Mira Vost", 1, "or its unit"),
+    ("Mira Vost 4 yrs 3 mos", "Mira Vost", 1, "two of them"),
+    ("Mira Vost S1044", "Mira Vost", 1, "a number of a register"),
+    ("Mira2", "Mira", 1, "a word that runs into a number keeps its letters"),
+    ("Mira 5 a@quill.example", "Mira", 2, "two kinds are told apart"),
+    ("Vost, April 12", "Vost, April", 1, "where only a family name would be left, the month is the child"),
+    ("April 12", "April", 1, "so it is alone"),
+    ("B. 5", "B.", 1, "an initial is no label for born"),
+]
+
+
+@pytest.mark.parametrize(("typed", "kept", "kinds", "why"), ROWS, ids=[row[3] for row in ROWS])
+def test_numbers_and_their_words_go(typed: str, kept: str, kinds: int, why: str) -> None:
+    notes: list = []
+    assert (take_numbers(typed, notes), len(notes)) == (kept, kinds), why
+
+
+@given(st.text(st.sampled_from("Mira Vost,-5/2.@yrsDOBage"), max_size=40))
+def test_no_figure_stays_and_no_word_is_lost_in_silence(typed: str) -> None:
+    """What comes out holds no figure and no address; where something went, a note tells of it."""
+    notes: list = []
+    kept = take_numbers(typed, notes)
+    assert not any(char.isdigit() for char in kept)
+    assert bool(notes) or kept.split() == typed.split()
