@@ -138,4 +138,4 @@ def test_any_line_is_a_child_with_a_name_or_is_left_out_with_a_reason(text: str)
             assert any(char.isalpha() for char in found.practice)
             assert found.practice == found.practice.strip()
         else:
-            assert found.reason
+            assert found.notes
