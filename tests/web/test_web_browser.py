@@ -48,7 +48,7 @@ def settle(page: Any, address: str) -> None:
     page.goto(address + "/class")
     page.get_by_label("Names to read").fill(MESSY)
     page.get_by_role("button", name="Read the names").click()
-    page.get_by_role("button", name="Keep this class").click()
+    page.get_by_role("button", name="Save this class").click()
     page.wait_for_url("**/class?told=*")
 
 
@@ -72,8 +72,8 @@ def test_the_teacher_prints_the_class(program: Program, new_page: NewPage) -> No
     page.get_by_label("Line 7").press("End")
     page.get_by_label("Add a line").fill("Wenna Praske")
     page.get_by_text("8 children were found").wait_for()
-    page.get_by_role("button", name="Keep this class").click()
-    page.get_by_text("The class is kept: 8 children.").wait_for()
+    page.get_by_role("button", name="Save this class").click()
+    page.get_by_text("The class is saved: 8 children.").wait_for()
     preview = page.locator("#preview")
     page.get_by_label("Paper").select_option("a4")
     page.locator("#preview[src*='210%20297']").wait_for()
@@ -102,8 +102,8 @@ def test_the_teacher_chooses_forms_by_their_pictures(program: Program, new_page:
     page.get_by_text("Rows to go over, before copying").click()
     page.get_by_label("Dots far apart").check()
     page.locator("#preview[src*='wide-dots']").wait_for()
-    page.get_by_role("button", name="Keep these choices").click()
-    page.get_by_text("The choices are kept for the class.").wait_for()
+    page.get_by_role("button", name="Save these choices").click()
+    page.get_by_text("The choices are saved for the class.").wait_for()
     assert page.get_by_role("group", name="a", exact=True).get_by_role("radio", name="with two storeys").is_checked()
     assert page.get_by_label("Dots far apart").is_checked()
 
@@ -122,7 +122,7 @@ def test_a_page_left_open_from_one_class_changes_nothing_in_another(class_file: 
         with Program(other, first.port) as second:
             settle(new_page(), second.address)
             before = other.read_bytes()
-            page.get_by_role("button", name="Keep for Ottilka").click()
+            page.get_by_role("button", name="Save for Ottilka").click()
             page.get_by_role("heading", name="This page belongs to another class").wait_for()
             assert "other.db" in page.inner_text("main")
             assert other.read_bytes() == before
@@ -143,7 +143,7 @@ def test_a_child_is_erased_by_keyboard_on_a_phone(class_file: Path, program: Pro
     page.get_by_label("Ottilka").press("Space")
     page.get_by_role("button", name="Look at what would be erased").press("Enter")
     page.get_by_role("heading", name="Erase for good?").wait_for()
-    page.get_by_role("link", name="Keep everything").focus()
+    page.get_by_role("link", name="Erase nothing").focus()
     page.keyboard.press("Tab")
     assert page.evaluate("document.activeElement.textContent") == "Erase for good"
     page.keyboard.press("Enter")
@@ -157,11 +157,11 @@ def test_the_first_is_who_is_called_so(program: Program, new_page: NewPage) -> N
     page.goto(program.address + "/class/list")
     page.get_by_label("Names to read").fill("Bo Tamsel\nTavi Brane\n")
     page.get_by_role("button", name="Read the names").click()
-    page.get_by_role("button", name="Keep this class").click()
+    page.get_by_role("button", name="Save this class").click()
     page.wait_for_url("**/class?told=*")
     page.goto(program.address + "/now")
     page.locator("#letters").press_sequentially("ta")
-    page.get_by_text("2 names begin so").wait_for()
+    page.get_by_text("2 names begin like this").wait_for()
     assert page.locator(".names li:visible").all_inner_texts() == ["Tavi", "Bo"]
     pdf = pdf_after(page, lambda: page.keyboard.press("Enter"))
     assert [one.title for one in pdf.outline] == ["Tavi"]  # type: ignore[union-attr]
@@ -210,7 +210,7 @@ def test_the_aide_chooses_among_two_by_keyboard(program: Program, new_page: NewP
     page.get_by_label("What to make").select_option("4x6")
     page.get_by_label("Type two letters").focus()
     page.keyboard.type("Ka")
-    page.get_by_text("2 names begin so").wait_for()
+    page.get_by_text("2 names begin like this").wait_for()
     page.keyboard.press("ArrowDown")
     page.keyboard.press("ArrowDown")
     chosen = page.evaluate("document.activeElement.textContent")
@@ -243,8 +243,8 @@ def test_the_specialist_finds_a_line_height(program: Program, new_page: NewPage)
     lines = re.findall(r'class="(topline|baseline)"[^>]* y1="([\d.]+)"', svg)
     assert float(lines[1][1]) - float(lines[0][1]) == pytest.approx(30, abs=0.01)
     page.get_by_label("Your initials").fill("RK")
-    page.get_by_role("button", name="Keep for Ottilka").click()
-    page.get_by_text("Kept for Ottilka.").wait_for()
+    page.get_by_role("button", name="Save for Ottilka").click()
+    page.get_by_text("Saved for Ottilka.").wait_for()
     page.get_by_text("Line height: as the class became 30").wait_for()
     pdf = fetched(page, "/child/1/sheet.pdf")
     assert size_mm(pdf) == pytest.approx((215.9, 279.4), abs=0.05)
@@ -260,8 +260,8 @@ def test_letters_seen_today(program: Program, new_page: NewPage) -> None:
     page.goto(program.address + "/child/1/seen")
     for at in (0, 3):
         page.locator(".letter").nth(at).tap()
-    page.get_by_role("button", name="Keep what was seen").click()
-    page.get_by_text("Kept: 2 letters on").wait_for()
+    page.get_by_role("button", name="Save what was seen").click()
+    page.get_by_text("Saved: 2 letters on").wait_for()
     assert page.locator(".dot.full").count() == 2
     page.get_by_text("Take a day back").tap()
     page.get_by_role("button", name=re.compile("Take back what was noted")).tap()
@@ -344,9 +344,9 @@ def test_the_keyboard_alone_prints_the_class(program: Program, new_page: NewPage
     tab_to("Read the names")
     page.keyboard.press("Enter")
     page.get_by_text("7 children were found").wait_for()
-    tab_to("Keep this class")
+    tab_to("Save this class")
     page.keyboard.press("Enter")
-    page.get_by_text("The class is kept").wait_for()
+    page.get_by_text("The class is saved").wait_for()
     tab_to("Make the pages")
     page.keyboard.press("Enter")
     page.get_by_role("link", name="Open the PDF").wait_for()
@@ -387,13 +387,13 @@ def test_a_killed_program_loses_nothing(class_file: Path, new_page: NewPage) -> 
         page.get_by_label("Add a line").fill("Wenna Praske")
         page.get_by_text("8 children were found").wait_for()
         first.kill()
-        page.get_by_role("button", name="Keep this class").click()
+        page.get_by_role("button", name="Save this class").click()
         page.get_by_text("The program does not answer").wait_for()
         assert page.get_by_label("Line 10").input_value() == "Wenna Praske"
         with Program(class_file, first.port):
-            page.get_by_role("button", name="Keep this class").click()
+            page.get_by_role("button", name="Save this class").click()
             page.get_by_role("button", name="Send it again").click()
-            page.get_by_text("The class is kept: 8 children.").wait_for()
+            page.get_by_text("The class is saved: 8 children.").wait_for()
             assert page.locator(".members > li").count() == 8
             page.reload()
             assert page.locator(".members > li").count() == 8

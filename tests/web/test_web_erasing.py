@@ -135,7 +135,7 @@ def test_a_shared_class_is_erased_only_where_it_is_kept(class_of_three: Visitor,
     class_of_three.client.environ_base["REMOTE_ADDR"] = "192.0.2.7"
     for answer in (class_of_three.get("/class/erase"), class_of_three.post("/class/erase/yes", {"everything": "1"})):
         assert answer.status_code == 403
-        assert "only at the computer on which the class is kept" in answer.text
+        assert "only at the computer that has the class file" in answer.text
     assert b"Quorndike" in class_file.read_bytes()
 
 

@@ -69,7 +69,7 @@ def summary(growth: Growth) -> Message:
     first, newest = formed[0], formed[-1]
     since, last = (day_said(track.first or date.max, year=True) for track in (first, newest))
     letters = tuple(track.letter for track in growth.tracks if track.first)
-    key = "all" if len(formed) == len(growth.tracks) else "some" if len(formed) > 1 else "one"
+    key = "all" if len(formed) == len(growth.tracks) else "some" if len(formed) > 1 else "first_letter"
     if key == "all" and since == last:
         key = "together"
     return message(f"page.progress.{key}", name=growth.label, first=first.letter, newest=newest.letter, since=since,

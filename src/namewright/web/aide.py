@@ -13,7 +13,7 @@ from werkzeug.wrappers import Response as BaseResponse
 
 from namewright.letters.alphabet import MissingLetters
 from namewright.lines.fit import DoesNotFit
-from namewright.message import message
+from namewright.message import Message, message
 from namewright.output.pdf import write_pdf
 from namewright.pages.name_card import CardSettings, CardSize
 from namewright.pages.page import Page
@@ -26,7 +26,7 @@ from namewright.web.class_settings import sheet_of_class
 from namewright.web.desk import Member, child_or_404, class_settings, desk, members
 from namewright.web.pictures import CannotDraw, child_pages, sheet_pages
 from namewright.web.printing import pdf_answer
-from namewright.web.tongue import reason, say, tongue_of
+from namewright.web.tongue import reason
 from namewright.web.what import card_for, card_of, sentence
 
 pages = Blueprint("aide", __name__)
@@ -41,7 +41,7 @@ def show() -> str:
     return _page(members())
 
 
-def _page(found: tuple[Member, ...], typed: str = "", problem: str = "", other: int | None = None) -> str:
+def _page(found: tuple[Member, ...], typed: str = "", problem: Message | None = None, other: int | None = None) -> str:
     size = request.form.get("size") or request.cookies.get(COOKIE, "")
     return render_template("now.html", members=found, typed=typed, problem=problem, other=other, sizes=SIZES,
                            size=size if size in SIZES else SIZES[0], whole=members(), names_of=names_of,
@@ -55,12 +55,12 @@ def find() -> str | tuple[str, int] | BaseResponse:
     if chosen.isdecimal():
         return _made_for(int(chosen))
     if not typed:
-        return _page(members(), problem=say(tongue_of(request), "now.type_first")), 422
+        return _page(members(), problem=message("web.now.type_first")), 422
     found = beginning(typed)
     if len(found) == 1:
         return _made_for(found[0].id)
     if found:
-        return _page(found, typed, say(tongue_of(request), "now.which"))
+        return _page(found, typed, message("web.now.which"))
     return _typed(typed)
 
 
@@ -117,8 +117,8 @@ def _typed(typed: str) -> tuple[str, int] | BaseResponse:
     return _page(members(), typed, _failed(why)), 422
 
 
-def _failed(why: str) -> str:
-    return say(tongue_of(request), "now.failed", reason=reason(request, why))
+def _failed(why: str) -> Message:
+    return message("web.now.failed", reason=reason(request, why))
 
 
 def _pages_of(press: Press, child: Child, settings: Mapping[str, str]) -> list[Page]:

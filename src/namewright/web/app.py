@@ -16,7 +16,7 @@ from flask import Flask, render_template, request
 from werkzeug.exceptions import HTTPException
 
 from namewright.classbook import ClassbookError
-from namewright.message import Field
+from namewright.message import message, together
 from namewright.web import aide, erase, family, gate, guard, home, lines, printing, room, tongue
 from namewright.web import list_review as roster
 from namewright.web import notes as seen
@@ -62,15 +62,11 @@ def _shell() -> dict[str, Any]:
     """Return what every page needs: its language, its words, its menu."""
     spoken = tongue.tongue_of(request)
 
-    def said(key: str, **fields: Field) -> str:
-        return tongue.say(spoken, key, **fields)
-
     notices = desk().told(request.args.get("told", ""))
-    names = {one: tongue.say(one, "name") for one in tongue.tongues()}
+    names = {one: wording(one).say("web.name") for one in tongue.tongues()}
     of_paper = {one: wording(one).say("page.language") for one in languages()}
-    return {"notices": notices, "words": wording(spoken), "word": lambda key: wording(spoken).say(f"word.{key}"),
-            "paper_tongues": of_paper, "t": said, "tongue": spoken, "tongues": names,
-            "told": lambda what: tongue.reason(request, what)}
+    return {"notices": notices, "t": wording(spoken).say, "together": together, "tongue": spoken, "tongues": names,
+            "paper_tongues": of_paper, "told": lambda what: tongue.reason(request, what)}
 
 
 def _say_errors(app: Flask) -> None:
@@ -86,12 +82,11 @@ def _http_problem(error: HTTPException) -> Any:
     if error.response is not None:
         return error.response
     code = error.code or 500
-    words = tongue.words(tongue.tongue_of(request))
-    return render_template("problem.html", sentence=words[f"problem.{_SAID.get(code, 'failed')}"]), code
+    return render_template("problem.html", problem=message(f"web.problem.{_SAID.get(code, 'failed')}")), code
 
 
 def _class_problem(error: ClassbookError | CannotDraw) -> tuple[str, int]:
-    return render_template("problem.html", sentence=tongue.reason(request, error)), 409
+    return render_template("problem.html", problem=error), 409
 
 
 def _send_again(_: guard.StaleForm) -> tuple[str, int]:

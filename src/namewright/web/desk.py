@@ -18,6 +18,7 @@ from typing import TypeVar, cast
 from flask import abort, current_app, g
 
 from namewright.classbook import BookChild, Classbook, ClassbookError, grouping
+from namewright.message import Message
 from namewright.pages.press import Press
 from namewright.practice.ordering import Order, Placed, completed, order_class
 from namewright.settings import Support
@@ -39,23 +40,23 @@ class Desk:
     lock: Lock = field(default_factory=Lock)
     _pictures: OrderedDict[str, object] = field(default_factory=OrderedDict)
     _orders: OrderedDict[tuple[object, ...], tuple[Placed, ...]] = field(default_factory=OrderedDict)
-    _told: OrderedDict[str, tuple[str, ...]] = field(default_factory=OrderedDict)
+    _told: OrderedDict[str, tuple[Message, ...]] = field(default_factory=OrderedDict)
 
-    def tell(self, sentences: Iterable[str]) -> str:
-        """Keep sentences for the page that comes next and return their key: they may hold names, a key does not."""
+    def tell(self, told: Iterable[Message]) -> str:
+        """Keep messages for the page that comes next and return their key: they may hold names, a key does not."""
         key = secrets.token_urlsafe(9)
         with self.lock:
-            self._told[key] = tuple(sentences)
+            self._told[key] = tuple(told)
             if len(self._told) > _KEPT_TOLD:
                 self._told.popitem(last=False)
         return key
 
-    def told(self, key: str) -> tuple[str, ...]:
-        """Return the sentences of a key, none for a key no longer known."""
+    def told(self, key: str) -> tuple[Message, ...]:
+        """Return the messages of a key, none for a key no longer known."""
         return self._told.get(key, ())
 
     def forget(self) -> None:
-        """Let go of all that may hold a name: pictures, orders, sentences and PDFs."""
+        """Let go of all that may hold a name: pictures, orders, messages and PDFs."""
         with self.lock:
             for kept in (self._pictures, self._orders, self._told):
                 kept.clear()

@@ -13,9 +13,8 @@ from flask import Blueprint, redirect, render_template, request, url_for
 from werkzeug.wrappers import Response as BaseResponse
 
 from namewright.classbook import BookChild, Erased
-from namewright.message import Field
+from namewright.message import Message, message
 from namewright.web.desk import book, desk
-from namewright.web.tongue import say, tongue_of
 
 pages = Blueprint("erase", __name__)
 EVERYTHING = "everything"
@@ -28,7 +27,7 @@ def only_here() -> tuple[str, int] | None:
     asker = request.remote_addr or ""
     if asker == request.host.rpartition(":")[0] or asker in LOOPBACK:
         return None
-    return render_template("problem.html", sentence=_said("erase.only_here")), 403
+    return render_template("problem.html", problem=message("web.erase.only_here")), 403
 
 
 @pages.get("/class/erase")
@@ -37,7 +36,7 @@ def show() -> str:
     return _page()
 
 
-def _page(problem: str = "") -> str:
+def _page(problem: Message | None = None) -> str:
     everyone = book().children(left=True)
     return render_template("erase.html", here=[one for one in everyone if one.left is None], problem=problem,
                            gone=[one for one in everyone if one.left], file=desk().path.name)
@@ -54,7 +53,7 @@ def ask() -> str | tuple[str, int]:
     """Say what would be erased, and ask."""
     everything, chosen = _chosen()
     if not chosen and not everything:
-        return _page(_said("erase.nobody")), 422
+        return _page(message("web.erase.nobody")), 422
     notes = sum(len(book().observations(one.id)) for one in chosen)
     return render_template("sure.html", everything=everything, chosen=chosen, notes=notes, file=desk().path.name)
 
@@ -63,21 +62,17 @@ def ask() -> str | tuple[str, int]:
 def erase() -> BaseResponse:
     """Erase for good; a form sent twice finds nobody left and says no more."""
     everything, chosen = _chosen()
-    sentences: Sequence[str] = ()
+    told: Sequence[Message] = ()
     if everything:
         book().erase_all()
-        sentences = (_said("erase.all_done"), _said("erase.copies"))
+        told = (message("web.erase.all_done"), message("web.erase.copies"))
     elif chosen:
-        sentences = _told(book().erase([one.id for one in chosen]))
+        told = _told(book().erase([one.id for one in chosen]))
     desk().forget()
-    return redirect(url_for("home.first", told=desk().tell(sentences)))
+    return redirect(url_for("home.first", told=desk().tell(told)))
 
 
-def _told(erased: Erased) -> tuple[str, ...]:
-    others = (_said("erase.notes", names=", ".join(erased.notes_about)),) if erased.notes_about else ()
-    lines = (_said("erase.lines", lines=", ".join(map(str, erased.lines))),) if erased.lines else ()
-    return (_said("erase.done", count=erased.children), *others, *lines, _said("erase.copies"))
-
-
-def _said(key: str, **fields: Field) -> str:
-    return say(tongue_of(request), key, **fields)
+def _told(erased: Erased) -> tuple[Message, ...]:
+    others = (message("web.erase.notes", names=erased.notes_about),) if erased.notes_about else ()
+    lines = (message("web.erase.lines", lines=tuple(erased.lines), count=len(erased.lines)),) if erased.lines else ()
+    return (message("web.erase.done", count=erased.children), *others, *lines, message("web.erase.copies"))

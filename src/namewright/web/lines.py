@@ -29,7 +29,7 @@ from namewright.web.letter_forms import LETTERS, RUNGS, fields_of, shapes_of
 from namewright.web.pictures import CannotDraw, row_svg
 from namewright.web.printing import pdf_answer
 from namewright.web.room import own_settings
-from namewright.web.tongue import reason, say, tongue_of
+from namewright.web.tongue import reason, tongue_of
 from namewright.web.what import sentence
 from namewright.wording import FIRST, wording
 
@@ -50,7 +50,7 @@ def show(child_id: int) -> str:
     return _page(child_or_404(child_id))
 
 
-def _page(one: BookChild, typed: Mapping[str, str] | None = None, problem: str = "") -> str:
+def _page(one: BookChild, typed: Mapping[str, str] | None = None, problem: Exception | None = None) -> str:
     settings = class_settings()
     everyone = sheet_of_class(settings)
     class_tuning = tuning_of(settings)
@@ -61,7 +61,7 @@ def _page(one: BookChild, typed: Mapping[str, str] | None = None, problem: str =
         shapes=shapes_of(one.settings if typed is None else typed), letters=LETTERS, rungs=RUNGS,
         most_rungs=MOST_TRACED, class_shapes=shapes_of(settings),
         class_values={"hand": everyone.hand, "support": everyone.support,
-                      "practise": settings.get("practise", NamePart.GIVEN)},
+                      "practise": NamePart(settings.get("practise", NamePart.GIVEN))},
         settings=settings, history=history, newest=history[0].id if history else 0,
         standing=next((save.id for save in history if save.undoes is None and not save.undone), None),
         called=_called, why=_why, told_of=_told)
@@ -116,7 +116,7 @@ def keep(child_id: int) -> str | tuple[str, int] | BaseResponse:
         save = None if same else book().set_settings(one.id, wanted, who=request.form.get("who", ""),
                                                      after_save=_number("after"))
     except (ClassbookError, ValueError) as error:
-        return _page(child_or_404(child_id), wanted, reason(request, error)), 409
+        return _page(child_or_404(child_id), wanted, error), 409
     return _back(child_id, "lines.kept" if save else "lines.unchanged", label=one.child.label)
 
 
@@ -128,7 +128,7 @@ def _number(field: str) -> int:
 
 
 def _back(child_id: int, key: str, **fields: Field) -> BaseResponse:
-    told = desk().tell([say(tongue_of(request), key, **fields)])
+    told = desk().tell([message(f"web.{key}", **fields)])
     return redirect(url_for("lines.show", child_id=child_id, told=told))
 
 

@@ -16,13 +16,13 @@ from werkzeug.wrappers import Response
 
 from namewright.classbook import ClassbookError, RosterUpdate
 from namewright.letters.alphabet import MissingLetters
-from namewright.message import Field, Message, message
+from namewright.message import Message, message
 from namewright.roster.children import LineReport, Outcome, RosterError
 from namewright.roster.parsing import read_roster
 from namewright.roster.sources import decode
 from namewright.settings import NamePart
 from namewright.web.desk import book, class_settings, desk, keep_groups
-from namewright.web.tongue import reason, say, tongue_of
+from namewright.web.tongue import tongue_of
 from namewright.web.what import sentence
 from namewright.wording import languages
 
@@ -88,10 +88,6 @@ def read(text: str, part: NamePart, notes: tuple[Message, ...] = ()) -> Reading:
     except RosterError as error:
         return Reading(text, error.lines, notes, error.message)
     return Reading(text, roster.lines, (*notes, *roster.notes))
-
-
-def _said(key: str, **fields: Field) -> str:
-    return say(tongue_of(request), key, **fields)
 
 
 @pages.get("/class/list")
@@ -196,11 +192,11 @@ def _alike(before: str, after: str) -> bool:
     return SequenceMatcher(None, before.casefold(), after.casefold()).ratio() >= _MENDED
 
 
-def _told(update: RosterUpdate) -> list[str]:
-    """Return what keeping the list did, in sentences."""
+def _told(update: RosterUpdate) -> list[Message]:
+    """Return what keeping the list did."""
     names = {one.id: one.child.label for one in book().children(left=True)}
     some = update.stayed or update.returned
     groups = (("joined", update.joined if some else ()), ("returned", update.returned), ("left", update.left))
-    return [_said("list.kept", count=len(update.roster.children)),
-            *(_said(f"list.{key}", names=", ".join(names[one] for one in ids)) for key, ids in groups if ids),
-            *(reason(request, note) for note in update.notes)]
+    return [message("web.list.kept", count=len(update.roster.children)),
+            *(message(f"web.list.{key}", names=tuple(names[one] for one in ids)) for key, ids in groups if ids),
+            *update.notes]

@@ -19,7 +19,7 @@ from namewright.classbook.growing import growth_of
 from namewright.classbook.records import letter_positions
 from namewright.classbook.stages import Stage, stage_said
 from namewright.classbook.suggest import suggest
-from namewright.message import Message
+from namewright.message import Message, message
 from namewright.names.clusters import clusters
 from namewright.pages.child_progress import ProgressSettings, progress_page
 from namewright.settings import Support
@@ -27,7 +27,6 @@ from namewright.web.aide import family_of, names_of, pdf_of
 from namewright.web.class_settings import sheet_of_child, sheet_of_class
 from namewright.web.desk import book, child_or_404, class_settings, desk, members
 from namewright.web.printing import pdf_answer
-from namewright.web.tongue import reason, say, tongue_of
 from namewright.web.year import class_rows, year_pages
 
 pages = Blueprint("seen", __name__)
@@ -46,7 +45,7 @@ def show(child_id: int) -> str:
     return _page(child_or_404(child_id))
 
 
-def _page(one: BookChild, problem: str = "") -> str:
+def _page(one: BookChild, problem: Exception | None = None) -> str:
     name = one.child.practice
     notes = _last_of_day(book().observations(one.id))
     return render_template(
@@ -115,9 +114,9 @@ def keep(child_id: int) -> tuple[str, int] | BaseResponse:
             stage=_stage(form.get("stage", "")), note=form.get("note", ""), who=form.get("who", ""),
             token=form.get("once") or None)
     except ClassbookError as error:
-        return _page(one, reason(request, error)), 422
-    sentence = say(tongue_of(request), "seen.kept", count=len(note.letters or ()), day=note.date)
-    return to(url_for("seen.show", child_id=child_id, told=desk().tell([sentence])))
+        return _page(one, error), 422
+    told = message("web.seen.kept", count=len(note.letters or ()), day=note.date)
+    return to(url_for("seen.show", child_id=child_id, told=desk().tell([told])))
 
 
 def _stage(text: str) -> Stage | None:
@@ -130,5 +129,5 @@ def take_back(child_id: int, note_id: int) -> BaseResponse:
     one = child_or_404(child_id)
     if any(note.id == note_id for note in book().observations(one.id)):
         book().strike(note_id)
-    told = desk().tell([say(tongue_of(request), "seen.taken")])
+    told = desk().tell([message("web.seen.taken")])
     return to(url_for("seen.show", child_id=child_id, told=told))

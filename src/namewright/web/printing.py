@@ -11,6 +11,7 @@ from werkzeug.wrappers import Response as BaseResponse
 
 from namewright.classbook import ClassbookError
 from namewright.classbook.growing import class_formed
+from namewright.message import Message, message
 from namewright.output.svg import page_svg
 from namewright.pages.page import Page
 from namewright.pages.plan.sentences import NOTHING_FORMED
@@ -22,10 +23,10 @@ from namewright.web.desk import book, class_settings, desk, members
 from namewright.web.jobs import Job
 from namewright.web.room import again, keep_choices
 from namewright.web.said import in_tongue
-from namewright.web.tongue import reason, say, tongue_of
+from namewright.web.tongue import reason, tongue_of
 from namewright.web.what import KINDS, Making, Wanted, of_ids
 from namewright.web.year import class_rows
-from namewright.wording import FIRST
+from namewright.wording import FIRST, wording
 
 pages = Blueprint("printing", __name__)
 _MOST_ON_SCREEN = 60
@@ -57,11 +58,11 @@ def start() -> tuple[str, int] | BaseResponse:
     try:
         keep_choices(request.form)
     except ClassbookError as error:
-        return again(reason(request, error))
+        return again(error)
     asked = wanted(request.form, _lists())
     problem = _problem(asked)
     if problem:
-        return again(say(tongue_of(request), problem))
+        return again(problem)
     if "view" in request.form:
         return redirect(url_for("printing.on_screen", what=asked.kinds, child=[one.id for one, _ in asked.children]))
     nonce = request.form[guard.TOKEN_FIELD].partition(".")[0]
@@ -69,10 +70,10 @@ def start() -> tuple[str, int] | BaseResponse:
     return redirect(url_for("printing.job", key=begin(nonce, asked, language).id))
 
 
-def _problem(asked: Wanted) -> str:
+def _problem(asked: Wanted) -> Message | None:
     if not asked.kinds:
-        return "class.nothing"
-    return "" if asked.children else "class.nobody"
+        return message("web.class.nothing")
+    return None if asked.children else message("web.class.nobody")
 
 
 def begin(key: str, asked: Wanted, language: str) -> Job:
@@ -80,7 +81,7 @@ def begin(key: str, asked: Wanted, language: str) -> Job:
     spoken = tongue_of(request)
 
     def said(pairs: Sequence[tuple[str, str]]) -> list[str]:
-        return list(dict.fromkeys(say(spoken, "job.missed", label=label, reason=in_tongue(why, spoken))
+        return list(dict.fromkeys(wording(spoken).say("web.job.missed", label=label, reason=in_tongue(why, spoken))
                                   for label, why in pairs))
 
     def make(job: Job) -> Iterator[Page]:

@@ -11,6 +11,7 @@ from werkzeug.wrappers import Response as BaseResponse
 from namewright.classbook import BookChild, ClassbookError
 from namewright.classbook.keys import CHILD_KEYS, checked_setting
 from namewright.lines.ruling import DEFAULT_RULING, PRESETS, Ruling
+from namewright.message import Message, message
 from namewright.pages.ladder import MOST_TRACED
 from namewright.pages.paper import Paper
 from namewright.practice.ordering import Order
@@ -20,7 +21,7 @@ from namewright.web.desk import Member, book, child_or_404, class_settings, desk
 from namewright.web.home import svg
 from namewright.web.letter_forms import LETTERS, RUNGS, fields_of, shapes_of
 from namewright.web.pictures import CannotDraw, sheet_svg
-from namewright.web.tongue import reason, say, tongue_of
+from namewright.web.tongue import reason
 from namewright.web.what import FOR_ADULT, FOR_CHILDREN
 from namewright.wording import languages
 
@@ -37,12 +38,12 @@ def show() -> str | BaseResponse:
     return _page(class_settings())
 
 
-def again(problem: str) -> tuple[str, int]:
+def again(problem: Message | Exception) -> tuple[str, int]:
     """Show the class with all that a form held, and what is wrong with it."""
     return str(_page({**class_settings(), **fields_of(request.form)}, problem)), 422
 
 
-def _page(settings: Mapping[str, str], problem: str = "") -> str | BaseResponse:
+def _page(settings: Mapping[str, str], problem: Message | Exception | None = None) -> str | BaseResponse:
     everyone = members()
     if not everyone:
         return redirect(url_for("roster.show"))
@@ -68,11 +69,13 @@ def _rulings() -> dict[str, list[Ruling]]:
     return found
 
 
-def _groups(everyone: Sequence[Member]) -> list[Sequence[Member]]:
-    """Return the groups that share letters, by their number; none where all stand in one."""
-    numbers = sorted({one.placed.group for one in everyone if one.placed.group is not None})
-    found: list[Sequence[Member]] = [[one for one in everyone if one.placed.group == number] for number in numbers]
-    return found if len(found) > 1 else []
+def _groups(everyone: Sequence[Member]) -> list[tuple[Message, tuple[int, ...]]]:
+    """Return what each group that shares letters is called, and who is in it; none where all stand in one."""
+    found: dict[int, list[Member]] = {}
+    for one in everyone:
+        found.setdefault(one.placed.group, []).append(one)
+    return [(message("web.class.group", number=number, names=tuple(one.label for one in some)),
+             tuple(one.id for one in some)) for number, some in sorted(found.items())] if len(found) > 1 else []
 
 
 def asked_settings(form: MultiDict[str, str]) -> dict[str, str]:
@@ -101,8 +104,8 @@ def keep() -> tuple[str, int] | BaseResponse:
     try:
         keep_choices(request.form)
     except ClassbookError as error:
-        return again(reason(request, error))
-    told = desk().tell([say(tongue_of(request), "class.kept")])
+        return again(error)
+    told = desk().tell([message("web.class.kept")])
     return redirect(url_for("room.show", told=told))
 
 

@@ -1,0 +1,69 @@
+"""A language is one file, and says all that English says, with the same fields to fill in."""
+
+from __future__ import annotations
+
+import re
+import string
+from collections.abc import Mapping
+from importlib import resources
+
+import pytest
+
+from namewright.wording import FIRST, languages, wording
+
+OPTIONAL = ("web.why.",)  # said in English where a language has no words of its own
+
+
+def fields(template: str) -> frozenset[str]:
+    return frozenset(name for _, name, _, _ in string.Formatter().parse(template) if name)
+
+
+def forms(language: str) -> Mapping[str, list[frozenset[str]]]:
+    """Return the fields of each key's forms: of one template, or of a singular and a plural."""
+    has_screens = wording(language).has("web.name")
+    found: dict[str, list[frozenset[str]]] = {}
+    for key, template in wording(language).templates.items():
+        if (has_screens or not key.startswith("web.")) and not key.startswith(OPTIONAL):
+            found.setdefault(re.sub(r"\.(one|other)$", "", key), []).append(fields(template))
+    return found
+
+
+@pytest.mark.parametrize("language", languages())
+def test_a_language_has_every_key_and_no_other(language: str) -> None:
+    """Screens are in some languages; everything else is in all of them."""
+    first = {key for key in forms(FIRST) if wording(language).has("web.name") or not key.startswith("web.")}
+    assert set(forms(language)) ^ first == set()
+
+
+@pytest.mark.parametrize("language", languages())
+def test_a_sentence_has_the_fields_of_the_english_one(language: str) -> None:
+    """The fullest form names the same; a singular may leave the number away."""
+    first = forms(FIRST)
+    for key, own in forms(language).items():
+        whole = frozenset().union(*own)
+        assert whole == frozenset().union(*first[key]), key
+        assert all(whole - form <= {"count"} | frozenset().union(*(whole - each for each in first[key]))
+                   for form in own), key
+
+
+@pytest.mark.parametrize("language", languages())
+def test_a_plural_has_both_forms(language: str) -> None:
+    """A singular without a plural, or a plural without a singular, would be missed only when it is counted."""
+    keys = set(wording(language).templates)
+    assert {key.removesuffix(".one") for key in keys if key.endswith(".one")} == {
+        key.removesuffix(".other") for key in keys if key.endswith(".other")}
+
+
+@pytest.mark.parametrize("language", languages())
+def test_a_file_says_who_has_read_it(language: str) -> None:
+    """At its head, so that a teacher knows what to expect, and in the README too."""
+    head = resources.files("namewright.wording").joinpath(f"{language}.toml").read_text(encoding="utf-8")[:800]
+    assert re.search(READ[language], head), language
+
+
+READ = {"de": "Von einer Person mit deutscher Muttersprache gelesen: (ja|nein)",
+        "en": "Read by a native speaker: (yes|no)",
+        "es": "Leído por una persona de lengua materna española: (sí|no)",
+        "fr": "Relu par une personne de langue maternelle française : (oui|non)",
+        "it": "Letto da una persona di madrelingua italiana: (sì|no)",
+        "pt": "Lido por uma pessoa de língua materna portuguesa: (sim|não)"}
