@@ -13,7 +13,7 @@ from typing import TypeVar
 from namewright.letters.alphabet import MissingLetters, upright
 from namewright.letters.choice import LetterChoice, read_choice
 from namewright.lines.fit import DoesNotFit
-from namewright.lines.ruling import GREATEST_MIDLINE, LEAST_MIDLINE, Ruling
+from namewright.lines.ruling import MAX_MIDLINE, MIN_MIDLINE, Ruling
 from namewright.message import Message, message, together
 from namewright.pages.page import Page, PageError
 from namewright.pages.press import Press
@@ -150,7 +150,7 @@ def _font_said(press: Press, settings: SheetSettings, words: Wording) -> Iterato
     if abs(heights.capitals_mm) >= _ON_LINE_MM:
         yield words.say(f"page.summary.font_{'above' if heights.capitals_mm > 0 else 'below'}",
                         height=abs(heights.capitals_mm))
-        if LEAST_MIDLINE <= round(heights.share, 2) <= GREATEST_MIDLINE:
+        if MIN_MIDLINE <= round(heights.share, 2) <= MAX_MIDLINE:
             yield words.say("page.summary.font_ruling", share=heights.share)
 
 

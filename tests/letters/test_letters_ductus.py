@@ -10,8 +10,10 @@ import math
 
 import pytest
 
+from namewright.geometry.points import Point
+from namewright.geometry.segments import Cubic, Line, Segment, flatten
 from namewright.letters.alphabet import Alphabet, upright
-from namewright.letters.strokes import Point, Segment, Stroke, flatten
+from namewright.letters.strokes import Stroke
 
 SMALL = "abcdefghijklmnopqrstuvwxyz"
 CAPITALS = "ABCDEFGHIJKLMNOPQRSTUVWXYZ"
@@ -51,7 +53,7 @@ def bowl(stroke: Stroke) -> list[Point]:
     """Return the curved run with which a stroke begins, as a polyline."""
     curves = []
     for segment in stroke.segments:
-        if len(segment) == 2:
+        if isinstance(segment, Line):
             break
         curves.append(segment)
     return flatten(curves, 0.1)
@@ -107,7 +109,7 @@ def test_e_runs_anticlockwise() -> None:
 @pytest.mark.parametrize("char", ["b", "p", "þ"])
 def test_stem_letters_have_a_clockwise_bow(char: str) -> None:
     """The bow of b and p goes on clockwise from the top of the stem."""
-    curves = [segment for segment in first_stroke(char).segments if len(segment) == 4]
+    curves = [segment for segment in first_stroke(char).segments if isinstance(segment, Cubic)]
     assert signed_area(flatten(curves, 0.1)) < 0
 
 

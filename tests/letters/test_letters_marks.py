@@ -4,16 +4,16 @@ from __future__ import annotations
 
 import pytest
 
+from namewright.geometry.boxes import Box
 from namewright.letters.alphabet import Alphabet, Letter, parse_alphabet
-from namewright.letters.strokes import Bounds, parse_stroke
-from namewright.lines.spacing import placed_strokes
+from namewright.letters.strokes import parse_stroke
 
 
-def base_box(letter: Letter) -> Bounds:
+def base_box(letter: Letter) -> Box:
     return Letter(letter.cluster, letter.base).bounds()
 
 
-def mark_boxes(letter: Letter) -> list[Bounds]:
+def mark_boxes(letter: Letter) -> list[Box]:
     """Return the box of each mark where it stands."""
     return [Letter("", type(letter.base)(tuple(
         stroke.map(lambda p, m=mark: (p[0] + m.anchor[0] + m.offset[0], p[1] + m.anchor[1] + m.offset[1]))
@@ -56,7 +56,7 @@ def test_a_mark_above_takes_the_place_of_the_dot(alphabet: Alphabet, char: str) 
 @pytest.mark.parametrize("char", ["i", "j", "ị", "į"])
 def test_a_mark_below_leaves_the_dot(alphabet: Alphabet, char: str) -> None:
     """With nothing above, i and j keep their dot."""
-    dots = [stroke for stroke in placed_strokes(alphabet.letter(char)) if stroke.is_dot and stroke.start[1] > 100]
+    dots = [stroke for stroke in alphabet.letter(char).strokes() if stroke.is_dot and stroke.start[1] > 100]
     assert len(dots) == 1
 
 

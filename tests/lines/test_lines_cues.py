@@ -8,12 +8,13 @@ from string import ascii_letters
 import numpy as np
 import pytest
 
+from namewright.geometry.polylines import evenly
+from namewright.geometry.segments import flatten
 from namewright.letters.alphabet import Alphabet
-from namewright.letters.strokes import evenly, flatten
 from namewright.lines.cues import CueMaker, Cues
 from namewright.lines.forms import pens_for
 from namewright.lines.ink import WHITE
-from namewright.lines.ruling import PRESETS, Line, Ruling, preset
+from namewright.lines.ruling import PRESETS, GuideLine, Ruling, preset
 from namewright.lines.setting import PENCIL_MM, InkLetter, Typecase, pen_width_mm
 from namewright.pages.press import Press
 
@@ -38,7 +39,7 @@ def test_cues_are_where_they_may_be(alphabet: Alphabet, name: str) -> None:
             half = maker.number_mm / 2
             away = np.maximum(np.abs(tracks - (x, y)) - (0.6 * half, half), 0)
             assert np.hypot(*away.T).min() >= pen_width_mm(ruling) / 2, char
-            for line in ruling.lines & set(Line):
+            for line in ruling.lines & set(GuideLine):
                 assert abs(y + ruling.height_of(line)) > half, char
         centres = [at for _, at in cues.numbers]
         assert all(math.dist(a, b) > 0.9 * maker.number_mm for i, a in enumerate(centres) for b in centres[:i]), char

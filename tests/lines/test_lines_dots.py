@@ -10,8 +10,11 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from namewright.geometry.points import Point
+from namewright.geometry.polylines import evenly
+from namewright.geometry.segments import corner_degrees, flatten
 from namewright.letters.alphabet import Alphabet, upright
-from namewright.letters.strokes import Point, Stroke, evenly, flatten, turn_degrees
+from namewright.letters.strokes import Stroke
 from namewright.lines.forms import dots, pens_for
 from namewright.lines.ruling import PRESETS, Ruling, custom_ruling, preset
 from namewright.lines.setting import InkLetter, ink_letter
@@ -64,7 +67,7 @@ def touches_itself(stroke: Stroke) -> bool:
     points = np.array(evenly(flatten(stroke.segments, 0.01), 300))
     gaps = np.sqrt(((points[:, None] - points[None, :]) ** 2).sum(axis=2)) / stroke.length()
     along = np.abs(np.subtract.outer(np.arange(301), np.arange(301))) / 300
-    back = any(turn_degrees(a, b) > 150 for a, b in pairwise(stroke.segments) if len(a) == len(b) == 2
+    back = any(corner_degrees(a, b) > 150 for a, b in pairwise(stroke.segments) if len(a) == len(b) == 2
                and {a[0][0], a[1][0]} == {b[0][0], b[1][0]})
     return back or bool(((along > 0.25) & (gaps < 0.05)).any())
 
@@ -91,7 +94,7 @@ def test_a_lone_stroke_has_a_dot_at_both_ends_and_at_each_corner(ruling: str) ->
     for letter in LONE:
         ink, placed, _ = dotted(letter, preset(ruling))
         (stroke,) = ink.strokes
-        corners = [a[-1] for a, b in pairwise(stroke.segments) if turn_degrees(a, b) > 45]
+        corners = [a[-1] for a, b in pairwise(stroke.segments) if corner_degrees(a, b) > 45]
         for point in (stroke.start, stroke.end, *corners):
             assert min(math.dist(point, dot) for dot in placed) < 1e-6, letter
 

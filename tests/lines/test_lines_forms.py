@@ -6,6 +6,7 @@ from dataclasses import replace
 
 import pytest
 
+from namewright.geometry.segments import Line
 from namewright.letters.alphabet import upright
 from namewright.lines import ink as inks
 from namewright.lines.forms import Form, Inkwell, pens_for
@@ -137,7 +138,7 @@ def test_dashes_have_gaps_and_dash_no_stem_twice() -> None:
     assert dash > 0
     stem = Typecase(upright(), measures).line("n").letters[0].letter
     assert layer.pieces[0].fragment.data.count("v") == sum(
-        len(segment) == 2 for segment in stem.strokes[0].segments) - 1
+        isinstance(segment, Line) for segment in stem.strokes[0].segments) - 1
 
 
 def test_two_shapes_of_one_letter_are_both_drawn() -> None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from namewright.lines.ruling import DEFAULT_RULING, PRESETS, Line, custom_ruling, preset
+from namewright.lines.ruling import DEFAULT_RULING, PRESETS, GuideLine, custom_ruling, preset
 
 
 def test_presets_are_found_as_people_write_them() -> None:
@@ -45,7 +45,7 @@ def test_other_measures_out_of_range_are_refused(midline: float, depth: float, g
 
 def test_a_ruling_of_ones_own_has_the_measures_asked_for() -> None:
     """The line height is from base line to top line; the midline is a share of it; the pitch adds up."""
-    ruling = custom_ruling(15, midline=0.4, descender_mm=7, gap_mm=3, lines=[Line.BASE])
-    assert [ruling.height_of(line) for line in Line] == pytest.approx([15, 6, 0, -7])
+    ruling = custom_ruling(15, midline=0.4, descender_mm=7, gap_mm=3, lines=[GuideLine.BASE])
+    assert [ruling.height_of(line) for line in GuideLine] == pytest.approx([15, 6, 0, -7])
     assert ruling.pitch_mm == pytest.approx(25)
-    assert ruling.lines == {Line.BASE}
+    assert ruling.lines == {GuideLine.BASE}

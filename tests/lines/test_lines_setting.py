@@ -9,8 +9,9 @@ import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
+from namewright.geometry.polylines import evenly
+from namewright.geometry.segments import flatten
 from namewright.letters.alphabet import MissingLetters, upright
-from namewright.letters.strokes import evenly, flatten
 from namewright.lines.fit import DoesNotFit, Fit, fit_name
 from namewright.lines.ruling import Ruling, custom_ruling, preset
 from namewright.lines.setting import PENCIL_MM, InkLetter, SetLine, Typecase, pen_width_mm

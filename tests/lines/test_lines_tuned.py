@@ -7,7 +7,7 @@ from dataclasses import replace
 import pytest
 
 from namewright.lines.forms import pens_for
-from namewright.lines.ruling import PRESETS, Line, Ruling, preset
+from namewright.lines.ruling import PRESETS, GuideLine, Ruling, preset
 from namewright.lines.tuned import TooWide, check_pens, tuned
 from namewright.pages.blocks import GUIDE_STYLES, guides
 from namewright.tuning import KNOBS, Tuning
@@ -15,7 +15,7 @@ from namewright.tuning import KNOBS, Tuning
 USUAL = preset("us-3/4")
 
 
-def drawn(ruling: Ruling) -> dict[Line | None, tuple[float, float, str]]:
+def drawn(ruling: Ruling) -> dict[GuideLine | None, tuple[float, float, str]]:
     """Return height over the base line, width and colour of each guide line of a row whose base line is at 100 mm."""
     return {guide.line: (100 - guide.y, guide.style.width_mm, guide.style.colour)
             for guide in guides(ruling, 10, 90, 100)}
@@ -47,7 +47,7 @@ def test_a_midline_moves_within_its_line_height(share: float) -> None:
         assert moved.line_height_mm == pytest.approx(ruling.line_height_mm)
         assert moved.x_height_mm == pytest.approx(share * ruling.line_height_mm)
         assert moved.descender_mm / moved.x_height_mm == pytest.approx(ruling.descender_mm / ruling.x_height_mm)
-        assert drawn(moved)[Line.MID][0] == pytest.approx(share * ruling.line_height_mm)
+        assert drawn(moved)[GuideLine.MID][0] == pytest.approx(share * ruling.line_height_mm)
 
 
 def test_a_row_gap_is_the_white_under_the_descender_line() -> None:
@@ -84,11 +84,11 @@ def test_line_weight_multiplies_every_guide_line() -> None:
 def test_a_bold_baseline_is_bolder_than_all_others() -> None:
     """Only the base line changes: twice as wide, and black; line weight counts for it too."""
     usual, bold = drawn(USUAL), drawn(tuned(USUAL, Tuning(bold_baseline=True)))
-    assert bold[Line.BASE] == (0, 2 * GUIDE_STYLES[Line.BASE].width_mm, "#000000")
-    assert {line: drawing for line, drawing in bold.items() if line is not Line.BASE} == {
-        line: drawing for line, drawing in usual.items() if line is not Line.BASE}
+    assert bold[GuideLine.BASE] == (0, 2 * GUIDE_STYLES[GuideLine.BASE].width_mm, "#000000")
+    assert {line: drawing for line, drawing in bold.items() if line is not GuideLine.BASE} == {
+        line: drawing for line, drawing in usual.items() if line is not GuideLine.BASE}
     both = drawn(tuned(USUAL, Tuning(bold_baseline=True, line_weight=1.5)))
-    assert both[Line.BASE][1] == pytest.approx(3 * GUIDE_STYLES[Line.BASE].width_mm)
+    assert both[GuideLine.BASE][1] == pytest.approx(3 * GUIDE_STYLES[GuideLine.BASE].width_mm)
 
 
 @pytest.mark.parametrize("name", ["us-3/4", "fr-3", "uk-5"])

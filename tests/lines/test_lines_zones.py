@@ -6,8 +6,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from namewright.geometry import boxes
+from namewright.geometry.segments import corner_degrees
 from namewright.letters.alphabet import Glyph, Letter, upright
-from namewright.letters.strokes import join_bounds, turn_degrees
 from namewright.lines.ruling import PRESETS, Ruling, custom_ruling, preset
 from namewright.lines.setting import ink_letter
 
@@ -19,7 +20,7 @@ UNEQUAL = custom_ruling(13.0, midline=5 / 13, descender_mm=5.0)  # 8/5/5 mm
 
 def lines_reached(glyph: Glyph) -> dict[str, float]:
     """Return which of top and bottom of a glyph are on one of the four lines, in letter units."""
-    _, low, _, high = join_bounds(stroke.bounds() for stroke in glyph.strokes)
+    _, low, _, high = boxes.joined(stroke.bounds() for stroke in glyph.strokes)
     return {end: value for end, value in (("top", high), ("bottom", low))
             if min(abs(value - line) for line in (200, 100, 0, -100)) < 0.01}
 
@@ -70,15 +71,15 @@ def test_smooth_joins_stay_smooth(ruling: Ruling) -> None:
         ink = ink_letter(Letter(char, glyph), ruling)
         for drawn, made in zip(glyph.strokes, ink.strokes, strict=True):
             for at in range(1, len(drawn.segments)):
-                if turn_degrees(*drawn.segments[at - 1:at + 1]) < 2:
-                    assert turn_degrees(*made.segments[at - 1:at + 1]) < 6, (char, at)
+                if corner_degrees(*drawn.segments[at - 1:at + 1]) < 2:
+                    assert corner_degrees(*made.segments[at - 1:at + 1]) < 6, (char, at)
 
 
 @pytest.mark.parametrize("ruling", [UNEQUAL, preset("fr-2"), preset("uk-4")], ids=lambda ruling: ruling.name)
 def test_the_tail_of_y_is_one_straight_line(ruling: Ruling) -> None:
     """The slanting stroke of y runs on below the base line without a bend."""
     stroke = ink_letter(upright().letter("y"), ruling).strokes[1]
-    assert turn_degrees(*stroke.segments) < 0.5
+    assert corner_degrees(*stroke.segments) < 0.5
 
 
 def test_marks_keep_their_shape() -> None:

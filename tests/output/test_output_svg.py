@@ -10,7 +10,7 @@ import pytest
 from PIL import Image
 
 from namewright.lines.ink import Ink, Style, line
-from namewright.lines.ruling import Line, preset
+from namewright.lines.ruling import GuideLine, preset
 from namewright.output.png import page_png
 from namewright.output.svg import page_svg
 from namewright.pages.page import Page, Row, Tile
@@ -61,7 +61,7 @@ def test_guide_lines_have_their_classes(press: Press, ruling: str, classes: set[
         for kind, element in found.items():
             assert element.get("y1") == element.get("y2")
             drop = float(found["baseline"].get("y1", "nan")) - float(element.get("y1", "nan"))
-            assert drop == pytest.approx(preset(ruling).height_of(Line(kind)), abs=0.002)
+            assert drop == pytest.approx(preset(ruling).height_of(GuideLine(kind)), abs=0.002)
 
 
 def test_tiles_tell_their_letter(press: Press) -> None:

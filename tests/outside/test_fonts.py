@@ -21,8 +21,8 @@ import uharfbuzz as hb
 from fontTools.ttLib import TTFont
 from PIL import Image, ImageDraw, ImageFont
 
+from namewright.geometry import boxes
 from namewright.letters.alphabet import Alphabet, Letter, MissingLetters
-from namewright.letters.strokes import join_bounds
 from namewright.lines.forms import Form
 from namewright.lines.ink import DARK
 from namewright.lines.ruling import DEFAULT_RULING, preset
@@ -82,7 +82,7 @@ class Typist:
 
 
 def bare_edges(letter: Letter) -> tuple[float, float]:
-    x0, _, x1, _ = join_bounds(stroke.bounds() for stroke in letter.base.strokes)
+    x0, _, x1, _ = boxes.joined(stroke.bounds() for stroke in letter.base.strokes)
     return x0, x1
 
 

@@ -12,8 +12,9 @@ import numpy as np
 import pytest
 import shapely
 
+from namewright.geometry.segments import Segment
 from namewright.letters.alphabet import Alphabet
-from namewright.letters.strokes import Segment, Stroke
+from namewright.letters.strokes import Stroke
 from namewright.lines.forms import dots, pens_for
 from namewright.lines.ruling import preset
 from namewright.lines.setting import Typecase

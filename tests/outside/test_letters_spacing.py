@@ -15,8 +15,9 @@ from pathlib import Path
 import numpy as np
 import pytest
 
+from namewright.geometry.polylines import evenly
+from namewright.geometry.segments import flatten
 from namewright.letters.alphabet import Alphabet
-from namewright.letters.strokes import evenly, flatten
 from namewright.lines.ruling import preset
 from namewright.lines.setting import PENCIL_MM, SetLine, Typecase, pen_width_mm
 

@@ -11,7 +11,7 @@ import pypdf
 import pypdfium2 as pdfium
 import pytest
 
-from namewright.lines.ruling import Line, preset
+from namewright.lines.ruling import GuideLine, preset
 from namewright.output.pdf import write_pdf
 from namewright.pages.page import Guide, Page, Row
 from namewright.pages.paper import Paper
@@ -167,7 +167,7 @@ def test_dashed_lines_are_dashed_in_print() -> None:
     row = next(item for item in page.items if isinstance(item, Row) and item.form == "blank")
     guides = {item.line: item for item in row.items if isinstance(item, Guide)}
     pixels = scan(pdf_bytes([page]), dpi=dpi)
-    for line, broken in ((Line.MID, True), (Line.BASE, False), (Line.TOP, False)):
+    for line, broken in ((GuideLine.MID, True), (GuideLine.BASE, False), (GuideLine.TOP, False)):
         guide = guides[line]
         x0, x1, y = (round(side / 25.4 * dpi) for side in (guide.x0 + 1, guide.x1 - 1, guide.y))
         profile = 255 - pixels[y - 1:y + 2, x0:x1].min(axis=0)

@@ -23,8 +23,10 @@ from scipy.ndimage import distance_transform_edt
 from skimage.measure import euler_number, label
 from skimage.morphology import remove_small_holes, skeletonize
 
-from namewright.letters.strokes import Point, evenly, flatten
-from namewright.lines.forms import LEAST_DISTANCE, Form, dots, pens_for
+from namewright.geometry.points import Point
+from namewright.geometry.polylines import evenly
+from namewright.geometry.segments import flatten
+from namewright.lines.forms import MIN_DISTANCE, Form, dots, pens_for
 from namewright.lines.ruling import preset
 from namewright.output.svg import page_svg
 from namewright.pages import blocks
@@ -163,7 +165,7 @@ def test_dots_never_clot(lettering: Lettering, ruling: str) -> None:
     for letter in LETTERS + "ßøåñçğẵ&8":
         placed = dots(case.line(letter).letters[0].letter.strokes, pitch)
         assert len(placed) > 1
-        assert all(math.dist(a, b) >= LEAST_DISTANCE * pitch - 1e-9 for a, b in itertools.combinations(placed, 2))
+        assert all(math.dist(a, b) >= MIN_DISTANCE * pitch - 1e-9 for a, b in itertools.combinations(placed, 2))
 
 
 def steps(lettering: Lettering, text: str) -> list[float]:

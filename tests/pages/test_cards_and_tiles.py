@@ -6,7 +6,8 @@ from itertools import product
 
 import pytest
 
-from namewright.letters.strokes import Bounds, join_bounds
+from namewright.geometry import boxes
+from namewright.geometry.boxes import Box
 from namewright.lines.fit import DoesNotFit
 from namewright.lines.ink import Ink
 from namewright.lines.ruling import PRESETS, preset
@@ -88,7 +89,7 @@ def texts(page: Page) -> list[list[object]]:
     return [[piece.fragment for piece in item.pieces] for item in leaves(page.items) if isinstance(item, Ink)]
 
 
-def bars(page: Page) -> list[Bounds]:
+def bars(page: Page) -> list[Box]:
     """Return the boxes of the check bars of a page: a level line of 50 mm with a tick at either end."""
     found = [item for item in leaves(page.items) if isinstance(item, Ink) and len(item.pieces) == 3]
     return [one.bounds() for one in found
@@ -133,7 +134,7 @@ def test_a_sheet_of_cards_has_a_check_bar_and_cuts_on_the_cards_edges(press: Pre
     found = [(box[0], "x") if box[0] == box[2] else (box[1], "y") for box in (one.bounds() for one in cuts.pieces)]
     assert sorted(found) == [(pytest.approx(place), axis) for place, axis in sorted(inside)]
     for row in (item for item in page.items if isinstance(item, Row)):
-        x0, y0, x1, y1 = join_bounds(one.bounds() for one in row.items)
+        x0, y0, x1, y1 = boxes.joined(one.bounds() for one in row.items)
         column, line = int((x0 - left) // width), int((y0 - top) // height)
         assert left + column * width + 7.9 <= x0 < x1 <= left + (column + 1) * width - 7.9
         assert top + line * height + 7.9 <= y0 < y1 <= top + (line + 1) * height - 7.9
@@ -155,7 +156,7 @@ def test_the_tail_of_a_model_keeps_off_the_dots_below(press: Press, name: str) -
     """Where a card has room for it, 0.5 mm at the least stays white between the rows' ink, pens counted."""
     for size in (CardSize.INDEX_4X6, CardSize.A6):
         page = card_page(press, name, name, CardSettings(preset("us-3/4"), size))
-        model, dots = (join_bounds(one.bounds() for one in row.items if isinstance(one, Ink))
+        model, dots = (boxes.joined(one.bounds() for one in row.items if isinstance(one, Ink))
                        for row in page.items if isinstance(row, Row))
         assert dots[1] - model[3] >= 0.5
 
@@ -183,7 +184,7 @@ def test_a_card_can_be_made_on_every_ruling(press: Press, size: CardSize) -> Non
         except DoesNotFit:
             refused.add((name, ruling.name))
             continue
-        x0, y0, x1, y1 = join_bounds(item.bounds() for item in leaves(page.items))
+        x0, y0, x1, y1 = boxes.joined(item.bounds() for item in leaves(page.items))
         assert min(x0, y0, page.width_mm - x1, page.height_mm - y1) >= 7.99
     assert refused == REFUSED.get(size, set())
 
@@ -214,7 +215,7 @@ def test_a_tile_shows_its_letter_whole_in_its_middle_over_a_line(press: Press, s
             inside = [box for box in letters if tile.x < (box[0] + box[2]) / 2 < tile.x + side
                       and tile.y < (box[1] + box[3]) / 2 < tile.y + side]
             assert inside, tile.letter
-            x0, y0, x1, y1 = join_bounds(inside)
+            x0, y0, x1, y1 = boxes.joined(inside)
             assert (x0 + x1) / 2 == pytest.approx(tile.x + side / 2, abs=1.5), tile.letter
             assert min(x0 - tile.x, y0 - tile.y, tile.x + side - x1, tile.y + side - y1) >= 1, tile.letter
             (rule,) = (box for box in rules if tile.x < box[0] < tile.x + side and tile.y < box[1] < tile.y + side)

@@ -9,7 +9,7 @@ import pytest
 from namewright.lines.fit import DoesNotFit
 from namewright.lines.forms import Form
 from namewright.lines.ink import Ink
-from namewright.lines.ruling import PRESETS, Line, preset
+from namewright.lines.ruling import PRESETS, GuideLine, preset
 from namewright.pages.ladder import Part
 from namewright.pages.page import Furniture, Guide, Page, Row, Tile
 from namewright.pages.paging import Block, Heights, planned
@@ -28,7 +28,7 @@ def rows(page: Page) -> list[Row]:
     return [item for item in page.items if isinstance(item, Row)]
 
 
-def lines_of(row: Row) -> dict[Line | None, float]:
+def lines_of(row: Row) -> dict[GuideLine | None, float]:
     return {item.line: item.y for item in row.items if isinstance(item, Guide)}
 
 
@@ -83,13 +83,13 @@ def test_rows_are_never_nearer_than_the_ruling_has_them(press: Press, ruling: st
     asked = preset(ruling)
     for name, support in product(NAMES, Support):
         for page in practice_pages(press, name, name, SheetSettings(asked, support=support)):
-            bases = sorted({round(lines_of(row)[Line.BASE], 3) for row in rows(page)})
+            bases = sorted({round(lines_of(row)[GuideLine.BASE], 3) for row in rows(page)})
             assert all(below - above > asked.pitch_mm - 0.01 for above, below in pairwise(bases)), name
             for row in rows(page):
                 heights = lines_of(row)
-                assert heights[Line.BASE] - heights[Line.MID] == pytest.approx(asked.x_height_mm)
-                if Line.TOP in heights:
-                    assert heights[Line.BASE] - heights[Line.TOP] == pytest.approx(asked.line_height_mm)
+                assert heights[GuideLine.BASE] - heights[GuideLine.MID] == pytest.approx(asked.x_height_mm)
+                if GuideLine.TOP in heights:
+                    assert heights[GuideLine.BASE] - heights[GuideLine.TOP] == pytest.approx(asked.line_height_mm)
 
 
 @pytest.mark.parametrize("ruling", [*GREAT, "us-3/4", "us-1/2", "de-5", "uk-5", "fr-2"])
@@ -105,7 +105,7 @@ def test_no_tail_hangs_over_a_caption(press: Press, ruling: str) -> None:
             for row in rows(page):
                 for ink in name_ink(row):
                     foot = ink.bounds()[3]
-                    base = lines_of(row).get(Line.BASE, foot)
+                    base = lines_of(row).get(GuideLine.BASE, foot)
                     under = [top for top in tops if top > base]
                     assert not under or min(under) - foot >= 2.0, (name, support)
                     seen += bool(under)

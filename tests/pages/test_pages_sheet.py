@@ -8,11 +8,12 @@ from itertools import pairwise, product
 
 import pytest
 
-from namewright.letters.strokes import Bounds, join_bounds
+from namewright.geometry import boxes
+from namewright.geometry.boxes import Box
 from namewright.lines.fit import DoesNotFit
 from namewright.lines.forms import Form
 from namewright.lines.ink import DARK, Fragment, Ink, Piece, Style, line
-from namewright.lines.ruling import PRESETS, Line, preset
+from namewright.lines.ruling import PRESETS, GuideLine, preset
 from namewright.lines.setting import pen_width_mm
 from namewright.message import Problem
 from namewright.pages.page import Furniture, Guide, Page, PageError, Row, Tile, checked, leaves
@@ -64,9 +65,9 @@ def ink_of(row: Row) -> list[Ink]:
     return [item for item in row.items if isinstance(item, Ink)]
 
 
-def box_of(row: Row) -> Bounds:
+def box_of(row: Row) -> Box:
     """Return the box of a row's letters and guide lines."""
-    return join_bounds(item.bounds() for item in row.items)
+    return boxes.joined(item.bounds() for item in row.items)
 
 
 def test_nothing_comes_near_the_edge(press: Press) -> None:
@@ -87,7 +88,7 @@ def test_the_binding_edge_stays_white(press: Press) -> None:
     for case in CASES:
         if case[1].binding:
             for page in made(press, case):
-                left, top, *_ = join_bounds(item.bounds() for item in leaves(page.items))
+                left, top, *_ = boxes.joined(item.bounds() for item in leaves(page.items))
                 turned = page.width_mm > page.height_mm
                 assert (top if turned else left) >= 20, told(case)
                 seen += 1
@@ -127,7 +128,7 @@ def test_the_rows_of_a_name_say_the_name(press: Press) -> None:
 
 def base_of(row: Row) -> float:
     """Return the height on the page of a row's printed base line."""
-    return next(item.y for item in row.items if isinstance(item, Guide) and item.line is Line.BASE)
+    return next(item.y for item in row.items if isinstance(item, Guide) and item.line is GuideLine.BASE)
 
 
 def test_the_right_hand_copies_from_its_left(press: Press) -> None:
@@ -183,18 +184,18 @@ def test_tile_boxes_have_a_size_for_fingers(press: Press) -> None:
     assert seen > 100
 
 
-def assert_apart(boxes: list[Bounds], what: str, shared_mm: float = 0.0) -> None:
+def assert_apart(boxes: list[Box], what: str, shared_mm: float = 0.0) -> None:
     """Assert that no two boxes share more than a strip ``shared_mm`` wide."""
     for at, a in enumerate(boxes):
         for b in boxes[:at]:
             assert max(b[0] - a[2], a[0] - b[2], b[1] - a[3], a[1] - b[3]) >= -shared_mm - 1e-6, what
 
 
-def boxes_of(page: Page) -> Iterator[Bounds]:
+def boxes_of(page: Page) -> Iterator[Box]:
     """Yield the boxes of a row's letters (of its guide lines where it has none), of tiles and of captions."""
     for item in page.items:
         if isinstance(item, Row) and item.items:
-            yield join_bounds(one.bounds() for one in ink_of(item) or item.items)
+            yield boxes.joined(one.bounds() for one in ink_of(item) or item.items)
         elif isinstance(item, Tile):
             yield item.bounds()
         elif isinstance(item, Furniture):
@@ -225,7 +226,7 @@ def test_marks_over_capitals_get_white_of_their_own(press: Press, name: str, rul
         for below, above in product(rows((page,)), repeat=2):
             (left, _, right, foot), ink = box_of(above), ink_of(below)
             if ink and base_of(below) > base_of(above) + 1:
-                x0, top, x1, _ = join_bounds(one.bounds() for one in ink)
+                x0, top, x1, _ = boxes.joined(one.bounds() for one in ink)
                 if x0 < right and left < x1:
                     assert top - foot > 1.0
                     near += top - foot < 15
@@ -251,7 +252,7 @@ def test_the_tail_of_a_model_keeps_off_the_next_model(press: Press, name: str, r
     pages = practice_pages(press, name, name, SheetSettings(preset(ruling), support=Support.LIGHT))
     for page in pages:
         inked = sorted((row for row in rows((page,)) if ink_of(row)), key=base_of)
-        boxes = [join_bounds(one.bounds() for one in ink_of(row)) for row in inked]
+        boxes = [boxes.joined(one.bounds() for one in ink_of(row)) for row in inked]
         assert all(below[1] - above[3] > 1.0 for above, below in pairwise(boxes))
 
 
@@ -261,7 +262,7 @@ def test_letters_stand_on_the_base_line(press: Press) -> None:
     for ruling, support in product(("us-3/4", "de-6", "uk-5"), Support):
         pages = practice_pages(press, "Nomed", "N", SheetSettings(preset(ruling), support=support))
         for row in rows(pages):
-            base = next(item.y for item in row.items if isinstance(item, Guide) and item.line is Line.BASE)
+            base = next(item.y for item in row.items if isinstance(item, Guide) and item.line is GuideLine.BASE)
             letters = [one for one in ink_of(row) if one.style.width_mm > 0.3]
             if letters:
                 lowest = max(piece.bounds()[3] for one in letters for piece in one.pieces)
@@ -327,13 +328,13 @@ def test_the_check_of_a_page_lists_all_violations() -> None:
     assert "empty" in str(caught.value)
 
 
-def start_marks(page: Page) -> list[Bounds]:
+def start_marks(page: Page) -> list[Box]:
     """Return the boxes of the filled arrowheads of a page: nothing else on a sheet of our letters is filled."""
     return [item.bounds() for item in page.items if isinstance(item, Ink) and item.style.fill]
 
 
-def room_of(row: Row) -> Bounds:
-    return join_bounds(item.bounds() for item in row.items if isinstance(item, Guide))
+def room_of(row: Row) -> Box:
+    return boxes.joined(item.bounds() for item in row.items if isinstance(item, Guide))
 
 
 def test_a_small_mark_shows_where_each_row_starts(press: Press) -> None:
@@ -377,12 +378,12 @@ def says(press: Press, page: Page, key: str, size_mm: float = 1.9) -> bool:
     return any([piece.fragment for piece in one.pieces] == wanted for one in furniture_of(page))
 
 
-def folds(page: Page) -> list[Bounds]:
+def folds(page: Page) -> list[Box]:
     """Return the boxes of dashed lines right across the sheet."""
     return [one.bounds() for one in furniture_of(page) if one.style.dash_mm]
 
 
-def caption_at(press: Press, page: Page, key: str, size_mm: float = 1.9) -> Bounds | None:
+def caption_at(press: Press, page: Page, key: str, size_mm: float = 1.9) -> Box | None:
     """Return the box of a caption of a page, None where it does not stand there."""
     wanted = [piece.fragment for piece in press.text(wording("en").say(f"page.{key}"), size_mm).pieces]
     return next((one.bounds() for one in furniture_of(page)
@@ -493,7 +494,7 @@ def test_settings_reach_the_page(press: Press) -> None:
                   for one in (Tuning(), tuning))
     copy = next(row for row in rows((own,), Form.SOLID)[1:])
     heights = {item.line: base_of(copy) - item.y for item in copy.items if isinstance(item, Guide)}
-    assert (heights[Line.TOP], heights[Line.MID]) == pytest.approx((14, 5.6))
+    assert (heights[GuideLine.TOP], heights[GuideLine.MID]) == pytest.approx((14, 5.6))
     assert {one.style.width_mm for one in ink_of(copy)} == {1.2}
     dotted = rows((own,), Form.DOTTED)
     assert {one.style.width_mm for row in dotted for one in ink_of(row)} == {1.3}
@@ -517,7 +518,7 @@ def test_marks_of_widely_spaced_letters_stay_on_the_page(press: Press, paper: Pa
     """
     settings = SheetSettings(preset("us-1/2"), paper, tuning=Tuning(line_height=36, letter_spacing=20))
     for page in practice_pages(press, "Ana María", "Ana María", settings):
-        x0, _, x1, _ = join_bounds(item.bounds() for item in leaves(page.items))
+        x0, _, x1, _ = boxes.joined(item.bounds() for item in leaves(page.items))
         assert min(x0, page.width_mm - x1) >= 10
 
 
@@ -532,7 +533,7 @@ def test_a_name_that_ends_in_a_point_ends_its_sentence(press: Press) -> None:
 
 def test_the_check_of_a_page_counts_the_width_of_lines() -> None:
     """A line or a box whose middle is inside reaches over the margin by half its width: that is a violation too."""
-    guide = Guide(Line.BASE, 20, 80, 10.1, Style(0.5))
+    guide = Guide(GuideLine.BASE, 20, 80, 10.1, Style(0.5))
     tile = Tile(10.1, 20, 20, 20, "B", Style(0.4))
     for item in (guide, tile):
         with pytest.raises(PageError, match="margin"):

@@ -6,10 +6,11 @@ from itertools import pairwise, product
 
 import pytest
 
-from namewright.letters.strokes import Bounds, join_bounds
+from namewright.geometry import boxes
+from namewright.geometry.boxes import Box
 from namewright.lines.fit import DoesNotFit
 from namewright.lines.ink import Ink
-from namewright.lines.ruling import PRESETS, Line, preset
+from namewright.lines.ruling import PRESETS, GuideLine, preset
 from namewright.pages.page import Furniture, Guide, Page, Row
 from namewright.pages.paper import Paper
 from namewright.pages.press import Press
@@ -29,12 +30,12 @@ def rows(page: Page) -> list[Row]:
     return [item for item in page.items if isinstance(item, Row)]
 
 
-def lines_of(row: Row) -> dict[Line | None, float]:
+def lines_of(row: Row) -> dict[GuideLine | None, float]:
     return {item.line: item.y for item in row.items if isinstance(item, Guide)}
 
 
-def box_of(row: Row) -> Bounds:
-    return join_bounds(item.bounds() for item in row.items)
+def box_of(row: Row) -> Box:
+    return boxes.joined(item.bounds() for item in row.items)
 
 
 def body(page: Page) -> list[Ink]:
@@ -55,7 +56,7 @@ def test_six_empty_rows_rise_in_whole_or_half_millimetres(press: Press, name: st
     assert [row.form for row in rows(page)] == ["blank"] * 6
     assert not any(isinstance(item, Ink) for row in rows(page) for item in row.items)
     shape = preset(ruling)
-    bodies = [lines_of(row)[Line.BASE] - lines_of(row)[Line.MID] for row in rows(page)]
+    bodies = [lines_of(row)[GuideLine.BASE] - lines_of(row)[GuideLine.MID] for row in rows(page)]
     heights = [one * shape.line_height_mm / shape.x_height_mm for one in bodies]
     assert heights[0] == pytest.approx(8)
     assert all(above < below for above, below in pairwise(heights))
@@ -77,7 +78,7 @@ def test_every_row_has_its_height_and_a_small_model_over_it(press: Press, name: 
     for above, below in pairwise([(0.0, 0.0, 0.0, heading_foot(page)), *boxes]):
         here = [ink.bounds() for ink in body(page) if above[3] < ink.bounds()[3] < below[1]]
         label = min(here)
-        model = join_bounds(box for box in here if box != label)
+        model = boxes.joined(box for box in here if box != label)
         assert below[0] - 0.3 < label[0]
         assert model[0] - label[2] > 3
         assert model[2] < below[2]
@@ -93,7 +94,7 @@ def test_each_row_has_room_for_a_wide_hand(press: Press, name: str, ruling: str,
     page = made(press, name, ruling, paper)
     shape = preset(ruling)
     for row in rows(page):
-        high = (lines_of(row)[Line.BASE] - lines_of(row)[Line.MID]) * shape.line_height_mm / shape.x_height_mm
+        high = (lines_of(row)[GuideLine.BASE] - lines_of(row)[GuideLine.MID]) * shape.line_height_mm / shape.x_height_mm
         x0, _, x1, _ = box_of(row)
         assert x1 - x0 >= 1.1 * press.case(shape.scaled_to(high)).line(name).width_mm - 0.1
     foot = max(box_of(row)[3] for row in rows(page))
@@ -112,7 +113,7 @@ def test_a_long_name_gets_a_turned_page(press: Press) -> None:
 def test_paper_without_lines_gets_some_to_choose_among(press: Press) -> None:
     """On plain paper no row could be told from another: the size finder draws all four lines."""
     for row in rows(made(press, "Marigold", "unlined")):
-        assert set(lines_of(row)) == set(Line)
+        assert set(lines_of(row)) == set(GuideLine)
 
 
 def test_a_name_too_long_for_six_heights_is_told(press: Press) -> None:

@@ -8,7 +8,7 @@ import pytest
 
 from namewright.lines.fit import DoesNotFit
 from namewright.lines.ink import Ink
-from namewright.lines.ruling import Line, preset
+from namewright.lines.ruling import GuideLine, preset
 from namewright.pages.page import Furniture, Guide, Page, Row
 from namewright.pages.paper import Paper
 from namewright.pages.press import Press
@@ -23,10 +23,10 @@ def rows(page: Page) -> list[Row]:
     return [item for item in page.items if isinstance(item, Row)]
 
 
-def guide_heights(row: Row) -> dict[Line, float]:
+def guide_heights(row: Row) -> dict[GuideLine, float]:
     """Return the height of each printed line of a row over its base line."""
     guides = {item.line: item.y for item in row.items if isinstance(item, Guide) and item.line is not None}
-    return {line: guides[Line.BASE] - y for line, y in guides.items()}
+    return {line: guides[GuideLine.BASE] - y for line, y in guides.items()}
 
 
 def letters_of(ink: Ink) -> list[object]:
@@ -38,7 +38,7 @@ def letters_of(ink: Ink) -> list[object]:
 def test_six_heights_from_small_to_tall(press: Press, name: str, paper: Paper) -> None:
     """The name stands six times, each line a like step taller than the one before, from 8 mm on."""
     page = size_page(press, name, name, SizeSettings(preset("us-3/4"), paper))
-    heights = [guide_heights(row)[Line.TOP] for row in rows(page)]
+    heights = [guide_heights(row)[GuideLine.TOP] for row in rows(page)]
     assert len(heights) == 6
     assert heights[0] == pytest.approx(8)
     assert heights[-1] <= 60
@@ -55,7 +55,7 @@ def test_the_height_told_is_the_height_there_is(press: Press, ruling: str) -> No
     texts = {tuple(letters_of(item)) for item in page.items if isinstance(item, Ink)}
     share = preset(ruling).x_height_mm / preset(ruling).line_height_mm
     for row in rows(page):
-        height = number(round(guide_heights(row)[Line.MID] / share, 3))
+        height = number(round(guide_heights(row)[GuideLine.MID] / share, 3))
         assert tuple(piece.fragment for piece in press.text(f"{height} mm", 1.9).pieces) in texts, height
 
 
@@ -63,8 +63,8 @@ def test_the_page_is_filled(press: Press) -> None:
     """The tallest line is as tall as the page allows for a short name; a long one stops where it meets the margin."""
     short, long = (rows(size_page(press, name, name, SizeSettings(preset("us-3/4"))))[-1]
                    for name in ("Bo", "Christopherson"))
-    assert guide_heights(short)[Line.TOP] >= 30
-    assert 10 <= guide_heights(long)[Line.TOP] < guide_heights(short)[Line.TOP]
+    assert guide_heights(short)[GuideLine.TOP] >= 30
+    assert 10 <= guide_heights(long)[GuideLine.TOP] < guide_heights(short)[GuideLine.TOP]
 
 
 def test_the_adult_is_told_that_these_are_settings_to_try(press: Press) -> None:

@@ -8,7 +8,10 @@ from collections.abc import Sequence
 
 import pytest
 
-from namewright.letters.strokes import Point, Stroke, flatten, join_bounds
+from namewright.geometry import boxes
+from namewright.geometry.points import Point
+from namewright.geometry.segments import flatten
+from namewright.letters.strokes import Stroke
 from namewright.schoolfont.centreline import centreline
 from namewright.schoolfont.contours import ContourPen, area_of
 
@@ -89,7 +92,7 @@ def test_a_point_reaches_up_into_its_tip() -> None:
     """The legs of a Λ run straight into its top, without a stem of their own there."""
     legs = [polygon((0, 0), (40, 120), (58, 120), (98, 0), (80, 0), (49, 96), (18, 0))]
     (stroke,) = centreline(legs)
-    assert join_bounds([stroke.bounds()])[3] > 105
+    assert boxes.joined([stroke.bounds()])[3] > 105
     assert straying([stroke], ((9, 0), (49, 118)), ((89, 0), (49, 118))) < 3.0
 
 

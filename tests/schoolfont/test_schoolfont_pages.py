@@ -12,7 +12,7 @@ from fontTools.ttLib import TTFont
 from namewright.cli import main
 from namewright.lines.forms import Form
 from namewright.lines.ink import Ink
-from namewright.lines.ruling import Line, custom_ruling, preset
+from namewright.lines.ruling import GuideLine, custom_ruling, preset
 from namewright.pages import blocks
 from namewright.pages.name_card import CardSettings, card_page
 from namewright.pages.page import Furniture, Guide, Page, Row
@@ -142,7 +142,7 @@ def test_tails_deeper_than_their_zone_move_the_rows_apart(tmp_path: Path, ruling
     seen = 0
     for row in rows:
         inks = [leaf.bounds() for leaf in row.items if isinstance(leaf, Ink)]
-        base = next(item.y for item in row.items if isinstance(item, Guide) and item.line is Line.BASE)
+        base = next(item.y for item in row.items if isinstance(item, Guide) and item.line is GuideLine.BASE)
         others = [item.y for other in rows for item in other.items if isinstance(item, Guide)]
         below = [y for y in (*captions, *others) if y > base + preset(ruling).descender_mm + 0.01]
         if inks and below:

@@ -7,8 +7,8 @@ from pathlib import Path
 
 import pytest
 
+from namewright.geometry import boxes
 from namewright.letters.alphabet import MissingLetters
-from namewright.letters.strokes import join_bounds
 from namewright.lines.ruling import PRESETS, Ruling, custom_ruling, preset
 from namewright.lines.setting import SetLine, pen_width_mm
 from namewright.schoolfont.reading import load_font
@@ -25,7 +25,7 @@ def lettering(tmp_path_factory: pytest.TempPathFactory) -> Lettering:
 
 def height(line: SetLine) -> float:
     """Return how high the outlines of a line reach over the baseline, in mm."""
-    return -join_bounds(contour.bounds() for one in line.letters for contour in one.letter.outline)[1]
+    return -boxes.joined(contour.bounds() for one in line.letters for contour in one.letter.outline)[1]
 
 
 @pytest.mark.parametrize("ruling", RULINGS, ids=lambda ruling: ruling.name)
@@ -52,7 +52,7 @@ def test_a_line_is_as_wide_and_high_as_its_outlines(lettering: Lettering) -> Non
     line = lettering.case(preset("us-3/4")).line("Apb")
     boxes = [(one.x + x0, y0, one.x + x1, y1) for one in line.letters
              for x0, y0, x1, y1 in (contour.bounds() for contour in one.letter.outline)]
-    x0, y0, x1, y1 = join_bounds(boxes)
+    x0, y0, x1, y1 = boxes.joined(boxes)
     assert (line.width_mm, line.rise_mm, line.drop_mm) == pytest.approx((x1 - x0, -y0, y1))
     assert line.drop_mm == pytest.approx(line.ruling.x_height_mm * DEEP / X)
     assert x0 == pytest.approx(-pen_width_mm(line.ruling) / 2)

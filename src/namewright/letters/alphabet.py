@@ -7,7 +7,7 @@ Out of scope: rulings, millimetres and spacing (``lines``).
 from __future__ import annotations
 
 import tomllib
-from collections.abc import Iterable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field, replace
 from functools import cache
 from importlib import resources
@@ -16,7 +16,10 @@ from typing import Any
 
 import unicodedata2
 
-from namewright.letters.strokes import Bounds, Point, Stroke, join_bounds, parse_stroke
+from namewright.geometry import boxes
+from namewright.geometry.boxes import Box
+from namewright.geometry.points import Point
+from namewright.letters.strokes import Stroke, parse_stroke
 
 _SOFT_DOTTED = {"i": "ı", "j": "ȷ"}  # lose the dot under a mark above (Unicode property Soft_Dotted)
 _SPACES = frozenset("  ")
@@ -61,6 +64,21 @@ class PlacedMark:
     anchor: Point
     offset: Point
 
+    def origin(self, place: Callable[[Point], Point] = lambda anchor: anchor, scale: float = 1.0) -> Point:
+        """Return where the mark's own origin lies: at its anchor, put in its ``place``, and the offset from there.
+
+        Marks keep their shape where zones are unequal, so the offset is only scaled.
+        """
+        x, y = place(self.anchor)
+        return (x + self.offset[0] * scale, y + self.offset[1] * scale)
+
+    def strokes(self, place: Callable[[Point], Point] = lambda anchor: anchor, scale: float = 1.0,
+                ) -> tuple[Stroke, ...]:
+        """Return the mark's strokes where they stand on the letter."""
+        x0, y0 = self.origin(place, scale)
+        return tuple(stroke.map(lambda point: (x0 + point[0] * scale, y0 + point[1] * scale))
+                     for stroke in self.glyph.strokes)
+
 
 @dataclass(frozen=True, slots=True)
 class Letter:
@@ -70,14 +88,31 @@ class Letter:
     base: Glyph
     marks: tuple[PlacedMark, ...] = ()
 
-    def bounds(self) -> Bounds:
+    def strokes(self) -> tuple[Stroke, ...]:
+        """Return the strokes of base and marks in letter units, as on a ruling of equal zones, in writing order."""
+        return (*self.base.strokes, *(stroke for mark in self.marks for stroke in mark.strokes()))
+
+    def bounds(self) -> Box:
         """Return the box of the centrelines in letter units, as on a ruling of equal zones."""
-        boxes = [stroke.bounds() for stroke in self.base.strokes]
-        for mark in self.marks:
-            dx, dy = mark.anchor[0] + mark.offset[0], mark.anchor[1] + mark.offset[1]
-            boxes += [(x0 + dx, y0 + dy, x1 + dx, y1 + dy)
-                      for x0, y0, x1, y1 in (stroke.bounds() for stroke in mark.glyph.strokes)]
-        return join_bounds(boxes)
+        return boxes.joined(stroke.bounds() for stroke in self.strokes())
+
+    def next_mark(self, attach: str) -> Point | None:
+        """Return the offset from the base's anchor at which a further mark would stand, beyond those there are.
+
+        None where the base has no such anchor.
+        """
+        if attach not in self.base.anchors:
+            return None
+        steps = [mark.glyph.anchors.get(attach, (0.0, 0.0)) for mark in self.marks if mark.glyph.attach == attach]
+        return (sum(x for x, _ in steps), sum(y for _, y in steps))
+
+    def with_mark(self, glyph: Glyph) -> Letter | None:
+        """Return the letter with one more mark; None where its base has no place for it."""
+        offset = self.next_mark(glyph.attach)
+        if offset is None:
+            return None
+        placed = PlacedMark(glyph, self.base.anchors[glyph.attach], offset)
+        return replace(self, marks=(*self.marks, placed))
 
 
 @dataclass(frozen=True, slots=True)
@@ -127,18 +162,13 @@ class Alphabet:
             if not any(self.marks[name].attach == "top" for name in names):
                 names = ["dot", *names]
             base = _SOFT_DOTTED[base]
-        glyph, placed = self.glyphs[base], []
-        reached: dict[str, Point] = {}
+        letter = Letter(cluster, self.glyphs[base])
         for name in names:
-            mark = self.marks[name]
-            anchor = glyph.anchors.get(mark.attach)
-            if anchor is None:
+            marked = letter.with_mark(self.marks[name])
+            if marked is None:
                 raise MissingLetters(unicodedata2.normalize("NFC", cluster))
-            offset = reached.get(mark.attach, (0.0, 0.0))
-            placed.append(PlacedMark(mark, anchor, offset))
-            step = mark.anchors.get(mark.attach, (0.0, 0.0))
-            reached[mark.attach] = (offset[0] + step[0], offset[1] + step[1])
-        return Letter(cluster, glyph, tuple(placed))
+            letter = marked
+        return letter
 
 
 def parse_alphabet(source: str) -> Alphabet:
@@ -181,7 +211,7 @@ def _glyph(name: str, entry: Mapping[str, Any]) -> Glyph:
 
 def _standing_anchors(glyph: Glyph) -> dict[str, Point]:
     """Return the anchors a letter has where its entry gives none: over and under its middle."""
-    x0, y0, x1, y1 = join_bounds(stroke.bounds() for stroke in glyph.strokes)
+    x0, y0, x1, y1 = boxes.joined(stroke.bounds() for stroke in glyph.strokes)
     middle = (x0 + x1) / 2
     return {"top": (middle, 200.0 if y1 > 150 else 100.0), "bottom": (middle, -100.0 if y0 < -50 else 0.0)}
 

@@ -7,15 +7,15 @@ not pushed (common practice: no study was seen that says which way is better). U
 
 from __future__ import annotations
 
-import math
 from dataclasses import dataclass, replace
-from itertools import pairwise
 
+from namewright.geometry import distances
 from namewright.letters.alphabet import Alphabet
-from namewright.letters.strokes import Point, Stroke, flatten
+from namewright.letters.strokes import Stroke
 from namewright.units import number
 
-GREATEST_SLANT = 15.0
+MAX_SLANT = 15.0
+_TOUCHING = 2.0  # letter units: a bar that ends this near a stroke ends on it
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,8 +68,8 @@ def _slant(text: str) -> float:
         slant = float(text.removesuffix("°").replace(",", "."))
     except ValueError:
         slant = -1.0
-    if not 0 <= slant <= GREATEST_SLANT:
-        raise ValueError(f"a slant of “{text}” cannot be written; choose from 0 to {number(GREATEST_SLANT)} degrees")
+    if not 0 <= slant <= MAX_SLANT:
+        raise ValueError(f"a slant of “{text}” cannot be written; choose from 0 to {number(MAX_SLANT)} degrees")
     return slant
 
 
@@ -102,25 +102,13 @@ def _leftward_bars(strokes: tuple[Stroke, ...]) -> tuple[Stroke, ...]:
     """Turn crossbars round: level lines with both ends free or both ends on other strokes (t f T A H, not E F)."""
     if len(strokes) == 1:
         return strokes
-    return tuple(_reversed(stroke) if _is_crossbar(stroke, strokes) else stroke for stroke in strokes)
+    return tuple(stroke.reversed() if _is_crossbar(stroke, strokes) else stroke for stroke in strokes)
 
 
 def _is_crossbar(stroke: Stroke, strokes: tuple[Stroke, ...]) -> bool:
     if len(stroke.segments) != 1 or stroke.is_dot or stroke.start[1] != stroke.end[1]:
         return False
-    lines = [pair for other in strokes if other is not stroke
-             for pair in pairwise(flatten(other.segments, 0.5))]
-    touching = [any(_near(end, a, b) for a, b in lines) for end in (stroke.start, stroke.end)]
-    return touching[0] == touching[1]
-
-
-def _near(point: Point, a: Point, b: Point) -> bool:
-    """Return whether a point is on the line from a to b, to two letter units."""
-    length = math.dist(a, b)
-    t = 0.0 if not length else ((point[0] - a[0]) * (b[0] - a[0]) + (point[1] - a[1]) * (b[1] - a[1])) / length**2
-    t = min(max(t, 0.0), 1.0)
-    return math.dist(point, (a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t)) < 2.0
-
-
-def _reversed(stroke: Stroke) -> Stroke:
-    return Stroke(tuple(segment[::-1] for segment in stroke.segments[::-1]))
+    tracks = [other.flattened(0.5) for other in strokes if other is not stroke]
+    starts_on, ends_on = (any(distances.to_polyline(end, track) < _TOUCHING for track in tracks)
+                          for end in (stroke.start, stroke.end))
+    return starts_on == ends_on

@@ -15,9 +15,12 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 from typing import Generic, TypeVar
 
+from namewright.geometry.points import Point, heading, unit
+from namewright.geometry.polylines import evenly, length
+from namewright.geometry.segments import heading_out
 from namewright.letters.alphabet import Alphabet, upright
-from namewright.letters.strokes import Point, Stroke, evenly, flatten
-from namewright.lines.clearance import CLEAR_MM, FLAT_MM, Arrow, Cue, Taken, apart, shaft
+from namewright.letters.strokes import Stroke, polyline_stroke
+from namewright.lines.clearance import CLEAR_MM, FLAT_MM, Arrow, Cue, CueRoom, keep_off, shaft
 from namewright.lines.forms import Form, Inkwell, Pens
 from namewright.lines.ink import DARK, WHITE, Fragment, Ink, Piece, Style, dot_fragment, stroke_fragment
 from namewright.lines.ruling import Ruling, print_ruling
@@ -32,6 +35,7 @@ _NUMBER_TURNS = (180, 135, 225, 100, 260, 70, 290, 40, 320,
                  165, 195, 150, 210, 120, 240, 85, 275, 55, 305, 25, 335, 10, 350)
 # How far a cue may be from its best place before another is better, in heights of a number; found by trial.
 _TURN_COST, _FAR_COST, _SHORT_COST, _TOGETHER = 0.4, 0.3, 0.3, 0.35
+_ARROW_LENGTHS = ((0.42, 1.6), (0.24, 1.2), (0.15, 0.9))  # shares of the x-height, and the least in mm; longest first
 _STRAIGHT = 0.9  # least chord of a stretch that an arrow goes beside, to its way: round a tight hook none is true
 
 
@@ -45,8 +49,8 @@ class Cues:
 
 
 @dataclass(frozen=True, slots=True)
-class _Look:
-    """How long to look for places: so many numbers and arrows for a stroke, and so many pairs of them tried."""
+class _Search:
+    """How long to search for places: so many numbers and arrows for a stroke, and so many pairs of them tried."""
 
     numbers: int
     arrows: int
@@ -54,9 +58,10 @@ class _Look:
     bare: bool = False  # whether a number may stand without an arrow
 
 
-_QUICK = _Look(8, 6, 100)  # enough for most letters
-_LOOKS = (_QUICK, _Look(20, 16, 600), _Look(32, 30, 1500), _Look(24, 12, 1500, bare=True), _Look(32, 0, 300, bare=True))
-_MOST_ALONE = 32  # arrows looked at for a stroke where no numbers have a place
+_QUICK = _Search(8, 6, 100)  # enough for most letters
+_SEARCHES = (_QUICK, _Search(20, 16, 600), _Search(32, 30, 1500), _Search(24, 12, 1500, bare=True),
+             _Search(32, 0, 300, bare=True))
+_MAX_ALONE = 32  # arrows looked at for a stroke where no numbers have a place
 
 
 @dataclass
@@ -100,7 +105,7 @@ class CueMaker:
                 starts.append(Piece(placed.x, 0.0, dot_fragment(cues.starts)))
             numbers += [Piece(placed.x + x, y, self._digit(number)) for number, (x, y) in cues.numbers]
             if cues.arrows:
-                arrows.append(Piece(placed.x, 0.0, stroke_fragment(_polyline(points) for points in cues.arrows)))
+                arrows.append(Piece(placed.x, 0.0, stroke_fragment(polyline_stroke(points) for points in cues.arrows)))
         thin = max(0.22, 0.12 * self.number_mm)
         return tuple(Ink(style, tuple(pieces)) for style, pieces in (
             (Style(self.pens.start_mm), starts), (Style(self.pens.start_hole_mm, WHITE), starts),
@@ -122,24 +127,20 @@ class CueMaker:
 
         A dot has no ring: it is solid, as a child presses it.
         """
-        taken = Taken(letter, self.ruling, self.pens.model_mm, self.pens.start_mm, self.number_mm, self.side_mm,
-                      self.headroom_mm)
+        room = CueRoom(letter, self.ruling, self.pens.model_mm, self.pens.start_mm, self.number_mm, self.side_mm,
+                       self.headroom_mm)
+        places = [self._places(room, stroke) for stroke in letter.strokes]
         base = len(self.alphabet.letter(letter.cluster).base.strokes)
-        places = [self._places(taken, stroke) for stroke in letter.strokes]
-        found = _placed(taken, places, (), (_QUICK,))
-        if found is None:
-            found = _placed(taken, places[:base], (), _LOOKS[base == len(places):])
-            if found:
-                found = _placed(taken, places, found, _LOOKS) or found
-        arrows = [cue.arrow for cue in found if cue.arrow] if found else _arrows_alone(places)
+        numbered = _all_or_base(room, places, base)
+        arrows = [cue.arrow for cue in numbered if cue.arrow] if numbered else _arrows_alone(places)
         return Cues(tuple(stroke.start for stroke in letter.strokes if not stroke.is_dot),
-                    tuple((count, cue.number) for count, cue in enumerate(found or (), 1)), tuple(arrows))
+                    tuple((count, cue.number) for count, cue in enumerate(numbered, 1)), tuple(arrows))
 
-    def _places(self, taken: Taken, stroke: Stroke) -> _Places:
+    def _places(self, room: CueRoom, stroke: Stroke) -> _Places:
         """Return where a number and an arrow may stand for one stroke, free of ink; a dot has no arrow."""
-        numbers = ((cost, at) for cost, at in self._number_places(stroke) if taken.number_is_free(stroke.start, at))
+        numbers = ((cost, at) for cost, at in self._number_places(stroke) if room.number_is_free(stroke.start, at))
         arrows = ((cost, arrow, shaft(arrow)) for cost, arrow in self._arrow_places(stroke)
-                  if taken.arrow_is_free(arrow))
+                  if room.arrow_is_free(arrow))
         return _Places(_Kept(numbers), None if stroke.is_dot else _Kept(arrows))
 
     def _number_places(self, stroke: Stroke) -> Iterator[tuple[float, Point]]:
@@ -155,30 +156,45 @@ class CueMaker:
     def _arrow_places(self, stroke: Stroke) -> Iterator[tuple[float, Arrow]]:
         """Yield arrows beside a stroke with their cost, those near its start first, at last over its end.
 
-        None begins farther along the stroke than an x-height: there it would speak of another part.
+        The stroke is walked in equal steps of about 0.06 x-heights, 8 to 60 of them; arrows begin and end at steps.
         """
-        track = flatten(stroke.segments, FLAT_MM)
-        length = sum(math.dist(a, b) for a, b in itertools.pairwise(track))
-        x_height = self.ruling.x_height_mm
-        steps = max(8, min(60, round(length / (0.06 * x_height))))
+        track = stroke.flattened(FLAT_MM)
+        walked = length(track)
+        steps = max(8, min(60, round(walked / (0.06 * self.ruling.x_height_mm))))
         points = evenly(track, steps)
-        for short, (share, least) in enumerate(((0.42, 1.6), (0.24, 1.2), (0.15, 0.9))):
-            reach_mm = max(least, share * x_height)
-            reach = max(1, min(steps, round(reach_mm * steps / length)))
-            last = min(steps - reach, steps * 3 // 4, int(x_height * steps / length))
-            for begin in range(0, max(1, last) + 1, max(1, steps // 16)):
-                cost = self.number_mm * _SHORT_COST * short + _FAR_COST * begin * length / steps
-                ends = points[begin], points[min(begin + reach, steps)]
-                if math.dist(*ends) >= _STRAIGHT * reach * length / steps:
-                    yield from self._beside(*ends, reach_mm, cost)
-        (ax, ay), (bx, by) = points[-2:]
-        ux, uy = (bx - ax) * steps / length, (by - ay) * steps / length
-        for share, least in ((0.24, 1.2), (0.15, 0.9)):  # beside a short bar a stem leaves no room for all of an arrow
-            reach_mm = max(least, share * x_height)
-            for over in (0.25 * reach_mm, 0.5 * reach_mm, 0.75 * reach_mm):
-                tip = (bx + over * ux, by + over * uy)
-                cost = self.number_mm * _SHORT_COST * 3 + over
-                yield from self._beside((tip[0] - reach_mm * ux, tip[1] - reach_mm * uy), tip, reach_mm, cost)
+        for shortness, arrow_mm in enumerate(self._arrow_lengths(_ARROW_LENGTHS)):
+            yield from self._arrows_along(points, walked / steps, arrow_mm, _SHORT_COST * shortness * self.number_mm)
+        for arrow_mm in self._arrow_lengths(_ARROW_LENGTHS[1:]):
+            yield from self._arrows_over_the_end(points, arrow_mm, _SHORT_COST * len(_ARROW_LENGTHS) * self.number_mm)
+
+    def _arrow_lengths(self, lengths: Sequence[tuple[float, float]]) -> list[float]:
+        """Return lengths of arrows in mm, from shares of the x-height and the least that can be read."""
+        return [max(least_mm, share * self.ruling.x_height_mm) for share, least_mm in lengths]
+
+    def _arrows_along(self, points: Sequence[Point], step_mm: float, arrow_mm: float, cost: float,
+                      ) -> Iterator[tuple[float, Arrow]]:
+        """Yield arrows of one length beside a walked stroke, from its start on.
+
+        None begins beyond three quarters of the stroke or farther along it than an x-height: there it would speak
+        of another part. Where a stroke bends so much within an arrow's length that the chord is plainly shorter
+        than the way, a straight arrow would not be true, and there is none.
+        """
+        steps = len(points) - 1
+        reach = max(1, min(steps, round(arrow_mm / step_mm)))
+        last = min(steps - reach, steps * 3 // 4, int(self.ruling.x_height_mm / step_mm))
+        for begin in range(0, max(1, last) + 1, max(1, steps // 16)):
+            ends = points[begin], points[min(begin + reach, steps)]
+            if math.dist(*ends) >= _STRAIGHT * reach * step_mm:
+                yield from self._beside(*ends, arrow_mm, cost + _FAR_COST * begin * step_mm)
+
+    def _arrows_over_the_end(self, points: Sequence[Point], arrow_mm: float, cost: float,
+                             ) -> Iterator[tuple[float, Arrow]]:
+        """Yield arrows that point on over a stroke's end: beside a short bar a stem leaves no room for all of one."""
+        before, end = points[-2:]
+        ux, uy = unit((end[0] - before[0], end[1] - before[1]))
+        for over in (0.25 * arrow_mm, 0.5 * arrow_mm, 0.75 * arrow_mm):
+            tip = (end[0] + over * ux, end[1] + over * uy)
+            yield from self._beside((tip[0] - arrow_mm * ux, tip[1] - arrow_mm * uy), tip, arrow_mm, cost + over)
 
     def _beside(self, begin: Point, end: Point, reach_mm: float, cost: float) -> Iterator[tuple[float, Arrow]]:
         """Yield arrows on either side of the way from ``begin`` to ``end``, the nearest first."""
@@ -207,23 +223,37 @@ class _Places:
     numbers: _Kept[tuple[float, Point]]
     arrows: _Kept[tuple[float, Arrow, list[Point]]] | None
 
-    def choices(self, look: _Look) -> list[Cue]:
+    def choices(self, search: _Search) -> list[Cue]:
         """Return ways to mark the stroke, the best first."""
-        numbers = self.numbers.first(look.numbers)
+        numbers = self.numbers.first(search.numbers)
         bare = [Cue(at, (), (), cost) for cost, at in numbers]
         if self.arrows is None:
             return bare
         cues = [Cue(at, arrow, along, near + far + _TOGETHER * math.dist(at, arrow[0]))
-                for far, arrow, along in self.arrows.first(look.arrows) for near, at in numbers]
-        return [*sorted(cues, key=lambda cue: cue.cost), *(bare if look.bare else ())]
+                for far, arrow, along in self.arrows.first(search.arrows) for near, at in numbers]
+        return [*sorted(cues, key=lambda cue: cue.cost), *(bare if search.bare else ())]
 
 
-def _placed(taken: Taken, places: Sequence[_Places], placed: tuple[Cue, ...],
-            looks: Sequence[_Look]) -> tuple[Cue, ...] | None:
-    """Return cues for strokes, those that have theirs first; None where no look finds a way for all to stand."""
-    for look in looks:
-        choices = [each.choices(look) for each in places[len(placed):]]
-        if found := _place(choices, taken, placed, itertools.repeat(None, look.tries)):
+def _all_or_base(room: CueRoom, places: Sequence[_Places], base: int) -> tuple[Cue, ...]:
+    """Return cues for all strokes of a letter, or for the first ``base`` of them, its letter without marks, or none.
+
+    A quick search does for most letters. Where it fails, the base is searched for at length (one step further where
+    it is all there is, since that quick search has just failed), and then the marks are added to what was found.
+    """
+    if found := _searched(room, places, (), (_QUICK,)):
+        return found
+    bare = _searched(room, places[:base], (), _SEARCHES[1:] if base == len(places) else _SEARCHES)
+    if bare is None:
+        return ()
+    return _searched(room, places, bare, _SEARCHES) or bare
+
+
+def _searched(room: CueRoom, places: Sequence[_Places], placed: tuple[Cue, ...],
+              searches: Sequence[_Search]) -> tuple[Cue, ...] | None:
+    """Return cues for strokes, those that have theirs first; None where no search finds a way for all to stand."""
+    for search in searches:
+        choices = [each.choices(search) for each in places[len(placed):]]
+        if found := _place(choices, room, placed, itertools.repeat(None, search.tries)):
             return found
     return None
 
@@ -232,13 +262,13 @@ def _arrows_alone(places: Sequence[_Places]) -> list[Arrow]:
     """Return the arrows that stand together where the numbers do not: they still tell the way."""
     placed: list[tuple[Arrow, list[Point]]] = []
     for each in places:
-        arrows = each.arrows.first(_MOST_ALONE) if each.arrows else []
-        free = ((arrow, along) for _, arrow, along in arrows if all(apart(along, other) for _, other in placed))
+        arrows = each.arrows.first(_MAX_ALONE) if each.arrows else []
+        free = ((arrow, along) for _, arrow, along in arrows if all(keep_off(along, other) for _, other in placed))
         placed += itertools.islice(free, 1)
     return [arrow for arrow, _ in placed]
 
 
-def _place(choices: Sequence[Sequence[Cue]], taken: Taken, placed: tuple[Cue, ...],
+def _place(choices: Sequence[Sequence[Cue]], room: CueRoom, placed: tuple[Cue, ...],
            left: Iterator[None]) -> tuple[Cue, ...] | None:
     """Return ``placed`` and a cue from each list, the first lists' best first, going back where one finds no place.
 
@@ -249,33 +279,25 @@ def _place(choices: Sequence[Sequence[Cue]], taken: Taken, placed: tuple[Cue, ..
     for cue in choices[0]:
         if next(left, False) is False:
             return None
-        if taken.fits(cue, placed) and (found := _place(choices[1:], taken, (*placed, cue), left)):
+        if room.fits(cue, placed) and (found := _place(choices[1:], room, (*placed, cue), left)):
             return found
     return None
 
 
 def _heading(stroke: Stroke) -> float:
-    """Return the direction of travel at the start, in radians; a dot is taken to go down."""
-    (x, y) = stroke.start
-    for point in flatten(stroke.segments, FLAT_MM)[1:]:
-        if math.dist(point, (x, y)) > 1e-6:
-            return math.atan2(point[1] - y, point[0] - x)
-    return math.pi / 2
+    """Return the direction of travel at the start, in radians; a dot is room to go down."""
+    return math.pi / 2 if stroke.is_dot else heading_out(stroke.segments[0])
 
 
 def _arrow(begin: Point, end: Point, offset: float, reach: float) -> Arrow:
     """Return shaft start, tip, barb, tip, barb for an arrow beside the way from ``begin`` to ``end``."""
-    angle = math.atan2(end[1] - begin[1], end[0] - begin[0])
+    angle = heading(begin, end)
     nx, ny = -math.sin(angle) * offset, math.cos(angle) * offset
     a, tip = (begin[0] + nx, begin[1] + ny), (end[0] + nx, end[1] + ny)
     barb = min(max(0.32 * reach, 0.45), 1.6)
     left, right = ((tip[0] - barb * math.cos(angle + turn), tip[1] - barb * math.sin(angle + turn))
                    for turn in (0.5, -0.5))
     return (a, tip, left, tip, right)
-
-
-def _polyline(points: Sequence[Point]) -> Stroke:
-    return Stroke(tuple((a, b) for a, b in itertools.pairwise(points)))
 
 
 def line_with_cues(maker: CueMaker, well: Inkwell, line: SetLine) -> tuple[Ink, ...]:

@@ -13,7 +13,11 @@ from dataclasses import dataclass, field
 from enum import StrEnum
 from itertools import groupby
 
-from namewright.letters.strokes import Point, Segment, Stroke, evenly, flatten, segment_length, spans
+from namewright.geometry import distances
+from namewright.geometry.points import Point
+from namewright.geometry.polylines import evenly
+from namewright.geometry.segments import Line, Segment, flatten, length_of, smooth_runs
+from namewright.letters.strokes import Stroke
 from namewright.lines.ink import (
     BLACK,
     DARK,
@@ -30,7 +34,7 @@ from namewright.lines.ink import (
 from namewright.lines.ruling import Ruling
 from namewright.lines.setting import InkLetter, SetLine, pen_width_mm
 
-LEAST_DISTANCE = 0.6  # of the pitch: nearer dots look like a clot
+MIN_DISTANCE = 0.6  # of the pitch: nearer dots look like a clot
 _COINCIDE_MM = 0.02
 _FLAT_MM = 0.003
 _WIDE = 1.35  # pitches from dot to dot in the wide form: 12 dots keep a bowl round
@@ -97,26 +101,25 @@ def dots(strokes: Sequence[Stroke], pitch_mm: float) -> tuple[Point, ...]:
     runs.sort(key=_straightness, reverse=True)
     placed = [stroke.start for stroke in strokes if stroke.is_dot]
     for run in runs:
-        pitches = sum(segment_length(segment) for segment in run) / pitch_mm
+        pitches = length_of(run) / pitch_mm
         for point in evenly(flatten(run, _FLAT_MM), max(2 if pitches >= _MIDDLE else 1, round(pitches))):
-            if all(math.dist(point, other) >= LEAST_DISTANCE * pitch_mm for other in placed):
+            if all(math.dist(point, other) >= MIN_DISTANCE * pitch_mm for other in placed):
                 placed.append(point)
     return tuple(placed)
 
 
 def _straightness(run: Sequence[Segment]) -> float:
     """Return the straight share of a run's length, from 0 to 1 and in hundredths, so that equals keep their order."""
-    lengths = [(segment_length(segment), len(segment) == 2) for segment in run]
-    return round(sum(length for length, straight in lengths if straight) / sum(length for length, _ in lengths), 2)
+    return round(length_of(segment for segment in run if isinstance(segment, Line)) / length_of(run), 2)
 
 
 def _unretraced_runs(stroke: Stroke, strokes: Sequence[Stroke]) -> Iterable[tuple[Segment, ...]]:
     """Return the smooth runs of a stroke without the lines in which the pencil goes over its own track."""
-    tracks = [segment for other in strokes for segment in other.segments if len(segment) == 2]
-    for run in spans(stroke):
+    tracks = [segment for other in strokes for segment in other.segments if isinstance(segment, Line)]
+    for run in smooth_runs(stroke.segments):
         keep: list[Segment] = []
         for segment in run:
-            if len(segment) == 2 and any(_retraces(segment, track, tracks) for track in tracks):
+            if isinstance(segment, Line) and any(_retraces(segment, track, tracks) for track in tracks):
                 if keep:
                     yield tuple(keep)
                 keep = []
@@ -126,26 +129,16 @@ def _unretraced_runs(stroke: Stroke, strokes: Sequence[Stroke]) -> Iterable[tupl
             yield tuple(keep)
 
 
-def _retraces(line: Segment, track: Segment, tracks: Sequence[Segment]) -> bool:
+def _retraces(line: Line, track: Line, tracks: Sequence[Line]) -> bool:
     """Whether a line lies wholly on a longer one (or on an equal one that came before it)."""
     if line is track:
         return False
-    longer = math.dist(*track) - math.dist(*line)
+    longer = track.length() - line.length()
     earlier = next(i for i, one in enumerate(tracks) if one is track) < next(
         i for i, one in enumerate(tracks) if one is line)
     if longer < -_COINCIDE_MM or (abs(longer) <= _COINCIDE_MM and not earlier):
         return False
-    return all(_on_line(point, track) for point in line)
-
-
-def _on_line(point: Point, line: Segment) -> bool:
-    (ax, ay), (bx, by) = line
-    length = math.dist(*line)
-    if length == 0:
-        return False
-    along = ((point[0] - ax) * (bx - ax) + (point[1] - ay) * (by - ay)) / length
-    across = abs((point[0] - ax) * (by - ay) - (point[1] - ay) * (bx - ax)) / length
-    return across < _COINCIDE_MM and -_COINCIDE_MM < along < length + _COINCIDE_MM
+    return all(distances.to_segment(point, *track) < _COINCIDE_MM for point in line)
 
 
 @dataclass

@@ -1,7 +1,8 @@
-"""Ink: the small closed vocabulary in which everything drawn is said.
+"""Ink: what is drawn on a page, as path data, where it stands, and the pen and colour it is drawn with.
 
-Millimetres, y down. A fragment is path data built once and placed many times; an ``Ink`` is one style and the
-places where fragments stand in it. Out of scope: file formats (``output``).
+Millimetres, y down. Three things make up all drawing: a ``Fragment`` is path data, built once and placed many times;
+a ``Piece`` is a fragment in one place; an ``Ink`` is all pieces that share one style. Out of scope: file formats
+(``output``).
 """
 
 from __future__ import annotations
@@ -9,7 +10,10 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from namewright.letters.strokes import Bounds, Point, Stroke, join_bounds
+from namewright.geometry import boxes
+from namewright.geometry.boxes import Box
+from namewright.geometry.points import Point
+from namewright.letters.strokes import Stroke, polyline_stroke
 from namewright.units import number
 
 BLACK = "#000000"
@@ -35,7 +39,7 @@ class Fragment:
     """Relative SVG path data that begins at its own origin, and the box of its centreline about that origin."""
 
     data: str
-    bounds: Bounds
+    bounds: Box
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,10 +50,9 @@ class Piece:
     y: float
     fragment: Fragment
 
-    def bounds(self) -> Bounds:
+    def bounds(self) -> Box:
         """Return the box of the centreline on the page."""
-        x0, y0, x1, y1 = self.fragment.bounds
-        return (x0 + self.x, y0 + self.y, x1 + self.x, y1 + self.y)
+        return boxes.shifted(self.fragment.bounds, self.x, self.y)
 
     def moved(self, dx: float, dy: float) -> Piece:
         """Return the same fragment elsewhere."""
@@ -63,11 +66,9 @@ class Ink:
     style: Style
     pieces: tuple[Piece, ...]
 
-    def bounds(self) -> Bounds:
+    def bounds(self) -> Box:
         """Return the box of what the pen covers, its width counted."""
-        reach = self.style.width_mm / 2
-        x0, y0, x1, y1 = join_bounds(piece.bounds() for piece in self.pieces)
-        return (x0 - reach, y0 - reach, x1 + reach, y1 + reach)
+        return boxes.grown(boxes.joined(piece.bounds() for piece in self.pieces), self.style.width_mm / 2)
 
     def moved(self, dx: float, dy: float) -> Ink:
         """Return the same ink elsewhere."""
@@ -88,7 +89,7 @@ def stroke_fragment(strokes: Iterable[Stroke], digits: int = 2) -> Fragment:
         snapped = stroke.map(lambda point: (round(point[0], digits), round(point[1], digits)))
         parts.append(_move(pen, start, digits) + snapped.path_data(digits))
         pen = snapped.end
-    return Fragment("".join(parts), join_bounds(stroke.bounds() for stroke in strokes))
+    return Fragment("".join(parts), boxes.joined(stroke.bounds() for stroke in strokes))
 
 
 def outline_fragment(contours: Iterable[Stroke], digits: int = 2) -> Fragment:
@@ -101,7 +102,7 @@ def outline_fragment(contours: Iterable[Stroke], digits: int = 2) -> Fragment:
         snapped = contour.map(lambda point: (round(point[0], digits), round(point[1], digits)))
         parts.append(_move(pen, start, digits) + snapped.path_data(digits) + "z")
         pen = start  # closing takes the pen back (W3C SVG 2, §9.3.4)
-    return Fragment("".join(parts), join_bounds(contour.bounds() for contour in contours))
+    return Fragment("".join(parts), boxes.joined(contour.bounds() for contour in contours))
 
 
 def dot_fragment(points: Iterable[Point], digits: int = 2) -> Fragment:
@@ -113,7 +114,7 @@ def dot_fragment(points: Iterable[Point], digits: int = 2) -> Fragment:
         at = (round(x, digits), round(y, digits))
         parts.append(_move(pen, at, digits) + "h0")
         pen = at
-    return Fragment("".join(parts), join_bounds((x, y, x, y) for x, y in points))
+    return Fragment("".join(parts), boxes.around(points))
 
 
 def _move(pen: Point, to: Point, digits: int) -> str:
@@ -122,4 +123,4 @@ def _move(pen: Point, to: Point, digits: int) -> str:
 
 def line(x0: float, y0: float, x1: float, y1: float) -> Piece:
     """Return one straight line as a piece."""
-    return Piece(x0, y0, stroke_fragment([Stroke((((0.0, 0.0), (x1 - x0, y1 - y0)),))], 3))
+    return Piece(x0, y0, stroke_fragment([polyline_stroke([(0.0, 0.0), (x1 - x0, y1 - y0)])], 3))

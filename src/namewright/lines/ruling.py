@@ -14,14 +14,14 @@ from types import MappingProxyType
 
 from namewright.units import MM_PER_INCH, number
 
-LEAST_LINE_HEIGHT_MM = 4.0
-GREATEST_LINE_HEIGHT_MM = 80.0
-LEAST_MIDLINE = 0.3  # of the line height
-GREATEST_MIDLINE = 0.8
+MIN_LINE_HEIGHT_MM = 4.0
+MAX_LINE_HEIGHT_MM = 80.0
+MIN_MIDLINE = 0.3  # of the line height
+MAX_MIDLINE = 0.8
 LETTER_UNITS = 100.0  # letter units to a zone, see ``letters.alphabet``
 
 
-class Line(StrEnum):
+class GuideLine(StrEnum):
     """The four guide lines of a row, by the class names they carry in an SVG."""
 
     TOP = "topline"
@@ -30,7 +30,7 @@ class Line(StrEnum):
     DESCENDER = "descender-line"
 
 
-ALL_LINES = frozenset(Line)
+ALL_LINES = frozenset(GuideLine)
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,7 +65,7 @@ class Ruling:
     x_height_mm: float
     descender_mm: float
     gap_mm: float
-    lines: frozenset[Line]
+    lines: frozenset[GuideLine]
     note: str
     source: str
     short_mm: float | None = None
@@ -82,10 +82,10 @@ class Ruling:
         """Return the distance from one baseline to the next, marks over capitals not counted."""
         return self.line_height_mm + self.descender_mm + self.gap_mm
 
-    def height_of(self, line: Line) -> float:
+    def height_of(self, line: GuideLine) -> float:
         """Return the height of a guide line over the baseline (negative below it)."""
-        return {Line.TOP: self.line_height_mm, Line.MID: self.x_height_mm, Line.BASE: 0.0,
-                Line.DESCENDER: -self.descender_mm}[line]
+        return {GuideLine.TOP: self.line_height_mm, GuideLine.MID: self.x_height_mm, GuideLine.BASE: 0.0,
+                GuideLine.DESCENDER: -self.descender_mm}[line]
 
     def height_mm(self, units: float, *, whole: bool = False, short: bool = False) -> float:
         """Map a height in letter units to millimetres over the baseline.
@@ -125,15 +125,15 @@ class Ruling:
 
 def check_line_height(line_height_mm: float) -> None:
     """Raise ValueError, in a sentence, for a line height we cannot rule."""
-    if not LEAST_LINE_HEIGHT_MM <= line_height_mm <= GREATEST_LINE_HEIGHT_MM:
+    if not MIN_LINE_HEIGHT_MM <= line_height_mm <= MAX_LINE_HEIGHT_MM:
         raise ValueError(
             f"a line height of {number(line_height_mm)} mm cannot be ruled; choose one from "
-            f"{number(LEAST_LINE_HEIGHT_MM)} to {number(GREATEST_LINE_HEIGHT_MM)} mm, baseline to top line")
+            f"{number(MIN_LINE_HEIGHT_MM)} to {number(MAX_LINE_HEIGHT_MM)} mm, baseline to top line")
 
 
 def custom_ruling(
     line_height_mm: float, *, midline: float = 0.5, descender_mm: float | None = None,
-    gap_mm: float = 0.0, lines: Iterable[Line] = ALL_LINES,
+    gap_mm: float = 0.0, lines: Iterable[GuideLine] = ALL_LINES,
 ) -> Ruling:
     """Make a ruling from measures in mm; ``midline`` is the midline's share of the line height (0.3–0.8).
 
@@ -141,15 +141,15 @@ def custom_ruling(
     measures that cannot be ruled.
     """
     check_line_height(line_height_mm)
-    if not LEAST_MIDLINE <= midline <= GREATEST_MIDLINE:
+    if not MIN_MIDLINE <= midline <= MAX_MIDLINE:
         raise ValueError(f"a midline at {number(midline)} of the line height cannot be written on; "
-                         f"choose a ratio from {number(LEAST_MIDLINE)} to {number(GREATEST_MIDLINE)}")
+                         f"choose a ratio from {number(MIN_MIDLINE)} to {number(MAX_MIDLINE)}")
     x_height = line_height_mm * midline
     depth = x_height if descender_mm is None else descender_mm
     for label, value in (("descender depth", depth), ("space between rows", gap_mm)):
-        if not 0 <= value <= GREATEST_LINE_HEIGHT_MM:
+        if not 0 <= value <= MAX_LINE_HEIGHT_MM:
             raise ValueError(f"a {label} of {number(value)} mm cannot be ruled; choose one from 0 to "
-                             f"{number(GREATEST_LINE_HEIGHT_MM)} mm")
+                             f"{number(MAX_LINE_HEIGHT_MM)} mm")
     return Ruling("your own", line_height_mm - x_height, x_height, depth, gap_mm, frozenset(lines),
                   f"Your own ruling, {number(line_height_mm)} mm from baseline to top line.", "your own measures")
 
@@ -161,8 +161,8 @@ def print_ruling(x_height_mm: float) -> Ruling:
 
 
 _FOUR = ALL_LINES
-_WITH_SKIP = frozenset({Line.TOP, Line.MID, Line.BASE})
-_BODY = frozenset({Line.MID, Line.BASE})
+_WITH_SKIP = frozenset({GuideLine.TOP, GuideLine.MID, GuideLine.BASE})
+_BODY = frozenset({GuideLine.MID, GuideLine.BASE})
 
 _DE_SOURCE = ("the line gaps of DIN 16552-1:2005-05 as told by de.wikipedia.org/wiki/Lineatur; "
               "the gap between rows, half a zone, is ours")

@@ -11,10 +11,13 @@ from collections.abc import Hashable
 from dataclasses import dataclass, field
 from typing import Protocol
 
-from namewright.letters.alphabet import Alphabet, Glyph, Letter, MissingLetters
-from namewright.letters.strokes import Bounds, Stroke, join_bounds
+from namewright.geometry import boxes
+from namewright.geometry.boxes import Box
+from namewright.geometry.points import Point
+from namewright.letters.alphabet import Alphabet, Letter, MissingLetters
+from namewright.letters.strokes import Stroke
 from namewright.lines.ruling import LETTER_UNITS, Ruling
-from namewright.lines.spacing import LEAST_GAP, NATURAL_WHITE, TIGHTEST_WHITE, Spacer, with_tail
+from namewright.lines.spacing import MIN_GAP, NATURAL_WHITE, TIGHTEST_WHITE, Spacer, with_tail
 from namewright.names.clusters import clusters
 
 PENCIL_MM = 1.5  # a blunt pencil line of a young child is 1 to 2 mm wide: common practice
@@ -38,7 +41,7 @@ class InkLetter:
 
     cluster: str
     strokes: tuple[Stroke, ...]
-    bounds: Bounds
+    bounds: Box
     outline: tuple[Stroke, ...] = ()
     shape: Hashable = ()
 
@@ -58,7 +61,7 @@ class SetLine:
     text: str
     ruling: Ruling
     letters: tuple[SetLetter, ...]
-    bounds: Bounds
+    bounds: Box
 
     @property
     def width_mm(self) -> float:
@@ -89,32 +92,21 @@ def ink_letter(letter: Letter, ruling: Ruling, slant: float = 0.0) -> InkLetter:
 
     ``slant`` is in degrees to the right of upright; it moves points along their own height only.
     """
-    scale = ruling.x_height_mm / LETTER_UNITS
-    strokes = [_map_base(stroke, letter.base, ruling) for stroke in letter.base.strokes]
-    for mark in letter.marks:
-        ax = (mark.anchor[0] + mark.offset[0]) * scale
-        ay = _height(letter.base, ruling, mark.anchor[1]) + mark.offset[1] * scale
-        strokes += [stroke.map(lambda point, ax=ax, ay=ay: (ax + point[0] * scale, -(ay + point[1] * scale)))  # type: ignore[misc]
-                    for stroke in mark.glyph.strokes]
-    if slant:
-        lean = math.tan(math.radians(slant))
-        strokes = [stroke.map(lambda point: (point[0] - point[1] * lean, point[1])) for stroke in strokes]
-    return InkLetter(letter.cluster, tuple(strokes), join_bounds(stroke.bounds() for stroke in strokes))
+    scale, lean = ruling.x_height_mm / LETTER_UNITS, math.tan(math.radians(slant))
 
+    def place(point: Point) -> Point:
+        return (point[0] * scale, ruling.height_mm(point[1], whole=letter.base.whole, short=letter.base.short))
 
-def _height(glyph: Glyph, ruling: Ruling, units: float) -> float:
-    return ruling.height_mm(units, whole=glyph.whole, short=glyph.short)
+    def lie_on_page(point: Point) -> Point:
+        return (point[0] + point[1] * lean, -point[1])
 
-
-def _map_base(stroke: Stroke, glyph: Glyph, ruling: Ruling) -> Stroke:
-    """Map control points, never split a curve: smooth joins stand where tangents are upright or level.
-
-    A slanting line that ends a stroke below the baseline (the tail of y) keeps its slope, or it would break
-    where the zones are unequal.
-    """
-    scale = ruling.x_height_mm / LETTER_UNITS
-    reaching = with_tail(stroke, ruling.descender_mm / ruling.x_height_mm)
-    return reaching.map(lambda point: (point[0] * scale, -_height(glyph, ruling, point[1])))
+    # Control points are mapped and curves never split: smooth joins stand where tangents are upright or level.
+    # A slanting tail (of y) keeps its slope, or it would break where the zones are unequal.
+    tail = ruling.descender_mm / ruling.x_height_mm
+    strokes = [with_tail(stroke, tail).map(place) for stroke in letter.base.strokes]
+    strokes += [stroke for mark in letter.marks for stroke in mark.strokes(place, scale)]
+    strokes = [stroke.map(lie_on_page) for stroke in strokes]
+    return InkLetter(letter.cluster, tuple(strokes), boxes.joined(stroke.bounds() for stroke in strokes))
 
 
 @dataclass
@@ -158,8 +150,7 @@ class Typecase:
             before, spaces = letter, 0
         if not placed:
             raise ValueError("there is no letter to set")
-        bounds = join_bounds((item.x + box[0], box[1], item.x + box[2], box[3])
-                             for item in placed for box in (item.letter.bounds,))
+        bounds = boxes.joined(boxes.shifted(item.letter.bounds, item.x, 0.0) for item in placed)
         return SetLine(text, self.ruling, tuple(placed), bounds)
 
     def _clusters(self, text: str) -> tuple[str, ...]:
@@ -184,7 +175,7 @@ class Typecase:
         """Return the spacer for a tightness: the white wished for, and the gap a pencil needs."""
         if tightness not in self._spacers:
             clear_mm = (self.pencil_mm + pen_width_mm(self.ruling)) / math.cos(math.radians(self.slant))
-            least = max(LEAST_GAP, clear_mm / self.units_to_mm)
+            least = max(MIN_GAP, clear_mm / self.units_to_mm)
             natural, tight = max(NATURAL_WHITE, least + 14.0), max(TIGHTEST_WHITE, least)
             tail = self.ruling.descender_mm / self.ruling.x_height_mm
             self._spacers[tightness] = Spacer(natural + (tight - natural) * tightness, least, tail)

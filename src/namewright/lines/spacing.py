@@ -8,13 +8,15 @@ the least gap to any point of the next.
 
 from __future__ import annotations
 
-import itertools
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass, field
+from itertools import pairwise
 
+from namewright.geometry.points import Point
+from namewright.geometry.segments import Line
 from namewright.letters.alphabet import Letter
-from namewright.letters.strokes import Point, Stroke, flatten
+from namewright.letters.strokes import Stroke
 
 _STEP = 10  # letter units to a level
 _LOWEST = -150
@@ -26,7 +28,7 @@ _TOLERANCE = 0.5
 NATURAL_WHITE = 58.0  # mean white between two straight stems; found by trial against the counter of n (80)
 WORD_WHITE = 36.0  # beside the space itself
 TIGHTEST_WHITE = 40.0
-LEAST_GAP = 32.0  # no two letters come nearer than this, however large the ruling
+MIN_GAP = 32.0  # no two letters come nearer than this, however large the ruling
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,8 +52,8 @@ def profile(letter: Letter, tail: float = 1.0) -> Profile:
     """
     left: list[float | None] = [None] * _LEVELS
     right: list[float | None] = [None] * _LEVELS
-    for stroke in placed_strokes(letter):
-        for a, b in itertools.pairwise(flatten(with_tail(stroke, tail).segments, _TOLERANCE)):
+    for stroke in letter.strokes():
+        for a, b in pairwise(with_tail(stroke, tail).flattened(_TOLERANCE)):
             _cover(left, right, a, b)
     return Profile(tuple(left), tuple(right), min(_standing(left)), max(_standing(right)))
 
@@ -64,23 +66,13 @@ def _standing(side: Sequence[float | None]) -> list[float]:
 def with_tail(stroke: Stroke, tail: float) -> Stroke:
     """Return a stroke whose last line, if it slants below the baseline as the tail of y does, reaches further.
 
-    In a descender zone ``tail`` x-heights deep it then keeps its slope.
+    In a descender zone ``tail`` x-heights deep it then keeps its slope. Letter units.
     """
     last = stroke.segments[-1]
-    if tail == 1.0 or len(last) != 2 or last[0][1] > 0 or last[1][1] >= 0:
+    if tail == 1.0 or not isinstance(last, Line) or last.start[1] > 0 or last.end[1] >= 0:
         return stroke
     (x0, y0), (x1, y1) = last
-    return Stroke((*stroke.segments[:-1], ((x0, y0), (x0 + (x1 - x0) * tail, y1))))
-
-
-def placed_strokes(letter: Letter) -> tuple[Stroke, ...]:
-    """Return the strokes of base and marks, in letter units on equal zones, in writing order."""
-    strokes = list(letter.base.strokes)
-    for mark in letter.marks:
-        dx, dy = mark.anchor[0] + mark.offset[0], mark.anchor[1] + mark.offset[1]
-        strokes += [stroke.map(lambda point, dx=dx, dy=dy: (point[0] + dx, point[1] + dy))  # type: ignore[misc]
-                    for stroke in mark.glyph.strokes]
-    return tuple(strokes)
+    return Stroke((*stroke.segments[:-1], Line((x0, y0), (x0 + (x1 - x0) * tail, y1))))
 
 
 def _cover(left: list[float | None], right: list[float | None], a: Point, b: Point) -> None:

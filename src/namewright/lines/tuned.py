@@ -11,7 +11,7 @@ from namewright.tuning import Tuning
 from namewright.units import number
 
 # The most of an x-height that a setting may take before letters close up or cannot be made out; found by trial.
-_MOST_OF_X_HEIGHT = (("model pen", 0.3), ("dot size", 0.25), ("dot pitch", 0.75))
+_MAX_OF_X_HEIGHT = (("model pen", 0.3), ("dot size", 0.25), ("dot pitch", 0.75))
 
 
 class TooWide(DoesNotFit):
@@ -43,7 +43,7 @@ def tuned(ruling: Ruling, tuning: Tuning) -> Ruling:
 def check_pens(ruling: Ruling) -> None:
     """Raise TooWide where a pen of one's own would fill the letters of a ruling, or its dots would scatter."""
     own = ruling.inked
-    for (what, share), width_mm in zip(_MOST_OF_X_HEIGHT, (own.pen_mm, own.dot_mm, own.pitch_mm), strict=True):
+    for (what, share), width_mm in zip(_MAX_OF_X_HEIGHT, (own.pen_mm, own.dot_mm, own.pitch_mm), strict=True):
         if width_mm is not None and width_mm > share * ruling.x_height_mm + 0.005:
             raise TooWide(what, width_mm, math.floor(share * ruling.x_height_mm * 10) / 10, ruling.x_height_mm)
 

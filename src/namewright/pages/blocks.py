@@ -8,11 +8,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from namewright.letters.strokes import Stroke
+from namewright.letters.strokes import polyline_stroke
 from namewright.lines.cues import CueMaker
 from namewright.lines.forms import Form
 from namewright.lines.ink import BLACK, DARK, RULE, SHADE, Ink, Piece, Style, line, stroke_fragment
-from namewright.lines.ruling import Line, Ruling
+from namewright.lines.ruling import GuideLine, Ruling
 from namewright.lines.setting import PENCIL_MM, SetLine, pen_width_mm
 from namewright.lines.tile_boxes import TileRows, boxes
 from namewright.pages.page import Furniture, Guide, Item, Row, Tile
@@ -23,13 +23,13 @@ TEXT_MM = 1.9  # x-height of captions; with its ascenders that is type of about 
 CHECK_BAR_MM = 50.0
 CHECK_NOTE_MM = 1.5  # x-height of the note at the check bar
 ROW_CLEAR_MM = 2.0  # white that stays between a mark or tail and the next row
-LEAST_CLEAR_MM = 1.5  # the same where a page has no room for more
+MIN_CLEAR_MM = 1.5  # the same where a page has no room for more
 
 GUIDE_STYLES = {
-    Line.TOP: Style(0.3, RULE),
-    Line.MID: Style(0.3, RULE, (2.0, 1.5)),
-    Line.BASE: Style(0.5, RULE),
-    Line.DESCENDER: Style(0.2, RULE),
+    GuideLine.TOP: Style(0.3, RULE),
+    GuideLine.MID: Style(0.3, RULE, (2.0, 1.5)),
+    GuideLine.BASE: Style(0.5, RULE),
+    GuideLine.DESCENDER: Style(0.2, RULE),
 }
 _BAND_STYLE = Style(0.12, RULE)
 _FOLD_STYLE = Style(0.25, RULE, (4.0, 2.0))
@@ -72,14 +72,14 @@ def guides(ruling: Ruling, x0: float, x1: float, baseline: float) -> tuple[Guide
     if ruling.inked.shaded_band:
         bands.insert(0, Guide(None, x0, x1, baseline - ruling.x_height_mm / 2, Style(ruling.x_height_mm, SHADE)))
     named = [Guide(which, x0, x1, baseline - ruling.height_of(which), _weighed(GUIDE_STYLES[which], ruling, which))
-             for which in Line if which in ruling.lines]
+             for which in GuideLine if which in ruling.lines]
     return (*bands, *named)
 
 
-def _weighed(style: Style, ruling: Ruling, which: Line | None) -> Style:
+def _weighed(style: Style, ruling: Ruling, which: GuideLine | None) -> Style:
     """Return a guide line's style as heavy as the ruling asks for; a bold baseline is black and twice as wide."""
     weight = ruling.inked.weight
-    if which is Line.BASE and ruling.inked.bold_baseline:
+    if which is GuideLine.BASE and ruling.inked.bold_baseline:
         return replace(style, width_mm=2 * weight * style.width_mm, colour=BLACK)
     return style if weight == 1.0 else replace(style, width_mm=weight * style.width_mm)
 
@@ -151,7 +151,7 @@ def text_with_name(press: Press, words: Wording, key: str, name: str, x: float, 
 
 def start_mark(x: float, y: float) -> Ink:
     """Return the small mark in the margin that shows where to begin: a filled arrowhead, 2.4 mm, pointing right."""
-    tip = Stroke((((0.0, -1.2), (2.4, 0.0)), ((2.4, 0.0), (0.0, 1.2)), ((0.0, 1.2), (0.0, -1.2))))
+    tip = polyline_stroke([(0.0, -1.2), (2.4, 0.0), (0.0, 1.2), (0.0, -1.2)])
     return Ink(Style(0.3, BLACK, fill=BLACK), (Piece(x, y, stroke_fragment([tip])),))
 
 

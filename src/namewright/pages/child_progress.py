@@ -13,7 +13,8 @@ from dataclasses import dataclass, replace
 from datetime import date
 from functools import cached_property
 
-from namewright.letters.strokes import Point, Stroke
+from namewright.geometry.points import Point
+from namewright.letters.strokes import polyline_stroke
 from namewright.lines.ink import BLACK, DARK, FAINT, RULE, WHITE, Ink, Piece, Style, dot_fragment, line, stroke_fragment
 from namewright.message import Field
 from namewright.pages.growth import STAGES, Growth, Track, day_said, summary
@@ -281,5 +282,4 @@ def _dots(places: Sequence[Point], width_mm: float, *, formed: bool) -> Ink:
 def block(x0: float, y0: float, x1: float, y1: float, style: Style) -> Ink:
     """Return a rectangle between two corners."""
     corners = ((0.0, 0.0), (x1 - x0, 0.0), (x1 - x0, y1 - y0), (0.0, y1 - y0), (0.0, 0.0))
-    edges = tuple((corners[at], corners[at + 1]) for at in range(4))
-    return Ink(style, (Piece(x0, y0, stroke_fragment([Stroke(edges)])),))
+    return Ink(style, (Piece(x0, y0, stroke_fragment([polyline_stroke(corners)])),))

@@ -9,9 +9,9 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
-from namewright.letters.strokes import Bounds
+from namewright.geometry.boxes import Box
 from namewright.lines.ink import Ink, Style
-from namewright.lines.ruling import Line
+from namewright.lines.ruling import GuideLine
 
 SAFE_EDGE_MM = 10.0  # clear of printers' unprintable edges (6.35 mm is the safe rule) and of a sleeve's seam
 _SLACK_MM = 0.01
@@ -21,13 +21,13 @@ _SLACK_MM = 0.01
 class Guide:
     """A printed guide line from ``x0`` to ``x1`` at height ``y``; ``line`` is None for a band line."""
 
-    line: Line | None
+    line: GuideLine | None
     x0: float
     x1: float
     y: float
     style: Style
 
-    def bounds(self) -> Bounds:
+    def bounds(self) -> Box:
         """Return the box that the line covers."""
         reach = self.style.width_mm / 2
         return (self.x0, self.y - reach, self.x1, self.y + reach)
@@ -44,7 +44,7 @@ class Tile:
     letter: str
     style: Style
 
-    def bounds(self) -> Bounds:
+    def bounds(self) -> Box:
         """Return the box that its outline covers."""
         reach = self.style.width_mm / 2
         return (self.x - reach, self.y - reach, self.x + self.width + reach, self.y + self.height + reach)

@@ -137,7 +137,7 @@ class _SheetMaker:
             room=self.sheet.foot - self.sheet.top_mm - _HEADER_MM - _FOOTER_MM,
             rise=self.space.rise_mm,
             drop=drop, least_drop=lowest + max(clear, self.settings.tuning.row_gap or 0.0),
-            foot=max(drop, lowest + clear), least_foot=max(lowest + blocks.LEAST_CLEAR_MM, asked - CAPTION_MM),
+            foot=max(drop, lowest + clear), least_foot=max(lowest + blocks.MIN_CLEAR_MM, asked - CAPTION_MM),
             tiles=self.tiles.height_mm + _AFTER_TILES_MM, doubled=not self.beside,
             over={Part.MARKED: headroom, Part.MODEL: headroom if self._has_marks else 0.0})
 

@@ -13,7 +13,7 @@ from dataclasses import dataclass
 from namewright.letters.choice import LetterChoice
 from namewright.lines.forms import Form
 from namewright.lines.ink import BLACK, RULE, Ink, Style, line
-from namewright.lines.ruling import Line, Ruling, custom_ruling
+from namewright.lines.ruling import GuideLine, Ruling, custom_ruling
 from namewright.lines.setting import pen_width_mm
 from namewright.lines.tile_boxes import TILE_MM, tile_letters
 from namewright.message import message
@@ -44,7 +44,7 @@ class TileSettings:
 
 def tile_ruling(side_mm: float) -> Ruling:
     """Return the ruling of a letter on a tile: room for tails below and for marks over capitals."""
-    return custom_ruling(0.44 * side_mm, lines=(Line.BASE,))
+    return custom_ruling(0.44 * side_mm, lines=(GuideLine.BASE,))
 
 
 @dataclass(frozen=True, slots=True)

@@ -11,7 +11,8 @@ import math
 from enum import StrEnum
 from functools import cache
 
-from namewright.letters.strokes import Segment, Stroke, direction_out
+from namewright.geometry.segments import Cubic, Line, Segment, heading_out
+from namewright.letters.strokes import Stroke
 from namewright.practice.features import letter_features, letter_strokes
 
 OBLIQUE_FROM = 0.25  # share of the path; above it slant is what the hand has to master; found by trial
@@ -41,9 +42,9 @@ def family_of(sign: str) -> Family:
 
 
 def _bends(stroke: Stroke) -> bool:
-    return any(len(segment) == 4 for segment in stroke.segments)
+    return any(isinstance(segment, Cubic) for segment in stroke.segments)
 
 
 def _goes_down(segment: Segment) -> bool:
     """Say whether a stroke begins straight and downward, near enough upright."""
-    return len(segment) == 2 and abs(math.remainder(direction_out(segment) + math.pi / 2, math.tau)) < 0.3
+    return isinstance(segment, Line) and abs(math.remainder(heading_out(segment) + math.pi / 2, math.tau)) < 0.3

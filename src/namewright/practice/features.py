@@ -13,13 +13,15 @@ from dataclasses import dataclass
 from functools import cache
 from itertools import pairwise
 
+from namewright.geometry.points import Point, between, heading, turn_degrees
+from namewright.geometry.polylines import evenly
+from namewright.geometry.segments import CORNER_DEGREES, Line, corner_degrees
 from namewright.letters.alphabet import MissingLetters, upright
-from namewright.letters.strokes import Point, Stroke, evenly, flatten, turn_degrees
+from namewright.letters.strokes import Stroke
 
 STEP = 4.0  # between the points at which a path is looked at
 FACES_FROM = 0.195  # set by C, the least lopsided letter that a study calls right-facing (Treiman et al. 2014)
 _FLAT = 0.5  # how far a polyline may stray from its curve
-_CORNER = 30.0  # a sharper turn than this is felt as a change of direction
 _OBLIQUE = (10.0, 80.0)  # from the horizontal: a stroke between these is neither level nor upright
 _NEAR = 4.0  # paths as close as this lie on one another
 
@@ -63,18 +65,9 @@ class LetterFeatures:
 def letter_strokes(sign: str) -> tuple[Stroke, ...] | None:
     """Return a sign's strokes in writing order, marks in place; None where our alphabet has no such sign."""
     try:
-        letter = upright().letter(sign)
+        return upright().letter(sign).strokes()
     except MissingLetters:
         return None
-    strokes = list(letter.base.strokes)
-    for mark in letter.marks:
-        dx, dy = mark.anchor[0] + mark.offset[0], mark.anchor[1] + mark.offset[1]
-        strokes += [_moved(stroke, dx, dy) for stroke in mark.glyph.strokes]
-    return tuple(strokes)
-
-
-def _moved(stroke: Stroke, dx: float, dy: float) -> Stroke:
-    return stroke.map(lambda point: (point[0] + dx, point[1] + dy))
 
 
 @cache
@@ -96,7 +89,7 @@ def walked(stroke: Stroke, step: float = STEP) -> list[Point]:
     """Return points along a stroke about ``step`` apart, both ends among them."""
     if stroke.is_dot:
         return [stroke.start]
-    return evenly(flatten(stroke.segments, _FLAT), max(2, round(stroke.length() / step)))
+    return evenly(stroke.flattened(_FLAT), max(2, round(stroke.length() / step)))
 
 
 def visible(strokes: Sequence[Stroke], step: float = STEP) -> list[Point]:
@@ -124,25 +117,24 @@ def facing(sign: str) -> float:
 
 def _turns(way: Sequence[Point]) -> Iterator[float]:
     """Yield the signed turn at each point of a path, in degrees, left positive."""
-    heads = [math.atan2(y1 - y0, x1 - x0) for (x0, y0), (x1, y1) in pairwise(way)]
-    for before, after in pairwise(heads):
-        yield math.degrees(math.remainder(after - before, math.tau))
+    for before, after in pairwise([heading(a, b) for a, b in pairwise(way)]):
+        yield turn_degrees(before, after)
 
 
 def _turning(stroke: Stroke) -> float:
-    return sum(map(abs, _turns(flatten(stroke.segments, _FLAT))))
+    return sum(map(abs, _turns(stroke.flattened(_FLAT))))
 
 
 def _changes(stroke: Stroke) -> int:
     """Count corners, and bends that swing from one side to the other between them."""
-    corners = sum(turn_degrees(a, b) > _CORNER for a, b in pairwise(stroke.segments))
-    bends = [turn for turn in _turns(walked(stroke)) if 0.3 < abs(turn) < _CORNER]
+    corners = sum(corner_degrees(a, b) > CORNER_DEGREES for a, b in pairwise(stroke.segments))
+    bends = [turn for turn in _turns(walked(stroke)) if 0.3 < abs(turn) < CORNER_DEGREES]
     return corners + sum((a > 0) != (b > 0) for a, b in pairwise(bends))
 
 
 def _oblique_length(stroke: Stroke) -> float:
-    return sum(math.dist(*segment) for segment in stroke.segments
-               if len(segment) == 2 and _OBLIQUE[0] < _slope(*segment) < _OBLIQUE[1])
+    return sum(segment.length() for segment in stroke.segments
+               if isinstance(segment, Line) and _OBLIQUE[0] < _slope(*segment) < _OBLIQUE[1])
 
 
 def _slope(a: Point, b: Point) -> float:
@@ -163,14 +155,9 @@ def _retraced(ways: Sequence[Sequence[Point]]) -> float:
 
 def _along(one: tuple[Point, Point], other: tuple[Point, Point]) -> bool:
     (a, b), (c, d) = one, other
-    if math.dist(_middle(a, b), _middle(c, d)) > _NEAR:
+    if math.dist(between(a, b, 0.5), between(c, d, 0.5)) > _NEAR:
         return False
-    turn = math.atan2(b[1] - a[1], b[0] - a[0]) - math.atan2(d[1] - c[1], d[0] - c[0])
-    return abs(math.sin(turn)) < 0.35
-
-
-def _middle(a: Point, b: Point) -> Point:
-    return ((a[0] + b[0]) / 2, (a[1] + b[1]) / 2)
+    return abs(math.sin(heading(a, b) - heading(c, d))) < 0.35
 
 
 def _crossings(ways: Sequence[Sequence[Point]]) -> list[Point]:
@@ -182,7 +169,7 @@ def _crossings(ways: Sequence[Sequence[Point]]) -> list[Point]:
             near = math.dist(way[at], other[there]) <= _NEAR and not (way is other and there - at < 8)
             if near and _passes(way, at, other, there) and _passes(other, there, way, at):
                 found.append(way[at])
-    return _apart(found)
+    return _one_for_each_place(found)
 
 
 def _passes(way: Sequence[Point], at: int, other: Sequence[Point], there: int) -> bool:
@@ -193,7 +180,7 @@ def _passes(way: Sequence[Point], at: int, other: Sequence[Point], there: int) -
     return min(sides) < -reach and max(sides) > reach
 
 
-def _apart(points: Sequence[Point]) -> list[Point]:
+def _one_for_each_place(points: Sequence[Point]) -> list[Point]:
     """Return one point for each place."""
     places: list[Point] = []
     for point in points:

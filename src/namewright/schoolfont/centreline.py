@@ -14,7 +14,9 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
-from namewright.letters.strokes import Point, Stroke
+from namewright.geometry.points import Point
+from namewright.geometry.polylines import length
+from namewright.letters.strokes import Stroke, dot_stroke
 from namewright.schoolfont import extra
 from namewright.schoolfont.contours import Contour, area_of
 from namewright.schoolfont.skeleton import (
@@ -24,7 +26,6 @@ from namewright.schoolfont.skeleton import (
     Node,
     degrees,
     direction,
-    length,
     medial_axis,
     turn_between,
 )
@@ -52,8 +53,7 @@ def _part_strokes(shapely: Any, part: Any) -> tuple[Stroke, ...]:
     axis = _sound_axis(part)
     reach = max(axis.radius.values(), default=math.inf)
     if not part.interiors and sum(map(length, axis.branches)) < reach:
-        middle = (float(part.centroid.x), float(part.centroid.y))
-        return (Stroke(((middle, middle),)),)
+        return (dot_stroke((float(part.centroid.x), float(part.centroid.y))),)
     return tuple(smooth_stroke(points) for points in _Cleaning(shapely, part, axis).strands())
 
 

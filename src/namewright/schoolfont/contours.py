@@ -9,7 +9,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Any
 
-from namewright.letters.strokes import Point, Segment, Stroke, flatten
+from namewright.geometry.points import Point
+from namewright.geometry.segments import Cubic, Line, Segment, raised
+from namewright.letters.strokes import Stroke
 from namewright.schoolfont import extra
 
 Contour = Stroke  # closed: it ends where it starts
@@ -31,35 +33,30 @@ class ContourPen:
 
     def lineTo(self, point: Point) -> None:
         """Add a straight line."""
-        self._add(point)
+        self._add(Line(self._at, point))
 
     def qCurveTo(self, control: Point, point: Point) -> None:
         """Add a quadratic curve, raised to a cubic one."""
-        a, b = (_mix(end, control, 2 / 3) for end in (self._at, point))
-        self._add(a, b, point)
+        self._add(raised(self._at, control, point))
 
     def curveTo(self, a: Point, b: Point, point: Point) -> None:
         """Add a cubic curve."""
-        self._add(a, b, point)
+        self._add(Cubic(self._at, a, b, point))
 
     def closePath(self) -> None:
         """End a contour; one that encloses nothing is dropped."""
         if self._at != self._start:
-            self._add(self._start)
+            self._add(Line(self._at, self._start))
         if self._segments:
             self.contours.append(Stroke(tuple(self._segments)))
         self._segments = []
 
     endPath = closePath
 
-    def _add(self, *points: Point) -> None:
-        if any(point != self._at for point in points):
-            self._segments.append((self._at, *points))
-        self._at = points[-1]
-
-
-def _mix(a: Point, b: Point, share: float) -> Point:
-    return (a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share)
+    def _add(self, segment: Segment) -> None:
+        if any(point != self._at for point in segment):
+            self._segments.append(segment)
+        self._at = segment.end
 
 
 def glyph_contours(font: Any, glyph: int) -> tuple[Contour, ...]:
@@ -77,7 +74,7 @@ def area_of(contours: Sequence[Contour], tolerance: float) -> Any:
     face of the plane is kept if the contours wind round it.
     """
     shapely, numpy = extra("shapely"), extra("numpy")
-    rings = [points for contour in contours if len(points := flatten(contour.segments, tolerance)) > 3]
+    rings = [points for contour in contours if len(points := contour.flattened(tolerance)) > 3]
     if not rings:
         return shapely.Polygon()
     noded = shapely.union_all([shapely.LineString(points) for points in rings])

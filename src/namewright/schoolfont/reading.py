@@ -15,7 +15,7 @@ from typing import Any
 
 from fontTools.ttLib import TTFont
 
-from namewright.letters.strokes import join_bounds
+from namewright.geometry import boxes
 from namewright.schoolfont import FontError, extra
 from namewright.schoolfont.contours import glyph_contours
 
@@ -118,5 +118,5 @@ def _reach(engine: Any, letter: str) -> tuple[float, float] | None:
     contours = glyph_contours(engine, engine.get_nominal_glyph(ord(letter)) or 0)
     if not contours or not engine.get_nominal_glyph(ord(letter)):
         return None
-    _, low, _, high = join_bounds(contour.bounds() for contour in contours)
+    _, low, _, high = boxes.joined(contour.bounds() for contour in contours)
     return low, high

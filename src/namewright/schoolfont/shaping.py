@@ -15,8 +15,10 @@ from typing import Any
 
 import unicodedata2
 
+from namewright.geometry import boxes
+from namewright.geometry.boxes import Box
 from namewright.letters.alphabet import MissingLetters, describe
-from namewright.letters.strokes import Bounds, Stroke, join_bounds
+from namewright.letters.strokes import Stroke
 from namewright.lines.ruling import LETTER_UNITS, Ruling
 from namewright.lines.setting import InkLetter, SetLetter, SetLine, pen_width_mm
 from namewright.names.clusters import clusters
@@ -28,8 +30,8 @@ from namewright.schoolfont.reading import SchoolFont
 _FEATURES = {"kern": True, "mark": True, "mkmk": True, "liga": False, "clig": False, "dlig": False}
 _SPACES = " \u00a0"
 _JOINER = "\u034f"  # combining grapheme joiner
-_MOST_SEGMENTS = 2000  # of one letter's outline: more is a picture, not a letter
-_LONGEST_OUTLINE = 100 * LETTER_UNITS
+_MAX_SEGMENTS = 2000  # of one letter's outline: more is a picture, not a letter
+_MAX_OUTLINE = 100 * LETTER_UNITS
 _LARGEST = (-6 * LETTER_UNITS, -2 * LETTER_UNITS, 6 * LETTER_UNITS, 4 * LETTER_UNITS)  # of one letter about its origin
 
 Shape = tuple[tuple[int, int, int], ...]  # the glyphs of one letter: glyph id and offsets in font units
@@ -159,7 +161,7 @@ class Lettering:
             contours = tuple(self._contours(letter))
             if not contours:
                 raise NotInFont(f"the font “{self.name}” leaves {_named(letter)} blank", tuple(letter.cluster))
-            if not _within(join_bounds(contour.bounds() for contour in contours), _LARGEST):
+            if not boxes.holds(_LARGEST, boxes.joined(contour.bounds() for contour in contours)):
                 raise NotInFont(f"the font “{self.name}” draws {_named(letter)} far beyond its line",
                                 tuple(letter.cluster))
             self._drawn[letter.shape] = (contours, centreline(contours))
@@ -171,16 +173,12 @@ class Lettering:
         for glyph, dx, dy in letter.shape:
             for contour in glyph_contours(self.font.engine, glyph):
                 segments += len(contour.segments)
-                if segments <= _MOST_SEGMENTS:
+                if segments <= _MAX_SEGMENTS:
                     length += scale * contour.length(1.0)
-                if segments > _MOST_SEGMENTS or length > _LONGEST_OUTLINE:
+                if segments > _MAX_SEGMENTS or length > _MAX_OUTLINE:
                     raise NotInFont(f"the font “{self.name}” draws {_named(letter)} too intricately to be traced",
                                     tuple(letter.cluster))
                 yield contour.map(lambda at, dx=dx, dy=dy: ((at[0] + dx) * scale, (at[1] + dy) * scale))  # type: ignore[misc]
-
-
-def _within(box: Bounds, limits: Bounds) -> bool:
-    return all(box[at] >= limits[at] for at in (0, 1)) and all(box[at] <= limits[at] for at in (2, 3))
 
 
 def _named(letter: Shaped) -> str:
@@ -212,7 +210,8 @@ class FontCase:
             x += letter.advance * to_mm + self.letter_spacing_mm * (not letter.cluster.isspace())
         if not placed:
             raise ValueError("there is no letter to set")
-        return SetLine(text, self.ruling, tuple(placed), join_bounds(map(_box, placed)))
+        return SetLine(text, self.ruling, tuple(placed), boxes.joined(
+            boxes.shifted(one.letter.bounds, one.x, 0.0) for one in placed))
 
     def _letter(self, letter: Shaped) -> InkLetter:
         key = (letter.cluster, letter.shape)
@@ -220,19 +219,14 @@ class FontCase:
             scale = self.ruling.x_height_mm / LETTER_UNITS
             contours, strokes = (tuple(stroke.map(lambda at: (at[0] * scale, -at[1] * scale)) for stroke in group)
                                  for group in self.lettering.drawn(letter))
-            box = join_bounds(contour.bounds() for contour in contours)
+            box = boxes.joined(contour.bounds() for contour in contours)
             self._letters[key] = InkLetter(letter.cluster, strokes, _inset(box, pen_width_mm(self.ruling) / 2),
                                            contours, letter.shape)
         return self._letters[key]
 
 
-def _inset(box: Bounds, by: float) -> Bounds:
+def _inset(box: Box, by: float) -> Box:
     """Return the box that a pen's width widens to ``box``: a set line counts its bounds from centrelines."""
     x0, y0, x1, y1 = box
     dx, dy = min(by, (x1 - x0) / 2), min(by, (y1 - y0) / 2)
     return (x0 + dx, y0 + dy, x1 - dx, y1 - dy)
-
-
-def _box(placed: SetLetter) -> Bounds:
-    x0, y0, x1, y1 = placed.letter.bounds
-    return (placed.x + x0, y0, placed.x + x1, y1)

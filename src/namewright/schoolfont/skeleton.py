@@ -15,7 +15,8 @@ from collections.abc import Callable, Collection, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from typing import Any
 
-from namewright.letters.strokes import Point
+from namewright.geometry.points import Point, unit
+from namewright.geometry.polylines import length
 from namewright.schoolfont import extra
 
 _GRID = 4  # decimals to which the diagram's points are the same point
@@ -105,19 +106,13 @@ def degrees(graph: Iterable[Branch]) -> Counter[Node]:
     return Counter(node for branch in graph for node in (branch[0], branch[-1]))
 
 
-def length(branch: Branch) -> float:
-    """Return the length of a branch."""
-    return sum(math.dist(a, b) for a, b in itertools.pairwise(branch))
-
-
 def direction(path: Branch, reach: float, at: int = 0) -> Point:
     """Return the unit vector in which a path goes on from one of its points, over a length of ``reach``."""
     (x, y), ahead = path[at], path[at]
     for ahead in path[at + 1:]:
         if math.dist(ahead, (x, y)) >= reach:
             break
-    size = math.dist(ahead, (x, y)) or 1.0
-    return ((ahead[0] - x) / size, (ahead[1] - y) / size)
+    return unit((ahead[0] - x, ahead[1] - y))
 
 
 def turn_between(a: Point, b: Point) -> float:

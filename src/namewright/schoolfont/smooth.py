@@ -10,11 +10,14 @@ import itertools
 import math
 from collections.abc import Sequence
 
-from namewright.letters.strokes import Point, Segment, Stroke, evenly
+from namewright.geometry import distances
+from namewright.geometry.points import Point, Vector, heading, turn_degrees, unit
+from namewright.geometry.polylines import evenly, length
+from namewright.geometry.segments import CORNER_DEGREES, Cubic, Line, Segment
+from namewright.letters.strokes import Stroke
 
 _SPACING = 2.5  # between the points that are smoothed
-_CORNER = 33.0  # degrees within twice _ARM; found by trial
-_ARM = 5.0
+_ARM = 5.0  # a turn is seen over this way to both sides
 _STRAIGHT = 0.8  # how far a straight run may stray from its chord
 _KNOTS = 8.0  # between the points through which the curves run
 
@@ -30,17 +33,16 @@ def smooth_stroke(points: Sequence[Point]) -> Stroke:
 
 def _runs(points: list[Point]) -> list[list[Point]]:
     """Cut a polyline at its corners: where the turn within a short way is sharp, and sharpest."""
-    total = sum(math.dist(a, b) for a, b in itertools.pairwise(points))
-    fine = _with(points, evenly(points, max(1, round(total / _SPACING))))
+    fine = _with(points, evenly(points, max(1, round(length(points) / _SPACING))))
     turns = [_turn(fine, at) for at in range(len(fine))]
     cuts = [at for at in range(1, len(fine) - 1)
-            if turns[at] > _CORNER and turns[at] == max(turns[max(0, at - 3):at + 4])]
+            if turns[at] > CORNER_DEGREES and turns[at] == max(turns[max(0, at - 3):at + 4])]
     return [fine[a:b + 1] for a, b in itertools.pairwise([0, *dict.fromkeys(cuts), len(fine) - 1])]
 
 
 def _with(points: list[Point], even: list[Point]) -> list[Point]:
     """Return evenly spaced points with the sharp corners of the polyline put back in place of their neighbours."""
-    sharp = [b for a, b, c in zip(points, points[1:], points[2:], strict=False) if _angle(a, b, c) > _CORNER]
+    sharp = [b for a, b, c in zip(points, points[1:], points[2:], strict=False) if _angle(a, b, c) > CORNER_DEGREES]
     for corner in sharp:
         nearest = min(range(len(even)), key=lambda at: math.dist(even[at], corner))
         if 0 < nearest < len(even) - 1:
@@ -57,16 +59,15 @@ def _turn(points: list[Point], at: int) -> float:
 
 
 def _angle(a: Point, b: Point, c: Point) -> float:
-    before, after = math.atan2(b[1] - a[1], b[0] - a[0]), math.atan2(c[1] - b[1], c[0] - b[0])
-    return abs(math.degrees(math.remainder(after - before, math.tau)))
+    return abs(turn_degrees(heading(a, b), heading(b, c)))
 
 
 def _line_or_curves(run: list[Point]) -> list[Segment]:
-    if len(run) < 3 or (run[0] != run[-1] and all(_off(point, run[0], run[-1]) < _STRAIGHT for point in run)):
-        return [(run[0], run[-1])]
+    start, end = run[0], run[-1]
+    if len(run) < 3 or (start != end and all(distances.to_line(point, start, end) < _STRAIGHT for point in run)):
+        return [Line(start, end)]
     even = _averaged(run)
-    total = sum(math.dist(a, b) for a, b in itertools.pairwise(even))
-    knots = evenly(even, max(2 if run[0] != run[-1] else 6, round(total / _KNOTS)))
+    knots = evenly(even, max(2 if run[0] != run[-1] else 6, round(length(even) / _KNOTS)))
     slopes = [_slope(knots, at) for at in range(len(knots))]
     return [_cubic(knots[at], knots[at + 1], slopes[at], slopes[at + 1]) for at in range(len(knots) - 1)]
 
@@ -80,12 +81,7 @@ def _averaged(run: list[Point]) -> list[Point]:
     return run
 
 
-def _off(point: Point, a: Point, b: Point) -> float:
-    """Return how far a point is from the chord from a to b."""
-    return abs((point[0] - a[0]) * (b[1] - a[1]) - (point[1] - a[1]) * (b[0] - a[0])) / math.dist(a, b)
-
-
-def _slope(knots: list[Point], at: int) -> Point:
+def _slope(knots: list[Point], at: int) -> Vector:
     """Return the unit tangent at a knot: that of the circle-like parabola through it and its neighbours."""
     if knots[0] == knots[-1] and at in (0, len(knots) - 1):
         a, b, c = knots[-2], knots[0], knots[1]
@@ -94,26 +90,21 @@ def _slope(knots: list[Point], at: int) -> Point:
     else:
         a, b, c = knots[at - 1], knots[at], knots[at + 1]
     before, after = math.dist(a, b) or 1.0, math.dist(b, c) or 1.0
-    return _unit(((b[0] - a[0]) * after / before + (c[0] - b[0]) * before / after,
+    return unit(((b[0] - a[0]) * after / before + (c[0] - b[0]) * before / after,
                   (b[1] - a[1]) * after / before + (c[1] - b[1]) * before / after))
 
 
-def _end_slope(knots: list[Point], at: int) -> Point:
+def _end_slope(knots: list[Point], at: int) -> Vector:
     """Return the tangent at an end: the chord, turned as far again as the chord is from the next tangent."""
     a, b = (knots[0], knots[1]) if at == 0 else (knots[-2], knots[-1])
-    chord = _unit((b[0] - a[0], b[1] - a[1]))
+    chord = unit((b[0] - a[0], b[1] - a[1]))
     if len(knots) < 3:
         return chord
     tx, ty = _slope(knots, 1 if at == 0 else len(knots) - 2)
     twice = 2 * (chord[0] * tx + chord[1] * ty)
-    return _unit((twice * chord[0] - tx, twice * chord[1] - ty))
+    return unit((twice * chord[0] - tx, twice * chord[1] - ty))
 
 
-def _unit(vector: Point) -> Point:
-    size = math.hypot(*vector) or 1.0
-    return (vector[0] / size, vector[1] / size)
-
-
-def _cubic(a: Point, b: Point, out: Point, into: Point) -> Segment:
+def _cubic(a: Point, b: Point, out: Vector, into: Vector) -> Cubic:
     third = math.dist(a, b) / 3
-    return (a, (a[0] + third * out[0], a[1] + third * out[1]), (b[0] - third * into[0], b[1] - third * into[1]), b)
+    return Cubic(a, (a[0] + third * out[0], a[1] + third * out[1]), (b[0] - third * into[0], b[1] - third * into[1]), b)

@@ -12,8 +12,8 @@ from dataclasses import dataclass
 import unicodedata2
 from fontTools.agl import UV2AGL
 
+from namewright.geometry import boxes
 from namewright.letters.alphabet import Alphabet, Glyph, Letter, MissingLetters
-from namewright.letters.strokes import join_bounds
 from namewright.lines.spacing import NATURAL_WHITE
 
 UNITS_PER_EM = 4000
@@ -103,7 +103,7 @@ def _draws(alphabet: Alphabet, cluster: str) -> bool:
 
 
 def _letter_sort(letter: Letter, bases: Mapping[int, str], marks: Mapping[int, str]) -> LetterSort:
-    x0, _, x1, _ = join_bounds(stroke.bounds() for stroke in letter.base.strokes)
+    x0, _, x1, _ = boxes.joined(stroke.bounds() for stroke in letter.base.strokes)
     return LetterSort(
         name="_".join(map(glyph_name, letter.cluster)), cluster=letter.cluster, letter=letter,
         base=glyph_name(bases[id(letter.base)]),

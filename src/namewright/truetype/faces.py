@@ -9,7 +9,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from namewright.letters.strokes import Stroke
-from namewright.lines.forms import LEAST_DISTANCE, LONE_DOT, Pens, dots, pens_for
+from namewright.lines.forms import LONE_DOT, MIN_DISTANCE, Pens, dots, pens_for
 from namewright.lines.ruling import DEFAULT_RULING, Ruling, preset
 from namewright.truetype.characters import ZONE
 from namewright.truetype.stroke_outlines import Shape, box, disc, union, widened, without
@@ -42,11 +42,11 @@ Draw = Callable[[Sequence[Stroke], float, Bench], Shape]
 
 @dataclass(frozen=True, slots=True)
 class Face:
-    """One font of the family. ``apart_mm`` is how far strokes must keep off each other to be drawn one by one."""
+    """One font of the family. ``clearance_mm`` is how far strokes must keep off each other to be drawn one by one."""
 
     style: str
     draw: Draw
-    apart_mm: Callable[[Pens], float]
+    clearance_mm: Callable[[Pens], float]
     ruled: bool = False
 
 
@@ -85,7 +85,7 @@ def guide_lines(x0: float, x1: float) -> Shape:
 
 FACES: tuple[Face, ...] = (
     Face("Solid", _solid, lambda pens: LONE_DOT * pens.model_mm),
-    Face("Dotted", _dotted, lambda pens: max(pens.dot_mm, LEAST_DISTANCE * pens.pitch_mm)),
+    Face("Dotted", _dotted, lambda pens: max(pens.dot_mm, MIN_DISTANCE * pens.pitch_mm)),
     Face("Hollow", _hollow, _hollow_mm),
     Face("Solid On Lines", _solid, lambda pens: LONE_DOT * pens.model_mm, ruled=True),
 )

@@ -7,11 +7,13 @@ and drawn whole where they touch (ç, ǫ, ơ). Font units, y up.
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
+from itertools import combinations, product
 from typing import Any
 
 from fontTools.pens.cu2quPen import Cu2QuPen
 from fontTools.pens.ttGlyphPen import TTGlyphPen
 
+from namewright.geometry import boxes
 from namewright.letters.strokes import Stroke
 from namewright.lines.ruling import LETTER_UNITS
 from namewright.lines.setting import ink_letter
@@ -83,29 +85,18 @@ def _glyph(shape: Shape | None) -> Any:
 def _put_together(sort: LetterSort, known: Iterable[str]) -> Any:
     pen = TTGlyphPen(dict.fromkeys([*known, sort.base]))
     pen.addComponent(sort.base, (1, 0, 0, 1, 0, 0))
-    for name, (x, y) in zip(sort.marks, _mark_places(sort), strict=True):
+    for name, mark in zip(sort.marks, sort.letter.marks, strict=True):
+        x, y = mark.origin()
         pen.addComponent(name, (1, 0, 0, 1, round(UNIT * x) + sort.shift, round(UNIT * y)))
     return pen.glyph()
-
-
-def _mark_places(sort: LetterSort) -> list[tuple[float, float]]:
-    """Return where the marks of a letter are joined, in letter units."""
-    return [(mark.anchor[0] + mark.offset[0], mark.anchor[1] + mark.offset[1]) for mark in sort.letter.marks]
 
 
 def _stands_clear(sort: LetterSort, face: Face, bench: Bench) -> bool:
     """Whether no box of a mark's stroke comes near one of another part, so that each may be drawn for itself."""
     if not sort.marks:
         return False
-    parts = [[stroke.bounds() for stroke in sort.letter.base.strokes]]
-    for mark, (dx, dy) in zip(sort.letter.marks, _mark_places(sort), strict=True):
-        boxes = (stroke.bounds() for stroke in mark.glyph.strokes)
-        parts.append([(x0 + dx, y0 + dy, x1 + dx, y1 + dy) for x0, y0, x1, y1 in boxes])
-    apart = face.apart_mm(bench.pens) / bench.ruling.x_height_mm * LETTER_UNITS
-    return all(_apart(one, two) > apart for index, part in enumerate(parts) for other in parts[index + 1:]
-               for one in part for two in other)
-
-
-def _apart(one: tuple[float, ...], two: tuple[float, ...]) -> float:
-    """Return how far two boxes are apart along the axis where they are farther apart; negative if they overlap."""
-    return max(one[0] - two[2], two[0] - one[2], one[1] - two[3], two[1] - one[3])
+    parts = [[stroke.bounds() for stroke in strokes]
+             for strokes in (sort.letter.base.strokes, *(mark.strokes() for mark in sort.letter.marks))]
+    needed = face.clearance_mm(bench.pens) / bench.ruling.x_height_mm * LETTER_UNITS
+    return all(boxes.clearance(one, other) > needed for part, others in combinations(parts, 2)
+               for one, other in product(part, others))

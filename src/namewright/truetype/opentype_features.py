@@ -9,7 +9,6 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from namewright.letters.alphabet import Alphabet
-from namewright.letters.strokes import Point
 from namewright.truetype.characters import UNIT, LetterSort, MarkSort, Sorts, glyph_name, names
 
 PAIR_LOOKUPS = ("letters", "marked")  # first in GPOS, in this order; filled by ``kerning``
@@ -99,14 +98,10 @@ def _join(kind: str, name: str, at: tuple[int, int], attach: str) -> str:
 
 def _anchor(sort: LetterSort, attach: str) -> tuple[int, int]:
     """Return where the next mark hangs: on the base, or beyond the marks that the letter has there already."""
-    x, y = sort.letter.base.anchors[attach]
-    for mark in sort.letter.marks:
-        if mark.glyph.attach == attach:
-            step = mark.glyph.anchors.get(attach, (0.0, 0.0))
-            x, y = x + step[0], y + step[1]
-    return round(UNIT * x) + sort.shift, round(UNIT * y)
+    (x, y), (dx, dy) = sort.letter.base.anchors[attach], sort.letter.next_mark(attach) or (0.0, 0.0)
+    return round(UNIT * (x + dx)) + sort.shift, round(UNIT * (y + dy))
 
 
 def _step(mark: MarkSort) -> tuple[int, int]:
-    step: Point = mark.glyph.anchors.get(mark.glyph.attach, (0.0, 0.0))
-    return round(UNIT * step[0]), round(UNIT * step[1])
+    x, y = mark.glyph.anchors.get(mark.glyph.attach, (0.0, 0.0))
+    return round(UNIT * x), round(UNIT * y)

@@ -11,7 +11,9 @@ from typing import Any
 
 import pathops  # type: ignore[import-not-found,import-untyped,unused-ignore]
 
-from namewright.letters.strokes import Point, Segment, Stroke
+from namewright.geometry.points import Point
+from namewright.geometry.segments import Line, Segment
+from namewright.letters.strokes import Stroke
 
 Shape = Any  # pathops.Path, which has no types
 _CONIC = 2.0  # Skia’s own bound, in font units, for arcs made quadratic
@@ -31,8 +33,8 @@ def _widen(segment: Segment, width: float) -> Shape:
     """Cover one segment; a line of no length makes a dot."""
     path = pathops.Path()
     pen = path.getPen()
-    pen.moveTo(segment[0])
-    pen.lineTo(segment[1]) if len(segment) == 2 else pen.curveTo(*segment[1:])
+    pen.moveTo(segment.start)
+    pen.lineTo(segment.end) if isinstance(segment, Line) else pen.curveTo(*segment[1:])
     pen.endPath()
     path.stroke(width, pathops.LineCap.ROUND_CAP, pathops.LineJoin.ROUND_JOIN, _NO_MITER)
     path.convertConicsToQuads(_CONIC)
@@ -41,7 +43,7 @@ def _widen(segment: Segment, width: float) -> Shape:
 
 def disc(centre: Point, width: float) -> Shape:
     """Return a filled circle."""
-    return _widen((centre, centre), width)
+    return _widen(Line(centre, centre), width)
 
 
 def box(x0: float, y0: float, x1: float, y1: float) -> Shape:

@@ -14,7 +14,7 @@ from namewright.letters.choice import LetterChoice
 from namewright.lines.fit import DoesNotFit
 from namewright.lines.forms import Form
 from namewright.lines.ink import BLACK, Ink, Style
-from namewright.lines.ruling import Line, custom_ruling
+from namewright.lines.ruling import GuideLine, custom_ruling
 from namewright.lines.tuned import check_pens
 from namewright.output.svg import page_svg
 from namewright.pages import blocks
@@ -26,7 +26,7 @@ from namewright.roster.children import Child
 from namewright.web.class_settings import sheet_of_child
 
 _EDGE_MM = 2.0
-_THREE = (Line.TOP, Line.MID, Line.BASE)
+_THREE = (GuideLine.TOP, GuideLine.MID, GuideLine.BASE)
 
 
 class CannotDraw(Exception):

@@ -11,7 +11,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-from namewright.letters.strokes import Bounds
+from namewright.geometry.boxes import Box
 from namewright.lines.ink import RULE, Ink, Style, line
 from namewright.pages.blocks import text_at
 from namewright.pages.plan.marks import point
@@ -57,7 +57,7 @@ class _Field:
         return (self.up(MIDDLE_TO), self.up(MIDDLE_FROM))
 
 
-def chart(press: Press, placed: Sequence[Placed], words: Wording, box: Bounds) -> Iterator[Ink]:
+def chart(press: Press, placed: Sequence[Placed], words: Wording, box: Box) -> Iterator[Ink]:
     """Yield the chart within a box; names with nothing to write have no point."""
     shown = [each for each in placed if each.letters]
     if not shown:
@@ -66,7 +66,7 @@ def chart(press: Press, placed: Sequence[Placed], words: Wording, box: Bounds) -
     values = [*(each.difficulty for each in shown), MIDDLE_FROM - 0.1, MIDDLE_TO + 0.1]
     field = _Field(x0 + _LEFT, y0, x1 - x0 - _LEFT - _RIGHT, y1 - y0 - _FOOT,
                    max(6, *(each.length for each in shown)), min(values) - 0.08, max(values) + 0.08)
-    taken: list[Bounds] = []
+    taken: list[Box] = []
     yield from _frame(press, field, words)
     yield from _points(press, field, shown, taken, words)
 
@@ -90,7 +90,7 @@ def _frame(press: Press, field: _Field, words: Wording) -> Iterator[Ink]:
         yield text_at(press, words.say(f"page.plan.band_{band}"), right + 2.0, middle + TEXT_MM / 2, TEXT_MM)
 
 
-def _points(press: Press, field: _Field, shown: Sequence[Placed], taken: list[Bounds],
+def _points(press: Press, field: _Field, shown: Sequence[Placed], taken: list[Box],
             words: Wording) -> Iterator[Ink]:
     together: dict[tuple[int, float], list[Placed]] = {}
     for each in shown:
@@ -115,7 +115,7 @@ def _points(press: Press, field: _Field, shown: Sequence[Placed], taken: list[Bo
         yield text_at(press, words.say("page.plan.chart_numbers"), field.x, field.y + field.height + 7.2, TEXT_MM)
 
 
-def _label(press: Press, field: _Field, text: str, key: tuple[int, float], taken: Sequence[Bounds],
+def _label(press: Press, field: _Field, text: str, key: tuple[int, float], taken: Sequence[Box],
            barred: bool) -> Ink | None:
     """Return a text at the first free place around its point; None where there is none.
 
@@ -137,11 +137,11 @@ def _label(press: Press, field: _Field, text: str, key: tuple[int, float], taken
     return None
 
 
-def _inside(box: Bounds, field: _Field) -> bool:
+def _inside(box: Box, field: _Field) -> bool:
     return (box[0] > field.x and box[2] < field.x + field.width and box[1] > field.y - 1
             and box[3] < field.y + field.height - 0.5)
 
 
-def _touch(one: Bounds, other: Bounds, beside: float = 0.9, over: float = 0.3) -> bool:
+def _touch(one: Box, other: Box, beside: float = 0.9, over: float = 0.3) -> bool:
     return (one[0] < other[2] + beside and other[0] < one[2] + beside
             and one[1] < other[3] + over and other[1] < one[3] + over)

@@ -10,7 +10,9 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
-from namewright.letters.strokes import Point, Stroke
+from namewright.geometry.points import Point
+from namewright.geometry.segments import Cubic
+from namewright.letters.strokes import Stroke, polyline_stroke
 from namewright.lines.ink import BLACK, WHITE, Ink, Piece, Style, stroke_fragment
 from namewright.pages.press import Press
 from namewright.practice.difficulty import Band
@@ -60,8 +62,8 @@ def point(band: Band, x: float, y: float, side: float) -> Ink:
 
 def _ring(r: float) -> Stroke:
     k = _ARC * r
-    return Stroke((((r, 0.0), (r, k), (k, r), (0.0, r)), ((0.0, r), (-k, r), (-r, k), (-r, 0.0)),
-                   ((-r, 0.0), (-r, -k), (-k, -r), (0.0, -r)), ((0.0, -r), (k, -r), (r, -k), (r, 0.0))))
+    return Stroke((Cubic((r, 0.0), (r, k), (k, r), (0.0, r)), Cubic((0.0, r), (-k, r), (-r, k), (-r, 0.0)),
+                   Cubic((-r, 0.0), (-r, -k), (-k, -r), (0.0, -r)), Cubic((0.0, -r), (k, -r), (r, -k), (r, 0.0))))
 
 
 def _box(r: float) -> Stroke:
@@ -75,12 +77,12 @@ def _cut_box(r: float) -> Stroke:
 
 
 def _polygon(points: Sequence[Point]) -> Stroke:
-    return Stroke(tuple(zip(points, (*points[1:], points[0]), strict=True)))
+    return polyline_stroke((*points, points[0]))
 
 
 def formed_mark(x: float, y: float) -> Ink:
     """Return the small tick under a letter that has been formed, about (``x``, ``y``)."""
-    tick = Stroke((((-0.65, 0.0), (-0.2, 0.45)), ((-0.2, 0.45), (0.65, -0.55))))
+    tick = polyline_stroke([(-0.65, 0.0), (-0.2, 0.45), (0.65, -0.55)])
     return Ink(Style(0.3, BLACK), (Piece(x, y, stroke_fragment([tick])),))
 
 

@@ -1,0 +1,37 @@
+"""How far a point is from a line, a segment of it, a polyline, a box."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from itertools import pairwise
+
+from namewright.geometry.boxes import Box
+from namewright.geometry.points import Point, between
+
+
+def share_along(point: Point, a: Point, b: Point) -> float:
+    """Return where on the endless line through a and b a point has its foot: 0 at a, 1 at b; 0 if a is b."""
+    dx, dy = b[0] - a[0], b[1] - a[1]
+    square = dx * dx + dy * dy
+    return ((point[0] - a[0]) * dx + (point[1] - a[1]) * dy) / square if square else 0.0
+
+
+def to_line(point: Point, a: Point, b: Point) -> float:
+    """Return the distance from a point to the endless line through two different points."""
+    return abs((point[0] - a[0]) * (b[1] - a[1]) - (point[1] - a[1]) * (b[0] - a[0])) / math.dist(a, b)
+
+
+def to_segment(point: Point, a: Point, b: Point) -> float:
+    """Return the distance from a point to the line from a to b, its ends among it; they may be one point."""
+    return math.dist(point, between(a, b, min(max(share_along(point, a, b), 0.0), 1.0)))
+
+
+def to_polyline(point: Point, points: Sequence[Point]) -> float:
+    """Return the distance from a point to a polyline."""
+    return min(to_segment(point, a, b) for a, b in pairwise(points))
+
+
+def to_box(point: Point, box: Box) -> float:
+    """Return the distance from a point to a box, 0 inside it."""
+    return math.hypot(max(box[0] - point[0], 0.0, point[0] - box[2]), max(box[1] - point[1], 0.0, point[1] - box[3]))

@@ -1,0 +1,39 @@
+"""Polylines: points joined by straight lines, each at least a start and an end."""
+
+from __future__ import annotations
+
+import math
+from bisect import bisect_right
+from collections.abc import Sequence
+from itertools import accumulate, pairwise
+
+from namewright.geometry.points import Point, between
+
+
+def length(points: Sequence[Point]) -> float:
+    """Return the length of a polyline."""
+    return sum(math.dist(a, b) for a, b in pairwise(points))
+
+
+def evenly(points: Sequence[Point], count: int) -> list[Point]:
+    """Return ``count`` + 1 points at equal distances along a polyline, both ends among them."""
+    reach = list(accumulate((math.dist(a, b) for a, b in pairwise(points)), initial=0.0))
+    return [_point_at(points, reach, reach[-1] * index / count) for index in range(count + 1)]
+
+
+def closely(points: Sequence[Point], step: float) -> list[Point]:
+    """Return points at equal distances of at most ``step`` along a polyline, both ends among them."""
+    return evenly(points, max(1, math.ceil(length(points) / step)))
+
+
+def steps(a: Point, b: Point, count: int) -> list[Point]:
+    """Return ``count`` + 1 points at equal distances on the straight way from a to b, both among them."""
+    dx, dy = (b[0] - a[0]) / count, (b[1] - a[1]) / count
+    return [(a[0] + at * dx, a[1] + at * dy) for at in range(count + 1)]
+
+
+def _point_at(points: Sequence[Point], reach: Sequence[float], distance: float) -> Point:
+    """Return the point at a distance along a polyline; ``reach`` is the distance at which each of its points lies."""
+    index = min(max(bisect_right(reach, distance) - 1, 0), len(points) - 2)
+    run = reach[index + 1] - reach[index]
+    return between(points[index], points[index + 1], min(1.0, (distance - reach[index]) / run) if run else 0.0)
