@@ -8,7 +8,7 @@ from itertools import pairwise
 import numpy as np
 import pytest
 import shapely
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 from scipy.integrate import quad
 from scipy.optimize import minimize_scalar
@@ -31,8 +31,6 @@ from namewright.geometry.segments import (
 
 numbers = st.floats(-200, 200).map(lambda x: round(x, 3))
 points = st.tuples(numbers, numbers)
-settings.register_profile("curves", max_examples=30, deadline=None)
-settings.load_profile("curves")
 cubics = st.builds(Cubic, points, points, points, points)
 TOLERANCES = [10.0**power for power in range(-5, 2)]
 KAPPA = 0.5522847498  # the handle of a quarter circle of radius 1: 4/3 · (√2 − 1)

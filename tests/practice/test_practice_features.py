@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from namewright.letters.strokes import Stroke, parse_stroke
+from namewright.letters.strokes import parse_stroke
 from namewright.practice.families import Family, family_of
 from namewright.practice.features import facing, letter_features, letter_strokes, visible
 
@@ -73,7 +73,7 @@ def test_features_are_in_their_ranges(letter: str) -> None:
 def test_ink_gone_over_twice_is_seen_once() -> None:
     """A stroke made twice looks like the stroke made once."""
     stroke = parse_stroke("M0 100 V0")
-    back = Stroke(tuple(tuple(reversed(segment)) for segment in reversed(stroke.segments)))
+    back = stroke.reversed()
     assert len(visible([stroke, back])) == len(visible([stroke]))
 
 

@@ -10,8 +10,8 @@ import pytest
 
 from namewright.geometry import boxes
 from namewright.geometry.points import Point
-from namewright.geometry.segments import flatten
-from namewright.letters.strokes import Stroke
+from namewright.geometry.segments import Cubic, flatten
+from namewright.letters.strokes import Stroke, polyline_stroke
 from namewright.schoolfont.centreline import centreline
 from namewright.schoolfont.contours import ContourPen, area_of
 
@@ -21,7 +21,7 @@ CIRCLE = 4 / 3 * math.tan(math.pi / 8)  # control arms of a quarter circle as a 
 
 def polygon(*points: Point) -> Stroke:
     """Return a closed contour of straight lines."""
-    return Stroke(tuple((a, b) for a, b in itertools.pairwise([*points, points[0]])))
+    return polyline_stroke([*points, points[0]])
 
 
 def box(x0: float, y0: float, x1: float, y1: float) -> Stroke:
@@ -34,8 +34,8 @@ def circle(x: float, y: float, radius: float, *, clockwise: bool = True) -> Stro
     corners = [(1.0, 0.0), (0.0, -1.0), (-1.0, 0.0), (0.0, 1.0)]
     if not clockwise:
         corners.reverse()
-    segments = [tuple((x + radius * px, y + radius * py) for px, py in (
-        (ax, ay), (ax + CIRCLE * bx, ay + CIRCLE * by), (bx + CIRCLE * ax, by + CIRCLE * ay), (bx, by)))
+    segments = [Cubic(*((x + radius * px, y + radius * py) for px, py in (
+        (ax, ay), (ax + CIRCLE * bx, ay + CIRCLE * by), (bx + CIRCLE * ax, by + CIRCLE * ay), (bx, by))))
         for (ax, ay), (bx, by) in itertools.pairwise([*corners, corners[0]])]
     return Stroke(tuple(segments))
 

@@ -50,9 +50,9 @@ def test_how_capitals_meet_the_top_line_is_told(lettering: Lettering, ruling: Ru
 def test_a_line_is_as_wide_and_high_as_its_outlines(lettering: Lettering) -> None:
     """Width, rise and drop of a set line are those of what is drawn: pages reckon with them."""
     line = lettering.case(preset("us-3/4")).line("Apb")
-    boxes = [(one.x + x0, y0, one.x + x1, y1) for one in line.letters
+    drawn = [(one.x + x0, y0, one.x + x1, y1) for one in line.letters
              for x0, y0, x1, y1 in (contour.bounds() for contour in one.letter.outline)]
-    x0, y0, x1, y1 = boxes.joined(boxes)
+    x0, y0, x1, y1 = boxes.joined(drawn)
     assert (line.width_mm, line.rise_mm, line.drop_mm) == pytest.approx((x1 - x0, -y0, y1))
     assert line.drop_mm == pytest.approx(line.ruling.x_height_mm * DEEP / X)
     assert x0 == pytest.approx(-pen_width_mm(line.ruling) / 2)
