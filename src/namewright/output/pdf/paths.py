@@ -11,7 +11,7 @@ import re
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from functools import lru_cache
 
-from namewright.letters.strokes import Point
+from namewright.geometry.points import Point
 
 UNIT = 100.0  # to a millimetre
 _NOWHERE_MM = 0.001
