@@ -11,10 +11,12 @@ from namewright.classbook.growing import growth_of
 from namewright.classbook.records import Observation
 from namewright.classbook.stages import Stage
 from namewright.classbook.suggest import suggest
-from namewright.classwork import Work
 from namewright.lines.forms import Form
 from namewright.lines.ruling import custom_ruling, preset
 from namewright.lines.tile_boxes import LARGE_TILE_MM
+from namewright.making.choices import Choices
+from namewright.making.make import Making
+from namewright.making.request import Kind, Request, listed
 from namewright.output.png import page_png
 from namewright.pages import blocks
 from namewright.pages.child_progress import ProgressSettings, progress_page
@@ -26,7 +28,6 @@ from namewright.pages.paper import Paper, sheet_of
 from namewright.pages.plan.pages import PlanSettings, plan_pages
 from namewright.pages.press import Press
 from namewright.pages.sheet import SheetSettings, practice_pages
-from namewright.pages.tile_sheet import TileSettings
 from namewright.practice.groups import shared_letters
 from namewright.practice.ordering import completed, order_class
 from namewright.practice.weeks import letter_weeks
@@ -106,13 +107,15 @@ def cards() -> Iterator[tuple[str, Page]]:
 def class_pages() -> Iterator[tuple[str, Page]]:
     """Yield what goes with a class: the adult's page and the tiles."""
     roster = load_roster(DEMO)
-    placed = order_class(roster.children)
-    work = Work(PRESS)
-    for _ in work.sheets(placed, PLAIN):
+    members = tuple(listed(one) for one in order_class(roster.children))
+    everyone = Choices(PLAIN.ruling)
+    making = Making(Request((Kind.SHEETS, Kind.ADULT), members, everyone, roster=roster), PRESS)
+    for _ in making.pages(Kind.SHEETS):
         pass
-    yield "order", work.summary(roster, PLAIN)[0]
-    yield "tiles", next(Work(PRESS).tiles(placed, TileSettings()))
-    yield "tiles-large", next(Work(PRESS).tiles(placed, TileSettings(LARGE_TILE_MM, Paper.A4)))
+    yield "order", next(making.pages(Kind.ADULT))
+    yield "tiles", next(Making(Request((Kind.TILES,), members), PRESS).pages())
+    large = Request((Kind.TILES,), members, Choices(paper=Paper.A4), tile_mm=LARGE_TILE_MM)
+    yield "tiles-large", next(Making(large, PRESS).pages())
 
 
 def plans() -> Iterator[tuple[str, Page]]:

@@ -59,7 +59,7 @@ def test_a_note_is_kept_as_it_was_typed(folder: Path, capsys: Capture) -> None:
     assert note("--all", "--date", "2026-09-03", "--who", "aide") == 0
     said = capsys.readouterr().out
     assert "formed M, r" in said
-    assert "a lighter level, partial" in said
+    assert "a lighter level next: partial" in said
     with Classbook.open("class.db") as book:
         notes = book.observations(1)
         assert [one.letters for one in notes] == [(0, 2), (0, 1, 2, 3), (0, 1, 2, 3)]

@@ -10,6 +10,7 @@ import pytest
 
 from namewright.classbook import Classbook, ClassbookError
 from namewright.classbook.stages import Stage
+from namewright.making.from_book import holds_for_child
 from namewright.roster.children import RosterError
 from namewright.settings import Hand, NamePart, Support
 from namewright.tuning import Tuning
@@ -36,7 +37,7 @@ def test_children_stand_in_roster_order_with_what_the_roster_says(book: Classboo
     book.update_roster("name,hand,support,line height\nMira Quill,left,light,20 mm\n")
     mira = book.children()[0]
     assert (mira.child.practice, mira.child.family, mira.child.hand) == ("Mira", "Quill", Hand.LEFT)
-    assert (mira.child.support, mira.child.line_height_mm, mira.tuning.line_height) == (Support.LIGHT, 20.0, 20.0)
+    assert (mira.child.support, mira.child.line_height_mm, mira.own.line_height) == (Support.LIGHT, 20.0, 20.0)
 
 
 def test_a_child_who_stays_keeps_id_and_settings_when_the_list_is_shuffled(book: Classbook) -> None:
@@ -154,9 +155,10 @@ def test_tuning_is_the_childs_own_over_the_classs(book: Classbook) -> None:
     book.set_class_settings({"line_height": "20", "rows": "3"})
     book.set_setting(1, "line_height", "1 in")
     one, other = book.child(1), book.child(2)
-    assert (one.tuning.line_height, one.tuning.rows, one.tuning.midline) == (25.4, 3, None)
-    assert one.own == Tuning(line_height=25.4)
-    assert (other.tuning.line_height, other.own) == (20.0, Tuning())
+    assert (one.own, other.own) == (Tuning(line_height=25.4), Tuning())
+    tuning, others = (holds_for_child(each, book.class_settings).tuning for each in (one, other))
+    assert (tuning.line_height, tuning.rows, tuning.midline) == (25.4, 3, None)
+    assert others.line_height == 20.0
 
 
 @pytest.mark.parametrize(("key", "text", "words"), [

@@ -12,9 +12,9 @@ from pathlib import Path
 
 import pytest
 
+from namewright.output.order import NOTES
 from namewright.pages.ladder import RUNGS
 from namewright.practice.evidence import Surety, load_evidence
-from namewright.practice.order_text import NOTES
 from namewright.wording import wording
 
 CITES = re.compile(r"[A-Z][a-z]+(?: (?:et al\.|[&y] [A-Z][A-Za-z]+))? \(?(?:19|20)\d\d")

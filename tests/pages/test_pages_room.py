@@ -10,6 +10,7 @@ from namewright.lines.fit import DoesNotFit
 from namewright.lines.forms import Form
 from namewright.lines.ink import Ink
 from namewright.lines.ruling import PRESETS, GuideLine, preset
+from namewright.lines.tuned import tuned
 from namewright.pages.ladder import Part
 from namewright.pages.page import Furniture, Guide, Page, Row, Tile
 from namewright.pages.paging import Block, Heights, planned
@@ -135,7 +136,8 @@ def test_the_white_between_rows_that_was_asked_for_stays(press: Press) -> None:
     """A specialist's white between rows is kept on a full page: it is never given up to save a page."""
     for gap, support in product((12, 25, 40), Support):
         tuning = Tuning(line_height=24, row_gap=gap)
-        for page in practice_pages(press, "Peggy", "P", SheetSettings(preset("de-6"), support=support, tuning=tuning)):
+        settings = SheetSettings(tuned(preset("de-6"), tuning), support=support, tuning=tuning)
+        for page in practice_pages(press, "Peggy", "P", settings):
             spans = sorted({(round(min(lines_of(row).values()), 2), round(max(lines_of(row).values()), 2))
                             for row in rows(page)})
             assert all(below[0] - above[1] > gap - 0.02 for above, below in pairwise(spans))

@@ -15,6 +15,7 @@ from namewright.lines.forms import Form
 from namewright.lines.ink import DARK, Fragment, Ink, Piece, Style, line
 from namewright.lines.ruling import PRESETS, GuideLine, preset
 from namewright.lines.setting import pen_width_mm
+from namewright.lines.tuned import tuned
 from namewright.message import Problem
 from namewright.pages.page import Furniture, Guide, Page, PageError, Row, Tile, checked, leaves
 from namewright.pages.paper import Paper
@@ -490,7 +491,7 @@ def test_as_many_rows_as_were_asked_for(press: Press, count: int) -> None:
 def test_settings_reach_the_page(press: Press) -> None:
     """Line height, midline, row gap, letter spacing and pens of one child are what is measured on the child's sheet."""
     tuning = Tuning(line_height=14, midline=0.4, row_gap=9, letter_spacing=5, model_pen=1.2, dot_size=1.3, dot_pitch=4)
-    plain, own = (practice_pages(press, "Bo", "Bo", SheetSettings(preset("us-1/2"), tuning=one))[0]
+    plain, own = (practice_pages(press, "Bo", "Bo", SheetSettings(tuned(preset("us-1/2"), one), tuning=one))[0]
                   for one in (Tuning(), tuning))
     copy = next(row for row in rows((own,), Form.SOLID)[1:])
     heights = {item.line: base_of(copy) - item.y for item in copy.items if isinstance(item, Guide)}
@@ -516,7 +517,8 @@ def test_marks_of_widely_spaced_letters_stay_on_the_page(press: Press, paper: Pa
 
     Regression: such a child's page was refused for 0.7 mm, and the whole class with it.
     """
-    settings = SheetSettings(preset("us-1/2"), paper, tuning=Tuning(line_height=36, letter_spacing=20))
+    tuning = Tuning(line_height=36, letter_spacing=20)
+    settings = SheetSettings(tuned(preset("us-1/2"), tuning), paper, tuning=tuning)
     for page in practice_pages(press, "Ana María", "Ana María", settings):
         x0, _, x1, _ = boxes.joined(item.bounds() for item in leaves(page.items))
         assert min(x0, page.width_mm - x1) >= 10

@@ -18,6 +18,7 @@ from pypdf import PdfReader
 from namewright.cli import main
 from namewright.lines.ink import RULE, Ink, Style
 from namewright.message import message
+from namewright.output.order import order_csv
 from namewright.output.png import page_png
 from namewright.pages.page import Page, leaves
 from namewright.pages.paper import Paper
@@ -29,8 +30,7 @@ from namewright.pages.plan.pages import PlanSettings, plan_pages
 from namewright.pages.plan.sentences import first_children, group_said, monday, weeks_said
 from namewright.pages.press import Press
 from namewright.practice.difficulty import MIDDLE_FROM, MIDDLE_TO, Band
-from namewright.practice.order_text import order_csv
-from namewright.practice.ordering import Order, Placed, completed, order_class
+from namewright.practice.ordering import Order, Planned, completed, order_class
 from namewright.practice.weeks import Week, letter_weeks
 from namewright.roster.children import Child
 from namewright.wording import wording
@@ -42,7 +42,7 @@ def child(name: str, line: int) -> Child:
     return Child(name, name, name, "", line)
 
 
-def placed_of(names: tuple[str, ...] | list[str], order: Order = Order.PRACTICE) -> tuple[Placed, ...]:
+def placed_of(names: tuple[str, ...] | list[str], order: Order = Order.PRACTICE) -> tuple[Planned, ...]:
     return completed(order_class([child(name, line) for line, name in enumerate(names, start=1)], order))
 
 

@@ -13,8 +13,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from namewright.output.order import BEAT_POINT, NOTES, order_csv, order_json, order_table
 from namewright.practice.difficulty import Band, written_signs
-from namewright.practice.order_text import BEAT_POINT, NOTES, order_csv, order_json, order_table
 from namewright.practice.ordering import (
     Order,
     beats_that_do_not_fit,
@@ -72,7 +72,7 @@ def test_a_name_that_cannot_be_drawn_has_no_band_no_place_and_no_advice() -> Non
         assert (last.child.practice, last.position, last.band, last.letters) == ("李", 0, None, ())
         assert last.reason[0]["letters"] == ("李",)
     assert "2 of 3 have a place" in order_table(order_class(children))
-    entry = json.loads(order_json(order_class(children)))[-1]
+    entry = json.loads(order_json(completed(order_class(children))))[-1]
     assert [entry[key] for key in ("position", "band", "difficulty")] == [None, None, None]
     in_a_font = order_class(children, writable=lambda _: True)
     assert all(each.band for each in in_a_font)
@@ -173,7 +173,7 @@ def test_table_counts_wide_and_combining_characters_as_they_show() -> None:
 
 def test_csv_reads_back() -> None:
     """The csv module of the standard library reads back every child, in order, numbers as numbers."""
-    placed = order_class(CLASS)
+    placed = completed(order_class(CLASS))
     rows = list(csv.DictReader(io.StringIO(order_csv(placed), newline="")))
     assert [row["name"] for row in rows] == [each.child.practice for each in placed]
     assert [float(row["difficulty"]) for row in rows] == [each.difficulty for each in placed]
@@ -191,7 +191,7 @@ def test_csv_reads_back() -> None:
 @pytest.mark.parametrize("start", ["=", "+", "-", "@", "\t", "＝"])
 def test_csv_holds_no_formula(start: str) -> None:
     """No text cell starts as a formula would (OWASP, "CSV Injection"), whatever was typed as a name."""
-    text = order_csv(order_class([child(f"{start}SUM(A1)")]))
+    text = order_csv(completed(order_class([child(f"{start}SUM(A1)")])))
     row = next(csv.DictReader(io.StringIO(text, newline="")))
     assert row["name"] == f"'{start}SUM(A1)"
     numbers = ("place", "length", "difficulty", "group")
@@ -200,7 +200,7 @@ def test_csv_holds_no_formula(start: str) -> None:
 
 def test_json_says_the_same_as_the_order() -> None:
     """One object a child, in order, with every letter's band and whether to watch it."""
-    placed = order_class(CLASS)
+    placed = completed(order_class(CLASS))
     objects = json.loads(order_json(placed))
     assert [each["name"] for each in objects] == [each.child.practice for each in placed]
     for entry, each in zip(objects, placed, strict=True):

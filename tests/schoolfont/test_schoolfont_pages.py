@@ -92,12 +92,15 @@ def test_the_adult_is_told(school: Press, ruling: object, told: list[str], monke
 
     The midline for this font is 500/700 of the line height; on 5/8 in lines capitals reach 0.7 of 15.875 mm.
     """
-    from namewright import classwork
+    from namewright.making import adult
+    from namewright.making.choices import Choices
+    from namewright.making.request import Kind, Request
     from namewright.roster.parsing import read_roster
 
     said: list[str] = []
-    monkeypatch.setattr(classwork, "summary_pages", lambda press, entries, *_, **__: said.extend(entries[0].sentences))
-    classwork.Work(school).summary(read_roster("Abi\n"), SheetSettings(ruling))  # type: ignore[arg-type]
+    monkeypatch.setattr(adult, "summary_pages", lambda press, entries, *_, **__: said.extend(entries[0].sentences))
+    request = Request((Kind.ADULT,), (), Choices(ruling), roster=read_roster("Abi\n"))  # type: ignore[arg-type]
+    adult.adult_pages(school, request, (), ())
     about_font = said[4:]
     assert len(about_font) == len(told)
     assert all(part in sentence for part, sentence in zip(told, about_font, strict=True))

@@ -11,11 +11,11 @@ from collections.abc import Sequence
 
 from namewright.classbook.records import BookChild
 from namewright.classbook.store import Classbook
-from namewright.practice.ordering import Placed, completed
+from namewright.practice.ordering import Placed, Planned, completed
 
 
 def with_groups(book: Classbook, children: Sequence[BookChild], placed: Sequence[Placed], language: str = "en", *,
-                anew: bool = False) -> tuple[Placed, ...]:
+                anew: bool = False) -> tuple[Planned, ...]:
     """Return the same children with their beats and groups, from the groups of last time unless ``anew``.
 
     ``children`` are the whole class as the book has it now, ``placed`` the same in an order. Nothing is changed in
@@ -25,7 +25,7 @@ def with_groups(book: Classbook, children: Sequence[BookChild], placed: Sequence
     return completed(placed, language, {one.child.label: before[one.id] for one in children if one.id in before})
 
 
-def keep(book: Classbook, children: Sequence[BookChild], placed: Sequence[Placed]) -> None:
+def keep(book: Classbook, children: Sequence[BookChild], placed: Sequence[Planned]) -> None:
     """Keep the groups of the whole class for next time. Raises ClassbookError where the file cannot be changed."""
     ids = {one.child.line: one.id for one in children}
     book.keep_groups({ids[each.child.line]: each.group for each in placed})

@@ -13,9 +13,9 @@ from enum import StrEnum
 
 from namewright.classbook.records import ClassbookError, checked_text
 from namewright.letters.alphabet import upright
-from namewright.letters.choice import LetterChoice, read_choice
+from namewright.letters.choice import read_choice
 from namewright.lines.ruling import preset
-from namewright.pages.ladder import Ladder, read_rungs
+from namewright.pages.ladder import read_rungs
 from namewright.pages.paper import Paper
 from namewright.practice.ordering import Order
 from namewright.settings import Hand, NamePart, Support
@@ -93,14 +93,3 @@ def checked_setting(key: str, text: str, *, of_class: bool) -> str | None:
 def tuning_of(settings: Mapping[str, str]) -> Tuning:
     """Return the knobs among the settings."""
     return tuning_from({key: text for key, text in settings.items() if key in _KNOBS})
-
-
-def letters_of(settings: Mapping[str, str]) -> LetterChoice:
-    """Return the forms of letters among the settings."""
-    return read_choice(settings.get("letters", ""), upright())
-
-
-def ladder_of(settings: Mapping[str, str]) -> Ladder:
-    """Return the ladder of support among the settings."""
-    rungs = read_rungs(settings["ladder"]) if settings.get("ladder") else None
-    return Ladder(rungs, keep=settings.get("keep_dots", ""))

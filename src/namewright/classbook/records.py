@@ -33,14 +33,13 @@ class BookChild:
     """A child of the class, with an ``id`` that stays the same for good.
 
     ``child`` is what the rest of the house works with: its practised name, support, hand and line height already
-    follow the child's own settings (None: as the class). ``tuning`` is the child's own over the class's, ``own``
-    the child's alone. ``settings`` is what was set for this child, as text. ``left`` is the moment the child was
-    found missing from the roster, None for one who is here.
+    follow the child's own settings (None: as the class). ``own`` are the child's own measures.
+    ``settings`` is what was set for this child, as text. ``left`` is the moment the child was found
+    missing from the roster, None for one who is here.
     """
 
     id: int
     child: Child
-    tuning: Tuning
     own: Tuning
     settings: Mapping[str, str]
     joined: str

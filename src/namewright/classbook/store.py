@@ -26,7 +26,6 @@ from namewright.classbook.records import BookChild, ClassbookError, Observation,
 from namewright.classbook.stages import Stage
 from namewright.roster.children import Child
 from namewright.settings import Hand, NamePart, Support
-from namewright.tuning import Tuning
 
 When = datetime | str | None
 
@@ -123,11 +122,10 @@ class Classbook:
         return found[0]
 
     def _children(self, *, left: bool) -> tuple[BookChild, ...]:
-        everyone = tuning_of(saves.class_settings(self._db))
         own = saves.all_settings(self._db)
         rows = self._db.execute("SELECT * FROM children WHERE left_at IS NULL OR ? ORDER BY left_at IS NOT NULL, "
                                 "line, id", (left,))
-        return tuple(_book_child(row, own.get(row[0], {}), everyone) for row in rows)
+        return tuple(_book_child(row, own.get(row[0], {})) for row in rows)
 
     # --- settings -------------------------------------------------------------------------------------
 
@@ -264,8 +262,8 @@ class Classbook:
             return seen.observations(self._db, child_id)
 
 
-def _book_child(row: tuple[Any, ...], own: Mapping[str, str], everyone: Tuning) -> BookChild:
-    """Lay a child's own settings over what the roster says of them, and their knobs over the class's."""
+def _book_child(row: tuple[Any, ...], own: Mapping[str, str]) -> BookChild:
+    """Lay a child's own settings over what the roster says of them."""
     id_, given, family, practice, label, line, support, hand, height, joined, left, letters, beats = row
     mine = tuning_of(own)
     if mine.line_height is None:
@@ -274,7 +272,7 @@ def _book_child(row: tuple[Any, ...], own: Mapping[str, str], everyone: Tuning) 
     child = Child(_practised(own.get("practise"), given, family, practice), label, given, family, line,
                   Support(support) if support else None, Hand(hand) if hand else None, mine.line_height,
                   own.get("letters", letters), beats)
-    return BookChild(id_, child, mine.over(everyone), mine, own, joined, left)
+    return BookChild(id_, child, mine, own, joined, left)
 
 
 def _practised(part: str | None, given: str, family: str, practice: str) -> str:

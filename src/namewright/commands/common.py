@@ -1,158 +1,85 @@
-"""What commands share: the words of the command line, reading what was asked, telling how it went.
+"""What commands share: the words of the command line, and telling how it went.
 
-A command is a module of this package with ``add(commands)``, which adds its words and sets ``run``.
+A command is a module of this package with ``add(commands)``, which adds its words and sets ``run``. Words that choose
+have no default here: what holds where nothing is typed is said once, in ``making.choices``.
 """
 
 from __future__ import annotations
 
 import argparse
-import sys
-from collections.abc import Callable
-from pathlib import Path
-from typing import TypeVar
 
-from namewright.classwork import Work, left_out
-from namewright.commands.talk import ALL_MADE, NOTHING_MADE, SOME_NOT_MADE, Parser, Refusal, complain, worded
-from namewright.letters.alphabet import upright
-from namewright.letters.choice import LetterChoice, read_choice
-from namewright.lines.ruling import DEFAULT_RULING, Ruling, custom_ruling, preset
+from namewright.commands.asking import press_of
+from namewright.commands.talk import (
+    ALL_MADE,
+    HOW_TO_READ,
+    NOTHING_MADE,
+    SOME_NOT_MADE,
+    Parser,
+    Refusal,
+    complain,
+    worded,
+)
+from namewright.commands.writing import write
+from namewright.lines.ruling import DEFAULT_RULING
+from namewright.making.account import Account, remarked, sentence
+from namewright.making.adult import left_out
+from namewright.making.make import Making
+from namewright.making.request import Request
 from namewright.message import together
-from namewright.pages.ladder import TRACED, Chain, Ladder, Part, read_rungs
+from namewright.pages.ladder import TRACED, Chain
 from namewright.pages.paper import Paper
-from namewright.pages.press import Press
-from namewright.pages.sheet import SheetSettings
 from namewright.practice.ordering import Order, beats_that_do_not_fit
 from namewright.roster.children import Roster
-from namewright.roster.parsing import PASTED, load_roster, roster_from_bytes
 from namewright.settings import Hand, NamePart, Support
-from namewright.tuning import Tuning, tuning_from
-from namewright.units import parse_length_mm
 from namewright.wording import languages
 
-Read = TypeVar("Read")
-
-# --- reading what was asked --------------------------------------------------------------------------
-
-
-def roster_of(options: argparse.Namespace) -> Roster:
-    """Read the roster that was named, or pasted text for ``-``. Raises RosterError or OSError."""
-    part = NamePart(options.practise)
-    if options.roster == "-":
-        return roster_from_bytes(pasted(), PASTED, part)
-    return load_roster(Path(options.roster), part)
-
-
-def pasted() -> bytes:
-    """Return what is pasted; on a terminal, say first how to end it."""
-    if sys.stdin.isatty():
-        complain("paste the names, one on each line, and end with Enter and then Ctrl-D (on Windows: Ctrl-Z, Enter)")
-    return sys.stdin.buffer.read()
-
-
-def ruling_of(options: argparse.Namespace) -> Ruling:
-    """Return the ruling asked for. Raises Refusal for one that cannot be made."""
-    try:
-        asked = {"midline": options.midline, "descender_mm": _length(options.descender),
-                 "gap_mm": _length(options.row_gap)}
-        own = {key: value for key, value in asked.items() if value is not None}
-        height = _length(options.line_height)
-        if own:
-            return custom_ruling(height if height is not None else preset(options.ruling).line_height_mm, **own)
-        ruling = preset(options.ruling)
-        return ruling if height is None else ruling.scaled_to(height)
-    except ValueError as error:
-        raise Refusal(str(error)) from error
-
-
-def _length(text: str | None) -> float | None:
-    return None if text is None else parse_length_mm(text)
-
-
-def press_of(options: argparse.Namespace) -> Press:
-    """Return the press for a run, with the school's font where one is asked for.
-
-    Raises FontError or OSError for a font that cannot be used, Refusal for words that do not go with one.
-    """
-    if options.font is None:
-        return Press()
-    _refuse_beside_font(options)
-    from namewright.schoolfont.reading import load_font
-    from namewright.schoolfont.shaping import Lettering
-
-    return Press(school_font=Lettering(load_font(Path(options.font))))
-
-
-def _refuse_beside_font(options: argparse.Namespace) -> None:
-    """Refuse what only our own letters can do: other forms of letters, and rows that show where strokes begin."""
-    if getattr(options, "letters", None):
-        raise Refusal("--letters chooses among our own forms of letters and --font brings the school’s; "
-                      "say one of them.")
-    rungs = ladder_of(options).rungs if getattr(options, "ladder", None) is not None else None
-    ordered = [part for part in rungs or () if part in (Part.MARKED, Part.STARTS)]
-    if ordered:
-        raise Refusal(f"a font tells no order of strokes, so it has no {' or '.join(ordered)}; leave them out of "
-                      "--ladder, or leave out --font.")
-
-
-def sheet_settings(options: argparse.Namespace) -> SheetSettings:
-    """Return the class's settings as asked for."""
-    return SheetSettings(ruling_of(options), Paper(options.paper), options.landscape, options.binding,
-                         Support(options.support), Hand(options.hand), options.captions, letters_of(options),
-                         ladder_of(options), tuning_of(options))
-
-
-def letters_of(options: argparse.Namespace) -> LetterChoice:
-    """Return the forms of letters asked for. Raises Refusal for forms we do not have."""
-    return _or_refuse(lambda: read_choice(options.letters or "", upright()))
-
-
-def ladder_of(options: argparse.Namespace) -> Ladder:
-    """Return the rungs asked for. Raises Refusal for rungs there are not."""
-    rungs = None if options.ladder is None else _or_refuse(lambda: read_rungs(options.ladder))
-    return Ladder(rungs, Chain(options.chain), options.keep_dots)
-
-
-def tuning_of(options: argparse.Namespace) -> Tuning:
-    """Return the settings of ``--set``. Raises Refusal for one there is not, or out of its range."""
-    pairs = [setting.partition("=") for setting in options.set]
-    for key, _, value in pairs:
-        if not value.strip():
-            raise Refusal(f"--set {key} does not say what to set it to; write it like --set letter_spacing=2mm")
-    return _or_refuse(lambda: tuning_from({key.strip().replace("-", "_"): value for key, _, value in pairs}))
-
-
-def _or_refuse(read: Callable[[], Read]) -> Read:
-    try:
-        return read()
-    except ValueError as error:
-        raise Refusal(f"{error}.") from error
-
+WHO_WINS = (
+    "Where ROSTER is a class’s file, what is kept for the class takes the place of what stands in brackets. What you "
+    "type goes before that. What a child has of its own, in the list or in the class’s file, goes before both, unless "
+    "you add --same-for-all.")
+WHO_WINS_FOR_ONE = (
+    "With --class, what is kept for the child goes before what is kept for the class, and what you type goes before "
+    "both.")
 
 # --- telling how it went ------------------------------------------------------------------------------
 
 
 def complain_of_beats(roster: Roster) -> None:
     """Name on stderr every child whose own beats, in the list, do not join to the name."""
-    for child, sentence in beats_that_do_not_fit(roster.children):
-        complain(f"beats not used: {child.label} (line {child.line}): {sentence}")
+    for child, why in beats_that_do_not_fit(roster.children):
+        complain(f"beats not used: {child.label} (line {child.line}): {why}")
 
 
-def closing(work: Work, roster: Roster) -> int:
+def write_one(request: Request, options: argparse.Namespace) -> int:
+    """Make and write a child's page; return the exit status. Raises Refusal where it cannot be made."""
+    making = Making(request, press_of(options))
+    write(making.pages(), options, request.settings.language)
+    for one in making.account.not_made:
+        raise Refusal(f"{one.child.label}: {sentence(one.cause)}")
+    _complain_of_remarks(making.account)
+    return ALL_MADE
+
+
+def closing(account: Account, roster: Roster) -> int:
     """Name on stderr every child who was not made and every line left out; return the exit status."""
-    for one in work.not_made:
-        complain(f"not made: {one.child.label} (line {one.child.line}): {one.reason}")
+    for one in account.not_made:
+        complain(f"not made: {one.child.label} (line {one.child.line}): {sentence(one.cause)}")
     for report in left_out(roster):
         complain(f"left out: line {report.line}: {worded(together(*report.notes))}")
     for note in roster.notes:
         complain(note)
     if any(report.notes for report in roster.lines):
         complain("some lines were read with a note; “namewright roster” and the same list tells how each was read")
-    for one in work.remarks:
-        complain(f"{one.child.label} (line {one.child.line}): {one.reason}")
-    missed = len(work.not_made)
-    if missed and missed == len(roster.children):
+    _complain_of_remarks(account)
+    missed = len({one.child for one in account.not_made})
+    if missed and missed == len(roster.children) and not account.made:
         return NOTHING_MADE
     return SOME_NOT_MADE if missed or left_out(roster) else ALL_MADE
+
+
+def _complain_of_remarks(account: Account) -> None:
+    for remark in account.remarks:
+        complain(f"{remark.child.label} (line {remark.child.line}): {remarked(remark)}")
 
 
 # --- the words ---------------------------------------------------------------------------------------
@@ -161,24 +88,52 @@ def closing(work: Work, roster: Roster) -> int:
 def roster_options(parser: Parser) -> None:
     """Add the words about the class list."""
     parser.add_argument("roster", metavar="ROSTER",
-                        help="your class list: a .txt, .csv, .tsv or .xlsx file, or - to paste it here")
-    parser.add_argument("--order", choices=list(Order), default=Order.PRACTICE,
+                        help="your class list: a .txt, .csv, .tsv or .xlsx file, the class’s own file, or - to "
+                             "paste it here")
+    parser.add_argument("--order", choices=list(Order),
                         help="practice: easier names first; need: harder names first; family: by the kind of first "
-                             "letter; roster: as in the list; name: by name (%(default)s)")
-    parser.add_argument("--practise", choices=list(NamePart), default=NamePart.GIVEN, metavar="PART",
-                        help="the name to practise: given, family or both (%(default)s)")
+                             "letter; roster: as in the list; name: by name (practice)")
+    parser.add_argument("--practise", choices=list(NamePart), metavar="PART",
+                        help="the name to practise: given, family or both (given)")
+    parser.epilog = f"{WHO_WINS} {HOW_TO_READ}"
+
+
+def name_options(parser: Parser) -> None:
+    """Add the words of a page for one name."""
+    parser.add_argument("name", metavar="NAME", help="the name to write; put quotes round one with spaces")
+    parser.add_argument("--class", dest="class_file", metavar="FILE",
+                        help="the class’s file: NAME is a child in it, made as is kept for this child")
+    page_options(parser)
+    line_options(parser)
+    font_option(parser)
+    parser.epilog = f"{WHO_WINS_FOR_ONE} {HOW_TO_READ}"
+
+
+def same_for_all_option(parser: Parser) -> None:
+    """Add the word by which what is typed goes before what a child has of its own."""
+    parser.add_argument("--same-for-all", action="store_true",
+                        help="what you type here holds also for children who have something else of their own")
+
+
+def unused_options(parser: Parser, *words: str) -> None:
+    """Take words that other commands know and that make no difference here, so that scripts may say them everywhere."""
+    for word in words:
+        parser.add_argument(word, dest=f"unused{word.replace('-', '_')}", help=argparse.SUPPRESS)
 
 
 def page_options(parser: Parser) -> None:
     """Add the words about the page."""
     parser.add_argument("-o", "--output", metavar="FILE", required=True,
                         help="the file to make, a PDF, such as class.pdf; this is always needed")
-    parser.add_argument("--paper", choices=list(Paper), default=Paper.LETTER,
-                        help="the paper in your printer (%(default)s)")
-    parser.add_argument("--landscape", action="store_true", help="turn the page on its long side")
-    parser.add_argument("--binding", action="store_true", help="keep a wide margin for holes")
-    parser.add_argument("--captions", choices=languages(), default="en",
-                        help="the language of the sentences on the page (%(default)s)")
+    sheet_options(parser)
+    parser.add_argument("--landscape", action=argparse.BooleanOptionalAction, help="turn the page on its long side")
+
+
+def sheet_options(parser: Parser) -> None:
+    """Add the words about the paper and the language on it."""
+    parser.add_argument("--paper", choices=list(Paper), help="the paper in your printer (letter)")
+    parser.add_argument("--binding", action=argparse.BooleanOptionalAction, help="keep a wide margin for holes")
+    parser.add_argument("--captions", choices=languages(), help="the language of the sentences on the page (en)")
 
 
 def font_option(parser: Parser) -> None:
@@ -191,8 +146,8 @@ def font_option(parser: Parser) -> None:
 
 def line_options(parser: Parser) -> None:
     """Add the words about the lines."""
-    parser.add_argument("--ruling", default=DEFAULT_RULING, metavar="NAME",
-                        help="the lines to write on; “namewright rulings” lists them (%(default)s)")
+    parser.add_argument("--ruling", metavar="NAME",
+                        help=f"the lines to write on; “namewright rulings” lists them ({DEFAULT_RULING})")
     parser.add_argument("--line-height", metavar="MM",
                         help="from the line that letters stand on to the line that tall ones reach, in mm or like "
                              "“5/8 in”; the other lines grow or shrink with it")
@@ -200,8 +155,7 @@ def line_options(parser: Parser) -> None:
                         help="your own lines: how far up the middle line stands, as a share from 0.3 to 0.8")
     parser.add_argument("--descender", metavar="MM", help="your own lines: the room for tails, as in g, below the line")
     parser.add_argument("--row-gap", metavar="MM", help="your own lines: the white between one row and the next")
-    parser.add_argument("--support", choices=list(Support), default=Support.FULL,
-                        help="how much help is on the page, for a child of whom the list does not say it (%(default)s)")
+    parser.add_argument("--support", choices=list(Support), help="how much help is on the page (full)")
     letter_options(parser)
     parser.add_argument("--set", action="append", default=[], metavar="SETTING=VALUE",
                         help="a setting for motor or vision needs, such as letter_spacing=2mm; may be said again; "
@@ -214,13 +168,18 @@ def letter_options(parser: Parser) -> None:
                         help="your school’s forms of letters, such as “a=two-storey t=curved slant=8 exit-strokes”")
 
 
+def hand_option(parser: Parser) -> None:
+    """Add the word for the writing hand."""
+    parser.add_argument("--hand", choices=list(Hand), help="the writing hand (right)")
+
+
 def ladder_options(parser: Parser) -> None:
     """Add the words about the ladder of support."""
     parser.add_argument("--ladder", metavar="RUNGS",
                         help=f"the rows between model and boxes, with commas: {', '.join(TRACED)} (as the level of "
                              "support asks)")
-    parser.add_argument("--chain", choices=list(Chain), default=Chain.BACKWARD,
+    parser.add_argument("--chain", choices=list(Chain),
                         help="where dots run out: backward leaves the last letters to the child first, forward the "
-                             "first ones (%(default)s)")
-    parser.add_argument("--keep-dots", metavar="LETTERS", default="",
+                             "first ones (backward)")
+    parser.add_argument("--keep-dots", metavar="LETTERS",
                         help="letters that keep their dots where others are left to the child")

@@ -5,10 +5,11 @@ from __future__ import annotations
 import argparse
 from collections.abc import Sequence
 
-from namewright.classwork import left_out
-from namewright.commands.common import roster_of, roster_options
+from namewright.commands.asking import roster_of_options
+from namewright.commands.common import roster_options
 from namewright.commands.talk import ALL_MADE, SOME_NOT_MADE, Commands, worded
 from namewright.lines.ruling import PRESETS
+from namewright.making.adult import left_out
 from namewright.roster.children import LineReport, RosterError
 from namewright.tuning import KNOBS
 from namewright.units import number
@@ -28,7 +29,7 @@ def add(commands: Commands) -> None:
 def _account(options: argparse.Namespace) -> int:
     """Say of every line of the roster how it was read."""
     try:
-        roster = roster_of(options)
+        roster = roster_of_options(options)
     except RosterError as error:
         _say_lines(error.lines)
         raise

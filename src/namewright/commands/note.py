@@ -12,6 +12,7 @@ from namewright.classbook.stages import Stage, read_stage, stage_said
 from namewright.classbook.suggest import suggest
 from namewright.commands.book import opened
 from namewright.commands.talk import ALL_MADE, Commands
+from namewright.making.from_book import holds_for_child
 from namewright.message import message
 from namewright.names.clusters import clusters
 from namewright.settings import Support
@@ -91,11 +92,6 @@ def _said(one: BookChild, note: Observation) -> str:
 
 
 def _next(book: Classbook, one: BookChild) -> str:
-    support = support_now(book, one)
+    support = holds_for_child(one, book.class_settings).support
     thought = suggest(support, book.observations(one.id), one.child.practice).reason
     return wording(FIRST).text(message("page.progress.class_support", support=support), thought)
-
-
-def support_now(book: Classbook, one: BookChild) -> Support:
-    """Return the child's level of support: its own, or else the class's, or else full."""
-    return one.child.support or Support(book.class_settings.get("support", Support.FULL))

@@ -1,21 +1,12 @@
-"""What the commands for one child share: reading the name, and a page that is made or refused in a sentence."""
+"""Reading one name that was typed."""
 
 from __future__ import annotations
 
-import argparse
 import re
-from collections.abc import Callable
 
-from namewright.classwork import FONT_TOO_LARGE
-from namewright.commands.common import font_option, line_options, page_options
-from namewright.commands.talk import ALL_MADE, Parser, Refusal, complain, worded
-from namewright.commands.writing import write
-from namewright.letters.alphabet import MissingLetters
-from namewright.lines.fit import DoesNotFit
+from namewright.commands.talk import Refusal, complain, worded
 from namewright.message import message, together
 from namewright.names.casing import mend_case
-from namewright.pages.page import Page, PageError
-from namewright.pages.press import Press
 from namewright.roster.children import RosterError
 from namewright.roster.parsing import read_roster
 from namewright.roster.rows import odd_marks
@@ -24,28 +15,6 @@ from namewright.settings import NamePart
 
 _PLAIN = re.compile(r"(?:[^\W\d_]|[\u0300-\u036f .\-‐‑'’ʻʼ·])+")
 """A name with nothing beside it: no comma, figure, bracket or quotation mark."""
-
-
-def name_options(parser: Parser) -> None:
-    """Add the words of a page for one name."""
-    parser.add_argument("name", metavar="NAME", help="the name to write; put quotes round one with spaces")
-    page_options(parser)
-    line_options(parser)
-    font_option(parser)
-
-
-def write_one(name: str, make: Callable[[], Page], press: Press, options: argparse.Namespace) -> int:
-    """Make and write a child's page; return the exit status. Raises Refusal where it cannot be made."""
-    try:
-        page = make()
-    except (MissingLetters, DoesNotFit) as error:
-        raise Refusal(f"{name}: {error}.") from error
-    except PageError as error:
-        if press.knows_strokes:
-            raise  # our own letters are known: they never reach out of a page
-        raise Refusal(f"{name}: {FONT_TOO_LARGE}.") from error
-    write([page], options)
-    return ALL_MADE
 
 
 def one_name(text: str) -> str:

@@ -5,13 +5,13 @@ from __future__ import annotations
 import argparse
 import sys
 
-from namewright.classwork import NotMade, Work
-from namewright.commands.common import closing, complain_of_beats, roster_of, roster_options
+from namewright.commands.asking import asked_for_class
+from namewright.commands.common import closing, complain_of_beats, roster_options, unused_options
 from namewright.commands.talk import Commands
 from namewright.commands.writing import written
-from namewright.practice.order_text import order_csv, order_json, order_table
-from namewright.practice.ordering import Order, completed, order_class
-from namewright.wording import FIRST, wording
+from namewright.making.account import account_of_order
+from namewright.making.request import Request
+from namewright.output.order import order_csv, order_json, order_table
 
 
 def add(commands: Commands) -> None:
@@ -21,24 +21,25 @@ def add(commands: Commands) -> None:
     parser.add_argument("--format", choices=["table", "csv", "json"], default="table",
                         help="a table to read, csv for a spreadsheet, json for another program (%(default)s)")
     parser.add_argument("-o", "--output", metavar="FILE", help="write to this file, not to the screen")
-    for word in ("--paper", "--ruling", "--line-height", "--support", "--hand", "--captions"):
-        parser.add_argument(word, help=argparse.SUPPRESS)
-    parser.add_argument("--landscape", action="store_true", help=argparse.SUPPRESS)
+    parser.add_argument("--captions", help=argparse.SUPPRESS)
+    unused_options(parser, "--paper", "--ruling", "--line-height", "--support", "--hand")
+    parser.add_argument("--landscape", dest="unused_landscape", action="store_true", help=argparse.SUPPRESS)
     parser.set_defaults(run=_run)
 
 
 def _run(options: argparse.Namespace) -> int:
-    roster = roster_of(options)
-    complain_of_beats(roster)
-    placed, language = order_class(roster.children, Order(options.order)), options.captions or FIRST
-    if options.format == "table":
-        text = order_table(placed)
-    else:
-        text = {"csv": order_csv, "json": order_json}[options.format](completed(placed, language), language)
+    with asked_for_class(options, grouped=options.format != "table") as asked:
+        complain_of_beats(asked.roster)
+        text = _in_words(options.format, asked.request)
     if options.output:
         with written(options.output, options) as file:
             file.write(text.encode())
     else:
         sys.stdout.write(text)
-    without = [NotMade(one.child, wording(FIRST).text(*one.reason)) for one in placed if one.band is None]
-    return closing(Work(not_made=without), roster)
+    return closing(account_of_order(one.placed for one in asked.request.members), asked.roster)
+
+
+def _in_words(form: str, request: Request) -> str:
+    if form == "table":
+        return order_table([one.placed for one in request.members])
+    return {"csv": order_csv, "json": order_json}[form](request.planned, request.settings.language)

@@ -6,24 +6,23 @@ import argparse
 from collections.abc import Iterable, Iterator
 from pathlib import Path
 
-from namewright.classwork import Work
+from namewright.commands.asking import asked_for_class, press_of
 from namewright.commands.common import (
     closing,
     font_option,
+    hand_option,
     ladder_options,
     line_options,
     page_options,
-    press_of,
-    roster_of,
     roster_options,
-    sheet_settings,
+    same_for_all_option,
 )
 from namewright.commands.talk import Commands
 from namewright.commands.writing import progress, write
+from namewright.making.make import Making
+from namewright.making.request import Kind
 from namewright.output.files import whole_file
 from namewright.pages.page import Page
-from namewright.practice.ordering import Order, order_class
-from namewright.settings import Hand
 
 
 def add(commands: Commands) -> None:
@@ -34,8 +33,8 @@ def add(commands: Commands) -> None:
     line_options(parser)
     ladder_options(parser)
     font_option(parser)
-    parser.add_argument("--hand", choices=list(Hand), default=Hand.RIGHT,
-                        help="the writing hand of a child of whom the list does not say it (%(default)s)")
+    hand_option(parser)
+    same_for_all_option(parser)
     parser.add_argument("--summary", metavar="FILE",
                         help="also write a page for the adult: the order, what each child has and why, who has no page")
     parser.add_argument("--svg", metavar="FOLDER",
@@ -46,15 +45,13 @@ def add(commands: Commands) -> None:
 
 
 def _run(options: argparse.Namespace) -> int:
-    roster, settings, work = roster_of(options), sheet_settings(options), Work(press_of(options))
-    writable = None if options.font is None else lambda _: True  # what the font lacks is told when it is drawn
-    placed = order_class(roster.children, Order(options.order), writable=writable)
-    pages = progress(work.sheets(placed, settings), len(placed))
-    pages = with_pictures(pages, options)
-    write(pages, options)
-    if options.summary and work.made:
-        write(work.summary(roster, settings), options, options.summary)
-    return closing(work, roster)
+    with asked_for_class(options, Kind.SHEETS) as asked:
+        making, language = Making(asked.request, press_of(options)), asked.request.settings.language
+        pages = progress(making.pages(), len(asked.request.members))
+        write(with_pictures(pages, options), options, language)
+        if options.summary and making.account.made:
+            write(making.pages(Kind.ADULT), options, language, options.summary)
+    return closing(making.account, asked.roster)
 
 
 def with_pictures(pages: Iterable[Page], options: argparse.Namespace) -> Iterator[Page]:

@@ -4,11 +4,10 @@ from __future__ import annotations
 
 import argparse
 
-from namewright.commands.common import letters_of, press_of, ruling_of
-from namewright.commands.one import name_options, one_name, write_one
+from namewright.commands.asking import asked_for_one
+from namewright.commands.common import name_options, write_one
 from namewright.commands.talk import Commands
-from namewright.pages.paper import Paper
-from namewright.pages.size_finder import SizeSettings, size_page
+from namewright.making.request import Kind
 
 
 def add(commands: Commands) -> None:
@@ -19,8 +18,4 @@ def add(commands: Commands) -> None:
 
 
 def _run(options: argparse.Namespace) -> int:
-    name = one_name(options.name)
-    settings = SizeSettings(ruling_of(options), Paper(options.paper), options.binding, options.captions,
-                            letters_of(options))
-    press = press_of(options)
-    return write_one(name, lambda: size_page(press, name, name, settings), press, options)
+    return write_one(asked_for_one(options, Kind.SIZES).request, options)

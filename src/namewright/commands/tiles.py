@@ -3,24 +3,23 @@
 from __future__ import annotations
 
 import argparse
+from dataclasses import replace
 
-from namewright.classwork import Work
+from namewright.commands.asking import asked_for_class, press_of
 from namewright.commands.common import (
     closing,
     font_option,
     letter_options,
-    letters_of,
     page_options,
-    press_of,
-    roster_of,
     roster_options,
+    same_for_all_option,
+    unused_options,
 )
 from namewright.commands.talk import Commands
 from namewright.commands.writing import progress, write
 from namewright.lines.tile_boxes import LARGE_TILE_MM, TILE_MM
-from namewright.pages.paper import Paper
-from namewright.pages.tile_sheet import TileSettings
-from namewright.practice.ordering import Order, order_class
+from namewright.making.make import Making
+from namewright.making.request import Kind
 
 
 def add(commands: Commands) -> None:
@@ -32,15 +31,14 @@ def add(commands: Commands) -> None:
     letter_options(parser)
     parser.add_argument("--tile", choices=["25", "38"], default="25", metavar="MM",
                         help="the side of a tile: 25 mm, or 38 mm for the youngest (%(default)s)")
-    for word in ("--ruling", "--line-height", "--support", "--hand"):
-        parser.add_argument(word, help=argparse.SUPPRESS)
+    same_for_all_option(parser)
+    unused_options(parser, "--ruling", "--line-height", "--support", "--hand")
     parser.set_defaults(run=_run)
 
 
 def _run(options: argparse.Namespace) -> int:
-    roster, work = roster_of(options), Work(press_of(options))
-    placed = order_class(roster.children, Order(options.order))
-    settings = TileSettings(LARGE_TILE_MM if options.tile == "38" else TILE_MM, Paper(options.paper),
-                            options.landscape, options.binding, options.captions, letters_of(options))
-    write(progress(work.tiles(placed, settings), None), options)
-    return closing(work, roster)
+    with asked_for_class(options, Kind.TILES) as asked:
+        request = replace(asked.request, tile_mm=LARGE_TILE_MM if options.tile == "38" else TILE_MM)
+        making = Making(request, press_of(options))
+        write(progress(making.pages(), None), options, request.settings.language)
+    return closing(making.account, asked.roster)

@@ -17,7 +17,7 @@ from namewright.pages.page import Page
 from namewright.wording import wording
 
 _TITLE = "Name practice"  # general on purpose: a PDF's title is shown by print queues
-_READ = ("roster", "file", "font", "groups_from")
+_READ = ("roster", "file", "class_file", "font", "groups_from")
 _WRITTEN = ("output", "summary", "group_sheets")
 """What the words that name files are called; a command has some of them."""
 
@@ -30,16 +30,19 @@ def check_targets(options: argparse.Namespace) -> None:
         raise Refusal(f"two things cannot be written into one file, {places[0].name}; give each a name of its own")
 
 
-def write(pages: Iterable[Page], options: argparse.Namespace, output: str | None = None) -> None:
-    """Write the PDF whole or not at all, to ``--output`` unless told otherwise; no file where there is no page."""
+def write(pages: Iterable[Page], options: argparse.Namespace, language: str, output: str | None = None) -> None:
+    """Write the PDF whole or not at all, to ``--output`` unless told otherwise; no file where there is no page.
+
+    ``language`` is that of the sentences on the pages.
+    """
     from namewright.output.pdf import write_pdf
 
-    language = wording(options.captions).language
+    tag = wording(language).language
     pages = iter(pages)
     first = next(pages, None)
     if first is not None:
         with written(output or options.output, options) as file:
-            write_pdf(chain([first], pages), file, title=_TITLE, lang=language)
+            write_pdf(chain([first], pages), file, title=_TITLE, lang=tag)
 
 
 @contextmanager

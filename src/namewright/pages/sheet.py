@@ -16,7 +16,7 @@ Millimetres, y down.
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from namewright.letters.choice import LetterChoice
 from namewright.lines.cues import line_with_cues
@@ -26,7 +26,7 @@ from namewright.lines.ink import Ink
 from namewright.lines.ruling import Ruling
 from namewright.lines.setting import SetLine, pen_width_mm
 from namewright.lines.tile_boxes import tile_rows
-from namewright.lines.tuned import check_pens, tuned
+from namewright.lines.tuned import check_pens
 from namewright.pages import blocks
 from namewright.pages.ladder import Ladder, Part, given, needed, repeats, wished
 from namewright.pages.page import Furniture, Item, Page, Row, checked
@@ -51,7 +51,11 @@ _FORM_OF = {Part.WIDE: Form.WIDE, Part.STARTS: Form.STARTS, Part.FIRST: Form.SOL
 
 @dataclass(frozen=True, slots=True)
 class SheetSettings:
-    """How one child's sheet is made. ``language`` is that of the captions; ``tuning`` is laid over the ruling."""
+    """How one child's sheet is made. ``language`` is that of the captions.
+
+    ``ruling`` is the lines as they are printed (see ``lines.tuned``); of ``tuning`` a sheet asks only what lines do not
+    carry: letter spacing, rows, and whether white between rows was asked for.
+    """
 
     ruling: Ruling
     paper: Paper = Paper.LETTER
@@ -71,7 +75,6 @@ def practice_pages(press: Press, name: str, label: str, settings: SheetSettings)
     Raises MissingLetters, DoesNotFit, or Problem for a language that has no words.
     """
     press = press.lettering(settings.letters)
-    settings = replace(settings, ruling=tuned(settings.ruling, settings.tuning))
     check_pens(settings.ruling)
     case = press.case(settings.ruling, settings.tuning.letter_spacing or 0.0)
     fit = fit_name(name, case, _rooms(settings), settings.language)

@@ -49,18 +49,22 @@ def tile_ruling(side_mm: float) -> Ruling:
 
 @dataclass(frozen=True, slots=True)
 class Strip:
-    """One row of tiles, and the name over it (None where a long name goes on)."""
+    """One row of tiles, and the name over it (None where a long name goes on).
+
+    ``shapes`` are the forms of its letters, None those of the page.
+    """
 
     label: str | None
     letters: tuple[str, ...]
+    shapes: LetterChoice | None = None
 
 
-def strips(label: str, name: str, across: int) -> tuple[Strip, ...]:
+def strips(label: str, name: str, across: int, shapes: LetterChoice | None = None) -> tuple[Strip, ...]:
     """Cut a name's tiles into rows of at most ``across``; spaces get no tile."""
     letters = [letter for letter in tile_letters(name) if letter != " "]
     rows = -(-len(letters) // across)
     each = -(-len(letters) // rows)
-    return tuple(Strip(label if at == 0 else None, tuple(letters[at:at + each]))
+    return tuple(Strip(label if at == 0 else None, tuple(letters[at:at + each]), shapes)
                  for at in range(0, len(letters), each))
 
 
@@ -92,7 +96,7 @@ class _TileMaker:
     """Strips laid out in rows of a page; short names share a row, a tile's width apart."""
 
     def __init__(self, press: Press, settings: TileSettings) -> None:
-        self.press, self.side = press.lettering(settings.letters), settings.side_mm
+        self.press, self.letters, self.side = press, settings.letters, settings.side_mm
         self.sheet = _sheet(settings)
         self.across = across(settings)
         self.words = wording(settings.language)
@@ -128,7 +132,8 @@ class _TileMaker:
             if row.label:
                 self.items += self._label(row, x, y + 4.8)
                 y += _LABEL_MM
-            self.items += _tiles(self.press, row.letters, x, y, self.side)
+            press = self.press.lettering(self.letters if row.shapes is None else row.shapes)
+            self.items += _tiles(press, row.letters, x, y, self.side)
             y += self.side
         self.below = max(self.below, y)
         self.column += max(len(row.letters) for row in rows) + 1

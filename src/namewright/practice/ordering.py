@@ -3,13 +3,13 @@
 Names go by three bands (``difficulty``), in a band by how many letters there are to write, and only then by the load
 that is left: marks, gaps, mirror twins and harder letters. So nothing decides that is not told: two names whose
 letters cannot be told apart stand by their length. Everything is a suggestion for a teacher; nothing here reads or
-writes a file. Out of scope: the order written down (``order_text``), plans over weeks (``weeks``).
+writes a file. Out of scope: the order written down (``output.order``), plans over weeks (``weeks``).
 """
 
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, fields
 from enum import StrEnum
 
 import unicodedata2
@@ -45,7 +45,6 @@ class Placed:
     ``reason`` is told to the teacher, ``to_parent`` to a parent, each message one sentence. ``small_signs`` and
     ``twins`` are those of the name's difficulty. A child whose name cannot be written here (a letter that cannot be
     drawn, or none at all) has position 0, no band and no letters, and the reason says so.
-    ``beats``, ``beats_known`` and ``group`` (from 1) are empty, false and 0 until ``completed`` fills them in.
     """
 
     child: Child
@@ -57,12 +56,22 @@ class Placed:
     band: Band | None
     letters: tuple[tuple[str, Band], ...]
     reason: tuple[Message, ...]
-    to_parent: tuple[Message, ...] = ()
-    small_signs: int = 0
-    twins: tuple[tuple[str, str], ...] = ()
-    beats: tuple[str, ...] = ()
-    beats_known: bool = False
-    group: int = 0
+    to_parent: tuple[Message, ...]
+    small_signs: int
+    twins: tuple[tuple[str, str], ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Planned(Placed):
+    """One child as plans and groups need it: its ``group``, from 1, and the name's ``beats`` in order.
+
+    Both take time to find, so they are found only where they are wanted (``completed``). ``beats_known`` is false
+    where the beats are a guess.
+    """
+
+    beats: tuple[str, ...]
+    beats_known: bool
+    group: int
 
 
 def order_class(children: Sequence[Child], by: Order = Order.PRACTICE, usual: Support = Support.FULL, *,
@@ -154,11 +163,12 @@ def _unplaced(child: Child, rating: NameDifficulty) -> Placed:
     """Return a child whose name cannot be written here: no place, no band, no letters, no advice."""
     told = no_place(child.label, upright().missing(child.practice))
     return Placed(child=child, position=0, difficulty=0.0, letter_part=0.0, workload=0.0, length=rating.length,
-                  band=None, letters=(), reason=(told,), to_parent=(told,))
+                  band=None, letters=(), reason=(told,), to_parent=(told,), small_signs=rating.small_signs,
+                  twins=rating.twins)
 
 
 def completed(placed: Sequence[Placed], language: str = "en", before: Mapping[str, int] | None = None,
-              ) -> tuple[Placed, ...]:
+              ) -> tuple[Planned, ...]:
     """Return the same children with their beats and groups.
 
     Groups hang on the names and not on the order; they are numbered by the roster. ``before`` gives the group of
@@ -172,19 +182,25 @@ def completed(placed: Sequence[Placed], language: str = "en", before: Mapping[st
         old.setdefault(group, []).append(place)
     groups = group_class([placed[at].child.practice for at in roster], list(old.values()))
     number = numbered(groups, earlier)
-    return tuple(_with_beats(replace(placed[at], group=number[place]), language)
+    return tuple(_planned(placed[at], number[place], language)
                  for place, at in sorted(enumerate(roster), key=lambda pair: pair[1]))
 
 
-def _with_beats(each: Placed, language: str) -> Placed:
-    """Fill in the beats: the teacher's where they join to the name, else as found; a name with none stays whole."""
-    for corrected in (each.child.beats or None, None):
+def _planned(each: Placed, group: int, language: str) -> Planned:
+    parts, known = _beats(each.child, language)
+    same = {field.name: getattr(each, field.name) for field in fields(Placed)}
+    return Planned(**same, beats=parts, beats_known=known, group=group)
+
+
+def _beats(child: Child, language: str) -> tuple[tuple[str, ...], bool]:
+    """Return the beats, the teacher's where they join to the name, and whether they are known; with none, all of it."""
+    for corrected in (child.beats or None, None):
         try:
-            found = beats(each.child.practice, language, corrected)
+            found = beats(child.practice, language, corrected)
         except ValueError:  # a correction of another name, nothing to clap, a language without rules
             continue
-        return replace(each, beats=found.parts, beats_known=found.known)
-    return replace(each, beats=(each.child.practice,), beats_known=False)
+        return found.parts, found.known
+    return (child.practice,), False
 
 
 def beats_that_do_not_fit(children: Sequence[Child]) -> tuple[tuple[Child, str], ...]:

@@ -5,29 +5,22 @@ Letters that are typed are part of a name, so they are sent in a form and never 
 
 from __future__ import annotations
 
-import io
-from collections.abc import Mapping
-
 from flask import Blueprint, Response, redirect, render_template, request, url_for
 from werkzeug.wrappers import Response as BaseResponse
 
-from namewright.letters.alphabet import MissingLetters
 from namewright.lines.fit import DoesNotFit
+from namewright.making.request import Kind, Request
 from namewright.message import Message, message
-from namewright.output.pdf import write_pdf
-from namewright.pages.name_card import CardSettings, CardSize
-from namewright.pages.page import Page
-from namewright.pages.press import Press
-from namewright.roster.children import Child, RosterError
+from namewright.pages.name_card import CardSize
+from namewright.roster.children import RosterError
 from namewright.roster.parsing import read_roster
-from namewright.roster.vocabulary import fold
 from namewright.settings import NamePart
-from namewright.web.class_settings import sheet_of_class
+from namewright.web.answers import pdf, pdf_of
 from namewright.web.desk import Member, child_or_404, class_settings, desk, members
-from namewright.web.pictures import CannotDraw, child_pages, sheet_pages
-from namewright.web.printing import pdf_answer
+from namewright.web.finding import beginning, family_of, names_of
+from namewright.web.requests import CannotDraw, drawn, of_child, of_visitor
 from namewright.web.tongue import reason
-from namewright.web.what import card_for, card_of, sentence
+from namewright.wording import FIRST
 
 pages = Blueprint("aide", __name__)
 SHEET = "practice"  # not a card, but the child's practice sheet
@@ -56,7 +49,7 @@ def find() -> str | tuple[str, int] | BaseResponse:
         return _made_for(int(chosen))
     if not typed:
         return _page(members(), problem=message("web.now.type_first")), 422
-    found = beginning(typed)
+    found = beginning(typed, members())
     if len(found) == 1:
         return _made_for(found[0].id)
     if found:
@@ -69,24 +62,6 @@ def _made_for(child_id: int) -> BaseResponse:
     if word == SHEET:
         return _with_size(redirect(url_for("aide.sheet", child_id=child_id)))
     return _with_size(redirect(url_for("aide.card", child_id=child_id, size=word)))
-
-
-def beginning(typed: str) -> tuple[Member, ...]:
-    """Return those whose name begins with what was typed, marks and capitals aside; else those whose family’s does."""
-    wanted = fold(typed)
-    first = tuple(one for one in members() if any(name.startswith(wanted) for name in names_of(one)))
-    return first or tuple(one for one in members() if fold(one.one.child.family).startswith(wanted))
-
-
-def names_of(one: Member) -> tuple[str, ...]:
-    """Return the names by which a child may be found, the family's apart, folded."""
-    child = one.one.child
-    return tuple(dict.fromkeys(fold(name) for name in (child.practice, child.label, child.given) if name))
-
-
-def family_of(one: Member) -> str:
-    """Return the family name, folded: it counts where no name begins so."""
-    return fold(one.one.child.family)
 
 
 def _size_word() -> str:
@@ -107,58 +82,39 @@ def _typed(typed: str) -> tuple[str, int] | BaseResponse:
     """Make a card, or a sheet, for a name that is not in the class."""
     try:
         child, settings = read_roster(typed, message("roster.name"), NamePart.BOTH).children[0], class_settings()
+        word = _size_word()
+        asked = of_visitor(Kind.SHEETS if word == SHEET else Kind.CARDS, child, settings, _size(word))
         with desk().lock:
-            made = _pages_of(desk().press, child, settings)
-        return pdf_answer(pdf_of(made, settings.get("language", "en")))
+            made = drawn(desk().press, asked)
+        return pdf(pdf_of(made, settings.get("language", FIRST)))
     except (RosterError, CannotDraw) as error:
-        why = str(error)
-    except (MissingLetters, DoesNotFit) as error:
-        why = sentence(error)
-    return _page(members(), typed, _failed(why)), 422
+        return _page(members(), typed, _failed(error)), 422
 
 
-def _failed(why: str) -> Message:
+def _failed(why: Exception) -> Message:
     return message("web.now.failed", reason=reason(request, why))
-
-
-def _pages_of(press: Press, child: Child, settings: Mapping[str, str]) -> list[Page]:
-    """Return what was asked for. Raises MissingLetters, DoesNotFit or CannotDraw."""
-    sheet, word = sheet_of_class(settings), _size_word()
-    if word == SHEET:
-        return list(sheet_pages(press, child, sheet))
-    card = CardSettings(sheet.ruling, _size(word) or CardSize.INDEX_4X6, sheet.support, sheet.language, sheet.letters)
-    return [card_for(press, child.practice, child.practice, card, settings, _size(word))]
-
-
-def pdf_of(made: list[Page], language: str) -> bytes:
-    """Return a small PDF at once."""
-    out = io.BytesIO()
-    write_pdf(made, out, title="Name practice", lang=language)
-    return out.getvalue()
 
 
 @pages.get("/child/<int:child_id>/card.pdf")
 def card(child_id: int) -> str | tuple[str, int] | Response:
     """Return a child's card."""
     one, settings = child_or_404(child_id), class_settings()
-
-    size, language = _size(request.args.get("size", "")), settings.get("language", "en")
-
-    def make(press: Press) -> bytes:
-        return pdf_of([card_of(press, one, settings, size)], language)
-
+    asked = of_child(Kind.CARDS, one, settings, _size(request.args.get("size", "")))
     try:
-        asked = ("card", one.child, one.tuning, size, sorted(settings.items()))
-        return pdf_answer(desk().picture(asked, make))
-    except (MissingLetters, DoesNotFit) as error:
-        other = child_id if isinstance(error, DoesNotFit) else None  # a sheet lacks the same letters
-        return _page(members(), "", _failed(sentence(error)), other=other), 422
+        return pdf(desk().picture(("card", asked), lambda press: pdf_of(drawn(press, asked), _language(asked))))
+    except CannotDraw as error:
+        other = child_id if isinstance(error.cause, DoesNotFit) else None  # a sheet lacks the same letters
+        return _page(members(), "", _failed(error), other=other), 422
+
+
+def _language(asked: Request) -> str:
+    return asked.settings.language
 
 
 @pages.get("/child/<int:child_id>/sheet.pdf")
 def sheet(child_id: int) -> Response:
     """Return a child's practice sheet."""
-    one, settings = child_or_404(child_id), class_settings()
+    asked = of_child(Kind.SHEETS, child_or_404(child_id), class_settings())
     with desk().lock:
-        made = child_pages(desk().press, one, settings)
-    return pdf_answer(pdf_of(list(made), settings.get("language", "en")))
+        made = drawn(desk().press, asked)
+    return pdf(pdf_of(made, _language(asked)))

@@ -22,7 +22,7 @@ from namewright.web import list_review as roster
 from namewright.web import notes as seen
 from namewright.web.desk import KEY, Desk, class_mark, close_book, desk
 from namewright.web.jobs import where
-from namewright.web.pictures import CannotDraw
+from namewright.web.requests import CannotDraw
 from namewright.wording import languages, wording
 
 MOST_BYTES = 3_000_000  # a class's spreadsheet is a hundredth of it

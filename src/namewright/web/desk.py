@@ -20,7 +20,7 @@ from flask import abort, current_app, g
 from namewright.classbook import BookChild, Classbook, ClassbookError, grouping
 from namewright.message import Message
 from namewright.pages.press import Press
-from namewright.practice.ordering import Order, Placed, completed, order_class
+from namewright.practice.ordering import Order, Planned, completed, order_class
 from namewright.settings import Support
 from namewright.web.jobs import Jobs
 
@@ -39,7 +39,7 @@ class Desk:
     jobs: Jobs = field(default_factory=Jobs)
     lock: Lock = field(default_factory=Lock)
     _pictures: OrderedDict[str, object] = field(default_factory=OrderedDict)
-    _orders: OrderedDict[tuple[object, ...], tuple[Placed, ...]] = field(default_factory=OrderedDict)
+    _orders: OrderedDict[tuple[object, ...], tuple[Planned, ...]] = field(default_factory=OrderedDict)
     _told: OrderedDict[str, tuple[Message, ...]] = field(default_factory=OrderedDict)
 
     def tell(self, told: Iterable[Message]) -> str:
@@ -74,7 +74,7 @@ class Desk:
             return cast(Drawn, self._pictures[key])
 
     def order(self, children: Sequence[BookChild], by: Order, support: Support, language: str,
-              before: Mapping[int, int]) -> tuple[Placed, ...]:
+              before: Mapping[int, int]) -> tuple[Planned, ...]:
         """Return the children in order with their groups, worked out once for a class that has not changed.
 
         ``before`` are the groups of last time by id, which are kept as far as can be.
@@ -138,7 +138,7 @@ class Member:
     """A child in its place in the class."""
 
     one: BookChild
-    placed: Placed
+    placed: Planned
 
     @property
     def id(self) -> int:

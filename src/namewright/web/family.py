@@ -7,15 +7,14 @@ from collections.abc import Mapping
 from flask import Blueprint, Response, render_template, request
 
 from namewright.classbook import BookChild
+from namewright.making.request import Kind, Request
 from namewright.pages.page import Page
 from namewright.pages.press import Press
 from namewright.pages.summary import Entry, drawable, summary_pages
-from namewright.web.aide import pdf_of
-from namewright.web.class_settings import sheet_of_class
+from namewright.web import answers
+from namewright.web.answers import pdf_of, to_print
 from namewright.web.desk import child_or_404, class_settings, desk
-from namewright.web.pictures import child_pages
-from namewright.web.printing import drawn, pdf_answer
-from namewright.web.room import drawn as drawing
+from namewright.web.requests import drawn, of_child
 from namewright.web.tongue import tongue_of
 from namewright.wording import languages, wording
 
@@ -49,16 +48,19 @@ def _settings(spoken: str) -> Mapping[str, str]:
 @pages.get("/child/<int:child_id>/home.svg")
 def picture(child_id: int) -> Response:
     """Draw the sheet in the family's language. Raises CannotDraw."""
-    return drawing(child_or_404(child_id), _settings(_spoken()))
+    return answers.picture_of(_sheet(child_or_404(child_id), _spoken()))
+
+
+def _sheet(one: BookChild, spoken: str) -> Request:
+    return of_child(Kind.SHEETS, one, _settings(spoken))
 
 
 def _made(press: Press, one: BookChild, spoken: str) -> list[Page]:
-    settings = _settings(spoken)
+    asked = _sheet(one, spoken)
     greeting, *rest = (drawable(press, paragraph) for paragraph in note(one, spoken))
-    sheet = sheet_of_class(settings)
-    letter = summary_pages(press, [Entry(greeting, title=True), *(Entry("", (text,)) for text in rest)], sheet.paper,
-                           binding=sheet.binding)
-    return [*letter, *child_pages(press, one, settings)]
+    letter = summary_pages(press, [Entry(greeting, title=True), *(Entry("", (text,)) for text in rest)],
+                           asked.settings.paper, binding=asked.settings.binding)
+    return [*letter, *drawn(press, asked)]
 
 
 @pages.get("/child/<int:child_id>/home.pdf")
@@ -67,7 +69,7 @@ def pdf(child_id: int) -> Response:
     one, spoken = child_or_404(child_id), _spoken()
     with desk().lock:
         made = _made(desk().press, one, spoken)
-    return pdf_answer(pdf_of(made, spoken))
+    return answers.pdf(pdf_of(made, spoken))
 
 
 @pages.get("/child/<int:child_id>/home/pages")
@@ -75,6 +77,6 @@ def on_screen(child_id: int) -> str:
     """Show note and sheet for the browser to print."""
     one, spoken = child_or_404(child_id), _spoken()
     with desk().lock:
-        shown = [drawn(page) for page in child_pages(desk().press, one, _settings(spoken))]
+        shown = [to_print(page) for page in drawn(desk().press, _sheet(one, spoken))]
     return render_template("print.html", shown=shown, missed=[], note=note(one, spoken), spoken=spoken,
                            paper=shown[0][0])

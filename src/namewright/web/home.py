@@ -6,6 +6,7 @@ from flask import Blueprint, Response, abort, redirect, render_template, request
 from werkzeug.wrappers import Response as BaseResponse
 
 from namewright.web import tongue
+from namewright.web.answers import svg
 from namewright.web.desk import book, desk
 from namewright.web.letter_forms import LETTERS
 from namewright.web.pictures import art_svg, form_svg, mark_svg
@@ -62,8 +63,3 @@ def form_art(letter: str, form: str) -> Response:
 def mark() -> Response:
     """Draw our name in our own letters."""
     return svg(desk().picture("mark", mark_svg))
-
-
-def svg(text: str) -> Response:
-    """Return a picture as an answer."""
-    return Response(text, mimetype="image/svg+xml")

@@ -13,24 +13,21 @@ from werkzeug.wrappers import Response as BaseResponse
 
 from namewright.classbook import BookChild, ClassbookError
 from namewright.classbook.keys import CHILD_KEYS, tuning_of
-from namewright.letters.alphabet import MissingLetters
-from namewright.lines.fit import DoesNotFit
+from namewright.making.from_book import holds_for_child, holds_for_class
+from namewright.making.request import Kind
 from namewright.message import Field, message
 from namewright.pages.ladder import MOST_TRACED
-from namewright.pages.size_finder import SizeSettings, size_page
-from namewright.pages.summary import drawable
 from namewright.settings import Hand, NamePart, Support
 from namewright.tuning import KNOBS
-from namewright.web.aide import family_of, names_of, pdf_of
-from namewright.web.class_settings import control, sheet_of_child, sheet_of_class, tried
+from namewright.web.answers import pdf, pdf_of, svg
 from namewright.web.desk import book, child_or_404, class_settings, desk, members
-from namewright.web.home import svg
+from namewright.web.finding import family_of, names_of
 from namewright.web.letter_forms import LETTERS, RUNGS, fields_of, shapes_of
-from namewright.web.pictures import CannotDraw, row_svg
-from namewright.web.printing import pdf_answer
-from namewright.web.room import own_settings
+from namewright.web.pictures import row_svg
+from namewright.web.requests import CannotDraw, drawn, of_child
+from namewright.web.settings_in_forms import own_settings
 from namewright.web.tongue import reason, tongue_of
-from namewright.web.what import sentence
+from namewright.web.trial import control, tried
 from namewright.wording import FIRST, wording
 
 pages = Blueprint("lines", __name__)
@@ -52,7 +49,7 @@ def show(child_id: int) -> str:
 
 def _page(one: BookChild, typed: Mapping[str, str] | None = None, problem: Exception | None = None) -> str:
     settings = class_settings()
-    everyone = sheet_of_class(settings)
+    everyone = holds_for_class(settings)
     class_tuning = tuning_of(settings)
     history = book().history(one.id)
     return render_template(
@@ -149,10 +146,10 @@ def row(child_id: int) -> Response:
     one, settings = child_or_404(child_id), class_settings()
     try:
         if request.args.get("side") == "class":
-            chosen, name = sheet_of_class(settings), one.child.practice
+            chosen, name = holds_for_class(settings), one.child.practice
         else:
-            trial = tried(one, settings, own_settings(request.args)) if request.args else one
-            chosen, name = sheet_of_child(trial, settings), trial.child.practice
+            trial = tried(one, own_settings(request.args)) if request.args else one
+            chosen, name = holds_for_child(trial, settings), trial.child.practice
         return svg(desk().picture(("row", name, chosen), lambda press: row_svg(press, name, chosen)))
     except (CannotDraw, ValueError) as error:
         return Response(reason(request, error), 422, mimetype="text/plain")
@@ -161,14 +158,10 @@ def row(child_id: int) -> Response:
 @pages.get("/child/<int:child_id>/sizes.pdf")
 def sizes(child_id: int) -> Response:
     """Return the page with the child's name at six line heights. Raises CannotDraw."""
-    one, everyone = child_or_404(child_id), sheet_of_class(class_settings())
-    settings = SizeSettings(everyone.ruling, everyone.paper, everyone.binding, everyone.language, everyone.letters)
-    try:
-        with desk().lock:
-            page = size_page(desk().press, one.child.practice, drawable(desk().press, one.child.label), settings)
-    except (MissingLetters, DoesNotFit) as error:
-        raise CannotDraw(sentence(error)) from error
-    return pdf_answer(pdf_of([page], everyone.language))
+    asked = of_child(Kind.SIZES, child_or_404(child_id), class_settings())
+    with desk().lock:
+        made = drawn(desk().press, asked)
+    return pdf(pdf_of(made, asked.settings.language))
 
 
 @pages.get("/screen")

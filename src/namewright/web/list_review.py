@@ -16,6 +16,7 @@ from werkzeug.wrappers import Response
 
 from namewright.classbook import ClassbookError, RosterUpdate
 from namewright.letters.alphabet import MissingLetters
+from namewright.making.account import sentence
 from namewright.message import Message, message
 from namewright.roster.children import LineReport, Outcome, RosterError
 from namewright.roster.parsing import read_roster
@@ -23,7 +24,6 @@ from namewright.roster.sources import decode
 from namewright.settings import NamePart
 from namewright.web.desk import book, class_settings, desk, keep_groups
 from namewright.web.tongue import tongue_of
-from namewright.web.what import sentence
 from namewright.wording import languages
 
 pages = Blueprint("roster", __name__)

@@ -15,19 +15,20 @@ from flask import redirect as to
 from werkzeug.wrappers import Response as BaseResponse
 
 from namewright.classbook import BookChild, ClassbookError, Observation
-from namewright.classbook.growing import growth_of
 from namewright.classbook.records import letter_positions
 from namewright.classbook.stages import Stage, stage_said
 from namewright.classbook.suggest import suggest
+from namewright.making.choices import read_choices
+from namewright.making.from_book import holds_for_child, members_of
+from namewright.making.request import Kind, Request
 from namewright.message import Message, message
 from namewright.names.clusters import clusters
-from namewright.pages.child_progress import ProgressSettings, progress_page
+from namewright.practice.ordering import Order, order_class
 from namewright.settings import Support
-from namewright.web.aide import family_of, names_of, pdf_of
-from namewright.web.class_settings import sheet_of_child, sheet_of_class
+from namewright.web.answers import pdf, pdf_of
 from namewright.web.desk import book, child_or_404, class_settings, desk, members
-from namewright.web.printing import pdf_answer
-from namewright.web.year import class_rows, year_pages
+from namewright.web.finding import family_of, names_of
+from namewright.web.requests import drawn
 
 pages = Blueprint("seen", __name__)
 
@@ -58,33 +59,34 @@ def _page(one: BookChild, problem: Exception | None = None) -> str:
 
 def _suggestion(one: BookChild) -> Message:
     """Return a thought about the next level of support."""
-    support = sheet_of_child(one, class_settings()).support
+    support = holds_for_child(one, class_settings()).support
     return suggest(support, book().observations(one.id), one.child.practice).reason
 
 
 @pages.get("/child/<int:child_id>/year.pdf")
 def year(child_id: int) -> Response:
     """Return the child's year as a page for the family."""
-    one, settings = child_or_404(child_id), class_settings()
-    sheet = sheet_of_class(settings)
-    growth = growth_of(one.child.label, one.child.practice, book().observations(one.id))
-    if not growth.days:
+    one = child_or_404(child_id)
+    if not book().observations(one.id):
         abort(404)
-    with desk().lock:
-        page = progress_page(desk().press, growth, ProgressSettings(sheet.paper, sheet.binding, sheet.language))
-    return pdf_answer(pdf_of([page], sheet.language))
+    return _pdf(Kind.GROWTH, [one])
 
 
 @pages.get("/class/year.pdf")
 def class_year() -> Response:
     """Return the year of the class as pages for the adult."""
-    children, settings = book().children(), class_settings()
+    children = book().children()
     if not children:
         abort(404)
-    rows = class_rows(children, settings)
+    return _pdf(Kind.YEAR, children)
+
+
+def _pdf(kind: Kind, children: Sequence[BookChild]) -> Response:
+    placed = order_class([one.child for one in children], Order.ROSTER)
+    asked = Request((kind,), members_of(book(), children, placed, notes=True), read_choices(class_settings()))
     with desk().lock:
-        made = year_pages(desk().press, rows, settings)
-    return pdf_answer(pdf_of(list(made), settings.get("language", "en")))
+        made = drawn(desk().press, asked)
+    return pdf(pdf_of(made, asked.settings.language))
 
 
 def _letters(name: str) -> list[tuple[int, str]]:

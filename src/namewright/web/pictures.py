@@ -1,4 +1,4 @@
-"""Pages for the screen: the engine's own pages as SVG, and rows of a name to be shown at their true size.
+"""Pictures for the screen: rows of a name to be shown at their true size, and drawings in our own letters.
 
 Millimetres, y down. Out of scope: how large a millimetre is on a screen (the browser's part).
 """
@@ -7,8 +7,6 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
-from namewright.classbook import BookChild
-from namewright.classwork import Work
 from namewright.letters.alphabet import MissingLetters
 from namewright.letters.choice import LetterChoice
 from namewright.lines.fit import DoesNotFit
@@ -21,35 +19,10 @@ from namewright.pages import blocks
 from namewright.pages.page import Item, Page
 from namewright.pages.press import Press
 from namewright.pages.sheet import SheetSettings
-from namewright.practice.ordering import order_class
-from namewright.roster.children import Child
-from namewright.web.class_settings import sheet_of_child
+from namewright.web.requests import CannotDraw
 
 _EDGE_MM = 2.0
 _THREE = (GuideLine.TOP, GuideLine.MID, GuideLine.BASE)
-
-
-class CannotDraw(Exception):
-    """A page or row cannot be made; the message is a sentence."""
-
-
-def child_pages(press: Press, one: BookChild, settings: Mapping[str, str]) -> tuple[Page, ...]:
-    """Return a child's practice sheet. Raises CannotDraw."""
-    return sheet_pages(press, one.child, sheet_of_child(one, settings))
-
-
-def sheet_pages(press: Press, child: Child, settings: SheetSettings) -> tuple[Page, ...]:
-    """Return the practice sheet of a child, of the class or not. Raises CannotDraw."""
-    work = Work(press)
-    pages = tuple(work.sheets(order_class([child]), settings))
-    if not pages:
-        raise CannotDraw(" ".join(missed.reason for missed in work.not_made))
-    return pages
-
-
-def sheet_svg(press: Press, one: BookChild, settings: Mapping[str, str]) -> str:
-    """Return the first page of a child's sheet. Raises CannotDraw."""
-    return page_svg(child_pages(press, one, settings)[0])
 
 
 def row_svg(press: Press, name: str, settings: SheetSettings) -> str:
@@ -57,7 +30,7 @@ def row_svg(press: Press, name: str, settings: SheetSettings) -> str:
     try:
         return page_svg(_row_page(press, name, settings))
     except (MissingLetters, DoesNotFit) as error:
-        raise CannotDraw(f"{str(error)[:1].upper()}{str(error)[1:]}.") from error
+        raise CannotDraw(error) from error
 
 
 def _row_page(press: Press, name: str, settings: SheetSettings) -> Page:

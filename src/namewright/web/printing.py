@@ -6,46 +6,40 @@ from collections.abc import Iterator, Mapping, Sequence
 from itertools import islice
 
 from flask import Blueprint, Response, abort, redirect, render_template, request, url_for
-from markupsafe import Markup
 from werkzeug.wrappers import Response as BaseResponse
 
 from namewright.classbook import ClassbookError
-from namewright.classbook.growing import class_formed
+from namewright.making.account import Account, remarked, sentence
+from namewright.making.choices import read_choices
+from namewright.making.from_book import members_of, roster_of
+from namewright.making.make import Making
+from namewright.making.request import Kind, Request
 from namewright.message import Message, message
-from namewright.output.svg import page_svg
 from namewright.pages.page import Page
-from namewright.pages.plan.sentences import NOTHING_FORMED
-from namewright.roster.children import Roster
-from namewright.roster.parsing import read_roster
-from namewright.settings import NamePart
-from namewright.web import guard
+from namewright.web import answers, guard
+from namewright.web.answers import to_print
+from namewright.web.class_page import again
 from namewright.web.desk import book, class_settings, desk, members
 from namewright.web.jobs import Job
-from namewright.web.room import again, keep_choices
+from namewright.web.requests import KINDS
 from namewright.web.said import in_tongue
+from namewright.web.settings_in_forms import keep_choices
 from namewright.web.tongue import reason, tongue_of
-from namewright.web.what import KINDS, Making, Wanted, of_ids
-from namewright.web.year import class_rows
-from namewright.wording import FIRST, wording
+from namewright.wording import wording
 
 pages = Blueprint("printing", __name__)
 _MOST_ON_SCREEN = 60
 
 
-def wanted(form: Mapping[str, str], lists: Mapping[str, list[str]]) -> Wanted:
+def wanted(form: Mapping[str, str], lists: Mapping[str, list[str]]) -> Request:
     """Return what a form asks to print, with the settings that are kept."""
     chosen = frozenset(int(one) for one in lists["child"] if one.isdecimal())
-    pairs = [(one.one, one.placed) for one in members()]
     kinds = tuple(kind for kind in KINDS if kind in lists["what"])
     only = "ticked" in (form.get("who"), form.get("only"))
-    children, settings = of_ids(pairs, chosen if only else None), class_settings()
-    rows = class_rows([one for one, _ in children], settings) if "year" in kinds else ()
-    formed = class_formed(book(), [one for one, _ in children]) if "plan" in kinds else NOTHING_FORMED
-    return Wanted(kinds, children, settings, _roster(), rows, formed)
-
-
-def _roster() -> Roster:
-    return read_roster(book().roster_text(), "the list", NamePart(class_settings().get("practise", NamePart.GIVEN)))
+    those = [one for one in members() if not only or one.id in chosen]
+    noted = Kind.YEAR in kinds or Kind.PLAN in kinds
+    asked = members_of(book(), [one.one for one in those], [one.placed for one in those], notes=noted)
+    return Request(kinds, asked, read_choices(class_settings()), roster=roster_of(book()), fill=True)
 
 
 def _lists() -> Mapping[str, list[str]]:
@@ -64,19 +58,24 @@ def start() -> tuple[str, int] | BaseResponse:
     if problem:
         return again(problem)
     if "view" in request.form:
-        return redirect(url_for("printing.on_screen", what=asked.kinds, child=[one.id for one, _ in asked.children]))
+        return redirect(url_for("printing.on_screen", what=asked.kinds, child=_ids(asked)))
     nonce = request.form[guard.TOKEN_FIELD].partition(".")[0]
-    language = class_settings().get("language", FIRST)
+    language = asked.settings.language
     return redirect(url_for("printing.job", key=begin(nonce, asked, language).id))
 
 
-def _problem(asked: Wanted) -> Message | None:
+def _ids(asked: Request) -> list[int]:
+    on_line = {one.one.child.line: one.id for one in members()}
+    return [on_line[one.placed.child.line] for one in asked.members]
+
+
+def _problem(asked: Request) -> Message | None:
     if not asked.kinds:
         return message("web.class.nothing")
-    return None if asked.children else message("web.class.nobody")
+    return None if asked.members else message("web.class.nobody")
 
 
-def begin(key: str, asked: Wanted, language: str) -> Job:
+def begin(key: str, asked: Request, language: str) -> Job:
     """Begin a job, or return the one that this key began."""
     spoken = tongue_of(request)
 
@@ -87,10 +86,10 @@ def begin(key: str, asked: Wanted, language: str) -> Job:
     def make(job: Job) -> Iterator[Page]:
         def step() -> None:
             job.done += 1
-        making = Making(asked, step=step)
-        yield from making.pages()
-        job.missed += said(making.missed)
-        job.remarks += said(making.remarks)
+        account = Account(step)
+        yield from Making(asked, account=account).pages()
+        job.missed += said([(one.child.label, sentence(one.cause)) for one in account.not_made])
+        job.remarks += said([(one.child.label, remarked(one)) for one in account.remarks])
 
     return desk().jobs.start(key, asked.steps, make, language)
 
@@ -121,14 +120,7 @@ def pdf(key: str) -> Response:
     found = _job(key)
     if not found.ready:
         abort(404)
-    return pdf_answer(found.pdf())
-
-
-def pdf_answer(data: bytes) -> Response:
-    """Return a PDF to be shown by the browser; its file name tells nothing about a child."""
-    answer = Response(data, mimetype="application/pdf")
-    answer.headers["Content-Disposition"] = 'inline; filename="name-practice.pdf"'
-    return answer
+    return answers.pdf(found.pdf())
 
 
 @pages.get("/print/pages")
@@ -136,12 +128,6 @@ def on_screen() -> str:
     """Show the pages themselves, each as large as its paper, for the browser to print."""
     asked = wanted({"who": "ticked"}, _lists())
     making = Making(asked)
-    shown = [drawn(page) for page in islice(making.pages(), _MOST_ON_SCREEN)]
-    missed = [(label, reason(request, why)) for label, why in making.missed]
+    shown = [to_print(page) for page in islice(making.pages(), _MOST_ON_SCREEN)]
+    missed = [(one.child.label, reason(request, sentence(one.cause))) for one in making.account.not_made]
     return render_template("print.html", shown=shown, missed=missed, note=None)
-
-
-def drawn(page: Page) -> tuple[str, Markup]:
-    """Return a page's kind of paper, by the class name in the style sheet, and its drawing."""
-    name = f"p{round(page.width_mm * 10)}x{round(page.height_mm * 10)}"
-    return name, Markup(page_svg(page).partition("?>")[2] or page_svg(page))

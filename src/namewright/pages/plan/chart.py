@@ -18,7 +18,7 @@ from namewright.pages.plan.marks import point
 from namewright.pages.press import Press
 from namewright.pages.summary import drawable
 from namewright.practice.difficulty import MIDDLE_FROM, MIDDLE_TO, Band
-from namewright.practice.ordering import Placed
+from namewright.practice.ordering import Planned
 from namewright.wording import Wording
 
 TEXT_MM = 1.3
@@ -57,7 +57,7 @@ class _Field:
         return (self.up(MIDDLE_TO), self.up(MIDDLE_FROM))
 
 
-def chart(press: Press, placed: Sequence[Placed], words: Wording, box: Box) -> Iterator[Ink]:
+def chart(press: Press, placed: Sequence[Planned], words: Wording, box: Box) -> Iterator[Ink]:
     """Yield the chart within a box; names with nothing to write have no point."""
     shown = [each for each in placed if each.letters]
     if not shown:
@@ -90,9 +90,9 @@ def _frame(press: Press, field: _Field, words: Wording) -> Iterator[Ink]:
         yield text_at(press, words.say(f"page.plan.band_{band}"), right + 2.0, middle + TEXT_MM / 2, TEXT_MM)
 
 
-def _points(press: Press, field: _Field, shown: Sequence[Placed], taken: list[Box],
+def _points(press: Press, field: _Field, shown: Sequence[Planned], taken: list[Box],
             words: Wording) -> Iterator[Ink]:
-    together: dict[tuple[int, float], list[Placed]] = {}
+    together: dict[tuple[int, float], list[Planned]] = {}
     for each in shown:
         together.setdefault((each.length, each.difficulty), []).append(each)
     marks = {key: point(some[0].band or Band.MIDDLE, field.across(key[0]), field.up(key[1]), POINT_MM)

@@ -16,7 +16,7 @@ from namewright.pages.plan.sentences import Formed, order_said
 from namewright.pages.press import Press
 from namewright.pages.summary import drawable
 from namewright.practice.difficulty import Band
-from namewright.practice.ordering import Order, Placed
+from namewright.practice.ordering import Order, Planned
 from namewright.practice.sequence import faces_left
 from namewright.wording import Wording
 
@@ -27,7 +27,7 @@ _LAST_TOGETHER = 3  # children that go to a new page together: one alone there i
 _RULE = Style(0.1, RULE)
 
 
-def add_rows(flow: Flow, placed: Sequence[Placed], words: Wording, order: Order, formed: Formed) -> None:
+def add_rows(flow: Flow, placed: Sequence[Planned], words: Wording, order: Order, formed: Formed) -> None:
     """Set the order and its reason, the legend, and a row for every child."""
     flow.heading(words.say("page.plan.rows"), 20.0)
     flow.say(words.say(order_said(order)))
@@ -62,13 +62,13 @@ def _add_legend(flow: Flow, words: Wording, *, ticked: bool) -> None:
     flow.y += 5.4
 
 
-def _tile_lines(flow: Flow, each: Placed) -> list[Sequence[tuple[str, Band]]]:
+def _tile_lines(flow: Flow, each: Planned) -> list[Sequence[tuple[str, Band]]]:
     room = flow.sheet.room_width - _TILES_X - _BEATS_X - 2.0
     count = max(1, int(room / STEP_MM))
     return [each.letters[at:at + count] for at in range(0, len(each.letters), count)] or [()]
 
 
-def _label_lines(press: Press, each: Placed) -> tuple[str, ...]:
+def _label_lines(press: Press, each: Planned) -> tuple[str, ...]:
     """Return the label in one line, smaller if need be, or in lines that end at a space, a hyphen or else a beat."""
     label = drawable(press, each.child.label)
     words = re.findall(r"[^\s\-‐‑]*[\s\-‐‑]*", label)
@@ -76,7 +76,7 @@ def _label_lines(press: Press, each: Placed) -> tuple[str, ...]:
     return _lines(press, each.beats if long and "".join(each.beats) == label else words, _LABEL_MM)
 
 
-def _beat_lines(press: Press, each: Placed) -> tuple[str, ...]:
+def _beat_lines(press: Press, each: Planned) -> tuple[str, ...]:
     """Return the beats, a dot between them where neither a space nor a hyphen parts them; a guess is marked."""
     dotted = [part if part.endswith((" ", "-", "‐", "‑")) else f"{part} · " for part in each.beats]
     dotted[-1:] = [dotted[-1].rstrip("· ") + ("" if each.beats_known else " ?")] if dotted else []
@@ -88,7 +88,7 @@ def _lines(press: Press, pieces: Sequence[str], room: float) -> tuple[str, ...]:
     return (whole,) if press.text_width(whole or "-", LEAST_MM) <= room else packed(press, pieces, room, TEXT_MM)
 
 
-def _row(flow: Flow, each: Placed, lines: Sequence[Sequence[tuple[str, Band]]],
+def _row(flow: Flow, each: Planned, lines: Sequence[Sequence[tuple[str, Band]]],
          columns: tuple[Sequence[str], Sequence[str]], words: Wording) -> list[Item]:
     left, right, middle = flow.sheet.left_mm, flow.sheet.right_edge, flow.y + _ROW_MM / 2
     baseline = middle + TEXT_MM / 2

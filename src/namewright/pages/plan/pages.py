@@ -30,7 +30,7 @@ from namewright.pages.press import Press
 from namewright.pages.summary import drawable
 from namewright.practice.difficulty import letter_difficulty, name_difficulty
 from namewright.practice.groups import shared_letters
-from namewright.practice.ordering import Order, Placed, own_initial
+from namewright.practice.ordering import Order, Planned, own_initial
 from namewright.practice.reason import for_parent
 from namewright.practice.weeks import Week, WeekPlan
 from namewright.wording import Wording, wording
@@ -53,7 +53,7 @@ class PlanSettings:
     language: str = "en"
 
 
-def plan_pages(press: Press, placed: Sequence[Placed], plan: WeekPlan, settings: PlanSettings,
+def plan_pages(press: Press, placed: Sequence[Planned], plan: WeekPlan, settings: PlanSettings,
                formed: Formed = NOTHING_FORMED) -> tuple[Page, ...]:
     """Return the pages. ``placed`` are the children in order, completed; ``plan`` counts them by that order.
 
@@ -84,7 +84,7 @@ def _add_monday(flow: Flow, told: Sequence[Message], words: Wording) -> None:
         flow.put([Ink(_BAR, (line(x, top + 1.0, x, flow.y - 0.6),))], 0.0)
 
 
-def _add_chart(flow: Flow, placed: Sequence[Placed], words: Wording) -> None:
+def _add_chart(flow: Flow, placed: Sequence[Planned], words: Wording) -> None:
     able = sum(bool(each.letters) for each in placed)
     if able < _FEW:
         return
@@ -98,7 +98,7 @@ def _add_chart(flow: Flow, placed: Sequence[Placed], words: Wording) -> None:
 # --- groups and weeks --------------------------------------------------------------------------------
 
 
-def _add_groups(flow: Flow, placed: Sequence[Placed], words: Wording) -> None:
+def _add_groups(flow: Flow, placed: Sequence[Planned], words: Wording) -> None:
     groups = {number: group for number, group in groups_of(placed).items() if len(group) > 1}
     if not groups:
         return
@@ -124,7 +124,7 @@ def _add_group(flow: Flow, text: str, letters: Sequence[str], tiles_mm: float) -
     flow.y = max(flow.y, start + MARK_MM + 0.3) + 0.3
 
 
-def _add_weeks(flow: Flow, placed: Sequence[Placed], plan: WeekPlan, words: Wording) -> None:
+def _add_weeks(flow: Flow, placed: Sequence[Planned], plan: WeekPlan, words: Wording) -> None:
     if not plan.weeks:
         return
     flow.heading(words.say("page.plan.weeks"), 30.0)
@@ -145,7 +145,7 @@ def _column_mm(flow: Flow) -> float:
     return flow.sheet.room_width / _WEEKS_A_LINE
 
 
-def _column(week: Week, placed: Sequence[Placed], words: Wording) -> tuple[str, ...]:
+def _column(week: Week, placed: Sequence[Planned], words: Wording) -> tuple[str, ...]:
     names = tuple(placed[at].child.label for at in week.ready)
     if len(names) <= _MOST_UNDER_A_WEEK:
         return names
@@ -165,7 +165,7 @@ def _week(flow: Flow, number: int, week: Week, names: Sequence[str], x: float, w
     return items
 
 
-def _add_home(flow: Flow, first: Sequence[Placed], words: Wording) -> None:
+def _add_home(flow: Flow, first: Sequence[Planned], words: Wording) -> None:
     """Say what a teacher could tell the families of the children named for Monday."""
     if first:
         flow.heading(words.say("page.plan.home"), 12.0)

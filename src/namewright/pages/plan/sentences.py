@@ -10,7 +10,7 @@ from types import MappingProxyType
 
 from namewright.message import Message, message
 from namewright.practice.groups import group_worth, shared_letters
-from namewright.practice.ordering import Order, Placed, initial_family
+from namewright.practice.ordering import Order, Planned, initial_family
 from namewright.practice.weeks import WeekPlan, letters_of
 
 Formed = Mapping[int, frozenset[str]]  # by the line of a child: the letters that stood when they were looked at last
@@ -19,25 +19,25 @@ FIRST = 3  # how many children Monday names
 SAID_LETTERS = 5
 
 
-def groups_of(placed: Sequence[Placed]) -> dict[int, list[Placed]]:
+def groups_of(placed: Sequence[Planned]) -> dict[int, list[Planned]]:
     """Return the children of each group by its number, in roster order; whoever is in none is left out."""
-    found: dict[int, list[Placed]] = {}
+    found: dict[int, list[Planned]] = {}
     for each in sorted(placed, key=lambda one: one.child.line):
         if each.group:
             found.setdefault(each.group, []).append(each)
     return dict(sorted(found.items()))
 
 
-def group_said(number: int, group: Sequence[Placed]) -> Message:
+def group_said(number: int, group: Sequence[Planned]) -> Message:
     """Return who is in a group."""
     return message("page.plan.group", number=number, who=_labels(group))
 
 
-def _labels(some: Sequence[Placed]) -> tuple[str, ...]:
+def _labels(some: Sequence[Planned]) -> tuple[str, ...]:
     return tuple(each.child.label for each in some)
 
 
-def first_children(placed: Sequence[Placed], order: Order, formed: Formed) -> Sequence[Placed]:
+def first_children(placed: Sequence[Planned], order: Order, formed: Formed) -> Sequence[Planned]:
     """Return the children to begin with: the first in order who have letters that are still to come."""
     able = [each for each in placed
             if {letter for letter, _ in each.letters} - formed.get(each.child.line, frozenset())]
@@ -46,7 +46,7 @@ def first_children(placed: Sequence[Placed], order: Order, formed: Formed) -> Se
     return able[:FIRST]
 
 
-def monday(placed: Sequence[Placed], plan: WeekPlan, order: Order, formed: Formed = NOTHING_FORMED,
+def monday(placed: Sequence[Planned], plan: WeekPlan, order: Order, formed: Formed = NOTHING_FORMED,
            ) -> Iterator[Message]:
     """Yield what to do on Monday: the first letter, the first children, the first table, each with its reason."""
     able = [each for each in placed if each.letters]
@@ -64,7 +64,7 @@ def monday(placed: Sequence[Placed], plan: WeekPlan, order: Order, formed: Forme
         yield message("page.plan.monday_table", number=table[0].group, who=_labels(table), letters=letters)
 
 
-def _first_letter(able: Sequence[Placed], letter: str) -> Message:
+def _first_letter(able: Sequence[Planned], letter: str) -> Message:
     count = sum(letter in letters_of(each.child.practice) for each in able)
     return message("page.plan.monday_letter", letter=_both_cases(letter), count=count, all=len(able))
 
@@ -74,13 +74,13 @@ def _both_cases(letter: str) -> str:
     return letter if capital == letter or len(capital) > 1 else f"{capital} {letter}"
 
 
-def _best_table(able: Sequence[Placed]) -> Sequence[Placed]:
+def _best_table(able: Sequence[Planned]) -> Sequence[Planned]:
     """Return the group of three or more whose children share most with one another; none where nothing is shared."""
     tables = [table for table in groups_of(able).values() if len(table) > 2]
     return max(tables, key=_shared_each, default=()) if any(map(_shared_each, tables)) else ()
 
 
-def _shared_each(table: Sequence[Placed]) -> float:
+def _shared_each(table: Sequence[Planned]) -> float:
     sets = [letters_of(each.child.practice) for each in table]
     return group_worth(range(len(sets)), sets) / len(sets)
 

@@ -1,6 +1,6 @@
 """An order written as a table to read, as CSV for a spreadsheet and as JSON for another program.
 
-Out of scope: how it is found (``ordering``).
+Out of scope: how it is found (``practice.ordering``).
 """
 
 from __future__ import annotations
@@ -13,7 +13,7 @@ from collections.abc import Sequence
 import unicodedata2
 
 from namewright.names.clusters import clusters
-from namewright.practice.ordering import Placed, completed
+from namewright.practice.ordering import Placed, Planned
 from namewright.practice.sequence import faces_left
 from namewright.wording import FIRST, Wording, wording
 
@@ -33,11 +33,6 @@ NOTES = (
 )
 
 
-def _whole(placed: Sequence[Placed]) -> Sequence[Placed]:
-    """Return children with beats and groups, which are found only where they are wanted: they take time."""
-    return placed if all(each.group for each in placed) else completed(placed)
-
-
 def order_table(placed: Sequence[Placed]) -> str:
     """Return the order in columns of monospaced text, how many have a place, and notes; it ends in a newline."""
     rows = [_TABLE_COLUMNS, *(_row(each) for each in placed)]
@@ -48,7 +43,7 @@ def order_table(placed: Sequence[Placed]) -> str:
     return "\n".join((*lines, "", *account, *NOTES, ""))
 
 
-def order_csv(placed: Sequence[Placed], language: str = FIRST) -> str:
+def order_csv(placed: Sequence[Planned], language: str = FIRST) -> str:
     """Return the order as CSV (RFC 4180, lines end in CR LF), one row a child below a header.
 
     A text that a spreadsheet would take for a formula gets a leading apostrophe; numbers stay numbers.
@@ -57,7 +52,7 @@ def order_csv(placed: Sequence[Placed], language: str = FIRST) -> str:
     writer = csv.writer(out)
     writer.writerow(_CSV_COLUMNS)
     words = wording(language)
-    for each in _whole(placed):
+    for each in placed:
         texts = (each.child.practice, each.child.label, each.band or "", _letters(each),
                  words.text(*each.reason))
         more = (" ".join(band for _, band in each.letters),
@@ -68,7 +63,7 @@ def order_csv(placed: Sequence[Placed], language: str = FIRST) -> str:
     return out.getvalue()
 
 
-def order_json(placed: Sequence[Placed], language: str = FIRST) -> str:
+def order_json(placed: Sequence[Planned], language: str = FIRST) -> str:
     """Return the order as a JSON list, one object a child.
 
     ``watch`` is true for left-facing letters, the ones often reversed when written from memory; ``beats`` join
@@ -76,7 +71,7 @@ def order_json(placed: Sequence[Placed], language: str = FIRST) -> str:
     that cannot be written here.
     """
     words = wording(language)
-    return json.dumps([_object(each, words) for each in _whole(placed)], ensure_ascii=False, indent=2) + "\n"
+    return json.dumps([_object(each, words) for each in placed], ensure_ascii=False, indent=2) + "\n"
 
 
 def _row(each: Placed) -> tuple[str, ...]:
@@ -89,7 +84,7 @@ def _letters(each: Placed) -> str:
     return " ".join(letter for letter, _ in each.letters)
 
 
-def _object(each: Placed, words: Wording) -> dict[str, object]:
+def _object(each: Planned, words: Wording) -> dict[str, object]:
     here = each.band is not None
     return {
         "position": each.position if here else None, "name": each.child.practice, "label": each.child.label,

@@ -1,7 +1,6 @@
-"""From settings kept as text to what the engine takes. A setting that is not set takes the engine's own default.
+"""Settings on trial, and how a form shows each measure. Lengths are millimetres.
 
-A child is laid over the class here and nowhere else on the web side. Lengths are millimetres.
-Out of scope: keeping settings (``classbook``); what they do to a page (``pages``).
+Out of scope: keeping settings (``classbook``), laying one over another (``making.choices``).
 """
 
 from __future__ import annotations
@@ -10,42 +9,14 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
 from namewright.classbook import BookChild
-from namewright.classbook.keys import WORD_KEYS, ladder_of, letters_of, tuning_of
-from namewright.classwork import own_letters
-from namewright.lines.ruling import DEFAULT_RULING, preset
-from namewright.lines.tuned import tuned
-from namewright.pages.name_card import CardSettings, CardSize
-from namewright.pages.paper import Paper
+from namewright.classbook.keys import tuning_of
 from namewright.pages.sheet import SheetSettings
-from namewright.pages.tile_sheet import TileSettings
 from namewright.roster.children import Child
 from namewright.settings import Hand, NamePart, Support
 from namewright.tuning import Knob, Tuning
 
-PAGE_KEYS = ("paper", "ruling", "line_height", "support", "hand", "language", "landscape", "binding", *WORD_KEYS)
 
-
-def sheet_of_class(settings: Mapping[str, str]) -> SheetSettings:
-    """Return the sheet settings of the class. Raises ValueError, in a sentence, for what cannot be set."""
-    tuning = tuning_of(settings)
-    return SheetSettings(
-        ruling=tuned(preset(settings.get("ruling", DEFAULT_RULING)), tuning),
-        paper=Paper(settings.get("paper", Paper.LETTER)), landscape=settings.get("landscape") == "on",
-        binding=settings.get("binding") == "on", support=Support(settings.get("support", Support.FULL)),
-        hand=Hand(settings.get("hand", Hand.RIGHT)), language=settings.get("language", "en"), tuning=tuning,
-        letters=letters_of(settings), ladder=ladder_of(settings))
-
-
-def sheet_of_child(one: BookChild, settings: Mapping[str, str]) -> SheetSettings:
-    """Return the sheet settings of one child: the class's, with the child's own laid over them."""
-    everyone = sheet_of_class(settings)
-    ruling = tuned(preset(settings.get("ruling", DEFAULT_RULING)), one.tuning)
-    return replace(everyone, ruling=ruling, tuning=one.tuning, support=one.child.support or everyone.support,
-                   hand=one.child.hand or everyone.hand, letters=own_letters(one.child, everyone.letters),
-                   ladder=ladder_of({**settings, **one.settings}))
-
-
-def tried(one: BookChild, settings: Mapping[str, str], own: Mapping[str, str]) -> BookChild:
+def tried(one: BookChild, own: Mapping[str, str]) -> BookChild:
     """Return a child as if ``own`` were what is set for it. Raises ValueError, in a sentence, as settings do."""
     own = {key: text for key, text in own.items() if text.strip()}
     mine = tuning_of(own)
@@ -56,7 +27,7 @@ def tried(one: BookChild, settings: Mapping[str, str], own: Mapping[str, str]) -
                     support=Support(own["support"]) if "support" in own else roster_says.support,
                     hand=Hand(own["hand"]) if "hand" in own else roster_says.hand,
                     letters=own.get("letters", roster_says.letters))
-    return replace(one, child=child, own=mine, tuning=mine.over(tuning_of(settings)), settings=own)
+    return replace(one, child=child, own=mine, settings=own)
 
 
 def _without_settings(one: BookChild) -> Child:
@@ -73,19 +44,6 @@ def _practised(one: BookChild, own: Mapping[str, str]) -> str:
     wanted = {NamePart.GIVEN: child.given, NamePart.FAMILY: child.family,
               NamePart.BOTH: f"{child.given} {child.family}".strip()}
     return wanted[NamePart(own["practise"])] or child.practice
-
-
-def card_of_child(one: BookChild, settings: Mapping[str, str], size: CardSize) -> CardSettings:
-    """Return the card settings of one child."""
-    sheet = sheet_of_child(one, settings)
-    return CardSettings(sheet.ruling, size, sheet.support, sheet.language, sheet.letters)
-
-
-def tiles_of_class(settings: Mapping[str, str]) -> TileSettings:
-    """Return the tile settings of the class."""
-    sheet = sheet_of_class(settings)
-    return TileSettings(paper=sheet.paper, landscape=sheet.landscape, binding=sheet.binding, language=sheet.language,
-                        letters=sheet.letters)
 
 
 @dataclass(frozen=True, slots=True)

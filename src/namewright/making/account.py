@@ -1,0 +1,84 @@
+"""What became of a request: who was made, who was not, and what could not be heeded; data, worded at the edges."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass, field
+
+from namewright.making.request import Kind, Member
+from namewright.message import Message, Problem, together
+from namewright.practice.ordering import Placed
+from namewright.roster.children import Child
+from namewright.wording import FIRST, wording
+
+
+class FontTooLarge(ValueError):
+    """The letters of a school's font reach out of the page."""
+
+    def __init__(self) -> None:
+        super().__init__("the font’s letters reach out of the page; choose a smaller line height or a larger paper")
+
+
+class NothingNoted(ValueError):
+    """A page of progress was asked for, and no day was noted."""
+
+    def __init__(self, label: str) -> None:
+        super().__init__(f"nothing is noted about {label} yet")
+
+
+def told(error: Exception) -> Message | str:
+    """Return what an error tells: its message, or its words where it has no message yet."""
+    return error.message if isinstance(error, Problem) else sentence(error)
+
+
+def sentence(error: Exception, language: str = FIRST) -> str:
+    """Return what an error says as a sentence."""
+    if isinstance(error, Problem):
+        return wording(language).sentence(error.message)
+    words = str(error)
+    return words[:1].upper() + words[1:] + ("" if words.endswith(".") else ".")
+
+
+@dataclass(frozen=True, slots=True)
+class NotMade:
+    """A child whose page of a kind could not be made, and why: ``MissingLetters``, ``DoesNotFit`` or one of those here.
+
+    A page that stands for a whole group names each of its children. No kind: the child has no place in the order.
+    """
+
+    kind: Kind | None
+    child: Child
+    cause: ValueError
+
+
+@dataclass(frozen=True, slots=True)
+class Remark:
+    """A child who is made, but without something of its own that cannot be read."""
+
+    child: Child
+    cause: ValueError
+
+
+def remarked(remark: Remark) -> str:
+    """Return in a sentence or two what could not be heeded, and what holds instead."""
+    return f"{sentence(remark.cause)} The class’s letters are used."
+
+
+@dataclass
+class Account:
+    """Filled as pages are asked for; ``step`` is told of every child of every kind that is done with."""
+
+    step: Callable[[], None] = lambda: None
+    made: list[tuple[Kind, Member]] = field(default_factory=list)
+    not_made: list[NotMade] = field(default_factory=list)
+    remarks: list[Remark] = field(default_factory=list)
+
+    def of(self, kind: Kind) -> list[Member]:
+        """Return the children of whom there are pages of a kind, in their order."""
+        return [one for made, one in self.made if made is kind]
+
+
+def account_of_order(placed: Iterable[Placed]) -> Account:
+    """Return the account of an order: a child whose name cannot be written has no place in it."""
+    without = [one for one in placed if one.band is None]
+    return Account(not_made=[NotMade(None, one.child, Problem(together(*one.reason))) for one in without])

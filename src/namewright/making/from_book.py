@@ -1,0 +1,60 @@
+"""A request's members and choices from a class's file: what is kept for the class and for each child."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+
+from namewright.classbook import BookChild, Classbook
+from namewright.making.choices import Choices, choices_in_list, read_choices, settled
+from namewright.making.request import Member
+from namewright.pages.sheet import SheetSettings
+from namewright.practice.ordering import Placed
+from namewright.roster.children import Roster
+from namewright.roster.parsing import read_roster
+from namewright.settings import NamePart
+
+
+def own_choices(one: BookChild) -> Choices:
+    """Return what a child of a class has of its own: what is set for it, over what the list says.
+
+    Words for letters in the list that cannot be read choose nothing.
+    """
+    return _own(one)[0]
+
+
+def _own(one: BookChild) -> tuple[Choices, ValueError | None]:
+    in_list, problem = choices_in_list(one.child)
+    kept = read_choices({key: text for key, text in one.settings.items() if key != "letters"})
+    return Choices(support=in_list.support, hand=in_list.hand, rungs=kept.rungs, chain=kept.chain,
+                   keep_dots=kept.keep_dots, letters=in_list.letters, tuning=one.own), problem
+
+
+def member_of(one: BookChild, placed: Placed, book: Classbook | None = None) -> Member:
+    """Return a child of a class in its place, with what was noted of it where ``book`` is given."""
+    own, problem = _own(one)
+    return Member(placed, own, book.observations(one.id) if book else (), problem)
+
+
+def members_of(book: Classbook, children: Sequence[BookChild], placed: Sequence[Placed], *, notes: bool = False,
+               ) -> tuple[Member, ...]:
+    """Return children of a class in the order of ``placed``, with what was noted of each where ``notes`` asks for it.
+
+    Raises ClassbookError.
+    """
+    on_line = {one.child.line: one for one in children}
+    return tuple(member_of(on_line[each.child.line], each, book if notes else None) for each in placed)
+
+
+def holds_for_class(settings: Mapping[str, str]) -> SheetSettings:
+    """Return what holds for everyone in a class that keeps these settings. Raises ValueError, in a sentence."""
+    return settled(read_choices(settings))
+
+
+def holds_for_child(one: BookChild, settings: Mapping[str, str]) -> SheetSettings:
+    """Return what holds for one child of a class that keeps these settings. Raises ValueError, in a sentence."""
+    return settled(own_choices(one).over(read_choices(settings)))
+
+
+def roster_of(book: Classbook) -> Roster:
+    """Return the class's list as it is read, with an account of every line. Raises RosterError or ClassbookError."""
+    return read_roster(book.roster_text(), "the list", NamePart(book.class_settings.get("practise", NamePart.GIVEN)))

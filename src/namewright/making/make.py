@@ -1,0 +1,188 @@
+"""The maker: the pages of a request, one by one as they are asked for, so that memory does not grow with the class.
+
+What becomes of everyone is told in ``account``, which is whole when the last page has been taken.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, field
+from typing import ParamSpec, TypeVar
+
+from namewright.classbook.growing import formed_lately, growth_of
+from namewright.classbook.suggest import suggest
+from namewright.letters.alphabet import MissingLetters
+from namewright.lines.fit import DoesNotFit
+from namewright.making import page_settings
+from namewright.making.account import Account, FontTooLarge, NothingNoted, NotMade, Remark
+from namewright.making.adult import adult_pages
+from namewright.making.request import FOR_EACH_CHILD, Kind, Member, Request
+from namewright.pages.child_progress import progress_page
+from namewright.pages.class_progress import ClassRow, class_progress_pages
+from namewright.pages.group_sheet import group_page
+from namewright.pages.name_card import card_page, card_sheet
+from namewright.pages.page import Page, PageError
+from namewright.pages.plan.pages import plan_pages
+from namewright.pages.press import Press
+from namewright.pages.sheet import practice_pages
+from namewright.pages.size_finder import size_page
+from namewright.pages.summary import drawable
+from namewright.pages.tile_sheet import Strip, TileSettings, across, strips, tile_pages, tile_ruling
+from namewright.practice.groups import shared_letters
+from namewright.practice.ordering import Order
+from namewright.practice.weeks import letter_weeks
+
+Made = TypeVar("Made")
+P = ParamSpec("P")
+
+
+@dataclass
+class Making:
+    """A request being made, on letters kept ready by ``press``."""
+
+    request: Request
+    press: Press = field(default_factory=Press)
+    account: Account = field(default_factory=Account)
+
+    def pages(self, *kinds: Kind) -> Iterator[Page]:
+        """Yield the pages of these kinds, of all that were asked for where none is named.
+
+        Raises ValueError, in a sentence, where what is chosen for everyone cannot be ruled.
+        """
+        makers: Mapping[Kind, Callable[[], Iterator[Page]]] = {
+            Kind.TILES: self._tiles, Kind.GROUPS: self._groups, Kind.ADULT: self._adult, Kind.PLAN: self._plan,
+            Kind.YEAR: self._year}
+        for kind in sorted(kinds or self.request.kinds, key=list(Kind).index):
+            if kind in makers:
+                yield from makers[kind]()
+            else:
+                yield from self._each(kind)
+            if kind not in FOR_EACH_CHILD:
+                self.account.step()
+
+    def _try(self, kind: Kind, members: Sequence[Member], make: Callable[P, Made], *args: P.args,
+             **more: P.kwargs) -> Made | None:
+        """Return what is made; where it cannot be, None. Each child is set down as made or not made."""
+        cause: ValueError
+        try:
+            made = make(*args, **more)
+        except (MissingLetters, DoesNotFit, NothingNoted) as error:
+            cause = error
+        except PageError as error:
+            cause = FontTooLarge() if self.press.school_font else error
+        else:
+            self.account.made += [(kind, one) for one in members]
+            return made
+        self.account.not_made += [NotMade(kind, one.placed.child, cause) for one in members]
+        return None
+
+    # --- a child's own pages ------------------------------------------------------------------------------
+
+    def _each(self, kind: Kind) -> Iterator[Page]:
+        makers = {Kind.SHEETS: self._sheet, Kind.CARDS: self._card, Kind.SIZES: self._sizes, Kind.GROWTH: self._growth}
+        for one in self.request.members:
+            self._remark(one, kind)
+            yield from self._try(kind, [one], makers[kind], one) or ()
+            self.account.step()
+
+    def _remark(self, one: Member, kind: Kind) -> None:
+        """Say once of a child that its own letters could not be read, where pages show letters of its own."""
+        remark = Remark(one.placed.child, one.unread) if one.unread else None
+        if remark and kind is not Kind.GROWTH and remark not in self.account.remarks:
+            self.account.remarks.append(remark)
+
+    def _label(self, one: Member) -> str:
+        return drawable(self.press, one.placed.child.label)
+
+    def _sheet(self, one: Member) -> tuple[Page, ...]:
+        return practice_pages(self.press, one.placed.child.practice, self._label(one), self.request.settings_of(one))
+
+    def _card(self, one: Member) -> tuple[Page, ...]:
+        name, label, holds = one.placed.child.practice, self._label(one), self.request.settings_of(one)
+        card = page_settings.for_card(holds, self.request.card)
+        if self.request.fill:
+            return (card_sheet(self.press, name, label, card, holds.paper),)
+        return (card_page(self.press, name, label, card),)
+
+    def _sizes(self, one: Member) -> tuple[Page, ...]:
+        settings = page_settings.for_sizes(self.request.settings_of(one))
+        return (size_page(self.press, one.placed.child.practice, self._label(one), settings),)
+
+    def _growth(self, one: Member) -> tuple[Page, ...]:
+        child = one.placed.child
+        growth = growth_of(child.label, child.practice, one.notes)
+        if not growth.days:
+            raise NothingNoted(child.label)
+        return (progress_page(self.press, growth, page_settings.for_progress(self.request.settings_of(one))),)
+
+    def _tiles(self) -> Iterator[Page]:
+        settings = page_settings.for_tiles(self.request.settings, self.request.tile_mm)
+        return tile_pages(self.press, self._all_strips(settings), settings)
+
+    def _all_strips(self, settings: TileSettings) -> Iterator[tuple[str, Sequence[Strip]]]:
+        for one in self.request.members:
+            self._remark(one, Kind.TILES)
+            made = self._try(Kind.TILES, [one], self._strips, one, settings)
+            if made:
+                yield self._label(one), made
+            self.account.step()
+
+    def _strips(self, one: Member, settings: TileSettings) -> Sequence[Strip]:
+        """Return a child's tiles in the forms of its letters. What cannot be drawn shows before a page begins."""
+        name, label = one.placed.child.practice, self._label(one)
+        made = strips(label, name, across(settings), self.request.settings_of(one).letters)
+        self.press.case(tile_ruling(settings.side_mm)).line(name)
+        if self.press.school_font:  # how far its letters reach is not known beforehand
+            list(tile_pages(self.press, [(label, made)], settings))
+        return made
+
+    # --- pages about the class ----------------------------------------------------------------------------
+
+    def _groups(self) -> Iterator[Page]:
+        for number in sorted({one.group for one in self.request.planned}):
+            members = [one for one, placed in zip(self.request.members, self.request.planned, strict=True)
+                       if placed.group == number]
+            page = self._try(Kind.GROUPS, members, self._group, number, members)
+            if page:
+                yield page
+
+    def _group(self, number: int, members: Sequence[Member]) -> Page:
+        named = [(self._label(one), one.placed.child.practice) for one in members]
+        shared = [letter for letter in shared_letters([name for _, name in named])
+                  if not self.press.alphabet.missing(letter)]
+        return group_page(self.press, number, named, shared, page_settings.for_groups(self.request.settings))
+
+    def _adult(self) -> Iterator[Page]:
+        request, account = self.request, self.account
+        made = account.of(Kind.SHEETS) if Kind.SHEETS in request.kinds else request.members
+        not_made = [one for one in account.not_made if one.kind is Kind.SHEETS]
+        yield from self._try(Kind.ADULT, request.members, adult_pages, self.press, request, made, not_made) or ()
+
+    def _plan(self) -> Iterator[Page]:
+        request = self.request
+        placed, by = request.planned, request.first.over(request.everyone).order or Order.PRACTICE
+        weeks = letter_weeks([one.child.practice for one in placed], request.weeks)
+        formed = {one.placed.child.line: formed_lately(one.placed.child.practice, one.notes)
+                  for one in request.members}
+        settings = page_settings.for_plan(request.settings, by)
+        yield from self._try(Kind.PLAN, request.members, plan_pages, self.press, placed, weeks, settings, formed) or ()
+
+    def _year(self) -> Iterator[Page]:
+        in_list = sorted(self.request.members, key=lambda one: one.placed.child.line)
+        settings = page_settings.for_progress(self.request.settings)
+        yield from self._try(Kind.YEAR, in_list, class_progress_pages, self.press, [self._row(one) for one in in_list],
+                             settings) or ()
+
+    def _row(self, one: Member) -> ClassRow:
+        child, holds = one.placed.child, self.request.settings_of(one)
+        thought = suggest(holds.support, one.notes, child.practice).reason
+        return ClassRow(growth_of(child.label, child.practice, one.notes), holds.support, thought)
+
+
+def made_at_once(request: Request, press: Press) -> tuple[Page, ...]:
+    """Return all pages of a request. Raises what stood in the way where a child could not be made."""
+    making = Making(request, press)
+    pages = tuple(making.pages())
+    for one in making.account.not_made:
+        raise one.cause
+    return pages

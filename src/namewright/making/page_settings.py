@@ -1,0 +1,45 @@
+"""From what holds for a child or for all to what each kind of page takes."""
+
+from __future__ import annotations
+
+from namewright.pages.child_progress import ProgressSettings
+from namewright.pages.group_sheet import GroupSettings
+from namewright.pages.name_card import CardSettings, CardSize
+from namewright.pages.plan.pages import PlanSettings
+from namewright.pages.sheet import SheetSettings
+from namewright.pages.size_finder import SizeSettings
+from namewright.pages.tile_sheet import TileSettings
+from namewright.practice.ordering import Order
+
+EXPLAINED = (Order.PRACTICE, Order.NEED, Order.FAMILY)
+"""The orders of which a plan can say why."""
+
+
+def for_card(holds: SheetSettings, size: CardSize) -> CardSettings:
+    """Return how a card is made."""
+    return CardSettings(holds.ruling, size, holds.support, holds.language, holds.letters)
+
+
+def for_tiles(holds: SheetSettings, side_mm: float) -> TileSettings:
+    """Return how tiles are made."""
+    return TileSettings(side_mm, holds.paper, holds.landscape, holds.binding, holds.language, holds.letters)
+
+
+def for_sizes(holds: SheetSettings) -> SizeSettings:
+    """Return how the size finder is made."""
+    return SizeSettings(holds.ruling, holds.paper, holds.binding, holds.language, holds.letters)
+
+
+def for_groups(holds: SheetSettings) -> GroupSettings:
+    """Return how a group's sheet is made."""
+    return GroupSettings(holds.ruling, holds.paper, holds.binding, holds.language, holds.letters)
+
+
+def for_plan(holds: SheetSettings, order: Order) -> PlanSettings:
+    """Return how the plan is made."""
+    return PlanSettings(holds.paper, holds.binding, order if order in EXPLAINED else Order.PRACTICE, holds.language)
+
+
+def for_progress(holds: SheetSettings) -> ProgressSettings:
+    """Return how pages of progress are made."""
+    return ProgressSettings(holds.paper, holds.binding, holds.language)

@@ -1,0 +1,93 @@
+"""What shall be made: kinds of pages, for whom, and as it was chosen. Frozen; nothing here does any work."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from enum import StrEnum
+
+from namewright.classbook.records import Observation
+from namewright.lines.tile_boxes import TILE_MM
+from namewright.making.choices import NOTHING, Choices, choices_in_list, settled
+from namewright.pages.name_card import CardSize
+from namewright.pages.sheet import SheetSettings
+from namewright.practice.ordering import Placed, Planned
+from namewright.practice.weeks import DEFAULT_WEEKS
+from namewright.roster.children import Roster
+
+
+class Kind(StrEnum):
+    """The kinds of pages, in the order in which they are made."""
+
+    SHEETS = "sheets"
+    CARDS = "cards"
+    TILES = "tiles"
+    SIZES = "sizes"
+    GROUPS = "groups"
+    ADULT = "adult"
+    PLAN = "plan"
+    YEAR = "year"
+    GROWTH = "growth"
+
+
+FOR_EACH_CHILD = frozenset({Kind.SHEETS, Kind.CARDS, Kind.TILES, Kind.SIZES, Kind.GROWTH})
+
+
+@dataclass(frozen=True, slots=True)
+class Member:
+    """A child in its place in the class, with what it has of its own and what was noted of its writing.
+
+    ``unread`` is what is wrong with a choice of its own that could not be read.
+    """
+
+    placed: Placed
+    own: Choices
+    notes: tuple[Observation, ...] = ()
+    unread: ValueError | None = None
+
+
+def listed(placed: Placed) -> Member:
+    """Return a child as its list has it."""
+    own, problem = choices_in_list(placed.child)
+    return Member(placed, own, unread=problem)
+
+
+@dataclass(frozen=True, slots=True)
+class Request:
+    """What shall be made.
+
+    ``members`` stand in the order of the pages. ``everyone`` is what is chosen for all, ``first`` what goes even
+    before what a child has of its own. ``roster`` accounts for the lines that became nobody. A card has a page of
+    its size unless cards ``fill`` sheets. ``weeks`` are those of the plan, ``tile_mm`` is the side of a tile.
+    """
+
+    kinds: tuple[Kind, ...]
+    members: tuple[Member, ...]
+    everyone: Choices = NOTHING
+    first: Choices = NOTHING
+    roster: Roster = field(default_factory=lambda: Roster((), ()))
+    card: CardSize = CardSize.INDEX_4X6
+    fill: bool = False
+    tile_mm: float = TILE_MM
+    weeks: int = DEFAULT_WEEKS
+
+    @property
+    def settings(self) -> SheetSettings:
+        """Return what holds for everyone. Raises ValueError, in a sentence, for lines that cannot be ruled."""
+        return settled(self.first.over(self.everyone))
+
+    def settings_of(self, member: Member) -> SheetSettings:
+        """Return what holds for one child. Raises ValueError as ``settings`` does."""
+        return settled(self.first.over(member.own.over(self.everyone)))
+
+    @property
+    def planned(self) -> tuple[Planned, ...]:
+        """Return the children with their beats and groups. Raises ValueError for a request made without them."""
+        planned = tuple(one.placed for one in self.members if isinstance(one.placed, Planned))
+        if len(planned) < len(self.members):
+            raise ValueError("groups were not asked for when this request was put together")
+        return planned
+
+    @property
+    def steps(self) -> int:
+        """Return how many steps there are to count: one a child for a child's own pages, else one a kind."""
+        return max(1, sum(len(self.members) if kind in FOR_EACH_CHILD else 1 for kind in self.kinds))

@@ -1,0 +1,65 @@
+"""The page of the class: its order with reasons, how its pages look, what to print."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+
+from flask import redirect, render_template, request, url_for
+from werkzeug.wrappers import Response as BaseResponse
+
+from namewright.lines.ruling import DEFAULT_RULING, PRESETS, Ruling
+from namewright.message import Message, message
+from namewright.pages.ladder import MOST_TRACED
+from namewright.pages.paper import Paper
+from namewright.practice.ordering import Order
+from namewright.settings import Hand, Support
+from namewright.web.desk import Member, class_settings, members
+from namewright.web.letter_forms import LETTERS, RUNGS, fields_of, shapes_of
+from namewright.web.requests import FOR_ADULT, FOR_CHILDREN
+from namewright.wording import languages
+
+CHOICES: Mapping[str, tuple[str, ...]] = {
+    "paper": tuple(Paper), "support": tuple(Support), "hand": tuple(Hand), "language": languages(),
+    "order": tuple(Order),
+}
+
+
+def again(problem: Message | Exception) -> tuple[str, int]:
+    """Show the class with all that a form held, and what is wrong with it."""
+    return str(page({**class_settings(), **fields_of(request.form)}, problem)), 422
+
+
+def page(settings: Mapping[str, str], problem: Message | Exception | None = None) -> str | BaseResponse:
+    """Show the class; where there is none yet, the place to paste one."""
+    everyone = members()
+    if not everyone:
+        return redirect(url_for("roster.show"))
+    first = next((one for one in everyone if str(one.id) == request.args.get("look")), everyone[0])
+    return render_template(
+        "class.html", members=everyone, looked=first, settings=settings, choices=CHOICES, problem=problem,
+        rulings=_rulings(), usual_ruling=DEFAULT_RULING, for_children=FOR_CHILDREN, for_adult=FOR_ADULT,
+        groups=_groups(everyone),
+        shapes=shapes_of(settings), letters=LETTERS, rungs=RUNGS, most_rungs=MOST_TRACED, wanted=_wanted(),
+        ticked=frozenset(request.form.getlist("child")))
+
+
+def _wanted() -> frozenset[str]:
+    """Return the kinds of pages to be ticked: those of the form that was sent, or the sheets."""
+    return frozenset(request.form.getlist("what") if request.method == "POST" else ("sheets",))
+
+
+def _rulings() -> dict[str, list[Ruling]]:
+    """Return the rulings by the country where ones like them are used: the first part of their names."""
+    found: dict[str, list[Ruling]] = {}
+    for one in PRESETS.values():
+        found.setdefault(one.name.partition("-")[0], []).append(one)
+    return found
+
+
+def _groups(everyone: Sequence[Member]) -> list[tuple[Message, tuple[int, ...]]]:
+    """Return what each group that shares letters is called, and who is in it; none where all stand in one."""
+    found: dict[int, list[Member]] = {}
+    for one in everyone:
+        found.setdefault(one.placed.group, []).append(one)
+    return [(message("web.class.group", number=number, names=tuple(one.label for one in some)),
+             tuple(one.id for one in some)) for number, some in sorted(found.items())] if len(found) > 1 else []

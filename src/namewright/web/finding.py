@@ -1,0 +1,26 @@
+"""Finding a child of the class by what was typed of its name."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from namewright.roster.vocabulary import fold
+from namewright.web.desk import Member
+
+
+def beginning(typed: str, everyone: Sequence[Member]) -> tuple[Member, ...]:
+    """Return those whose name begins with what was typed, marks and capitals aside; else those whose family’s does."""
+    wanted = fold(typed)
+    first = tuple(one for one in everyone if any(name.startswith(wanted) for name in names_of(one)))
+    return first or tuple(one for one in everyone if family_of(one).startswith(wanted))
+
+
+def names_of(one: Member) -> tuple[str, ...]:
+    """Return the names by which a child may be found, the family's apart, folded."""
+    child = one.one.child
+    return tuple(dict.fromkeys(fold(name) for name in (child.practice, child.label, child.given) if name))
+
+
+def family_of(one: Member) -> str:
+    """Return the family name, folded: it counts where no name begins so."""
+    return fold(one.one.child.family)
