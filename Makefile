@@ -8,15 +8,23 @@ NO_VENV  := Namewright needs Python 3.11 or newer with venv: Debian or Ubuntu "a
 Fedora "dnf install python3", macOS "brew install python", Windows python.org.
 AS_ROOT  := $(shell if [ "$$(id -u)" = 0 ]; then echo env; elif command -v sudo >/dev/null; then echo sudo -n; fi)
 
-.PHONY: demo test bench gallery lint clean system test-system
+.PHONY: demo test test-long wheel-check bench gallery lint clean system test-system
 
 demo: $(VENV)/.runtime
 	@mkdir -p out
 	$(BIN)/namewright sheets src/namewright/demo.txt -o out/class.pdf --summary out/for-the-adult.pdf
 	@echo "The demo class is in out/class.pdf: print it at 100 %. The order and the reasons are in out/for-the-adult.pdf."
 
+# What a change is tried by at the desk; the longest tests are left to test-long.
 test: $(VENV)/.dev test-system
-	$(RUN) -m pytest -n auto
+	$(RUN) -m pytest -n auto -m "not long"
+
+test-long: $(VENV)/.dev test-system
+	$(RUN) -m pytest -n auto -m long
+
+# The wheel, alone in a clean environment: a PDF and a web answer.
+wheel-check: $(VENV)/.dev
+	$(RUN) tests/wheel/check.py
 
 lint: $(VENV)/.dev
 	$(BIN)/ruff check .
