@@ -42,15 +42,13 @@ def silhouettes(line: SetLine) -> list[np.ndarray]:
     for placed in line.letters:
         rows = np.full((ROWS, 2), np.nan)
         for stroke in placed.letter.strokes:
-            points = np.array(evenly(flatten(stroke.segments, 0.001), 600)) + np.array((placed.x, 0))
-            for x, y in points:
-                for row in range(ROWS):
-                    middle = -(row + 0.5) / ROWS * x_height
-                    reach = (pen / 2) ** 2 - (y - middle) ** 2
-                    if reach >= 0:
-                        half = reach ** 0.5
-                        rows[row, 0] = np.nanmin([rows[row, 0], (x - half) / x_height])
-                        rows[row, 1] = np.nanmax([rows[row, 1], (x + half) / x_height])
+            x, y = (np.array(evenly(flatten(stroke.segments, 0.001), 600)) + np.array((placed.x, 0))).T
+            for row in range(ROWS):
+                reach = (pen / 2) ** 2 - (y + (row + 0.5) / ROWS * x_height) ** 2
+                if (reach >= 0).any():
+                    at, half = x[reach >= 0], np.sqrt(reach[reach >= 0])
+                    rows[row, 0] = np.fmin(rows[row, 0], (at - half).min() / x_height)
+                    rows[row, 1] = np.fmax(rows[row, 1], (at + half).max() / x_height)
         found.append(rows)
     return found
 

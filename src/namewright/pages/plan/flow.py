@@ -64,7 +64,9 @@ def breakable(press: Press, text: str, room: float, size: float) -> str:
     words: list[str] = []
     for word in text.split():
         while len(word) > 1 and press.text_width(word, size) > room:
-            share = max(1, int(0.9 * len(word) * room / press.text_width(word, size)))
+            share = max(1, int(len(word) * room / press.text_width(word, size)))
+            while share > 1 and press.text_width(word[:share], size) > room:
+                share -= 1
             words.append(word[:share])
             word = word[share:]
         words.append(word)
