@@ -147,7 +147,8 @@ def font_option(parser: Parser) -> None:
 def line_options(parser: Parser) -> None:
     """Add the words about the lines."""
     parser.add_argument("--ruling", metavar="NAME",
-                        help=f"the lines to write on; “namewright rulings” lists them ({DEFAULT_RULING})")
+                        help=f"the lines to write on; “namewright rulings” lists them. A ruling that you name "
+                             f"brings its own line height ({DEFAULT_RULING})")
     parser.add_argument("--line-height", metavar="MM",
                         help="from the line that letters stand on to the line that tall ones reach, in mm or like "
                              "“5/8 in”; the other lines grow or shrink with it")

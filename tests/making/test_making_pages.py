@@ -1,0 +1,143 @@
+"""One request in, pages and an account out: for every kind of page, whoever cannot be made stops nobody else."""
+
+from __future__ import annotations
+
+from datetime import date
+
+import pytest
+
+from namewright.classbook.records import Observation
+from namewright.letters.alphabet import MissingLetters
+from namewright.lines.fit import DoesNotFit
+from namewright.lines.ink import Ink
+from namewright.making.account import NothingNoted
+from namewright.making.choices import Choices, read_choices
+from namewright.making.make import Making, made_at_once
+from namewright.making.request import FOR_EACH_CHILD, Kind, Member, Request, listed
+from namewright.output.svg import page_svg
+from namewright.pages.page import Page, Row, Tile, leaves
+from namewright.pages.press import Press
+from namewright.practice.ordering import completed, order_class
+from namewright.roster.children import Child
+from namewright.settings import Support
+from namewright.tuning import Tuning
+
+NAMES = ("Mira", "Марко", "Tilo", "Wilhelminaconstantia-Maximiliana", "Bo")
+UNWRITABLE = "Марко"
+HUGE = Choices(tuning=Tuning(line_height=70))
+
+
+@pytest.fixture(scope="module")
+def press() -> Press:
+    return Press()
+
+
+def note(name: str, day: int, letters: tuple[int, ...]) -> Observation:
+    return Observation(day, 1, date(2026, 9, day).isoformat(), name, letters, None, None, "", "", "2026-09-01T10:00:00")
+
+
+def members(*names: str, notes: bool = True) -> tuple[Member, ...]:
+    children = [Child(name, name, name, "", line) for line, name in enumerate(names, start=1)]
+    noted = {name: (note(name, 1, (0,)), note(name, 2, (0, 1))) for name in names} if notes else {}
+    return tuple(Member(one, Choices(), noted.get(one.child.practice, ())) for one in completed(order_class(children)))
+
+
+@pytest.mark.parametrize("kind", Kind)
+def test_who_cannot_be_made_stops_nobody(press: Press, kind: Kind) -> None:
+    """With a name that our letters lack and one that is too wide for its lines, all others have their pages."""
+    request = Request((kind,), members(*NAMES), HUGE if kind is Kind.SHEETS else Choices())
+    making = Making(request, press)
+    pages = list(making.pages())
+    assert pages
+    account = making.account
+    told = {(one.child.practice, one.kind) for one in account.not_made}
+    if kind in (Kind.SHEETS, Kind.CARDS, Kind.TILES, Kind.SIZES):
+        assert (UNWRITABLE, kind) in told
+        assert all(isinstance(one.cause, MissingLetters | DoesNotFit) for one in account.not_made)
+        outlines = " ".join(str(page.outline) for page in pages)
+        assert "Bo" in outlines
+        assert "Марко" not in outlines
+    made = {one.placed.child.practice for one in account.of(kind)}
+    assert made | {name for name, _ in told} == set(NAMES)
+    assert "Bo" in made
+
+
+@pytest.mark.parametrize("kind", Kind)
+def test_every_step_is_counted(press: Press, kind: Kind) -> None:
+    """As many steps are told as were announced, whoever cannot be made."""
+    done = []
+    request = Request((kind,), members(*NAMES))
+    making = Making(request, press)
+    making.account.step = lambda: done.append(None)
+    list(making.pages())
+    assert len(done) == request.steps == (len(NAMES) if kind in FOR_EACH_CHILD else 1)
+
+
+def test_kinds_come_in_one_order_however_they_were_asked_for(press: Press) -> None:
+    both = [page_svg(page) for page in Making(Request((Kind.CARDS, Kind.SHEETS), members("Mira")), press).pages()]
+    other = [page_svg(page) for page in Making(Request((Kind.SHEETS, Kind.CARDS), members("Mira")), press).pages()]
+    assert both == other
+
+
+def test_pages_are_made_as_they_are_asked_for(press: Press) -> None:
+    """Nobody is made before the page is taken, so a class of any size needs the memory of one page."""
+    making = Making(Request((Kind.SHEETS,), members("Mira", "Tilo", "Bo")), press)
+    pages = making.pages()
+    assert making.account.made == []
+    next(pages)
+    assert len(making.account.made) == 1
+
+
+def line_heights(page: Page) -> set[float]:
+    rows = [row for row in page.items if isinstance(row, Row)]
+    ys = [{str(item.line): item.y for item in leaves(row.items) if hasattr(item, "line")} for row in rows]
+    return {round(found["baseline"] - found["topline"], 2) for found in ys}
+
+
+def test_a_childs_own_choice_goes_before_everyones_unless_something_goes_first(press: Press) -> None:
+    """The three layers of a request, seen on the page: everyone's lines, a child's own, and what goes before both."""
+    mira, tilo = members("Mira", "Tilo")
+    mira = Member(mira.placed, Choices(tuning=Tuning(line_height=30)))
+    everyone = Choices(tuning=Tuning(line_height=20))
+    pages = list(Making(Request((Kind.SHEETS,), (mira, tilo), everyone), press).pages())
+    assert [line_heights(page) for page in pages] == [{30.0}, {20.0}]
+    first = Choices(tuning=Tuning(line_height=24))
+    pages = list(Making(Request((Kind.SHEETS,), (mira, tilo), everyone, first), press).pages())
+    assert [line_heights(page) for page in pages] == [{24.0}, {24.0}]
+
+
+def test_tiles_have_the_forms_of_each_childs_letters(press: Press) -> None:
+    """Two children on one page of tiles, each with its own a."""
+    plain, own = members("Ada", "Ana")
+    own = Member(own.placed, read_choices({"letters": "a=two-storey"}))
+    (both,), (usual,) = (Making(Request((Kind.TILES,), some), press).pages() for some in
+                         ((plain, own), members("Ada", "Ana")))
+    tiles = [[item for item in page.items if isinstance(item, Tile | Ink)] for page in (both, usual)]
+    changed = [one != other for one, other in zip(*tiles, strict=True)]
+    assert changed.count(True) == 1  # the small letter a of Ana, and nothing else
+
+
+def test_letters_that_cannot_be_read_are_remarked_once_and_the_child_is_made(press: Press) -> None:
+    child = Child("Mira", "Mira", "Mira", "", 1, letters="a=odd")
+    member = listed(order_class([child])[0])
+    making = Making(Request((Kind.SHEETS, Kind.CARDS, Kind.TILES), (member,)), press)
+    assert len(list(making.pages())) == 3
+    assert [remark.child for remark in making.account.remarks] == [child]
+
+
+def test_a_year_that_was_not_noted_is_a_reason_and_not_a_page(press: Press) -> None:
+    making = Making(Request((Kind.GROWTH,), members("Mira", notes=False)), press)
+    assert list(making.pages()) == []
+    assert isinstance(making.account.not_made[0].cause, NothingNoted)
+
+
+def test_made_at_once_raises_what_stood_in_the_way(press: Press) -> None:
+    assert len(made_at_once(Request((Kind.CARDS,), members("Mira")), press)) == 1
+    with pytest.raises(MissingLetters):
+        made_at_once(Request((Kind.CARDS,), members(UNWRITABLE)), press)
+
+
+def test_groups_and_plans_need_a_request_with_groups(press: Press) -> None:
+    child = Child("Mira", "Mira", "Mira", "", 1, Support.LIGHT)
+    with pytest.raises(ValueError, match="groups"):
+        list(Making(Request((Kind.PLAN,), (listed(order_class([child])[0]),)), press).pages())
