@@ -29,7 +29,7 @@ def where(ruling: Ruling, units: float, glyph: Glyph) -> float:
     """Return the height in mm of a line, told from the ruling's own zones and nothing else."""
     if round(units) == 200 and glyph.short and ruling.short_mm is not None:
         return ruling.x_height_mm + ruling.short_mm
-    if round(units) == 100 and glyph.whole:
+    if round(units) == 100 and glyph.one_piece:
         return ruling.line_height_mm / 2
     return {200: ruling.x_height_mm + ruling.ascender_mm, 100: ruling.x_height_mm, 0: 0.0,
             -100: -ruling.descender_mm}[round(units)]

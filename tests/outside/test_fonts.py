@@ -27,12 +27,12 @@ from namewright.lines.forms import Form
 from namewright.lines.ink import DARK
 from namewright.lines.ruling import DEFAULT_RULING, preset
 from namewright.lines.setting import Typecase
-from namewright.lines.spacing import NATURAL_WHITE
+from namewright.lines.spacing import NATURAL_GAP
 from namewright.output.png import page_png
 from namewright.pages.blocks import letters_at
 from namewright.pages.page import Page
 from namewright.pages.press import Press
-from namewright.truetype.characters import UNIT, ZONE, MarkSort, Sorts, sorts_of
+from namewright.truetype.characters import UNIT, ZONE, FontMark, Repertoire, repertoire_of
 
 ROOT = Path(__file__).parents[2]
 BUILT = sorted((ROOT / "fonts").glob("*.ttf"))
@@ -91,7 +91,7 @@ def our_advance(case: Typecase, name: str) -> float:
     line = case.line(name)
     first, last = (case.alphabet.letter(line.letters[index].letter.cluster) for index in (0, -1))
     run = (line.letters[-1].x - line.letters[0].x) / case.units_to_mm
-    return UNIT * (run + bare_edges(last)[1] - bare_edges(first)[0] + NATURAL_WHITE)
+    return UNIT * (run + bare_edges(last)[1] - bare_edges(first)[0] + NATURAL_GAP)
 
 
 def test_names_are_as_wide_as_we_set_them(alphabet: Alphabet, case: Typecase) -> None:
@@ -115,7 +115,7 @@ def test_composed_and_decomposed_text_are_typed_alike(alphabet: Alphabet, path: 
 
 def stacks(alphabet: Alphabet) -> Iterator[str]:
     """Yield letters with marks for which Unicode has no single code point and our fonts no glyph."""
-    known = {sort.cluster for sort in sorts_of(alphabet).letters}
+    known = {sort.cluster for sort in repertoire_of(alphabet).letters}
     letters = "abcdefghijklmnopqrstuvwxyzæøłABCDEFGHIJKLMNOPQRSTUVWXYZ"
     tails = [*alphabet.mark_of, *(one + two for one in alphabet.mark_of for two in alphabet.mark_of)]
     for tail in tails:
@@ -129,10 +129,10 @@ def stacks(alphabet: Alphabet) -> Iterator[str]:
                 yield cluster
 
 
-def our_marks(alphabet: Alphabet, sorts: Sorts, cluster: str) -> list[tuple[MarkSort, float, float]]:
+def our_marks(alphabet: Alphabet, sorts: Repertoire, cluster: str) -> list[tuple[FontMark, float, float]]:
     """Return the marks of a letter as we place them, in font units from its glyph's side."""
     letter = alphabet.letter(cluster)
-    left = bare_edges(letter)[0] - NATURAL_WHITE / 2
+    left = bare_edges(letter)[0] - NATURAL_GAP / 2
     by_glyph = {id(mark.glyph): mark for mark in sorts.marks}
     return [(by_glyph[id(mark.glyph)], UNIT * (mark.anchor[0] + mark.offset[0] - left),
              UNIT * (mark.anchor[1] + mark.offset[1])) for mark in letter.marks]
@@ -144,7 +144,7 @@ def test_marks_stand_where_our_anchors_put_them(alphabet: Alphabet) -> None:
     Where Unicode composes a letter with the second of two marks on the same anchor (ạ of a, cedilla, dot below),
     an engine stacks them the other way round; those few are left out.
     """
-    sorts = sorts_of(alphabet)
+    sorts = repertoire_of(alphabet)
     composed = {sort.name: sort.marks for sort in sorts.letters}
     typist, wrong, count, turned = Typist(SOLID), [], 0, 0
     for cluster in stacks(alphabet):
@@ -193,7 +193,7 @@ def overlaps(press: Press, alphabet: Alphabet, path: Path, form: Form, every: in
     """
     found = {}
     full = ink(Image.new("L", (1, 1), DARK))[0, 0] if form is Form.DOTTED else 1.0
-    for sort in sorts_of(alphabet).letters[::every]:
+    for sort in repertoire_of(alphabet).letters[::every]:
         if len(sort.cluster) == 1:
             ours = our_picture(press, sort.cluster, form, 100 + sort.shift / ZONE * PIXELS) / full
             theirs = their_picture(path, sort.cluster, ours.shape)
@@ -220,7 +220,7 @@ def test_dotted_and_hollow_letters_are_our_own_forms(press: Press, alphabet: Alp
 def test_letters_on_lines_are_solid_letters_on_the_guide_lines(alphabet: Alphabet) -> None:
     """The font with lines adds three level lines to the solid letters, on base line, midline and top line."""
     path = ROOT / "fonts" / "NamewrightUpright-SolidOnLines.ttf"
-    for sort in sorts_of(alphabet).letters[::5]:
+    for sort in repertoire_of(alphabet).letters[::5]:
         shape = (5 * PIXELS, 4 * PIXELS)
         solid, ruled = their_picture(SOLID, sort.cluster, shape), their_picture(path, sort.cluster, shape)
         assert np.maximum(solid - ruled, 0).max() < 0.3, sort.cluster  # nothing of the letter is lost

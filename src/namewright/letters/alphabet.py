@@ -44,14 +44,14 @@ def describe(char: str) -> str:
 class Glyph:
     """A base letter, or a mark drawn about its own attachment point.
 
-    ``whole`` letters (capitals, figures) stretch in one piece between baseline and top line; the others are
+    ``one_piece`` letters (capitals, figures) stretch in one piece between baseline and top line; the others are
     mapped zone by zone. ``short`` letters rise only part of the ascender zone where a ruling grades heights.
     ``attach`` names the anchor of the base to which a mark is joined.
     """
 
     strokes: tuple[Stroke, ...]
     anchors: Mapping[str, Point] = field(default_factory=dict)
-    whole: bool = False
+    one_piece: bool = False
     short: bool = False
     attach: str = "top"
 
@@ -206,7 +206,7 @@ def _glyph(name: str, entry: Mapping[str, Any]) -> Glyph:
     except ValueError as error:
         raise ValueError(f"glyph “{name}”: {error}") from error
     anchors = {key: (float(x), float(y)) for key, (x, y) in entry.get("anchors", {}).items()}
-    return Glyph(strokes, anchors, bool(entry.get("whole")), bool(entry.get("short")), entry.get("attach", "top"))
+    return Glyph(strokes, anchors, bool(entry.get("one_piece")), bool(entry.get("short")), entry.get("attach", "top"))
 
 
 def _standing_anchors(glyph: Glyph) -> dict[str, Point]:

@@ -71,5 +71,5 @@ def _two_rows(name: str, case: LineSetter, room: float, language: str) -> tuple[
 
 def _pairs(name: str, case: LineSetter, tightness: float, language: str) -> list[tuple[SetLine, ...]]:
     letters = clusters(name)
-    halves = (("".join(letters[:at]).strip(), "".join(letters[at:]).strip()) for at in breaks(name, language))
+    halves = (("".join(letters[:at]).strip(), "".join(letters[at:]).strip()) for at in breaks(letters, language))
     return [tuple(case.line(half, tightness=tightness) for half in pair) for pair in halves if all(pair)]

@@ -173,9 +173,9 @@ class Inkwell:
                     inks.append(Ink(style, pieces))
         return tuple(inks)
 
-    def whole(self, letter: InkLetter) -> Fragment:
+    def letter(self, letter: InkLetter) -> Fragment:
         """Return a letter with its dots as one fragment for one pen, as running text is drawn."""
-        return self._fragment(letter, "whole") or Fragment("", letter.bounds)
+        return self._fragment(letter, "letter") or Fragment("", letter.bounds)
 
     def _layers(self, form: Form) -> tuple[tuple[Style, str], ...]:
         """Return the styles of a form, undermost first, each with the kind of fragment it inks.
@@ -229,7 +229,7 @@ class Inkwell:
         if kind == "points":
             points = [stroke.start for stroke in letter.strokes if stroke.is_dot]
             return dot_fragment(points) if points else None
-        drawn = [stroke for stroke in letter.strokes if kind == "whole" or not stroke.is_dot]
+        drawn = [stroke for stroke in letter.strokes if kind == "letter" or not stroke.is_dot]
         if kind == "runs":
             drawn = [Stroke(run) for stroke in drawn for run in _unretraced_runs(stroke, letter.strokes)]
         return stroke_fragment(drawn) if drawn else None

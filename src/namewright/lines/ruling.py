@@ -8,7 +8,7 @@ standard is claimed. Out of scope: where on a page a row stands (``pages``).
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from enum import StrEnum
 from types import MappingProxyType
 
@@ -57,7 +57,8 @@ class Ruling:
     ``descender_mm`` the depth below the baseline, ``gap_mm`` the white from there to the next row's top line.
     ``short_mm`` is how far d and t rise over the midline where a ruling grades heights, else None.
     ``bands_mm`` are the heights (negative below the baseline) of thin extra lines. ``lines`` are the guide
-    lines that are printed. ``note`` tells in a sentence what it is like; ``source`` where the measures stand.
+    lines that are printed. ``note`` tells in a sentence what it is like; ``source`` where the measures stand;
+    neither is part of what a ruling is, so two that rule alike are equal whatever is said of them.
     """
 
     name: str
@@ -66,8 +67,8 @@ class Ruling:
     descender_mm: float
     gap_mm: float
     lines: frozenset[GuideLine]
-    note: str
-    source: str
+    note: str = field(compare=False)
+    source: str = field(compare=False)
     short_mm: float | None = None
     bands_mm: tuple[float, ...] = ()
     inked: Inking = Inking()
@@ -87,10 +88,10 @@ class Ruling:
         return {GuideLine.TOP: self.line_height_mm, GuideLine.MID: self.x_height_mm, GuideLine.BASE: 0.0,
                 GuideLine.DESCENDER: -self.descender_mm}[line]
 
-    def height_mm(self, units: float, *, whole: bool = False, short: bool = False) -> float:
+    def height_mm(self, units: float, *, one_piece: bool = False, short: bool = False) -> float:
         """Map a height in letter units to millimetres over the baseline.
 
-        Small letters go zone by zone; ``whole`` letters in one piece from baseline to top line. Below the
+        Small letters go zone by zone; ``one_piece`` letters stretch as one from baseline to top line. Below the
         baseline all use the descender zone; above the top line the x-height's scale, so that what stands
         there keeps its shape.
         """
@@ -98,7 +99,7 @@ class Ruling:
             return units / LETTER_UNITS * self.descender_mm
         if units > 2 * LETTER_UNITS:
             return self.line_height_mm + (units / LETTER_UNITS - 2) * self.x_height_mm
-        if whole:
+        if one_piece:
             return units / (2 * LETTER_UNITS) * self.line_height_mm
         if units <= LETTER_UNITS:
             return units / LETTER_UNITS * self.x_height_mm

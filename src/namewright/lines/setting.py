@@ -17,7 +17,7 @@ from namewright.geometry.points import Point
 from namewright.letters.alphabet import Alphabet, Letter, MissingLetters
 from namewright.letters.strokes import Stroke
 from namewright.lines.ruling import LETTER_UNITS, Ruling
-from namewright.lines.spacing import MIN_GAP, NATURAL_WHITE, TIGHTEST_WHITE, Spacer, with_tail
+from namewright.lines.spacing import MIN_GAP, NATURAL_GAP, TIGHTEST_GAP, Spacer, with_tail
 from namewright.names.clusters import clusters
 
 PENCIL_MM = 1.5  # a blunt pencil line of a young child is 1 to 2 mm wide: common practice
@@ -95,7 +95,7 @@ def ink_letter(letter: Letter, ruling: Ruling, slant: float = 0.0) -> InkLetter:
     scale, lean = ruling.x_height_mm / LETTER_UNITS, math.tan(math.radians(slant))
 
     def place(point: Point) -> Point:
-        return (point[0] * scale, ruling.height_mm(point[1], whole=letter.base.whole, short=letter.base.short))
+        return (point[0] * scale, ruling.height_mm(point[1], one_piece=letter.base.one_piece, short=letter.base.short))
 
     def lie_on_page(point: Point) -> Point:
         return (point[0] + point[1] * lean, -point[1])
@@ -167,7 +167,7 @@ class Typecase:
 
     def _step(self, before: Letter, letter: Letter, tightness: float, spaces: int) -> float:
         spacer = self._spacer(tightness)
-        units = spacer.apart(before, letter) if spaces else spacer.distance(before, letter)
+        units = spacer.word_distance(before, letter) if spaces else spacer.distance(before, letter)
         units += spaces * self.word_space * self.alphabet.space
         return units * self.units_to_mm + self.letter_spacing_mm
 
@@ -176,7 +176,7 @@ class Typecase:
         if tightness not in self._spacers:
             clear_mm = (self.pencil_mm + pen_width_mm(self.ruling)) / math.cos(math.radians(self.slant))
             least = max(MIN_GAP, clear_mm / self.units_to_mm)
-            natural, tight = max(NATURAL_WHITE, least + 14.0), max(TIGHTEST_WHITE, least)
+            natural, tight = max(NATURAL_GAP, least + 14.0), max(TIGHTEST_GAP, least)
             tail = self.ruling.descender_mm / self.ruling.x_height_mm
             self._spacers[tightness] = Spacer(natural + (tight - natural) * tightness, least, tail)
         return self._spacers[tightness]

@@ -1,6 +1,6 @@
-"""Optical spacing: how far apart two letters stand, by the white between their strokes.
+"""Optical spacing: how far apart two letters stand, by the gap between their strokes.
 
-Letter units, on equal zones, so that spacing is a property of the alphabet and not of a ruling. The white is
+Letter units, on equal zones, so that spacing is a property of the alphabet and not of a ruling. The gap is
 measured level by level over the heights that both letters share; a hollow deeper than ``_DEPTH`` counts as
 that deep, since the eye does not look far into an open side. No point of one letter may come nearer than
 the least gap to any point of the next.
@@ -25,9 +25,9 @@ _LEVELS = 48  # from −150 to 330: room for two stacked marks over a capital
 _DEPTH = 20.0
 _TOLERANCE = 0.5
 
-NATURAL_WHITE = 58.0  # mean white between two straight stems; found by trial against the counter of n (80)
-WORD_WHITE = 36.0  # beside the space itself
-TIGHTEST_WHITE = 40.0
+NATURAL_GAP = 58.0  # mean gap between two straight stems; found by trial against the counter of n (80)
+WORD_GAP = 36.0  # between edge and edge of two words, besides the space itself
+TIGHTEST_GAP = 40.0
 MIN_GAP = 32.0  # no two letters come nearer than this, however large the ruling
 
 
@@ -97,8 +97,8 @@ class Spacer:
     ``distance`` answers in letter units, from the origin of the left letter to that of the right one.
     """
 
-    white: float = NATURAL_WHITE
-    least: float = 0.0
+    mean_gap: float = NATURAL_GAP
+    min_gap: float = 0.0
     tail: float = 1.0
     _profiles: dict[str, Profile] = field(default_factory=dict)
     _pairs: dict[tuple[str, str], float] = field(default_factory=dict)
@@ -108,13 +108,13 @@ class Spacer:
         key = (left.cluster, right.cluster)
         if key not in self._pairs:
             one, two = self._profile(left), self._profile(right)
-            self._pairs[key] = _tenths(max(_optical(one, two, self.white), _at_least(one, two, self.least)))
+            self._pairs[key] = _tenths(max(_optical(one, two, self.mean_gap), _at_least(one, two, self.min_gap)))
         return self._pairs[key]
 
-    def apart(self, left: Letter, right: Letter) -> float:
+    def word_distance(self, left: Letter, right: Letter) -> float:
         """Return the same for two letters of different words, but for the space: edge to edge, no tucking in."""
         one, two = self._profile(left), self._profile(right)
-        return _tenths(one.edge_right - two.edge_left + max(WORD_WHITE, self.least))
+        return _tenths(one.edge_right - two.edge_left + max(WORD_GAP, self.min_gap))
 
     def _profile(self, letter: Letter) -> Profile:
         if letter.cluster not in self._profiles:
@@ -127,8 +127,8 @@ def _tenths(distance: float) -> float:
     return math.ceil(round(distance * 10, 6)) / 10
 
 
-def _optical(left: Profile, right: Profile, white: float) -> float:
-    """Return the distance at which the mean white is ``white``.
+def _optical(left: Profile, right: Profile, mean_gap: float) -> float:
+    """Return the distance at which the mean gap, level by level, is ``mean_gap``.
 
     Where the two share no level (a hyphen and a comma, say) their edges count.
     """
@@ -137,7 +137,7 @@ def _optical(left: Profile, right: Profile, white: float) -> float:
         if a is not None and b is not None:
             insets.append(max(a, left.edge_right - _DEPTH) - min(b, right.edge_left + _DEPTH))
     shared = sum(insets) / len(insets) if insets else left.edge_right - right.edge_left
-    return shared + white
+    return shared + mean_gap
 
 
 def _at_least(left: Profile, right: Profile, least: float) -> float:

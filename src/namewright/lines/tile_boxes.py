@@ -82,7 +82,7 @@ def _spoken_breaks(letters: Letters, language: str) -> tuple[int, ...]:
     ends = [at + 1 for at, letter in enumerate(letters) if letter in _WORD_ENDS]
     places = set(ends)
     for start, end in pairwise((0, *ends, len(letters))):
-        word = "".join(letters[start:end]).rstrip(_WORD_ENDS)
+        word = letters[start:end - (letters[end - 1] in _WORD_ENDS)]
         places.update(start + at for at in breaks(word, language) if word)
     return tuple(sorted(places - {0, len(letters)}))
 

@@ -1,4 +1,4 @@
-"""Where one beat of a word ends and the next begins, once it is known which letters are their hearts.
+"""Where one beat of a word ends and the next begins, once it is known which letters are their nuclei.
 
 A single consonant goes to the beat behind it, several are parted so that the next beat starts as words of
 the language do (th, br), and a silent letter stays with what it leans on. For a language without a table of
@@ -18,17 +18,17 @@ _CLOSING = frozenset({"ck", "x"})  # they end a beat: Nick-y, Max-ine
 _AFTER_A_CONSONANT = frozenset({"st", "sp", "sk"})  # Win-ston, but Jus-tin
 
 
-def places(letters: tuple[str, ...], hearts: tuple[int, ...], language: str) -> tuple[int, ...]:
-    """Return the index at which each beat after the first begins; ``hearts`` are ascending indices."""
+def places(letters: tuple[str, ...], nuclei: tuple[int, ...], language: str) -> tuple[int, ...]:
+    """Return the index at which each beat after the first begins; ``nuclei`` are ascending indices."""
     table = table_for(language)
     word = "".join(map(plain, letters))
     hints = () if table.name != "other" else _hints(letters, language)
-    return tuple(_place(word, heart, following, table, hints) for heart, following in pairwise(hearts))
+    return tuple(_place(word, nucleus, following, table, hints) for nucleus, following in pairwise(nuclei))
 
 
-def _place(word: str, heart: int, following: int, table: Table, hints: tuple[int, ...]) -> int:
-    """Part the letters between two hearts: vowels lean on their heart, the consonants left over are shared."""
-    start, end = heart + 1, following
+def _place(word: str, nucleus: int, following: int, table: Table, hints: tuple[int, ...]) -> int:
+    """Part the letters between two nuclei: vowels lean on their nucleus, the consonants left over are shared."""
+    start, end = nucleus + 1, following
     while start < end and _leans(word, start, table.vowels):
         start += 1
     while end > start and _leans(word, end - 1, table.vowels):

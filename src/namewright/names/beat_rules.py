@@ -1,9 +1,9 @@
-"""Which letters of a word sound as the heart of a beat, by the spelling alone.
+"""Which letters of a word sound as the nucleus of a beat, by the spelling alone.
 
 Each language has a small table (`data/beats-*.txt`) of ordered rules. A rule is one line of four columns,
 ``before letter after weight``: where ``letter`` stands behind text that ends in ``before`` and in front of
 text that starts with ``after`` (regular expressions; ``.`` for no condition, ``V`` a vowel letter, ``C`` any
-other), it gets that weight, and the first rule that fits decides. Above 0 the letter is the heart of a beat,
+other), it gets that weight, and the first rule that fits decides. Above 0 the letter is the nucleus of a beat,
 below 0 it is silent, a consonant, or sounds with its neighbour; the size says how sure that is, so that a
 number of beats known from elsewhere can be shared out over the likeliest letters.
 
@@ -101,11 +101,11 @@ def is_marked(letter: str) -> bool:
 
 
 def weights(letters: tuple[str, ...], language: str) -> tuple[float | None, ...]:
-    """Return for each cluster of one word how surely it is the heart of a beat, or None where it cannot be."""
+    """Return for each cluster of one word how surely it is the nucleus of a beat, or None where it cannot be."""
     table = table_for(language)
     word = "".join(map(plain, letters))
     found: list[float | None] = []
-    in_run = False  # a heart stands before, with only vowels between
+    in_run = False  # a nucleus stands before, with only vowels between
     for at, letter in enumerate(letters):
         vowel = word[at] in table.vowels
         marked = vowel and is_marked(letter)

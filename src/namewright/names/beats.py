@@ -32,15 +32,21 @@ _DOTTED = re.compile(r"(?:[^\W\d_]\.){2,}")
 
 @dataclass(frozen=True, slots=True)
 class Beats:
-    """The parts of a name as it is clapped; joined they are the name, hyphens and spaces included.
+    """A name cut into letters (grapheme clusters), and at which of them each beat begins, the first at 0.
 
-    ``known`` is True where a pronouncing dictionary or the teacher gave the number of beats, False for a
-    guess; ``source`` says in words where it came from.
+    Hyphens and spaces are among the letters and belong to the beat before them. ``known`` is True where a pronouncing
+    dictionary or the teacher gave the number of beats, False for a guess; ``source`` says in words where it came from.
     """
 
-    parts: tuple[str, ...]
+    letters: tuple[str, ...]
+    starts: tuple[int, ...]
     known: bool
     source: str
+
+    @property
+    def parts(self) -> tuple[str, ...]:
+        """Return the text of each beat; joined they are the name."""
+        return tuple("".join(self.letters[a:b]) for a, b in pairwise((*self.starts, len(self.letters))))
 
 
 def beats(name: str, language: str = "en", corrected: str | None = None) -> Beats:
@@ -54,37 +60,49 @@ def beats(name: str, language: str = "en", corrected: str | None = None) -> Beat
     if not name.strip():
         raise ValueError("there is no name to find beats in; type at least one letter")
     if corrected is not None and corrected.strip():
-        return Beats(_as_corrected(name, corrected), True, "the teacher's correction")
-    read = [_word(word, language) for word in _words(name)]
-    parts = tuple(part for word_parts, _ in read for part in word_parts)
-    if all(known for _, known in read):
-        return Beats(parts, True, "the CMU Pronouncing Dictionary")
-    return Beats(parts, False, f"a guess from the spelling ({language})")
+        letters = clusters(name)
+        return Beats(letters, _as_corrected(letters, corrected), True, "the teacher's correction")
+    return beats_of(clusters(name), language)
 
 
-def _words(name: str) -> tuple[str, ...]:
+def beats_of(letters: tuple[str, ...], language: str = "en") -> Beats:
+    """Return the beats of a name that has been cut into its letters, at least one."""
+    starts, known = [], True
+    for begin, end in _words(letters):
+        in_word, listed = _word(letters[begin:end], language)
+        starts += [begin + at for at in in_word]
+        known = known and listed
+    source = "the CMU Pronouncing Dictionary" if known else f"a guess from the spelling ({language})"
+    return Beats(letters, tuple(starts), known, source)
+
+
+def _words(letters: tuple[str, ...]) -> list[tuple[int, int]]:
     """Cut behind each run of hyphens and spaces; a piece without a letter stays with its neighbour."""
-    found: list[str] = []
-    for piece in re.findall(r"[^\s\-‐‑]*[\s\-‐‑]*", name):
-        if found and not (any(map(is_letter, found[-1])) and any(map(is_letter, piece))):
-            found[-1] += piece
-        elif piece:
-            found.append(piece)
-    return tuple(found)
+    cuts = [at for at in range(1, len(letters)) if _parts(letters[at - 1]) and not _parts(letters[at])]
+    found: list[tuple[int, int]] = []
+    for begin, end in pairwise((0, *cuts, len(letters))):
+        if found and not (any(map(is_letter, letters[slice(*found[-1])])) and any(map(is_letter, letters[begin:end]))):
+            found[-1] = (found[-1][0], end)
+        else:
+            found.append((begin, end))
+    return found
 
 
-def _word(word: str, language: str) -> tuple[tuple[str, ...], bool]:
-    """Return the parts of one word, and whether a dictionary gave their number."""
-    if _spelled_aloud(word):
-        return tuple(re.findall(r"\w\W*", word)), False
-    letters = clusters(word)
+def _parts(letter: str) -> bool:
+    """Say whether a sign parts two words."""
+    return letter in "-‐‑" or letter.isspace()
+
+
+def _word(letters: tuple[str, ...], language: str) -> tuple[list[int], bool]:
+    """Return at which letters the beats of one word begin, and whether a dictionary gave their number."""
+    if _spelled_aloud("".join(letters)):
+        return [0, *(at for at, letter in enumerate(letters) if at and letter[0].isalnum())], False
     spoken = tuple(at for at, letter in enumerate(letters) if is_letter(letter) or letter in APOSTROPHES)
     if language.casefold().startswith("vi") or not spoken:
-        return (word,), False
+        return [0], False
     inner = tuple(letters[at] for at in spoken)
-    hearts, known = _hearts(inner, language)
-    starts = [0, *(spoken[at] for at in places(inner, hearts, language)), len(letters)]
-    return tuple("".join(letters[a:b]) for a, b in pairwise(starts)), known
+    nuclei, known = _nuclei(inner, language)
+    return [0, *(spoken[at] for at in places(inner, nuclei, language))], known
 
 
 def _spelled_aloud(word: str) -> bool:
@@ -96,8 +114,8 @@ def _spelled_aloud(word: str) -> bool:
     return len(bare) == 2 and bare.isascii() and bare.isalpha() and bare.isupper() and not makes_word
 
 
-def _hearts(letters: tuple[str, ...], language: str) -> tuple[tuple[int, ...], bool]:
-    """Return the indices of the letters that are hearts of beats, as many as the dictionary says if it does.
+def _nuclei(letters: tuple[str, ...], language: str) -> tuple[tuple[int, ...], bool]:
+    """Return the indices of the letters that are nuclei of beats, as many as the dictionary says if it does.
 
     The dictionary has no marks: it is sure of a marked word only where the spelling says the same, and it is wrong
     about one that ends in a marked e, which is always heard (Maté is not mate).
@@ -130,22 +148,14 @@ def _dictionary() -> dict[str, int]:
     return {word: int(number) for number, words in pairs for word in words.split(" ")}
 
 
-def _as_corrected(name: str, corrected: str) -> tuple[str, ...]:
+def _as_corrected(letters: tuple[str, ...], corrected: str) -> tuple[int, ...]:
     """Cut the name where the correction is cut, and behind each hyphen or space of its own."""
     typed = clusters(str(unicodedata2.normalize("NFC", corrected)))
-    letters = clusters(name)
     if _solid(typed) != _solid(letters):
-        raise ValueError(f"the beats “{corrected.strip()}” do not join back to the name “{name}”; {_MEND}")
+        raise ValueError(f"the beats “{corrected.strip()}” do not join back to the name “{''.join(letters)}”; {_MEND}")
     cuts = _cuts(typed) | _cuts(letters)
-    parts = [""]
-    passed = 0
-    for letter in letters:
-        if letter not in _JOINTS:
-            if passed in cuts:
-                parts.append("")
-            passed += 1
-        parts[-1] += letter
-    return tuple(parts)
+    solid = [at for at, letter in enumerate(letters) if letter not in _JOINTS]
+    return (0, *(at for passed, at in enumerate(solid) if passed in cuts))
 
 
 def _solid(typed: tuple[str, ...]) -> list[str]:

@@ -7,35 +7,30 @@ syllables, in names above all: they would break Christopherson as Christoph-erso
 
 from __future__ import annotations
 
-from itertools import accumulate
-
-from namewright.names.beats import beats
-from namewright.names.clusters import clusters, is_letter
+from namewright.names.beats import beats_of
+from namewright.names.clusters import is_letter
 
 _HYPHENS = frozenset("-‐‑")
 _LEAST_LETTERS = 2
 
 
-def breaks(name: str, language: str = "en") -> tuple[int, ...]:
-    """Return where NFC ``name`` may be broken: index ``i`` puts the first ``i`` clusters on the first row.
+def breaks(letters: tuple[str, ...], language: str = "en") -> tuple[int, ...]:
+    """Return where a name, cut into ``letters``, may be broken: ``i`` puts the first ``i`` on the first row.
 
     A name with a space or a hyphen is broken only behind one. Any other is broken between beats, between two
     letters, with at least two letters on each side. ``language`` is a tag such as ``en`` or ``es-MX``.
-    Raises ValueError for a name of one beat in a language that
-    has no patterns.
+    Raises ValueError for a name of one beat in a language that has no patterns.
     """
-    letters = clusters(name)
-    whole = tuple(
+    between_words = tuple(
         at + 1 for at, letter in enumerate(letters[:-1]) if at > 0 and (letter == " " or letter in _HYPHENS)
     )
-    return whole or _beat_breaks(name, letters, language) or _syllable_breaks(letters, language)
+    return between_words or _beat_breaks(letters, language) or _syllable_breaks(letters, language)
 
 
-def _beat_breaks(name: str, letters: tuple[str, ...], language: str) -> tuple[int, ...]:
+def _beat_breaks(letters: tuple[str, ...], language: str) -> tuple[int, ...]:
     if not any(map(is_letter, letters)):
         return ()
-    ends = accumulate(len(clusters(part)) for part in beats(name, language).parts)
-    return tuple(at for at in ends if at < len(letters) and _may_break(letters, at))
+    return tuple(at for at in beats_of(letters, language).starts if at and _may_break(letters, at))
 
 
 def _syllable_breaks(letters: tuple[str, ...], language: str) -> tuple[int, ...]:

@@ -96,7 +96,7 @@ def letters_at(press: Press, set_line: SetLine, forms: Form | Sequence[Form], x:
     return tuple(ink.moved(x, baseline) for ink in press.well(set_line.ruling).ink(set_line, forms))
 
 
-def with_room_for_marks(press: Press, set_line: SetLine, room_mm: float, spacing_mm: float = 0.0,
+def with_room_for_cues(press: Press, set_line: SetLine, room_mm: float, spacing_mm: float = 0.0,
                         ) -> tuple[CueMaker, SetLine]:
     """Return a model set as wide as ``room_mm`` lets it, up to 0.4 x-heights a gap, and the cues that suit it.
 
@@ -149,7 +149,7 @@ def text_with_name(press: Press, words: Wording, key: str, name: str, x: float, 
     return tuple(inks)
 
 
-def start_mark(x: float, y: float) -> Ink:
+def start_sign(x: float, y: float) -> Ink:
     """Return the small mark in the margin that shows where to begin: a filled arrowhead, 2.4 mm, pointing right."""
     tip = polyline_stroke([(0.0, -1.2), (2.4, 0.0), (0.0, 1.2), (0.0, -1.2)])
     return Ink(Style(0.3, BLACK, fill=BLACK), (Piece(x, y, stroke_fragment([tip])),))

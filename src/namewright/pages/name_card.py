@@ -96,37 +96,71 @@ def _cuts(width: float, height: float, xs: list[float], ys: list[float]) -> Ink:
     return Ink(_CUT_STYLE, (*upright, *level))
 
 
+@dataclass(frozen=True, slots=True)
+class _Layout:
+    """What stands on a card and how high: the model's rows from ``top_mm`` down, then rows to write on, then the bar.
+
+    ``headroom_mm`` is the height that stroke marks need over each row of the model; ``tail_mm`` parts the model from
+    the rows to write on where its tails would come too near to them.
+    """
+
+    fit: Fit
+    space: blocks.RowSpace
+    headroom_mm: float
+    writes: bool
+    tail_mm: float
+    with_bar: bool
+    top_mm: float
+
+
 def _card_items(press: Press, name: str, settings: CardSettings, *, with_bar: bool) -> Iterator[Item]:
     """Yield the items of a card with its top left corner at (0, 0), the check bar among them where there is room."""
     check_pens(settings.ruling)
     press = press.lettering(settings.letters)
+    layout = _laid_out(press, name, settings, with_bar=with_bar)
+    y = layout.top_mm
+    for set_line in layout.fit.lines:
+        baseline = y + layout.headroom_mm + layout.space.rise_mm
+        inks = _model_ink(press, set_line, settings, baseline)
+        yield blocks.ruled_row(set_line.text, Form.SOLID, settings.ruling, CARD_EDGE_MM,
+                               settings.size.size_mm[0] - CARD_EDGE_MM, baseline, inks)
+        y += layout.headroom_mm + layout.space.height_mm
+    if layout.writes:
+        yield from _writing_rows(press, layout.fit, settings, y + layout.tail_mm, layout.space)
+    if layout.with_bar:
+        yield from _foot_bar(press, settings)
+
+
+def _laid_out(press: Press, name: str, settings: CardSettings, *, with_bar: bool) -> _Layout:
+    """Share out a card's height: first the model, then rows to write on, a model's tails, the bar, as room allows.
+
+    Raises MissingLetters, or DoesNotFit where the model alone is too wide or too high.
+    """
     width, height = settings.size.size_mm
     edge = CARD_EDGE_MM + _reach(settings)  # what stands on a line covers it and reaches beyond
     fit = fit_name(name, press.case(settings.ruling), (width - 2 * CARD_EDGE_MM - _beyond(press, settings),),
                    settings.language)
     space = blocks.row_space(settings.ruling, fit.lines)
-    marks = press.cues(settings.ruling).headroom_mm if _has_marks(press, settings) else 0.0
-    model = len(fit.lines) * (space.height_mm + marks)
+    headroom = press.cues(settings.ruling).headroom_mm if _has_cues(press, settings) else 0.0
+    model = len(fit.lines) * (space.height_mm + headroom)
     free = height - 2 * edge
-    if model - settings.ruling.gap_mm > free:
+    if model - settings.ruling.gap_mm > free:  # the white under the last row may be lost
         raise DoesNotFit(name, model, free, across=False)
-    rows = 2 if model + len(fit.lines) * space.height_mm <= free else 1
-    used = model + (rows - 1) * len(fit.lines) * space.height_mm
-    tail = fit.lines[-1].drop_mm + 1.0 - space.drop_mm  # by which a tail of the model comes too near to the trace
-    apart = tail if rows == 2 and 0.0 < tail <= free - used else 0.0
-    used += apart
-    with_bar = with_bar and free - used >= _FOOT_ROOM_MM
-    y = edge + max(0.0, free - used - _FOOT_ROOM_MM * with_bar) / 2
-    for set_line in fit.lines:
-        baseline = y + marks + space.rise_mm
-        inks = _model_ink(press, set_line, settings, baseline)
-        yield blocks.ruled_row(set_line.text, Form.SOLID, settings.ruling, CARD_EDGE_MM, width - CARD_EDGE_MM,
-                               baseline, inks)
-        y += marks + space.height_mm
-    if rows == 2:
-        yield from _writing_rows(press, fit, settings, y + apart, space)
-    if with_bar:
-        yield from _foot_bar(press, settings)
+    free -= model
+    rows = len(fit.lines) * space.height_mm
+    writes = rows <= free
+    free -= rows * writes
+    tail = _tail_room(fit, space) if writes else 0.0
+    tail = tail if tail <= free else 0.0
+    free -= tail
+    with_bar = with_bar and free >= _FOOT_ROOM_MM
+    top = edge + max(0.0, free - _FOOT_ROOM_MM * with_bar) / 2
+    return _Layout(fit, space, headroom, writes, tail, with_bar, top)
+
+
+def _tail_room(fit: Fit, space: blocks.RowSpace) -> float:
+    """Return by how much a tail of the model's last row would come nearer than a millimetre to the row below."""
+    return max(0.0, fit.lines[-1].drop_mm + 1.0 - space.drop_mm)
 
 
 def _reach(settings: CardSettings) -> float:
@@ -138,7 +172,7 @@ def _reach(settings: CardSettings) -> float:
 def _beyond(press: Press, settings: CardSettings) -> float:
     """Return how much width a name needs besides its own, for wide dots and for the stroke marks at both sides."""
     dots = 2 * _reach(settings) - pen_width_mm(settings.ruling)
-    return dots + (2 * press.cues(settings.ruling).side_mm if _has_marks(press, settings) else 0.0)
+    return dots + (2 * press.cues(settings.ruling).side_mm if _has_cues(press, settings) else 0.0)
 
 
 def _foot_bar(press: Press, settings: CardSettings) -> tuple[Ink, ...]:
@@ -150,16 +184,16 @@ def _foot_bar(press: Press, settings: CardSettings) -> tuple[Ink, ...]:
     return blocks.check_bar(press, words, CARD_EDGE_MM + 0.5, height - CARD_EDGE_MM - 2.0, note_above=not beside)
 
 
-def _has_marks(press: Press, settings: CardSettings) -> bool:
+def _has_cues(press: Press, settings: CardSettings) -> bool:
     return press.knows_strokes and settings.support is not Support.INDEPENDENT
 
 
 def _model_ink(press: Press, set_line: SetLine, settings: CardSettings, baseline: float) -> tuple[Ink, ...]:
     x = CARD_EDGE_MM + _reach(settings)
-    if not _has_marks(press, settings):
+    if not _has_cues(press, settings):
         return blocks.letters_at(press, set_line, Form.SOLID, x, baseline)
     room = settings.size.size_mm[0] - 2 * CARD_EDGE_MM - _beyond(press, settings)
-    maker, wide = blocks.with_room_for_marks(press, set_line, room)
+    maker, wide = blocks.with_room_for_cues(press, set_line, room)
     inks = line_with_cues(maker, press.well(settings.ruling), wide)
     return tuple(ink.moved(x + maker.side_mm, baseline) for ink in inks)
 

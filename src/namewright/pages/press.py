@@ -19,7 +19,7 @@ from namewright.lines.forms import Form, Inkwell, pens_for
 from namewright.lines.ink import BLACK, Ink, Piece, Style
 from namewright.lines.ruling import LETTER_UNITS, Ruling, print_ruling
 from namewright.lines.setting import PENCIL_MM, LineSetter, SetLine, Typecase, pen_width_mm
-from namewright.lines.spacing import WORD_WHITE
+from namewright.lines.spacing import WORD_GAP
 from namewright.names.clusters import clusters
 
 if TYPE_CHECKING:
@@ -99,7 +99,7 @@ class Press:
     def _text(self, words: str, x_height_mm: float) -> Ink:
         line = self._text_line(words, x_height_mm)
         well = self.well(line.ruling)
-        pieces = tuple(Piece(one.x, 0.0, well.whole(one.letter)) for one in line.letters)
+        pieces = tuple(Piece(one.x, 0.0, well.letter(one.letter)) for one in line.letters)
         return Ink(Style(TEXT_PEN * x_height_mm, BLACK), pieces)
 
     def words(self, text: str, x_height_mm: float = 1.75) -> tuple[Ink, ...]:
@@ -136,7 +136,7 @@ class Press:
         """Break running text into lines no wider than ``width_mm``; a single word may be wider."""
         lines: list[list[str]] = [[]]
         used = 0.0
-        between = (self.text_space(x_height_mm) + WORD_WHITE * x_height_mm / LETTER_UNITS
+        between = (self.text_space(x_height_mm) + WORD_GAP * x_height_mm / LETTER_UNITS
                    - pen_width_mm(print_ruling(x_height_mm)))  # a width counts half a pen on either side
         for word in words.split():
             width = self.text_width(word, x_height_mm)

@@ -125,7 +125,7 @@ class _SheetMaker:
                        outline=self.label if count == 0 else None)
 
     @property
-    def _has_marks(self) -> bool:
+    def _has_cues(self) -> bool:
         return self.press.knows_strokes and self.settings.support is not Support.INDEPENDENT
 
     def _heights(self) -> Heights:
@@ -142,7 +142,7 @@ class _SheetMaker:
             drop=drop, least_drop=lowest + max(clear, self.settings.tuning.row_gap or 0.0),
             foot=max(drop, lowest + clear), least_foot=max(lowest + blocks.MIN_CLEAR_MM, asked - CAPTION_MM),
             tiles=self.tiles.height_mm + _AFTER_TILES_MM, doubled=not self.beside,
-            over={Part.MARKED: headroom, Part.MODEL: headroom if self._has_marks else 0.0})
+            over={Part.MARKED: headroom, Part.MODEL: headroom if self._has_cues else 0.0})
 
     def _tallest(self) -> float:
         """Return the least height of rows that must not be parted: those of the model, or a model and its copy."""
@@ -176,7 +176,7 @@ class _SheetMaker:
     def _caption(self, part: Part) -> str:
         if part is Part.COPY:
             return self.words.say("page.copy_beside" if self.beside else "page.copy_under")
-        if part is Part.MODEL and not self._has_marks:
+        if part is Part.MODEL and not self._has_cues:
             return self.words.say("page.model_plain")
         return self.words.say(f"page.{part}")
 
@@ -216,7 +216,7 @@ class _SheetMaker:
         A school's font does not tell where strokes begin: there it is halfway up the small letters.
         """
         first = line.letters[0].letter.strokes[0].start[1] if self.press.knows_strokes else -self.ruling.x_height_mm / 2
-        return blocks.start_mark(self.sheet.left_mm + 1.0 if x is None else x, baseline + first)
+        return blocks.start_sign(self.sheet.left_mm + 1.0 if x is None else x, baseline + first)
 
     def _blank(self, line: SetLine, baseline: float) -> Iterable[Item]:
         yield self._row(line, Form.BLANK, baseline, ())
@@ -230,9 +230,9 @@ class _SheetMaker:
 
         It stands over all writing, so neither hand covers it; where there is room it is set wider for the marks.
         """
-        if not self._has_marks:
+        if not self._has_cues:
             return self._solid(line, self.x0 + self.pen / 2, baseline)
-        maker, wide = blocks.with_room_for_marks(self.press, line, self.x1 - self.x0, self.spacing)
+        maker, wide = blocks.with_room_for_cues(self.press, line, self.x1 - self.x0, self.spacing)
         inks = line_with_cues(maker, self.press.well(self.ruling), wide)
         shift = min(maker.side_mm, max(0.0, self.x1 - self.x0 - wide.width_mm))
         return tuple(ink.moved(self.x0 + self.pen / 2 + shift, baseline) for ink in inks)
@@ -243,7 +243,7 @@ class _SheetMaker:
         inks: list[Ink] = []
         shown, marks = line, None
         if part is Part.MARKED:
-            marks, shown = blocks.with_room_for_marks(self.press, line, self.x1 - self.x0, self.spacing)
+            marks, shown = blocks.with_room_for_cues(self.press, line, self.x1 - self.x0, self.spacing)
         times = repeats(part, self.x1 - self.x0, shown.width_mm, gap)
         for time in range(times):
             x = self.x0 + self.pen / 2 + time * (shown.width_mm + gap)

@@ -38,6 +38,7 @@ _CLEAR = 4.5  # a free end and a corner stay this far inside the outline: half t
 _CUT = 1.15  # of a junction's radius: nearer than this the axis bends towards the junction
 _ONE_KNOT = 0.75  # of both radii: nodes nearer than this are one crossing
 _PULL = 0.02  # weight of the middle of a knot against the lines that meet in it
+_BENT = 0.6  # of the radius: so near to a free end the axis bends into a corner
 _SHORT = 3.0  # radii: a free end shorter than this follows the stroke that it carries on
 
 
@@ -206,20 +207,37 @@ class _Cleaning:
     def _finish(self, end: _End) -> None:
         """Draw a free end out to the end of its stroke, less the half width of a dot.
 
-        A short end that carries on a stroke through a knot goes in that stroke's direction.
+        The axis itself cannot be followed to its end: near the end of a stroke it runs into a corner of the outline or
+        stops half a stroke's width short. So the path is left at its last trustworthy point and carried on straight.
         """
-        path, there = self._from(end), _End(end.branch, not end.last)
-        radius = self.axis.radius[path[0]]
-        if there in self.partner and length(path) < _SHORT * self.axis.radius[path[-1]]:
-            path = tuple(self._now_from(end))
-            at, way = len(path) - 1, self.ways[self.partner[there]]
-        else:
-            at = _first_beyond(path, 0.6 * radius)
-            way = direction(path, max(3.0, radius), at)
-        reach = self._room_behind(path[at], way, length(path) + 6 * radius) - min(radius, _CLEAR)
+        points, at, way = self._carried_on(end) or self._trustworthy(end)
+        radius = self.axis.radius[self._from(end)[0]]
+        reach = self._room_behind(points[at], way, length(points) + 6 * radius) - min(radius, _CLEAR)
         if reach > 0:
-            tip = (path[at][0] - reach * way[0], path[at][1] - reach * way[1])
+            tip = (points[at][0] - reach * way[0], points[at][1] - reach * way[1])
             _shorten(self.paths[end.branch], at, end.last, tip)
+
+    def _carried_on(self, end: _End) -> tuple[Sequence[Point], int, Point] | None:
+        """Return a short end's path, the point at its knot, and the way in which the stroke that it carries on runs.
+
+        So short an end is all bent by the knot. None where it is longer or carries no stroke on.
+        """
+        there = _End(end.branch, not end.last)
+        path = self._from(end)
+        if there not in self.partner or length(path) >= _SHORT * self.axis.radius[path[-1]]:
+            return None
+        now = self._now_from(end)
+        return now, len(now) - 1, self.ways[self.partner[there]]
+
+    def _trustworthy(self, end: _End) -> tuple[Sequence[Point], int, Point]:
+        """Return a path from its free end, the first point beyond the bend into a corner, and the way from there.
+
+        The axis bends within about 0.6 of the stroke's half width of its end; the way is taken over one half width.
+        """
+        path = self._from(end)
+        radius = self.axis.radius[path[0]]
+        at = _first_beyond(path, _BENT * radius)
+        return path, at, direction(path, max(3.0, radius), at)
 
     def _now_from(self, end: _End) -> list[Point]:
         return self.paths[end.branch][::-1] if end.last else self.paths[end.branch]

@@ -19,8 +19,8 @@ from fontTools.ttLib.tables.DefaultTable import DefaultTable
 from fontTools.ttLib.tables.ttProgram import Program
 
 from namewright.letters.alphabet import Alphabet
-from namewright.truetype.characters import SPACE, UNIT, UNITS_PER_EM, ZONE, Sorts, sorts_of
-from namewright.truetype.faces import FACES, Bench, Face, default_bench
+from namewright.truetype.characters import SPACE, UNIT, UNITS_PER_EM, ZONE, Repertoire, repertoire_of
+from namewright.truetype.faces import FACES, DrawingSetup, Face, default_setup
 from namewright.truetype.glyphs import NOTDEF, NOTDEF_ADVANCE, draw_glyphs, guide_reach
 from namewright.truetype.kerning import Pairs, kerning, pair_subtables
 from namewright.truetype.opentype_features import PAIR_LOOKUPS, feature_source
@@ -39,11 +39,11 @@ _NO_REPACKING = "fontTools.ttLib.tables.otBase:USE_HARFBUZZ_REPACKER"  # its res
 
 @dataclass(frozen=True, slots=True)
 class Plan:
-    """What all fonts of one alphabet share: sorts, pairs, and the layout tables, compiled."""
+    """What all fonts of one alphabet share: repertoire, pairs, and the layout tables, compiled."""
 
     alphabet: Alphabet
-    bench: Bench
-    sorts: Sorts
+    setup: DrawingSetup
+    repertoire: Repertoire
     moves: tuple[Pairs, Pairs]
     layout: Mapping[str, bytes]
     max_context: int
@@ -63,21 +63,21 @@ def build_fonts(alphabet: Alphabet) -> Iterator[tuple[str, bytes]]:
 
 def plan_fonts(alphabet: Alphabet) -> Plan:
     """Work out what all fonts of an alphabet share."""
-    bench, sorts = default_bench(), sorts_of(alphabet)
-    pairs = kerning(alphabet, sorts, bench.ruling)
+    setup, repertoire = default_setup(), repertoire_of(alphabet)
+    pairs = kerning(alphabet, repertoire, setup.ruling)
     font = FontBuilder(UNITS_PER_EM, isTTF=True).font
-    font.setGlyphOrder(_glyph_order(sorts))
+    font.setGlyphOrder(_glyph_order(repertoire))
     font.cfg[_NO_REPACKING] = False
-    addOpenTypeFeaturesFromString(font, feature_source(alphabet, sorts))
-    _fill_pairs(font, sorts, pairs)
+    addOpenTypeFeaturesFromString(font, feature_source(alphabet, repertoire))
+    _fill_pairs(font, repertoire, pairs)
     max_context = maxCtxFont(font)  # before compiling, which may rearrange the tables
     layout = {tag: font[tag].compile(font) for tag in _LAYOUT}
-    return Plan(alphabet, bench, sorts, pairs, layout, max_context)
+    return Plan(alphabet, setup, repertoire, pairs, layout, max_context)
 
 
-def _fill_pairs(font: Any, sorts: Sorts, pairs: tuple[Pairs, Pairs]) -> None:
+def _fill_pairs(font: Any, repertoire: Repertoire, pairs: tuple[Pairs, Pairs]) -> None:
     """Put the pairs into the lookups that the feature file keeps for them."""
-    marks = {sort.name: " ".join(sort.marks) for sort in sorts.letters}
+    marks = {entry.name: " ".join(entry.marks) for entry in repertoire.letters}
     blocks = (lambda name: "", lambda name: marks.get(name, ""))
     lookups = font["GPOS"].table.LookupList.Lookup[:len(PAIR_LOOKUPS)]
     for lookup, moved, block in zip(lookups, pairs, blocks, strict=True):
@@ -90,10 +90,10 @@ def build_font(plan: Plan, face: Face) -> bytes:
     builder = FontBuilder(UNITS_PER_EM, isTTF=True)
     font = builder.font
     font.recalcTimestamp = False
-    builder.setupGlyphOrder(_glyph_order(plan.sorts))
-    builder.setupCharacterMap(_character_map(plan.sorts))
-    reach = guide_reach(plan.sorts, plan.space, plan.moves)
-    builder.setupGlyf(draw_glyphs(face, plan.bench, plan.sorts, reach))
+    builder.setupGlyphOrder(_glyph_order(plan.repertoire))
+    builder.setupCharacterMap(_character_map(plan.repertoire))
+    reach = guide_reach(plan.repertoire, plan.space, plan.moves)
+    builder.setupGlyf(draw_glyphs(face, plan.setup, plan.repertoire, reach))
     _set_metrics(builder, plan)
     builder.setupNameTable(_names(plan.alphabet.name, face.style))
     builder.setupPost(underlinePosition=-ZONE // 5, underlineThickness=ZONE // 10)
@@ -104,20 +104,20 @@ def build_font(plan: Plan, face: Face) -> bytes:
     return out.getvalue()
 
 
-def _glyph_order(sorts: Sorts) -> list[str]:
-    return [NOTDEF, SPACE, *(sort.name for sort in sorts.letters), *(mark.name for mark in sorts.marks)]
+def _glyph_order(repertoire: Repertoire) -> list[str]:
+    return [NOTDEF, SPACE, *(entry.name for entry in repertoire.letters), *(mark.name for mark in repertoire.marks)]
 
 
-def _character_map(sorts: Sorts) -> dict[int, str]:
+def _character_map(repertoire: Repertoire) -> dict[int, str]:
     mapped = {0x20: SPACE, 0xA0: SPACE}
-    mapped |= {ord(sort.cluster): sort.name for sort in sorts.letters if len(sort.cluster) == 1}
-    return mapped | {ord(mark.char): mark.name for mark in sorts.marks if mark.char is not None}
+    mapped |= {ord(entry.cluster): entry.name for entry in repertoire.letters if len(entry.cluster) == 1}
+    return mapped | {ord(mark.char): mark.name for mark in repertoire.marks if mark.char is not None}
 
 
 def _set_metrics(builder: Any, plan: Plan) -> None:
     font = builder.font
-    advances = {NOTDEF: NOTDEF_ADVANCE, SPACE: plan.space} | {mark.name: 0 for mark in plan.sorts.marks}
-    advances |= {sort.name: sort.advance for sort in plan.sorts.letters}
+    advances = {NOTDEF: NOTDEF_ADVANCE, SPACE: plan.space} | {mark.name: 0 for mark in plan.repertoire.marks}
+    advances |= {entry.name: entry.advance for entry in plan.repertoire.letters}
     builder.setupHorizontalMetrics({name: (width, font["glyf"][name].xMin if font["glyf"][name].numberOfContours else 0)
                                     for name, width in advances.items()})
     lines = {"ascender": 2 * ZONE, "descender": -ZONE, "lineGap": UNITS_PER_EM - 3 * ZONE}

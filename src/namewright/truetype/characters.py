@@ -1,4 +1,4 @@
-"""Sorts: what a font holds, a glyph for every character that the alphabet can draw, with its name and metrics.
+"""The character repertoire of a font: a glyph for every character that the alphabet can draw, its name and its metrics.
 
 Font units, y up, 4,000 to the em: 1,000 to a zone, so that an em is four zones (ascender, x-height, descender and
 one to skip) and a letter unit is ten font units. Out of scope: outlines and tables.
@@ -14,7 +14,7 @@ from fontTools.agl import UV2AGL
 
 from namewright.geometry import boxes
 from namewright.letters.alphabet import Alphabet, Glyph, Letter, MissingLetters
-from namewright.lines.spacing import NATURAL_WHITE
+from namewright.lines.spacing import NATURAL_GAP
 
 UNITS_PER_EM = 4000
 UNIT = 10  # font units to a letter unit
@@ -30,10 +30,10 @@ SPACE = "space"
 
 
 @dataclass(frozen=True, slots=True)
-class LetterSort:
-    """A letter, figure or sign: its glyph's name, its cluster (NFC), and the sorts that it is put together from.
+class FontLetter:
+    """A letter, figure or sign: its glyph's name, its cluster (NFC), and the glyphs that it is put together from.
 
-    ``base`` names the sort of the letter without its marks (itself where it has none) and ``marks`` those of
+    ``base`` names the glyph of the letter without its marks (itself where it has none) and ``marks`` those of
     its marks, in writing order. ``advance`` and ``shift`` (the x of the letter's origin) are in font units and
     the same for a letter with and without marks.
     """
@@ -48,7 +48,7 @@ class LetterSort:
 
 
 @dataclass(frozen=True, slots=True)
-class MarkSort:
+class FontMark:
     """A mark: its glyph's name, its character (None for a form that only some letters take), and its drawing."""
 
     name: str
@@ -57,17 +57,17 @@ class MarkSort:
 
 
 @dataclass(frozen=True, slots=True)
-class Sorts:
+class Repertoire:
     """Everything one font holds besides the space."""
 
-    letters: tuple[LetterSort, ...]
-    marks: tuple[MarkSort, ...]
+    letters: tuple[FontLetter, ...]
+    marks: tuple[FontMark, ...]
 
-    def on(self, base: Glyph) -> tuple[LetterSort, ...]:
+    def on(self, base: Glyph) -> tuple[FontLetter, ...]:
         """Return the letters that stand on one base glyph."""
-        return tuple(sort for sort in self.letters if sort.letter.base is base)
+        return tuple(entry for entry in self.letters if entry.letter.base is base)
 
-    def marks_at(self, attach: str) -> tuple[MarkSort, ...]:
+    def marks_at(self, attach: str) -> tuple[FontMark, ...]:
         """Return the marks that hang on one kind of anchor."""
         return tuple(mark for mark in self.marks if mark.glyph.attach == attach)
 
@@ -76,13 +76,13 @@ class Sorts:
         return tuple(dict.fromkeys(mark.glyph.attach for mark in self.marks))
 
 
-def sorts_of(alphabet: Alphabet) -> Sorts:
-    """Return the sorts of an alphabet, letters by code point, marks as the alphabet lists them."""
-    marks = tuple(_mark_sorts(alphabet))
+def repertoire_of(alphabet: Alphabet) -> Repertoire:
+    """Return the repertoire of an alphabet, letters by code point, marks as the alphabet lists them."""
+    marks = tuple(_font_marks(alphabet))
     mark_names = {id(mark.glyph): mark.name for mark in marks}
     bases = {id(glyph): char for char, glyph in alphabet.glyphs.items() if not alphabet.letter(char).marks}
-    letters = (_letter_sort(alphabet.letter(cluster), bases, mark_names) for cluster in _clusters(alphabet))
-    return Sorts(tuple(letters), marks)
+    letters = (_font_letter(alphabet.letter(cluster), bases, mark_names) for cluster in _clusters(alphabet))
+    return Repertoire(tuple(letters), marks)
 
 
 def _clusters(alphabet: Alphabet) -> Iterator[str]:
@@ -102,24 +102,24 @@ def _draws(alphabet: Alphabet, cluster: str) -> bool:
     return True
 
 
-def _letter_sort(letter: Letter, bases: Mapping[int, str], marks: Mapping[int, str]) -> LetterSort:
+def _font_letter(letter: Letter, bases: Mapping[int, str], marks: Mapping[int, str]) -> FontLetter:
     x0, _, x1, _ = boxes.joined(stroke.bounds() for stroke in letter.base.strokes)
-    return LetterSort(
+    return FontLetter(
         name="_".join(map(glyph_name, letter.cluster)), cluster=letter.cluster, letter=letter,
         base=glyph_name(bases[id(letter.base)]),
         marks=tuple(marks[id(mark.glyph)] for mark in letter.marks),
-        advance=round(UNIT * (x1 - x0 + NATURAL_WHITE)), shift=round(UNIT * (NATURAL_WHITE / 2 - x0)),
+        advance=round(UNIT * (x1 - x0 + NATURAL_GAP)), shift=round(UNIT * (NATURAL_GAP / 2 - x0)),
     )
 
 
-def _mark_sorts(alphabet: Alphabet) -> Iterator[MarkSort]:
+def _font_marks(alphabet: Alphabet) -> Iterator[FontMark]:
     chars = {name: char for char, name in alphabet.mark_of.items()}
     stands_for = {use: chars[name] for (name, _), use in alphabet.mark_forms.items()}
     for name, glyph in alphabet.marks.items():
         if name in chars:
-            yield MarkSort(glyph_name(chars[name]), chars[name], glyph)
+            yield FontMark(glyph_name(chars[name]), chars[name], glyph)
         elif name in stands_for:
-            yield MarkSort(f"{glyph_name(stands_for[name])}.{name.replace('_', '')}", None, glyph)
+            yield FontMark(f"{glyph_name(stands_for[name])}.{name.replace('_', '')}", None, glyph)
 
 
 def glyph_name(char: str) -> str:
@@ -128,6 +128,6 @@ def glyph_name(char: str) -> str:
     return name
 
 
-def names(sorts: Iterable[LetterSort | MarkSort]) -> str:
-    """Return the sorts as a glyph class in the notation of feature files."""
-    return "[" + " ".join(sort.name for sort in sorts) + "]"
+def names(repertoire: Iterable[FontLetter | FontMark]) -> str:
+    """Return the repertoire as a glyph class in the notation of feature files."""
+    return "[" + " ".join(entry.name for entry in repertoire) + "]"

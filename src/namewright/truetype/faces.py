@@ -19,7 +19,7 @@ _MIDLINE_WIDTH = 20  # thinner and not dashed: dashes cannot meet from letter to
 
 
 @dataclass(frozen=True, slots=True)
-class Bench:
+class DrawingSetup:
     """The ruling and pens that a font is drawn with; ``scale`` is font units to a millimetre."""
 
     ruling: Ruling
@@ -31,13 +31,13 @@ class Bench:
         return stroke.map(lambda point: (shift + point[0] * self.scale, -point[1] * self.scale))
 
 
-def default_bench() -> Bench:
-    """Return the bench of our fonts: the default ruling, whose zones are equal."""
+def default_setup() -> DrawingSetup:
+    """Return the setup of our fonts: the default ruling, whose zones are equal."""
     ruling = preset(DEFAULT_RULING)
-    return Bench(ruling, pens_for(ruling), ZONE / ruling.x_height_mm)
+    return DrawingSetup(ruling, pens_for(ruling), ZONE / ruling.x_height_mm)
 
 
-Draw = Callable[[Sequence[Stroke], float, Bench], Shape]
+Draw = Callable[[Sequence[Stroke], float, DrawingSetup], Shape]
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,31 +50,31 @@ class Face:
     ruled: bool = False
 
 
-def _solid(strokes: Sequence[Stroke], shift: float, bench: Bench) -> Shape:
-    return _inked(strokes, shift, bench, bench.pens.model_mm, LONE_DOT * bench.pens.model_mm)
+def _solid(strokes: Sequence[Stroke], shift: float, setup: DrawingSetup) -> Shape:
+    return _inked(strokes, shift, setup, setup.pens.model_mm, LONE_DOT * setup.pens.model_mm)
 
 
-def _hollow(strokes: Sequence[Stroke], shift: float, bench: Bench) -> Shape:
-    outside, channel = _hollow_mm(bench.pens), bench.pens.channel_mm
-    return without(_inked(strokes, shift, bench, outside, outside), _inked(strokes, shift, bench, channel, channel))
+def _hollow(strokes: Sequence[Stroke], shift: float, setup: DrawingSetup) -> Shape:
+    outside, channel = _hollow_mm(setup.pens), setup.pens.channel_mm
+    return without(_inked(strokes, shift, setup, outside, outside), _inked(strokes, shift, setup, channel, channel))
 
 
 def _hollow_mm(pens: Pens) -> float:
     return pens.channel_mm + 2 * pens.outline_mm
 
 
-def _dotted(strokes: Sequence[Stroke], shift: float, bench: Bench) -> Shape:
-    width = bench.pens.dot_mm * bench.scale
-    places = dots(strokes, bench.pens.pitch_mm)
-    points = [bench.units(stroke, shift) for stroke in strokes if stroke.is_dot]
-    return union([*(disc((shift + x * bench.scale, -y * bench.scale), width) for x, y in places),
+def _dotted(strokes: Sequence[Stroke], shift: float, setup: DrawingSetup) -> Shape:
+    width = setup.pens.dot_mm * setup.scale
+    places = dots(strokes, setup.pens.pitch_mm)
+    points = [setup.units(stroke, shift) for stroke in strokes if stroke.is_dot]
+    return union([*(disc((shift + x * setup.scale, -y * setup.scale), width) for x, y in places),
                   widened(points, LONE_DOT * width)])
 
 
-def _inked(strokes: Sequence[Stroke], shift: float, bench: Bench, pen_mm: float, dot_mm: float) -> Shape:
-    lines = [bench.units(stroke, shift) for stroke in strokes if not stroke.is_dot]
-    points = [bench.units(stroke, shift) for stroke in strokes if stroke.is_dot]
-    return union([widened(lines, pen_mm * bench.scale), widened(points, dot_mm * bench.scale)])
+def _inked(strokes: Sequence[Stroke], shift: float, setup: DrawingSetup, pen_mm: float, dot_mm: float) -> Shape:
+    lines = [setup.units(stroke, shift) for stroke in strokes if not stroke.is_dot]
+    points = [setup.units(stroke, shift) for stroke in strokes if stroke.is_dot]
+    return union([widened(lines, pen_mm * setup.scale), widened(points, dot_mm * setup.scale)])
 
 
 def guide_lines(x0: float, x1: float) -> Shape:

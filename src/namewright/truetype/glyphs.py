@@ -1,4 +1,4 @@
-"""Glyphs: the TrueType outlines of every sort in one face.
+"""Glyphs: the TrueType outlines of every letter and mark in one face.
 
 A letter with marks is put together from the glyphs of its base and marks where they stand clear of each other,
 and drawn whole where they touch (ç, ǫ, ơ). Font units, y up.
@@ -17,8 +17,8 @@ from namewright.geometry import boxes
 from namewright.letters.strokes import Stroke
 from namewright.lines.ruling import LETTER_UNITS
 from namewright.lines.setting import ink_letter
-from namewright.truetype.characters import SPACE, UNIT, ZONE, LetterSort, MarkSort, Sorts
-from namewright.truetype.faces import Bench, Face, guide_lines
+from namewright.truetype.characters import SPACE, UNIT, ZONE, FontLetter, FontMark, Repertoire
+from namewright.truetype.faces import DrawingSetup, Face, guide_lines
 from namewright.truetype.kerning import Pairs
 from namewright.truetype.stroke_outlines import Shape, box, union, without
 
@@ -27,25 +27,25 @@ NOTDEF_ADVANCE = 6 * ZONE // 5
 _CURVE_ERROR = 0.5  # font units
 
 
-def draw_glyphs(face: Face, bench: Bench, sorts: Sorts, reach: Mapping[str, int]) -> dict[str, Any]:
+def draw_glyphs(face: Face, setup: DrawingSetup, repertoire: Repertoire, reach: Mapping[str, int]) -> dict[str, Any]:
     """Return every glyph of a face by name. ``reach`` tells how far right of 0 guide lines must go."""
     glyphs = {NOTDEF: _glyph(_missing()), SPACE: _glyph(_ruled(face, None, reach[SPACE]))}
-    for mark in sorts.marks:
-        glyphs[mark.name] = _glyph(face.draw(_mark_strokes(mark, bench), 0.0, bench))
-    for sort in sorts.letters:
-        if _stands_clear(sort, face, bench):
-            glyphs[sort.name] = _put_together(sort, glyphs)
+    for mark in repertoire.marks:
+        glyphs[mark.name] = _glyph(face.draw(_mark_strokes(mark, setup), 0.0, setup))
+    for entry in repertoire.letters:
+        if _stands_clear(entry, face, setup):
+            glyphs[entry.name] = _put_together(entry, glyphs)
         else:
-            strokes = ink_letter(sort.letter, bench.ruling).strokes
-            shape = face.draw(strokes, sort.shift, bench)
-            glyphs[sort.name] = _glyph(_ruled(face, shape, reach[sort.base]))
+            strokes = ink_letter(entry.letter, setup.ruling).strokes
+            shape = face.draw(strokes, entry.shift, setup)
+            glyphs[entry.name] = _glyph(_ruled(face, shape, reach[entry.base]))
     return glyphs
 
 
-def guide_reach(sorts: Sorts, space: int, moves: tuple[Pairs, Pairs]) -> dict[str, int]:
+def guide_reach(repertoire: Repertoire, space: int, moves: tuple[Pairs, Pairs]) -> dict[str, int]:
     """Return how far each bare letter's guide lines must go, and the space's, so that no kern opens a gap in them."""
-    bare = {sort.name: sort.base for sort in sorts.letters} | {SPACE: SPACE}
-    reach = {sort.base: sort.advance for sort in sorts.letters} | {SPACE: space}
+    bare = {entry.name: entry.base for entry in repertoire.letters} | {SPACE: SPACE}
+    reach = {entry.base: entry.advance for entry in repertoire.letters} | {SPACE: space}
     advance = dict(reach)
     for pair, units in moves[0].items():
         left = bare[pair[0]]
@@ -67,8 +67,8 @@ def _missing() -> Shape:
                    box(2 * edge, edge, NOTDEF_ADVANCE - 2 * edge, 2 * ZONE - edge))
 
 
-def _mark_strokes(mark: MarkSort, bench: Bench) -> tuple[Stroke, ...]:
-    scale = bench.ruling.x_height_mm / LETTER_UNITS
+def _mark_strokes(mark: FontMark, setup: DrawingSetup) -> tuple[Stroke, ...]:
+    scale = setup.ruling.x_height_mm / LETTER_UNITS
     return tuple(stroke.map(lambda point: (point[0] * scale, -point[1] * scale)) for stroke in mark.glyph.strokes)
 
 
@@ -82,21 +82,21 @@ def _glyph(shape: Shape | None) -> Any:
 # --- letters put together from glyphs that are there -----------------------------------------------------
 
 
-def _put_together(sort: LetterSort, known: Iterable[str]) -> Any:
-    pen = TTGlyphPen(dict.fromkeys([*known, sort.base]))
-    pen.addComponent(sort.base, (1, 0, 0, 1, 0, 0))
-    for name, mark in zip(sort.marks, sort.letter.marks, strict=True):
+def _put_together(entry: FontLetter, known: Iterable[str]) -> Any:
+    pen = TTGlyphPen(dict.fromkeys([*known, entry.base]))
+    pen.addComponent(entry.base, (1, 0, 0, 1, 0, 0))
+    for name, mark in zip(entry.marks, entry.letter.marks, strict=True):
         x, y = mark.origin()
-        pen.addComponent(name, (1, 0, 0, 1, round(UNIT * x) + sort.shift, round(UNIT * y)))
+        pen.addComponent(name, (1, 0, 0, 1, round(UNIT * x) + entry.shift, round(UNIT * y)))
     return pen.glyph()
 
 
-def _stands_clear(sort: LetterSort, face: Face, bench: Bench) -> bool:
+def _stands_clear(entry: FontLetter, face: Face, setup: DrawingSetup) -> bool:
     """Whether no box of a mark's stroke comes near one of another part, so that each may be drawn for itself."""
-    if not sort.marks:
+    if not entry.marks:
         return False
     parts = [[stroke.bounds() for stroke in strokes]
-             for strokes in (sort.letter.base.strokes, *(mark.strokes() for mark in sort.letter.marks))]
-    needed = face.clearance_mm(bench.pens) / bench.ruling.x_height_mm * LETTER_UNITS
+             for strokes in (entry.letter.base.strokes, *(mark.strokes() for mark in entry.letter.marks))]
+    needed = face.clearance_mm(setup.pens) / setup.ruling.x_height_mm * LETTER_UNITS
     return all(boxes.clearance(one, other) > needed for part, others in combinations(parts, 2)
                for one, other in product(part, others))

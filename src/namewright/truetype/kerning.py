@@ -14,41 +14,41 @@ from fontTools.otlLib.builder import buildPairPosClassesSubtable, buildValue
 from namewright.letters.alphabet import Alphabet
 from namewright.lines.ruling import Ruling
 from namewright.lines.setting import Typecase
-from namewright.truetype.characters import SPACE, UNIT, LetterSort, Sorts
+from namewright.truetype.characters import SPACE, UNIT, FontLetter, Repertoire
 
 Pairs = Mapping[tuple[str, str], int]  # (left glyph, right glyph): font units
 
 
-def kerning(alphabet: Alphabet, sorts: Sorts, ruling: Ruling) -> tuple[Pairs, Pairs]:
+def kerning(alphabet: Alphabet, repertoire: Repertoire, ruling: Ruling) -> tuple[Pairs, Pairs]:
     """Return what every pair is moved by its letters alone, and what by their marks besides, in font units."""
     case = Typecase(alphabet, ruling)
-    moved = {(one.name, two.name): _move(case, one, two) for one in sorts.letters for two in sorts.letters}
-    moved |= _space_moves(case, sorts)
-    bare = {sort.name: sort.base for sort in sorts.letters} | {SPACE: SPACE}
+    moved = {(one.name, two.name): _move(case, one, two) for one in repertoire.letters for two in repertoire.letters}
+    moved |= _space_moves(case, repertoire)
+    bare = {entry.name: entry.base for entry in repertoire.letters} | {SPACE: SPACE}
     plain = {(one, two): moved[bare[one], bare[two]] for one, two in moved}
     return plain, {pair: units - plain[pair] for pair, units in moved.items()}
 
 
-def _move(case: Typecase, one: LetterSort, two: LetterSort, between: str = "") -> int:
+def _move(case: Typecase, one: FontLetter, two: FontLetter, between: str = "") -> int:
     """Return what must be added to the advance of ``one`` before ``two``, with spaces between them or not."""
     left, right = case.line(one.cluster + between + two.cluster).letters
     distance = round(UNIT * (right.x - left.x) / case.units_to_mm)
     return distance - one.advance + one.shift - two.shift
 
 
-def _space_moves(case: Typecase, sorts: Sorts) -> dict[tuple[str, str], int]:
+def _space_moves(case: Typecase, repertoire: Repertoire) -> dict[tuple[str, str], int]:
     """Return how each letter is moved before and after a space.
 
     Words stand apart by their edges alone, so what is measured beside one letter holds beside all.
     """
-    beside = sorts.letters[0]
+    beside = repertoire.letters[0]
     space = round(UNIT * case.alphabet.space)
     after = (_move(case, beside, beside, " ") - space) // 2
     before = _move(case, beside, beside, " ") - space - after
     moves = {(SPACE, SPACE): 0}
-    for sort in sorts.letters:
-        moves[sort.name, SPACE] = _move(case, sort, beside, " ") - space - after
-        moves[SPACE, sort.name] = _move(case, beside, sort, " ") - space - before
+    for entry in repertoire.letters:
+        moves[entry.name, SPACE] = _move(case, entry, beside, " ") - space - after
+        moves[SPACE, entry.name] = _move(case, beside, entry, " ") - space - before
     return moves
 
 
