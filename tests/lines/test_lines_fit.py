@@ -1,4 +1,4 @@
-"""Fit without lies: natural first, then tighter, then turned, then two rows; where nothing fits, both widths are told."""
+"""Fit without lies: natural, then tighter, then turned, then two rows; where nothing fits, both widths are told."""
 
 from __future__ import annotations
 
