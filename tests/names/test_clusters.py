@@ -52,7 +52,7 @@ def test_tidy(typed: str, expected: str, notes: int, why: str) -> None:
 
 def test_a_removed_character_is_named() -> None:
     """The note says which character it was."""
-    assert tidy("A\u200bn").notes["named"] == ("U+200B zero width space",)
+    assert tidy("A\u200bn").notes[0]["named"] == ("U+200B zero width space",)
 
 
 def test_scrub_keeps_tabs() -> None:
