@@ -30,7 +30,7 @@ from namewright.pages.press import Press
 from namewright.pages.sheet import SheetSettings, practice_pages
 from namewright.practice.groups import shared_letters
 from namewright.practice.ordering import completed, order_class
-from namewright.practice.weeks import letter_weeks
+from namewright.practice.timetable import Lookout, timetable
 from namewright.roster.parsing import load_roster
 from namewright.schoolfont.reading import load_font
 from namewright.schoolfont.shaping import Lettering
@@ -120,10 +120,10 @@ def class_pages() -> Iterator[tuple[str, Page]]:
 
 def plans() -> Iterator[tuple[str, Page]]:
     """Yield the adult's plan of the demo class, page by page."""
-    placed = completed(order_class(load_roster(DEMO).children))
-    weeks = letter_weeks([each.child.practice for each in placed])
-    for number, page in enumerate(plan_pages(PRESS, placed, weeks, PlanSettings()), start=1):
+    plan = timetable(completed(order_class(load_roster(DEMO).children)), Lookout())
+    for number, page in enumerate(plan_pages(PRESS, plan, PlanSettings()), start=1):
         yield f"plan-{number}", page
+    placed = [each.placed for each in plan.children]
     group = [each for each in placed if each.group == placed[4].group]
     names = [each.child.practice for each in group]
     yield "group", group_page(PRESS, group[0].group, [(each.child.label, each.child.practice) for each in group],

@@ -34,6 +34,12 @@ ABSTRACTS = {
                       "from memory did best",
     "lindsay-mclennan-1983": "younger children wrote more legibly on unlined paper, older ones on lined",
 }
+ABSTRACTS |= {
+    "sunde-2020": "first school year in Norway; a faster pace than one letter a week went with better letter "
+                  "knowledge, word reading and spelling; not pre-K",
+    "jones-reutzel-2012": "kindergarten classes, exploratory; short lessons with distributed cycles of review went "
+                          "with better alphabet knowledge",
+}
 # place, sentence or part of one, key, words of the abstract that carry it
 CLAIMS = (
     ("readme", "With only middle and base lines, 55 % of first graders in one study took the middle line for the top "
@@ -61,6 +67,17 @@ CLAIMS = (
      "left-facing forms (d, J) reversed more; no later poor reading foretold"),
     ("en", "at five it is frequent when they write from memory (Fischer & Koch 2016, abstract)", "fischer-koch-2016",
      "at 5 often reverse left-facing characters when writing from memory"),
+    ("en", "in the first school year in Norway, more than one letter a week went with better letter knowledge (Sunde "
+           "et al. 2020, abstract); for younger children nobody has shown it", "sunde-2020",
+     "a faster pace than one letter a week went with better letter knowledge"),
+    ("en", "short lessons with spread review went with better letter knowledge in kindergarten (Jones & Reutzel 2012, "
+           "abstract)", "jones-reutzel-2012", "short lessons with distributed cycles of review went with better"),
+    ("es", "en el primer año escolar en Noruega, más de una letra por semana fue de la mano de un mejor conocimiento "
+           "de las letras (Sunde et al. 2020, resumen); con niños más pequeños nadie lo ha mostrado", "sunde-2020",
+     "a faster pace than one letter a week went with better letter knowledge"),
+    ("es", "lecciones breves con repaso repartido fueron de la mano de un mejor conocimiento de las letras antes de "
+           "primaria (Jones y Reutzel 2012, resumen)", "jones-reutzel-2012",
+     "short lessons with distributed cycles of review went with better alphabet knowledge"),
     ("es", "que antes de primaria también se escribe mejor que las otras (Treiman y Broderick 1998, resumen)",
      "treiman-broderick-1998", "preschoolers also printed it better"),
     ("es", "tres grupos según se nombran las mayúsculas (Phillips et al. 2012, 1574 niños de 2 a 5 años), claros solo "

@@ -17,21 +17,20 @@ from pypdf import PdfReader
 
 from namewright.cli import main
 from namewright.lines.ink import RULE, Ink, Style
-from namewright.message import message
 from namewright.output.order import order_csv
 from namewright.output.png import page_png
 from namewright.pages.page import Page, leaves
 from namewright.pages.paper import Paper
 from namewright.pages.plan import pages as plan_module
-from namewright.pages.plan.chart import _Field, chart
 from namewright.pages.plan.flow import LEAST_MM, TEXT_MM, packed
 from namewright.pages.plan.marks import LOOKS, formed_mark, point
 from namewright.pages.plan.pages import PlanSettings, plan_pages
-from namewright.pages.plan.sentences import first_children, group_said, monday, weeks_said
+from namewright.pages.plan.sentences import account_said, begin_said, next_week_said, table_said, weeks_said
 from namewright.pages.press import Press
-from namewright.practice.difficulty import MIDDLE_FROM, MIDDLE_TO, Band
+from namewright.practice.difficulty import Band
 from namewright.practice.ordering import Order, Planned, completed, order_class
-from namewright.practice.weeks import Week, letter_weeks
+from namewright.practice.timetable import Lookout, Timetable, timetable
+from namewright.practice.weeks import Week
 from namewright.roster.children import Child
 from namewright.wording import wording
 
@@ -46,11 +45,15 @@ def placed_of(names: tuple[str, ...] | list[str], order: Order = Order.PRACTICE)
     return completed(order_class([child(name, line) for line, name in enumerate(names, start=1)], order))
 
 
+def table_of(names: tuple[str, ...] | list[str], order: Order = Order.PRACTICE, **asked: object) -> Timetable:
+    children = [child(name, line) for line, name in enumerate(names, start=1)]
+    return timetable(completed(order_class(children, order)), Lookout(**asked))  # type: ignore[arg-type]
+
+
 def plan_of(press: Press, names: tuple[str, ...] | list[str], settings: PlanSettings | None = None,
             weeks: int = 10) -> tuple[Page, ...]:
     settings = settings or PlanSettings()
-    placed = placed_of(names, settings.order)
-    return plan_pages(press, placed, letter_weeks([each.child.practice for each in placed], weeks), settings)
+    return plan_pages(press, table_of(names, settings.order, weeks=weeks), settings)
 
 
 def luminance(colour: str) -> float:
@@ -104,22 +107,24 @@ def test_bands_differ_in_shape_and_weight_too() -> None:
 @pytest.mark.parametrize("paper", Paper)
 @pytest.mark.parametrize("language", ["en", "es"])
 @pytest.mark.parametrize("order", [Order.PRACTICE, Order.NEED, Order.FAMILY])
-def test_a_class_of_thirty_takes_two_pages(press: Press, paper: Paper, language: str, order: Order) -> None:
+def test_a_week_of_thirty_takes_one_page_and_what_explains_it_two(
+        press: Press, paper: Paper, language: str, order: Order) -> None:
     """On both papers, in both languages and in every order; each page is checked for its margins as it is made."""
     names = [f"{first}{rest}" for first in "BKLMNS" for rest in ("ari", "ora", "ido", "uke", "enn")]
-    assert len(plan_of(press, names, PlanSettings(paper, order=order, language=language))) == 2
+    pages = plan_of(press, names, PlanSettings(paper, order=order, language=language))
+    assert len(pages) == 3
+    boxes = [sum(isinstance(item, Ink) and item.style == Style(0.25, RULE) for item in leaves(page.items))
+             for page in pages]
+    assert boxes == [30, 0, 0]
 
 
 def test_every_letter_of_every_name_has_its_shape(press: Press) -> None:
-    """Count filled shapes by colour: rows, groups, weeks, the legend's one and the chart's points."""
-    placed = placed_of(NAMES)
-    plan = letter_weeks([each.child.practice for each in placed])
-    fills = [item.style.fill for page in plan_pages(press, placed, plan, PlanSettings()) for item in leaves(page.items)
-             if isinstance(item, Ink)]
+    """Count filled shapes by colour: rows, weeks, and the legend's one."""
+    fills = [item.style.fill for page in plan_of(press, NAMES) for item in leaves(page.items) if isinstance(item, Ink)]
     for band, look in LOOKS.items():
-        rows = sum(band is each for one in placed for _, each in one.letters)
-        assert rows > 0, band
+        rows = sum(band is each for one in placed_of(NAMES) for _, each in one.letters)
         assert fills.count(look.fill) >= rows + 1
+        assert rows > 0, band
 
 
 @pytest.mark.parametrize("names", [[], ["Mira"], ["Mira", "Bo"], ["Mira"] * 7, ["-", "’"], ["李", "Боян", "Bo"],
@@ -150,9 +155,9 @@ def test_a_long_name_goes_on_below_and_nothing_of_it_is_lost(pieces: list[str], 
 
 
 def test_long_beats_and_names_make_a_row_taller(press: Press) -> None:
-    """Rows of names too long for their column push the next row down; a chart is for classes of five or more."""
+    """Rows of names too long for their column push the next row down."""
     def rules(names: list[str]) -> list[float]:
-        items = [item for page in plan_of(press, names) for item in leaves(page.items) if isinstance(item, Ink)]
+        items = [item for item in leaves(plan_of(press, names)[1].items) if isinstance(item, Ink)]
         return sorted(item.bounds()[1] for item in items if item.style == Style(0.1, RULE))
 
     short, long = rules(["Bo", "Ana", "Abc"]), rules(["Wolfeschlegelsteinhausenberg", "Bo", "Ana"])
@@ -161,38 +166,21 @@ def test_long_beats_and_names_make_a_row_taller(press: Press) -> None:
     assert rules(["Bo", "Wolfeschlegelsteinhausenberg", "Wolfeschlegelsteinhausenburg"])[2] - short[1] > 3
 
 
-@pytest.mark.parametrize(("count", "lines"), [(4, 0), (5, 2), (13, 2)])
-def test_a_chart_is_for_five_children_or_more(press: Press, count: int, lines: int) -> None:
-    """Two dashed lines part the bands where there is a chart."""
-    names = [f"{first}{rest}" for first in "BKLMN" for rest in ("ari", "ora", "ido")][:count]
-    items = [item for page in plan_of(press, names) for item in leaves(page.items) if isinstance(item, Ink)]
-    assert sum(bool(item.style.dash_mm) for item in items) == lines
-
-
 @pytest.mark.parametrize("count", range(20, 36))
 def test_no_child_stands_alone_at_the_top_of_a_page(press: Press, count: int) -> None:
     """Rows that go on over a page take at least three children with them: one alone there is overlooked."""
     pages = plan_of(press, [NAMES[at % len(NAMES)] + "abcde"[at // len(NAMES)] for at in range(count)], weeks=1)
     rows = [sum(isinstance(item, Ink) and item.style == Style(0.1, RULE) for item in leaves(page.items))
-            for page in pages]
+            for page in pages[1:]]
     assert sum(rows) == count
     assert all(number == 0 or number >= 3 for number in rows)
 
 
-def test_a_number_on_the_chart_is_explained(press: Press) -> None:
-    """Where names stand too near each other a number stands for one, and only then a sentence says what it is."""
-    words = wording("en")
-    said = press.text(words.say("page.plan.chart_numbers"), 1.3)
-    for names, told in ((NAMES[:6], False), ([*NAMES, *(name + "a" for name in NAMES), "Anna", "Nola", "Tova"], True)):
-        inks = list(chart(press, placed_of(names), words, (10, 10, 200, 56)))
-        assert (said.pieces[0].fragment in [ink.pieces[0].fragment for ink in inks
-                                            if len(ink.pieces) == len(said.pieces)]) is told
-
-
-def test_a_group_ends_in_one_full_stop() -> None:
+def test_a_table_ends_in_one_full_stop() -> None:
     """A label may end in a full stop itself."""
-    placed = [replace(each, child=replace(each.child, label=f"{each.child.label} F.")) for each in placed_of(["Ava"])]
-    assert wording("en").say(group_said(3, placed)) == "Group 3: Ava F."
+    children = [replace(child(name, at), label=f"{name} F.") for at, name in enumerate(("Ava", "Bo"), start=1)]
+    plan = timetable(completed(order_class(children)), Lookout())
+    assert ".." not in wording("en").say(table_said(plan, plan.tables[0]))
 
 
 def test_a_week_that_completes_a_whole_class_stays_on_the_page(press: Press) -> None:
@@ -200,101 +188,67 @@ def test_a_week_that_completes_a_whole_class_stays_on_the_page(press: Press) -> 
     assert plan_of(press, [f"Bo{' ' * (at % 2)}" for at in range(60)])
 
 
-def test_monday_tells_what_is_true() -> None:
-    """The letter is that of the first week with the names that have it; the first children are the first placed."""
-    placed = placed_of(NAMES)
-    plan = letter_weeks([each.child.practice for each in placed])
-    letter, first, table = map(wording("en").say, monday(placed, plan, Order.PRACTICE))
-    having = sum(plan.weeks[0].letter in each.child.practice.casefold() for each in placed)
-    assert f"{having} of your {len(NAMES)} children" in letter
-    assert all(each.child.label in first for each in placed[:3])
-    number = int(table.split("group ")[1].split(")")[0])
-    assert all(each.child.label in table for each in placed if each.group == number)
+def test_monday_and_next_week_tell_what_is_true() -> None:
+    """Monday names the first child with letters it still needs; next week its letters and whom it completes."""
+    plan, words = table_of(NAMES), wording("en")
+    first = plan.children[plan.days[0].children[0]]
+    said = words.say(begin_said(plan))
+    assert first.placed.child.label in said
+    assert all(letter in said for letter in first.next)
+    week = plan.weeks.weeks[1]
+    coming = words.say(next_week_said(plan, week))
+    assert all(letter in coming for letter in week.letters)
+    assert all(plan.children[at].placed.child.label in coming for at in week.completes)
 
 
-def test_monday_in_family_order_names_one_family() -> None:
-    """Only children whose own initial is of the first family are named."""
-    placed = placed_of(["Lia", "Oska", "Ada"], Order.FAMILY)
-    sentences = [wording("en").say(each) for each in monday(placed, letter_weeks(["Lia"]), Order.FAMILY)]
-    assert "Lia" in sentences[1]
-    assert "Oska" not in sentences[1]
-    assert "straight" in sentences[1]
+def test_who_has_no_letters_is_counted_and_named() -> None:
+    """29 of 30: what cannot be drawn is told, and where all can be nothing is."""
+    said = account_said(table_of([*NAMES, "李"]))
+    assert said is not None
+    assert "12 of 13" in wording("en").say(said)
+    assert "李" in wording("en").say(said)
+    assert account_said(table_of(NAMES)) is None
 
 
 def test_under_a_week_stand_all_its_names_or_how_many_more() -> None:
-    """Twelve names are listed, of thirteen the first eleven and that two more are ready."""
-    for count, last in ((1, "Bo 1"), (12, "Bo 12"), (13, wording("en").say("page.plan.more", count=2))):
-        placed = order_class([child(f"Bo {at}", at) for at in range(1, count + 1)], Order.ROSTER)
-        column = plan_module._column(Week("b", tuple(range(count))), placed, wording("en"))
-        assert (len(column), column[0], column[-1]) == (min(count, 12), "Bo 1", last)
+    """Eight names are listed, of nine the first seven and that two more are complete."""
+    for count, last in ((1, "Bo 1"), (8, "Bo 8"), (9, wording("en").say("page.plan.more", count=2))):
+        children = [child(f"Bo {at}", at) for at in range(1, count + 1)]
+        plan = timetable(completed(order_class(children, Order.ROSTER)), Lookout())
+        column = plan_module._column(Week(("b",), (), tuple(range(count))), plan, wording("en"))
+        assert (len(column), column[0], column[-1]) == (min(count, 8), "Bo 1", last)
 
 
-@pytest.mark.parametrize("names", [NAMES, [f"{first}{rest}" for first in "BKLMNS" for rest in ("ari", "ora", "ido")]])
-def test_the_chart_is_to_scale_inside_a_band_and_no_word_hides_another(
-        press: Press, names: tuple[str, ...] | list[str]) -> None:
-    """Points stand on their side of the lines between bands, and labels touch neither points nor labels."""
-    placed, words = placed_of(names), wording("en")
-    items = list(chart(press, placed, words, (10.0, 20.0, 200.0, 70.0)))
-    upper, lower = sorted(item.bounds()[1] for item in items if item.style.dash_mm)
-    boxes = {band: [item.bounds() for item in items if item.style.fill == LOOKS[band].fill] for band in Band}
-    middles = {band: [(box[1] + box[3]) / 2 for box in found] for band, found in boxes.items()}
-    assert max(middles[Band.HARDER], default=0.0) < upper < min(middles[Band.MIDDLE])
-    assert max(middles[Band.MIDDLE]) < lower < min(middles[Band.EASIER])
-    marks = [box for found in boxes.values() for box in found]
-    last = max(at for at, item in enumerate(items) if item.style.fill)
-    labels = [item.bounds() for item in items[last + 1:]]
-    assert len(labels) >= len(marks) - 3
-    for at, one in enumerate(labels):
-        assert not any(one[0] < other[2] and other[0] < one[2] and one[1] < other[3] and other[1] < one[3]
-                       for other in (*labels[:at], *marks))
-
-
-@given(st.floats(-3.0, 3.0), st.floats(-3.0, 3.0))
-def test_harder_is_higher(one: float, other: float) -> None:
-    """The place of a difficulty falls from the top to the foot without a jump, and the cuts are where bands meet."""
-    field = _Field(0.0, 0.0, 100.0, 100.0, 9, -3.0, 3.0)
-    assert (one < other) == (field.up(one) > field.up(other)) or one == pytest.approx(other, abs=1e-9)
-    places = {3.0: 0.0, MIDDLE_TO: 26.0, (MIDDLE_TO + MIDDLE_FROM) / 2: 49.0, MIDDLE_FROM: 72.0, -3.0: 100.0}
-    assert {value: field.up(value) for value in places} == pytest.approx(places)
-
-
-def test_nobody_is_begun_with_whose_letters_all_stand() -> None:
-    """The first in order with letters still to come are named; where there is none, another sentence stands there."""
-    placed = placed_of(["Bo", "Zoë", "Ava", "Noor", "Mira"])
-    formed = {each.child.line: frozenset(letter for letter, _ in each.letters) for each in placed}
-    some = {placed[0].child.line: formed[placed[0].child.line], placed[1].child.line: frozenset("Z")}
-    assert [each.position for each in first_children(placed, Order.PRACTICE, some)] == [2, 3, 4]
-    assert first_children(placed, Order.PRACTICE, formed) == []
-    plan = letter_weeks([each.child.practice for each in placed])
-    assert message("page.plan.monday_all_formed") in monday(placed, plan, Order.PRACTICE, formed)
-    assert message("page.plan.monday_all_formed") not in monday(placed, plan, Order.PRACTICE, some)
-    assert message("page.plan.monday_all_formed") not in monday((), letter_weeks([]), Order.PRACTICE)
+def test_where_every_letter_stands_the_page_says_so(press: Press) -> None:
+    """No letter of the week, no child to begin beside: the whole name from memory."""
+    formed = {1: frozenset("Bo"), 2: frozenset("Ana")}
+    plan = table_of(["Bo", "Ana"], formed=formed)
+    assert plan.weeks.weeks == ()
+    assert all(each.next == () for each in plan.children)
+    assert plan_pages(press, plan, PlanSettings())
 
 
 @pytest.mark.parametrize(("formed", "ticks"), [({}, 0), ({1: frozenset()}, 0), ({1: frozenset("Mx")}, 2),
                                                ({1: frozenset("Mira"), 2: frozenset("o")}, 6)])
 def test_letters_that_stand_are_ticked(press: Press, formed: dict[int, frozenset[str]], ticks: int) -> None:
     """One tick a letter that is in the name, and one in the legend where there is any; the page passes its check."""
-    placed = placed_of(["Mira", "Bo"])
-    pages = plan_pages(press, placed, letter_weeks(["Mira", "Bo"]), PlanSettings(), formed)
+    pages = plan_pages(press, table_of(["Mira", "Bo"], formed=formed), PlanSettings())
     style = formed_mark(0.0, 0.0).style
     assert sum(item.style == style for page in pages for item in leaves(page.items) if isinstance(item, Ink)) == ticks
 
 
-def test_how_the_weeks_were_found_is_said() -> None:
-    """A proved plan says so, and so does one that is not."""
-    names = list(NAMES)
-    exact, greedy = letter_weeks(names), letter_weeks(names, most_steps=0)
-    words = wording("en")
-    assert "ruled out" in words.text(*weeks_said(exact, len(names)))
-    assert "may exist" in words.text(*weeks_said(greedy, len(names)))
+def test_how_far_the_weeks_go_is_said() -> None:
+    """How many names are complete by the end, of how many, and that a better order may exist."""
+    said = wording("en").say(weeks_said(table_of(["Bo", "Ana", "李"])))
+    assert "2 of 2 names" in said
+    assert "may exist" in said
 
 
 def test_the_page_has_ink_where_a_grey_printer_shows_three_tones(press: Press) -> None:
     """Drawn and turned grey, the three fills are three well parted tones on the page."""
     from PIL import Image
 
-    page = plan_of(press, NAMES)[0]
+    page = plan_of(press, NAMES)[1]
     pixels = np.array(Image.open(io.BytesIO(page_png(page, 150))).convert("L"))
     tones = [round(0.299 * int(f[1:3], 16) + 0.587 * int(f[3:5], 16) + 0.114 * int(f[5:7], 16))
              for f in (look.fill for look in LOOKS.values())]
@@ -330,6 +284,30 @@ def test_weeks_that_make_no_sense_are_refused_in_a_sentence(
     assert status == 2
     assert not out.exists()
     assert f"“{weeks}” is not a number of weeks" in capsys.readouterr().err
+
+
+@pytest.mark.parametrize("groups", ["0", "many"])
+def test_tables_that_make_no_sense_are_refused_in_a_sentence(
+        tmp_path: Path, capsys: pytest.CaptureFixture[str], groups: str) -> None:
+    """What was given, and what may be given."""
+    assert written(tmp_path, "Bo\n", f"--groups={groups}")[0] == 2
+    assert f"“{groups}” is not a number of groups" in capsys.readouterr().err
+
+
+def test_sheets_are_named_by_their_page_in_the_class_pdf(tmp_path: Path) -> None:
+    """The pages in the plan are those of the PDF that “sheets” makes: the outline of that file says whose they are."""
+    roster = tmp_path / "class.txt"
+    roster.write_text("Bo\nMira\nZoë\nChristopherson\n", encoding="utf-8")
+    big = ["--line-height", "30"]
+    main(["sheets", str(roster), "-o", str(tmp_path / "class.pdf"), *big])
+    main(["plan", str(roster), "--format", "json", "-o", str(tmp_path / "plan.json"), *big])
+    reader = PdfReader(tmp_path / "class.pdf")
+    starts = {str(entry.title): reader.get_destination_page_number(entry) + 1 for entry in reader.outline}
+    found = json.loads((tmp_path / "plan.json").read_text(encoding="utf-8"))
+    assert {page for day in found["days"] for page in day["pages"]} == set(range(1, len(reader.pages) + 1))
+    for day in found["days"]:
+        (name,) = day["with"]
+        assert any(day["pages"][0] == start for title, start in starts.items() if name in title)
 
 
 def test_groups_of_an_earlier_order_are_kept(tmp_path: Path) -> None:

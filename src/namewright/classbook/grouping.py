@@ -11,18 +11,21 @@ from collections.abc import Sequence
 
 from namewright.classbook.records import BookChild
 from namewright.classbook.store import Classbook
+from namewright.practice.groups import NO_WISHES, Wishes
 from namewright.practice.ordering import Placed, Planned, completed
+from namewright.settings import Support
 
 
 def with_groups(book: Classbook, children: Sequence[BookChild], placed: Sequence[Placed], language: str = "en", *,
-                anew: bool = False) -> tuple[Planned, ...]:
+                anew: bool = False, wishes: Wishes = NO_WISHES, usual: Support = Support.FULL) -> tuple[Planned, ...]:
     """Return the same children with their beats and groups, from the groups of last time unless ``anew``.
 
     ``children`` are the whole class as the book has it now, ``placed`` the same in an order. Nothing is changed in
     the class. Raises ClassbookError.
     """
     before = {} if anew else book.groups()
-    return completed(placed, language, {one.child.label: before[one.id] for one in children if one.id in before})
+    labels = {one.child.label: before[one.id] for one in children if one.id in before}
+    return completed(placed, language, labels, wishes, usual)
 
 
 def keep(book: Classbook, children: Sequence[BookChild], placed: Sequence[Planned]) -> None:

@@ -29,6 +29,8 @@ from namewright.making.request import Kind, Request, listed
 from namewright.pages.ladder import Chain, Part, read_rungs
 from namewright.pages.paper import Paper
 from namewright.pages.press import Press
+from namewright.pages.sheet import SheetSettings
+from namewright.practice.groups import NO_WISHES, Wishes
 from namewright.practice.ordering import Order, Placed, Planned, completed, order_class
 from namewright.roster.children import Child, Roster
 from namewright.roster.parsing import PASTED, load_roster, roster_from_bytes
@@ -75,7 +77,7 @@ def asked_for_class(options: argparse.Namespace, *kinds: Kind, grouped: bool = F
         placed: Sequence[Placed] = order_class(roster.children, everyone.order or orders[0], holds.support,
                                               writable=_any if getattr(options, "font", None) else None)
         if grouped:
-            placed = _grouped(options, placed, holds.language, book, children)
+            placed = _grouped(options, placed, holds, book, children)
         members = members_of(book, children, placed, notes=notes) if book else tuple(map(listed, placed))
         request = Request(kinds, members, everyone, typed if getattr(options, "same_for_all", False) else Choices(),
                           roster_of(book) if book else roster)
@@ -137,12 +139,14 @@ def _kept(options: argparse.Namespace, book: Classbook) -> Choices:
     return or_refuse(lambda: read_choices(book.class_settings))
 
 
-def _grouped(options: argparse.Namespace, placed: Sequence[Placed], language: str, book: Classbook | None,
+def _grouped(options: argparse.Namespace, placed: Sequence[Placed], holds: SheetSettings, book: Classbook | None,
              children: Sequence[BookChild]) -> tuple[Planned, ...]:
     earlier = getattr(options, "earlier_groups", None)
+    wishes: Wishes = getattr(options, "wishes", NO_WISHES)
     if book and earlier is None:
-        return grouping.with_groups(book, children, placed, language, anew=getattr(options, "new_groups", False))
-    return completed(placed, language, earlier)
+        return grouping.with_groups(book, children, placed, holds.language, anew=getattr(options, "new_groups", False),
+                                    wishes=wishes, usual=holds.support)
+    return completed(placed, holds.language, earlier, wishes, holds.support)
 
 
 # --- one child ----------------------------------------------------------------------------------------

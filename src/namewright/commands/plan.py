@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import argparse
 import json
+import sys
 from dataclasses import replace
 from pathlib import Path
 
@@ -23,12 +24,17 @@ from namewright.commands.common import (
     unused_options,
 )
 from namewright.commands.talk import Commands, Refusal, complain
-from namewright.commands.writing import write
+from namewright.commands.writing import write, written
+from namewright.making.account import account_of_order
 from namewright.making.make import Making
 from namewright.making.page_settings import EXPLAINED
+from namewright.making.planning import timetable_of
 from namewright.making.request import Kind
+from namewright.output.week import plan_csv, plan_json
+from namewright.practice.groups import Wishes
 from namewright.practice.ordering import Order
 from namewright.practice.weeks import DEFAULT_WEEKS
+from namewright.wording import wording
 
 _ORDERS = {"easiest": Order.PRACTICE, "need": Order.NEED, "family": Order.FAMILY}
 
@@ -42,11 +48,21 @@ def add(commands: Commands) -> None:
                                              "their groups from one plan to the next.")
     roster_options(parser)
     page_options(parser)
+    parser.add_argument("-o", "--output", metavar="FILE",
+                        help="the file to make: a PDF, such as plan.pdf, unless --format says otherwise")
+    parser.add_argument("--format", choices=["pdf", "json", "csv"], default="pdf",
+                        help="pdf: pages to print; json for another program; csv for a spreadsheet, one row a child "
+                             "and day; both go to the screen where no FILE is named (%(default)s)")
     parser.add_argument("--order", choices=list(_ORDERS),
                         help="easiest: easier names first; need: most support and harder names first; "
                              "family: by how the own first letter is written (easiest)")
     parser.add_argument("--weeks", default=str(DEFAULT_WEEKS), metavar="N",
-                        help="how many letters of the week to plan (%(default)s)")
+                        help="how many weeks to plan (%(default)s)")
+    parser.add_argument("--letters-per-week", choices=["1", "2", "3"], default="1",
+                        help="how many letters the class takes up in a week (%(default)s)")
+    parser.add_argument("--groups", metavar="N",
+                        help="how many tables there are; their sizes differ by one child at most (as many as leave "
+                             "three to five children at each)")
     groups = parser.add_mutually_exclusive_group()
     groups.add_argument("--groups-from", metavar="FILE",
                         help="keep the groups of an earlier “namewright order --format json -o FILE” as far as can be; "
@@ -62,18 +78,37 @@ def add(commands: Commands) -> None:
 
 
 def _run(options: argparse.Namespace) -> int:
-    weeks = _weeks(options.weeks)
+    if options.format == "pdf" and not options.output:
+        raise Refusal("say where to write the plan, such as -o plan.pdf")
+    weeks = _count(options.weeks, "weeks", 60)
+    options.wishes = Wishes(_count(options.groups, "groups", 200) if options.groups else None)
     options.earlier_groups = earlier_groups(Path(options.groups_from)) if options.groups_from else None
     options.order = _ORDERS[options.order] if options.order else None
     with asked_for_class(options, Kind.PLAN, grouped=True, notes=True, orders=EXPLAINED) as asked:
         complain_of_beats(asked.roster)
-        request = replace(asked.request, weeks=weeks)
-        making, language = Making(request), request.settings.language
-        write(making.pages(), options, language)
+        request = replace(asked.request, weeks=weeks, a_week=int(options.letters_per_week))
+        making, language = Making(request, account=account_of_order(request.planned)), request.settings.language
+        if options.format == "pdf":
+            write(making.pages(), options, language)
+        else:
+            _write_text(options, making, asked)
         if options.group_sheets:
             write(making.pages(Kind.GROUPS), options, language, options.group_sheets)
         _keep(asked)
     return closing(making.account, asked.roster)
+
+
+def _write_text(options: argparse.Namespace, making: Making, asked: Asked) -> None:
+    """Write the plan for another program, to a file or to the screen."""
+    as_text = plan_json if options.format == "json" else plan_csv
+    ids = {one.child.line: one.id for one in asked.children}
+    text = as_text(timetable_of(making.request), making.numbers(), ids,
+                   wording(making.request.settings.language).sentence)
+    if options.output:
+        with written(options.output, options) as file:
+            file.write(text.encode())
+    else:
+        sys.stdout.write(text)
 
 
 def _keep(asked: Asked) -> None:
@@ -85,14 +120,15 @@ def _keep(asked: Asked) -> None:
             complain(f"the plan is made, but its groups are not kept for next time: {error}")
 
 
-def _weeks(text: str) -> int:
+def _count(text: str, what: str, most: int) -> int:
+    """Read a number of weeks or groups. Raises Refusal."""
     try:
-        weeks = int(text)
+        count = int(text)
     except ValueError:
-        weeks = 0
-    if not 1 <= weeks <= 60:
-        raise Refusal(f"“{text}” is not a number of weeks; give one from 1 to 60, such as --weeks {DEFAULT_WEEKS}")
-    return weeks
+        count = 0
+    if not 1 <= count <= most:
+        raise Refusal(f"“{text}” is not a number of {what}; give one from 1 to {most}, such as --{what} 5")
+    return count
 
 
 def earlier_groups(path: Path) -> dict[str, int]:

@@ -6,16 +6,18 @@ What becomes of everyone is told in ``account``, which is whole when the last pa
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
+from itertools import accumulate
 from typing import ParamSpec, TypeVar
 
-from namewright.classbook.growing import formed_lately, growth_of
+from namewright.classbook.growing import growth_of
 from namewright.classbook.suggest import suggest
 from namewright.letters.alphabet import MissingLetters
 from namewright.lines.fit import DoesNotFit
 from namewright.making import page_settings
 from namewright.making.account import Account, FontTooLarge, NothingNoted, NotMade, Remark
 from namewright.making.adult import adult_pages
+from namewright.making.planning import timetable_of
 from namewright.making.request import FOR_EACH_CHILD, Kind, Member, Request
 from namewright.pages.child_progress import progress_page
 from namewright.pages.class_progress import ClassRow, class_progress_pages
@@ -30,7 +32,6 @@ from namewright.pages.summary import drawable
 from namewright.pages.tile_sheet import Strip, TileSettings, across, strips, tile_pages, tile_ruling
 from namewright.practice.groups import shared_letters
 from namewright.practice.ordering import Order
-from namewright.practice.weeks import letter_weeks
 
 Made = TypeVar("Made")
 P = ParamSpec("P")
@@ -43,6 +44,7 @@ class Making:
     request: Request
     press: Press = field(default_factory=Press)
     account: Account = field(default_factory=Account)
+    _sheet_pages: list[tuple[int, int]] = field(default_factory=list)
 
     def pages(self, *kinds: Kind) -> Iterator[Page]:
         """Yield the pages of these kinds, of all that were asked for where none is named.
@@ -82,7 +84,10 @@ class Making:
         makers = {Kind.SHEETS: self._sheet, Kind.CARDS: self._card, Kind.SIZES: self._sizes, Kind.GROWTH: self._growth}
         for one in self.request.members:
             self._remark(one, kind)
-            yield from self._try(kind, [one], makers[kind], one) or ()
+            pages = self._try(kind, [one], makers[kind], one) or ()
+            if kind is Kind.SHEETS:
+                self._sheet_pages.append((one.placed.child.line, len(pages)))
+            yield from pages
             self.account.step()
 
     def _remark(self, one: Member, kind: Kind) -> None:
@@ -160,12 +165,24 @@ class Making:
 
     def _plan(self) -> Iterator[Page]:
         request = self.request
-        placed, by = request.planned, request.first.over(request.everyone).order or Order.PRACTICE
-        weeks = letter_weeks([one.child.practice for one in placed], request.weeks)
-        formed = {one.placed.child.line: formed_lately(one.placed.child.practice, one.notes)
-                  for one in request.members}
-        settings = page_settings.for_plan(request.settings, by)
-        yield from self._try(Kind.PLAN, request.members, plan_pages, self.press, placed, weeks, settings, formed) or ()
+        settings = page_settings.for_plan(request.settings,
+                                          request.first.over(request.everyone).order or Order.PRACTICE)
+        yield from self._try(Kind.PLAN, request.members, plan_pages, self.press, timetable_of(request), settings,
+                             self.numbers()) or ()
+
+    def numbers(self) -> Mapping[int, tuple[int, ...]]:
+        """Return the pages of each child's sheet in the class's PDF, by line; sheets come first there.
+
+        Where no sheets are made with the plan, they are laid out to be counted.
+        """
+        if Kind.SHEETS not in self.request.kinds:
+            counting = Making(replace(self.request, kinds=(Kind.SHEETS,)), self.press)
+            for _ in counting.pages():
+                pass
+            return counting.numbers()
+        ends = list(accumulate((count for _, count in self._sheet_pages), initial=1))
+        return {line: tuple(range(start, start + count))
+                for (line, count), start in zip(self._sheet_pages, ends, strict=False)}
 
     def _year(self) -> Iterator[Page]:
         in_list = sorted(self.request.members, key=lambda one: one.placed.child.line)

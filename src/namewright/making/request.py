@@ -57,7 +57,8 @@ class Request:
 
     ``members`` stand in the order of the pages. ``everyone`` is what is chosen for all, ``first`` what goes even
     before what a child has of its own. ``roster`` accounts for the lines that became nobody. A card has a page of
-    its size unless cards ``fill`` sheets. ``weeks`` are those of the plan, ``tile_mm`` is the side of a tile.
+    its size unless cards ``fill`` sheets. ``weeks`` are those of the plan, ``a_week`` the letters in each, ``taught``
+    the letters of earlier weeks, the last week last. ``tile_mm`` is the side of a tile.
     """
 
     kinds: tuple[Kind, ...]
@@ -69,6 +70,8 @@ class Request:
     fill: bool = False
     tile_mm: float = TILE_MM
     weeks: int = DEFAULT_WEEKS
+    a_week: int = 1
+    taught: tuple[tuple[str, ...], ...] = ()
 
     @property
     def settings(self) -> SheetSettings:

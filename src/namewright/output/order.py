@@ -58,8 +58,8 @@ def order_csv(placed: Sequence[Planned], language: str = FIRST) -> str:
         more = (" ".join(band for _, band in each.letters),
                 " ".join(letter for letter, _ in each.letters if faces_left(letter)), BEAT_POINT.join(each.beats))
         figure = f"{each.difficulty:.2f}" if each.band else ""
-        writer.writerow((each.position or "", *map(_harmless, texts), each.length, figure,
-                         *map(_harmless, more), str(each.beats_known).lower(), each.group))
+        writer.writerow((each.position or "", *map(harmless, texts), each.length, figure,
+                         *map(harmless, more), str(each.beats_known).lower(), each.group))
     return out.getvalue()
 
 
@@ -97,7 +97,8 @@ def _object(each: Planned, words: Wording) -> dict[str, object]:
     }
 
 
-def _harmless(text: str) -> str:
+def harmless(text: str) -> str:
+    """Return a cell that no spreadsheet takes for a formula (OWASP, "CSV Injection")."""
     return "'" + text if text.startswith(_FORMULA_STARTS) else text
 
 

@@ -1,62 +1,164 @@
-"""Groups of three to five children who share the most letters, steady from one class list to the next.
+"""Tables: a class parted into groups as even as can be, who share letters and need like help, steady over the weeks.
 
-Two names share a letter when both have it, capital or small, with or without marks. A grouping is worth the sum,
-over all children, of the mean number of letters a child shares with the others of the group; that mean keeps groups
-of five from winning by size alone. Up to nine children every grouping is tried; beyond that children are joined
-greedily and then exchanged for as long as an exchange helps. The answer depends on the names only, never on chance.
+What two children are worth to each other is told by the caller as one whole number a pair (``pair_worth``: letters
+shared, and how near their levels of help are). A grouping is worth the sum, over
+all children, of the mean of a child's pairs with the others of the table; that mean keeps larger tables from winning
+by size alone. Tables differ by one child at most. From several starts children are exchanged, two at a time, for as
+long as an exchange helps. The answer depends on the names only, never on chance, and not on the order of the list.
 
-Given the groups of last time, a grouping starts from those and moves as few children as the sizes allow: children
-who join are put where most letters are shared, a group left too small takes a child in or is spread, and all others
-stay; a group keeps its number. Where fewer than half of the children had a group, groups are made anew. A class of
-one or two is one group. Out of scope: anything but letters; a teacher knows who works well together.
+Who must sit together, or must not, is one more pair, worth far more than all letters; ``broken`` says which of these
+wishes no exchange could meet. Given the tables of last time, a grouping starts from those and moves as few children as
+even sizes and wishes allow: who joins takes the table with room where most is shared, and all others stay; a table
+keeps its number. Where fewer than half of the children had a table, tables are made anew.
 
-Measured on 200 random classes of 6 to 30 census names for each row, children who change group (as few as a matching
-of old and new groups allows): one joins, 3.6 on the mean without last time's groups and none with them; one leaves, 3.9
-and 0.9, never more than two. What that costs: after ten such changes to a class of 24, groups kept all along are
-worth 94 % of new ones on the mean of 40 classes, 86 % at the least.
+Against the best that a set-partitioning solver finds: ``tests/outside/test_practice_tables.py``. Out of scope: how
+children get along; a teacher knows, and says so as a wish.
 """
 
 from __future__ import annotations
 
-from collections.abc import Container, Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
+from dataclasses import dataclass
 from itertools import combinations, islice
+from random import Random
 
 from namewright.practice.weeks import Letters, letters_of
+from namewright.settings import Support
 
-LEAST, MOST = 3, 5
-TRIED_WHOLE = 9  # the most children for whom every grouping is tried: 406 groupings
-_MANY = 40  # in larger classes one number of groups is tried, not every one
-_SLACK = 1e-9
+LEAST, MOST = 3, 5  # children at a table, where nobody says how many tables there are
+HELP = 2  # the same level of help is worth as much as this many letters shared; a rule of ours
+_STARTS = 8
+_MANY = 60  # in larger classes two starts do
+_WISH = 1_000_000  # far more than all letters together
+_MET = 1_000  # what gains more meets a wish
 
 Group = tuple[int, ...]
 Grouping = tuple[Group, ...]
+Pairs = Sequence[Sequence[int]]
 
 
-def group_class(names: Sequence[str], before: Sequence[Sequence[int]] = ()) -> Grouping:
-    """Return groups of places in ``names``, each place in one group; groups and places ascending.
+@dataclass(frozen=True, slots=True)
+class Wishes:
+    """What an adult asks of the tables: how many (None: three to five children each), and pairs of labels."""
 
-    ``before`` are the groups of last time as places in ``names``; children who left are simply not in it.
-    Raises ValueError where a place in ``before`` is not in the class or stands in two groups.
-    """
+    tables: int | None = None
+    together: tuple[tuple[str, str], ...] = ()
+    apart: tuple[tuple[str, str], ...] = ()
+
+
+NO_WISHES = Wishes()
+
+
+# --- what a grouping is worth -------------------------------------------------------------------------
+
+
+def pair_worth(sets: Sequence[Letters], levels: Sequence[Support]) -> list[list[int]]:
+    """Return what each two children are worth to each other; 0 of a child with itself."""
+    ranks = [list(Support).index(level) for level in levels]
+    worths = [[len(one & other) for other in sets] for one in sets]
+    for one, other in combinations(range(len(sets)), 2):
+        near = max(0, HELP - abs(ranks[one] - ranks[other]))
+        worths[one][other] = worths[other][one] = worths[one][other] + near
+    for one in range(len(sets)):
+        worths[one][one] = 0
+    return worths
+
+
+def wished(pairs: Pairs, together: Collection[tuple[int, int]], apart: Collection[tuple[int, int]]) -> list[list[int]]:
+    """Return the worths with wishes laid over them."""
+    table = [list(row) for row in pairs]
+    for sign, some in ((_WISH, together), (-_WISH, apart)):
+        for one, other in some:
+            table[one][other] += sign
+            table[other][one] += sign
+    return table
+
+
+def broken(groups: Sequence[Sequence[int]], together: Collection[tuple[int, int]], apart: Collection[tuple[int, int]],
+           ) -> tuple[tuple[int, int], ...]:
+    """Return the wishes that a grouping does not meet."""
+    at = {place: number for number, group in enumerate(groups) for place in group}
+    return (*(pair for pair in together if at[pair[0]] != at[pair[1]]),
+            *(pair for pair in apart if at[pair[0]] == at[pair[1]]))
+
+
+def worth(groups: Sequence[Sequence[int]], pairs: Pairs) -> float:
+    """Return what a grouping is worth: see the module header."""
+    return sum(group_worth(group, pairs) for group in groups)
+
+
+def group_worth(group: Sequence[int], pairs: Pairs) -> float:
+    """Return one table's part of the worth; 0 for a child alone."""
+    return _mean(2 * sum(pairs[one][other] for one, other in combinations(group, 2)), len(group))
+
+
+def _mean(both_ways: int, size: int) -> float:
+    """Return a table's worth from the sum over its pairs, each counted from both sides."""
+    return both_ways / max(1, size - 1)
+
+
+def shared_letters(names: Sequence[str]) -> tuple[str, ...]:
+    """Return the letters that at least two of the names have, those of most names first."""
     sets = [letters_of(name) for name in names]
-    _check(before, len(sets))
-    if 2 * sum(map(len, before)) >= len(sets) > 0:
-        return _sorted(_kept(sets, [list(group) for group in before if group]))
-    if len(sets) <= TRIED_WHOLE:
-        return _sorted(max(_groupings(tuple(range(len(sets)))), default=(),
-                           key=lambda each: (round(worth(each, sets), 6), _told(each, names))))
-    low, high = sizes(len(sets))
-    counts = range(low, high + 1) if len(sets) <= _MANY else (round(len(sets) / 4),)
-    starts = [start for count in counts for start in (_greedy(sets, names, count), _dealt(sets, names, count))]
-    tried = [_sorted(_exchanged(start, sets)) for start in starts]
-    return max(tried, key=lambda each: (round(worth(each, sets), 6), _told(each, names)))
+    counts = {letter: sum(letter in each for each in sets) for letter in sorted(frozenset().union(*sets))}
+    return tuple(sorted((letter for letter, count in counts.items() if count > 1), key=lambda each: -counts[each]))
+
+
+# --- how many tables, and how large -------------------------------------------------------------------
+
+
+def usual_tables(children: int, before: int = 0) -> int:
+    """Return how many tables there are where nobody says: as before if that leaves three to five at each."""
+    fewest, most = -(-children // MOST), max(1, children // LEAST)
+    if not children:
+        return 0
+    return min(max(before or fewest, fewest), max(most, fewest))
+
+
+def _even(children: int, groups: int) -> list[int]:
+    """Return sizes that differ by one at most, the larger first."""
+    return [children // groups + (at < children % groups) for at in range(groups)]
+
+
+# --- making tables ------------------------------------------------------------------------------------
+
+
+def group_class(pairs: Pairs, told: Sequence[str], tables: int | None = None, before: Sequence[Sequence[int]] = (),
+                ) -> Grouping:
+    """Return tables of places, each place at one of them; tables and places ascending, none empty.
+
+    ``pairs`` are worths with wishes (``wished``), ``told`` what decides between equals, such as names; ``before`` are
+    the tables of last time as places; who left is simply not in it. Raises ValueError where a place in ``before`` is
+    not in the class or stands at two tables.
+    """
+    children = len(told)
+    _check(before, children)
+    if not children:
+        return ()
+    old = [list(group) for group in before if group]
+    keep = 2 * sum(map(len, old)) >= children
+    count = min(children, tables or usual_tables(children, len(old) if keep else 0))
+    if not keep or (tables is not None and count != len(old)):
+        return _new(pairs, told, count)
+    kept = _sorted(_kept(pairs, old, count))
+    if not any(abs(one) > _MET for row in pairs for one in row):
+        return kept
+    new = _new(pairs, told, count)  # a wish goes before staying together
+    return new if worth(new, pairs) - worth(kept, pairs) > _MET else kept
+
+
+def _new(pairs: Pairs, told: Sequence[str], count: int) -> Grouping:
+    """Return the best of the groupings that exchanging leads to, from several starts."""
+    order = sorted(range(len(told)), key=lambda place: (told[place], place))
+    tried = [_sorted(_exchanged(start, pairs)) for start in _starts(pairs, order, count)]
+    return max(tried, key=lambda each: (round(worth(each, pairs), 6), _told(each, told)))
 
 
 def numbered(groups: Grouping, before: Mapping[int, int]) -> dict[int, int]:
-    """Return each place's group by number, from 1; ``before`` gives the numbers of last time by place.
+    """Return each place's table by number, from 1; ``before`` gives the numbers of last time by place.
 
-    A group keeps the number that most of its children had, where two want one the group with more of them; other
-    groups take the lowest numbers that are free, in their order.
+    A table keeps the number that most of its children had, where two want one the table with more of them; other
+    tables take the lowest numbers that are free, in their order.
     """
     wanted = sorted((-sum(before.get(place) == number for place in group), number, at)
                     for at, group in enumerate(groups) for number in {before[p] for p in group if p in before})
@@ -69,24 +171,6 @@ def numbered(groups: Grouping, before: Mapping[int, int]) -> dict[int, int]:
     return {place: number for number, group in zip(numbers, groups, strict=True) for place in group}
 
 
-def worth(groups: Sequence[Sequence[int]], sets: Sequence[Letters]) -> float:
-    """Return what a grouping is worth: letters shared with the others of the group, a mean a child, summed."""
-    return sum(group_worth(group, sets) for group in groups)
-
-
-def group_worth(group: Sequence[int], sets: Sequence[Letters]) -> float:
-    """Return one group's part of the worth; 0 for a child alone."""
-    shared = sum(len(sets[one] & sets[other]) for one, other in combinations(group, 2))
-    return 2 * shared / max(1, len(group) - 1)
-
-
-def shared_letters(names: Sequence[str]) -> tuple[str, ...]:
-    """Return the letters that at least two of the names have, those of most names first."""
-    sets = [letters_of(name) for name in names]
-    counts = {letter: sum(letter in each for each in sets) for letter in sorted(frozenset().union(*sets))}
-    return tuple(sorted((letter for letter, count in counts.items() if count > 1), key=lambda each: -counts[each]))
-
-
 def _check(before: Sequence[Sequence[int]], children: int) -> None:
     places = [place for group in before for place in group]
     if len(set(places)) < len(places) or any(not 0 <= place < children for place in places):
@@ -95,178 +179,145 @@ def _check(before: Sequence[Sequence[int]], children: int) -> None:
 
 
 def _sorted(groups: Sequence[Sequence[int]]) -> Grouping:
-    return tuple(sorted(tuple(sorted(group)) for group in groups))
+    return tuple(sorted(tuple(sorted(group)) for group in groups if group))
 
 
-def _told(groups: Sequence[Sequence[int]], names: Sequence[str]) -> tuple[tuple[str, ...], ...]:
+def _told(groups: Sequence[Sequence[int]], told: Sequence[str]) -> tuple[tuple[str, ...], ...]:
     """Return a grouping by its names: what decides between equals must not hang on the order of the roster."""
-    return tuple(sorted(tuple(sorted(names[place] for place in group)) for group in groups))
+    return tuple(sorted(tuple(sorted(told[place] for place in group)) for group in groups))
 
 
-def sizes(children: int) -> tuple[int, int]:
-    """Return the fewest and the most groups that a class of this size may have."""
-    if children <= MOST:
-        return (1, 1) if children else (0, 0)
-    return (-(-children // MOST), children // LEAST)
+def _starts(pairs: Pairs, order: Sequence[int], count: int) -> Iterator[list[list[int]]]:
+    """Yield places to start exchanging from: filled greedily, cut by name, and shuffled the same way every time."""
+    sizes = _even(len(order), count)
+    yield _greedy(pairs, order, sizes)
+    yield _dealt(order, sizes)
+    shuffles = Random(len(order))
+    for _ in range(_STARTS if len(order) <= _MANY else 0):
+        yield _dealt(shuffles.sample(order, len(order)), sizes)
 
 
-def _groupings(places: Group) -> Iterator[Grouping]:
-    """Yield every grouping of up to nine children."""
-    if len(places) <= MOST:
-        if places:
-            yield (places,)
-        if len(places) < 2 * LEAST:
-            return
-    first, rest = places[0], places[1:]
-    for size in range(LEAST, MOST + 1):
-        if len(places) - size in (1, 2):
-            continue
-        for others in combinations(rest, size - 1):
-            left = tuple(place for place in rest if place not in others)
-            if not left:
-                yield ((first, *others),)
-            else:
-                yield from (((first, *others), *more) for more in _groupings(left))
-
-
-# --- large classes -----------------------------------------------------------------------------------
-
-
-def _greedy(sets: Sequence[Letters], names: Sequence[str], count: int) -> list[list[int]]:
-    """Open each group with the child who shares least with those left, and fill it with the best matches."""
-    left = sorted(range(len(sets)), key=lambda place: (names[place], place))
-    groups: list[list[int]] = []
-    for size in _even(len(sets), count):
-        group = [min(left, key=lambda place: _shared(place, left, sets))]
+def _greedy(pairs: Pairs, order: Sequence[int], sizes: Sequence[int]) -> list[list[int]]:
+    """Open each table with the child who shares least with those left, and fill it with the best matches."""
+    left, groups = list(order), []
+    for size in sizes:
+        group = [min(left, key=lambda place: _with(place, left, pairs))]
         left.remove(group[0])
         while len(group) < size:
-            group.append(max(left, key=lambda place: _shared(place, group, sets)))
+            group.append(max(left, key=lambda place: _with(place, group, pairs)))
             left.remove(group[-1])
         groups.append(group)
     return groups
 
 
-def _dealt(sets: Sequence[Letters], names: Sequence[str], count: int) -> list[list[int]]:
-    """Cut the class, by name, into runs: another place to start exchanging from."""
-    order = iter(sorted(range(len(sets)), key=lambda place: (names[place], place)))
-    return [list(islice(order, size)) for size in _even(len(sets), count)]
+def _dealt(order: Sequence[int], sizes: Sequence[int]) -> list[list[int]]:
+    """Cut the children, in an order, into runs."""
+    each = iter(order)
+    return [list(islice(each, size)) for size in sizes]
 
 
-def _shared(place: int, others: Sequence[int], sets: Sequence[Letters]) -> int:
-    return sum(len(sets[place] & sets[other]) for other in others)
+def _with(place: int, others: Collection[int], pairs: Pairs) -> int:
+    return sum(pairs[place][other] for other in others)
 
 
-def _even(children: int, groups: int) -> list[int]:
-    return [children // groups + (at < children % groups) for at in range(groups)]
+# --- exchanging two children --------------------------------------------------------------------------
 
 
-def _exchanged(groups: list[list[int]], sets: Sequence[Letters], settled: Container[int] = ()) -> list[list[int]]:
-    """Move or swap two children for as long as it helps, none of them settled; every step gains, so it ends."""
-    table = [[len(one & other) for other in sets] for one in sets]
-    while any([_improved(groups, one, other, table, settled) for one, other in combinations(range(len(groups)), 2)]):
+@dataclass(frozen=True, slots=True)
+class Exchange:
+    """Two children of two tables who change seats, and what the grouping gains by it."""
+
+    gain: float
+    going: int
+    coming: int
+
+
+_NONE = Exchange(1e-9, -1, -1)  # what gains no more than rounding is no gain
+
+
+def _exchanged(groups: list[list[int]], pairs: Pairs, settled: Collection[int] = ()) -> list[list[int]]:
+    """Exchange two children for as long as it helps, none of them settled; every exchange gains, so it ends."""
+    while any([_improved(groups, one, other, pairs, settled) for one, other in combinations(range(len(groups)), 2)]):
         pass
     return groups
 
 
-def _improved(groups: list[list[int]], one: int, other: int, table: Sequence[Sequence[int]],
-              settled: Container[int]) -> bool:
-    """Make the best swap or move between two groups; return whether there was one that helps."""
-    left, right = groups[one], groups[other]
-    steps = (step for step in _steps(left, right, table) if step[1] not in settled and step[2] not in settled)
-    gain, going, coming = max(steps, key=lambda step: step[0], default=(0.0, None, None))
-    if gain <= _SLACK:
+def _improved(groups: list[list[int]], one: int, other: int, pairs: Pairs, settled: Collection[int]) -> bool:
+    """Make the best exchange between two tables; return whether there was one that helps."""
+    best = max(exchanges(groups[one], groups[other], pairs, settled), key=lambda each: each.gain, default=_NONE)
+    if best.gain <= _NONE.gain:
         return False
-    groups[one] = [*(each for each in left if each != going), *([] if coming is None else [coming])]
-    groups[other] = [*(each for each in right if each != coming), *([] if going is None else [going])]
+    groups[one][groups[one].index(best.going)] = best.coming
+    groups[other][groups[other].index(best.coming)] = best.going
     return True
 
 
-def _steps(left: Sequence[int], right: Sequence[int], table: Sequence[Sequence[int]],
-           ) -> Iterator[tuple[float, int | None, int | None]]:
-    """Yield every step between two groups: what it gains, who goes from left to right, who comes the other way.
+def exchanges(left: Sequence[int], right: Sequence[int], pairs: Pairs, settled: Collection[int] = (),
+              ) -> Iterator[Exchange]:
+    """Yield every exchange between two tables, with what it gains.
 
-    Only sums change: a child takes along what it shares with the old group and brings what it shares with the new.
+    Write ``s(c, T)`` for the sum of child c's pairs with the children of table T. When x leaves the left table for y,
+    the left loses s(x, left), and gains s(y, left) less the pair of y with x, who is no longer there; the right the
+    other way. A pair counts from both its sides, and a table of n children counts it 1 / (n − 1) times:
+
+        gain = 2 · (s(y, left) − p(x, y) − s(x, left)) / (|left| − 1)
+             + 2 · (s(x, right) − p(x, y) − s(y, right)) / (|right| − 1)
     """
-    mine = {place: sum(table[place][each] for each in left) - table[place][place] * (place in left)
-            for place in (*left, *right)}
-    yours = {place: sum(table[place][each] for each in right) - table[place][place] * (place in right)
-             for place in (*left, *right)}
-    here, there = sum(mine[place] for place in left), sum(yours[place] for place in right)  # each pair twice
-    a, b = len(left), len(right)
-    now = _mean(here, a) + _mean(there, b)
+    at_left = {place: _with(place, left, pairs) for place in (*left, *right)}
+    at_right = {place: _with(place, right, pairs) for place in (*left, *right)}
     for x in left:
         for y in right:
-            both = table[x][y]
-            yield (_mean(here - 2 * mine[x] + 2 * (mine[y] - both), a)
-                   + _mean(there - 2 * yours[y] + 2 * (yours[x] - both), b) - now, x, y)
-        if a > LEAST and b < MOST:
-            yield _mean(here - 2 * mine[x], a - 1) + _mean(there + 2 * yours[x], b + 1) - now, x, None
-    if b > LEAST and a < MOST:
-        for y in right:
-            yield _mean(here + 2 * mine[y], a + 1) + _mean(there - 2 * yours[y], b - 1) - now, None, y
+            if x not in settled and y not in settled:
+                won_left = at_left[y] - pairs[x][y] - at_left[x]
+                won_right = at_right[x] - pairs[x][y] - at_right[y]
+                yield Exchange(_mean(2 * won_left, len(left)) + _mean(2 * won_right, len(right)), x, y)
 
 
-def _mean(shared: int, size: int) -> float:
-    """Return a group's worth from the letters its pairs share, each pair counted twice."""
-    return shared / max(1, size - 1)
+# --- from the tables of last time ---------------------------------------------------------------------
 
 
-# --- from the groups of last time --------------------------------------------------------------------
+def _kept(pairs: Pairs, groups: list[list[int]], count: int) -> list[list[int]]:
+    """Keep the tables, seat whoever is new, even out the sizes, and mend wishes; all others stay where they are."""
+    stayed = {place for group in groups for place in group}
+    groups = _as_many(groups, count, pairs)
+    seated = {place for group in groups for place in group}
+    for place in (place for place in range(len(pairs)) if place not in seated):
+        _seat(place, groups, pairs)
+    _even_out(groups, pairs)
+    groups = _exchanged(groups, pairs, settled=stayed)
+    return _mended(groups, pairs)
 
 
-def _kept(sets: Sequence[Letters], groups: list[list[int]]) -> list[list[int]]:
-    """Keep the groups, mend those of a size that will not do, and put whoever is new where most is shared.
-
-    Only those who are new are exchanged afterwards.
-    """
-    placed = {place for group in groups for place in group}
-    new = [place for place in range(len(sets)) if place not in placed]
-    groups = [part for group in groups for part in _parted(group, sets)]
-    while len(new) >= LEAST and len(new) > sum(MOST - len(group) for group in groups):  # no room for all of them
-        groups.append(new[:LEAST])
-        new = new[LEAST:]
-    for place in new:
-        _join(place, groups, sets)
-    while len(groups) > 1 and any(len(group) < LEAST for group in groups):
-        _mend(groups, sets)
-    return _exchanged(groups, sets, placed)
+def _as_many(groups: list[list[int]], count: int, pairs: Pairs) -> list[list[int]]:
+    """Return as many tables as there are to be: small ones are dissolved, empty ones added."""
+    kept = sorted(groups, key=lambda group: (-len(group), -group_worth(group, pairs), group))[:count]
+    return [*kept, *([] for _ in range(count - len(kept)))]
 
 
-def _join(place: int, groups: list[list[int]], sets: Sequence[Letters]) -> None:
-    """Add a child to the group with room that gains most; where none has room, part the group that loses least."""
-    open_groups = [group for group in groups if len(group) < MOST]
-    if not open_groups:
-        group = max(groups, key=lambda each: group_worth([*each, place], sets) - group_worth(each, sets))
-        groups.remove(group)
-        groups += _parted([*group, place], sets)
-        return
-    small = [group for group in open_groups if len(group) < LEAST]
-    best = max(small or open_groups, key=lambda each: group_worth([*each, place], sets) - group_worth(each, sets))
+def _seat(place: int, groups: list[list[int]], pairs: Pairs) -> None:
+    """Seat a child at one of the smallest tables, where most is shared."""
+    least = min(map(len, groups))
+    best = max((group for group in groups if len(group) == least), key=lambda group: _with(place, group, pairs))
     best.append(place)
 
 
-def _parted(group: list[int], sets: Sequence[Letters]) -> list[list[int]]:
-    """Return a group as it is, or in parts where it is too large."""
-    if len(group) <= MOST:
-        return [group]
-    parts = _even(len(group), max(2, round(len(group) / 4)))
-    if len(parts) > 2:
-        return [list(each) for each in _exchanged([group[sum(parts[:at]):sum(parts[:at + 1])]
-                                                   for at in range(len(parts))], sets)]
-    halves = [[list(half), [each for each in group if each not in half]] for half in combinations(group, parts[0])]
-    return max(halves, key=lambda pair: worth(pair, sets))
+def _even_out(groups: list[list[int]], pairs: Pairs) -> None:
+    """Move a child from a largest table to a smallest, the one who gains most by it, until sizes differ by one."""
+    while max(map(len, groups)) - min(map(len, groups)) > 1:
+        large, small = max(map(len, groups)), min(map(len, groups))
+        _, place, giving, taking = max(
+            ((_with(place, taking, pairs) - _with(place, giving, pairs), -place, giving, taking)
+             for giving in groups if len(giving) == large for place in giving
+             for taking in groups if len(taking) == small), key=lambda step: step[:2])
+        giving.remove(-place)
+        taking.append(-place)
 
 
-def _mend(groups: list[list[int]], sets: Sequence[Letters]) -> None:
-    """Bring one group that is too small to size: by a child of a larger group, else by spreading it."""
-    small = next(group for group in groups if len(group) < LEAST)
-    giving = [(group, place) for group in groups if len(group) > LEAST for place in group]
-    if giving:
-        group, place = max(giving, key=lambda each: worth(
-            [[*small, each[1]], [one for one in each[0] if one != each[1]]], sets) - group_worth(each[0], sets))
-        group.remove(place)
-        small.append(place)
-        return
-    groups.remove(small)
-    for place in small:
-        _join(place, groups, sets)
+def _mended(groups: list[list[int]], pairs: Pairs) -> list[list[int]]:
+    """Make only the exchanges that meet a wish; there are far fewer than would pay by letters."""
+    for one, other in combinations(range(len(groups)), 2):
+        best = max(exchanges(groups[one], groups[other], pairs), key=lambda each: each.gain, default=_NONE)
+        if best.gain > _MET:
+            _improved(groups, one, other, pairs, ())
+            return _mended(groups, pairs)
+    return groups

@@ -19,9 +19,10 @@ from namewright.message import Message
 from namewright.names.beats import beats
 from namewright.practice.difficulty import Band, NameDifficulty, base_letter, name_difficulty, written_signs
 from namewright.practice.families import Family, family_of
-from namewright.practice.groups import group_class, numbered
+from namewright.practice.groups import NO_WISHES, Wishes, broken, group_class, numbered, pair_worth, wished
 from namewright.practice.reason import for_parent, no_place, reason
 from namewright.practice.sequence import practice_sequence
+from namewright.practice.weeks import letters_of
 from namewright.roster.children import Child
 from namewright.settings import Support
 
@@ -168,22 +169,44 @@ def _unplaced(child: Child, rating: NameDifficulty) -> Placed:
 
 
 def completed(placed: Sequence[Placed], language: str = "en", before: Mapping[str, int] | None = None,
-              ) -> tuple[Planned, ...]:
-    """Return the same children with their beats and groups.
+              wishes: Wishes = NO_WISHES, usual: Support = Support.FULL) -> tuple[Planned, ...]:
+    """Return the same children with their beats and tables.
 
-    Groups hang on the names and not on the order; they are numbered by the roster. ``before`` gives the group of
-    last time by label, from which a new one is made with as few moves as can be (see ``groups``), its number kept.
+    Tables hang on the names and on the levels of help (``usual`` where a child has none) and not on the order.
+    ``before`` gives the table of last time by label, from which a new one is made with as few moves as can be (see
+    ``groups``), its number kept.
     """
-    roster = sorted(range(len(placed)), key=lambda at: placed[at].child.line)
-    labels = [placed[at].child.label for at in roster]
-    earlier = {place: group for place, label in enumerate(labels) if (group := (before or {}).get(label, 0)) > 0}
-    old: dict[int, list[int]] = {}
-    for place, group in earlier.items():
-        old.setdefault(group, []).append(place)
-    groups = group_class([placed[at].child.practice for at in roster], list(old.values()))
-    number = numbered(groups, earlier)
-    return tuple(_planned(placed[at], number[place], language)
-                 for place, at in sorted(enumerate(roster), key=lambda pair: pair[1]))
+    number = tables(placed, before or {}, wishes, usual)
+    return tuple(_planned(each, number[each.child.line, each.child.label], language) for each in placed)
+
+
+def tables(placed: Sequence[Placed], before: Mapping[str, int], wishes: Wishes, usual: Support,
+           ) -> dict[tuple[int, str], int]:
+    """Return the number of each child's table, by line and label; see ``completed``."""
+    children = [each.child for each in sorted(placed, key=lambda each: (each.child.line, each.child.label))]
+    labels = [child.label for child in children]
+    pairs = pair_worth([letters_of(child.practice) for child in children],
+                       [child.support or usual for child in children])
+    asked = wished(pairs, _places(wishes.together, labels), _places(wishes.apart, labels))
+    earlier = {place: before[label] for place, label in enumerate(labels) if before.get(label, 0) > 0}
+    old = [[place for place in earlier if earlier[place] == number] for number in sorted(set(earlier.values()))]
+    number = numbered(group_class(asked, [child.practice for child in children], wishes.tables, old), earlier)
+    return {(child.line, child.label): number[place] for place, child in enumerate(children)}
+
+
+def _places(wishes: Sequence[tuple[str, str]], labels: Sequence[str]) -> list[tuple[int, int]]:
+    """Return wishes by place; one about a child who is not here says nothing."""
+    at = {label: place for place, label in enumerate(labels)}
+    return [(at[one], at[other]) for one, other in wishes if one in at and other in at and one != other]
+
+
+def unmet(planned: Sequence[Planned], wishes: Wishes) -> tuple[tuple[str, str], ...]:
+    """Return the wishes, by label, that the tables do not meet: two contradict each other, or a table is too small."""
+    labels = [each.child.label for each in planned]
+    groups = [[at for at, each in enumerate(planned) if each.group == number]
+              for number in {each.group for each in planned}]
+    missed = broken(groups, _places(wishes.together, labels), _places(wishes.apart, labels))
+    return tuple((labels[one], labels[other]) for one, other in missed)
 
 
 def _planned(each: Placed, group: int, language: str) -> Planned:

@@ -12,12 +12,13 @@ from namewright.lines.ink import RULE, Ink, Style, line
 from namewright.pages.page import Item
 from namewright.pages.plan.flow import LEAST_MM, SMALL_MM, TEXT_MM, Flow, fitted, packed
 from namewright.pages.plan.marks import MARK_MM, STEP_MM, formed_mark, letter_mark, point, watch_mark
-from namewright.pages.plan.sentences import Formed, order_said
+from namewright.pages.plan.sentences import order_said
 from namewright.pages.press import Press
 from namewright.pages.summary import drawable
 from namewright.practice.difficulty import Band
 from namewright.practice.ordering import Order, Planned
 from namewright.practice.sequence import faces_left
+from namewright.practice.timetable import Progress
 from namewright.wording import Wording
 
 _ROW_MM, _LINE_MM, _LIFT_MM = 6.2, 4.2, 0.65  # tiles stand a little above the middle: marks come under them
@@ -27,20 +28,21 @@ _LAST_TOGETHER = 3  # children that go to a new page together: one alone there i
 _RULE = Style(0.1, RULE)
 
 
-def add_rows(flow: Flow, placed: Sequence[Planned], words: Wording, order: Order, formed: Formed) -> None:
+def add_rows(flow: Flow, children: Sequence[Progress], words: Wording, order: Order) -> None:
     """Set the order and its reason, the legend, and a row for every child."""
     flow.heading(words.say("page.plan.rows"), 20.0)
     flow.say(words.say(order_said(order)))
-    _add_legend(flow, words, ticked=any(formed.values()))
+    _add_legend(flow, words, ticked=any(each.formed for each in children))
+    placed = [each.placed for each in children]
     columns = [(_tile_lines(flow, each), _label_lines(flow.press, each), _beat_lines(flow.press, each))
                for each in placed]
     heights = [max(_ROW_MM * len(letters), _ROW_MM + _LINE_MM * (max(len(names), len(beats)) - 1))
                for letters, names, beats in columns]
-    for at, (each, (letters, names, beats), height) in enumerate(zip(placed, columns, heights, strict=True)):
+    for at, (each, (letters, names, beats), height) in enumerate(zip(children, columns, heights, strict=True)):
         last = len(placed) - at <= _LAST_TOGETHER
         flow.room(sum(heights[at:]) if last else height)
-        flow.put(_row(flow, each, letters, (names, beats), words), height)
-        flow.pages[-1] += _ticks(flow, letters, flow.y - height, formed.get(each.child.line, frozenset()))
+        flow.put(_row(flow, each.placed, letters, (names, beats), words), height)
+        flow.pages[-1] += _ticks(flow, letters, flow.y - height, frozenset(each.formed))
 
 
 def _add_legend(flow: Flow, words: Wording, *, ticked: bool) -> None:

@@ -33,7 +33,16 @@ class Flow:
 
     def room(self, height: float) -> None:
         """Go to a new page unless ``height`` mm are free here."""
-        if self.pages[-1] and self.y + height > self.sheet.foot:
+        if self.y + height > self.sheet.foot:
+            self.turn()
+
+    def left(self) -> float:
+        """Return how many mm are free on this page."""
+        return self.sheet.foot - self.y
+
+    def turn(self) -> None:
+        """Go to a new page, unless this one is empty."""
+        if self.pages[-1]:
             self.pages.append([])
             self.y = self.sheet.top_mm
 
