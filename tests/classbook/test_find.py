@@ -1,0 +1,64 @@
+"""Who is meant by what an adult types, and which letters of a name: never a guess between two."""
+
+from __future__ import annotations
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from namewright.classbook.find import find_child, find_letters
+from namewright.classbook.records import NO_SETTINGS, BookChild, ClassbookError, letter_positions
+from namewright.names.clusters import clusters
+from namewright.roster.children import Child
+from namewright.tuning import Tuning
+
+
+def child(id_: int, practice: str, label: str, family: str, left: str | None = None, given_name: str = "") -> BookChild:
+    return BookChild(id_, Child(practice, label, given_name or practice, family, id_), Tuning(), NO_SETTINGS,
+                     "2026-09-01T08:00:00", left)
+
+
+CLASS = (child(1, "Ava", "Ava B.", "Birn"), child(2, "Ava", "Ava D.", "Dunn"), child(3, "Zoë", "Zoë", "Vale"),
+         child(4, "Mimi", "Mimi", "Quill", given_name="Mirabel"),
+         child(5, "Tilo", "Tilo", "Reed", left="2026-10-01T08:00:00"),
+         child(6, "Oda", "Oda", "Marn", left="2026-10-01T08:00:00"), child(7, "Oda", "Oda", "Brae"))
+
+
+@pytest.mark.parametrize(("typed", "id_", "why"), [
+    ("Ava B.", 1, "by label"), ("ava b", 1, "whatever its case, and without its dot"), ("Ava Dunn", 2, "by both names"),
+    ("Zoe", 3, "without its mark"), ("zoë", 3, "in small letters"), ("Mimi", 4, "by what the child goes by"),
+    ("Mirabel", 4, "by the given name"), ("Mirabel Quill", 4, "by the whole name"),
+    ("Tilo", 5, "who left is found where nobody else is meant"), ("Oda", 7, "who is here goes before who left")])
+def test_a_child_is_found(typed: str, id_: int, why: str) -> None:
+    assert find_child(CLASS, typed).id == id_, why
+
+
+@pytest.mark.parametrize("typed", ["Ava", "Bo", "", "Dunn"])
+def test_two_children_or_none_are_not_guessed_at(typed: str) -> None:
+    with pytest.raises(ClassbookError):
+        find_child(CLASS, typed)
+
+
+@pytest.mark.parametrize(("name", "typed", "places", "why"), [
+    ("Anna", "An", (0, 1), "a capital is the capital"), ("Anna", "a", (3,), "a small letter the small one"),
+    ("Anna", "nn", (1, 2), "each place once"), ("Anna", "aa", (0, 3), "then its other case, if there is no other"),
+    ("Anna", "N", (1,), "so a capital stands for a small one"), ("Zoë", "ë", (2,), "a mark belongs to its letter"),
+    ("Mary-Kate", "M, K", (0, 5), "commas and spaces are nothing"), ("Ẹ̀bun", "Ẹ̀", (0,), "however many marks")])
+def test_letters_are_found(name: str, typed: str, places: tuple[int, ...], why: str) -> None:
+    assert find_letters(name, typed) == places, why
+
+
+@pytest.mark.parametrize(("name", "typed"), [("Anna", "x"), ("Anna", "nnn"), ("Zoë", "e"), ("Mary-Kate", "-")])
+def test_a_letter_that_is_not_there_or_not_so_often_is_refused(name: str, typed: str) -> None:
+    with pytest.raises(ClassbookError):
+        find_letters(name, typed)
+
+
+@given(st.sampled_from(["Anna", "Zoë", "Mary-Kate", "Ẹ̀bun", "Ana María"]), st.data())
+def test_any_letters_of_a_name_are_found_in_it(name: str, data: st.DataObject) -> None:
+    """Letters picked from the name in any order: as many places, each with one of these letters."""
+    picked = data.draw(st.lists(st.sampled_from(letter_positions(name)), unique=True))
+    letters = clusters(name)
+    found = find_letters(name, "".join(letters[at] for at in picked))
+    assert sorted(letters[at] for at in found) == sorted(letters[at] for at in picked)
+    assert list(found) == sorted(set(found))

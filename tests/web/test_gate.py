@@ -1,0 +1,52 @@
+"""The passphrase of a shared class: who is let in, and who is not heard for a while."""
+
+from __future__ import annotations
+
+import pytest
+
+from namewright.web.gate import MOST_TRIES, MOST_TRIES_IN_ALL, WINDOW_S, Gate
+
+
+@pytest.fixture
+def gate() -> Gate:
+    return Gate("three plain words")
+
+
+def test_only_the_passphrase_lets_in(gate: Gate) -> None:
+    """Each who types it has a key of their own, and no other key is known."""
+    one, other = gate.let_in("three plain words"), gate.let_in("three plain words")
+    assert one
+    assert other
+    assert one != other
+    assert gate.knows(one)
+    assert gate.knows(other)
+    for typed in ("", "three plain word", "Three plain words", "three plain words "):
+        assert gate.let_in(typed) is None
+    assert not gate.knows("")
+    assert not gate.knows("three plain words")
+
+
+def test_an_address_is_not_heard_after_five_wrong_tries(gate: Gate) -> None:
+    """For a minute from each of them, and nobody else is kept out by it."""
+    for at in range(MOST_TRIES):
+        assert not gate.closed_to("a", 100.0 + at)
+        gate.note_wrong("a", 100.0 + at)
+    assert gate.closed_to("a", 105.0)
+    assert not gate.closed_to("b", 105.0)
+    assert gate.closed_to("a", 100.0 + WINDOW_S)
+    assert not gate.closed_to("a", 100.1 + WINDOW_S)
+
+
+def test_many_addresses_together_close_it_to_all(gate: Gate) -> None:
+    """Thirty wrong tries in a minute, however they are spread."""
+    for at in range(MOST_TRIES_IN_ALL - 1):
+        gate.note_wrong(f"from {at}", 100.0)
+    assert not gate.closed_to("new", 101.0)
+    gate.note_wrong("another", 100.5)
+    assert gate.closed_to("new", 101.0)
+    assert not gate.closed_to("new", 100.6 + WINDOW_S)
+
+
+def test_the_passphrase_is_not_shown_by_accident(gate: Gate) -> None:
+    """What is logged of an object does not hold it."""
+    assert "plain" not in repr(gate)

@@ -1,0 +1,92 @@
+"""PDFs made in the background: one for a form, the newest few kept, and no name in what went wrong."""
+
+from __future__ import annotations
+
+import threading
+import time
+from collections.abc import Callable, Iterable
+
+import pytest
+
+from namewright.lines.ruling import preset
+from namewright.pages.page import Page
+from namewright.pages.press import Press
+from namewright.pages.sheet import SheetSettings, practice_pages
+from namewright.web.jobs import Job, Jobs, where
+
+
+@pytest.fixture(scope="module")
+def page() -> Page:
+    return practice_pages(Press(), "Bo", "Bo", SheetSettings(preset("us-1/2")))[0]
+
+
+def made(jobs: Jobs, key: str, make: Callable[[Job], Iterable[Page]]) -> Job:
+    """Start a job and wait for it."""
+    job = jobs.start(key, 1, make, "en")
+    deadline = time.monotonic() + 60
+    while not job.finished and time.monotonic() < deadline:
+        time.sleep(0.01)
+    assert job.finished
+    return job
+
+
+def test_pages_become_a_pdf_that_can_be_fetched_again(page: Page) -> None:
+    job = made(Jobs(), "one", lambda _: [page, page])
+    assert (job.ready, job.pages, job.problem) == (True, 2, "")
+    assert job.pdf().startswith(b"%PDF")
+    assert job.pdf() == job.pdf()
+
+
+def test_no_page_is_no_pdf() -> None:
+    """Where nobody could be made there is nothing to fetch, and that is no fault of the program."""
+    job = made(Jobs(), "none", lambda _: [])
+    assert (job.ready, job.problem) == (False, "")
+    with pytest.raises(LookupError):
+        job.pdf()
+
+
+def test_what_goes_wrong_is_told_without_a_name() -> None:
+    """The kind of the error and its place; its own message may hold a child's name."""
+    def fail(job: Job) -> list[Page]:
+        raise KeyError("Ottilka")
+
+    job = made(Jobs(), "bad", fail)
+    assert not job.ready
+    assert "KeyError" in job.problem
+    assert "Ottilka" not in job.problem
+    assert where(ValueError("Ottilka")) == "ValueError"
+
+
+def test_a_job_after_one_that_failed_is_made(page: Page) -> None:
+    jobs = Jobs()
+    made(jobs, "bad", lambda _: [][0])
+    assert made(jobs, "good", lambda _: [page]).ready
+
+
+def test_only_the_newest_are_kept(page: Page) -> None:
+    """A ninth lets the first go, with its file; forgetting lets all go."""
+    jobs = Jobs()
+    kept = [made(jobs, f"job {at}", lambda _: [page]) for at in range(9)]
+    assert jobs.get("job 0") is None
+    assert not kept[0].ready
+    assert [jobs.get(f"job {at}") for at in range(1, 9)] == kept[1:]
+    jobs.forget()
+    assert jobs.get("job 8") is None
+    assert not any(job.ready for job in kept)
+
+
+def test_jobs_are_made_one_after_another(page: Page) -> None:
+    """Two at once would share a press; the second waits until the first is done."""
+    jobs, inside, most = Jobs(), threading.Semaphore(1), []
+
+    def alone(job: Job) -> list[Page]:
+        most.append(inside.acquire(blocking=False))
+        time.sleep(0.02)
+        inside.release()
+        return [page]
+
+    started = [jobs.start(str(at), 1, alone, "en") for at in range(4)]
+    deadline = time.monotonic() + 60
+    while not all(job.finished for job in started) and time.monotonic() < deadline:
+        time.sleep(0.01)
+    assert most == [True] * 4
