@@ -14,7 +14,7 @@ from importlib import import_module
 
 from namewright import __version__
 from namewright.commands.talk import ALL_MADE, NOTHING_MADE, Parser, Refusal, complain
-from namewright.roster.children import RosterError
+from namewright.message import Problem
 
 # Each word and the module of ``commands`` that knows it. Only the module of the word that was said is loaded:
 # an aide who prints one card does not wait for the web server.
@@ -42,7 +42,7 @@ def main(argv: Sequence[str] | None = None) -> int:
     _open_streams()
     try:
         return _run(sys.argv[1:] if argv is None else list(argv))
-    except (Refusal, RosterError) as error:
+    except (Refusal, Problem) as error:
         complain(error)
     except BrokenPipeError:  # the reader of our output has had enough
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())

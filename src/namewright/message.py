@@ -32,7 +32,7 @@ class Message:
         return f"{self.key}({inside})" if inside else self.key
 
 
-def message(key: str, **fields: Field) -> Message:
+def message(key: str, /, **fields: Field) -> Message:
     """Return the message of a key with these fields."""
     return Message(key, tuple(sorted(fields.items())))
 

@@ -1,7 +1,8 @@
-"""What a specialist may set for one child: each setting with its range, its unit, its default and a sentence why.
+"""What a specialist may set for one child: each setting with its range and its unit.
 
 A setting that is None means "as the class and the ruling have it". These are settings to try with the child's
-licensed therapist, not advice. Out of scope: where settings are kept (``classbook``) and what they change
+licensed therapist, not advice. What holds where one is not set, and why one would set it, are words
+(``setting.usual`` and ``setting.why``). Out of scope: where settings are kept (``classbook``) and what they change
 (``pages``).
 """
 
@@ -11,9 +12,12 @@ from collections.abc import Mapping
 from dataclasses import dataclass, fields, replace
 from typing import Literal
 
-from namewright.units import number, parse_length_mm
+from namewright.message import Message, Problem, message
+from namewright.units import parse_length_mm
 
 Kind = Literal["length", "number", "count", "switch"]
+Unit = Literal["mm", "share", "times", "rows", ""]
+"""Of a setting’s value; a share is one of the line height, and ``times`` is times the usual."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,42 +45,28 @@ class Tuning:
 
 @dataclass(frozen=True, slots=True)
 class Knob:
-    """One setting as it is shown and read. ``usual`` says in words what holds where it is not set."""
+    """One setting as it is shown and read, with the range of its value."""
 
     key: str
     kind: Kind
-    unit: str
+    unit: Unit
     least: float
     greatest: float
-    usual: str
-    why: str
 
 
 KNOBS: tuple[Knob, ...] = (
-    Knob("line_height", "length", "mm", 8, 80, "the ruling’s",
-         "Taller lines let a hand that moves from the shoulder or the wrist write without shrinking its letters."),
-    Knob("midline", "number", "of the line height", 0.3, 0.8, "the ruling’s",
-         "A higher midline gives the small letters more room where they come out too large."),
-    Knob("row_gap", "length", "mm", 0, 40, "the ruling’s",
-         "White between rows keeps tails and tall letters apart and shows where one row ends."),
-    Knob("letter_spacing", "length", "mm", 0, 20, "0 mm",
-         "Wider gaps leave room for a thick pencil, and for eyes that crowd letters together."),
-    Knob("model_pen", "length", "mm", 0.3, 6, "a ninth of the x-height",
-         "A bolder model is easier to see; a finer one shows the path more exactly."),
-    Knob("dot_size", "length", "mm", 0.3, 4, "a twelfth of the x-height",
-         "Larger dots are easier to see and to aim at."),
-    Knob("dot_pitch", "length", "mm", 0.8, 12, "about twice the dot",
-         "Dots further apart leave more of the letter to the child."),
-    Knob("line_weight", "number", "times the usual", 0.5, 4, "1",
-         "Heavier guide lines are easier to see and to stop at; lighter ones distract less."),
-    Knob("bold_baseline", "switch", "", 0, 1, "off",
-         "One line that is bolder than the others shows where letters stand."),
-    Knob("shaded_band", "switch", "", 0, 1, "off",
-         "A light grey band between midline and baseline shows where the small letters live."),
-    Knob("rows", "count", "rows to write on", 1, 12, "as many as fit",
-         "Fewer rows make a page that can be finished."),
-    Knob("unlined", "switch", "", 0, 1, "off",
-         "In one study younger children wrote more legibly without lines (Lindsay & McLennan 1983, abstract)."),
+    Knob("line_height", "length", "mm", 8, 80),
+    Knob("midline", "number", "share", 0.3, 0.8),
+    Knob("row_gap", "length", "mm", 0, 40),
+    Knob("letter_spacing", "length", "mm", 0, 20),
+    Knob("model_pen", "length", "mm", 0.3, 6),
+    Knob("dot_size", "length", "mm", 0.3, 4),
+    Knob("dot_pitch", "length", "mm", 0.8, 12),
+    Knob("line_weight", "number", "times", 0.5, 4),
+    Knob("bold_baseline", "switch", "", 0, 1),
+    Knob("shaded_band", "switch", "", 0, 1),
+    Knob("rows", "count", "rows", 1, 12),
+    Knob("unlined", "switch", "", 0, 1),
 )
 _BY_KEY: Mapping[str, Knob] = {knob.key: knob for knob in KNOBS}
 _YES = frozenset({"1", "on", "yes", "true", "sí", "si"})
@@ -84,16 +74,16 @@ _NO = frozenset({"0", "off", "no", "false"})
 
 
 def knob(key: str) -> Knob:
-    """Return the setting of this name. Raises ValueError, naming those there are, for another."""
+    """Return the setting of this name. Raises Problem, naming those there are, for another."""
     if key not in _BY_KEY:
-        raise ValueError(f"there is no setting called “{key}”; choose one of {', '.join(_BY_KEY)}")
+        raise Problem("setting.unknown", key=key, known=tuple(_BY_KEY))
     return _BY_KEY[key]
 
 
 def read_setting(key: str, text: str) -> float | int | bool | None:
     """Read a setting's value as typed; empty text is None, "as the class".
 
-    Raises ValueError, in a sentence with the range, for what cannot be set.
+    Raises Problem, with the range, for what cannot be set.
     """
     setting = knob(key)
     if not text.strip():
@@ -102,14 +92,14 @@ def read_setting(key: str, text: str) -> float | int | bool | None:
         return _read_switch(setting, text)
     value = _read_number(setting, text)
     if not setting.least <= value <= setting.greatest:
-        raise ValueError(_range(setting, text))
+        raise Problem(_out_of_range(setting, text))
     return round(value) if setting.kind == "count" else value
 
 
 def _read_switch(setting: Knob, text: str) -> bool:
     word = text.strip().lower()
     if word not in _YES | _NO:
-        raise ValueError(f"“{text}” does not say whether {_words(setting)} is on or off")
+        raise Problem("setting.switch", text=text, what=called(setting.key))
     return word in _YES
 
 
@@ -117,18 +107,19 @@ def _read_number(setting: Knob, text: str) -> float:
     try:
         return parse_length_mm(text) if setting.kind == "length" else float(text.strip().replace(",", "."))
     except ValueError:
-        raise ValueError(_range(setting, text)) from None
+        raise Problem(_out_of_range(setting, text)) from None
 
 
-def _range(setting: Knob, text: str) -> str:
-    return (f"“{text}” cannot be set as {_words(setting)}; choose from {number(setting.least)} to "
-            f"{number(setting.greatest)} {setting.unit}").rstrip()
+def _out_of_range(setting: Knob, text: str) -> Message:
+    return message("setting.range", text=text, what=called(setting.key), least=setting.least, most=setting.greatest,
+                   unit=message(f"setting.unit.{setting.unit}"))
 
 
-def _words(setting: Knob) -> str:
-    return setting.key.replace("_", " ")
+def called(key: str) -> Message:
+    """Return what a setting is called inside a sentence."""
+    return message(f"setting.name.{key}")
 
 
 def tuning_from(settings: Mapping[str, str]) -> Tuning:
-    """Return the tuning for settings as typed, by key. Raises ValueError as ``read_setting`` does."""
+    """Return the tuning for settings as typed, by key. Raises Problem as ``read_setting`` does."""
     return Tuning(**{key: read_setting(key, text) for key, text in settings.items()})  # type: ignore[arg-type]

@@ -5,6 +5,8 @@ from __future__ import annotations
 import re
 from fractions import Fraction
 
+from namewright.message import Problem
+
 MM_PER_INCH = 25.4
 PT_PER_INCH = 72.0
 
@@ -19,17 +21,17 @@ _UNIT_MM = {"": 1.0, "mm": 1.0, "cm": 10.0, "in": MM_PER_INCH, "inch": MM_PER_IN
 def parse_length_mm(text: str) -> float:
     """Read a length such as ``12``, ``12.5 mm``, ``1,5 cm``, ``5/8 in`` or ``1 1/8"``; return millimetres.
 
-    A bare number is millimetres. Raises ValueError, with a sentence for the reader, for anything else.
+    A bare number is millimetres. Raises Problem for anything else.
     """
     stripped = text.strip().replace("½", " 1/2").replace("¼", " 1/4").replace("¾", " 3/4").strip()
     match = _LENGTH.fullmatch(_split_fraction(stripped))
     unit = match["unit"].lower() if match else ""
     if not match or unit not in _UNIT_MM or not (match["whole"] or match["num"]):
-        raise ValueError(f"“{text}” is not a length; write it like 12 mm or 5/8 in")
+        raise Problem("setting.length", text=text)
     value = Fraction(match["whole"].replace(",", ".")) if match["whole"] else Fraction(0)
     if match["num"]:
         if int(match["den"]) == 0:
-            raise ValueError(f"“{text}” is not a length; write it like 12 mm or 5/8 in")
+            raise Problem("setting.length", text=text)
         value += Fraction(int(match["num"]), int(match["den"]))
     return float(value) * _UNIT_MM[unit]
 

@@ -85,7 +85,7 @@ def test_a_file_that_cannot_be_changed_still_gives_a_plan(path: Path, capsys: Ca
                                                           monkeypatch: pytest.MonkeyPatch) -> None:
     """The plan is written, and one sentence says that the groups are not kept."""
     def refuse(_: Classbook, groups: Mapping[int, int]) -> None:
-        raise ClassbookError(f"{path} can be read but not changed.")
+        raise ClassbookError("classbook.read_only", file=str(path))
 
     monkeypatch.setattr(Classbook, "keep_groups", refuse)
     assert planned(path) == 0

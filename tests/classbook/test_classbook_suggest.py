@@ -12,6 +12,7 @@ from namewright.classbook.growing import formed_lately
 from namewright.classbook.records import Observation
 from namewright.classbook.stages import Stage, read_stage, stage_said
 from namewright.classbook.suggest import by_day, suggest
+from namewright.message import Problem
 from namewright.settings import Support
 from namewright.wording import wording
 
@@ -92,5 +93,5 @@ def test_every_stage_has_a_sentence_and_is_read_by_number_and_word() -> None:
     for stage in Stage:
         assert wording("en").has(stage_said(stage).key)
         assert read_stage(str(stage.value)) is read_stage(stage.word.upper()) is stage
-    with pytest.raises(ValueError, match="some-letters"):
+    with pytest.raises(Problem, match="some-letters"):
         read_stage("8")

@@ -11,6 +11,7 @@ from namewright.lines.ruling import PRESETS, GuideLine, Ruling, preset
 from namewright.lines.tuned import TooWide, check_pens, tuned
 from namewright.pages.blocks import GUIDE_STYLES, guides
 from namewright.tuning import KNOBS, Tuning
+from namewright.wording import wording
 
 USUAL = preset("us-3/4")
 
@@ -111,10 +112,11 @@ def test_a_setting_laid_over_another_keeps_what_it_does_not_say() -> None:
 def test_every_setting_has_its_unit_its_range_and_its_reason() -> None:
     """What a specialist reads beside a setting is a whole sentence, and its range is one."""
     for knob in KNOBS:
-        assert knob.why.endswith(".")
+        assert wording("en").say(f"setting.why.{knob.key}").endswith(".")
         assert knob.least < knob.greatest
         assert knob.unit or knob.kind == "switch"
-        assert knob.usual
+        assert wording("en").say(f"setting.usual.{knob.key}")
+        assert wording("en").say(f"setting.name.{knob.key}")
 
 
 @pytest.mark.parametrize(("key", "share"), [("model_pen", 0.3), ("dot_size", 0.25), ("dot_pitch", 0.75)])
@@ -123,8 +125,9 @@ def test_pens_that_would_close_letters_up_are_refused(name: str, key: str, share
     """A pen, a dot or a pitch may take its share of the x-height; more is refused with what could be chosen."""
     most = share * preset(name).x_height_mm
     check_pens(tuned(preset(name), Tuning(**{key: most - 0.1})))
-    with pytest.raises(TooWide, match="choose at most") as error:
+    with pytest.raises(TooWide, match=rf"fit\.{key}") as error:
         check_pens(tuned(preset(name), Tuning(**{key: most + 0.1})))
-    offered = float(str(error.value).split("at most ")[1].split(" ")[0])
+    offered = error.value.message["most"]
+    assert isinstance(offered, float)
     check_pens(tuned(preset(name), Tuning(**{key: offered})))
     assert most - 0.1 <= offered <= most + 0.005

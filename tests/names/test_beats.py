@@ -8,6 +8,7 @@ import pytest
 from hypothesis import example, given
 from hypothesis import strategies as st
 
+from namewright.message import Problem
 from namewright.names import beats as module
 from namewright.names.beat_rules import plain, table_for
 from namewright.names.beats import Beats, beats
@@ -139,13 +140,13 @@ def test_correction(name: str, corrected: str, expected: str) -> None:
 @pytest.mark.parametrize("corrected", ["Pe-ne-lop", "Pe-ne-lo-pee", "Pe-na-lo-pe", "---", "Penelope s", "Penelópe"])
 def test_correction_that_does_not_join_back(corrected: str) -> None:
     """Beats that are not the name are refused in a sentence that says what to type."""
-    with pytest.raises(ValueError, match=r"do not join back to the name “Penelope”; type every letter"):
+    with pytest.raises(Problem, match=r"beats\.do_not_join\(name=Penelope"):
         beats("Penelope", corrected=corrected)
 
 
 def test_empty_name() -> None:
     """No name, no beats, and a sentence that says so."""
-    with pytest.raises(ValueError, match="there is no name"):
+    with pytest.raises(Problem, match=r"beats\.no_name"):
         beats("  ")
 
 

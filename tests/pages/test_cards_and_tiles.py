@@ -76,7 +76,7 @@ def test_a_sheet_is_filled_with_cards(press: Press, size: CardSize, paper: Paper
 
 def test_lines_too_tall_for_a_card_are_refused(press: Press) -> None:
     """The line height is never reduced: the child is reported with what it needs and what there is."""
-    with pytest.raises(DoesNotFit, match="high enough"):
+    with pytest.raises(DoesNotFit, match=r"fit\.card"):
         card_page(press, "Bo", "Bo", CardSettings(preset("us-3/4").scaled_to(70), CardSize.INDEX_3X5))
 
 

@@ -6,6 +6,7 @@ import pytest
 
 from namewright.lines.forms import Form
 from namewright.lines.ruling import preset
+from namewright.message import Problem
 from namewright.pages.ladder import MOST_TRACED, RUNGS, TRACED, Chain, Ladder, Part, given, read_rungs, repeats
 from namewright.pages.page import Row
 from namewright.pages.paper import Paper
@@ -55,11 +56,11 @@ def test_rungs_are_read_in_any_order_and_stand_in_theirs() -> None:
 
 
 @pytest.mark.parametrize(("text", "said"), [
-    ("dots stars", "no rung called “stars”.*dots-run-out"), ("copy", "no rung called “copy”"),
-    (" ".join(TRACED[:MOST_TRACED + 1]), "leave no room to copy")])
+    ("dots stars", "unknown.*dots-run-out.*stars"), ("copy", "unknown.*copy"),
+    (" ".join(TRACED[:MOST_TRACED + 1]), "many")])
 def test_rungs_that_cannot_be(text: str, said: str) -> None:
     """An unknown rung is told with those there are; so many that writing would have no room are refused."""
-    with pytest.raises(ValueError, match=said):
+    with pytest.raises(Problem, match=rf"ladder\.{said}"):
         read_rungs(text)
 
 

@@ -81,5 +81,5 @@ def test_the_adult_is_told_that_these_are_settings_to_try(press: Press) -> None:
 
 def test_a_name_wider_than_the_page_is_told(press: Press) -> None:
     """Where even small lines have no room for it, the sentence says what there is."""
-    with pytest.raises(DoesNotFit, match="needs"):
+    with pytest.raises(DoesNotFit, match=r"fit\."):
         size_page(press, "W" * 60, "W", SizeSettings(preset("us-3/4")))

@@ -95,7 +95,7 @@ def test_a_huge_file_is_refused_unread(tmp_path: Path) -> None:
     path = font_file(tmp_path)
     with path.open("r+b") as file:
         file.truncate(LARGEST_FILE + 1)
-    with pytest.raises(FontError, match="larger than 20 MB"):
+    with pytest.raises(FontError, match=r"font\.large"):
         load_font(path)
 
 
@@ -129,7 +129,7 @@ def test_endless_composites_end(tmp_path: Path, depth: int, times: int) -> None:
     """A letter built of itself, or of so many parts that no computer ends, is reported at once."""
     start = time.monotonic()
     lettering = Lettering(load_font(font_file(tmp_path, nested(depth, times))))
-    with pytest.raises(MissingLetters, match=r"the font “Boxwood Infant” .* “A”"):
+    with pytest.raises(MissingLetters, match=r"font\..*Boxwood Infant"):
         lettering.case(preset("us-3/4")).line("A")
     assert time.monotonic() - start < 20
 
@@ -140,7 +140,7 @@ def test_a_letter_too_intricate_is_reported(tmp_path: Path) -> None:
         font["glyf"]["A"] = glyph_of(*[(-16000, 0, 16000, CAP)] * 9)
 
     case = Lettering(load_font(font_file(tmp_path, font_bytes(spoil)))).case(preset("us-3/4"))
-    with pytest.raises(MissingLetters, match=r"latin capital letter a, U\+0041.* too intricately"):
+    with pytest.raises(MissingLetters, match=r"font\.intricate.*latin capital letter a, U\+0041"):
         case.line("Ab")
 
 
@@ -150,7 +150,7 @@ def test_a_letter_of_very_many_parts_is_reported(tmp_path: Path) -> None:
         font["glyf"]["A"] = glyph_of(*[(x, y, x + 4, y + 4) for x in range(0, 300, 10) for y in range(0, 200, 10)])
 
     case = Lettering(load_font(font_file(tmp_path, font_bytes(spoil)))).case(preset("us-3/4"))
-    with pytest.raises(MissingLetters, match="too intricately"):
+    with pytest.raises(MissingLetters, match=r"font\.intricate"):
         case.line("Ab")
 
 
@@ -161,7 +161,7 @@ def test_a_letter_far_beyond_its_line_is_reported(tmp_path: Path) -> None:
             font["glyf"]["A"] = glyph_of(box)
 
         case = Lettering(load_font(font_file(tmp_path, font_bytes(spoil)))).case(preset("us-3/4"))
-        with pytest.raises(MissingLetters, match="far beyond its line"):
+        with pytest.raises(MissingLetters, match=r"font\.far"):
             case.line("Ab")
 
 
@@ -188,5 +188,5 @@ def test_without_the_extra_it_says_how_to_get_it(tmp_path: Path, monkeypatch: py
     import sys
 
     monkeypatch.setitem(sys.modules, "uharfbuzz", None)
-    with pytest.raises(FontError, match=r"pip install 'namewright\[school-font\]'"):
+    with pytest.raises(FontError, match=r"font\.libraries"):
         load_font(font_file(tmp_path))

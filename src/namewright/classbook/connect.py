@@ -1,4 +1,4 @@
-"""The file of a class: opening it safely, one transaction a change, and errors in a sentence.
+"""The file of a class: opening it safely, one transaction a change, and errors told with what to do.
 
 Why a rollback journal and not write-ahead logging: a class is one file to copy, also while the program runs. With
 WAL the newest changes stand in a second file until a checkpoint, and a copy of the first alone would lose them. Here
@@ -25,32 +25,24 @@ WAIT_S = 5.0
 _SETTINGS = ("foreign_keys = ON", "synchronous = EXTRA", "temp_store = MEMORY", "secure_delete = ON",
              "trusted_schema = OFF")
 # By SQLite's own primary result codes (sqlite.org/rescode.html).
-_SENTENCES = {
-    sqlite3.SQLITE_BUSY: "{path} is in use by another program and did not come free; close it there or try again "
-                         "in a moment. Nothing was changed.",
-    sqlite3.SQLITE_LOCKED: "{path} is in use by another program; try again in a moment. Nothing was changed.",
-    sqlite3.SQLITE_READONLY: "{path} can be read but not changed; allow writing to it, or copy it to a folder of "
-                             "your own. Nothing was changed.",
-    sqlite3.SQLITE_NOTADB: "{path} is not a class of Namewright; choose another file. Nothing in it was changed.",
-    sqlite3.SQLITE_CORRUPT: "{path} is damaged, perhaps cut short while it was copied; use a copy from before. "
-                            "Nothing in it was changed.",
-    sqlite3.SQLITE_CANTOPEN: "{path} cannot be opened or changed; check that you may read it and write in its folder. "
-                             "Nothing was changed.",
-    sqlite3.SQLITE_FULL: "There is no room left on the disk for {path}; free some and save again. Nothing was changed.",
-    sqlite3.SQLITE_PERM: "{path} may not be used by you; ask whoever looks after this computer.",
+_REASONS = {
+    sqlite3.SQLITE_BUSY: "classbook.busy", sqlite3.SQLITE_LOCKED: "classbook.locked",
+    sqlite3.SQLITE_READONLY: "classbook.read_only", sqlite3.SQLITE_NOTADB: "classbook.no_class",
+    sqlite3.SQLITE_CORRUPT: "classbook.damaged", sqlite3.SQLITE_CANTOPEN: "classbook.cannot_open",
+    sqlite3.SQLITE_FULL: "classbook.disk_full", sqlite3.SQLITE_PERM: "classbook.not_allowed",
 }
-_ANY = "{path} could not be read or written ({error}); try again, or use a copy. Nothing was changed."
 
 
 @contextmanager
-def in_a_sentence(path: Path) -> Iterator[None]:
+def told(path: Path) -> Iterator[None]:
     """Turn what SQLite raises inside the block into a ClassbookError."""
     try:
         yield
     except sqlite3.Error as error:
         code = getattr(error, "sqlite_errorcode", sqlite3.SQLITE_ERROR) & 0xFF
-        words = _SENTENCES.get(code, _ANY)
-        raise ClassbookError(words.format(path=path, error=error)) from error
+        if code in _REASONS:
+            raise ClassbookError(_REASONS[code], file=str(path)) from error
+        raise ClassbookError("classbook.unreadable", file=str(path), detail=str(error)) from error
 
 
 def connected(path: Path, *, create: bool = True, wait_s: float = WAIT_S,
@@ -61,7 +53,7 @@ def connected(path: Path, *, create: bool = True, wait_s: float = WAIT_S,
     fewer for a file to be filled as an older Namewright would have. Raises ClassbookError.
     """
     _check_place(path, create)
-    with in_a_sentence(path):
+    with told(path):
         connection = sqlite3.connect(f"{path.absolute().as_uri()}?mode=rw", uri=True, timeout=wait_s,
                                      isolation_level=None)
         try:
@@ -81,7 +73,7 @@ def _check_whole(path: Path, connection: sqlite3.Connection) -> None:
     with transaction(connection, "DEFERRED"):  # nobody writes to the file meanwhile
         connection.execute("SELECT count(*) FROM sqlite_master").fetchone()  # takes the lock, mends after a kill
         if path.stat().st_size < _number(connection, "page_count") * _number(connection, "page_size"):
-            raise ClassbookError(_SENTENCES[sqlite3.SQLITE_CORRUPT].format(path=path))
+            raise ClassbookError(_REASONS[sqlite3.SQLITE_CORRUPT], file=str(path))
 
 
 def _number(connection: sqlite3.Connection, pragma: str) -> int:
@@ -90,15 +82,15 @@ def _number(connection: sqlite3.Connection, pragma: str) -> int:
 
 def _check_place(path: Path, create: bool) -> None:
     if path.is_dir():
-        raise ClassbookError(f"{path} is a folder; name a file in it, such as {path / 'class.db'}.")
+        raise ClassbookError("classbook.folder", file=str(path), example=str(path / "class.db"))
     if not path.parent.is_dir():
-        raise ClassbookError(f"There is no folder {path.parent} for {path.name}; make it first.")
+        raise ClassbookError("classbook.no_folder", folder=str(path.parent), file=path.name)
     if not path.exists():
         if not create:
-            raise ClassbookError(f"There is no class in {path}; check the name, or make the class from its list first.")
+            raise ClassbookError("classbook.none_there", file=str(path))
         _make(path)
     elif not create and path.stat().st_size == 0:
-        raise ClassbookError(f"{path} is empty, so there is no class in it; if it was copied, copy it again.")
+        raise ClassbookError("classbook.empty", file=str(path))
 
 
 def _make(path: Path) -> None:
@@ -107,8 +99,7 @@ def _make(path: Path) -> None:
         with suppress(FileExistsError):  # another program was as quick; its file is as good
             os.close(os.open(path, os.O_CREAT | os.O_EXCL | os.O_RDWR, 0o600))
     except OSError as error:
-        raise ClassbookError(f"{path} cannot be made ({error.strerror}); "
-                             "check that you may write in its folder.") from error
+        raise ClassbookError("classbook.cannot_make", file=str(path)) from error
 
 
 def _leave_wal(connection: sqlite3.Connection) -> None:

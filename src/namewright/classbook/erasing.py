@@ -71,7 +71,7 @@ def erase_all(db: sqlite3.Connection) -> None:
 def _names(db: sqlite3.Connection, child_id: int) -> tuple[str, ...]:
     row = db.execute("SELECT given, practice FROM children WHERE id = ?", (child_id,)).fetchone()
     if row is None:
-        raise ClassbookError("This child is not in the class; open the class again. Nothing was erased.")
+        raise ClassbookError("classbook.no_child_to_erase")
     return tuple(str(name) for name in row if name)
 
 

@@ -23,7 +23,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from pathlib import Path
 
-from namewright.classbook.connect import connected, in_a_sentence, transaction
+from namewright.classbook.connect import connected, told, transaction
 from namewright.classbook.keys import checked_setting
 from namewright.classbook.records import ClassbookError
 from namewright.classbook.schema import MIGRATIONS
@@ -51,7 +51,7 @@ def export_csv(book_path: Path, target: Path) -> tuple[Path, ...]:
     if target.suffix.lower() == ".zip":
         return _write_zip(files, target)
     if target.exists() and (not target.is_dir() or any(target.iterdir())):
-        raise ClassbookError(f"{target} is not empty; name a new folder, or a new file that ends in .zip.")
+        raise ClassbookError("classbook.not_empty", file=str(target))
     with _beside(target) as temporary:
         temporary.mkdir(mode=0o700)
         for name, data in files.items():
@@ -65,12 +65,12 @@ def export_csv(book_path: Path, target: Path) -> tuple[Path, ...]:
 def import_csv(source: Path, book_path: Path) -> None:
     """Make a class from what ``export_csv`` wrote. Raises ClassbookError, and makes no file, where it cannot."""
     if book_path.exists():
-        raise ClassbookError(f"{book_path} is there already; name a new file for the class.")
+        raise ClassbookError("classbook.there_already", file=str(book_path))
     version, tables = _tables(_read(source))
     with _beside(book_path) as temporary:
         connection = connected(temporary, migrations=MIGRATIONS[:version])
         try:
-            with in_a_sentence(book_path), transaction(connection, "IMMEDIATE"):
+            with told(book_path), transaction(connection, "IMMEDIATE"):
                 for name, rows in tables.items():
                     _fill(connection, name, rows)
         finally:
@@ -79,7 +79,7 @@ def import_csv(source: Path, book_path: Path) -> None:
         try:
             os.link(temporary, book_path)  # unlike a renaming, this never writes over a file made meanwhile
         except FileExistsError:
-            raise ClassbookError(f"{book_path} is there already; name a new file for the class.") from None
+            raise ClassbookError("classbook.there_already", file=str(book_path)) from None
         except OSError:  # a disk without links, such as a memory stick
             temporary.rename(book_path)
 
@@ -91,7 +91,7 @@ def _files(book_path: Path) -> dict[str, bytes]:
     """Return every table as one CSV file, all of one moment."""
     connection = connected(book_path, create=False)
     try:
-        with in_a_sentence(book_path), transaction(connection, "DEFERRED"):
+        with told(book_path), transaction(connection, "DEFERRED"):
             files = {f"{_VERSION}.csv": _csv([["version"], [str(len(MIGRATIONS))]])}
             for table, key in TABLES.items():
                 nullable = [name for name, may_be_null in _columns(connection, table).items() if may_be_null]
@@ -128,7 +128,7 @@ def _csv(rows: Sequence[Sequence[str]]) -> bytes:
 
 def _write_zip(files: Mapping[str, bytes], target: Path) -> tuple[Path, ...]:
     if target.exists():
-        raise ClassbookError(f"{target} is there already; name a new file.")
+        raise ClassbookError("classbook.there_already", file=str(target))
     out = io.BytesIO()
     with zipfile.ZipFile(out, "w", zipfile.ZIP_DEFLATED) as archive:
         for name, data in files.items():
@@ -143,7 +143,7 @@ def _write_zip(files: Mapping[str, bytes], target: Path) -> tuple[Path, ...]:
 def _beside(target: Path) -> Iterator[Path]:
     """Yield a name for a temporary neighbour, and clear away whatever still has it afterwards."""
     if not target.parent.is_dir():
-        raise ClassbookError(f"There is no folder {target.parent} for {target.name}; make it first.")
+        raise ClassbookError("classbook.no_folder", folder=str(target.parent), file=target.name)
     temporary = target.parent / f".namewright-{secrets.token_hex(6)}"
     try:
         yield temporary
@@ -166,17 +166,17 @@ def _read(source: Path) -> dict[str, bytes]:
     """Return the files of an export by name, those that are there."""
     wanted = [f"{name}.csv" for name in (_VERSION, *TABLES)]
     if not source.exists():
-        raise ClassbookError(f"There is no {source}; choose a folder or zip that a class was exported to.")
+        raise ClassbookError("classbook.no_export", file=str(source))
     if source.is_dir():
         return {name: (source / name).read_bytes() for name in wanted if (source / name).is_file()}
     try:
         with zipfile.ZipFile(source) as archive:
             there = [name for name in wanted if name in archive.namelist()]
             if sum(archive.getinfo(name).file_size for name in there) > _MOST_BYTES:
-                raise ClassbookError(f"{source} is larger than any class; choose another file.")
+                raise ClassbookError("classbook.large_export", file=str(source))
             return {name: archive.read(name) for name in there}
     except (zipfile.BadZipFile, RuntimeError, zlib.error) as error:
-        raise ClassbookError(f"{source} is not a zip, or a damaged or locked one; choose another file.") from error
+        raise ClassbookError("classbook.no_zip", file=str(source)) from error
 
 
 def _tables(files: Mapping[str, bytes]) -> tuple[int, dict[str, list[list[str]]]]:
@@ -192,14 +192,13 @@ def _tables(files: Mapping[str, bytes]) -> tuple[int, dict[str, list[list[str]]]
 
 
 def _missing(name: str) -> ClassbookError:
-    return ClassbookError(f"The export has no {name}.csv in it; choose a folder or zip that a class was exported to.")
+    return ClassbookError("classbook.missing_table", file=f"{name}.csv")
 
 
 def _version(rows: Sequence[Sequence[str]]) -> int:
     said = rows[0][0] if len(rows) == 1 and rows[0] else "?"
     if not said.isdecimal() or not 1 <= int(said) <= len(MIGRATIONS):
-        raise ClassbookError(f"This export says it is version {said} of the tables and this Namewright reads versions "
-                             f"1 to {len(MIGRATIONS)}; use the Namewright that wrote it.")
+        raise ClassbookError("classbook.export_version", version=said, newest=len(MIGRATIONS))
     return int(said)
 
 
@@ -207,12 +206,12 @@ def _rows(name: str, data: bytes) -> list[list[str]]:
     try:
         text = data.decode("utf-8-sig")
     except UnicodeDecodeError:
-        raise ClassbookError(f"{name} is not UTF-8 text; export the class again, or save the file as UTF-8.") from None
+        raise ClassbookError("classbook.not_utf8", file=name) from None
     before = csv.field_size_limit(_MOST_BYTES)  # a whole roster stands in one cell
     try:
         return [row for row in csv.reader(io.StringIO(text, newline=""), strict=True) if row]
     except csv.Error as error:
-        raise ClassbookError(f"{name} is not whole CSV ({error}); export the class again.") from None
+        raise ClassbookError("classbook.no_csv", file=name, detail=str(error)) from None
     finally:
         csv.field_size_limit(before)
 
@@ -221,18 +220,17 @@ def _fill(connection: sqlite3.Connection, table: str, rows: Sequence[Sequence[st
     """Put the rows of one file into its table. Raises ClassbookError with file and row."""
     columns = _columns(connection, table)
     if not rows or list(rows[0]) != list(columns):
-        raise ClassbookError(f"{table}.csv should have the columns {', '.join(columns)}; export the class again.")
+        raise ClassbookError("classbook.columns", file=f"{table}.csv", columns=tuple(columns))
     connection.execute(f"DELETE FROM {table}")  # the class's own name was drawn when the file was made
     marks = ", ".join("?" * len(columns))
     for count, row in enumerate(rows[1:], 2):
         if len(row) != len(columns):
-            raise ClassbookError(f"Row {count} of {table}.csv has {len(row)} cells and not {len(columns)}.")
+            raise ClassbookError("classbook.cells", row=count, file=f"{table}.csv", cells=len(row), wanted=len(columns))
         values = [_value(cell, nullable) for cell, nullable in zip(row, columns.values(), strict=True)]
         try:
             connection.execute(f"INSERT INTO {table} VALUES ({marks})", values)
         except sqlite3.IntegrityError as error:
-            raise ClassbookError(f"Row {count} of {table}.csv does not fit the rest of the class ({error}); "
-                                 "nothing was made of it.") from error
+            raise ClassbookError("classbook.row", row=count, file=f"{table}.csv", detail=str(error)) from error
 
 
 def _check_readable(book_path: Path) -> None:
@@ -244,8 +242,10 @@ def _check_readable(book_path: Path) -> None:
                     checked_setting(key, text, of_class=True)
             for one in book.children(left=True):
                 book.observations(one.id)
+    except ClassbookError as error:
+        raise ClassbookError("classbook.unheard_of", detail=error.message) from error
     except (ValueError, TypeError) as error:
-        raise ClassbookError(f"The export holds something that no class can hold: {error}") from error
+        raise ClassbookError("classbook.unheard_of", detail=str(error)) from error
 
 
 def _value(cell: str, nullable: bool) -> str | None:

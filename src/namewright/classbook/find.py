@@ -21,10 +21,9 @@ def find_child(children: Sequence[BookChild], typed: str) -> BookChild:
             if len(found) == 1:
                 return found[0]
             if found:
-                raise ClassbookError(f"More than one child is called “{typed}”: "
-                                     f"{', '.join(one.child.label for one in found)}; write one of these.")
-    raise ClassbookError(f"There is no child called “{typed}” in this class; “namewright class” and its file lists "
-                         "who is there.")
+                raise ClassbookError("classbook.which_child", typed=typed,
+                                     labels=tuple(one.child.label for one in found))
+    raise ClassbookError("classbook.unknown_child", typed=typed)
 
 
 def _names(one: BookChild) -> tuple[str, ...]:
@@ -45,8 +44,7 @@ def find_letters(name: str, typed: str) -> tuple[int, ...]:
         if place is None:
             place = next((at for at in free if letters[at].casefold() == sign.casefold()), None)
         if place is None:
-            raise ClassbookError(f"There is no “{sign}” left in “{name}”; write the letters that were formed, each as "
-                                 "often as it was.")
+            raise ClassbookError("classbook.no_such_letter", letter=sign, name=name)
         free.remove(place)
         found.append(place)
     return tuple(sorted(found))

@@ -15,6 +15,7 @@ from namewright.classbook.records import ClassbookError, checked_text
 from namewright.letters.alphabet import upright
 from namewright.letters.choice import read_choice
 from namewright.lines.ruling import preset
+from namewright.message import Problem
 from namewright.pages.ladder import read_rungs
 from namewright.pages.paper import Paper
 from namewright.practice.ordering import Order
@@ -32,12 +33,12 @@ CHILD_KEYS: tuple[str, ...] = (*_CHOICES, *(knob.key for knob in KNOBS), *WORD_K
 
 
 def _one_of(words: Iterable[str]) -> Callable[[str], str]:
-    allowed = tuple(words)
+    allowed = tuple(map(str, words))
 
     def check(text: str) -> str:
         word = text.strip().lower()
         if word not in allowed:
-            raise ValueError(f"“{text}” cannot be chosen; choose one of {', '.join(allowed)}")
+            raise ClassbookError("setting.choice", text=text, known=allowed)
         return word
 
     return check
@@ -56,12 +57,12 @@ def _knob(key: str) -> Callable[[str], str]:
 _CHILD_CHECKS: Mapping[str, Callable[[str], str]] = {
     **{key: _one_of(choice) for key, choice in _CHOICES.items()},
     **{key: _knob(key) for key in _KNOBS},
-    "letters": lambda text: str(read_choice(checked_text(text, _MOST_WORDS, "choice of letters"), upright())),
-    "ladder": lambda text: " ".join(read_rungs(checked_text(text, _MOST_WORDS, "ladder"))),
-    "keep_dots": lambda text: checked_text(" ".join(text.split()), _MOST_WORDS, "list of letters"),
+    "letters": lambda text: str(read_choice(checked_text(text, _MOST_WORDS, "long_letters"), upright())),
+    "ladder": lambda text: " ".join(read_rungs(checked_text(text, _MOST_WORDS, "long_ladder"))),
+    "keep_dots": lambda text: checked_text(" ".join(text.split()), _MOST_WORDS, "long_keep_dots"),
 }
 _CLASS_CHECKS: Mapping[str, Callable[[str], str]] = {
-    "title": lambda text: checked_text(" ".join(text.split()), MOST_TITLE, "title"),
+    "title": lambda text: checked_text(" ".join(text.split()), MOST_TITLE, "long_title"),
     "ruling": lambda text: preset(text.strip()).name,
     "paper": _one_of(Paper),
     "landscape": _one_of(("on", "off")),
@@ -75,19 +76,19 @@ _CLASS_CHECKS: Mapping[str, Callable[[str], str]] = {
 def checked_setting(key: str, text: str, *, of_class: bool) -> str | None:
     """Return the text to keep, or None for "not set".
 
-    Raises ClassbookError, in a sentence, for a setting that there is not or a value it cannot have.
+    Raises ClassbookError for a setting that there is not or a value it cannot have.
     """
     checks = _CLASS_CHECKS if of_class else _CHILD_CHECKS
     if key not in checks:
-        raise ClassbookError(f"There is no setting called “{key}”; choose one of {', '.join(checks)}.")
+        raise ClassbookError("setting.unknown", key=key, known=tuple(checks))
     if not text.strip():
         return None
     try:
         return checks[key](text) or None
     except ClassbookError:
         raise
-    except ValueError as error:
-        raise ClassbookError(f"{str(error)[:1].upper()}{str(error)[1:]}.") from error
+    except Problem as error:
+        raise ClassbookError(error.message) from error
 
 
 def tuning_of(settings: Mapping[str, str]) -> Tuning:

@@ -33,10 +33,10 @@ def observe(db: sqlite3.Connection, child_id: int, name: str, day: date | str, l
     places = checked_letters(name, letters)
     values = (child_id, checked_day(day), name, None if places is None else " ".join(map(str, places)),
               None if support is None else str(support), None if stage is None else int(stage),
-              checked_text(note, MOST_NOTE, "note"), checked_text(who, MOST_WHO, "name of who saw it"),
+              checked_text(note, MOST_NOTE, "long_note"), checked_text(who, MOST_WHO, "long_who"),
               checked_moment(when))
     if places is None and support is None and stage is None and not values[6]:
-        raise ClassbookError("There is nothing to note: say which letters, which support, which stage or a few words.")
+        raise ClassbookError("classbook.nothing_to_note")
     new = db.execute("INSERT INTO observations (child_id, date, name, letters, support, stage, note, who, at, token) "
                      "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)", (*values, token or None)).lastrowid
     return _observation((new, *values))
@@ -47,7 +47,7 @@ def strike(db: sqlite3.Connection, observation_id: int, when: datetime | str | N
     known = db.execute("UPDATE observations SET struck_at = coalesce(struck_at, ?) WHERE id = ?",
                        (checked_moment(when), observation_id)).rowcount
     if not known:
-        raise ClassbookError("This note is not in the class; open the class again.")
+        raise ClassbookError("classbook.no_note")
 
 
 def observations(db: sqlite3.Connection, child_id: int) -> tuple[Observation, ...]:

@@ -14,7 +14,7 @@ from types import MappingProxyType
 import unicodedata2
 
 from namewright.classbook.stages import Stage
-from namewright.message import Message
+from namewright.message import Message, Problem
 from namewright.names.clusters import clusters
 from namewright.roster.children import Child, Roster
 from namewright.settings import Support
@@ -24,8 +24,8 @@ MOST_WHO, MOST_NOTE = 100, 500
 NO_SETTINGS: Mapping[str, str] = MappingProxyType({})
 
 
-class ClassbookError(ValueError):
-    """Something cannot be read or kept; the message is one sentence for the person, and nothing was changed."""
+class ClassbookError(Problem):
+    """Something cannot be read or kept, and nothing was changed."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -113,16 +113,16 @@ def checked_letters(name: str, letters: Iterable[int] | None) -> tuple[int, ...]
     there = letter_positions(name)
     wrong = [at for at in wanted if at not in there]
     if wrong:
-        raise ClassbookError(f"“{name}” has no letter in place {wrong[0] + 1}; nothing was noted.")
+        raise ClassbookError("classbook.no_letter_there", name=name, place=wrong[0] + 1)
     return tuple(wanted)
 
 
-def checked_text(text: str, most: int, what: str) -> str:
-    """Return text without what cannot be seen or kept. Raises ClassbookError past ``most`` characters."""
+def checked_text(text: str, most: int, key: str) -> str:
+    """Return text without what cannot be seen or kept. Raises ClassbookError of ``key`` past ``most`` characters."""
     tame = "".join(char if char in "\n\t" or char.isprintable() else " " for char in text.replace("\r\n", "\n"))
     tame = tame.strip()
     if len(tame) > most:
-        raise ClassbookError(f"The {what} has {len(tame)} characters, more than {most}; shorten it.")
+        raise ClassbookError(f"classbook.{key}", count=len(tame), most=most)
     return tame
 
 
@@ -133,7 +133,7 @@ def checked_day(text: str | date) -> str:
     try:
         return date.fromisoformat(text.strip()).isoformat()
     except ValueError:
-        raise ClassbookError(f"“{text}” is not a day; write it like 2026-09-14.") from None
+        raise ClassbookError("classbook.no_day", text=text, example="2026-09-14") from None
 
 
 def checked_moment(when: datetime | str | None) -> str:
@@ -142,5 +142,5 @@ def checked_moment(when: datetime | str | None) -> str:
         moment = datetime.now().astimezone() if when is None else (
             datetime.fromisoformat(when.strip()) if isinstance(when, str) else when)
     except ValueError:
-        raise ClassbookError(f"“{when}” is not a date and time; write it like 2026-09-14T09:30:00.") from None
+        raise ClassbookError("classbook.no_moment", text=str(when), example="2026-09-14T09:30:00") from None
     return moment.isoformat(timespec="seconds")

@@ -20,9 +20,9 @@ from namewright.classbook.records import (
     checked_moment,
     checked_text,
 )
+from namewright.message import message
 
-_MEANWHILE = ("These settings were changed in another window meanwhile, so nothing was saved here; "
-              "look at them again first.")
+_MEANWHILE = message("classbook.settings_meanwhile")
 
 
 def class_settings(db: sqlite3.Connection) -> Mapping[str, str]:
@@ -71,7 +71,7 @@ def _check_newest(db: sqlite3.Connection, child_id: int | None, after_save: int 
 
 def _save(db: sqlite3.Connection, child_id: int | None, changes: tuple[Change, ...], who: str,
           when: datetime | str | None, undoes: int | None = None) -> Save:
-    who, at = checked_text(who, MOST_WHO, "name of who made the change"), checked_moment(when)
+    who, at = checked_text(who, MOST_WHO, "long_who"), checked_moment(when)
     save_id = db.execute("INSERT INTO saves (child_id, who, at, undoes) VALUES (?, ?, ?, ?)",
                          (child_id, who, at, undoes)).lastrowid
     db.executemany("INSERT INTO changes VALUES (?, ?, ?, ?)",

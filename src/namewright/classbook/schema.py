@@ -118,12 +118,10 @@ def _version(connection: sqlite3.Connection, shown: str, newest: int) -> int:
     if not ours and not connection.execute("SELECT count(*) FROM sqlite_master").fetchone()[0]:
         return 0  # nothing in it yet
     if not ours:
-        raise ClassbookError(f"{shown} is a database of another program, not a class of Namewright; "
-                             "choose another file. Nothing in it was changed.")
+        raise ClassbookError("classbook.other_program", file=shown)
     version = _pragma(connection, "user_version")
     if version > newest:
-        raise ClassbookError(f"{shown} was written by a newer Namewright (its tables are version {version}, this one "
-                             f"knows up to {newest}); bring Namewright up to date. Nothing in it was changed.")
+        raise ClassbookError("classbook.newer", file=shown, version=version, newest=newest)
     return version
 
 

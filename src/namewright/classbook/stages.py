@@ -13,7 +13,7 @@ from __future__ import annotations
 
 from enum import IntEnum
 
-from namewright.message import Message, message
+from namewright.message import Message, Problem, message
 
 
 class Stage(IntEnum):
@@ -39,10 +39,9 @@ def stage_said(stage: Stage) -> Message:
 
 
 def read_stage(text: str) -> Stage:
-    """Read a stage by its number or its word. Raises ValueError, naming them all, for anything else."""
+    """Read a stage by its number or its word. Raises Problem, naming them all, for anything else."""
     word = text.strip().lower().replace("_", "-").replace(" ", "-")
     for stage in Stage:
         if word in (str(stage.value), stage.word):
             return stage
-    raise ValueError(f"“{text}” is not a stage; choose from "
-                     + ", ".join(f"{stage.value} {stage.word}" for stage in Stage))
+    raise Problem("classbook.no_stage", text=text, known=tuple(f"{stage.value} {stage.word}" for stage in Stage))

@@ -19,7 +19,7 @@ from typing import Any
 
 from namewright.classbook import erasing, saves, taking
 from namewright.classbook import observations as seen
-from namewright.classbook.connect import WAIT_S, connected, in_a_sentence, transaction
+from namewright.classbook.connect import WAIT_S, connected, told, transaction
 from namewright.classbook.erasing import Erased
 from namewright.classbook.keys import tuning_of
 from namewright.classbook.records import BookChild, ClassbookError, Observation, RosterUpdate, Save
@@ -61,12 +61,12 @@ class Classbook:
     @contextmanager
     def changing(self) -> Iterator[None]:
         """Make several changes one: all of them are kept, or on an error none."""
-        with in_a_sentence(self.path), transaction(self._db, "IMMEDIATE"):
+        with told(self.path), transaction(self._db, "IMMEDIATE"):
             yield
 
     @contextmanager
     def _reading(self) -> Iterator[None]:
-        with in_a_sentence(self.path), transaction(self._db, "DEFERRED"):
+        with told(self.path), transaction(self._db, "DEFERRED"):
             yield
 
     @property
@@ -118,7 +118,7 @@ class Classbook:
         with self._reading():
             found = [one for one in self._children(left=True) if one.id == child_id]
         if not found:
-            raise ClassbookError("This child is not in the class; open the class again.")
+            raise ClassbookError("classbook.no_child")
         return found[0]
 
     def _children(self, *, left: bool) -> tuple[BookChild, ...]:
@@ -233,9 +233,7 @@ class Classbook:
         try:
             self._db.execute("VACUUM")
         except sqlite3.Error as error:
-            raise ClassbookError(f"What you chose is erased, but {self.path} could not be packed afresh ({error}), so "
-                                 "traces of it may be left in the file; close other programs that use it, and erase "
-                                 "once more.") from error
+            raise ClassbookError("classbook.not_packed", file=str(self.path), detail=str(error)) from error
 
     # --- what was seen --------------------------------------------------------------------------------
 

@@ -13,7 +13,7 @@ from namewright.roster.children import Child, Roster
 from namewright.roster.parsing import read_roster
 from namewright.settings import NamePart
 
-_MEANWHILE = "The list was changed in another window meanwhile, so nothing was saved here; look at it again first."
+_MEANWHILE = message("classbook.list_meanwhile")
 
 
 def newest_roster(db: sqlite3.Connection) -> tuple[int, str]:
@@ -33,7 +33,7 @@ def take_roster(db: sqlite3.Connection, text: str, part: NamePart, who: str, whe
     roster = read_roster(text, message("roster.list"), part)
     if not newest or text != before:
         db.execute("INSERT INTO rosters (text, who, at) VALUES (?, ?, ?)",
-                   (text, checked_text(who, MOST_WHO, "name of who changed the list"), at))
+                   (text, checked_text(who, MOST_WHO, "long_who"), at))
     return _enrolled(db, roster, at, same)
 
 
@@ -50,7 +50,7 @@ def mended(db: sqlite3.Connection, line: int, text: str, was: str) -> tuple[str,
     if not 1 <= line <= len(lines) or lines[line - 1] != was:
         raise ClassbookError(_MEANWHILE)
     if len(text.splitlines()) > 1:
-        raise ClassbookError("One line can be mended at a time; paste the whole list to change more.")
+        raise ClassbookError("classbook.one_line")
     lines[line - 1] = text.rstrip("\r\n")
     return "\n".join(lines), _on_lines(db)
 

@@ -73,7 +73,7 @@ def asked_for_class(options: argparse.Namespace, *kinds: Kind, grouped: bool = F
         typed = typed_choices(options, kept)
         everyone = typed.over(kept)
         everyone = replace(everyone, order=everyone.order if everyone.order in orders else orders[0])
-        holds = or_refuse(lambda: settled(everyone))
+        holds = settled(everyone)
         placed: Sequence[Placed] = order_class(roster.children, everyone.order or orders[0], holds.support,
                                               writable=_any if getattr(options, "font", None) else None)
         if grouped:
@@ -136,7 +136,7 @@ def _of_class(shown: str, children: Sequence[BookChild]) -> Roster:
 def _kept(options: argparse.Namespace, book: Classbook) -> Choices:
     if options.practise is not None:
         raise Refusal("the class’s file says which part of each name is practised; leave out --practise")
-    return or_refuse(lambda: read_choices(book.class_settings))
+    return read_choices(book.class_settings)
 
 
 def _grouped(options: argparse.Namespace, placed: Sequence[Placed], holds: SheetSettings, book: Classbook | None,
@@ -161,11 +161,11 @@ def asked_for_one(options: argparse.Namespace, kind: Kind) -> Asked:
     else:
         with opened(options.class_file) as book:
             one = find_child(book.children(left=True), options.name)
-            kept = or_refuse(lambda: read_choices(book.class_settings))
+            kept = read_choices(book.class_settings)
             roster = Roster((one.child,), ())
             (member,) = members_of(book, [one], order_class(roster.children))
     request = Request((kind,), (member,), kept, typed_choices(options, kept), roster)
-    or_refuse(lambda: request.settings)
+    _ = request.settings  # lines that cannot be ruled are told before anything is made
     return Asked(request, roster)
 
 
@@ -174,10 +174,6 @@ def asked_for_one(options: argparse.Namespace, kind: Kind) -> Asked:
 
 def typed_choices(options: argparse.Namespace, kept: Choices) -> Choices:
     """Return what was typed, as choices over those that are ``kept``. Raises Refusal for what cannot be chosen."""
-    return or_refuse(lambda: _typed(options, kept))
-
-
-def _typed(options: argparse.Namespace, kept: Choices) -> Choices:
     def word(name: str) -> str | None:
         text: str | None = getattr(options, name, None)
         return text
@@ -212,14 +208,6 @@ def _knobs(words: Sequence[str]) -> Tuning:
     return tuning_from({key.strip().replace("-", "_"): value for key, _, value in pairs})
 
 
-def or_refuse(read: Callable[[], Read]) -> Read:
-    """Return what is read; what is wrong with it is a Refusal."""
-    try:
-        return read()
-    except ValueError as error:
-        raise Refusal(f"{error}.") from error
-
-
 def press_of(options: argparse.Namespace) -> Press:
     """Return the press for a run, with the school's font where one is asked for.
 
@@ -239,7 +227,7 @@ def _refuse_beside_font(options: argparse.Namespace) -> None:
     if getattr(options, "letters", None):
         raise Refusal("--letters chooses among our own forms of letters and --font brings the school’s; "
                       "say one of them.")
-    rungs = or_refuse(lambda: read_rungs(getattr(options, "ladder", None) or ""))
+    rungs = read_rungs(getattr(options, "ladder", None) or "")
     ordered = [part for part in rungs if part in (Part.MARKED, Part.STARTS)]
     if ordered:
         raise Refusal(f"a font tells no order of strokes, so it has no {' or '.join(ordered)}; leave them out of "

@@ -4,11 +4,10 @@ from __future__ import annotations
 
 import argparse
 import sys
-from collections.abc import Iterator, Sequence
-from contextlib import contextmanager
+from collections.abc import Sequence
 from pathlib import Path
 
-from namewright.classbook import BookChild, Classbook, ClassbookError, Erased, RosterUpdate
+from namewright.classbook import BookChild, Classbook, Erased, RosterUpdate
 from namewright.classbook.export import export_csv, import_csv
 from namewright.classbook.find import find_child
 from namewright.commands.talk import ALL_MADE, SOME_NOT_MADE, Commands, Refusal, complain, worded
@@ -35,36 +34,24 @@ def add(commands: Commands) -> None:
     parser.set_defaults(run=_run)
 
 
-@contextmanager
-def opened(file: str, *, create: bool = False) -> Iterator[Classbook]:
-    """Open a class for a command; what is wrong with it is a Refusal."""
-    with refusing(), Classbook.open(Path(file), create=create) as book:
-        yield book
-
-
-@contextmanager
-def refusing() -> Iterator[None]:
-    """Turn what the classbook says into a Refusal."""
-    try:
-        yield
-    except ClassbookError as error:
-        raise Refusal(str(error)) from error
+def opened(file: str, *, create: bool = False) -> Classbook:
+    """Open a class for a command. Raises ClassbookError."""
+    return Classbook.open(Path(file), create=create)
 
 
 def _run(options: argparse.Namespace) -> int:
     if options.source:
         return _take(options)
-    with refusing():
-        if options.export:
-            written = export_csv(Path(options.file), Path(options.export))
-            print(f"All of the class is in {options.export}: {', '.join(path.name for path in written)}.")
-        elif options.restore:
-            import_csv(Path(options.restore), Path(options.file))
-            print(f"The class is in {options.file}.")
-        elif options.erase or options.erase_class:
-            _erase(options)
-        else:
-            _list(options.file)
+    if options.export:
+        written = export_csv(Path(options.file), Path(options.export))
+        print(f"All of the class is in {options.export}: {', '.join(path.name for path in written)}.")
+    elif options.restore:
+        import_csv(Path(options.restore), Path(options.file))
+        print(f"The class is in {options.file}.")
+    elif options.erase or options.erase_class:
+        _erase(options)
+    else:
+        _list(options.file)
     return ALL_MADE
 
 

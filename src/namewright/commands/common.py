@@ -21,7 +21,7 @@ from namewright.commands.talk import (
 )
 from namewright.commands.writing import write
 from namewright.lines.ruling import DEFAULT_RULING
-from namewright.making.account import Account, remarked, sentence
+from namewright.making.account import Account, remarked
 from namewright.making.adult import left_out
 from namewright.making.make import Making
 from namewright.making.request import Request
@@ -47,7 +47,7 @@ WHO_WINS_FOR_ONE = (
 def complain_of_beats(roster: Roster) -> None:
     """Name on stderr every child whose own beats, in the list, do not join to the name."""
     for child, why in beats_that_do_not_fit(roster.children):
-        complain(f"beats not used: {child.label} (line {child.line}): {why}")
+        complain(f"beats not used: {child.label} (line {child.line}): {worded(why)}")
 
 
 def write_one(request: Request, options: argparse.Namespace) -> int:
@@ -55,7 +55,7 @@ def write_one(request: Request, options: argparse.Namespace) -> int:
     making = Making(request, press_of(options))
     write(making.pages(), options, request.settings.language)
     for one in making.account.not_made:
-        raise Refusal(f"{one.child.label}: {sentence(one.cause)}")
+        raise Refusal(f"{one.child.label}: {worded(one.cause)}")
     _complain_of_remarks(making.account)
     return ALL_MADE
 
@@ -63,7 +63,7 @@ def write_one(request: Request, options: argparse.Namespace) -> int:
 def closing(account: Account, roster: Roster) -> int:
     """Name on stderr every child who was not made and every line left out; return the exit status."""
     for one in account.not_made:
-        complain(f"not made: {one.child.label} (line {one.child.line}): {sentence(one.cause)}")
+        complain(f"not made: {one.child.label} (line {one.child.line}): {worded(one.cause)}")
     for report in left_out(roster):
         complain(f"left out: line {report.line}: {worded(together(*report.notes))}")
     for note in roster.notes:
@@ -79,7 +79,7 @@ def closing(account: Account, roster: Roster) -> int:
 
 def _complain_of_remarks(account: Account) -> None:
     for remark in account.remarks:
-        complain(f"{remark.child.label} (line {remark.child.line}): {remarked(remark)}")
+        complain(f"{remark.child.label} (line {remark.child.line}): {worded(remarked(remark))}")
 
 
 # --- the words ---------------------------------------------------------------------------------------

@@ -8,11 +8,12 @@ from collections.abc import Sequence
 from namewright.commands.asking import roster_of_options
 from namewright.commands.common import roster_options
 from namewright.commands.talk import ALL_MADE, SOME_NOT_MADE, Commands, worded
-from namewright.lines.ruling import PRESETS
+from namewright.lines.ruling import PRESETS, told_of
 from namewright.making.adult import left_out
 from namewright.roster.children import LineReport, RosterError
 from namewright.tuning import KNOBS
 from namewright.units import number
+from namewright.wording import wording
 
 
 def add(commands: Commands) -> None:
@@ -47,13 +48,16 @@ def _say_lines(lines: Sequence[LineReport]) -> None:
 
 def _settings(_: argparse.Namespace) -> int:
     for knob in KNOBS:
-        span = "on or off" if knob.kind == "switch" else f"{number(knob.least)} to {number(knob.greatest)} {knob.unit}"
-        print(f"{knob.key:16} {span}; where it is not set: {knob.usual}\n{'':16} {knob.why}")
+        unit, usual, why = (wording("en").say(f"setting.{of}") for of in (
+            f"unit.{knob.unit or 'mm'}", f"usual.{knob.key}", f"why.{knob.key}"))
+        span = "on or off" if knob.kind == "switch" else f"{number(knob.least)} to {number(knob.greatest)} {unit}"
+        print(f"{knob.key:16} {span}; where it is not set: {usual}\n{'':16} {why}")
     print("These are settings to try with the child’s licensed therapist, not advice.")
     return ALL_MADE
 
 
 def _rulings(_: argparse.Namespace) -> int:
-    for ruling in PRESETS.values():
-        print(f"{ruling.name:10} {ruling.note}\n{'':10} {ruling.source}")
+    for name in PRESETS:
+        note, source = map(worded, told_of(name))
+        print(f"{name:10} {note}\n{'':10} {source}")
     return ALL_MADE

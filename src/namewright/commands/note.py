@@ -55,7 +55,7 @@ def _day(options: argparse.Namespace) -> str:
     today = date.today().isoformat()
     day = checked_day(options.date) if options.date else today
     if day > today:
-        raise ClassbookError(f"{day} is still to come; note what was seen until today.")
+        raise ClassbookError("classbook.day_to_come", day=day)
     return day
 
 
@@ -70,10 +70,7 @@ def _support(options: argparse.Namespace) -> Support | None:
 
 
 def _stage(options: argparse.Namespace) -> Stage | None:
-    try:
-        return read_stage(options.stage) if options.stage else None
-    except ValueError as error:
-        raise ClassbookError(f"{error}.") from error
+    return read_stage(options.stage) if options.stage else None
 
 
 def _said(one: BookChild, note: Observation) -> str:

@@ -50,12 +50,9 @@ def _run(options: argparse.Namespace) -> int:
 
 
 def _check(class_file: Path) -> None:
-    from namewright.classbook import Classbook, ClassbookError
+    from namewright.classbook import Classbook
 
-    try:
-        Classbook.open(class_file).close()
-    except ClassbookError as error:
-        raise Refusal(str(error)) from error
+    Classbook.open(class_file).close()
 
 
 def _say(address: str) -> None:

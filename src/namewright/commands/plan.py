@@ -23,7 +23,7 @@ from namewright.commands.common import (
     same_for_all_option,
     unused_options,
 )
-from namewright.commands.talk import Commands, Refusal, complain
+from namewright.commands.talk import Commands, Refusal, complain, worded
 from namewright.commands.writing import write, written
 from namewright.making.account import account_of_order
 from namewright.making.make import Making
@@ -117,7 +117,7 @@ def _keep(asked: Asked) -> None:
         try:
             grouping.keep(asked.book, asked.children, asked.request.planned)
         except ClassbookError as error:
-            complain(f"the plan is made, but its groups are not kept for next time: {error}")
+            complain(f"the plan is made, but its groups are not kept for next time: {worded(error)}")
 
 
 def _count(text: str, what: str, most: int) -> int:

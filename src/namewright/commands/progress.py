@@ -5,7 +5,7 @@ from __future__ import annotations
 import argparse
 
 from namewright.classbook.find import find_child
-from namewright.commands.asking import nobody_in, or_refuse, typed_choices
+from namewright.commands.asking import nobody_in, typed_choices
 from namewright.commands.book import opened
 from namewright.commands.common import sheet_options
 from namewright.commands.talk import ALL_MADE, NOTHING_MADE, SOME_NOT_MADE, Commands, complain
@@ -32,7 +32,7 @@ def add(commands: Commands) -> None:
 
 def _run(options: argparse.Namespace) -> int:
     with opened(options.file) as book:
-        kept = or_refuse(lambda: read_choices(book.class_settings))
+        kept = read_choices(book.class_settings)
         chosen = book.children() if options.all else (find_child(book.children(left=True), options.child),)
         if not chosen:
             raise nobody_in(options.file)
@@ -42,7 +42,7 @@ def _run(options: argparse.Namespace) -> int:
     making = Making(Request(kinds, members, typed_choices(options, kept).over(kept)))
     write(making.pages(), options, making.request.settings.language)
     for one in making.account.not_made:
-        complain(f"{one.cause}; “namewright note” does")
+        complain(one.cause)
     if not making.account.not_made:
         return ALL_MADE
     return SOME_NOT_MADE if making.account.made else NOTHING_MADE

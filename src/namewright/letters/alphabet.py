@@ -20,24 +20,29 @@ from namewright.geometry import boxes
 from namewright.geometry.boxes import Box
 from namewright.geometry.points import Point
 from namewright.letters.strokes import Stroke, parse_stroke
+from namewright.message import Message, Problem, message
 
 _SOFT_DOTTED = {"i": "ı", "j": "ȷ"}  # lose the dot under a mark above (Unicode property Soft_Dotted)
 _SPACES = frozenset("  ")
 
 
-class MissingLetters(ValueError):
-    """A text has characters that the alphabet cannot draw; ``characters`` lists them in order, once each."""
+class MissingLetters(Problem):
+    """A text has characters that cannot be drawn; ``characters`` lists them in order, once each.
 
-    def __init__(self, characters: Iterable[str]) -> None:
+    Another message may say why; that our alphabet has none of them is said without one.
+    """
+
+    def __init__(self, characters: Iterable[str], told: Message | None = None) -> None:
         self.characters = tuple(dict.fromkeys(characters))
-        super().__init__("our letters have no " + ", ".join(describe(char) for char in self.characters))
+        super().__init__(told or message("letters.missing", characters=tuple(map(described, self.characters))))
 
 
-def describe(char: str) -> str:
-    """Name a character for a reader: itself where it can be seen, its Unicode name and its code point."""
-    name = unicodedata2.name(char, "a character without a name").lower()
-    visible = unicodedata2.category(char)[0] in "LNPS"
-    return f"{f'“{char}” ' if visible else ''}({name}, U+{ord(char):04X})"
+def described(char: str) -> Message:
+    """Return a character as it is told: itself where it can be seen, its Unicode name and its code point."""
+    point = ", ".join(filter(None, (unicodedata2.name(char, "").lower(), f"U+{ord(char):04X}")))
+    if unicodedata2.category(char)[0] in "LNPS":
+        return message("letters.character", char=char, point=point)
+    return message("letters.unseen", point=point)
 
 
 @dataclass(frozen=True, slots=True)

@@ -12,6 +12,7 @@ from dataclasses import dataclass, replace
 from namewright.geometry import distances
 from namewright.letters.alphabet import Alphabet
 from namewright.letters.strokes import Stroke
+from namewright.message import Problem
 from namewright.units import number
 
 MAX_SLANT = 15.0
@@ -41,7 +42,7 @@ class LetterChoice:
 
 
 def read_choice(text: str, alphabet: Alphabet) -> LetterChoice:
-    """Read a choice from words. Raises ValueError, in a sentence that names what there is, for others."""
+    """Read a choice from words. Raises Problem, which names what there is, for others."""
     choice = LetterChoice()
     variants: dict[str, str] = {}
     for word in text.replace(",", " ").replace(";", " ").split():
@@ -59,7 +60,7 @@ def read_choice(text: str, alphabet: Alphabet) -> LetterChoice:
 
 def _leftward(text: str) -> bool:
     if text not in ("left", "right"):
-        raise ValueError(f"crossbars run to the “{text}” in no school we know; choose left or right")
+        raise Problem("letters.crossbars", text=text)
     return text == "left"
 
 
@@ -69,18 +70,16 @@ def _slant(text: str) -> float:
     except ValueError:
         slant = -1.0
     if not 0 <= slant <= MAX_SLANT:
-        raise ValueError(f"a slant of “{text}” cannot be written; choose from 0 to {number(MAX_SLANT)} degrees")
+        raise Problem("letters.slant", text=text, most=MAX_SLANT)
     return slant
 
 
 def _form(letter: str, form: str, alphabet: Alphabet) -> str:
     known = alphabet.forms.get(letter)
     if known is None:
-        letters = " ".join(alphabet.forms)
-        raise ValueError(f"“{letter}” has one form only; these have a choice: {letters}, slant, exit-strokes "
-                         "and crossbars")
+        raise Problem("letters.one_form", letter=letter, known=(*alphabet.forms, "slant", "exit-strokes", "crossbars"))
     if form not in known:
-        raise ValueError(f"“{letter}” has no form called “{form}”; choose one of {', '.join(known)}")
+        raise Problem("letters.no_form", letter=letter, form=form, known=tuple(known))
     return form
 
 

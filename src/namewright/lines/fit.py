@@ -11,21 +11,19 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from namewright.lines.setting import LineSetter, SetLine
+from namewright.message import Message, Problem, message
 from namewright.names.clusters import clusters
 from namewright.names.syllables import breaks
 
 _TIGHTNESS = (0.0, 0.5, 1.0)
 
 
-class DoesNotFit(ValueError):
-    """A name is wider than any page we may lay it on. ``said`` is another sentence, for what does not fit otherwise."""
+class DoesNotFit(Problem):
+    """A name takes more room than there is: across a row, or another way that the message tells. Millimetres."""
 
-    def __init__(self, name: str, needed_mm: float, room_mm: float, *, across: bool = True, said: str = "") -> None:
+    def __init__(self, name: str, needed_mm: float, room_mm: float, told: Message | None = None) -> None:
         self.name, self.needed_mm, self.room_mm = name, needed_mm, room_mm
-        room = "the widest row has" if across else "the card is high enough for"
-        super().__init__(said or (
-            f"“{name}” needs {math.ceil(needed_mm)} mm and {room} {math.floor(room_mm)} mm; "
-            "choose a smaller line height or a larger paper"))
+        super().__init__(told or message("fit.row", name=name, needed=math.ceil(needed_mm), room=math.floor(room_mm)))
 
 
 @dataclass(frozen=True, slots=True)

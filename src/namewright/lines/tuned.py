@@ -7,26 +7,25 @@ from dataclasses import replace
 
 from namewright.lines.fit import DoesNotFit
 from namewright.lines.ruling import Inking, Ruling
+from namewright.message import message
 from namewright.tuning import Tuning
-from namewright.units import number
 
 # The most of an x-height that a setting may take before letters close up or cannot be made out; found by trial.
-_MAX_OF_X_HEIGHT = (("model pen", 0.3), ("dot size", 0.25), ("dot pitch", 0.75))
+_MAX_OF_X_HEIGHT = (("model_pen", 0.3), ("dot_size", 0.25), ("dot_pitch", 0.75))
 
 
 class TooWide(DoesNotFit):
     """A pen, a dot or a pitch that closes small letters up or scatters them."""
 
-    def __init__(self, what: str, width_mm: float, most_mm: float, x_height_mm: float) -> None:
-        super().__init__(what, width_mm, most_mm, said=(
-            f"a {what} of {number(width_mm)} mm is too much for small letters {number(x_height_mm, 1)} mm high; "
-            f"choose at most {number(most_mm)} mm, or taller lines"))
+    def __init__(self, setting: str, width_mm: float, most_mm: float, x_height_mm: float) -> None:
+        super().__init__(setting, width_mm, most_mm, message(f"fit.{setting}", width=width_mm, most=most_mm,
+                                                             x_height=x_height_mm))
 
 
 def tuned(ruling: Ruling, tuning: Tuning) -> Ruling:
     """Return the ruling with the settings that are about lines and pens.
 
-    Raises ValueError for a line height we cannot rule. Whether its pens suit its letters is asked where they are drawn
+    Raises Problem for a line height we cannot rule. Whether its pens suit its letters is asked where they are drawn
     (``check_pens``), for a page that only names the settings must not fail by them.
     """
     if tuning.line_height is not None:
@@ -43,9 +42,9 @@ def tuned(ruling: Ruling, tuning: Tuning) -> Ruling:
 def check_pens(ruling: Ruling) -> None:
     """Raise TooWide where a pen of one's own would fill the letters of a ruling, or its dots would scatter."""
     own = ruling.inked
-    for (what, share), width_mm in zip(_MAX_OF_X_HEIGHT, (own.pen_mm, own.dot_mm, own.pitch_mm), strict=True):
+    for (setting, share), width_mm in zip(_MAX_OF_X_HEIGHT, (own.pen_mm, own.dot_mm, own.pitch_mm), strict=True):
         if width_mm is not None and width_mm > share * ruling.x_height_mm + 0.005:
-            raise TooWide(what, width_mm, math.floor(share * ruling.x_height_mm * 10) / 10, ruling.x_height_mm)
+            raise TooWide(setting, width_mm, math.floor(share * ruling.x_height_mm * 10) / 10, ruling.x_height_mm)
 
 
 def _with_midline(ruling: Ruling, share: float) -> Ruling:

@@ -6,37 +6,23 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field
 
 from namewright.making.request import Kind, Member
-from namewright.message import Message, Problem, together
+from namewright.message import Message, Problem, message, together
 from namewright.practice.ordering import Placed
 from namewright.roster.children import Child
-from namewright.wording import FIRST, wording
 
 
-class FontTooLarge(ValueError):
+class FontTooLarge(Problem):
     """The letters of a school's font reach out of the page."""
 
     def __init__(self) -> None:
-        super().__init__("the font’s letters reach out of the page; choose a smaller line height or a larger paper")
+        super().__init__("fit.font")
 
 
-class NothingNoted(ValueError):
+class NothingNoted(Problem):
     """A page of progress was asked for, and no day was noted."""
 
     def __init__(self, label: str) -> None:
-        super().__init__(f"nothing is noted about {label} yet")
-
-
-def told(error: Exception) -> Message | str:
-    """Return what an error tells: its message, or its words where it has no message yet."""
-    return error.message if isinstance(error, Problem) else sentence(error)
-
-
-def sentence(error: Exception, language: str = FIRST) -> str:
-    """Return what an error says as a sentence."""
-    if isinstance(error, Problem):
-        return wording(language).sentence(error.message)
-    words = str(error)
-    return words[:1].upper() + words[1:] + ("" if words.endswith(".") else ".")
+        super().__init__("account.nothing_noted", label=label)
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,7 +34,7 @@ class NotMade:
 
     kind: Kind | None
     child: Child
-    cause: ValueError
+    cause: Problem
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,12 +42,12 @@ class Remark:
     """A child who is made, but without something of its own that cannot be read."""
 
     child: Child
-    cause: ValueError
+    cause: Problem
 
 
-def remarked(remark: Remark) -> str:
-    """Return in a sentence or two what could not be heeded, and what holds instead."""
-    return f"{sentence(remark.cause)} The class’s letters are used."
+def remarked(remark: Remark) -> Message:
+    """Return what could not be heeded, and what holds instead."""
+    return together(remark.cause.message, message("account.class_letters"))
 
 
 @dataclass

@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from namewright.lines.ruling import MAX_MIDLINE, MIN_MIDLINE
-from namewright.making.account import NotMade, told
+from namewright.making.account import NotMade
 from namewright.making.request import Member, Request
 from namewright.message import Message, message, together
 from namewright.pages.page import Page
@@ -94,7 +94,8 @@ def _details(chosen: SheetSettings, everyone: SheetSettings) -> Iterator[Message
 
 def _not_made(not_made: Sequence[NotMade], words: Wording) -> Iterator[str]:
     for one in not_made:
-        yield words.say("page.summary.not_made_line", name=one.child.label, line=one.child.line, reason=told(one.cause))
+        yield words.say("page.summary.not_made_line", name=one.child.label, line=one.child.line,
+                        reason=together(one.cause.message))
 
 
 def _left_out(roster: Roster, words: Wording) -> Iterator[str]:

@@ -15,6 +15,7 @@ from namewright.letters.alphabet import upright
 from namewright.letters.choice import LetterChoice, read_choice
 from namewright.lines.ruling import DEFAULT_RULING, Ruling, preset
 from namewright.lines.tuned import tuned
+from namewright.message import Problem
 from namewright.pages.ladder import Chain, Ladder, Part, read_rungs
 from namewright.pages.paper import Paper
 from namewright.pages.sheet import SheetSettings
@@ -62,7 +63,7 @@ NOTHING = Choices()
 def read_choices(texts: Mapping[str, str]) -> Choices:
     """Return choices from text by key, as a class's file keeps them (``classbook.keys``); other keys are passed over.
 
-    Raises ValueError, in a sentence, for what cannot be chosen.
+    Raises Problem for what cannot be chosen.
     """
     def one(key: str) -> str | None:
         return texts.get(key, "").strip() or None
@@ -83,12 +84,12 @@ def _switch(word: str | None) -> bool | None:
     return None if word is None else word == "on"
 
 
-def choices_in_list(child: Child) -> tuple[Choices, ValueError | None]:
+def choices_in_list(child: Child) -> tuple[Choices, Problem | None]:
     """Return what the list says of a child, and what is wrong with its words for letters, which then choose nothing."""
     letters, problem = LetterChoice(), None
     try:
         letters = read_choice(child.letters, upright())
-    except ValueError as error:
+    except Problem as error:
         problem = error
     return Choices(support=child.support, hand=child.hand, letters=letters,
                    tuning=Tuning(line_height=child.line_height_mm)), problem
@@ -97,7 +98,7 @@ def choices_in_list(child: Child) -> tuple[Choices, ValueError | None]:
 def settled(choices: Choices) -> SheetSettings:
     """Return what holds: what is chosen, and the usual where a choice is left open.
 
-    Raises ValueError, in a sentence, for lines that cannot be ruled.
+    Raises Problem for lines that cannot be ruled.
     """
     return SheetSettings(
         ruling=tuned(choices.ruling or preset(DEFAULT_RULING), choices.tuning), paper=choices.paper or Paper.LETTER,

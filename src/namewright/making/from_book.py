@@ -7,6 +7,7 @@ from collections.abc import Mapping, Sequence
 from namewright.classbook import BookChild, Classbook
 from namewright.making.choices import Choices, choices_in_list, read_choices, settled
 from namewright.making.request import Member
+from namewright.message import Problem
 from namewright.pages.sheet import SheetSettings
 from namewright.practice.ordering import Placed
 from namewright.roster.children import Roster
@@ -22,7 +23,7 @@ def own_choices(one: BookChild) -> Choices:
     return _own(one)[0]
 
 
-def _own(one: BookChild) -> tuple[Choices, ValueError | None]:
+def _own(one: BookChild) -> tuple[Choices, Problem | None]:
     in_list, problem = choices_in_list(one.child)
     kept = read_choices({key: text for key, text in one.settings.items() if key != "letters"})
     return Choices(support=in_list.support, hand=in_list.hand, rungs=kept.rungs, chain=kept.chain,
@@ -46,12 +47,12 @@ def members_of(book: Classbook, children: Sequence[BookChild], placed: Sequence[
 
 
 def holds_for_class(settings: Mapping[str, str]) -> SheetSettings:
-    """Return what holds for everyone in a class that keeps these settings. Raises ValueError, in a sentence."""
+    """Return what holds for everyone in a class that keeps these settings. Raises Problem for what cannot be chosen."""
     return settled(read_choices(settings))
 
 
 def holds_for_child(one: BookChild, settings: Mapping[str, str]) -> SheetSettings:
-    """Return what holds for one child of a class that keeps these settings. Raises ValueError, in a sentence."""
+    """Return what holds for one child of a class that keeps these settings. Raises Problem for what cannot be."""
     return settled(own_choices(one).over(read_choices(settings)))
 
 

@@ -19,6 +19,7 @@ from namewright.making.account import Account, FontTooLarge, NothingNoted, NotMa
 from namewright.making.adult import adult_pages
 from namewright.making.planning import timetable_of
 from namewright.making.request import FOR_EACH_CHILD, Kind, Member, Request
+from namewright.message import Problem
 from namewright.pages.child_progress import progress_page
 from namewright.pages.class_progress import ClassRow, class_progress_pages
 from namewright.pages.group_sheet import group_page
@@ -65,7 +66,7 @@ class Making:
     def _try(self, kind: Kind, members: Sequence[Member], make: Callable[P, Made], *args: P.args,
              **more: P.kwargs) -> Made | None:
         """Return what is made; where it cannot be, None. Each child is set down as made or not made."""
-        cause: ValueError
+        cause: Problem
         try:
             made = make(*args, **more)
         except (MissingLetters, DoesNotFit, NothingNoted) as error:

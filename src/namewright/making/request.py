@@ -8,6 +8,7 @@ from enum import StrEnum
 from namewright.classbook.records import Observation
 from namewright.lines.tile_boxes import TILE_MM
 from namewright.making.choices import NOTHING, Choices, choices_in_list, settled
+from namewright.message import Problem
 from namewright.pages.name_card import CardSize
 from namewright.pages.sheet import SheetSettings
 from namewright.practice.ordering import Placed, Planned
@@ -42,7 +43,7 @@ class Member:
     placed: Placed
     own: Choices
     notes: tuple[Observation, ...] = ()
-    unread: ValueError | None = None
+    unread: Problem | None = None
 
 
 def listed(placed: Placed) -> Member:
@@ -75,11 +76,11 @@ class Request:
 
     @property
     def settings(self) -> SheetSettings:
-        """Return what holds for everyone. Raises ValueError, in a sentence, for lines that cannot be ruled."""
+        """Return what holds for everyone. Raises Problem for lines that cannot be ruled."""
         return settled(self.first.over(self.everyone))
 
     def settings_of(self, member: Member) -> SheetSettings:
-        """Return what holds for one child. Raises ValueError as ``settings`` does."""
+        """Return what holds for one child. Raises Problem as ``settings`` does."""
         return settled(self.first.over(member.own.over(self.everyone)))
 
     @property

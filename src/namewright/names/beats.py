@@ -21,12 +21,12 @@ from itertools import pairwise
 
 import unicodedata2
 
+from namewright.message import Problem
 from namewright.names.beat_places import APOSTROPHES, places
 from namewright.names.beat_rules import plain, weights
 from namewright.names.clusters import clusters, is_letter
 
 _JOINTS = frozenset("-‐‑·•‧ ")
-_MEND = "type every letter of the name in order, with - between the beats, as in Pe-ne-lo-pe"
 _DOTTED = re.compile(r"(?:[^\W\d_]\.){2,}")
 
 
@@ -53,12 +53,12 @@ def beats(name: str, language: str = "en", corrected: str | None = None) -> Beat
     """Return the beats of ``name`` in a language given by its tag, such as ``en``, ``es-MX`` or ``haw``.
 
     ``corrected`` is the teacher's own reading, typed ``Pe-ne-lo-pe`` or ``Pe·ne·lo·pe``. Capital and small
-    letters need not agree; the name's own are kept. Raises ValueError, in a sentence, for an empty name and
+    letters need not agree; the name's own are kept. Raises Problem for an empty name and
     for a correction that does not join back to the name.
     """
     name = str(unicodedata2.normalize("NFC", name))
     if not name.strip():
-        raise ValueError("there is no name to find beats in; type at least one letter")
+        raise Problem("beats.no_name")
     if corrected is not None and corrected.strip():
         letters = clusters(name)
         return Beats(letters, _as_corrected(letters, corrected), True, "the teacher's correction")
@@ -152,7 +152,7 @@ def _as_corrected(letters: tuple[str, ...], corrected: str) -> tuple[int, ...]:
     """Cut the name where the correction is cut, and behind each hyphen or space of its own."""
     typed = clusters(str(unicodedata2.normalize("NFC", corrected)))
     if _solid(typed) != _solid(letters):
-        raise ValueError(f"the beats “{corrected.strip()}” do not join back to the name “{''.join(letters)}”; {_MEND}")
+        raise Problem("beats.do_not_join", typed=corrected.strip(), name="".join(letters))
     cuts = _cuts(typed) | _cuts(letters)
     solid = [at for at, letter in enumerate(letters) if letter not in _JOINTS]
     return (0, *(at for passed, at in enumerate(solid) if passed in cuts))

@@ -16,6 +16,7 @@ from enum import StrEnum
 
 from namewright.lines.forms import Form
 from namewright.lines.setting import SetLine
+from namewright.message import Problem
 from namewright.settings import Support
 
 
@@ -94,15 +95,14 @@ def wished(support: Support, ladder: Ladder) -> tuple[Part, ...]:
 
 
 def read_rungs(text: str) -> tuple[Part, ...]:
-    """Read rungs as typed, such as ``dots wide-dots``. Raises ValueError, naming those there are, for others."""
+    """Read rungs as typed, such as ``dots wide-dots``. Raises Problem, naming those there are, for others."""
     names = text.replace(",", " ").split()
     known = [str(part) for part in TRACED]
     for name in names:
         if name not in known:
-            raise ValueError(f"there is no rung called “{name}”; choose from {', '.join(known)}")
+            raise Problem("ladder.unknown", name=name, known=tuple(known))
     if len(names) > MOST_TRACED:
-        raise ValueError(f"{len(names)} rungs leave no room to copy and to write from memory; "
-                         f"choose at most {MOST_TRACED}")
+        raise Problem("ladder.many", count=len(names), most=MOST_TRACED)
     return tuple(sorted(map(Part, names), key=list(Part).index))
 
 

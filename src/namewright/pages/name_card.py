@@ -5,6 +5,7 @@ One card to a page on index cards and A6, or several to a sheet with cut lines. 
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator
 from dataclasses import dataclass
 from enum import StrEnum
@@ -17,6 +18,7 @@ from namewright.lines.ink import RULE, Ink, Style, line
 from namewright.lines.ruling import Ruling
 from namewright.lines.setting import SetLine, pen_width_mm
 from namewright.lines.tuned import check_pens
+from namewright.message import message
 from namewright.pages import blocks
 from namewright.pages.page import Furniture, Item, Page, checked
 from namewright.pages.paper import Paper
@@ -145,7 +147,8 @@ def _laid_out(press: Press, name: str, settings: CardSettings, *, with_bar: bool
     model = len(fit.lines) * (space.height_mm + headroom)
     free = height - 2 * edge
     if model - settings.ruling.gap_mm > free:  # the white under the last row may be lost
-        raise DoesNotFit(name, model, free, across=False)
+        raise DoesNotFit(name, model, free,
+                         message("fit.card", name=name, needed=math.ceil(model), room=math.floor(free)))
     free -= model
     rows = len(fit.lines) * space.height_mm
     writes = rows <= free

@@ -6,12 +6,13 @@ item by item. Out of scope: file formats (``output``).
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
 from namewright.geometry.boxes import Box
 from namewright.lines.ink import Ink, Style
 from namewright.lines.ruling import GuideLine
+from namewright.message import Problem
 
 SAFE_EDGE_MM = 10.0  # clear of printers' unprintable edges (6.35 mm is the safe rule) and of a sleeve's seam
 _SLACK_MM = 0.01
@@ -83,8 +84,11 @@ class Page:
     edge_mm: float = SAFE_EDGE_MM
 
 
-class PageError(ValueError):
-    """A page breaks its own promises; the message lists every violation."""
+class PageError(Problem):
+    """A page breaks its own promises; ``violations`` in the message lists every one, for whoever develops."""
+
+    def __init__(self, violations: Sequence[str]) -> None:
+        super().__init__("page.broken", violations=tuple(violations))
 
 
 def leaves(items: Iterable[Item]) -> Iterator[Guide | Tile | Ink]:
@@ -100,7 +104,7 @@ def checked(page: Page) -> Page:
     """Return the page if all its ink is inside the margins and no path is empty; else raise PageError."""
     problems = list(_violations(page))
     if problems:
-        raise PageError("; ".join(problems))
+        raise PageError(problems)
     return page
 
 

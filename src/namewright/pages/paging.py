@@ -9,12 +9,14 @@ Out of scope: what the parts look like (``sheet``) and which there are (``ladder
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from itertools import groupby
 from typing import NamedTuple
 
 from namewright.lines.fit import DoesNotFit
+from namewright.message import message
 from namewright.pages.ladder import Part, in_order
 
 CAPTION_MM = 7.0
@@ -28,9 +30,8 @@ class TooTall(DoesNotFit):
     """The rows that belong together are higher than a page."""
 
     def __init__(self, name: str, needed_mm: float, room_mm: float) -> None:
-        super().__init__(name, needed_mm, room_mm, said=(
-            f"“{name}” needs {needed_mm:.0f} mm of height for its rows and the page has {room_mm:.0f} mm; "
-            "choose a smaller line height or a larger paper"))
+        super().__init__(name, needed_mm, room_mm, message("fit.page", name=name, needed=math.ceil(needed_mm),
+                                                           room=math.floor(room_mm)))
 
 
 class Block(NamedTuple):

@@ -15,7 +15,7 @@ from enum import StrEnum
 import unicodedata2
 
 from namewright.letters.alphabet import upright
-from namewright.message import Message
+from namewright.message import Message, Problem
 from namewright.names.beats import beats
 from namewright.practice.difficulty import Band, NameDifficulty, base_letter, name_difficulty, written_signs
 from namewright.practice.families import Family, family_of
@@ -226,13 +226,13 @@ def _beats(child: Child, language: str) -> tuple[tuple[str, ...], bool]:
     return (child.practice,), False
 
 
-def beats_that_do_not_fit(children: Sequence[Child]) -> tuple[tuple[Child, str], ...]:
-    """Return every child whose beats in the roster do not join to the name, with a sentence that says so."""
-    found: list[tuple[Child, str]] = []
+def beats_that_do_not_fit(children: Sequence[Child]) -> tuple[tuple[Child, Message], ...]:
+    """Return every child whose beats in the roster do not join to the name, with what is wrong."""
+    found: list[tuple[Child, Message]] = []
     for child in children:
         if child.beats:
             try:
                 beats(child.practice, corrected=child.beats)
-            except ValueError as error:
-                found.append((child, str(error)))
+            except Problem as error:
+                found.append((child, error.message))
     return tuple(found)

@@ -10,9 +10,11 @@ from __future__ import annotations
 from importlib import import_module
 from typing import Any
 
+from namewright.message import Problem
 
-class FontError(RuntimeError):
-    """A font that cannot be used, in a sentence that says why and what to do."""
+
+class FontError(Problem):
+    """A font that cannot be used."""
 
 
 def extra(module: str) -> Any:
@@ -20,5 +22,4 @@ def extra(module: str) -> Any:
     try:
         return import_module(module)
     except ImportError as error:
-        raise FontError("a school’s own font needs two more libraries; install them with "
-                        "“pip install 'namewright[school-font]'” and try again") from error
+        raise FontError("font.libraries") from error

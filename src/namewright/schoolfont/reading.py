@@ -1,4 +1,4 @@
-"""A font file from a teacher: read with care, measured, or refused in one sentence.
+"""A font file from a teacher: read with care, measured, or refused with a reason.
 
 Font units, y up. The file is not trusted: it must be one TrueType or OpenType font of at most 20 MB whose tables lie
 inside it. fontTools reads its small tables (OS/2, name); everything of open size (characters, outlines, shaping) is
@@ -24,9 +24,8 @@ _NAME_LENGTH = 60
 _TRUSTED = 0.1  # share by which a measure that the file states may differ from its own letter
 _FONT_STARTS = (b"\x00\x01\x00\x00", b"true", b"OTTO")  # OpenType 1.9, “Table directory”; “true” is Apple's
 _OTHER_STARTS: Mapping[bytes, str] = {
-    b"wOFF": "is a web font (WOFF)", b"wOF2": "is a web font (WOFF2)", b"ttcf": "is a collection of several fonts",
+    b"wOFF": "font.web", b"wOF2": "font.web", b"ttcf": "font.collection",
 }
-_ASK = "give a .ttf or .otf file"
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,7 +52,7 @@ class SchoolFont:
 
 
 def load_font(path: Path) -> SchoolFont:
-    """Read a font file. Raises FontError, in a sentence, for one that cannot be used; OSError for none at all."""
+    """Read a font file. Raises FontError for one that cannot be used; OSError for none at all."""
     hb = extra("uharfbuzz")
     data = _checked_bytes(path)
     try:
@@ -62,22 +61,22 @@ def load_font(path: Path) -> SchoolFont:
         name, stated = _name(table) or path.stem, _stated(table)
         engine = hb.Font(hb.Face(hb.Blob(data)))
     except Exception as error:  # whatever a broken file makes the readers raise
-        raise FontError(f"{path} is broken and cannot be read as a font; {_ASK} that opens elsewhere") from error
+        raise FontError("font.broken", file=str(path)) from error
     if cut_short or not engine.face.glyph_count:
-        raise FontError(f"{path} is cut short: part of the font is missing; copy the file once more")
+        raise FontError("font.cut_short", file=str(path))
     return SchoolFont(name, _measures(engine, stated, path), engine)
 
 
 def _checked_bytes(path: Path) -> bytes:
     with path.open("rb") as file:
         if not path.is_file():
-            raise FontError(f"{path} is not a file; {_ASK}")
+            raise FontError("font.no_file", file=str(path))
         data = file.read(LARGEST_FILE + 1)
     if len(data) > LARGEST_FILE:
-        raise FontError(f"{path} is larger than {LARGEST_FILE // 1_000_000} MB; {_ASK} of the school’s letters alone")
+        raise FontError("font.large", file=str(path), megabytes=LARGEST_FILE // 1_000_000)
     start = data[:4]
     if start not in _FONT_STARTS:
-        raise FontError(f"{path} {_OTHER_STARTS.get(start, 'is not a font file')}; {_ASK}")
+        raise FontError(_OTHER_STARTS.get(start, "font.no_font"), file=str(path))
     return data
 
 
@@ -98,7 +97,7 @@ def _measures(engine: Any, stated: Mapping[str, float], path: Path) -> Measures:
     """Return what the file states where its letters bear it out, else what x, H, d and p measure."""
     x = _height(engine, "x", stated)
     if not x:
-        raise FontError(f"{path} has no letter outlines to draw: it lacks a small x; {_ASK} of letters")
+        raise FontError("font.no_letters", file=str(path))
     cap = _height(engine, "H", stated) or x
     _, tall = _reach(engine, "d") or (0.0, cap)
     deep, _ = _reach(engine, "p") or (0.0, 0.0)

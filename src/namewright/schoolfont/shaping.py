@@ -9,7 +9,7 @@ letter is taught by itself; joins that a font makes by other means stay.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
 from typing import Any
 
@@ -17,10 +17,11 @@ import unicodedata2
 
 from namewright.geometry import boxes
 from namewright.geometry.boxes import Box
-from namewright.letters.alphabet import MissingLetters, describe
+from namewright.letters.alphabet import MissingLetters, described
 from namewright.letters.strokes import Stroke
 from namewright.lines.ruling import LETTER_UNITS, Ruling
 from namewright.lines.setting import InkLetter, SetLetter, SetLine, pen_width_mm
+from namewright.message import message
 from namewright.names.clusters import clusters
 from namewright.schoolfont import extra
 from namewright.schoolfont.centreline import centreline
@@ -38,11 +39,11 @@ Shape = tuple[tuple[int, int, int], ...]  # the glyphs of one letter: glyph id a
 
 
 class NotInFont(MissingLetters):
-    """A name that a school's font cannot show, in a sentence; ``characters`` are those at fault."""
+    """A name that a school's font cannot show; ``characters`` are those at fault."""
 
-    def __init__(self, sentence: str, characters: tuple[str, ...]) -> None:
-        ValueError.__init__(self, sentence)
-        self.characters = characters
+    def __init__(self, key: str, font: SchoolFont, characters: Iterable[str]) -> None:
+        found = tuple(characters)
+        super().__init__(found, message(key, font=font.name, characters=tuple(map(described, found))))
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,7 +89,7 @@ def _shape(font: SchoolFont, text: str) -> tuple[Shaped, ...]:
     buffer.guess_segment_properties()
     buffer.language = "und"  # a guess would follow the machine's own language
     if buffer.direction != "ltr":
-        raise NotInFont("names written from right to left cannot be set on these pages yet", tuple(text))
+        raise NotInFont("font.right_to_left", font, text)
     hb.shape(font.engine, buffer, _FEATURES)
     return tuple(_letters(buffer, text))
 
@@ -98,7 +99,7 @@ def _refuse_missing(font: SchoolFont, text: str) -> None:
         char for char in text if char not in _SPACES and not font.glyph(char)
         and not all(font.glyph(part) for part in unicodedata2.normalize("NFD", char))))
     if lost:
-        raise NotInFont(f"the font “{font.name}” has no {', '.join(map(describe, lost))}", lost)
+        raise NotInFont("font.missing", font, lost)
 
 
 def _letters(buffer: Any, text: str) -> Iterator[Shaped]:
@@ -160,10 +161,9 @@ class Lettering:
         if letter.shape not in self._drawn:
             contours = tuple(self._contours(letter))
             if not contours:
-                raise NotInFont(f"the font “{self.name}” leaves {_named(letter)} blank", tuple(letter.cluster))
+                raise NotInFont("font.blank", self.font, letter.cluster)
             if not boxes.holds(_LARGEST, boxes.joined(contour.bounds() for contour in contours)):
-                raise NotInFont(f"the font “{self.name}” draws {_named(letter)} far beyond its line",
-                                tuple(letter.cluster))
+                raise NotInFont("font.far", self.font, letter.cluster)
             self._drawn[letter.shape] = (contours, centreline(contours))
         return self._drawn[letter.shape]
 
@@ -176,13 +176,8 @@ class Lettering:
                 if segments <= _MAX_SEGMENTS:
                     length += scale * contour.length(1.0)
                 if segments > _MAX_SEGMENTS or length > _MAX_OUTLINE:
-                    raise NotInFont(f"the font “{self.name}” draws {_named(letter)} too intricately to be traced",
-                                    tuple(letter.cluster))
+                    raise NotInFont("font.intricate", self.font, letter.cluster)
                 yield contour.map(lambda at, dx=dx, dy=dy: ((at[0] + dx) * scale, (at[1] + dy) * scale))  # type: ignore[misc]
-
-
-def _named(letter: Shaped) -> str:
-    return ", ".join(describe(char) for char in letter.cluster)
 
 
 @dataclass

@@ -10,7 +10,7 @@ from werkzeug.wrappers import Response as BaseResponse
 
 from namewright.lines.fit import DoesNotFit
 from namewright.making.request import Kind, Request
-from namewright.message import Message, message
+from namewright.message import Message, Problem, message
 from namewright.pages.name_card import CardSize
 from namewright.roster.children import RosterError
 from namewright.roster.parsing import read_roster
@@ -19,7 +19,6 @@ from namewright.web.answers import pdf, pdf_of
 from namewright.web.desk import Member, child_or_404, class_settings, desk, members
 from namewright.web.finding import beginning, family_of, names_of
 from namewright.web.requests import CannotDraw, drawn, of_child, of_visitor
-from namewright.web.tongue import reason
 from namewright.wording import FIRST
 
 pages = Blueprint("aide", __name__)
@@ -91,8 +90,8 @@ def _typed(typed: str) -> tuple[str, int] | BaseResponse:
         return _page(members(), typed, _failed(error)), 422
 
 
-def _failed(why: Exception) -> Message:
-    return message("web.now.failed", reason=reason(request, why))
+def _failed(why: Problem) -> Message:
+    return message("web.now.failed", reason=why.message)
 
 
 @pages.get("/child/<int:child_id>/card.pdf")

@@ -15,14 +15,12 @@ from typing import Any
 from flask import Flask, render_template, request
 from werkzeug.exceptions import HTTPException
 
-from namewright.classbook import ClassbookError
-from namewright.message import message, together
+from namewright.message import Problem, message, together
 from namewright.web import aide, erase, family, gate, guard, home, lines, printing, room, tongue
 from namewright.web import list_review as roster
 from namewright.web import notes as seen
 from namewright.web.desk import KEY, Desk, class_mark, close_book, desk
 from namewright.web.jobs import where
-from namewright.web.requests import CannotDraw
 from namewright.wording import languages, wording
 
 MOST_BYTES = 3_000_000  # a class's spreadsheet is a hundredth of it
@@ -71,8 +69,7 @@ def _shell() -> dict[str, Any]:
 
 def _say_errors(app: Flask) -> None:
     app.register_error_handler(HTTPException, _http_problem)
-    app.register_error_handler(ClassbookError, _class_problem)
-    app.register_error_handler(CannotDraw, _class_problem)
+    app.register_error_handler(Problem, _problem)
     app.register_error_handler(guard.StaleForm, _send_again)
     app.register_error_handler(guard.OtherClass, _other_class)
     app.register_error_handler(500, _http_problem)
@@ -85,7 +82,7 @@ def _http_problem(error: HTTPException) -> Any:
     return render_template("problem.html", problem=message(f"web.problem.{_SAID.get(code, 'failed')}")), code
 
 
-def _class_problem(error: ClassbookError | CannotDraw) -> tuple[str, int]:
+def _problem(error: Problem) -> tuple[str, int]:
     return render_template("problem.html", problem=error), 409
 
 

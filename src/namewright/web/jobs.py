@@ -16,6 +16,7 @@ from pathlib import Path
 from threading import Lock
 from typing import IO
 
+from namewright.message import Field, Message, Problem
 from namewright.pages.page import Page
 
 _KEPT = 8
@@ -26,7 +27,7 @@ _IN_MEMORY_BYTES = 4_000_000
 class Job:
     """One PDF on its way. ``problem`` is why there is none.
 
-    ``missed`` are sentences about what could not be made, ``remarks`` about what was made otherwise than asked.
+    ``missed`` tells what could not be made, ``remarks`` what was made otherwise than asked.
     """
 
     id: str
@@ -34,9 +35,9 @@ class Job:
     done: int = 0
     pages: int = 0
     finished: bool = False
-    problem: str = ""
-    missed: list[str] = field(default_factory=list)
-    remarks: list[str] = field(default_factory=list)
+    problem: Field = ""
+    missed: list[Message] = field(default_factory=list)
+    remarks: list[Message] = field(default_factory=list)
     _file: IO[bytes] | None = None
 
     @property
@@ -104,8 +105,8 @@ def _run(job: Job, make: Make, language: str) -> None:
         if first is not None:
             job.pages = write_pdf(_all(first, pages), file, title="Name practice", lang=language)  # type: ignore[arg-type]
             job._file = file
-    except RuntimeError as error:  # the native library is missing; its message names no child
-        job.problem = str(error)
+    except Problem as error:
+        job.problem = error.message
     except Exception as error:
         job.problem = where(error)
     finally:

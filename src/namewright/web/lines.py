@@ -15,7 +15,7 @@ from namewright.classbook import BookChild, ClassbookError
 from namewright.classbook.keys import CHILD_KEYS, tuning_of
 from namewright.making.from_book import holds_for_child, holds_for_class
 from namewright.making.request import Kind
-from namewright.message import Field, message
+from namewright.message import Field, Problem, message
 from namewright.pages.ladder import MOST_TRACED
 from namewright.settings import Hand, NamePart, Support
 from namewright.tuning import KNOBS
@@ -24,9 +24,9 @@ from namewright.web.desk import book, child_or_404, class_settings, desk, member
 from namewright.web.finding import family_of, names_of
 from namewright.web.letter_forms import LETTERS, RUNGS, fields_of, shapes_of
 from namewright.web.pictures import row_svg
-from namewright.web.requests import CannotDraw, drawn, of_child
+from namewright.web.requests import drawn, of_child
 from namewright.web.settings_in_forms import own_settings
-from namewright.web.tongue import reason, tongue_of
+from namewright.web.tongue import reason
 from namewright.web.trial import control, tried
 from namewright.wording import FIRST, wording
 
@@ -61,19 +61,13 @@ def _page(one: BookChild, typed: Mapping[str, str] | None = None, problem: Excep
                       "practise": NamePart(settings.get("practise", NamePart.GIVEN))},
         settings=settings, history=history, newest=history[0].id if history else 0,
         standing=next((save.id for save in history if save.undoes is None and not save.undone), None),
-        called=_called, why=_why, told_of=_told)
+        called=_called, told_of=_told)
 
 
 def _called(key: str) -> Field:
     """Return what a setting is called."""
     named = (f"web.knob.{key}", f"web.lines.{key}")
     return next((message(each) for each in named if wording(FIRST).has(each)), key)
-
-
-def _why(key: str, english: str) -> str:
-    """Return why one would set a knob, in the language of the screen where it has been put into words."""
-    words = wording(tongue_of(request))
-    return words.say(f"web.why.{key}") if words.has(f"web.why.{key}") else english
 
 
 def _told(key: str, text: str | None) -> Field:
@@ -112,7 +106,7 @@ def keep(child_id: int) -> str | tuple[str, int] | BaseResponse:
         same = all(one.settings.get(key) == asked.get(key) for key in wanted)
         save = None if same else book().set_settings(one.id, wanted, who=request.form.get("who", ""),
                                                      after_save=_number("after"))
-    except (ClassbookError, ValueError) as error:
+    except Problem as error:
         return _page(child_or_404(child_id), wanted, error), 409
     return _back(child_id, "lines.kept" if save else "lines.unchanged", label=one.child.label)
 
@@ -151,7 +145,7 @@ def row(child_id: int) -> Response:
             trial = tried(one, own_settings(request.args)) if request.args else one
             chosen, name = holds_for_child(trial, settings), trial.child.practice
         return svg(desk().picture(("row", name, chosen), lambda press: row_svg(press, name, chosen)))
-    except (CannotDraw, ValueError) as error:
+    except Problem as error:
         return Response(reason(request, error), 422, mimetype="text/plain")
 
 

@@ -16,7 +16,6 @@ from werkzeug.wrappers import Response
 
 from namewright.classbook import ClassbookError, RosterUpdate
 from namewright.letters.alphabet import MissingLetters
-from namewright.making.account import sentence
 from namewright.message import Message, message
 from namewright.roster.children import LineReport, Outcome, RosterError
 from namewright.roster.parsing import read_roster
@@ -68,12 +67,12 @@ class Reading:
     def _said_once(self, note: Message) -> bool:
         return bool(self.columns) and note.key == _UNUSED
 
-    def notes_of(self, report: LineReport) -> list[Message | str]:
+    def notes_of(self, report: LineReport) -> list[Message]:
         """Return the notes of one line that are not said of most, and what stands in the way of a page."""
         shared = {note for note, _ in self.common}
         notes = [note for note in report.notes if note not in shared and not self._said_once(note)]
         missing = desk().press.alphabet.missing(report.child.practice) if report.child else ()
-        in_the_way: list[Message | str] = [sentence(MissingLetters(missing)), message("web.list.goes_by")]
+        in_the_way = [MissingLetters(missing).message, message("web.list.goes_by")]
         return [*notes, *(in_the_way if missing else ())]
 
 

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Mapping
 from itertools import islice
 
 from flask import Blueprint, Response, abort, redirect, render_template, request, url_for
 from werkzeug.wrappers import Response as BaseResponse
 
 from namewright.classbook import ClassbookError
-from namewright.making.account import Account, remarked, sentence
+from namewright.making.account import Account, remarked
 from namewright.making.choices import read_choices
 from namewright.making.from_book import members_of, roster_of
 from namewright.making.make import Making
@@ -22,10 +22,7 @@ from namewright.web.class_page import again
 from namewright.web.desk import book, class_settings, desk, members
 from namewright.web.jobs import Job
 from namewright.web.requests import KINDS
-from namewright.web.said import in_tongue
 from namewright.web.settings_in_forms import keep_choices
-from namewright.web.tongue import reason, tongue_of
-from namewright.wording import wording
 
 pages = Blueprint("printing", __name__)
 _MOST_ON_SCREEN = 60
@@ -77,19 +74,14 @@ def _problem(asked: Request) -> Message | None:
 
 def begin(key: str, asked: Request, language: str) -> Job:
     """Begin a job, or return the one that this key began."""
-    spoken = tongue_of(request)
-
-    def said(pairs: Sequence[tuple[str, str]]) -> list[str]:
-        return list(dict.fromkeys(wording(spoken).say("web.job.missed", label=label, reason=in_tongue(why, spoken))
-                                  for label, why in pairs))
-
     def make(job: Job) -> Iterator[Page]:
         def step() -> None:
             job.done += 1
         account = Account(step)
         yield from Making(asked, account=account).pages()
-        job.missed += said([(one.child.label, sentence(one.cause)) for one in account.not_made])
-        job.remarks += said([(one.child.label, remarked(one)) for one in account.remarks])
+        job.missed += _missed(account)
+        job.remarks += [message("web.job.missed", label=one.child.label, reason=remarked(one))
+                        for one in account.remarks]
 
     return desk().jobs.start(key, asked.steps, make, language)
 
@@ -129,5 +121,10 @@ def on_screen() -> str:
     asked = wanted({"who": "ticked"}, _lists())
     making = Making(asked)
     shown = [to_print(page) for page in islice(making.pages(), _MOST_ON_SCREEN)]
-    missed = [(one.child.label, reason(request, sentence(one.cause))) for one in making.account.not_made]
-    return render_template("print.html", shown=shown, missed=missed, note=None)
+    return render_template("print.html", shown=shown, missed=_missed(making.account), note=None)
+
+
+def _missed(account: Account) -> list[Message]:
+    """Tell of every child that was not made, each reason once."""
+    return list(dict.fromkeys(message("web.job.missed", label=one.child.label, reason=one.cause.message)
+                              for one in account.not_made))

@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from namewright.classbook import BookChild
-from namewright.making.account import sentence
 from namewright.making.choices import read_choices
 from namewright.making.from_book import member_of
 from namewright.making.make import made_at_once
 from namewright.making.request import Kind, Request, listed
+from namewright.message import Problem
 from namewright.pages.name_card import CardSize
 from namewright.pages.page import Page
 from namewright.pages.press import Press
@@ -21,18 +21,18 @@ FOR_ADULT = (Kind.ADULT, Kind.PLAN, Kind.YEAR)
 KINDS = (*FOR_CHILDREN, *FOR_ADULT)
 
 
-class CannotDraw(Exception):
-    """A page or row cannot be made; the message is a sentence, ``cause`` what stood in the way."""
+class CannotDraw(Problem):
+    """A page or row cannot be made; ``cause`` is what stood in the way."""
 
-    def __init__(self, cause: ValueError) -> None:
-        super().__init__(sentence(cause))
+    def __init__(self, cause: Problem) -> None:
+        super().__init__(cause.message)
         self.cause = cause
 
 
 def of_child(kind: Kind, one: BookChild, settings: Mapping[str, str], size: CardSize | None = None) -> Request:
     """Return a request for one child of the class; without a ``size``, cards fill a sheet.
 
-    Raises ValueError, in a sentence, for settings that cannot be.
+    Raises Problem for settings that cannot be.
     """
     member = member_of(one, order_class([one.child])[0])
     return Request((kind,), (member,), read_choices(settings), card=size or CardSize.INDEX_4X6, fill=size is None)
@@ -48,5 +48,5 @@ def drawn(press: Press, request: Request) -> tuple[Page, ...]:
     """Return the pages of a request. Raises CannotDraw."""
     try:
         return made_at_once(request, press)
-    except ValueError as error:
+    except Problem as error:
         raise CannotDraw(error) from error

@@ -7,11 +7,11 @@ from werkzeug.wrappers import Response as BaseResponse
 
 from namewright.classbook import ClassbookError
 from namewright.making.request import Kind
-from namewright.message import message
+from namewright.message import Problem, message
 from namewright.web.answers import picture_of
 from namewright.web.class_page import again, page
 from namewright.web.desk import book, child_or_404, class_settings, desk
-from namewright.web.requests import CannotDraw, of_child
+from namewright.web.requests import of_child
 from namewright.web.settings_in_forms import asked_settings, keep_choices, own_settings
 from namewright.web.tongue import reason
 from namewright.web.trial import tried
@@ -54,5 +54,5 @@ def picture(child_id: int) -> Response:
         elif request.args.get("trial") == "own":
             one = tried(one, own_settings(request.args))
         return picture_of(of_child(Kind.SHEETS, one, settings))
-    except (CannotDraw, ValueError) as error:
+    except Problem as error:
         return Response(reason(request, error), 422, mimetype="text/plain")

@@ -8,7 +8,6 @@ from __future__ import annotations
 from flask import Request
 
 from namewright.message import Message, Problem
-from namewright.web.said import in_tongue
 from namewright.wording import FIRST, languages, wording
 
 COOKIE = "tongue"
@@ -27,8 +26,6 @@ def tongue_of(asked: Request) -> str:
     return asked.accept_languages.best_match(tongues(), FIRST) or FIRST
 
 
-def reason(asked: Request, error: Message | Exception | str) -> str:
-    """Return what the engine says, in the language of a request where there are words for it."""
-    if isinstance(error, Message | Problem):
-        return wording(tongue_of(asked)).sentence(error.message if isinstance(error, Problem) else error)
-    return in_tongue(str(error), tongue_of(asked))
+def reason(asked: Request, told: Message | Problem) -> str:
+    """Return what is told, or what a problem tells, in the language of a request."""
+    return wording(tongue_of(asked)).sentence(told.message if isinstance(told, Problem) else told)

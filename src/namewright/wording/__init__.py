@@ -16,6 +16,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 from functools import cache
 from importlib import resources
+from importlib.resources.abc import Traversable
 from types import MappingProxyType
 
 from namewright.message import Field, Message, Problem
@@ -141,10 +142,15 @@ def _fill(template: str, fields: Mapping[str, Field], wording: Wording) -> str:
     return text
 
 
+def folder() -> Traversable:
+    """Return where the files of the languages are; a test lays others beside them."""
+    return resources.files("namewright.wording")
+
+
 @cache
 def languages() -> tuple[str, ...]:
     """Return the languages that have words, sorted."""
-    names = (entry.name for entry in resources.files("namewright.wording").iterdir())
+    names = (entry.name for entry in folder().iterdir())
     return tuple(sorted(name.removesuffix(".toml") for name in names if name.endswith(".toml")))
 
 
@@ -153,8 +159,7 @@ def wording(language: str) -> Wording:
     """Return the words of a language. Raises Problem, naming those there are, for another."""
     if language not in languages():
         raise Problem("problem.language", language=language, known=languages())
-    source = resources.files("namewright.wording").joinpath(f"{language}.toml")
-    return read_wording(language, source.read_text(encoding="utf-8"))
+    return read_wording(language, folder().joinpath(f"{language}.toml").read_text(encoding="utf-8"))
 
 
 def read_wording(language: str, text: str) -> Wording:
