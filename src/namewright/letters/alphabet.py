@@ -7,7 +7,7 @@ Out of scope: rulings, millimetres and spacing (``lines``).
 from __future__ import annotations
 
 import tomllib
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass, field, replace
 from functools import cache
 from importlib import resources
@@ -24,10 +24,14 @@ from namewright.message import Message, Problem, message
 
 _SOFT_DOTTED = {"i": "ı", "j": "ȷ"}  # lose the dot under a mark above (Unicode property Soft_Dotted)
 _SPACES = frozenset("  ")
+_MOST_STACKED = 2  # marks on one side of a letter: Vietnamese has as many, and a tile has no room for more
+_MOST_NAMED = 4  # parts of a letter with marks that a reason names one by one
 
 
 class MissingLetters(Problem):
-    """A text has characters that cannot be drawn; ``characters`` lists them in order, once each.
+    """A text has what cannot be drawn; ``characters`` lists it in order, once each.
+
+    One of them is a character, or a letter with marks that it has no place for.
 
     Another message may say why; that our alphabet has none of them is said without one.
     """
@@ -37,11 +41,18 @@ class MissingLetters(Problem):
         super().__init__(told or message("letters.missing", characters=tuple(map(described, self.characters))))
 
 
-def described(char: str) -> Message:
-    """Return a character as it is told: itself where it can be seen, its Unicode name and its code point."""
-    point = ", ".join(filter(None, (unicodedata2.name(char, "").lower(), f"U+{ord(char):04X}")))
-    if unicodedata2.category(char)[0] in "LNPS":
-        return message("letters.character", char=char, point=point)
+def described(letter: str) -> Message:
+    """Return a character as it is told: itself where it can be seen, its Unicode name and its code point.
+
+    A letter with marks is told part by part, and one with a great many marks by their number.
+    """
+    parts = letter if len(letter) == 1 else unicodedata2.normalize("NFD", letter)
+    if len(parts) > _MOST_NAMED:
+        return message("letters.marked", letter=described(parts[0]), count=len(parts) - 1)
+    names = " + ".join(filter(None, (unicodedata2.name(part, "").lower() for part in parts)))
+    point = ", ".join(filter(None, (names, " ".join(f"U+{ord(part):04X}" for part in parts))))
+    if unicodedata2.category(parts[0])[0] in "LNPS":
+        return message("letters.character", char=letter, point=point)
     return message("letters.unseen", point=point)
 
 
@@ -143,11 +154,35 @@ class Alphabet:
         return char in self.glyphs or char in self.mark_of or char in _SPACES
 
     def missing(self, text: str) -> tuple[str, ...]:
-        """Return the characters of ``text`` that cannot be drawn, in order, once each."""
-        return tuple(dict.fromkeys(
-            char for char in unicodedata2.normalize("NFC", text)
-            if not self.has(char) and not all(self.has(part) for part in unicodedata2.normalize("NFD", char))
-        ))
+        """Return what of ``text`` cannot be drawn, once each: characters, then letters that cannot carry their marks.
+
+        Where nothing is missing, every letter of the text can be made.
+        """
+        whole = unicodedata2.normalize("NFC", text)
+        unknown = [char for char in whole
+                   if not self.has(char) and not all(self.has(part) for part in unicodedata2.normalize("NFD", char))]
+        bare = () if whole.isascii() else self._bare(unicodedata2.normalize("NFD", whole))
+        return tuple(dict.fromkeys((*unknown, *bare)))
+
+    def _bare(self, decomposed: str) -> Iterator[str]:
+        """Yield each letter whose marks have no place on it, and each mark that stands on no letter."""
+        pieces: list[str] = []
+        for char in decomposed:
+            if char in self.mark_of and pieces:
+                pieces[-1] += char
+            else:
+                pieces.append(char)
+        for piece in pieces:
+            if (len(piece) > 1 or piece in self.mark_of) and self.has(piece[0]) and not self._carries(piece):
+                yield unicodedata2.normalize("NFC", piece.lstrip("".join(_SPACES)))
+
+    def _carries(self, piece: str) -> bool:
+        base, marks = piece[0], piece[1:]
+        if base not in self.glyphs or unicodedata2.category(base)[0] != "L":  # a name may be cut after a sign
+            return False
+        anchors = self.glyphs[_SOFT_DOTTED.get(base, base)].anchors
+        hung = [self.marks[self._mark_name(base, mark)].attach for mark in marks]
+        return all(side in anchors and hung.count(side) <= _MOST_STACKED for side in hung)
 
     def letter(self, cluster: str) -> Letter:
         """Return the letter for one grapheme cluster. Raises MissingLetters for one we cannot draw."""
@@ -171,7 +206,7 @@ class Alphabet:
         for name in names:
             marked = letter.with_mark(self.marks[name])
             if marked is None:
-                raise MissingLetters(unicodedata2.normalize("NFC", cluster))
+                raise MissingLetters([unicodedata2.normalize("NFC", cluster)])
             letter = marked
         return letter
 

@@ -18,6 +18,13 @@ class FontTooLarge(Problem):
         super().__init__("fit.font")
 
 
+class TooLarge(Problem):
+    """A name reaches out of the page."""
+
+    def __init__(self) -> None:
+        super().__init__("fit.out")
+
+
 class NothingNoted(Problem):
     """A page of progress was asked for, and no day was noted."""
 

@@ -15,7 +15,7 @@ from namewright.classbook.suggest import suggest
 from namewright.letters.alphabet import MissingLetters
 from namewright.lines.fit import DoesNotFit
 from namewright.making import page_settings
-from namewright.making.account import Account, FontTooLarge, NothingNoted, NotMade, Remark
+from namewright.making.account import Account, FontTooLarge, NothingNoted, NotMade, Remark, TooLarge
 from namewright.making.adult import adult_pages
 from namewright.making.planning import timetable_of
 from namewright.making.request import FOR_EACH_CHILD, Kind, Member, Request
@@ -71,8 +71,8 @@ class Making:
             made = make(*args, **more)
         except (MissingLetters, DoesNotFit, NothingNoted) as error:
             cause = error
-        except PageError as error:
-            cause = FontTooLarge() if self.press.school_font else error
+        except PageError:
+            cause = FontTooLarge() if self.press.school_font else TooLarge()
         else:
             self.account.made += [(kind, one) for one in members]
             return made

@@ -149,6 +149,16 @@ def text_with_name(press: Press, words: Wording, key: str, name: str, x: float, 
     return tuple(inks)
 
 
+def fitting(press: Press, words: str, room_mm: float, size: float) -> float:
+    """Return the x-height, or the smaller one at which the words are no wider than the room, 0.4 mm at the least.
+
+    Gaps between letters do not shrink with the letters, so that one division is not enough.
+    """
+    while size > 0.4 and (width := press.text_width(words, size)) > room_mm:
+        size *= min(0.98, room_mm / width)
+    return size
+
+
 def start_sign(x: float, y: float) -> Ink:
     """Return the small mark in the margin that shows where to begin: a filled arrowhead, 2.4 mm, pointing right."""
     tip = polyline_stroke([(0.0, -1.2), (2.4, 0.0), (0.0, 1.2), (0.0, -1.2)])

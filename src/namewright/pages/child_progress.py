@@ -17,6 +17,7 @@ from namewright.geometry.points import Point
 from namewright.letters.strokes import polyline_stroke
 from namewright.lines.ink import BLACK, DARK, FAINT, RULE, WHITE, Ink, Piece, Style, dot_fragment, line, stroke_fragment
 from namewright.message import Field
+from namewright.pages.blocks import fitting
 from namewright.pages.growth import STAGES, Growth, Track, day_said, summary
 from namewright.pages.page import Page, checked
 from namewright.pages.paper import Paper, Sheet, sheet_of
@@ -242,16 +243,6 @@ class _Drawing:
 
     def _fitting(self, words: str, room_mm: float, size: float) -> float:
         return fitting(self.press, words, room_mm, size)
-
-
-def fitting(press: Press, words: str, room_mm: float, size: float) -> float:
-    """Return the x-height, or the smaller one at which the words are no wider than the room, 0.4 mm at the least.
-
-    Gaps between letters do not shrink with the letters, so that one division is not enough.
-    """
-    while size > 0.4 and (width := press.text_width(words, size)) > room_mm:
-        size *= min(0.98, room_mm / width)
-    return size
 
 
 def _month_after(day: date) -> date:

@@ -11,7 +11,8 @@ from dataclasses import dataclass, field, replace
 
 from namewright.lines.ink import BLACK, DARK, FAINT, RULE, WHITE, Ink, Style, line
 from namewright.message import Message, message
-from namewright.pages.child_progress import STRONG, TINT, ProgressSettings, block, fitting
+from namewright.pages.blocks import fitting
+from namewright.pages.child_progress import STRONG, TINT, ProgressSettings, block
 from namewright.pages.growth import STAGES, Growth, day_said
 from namewright.pages.page import Page, checked
 from namewright.pages.paper import Sheet, sheet_of

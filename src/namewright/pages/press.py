@@ -133,12 +133,12 @@ class Press:
         return _TEXT_SPACE * self.alphabet.space * x_height_mm / LETTER_UNITS
 
     def wrapped(self, words: str, width_mm: float, x_height_mm: float = 1.75) -> tuple[str, ...]:
-        """Break running text into lines no wider than ``width_mm``; a single word may be wider."""
+        """Break running text into lines no wider than ``width_mm``; a word that is wider is cut."""
         lines: list[list[str]] = [[]]
         used = 0.0
         between = (self.text_space(x_height_mm) + WORD_GAP * x_height_mm / LETTER_UNITS
                    - pen_width_mm(print_ruling(x_height_mm)))  # a width counts half a pen on either side
-        for word in words.split():
+        for word in self.breakable(words, width_mm, x_height_mm):
             width = self.text_width(word, x_height_mm)
             if lines[-1] and used + width > width_mm:
                 lines.append([])
@@ -146,6 +146,20 @@ class Press:
             lines[-1].append(word)
             used += width + between
         return tuple(" ".join(line) for line in lines)
+
+    def breakable(self, text: str, width_mm: float, x_height_mm: float = 1.75) -> list[str]:
+        """Return the words of a text, each that is wider than ``width_mm`` cut into pieces that are not."""
+        words: list[str] = []
+        for word in text.split():
+            rest = clusters(word)
+            while len(rest) > 1 and (width := self.text_width("".join(rest), x_height_mm)) > width_mm:
+                share = max(1, int(len(rest) * width_mm / width))
+                while share > 1 and self.text_width("".join(rest[:share]), x_height_mm) > width_mm:
+                    share -= 1
+                words.append("".join(rest[:share]))
+                rest = rest[share:]
+            words.append("".join(rest))
+        return words
 
 
 def _kept(store: OrderedDict[Key, Value], key: Key, make: Callable[[], Value], limit: int) -> Value:

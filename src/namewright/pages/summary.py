@@ -7,8 +7,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from itertools import groupby
+
+import unicodedata2
 
 from namewright.lines.ink import Ink, Piece, Style
+from namewright.names.clusters import clusters
 from namewright.pages.page import Furniture, Page, checked
 from namewright.pages.paper import Paper, Sheet, sheet_of
 from namewright.pages.press import Press
@@ -16,6 +20,7 @@ from namewright.pages.press import Press
 _TITLE_MM, _NAME_MM, _TEXT_MM = 2.4, 2.0, 1.5
 _LEADING = 2.9  # line step, in x-heights
 _INDENT_MM = 9.0
+_MOST_CODE_POINTS = 3  # of a run: enough to tell the script, and short enough to stand in a caption
 _COLUMN_MM = 46.0  # where sentences begin that stand beside their heading
 
 
@@ -68,7 +73,14 @@ def _lines(press: Press, entry: Entry, sheet: Sheet) -> Iterator[tuple[str, floa
 
 
 def drawable(press: Press, text: str) -> str:
-    """Return a text with each character that our letters lack written as its code point."""
-    for char in press.alphabet.missing(text):
-        text = text.replace(char, f"(U+{ord(char[0]):04X})")
-    return text
+    """Return a text with what our letters lack written as code points, the first few of a run of such letters."""
+    if not press.alphabet.missing(text):
+        return text
+    letters = clusters(unicodedata2.normalize("NFC", text))
+    runs = [(lacking, "".join(run)) for lacking, run in groupby(letters, lambda one: bool(press.alphabet.missing(one)))]
+    return "".join(_code_points(run) if lacking else run for lacking, run in runs)
+
+
+def _code_points(run: str) -> str:
+    shown = [f"U+{ord(char):04X}" for char in run[:_MOST_CODE_POINTS]]
+    return f"({' '.join(shown)}{' ...' if len(run) > _MOST_CODE_POINTS else ''})"

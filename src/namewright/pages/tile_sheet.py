@@ -143,7 +143,8 @@ class _TileMaker:
         name = row.label or ""
         room = len(row.letters) * self.side
         if self.press.text_width(self.words.say("page.tiles_for", name=name), _LABEL_TEXT_MM) > room:
-            return (blocks.text_at(self.press, name, x, baseline, _LABEL_TEXT_MM),)
+            size = blocks.fitting(self.press, name, self.sheet.right_edge - x, _LABEL_TEXT_MM)
+            return (blocks.text_at(self.press, name, x, baseline, size),)
         return blocks.text_with_name(self.press, self.words, "page.tiles_for", name, x, baseline, _LABEL_TEXT_MM)
 
     def page(self) -> Page:

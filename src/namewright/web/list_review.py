@@ -72,8 +72,7 @@ class Reading:
         shared = {note for note, _ in self.common}
         notes = [note for note in report.notes if note not in shared and not self._said_once(note)]
         missing = desk().press.alphabet.missing(report.child.practice) if report.child else ()
-        in_the_way = [MissingLetters(missing).message, message("web.list.goes_by")]
-        return [*notes, *(in_the_way if missing else ())]
+        return [*notes, *([MissingLetters(missing).message] if missing else ())]
 
 
 def read(text: str, part: NamePart, notes: tuple[Message, ...] = ()) -> Reading:

@@ -55,7 +55,7 @@ class Flow:
         """Set running text, wrapped; not broken over two pages."""
         left = self.sheet.left_mm if x is None else x
         room = self.sheet.right_edge - left if width is None else width
-        lines = self.press.wrapped(breakable(self.press, drawable(self.press, text), room, size), room, size)
+        lines = self.press.wrapped(drawable(self.press, text), room, size)
         self.room(len(lines) * size * LEADING)
         for words in lines:
             inks = [ink.moved(left, self.y + size * (LEADING - 0.9)) for ink in self.press.words(words, size)]
@@ -68,25 +68,11 @@ class Flow:
         self.say(text, HEAD_MM)
 
 
-def breakable(press: Press, text: str, room: float, size: float) -> str:
-    """Return a text with each word that is wider than the room cut into pieces that are not."""
-    words: list[str] = []
-    for word in text.split():
-        while len(word) > 1 and press.text_width(word, size) > room:
-            share = max(1, int(len(word) * room / press.text_width(word, size)))
-            while share > 1 and press.text_width(word[:share], size) > room:
-                share -= 1
-            words.append(word[:share])
-            word = word[share:]
-        words.append(word)
-    return " ".join(words)
-
-
 def packed(press: Press, pieces: Iterable[str], room: float, size: float) -> tuple[str, ...]:
     """Return pieces of a text put together into lines that fit; a piece too wide even in small letters is cut."""
     lines = [""]
     for piece in pieces:
-        for part in breakable(press, piece, room, LEAST_MM).split(" ") if _too_wide(press, piece, room) else (piece,):
+        for part in press.breakable(piece, room, LEAST_MM) if _too_wide(press, piece, room) else (piece,):
             if lines[-1] and press.text_width((lines[-1] + part).strip(), size) > room:
                 lines.append("")
             lines[-1] += part
