@@ -22,6 +22,8 @@ from types import MappingProxyType
 from namewright.message import Field, Message, Problem
 from namewright.units import number
 
+TIED_SPACE = "\u00a0"
+"""The space at which no line breaks (Unicode NO-BREAK SPACE)."""
 FIRST = "en"
 """The language that is asked for where a person has not said any."""
 
@@ -32,7 +34,8 @@ class Grammar:
 
     ``one`` holds the whole numbers that take the singular (Unicode CLDR, plural rules: 0 and 1 in French and
     Portuguese, 1 elsewhere among the languages here). ``and_before`` is a word that stands for "and" before what the
-    pattern matches (Spanish y, but e before the sound i; RAE, Ortografía), empty where there is none.
+    pattern matches (Spanish y, but e before the sound i; RAE, Ortografía), empty where there is none. A space before a
+    sign of ``tied_before`` and after one of ``tied_after`` (French) is one at which no line breaks.
     """
 
     last: str = "and"
@@ -42,6 +45,8 @@ class Grammar:
     comma: str = ", "
     decimal: str = "."
     one: frozenset[int] = frozenset({1})
+    tied_before: str = ""
+    tied_after: str = ""
 
     def joined(self, parts: Iterable[str], *, either: bool = False) -> str:
         """Join parts as a sentence lists them: ``a``, ``a and b``, ``a, b and c``; with ``or`` where asked."""
@@ -53,6 +58,12 @@ class Grammar:
         if pattern and re.match(pattern, last, re.IGNORECASE):
             word = instead
         return f"{self.comma.join(first)} {word} {last}"
+
+    def tied(self, template: str) -> str:
+        """Return a template in which no line breaks between a sign and the word that it belongs to."""
+        for signs, pattern in ((self.tied_before, " (?=[{}])"), (self.tied_after, "(?<=[{}]) ")):
+            template = re.sub(pattern.format(re.escape(signs)), TIED_SPACE, template) if signs else template
+        return template
 
     def number(self, value: float, digits: int = 3) -> str:
         """Write a number with the language's decimal mark, rounded, with no trailing zeros."""
@@ -168,7 +179,8 @@ def read_wording(language: str, text: str) -> Wording:
     grammar = table.pop("grammar", {})
     pairs = {key: tuple(grammar[key]) for key in ("last_before", "either_before") if key in grammar}
     one = frozenset(grammar.get("one", (1,)))
-    return Wording(language, MappingProxyType(dict(_flat(table))), Grammar(**{**grammar, **pairs, "one": one}))
+    own = Grammar(**{**grammar, **pairs, "one": one})
+    return Wording(language, MappingProxyType({key: own.tied(text) for key, text in _flat(table)}), own)
 
 
 def _flat(table: Mapping[str, object], prefix: str = "") -> Iterator[tuple[str, str]]:
