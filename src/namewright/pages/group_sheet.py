@@ -55,7 +55,10 @@ def group_page(press: Press, number: int, children: Sequence[tuple[str, str]], s
              for at, line in enumerate(lines)]
     y = sheet.top_mm + _HEADER_MM + (len(lines) - 1) * _LINE_MM
     caption = words.say("page.group.letters" if shared else "page.group.none")
-    texts.append(blocks.text_at(press, caption, sheet.left_mm, y + 3.0, _SIZE_MM))
+    captioned = press.wrapped(caption, sheet.room_width, _SIZE_MM)
+    texts += [blocks.text_at(press, line, sheet.left_mm, y + 3.0 + at * _LINE_MM, _SIZE_MM)
+              for at, line in enumerate(captioned)]
+    y += (len(captioned) - 1) * _LINE_MM
     rows = list(_rows(press, shared, settings.ruling, sheet, y + _CAPTION_MM))
     below = max((guide.bounds()[3] for row in rows for guide in row.items), default=y) + settings.ruling.descender_mm
     different = list(dict.fromkeys(name for _, name in children))

@@ -6,6 +6,7 @@ Out of scope: what stands where (``sheet``, ``card``, ``tiles``, ``summary``).
 
 from __future__ import annotations
 
+import re
 from collections import OrderedDict
 from collections.abc import Callable
 from dataclasses import dataclass, field
@@ -21,6 +22,7 @@ from namewright.lines.ruling import LETTER_UNITS, Ruling, print_ruling
 from namewright.lines.setting import PENCIL_MM, LineSetter, SetLine, Typecase, pen_width_mm
 from namewright.lines.spacing import WORD_GAP
 from namewright.names.clusters import clusters
+from namewright.wording import TIED_SPACE
 
 if TYPE_CHECKING:
     from namewright.schoolfont.shaping import Lettering
@@ -117,7 +119,7 @@ class Press:
         return ink
 
     def _text_line(self, words: str, x_height_mm: float) -> SetLine:
-        return self.case(print_ruling(x_height_mm), 0.0, _TEXT_PENCIL_MM).line(words)
+        return self.case(print_ruling(x_height_mm), 0.0, _TEXT_PENCIL_MM).line(words.replace(TIED_SPACE, " "))
 
     def text_width(self, words: str, x_height_mm: float = 1.75) -> float:
         """Return the width of a line of running text in mm."""
@@ -150,7 +152,7 @@ class Press:
     def breakable(self, text: str, width_mm: float, x_height_mm: float = 1.75) -> list[str]:
         """Return the words of a text, each that is wider than ``width_mm`` cut into pieces that are not."""
         words: list[str] = []
-        for word in text.split():
+        for word in breakable_at(text):
             rest = clusters(word)
             while len(rest) > 1 and (width := self.text_width("".join(rest), x_height_mm)) > width_mm:
                 share = max(1, int(len(rest) * width_mm / width))
@@ -160,6 +162,11 @@ class Press:
                 rest = rest[share:]
             words.append("".join(rest))
         return words
+
+
+def breakable_at(text: str) -> list[str]:
+    """Return a text in the pieces between which a line may break."""
+    return re.findall(rf"[{TIED_SPACE}\S]+", text)
 
 
 def _kept(store: OrderedDict[Key, Value], key: Key, make: Callable[[], Value], limit: int) -> Value:

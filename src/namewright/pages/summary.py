@@ -16,6 +16,7 @@ from namewright.names.clusters import clusters
 from namewright.pages.page import Furniture, Page, checked
 from namewright.pages.paper import Paper, Sheet, sheet_of
 from namewright.pages.press import Press
+from namewright.wording import TIED_SPACE
 
 _TITLE_MM, _NAME_MM, _TEXT_MM = 2.4, 2.0, 1.5
 _LEADING = 2.9  # line step, in x-heights
@@ -74,10 +75,13 @@ def _lines(press: Press, entry: Entry, sheet: Sheet) -> Iterator[tuple[str, floa
 
 def drawable(press: Press, text: str) -> str:
     """Return a text with what our letters lack written as code points, the first few of a run of such letters."""
-    if not press.alphabet.missing(text):
+    def lacks(one: str) -> bool:
+        return one != TIED_SPACE and bool(press.alphabet.missing(one))
+
+    if not press.alphabet.missing(text.replace(TIED_SPACE, " ")):
         return text
     letters = clusters(unicodedata2.normalize("NFC", text))
-    runs = [(lacking, "".join(run)) for lacking, run in groupby(letters, lambda one: bool(press.alphabet.missing(one)))]
+    runs = [(lacking, "".join(run)) for lacking, run in groupby(letters, lacks)]
     return "".join(_code_points(run) if lacking else run for lacking, run in runs)
 
 
