@@ -78,6 +78,11 @@ def test_a_language_without_words_is_refused_with_those_there_are() -> None:
     assert refused.value.message["known"] == languages()
 
 
+def test_what_begins_a_sentence_keeps_its_case_if_it_was_typed() -> None:
+    assert SAID.sentence("a.list", names=("n", "u")).startswith("n und u go")
+    assert SAID.sentence("a.bare", what="n") == "It says: n."
+
+
 @pytest.mark.parametrize("typed", ["Bo", "Bo.", "(Bo)", "Who?", "“Bo”"])
 def test_a_sentence_has_one_end(typed: str) -> None:
     said = SAID.sentence("a.bare", what=typed)

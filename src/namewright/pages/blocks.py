@@ -17,7 +17,7 @@ from namewright.lines.setting import PENCIL_MM, SetLine, pen_width_mm
 from namewright.lines.tile_boxes import TileRows, boxes
 from namewright.pages.page import Furniture, Guide, Item, Row, Tile
 from namewright.pages.press import Press
-from namewright.wording import Wording
+from namewright.wording import TIED_SPACE, Wording
 
 TEXT_MM = 1.9  # x-height of captions; with its ascenders that is type of about 11 pt
 CHECK_BAR_MM = 50.0
@@ -138,7 +138,7 @@ def text_with_name(press: Press, words: Wording, key: str, name: str, x: float, 
                    size_mm: float = 2.2) -> tuple[Ink, ...]:
     """Return the caption of a key about a name, the caption's own words apart: they recur, the name does not."""
     inks: list[Ink] = []
-    before, _, after = words.say(key, name=_NAME_HERE).partition(_NAME_HERE)
+    before, _, after = words.say(key, name=_NAME_HERE).replace(TIED_SPACE, " ").partition(_NAME_HERE)
     if name.endswith("."):  # “Ava B.” ends a sentence by itself
         after = after.removeprefix(".")
     for shown in (before, name, after):

@@ -119,6 +119,8 @@ class Wording:
         key, inside = (told.key, dict(told.fields)) if isinstance(told, Message) else (told, fields)
         before, first, *_ = next(iter(string.Formatter().parse(self.templates[self._form(key, inside.get("count"))])))
         value = inside.get(first) if first and not before else None
+        while isinstance(value, tuple):
+            value = value[0] if value else None
         if isinstance(value, Message):
             return self._opens_as_typed(value, {})
         return isinstance(value, str) and not isinstance(value, StrEnum)

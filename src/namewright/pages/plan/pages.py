@@ -98,7 +98,8 @@ def _column(week: Week, plan: Timetable, words: Wording) -> tuple[str, ...]:
 def _week(flow: Flow, number: int, week: Week, names: Sequence[str], x: float, words: Wording) -> list[Item]:
     """Return a column: the week's number, its letters in both cases, and the names that are complete with it."""
     press, y = flow.press, flow.y
-    items: list[Item] = [press.text(words.say("page.plan.week", number=number), SMALL_MM).moved(x, y + 2.4)]
+    said = words.say("page.plan.week", number=number)
+    items: list[Item] = [*fitted(press, said, x, y + 2.4, _column_mm(flow) - 1.5, SMALL_MM)]
     for row, letter in enumerate(week.letters):
         capital = letter.upper()
         forms = [letter] if capital == letter or len(capital) > 1 else [capital, letter]

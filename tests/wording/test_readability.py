@@ -1,0 +1,77 @@
+"""What a family or a busy teacher reads first is in plain English: US grade 6 at the most, by Flesch and Kincaid.
+
+The formula: J. P. Kincaid, R. P. Fishburne, R. L. Rogers & B. S. Chissom (1975), Derivation of New Readability Formulas
+for Navy Enlisted Personnel, Research Branch Report 8-75. Syllables are counted as groups of vowels, a silent e at the
+end of a word left away, which is a usual estimate and not a dictionary's count.
+"""
+
+from __future__ import annotations
+
+import re
+
+import pytest
+
+from namewright.message import Message
+from namewright.pages.plan.sentences import monday
+from namewright.practice.difficulty import name_difficulty
+from namewright.practice.ordering import Order, completed, order_class
+from namewright.practice.reason import for_parent
+from namewright.practice.weeks import letter_weeks
+from namewright.roster.children import Child
+from namewright.wording import wording
+
+MOST = 6.0
+NAMES = ("Mirel", "Bo", "Ottilka", "Zoë", "Jean-Luc", "Iris", "Kasimir", "Noor", "Tova")
+ENGLISH = wording("en")
+
+
+def grade(text: str) -> float:
+    """Return the US school grade that a text is for."""
+    sentences = len(re.findall(r"[.!?](?=\s|$)", text))
+    words = re.findall(r"[^\W\d_]+(?:[’'-][^\W\d_]+)*|\d+", text)
+    return 0.39 * len(words) / sentences + 11.8 * sum(map(syllables, words)) / len(words) - 15.59
+
+
+def syllables(word: str) -> int:
+    bare = re.sub(r"(?<=[^aeiouy])e$|(?<=[^aeiouytd])ed$|(?<=[^aeiouyszxc])es$", "", word.lower())
+    return max(1, len(re.findall(r"[aeiouyäëïöüáéíóúàèìòù]+", bare)))
+
+
+@pytest.mark.parametrize(("text", "at"), [  # worked by hand: 0.39·words/sentences + 11.8·syllables/words − 15.59
+    ("The cat sat on the mat.", 0.39 * 6 + 11.8 * 1 - 15.59),
+    ("We write letters every morning.", 0.39 * 5 + 11.8 * 9 / 5 - 15.59),
+])
+def test_the_formula(text: str, at: float) -> None:
+    assert grade(text) == pytest.approx(at)
+
+
+def monday_box(order: Order, formed: bool = False) -> list[Message]:
+    children = [Child(practice=name, label=name, given=name, family="", line=at, support=None, hand=None,
+                      line_height_mm=None) for at, name in enumerate(NAMES, 1)]
+    placed = completed(order_class(children, order))
+    stood = {each.child.line: frozenset(letter for letter, _ in each.letters) for each in placed} if formed else {}
+    return list(monday(placed, letter_weeks(NAMES), order, stood))
+
+
+@pytest.mark.parametrize("order", [Order.PRACTICE, Order.NEED, Order.FAMILY])
+@pytest.mark.parametrize("formed", [False, True])
+def test_the_monday_box(order: Order, formed: bool) -> None:
+    """What a teacher does first on a Monday, in each order that a plan has."""
+    assert grade(ENGLISH.text(*monday_box(order, formed))) <= MOST
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_what_a_family_is_told(name: str) -> None:
+    assert grade(ENGLISH.text(*for_parent(name, name_difficulty(name), name[0]))) <= MOST
+
+
+def test_the_note_home() -> None:
+    told = [ENGLISH.say(f"page.home.{part}", label="Mirel") for part in ("first", "second", "third", "fourth")]
+    assert grade(" ".join(told)) <= MOST
+
+
+@pytest.mark.parametrize("key", ["all", "together", "some", "first_letter", "begin", "unseen"])
+def test_what_a_year_says(key: str) -> None:
+    told = ENGLISH.say(f"page.progress.{key}", name="Mirel", first="M", newest="l", since="7 Sep", last="3 May",
+                       letters=("M", "i", "l"))
+    assert grade(told) <= MOST
