@@ -23,7 +23,6 @@ LINES = (
     ("page.progress.help", 2.1, ROOM), ("page.progress.steps", 2.1, ROOM),
     ("page.progress.foot", 1.6, ROOM),
     ("page.progress.first_seen", 1.6, 24.0), ("page.progress.class_title", 2.4, ROOM),
-    *((f"page.plan.band_{band}", 1.3, 18.0) for band in ("easier", "middle", "harder")),
     *((f"month.{month}", 1.6, MONTH_MM) for month in range(1, 13)),
 )
 

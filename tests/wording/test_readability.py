@@ -11,12 +11,11 @@ import re
 
 import pytest
 
-from namewright.message import Message
-from namewright.pages.plan.sentences import monday
+from namewright.pages.plan.sentences import begin_said, next_week_said, this_week_said
 from namewright.practice.difficulty import name_difficulty
 from namewright.practice.ordering import Order, completed, order_class
 from namewright.practice.reason import for_parent
-from namewright.practice.weeks import letter_weeks
+from namewright.practice.timetable import Lookout, timetable
 from namewright.roster.children import Child
 from namewright.wording import wording
 
@@ -45,19 +44,19 @@ def test_the_formula(text: str, at: float) -> None:
     assert grade(text) == pytest.approx(at)
 
 
-def monday_box(order: Order, formed: bool = False) -> list[Message]:
+@pytest.mark.parametrize("order", [Order.PRACTICE, Order.NEED, Order.FAMILY])
+def test_what_a_teacher_reads_on_monday(order: Order) -> None:
+    """The letters of the week, where to begin, and what comes next week, in each order that a plan has."""
     children = [Child(practice=name, label=name, given=name, family="", line=at, support=None, hand=None,
                       line_height_mm=None) for at, name in enumerate(NAMES, 1)]
-    placed = completed(order_class(children, order))
-    stood = {each.child.line: frozenset(letter for letter, _ in each.letters) for each in placed} if formed else {}
-    return list(monday(placed, letter_weeks(NAMES), order, stood))
+    plan = timetable(completed(order_class(children, order)), Lookout())
+    week, coming = plan.weeks.weeks[:2]
+    assert grade(ENGLISH.text(this_week_said(week), begin_said(plan), next_week_said(plan, coming))) <= MOST
 
 
-@pytest.mark.parametrize("order", [Order.PRACTICE, Order.NEED, Order.FAMILY])
-@pytest.mark.parametrize("formed", [False, True])
-def test_the_monday_box(order: Order, formed: bool) -> None:
-    """What a teacher does first on a Monday, in each order that a plan has."""
-    assert grade(ENGLISH.text(*monday_box(order, formed))) <= MOST
+@pytest.mark.parametrize("key", ["week_pause", "next_pause", "week_review", "monday_all_formed"])
+def test_what_a_week_says(key: str) -> None:
+    assert grade(ENGLISH.say(f"page.plan.{key}", letters=("a", "b"))) <= MOST
 
 
 @pytest.mark.parametrize("name", NAMES)
