@@ -169,5 +169,5 @@ def test_forms_and_beats_of_the_list_are_kept(tmp_path: Path) -> None:
         book.update_roster("name,letters,beats\nMira Quill,a=two-storey,Mi-ra\nTilo Reed,,\n")
         said = [(one.child.letters, one.child.beats) for one in book.children()]
         assert said == [("a=two-storey", "Mi-ra"), ("", "")]
-        book.set_setting(1, "letters", "t=curved")
+        book.set_settings(1, {"letters": "t=curved"})
         assert book.children()[0].child.letters == "t=curved"

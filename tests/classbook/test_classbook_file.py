@@ -30,7 +30,7 @@ def path(tmp_path: Path) -> Path:
     place = tmp_path / "class.db"
     with Classbook.open(place) as book:
         book.update_roster("Mira Quill\nTilo Reed\n")
-        book.set_setting(1, "support", "light")
+        book.set_settings(1, {"support": "light"})
     return place
 
 
@@ -47,7 +47,7 @@ def test_the_file_is_its_owners_alone_and_one_file(path: Path) -> None:
     """Names are private: 0600, whatever the umask; and nothing lies beside the file, open or closed."""
     assert stat.S_IMODE(path.stat().st_mode) == 0o600
     with Classbook.open(path) as book:
-        book.set_setting(1, "rows", "2")
+        book.set_settings(1, {"rows": "2"})
         assert os.listdir(path.parent) == ["class.db"]
         copy = path.with_name("copy.db")
         copy.write_bytes(path.read_bytes())  # a copy made while the class is open is whole
@@ -74,7 +74,7 @@ def test_a_file_put_into_write_ahead_logging_is_one_file_again(path: Path) -> No
         assert raw.execute("PRAGMA journal_mode = WAL").fetchone() == ("wal",)
     raw.close()
     with Classbook.open(path) as book:
-        book.set_setting(1, "rows", "2")
+        book.set_settings(1, {"rows": "2"})
         assert os.listdir(path.parent) == ["class.db"]
 
 
@@ -154,9 +154,9 @@ def test_a_locked_file_is_said_and_the_change_is_not_half_made(path: Path) -> No
         holder.execute("BEGIN IMMEDIATE")
         assert book.settings_of(1) == {"support": "light"}  # reading goes on beside a writer
         with pytest.raises(ClassbookError, match=r"classbook\.(busy|locked)"):
-            book.set_setting(1, "rows", "2")
+            book.set_settings(1, {"rows": "2"})
         holder.execute("ROLLBACK")
-        assert book.set_setting(1, "rows", "2")
+        assert book.set_settings(1, {"rows": "2"})
     holder.close()
 
 
@@ -189,11 +189,11 @@ def test_a_read_only_file_can_be_read_and_says_that_it_cannot_be_changed() -> No
         with Classbook.open(place) as book:
             assert book.children()[0].child.practice == "Mira"
             with pytest.raises(ClassbookError, match=r"classbook\.read_only"):
-                book.set_setting(1, "rows", "2")
+                book.set_settings(1, {"rows": "2"})
         place.chmod(0o600)
         folder.chmod(0o500)
         with Classbook.open(place) as book, pytest.raises(ClassbookError, match=r"classbook\.(cannot_open|read_only)"):
-            book.set_setting(1, "rows", "2")
+            book.set_settings(1, {"rows": "2"})
         assert "cannot be made" in refusal(folder / "new.db")
         folder.chmod(0o700)
         place.chmod(0o000)
@@ -272,7 +272,7 @@ import sys
 from namewright.classbook import Classbook
 with Classbook.open(sys.argv[1]) as book:
     for count in range(int(sys.argv[3])):
-        book.set_setting(1, "rows", str(count % 12 + 1), who=sys.argv[2])
+        book.set_settings(1, {"rows": str(count % 12 + 1)}, who=sys.argv[2])
         book.observe(1, "2026-09-10", [0], who=sys.argv[2], token=f"{sys.argv[2]} {count}")
 """
 
@@ -298,7 +298,7 @@ while True:
     count += 1
     with book.changing():
         for child in (1, 2):
-            book.set_setting(child, "rows", str(count % 12 + 1), who=str(count))
+            book.set_settings(child, {"rows": str(count % 12 + 1)}, who=str(count))
     print(count, flush=True)
 """
 

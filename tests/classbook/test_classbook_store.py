@@ -43,7 +43,7 @@ def test_children_stand_in_roster_order_with_what_the_roster_says(book: Classboo
 def test_a_child_who_stays_keeps_id_and_settings_when_the_list_is_shuffled(book: Classbook) -> None:
     """Whatever the order of the new list, a known child is the same child; a new one has an id never used."""
     before = names(book)
-    book.set_setting(before["Tilo"], "support", "light")
+    book.set_settings(before["Tilo"], {"support": "light"})
     update = book.update_roster("Suri Vale\nAva Moss\nTilo Reed\nMira Quill\nAva Finch\n")
     after = names(book)
     assert {label: after[label] for label in before} == before
@@ -57,7 +57,7 @@ def test_a_child_who_stays_keeps_id_and_settings_when_the_list_is_shuffled(book:
 def test_a_child_who_is_missing_has_left_and_comes_back_as_the_same(book: Classbook) -> None:
     """Leaving deletes nothing; a child who returns has the settings and notes of before."""
     tilo = names(book)["Tilo"]
-    book.set_setting(tilo, "hand", "left")
+    book.set_settings(tilo, {"hand": "left"})
     assert book.update_roster("Mira Quill\nAva Finch\nAva Moss\n").left == (tilo,)
     assert tilo not in names(book).values()
     assert book.child(tilo).left
@@ -140,7 +140,7 @@ def test_the_part_to_practise_follows_class_then_child(book: Classbook) -> None:
     """The class's part of the name holds for all, a child's own for that child; everyone stays the same child."""
     before = [one.id for one in book.children()]
     book.set_class_setting("practise", NamePart.BOTH)
-    book.set_setting(before[1], "practise", "family")
+    book.set_settings(before[1], {"practise": "family"})
     assert [one.child.practice for one in book.children()] == ["Mira Quill", "Reed", "Ava Finch", "Ava Moss"]
     assert [one.id for one in book.children()] == before
     book.undo(None)
@@ -153,7 +153,7 @@ def test_the_part_to_practise_follows_class_then_child(book: Classbook) -> None:
 def test_tuning_is_the_childs_own_over_the_classs(book: Classbook) -> None:
     """A knob set for the child wins, else the class's holds, else the ruling's (None)."""
     book.set_class_settings({"line_height": "20", "rows": "3"})
-    book.set_setting(1, "line_height", "1 in")
+    book.set_settings(1, {"line_height": "1 in"})
     one, other = book.child(1), book.child(2)
     assert (one.own, other.own) == (Tuning(line_height=25.4), Tuning())
     tuning, others = (holds_for_child(each, book.class_settings).tuning for each in (one, other))
@@ -176,7 +176,7 @@ def test_a_value_that_cannot_be_is_refused_in_a_sentence(book: Classbook, key: s
 
 def test_settings_saved_together_are_undone_together(book: Classbook) -> None:
     """Undo takes back one save, then the one before it, and stops where there is nothing more."""
-    book.set_setting(1, "support", "full", who="teacher", when="2026-09-02T09:00:00")
+    book.set_settings(1, {"support": "full"}, who="teacher", when="2026-09-02T09:00:00")
     book.set_settings(1, {"support": "light", "rows": "2"}, who="aide", when="2026-09-03T09:00:00")
     assert book.undo(1)
     assert book.settings_of(1) == {"support": "full"}
@@ -187,7 +187,7 @@ def test_settings_saved_together_are_undone_together(book: Classbook) -> None:
 
 def test_history_says_who_when_and_what_and_only_grows(book: Classbook) -> None:
     """Every change and every undo stands in the history, the newest first."""
-    book.set_setting(1, "support", "light", who="teacher", when="2026-09-02T09:00:00")
+    book.set_settings(1, {"support": "light"}, who="teacher", when="2026-09-02T09:00:00")
     book.undo(1, who="aide", when="2026-09-02T10:00:00+02:00")
     newest, oldest = book.history(1)
     assert (oldest.who, oldest.when, oldest.undone) == ("teacher", "2026-09-02T09:00:00", True)
@@ -198,14 +198,14 @@ def test_history_says_who_when_and_what_and_only_grows(book: Classbook) -> None:
 
 def test_saving_what_already_holds_is_no_change(book: Classbook) -> None:
     """The same value again, however it is typed, adds nothing to the history."""
-    book.set_setting(1, "line_height", "25.4")
-    assert book.set_setting(1, "line_height", "1 in") is None
+    book.set_settings(1, {"line_height": "25.4"})
+    assert book.set_settings(1, {"line_height": "1 in"}) is None
     assert len(book.history(1)) == 1
 
 
 def test_a_view_out_of_date_saves_nothing(book: Classbook) -> None:
     """With the number of the save a person saw, a change made meanwhile is not written over, nor undone twice."""
-    save = book.set_setting(1, "rows", "2")
+    save = book.set_settings(1, {"rows": "2"})
     assert save
     book.undo(1, after_save=save.id)
     for stale in (lambda: book.undo(1, after_save=save.id),
@@ -218,8 +218,8 @@ def test_several_changes_are_one_or_none(book: Classbook) -> None:
     """In a ``changing`` block an error takes back all of it."""
     def both() -> None:
         with book.changing():
-            book.set_setting(1, "rows", "2")
-            book.set_setting(2, "rows", "99")
+            book.set_settings(1, {"rows": "2"})
+            book.set_settings(2, {"rows": "99"})
 
     with pytest.raises(ClassbookError):
         both()

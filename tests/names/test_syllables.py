@@ -22,7 +22,7 @@ BREAKS = [
 
 @pytest.mark.parametrize(("name", "parts", "why"), BREAKS, ids=[row[2] for row in BREAKS])
 def test_a_name_is_broken_where_it_may_be(name: str, parts: tuple[str, ...], why: str) -> None:
-    letters, at = clusters(name), (0, *breaks(name), len(clusters(name)))
+    letters, at = clusters(name), (0, *breaks(clusters(name)), len(clusters(name)))
     assert tuple("".join(letters[a:b]) for a, b in pairwise(at)) == parts, why
 
 
@@ -30,7 +30,7 @@ def test_a_name_is_broken_where_it_may_be(name: str, parts: tuple[str, ...], why
 def test_any_break_leaves_two_letters_on_each_side_or_follows_a_sign(name: str) -> None:
     """In order, inside the name, and never before a space."""
     letters = clusters(name)
-    found = breaks(name)
+    found = breaks(clusters(name))
     assert list(found) == sorted(set(found))
     for at in found:
         assert 0 < at < len(letters)
@@ -42,5 +42,5 @@ def test_any_break_leaves_two_letters_on_each_side_or_follows_a_sign(name: str) 
 def test_a_language_without_patterns_is_refused_only_where_they_are_asked() -> None:
     """A name of two beats needs none."""
     with pytest.raises(ValueError, match=r"."):
-        breaks("Strength", "xx")
-    assert breaks("Mary-Kate", "xx") == (5,)
+        breaks(clusters("Strength"), "xx")
+    assert breaks(clusters("Mary-Kate"), "xx") == (5,)

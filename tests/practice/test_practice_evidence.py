@@ -36,22 +36,6 @@ def test_a_table_on_memory_or_on_nothing_is_refused(key: str) -> None:
         parse_evidence(broken)
 
 
-@pytest.mark.parametrize("key", QUOTABLE)
-def test_a_quote_is_finding_and_reference(key: str) -> None:
-    """A quote holds the finding and the reference; one known at second hand says so."""
-    evidence = load_evidence()
-    source, quote = evidence.sources[key], evidence.quote(key)
-    assert quote.startswith(source.finding)
-    assert source.reference.rstrip(".") in quote
-    assert ("second hand" in quote) is (source.surety is Surety.SECOND_HAND)
-
-
-def test_a_memory_is_not_quoted() -> None:
-    """What is known from memory only cannot be printed as a finding."""
-    with pytest.raises(ValueError, match="from memory only"):
-        load_evidence().quote("puranik-2013-ends")
-
-
 def test_evidence_cannot_be_changed_by_a_reader() -> None:
     """The one shared copy is read-only."""
     with pytest.raises(TypeError):

@@ -1,12 +1,11 @@
-"""From what was noted to what progress and plans show. Pure, but for ``class_formed``, which reads the class."""
+"""From what was noted to what progress and plans show. Pure."""
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 from datetime import date
 
-from namewright.classbook.records import BookChild, Observation, letter_positions
-from namewright.classbook.store import Classbook
+from namewright.classbook.records import Observation, letter_positions
 from namewright.classbook.suggest import by_day
 from namewright.names.clusters import clusters
 from namewright.pages.growth import Growth, Track
@@ -36,11 +35,6 @@ def formed_lately(name: str, observations: Sequence[Observation]) -> frozenset[s
     looks = [note.letters for note in by_day(observations) if note.letters is not None and note.name == name]
     letters, places, formed = clusters(name), letter_positions(name), looks[-1] if looks else ()
     return frozenset(letters[at] for at in places) - {letters[at] for at in places if at not in formed}
-
-
-def class_formed(book: Classbook, children: Iterable[BookChild]) -> dict[int, frozenset[str]]:
-    """Return what ``formed_lately`` says of each child, by the child's line in the list. Raises ClassbookError."""
-    return {one.child.line: formed_lately(one.child.practice, book.observations(one.id)) for one in children}
 
 
 def _each_day(observations: Sequence[Observation]) -> list[tuple[date, Observation]]:

@@ -161,10 +161,6 @@ class Classbook:
             part = NamePart(self.class_settings.get("practise", NamePart.GIVEN))
             taking.read_again(self._db, part, who, when)
 
-    def set_setting(self, child_id: int, key: str, text: str, *, who: str = "", when: When = None) -> Save | None:
-        """Set one setting of a child; empty text is "as the class". See ``set_settings``."""
-        return self.set_settings(child_id, {key: text}, who=who, when=when)
-
     def set_settings(self, child_id: int, texts: Mapping[str, str], *, who: str = "", when: When = None,
                      after_save: int | None = None) -> Save | None:
         """Set settings of a child together, to be undone together; return the save, or None where nothing is new.

@@ -46,11 +46,6 @@ def _is_control(char: str) -> bool:
     return char not in _JOINERS and unicodedata2.category(char) in ("Cc", "Cf", "Cs", "Zl", "Zp")
 
 
-def letter_count(text: str) -> int:
-    """Count the clusters of NFC ``text`` that begin with a letter."""
-    return sum(1 for cluster in clusters(text) if is_letter(cluster))
-
-
 def is_letter(cluster: str) -> bool:
     """Say whether the cluster begins with a letter of any script (general category L)."""
     return cluster[:1].isalpha() if cluster.isascii() else unicodedata2.category(cluster[0])[0] == "L"

@@ -84,18 +84,6 @@ class Evidence:
     left_facing: frozenset[str]
     computed_from: frozenset[str]
 
-    def quote(self, key: str) -> str:
-        """Return finding and reference of a source, fit to print.
-
-        Raises KeyError for an unknown key and ValueError for a source known from memory only.
-        """
-        source = self.sources[key]
-        if source.surety is Surety.MEMORY:
-            raise ValueError(f"“{key}” is known from memory only; check it in the paper before it is printed")
-        note = " Known at second hand." if source.surety is Surety.SECOND_HAND else ""
-        doi = f" doi:{source.doi}" if source.doi else ""
-        return f"{source.finding}{note} ({source.reference.rstrip('.')}.{doi})"
-
 
 @cache
 def load_evidence() -> Evidence:

@@ -1,7 +1,8 @@
 """What our own strokes ask of a hand: features of a letter, measured on the pencil's path.
 
 Letter units (100 to a zone, y up), angles in degrees. The features explain and warn; whether they may also
-predict how hard a letter is, is asked openly in ``predict``. Marks count as strokes of their own, where they stand.
+predict how hard a letter is, is asked openly in ``tests/bench/predict.py``. Marks count as strokes
+of their own, where they stand.
 Out of scope: comparing letters with one another (``shapes``).
 """
 

@@ -34,7 +34,6 @@ class Measures:
 
     x_height: float
     cap_height: float
-    ascender: float
     descender: float
 
 
@@ -94,14 +93,13 @@ def _stated(table: TTFont) -> Mapping[str, float]:
 
 
 def _measures(engine: Any, stated: Mapping[str, float], path: Path) -> Measures:
-    """Return what the file states where its letters bear it out, else what x, H, d and p measure."""
+    """Return what the file states where its letters bear it out, else what x, H and p measure."""
     x = _height(engine, "x", stated)
     if not x:
         raise FontError("font.no_letters", file=str(path))
     cap = _height(engine, "H", stated) or x
-    _, tall = _reach(engine, "d") or (0.0, cap)
     deep, _ = _reach(engine, "p") or (0.0, 0.0)
-    return Measures(x, cap, tall, max(0.0, -deep))
+    return Measures(x, cap, max(0.0, -deep))
 
 
 def _height(engine: Any, letter: str, stated: Mapping[str, float]) -> float:

@@ -120,13 +120,12 @@ def _letters(buffer: Any, text: str) -> Iterator[Shaped]:
 
 @dataclass(frozen=True, slots=True)
 class LineUp:
-    """How far capitals and tall letters reach over the top line on a ruling, in mm; negative: they end below it.
+    """How far capitals reach over the top line on a ruling, in mm; negative: they end below it.
 
     ``share`` is where a midline would stand, in line heights, for capitals to reach the top line.
     """
 
     capitals_mm: float
-    tall_mm: float
     share: float
 
 
@@ -150,8 +149,7 @@ class Lettering:
         """Return how the font's heights meet a ruling's lines."""
         measures = self.font.measures
         to_mm = ruling.x_height_mm / measures.x_height
-        return LineUp(measures.cap_height * to_mm - ruling.line_height_mm,
-                      measures.ascender * to_mm - ruling.line_height_mm, measures.x_height / measures.cap_height)
+        return LineUp(measures.cap_height * to_mm - ruling.line_height_mm, measures.x_height / measures.cap_height)
 
     def drawn(self, letter: Shaped) -> tuple[tuple[Contour, ...], tuple[Stroke, ...]]:
         """Return a letter's contours and centreline in letter units, y up.

@@ -3,7 +3,7 @@
 Ridge regression on four standardised features of our own strokes. It is judged leave-one-out: each letter is
 predicted by a model fitted to all others, and set against guessing the mean of the others, or the middle band.
 The penalty and the features were set before the first result was seen, and not changed after it. The verdict is
-printed in the developers' notes; a model that does not win is not used, and no other module imports this one.
+told in the developers' notes; a model that does not win is not used, so it is no part of the package.
 Units: naming figures in those of Phillips et al. (2012); writing scores −1 (easy) to 1 (hard).
 """
 
@@ -138,7 +138,7 @@ def _row(letter: str) -> Row:
 
 
 def main() -> None:
-    """Print the verdicts: ``python -m namewright.practice.predict``."""
+    """Print the verdicts: ``python tests/bench/predict.py``."""
     easy, hard = agreed_writing()
     for verdict in verdicts():
         print(verdict)
