@@ -20,7 +20,7 @@ from namewright.message import Problem
 # an aide who prints one card does not wait for the web server.
 _COMMANDS = {
     "sheets": "sheets", "card": "card", "tiles": "tiles", "sizes": "sizes", "order": "order", "plan": "plan",
-    "class": "book", "note": "note", "progress": "progress", "open": "open", "fonts": "fonts",
+    "class": "book", "note": "note", "next": "next", "progress": "progress", "open": "open", "fonts": "fonts",
     "roster": "listings", "settings": "listings", "rulings": "listings",
 }
 _EXAMPLES = """\

@@ -142,19 +142,22 @@ def test_a_spoilt_export_makes_no_class(path: Path, tmp_path: Path, file: str, c
 
 
 def test_an_export_of_the_first_version_comes_back(path: Path, tmp_path: Path) -> None:
-    """An export from before the class had a name, children these two columns, and groups were kept, is still read."""
+    """An export from before the class had a name, children these columns and groups were kept is still read."""
     export_csv(path, tmp_path / "out")
     (tmp_path / "out" / "class.csv").unlink()
-    (tmp_path / "out" / "groups.csv").unlink()
+    for name in ("groups", "taught", "seats"):
+        (tmp_path / "out" / f"{name}.csv").unlink()
     (tmp_path / "out" / "version.csv").write_text("version\r\n1\r\n")
-    children = tmp_path / "out" / "children.csv"
-    rows = list(csv.reader(io.StringIO(children.read_text(encoding="utf-8-sig"), newline="")))
-    with children.open("w", encoding="utf-8", newline="") as file:
-        csv.writer(file).writerows(row[:-2] for row in rows)
+    for name, added in (("children", 2), ("observations", 1)):
+        table = tmp_path / "out" / f"{name}.csv"
+        rows = list(csv.reader(io.StringIO(table.read_text(encoding="utf-8-sig"), newline="")))
+        with table.open("w", encoding="utf-8", newline="") as file:
+            csv.writer(file).writerows(row[:-added] for row in rows)
     import_csv(tmp_path / "out", tmp_path / "back.db")
     before, after = content(path), content(tmp_path / "back.db")
     assert len(after.pop("class")) == 1
-    assert after == {table: rows for table, rows in before.items() if table != "class"} | {"groups": []}
+    since = {"groups": [], "taught": [], "seats": []}
+    assert after == {table: rows for table, rows in before.items() if table != "class"} | since
 
 
 def test_what_is_no_export_is_said(path: Path, tmp_path: Path) -> None:

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import json
 import sqlite3
 from collections.abc import Mapping
 from pathlib import Path
+from typing import Any
 
 import pytest
 from pypdf import PdfReader
@@ -91,7 +93,7 @@ def test_a_file_that_cannot_be_changed_still_gives_a_plan(path: Path, capsys: Ca
     assert planned(path) == 0
     assert len(PdfReader(path.with_name("plan.pdf")).pages) >= 1
     said = capsys.readouterr().err
-    assert "groups are not kept" in said
+    assert "groups and letters are not kept" in said
     assert "can be read but not changed" in said
     assert groups_of(path) == {}
 
@@ -185,3 +187,65 @@ def test_a_class_from_before_groups_were_kept_still_opens(tmp_path: Path) -> Non
         assert book.groups() == {}
         book.keep_groups({1: 1})
         assert book.groups() == {1: 1}
+
+
+def weeks_of(path: Path, *more: str) -> dict[str, Any]:
+    out = path.with_name("plan.json")
+    assert main(["plan", str(path), "--format", "json", "-o", str(out), *more]) == 0
+    return json.loads(out.read_text(encoding="utf-8"))  # type: ignore[no-any-return]
+
+
+def test_what_was_taught_in_earlier_weeks_is_remembered(path: Path) -> None:
+    """From week to week other letters come, none that looks like last week's; the same week gives the same plan."""
+    letters = []
+    for day in ("2026-11-02", "2026-11-12", "2026-11-20", "2026-11-22"):  # the last a Sunday: the week after
+        plan = weeks_of(path, "--week", day)
+        assert weeks_of(path, "--week", day) == plan
+        letters += plan["weeks"][0]["letters"]
+    assert len(set(letters)) == 4
+    with Classbook.open(path) as book:
+        assert [week.isoformat() for week in book.taught()] == ["2026-11-02", "2026-11-09", "2026-11-16", "2026-11-23"]
+
+
+def test_nothing_that_was_formed_is_taught_again(path: Path) -> None:
+    """A letter that a child has formed is not among its next ones, and one that all have formed is no week's letter."""
+    before = weeks_of(path)
+    letter = before["weeks"][0]["letters"][0]
+    with Classbook.open(path) as book:
+        for one in book.children():
+            book.observe(one.id, "2026-11-02", [at for at, sign in enumerate(one.child.practice)
+                                                if sign.lower() == letter], not_yet=())
+    after = weeks_of(path)
+    assert all(letter not in week["letters"] for week in after["weeks"])
+    assert any(child["formed"] for child in after["children"])
+    for child in after["children"]:
+        assert not set(child["formed"]) & set(child["next"])
+        assert letter not in "".join(child["next"]).lower()
+
+
+def test_who_shall_sit_together_or_apart_does(path: Path, capsys: Capture) -> None:
+    """Said in the class's file, kept in every plan, taken back with --either; what contradicts itself is told."""
+    apart = {"Mira", "Rami"}
+    assert main(["class", str(path), "--apart", "Mira, Rami"]) == 0
+    assert main(["class", str(path), "--together", "Bob, Zuzel"]) == 0
+    groups = [set(group["names"]) for group in weeks_of(path)["groups"]]
+    assert not any(apart <= group for group in groups)
+    assert any({"Bob", "Zuzel"} <= group for group in groups)
+    assert main(["class", str(path), "--together", "Mira, Bob"]) == 0
+    assert main(["class", str(path), "--together", "Rami, Zuzel"]) == 0
+    capsys.readouterr()
+    weeks_of(path)
+    assert "could not be met" in capsys.readouterr().err
+    for pair in ("Mira, Bob", "Rami, Zuzel", "Mira, Rami", "Bob, Zuzel"):
+        assert main(["class", str(path), "--either", pair]) == 0
+    with Classbook.open(path) as book:
+        assert book.seats() == ()
+    assert main(["class", str(path), "--apart", "Mira"]) == 2
+
+
+def test_tables_stay_from_week_to_week(path: Path) -> None:
+    """The letters change and the tables do not."""
+    first = weeks_of(path, "--week", "2026-11-02")
+    second = weeks_of(path, "--week", "2026-11-09")
+    assert first["groups"] == second["groups"]
+    assert first["weeks"][0]["letters"] != second["weeks"][0]["letters"]

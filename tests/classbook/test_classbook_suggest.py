@@ -9,9 +9,10 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from namewright.classbook.growing import formed_lately
+from namewright.classbook.looks import looks
 from namewright.classbook.records import Observation
 from namewright.classbook.stages import Stage, read_stage, stage_said
-from namewright.classbook.suggest import by_day, suggest
+from namewright.classbook.suggest import suggest
 from namewright.message import Problem
 from namewright.settings import Support
 from namewright.wording import wording
@@ -29,7 +30,7 @@ def note(day: int, letters: int | None, support: Support | None = Support.PARTIA
     ((), Support.PARTIAL, "few"), ((4,), Support.PARTIAL, "few"),
     ((4, 4), Support.LIGHT, "lighter"), ((4, 2, 4), Support.LIGHT, "lighter"), ((2, 4, 4), Support.LIGHT, "lighter"),
     ((4, 4, 2, 2), Support.PARTIAL, "stay"),  # the first day is four back
-    ((1, 1), Support.FULL, "fuller"), ((4, 0, 1), Support.FULL, "fuller"),
+    ((1, 1), Support.FULL, "fuller"), ((4, 1, 0), Support.FULL, "fuller"), ((4, 0, 1), Support.PARTIAL, "rising"),
     ((2, 2), Support.PARTIAL, "stay"),  # half is not fewer than half
     ((1, 4, 1), Support.PARTIAL, "stay"), ((3, 3, 4), Support.PARTIAL, "stay"),
 ])
@@ -54,10 +55,38 @@ def test_days_at_another_level_or_about_another_name_do_not_count() -> None:
     assert suggest(Support.PARTIAL, [note(1, 4, None), note(2, 4, None)], NAME).reason.key == "suggest.lighter"
 
 
-def test_the_last_note_of_a_day_counts_and_a_note_without_letters_hides_none() -> None:
-    """A corrected day is the corrected one; a few words added later leave the letters standing."""
-    kept = by_day([note(1, 1, id_=1), note(1, 4, id_=2), note(1, None, id_=3), note(2, None, id_=4)])
-    assert [one.id for one in kept] == [2, 4]
+def test_the_notes_of_a_day_add_up() -> None:
+    """A second note keeps the letters of the first, a few words hide none, and “not yet” is only where it was said."""
+    day = [note(1, 2, id_=1), replace(note(1, 0, id_=2), letters=(3,), not_yet=()), note(1, None, id_=3)]
+    (look,) = looks(day)
+    assert (look.formed, look.not_yet, look.whole) == ({0, 1, 3}, {2}, False)  # the first note leaves r and a out
+    (said,) = looks([replace(note(2, 0), letters=(0,), not_yet=(1,))])
+    assert (said.formed, said.not_yet) == ({0}, {1})
+    assert looks([note(2, None)]) == ()
+
+
+def test_a_lighter_level_counts_for_a_heavier_one() -> None:
+    """Every letter with less support is as good as with more; fewer letters with less support say nothing here."""
+    lighter = [note(1, 4, Support.LIGHT), note(2, 4, Support.INDEPENDENT)]
+    assert suggest(Support.PARTIAL, lighter, NAME).support is Support.LIGHT
+    failing = [note(1, 0, Support.LIGHT), note(2, 0, Support.LIGHT)]
+    assert suggest(Support.PARTIAL, failing, NAME).reason.key == "suggest.few"
+
+
+def test_a_child_on_the_way_up_stays() -> None:
+    """None and then one of three is rising, and not “fewer than half”; one and then none is not."""
+    for counts, key in (((0, 1), "rising"), ((1, 1), "fuller"), ((1, 0), "fuller")):
+        days = [note(day, count, name="Ana") for day, count in enumerate(counts, 1)]
+        assert suggest(Support.PARTIAL, days, "Ana").reason.key == f"suggest.{key}"
+
+
+def test_days_a_month_apart_are_not_the_last_two_days() -> None:
+    """Three weeks apart at the most: a day long before says nothing about now."""
+    def on(*days: str) -> list[Observation]:
+        return [replace(note(1, 4), id=at, date=day) for at, day in enumerate(days)]
+
+    assert suggest(Support.PARTIAL, on("2026-09-01", "2026-10-02"), NAME).reason.key == "suggest.few"
+    assert suggest(Support.PARTIAL, on("2026-09-11", "2026-10-02"), NAME).reason.key == "suggest.lighter"
 
 
 @given(st.sampled_from(Support), st.lists(st.tuples(st.integers(1, 28), st.integers(0, 4)), max_size=6))
@@ -74,10 +103,12 @@ def test_never_more_than_one_step(support: Support, days: list[tuple[int, int]])
     ([], ""), ([note(1, None)], ""), ([note(1, 0)], ""), ([note(1, 2)], "Mi"),
     ([note(1, 4), note(2, 1)], "M"),              # what stood once and stands no more is still to come
     ([note(1, 2), note(2, None)], "Mi"),          # a day without a look says nothing
-    ([note(1, 3), note(2, 4, name="Mara")], "Mir"),  # nor does another name
+    ([note(1, 3), note(2, 4, name="Mara")], "Mira"),  # another form of the name: M, r and a stand in the same places
+    ([note(1, 3), replace(note(2, 0), letters=(3,), not_yet=())], "Mira"),  # the others were not looked at again
+    ([note(1, 3), replace(note(2, 0), letters=(), not_yet=(1,))], "Mr"),
 ])
 def test_letters_that_stand_are_those_of_the_last_look(notes: list[Observation], letters: str) -> None:
-    """Only the last day on which letters of this name were looked at counts."""
+    """Of each letter the last day on which something was said of it counts."""
     assert formed_lately(NAME, notes) == frozenset(letters)
 
 

@@ -44,8 +44,8 @@ def test_a_note_of_another_name_counts_where_the_same_letter_stands() -> None:
     assert days_of("i", note(2, (1,), "Tira")) == [(2, True)]
 
 
-def test_of_several_looks_on_one_day_the_last_counts() -> None:
-    assert days_of("M", note(2, (0,), id_=1), note(2, (), id_=2)) == [(2, False)]
+def test_the_looks_of_one_day_add_up() -> None:
+    assert days_of("M", note(2, (0,), id_=1), note(2, (), id_=2)) == [(2, True)]
 
 
 @pytest.mark.parametrize(("name", "notes", "formed", "why"), [
@@ -54,7 +54,7 @@ def test_of_several_looks_on_one_day_the_last_counts() -> None:
     ("Mira", (note(2, (0,)), note(3, None, stage=Stage.EVEN)), "M", "a day that looked at no letter does not"),
     ("Anna", (note(2, (1,), "Anna"),), "", "one n of two is not n"),
     ("Anna", (note(2, (1, 2, 3), "Anna"),), "na", "both are"),
-    ("Mira", (note(2, (0,), "Mirabel"),), "", "another form of the name says nothing")],
+    ("Mira", (note(2, (0,), "Mirabel"),), "M", "another form of the name counts where the letter stands in its place")],
     ids=lambda value: str(value)[:20])
 def test_which_letters_stand_now(name: str, notes: tuple[Observation, ...], formed: str, why: str) -> None:
     assert formed_lately(name, notes) == frozenset(formed), why

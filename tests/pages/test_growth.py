@@ -7,7 +7,7 @@ from datetime import date
 from hypothesis import given
 from hypothesis import strategies as st
 
-from namewright.pages.growth import Growth, Track
+from namewright.pages.growth import Growth, Track, summary
 from namewright.settings import Support
 
 DAY = st.dates(date(2026, 1, 1), date(2026, 12, 31))
@@ -45,6 +45,15 @@ def test_every_day_is_there_once_and_in_order(growth: Growth) -> None:
 @given(GROWTHS)
 def test_what_is_formed_was_formed_on_a_day(growth: Growth) -> None:
     assert {id(track) for track in growth.formed} == {
-        id(track) for track in growth.tracks if any(formed for _, formed in track.days)}
-    firsts = [track.first for track in growth.formed]
+        id(track) for track in growth.tracks if track.days and track.days[-1][1]}
+    firsts = [track.since for track in growth.formed]
     assert firsts == sorted(firsts)  # type: ignore[type-var]
+
+
+def test_a_letter_stands_since_it_was_last_lost() -> None:
+    """“Every letter since September” is not said where November showed one: the last run of days counts."""
+    track = Track("M", ((day(1), True), (day(2), False), (day(3), True), (day(4), True)))
+    assert (track.first, track.since, track.stands) == (day(1), day(3), True)
+    lost = Track("i", ((day(1), True), (day(4), False)))
+    assert (lost.first, lost.since, lost.stands) == (day(1), None, False)
+    assert summary(Growth("Mi", (track, lost))).key == "page.progress.first_letter"

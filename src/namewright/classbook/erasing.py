@@ -22,6 +22,7 @@ from namewright.roster.vocabulary import fold
 from namewright.settings import NamePart
 
 _OF_CHILDREN = (
+    "DELETE FROM seats WHERE ?1 IN (one, other)",
     "DELETE FROM groups WHERE child_id = ?",
     "DELETE FROM observations WHERE child_id = ?",
     "DELETE FROM settings WHERE child_id = ?",
@@ -29,7 +30,8 @@ _OF_CHILDREN = (
     "DELETE FROM saves WHERE child_id = ?",
     "DELETE FROM children WHERE id = ?",
 )
-_OF_ALL = ("groups", "observations", "settings", "changes", "saves", "children", "rosters", "class_settings")
+_OF_ALL = ("seats", "taught", "groups", "observations", "settings", "changes", "saves", "children", "rosters",
+           "class_settings")
 
 
 @dataclass(frozen=True, slots=True)

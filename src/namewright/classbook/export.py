@@ -33,8 +33,10 @@ from namewright.classbook.store import Classbook
 TABLES: Mapping[str, str] = {
     "class": "id", "rosters": "id", "children": "id", "class_settings": "key", "settings": "child_id, key",
     "saves": "id", "changes": "rowid", "observations": "id", "groups": "child_id",
+    "taught": "week, letter", "seats": "one, other",
 }
-_SINCE = {"class": 2, "groups": 3}  # the version of the tables that brought one; the others were there from the first
+# The version of the tables that brought one; the others were there from the first.
+_SINCE = {"class": 2, "groups": 3, "taught": 4, "seats": 4}
 _VERSION = "version"
 _RISKY = ("=", "+", "-", "@", "\t", "\r", "\n", "＝", "＋", "－", "＠")
 _MOST_BYTES = 256 * 1024 * 1024

@@ -8,6 +8,7 @@ is placed as a child who joins. Out of scope: who shares letters with whom (``pr
 from __future__ import annotations
 
 from collections.abc import Sequence
+from datetime import date, timedelta
 
 from namewright.classbook.records import BookChild
 from namewright.classbook.store import Classbook
@@ -26,6 +27,25 @@ def with_groups(book: Classbook, children: Sequence[BookChild], placed: Sequence
     before = {} if anew else book.groups()
     labels = {one.child.label: before[one.id] for one in children if one.id in before}
     return completed(placed, language, labels, wishes, usual)
+
+
+def wishes(book: Classbook, children: Sequence[BookChild], tables: int | None = None) -> Wishes:
+    """Return who shall sit together or apart, by label, with how many tables there are. Raises ClassbookError."""
+    labels = {one.id: one.child.label for one in children}
+    said = [(labels[one], labels[other], together) for one, other, together in book.seats()
+            if one in labels and other in labels]
+    return Wishes(tables, tuple((one, other) for one, other, together in said if together),
+                  tuple((one, other) for one, other, together in said if not together))
+
+
+def monday_of(day: date) -> date:
+    """Return the Monday of the week that a day belongs to; a Saturday and a Sunday belong to the week that comes."""
+    return day + timedelta(days=7 - day.weekday()) if day.weekday() > 4 else day - timedelta(days=day.weekday())
+
+
+def taught_before(book: Classbook, monday: date) -> tuple[tuple[str, ...], ...]:
+    """Return the letters of the weeks before a week, the last week last. Raises ClassbookError."""
+    return tuple(letters for week, letters in book.taught().items() if week < monday)
 
 
 def keep(book: Classbook, children: Sequence[BookChild], placed: Sequence[Planned]) -> None:

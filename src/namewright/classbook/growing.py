@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import date
 
+from namewright.classbook.looks import Look, looks
 from namewright.classbook.records import Observation, letter_positions
-from namewright.classbook.suggest import by_day
 from namewright.names.clusters import clusters
 from namewright.pages.growth import Growth, Track
 
@@ -16,25 +16,26 @@ def growth_of(label: str, name: str, observations: Sequence[Observation]) -> Gro
 
     A note made about another form of the name counts for the letters that stand in the same place in both.
     """
-    letters = clusters(name)
-    days = [(date.fromisoformat(note.date), note) for note in by_day(observations)]
-    tracks = tuple(Track(letters[at], tuple((day, at in note.letters) for day, note in days
-                                            if note.letters is not None and clusters(note.name)[at:at + 1] ==
-                                            letters[at:at + 1]))
-                   for at in letter_positions(name))
+    letters, days = clusters(name), looks(observations)
+    tracks = tuple(Track(letters[at], _track(at, letters[at], days)) for at in letter_positions(name))
     return Growth(label, tracks,
                   tuple((day, note.support) for day, note in _each_day(observations) if note.support is not None),
                   tuple((day, int(note.stage)) for day, note in _each_day(observations) if note.stage is not None))
 
 
-def formed_lately(name: str, observations: Sequence[Observation]) -> frozenset[str]:
-    """Return the letters of a name that stood, in every place they have in it, when letters were looked at last.
+def _track(at: int, letter: str, days: Sequence[Look]) -> tuple[tuple[date, bool], ...]:
+    """Return the days on which something was said of the letter in this place, and whether it was formed."""
+    said: dict[date, bool] = {}
+    for look in days:
+        if at in look.formed | look.not_yet and clusters(look.name)[at] == letter:
+            said[look.day] = said.get(look.day, False) or at in look.formed
+    return tuple(said.items())
 
-    Notes made about another form of the name say nothing.
-    """
-    looks = [note.letters for note in by_day(observations) if note.letters is not None and note.name == name]
-    letters, places, formed = clusters(name), letter_positions(name), looks[-1] if looks else ()
-    return frozenset(letters[at] for at in places) - {letters[at] for at in places if at not in formed}
+
+def formed_lately(name: str, observations: Sequence[Observation]) -> frozenset[str]:
+    """Return the letters of a name that stand now: formed, in every place they have in it, when last looked at."""
+    tracks = growth_of("", name, observations).tracks
+    return frozenset(track.letter for track in tracks) - {track.letter for track in tracks if not track.stands}
 
 
 def _each_day(observations: Sequence[Observation]) -> list[tuple[date, Observation]]:

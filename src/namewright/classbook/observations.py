@@ -20,25 +20,26 @@ from namewright.classbook.records import (
 from namewright.classbook.stages import Stage
 from namewright.settings import Support
 
-_COLUMNS = "id, child_id, date, name, letters, support, stage, note, who, at"
+_COLUMNS = "id, child_id, date, name, letters, support, stage, note, who, at, not_yet"
 
 
 def observe(db: sqlite3.Connection, child_id: int, name: str, day: date | str, letters: Iterable[int] | None,
             support: Support | None, stage: Stage | None, note: str, who: str, when: datetime | str | None,
-            token: str | None) -> Observation:
+            token: str | None, not_yet: Iterable[int] | None = None) -> Observation:
     """Keep a note; one whose token is known is returned and not kept again. Inside a transaction."""
     again = db.execute(f"SELECT {_COLUMNS} FROM observations WHERE token = ? AND child_id = ?", (token, child_id))
     if token and (row := again.fetchone()):
         return _observation(row)
-    places = checked_letters(name, letters)
+    places = checked_letters(name, letters if letters is not None or not_yet is None else ())
+    unformed = checked_letters(name, not_yet)
     values = (child_id, checked_day(day), name, None if places is None else " ".join(map(str, places)),
               None if support is None else str(support), None if stage is None else int(stage),
               checked_text(note, MOST_NOTE, "long_note"), checked_text(who, MOST_WHO, "long_who"),
-              checked_moment(when))
+              checked_moment(when), None if unformed is None else " ".join(map(str, unformed)))
     if places is None and support is None and stage is None and not values[6]:
         raise ClassbookError("classbook.nothing_to_note")
-    new = db.execute("INSERT INTO observations (child_id, date, name, letters, support, stage, note, who, at, token) "
-                     "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)", (*values, token or None)).lastrowid
+    new = db.execute("INSERT INTO observations (child_id, date, name, letters, support, stage, note, who, at, not_yet, "
+                     "token) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)", (*values, token or None)).lastrowid
     return _observation((new, *values))
 
 
@@ -58,6 +59,10 @@ def observations(db: sqlite3.Connection, child_id: int) -> tuple[Observation, ..
 
 
 def _observation(row: tuple[Any, ...]) -> Observation:
-    new, child_id, day, name, letters, support, stage, note, who, at = row
-    return Observation(new, child_id, day, name, None if letters is None else tuple(map(int, letters.split())),
-                       Support(support) if support else None, Stage(stage) if stage else None, note, who, at)
+    new, child_id, day, name, letters, support, stage, note, who, at, not_yet = row
+    return Observation(new, child_id, day, name, _positions(letters), Support(support) if support else None,
+                       Stage(stage) if stage else None, note, who, at, _positions(not_yet))
+
+
+def _positions(text: str | None) -> tuple[int, ...] | None:
+    return None if text is None else tuple(map(int, text.split()))

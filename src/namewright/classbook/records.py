@@ -73,7 +73,8 @@ class Observation:
     """What was seen of a child's name writing on one day.
 
     ``name`` is the name as it was practised that day, ``letters`` the positions in ``clusters(name)`` that the
-    child formed (None: not looked at; empty: none yet).
+    child formed (None: not looked at; empty: none yet), ``not_yet`` those that were said not to be formed yet (None:
+    all that ``letters`` leaves out).
     """
 
     id: int
@@ -86,6 +87,7 @@ class Observation:
     note: str
     who: str
     when: str
+    not_yet: tuple[int, ...] | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -88,6 +88,22 @@ MIGRATIONS: tuple[Migration, ...] = (
             child_id INTEGER PRIMARY KEY REFERENCES children (id),
             number INTEGER NOT NULL CHECK (number > 0))""",
     ),
+    (
+        # Positions said to be not yet formed; NULL: all that the letters leave out.
+        "ALTER TABLE observations ADD COLUMN not_yet TEXT",
+        # The letters that a week, by its Monday, was planned for.
+        """CREATE TABLE taught (
+            week TEXT NOT NULL,
+            letter TEXT NOT NULL,
+            PRIMARY KEY (week, letter))""",
+        # Who shall sit together (1) or apart (0).
+        """CREATE TABLE seats (
+            one INTEGER NOT NULL REFERENCES children (id),
+            other INTEGER NOT NULL REFERENCES children (id),
+            together INTEGER NOT NULL CHECK (together IN (0, 1)),
+            PRIMARY KEY (one, other),
+            CHECK (one < other))""",
+    ),
 )
 
 

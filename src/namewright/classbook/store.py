@@ -205,6 +205,46 @@ class Classbook:
             self._db.execute("DELETE FROM groups")
             self._db.executemany("INSERT INTO groups VALUES (?, ?)", sorted(groups.items()))
 
+    # --- lessons and seats ----------------------------------------------------------------------------
+
+    def taught(self) -> dict[date, tuple[str, ...]]:
+        """Return the letters of each week that was planned, by its Monday, the earliest first."""
+        weeks: dict[date, tuple[str, ...]] = {}
+        with self._reading():
+            for week, letter in self._db.execute("SELECT week, letter FROM taught ORDER BY week, rowid"):
+                day = date.fromisoformat(week)
+                weeks[day] = (*weeks.get(day, ()), letter)
+        return weeks
+
+    def keep_taught(self, monday: date, letters: Iterable[str]) -> None:
+        """Keep the letters of a week in place of what it had; the file is not touched by the same."""
+        wanted = tuple(letters)
+        if self.taught().get(monday, ()) == wanted:
+            return
+        with self.changing():
+            self._db.execute("DELETE FROM taught WHERE week = ?", (monday.isoformat(),))
+            self._db.executemany("INSERT INTO taught VALUES (?, ?)", [(monday.isoformat(), each) for each in wanted])
+
+    def seats(self) -> tuple[tuple[int, int, bool], ...]:
+        """Return who shall sit together (true) or apart, by ids, where both are here."""
+        with self._reading():
+            rows = self._db.execute("SELECT one, other, together FROM seats WHERE (SELECT count(*) FROM children "
+                                    "WHERE id IN (one, other) AND left_at IS NULL) = 2 ORDER BY one, other")
+            return tuple((one, other, bool(together)) for one, other, together in rows)
+
+    def seat(self, one: int, other: int, together: bool | None) -> None:
+        """Say that two children shall sit together or apart; None takes back what was said of them.
+
+        Raises ClassbookError for a child we do not know, and for a child with itself.
+        """
+        pair = sorted((self.child(one).id, self.child(other).id))
+        if one == other:
+            raise ClassbookError("classbook.one_seat")
+        with self.changing():
+            self._db.execute("DELETE FROM seats WHERE one = ? AND other = ?", pair)
+            if together is not None:
+                self._db.execute("INSERT INTO seats VALUES (?, ?, ?)", (*pair, int(together)))
+
     # --- erasing for good -----------------------------------------------------------------------------
 
     def erase(self, child_ids: Iterable[int], *, who: str = "", when: When = None) -> Erased:
@@ -235,15 +275,18 @@ class Classbook:
 
     def observe(self, child_id: int, day: date | str, letters: Iterable[int] | None = None, *,
                 support: Support | None = None, stage: Stage | None = None, note: str = "", who: str = "",
-                when: When = None, token: str | None = None) -> Observation:
+                when: When = None, token: str | None = None,
+                not_yet: Iterable[int] | None = None) -> Observation:
         """Note what was seen on a day: positions in ``clusters(child.practice)``, None if not looked at.
 
-        Of several notes on one day the last counts in pictures; all are kept. ``token`` is any text of the
+        ``not_yet`` are letters said not to be formed yet, None all that ``letters`` leaves out. Several notes on one
+        day add up (``looks``); all are kept. ``token`` is any text of the
         caller's own: a second call with the same one returns the first note and adds nothing.
         """
         with self.changing():
             name = self.child(child_id).child.practice
-            return seen.observe(self._db, child_id, name, day, letters, support, stage, note, who, when, token)
+            return seen.observe(self._db, child_id, name, day, letters, support, stage, note, who, when, token,
+                                not_yet)
 
     def strike(self, observation_id: int, *, when: When = None) -> None:
         """Take a note back: it stays in the file and is shown no more."""

@@ -1,26 +1,31 @@
 """A suggestion for the next level of support, with its reason. The adult decides; nothing here changes anything.
 
 The rule is ours and not a finding: practice that fades is common practice, but no study seen says when to fade.
-It looks at the last days on which letters were looked at, three at most, the last note of a day counting:
+It looks at the last days on which letters were looked at, three at most, none more than three weeks before the last:
 
 - every letter of the name formed on two of the last three days: one level lighter;
-- fewer than half of the letters on each of the last two days: one level fuller;
+- more than half of the letters not yet on each of the last two days, and no more on the second: one level fuller;
+- the same, but more letters on the second day: the child is on the way, so stay;
 - anything else, and fewer than two such days: stay.
 
-A day noted at another level of support than today's says nothing about today's, and is left out; so is a day noted
-for another name. Pure: the level and the notes come in, a message goes out.
+A day noted at another level of support than today's says nothing about today's, but for one on which every letter was
+formed with less support: that is as good as with more. A day noted for another name is left out. What the notes of one
+day add up to: ``looks``. Pure: the level and the notes come in, a message goes out.
 """
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from datetime import timedelta
 
+from namewright.classbook.looks import Look, looks
 from namewright.classbook.records import Observation, letter_positions
 from namewright.message import Message, message
 from namewright.settings import Support
 
 DAYS = 3
+SPAN = timedelta(days=21)  # days farther apart are not “the last days”
 _LEVELS = tuple(Support)  # from most support to least
 
 
@@ -34,30 +39,42 @@ class Suggestion:
 
 def suggest(support: Support, observations: Sequence[Observation], name: str) -> Suggestion:
     """Return a suggestion for a child who practises ``name`` at this level of support."""
-    total = len(letter_positions(name))
-    days = [len(note.letters) for note in by_day(observations)
-            if note.letters is not None and note.name == name and note.support in (None, support)][-DAYS:]
-    if len(days) < 2 or not total:
+    days = _last_days(support, observations, name)
+    if len(days) < 2 or not letter_positions(name):
         return Suggestion(support, message("suggest.few"))
-    good = sum(formed == total for formed in days)
-    at = _LEVELS.index(support)
+    good = sum(day.whole for day in days)
     if good >= 2:
-        if support is _LEVELS[-1]:
-            return Suggestion(support, message("suggest.lightest", good=good, days=len(days)))
-        lighter = _LEVELS[at + 1]
-        return Suggestion(lighter, message("suggest.lighter", good=good, days=len(days), next=lighter))
-    if all(2 * formed < total for formed in days[-2:]):
-        if at == 0:
-            return Suggestion(support, message("suggest.fullest"))
-        fuller = _LEVELS[at - 1]
-        return Suggestion(fuller, message("suggest.fuller", next=fuller))
-    return Suggestion(support, message("suggest.stay"))
+        return _lighter(support, good, len(days))
+    return _fuller(support, days[-2:])
 
 
-def by_day(observations: Sequence[Observation]) -> tuple[Observation, ...]:
-    """Return one note a day, in order of days: of several on one day the last that looked at letters, else the last."""
-    days: dict[str, Observation] = {}
-    for note in sorted(observations, key=lambda each: (each.date, each.id)):
-        if note.letters is not None or note.date not in days or days[note.date].letters is None:
-            days[note.date] = note
-    return tuple(days.values())
+def _last_days(support: Support, observations: Sequence[Observation], name: str) -> list[Look]:
+    """Return the last days that say something about this level, none long before the last of them."""
+    days = [look for look in looks(observations) if look.name == name and _counts(look, support)]
+    return [look for look in days if days[-1].day - look.day <= SPAN][-DAYS:]
+
+
+def _counts(look: Look, support: Support) -> bool:
+    if look.support in (None, support):
+        return True
+    return look.whole and _LEVELS.index(look.support) > _LEVELS.index(support)
+
+
+def _lighter(support: Support, good: int, days: int) -> Suggestion:
+    if support is _LEVELS[-1]:
+        return Suggestion(support, message("suggest.lightest", good=good, days=days))
+    lighter = _LEVELS[_LEVELS.index(support) + 1]
+    return Suggestion(lighter, message("suggest.lighter", good=good, days=days, next=lighter))
+
+
+def _fuller(support: Support, days: Sequence[Look]) -> Suggestion:
+    """Return a fuller level where few letters stand and no more than before."""
+    before, last = days
+    if not all(2 * len(day.not_yet) > len(letter_positions(day.name)) for day in days):
+        return Suggestion(support, message("suggest.stay"))
+    if len(last.formed) > len(before.formed):
+        return Suggestion(support, message("suggest.rising"))
+    if support is _LEVELS[0]:
+        return Suggestion(support, message("suggest.fullest"))
+    fuller = _LEVELS[_LEVELS.index(support) - 1]
+    return Suggestion(fuller, message("suggest.fuller", next=fuller))

@@ -143,6 +143,8 @@ def _grouped(options: argparse.Namespace, placed: Sequence[Placed], holds: Sheet
              children: Sequence[BookChild]) -> tuple[Planned, ...]:
     earlier = getattr(options, "earlier_groups", None)
     wishes: Wishes = getattr(options, "wishes", NO_WISHES)
+    if book:
+        wishes = grouping.wishes(book, children, wishes.tables)
     if book and earlier is None:
         return grouping.with_groups(book, children, placed, holds.language, anew=getattr(options, "new_groups", False),
                                     wishes=wishes, usual=holds.support)

@@ -29,6 +29,9 @@ def add(commands: Commands) -> None:
     doing.add_argument("--erase", metavar="CHILD", action="append",
                        help="erase this child for good, from every list, with all settings and notes")
     doing.add_argument("--erase-class", action="store_true", help="erase everyone and everything in FILE for good")
+    for word, what in (("together", "always sit together"), ("apart", "never sit together"),
+                       ("either", "sit as the plan finds best, whatever was said before")):
+        doing.add_argument(f"--{word}", metavar="CHILDREN", help=f"two children, with a comma, shall {what}")
     parser.add_argument("--yes", action="store_true", help="erase without asking again")
     parser.add_argument("--who", default="", help="who makes the change, such as “teacher”")
     parser.set_defaults(run=_run)
@@ -50,6 +53,8 @@ def _run(options: argparse.Namespace) -> int:
         print(f"The class is in {options.file}.")
     elif options.erase or options.erase_class:
         _erase(options)
+    elif options.together or options.apart or options.either:
+        _seat(options)
     else:
         _list(options.file)
     return ALL_MADE
@@ -77,6 +82,19 @@ def _tell(update: RosterUpdate, labels: dict[int, str]) -> None:
                       ("left, and kept with all notes", update.left)):
         if ids:
             print(f"{word}: {', '.join(labels[one] for one in ids)}")
+
+
+def _seat(options: argparse.Namespace) -> None:
+    """Keep who shall sit together or apart."""
+    said = options.together or options.apart or options.either
+    names = [name.strip() for name in said.split(",") if name.strip()]
+    if len(names) != 2:
+        raise Refusal(f"“{said}” does not name two children; write both with a comma, such as “Mira, Bo”")
+    with opened(options.file, create=False) as book:
+        one, other = (find_child(book.children(), name) for name in names)
+        book.seat(one.id, other.id, None if options.either else bool(options.together))
+    how = "may sit anywhere" if options.either else "sit together" if options.together else "sit apart"
+    print(f"{one.child.label} and {other.child.label} {how} from the next plan on.")
 
 
 def _erase(options: argparse.Namespace) -> None:

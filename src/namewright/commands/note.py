@@ -30,6 +30,9 @@ def add(commands: Commands) -> None:
     letters.add_argument("--letters", metavar="LETTERS",
                          help="the letters of the name that were formed, such as Mra; \"\" for none yet")
     letters.add_argument("--all", action="store_true", help="every letter was formed")
+    parser.add_argument("--not-yet", metavar="LETTERS",
+                        help="the letters that were looked at and not formed yet; a letter that you name nowhere is "
+                             "not looked at")
     parser.add_argument("--support", choices=list(Support), help="the level of support of what was seen")
     parser.add_argument("--stage", metavar="STAGE", help=f"where the whole name stands: {_STAGES}")
     parser.add_argument("--date", metavar="DAY", help="the day, such as 2026-09-14 (today)")
@@ -43,10 +46,11 @@ def _run(options: argparse.Namespace) -> int:
         one = find_child(book.children(left=True), options.child)
         before = [note for note in book.observations(one.id) if note.date == _day(options)]
         note = book.observe(one.id, _day(options), _letters(options, one.child.practice), support=_support(options),
-                            stage=_stage(options), note=options.note, who=options.who)
+                            stage=_stage(options), note=options.note, who=options.who,
+                            not_yet=_not_yet(options, one.child.practice))
         print(_said(one, note))
         if note.letters is not None and any(earlier.letters is not None for earlier in before):
-            print("There was a note on this day already; both are kept, and pictures show the letters of this one.")
+            print("There was a note on this day already: the two add up, and a letter that either has is formed.")
         print(_next(book, one))
     return ALL_MADE
 
@@ -65,6 +69,13 @@ def _letters(options: argparse.Namespace, name: str) -> tuple[int, ...] | None:
     return None if options.letters is None else find_letters(name, options.letters)
 
 
+def _not_yet(options: argparse.Namespace, name: str) -> tuple[int, ...] | None:
+    """Return the letters said not to be formed yet; None, all others, where it was said that none is formed."""
+    if options.not_yet is not None:
+        return find_letters(name, options.not_yet)
+    return () if options.letters else None
+
+
 def _support(options: argparse.Namespace) -> Support | None:
     return Support(options.support) if options.support else None
 
@@ -78,7 +89,10 @@ def _said(one: BookChild, note: Observation) -> str:
     parts = []
     if note.letters is not None:
         letters = clusters(note.name)
-        parts.append(f"formed {', '.join(letters[at] for at in note.letters)}" if note.letters else "no letter yet")
+        said = not note.letters and note.not_yet is None
+        parts += [f"formed {', '.join(letters[at] for at in note.letters)}"] if note.letters else []
+        parts += [f"not yet {', '.join(letters[at] for at in note.not_yet)}"] if note.not_yet else []
+        parts += ["no letter yet"] if said else []
     if note.support:
         parts.append(f"with {note.support} support")
     if note.stage:

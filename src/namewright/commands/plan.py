@@ -10,9 +10,11 @@ import argparse
 import json
 import sys
 from dataclasses import replace
+from datetime import date
 from pathlib import Path
 
 from namewright.classbook import ClassbookError, grouping
+from namewright.classbook.records import checked_day
 from namewright.commands.asking import Asked, asked_for_class
 from namewright.commands.common import (
     closing,
@@ -29,10 +31,11 @@ from namewright.making.account import account_of_order
 from namewright.making.make import Making
 from namewright.making.page_settings import EXPLAINED
 from namewright.making.planning import timetable_of
-from namewright.making.request import Kind
+from namewright.making.request import Kind, Request
 from namewright.output.week import plan_csv, plan_json
 from namewright.practice.groups import Wishes
-from namewright.practice.ordering import Order
+from namewright.practice.ordering import Order, unmet
+from namewright.practice.timetable import Timetable
 from namewright.practice.weeks import DEFAULT_WEEKS
 from namewright.wording import wording
 
@@ -63,6 +66,9 @@ def add(commands: Commands) -> None:
     parser.add_argument("--groups", metavar="N",
                         help="how many tables there are; their sizes differ by one child at most (as many as leave "
                              "three to five children at each)")
+    parser.add_argument("--week", metavar="DAY",
+                        help="a day of the week that the plan is for, such as 2026-12-01: letters of the weeks before, "
+                             "which a class’s file remembers, come back as review (this week; at the weekend the next)")
     groups = parser.add_mutually_exclusive_group()
     groups.add_argument("--groups-from", metavar="FILE",
                         help="keep the groups of an earlier “namewright order --format json -o FILE” as far as can be; "
@@ -82,11 +88,13 @@ def _run(options: argparse.Namespace) -> int:
         raise Refusal("say where to write the plan, such as -o plan.pdf")
     weeks = _count(options.weeks, "weeks", 60)
     options.wishes = Wishes(_count(options.groups, "groups", 200) if options.groups else None)
+    monday = grouping.monday_of(_day(options.week))
     options.earlier_groups = earlier_groups(Path(options.groups_from)) if options.groups_from else None
     options.order = _ORDERS[options.order] if options.order else None
     with asked_for_class(options, Kind.PLAN, grouped=True, notes=True, orders=EXPLAINED) as asked:
         complain_of_beats(asked.roster)
-        request = replace(asked.request, weeks=weeks, a_week=int(options.letters_per_week))
+        taught = grouping.taught_before(asked.book, monday) if asked.book else ()
+        request = replace(asked.request, weeks=weeks, a_week=int(options.letters_per_week), taught=taught)
         making, language = Making(request, account=account_of_order(request.planned)), request.settings.language
         if options.format == "pdf":
             write(making.pages(), options, language)
@@ -94,7 +102,8 @@ def _run(options: argparse.Namespace) -> int:
             _write_text(options, making, asked)
         if options.group_sheets:
             write(making.pages(Kind.GROUPS), options, language, options.group_sheets)
-        _keep(asked)
+        _complain_of_wishes(asked, request)
+        _keep(asked, monday, timetable_of(request))
     return closing(making.account, asked.roster)
 
 
@@ -111,13 +120,26 @@ def _write_text(options: argparse.Namespace, making: Making, asked: Asked) -> No
         sys.stdout.write(text)
 
 
-def _keep(asked: Asked) -> None:
-    """Keep the groups of a class for next time; a file that cannot be changed is said, and the plan is there."""
+def _day(text: str | None) -> date:
+    """Read a day; today where none is named. Raises ClassbookError for what is no day."""
+    return date.fromisoformat(checked_day(text)) if text else date.today()
+
+
+def _complain_of_wishes(asked: Asked, request: Request) -> None:
+    if asked.book:
+        for one, other in unmet(request.planned, grouping.wishes(asked.book, asked.children)):
+            complain(f"what was said about {one} and {other} could not be met: it goes against something else that was "
+                     "said, or a table is too small")
+
+
+def _keep(asked: Asked, monday: date, plan: Timetable) -> None:
+    """Keep groups and letters of a class for next time; where the file cannot be changed that is said."""
     if asked.book:
         try:
             grouping.keep(asked.book, asked.children, asked.request.planned)
+            asked.book.keep_taught(monday, plan.weeks.weeks[0].letters if plan.weeks.weeks else ())
         except ClassbookError as error:
-            complain(f"the plan is made, but its groups are not kept for next time: {worded(error)}")
+            complain(f"the plan is made, but its groups and letters are not kept for next time: {worded(error)}")
 
 
 def _count(text: str, what: str, most: int) -> int:

@@ -26,6 +26,17 @@ class Track:
         """Return the day on which the letter was first seen formed."""
         return next((day for day, formed in self.days if formed), None)
 
+    @property
+    def stands(self) -> bool:
+        """Say whether the letter was formed when it was looked at last."""
+        return bool(self.days) and self.days[-1][1]
+
+    @property
+    def since(self) -> date | None:
+        """Return the day from which on the letter was formed whenever it was looked at; None where it is not now."""
+        lost = max((at for at, (_, formed) in enumerate(self.days) if not formed), default=-1)
+        return self.days[lost + 1][0] if self.stands else None
+
 
 @dataclass(frozen=True, slots=True)
 class Growth:
@@ -48,8 +59,8 @@ class Growth:
 
     @property
     def formed(self) -> tuple[Track, ...]:
-        """Return the letters that have been formed, the earliest first, else as in the name."""
-        return tuple(sorted((track for track in self.tracks if track.first), key=lambda track: track.first or date.max))
+        """Return the letters that stand now, those that have stood longest first, else as in the name."""
+        return tuple(sorted((track for track in self.tracks if track.since), key=lambda track: track.since or date.max))
 
 
 def day_said(day: date, *, year: bool = False) -> Message:
@@ -67,8 +78,8 @@ def summary(growth: Growth) -> Message:
         looked_at = any(track.days for track in growth.tracks)
         return message("page.progress.begin" if looked_at else "page.progress.unseen", name=growth.label)
     first, newest = formed[0], formed[-1]
-    since, last = (day_said(track.first or date.max, year=True) for track in (first, newest))
-    letters = tuple(track.letter for track in growth.tracks if track.first)
+    since, last = (day_said(track.since or date.max, year=True) for track in (first, newest))
+    letters = tuple(track.letter for track in growth.tracks if track.stands)
     key = "all" if len(formed) == len(growth.tracks) else "some" if len(formed) > 1 else "first_letter"
     if key == "all" and since == last:
         key = "together"

@@ -20,6 +20,7 @@ from flask import abort, current_app, g
 from namewright.classbook import BookChild, Classbook, ClassbookError, grouping
 from namewright.message import Message
 from namewright.pages.press import Press
+from namewright.practice.groups import NO_WISHES, Wishes
 from namewright.practice.ordering import Order, Planned, completed, order_class
 from namewright.settings import Support
 from namewright.web.jobs import Jobs
@@ -74,17 +75,17 @@ class Desk:
             return cast(Drawn, self._pictures[key])
 
     def order(self, children: Sequence[BookChild], by: Order, support: Support, language: str,
-              before: Mapping[int, int]) -> tuple[Planned, ...]:
+              before: Mapping[int, int], wishes: Wishes = NO_WISHES) -> tuple[Planned, ...]:
         """Return the children in order with their groups, worked out once for a class that has not changed.
 
         ``before`` are the groups of last time by id, which are kept as far as can be.
         """
-        key = (by, support, language, tuple(one.child for one in children), tuple(before.items()))
+        key = (by, support, language, tuple(one.child for one in children), tuple(before.items()), wishes)
         labels = {one.child.label: before[one.id] for one in children if one.id in before}
         with self.lock:
             if key not in self._orders:
                 self._orders[key] = completed(order_class([one.child for one in children], by, support), language,
-                                              labels)
+                                              labels, wishes, support)
                 if len(self._orders) > 4:
                     self._orders.popitem(last=False)
             return self._orders[key]
@@ -156,7 +157,8 @@ def members() -> tuple[Member, ...]:
     children = book().children()
     settings = class_settings()
     by, support = Order(settings.get("order", Order.PRACTICE)), Support(settings.get("support", Support.FULL))
-    ordered = desk().order(children, by, support, settings.get("language", "en"), book().groups())
+    ordered = desk().order(children, by, support, settings.get("language", "en"), book().groups(),
+                           grouping.wishes(book(), children))
     on_line = {one.child.line: one for one in children}
     return tuple(Member(on_line[placed.child.line], placed) for placed in ordered)
 

@@ -15,6 +15,7 @@ from flask import redirect as to
 from werkzeug.wrappers import Response as BaseResponse
 
 from namewright.classbook import BookChild, ClassbookError, Observation
+from namewright.classbook.looks import Look, looks
 from namewright.classbook.records import letter_positions
 from namewright.classbook.stages import Stage, stage_said
 from namewright.classbook.suggest import suggest
@@ -48,13 +49,14 @@ def show(child_id: int) -> str:
 
 def _page(one: BookChild, problem: Exception | None = None) -> str:
     name = one.child.practice
-    notes = _last_of_day(book().observations(one.id))
+    observed = book().observations(one.id)
+    notes, seen = _last_of_day(observed), looks(observed)
     return render_template(
         "seen.html", child=one, label=one.child.label, problem=problem, letters=_letters(name),
         today=date.today().isoformat(), once=request.form.get("once") or secrets.token_urlsafe(12),
         supports=tuple(Support), stages=[(stage.value, stage_said(stage)) for stage in Stage],
         suggestion=_suggestion(one), ticked=set(request.form.getlist("letter")), notes=notes,
-        year=[(letter, [_mark(note, name, at) for note in notes]) for at, letter in _letters(name)])
+        year=[(letter, [_mark(note, seen, name, at) for note in notes]) for at, letter in _letters(name)])
 
 
 def _suggestion(one: BookChild) -> Message:
@@ -100,9 +102,10 @@ def _last_of_day(notes: Sequence[Observation]) -> list[Observation]:
     return [by_day[day] for day in sorted(by_day)]
 
 
-def _mark(note: Observation, name: str, at: int) -> bool | None:
-    """Say whether a letter was formed that day; None where another name was practised then."""
-    return None if note.name != name or note.letters is None else at in note.letters
+def _mark(note: Observation, seen: Sequence[Look], name: str, at: int) -> bool | None:
+    """Say whether a letter was formed on the day of a note; None where nothing was said of it."""
+    look = next((look for look in seen if (look.day.isoformat(), look.name) == (note.date, name)), None)
+    return None if look is None or at not in look.formed | look.not_yet else at in look.formed
 
 
 @pages.post("/child/<int:child_id>/seen")

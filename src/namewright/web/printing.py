@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
+from datetime import date
 from itertools import islice
 
 from flask import Blueprint, Response, abort, redirect, render_template, request, url_for
 from werkzeug.wrappers import Response as BaseResponse
 
-from namewright.classbook import ClassbookError
+from namewright.classbook import ClassbookError, grouping
 from namewright.making.account import Account, remarked
 from namewright.making.choices import read_choices
 from namewright.making.from_book import members_of, roster_of
@@ -36,7 +37,8 @@ def wanted(form: Mapping[str, str], lists: Mapping[str, list[str]]) -> Request:
     those = [one for one in members() if not only or one.id in chosen]
     noted = Kind.YEAR in kinds or Kind.PLAN in kinds
     asked = members_of(book(), [one.one for one in those], [one.placed for one in those], notes=noted)
-    return Request(kinds, asked, read_choices(class_settings()), roster=roster_of(book()), fill=True)
+    taught = grouping.taught_before(book(), grouping.monday_of(date.today()))
+    return Request(kinds, asked, read_choices(class_settings()), roster=roster_of(book()), fill=True, taught=taught)
 
 
 def _lists() -> Mapping[str, list[str]]:

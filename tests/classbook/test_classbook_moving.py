@@ -1,0 +1,101 @@
+"""Next month's level of support: one step, on new notes, never against an adult's choice. The class is invented."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+from pypdf import PdfReader
+
+from namewright.classbook import Classbook
+from namewright.classbook.moving import WHO, Kind, keep, moves
+from namewright.cli import main
+from namewright.settings import Support
+
+CLASS = "name,support\nMira,full\nBo,full\nAna,partial\nZoë,light\n"
+Capture = pytest.CaptureFixture[str]
+
+
+@pytest.fixture
+def path(tmp_path: Path) -> Path:
+    """A class with three months of notes: Mira and Ana form every letter, Bo few, of Zoë nothing is noted."""
+    place = tmp_path / "room4.db"
+    with Classbook.open(place) as book:
+        book.update_roster(CLASS, when="2026-09-01T08:00:00")
+        for month in (9, 10, 11):
+            for day in (3, 10, 17):
+                book.observe(1, f"2026-{month:02d}-{day:02d}", range(4), support=Support.FULL)
+                book.observe(2, f"2026-{month:02d}-{day:02d}", [], support=Support.FULL)
+                book.observe(3, f"2026-{month:02d}-{day:02d}", range(3), support=Support.PARTIAL)
+    return place
+
+
+def levels(path: Path) -> list[str | None]:
+    with Classbook.open(path) as book:
+        return [one.child.support for one in book.children()]
+
+
+def test_one_level_and_never_two(path: Path) -> None:
+    """Mira and Ana go one level on; made again at once, nothing changes, for the same notes lead to one change."""
+    with Classbook.open(path) as book:
+        for move in moves(book, book.children()):
+            if move.kind is Kind.CHANGED:
+                keep(book, move, when="2026-11-26T12:00:00")
+    assert levels(path) == ["partial", "full", "light", "light"]
+    with Classbook.open(path) as book:
+        assert [move.kind for move in moves(book, book.children())] == [Kind.STAYS] * 4
+        book.observe(1, "2026-12-03", range(4), support=Support.PARTIAL)
+        book.observe(1, "2026-12-10", range(4), support=Support.PARTIAL)
+        assert moves(book, book.children())[0].after is Support.LIGHT
+
+
+def test_a_level_that_an_adult_set_is_not_changed(path: Path) -> None:
+    """What is set for a child goes before the notes, until it is taken back; rows chosen one by one do as well."""
+    with Classbook.open(path) as book:
+        book.set_setting(1, "support", "full", who="teacher", when="2026-10-01T08:00:00")
+        book.set_setting(3, "ladder", "dots", who="teacher", when="2026-10-01T08:00:00")
+        assert [move.kind for move in moves(book, book.children())] == [Kind.CHOSEN, Kind.STAYS, Kind.ROWS, Kind.STAYS]
+        book.undo(1, who="teacher")
+        assert moves(book, book.children())[0].kind is Kind.CHANGED
+
+
+def test_what_is_refused_is_not_proposed_again_on_the_same_notes(path: Path) -> None:
+    """Refused here or taken back in the browser, a change waits for new notes."""
+    with Classbook.open(path) as book:
+        mira, _, ana, _ = moves(book, book.children())
+        keep(book, mira, refused=True, when="2026-11-26T12:00:00")
+        keep(book, ana, when="2026-11-26T12:00:00")
+        book.undo(3, who="teacher")
+        assert [one.child.support for one in book.children()] == ["full", "full", "partial", "light"]
+        assert [move.kind for move in moves(book, book.children())] == [Kind.STAYS] * 4
+        assert [save.who for save in book.history(3)] == ["teacher", WHO]
+
+
+def test_the_command_makes_the_sheets_and_tells_each_change(path: Path, capsys: Capture) -> None:
+    """Sheets for all, each change with its reason, a page of changes; a child refused keeps its level."""
+    december, changes = path.with_name("december.pdf"), path.with_name("changes.pdf")
+    assert main(["next", str(path), "-o", str(december), "--changes", str(changes), "--refuse", "Ana"]) == 0
+    said = capsys.readouterr().out
+    assert "Mira: from full to partial support. Every letter was formed on 3 of the last 3 days" in said
+    assert "Ana stays at partial support, as you said." in said
+    assert "2 children stay at the same level." in said
+    assert levels(path) == ["partial", "full", "partial", "light"]
+    assert len(PdfReader(december).pages) == 4
+    assert len(PdfReader(changes).pages) == 1
+
+
+def test_a_change_made_before_is_taken_back_by_refusing_it(path: Path) -> None:
+    """The pack is made, read, and made again without the change that the adult does not want."""
+    december = str(path.with_name("december.pdf"))
+    assert main(["next", str(path), "-o", december]) == 0
+    assert levels(path) == ["partial", "full", "light", "light"]
+    assert main(["next", str(path), "-o", december, "--refuse", "Mira"]) == 0
+    assert levels(path) == ["full", "full", "light", "light"]
+
+
+def test_without_a_file_to_make_nothing_changes(path: Path, capsys: Capture) -> None:
+    """The changes are only told; and where the PDF cannot be written nothing changes either."""
+    assert main(["next", str(path)]) == 0
+    assert "Nothing is changed yet" in capsys.readouterr().out
+    assert main(["next", str(path), "-o", str(path.parent / "nowhere" / "december.pdf")]) == 2
+    assert levels(path) == ["full", "full", "partial", "light"]
