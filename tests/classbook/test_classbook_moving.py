@@ -52,8 +52,8 @@ def test_one_level_and_never_two(path: Path) -> None:
 def test_a_level_that_an_adult_set_is_not_changed(path: Path) -> None:
     """What is set for a child goes before the notes, until it is taken back; rows chosen one by one do as well."""
     with Classbook.open(path) as book:
-        book.set_setting(1, "support", "full", who="teacher", when="2026-10-01T08:00:00")
-        book.set_setting(3, "ladder", "dots", who="teacher", when="2026-10-01T08:00:00")
+        book.set_settings(1, {"support": "full"}, who="teacher", when="2026-10-01T08:00:00")
+        book.set_settings(3, {"ladder": "dots"}, who="teacher", when="2026-10-01T08:00:00")
         assert [move.kind for move in moves(book, book.children())] == [Kind.CHOSEN, Kind.STAYS, Kind.ROWS, Kind.STAYS]
         book.undo(1, who="teacher")
         assert moves(book, book.children())[0].kind is Kind.CHANGED

@@ -94,6 +94,6 @@ def keep(book: Classbook, move: Move, *, refused: bool = False, when: str | None
     Raises ClassbookError.
     """
     with book.changing():
-        book.set_setting(move.one.id, KEY, move.after, who=WHO, when=when)
+        book.set_settings(move.one.id, {KEY: move.after}, who=WHO, when=when)
         if refused:
             book.undo(move.one.id, who=WHO, when=when)
