@@ -6,6 +6,7 @@ reads, and answers a browser's first request. Everything runs from an empty fold
 
 from __future__ import annotations
 
+import re
 import signal
 import subprocess
 import sys
@@ -40,6 +41,16 @@ def check_contents(wheel: Path) -> None:
     assert "namewright/fonts/upright.toml" in inside, "the letters are not in the wheel"
 
 
+def check_page(wheel: Path) -> None:
+    """The package page links to nothing that is not beside it, and still has the words of the pictures."""
+    with zipfile.ZipFile(wheel) as archive:
+        (name,) = [each for each in archive.namelist() if each.endswith(".dist-info/METADATA")]
+        page = archive.read(name).decode("utf-8")
+    here = [target for target in re.findall(r"\]\(([^)]+)\)", page) if not target.startswith("http")]
+    assert not here, f"the package page links to {here}"
+    assert "A sheet with full support" in page
+
+
 def installed(wheel: Path, folder: Path) -> Path:
     """Install the wheel, with what it asks for, into an environment of its own; return where its programs are."""
     venv.create(folder, with_pip=True)
@@ -62,6 +73,13 @@ def check_pdf(programs: Path, folder: Path) -> None:
                    cwd=folder, check=True)
     assert len(PdfReader(folder / "class.pdf").outline) == 24
     assert len(PdfReader(folder / "adult.pdf").pages) >= 1
+
+
+def check_door(programs: Path, folder: Path) -> None:
+    """The lines in the README make a PDF."""
+    (code,) = re.findall(r"```python\n(.*?)```", (ROOT / "README.md").read_text(encoding="utf-8"), re.DOTALL)
+    subprocess.run([programs / "python", "-I", "-c", code], cwd=folder, check=True)
+    assert len(PdfReader(folder / "class.pdf").pages) == 3
 
 
 def check_web(programs: Path, folder: Path) -> None:
@@ -88,8 +106,10 @@ def main() -> None:
         folder = Path(place)
         wheel = built(folder)
         check_contents(wheel)
+        check_page(wheel)
         programs = installed(wheel, folder / "env")
         check_pdf(programs, folder)
+        check_door(programs, folder)
         check_web(programs, folder)
         print(f"{wheel.name} ({distribution('namewright').version}): installs alone, makes a PDF and answers a browser")
 

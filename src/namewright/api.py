@@ -1,0 +1,83 @@
+"""The door for other programs: what ``import namewright`` promises, and nothing else.
+
+A roster's text becomes children, children become pages, pages become a PDF or drawings. Whoever cannot be made is in
+``Making.account``, and all others are made. Nothing is sent or logged; ``write_pdf`` alone writes a file.
+"""
+
+from __future__ import annotations
+
+from itertools import chain
+from pathlib import Path
+from typing import BinaryIO
+
+from namewright.classbook.keys import checked_setting
+from namewright.making.account import Account, NotMade, Remark, sentence
+from namewright.making.choices import read_choices, settled
+from namewright.making.make import Making
+from namewright.making.request import Kind, Request, listed
+from namewright.message import Message, Problem
+from namewright.output import pdf
+from namewright.output.files import whole_file
+from namewright.output.png import page_png
+from namewright.output.svg import page_svg
+from namewright.pages.page import Page
+from namewright.practice.ordering import Order, completed, order_class
+from namewright.roster import parsing
+from namewright.roster.children import Child, LineReport, Roster, RosterError
+from namewright.settings import NamePart
+from namewright.wording import FIRST, wording
+
+__all__ = ["Account", "Child", "Kind", "LineReport", "Making", "Message", "NotMade", "Page", "Problem", "Remark",
+           "Roster", "RosterError", "in_words", "make", "page_png", "page_svg", "read_roster", "write_pdf"]
+
+_GROUPED = (Kind.GROUPS, Kind.PLAN)
+_NOTED = (Kind.YEAR, Kind.GROWTH)
+
+
+def read_roster(text: str, practise: NamePart | str = NamePart.GIVEN) -> Roster:
+    """Read a class list as it was pasted: its ``children`` in order, and an account of every line.
+
+    ``practise`` is the part of each name to write: ``given``, ``family`` or ``both``. Raises RosterError where there
+    is no child in the text, ValueError for another part.
+    """
+    return parsing.read_roster(text, parsing.PASTED, NamePart(practise))
+
+
+def make(kind: Kind | str, roster: Roster, **settings: str) -> Making:
+    """Return pages of one kind on their way; each is made when it is taken from ``Making.pages()``.
+
+    Kinds: ``sheets``, ``cards``, ``tiles``, ``sizes``, ``groups``, ``adult``, ``plan``. Settings are text, by the keys
+    of a class's file: ``paper``, ``ruling``, ``line_height`` ("20", "5/8 in"), ``support``, ``hand``, ``language``,
+    ``letters``, ``ladder``, ``order``, ``landscape`` ("on") and the others that ``namewright settings`` lists. They
+    hold for all; what the list says of a child goes before them. Raises ValueError for another kind or setting.
+    """
+    kind = Kind(kind)
+    if kind in _NOTED:
+        raise ValueError(f"“{kind}” shows what was noted in a class’s file; “namewright progress” makes it")
+    everyone = read_choices({key: checked_setting(key, text, of_class=True) or "" for key, text in settings.items()})
+    holds = settled(everyone)
+    placed = order_class(roster.children, everyone.order or Order.PRACTICE, holds.support)
+    if kind in _GROUPED:
+        placed = completed(placed, holds.language)
+    return Making(Request((kind,), tuple(map(listed, placed)), everyone, roster=roster))
+
+
+def write_pdf(making: Making, target: Path | str | BinaryIO, *, title: str = "Name practice") -> int:
+    """Make the pages and write them as one PDF; return how many there are.
+
+    ``target`` is a path, written whole or not at all, or an empty file open for reading and writing. ``title`` is shown
+    by viewers and print queues, so keep names out of it. Nothing is written where there is no page. Raises OSError.
+    """
+    pages, language = making.pages(), making.request.settings.language
+    first = next(pages, None)
+    if first is None:
+        return 0
+    if isinstance(target, Path | str):
+        with whole_file(Path(target)) as file:
+            return pdf.write_pdf(chain([first], pages), file, title=title, lang=language)
+    return pdf.write_pdf(chain([first], pages), target, title=title, lang=language)
+
+
+def in_words(told: Message | Exception, language: str = FIRST) -> str:
+    """Return what a note, a reason or an error tells, as a sentence. Raises Problem for a language without words."""
+    return wording(language).sentence(told) if isinstance(told, Message) else sentence(told, language)
