@@ -25,6 +25,7 @@ from namewright.lines.forms import Form, Inkwell, Pens
 from namewright.lines.ink import DARK, WHITE, Fragment, Ink, Piece, Style, dot_fragment, stroke_fragment
 from namewright.lines.ruling import Ruling, print_ruling
 from namewright.lines.setting import InkLetter, SetLine, Typecase
+from namewright.store import LETTERS, Store
 
 T = TypeVar("T")
 
@@ -75,8 +76,8 @@ class CueMaker:
     ruling: Ruling
     pens: Pens
     side_mm: float
-    _cues: dict[str, Cues] = field(default_factory=dict)
-    _digits: dict[int, Fragment] = field(default_factory=dict)
+    _cues: Store[str, Cues] = field(default_factory=lambda: Store(LETTERS))
+    _digits: Store[int, Fragment] = field(default_factory=lambda: Store(LETTERS))
 
     @property
     def number_mm(self) -> float:
@@ -90,9 +91,7 @@ class CueMaker:
 
     def cues(self, letter: InkLetter) -> Cues:
         """Return the cues of a letter; what has no place that is free and plain is left away."""
-        if letter.cluster not in self._cues:
-            self._cues[letter.cluster] = self._work_out(letter)
-        return self._cues[letter.cluster]
+        return self._cues.get(letter.cluster, lambda: self._work_out(letter))
 
     def ink(self, line: SetLine) -> tuple[Ink, ...]:
         """Return the cues of a set line as ink, relative to the line's origin."""
@@ -113,14 +112,14 @@ class CueMaker:
 
     def _digit(self, number: int) -> Fragment:
         """Return the fragment of a number, centred on its origin, in its usual form: a bare 1 would be a stroke."""
-        if number not in self._digits:
-            case = Typecase(upright(), print_ruling(self.number_mm / 1.75), pencil_mm=0.1)
-            line = case.line(str(number))
-            x0, y0, x1, y1 = line.bounds
-            strokes = [stroke.map(lambda p, x=item.x: (p[0] + x - (x0 + x1) / 2, p[1] - (y0 + y1) / 2))  # type: ignore[misc]
-                       for item in line.letters for stroke in item.letter.strokes]
-            self._digits[number] = stroke_fragment(strokes)
-        return self._digits[number]
+        return self._digits.get(number, lambda: self._draw_digit(number))
+
+    def _draw_digit(self, number: int) -> Fragment:
+        line = Typecase(upright(), print_ruling(self.number_mm / 1.75), pencil_mm=0.1).line(str(number))
+        x0, y0, x1, y1 = line.bounds
+        return stroke_fragment(
+            stroke.map(lambda p, x=item.x: (p[0] + x - (x0 + x1) / 2, p[1] - (y0 + y1) / 2))  # type: ignore[misc]
+            for item in line.letters for stroke in item.letter.strokes)
 
     def _work_out(self, letter: InkLetter) -> Cues:
         """Return cues for every stroke, else for the base alone, else arrows without numbers.

@@ -33,6 +33,7 @@ from namewright.lines.ink import (
 )
 from namewright.lines.ruling import Ruling
 from namewright.lines.setting import InkLetter, SetLine, pen_width_mm
+from namewright.store import LETTERS, Store
 
 MIN_DISTANCE = 0.6  # of the pitch: nearer dots look like a clot
 _COINCIDE_MM = 0.02
@@ -150,7 +151,7 @@ class Inkwell:
 
     ruling: Ruling
     pens: Pens
-    _fragments: dict[tuple[str, Hashable, str], Fragment | None] = field(default_factory=dict)
+    _fragments: Store[tuple[str, Hashable, str], Fragment | None] = field(default_factory=lambda: Store(LETTERS))
 
     def ink(self, line: SetLine, forms: Form | Sequence[Form]) -> tuple[Ink, ...]:
         """Return a line inked in one form, or letter by letter in a form each (one for every set letter).
@@ -214,10 +215,7 @@ class Inkwell:
         return layers.get(form) or self._layers(form)
 
     def _fragment(self, letter: InkLetter, kind: str) -> Fragment | None:
-        key = (letter.cluster, letter.shape, kind)
-        if key not in self._fragments:
-            self._fragments[key] = self._make(letter, kind)
-        return self._fragments[key]
+        return self._fragments.get((letter.cluster, letter.shape, kind), lambda: self._make(letter, kind))
 
     def _make(self, letter: InkLetter, kind: str) -> Fragment | None:
         if kind == "outline":

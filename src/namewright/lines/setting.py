@@ -19,6 +19,7 @@ from namewright.letters.strokes import Stroke
 from namewright.lines.ruling import LETTER_UNITS, Ruling
 from namewright.lines.spacing import MIN_GAP, NATURAL_GAP, TIGHTEST_GAP, Spacer, with_tail
 from namewright.names.clusters import clusters
+from namewright.store import LETTERS, Store
 
 PENCIL_MM = 1.5  # a blunt pencil line of a young child is 1 to 2 mm wide: common practice
 _SPACES = " \u00a0"
@@ -125,7 +126,7 @@ class Typecase:
     pencil_mm: float = PENCIL_MM
     slant: float = 0.0
     word_space: float = 1.0
-    _letters: dict[str, tuple[Letter, InkLetter]] = field(default_factory=dict)
+    _letters: Store[str, tuple[Letter, InkLetter]] = field(default_factory=lambda: Store(LETTERS))
     _spacers: dict[float, Spacer] = field(default_factory=dict)
 
     @property
@@ -160,10 +161,10 @@ class Typecase:
         return clusters(text)
 
     def _letter(self, cluster: str) -> tuple[Letter, InkLetter]:
-        if cluster not in self._letters:
-            letter = self.alphabet.letter(cluster)
-            self._letters[cluster] = (letter, ink_letter(letter, self.ruling, self.slant))
-        return self._letters[cluster]
+        return self._letters.get(cluster, lambda: self._cut(self.alphabet.letter(cluster)))
+
+    def _cut(self, letter: Letter) -> tuple[Letter, InkLetter]:
+        return letter, ink_letter(letter, self.ruling, self.slant)
 
     def _step(self, before: Letter, letter: Letter, tightness: float, spaces: int) -> float:
         spacer = self._spacer(tightness)

@@ -17,6 +17,7 @@ from namewright.geometry.points import Point
 from namewright.geometry.segments import Line
 from namewright.letters.alphabet import Letter
 from namewright.letters.strokes import Stroke
+from namewright.store import LETTERS, PAIRS, Store
 
 _STEP = 10  # letter units to a level
 _LOWEST = -150
@@ -100,16 +101,16 @@ class Spacer:
     mean_gap: float = NATURAL_GAP
     min_gap: float = 0.0
     tail: float = 1.0
-    _profiles: dict[str, Profile] = field(default_factory=dict)
-    _pairs: dict[tuple[str, str], float] = field(default_factory=dict)
+    _profiles: Store[str, Profile] = field(default_factory=lambda: Store(LETTERS))
+    _pairs: Store[tuple[str, str], float] = field(default_factory=lambda: Store(PAIRS))
 
     def distance(self, left: Letter, right: Letter) -> float:
         """Return how far right of the left letter's origin the right letter's origin stands."""
-        key = (left.cluster, right.cluster)
-        if key not in self._pairs:
-            one, two = self._profile(left), self._profile(right)
-            self._pairs[key] = _tenths(max(_optical(one, two, self.mean_gap), _at_least(one, two, self.min_gap)))
-        return self._pairs[key]
+        return self._pairs.get((left.cluster, right.cluster), lambda: self._measured(left, right))
+
+    def _measured(self, left: Letter, right: Letter) -> float:
+        one, two = self._profile(left), self._profile(right)
+        return _tenths(max(_optical(one, two, self.mean_gap), _at_least(one, two, self.min_gap)))
 
     def word_distance(self, left: Letter, right: Letter) -> float:
         """Return the same for two letters of different words, but for the space: edge to edge, no tucking in."""
@@ -117,9 +118,7 @@ class Spacer:
         return _tenths(one.edge_right - two.edge_left + max(WORD_GAP, self.min_gap))
 
     def _profile(self, letter: Letter) -> Profile:
-        if letter.cluster not in self._profiles:
-            self._profiles[letter.cluster] = profile(letter, self.tail)
-        return self._profiles[letter.cluster]
+        return self._profiles.get(letter.cluster, lambda: profile(letter, self.tail))
 
 
 def _tenths(distance: float) -> float:

@@ -7,11 +7,9 @@ Out of scope: what stands where (``sheet``, ``card``, ``tiles``, ``summary``).
 from __future__ import annotations
 
 import re
-from collections import OrderedDict
-from collections.abc import Callable
 from dataclasses import dataclass, field
 from itertools import islice
-from typing import TYPE_CHECKING, TypeVar
+from typing import TYPE_CHECKING
 
 from namewright.letters.alphabet import Alphabet, upright
 from namewright.letters.choice import LetterChoice, chosen
@@ -22,6 +20,7 @@ from namewright.lines.ruling import LETTER_UNITS, Ruling, print_ruling
 from namewright.lines.setting import PENCIL_MM, LineSetter, SetLine, Typecase, pen_width_mm
 from namewright.lines.spacing import WORD_GAP
 from namewright.names.clusters import clusters
+from namewright.store import Store
 from namewright.wording import TIED_SPACE
 
 if TYPE_CHECKING:
@@ -34,8 +33,6 @@ _KEPT_WIDTHS = 2000
 _TEXT_PENCIL_MM = 0.15
 _TEXT_SPACE = 0.75  # of the space between a child's two names: grown readers need less
 TEXT_PEN = 0.13  # of the x-height
-Key = TypeVar("Key")
-Value = TypeVar("Value")
 
 
 @dataclass
@@ -45,14 +42,14 @@ class Press:
     alphabet: Alphabet = field(default_factory=upright)
     slant: float = 0.0
     captions_by: Press | None = None
-    _others: OrderedDict[LetterChoice, Press] = field(default_factory=OrderedDict)
-    _cases: OrderedDict[tuple[Ruling, float, float], Typecase] = field(default_factory=OrderedDict)
-    _wells: OrderedDict[Ruling, Inkwell] = field(default_factory=OrderedDict)
-    _cues: OrderedDict[tuple[Ruling, float], CueMaker] = field(default_factory=OrderedDict)
-    _texts: OrderedDict[tuple[str, float], Ink] = field(default_factory=OrderedDict)
-    _widths: OrderedDict[tuple[str, float], float] = field(default_factory=OrderedDict)
+    _others: Store[LetterChoice, Press] = field(default_factory=lambda: Store(_KEPT_LETTERINGS))
+    _cases: Store[tuple[Ruling, float, float], Typecase] = field(default_factory=lambda: Store(_KEPT))
+    _wells: Store[Ruling, Inkwell] = field(default_factory=lambda: Store(_KEPT))
+    _cues: Store[tuple[Ruling, float], CueMaker] = field(default_factory=lambda: Store(_KEPT))
+    _texts: Store[tuple[str, float], Ink] = field(default_factory=lambda: Store(_KEPT_TEXTS))
+    _widths: Store[tuple[str, float], float] = field(default_factory=lambda: Store(_KEPT_WIDTHS))
     school_font: Lettering | None = None
-    _school_cases: OrderedDict[tuple[Ruling, float], LineSetter] = field(default_factory=OrderedDict)
+    _school_cases: Store[tuple[Ruling, float], LineSetter] = field(default_factory=lambda: Store(_KEPT))
 
     @property
     def knows_strokes(self) -> bool:
@@ -63,8 +60,7 @@ class Press:
         """Return a press for names in chosen forms of letters; captions stay in the usual ones."""
         if choice == LetterChoice() or self.school_font is not None:  # a school's font has its own forms
             return self
-        return _kept(self._others, choice,
-                     lambda: Press(chosen(self.alphabet, choice), choice.slant, self), _KEPT_LETTERINGS)
+        return self._others.get(choice, lambda: Press(chosen(self.alphabet, choice), choice.slant, self))
 
     def case(self, ruling: Ruling, letter_spacing_mm: float = 0.0, pencil_mm: float | None = None) -> LineSetter:
         """Return the letters on a ruling, with extra letter spacing in mm: the school's own where it has a font.
@@ -73,30 +69,29 @@ class Press:
         """
         if self.school_font is not None and pencil_mm is None:
             school = self.school_font
-            return _kept(self._school_cases, (ruling, letter_spacing_mm),
-                         lambda: school.case(ruling, letter_spacing_mm), _KEPT)
+            return self._school_cases.get((ruling, letter_spacing_mm), lambda: school.case(ruling, letter_spacing_mm))
 
         def make() -> Typecase:
             pencil = PENCIL_MM if pencil_mm is None else pencil_mm
             space = 1.0 if pencil_mm is None else _TEXT_SPACE
             return Typecase(self.alphabet, ruling, letter_spacing_mm, pencil, self.slant, space)
-        return _kept(self._cases, (ruling, letter_spacing_mm, pencil_mm or 0.0), make, _KEPT)
+        return self._cases.get((ruling, letter_spacing_mm, pencil_mm or 0.0), make)
 
     def well(self, ruling: Ruling) -> Inkwell:
         """Return the ink for a ruling, with the pens that suit it."""
-        return _kept(self._wells, ruling, lambda: Inkwell(ruling, pens_for(ruling)), _KEPT)
+        return self._wells.get(ruling, lambda: Inkwell(ruling, pens_for(ruling)))
 
     def cues(self, ruling: Ruling, letter_spacing_mm: float = 0.0) -> CueMaker:
         """Return the stroke cues for letters set with this extra spacing: half the least gap is theirs."""
         side = (PENCIL_MM + pen_width_mm(ruling) + letter_spacing_mm) / 2
-        return _kept(self._cues, (ruling, letter_spacing_mm),
-                     lambda: CueMaker(self.alphabet, ruling, pens_for(ruling), side), _KEPT)
+        return self._cues.get((ruling, letter_spacing_mm),
+                              lambda: CueMaker(self.alphabet, ruling, pens_for(ruling), side))
 
     def text(self, words: str, x_height_mm: float = 1.75) -> Ink:
         """Return one line of running text in our own letters, its baseline at y 0, its left edge at x 0."""
         if self.captions_by is not None:
             return self.captions_by.text(words, x_height_mm)
-        return _kept(self._texts, (words, x_height_mm), lambda: self._text(words, x_height_mm), _KEPT_TEXTS)
+        return self._texts.get((words, x_height_mm), lambda: self._text(words, x_height_mm))
 
     def _text(self, words: str, x_height_mm: float) -> Ink:
         line = self._text_line(words, x_height_mm)
@@ -127,8 +122,7 @@ class Press:
             return self.captions_by.text_width(words, x_height_mm)
         if not words.strip():
             return 0.0
-        return _kept(self._widths, (words, x_height_mm),
-                     lambda: self._text_line(words, x_height_mm).width_mm, _KEPT_WIDTHS)
+        return self._widths.get((words, x_height_mm), lambda: self._text_line(words, x_height_mm).width_mm)
 
     def text_space(self, x_height_mm: float = 1.75) -> float:
         """Return the width of a word space in running text in mm."""
@@ -167,13 +161,3 @@ class Press:
 def breakable_at(text: str) -> list[str]:
     """Return a text in the pieces between which a line may break."""
     return re.findall(rf"[{TIED_SPACE}\S]+", text)
-
-
-def _kept(store: OrderedDict[Key, Value], key: Key, make: Callable[[], Value], limit: int) -> Value:
-    """Return the value for a key, made when first asked for; the oldest goes when there are too many."""
-    if key not in store:
-        store[key] = make()
-        if len(store) > limit:
-            store.popitem(last=False)
-    store.move_to_end(key)
-    return store[key]

@@ -27,6 +27,7 @@ from namewright.schoolfont import extra
 from namewright.schoolfont.centreline import centreline
 from namewright.schoolfont.contours import Contour, glyph_contours
 from namewright.schoolfont.reading import SchoolFont
+from namewright.store import LETTERS, Store
 
 _FEATURES = {"kern": True, "mark": True, "mkmk": True, "liga": False, "clig": False, "dlig": False}
 _SPACES = " \u00a0"
@@ -129,12 +130,15 @@ class LineUp:
     share: float
 
 
+Drawing = tuple[tuple[Contour, ...], tuple[Stroke, ...]]
+
+
 @dataclass
 class Lettering:
     """The letters of one font, each outlined and centred once in letter units, for every ruling of a run."""
 
     font: SchoolFont
-    _drawn: dict[Shape, tuple[tuple[Contour, ...], tuple[Stroke, ...]]] = field(default_factory=dict)
+    _drawn: Store[Shape, Drawing] = field(default_factory=lambda: Store(LETTERS))
 
     @property
     def name(self) -> str:
@@ -151,19 +155,20 @@ class Lettering:
         to_mm = ruling.x_height_mm / measures.x_height
         return LineUp(measures.cap_height * to_mm - ruling.line_height_mm, measures.x_height / measures.cap_height)
 
-    def drawn(self, letter: Shaped) -> tuple[tuple[Contour, ...], tuple[Stroke, ...]]:
+    def drawn(self, letter: Shaped) -> Drawing:
         """Return a letter's contours and centreline in letter units, y up.
 
         Raises NotInFont for one without an outline, or with one too intricate or too large to be a letter.
         """
-        if letter.shape not in self._drawn:
-            contours = tuple(self._contours(letter))
-            if not contours:
-                raise NotInFont("font.blank", self.font, letter.cluster)
-            if not boxes.holds(_LARGEST, boxes.joined(contour.bounds() for contour in contours)):
-                raise NotInFont("font.far", self.font, letter.cluster)
-            self._drawn[letter.shape] = (contours, centreline(contours))
-        return self._drawn[letter.shape]
+        return self._drawn.get(letter.shape, lambda: self._draw(letter))
+
+    def _draw(self, letter: Shaped) -> Drawing:
+        contours = tuple(self._contours(letter))
+        if not contours:
+            raise NotInFont("font.blank", self.font, letter.cluster)
+        if not boxes.holds(_LARGEST, boxes.joined(contour.bounds() for contour in contours)):
+            raise NotInFont("font.far", self.font, letter.cluster)
+        return contours, centreline(contours)
 
     def _contours(self, letter: Shaped) -> Iterator[Contour]:
         scale = LETTER_UNITS / self.font.measures.x_height
@@ -185,7 +190,7 @@ class FontCase:
     lettering: Lettering
     ruling: Ruling
     letter_spacing_mm: float = 0.0
-    _letters: dict[tuple[str, Shape], InkLetter] = field(default_factory=dict)
+    _letters: Store[tuple[str, Shape], InkLetter] = field(default_factory=lambda: Store(LETTERS))
 
     def line(self, text: str, *, tightness: float = 0.0) -> SetLine:
         """Set a text on the ruling, in mm. ``tightness`` changes nothing: the font's own spacing is the least.
@@ -207,15 +212,14 @@ class FontCase:
             boxes.shifted(one.letter.bounds, one.x, 0.0) for one in placed))
 
     def _letter(self, letter: Shaped) -> InkLetter:
-        key = (letter.cluster, letter.shape)
-        if key not in self._letters:
-            scale = self.ruling.x_height_mm / LETTER_UNITS
-            contours, strokes = (tuple(stroke.map(lambda at: (at[0] * scale, -at[1] * scale)) for stroke in group)
-                                 for group in self.lettering.drawn(letter))
-            box = boxes.joined(contour.bounds() for contour in contours)
-            self._letters[key] = InkLetter(letter.cluster, strokes, _inset(box, pen_width_mm(self.ruling) / 2),
-                                           contours, letter.shape)
-        return self._letters[key]
+        return self._letters.get((letter.cluster, letter.shape), lambda: self._inked(letter))
+
+    def _inked(self, letter: Shaped) -> InkLetter:
+        scale = self.ruling.x_height_mm / LETTER_UNITS
+        contours, strokes = (tuple(stroke.map(lambda at: (at[0] * scale, -at[1] * scale)) for stroke in group)
+                             for group in self.lettering.drawn(letter))
+        box = boxes.joined(contour.bounds() for contour in contours)
+        return InkLetter(letter.cluster, strokes, _inset(box, pen_width_mm(self.ruling) / 2), contours, letter.shape)
 
 
 def _inset(box: Box, by: float) -> Box:

@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import hashlib
 import secrets
-from collections import OrderedDict
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from pathlib import Path
@@ -23,11 +22,13 @@ from namewright.pages.press import Press
 from namewright.practice.groups import NO_WISHES, Wishes
 from namewright.practice.ordering import Order, Planned, completed, order_class
 from namewright.settings import Support
+from namewright.store import Store
 from namewright.web.jobs import Jobs
 
 KEY = "namewright"
 _KEPT_PICTURES = 200
 _KEPT_TOLD = 100
+_KEPT_ORDERS = 4
 Drawn = TypeVar("Drawn", str, bytes)
 
 
@@ -39,40 +40,34 @@ class Desk:
     press: Press = field(default_factory=Press)
     jobs: Jobs = field(default_factory=Jobs)
     lock: Lock = field(default_factory=Lock)
-    _pictures: OrderedDict[str, object] = field(default_factory=OrderedDict)
-    _orders: OrderedDict[tuple[object, ...], tuple[Planned, ...]] = field(default_factory=OrderedDict)
-    _told: OrderedDict[str, tuple[Message, ...]] = field(default_factory=OrderedDict)
+    _pictures: Store[str, str | bytes] = field(default_factory=lambda: Store(_KEPT_PICTURES))
+    _orders: Store[tuple[object, ...], tuple[Planned, ...]] = field(default_factory=lambda: Store(_KEPT_ORDERS))
+    _told: Store[str, tuple[Message, ...]] = field(default_factory=lambda: Store(_KEPT_TOLD))
 
     def tell(self, told: Iterable[Message]) -> str:
         """Keep messages for the page that comes next and return their key: they may hold names, a key does not."""
         key = secrets.token_urlsafe(9)
         with self.lock:
-            self._told[key] = tuple(told)
-            if len(self._told) > _KEPT_TOLD:
-                self._told.popitem(last=False)
+            self._told.get(key, lambda: tuple(told))
         return key
 
     def told(self, key: str) -> tuple[Message, ...]:
         """Return the messages of a key, none for a key no longer known."""
-        return self._told.get(key, ())
+        return self._told.find(key) or ()
 
     def forget(self) -> None:
         """Let go of all that may hold a name: pictures, orders, messages and PDFs."""
         with self.lock:
-            for kept in (self._pictures, self._orders, self._told):
-                kept.clear()
+            self._pictures.clear()
+            self._orders.clear()
+            self._told.clear()
         self.jobs.forget()
 
     def picture(self, asked: object, make: Callable[[Press], Drawn]) -> Drawn:
         """Return a picture, as SVG or a small PDF, made when first asked for. Raises what ``make`` raises."""
         key = hashlib.sha256(repr(asked).encode()).hexdigest()
         with self.lock:
-            if key not in self._pictures:
-                self._pictures[key] = make(self.press)
-                if len(self._pictures) > _KEPT_PICTURES:
-                    self._pictures.popitem(last=False)
-            self._pictures.move_to_end(key)
-            return cast(Drawn, self._pictures[key])
+            return cast(Drawn, self._pictures.get(key, lambda: make(self.press)))
 
     def order(self, children: Sequence[BookChild], by: Order, support: Support, language: str,
               before: Mapping[int, int], wishes: Wishes = NO_WISHES) -> tuple[Planned, ...]:
@@ -83,12 +78,8 @@ class Desk:
         key = (by, support, language, tuple(one.child for one in children), tuple(before.items()), wishes)
         labels = {one.child.label: before[one.id] for one in children if one.id in before}
         with self.lock:
-            if key not in self._orders:
-                self._orders[key] = completed(order_class([one.child for one in children], by, support), language,
-                                              labels, wishes, support)
-                if len(self._orders) > 4:
-                    self._orders.popitem(last=False)
-            return self._orders[key]
+            return self._orders.get(key, lambda: completed(order_class([one.child for one in children], by, support),
+                                                           language, labels, wishes, support))
 
 
 def desk() -> Desk:

@@ -9,13 +9,12 @@ served at the same address later. Out of scope: the passphrase of a shared class
 
 from __future__ import annotations
 
-import hmac
 import secrets
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass, field
 from hashlib import sha256
 
 from flask import Flask, Request, Response, abort, request
+from itsdangerous import BadSignature, Signer
 from markupsafe import Markup
 
 CONTENT_POLICY = (
@@ -34,24 +33,22 @@ TOKEN_FIELD, CLASS_FIELD = "token", "class"
 _OF_NO_CLASS = frozenset({"gate", "home.choose_tongue"})
 
 
-@dataclass(frozen=True)
 class Seal:
-    """The tokens of one start of the program. A token is a random half and its signature."""
+    """The tokens of one start of the program. A token is a random half and its signature, with a point between."""
 
-    secret: bytes = field(default_factory=lambda: secrets.token_bytes(32), repr=False)
+    def __init__(self) -> None:
+        self._signer = Signer(secrets.token_bytes(32), salt="form", digest_method=sha256)
 
     def token(self) -> str:
         """Return a new token for one form."""
-        nonce = secrets.token_urlsafe(12)
-        return f"{nonce}.{self._mark(nonce)}"
+        return self._signer.sign(secrets.token_urlsafe(12)).decode()
 
     def nonce(self, token: str) -> str | None:
         """Return the random half of a token of ours; None for any other text."""
-        nonce, _, mark = token.partition(".")
-        return nonce if hmac.compare_digest(mark.encode(), self._mark(nonce).encode()) else None
-
-    def _mark(self, nonce: str) -> str:
-        return hmac.new(self.secret, b"form:" + nonce.encode(), sha256).hexdigest()[:32]
+        try:
+            return self._signer.unsign(token).decode()
+        except (BadSignature, UnicodeError):
+            return None
 
 
 class StaleForm(Exception):

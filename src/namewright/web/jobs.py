@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import tempfile
 import traceback
-from collections import OrderedDict
 from collections.abc import Callable, Iterable, Iterator
 from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass, field
@@ -18,6 +17,7 @@ from typing import IO
 
 from namewright.message import Field, Message, Problem
 from namewright.pages.page import Page
+from namewright.store import Store
 
 _KEPT = 8
 _IN_MEMORY_BYTES = 4_000_000
@@ -67,32 +67,29 @@ class Jobs:
     """The jobs of one start of the program, the newest few."""
 
     language: str = "en"
-    _jobs: OrderedDict[str, Job] = field(default_factory=OrderedDict)
+    _jobs: Store[str, Job] = field(default_factory=lambda: Store(_KEPT, gone=Job.close))
     _lock: Lock = field(default_factory=Lock)
     _pool: ThreadPoolExecutor = field(default_factory=lambda: ThreadPoolExecutor(1, "pdf"))
 
     def start(self, key: str, total: int, make: Make, language: str) -> Job:
         """Begin a job, or return the one that this key began before."""
         with self._lock:
-            if key in self._jobs:
-                return self._jobs[key]
-            job = self._jobs[key] = Job(key, total)
-            while len(self._jobs) > _KEPT:
-                self._jobs.popitem(last=False)[1].close()
+            begun = self._jobs.find(key)
+            if begun is not None:
+                return begun
+            job = self._jobs.get(key, lambda: Job(key, total))
         self._pool.submit(_run, job, make, language)
         return job
 
     def forget(self) -> None:
         """Let every PDF go; one that is being made goes when it is finished, for nobody knows its key."""
         with self._lock:
-            for job in self._jobs.values():
-                job.close()
             self._jobs.clear()
 
     def get(self, key: str) -> Job | None:
         """Return a job; None where it is not, or no longer, known."""
         with self._lock:
-            return self._jobs.get(key)
+            return self._jobs.find(key)
 
 
 def _run(job: Job, make: Make, language: str) -> None:

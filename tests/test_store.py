@@ -1,0 +1,57 @@
+"""A store makes a value once, keeps the newest so many, and tells what it lets go."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from namewright.store import Store
+
+
+@given(st.lists(st.integers(0, 9), max_size=60), st.integers(1, 5))
+def test_the_keys_asked_for_last_are_kept_and_the_others_go(asked: list[int], most: int) -> None:
+    """Against the plain rule: of all that was asked for, the last so many different keys are still there."""
+    gone: list[int] = []
+    store: Store[int, int] = Store(most, gone.append)
+    made = [0]
+
+    def make(key: int) -> int:
+        made[0] += 1
+        return key
+
+    for key in asked:
+        assert store.get(key, lambda key=key: make(key)) == key  # type: ignore[misc]
+    newest = list(dict.fromkeys(reversed(asked)))[:most]
+    assert {key for key in range(10) if store.find(key) is not None} == set(newest)
+    assert len(store) == len(newest)
+    assert made[0] == len(newest) + len(gone)
+
+
+def test_what_could_not_be_made_is_asked_for_again() -> None:
+    def tries() -> Iterator[object]:
+        yield ValueError("not yet")
+        yield "made"
+
+    coming, store = tries(), Store[str, object](3)
+
+    def make() -> object:
+        value = next(coming)
+        if isinstance(value, Exception):
+            raise value
+        return value
+
+    with pytest.raises(ValueError, match="not yet"):
+        store.get("key", make)
+    assert store.get("key", make) == "made"
+
+
+def test_all_that_is_let_go_is_told() -> None:
+    gone: list[str] = []
+    store: Store[int, str] = Store(2, gone.append)
+    for key, value in enumerate("abc"):
+        store.get(key, lambda value=value: value)  # type: ignore[misc]
+    store.clear()
+    assert (sorted(gone), len(store), store.find(2)) == (["a", "b", "c"], 0, None)
