@@ -11,7 +11,7 @@ from pathlib import Path
 from typing import BinaryIO
 
 from namewright.classbook.keys import checked_setting
-from namewright.making.account import Account, NotMade, Remark, sentence
+from namewright.making.account import Account, NotMade, Remark
 from namewright.making.choices import read_choices, settled
 from namewright.making.make import Making
 from namewright.making.request import Kind, Request, listed
@@ -49,7 +49,8 @@ def make(kind: Kind | str, roster: Roster, **settings: str) -> Making:
     Kinds: ``sheets``, ``cards``, ``tiles``, ``sizes``, ``groups``, ``adult``, ``plan``. Settings are text, by the keys
     of a class's file: ``paper``, ``ruling``, ``line_height`` ("20", "5/8 in"), ``support``, ``hand``, ``language``,
     ``letters``, ``ladder``, ``order``, ``landscape`` ("on") and the others that ``namewright settings`` lists. They
-    hold for all; what the list says of a child goes before them. Raises ValueError for another kind or setting.
+    hold for all; what the list says of a child goes before them. Raises ValueError for another kind,
+    Problem for another setting or one that cannot be.
     """
     kind = Kind(kind)
     if kind in _NOTED:
@@ -78,6 +79,6 @@ def write_pdf(making: Making, target: Path | str | BinaryIO, *, title: str = "Na
     return pdf.write_pdf(chain([first], pages), target, title=title, lang=language)
 
 
-def in_words(told: Message | Exception, language: str = FIRST) -> str:
+def in_words(told: Message | Problem, language: str = FIRST) -> str:
     """Return what a note, a reason or an error tells, as a sentence. Raises Problem for a language without words."""
-    return wording(language).sentence(told) if isinstance(told, Message) else sentence(told, language)
+    return wording(language).sentence(told.message if isinstance(told, Problem) else told)
