@@ -11,6 +11,8 @@ import pytest
 
 from namewright.wording import FIRST, languages, wording
 
+STUDY = re.compile(r"([A-Z]\w+)(?: et al\.|,? (?:&|y|und|et|e) [A-Z]\w+) \(?((?:19|20)\d\d)")
+NUMBER = re.compile(r"\d+(?![:.,\d]*})")
 OPTIONAL = ("web.why.",)  # said in English where a language has no words of its own
 
 
@@ -44,6 +46,16 @@ def test_a_sentence_has_the_fields_of_the_english_one(language: str) -> None:
         assert whole == frozenset().union(*first[key]), key
         assert all(whole - form <= {"count"} | frozenset().union(*(whole - each for each in first[key]))
                    for form in own), key
+
+
+@pytest.mark.parametrize("language", languages())
+def test_studies_and_numbers_are_the_same_in_every_language(language: str) -> None:
+    """A sentence that cites a study cites the same in each language, with the same figures."""
+    first, own = wording(FIRST).templates, wording(language).templates
+    for key in set(first) & set(own):
+        assert sorted(STUDY.findall(own[key])) == sorted(STUDY.findall(first[key])), key
+        there, here = (NUMBER.findall(text.replace("1,574", "1574")) for text in (first[key], own[key]))
+        assert here == there, key
 
 
 @pytest.mark.parametrize("language", languages())
