@@ -10,6 +10,7 @@ from collections import Counter
 from collections.abc import Mapping
 from dataclasses import dataclass
 from difflib import SequenceMatcher
+from functools import cached_property
 
 from flask import Blueprint, abort, redirect, render_template, request, url_for
 from werkzeug.wrappers import Response
@@ -27,38 +28,42 @@ from namewright.wording import languages
 
 pages = Blueprint("roster", __name__)
 MOST_LINES = 400
+MOST_CHARACTERS = 500 * MOST_LINES  # reading takes time with every one, and nobody waits for more than a list
 _MENDED = 0.6
 _FEW = 2  # notes alike that still stand on their own lines
 _UNUSED = "roster.columns"
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Reading:
-    """A list as it was read: a report a line, and what is wrong where it could not be read as a class."""
+    """A list as it was read: a report a line, and what is wrong where it could not be read as a class.
+
+    What is said of the whole list is worked out once: a page asks for it line by line.
+    """
 
     text: str
     lines: tuple[LineReport, ...] = ()
     notes: tuple[Message, ...] = ()
     problem: Message | None = None
 
-    @property
+    @cached_property
     def children(self) -> int:
         """Return how many children were found."""
         return sum(report.outcome is Outcome.CHILD for report in self.lines)
 
-    @property
+    @cached_property
     def to_look_at(self) -> int:
         """Return how many lines have a note or were left out."""
         return sum(bool(self.notes_of(report)) or report.outcome is Outcome.LEFT_OUT for report in self.lines)
 
-    @property
+    @cached_property
     def columns(self) -> Message | None:
         """Return the columns that are not used, where lines with a note about one are many: said once for all."""
         found = [note["columns"] for report in self.lines for note in report.notes if note.key == _UNUSED]
         columns = tuple(dict.fromkeys(column for some in found if isinstance(some, tuple) for column in some))
         return message("web.list.columns", columns=columns) if len(found) > _FEW else None
 
-    @property
+    @cached_property
     def common(self) -> list[tuple[Message, int]]:
         """Return other notes that most lines share, with how many."""
         counts = Counter(note for report in self.lines for note in report.notes if not self._said_once(note))
@@ -67,10 +72,20 @@ class Reading:
     def _said_once(self, note: Message) -> bool:
         return bool(self.columns) and note.key == _UNUSED
 
+    @cached_property
+    def _shared(self) -> frozenset[Message]:
+        return frozenset(note for note, _ in self.common)
+
     def notes_of(self, report: LineReport) -> list[Message]:
         """Return the notes of one line that are not said of most, and what stands in the way of a page."""
-        shared = {note for note, _ in self.common}
-        notes = [note for note in report.notes if note not in shared and not self._said_once(note)]
+        return self._noted[report.line]
+
+    @cached_property
+    def _noted(self) -> Mapping[int, list[Message]]:
+        return {report.line: self._notes_of(report) for report in self.lines}
+
+    def _notes_of(self, report: LineReport) -> list[Message]:
+        notes = [note for note in report.notes if note not in self._shared and not self._said_once(note)]
         missing = desk().press.alphabet.missing(report.child.practice) if report.child else ()
         return [*notes, *([MissingLetters(missing).message] if missing else ())]
 
@@ -81,6 +96,8 @@ def read(text: str, part: NamePart, notes: tuple[Message, ...] = ()) -> Reading:
         return Reading(text, problem=message("web.list.empty"))
     if len(text.splitlines()) > MOST_LINES:
         return Reading(text, problem=message("web.list.too_many", lines=len(text.splitlines()), most=MOST_LINES))
+    if len(text) > MOST_CHARACTERS:
+        return Reading(text[:MOST_CHARACTERS], problem=message("web.list.too_long", most=MOST_CHARACTERS))
     try:
         roster = read_roster(text, message("roster.list"), part)
     except RosterError as error:
