@@ -201,12 +201,14 @@ def overlaps(press: Press, alphabet: Alphabet, path: Path, form: Form, every: in
     return found
 
 
+@pytest.mark.long
 def test_solid_letters_are_our_solid_form(press: Press, alphabet: Alphabet) -> None:
     """Every letter as FreeType draws it covers what our own solid form covers (intersection over union 0.98)."""
     found = overlaps(press, alphabet, SOLID, Form.SOLID)
     assert {char: share for char, share in found.items() if share < 0.98} == {}
 
 
+@pytest.mark.long
 @pytest.mark.parametrize(("style", "form", "least"), [("Dotted", Form.DOTTED, 0.97), ("Hollow", Form.HOLLOW, 0.97)])
 def test_dotted_and_hollow_letters_are_our_own_forms(press: Press, alphabet: Alphabet, style: str, form: Form,
                                                      least: float) -> None:

@@ -112,6 +112,7 @@ def test_the_centreline_is_that_of_the_thinned_letter(lettering: Lettering, free
     assert max(mean_distances(lettering, freetype, letter)) < 0.02
 
 
+@pytest.mark.long
 @pytest.mark.parametrize("name", ["DejaVuSerif", "DejaVuSans-Bold", "DejaVuSansMono-Oblique"])
 def test_other_styles_are_followed_on_average(name: str) -> None:
     """With serifs, bold or slanted, the mean over the alphabet stays under 2 % of the x-height both ways."""
@@ -134,6 +135,7 @@ def parts_and_holes(image: np.ndarray) -> tuple[int, int]:
     return parts, parts - int(euler_number(image, connectivity=2))
 
 
+@pytest.mark.long
 @pytest.mark.parametrize("name", ["DejaVuSans", "DejaVuSerif", "DejaVuSans-Bold", "DejaVuSansMono-Oblique"])
 def test_each_letter_keeps_its_parts_and_counters(name: str) -> None:
     """The centreline, drawn thin, has as many parts as the letter, each in one piece, and a loop for each counter."""

@@ -169,6 +169,7 @@ REFUSED = {
 }
 
 
+@pytest.mark.long
 @pytest.mark.parametrize("size", list(CardSize))
 def test_a_card_can_be_made_on_every_ruling(press: Press, size: CardSize) -> None:
     """Nothing on a card comes nearer than 8 mm to its edges: printers leave up to 6.35 mm white.

@@ -22,8 +22,14 @@ RULINGS = ("us-3/4", "de-5", "fr-3", "uk-5", "es-4", "unlined")
 CASES = list(product(NAMES, RULINGS))
 
 
+_MADE: dict[tuple[str, str, Paper], Page] = {}
+
+
 def made(press: Press, name: str, ruling: str, paper: Paper = Paper.LETTER) -> Page:
-    return size_page(press, name, name, SizeSettings(preset(ruling), paper))
+    """Return a page, made once: to find six heights takes a while."""
+    if (name, ruling, paper) not in _MADE:
+        _MADE[name, ruling, paper] = size_page(press, name, name, SizeSettings(preset(ruling), paper))
+    return _MADE[name, ruling, paper]
 
 
 def rows(page: Page) -> list[Row]:
@@ -74,8 +80,8 @@ def test_every_row_has_its_height_and_a_small_model_over_it(press: Press, name: 
     Regression: labels such as “29.5 mm” ran into the ruling, and the larger rows were full of dots.
     """
     page = made(press, name, ruling)
-    boxes = sorted((box_of(row) for row in rows(page)), key=lambda box: box[1])
-    for above, below in pairwise([(0.0, 0.0, 0.0, heading_foot(page)), *boxes]):
+    rooms = sorted((box_of(row) for row in rows(page)), key=lambda box: box[1])
+    for above, below in pairwise([(0.0, 0.0, 0.0, heading_foot(page)), *rooms]):
         here = [ink.bounds() for ink in body(page) if above[3] < ink.bounds()[3] < below[1]]
         label = min(here)
         model = boxes.joined(box for box in here if box != label)
