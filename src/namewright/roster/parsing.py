@@ -16,8 +16,9 @@ from namewright.roster.children import Child, LineReport, Outcome, Roster, Roste
 from namewright.roster.columns import Row, Table, lay_out
 from namewright.roster.headers import header_role, header_roles
 from namewright.roster.labels import labels
+from namewright.roster.limits import MOST_BYTES, MOST_LINES
 from namewright.roster.rows import ONE_EACH, Entry, LeftOut, read_row, settle
-from namewright.roster.sources import MOST_BYTES, MOST_LINES, decode, read_bytes
+from namewright.roster.sources import decode, read_bytes
 from namewright.roster.tidy import Tidied, scrub
 from namewright.roster.vocabulary import SOLO_HEADERS, fold
 from namewright.settings import NamePart

@@ -12,9 +12,8 @@ from pathlib import Path
 
 from namewright.message import Message, message
 from namewright.roster.children import RosterError
+from namewright.roster.limits import MOST_BYTES
 
-MOST_BYTES = 20_000_000
-MOST_LINES = 100_000
 _BOMS = (
     (codecs.BOM_UTF32_LE, "utf-32"),
     (codecs.BOM_UTF32_BE, "utf-32"),

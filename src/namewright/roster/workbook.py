@@ -17,7 +17,7 @@ from typing import Any
 from namewright.message import Message, message
 from namewright.roster.children import RosterError
 from namewright.roster.headers import header_roles
-from namewright.roster.sources import MOST_BYTES, MOST_LINES
+from namewright.roster.limits import MOST_BYTES, MOST_LINES
 
 MOST_UNPACKED = 50_000_000
 _MOST_PARTS = 2_000
