@@ -24,6 +24,7 @@ CLEANED = [
     ("Mira\ufe0f", "Mira", 1, "and what chooses the look of a sign"),
     ("\ufeffMira", "Mira", 0, "a byte order mark at the front is no news"),
     ("Mi\x00ra", "Mira", 1, "a control character goes"),
+    ("Mi\ud800ra", "Mira", 1, "and half of a character, as broken text has it"),
     ("ĳsbrand", "ĳsbrand", 0, "a letter of two strokes stays one letter: this is not NFKC"),
     ("Kaʻiulani", "Kaʻiulani", 0, "an ʻokina stays as typed"),
     ("D’Arro O'Vann", "D’Arro O'Vann", 0, "so do apostrophes of both kinds"),

@@ -1,0 +1,72 @@
+"""Writing what was made: whole or not at all, and never over what is read in the same run."""
+
+from __future__ import annotations
+
+import argparse
+import io
+from pathlib import Path
+
+import pytest
+
+from namewright.commands.talk import Refusal
+from namewright.commands.writing import check_targets, progress, target, written
+
+
+def asked(**words: object) -> argparse.Namespace:
+    return argparse.Namespace(**words)
+
+
+def test_a_file_is_there_whole_or_not_at_all(tmp_path: Path) -> None:
+    """Where the work breaks off, what stood there before stays, and no scrap is left."""
+    place = tmp_path / "class.pdf"
+    with written(str(place), asked()) as file:
+        file.write(b"first")
+    assert place.read_bytes() == b"first"
+    with pytest.raises(TypeError), written(str(place), asked()) as file:
+        file.writelines([b"half", "and then what is no bytes"])  # type: ignore[list-item]
+    assert place.read_bytes() == b"first"
+    assert [path.name for path in tmp_path.iterdir()] == ["class.pdf"]
+
+
+@pytest.mark.parametrize("path", ["", "  ", ".", "missing/class.pdf"])
+def test_what_is_no_place_for_a_file_is_refused(path: str, tmp_path: Path) -> None:
+    """No name, a folder, and a folder that there is not."""
+    with pytest.raises(Refusal):
+        target(str(tmp_path / path) if path.strip() and path != "." else path or "", asked())
+
+
+@pytest.mark.parametrize("word", ["roster", "file", "font", "groups_from"])
+def test_what_is_read_is_not_written_over(word: str, tmp_path: Path) -> None:
+    """By its own name, by a link to it, and by another way to it."""
+    read, link = tmp_path / "list.txt", tmp_path / "link.pdf"
+    read.write_text("Mira")
+    link.symlink_to(read)
+    for path in (read, link, tmp_path / "." / "list.txt"):
+        with pytest.raises(Refusal):
+            target(str(path), asked(**{word: str(read)}))
+    assert target(str(tmp_path / "other.pdf"), asked(**{word: str(read)})) == tmp_path / "other.pdf"
+
+
+def test_two_things_need_two_files(tmp_path: Path) -> None:
+    """Told before any work is done; the same place by two names is one."""
+    one = str(tmp_path / "a.pdf")
+    check_targets(asked(output=one, summary=str(tmp_path / "b.pdf"), group_sheets=None))
+    for other in (one, str(tmp_path / "." / "a.pdf")):
+        with pytest.raises(Refusal):
+            check_targets(asked(output=one, summary=other))
+
+
+class Terminal(io.StringIO):
+    """A stream that says it is a terminal."""
+
+    def isatty(self) -> bool:
+        return True
+
+
+@pytest.mark.parametrize(("stream", "total", "shown"), [
+    (Terminal(), 12, True), (Terminal(), 9, False), (Terminal(), None, False), (io.StringIO(), 12, False)])
+def test_how_far_the_work_is_shows_on_a_terminal_only(stream: io.StringIO, total: int | None, shown: bool) -> None:
+    """And only where there is enough to wait for; every page is passed on, in its order, either way."""
+    pages = [object() for _ in range(12)]
+    assert list(progress(pages, total, stream)) == pages  # type: ignore[arg-type]
+    assert bool(stream.getvalue()) is shown
