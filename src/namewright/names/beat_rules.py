@@ -23,6 +23,7 @@ _OWN_LETTERS = str.maketrans("łøæœßđðþıŋħ", "loaosddtinh")
 _MARKED = 6.0
 _FIRST_OF_RUN = 5.0
 _LATER_IN_RUN = -2.0
+TABLES = frozenset({"de", "en", "es", "fr", "haw", "it", "pl", "pt"})
 _NEVER = -9.0
 _DIAERESIS = "\u0308"
 
@@ -53,22 +54,23 @@ class Table:
     vowels: str
     onsets: frozenset[str]
     rules: tuple[Rule, ...]
+    marks: str = ""
 
 
 def table_for(language: str) -> Table:
     """Return the rules for a tag such as ``en`` or ``es-MX``; a language with no table gets the general one."""
     short = re.split("[-_]", language.casefold())[0]
-    return _table(short if short in ("en", "es", "haw", "pl") else "other")
+    return _table(short if short in TABLES else "other")
 
 
 @cache
 def _table(name: str) -> Table:
     lines = files("namewright.names").joinpath("data", f"beats-{name}.txt").read_text("utf-8").splitlines()
     rows = [line.split() for line in lines if line.strip() and not line.startswith("#")]
-    heads = {row[0]: row[1:] for row in rows if row[0] in ("vowels", "onsets")}
+    heads = {row[0]: row[1:] for row in rows if row[0] in ("vowels", "onsets", "marks")}
     vowels = heads["vowels"][0]
     rules = tuple(_rule(row, vowels) for row in rows if row[0] not in heads)
-    return Table(name, vowels, frozenset(heads["onsets"]), rules)
+    return Table(name, vowels, frozenset(heads["onsets"]), rules, "".join(heads.get("marks", ())))
 
 
 def _rule(row: list[str], vowels: str) -> Rule:
@@ -91,6 +93,12 @@ def plain(letter: str) -> str:
     return str(unicodedata2.normalize("NFD", small))[0]
 
 
+def _seen(letter: str) -> str:
+    """Return the small letter with its mark where Unicode has that as one character, else the letter under it."""
+    small = letter.casefold()
+    return small if len(small) == 1 else plain(letter)
+
+
 def is_marked(letter: str) -> bool:
     """Say whether a cluster carries a mark that makes a vowel sound on its own, as in Chloé, Zoë and María.
 
@@ -103,16 +111,16 @@ def is_marked(letter: str) -> bool:
 def weights(letters: tuple[str, ...], language: str) -> tuple[float | None, ...]:
     """Return for each cluster of one word how surely it is the nucleus of a beat, or None where it cannot be."""
     table = table_for(language)
-    word = "".join(map(plain, letters))
+    word = "".join(map(_seen if table.marks else plain, letters))
     found: list[float | None] = []
     in_run = False  # a nucleus stands before, with only vowels between
     for at, letter in enumerate(letters):
         vowel = word[at] in table.vowels
-        marked = vowel and is_marked(letter)
+        marked = vowel and (word[at] in table.marks if table.marks else is_marked(letter))
         weight = _MARKED if marked else _weight(table, word, at, in_run)
         found.append(weight)
         # A marked í or ú shuts its neighbour out (María), and so does a y that is a consonant (Maya).
-        apart = (marked and word[at] in "iu") or (weight == _NEVER and word[at] == "y")
+        apart = (marked and plain(letter) in "iu") or (weight == _NEVER and word[at] == "y")
         in_run = vowel and not apart and (in_run or (weight or 0) > 0)
     return tuple(found)
 

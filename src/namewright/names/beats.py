@@ -3,12 +3,12 @@
 The number of beats comes from the teacher's correction, else (for English) from the CMU Pronouncing
 Dictionary, else from the spelling, and the answer says which. Only the first two count as known. The
 dictionary says how many beats a word has, not where its letters part, so the places are always a reading of
-the spelling. It gives quick everyday American speech: Julia has two beats there. Where a family says it
-otherwise, the teacher's correction wins.
+the spelling. It gives quick everyday American speech: Julia has two beats there. In names in -lia, -nia and -cia the
+fuller reading is taken (Ju-li-a). Where a family says it otherwise, the teacher's correction wins.
 
 Measured on names kept apart from the making of the rules: tests/outside/test_names_beats.py. Tables of their own
-have English, Spanish, Hawaiian and Polish; Vietnamese claps once a word; for any other language the answer
-is a rough guess. Out of scope: scripts other than Latin (one beat a word).
+have English, French, German, Hawaiian, Italian, Polish, Portuguese and Spanish; Vietnamese claps once a word; for any
+other language the answer is a rough guess. Out of scope: scripts other than Latin (one beat a word).
 """
 
 from __future__ import annotations
@@ -26,6 +26,7 @@ from namewright.names.beat_places import APOSTROPHES, places
 from namewright.names.beat_rules import plain, weights
 from namewright.names.clusters import clusters, is_letter
 
+_FULLER = re.compile(r"[aeiouy].*[lnc]iah?s?$")
 _JOINTS = frozenset("-‐‑·•‧ ")
 _DOTTED = re.compile(r"(?:[^\W\d_]\.){2,}")
 
@@ -127,6 +128,8 @@ def _nuclei(letters: tuple[str, ...], language: str) -> tuple[tuple[int, ...], b
     usable = number is not None and number <= max(1, len(possible))
     if number is None or not usable or (number < spelt and letters[-1].casefold() != "e" == plain(letters[-1])):
         number, usable = spelt, False
+    if number == spelt - 1 and _FULLER.search("".join(map(plain, letters))) and language.casefold().startswith("en"):
+        number = spelt  # Ju-li-a: the dictionary has the quick Jul-ya, a class claps what it can see
     known = usable and (number == spelt or not any(map(_has_mark, letters)))
     likeliest = sorted(possible, reverse=True)[: max(1, number)]
     return tuple(sorted(-at for _, at in likeliest)), known
