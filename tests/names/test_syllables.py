@@ -39,8 +39,7 @@ def test_any_break_leaves_two_letters_on_each_side_or_follows_a_sign(name: str) 
         assert after_a_sign or (two_each and is_letter(letters[at - 1]) and is_letter(letters[at]))
 
 
-def test_a_language_without_patterns_is_refused_only_where_they_are_asked() -> None:
-    """A name of two beats needs none."""
-    with pytest.raises(ValueError, match=r"."):
-        breaks(clusters("Strength"), "xx")
+def test_a_language_without_patterns_breaks_at_words_and_beats_alone() -> None:
+    """A name of two beats needs no patterns; one of a single beat stays whole."""
+    assert breaks(clusters("Strength"), "xx") == ()
     assert breaks(clusters("Mary-Kate"), "xx") == (5,)

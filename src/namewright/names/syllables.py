@@ -18,8 +18,8 @@ def breaks(letters: tuple[str, ...], language: str = "en") -> tuple[int, ...]:
     """Return where a name, cut into ``letters``, may be broken: ``i`` puts the first ``i`` on the first row.
 
     A name with a space or a hyphen is broken only behind one. Any other is broken between beats, between two
-    letters, with at least two letters on each side. ``language`` is a tag such as ``en`` or ``es-MX``.
-    Raises ValueError for a name of one beat in a language that has no patterns.
+    letters, with at least two letters on each side. ``language`` is a tag such as ``en`` or ``es-MX``; in one that has
+    no patterns a name of one beat is not broken.
     """
     between_words = tuple(
         at + 1 for at, letter in enumerate(letters[:-1]) if at > 0 and (letter == " " or letter in _HYPHENS)
@@ -38,9 +38,7 @@ def _syllable_breaks(letters: tuple[str, ...], language: str) -> tuple[int, ...]
 
     tag = pyphen.language_fallback(language)
     if tag is None:
-        raise ValueError(
-            f"there are no syllable patterns for the language “{language}”; use a tag such as en or es"
-        )
+        return ()
     # Patterns are for small letters; a letter whose small form is longer (İ) stays, so that indices hold.
     small = "".join(low if len(low := char.lower()) == 1 else char for char in "".join(letters))
     starts: dict[int, int] = {}
