@@ -63,7 +63,7 @@ def make(kind: Kind | str, roster: Roster, **settings: str) -> Making:
     return Making(Request((kind,), tuple(map(listed, placed)), everyone, roster=roster))
 
 
-def write_pdf(making: Making, target: Path | str | BinaryIO, *, title: str = "Name practice") -> int:
+def write_pdf(making: Making, target: Path | str | BinaryIO, *, title: str | None = None) -> int:
     """Make the pages and write them as one PDF; return how many there are.
 
     ``target`` is a path, written whole or not at all, or an empty file open for reading and writing. ``title`` is shown
@@ -73,6 +73,7 @@ def write_pdf(making: Making, target: Path | str | BinaryIO, *, title: str = "Na
     first = next(pages, None)
     if first is None:
         return 0
+    title = wording(language).say("page.pdf_title") if title is None else title
     if isinstance(target, Path | str):
         with whole_file(Path(target)) as file:
             return pdf.write_pdf(chain([first], pages), file, title=title, lang=language)

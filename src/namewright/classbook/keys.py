@@ -67,7 +67,7 @@ _CLASS_CHECKS: Mapping[str, Callable[[str], str]] = {
     "paper": _one_of(Paper),
     "landscape": _one_of(("on", "off")),
     "binding": _one_of(("on", "off")),
-    "language": _one_of(languages()),
+    "language": lambda text: _one_of(languages())(text),
     "order": _one_of(Order),
     **_CHILD_CHECKS,
 }

@@ -16,7 +16,6 @@ from namewright.output.files import whole_file
 from namewright.pages.page import Page
 from namewright.wording import wording
 
-_TITLE = "Name practice"  # general on purpose: a PDF's title is shown by print queues
 _READ = ("roster", "file", "class_file", "font", "groups_from")
 _WRITTEN = ("output", "summary", "group_sheets")
 """What the words that name files are called; a command has some of them."""
@@ -37,12 +36,12 @@ def write(pages: Iterable[Page], options: argparse.Namespace, language: str, out
     """
     from namewright.output.pdf import write_pdf
 
-    tag = wording(language).language
+    title = wording(language).say("page.pdf_title")  # general on purpose: print queues show it
     pages = iter(pages)
     first = next(pages, None)
     if first is not None:
         with written(output or options.output, options) as file:
-            write_pdf(chain([first], pages), file, title=_TITLE, lang=tag)
+            write_pdf(chain([first], pages), file, title=title, lang=language)
 
 
 @contextmanager

@@ -14,6 +14,7 @@ from namewright.output.svg import page_svg
 from namewright.pages.page import Page
 from namewright.web.desk import desk
 from namewright.web.requests import drawn
+from namewright.wording import wording
 
 
 def svg(text: str) -> Response:
@@ -29,7 +30,7 @@ def picture_of(request: Request) -> Response:
 def pdf_of(made: Iterable[Page], language: str) -> bytes:
     """Return a small PDF at once."""
     out = io.BytesIO()
-    write_pdf(made, out, title="Name practice", lang=language)
+    write_pdf(made, out, title=wording(language).say("page.pdf_title"), lang=language)
     return out.getvalue()
 
 

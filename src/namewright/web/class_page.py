@@ -19,8 +19,7 @@ from namewright.web.requests import FOR_ADULT, FOR_CHILDREN
 from namewright.wording import languages
 
 CHOICES: Mapping[str, tuple[str, ...]] = {
-    "paper": tuple(Paper), "support": tuple(Support), "hand": tuple(Hand), "language": languages(),
-    "order": tuple(Order),
+    "paper": tuple(Paper), "support": tuple(Support), "hand": tuple(Hand), "order": tuple(Order),
 }
 
 
@@ -36,7 +35,8 @@ def page(settings: Mapping[str, str], problem: Message | Exception | None = None
         return redirect(url_for("roster.show"))
     first = next((one for one in everyone if str(one.id) == request.args.get("look")), everyone[0])
     return render_template(
-        "class.html", members=everyone, looked=first, settings=settings, choices=CHOICES, problem=problem,
+        "class.html", members=everyone, looked=first, settings=settings, problem=problem,
+        choices={**CHOICES, "language": languages()},
         rulings=_rulings(), usual_ruling=DEFAULT_RULING, for_children=FOR_CHILDREN, for_adult=FOR_ADULT,
         groups=_groups(everyone),
         shapes=shapes_of(settings), letters=LETTERS, rungs=RUNGS, most_rungs=MOST_TRACED, wanted=_wanted(),

@@ -18,6 +18,7 @@ from typing import IO
 from namewright.message import Field, Message, Problem
 from namewright.pages.page import Page
 from namewright.store import Store
+from namewright.wording import wording
 
 _KEPT = 8
 _IN_MEMORY_BYTES = 4_000_000
@@ -100,7 +101,8 @@ def _run(job: Job, make: Make, language: str) -> None:
         pages = iter(make(job))
         first = next(pages, None)
         if first is not None:
-            job.pages = write_pdf(_all(first, pages), file, title="Name practice", lang=language)  # type: ignore[arg-type]
+            title = wording(language).say("page.pdf_title")
+            job.pages = write_pdf(_all(first, pages), file, title=title, lang=language)  # type: ignore[arg-type]
             job._file = file
     except Problem as error:
         job.problem = error.message
