@@ -65,6 +65,14 @@ def test_a_named_ruling_brings_its_own_measures() -> None:
     assert settled(tall.over(named)).ruling.line_height_mm == 30
 
 
+def test_a_form_of_letters_can_be_chosen_away_again() -> None:
+    """Regression: a slant, exit strokes and crossbars of the class could not be undone for one child or by typing."""
+    of_class = read_choices({"letters": "slant=8 exit-strokes crossbars=left a=two-storey"})
+    plain = read_choices({"letters": "slant=0 exit-strokes=no crossbars=right a=one-storey"})
+    assert plain.over(of_class).letters == plain.letters
+    assert of_class.over(plain).letters == of_class.letters
+
+
 def test_a_ruling_is_as_it_is_printed_and_a_sheet_changes_it_no_more() -> None:
     """Regression: lines were set to a height twice, and called “us-3/4 at 20 mm at 20 mm”."""
     holds = settled(Choices(tuning=Tuning(line_height=20, midline=0.4, bold_baseline=True)))

@@ -13,11 +13,16 @@ from namewright.cli import main
 from namewright.lines.forms import Form
 from namewright.lines.ink import Ink
 from namewright.lines.ruling import GuideLine, custom_ruling, preset
+from namewright.making.choices import read_choices
+from namewright.making.make import Making
+from namewright.making.request import Kind, Request, listed
 from namewright.pages import blocks
 from namewright.pages.name_card import CardSettings, card_page
 from namewright.pages.page import Furniture, Guide, Page, Row
 from namewright.pages.press import Press
 from namewright.pages.sheet import SheetSettings, practice_pages
+from namewright.practice.ordering import order_class
+from namewright.roster.children import Child
 from namewright.schoolfont.reading import load_font
 from namewright.schoolfont.shaping import Lettering
 from namewright.settings import Support
@@ -104,6 +109,21 @@ def test_the_adult_is_told(school: Press, ruling: object, told: list[str], monke
     about_font = said[4:]
     assert len(about_font) == len(told)
     assert all(part in sentence for part, sentence in zip(told, about_font, strict=True))
+
+
+def test_no_row_shows_where_strokes_begin_though_it_was_kept_for_the_class(school: Press) -> None:
+    """Rungs kept for our own letters are left out, and said; a sheet is made all the same.
+
+    Regression: with start-dots kept in a class's file, rings stood where a font's centrelines happened to begin.
+    """
+    child = Child("Mira", "Mira", "Mira", "", 1)
+    (placed,) = order_class([child], writable=lambda _: True)
+    kept = read_choices({"ladder": "start-dots wide-dots"})
+    making = Making(Request((Kind.SHEETS,), (listed(placed),), kept), school)
+    (page,) = making.pages()
+    assert Form.STARTS not in {row.form for row in page.items if isinstance(row, Row)}
+    assert Form.WIDE in {row.form for row in page.items if isinstance(row, Row)}
+    assert [remark.told.key for remark in making.account.remarks] == ["account.font_order"]
 
 
 def test_the_command_line_makes_all_but_the_child_it_names(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:

@@ -26,7 +26,7 @@ from namewright.lines.ruling import custom_ruling, preset
 from namewright.making.choices import Choices, read_choices, settled
 from namewright.making.from_book import members_of, roster_of
 from namewright.making.request import Kind, Request, listed
-from namewright.pages.ladder import Chain, Part, read_rungs
+from namewright.pages.ladder import ORDERED, Chain, read_rungs
 from namewright.pages.paper import Paper
 from namewright.pages.press import Press
 from namewright.pages.sheet import SheetSettings
@@ -230,7 +230,7 @@ def _refuse_beside_font(options: argparse.Namespace) -> None:
         raise Refusal("--letters chooses among our own forms of letters and --font brings the school’s; "
                       "say one of them.")
     rungs = read_rungs(getattr(options, "ladder", None) or "")
-    ordered = [part for part in rungs if part in (Part.MARKED, Part.STARTS)]
+    ordered = [part for part in rungs if part in ORDERED]
     if ordered:
         raise Refusal(f"a font tells no order of strokes, so it has no {' or '.join(ordered)}; leave them out of "
                       "--ladder, or leave out --font.")

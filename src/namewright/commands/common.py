@@ -21,7 +21,7 @@ from namewright.commands.talk import (
 )
 from namewright.commands.writing import write
 from namewright.lines.ruling import DEFAULT_RULING
-from namewright.making.account import Account, remarked
+from namewright.making.account import Account
 from namewright.making.adult import left_out
 from namewright.making.make import Making
 from namewright.making.request import Request
@@ -79,7 +79,7 @@ def closing(account: Account, roster: Roster) -> int:
 
 def _complain_of_remarks(account: Account) -> None:
     for remark in account.remarks:
-        complain(f"{remark.child.label} (line {remark.child.line}): {worded(remarked(remark))}")
+        complain(f"{remark.child.label} (line {remark.child.line}): {worded(remark.told)}")
 
 
 # --- the words ---------------------------------------------------------------------------------------

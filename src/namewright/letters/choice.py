@@ -21,22 +21,27 @@ _TOUCHING = 2.0  # letter units: a bar that ends this near a stroke ends on it
 
 @dataclass(frozen=True, slots=True)
 class LetterChoice:
-    """Chosen variants as (letter, form), the slant in degrees, exit strokes, and crossbars from right to left."""
+    """Chosen variants as (letter, form), the slant in degrees, exit strokes, and crossbars from right to left.
+
+    None leaves open what another choice may say; where none does, letters are upright and plain.
+    """
 
     variants: tuple[tuple[str, str], ...] = ()
-    slant: float = 0.0
-    exit_strokes: bool = False
-    leftward_bars: bool = False
+    slant: float | None = None
+    exit_strokes: bool | None = None
+    leftward_bars: bool | None = None
 
     def over(self, below: LetterChoice) -> LetterChoice:
         """Return this choice laid over another: what is not said here holds as there."""
         variants = dict(below.variants) | dict(self.variants)
-        return LetterChoice(tuple(sorted(variants.items())), self.slant or below.slant,
-                            self.exit_strokes or below.exit_strokes, self.leftward_bars or below.leftward_bars)
+        return LetterChoice(tuple(sorted(variants.items())),
+                            below.slant if self.slant is None else self.slant,
+                            below.exit_strokes if self.exit_strokes is None else self.exit_strokes,
+                            below.leftward_bars if self.leftward_bars is None else self.leftward_bars)
 
     def __str__(self) -> str:
         words = [f"{letter}={form}" for letter, form in self.variants]
-        words += [f"slant={number(self.slant)}"] if self.slant else []
+        words += [f"slant={number(self.slant)}"] if self.slant is not None else []
         words += ["exit-strokes"] if self.exit_strokes else []
         return " ".join([*words, *(["crossbars=left"] if self.leftward_bars else [])])
 
@@ -47,8 +52,8 @@ def read_choice(text: str, alphabet: Alphabet) -> LetterChoice:
     variants: dict[str, str] = {}
     for word in text.replace(",", " ").replace(";", " ").split():
         letter, _, form = word.partition("=")
-        if word == "exit-strokes":
-            choice = replace(choice, exit_strokes=True)
+        if word in ("exit-strokes", "exit-strokes=no"):
+            choice = replace(choice, exit_strokes=not form)
         elif letter == "crossbars":
             choice = replace(choice, leftward_bars=_leftward(form))
         elif letter == "slant":

@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field
 
 from namewright.making.request import Kind, Member
-from namewright.message import Message, Problem, message, together
+from namewright.message import Message, Problem, together
 from namewright.practice.ordering import Placed
 from namewright.roster.children import Child
 
@@ -46,15 +46,10 @@ class NotMade:
 
 @dataclass(frozen=True, slots=True)
 class Remark:
-    """A child who is made, but without something of its own that cannot be read."""
+    """A child who is made, but without something that was chosen: what could not be heeded, and what holds instead."""
 
     child: Child
-    cause: Problem
-
-
-def remarked(remark: Remark) -> Message:
-    """Return what could not be heeded, and what holds instead."""
-    return together(remark.cause.message, message("account.class_letters"))
+    told: Message
 
 
 @dataclass

@@ -19,15 +19,16 @@ from namewright.making.account import Account, FontTooLarge, NothingNoted, NotMa
 from namewright.making.adult import adult_pages
 from namewright.making.planning import timetable_of
 from namewright.making.request import FOR_EACH_CHILD, Kind, Member, Request
-from namewright.message import Problem
+from namewright.message import Message, Problem, message, together
 from namewright.pages.child_progress import progress_page
 from namewright.pages.class_progress import ClassRow, class_progress_pages
 from namewright.pages.group_sheet import group_page
+from namewright.pages.ladder import ORDERED
 from namewright.pages.name_card import card_page, card_sheet
 from namewright.pages.page import Page, PageError
 from namewright.pages.plan.pages import plan_pages
 from namewright.pages.press import Press
-from namewright.pages.sheet import practice_pages
+from namewright.pages.sheet import SheetSettings, practice_pages
 from namewright.pages.size_finder import size_page
 from namewright.pages.summary import drawable
 from namewright.pages.tile_sheet import Strip, TileSettings, across, strips, tile_pages, tile_ruling
@@ -84,24 +85,39 @@ class Making:
     def _each(self, kind: Kind) -> Iterator[Page]:
         makers = {Kind.SHEETS: self._sheet, Kind.CARDS: self._card, Kind.SIZES: self._sizes, Kind.GROWTH: self._growth}
         for one in self.request.members:
-            self._remark(one, kind)
+            self._remark_letters(one, kind)
             pages = self._try(kind, [one], makers[kind], one) or ()
             if kind is Kind.SHEETS:
                 self._sheet_pages.append((one.placed.child.line, len(pages)))
             yield from pages
             self.account.step()
 
-    def _remark(self, one: Member, kind: Kind) -> None:
-        """Say once of a child that its own letters could not be read, where pages show letters of its own."""
-        remark = Remark(one.placed.child, one.unread) if one.unread else None
-        if remark and kind is not Kind.GROWTH and remark not in self.account.remarks:
+    def _remark_letters(self, one: Member, kind: Kind) -> None:
+        """Say of a child that its own letters could not be read, where pages show letters of its own."""
+        if one.unread and kind is not Kind.GROWTH:
+            self._remark(one, together(one.unread.message, message("account.class_letters")))
+
+    def _remark(self, one: Member, told: Message) -> None:
+        """Set a remark down once."""
+        remark = Remark(one.placed.child, told)
+        if remark not in self.account.remarks:
             self.account.remarks.append(remark)
+
+    def _holds_for_sheet(self, one: Member) -> SheetSettings:
+        """Return what holds for a child's sheet: a school's font tells no order of strokes, so no row may show one."""
+        holds = self.request.settings_of(one)
+        rungs = holds.ladder.rungs
+        if self.press.school_font is None or not any(part in ORDERED for part in rungs or ()):
+            return holds
+        self._remark(one, message("account.font_order"))
+        rest = tuple(part for part in rungs or () if part not in ORDERED)
+        return replace(holds, ladder=replace(holds.ladder, rungs=rest or None))
 
     def _label(self, one: Member) -> str:
         return drawable(self.press, one.placed.child.label)
 
     def _sheet(self, one: Member) -> tuple[Page, ...]:
-        return practice_pages(self.press, one.placed.child.practice, self._label(one), self.request.settings_of(one))
+        return practice_pages(self.press, one.placed.child.practice, self._label(one), self._holds_for_sheet(one))
 
     def _card(self, one: Member) -> tuple[Page, ...]:
         name, label, holds = one.placed.child.practice, self._label(one), self.request.settings_of(one)
@@ -127,7 +143,7 @@ class Making:
 
     def _all_strips(self, settings: TileSettings) -> Iterator[tuple[str, Sequence[Strip]]]:
         for one in self.request.members:
-            self._remark(one, Kind.TILES)
+            self._remark_letters(one, Kind.TILES)
             made = self._try(Kind.TILES, [one], self._strips, one, settings)
             if made:
                 yield self._label(one), made

@@ -52,6 +52,8 @@ RUNGS: Mapping[Part, str] = {
     Part.MEMORY: "From memory, the model folded away: with numbered arrows it did more than four other lessons and a "
                  "control (Berninger et al. 1997, abstract).",
 }
+ORDERED = (Part.MARKED, Part.STARTS)
+"""The rungs that show where strokes begin, so that their order must be known."""
 TRACED = tuple(part for part in RUNGS if part not in (Part.COPY, Part.MEMORY))
 MOST_TRACED = 4
 

@@ -60,7 +60,7 @@ class Press:
         """Return a press for names in chosen forms of letters; captions stay in the usual ones."""
         if choice == LetterChoice() or self.school_font is not None:  # a school's font has its own forms
             return self
-        return self._others.get(choice, lambda: Press(chosen(self.alphabet, choice), choice.slant, self))
+        return self._others.get(choice, lambda: Press(chosen(self.alphabet, choice), choice.slant or 0.0, self))
 
     def case(self, ruling: Ruling, letter_spacing_mm: float = 0.0, pencil_mm: float | None = None) -> LineSetter:
         """Return the letters on a ruling, with extra letter spacing in mm: the school's own where it has a font.

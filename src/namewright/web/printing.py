@@ -10,7 +10,7 @@ from flask import Blueprint, Response, abort, redirect, render_template, request
 from werkzeug.wrappers import Response as BaseResponse
 
 from namewright.classbook import ClassbookError, grouping
-from namewright.making.account import Account, remarked
+from namewright.making.account import Account
 from namewright.making.choices import read_choices
 from namewright.making.from_book import members_of, roster_of
 from namewright.making.make import Making
@@ -82,7 +82,7 @@ def begin(key: str, asked: Request, language: str) -> Job:
         account = Account(step)
         yield from Making(asked, account=account).pages()
         job.missed += _missed(account)
-        job.remarks += [message("web.job.missed", label=one.child.label, reason=remarked(one))
+        job.remarks += [message("web.job.missed", label=one.child.label, reason=one.told)
                         for one in account.remarks]
 
     return desk().jobs.start(key, asked.steps, make, language)
