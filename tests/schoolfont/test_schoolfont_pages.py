@@ -116,7 +116,7 @@ def test_no_row_shows_where_strokes_begin_though_it_was_kept_for_the_class(schoo
 
     Regression: with start-dots kept in a class's file, rings stood where a font's centrelines happened to begin.
     """
-    child = Child("Mira", "Mira", "Mira", "", 1)
+    child = Child("Abi", "Abi", "Abi", "", 1)
     (placed,) = order_class([child], writable=lambda _: True)
     kept = read_choices({"ladder": "start-dots wide-dots"})
     making = Making(Request((Kind.SHEETS,), (listed(placed),), kept), school)
