@@ -78,6 +78,13 @@ def test_a_quoted_cell_may_run_over_lines() -> None:
     assert [row.cells for row in rows] == [("Given", "Family"), ("Mira", "Vost"), ("Tilo", "Brae")]
 
 
+@pytest.mark.parametrize(("above", "found"), [(0, 0), (9, 9), (10, None)])
+def test_a_header_row_stands_among_the_first_ten(above: int, found: int | None) -> None:
+    """Below so many other lines it is no header any more but a line like others."""
+    table = lay_out([*["The Alder class"] * above, "Given\tFamily", "Mira\tVost"])
+    assert table.header == found
+
+
 @given(st.lists(st.text(st.sampled_from('Mira \t,;|"12'), max_size=14), max_size=8))
 def test_every_line_is_in_one_row(lines: list[str]) -> None:
     """However lines are cut, the rows take them all, one after another."""

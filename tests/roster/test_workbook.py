@@ -8,12 +8,13 @@ from __future__ import annotations
 import datetime
 import io
 import zipfile
+from collections.abc import Callable
 
 import openpyxl
 import pytest
 
 from namewright.roster.children import RosterError
-from namewright.roster.workbook import MOST_UNPACKED, workbook_text
+from namewright.roster.workbook import workbook_text
 
 
 def book(**sheets: list[list[object]]) -> bytes:
@@ -29,10 +30,10 @@ def book(**sheets: list[list[object]]) -> bytes:
     return out.getvalue()
 
 
-def packed(**parts: bytes) -> bytes:
-    """Return a zip file of parts, each deflated."""
+def packed(method: int = zipfile.ZIP_DEFLATED, /, **parts: bytes) -> bytes:
+    """Return a zip file of parts."""
     out = io.BytesIO()
-    with zipfile.ZipFile(out, "w", zipfile.ZIP_DEFLATED) as archive:
+    with zipfile.ZipFile(out, "w", method) as archive:
         for name, content in parts.items():
             archive.writestr(name, content)
     return out.getvalue()
@@ -68,31 +69,31 @@ def test_the_sheet_with_a_header_row_is_read_and_the_others_are_told() -> None:
     assert (text, len(notes)) == ("Mira", 1)
 
 
-def deep(count: int) -> bytes:
-    return packed(**{"[Content_Types].xml": b"<Types/>", "xl/workbook.xml": b"<a/>" + b" " * count})
+def spreadsheet(content: bytes = b"<a/>", method: int = zipfile.ZIP_DEFLATED, **parts: bytes) -> bytes:
+    """Return what looks like a spreadsheet from outside, with this in its workbook."""
+    return packed(method, **{"[Content_Types].xml": b"<Types/>", "xl/workbook.xml": content, **parts})
 
 
 REFUSED = [
-    (lambda: packed(**{"mimetype": b"text"}), "a zip file of something else"),
-    (lambda: book(A=[["Mira"]])[:-200], "a file cut short"),
-    (lambda: book(A=[]), "a book without a filled sheet"),
-    (lambda: packed(**{"[Content_Types].xml": b"<Types/>", "xl/workbook.xml": b'<!DOCTYPE x [<!ENTITY y "z">]><x/>'}),
-     "a document type"),
-    (lambda: packed(**{"[Content_Types].xml": b"<Types/>", "xl/workbook.xml": "<!DOCTYPE x><x/>".encode("utf-16-le")}),
-     "a document type in another encoding"),
-    (lambda: deep(MOST_UNPACKED), "more unpacked than any class list"),
-    (lambda: deep(6_000_000), "packed two hundred times over"),
-    (lambda: packed(**{"[Content_Types].xml": b"<Types/>", **{f"xl/{at}.xml": b"" for at in range(2000)}}),
-     "too many parts"),
-    (lambda: b"PK\x03\x04", "the opening of a zip file and nothing else"),
+    (lambda: packed(mimetype=b"text"), "zip", "a zip file of something else"),
+    (lambda: book(A=[["Mira"]])[:-200], "damaged", "a file cut short"),
+    (lambda: b"PK\x03\x04", "damaged", "the opening of a zip file and nothing else"),
+    (lambda: book(A=[]), "empty_sheets", "a book without a filled sheet"),
+    (spreadsheet, "no_sheet", "what only looks like a spreadsheet"),
+    (lambda: spreadsheet(b'<!DOCTYPE x [<!ENTITY y "z">]><x/>'), "doctype", "a document type"),
+    (lambda: spreadsheet("<!DOCTYPE x><x/>".encode("utf-16-le")), "doctype", "a document type in another encoding"),
+    (lambda: spreadsheet(b" " * 50_000_000, zipfile.ZIP_STORED), "unpacks", "more unpacked than any class list"),
+    (lambda: spreadsheet(b" " * 6_000_000), "unpacks", "packed two hundred times over"),
+    (lambda: spreadsheet(**{f"xl/{at}.xml": b"" for at in range(2000)}), "unpacks", "too many parts"),
 ]
 
 
-@pytest.mark.parametrize(("make", "why"), REFUSED, ids=[row[1] for row in REFUSED])
-def test_what_is_no_class_list_is_refused(make: object, why: str) -> None:
-    """Before the reader of spreadsheets sees it, where that could be dangerous."""
-    with pytest.raises(RosterError):
-        workbook_text(make(), "class.xlsx")  # type: ignore[operator]
+@pytest.mark.parametrize(("make", "key", "why"), REFUSED, ids=[row[2] for row in REFUSED])
+def test_what_is_no_class_list_is_refused(make: Callable[[], bytes], key: str, why: str) -> None:
+    """Before the reader of spreadsheets sees it, where that could be dangerous; and each by its own reason."""
+    with pytest.raises(RosterError) as refused:
+        workbook_text(make(), "class.xlsx")
+    assert refused.value.message.key == f"roster.{key}", why
 
 
 def test_a_large_but_honest_book_is_read() -> None:
