@@ -72,7 +72,7 @@ def _rows(rows: Iterable[tuple[str, Form, str]], paper: Paper) -> Page:
         spacing = 0.2 * ruling.x_height_mm if form is Form.HOLLOW else 0.0
         line = PRESS.case(ruling, spacing).line(text)
         space = blocks.row_space(ruling, [line])
-        items += blocks.text_with_name(PRESS, "{name}", str(form), sheet.left_mm, y + 4.0) if len(text) < 9 else ()
+        items += [blocks.text_at(PRESS, str(form), sheet.left_mm, y + 4.0, 2.2)] if len(text) < 9 else []
         y += 5.5 if len(text) < 9 else 1.0
         baseline = y + space.rise_mm
         inks = blocks.letters_at(PRESS, line, form, sheet.left_mm + 4.0, baseline)
@@ -142,7 +142,7 @@ def progress() -> Iterator[tuple[str, Page]]:
     for weeks, (name, joins) in zip((12, 20, 30, 16, 24, 0, 22), years, strict=True):
         notes = _year(name, joins, weeks)
         support = notes[-1].support or Support.FULL if notes else Support.FULL
-        rows.append(ClassRow(growth_of(name, name, notes), support, suggest(support, notes, name).sentence()))
+        rows.append(ClassRow(growth_of(name, name, notes), support, suggest(support, notes, name).reason))
     yield "progress-class", class_progress_pages(PRESS, rows, ProgressSettings())[0]
 
 

@@ -8,7 +8,8 @@ a ``Piece`` is a fragment in one place; an ``Ink`` is all pieces that share one 
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from enum import StrEnum
 
 from namewright.geometry import boxes
 from namewright.geometry.boxes import Box
@@ -59,12 +60,34 @@ class Piece:
         return Piece(self.x + dx, self.y + dy, self.fragment)
 
 
+class Role(StrEnum):
+    """What a run of text is to a reader who cannot see where it stands: a title, a heading below it, or prose."""
+
+    TITLE = "H1"
+    HEADING = "H2"
+    PROSE = "P"
+
+
+@dataclass(frozen=True, slots=True)
+class Spelled:
+    """What the pieces of an ink spell, a piece a letter, in letters of ``x_height_mm``.
+
+    With ``goes_on`` it is read in one with the text before it: the next word or line of a passage.
+    """
+
+    words: str
+    x_height_mm: float
+    role: Role = Role.PROSE
+    goes_on: bool = False
+
+
 @dataclass(frozen=True, slots=True)
 class Ink:
-    """Pieces that share one style: one path on the page."""
+    """Pieces that share one style: one path on the page. Running text also tells what it spells."""
 
     style: Style
     pieces: tuple[Piece, ...]
+    spelled: Spelled | None = None
 
     def bounds(self) -> Box:
         """Return the box of what the pen covers, its width counted."""
@@ -72,11 +95,22 @@ class Ink:
 
     def moved(self, dx: float, dy: float) -> Ink:
         """Return the same ink elsewhere."""
-        return Ink(self.style, tuple(piece.moved(dx, dy) for piece in self.pieces))
+        return Ink(self.style, tuple(piece.moved(dx, dy) for piece in self.pieces), self.spelled)
+
+    def read_as(self, role: Role = Role.PROSE, *, goes_on: bool = False) -> Ink:
+        """Return the same text in another role, or read in one with what comes before it."""
+        if self.spelled is None:
+            return self
+        return replace(self, spelled=replace(self.spelled, role=role, goes_on=goes_on))
 
     def path_data(self) -> str:
         """Return the SVG path data of all pieces."""
         return "".join(f"M{number(piece.x)} {number(piece.y)}{piece.fragment.data}" for piece in self.pieces)
+
+
+def passage(inks: Iterable[Ink], role: Role = Role.PROSE) -> tuple[Ink, ...]:
+    """Return texts that are read in one, whether words of a line or lines of a paragraph."""
+    return tuple(ink.read_as(role, goes_on=count > 0) for count, ink in enumerate(inks))
 
 
 def stroke_fragment(strokes: Iterable[Stroke], digits: int = 2) -> Fragment:

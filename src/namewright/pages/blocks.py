@@ -11,7 +11,7 @@ from dataclasses import dataclass, replace
 from namewright.letters.strokes import polyline_stroke
 from namewright.lines.cues import CueMaker
 from namewright.lines.forms import Form
-from namewright.lines.ink import BLACK, DARK, RULE, SHADE, Ink, Piece, Style, line, stroke_fragment
+from namewright.lines.ink import BLACK, DARK, RULE, SHADE, Ink, Piece, Role, Style, line, passage, stroke_fragment
 from namewright.lines.ruling import GuideLine, Ruling
 from namewright.lines.setting import PENCIL_MM, SetLine, pen_width_mm
 from namewright.lines.tile_boxes import TileRows, boxes
@@ -136,7 +136,7 @@ def text_at(press: Press, words: str, x: float, baseline: float, size_mm: float 
 
 def text_with_name(press: Press, words: Wording, key: str, name: str, x: float, baseline: float,
                    size_mm: float = 2.2) -> tuple[Ink, ...]:
-    """Return the caption of a key about a name, the caption's own words apart: they recur, the name does not."""
+    """Return the title of a key about a name, its own words apart: they recur, the name does not."""
     inks: list[Ink] = []
     before, _, after = words.say(key, name=_NAME_HERE).replace(TIED_SPACE, " ").partition(_NAME_HERE)
     if name.endswith("."):  # “Ava B.” ends a sentence by itself
@@ -146,7 +146,7 @@ def text_with_name(press: Press, words: Wording, key: str, name: str, x: float, 
             ink = text_at(press, shown.strip(), x + press.text_space(size_mm) * (shown[:1] == " "), baseline, size_mm)
             inks.append(ink)
             x = ink.bounds()[2] + press.text_space(size_mm) * (0.35 + (shown[-1:] == " "))
-    return tuple(inks)
+    return passage(inks, Role.TITLE)
 
 
 def fitting(press: Press, words: str, room_mm: float, size: float) -> float:
@@ -187,5 +187,6 @@ def tile_boxes(press: Press, tiles: TileRows, x: float, y: float, *, hint: bool)
     for letter, right, down in boxes(tiles):
         items.append(Tile(x + right, y + down, tiles.box_mm, tiles.box_mm, letter, _BOX_STYLE))
         if hint:
-            items.append(press.letter(letter, 2.6).moved(x + right + 2.2, y + down + 7.0))
+            hint_ink = press.letter(letter, 2.6).read_as(goes_on=True)
+            items.append(hint_ink.moved(x + right + 2.2, y + down + 7.0))
     return tuple(items)

@@ -15,7 +15,20 @@ from functools import cached_property
 
 from namewright.geometry.points import Point
 from namewright.letters.strokes import polyline_stroke
-from namewright.lines.ink import BLACK, DARK, FAINT, RULE, WHITE, Ink, Piece, Style, dot_fragment, line, stroke_fragment
+from namewright.lines.ink import (
+    BLACK,
+    DARK,
+    FAINT,
+    RULE,
+    WHITE,
+    Ink,
+    Piece,
+    Role,
+    Style,
+    dot_fragment,
+    line,
+    stroke_fragment,
+)
 from namewright.message import Field
 from namewright.pages.blocks import fitting
 from namewright.pages.growth import STAGES, Growth, Track, day_said, summary
@@ -75,12 +88,14 @@ class _Drawing:
         """Yield the page from top to bottom."""
         y = self.sheet.top_mm + 6.0
         title = self._say("title", name=self._name)
-        yield self._text(title, self.sheet.left_mm, y, self._fitting(title, self.sheet.room_width, _TITLE_MM))
+        size = self._fitting(title, self.sheet.room_width, _TITLE_MM)
+        yield self._text(title, self.sheet.left_mm, y, size).read_as(Role.TITLE)
         y += 3.0
         lead = self._drawable(self.words.say(summary(self.growth)))
-        for words in self.press.wrapped(lead, self.sheet.room_width, _LEAD_MM):
+        for count, words in enumerate(self.press.wrapped(lead, self.sheet.room_width, _LEAD_MM)):
             y += 2.9 * _LEAD_MM
-            yield from self._words(words, self.sheet.left_mm, y, _LEAD_MM)
+            first, *more = self._words(words, self.sheet.left_mm, y, _LEAD_MM)
+            yield from (first.read_as(goes_on=count > 0), *more)
         y = yield from self._letters(y + 12.0)
         if self.growth.support:
             y = yield from self._help(y + _AFTER_MM)
@@ -92,7 +107,7 @@ class _Drawing:
 
     def _letters(self, y: float) -> Generator[Ink, None, float]:
         """Yield a row a letter; return where they end."""
-        yield self._text(self._say("letters"), self.sheet.left_mm, y, _HEAD_MM)
+        yield self._text(self._say("letters"), self.sheet.left_mm, y, _HEAD_MM).read_as(Role.HEADING)
         yield from self._key(y)
         y += 12.0
         self.row_mm = min(_MOST_ROW_MM, (self._room_above - y) / max(1, len(self.growth.tracks)))

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field, replace
 
-from namewright.lines.ink import BLACK, DARK, FAINT, RULE, WHITE, Ink, Style, line
+from namewright.lines.ink import BLACK, DARK, FAINT, RULE, WHITE, Ink, Role, Style, line, passage
 from namewright.message import Message, message
 from namewright.pages.blocks import fitting
 from namewright.pages.child_progress import STRONG, TINT, ProgressSettings, block
@@ -71,10 +71,10 @@ class _Drawing:
     def head(self) -> Iterator[Ink]:
         """Yield the title and how to read the page."""
         y = self.sheet.top_mm + 5.0
-        yield self._text(self.words.say("page.progress.class_title"), self.sheet.left_mm, y, _TITLE_MM)
-        for count, words in enumerate(self.note, 1):
-            yield from (ink.moved(self.sheet.left_mm, y + 1.5 + 4.4 * count)
-                        for ink in self.press.words(words, _TEXT_MM))
+        title = self._text(self.words.say("page.progress.class_title"), self.sheet.left_mm, y, _TITLE_MM)
+        yield title.read_as(Role.TITLE)
+        yield from passage(ink.moved(self.sheet.left_mm, y + 1.5 + 4.4 * count)
+                           for count, words in enumerate(self.note, 1) for ink in self.press.words(words, _TEXT_MM))
 
     def said(self, row: ClassRow) -> tuple[str, ...]:
         """Return the lines that say what support there is and what may help next."""
@@ -89,7 +89,8 @@ class _Drawing:
         yield Ink(_RULE, (line(self.sheet.left_mm, y, self.sheet.right_edge, y),))
         baseline = y + 5.4
         label = drawable(self.press, growth.label)
-        yield self._text(label, self.sheet.left_mm, baseline, self._fitting(label, _NAME_COLUMN_MM - 3.0, _NAME_MM))
+        size = self._fitting(label, _NAME_COLUMN_MM - 3.0, _NAME_MM)
+        yield self._text(label, self.sheet.left_mm, baseline, size).read_as(Role.HEADING)
         yield from self._letters(growth, y + 1.3)
         if growth.stages:
             yield from self._steps(growth.stages[-1][1], baseline)
@@ -97,9 +98,8 @@ class _Drawing:
             last = self.words.say("page.progress.class_last", date=day_said(growth.days[-1]))
             width = self.press.text_width(last, _TEXT_MM)
             yield self._text(last, self.sheet.right_edge - width, baseline, _TEXT_MM, DARK)
-        for count, words in enumerate(said, 1):
-            yield from (ink.moved(self.sheet.left_mm, y + 6.6 + _LINE_MM * count)
-                        for ink in self.press.words(words, _TEXT_MM))
+        yield from passage(ink.moved(self.sheet.left_mm, y + 6.6 + _LINE_MM * count)
+                           for count, words in enumerate(said, 1) for ink in self.press.words(words, _TEXT_MM))
 
     def _letters(self, growth: Growth, top: float) -> Iterator[Ink]:
         room = self.steps_x - self.boxes_x - 4.0
@@ -112,7 +112,8 @@ class _Drawing:
             letter = drawable(self.press, track.letter)
             size = self._fitting(letter, 0.8 * side, 0.3 * side)
             x += (side - self.press.text_width(letter, size)) / 2
-            yield self._text(letter, x, middle + 0.75 * size, size, BLACK if track.first else RULE)
+            ink = self._text(letter, x, middle + 0.75 * size, size, BLACK if track.first else RULE)
+            yield ink.read_as(goes_on=count > 0)
 
     def _steps(self, stage: int, baseline: float) -> Iterator[Ink]:
         for step in range(STAGES):

@@ -13,11 +13,11 @@ from itertools import chain
 from namewright.letters.choice import LetterChoice
 from namewright.lines.cues import line_with_cues
 from namewright.lines.forms import Form
-from namewright.lines.ink import Ink
+from namewright.lines.ink import Ink, Role, passage
 from namewright.lines.ruling import Ruling
 from namewright.lines.setting import pen_width_mm
 from namewright.pages import blocks
-from namewright.pages.page import Furniture, Page, Row, checked
+from namewright.pages.page import Furniture, Item, Page, Row, checked
 from namewright.pages.paper import Paper, Sheet, sheet_of
 from namewright.pages.press import Press
 from namewright.wording import wording
@@ -51,24 +51,25 @@ def group_page(press: Press, number: int, children: Sequence[tuple[str, str]], s
     press = press.lettering(settings.letters)
     heading = words.say("page.group.heading", number=number, names=tuple(labels))
     lines = press.wrapped(heading, sheet.room_width, 2.2)
-    texts = [blocks.text_at(press, line, sheet.left_mm, sheet.top_mm + 5.0 + at * _LINE_MM, 2.2)
-             for at, line in enumerate(lines)]
+    head = passage((blocks.text_at(press, line, sheet.left_mm, sheet.top_mm + 5.0 + at * _LINE_MM, 2.2)
+                    for at, line in enumerate(lines)), Role.TITLE)
     y = sheet.top_mm + _HEADER_MM + (len(lines) - 1) * _LINE_MM
     caption = words.say("page.group.letters" if shared else "page.group.none")
     captioned = press.wrapped(caption, sheet.room_width, _SIZE_MM)
-    texts += [blocks.text_at(press, line, sheet.left_mm, y + 3.0 + at * _LINE_MM, _SIZE_MM)
-              for at, line in enumerate(captioned)]
+    items: list[Item] = [*head, *passage(blocks.text_at(press, line, sheet.left_mm, y + 3.0 + at * _LINE_MM, _SIZE_MM)
+                                         for at, line in enumerate(captioned))]
     y += (len(captioned) - 1) * _LINE_MM
     rows = list(_rows(press, shared, settings.ruling, sheet, y + _CAPTION_MM))
+    items += rows
     below = max((guide.bounds()[3] for row in rows for guide in row.items), default=y) + settings.ruling.descender_mm
     different = list(dict.fromkeys(name for _, name in children))
     names = list(_names(press, different, settings.ruling, sheet, below + _CAPTION_MM))
     if len(names) == len(different):  # everybody or nobody
         caption = words.say("page.group.names")
-        texts.append(blocks.text_at(press, caption, sheet.left_mm, below + _CAPTION_MM - 2.8, _SIZE_MM))
-        rows += chain.from_iterable(names)
-    furniture = Furniture((*texts, *blocks.check_bar(press, words, sheet.left_mm, sheet.foot - 1.5)))
-    return checked(Page(sheet.width_mm, sheet.height_mm, (*rows, furniture), outline=heading))
+        items.append(blocks.text_at(press, caption, sheet.left_mm, below + _CAPTION_MM - 2.8, _SIZE_MM))
+        items += chain.from_iterable(names)
+    items.append(Furniture(blocks.check_bar(press, words, sheet.left_mm, sheet.foot - 1.5)))
+    return checked(Page(sheet.width_mm, sheet.height_mm, tuple(items), outline=heading))
 
 
 def _rows(press: Press, shared: Sequence[str], ruling: Ruling, sheet: Sheet, y: float) -> Iterator[Row]:

@@ -15,7 +15,7 @@ from namewright.letters.alphabet import Alphabet, upright
 from namewright.letters.choice import LetterChoice, chosen
 from namewright.lines.cues import CueMaker
 from namewright.lines.forms import Form, Inkwell, pens_for
-from namewright.lines.ink import BLACK, Ink, Piece, Style
+from namewright.lines.ink import BLACK, Ink, Piece, Spelled, Style, passage
 from namewright.lines.ruling import LETTER_UNITS, Ruling, print_ruling
 from namewright.lines.setting import PENCIL_MM, LineSetter, SetLine, Typecase, pen_width_mm
 from namewright.lines.spacing import WORD_GAP
@@ -97,13 +97,14 @@ class Press:
         line = self._text_line(words, x_height_mm)
         well = self.well(line.ruling)
         pieces = tuple(Piece(one.x, 0.0, well.letter(one.letter)) for one in line.letters)
-        return Ink(Style(TEXT_PEN * x_height_mm, BLACK), pieces)
+        return Ink(Style(TEXT_PEN * x_height_mm, BLACK), pieces, Spelled(words, x_height_mm))
 
     def words(self, text: str, x_height_mm: float = 1.75) -> tuple[Ink, ...]:
         """Return the same running text word by word: in prose it is words that recur, not whole lines."""
         whole = self.text(text, x_height_mm)
         letters = iter(whole.pieces)
-        return tuple(Ink(whole.style, tuple(islice(letters, len(clusters(word))))) for word in text.split())
+        return passage(Ink(whole.style, tuple(islice(letters, len(clusters(word)))), Spelled(word, x_height_mm))
+                       for word in text.split())
 
     def letter(self, letter: str, x_height_mm: float) -> Ink:
         """Return one letter small, in the shape that the model has, its baseline at y 0."""

@@ -12,6 +12,7 @@ from dataclasses import dataclass, replace
 from namewright.letters.choice import LetterChoice
 from namewright.lines.fit import DoesNotFit
 from namewright.lines.forms import Form
+from namewright.lines.ink import passage
 from namewright.lines.ruling import ALL_LINES, Ruling, print_ruling
 from namewright.lines.setting import SetLine, pen_width_mm
 from namewright.pages import blocks
@@ -58,13 +59,13 @@ def size_page(press: Press, name: str, label: str, settings: SizeSettings) -> Pa
     sheet, words = best.sheet, wording(settings.language)
     items: list[Item] = list(blocks.text_with_name(press, words, "page.sizes.owner", label, sheet.left_mm,
                                                    sheet.top_mm + 5.0))
+    items.append(blocks.text_at(press, words.say("page.sizes.try"), sheet.left_mm, sheet.top_mm + 11.0))
     items += _ruled(press, words, best, model)
-    text = [blocks.text_at(press, words.say("page.sizes.try"), sheet.left_mm, sheet.top_mm + 11.0)]
-    text += [blocks.text_at(press, line, sheet.left_mm,
-                            sheet.foot - _FOOTER_MM - (len(best.notes) - 1 - at) * _NOTE_STEP_MM, _NOTE_MM)
-             for at, line in enumerate(best.notes)]
+    text = passage(blocks.text_at(press, line, sheet.left_mm,
+                                  sheet.foot - _FOOTER_MM - (len(best.notes) - 1 - at) * _NOTE_STEP_MM, _NOTE_MM)
+                   for at, line in enumerate(best.notes))
     text += blocks.check_bar(press, words, sheet.left_mm, sheet.foot - 1.5)
-    return checked(Page(sheet.width_mm, sheet.height_mm, (*items, Furniture(tuple(text))), outline=label))
+    return checked(Page(sheet.width_mm, sheet.height_mm, (*items, Furniture(text)), outline=label))
 
 
 def _small(press: Press, name: str) -> SetLine:

@@ -5,13 +5,14 @@ Millimetres, y down. Running text only; as many pages as it takes.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from itertools import groupby
+from typing import NamedTuple
 
 import unicodedata2
 
-from namewright.lines.ink import Ink, Piece, Style
+from namewright.lines.ink import Ink, Role
 from namewright.names.clusters import clusters
 from namewright.pages.page import Furniture, Page, checked
 from namewright.pages.paper import Paper, Sheet, sheet_of
@@ -38,38 +39,44 @@ class Entry:
 def summary_pages(press: Press, entries: Sequence[Entry], paper: Paper, *, binding: bool = False) -> tuple[Page, ...]:
     """Return the pages that hold the entries. What our letters lack must have been replaced (see ``drawable``)."""
     sheet = sheet_of(paper, binding=binding)
-    pages: list[dict[Style, list[Piece]]] = [{}]
+    pages: list[list[Ink]] = [[]]
     y = sheet.top_mm
     for entry in entries:
         lines = tuple(_lines(press, entry, sheet))
-        height = sum(size * _LEADING for *_, size, down in lines if down)
+        height = sum(line.size_mm * _LEADING for line in lines if line.down)
         if pages[-1] and y + height > sheet.foot:
-            pages.append({})
+            pages.append([])
             y = sheet.top_mm
-        for words, x, size, down in lines:
-            y += size * _LEADING if down else 0.0
-            ink = press.text(words, size).moved(x, y - _NAME_MM * 0.9)
-            pages[-1].setdefault(ink.style, []).extend(ink.pieces)
+        for line in lines:
+            y += line.size_mm * _LEADING if line.down else 0.0
+            ink = press.text(line.words, line.size_mm).moved(line.x, y - _NAME_MM * 0.9)
+            pages[-1].append(ink.read_as(line.role, goes_on=line.goes_on))
         y += 0.9
-    return tuple(checked(Page(sheet.width_mm, sheet.height_mm, (_one_path_a_style(page),))) for page in pages)
+    return tuple(checked(Page(sheet.width_mm, sheet.height_mm, (Furniture(tuple(page)),))) for page in pages)
 
 
-def _one_path_a_style(page: Mapping[Style, Sequence[Piece]]) -> Furniture:
-    """Return a page of text as one path for each size of letters: few nodes, and few bytes in a PDF."""
-    return Furniture(tuple(Ink(style, tuple(pieces)) for style, pieces in page.items()))
+class _Line(NamedTuple):
+    """A line of an entry: ``down`` where it stands below the one before, ``goes_on`` where both are read in one."""
+
+    words: str
+    x: float
+    size_mm: float
+    down: bool
+    role: Role
+    goes_on: bool
 
 
-def _lines(press: Press, entry: Entry, sheet: Sheet) -> Iterator[tuple[str, float, float, bool]]:
-    """Yield each line of an entry: words, left edge, x-height, and whether it stands below the one before."""
+def _lines(press: Press, entry: Entry, sheet: Sheet) -> Iterator[_Line]:
+    role = Role.TITLE if entry.title else Role.HEADING
     size = _TITLE_MM if entry.title else _NAME_MM
     heading = press.wrapped(entry.heading, sheet.room_width, size) if entry.heading else ()
-    for words in heading:
-        yield words, sheet.left_mm, size, True
+    for count, words in enumerate(heading):
+        yield _Line(words, sheet.left_mm, size, True, role, count > 0)
     beside = entry.beside and len(heading) == 1 and press.text_width(entry.heading, size) < _COLUMN_MM - 3.0
     indent = _COLUMN_MM if beside else 0.0 if entry.title else _INDENT_MM
     for sentence in entry.sentences:
-        for words in press.wrapped(sentence, sheet.room_width - indent, _TEXT_MM):
-            yield words, sheet.left_mm + indent, _TEXT_MM, not beside
+        for count, words in enumerate(press.wrapped(sentence, sheet.room_width - indent, _TEXT_MM)):
+            yield _Line(words, sheet.left_mm + indent, _TEXT_MM, not beside, Role.PROSE, count > 0)
             beside = False
 
 

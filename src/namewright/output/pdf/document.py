@@ -5,11 +5,15 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from itertools import islice
 from typing import BinaryIO
+from xml.sax.saxutils import escape
 
 from namewright.output.pdf.drawing import Batch, DrawnPage, Form, drawn, form_name
+from namewright.output.pdf.font import Fonts
 from namewright.output.pdf.objects import ObjectFile, deflated, references, text_string
+from namewright.output.pdf.tags import Structure
 from namewright.pages.page import Page
 from namewright.units import number
+from namewright.wording import wording
 
 BATCH = 40  # pages that share their forms: at 20 a class of thirty would have most forms twice
 _PREFERENCES = b"/ViewerPreferences<</PrintScaling/None/DisplayDocTitle true/PickTrayByPDFSize true>>"
@@ -18,12 +22,13 @@ _PREFERENCES = b"/ViewerPreferences<</PrintScaling/None/DisplayDocTitle true/Pic
 def write_pdf(pages: Iterable[Page], out: BinaryIO, *, title: str, lang: str) -> int:
     """Write the pages to ``out`` (open for writing, empty) and return how many there were.
 
-    ``title`` should be general: it is shown by viewers and print queues. ``lang`` is a BCP 47 tag.
-    Raises ValueError for no pages at all.
+    ``title`` should be general: it is shown by viewers and print queues. ``lang`` is the language of what stands on
+    them, a BCP 47 tag for which there is wording. Raises ValueError for no pages at all.
     """
     document = _Document(out)
+    words = wording(lang)
     for batch in _batches(iter(pages)):
-        document.add(drawn(batch))
+        document.add(drawn(batch, words))
     if not document.count:
         raise ValueError("there is no page to write")
     document.finish(title, lang)
@@ -45,6 +50,9 @@ class _Document:
         self._nodes: list[int] = []
         self._forms: dict[Form, int] = {}
         self._outline = _Outline(self.file)
+        self._structure = Structure(self.file)
+        self._fonts = Fonts()
+        self._font_names = self.file.reserve()
 
     def add(self, batch: Batch) -> None:
         """Write the pages of a batch, and those of its forms that no batch had before."""
@@ -52,15 +60,20 @@ class _Document:
         numbers = [self._page(page, node) for page in batch.pages]
         named = b"".join(b"/%s %d 0 R" % (form_name(at).encode("ascii"), self._form(form))
                          for at, form in enumerate(batch.forms))
-        self.file.put(b"<</Type/Pages/Parent %d 0 R/Count %d/Kids%s/Resources<</XObject<<%s>>>>>>"
-                      % (self._tree, len(numbers), references(numbers), named), node)
+        self.file.put(b"<</Type/Pages/Parent %d 0 R/Count %d/Kids%s/Resources<</XObject<<%s>>/Font %d 0 R>>>>"
+                      % (self._tree, len(numbers), references(numbers), named, self._font_names), node)
+        self._structure.close_leaf()
+        self._fonts.use(batch.seen, batch.laid_over)
         self._nodes.append(node)
         self.count += len(numbers)
 
     def _page(self, page: DrawnPage, node: int) -> int:
         content = self.file.put_stream(b"", page.content)
         box = f"[0 0 {number(page.width_pt, 4)} {number(page.height_pt, 4)}]".encode("ascii")
-        leaf = self.file.put(b"<</Type/Page/Parent %d 0 R/MediaBox%s/Contents %d 0 R>>" % (node, box, content))
+        leaf = self.file.reserve()
+        key = self._structure.add(leaf, page.tags)
+        self.file.put(b"<</Type/Page/Parent %d 0 R/MediaBox%s/Contents %d 0 R/StructParents %d>>"
+                      % (node, box, content, key), leaf)
         if page.outline is not None:
             self._outline.add(page.outline, leaf)
         return leaf
@@ -68,6 +81,8 @@ class _Document:
     def _form(self, form: Form) -> int:
         if form not in self._forms:
             entries = b"/Type/XObject/Subtype/Form/BBox[%d %d %d %d]" % form.box
+            if form.is_text:
+                entries += b"/Resources<</Font %d 0 R>>" % self._font_names
             self._forms[form] = self.file.put_stream(entries, deflated(form.content))
         return self._forms[form]
 
@@ -75,10 +90,23 @@ class _Document:
         """Write what holds the pages together."""
         self.file.put(b"<</Type/Pages/Count %d/Kids%s>>" % (self.count, references(self._nodes)), self._tree)
         outline = self._outline.finish()
+        self._structure.finish(lang)
+        self._fonts.write(self.file, self._font_names)
         outlined = b"/Outlines %d 0 R" % outline if outline else b""
-        root = self.file.put(b"<</Type/Catalog/Pages %d 0 R%s/PageMode/UseNone/Lang%s%s>>"
-                             % (self._tree, outlined, text_string(lang), _PREFERENCES))
+        metadata = self.file.put_stream(b"/Type/Metadata/Subtype/XML", _metadata(title), plain=True)
+        root = self.file.put(b"<</Type/Catalog/Pages %d 0 R%s/PageMode/UseNone/Lang%s%s/MarkInfo<</Marked true>>"
+                             b"/StructTreeRoot %d 0 R/Metadata %d 0 R>>"
+                             % (self._tree, outlined, text_string(lang), _PREFERENCES, self._structure.root, metadata))
         self.file.finish(root, self.file.put(b"<</Title%s>>" % text_string(title)))
+
+
+def _metadata(title: str) -> bytes:
+    """Return the title, and that the file is meant to be PDF/UA-1, as XMP (ISO 16684-1); no date, no name."""
+    return ('<?xpacket begin="\ufeff" id="W5M0MpCehiHzreSzNTczkc9d"?><x:xmpmeta xmlns:x="adobe:ns:meta/">'
+            '<rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#"><rdf:Description rdf:about=""'
+            ' xmlns:dc="http://purl.org/dc/elements/1.1/" xmlns:pdfuaid="http://www.aiim.org/pdfua/ns/id/">'
+            f'<dc:title><rdf:Alt><rdf:li xml:lang="x-default">{escape(title)}</rdf:li></rdf:Alt></dc:title>'
+            "<pdfuaid:part>1</pdfuaid:part></rdf:Description></rdf:RDF></x:xmpmeta><?xpacket end=\"r\"?>").encode()
 
 
 class _Outline:

@@ -1,25 +1,33 @@
 """A page's items as a PDF content stream: hundredths of a millimetre, y up from the sheet's bottom left corner.
 
 A fragment is drawn about its own origin, so that equal fragments are equal bytes wherever they stand. One that recurs
-on many pages of a batch is written once, as a form that all its places share (ISO 32000-1, 8.10).
+on many pages of a batch is written once, as a form that all its places share (ISO 32000-1, 8.10). Running text is set
+in our own fonts. Everything is part of a tag or an artifact.
 """
 
 from __future__ import annotations
 
+import math
 from collections import Counter
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from functools import lru_cache
 
-from namewright.lines.ink import Fragment, Ink, Piece, Style
+from namewright.geometry.boxes import Box, holds, joined
+from namewright.lines.ink import BLACK, Fragment, Ink, Piece, Spelled, Style
+from namewright.output.pdf.font import hidden, shown, spelled_clusters
 from namewright.output.pdf.objects import deflated
 from namewright.output.pdf.paths import UNIT, operators, unit
-from namewright.pages.page import Guide, Item, Page, Tile, leaves
+from namewright.output.pdf.tags import Tag
+from namewright.pages.page import Furniture, Guide, Item, Page, Row, Tile, leaves
 from namewright.units import MM_PER_INCH, PT_PER_INCH
+from namewright.wording import Wording
 
 _SCALE = f"{PT_PER_INCH / MM_PER_INCH / UNIT:.9f}"  # nine decimals: to a tenth of a micrometre across a page
 _FORM_PAYS = 300  # of 100, 200, 300, 500 and 1,000 what made classes of thirty and three hundred smallest
-_FIRST_PEN = Style(1 / UNIT)  # a page begins with black, 1 wide (ISO 32000-1, table 52)
+_POINTS = PT_PER_INCH / MM_PER_INCH
+_FIRST_PEN = Style(1 / UNIT, fill=BLACK)  # a page begins with black, 1 wide (ISO 32000-1, table 52)
+_LAID_OVER = 0.4  # of a name's height: PDFium takes the line below a taller text for the same line
 _NAMES = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ"
 
 
@@ -29,24 +37,28 @@ class Form:
 
     content: bytes
     box: tuple[int, int, int, int]
+    is_text: bool = False
 
 
 @dataclass(frozen=True, slots=True)
 class DrawnPage:
-    """A finished page: its size in points and its content, deflated."""
+    """A finished page: its size in points, its content, deflated, and its parts in reading order."""
 
     width_pt: float
     height_pt: float
     content: bytes
+    tags: tuple[Tag, ...]
     outline: str | None
 
 
 @dataclass(frozen=True, slots=True)
 class Batch:
-    """Some pages, drawn, and the forms they share, in the order of their names."""
+    """Some pages, drawn, the forms they share in the order of their names, and the letters of their texts."""
 
     pages: tuple[DrawnPage, ...]
     forms: tuple[Form, ...]
+    seen: frozenset[str]
+    laid_over: frozenset[str]
 
 
 def form_name(number: int) -> str:
@@ -55,30 +67,43 @@ def form_name(number: int) -> str:
     return (form_name(rest - 1) if rest else "") + _NAMES[letter]
 
 
-def drawn(pages: Sequence[Page]) -> Batch:
-    """Draw pages that share their forms."""
-    shared = Shared(_recurring(pages))
-    return Batch(tuple(_page(page, shared) for page in pages), tuple(shared.names))
+def drawn(pages: Sequence[Page], words: Wording) -> Batch:
+    """Draw pages that share their forms; ``words`` are those in which figures are described."""
+    shared = Shared(_recurring(pages), words)
+    finished = tuple(_page(page, shared) for page in pages)
+    return Batch(finished, tuple(shared.names), frozenset(shared.seen), frozenset(shared.laid_over))
 
 
-def _recurring(pages: Iterable[Page]) -> frozenset[str]:
-    """Return the fragments, by their data, for which a form is shorter than drawing them anew on each page.
+def _recurring(pages: Iterable[Page]) -> frozenset[str | Spelled]:
+    """Return the fragments, by their data, and the texts for which a form is shorter than drawing them on each page.
 
     On one page a repeated fragment costs next to nothing: deflating finds it. A form has a price of its own, so that
     plain drawing has to cost ``_FORM_PAYS`` characters first.
     """
-    on_pages = Counter(data for page in pages
-                       for data in {piece.fragment.data for item in leaves(page.items) if isinstance(item, Ink)
-                                    for piece in item.pieces})
-    return frozenset(data for data, count in on_pages.items() if (count - 1) * len(data) > _FORM_PAYS)
+    on_pages = Counter(key for page in pages for key in {
+        key for item in leaves(page.items) if isinstance(item, Ink) for key in _keys(item)})
+    return frozenset(key for key, count in on_pages.items() if (count - 1) * _cost(key) > _FORM_PAYS)
+
+
+def _keys(ink: Ink) -> Iterable[str | Spelled]:
+    if ink.spelled is not None:
+        return (replace(ink.spelled, goes_on=False),)
+    return (piece.fragment.data for piece in ink.pieces)
+
+
+def _cost(key: str | Spelled) -> int:
+    return len(key) if isinstance(key, str) else 4 * len(key.words)
 
 
 @dataclass
 class Shared:
-    """The forms of a batch as they are met, and which fragments are to become one."""
+    """What the pages of a batch share: forms as they are met, which fragments are to become one, letters used."""
 
-    recurring: frozenset[str]
+    recurring: frozenset[str | Spelled]
+    words: Wording
     names: dict[Form, str] = field(default_factory=dict)
+    seen: set[str] = field(default_factory=set)
+    laid_over: set[str] = field(default_factory=set)
 
     def name(self, form: Form) -> str:
         """Return the form's name, a new one when it is first met."""
@@ -88,31 +113,117 @@ class Shared:
 
 
 def _page(page: Page, shared: Shared) -> DrawnPage:
-    points = PT_PER_INCH / MM_PER_INCH
-    return DrawnPage(page.width_mm * points, page.height_mm * points, deflated(content(page, shared)), page.outline)
-
-
-def content(page: Page, shared: Shared) -> bytes:
-    """Return the content stream of a page."""
     canvas = _Canvas(page.height_mm, shared)
-    for item in leaves(page.items):
-        canvas.draw(item)
-    return "\n".join(canvas.lines).encode("ascii")
+    canvas.draw_all(page.items)
+    content = "\n".join(canvas.lines).encode("latin-1")
+    return DrawnPage(page.width_mm * _POINTS, page.height_mm * _POINTS, deflated(content),
+                     tuple(part.tag() for part in canvas.parts), page.outline)
+
+
+@dataclass
+class _Part:
+    """A part of the page as it grows: a passage of text, a row, or a line of boxes with their ``letters``."""
+
+    kind: str
+    says: str | None = None
+    boxes: list[Box] = field(default_factory=list)
+    letters: list[str] = field(default_factory=list)
+    stretches: list[int] = field(default_factory=list)
+
+    def tag(self) -> Tag:
+        box = joined(self.boxes) if self.boxes else None
+        return Tag(self.kind, tuple(self.stretches), self.says, box)
+
+
+_ARTIFACT = _Part("Artifact")
 
 
 @dataclass
 class _Canvas:
-    """The stream of one page, and the pen as it is set so far."""
+    """The stream of one page, the pen as it is set so far, and the page's parts."""
 
     height_mm: float
     shared: Shared
     lines: list[str] = field(default_factory=lambda: [f"{_SCALE} 0 0 {_SCALE} 0 0 cm"])
+    parts: list[_Part] = field(default_factory=list)
     style: Style = _FIRST_PEN
     round: bool = False
+    _open: _Part | None = None
+    _marked: int = 0
 
-    def draw(self, item: Item) -> None:
-        """Draw one item that is no group."""
+    # --- parts and artifacts -----------------------------------------------------------------------------
+
+    def draw_all(self, items: Sequence[Item]) -> None:
+        """Draw the items of a page and close the last part."""
+        for item in items:
+            if isinstance(item, Row):
+                self._row(item)
+            elif isinstance(item, Furniture):
+                for ink in item.items:
+                    self._single(ink)
+            else:
+                self._single(item)
+        self._turn_to(None)
+
+    def _turn_to(self, part: _Part | None) -> None:
+        """Go on with a part, a new one or one begun before, or with an artifact."""
+        if part is self._open:
+            return
+        if self._open is not None:
+            self.lines.append("EMC")
+        self._open = part
+        if part is _ARTIFACT:
+            self.lines.append("/Artifact BMC")
+        elif part is not None:
+            if not part.stretches:
+                self.parts.append(part)
+            part.stretches.append(self._marked)
+            self.lines.append(f"/{part.kind}<</MCID {self._marked}>>BDC")
+            self._marked += 1
+
+    def _row(self, row: Row) -> None:
+        """Draw a row of a name: a figure that says what it shows, with the name laid over it for readers."""
+        part = _Part("Figure", self.shared.words.say(f"shown.{row.form}", name=row.name))
+        self._turn_to(part)
+        for item in row.items:
+            self._draw(item)
+            part.boxes.append(self._points(item.bounds()))
+        inks = [item.bounds() for item in row.items if isinstance(item, Ink)]
+        if inks and row.name.strip():
+            x0, y0, x1, y1 = joined(inks)
+            self.shared.laid_over.update(spelled_clusters(row.name))
+            text = hidden(row.name, (x1 - x0) * UNIT, round(_LAID_OVER * (y1 - y0) * UNIT))
+            self.lines.append(f"BT 1 0 0 1 {unit(x0)} {unit(self.height_mm - y1)} Tm {text} ET")
+        self._turn_to(_ARTIFACT)
+
+    def _single(self, item: Guide | Tile | Ink) -> None:
+        """Draw what stands in no row, and find the part that it belongs to."""
+        last = self.parts[-1] if self.parts else None
+        if isinstance(item, Tile):
+            part = last if last is not None and last.letters else _Part("Figure", letters=[])
+            self._turn_to(part)
+            part.letters.append(item.letter)
+            part.boxes.append(self._points(item.bounds()))
+            part.says = self.shared.words.say("shown.boxes", letters=tuple(part.letters))
+        elif isinstance(item, Ink) and item.spelled is not None:
+            goes_on = item.spelled.goes_on and last is not None
+            self._turn_to(last if goes_on else _Part(item.spelled.role))
+        elif not (self._open is not None and self._open.letters and isinstance(item, Ink)
+                  and holds(self._open.boxes[-1], self._points(item.bounds()))):
+            self._turn_to(_ARTIFACT)
+        self._draw(item)
+
+    def _points(self, box: Box) -> Box:
+        x0, y0, x1, y1 = box
+        return (x0 * _POINTS, (self.height_mm - y1) * _POINTS, x1 * _POINTS, (self.height_mm - y0) * _POINTS)
+
+    # --- ink ---------------------------------------------------------------------------------------------
+
+    def _draw(self, item: Guide | Tile | Ink) -> None:
         if isinstance(item, Ink):
+            if item.spelled is not None:
+                self._text(item, item.spelled)
+                return
             self._set_pen(item.style, round_ends=True)
             for piece in item.pieces:
                 self._piece(piece, item.style)
@@ -120,10 +231,20 @@ class _Canvas:
             self._set_pen(item.style, round_ends=False)
             y = unit(self.height_mm - item.y)
             self.lines.append(f"{unit(item.x0)} {y} m {unit(item.x1)} {y} l S")
-        elif isinstance(item, Tile):
+        else:
             self._set_pen(item.style, round_ends=False)
             corner = f"{unit(item.x)} {unit(self.height_mm - item.y - item.height)}"
             self.lines.append(f"{corner} {unit(item.width)} {unit(item.height)} re {_painting(item.style)}")
+
+    def _text(self, ink: Ink, spelled: Spelled) -> None:
+        colour = ink.style.colour
+        self._set_pen(replace(self.style, colour=colour, fill=colour), round_ends=self.round)
+        self.shared.seen.update(spelled_clusters(spelled.words))
+        x, y = unit(ink.pieces[0].x), unit(self.height_mm - ink.pieces[0].y)
+        if replace(spelled, goes_on=False) in self.shared.recurring:
+            self.lines.append(f"q 1 0 0 1 {x} {y} cm /{self.shared.name(_text_form(ink, spelled))} Do Q")
+        else:
+            self.lines.append(f"BT 1 0 0 1 {x} {y} Tm {shown(ink, spelled)} ET")
 
     def _piece(self, piece: Piece, style: Style) -> None:
         data = piece.fragment.data
@@ -158,6 +279,14 @@ def _form(fragment: Fragment, style: Style) -> Form:
     box = (round((x0 - reach) * UNIT), round((-y1 - reach) * UNIT), round((x1 + reach) * UNIT),
            round((reach - y0) * UNIT))
     return Form(operators(fragment.data) + f" {_painting(style)}".encode("ascii"), box)
+
+
+def _text_form(ink: Ink, spelled: Spelled) -> Form:
+    x0, y0, x1, y1 = ink.bounds()
+    first = ink.pieces[0]
+    box = (math.floor((x0 - first.x) * UNIT), math.floor((first.y - y1) * UNIT), math.ceil((x1 - first.x) * UNIT),
+           math.ceil((first.y - y0) * UNIT))
+    return Form(f"BT {shown(ink, spelled)} ET".encode("latin-1"), box, is_text=True)
 
 
 def _painting(style: Style) -> str:

@@ -61,12 +61,12 @@ class ObjectFile:
             self._flush()
         return number
 
-    def put_stream(self, entries: bytes, data: bytes, number: int | None = None) -> int:
-        """Put a stream, its data deflated already, with the entries of its dictionary; return its number."""
+    def put_stream(self, entries: bytes, data: bytes, number: int | None = None, *, plain: bool = False) -> int:
+        """Put a stream, its data deflated already unless ``plain``, and its dictionary's entries; return its number."""
         number = self.reserve() if number is None else number
         self._kinds[number], self._where[number] = _PLAIN, self._place
-        self._write(b"%d 0 obj<<%s/Filter/FlateDecode/Length %d>>stream\n%s\nendstream endobj\n"
-                    % (number, entries, len(data), data))
+        self._write(b"%d 0 obj<<%s%s/Length %d>>stream\n%s\nendstream endobj\n"
+                    % (number, entries, b"" if plain else b"/Filter/FlateDecode", len(data), data))
         return number
 
     def finish(self, root: int, info: int) -> None:

@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 
-from namewright.lines.ink import Ink
+from namewright.lines.ink import Ink, Role
 from namewright.pages.page import Item
 from namewright.pages.paper import Sheet
 from namewright.pages.press import Press
@@ -51,21 +51,22 @@ class Flow:
         self.pages[-1] += items
         self.y += height
 
-    def say(self, text: str, size: float = TEXT_MM, *, x: float | None = None, width: float | None = None) -> None:
+    def say(self, text: str, size: float = TEXT_MM, *, x: float | None = None, width: float | None = None,
+            role: Role = Role.PROSE) -> None:
         """Set running text, wrapped; not broken over two pages."""
         left = self.sheet.left_mm if x is None else x
         room = self.sheet.right_edge - left if width is None else width
         lines = self.press.wrapped(drawable(self.press, text), room, size)
         self.room(len(lines) * size * LEADING)
-        for words in lines:
-            inks = [ink.moved(left, self.y + size * (LEADING - 0.9)) for ink in self.press.words(words, size)]
-            self.put(inks, size * LEADING)
+        for count, words in enumerate(lines):
+            first, *more = (ink.moved(left, self.y + size * (LEADING - 0.9)) for ink in self.press.words(words, size))
+            self.put([first.read_as(role, goes_on=count > 0), *more], size * LEADING)
 
     def heading(self, text: str, keep_mm: float) -> None:
         """Set a heading that stays together with what follows it."""
         self.room(4.0 + HEAD_MM * LEADING + keep_mm)
         self.y += 3.0 if self.pages[-1] else 0.0
-        self.say(text, HEAD_MM)
+        self.say(text, HEAD_MM, role=Role.HEADING)
 
 
 def packed(press: Press, pieces: Iterable[str], room: float, size: float) -> tuple[str, ...]:

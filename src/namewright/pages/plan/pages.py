@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from namewright.lines.ink import Role
 from namewright.pages.page import Item, Page, checked
 from namewright.pages.paper import Paper, sheet_of
 from namewright.pages.plan.child_rows import add_rows, drawn
@@ -45,7 +46,7 @@ def plan_pages(press: Press, plan: Timetable, settings: PlanSettings, numbers: N
     """Return the pages; ``numbers`` are those of the class's PDF, by the line of a child."""
     words, sheet = wording(settings.language), sheet_of(settings.paper, binding=settings.binding)
     flow = Flow(press, sheet)
-    flow.say(words.say("page.plan.title"), _TITLE_MM)
+    flow.say(words.say("page.plan.title"), _TITLE_MM, role=Role.TITLE)
     account = account_said(plan)
     if account:
         flow.say(words.say(account))

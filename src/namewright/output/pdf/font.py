@@ -1,0 +1,219 @@
+"""Our own letters as Type 3 fonts (ISO 32000-1, 9.6.5): text that looks as it is drawn and can be searched and read.
+
+A letter's place among the fonts follows from its characters alone: one font for each block of 256 code points, and
+for letters with marks that have no code point of their own, one for each such set of marks. So pages drawn by different
+processes agree without asking each other. A second set of fonts has the same letters with nothing in them: text for
+readers, laid over names that are drawn as paths. (An invisible rendering mode is not enough: by ISO 32000-1, 9.3.6,
+it has no effect on Type 3.)
+
+Glyph space has 1,000 units to the x-height, y up, and 2,000 to the font's size, as it is with most fonts: by the size
+readers judge what is a gap between words.
+"""
+
+from __future__ import annotations
+
+import unicodedata
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, field
+from functools import cache, lru_cache
+from itertools import groupby
+
+from namewright.letters.alphabet import upright
+from namewright.lines.forms import Inkwell, pens_for
+from namewright.lines.ink import Ink, Spelled
+from namewright.lines.ruling import print_ruling
+from namewright.lines.setting import Typecase
+from namewright.names.clusters import clusters
+from namewright.output.pdf.objects import ObjectFile, deflated
+from namewright.output.pdf.paths import UNIT, operators
+from namewright.pages.press import TEXT_PEN
+
+X_HEIGHT = 1000  # glyph units
+_SIZE = 2  # x-heights
+_X_HEIGHT_MM = X_HEIGHT / UNIT  # path data in hundredths of a millimetre are then glyph units
+_PENCIL_MM = 0.8
+_SPACE = " "
+_AFTER = "n.’"
+_SPACE_WIDTH = 560
+_NOTHING = b"1000 0 d0 -99 0 1 1 re W n 0 0 1000 700 re f"  # a box far from all that may be seen of it: PDFium reads
+# no letter that has no box
+_M_WIDTH = 0.6  # of the size: by the width of what it finds under the name m, poppler judges how large a Type 3 font is
+_REACH = 200  # half a pen, and a little more
+
+
+@dataclass(frozen=True, slots=True)
+class Glyph:
+    """A letter: how far the next one stands, its strokes, and the box of their centrelines."""
+
+    advance: int
+    strokes: bytes
+    box: tuple[int, int, int, int]
+
+
+@dataclass(frozen=True, slots=True, order=True)
+class Place:
+    """Where a letter is: the name of its font and its code there."""
+
+    font: str
+    code: int
+
+
+@lru_cache(maxsize=4000)
+def place(cluster: str, *, hidden: bool = False) -> Place:
+    """Return the place of a letter, in the fonts that are seen or in those with nothing in them."""
+    base, *marks = list(unicodedata.normalize("NFC", cluster))
+    block = f"{'H' if hidden else 'F'}{ord(base) >> 8:x}"
+    return Place(".".join([block, *(f"{ord(mark):x}" for mark in marks)]), ord(base) & 255)
+
+
+@cache
+def _case() -> tuple[Typecase, Inkwell]:
+    ruling = print_ruling(_X_HEIGHT_MM)
+    return Typecase(upright(), ruling, 0.0, _PENCIL_MM), Inkwell(ruling, pens_for(ruling))
+
+
+@lru_cache(maxsize=4000)
+def glyph(cluster: str) -> Glyph:
+    """Return a letter of the fonts.
+
+    Its advance is the widest it has before n, a full stop and an apostrophe, so that no reader takes a gap for a space;
+    what another pair needs, its text says.
+    """
+    if cluster == _SPACE:
+        return Glyph(_SPACE_WIDTH, b"", (0, 0, 0, 0))
+    case, well = _case()
+    pairs = [case.line(cluster + after).letters for after in _AFTER]
+    fragment = well.letter(pairs[0][0].letter)
+    x0, y0, x1, y1 = (round(mm * UNIT) for mm in fragment.bounds)
+    advance = max(following.x - first.x for first, following in pairs)
+    return Glyph(_SIZE * round(advance * UNIT / _SIZE), operators(fragment.data), (x0, -y1, x1, -y0))
+
+
+# --- text in a content stream ----------------------------------------------------------------------------
+
+
+def spelled_clusters(words: str) -> Iterator[str]:
+    """Yield the letters of a text, and one space between its words."""
+    for count, word in enumerate(words.split()):
+        if count:
+            yield _SPACE
+        yield from clusters(word)
+
+
+def shown(ink: Ink, spelled: Spelled) -> str:
+    """Return the operators that show a text set by our own spacing, from its first letter's origin on (9.4.3)."""
+    places = iter(ink.pieces)
+    origin, scale = ink.pieces[0].x, X_HEIGHT / spelled.x_height_mm / _SIZE
+    parts: list[tuple[Place, int, int]] = []  # the letter, its advance, and where it stands
+    pen = 0
+    for cluster in spelled_clusters(spelled.words):
+        at = pen if cluster == _SPACE else _SIZE * round((next(places).x - origin) * scale)
+        advance = glyph(cluster).advance
+        parts.append((place(cluster), advance, at))
+        pen = at + advance
+    size = round(_SIZE * spelled.x_height_mm * UNIT, 2)
+    drawn, pen = [], 0
+    for font, letters in groupby(parts, key=lambda part: part[0].font):
+        array: list[str] = []
+        for letter, advance, at in letters:
+            if at != pen:
+                array.append(f"){(pen - at) // _SIZE}(")
+            array.append(_escaped(letter.code))
+            pen = at + advance
+        drawn.append(f"/{font} {size:g} Tf[({''.join(array)})]TJ".replace("[()", "["))
+    return " ".join(drawn)
+
+
+def hidden(words: str, width: float, height: float) -> str:
+    """Return the operators that lay a text over a drawn name: nothing to see, ``width`` by ``height`` units."""
+    letters = list(spelled_clusters(words))
+    drawn = [f"{100 * width / (height * max(1, len(letters))):.2f} Tz"]
+    places = [place(cluster, hidden=True) for cluster in letters]
+    for font, group in groupby(places, key=lambda one: one.font):
+        drawn.append(f"/{font} {height:g} Tf({''.join(_escaped(one.code) for one in group)})Tj")
+    return " ".join([*drawn, "100 Tz"])
+
+
+def _escaped(code: int) -> str:
+    """Return a byte of a string (7.3.4.2); the stream is written as Latin-1, a byte a character."""
+    if code in (10, 13):
+        return f"\\{code:03o}"
+    return f"\\{chr(code)}" if chr(code) in "()\\" else chr(code)
+
+
+# --- the fonts at the end of the file --------------------------------------------------------------------
+
+
+@dataclass
+class Fonts:
+    """The letters that a document has used, and their fonts once all are known."""
+
+    seen: set[str] = field(default_factory=set)
+    laid_over: set[str] = field(default_factory=set)
+
+    def use(self, seen: Iterable[str], laid_over: Iterable[str]) -> None:
+        """Take note of letters."""
+        self.seen.update(seen)
+        self.laid_over.update(laid_over)
+
+    def write(self, file: ObjectFile, number: int) -> None:
+        """Write the fonts, and under ``number`` the dictionary of their names."""
+        fonts: dict[str, dict[int, str]] = {}
+        for letters, is_hidden in ((self.seen, False), (self.laid_over, True)):
+            for cluster in letters:
+                at = place(cluster, hidden=is_hidden)
+                fonts.setdefault(at.font, {})[at.code] = cluster
+        entries = [b"/%s %d 0 R" % (name.encode("ascii"), _font(file, name, dict(sorted(letters.items()))))
+                   for name, letters in sorted(fonts.items())]
+        file.put(b"<<%s>>" % b"".join(entries), number)
+
+
+def _font(file: ObjectFile, name: str, letters: Mapping[int, str]) -> int:
+    nothing = file.put_stream(b"", deflated(_NOTHING))
+    if name.startswith("H"):
+        unit, box = b".001", (0, 0, 1000, 1000)
+        programs, widths = dict.fromkeys(letters, nothing), dict.fromkeys(letters, 1000)
+    else:
+        glyphs = {code: glyph(cluster) for code, cluster in letters.items()}
+        unit, box = b".0005", _joined([_reach(one) for one in glyphs.values()])
+        programs = {code: file.put_stream(b"", deflated(_program(one))) for code, one in glyphs.items()}
+        widths = {code: one.advance for code, one in glyphs.items()}
+    names = {code: b"/g%d" % code for code in letters}
+    spare = min(code for code in range(256) if code not in letters)
+    names[spare], programs[spare], widths[spare] = b"/m", nothing, round(_M_WIDTH / float(unit))
+    first, last = min(names), max(names)
+    unicode = file.put_stream(b"", deflated(_to_unicode(letters)))
+    return file.put(
+        b"<</Type/Font/Subtype/Type3/FontMatrix[%s 0 0 %s 0 0]/FontBBox[%d %d %d %d]" % (unit, unit, *box)
+        + b"/Resources<<>>/CharProcs<<%s>>" % b"".join(names[code] + b" %d 0 R" % programs[code] for code in names)
+        + b"/Encoding<</Type/Encoding/Differences[%s]>>" % b"".join(b"%d%s " % entry for entry in sorted(names.items()))
+        + b"/FirstChar %d/LastChar %d/Widths[%s]" % (first, last, b" ".join(
+            b"%d" % widths.get(code, 0) for code in range(first, last + 1)))
+        + b"/ToUnicode %d 0 R>>" % unicode)
+
+
+def _joined(boxes: Sequence[tuple[int, int, int, int]]) -> tuple[int, int, int, int]:
+    x0, y0, x1, y1 = zip(*boxes, strict=True)
+    return (min(x0), min(y0), max(x1), max(y1))
+
+
+def _reach(one: Glyph) -> tuple[int, int, int, int]:
+    x0, y0, x1, y1 = one.box
+    return (x0 - _REACH, y0 - _REACH, x1 + _REACH, y1 + _REACH)
+
+
+def _program(one: Glyph) -> bytes:
+    if not one.strokes:
+        return b"%d 0 d0" % one.advance
+    return b"%d 0 d0 %d w 1 J 1 j " % (one.advance, round(TEXT_PEN * X_HEIGHT)) + one.strokes + b" S"
+
+
+def _to_unicode(letters: Mapping[int, str]) -> bytes:
+    """Return the map from codes to characters (9.10.3), composed where they can be."""
+    pairs = [b"<%02x><%s>" % (code, unicodedata.normalize("NFC", cluster).encode("utf-16-be").hex().encode("ascii"))
+             for code, cluster in letters.items()]
+    blocks = [pairs[at:at + 100] for at in range(0, len(pairs), 100)]  # no more stand in one block
+    return (b"/CIDInit/ProcSet findresource begin 12 dict begin begincmap/CMapType 2 def/CMapName/N def\n"
+            b"1 begincodespacerange<00><ff>endcodespacerange\n"
+            + b"\n".join(b"%d beginbfchar\n%s\nendbfchar" % (len(block), b"\n".join(block)) for block in blocks)
+            + b"\nendcmap CMapName currentdict/CMap defineresource pop end end")

@@ -1,0 +1,70 @@
+"""What a page means to a reader that speaks: its parts in reading order (ISO 32000-1, 14.7 and 14.8; ISO 14289-1).
+
+All that is drawn belongs to a part or is an artifact (a guide mark, a fold line). The parts of a page are written with
+it; of the whole document there stays in memory one number a page.
+"""
+
+from __future__ import annotations
+
+from array import array
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from namewright.output.pdf.objects import ObjectFile, references, text_string
+
+
+@dataclass(frozen=True, slots=True)
+class Tag:
+    """A part of a page: its kind, the marked stretches of the page's content that it has, in order.
+
+    A figure says in words what it shows, and has a box in points, x from the left, y up.
+    """
+
+    kind: str
+    stretches: tuple[int, ...]
+    says: str | None = None
+    box: tuple[float, float, float, float] | None = None
+
+
+class Structure:
+    """The structure tree of a document on its way into the file: a section a page."""
+
+    def __init__(self, file: ObjectFile) -> None:
+        self._file = file
+        self.root, self._document, self._parents = file.reserve(), file.reserve(), file.reserve()
+        self._sections = array("I")
+        self._leaves = array("I")
+        self._entries: list[bytes] = []
+
+    def add(self, page: int, tags: Sequence[Tag]) -> int:
+        """Write the parts of a page; return the page's key in the tree of parents."""
+        key = len(self._sections)
+        section = self._file.reserve()
+        numbers = [self._file.put(_element(tag, section, page)) for tag in tags]
+        self._file.put(b"<</S/Sect/P %d 0 R/K%s>>" % (self._document, references(numbers)), section)
+        self._sections.append(section)
+        owner = {stretch: number for tag, number in zip(tags, numbers, strict=True) for stretch in tag.stretches}
+        self._entries.append(b"%d%s" % (key, references([owner[stretch] for stretch in range(len(owner))])))
+        return key
+
+    def close_leaf(self) -> None:
+        """Write a leaf of the tree of parents: the pages added since the last one."""
+        last = len(self._sections) - 1
+        limits = (last - len(self._entries) + 1, last)
+        self._leaves.append(self._file.put(b"<</Limits[%d %d]/Nums[%s]>>" % (*limits, b"".join(self._entries))))
+        self._entries.clear()
+
+    def finish(self, lang: str) -> None:
+        """Write the trunk."""
+        self._file.put(b"<</Kids%s>>" % references(self._leaves), self._parents)
+        self._file.put(b"<</S/Document/P %d 0 R/Lang%s/K%s>>"
+                       % (self.root, text_string(lang), references(self._sections)), self._document)
+        self._file.put(b"<</Type/StructTreeRoot/K %d 0 R/ParentTree %d 0 R/ParentTreeNextKey %d>>"
+                       % (self._document, self._parents, len(self._sections)), self.root)
+
+
+def _element(tag: Tag, section: int, page: int) -> bytes:
+    stretches = b" ".join(b"%d" % one for one in tag.stretches)
+    says = b"/Alt" + text_string(tag.says) if tag.says else b""
+    box = b"/A<</O/Layout/BBox[%d %d %d %d]>>" % tuple(round(side) for side in tag.box) if tag.box else b""
+    return b"<</S/%s/P %d 0 R/Pg %d 0 R/K[%s]%s%s>>" % (tag.kind.encode("ascii"), section, page, stretches, says, box)
