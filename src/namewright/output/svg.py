@@ -17,8 +17,11 @@ def page_svg(page: Page) -> str:
     """Return the page as SVG text: ``width`` and ``height`` in mm, a viewBox in mm."""
     width, height = number(page.width_mm), number(page.height_mm)
     drawing = svgwrite.Drawing(size=(f"{width}mm", f"{height}mm"), viewBox=f"0 0 {width} {height}", debug=False)
+    named = next((item for item in page.items if isinstance(item, Furniture)), None)  # an id may stand only once
     for item in page.items:
-        drawing.add(_element(drawing, item))
+        element = drawing.add(_element(drawing, item))
+        if item is named:
+            element.attribs["id"] = FURNITURE_ID
     return str(drawing.tostring())
 
 
@@ -38,8 +41,6 @@ def _group(drawing: svgwrite.Drawing, item: Row | Furniture) -> svgwrite.contain
         group.attribs["class"] = "row"
         group.attribs["data-name"] = item.name
         group.attribs["data-form"] = item.form
-    else:
-        group.attribs["id"] = FURNITURE_ID
     for child in item.items:
         group.add(_element(drawing, child))
     return group

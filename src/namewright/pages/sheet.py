@@ -157,10 +157,10 @@ class _SheetMaker:
         furniture: list[Ink] = list(blocks.check_bar(self.press, self.words, self.x0, self.sheet.foot - 1.5))
         for count, (part, group) in enumerate(grouped(plan.blocks)):
             if part is Part.MEMORY:  # all that shows the name is over it: models, boxes, or the owner's line alone
-                yield from self._fold(y)
+                yield Furniture(self._fold(y))
                 y += FOLD_MM
             y += plan.spread if count else 0.0
-            yield blocks.text_at(self.press, self._caption(part), self.x0, y + _CAPTION_BASE_MM)
+            yield Furniture((blocks.text_at(self.press, self._caption(part), self.x0, y + _CAPTION_BASE_MM),))
             y += CAPTION_MM
             yield from self._part(part, [self.fit.lines[row] for block in group for row in block.rows], y, plan.drop)
             y += self.heights.group(part, group, plan.drop, plan.foot)

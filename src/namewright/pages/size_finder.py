@@ -59,7 +59,7 @@ def size_page(press: Press, name: str, label: str, settings: SizeSettings) -> Pa
     sheet, words = best.sheet, wording(settings.language)
     items: list[Item] = list(blocks.text_with_name(press, words, "page.sizes.owner", label, sheet.left_mm,
                                                    sheet.top_mm + 5.0))
-    items.append(blocks.text_at(press, words.say("page.sizes.try"), sheet.left_mm, sheet.top_mm + 11.0))
+    items.append(Furniture((blocks.text_at(press, words.say("page.sizes.try"), sheet.left_mm, sheet.top_mm + 11.0),)))
     items += _ruled(press, words, best, model)
     text = passage(blocks.text_at(press, line, sheet.left_mm,
                                   sheet.foot - _FOOTER_MM - (len(best.notes) - 1 - at) * _NOTE_STEP_MM, _NOTE_MM)
