@@ -58,7 +58,8 @@ def test_an_arrow_points_the_way_the_pencil_goes(alphabet: Alphabet) -> None:
     assert bar[1][0] > bar[0][0] + 1
 
 
-@pytest.mark.parametrize("height", [8.0, 12.0, 19.05, 28.6, 40.0, 60.0])
+@pytest.mark.parametrize("height", [8.0, 19.05, *(pytest.param(height, marks=pytest.mark.long)
+                                                 for height in (12.0, 28.6, 40.0, 60.0))])
 def test_no_cue_hides_anything(alphabet: Alphabet, height: float) -> None:
     """Over all glyphs and the kinds of ruling: a number or an arrow touches no stroke and no other cue, and no
     number stands on a printed line.
@@ -141,6 +142,7 @@ def test_cues_are_left_away_seldom_and_none_misleads(press: Press) -> None:
     assert numbers >= 0.93 * strokes
 
 
+@pytest.mark.long
 def test_plain_letters_set_wide_have_all_their_cues(press: Press) -> None:
     """Set wide, as on most sheets, every plain letter has every number on nearly every ruling."""
     lost, arrows, drawn = [], 0, 0

@@ -37,6 +37,7 @@ def in_fonts(face: Face) -> Path:
     return FONTS / f"NamewrightUpright-{face.style.replace(' ', '')}.ttf"
 
 
+@pytest.mark.long
 @pytest.mark.parametrize("face", FACES, ids=lambda face: face.style)
 def test_built_files_are_what_the_alphabet_builds(plan: Plan, face: Face) -> None:
     """The files in fonts/ are those that ``namewright fonts -o fonts`` writes today, to the byte, and small."""
