@@ -63,10 +63,13 @@ class Terminal(io.StringIO):
         return True
 
 
-@pytest.mark.parametrize(("stream", "total", "shown"), [
-    (Terminal(), 12, True), (Terminal(), 9, False), (Terminal(), None, False), (io.StringIO(), 12, False)])
-def test_how_far_the_work_is_shows_on_a_terminal_only(stream: io.StringIO, total: int | None, shown: bool) -> None:
+@pytest.mark.parametrize(("stream", "total", "quiet_s", "shown"), [
+    (Terminal(), 12, 0.0, True), (Terminal(), 12, 60.0, False), (Terminal(), None, 0.0, False),
+    (io.StringIO(), 12, 0.0, False)])
+def test_how_far_the_work_is_shows_on_a_terminal_only(monkeypatch: pytest.MonkeyPatch, stream: io.StringIO,
+                                                      total: int | None, quiet_s: float, shown: bool) -> None:
     """And only where there is enough to wait for; every page is passed on, in its order, either way."""
+    monkeypatch.setattr("namewright.commands.writing._QUIET_S", quiet_s)
     pages = [object() for _ in range(12)]
     assert list(progress(pages, total, stream)) == pages  # type: ignore[arg-type]
     assert bool(stream.getvalue()) is shown

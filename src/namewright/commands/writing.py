@@ -16,6 +16,7 @@ from namewright.output.files import whole_file
 from namewright.pages.page import Page
 from namewright.wording import wording
 
+_QUIET_S = 1.0  # work that takes less needs no bar
 _READ = ("roster", "file", "class_file", "font", "groups_from")
 _WRITTEN = ("output", "summary", "group_sheets")
 """What the words that name files are called; a command has some of them."""
@@ -88,14 +89,15 @@ def _check_standing(place: Path, path: str, options: argparse.Namespace) -> None
 
 
 def progress(pages: Iterable[Page], total: int | None, stream: TextIO | None = None) -> Iterator[Page]:
-    """Pass the pages on; on a terminal, and only there, show how far the work is."""
+    """Pass the pages on; on a terminal, and only there, show after a second how far the work is and what time is left.
+
+    ``total`` counts children, and a child may have several pages: past it, the bar counts on without an end.
+    """
     stream = stream or sys.stderr
-    shown = total is not None and total >= 10 and stream.isatty()
-    for count, page in enumerate(pages, 1):
-        if shown and total:
-            filled = min(30, 30 * count // total)
-            stream.write(f"\r[{'#' * filled}{'.' * (30 - filled)}] {count} of {total} ")
-            stream.flush()
-        yield page
-    if shown:
-        stream.write("\r" + " " * 60 + "\r")
+    if total is None or not stream.isatty():
+        yield from pages
+        return
+    from tqdm import tqdm  # not at the top: in a pipe nothing is shown
+
+    yield from tqdm(pages, total=total, file=stream, delay=_QUIET_S, leave=False, dynamic_ncols=True, ascii=" #",
+                    bar_format="{bar:30} {n_fmt}/{total_fmt} {remaining}")
