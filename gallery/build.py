@@ -26,8 +26,8 @@ from namewright.pages.name_card import CardSettings, CardSize, card_page, card_s
 from namewright.pages.page import Item, Page
 from namewright.pages.paper import Paper, sheet_of
 from namewright.pages.plan.pages import PlanSettings, plan_pages
-from namewright.pages.press import Press
 from namewright.pages.sheet import SheetSettings, practice_pages
+from namewright.pages.typesetter import Typesetter
 from namewright.practice.groups import shared_letters
 from namewright.practice.ordering import completed, order_class
 from namewright.practice.timetable import Lookout, timetable
@@ -44,7 +44,7 @@ SCHOOL_FORMS = (Form.SOLID, Form.DOTTED, Form.DASHED, Form.FAINT, Form.HOLLOW)
 SCHOOL_ROWS = (*(("Marigold Fen", form) for form in SCHOOL_FORMS), ("Ẹ̀bun, Åsa, Ñuño", Form.DOTTED),
                ("abcdefghijklm", Form.DOTTED), ("nopqrstuvwxyz", Form.DOTTED), ("ABCDEFGHIJKL", Form.DOTTED),
                ("MNOPQRSTUV", Form.DOTTED), ("WXYZ 0123456789", Form.DOTTED))
-PRESS = Press()
+SETTER = Typesetter()
 PLAIN = SheetSettings(preset("us-3/4"))
 
 SPECIMEN = (
@@ -70,12 +70,12 @@ def _rows(rows: Iterable[tuple[str, Form, str]], paper: Paper) -> Page:
     for text, form, name in rows:
         ruling = preset(name)
         spacing = 0.2 * ruling.x_height_mm if form is Form.HOLLOW else 0.0
-        line = PRESS.case(ruling, spacing).line(text)
+        line = SETTER.ruled(ruling, spacing).line(text)
         space = blocks.row_space(ruling, [line])
-        items += [blocks.text_at(PRESS, str(form), sheet.left_mm, y + 4.0, 2.2)] if len(text) < 9 else []
+        items += [blocks.text_at(SETTER, str(form), sheet.left_mm, y + 4.0, 2.2)] if len(text) < 9 else []
         y += 5.5 if len(text) < 9 else 1.0
         baseline = y + space.rise_mm
-        inks = blocks.letters_at(PRESS, line, form, sheet.left_mm + 4.0, baseline)
+        inks = blocks.letters_at(SETTER, line, form, sheet.left_mm + 4.0, baseline)
         items.append(blocks.ruled_row(text, form, ruling, sheet.left_mm, sheet.right_edge, baseline, inks))
         y += space.height_mm
     return Page(sheet.width_mm, sheet.height_mm, tuple(items))
@@ -95,13 +95,13 @@ def sheets() -> Iterator[tuple[str, Page]]:
 
 
 def _sheet(name: str, **changes: object) -> Page:
-    return practice_pages(PRESS, name, name, replace(PLAIN, **changes))[0]  # type: ignore[arg-type]
+    return practice_pages(SETTER, name, name, replace(PLAIN, **changes))[0]  # type: ignore[arg-type]
 
 
 def cards() -> Iterator[tuple[str, Page]]:
     """Yield a card, and a sheet of them."""
-    yield "card", card_page(PRESS, "Marigold", "Marigold", CardSettings(PLAIN.ruling))
-    yield "cards-a6", card_sheet(PRESS, "Tilo", "Tilo", CardSettings(PLAIN.ruling, CardSize.A6), Paper.A4)
+    yield "card", card_page(SETTER, "Marigold", "Marigold", CardSettings(PLAIN.ruling))
+    yield "cards-a6", card_sheet(SETTER, "Tilo", "Tilo", CardSettings(PLAIN.ruling, CardSize.A6), Paper.A4)
 
 
 def class_pages() -> Iterator[tuple[str, Page]]:
@@ -109,24 +109,24 @@ def class_pages() -> Iterator[tuple[str, Page]]:
     roster = load_roster(DEMO)
     members = tuple(listed(one) for one in order_class(roster.children))
     everyone = Choices(PLAIN.ruling)
-    making = Making(Request((Kind.SHEETS, Kind.ADULT), members, everyone, roster=roster), PRESS)
+    making = Making(Request((Kind.SHEETS, Kind.ADULT), members, everyone, roster=roster), SETTER)
     for _ in making.pages(Kind.SHEETS):
         pass
     yield "order", next(making.pages(Kind.ADULT))
-    yield "tiles", next(Making(Request((Kind.TILES,), members), PRESS).pages())
+    yield "tiles", next(Making(Request((Kind.TILES,), members), SETTER).pages())
     large = Request((Kind.TILES,), members, Choices(paper=Paper.A4), tile_mm=LARGE_TILE_MM)
-    yield "tiles-large", next(Making(large, PRESS).pages())
+    yield "tiles-large", next(Making(large, SETTER).pages())
 
 
 def plans() -> Iterator[tuple[str, Page]]:
     """Yield the adult's plan of the demo class, page by page."""
     plan = timetable(completed(order_class(load_roster(DEMO).children)), Lookout())
-    for number, page in enumerate(plan_pages(PRESS, plan, PlanSettings()), start=1):
+    for number, page in enumerate(plan_pages(SETTER, plan, PlanSettings()), start=1):
         yield f"plan-{number}", page
     placed = [each.placed for each in plan.children]
     group = [each for each in placed if each.group == placed[4].group]
     names = [each.child.practice for each in group]
-    yield "group", group_page(PRESS, group[0].group, [(each.child.label, each.child.practice) for each in group],
+    yield "group", group_page(SETTER, group[0].group, [(each.child.label, each.child.practice) for each in group],
                               shared_letters(names), GroupSettings(PLAIN.ruling))
 
 
@@ -137,13 +137,13 @@ def progress() -> Iterator[tuple[str, Page]]:
              ("Christopher", (0, 20) + (8, 30, 12) * 3)]
     for (name, joins), language, paper in zip(years, ("en", "es"), Paper, strict=False):
         growth = growth_of(name, name, _year(name, joins, 38))
-        yield (f"progress-{language}", progress_page(PRESS, growth, ProgressSettings(paper, False, language)))
+        yield (f"progress-{language}", progress_page(SETTER, growth, ProgressSettings(paper, False, language)))
     rows = []
     for weeks, (name, joins) in zip((12, 20, 30, 16, 24, 0, 22), years, strict=True):
         notes = _year(name, joins, weeks)
         support = notes[-1].support or Support.FULL if notes else Support.FULL
         rows.append(ClassRow(growth_of(name, name, notes), support, suggest(support, notes, name).reason))
-    yield "progress-class", class_progress_pages(PRESS, rows, ProgressSettings())[0]
+    yield "progress-class", class_progress_pages(SETTER, rows, ProgressSettings())[0]
 
 
 def _year(name: str, joins: Sequence[int], weeks: int) -> list[Observation]:
@@ -164,13 +164,13 @@ def school_font() -> Iterator[tuple[str, Page]]:
     if not GENERAL_FONT.exists():
         print(f"school-font: left as it is, there is no {GENERAL_FONT}")
         return
-    press, sheet = Press(school_font=Lettering(load_font(GENERAL_FONT))), sheet_of(Paper.LETTER)
+    setter, sheet = Typesetter(school_font=Lettering(load_font(GENERAL_FONT))), sheet_of(Paper.LETTER)
     ruling = custom_ruling(13, midline=0.75, descender_mm=5, gap_mm=4)
     items: list[Item] = []
     y = sheet.top_mm
     for text, form in SCHOOL_ROWS:
         baseline = y + 3.0 + ruling.line_height_mm
-        inks = blocks.letters_at(press, press.case(ruling).line(text), form, sheet.left_mm + 3.0, baseline)
+        inks = blocks.letters_at(setter, setter.ruled(ruling).line(text), form, sheet.left_mm + 3.0, baseline)
         items.append(blocks.ruled_row(text, form, ruling, sheet.left_mm, sheet.right_edge, baseline, inks))
         y += ruling.pitch_mm
     yield "school-font", Page(sheet.width_mm, sheet.height_mm, tuple(items))

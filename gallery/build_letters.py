@@ -16,13 +16,13 @@ from namewright.pages import blocks
 from namewright.pages.ladder import Ladder, Part
 from namewright.pages.page import Item, Page
 from namewright.pages.paper import Paper, sheet_of
-from namewright.pages.press import Press
 from namewright.pages.sheet import SheetSettings, practice_pages
 from namewright.pages.size_finder import SizeSettings, size_page
+from namewright.pages.typesetter import Typesetter
 
 HERE = Path(__file__).parent
 DPI = 80
-PRESS = Press()
+SETTER = Typesetter()
 ALPHABET = ("Aa Bb Cc Dd", "Ee Ff Gg Hh", "Ii Jj Kk Ll", "Mm Nn Oo", "Pp Qq Rr Ss", "Tt Uu Vv", "Ww Xx Yy Zz",
             "12345 67890", "Éé Ññ Őő Ąą")
 CUED = ("ABCDEFG", "HIJKLMN", "OPQRSTU", "VWXYZ", "abcdefghij", "klmnopqrs", "tuvwxyz", "0123456789", "ÉÑŐÅĄ",
@@ -33,7 +33,7 @@ PAIRS = ("an ar el in ri er na on en ie", "ne li le ia re Ma la or ll nd", "ra i
          "th tt da ic te ce ol rl es he", "st Ro de ey at se Al ro ti Sh", "rn cl AV To Ty LT ii oo vv Ky")
 
 
-def rows(lines: Iterable[tuple[str, Ruling, Form | None]], press: Press = PRESS, gap: float = 1.0) -> Page:
+def rows(lines: Iterable[tuple[str, Ruling, Form | None]], setter: Typesetter = SETTER, gap: float = 1.0) -> Page:
     """Return lines of text on their rulings; a form of None is the model with its stroke marks.
 
     Raises ValueError for a line that does not fit: a proof that is cut off proves nothing.
@@ -43,15 +43,15 @@ def rows(lines: Iterable[tuple[str, Ruling, Form | None]], press: Press = PRESS,
     y = sheet.top_mm
     for text, ruling, form in lines:
         spacing = 0.4 * ruling.x_height_mm if form is None else 0.2 * ruling.x_height_mm * (form is Form.HOLLOW)
-        line = press.case(ruling, round(spacing, 2)).line(text)
+        line = setter.ruled(ruling, round(spacing, 2)).line(text)
         if line.width_mm > sheet.right_edge - sheet.left_mm - 5.0:
             raise ValueError(f"“{text}” is {line.width_mm:.0f} mm wide")
-        maker = press.cues(ruling, round(spacing, 2))
+        maker = setter.cues(ruling, round(spacing, 2))
         y += maker.headroom_mm if form is None else 0.0
         space = blocks.row_space(ruling, [line])
         baseline, x = y + space.rise_mm, sheet.left_mm + 5.0
-        inks: Sequence[Ink] = (blocks.letters_at(press, line, form, x, baseline) if form is not None else
-                               [ink.moved(x, baseline) for ink in line_with_cues(maker, press.well(ruling), line)])
+        inks: Sequence[Ink] = (blocks.letters_at(setter, line, form, x, baseline) if form is not None else
+                               [ink.moved(x, baseline) for ink in line_with_cues(maker, setter.inker(ruling), line)])
         items.append(blocks.ruled_row(text, str(form), ruling, sheet.left_mm, sheet.right_edge, baseline, inks))
         y += space.height_mm + gap
     return Page(sheet.width_mm, y + 6.0, tuple(items))
@@ -65,13 +65,13 @@ def alphabets() -> Iterator[tuple[str, Page]]:
 
 def variants() -> Page:
     """Return the other forms that a school may choose, then a slant, then exit strokes."""
-    alphabet = PRESS.alphabet
+    alphabet = SETTER.alphabet
     other = LetterChoice(tuple((letter, forms[-1]) for letter, forms in alphabet.forms.items()))
     sheets = [rows([("a g y t q k w", preset("us-3/4"), Form.SOLID), ("IJMW1479", preset("us-3/4"), None)],
-                   PRESS.lettering(other)),
-              rows([("Marigold", preset("us-3/4"), Form.SOLID)], PRESS.lettering(read_choice("slant=8", alphabet))),
+                   SETTER.lettering(other)),
+              rows([("Marigold", preset("us-3/4"), Form.SOLID)], SETTER.lettering(read_choice("slant=8", alphabet))),
               rows([("Mandukhai", preset("us-3/4"), Form.SOLID)],
-                   PRESS.lettering(read_choice("exit-strokes", alphabet)))]
+                   SETTER.lettering(read_choice("exit-strokes", alphabet)))]
     items: list[Item] = []
     y = 0.0
     for page, height in zip(sheets, (66.0, 36.0, 36.0), strict=True):
@@ -91,8 +91,8 @@ def main() -> None:
         ("cues-small", rows([(text, preset(ruling), None) for ruling in ("us-3/8", "de-4", "fr-3", "uk-5")
                              for text in SMALL], gap=-1.0)),
         ("variants", variants()),
-        ("ladder", practice_pages(PRESS, "Marigold", "Marigold", replace(sheet, ladder=rungs))[0]),
-        ("size-finder", size_page(PRESS, "Marigold", "Marigold", SizeSettings(preset("us-3/4")))),
+        ("ladder", practice_pages(SETTER, "Marigold", "Marigold", replace(sheet, ladder=rungs))[0]),
+        ("size-finder", size_page(SETTER, "Marigold", "Marigold", SizeSettings(preset("us-3/4")))),
     ]
     for name, page in pictures:
         (HERE / f"{name}.png").write_bytes(page_png(page, 2 * DPI if "small" in name else DPI))

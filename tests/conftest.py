@@ -1,4 +1,4 @@
-"""What all tests share: one press, and property tests that run the same way on every machine."""
+"""What all tests share: one typesetter, and property tests that run the same way on every machine."""
 
 from __future__ import annotations
 
@@ -6,7 +6,7 @@ import pytest
 from hypothesis import settings
 
 from namewright.letters.alphabet import Alphabet, upright
-from namewright.pages.press import Press
+from namewright.pages.typesetter import Typesetter
 
 # The same examples every time, so that a red build is red at the next desk too; no deadline, because how long
 # an example takes says nothing about whether it is right.
@@ -21,6 +21,6 @@ def alphabet() -> Alphabet:
 
 
 @pytest.fixture(scope="session")
-def press() -> Press:
-    """One press for all tests: it keeps letters ready and nothing else."""
-    return Press()
+def setter() -> Typesetter:
+    """One typesetter for all tests: it keeps letters ready and nothing else."""
+    return Typesetter()

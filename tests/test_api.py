@@ -48,8 +48,8 @@ def test_what_is_promised_is_there_with_types_and_words() -> None:
 
 
 def test_what_is_not_promised_is_not_there() -> None:
-    with pytest.raises(AttributeError, match="Press"):
-        _ = namewright.Press  # type: ignore[attr-defined]
+    with pytest.raises(AttributeError, match="Typesetter"):
+        _ = namewright.Typesetter  # type: ignore[attr-defined]
 
 
 @pytest.mark.parametrize("kind", ["sheets", "cards", "tiles", "sizes", "groups", "adult", "plan"])

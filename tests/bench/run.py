@@ -43,12 +43,12 @@ def pages_of(children: Iterable[Child], outline: bool = True) -> Iterator[Page]:
     from dataclasses import replace
 
     from namewright.lines.ruling import DEFAULT_RULING, preset
-    from namewright.pages.press import Press
     from namewright.pages.sheet import SheetSettings, practice_pages
+    from namewright.pages.typesetter import Typesetter
 
-    press, settings = Press(), SheetSettings(preset(DEFAULT_RULING))
+    setter, settings = Typesetter(), SheetSettings(preset(DEFAULT_RULING))
     for child in children:
-        for page in practice_pages(press, child.practice, child.label, settings):
+        for page in practice_pages(setter, child.practice, child.label, settings):
             yield page if outline else replace(page, outline=None)
 
 
@@ -166,7 +166,7 @@ def main() -> None:
     parser.add_argument("--case", default="all", choices=(*CASES, "cold"), help=argparse.SUPPRESS)
     options = parser.parse_args()
     if options.child:
-        child(options.child, options.case)
+        child(options.child, options.ruled)
     elif options.memory:
         memory([500, 3000, 10000] if options.full else [500, 3000])
     else:

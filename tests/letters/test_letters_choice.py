@@ -9,7 +9,7 @@ import pytest
 from namewright.letters.alphabet import Alphabet
 from namewright.letters.choice import LetterChoice, chosen, read_choice
 from namewright.lines.ruling import preset
-from namewright.lines.setting import Typecase
+from namewright.lines.setting import RuledLetters
 from namewright.message import Problem
 
 ALL = [("a", "two-storey"), ("g", "two-storey"), ("y", "curved"), ("t", "curved"), ("q", "plain"), ("k", "rounded"),
@@ -72,7 +72,8 @@ def test_marks_follow_a_variant(alphabet: Alphabet) -> None:
 def test_a_slant_leans_along_the_height_only(alphabet: Alphabet) -> None:
     """Eight degrees move the top of l to the right by its height times tan 8°, and change no height."""
     ruling = preset("de-5")
-    upright_l, slanted = (Typecase(alphabet, ruling, slant=slant).line("l").letters[0].letter for slant in (0.0, 8.0))
+    upright_l, slanted = (RuledLetters(alphabet, ruling, slant=slant).line("l").letters[0].letter
+                          for slant in (0.0, 8.0))
     (x0, y0), (x1, y1) = upright_l.strokes[0].start, slanted.strokes[0].start
     assert y0 == y1 == -10.0
     assert x1 - x0 == pytest.approx(10.0 * math.tan(math.radians(8)))

@@ -15,8 +15,8 @@ from namewright.lines.cues import CueMaker, Cues
 from namewright.lines.forms import pens_for
 from namewright.lines.ink import WHITE
 from namewright.lines.ruling import PRESETS, GuideLine, Ruling, preset
-from namewright.lines.setting import PENCIL_MM, InkLetter, Typecase, pen_width_mm
-from namewright.pages.press import Press
+from namewright.lines.setting import PENCIL_MM, InkLetter, RuledLetters, pen_width_mm
+from namewright.pages.typesetter import Typesetter
 
 PLAIN = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZéñŠ"
 
@@ -27,10 +27,10 @@ def test_cues_are_where_they_may_be(alphabet: Alphabet, name: str) -> None:
     ruling = preset(name)
     side = (PENCIL_MM + pen_width_mm(ruling)) / 2 + 0.2 * ruling.x_height_mm
     maker = CueMaker(alphabet, ruling, pens_for(ruling), side)
-    case = Typecase(alphabet, ruling)
+    ruled = RuledLetters(alphabet, ruling)
     numbered = strokes = 0
     for char in PLAIN:
-        letter = case.line(char).letters[0].letter
+        letter = ruled.line(char).letters[0].letter
         cues = maker.cues(letter)
         assert cues.starts == tuple(stroke.start for stroke in letter.strokes if not stroke.is_dot)
         tracks = np.array([point for stroke in letter.strokes for point in evenly(flatten(stroke.segments, 0.01), 200)])
@@ -51,10 +51,10 @@ def test_an_arrow_points_the_way_the_pencil_goes(alphabet: Alphabet) -> None:
     """The arrow beside a stem points down, the one beside a bar to the right."""
     ruling = preset("us-1")
     maker = CueMaker(alphabet, ruling, pens_for(ruling), 4.0)
-    case = Typecase(alphabet, ruling)
-    (stem,) = maker.cues(case.line("l").letters[0].letter).arrows
+    ruled = RuledLetters(alphabet, ruling)
+    (stem,) = maker.cues(ruled.line("l").letters[0].letter).arrows
     assert stem[1][1] > stem[0][1] + 1
-    _, bar = maker.cues(case.line("T").letters[0].letter).arrows
+    _, bar = maker.cues(ruled.line("T").letters[0].letter).arrows
     assert bar[1][0] > bar[0][0] + 1
 
 
@@ -68,9 +68,9 @@ def test_no_cue_hides_anything(alphabet: Alphabet, height: float) -> None:
         ruling = preset(name).scaled_to(height)
         pen, ring = pen_width_mm(ruling), pens_for(ruling).start_mm / 2
         maker = CueMaker(alphabet, ruling, pens_for(ruling), (PENCIL_MM + pen) / 2 + 0.2 * ruling.x_height_mm)
-        case = Typecase(alphabet, ruling)
+        ruled = RuledLetters(alphabet, ruling)
         for char in alphabet.glyphs:
-            letter = case.line(char).letters[0].letter
+            letter = ruled.line(char).letters[0].letter
             cues = maker.cues(letter)
             tracks = np.array([p for stroke in letter.strokes for p in evenly(flatten(stroke.segments, 0.01), 300)])
             boxes = [(x - 0.3 * maker.number_mm, y - 0.5 * maker.number_mm, x + 0.3 * maker.number_mm,
@@ -98,10 +98,10 @@ def _outside(points: np.ndarray, box: tuple[float, float, float, float]) -> floa
     return float(np.hypot(*np.maximum(np.maximum(low - points, points - high), 0).T).min())
 
 
-def letter_cues(press: Press, ruling: Ruling, char: str, spacing: float = 0.0) -> tuple[InkLetter, Cues]:
+def letter_cues(setter: Typesetter, ruling: Ruling, char: str, spacing: float = 0.0) -> tuple[InkLetter, Cues]:
     """Return a letter on a ruling and its cues, as pages have them."""
-    letter = press.case(ruling, spacing).line(char).letters[0].letter
-    return letter, press.cues(ruling, spacing).cues(letter)
+    letter = setter.ruled(ruling, spacing).line(char).letters[0].letter
+    return letter, setter.cues(ruling, spacing).cues(letter)
 
 
 def assert_nearest(letter: InkLetter, cues: Cues, what: str) -> None:
@@ -112,9 +112,9 @@ def assert_nearest(letter: InkLetter, cues: Cues, what: str) -> None:
         assert all(math.dist(at, other) > math.dist(at, own) for other in others), what
 
 
-def assert_none_misleads(press: Press, letter: InkLetter, cues: Cues, what: str) -> None:
+def assert_none_misleads(setter: Typesetter, letter: InkLetter, cues: Cues, what: str) -> None:
     """Assert that a letter's numbers are all there, or its base's, or none, and that each reads with its own arrow."""
-    base = len(press.alphabet.letter(letter.cluster).base.strokes)
+    base = len(setter.alphabet.letter(letter.cluster).base.strokes)
     assert len(cues.numbers) in (0, base, len(letter.strokes)), what
     assert [number for number, _ in cues.numbers] == list(range(1, len(cues.numbers) + 1)), what
     assert_nearest(letter, cues, what)
@@ -131,25 +131,25 @@ def _to_arrow(at: tuple[float, float], arrow: tuple[tuple[float, float], ...]) -
     return float(np.hypot(*(np.array(evenly(list(arrow[:2]), 60)) - at).T).min())
 
 
-def test_cues_are_left_away_seldom_and_none_misleads(press: Press) -> None:
+def test_cues_are_left_away_seldom_and_none_misleads(setter: Typesetter) -> None:
     """Over all letters and kinds of ruling, set as close as names ever are, 93 in 100 numbers have a place."""
     strokes = numbers = 0
     for ruling in map(preset, ("us-3/4", "us-3/8", "de-4", "fr-3", "uk-5", "au-9")):
-        for char in press.alphabet.glyphs:
-            letter, cues = letter_cues(press, ruling, char)
-            assert_none_misleads(press, letter, cues, f"{ruling.name} {char}")
+        for char in setter.alphabet.glyphs:
+            letter, cues = letter_cues(setter, ruling, char)
+            assert_none_misleads(setter, letter, cues, f"{ruling.name} {char}")
             strokes, numbers = strokes + len(letter.strokes), numbers + len(cues.numbers)
     assert numbers >= 0.93 * strokes
 
 
 @pytest.mark.long
-def test_plain_letters_set_wide_have_all_their_cues(press: Press) -> None:
+def test_plain_letters_set_wide_have_all_their_cues(setter: Typesetter) -> None:
     """Set wide, as on most sheets, every plain letter has every number on nearly every ruling."""
     lost, arrows, drawn = [], 0, 0
     for ruling in PRESETS.values():
         for char in ascii_letters:
-            letter, cues = letter_cues(press, ruling, char, round(0.4 * ruling.x_height_mm, 2))
-            assert_none_misleads(press, letter, cues, f"{ruling.name} {char}")
+            letter, cues = letter_cues(setter, ruling, char, round(0.4 * ruling.x_height_mm, 2))
+            assert_none_misleads(setter, letter, cues, f"{ruling.name} {char}")
             drawn, arrows = drawn + sum(not one.is_dot for one in letter.strokes), arrows + len(cues.arrows)
             lost += [] if len(cues.numbers) == len(letter.strokes) else [(ruling.name, char)]
     assert len(lost) <= 2, lost
@@ -162,11 +162,11 @@ WITHOUT_AN_ARROW = {"fr-2": "E", "fr-2.5": "5", "fr-3": "5", "es-4": "M5", "es-3
 
 
 @pytest.mark.parametrize("ruling", PRESETS)
-def test_strokes_that_start_together_are_told_apart(press: Press, ruling: str) -> None:
+def test_strokes_that_start_together_are_told_apart(setter: Typesetter, ruling: str) -> None:
     """Where the first two strokes leave one point, each number reads with its own arrow; few miss an arrow."""
     missing = ""
     for char in "ABDEFMNPR5":
-        _, cues = letter_cues(press, PRESETS[ruling], char, round(0.4 * PRESETS[ruling].x_height_mm, 2))
+        _, cues = letter_cues(setter, PRESETS[ruling], char, round(0.4 * PRESETS[ruling].x_height_mm, 2))
         assert len(cues.numbers) >= 2, char
         if len(cues.arrows) < len(cues.numbers):
             missing += char
@@ -178,11 +178,11 @@ def test_strokes_that_start_together_are_told_apart(press: Press, ruling: str) -
 
 
 @pytest.mark.parametrize("ruling", ["us-3/4", "de-4", "fr-3", "uk-5"])
-def test_numbers_set_wide_do_not_mislead(press: Press, ruling: str) -> None:
+def test_numbers_set_wide_do_not_mislead(setter: Typesetter, ruling: str) -> None:
     """The same where letters are set wider for their cues, as on most sheets."""
-    for char in press.alphabet.glyphs:
-        letter, cues = letter_cues(press, preset(ruling), char, 0.25 * preset(ruling).x_height_mm)
-        assert_none_misleads(press, letter, cues, char)
+    for char in setter.alphabet.glyphs:
+        letter, cues = letter_cues(setter, preset(ruling), char, 0.25 * preset(ruling).x_height_mm)
+        assert_none_misleads(setter, letter, cues, char)
 
 
 def shape_of(cues: Cues, number_mm: float, x: float) -> tuple[list[tuple[float, float, float, float]], np.ndarray]:
@@ -195,11 +195,11 @@ def shape_of(cues: Cues, number_mm: float, x: float) -> tuple[list[tuple[float, 
 
 @pytest.mark.parametrize("ruling", ["us-3/4", "de-4", "fr-3", "us-1-1/8"])
 @pytest.mark.parametrize("name", ["Kalliope", "Mittie", "AVATĄR", "Ilija’s", "Hřøxk", "Wyatt-Fjord"])
-def test_cues_of_neighbours_never_meet(press: Press, ruling: str, name: str) -> None:
+def test_cues_of_neighbours_never_meet(setter: Typesetter, ruling: str, name: str) -> None:
     """In a whole name, set close or wide, no cue touches the strokes or the cues of another letter."""
     lines = preset(ruling)
     for spacing in (0.0, round(0.4 * lines.x_height_mm, 2)):
-        maker, line = press.cues(lines, spacing), press.case(lines, spacing).line(name)
+        maker, line = setter.cues(lines, spacing), setter.ruled(lines, spacing).line(name)
         shapes = [shape_of(maker.cues(one.letter), maker.number_mm, one.x) for one in line.letters]
         tracks = [np.array([(x + one.x, y) for stroke in one.letter.strokes
                             for x, y in evenly(flatten(stroke.segments, 0.01), 150)]) for one in line.letters]
@@ -213,10 +213,10 @@ def test_cues_of_neighbours_never_meet(press: Press, ruling: str, name: str) -> 
                                for a in boxes for b in shapes[other][0])
 
 
-def test_cues_are_inked_where_their_letter_stands(press: Press) -> None:
+def test_cues_are_inked_where_their_letter_stands(setter: Typesetter) -> None:
     """On a line every cue moves with its letter: ring and white of each start, an arrow and a number beside it."""
     ruling = preset("us-1")
-    maker, line = press.cues(ruling, 4.0), press.case(ruling, 4.0).line("HAl")
+    maker, line = setter.cues(ruling, 4.0), setter.ruled(ruling, 4.0).line("HAl")
     rings, whites, arrows, numbers = maker.ink(line)
     assert rings.style.width_mm > 1.5 * pen_width_mm(ruling) > whites.style.width_mm
     assert whites.style.colour == WHITE != rings.style.colour
@@ -226,17 +226,17 @@ def test_cues_are_inked_where_their_letter_stands(press: Press) -> None:
     assert [(piece.x, piece.y) for piece in numbers.pieces] == wanted
     shapes = [piece.fragment.data for piece in numbers.pieces]
     assert [shapes.index(shape) for shape in shapes] == [0, 1, 2, 0, 1, 2, 0]  # 1 2 3, 1 2 3, 1
-    assert shapes[0] == press.cues(ruling, 4.0).ink(press.case(ruling, 4.0).line("l"))[3].pieces[0].fragment.data
+    assert shapes[0] == setter.cues(ruling, 4.0).ink(setter.ruled(ruling, 4.0).line("l"))[3].pieces[0].fragment.data
     one, two = (numbers.pieces[at].fragment.bounds for at in (0, 1))
     assert two[2] - two[0] > one[2] - one[0]  # 2 is wider than 1
 
 
 @pytest.mark.parametrize("ruling", ["us-3/4", "de-4"])
-def test_arrows_go_with_the_stroke(press: Press, ruling: str) -> None:
+def test_arrows_go_with_the_stroke(setter: Typesetter, ruling: str) -> None:
     """Every arrow runs the way a stroke runs right beside it, to 30°, and its barbs are behind its tip."""
     beside = 0.4 * preset(ruling).x_height_mm
-    for char in press.alphabet.glyphs:
-        letter, cues = letter_cues(press, preset(ruling), char, 3.0)
+    for char in setter.alphabet.glyphs:
+        letter, cues = letter_cues(setter, preset(ruling), char, 3.0)
         tracks = [np.array(evenly(flatten(stroke.segments, 0.01), 200)) for stroke in letter.strokes
                   if not stroke.is_dot]
         points = np.vstack([track[:-1] for track in tracks] or [np.zeros((0, 2))])
@@ -250,7 +250,7 @@ def test_arrows_go_with_the_stroke(press: Press, ruling: str) -> None:
 
 
 @pytest.mark.parametrize("ruling", ["us-3/4", "de-4", "fr-3", "uk-5", "us-1-1/8"])
-def test_cues_stay_in_the_room_of_their_row(press: Press, ruling: str) -> None:
+def test_cues_stay_in_the_room_of_their_row(setter: Typesetter, ruling: str) -> None:
     """No number or arrow rises higher over the top line than the headroom that rows reserve, or sinks below the tails.
 
     Marks over a letter have white of their own, and their cues stand beside them: letters with marks are left out.
@@ -258,8 +258,8 @@ def test_cues_stay_in_the_room_of_their_row(press: Press, ruling: str) -> None:
     lines = preset(ruling)
     for char in "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789":
         for spacing in (0.0, 0.4 * lines.x_height_mm):
-            maker = press.cues(lines, spacing)
-            _, cues = letter_cues(press, lines, char, spacing)
+            maker = setter.cues(lines, spacing)
+            _, cues = letter_cues(setter, lines, char, spacing)
             half = maker.number_mm / 2
             heights = [y + by for _, (_, y) in cues.numbers for by in (-half, half)]
             heights += [y for arrow in cues.arrows for _, y in arrow]

@@ -7,9 +7,9 @@ import pytest
 from namewright.letters.alphabet import upright
 from namewright.lines.fit import DoesNotFit, Fit, fit_name
 from namewright.lines.ruling import preset
-from namewright.lines.setting import Typecase
+from namewright.lines.setting import RuledLetters
 
-CASE = Typecase(upright(), preset("us-3/4"))
+CASE = RuledLetters(upright(), preset("us-3/4"))
 NAME = "Ottilka"
 NATURAL, TIGHT = (CASE.line(NAME, tightness=tightness).width_mm for tightness in (0.0, 1.0))
 

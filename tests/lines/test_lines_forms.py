@@ -9,9 +9,9 @@ import pytest
 from namewright.geometry.segments import Line
 from namewright.letters.alphabet import upright
 from namewright.lines import ink as inks
-from namewright.lines.forms import Form, Inkwell, pens_for
+from namewright.lines.forms import Form, Inker, pens_for
 from namewright.lines.ruling import PRESETS, preset
-from namewright.lines.setting import Typecase
+from namewright.lines.setting import RuledLetters
 
 
 def luminance(colour: str) -> float:
@@ -38,8 +38,8 @@ def test_the_formula_gives_the_published_extremes() -> None:
 
 def inked(name: str, form: Form, ruling: str = "us-3/4") -> tuple[inks.Ink, ...]:
     measures = preset(ruling)
-    line = Typecase(upright(), measures).line(name)
-    return Inkwell(measures, pens_for(measures)).ink(line, form)
+    line = RuledLetters(upright(), measures).line(name)
+    return Inker(measures, pens_for(measures)).ink(line, form)
 
 
 @pytest.mark.parametrize("form", [form for form in Form if form not in (Form.BLANK, Form.STARTS)])
@@ -85,11 +85,11 @@ def test_every_letter_is_inked(form: Form) -> None:
 def test_runs_of_letters_may_differ() -> None:
     """Each letter may have its own form; a count that does not match is told."""
     measures = preset("de-5")
-    well, line = Inkwell(measures, pens_for(measures)), Typecase(upright(), measures).line("Ana")
-    first = well.ink(line, [Form.SOLID, Form.BLANK, Form.BLANK])
+    inker, line = Inker(measures, pens_for(measures)), RuledLetters(upright(), measures).line("Ana")
+    first = inker.ink(line, [Form.SOLID, Form.BLANK, Form.BLANK])
     assert max(ink.bounds()[2] for ink in first) < line.letters[1].x
     with pytest.raises(ValueError, match="2 forms for 3 letters"):
-        well.ink(line, [Form.SOLID, Form.BLANK])
+        inker.ink(line, [Form.SOLID, Form.BLANK])
 
 
 @pytest.mark.parametrize("ruling", PRESETS.values(), ids=lambda ruling: ruling.name)
@@ -112,7 +112,7 @@ def dots_in(inked_line: tuple[inks.Ink, ...]) -> int:
 def test_start_dots_are_where_strokes_start(name: str, strokes: int) -> None:
     """With start dots a letter has one dot for each of its strokes, on the place where the pencil touches down."""
     measures = preset("us-3/4")
-    letter = Typecase(upright(), measures).line(name).letters[0].letter
+    letter = RuledLetters(upright(), measures).line(name).letters[0].letter
     for layer in inked(name, Form.STARTS):
         assert dots_in((layer,)) == strokes
         first = layer.pieces[0].fragment
@@ -136,7 +136,7 @@ def test_dashes_have_gaps_and_dash_no_stem_twice() -> None:
     dash, gap = layer.style.dash_mm
     assert gap > layer.style.width_mm  # round ends eat a pen's width of it
     assert dash > 0
-    stem = Typecase(upright(), measures).line("n").letters[0].letter
+    stem = RuledLetters(upright(), measures).line("n").letters[0].letter
     assert layer.pieces[0].fragment.data.count("v") == sum(
         isinstance(segment, Line) for segment in stem.strokes[0].segments) - 1
 
@@ -144,11 +144,11 @@ def test_dashes_have_gaps_and_dash_no_stem_twice() -> None:
 def test_two_shapes_of_one_letter_are_both_drawn() -> None:
     """A font may give a letter another shape beside another neighbour: each is inked as it is, not as the first was."""
     measures = preset("us-3/4")
-    line = Typecase(upright(), measures).line("an")
+    line = RuledLetters(upright(), measures).line("an")
     a, n = (placed.letter for placed in line.letters)
     twin = replace(n, cluster=a.cluster, shape="other")
     both = replace(line, letters=(line.letters[0], replace(line.letters[1], letter=twin)))
-    well = Inkwell(measures, pens_for(measures))
+    inker = Inker(measures, pens_for(measures))
     for form in (Form.SOLID, Form.DOTTED):
-        fragments = [piece.fragment for ink in well.ink(both, form) for piece in ink.pieces]
+        fragments = [piece.fragment for ink in inker.ink(both, form) for piece in ink.pieces]
         assert len(set(fragments)) == 2

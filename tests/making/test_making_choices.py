@@ -15,8 +15,8 @@ from namewright.message import Problem
 from namewright.pages.ladder import Chain, Part
 from namewright.pages.page import Guide, Row
 from namewright.pages.paper import Paper
-from namewright.pages.press import Press
 from namewright.pages.sheet import practice_pages
+from namewright.pages.typesetter import Typesetter
 from namewright.practice.ordering import Order
 from namewright.roster.children import Child
 from namewright.settings import Hand, Support
@@ -77,7 +77,7 @@ def test_a_ruling_is_as_it_is_printed_and_a_sheet_changes_it_no_more() -> None:
     """Regression: lines were set to a height twice, and called “us-3/4 at 20 mm at 20 mm”."""
     holds = settled(Choices(tuning=Tuning(line_height=20, midline=0.4, bold_baseline=True)))
     assert (holds.ruling.name, holds.ruling.line_height_mm) == ("us-3/4", 20)
-    page = practice_pages(Press(), "Bo", "Bo", holds)[0]
+    page = practice_pages(Typesetter(), "Bo", "Bo", holds)[0]
     tops = {item.y for row in page.items if isinstance(row, Row) for item in row.items
             if isinstance(item, Guide) and item.line is GuideLine.TOP}
     bases = {item.y for row in page.items if isinstance(row, Row) for item in row.items

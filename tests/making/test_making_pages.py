@@ -16,7 +16,7 @@ from namewright.making.make import Making, made_at_once
 from namewright.making.request import FOR_EACH_CHILD, Kind, Member, Request, listed
 from namewright.output.svg import page_svg
 from namewright.pages.page import Page, Row, Tile, leaves
-from namewright.pages.press import Press
+from namewright.pages.typesetter import Typesetter
 from namewright.practice.ordering import completed, order_class
 from namewright.roster.children import Child
 from namewright.settings import Support
@@ -28,8 +28,8 @@ HUGE = Choices(tuning=Tuning(line_height=70))
 
 
 @pytest.fixture(scope="module")
-def press() -> Press:
-    return Press()
+def setter() -> Typesetter:
+    return Typesetter()
 
 
 def note(name: str, day: int, letters: tuple[int, ...]) -> Observation:
@@ -43,10 +43,10 @@ def members(*names: str, notes: bool = True) -> tuple[Member, ...]:
 
 
 @pytest.mark.parametrize("kind", Kind)
-def test_who_cannot_be_made_stops_nobody(press: Press, kind: Kind) -> None:
+def test_who_cannot_be_made_stops_nobody(setter: Typesetter, kind: Kind) -> None:
     """With a name that our letters lack and one that is too wide for its lines, all others have their pages."""
     request = Request((kind,), members(*NAMES), HUGE if kind is Kind.SHEETS else Choices())
-    making = Making(request, press)
+    making = Making(request, setter)
     pages = list(making.pages())
     assert pages
     account = making.account
@@ -63,25 +63,25 @@ def test_who_cannot_be_made_stops_nobody(press: Press, kind: Kind) -> None:
 
 
 @pytest.mark.parametrize("kind", Kind)
-def test_every_step_is_counted(press: Press, kind: Kind) -> None:
+def test_every_step_is_counted(setter: Typesetter, kind: Kind) -> None:
     """As many steps are told as were announced, whoever cannot be made."""
     done = []
     request = Request((kind,), members(*NAMES))
-    making = Making(request, press)
+    making = Making(request, setter)
     making.account.step = lambda: done.append(None)
     list(making.pages())
     assert len(done) == request.steps == (len(NAMES) if kind in FOR_EACH_CHILD else 1)
 
 
-def test_kinds_come_in_one_order_however_they_were_asked_for(press: Press) -> None:
-    both = [page_svg(page) for page in Making(Request((Kind.CARDS, Kind.SHEETS), members("Mira")), press).pages()]
-    other = [page_svg(page) for page in Making(Request((Kind.SHEETS, Kind.CARDS), members("Mira")), press).pages()]
+def test_kinds_come_in_one_order_however_they_were_asked_for(setter: Typesetter) -> None:
+    both = [page_svg(page) for page in Making(Request((Kind.CARDS, Kind.SHEETS), members("Mira")), setter).pages()]
+    other = [page_svg(page) for page in Making(Request((Kind.SHEETS, Kind.CARDS), members("Mira")), setter).pages()]
     assert both == other
 
 
-def test_pages_are_made_as_they_are_asked_for(press: Press) -> None:
+def test_pages_are_made_as_they_are_asked_for(setter: Typesetter) -> None:
     """Nobody is made before the page is taken, so a class of any size needs the memory of one page."""
-    making = Making(Request((Kind.SHEETS,), members("Mira", "Tilo", "Bo")), press)
+    making = Making(Request((Kind.SHEETS,), members("Mira", "Tilo", "Bo")), setter)
     pages = making.pages()
     assert making.account.made == []
     next(pages)
@@ -94,50 +94,50 @@ def line_heights(page: Page) -> set[float]:
     return {round(found["baseline"] - found["topline"], 2) for found in ys}
 
 
-def test_a_childs_own_choice_goes_before_everyones_unless_something_goes_first(press: Press) -> None:
+def test_a_childs_own_choice_goes_before_everyones_unless_something_goes_first(setter: Typesetter) -> None:
     """The three layers of a request, seen on the page: everyone's lines, a child's own, and what goes before both."""
     mira, tilo = members("Mira", "Tilo")
     mira = Member(mira.placed, Choices(tuning=Tuning(line_height=30)))
     everyone = Choices(tuning=Tuning(line_height=20))
-    pages = list(Making(Request((Kind.SHEETS,), (mira, tilo), everyone), press).pages())
+    pages = list(Making(Request((Kind.SHEETS,), (mira, tilo), everyone), setter).pages())
     assert [line_heights(page) for page in pages] == [{30.0}, {20.0}]
     first = Choices(tuning=Tuning(line_height=24))
-    pages = list(Making(Request((Kind.SHEETS,), (mira, tilo), everyone, first), press).pages())
+    pages = list(Making(Request((Kind.SHEETS,), (mira, tilo), everyone, first), setter).pages())
     assert [line_heights(page) for page in pages] == [{24.0}, {24.0}]
 
 
-def test_tiles_have_the_forms_of_each_childs_letters(press: Press) -> None:
+def test_tiles_have_the_forms_of_each_childs_letters(setter: Typesetter) -> None:
     """Two children on one page of tiles, each with its own a."""
     plain, own = members("Ada", "Ana")
     own = Member(own.placed, read_choices({"letters": "a=two-storey"}))
-    (both,), (usual,) = (Making(Request((Kind.TILES,), some), press).pages() for some in
+    (both,), (usual,) = (Making(Request((Kind.TILES,), some), setter).pages() for some in
                          ((plain, own), members("Ada", "Ana")))
     tiles = [[item for item in page.items if isinstance(item, Tile | Ink)] for page in (both, usual)]
     changed = [one != other for one, other in zip(*tiles, strict=True)]
     assert changed.count(True) == 1  # the small letter a of Ana, and nothing else
 
 
-def test_letters_that_cannot_be_read_are_remarked_once_and_the_child_is_made(press: Press) -> None:
+def test_letters_that_cannot_be_read_are_remarked_once_and_the_child_is_made(setter: Typesetter) -> None:
     child = Child("Mira", "Mira", "Mira", "", 1, letters="a=odd")
     member = listed(order_class([child])[0])
-    making = Making(Request((Kind.SHEETS, Kind.CARDS, Kind.TILES), (member,)), press)
+    making = Making(Request((Kind.SHEETS, Kind.CARDS, Kind.TILES), (member,)), setter)
     assert len(list(making.pages())) == 3
     assert [remark.child for remark in making.account.remarks] == [child]
 
 
-def test_a_year_that_was_not_noted_is_a_reason_and_not_a_page(press: Press) -> None:
-    making = Making(Request((Kind.GROWTH,), members("Mira", notes=False)), press)
+def test_a_year_that_was_not_noted_is_a_reason_and_not_a_page(setter: Typesetter) -> None:
+    making = Making(Request((Kind.GROWTH,), members("Mira", notes=False)), setter)
     assert list(making.pages()) == []
     assert isinstance(making.account.not_made[0].cause, NothingNoted)
 
 
-def test_made_at_once_raises_what_stood_in_the_way(press: Press) -> None:
-    assert len(made_at_once(Request((Kind.CARDS,), members("Mira")), press)) == 1
+def test_made_at_once_raises_what_stood_in_the_way(setter: Typesetter) -> None:
+    assert len(made_at_once(Request((Kind.CARDS,), members("Mira")), setter)) == 1
     with pytest.raises(MissingLetters):
-        made_at_once(Request((Kind.CARDS,), members(UNWRITABLE)), press)
+        made_at_once(Request((Kind.CARDS,), members(UNWRITABLE)), setter)
 
 
-def test_groups_and_plans_need_a_request_with_groups(press: Press) -> None:
+def test_groups_and_plans_need_a_request_with_groups(setter: Typesetter) -> None:
     child = Child("Mira", "Mira", "Mira", "", 1, Support.LIGHT)
     with pytest.raises(ValueError, match="groups"):
-        list(Making(Request((Kind.PLAN,), (listed(order_class([child])[0]),)), press).pages())
+        list(Making(Request((Kind.PLAN,), (listed(order_class([child])[0]),)), setter).pages())

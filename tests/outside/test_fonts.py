@@ -26,12 +26,12 @@ from namewright.letters.alphabet import Alphabet, Letter, MissingLetters
 from namewright.lines.forms import Form
 from namewright.lines.ink import DARK
 from namewright.lines.ruling import DEFAULT_RULING, preset
-from namewright.lines.setting import Typecase
+from namewright.lines.setting import RuledLetters
 from namewright.lines.spacing import NATURAL_GAP
 from namewright.output.png import page_png
 from namewright.pages.blocks import letters_at
 from namewright.pages.page import Page
-from namewright.pages.press import Press
+from namewright.pages.typesetter import Typesetter
 from namewright.truetype.characters import UNIT, ZONE, FontMark, Repertoire, repertoire_of
 
 ROOT = Path(__file__).parents[2]
@@ -44,9 +44,9 @@ PIXELS = 120  # to the x-height
 
 
 @pytest.fixture(scope="module")
-def case(alphabet: Alphabet) -> Typecase:
+def ruled(alphabet: Alphabet) -> RuledLetters:
     """Our setting on the ruling for which the fonts are made."""
-    return Typecase(alphabet, preset(DEFAULT_RULING))
+    return RuledLetters(alphabet, preset(DEFAULT_RULING))
 
 
 def name_sample(alphabet: Alphabet, count: int = 1000) -> list[str]:
@@ -86,19 +86,19 @@ def bare_edges(letter: Letter) -> tuple[float, float]:
     return x0, x1
 
 
-def our_advance(case: Typecase, name: str) -> float:
+def our_advance(ruled: RuledLetters, name: str) -> float:
     """Return the width of a name in font units: from origin to origin as set, and half a white at either end."""
-    line = case.line(name)
-    first, last = (case.alphabet.letter(line.letters[index].letter.cluster) for index in (0, -1))
-    run = (line.letters[-1].x - line.letters[0].x) / case.units_to_mm
+    line = ruled.line(name)
+    first, last = (ruled.alphabet.letter(line.letters[index].letter.cluster) for index in (0, -1))
+    run = (line.letters[-1].x - line.letters[0].x) / ruled.units_to_mm
     return UNIT * (run + bare_edges(last)[1] - bare_edges(first)[0] + NATURAL_GAP)
 
 
-def test_names_are_as_wide_as_we_set_them(alphabet: Alphabet, case: Typecase) -> None:
+def test_names_are_as_wide_as_we_set_them(alphabet: Alphabet, ruled: RuledLetters) -> None:
     """HarfBuzz types a name as wide as we set it, to one font unit."""
     typist, wrong = Typist(SOLID), []
     for name in name_sample(alphabet):
-        off = typist.type(name)[0] - our_advance(case, name)
+        off = typist.type(name)[0] - our_advance(ruled, name)
         if abs(off) > 1.0:
             wrong.append((name, off))
     assert wrong == []
@@ -169,12 +169,12 @@ def ink(image: Image.Image) -> np.ndarray:
     return 1 - np.array(image.convert("L")) / 255
 
 
-def our_picture(press: Press, cluster: str, form: Form, origin: float) -> np.ndarray:
+def our_picture(setter: Typesetter, cluster: str, form: Form, origin: float) -> np.ndarray:
     """Return our own letter with its origin that many pixels from the left and 3.4 x-heights from the top."""
-    line = press.case(preset(DEFAULT_RULING)).line(cluster)
+    line = setter.ruled(preset(DEFAULT_RULING)).line(cluster)
     x_height = line.ruling.x_height_mm
     x = origin / PIXELS * x_height - line.letters[0].x
-    page = Page(4 * x_height, 5 * x_height, letters_at(press, line, form, x, 3.4 * x_height))
+    page = Page(4 * x_height, 5 * x_height, letters_at(setter, line, form, x, 3.4 * x_height))
     return ink(Image.open(io.BytesIO(page_png(page, PIXELS / x_height * 25.4))))
 
 
@@ -186,7 +186,7 @@ def their_picture(path: Path, cluster: str, shape: tuple[int, ...]) -> np.ndarra
     return ink(image)
 
 
-def overlaps(press: Press, alphabet: Alphabet, path: Path, form: Form, every: int = 1) -> dict[str, float]:
+def overlaps(setter: Typesetter, alphabet: Alphabet, path: Path, form: Form, every: int = 1) -> dict[str, float]:
     """Return for each letter the ink that both pictures have, over the ink that either has.
 
     Dots are printed in dark grey and a font has no grey: ours count as black.
@@ -195,26 +195,26 @@ def overlaps(press: Press, alphabet: Alphabet, path: Path, form: Form, every: in
     full = ink(Image.new("L", (1, 1), DARK))[0, 0] if form is Form.DOTTED else 1.0
     for sort in repertoire_of(alphabet).letters[::every]:
         if len(sort.cluster) == 1:
-            ours = our_picture(press, sort.cluster, form, 100 + sort.shift / ZONE * PIXELS) / full
+            ours = our_picture(setter, sort.cluster, form, 100 + sort.shift / ZONE * PIXELS) / full
             theirs = their_picture(path, sort.cluster, ours.shape)
             found[sort.cluster] = float(np.minimum(ours, theirs).sum() / np.maximum(ours, theirs).sum())
     return found
 
 
 @pytest.mark.long
-def test_solid_letters_are_our_solid_form(press: Press, alphabet: Alphabet) -> None:
+def test_solid_letters_are_our_solid_form(setter: Typesetter, alphabet: Alphabet) -> None:
     """Every letter as FreeType draws it covers what our own solid form covers (intersection over union 0.98)."""
-    found = overlaps(press, alphabet, SOLID, Form.SOLID)
+    found = overlaps(setter, alphabet, SOLID, Form.SOLID)
     assert {char: share for char, share in found.items() if share < 0.98} == {}
 
 
 @pytest.mark.long
 @pytest.mark.parametrize(("style", "form", "least"), [("Dotted", Form.DOTTED, 0.97), ("Hollow", Form.HOLLOW, 0.97)])
-def test_dotted_and_hollow_letters_are_our_own_forms(press: Press, alphabet: Alphabet, style: str, form: Form,
+def test_dotted_and_hollow_letters_are_our_own_forms(setter: Typesetter, alphabet: Alphabet, style: str, form: Form,
                                                      least: float) -> None:
     """The same for dots and outlines, where edges are most of the ink: every third letter covers 97 % in common."""
     path = ROOT / "fonts" / f"NamewrightUpright-{style}.ttf"
-    found = overlaps(press, alphabet, path, form, every=3)
+    found = overlaps(setter, alphabet, path, form, every=3)
     assert len(found) > 120
     assert {char: share for char, share in found.items() if share < least} == {}
 

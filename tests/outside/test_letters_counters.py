@@ -20,7 +20,7 @@ from namewright.lines.ruling import preset
 from namewright.output.png import page_png
 from namewright.pages.blocks import letters_at
 from namewright.pages.page import Page
-from namewright.pages.press import Press
+from namewright.pages.typesetter import Typesetter
 
 DEJAVU = Path("/usr/share/fonts/truetype/dejavu/DejaVuSans.ttf")
 CHARACTERS = ("abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789"
@@ -37,11 +37,11 @@ def counters(black: np.ndarray) -> int:
     return int(label(white, connectivity=1).max()) - 1
 
 
-def our_counters(press: Press, char: str, ruling: str) -> int:
+def our_counters(setter: Typesetter, char: str, ruling: str) -> int:
     """Count on a raster with 60 pixels to the x-height, so that every ruling is looked at equally closely."""
-    line = press.case(preset(ruling)).line(char)
+    line = setter.ruled(preset(ruling)).line(char)
     x_height = line.ruling.x_height_mm
-    inks = letters_at(press, line, Form.SOLID, 4 * x_height - line.width_mm / 2, 4.8 * x_height)
+    inks = letters_at(setter, line, Form.SOLID, 4 * x_height - line.width_mm / 2, 4.8 * x_height)
     page = Page(8 * x_height, 8 * x_height, inks)
     image = Image.open(io.BytesIO(page_png(page, 60 / x_height * 25.4))).convert("L")
     return counters(np.array(image) < 128)
@@ -55,9 +55,9 @@ def their_counters(char: str) -> int:
 
 @pytest.mark.skipif(not DEJAVU.exists(), reason="DejaVu Sans is not installed (Debian package fonts-dejavu-core)")
 @pytest.mark.parametrize("ruling", ["us-3/4", "de-4", "fr-2"])
-def test_counters_are_those_of_print(press: Press, ruling: str) -> None:
+def test_counters_are_those_of_print(setter: Typesetter, ruling: str) -> None:
     """A solid letter shuts in as many pieces of white as in print: nothing is clotted and nothing gapes."""
-    ours = {char: our_counters(press, char, ruling) for char in CHARACTERS}
+    ours = {char: our_counters(setter, char, ruling) for char in CHARACTERS}
     wanted = {char: OTHER_FORM[char][0] if char in OTHER_FORM else their_counters(char) for char in CHARACTERS}
     assert {char: (ours[char], wanted[char]) for char in CHARACTERS if ours[char] != wanted[char]} == {}
 
@@ -66,17 +66,17 @@ def test_counters_are_those_of_print(press: Press, ruling: str) -> None:
 VARIANTS = {("a", "two-storey"): 1, ("g", "two-storey"): 2, ("4", "closed"): 1}
 
 
-def test_other_forms_have_the_counters_they_should(press: Press) -> None:
+def test_other_forms_have_the_counters_they_should(setter: Typesetter) -> None:
     """A variant shuts in what print does; two storeys of g are two, and a closed 4 is closed."""
     usual = upright()
     for letter, forms in usual.forms.items():
         for form in forms[1:]:
-            own = press.lettering(LetterChoice(((letter, form),)))
-            wanted = VARIANTS.get((letter, form), our_counters(press, letter, "us-3/4"))
+            own = setter.lettering(LetterChoice(((letter, form),)))
+            wanted = VARIANTS.get((letter, form), our_counters(setter, letter, "us-3/4"))
             assert our_counters(own, letter, "us-3/4") == wanted, (letter, form)
-    exits = press.lettering(LetterChoice(exit_strokes=True))
+    exits = setter.lettering(LetterChoice(exit_strokes=True))
     for letter in usual.exit_strokes:
-        assert our_counters(exits, letter, "us-3/4") == our_counters(press, letter, "us-3/4"), letter
+        assert our_counters(exits, letter, "us-3/4") == our_counters(setter, letter, "us-3/4"), letter
 
 
 def test_the_counter_of_counters_can_count() -> None:

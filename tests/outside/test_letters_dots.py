@@ -17,7 +17,7 @@ from namewright.letters.alphabet import Alphabet
 from namewright.letters.strokes import Stroke
 from namewright.lines.forms import dots, pens_for
 from namewright.lines.ruling import preset
-from namewright.lines.setting import Typecase
+from namewright.lines.setting import RuledLetters
 
 SAMPLES = 400  # to a segment
 CORNER = 30.0  # degrees
@@ -109,9 +109,9 @@ def test_the_spacing_along_a_stroke_varies_by_under_one_per_cent(alphabet: Alpha
     """
     ruling = preset(name)
     pitch = pens_for(ruling).pitch_mm
-    case = Typecase(alphabet, ruling)
+    ruled = RuledLetters(alphabet, ruling)
     for char in alphabet.glyphs:
-        strokes = case.line(char).letters[0].letter.strokes
+        strokes = ruled.line(char).letters[0].letter.strokes
         placed = np.array(dots(strokes, pitch))
         lone = {stroke.start for stroke in strokes if stroke.is_dot}
         twice = gone_over(strokes)

@@ -19,7 +19,7 @@ from namewright.geometry.polylines import evenly
 from namewright.geometry.segments import flatten
 from namewright.letters.alphabet import Alphabet
 from namewright.lines.ruling import preset
-from namewright.lines.setting import PENCIL_MM, SetLine, Typecase, pen_width_mm
+from namewright.lines.setting import PENCIL_MM, RuledLetters, SetLine, pen_width_mm
 
 NAMES = Path(__file__).parents[1] / "data" / "first-names-held-out.tsv"
 ROWS = 60  # raster rows over the x-height
@@ -66,10 +66,10 @@ def table() -> list[tuple[str, float, float]]:
     """Return each pair with its white before (boxes at one distance) and after (our setting)."""
     from namewright.letters.alphabet import upright
 
-    case = Typecase(upright(), preset("us-1"))
+    ruled = RuledLetters(upright(), preset("us-1"))
     rows = []
     for pair in commonest_pairs():
-        left, right = silhouettes(case.line(pair))
+        left, right = silhouettes(ruled.line(pair))
         box = np.nanmax(left[:, 1]) - np.nanmin(right[:, 0])
         rows.append((pair, white(left, right, box + 0.3), white(left, right)))
     return rows
@@ -92,8 +92,8 @@ def test_the_white_is_even(table: list[tuple[str, float, float]]) -> None:
 def test_letters_never_read_as_another(alphabet: Alphabet) -> None:
     """r and n keep clear of reading as m, c and l of reading as d: the white is wider than any inside the letter."""
     ruling = preset("de-4")
-    case = Typecase(alphabet, ruling)
+    ruled = RuledLetters(alphabet, ruling)
     for pair in ("rn", "cl", "ri", "vv", "ii", "ll"):
-        left, right = silhouettes(case.line(pair))
+        left, right = silhouettes(ruled.line(pair))
         nearest = float(np.nanmin(right[:, 0] - left[:, 1])) * ruling.x_height_mm
         assert nearest >= PENCIL_MM - 0.05, pair

@@ -16,8 +16,8 @@ from namewright.lines.setting import pen_width_mm
 from namewright.pages.blocks import letters_at, ruled_row
 from namewright.pages.page import Page
 from namewright.pages.paper import Paper
-from namewright.pages.press import Press
 from namewright.pages.sheet import SheetSettings, practice_pages
+from namewright.pages.typesetter import Typesetter
 from namewright.settings import Support
 from printed import bands, pdf_bytes, rows_of, scan
 
@@ -76,12 +76,12 @@ def test_every_preset_has_its_measures_here() -> None:
     assert {name for name in LINES if preset(name).source.startswith("common practice")} == FROM_MEMORY.keys()
 
 
-def printed_lines(press: Press, ruling: str, paper: Paper, name: str = "Noa") -> list[tuple[float, float]]:
+def printed_lines(setter: Typesetter, ruling: str, paper: Paper, name: str = "Noa") -> list[tuple[float, float]]:
     """Return (y, thickness) in mm of the guide lines of a sheet, from two white columns near its edges.
 
     The left one crosses the fold line alone, so that it can be told from the guide lines.
     """
-    pages = practice_pages(press, name, name, SheetSettings(preset(ruling), paper, support=Support.LIGHT))
+    pages = practice_pages(setter, name, name, SheetSettings(preset(ruling), paper, support=Support.LIGHT))
     data = pdf_bytes(pages)
     edge = 12.7  # the sheet's margin
     width = pages[0].width_mm
@@ -93,9 +93,9 @@ def printed_lines(press: Press, ruling: str, paper: Paper, name: str = "Noa") ->
 
 @pytest.mark.parametrize("paper", Paper)
 @pytest.mark.parametrize("ruling", LINES)
-def test_printed_lines_stand_where_the_ruling_says(press: Press, ruling: str, paper: Paper) -> None:
+def test_printed_lines_stand_where_the_ruling_says(setter: Typesetter, ruling: str, paper: Paper) -> None:
     """Every printed line is within 0.1 mm of its distance from its base line (see above), and no other is printed."""
-    lines = printed_lines(press, ruling, paper)
+    lines = printed_lines(setter, ruling, paper)
     bases = [y for y, thickness in lines if thickness > 0.4]  # the base line is the thick one
     assert len(bases) >= 2
     wanted = sorted(base - height for base in bases for height in LINES[ruling])
@@ -103,17 +103,17 @@ def test_printed_lines_stand_where_the_ruling_says(press: Press, ruling: str, pa
 
 
 @pytest.mark.parametrize("paper", Paper)
-def test_unlined_paper_has_no_lines(press: Press, paper: Paper) -> None:
+def test_unlined_paper_has_no_lines(setter: Typesetter, paper: Paper) -> None:
     """On unlined paper the only rule is the fold line."""
-    assert printed_lines(press, "unlined", paper) == []
+    assert printed_lines(setter, "unlined", paper) == []
 
 
 @pytest.mark.parametrize("ruling", PITCH_FROM_MEMORY)
-def test_rows_follow_each_other_at_the_usual_pitch(press: Press, ruling: str) -> None:
+def test_rows_follow_each_other_at_the_usual_pitch(setter: Typesetter, ruling: str) -> None:
     """Where a part of the sheet has two rows, their base lines are one pitch apart, to 0.1 mm."""
     wide = "N" + "o" * round(110 / (1.3 * LINES[ruling][-2]))  # too wide to write beside: copied under itself
     settings = SheetSettings(preset(ruling), Paper.A4, landscape=True, support=Support.LIGHT)
-    pages = practice_pages(press, wide, wide, settings)
+    pages = practice_pages(setter, wide, wide, settings)
     data = pdf_bytes(pages)
     distances: list[float] = []
     for number, page in enumerate(pages):
@@ -126,11 +126,11 @@ def test_rows_follow_each_other_at_the_usual_pitch(press: Press, ruling: str) ->
 
 
 @pytest.mark.parametrize("ruling", ["de-6", "us-3/4", "fr-3", "uk-5", "es-2.5"])
-def test_small_letters_touch_their_lines(press: Press, ruling: str) -> None:
+def test_small_letters_touch_their_lines(setter: Typesetter, ruling: str) -> None:
     """Letters without ascender or tail reach from base line to midline and half a pen beyond, to 0.2 mm."""
     name = "xzvonu"
     settings = SheetSettings(preset(ruling), Paper.LETTER, landscape=True, support=Support.INDEPENDENT)
-    (page, *_) = practice_pages(press, name, name, settings)
+    (page, *_) = practice_pages(setter, name, name, settings)
     pixels = scan(pdf_bytes([page]), dpi=DPI)
     white = pixels[:, round((page.width_mm - 14) / 25.4 * DPI):round((page.width_mm - 12.8) / 25.4 * DPI)]
     base = next(y for y, thickness in bands(rows_of(white), DPI) if thickness > 0.4)
@@ -146,16 +146,16 @@ def test_small_letters_touch_their_lines(press: Press, ruling: str) -> None:
 
 
 @pytest.mark.parametrize("ruling", LINES)
-def test_every_small_letter_touches_its_lines_on_every_ruling(press: Press, ruling: str) -> None:
+def test_every_small_letter_touches_its_lines_on_every_ruling(setter: Typesetter, ruling: str) -> None:
     """All letters without ascender or tail reach from base line to midline and half a pen beyond, to 0.2 mm.
 
     The row is printed by itself on a page as wide as it needs, so that every ruling can be looked at.
     """
     lines = preset(ruling)
     name = "acemnorsuvwxz"
-    line = press.case(lines, 2.0).line(name)
+    line = setter.ruled(lines, 2.0).line(name)
     width, base = line.width_mm + 50, lines.line_height_mm + 25
-    row = ruled_row(name, Form.SOLID, lines, 15, width - 12, base, letters_at(press, line, Form.SOLID, 18, base))
+    row = ruled_row(name, Form.SOLID, lines, 15, width - 12, base, letters_at(setter, line, Form.SOLID, 18, base))
     pixels = scan(pdf_bytes([Page(width, base + 25, (row,))]), dpi=DPI)
     white = pixels[:, round((width - 20) / INCH * DPI):round((width - 13) / INCH * DPI)]
     printed_base = next(y for y, thickness in bands(rows_of(white), DPI) if thickness > 0.4)
@@ -170,12 +170,13 @@ def test_every_small_letter_touches_its_lines_on_every_ruling(press: Press, ruli
 
 
 @pytest.mark.parametrize(("ruling", "band"), [("fr-2", 2.0), ("fr-2.5", 2.5), ("fr-3", 3.0)])
-def test_graded_letters_rise_as_many_bands_as_published(press: Press, ruling: str, band: float) -> None:
+def test_graded_letters_rise_as_many_bands_as_published(setter: Typesetter, ruling: str, band: float) -> None:
     """On the graded ruling d and t rise two bands, the other ascenders and capitals three, tails go down two.
 
     Heights: ecrituremodedemploi.fr and raforiane.fr (see above); capitals of three bands: common practice.
     """
-    case, half_pen = press.case(preset(ruling)), pen_width_mm(preset(ruling)) / 2
+    ruled, half_pen = setter.ruled(preset(ruling)), pen_width_mm(preset(ruling)) / 2
     for letters, bands_up in (("dt", 2), ("bfhklADMZ", 3), ("aceo", 1)):
-        assert [case.line(one).rise_mm - half_pen for one in letters] == [pytest.approx(bands_up * band)] * len(letters)
-    assert [case.line(one).drop_mm - half_pen for one in "gpqy"] == [pytest.approx(2 * band)] * 4
+        rises = [ruled.line(one).rise_mm - half_pen for one in letters]
+        assert rises == [pytest.approx(bands_up * band)] * len(letters)
+    assert [ruled.line(one).drop_mm - half_pen for one in "gpqy"] == [pytest.approx(2 * band)] * 4

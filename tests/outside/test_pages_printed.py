@@ -23,24 +23,24 @@ from namewright.lines.ruling import preset
 from namewright.pages.name_card import CardSettings, CardSize, card_page, card_sheet
 from namewright.pages.page import Page
 from namewright.pages.paper import Paper
-from namewright.pages.press import Press
 from namewright.pages.sheet import SheetSettings, practice_pages
 from namewright.pages.size_finder import SizeSettings, size_page
 from namewright.pages.tile_sheet import TileSettings, across, strips, tile_pages
+from namewright.pages.typesetter import Typesetter
 from namewright.settings import Hand, Support
 from printed import bands, pdf_bytes, scan
 
 NAME = "Ẹ̀bun"  # marks above and below
 DPI = 300
-PRESS = Press()
+SETTER = Typesetter()
 
 
 def sheets(**more: object) -> list[Page]:
-    return list(practice_pages(PRESS, NAME, NAME, SheetSettings(preset("us-1/2"), **more)))  # type: ignore[arg-type]
+    return list(practice_pages(SETTER, NAME, NAME, SheetSettings(preset("us-1/2"), **more)))  # type: ignore[arg-type]
 
 
 def tiles(settings: TileSettings) -> list[Page]:
-    return list(tile_pages(PRESS, [(NAME, strips(NAME, NAME, across(settings)))], settings))
+    return list(tile_pages(SETTER, [(NAME, strips(NAME, NAME, across(settings)))], settings))
 
 
 # Each kind of page, and the margin that it keeps white all round, in mm: sheets go into sleeves and binders,
@@ -54,12 +54,12 @@ KINDS: dict[str, tuple[Callable[[], list[Page]], float]] = {
     "bound sheet": (lambda: sheets(binding=True), 10),
     "tiles of 25 mm": (lambda: tiles(TileSettings()), 10),
     "tiles of 38 mm on A4": (lambda: tiles(TileSettings(38.0, Paper.A4)), 10),
-    "size finder": (lambda: [size_page(PRESS, NAME, NAME, SizeSettings(preset("us-3/4")))], 10),
-    "size finder on A4": (lambda: [size_page(PRESS, NAME, NAME, SizeSettings(preset("de-6"), Paper.A4))], 10),
-    **{f"card {size}": (lambda size=size: [card_page(PRESS, NAME, NAME, CardSettings(preset("us-3/8"), size))], 8)
+    "size finder": (lambda: [size_page(SETTER, NAME, NAME, SizeSettings(preset("us-3/4")))], 10),
+    "size finder on A4": (lambda: [size_page(SETTER, NAME, NAME, SizeSettings(preset("de-6"), Paper.A4))], 10),
+    **{f"card {size}": (lambda size=size: [card_page(SETTER, NAME, NAME, CardSettings(preset("us-3/8"), size))], 8)
        for size in CardSize},
-    "cards on Letter": (lambda: [card_sheet(PRESS, NAME, NAME, CardSettings(preset("us-1/2")), Paper.LETTER)], 5),
-    "cards on A4": (lambda: [card_sheet(PRESS, NAME, NAME, CardSettings(preset("us-1/2"), CardSize.A6), Paper.A4)], 5),
+    "cards on Letter": (lambda: [card_sheet(SETTER, NAME, NAME, CardSettings(preset("us-1/2")), Paper.LETTER)], 5),
+    "cards on A4": (lambda: [card_sheet(SETTER, NAME, NAME, CardSettings(preset("us-1/2"), CardSize.A6), Paper.A4)], 5),
 }
 
 
@@ -155,7 +155,7 @@ def test_dots_to_trace_are_dark_on_paper(support: Support) -> None:
 
     Looked at on unlined paper, where nothing but the dots stands in their row.
     """
-    page = practice_pages(PRESS, "Wren", "Wren", SheetSettings(preset("unlined"), support=support))[0]
+    page = practice_pages(SETTER, "Wren", "Wren", SheetSettings(preset("unlined"), support=support))[0]
     row = next(item for item in page.items if getattr(item, "form", None) == "dotted")
     inks = [ink for ink in row.items if not hasattr(ink, "line")]  # type: ignore[union-attr]
     pixels = scan(pdf_bytes([page]), dpi=DPI)
@@ -187,7 +187,7 @@ def test_no_file_holds_a_typeface_or_text(kind: str) -> None:
 def test_pdfium_reads_every_property_back() -> None:
     """Title, print scaling, and each child's entry with its page, read by PDFium; the language by QPDF."""
     pages = [page for name in ("Wren", "Zoë", "Íñigo") for page in practice_pages(
-        PRESS, name, f"{name} T.", SheetSettings(preset("us-1/2")))]
+        SETTER, name, f"{name} T.", SheetSettings(preset("us-1/2")))]
     data = pdf_bytes(pages, title="Páginas de práctica", lang="es")
     document = pdfium.PdfDocument(data)
     assert document.get_metadata_value("Title") == "Páginas de práctica"

@@ -15,8 +15,8 @@ from namewright.lines.ruling import GuideLine, preset
 from namewright.output.pdf import write_pdf
 from namewright.pages.page import Guide, Page, Row
 from namewright.pages.paper import Paper
-from namewright.pages.press import Press
 from namewright.pages.sheet import SheetSettings, practice_pages
+from namewright.pages.typesetter import Typesetter
 from printed import bands, pdf_bytes, scan
 
 # A class of thirty, every name invented.
@@ -30,9 +30,9 @@ SIZES = {(Paper.A4, False): A4, (Paper.A4, True): A4[::-1],
 
 
 def class_pages(names: tuple[str, ...] = CLASS, ruling: str = "us-3/4", **more: object) -> list[Page]:
-    press = Press()
+    setter = Typesetter()
     settings = SheetSettings(preset(ruling), **more)  # type: ignore[arg-type]
-    return [page for name in names for page in practice_pages(press, name, f"{name} T.", settings)]
+    return [page for name in names for page in practice_pages(setter, name, f"{name} T.", settings)]
 
 
 @pytest.fixture(scope="module")
@@ -93,8 +93,8 @@ def test_one_outline_entry_a_child(thirty: bytes) -> None:
 def test_the_outline_counts_pages_where_a_child_has_several() -> None:
     """With lines so tall that a child needs two pages, the next child's entry leads past both."""
     tall = preset("us-1").scaled_to(60)
-    press = Press()
-    pages = [page for name in ("Mo", "Li") for page in practice_pages(press, name, name, SheetSettings(tall))]
+    setter = Typesetter()
+    pages = [page for name in ("Mo", "Li") for page in practice_pages(setter, name, name, SheetSettings(tall))]
     starts = [number for number, page in enumerate(pages) if page.outline]
     assert starts[1] > 1
     reader = pypdf.PdfReader(io.BytesIO(pdf_bytes(pages)))

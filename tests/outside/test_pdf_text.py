@@ -17,17 +17,17 @@ import pytest
 from namewright.lines.ruling import preset
 from namewright.pages.page import Page
 from namewright.pages.paper import Paper
-from namewright.pages.press import Press
 from namewright.pages.sheet import SheetSettings, practice_pages
 from namewright.pages.summary import Entry, summary_pages
+from namewright.pages.typesetter import Typesetter
 from namewright.wording import languages, wording
 from printed import pdf_bytes
 
 NAMES = ("Mirela", "Zoë", "Íñigo", "Ẹ̀bun", "Łucja", "Kealiʻi", "Ana Isol", "Ụ́gọ")
 
 
-def sheet(press: Press, name: str, **more: object) -> tuple[Page, ...]:
-    return practice_pages(press, name, name, SheetSettings(preset("us-3/4"), **more))  # type: ignore[arg-type]
+def sheet(setter: Typesetter, name: str, **more: object) -> tuple[Page, ...]:
+    return practice_pages(setter, name, name, SheetSettings(preset("us-3/4"), **more))  # type: ignore[arg-type]
 
 
 def read_by_pdfium(data: bytes, page: int = 0) -> str:
@@ -35,9 +35,9 @@ def read_by_pdfium(data: bytes, page: int = 0) -> str:
 
 
 @pytest.mark.parametrize("name", NAMES)
-def test_a_sheet_is_found_by_its_name_and_captions(press: Press, name: str) -> None:
+def test_a_sheet_is_found_by_its_name_and_captions(setter: Typesetter, name: str) -> None:
     """PDFium reads the name in the owner's line and on every row that shows it, and each caption word for word."""
-    read = read_by_pdfium(pdf_bytes(sheet(press, name)))
+    read = read_by_pdfium(pdf_bytes(sheet(setter, name)))
     words = wording("en")
     for caption in (words.say("page.owner", name=name), words.say("page.dots"), words.say("page.memory"),
                     words.say("page.check")):
@@ -45,9 +45,9 @@ def test_a_sheet_is_found_by_its_name_and_captions(press: Press, name: str) -> N
     assert read.count(name) >= 4
 
 
-def test_captions_are_read_in_the_order_in_which_they_stand(press: Press) -> None:
+def test_captions_are_read_in_the_order_in_which_they_stand(setter: Typesetter) -> None:
     """The owner's line first, then each caption before the rows it belongs to, the check bar's last."""
-    read = read_by_pdfium(pdf_bytes(sheet(press, "Mirela")))
+    read = read_by_pdfium(pdf_bytes(sheet(setter, "Mirela")))
     words = wording("en")
     at = [read.index(words.say(key, name="Mirela")) for key in ("page.owner", "page.model", "page.dots", "page.tiles",
                                                                 "page.copy_beside", "page.memory", "page.check")]
@@ -56,28 +56,29 @@ def test_captions_are_read_in_the_order_in_which_they_stand(press: Press) -> Non
 
 @pytest.mark.skipif(not shutil.which("pdftotext"), reason="poppler's pdftotext is not installed")
 @pytest.mark.parametrize("name", NAMES)
-def test_poppler_reads_the_same(press: Press, name: str) -> None:
+def test_poppler_reads_the_same(setter: Typesetter, name: str) -> None:
     """Another reader finds the name and a caption, and complains of nothing."""
-    done = subprocess.run(["pdftotext", "-", "-"], input=pdf_bytes(sheet(press, name)), capture_output=True, check=True)
+    data = pdf_bytes(sheet(setter, name))
+    done = subprocess.run(["pdftotext", "-", "-"], input=data, capture_output=True, check=True)
     read = " ".join(done.stdout.decode().split())
     assert done.stderr == b""
     assert wording("en").say("page.owner", name=name) in read
     assert read.count(name) >= 4
 
 
-def test_pypdf_reads_the_captions(press: Press) -> None:
+def test_pypdf_reads_the_captions(setter: Typesetter) -> None:
     """A third reader, which knows nothing of marks or order, finds the words."""
-    text = pypdf.PdfReader(io.BytesIO(pdf_bytes(sheet(press, "Zoë")))).pages[0].extract_text()
+    text = pypdf.PdfReader(io.BytesIO(pdf_bytes(sheet(setter, "Zoë")))).pages[0].extract_text()
     assert "Zoë" in text
 
 
 @pytest.mark.parametrize("language", languages())
-def test_every_sentence_of_a_page_can_be_read(press: Press, language: str) -> None:
+def test_every_sentence_of_a_page_can_be_read(setter: Typesetter, language: str) -> None:
     """Every template that our letters can draw is read back as it was written, spaces and all."""
     sentences = sorted({text for text in wording(language).templates.values()
-                        if len(text) < 100 and "{" not in text and not press.alphabet.missing(text)})[:120]
+                        if len(text) < 100 and "{" not in text and not setter.alphabet.missing(text)})[:120]
     entries = [Entry("", (sentence,)) for sentence in sentences]
-    data = pdf_bytes(summary_pages(press, entries, Paper.A4), lang=language)
+    data = pdf_bytes(summary_pages(setter, entries, Paper.A4), lang=language)
     read = " ".join(read_by_pdfium(data, page) for page in range(len(pdfium.PdfDocument(data))))
     assert [sentence for sentence in sentences if " ".join(sentence.split()) not in read] == []
 
@@ -100,26 +101,26 @@ def told(data: bytes) -> list[tuple[str, str]]:
                 if str(part.S) not in ("/Document", "/Sect")]
 
 
-def test_a_sheet_is_a_title_paragraphs_and_figures(press: Press) -> None:
+def test_a_sheet_is_a_title_paragraphs_and_figures(setter: Typesetter) -> None:
     """The structure of a sheet is what a teacher would say of it, top to bottom."""
-    kinds = told(pdf_bytes(sheet(press, "Mirela")))
+    kinds = told(pdf_bytes(sheet(setter, "Mirela")))
     assert kinds[:5] == [("/H1", ""), ("/P", ""), ("/Figure", "Model of Mirela."), ("/P", ""),
                          ("/Figure", "Dotted model of Mirela.")]
     assert ("/Figure", "Boxes for the letters M, i, r, e, l and a.") in kinds
     assert kinds[-1] == ("/P", "")
 
 
-def test_figures_are_described_in_the_language_of_the_page(press: Press) -> None:
+def test_figures_are_described_in_the_language_of_the_page(setter: Typesetter) -> None:
     """A Spanish sheet speaks Spanish, and says so."""
-    data = pdf_bytes(sheet(press, "Íñigo", language="es"), lang="es")
+    data = pdf_bytes(sheet(setter, "Íñigo", language="es"), lang="es")
     assert ("/Figure", "Modelo de Íñigo en puntos.") in told(data)
     with pikepdf.open(io.BytesIO(data)) as document:
         assert str(document.Root.StructTreeRoot.K.Lang) == "es"
 
 
-def test_all_content_is_marked_once(press: Press) -> None:
+def test_all_content_is_marked_once(setter: Typesetter) -> None:
     """Every stretch of content is an artifact or belongs to one part, and the tree of parents leads back to it."""
-    pages = [page for name in NAMES for page in sheet(press, name)]
+    pages = [page for name in NAMES for page in sheet(setter, name)]
     with pikepdf.open(io.BytesIO(pdf_bytes(pages))) as document:
         root = document.Root.StructTreeRoot
         owned = {(part.Pg.objgen, int(number)): part.objgen
@@ -142,9 +143,9 @@ def test_all_content_is_marked_once(press: Press) -> None:
         assert len(owned) == sum(len(parents[int(page.StructParents)]) for page in document.pages)
 
 
-def test_every_figure_has_words_and_a_box(press: Press) -> None:
+def test_every_figure_has_words_and_a_box(setter: Typesetter) -> None:
     """ISO 14289-1, 7.3: a figure has alternative text; ISO 32000-1, table 344: and a box, inside its page."""
-    with pikepdf.open(io.BytesIO(pdf_bytes(sheet(press, "Ẹ̀bun")))) as document:
+    with pikepdf.open(io.BytesIO(pdf_bytes(sheet(setter, "Ẹ̀bun")))) as document:
         figures = [part for part in parts(document.Root.StructTreeRoot) if str(part.S) == "/Figure"]
         assert len(figures) > 5
         for figure in figures:
@@ -154,9 +155,9 @@ def test_every_figure_has_words_and_a_box(press: Press) -> None:
             assert 0 < y0 < y1 < 792
 
 
-def test_the_file_says_what_it_is(press: Press) -> None:
+def test_the_file_says_what_it_is(setter: Typesetter) -> None:
     """ISO 14289-1, 5 and 7.1: the part in the metadata, a title that is shown, marked, and a language."""
-    with pikepdf.open(io.BytesIO(pdf_bytes(sheet(press, "Bo"), title="Name practice"))) as document:
+    with pikepdf.open(io.BytesIO(pdf_bytes(sheet(setter, "Bo"), title="Name practice"))) as document:
         metadata = ET.fromstring(re.sub(r"<\?.*?\?>", "", document.Root.Metadata.read_bytes().decode()))
         said = {element.tag.rpartition("}")[2]: element.text for element in metadata.iter()}
         assert said["part"] == "1"
@@ -166,9 +167,9 @@ def test_the_file_says_what_it_is(press: Press) -> None:
         assert bool(document.Root.ViewerPreferences.DisplayDocTitle)
 
 
-def test_every_letter_has_a_program_and_a_character(press: Press) -> None:
+def test_every_letter_has_a_program_and_a_character(setter: Typesetter) -> None:
     """ISO 14289-1, 7.21: fonts are embedded, and each code of each leads to Unicode."""
-    data = pdf_bytes([page for name in NAMES for page in sheet(press, name)])
+    data = pdf_bytes([page for name in NAMES for page in sheet(setter, name)])
     with pikepdf.open(io.BytesIO(data)) as document:
         fonts = document.pages[0].Resources.Font
         assert len(fonts) > 4

@@ -31,7 +31,7 @@ from namewright.lines.ruling import preset
 from namewright.output.svg import page_svg
 from namewright.pages import blocks
 from namewright.pages.page import Page
-from namewright.pages.press import Press
+from namewright.pages.typesetter import Typesetter
 from namewright.schoolfont.contours import area_of
 from namewright.schoolfont.reading import load_font
 from namewright.schoolfont.shaping import Lettering, shaped
@@ -163,18 +163,18 @@ def test_counters_are_those_a_reader_sees(lettering: Lettering) -> None:
 def test_dots_never_clot(lettering: Lettering, ruling: str) -> None:
     """No two dots of a letter are nearer than 0.6 of the pitch, on tall lines and on low ones."""
     lines, pitch = preset(ruling), pens_for(preset(ruling)).pitch_mm
-    case = lettering.case(lines)
+    ruled = lettering.ruled(lines)
     for letter in LETTERS + "ßøåñçğẵ&8":
-        placed = dots(case.line(letter).letters[0].letter.strokes, pitch)
+        placed = dots(ruled.line(letter).letters[0].letter.strokes, pitch)
         assert len(placed) > 1
         assert all(math.dist(a, b) >= MIN_DISTANCE * pitch - 1e-9 for a, b in itertools.combinations(placed, 2))
 
 
 def steps(lettering: Lettering, text: str) -> list[float]:
     """Return the distances from letter to letter in font units, as set on a ruling."""
-    case = lettering.case(preset("us-3/4"))
-    to_units = lettering.font.measures.x_height / case.ruling.x_height_mm
-    return [(b.x - a.x) * to_units for a, b in itertools.pairwise(case.line(text).letters)]
+    ruled = lettering.ruled(preset("us-3/4"))
+    to_units = lettering.font.measures.x_height / ruled.ruling.x_height_mm
+    return [(b.x - a.x) * to_units for a, b in itertools.pairwise(ruled.line(text).letters)]
 
 
 def test_advances_are_those_of_the_file(lettering: Lettering) -> None:
@@ -225,8 +225,8 @@ def area_parts(lettering: Lettering, letter: str) -> list[object]:
 def test_a_filled_letter_is_the_fonts_own(lettering: Lettering, freetype: ImageFont.FreeTypeFont, letter: str) -> None:
     """A solid letter on our PDF, drawn by PDFium, covers the pixels that FreeType covers: counters are open."""
     ruling, dpi = preset("us-1"), 400
-    press = Press(school_font=lettering)
-    inks = blocks.letters_at(press, press.case(ruling).line(letter), Form.SOLID, 20.0, 30.0)
+    setter = Typesetter(school_font=lettering)
+    inks = blocks.letters_at(setter, setter.ruled(ruling).line(letter), Form.SOLID, 20.0, 30.0)
     ours = scan(pdf_bytes([Page(60.0, 50.0, inks)]), dpi=dpi) < 128
     theirs = drawn_by_freetype(freetype, letter)
     assert overlap(ours, theirs, ruling.x_height_mm / 25.4 * dpi / PIXELS) > 0.97
@@ -245,9 +245,9 @@ def test_svg_and_pdf_draw_the_same_letter(lettering: Lettering) -> None:
     import cairosvg
 
     ruling = preset("us-1")
-    press = Press(school_font=lettering)
+    setter = Typesetter(school_font=lettering)
     items = [ink for row, form in enumerate((Form.SOLID, Form.HOLLOW, Form.FAINT))
-             for ink in blocks.letters_at(press, press.case(ruling).line("aB&"), form, 15.0, 30.0 + 25.0 * row)]
+             for ink in blocks.letters_at(setter, setter.ruled(ruling).line("aB&"), form, 15.0, 30.0 + 25.0 * row)]
     page = Page(90.0, 90.0, tuple(items))
     paper = scan(pdf_bytes([page]), dpi=144)
     png = cairosvg.svg2png(page_svg(page).encode(), output_width=paper.shape[1], output_height=paper.shape[0],

@@ -15,7 +15,7 @@ import pytest
 
 from namewright.letters.alphabet import Alphabet, MissingLetters
 from namewright.lines.ruling import preset
-from namewright.lines.setting import Typecase
+from namewright.lines.setting import RuledLetters
 from namewright.names.clusters import clusters
 
 DATA = json.loads((Path(__file__).parents[1] / "data" / "exemplar-latin.json").read_text(encoding="utf-8"))
@@ -59,10 +59,10 @@ def test_every_letter_of_a_language_is_drawn(alphabet: Alphabet, language: str) 
 @pytest.mark.parametrize("language", LANGUAGES)
 def test_letters_that_differ_are_drawn_differently(alphabet: Alphabet, language: str) -> None:
     """No two letters of one language look the same: a mark is never lost in silence."""
-    case = Typecase(alphabet, preset("us-3/4"))
+    ruled = RuledLetters(alphabet, preset("us-3/4"))
     drawn: dict[object, str] = {}
     for letter in sorted(letters_of(language)):
-        shape = tuple(stroke.segments for stroke in case.line(letter).letters[0].letter.strokes)
+        shape = tuple(stroke.segments for stroke in ruled.line(letter).letters[0].letter.strokes)
         assert shape not in drawn, (letter, drawn.get(shape))
         drawn[shape] = letter
 
@@ -79,4 +79,4 @@ def test_a_letter_we_lack_is_named(alphabet: Alphabet, letter: str) -> None:
     """What we cannot draw is told by its Unicode name, never left out."""
     assert alphabet.missing(f"a{letter}b") == (letter,)
     with pytest.raises(MissingLetters, match=f"U\\+{ord(letter):04X}"):
-        Typecase(alphabet, preset("us-3/4")).line(f"a{letter}b")
+        RuledLetters(alphabet, preset("us-3/4")).line(f"a{letter}b")

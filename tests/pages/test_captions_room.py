@@ -7,7 +7,7 @@ import pytest
 from namewright.pages.blocks import CHECK_BAR_MM, CHECK_NOTE_MM, TEXT_MM
 from namewright.pages.ladder import Part
 from namewright.pages.paper import Paper, sheet_of
-from namewright.pages.press import Press
+from namewright.pages.typesetter import Typesetter
 from namewright.wording import languages, wording
 
 ROOM = min(sheet_of(paper, binding=True).room_width for paper in Paper)
@@ -28,17 +28,17 @@ LINES = (
 
 
 @pytest.mark.parametrize("language", languages())
-def test_a_line_has_room(press: Press, language: str) -> None:
+def test_a_line_has_room(setter: Typesetter, language: str) -> None:
     """Each caption of one line is narrower than the place it stands in."""
     words = wording(language)
     wide = {key: round(width, 1) for key, size, room in LINES
-            if (width := press.text_width(words.say(key), size)) > room}
+            if (width := setter.text_width(words.say(key), size)) > room}
     assert wide == {}
 
 
 @pytest.mark.parametrize("language", languages())
-def test_the_key_of_a_year_has_room_beside_its_heading(press: Press, language: str) -> None:
+def test_the_key_of_a_year_has_room_beside_its_heading(setter: Typesetter, language: str) -> None:
     """Two marks and what they mean stand at the right of the heading."""
     words = wording(language)
-    key = sum(press.text_width(words.say(f"page.progress.{each}"), 1.6) + 9.5 for each in ("formed", "not_yet"))
-    assert press.text_width(words.say("page.progress.letters"), 2.1) + 5.0 + key <= ROOM
+    key = sum(setter.text_width(words.say(f"page.progress.{each}"), 1.6) + 9.5 for each in ("formed", "not_yet"))
+    assert setter.text_width(words.say("page.progress.letters"), 2.1) + 5.0 + key <= ROOM

@@ -15,9 +15,9 @@ from namewright.lines.tile_boxes import LARGE_TILE_MM, TILE_MM
 from namewright.pages.name_card import CardSettings, CardSize, card_page, card_sheet
 from namewright.pages.page import Furniture, Guide, Page, Row, Tile, leaves
 from namewright.pages.paper import Paper
-from namewright.pages.press import Press
 from namewright.pages.sheet import SheetSettings, practice_pages
 from namewright.pages.tile_sheet import TileSettings, across, strips, tile_pages
+from namewright.pages.typesetter import Typesetter
 from namewright.settings import Support
 from namewright.wording import wording
 
@@ -25,16 +25,16 @@ NAMES = ("Bo", "Ava", "Christopherson", "Ana María", "Ẹ̀bun", "Mary-Kate", "
 SMALL_PARTS_MM = 31.75  # inside diameter of the test cylinder, 16 CFR 1501.4
 
 
-def tiles_of(press: Press, settings: TileSettings) -> list[Page]:
+def tiles_of(setter: Typesetter, settings: TileSettings) -> list[Page]:
     rows = ((name, strips(name, name, across(settings))) for name in NAMES)
-    return list(tile_pages(press, rows, settings))
+    return list(tile_pages(setter, rows, settings))
 
 
 @pytest.mark.parametrize("side", [25.0, 38.0])
 @pytest.mark.parametrize("paper", list(Paper))
-def test_tiles_share_their_edges_on_one_grid(press: Press, side: float, paper: Paper) -> None:
+def test_tiles_share_their_edges_on_one_grid(setter: Typesetter, side: float, paper: Paper) -> None:
     """Every tile has the size asked for, all upright edges of a page stand on one grid, and no two tiles overlap."""
-    for page in tiles_of(press, TileSettings(side, paper)):
+    for page in tiles_of(setter, TileSettings(side, paper)):
         found = [item for item in page.items if isinstance(item, Tile)]
         left = min(tile.x for tile in found)
         assert all(tile.width == tile.height == side for tile in found)
@@ -44,9 +44,10 @@ def test_tiles_share_their_edges_on_one_grid(press: Press, side: float, paper: P
         assert any(isinstance(item, Furniture) for item in page.items)  # the caution and the check bar
 
 
-def test_every_letter_has_its_tile(press: Press) -> None:
+def test_every_letter_has_its_tile(setter: Typesetter) -> None:
     """A tile for each letter, mark and hyphen of a name in order; none for a space."""
-    letters = [tile.letter for page in tiles_of(press, TileSettings()) for tile in page.items if isinstance(tile, Tile)]
+    letters = [tile.letter for page in tiles_of(setter, TileSettings())
+               for tile in page.items if isinstance(tile, Tile)]
     assert "".join(letters) == "".join(NAMES).replace(" ", "")
 
 
@@ -57,31 +58,31 @@ def test_large_tiles_are_wider_than_the_small_parts_cylinder() -> None:
 
 @pytest.mark.parametrize("size", list(CardSize))
 @pytest.mark.parametrize("support", list(Support))
-def test_a_card_is_its_own_size(press: Press, size: CardSize, support: Support) -> None:
+def test_a_card_is_its_own_size(setter: Typesetter, size: CardSize, support: Support) -> None:
     """The page is as large as the card and holds one or two rows."""
-    page = card_page(press, "Wren", "Wren", CardSettings(preset("us-1/2"), size, support))
+    page = card_page(setter, "Wren", "Wren", CardSettings(preset("us-1/2"), size, support))
     assert (page.width_mm, page.height_mm) == size.size_mm
     assert 1 <= sum(isinstance(item, Row) for item in page.items) <= 2
 
 
 @pytest.mark.parametrize(("size", "paper", "cards"), [
     (CardSize.INDEX_3X5, Paper.LETTER, 4), (CardSize.INDEX_4X6, Paper.LETTER, 2), (CardSize.A6, Paper.A4, 4)])
-def test_a_sheet_is_filled_with_cards(press: Press, size: CardSize, paper: Paper, cards: int) -> None:
+def test_a_sheet_is_filled_with_cards(setter: Typesetter, size: CardSize, paper: Paper, cards: int) -> None:
     """As many whole cards as the paper takes when it lies the better way."""
-    one = card_page(press, "Wren", "Wren", CardSettings(preset("us-1/2"), size))
-    page = card_sheet(press, "Wren", "Wren", CardSettings(preset("us-1/2"), size), paper)
+    one = card_page(setter, "Wren", "Wren", CardSettings(preset("us-1/2"), size))
+    page = card_sheet(setter, "Wren", "Wren", CardSettings(preset("us-1/2"), size), paper)
     rows = [sum(isinstance(item, Row) for item in each.items) for each in (one, page)]
     assert rows[1] == cards * rows[0]
 
 
-def test_lines_too_tall_for_a_card_are_refused(press: Press) -> None:
+def test_lines_too_tall_for_a_card_are_refused(setter: Typesetter) -> None:
     """The line height is never reduced: the child is reported with what it needs and what there is."""
     with pytest.raises(DoesNotFit, match=r"fit\.card"):
-        card_page(press, "Bo", "Bo", CardSettings(preset("us-3/4").scaled_to(70), CardSize.INDEX_3X5))
+        card_page(setter, "Bo", "Bo", CardSettings(preset("us-3/4").scaled_to(70), CardSize.INDEX_3X5))
 
 
-def pieces_of(press: Press, words: str, size_mm: float) -> list[object]:
-    return [piece.fragment for piece in press.text(words, size_mm).pieces]
+def pieces_of(setter: Typesetter, words: str, size_mm: float) -> list[object]:
+    return [piece.fragment for piece in setter.text(words, size_mm).pieces]
 
 
 def texts(page: Page) -> list[list[object]]:
@@ -97,17 +98,17 @@ def bars(page: Page) -> list[Box]:
 
 
 @pytest.mark.parametrize("size", list(CardSize))
-def test_a_card_with_room_has_its_check_bar(press: Press, size: CardSize) -> None:
+def test_a_card_with_room_has_its_check_bar(setter: Typesetter, size: CardSize) -> None:
     """On every card whose rows leave 8 mm the bar and its note stand at the foot, clear of the rows."""
     with_bar = 0
     for ruling in PRESETS.values():
-        page = card_page(press, "Wren", "Wren", CardSettings(ruling, size))
+        page = card_page(setter, "Wren", "Wren", CardSettings(ruling, size))
         rows = [item for item in page.items if isinstance(item, Row)]
         foot = max(item.bounds()[3] for row in rows for item in row.items) if ruling.lines else 0.0
         found = bars(page)
-        assert len(found) == (pieces_of(press, wording("en").say("page.check"), 1.5) in texts(page))
+        assert len(found) == (pieces_of(setter, wording("en").say("page.check"), 1.5) in texts(page))
         if found:
-            said = pieces_of(press, wording("en").say("page.check"), 1.5)
+            said = pieces_of(setter, wording("en").say("page.check"), 1.5)
             note = next(item.bounds() for item in page.items if isinstance(item, Ink)
                         and [piece.fragment for piece in item.pieces] == said)
             assert min(found[0][1], note[1]) > foot + 0.8
@@ -117,10 +118,10 @@ def test_a_card_with_room_has_its_check_bar(press: Press, size: CardSize) -> Non
 
 @pytest.mark.parametrize("paper", list(Paper))
 @pytest.mark.parametrize("size", list(CardSize))
-def test_a_sheet_of_cards_has_a_check_bar_and_cuts_on_the_cards_edges(press: Press, size: CardSize, paper: Paper,
+def test_a_sheet_of_cards_has_a_check_bar_and_cuts_on_the_cards_edges(setter: Typesetter, size: CardSize, paper: Paper,
                                                                       ) -> None:
     """One bar outside the cards or one on each; cuts run along every edge of a card that is not the paper's own."""
-    page = card_sheet(press, "Wren", "Wren", CardSettings(preset("us-1/2"), size), paper)
+    page = card_sheet(setter, "Wren", "Wren", CardSettings(preset("us-1/2"), size), paper)
     width, height = size.size_mm
     across_, down = int(page.width_mm // width), int(page.height_mm // height)
     nowhere_else = (size, paper) == (CardSize.A6, Paper.A4)  # the cards cover the whole sheet
@@ -141,9 +142,9 @@ def test_a_sheet_of_cards_has_a_check_bar_and_cuts_on_the_cards_edges(press: Pre
 
 
 @pytest.mark.parametrize("support", list(Support))
-def test_a_card_gives_what_its_support_says(press: Press, support: Support) -> None:
+def test_a_card_gives_what_its_support_says(setter: Typesetter, support: Support) -> None:
     """Under the model stands the name in dots, its first letter in dots, or nothing; marks go with the support."""
-    page = card_page(press, "Wren", "Wren", CardSettings(preset("us-1/2"), support=support))
+    page = card_page(setter, "Wren", "Wren", CardSettings(preset("us-1/2"), support=support))
     model, row = (item for item in page.items if isinstance(item, Row))
     inks = [[one for one in item.items if isinstance(one, Ink)] for item in (model, row)]
     assert len(inks[1]) == {Support.FULL: 4, Support.PARTIAL: 1}.get(support, 0)  # dots: one ink a letter
@@ -152,10 +153,10 @@ def test_a_card_gives_what_its_support_says(press: Press, support: Support) -> N
 
 
 @pytest.mark.parametrize("name", ["Marigold", "Jory"])
-def test_the_tail_of_a_model_keeps_off_the_dots_below(press: Press, name: str) -> None:
+def test_the_tail_of_a_model_keeps_off_the_dots_below(setter: Typesetter, name: str) -> None:
     """Where a card has room for it, 0.5 mm at the least stays white between the rows' ink, pens counted."""
     for size in (CardSize.INDEX_4X6, CardSize.A6):
-        page = card_page(press, name, name, CardSettings(preset("us-3/4"), size))
+        page = card_page(setter, name, name, CardSettings(preset("us-3/4"), size))
         model, dots = (boxes.joined(one.bounds() for one in row.items if isinstance(one, Ink))
                        for row in page.items if isinstance(row, Row))
         assert dots[1] - model[3] >= 0.5
@@ -171,7 +172,7 @@ REFUSED = {
 
 @pytest.mark.long
 @pytest.mark.parametrize("size", list(CardSize))
-def test_a_card_can_be_made_on_every_ruling(press: Press, size: CardSize) -> None:
+def test_a_card_can_be_made_on_every_ruling(setter: Typesetter, size: CardSize) -> None:
     """Nothing on a card comes nearer than 8 mm to its edges: printers leave up to 6.35 mm white.
 
     Regression: dots wider than the pen, marks beside the first letter and tails under the last row stood 0.03 to
@@ -181,7 +182,7 @@ def test_a_card_can_be_made_on_every_ruling(press: Press, size: CardSize) -> Non
     refused = set()
     for ruling, name in product(PRESETS.values(), ("Íñigo", "ivy", "Peggy", "Aurelisandra")):
         try:
-            page = card_page(press, name, name, CardSettings(ruling, size))
+            page = card_page(setter, name, name, CardSettings(ruling, size))
         except DoesNotFit:
             refused.add((name, ruling.name))
             continue
@@ -192,11 +193,11 @@ def test_a_card_can_be_made_on_every_ruling(press: Press, size: CardSize) -> Non
 
 @pytest.mark.parametrize("language", ["en", "es"])
 @pytest.mark.parametrize("side", [25.0, 38.0])
-def test_every_page_of_tiles_carries_the_caution(press: Press, side: float, language: str) -> None:
+def test_every_page_of_tiles_carries_the_caution(setter: Typesetter, side: float, language: str) -> None:
     """On each page the adult reads the whole caution and finds the check bar, above and below the tiles."""
     words = wording(language)
     wanted = "".join(f"{words.say('page.tiles_caution')} {words.say('page.cut')}".split())
-    for page in tiles_of(press, TileSettings(side, language=language)):
+    for page in tiles_of(setter, TileSettings(side, language=language)):
         (furniture,) = (item for item in page.items if isinstance(item, Furniture))
         top = min(item.y for item in page.items if isinstance(item, Tile))
         above = [ink for ink in furniture.items if ink.bounds()[3] < top]
@@ -206,9 +207,9 @@ def test_every_page_of_tiles_carries_the_caution(press: Press, side: float, lang
 
 
 @pytest.mark.parametrize("side", [25.0, 38.0])
-def test_a_tile_shows_its_letter_whole_in_its_middle_over_a_line(press: Press, side: float) -> None:
+def test_a_tile_shows_its_letter_whole_in_its_middle_over_a_line(setter: Typesetter, side: float) -> None:
     """The letter is centred, keeps 1 mm from the edges, and stands on a line of its own: turned round, d is no p."""
-    for page in tiles_of(press, TileSettings(side)):
+    for page in tiles_of(setter, TileSettings(side)):
         inks = [item for item in page.items if isinstance(item, Ink)]
         rules = [piece.bounds() for ink in inks if ink.style.width_mm == 0.2 for piece in ink.pieces]
         letters = [ink.bounds() for ink in inks if ink.style.width_mm > 0.5]
@@ -224,30 +225,30 @@ def test_a_tile_shows_its_letter_whole_in_its_middle_over_a_line(press: Press, s
             assert rule[2] - rule[0] > 0.7 * side
 
 
-def test_a_strip_is_named(press: Press) -> None:
+def test_a_strip_is_named(setter: Typesetter) -> None:
     """Over the first tile of each child's strip stands the name, in a sentence where it is wide enough."""
-    pages = tiles_of(press, TileSettings())
+    pages = tiles_of(setter, TileSettings())
     shown = [text for page in pages for text in texts(page)]
     for name in NAMES:
-        assert pieces_of(press, name, 1.9) in shown
+        assert pieces_of(setter, name, 1.9) in shown
     start = wording("en").say("page.tiles_for", name="{").partition("{")[0].strip()
-    assert shown.count(pieces_of(press, start, 1.9)) >= len(NAMES) - 2
+    assert shown.count(pieces_of(setter, start, 1.9)) >= len(NAMES) - 2
 
 
 @pytest.mark.parametrize("paper", list(Paper))
-def test_a_tile_lies_in_its_box(press: Press, paper: Paper) -> None:
+def test_a_tile_lies_in_its_box(setter: Typesetter, paper: Paper) -> None:
     """On a sheet every box of every name takes a tile of 25 mm with a little room round it, long names too."""
     for name in (*NAMES, "Wilhelmina", "Guadalupe"):
-        pages = practice_pages(press, name, name, SheetSettings(preset("us-3/4"), paper))
+        pages = practice_pages(setter, name, name, SheetSettings(preset("us-3/4"), paper))
         sides = {tile.width for page in pages for tile in page.items if isinstance(tile, Tile)}
         assert sides <= {TILE_MM + 1}, name
         assert sides or name in ("Christopherson", "Mary-Kate", "Guadalupe")  # tails, and two rows of boxes
 
 
-def test_guides_of_a_card_are_those_of_its_ruling(press: Press) -> None:
+def test_guides_of_a_card_are_those_of_its_ruling(setter: Typesetter) -> None:
     """A card's rows have the lines of the ruling, as far apart as the ruling says."""
     for name in ("us-1/2", "de-4", "fr-2", "uk-4"):
-        page = card_page(press, "Wren", "Wren", CardSettings(preset(name)))
+        page = card_page(setter, "Wren", "Wren", CardSettings(preset(name)))
         for row in (item for item in page.items if isinstance(item, Row)):
             guides = {item.line: item.y for item in row.items if isinstance(item, Guide) and item.line}
             base = guides["baseline"]  # type: ignore[index]

@@ -9,21 +9,21 @@ from hypothesis import strategies as st
 from namewright.pages.page import leaves
 from namewright.pages.paper import Paper, sheet_of
 from namewright.pages.plan.flow import LEAST_MM, Flow, breakable, fitted
-from namewright.pages.press import Press
+from namewright.pages.typesetter import Typesetter
 
-PRESS = Press()
+SETTER = Typesetter()
 WORDS = st.lists(st.text(st.sampled_from("abilmnoWM"), min_size=1, max_size=40), min_size=1, max_size=8).map(" ".join)
 
 
 @pytest.fixture
-def flow(press: Press) -> Flow:
-    return Flow(press, sheet_of(Paper.A4))
+def flow(setter: Typesetter) -> Flow:
+    return Flow(setter, sheet_of(Paper.A4))
 
 
 def test_a_block_that_does_not_fit_goes_to_the_next_page(flow: Flow) -> None:
     """To the millimetre: what just fits stays."""
     free = flow.sheet.foot - flow.y
-    flow.put([flow.press.text("a", 1.5)], free - 10)
+    flow.put([flow.setter.text("a", 1.5)], free - 10)
     flow.room(10)
     assert len(flow.pages) == 1
     flow.room(10.1)
@@ -37,7 +37,7 @@ def test_an_empty_page_takes_what_is_too_high_for_any(flow: Flow) -> None:
 
 
 def test_a_heading_stays_with_what_follows_it(flow: Flow) -> None:
-    flow.put([flow.press.text("a", 1.5)], flow.sheet.room_width)
+    flow.put([flow.setter.text("a", 1.5)], flow.sheet.room_width)
     flow.y = flow.sheet.foot - 15
     flow.heading("Head", 20.0)
     assert len(flow.pages) == 2
@@ -57,17 +57,17 @@ def test_running_text_stays_inside_the_margins(flow: Flow) -> None:
 
 @given(WORDS, st.floats(8, 60))
 def test_a_word_too_wide_is_cut_and_nothing_of_it_is_lost(text: str, room: float) -> None:
-    found = breakable(PRESS, text, room, 1.5)
+    found = breakable(SETTER, text, room, 1.5)
     assert found.replace(" ", "") == text.replace(" ", "")
-    assert all(len(word) == 1 or PRESS.text_width(word, 1.5) <= room for word in found.split())
+    assert all(len(word) == 1 or SETTER.text_width(word, 1.5) <= room for word in found.split())
 
 
 @given(WORDS, st.floats(6, 60))
 def test_a_text_is_made_to_fit(text: str, room: float) -> None:
     """Smaller first, never below what can be read, and cut only then; it begins where it was told to."""
-    (ink,) = fitted(PRESS, text, 20.0, 30.0, room)
+    (ink,) = fitted(SETTER, text, 20.0, 30.0, room)
     x0, _, x1, _ = ink.bounds()
-    assert x1 - x0 <= room + 0.3 or PRESS.text_width(text[:1], 1.0) > room
+    assert x1 - x0 <= room + 0.3 or SETTER.text_width(text[:1], 1.0) > room
     assert x0 == pytest.approx(20.0, abs=0.5)
     assert LEAST_MM > 1.0 - 1e-9
-    assert fitted(PRESS, "  ", 0, 0, room) == ()
+    assert fitted(SETTER, "  ", 0, 0, room) == ()

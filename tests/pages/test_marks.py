@@ -7,7 +7,7 @@ from itertools import combinations
 import pytest
 
 from namewright.pages.plan.marks import LOOKS, MARK_MM, STEP_MM, letter_mark, point
-from namewright.pages.press import Press
+from namewright.pages.typesetter import Typesetter
 from namewright.practice.difficulty import Band
 
 
@@ -48,9 +48,9 @@ def test_a_letter_is_read_on_its_mark(band: Band) -> None:
 
 
 @pytest.mark.parametrize("letter", ["i", "W", "Q", "Ẹ̀", "Ǘ", "g", "J"])
-def test_every_letter_stands_inside_its_mark(press: Press, letter: str) -> None:
+def test_every_letter_stands_inside_its_mark(setter: Typesetter, letter: str) -> None:
     """Wide ones and those with two marks are set smaller; the next mark is clear of this one."""
-    shape, ink = letter_mark(press, letter, Band.MIDDLE, 10.0, 20.0)
+    shape, ink = letter_mark(setter, letter, Band.MIDDLE, 10.0, 20.0)
     x0, y0, x1, y1 = ink.bounds()
     assert 10.0 <= x0 < x1 <= 10.0 + MARK_MM
     assert 20.0 - MARK_MM / 2 <= y0 < y1 <= 20.0 + MARK_MM / 2

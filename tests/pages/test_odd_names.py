@@ -20,8 +20,8 @@ from namewright.pages.child_progress import ProgressSettings, progress_page
 from namewright.pages.growth import Growth, Track
 from namewright.pages.page import Page
 from namewright.pages.paper import Paper
-from namewright.pages.press import Press
 from namewright.pages.summary import Entry, drawable, summary_pages
+from namewright.pages.typesetter import Typesetter
 from namewright.practice.ordering import completed, order_class
 from namewright.roster.children import RosterError
 from namewright.roster.parsing import read_roster
@@ -38,14 +38,14 @@ BESIDE = ("Katie", "Milo", "Ava", "Kaia", "Mila")
 ANY_NAME = st.text(st.sampled_from("aiMØł’-. \u0301\u0327\u0323\u0328\u0308\u0337Жயி李"), min_size=1, max_size=24)
 
 
-PRESS = Press()
+SETTER = Typesetter()
 
 
 def made(names: Sequence[str]) -> tuple[list[Page], Making]:
     """Make every kind of page for a class, with a year in which nothing was noted."""
     roster = read_roster("\n".join(names))
     members = tuple(listed(one) for one in completed(order_class(roster.children), "en"))
-    making = Making(Request(tuple(Kind), members, roster=roster), PRESS)
+    making = Making(Request(tuple(Kind), members, roster=roster), SETTER)
     return list(making.pages()), making
 
 
@@ -101,12 +101,12 @@ def test_no_text_stops_a_class(odd: str) -> None:
 @given(ANY_NAME)
 def test_what_is_missing_is_all_that_cannot_be_drawn(text: str) -> None:
     """A text of which nothing is missing can be set, and every text can be told to an adult."""
-    alphabet, press = upright(), Press()
+    alphabet, setter = upright(), Typesetter()
     if text.strip() and not alphabet.missing(text):
-        press.text(text)
-    told = drawable(press, text)
+        setter.text(text)
+    told = drawable(setter, text)
     assert alphabet.missing(told) == ()
-    assert not told.strip() or press.text_width(told) > 0
+    assert not told.strip() or setter.text_width(told) > 0
 
 
 @pytest.mark.parametrize(("odd", "said"), [
@@ -123,23 +123,23 @@ def test_a_reason_names_what_it_is(alphabet: Alphabet, odd: str, said: str) -> N
     assert "(goes by Bo)" in told
 
 
-def test_a_long_text_that_cannot_be_drawn_stays_short(press: Press) -> None:
+def test_a_long_text_that_cannot_be_drawn_stays_short(setter: Typesetter) -> None:
     """Beside a child’s given name a family name in other letters is told by its first ones, and the sheet is made."""
-    told = drawable(press, "Mira Константинапетрова-Иванова")
+    told = drawable(setter, "Mira Константинапетрова-Иванова")
     assert told == "Mira (U+041A U+043E U+043D ...)-(U+0418 U+0432 U+0430 ...)"
 
 
-def test_a_word_wider_than_the_page_is_cut(press: Press) -> None:
+def test_a_word_wider_than_the_page_is_cut(setter: Typesetter) -> None:
     """On the adult’s page one endless word goes on in the next line, and no letter loses its mark by the cut."""
-    (page,) = summary_pages(press, [Entry("Mira" * 60, ("é" * 400, "e\u0327\u0301" * 400))], Paper.LETTER)
+    (page,) = summary_pages(setter, [Entry("Mira" * 60, ("é" * 400, "e\u0327\u0301" * 400))], Paper.LETTER)
     assert page.items
 
 
 @pytest.mark.parametrize("odd", ODD, ids=ascii)
-def test_the_year_of_an_odd_name(press: Press, odd: str) -> None:
+def test_the_year_of_an_odd_name(setter: Typesetter, odd: str) -> None:
     """A page of progress is made for any name, with what cannot be drawn told by its code points."""
     tracks = tuple(Track(track.letter, ((date(2026, 9, 7), True),)) for track in growth_of(odd, odd, ()).tracks)
-    assert progress_page(press, Growth(odd, tracks), ProgressSettings()).items
+    assert progress_page(setter, Growth(odd, tracks), ProgressSettings()).items
 
 
 def test_two_children_with_one_label_are_both_told() -> None:

@@ -10,42 +10,42 @@ from namewright.message import Problem
 from namewright.pages.ladder import MOST_TRACED, RUNGS, TRACED, Chain, Ladder, Part, given, read_rungs, repeats
 from namewright.pages.page import Row
 from namewright.pages.paper import Paper
-from namewright.pages.press import Press
 from namewright.pages.sheet import SheetSettings, practice_pages
+from namewright.pages.typesetter import Typesetter
 from namewright.settings import Support
 
 B, D, S = Form.BLANK, Form.DOTTED, Form.SOLID
 
 
-def forms(press: Press, name: str, part: Part, ladder: Ladder, time: int = 0, times: int = 1) -> list[Form]:
-    return given(press.case(preset("de-6")).line(name), part, ladder, time, times)
+def forms(setter: Typesetter, name: str, part: Part, ladder: Ladder, time: int = 0, times: int = 1) -> list[Form]:
+    return given(setter.ruled(preset("de-6")).line(name), part, ladder, time, times)
 
 
 @pytest.mark.parametrize(("part", "wanted"), [
     (Part.MARKED, [D] * 4), (Part.DOTS, [D] * 4), (Part.WIDE, [Form.WIDE] * 4), (Part.STARTS, [Form.STARTS] * 4),
     (Part.FIRST, [S, B, B, B])])
-def test_each_rung_gives_what_it_says(press: Press, part: Part, wanted: list[Form]) -> None:
+def test_each_rung_gives_what_it_says(setter: Typesetter, part: Part, wanted: list[Form]) -> None:
     """All dots, dots twice as far apart, only where strokes begin, or the first letter alone."""
-    assert forms(press, "Wren", part, Ladder()) == wanted
+    assert forms(setter, "Wren", part, Ladder()) == wanted
 
 
-def test_a_backward_chain_leaves_the_last_letters_first(press: Press) -> None:
+def test_a_backward_chain_leaves_the_last_letters_first(setter: Typesetter) -> None:
     """From name to name in a row fewer letters are dotted; the first letter is given longest, never all are."""
-    row = [forms(press, "Jonquil", Part.RUN_OUT, Ladder(), time, 3) for time in range(3)]
+    row = [forms(setter, "Jonquil", Part.RUN_OUT, Ladder(), time, 3) for time in range(3)]
     assert row == [[D] * 5 + [B] * 2, [D] * 4 + [B] * 3, [D] * 2 + [B] * 5]
 
 
-def test_a_forward_chain_leaves_the_first_letters_first(press: Press) -> None:
+def test_a_forward_chain_leaves_the_first_letters_first(setter: Typesetter) -> None:
     """The same from the other end: the last letter is given longest."""
     ladder = Ladder(chain=Chain.FORWARD)
-    row = [forms(press, "Jonquil", Part.RUN_OUT, ladder, time, 3) for time in range(3)]
+    row = [forms(setter, "Jonquil", Part.RUN_OUT, ladder, time, 3) for time in range(3)]
     assert row == [[B] * 2 + [D] * 5, [B] * 3 + [D] * 4, [B] * 5 + [D] * 2]
 
 
 @pytest.mark.parametrize("part", [Part.RUN_OUT, Part.WIDE, Part.STARTS, Part.FIRST])
-def test_a_hard_letter_keeps_its_dots(press: Press, part: Part) -> None:
+def test_a_hard_letter_keeps_its_dots(setter: Typesetter, part: Part) -> None:
     """Letters that are to keep their dots have them on every rung, wherever they stand; no other letter changes."""
-    usual, kept = (forms(press, "Abigail", part, Ladder(keep=keep)) for keep in ("", "ag"))
+    usual, kept = (forms(setter, "Abigail", part, Ladder(keep=keep)) for keep in ("", "ag"))
     for letter, one, other in zip("Abigail", usual, kept, strict=True):
         assert other == (D if letter in "ag" else one)
 
@@ -83,11 +83,11 @@ def test_names_stand_in_a_row_as_often_as_they_fit() -> None:
 @pytest.mark.parametrize(("rungs", "wanted"), [
     ((Part.WIDE,), ["wide-dots"]), ((Part.DOTS, Part.FIRST), ["dotted", "solid"]),
     ((Part.MARKED, Part.STARTS), ["dotted", "start-dots"]), ((), [])])
-def test_a_sheet_has_the_rungs_that_were_chosen(press: Press, rungs: tuple[Part, ...], wanted: list[str]) -> None:
+def test_a_sheet_has_the_rungs_that_were_chosen(setter: Typesetter, rungs: tuple[Part, ...], wanted: list[str]) -> None:
     """After the model come the chosen rungs in their order, then copying and memory, whatever the level of support."""
     for support in Support:
         settings = SheetSettings(preset("us-1/2"), Paper.A4, support=support, ladder=Ladder(rungs))
-        (page,) = practice_pages(press, "Wren", "Wren", settings)
+        (page,) = practice_pages(setter, "Wren", "Wren", settings)
         rows = [str(item.form) for item in page.items if isinstance(item, Row)]
         assert rows[1:1 + len(wanted)] == wanted
         rest = rows[1 + len(wanted):]

@@ -15,8 +15,8 @@ from namewright.pages.ladder import Part
 from namewright.pages.page import Furniture, Guide, Page, Row, Tile
 from namewright.pages.paging import Block, Heights, planned
 from namewright.pages.paper import Paper
-from namewright.pages.press import Press
 from namewright.pages.sheet import SheetSettings, practice_pages
+from namewright.pages.typesetter import Typesetter
 from namewright.settings import Hand, Support
 from namewright.tuning import Tuning
 
@@ -50,25 +50,25 @@ def lowest(page: Page) -> float:
 
 
 @pytest.mark.parametrize("paper", Paper)
-def test_plain_paper_takes_one_page(press: Press, paper: Paper) -> None:
+def test_plain_paper_takes_one_page(setter: Typesetter, paper: Paper) -> None:
     """On plain paper a name of up to ten letters takes one page upright, at every level of support, for either hand.
 
     A mark over a capital makes every row higher: there a left-hander, whose model needs a row, may have two pages.
     Regression: every second child had a page more, with one sentence and one small mark on it.
     """
     for name, support, hand in product(("Bo", "Őrs", "Dvořák", "Gbémisọ́lá", "Wilhelmina"), Support, Hand):
-        pages = practice_pages(press, name, name, SheetSettings(preset("unlined"), paper, support=support, hand=hand))
+        pages = practice_pages(setter, name, name, SheetSettings(preset("unlined"), paper, support=support, hand=hand))
         assert len(pages) <= 1 + ((name, hand) == ("Őrs", Hand.LEFT)), (name, support)
 
 
-def test_each_of_several_pages_is_used(press: Press) -> None:
+def test_each_of_several_pages_is_used(setter: Typesetter) -> None:
     """Where a name needs several pages, each of them is used down to its middle and has more than one thing to do.
 
     Regression: pages with one row at the top, four of them for one long name.
     """
     several = 0
     for name, ruling, paper, support, hand in product(NAMES, GREAT, Paper, Support, Hand):
-        pages = practice_pages(press, name, name, SheetSettings(preset(ruling), paper, support=support, hand=hand))
+        pages = practice_pages(setter, name, name, SheetSettings(preset(ruling), paper, support=support, hand=hand))
         for page in pages if len(pages) > 1 else ():
             assert lowest(page) > 0.5 * page.height_mm, (name, ruling, paper, support)
             marks = sum(isinstance(item, Ink) and item.style.fill is not None for item in page.items)
@@ -79,11 +79,11 @@ def test_each_of_several_pages_is_used(press: Press) -> None:
 
 
 @pytest.mark.parametrize("ruling", [name for name, ruling in PRESETS.items() if ruling.lines])
-def test_rows_are_never_nearer_than_the_ruling_has_them(press: Press, ruling: str) -> None:
+def test_rows_are_never_nearer_than_the_ruling_has_them(setter: Typesetter, ruling: str) -> None:
     """However little room there is, base lines are at least the ruling's own distance apart."""
     asked = preset(ruling)
     for name, support in product(NAMES, Support):
-        for page in practice_pages(press, name, name, SheetSettings(asked, support=support)):
+        for page in practice_pages(setter, name, name, SheetSettings(asked, support=support)):
             bases = sorted({round(lines_of(row)[GuideLine.BASE], 3) for row in rows(page)})
             assert all(below - above > asked.pitch_mm - 0.01 for above, below in pairwise(bases)), name
             for row in rows(page):
@@ -94,14 +94,14 @@ def test_rows_are_never_nearer_than_the_ruling_has_them(press: Press, ruling: st
 
 
 @pytest.mark.parametrize("ruling", [*GREAT, "us-3/4", "us-1/2", "de-5", "uk-5", "fr-2"])
-def test_no_tail_hangs_over_a_caption(press: Press, ruling: str) -> None:
+def test_no_tail_hangs_over_a_caption(setter: Typesetter, ruling: str) -> None:
     """Between the lowest ink of a name and the words under it 2 mm or more stay white, on full pages too.
 
     Regression: tails ended 1 mm over the next sentence.
     """
     seen = 0
     for name, support, hand in product(("Peggy", "Christophersonia", "Gbémisọ́lá"), Support, Hand):
-        for page in practice_pages(press, name, name, SheetSettings(preset(ruling), support=support, hand=hand)):
+        for page in practice_pages(setter, name, name, SheetSettings(preset(ruling), support=support, hand=hand)):
             tops = [caption.bounds()[1] for caption in captions_of(page)]
             for row in rows(page):
                 for ink in name_ink(row):
@@ -115,7 +115,7 @@ def test_no_tail_hangs_over_a_caption(press: Press, ruling: str) -> None:
 
 @pytest.mark.parametrize(("name", "ruling"), list(product(
     ("Bo", "Bgd", "Anja", "Wilhelmina", "Ana María"), ("us-3/4", "de-5", "fr-3", "uk-5", "unlined"))))
-def test_the_tallest_lines_are_made_or_told(press: Press, name: str, ruling: str) -> None:
+def test_the_tallest_lines_are_made_or_told(setter: Typesetter, name: str, ruling: str) -> None:
     """Lines of 40 to 80 mm either have a page or are refused in a sentence: no page is broken off half-way.
 
     Regression: 50 mm lines for a name of ten letters stopped the whole class.
@@ -124,7 +124,7 @@ def test_the_tallest_lines_are_made_or_told(press: Press, name: str, ruling: str
     for height, landscape, hand in product((40, 50, 60, 70, 80), (False, True), Hand):
         settings = SheetSettings(preset(ruling).scaled_to(height), hand=hand, landscape=landscape)
         try:
-            made += len(practice_pages(press, name, name, settings))
+            made += len(practice_pages(setter, name, name, settings))
         except DoesNotFit as error:
             refused.append(error)
     assert all(error.message.key in ("fit.row", "fit.page") for error in refused)
@@ -132,12 +132,12 @@ def test_the_tallest_lines_are_made_or_told(press: Press, name: str, ruling: str
     assert made
 
 
-def test_the_white_between_rows_that_was_asked_for_stays(press: Press) -> None:
+def test_the_white_between_rows_that_was_asked_for_stays(setter: Typesetter) -> None:
     """A specialist's white between rows is kept on a full page: it is never given up to save a page."""
     for gap, support in product((12, 25, 40), Support):
         tuning = Tuning(line_height=24, row_gap=gap)
         settings = SheetSettings(tuned(preset("de-6"), tuning), support=support, tuning=tuning)
-        for page in practice_pages(press, "Peggy", "P", settings):
+        for page in practice_pages(setter, "Peggy", "P", settings):
             spans = sorted({(round(min(lines_of(row).values()), 2), round(max(lines_of(row).values()), 2))
                             for row in rows(page)})
             assert all(below[0] - above[1] > gap - 0.02 for above, below in pairwise(spans))

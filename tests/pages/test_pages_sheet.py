@@ -19,8 +19,8 @@ from namewright.lines.tuned import tuned
 from namewright.message import Problem
 from namewright.pages.page import Furniture, Guide, Page, PageError, Row, Tile, checked, leaves
 from namewright.pages.paper import Paper
-from namewright.pages.press import Press
 from namewright.pages.sheet import SheetSettings, practice_pages
+from namewright.pages.typesetter import Typesetter
 from namewright.settings import Hand, Support
 from namewright.tuning import Tuning
 from namewright.wording import wording
@@ -45,10 +45,10 @@ CASES = grid()
 _MADE: dict[Case, tuple[Page, ...]] = {}
 
 
-def made(press: Press, case: Case) -> tuple[Page, ...]:
+def made(setter: Typesetter, case: Case) -> tuple[Page, ...]:
     """Return the pages of a case, made once; every name of the grid fits on every ruling."""
     if case not in _MADE:
-        _MADE[case] = practice_pages(press, case[0], f"{case[0]} T.", case[1])
+        _MADE[case] = practice_pages(setter, case[0], f"{case[0]} T.", case[1])
     return _MADE[case]
 
 
@@ -71,16 +71,16 @@ def box_of(row: Row) -> Box:
     return boxes.joined(item.bounds() for item in row.items)
 
 
-def test_nothing_comes_near_the_edge(press: Press) -> None:
+def test_nothing_comes_near_the_edge(setter: Typesetter) -> None:
     """All ink keeps 10 mm from every edge of the sheet, told from each item's own box."""
     for case in CASES:
-        for page in made(press, case):
+        for page in made(setter, case):
             for item in leaves(page.items):
                 x0, y0, x1, y1 = item.bounds()
                 assert min(x0, y0, page.width_mm - x1, page.height_mm - y1) >= 10, told(case)
 
 
-def test_the_binding_edge_stays_white(press: Press) -> None:
+def test_the_binding_edge_stays_white(setter: Typesetter) -> None:
     """With a binding edge nothing stands in its first 20 mm, where the holes go.
 
     ISO 838 holes end 15.5 mm from the edge at the outermost (12 ± 1 mm to the centre, 6 ± 0.5 mm wide).
@@ -88,7 +88,7 @@ def test_the_binding_edge_stays_white(press: Press) -> None:
     seen = 0
     for case in CASES:
         if case[1].binding:
-            for page in made(press, case):
+            for page in made(setter, case):
                 left, top, *_ = boxes.joined(item.bounds() for item in leaves(page.items))
                 turned = page.width_mm > page.height_mm
                 assert (top if turned else left) >= 20, told(case)
@@ -96,10 +96,10 @@ def test_the_binding_edge_stays_white(press: Press) -> None:
     assert seen > 50
 
 
-def test_tracing_never_outweighs_writing(press: Press) -> None:
+def test_tracing_never_outweighs_writing(setter: Typesetter) -> None:
     """There are at most two rows of dots to a name's row, and never more than rows to copy and to write from memory."""
     for case in CASES:
-        pages = made(press, case)
+        pages = made(setter, case)
         dotted, blank = rows(pages, Form.DOTTED), rows(pages, Form.BLANK)
         halves = len({row.name for row in rows(pages)})
         assert len(dotted) <= 2 * halves, told(case)
@@ -110,19 +110,19 @@ def test_tracing_never_outweighs_writing(press: Press) -> None:
             assert dotted, told(case)
 
 
-def test_every_sheet_has_a_model_and_room_to_write(press: Press) -> None:
+def test_every_sheet_has_a_model_and_room_to_write(setter: Typesetter) -> None:
     """Whatever the support, a child sees the name whole and writes it from a model and from memory."""
     for case in CASES:
-        pages = made(press, case)
+        pages = made(setter, case)
         halves = len({row.name for row in rows(pages)})
         assert len(rows(pages, Form.SOLID)) >= 2 * halves, told(case)
         assert len(rows(pages, Form.BLANK)) >= 2 * halves, told(case)
 
 
-def test_the_rows_of_a_name_say_the_name(press: Press) -> None:
+def test_the_rows_of_a_name_say_the_name(setter: Typesetter) -> None:
     """Rows carry the name, or its two parts where it stands in two rows; nothing is left out of it."""
     for case in CASES:
-        parts = list(dict.fromkeys(row.name for row in rows(made(press, case))))
+        parts = list(dict.fromkeys(row.name for row in rows(made(setter, case))))
         assert len(parts) <= 2
         assert "".join(parts).replace(" ", "") == case[0].replace(" ", ""), told(case)
 
@@ -132,11 +132,11 @@ def base_of(row: Row) -> float:
     return next(item.y for item in row.items if isinstance(item, Guide) and item.line is GuideLine.BASE)
 
 
-def test_the_right_hand_copies_from_its_left(press: Press) -> None:
+def test_the_right_hand_copies_from_its_left(setter: Typesetter) -> None:
     """Where the model stands beside the writing, it is at the left, where the right hand does not cover it."""
     seen = 0
     for case in CASES:
-        for page in made(press, case) if case[1].ruling.lines else ():
+        for page in made(setter, case) if case[1].ruling.lines else ():
             models = {base_of(row): box_of(row) for row in rows((page,), Form.SOLID)}
             for room in rows((page,), Form.BLANK):
                 if model := models.get(base_of(room)):
@@ -149,13 +149,13 @@ def test_the_right_hand_copies_from_its_left(press: Press) -> None:
 @pytest.mark.parametrize("landscape", [False, True])
 @pytest.mark.parametrize("name", ["Bo", "Wren", "Christopherson"])
 @pytest.mark.parametrize("ruling", ["us-3/4", "de-5", "us-1/2"])
-def test_the_left_hand_copies_from_above(press: Press, name: str, ruling: str, landscape: bool) -> None:
+def test_the_left_hand_copies_from_above(setter: Typesetter, name: str, ruling: str, landscape: bool) -> None:
     """A left-hander's model stands right above the row to write on and begins where it begins, however short the name.
 
     The hand covers what is left of the pencil and below it, never what is above.
     """
     settings = SheetSettings(preset(ruling), hand=Hand.LEFT, support=Support.INDEPENDENT, landscape=landscape)
-    pages = practice_pages(press, name, name, settings)
+    pages = practice_pages(setter, name, name, settings)
     copies = 0
     for page in pages:
         for model, room in pairwise(sorted(rows((page,)), key=base_of)):
@@ -172,11 +172,11 @@ def ink_left(row: Row) -> float:
     return min(one.bounds()[0] for one in ink_of(row))
 
 
-def test_tile_boxes_have_a_size_for_fingers(press: Press) -> None:
+def test_tile_boxes_have_a_size_for_fingers(setter: Typesetter) -> None:
     """Boxes are square, 26 mm for a tile of 25, one for each letter in its order; no two share more than an edge."""
     seen = 0
     for case in CASES:
-        tiles = [item for page in made(press, case) for item in page.items if isinstance(item, Tile)]
+        tiles = [item for page in made(setter, case) for item in page.items if isinstance(item, Tile)]
         if tiles:
             assert "".join(tile.letter for tile in tiles) == case[0].replace(" ", ""), told(case)
             assert all(tile.width == tile.height == 26 for tile in tiles), told(case)
@@ -203,25 +203,25 @@ def boxes_of(page: Page) -> Iterator[Box]:
             yield from (one.bounds() for one in item.items)
 
 
-def test_ink_of_different_rows_never_meets(press: Press) -> None:
+def test_ink_of_different_rows_never_meets(setter: Typesetter) -> None:
     """Marks over capitals and tails stay out of the neighbours' ink, and captions out of both.
 
     A stroke that lies on a line reaches half a pen beyond it; where the foot of one row is the top line of the
     next, two boxes may share that much.
     """
     for case in CASES:
-        for page in made(press, case):
+        for page in made(setter, case):
             assert_apart(list(boxes_of(page)), told(case), shared_mm=pen_width_mm(case[1].ruling))
 
 
 @pytest.mark.parametrize("name", ["ẤỘ", "Ẹ̀ḿ", "Ǘű", "ẤỘgy"])
 @pytest.mark.parametrize("ruling", ["us-5/8", "us-1/2", "uk-5", "es-4", "fr-2"])
-def test_marks_over_capitals_get_white_of_their_own(press: Press, name: str, ruling: str) -> None:
+def test_marks_over_capitals_get_white_of_their_own(setter: Typesetter, name: str, ruling: str) -> None:
     """Where marks rise over the top line, rows move apart: more than 1 mm stays white between a mark and any row above.
 
     Told from boxes: a row's own guide lines count as ink.
     """
-    pages = practice_pages(press, name, name, SheetSettings(preset(ruling), support=Support.LIGHT))
+    pages = practice_pages(setter, name, name, SheetSettings(preset(ruling), support=Support.LIGHT))
     near = 0
     for page in pages:
         for below, above in product(rows((page,)), repeat=2):
@@ -235,10 +235,11 @@ def test_marks_over_capitals_get_white_of_their_own(press: Press, name: str, rul
 
 
 @pytest.mark.parametrize("spacing", [None, 6.0])
-def test_a_name_that_is_repeated_stands_farther_off_than_its_own_words(press: Press, spacing: float | None) -> None:
+def test_a_name_that_is_repeated_stands_farther_off_than_its_own_words(setter: Typesetter,
+                                                                       spacing: float | None) -> None:
     """In a row to go over, the white before the name comes again is wider than the white inside a double name."""
     settings = SheetSettings(preset("us-1/2"), tuning=Tuning(letter_spacing=spacing), landscape=True)
-    row = rows((practice_pages(press, "Al Bo", "Al Bo", settings)[0],), Form.DOTTED)[0]
+    row = rows((practice_pages(setter, "Al Bo", "Al Bo", settings)[0],), Form.DOTTED)[0]
     spots = sorted((one.bounds()[0], one.bounds()[2]) for one in ink_of(row))
     whites = [right[0] - left[1] for left, right in pairwise(spots)]
     between, inside = sorted(whites, reverse=True)[0], [white for white in whites if white > 3.0]
@@ -248,20 +249,20 @@ def test_a_name_that_is_repeated_stands_farther_off_than_its_own_words(press: Pr
 
 @pytest.mark.parametrize("name", ["Ilja", "Bogyo", "Jjy"])
 @pytest.mark.parametrize("ruling", ["us-3/4", "us-1/2", "de-5", "uk-5", "fr-3"])
-def test_the_tail_of_a_model_keeps_off_the_next_model(press: Press, name: str, ruling: str) -> None:
+def test_the_tail_of_a_model_keeps_off_the_next_model(setter: Typesetter, name: str, ruling: str) -> None:
     """Where models stand one under the other, the tails of one and the tall letters of the next leave 1 mm white."""
-    pages = practice_pages(press, name, name, SheetSettings(preset(ruling), support=Support.LIGHT))
+    pages = practice_pages(setter, name, name, SheetSettings(preset(ruling), support=Support.LIGHT))
     for page in pages:
         inked = sorted((row for row in rows((page,)) if ink_of(row)), key=base_of)
         found = [boxes.joined(one.bounds() for one in ink_of(row)) for row in inked]
         assert all(below[1] - above[3] > 1.0 for above, below in pairwise(found))
 
 
-def test_letters_stand_on_the_base_line(press: Press) -> None:
+def test_letters_stand_on_the_base_line(setter: Typesetter) -> None:
     """In every row with ink the letters' feet are on the printed base line: a name without tails ends there."""
     seen = 0
     for ruling, support in product(("us-3/4", "de-6", "uk-5"), Support):
-        pages = practice_pages(press, "Nomed", "N", SheetSettings(preset(ruling), support=support))
+        pages = practice_pages(setter, "Nomed", "N", SheetSettings(preset(ruling), support=support))
         for row in rows(pages):
             base = next(item.y for item in row.items if isinstance(item, Guide) and item.line is GuideLine.BASE)
             letters = [one for one in ink_of(row) if one.style.width_mm > 0.3]
@@ -272,19 +273,19 @@ def test_letters_stand_on_the_base_line(press: Press) -> None:
     assert seen > 30
 
 
-def test_the_outline_begins_on_the_first_page(press: Press) -> None:
+def test_the_outline_begins_on_the_first_page(setter: Typesetter) -> None:
     """A child's first page carries the label, the others none."""
     for case in CASES:
-        first, *others = made(press, case)
+        first, *others = made(setter, case)
         assert first.outline == f"{case[0]} T."
         assert all(page.outline is None for page in others)
 
 
-def test_most_rulings_take_one_page(press: Press) -> None:
+def test_most_rulings_take_one_page(setter: Typesetter) -> None:
     """On lines up to 20 mm high a name in one row takes a single page."""
     seen = 0
     for case in CASES:
-        pages = made(press, case)
+        pages = made(setter, case)
         in_one_row = len({row.name for row in rows(pages)}) == 1
         if case[1].ruling.name in SMALL and not case[1].landscape and in_one_row:
             assert len(pages) == 1, told(case)
@@ -292,17 +293,17 @@ def test_most_rulings_take_one_page(press: Press) -> None:
     assert seen > 30
 
 
-def test_a_name_too_wide_is_told_with_both_widths(press: Press) -> None:
+def test_a_name_too_wide_is_told_with_both_widths(setter: Typesetter) -> None:
     """Where nothing fits, the line height stays and the sentence gives the width needed and the width there is."""
     with pytest.raises(DoesNotFit, match=r"fit\.row") as caught:
-        practice_pages(press, "Maximilianwolfram", "M", SheetSettings(preset("us-3/4").scaled_to(80)))
+        practice_pages(setter, "Maximilianwolfram", "M", SheetSettings(preset("us-3/4").scaled_to(80)))
     assert caught.value.needed_mm > caught.value.room_mm
 
 
-def test_captions_we_lack_are_told(press: Press) -> None:
+def test_captions_we_lack_are_told(setter: Typesetter) -> None:
     """A language without captions is refused with those there are."""
     with pytest.raises(Problem) as refused:
-        practice_pages(press, "Bo", "Bo", SheetSettings(preset("us-3/4"), language="xx"))
+        practice_pages(setter, "Bo", "Bo", SheetSettings(preset("us-3/4"), language="xx"))
     assert "en" in refused.value.message["known"]  # type: ignore[operator]
 
 
@@ -338,19 +339,19 @@ def room_of(row: Row) -> Box:
     return boxes.joined(item.bounds() for item in row.items if isinstance(item, Guide))
 
 
-def test_a_small_mark_shows_where_each_row_starts(press: Press) -> None:
+def test_a_small_mark_shows_where_each_row_starts(setter: Typesetter) -> None:
     """Every row to trace or to write has its own arrowhead, at the height where the first stroke of its name begins.
 
     It stands before the writing room or in its first 4 mm, so at the left of it for either hand: writing goes from
     left to right.
     """
     for case in CASES:
-        for page in made(press, case) if case[1].ruling.lines else ():
+        for page in made(setter, case) if case[1].ruling.lines else ():
             marks = start_marks(page)
             written = rows((page,), Form.DOTTED) + rows((page,), Form.BLANK)
             assert len(marks) == len(written), told(case)
             for row in written:
-                first = press.case(case[1].ruling).line(row.name).letters[0].letter.strokes[0]
+                first = setter.ruled(case[1].ruling).line(row.name).letters[0].letter.strokes[0]
                 left, height = room_of(row)[0], base_of(row) + first.start[1]
                 own = [box for box in marks if -6.5 < box[0] - left < 4 and abs((box[1] + box[3]) / 2 - height) < 0.01]
                 assert len(own) == 1, told(case)
@@ -359,10 +360,10 @@ def test_a_small_mark_shows_where_each_row_starts(press: Press) -> None:
 @pytest.mark.parametrize(("name", "least", "most"), [
     ("Bo", 1.0, 1.0), ("Peggy", 1.0, 1.0), ("Íñigo", 1.0, 1.0), ("ẤỘ", 1.0, 1.0), ("Cole", 0.6, 0.99),
     ("ossa", 0.25, 0.5), ("mo", 0.5, 0.5), ("li", 1.0, 1.0)])
-def test_the_mark_stands_where_the_hand_begins(press: Press, name: str, least: float, most: float) -> None:
+def test_the_mark_stands_where_the_hand_begins(setter: Typesetter, name: str, least: float, most: float) -> None:
     """In shares of the line height: a stem begins at the top line, a round capital below it, a small letter lower."""
     for hand in Hand:
-        page = practice_pages(press, name, name, SheetSettings(preset("us-3/4"), hand=hand))[0]
+        page = practice_pages(setter, name, name, SheetSettings(preset("us-3/4"), hand=hand))[0]
         row = rows((page,), Form.DOTTED)[0]
         (mark,) = (box for box in start_marks(page) if -25 < (box[1] + box[3]) / 2 - base_of(row) < 1)
         share = (base_of(row) - (mark[1] + mark[3]) / 2) / preset("us-3/4").line_height_mm
@@ -373,9 +374,9 @@ def furniture_of(page: Page) -> list[Ink]:
     return [one for item in page.items if isinstance(item, Furniture) for one in item.items]
 
 
-def says(press: Press, page: Page, key: str, size_mm: float = 1.9) -> bool:
+def says(setter: Typesetter, page: Page, key: str, size_mm: float = 1.9) -> bool:
     """Return whether a caption stands on a page: its own letters, one after another, at some place."""
-    wanted = [piece.fragment for piece in press.text(wording("en").say(f"page.{key}"), size_mm).pieces]
+    wanted = [piece.fragment for piece in setter.text(wording("en").say(f"page.{key}"), size_mm).pieces]
     return any([piece.fragment for piece in one.pieces] == wanted for one in furniture_of(page))
 
 
@@ -384,17 +385,17 @@ def folds(page: Page) -> list[Box]:
     return [one.bounds() for one in furniture_of(page) if one.style.dash_mm]
 
 
-def caption_at(press: Press, page: Page, key: str, size_mm: float = 1.9) -> Box | None:
+def caption_at(setter: Typesetter, page: Page, key: str, size_mm: float = 1.9) -> Box | None:
     """Return the box of a caption of a page, None where it does not stand there."""
-    wanted = [piece.fragment for piece in press.text(wording("en").say(f"page.{key}"), size_mm).pieces]
+    wanted = [piece.fragment for piece in setter.text(wording("en").say(f"page.{key}"), size_mm).pieces]
     return next((one.bounds() for one in furniture_of(page)
                  if [piece.fragment for piece in one.pieces] == wanted), None)
 
 
-def assert_hidden(press: Press, page: Page, what: str) -> bool:
+def assert_hidden(setter: Typesetter, page: Page, what: str) -> bool:
     """Assert that one fold line parts all that shows the name from the rows of memory; return whether there are any."""
-    memory = caption_at(press, page, "memory")
-    assert len(folds(page)) == (memory is not None) == says(press, page, "fold", 1.5), what
+    memory = caption_at(setter, page, "memory")
+    assert len(folds(page)) == (memory is not None) == says(setter, page, "fold", 1.5), what
     if memory is None:
         return False
     ((x0, y, x1, _),) = folds(page)
@@ -411,52 +412,52 @@ def is_mark(item: Tile | Ink) -> bool:
     return isinstance(item, Ink) and item.style.fill is not None
 
 
-def test_the_fold_hides_every_model_and_no_row_to_write_from_memory(press: Press) -> None:
+def test_the_fold_hides_every_model_and_no_row_to_write_from_memory(setter: Typesetter) -> None:
     """On each page with rows to write from memory one fold line parts them from all that shows the name.
 
     Regression: on a second page the model to copy, or the name in its heading, stood in sight of the rows.
     """
-    seen = [assert_hidden(press, page, told(case)) for case in CASES for page in made(press, case)]
+    seen = [assert_hidden(setter, page, told(case)) for case in CASES for page in made(setter, case)]
     assert sum(seen) > 200
 
 
 @pytest.mark.parametrize("height", [40, 50, 60])
 @pytest.mark.parametrize("name", ["Bgd", "Wilhelmina", "Ana-Lucía", "Ana Lucía"])
-def test_the_fold_hides_the_model_on_later_pages(press: Press, name: str, height: float) -> None:
+def test_the_fold_hides_the_model_on_later_pages(setter: Typesetter, name: str, height: float) -> None:
     """The same on the second and third page of tall lines and double names."""
     for hand, support in product(Hand, Support):
         settings = SheetSettings(preset("us-3/4").scaled_to(height), hand=hand, support=support)
-        pages = practice_pages(press, name, name, settings)
+        pages = practice_pages(setter, name, name, settings)
         assert len(pages) > 1
-        assert any([assert_hidden(press, page, name) for page in pages])
+        assert any([assert_hidden(setter, page, name) for page in pages])
 
 
-def test_captions_say_what_the_rows_are(press: Press) -> None:
+def test_captions_say_what_the_rows_are(setter: Typesetter) -> None:
     """A child is told to write next to the name where the model stands beside, and under it where it stands above."""
     seen = {"copy_beside": 0, "copy_under": 0}
     for case in CASES:
-        for page in made(press, case) if case[1].ruling.lines else ():
+        for page in made(setter, case) if case[1].ruling.lines else ():
             blanks = {base_of(row) for row in rows((page,), Form.BLANK)}
             models = [base_of(row) for row in rows((page,), Form.SOLID)]
             copies = [base for base in models if base in blanks]
-            if says(press, page, "copy_beside"):
+            if says(setter, page, "copy_beside"):
                 assert copies, told(case)
-                assert not says(press, page, "copy_under")
+                assert not says(setter, page, "copy_under")
                 seen["copy_beside"] += 1
-            elif says(press, page, "copy_under"):
+            elif says(setter, page, "copy_under"):
                 assert not copies, told(case)
                 seen["copy_under"] += 1
             if page.outline:
                 independent = case[1].support is Support.INDEPENDENT
-                assert says(press, page, "model_plain" if independent else "model"), told(case)
-                assert not says(press, page, "model" if independent else "model_plain"), told(case)
+                assert says(setter, page, "model_plain" if independent else "model"), told(case)
+                assert not says(setter, page, "model" if independent else "model_plain"), told(case)
     assert min(seen.values()) > 20
 
 
-def test_boxes_show_their_letter_while_support_is_high(press: Press) -> None:
+def test_boxes_show_their_letter_while_support_is_high(setter: Typesetter) -> None:
     """With full and partial support each tile box has its letter small in a corner; with less support none has."""
     for support in Support:
-        (page,) = practice_pages(press, "Mira", "Mira", SheetSettings(preset("us-1/2"), support=support))
+        (page,) = practice_pages(setter, "Mira", "Mira", SheetSettings(preset("us-1/2"), support=support))
         boxes = [item.bounds() for item in page.items if isinstance(item, Tile)]
         hints = [item for item in page.items if isinstance(item, Ink) and any(
             x0 < item.bounds()[0] and item.bounds()[2] < x1 and y0 < item.bounds()[1] and item.bounds()[3] < y1
@@ -465,10 +466,10 @@ def test_boxes_show_their_letter_while_support_is_high(press: Press) -> None:
         assert len(hints) == (4 if support in (Support.FULL, Support.PARTIAL) else 0)
 
 
-def test_names_to_trace_keep_apart(press: Press) -> None:
+def test_names_to_trace_keep_apart(setter: Typesetter) -> None:
     """Where a name stands several times in a row, 10 mm or more of white part one name from the next."""
     for ruling in ("us-3/4", "de-5", "fr-2"):
-        (page, *_) = practice_pages(press, "Bo", "Bo", SheetSettings(preset(ruling), support=Support.FULL))
+        (page, *_) = practice_pages(setter, "Bo", "Bo", SheetSettings(preset(ruling), support=Support.FULL))
         for row in rows((page,), Form.DOTTED):
             boxes = sorted(one.bounds() for one in ink_of(row))
             gaps = [b[0] - a[2] for a, b in pairwise(boxes)]
@@ -478,20 +479,20 @@ def test_names_to_trace_keep_apart(press: Press) -> None:
 
 
 @pytest.mark.parametrize("count", [1, 2, 3, 5])
-def test_as_many_rows_as_were_asked_for(press: Press, count: int) -> None:
+def test_as_many_rows_as_were_asked_for(setter: Typesetter, count: int) -> None:
     """The number of rows to write on is never more than what is asked for, but for what every sheet needs (three)."""
     for support in Support:
         settings = SheetSettings(preset("us-3/8"), support=support, tuning=Tuning(rows=count))
-        (page,) = practice_pages(press, "Wren", "Wren", settings)
+        (page,) = practice_pages(setter, "Wren", "Wren", settings)
         written = len(rows((page,), Form.BLANK)) + len(rows((page,), Form.DOTTED))
         least = 3 if support in (Support.FULL, Support.PARTIAL) else 2
         assert written == max(count, least)
 
 
-def test_settings_reach_the_page(press: Press) -> None:
+def test_settings_reach_the_page(setter: Typesetter) -> None:
     """Line height, midline, row gap, letter spacing and pens of one child are what is measured on the child's sheet."""
     tuning = Tuning(line_height=14, midline=0.4, row_gap=9, letter_spacing=5, model_pen=1.2, dot_size=1.3, dot_pitch=4)
-    plain, own = (practice_pages(press, "Bo", "Bo", SheetSettings(tuned(preset("us-1/2"), one), tuning=one))[0]
+    plain, own = (practice_pages(setter, "Bo", "Bo", SheetSettings(tuned(preset("us-1/2"), one), tuning=one))[0]
                   for one in (Tuning(), tuning))
     copy = next(row for row in rows((own,), Form.SOLID)[1:])
     heights = {item.line: base_of(copy) - item.y for item in copy.items if isinstance(item, Guide)}
@@ -512,22 +513,22 @@ def letter_gap(row: Row) -> float:
 
 
 @pytest.mark.parametrize("paper", Paper)
-def test_marks_of_widely_spaced_letters_stay_on_the_page(press: Press, paper: Paper) -> None:
+def test_marks_of_widely_spaced_letters_stay_on_the_page(setter: Typesetter, paper: Paper) -> None:
     """With letters 20 mm apart, marks could stand 10 mm before and after a name that fills its row: they must not.
 
     Regression: such a child's page was refused for 0.7 mm, and the whole class with it.
     """
     tuning = Tuning(line_height=36, letter_spacing=20)
     settings = SheetSettings(tuned(preset("us-1/2"), tuning), paper, tuning=tuning)
-    for page in practice_pages(press, "Ana María", "Ana María", settings):
+    for page in practice_pages(setter, "Ana María", "Ana María", settings):
         x0, _, x1, _ = boxes.joined(item.bounds() for item in leaves(page.items))
         assert min(x0, page.width_mm - x1) >= 10
 
 
-def test_a_name_that_ends_in_a_point_ends_its_sentence(press: Press) -> None:
+def test_a_name_that_ends_in_a_point_ends_its_sentence(setter: Typesetter) -> None:
     """“This page is for Ava B.” has one point, not two; a name without one gets the sentence's own."""
     for label in ("Ava B.", "Ava"):
-        (page, *_) = practice_pages(press, "Ava", label, SheetSettings(preset("us-1/2")))
+        (page, *_) = practice_pages(setter, "Ava", label, SheetSettings(preset("us-1/2")))
         top = [item for item in page.items if isinstance(item, Ink) and not item.style.fill and item.bounds()[3] < 21]
         sentence = f"This page is for {label.removesuffix('.')}."
         assert sum(len(item.pieces) for item in top) == len(sentence.replace(" ", ""))

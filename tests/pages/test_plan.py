@@ -26,7 +26,7 @@ from namewright.pages.plan.flow import LEAST_MM, TEXT_MM, packed
 from namewright.pages.plan.marks import LOOKS, formed_mark, point
 from namewright.pages.plan.pages import PlanSettings, plan_pages
 from namewright.pages.plan.sentences import account_said, begin_said, next_week_said, table_said, weeks_said
-from namewright.pages.press import Press
+from namewright.pages.typesetter import Typesetter
 from namewright.practice.difficulty import Band
 from namewright.practice.ordering import Order, Planned, completed, order_class
 from namewright.practice.timetable import Lookout, Timetable, timetable
@@ -50,10 +50,10 @@ def table_of(names: tuple[str, ...] | list[str], order: Order = Order.PRACTICE, 
     return timetable(completed(order_class(children, order)), Lookout(**asked))  # type: ignore[arg-type]
 
 
-def plan_of(press: Press, names: tuple[str, ...] | list[str], settings: PlanSettings | None = None,
+def plan_of(setter: Typesetter, names: tuple[str, ...] | list[str], settings: PlanSettings | None = None,
             weeks: int = 10) -> tuple[Page, ...]:
     settings = settings or PlanSettings()
-    return plan_pages(press, table_of(names, settings.order, weeks=weeks), settings)
+    return plan_pages(setter, table_of(names, settings.order, weeks=weeks), settings)
 
 
 def luminance(colour: str) -> float:
@@ -108,19 +108,19 @@ def test_bands_differ_in_shape_and_weight_too() -> None:
 @pytest.mark.parametrize("language", ["en", "es"])
 @pytest.mark.parametrize("order", [Order.PRACTICE, Order.NEED, Order.FAMILY])
 def test_a_week_of_thirty_takes_one_page_and_what_explains_it_two(
-        press: Press, paper: Paper, language: str, order: Order) -> None:
+        setter: Typesetter, paper: Paper, language: str, order: Order) -> None:
     """On both papers, in both languages and in every order; each page is checked for its margins as it is made."""
     names = [f"{first}{rest}" for first in "BKLMNS" for rest in ("ari", "ora", "ido", "uke", "enn")]
-    pages = plan_of(press, names, PlanSettings(paper, order=order, language=language))
+    pages = plan_of(setter, names, PlanSettings(paper, order=order, language=language))
     assert len(pages) == 3
     boxes = [sum(isinstance(item, Ink) and item.style == Style(0.25, RULE) for item in leaves(page.items))
              for page in pages]
     assert boxes == [30, 0, 0]
 
 
-def test_every_letter_of_every_name_has_its_shape(press: Press) -> None:
+def test_every_letter_of_every_name_has_its_shape(setter: Typesetter) -> None:
     """Count filled shapes by colour: rows, weeks, and the legend's one."""
-    fills = [item.style.fill for page in plan_of(press, NAMES) for item in leaves(page.items) if isinstance(item, Ink)]
+    fills = [item.style.fill for page in plan_of(setter, NAMES) for item in leaves(page.items) if isinstance(item, Ink)]
     for band, look in LOOKS.items():
         rows = sum(band is each for one in placed_of(NAMES) for _, each in one.letters)
         assert fills.count(look.fill) >= rows + 1
@@ -129,35 +129,35 @@ def test_every_letter_of_every_name_has_its_shape(press: Press) -> None:
 
 @pytest.mark.parametrize("names", [[], ["Mira"], ["Mira", "Bo"], ["Mira"] * 7, ["-", "’"], ["李", "Боян", "Bo"],
                                    ["M" + "ioaeu" * 30], ["".join(map(chr, range(0x4E00, 0x4E40)))]])
-def test_odd_classes_still_have_a_plan(press: Press, names: list[str]) -> None:
+def test_odd_classes_still_have_a_plan(setter: Typesetter, names: list[str]) -> None:
     """None, one, two, the same name seven times, nothing to write, letters we lack, a text that is no name."""
-    assert plan_of(press, names)
+    assert plan_of(setter, names)
 
 
-def test_two_hundred_children_are_all_on_it(press: Press) -> None:
+def test_two_hundred_children_are_all_on_it(setter: Typesetter) -> None:
     """A large class takes more pages and leaves nobody out."""
     names = [f"{a}{b}{c}" for a in "BDFGKLMNRS" for b in "aeiou" for c in ("", "n", "so", "ri")]
-    pages = plan_of(press, names)
+    pages = plan_of(setter, names)
     assert 4 <= len(pages) <= 12
 
 
-PRESS = Press()
+SETTER = Typesetter()
 TEXTS = st.lists(st.text("AWMabdilmw’", min_size=1, max_size=30).map(lambda word: word + "-"), min_size=1, max_size=9)
 
 
 @given(TEXTS, st.floats(12.0, 60.0))
 def test_a_long_name_goes_on_below_and_nothing_of_it_is_lost(pieces: list[str], room: float) -> None:
     """Lines joined are the text, and each fits at the smallest size there is."""
-    press = PRESS
-    lines = packed(press, pieces, room, TEXT_MM)
+    setter = SETTER
+    lines = packed(setter, pieces, room, TEXT_MM)
     assert "".join(lines) == "".join(pieces)
-    assert all(press.text_width(line, LEAST_MM) <= room for line in lines)
+    assert all(setter.text_width(line, LEAST_MM) <= room for line in lines)
 
 
-def test_long_beats_and_names_make_a_row_taller(press: Press) -> None:
+def test_long_beats_and_names_make_a_row_taller(setter: Typesetter) -> None:
     """Rows of names too long for their column push the next row down."""
     def rules(names: list[str]) -> list[float]:
-        items = [item for item in leaves(plan_of(press, names)[1].items) if isinstance(item, Ink)]
+        items = [item for item in leaves(plan_of(setter, names)[1].items) if isinstance(item, Ink)]
         return sorted(item.bounds()[1] for item in items if item.style == Style(0.1, RULE))
 
     short, long = rules(["Bo", "Ana", "Abc"]), rules(["Wolfeschlegelsteinhausenberg", "Bo", "Ana"])
@@ -167,9 +167,9 @@ def test_long_beats_and_names_make_a_row_taller(press: Press) -> None:
 
 
 @pytest.mark.parametrize("count", range(20, 36))
-def test_no_child_stands_alone_at_the_top_of_a_page(press: Press, count: int) -> None:
+def test_no_child_stands_alone_at_the_top_of_a_page(setter: Typesetter, count: int) -> None:
     """Rows that go on over a page take at least three children with them: one alone there is overlooked."""
-    pages = plan_of(press, [NAMES[at % len(NAMES)] + "abcde"[at // len(NAMES)] for at in range(count)], weeks=1)
+    pages = plan_of(setter, [NAMES[at % len(NAMES)] + "abcde"[at // len(NAMES)] for at in range(count)], weeks=1)
     rows = [sum(isinstance(item, Ink) and item.style == Style(0.1, RULE) for item in leaves(page.items))
             for page in pages[1:]]
     assert sum(rows) == count
@@ -183,9 +183,9 @@ def test_a_table_ends_in_one_full_stop() -> None:
     assert ".." not in wording("en").say(table_said(plan, plan.tables[0]))
 
 
-def test_a_week_that_completes_a_whole_class_stays_on_the_page(press: Press) -> None:
+def test_a_week_that_completes_a_whole_class_stays_on_the_page(setter: Typesetter) -> None:
     """Sixty children of one name are ready in one week; most are counted, not listed."""
-    assert plan_of(press, [f"Bo{' ' * (at % 2)}" for at in range(60)])
+    assert plan_of(setter, [f"Bo{' ' * (at % 2)}" for at in range(60)])
 
 
 def test_monday_and_next_week_tell_what_is_true() -> None:
@@ -219,20 +219,20 @@ def test_under_a_week_stand_all_its_names_or_how_many_more() -> None:
         assert (len(column), column[0], column[-1]) == (min(count, 8), "Bo 1", last)
 
 
-def test_where_every_letter_stands_the_page_says_so(press: Press) -> None:
+def test_where_every_letter_stands_the_page_says_so(setter: Typesetter) -> None:
     """No letter of the week, no child to begin beside: the whole name from memory."""
     formed = {1: frozenset("Bo"), 2: frozenset("Ana")}
     plan = table_of(["Bo", "Ana"], formed=formed)
     assert plan.weeks.weeks == ()
     assert all(each.next == () for each in plan.children)
-    assert plan_pages(press, plan, PlanSettings())
+    assert plan_pages(setter, plan, PlanSettings())
 
 
 @pytest.mark.parametrize(("formed", "ticks"), [({}, 0), ({1: frozenset()}, 0), ({1: frozenset("Mx")}, 2),
                                                ({1: frozenset("Mira"), 2: frozenset("o")}, 6)])
-def test_letters_that_stand_are_ticked(press: Press, formed: dict[int, frozenset[str]], ticks: int) -> None:
+def test_letters_that_stand_are_ticked(setter: Typesetter, formed: dict[int, frozenset[str]], ticks: int) -> None:
     """One tick a letter that is in the name, and one in the legend where there is any; the page passes its check."""
-    pages = plan_pages(press, table_of(["Mira", "Bo"], formed=formed), PlanSettings())
+    pages = plan_pages(setter, table_of(["Mira", "Bo"], formed=formed), PlanSettings())
     style = formed_mark(0.0, 0.0).style
     assert sum(item.style == style for page in pages for item in leaves(page.items) if isinstance(item, Ink)) == ticks
 
@@ -244,11 +244,11 @@ def test_how_far_the_weeks_go_is_said() -> None:
     assert "may exist" in said
 
 
-def test_the_page_has_ink_where_a_grey_printer_shows_three_tones(press: Press) -> None:
+def test_the_page_has_ink_where_a_grey_printer_shows_three_tones(setter: Typesetter) -> None:
     """Drawn and turned grey, the three fills are three well parted tones on the page."""
     from PIL import Image
 
-    page = plan_of(press, NAMES)[1]
+    page = plan_of(setter, NAMES)[1]
     pixels = np.array(Image.open(io.BytesIO(page_png(page, 150))).convert("L"))
     tones = [round(0.299 * int(f[1:3], 16) + 0.587 * int(f[3:5], 16) + 0.114 * int(f[5:7], 16))
              for f in (look.fill for look in LOOKS.values())]

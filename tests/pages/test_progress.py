@@ -16,7 +16,7 @@ from namewright.pages.class_progress import ClassRow, class_progress_pages
 from namewright.pages.growth import Growth, Track, summary
 from namewright.pages.page import leaves
 from namewright.pages.paper import Paper
-from namewright.pages.press import Press
+from namewright.pages.typesetter import Typesetter
 from namewright.settings import Support
 from namewright.wording import languages, wording
 
@@ -51,11 +51,11 @@ def grid() -> list[tuple[str, list[int], Paper, str]]:
 
 
 @pytest.mark.parametrize(("name", "days", "paper", "language"), grid())
-def test_any_year_of_any_name_is_inside_the_margins(press: Press, name: str, days: list[int], paper: Paper,
+def test_any_year_of_any_name_is_inside_the_margins(setter: Typesetter, name: str, days: list[int], paper: Paper,
                                                    language: str) -> None:
     """One day or three years, two letters or thirty: the page's own check of margins and empty paths passes."""
     for stages, support in ((True, True), (False, False)):
-        page = progress_page(press, growth(name, days, stages=stages, support=support),
+        page = progress_page(setter, growth(name, days, stages=stages, support=support),
                              ProgressSettings(paper, binding=len(days) == 2, language=language))
         assert (page.width_mm, page.height_mm) == paper.size_mm
 
@@ -77,11 +77,11 @@ def _places(ink: Ink) -> list[tuple[float, float]]:
     return found
 
 
-def test_each_day_has_one_mark_a_letter_and_days_stand_to_scale(press: Press) -> None:
+def test_each_day_has_one_mark_a_letter_and_days_stand_to_scale(setter: Typesetter) -> None:
     """A full dot for each letter formed, a point for each on its way, and a day's place goes by the calendar."""
     tracks = (Track("B", ((day(0), False), (day(10), True), (day(40), True))),
               Track("o", ((day(0), False), (day(10), False), (day(40), True))))
-    page = progress_page(press, Growth("Bo", tracks), ProgressSettings())
+    page = progress_page(setter, Growth("Bo", tracks), ProgressSettings())
     full = [place for ink in _dots(page.items, STRONG) for place in _places(ink)][1:]  # the first explains the mark
     points = [place for ink in _dots(page.items, FAINT) for place in _places(ink)][1:]
     assert len(full) == 3
@@ -92,10 +92,10 @@ def test_each_day_has_one_mark_a_letter_and_days_stand_to_scale(press: Press) ->
     assert (x40 - x10) / (x10 - x0) == pytest.approx(3, abs=0.01)
 
 
-def test_a_letters_band_begins_on_the_day_it_was_first_seen(press: Press) -> None:
+def test_a_letters_band_begins_on_the_day_it_was_first_seen(setter: Typesetter) -> None:
     """The tinted band runs from the first full dot to the last day, and a letter not yet formed has none."""
     tracks = (Track("B", ((day(0), False), (day(10), True), (day(40), False))), Track("o", ((day(40), False),)))
-    page = progress_page(press, Growth("Bo", tracks), ProgressSettings())
+    page = progress_page(setter, Growth("Bo", tracks), ProgressSettings())
     bands = [ink for ink in leaves(page.items) if isinstance(ink, Ink) and ink.style.colour == TINT]
     dots = [place for ink in _dots(page.items, STRONG) for place in _places(ink)]
     points = [place for ink in _dots(page.items, FAINT) for place in _places(ink)]
@@ -131,10 +131,10 @@ def test_the_summary_lists_letters_in_the_order_of_the_name() -> None:
     assert "has not been noted yet" in wording("en").say(summary(unseen))
 
 
-def test_nothing_noted_is_no_page(press: Press) -> None:
+def test_nothing_noted_is_no_page(setter: Typesetter) -> None:
     """A page without a day would show nothing; it is refused in words."""
     with pytest.raises(ValueError, match="nothing was noted"):
-        progress_page(press, Growth("Bo", (Track("B"), Track("o"))), ProgressSettings())
+        progress_page(setter, Growth("Bo", (Track("B"), Track("o"))), ProgressSettings())
 
 
 def _luminance(colour: str) -> float:
@@ -156,24 +156,24 @@ def test_marks_stand_out_in_grey_too() -> None:
 # --- the class -----------------------------------------------------------------------------------------
 
 
-def test_every_child_of_a_large_class_has_a_row_inside_the_margins(press: Press) -> None:
+def test_every_child_of_a_large_class_has_a_row_inside_the_margins(setter: Typesetter) -> None:
     """Two hundred children, some with nothing noted, in the order given."""
     names = [NAMES[count % len(NAMES)] for count in range(200)]
     rows = [ClassRow(growth(name, [0, 9, 30], count) if count % 7 else Growth(name, (Track(name[0]),)), Support.FULL,
                      message("suggest.fullest" if count % 2 else "suggest.stay"))
             for count, name in enumerate(names)]
     for language, paper in product(languages(), Paper):
-        pages = class_progress_pages(press, rows, ProgressSettings(paper, language=language))
+        pages = class_progress_pages(setter, rows, ProgressSettings(paper, language=language))
         rules = [ink for page in pages for ink in leaves(page.items)
                  if isinstance(ink, Ink) and ink.style.width_mm == 0.15 and ink.style.fill is None]
         assert len(rules) == 200
 
 
-def test_the_same_class_gives_the_same_pages(press: Press) -> None:
+def test_the_same_class_gives_the_same_pages(setter: Typesetter) -> None:
     """Nothing random, no clock."""
     rows = [ClassRow(growth(name, [0, 9, 30]), Support.LIGHT, message("suggest.stay")) for name in NAMES]
-    assert class_progress_pages(press, rows, ProgressSettings()) == class_progress_pages(
-        Press(), rows, ProgressSettings())
+    assert class_progress_pages(setter, rows, ProgressSettings()) == class_progress_pages(
+        Typesetter(), rows, ProgressSettings())
 
 
 def _blocks(page_items: tuple[object, ...], fill: str) -> list[tuple[float, float]]:
@@ -184,27 +184,27 @@ def _blocks(page_items: tuple[object, ...], fill: str) -> list[tuple[float, floa
     return [(round(x1 - x0 - edge, 2), round(y1 - y0 - edge, 2)) for (x0, y0, x1, y1), edge in bounds]
 
 
-def test_one_step_is_now_and_those_noted_before_are_tinted(press: Press) -> None:
+def test_one_step_is_now_and_those_noted_before_are_tinted(setter: Typesetter) -> None:
     """Steps 1, 4 and then 2 were noted: 2 is filled, 1 and 4 are tinted, the other four are white."""
     tracks = (Track("B", ((day(0), True),)),)
-    page = progress_page(press, Growth("Bo", tracks, stages=((day(0), 1), (day(9), 4), (day(40), 2))),
+    page = progress_page(setter, Growth("Bo", tracks, stages=((day(0), 1), (day(9), 4), (day(40), 2))),
                          ProgressSettings())
     assert [len(_blocks(page.items, fill)) for fill in (STRONG, TINT, WHITE)] == [1, 2, 4]
 
 
-def test_less_help_is_a_lower_bar_and_each_stretch_is_as_long_as_it_lasted(press: Press) -> None:
+def test_less_help_is_a_lower_bar_and_each_stretch_is_as_long_as_it_lasted(setter: Typesetter) -> None:
     """Full for ten days, noted twice, then light for thirty until the last day: two bars, one in three as wide."""
     support = ((day(0), Support.FULL), (day(4), Support.FULL), (day(10), Support.LIGHT))
-    page = progress_page(press, Growth("Bo", (Track("B", ((day(40), True),)),), support=support), ProgressSettings())
+    page = progress_page(setter, Growth("Bo", (Track("B", ((day(40), True),)),), support=support), ProgressSettings())
     (full, high), (light, low) = _blocks(page.items, STRONG)
     assert light / full == pytest.approx(3, abs=0.05)
     assert high > 2 * low
 
 
-def test_the_class_shows_a_filled_box_a_letter_formed_and_a_block_a_step(press: Press) -> None:
+def test_the_class_shows_a_filled_box_a_letter_formed_and_a_block_a_step(setter: Typesetter) -> None:
     """Two of three letters formed, step 3 reached of 7; a child with no note has an empty box a letter and no steps."""
     tracks = (Track("M", ((day(0), True),)), Track("i", ((day(0), False),)), Track("r", ((day(9), True),)))
     rows = [ClassRow(Growth("Mir", tracks, stages=((day(0), 5), (day(9), 3))), Support.FULL, message("suggest.stay")),
             ClassRow(Growth("Bo", (Track("B"), Track("o"))), Support.FULL, message("suggest.stay"))]
-    (page,) = class_progress_pages(press, rows, ProgressSettings())
+    (page,) = class_progress_pages(setter, rows, ProgressSettings())
     assert [len(_blocks(page.items, fill)) for fill in (TINT, STRONG, WHITE)] == [2, 3, 1 + 4 + 2]

@@ -19,8 +19,8 @@ from namewright.making.request import Kind, Request, listed
 from namewright.pages import blocks
 from namewright.pages.name_card import CardSettings, card_page
 from namewright.pages.page import Furniture, Guide, Page, Row
-from namewright.pages.press import Press
 from namewright.pages.sheet import SheetSettings, practice_pages
+from namewright.pages.typesetter import Typesetter
 from namewright.practice.ordering import order_class
 from namewright.roster.children import Child
 from namewright.schoolfont.reading import load_font
@@ -32,8 +32,8 @@ RULING = preset("us-5/8")
 
 
 @pytest.fixture(scope="module")
-def school(tmp_path_factory: pytest.TempPathFactory) -> Press:
-    return Press(school_font=Lettering(load_font(font_file(tmp_path_factory.mktemp("font")))))
+def school(tmp_path_factory: pytest.TempPathFactory) -> Typesetter:
+    return Typesetter(school_font=Lettering(load_font(font_file(tmp_path_factory.mktemp("font")))))
 
 
 def models(page: Page) -> Iterator[tuple[Ink, ...]]:
@@ -44,7 +44,7 @@ def models(page: Page) -> Iterator[tuple[Ink, ...]]:
 
 
 @pytest.mark.parametrize("support", list(Support))
-def test_a_font_claims_no_order_of_strokes(school: Press, support: Support) -> None:
+def test_a_font_claims_no_order_of_strokes(school: Typesetter, support: Support) -> None:
     """A model in a school's font is its filled outline and nothing else: no start dots, numbers or arrows."""
     pages = [*practice_pages(school, "Abi", "Abi", SheetSettings(RULING, support=support)),
              card_page(school, "Abi", "Abi", CardSettings(RULING, support=support))]
@@ -54,15 +54,15 @@ def test_a_font_claims_no_order_of_strokes(school: Press, support: Support) -> N
 
 
 @pytest.mark.parametrize("support", list(Support))
-def test_our_own_letters_keep_their_marks(press: Press, support: Support) -> None:
+def test_our_own_letters_keep_their_marks(setter: Typesetter, support: Support) -> None:
     """The same pages in our own letters have marks on the model wherever the level of support has them."""
-    (page, *_) = practice_pages(press, "Abi", "Abi", SheetSettings(RULING, support=support))
+    (page, *_) = practice_pages(setter, "Abi", "Abi", SheetSettings(RULING, support=support))
     assert any(len(inks) > 2 for inks in models(page)) == (support is not Support.INDEPENDENT)
 
 
-def test_an_outline_is_closed_within_its_fragment(school: Press) -> None:
+def test_an_outline_is_closed_within_its_fragment(school: Typesetter) -> None:
     """Each contour is one relative m … z, so that a path can be moved by its M alone; a counter stays in one path."""
-    line = school.case(RULING).line("Abx")
+    line = school.ruled(RULING).line("Abx")
     (ink,) = blocks.letters_at(school, line, Form.SOLID, 20.0, 50.0)
     for piece, contours in zip(ink.pieces, (2, 1, 2), strict=True):
         assert re.fullmatch(rf"(?:m[^a-zA-Z]+(?:[hvlc][^a-zA-Z]*)+z){{{contours}}}", piece.fragment.data)
@@ -70,16 +70,16 @@ def test_an_outline_is_closed_within_its_fragment(school: Press) -> None:
 
 
 @pytest.mark.parametrize("form", [Form.SOLID, Form.FAINT, Form.HOLLOW])
-def test_forms_of_an_outline_cover_it(school: Press, form: Form) -> None:
+def test_forms_of_an_outline_cover_it(school: Typesetter, form: Form) -> None:
     """Solid, faint and hollow letters cover the outline they are given; a hollow one its edge around it."""
-    line = school.case(RULING).line("Ab")
+    line = school.ruled(RULING).line("Ab")
     x0, y0, x1, y1 = blocks.letters_at(school, line, form, 0.0, 0.0)[0].bounds()
-    edge = school.well(RULING).pens.outline_mm if form is Form.HOLLOW else 0.0
+    edge = school.inker(RULING).pens.outline_mm if form is Form.HOLLOW else 0.0
     assert x1 - x0 == pytest.approx(line.width_mm + 2 * edge, abs=0.03)
     assert (-y0, y1) == pytest.approx((line.rise_mm + edge, line.drop_mm + edge), abs=0.03)
 
 
-def test_boxes_show_the_letter_that_the_model_has(school: Press) -> None:
+def test_boxes_show_the_letter_that_the_model_has(school: Typesetter) -> None:
     """The small letter in a tile's box has the school's shape too."""
     ink = school.letter("A", 2.5)
     x0, y0, x1, y1 = ink.bounds()
@@ -92,7 +92,8 @@ def test_boxes_show_the_letter_that_the_model_has(school: Press) -> None:
     (custom_ruling(20, midline=0.8), ["no stroke marks", "2.4 mm above the top line", "midline at 0.71"]),
     (custom_ruling(20, midline=X / CAP), ["no stroke marks"]),
 ])
-def test_the_adult_is_told(school: Press, ruling: object, told: list[str], monkeypatch: pytest.MonkeyPatch) -> None:
+def test_the_adult_is_told(school: Typesetter, ruling: object, told: list[str],
+                           monkeypatch: pytest.MonkeyPatch) -> None:
     """The adult's page says that no order is claimed, how far capitals are from the top line, and on what ruling none.
 
     The midline for this font is 500/700 of the line height; on 5/8 in lines capitals reach 0.7 of 15.875 mm.
@@ -103,7 +104,7 @@ def test_the_adult_is_told(school: Press, ruling: object, told: list[str], monke
     from namewright.roster.parsing import read_roster
 
     said: list[str] = []
-    monkeypatch.setattr(adult, "summary_pages", lambda press, entries, *_, **__: said.extend(entries[0].sentences))
+    monkeypatch.setattr(adult, "summary_pages", lambda setter, entries, *_, **__: said.extend(entries[0].sentences))
     request = Request((Kind.ADULT,), (), Choices(ruling), roster=read_roster("Abi\n"))  # type: ignore[arg-type]
     adult.adult_pages(school, request, (), ())
     about_font = said[4:]
@@ -111,7 +112,7 @@ def test_the_adult_is_told(school: Press, ruling: object, told: list[str], monke
     assert all(part in sentence for part, sentence in zip(told, about_font, strict=True))
 
 
-def test_no_row_shows_where_strokes_begin_though_it_was_kept_for_the_class(school: Press) -> None:
+def test_no_row_shows_where_strokes_begin_though_it_was_kept_for_the_class(school: Typesetter) -> None:
     """Rungs kept for our own letters are left out, and said; a sheet is made all the same.
 
     Regression: with start-dots kept in a class's file, rings stood where a font's centrelines happened to begin.
@@ -158,8 +159,8 @@ def test_tails_deeper_than_their_zone_move_the_rows_apart(tmp_path: Path, ruling
     def spoil(font: TTFont) -> None:
         font["glyf"]["p"] = glyph_of((100, -3 * X // 2, 180, X))
 
-    press = Press(school_font=Lettering(load_font(font_file(tmp_path, font_bytes(spoil)))))
-    (page, *_) = practice_pages(press, "Abp", "Abp", SheetSettings(preset(ruling), support=Support.FULL))
+    setter = Typesetter(school_font=Lettering(load_font(font_file(tmp_path, font_bytes(spoil)))))
+    (page, *_) = practice_pages(setter, "Abp", "Abp", SheetSettings(preset(ruling), support=Support.FULL))
     rows = [item for item in page.items if isinstance(item, Row)]
     captions = [one.bounds()[1] for item in page.items if isinstance(item, Furniture) for one in item.items]
     seen = 0

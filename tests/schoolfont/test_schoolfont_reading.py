@@ -49,7 +49,7 @@ def test_cubic_outlines_are_read(tmp_path: Path) -> None:
     """An .otf with cubic outlines is measured and set as a .ttf is."""
     font = load_font(font_file(tmp_path, cubic_font_bytes(), "school.otf"))
     assert (font.measures.x_height, font.measures.cap_height) == (X, CAP)
-    assert len(Lettering(font).case(preset("us-3/4")).line("Hx").letters) == 2
+    assert len(Lettering(font).ruled(preset("us-3/4")).line("Hx").letters) == 2
 
 
 def cut_table(data: bytes) -> bytes:
@@ -130,7 +130,7 @@ def test_endless_composites_end(tmp_path: Path, depth: int, times: int) -> None:
     start = time.monotonic()
     lettering = Lettering(load_font(font_file(tmp_path, nested(depth, times))))
     with pytest.raises(MissingLetters, match=r"font\..*Boxwood Infant"):
-        lettering.case(preset("us-3/4")).line("A")
+        lettering.ruled(preset("us-3/4")).line("A")
     assert time.monotonic() - start < 20
 
 
@@ -139,7 +139,7 @@ def test_a_letter_too_intricate_is_reported(tmp_path: Path) -> None:
     def spoil(font: TTFont) -> None:
         font["glyf"]["A"] = glyph_of(*[(-16000, 0, 16000, CAP)] * 9)
 
-    case = Lettering(load_font(font_file(tmp_path, font_bytes(spoil)))).case(preset("us-3/4"))
+    case = Lettering(load_font(font_file(tmp_path, font_bytes(spoil)))).ruled(preset("us-3/4"))
     with pytest.raises(MissingLetters, match=r"font\.intricate.*latin capital letter a, U\+0041"):
         case.line("Ab")
 
@@ -149,7 +149,7 @@ def test_a_letter_of_very_many_parts_is_reported(tmp_path: Path) -> None:
     def spoil(font: TTFont) -> None:
         font["glyf"]["A"] = glyph_of(*[(x, y, x + 4, y + 4) for x in range(0, 300, 10) for y in range(0, 200, 10)])
 
-    case = Lettering(load_font(font_file(tmp_path, font_bytes(spoil)))).case(preset("us-3/4"))
+    case = Lettering(load_font(font_file(tmp_path, font_bytes(spoil)))).ruled(preset("us-3/4"))
     with pytest.raises(MissingLetters, match=r"font\.intricate"):
         case.line("Ab")
 
@@ -160,7 +160,7 @@ def test_a_letter_far_beyond_its_line_is_reported(tmp_path: Path) -> None:
         def spoil(font: TTFont, box: Box = box) -> None:
             font["glyf"]["A"] = glyph_of(box)
 
-        case = Lettering(load_font(font_file(tmp_path, font_bytes(spoil)))).case(preset("us-3/4"))
+        case = Lettering(load_font(font_file(tmp_path, font_bytes(spoil)))).ruled(preset("us-3/4"))
         with pytest.raises(MissingLetters, match=r"font\.far"):
             case.line("Ab")
 
@@ -174,7 +174,7 @@ def test_no_damage_makes_a_traceback(tmp_path: Path) -> None:
         for _ in range(chance.choice((1, 4, 40))):
             data[chance.randrange(12, len(data))] = chance.randrange(256)
         try:
-            Lettering(load_font(font_file(tmp_path, bytes(data)))).case(preset("us-3/4")).line("Abfix p")
+            Lettering(load_font(font_file(tmp_path, bytes(data)))).ruled(preset("us-3/4")).line("Abfix p")
             outcomes.add("used")
         except FontError:
             outcomes.add("refused")

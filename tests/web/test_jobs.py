@@ -10,14 +10,14 @@ import pytest
 
 from namewright.lines.ruling import preset
 from namewright.pages.page import Page
-from namewright.pages.press import Press
 from namewright.pages.sheet import SheetSettings, practice_pages
+from namewright.pages.typesetter import Typesetter
 from namewright.web.jobs import Job, Jobs, where
 
 
 @pytest.fixture(scope="module")
 def page() -> Page:
-    return practice_pages(Press(), "Bo", "Bo", SheetSettings(preset("us-1/2")))[0]
+    return practice_pages(Typesetter(), "Bo", "Bo", SheetSettings(preset("us-1/2")))[0]
 
 
 def made(jobs: Jobs, key: str, make: Callable[[Job], Iterable[Page]]) -> Job:
@@ -76,7 +76,7 @@ def test_only_the_newest_are_kept(page: Page) -> None:
 
 
 def test_jobs_are_made_one_after_another(page: Page) -> None:
-    """Two at once would share a press; the second waits until the first is done."""
+    """Two at once would share a typesetter; the second waits until the first is done."""
     jobs, inside, most = Jobs(), threading.Semaphore(1), []
 
     def alone(job: Job) -> list[Page]:

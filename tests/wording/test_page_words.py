@@ -1,6 +1,6 @@
 """Every page in two made-up languages: not one word on paper is written anywhere but in a language's file.
 
-What a page draws as running text is what ``Press.text`` is asked for. A single letter is a letter of a name.
+What a page draws as running text is what ``Typesetter.text`` is asked for. A single letter is a letter of a name.
 """
 
 from __future__ import annotations
@@ -12,7 +12,7 @@ from made_up import MADE_UP, unmarked
 
 from namewright.cli import main
 from namewright.lines.ink import Ink
-from namewright.pages.press import Press
+from namewright.pages.typesetter import Typesetter
 
 NAMES = ("Xeno", "Yara", "Wren", "Quill", "Rook", "Ottka", "Miro", "Jean-Luc", "Bo", "Zoë")
 LIST = ("name,hand,support,line height,practise\nXeno Vex,left,full,,\nYara Vex,,partial,30,\nWren Ilm,right,light,,\n"
@@ -27,13 +27,13 @@ RUNGS = ("marked-dots dots-run-out", "wide-dots start-dots", "first-letter dots"
 def drawn(monkeypatch: pytest.MonkeyPatch) -> list[str]:
     """The texts that pages drew."""
     texts: list[str] = []
-    text = Press.text
+    text = Typesetter.text
 
-    def noted(press: Press, words: str, x_height_mm: float = 1.75) -> Ink:
+    def noted(setter: Typesetter, words: str, x_height_mm: float = 1.75) -> Ink:
         texts.append(words)
-        return text(press, words, x_height_mm)
+        return text(setter, words, x_height_mm)
 
-    monkeypatch.setattr(Press, "text", noted)
+    monkeypatch.setattr(Typesetter, "text", noted)
     return texts
 
 

@@ -28,8 +28,8 @@ from namewright.making.from_book import members_of, roster_of
 from namewright.making.request import Kind, Request, listed
 from namewright.pages.ladder import ORDERED, Chain, read_rungs
 from namewright.pages.paper import Paper
-from namewright.pages.press import Press
 from namewright.pages.sheet import SheetSettings
+from namewright.pages.typesetter import Typesetter
 from namewright.practice.groups import NO_WISHES, Wishes
 from namewright.practice.ordering import Order, Placed, Planned, completed, order_class
 from namewright.roster.children import Child, Roster
@@ -210,18 +210,18 @@ def _knobs(words: Sequence[str]) -> Tuning:
     return tuning_from({key.strip().replace("-", "_"): value for key, _, value in pairs})
 
 
-def press_of(options: argparse.Namespace) -> Press:
-    """Return the press for a run, with the school's font where one is asked for.
+def typesetter_of(options: argparse.Namespace) -> Typesetter:
+    """Return the typesetter for a run, with the school's font where one is asked for.
 
     Raises FontError or OSError for a font that cannot be used, Refusal for words that do not go with one.
     """
     if options.font is None:
-        return Press()
+        return Typesetter()
     _refuse_beside_font(options)
     from namewright.schoolfont.reading import load_font
     from namewright.schoolfont.shaping import Lettering
 
-    return Press(school_font=Lettering(load_font(Path(options.font))))
+    return Typesetter(school_font=Lettering(load_font(Path(options.font))))
 
 
 def _refuse_beside_font(options: argparse.Namespace) -> None:

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import argparse
 
-from namewright.commands.asking import press_of
+from namewright.commands.asking import typesetter_of
 from namewright.commands.talk import (
     ALL_MADE,
     HOW_TO_READ,
@@ -52,7 +52,7 @@ def complain_of_beats(roster: Roster) -> None:
 
 def write_one(request: Request, options: argparse.Namespace) -> int:
     """Make and write a child's page; return the exit status. Raises Refusal where it cannot be made."""
-    making = Making(request, press_of(options))
+    making = Making(request, typesetter_of(options))
     write(making.pages(), options, request.settings.language)
     for one in making.account.not_made:
         raise Refusal(f"{one.child.label}: {worded(one.cause)}")

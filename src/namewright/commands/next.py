@@ -83,11 +83,11 @@ def _request(book: Classbook, children: Sequence[BookChild]) -> Request:
 def _write_changes(making: Making, moves: Sequence[Move], refused: set[int], words: Wording,
                    options: argparse.Namespace) -> None:
     """Write the page for the adult: every child with its level and the reason, changes first."""
-    settings, press = making.request.settings, making.press
+    settings, setter = making.request.settings, making.setter
     entries = [Entry(words.say("next.title"), (words.say("next.lead"),), title=True)]
     for move in sorted(moves, key=lambda each: list(Become).index(each.kind)):
         told = (words.say("next.refused", who=move.one.child.label, before=move.before)
                 if move.kind is Become.CHANGED and move.one.id in refused else words.say(move.told))
-        entries.append(Entry("", (drawable(press, told),)))
-    pages = summary_pages(press, entries, settings.paper, binding=settings.binding)
+        entries.append(Entry("", (drawable(setter, told),)))
+    pages = summary_pages(setter, entries, settings.paper, binding=settings.binding)
     write(iter(pages), options, words.language, options.changes)

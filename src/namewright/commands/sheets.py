@@ -6,7 +6,7 @@ import argparse
 from collections.abc import Iterable, Iterator
 from pathlib import Path
 
-from namewright.commands.asking import asked_for_class, press_of
+from namewright.commands.asking import asked_for_class, typesetter_of
 from namewright.commands.common import (
     closing,
     font_option,
@@ -46,7 +46,7 @@ def add(commands: Commands) -> None:
 
 def _run(options: argparse.Namespace) -> int:
     with asked_for_class(options, Kind.SHEETS) as asked:
-        making, language = Making(asked.request, press_of(options)), asked.request.settings.language
+        making, language = Making(asked.request, typesetter_of(options)), asked.request.settings.language
         pages = progress(making.pages(), len(asked.request.members))
         write(with_pictures(pages, options), options, language)
         if options.summary and making.account.made:

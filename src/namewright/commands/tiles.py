@@ -5,7 +5,7 @@ from __future__ import annotations
 import argparse
 from dataclasses import replace
 
-from namewright.commands.asking import asked_for_class, press_of
+from namewright.commands.asking import asked_for_class, typesetter_of
 from namewright.commands.common import (
     closing,
     font_option,
@@ -39,6 +39,6 @@ def add(commands: Commands) -> None:
 def _run(options: argparse.Namespace) -> int:
     with asked_for_class(options, Kind.TILES) as asked:
         request = replace(asked.request, tile_mm=LARGE_TILE_MM if options.tile == "38" else TILE_MM)
-        making = Making(request, press_of(options))
+        making = Making(request, typesetter_of(options))
         write(progress(making.pages(), None), options, request.settings.language)
     return closing(making.account, asked.roster)

@@ -21,10 +21,10 @@ from namewright.geometry.segments import heading_out
 from namewright.letters.alphabet import Alphabet, upright
 from namewright.letters.strokes import Stroke, polyline_stroke
 from namewright.lines.clearance import CLEAR_MM, FLAT_MM, Arrow, Cue, CueRoom, keep_off, shaft
-from namewright.lines.forms import Form, Inkwell, Pens
+from namewright.lines.forms import Form, Inker, Pens
 from namewright.lines.ink import DARK, WHITE, Fragment, Ink, Piece, Style, dot_fragment, stroke_fragment
 from namewright.lines.ruling import Ruling, print_ruling
-from namewright.lines.setting import InkLetter, SetLine, Typecase
+from namewright.lines.setting import InkLetter, RuledLetters, SetLine
 from namewright.store import LETTERS, Store
 
 T = TypeVar("T")
@@ -115,7 +115,7 @@ class CueMaker:
         return self._digits.get(number, lambda: self._draw_digit(number))
 
     def _draw_digit(self, number: int) -> Fragment:
-        line = Typecase(upright(), print_ruling(self.number_mm / 1.75), pencil_mm=0.1).line(str(number))
+        line = RuledLetters(upright(), print_ruling(self.number_mm / 1.75), pencil_mm=0.1).line(str(number))
         x0, y0, x1, y1 = line.bounds
         return stroke_fragment(
             stroke.map(lambda p, x=item.x: (p[0] + x - (x0 + x1) / 2, p[1] - (y0 + y1) / 2))  # type: ignore[misc]
@@ -299,6 +299,6 @@ def _arrow(begin: Point, end: Point, offset: float, reach: float) -> Arrow:
     return (a, tip, left, tip, right)
 
 
-def line_with_cues(maker: CueMaker, well: Inkwell, line: SetLine) -> tuple[Ink, ...]:
+def line_with_cues(maker: CueMaker, inker: Inker, line: SetLine) -> tuple[Ink, ...]:
     """Return a solid line with its cues on top, relative to the line's origin."""
-    return (*well.ink(line, Form.SOLID), *maker.ink(line))
+    return (*inker.ink(line, Form.SOLID), *maker.ink(line))

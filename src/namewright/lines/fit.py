@@ -39,35 +39,35 @@ class Fit:
         return max(line.width_mm for line in self.lines)
 
 
-def fit_name(name: str, case: LineSetter, rooms_mm: Sequence[float], language: str = "en") -> Fit:
+def fit_name(name: str, ruled: LineSetter, rooms_mm: Sequence[float], language: str = "en") -> Fit:
     """Set a name into the first room that takes it: ``rooms_mm`` is (as it lies,) or (as it lies, turned).
 
     Raises DoesNotFit, or MissingLetters for a name that cannot be drawn.
     """
     for turned, room in enumerate(rooms_mm):
         for tightness in _TIGHTNESS:
-            line = case.line(name, tightness=tightness)
+            line = ruled.line(name, tightness=tightness)
             if line.width_mm <= room:
                 return Fit((line,), bool(turned))
     for turned, room in enumerate(rooms_mm):
-        lines = _two_rows(name, case, room, language)
+        lines = _two_rows(name, ruled, room, language)
         if lines:
             return Fit(lines, bool(turned))
-    narrowest = min((max(line.width_mm for line in pair) for pair in _pairs(name, case, 1.0, language)),
-                    default=case.line(name, tightness=1.0).width_mm)
+    narrowest = min((max(line.width_mm for line in pair) for pair in _pairs(name, ruled, 1.0, language)),
+                    default=ruled.line(name, tightness=1.0).width_mm)
     raise DoesNotFit(name, narrowest, max(rooms_mm))
 
 
-def _two_rows(name: str, case: LineSetter, room: float, language: str) -> tuple[SetLine, ...] | None:
+def _two_rows(name: str, ruled: LineSetter, room: float, language: str) -> tuple[SetLine, ...] | None:
     for tightness in _TIGHTNESS:
-        pairs = [pair for pair in _pairs(name, case, tightness, language)
+        pairs = [pair for pair in _pairs(name, ruled, tightness, language)
                  if all(line.width_mm <= room for line in pair)]
         if pairs:
             return min(pairs, key=lambda pair: max(line.width_mm for line in pair))
     return None
 
 
-def _pairs(name: str, case: LineSetter, tightness: float, language: str) -> list[tuple[SetLine, ...]]:
+def _pairs(name: str, ruled: LineSetter, tightness: float, language: str) -> list[tuple[SetLine, ...]]:
     letters = clusters(name)
     halves = (("".join(letters[:at]).strip(), "".join(letters[at:]).strip()) for at in breaks(letters, language))
-    return [tuple(case.line(half, tightness=tightness) for half in pair) for pair in halves if all(pair)]
+    return [tuple(ruled.line(half, tightness=tightness) for half in pair) for pair in halves if all(pair)]

@@ -143,10 +143,10 @@ def _retraces(line: Line, track: Line, tracks: Sequence[Line]) -> bool:
 
 
 @dataclass
-class Inkwell:
+class Inker:
     """Letters of one ruling turned into fragments, each letter and form once.
 
-    Like a typecase it belongs to one run and grows only with the number of different letters.
+    Like letters on a ruling it belongs to one run and grows only with the number of different letters.
     """
 
     ruling: Ruling

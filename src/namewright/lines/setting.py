@@ -81,7 +81,7 @@ class SetLine:
 
 
 class LineSetter(Protocol):
-    """What sets names on one ruling: our own ``Typecase``, or the letters of a school's font."""
+    """What sets names on one ruling: our own ``RuledLetters``, or the letters of a school's font."""
 
     def line(self, text: str, *, tightness: float = 0.0) -> SetLine:
         """Set a text; ``tightness`` runs from 0 (natural) to 1. Raises MissingLetters."""
@@ -111,10 +111,10 @@ def ink_letter(letter: Letter, ruling: Ruling, slant: float = 0.0) -> InkLetter:
 
 
 @dataclass
-class Typecase:
+class RuledLetters:
     """The letters of one alphabet on one ruling, each made once, and the setting of names from them.
 
-    A typecase belongs to one run and grows with the number of different letters and pairs, not with the
+    These belong to one run and grow with the number of different letters and pairs, not with the
     roster. ``letter_spacing_mm`` widens every gap; ``pencil_mm`` is the line that must pass between two
     letters (next to nothing for captions, which nobody writes over). ``slant`` is in degrees, and ``word_space`` is
     a share of the alphabet's, which suits a child's own writing.

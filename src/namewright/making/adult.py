@@ -12,9 +12,9 @@ from namewright.making.account import NotMade
 from namewright.making.request import Member, Request
 from namewright.message import Message, message, together
 from namewright.pages.page import Page
-from namewright.pages.press import Press
 from namewright.pages.sheet import SheetSettings
 from namewright.pages.summary import Entry, drawable, summary_pages
+from namewright.pages.typesetter import Typesetter
 from namewright.practice.difficulty import Band
 from namewright.practice.ordering import Placed
 from namewright.roster.children import LineReport, Outcome, Roster
@@ -23,12 +23,12 @@ from namewright.wording import Wording, wording
 _ON_LINE_MM = 0.5  # nearer than this, a letter is seen to end on the line
 
 
-def adult_pages(press: Press, request: Request, made: Sequence[Member], not_made: Sequence[NotMade],
+def adult_pages(setter: Typesetter, request: Request, made: Sequence[Member], not_made: Sequence[NotMade],
                 ) -> tuple[Page, ...]:
     """Return the page for the adult about the children made, those not made and the lines left out."""
     settings = request.settings
-    entries = list(_entries(press, request, made, not_made))
-    return summary_pages(press, entries, settings.paper, binding=settings.binding)
+    entries = list(_entries(setter, request, made, not_made))
+    return summary_pages(setter, entries, settings.paper, binding=settings.binding)
 
 
 def left_out(roster: Roster) -> Sequence[LineReport]:
@@ -36,30 +36,31 @@ def left_out(roster: Roster) -> Sequence[LineReport]:
     return [report for report in roster.lines if report.outcome is Outcome.LEFT_OUT]
 
 
-def _entries(press: Press, request: Request, made: Sequence[Member], not_made: Sequence[NotMade]) -> Iterator[Entry]:
+def _entries(setter: Typesetter, request: Request, made: Sequence[Member], not_made: Sequence[NotMade],
+             ) -> Iterator[Entry]:
     settings, roster = request.settings, request.roster
     words = wording(settings.language)
     counted = words.say("page.summary.made", made=len(made), all=len(roster.children))
     everyone = words.say("page.summary.everyone", settings=_settings_told(settings))
     yield Entry(words.say("page.summary.title"), (counted, everyone, words.say("page.summary.rule_advice"),
                                                words.say("page.summary.letters_advice"),
-                                               *_font_said(press, settings, words)), title=True)
+                                               *_font_said(setter, settings, words)), title=True)
     for place, one in enumerate(made, 1):
         said = words.text(why(one.placed), *_details(request.settings_of(one), settings))
-        yield Entry(drawable(press, f"{place}. {one.placed.child.label}"), (drawable(press, said),), beside=True)
+        yield Entry(drawable(setter, f"{place}. {one.placed.child.label}"), (drawable(setter, said),), beside=True)
     for heading, lines in (("not_made", _not_made(not_made, words)), ("left_out", _left_out(roster, words))):
         for count, said in enumerate(lines):
             if count == 0:
                 yield Entry(words.say(f"page.summary.{heading}"), title=True)
-            yield Entry("", (drawable(press, said),))
+            yield Entry("", (drawable(setter, said),))
 
 
-def _font_said(press: Press, settings: SheetSettings, words: Wording) -> Iterator[str]:
+def _font_said(setter: Typesetter, settings: SheetSettings, words: Wording) -> Iterator[str]:
     """Yield what an adult should know of a school's font: no order of strokes, and how it meets the lines."""
-    if press.school_font is None:
+    if setter.school_font is None:
         return
-    yield drawable(press, words.say("page.summary.font", name=press.school_font.name))
-    heights = press.school_font.line_up(settings.ruling)
+    yield drawable(setter, words.say("page.summary.font", name=setter.school_font.name))
+    heights = setter.school_font.line_up(settings.ruling)
     if abs(heights.capitals_mm) >= _ON_LINE_MM:
         yield words.say(f"page.summary.font_{'above' if heights.capitals_mm > 0 else 'below'}",
                         height=abs(heights.capitals_mm))

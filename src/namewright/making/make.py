@@ -27,11 +27,11 @@ from namewright.pages.ladder import ORDERED
 from namewright.pages.name_card import card_page, card_sheet
 from namewright.pages.page import Page, PageError
 from namewright.pages.plan.pages import plan_pages
-from namewright.pages.press import Press
 from namewright.pages.sheet import SheetSettings, practice_pages
 from namewright.pages.size_finder import size_page
 from namewright.pages.summary import drawable
 from namewright.pages.tile_sheet import Strip, TileSettings, across, strips, tile_pages, tile_ruling
+from namewright.pages.typesetter import Typesetter
 from namewright.practice.groups import shared_letters
 from namewright.practice.ordering import Order
 
@@ -41,10 +41,10 @@ P = ParamSpec("P")
 
 @dataclass
 class Making:
-    """A request being made, on letters kept ready by ``press``."""
+    """A request being made, on letters kept ready by ``setter``."""
 
     request: Request
-    press: Press = field(default_factory=Press)
+    setter: Typesetter = field(default_factory=Typesetter)
     account: Account = field(default_factory=Account)
     _sheet_pages: list[tuple[int, int]] = field(default_factory=list)
 
@@ -73,7 +73,7 @@ class Making:
         except (MissingLetters, DoesNotFit, NothingNoted) as error:
             cause = error
         except PageError:
-            cause = FontTooLarge() if self.press.school_font else TooLarge()
+            cause = FontTooLarge() if self.setter.school_font else TooLarge()
         else:
             self.account.made += [(kind, one) for one in members]
             return made
@@ -107,39 +107,39 @@ class Making:
         """Return what holds for a child's sheet: a school's font tells no order of strokes, so no row may show one."""
         holds = self.request.settings_of(one)
         rungs = holds.ladder.rungs
-        if self.press.school_font is None or not any(part in ORDERED for part in rungs or ()):
+        if self.setter.school_font is None or not any(part in ORDERED for part in rungs or ()):
             return holds
         self._remark(one, message("account.font_order"))
         rest = tuple(part for part in rungs or () if part not in ORDERED)
         return replace(holds, ladder=replace(holds.ladder, rungs=rest or None))
 
     def _label(self, one: Member) -> str:
-        return drawable(self.press, one.placed.child.label)
+        return drawable(self.setter, one.placed.child.label)
 
     def _sheet(self, one: Member) -> tuple[Page, ...]:
-        return practice_pages(self.press, one.placed.child.practice, self._label(one), self._holds_for_sheet(one))
+        return practice_pages(self.setter, one.placed.child.practice, self._label(one), self._holds_for_sheet(one))
 
     def _card(self, one: Member) -> tuple[Page, ...]:
         name, label, holds = one.placed.child.practice, self._label(one), self.request.settings_of(one)
         card = page_settings.for_card(holds, self.request.card)
         if self.request.fill:
-            return (card_sheet(self.press, name, label, card, holds.paper),)
-        return (card_page(self.press, name, label, card),)
+            return (card_sheet(self.setter, name, label, card, holds.paper),)
+        return (card_page(self.setter, name, label, card),)
 
     def _sizes(self, one: Member) -> tuple[Page, ...]:
         settings = page_settings.for_sizes(self.request.settings_of(one))
-        return (size_page(self.press, one.placed.child.practice, self._label(one), settings),)
+        return (size_page(self.setter, one.placed.child.practice, self._label(one), settings),)
 
     def _growth(self, one: Member) -> tuple[Page, ...]:
         child = one.placed.child
         growth = growth_of(child.label, child.practice, one.notes)
         if not growth.days:
             raise NothingNoted(child.label)
-        return (progress_page(self.press, growth, page_settings.for_progress(self.request.settings_of(one))),)
+        return (progress_page(self.setter, growth, page_settings.for_progress(self.request.settings_of(one))),)
 
     def _tiles(self) -> Iterator[Page]:
         settings = page_settings.for_tiles(self.request.settings, self.request.tile_mm)
-        return tile_pages(self.press, self._all_strips(settings), settings)
+        return tile_pages(self.setter, self._all_strips(settings), settings)
 
     def _all_strips(self, settings: TileSettings) -> Iterator[tuple[str, Sequence[Strip]]]:
         for one in self.request.members:
@@ -153,9 +153,9 @@ class Making:
         """Return a child's tiles in the forms of its letters. What cannot be drawn shows before a page begins."""
         name, label = one.placed.child.practice, self._label(one)
         made = strips(label, name, across(settings), self.request.settings_of(one).letters)
-        self.press.case(tile_ruling(settings.side_mm)).line(name)
-        if self.press.school_font:  # how far its letters reach is not known beforehand
-            list(tile_pages(self.press, [(label, made)], settings))
+        self.setter.ruled(tile_ruling(settings.side_mm)).line(name)
+        if self.setter.school_font:  # how far its letters reach is not known beforehand
+            list(tile_pages(self.setter, [(label, made)], settings))
         return made
 
     # --- pages about the class ----------------------------------------------------------------------------
@@ -171,20 +171,20 @@ class Making:
     def _group(self, number: int, members: Sequence[Member]) -> Page:
         named = [(self._label(one), one.placed.child.practice) for one in members]
         shared = [letter for letter in shared_letters([name for _, name in named])
-                  if not self.press.alphabet.missing(letter)]
-        return group_page(self.press, number, named, shared, page_settings.for_groups(self.request.settings))
+                  if not self.setter.alphabet.missing(letter)]
+        return group_page(self.setter, number, named, shared, page_settings.for_groups(self.request.settings))
 
     def _adult(self) -> Iterator[Page]:
         request, account = self.request, self.account
         made = account.of(Kind.SHEETS) if Kind.SHEETS in request.kinds else request.members
         not_made = [one for one in account.not_made if one.kind is Kind.SHEETS]
-        yield from self._try(Kind.ADULT, request.members, adult_pages, self.press, request, made, not_made) or ()
+        yield from self._try(Kind.ADULT, request.members, adult_pages, self.setter, request, made, not_made) or ()
 
     def _plan(self) -> Iterator[Page]:
         request = self.request
         settings = page_settings.for_plan(request.settings,
                                           request.first.over(request.everyone).order or Order.PRACTICE)
-        yield from self._try(Kind.PLAN, request.members, plan_pages, self.press, timetable_of(request), settings,
+        yield from self._try(Kind.PLAN, request.members, plan_pages, self.setter, timetable_of(request), settings,
                              self.numbers()) or ()
 
     def numbers(self) -> Mapping[int, tuple[int, ...]]:
@@ -193,7 +193,7 @@ class Making:
         Where no sheets are made with the plan, they are laid out to be counted.
         """
         if Kind.SHEETS not in self.request.kinds:
-            counting = Making(replace(self.request, kinds=(Kind.SHEETS,)), self.press)
+            counting = Making(replace(self.request, kinds=(Kind.SHEETS,)), self.setter)
             for _ in counting.pages():
                 pass
             return counting.numbers()
@@ -204,7 +204,7 @@ class Making:
     def _year(self) -> Iterator[Page]:
         in_list = sorted(self.request.members, key=lambda one: one.placed.child.line)
         settings = page_settings.for_progress(self.request.settings)
-        yield from self._try(Kind.YEAR, in_list, class_progress_pages, self.press, [self._row(one) for one in in_list],
+        yield from self._try(Kind.YEAR, in_list, class_progress_pages, self.setter, [self._row(one) for one in in_list],
                              settings) or ()
 
     def _row(self, one: Member) -> ClassRow:
@@ -213,9 +213,9 @@ class Making:
         return ClassRow(growth_of(child.label, child.practice, one.notes), holds.support, thought)
 
 
-def made_at_once(request: Request, press: Press) -> tuple[Page, ...]:
+def made_at_once(request: Request, setter: Typesetter) -> tuple[Page, ...]:
     """Return all pages of a request. Raises what stood in the way where a child could not be made."""
-    making = Making(request, press)
+    making = Making(request, setter)
     pages = tuple(making.pages())
     for one in making.account.not_made:
         raise one.cause

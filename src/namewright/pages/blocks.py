@@ -16,7 +16,7 @@ from namewright.lines.ruling import GuideLine, Ruling
 from namewright.lines.setting import PENCIL_MM, SetLine, pen_width_mm
 from namewright.lines.tile_boxes import TileRows, boxes
 from namewright.pages.page import Furniture, Guide, Item, Row, Tile
-from namewright.pages.press import Press
+from namewright.pages.typesetter import Typesetter
 from namewright.wording import TIED_SPACE, Wording
 
 TEXT_MM = 1.9  # x-height of captions; with its ascenders that is type of about 11 pt
@@ -90,13 +90,13 @@ def ruled_row(name: str, form: str, ruling: Ruling, x0: float, x1: float, baseli
     return Row(name, form, (*guides(ruling, x0, x1, baseline), *inks))
 
 
-def letters_at(press: Press, set_line: SetLine, forms: Form | Sequence[Form], x: float, baseline: float,
+def letters_at(setter: Typesetter, set_line: SetLine, forms: Form | Sequence[Form], x: float, baseline: float,
                ) -> tuple[Ink, ...]:
     """Return a set line inked with its leftmost centreline at ``x``."""
-    return tuple(ink.moved(x, baseline) for ink in press.well(set_line.ruling).ink(set_line, forms))
+    return tuple(ink.moved(x, baseline) for ink in setter.inker(set_line.ruling).ink(set_line, forms))
 
 
-def with_room_for_cues(press: Press, set_line: SetLine, room_mm: float, spacing_mm: float = 0.0,
+def with_room_for_cues(setter: Typesetter, set_line: SetLine, room_mm: float, spacing_mm: float = 0.0,
                         ) -> tuple[CueMaker, SetLine]:
     """Return a model set as wide as ``room_mm`` lets it, up to 0.4 x-heights a gap, and the cues that suit it.
 
@@ -105,11 +105,11 @@ def with_room_for_cues(press: Press, set_line: SetLine, room_mm: float, spacing_
     ruling = set_line.ruling
     for share in (0.4, 0.25, 0.12):
         spacing = spacing_mm + round(share * ruling.x_height_mm, 2)
-        wide = press.case(ruling, spacing).line(set_line.text)
+        wide = setter.ruled(ruling, spacing).line(set_line.text)
         if wide.width_mm + spacing + 2 * PENCIL_MM <= room_mm:
-            return press.cues(ruling, spacing), wide
+            return setter.cues(ruling, spacing), wide
     spare = round(max(0.0, room_mm - set_line.width_mm - 2 * PENCIL_MM), 1)  # marks may stand before and after it
-    return press.cues(ruling, min(spacing_mm, spare)), set_line
+    return setter.cues(ruling, min(spacing_mm, spare)), set_line
 
 
 def moved(item: Item, dx: float, dy: float) -> Item:
@@ -129,12 +129,12 @@ def _moved_leaf(item: Guide | Ink, dx: float, dy: float) -> Guide | Ink:
     return replace(item, x0=item.x0 + dx, x1=item.x1 + dx, y=item.y + dy)
 
 
-def text_at(press: Press, words: str, x: float, baseline: float, size_mm: float = TEXT_MM) -> Ink:
+def text_at(setter: Typesetter, words: str, x: float, baseline: float, size_mm: float = TEXT_MM) -> Ink:
     """Return running text with its left edge at ``x``."""
-    return press.text(words, size_mm).moved(x, baseline)
+    return setter.text(words, size_mm).moved(x, baseline)
 
 
-def text_with_name(press: Press, words: Wording, key: str, name: str, x: float, baseline: float,
+def text_with_name(setter: Typesetter, words: Wording, key: str, name: str, x: float, baseline: float,
                    size_mm: float = 2.2) -> tuple[Ink, ...]:
     """Return the title of a key about a name, its own words apart: they recur, the name does not."""
     inks: list[Ink] = []
@@ -143,18 +143,18 @@ def text_with_name(press: Press, words: Wording, key: str, name: str, x: float, 
         after = after.removeprefix(".")
     for shown in (before, name, after):
         if shown.strip():
-            ink = text_at(press, shown.strip(), x + press.text_space(size_mm) * (shown[:1] == " "), baseline, size_mm)
+            ink = text_at(setter, shown.strip(), x + setter.text_space(size_mm) * (shown[:1] == " "), baseline, size_mm)
             inks.append(ink)
-            x = ink.bounds()[2] + press.text_space(size_mm) * (0.35 + (shown[-1:] == " "))
+            x = ink.bounds()[2] + setter.text_space(size_mm) * (0.35 + (shown[-1:] == " "))
     return passage(inks, Role.TITLE)
 
 
-def fitting(press: Press, words: str, room_mm: float, size: float) -> float:
+def fitting(setter: Typesetter, words: str, room_mm: float, size: float) -> float:
     """Return the x-height, or the smaller one at which the words are no wider than the room, 0.4 mm at the least.
 
     Gaps between letters do not shrink with the letters, so that one division is not enough.
     """
-    while size > 0.4 and (width := press.text_width(words, size)) > room_mm:
+    while size > 0.4 and (width := setter.text_width(words, size)) > room_mm:
         size *= min(0.98, room_mm / width)
     return size
 
@@ -170,15 +170,15 @@ def fold_line(x0: float, x1: float, y: float) -> Ink:
     return Ink(_FOLD_STYLE, (line(x0, y, x1, y),))
 
 
-def check_bar(press: Press, words: Wording, x: float, y: float, *, note_above: bool = False) -> tuple[Ink, ...]:
+def check_bar(setter: Typesetter, words: Wording, x: float, y: float, *, note_above: bool = False) -> tuple[Ink, ...]:
     """Return the bar of exactly 50 mm, centre of end tick to centre of end tick, and its note beside or above it."""
     bar = Ink(Style(0.25, BLACK), (line(x, y, x + CHECK_BAR_MM, y), line(x, y - 1.3, x, y + 1.3),
                                    line(x + CHECK_BAR_MM, y - 1.3, x + CHECK_BAR_MM, y + 1.3)))
     note = (x, y - 3.1) if note_above else (x + CHECK_BAR_MM + 3, y + 0.8)
-    return (bar, text_at(press, words.say("page.check"), *note, CHECK_NOTE_MM))
+    return (bar, text_at(setter, words.say("page.check"), *note, CHECK_NOTE_MM))
 
 
-def tile_boxes(press: Press, tiles: TileRows, x: float, y: float, *, hint: bool) -> tuple[Tile | Ink, ...]:
+def tile_boxes(setter: Typesetter, tiles: TileRows, x: float, y: float, *, hint: bool) -> tuple[Tile | Ink, ...]:
     """Return the boxes with the top left corner of the first at (``x``, ``y``).
 
     With ``hint`` each box shows its letter small in the corner, where a tile will cover it.
@@ -187,6 +187,6 @@ def tile_boxes(press: Press, tiles: TileRows, x: float, y: float, *, hint: bool)
     for letter, right, down in boxes(tiles):
         items.append(Tile(x + right, y + down, tiles.box_mm, tiles.box_mm, letter, _BOX_STYLE))
         if hint:
-            hint_ink = press.letter(letter, 2.6).read_as(goes_on=True)
+            hint_ink = setter.letter(letter, 2.6).read_as(goes_on=True)
             items.append(hint_ink.moved(x + right + 2.2, y + down + 7.0))
     return tuple(items)

@@ -34,8 +34,8 @@ from namewright.pages.blocks import fitting
 from namewright.pages.growth import STAGES, Growth, Track, day_said, summary
 from namewright.pages.page import Page, checked
 from namewright.pages.paper import Paper, Sheet, sheet_of
-from namewright.pages.press import Press
 from namewright.pages.summary import drawable
+from namewright.pages.typesetter import Typesetter
 from namewright.settings import Support
 from namewright.wording import Wording, wording
 
@@ -60,18 +60,18 @@ class ProgressSettings:
     language: str = "en"
 
 
-def progress_page(press: Press, growth: Growth, settings: ProgressSettings) -> Page:
+def progress_page(setter: Typesetter, growth: Growth, settings: ProgressSettings) -> Page:
     """Return a child's page. Raises ValueError where no day was noted, Problem for a language that has no words."""
     if not growth.days:
         raise ValueError(f"nothing was noted about {growth.label} yet")
     sheet = sheet_of(settings.paper, binding=settings.binding)
-    inks = _Drawing(press, growth, wording(settings.language), sheet).inks()
+    inks = _Drawing(setter, growth, wording(settings.language), sheet).inks()
     return checked(Page(sheet.width_mm, sheet.height_mm, tuple(inks), growth.label))
 
 
 @dataclass
 class _Drawing:
-    press: Press
+    setter: Typesetter
     growth: Growth
     words: Wording
     sheet: Sheet
@@ -92,7 +92,7 @@ class _Drawing:
         yield self._text(title, self.sheet.left_mm, y, size).read_as(Role.TITLE)
         y += 3.0
         lead = self._drawable(self.words.say(summary(self.growth)))
-        for count, words in enumerate(self.press.wrapped(lead, self.sheet.room_width, _LEAD_MM)):
+        for count, words in enumerate(self.setter.wrapped(lead, self.sheet.room_width, _LEAD_MM)):
             y += 2.9 * _LEAD_MM
             first, *more = self._words(words, self.sheet.left_mm, y, _LEAD_MM)
             yield from (first.read_as(goes_on=count > 0), *more)
@@ -131,7 +131,7 @@ class _Drawing:
         x = self.sheet.right_edge
         for key, formed in (("not_yet", False), ("formed", True)):
             words = self._say(key)
-            x -= self.press.text_width(words, _TEXT_MM)
+            x -= self.setter.text_width(words, _TEXT_MM)
             yield self._text(words, x, y, _TEXT_MM, DARK)
             x -= 3.5
             yield _dots([(x, y - 0.8)], 2.6, formed=formed)
@@ -172,7 +172,7 @@ class _Drawing:
             word = self.words.listed([support])
             if x0 >= free_from:
                 yield self._text(word, x0, foot + 4.0, _TEXT_MM, DARK)
-                free_from = x0 + self.press.text_width(word, _TEXT_MM) + 2.0
+                free_from = x0 + self.setter.text_width(word, _TEXT_MM) + 2.0
         yield Ink(_GRID, (line(self.x0, foot + 0.2, self.x1, foot + 0.2),))
         return foot + 4.0
 
@@ -198,7 +198,7 @@ class _Drawing:
         said = "" if not since else self._say("reached", date=day_said(since, year=self._years))
         if stage == now:
             said = self._say("now")
-        room = self.sheet.right_edge - begin - self.press.text_width(said, _TEXT_MM) - 3.0
+        room = self.sheet.right_edge - begin - self.setter.text_width(said, _TEXT_MM) - 3.0
         yield self._text(words, begin, baseline, self._fitting(words, room, _TEXT_MM), BLACK if since else RULE)
         if said:
             yield self._right(said, baseline, BLACK)
@@ -225,7 +225,7 @@ class _Drawing:
         free_from, year = self.x0, 0
         for month in self._month_starts[:-1]:
             x, words = self._x(month) + 0.6, self.words.say(f"month.{month.month}")
-            end = x + self.press.text_width(words, _TEXT_MM)
+            end = x + self.setter.text_width(words, _TEXT_MM)
             if x >= free_from and end <= self.x1:
                 yield self._text(words, x, y, _TEXT_MM, DARK)
                 free_from = end + 2.0
@@ -244,20 +244,20 @@ class _Drawing:
         return self.words.say(day_said(day, year=self._years))
 
     def _drawable(self, words: str) -> str:
-        return drawable(self.press, words)
+        return drawable(self.setter, words)
 
     def _text(self, words: str, x: float, y: float, size: float, colour: str = BLACK) -> Ink:
-        ink = self.press.text(words, size)
+        ink = self.setter.text(words, size)
         return replace(ink, style=replace(ink.style, colour=colour)).moved(x, y)
 
     def _words(self, words: str, x: float, y: float, size: float) -> Iterator[Ink]:
-        yield from (ink.moved(x, y) for ink in self.press.words(words, size))
+        yield from (ink.moved(x, y) for ink in self.setter.words(words, size))
 
     def _right(self, words: str, y: float, colour: str, size: float = _TEXT_MM) -> Ink:
-        return self._text(words, self.sheet.right_edge - self.press.text_width(words, size), y, size, colour)
+        return self._text(words, self.sheet.right_edge - self.setter.text_width(words, size), y, size, colour)
 
     def _fitting(self, words: str, room_mm: float, size: float) -> float:
-        return fitting(self.press, words, room_mm, size)
+        return fitting(self.setter, words, room_mm, size)
 
 
 def _month_after(day: date) -> date:

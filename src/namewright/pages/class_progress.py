@@ -16,8 +16,8 @@ from namewright.pages.child_progress import STRONG, TINT, ProgressSettings, bloc
 from namewright.pages.growth import STAGES, Growth, day_said
 from namewright.pages.page import Page, checked
 from namewright.pages.paper import Sheet, sheet_of
-from namewright.pages.press import Press
 from namewright.pages.summary import drawable
+from namewright.pages.typesetter import Typesetter
 from namewright.settings import Support
 from namewright.wording import Wording, wording
 
@@ -38,10 +38,10 @@ class ClassRow:
     suggestion: Message
 
 
-def class_progress_pages(press: Press, rows: Sequence[ClassRow], settings: ProgressSettings) -> tuple[Page, ...]:
+def class_progress_pages(setter: Typesetter, rows: Sequence[ClassRow], settings: ProgressSettings) -> tuple[Page, ...]:
     """Return the pages that hold all rows. Raises Problem for a language that has no words."""
     sheet = sheet_of(settings.paper, binding=settings.binding)
-    drawing = _Drawing(press, wording(settings.language), sheet)
+    drawing = _Drawing(setter, wording(settings.language), sheet)
     pages: list[list[Ink]] = [list(drawing.head())]
     y = drawing.below_head
     for row in rows:
@@ -57,13 +57,13 @@ def class_progress_pages(press: Press, rows: Sequence[ClassRow], settings: Progr
 
 @dataclass
 class _Drawing:
-    press: Press
+    setter: Typesetter
     words: Wording
     sheet: Sheet
     _wrapped: dict[str, tuple[str, ...]] = field(default_factory=dict)
 
     def __post_init__(self) -> None:
-        self.note = self.press.wrapped(self.words.say("page.progress.class_note"), self.sheet.room_width, _TEXT_MM)
+        self.note = self.setter.wrapped(self.words.say("page.progress.class_note"), self.sheet.room_width, _TEXT_MM)
         self.below_head = self.sheet.top_mm + 12.0 + 4.4 * len(self.note)
         self.boxes_x = self.sheet.left_mm + _NAME_COLUMN_MM
         self.steps_x = self.sheet.right_edge - _DAY_COLUMN_MM - _STEPS_COLUMN_MM
@@ -74,21 +74,21 @@ class _Drawing:
         title = self._text(self.words.say("page.progress.class_title"), self.sheet.left_mm, y, _TITLE_MM)
         yield title.read_as(Role.TITLE)
         yield from passage(ink.moved(self.sheet.left_mm, y + 1.5 + 4.4 * count)
-                           for count, words in enumerate(self.note, 1) for ink in self.press.words(words, _TEXT_MM))
+                           for count, words in enumerate(self.note, 1) for ink in self.setter.words(words, _TEXT_MM))
 
     def said(self, row: ClassRow) -> tuple[str, ...]:
         """Return the lines that say what support there is and what may help next."""
         now = message("page.progress.class_support", support=row.support)
         words = self.words.text(now, row.suggestion if row.growth.days else message("page.progress.class_none"))
         if words not in self._wrapped:  # the same few sentences recur over a class
-            self._wrapped[words] = self.press.wrapped(words, self.sheet.room_width, _TEXT_MM)
+            self._wrapped[words] = self.setter.wrapped(words, self.sheet.room_width, _TEXT_MM)
         return self._wrapped[words]
 
     def row(self, growth: Growth, said: Sequence[str], y: float) -> Iterator[Ink]:
         """Yield one child's row with its top at ``y``."""
         yield Ink(_RULE, (line(self.sheet.left_mm, y, self.sheet.right_edge, y),))
         baseline = y + 5.4
-        label = drawable(self.press, growth.label)
+        label = drawable(self.setter, growth.label)
         size = self._fitting(label, _NAME_COLUMN_MM - 3.0, _NAME_MM)
         yield self._text(label, self.sheet.left_mm, baseline, size).read_as(Role.HEADING)
         yield from self._letters(growth, y + 1.3)
@@ -96,10 +96,10 @@ class _Drawing:
             yield from self._steps(growth.stages[-1][1], baseline)
         if growth.days:
             last = self.words.say("page.progress.class_last", date=day_said(growth.days[-1]))
-            width = self.press.text_width(last, _TEXT_MM)
+            width = self.setter.text_width(last, _TEXT_MM)
             yield self._text(last, self.sheet.right_edge - width, baseline, _TEXT_MM, DARK)
         yield from passage(ink.moved(self.sheet.left_mm, y + 6.6 + _LINE_MM * count)
-                           for count, words in enumerate(said, 1) for ink in self.press.words(words, _TEXT_MM))
+                           for count, words in enumerate(said, 1) for ink in self.setter.words(words, _TEXT_MM))
 
     def _letters(self, growth: Growth, top: float) -> Iterator[Ink]:
         room = self.steps_x - self.boxes_x - 4.0
@@ -109,9 +109,9 @@ class _Drawing:
             middle = top + _BOX_MM / 2
             yield block(x, middle - side / 2, x + side, middle + side / 2,
                         replace(_EDGE, fill=TINT if track.first else WHITE))
-            letter = drawable(self.press, track.letter)
+            letter = drawable(self.setter, track.letter)
             size = self._fitting(letter, 0.8 * side, 0.3 * side)
-            x += (side - self.press.text_width(letter, size)) / 2
+            x += (side - self.setter.text_width(letter, size)) / 2
             ink = self._text(letter, x, middle + 0.75 * size, size, BLACK if track.first else RULE)
             yield ink.read_as(goes_on=count > 0)
 
@@ -123,8 +123,8 @@ class _Drawing:
             yield block(x, baseline - rise, x + _PIP_MM - 0.6, baseline, Style(0.15, FAINT, fill=fill))
 
     def _text(self, words: str, x: float, y: float, size: float, colour: str = BLACK) -> Ink:
-        ink = self.press.text(words, size)
+        ink = self.setter.text(words, size)
         return replace(ink, style=replace(ink.style, colour=colour)).moved(x, y)
 
     def _fitting(self, words: str, room_mm: float, size: float) -> float:
-        return fitting(self.press, words, room_mm, size)
+        return fitting(self.setter, words, room_mm, size)

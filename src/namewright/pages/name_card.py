@@ -22,7 +22,7 @@ from namewright.message import message
 from namewright.pages import blocks
 from namewright.pages.page import Furniture, Item, Page, checked
 from namewright.pages.paper import Paper
-from namewright.pages.press import Press
+from namewright.pages.typesetter import Typesetter
 from namewright.settings import Support
 from namewright.units import MM_PER_INCH
 from namewright.wording import wording
@@ -62,14 +62,14 @@ class CardSettings:
     letters: LetterChoice = LetterChoice()
 
 
-def card_page(press: Press, name: str, label: str, settings: CardSettings) -> Page:
+def card_page(setter: Typesetter, name: str, label: str, settings: CardSettings) -> Page:
     """Return one card on a page of its own size. Raises MissingLetters or DoesNotFit."""
     width, height = settings.size.size_mm
-    items = tuple(_card_items(press, name, settings, with_bar=True))
+    items = tuple(_card_items(setter, name, settings, with_bar=True))
     return checked(Page(width, height, items, outline=label, edge_mm=CARD_EDGE_MM))
 
 
-def card_sheet(press: Press, name: str, label: str, settings: CardSettings, paper: Paper) -> Page:
+def card_sheet(setter: Typesetter, name: str, label: str, settings: CardSettings, paper: Paper) -> Page:
     """Return a sheet filled with cards of one child (one to use, the others to spare), with lines to cut along.
 
     The sheet lies the way that takes more cards. Raises MissingLetters or DoesNotFit.
@@ -80,11 +80,11 @@ def card_sheet(press: Press, name: str, label: str, settings: CardSettings, pape
     across, down = int(sheet_width // width), int(sheet_height // height)
     left, top = (sheet_width - across * width) / 2, (sheet_height - down * height) / 2
     bar_over = top >= _SHEET_EDGE_MM + _BAR_ROOM_MM  # outside the cards, where the paper leaves room
-    card = tuple(_card_items(press, name, settings, with_bar=not bar_over))
+    card = tuple(_card_items(setter, name, settings, with_bar=not bar_over))
     items = [blocks.moved(item, left + column * width, top + row * height)
              for row in range(down) for column in range(across) for item in card]
     if bar_over:
-        items.append(Furniture(blocks.check_bar(press, wording(settings.language), left + 2.0, top - 3.0)))
+        items.append(Furniture(blocks.check_bar(setter, wording(settings.language), left + 2.0, top - 3.0)))
     items.append(_cuts(sheet_width, sheet_height, [left + column * width for column in range(across + 1)],
                        [top + row * height for row in range(down + 1)]))
     return checked(Page(sheet_width, sheet_height, tuple(items), outline=label, edge_mm=_SHEET_EDGE_MM))
@@ -115,35 +115,35 @@ class _Layout:
     top_mm: float
 
 
-def _card_items(press: Press, name: str, settings: CardSettings, *, with_bar: bool) -> Iterator[Item]:
+def _card_items(setter: Typesetter, name: str, settings: CardSettings, *, with_bar: bool) -> Iterator[Item]:
     """Yield the items of a card with its top left corner at (0, 0), the check bar among them where there is room."""
     check_pens(settings.ruling)
-    press = press.lettering(settings.letters)
-    layout = _laid_out(press, name, settings, with_bar=with_bar)
+    setter = setter.lettering(settings.letters)
+    layout = _laid_out(setter, name, settings, with_bar=with_bar)
     y = layout.top_mm
     for set_line in layout.fit.lines:
         baseline = y + layout.headroom_mm + layout.space.rise_mm
-        inks = _model_ink(press, set_line, settings, baseline)
+        inks = _model_ink(setter, set_line, settings, baseline)
         yield blocks.ruled_row(set_line.text, Form.SOLID, settings.ruling, CARD_EDGE_MM,
                                settings.size.size_mm[0] - CARD_EDGE_MM, baseline, inks)
         y += layout.headroom_mm + layout.space.height_mm
     if layout.writes:
-        yield from _writing_rows(press, layout.fit, settings, y + layout.tail_mm, layout.space)
+        yield from _writing_rows(setter, layout.fit, settings, y + layout.tail_mm, layout.space)
     if layout.with_bar:
-        yield from _foot_bar(press, settings)
+        yield from _foot_bar(setter, settings)
 
 
-def _laid_out(press: Press, name: str, settings: CardSettings, *, with_bar: bool) -> _Layout:
+def _laid_out(setter: Typesetter, name: str, settings: CardSettings, *, with_bar: bool) -> _Layout:
     """Share out a card's height: first the model, then rows to write on, a model's tails, the bar, as room allows.
 
     Raises MissingLetters, or DoesNotFit where the model alone is too wide or too high.
     """
     width, height = settings.size.size_mm
     edge = CARD_EDGE_MM + _reach(settings)  # what stands on a line covers it and reaches beyond
-    fit = fit_name(name, press.case(settings.ruling), (width - 2 * CARD_EDGE_MM - _beyond(press, settings),),
+    fit = fit_name(name, setter.ruled(settings.ruling), (width - 2 * CARD_EDGE_MM - _beyond(setter, settings),),
                    settings.language)
     space = blocks.row_space(settings.ruling, fit.lines)
-    headroom = press.cues(settings.ruling).headroom_mm if _has_cues(press, settings) else 0.0
+    headroom = setter.cues(settings.ruling).headroom_mm if _has_cues(setter, settings) else 0.0
     model = len(fit.lines) * (space.height_mm + headroom)
     free = height - 2 * edge
     if model - settings.ruling.gap_mm > free:  # the white under the last row may be lost
@@ -172,36 +172,37 @@ def _reach(settings: CardSettings) -> float:
     return LONE_DOT / 2 * max(pens.model_mm, pens.dot_mm)
 
 
-def _beyond(press: Press, settings: CardSettings) -> float:
+def _beyond(setter: Typesetter, settings: CardSettings) -> float:
     """Return how much width a name needs besides its own, for wide dots and for the stroke marks at both sides."""
     dots = 2 * _reach(settings) - pen_width_mm(settings.ruling)
-    return dots + (2 * press.cues(settings.ruling).side_mm if _has_cues(press, settings) else 0.0)
+    return dots + (2 * setter.cues(settings.ruling).side_mm if _has_cues(setter, settings) else 0.0)
 
 
-def _foot_bar(press: Press, settings: CardSettings) -> tuple[Ink, ...]:
+def _foot_bar(setter: Typesetter, settings: CardSettings) -> tuple[Ink, ...]:
     """Return the check bar at the foot of a card, with its note beside it where the card is wide enough for both."""
     width, height = settings.size.size_mm
     words = wording(settings.language)
-    note = press.text_width(words.say("page.check"), blocks.CHECK_NOTE_MM)
+    note = setter.text_width(words.say("page.check"), blocks.CHECK_NOTE_MM)
     beside = blocks.CHECK_BAR_MM + 3.0 + note <= width - 2 * CARD_EDGE_MM
-    return blocks.check_bar(press, words, CARD_EDGE_MM + 0.5, height - CARD_EDGE_MM - 2.0, note_above=not beside)
+    return blocks.check_bar(setter, words, CARD_EDGE_MM + 0.5, height - CARD_EDGE_MM - 2.0, note_above=not beside)
 
 
-def _has_cues(press: Press, settings: CardSettings) -> bool:
-    return press.knows_strokes and settings.support is not Support.INDEPENDENT
+def _has_cues(setter: Typesetter, settings: CardSettings) -> bool:
+    return setter.knows_strokes and settings.support is not Support.INDEPENDENT
 
 
-def _model_ink(press: Press, set_line: SetLine, settings: CardSettings, baseline: float) -> tuple[Ink, ...]:
+def _model_ink(setter: Typesetter, set_line: SetLine, settings: CardSettings, baseline: float) -> tuple[Ink, ...]:
     x = CARD_EDGE_MM + _reach(settings)
-    if not _has_cues(press, settings):
-        return blocks.letters_at(press, set_line, Form.SOLID, x, baseline)
-    room = settings.size.size_mm[0] - 2 * CARD_EDGE_MM - _beyond(press, settings)
-    maker, wide = blocks.with_room_for_cues(press, set_line, room)
-    inks = line_with_cues(maker, press.well(settings.ruling), wide)
+    if not _has_cues(setter, settings):
+        return blocks.letters_at(setter, set_line, Form.SOLID, x, baseline)
+    room = settings.size.size_mm[0] - 2 * CARD_EDGE_MM - _beyond(setter, settings)
+    maker, wide = blocks.with_room_for_cues(setter, set_line, room)
+    inks = line_with_cues(maker, setter.inker(settings.ruling), wide)
     return tuple(ink.moved(x + maker.side_mm, baseline) for ink in inks)
 
 
-def _writing_rows(press: Press, fit: Fit, settings: CardSettings, y: float, space: blocks.RowSpace) -> Iterator[Item]:
+def _writing_rows(setter: Typesetter, fit: Fit, settings: CardSettings, y: float, space: blocks.RowSpace,
+                  ) -> Iterator[Item]:
     """Yield the row to write on: dotted for full support, the first letter dotted for partial, else blank."""
     width, _ = settings.size.size_mm
     for set_line in fit.lines:
@@ -212,7 +213,7 @@ def _writing_rows(press: Press, fit: Fit, settings: CardSettings, y: float, spac
         }
         each = forms.get(settings.support, [Form.BLANK] * letters)
         baseline = y + space.rise_mm
-        inks = blocks.letters_at(press, set_line, each, CARD_EDGE_MM + _reach(settings), baseline)
+        inks = blocks.letters_at(setter, set_line, each, CARD_EDGE_MM + _reach(settings), baseline)
         yield blocks.ruled_row(set_line.text, Form.DOTTED if inks else Form.BLANK, settings.ruling, CARD_EDGE_MM,
                                width - CARD_EDGE_MM, baseline, inks)
         y += space.height_mm

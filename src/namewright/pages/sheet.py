@@ -32,7 +32,7 @@ from namewright.pages.ladder import Ladder, Part, given, needed, repeats, wished
 from namewright.pages.page import Furniture, Item, Page, Row, checked
 from namewright.pages.paging import CAPTION_MM, FOLD_MM, Block, Heights, Plan, TooTall, grouped, planned
 from namewright.pages.paper import Paper, Sheet, sheet_of
-from namewright.pages.press import Press
+from namewright.pages.typesetter import Typesetter
 from namewright.settings import Hand, Support
 from namewright.tuning import Tuning
 from namewright.wording import wording
@@ -69,17 +69,17 @@ class SheetSettings:
     tuning: Tuning = Tuning()
 
 
-def practice_pages(press: Press, name: str, label: str, settings: SheetSettings) -> tuple[Page, ...]:
+def practice_pages(setter: Typesetter, name: str, label: str, settings: SheetSettings) -> tuple[Page, ...]:
     """Return a child's sheet, one page unless the lines are so tall that its parts need more.
 
     Raises MissingLetters, DoesNotFit, or Problem for a language that has no words.
     """
-    press = press.lettering(settings.letters)
+    setter = setter.lettering(settings.letters)
     check_pens(settings.ruling)
-    case = press.case(settings.ruling, settings.tuning.letter_spacing or 0.0)
-    fit = fit_name(name, case, _rooms(settings), settings.language)
+    ruled = setter.ruled(settings.ruling, settings.tuning.letter_spacing or 0.0)
+    fit = fit_name(name, ruled, _rooms(settings), settings.language)
     sheet = sheet_of(settings.paper, landscape=settings.landscape or fit.turned, binding=settings.binding)
-    maker = _SheetMaker(press, label, name, settings, sheet, fit)
+    maker = _SheetMaker(setter, label, name, settings, sheet, fit)
     return tuple(checked(page) for page in maker.pages())
 
 
@@ -91,7 +91,7 @@ def _rooms(settings: SheetSettings) -> tuple[float, ...]:
 
 @dataclass
 class _SheetMaker:
-    press: Press
+    setter: Typesetter
     label: str
     name: str
     settings: SheetSettings
@@ -126,7 +126,7 @@ class _SheetMaker:
 
     @property
     def _has_cues(self) -> bool:
-        return self.press.knows_strokes and self.settings.support is not Support.INDEPENDENT
+        return self.setter.knows_strokes and self.settings.support is not Support.INDEPENDENT
 
     def _heights(self) -> Heights:
         """Return what the name's rows take; under what hangs or is printed lowest, white stays for a caption."""
@@ -135,7 +135,7 @@ class _SheetMaker:
         stacked = self.fit.lines[0].drop_mm + clear if self.beside else 0.0  # a model's tail over the next model
         drop = max(self.space.drop_mm, stacked)
         asked = self.ruling.descender_mm + self.ruling.gap_mm
-        headroom = self.press.cues(self.ruling).headroom_mm
+        headroom = self.setter.cues(self.ruling).headroom_mm
         return Heights(
             room=self.sheet.foot - self.sheet.top_mm - _HEADER_MM - _FOOTER_MM,
             rise=self.space.rise_mm,
@@ -154,24 +154,25 @@ class _SheetMaker:
     def _items(self, plan: Plan) -> Iterable[Item]:
         yield from self._owner()
         y = self.sheet.top_mm + _HEADER_MM
-        furniture: list[Ink] = list(blocks.check_bar(self.press, self.words, self.x0, self.sheet.foot - 1.5))
+        furniture: list[Ink] = list(blocks.check_bar(self.setter, self.words, self.x0, self.sheet.foot - 1.5))
         for count, (part, group) in enumerate(grouped(plan.blocks)):
             if part is Part.MEMORY:  # all that shows the name is over it: models, boxes, or the owner's line alone
                 yield Furniture(self._fold(y))
                 y += FOLD_MM
             y += plan.spread if count else 0.0
-            yield Furniture((blocks.text_at(self.press, self._caption(part), self.x0, y + _CAPTION_BASE_MM),))
+            yield Furniture((blocks.text_at(self.setter, self._caption(part), self.x0, y + _CAPTION_BASE_MM),))
             y += CAPTION_MM
             yield from self._part(part, [self.fit.lines[row] for block in group for row in block.rows], y, plan.drop)
             y += self.heights.group(part, group, plan.drop, plan.foot)
         yield Furniture(tuple(furniture))
 
     def _owner(self) -> tuple[Ink, ...]:
-        return blocks.text_with_name(self.press, self.words, "page.owner", self.label, self.x0, self.sheet.top_mm + 5.0)
+        return blocks.text_with_name(self.setter, self.words, "page.owner", self.label, self.x0,
+                                     self.sheet.top_mm + 5.0)
 
     def _fold(self, y: float) -> tuple[Ink, ...]:
         return (blocks.fold_line(self.sheet.left_mm, self.x1, y + 1.0),
-                blocks.text_at(self.press, self.words.say("page.fold"), self.x0, y + 4.8, 1.5))
+                blocks.text_at(self.setter, self.words.say("page.fold"), self.x0, y + 4.8, 1.5))
 
     def _caption(self, part: Part) -> str:
         if part is Part.COPY:
@@ -183,7 +184,7 @@ class _SheetMaker:
     def _part(self, part: Part, lines: Sequence[SetLine], y: float, drop: float) -> Iterable[Item]:
         if part is Part.TILES:
             x = self.x0 if self.x0 + self.tiles.width_mm <= self.x1 else self.sheet.left_mm
-            yield from blocks.tile_boxes(self.press, self.tiles, x, y,
+            yield from blocks.tile_boxes(self.setter, self.tiles, x, y,
                                          hint=self.settings.support in (Support.FULL, Support.PARTIAL))
             return
         step = self.space.rise_mm + drop
@@ -215,7 +216,8 @@ class _SheetMaker:
 
         A school's font does not tell where strokes begin: there it is halfway up the small letters.
         """
-        first = line.letters[0].letter.strokes[0].start[1] if self.press.knows_strokes else -self.ruling.x_height_mm / 2
+        known = self.setter.knows_strokes
+        first = line.letters[0].letter.strokes[0].start[1] if known else -self.ruling.x_height_mm / 2
         return blocks.start_sign(self.sheet.left_mm + 1.0 if x is None else x, baseline + first)
 
     def _blank(self, line: SetLine, baseline: float) -> Iterable[Item]:
@@ -223,7 +225,7 @@ class _SheetMaker:
         yield self._start(line, baseline)
 
     def _solid(self, line: SetLine, x: float, baseline: float) -> tuple[Ink, ...]:
-        return blocks.letters_at(self.press, line, Form.SOLID, x, baseline)
+        return blocks.letters_at(self.setter, line, Form.SOLID, x, baseline)
 
     def _model(self, line: SetLine, baseline: float) -> tuple[Ink, ...]:
         """Return the model, with stroke marks unless the child works independently.
@@ -232,8 +234,8 @@ class _SheetMaker:
         """
         if not self._has_cues:
             return self._solid(line, self.x0 + self.pen / 2, baseline)
-        maker, wide = blocks.with_room_for_cues(self.press, line, self.x1 - self.x0, self.spacing)
-        inks = line_with_cues(maker, self.press.well(self.ruling), wide)
+        maker, wide = blocks.with_room_for_cues(self.setter, line, self.x1 - self.x0, self.spacing)
+        inks = line_with_cues(maker, self.setter.inker(self.ruling), wide)
         shift = min(maker.side_mm, max(0.0, self.x1 - self.x0 - wide.width_mm))
         return tuple(ink.moved(self.x0 + self.pen / 2 + shift, baseline) for ink in inks)
 
@@ -243,12 +245,12 @@ class _SheetMaker:
         inks: list[Ink] = []
         shown, marks = line, None
         if part is Part.MARKED:
-            marks, shown = blocks.with_room_for_cues(self.press, line, self.x1 - self.x0, self.spacing)
+            marks, shown = blocks.with_room_for_cues(self.setter, line, self.x1 - self.x0, self.spacing)
         times = repeats(part, self.x1 - self.x0, shown.width_mm, gap)
         for time in range(times):
             x = self.x0 + self.pen / 2 + time * (shown.width_mm + gap)
             forms = given(shown, part, self.settings.ladder, time, times)
-            inks += blocks.letters_at(self.press, shown, forms, x, baseline)
+            inks += blocks.letters_at(self.setter, shown, forms, x, baseline)
             if marks is not None:
                 inks += [ink.moved(x, baseline) for ink in marks.ink(shown)]
         return self._row(line, _FORM_OF.get(part, Form.DOTTED), baseline, inks)

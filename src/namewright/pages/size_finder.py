@@ -18,7 +18,7 @@ from namewright.lines.setting import SetLine, pen_width_mm
 from namewright.pages import blocks
 from namewright.pages.page import Furniture, Item, Page, checked
 from namewright.pages.paper import Paper, Sheet, sheet_of
-from namewright.pages.press import Press
+from namewright.pages.typesetter import Typesetter
 from namewright.wording import Wording, wording
 
 HEIGHTS = 6
@@ -44,34 +44,34 @@ class SizeSettings:
     letters: LetterChoice = LetterChoice()
 
 
-def size_page(press: Press, name: str, label: str, settings: SizeSettings) -> Page:
+def size_page(setter: Typesetter, name: str, label: str, settings: SizeSettings) -> Page:
     """Return the page: six heights in equal ratios, from 8 mm to the tallest that the page and the name allow.
 
     The page is turned where that lets a long name stand on taller lines. Raises MissingLetters, or
     DoesNotFit for a name that is too wide for six different heights.
     """
-    press = press.lettering(settings.letters)
-    model = _small(press, name)
-    upright, turned = (_layout(press, name, model, settings, turned) for turned in (False, True))
+    setter = setter.lettering(settings.letters)
+    model = _small(setter, name)
+    upright, turned = (_layout(setter, name, model, settings, turned) for turned in (False, True))
     best = turned if turned.tallest > upright.tallest else upright
     if not best.rows:
         raise DoesNotFit(name, turned.needed_mm, turned.sheet.room_width)
     sheet, words = best.sheet, wording(settings.language)
-    items: list[Item] = list(blocks.text_with_name(press, words, "page.sizes.owner", label, sheet.left_mm,
+    items: list[Item] = list(blocks.text_with_name(setter, words, "page.sizes.owner", label, sheet.left_mm,
                                                    sheet.top_mm + 5.0))
-    items.append(Furniture((blocks.text_at(press, words.say("page.sizes.try"), sheet.left_mm, sheet.top_mm + 11.0),)))
-    items += _ruled(press, words, best, model)
-    text = passage(blocks.text_at(press, line, sheet.left_mm,
+    items.append(Furniture((blocks.text_at(setter, words.say("page.sizes.try"), sheet.left_mm, sheet.top_mm + 11.0),)))
+    items += _ruled(setter, words, best, model)
+    text = passage(blocks.text_at(setter, line, sheet.left_mm,
                                   sheet.foot - _FOOTER_MM - (len(best.notes) - 1 - at) * _NOTE_STEP_MM, _NOTE_MM)
                    for at, line in enumerate(best.notes))
-    text += blocks.check_bar(press, words, sheet.left_mm, sheet.foot - 1.5)
+    text += blocks.check_bar(setter, words, sheet.left_mm, sheet.foot - 1.5)
     return checked(Page(sheet.width_mm, sheet.height_mm, (*items, Furniture(text)), outline=label))
 
 
-def _small(press: Press, name: str) -> SetLine:
+def _small(setter: Typesetter, name: str) -> SetLine:
     """Set the small model: close, since nobody writes between its letters; a school's font sets its own."""
-    pencil = _SMALL_PENCIL_MM if press.school_font is None else None
-    return press.case(print_ruling(_MODEL_MM), 0.0, pencil).line(name)
+    pencil = _SMALL_PENCIL_MM if setter.school_font is None else None
+    return setter.ruled(print_ruling(_MODEL_MM), 0.0, pencil).line(name)
 
 
 @dataclass(frozen=True, slots=True)
@@ -89,19 +89,19 @@ class _Layout:
         return self.rows[-1].ruling.line_height_mm if self.rows else 0.0
 
 
-def _layout(press: Press, name: str, model: SetLine, settings: SizeSettings, turned: bool) -> _Layout:
+def _layout(setter: Typesetter, name: str, model: SetLine, settings: SizeSettings, turned: bool) -> _Layout:
     """Set the name at six heights, the tallest as tall as fits, down to the half millimetre.
 
     Paper without lines has none to choose among: here it gets them all.
     """
     sheet = sheet_of(settings.paper, landscape=turned, binding=settings.binding)
-    notes = press.wrapped(wording(settings.language).say("page.sizes.note"), sheet.room_width, _NOTE_MM)
+    notes = setter.wrapped(wording(settings.language).say("page.sizes.note"), sheet.room_width, _NOTE_MM)
     room = (sheet.foot - sheet.top_mm - _HEADER_MM - _FOOTER_MM - len(notes) * _NOTE_STEP_MM - _CLEAR_MM
             - HEIGHTS * _over(model))
     lined = replace(settings.ruling, gap_mm=0.0, lines=settings.ruling.lines or ALL_LINES)
     tallest, needed = GREATEST_MM, 0.0
     while len(heights := _heights(tallest)) == HEIGHTS:
-        rows = tuple(press.case(lined.scaled_to(one)).line(name) for one in heights)
+        rows = tuple(setter.ruled(lined.scaled_to(one)).line(name) for one in heights)
         needed, tall = _LEAST_WRITING * rows[-1].width_mm, _tall(rows)
         if tall <= room and needed <= sheet.room_width:
             return _Layout(sheet, notes, rows, needed, min(_MOST_SPREAD_MM, (room - tall) / (HEIGHTS - 1)))
@@ -125,15 +125,15 @@ def _heights(tallest: float) -> list[float]:
     return whole if len(whole) == HEIGHTS else sorted({round(2 * one) / 2 for one in exact})
 
 
-def _ruled(press: Press, words: Wording, layout: _Layout, model: SetLine) -> Iterator[Item]:
+def _ruled(setter: Typesetter, words: Wording, layout: _Layout, model: SetLine) -> Iterator[Item]:
     """Yield each height with its small model and the empty row under them."""
     sheet = layout.sheet
     x, y = sheet.left_mm + _LABEL_MM, sheet.top_mm + _HEADER_MM
     for row in layout.rows:
         base = y + _CLEAR_MM + model.rise_mm
         height = words.say("page.sizes.height", height=row.ruling.line_height_mm)
-        yield blocks.text_at(press, height, sheet.left_mm, base)
-        yield from blocks.letters_at(press, model, Form.SOLID, x + pen_width_mm(model.ruling) / 2, base)
+        yield blocks.text_at(setter, height, sheet.left_mm, base)
+        yield from blocks.letters_at(setter, model, Form.SOLID, x + pen_width_mm(model.ruling) / 2, base)
         space = blocks.row_space(row.ruling, [row])
         baseline = y + _over(model) + space.rise_mm
         yield blocks.ruled_row(row.text, Form.BLANK, row.ruling, sheet.left_mm, sheet.right_edge, baseline)

@@ -16,7 +16,7 @@ from namewright.lines.ink import Ink, Role
 from namewright.names.clusters import clusters
 from namewright.pages.page import Furniture, Page, checked
 from namewright.pages.paper import Paper, Sheet, sheet_of
-from namewright.pages.press import Press
+from namewright.pages.typesetter import Typesetter
 from namewright.wording import TIED_SPACE
 
 _TITLE_MM, _NAME_MM, _TEXT_MM = 2.4, 2.0, 1.5
@@ -36,20 +36,21 @@ class Entry:
     beside: bool = False
 
 
-def summary_pages(press: Press, entries: Sequence[Entry], paper: Paper, *, binding: bool = False) -> tuple[Page, ...]:
+def summary_pages(setter: Typesetter, entries: Sequence[Entry], paper: Paper, *, binding: bool = False,
+                  ) -> tuple[Page, ...]:
     """Return the pages that hold the entries. What our letters lack must have been replaced (see ``drawable``)."""
     sheet = sheet_of(paper, binding=binding)
     pages: list[list[Ink]] = [[]]
     y = sheet.top_mm
     for entry in entries:
-        lines = tuple(_lines(press, entry, sheet))
+        lines = tuple(_lines(setter, entry, sheet))
         height = sum(line.size_mm * _LEADING for line in lines if line.down)
         if pages[-1] and y + height > sheet.foot:
             pages.append([])
             y = sheet.top_mm
         for line in lines:
             y += line.size_mm * _LEADING if line.down else 0.0
-            ink = press.text(line.words, line.size_mm).moved(line.x, y - _NAME_MM * 0.9)
+            ink = setter.text(line.words, line.size_mm).moved(line.x, y - _NAME_MM * 0.9)
             pages[-1].append(ink.read_as(line.role, goes_on=line.goes_on))
         y += 0.9
     return tuple(checked(Page(sheet.width_mm, sheet.height_mm, (Furniture(tuple(page)),))) for page in pages)
@@ -66,26 +67,26 @@ class _Line(NamedTuple):
     goes_on: bool
 
 
-def _lines(press: Press, entry: Entry, sheet: Sheet) -> Iterator[_Line]:
+def _lines(setter: Typesetter, entry: Entry, sheet: Sheet) -> Iterator[_Line]:
     role = Role.TITLE if entry.title else Role.HEADING
     size = _TITLE_MM if entry.title else _NAME_MM
-    heading = press.wrapped(entry.heading, sheet.room_width, size) if entry.heading else ()
+    heading = setter.wrapped(entry.heading, sheet.room_width, size) if entry.heading else ()
     for count, words in enumerate(heading):
         yield _Line(words, sheet.left_mm, size, True, role, count > 0)
-    beside = entry.beside and len(heading) == 1 and press.text_width(entry.heading, size) < _COLUMN_MM - 3.0
+    beside = entry.beside and len(heading) == 1 and setter.text_width(entry.heading, size) < _COLUMN_MM - 3.0
     indent = _COLUMN_MM if beside else 0.0 if entry.title else _INDENT_MM
     for sentence in entry.sentences:
-        for count, words in enumerate(press.wrapped(sentence, sheet.room_width - indent, _TEXT_MM)):
+        for count, words in enumerate(setter.wrapped(sentence, sheet.room_width - indent, _TEXT_MM)):
             yield _Line(words, sheet.left_mm + indent, _TEXT_MM, not beside, Role.PROSE, count > 0)
             beside = False
 
 
-def drawable(press: Press, text: str) -> str:
+def drawable(setter: Typesetter, text: str) -> str:
     """Return a text with what our letters lack written as code points, the first few of a run of such letters."""
     def lacks(one: str) -> bool:
-        return one != TIED_SPACE and bool(press.alphabet.missing(one))
+        return one != TIED_SPACE and bool(setter.alphabet.missing(one))
 
-    if not press.alphabet.missing(text.replace(TIED_SPACE, " ")):
+    if not setter.alphabet.missing(text.replace(TIED_SPACE, " ")):
         return text
     letters = clusters(unicodedata2.normalize("NFC", text))
     runs = [(lacking, "".join(run)) for lacking, run in groupby(letters, lacks)]

@@ -20,7 +20,7 @@ from namewright.message import message
 from namewright.pages import blocks
 from namewright.pages.page import Furniture, Item, Page, Tile, checked
 from namewright.pages.paper import Paper, Sheet, sheet_of
-from namewright.pages.press import Press
+from namewright.pages.typesetter import Typesetter
 from namewright.wording import wording
 
 _LABEL_MM = 7.0
@@ -73,13 +73,13 @@ def across(settings: TileSettings) -> int:
     return int(_sheet(settings).room_width // settings.side_mm)
 
 
-def tile_pages(press: Press, children: Iterable[tuple[str, Sequence[Strip]]], settings: TileSettings,
+def tile_pages(setter: Typesetter, children: Iterable[tuple[str, Sequence[Strip]]], settings: TileSettings,
                ) -> Iterator[Page]:
     """Yield pages of strips. ``children`` gives each child's label and strips (see ``strips``), in order.
 
     Raises MissingLetters where a tile's letter or a label cannot be drawn: check names first.
     """
-    maker = _TileMaker(press, settings)
+    maker = _TileMaker(setter, settings)
     for label, rows in children:
         if not maker.has_room(rows):
             yield maker.page()
@@ -95,13 +95,13 @@ def _sheet(settings: TileSettings) -> Sheet:
 class _TileMaker:
     """Strips laid out in rows of a page; short names share a row, a tile's width apart."""
 
-    def __init__(self, press: Press, settings: TileSettings) -> None:
-        self.press, self.letters, self.side = press, settings.letters, settings.side_mm
+    def __init__(self, setter: Typesetter, settings: TileSettings) -> None:
+        self.setter, self.letters, self.side = setter, settings.letters, settings.side_mm
         self.sheet = _sheet(settings)
         self.across = across(settings)
         self.words = wording(settings.language)
         text = self.words.text(message("page.tiles_caution"), message("page.cut"))
-        self.caution = press.wrapped(text, self.sheet.room_width, _TEXT_MM)
+        self.caution = setter.wrapped(text, self.sheet.room_width, _TEXT_MM)
         self._begin()
 
     def _begin(self) -> None:
@@ -132,8 +132,8 @@ class _TileMaker:
             if row.label:
                 self.items += self._label(row, x, y + 4.8)
                 y += _LABEL_MM
-            press = self.press.lettering(self.letters if row.shapes is None else row.shapes)
-            self.items += _tiles(press, row.letters, x, y, self.side)
+            setter = self.setter.lettering(self.letters if row.shapes is None else row.shapes)
+            self.items += _tiles(setter, row.letters, x, y, self.side)
             y += self.side
         self.below = max(self.below, y)
         self.column += max(len(row.letters) for row in rows) + 1
@@ -142,31 +142,31 @@ class _TileMaker:
         """Return the name over a strip, in a sentence where the strip is wide enough for one."""
         name = row.label or ""
         room = len(row.letters) * self.side
-        if self.press.text_width(self.words.say("page.tiles_for", name=name), _LABEL_TEXT_MM) > room:
-            size = blocks.fitting(self.press, name, self.sheet.right_edge - x, _LABEL_TEXT_MM)
-            return (blocks.text_at(self.press, name, x, baseline, size),)
-        return blocks.text_with_name(self.press, self.words, "page.tiles_for", name, x, baseline, _LABEL_TEXT_MM)
+        if self.setter.text_width(self.words.say("page.tiles_for", name=name), _LABEL_TEXT_MM) > room:
+            size = blocks.fitting(self.setter, name, self.sheet.right_edge - x, _LABEL_TEXT_MM)
+            return (blocks.text_at(self.setter, name, x, baseline, size),)
+        return blocks.text_with_name(self.setter, self.words, "page.tiles_for", name, x, baseline, _LABEL_TEXT_MM)
 
     def page(self) -> Page:
         """Return the page as it is, and begin the next."""
         left = self.sheet.left_mm
-        text = [blocks.text_at(self.press, words, left, self.sheet.top_mm + 3.0 + _TEXT_STEP_MM * count, _TEXT_MM)
+        text = [blocks.text_at(self.setter, words, left, self.sheet.top_mm + 3.0 + _TEXT_STEP_MM * count, _TEXT_MM)
                 for count, words in enumerate(self.caution)]
-        bar = blocks.check_bar(self.press, self.words, left, self.sheet.foot - 1.5)
+        bar = blocks.check_bar(self.setter, self.words, left, self.sheet.foot - 1.5)
         page = Page(self.sheet.width_mm, self.sheet.height_mm, (*self.items, Furniture((*text, *bar))), self.first)
         self._begin()
         return checked(page)
 
 
-def _tiles(press: Press, letters: Sequence[str], x: float, y: float, side: float) -> Iterator[Tile | Ink]:
+def _tiles(setter: Typesetter, letters: Sequence[str], x: float, y: float, side: float) -> Iterator[Tile | Ink]:
     ruling = tile_ruling(side)
     baseline = y + 0.68 * side
     rules = []
     for count, letter in enumerate(letters):
         left = x + count * side
         yield Tile(left, y, side, side, letter, _EDGE)
-        set_line = press.case(ruling).line(letter)
+        set_line = setter.ruled(ruling).line(letter)
         middle = left + (side - set_line.width_mm + pen_width_mm(ruling)) / 2
-        yield from blocks.letters_at(press, set_line, Form.SOLID, middle, baseline)
+        yield from blocks.letters_at(setter, set_line, Form.SOLID, middle, baseline)
         rules.append(line(left + 0.12 * side, baseline, left + 0.88 * side, baseline))
     yield Ink(Style(0.2, RULE), tuple(rules))

@@ -145,9 +145,9 @@ class Lettering:
         """Return the font's name for a reader."""
         return self.font.name
 
-    def case(self, ruling: Ruling, letter_spacing_mm: float = 0.0) -> FontCase:
+    def ruled(self, ruling: Ruling, letter_spacing_mm: float = 0.0) -> RuledFont:
         """Return the font's letters on a ruling."""
-        return FontCase(self, ruling, letter_spacing_mm)
+        return RuledFont(self, ruling, letter_spacing_mm)
 
     def line_up(self, ruling: Ruling) -> LineUp:
         """Return how the font's heights meet a ruling's lines."""
@@ -184,8 +184,8 @@ class Lettering:
 
 
 @dataclass
-class FontCase:
-    """A school's letters on one ruling, each made once: it sets lines as our own typecase does."""
+class RuledFont:
+    """A school's letters on one ruling, each made once: it sets lines as our own letters on a ruling do."""
 
     lettering: Lettering
     ruling: Ruling

@@ -13,7 +13,7 @@ from fontTools.otlLib.builder import buildPairPosClassesSubtable, buildValue
 
 from namewright.letters.alphabet import Alphabet
 from namewright.lines.ruling import Ruling
-from namewright.lines.setting import Typecase
+from namewright.lines.setting import RuledLetters
 from namewright.truetype.characters import SPACE, UNIT, FontLetter, Repertoire
 
 Pairs = Mapping[tuple[str, str], int]  # (left glyph, right glyph): font units
@@ -21,34 +21,34 @@ Pairs = Mapping[tuple[str, str], int]  # (left glyph, right glyph): font units
 
 def kerning(alphabet: Alphabet, repertoire: Repertoire, ruling: Ruling) -> tuple[Pairs, Pairs]:
     """Return what every pair is moved by its letters alone, and what by their marks besides, in font units."""
-    case = Typecase(alphabet, ruling)
-    moved = {(one.name, two.name): _move(case, one, two) for one in repertoire.letters for two in repertoire.letters}
-    moved |= _space_moves(case, repertoire)
+    ruled = RuledLetters(alphabet, ruling)
+    moved = {(one.name, two.name): _move(ruled, one, two) for one in repertoire.letters for two in repertoire.letters}
+    moved |= _space_moves(ruled, repertoire)
     bare = {entry.name: entry.base for entry in repertoire.letters} | {SPACE: SPACE}
     plain = {(one, two): moved[bare[one], bare[two]] for one, two in moved}
     return plain, {pair: units - plain[pair] for pair, units in moved.items()}
 
 
-def _move(case: Typecase, one: FontLetter, two: FontLetter, between: str = "") -> int:
+def _move(ruled: RuledLetters, one: FontLetter, two: FontLetter, between: str = "") -> int:
     """Return what must be added to the advance of ``one`` before ``two``, with spaces between them or not."""
-    left, right = case.line(one.cluster + between + two.cluster).letters
-    distance = round(UNIT * (right.x - left.x) / case.units_to_mm)
+    left, right = ruled.line(one.cluster + between + two.cluster).letters
+    distance = round(UNIT * (right.x - left.x) / ruled.units_to_mm)
     return distance - one.advance + one.shift - two.shift
 
 
-def _space_moves(case: Typecase, repertoire: Repertoire) -> dict[tuple[str, str], int]:
+def _space_moves(ruled: RuledLetters, repertoire: Repertoire) -> dict[tuple[str, str], int]:
     """Return how each letter is moved before and after a space.
 
     Words stand apart by their edges alone, so what is measured beside one letter holds beside all.
     """
     beside = repertoire.letters[0]
-    space = round(UNIT * case.alphabet.space)
-    after = (_move(case, beside, beside, " ") - space) // 2
-    before = _move(case, beside, beside, " ") - space - after
+    space = round(UNIT * ruled.alphabet.space)
+    after = (_move(ruled, beside, beside, " ") - space) // 2
+    before = _move(ruled, beside, beside, " ") - space - after
     moves = {(SPACE, SPACE): 0}
     for entry in repertoire.letters:
-        moves[entry.name, SPACE] = _move(case, entry, beside, " ") - space - after
-        moves[SPACE, entry.name] = _move(case, beside, entry, " ") - space - before
+        moves[entry.name, SPACE] = _move(ruled, entry, beside, " ") - space - after
+        moves[SPACE, entry.name] = _move(ruled, beside, entry, " ") - space - before
     return moves
 
 

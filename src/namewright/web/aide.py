@@ -36,7 +36,7 @@ def show() -> str:
 def _page(found: tuple[Member, ...], typed: str = "", problem: Message | None = None, other: int | None = None) -> str:
     size = request.form.get("size") or request.cookies.get(COOKIE, "")
     return render_template("now.html", members=found, typed=typed, problem=problem, other=other, sizes=SIZES,
-                           size=size if size in SIZES else SIZES[0], whole=members(), names_of=names_of,
+                           size=size if size in SIZES else SIZES[0], everyone=members(), names_of=names_of,
                            family_of=family_of)
 
 
@@ -84,7 +84,7 @@ def _typed(typed: str) -> tuple[str, int] | BaseResponse:
         word = _size_word()
         asked = of_visitor(Kind.SHEETS if word == SHEET else Kind.CARDS, child, settings, _size(word))
         with desk().lock:
-            made = drawn(desk().press, asked)
+            made = drawn(desk().setter, asked)
         return pdf(pdf_of(made, settings.get("language", FIRST)))
     except (RosterError, CannotDraw) as error:
         return _page(members(), typed, _failed(error)), 422
@@ -100,7 +100,7 @@ def card(child_id: int) -> str | tuple[str, int] | Response:
     one, settings = child_or_404(child_id), class_settings()
     asked = of_child(Kind.CARDS, one, settings, _size(request.args.get("size", "")))
     try:
-        return pdf(desk().picture(("card", asked), lambda press: pdf_of(drawn(press, asked), _language(asked))))
+        return pdf(desk().picture(("card", asked), lambda setter: pdf_of(drawn(setter, asked), _language(asked))))
     except CannotDraw as error:
         other = child_id if isinstance(error.cause, DoesNotFit) else None  # a sheet lacks the same letters
         return _page(members(), "", _failed(error), other=other), 422
@@ -115,5 +115,5 @@ def sheet(child_id: int) -> Response:
     """Return a child's practice sheet."""
     asked = of_child(Kind.SHEETS, child_or_404(child_id), class_settings())
     with desk().lock:
-        made = drawn(desk().press, asked)
+        made = drawn(desk().setter, asked)
     return pdf(pdf_of(made, _language(asked)))

@@ -24,7 +24,7 @@ def svg(text: str) -> Response:
 
 def picture_of(request: Request) -> Response:
     """Draw the first page of a request, kept for who asks again. Raises CannotDraw."""
-    return svg(desk().picture(("page", request), lambda press: page_svg(drawn(press, request)[0])))
+    return svg(desk().picture(("page", request), lambda setter: page_svg(drawn(setter, request)[0])))
 
 
 def pdf_of(made: Iterable[Page], language: str) -> bytes:

@@ -1,6 +1,6 @@
-"""What one start of the page keeps: the class's file, one press, the jobs, the pictures made lately.
+"""What one start of the page keeps: the class's file, one typesetter, the jobs, the pictures made lately.
 
-The press keeps letters ready and may serve one request at a time, so it has a lock. Pictures are kept by what was
+The typesetter keeps letters ready and may serve one request at a time, so it has a lock. Pictures are kept by what was
 asked, never by who asked, and only the newest. Out of scope: what a page shows (the view modules).
 """
 
@@ -18,7 +18,7 @@ from flask import abort, current_app, g
 
 from namewright.classbook import BookChild, Classbook, ClassbookError, grouping
 from namewright.message import Message
-from namewright.pages.press import Press
+from namewright.pages.typesetter import Typesetter
 from namewright.practice.groups import NO_WISHES, Wishes
 from namewright.practice.ordering import Order, Planned, completed, order_class
 from namewright.settings import Support
@@ -37,7 +37,7 @@ class Desk:
     """The one desk of a running program."""
 
     path: Path
-    press: Press = field(default_factory=Press)
+    setter: Typesetter = field(default_factory=Typesetter)
     jobs: Jobs = field(default_factory=Jobs)
     lock: Lock = field(default_factory=Lock)
     _pictures: Store[str, str | bytes] = field(default_factory=lambda: Store(_KEPT_PICTURES))
@@ -63,11 +63,11 @@ class Desk:
             self._told.clear()
         self.jobs.forget()
 
-    def picture(self, asked: object, make: Callable[[Press], Drawn]) -> Drawn:
+    def picture(self, asked: object, make: Callable[[Typesetter], Drawn]) -> Drawn:
         """Return a picture, as SVG or a small PDF, made when first asked for. Raises what ``make`` raises."""
         key = hashlib.sha256(repr(asked).encode()).hexdigest()
         with self.lock:
-            return cast(Drawn, self._pictures.get(key, lambda: make(self.press)))
+            return cast(Drawn, self._pictures.get(key, lambda: make(self.setter)))
 
     def order(self, children: Sequence[BookChild], by: Order, support: Support, language: str,
               before: Mapping[int, int], wishes: Wishes = NO_WISHES) -> tuple[Planned, ...]:

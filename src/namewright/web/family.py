@@ -9,8 +9,8 @@ from flask import Blueprint, Response, render_template, request
 from namewright.classbook import BookChild
 from namewright.making.request import Kind, Request
 from namewright.pages.page import Page
-from namewright.pages.press import Press
 from namewright.pages.summary import Entry, drawable, summary_pages
+from namewright.pages.typesetter import Typesetter
 from namewright.web import answers
 from namewright.web.answers import pdf_of, to_print
 from namewright.web.desk import child_or_404, class_settings, desk
@@ -55,12 +55,12 @@ def _sheet(one: BookChild, spoken: str) -> Request:
     return of_child(Kind.SHEETS, one, _settings(spoken))
 
 
-def _made(press: Press, one: BookChild, spoken: str) -> list[Page]:
+def _made(setter: Typesetter, one: BookChild, spoken: str) -> list[Page]:
     asked = _sheet(one, spoken)
-    greeting, *rest = (drawable(press, paragraph) for paragraph in note(one, spoken))
-    letter = summary_pages(press, [Entry(greeting, title=True), *(Entry("", (text,)) for text in rest)],
+    greeting, *rest = (drawable(setter, paragraph) for paragraph in note(one, spoken))
+    letter = summary_pages(setter, [Entry(greeting, title=True), *(Entry("", (text,)) for text in rest)],
                            asked.settings.paper, binding=asked.settings.binding)
-    return [*letter, *drawn(press, asked)]
+    return [*letter, *drawn(setter, asked)]
 
 
 @pages.get("/child/<int:child_id>/home.pdf")
@@ -68,7 +68,7 @@ def pdf(child_id: int) -> Response:
     """Return note and sheet as one PDF."""
     one, spoken = child_or_404(child_id), _spoken()
     with desk().lock:
-        made = _made(desk().press, one, spoken)
+        made = _made(desk().setter, one, spoken)
     return answers.pdf(pdf_of(made, spoken))
 
 
@@ -77,6 +77,6 @@ def on_screen(child_id: int) -> str:
     """Show note and sheet for the browser to print."""
     one, spoken = child_or_404(child_id), _spoken()
     with desk().lock:
-        shown = [to_print(page) for page in drawn(desk().press, _sheet(one, spoken))]
+        shown = [to_print(page) for page in drawn(desk().setter, _sheet(one, spoken))]
     return render_template("print.html", shown=shown, missed=[], note=note(one, spoken), spoken=spoken,
                            paper=shown[0][0])

@@ -48,7 +48,7 @@ def art(which: str) -> Response:
     """Draw the picture on a door."""
     if which not in ART:
         abort(404)
-    return svg(desk().picture(("art", which), lambda press: art_svg(press, which)))
+    return svg(desk().picture(("art", which), lambda setter: art_svg(setter, which)))
 
 
 @pages.get("/art/<letter>/<form>.svg")
@@ -56,7 +56,7 @@ def form_art(letter: str, form: str) -> Response:
     """Draw one form of a letter."""
     if form not in LETTERS.get(letter, ()):
         abort(404)
-    return svg(desk().picture(("form", letter, form), lambda press: form_svg(press, letter, form)))
+    return svg(desk().picture(("form", letter, form), lambda setter: form_svg(setter, letter, form)))
 
 
 @pages.get("/mark.svg")

@@ -144,7 +144,7 @@ def row(child_id: int) -> Response:
         else:
             trial = tried(one, own_settings(request.args)) if request.args else one
             chosen, name = holds_for_child(trial, settings), trial.child.practice
-        return svg(desk().picture(("row", name, chosen), lambda press: row_svg(press, name, chosen)))
+        return svg(desk().picture(("row", name, chosen), lambda setter: row_svg(setter, name, chosen)))
     except Problem as error:
         return Response(reason(request, error), 422, mimetype="text/plain")
 
@@ -154,7 +154,7 @@ def sizes(child_id: int) -> Response:
     """Return the page with the child's name at six line heights. Raises CannotDraw."""
     asked = of_child(Kind.SIZES, child_or_404(child_id), class_settings())
     with desk().lock:
-        made = drawn(desk().press, asked)
+        made = drawn(desk().setter, asked)
     return pdf(pdf_of(made, asked.settings.language))
 
 

@@ -86,7 +86,7 @@ class Reading:
 
     def _notes_of(self, report: LineReport) -> list[Message]:
         notes = [note for note in report.notes if note not in self._shared and not self._said_once(note)]
-        missing = desk().press.alphabet.missing(report.child.practice) if report.child else ()
+        missing = desk().setter.alphabet.missing(report.child.practice) if report.child else ()
         return [*notes, *([MissingLetters(missing).message] if missing else ())]
 
 

@@ -87,7 +87,7 @@ def _pdf(kind: Kind, children: Sequence[BookChild]) -> Response:
     placed = order_class([one.child for one in children], Order.ROSTER)
     asked = Request((kind,), members_of(book(), children, placed, notes=True), read_choices(class_settings()))
     with desk().lock:
-        made = drawn(desk().press, asked)
+        made = drawn(desk().setter, asked)
     return pdf(pdf_of(made, asked.settings.language))
 
 

@@ -17,38 +17,38 @@ from namewright.lines.tuned import check_pens
 from namewright.output.svg import page_svg
 from namewright.pages import blocks
 from namewright.pages.page import Item, Page
-from namewright.pages.press import Press
 from namewright.pages.sheet import SheetSettings
+from namewright.pages.typesetter import Typesetter
 from namewright.web.requests import CannotDraw
 
 _EDGE_MM = 2.0
 _THREE = (GuideLine.TOP, GuideLine.MID, GuideLine.BASE)
 
 
-def row_svg(press: Press, name: str, settings: SheetSettings) -> str:
+def row_svg(setter: Typesetter, name: str, settings: SheetSettings) -> str:
     """Return a name on its lines, once to read and once in dots, on a picture just large enough. Raises CannotDraw."""
     try:
-        return page_svg(_row_page(press, name, settings))
+        return page_svg(_row_page(setter, name, settings))
     except (MissingLetters, DoesNotFit) as error:
         raise CannotDraw(error) from error
 
 
-def _row_page(press: Press, name: str, settings: SheetSettings) -> Page:
+def _row_page(setter: Typesetter, name: str, settings: SheetSettings) -> Page:
     ruling = settings.ruling
     check_pens(ruling)
     spacing = settings.tuning.letter_spacing or 0.0
-    press = press.lettering(settings.letters)
-    line = press.case(ruling, spacing).line(name)
+    setter = setter.lettering(settings.letters)
+    line = setter.ruled(ruling, spacing).line(name)
     space = blocks.row_space(ruling, [line])
     items: list[Item] = []
     for count, form in enumerate((Form.SOLID, Form.DOTTED)):
         baseline = _EDGE_MM + count * space.height_mm + space.rise_mm
-        inks = blocks.letters_at(press, line, form, 2 * _EDGE_MM, baseline)
+        inks = blocks.letters_at(setter, line, form, 2 * _EDGE_MM, baseline)
         items.append(blocks.ruled_row(name, form, ruling, _EDGE_MM, line.width_mm + 3 * _EDGE_MM, baseline, inks))
     return Page(line.width_mm + 4 * _EDGE_MM, 2 * (space.height_mm + _EDGE_MM), tuple(items))
 
 
-def art_svg(press: Press, which: str) -> str:
+def art_svg(setter: Typesetter, which: str) -> str:
     """Return a drawing for the first page, in the engine's own letters. Raises KeyError for one there is not."""
     rows: Mapping[str, Sequence[tuple[str, Form, float]]] = {
         "class": (("Wren", Form.SOLID, 8), ("Otto", Form.DOTTED, 8), ("Bo", Form.BLANK, 8)),
@@ -59,29 +59,29 @@ def art_svg(press: Press, which: str) -> str:
     x, y = 4.0, 3.0
     for text, form, height in rows[which]:
         ruling = custom_ruling(height, lines=_THREE)
-        line = press.case(ruling).line(text)
+        line = setter.ruled(ruling).line(text)
         wide = 20.0 if which == "lines" else 66.0
         baseline = y + height if which == "class" else 28.0
         indent = (wide - line.width_mm) / 2 if which == "lines" else 5.0
-        inks = blocks.letters_at(press, line, form, x + indent, baseline)
+        inks = blocks.letters_at(setter, line, form, x + indent, baseline)
         items.append(blocks.ruled_row(text, form, ruling, x, x + wide, baseline, inks))
         x, y = (x + wide + 3.0, y) if which == "lines" else (x, y + height + 5.0)
     return page_svg(Page(74.0, 42.0, tuple(items)))
 
 
-def form_svg(press: Press, letter: str, form: str) -> str:
+def form_svg(setter: Typesetter, letter: str, form: str) -> str:
     """Return one form of a letter on its lines. Raises KeyError for a letter that we do not have."""
     ruling = custom_ruling(12.0, lines=_THREE, descender_mm=6.0)
-    press = press.lettering(LetterChoice(((letter, form),)))
-    line = press.case(ruling).line(letter)
+    setter = setter.lettering(LetterChoice(((letter, form),)))
+    line = setter.ruled(ruling).line(letter)
     wide, baseline = 20.0, 14.0
-    inks = blocks.letters_at(press, line, Form.SOLID, (wide - line.width_mm) / 2, baseline)
+    inks = blocks.letters_at(setter, line, Form.SOLID, (wide - line.width_mm) / 2, baseline)
     return page_svg(Page(wide, 22.0, (blocks.ruled_row(letter, Form.SOLID, ruling, 0.0, wide, baseline, inks),)))
 
 
-def mark_svg(press: Press) -> str:
+def mark_svg(setter: Typesetter) -> str:
     """Return the word Namewright in our own letters, no lines; its colour is the page's, through a mask."""
-    ink = press.text("Namewright", 5.0)
+    ink = setter.text("Namewright", 5.0)
     bold = Ink(Style(1.05, BLACK), ink.pieces)
     x0, y0, x1, y1 = bold.bounds()
     return page_svg(Page(x1 - x0 + 1, y1 - y0 + 1, (bold.moved(0.5 - x0, 0.5 - y0),)))

@@ -12,7 +12,7 @@ from namewright.making.request import Kind, Request, listed
 from namewright.message import Problem
 from namewright.pages.name_card import CardSize
 from namewright.pages.page import Page
-from namewright.pages.press import Press
+from namewright.pages.typesetter import Typesetter
 from namewright.practice.ordering import order_class
 from namewright.roster.children import Child
 
@@ -44,9 +44,9 @@ def of_visitor(kind: Kind, child: Child, settings: Mapping[str, str], size: Card
                    card=size or CardSize.INDEX_4X6, fill=size is None)
 
 
-def drawn(press: Press, request: Request) -> tuple[Page, ...]:
+def drawn(setter: Typesetter, request: Request) -> tuple[Page, ...]:
     """Return the pages of a request. Raises CannotDraw."""
     try:
-        return made_at_once(request, press)
+        return made_at_once(request, setter)
     except Problem as error:
         raise CannotDraw(error) from error

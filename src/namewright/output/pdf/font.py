@@ -19,14 +19,14 @@ from functools import cache, lru_cache
 from itertools import groupby
 
 from namewright.letters.alphabet import upright
-from namewright.lines.forms import Inkwell, pens_for
+from namewright.lines.forms import Inker, pens_for
 from namewright.lines.ink import Ink, Spelled
 from namewright.lines.ruling import print_ruling
-from namewright.lines.setting import Typecase
+from namewright.lines.setting import RuledLetters
 from namewright.names.clusters import clusters
 from namewright.output.pdf.objects import ObjectFile, deflated
 from namewright.output.pdf.paths import UNIT, operators
-from namewright.pages.press import TEXT_PEN
+from namewright.pages.typesetter import TEXT_PEN
 
 X_HEIGHT = 1000  # glyph units
 _SIZE = 2  # x-heights
@@ -67,9 +67,9 @@ def place(cluster: str, *, hidden: bool = False) -> Place:
 
 
 @cache
-def _case() -> tuple[Typecase, Inkwell]:
+def _case() -> tuple[RuledLetters, Inker]:
     ruling = print_ruling(_X_HEIGHT_MM)
-    return Typecase(upright(), ruling, 0.0, _PENCIL_MM), Inkwell(ruling, pens_for(ruling))
+    return RuledLetters(upright(), ruling, 0.0, _PENCIL_MM), Inker(ruling, pens_for(ruling))
 
 
 @lru_cache(maxsize=4000)
@@ -81,9 +81,9 @@ def glyph(cluster: str) -> Glyph:
     """
     if cluster == _SPACE:
         return Glyph(_SPACE_WIDTH, b"", (0, 0, 0, 0))
-    case, well = _case()
+    case, inker = _case()
     pairs = [case.line(cluster + after).letters for after in _AFTER]
-    fragment = well.letter(pairs[0][0].letter)
+    fragment = inker.letter(pairs[0][0].letter)
     x0, y0, x1, y1 = (round(mm * UNIT) for mm in fragment.bounds)
     advance = max(following.x - first.x for first, following in pairs)
     return Glyph(_SIZE * round(advance * UNIT / _SIZE), operators(fragment.data), (x0, -y1, x1, -y0))

@@ -13,8 +13,8 @@ from namewright.pages.page import Item
 from namewright.pages.plan.flow import LEAST_MM, SMALL_MM, TEXT_MM, Flow, fitted, packed
 from namewright.pages.plan.marks import MARK_MM, STEP_MM, formed_mark, letter_mark, point, watch_mark
 from namewright.pages.plan.sentences import order_said
-from namewright.pages.press import Press
 from namewright.pages.summary import drawable
+from namewright.pages.typesetter import Typesetter
 from namewright.practice.difficulty import Band
 from namewright.practice.ordering import Order, Planned
 from namewright.practice.sequence import faces_left
@@ -34,7 +34,7 @@ def add_rows(flow: Flow, children: Sequence[Progress], words: Wording, order: Or
     flow.say(words.say(order_said(order)))
     _add_legend(flow, words, ticked=any(each.formed for each in children))
     placed = [each.placed for each in children]
-    columns = [(_tile_lines(flow, each), _label_lines(flow.press, each), _beat_lines(flow.press, each))
+    columns = [(_tile_lines(flow, each), _label_lines(flow.setter, each), _beat_lines(flow.setter, each))
                for each in placed]
     heights = [max(_ROW_MM * len(letters), _ROW_MM + _LINE_MM * (max(len(names), len(beats)) - 1))
                for letters, names, beats in columns]
@@ -54,12 +54,12 @@ def _add_legend(flow: Flow, words: Wording, *, ticked: bool) -> None:
     for shape, key in (*shapes, (watch_mark(0.8, 0.0), "page.plan.legend_watch"), (None, "page.plan.legend_guess")):
         caption = words.say(key)
         start = shape.bounds()[2] + 0.9 if shape else 0.0
-        width = start + flow.press.text_width(caption, SMALL_MM)
+        width = start + flow.setter.text_width(caption, SMALL_MM)
         if x + width > flow.sheet.right_edge:
             x, flow.y = flow.sheet.left_mm, flow.y + 4.6
         middle = flow.y + 2.6
         flow.pages[-1] += [shape.moved(x, middle)] if shape else []
-        flow.pages[-1].append(flow.press.text(caption, SMALL_MM).moved(x + start, middle + SMALL_MM / 2))
+        flow.pages[-1].append(flow.setter.text(caption, SMALL_MM).moved(x + start, middle + SMALL_MM / 2))
         x += width + 4.0
     flow.y += 5.4
 
@@ -70,24 +70,24 @@ def _tile_lines(flow: Flow, each: Planned) -> list[Sequence[tuple[str, Band]]]:
     return [each.letters[at:at + count] for at in range(0, len(each.letters), count)] or [()]
 
 
-def _label_lines(press: Press, each: Planned) -> tuple[str, ...]:
+def _label_lines(setter: Typesetter, each: Planned) -> tuple[str, ...]:
     """Return the label in one line, smaller if need be, or in lines that end at a space, a hyphen or else a beat."""
-    label = drawable(press, each.child.label)
+    label = drawable(setter, each.child.label)
     words = re.findall(r"[^\s\-‐‑]*[\s\-‐‑]*", label)
-    long = any(press.text_width(word.strip() or "-", LEAST_MM) > _LABEL_MM for word in words)
-    return _lines(press, each.beats if long and "".join(each.beats) == label else words, _LABEL_MM)
+    long = any(setter.text_width(word.strip() or "-", LEAST_MM) > _LABEL_MM for word in words)
+    return _lines(setter, each.beats if long and "".join(each.beats) == label else words, _LABEL_MM)
 
 
-def _beat_lines(press: Press, each: Planned) -> tuple[str, ...]:
+def _beat_lines(setter: Typesetter, each: Planned) -> tuple[str, ...]:
     """Return the beats, a dot between them where neither a space nor a hyphen parts them; a guess is marked."""
     dotted = [part if part.endswith((" ", "-", "‐", "‑")) else f"{part} · " for part in each.beats]
     dotted[-1:] = [dotted[-1].rstrip("· ") + ("" if each.beats_known else " ?")] if dotted else []
-    return _lines(press, [drawable(press, part) for part in dotted], _BEATS_MM)
+    return _lines(setter, [drawable(setter, part) for part in dotted], _BEATS_MM)
 
 
-def _lines(press: Press, pieces: Sequence[str], room: float) -> tuple[str, ...]:
+def _lines(setter: Typesetter, pieces: Sequence[str], room: float) -> tuple[str, ...]:
     whole = "".join(pieces).strip()
-    return (whole,) if press.text_width(whole or "-", LEAST_MM) <= room else packed(press, pieces, room, TEXT_MM)
+    return (whole,) if setter.text_width(whole or "-", LEAST_MM) <= room else packed(setter, pieces, room, TEXT_MM)
 
 
 def _row(flow: Flow, each: Planned, lines: Sequence[Sequence[tuple[str, Band]]],
@@ -95,24 +95,24 @@ def _row(flow: Flow, each: Planned, lines: Sequence[Sequence[tuple[str, Band]]],
     left, right, middle = flow.sheet.left_mm, flow.sheet.right_edge, flow.y + _ROW_MM / 2
     baseline = middle + TEXT_MM / 2
     items: list[Item] = [Ink(_RULE, (line(left, flow.y, right, flow.y),))]
-    items += fitted(flow.press, str(each.position or "–"), left, baseline, _LABEL_X)
+    items += fitted(flow.setter, str(each.position or "–"), left, baseline, _LABEL_X)
     for number, letters in enumerate(lines):
-        items += _tiles(flow.press, letters, left + _TILES_X, middle + number * _ROW_MM - _LIFT_MM)
+        items += _tiles(flow.setter, letters, left + _TILES_X, middle + number * _ROW_MM - _LIFT_MM)
     places = ((left + _LABEL_X, _LABEL_MM), (right - _BEATS_X, _BEATS_MM))
     for (x, room), texts in zip(places, columns, strict=True):
         for number, text in enumerate(texts):
-            items += fitted(flow.press, text, x, baseline + number * _LINE_MM, room)
+            items += fitted(flow.setter, text, x, baseline + number * _LINE_MM, room)
     if each.group:
-        items += fitted(flow.press, words.say("page.plan.group_short", number=each.group), right - _GROUP_X, baseline,
+        items += fitted(flow.setter, words.say("page.plan.group_short", number=each.group), right - _GROUP_X, baseline,
                         _GROUP_X)
     return items
 
 
-def _tiles(press: Press, letters: Sequence[tuple[str, Band]], left: float, height: float) -> list[Item]:
+def _tiles(setter: Typesetter, letters: Sequence[tuple[str, Band]], left: float, height: float) -> list[Item]:
     items: list[Item] = []
     for at, (letter, band) in enumerate(letters):
         x = left + at * STEP_MM
-        items += drawn(press, letter, band, x, height)
+        items += drawn(setter, letter, band, x, height)
         if faces_left(letter):
             items.append(watch_mark(x + MARK_MM / 2, height + MARK_MM / 2 + 0.65))
     return items
@@ -125,8 +125,8 @@ def _ticks(flow: Flow, lines: Sequence[Sequence[tuple[str, Band]]], top: float, 
             for at, (letter, _) in enumerate(letters) if letter in formed]
 
 
-def drawn(press: Press, letter: str, band: Band, x: float, y: float) -> tuple[Ink, ...]:
+def drawn(setter: Typesetter, letter: str, band: Band, x: float, y: float) -> tuple[Ink, ...]:
     """Return a letter's mark; one that our letters lack is shown by its bare shape."""
-    if press.alphabet.missing(letter):
+    if setter.alphabet.missing(letter):
         return (point(band, x + MARK_MM / 2, y, MARK_MM),)
-    return letter_mark(press, letter, band, x, y)
+    return letter_mark(setter, letter, band, x, y)

@@ -11,8 +11,8 @@ from dataclasses import dataclass, field
 from namewright.lines.ink import Ink, Role
 from namewright.pages.page import Item
 from namewright.pages.paper import Sheet
-from namewright.pages.press import Press
 from namewright.pages.summary import drawable
+from namewright.pages.typesetter import Typesetter
 
 HEAD_MM, TEXT_MM, SMALL_MM = 1.9, 1.5, 1.3  # x-heights
 LEADING = 2.9  # line step, in x-heights
@@ -23,7 +23,7 @@ LEAST_MM = 1.05  # smaller letters are not read
 class Flow:
     """Pages being filled; what does not fit goes to the next page whole."""
 
-    press: Press
+    setter: Typesetter
     sheet: Sheet
     y: float = 0.0
     pages: list[list[Item]] = field(default_factory=lambda: [[]])
@@ -56,10 +56,10 @@ class Flow:
         """Set running text, wrapped; not broken over two pages."""
         left = self.sheet.left_mm if x is None else x
         room = self.sheet.right_edge - left if width is None else width
-        lines = self.press.wrapped(drawable(self.press, text), room, size)
+        lines = self.setter.wrapped(drawable(self.setter, text), room, size)
         self.room(len(lines) * size * LEADING)
         for count, words in enumerate(lines):
-            first, *more = (ink.moved(left, self.y + size * (LEADING - 0.9)) for ink in self.press.words(words, size))
+            first, *more = (ink.moved(left, self.y + size * (LEADING - 0.9)) for ink in self.setter.words(words, size))
             self.put([first.read_as(role, goes_on=count > 0), *more], size * LEADING)
 
     def heading(self, text: str, keep_mm: float) -> None:
@@ -69,28 +69,29 @@ class Flow:
         self.say(text, HEAD_MM, role=Role.HEADING)
 
 
-def packed(press: Press, pieces: Iterable[str], room: float, size: float) -> tuple[str, ...]:
+def packed(setter: Typesetter, pieces: Iterable[str], room: float, size: float) -> tuple[str, ...]:
     """Return pieces of a text put together into lines that fit; a piece too wide even in small letters is cut."""
     lines = [""]
     for piece in pieces:
-        for part in press.breakable(piece, room, LEAST_MM) if _too_wide(press, piece, room) else (piece,):
-            if lines[-1] and press.text_width((lines[-1] + part).strip(), size) > room:
+        for part in setter.breakable(piece, room, LEAST_MM) if _too_wide(setter, piece, room) else (piece,):
+            if lines[-1] and setter.text_width((lines[-1] + part).strip(), size) > room:
                 lines.append("")
             lines[-1] += part
     return tuple(line.strip() for line in lines)
 
 
-def _too_wide(press: Press, piece: str, room: float) -> bool:
-    return press.text_width(piece.strip() or "-", LEAST_MM) > room
+def _too_wide(setter: Typesetter, piece: str, room: float) -> bool:
+    return setter.text_width(piece.strip() or "-", LEAST_MM) > room
 
 
-def fitted(press: Press, text: str, x: float, baseline: float, room: float, size: float = TEXT_MM) -> tuple[Ink, ...]:
+def fitted(setter: Typesetter, text: str, x: float, baseline: float, room: float, size: float = TEXT_MM,
+           ) -> tuple[Ink, ...]:
     """Return a text in the room there is: smaller where it must be, and cut where that is not enough."""
     if not text.strip():
         return ()
-    text = drawable(press, text)
-    while press.text_width(text, size) > room and size > 1.0:
+    text = drawable(setter, text)
+    while setter.text_width(text, size) > room and size > 1.0:
         size = round(size - 0.1, 2)
-    while len(text) > 1 and press.text_width(text, size) > room:
+    while len(text) > 1 and setter.text_width(text, size) > room:
         text = text[:-2].rstrip() + "."
-    return (press.text(text, size).moved(x, baseline),)
+    return (setter.text(text, size).moved(x, baseline),)

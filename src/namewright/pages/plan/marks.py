@@ -14,7 +14,7 @@ from namewright.geometry.points import Point
 from namewright.geometry.segments import Cubic
 from namewright.letters.strokes import Stroke, polyline_stroke
 from namewright.lines.ink import BLACK, WHITE, Ink, Piece, Style, stroke_fragment
-from namewright.pages.press import Press
+from namewright.pages.typesetter import Typesetter
 from namewright.practice.difficulty import Band
 
 MARK_MM = 4.4  # side of a letter's mark
@@ -39,13 +39,13 @@ LOOKS: Mapping[Band, Look] = {
 }
 
 
-def letter_mark(press: Press, letter: str, band: Band, x: float, y: float) -> tuple[Ink, ...]:
+def letter_mark(setter: Typesetter, letter: str, band: Band, x: float, y: float) -> tuple[Ink, ...]:
     """Return one letter on its band's shape, ``MARK_MM`` wide, its left edge at ``x``, its middle at height ``y``."""
-    ink = press.text(letter, 1.5)
+    ink = setter.text(letter, 1.5)
     x0, y0, x1, y1 = ink.bounds()
     shrink = min(1.0, 0.86 * MARK_MM / max(x1 - x0, y1 - y0))
     if shrink < 1.0:  # a letter with two marks is tall
-        ink = press.text(letter, round(1.5 * shrink, 2))
+        ink = setter.text(letter, round(1.5 * shrink, 2))
         x0, y0, x1, y1 = ink.bounds()
     inked = Ink(replace(ink.style, colour=LOOKS[band].letter), ink.pieces)
     return (point(band, x + MARK_MM / 2, y, MARK_MM),

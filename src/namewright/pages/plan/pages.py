@@ -17,7 +17,7 @@ from namewright.pages.plan.flow import LEADING, SMALL_MM, Flow, fitted
 from namewright.pages.plan.marks import STEP_MM
 from namewright.pages.plan.sentences import account_said, labels, weeks_said
 from namewright.pages.plan.week_table import NO_NUMBERS, Numbers, add_week
-from namewright.pages.press import Press
+from namewright.pages.typesetter import Typesetter
 from namewright.practice.difficulty import letter_difficulty
 from namewright.practice.ordering import Order
 from namewright.practice.timetable import Timetable
@@ -41,11 +41,11 @@ class PlanSettings:
     language: str = "en"
 
 
-def plan_pages(press: Press, plan: Timetable, settings: PlanSettings, numbers: Numbers = NO_NUMBERS,
+def plan_pages(setter: Typesetter, plan: Timetable, settings: PlanSettings, numbers: Numbers = NO_NUMBERS,
                ) -> tuple[Page, ...]:
     """Return the pages; ``numbers`` are those of the class's PDF, by the line of a child."""
     words, sheet = wording(settings.language), sheet_of(settings.paper, binding=settings.binding)
-    flow = Flow(press, sheet)
+    flow = Flow(setter, sheet)
     flow.say(words.say("page.plan.title"), _TITLE_MM, role=Role.TITLE)
     account = account_said(plan)
     if account:
@@ -98,17 +98,17 @@ def _column(week: Week, plan: Timetable, words: Wording) -> tuple[str, ...]:
 
 def _week(flow: Flow, number: int, week: Week, names: Sequence[str], x: float, words: Wording) -> list[Item]:
     """Return a column: the week's number, its letters in both cases, and the names that are complete with it."""
-    press, y = flow.press, flow.y
+    setter, y = flow.setter, flow.y
     said = words.say("page.plan.week", number=number)
-    items: list[Item] = [*fitted(press, said, x, y + 2.4, _column_mm(flow) - 1.5, SMALL_MM)]
+    items: list[Item] = [*fitted(setter, said, x, y + 2.4, _column_mm(flow) - 1.5, SMALL_MM)]
     for row, letter in enumerate(week.letters):
         capital = letter.upper()
         forms = [letter] if capital == letter or len(capital) > 1 else [capital, letter]
         for at, form in enumerate(forms):
-            items += drawn(press, form, letter_difficulty(form).band, x + at * STEP_MM, y + 6.4 + row * STEP_MM)
+            items += drawn(setter, form, letter_difficulty(form).band, x + at * STEP_MM, y + 6.4 + row * STEP_MM)
     under = y + 6.8 + _letters_mm(week)
     for at, name in enumerate(names):
-        items += fitted(press, name, x, under + at * SMALL_MM * LEADING, _column_mm(flow) - 1.5)
+        items += fitted(setter, name, x, under + at * SMALL_MM * LEADING, _column_mm(flow) - 1.5)
     return items
 
 

@@ -76,7 +76,7 @@ def _add_head(flow: Flow, words: Wording, *, numbered: bool) -> None:
     flow.room(12.0)
     items: list[Item] = []
     for name in ("day", "who", "table", "letters", *(("sheet",) if numbered else ())):
-        items += fitted(flow.press, words.say(f"page.plan.column_{name}"), getattr(columns, name), flow.y + 3.0,
+        items += fitted(flow.setter, words.say(f"page.plan.column_{name}"), getattr(columns, name), flow.y + 3.0,
                         columns.room(name), SMALL_MM)
     flow.put(items, 4.6)
 
@@ -91,7 +91,7 @@ def _add_day(flow: Flow, day: Day, plan: Timetable, words: Wording, numbers: Num
     said = [(name, TEXT_MM), (minutes, SMALL_MM)] if len(day.children) > 1 else [(f"{name}, {minutes}", TEXT_MM)]
     for at, (text, size) in enumerate(said):
         base = top + _BASE_MM + at * SMALL_MM * LEADING
-        items += fitted(flow.press, text, columns.day, base, columns.room("day"), size)
+        items += fitted(flow.setter, text, columns.day, base, columns.room("day"), size)
     flow.put(items, 0.0)
     for at in day.children:
         flow.room(_ROW_MM)
@@ -105,7 +105,7 @@ def _row(flow: Flow, child: Progress, words: Wording, numbers: Numbers, columns:
              "letters": _what(child, words), "sheet": _pages_said(pages, words)}
     items: list[Item] = []
     for name, text in cells.items():
-        items += fitted(flow.press, text, getattr(columns, name), base, columns.room(name), TEXT_MM)
+        items += fitted(flow.setter, text, getattr(columns, name), base, columns.room(name), TEXT_MM)
     x, y = columns.tick, flow.y + (_ROW_MM - _BOX_MM) / 2
     corners = ((x, y), (x + _BOX_MM, y), (x + _BOX_MM, y + _BOX_MM), (x, y + _BOX_MM), (x, y))
     items.append(Ink(_BOX, tuple(line(*a, *b) for a, b in pairwise(corners))))

@@ -1,4 +1,4 @@
-"""The press: what one run keeps ready so that every page is made from the same letters.
+"""The typesetter: what one run keeps ready so that every page is made from the same letters.
 
 Caches of letters by ruling, and of running text. They are bounded: memory does not grow with the roster.
 Out of scope: what stands where (``sheet``, ``card``, ``tiles``, ``summary``).
@@ -14,10 +14,10 @@ from typing import TYPE_CHECKING
 from namewright.letters.alphabet import Alphabet, upright
 from namewright.letters.choice import LetterChoice, chosen
 from namewright.lines.cues import CueMaker
-from namewright.lines.forms import Form, Inkwell, pens_for
+from namewright.lines.forms import Form, Inker, pens_for
 from namewright.lines.ink import BLACK, Ink, Piece, Spelled, Style, passage
 from namewright.lines.ruling import LETTER_UNITS, Ruling, print_ruling
-from namewright.lines.setting import PENCIL_MM, LineSetter, SetLine, Typecase, pen_width_mm
+from namewright.lines.setting import PENCIL_MM, LineSetter, RuledLetters, SetLine, pen_width_mm
 from namewright.lines.spacing import WORD_GAP
 from namewright.names.clusters import clusters
 from namewright.store import Store
@@ -36,50 +36,50 @@ TEXT_PEN = 0.13  # of the x-height
 
 
 @dataclass
-class Press:
-    """Typecases, inkwells and running text of one run, made when first asked for."""
+class Typesetter:
+    """Letters on their rulings, their ink and running text of one run, made when first asked for."""
 
     alphabet: Alphabet = field(default_factory=upright)
     slant: float = 0.0
-    captions_by: Press | None = None
-    _others: Store[LetterChoice, Press] = field(default_factory=lambda: Store(_KEPT_LETTERINGS))
-    _cases: Store[tuple[Ruling, float, float], Typecase] = field(default_factory=lambda: Store(_KEPT))
-    _wells: Store[Ruling, Inkwell] = field(default_factory=lambda: Store(_KEPT))
+    captions_by: Typesetter | None = None
+    _others: Store[LetterChoice, Typesetter] = field(default_factory=lambda: Store(_KEPT_LETTERINGS))
+    _ruled: Store[tuple[Ruling, float, float], RuledLetters] = field(default_factory=lambda: Store(_KEPT))
+    _inkers: Store[Ruling, Inker] = field(default_factory=lambda: Store(_KEPT))
     _cues: Store[tuple[Ruling, float], CueMaker] = field(default_factory=lambda: Store(_KEPT))
     _texts: Store[tuple[str, float], Ink] = field(default_factory=lambda: Store(_KEPT_TEXTS))
     _widths: Store[tuple[str, float], float] = field(default_factory=lambda: Store(_KEPT_WIDTHS))
     school_font: Lettering | None = None
-    _school_cases: Store[tuple[Ruling, float], LineSetter] = field(default_factory=lambda: Store(_KEPT))
+    _ruled_font: Store[tuple[Ruling, float], LineSetter] = field(default_factory=lambda: Store(_KEPT))
 
     @property
     def knows_strokes(self) -> bool:
         """Return whether the order of strokes is known: a school's font does not tell it."""
         return self.school_font is None
 
-    def lettering(self, choice: LetterChoice) -> Press:
-        """Return a press for names in chosen forms of letters; captions stay in the usual ones."""
+    def lettering(self, choice: LetterChoice) -> Typesetter:
+        """Return a typesetter for names in chosen forms of letters; captions stay in the usual ones."""
         if choice == LetterChoice() or self.school_font is not None:  # a school's font has its own forms
             return self
-        return self._others.get(choice, lambda: Press(chosen(self.alphabet, choice), choice.slant or 0.0, self))
+        return self._others.get(choice, lambda: Typesetter(chosen(self.alphabet, choice), choice.slant or 0.0, self))
 
-    def case(self, ruling: Ruling, letter_spacing_mm: float = 0.0, pencil_mm: float | None = None) -> LineSetter:
+    def ruled(self, ruling: Ruling, letter_spacing_mm: float = 0.0, pencil_mm: float | None = None) -> LineSetter:
         """Return the letters on a ruling, with extra letter spacing in mm: the school's own where it has a font.
 
         What has a ``pencil_mm`` of its own is a caption, and captions stay in our letters.
         """
         if self.school_font is not None and pencil_mm is None:
             school = self.school_font
-            return self._school_cases.get((ruling, letter_spacing_mm), lambda: school.case(ruling, letter_spacing_mm))
+            return self._ruled_font.get((ruling, letter_spacing_mm), lambda: school.ruled(ruling, letter_spacing_mm))
 
-        def make() -> Typecase:
+        def make() -> RuledLetters:
             pencil = PENCIL_MM if pencil_mm is None else pencil_mm
             space = 1.0 if pencil_mm is None else _TEXT_SPACE
-            return Typecase(self.alphabet, ruling, letter_spacing_mm, pencil, self.slant, space)
-        return self._cases.get((ruling, letter_spacing_mm, pencil_mm or 0.0), make)
+            return RuledLetters(self.alphabet, ruling, letter_spacing_mm, pencil, self.slant, space)
+        return self._ruled.get((ruling, letter_spacing_mm, pencil_mm or 0.0), make)
 
-    def well(self, ruling: Ruling) -> Inkwell:
+    def inker(self, ruling: Ruling) -> Inker:
         """Return the ink for a ruling, with the pens that suit it."""
-        return self._wells.get(ruling, lambda: Inkwell(ruling, pens_for(ruling)))
+        return self._inkers.get(ruling, lambda: Inker(ruling, pens_for(ruling)))
 
     def cues(self, ruling: Ruling, letter_spacing_mm: float = 0.0) -> CueMaker:
         """Return the stroke cues for letters set with this extra spacing: half the least gap is theirs."""
@@ -95,8 +95,8 @@ class Press:
 
     def _text(self, words: str, x_height_mm: float) -> Ink:
         line = self._text_line(words, x_height_mm)
-        well = self.well(line.ruling)
-        pieces = tuple(Piece(one.x, 0.0, well.letter(one.letter)) for one in line.letters)
+        inker = self.inker(line.ruling)
+        pieces = tuple(Piece(one.x, 0.0, inker.letter(one.letter)) for one in line.letters)
         return Ink(Style(TEXT_PEN * x_height_mm, BLACK), pieces, Spelled(words, x_height_mm))
 
     def words(self, text: str, x_height_mm: float = 1.75) -> tuple[Ink, ...]:
@@ -111,11 +111,11 @@ class Press:
         if self.school_font is None:
             return self.text(letter, x_height_mm)
         ruling = print_ruling(x_height_mm)
-        (ink,) = self.well(ruling).ink(self.case(ruling).line(letter), Form.SOLID)
+        (ink,) = self.inker(ruling).ink(self.ruled(ruling).line(letter), Form.SOLID)
         return ink
 
     def _text_line(self, words: str, x_height_mm: float) -> SetLine:
-        return self.case(print_ruling(x_height_mm), 0.0, _TEXT_PENCIL_MM).line(words.replace(TIED_SPACE, " "))
+        return self.ruled(print_ruling(x_height_mm), 0.0, _TEXT_PENCIL_MM).line(words.replace(TIED_SPACE, " "))
 
     def text_width(self, words: str, x_height_mm: float = 1.75) -> float:
         """Return the width of a line of running text in mm."""

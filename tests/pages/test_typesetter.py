@@ -1,4 +1,4 @@
-"""The press: running text in our own letters, and stores that do not grow with a class."""
+"""The typesetter: running text in our own letters, and stores that do not grow with a class."""
 
 from __future__ import annotations
 
@@ -10,11 +10,11 @@ from hypothesis import example, given
 from hypothesis import strategies as st
 
 from namewright.lines.ruling import custom_ruling
-from namewright.pages.press import Press
 from namewright.pages.summary import drawable
+from namewright.pages.typesetter import Typesetter
 from namewright.wording import languages, wording
 
-PRESS = Press()
+SETTER = Typesetter()
 ON_PAPER = ("page.", "suggest.", "parent.", "word.", "month.", "date.", "roster.", "letters.", "fit.", "reason.",
             "practice.", "account.")
 CAUTION = wording("en").say("page.tiles_caution")
@@ -25,18 +25,18 @@ WORDS = st.lists(st.sampled_from(CAUTION.split()), min_size=1, max_size=25).map(
 @given(WORDS, st.floats(30, 200), st.sampled_from([1.5, 1.9]))
 def test_wrapped_text_fits_its_width(words: str, width: float, size: float) -> None:
     """Every line is as wide as allowed or less, no word is lost, and no line could have taken the next word."""
-    lines = PRESS.wrapped(words, width, size)
+    lines = SETTER.wrapped(words, width, size)
     assert " ".join(lines) == words
-    assert all(PRESS.text_width(line, size) <= width + 0.01 for line in lines)
+    assert all(SETTER.text_width(line, size) <= width + 0.01 for line in lines)
     for line, following in pairwise(lines):
-        assert PRESS.text_width(f"{line} {following.split()[0]}", size) > width - 0.05
+        assert SETTER.text_width(f"{line} {following.split()[0]}", size) > width - 0.05
 
 
 def test_text_stands_at_its_place_and_is_as_wide_as_told() -> None:
-    """A line of text begins at x 0 and its ink is as wide as the press says."""
+    """A line of text begins at x 0 and its ink is as wide as the typesetter says."""
     for words in ("Wren", "Now write your name next to it.", "Ẹ̀bun"):
-        x0, _, x1, _ = PRESS.text(words).bounds()
-        assert x1 - x0 == pytest.approx(PRESS.text_width(words), abs=0.5)
+        x0, _, x1, _ = SETTER.text(words).bounds()
+        assert x1 - x0 == pytest.approx(SETTER.text_width(words), abs=0.5)
         assert x0 == pytest.approx(0, abs=0.3)
 
 
@@ -45,18 +45,18 @@ def test_our_letters_can_draw_all_words(language: str) -> None:
     """Nothing that a language says on paper has a letter that we lack."""
     for key, words in wording(language).templates.items():
         if key.startswith(ON_PAPER):
-            assert drawable(PRESS, re.sub(r"{[^}]*}", "", words)).count("U+") == words.count("U+"), key
+            assert drawable(SETTER, re.sub(r"{[^}]*}", "", words)).count("U+") == words.count("U+"), key
 
 
 def test_stores_are_bounded() -> None:
-    """Children with a ruling each, and captions with a name each, are made from a press that keeps only the latest."""
-    press = Press()
+    """Children with a ruling each, and captions with a name each, are made from a typesetter that keeps the latest."""
+    setter = Typesetter()
     for count in range(300):
         ruling = custom_ruling(8 + count / 10)
-        press.case(ruling)
-        press.well(ruling)
-        press.cues(ruling)
-        press.text(f"n {count}")
-    kept = [press._cases, press._wells, press._cues, press._texts]
+        setter.ruled(ruling)
+        setter.inker(ruling)
+        setter.cues(ruling)
+        setter.text(f"n {count}")
+    kept = [setter._ruled, setter._inkers, setter._cues, setter._texts]
     assert all(len(store) <= 200 for store in kept)
-    assert len(press._cases) < 50
+    assert len(setter._ruled) < 50
