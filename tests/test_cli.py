@@ -252,16 +252,17 @@ def test_unknown_words_are_refused_in_a_sentence(run: Run) -> None:
     """With status 2 and a way on."""
     status, _, err = run("sheets", "x", "-o", "y", "--paper", "a3")
     assert status == 2
-    assert "--paper cannot be “a3”; choose from letter, a4" in err
+    assert "--paper cannot be “a3”. Choose from letter, a4" in err
     assert "--help" in err
 
 
 @pytest.mark.parametrize(("words", "sentence"), [
-    (("sheets",), "this is missing: your class list"), (("sheets", "x"), "where to write it"),
-    (("sheets", "x", "-o"), "-o needs a word"), (("sheets", "x", "-o", "y", "--nope"), "there is no “--nope”"),
-    (("sheets", "my", "class.txt", "-o", "y"), "put quotes round a name"), (("print",), "no command “print”"),
+    (("sheets",), "This is missing: your class list"), (("sheets", "x"), "where to write it"),
+    (("sheets", "x", "-o"), "-o needs a word"), (("sheets", "x", "-o", "y", "--nope"), "There is no “--nope”"),
+    (("sheets", "my", "class.txt", "-o", "y"), "Put quotes round a name"), (("print",), "no command “print”"),
     (("Mira Tilo",), "no command “Mira Tilo”"), (("card", "Mira", "-o", "y", "--midline", "low"), "needs a number"),
-    (("sheets", "x", "-o", "y", "--l"), "could mean --landscape"), (("progress", "x", "--all"), "said together"),
+    (("sheets", "x", "-o", "y", "--l"), "could mean --language, --landscape"),
+    (("progress", "x", "--all"), "used together"),
     (("card", "Mira", "-o", "y", "--set", "rows"), "does not say what to set it to")])
 def test_what_was_missing_is_said_in_plain_words(run: Run, words: tuple[str, ...], sentence: str) -> None:
     """Nobody needs to know what an argument is."""
@@ -387,4 +388,4 @@ def test_a_stop_while_a_command_is_loaded(run: Run, roster: Path, monkeypatch: p
         raise KeyboardInterrupt
 
     monkeypatch.setattr("namewright.cli.import_module", stop)
-    assert run("order", roster) == (2, "", "namewright: stopped; nothing was left half written\n")
+    assert run("order", roster) == (2, "", "namewright: Stopped. Nothing was left half written.\n")

@@ -13,8 +13,8 @@ from collections.abc import Callable, Sequence
 from importlib import import_module
 
 from namewright import __version__
-from namewright.commands.talk import ALL_MADE, NOTHING_MADE, Parser, Refusal, complain
-from namewright.message import Problem
+from namewright.commands.talk import ALL_MADE, NOTHING_MADE, Parser, complain, explained, place, speak
+from namewright.message import Message, Problem, message
 
 # Each word and the module of ``commands`` that knows it. Only the module of the word that was said is loaded:
 # an aide who prints one card does not wait for the web server.
@@ -23,38 +23,26 @@ _COMMANDS = {
     "class": "book", "note": "note", "next": "next", "progress": "progress", "open": "open", "fonts": "fonts",
     "roster": "listings", "settings": "listings", "rulings": "listings",
 }
-_EXAMPLES = """\
-For example:
-  namewright sheets class.xlsx -o class.pdf        a practice sheet for every child in the list
-  namewright sheets - -o class.pdf                 the same, from names you paste (end with Ctrl-D)
-  namewright card Mira -o card.pdf                 one name card, now
-  namewright tiles class.xlsx -o tiles.pdf         letter tiles to cut
-  namewright order class.xlsx                      who could practise first, and why
-  namewright open                                  all of this as a page in your browser
-Type one of these lines, with the name of your own file, and press Enter. “namewright sheets --help” tells
-more about sheets, and so on. Nothing leaves this computer.
-"""
-
 
 def main(argv: Sequence[str] | None = None) -> int:
     """Run the command line; return its exit status."""
     gc.set_threshold(50_000, 20, 20)  # few cycles are made here: looking for them 700 objects apart costs a tenth
     _open_streams()
+    words = sys.argv[1:] if argv is None else list(argv)
     try:
-        return _run(sys.argv[1:] if argv is None else list(argv))
-    except (Refusal, Problem) as error:
+        speak(words, os.environ)
+        return _run(words)
+    except Problem as error:
         complain(error)
     except BrokenPipeError:  # the reader of our output has had enough
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
         return ALL_MADE
     except OSError as error:
-        complain(_said(error))
+        complain(_told(error))
         if error.filename is None:
             os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
-    except RuntimeError as error:  # the native library is missing
-        complain(str(error))
     except KeyboardInterrupt:
-        complain("stopped; nothing was left half written")
+        complain("command.stopped")
     return NOTHING_MADE
 
 
@@ -80,26 +68,21 @@ def _open_streams() -> None:
     sys.stderr = sys.stderr or os.fdopen(os.open(os.devnull, os.O_WRONLY), "w")
 
 
-def _said(error: OSError) -> str:
-    """Say in a sentence what is wrong with a file."""
-    if isinstance(error, FileNotFoundError):
-        return f"there is no file {error.filename}; check its name and its folder"
-    if isinstance(error, PermissionError):
-        return f"{error.filename} is not yours to use; choose another file or folder, or ask for leave"
+def _told(error: OSError) -> Message:
+    """Return what is wrong with a file."""
+    detail = error.strerror or str(error)
     if error.filename is None:
-        return f"the answer could not be written: {error.strerror or error}; choose another place for it"
-    return f"{error.filename} cannot be used: {error.strerror or error}; choose another file or folder"
+        return message("command.problem.not_written", detail=detail)
+    key = {FileNotFoundError: "no_file", PermissionError: "not_yours"}.get(type(error), "unusable")
+    return message(f"command.problem.{key}", file=str(error.filename), detail=detail)
 
 
 def _parser(word: Sequence[str]) -> Parser:
     """Return the parser for a command word; with every command where the word is not one of them."""
     known = [_COMMANDS[name] for name in word if name in _COMMANDS]
-    parser = Parser(prog="namewright", description="Name practice for young writers: give it your class list, "
-                     "get paper that fits every child’s name.", epilog=_EXAMPLES,
-                     formatter_class=argparse.RawDescriptionHelpFormatter)
-    parser.add_argument("--version", action="version", version=f"namewright {__version__}",
-                        help="show which version this is")
-    commands = parser.add_subparsers(title="what it can do", required=True, metavar="COMMAND")
+    parser = Parser(prog="namewright", description=explained("about"), epilog=explained("examples"))
+    parser.add_argument("--version", action="version", version=f"namewright {__version__}", help=explained("version"))
+    commands = parser.add_subparsers(title=explained("can_do"), required=True, metavar=place("command"))
     for module in known or dict.fromkeys(_COMMANDS.values()):
         import_module(f"namewright.commands.{module}").add(commands)
     return parser

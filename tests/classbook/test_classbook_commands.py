@@ -35,8 +35,8 @@ def test_a_class_is_made_listed_and_brought_up_to_date(folder: Path, capsys: Cap
     capsys.readouterr()
     assert main(["class", "class.db", "--from", "list.txt"]) == 1
     out, err = capsys.readouterr()
-    assert "new: Suri" in out
-    assert "left, and kept with all notes: Mira" in out
+    assert "New: Suri" in out
+    assert "No longer on the list, with all notes still here: Mira" in out
     assert "line 3" in err
     assert main(["class", "class.db"]) == 0
     assert capsys.readouterr().out.splitlines()[:2] == ["Tilo, to practise “Tilo”", "Suri, to practise “Suri”"]
@@ -58,7 +58,7 @@ def test_a_note_is_kept_as_it_was_typed(folder: Path, capsys: Capture) -> None:
     assert note("--all", "--support", "full", "--date", "2026-09-02") == 0
     assert note("--all", "--date", "2026-09-03", "--who", "aide") == 0
     said = capsys.readouterr().out
-    assert "formed M, r" in said
+    assert "Formed: M, r" in said
     assert "a lighter level next: partial" in said
     with Classbook.open("class.db") as book:
         notes = book.observations(1)
@@ -120,9 +120,9 @@ def test_a_child_is_erased_for_good_once_it_is_confirmed(folder: Path, capsys: C
     capsys.readouterr()
     assert main(["class", "class.db", "--erase", "tilo"]) == 0
     out, err = capsys.readouterr()
-    assert "Erased for good: 1 child." in out
+    assert "One child is erased for good." in out
     assert "Type “yes”" in err
-    assert "a note about Mira still holds a name" in err
+    assert "A note about Mira still holds a name" in err
     assert b"Reed" not in Path("class.db").read_bytes()
     assert main(["class", "class.db", "--erase", "nobody"]) == 2
     assert main(["class", "class.db", "--erase-class", "--yes"]) == 0

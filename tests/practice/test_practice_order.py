@@ -13,7 +13,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from namewright.output.order import BEAT_POINT, NOTES, order_csv, order_json, order_table
+from namewright.output.order import BEAT_POINT, order_csv, order_json, order_table
 from namewright.practice.difficulty import Band, written_signs
 from namewright.practice.ordering import (
     Order,
@@ -150,13 +150,16 @@ def test_a_reason_says_what_is_true_of_the_name() -> None:
     assert "look at this name" in said["-"]
 
 
+BANDS = "|".join(wording("en").listed([band]) for band in Band)
+
+
 def test_table_is_in_columns_and_owns_up_to_its_rules() -> None:
     """Each column starts at one place in every row, and the notes tell findings from rules of ours."""
     table = order_table(order_class(CLASS))
     header, *rows = table.splitlines()[: len(CLASS) + 1]
     at = header.index("band")
-    assert all(re.match(r"(easier|middle|harder) ", row[at:]) and row[at - 2: at] == "  " for row in rows)
-    assert all(note in table for note in NOTES)
+    assert all(re.match(rf"({BANDS}) ", row[at:]) and row[at - 2: at] == "  " for row in rows)
+    assert all(wording("en").say(f"order.note.{note}") in table for note in ("rule", "bands", "borrowed"))
     assert "a rule of ours and not a finding" in table
     assert "says little about writing them (Puranik et al. 2014, abstract)" in table
     assert "second hand" in table
@@ -168,7 +171,7 @@ def test_table_counts_wide_and_combining_characters_as_they_show() -> None:
     rows = order_table(order_class(names, writable=lambda _: True)).splitlines()[1:4]
     shown = [row.replace("\u0302", "").replace("Ｑ", "QQ") for row in rows]
     assert len(rows) == 3
-    assert len({re.search("easier|middle|harder", row).start() for row in shown}) == 1  # type: ignore[union-attr]
+    assert len({re.search(BANDS, row).start() for row in shown}) == 1  # type: ignore[union-attr]
 
 
 def test_csv_reads_back() -> None:

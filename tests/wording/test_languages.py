@@ -13,7 +13,12 @@ from namewright.wording import FIRST, languages, wording
 
 STUDY = re.compile(r"([A-Z]\w+)(?: et al\.|,? (?:&|y|und|et|e) [A-Z]\w+) \(?((?:19|20)\d\d)")
 NUMBER = re.compile(r"\d+(?![:.,\d]*})")
-OPTIONAL = ("web.why.",)  # said in English where a language has no words of its own
+PARTS = {"web.": "web.name", "command.": "command.usage"}
+"""What a language may do without, all or nothing: the screens, and the command line; each by the key that tells."""
+
+
+def _wanted(language: str, key: str) -> bool:
+    return all(wording(language).has(tells) for part, tells in PARTS.items() if key.startswith(part))
 
 
 def fields(template: str) -> frozenset[str]:
@@ -22,18 +27,17 @@ def fields(template: str) -> frozenset[str]:
 
 def forms(language: str) -> Mapping[str, list[frozenset[str]]]:
     """Return the fields of each key's forms: of one template, or of a singular and a plural."""
-    has_screens = wording(language).has("web.name")
     found: dict[str, list[frozenset[str]]] = {}
     for key, template in wording(language).templates.items():
-        if (has_screens or not key.startswith("web.")) and not key.startswith(OPTIONAL):
+        if _wanted(language, key):
             found.setdefault(re.sub(r"\.(one|other)$", "", key), []).append(fields(template))
     return found
 
 
 @pytest.mark.parametrize("language", languages())
 def test_a_language_has_every_key_and_no_other(language: str) -> None:
-    """Screens are in some languages; everything else is in all of them."""
-    first = {key for key in forms(FIRST) if wording(language).has("web.name") or not key.startswith("web.")}
+    """Screens and the command line are in some languages; everything else is in all of them."""
+    first = {key for key in forms(FIRST) if _wanted(language, key)}
     assert set(forms(language)) ^ first == set()
 
 

@@ -113,7 +113,7 @@ def _of_list(options: argparse.Namespace) -> Roster:
 def pasted() -> bytes:
     """Return what is pasted; on a terminal, say first how to end it."""
     if sys.stdin.isatty():
-        complain("paste the names, one on each line, and end with Enter and then Ctrl-D (on Windows: Ctrl-Z, Enter)")
+        complain("command.told.paste")
     return sys.stdin.buffer.read()
 
 
@@ -124,7 +124,7 @@ def _any(_: str) -> bool:
 
 def nobody_in(shown: str) -> Refusal:
     """Return what is said of a class without children."""
-    return Refusal(f"there is no child in {shown} yet; “namewright class {shown} --from ROSTER” takes a list")
+    return Refusal("command.problem.nobody", file=shown)
 
 
 def _of_class(shown: str, children: Sequence[BookChild]) -> Roster:
@@ -135,7 +135,7 @@ def _of_class(shown: str, children: Sequence[BookChild]) -> Roster:
 
 def _kept(options: argparse.Namespace, book: Classbook) -> Choices:
     if options.practise is not None:
-        raise Refusal("the class’s file says which part of each name is practised; leave out --practise")
+        raise Refusal("command.problem.practise")
     return read_choices(book.class_settings)
 
 
@@ -206,7 +206,7 @@ def _knobs(words: Sequence[str]) -> Tuning:
     pairs = [setting.partition("=") for setting in words]
     for key, _, value in pairs:
         if not value.strip():
-            raise Refusal(f"--set {key} does not say what to set it to; write it like --set letter_spacing=2mm")
+            raise Refusal("command.problem.set", key=key)
     return tuning_from({key.strip().replace("-", "_"): value for key, _, value in pairs})
 
 
@@ -227,10 +227,8 @@ def typesetter_of(options: argparse.Namespace) -> Typesetter:
 def _refuse_beside_font(options: argparse.Namespace) -> None:
     """Refuse what only our own letters can do: other forms of letters, and rows that show where strokes begin."""
     if getattr(options, "letters", None):
-        raise Refusal("--letters chooses among our own forms of letters and --font brings the school’s; "
-                      "say one of them.")
+        raise Refusal("command.problem.letters_or_font")
     rungs = read_rungs(getattr(options, "ladder", None) or "")
     ordered = [part for part in rungs if part in ORDERED]
     if ordered:
-        raise Refusal(f"a font tells no order of strokes, so it has no {' or '.join(ordered)}; leave them out of "
-                      "--ladder, or leave out --font.")
+        raise Refusal("command.problem.rows_of_font", rows=tuple(map(str, ordered)))

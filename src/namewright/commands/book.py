@@ -10,30 +10,39 @@ from pathlib import Path
 from namewright.classbook import BookChild, Classbook, Erased, RosterUpdate
 from namewright.classbook.export import export_csv, import_csv
 from namewright.classbook.find import find_child
-from namewright.commands.talk import ALL_MADE, SOME_NOT_MADE, Commands, Refusal, complain, worded
-from namewright.message import together
+from namewright.commands.talk import (
+    ALL_MADE,
+    SOME_NOT_MADE,
+    Commands,
+    Refusal,
+    complain,
+    explained,
+    place,
+    spoken,
+    tell,
+    worded,
+)
+from namewright.message import message, together
 from namewright.roster.children import Outcome
 from namewright.roster.parsing import PASTED, read_roster
 from namewright.roster.sources import decode, read_bytes
+from namewright.tuning import called
 
 
 def add(commands: Commands) -> None:
     """Add the words of the command."""
-    parser = commands.add_parser("class", help="keep a class in a file: who is in it, their settings and notes")
-    parser.add_argument("file", metavar="FILE", help="the class’s file, such as class.db")
+    parser = commands.add_parser("class", help=explained("class.help"))
+    parser.add_argument("file", metavar=place("file"), help=explained("class.file"))
     doing = parser.add_mutually_exclusive_group()
-    doing.add_argument("--from", dest="source", metavar="ROSTER",
-                       help="make the class from this list, or bring it up to date; this erases nobody (- to paste)")
-    doing.add_argument("--export", metavar="DIR", help="copy all of the class as CSV into a new folder, or a .zip")
-    doing.add_argument("--import", dest="restore", metavar="DIR", help="make a new FILE from what --export wrote")
-    doing.add_argument("--erase", metavar="CHILD", action="append",
-                       help="erase this child for good, from every list, with all settings and notes")
-    doing.add_argument("--erase-class", action="store_true", help="erase everyone and everything in FILE for good")
-    for word, what in (("together", "always sit together"), ("apart", "never sit together"),
-                       ("either", "sit as the plan finds best, whatever was said before")):
-        doing.add_argument(f"--{word}", metavar="CHILDREN", help=f"two children, with a comma, shall {what}")
-    parser.add_argument("--yes", action="store_true", help="erase without asking again")
-    parser.add_argument("--who", default="", help="who makes the change, such as “teacher”")
+    doing.add_argument("--from", dest="source", metavar=place("roster"), help=explained("class.from"))
+    doing.add_argument("--export", metavar=place("folder"), help=explained("class.export"))
+    doing.add_argument("--import", dest="restore", metavar=place("folder"), help=explained("class.import"))
+    doing.add_argument("--erase", metavar=place("child"), action="append", help=explained("class.erase"))
+    doing.add_argument("--erase-class", action="store_true", help=explained("class.erase_class"))
+    for word in ("together", "apart", "either"):
+        doing.add_argument(f"--{word}", metavar=place("children"), help=explained(f"class.{word}"))
+    parser.add_argument("--yes", action="store_true", help=explained("class.yes"))
+    parser.add_argument("--who", default="", metavar=place("words"), help=explained("class.who"))
     parser.set_defaults(run=_run)
 
 
@@ -47,10 +56,10 @@ def _run(options: argparse.Namespace) -> int:
         return _take(options)
     if options.export:
         written = export_csv(Path(options.file), Path(options.export))
-        print(f"All of the class is in {options.export}: {', '.join(path.name for path in written)}.")
+        tell("command.class.exported", folder=options.export, files=tuple(path.name for path in written))
     elif options.restore:
         import_csv(Path(options.restore), Path(options.file))
-        print(f"The class is in {options.file}.")
+        tell("command.class.imported", file=options.file)
     elif options.erase or options.erase_class:
         _erase(options)
     elif options.together or options.apart or options.either:
@@ -73,15 +82,15 @@ def _take(options: argparse.Namespace) -> int:
         complain(note)
     left_out = [report for report in update.roster.lines if report.outcome is Outcome.LEFT_OUT]
     for report in left_out:
-        complain(f"left out: line {report.line}: {worded(together(*report.notes))}")
+        complain("command.told.left_out", line=report.line, reason=together(*report.notes))
     return SOME_NOT_MADE if left_out else ALL_MADE
 
 
 def _tell(update: RosterUpdate, labels: dict[int, str]) -> None:
-    for word, ids in (("new", update.joined), ("as before", update.stayed), ("back again", update.returned),
-                      ("left, and kept with all notes", update.left)):
+    for key, ids in (("joined", update.joined), ("stayed", update.stayed), ("returned", update.returned),
+                     ("left", update.left)):
         if ids:
-            print(f"{word}: {', '.join(labels[one] for one in ids)}")
+            tell(f"command.class.{key}", labels=tuple(labels[one] for one in ids))
 
 
 def _seat(options: argparse.Namespace) -> None:
@@ -89,12 +98,12 @@ def _seat(options: argparse.Namespace) -> None:
     said = options.together or options.apart or options.either
     names = [name.strip() for name in said.split(",") if name.strip()]
     if len(names) != 2:
-        raise Refusal(f"“{said}” does not name two children; write both with a comma, such as “Mira, Bo”")
+        raise Refusal("command.class.not_two", typed=said)
     with opened(options.file, create=False) as book:
         one, other = (find_child(book.children(), name) for name in names)
         book.seat(one.id, other.id, None if options.either else bool(options.together))
-    how = "may sit anywhere" if options.either else "sit together" if options.together else "sit apart"
-    print(f"{one.child.label} and {other.child.label} {how} from the next plan on.")
+    how = "either" if options.either else "together" if options.together else "apart"
+    tell(f"command.class.sit_{how}", labels=(one.child.label, other.child.label))
 
 
 def _erase(options: argparse.Namespace) -> None:
@@ -107,35 +116,38 @@ def _erase(options: argparse.Namespace) -> None:
             _ask(book, chosen, options.erase_class)
         if options.erase_class:
             book.erase_all()
-            print(f"Everyone and everything in {options.file} is erased for good.")
+            tell("command.class.all_erased", file=options.file)
         else:
             _tell_erased(book.erase([one.id for one in chosen], who=options.who))
-    print("Copies and exports of the file, and pages made before, are files of their own: delete those too.")
+    tell("command.class.copies")
 
 
 def _ask(book: Classbook, chosen: Sequence[BookChild], everything: bool) -> None:
     notes = sum(len(book.observations(one.id)) for one in chosen)
-    whom = "the whole class, its list and its settings" if everything else ", ".join(one.child.label for one in chosen)
-    print(f"Erase for good: {whom}; {notes} {'note' if notes == 1 else 'notes'} with it. There is no way back. "
-          "Type “yes” to erase: ", end="", file=sys.stderr, flush=True)
-    if sys.stdin.readline().strip().lower() != "yes":
-        raise Refusal("nothing was erased; type “yes” when asked, or add --yes")
+    whom = message("command.class.ask_all") if everything else message(
+        "command.class.ask", labels=tuple(one.child.label for one in chosen))
+    asked = together(whom, message("command.class.ask_notes", count=notes), message("command.class.ask_yes"))
+    print(worded(asked), end=" ", file=sys.stderr, flush=True)
+    if sys.stdin.readline().strip().lower() not in ("yes", spoken().say("command.class.yes_word")):
+        raise Refusal("command.class.not_erased")
 
 
 def _tell_erased(erased: Erased) -> None:
-    print("Erased for good: " + ("1 child." if erased.children == 1 else f"{erased.children} children."))
+    tell("command.class.erased", count=erased.children)
     for label in erased.notes_about:
-        complain(f"a note about {label} still holds a name that was erased; look at it")
+        complain("command.class.in_note", label=label)
     for line in erased.lines:
-        complain(f"line {line} of the list still holds a name that was erased; mend it")
+        complain("command.class.in_list", line=line)
 
 
 def _list(file: str) -> None:
     """Say who is in the class, what is set for each, and when each was seen last."""
     with opened(file) as book:
         for one in book.children(left=True):
-            own = "".join(f", {key.replace('_', ' ')} {text}" for key, text in one.settings.items())
+            facts = [message("command.class.set", setting=called(key), value=text)
+                     for key, text in one.settings.items()]
             days = [note.date for note in book.observations(one.id)]
-            seen = f", seen {days[-1]}" if days else ""
-            gone = ", left" if one.left else ""
-            print(f"{one.child.label}, to practise “{one.child.practice}”{own}{seen}{gone}")
+            facts += [message("command.class.seen", day=days[-1])] if days else []
+            facts += [message("command.class.gone")] if one.left else []
+            print(spoken().say(f"command.class.child{'_with' if facts else ''}", label=one.child.label,
+                               practice=one.child.practice, facts=tuple(facts)))

@@ -7,20 +7,19 @@ from dataclasses import replace
 
 from namewright.commands.asking import asked_for_one
 from namewright.commands.common import name_options, unused_options, write_one
-from namewright.commands.talk import Commands
+from namewright.commands.talk import Commands, explained
 from namewright.making.request import Kind
 from namewright.pages.name_card import CardSize
 
 
 def add(commands: Commands) -> None:
     """Add the words of the command."""
-    parser = commands.add_parser("card", help="a name card for one child")
+    parser = commands.add_parser("card", help=explained("card.help"))
     name_options(parser)
     unused_options(parser, "--hand", "--order")
     parser.add_argument("--size", choices=list(CardSize), default=CardSize.INDEX_4X6,
-                        help="the card: an index card in inches, or A6 (%(default)s)")
-    parser.add_argument("--fill-sheet", action="store_true",
-                        help="fill a whole sheet with cards, with lines to cut along")
+                        help=explained("card.size", usual=str(CardSize.INDEX_4X6)))
+    parser.add_argument("--fill-sheet", action="store_true", help=explained("card.fill"))
     parser.set_defaults(run=_run)
 
 

@@ -5,27 +5,27 @@ from __future__ import annotations
 import argparse
 from pathlib import Path
 
-from namewright.commands.talk import ALL_MADE, Commands, Refusal
+from namewright.commands.talk import ALL_MADE, Commands, Refusal, explained, place
 from namewright.letters.alphabet import upright
 from namewright.output.files import whole_file
 
 
 def add(commands: Commands) -> None:
     """Add the words of the command."""
-    parser = commands.add_parser("fonts", help="our letters as fonts, to type with elsewhere")
-    parser.add_argument("-o", "--output", metavar="FOLDER", required=True, dest="folder",
-                        help="the folder to write the fonts into")
+    parser = commands.add_parser("fonts", help=explained("fonts.help"))
+    parser.add_argument("-o", "--output", metavar=place("folder"), required=True, dest="folder",
+                        help=explained("fonts.output"))
     parser.set_defaults(run=_run)
 
 
 def _run(options: argparse.Namespace) -> int:
     folder = Path(options.folder)
     if not folder.is_dir():
-        raise Refusal(f"there is no folder {folder} to write the fonts into; make it first")
+        raise Refusal("command.problem.no_folder", folder=str(folder), file="*.ttf")
     try:
         from namewright.truetype.build import build_fonts
     except ModuleNotFoundError as error:
-        raise Refusal(f"building fonts needs {error.name}; install it with: pip install 'namewright[fonts]'") from error
+        raise Refusal("command.fonts.library", library=str(error.name)) from error
     for name, data in build_fonts(upright()):
         with whole_file(folder / name) as file:
             file.write(data)

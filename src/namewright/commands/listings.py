@@ -7,23 +7,22 @@ from collections.abc import Sequence
 
 from namewright.commands.asking import roster_of_options
 from namewright.commands.common import roster_options
-from namewright.commands.talk import ALL_MADE, SOME_NOT_MADE, Commands, worded
+from namewright.commands.talk import ALL_MADE, SOME_NOT_MADE, Commands, explained, spoken, tell, worded
 from namewright.lines.ruling import PRESETS, told_of
 from namewright.making.adult import left_out
+from namewright.message import message
 from namewright.roster.children import LineReport, RosterError
 from namewright.tuning import KNOBS
-from namewright.units import number
-from namewright.wording import wording
 
 
 def add(commands: Commands) -> None:
     """Add the words of both commands."""
-    account = commands.add_parser("roster", help="how every line of your class list is read")
+    account = commands.add_parser("roster", help=explained("roster.help"))
     roster_options(account)
     account.set_defaults(run=_account)
-    settings = commands.add_parser("settings", help="list the settings for motor and vision needs, and why")
+    settings = commands.add_parser("settings", help=explained("settings.help"))
     settings.set_defaults(run=_settings)
-    listing = commands.add_parser("rulings", help="list the rulings and where their measures come from")
+    listing = commands.add_parser("rulings", help=explained("rulings.help"))
     listing.set_defaults(run=_rulings)
 
 
@@ -36,28 +35,32 @@ def _account(options: argparse.Namespace) -> int:
         raise
     _say_lines(roster.lines)
     for note in roster.notes:
-        print(worded(note))
+        tell(note)
     return SOME_NOT_MADE if left_out(roster) else ALL_MADE
 
 
 def _say_lines(lines: Sequence[LineReport]) -> None:
     for report in lines:
-        read = f"{report.child.label}, to practise “{report.child.practice}”" if report.child else str(report.outcome)
-        print(f"line {report.line}: {read}" + "".join(f"\n    {worded(note)}" for note in report.notes))
+        child = report.child
+        key = f"command.roster.{report.outcome.name.lower()}"
+        read = message(key, line=report.line, label=child.label, practice=child.practice) if child else message(
+            key, line=report.line)
+        print("\n    ".join([spoken().say(read), *map(worded, report.notes)]))
 
 
 def _settings(_: argparse.Namespace) -> int:
     for knob in KNOBS:
-        unit, usual, why = (wording("en").say(f"setting.{of}") for of in (
-            f"unit.{knob.unit or 'mm'}", f"usual.{knob.key}", f"why.{knob.key}"))
-        span = "on or off" if knob.kind == "switch" else f"{number(knob.least)} to {number(knob.greatest)} {unit}"
-        print(f"{knob.key:16} {span}; where it is not set: {usual}\n{'':16} {why}")
-    print("These are settings to try with the child’s licensed therapist, not advice.")
+        usual = message(f"setting.usual.{knob.key}")
+        span = message("command.settings.switch", usual=usual) if knob.kind == "switch" else message(
+            "command.settings.range", least=knob.least, most=knob.greatest, unit=message(f"setting.unit.{knob.unit}"),
+            usual=usual)
+        print(f"{knob.key:16} {spoken().say(span)}\n{'':16} {spoken().say(f'setting.why.{knob.key}')}")
+    tell("command.settings.therapist")
     return ALL_MADE
 
 
 def _rulings(_: argparse.Namespace) -> int:
     for name in PRESETS:
-        note, source = map(worded, told_of(name))
+        note, source = map(spoken().say, told_of(name))
         print(f"{name:10} {note}\n{'':10} {source}")
     return ALL_MADE

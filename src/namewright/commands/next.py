@@ -12,12 +12,13 @@ from namewright.classbook.moving import Move
 from namewright.commands.asking import nobody_in
 from namewright.commands.book import opened
 from namewright.commands.common import closing
-from namewright.commands.talk import ALL_MADE, Commands
+from namewright.commands.talk import ALL_MADE, Commands, explained, place, tell
 from namewright.commands.writing import write
 from namewright.making.choices import read_choices
 from namewright.making.from_book import members_of, roster_of
 from namewright.making.make import Making
 from namewright.making.request import Kind, Request
+from namewright.message import Message, message
 from namewright.pages.summary import Entry, drawable, summary_pages
 from namewright.practice.ordering import Order, order_class
 from namewright.settings import Support
@@ -27,15 +28,11 @@ from namewright.wording import Wording, wording
 def add(commands: Commands) -> None:
     """Add the words of the command."""
     parser = commands.add_parser(
-        "next", help="next month’s sheets for every child, at the level that the notes bear out",
-        description="One level of support at a time, and never against a level that you set for a child. Each change "
-                    "is told with its reason and kept in the class’s file; --refuse takes one back, and so does "
-                    "the child’s page in the browser.")
-    parser.add_argument("file", metavar="FILE", help="the class’s file, such as room4.db")
-    parser.add_argument("-o", "--output", metavar="FILE", help="the file to make, a PDF, such as december.pdf")
-    parser.add_argument("--refuse", action="append", default=[], metavar="CHILD",
-                        help="leave this child’s level as it is; may be said again")
-    parser.add_argument("--changes", metavar="FILE", help="also write a page for you: what changes for whom, and why")
+        "next", help=explained("next.help"), description=explained("next.about"))
+    parser.add_argument("file", metavar=place("file"), help=explained("class.file"))
+    parser.add_argument("-o", "--output", metavar=place("file"), help=explained("next.output"))
+    parser.add_argument("--refuse", action="append", default=[], metavar=place("child"), help=explained("next.refuse"))
+    parser.add_argument("--changes", metavar=place("file"), help=explained("next.changes"))
     parser.set_defaults(run=_run)
 
 
@@ -47,9 +44,9 @@ def _run(options: argparse.Namespace) -> int:
         words = wording(book.class_settings.get("language", "en"))
         refused = {find_child(children, name).id for name in options.refuse}
         moves = moving.moves(book, children)
-        _tell(moves, refused, words)
+        _tell_moves(moves, refused)
         if not options.output:
-            print("Nothing is changed yet: name a file to make, such as -o december.pdf, to keep these changes.")
+            tell("command.next.nothing_yet")
             return ALL_MADE
         with book.changing():  # where the pages cannot be written, nothing is changed either
             for move in moves:
@@ -64,13 +61,19 @@ def _run(options: argparse.Namespace) -> int:
         return closing(making.account, making.request.roster)
 
 
-def _tell(moves: Sequence[Move], refused: set[int], words: Wording) -> None:
-    """Print what changes, then what would have and does not, then how many stay."""
+def _tell_moves(moves: Sequence[Move], refused: set[int]) -> None:
+    """Tell what changes, then what would have and does not, then how many stay."""
     for move in moves:
         if move.kind is not Become.STAYS:
-            print(words.say("next.refused", who=move.one.child.label, before=move.before)
-                  if move.kind is Become.CHANGED and move.one.id in refused else words.say(move.told))
-    print(words.say("next.others", count=sum(move.kind is Become.STAYS for move in moves)))
+            tell(_told(move, refused))
+    tell("next.others", count=sum(move.kind is Become.STAYS for move in moves))
+
+
+def _told(move: Move, refused: set[int]) -> Message:
+    """Return what becomes of a child's level, as it was found or as it was refused."""
+    if move.kind is Become.CHANGED and move.one.id in refused:
+        return message("next.refused", who=move.one.child.label, before=move.before)
+    return move.told
 
 
 def _request(book: Classbook, children: Sequence[BookChild]) -> Request:
@@ -86,8 +89,6 @@ def _write_changes(making: Making, moves: Sequence[Move], refused: set[int], wor
     settings, setter = making.request.settings, making.setter
     entries = [Entry(words.say("next.title"), (words.say("next.lead"),), title=True)]
     for move in sorted(moves, key=lambda each: list(Become).index(each.kind)):
-        told = (words.say("next.refused", who=move.one.child.label, before=move.before)
-                if move.kind is Become.CHANGED and move.one.id in refused else words.say(move.told))
-        entries.append(Entry("", (drawable(setter, told),)))
+        entries.append(Entry("", (drawable(setter, words.say(_told(move, refused))),)))
     pages = summary_pages(setter, entries, settings.paper, binding=settings.binding)
     write(iter(pages), options, words.language, options.changes)

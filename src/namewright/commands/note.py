@@ -11,33 +11,30 @@ from namewright.classbook.records import checked_day, letter_positions
 from namewright.classbook.stages import Stage, read_stage, stage_said
 from namewright.classbook.suggest import suggest
 from namewright.commands.book import opened
-from namewright.commands.talk import ALL_MADE, Commands
+from namewright.commands.talk import ALL_MADE, Commands, explained, place, tell
 from namewright.making.from_book import holds_for_child
-from namewright.message import message
+from namewright.message import Message, message, together
 from namewright.names.clusters import clusters
 from namewright.settings import Support
-from namewright.wording import FIRST, wording
 
-_STAGES = "; ".join(f"{stage.value} {stage.word}" for stage in Stage)
+STAGES = tuple(f"{stage.value} {stage.word}" for stage in Stage)
 
 
 def add(commands: Commands) -> None:
     """Add the words of the command."""
-    parser = commands.add_parser("note", help="note what a child formed today")
-    parser.add_argument("child", metavar="CHILD", help="the child, as the class’s list calls them")
-    parser.add_argument("--class", dest="file", metavar="FILE", required=True, help="the class’s file")
+    parser = commands.add_parser("note", help=explained("note.help"))
+    parser.add_argument("child", metavar=place("child"), help=explained("option.child"))
+    parser.add_argument("--class", dest="file", metavar=place("file"), required=True,
+                        help=explained("option.class_file"))
     letters = parser.add_mutually_exclusive_group()
-    letters.add_argument("--letters", metavar="LETTERS",
-                         help="the letters of the name that were formed, such as Mra; \"\" for none yet")
-    letters.add_argument("--all", action="store_true", help="every letter was formed")
-    parser.add_argument("--not-yet", metavar="LETTERS",
-                        help="the letters that were looked at and not formed yet; a letter that you name nowhere is "
-                             "not looked at")
-    parser.add_argument("--support", choices=list(Support), help="the level of support of what was seen")
-    parser.add_argument("--stage", metavar="STAGE", help=f"where the whole name stands: {_STAGES}")
-    parser.add_argument("--date", metavar="DAY", help="the day, such as 2026-09-14 (today)")
-    parser.add_argument("--note", default="", metavar="WORDS", help="a few words")
-    parser.add_argument("--who", default="", help="who saw it, such as “aide”")
+    letters.add_argument("--letters", metavar=place("letters"), help=explained("note.letters"))
+    letters.add_argument("--all", action="store_true", help=explained("note.all"))
+    parser.add_argument("--not-yet", metavar=place("letters"), help=explained("note.not_yet"))
+    parser.add_argument("--support", choices=list(Support), help=explained("note.support"))
+    parser.add_argument("--stage", metavar=place("stage"), help=explained("note.stage", known=STAGES))
+    parser.add_argument("--date", metavar=place("day"), help=explained("note.date"))
+    parser.add_argument("--note", default="", metavar=place("words"), help=explained("note.note"))
+    parser.add_argument("--who", default="", metavar=place("words"), help=explained("note.who"))
     parser.set_defaults(run=_run)
 
 
@@ -48,10 +45,10 @@ def _run(options: argparse.Namespace) -> int:
         note = book.observe(one.id, _day(options), _letters(options, one.child.practice), support=_support(options),
                             stage=_stage(options), note=options.note, who=options.who,
                             not_yet=_not_yet(options, one.child.practice))
-        print(_said(one, note))
+        tell(_noted(one, note))
         if note.letters is not None and any(earlier.letters is not None for earlier in before):
-            print("There was a note on this day already: the two add up, and a letter that either has is formed.")
-        print(_next(book, one))
+            tell("command.note.again")
+        tell(_next(book, one))
     return ALL_MADE
 
 
@@ -84,25 +81,26 @@ def _stage(options: argparse.Namespace) -> Stage | None:
     return read_stage(options.stage) if options.stage else None
 
 
-def _said(one: BookChild, note: Observation) -> str:
-    """Return what was noted in a sentence."""
-    parts = []
-    if note.letters is not None:
-        letters = clusters(note.name)
-        said = not note.letters and note.not_yet is None
-        parts += [f"formed {', '.join(letters[at] for at in note.letters)}"] if note.letters else []
-        parts += [f"not yet {', '.join(letters[at] for at in note.not_yet)}"] if note.not_yet else []
-        parts += ["no letter yet"] if said else []
+def _noted(one: BookChild, note: Observation) -> Message:
+    """Return what was noted."""
+    told = [message("command.note.noted", label=one.child.label, day=note.date)]
+    letters = clusters(note.name)
+    if note.letters:
+        told.append(message("command.note.formed", letters=tuple(letters[at] for at in note.letters)))
+    if note.not_yet:
+        told.append(message("command.note.formed_not_yet", letters=tuple(letters[at] for at in note.not_yet)))
+    if note.letters is not None and not note.letters and note.not_yet is None:
+        told.append(message("command.note.no_letter"))
     if note.support:
-        parts.append(f"with {note.support} support")
+        told.append(message("command.note.with_support", support=note.support))
     if note.stage:
-        parts.append(f"step {note.stage.value}, {wording(FIRST).say(stage_said(note.stage))}".rstrip("."))
+        told.append(message("command.note.at_step", step=note.stage.value, what=stage_said(note.stage)))
     if note.note:
-        parts.append(f"“{note.note}”")
-    return f"Noted for {one.child.label} on {note.date}: {'; '.join(parts)}."
+        told.append(message("command.note.in_words", words=note.note))
+    return together(*told)
 
 
-def _next(book: Classbook, one: BookChild) -> str:
+def _next(book: Classbook, one: BookChild) -> Message:
     support = holds_for_child(one, book.class_settings).support
     thought = suggest(support, book.observations(one.id), one.child.practice).reason
-    return wording(FIRST).text(message("page.progress.class_support", support=support), thought)
+    return together(message("page.progress.class_support", support=support), thought)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 
-from namewright.commands.talk import Refusal, complain, worded
+from namewright.commands.talk import Refusal, complain
 from namewright.message import message, together
 from namewright.names.casing import mend_case
 from namewright.roster.children import RosterError
@@ -29,9 +29,9 @@ def one_name(text: str) -> str:
         notes = [note for report in error.lines for note in report.notes]
         if not notes:
             raise
-        raise Refusal(f"“{shown[:40]}” cannot be read as a name. {worded(together(*notes))}") from None
+        raise Refusal(together(message("command.problem.no_name", typed=shown[:40]), *notes)) from None
     if len(roster.children) != 1:
-        raise Refusal(f"this is for one child, and “{shown[:40]}” reads as {len(roster.children)}")
+        raise Refusal("command.problem.several", typed=shown[:40], count=len(roster.children))
     if _PLAIN.fullmatch(clean := tidy(text).text):
         notes, name = list(tidy(text).notes), mend_case(clean)
         notes += [message("roster.case", typed=clean, written=name)] * (name != clean)

@@ -7,7 +7,7 @@ import sys
 
 from namewright.commands.asking import asked_for_class
 from namewright.commands.common import closing, complain_of_beats, roster_options, unused_options
-from namewright.commands.talk import Commands
+from namewright.commands.talk import Commands, explained, place, spoken
 from namewright.commands.writing import written
 from namewright.making.account import account_of_order
 from namewright.making.request import Request
@@ -16,11 +16,11 @@ from namewright.output.order import order_csv, order_json, order_table
 
 def add(commands: Commands) -> None:
     """Add the words of the command."""
-    parser = commands.add_parser("order", help="the class in an order to practise, and why")
+    parser = commands.add_parser("order", help=explained("order.help"))
     roster_options(parser)
     parser.add_argument("--format", choices=["table", "csv", "json"], default="table",
-                        help="a table to read, csv for a spreadsheet, json for another program (%(default)s)")
-    parser.add_argument("-o", "--output", metavar="FILE", help="write to this file, not to the screen")
+                        help=explained("order.format", usual="table"))
+    parser.add_argument("-o", "--output", metavar=place("file"), help=explained("order.output"))
     parser.add_argument("--captions", help=argparse.SUPPRESS)
     unused_options(parser, "--paper", "--ruling", "--line-height", "--support", "--hand")
     parser.add_argument("--landscape", dest="unused_landscape", action="store_true", help=argparse.SUPPRESS)
@@ -41,5 +41,5 @@ def _run(options: argparse.Namespace) -> int:
 
 def _in_words(form: str, request: Request) -> str:
     if form == "table":
-        return order_table([one.placed for one in request.members])
+        return order_table([one.placed for one in request.members], spoken().language)
     return {"csv": order_csv, "json": order_json}[form](request.planned, request.settings.language)

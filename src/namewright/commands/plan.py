@@ -25,13 +25,14 @@ from namewright.commands.common import (
     same_for_all_option,
     unused_options,
 )
-from namewright.commands.talk import Commands, Refusal, complain, worded
+from namewright.commands.talk import Commands, Refusal, complain, explained, place
 from namewright.commands.writing import write, written
 from namewright.making.account import account_of_order
 from namewright.making.make import Making
 from namewright.making.page_settings import EXPLAINED
 from namewright.making.planning import timetable_of
 from namewright.making.request import Kind, Request
+from namewright.message import message, together
 from namewright.output.week import plan_csv, plan_json
 from namewright.practice.groups import Wishes
 from namewright.practice.ordering import Order, unmet
@@ -44,39 +45,24 @@ _ORDERS = {"easiest": Order.PRACTICE, "need": Order.NEED, "family": Order.FAMILY
 
 def add(commands: Commands) -> None:
     """Add the words of the command."""
-    parser = commands.add_parser("plan", help="one or two pages for you: who practises what next, and with whom",
-                                 conflict_handler="resolve",
-                                 description="From your class list, or from the class’s own file (“namewright class” "
-                                             "makes it): then pages look as set for the class, and children stay in "
-                                             "their groups from one plan to the next.")
+    parser = commands.add_parser("plan", help=explained("plan.help"), conflict_handler="resolve",
+                                 description=explained("plan.about"))
     roster_options(parser)
     page_options(parser)
-    parser.add_argument("-o", "--output", metavar="FILE",
-                        help="the file to make: a PDF, such as plan.pdf, unless --format says otherwise")
+    parser.add_argument("-o", "--output", metavar=place("file"), help=explained("plan.output"))
     parser.add_argument("--format", choices=["pdf", "json", "csv"], default="pdf",
-                        help="pdf: pages to print; json for another program; csv for a spreadsheet, one row a child "
-                             "and day; both go to the screen where no FILE is named (%(default)s)")
-    parser.add_argument("--order", choices=list(_ORDERS),
-                        help="easiest: easier names first; need: most support and harder names first; "
-                             "family: by how the own first letter is written (easiest)")
-    parser.add_argument("--weeks", default=str(DEFAULT_WEEKS), metavar="N",
-                        help="how many weeks to plan (%(default)s)")
+                        help=explained("plan.format", usual="pdf"))
+    parser.add_argument("--order", choices=list(_ORDERS), help=explained("plan.order", usual="easiest"))
+    parser.add_argument("--weeks", default=str(DEFAULT_WEEKS), metavar=place("number"),
+                        help=explained("plan.weeks", usual=DEFAULT_WEEKS))
     parser.add_argument("--letters-per-week", choices=["1", "2", "3"], default="1",
-                        help="how many letters the class takes up in a week (%(default)s)")
-    parser.add_argument("--groups", metavar="N",
-                        help="how many tables there are; their sizes differ by one child at most (as many as leave "
-                             "three to five children at each)")
-    parser.add_argument("--week", metavar="DAY",
-                        help="a day of the week that the plan is for, such as 2026-12-01: letters of the weeks before, "
-                             "which a class’s file remembers, come back as review (this week; at the weekend the next)")
+                        help=explained("plan.letters_per_week", usual="1"))
+    parser.add_argument("--groups", metavar=place("number"), help=explained("plan.groups"))
+    parser.add_argument("--week", metavar=place("day"), help=explained("plan.week"))
     groups = parser.add_mutually_exclusive_group()
-    groups.add_argument("--groups-from", metavar="FILE",
-                        help="keep the groups of an earlier “namewright order --format json -o FILE” as far as can be; "
-                             "a class’s file keeps them by itself")
-    groups.add_argument("--new-groups", action="store_true",
-                        help="make groups anew, and keep none of those that the class’s file has from last time")
-    parser.add_argument("--group-sheets", metavar="FILE",
-                        help="also write a sheet for every group, with the letters its children share")
+    groups.add_argument("--groups-from", metavar=place("file"), help=explained("plan.groups_from"))
+    groups.add_argument("--new-groups", action="store_true", help=explained("plan.new_groups"))
+    parser.add_argument("--group-sheets", metavar=place("file"), help=explained("plan.group_sheets"))
     line_options(parser)
     same_for_all_option(parser)
     unused_options(parser, "--hand")
@@ -85,7 +71,7 @@ def add(commands: Commands) -> None:
 
 def _run(options: argparse.Namespace) -> int:
     if options.format == "pdf" and not options.output:
-        raise Refusal("say where to write the plan, such as -o plan.pdf")
+        raise Refusal("command.plan.no_output")
     weeks = _count(options.weeks, "weeks", 60)
     options.wishes = Wishes(_count(options.groups, "groups", 200) if options.groups else None)
     monday = grouping.monday_of(_day(options.week))
@@ -128,8 +114,7 @@ def _day(text: str | None) -> date:
 def _complain_of_wishes(asked: Asked, request: Request) -> None:
     if asked.book:
         for one, other in unmet(request.planned, grouping.wishes(asked.book, asked.children)):
-            complain(f"what was said about {one} and {other} could not be met: it goes against something else that was "
-                     "said, or a table is too small")
+            complain("command.plan.not_met", one=one, other=other)
 
 
 def _keep(asked: Asked, monday: date, plan: Timetable) -> None:
@@ -139,7 +124,7 @@ def _keep(asked: Asked, monday: date, plan: Timetable) -> None:
             grouping.keep(asked.book, asked.children, asked.request.planned)
             asked.book.keep_taught(monday, plan.weeks.weeks[0].letters if plan.weeks.weeks else ())
         except ClassbookError as error:
-            complain(f"the plan is made, but its groups and letters are not kept for next time: {worded(error)}")
+            complain(together(message("command.plan.not_kept"), error.message))
 
 
 def _count(text: str, what: str, most: int) -> int:
@@ -149,7 +134,7 @@ def _count(text: str, what: str, most: int) -> int:
     except ValueError:
         count = 0
     if not 1 <= count <= most:
-        raise Refusal(f"“{text}” is not a number of {what}; give one from 1 to {most}, such as --{what} 5")
+        raise Refusal(f"command.plan.no_number_of_{what}", text=text, most=most)
     return count
 
 
@@ -159,5 +144,4 @@ def earlier_groups(path: Path) -> dict[str, int]:
         entries = json.loads(path.read_text(encoding="utf-8"))
         return {str(entry["label"]): int(entry["group"]) for entry in entries}
     except (ValueError, KeyError, TypeError) as error:
-        raise Refusal(f"{path} does not hold the groups of an earlier order; write such a file with "
-                      "“namewright order ROSTER --format json -o FILE”, or leave --groups-from away") from error
+        raise Refusal("command.plan.no_groups", file=str(path)) from error

@@ -17,7 +17,7 @@ from namewright.commands.common import (
     roster_options,
     same_for_all_option,
 )
-from namewright.commands.talk import Commands
+from namewright.commands.talk import Commands, explained, place
 from namewright.commands.writing import progress, write
 from namewright.making.make import Making
 from namewright.making.request import Kind
@@ -27,7 +27,7 @@ from namewright.pages.page import Page
 
 def add(commands: Commands) -> None:
     """Add the words of the command."""
-    parser = commands.add_parser("sheets", help="a practice sheet for every child of a class")
+    parser = commands.add_parser("sheets", help=explained("sheets.help"))
     roster_options(parser)
     page_options(parser)
     line_options(parser)
@@ -35,12 +35,9 @@ def add(commands: Commands) -> None:
     font_option(parser)
     hand_option(parser)
     same_for_all_option(parser)
-    parser.add_argument("--summary", metavar="FILE",
-                        help="also write a page for the adult: the order, what each child has and why, who has no page")
-    parser.add_argument("--svg", metavar="FOLDER",
-                        help="also write every page as a numbered drawing (SVG) into this folder")
-    parser.add_argument("--png", metavar="FOLDER",
-                        help="also write every page as a numbered picture (PNG) into this folder")
+    parser.add_argument("--summary", metavar=place("file"), help=explained("sheets.summary"))
+    parser.add_argument("--svg", metavar=place("folder"), help=explained("sheets.svg"))
+    parser.add_argument("--png", metavar=place("folder"), help=explained("sheets.png"))
     parser.set_defaults(run=_run)
 
 

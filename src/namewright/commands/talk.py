@@ -1,58 +1,141 @@
-"""How the command line talks: exit statuses, sentences on stderr, and what it says to words it cannot use."""
+"""How the command line talks: its language, exit statuses, sentences on stderr, and what it says to odd words.
+
+The language is ``--language``, else that of the machine (LC_ALL, LC_MESSAGES, LANG; POSIX.1-2017, 8.2) where the
+command line has words for it, else English. Out of scope: the language on a page (``--captions``).
+"""
 
 from __future__ import annotations
 
 import argparse
 import re
 import sys
+from collections.abc import Iterator, Mapping, Sequence
+from contextvars import ContextVar
 from typing import Any, NoReturn, TypeAlias
 
-from namewright.message import Message, Problem
-from namewright.wording import wording
+from namewright.message import Field, Message, Problem, message, together
+from namewright.wording import FIRST, Wording, languages, wording
 
 ALL_MADE, SOME_NOT_MADE, NOTHING_MADE = 0, 1, 2
 
-HOW_TO_READ = (
-    "Words in CAPITALS stand for your own: a file, a name, a measure. Put quotes round one that has spaces in it. "
-    "What stands in brackets at the end of a line is what you get where you say nothing.")
+_LANGUAGE = "--language"
+_OF_THE_MACHINE = ("LC_ALL", "LC_MESSAGES", "LANG")
+_spoken: ContextVar[str] = ContextVar("the language that this run speaks", default=FIRST)
+
 _QUOTES = re.compile(r"<[\w.]+: '([^']*)'>|'([^']*)'")
-_SENTENCES = (
-    (r".*required: COMMAND", "say what to make, such as “card Mira -o mira.pdf”"),
-    (r"argument COMMAND: invalid choice: (.*) \(choose from (.*)\)", r"there is no command “\1”; choose from \2"),
-    (r"argument (\S+): invalid choice: (.*) \(choose from (.*)\)", r"\1 cannot be “\2”; choose from \3"),
-    (r"argument (\S+): expected one argument", r"\1 needs a word or a number behind it"),
-    (r"argument (\S+): invalid (?:float|int) value: (.*)", r"\1 needs a number, and “\2” is none"),
-    (r"argument (\S+): not allowed with argument (\S+)", r"\1 and \2 cannot be said together; choose one"),
-    (r"ambiguous option: (\S+) could match (.*)", r"\1 could mean \2; write it out"),
-    (r"unrecognized arguments: (-.*)", r"there is no “\1” here"),
-    (r"unrecognized arguments: (.*)", r"“\1” is one word too many; put quotes round a name that has spaces"),
-    (r"one of the arguments (.*) is required", r"say one of these: \1"),
-)
-"""What the parser of the standard library says, and what we say instead."""
 _REQUIRED = "the following arguments are required: "
-_MISSING = {
-    "ROSTER": "your class list (a file such as class.xlsx, or - to paste it)", "NAME": "the name to write",
-    "CHILD": "the child", "FILE": "the file", "-o/--output": "where to write it, such as -o class.pdf",
-    "--class": "the class’s file, such as --class room4.db",
-}
+_PARSED = (
+    (r"argument (?P<option>\S+): invalid choice: (?P<text>.*) \(choose from (?P<known>.*)\)", "choice"),
+    (r"argument (?P<option>\S+): expected one argument", "needs_word"),
+    (r"argument (?P<option>\S+): invalid (?:float|int) value: (?P<text>.*)", "needs_number"),
+    (r"argument (?P<option>\S+): not allowed with argument (?P<other>\S+)", "not_together"),
+    (r"ambiguous option: (?P<option>\S+) could match (?P<known>.*)", "ambiguous"),
+    (r"unrecognized arguments: (?P<option>-.*)", "unknown_option"),
+    (r"unrecognized arguments: (?P<text>.*)", "one_too_many"),
+    (r"one of the arguments (?P<known>.*) is required", "one_of"),
+)
+"""What the parser of the standard library says, and the key of what we say instead; it tells no other way."""
 
 
-class Refusal(Exception):
+# --- the language --------------------------------------------------------------------------------------
+
+
+def speak(words: Sequence[str], environment: Mapping[str, str]) -> None:
+    """Settle the language of this run, from what was typed and from the machine. Raises Refusal for an unknown one."""
+    _spoken.set(_of_the_machine(environment))
+    typed = next(_typed(words), None)
+    if typed is not None and typed not in tongues():
+        raise Refusal("problem.language", language=typed, known=tongues())
+    _spoken.set(typed or _spoken.get())
+
+
+def tongues() -> tuple[str, ...]:
+    """Return the languages that have words for the command line, sorted."""
+    return tuple(language for language in languages() if wording(language).has("command.usage"))
+
+
+def spoken() -> Wording:
+    """Return the words of the language that this run speaks."""
+    return wording(_spoken.get())
+
+
+def _typed(words: Sequence[str]) -> Iterator[str]:
+    for at, word in enumerate(words):
+        option, equals, value = word.partition("=")
+        if len(option) > len("--lan") and _LANGUAGE.startswith(option):  # as short as it is told from --landscape
+            yield from [value] if equals else words[at + 1:at + 2]
+
+
+def _of_the_machine(environment: Mapping[str, str]) -> str:
+    said = next((environment[key] for key in _OF_THE_MACHINE if environment.get(key)), "")
+    language = re.split(r"[_.@-]", said)[0].lower()
+    return language if language in tongues() else FIRST
+
+
+# --- saying it -----------------------------------------------------------------------------------------
+
+
+class Refusal(Problem):
     """Nothing can be made; the message is for the person at the keyboard."""
+
+
+def complain(told: Message | Problem | str, /, **fields: Field) -> None:
+    """Say on stderr what is to be told: a message, what a problem tells, or a key with its fields."""
+    print(f"namewright: {worded(told, **fields)}", file=sys.stderr)
+
+
+def tell(told: Message | Problem | str, /, **fields: Field) -> None:
+    """Say the same on stdout, where it is what was asked for."""
+    print(worded(told, **fields))
+
+
+def worded(told: Message | Problem | str, /, **fields: Field) -> str:
+    """Return what is to be told as a sentence."""
+    return spoken().sentence(told.message if isinstance(told, Problem) else told, **fields)
+
+
+def explained(key: str, **fields: Field) -> str:
+    """Return words for a page of help."""
+    return spoken().say(f"command.{key}", **fields).replace("%", "%%")
+
+
+def place(name: str) -> str:
+    """Return the word in capitals that stands for somebody's own, such as FILE."""
+    return spoken().say(f"command.place.{name}")
+
+
+# --- what was typed ------------------------------------------------------------------------------------
+
+
+class _Formatter(argparse.RawDescriptionHelpFormatter):
+    """Lines of help as the standard library sets them, with our own word before the usage."""
+
+    def add_usage(self, usage: Any, actions: Any, groups: Any, prefix: str | None = None) -> None:
+        """Show what must be said."""
+        super().add_usage(usage, actions, groups, f"{explained('usage')} " if prefix is None else prefix)
+
+    def _fill_text(self, text: str, width: int, indent: str) -> str:
+        """Fold running text, and leave as it is what has lines of its own."""
+        if "\n" in text:
+            return super()._fill_text(text, width, indent)
+        return argparse.HelpFormatter._fill_text(self, text, width, indent)
 
 
 class Parser(argparse.ArgumentParser):
     """A parser whose help reads well to someone who is new to this, and that says what was wrong in a sentence."""
 
     def __init__(self, *args: Any, **kwargs: Any) -> None:
-        super().__init__(*args, **{"epilog": HOW_TO_READ, **kwargs, "add_help": False})
-        self.add_argument("-h", "--help", action="help", help="show this page")
-        self._positionals.title = "what it works on"
-        self._optionals.title = "what you can add"
+        usual = {"epilog": explained("how_to_read"), "formatter_class": _Formatter}
+        super().__init__(*args, **{**usual, **kwargs, "add_help": False})
+        self.add_argument("-h", "--help", action="help", help=explained("help"))
+        self.add_argument(_LANGUAGE, choices=tongues(), metavar=place("language"),
+                          help=explained("language", known=tongues()))
+        self._positionals.title = explained("works_on")
+        self._optionals.title = explained("can_add")
 
     def format_usage(self) -> str:
         """Show what must be said, and leave the rest to the list below."""
-        return f"usage: {self._shortest()}\n"
+        return f"{explained('usage')} {self._shortest()}\n"
 
     def format_help(self) -> str:
         """Show the help with the short usage."""
@@ -64,35 +147,34 @@ class Parser(argparse.ArgumentParser):
         asked = [action for action in self._actions if action.option_strings and action.required]
         words = [self.prog, *(f"{action.metavar}" if action.required else f"[{action.metavar}]" for action in named),
                  *(f"{action.option_strings[0]} {action.metavar}" for action in asked)]
-        more = len(self._actions) > len(named) + len(asked) + 1  # the one that is always there is this help
+        more = len(self._actions) > len(named) + len(asked) + 2  # help and language are always there
         return " ".join([*words, "…"] if more else words)
 
-    def error(self, message: str) -> NoReturn:
+    def error(self, said: str) -> NoReturn:
         """Say it and leave."""
-        self.exit(NOTHING_MADE, f"{self.prog}: {plainly(message)}. “{self.prog} --help” tells what can be said.\n")
+        told = together(self._plainly(said), message("command.parse.way_on", program=self.prog))
+        self.exit(NOTHING_MADE, f"{self.prog}: {worded(told)}\n")
+
+    def _plainly(self, said: str) -> Message:
+        """Return in plain words what the standard library's parser says in its own."""
+        bare = _QUOTES.sub(lambda match: match[1] or match[2] or "", said)
+        if (names := bare.removeprefix(_REQUIRED)) != bare:
+            return self._missing(names.split(", "))
+        for pattern, key in _PARSED:
+            if match := re.fullmatch(pattern, bare, re.DOTALL):
+                fields = {name: text.replace("-o/--output", "-o") for name, text in match.groupdict().items()}
+                if fields.get("option") == place("command"):
+                    return message("command.parse.unknown_command", text=fields["text"], known=fields["known"])
+                return message(f"command.parse.{key}", **fields)
+        return message("command.parse.not_understood", detail=said)
+
+    def _missing(self, names: Sequence[str]) -> Message:
+        if names == [place("command")]:
+            return message("command.parse.no_command")
+        called = {"/".join(action.option_strings) or str(action.metavar): action.dest for action in self._actions}
+        keys = [f"command.missing.{called.get(name, name)}" for name in names]
+        return message("command.parse.missing", names=tuple(
+            message(key) if spoken().has(key) else name for key, name in zip(keys, names, strict=True)))
 
 
 Commands: TypeAlias = "argparse._SubParsersAction[Parser]"  # what argparse itself returns; it has no public name
-
-
-def plainly(message: str) -> str:
-    """Say in plain words what argparse says in its own; a message that is not known stays as it is."""
-    bare = _QUOTES.sub(lambda match: match[1] or match[2] or "", message)
-    if (words := bare.removeprefix(_REQUIRED)) != bare and words != "COMMAND":
-        return f"this is missing: {'; '.join(_MISSING.get(word, word) for word in words.split(', '))}"
-    for pattern, sentence in _SENTENCES:
-        if match := re.fullmatch(pattern, bare, re.DOTALL):
-            return match.expand(sentence).replace("-o/--output", "-o")
-    return message
-
-
-def complain(told: Message | Exception | str) -> None:
-    """Say on stderr what is to be told."""
-    print(f"namewright: {worded(told)}", file=sys.stderr)
-
-
-def worded(told: Message | Exception | str) -> str:
-    """Return what is to be told as a sentence."""
-    if isinstance(told, Problem):
-        return wording("en").sentence(told.message)
-    return wording("en").sentence(told) if isinstance(told, Message) else str(told)

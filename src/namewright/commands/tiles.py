@@ -15,7 +15,7 @@ from namewright.commands.common import (
     same_for_all_option,
     unused_options,
 )
-from namewright.commands.talk import Commands
+from namewright.commands.talk import Commands, explained, place
 from namewright.commands.writing import progress, write
 from namewright.lines.tile_boxes import LARGE_TILE_MM, TILE_MM
 from namewright.making.make import Making
@@ -24,13 +24,13 @@ from namewright.making.request import Kind
 
 def add(commands: Commands) -> None:
     """Add the words of the command."""
-    parser = commands.add_parser("tiles", help="letter tiles to cut, a strip for every child")
+    parser = commands.add_parser("tiles", help=explained("tiles.help"))
     roster_options(parser)
     page_options(parser)
     font_option(parser)
     letter_options(parser)
-    parser.add_argument("--tile", choices=["25", "38"], default="25", metavar="MM",
-                        help="the side of a tile: 25 mm, or 38 mm for the youngest (%(default)s)")
+    parser.add_argument("--tile", choices=["25", "38"], default="25", metavar=place("mm"),
+                        help=explained("tiles.tile", usual="25"))
     same_for_all_option(parser)
     unused_options(parser, "--ruling", "--line-height", "--support", "--hand")
     parser.set_defaults(run=_run)

@@ -27,7 +27,7 @@ def check_targets(options: argparse.Namespace) -> None:
     names = [name for name in (getattr(options, word, None) for word in _WRITTEN) if name is not None]
     places = [target(name, options).resolve() for name in names]
     if len(set(places)) < len(places):
-        raise Refusal(f"two things cannot be written into one file, {places[0].name}; give each a name of its own")
+        raise Refusal("command.problem.same_file", file=places[0].name)
 
 
 def write(pages: Iterable[Page], options: argparse.Namespace, language: str, output: str | None = None) -> None:
@@ -55,7 +55,7 @@ def written(path: str, options: argparse.Namespace) -> Iterator[BinaryIO]:
     except OSError as error:
         if error.filename and Path(str(error.filename)).parent != place.parent:
             raise
-        raise Refusal(f"{path} cannot be written: {error.strerror or error}. Choose another folder.") from error
+        raise Refusal("command.problem.folder_refuses", file=path, detail=error.strerror or str(error)) from error
 
 
 def target(path: str, options: argparse.Namespace) -> Path:
@@ -66,11 +66,11 @@ def target(path: str, options: argparse.Namespace) -> Path:
     """
     place = Path(path)
     if not path.strip():
-        raise Refusal("the file to write has no name; give it one, such as -o class.pdf")
+        raise Refusal("command.problem.unnamed")
     if place.is_dir():
-        raise Refusal(f"{path} is a folder; name a file in it, such as {path.rstrip('/')}/class.pdf")
+        raise Refusal("command.problem.folder", file=path, example=f"{path.rstrip('/')}/class.pdf")
     if not place.parent.is_dir():
-        raise Refusal(f"there is no folder {place.parent} to write {place.name} into; make it first")
+        raise Refusal("command.problem.no_folder", folder=str(place.parent), file=place.name)
     if place.exists():
         _check_standing(place, path, options)
     return place
@@ -79,13 +79,13 @@ def target(path: str, options: argparse.Namespace) -> Path:
 def _check_standing(place: Path, path: str, options: argparse.Namespace) -> None:
     """Refuse to write over what must stay."""
     if not place.is_file():
-        raise Refusal(f"{path} is not an ordinary file; name another to write")
+        raise Refusal("command.problem.no_ordinary_file", file=path)
     if not place.stat().st_mode & 0o222:
-        raise Refusal(f"{path} is protected against writing; name another file, or take the protection off")
+        raise Refusal("command.problem.protected", file=path)
     for word in _READ:
         read = getattr(options, word, None)
         if read and os.path.exists(read) and place.samefile(read):
-            raise Refusal(f"{path} is a file that is read here and would be lost; name another to write")
+            raise Refusal("command.problem.read_here", file=path)
 
 
 def progress(pages: Iterable[Page], total: int | None, stream: TextIO | None = None) -> Iterator[Page]:

@@ -2,15 +2,14 @@
 
 from __future__ import annotations
 
+from namewright.message import Problem
 
-class NativeLibraryMissing(RuntimeError):
+
+class NativeLibraryMissing(Problem):
     """The cairo library, which draws pictures (PNG), is not on this machine."""
 
     def __init__(self) -> None:
-        super().__init__(
-            "PNG pictures need the cairo graphics library, which is not on this machine. Install it and try again: "
-            "Debian or Ubuntu “apt install libcairo2”, Fedora “dnf install cairo”, macOS “brew install cairo”, "
-            "Windows the GTK 3 runtime. PDF and SVG work without it.")
+        super().__init__("output.cairo")
 
 
 try:

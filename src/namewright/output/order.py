@@ -18,29 +18,24 @@ from namewright.practice.sequence import faces_left
 from namewright.wording import FIRST, Wording, wording
 
 _FORMULA_STARTS = ("=", "+", "-", "@", "\t", "\r", "\n", "＝", "＋", "－", "＠")
-_TABLE_COLUMNS = ("place", "child", "band", "letters", "letters in practice order")
+_TABLE_COLUMNS = ("place", "child", "band", "count", "letters")
 _CSV_COLUMNS = ("place", "name", "label", "band", "letters", "reason", "length", "difficulty",
                 "bands", "watch", "beats", "beats_known", "group")
 _NONE = "–"
+_NOTES = ("rule", "bands", "borrowed")
 BEAT_POINT = "\u2027"  # the hyphenation point: in no name (Gal·la has another), and read as beats in a roster
-NOTES = (
-    "Names go by three bands, in a band by how many letters there are to write, then by marks, gaps, mirror twins and "
-    "harder letters. That each adds work is a rule of ours and not a finding.",
-    "The bands are those of naming capitals (Phillips et al. 2012), which are clear only at the two ends; what makes "
-    "letters easy to name says little about writing them (Puranik et al. 2014, abstract).",
-    "Small letters borrow their capital’s band; q z u j k count as harder to write, "
-    "from lists known at second hand.",
-)
 
 
-def order_table(placed: Sequence[Placed]) -> str:
+def order_table(placed: Sequence[Placed], language: str = FIRST) -> str:
     """Return the order in columns of monospaced text, how many have a place, and notes; it ends in a newline."""
-    rows = [_TABLE_COLUMNS, *(_row(each) for each in placed)]
+    words = wording(language)
+    rows = [tuple(words.say(f"order.column.{column}") for column in _TABLE_COLUMNS),
+            *(_row(each, words) for each in placed)]
     widths = [max(map(_width, column)) for column in zip(*rows, strict=True)]
     lines = ("  ".join(map(_padded, row, widths)).rstrip() for row in rows)
     count = sum(each.band is not None for each in placed)
-    account = [] if count == len(placed) else [f"{count} of {len(placed)} have a place in this order."]
-    return "\n".join((*lines, "", *account, *NOTES, ""))
+    account = [] if count == len(placed) else [words.say("order.some", count=count, all=len(placed))]
+    return "\n".join((*lines, "", *account, *(words.say(f"order.note.{note}") for note in _NOTES), ""))
 
 
 def order_csv(placed: Sequence[Planned], language: str = FIRST) -> str:
@@ -74,10 +69,10 @@ def order_json(placed: Sequence[Planned], language: str = FIRST) -> str:
     return json.dumps([_object(each, words) for each in placed], ensure_ascii=False, indent=2) + "\n"
 
 
-def _row(each: Placed) -> tuple[str, ...]:
+def _row(each: Placed, words: Wording) -> tuple[str, ...]:
     if each.band is None:
         return (_NONE, each.child.label, _NONE, str(each.length), _NONE)
-    return (str(each.position), each.child.label, each.band, str(each.length), _letters(each))
+    return (str(each.position), each.child.label, words.listed([each.band]), str(each.length), _letters(each))
 
 
 def _letters(each: Placed) -> str:
