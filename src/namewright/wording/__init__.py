@@ -107,13 +107,6 @@ class Wording:
         """Return fields joined as a list, each in words."""
         return self.grammar.joined([self._worded(part, "") for part in parts], either=either)
 
-    def section(self, name: str) -> Mapping[str, str]:
-        """Return the templates of one section by the rest of their keys; a singular as ``key_one``, beside ``key``."""
-        start = f"{name}."
-        inside = {key.removeprefix(start): text for key, text in self.templates.items() if key.startswith(start)}
-        return MappingProxyType({re.sub(r"\.one$", "_one", re.sub(r"\.other$", "", key)): text
-                                 for key, text in inside.items()})
-
     def _opens_as_typed(self, told: Message | str, fields: Mapping[str, Field]) -> bool:
         """Say whether the first words are a field that somebody typed, such as the name of a file."""
         key, inside = (told.key, dict(told.fields)) if isinstance(told, Message) else (told, fields)
