@@ -3,7 +3,11 @@
 from __future__ import annotations
 
 import io
+import os
 import re
+import subprocess
+import sys
+from pathlib import Path
 
 import numpy as np
 import pikepdf
@@ -172,3 +176,22 @@ def test_dashed_lines_are_dashed_in_print() -> None:
             assert len(dashes) > 10
             assert steps == pytest.approx([3.5] * len(steps), abs=0.1)
             assert [length for _, length in dashes] == pytest.approx([2.0] * len(dashes), abs=0.1)
+
+
+ELSEWHERE = """
+import sys
+sys.modules["cairocffi"] = sys.modules["cairosvg"] = None  # importing either fails, as where cairo is missing
+from test_pdf import class_pages
+from printed import pdf_bytes
+sys.stdout.buffer.write(pdf_bytes(class_pages(("Zoë", "Ẹ̀bun", "Łucja")), title="Name practice", lang="en"))
+"""
+
+
+@pytest.mark.parametrize(("seed", "zone"), [("1", "UTC"), ("77", "Pacific/Auckland")])
+def test_same_bytes_without_cairo_in_any_zone_and_hash_seed(seed: str, zone: str) -> None:
+    """A process that cannot load cairo, hashes otherwise and lives elsewhere writes the same file."""
+    here = Path(__file__).parent
+    paths = os.pathsep.join([*sys.path, str(here), str(here.parent)])
+    done = subprocess.run([sys.executable, "-c", ELSEWHERE], capture_output=True, check=True,
+                          env={**os.environ, "PYTHONPATH": paths, "PYTHONHASHSEED": seed, "TZ": zone})
+    assert done.stdout == pdf_bytes(class_pages(("Zoë", "Ẹ̀bun", "Łucja")), title="Name practice", lang="en")
