@@ -96,12 +96,12 @@ def speed(rounds: int) -> None:
     for name, (wall, cpu, size_bytes) in table.items():
         print(f"  {name:<12}{wall:8.2f} ms wall {cpu:8.2f} ms CPU {size_bytes:9.0f} bytes")
     our = table["Namewright"]
-    for name, target in (("ReportLab", "at most 3, reach for 1"), ("WeasyPrint", "below 1")):
+    for name, target in (("ReportLab", "at most 0.30"), ("WeasyPrint", "at most 0.06")):
         wall, cpu, _ = table[name]
         print(f"  Namewright : {name:<12}{our[0] / wall:6.2f} wall {our[1] / cpu:6.2f} CPU   (target: {target})")
-    print(f"  bytes a page, Namewright {our[2]:.0f}   (target: below 6000)")
+    print(f"  bytes a page, Namewright {our[2]:.0f}   (target: at most 4200)")
     cold, cold_cpu = (median(one[k] for one in colds) for k in range(2))
-    print(f"  fresh process, {CHILDREN} sheets {cold:.2f} s wall {cold_cpu:.2f} s CPU   (target: below 1.5 s)")
+    print(f"  fresh process, {CHILDREN} sheets {cold:.2f} s wall {cold_cpu:.2f} s CPU   (target: at most 0.40 s)")
 
 
 def made_up(count: int) -> Iterator[str]:
