@@ -26,7 +26,7 @@ def test_cues_are_where_they_may_be(alphabet: Alphabet, name: str) -> None:
     """Every stroke but a dot has its start ring; a number touches neither a stroke nor a printed line nor a number."""
     ruling = preset(name)
     side = (PENCIL_MM + pen_width_mm(ruling)) / 2 + 0.2 * ruling.x_height_mm
-    maker = CueMaker(alphabet, ruling, pens_for(ruling), side)
+    maker = CueMaker(ruling, pens_for(ruling), side)
     ruled = RuledLetters(alphabet, ruling)
     numbered = strokes = 0
     for char in PLAIN:
@@ -50,7 +50,7 @@ def test_cues_are_where_they_may_be(alphabet: Alphabet, name: str) -> None:
 def test_an_arrow_points_the_way_the_pencil_goes(alphabet: Alphabet) -> None:
     """The arrow beside a stem points down, the one beside a bar to the right."""
     ruling = preset("us-1")
-    maker = CueMaker(alphabet, ruling, pens_for(ruling), 4.0)
+    maker = CueMaker(ruling, pens_for(ruling), 4.0)
     ruled = RuledLetters(alphabet, ruling)
     (stem,) = maker.cues(ruled.line("l").letters[0].letter).arrows
     assert stem[1][1] > stem[0][1] + 1
@@ -67,7 +67,7 @@ def test_no_cue_hides_anything(alphabet: Alphabet, height: float) -> None:
     for name in ("us-3/4", "de-5", "fr-3", "uk-5"):
         ruling = preset(name).scaled_to(height)
         pen, ring = pen_width_mm(ruling), pens_for(ruling).start_mm / 2
-        maker = CueMaker(alphabet, ruling, pens_for(ruling), (PENCIL_MM + pen) / 2 + 0.2 * ruling.x_height_mm)
+        maker = CueMaker(ruling, pens_for(ruling), (PENCIL_MM + pen) / 2 + 0.2 * ruling.x_height_mm)
         ruled = RuledLetters(alphabet, ruling)
         for char in alphabet.glyphs:
             letter = ruled.line(char).letters[0].letter

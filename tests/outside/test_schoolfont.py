@@ -26,7 +26,8 @@ from skimage.morphology import remove_small_holes, skeletonize
 from namewright.geometry.points import Point
 from namewright.geometry.polylines import evenly
 from namewright.geometry.segments import flatten
-from namewright.lines.forms import MIN_DISTANCE, Form, dots, pens_for
+from namewright.lines.dots import MIN_DISTANCE, dots
+from namewright.lines.forms import Form, pens_for
 from namewright.lines.ruling import preset
 from namewright.output.svg import page_svg
 from namewright.pages import blocks

@@ -17,8 +17,13 @@ def length(points: Sequence[Point]) -> float:
 
 def evenly(points: Sequence[Point], count: int) -> list[Point]:
     """Return ``count`` + 1 points at equal distances along a polyline, both ends among them."""
-    reach = list(accumulate((math.dist(a, b) for a, b in pairwise(points)), initial=0.0))
-    return [_point_at(points, reach, reach[-1] * index / count) for index in range(count + 1)]
+    reach = reaches(points)
+    return [point_at(points, reach, reach[-1] * index / count) for index in range(count + 1)]
+
+
+def reaches(points: Sequence[Point]) -> list[float]:
+    """Return how far along a polyline each of its points lies."""
+    return list(accumulate((math.dist(a, b) for a, b in pairwise(points)), initial=0.0))
 
 
 def closely(points: Sequence[Point], step: float) -> list[Point]:
@@ -32,8 +37,8 @@ def steps(a: Point, b: Point, count: int) -> list[Point]:
     return [(a[0] + at * dx, a[1] + at * dy) for at in range(count + 1)]
 
 
-def _point_at(points: Sequence[Point], reach: Sequence[float], distance: float) -> Point:
-    """Return the point at a distance along a polyline; ``reach`` is the distance at which each of its points lies."""
+def point_at(points: Sequence[Point], reach: Sequence[float], distance: float) -> Point:
+    """Return the point at a distance along a polyline; ``reach`` tells how far along each of its points lies."""
     index = min(max(bisect_right(reach, distance) - 1, 0), len(points) - 2)
     run = reach[index + 1] - reach[index]
     return between(points[index], points[index + 1], min(1.0, (distance - reach[index]) / run) if run else 0.0)

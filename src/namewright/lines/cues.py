@@ -18,7 +18,7 @@ from typing import Generic, TypeVar
 from namewright.geometry.points import Point, heading, unit
 from namewright.geometry.polylines import evenly, length
 from namewright.geometry.segments import heading_out
-from namewright.letters.alphabet import Alphabet, upright
+from namewright.letters.alphabet import upright
 from namewright.letters.strokes import Stroke, polyline_stroke
 from namewright.lines.clearance import CLEAR_MM, FLAT_MM, Arrow, Cue, CueRoom, keep_off, shaft
 from namewright.lines.forms import Form, Inker, Pens
@@ -72,7 +72,6 @@ class CueMaker:
     ``side_mm`` is the white on either side that a letter's cues may use.
     """
 
-    alphabet: Alphabet
     ruling: Ruling
     pens: Pens
     side_mm: float
@@ -129,8 +128,7 @@ class CueMaker:
         room = CueRoom(letter, self.ruling, self.pens.model_mm, self.pens.start_mm, self.number_mm, self.side_mm,
                        self.headroom_mm)
         places = [self._places(room, stroke) for stroke in letter.strokes]
-        base = len(self.alphabet.letter(letter.cluster).base.strokes)
-        numbered = _all_or_base(room, places, base)
+        numbered = _all_or_base(room, places, len(places) - letter.marks)
         arrows = [cue.arrow for cue in numbered if cue.arrow] if numbered else _arrows_alone(places)
         return Cues(tuple(stroke.start for stroke in letter.strokes if not stroke.is_dot),
                     tuple((count, cue.number) for count, cue in enumerate(numbered, 1)), tuple(arrows))

@@ -1,27 +1,23 @@
 """Forms of a set line: solid, dotted, dashed, faint, hollow and blank.
 
-Millimetres, y down, baseline 0. Any run of letters may take another form. Dots have a rhythm: evenly spaced
-by arc length along each smooth run of a stroke, one at both ends and at each corner, the pitch adjusted to
-the run; where strokes meet or retrace, dots coincide or keep their distance.
+Millimetres, y down, baseline 0. Any run of letters may take another form. Where dots stand is worked out in ``dots``.
 """
 
 from __future__ import annotations
 
-import math
-from collections.abc import Hashable, Iterable, Sequence
+from collections.abc import Hashable, Sequence
 from dataclasses import dataclass, field
 from enum import StrEnum
 from itertools import groupby
 
-from namewright.geometry import distances
 from namewright.geometry.points import Point
-from namewright.geometry.polylines import evenly
-from namewright.geometry.segments import Line, Segment, flatten, length_of, smooth_runs
 from namewright.letters.strokes import Stroke
+from namewright.lines.dots import dots, unretraced_runs
 from namewright.lines.ink import (
     BLACK,
     DARK,
     FAINT,
+    PALE,
     WHITE,
     Fragment,
     Ink,
@@ -35,11 +31,11 @@ from namewright.lines.ruling import Ruling
 from namewright.lines.setting import InkLetter, SetLine, pen_width_mm
 from namewright.store import LETTERS, Store
 
-MIN_DISTANCE = 0.6  # of the pitch: nearer dots look like a clot
-_COINCIDE_MM = 0.02
-_FLAT_MM = 0.003
-_WIDE = 1.35  # pitches from dot to dot in the wide form: 12 dots keep a bowl round
-_MIDDLE = 1.2  # pitches from which a short run has a dot between its ends, so that a flick is not one stray dot
+_WIDE = 2.0  # pitches from dot to dot in the wide form; dots at the extremes keep a bowl round
+_DOTTED_MARK = 5.0  # pitches: a shorter mark over or under a letter is a thin stroke in a trace
+THIN = 0.6  # of a dot: that stroke's width
+_SPARSE = 4.5  # pitches an x-height has: under this a and e cannot be told by dots alone, and a pale line joins them
+_PALE_LINE = 0.5  # of a dot: that line's width
 LONE_DOT = 1.5  # a lone dot (on i and j, in ä) is inked so much wider than the pen or the dots of a trace
 _DOTTED = {"dots", "wide", "starts"}
 
@@ -89,57 +85,20 @@ class Pens:
 def pens_for(ruling: Ruling) -> Pens:
     """Return the pens that suit a ruling; found by trial on paper sizes from 2 to 40 mm of x-height."""
     own = ruling.inked
-    dot = own.dot_mm if own.dot_mm is not None else min(max(0.09 * ruling.x_height_mm, 0.45), 1.6)
+    dot = own.dot_mm if own.dot_mm is not None else min(max(0.09 * ruling.x_height_mm, 0.35), 1.6)
     return Pens(pen_width_mm(ruling), dot, own.pitch_mm if own.pitch_mm is not None else 2.1 * dot)
 
 
-def dots(strokes: Sequence[Stroke], pitch_mm: float) -> tuple[Point, ...]:
-    """Return the dots of one letter's strokes, in mm, each at least 0.6 of the pitch from every other.
-
-    The straightest runs are dotted first, so that stems stay complete and the curves give way where they meet.
-    """
-    runs = [run for stroke in strokes if not stroke.is_dot for run in _unretraced_runs(stroke, strokes)]
-    runs.sort(key=_straightness, reverse=True)
-    placed = [stroke.start for stroke in strokes if stroke.is_dot]
-    for run in runs:
-        pitches = length_of(run) / pitch_mm
-        for point in evenly(flatten(run, _FLAT_MM), max(2 if pitches >= _MIDDLE else 1, round(pitches))):
-            if all(math.dist(point, other) >= MIN_DISTANCE * pitch_mm for other in placed):
-                placed.append(point)
-    return tuple(placed)
+def thin_marks(letter: InkLetter, pitch_mm: float) -> tuple[Stroke, ...]:
+    """Return the strokes of a letter's marks that are too short to be dotted: a few dots do not show what they are."""
+    return tuple(stroke for stroke in letter.mark_strokes
+                 if not stroke.is_dot and stroke.length() < _DOTTED_MARK * pitch_mm)
 
 
-def _straightness(run: Sequence[Segment]) -> float:
-    """Return the straight share of a run's length, from 0 to 1 and in hundredths, so that equals keep their order."""
-    return round(length_of(segment for segment in run if isinstance(segment, Line)) / length_of(run), 2)
-
-
-def _unretraced_runs(stroke: Stroke, strokes: Sequence[Stroke]) -> Iterable[tuple[Segment, ...]]:
-    """Return the smooth runs of a stroke without the lines in which the pencil goes over its own track."""
-    tracks = [segment for other in strokes for segment in other.segments if isinstance(segment, Line)]
-    for run in smooth_runs(stroke.segments):
-        keep: list[Segment] = []
-        for segment in run:
-            if isinstance(segment, Line) and any(_retraces(segment, track, tracks) for track in tracks):
-                if keep:
-                    yield tuple(keep)
-                keep = []
-            else:
-                keep.append(segment)
-        if keep:
-            yield tuple(keep)
-
-
-def _retraces(line: Line, track: Line, tracks: Sequence[Line]) -> bool:
-    """Whether a line lies wholly on a longer one (or on an equal one that came before it)."""
-    if line is track:
-        return False
-    longer = track.length() - line.length()
-    earlier = next(i for i, one in enumerate(tracks) if one is track) < next(
-        i for i, one in enumerate(tracks) if one is line)
-    if longer < -_COINCIDE_MM or (abs(longer) <= _COINCIDE_MM and not earlier):
-        return False
-    return all(distances.to_segment(point, *track) < _COINCIDE_MM for point in line)
+def trace_dots(letter: InkLetter, pitch_mm: float) -> tuple[Point, ...]:
+    """Return the dots of a letter's trace, its short marks left out (see ``thin_marks``)."""
+    thin = thin_marks(letter, pitch_mm)
+    return dots([stroke for stroke in letter.strokes if stroke not in thin], pitch_mm)
 
 
 @dataclass
@@ -186,10 +145,13 @@ class Inker:
         """
         pens = self.pens
         wide = pens.channel_mm + 2 * pens.outline_mm
+        sparse = self.ruling.x_height_mm < _SPARSE * pens.pitch_mm
+        pale = ((Style(_PALE_LINE * pens.dot_mm, PALE), "strokes"),) if sparse else ()
+        mark, point = Style(THIN * pens.dot_mm, DARK), (Style(LONE_DOT * pens.dot_mm, DARK), "points")
         layers: dict[Form, tuple[tuple[Style, str], ...]] = {
             Form.SOLID: ((Style(pens.model_mm), "strokes"), (Style(LONE_DOT * pens.model_mm), "points")),
-            Form.DOTTED: ((Style(pens.dot_mm, DARK), "dots"), (Style(LONE_DOT * pens.dot_mm, DARK), "points")),
-            Form.WIDE: ((Style(pens.dot_mm, DARK), "wide"), (Style(LONE_DOT * pens.dot_mm, DARK), "points")),
+            Form.DOTTED: (*pale, (Style(pens.dot_mm, DARK), "dots"), (mark, "thin"), point),
+            Form.WIDE: (*pale, (Style(pens.dot_mm, DARK), "wide"), (mark, "wide thin"), point),
             Form.STARTS: ((Style(pens.start_mm, DARK), "starts"), (Style(pens.start_hole_mm, WHITE), "starts")),
             Form.DASHED: ((Style(0.6 * pens.model_mm, DARK, (2.2 * pens.dot_mm, 2.0 * pens.dot_mm)), "runs"),
                           (Style(1.2 * pens.model_mm, DARK), "points")),
@@ -221,13 +183,17 @@ class Inker:
         if kind == "outline":
             return outline_fragment(letter.outline)
         if kind in ("dots", "wide"):
-            return dot_fragment(dots(letter.strokes, self.pens.pitch_mm * (_WIDE if kind == "wide" else 1.0)))
+            points = trace_dots(letter, self.pens.pitch_mm * (_WIDE if kind == "wide" else 1.0))
+            return dot_fragment(points) if points else None
         if kind == "starts":
             return dot_fragment(stroke.start for stroke in letter.strokes)
         if kind == "points":
-            points = [stroke.start for stroke in letter.strokes if stroke.is_dot]
-            return dot_fragment(points) if points else None
+            lone = [stroke.start for stroke in letter.strokes if stroke.is_dot]
+            return dot_fragment(lone) if lone else None
+        if kind in ("thin", "wide thin"):
+            marks = thin_marks(letter, self.pens.pitch_mm * (_WIDE if kind == "wide thin" else 1.0))
+            return stroke_fragment(marks) if marks else None
         drawn = [stroke for stroke in letter.strokes if kind == "letter" or not stroke.is_dot]
         if kind == "runs":
-            drawn = [Stroke(run) for stroke in drawn for run in _unretraced_runs(stroke, letter.strokes)]
+            drawn = [Stroke(run) for stroke in drawn for run in unretraced_runs(stroke, letter.strokes)]
         return stroke_fragment(drawn) if drawn else None

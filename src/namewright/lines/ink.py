@@ -21,6 +21,7 @@ BLACK = "#000000"
 DARK = "#333333"  # 12.6:1 on white
 RULE = "#6b6b6b"  # 5.3:1
 FAINT = "#767676"  # 4.54:1, so that even the faint form stays above the 3:1 of WCAG 2.2, SC 1.4.11
+PALE = "#949494"  # 3.03:1: a line that joins dots and stays behind them
 WHITE = "#ffffff"
 SHADE = "#ececec"  # the tint of the x-height band: 1.2:1, so that dots and lines on it keep their contrast
 

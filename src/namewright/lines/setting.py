@@ -36,8 +36,9 @@ def pen_width_mm(ruling: Ruling) -> float:
 class InkLetter:
     """A letter on a ruling: its strokes in mm, y down, baseline 0, x from the letter's own origin.
 
-    A letter of a school's font also has an ``outline`` of closed contours, its ``strokes`` are only a centreline
-    without order, and ``shape`` tells it from other shapes that the font gives the same letter.
+    The last ``marks`` of the strokes are those of its marks. A letter of a school's font also has an ``outline`` of
+    closed contours, its ``strokes`` are only a centreline without order, and ``shape`` tells it from other shapes that
+    the font gives the same letter.
     """
 
     cluster: str
@@ -45,6 +46,12 @@ class InkLetter:
     bounds: Box
     outline: tuple[Stroke, ...] = ()
     shape: Hashable = ()
+    marks: int = 0
+
+    @property
+    def mark_strokes(self) -> tuple[Stroke, ...]:
+        """Return the strokes of the letter's marks."""
+        return self.strokes[len(self.strokes) - self.marks:]
 
 
 @dataclass(frozen=True, slots=True)
@@ -104,10 +111,10 @@ def ink_letter(letter: Letter, ruling: Ruling, slant: float = 0.0) -> InkLetter:
     # Control points are mapped and curves never split: smooth joins stand where tangents are upright or level.
     # A slanting tail (of y) keeps its slope, or it would break where the zones are unequal.
     tail = ruling.descender_mm / ruling.x_height_mm
-    strokes = [with_tail(stroke, tail).map(place) for stroke in letter.base.strokes]
-    strokes += [stroke for mark in letter.marks for stroke in mark.strokes(place, scale)]
-    strokes = [stroke.map(lie_on_page) for stroke in strokes]
-    return InkLetter(letter.cluster, tuple(strokes), boxes.joined(stroke.bounds() for stroke in strokes))
+    base = [with_tail(stroke, tail).map(place) for stroke in letter.base.strokes]
+    marks = [stroke for mark in letter.marks for stroke in mark.strokes(place, scale)]
+    strokes = tuple(stroke.map(lie_on_page) for stroke in (*base, *marks))
+    return InkLetter(letter.cluster, strokes, boxes.joined(stroke.bounds() for stroke in strokes), marks=len(marks))
 
 
 @dataclass

@@ -85,7 +85,7 @@ class Typesetter:
         """Return the stroke cues for letters set with this extra spacing: half the least gap is theirs."""
         side = (PENCIL_MM + pen_width_mm(ruling) + letter_spacing_mm) / 2
         return self._cues.get((ruling, letter_spacing_mm),
-                              lambda: CueMaker(self.alphabet, ruling, pens_for(ruling), side))
+                              lambda: CueMaker(ruling, pens_for(ruling), side))
 
     def text(self, words: str, x_height_mm: float = 1.75) -> Ink:
         """Return one line of running text in our own letters, its baseline at y 0, its left edge at x 0."""

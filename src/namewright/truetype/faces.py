@@ -1,6 +1,6 @@
 """Faces: how the strokes of a letter look in each of the fonts, exactly as ``lines.forms`` draws them on paper.
 
-Strokes come in millimetres on the font's ruling (y down, as on a page) and leave as shapes in font units (y up).
+Letters come in millimetres on the font's ruling (y down, as on a page) and leave as shapes in font units (y up).
 """
 
 from __future__ import annotations
@@ -9,8 +9,10 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from namewright.letters.strokes import Stroke
-from namewright.lines.forms import LONE_DOT, MIN_DISTANCE, Pens, dots, pens_for
+from namewright.lines.dots import MIN_DISTANCE
+from namewright.lines.forms import LONE_DOT, THIN, Pens, pens_for, thin_marks, trace_dots
 from namewright.lines.ruling import DEFAULT_RULING, Ruling, preset
+from namewright.lines.setting import InkLetter
 from namewright.truetype.characters import ZONE
 from namewright.truetype.stroke_outlines import Shape, box, disc, union, widened, without
 
@@ -37,7 +39,7 @@ def default_setup() -> DrawingSetup:
     return DrawingSetup(ruling, pens_for(ruling), ZONE / ruling.x_height_mm)
 
 
-Draw = Callable[[Sequence[Stroke], float, DrawingSetup], Shape]
+Draw = Callable[[InkLetter, float, DrawingSetup], Shape]
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,25 +52,27 @@ class Face:
     ruled: bool = False
 
 
-def _solid(strokes: Sequence[Stroke], shift: float, setup: DrawingSetup) -> Shape:
-    return _inked(strokes, shift, setup, setup.pens.model_mm, LONE_DOT * setup.pens.model_mm)
+def _solid(letter: InkLetter, shift: float, setup: DrawingSetup) -> Shape:
+    return _inked(letter.strokes, shift, setup, setup.pens.model_mm, LONE_DOT * setup.pens.model_mm)
 
 
-def _hollow(strokes: Sequence[Stroke], shift: float, setup: DrawingSetup) -> Shape:
+def _hollow(letter: InkLetter, shift: float, setup: DrawingSetup) -> Shape:
     outside, channel = _hollow_mm(setup.pens), setup.pens.channel_mm
-    return without(_inked(strokes, shift, setup, outside, outside), _inked(strokes, shift, setup, channel, channel))
+    return without(_inked(letter.strokes, shift, setup, outside, outside),
+                   _inked(letter.strokes, shift, setup, channel, channel))
 
 
 def _hollow_mm(pens: Pens) -> float:
     return pens.channel_mm + 2 * pens.outline_mm
 
 
-def _dotted(strokes: Sequence[Stroke], shift: float, setup: DrawingSetup) -> Shape:
+def _dotted(letter: InkLetter, shift: float, setup: DrawingSetup) -> Shape:
     width = setup.pens.dot_mm * setup.scale
-    places = dots(strokes, setup.pens.pitch_mm)
-    points = [setup.units(stroke, shift) for stroke in strokes if stroke.is_dot]
+    places = trace_dots(letter, setup.pens.pitch_mm)
+    points = [setup.units(stroke, shift) for stroke in letter.strokes if stroke.is_dot]
+    thin = [setup.units(stroke, shift) for stroke in thin_marks(letter, setup.pens.pitch_mm)]
     return union([*(disc((shift + x * setup.scale, -y * setup.scale), width) for x, y in places),
-                  widened(points, LONE_DOT * width)])
+                  widened(thin, THIN * width), widened(points, LONE_DOT * width)])
 
 
 def _inked(strokes: Sequence[Stroke], shift: float, setup: DrawingSetup, pen_mm: float, dot_mm: float) -> Shape:

@@ -14,9 +14,8 @@ from fontTools.pens.cu2quPen import Cu2QuPen
 from fontTools.pens.ttGlyphPen import TTGlyphPen
 
 from namewright.geometry import boxes
-from namewright.letters.strokes import Stroke
 from namewright.lines.ruling import LETTER_UNITS
-from namewright.lines.setting import ink_letter
+from namewright.lines.setting import InkLetter, ink_letter
 from namewright.truetype.characters import SPACE, UNIT, ZONE, FontLetter, FontMark, Repertoire
 from namewright.truetype.faces import DrawingSetup, Face, guide_lines
 from namewright.truetype.kerning import Pairs
@@ -31,13 +30,12 @@ def draw_glyphs(face: Face, setup: DrawingSetup, repertoire: Repertoire, reach: 
     """Return every glyph of a face by name. ``reach`` tells how far right of 0 guide lines must go."""
     glyphs = {NOTDEF: _glyph(_missing()), SPACE: _glyph(_ruled(face, None, reach[SPACE]))}
     for mark in repertoire.marks:
-        glyphs[mark.name] = _glyph(face.draw(_mark_strokes(mark, setup), 0.0, setup))
+        glyphs[mark.name] = _glyph(face.draw(_ink_mark(mark, setup), 0.0, setup))
     for entry in repertoire.letters:
         if _stands_clear(entry, face, setup):
             glyphs[entry.name] = _put_together(entry, glyphs)
         else:
-            strokes = ink_letter(entry.letter, setup.ruling).strokes
-            shape = face.draw(strokes, entry.shift, setup)
+            shape = face.draw(ink_letter(entry.letter, setup.ruling), entry.shift, setup)
             glyphs[entry.name] = _glyph(_ruled(face, shape, reach[entry.base]))
     return glyphs
 
@@ -67,9 +65,11 @@ def _missing() -> Shape:
                    box(2 * edge, edge, NOTDEF_ADVANCE - 2 * edge, 2 * ZONE - edge))
 
 
-def _mark_strokes(mark: FontMark, setup: DrawingSetup) -> tuple[Stroke, ...]:
+def _ink_mark(mark: FontMark, setup: DrawingSetup) -> InkLetter:
+    """Return a mark by itself as a letter on the font's ruling, about its own attachment point."""
     scale = setup.ruling.x_height_mm / LETTER_UNITS
-    return tuple(stroke.map(lambda point: (point[0] * scale, -point[1] * scale)) for stroke in mark.glyph.strokes)
+    strokes = tuple(stroke.map(lambda point: (point[0] * scale, -point[1] * scale)) for stroke in mark.glyph.strokes)
+    return InkLetter("", strokes, boxes.joined(stroke.bounds() for stroke in strokes), marks=len(strokes))
 
 
 def _glyph(shape: Shape | None) -> Any:
