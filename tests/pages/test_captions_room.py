@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+from datetime import date
+
 import pytest
 
 from namewright.pages.blocks import CHECK_BAR_MM, CHECK_NOTE_MM, TEXT_MM
+from namewright.pages.growth import day_said
 from namewright.pages.ladder import Part
 from namewright.pages.paper import Paper, sheet_of
 from namewright.pages.typesetter import Typesetter
@@ -34,6 +37,15 @@ def test_a_line_has_room(setter: Typesetter, language: str) -> None:
     wide = {key: round(width, 1) for key, size, room in LINES
             if (width := setter.text_width(words.say(key), size)) > room}
     assert wide == {}
+
+
+@pytest.mark.parametrize("language", languages())
+def test_the_last_day_has_room_beside_the_steps(setter: Typesetter, language: str) -> None:
+    """On the class's year a day stands in a column of 25 mm."""
+    words = wording(language)
+    for month in range(1, 13):
+        said = words.say("page.progress.class_last", date=day_said(date(2026, month, 28)))
+        assert setter.text_width(said, 1.5) <= 25.0, said
 
 
 @pytest.mark.parametrize("language", languages())
