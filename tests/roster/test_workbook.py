@@ -100,3 +100,76 @@ def test_a_large_but_honest_book_is_read() -> None:
     """What packs well without being a trap is no reason to refuse: three thousand rows of names."""
     text, _ = workbook_text(book(A=[["Mira", "Vost"]] * 3000), "class.xlsx")
     assert text.count("\n") == 2999
+
+
+# --- the budget of reading -----------------------------------------------------------------------------
+
+SHEET = "xl/worksheets/sheet1.xml"
+NAMESPACE = b'xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"'
+
+
+def with_part(data: bytes, name: str, content: bytes) -> bytes:
+    """Return a spreadsheet with one part of it written anew."""
+    out = io.BytesIO()
+    with zipfile.ZipFile(io.BytesIO(data)) as old, zipfile.ZipFile(out, "w", zipfile.ZIP_DEFLATED) as new:
+        for part in old.namelist():
+            new.writestr(part, content if part == name else old.read(part))
+    return out.getvalue()
+
+
+def with_rows(rows: bytes) -> bytes:
+    """Return a spreadsheet whose first sheet is made of these rows, as XML."""
+    sheet = b"<worksheet %b><sheetData>%b</sheetData></worksheet>" % (NAMESPACE, rows)
+    return with_part(book(A=[["Mira"]]), SHEET, sheet)
+
+
+def cell(place: str, text: str = "Mira") -> bytes:
+    """Return a cell with its text in it."""
+    return f'<c r="{place}" t="inlineStr"><is><t>{text}</t></is></c>'.encode()
+
+
+def test_a_row_two_thousand_million_rows_down_costs_nothing() -> None:
+    """Rows between are not made; that something stands so far down is told."""
+    rows = b'<row r="1">' + cell("A1") + b'</row><row r="2000000000">' + cell("A2000000000", "Oda") + b"</row>"
+    text, notes = workbook_text(with_rows(rows), "class.xlsx")
+    assert (text, [note.key for note in notes]) == ("Mira", ["roster.far_rows"])
+
+
+def test_cells_far_to_the_right_cost_nothing() -> None:
+    """Ninety-nine thousand rows of one empty cell each in the last column a sheet can have."""
+    empty = b"".join(b'<row r="%d"><c r="XFD%d"/></row>' % (at, at) for at in range(2, 99_000))
+    text, _ = workbook_text(with_rows(b'<row r="1">' + cell("A1") + b"</row>" + empty), "class.xlsx")
+    assert text == "Mira"
+
+
+def test_many_sheets_on_one_part_are_refused() -> None:
+    """Each would be read in full, and no spreadsheet program writes that."""
+    rows = b"".join(b'<row r="%d">%b</row>' % (at, cell(f"A{at}", "7")) for at in range(1, 20_000))
+    sheets = b"".join(b'<sheet name="S%d" sheetId="%d" r:id="rId1"/>' % (at, at) for at in range(1, 600))
+    names = (b'<workbook %b xmlns:r="http://schemas.openxmlformats.org/officeDocument/2006/relationships"><sheets>'
+             b"%b</sheets></workbook>") % (NAMESPACE, sheets)
+    with pytest.raises(RosterError) as caught:
+        workbook_text(with_part(with_rows(rows), "xl/workbook.xml", names), "class.xlsx")
+    assert caught.value.message.key == "roster.damaged"
+
+
+def test_all_sheets_share_one_budget() -> None:
+    """Nine sheets of twelve thousand names each are no class, and no more of them is read than of one."""
+    sheets = {f"S{at}": [["Mira"]] * 12_000 for at in range(9)}
+    with pytest.raises(RosterError) as caught:
+        workbook_text(book(**sheets), "class.xlsx")
+    assert caught.value.message.key == "roster.many_rows"
+
+
+@pytest.mark.parametrize("part", [SHEET, "xl/styles.xml"])
+def test_more_elements_than_a_list_needs_are_not_read(part: str) -> None:
+    """A million and a half of anything in any part."""
+    with pytest.raises(RosterError) as caught:
+        workbook_text(with_part(book(A=[["Mira"]]), part, b"<sst>" + b"<si/>" * 1_500_000 + b"</sst>"), "class.xlsx")
+    assert caught.value.message.key == "roster.unpacks"
+
+
+def test_a_formula_before_endless_blanks_is_looked_at_once() -> None:
+    """Blanks are not gone over again from each of them."""
+    rows = b'<row r="1">' + cell("A1") + b'<c r="B1"><f>1</f>' + b" " * 200_000 + b"<w/></c></row>"
+    assert workbook_text(with_rows(rows), "class.xlsx") == ("Mira", ())

@@ -14,7 +14,7 @@ import pytest
 from made_up import MADE_UP, unmarked
 
 from namewright.message import Message, message
-from namewright.roster import parsing, sources, workbook
+from namewright.roster import apart, parsing, sources, workbook
 from namewright.roster.children import Roster, RosterError
 from namewright.roster.parsing import FILE, PASTED, load_roster, read_roster, roster_from_bytes
 from namewright.settings import NamePart
@@ -73,7 +73,7 @@ def _files() -> Iterator[bytes]:
                 _zip("[Content_Types].xml", "xl/a.xml", data=b"<!DOCTYPE x>"),
                 _zip("[Content_Types].xml", "xl/a.bin", data=b"\0" * 6_000_000))
     yield from (_book([]), _book([["Xeno"]], [["Yara"]]), _book([["Name"], ["Xeno"], ['="a"']]),
-                _book([["Xeno"]] * 60))
+                _book([["Xeno"]] * 60), _book([["Xeno", "Yara", "Wren"]] * 40))
 
 
 def _told(made: Roster | RosterError) -> Iterator[Message]:
@@ -106,6 +106,7 @@ def all_told(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> tuple[Message, 
         if module is not sources:
             monkeypatch.setattr(module, "MOST_LINES", 50)
         monkeypatch.setattr(module, "MOST_BYTES", 20_000 if module is not parsing else 8_000)
+    monkeypatch.setattr(workbook, "_MOST_READ", 110)
     shut = tmp_path / "shut.txt"
     shut.write_text("Xeno")
     made = [_made(text, source, part) for text in LISTS for source, part in
@@ -115,7 +116,15 @@ def all_told(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> tuple[Message, 
     with monkeypatch.context() as patch:
         patch.setattr(Path, "open", _not_allowed)
         made += [_refused(shut)]
+        patch.setattr(apart, "_places", apart.BoundedSemaphore(0))
+        made += [_no_place()]
     return tuple(dict.fromkeys(note for each in made for note in _told(each)))
+
+
+def _no_place() -> RosterError:
+    with pytest.raises(RosterError) as refused:
+        apart.decode_apart(_book([["Xeno"]]), FILE)
+    return refused.value
 
 
 def _not_allowed(*_: object, **__: object) -> None:

@@ -13,6 +13,7 @@ from pathlib import Path
 from namewright.message import Message, message
 from namewright.roster.children import RosterError
 from namewright.roster.limits import MOST_BYTES
+from namewright.roster.workbook import workbook_text
 
 _BOMS = (
     (codecs.BOM_UTF32_LE, "utf-32"),
@@ -71,9 +72,7 @@ def decode(data: bytes, source: Message | str) -> tuple[str, tuple[Message, ...]
     """
     if len(data) > MOST_BYTES:
         raise RosterError("roster.file_large", source=source, megabytes=_MEGABYTES)
-    if data.startswith(_ZIP):
-        from namewright.roster.workbook import workbook_text
-
+    if is_workbook(data):
         return workbook_text(data, source)
     if data.startswith(_OLE):
         raise RosterError(_old_office(data), source=source)
@@ -81,6 +80,11 @@ def decode(data: bytes, source: Message | str) -> tuple[str, tuple[Message, ...]
         if data.lstrip()[:16].lower().startswith(opening.lower()):
             raise RosterError(key, source=source)
     return _decode_text(data, source)
+
+
+def is_workbook(data: bytes) -> bool:
+    """Say whether these are the bytes of a spreadsheet, or of another file that is packed like one."""
+    return data.startswith(_ZIP)
 
 
 def _decode_text(data: bytes, source: Message | str) -> tuple[str, tuple[Message, ...]]:

@@ -3,6 +3,9 @@
 An .xlsx file is a zip of XML parts (ECMA-376). Before it is opened, its parts are counted, their declared
 sizes added up, and each part is searched for a document type, which no spreadsheet program writes and which
 entity attacks need. A part never yields more bytes than it declares. Sizes are bytes unpacked.
+
+What is then read has a budget of rows and cells over all sheets together, and rows and columns that nobody fills are
+not made: a row may say that it is the two thousand millionth.
 """
 
 from __future__ import annotations
@@ -12,6 +15,7 @@ import io
 import re
 import warnings
 import zipfile
+from collections import Counter
 from typing import Any
 
 from namewright.message import Message, message
@@ -21,11 +25,17 @@ from namewright.roster.limits import MOST_BYTES, MOST_LINES
 
 MOST_UNPACKED = 50_000_000
 _MOST_PARTS = 2_000
+_MOST_ELEMENTS = 500_000  # of XML, in all parts: openpyxl reads some 150,000 a second
+_MOST_COLUMNS = 500
+_MOST_READ = 200_000  # rows and filled cells of all sheets together
 _MOST_RATIO = 200
 _RATIO_FROM = 5_000_000
 _DOCTYPES = tuple("<!DOCTYPE".encode(code) for code in ("ascii", "utf-16-le", "utf-16-be"))
-_UNFINISHED = re.compile(rb"</f>\s*(?:<v\s*/>|<v></v>)?\s*</c>")
+_UNFINISHED = re.compile(rb"</f>\s*+(?:(?:<v\s*+/>|<v></v>)\s*+)?</c>")
 """A formula without the value it gave: a program wrote the file and no spreadsheet has opened it since."""
+_ROW_NUMBER = re.compile(rb"""<(?:\w{1,20}:)?row\s[^<>]{0,300}?\br=["']0*+(\d++)""")
+_SHEET_NAMED = re.compile(rb"<(?:\w{1,20}:)?sheet\s")
+_SHEET_PART = re.compile(r"xl/\w*sheets/[^/]+\.xml")
 _HEADER_WITHIN = 10
 
 
@@ -48,7 +58,7 @@ def workbook_text(data: bytes, source: Message | str) -> tuple[str, tuple[Messag
 
 def _inspect(data: bytes, source: Message | str) -> tuple[Message, ...]:
     """Refuse what would be dangerous to open; return a note where a formula was never worked out."""
-    unfinished = False
+    unfinished, elements, lowest, sheets = False, 0, 0, 0
     try:
         with zipfile.ZipFile(io.BytesIO(data)) as archive:
             parts = archive.infolist()
@@ -60,16 +70,32 @@ def _inspect(data: bytes, source: Message | str) -> tuple[Message, ...]:
             ):
                 raise RosterError("roster.zip", source=source)
             for part in parts:
+                if part.filename.startswith("xl/media/"):
+                    continue
                 content = archive.read(part)
-                if not part.filename.startswith("xl/media/") and any(mark in content for mark in _DOCTYPES):
+                if any(mark in content for mark in _DOCTYPES):
                     raise RosterError("roster.doctype", source=source)
-                sheet = part.filename.startswith("xl/worksheets/")
-                unfinished = unfinished or (sheet and _UNFINISHED.search(content) is not None)
+                elements += content.count(b"<") - content.count(b"</")
+                if elements > _MOST_ELEMENTS:
+                    raise RosterError("roster.unpacks", source=source)
+                sheets += len(_SHEET_NAMED.findall(content)) - (_SHEET_PART.match(part.filename) is not None)
+                if part.filename.startswith("xl/worksheets/"):
+                    unfinished = unfinished or _UNFINISHED.search(content) is not None
+                    lowest = max(lowest, _lowest_row(content))
+            if sheets > 0:  # several sheets on one part: each would be read in full
+                raise RosterError("roster.damaged", source=source)
     except RosterError:
         raise
     except Exception as error:  # Zipfile and zlib fail in many ways on damaged bytes
         raise RosterError("roster.damaged", source=source) from error
-    return (message("roster.unfinished", source=source),) * unfinished
+    far = (message("roster.far_rows", source=source, most=MOST_LINES),) * (lowest > MOST_LINES)
+    return (*(message("roster.unfinished", source=source),) * unfinished, *far)
+
+
+def _lowest_row(sheet: bytes) -> int:
+    """Return the greatest number that a row with something in it says it has; 0 where none says any."""
+    found = [int(row[1][:12]) for row in _ROW_NUMBER.finditer(sheet)]
+    return max(found, default=0)
 
 
 def _check_sizes(parts: list[zipfile.ZipInfo], source: Message | str) -> None:
@@ -89,9 +115,10 @@ def _best_sheet(data: bytes, source: Message | str) -> tuple[str, tuple[Message,
 
     book = openpyxl.load_workbook(io.BytesIO(data), read_only=True, data_only=True, keep_links=False)
     best: tuple[str, list[str]] | None = None
+    budget = Counter(left=_MOST_READ)
     try:
         for sheet in sorted(book.worksheets, key=lambda sheet: str(sheet.sheet_state) != "visible"):
-            rows = _sheet_rows(sheet, source)
+            rows = _sheet_rows(sheet, source, budget)
             headed = any(header_roles(row.split("\t")) for row in rows[:_HEADER_WITHIN])
             if rows and (best is None or headed):
                 best = str(sheet.title), rows
@@ -107,20 +134,29 @@ def _best_sheet(data: bytes, source: Message | str) -> tuple[str, tuple[Message,
     return "\n".join(best[1]), (note,) if others else ()
 
 
-def _sheet_rows(sheet: Any, source: Message | str) -> list[str]:
-    """Return the rows as lines of text, blank ones kept but for those at the end."""
+def _sheet_rows(sheet: Any, source: Message | str, budget: Counter[str]) -> list[str]:
+    """Return the rows as lines of text, blank ones kept but for those at the end. Takes from the budget."""
     sheet.reset_dimensions()
     rows: list[str] = []
     filled = size = 0
-    for number, row in enumerate(sheet.iter_rows(values_only=True), start=1):
-        line = "\t".join(_cell_text(value) for value in row).rstrip()
+    for row in sheet.iter_rows(max_row=MOST_LINES, max_col=_MOST_COLUMNS, values_only=True):
+        empty = row.count(None)
+        line = "" if empty == len(row) else "\t".join(_cell_text(value) for value in _trimmed(row)).rstrip()
         size += len(line)
-        if line and (number > MOST_LINES or size > MOST_BYTES):
+        budget["left"] -= 1 + len(row) - empty
+        if size > MOST_BYTES or budget["left"] < 0:
             raise RosterError("roster.many_rows", source=source)
-        if number <= MOST_LINES:
-            rows.append(line)
-            filled = number if line else filled
+        rows.append(line)
+        filled = len(rows) if line else filled
     return rows[:filled]
+
+
+def _trimmed(row: tuple[object, ...]) -> tuple[object, ...]:
+    """Return the cells of a row up to the last that has something in it."""
+    end = len(row)
+    while end and row[end - 1] is None:
+        end -= 1
+    return row[:end]
 
 
 def _cell_text(value: object) -> str:

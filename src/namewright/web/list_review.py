@@ -18,9 +18,9 @@ from werkzeug.wrappers import Response
 from namewright.classbook import ClassbookError, RosterUpdate
 from namewright.letters.alphabet import MissingLetters
 from namewright.message import Message, message
+from namewright.roster.apart import decode_apart
 from namewright.roster.children import LineReport, Outcome, RosterError
 from namewright.roster.parsing import read_roster
-from namewright.roster.sources import decode
 from namewright.settings import NamePart
 from namewright.web.desk import book, class_settings, desk, keep_groups
 from namewright.web.tongue import tongue_of
@@ -146,7 +146,7 @@ def _sent() -> tuple[str, tuple[Message, ...], Message | None]:
     file = request.files.get("file")
     if file is not None and file.filename:
         try:
-            return (*decode(file.read(), message("roster.file")), None)
+            return (*decode_apart(file.read(), message("roster.file")), None)
         except RosterError as error:
             return "", (), error.message
     if "line" in request.form:
