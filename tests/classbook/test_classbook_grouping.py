@@ -249,3 +249,15 @@ def test_tables_stay_from_week_to_week(path: Path) -> None:
     second = weeks_of(path, "--week", "2026-11-09")
     assert first["groups"] == second["groups"]
     assert first["weeks"][0]["letters"] != second["weeks"][0]["letters"]
+
+
+def test_the_class_says_in_which_language_its_names_are(path: Path, capsys: Capture) -> None:
+    """Kept in the class's file, it decides the beats of the order; what is typed goes before it."""
+    def beats(*more: str) -> list[str]:
+        capsys.readouterr()
+        assert main(["order", str(path), "--format", "json", *more]) == 0
+        return [entry["beats"] for entry in json.loads(capsys.readouterr().out) if entry["name"] == "Lia"]
+
+    assert main(["class", str(path), "--names-in", "vi"]) == 0
+    assert beats() == [["Lia"]]
+    assert beats("--names-in", "en") == [["Li", "a"]]

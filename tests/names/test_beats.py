@@ -11,8 +11,9 @@ from hypothesis import strategies as st
 from namewright.message import Problem
 from namewright.names import beats as module
 from namewright.names.beat_rules import plain, table_for
-from namewright.names.beats import Beats, beats
+from namewright.names.beats import Beats, Spoken, beats, spoken_beats
 from namewright.names.clusters import clusters
+from namewright.names.syllables import breaks
 
 LETTERS = "abcdefghijklmnopqrstuvwxyzABCDEJKLMNQUYZéèëïíóúüñçãőłşğıİßœʻ"
 WORD = st.text(LETTERS, min_size=1, max_size=12)
@@ -108,7 +109,8 @@ def test_examples(name: str, language: str, expected: str) -> None:
 
 def test_known_only_from_dictionary_or_teacher() -> None:
     """A listed English name and a correction are known; anything else is a guess and says so."""
-    assert beats("Penelope") == Beats(tuple("Penelope"), (0, 2, 4, 6), True, "the CMU Pronouncing Dictionary")
+    source = "the CMU Pronouncing Dictionary, or read by hand"
+    assert beats("Penelope") == Beats(tuple("Penelope"), (0, 2, 4, 6), True, source)
     guess = beats("Brivola")
     assert (guess.parts, guess.known) == (("Bri", "vo", "la"), False)
     assert "guess" in guess.source
@@ -175,3 +177,24 @@ def test_dictionary_is_read_only_when_needed() -> None:
     assert module._dictionary.cache_info().currsize == 0
     beats("Lucy")
     assert module._dictionary.cache_info().currsize == 1
+
+
+@pytest.mark.parametrize(("name", "spoken", "parts", "known"), [
+    ("Liam", Spoken(None, "es"), "Li am", False),   # the dictionary has two, Spanish spelling one: a doubt
+    ("Liam", Spoken("es"), "Liam", False), ("Liam", Spoken("en"), "Li am", True), ("Liam", Spoken(), "Li am", True),
+    ("Rocío", Spoken(None, "es"), "Ro cí o", False), ("Zofia", Spoken("pl"), "Zo fia", False),
+    ("Ngọc Anh", Spoken("vi"), "Ngọc  Anh", False), ("Keʻalohi", Spoken("haw"), "Ke ʻa lo hi", False),
+    ("Penelope", Spoken("en", own="Pen-el-o-pe"), "Pen el o pe", True),
+    ("Penelope", Spoken("en", own="Mi-ra"), "Pe ne lo pe", True),  # beats of another name are passed over
+])
+def test_a_name_is_clapped_in_its_own_language(name: str, spoken: Spoken, parts: str, known: bool) -> None:
+    """What is said of the language holds; where nobody said, the pages' language, and English where that differs."""
+    found = spoken_beats(clusters(name), spoken)
+    assert (" ".join(found.parts), found.known) == (parts, known)
+
+
+def test_a_teachers_own_beats_move_the_breaks_of_a_long_name() -> None:
+    """A name too long for its row is broken where its teacher claps, and its tile boxes are, too."""
+    name = clusters("Christopherson")
+    assert breaks(name) == (5, 7, 11)
+    assert breaks(name, Spoken(own="Christo-pherson")) == (7,)

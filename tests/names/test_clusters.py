@@ -6,6 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from namewright.names.beats import Spoken
 from namewright.names.clusters import clusters, is_letter
 from namewright.names.syllables import breaks
 from namewright.roster.tidy import scrub, tidy
@@ -92,5 +93,5 @@ def test_breaks_leave_two_letters_on_each_side(name: str) -> None:
 def test_a_language_changes_the_breaks() -> None:
     """A long name is broken between beats; one of a single beat in a language without patterns stays whole."""
     assert breaks(clusters("Christopherson")) == (5, 7, 11)  # Chris-to-pher-son; patterns alone say Christoph-erson
-    assert breaks(clusters("Guadalupe"), "es-MX") == (3, 5, 7)
-    assert breaks(clusters("Brun"), "xx") == ()
+    assert breaks(clusters("Guadalupe"), Spoken("es-MX")) == (3, 5, 7)
+    assert breaks(clusters("Brun"), Spoken("xx")) == ()

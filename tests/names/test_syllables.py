@@ -8,6 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from namewright.names.beats import Spoken
 from namewright.names.clusters import clusters, is_letter
 from namewright.names.syllables import breaks
 
@@ -41,5 +42,5 @@ def test_any_break_leaves_two_letters_on_each_side_or_follows_a_sign(name: str) 
 
 def test_a_language_without_patterns_breaks_at_words_and_beats_alone() -> None:
     """A name of two beats needs no patterns; one of a single beat stays whole."""
-    assert breaks(clusters("Strength"), "xx") == ()
-    assert breaks(clusters("Mary-Kate"), "xx") == (5,)
+    assert breaks(clusters("Strength"), Spoken("xx")) == ()
+    assert breaks(clusters("Mary-Kate"), Spoken("xx")) == (5,)

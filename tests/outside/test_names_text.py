@@ -14,6 +14,7 @@ import regex
 from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
+from namewright.names.beats import Spoken
 from namewright.names.clusters import clusters
 from namewright.names.syllables import breaks
 from namewright.roster.tidy import tidy
@@ -112,5 +113,5 @@ def test_any_latin_text_becomes_nfc(text: str) -> None:
 def test_breaks_agree_with_the_patterns(name: str, language: str) -> None:
     """Names whose syllables pyphen finds are broken where it breaks them, two letters from either end."""
     expected = [int(at) for at in pyphen.Pyphen(lang=language, left=2, right=2).positions(name.lower())]
-    assert list(breaks(clusters(name), language)) == expected
+    assert list(breaks(clusters(name), Spoken(language))) == expected
     assert expected

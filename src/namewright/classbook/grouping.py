@@ -18,7 +18,8 @@ from namewright.settings import Support
 
 
 def with_groups(book: Classbook, children: Sequence[BookChild], placed: Sequence[Placed], language: str = "en", *,
-                anew: bool = False, wishes: Wishes = NO_WISHES, usual: Support = Support.FULL) -> tuple[Planned, ...]:
+                anew: bool = False, wishes: Wishes = NO_WISHES, usual: Support = Support.FULL,
+                names_in: str | None = None) -> tuple[Planned, ...]:
     """Return the same children with their beats and groups, from the groups of last time unless ``anew``.
 
     ``children`` are the whole class as the book has it now, ``placed`` the same in an order. Nothing is changed in
@@ -26,7 +27,7 @@ def with_groups(book: Classbook, children: Sequence[BookChild], placed: Sequence
     """
     before = {} if anew else book.groups()
     labels = {one.child.label: before[one.id] for one in children if one.id in before}
-    return completed(placed, language, labels, wishes, usual)
+    return completed(placed, language, labels, wishes, usual, names_in)
 
 
 def wishes(book: Classbook, children: Sequence[BookChild], tables: int | None = None) -> Wishes:

@@ -16,6 +16,7 @@ from namewright.letters.alphabet import upright
 from namewright.letters.choice import read_choice
 from namewright.lines.ruling import preset
 from namewright.message import Problem
+from namewright.names.beats import SPOKEN
 from namewright.pages.ladder import read_rungs
 from namewright.pages.paper import Paper
 from namewright.practice.ordering import Order
@@ -68,6 +69,7 @@ _CLASS_CHECKS: Mapping[str, Callable[[str], str]] = {
     "landscape": _one_of(("on", "off")),
     "binding": _one_of(("on", "off")),
     "language": lambda text: _one_of(languages())(text),
+    "names_in": _one_of(SPOKEN),
     "order": _one_of(Order),
     **_CHILD_CHECKS,
 }

@@ -147,8 +147,8 @@ def _grouped(options: argparse.Namespace, placed: Sequence[Placed], holds: Sheet
         wishes = grouping.wishes(book, children, wishes.tables)
     if book and earlier is None:
         return grouping.with_groups(book, children, placed, holds.language, anew=getattr(options, "new_groups", False),
-                                    wishes=wishes, usual=holds.support)
-    return completed(placed, holds.language, earlier, wishes, holds.support)
+                                    wishes=wishes, usual=holds.support, names_in=holds.names_in)
+    return completed(placed, holds.language, earlier, wishes, holds.support, holds.names_in)
 
 
 # --- one child ----------------------------------------------------------------------------------------
@@ -196,7 +196,7 @@ def typed_choices(options: argparse.Namespace, kept: Choices) -> Choices:
         ruling=ruling, paper=chosen("paper", Paper), landscape=getattr(options, "landscape", None),
         binding=getattr(options, "binding", None), support=chosen("support", Support), hand=chosen("hand", Hand),
         language=word("captions"), order=chosen("order", Order), rungs=chosen("ladder", read_rungs),
-        chain=chosen("chain", Chain), keep_dots=word("keep_dots"),
+        chain=chosen("chain", Chain), keep_dots=word("keep_dots"), names_in=word("names_in"),
         letters=chosen("letters", lambda text: read_choice(text, upright())) or LetterChoice(),
         tuning=_knobs(getattr(options, "set", [])).over(Tuning(line_height=height)))
 

@@ -23,6 +23,7 @@ from namewright.commands.talk import (
     worded,
 )
 from namewright.message import message, together
+from namewright.names.beats import SPOKEN
 from namewright.roster.children import Outcome
 from namewright.roster.parsing import PASTED, read_roster
 from namewright.roster.sources import decode, read_bytes
@@ -41,6 +42,8 @@ def add(commands: Commands) -> None:
     doing.add_argument("--erase-class", action="store_true", help=explained("class.erase_class"))
     for word in ("together", "apart", "either"):
         doing.add_argument(f"--{word}", metavar=place("children"), help=explained(f"class.{word}"))
+    doing.add_argument("--names-in", choices=list(SPOKEN), metavar=place("language"),
+                       help=explained("class.names_in", known=SPOKEN))
     parser.add_argument("--yes", action="store_true", help=explained("class.yes"))
     parser.add_argument("--who", default="", metavar=place("words"), help=explained("class.who"))
     parser.set_defaults(run=_run)
@@ -64,6 +67,10 @@ def _run(options: argparse.Namespace) -> int:
         _erase(options)
     elif options.together or options.apart or options.either:
         _seat(options)
+    elif options.names_in:
+        with opened(options.file) as book:
+            book.set_class_settings({"names_in": options.names_in}, who=options.who)
+        tell("command.class.names_in_kept", language=options.names_in)
     else:
         _list(options.file)
     return ALL_MADE

@@ -26,6 +26,7 @@ from namewright.making.adult import left_out
 from namewright.making.make import Making
 from namewright.making.request import Request
 from namewright.message import together
+from namewright.names.beats import SPOKEN
 from namewright.pages.ladder import TRACED, Chain
 from namewright.pages.paper import Paper
 from namewright.practice.ordering import Order, beats_that_do_not_fit
@@ -83,6 +84,8 @@ def roster_options(parser: Parser) -> None:
     parser.add_argument("--order", choices=list(Order), help=explained("option.order", usual=str(Order.PRACTICE)))
     parser.add_argument("--practise", choices=list(NamePart), metavar=place("part"),
                         help=explained("option.practise", usual=str(NamePart.GIVEN)))
+    parser.add_argument("--names-in", choices=list(SPOKEN), metavar=place("language"),
+                        help=explained("option.names_in", known=SPOKEN))
     parser.epilog = f"{explained('who_wins')} {explained('how_to_read')}"
 
 

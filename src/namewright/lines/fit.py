@@ -12,6 +12,7 @@ from dataclasses import dataclass
 
 from namewright.lines.setting import LineSetter, SetLine
 from namewright.message import Message, Problem, message
+from namewright.names.beats import UNSAID, Spoken
 from namewright.names.clusters import clusters
 from namewright.names.syllables import breaks
 
@@ -39,7 +40,7 @@ class Fit:
         return max(line.width_mm for line in self.lines)
 
 
-def fit_name(name: str, ruled: LineSetter, rooms_mm: Sequence[float], language: str = "en") -> Fit:
+def fit_name(name: str, ruled: LineSetter, rooms_mm: Sequence[float], spoken: Spoken = UNSAID) -> Fit:
     """Set a name into the first room that takes it: ``rooms_mm`` is (as it lies,) or (as it lies, turned).
 
     Raises DoesNotFit, or MissingLetters for a name that cannot be drawn.
@@ -50,24 +51,24 @@ def fit_name(name: str, ruled: LineSetter, rooms_mm: Sequence[float], language: 
             if line.width_mm <= room:
                 return Fit((line,), bool(turned))
     for turned, room in enumerate(rooms_mm):
-        lines = _two_rows(name, ruled, room, language)
+        lines = _two_rows(name, ruled, room, spoken)
         if lines:
             return Fit(lines, bool(turned))
-    narrowest = min((max(line.width_mm for line in pair) for pair in _pairs(name, ruled, 1.0, language)),
+    narrowest = min((max(line.width_mm for line in pair) for pair in _pairs(name, ruled, 1.0, spoken)),
                     default=ruled.line(name, tightness=1.0).width_mm)
     raise DoesNotFit(name, narrowest, max(rooms_mm))
 
 
-def _two_rows(name: str, ruled: LineSetter, room: float, language: str) -> tuple[SetLine, ...] | None:
+def _two_rows(name: str, ruled: LineSetter, room: float, spoken: Spoken) -> tuple[SetLine, ...] | None:
     for tightness in _TIGHTNESS:
-        pairs = [pair for pair in _pairs(name, ruled, tightness, language)
+        pairs = [pair for pair in _pairs(name, ruled, tightness, spoken)
                  if all(line.width_mm <= room for line in pair)]
         if pairs:
             return min(pairs, key=lambda pair: max(line.width_mm for line in pair))
     return None
 
 
-def _pairs(name: str, ruled: LineSetter, tightness: float, language: str) -> list[tuple[SetLine, ...]]:
+def _pairs(name: str, ruled: LineSetter, tightness: float, spoken: Spoken) -> list[tuple[SetLine, ...]]:
     letters = clusters(name)
-    halves = (("".join(letters[:at]).strip(), "".join(letters[at:]).strip()) for at in breaks(letters, language))
+    halves = (("".join(letters[:at]).strip(), "".join(letters[at:]).strip()) for at in breaks(letters, spoken))
     return [tuple(ruled.line(half, tightness=tightness) for half in pair) for pair in halves if all(pair)]

@@ -10,6 +10,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from itertools import combinations, pairwise
 
+from namewright.names.beats import UNSAID, Spoken, spoken_beats
 from namewright.names.clusters import clusters
 from namewright.names.syllables import breaks
 
@@ -59,7 +60,7 @@ def tile_letters(name: str) -> Letters:
     return tuple(" " if letter.isspace() else letter for letter in clusters(name.strip()))
 
 
-def tile_rows(name: str, room_mm: float, *, tile_mm: float = TILE_MM, language: str = "en") -> TileRows:
+def tile_rows(name: str, room_mm: float, *, tile_mm: float = TILE_MM, spoken: Spoken = UNSAID) -> TileRows:
     """Lay a name's boxes out in a width: the fewest rows that take boxes of ``tile_mm`` and a little more.
 
     Among the ways to break it into so many rows, one behind words, hyphens or beats is taken before any other, then
@@ -68,22 +69,25 @@ def tile_rows(name: str, room_mm: float, *, tile_mm: float = TILE_MM, language: 
     letters, box = tile_letters(name), tile_mm + BOX_SLACK_MM
     if box > room_mm:
         raise ValueError(f"a tile box does not fit into {room_mm:g} mm")
-    spoken = _spoken_breaks(letters, language)
+    between = _spoken_breaks(letters, spoken)
     for count in range(1, len(letters) + 1):
-        for places in (spoken, tuple(range(1, len(letters)))):
+        for places in (between, tuple(range(1, len(letters)))):
             rows = _broken(letters, places, count, room_mm, box)
             if rows:
                 return TileRows(rows, box)
     return TileRows(tuple((letter,) for letter in letters if letter != " "), box)
 
 
-def _spoken_breaks(letters: Letters, language: str) -> tuple[int, ...]:
+def _spoken_breaks(letters: Letters, spoken: Spoken) -> tuple[int, ...]:
     """Return where a name may go on in the next row: behind a word or a hyphen, or between two beats of a word."""
     ends = [at + 1 for at, letter in enumerate(letters) if letter in _WORD_ENDS]
     places = set(ends)
+    if spoken.own:  # the teacher's own beats are of the whole name
+        places.update(at for at in spoken_beats(letters, spoken).starts if letters[at - 1] not in _WORD_ENDS)
+        return tuple(sorted(places - {0, len(letters)}))
     for start, end in pairwise((0, *ends, len(letters))):
         word = letters[start:end - (letters[end - 1] in _WORD_ENDS)]
-        places.update(start + at for at in breaks(word, language) if word)
+        places.update(start + at for at in breaks(word, spoken) if word)
     return tuple(sorted(places - {0, len(letters)}))
 
 

@@ -44,6 +44,8 @@ class Choices:
     rungs: tuple[Part, ...] | None = None
     chain: Chain | None = None
     keep_dots: str | None = None
+    names_in: str | None = None
+    beats: str | None = None
     letters: LetterChoice = LetterChoice()
     tuning: Tuning = Tuning()
 
@@ -76,6 +78,7 @@ def read_choices(texts: Mapping[str, str]) -> Choices:
         support=Support(support) if support else None, hand=Hand(hand) if hand else None, language=one("language"),
         order=Order(order) if order else None, rungs=read_rungs(ladder) if ladder else None,
         chain=Chain(chain) if chain else None, keep_dots=one("keep_dots"),
+        names_in=one("names_in"),
         letters=read_choice(texts.get("letters", ""), upright()),
         tuning=tuning_from({key: text for key, text in texts.items() if key in _KNOBS}))
 
@@ -91,7 +94,7 @@ def choices_in_list(child: Child) -> tuple[Choices, Problem | None]:
         letters = read_choice(child.letters, upright())
     except Problem as error:
         problem = error
-    return Choices(support=child.support, hand=child.hand, letters=letters,
+    return Choices(support=child.support, hand=child.hand, beats=child.beats or None, letters=letters,
                    tuning=Tuning(line_height=child.line_height_mm)), problem
 
 
@@ -104,4 +107,5 @@ def settled(choices: Choices) -> SheetSettings:
         ruling=tuned(choices.ruling or preset(DEFAULT_RULING), choices.tuning), paper=choices.paper or Paper.LETTER,
         landscape=bool(choices.landscape), binding=bool(choices.binding), support=choices.support or Support.FULL,
         hand=choices.hand or Hand.RIGHT, language=choices.language or FIRST, letters=choices.letters,
-        ladder=Ladder(choices.rungs, choices.chain or Chain.BACKWARD, choices.keep_dots or ""), tuning=choices.tuning)
+        ladder=Ladder(choices.rungs, choices.chain or Chain.BACKWARD, choices.keep_dots or ""), tuning=choices.tuning,
+        names_in=choices.names_in, beats=choices.beats or "")

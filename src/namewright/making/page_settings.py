@@ -17,7 +17,8 @@ EXPLAINED = (Order.PRACTICE, Order.NEED, Order.FAMILY)
 
 def for_card(holds: SheetSettings, size: CardSize) -> CardSettings:
     """Return how a card is made."""
-    return CardSettings(holds.ruling, size, holds.support, holds.language, holds.letters)
+    return CardSettings(holds.ruling, size, holds.support, holds.language, holds.letters, holds.names_in,
+                        holds.beats)
 
 
 def for_tiles(holds: SheetSettings, side_mm: float) -> TileSettings:

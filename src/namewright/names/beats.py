@@ -23,10 +23,15 @@ import unicodedata2
 
 from namewright.message import Problem
 from namewright.names.beat_places import APOSTROPHES, places
-from namewright.names.beat_rules import plain, weights
+from namewright.names.beat_rules import TABLES, plain, weights
 from namewright.names.clusters import clusters, is_letter
 
 _FULLER = re.compile(r"[aeiouy].*[lnc]iah?s?$")
+# Names of national lists of births that the dictionary lacks and that are often misread, read by hand.
+BY_HAND = {"calliope": 4, "esme": 2, "josue": 3, "kobe": 2, "kwame": 2, "liam": 2, "messiah": 3, "niamh": 1,
+           "persephone": 4}
+SPOKEN = tuple(sorted({*TABLES, "vi"}))
+"""The languages, by their tags, whose names are clapped by rules of their own."""
 _JOINTS = frozenset("-‐‑·•‧ ")
 _DOTTED = re.compile(r"(?:[^\W\d_]\.){2,}")
 
@@ -66,6 +71,39 @@ def beats(name: str, language: str = "en", corrected: str | None = None) -> Beat
     return beats_of(clusters(name), language)
 
 
+@dataclass(frozen=True, slots=True)
+class Spoken:
+    """How a name is spoken: its language by a tag, None where nobody said, and the teacher's own beats as typed.
+
+    ``around`` is the language of the pages, which a name is likeliest to have where nobody said another.
+    """
+
+    language: str | None = None
+    around: str = "en"
+    own: str = ""
+
+
+UNSAID = Spoken()  # English pages, and nothing said of the name
+
+
+def spoken_beats(letters: tuple[str, ...], spoken: Spoken) -> Beats:
+    """Return the beats of a name, cut into at least one letter, as it is spoken; beats of another name are passed over.
+
+    Where nobody said the language, a name that the English dictionary holds keeps its number of beats in English if
+    the language of the pages has another (Liam on Spanish pages), and is no longer called known.
+    """
+    if spoken.own.strip():
+        try:
+            return Beats(letters, _as_corrected(letters, spoken.own), True, "the teacher's correction")
+        except Problem:
+            pass
+    found = beats_of(letters, spoken.language or spoken.around)
+    english = beats_of(letters, "en")
+    if spoken.language is None and english.known and len(english.starts) != len(found.starts):
+        return Beats(letters, english.starts, False, "English, or the language of the pages")
+    return found
+
+
 def beats_of(letters: tuple[str, ...], language: str = "en") -> Beats:
     """Return the beats of a name that has been cut into its letters, at least one."""
     starts, known = [], True
@@ -73,7 +111,7 @@ def beats_of(letters: tuple[str, ...], language: str = "en") -> Beats:
         in_word, listed = _word(letters[begin:end], language)
         starts += [begin + at for at in in_word]
         known = known and listed
-    source = "the CMU Pronouncing Dictionary" if known else f"a guess from the spelling ({language})"
+    source = "the CMU Pronouncing Dictionary, or read by hand" if known else f"a guess from the spelling ({language})"
     return Beats(letters, tuple(starts), known, source)
 
 
@@ -140,7 +178,8 @@ def _has_mark(letter: str) -> bool:
 
 
 def _listed(letters: tuple[str, ...]) -> int | None:
-    return _dictionary().get("".join(plain(letter) for letter in letters if is_letter(letter)))
+    word = "".join(plain(letter) for letter in letters if is_letter(letter))
+    return _dictionary().get(word, BY_HAND.get(word))
 
 
 @cache

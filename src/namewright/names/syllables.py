@@ -7,30 +7,30 @@ syllables, in names above all: they would break Christopherson as Christoph-erso
 
 from __future__ import annotations
 
-from namewright.names.beats import beats_of
+from namewright.names.beats import UNSAID, Spoken, spoken_beats
 from namewright.names.clusters import is_letter
 
 _HYPHENS = frozenset("-‐‑")
 _LEAST_LETTERS = 2
 
 
-def breaks(letters: tuple[str, ...], language: str = "en") -> tuple[int, ...]:
+def breaks(letters: tuple[str, ...], spoken: Spoken = UNSAID) -> tuple[int, ...]:
     """Return where a name, cut into ``letters``, may be broken: ``i`` puts the first ``i`` on the first row.
 
     A name with a space or a hyphen is broken only behind one. Any other is broken between beats, between two
-    letters, with at least two letters on each side. ``language`` is a tag such as ``en`` or ``es-MX``; in one that has
-    no patterns a name of one beat is not broken.
+    letters, with at least two letters on each side; a teacher's own beats are among what is ``spoken``. In a language
+    that has no patterns a name of one beat is not broken.
     """
     between_words = tuple(
         at + 1 for at, letter in enumerate(letters[:-1]) if at > 0 and (letter == " " or letter in _HYPHENS)
     )
-    return between_words or _beat_breaks(letters, language) or _syllable_breaks(letters, language)
+    return between_words or _beat_breaks(letters, spoken) or _syllable_breaks(letters, spoken.language or spoken.around)
 
 
-def _beat_breaks(letters: tuple[str, ...], language: str) -> tuple[int, ...]:
+def _beat_breaks(letters: tuple[str, ...], spoken: Spoken) -> tuple[int, ...]:
     if not any(map(is_letter, letters)):
         return ()
-    return tuple(at for at in beats_of(letters, language).starts if at and _may_break(letters, at))
+    return tuple(at for at in spoken_beats(letters, spoken).starts if at and _may_break(letters, at))
 
 
 def _syllable_breaks(letters: tuple[str, ...], language: str) -> tuple[int, ...]:

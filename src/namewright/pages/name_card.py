@@ -19,6 +19,7 @@ from namewright.lines.ruling import Ruling
 from namewright.lines.setting import SetLine, pen_width_mm
 from namewright.lines.tuned import check_pens
 from namewright.message import message
+from namewright.names.beats import Spoken
 from namewright.pages import blocks
 from namewright.pages.page import Furniture, Item, Page, checked
 from namewright.pages.paper import Paper
@@ -53,13 +54,20 @@ class CardSize(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class CardSettings:
-    """How a card is made."""
+    """How a card is made; ``names_in`` and ``beats`` as for a sheet."""
 
     ruling: Ruling
     size: CardSize = CardSize.INDEX_4X6
     support: Support = Support.FULL
     language: str = "en"
     letters: LetterChoice = LetterChoice()
+    names_in: str | None = None
+    beats: str = ""
+
+    @property
+    def spoken(self) -> Spoken:
+        """Return how the name is spoken."""
+        return Spoken(self.names_in, self.language, self.beats)
 
 
 def card_page(setter: Typesetter, name: str, label: str, settings: CardSettings) -> Page:
@@ -141,7 +149,7 @@ def _laid_out(setter: Typesetter, name: str, settings: CardSettings, *, with_bar
     width, height = settings.size.size_mm
     edge = CARD_EDGE_MM + _reach(settings)  # what stands on a line covers it and reaches beyond
     fit = fit_name(name, setter.ruled(settings.ruling), (width - 2 * CARD_EDGE_MM - _beyond(setter, settings),),
-                   settings.language)
+                   settings.spoken)
     space = blocks.row_space(settings.ruling, fit.lines)
     headroom = setter.cues(settings.ruling).headroom_mm if _has_cues(setter, settings) else 0.0
     model = len(fit.lines) * (space.height_mm + headroom)

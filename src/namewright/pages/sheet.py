@@ -27,6 +27,7 @@ from namewright.lines.ruling import Ruling
 from namewright.lines.setting import SetLine, pen_width_mm
 from namewright.lines.tile_boxes import tile_rows
 from namewright.lines.tuned import check_pens
+from namewright.names.beats import Spoken
 from namewright.pages import blocks
 from namewright.pages.ladder import Ladder, Part, given, needed, repeats, wished
 from namewright.pages.page import Furniture, Item, Page, Row, checked
@@ -54,7 +55,8 @@ class SheetSettings:
     """How one child's sheet is made. ``language`` is that of the captions.
 
     ``ruling`` is the lines as they are printed (see ``lines.tuned``); of ``tuning`` a sheet asks only what lines do not
-    carry: letter spacing, rows, and whether white between rows was asked for.
+    carry: letter spacing, rows, and whether white between rows was asked for. ``names_in`` is the language of the name
+    by its tag (None: nobody said) and ``beats`` are a teacher's own: they say where a long name may be broken.
     """
 
     ruling: Ruling
@@ -67,6 +69,13 @@ class SheetSettings:
     letters: LetterChoice = LetterChoice()
     ladder: Ladder = Ladder()
     tuning: Tuning = Tuning()
+    names_in: str | None = None
+    beats: str = ""
+
+    @property
+    def spoken(self) -> Spoken:
+        """Return how the name is spoken."""
+        return Spoken(self.names_in, self.language, self.beats)
 
 
 def practice_pages(setter: Typesetter, name: str, label: str, settings: SheetSettings) -> tuple[Page, ...]:
@@ -77,7 +86,7 @@ def practice_pages(setter: Typesetter, name: str, label: str, settings: SheetSet
     setter = setter.lettering(settings.letters)
     check_pens(settings.ruling)
     ruled = setter.ruled(settings.ruling, settings.tuning.letter_spacing or 0.0)
-    fit = fit_name(name, ruled, _rooms(settings), settings.language)
+    fit = fit_name(name, ruled, _rooms(settings), settings.spoken)
     sheet = sheet_of(settings.paper, landscape=settings.landscape or fit.turned, binding=settings.binding)
     maker = _SheetMaker(setter, label, name, settings, sheet, fit)
     return tuple(checked(page) for page in maker.pages())
@@ -106,7 +115,7 @@ class _SheetMaker:
         self.x0 = self.sheet.left_mm + _START_ROOM_MM
         self.x1 = self.sheet.right_edge
         self.pen = pen_width_mm(self.ruling)
-        self.tiles = tile_rows(self.name, self.x1 - self.sheet.left_mm, language=self.settings.language)
+        self.tiles = tile_rows(self.name, self.x1 - self.sheet.left_mm, spoken=self.settings.spoken)
         self.beside = (self.settings.hand is Hand.RIGHT and len(self.fit.lines) == 1
                        and (1 + _LEAST_WRITING) * self.fit.width_mm + _BESIDE_GAP_MM <= self.x1 - self.x0)
         self.heights = self._heights()

@@ -16,7 +16,8 @@ import unicodedata2
 
 from namewright.letters.alphabet import upright
 from namewright.message import Message, Problem
-from namewright.names.beats import beats
+from namewright.names.beats import Spoken, beats, spoken_beats
+from namewright.names.clusters import clusters
 from namewright.practice.difficulty import Band, NameDifficulty, base_letter, name_difficulty, written_signs
 from namewright.practice.families import Family, family_of
 from namewright.practice.groups import NO_WISHES, Wishes, broken, group_class, numbered, pair_worth, wished
@@ -169,15 +170,18 @@ def _unplaced(child: Child, rating: NameDifficulty) -> Placed:
 
 
 def completed(placed: Sequence[Placed], language: str = "en", before: Mapping[str, int] | None = None,
-              wishes: Wishes = NO_WISHES, usual: Support = Support.FULL) -> tuple[Planned, ...]:
+              wishes: Wishes = NO_WISHES, usual: Support = Support.FULL, names_in: str | None = None,
+              ) -> tuple[Planned, ...]:
     """Return the same children with their beats and tables.
 
     Tables hang on the names and on the levels of help (``usual`` where a child has none) and not on the order.
     ``before`` gives the table of last time by label, from which a new one is made with as few moves as can be (see
-    ``groups``), its number kept.
+    ``groups``), its number kept. Beats are those of the language that the names are in, by its tag; where nobody said,
+    ``language`` is that of the pages.
     """
     number = tables(placed, before or {}, wishes, usual)
-    return tuple(_planned(each, number[each.child.line, each.child.label], language) for each in placed)
+    return tuple(_planned(each, number[each.child.line, each.child.label], Spoken(names_in, language, each.child.beats))
+                 for each in placed)
 
 
 def tables(placed: Sequence[Placed], before: Mapping[str, int], wishes: Wishes, usual: Support,
@@ -209,21 +213,16 @@ def unmet(planned: Sequence[Planned], wishes: Wishes) -> tuple[tuple[str, str], 
     return tuple((labels[one], labels[other]) for one, other in missed)
 
 
-def _planned(each: Placed, group: int, language: str) -> Planned:
-    parts, known = _beats(each.child, language)
+def _planned(each: Placed, group: int, spoken: Spoken) -> Planned:
+    parts, known = _beats(each.child, spoken)
     same = {field.name: getattr(each, field.name) for field in fields(Placed)}
     return Planned(**same, beats=parts, beats_known=known, group=group)
 
 
-def _beats(child: Child, language: str) -> tuple[tuple[str, ...], bool]:
-    """Return the beats, the teacher's where they join to the name, and whether they are known; with none, all of it."""
-    for corrected in (child.beats or None, None):
-        try:
-            found = beats(child.practice, language, corrected)
-        except ValueError:  # a correction of another name, nothing to clap, a language without rules
-            continue
-        return found.parts, found.known
-    return (child.practice,), False
+def _beats(child: Child, spoken: Spoken) -> tuple[tuple[str, ...], bool]:
+    """Return the beats as the name is spoken, and whether they are known; a name without a letter whole."""
+    found = spoken_beats(clusters(child.practice), spoken) if child.practice.strip() else None
+    return (found.parts, found.known) if found else ((child.practice,), False)
 
 
 def beats_that_do_not_fit(children: Sequence[Child]) -> tuple[tuple[Child, Message], ...]:

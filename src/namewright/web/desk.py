@@ -70,16 +70,18 @@ class Desk:
             return cast(Drawn, self._pictures.get(key, lambda: make(self.setter)))
 
     def order(self, children: Sequence[BookChild], by: Order, support: Support, language: str,
-              before: Mapping[int, int], wishes: Wishes = NO_WISHES) -> tuple[Planned, ...]:
+              before: Mapping[int, int], wishes: Wishes = NO_WISHES, names_in: str | None = None,
+              ) -> tuple[Planned, ...]:
         """Return the children in order with their groups, worked out once for a class that has not changed.
 
         ``before`` are the groups of last time by id, which are kept as far as can be.
         """
-        key = (by, support, language, tuple(one.child for one in children), tuple(before.items()), wishes)
+        key = (by, support, language, tuple(one.child for one in children), tuple(before.items()), wishes,
+               names_in)
         labels = {one.child.label: before[one.id] for one in children if one.id in before}
         with self.lock:
             return self._orders.get(key, lambda: completed(order_class([one.child for one in children], by, support),
-                                                           language, labels, wishes, support))
+                                                           language, labels, wishes, support, names_in))
 
 
 def desk() -> Desk:
@@ -149,7 +151,7 @@ def members() -> tuple[Member, ...]:
     settings = class_settings()
     by, support = Order(settings.get("order", Order.PRACTICE)), Support(settings.get("support", Support.FULL))
     ordered = desk().order(children, by, support, settings.get("language", "en"), book().groups(),
-                           grouping.wishes(book(), children))
+                           grouping.wishes(book(), children), settings.get("names_in"))
     on_line = {one.child.line: one for one in children}
     return tuple(Member(on_line[placed.child.line], placed) for placed in ordered)
 
