@@ -16,6 +16,7 @@ from namewright import cli
 from namewright.classbook.stages import Stage
 from namewright.letters.alphabet import upright
 from namewright.lines.ruling import PRESETS
+from namewright.names.beats import SPOKEN
 from namewright.pages.ladder import TRACED, Chain
 from namewright.pages.name_card import CardSize
 from namewright.pages.paper import Paper
@@ -26,7 +27,7 @@ from namewright.tuning import KNOBS
 COMMANDS = tuple(cli._COMMANDS)
 TYPED = {"namewright", *COMMANDS, *PRESETS, *map(str, (*Order, *NamePart, *Support, *Hand, *Chain, *TRACED, *CardSize,
          *Paper)), *(stage.word for stage in Stage), *(knob.key for knob in KNOBS), "x-height", "keep_dots", "en", "es",
-         "fr", "de", "it", "pt", *MADE_UP, "table", "csv", "json", "pdf", "easiest", "ttf",
+         "fr", "de", "it", "pt", *SPOKEN, *MADE_UP, "table", "csv", "json", "pdf", "easiest", "ttf",
          *(form for forms in upright().forms.values() for form in forms)}
 """What is typed as it stands, in every language."""
 LONG = "x" * 55
