@@ -237,6 +237,23 @@ def test_a_job_asked_for_twice_is_made_once() -> None:
     assert begun == ["key", "other"]
 
 
+def test_what_is_typed_for_a_child_is_what_print_prints(settled: Visitor, class_file: Path) -> None:
+    """On the page of a child's lines, Print sends the form: what is shown is kept and printed, and nothing else.
+
+    Regression: 40 mm were typed and shown, and the 19 mm that were kept came out of the printer.
+    """
+    page = settled.get("/child/1/lines").text
+    assert re.search(r'<button name="print" value="1">', page)
+    assert "/child/1/sheet.pdf" not in page
+    answer = settled.post("/child/1/lines", {"line_height": "40", "after": "0", "print": "1"})
+    assert (answer.status_code, answer.headers["Location"]) == (302, "/child/1/sheet.pdf")
+    with Classbook.open(class_file) as book:
+        assert book.settings_of(1) == {"line_height": "40"}
+    wrong = settled.post("/child/1/lines", {"line_height": "900", "after": newest(settled), "print": "1"})
+    assert wrong.status_code == 409
+    assert 'value="900"' in wrong.text
+
+
 @pytest.mark.parametrize("path", ["/print/pages?what=sheets&child=1", "/print/pages?what=cards&child=1",
                                   "/picture/1/row.svg"])
 def test_a_childs_own_line_height_is_on_all_paper(settled: Visitor, path: str) -> None:

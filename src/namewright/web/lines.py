@@ -98,7 +98,10 @@ def _known(key: str, otherwise: str) -> Field:
 
 @pages.post("/child/<int:child_id>/lines")
 def keep(child_id: int) -> str | tuple[str, int] | BaseResponse:
-    """Keep the settings; those that are as they should be already are kept without a word in the history."""
+    """Keep the settings, and go on to the sheet where that shall be printed: what the page shows is what is printed.
+
+    Settings that are as they should be already are kept without a word in the history.
+    """
     one = child_or_404(child_id)
     wanted = {key: text for key, text in fields_of(request.form).items() if key in CHILD_KEYS}
     try:
@@ -108,6 +111,8 @@ def keep(child_id: int) -> str | tuple[str, int] | BaseResponse:
                                                      after_save=_number("after"))
     except Problem as error:
         return _page(child_or_404(child_id), wanted, error), 409
+    if "print" in request.form:
+        return redirect(url_for("aide.sheet", child_id=child_id))
     return _back(child_id, "lines.kept" if save else "lines.unchanged", label=one.child.label)
 
 
