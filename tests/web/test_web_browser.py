@@ -129,7 +129,7 @@ def test_a_page_left_open_from_one_class_changes_nothing_in_another(class_file: 
             second.kill()
         with Program(class_file, first.port):
             page.get_by_role("button", name="Send it again").click()
-            page.get_by_role("heading", name="The program was started anew").wait_for()
+            page.get_by_role("heading", name="The program was restarted").wait_for()
             page.get_by_role("button", name="Send it again").click()
             page.get_by_text("Line height: as the class became 31").wait_for()
 
