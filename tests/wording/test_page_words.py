@@ -10,6 +10,7 @@ from pathlib import Path
 import pytest
 from made_up import MADE_UP, unmarked
 
+from namewright.classbook import Classbook
 from namewright.cli import main
 from namewright.lines.ink import Ink
 from namewright.pages.typesetter import Typesetter
@@ -64,7 +65,7 @@ def test_paper_says_nothing_of_its_own(language: str, made_up: Path, drawn: list
 
 @pytest.mark.parametrize("language", MADE_UP)
 def test_a_year_says_nothing_of_its_own(language: str, made_up: Path, drawn: list[str]) -> None:
-    """A child's year and the class's, with every step, every level of support and every suggestion."""
+    """A child's year and the class's, next month's changes and a plan after notes, from a class's file."""
     (made_up / "list.csv").write_text(LIST, encoding="utf-8")
     book = str(made_up / "class.db")
     assert main(["class", book, "--from", str(made_up / "list.csv")]) in (0, 1)
@@ -75,6 +76,10 @@ def test_a_year_says_nothing_of_its_own(language: str, made_up: Path, drawn: lis
             what = ["--all"] if letters == "--all" else ["--letters", letters]
             assert main(["note", child, "--class", book, *what, "--support", support, "--stage", str(at + 2),
                          "--date", day]) == 0
-    main(["progress", "--class", book, "--all", "-o", str(made_up / "year.pdf"), "--captions", language])
-    assert len(drawn) > 50
+    with Classbook.open(Path(book)) as opened:
+        opened.set_class_setting("language", language)
+    assert main(["progress", "--class", book, "--all", "-o", str(made_up / "year.pdf")]) in (0, 1)
+    assert main(["next", book, "-o", str(made_up / "next.pdf"), "--changes", str(made_up / "changes.pdf")]) in (0, 1)
+    assert main(["plan", book, "-o", str(made_up / "plan.pdf")]) in (0, 1)
+    assert len(drawn) > 300
     assert foreign(drawn) == []
