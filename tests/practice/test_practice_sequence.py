@@ -35,6 +35,7 @@ def fewest_in_bands(first: str, rest: Sequence[LetterDifficulty]) -> int:
 @pytest.mark.parametrize(("one", "other", "alike"), [
     ("b", "d", True), ("O", "Q", True), ("a", "o", True), ("é", "ĉ", False), ("ô", "ç", True),
     ("u", "v", False), ("e", "c", False), ("b", "D", False), ("a", "a", False),
+    ("l", "ł", True), ("Ø", "O", True), ("ø", "a", True), ("Ł", "l", False), ("ł", "Ł", False),
     ("n", "u", True), ("b", "q", True),  # rated below 5.0, and turned twins in our alphabet
 ])
 def test_look_alikes(one: str, other: str, alike: bool) -> None:

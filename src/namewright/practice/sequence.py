@@ -22,6 +22,8 @@ from namewright.practice.features import FACES_FROM, facing
 from namewright.practice.likeness import looks_like_its_capital, twin
 
 LOOK_ALIKE_FROM = 5.0
+_STROKED = {"ł": "l", "Ł": "L", "ø": "o", "Ø": "O", "đ": "d", "Đ": "D", "ħ": "h", "Ħ": "H"}
+"""Letters that are another letter with a stroke through it: as alike to it as can be, and alike to what it is like."""
 
 _Letters = tuple[LetterDifficulty, ...]
 
@@ -35,10 +37,12 @@ def similarity(first: str, second: str) -> float | None:
 
 def look_alike(first: str, second: str) -> bool:
     """Say whether two letters look so alike that they are better not practised one after the other."""
-    rating = similarity(first, second)
+    one, other = (_STROKED.get(base, base) for base in (base_letter(first), base_letter(second)))
+    if one == other:
+        return base_letter(first) != base_letter(second)
+    rating = similarity(one, other)
     if rating is not None and rating >= LOOK_ALIKE_FROM:
         return True
-    one, other = base_letter(first), base_letter(second)
     return one.islower() == other.islower() and twin(*sorted((one, other))) is not None
 
 
