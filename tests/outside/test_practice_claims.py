@@ -12,7 +12,6 @@ from pathlib import Path
 
 import pytest
 
-from namewright.output.order import NOTES
 from namewright.pages.ladder import RUNGS
 from namewright.practice.evidence import Surety, load_evidence
 from namewright.wording import wording
@@ -92,6 +91,12 @@ CLAIMS = (
      "left-facing forms (d, J) reversed more; no later poor reading foretold"),
     ("es", "a los cinco es frecuente al escribir de memoria (Fischer y Koch 2016, resumen)", "fischer-koch-2016",
      "at 5 often reverse left-facing characters when writing from memory"),
+    ("en", "In one study younger children wrote more legibly without lines (Lindsay & McLennan 1983, abstract)",
+     "lindsay-mclennan-1983", "younger children wrote more legibly on unlined paper"),
+    ("en", "Lindsay & McLennan 1983 found younger children more legible without lines", "lindsay-mclennan-1983",
+     "younger children wrote more legibly on unlined paper"),
+    ("es", "Lindsay y McLennan 1983 hallaron que los más pequeños escriben más legible sin líneas",
+     "lindsay-mclennan-1983", "younger children wrote more legibly on unlined paper"),
     ("es", "los niños más pequeños escribieron más legible sin líneas (Lindsay y McLennan 1983, resumen)",
      "lindsay-mclennan-1983", "younger children wrote more legibly on unlined paper"),
     ("ladder", "Of five lessons and a control, numbered arrows with writing from memory did most for first graders at "
@@ -122,9 +127,10 @@ def said(place: str) -> str:
     elif place == "ladder":
         text = " ".join(RUNGS.values())
     elif place == "notes":
-        text = " ".join(NOTES)
+        text = " ".join(sentence for key, sentence in wording("en").templates.items() if key.startswith("order.note."))
     else:
-        text = " ".join(wording(place).templates.values())
+        text = " ".join(sentence for key, sentence in wording(place).templates.items()
+                        if not key.startswith("order.note."))
     return " ".join(text.split())
 
 

@@ -28,8 +28,8 @@ def test_every_knob_has_a_name(tongue: str) -> None:
     """A setting is called by a word of the language, not by its key, and so is its unit."""
     for knob in KNOBS:
         assert wording(tongue).has(f"web.knob.{knob.key}")
-        if knob.unit not in ("", "mm"):
-            assert wording(tongue).has(f"web.unit.{knob.unit.replace(' ', '_')}")
+        if knob.unit:
+            assert wording(tongue).has(f"setting.unit.{knob.unit}")
 
 
 @pytest.mark.parametrize("tongue", tongues())
