@@ -93,7 +93,7 @@ def test_every_row_has_its_height_and_a_small_model_over_it(setter: Typesetter, 
         assert min(label[1], model[1]) - above[3] > 1
 
 
-@pytest.mark.parametrize("paper", Paper)
+@pytest.mark.parametrize("paper", [Paper.LETTER, pytest.param(Paper.A4, marks=pytest.mark.long)])
 @pytest.mark.parametrize(("name", "ruling"), CASES)
 def test_each_row_has_room_for_a_wide_hand(setter: Typesetter, name: str, ruling: str, paper: Paper) -> None:
     """Every row is at least a tenth wider than the name set at its height, and the rows take most of the page."""
