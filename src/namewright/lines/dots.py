@@ -11,7 +11,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
-from itertools import combinations, pairwise, product
+from itertools import combinations, pairwise, product, repeat
 
 from fontTools.misc.bezierTools import lineLineIntersections
 
@@ -39,8 +39,9 @@ _GOOD = 0.12  # a penalty that needs no better
 _EVEN, _EVEN_SHORT = 0.15, 0.3  # by how much a step may differ from the pitch, in long pieces and in short ones
 _SHORT = 2.6  # pitches
 _UNEVEN = 0.2  # the penalty of a piece that is not divided evenly
-_EVEN_ENOUGH = 0.03  # a way to divide a piece that needs no better: all of it followed, its steps even
+_EVEN_ENOUGH = 0.01  # a way to divide a piece that needs no better: all of it followed, its steps even
 _ONE_PLACE = 0.45  # of the pitch: a run that ends so near behind a dot needs none at its end
+_THERE = 0.1  # of the pitch: a dot no farther from a place stands on it
 _SAMPLE = 0.1  # of the pitch: how closely a piece is looked at
 _TOUCH = 1e-6
 _COINCIDE_MM = 0.02
@@ -169,15 +170,42 @@ class _Placing:
 
     def _best(self, piece: _Piece) -> tuple[float, list[Point]]:
         """Return the best way to place dots on a piece, with its penalty; the first that is good needs no better."""
+        return self._plainly(piece) or self._searched(piece)
+
+    def _plainly(self, piece: _Piece) -> tuple[float, list[Point]] | None:
+        """Return the even division between two dots, where it is as good as any: that holds for most pieces.
+
+        With steps of at most twice the distance from which a path is bare, none of it is.
+        """
+        if not (piece.start_marked and piece.end_marked):
+            return None
+        length = piece.end - piece.start
+        count = max(1, round(length / self.pitch))
+        unevenness = self._unevenness(length, count)
+        if unevenness > _EVEN_ENOUGH or length / count > 2 * BARE_FROM * self.pitch:
+            return None
+        new = [piece.run.at(piece.start + length * at / count) for at in range(1, count)]
+        ends = piece.run.at(piece.start), piece.run.at(piece.end)
+        if not all(any(math.dist(end, dot) < _THERE * self.pitch for dot in self.placed) for end in ends):
+            return None
+        if not all(self._is_free(point, self.placed) for point in new) or not self._keep_off(new):
+            return None
+        return unevenness, new
+
+    def _keep_off(self, new: Sequence[Point]) -> bool:
+        return all(self._is_free(point, new[at + 1:]) for at, point in enumerate(new))
+
+    def _searched(self, piece: _Piece) -> tuple[float, list[Point]]:
+        """Return the best of all ways to divide a piece, what stays bare of it weighed against how uneven it is."""
         samples = piece.samples(_SAMPLE * self.pitch)
         points = [piece.run.at(way) for way in samples]
         near = boxes.within(self.placed, boxes.grown(boxes.around(points), self.pitch))
-        bare = [point for point in points if all(math.dist(point, dot) > BARE_FROM * self.pitch for dot in near)]
+        far = BARE_FROM * self.pitch
+        bare = [point for point in points if min(map(math.dist, repeat(point), near), default=math.inf) > far]
         best = (self._bareness(bare, ()), list[Point]())
         for unevenness, ways in self._ways(piece, samples, points, near):
             new = [piece.run.at(way) for way in ways]
-            if all(self._is_free(point, near) for point in new) and all(
-                    self._is_free(a, (b,)) for a, b in combinations(new, 2)):
+            if all(self._is_free(point, near) for point in new) and self._keep_off(new):
                 best = min(best, (unevenness + self._bareness(bare, new), new), key=lambda way: way[0])
                 if best[0] <= _EVEN_ENOUGH:
                     break
@@ -229,20 +257,20 @@ class _Placing:
                 yield (self._unevenness(b - a, count),
                        [a + (b - a) * at / count for at in range(0 if new_a else 1, count + (1 if new_b else 0))])
 
-    def _is_free(self, point: Point, among: Iterable[Point]) -> bool:
-        least = MIN_DISTANCE * self.pitch - 1e-9
-        return all(math.dist(point, other) >= least for other in among)
+    def _is_free(self, point: Point, among: Sequence[Point]) -> bool:
+        return not among or min(map(math.dist, repeat(point), among)) >= MIN_DISTANCE * self.pitch - 1e-9
 
     def _unevenness(self, length: float, count: int) -> float:
         """Return by how much steps differ from the pitch, little within what looks even and much beyond it."""
         off = abs(length / count / self.pitch - 1)
         allowed = _EVEN if length > _SHORT * self.pitch else _EVEN_SHORT
-        return 0.1 * off + 3 * max(0.0, off - allowed)
+        return 0.03 * off + 3 * max(0.0, off - allowed)
 
     def _bareness(self, bare: Sequence[Point], new: Sequence[Point]) -> float:
         """Return the penalty for what stays bare of a piece, growing faster than its length."""
-        left = sum(all(math.dist(point, dot) > BARE_FROM * self.pitch for dot in new) for point in bare)
-        return _SAMPLE * left * (1 + left)
+        far = BARE_FROM * self.pitch
+        left = sum(min(map(math.dist, repeat(point), new)) > far for point in bare) if new else len(bare)
+        return 0.02 * left + _SAMPLE * left * max(0, left - 1)  # one place alone is less than a fifth of a pitch
 
 
 @dataclass(frozen=True, slots=True)
