@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 from namewright.geometry import boxes
 from namewright.geometry.segments import corner_degrees
 from namewright.letters.alphabet import Glyph, Letter, upright
-from namewright.lines.ruling import PRESETS, Ruling, custom_ruling, preset
+from namewright.lines.ruling import PRESETS, GuideLine, Ruling, custom_ruling, preset
 from namewright.lines.setting import ink_letter
 
 GLYPHS = upright().glyphs
@@ -91,3 +91,28 @@ def test_marks_keep_their_shape() -> None:
                               ink_letter(upright().letter(char), equal).strokes[-count:], strict=True):
             a, b = one.bounds(), other.bounds()
             assert (a[2] - a[0], a[3] - a[1]) == pytest.approx((b[2] - b[0], b[3] - b[1]), abs=1e-9)
+
+
+@pytest.mark.parametrize("char", "EFHBPRYŒĐÐĦÉŘÝ")
+def test_a_bar_lies_on_the_midline(char: str) -> None:
+    """On every ruling whose midline is printed near the middle, a capital's bar or fork lies exactly on it."""
+    seen = 0
+    for ruling in PRESETS.values():
+        middle = ruling.x_height_mm / ruling.line_height_mm
+        strokes = ink_letter(upright().letter(char), ruling).strokes
+        heights = {-round(end[1], 6) for stroke in strokes for segment in stroke.segments
+                   for end in (segment.start, segment.end)}
+        on_it = round(ruling.x_height_mm, 6) in heights
+        if GuideLine.MID in ruling.lines and 0.45 <= middle <= 0.55:
+            assert on_it, ruling.name
+            seen += 1
+        elif abs(middle - 0.5) > 0.1:
+            assert not on_it, ruling.name  # there a capital keeps its own proportions
+        assert max(heights) >= round(ruling.line_height_mm, 6)
+    assert seen >= 15
+
+
+def test_a_bar_keeps_its_place_on_plain_paper() -> None:
+    """Without a printed midline the bar of E stands a little over the middle, as the eye likes it."""
+    strokes = ink_letter(upright().letter("E"), preset("unlined")).strokes
+    assert -strokes[2].start[1] == pytest.approx(1.04 * 12)

@@ -62,7 +62,8 @@ class Glyph:
 
     ``one_piece`` letters (capitals, figures) stretch in one piece between baseline and top line; the others are
     mapped zone by zone. ``short`` letters rise only part of the ascender zone where a ruling grades heights.
-    ``attach`` names the anchor of the base to which a mark is joined.
+    ``bar`` is the height of a capital's bar or fork, which lies exactly on a midline near it. ``attach`` names the
+    anchor of the base to which a mark is joined.
     """
 
     strokes: tuple[Stroke, ...]
@@ -70,6 +71,7 @@ class Glyph:
     one_piece: bool = False
     short: bool = False
     attach: str = "top"
+    bar: float | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -246,7 +248,8 @@ def _glyph(name: str, entry: Mapping[str, Any]) -> Glyph:
     except ValueError as error:
         raise ValueError(f"glyph “{name}”: {error}") from error
     anchors = {key: (float(x), float(y)) for key, (x, y) in entry.get("anchors", {}).items()}
-    return Glyph(strokes, anchors, bool(entry.get("one_piece")), bool(entry.get("short")), entry.get("attach", "top"))
+    return Glyph(strokes, anchors, bool(entry.get("one_piece")), bool(entry.get("short")), entry.get("attach", "top"),
+                 entry.get("bar"))
 
 
 def _standing_anchors(glyph: Glyph) -> dict[str, Point]:

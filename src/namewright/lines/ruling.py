@@ -19,6 +19,7 @@ MIN_LINE_HEIGHT_MM = 4.0
 MAX_LINE_HEIGHT_MM = 80.0
 MIN_MIDLINE = 0.3  # of the line height
 MAX_MIDLINE = 0.8
+_BAR_FROM, _BAR_TO = 0.45, 0.55  # of the line height: where a midline stands near enough to a capital's bar
 LETTER_UNITS = 100.0  # letter units to a zone, see ``letters.alphabet``
 
 
@@ -86,7 +87,8 @@ class Ruling:
         return {GuideLine.TOP: self.line_height_mm, GuideLine.MID: self.x_height_mm, GuideLine.BASE: 0.0,
                 GuideLine.DESCENDER: -self.descender_mm}[line]
 
-    def height_mm(self, units: float, *, one_piece: bool = False, short: bool = False) -> float:
+    def height_mm(self, units: float, *, one_piece: bool = False, short: bool = False,
+                  bar: float | None = None) -> float:
         """Map a height in letter units to millimetres over the baseline.
 
         Small letters go zone by zone; ``one_piece`` letters stretch as one from baseline to top line. Below the
@@ -98,11 +100,25 @@ class Ruling:
         if units > 2 * LETTER_UNITS:
             return self.line_height_mm + (units / LETTER_UNITS - 2) * self.x_height_mm
         if one_piece:
-            return units / (2 * LETTER_UNITS) * self.line_height_mm
+            return self._height_in_one_piece(units, bar)
         if units <= LETTER_UNITS:
             return units / LETTER_UNITS * self.x_height_mm
         rise = self.ascender_mm if self.short_mm is None or not short else self.short_mm
         return self.x_height_mm + (units / LETTER_UNITS - 1) * rise
+
+    def _height_in_one_piece(self, units: float, bar: float | None) -> float:
+        """Map the height of a capital: from baseline to top line alike, but for a bar that is drawn onto the midline.
+
+        A bar that misses a printed midline by a hair lets its dashes peek out beneath. Where the midline stands far
+        from the middle, a capital keeps its own proportions.
+        """
+        share = units / (2 * LETTER_UNITS)
+        middle = self.x_height_mm / self.line_height_mm
+        if bar is None or GuideLine.MID not in self.lines or not _BAR_FROM <= middle <= _BAR_TO:
+            return share * self.line_height_mm
+        if units <= bar:
+            return units / bar * self.x_height_mm
+        return self.x_height_mm + (units - bar) / (2 * LETTER_UNITS - bar) * self.ascender_mm
 
     def scaled_to(self, line_height_mm: float) -> Ruling:
         """Return the same proportions with another line height.

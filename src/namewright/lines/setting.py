@@ -101,9 +101,10 @@ def ink_letter(letter: Letter, ruling: Ruling, slant: float = 0.0) -> InkLetter:
     ``slant`` is in degrees to the right of upright; it moves points along their own height only.
     """
     scale, lean = ruling.x_height_mm / LETTER_UNITS, math.tan(math.radians(slant))
+    base = letter.base
 
     def place(point: Point) -> Point:
-        return (point[0] * scale, ruling.height_mm(point[1], one_piece=letter.base.one_piece, short=letter.base.short))
+        return (point[0] * scale, ruling.height_mm(point[1], one_piece=base.one_piece, short=base.short, bar=base.bar))
 
     def lie_on_page(point: Point) -> Point:
         return (point[0] + point[1] * lean, -point[1])
@@ -111,9 +112,9 @@ def ink_letter(letter: Letter, ruling: Ruling, slant: float = 0.0) -> InkLetter:
     # Control points are mapped and curves never split: smooth joins stand where tangents are upright or level.
     # A slanting tail (of y) keeps its slope, or it would break where the zones are unequal.
     tail = ruling.descender_mm / ruling.x_height_mm
-    base = [with_tail(stroke, tail).map(place) for stroke in letter.base.strokes]
+    letters = [with_tail(stroke, tail).map(place) for stroke in base.strokes]
     marks = [stroke for mark in letter.marks for stroke in mark.strokes(place, scale)]
-    strokes = tuple(stroke.map(lie_on_page) for stroke in (*base, *marks))
+    strokes = tuple(stroke.map(lie_on_page) for stroke in (*letters, *marks))
     return InkLetter(letter.cluster, strokes, boxes.joined(stroke.bounds() for stroke in strokes), marks=len(marks))
 
 
