@@ -90,14 +90,15 @@ class _Run:
         return [way for _, way in found]
 
 
-def dots(strokes: Sequence[Stroke], pitch_mm: float) -> tuple[Point, ...]:
+def dots(strokes: Sequence[Stroke], pitch_mm: float, beside: Sequence[Point] = ()) -> tuple[Point, ...]:
     """Return the dots of one letter's strokes, in mm, each at least 0.7 of the pitch from every other.
 
-    The pitch is a wish: a letter takes up to a tenth more or less where its pieces then divide better.
+    The pitch is a wish: a letter takes up to an eighth more or less where its pieces then divide better. ``beside`` are
+    dots that stand there already, those of the letter whose mark the strokes are: they serve, and are kept clear of.
     """
     runs = sorted((_run(segments) for stroke in strokes if not stroke.is_dot
                    for segments in unretraced_runs(stroke, strokes)), key=lambda run: run.straightness, reverse=True)
-    lone = [stroke.start for stroke in strokes if stroke.is_dot]
+    lone = [*beside, *(stroke.start for stroke in strokes if stroke.is_dot)]
     best: tuple[float, list[Point]] = (math.inf, lone)
     for order, anchors in _plans(runs, pitch_mm):
         for flex in _FLEXES:
@@ -106,8 +107,8 @@ def dots(strokes: Sequence[Stroke], pitch_mm: float) -> tuple[Point, ...]:
             if placing.penalty < best[0] - 0.02:
                 best = (placing.penalty, placing.placed)
             if best[0] <= _GOOD:
-                return tuple(best[1])
-    return tuple(best[1])
+                return tuple(best[1][len(beside):])
+    return tuple(best[1][len(beside):])
 
 
 def _plans(runs: Sequence[_Run], pitch: float) -> Iterator[tuple[Sequence[_Run], Sequence[Point]]]:

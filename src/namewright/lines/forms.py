@@ -96,9 +96,13 @@ def thin_marks(letter: InkLetter, pitch_mm: float) -> tuple[Stroke, ...]:
 
 
 def trace_dots(letter: InkLetter, pitch_mm: float) -> tuple[Point, ...]:
-    """Return the dots of a letter's trace, its short marks left out (see ``thin_marks``)."""
-    thin = thin_marks(letter, pitch_mm)
-    return dots([stroke for stroke in letter.strokes if stroke not in thin], pitch_mm)
+    """Return the dots of a letter's trace, its short marks left out (see ``thin_marks``).
+
+    Marks are dotted after their letter, so that n has the same dots in ñ and a ring the same over a and A.
+    """
+    thin, marks = thin_marks(letter, pitch_mm), letter.mark_strokes
+    base = dots(letter.strokes[:len(letter.strokes) - len(marks)], pitch_mm)
+    return base + dots([stroke for stroke in marks if stroke not in thin], pitch_mm, base)
 
 
 @dataclass
