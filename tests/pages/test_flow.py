@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 
 from namewright.pages.page import leaves
 from namewright.pages.paper import Paper, sheet_of
-from namewright.pages.plan.flow import LEAST_MM, Flow, breakable, fitted
+from namewright.pages.plan.flow import LEAST_MM, Flow, fitted
 from namewright.pages.typesetter import Typesetter
 
 SETTER = Typesetter()
@@ -57,9 +57,9 @@ def test_running_text_stays_inside_the_margins(flow: Flow) -> None:
 
 @given(WORDS, st.floats(8, 60))
 def test_a_word_too_wide_is_cut_and_nothing_of_it_is_lost(text: str, room: float) -> None:
-    found = breakable(SETTER, text, room, 1.5)
-    assert found.replace(" ", "") == text.replace(" ", "")
-    assert all(len(word) == 1 or SETTER.text_width(word, 1.5) <= room for word in found.split())
+    found = SETTER.breakable(text, room, 1.5)
+    assert "".join(found) == text.replace(" ", "")
+    assert all(len(word) == 1 or SETTER.text_width(word, 1.5) <= room for word in found)
 
 
 @given(WORDS, st.floats(6, 60))
