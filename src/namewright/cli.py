@@ -8,11 +8,13 @@ from __future__ import annotations
 import argparse
 import gc
 import os
+import signal
 import sys
 from collections.abc import Callable, Sequence
 from importlib import import_module
 
 from namewright import __version__
+from namewright.commands.streams import open_streams
 from namewright.commands.talk import ALL_MADE, NOTHING_MADE, Parser, complain, explained, place, speak
 from namewright.message import Message, Problem, message
 
@@ -27,7 +29,7 @@ _COMMANDS = {
 def main(argv: Sequence[str] | None = None) -> int:
     """Run the command line; return its exit status."""
     gc.set_threshold(50_000, 20, 20)  # few cycles are made here: looking for them 700 objects apart costs a tenth
-    _open_streams()
+    open_streams()
     words = sys.argv[1:] if argv is None else list(argv)
     try:
         speak(words, os.environ)
@@ -42,6 +44,7 @@ def main(argv: Sequence[str] | None = None) -> int:
         if error.filename is None:
             os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
     except KeyboardInterrupt:
+        signal.signal(signal.SIGINT, signal.SIG_IGN)  # a second one finds nothing more to stop
         complain("command.stopped")
     return NOTHING_MADE
 
@@ -59,13 +62,6 @@ def _run(words: Sequence[str]) -> int:
     status = run(options)
     sys.stdout.flush()  # a full disk shows here, and not when nobody listens any more
     return status
-
-
-def _open_streams() -> None:
-    """Put an empty stream in the place of one that the caller has closed."""
-    sys.stdin = sys.stdin or os.fdopen(os.open(os.devnull, os.O_RDONLY))
-    sys.stdout = sys.stdout or os.fdopen(os.open(os.devnull, os.O_WRONLY), "w")
-    sys.stderr = sys.stderr or os.fdopen(os.open(os.devnull, os.O_WRONLY), "w")
 
 
 def _told(error: OSError) -> Message:

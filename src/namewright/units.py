@@ -10,6 +10,7 @@ from namewright.message import Problem
 MM_PER_INCH = 25.4
 PT_PER_INCH = 72.0
 
+_LONGEST = 40  # characters of a length
 _LENGTH = re.compile(
     r"(?P<whole>\d+(?:[.,]\d+)?)?(?:[\s-]*(?P<num>\d+)\s*/\s*(?P<den>\d+))?\s*(?P<unit>[a-z\"″]*)",
     re.IGNORECASE,
@@ -26,8 +27,8 @@ def parse_length_mm(text: str) -> float:
     stripped = text.strip().replace("½", " 1/2").replace("¼", " 1/4").replace("¾", " 3/4").strip()
     match = _LENGTH.fullmatch(_split_fraction(stripped))
     unit = match["unit"].lower() if match else ""
-    if not match or unit not in _UNIT_MM or not (match["whole"] or match["num"]):
-        raise Problem("setting.length", text=text)
+    if not match or len(stripped) > _LONGEST or unit not in _UNIT_MM or not (match["whole"] or match["num"]):
+        raise Problem("setting.length", text=text[:_LONGEST])
     value = Fraction(match["whole"].replace(",", ".")) if match["whole"] else Fraction(0)
     if match["num"]:
         if int(match["den"]) == 0:

@@ -143,5 +143,5 @@ def earlier_groups(path: Path) -> dict[str, int]:
     try:
         entries = json.loads(path.read_text(encoding="utf-8"))
         return {str(entry["label"]): int(entry["group"]) for entry in entries}
-    except (ValueError, KeyError, TypeError) as error:
+    except (ValueError, KeyError, TypeError, ArithmeticError, RecursionError) as error:
         raise Refusal("command.plan.no_groups", file=str(path)) from error

@@ -3,8 +3,6 @@
 from __future__ import annotations
 
 import argparse
-from collections.abc import Iterable, Iterator
-from pathlib import Path
 
 from namewright.commands.asking import asked_for_class, typesetter_of
 from namewright.commands.common import (
@@ -17,12 +15,11 @@ from namewright.commands.common import (
     roster_options,
     same_for_all_option,
 )
+from namewright.commands.pictures import with_pictures
 from namewright.commands.talk import Commands, explained, place
 from namewright.commands.writing import progress, write
 from namewright.making.make import Making
 from namewright.making.request import Kind
-from namewright.output.files import whole_file
-from namewright.pages.page import Page
 
 
 def add(commands: Commands) -> None:
@@ -49,22 +46,3 @@ def _run(options: argparse.Namespace) -> int:
         if options.summary and making.account.made:
             write(making.pages(Kind.ADULT), options, language, options.summary)
     return closing(making.account, asked.roster)
-
-
-def with_pictures(pages: Iterable[Page], options: argparse.Namespace) -> Iterator[Page]:
-    """Pass the pages on, and write each as a numbered picture into the folders asked for."""
-    from namewright.output.svg import page_svg
-
-    folders = {kind: Path(folder) for kind, folder in (("svg", options.svg), ("png", options.png)) if folder}
-    for folder in folders.values():
-        folder.mkdir(parents=True, exist_ok=True)
-    for count, page in enumerate(pages, 1):
-        if "svg" in folders:
-            with whole_file(folders["svg"] / f"{count:04d}.svg") as file:
-                file.write(page_svg(page).encode())
-        if "png" in folders:
-            from namewright.output.png import page_png
-
-            with whole_file(folders["png"] / f"{count:04d}.png") as file:
-                file.write(page_png(page))
-        yield page

@@ -18,12 +18,16 @@ from namewright.wording import wording
 
 _QUIET_S = 1.0  # work that takes less needs no bar
 _READ = ("roster", "file", "class_file", "font", "groups_from")
+_OTHERS_READ = ("font", "groups_from", "restore")
 _WRITTEN = ("output", "summary", "group_sheets")
 """What the words that name files are called; a command has some of them."""
 
 
 def check_targets(options: argparse.Namespace) -> None:
     """Look at every file that will be written before any work is done. Raises Refusal as ``target`` does."""
+    for read in (getattr(options, word, None) for word in _OTHERS_READ):
+        if read and os.path.exists(read) and not os.path.isfile(read) and not os.path.isdir(read):
+            raise Refusal("command.problem.no_ordinary_read", file=read)  # a pipe may never end
     names = [name for name in (getattr(options, word, None) for word in _WRITTEN) if name is not None]
     places = [target(name, options).resolve() for name in names]
     if len(set(places)) < len(places):

@@ -1,13 +1,26 @@
-"""Files written whole or not at all: to a temporary neighbour first, then renamed into place."""
+"""Files written whole or not at all: to a temporary neighbour first, then renamed into place.
+
+A run that is killed leaves its neighbour behind; the next run that writes into the folder takes it away. A neighbour in
+use is locked, where the system has locks (POSIX), or cannot be removed at all (Windows).
+"""
 
 from __future__ import annotations
 
 import os
 import tempfile
+import time
 from collections.abc import Iterator
-from contextlib import contextmanager
+from contextlib import contextmanager, suppress
 from pathlib import Path
 from typing import BinaryIO
+
+try:
+    import fcntl
+except ImportError:  # Windows
+    fcntl = None  # type: ignore[assignment]
+
+_PREFIX = ".namewright-"
+_YOUNG_S = 10.0  # one as young as this may belong to a run that has not locked it yet
 
 
 @contextmanager
@@ -16,16 +29,44 @@ def whole_file(path: Path) -> Iterator[BinaryIO]:
 
     Raises OSError, as the system words it, where the folder cannot be written.
     """
-    handle, name = tempfile.mkstemp(prefix=".namewright-", dir=path.parent)
+    _clear(path.parent)
+    handle, name = tempfile.mkstemp(prefix=_PREFIX, dir=path.parent)
     temporary = Path(name)
     try:
         with os.fdopen(handle, "w+b") as file:
+            _locked(handle)
             yield file
         temporary.chmod(0o666 & ~_umask())
         temporary.replace(path)
     except BaseException:
         temporary.unlink(missing_ok=True)
         raise
+
+
+def _clear(folder: Path) -> None:
+    """Take away what runs that were killed left in a folder; what cannot be taken away stays."""
+    with suppress(OSError):
+        for left in folder.glob(f"{_PREFIX}*"):
+            with suppress(OSError):
+                if time.time() - left.stat().st_mtime > _YOUNG_S and _nobodys(left):
+                    left.unlink()
+
+
+def _nobodys(left: Path) -> bool:
+    """Say whether no run that goes on is writing to a file."""
+    with left.open("rb") as file:
+        return _locked(file.fileno())
+
+
+def _locked(handle: int) -> bool:
+    """Lock an open file for as long as it is open; return whether nobody else had."""
+    if fcntl is None:
+        return True
+    try:
+        fcntl.flock(handle, fcntl.LOCK_EX | fcntl.LOCK_NB)
+    except OSError:
+        return False
+    return True
 
 
 def _umask() -> int:
