@@ -77,6 +77,7 @@ class CueMaker:
     side_mm: float
     _cues: Store[str, Cues] = field(default_factory=lambda: Store(LETTERS))
     _digits: Store[int, Fragment] = field(default_factory=lambda: Store(LETTERS))
+    _drawn: Store[str, tuple[Fragment | None, Fragment | None]] = field(default_factory=lambda: Store(LETTERS))
 
     @property
     def number_mm(self) -> float:
@@ -92,22 +93,31 @@ class CueMaker:
         """Return the cues of a letter; what has no place that is free and plain is left away."""
         return self._cues.get(letter.cluster, lambda: self._work_out(letter))
 
-    def ink(self, line: SetLine) -> tuple[Ink, ...]:
-        """Return the cues of a set line as ink, relative to the line's origin."""
+    def ink(self, line: SetLine, x: float = 0.0, y: float = 0.0) -> tuple[Ink, ...]:
+        """Return the cues of a set line as ink, the line's origin at (``x``, ``y``)."""
         starts: list[Piece] = []
         numbers: list[Piece] = []
         arrows: list[Piece] = []
         for placed in line.letters:
-            cues = self.cues(placed.letter)
-            if cues.starts:
-                starts.append(Piece(placed.x, 0.0, dot_fragment(cues.starts)))
-            numbers += [Piece(placed.x + x, y, self._digit(number)) for number, (x, y) in cues.numbers]
-            if cues.arrows:
-                arrows.append(Piece(placed.x, 0.0, stroke_fragment(polyline_stroke(points) for points in cues.arrows)))
+            start, arrow = self._starts_and_arrows(placed.letter)
+            if start:
+                starts.append(Piece(placed.x + x, y, start))
+            numbers += [Piece(placed.x + right + x, down + y, self._digit(number))
+                        for number, (right, down) in self.cues(placed.letter).numbers]
+            if arrow:
+                arrows.append(Piece(placed.x + x, y, arrow))
         thin = max(0.22, 0.12 * self.number_mm)
         return tuple(Ink(style, tuple(pieces)) for style, pieces in (
             (Style(self.pens.start_mm), starts), (Style(self.pens.start_hole_mm, WHITE), starts),
             (Style(thin, DARK), arrows), (Style(thin, DARK), numbers)) if pieces)
+
+    def _starts_and_arrows(self, letter: InkLetter) -> tuple[Fragment | None, Fragment | None]:
+        """Return where a letter's strokes start and its arrows, None for what it lacks, drawn once."""
+        def draw() -> tuple[Fragment | None, Fragment | None]:
+            cues = self.cues(letter)
+            arrows = [polyline_stroke(points) for points in cues.arrows]
+            return (dot_fragment(cues.starts) if cues.starts else None, stroke_fragment(arrows) if arrows else None)
+        return self._drawn.get(letter.cluster, draw)
 
     def _digit(self, number: int) -> Fragment:
         """Return the fragment of a number, centred on its origin, in its usual form: a bare 1 would be a stroke."""
@@ -297,6 +307,6 @@ def _arrow(begin: Point, end: Point, offset: float, reach: float) -> Arrow:
     return (a, tip, left, tip, right)
 
 
-def line_with_cues(maker: CueMaker, inker: Inker, line: SetLine) -> tuple[Ink, ...]:
-    """Return a solid line with its cues on top, relative to the line's origin."""
-    return (*inker.ink(line, Form.SOLID), *maker.ink(line))
+def line_with_cues(maker: CueMaker, inker: Inker, line: SetLine, x: float = 0.0, y: float = 0.0) -> tuple[Ink, ...]:
+    """Return a solid line with its cues on top, the line's origin at (``x``, ``y``)."""
+    return (*inker.ink(line, Form.SOLID, x, y), *maker.ink(line, x, y))

@@ -116,10 +116,10 @@ class Inker:
     pens: Pens
     _fragments: Store[tuple[str, Hashable, str], Fragment | None] = field(default_factory=lambda: Store(LETTERS))
 
-    def ink(self, line: SetLine, forms: Form | Sequence[Form]) -> tuple[Ink, ...]:
+    def ink(self, line: SetLine, forms: Form | Sequence[Form], x: float = 0.0, y: float = 0.0) -> tuple[Ink, ...]:
         """Return a line inked in one form, or letter by letter in a form each (one for every set letter).
 
-        Pieces are relative to the line's own origin. Raises ValueError where the counts differ.
+        The line's own origin comes to (``x``, ``y``). Raises ValueError where the counts differ.
         """
         each = [forms] * len(line.letters) if isinstance(forms, Form) else list(forms)
         if len(each) != len(line.letters):
@@ -129,8 +129,8 @@ class Inker:
             letters = [placed for placed, _ in group]
             layers = self._outline_layers(form) if letters[0].letter.outline else self._layers(form)
             for style, kind in layers:
-                pieces = tuple(Piece(placed.x, 0.0, fragment) for placed in letters
-                               if (fragment := self._fragment(placed.letter, kind)) is not None)
+                pieces = tuple([Piece(placed.x + x, y, fragment) for placed in letters
+                                if (fragment := self._fragment(placed.letter, kind)) is not None])
                 if kind in _DOTTED:  # a letter's dots recur from name to name: exporters draw them once
                     inks += [Ink(style, (piece,)) for piece in pieces]
                 elif pieces:

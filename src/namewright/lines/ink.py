@@ -10,6 +10,8 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from enum import StrEnum
+from functools import cached_property
+from typing import NamedTuple
 
 from namewright.geometry import boxes
 from namewright.geometry.boxes import Box
@@ -44,8 +46,7 @@ class Fragment:
     bounds: Box
 
 
-@dataclass(frozen=True, slots=True)
-class Piece:
+class Piece(NamedTuple):
     """A fragment set down with its origin at (``x``, ``y``)."""
 
     x: float
@@ -55,10 +56,6 @@ class Piece:
     def bounds(self) -> Box:
         """Return the box of the centreline on the page."""
         return boxes.shifted(self.fragment.bounds, self.x, self.y)
-
-    def moved(self, dx: float, dy: float) -> Piece:
-        """Return the same fragment elsewhere."""
-        return Piece(self.x + dx, self.y + dy, self.fragment)
 
 
 class Role(StrEnum):
@@ -82,7 +79,7 @@ class Spelled:
     goes_on: bool = False
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)  # without slots, so that its box is worked out once: check and exporters ask for it
 class Ink:
     """Pieces that share one style: one path on the page. Running text also tells what it spells."""
 
@@ -92,11 +89,16 @@ class Ink:
 
     def bounds(self) -> Box:
         """Return the box of what the pen covers, its width counted."""
-        return boxes.grown(boxes.joined(piece.bounds() for piece in self.pieces), self.style.width_mm / 2)
+        return self._box
+
+    @cached_property
+    def _box(self) -> Box:
+        return boxes.grown(boxes.joined([piece.bounds() for piece in self.pieces]), self.style.width_mm / 2)
 
     def moved(self, dx: float, dy: float) -> Ink:
         """Return the same ink elsewhere."""
-        return Ink(self.style, tuple(piece.moved(dx, dy) for piece in self.pieces), self.spelled)
+        pieces = tuple([Piece(x + dx, y + dy, fragment) for x, y, fragment in self.pieces])
+        return Ink(self.style, pieces, self.spelled)
 
     def read_as(self, role: Role = Role.PROSE, *, goes_on: bool = False) -> Ink:
         """Return the same text in another role, or read in one with what comes before it."""

@@ -34,6 +34,8 @@ GUIDE_STYLES = {
 _BAND_STYLE = Style(0.12, RULE)
 _FOLD_STYLE = Style(0.25, RULE, (4.0, 2.0))
 _BOX_STYLE = Style(0.4, DARK)
+_SIGN_STYLE = Style(0.3, BLACK, fill=BLACK)
+_SIGN = stroke_fragment([polyline_stroke([(0.0, -1.2), (2.4, 0.0), (0.0, 1.2), (0.0, -1.2)])])
 _NAME_HERE = "\0"  # no name has it
 
 
@@ -93,7 +95,7 @@ def ruled_row(name: str, form: str, ruling: Ruling, x0: float, x1: float, baseli
 def letters_at(setter: Typesetter, set_line: SetLine, forms: Form | Sequence[Form], x: float, baseline: float,
                ) -> tuple[Ink, ...]:
     """Return a set line inked with its leftmost centreline at ``x``."""
-    return tuple(ink.moved(x, baseline) for ink in setter.inker(set_line.ruling).ink(set_line, forms))
+    return setter.inker(set_line.ruling).ink(set_line, forms, x, baseline)
 
 
 def with_room_for_cues(setter: Typesetter, set_line: SetLine, room_mm: float, spacing_mm: float = 0.0,
@@ -161,8 +163,7 @@ def fitting(setter: Typesetter, words: str, room_mm: float, size: float) -> floa
 
 def start_sign(x: float, y: float) -> Ink:
     """Return the small mark in the margin that shows where to begin: a filled arrowhead, 2.4 mm, pointing right."""
-    tip = polyline_stroke([(0.0, -1.2), (2.4, 0.0), (0.0, 1.2), (0.0, -1.2)])
-    return Ink(Style(0.3, BLACK, fill=BLACK), (Piece(x, y, stroke_fragment([tip])),))
+    return Ink(_SIGN_STYLE, (Piece(x, y, _SIGN),))
 
 
 def fold_line(x0: float, x1: float, y: float) -> Ink:

@@ -244,9 +244,8 @@ class _SheetMaker:
         if not self._has_cues:
             return self._solid(line, self.x0 + self.pen / 2, baseline)
         maker, wide = blocks.with_room_for_cues(self.setter, line, self.x1 - self.x0, self.spacing)
-        inks = line_with_cues(maker, self.setter.inker(self.ruling), wide)
         shift = min(maker.side_mm, max(0.0, self.x1 - self.x0 - wide.width_mm))
-        return tuple(ink.moved(self.x0 + self.pen / 2 + shift, baseline) for ink in inks)
+        return line_with_cues(maker, self.setter.inker(self.ruling), wide, self.x0 + self.pen / 2 + shift, baseline)
 
     def _traced(self, line: SetLine, part: Part, baseline: float) -> Row:
         """Return a row of a rung of the ladder: the name as often as the rung has it, then white to go on."""
@@ -261,7 +260,7 @@ class _SheetMaker:
             forms = given(shown, part, self.settings.ladder, time, times)
             inks += blocks.letters_at(self.setter, shown, forms, x, baseline)
             if marks is not None:
-                inks += [ink.moved(x, baseline) for ink in marks.ink(shown)]
+                inks += marks.ink(shown, x, baseline)
         return self._row(line, _FORM_OF.get(part, Form.DOTTED), baseline, inks)
 
     def _copy_beside(self, line: SetLine, baseline: float) -> Iterable[Item]:

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
+from html import escape
 from itertools import islice
 from typing import BinaryIO
-from xml.sax.saxutils import escape
 
 from namewright.output.pdf.drawing import Batch, DrawnPage, Form, drawn, form_name
 from namewright.output.pdf.font import Fonts
@@ -102,10 +102,11 @@ class _Document:
 
 def _metadata(title: str) -> bytes:
     """Return the title, and that the file is meant to be PDF/UA-1, as XMP (ISO 16684-1); no date, no name."""
+    shown = escape(title, quote=False)
     return ('<?xpacket begin="\ufeff" id="W5M0MpCehiHzreSzNTczkc9d"?><x:xmpmeta xmlns:x="adobe:ns:meta/">'
             '<rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#"><rdf:Description rdf:about=""'
             ' xmlns:dc="http://purl.org/dc/elements/1.1/" xmlns:pdfuaid="http://www.aiim.org/pdfua/ns/id/">'
-            f'<dc:title><rdf:Alt><rdf:li xml:lang="x-default">{escape(title)}</rdf:li></rdf:Alt></dc:title>'
+            f'<dc:title><rdf:Alt><rdf:li xml:lang="x-default">{shown}</rdf:li></rdf:Alt></dc:title>'
             "<pdfuaid:part>1</pdfuaid:part></rdf:Description></rdf:RDF></x:xmpmeta><?xpacket end=\"r\"?>").encode()
 
 
