@@ -259,7 +259,7 @@ def test_unknown_words_are_refused_in_a_sentence(run: Run) -> None:
 @pytest.mark.parametrize(("words", "sentence"), [
     (("sheets",), "This is missing: your class list"), (("sheets", "x"), "where to write it"),
     (("sheets", "x", "-o"), "-o needs a word"), (("sheets", "x", "-o", "y", "--nope"), "There is no “--nope”"),
-    (("sheets", "my", "class.txt", "-o", "y"), "Put quotes round a name"), (("print",), "no command “print”"),
+    (("order", "my", "class.txt"), "Put quotes round a name"), (("print",), "no command “print”"),
     (("Mira Tilo",), "no command “Mira Tilo”"), (("card", "Mira", "-o", "y", "--midline", "low"), "needs a number"),
     (("sheets", "x", "-o", "y", "--l"), "could mean --language, --landscape"),
     (("progress", "x", "--all"), "used together"),

@@ -15,8 +15,8 @@ from importlib import import_module
 
 from namewright import __version__
 from namewright.commands.streams import open_streams
-from namewright.commands.talk import ALL_MADE, NOTHING_MADE, Parser, complain, explained, place, speak
-from namewright.message import Message, Problem, message
+from namewright.commands.talk import ALL_MADE, NOTHING_MADE, Parser, complain, explained, place, speak, told_of_file
+from namewright.message import Problem
 
 # Each word and the module of ``commands`` that knows it. Only the module of the word that was said is loaded:
 # an aide who prints one card does not wait for the web server.
@@ -40,7 +40,7 @@ def main(argv: Sequence[str] | None = None) -> int:
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
         return ALL_MADE
     except OSError as error:
-        complain(_told(error))
+        complain(told_of_file(error))
         if error.filename is None:
             os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
     except KeyboardInterrupt:
@@ -62,15 +62,6 @@ def _run(words: Sequence[str]) -> int:
     status = run(options)
     sys.stdout.flush()  # a full disk shows here, and not when nobody listens any more
     return status
-
-
-def _told(error: OSError) -> Message:
-    """Return what is wrong with a file."""
-    detail = error.strerror or str(error)
-    if error.filename is None:
-        return message("command.problem.not_written", detail=detail)
-    key = {FileNotFoundError: "no_file", PermissionError: "not_yours"}.get(type(error), "unusable")
-    return message(f"command.problem.{key}", file=str(error.filename), detail=detail)
 
 
 def _parser(word: Sequence[str]) -> Parser:

@@ -106,7 +106,8 @@ def _runs() -> Iterator[tuple[str, ...]]:
         ("sheets", LIST, "--font", LIST, "--ladder", "start-dots"), ("sheets", BOOK, "--practise", "both"),
         ("plan", LIST, "--weeks", "900"), ("plan", LIST, "--groups", "quill"), ("plan", LIST, "--groups-from", LIST),
         ("progress", "Rook", "--class", BOOK), ("progress", "Xeno", "--class", "quill.db"),
-        ("sheets", LIST, "--summary", "quill.pdf"), ("sheets", "beats.csv")))
+        ("sheets", LIST, "--summary", "quill.pdf"), ("sheets", "beats.csv"), ("sheets", LIST, BOOK)))
+    yield from (("sheets", "rook", LIST, "rook/wren.csv", "quill", "-o", "wren"), ("sheets", LIST, "-o", "wren/"))
     yield from (("card", "Xeno", "-o", place) for place in ("", ".", "quill/rook.pdf", "shut.pdf", "pipe"))
     yield from (("plan", LIST), ("order", LIST, "-o", LIST), ("note", "Xeno", "--class", BOOK, "--date", "2999-01-01"),
                 ("note", "Xeno", "--class", BOOK, "--date", "quill"), ("note", "Xeno", "--class", BOOK, "--stage", "9"),
@@ -133,6 +134,9 @@ def test_every_account_and_refusal_is_in_one_language(said: Callable[..., str], 
     """What was made and what was not, what could not be used, and what is asked before anything is erased."""
     (made_up / LIST).write_text(LISTED, encoding="utf-8")
     (made_up / "beats.csv").write_text("Name,Beats\nXeno,Wren\n", encoding="utf-8")
+    (made_up / "rook").mkdir()
+    for name, text in (("wren.csv", "Name\nXeno\n"), ("yara.csv", "Name\nМарко\n"), ("quill", "?")):
+        (made_up / "rook" / name).write_text(text, encoding="utf-8")
     (made_up / "shut.pdf").write_bytes(b"")
     (made_up / "shut.pdf").chmod(0o444)
     told = {words: said(language, *words) for words in (*_first_runs(), *_runs(), *_refused())}

@@ -86,10 +86,10 @@ def asked_for_class(options: argparse.Namespace, *kinds: Kind, grouped: bool = F
 
 
 def _opened_if_class(roster: str) -> AbstractContextManager[Classbook | None]:
-    return opened(roster) if _is_class(roster) else nullcontext()
+    return opened(roster) if is_class(roster) else nullcontext()
 
 
-def _is_class(roster: str) -> bool:
+def is_class(roster: str) -> bool:
     """Say whether a file is a class's: by how it begins, whatever it is called."""
     path = Path(roster)
     if roster == "-" or not path.is_file():

@@ -7,6 +7,7 @@ have no default here: what holds where nothing is typed is said once, in ``makin
 from __future__ import annotations
 
 import argparse
+from collections.abc import Iterator
 
 from namewright.commands.asking import typesetter_of
 from namewright.commands.talk import (
@@ -25,7 +26,7 @@ from namewright.making.account import Account
 from namewright.making.adult import left_out
 from namewright.making.make import Making
 from namewright.making.request import Request
-from namewright.message import together
+from namewright.message import Message, message, together
 from namewright.names.beats import SPOKEN
 from namewright.pages.ladder import TRACED, Chain
 from namewright.pages.paper import Paper
@@ -49,38 +50,52 @@ def write_one(request: Request, options: argparse.Namespace) -> int:
     write(making.pages(), options, request.settings.language)
     for one in making.account.not_made:
         raise Refusal("command.told.child", label=one.child.label, reason=one.cause.message)
-    _complain_of_remarks(making.account)
+    for told in _remarks_told(making.account):
+        complain(told)
     return ALL_MADE
 
 
 def closing(account: Account, roster: Roster) -> int:
     """Name on stderr every child who was not made and every line left out; return the exit status."""
+    for told in told_at_the_end(account, roster):
+        complain(told)
+    return status_of(account, roster)
+
+
+def told_at_the_end(account: Account, roster: Roster) -> Iterator[Message]:
+    """Yield what is to be said of a class once it is made."""
     for one in account.not_made:
-        complain("command.told.not_made", label=one.child.label, line=one.child.line, reason=one.cause.message)
+        yield message("command.told.not_made", label=one.child.label, line=one.child.line, reason=one.cause.message)
     for report in left_out(roster):
-        complain("command.told.left_out", line=report.line, reason=together(*report.notes))
-    for note in roster.notes:
-        complain(note)
+        yield message("command.told.left_out", line=report.line, reason=together(*report.notes))
+    yield from roster.notes
     if any(report.notes for report in roster.lines):
-        complain("command.told.notes")
-    _complain_of_remarks(account)
+        yield message("command.told.notes")
+    yield from _remarks_told(account)
+
+
+def status_of(account: Account, roster: Roster) -> int:
+    """Return the exit status of a class that was made as far as it could be."""
     missed = len({one.child for one in account.not_made})
     if missed and missed == len(roster.children) and not account.made:
         return NOTHING_MADE
     return SOME_NOT_MADE if missed or left_out(roster) else ALL_MADE
 
 
-def _complain_of_remarks(account: Account) -> None:
+def _remarks_told(account: Account) -> Iterator[Message]:
     for remark in account.remarks:
-        complain("command.told.remark", label=remark.child.label, line=remark.child.line, reason=remark.told)
+        yield message("command.told.remark", label=remark.child.label, line=remark.child.line, reason=remark.told)
 
 
 # --- the words ---------------------------------------------------------------------------------------
 
 
-def roster_options(parser: Parser) -> None:
-    """Add the words about the class list."""
-    parser.add_argument("roster", metavar=place("roster"), help=explained("option.roster"))
+def roster_options(parser: Parser, *, several: bool = False) -> None:
+    """Add the words about the class list, or about ``several``."""
+    if several:
+        parser.add_argument("roster", nargs="+", metavar=place("roster"), help=explained("option.rosters"))
+    else:
+        parser.add_argument("roster", metavar=place("roster"), help=explained("option.roster"))
     parser.add_argument("--order", choices=list(Order), help=explained("option.order", usual=str(Order.PRACTICE)))
     parser.add_argument("--practise", choices=list(NamePart), metavar=place("part"),
                         help=explained("option.practise", usual=str(NamePart.GIVEN)))

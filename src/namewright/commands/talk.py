@@ -94,6 +94,15 @@ def worded(told: Message | Problem | str, /, **fields: Field) -> str:
     return spoken().sentence(told.message if isinstance(told, Problem) else told, **fields)
 
 
+def told_of_file(error: OSError) -> Message:
+    """Return what is wrong with a file, or with what was to be written."""
+    detail = error.strerror or str(error)
+    if error.filename is None:
+        return message("command.problem.not_written", detail=detail)
+    key = {FileNotFoundError: "no_file", PermissionError: "not_yours"}.get(type(error), "unusable")
+    return message(f"command.problem.{key}", file=str(error.filename), detail=detail)
+
+
 def explained(key: str, **fields: Field) -> str:
     """Return words for a page of help."""
     return spoken().say(f"command.{key}", **fields).replace("%", "%%")

@@ -17,7 +17,7 @@ from namewright.pages.page import Page
 from namewright.wording import wording
 
 _QUIET_S = 1.0  # work that takes less needs no bar
-_READ = ("roster", "file", "class_file", "font", "groups_from")
+_READ = ("roster", "lists", "file", "class_file", "font", "groups_from")
 _OTHERS_READ = ("font", "groups_from", "restore")
 _WRITTEN = ("output", "summary", "group_sheets")
 """What the words that name files are called; a command has some of them."""
@@ -28,6 +28,8 @@ def check_targets(options: argparse.Namespace) -> None:
     for read in (getattr(options, word, None) for word in _OTHERS_READ):
         if read and os.path.exists(read) and not os.path.isfile(read) and not os.path.isdir(read):
             raise Refusal("command.problem.no_ordinary_read", file=read)  # a pipe may never end
+    if isinstance(getattr(options, "roster", None), list):  # several classes: each is looked at by itself
+        return
     names = [name for name in (getattr(options, word, None) for word in _WRITTEN) if name is not None]
     places = [target(name, options).resolve() for name in names]
     if len(set(places)) < len(places):
@@ -86,9 +88,9 @@ def _check_standing(place: Path, path: str, options: argparse.Namespace) -> None
         raise Refusal("command.problem.no_ordinary_file", file=path)
     if not place.stat().st_mode & 0o222:
         raise Refusal("command.problem.protected", file=path)
-    for word in _READ:
-        read = getattr(options, word, None)
-        if read and os.path.exists(read) and place.samefile(read):
+    named = [getattr(options, word, None) or () for word in _READ]
+    for read in (name for names in named for name in ([names] if isinstance(names, str) else names)):
+        if os.path.exists(read) and place.samefile(read):
             raise Refusal("command.problem.read_here", file=path)
 
 
