@@ -11,7 +11,7 @@ import pytest
 from skimage.measure import label, regionprops
 
 from namewright.lines.forms import Form
-from namewright.lines.ruling import PRESETS, preset
+from namewright.lines.ruling import PRESETS, preset, told_of
 from namewright.lines.setting import pen_width_mm
 from namewright.pages.blocks import letters_at, ruled_row
 from namewright.pages.page import Page
@@ -19,6 +19,7 @@ from namewright.pages.paper import Paper
 from namewright.pages.sheet import SheetSettings, practice_pages
 from namewright.pages.typesetter import Typesetter
 from namewright.settings import Support
+from namewright.wording import wording
 from printed import bands, pdf_bytes, rows_of, scan
 
 DPI = 600
@@ -73,7 +74,8 @@ def test_every_preset_has_its_measures_here() -> None:
     """A ruling that is offered is checked here; one without a source says that it is common practice."""
     assert SOURCED.keys() | FROM_MEMORY.keys() | {"unlined"} == PRESETS.keys()
     assert not SOURCED.keys() & FROM_MEMORY.keys()
-    assert {name for name in LINES if preset(name).source.startswith("common practice")} == FROM_MEMORY.keys()
+    source = {name: wording("en").say(told_of(name)[1]) for name in LINES}
+    assert {name for name in LINES if source[name].startswith("common practice")} == FROM_MEMORY.keys()
 
 
 def printed_lines(setter: Typesetter, ruling: str, paper: Paper, name: str = "Noa") -> list[tuple[float, float]]:
