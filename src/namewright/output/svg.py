@@ -2,19 +2,24 @@
 
 from __future__ import annotations
 
-import svgwrite
-import svgwrite.base
-import svgwrite.container
+from typing import TYPE_CHECKING
 
 from namewright.lines.ink import Ink, Style
 from namewright.pages.page import Furniture, Guide, Item, Page, Row, Tile
 from namewright.units import number
+
+if TYPE_CHECKING:
+    import svgwrite
+    import svgwrite.base
+    import svgwrite.container
 
 FURNITURE_ID = "furniture"
 
 
 def page_svg(page: Page) -> str:
     """Return the page as SVG text: ``width`` and ``height`` in mm, a viewBox in mm."""
+    import svgwrite  # not at the top: it loads an HTTP client, and most runs draw no SVG
+
     width, height = number(page.width_mm), number(page.height_mm)
     drawing = svgwrite.Drawing(size=(f"{width}mm", f"{height}mm"), viewBox=f"0 0 {width} {height}", debug=False)
     named = next((item for item in page.items if isinstance(item, Furniture)), None)  # an id may stand only once

@@ -133,7 +133,7 @@ def _moved_leaf(item: Guide | Ink, dx: float, dy: float) -> Guide | Ink:
 
 def text_at(setter: Typesetter, words: str, x: float, baseline: float, size_mm: float = TEXT_MM) -> Ink:
     """Return running text with its left edge at ``x``."""
-    return setter.text(words, size_mm).moved(x, baseline)
+    return setter.text_at(words, size_mm, x, baseline)
 
 
 def text_with_name(setter: Typesetter, words: Wording, key: str, name: str, x: float, baseline: float,

@@ -29,6 +29,7 @@ if TYPE_CHECKING:
 _KEPT = 24
 _KEPT_LETTERINGS = 8
 _KEPT_TEXTS = 200
+_KEPT_PLACED = 400  # five or six captions a sheet, on the few places that names of one class lead to
 _KEPT_WIDTHS = 2000
 _TEXT_PENCIL_MM = 0.15
 _TEXT_SPACE = 0.75  # of the space between a child's two names: grown readers need less
@@ -47,6 +48,7 @@ class Typesetter:
     _inkers: Store[Ruling, Inker] = field(default_factory=lambda: Store(_KEPT))
     _cues: Store[tuple[Ruling, float], CueMaker] = field(default_factory=lambda: Store(_KEPT))
     _texts: Store[tuple[str, float], Ink] = field(default_factory=lambda: Store(_KEPT_TEXTS))
+    _placed: Store[tuple[str, float, float, float], Ink] = field(default_factory=lambda: Store(_KEPT_PLACED))
     _widths: Store[tuple[str, float], float] = field(default_factory=lambda: Store(_KEPT_WIDTHS))
     school_font: Lettering | None = None
     _ruled_font: Store[tuple[Ruling, float], LineSetter] = field(default_factory=lambda: Store(_KEPT))
@@ -92,6 +94,13 @@ class Typesetter:
         if self.captions_by is not None:
             return self.captions_by.text(words, x_height_mm)
         return self._texts.get((words, x_height_mm), lambda: self._text(words, x_height_mm))
+
+    def text_at(self, words: str, x_height_mm: float, x: float, baseline: float) -> Ink:
+        """Return running text with its left edge at ``x``; captions recur on the same place of many pages."""
+        if self.captions_by is not None:
+            return self.captions_by.text_at(words, x_height_mm, x, baseline)
+        return self._placed.get((words, x_height_mm, x, baseline),
+                                lambda: self.text(words, x_height_mm).moved(x, baseline))
 
     def _text(self, words: str, x_height_mm: float) -> Ink:
         line = self._text_line(words, x_height_mm)
