@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import threading
 import time
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Iterator
 
 import pytest
 
@@ -20,9 +20,9 @@ def page() -> Page:
     return practice_pages(Typesetter(), "Bo", "Bo", SheetSettings(preset("us-1/2")))[0]
 
 
-def made(jobs: Jobs, key: str, make: Callable[[Job], Iterable[Page]]) -> Job:
+def made(jobs: Jobs, key: str, make: Callable[[Job], Iterable[Page]], total: int = 1) -> Job:
     """Start a job and wait for it."""
-    job = jobs.start(key, 1, make, "en")
+    job = jobs.start(key, total, make, "en")
     deadline = time.monotonic() + 60
     while not job.finished and time.monotonic() < deadline:
         time.sleep(0.01)
@@ -35,6 +35,23 @@ def test_pages_become_a_pdf_that_can_be_fetched_again(page: Page) -> None:
     assert (job.ready, job.pages, job.problem) == (True, 2, "")
     assert job.pdf().startswith(b"%PDF")
     assert job.pdf() == job.pdf()
+
+
+def test_pages_are_counted_of_pages_in_all(page: Page) -> None:
+    """A child still to come counts as one page, one that has two as two, one that is not made as none."""
+    seen: list[tuple[int, int]] = []
+
+    def make(job: Job) -> Iterator[Page]:
+        for pages in (1, 2, 0, 1):
+            for _ in range(pages):
+                seen.append((job.pages, job.pages_in_all))
+                yield page
+            job.done += 1
+
+    jobs = Jobs()
+    job = made(jobs, "count", make, total=4)
+    assert seen == [(0, 4), (1, 4), (2, 5), (3, 4)]
+    assert (job.pages, job.pages_in_all) == (4, 4)
 
 
 def test_no_page_is_no_pdf() -> None:

@@ -11,6 +11,7 @@ import traceback
 from collections.abc import Callable, Iterable, Iterator
 from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass, field
+from itertools import chain
 from pathlib import Path
 from threading import Lock
 from typing import IO
@@ -26,8 +27,9 @@ _IN_MEMORY_BYTES = 4_000_000
 
 @dataclass
 class Job:
-    """One PDF on its way. ``problem`` is why there is none.
+    """One PDF on its way: ``done`` of ``total`` steps, a step being a child or a page about the class.
 
+    ``pages`` counts those that are made. ``problem`` is why there is no PDF.
     ``missed`` tells what could not be made, ``remarks`` what was made otherwise than asked.
     """
 
@@ -40,6 +42,14 @@ class Job:
     missed: list[Message] = field(default_factory=list)
     remarks: list[Message] = field(default_factory=list)
     _file: IO[bytes] | None = None
+
+    @property
+    def pages_in_all(self) -> int:
+        """Return how many pages there will be, as far as is known: one for each step that is still to do.
+
+        How many pages a child needs shows when they are laid out; at the end this is ``pages``.
+        """
+        return self.pages + max(0, self.total - self.done)
 
     @property
     def ready(self) -> bool:
@@ -102,7 +112,7 @@ def _run(job: Job, make: Make, language: str) -> None:
         first = next(pages, None)
         if first is not None:
             title = wording(language).say("page.pdf_title")
-            job.pages = write_pdf(_all(first, pages), file, title=title, lang=language)  # type: ignore[arg-type]
+            job.pages = write_pdf(_counted(first, pages, job), file, title=title, lang=language)  # type: ignore[arg-type]
             job._file = file
     except Problem as error:
         job.problem = error.message
@@ -112,9 +122,11 @@ def _run(job: Job, make: Make, language: str) -> None:
         job.finished = True
 
 
-def _all(first: Page, rest: Iterator[Page]) -> Iterator[Page]:
-    yield first
-    yield from rest
+def _counted(first: Page, rest: Iterator[Page], job: Job) -> Iterator[Page]:
+    """Yield the pages, and count each when the next is asked for: then its step is counted, too."""
+    for page in chain([first], rest):
+        yield page
+        job.pages += 1
 
 
 def where(error: BaseException) -> str:
