@@ -67,7 +67,7 @@ def dots_in(data: str) -> list[complex]:
     for letter, numbers, dot in re.findall(r"([mM])([^a-zA-Z]*)(h0(?![.\d]))?", data):
         x, y = (float(number) for number in re.findall(r"-?\d*\.?\d+", numbers))
         pen = complex(x, y) if letter == "M" else pen + complex(x, y)
-        spots += [pen] if dot else []
+        spots += [complex(round(pen.real, 3), round(pen.imag, 3))] if dot else []
     return spots
 
 
@@ -92,11 +92,17 @@ def sampled(part: object) -> np.ndarray:
 
 
 def faults(dots: np.ndarray, strokes: list[np.ndarray], pitch: float) -> float:
-    """Return by how many pitches a letter is worse than it may be: dots too near, or a path too long too bare."""
+    """Return by how many pitches a letter is worse than it may be: dots too near, or a path too long too bare.
+
+    The dots of i and ä stand where the letter has them: they are no part of the rhythm, but serve a path they are near.
+    """
     tree = cKDTree(np.c_[dots.real, dots.imag])
+    paths = np.concatenate(strokes)
+    on = dots[cKDTree(np.c_[paths.real, paths.imag]).query(tree.data)[0] < 0.05]
     worst = 0.0
-    if len(dots) > 1:
-        worst = max(0.0, MIN - tree.query(tree.data, k=2)[0][:, 1].min() / pitch)
+    if len(on) > 1:
+        near = cKDTree(np.c_[on.real, on.imag])
+        worst = max(0.0, MIN - near.query(near.data, k=2)[0][:, 1].min() / pitch)
     for stroke in filter(len, strokes):
         bare = tree.query(np.c_[stroke.real, stroke.imag])[0] > BARE * pitch
         edges = np.flatnonzero(np.diff(np.r_[0, bare.astype(int), 0]))

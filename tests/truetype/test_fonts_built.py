@@ -92,4 +92,4 @@ def test_fonts_follow_the_alphabet_that_is_given(few: Alphabet) -> None:
 def test_command_refuses_a_folder_that_is_not_there(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     """A missing folder is named, and nothing is made."""
     assert main(["fonts", "-o", str(tmp_path / "none")]) == 2
-    assert "there is no folder" in capsys.readouterr().err
+    assert "There is no folder" in capsys.readouterr().err
