@@ -93,7 +93,7 @@ def test_a_file_that_cannot_be_changed_still_gives_a_plan(path: Path, capsys: Ca
     assert planned(path) == 0
     assert len(PdfReader(path.with_name("plan.pdf")).pages) >= 1
     said = capsys.readouterr().err
-    assert "groups and letters are not kept" in said
+    assert "groups and letters are not saved" in said
     assert "can be read but not changed" in said
     assert groups_of(path) == {}
 

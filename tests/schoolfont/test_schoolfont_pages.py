@@ -140,7 +140,7 @@ def test_the_command_line_makes_all_but_the_child_it_names(tmp_path: Path, capsy
 
 
 @pytest.mark.parametrize(("words", "said"), [
-    (["--letters", "a=two-storey"], "say one of them"),
+    (["--letters", "a=two-storey"], "Say one of them"),
     (["--ladder", "dots start-dots"], "no start-dots"),
     (["--ladder", "marked-dots"], "no marked-dots"),
 ])

@@ -186,7 +186,7 @@ def test_what_cannot_be_opened_is_said(class_file: Path) -> None:
         taken.listen()
         in_use = opened("--class", str(class_file), "--port", str(taken.getsockname()[1]))
     assert (in_use.returncode, in_use.stderr.count("\n")) == (2, 1)
-    assert "another program may use that port" in in_use.stderr
+    assert "Another program may use that port" in in_use.stderr
     assert opened("--class", str(class_file), "--port", "70000").returncode == 2
     class_file.write_text("Ottilka Tamsel")
     wrong = opened("--class", str(class_file))

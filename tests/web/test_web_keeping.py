@@ -188,7 +188,7 @@ def test_a_setting_that_cannot_be_is_said_and_not_kept(settled: Visitor, class_f
     """Bad input gets a sentence, what was typed stays, and nothing is kept."""
     answer = settled.post("/child/1/lines", {**form, "after": "0"})
     assert answer.status_code == 409
-    assert "choose" in answer.text or "does not" in answer.text
+    assert "Choose" in answer.text or "does not" in answer.text
     with Classbook.open(class_file) as book:
         assert not book.settings_of(1)
 
@@ -341,9 +341,9 @@ def test_a_child_may_have_other_forms_than_the_class(settled: Visitor, class_fil
 
 
 @pytest.mark.parametrize(("form", "words"), [({"ladder": ["dots", "wide-dots", "start-dots", "marked-dots",
-                                                          "first-letter"]}, "choose at most 4"),
-                                             ({"letters.slant": "40"}, "choose from 0 to 15"),
-                                             ({"line_height": "900"}, "choose")])
+                                                          "first-letter"]}, "Choose at most 4"),
+                                             ({"letters.slant": "40"}, "Choose from 0 to 15"),
+                                             ({"line_height": "900"}, "Choose")])
 @pytest.mark.parametrize("path", ["/class/choices", "/print"])
 def test_a_choice_that_cannot_be_is_said_where_it_was_made(settled: Visitor, class_file: Path, path: str, words: str,
                                                            form: dict[str, str]) -> None:
@@ -433,7 +433,7 @@ def test_a_page_shown_is_the_page_printed(settled: Visitor) -> None:
     assert 'viewBox="0 0 297 210"' in turned
     tall = settled.get("/picture/1/page.svg?trial=own&line_height=900")
     assert tall.status_code == 422
-    assert "choose" in tall.text
+    assert "Choose" in tall.text
 
 
 def test_a_page_of_another_class_changes_nothing_here(class_file: Path, settled: Visitor) -> None:

@@ -33,7 +33,8 @@ def _run(options: argparse.Namespace) -> int:
     _check(class_file)
     passphrase = _passphrase() if options.share else ""
     try:
-        serve(class_file, options.port, passphrase=passphrase, say=_say, browser=not options.no_browser)
+        serve(class_file, options.port, passphrase=passphrase, say=_say, browser=not options.no_browser,
+              spoken=spoken().language)
     except KeyboardInterrupt:
         complain("command.open.stopped")
     except OSError as error:

@@ -1,8 +1,8 @@
 """The application: its rules, its words, its pages, and what is said when something goes wrong.
 
 ``create_app(config)`` takes CLASS (the path of the class's file), HOSTS (the addresses that are ours, each with its
-port) and, to share the class, PASSPHRASE. Nothing about a child is written to a log: of an error only its kind and
-its place in the code are told.
+port), to share the class PASSPHRASE, and SPOKEN (the language of what is said on stderr). Nothing about a child is
+written to a log: of an error only its kind and its place in the code are told.
 """
 
 from __future__ import annotations
@@ -21,7 +21,7 @@ from namewright.web import list_review as roster
 from namewright.web import notes as seen
 from namewright.web.desk import KEY, Desk, class_mark, close_book, desk
 from namewright.web.jobs import where
-from namewright.wording import languages, wording
+from namewright.wording import FIRST, languages, wording
 
 MOST_BYTES = 3_000_000  # a class's spreadsheet is a hundredth of it
 MOST_FORM_BYTES = 400_000
@@ -35,14 +35,15 @@ class QuietFlask(Flask):
 
     def log_exception(self, exc_info: Any) -> None:
         """Say on stderr that something failed, and where in the code."""
-        print(f"namewright: a page could not be made: {where(exc_info[1])}", file=sys.stderr)
+        told = wording(self.config["SPOKEN"]).say("command.open.page_failed", where=where(exc_info[1]))
+        print(f"namewright: {told}", file=sys.stderr)
 
 
 def create_app(config: Mapping[str, Any]) -> Flask:
     """Return the application for one class. Raises KeyError where CLASS or HOSTS is missing."""
     app = QuietFlask("namewright.web")
     app.config.update(MAX_CONTENT_LENGTH=MOST_BYTES, MAX_FORM_MEMORY_SIZE=MOST_FORM_BYTES,
-                      MAX_FORM_PARTS=MOST_FIELDS, PASSPHRASE="")
+                      MAX_FORM_PARTS=MOST_FIELDS, PASSPHRASE="", SPOKEN=FIRST)
     app.config.from_mapping(config)
     app.extensions[KEY] = Desk(Path(app.config["CLASS"]))
     app.jinja_env.trim_blocks = app.jinja_env.lstrip_blocks = True

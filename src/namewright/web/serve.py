@@ -18,6 +18,7 @@ from typing import TYPE_CHECKING
 from flask import Flask
 
 from namewright.web.app import create_app
+from namewright.wording import FIRST
 
 if TYPE_CHECKING:
     from waitress.server import BaseWSGIServer, MultiSocketServer
@@ -67,14 +68,18 @@ def local_address() -> str:
 
 
 def serve(class_file: Path, port: int | None, *, passphrase: str = "", say: Callable[[str], None] = print,
-          browser: bool = True) -> None:
-    """Serve until interrupted. Raises OSError where the port is taken or there is no network to share on."""
+          browser: bool = True, spoken: str = FIRST) -> None:
+    """Serve until interrupted; ``spoken`` is the language of what is said on stderr.
+
+    Raises OSError where the port is taken or there is no network to share on.
+    """
     where = [LOOPBACK, *([local_address()] if passphrase else [])]
     logging.getLogger("waitress").setLevel(logging.CRITICAL)
     for attempt in range(_TRIES):
         found = free_port(LOOPBACK, port)
         hosts = [f"{host}:{found}" for host in (*where, "localhost")]
-        app = create_app({"CLASS": str(class_file), "HOSTS": hosts, "PASSPHRASE": passphrase})
+        app = create_app({"CLASS": str(class_file), "HOSTS": hosts, "PASSPHRASE": passphrase,
+                          "SPOKEN": spoken})
         try:
             server = _listening(app, [f"{host}:{found}" for host in where])
             break
