@@ -20,6 +20,7 @@ from pathlib import Path
 
 from namewright.classbook.records import ClassbookError
 from namewright.classbook.schema import MIGRATIONS, Migration, bring_up_to_date
+from namewright.classbook.values import check_parts, check_values
 
 WAIT_S = 5.0
 _SETTINGS = ("foreign_keys = ON", "synchronous = EXTRA", "temp_store = MEMORY", "secure_delete = ON",
@@ -38,6 +39,8 @@ def told(path: Path) -> Iterator[None]:
     """Turn what SQLite raises inside the block into a ClassbookError."""
     try:
         yield
+    except UnicodeError as error:  # of SQLite's own message about a file, which repeats what is in it
+        raise ClassbookError(_REASONS[sqlite3.SQLITE_CORRUPT], file=str(path)) from error
     except sqlite3.Error as error:
         code = getattr(error, "sqlite_errorcode", sqlite3.SQLITE_ERROR) & 0xFF
         if code in _REASONS:
@@ -52,7 +55,7 @@ def connected(path: Path, *, create: bool = True, wait_s: float = WAIT_S,
     ``wait_s`` is how long, in seconds, a change waits for another program. ``migrations`` are all that there are, or
     fewer for a file to be filled as an older Namewright would have. Raises ClassbookError.
     """
-    _check_place(path, create)
+    made = _check_place(path, create)
     with told(path):
         connection = sqlite3.connect(f"{path.absolute().as_uri()}?mode=rw", uri=True, timeout=wait_s,
                                      isolation_level=None)
@@ -60,10 +63,13 @@ def connected(path: Path, *, create: bool = True, wait_s: float = WAIT_S,
             for setting in _SETTINGS:
                 connection.execute(f"PRAGMA {setting}")
             _check_whole(path, connection)
+            check_parts(connection, str(path))
             bring_up_to_date(connection, str(path), migrations)
             _leave_wal(connection)
+            check_values(connection, str(path))
         except BaseException:
             connection.close()
+            _unmake(path, made)
             raise
     return connection
 
@@ -74,13 +80,16 @@ def _check_whole(path: Path, connection: sqlite3.Connection) -> None:
         connection.execute("SELECT count(*) FROM sqlite_master").fetchone()  # takes the lock, mends after a kill
         if path.stat().st_size < _number(connection, "page_count") * _number(connection, "page_size"):
             raise ClassbookError(_REASONS[sqlite3.SQLITE_CORRUPT], file=str(path))
+        if connection.execute("PRAGMA integrity_check(1)").fetchone()[0] != "ok":  # an index that tells another story
+            raise ClassbookError(_REASONS[sqlite3.SQLITE_CORRUPT], file=str(path))
 
 
 def _number(connection: sqlite3.Connection, pragma: str) -> int:
     return int(connection.execute(f"PRAGMA {pragma}").fetchone()[0])
 
 
-def _check_place(path: Path, create: bool) -> None:
+def _check_place(path: Path, create: bool) -> bool:
+    """Look at where a class shall be and make its empty file if need be; return whether it was made."""
     if path.is_dir():
         raise ClassbookError("classbook.folder", file=str(path), example=str(path / "class.db"))
     if not path.parent.is_dir():
@@ -89,8 +98,19 @@ def _check_place(path: Path, create: bool) -> None:
         if not create:
             raise ClassbookError("classbook.none_there", file=str(path))
         _make(path)
-    elif not create and path.stat().st_size == 0:
+        return True
+    if not path.is_file():
+        raise ClassbookError("classbook.no_file", file=str(path))
+    if not create and path.stat().st_size == 0:
         raise ClassbookError("classbook.empty", file=str(path))
+    return False
+
+
+def _unmake(path: Path, made: bool) -> None:
+    """Take away an empty file that was made here and could not become a class, as on a full disk."""
+    with suppress(OSError):
+        if made and path.stat().st_size == 0:
+            path.unlink()
 
 
 def _make(path: Path) -> None:

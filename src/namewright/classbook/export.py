@@ -40,6 +40,7 @@ _SINCE = {"class": 2, "groups": 3, "taught": 4, "seats": 4}
 _VERSION = "version"
 _RISKY = ("=", "+", "-", "@", "\t", "\r", "\n", "＝", "＋", "－", "＠")
 _MOST_BYTES = 256 * 1024 * 1024
+_MOST_DIGITS = 4  # of a version
 _OLDEST = (1980, 1, 1, 0, 0, 0)  # the first moment a zip can hold: the same class gives the same bytes
 
 
@@ -199,7 +200,7 @@ def _missing(name: str) -> ClassbookError:
 
 def _version(rows: Sequence[Sequence[str]]) -> int:
     said = rows[0][0] if len(rows) == 1 and rows[0] else "?"
-    if not said.isdecimal() or not 1 <= int(said) <= len(MIGRATIONS):
+    if not said.isdecimal() or len(said) > _MOST_DIGITS or not 1 <= int(said) <= len(MIGRATIONS):
         raise ClassbookError("classbook.export_version", version=said, newest=len(MIGRATIONS))
     return int(said)
 

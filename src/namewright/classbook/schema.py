@@ -124,7 +124,8 @@ def bring_up_to_date(connection: sqlite3.Connection, shown: str, migrations: Seq
         connection.execute(f"PRAGMA user_version = {len(migrations)}")
         connection.execute("COMMIT")
     except BaseException:
-        connection.execute("ROLLBACK")
+        if connection.in_transaction:  # a full disk has ended it already
+            connection.execute("ROLLBACK")
         raise
 
 

@@ -1,0 +1,166 @@
+"""A class's file that is damaged, meddled with or cut off by a full disk is told in a sentence, and stays as it is."""
+
+from __future__ import annotations
+
+import random
+import shutil
+import sqlite3
+import sys
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+
+from namewright.classbook import Classbook, ClassbookError
+from namewright.classbook.export import export_csv, import_csv
+from namewright.making.from_book import holds_for_child, members_of, roster_of
+from namewright.message import Problem
+from namewright.practice.ordering import Order, order_class
+from namewright.wording import wording
+
+# An invented class.
+LIST = "Mira Vost, left\nOda Brane\nŁucja Oak\nIngá Vänt (goes by Inga)\n"
+ODD: tuple[object, ...] = ("", "x", "1e999", b"\x00\xff", 9e999, -1, 10**12, "2026-99-99", "9" * 50, None)
+
+
+@pytest.fixture(scope="module")
+def kept(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """A class with something in every table."""
+    path = tmp_path_factory.mktemp("kept") / "class.db"
+    with Classbook.open(path) as book:
+        book.update_roster(LIST)
+        book.set_settings(1, {"line_height": "22", "letter_spacing": "2", "letters": "a=two-storey"})
+        book.set_class_settings({"ruling": "us-3/4", "paper": "a4", "support": "partial", "order": "need"})
+        book.observe(1, "2026-09-14", [0, 1], note="good")
+        book.keep_groups({1: 1, 2: 1, 3: 2, 4: 2})
+        book.seat(1, 2, True)
+    return path
+
+
+@pytest.fixture
+def copy(kept: Path, tmp_path: Path) -> Path:
+    """A copy to meddle with."""
+    return Path(shutil.copy(kept, tmp_path / "class.db"))
+
+
+def used(path: Path) -> None:
+    """Open a class and use all of it, as commands and pages do."""
+    with Classbook.open(path, create=False) as book:
+        settings, here = book.class_settings, book.children()
+        for one in book.children(left=True):
+            book.history(one.id)
+            holds_for_child(one, settings)
+        placed = order_class([one.child for one in here], Order(settings.get("order", Order.PRACTICE)))
+        members_of(book, here, placed, notes=True)
+        roster_of(book)
+        book.groups(), book.taught(), book.seats(), book.history(None)
+        book.update_roster(book.roster_text() + "\nBo Oak")
+
+
+def said(path: Path) -> str:
+    """Return in a sentence why a class cannot be used; empty where it can. Any other error goes on its way."""
+    try:
+        used(path)
+    except Problem as error:
+        return wording("en").sentence(error.message)
+    return ""
+
+
+def columns(path: Path) -> Iterator[tuple[str, str]]:
+    """Yield every table of a class with each of its columns."""
+    connection = sqlite3.connect(path)
+    tables = connection.execute("SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite%'")
+    for (table,) in tables.fetchall():
+        yield from ((table, row[1]) for row in connection.execute(f"PRAGMA table_info({table})").fetchall())
+    connection.close()
+
+
+def test_a_value_that_no_class_can_hold_is_told(kept: Path, tmp_path: Path) -> None:
+    """Anything at all in any column of any table: the class is used as ever, or a sentence says why not."""
+    told = set()
+    for table, column in columns(kept):
+        for value in ODD:
+            copy = Path(shutil.copy(kept, tmp_path / "copy.db"))
+            connection = sqlite3.connect(copy)
+            connection.execute("PRAGMA ignore_check_constraints = ON")
+            try:
+                connection.execute(f"UPDATE {table} SET {column} = ?", (value,))
+                connection.commit()
+            except sqlite3.IntegrityError:
+                continue
+            finally:
+                connection.close()
+            if said(copy):
+                told.add((table, column))
+    assert {("children", "support"), ("children", "hand"), ("children", "line_height_mm"), ("class_settings", "value"),
+            ("settings", "value"), ("observations", "letters"), ("observations", "date")} <= told
+
+
+def test_a_flipped_bit_is_told_or_does_no_harm(kept: Path, tmp_path: Path) -> None:
+    """Any bit of the file, each time the file is opened and all of it is used."""
+    data, chance = kept.read_bytes(), random.Random(7)
+    places = [at for at, byte in enumerate(data) if byte]
+    for _ in range(120):
+        broken = bytearray(data)
+        broken[chance.choice(places)] ^= 1 << chance.randrange(8)
+        copy = tmp_path / "flipped.db"
+        copy.write_bytes(broken)
+        said(copy)
+        for left in tmp_path.glob("flipped.db-*"):
+            left.unlink()
+
+
+@pytest.mark.parametrize("part", [
+    "CREATE TRIGGER t AFTER INSERT ON observations BEGIN DELETE FROM children; END",
+    "CREATE VIEW v AS SELECT * FROM children",
+])
+def test_a_part_of_somebody_elses_is_not_run(copy: Path, part: str) -> None:
+    """A file that was received may carry a trigger: it is not opened, and nothing in it changes."""
+    connection = sqlite3.connect(copy)
+    connection.execute(part)
+    connection.close()
+    before = copy.read_bytes()
+    with pytest.raises(ClassbookError) as caught:
+        Classbook.open(copy)
+    assert caught.value.message.key == "classbook.foreign_part"
+    assert copy.read_bytes() == before
+
+
+@pytest.mark.parametrize(("name", "column", "value"), [
+    ("children", "support", "most"), ("children", "hand", "third"), ("children", "line_height_mm", "1e999"),
+    ("children", "line", "x"), ("observations", "stage", "9"), ("observations", "date", "2026-99-99"),
+    ("observations", "letters", "0 x"), ("settings", "value", "900"), ("class_settings", "value", "parchment"),
+    ("version", "version", "9" * 5000), ("groups", "number", "-1"), ("seats", "together", "2"),
+])
+def test_values_outside_their_lists_are_not_taken(kept: Path, tmp_path: Path, name: str, column: str,
+                                                      value: str) -> None:
+    """An export that was changed by hand makes no class: the sentence says so, and no file is there."""
+    folder = tmp_path / "export"
+    export_csv(kept, folder)
+    path = folder / f"{name}.csv"
+    head, first, *rest = path.read_text(encoding="utf-8-sig").splitlines()
+    cells = first.split(",")
+    cells[head.split(",").index(column)] = value
+    path.write_text("\n".join((head, ",".join(cells), *rest)), encoding="utf-8-sig")
+    with pytest.raises(ClassbookError):
+        import_csv(folder, tmp_path / "new.db")
+    assert not (tmp_path / "new.db").exists()
+
+
+@pytest.mark.skipif(sys.platform != "linux", reason="the limit of a file's size is set as Linux has it")
+@pytest.mark.parametrize("room", [0, 4096, 16384])
+def test_a_full_disk_while_a_class_is_begun_is_told(tmp_path: Path, room: int) -> None:
+    """No file is left that looks like a class."""
+    import resource
+    import signal
+
+    limit, before = resource.getrlimit(resource.RLIMIT_FSIZE), signal.signal(signal.SIGXFSZ, signal.SIG_IGN)
+    resource.setrlimit(resource.RLIMIT_FSIZE, (room, limit[1]))
+    try:
+        with pytest.raises(ClassbookError) as caught:
+            Classbook.open(tmp_path / "class.db")
+    finally:
+        resource.setrlimit(resource.RLIMIT_FSIZE, limit)
+        signal.signal(signal.SIGXFSZ, before)
+    assert wording("en").sentence(caught.value.message)
+    assert not (tmp_path / "class.db").exists()
