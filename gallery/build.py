@@ -84,7 +84,7 @@ def _rows(rows: Iterable[tuple[str, Form, str]], paper: Paper) -> Page:
 def sheets() -> Iterator[tuple[str, Page]]:
     """Yield a sheet for each level of support, and for each kind of name and hand."""
     for support in Support:
-        yield f"sheet-{support}", _sheet("Marigold", support=support)
+        yield f"sheet-{support}", _sheet("Tamsin", support=support)
     yield "sheet-left-handed", _sheet("Fen", hand=Hand.LEFT, support=Support.PARTIAL, ruling=preset("us-5/8"))
     yield "sheet-two-letters", _sheet("Bo", ruling=preset("us-1"))
     yield "sheet-fourteen-letters", _sheet("Christopherson", support=Support.LIGHT)

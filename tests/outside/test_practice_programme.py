@@ -7,6 +7,7 @@ from itertools import combinations
 from statistics import fmean
 
 import numpy as np
+import pytest
 from scipy import optimize
 
 from namewright.practice.weeks import Letters, letter_weeks, letters_of, too_alike
@@ -58,6 +59,7 @@ def least_cost(sets: list[Letters], weeks: int) -> int:
     return len(sets) * (weeks + 1) + round(solved.fun)
 
 
+@pytest.mark.long
 def test_the_plan_comes_near_the_integer_programme() -> None:
     """On 16 random classes of up to eight invented names and up to seven weeks, never better than the optimum.
 
