@@ -90,7 +90,8 @@ def test_text_is_read_as_a_classs_file_keeps_it() -> None:
                          "hand": "left", "language": "es", "order": "need", "ladder": "wide-dots", "keep_dots": "gk",
                          "letters": "a=two-storey", "line_height": "20", "title": "Room 4"})
     assert read == Choices(preset("de-5"), Paper.A4, True, False, Support.LIGHT, Hand.LEFT, "es", Order.NEED,
-                           (Part.WIDE,), None, "gk", LetterChoice((("a", "two-storey"),)), Tuning(line_height=20))
+                           (Part.WIDE,), None, "gk", letters=LetterChoice((("a", "two-storey"),)),
+                           tuning=Tuning(line_height=20))
     assert read_choices({}) == NOTHING
 
 

@@ -12,7 +12,7 @@ from namewright.geometry import boxes
 from namewright.geometry.boxes import Box
 from namewright.lines.fit import DoesNotFit
 from namewright.lines.forms import Form
-from namewright.lines.ink import DARK, Fragment, Ink, Piece, Style, line
+from namewright.lines.ink import DARK, PALE, Fragment, Ink, Piece, Style, line
 from namewright.lines.ruling import PRESETS, GuideLine, preset
 from namewright.lines.setting import pen_width_mm
 from namewright.lines.tuned import tuned
@@ -471,7 +471,7 @@ def test_names_to_trace_keep_apart(setter: Typesetter) -> None:
     for ruling in ("us-3/4", "de-5", "fr-2"):
         (page, *_) = practice_pages(setter, "Bo", "Bo", SheetSettings(preset(ruling), support=Support.FULL))
         for row in rows((page,), Form.DOTTED):
-            boxes = sorted(one.bounds() for one in ink_of(row))
+            boxes = sorted(one.bounds() for one in ink_of(row) if one.style.colour != PALE)
             gaps = [b[0] - a[2] for a, b in pairwise(boxes)]
             assert len(boxes) >= 4
             assert sum(gap >= 9.9 - pen_width_mm(preset(ruling)) for gap in gaps) >= 1
@@ -499,7 +499,8 @@ def test_settings_reach_the_page(setter: Typesetter) -> None:
     assert (heights[GuideLine.TOP], heights[GuideLine.MID]) == pytest.approx((14, 5.6))
     assert {one.style.width_mm for one in ink_of(copy)} == {1.2}
     dotted = rows((own,), Form.DOTTED)
-    assert {one.style.width_mm for row in dotted for one in ink_of(row)} == {1.3}
+    dots = {one.style.width_mm for row in dotted for one in ink_of(row) if one.style.colour != PALE}
+    assert dots == {1.3}
     first, second = (letter_gap(rows((page,), Form.DOTTED)[0]) for page in (plain, own))
     assert second > first + 4
     written = sorted(base_of(row) for row in rows((own,), Form.BLANK))
@@ -508,7 +509,7 @@ def test_settings_reach_the_page(setter: Typesetter) -> None:
 
 def letter_gap(row: Row) -> float:
     """Return the white between the first two letters of a dotted row."""
-    one, two, *_ = sorted(ink.bounds() for ink in ink_of(row))
+    one, two, *_ = sorted(ink.bounds() for ink in ink_of(row) if ink.style.colour != PALE)
     return two[0] - one[2]
 
 
