@@ -69,7 +69,7 @@ def test_the_teacher_prints_the_class(program: Program, new_page: NewPage) -> No
     page.get_by_role("button", name="Read the names").click()
     page.get_by_text("7 children were found").wait_for()
     page.get_by_label("Line 7").fill("Katla Pruner-Esk L")
-    page.get_by_label("Line 7").setter("End")
+    page.get_by_label("Line 7").press("End")
     page.get_by_label("Add a line").fill("Wenna Praske")
     page.get_by_text("8 children were found").wait_for()
     page.get_by_role("button", name="Save this class").click()
@@ -139,14 +139,14 @@ def test_a_child_is_erased_by_keyboard_on_a_phone(class_file: Path, program: Pro
     page = new_page(**PHONE)
     settle(page, program.address)
     page.goto(program.address + "/class/list")
-    page.get_by_role("link", name="Erase children for good").setter("Enter")
-    page.get_by_label("Ottilka").setter("Space")
-    page.get_by_role("button", name="Look at what would be erased").setter("Enter")
+    page.get_by_role("link", name="Erase children for good").press("Enter")
+    page.get_by_label("Ottilka").press("Space")
+    page.get_by_role("button", name="Look at what would be erased").press("Enter")
     page.get_by_role("heading", name="Erase for good?").wait_for()
     page.get_by_role("link", name="Erase nothing").focus()
-    page.keyboard.setter("Tab")
+    page.keyboard.press("Tab")
     assert page.evaluate("document.activeElement.textContent") == "Erase for good"
-    page.keyboard.setter("Enter")
+    page.keyboard.press("Enter")
     page.get_by_text("One child was erased for good.").wait_for()
     assert b"Tamsel" not in class_file.read_bytes()
 
@@ -163,7 +163,7 @@ def test_the_first_is_who_is_called_so(program: Program, new_page: NewPage) -> N
     page.locator("#letters").press_sequentially("ta")
     page.get_by_text("2 names begin like this").wait_for()
     assert page.locator(".names li:visible").all_inner_texts() == ["Tavi", "Bo"]
-    pdf = pdf_after(page, lambda: page.keyboard.setter("Enter"))
+    pdf = pdf_after(page, lambda: page.keyboard.press("Enter"))
     assert [one.title for one in pdf.outline] == ["Tavi"]  # type: ignore[union-attr]
 
 
@@ -197,7 +197,7 @@ def test_the_aide_has_a_card_in_three_actions(program: Program, new_page: NewPag
     settle(page, program.address)
     page.goto(program.address + "/now")
     page.keyboard.type("ot")
-    pdf = pdf_after(page, lambda: page.keyboard.setter("Enter"))
+    pdf = pdf_after(page, lambda: page.keyboard.press("Enter"))
     assert [one.title for one in pdf.outline] == ["Ottilka"]  # type: ignore[union-attr]
     assert sorted(size_mm(pdf)) == pytest.approx([215.9, 279.4], abs=0.05)
 
@@ -211,10 +211,10 @@ def test_the_aide_chooses_among_two_by_keyboard(program: Program, new_page: NewP
     page.get_by_label("Type two letters").focus()
     page.keyboard.type("Ka")
     page.get_by_text("2 names begin like this").wait_for()
-    page.keyboard.setter("ArrowDown")
-    page.keyboard.setter("ArrowDown")
+    page.keyboard.press("ArrowDown")
+    page.keyboard.press("ArrowDown")
     chosen = page.evaluate("document.activeElement.textContent")
-    pdf = pdf_after(page, lambda: page.keyboard.setter("Enter"))
+    pdf = pdf_after(page, lambda: page.keyboard.press("Enter"))
     assert [one.title for one in pdf.outline] == [chosen]  # type: ignore[union-attr]
     assert size_mm(pdf) == pytest.approx((152.4, 101.6), abs=0.05)
 
@@ -328,7 +328,7 @@ def test_the_keyboard_alone_prints_the_class(program: Program, new_page: NewPage
 
     def tab_to(name: str) -> None:
         for _ in range(120):
-            page.keyboard.setter("Tab")
+            page.keyboard.press("Tab")
             words, outline = page.evaluate("""() => { const e = document.activeElement; return [
                 (e.labels?.[0]?.textContent ?? e.textContent ?? "").trim(), getComputedStyle(e).outlineWidth]; }""")
             if words.startswith(name):
@@ -337,18 +337,18 @@ def test_the_keyboard_alone_prints_the_class(program: Program, new_page: NewPage
         raise AssertionError(f"{name} is not reached by Tab")
 
     tab_to("Print for a whole class")
-    page.keyboard.setter("Enter")
+    page.keyboard.press("Enter")
     page.get_by_label("Names to read").wait_for()
     assert page.evaluate("document.activeElement.id") == "text"
     page.keyboard.insert_text(MESSY)
     tab_to("Read the names")
-    page.keyboard.setter("Enter")
+    page.keyboard.press("Enter")
     page.get_by_text("7 children were found").wait_for()
     tab_to("Save this class")
-    page.keyboard.setter("Enter")
+    page.keyboard.press("Enter")
     page.get_by_text("The class is saved").wait_for()
     tab_to("Make the pages")
-    page.keyboard.setter("Enter")
+    page.keyboard.press("Enter")
     page.get_by_role("link", name="Open the PDF").wait_for()
     page.locator("a.main:focus", has_text="Open the PDF").wait_for()
     assert len(fetched(page, page.evaluate("document.activeElement.href")).pages) >= 7
