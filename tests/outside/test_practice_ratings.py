@@ -15,7 +15,6 @@ from itertools import combinations
 import pytest
 from scipy import stats
 
-from namewright.practice.difficulty import letter_difficulty
 from namewright.practice.evidence import load_evidence
 from namewright.practice.features import letter_features
 from namewright.practice.likeness import distance, twin
@@ -106,17 +105,3 @@ def test_letters_named_as_left_facing_are_found_so_and_right_facing_ones_are_not
     assert all(each is not None and each.faces_right for letter, each in facing.items() if letter in "bCF")
     assert all(faces_left(letter) for letter in "dJ3")
     assert not any(faces_left(letter) for letter in "bCF")
-
-
-def test_letters_only_one_writing_list_names_lean_the_same_way() -> None:
-    """Bands use only what both writing lists share; what the one list adds was held out, and agrees on the mean.
-
-    Graham, Weintraub & Berninger (2001), first grade, at second hand: hard g d n beside the shared q z u j k, easy
-    e s x beside the shared c i o v; l is easy in Lewis & Lewis (1964) only. Phillips's naming figures have no part
-    in either list.
-    """
-    graham, lewis = load_evidence().writing
-    hard = [letter_difficulty(letter).figure for letter in (graham.hard ^ lewis.hard)]
-    easy = [letter_difficulty(letter).figure for letter in (graham.easy ^ lewis.easy)]
-    assert (len(hard), len(easy)) == (3, 4)
-    assert sum(hard) / len(hard) > sum(easy) / len(easy) + 0.1
