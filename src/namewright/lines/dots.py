@@ -1,9 +1,8 @@
 """Where the dots of a trace stand: a rhythm that the eye can follow, without a clot and without a hole.
 
-Millimetres, y down. A letter is cut into runs, smooth from one corner to the next. A dot stands at each end and corner,
-where runs cross or one ends square on another, and at the extremes of bowls, so that o is round; between these anchors
-the way is divided evenly. Where two runs go close side by side (a bowl leaving its stem), the straighter one keeps its
-dots and the other begins where it is clear of them. The pitch may flex a little by a letter, so that all fits.
+Millimetres, y down. Between the anchors of a letter's runs (``runs``) the way is divided evenly. Where two runs go close
+side by side (a bowl leaving its stem), the straighter one keeps its dots and the other begins where it is clear of
+them. The pitch may flex a little by a letter, so that all fits.
 """
 
 from __future__ import annotations
@@ -11,29 +10,15 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
-from itertools import combinations, pairwise, product, repeat
+from itertools import pairwise, product, repeat
 
-from fontTools.misc.bezierTools import lineLineIntersections
-
-from namewright.geometry import boxes, distances
-from namewright.geometry.boxes import Box
-from namewright.geometry.points import Point, heading, turn_degrees
-from namewright.geometry.polylines import point_at, reaches
-from namewright.geometry.segments import (
-    CORNER_DEGREES,
-    Line,
-    Segment,
-    corner_degrees,
-    flatten,
-    length_of,
-    smooth_runs,
-)
+from namewright.geometry import boxes
+from namewright.geometry.points import Point
 from namewright.letters.strokes import Stroke
+from namewright.lines.runs import ON_RUN, Run, anchors, runs_of
 
 MIN_DISTANCE = 0.7  # of the pitch: nearer dots look like a clot
 BARE_FROM = 0.55  # of the pitch: a path farther than this from any dot is bare
-_ON = 0.4  # of the pitch: a dot this near to a run serves as one of its own
-_CLOSE_DEGREES = 40.0  # runs that part at less go so close side by side that dots at one pitch from the fork would clot
 _FLEXES = (1.0, 0.96, 1.04, 0.92, 1.08, 0.88, 1.12)  # of the pitch: what a letter may take, the nearest first
 _GOOD = 0.12  # a penalty that needs no better
 _EVEN, _EVEN_SHORT = 0.15, 0.3  # by how much a step may differ from the pitch, in long pieces and in short ones
@@ -43,51 +28,6 @@ _EVEN_ENOUGH = 0.01  # a way to divide a piece that needs no better: all of it f
 _ONE_PLACE = 0.45  # of the pitch: a run that ends so near behind a dot needs none at its end
 _THERE = 0.1  # of the pitch: a dot no farther from a place stands on it
 _SAMPLE = 0.1  # of the pitch: how closely a piece is looked at
-_TOUCH = 1e-6
-_COINCIDE_MM = 0.02
-_FLAT_MM = 0.01
-
-
-@dataclass(frozen=True, slots=True)
-class _Run:
-    """A smooth run as a polyline, how far along it each point lies, the straight share of it, and its box."""
-
-    points: list[Point]
-    reach: list[float]
-    straightness: float
-    box: Box
-
-    @property
-    def length(self) -> float:
-        return self.reach[-1]
-
-    def at(self, way: float) -> Point:
-        """Return the point so far along the run."""
-        return point_at(self.points, self.reach, way)
-
-    def heading(self, way: float, onwards: float) -> float:
-        """Return the direction from one place of the run to another ``onwards`` along it (or back)."""
-        return heading(self.at(way), self.at(min(max(way + onwards, 0.0), self.length)))
-
-    def near(self, point: Point, within: float) -> list[float]:
-        """Return the places where the run comes nearest to a point, once for each time it comes so near."""
-        found: list[tuple[float, float]] = []
-        open_ = False
-        if distances.to_box(point, self.box) > within:
-            return []
-        for (a, b), start in zip(pairwise(self.points), self.reach, strict=False):
-            share = min(max(distances.share_along(point, a, b), 0.0), 1.0)
-            away = math.dist(point, (a[0] + share * (b[0] - a[0]), a[1] + share * (b[1] - a[1])))
-            if away > within:
-                open_ = False
-                continue
-            here = (away, start + share * math.dist(a, b))
-            if not open_:
-                found.append(here)
-            elif here < found[-1]:
-                found[-1] = here
-            open_ = True
-        return [way for _, way in found]
 
 
 def dots(strokes: Sequence[Stroke], pitch_mm: float, beside: Sequence[Point] = ()) -> tuple[Point, ...]:
@@ -96,14 +36,12 @@ def dots(strokes: Sequence[Stroke], pitch_mm: float, beside: Sequence[Point] = (
     The pitch is a wish: a letter takes up to an eighth more or less where its pieces then divide better. ``beside`` are
     dots that stand there already, those of the letter whose mark the strokes are: they serve, and are kept clear of.
     """
-    runs = sorted((_run(segments) for stroke in strokes if not stroke.is_dot
-                   for segments in unretraced_runs(stroke, strokes)), key=lambda run: run.straightness, reverse=True)
     lone = [*beside, *(stroke.start for stroke in strokes if stroke.is_dot)]
     best: tuple[float, list[Point]] = (math.inf, lone)
-    for order, anchors in _plans(runs, pitch_mm):
+    for order, needed in _plans(runs_of(strokes), pitch_mm):
         for flex in _FLEXES:
             placing = _Placing(order, flex * pitch_mm, list(lone))
-            placing.fill(anchors)
+            placing.fill(needed)
             if placing.penalty < best[0] - 0.02:
                 best = (placing.penalty, placing.placed)
             if best[0] <= _GOOD:
@@ -111,28 +49,18 @@ def dots(strokes: Sequence[Stroke], pitch_mm: float, beside: Sequence[Point] = (
     return tuple(best[1][len(beside):])
 
 
-def _plans(runs: Sequence[_Run], pitch: float) -> Iterator[tuple[Sequence[_Run], Sequence[Point]]]:
+def _plans(runs: Sequence[Run], pitch: float) -> Iterator[tuple[Sequence[Run], Sequence[Point]]]:
     """Yield orders in which runs are dotted, with the anchors, the usual one first.
 
     Usually stems are dotted evenly past the bowls that leave them close by. Where that leaves a hole, a dot is put
     where they part, or the bowls come first.
     """
-    needed, close = _anchors(runs, pitch)
+    needed, close = anchors(runs, pitch)
     yield runs, needed
     if close:
         yield runs, [*needed, *close]
     if len(runs) > 1:
         yield runs[::-1], [*needed, *close]
-
-
-def _run(segments: Sequence[Segment]) -> _Run:
-    """Return a run; one that closes smoothly, as o does, begins at its top and not where the pencil starts."""
-    points = flatten(segments, _FLAT_MM)
-    if math.dist(points[0], points[-1]) < _COINCIDE_MM and corner_degrees(segments[-1], segments[0]) < CORNER_DEGREES:
-        top = min(range(len(points)), key=lambda at: points[at][1])
-        points = [*points[top:], *points[1:top + 1]]
-    straight = length_of(segment for segment in segments if isinstance(segment, Line))
-    return _Run(points, reaches(points), round(straight / length_of(segments), 2), boxes.around(points))
 
 
 # --- the placing ------------------------------------------------------------------------------------------
@@ -142,14 +70,14 @@ def _run(segments: Sequence[Segment]) -> _Run:
 class _Placing:
     """The dots of one letter at one pitch, as they are being placed, and how far from ideal they are."""
 
-    runs: Sequence[_Run]
+    runs: Sequence[Run]
     pitch: float
     placed: list[Point]
     penalty: float = field(default=0.0)
 
-    def fill(self, anchors: Iterable[Point]) -> None:
+    def fill(self, needed: Iterable[Point]) -> None:
         """Place the anchors that keep off those before them, then the dots between them, run by run."""
-        for anchor in anchors:
+        for anchor in needed:
             if self._is_free(anchor, self.placed):
                 self.placed.append(anchor)
         for run in self.runs:
@@ -158,9 +86,9 @@ class _Placing:
                 self.placed += new
                 self.penalty += penalty
 
-    def _pieces(self, run: _Run) -> list[_Piece]:
+    def _pieces(self, run: Run) -> list[_Piece]:
         """Cut a run where it passes dots that have their place; its ends are open where none stands."""
-        passed = sorted(way for dot in self.placed for way in run.near(dot, _ON * self.pitch))
+        passed = sorted(way for dot in self.placed for way in run.near(dot, ON_RUN * self.pitch))
         ways = [way for at, way in enumerate(passed) if not at or way - passed[at - 1] > 0.3 * self.pitch]
         places = [(way, True) for way in ways]
         if not ways or ways[0] > _ONE_PLACE * self.pitch:
@@ -278,7 +206,7 @@ class _Placing:
 class _Piece:
     """A stretch of a run between two places, and whether a dot stands there already."""
 
-    run: _Run
+    run: Run
     start: float
     end: float
     start_marked: bool
@@ -288,92 +216,3 @@ class _Piece:
         """Return places along the piece, both ends among them."""
         count = max(1, math.ceil((self.end - self.start) / step))
         return [self.start + (self.end - self.start) * at / count for at in range(count + 1)]
-
-
-# --- anchors: where a dot has to be -----------------------------------------------------------------------
-
-
-def _anchors(runs: Sequence[_Run], pitch: float) -> tuple[list[Point], list[Point]]:
-    """Return where dots have to be, the most needed first: free ends and corners, crossings and forks, extremes.
-
-    Apart from them, the forks at which a run leaves another so close by that both cannot have all their dots.
-    """
-    ends = [(run, way) for run in runs for way in (0.0, run.length)]
-    forks = [(run, way, other, there) for run, way in ends for other in runs if other is not run
-             for there in other.near(run.at(way), _ON * pitch)
-             if 0.3 * pitch < there < other.length - 0.3 * pitch]
-    forking = {(id(run), way) for run, way, _, _ in forks}
-    square: list[Point] = []
-    close: list[Point] = []
-    for run, way, other, there in forks:
-        wide = _parting_degrees(run, way, other, there, pitch) >= _CLOSE_DEGREES
-        (square if wide else close).append(other.at(there))
-    free = [run.at(way) for run, way in ends if (id(run), way) not in forking]
-    extremes = [point for run in runs for point in _extremes(run)]
-    return [*free, *_crossings(runs), *square, *extremes], close
-
-
-def _parting_degrees(run: _Run, way: float, other: _Run, there: float, pitch: float) -> float:
-    """Return the least angle at which a run that ends on another parts from it, looked at over one pitch."""
-    own = run.heading(way, pitch if way == 0 else -pitch)
-    return min(abs(turn_degrees(own, other.heading(there, onwards))) for onwards in (pitch, -pitch))
-
-
-def _crossings(runs: Sequence[_Run]) -> Iterator[Point]:
-    """Yield where runs cross each other or themselves."""
-    for one, other in combinations(runs, 2):
-        if boxes.overlap(boxes.grown(one.box, _COINCIDE_MM), other.box):
-            for (a, b), (c, d) in product(pairwise(one.points), pairwise(other.points)):
-                yield from _meeting(a, b, c, d)
-    for run in runs:
-        lines = [] if run.straightness == 1.0 else list(pairwise(run.points))
-        for at, (a, b) in enumerate(lines):
-            for c, d in lines[at + 2:]:
-                yield from _meeting(a, b, c, d)
-
-
-def _meeting(a: Point, b: Point, c: Point, d: Point) -> Iterator[Point]:
-    if max(a[0], b[0]) < min(c[0], d[0]) or max(c[0], d[0]) < min(a[0], b[0]) or max(a[1], b[1]) < min(
-            c[1], d[1]) or max(c[1], d[1]) < min(a[1], b[1]):
-        return
-    for found in lineLineIntersections(a, b, c, d):  # of the endless lines
-        if -_TOUCH <= found.t1 <= 1 + _TOUCH and -_TOUCH <= found.t2 <= 1 + _TOUCH:
-            yield (float(found.pt[0]), float(found.pt[1]))
-
-
-def _extremes(run: _Run) -> Iterator[Point]:
-    """Yield the places inside a run where it turns back, up to down or left to right: what makes a bowl round."""
-    for a, b, c in zip(run.points, run.points[1:], run.points[2:], strict=False):
-        if any((b[axis] - a[axis]) * (c[axis] - b[axis]) < 0 for axis in (0, 1)):
-            yield b
-
-
-# --- tracks gone over twice -------------------------------------------------------------------------------
-
-
-def unretraced_runs(stroke: Stroke, strokes: Sequence[Stroke]) -> Iterator[tuple[Segment, ...]]:
-    """Yield the smooth runs of a stroke without the lines in which the pencil goes over its own track."""
-    tracks = [segment for other in strokes for segment in other.segments if isinstance(segment, Line)]
-    for run in smooth_runs(stroke.segments):
-        keep: list[Segment] = []
-        for segment in run:
-            if isinstance(segment, Line) and any(_retraces(segment, track, tracks) for track in tracks):
-                if keep:
-                    yield tuple(keep)
-                keep = []
-            else:
-                keep.append(segment)
-        if keep:
-            yield tuple(keep)
-
-
-def _retraces(line: Line, track: Line, tracks: Sequence[Line]) -> bool:
-    """Whether a line lies wholly on a longer one (or on an equal one that came before it)."""
-    if line is track:
-        return False
-    longer = track.length() - line.length()
-    earlier = next(i for i, one in enumerate(tracks) if one is track) < next(
-        i for i, one in enumerate(tracks) if one is line)
-    if longer < -_COINCIDE_MM or (abs(longer) <= _COINCIDE_MM and not earlier):
-        return False
-    return all(distances.to_segment(point, *track) < _COINCIDE_MM for point in line)

@@ -12,7 +12,7 @@ from itertools import groupby
 
 from namewright.geometry.points import Point
 from namewright.letters.strokes import Stroke
-from namewright.lines.dots import dots, unretraced_runs
+from namewright.lines.dots import dots
 from namewright.lines.ink import (
     BLACK,
     DARK,
@@ -28,6 +28,7 @@ from namewright.lines.ink import (
     stroke_fragment,
 )
 from namewright.lines.ruling import Ruling
+from namewright.lines.runs import unretraced_runs
 from namewright.lines.setting import InkLetter, SetLine, pen_width_mm
 from namewright.store import LETTERS, Store
 
