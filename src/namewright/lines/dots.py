@@ -1,8 +1,8 @@
 """Where the dots of a trace stand: a rhythm that the eye can follow, without a clot and without a hole.
 
-Millimetres, y down. Between the anchors of a letter's runs (``runs``) the way is divided evenly. Where two runs go close
-side by side (a bowl leaving its stem), the straighter one keeps its dots and the other begins where it is clear of
-them. The pitch may flex a little by a letter, so that all fits.
+Millimetres, y down. Between the anchors of a letter's runs (``runs``) the way is divided evenly. Where two runs go
+close side by side (a bowl leaving its stem), the straighter one keeps its dots and the other begins where it is clear
+of them. The pitch may flex a little by a letter, so that all fits.
 """
 
 from __future__ import annotations

@@ -48,6 +48,7 @@ class Run:
 
     @property
     def length(self) -> float:
+        """Its length in mm."""
         return self.reach[-1]
 
     def at(self, way: float) -> Point:
