@@ -49,3 +49,13 @@ class Problem(ValueError):
         """Take a message, or a key and its fields."""
         self.message = message(told, **fields) if isinstance(told, str) else told
         super().__init__(self.message)
+
+    def __reduce__(self) -> tuple[object, ...]:
+        """Tell how it goes from process to process: as it is, for what it was made from is no longer known."""
+        return _again, (type(self), self.args, self.__dict__)
+
+
+def _again(kind: type[Problem], args: tuple[object, ...], inside: dict[str, object]) -> Problem:
+    problem = kind.__new__(kind, *args)
+    problem.__dict__.update(inside)
+    return problem

@@ -17,8 +17,8 @@ _PNG_MARK = b"Software\0Namewright"  # the registered keyword for the program (P
 _END_BYTES = 12  # of the last chunk of a PNG
 
 
-def with_pictures(pages: Iterable[Page], options: argparse.Namespace) -> Iterator[Page]:
-    """Pass the pages on, and write each into the folders asked for.
+def with_pictures(pages: Iterable[Page], options: argparse.Namespace, numbers: Iterator[int]) -> Iterator[Page]:
+    """Pass the pages on, and write each, by the next of ``numbers``, into the folders asked for.
 
     Raises Refusal for a picture that stands where one shall be written and was made by somebody else.
     """
@@ -26,7 +26,8 @@ def with_pictures(pages: Iterable[Page], options: argparse.Namespace) -> Iterato
     folders = {kind: Path(folder) for kind in kinds if (folder := getattr(options, kind))}
     for folder in folders.values():
         folder.mkdir(parents=True, exist_ok=True)
-    for count, page in enumerate(pages, 1):
+    for page in pages:
+        count = next(numbers)
         for kind, folder in folders.items():
             _write(folder / f"{count:04d}.{kind}", kinds[kind](page))
         yield page

@@ -3,7 +3,12 @@
 from __future__ import annotations
 
 import argparse
+import itertools
+from collections.abc import Generator
+from contextlib import closing
+from functools import partial
 
+from namewright.commands import splitting
 from namewright.commands.asking import asked_for_class, typesetter_of
 from namewright.commands.classes import Told, make_each, several
 from namewright.commands.common import (
@@ -18,10 +23,13 @@ from namewright.commands.common import (
     told_at_the_end,
 )
 from namewright.commands.pictures import with_pictures
+from namewright.commands.splitting import ENOUGH, Part
 from namewright.commands.talk import Commands, complain, explained, place
-from namewright.commands.writing import check_targets, progress, write
+from namewright.commands.writing import check_targets, progress, write, write_drawn
+from namewright.making.account import Account
 from namewright.making.make import Making
-from namewright.making.request import Kind
+from namewright.making.request import Kind, Request
+from namewright.output.pdf import Batch
 from namewright.pages.typesetter import Typesetter
 
 
@@ -39,6 +47,7 @@ def add(commands: Commands) -> None:
     parser.add_argument("--summary", metavar=place("file"), help=explained("sheets.summary"))
     parser.add_argument("--svg", metavar=place("folder"), help=explained("sheets.svg"))
     parser.add_argument("--png", metavar=place("folder"), help=explained("sheets.png"))
+    parser.add_argument("--jobs", type=int, metavar=place("number"), help=explained("sheets.jobs", usual=ENOUGH))
     parser.set_defaults(run=_run)
 
 
@@ -58,9 +67,31 @@ def _made(options: argparse.Namespace, setter: Typesetter | None = None) -> Told
     """Write the sheets of one class; return its exit status and what is to be said of it."""
     check_targets(options)
     with asked_for_class(options, Kind.SHEETS) as asked:
-        making, language = Making(asked.request, setter or typesetter_of(options)), asked.request.settings.language
-        pages = progress(making.pages(), len(asked.request.members))
-        write(with_pictures(pages, options), options, language)
-        if options.summary and making.account.made:
-            write(making.pages(Kind.ADULT), options, language, options.summary)
-    return status_of(making.account, asked.roster), list(told_at_the_end(making.account, asked.roster))
+        request, language, account = asked.request, asked.request.settings.language, Account()
+        setter = setter or typesetter_of(options)
+        with closing(_drawn(request, options, setter, account)) as drawn:
+            shown = progress(drawn, len(request.members), pages=lambda batch: len(batch.pages))
+            write_drawn(shown, options, language)
+        if options.summary and account.made:
+            write(Making(request, setter, account).pages(Kind.ADULT), options, language, options.summary)
+    return status_of(account, asked.roster), list(told_at_the_end(account, asked.roster))
+
+
+def _drawn(request: Request, options: argparse.Namespace, setter: Typesetter, account: Account,
+           ) -> Generator[Batch, None, None]:
+    """Yield the pages, drawn, and fill the account. Pictures are numbered page by page, so one process makes them."""
+    asked = splitting.chunks(request)
+    jobs = min(splitting.jobs_for(options.jobs, len(request.members)), len(asked))
+    if jobs > 1 and not (options.svg or options.png):
+        from namewright.commands.processes import parts_by  # not at the top: most classes are made by one
+
+        parts: Generator[Part, None, None] = parts_by(jobs, asked, partial(typesetter_of, options))
+    else:
+        count = itertools.count(1)
+        parts = (splitting.part(one, setter, lambda pages: with_pictures(pages, options, count)) for one in asked)
+    with closing(parts):
+        for part in parts:
+            account.made += part.made
+            account.not_made += part.not_made
+            account.remarks += part.remarks
+            yield from part.batches

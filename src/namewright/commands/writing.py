@@ -5,17 +5,21 @@ from __future__ import annotations
 import argparse
 import os
 import sys
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from contextlib import contextmanager
 from itertools import chain
 from pathlib import Path
-from typing import BinaryIO, TextIO
+from typing import TYPE_CHECKING, BinaryIO, TextIO, TypeVar
 
 from namewright.commands.talk import Refusal
 from namewright.output.files import whole_file
 from namewright.pages.page import Page
 from namewright.wording import wording
 
+if TYPE_CHECKING:
+    from namewright.output.pdf import Batch
+
+Thing = TypeVar("Thing")
 _QUIET_S = 1.0  # work that takes less needs no bar
 _READ = ("roster", "lists", "file", "class_file", "font", "groups_from")
 _OTHERS_READ = ("font", "groups_from", "restore")
@@ -41,14 +45,22 @@ def write(pages: Iterable[Page], options: argparse.Namespace, language: str, out
 
     ``language`` is that of the sentences on the pages.
     """
-    from namewright.output.pdf import write_pdf
+    from namewright.output.pdf import batches
+
+    write_drawn(batches(pages, wording(language)), options, language, output)
+
+
+def write_drawn(batches: Iterable[Batch], options: argparse.Namespace, language: str,
+                output: str | None = None) -> None:
+    """Write pages that are drawn already, as ``write`` does."""
+    from namewright.output.pdf import write_batches
 
     title = wording(language).say("page.pdf_title")  # general on purpose: print queues show it
-    pages = iter(pages)
-    first = next(pages, None)
+    batches = iter(batches)
+    first = next(batches, None)
     if first is not None:
         with written(output or options.output, options) as file:
-            write_pdf(chain([first], pages), file, title=title, lang=language)
+            write_batches(chain([first], batches), file, title=title, lang=language)
 
 
 @contextmanager
@@ -94,16 +106,21 @@ def _check_standing(place: Path, path: str, options: argparse.Namespace) -> None
             raise Refusal("command.problem.read_here", file=path)
 
 
-def progress(pages: Iterable[Page], total: int | None, stream: TextIO | None = None) -> Iterator[Page]:
-    """Pass the pages on; on a terminal, and only there, show after a second how far the work is and what time is left.
+def progress(things: Iterable[Thing], total: int | None, stream: TextIO | None = None, *,
+             pages: Callable[[Thing], int] = lambda _: 1) -> Iterator[Thing]:
+    """Pass pages on, or things of several ``pages``, and show how far the work is and what time is left.
 
-    ``total`` counts children, and a child may have several pages: past it, the bar counts on without an end.
+    It shows on a terminal, and only there, after a second. ``total`` counts children, and a child may have several
+    pages: past it, the bar counts on without an end.
     """
     stream = stream or sys.stderr
     if total is None or not stream.isatty():
-        yield from pages
+        yield from things
         return
     from tqdm import tqdm  # not at the top: in a pipe nothing is shown
 
-    yield from tqdm(pages, total=total, file=stream, delay=_QUIET_S, leave=False, dynamic_ncols=True, ascii=" #",
-                    bar_format="{bar:30} {n_fmt}/{total_fmt} {remaining}")
+    with tqdm(total=total, file=stream, delay=_QUIET_S, leave=False, dynamic_ncols=True, ascii=" #",
+              bar_format="{bar:30} {n_fmt}/{total_fmt} {remaining}") as bar:
+        for one in things:
+            yield one
+            bar.update(pages(one))

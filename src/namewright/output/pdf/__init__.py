@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
-from namewright.output.pdf.document import write_pdf
+from namewright.output.pdf.document import batches, write_batches, write_pdf
+from namewright.output.pdf.drawing import Batch
 
-__all__ = ["write_pdf"]
+__all__ = ["Batch", "batches", "write_batches", "write_pdf"]

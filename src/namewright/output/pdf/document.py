@@ -13,7 +13,7 @@ from namewright.output.pdf.objects import ObjectFile, deflated, references, text
 from namewright.output.pdf.tags import Structure
 from namewright.pages.page import Page
 from namewright.units import number
-from namewright.wording import wording
+from namewright.wording import Wording, wording
 
 BATCH = 40  # pages that share their forms: at 20 a class of thirty would have most forms twice
 _PREFERENCES = b"/ViewerPreferences<</PrintScaling/None/DisplayDocTitle true/PickTrayByPDFSize true>>"
@@ -25,19 +25,25 @@ def write_pdf(pages: Iterable[Page], out: BinaryIO, *, title: str, lang: str) ->
     ``title`` should be general: it is shown by viewers and print queues. ``lang`` is the language of what stands on
     them, a BCP 47 tag for which there is wording. Raises ValueError for no pages at all.
     """
+    return write_batches(batches(pages, wording(lang)), out, title=title, lang=lang)
+
+
+def batches(pages: Iterable[Page], words: Wording) -> Iterator[Batch]:
+    """Draw pages in batches, which may be done by several processes; ``words`` describe figures."""
+    rest = iter(pages)
+    while batch := tuple(islice(rest, BATCH)):
+        yield drawn(batch, words)
+
+
+def write_batches(batches: Iterable[Batch], out: BinaryIO, *, title: str, lang: str) -> int:
+    """Write pages that are drawn already; all else as ``write_pdf``."""
     document = _Document(out)
-    words = wording(lang)
-    for batch in _batches(iter(pages)):
-        document.add(drawn(batch, words))
+    for batch in batches:
+        document.add(batch)
     if not document.count:
         raise ValueError("there is no page to write")
     document.finish(title, lang)
     return document.count
-
-
-def _batches(pages: Iterator[Page]) -> Iterator[tuple[Page, ...]]:
-    while batch := tuple(islice(pages, BATCH)):
-        yield batch
 
 
 class _Document:
