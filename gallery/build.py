@@ -19,9 +19,10 @@ from namewright.making.make import Making
 from namewright.making.request import Kind, Request, listed
 from namewright.output.png import page_png
 from namewright.pages import blocks
+from namewright.pages.blocks import PageSettings
 from namewright.pages.child_progress import ProgressSettings, progress_page
 from namewright.pages.class_progress import ClassRow, class_progress_pages
-from namewright.pages.group_sheet import GroupSettings, group_page
+from namewright.pages.group_sheet import group_page
 from namewright.pages.name_card import CardSettings, CardSize, card_page, card_sheet
 from namewright.pages.page import Item, Page
 from namewright.pages.paper import Paper, sheet_of
@@ -127,7 +128,7 @@ def plans() -> Iterator[tuple[str, Page]]:
     group = [each for each in placed if each.group == placed[4].group]
     names = [each.child.practice for each in group]
     yield "group", group_page(SETTER, group[0].group, [(each.child.label, each.child.practice) for each in group],
-                              shared_letters(names), GroupSettings(PLAIN.ruling))
+                              shared_letters(names), PageSettings(PLAIN.ruling))
 
 
 def progress() -> Iterator[tuple[str, Page]]:

@@ -99,20 +99,18 @@ def _with(book: Classbook, text: str) -> tuple[object, ...]:
 
 
 def test_a_mended_line_is_the_same_child(book: Classbook) -> None:
-    """Mending a misspelt name in place keeps the child, whatever the name becomes."""
+    """Who is said to stand on a line stays the same child, whatever the name becomes."""
     tilo = names(book)["Tilo"]
-    update = book.mend_line(2, "Thilo Reede", was="Tilo Reed")
+    update = book.update_roster(CLASS.replace("Tilo Reed", "Thilo Reede"), same={2: tilo})
     assert not update.joined
     assert not update.left
     assert book.child(tilo).child.practice == "Thilo"
     assert book.roster_text().splitlines()[1] == "Thilo Reede"
 
 
-def test_a_line_that_is_another_by_now_is_not_mended(book: Classbook) -> None:
-    """What was shown must still stand there; a list changed in another window is not written over."""
+def test_a_list_that_is_another_by_now_is_not_written_over(book: Classbook) -> None:
+    """What was shown must still stand there: a list changed in another window is not written over."""
     book.update_roster("Suri Vale\n" + CLASS)
-    with pytest.raises(ClassbookError, match=r"classbook\.\w+_meanwhile"):
-        book.mend_line(2, "Thilo Reed", was="Tilo Reed")
     with pytest.raises(ClassbookError, match=r"classbook\.\w+_meanwhile"):
         book.update_roster(CLASS, after_roster=1)
     assert book.roster_text().startswith("Suri")
@@ -241,7 +239,7 @@ def test_a_change_holds_the_file_from_its_first_look(book: Classbook) -> None:
 def test_a_note_keeps_the_name_it_was_made_about(book: Classbook) -> None:
     """Positions mean nothing without the name of that day, so a name changed later leaves old notes as they were."""
     book.observe(1, "2026-09-10", [3, 0, 0], support=Support.PARTIAL, stage=Stage.SOME_LETTERS, note=" proud ")
-    book.mend_line(1, "Miranda Quill", was="Mira Quill")
+    book.update_roster(CLASS.replace("Mira Quill", "Miranda Quill"), same={1: 1})
     note, = book.observations(1)
     assert (note.name, note.letters, note.note) == ("Mira", (0, 3), "proud")
     assert (note.support, note.stage) == (Support.PARTIAL, Stage.SOME_LETTERS)

@@ -22,7 +22,7 @@ from namewright.lines.setting import InkLetter, ink_letter
 
 LETTERS = (*upright().glyphs, *"äéñőǘệữąșḿÅÇŲíģť")
 RULINGS = ("de-6", "us-3/4", "us-1-1/8", "us-3/8", "fr-2", "fr-3", "uk-5", "es-2.5", "unlined", "au-24")
-LEAST = 0.7 * 0.88  # of the pitch: what the design asks of the pitch that a letter takes, an eighth less at the least
+MIN_APART = 0.7 * 0.88  # of the pitch: what the design asks of the pitch that a letter takes, at least an eighth less
 
 
 def dotted(letter: str, ruling: Ruling) -> tuple[InkLetter, tuple[Point, ...], float]:
@@ -43,14 +43,14 @@ def test_no_two_dots_clot(ruling: str) -> None:
     for letter in LETTERS:
         _, placed, pitch = dotted(letter, preset(ruling))
         for a, b in combinations(placed, 2):
-            assert math.dist(a, b) >= LEAST * pitch - 1e-9, letter
+            assert math.dist(a, b) >= MIN_APART * pitch - 1e-9, letter
 
 
 @given(st.sampled_from(LETTERS), st.floats(4, 60), st.floats(0.35, 0.7), st.floats(1, 30))
 def test_no_two_dots_clot_on_a_ruling_of_ones_own(letter: str, height: float, midline: float, depth: float) -> None:
     """The same on any ruling a specialist may ask for."""
     _, placed, pitch = dotted(letter, custom_ruling(height, midline=midline, descender_mm=depth))
-    assert all(math.dist(a, b) >= LEAST * pitch - 1e-9 for a, b in combinations(placed, 2))
+    assert all(math.dist(a, b) >= MIN_APART * pitch - 1e-9 for a, b in combinations(placed, 2))
 
 
 @pytest.mark.parametrize("ruling", RULINGS)

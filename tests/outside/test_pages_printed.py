@@ -20,11 +20,12 @@ import pytest
 from skimage.measure import label, regionprops
 
 from namewright.lines.ruling import preset
+from namewright.pages.blocks import PageSettings
 from namewright.pages.name_card import CardSettings, CardSize, card_page, card_sheet
 from namewright.pages.page import Page
 from namewright.pages.paper import Paper
 from namewright.pages.sheet import SheetSettings, practice_pages
-from namewright.pages.size_finder import SizeSettings, size_page
+from namewright.pages.size_finder import size_page
 from namewright.pages.tile_sheet import TileSettings, across, strips, tile_pages
 from namewright.pages.typesetter import Typesetter
 from namewright.settings import Hand, Support
@@ -54,8 +55,8 @@ KINDS: dict[str, tuple[Callable[[], list[Page]], float]] = {
     "bound sheet": (lambda: sheets(binding=True), 10),
     "tiles of 25 mm": (lambda: tiles(TileSettings()), 10),
     "tiles of 38 mm on A4": (lambda: tiles(TileSettings(38.0, Paper.A4)), 10),
-    "size finder": (lambda: [size_page(SETTER, NAME, NAME, SizeSettings(preset("us-3/4")))], 10),
-    "size finder on A4": (lambda: [size_page(SETTER, NAME, NAME, SizeSettings(preset("de-6"), Paper.A4))], 10),
+    "size finder": (lambda: [size_page(SETTER, NAME, NAME, PageSettings(preset("us-3/4")))], 10),
+    "size finder on A4": (lambda: [size_page(SETTER, NAME, NAME, PageSettings(preset("de-6"), Paper.A4))], 10),
     **{f"card {size}": (lambda size=size: [card_page(SETTER, NAME, NAME, CardSettings(preset("us-3/8"), size))], 8)
        for size in CardSize},
     "cards on Letter": (lambda: [card_sheet(SETTER, NAME, NAME, CardSettings(preset("us-1/2")), Paper.LETTER)], 5),

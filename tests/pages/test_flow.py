@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 
 from namewright.pages.page import leaves
 from namewright.pages.paper import Paper, sheet_of
-from namewright.pages.plan.flow import LEAST_MM, Flow, fitted
+from namewright.pages.plan.flow import MIN_MM, Flow, fitted
 from namewright.pages.typesetter import Typesetter
 
 SETTER = Typesetter()
@@ -69,5 +69,5 @@ def test_a_text_is_made_to_fit(text: str, room: float) -> None:
     x0, _, x1, _ = ink.bounds()
     assert x1 - x0 <= room + 0.3 or SETTER.text_width(text[:1], 1.0) > room
     assert x0 == pytest.approx(20.0, abs=0.5)
-    assert LEAST_MM > 1.0 - 1e-9
+    assert MIN_MM > 1.0 - 1e-9
     assert fitted(SETTER, "  ", 0, 0, room) == ()

@@ -7,12 +7,13 @@ import pytest
 from namewright.letters.alphabet import MissingLetters
 from namewright.lines.forms import Form
 from namewright.lines.ruling import preset
-from namewright.pages.group_sheet import GroupSettings, group_page
+from namewright.pages.blocks import PageSettings
+from namewright.pages.group_sheet import group_page
 from namewright.pages.page import Row
 from namewright.pages.paper import Paper
 from namewright.pages.typesetter import Typesetter
 
-PLAIN = GroupSettings(preset("us-3/4"))
+PLAIN = PageSettings(preset("us-3/4"))
 
 
 def rows(page: object) -> list[str]:
@@ -47,7 +48,7 @@ def test_a_wide_name_has_its_white_below(setter: Typesetter) -> None:
 @pytest.mark.parametrize("paper", list(Paper))
 def test_a_group_with_nothing_in_common(setter: Typesetter, paper: Paper, language: str) -> None:
     """The page still says something kind, and every page passes its own check."""
-    settings = GroupSettings(preset("de-5"), paper, binding=True, language=language)
+    settings = PageSettings(preset("de-5"), paper, binding=True, language=language)
     page = group_page(setter, 9, [("Bo", "Bo"), ("Yanic", "Yanic")], [], settings)
     assert rows(page) == ["Bo", "Yanic"]
 

@@ -7,7 +7,7 @@ import pytest
 from namewright.lines.forms import Form
 from namewright.lines.ruling import preset
 from namewright.message import Problem
-from namewright.pages.ladder import MOST_TRACED, RUNGS, TRACED, Chain, Ladder, Part, given, read_rungs, repeats
+from namewright.pages.ladder import MAX_TRACED, RUNGS, TRACED, Chain, Ladder, Part, given, read_rungs, repeats
 from namewright.pages.page import Row
 from namewright.pages.paper import Paper
 from namewright.pages.sheet import SheetSettings, practice_pages
@@ -57,7 +57,7 @@ def test_rungs_are_read_in_any_order_and_stand_in_theirs() -> None:
 
 @pytest.mark.parametrize(("text", "said"), [
     ("dots stars", "unknown.*dots-run-out.*stars"), ("copy", "unknown.*copy"),
-    (" ".join(TRACED[:MOST_TRACED + 1]), "many")])
+    (" ".join(TRACED[:MAX_TRACED + 1]), "many")])
 def test_rungs_that_cannot_be(text: str, said: str) -> None:
     """An unknown rung is told with those there are; so many that writing would have no room are refused."""
     with pytest.raises(Problem, match=rf"ladder\.{said}"):

@@ -9,9 +9,10 @@ import pytest
 from namewright.lines.fit import DoesNotFit
 from namewright.lines.ink import Ink
 from namewright.lines.ruling import GuideLine, preset
+from namewright.pages.blocks import PageSettings
 from namewright.pages.page import Furniture, Guide, Page, Row
 from namewright.pages.paper import Paper
-from namewright.pages.size_finder import SizeSettings, size_page
+from namewright.pages.size_finder import size_page
 from namewright.pages.typesetter import Typesetter
 from namewright.units import number
 from namewright.wording import wording
@@ -37,7 +38,7 @@ def letters_of(ink: Ink) -> list[object]:
 @pytest.mark.parametrize("name", NAMES)
 def test_six_heights_from_small_to_tall(setter: Typesetter, name: str, paper: Paper) -> None:
     """The name stands six times, each line a like step taller than the one before, from 8 mm on."""
-    page = size_page(setter, name, name, SizeSettings(preset("us-3/4"), paper))
+    page = size_page(setter, name, name, PageSettings(preset("us-3/4"), paper))
     heights = [guide_heights(row)[GuideLine.TOP] for row in rows(page)]
     assert len(heights) == 6
     assert heights[0] == pytest.approx(8)
@@ -51,7 +52,7 @@ def test_six_heights_from_small_to_tall(setter: Typesetter, name: str, paper: Pa
 @pytest.mark.parametrize("ruling", ["us-3/4", "de-6", "fr-3", "uk-5"])
 def test_the_height_told_is_the_height_there_is(setter: Typesetter, ruling: str) -> None:
     """With each row stands its line height in millimetres, and the row has that height."""
-    page = size_page(setter, "Wren", "Wren", SizeSettings(preset(ruling)))
+    page = size_page(setter, "Wren", "Wren", PageSettings(preset(ruling)))
     texts = {tuple(letters_of(item)) for item in page.items if isinstance(item, Ink)}
     share = preset(ruling).x_height_mm / preset(ruling).line_height_mm
     for row in rows(page):
@@ -61,7 +62,7 @@ def test_the_height_told_is_the_height_there_is(setter: Typesetter, ruling: str)
 
 def test_the_page_is_filled(setter: Typesetter) -> None:
     """The tallest line is as tall as the page allows for a short name; a long one stops where it meets the margin."""
-    short, long = (rows(size_page(setter, name, name, SizeSettings(preset("us-3/4"))))[-1]
+    short, long = (rows(size_page(setter, name, name, PageSettings(preset("us-3/4"))))[-1]
                    for name in ("Bo", "Christopherson"))
     assert guide_heights(short)[GuideLine.TOP] >= 30
     assert 10 <= guide_heights(long)[GuideLine.TOP] < guide_heights(short)[GuideLine.TOP]
@@ -71,7 +72,7 @@ def test_the_adult_is_told_that_these_are_settings_to_try(setter: Typesetter) ->
     """The page says what to do with it, and defers to the child's therapist, in its own language."""
     for language in ("en", "es"):
         words = wording(language)
-        page = size_page(setter, "Wren", "Wren", SizeSettings(preset("us-3/4"), language=language))
+        page = size_page(setter, "Wren", "Wren", PageSettings(preset("us-3/4"), language=language))
         said = [letters_of(ink) for item in page.items if isinstance(item, Furniture) for ink in item.items]
         assert [piece.fragment for piece in setter.text(words.say("page.sizes.try"), 1.9).pieces] in said
         assert sum(map(len, said)) >= len("".join((words.say("page.sizes.try") + words.say("page.sizes.note")).split()))
@@ -81,4 +82,4 @@ def test_the_adult_is_told_that_these_are_settings_to_try(setter: Typesetter) ->
 def test_a_name_wider_than_the_page_is_told(setter: Typesetter) -> None:
     """Where even small lines have no room for it, the sentence says what there is."""
     with pytest.raises(DoesNotFit, match=r"fit\."):
-        size_page(setter, "W" * 60, "W", SizeSettings(preset("us-3/4")))
+        size_page(setter, "W" * 60, "W", PageSettings(preset("us-3/4")))

@@ -22,8 +22,8 @@ from namewright.output.png import page_png
 from namewright.pages.page import Page, leaves
 from namewright.pages.paper import Paper
 from namewright.pages.plan import pages as plan_module
-from namewright.pages.plan.flow import LEAST_MM, TEXT_MM, packed
-from namewright.pages.plan.marks import LOOKS, formed_mark, point
+from namewright.pages.plan.band_shapes import SHAPE_STYLES, band_shape, formed_tick
+from namewright.pages.plan.flow import MIN_MM, TEXT_MM, packed
 from namewright.pages.plan.pages import PlanSettings, plan_pages
 from namewright.pages.plan.sentences import account_said, begin_said, next_week_said, table_said, weeks_said
 from namewright.pages.typesetter import Typesetter
@@ -71,7 +71,7 @@ def contrast(one: str, other: str) -> float:
 @pytest.mark.parametrize("band", Band)
 def test_letters_and_edges_stand_out(band: Band) -> None:
     """A letter has 4.5 to 1 on its shape (WCAG 2.2, 1.4.3), an edge 3 to 1 on the paper (1.4.11)."""
-    look = LOOKS[band]
+    look = SHAPE_STYLES[band]
     assert contrast(look.letter, look.fill) >= 4.5
     assert contrast(look.edge, "#ffffff") >= 3.0
 
@@ -89,7 +89,7 @@ SIGHTS = {
 def test_fills_stay_apart_for_every_eye_and_in_grey(sight: str) -> None:
     """Any two fills differ by 12 of CIELAB's lightness or more, whoever looks and with no colour at all."""
     lightness = []
-    for look in LOOKS.values():
+    for look in SHAPE_STYLES.values():
         channels = np.array([int(look.fill[at:at + 2], 16) / 255 for at in (1, 3, 5)])
         linear = np.where(channels <= 0.04045, channels / 12.92, ((channels + 0.055) / 1.055) ** 2.4)
         seen = np.clip(np.array(SIGHTS[sight]) @ linear, 0, 1)
@@ -99,9 +99,9 @@ def test_fills_stay_apart_for_every_eye_and_in_grey(sight: str) -> None:
 
 def test_bands_differ_in_shape_and_weight_too() -> None:
     """With every colour taken away the three shapes are three, and the easier edge is the lightest."""
-    outlines = {point(band, 0.0, 0.0, 4.0).path_data() for band in Band}
+    outlines = {band_shape(band, 0.0, 0.0, 4.0).path_data() for band in Band}
     assert len(outlines) == 3
-    assert LOOKS[Band.EASIER].edge_mm < LOOKS[Band.MIDDLE].edge_mm
+    assert SHAPE_STYLES[Band.EASIER].edge_mm < SHAPE_STYLES[Band.MIDDLE].edge_mm
 
 
 @pytest.mark.parametrize("paper", Paper)
@@ -121,7 +121,7 @@ def test_a_week_of_thirty_takes_one_page_and_what_explains_it_two(
 def test_every_letter_of_every_name_has_its_shape(setter: Typesetter) -> None:
     """Count filled shapes by colour: rows, weeks, and the legend's one."""
     fills = [item.style.fill for page in plan_of(setter, NAMES) for item in leaves(page.items) if isinstance(item, Ink)]
-    for band, look in LOOKS.items():
+    for band, look in SHAPE_STYLES.items():
         rows = sum(band is each for one in placed_of(NAMES) for _, each in one.letters)
         assert fills.count(look.fill) >= rows + 1
         assert rows > 0, band
@@ -151,7 +151,7 @@ def test_a_long_name_goes_on_below_and_nothing_of_it_is_lost(pieces: list[str], 
     setter = SETTER
     lines = packed(setter, pieces, room, TEXT_MM)
     assert "".join(lines) == "".join(pieces)
-    assert all(setter.text_width(line, LEAST_MM) <= room for line in lines)
+    assert all(setter.text_width(line, MIN_MM) <= room for line in lines)
 
 
 def test_long_beats_and_names_make_a_row_taller(setter: Typesetter) -> None:
@@ -233,7 +233,7 @@ def test_where_every_letter_stands_the_page_says_so(setter: Typesetter) -> None:
 def test_letters_that_stand_are_ticked(setter: Typesetter, formed: dict[int, frozenset[str]], ticks: int) -> None:
     """One tick a letter that is in the name, and one in the legend where there is any; the page passes its check."""
     pages = plan_pages(setter, table_of(["Mira", "Bo"], formed=formed), PlanSettings())
-    style = formed_mark(0.0, 0.0).style
+    style = formed_tick(0.0, 0.0).style
     assert sum(item.style == style for page in pages for item in leaves(page.items) if isinstance(item, Ink)) == ticks
 
 
@@ -251,7 +251,7 @@ def test_the_page_has_ink_where_a_grey_printer_shows_three_tones(setter: Typeset
     page = plan_of(setter, NAMES)[1]
     pixels = np.array(Image.open(io.BytesIO(page_png(page, 150))).convert("L"))
     tones = [round(0.299 * int(f[1:3], 16) + 0.587 * int(f[3:5], 16) + 0.114 * int(f[5:7], 16))
-             for f in (look.fill for look in LOOKS.values())]
+             for f in (look.fill for look in SHAPE_STYLES.values())]
     assert all(int((abs(pixels.astype(int) - tone) <= 2).sum()) > 300 for tone in tones)
 
 

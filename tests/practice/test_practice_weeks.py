@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 
 from namewright.message import Problem
 from namewright.practice.sequence import look_alike
-from namewright.practice.weeks import MOST_REVIEWED, letter_weeks, letters_of, plan_cost, too_alike
+from namewright.practice.weeks import MAX_REVIEWED, letter_weeks, letters_of, plan_cost, too_alike
 
 CLASSES = st.lists(st.text("aocgbdilnueéABß-", max_size=6), max_size=8)
 
@@ -76,7 +76,7 @@ def test_a_letter_of_earlier_weeks_is_reviewed_and_not_taken_up_again() -> None:
 def test_review_is_spread_and_short() -> None:
     """At most two earlier letters a week, each after one week and then at growing distances."""
     plan = letter_weeks(["Benita", "Kolmer", "Duse"], 12)
-    assert max(len(week.review) for week in plan.weeks) <= MOST_REVIEWED
+    assert max(len(week.review) for week in plan.weeks) <= MAX_REVIEWED
     seen = [at for at, week in enumerate(plan.weeks) if plan.weeks[0].letters[0] in week.review]
     steps = [b - a for a, b in pairwise([0, *seen])]
     assert steps[0] >= 1

@@ -104,9 +104,9 @@ def all_told(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> tuple[Message, 
     """Everything that reading a list can say, with limits low enough to be met at once."""
     for module in (parsing, sources, workbook):
         if module is not sources:
-            monkeypatch.setattr(module, "MOST_LINES", 50)
-        monkeypatch.setattr(module, "MOST_BYTES", 20_000 if module is not parsing else 8_000)
-    monkeypatch.setattr(workbook, "_MOST_READ", 110)
+            monkeypatch.setattr(module, "MAX_LINES", 50)
+        monkeypatch.setattr(module, "MAX_BYTES", 20_000 if module is not parsing else 8_000)
+    monkeypatch.setattr(workbook, "_MAX_READ", 110)
     shut = tmp_path / "shut.txt"
     shut.write_text("Xeno")
     made = [_made(text, source, part) for text in LISTS for source, part in

@@ -39,8 +39,8 @@ TABLES: Mapping[str, str] = {
 _SINCE = {"class": 2, "groups": 3, "taught": 4, "seats": 4}
 _VERSION = "version"
 _RISKY = ("=", "+", "-", "@", "\t", "\r", "\n", "＝", "＋", "－", "＠")
-_MOST_BYTES = 256 * 1024 * 1024
-_MOST_DIGITS = 4  # of a version
+_MAX_BYTES = 256 * 1024 * 1024
+_MAX_DIGITS = 4  # of a version
 _OLDEST = (1980, 1, 1, 0, 0, 0)  # the first moment a zip can hold: the same class gives the same bytes
 
 
@@ -175,7 +175,7 @@ def _read(source: Path) -> dict[str, bytes]:
     try:
         with zipfile.ZipFile(source) as archive:
             there = [name for name in wanted if name in archive.namelist()]
-            if sum(archive.getinfo(name).file_size for name in there) > _MOST_BYTES:
+            if sum(archive.getinfo(name).file_size for name in there) > _MAX_BYTES:
                 raise ClassbookError("classbook.large_export", file=str(source))
             return {name: archive.read(name) for name in there}
     except (zipfile.BadZipFile, RuntimeError, zlib.error) as error:
@@ -200,7 +200,7 @@ def _missing(name: str) -> ClassbookError:
 
 def _version(rows: Sequence[Sequence[str]]) -> int:
     said = rows[0][0] if len(rows) == 1 and rows[0] else "?"
-    if not said.isdecimal() or len(said) > _MOST_DIGITS or not 1 <= int(said) <= len(MIGRATIONS):
+    if not said.isdecimal() or len(said) > _MAX_DIGITS or not 1 <= int(said) <= len(MIGRATIONS):
         raise ClassbookError("classbook.export_version", version=said, newest=len(MIGRATIONS))
     return int(said)
 
@@ -210,7 +210,7 @@ def _rows(name: str, data: bytes) -> list[list[str]]:
         text = data.decode("utf-8-sig")
     except UnicodeDecodeError:
         raise ClassbookError("classbook.not_utf8", file=name) from None
-    before = csv.field_size_limit(_MOST_BYTES)  # a whole roster stands in one cell
+    before = csv.field_size_limit(_MAX_BYTES)  # a whole roster stands in one cell
     try:
         return [row for row in csv.reader(io.StringIO(text, newline=""), strict=True) if row]
     except csv.Error as error:

@@ -25,8 +25,8 @@ from namewright.tuning import KNOBS, Tuning, read_setting, tuning_from
 from namewright.units import number
 from namewright.wording import languages
 
-MOST_TITLE = 80
-_MOST_WORDS = 200
+MAX_TITLE = 80
+_MAX_WORDS = 200
 _KNOBS = frozenset(knob.key for knob in KNOBS)
 _CHOICES: Mapping[str, type[StrEnum]] = {"support": Support, "hand": Hand, "practise": NamePart}
 WORD_KEYS = ("letters", "ladder", "keep_dots")
@@ -58,12 +58,12 @@ def _knob(key: str) -> Callable[[str], str]:
 _CHILD_CHECKS: Mapping[str, Callable[[str], str]] = {
     **{key: _one_of(choice) for key, choice in _CHOICES.items()},
     **{key: _knob(key) for key in _KNOBS},
-    "letters": lambda text: str(read_choice(checked_text(text, _MOST_WORDS, "long_letters"), upright())),
-    "ladder": lambda text: " ".join(read_rungs(checked_text(text, _MOST_WORDS, "long_ladder"))),
-    "keep_dots": lambda text: checked_text(" ".join(text.split()), _MOST_WORDS, "long_keep_dots"),
+    "letters": lambda text: str(read_choice(checked_text(text, _MAX_WORDS, "long_letters"), upright())),
+    "ladder": lambda text: " ".join(read_rungs(checked_text(text, _MAX_WORDS, "long_ladder"))),
+    "keep_dots": lambda text: checked_text(" ".join(text.split()), _MAX_WORDS, "long_keep_dots"),
 }
 _CLASS_CHECKS: Mapping[str, Callable[[str], str]] = {
-    "title": lambda text: checked_text(" ".join(text.split()), MOST_TITLE, "long_title"),
+    "title": lambda text: checked_text(" ".join(text.split()), MAX_TITLE, "long_title"),
     "ruling": lambda text: preset(text.strip()).name,
     "paper": _one_of(Paper),
     "landscape": _one_of(("on", "off")),

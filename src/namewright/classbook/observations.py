@@ -8,8 +8,8 @@ from datetime import date, datetime
 from typing import Any
 
 from namewright.classbook.records import (
-    MOST_NOTE,
-    MOST_WHO,
+    MAX_NOTE,
+    MAX_WHO,
     ClassbookError,
     Observation,
     checked_day,
@@ -34,7 +34,7 @@ def observe(db: sqlite3.Connection, child_id: int, name: str, day: date | str, l
     unformed = checked_letters(name, not_yet)
     values = (child_id, checked_day(day), name, None if places is None else " ".join(map(str, places)),
               None if support is None else str(support), None if stage is None else int(stage),
-              checked_text(note, MOST_NOTE, "long_note"), checked_text(who, MOST_WHO, "long_who"),
+              checked_text(note, MAX_NOTE, "long_note"), checked_text(who, MAX_WHO, "long_who"),
               checked_moment(when), None if unformed is None else " ".join(map(str, unformed)))
     if places is None and support is None and stage is None and not values[6]:
         raise ClassbookError("classbook.nothing_to_note")

@@ -20,7 +20,7 @@ from namewright.roster.children import Child, Roster
 from namewright.settings import Support
 from namewright.tuning import Tuning
 
-MOST_WHO, MOST_NOTE = 100, 500
+MAX_WHO, MAX_NOTE = 100, 500
 NO_SETTINGS: Mapping[str, str] = MappingProxyType({})
 
 

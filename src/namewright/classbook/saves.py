@@ -12,7 +12,7 @@ from types import MappingProxyType
 
 from namewright.classbook.keys import checked_setting
 from namewright.classbook.records import (
-    MOST_WHO,
+    MAX_WHO,
     NO_SETTINGS,
     Change,
     ClassbookError,
@@ -71,7 +71,7 @@ def _check_newest(db: sqlite3.Connection, child_id: int | None, after_save: int 
 
 def _save(db: sqlite3.Connection, child_id: int | None, changes: tuple[Change, ...], who: str,
           when: datetime | str | None, undoes: int | None = None) -> Save:
-    who, at = checked_text(who, MOST_WHO, "long_who"), checked_moment(when)
+    who, at = checked_text(who, MAX_WHO, "long_who"), checked_moment(when)
     save_id = db.execute("INSERT INTO saves (child_id, who, at, undoes) VALUES (?, ?, ?, ?)",
                          (child_id, who, at, undoes)).lastrowid
     db.executemany("INSERT INTO changes VALUES (?, ?, ?, ?)",

@@ -2,7 +2,7 @@
 
 ``Classbook.open`` takes a few milliseconds, so a web request or a command opens its own; a connection belongs to the
 thread that opened it. Reading sees one moment of the file. Two programs that change it at once wait for each other;
-where a person's view may be out of date by then, the ``after…``/``was`` arguments refuse the change instead of
+where a person's view may be out of date by then, the ``after…`` arguments refuse the change instead of
 guessing. Moments are ISO 8601; ``when=None`` is this computer's clock, the only clock here.
 """
 
@@ -98,15 +98,6 @@ class Classbook:
         with self.changing():
             part = NamePart(self.class_settings.get("practise", NamePart.GIVEN))
             return taking.take_roster(self._db, text, part, who, when, same or {}, after_roster)
-
-    def mend_line(self, line: int, text: str, *, was: str, who: str = "", when: When = None) -> RosterUpdate:
-        """Replace one line (from 1) of the roster; whoever stood on it stays the same child.
-
-        ``was`` is the line as it was shown: if it is another by now, nothing is changed.
-        """
-        with self.changing():
-            new, here = taking.mended(self._db, line, text, was)
-            return self.update_roster(new, who=who, when=when, same=here)
 
     def children(self, *, left: bool = False) -> tuple[BookChild, ...]:
         """Return the children in roster order; with ``left`` also those who have left, after the others."""

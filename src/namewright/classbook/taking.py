@@ -7,7 +7,7 @@ from collections.abc import Mapping, Set
 from datetime import datetime
 
 from namewright.classbook.enrol import Known, enrol
-from namewright.classbook.records import MOST_WHO, ClassbookError, RosterUpdate, checked_moment, checked_text
+from namewright.classbook.records import MAX_WHO, ClassbookError, RosterUpdate, checked_moment, checked_text
 from namewright.message import message
 from namewright.roster.children import Child, Roster
 from namewright.roster.parsing import read_roster
@@ -33,7 +33,7 @@ def take_roster(db: sqlite3.Connection, text: str, part: NamePart, who: str, whe
     roster = read_roster(text, message("roster.list"), part)
     if not newest or text != before:
         db.execute("INSERT INTO rosters (text, who, at) VALUES (?, ?, ?)",
-                   (text, checked_text(who, MOST_WHO, "long_who"), at))
+                   (text, checked_text(who, MAX_WHO, "long_who"), at))
     return _enrolled(db, roster, at, same)
 
 
@@ -42,17 +42,6 @@ def read_again(db: sqlite3.Connection, part: NamePart, who: str, when: datetime 
     _, text = newest_roster(db)
     if text:
         take_roster(db, text, part, who, when, _on_lines(db), None)
-
-
-def mended(db: sqlite3.Connection, line: int, text: str, was: str) -> tuple[str, Mapping[int, int]]:
-    """Return the newest roster with one line replaced, and who stands on each line."""
-    lines = newest_roster(db)[1].splitlines()
-    if not 1 <= line <= len(lines) or lines[line - 1] != was:
-        raise ClassbookError(_MEANWHILE)
-    if len(text.splitlines()) > 1:
-        raise ClassbookError("classbook.one_line")
-    lines[line - 1] = text.rstrip("\r\n")
-    return "\n".join(lines), _on_lines(db)
 
 
 def _on_lines(db: sqlite3.Connection) -> Mapping[int, int]:

@@ -15,7 +15,7 @@ from namewright.message import Problem
 from namewright.settings import Hand, Support
 
 _KINDS = {"TEXT": "'text'", "INTEGER": "'integer'", "REAL": "'real', 'integer'"}  # by SQLite's typeof
-_GREATEST_MM = 1000.0
+_MAX_MM = 1000.0
 _POSITIONS = "({column} GLOB '*[^0-9 ]*' OR length({column}) > 1000)"
 _DAY = "date({column}) IS NOT {column}"
 
@@ -28,7 +28,7 @@ def _none_of(words: type[Support | Hand]) -> str:
 _WRONG: Mapping[tuple[str, str], str] = {
     ("children", "support"): _none_of(Support),
     ("children", "hand"): _none_of(Hand),
-    ("children", "line_height_mm"): f"{{column}} NOT BETWEEN 0 AND {_GREATEST_MM}",
+    ("children", "line_height_mm"): f"{{column}} NOT BETWEEN 0 AND {_MAX_MM}",
     ("children", "practice"): "trim({column}) = ''",
     ("children", "label"): "trim({column}) = ''",
     ("observations", "support"): _none_of(Support),

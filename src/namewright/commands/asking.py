@@ -33,7 +33,7 @@ from namewright.pages.typesetter import Typesetter
 from namewright.practice.groups import NO_WISHES, Wishes
 from namewright.practice.ordering import Order, Placed, Planned, completed, order_class
 from namewright.roster.children import Child, Roster
-from namewright.roster.limits import MOST_BYTES
+from namewright.roster.limits import MAX_BYTES
 from namewright.roster.parsing import PASTED, load_roster, roster_from_bytes
 from namewright.settings import Hand, NamePart, Support
 from namewright.tuning import Tuning, tuning_from
@@ -115,7 +115,7 @@ def pasted() -> bytes:
     """Return what is pasted; on a terminal, say first how to end it."""
     if sys.stdin.isatty():
         complain("command.told.paste")
-    return sys.stdin.buffer.read(MOST_BYTES + 1)
+    return sys.stdin.buffer.read(MAX_BYTES + 1)
 
 
 def _any(_: str) -> bool:

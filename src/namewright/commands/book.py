@@ -25,7 +25,7 @@ from namewright.commands.talk import (
 from namewright.message import message, together
 from namewright.names.beats import SPOKEN
 from namewright.roster.children import Outcome
-from namewright.roster.limits import MOST_BYTES
+from namewright.roster.limits import MAX_BYTES
 from namewright.roster.parsing import PASTED, read_roster
 from namewright.roster.sources import decode, read_bytes
 from namewright.tuning import called
@@ -78,7 +78,7 @@ def _run(options: argparse.Namespace) -> int:
 
 
 def _take(options: argparse.Namespace) -> int:
-    data, name = ((sys.stdin.buffer.read(MOST_BYTES + 1), PASTED) if options.source == "-" else
+    data, name = ((sys.stdin.buffer.read(MAX_BYTES + 1), PASTED) if options.source == "-" else
                   (read_bytes(Path(options.source)), Path(options.source).name))
     text, notes = decode(data, name)
     read_roster(text, name)  # a list that cannot be read makes no class

@@ -9,7 +9,7 @@ from pathlib import Path
 
 from namewright.commands.talk import ALL_MADE, Commands, Refusal, complain, explained, place, spoken, worded
 
-LEAST_PASSPHRASE = 12
+MIN_PASSPHRASE = 12
 
 
 def add(commands: Commands) -> None:
@@ -61,6 +61,6 @@ def _passphrase() -> str:
         typed = getpass.getpass(f"{spoken().say('command.open.passphrase')} ")
         if getpass.getpass(f"{spoken().say('command.open.once_more')} ") != typed:
             raise Refusal("command.open.not_the_same")
-    if len(typed) < LEAST_PASSPHRASE:
-        raise Refusal("command.open.short", count=len(typed), least=LEAST_PASSPHRASE)
+    if len(typed) < MIN_PASSPHRASE:
+        raise Refusal("command.open.short", count=len(typed), least=MIN_PASSPHRASE)
     return typed

@@ -24,8 +24,8 @@ from namewright.message import Message, Problem, message
 
 _SOFT_DOTTED = {"i": "ı", "j": "ȷ"}  # lose the dot under a mark above (Unicode property Soft_Dotted)
 _SPACES = frozenset("  ")
-_MOST_STACKED = 2  # marks on one side of a letter: Vietnamese has as many, and a tile has no room for more
-_MOST_NAMED = 4  # parts of a letter with marks that a reason names one by one
+_MAX_STACKED = 2  # marks on one side of a letter: Vietnamese has as many, and a tile has no room for more
+_MAX_NAMED = 4  # parts of a letter with marks that a reason names one by one
 
 
 class MissingLetters(Problem):
@@ -47,7 +47,7 @@ def described(letter: str) -> Message:
     A letter with marks is told part by part, and one with a great many marks by their number.
     """
     parts = letter if len(letter) == 1 else unicodedata2.normalize("NFD", letter)
-    if len(parts) > _MOST_NAMED:
+    if len(parts) > _MAX_NAMED:
         return message("letters.marked", letter=described(parts[0]), count=len(parts) - 1)
     names = " + ".join(filter(None, (unicodedata2.name(part, "").lower() for part in parts)))
     point = ", ".join(filter(None, (names, " ".join(f"U+{ord(part):04X}" for part in parts))))
@@ -184,7 +184,7 @@ class Alphabet:
             return False
         anchors = self.glyphs[_SOFT_DOTTED.get(base, base)].anchors
         hung = [self.marks[self._mark_name(base, mark)].attach for mark in marks]
-        return all(side in anchors and hung.count(side) <= _MOST_STACKED for side in hung)
+        return all(side in anchors and hung.count(side) <= _MAX_STACKED for side in hung)
 
     def letter(self, cluster: str) -> Letter:
         """Return the letter for one grapheme cluster. Raises MissingLetters for one we cannot draw."""

@@ -20,7 +20,7 @@ BOX_SLACK_MM = 1.0  # a box is so much wider than its tile, so that a tile cut b
 ROW_GAP_MM = 2.0
 _WORD_GAP = 0.5  # of a box
 _WORD_ENDS = " -‐‑"
-_MOST_CUTS = 12  # places to break a name that are tried together; a name with more is cut evenly
+_MAX_CUTS = 12  # places to break a name that are tried together; a name with more is cut evenly
 
 Letters = tuple[str, ...]
 
@@ -93,7 +93,7 @@ def _spoken_breaks(letters: Letters, spoken: Spoken) -> tuple[int, ...]:
 
 def _broken(letters: Letters, places: Sequence[int], count: int, room_mm: float, box_mm: float) -> tuple[Letters, ...]:
     """Return the most even way to break letters at ``count - 1`` of these places into rows that fit, () for none."""
-    if len(places) > _MOST_CUTS:
+    if len(places) > _MAX_CUTS:
         places = _nearest(places, len(letters), count)
     ways = (_rows_at(letters, (0, *cuts, len(letters))) for cuts in combinations(places, count - 1))
     fitting = [rows for rows in ways if all(rows) and max(_width(row, box_mm) for row in rows) <= room_mm]

@@ -127,7 +127,7 @@ class Making:
         return (card_page(self.setter, name, label, card),)
 
     def _sizes(self, one: Member) -> tuple[Page, ...]:
-        settings = page_settings.for_sizes(self.request.settings_of(one))
+        settings = page_settings.for_ruled_page(self.request.settings_of(one))
         return (size_page(self.setter, one.placed.child.practice, self._label(one), settings),)
 
     def _growth(self, one: Member) -> tuple[Page, ...]:
@@ -172,7 +172,7 @@ class Making:
         named = [(self._label(one), one.placed.child.practice) for one in members]
         shared = [letter for letter in shared_letters([name for _, name in named])
                   if not self.setter.alphabet.missing(letter)]
-        return group_page(self.setter, number, named, shared, page_settings.for_groups(self.request.settings))
+        return group_page(self.setter, number, named, shared, page_settings.for_ruled_page(self.request.settings))
 
     def _adult(self) -> Iterator[Page]:
         request, account = self.request, self.account

@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
+from namewright.pages.blocks import PageSettings
 from namewright.pages.child_progress import ProgressSettings
-from namewright.pages.group_sheet import GroupSettings
 from namewright.pages.name_card import CardSettings, CardSize
 from namewright.pages.plan.pages import PlanSettings
 from namewright.pages.sheet import SheetSettings
-from namewright.pages.size_finder import SizeSettings
 from namewright.pages.tile_sheet import TileSettings
 from namewright.practice.ordering import Order
 
@@ -26,14 +25,9 @@ def for_tiles(holds: SheetSettings, side_mm: float) -> TileSettings:
     return TileSettings(side_mm, holds.paper, holds.landscape, holds.binding, holds.language, holds.letters)
 
 
-def for_sizes(holds: SheetSettings) -> SizeSettings:
-    """Return how the size finder is made."""
-    return SizeSettings(holds.ruling, holds.paper, holds.binding, holds.language, holds.letters)
-
-
-def for_groups(holds: SheetSettings) -> GroupSettings:
-    """Return how a group's sheet is made."""
-    return GroupSettings(holds.ruling, holds.paper, holds.binding, holds.language, holds.letters)
+def for_ruled_page(holds: SheetSettings) -> PageSettings:
+    """Return how the size finder or a group's sheet is made."""
+    return PageSettings(holds.ruling, holds.paper, holds.binding, holds.language, holds.letters)
 
 
 def for_plan(holds: SheetSettings, order: Order) -> PlanSettings:

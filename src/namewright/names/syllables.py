@@ -11,7 +11,7 @@ from namewright.names.beats import UNSAID, Spoken, spoken_beats
 from namewright.names.clusters import is_letter
 
 _HYPHENS = frozenset("-‐‑")
-_LEAST_LETTERS = 2
+_MIN_LETTERS = 2
 
 
 def breaks(letters: tuple[str, ...], spoken: Spoken = UNSAID) -> tuple[int, ...]:
@@ -54,8 +54,8 @@ def _syllable_breaks(letters: tuple[str, ...], language: str) -> tuple[int, ...]
 def _may_break(letters: tuple[str, ...], at: int) -> bool:
     before, after = letters[:at], letters[at:]
     return (
-        sum(map(is_letter, before)) >= _LEAST_LETTERS
-        and sum(map(is_letter, after)) >= _LEAST_LETTERS
+        sum(map(is_letter, before)) >= _MIN_LETTERS
+        and sum(map(is_letter, after)) >= _MIN_LETTERS
         and is_letter(before[-1])
         and is_letter(after[0])
     )

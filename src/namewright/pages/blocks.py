@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
+from namewright.letters.choice import LetterChoice
 from namewright.letters.strokes import polyline_stroke
 from namewright.lines.cues import CueMaker
 from namewright.lines.forms import Form
@@ -16,6 +17,7 @@ from namewright.lines.ruling import GuideLine, Ruling
 from namewright.lines.setting import PENCIL_MM, SetLine, pen_width_mm
 from namewright.lines.tile_boxes import TileRows, boxes
 from namewright.pages.page import Furniture, Guide, Item, Row, Tile
+from namewright.pages.paper import Paper
 from namewright.pages.typesetter import Typesetter
 from namewright.wording import TIED_SPACE, Wording
 
@@ -37,6 +39,17 @@ _BOX_STYLE = Style(0.4, DARK)
 _SIGN_STYLE = Style(0.3, BLACK, fill=BLACK)
 _SIGN = stroke_fragment([polyline_stroke([(0.0, -1.2), (2.4, 0.0), (0.0, 1.2), (0.0, -1.2)])])
 _NAME_HERE = "\0"  # no name has it
+
+
+@dataclass(frozen=True, slots=True)
+class PageSettings:
+    """How a page of ruled rows is made that gives no support of its own: a group's sheet, the size finder."""
+
+    ruling: Ruling
+    paper: Paper = Paper.LETTER
+    binding: bool = False
+    language: str = "en"
+    letters: LetterChoice = LetterChoice()
 
 
 @dataclass(frozen=True, slots=True)

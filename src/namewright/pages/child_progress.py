@@ -44,7 +44,7 @@ _GRID = Style(0.15, "#c4c4c4")
 _EDGE = Style(0.3, FAINT, fill=WHITE)
 _TITLE_MM, _LEAD_MM, _HEAD_MM, _TEXT_MM = 2.9, 2.1, 2.1, 1.6  # x-heights
 _LETTER_COLUMN_MM, _DATE_COLUMN_MM = 14.0, 24.0
-_MOST_ROW_MM, _AFTER_MM, _FOOT_MM = 11.0, 11.5, 11.5
+_MAX_ROW_MM, _AFTER_MM, _FOOT_MM = 11.0, 11.5, 11.5
 _HELP_MM: Mapping[Support, float] = {Support.FULL: 8.0, Support.PARTIAL: 5.6, Support.LIGHT: 3.2,
                                      Support.INDEPENDENT: 0.8}
 _STEP_MM, _TREAD_MM = 7.6, 9.0
@@ -77,7 +77,7 @@ class _Drawing:
     sheet: Sheet
 
     def __post_init__(self) -> None:
-        self.row_mm = _MOST_ROW_MM
+        self.row_mm = _MAX_ROW_MM
         self.x0 = self.sheet.left_mm + _LETTER_COLUMN_MM
         self.x1 = self.sheet.right_edge - _DATE_COLUMN_MM
         days = self.growth.days
@@ -110,7 +110,7 @@ class _Drawing:
         yield self._text(self._say("letters"), self.sheet.left_mm, y, _HEAD_MM).read_as(Role.HEADING)
         yield from self._key(y)
         y += 12.0
-        self.row_mm = min(_MOST_ROW_MM, (self._room_above - y) / max(1, len(self.growth.tracks)))
+        self.row_mm = min(_MAX_ROW_MM, (self._room_above - y) / max(1, len(self.growth.tracks)))
         yield self._right(self._say("first_seen"), y, DARK)
         yield from self._months(y)
         top, bottom = y + 2.0, y + 3.0 + self.row_mm * len(self.growth.tracks)

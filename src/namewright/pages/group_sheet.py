@@ -7,10 +7,8 @@ for everybody in turn. Millimetres, y down.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from itertools import chain
 
-from namewright.letters.choice import LetterChoice
 from namewright.lines.cues import line_with_cues
 from namewright.lines.forms import Form
 from namewright.lines.ink import Ink, Role, passage
@@ -18,7 +16,7 @@ from namewright.lines.ruling import Ruling
 from namewright.lines.setting import pen_width_mm
 from namewright.pages import blocks
 from namewright.pages.page import Furniture, Item, Page, Row, checked
-from namewright.pages.paper import Paper, Sheet, sheet_of
+from namewright.pages.paper import Sheet, sheet_of
 from namewright.pages.typesetter import Typesetter
 from namewright.wording import wording
 
@@ -27,19 +25,8 @@ _LINE_MM = 5.6
 _SIZE_MM = 1.9
 
 
-@dataclass(frozen=True, slots=True)
-class GroupSettings:
-    """How a group's sheet is made."""
-
-    ruling: Ruling
-    paper: Paper = Paper.LETTER
-    binding: bool = False
-    language: str = "en"
-    letters: LetterChoice = LetterChoice()
-
-
 def group_page(setter: Typesetter, number: int, children: Sequence[tuple[str, str]], shared: Sequence[str],
-               settings: GroupSettings) -> Page:
+               settings: blocks.PageSettings) -> Page:
     """Return the sheet of group ``number``. ``children`` gives each child's label and the name to practise.
 
     There are as many shared letters, in the order given, as there is room for, and then the names if all have

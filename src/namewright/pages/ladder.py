@@ -55,7 +55,7 @@ RUNGS: Mapping[Part, str] = {
 ORDERED = (Part.MARKED, Part.STARTS)
 """The rungs that show where strokes begin, so that their order must be known."""
 TRACED = tuple(part for part in RUNGS if part not in (Part.COPY, Part.MEMORY))
-MOST_TRACED = 4
+MAX_TRACED = 4
 
 
 class Chain(StrEnum):
@@ -103,8 +103,8 @@ def read_rungs(text: str) -> tuple[Part, ...]:
     for name in names:
         if name not in known:
             raise Problem("ladder.unknown", name=name, known=tuple(known))
-    if len(names) > MOST_TRACED:
-        raise Problem("ladder.many", count=len(names), most=MOST_TRACED)
+    if len(names) > MAX_TRACED:
+        raise Problem("ladder.many", count=len(names), most=MAX_TRACED)
     return tuple(sorted(map(Part, names), key=list(Part).index))
 
 

@@ -21,7 +21,7 @@ from namewright.pages.ladder import Part, in_order
 
 CAPTION_MM = 7.0
 FOLD_MM = 7.0
-_MOST_SPREAD_MM = 6.0
+_MAX_SPREAD_MM = 6.0
 _ROUND = (Part.COPY, Part.MEMORY)  # in turn, until the page is full
 _ORDER = tuple(Part)
 
@@ -184,7 +184,7 @@ def _aired(heights: Heights, blocks: list[Block]) -> Plan | None:
     least = heights.page(blocks, heights.drop, heights.least_foot)
     if natural <= heights.room:
         groups = len(list(grouped(blocks)))
-        return Plan(tuple(blocks), heights.drop, heights.foot, min(_MOST_SPREAD_MM, (heights.room - natural) / groups))
+        return Plan(tuple(blocks), heights.drop, heights.foot, min(_MAX_SPREAD_MM, (heights.room - natural) / groups))
     if least <= heights.room:
         share = (heights.room - least) / (natural - least)
         foot = heights.least_foot + share * (heights.foot - heights.least_foot)

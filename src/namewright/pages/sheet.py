@@ -44,7 +44,7 @@ _FOOTER_MM = 5.0
 _CAPTION_BASE_MM = 3.8  # so low a caption keeps clear of a tail above it and of a start mark below it
 _AFTER_TILES_MM = 3.0
 _BESIDE_GAP_MM = 8.0
-_LEAST_WRITING = 1.25  # writing room beside a model, in widths of the name: a child's letters run wide
+_MIN_WRITING = 1.25  # writing room beside a model, in widths of the name: a child's letters run wide
 
 
 _FORM_OF = {Part.WIDE: Form.WIDE, Part.STARTS: Form.STARTS, Part.FIRST: Form.SOLID}
@@ -117,7 +117,7 @@ class _SheetMaker:
         self.pen = pen_width_mm(self.ruling)
         self.tiles = tile_rows(self.name, self.x1 - self.sheet.left_mm, spoken=self.settings.spoken)
         self.beside = (self.settings.hand is Hand.RIGHT and len(self.fit.lines) == 1
-                       and (1 + _LEAST_WRITING) * self.fit.width_mm + _BESIDE_GAP_MM <= self.x1 - self.x0)
+                       and (1 + _MIN_WRITING) * self.fit.width_mm + _BESIDE_GAP_MM <= self.x1 - self.x0)
         self.heights = self._heights()
 
     # --- what stands on the sheet ----------------------------------------------------------------

@@ -9,44 +9,33 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
-from namewright.letters.choice import LetterChoice
 from namewright.lines.fit import DoesNotFit
 from namewright.lines.forms import Form
 from namewright.lines.ink import passage
-from namewright.lines.ruling import ALL_LINES, Ruling, print_ruling
+from namewright.lines.ruling import ALL_LINES, print_ruling
 from namewright.lines.setting import SetLine, pen_width_mm
 from namewright.pages import blocks
 from namewright.pages.page import Furniture, Item, Page, checked
-from namewright.pages.paper import Paper, Sheet, sheet_of
+from namewright.pages.paper import Sheet, sheet_of
 from namewright.pages.typesetter import Typesetter
 from namewright.wording import Wording, wording
 
 HEIGHTS = 6
-LEAST_MM, GREATEST_MM = 8.0, 60.0
+MIN_MM, MAX_MM = 8.0, 60.0
 _HEADER_MM, _FOOTER_MM = 15.0, 7.0
 _NOTE_MM, _NOTE_STEP_MM = 1.5, 4.3
 _LABEL_MM = 24.0  # wider than any height in words
 _MODEL_MM = 2.8  # x-height of the small model
 _SMALL_PENCIL_MM = 0.4
 _CLEAR_MM = 1.5
-_LEAST_WRITING = 1.1  # of a row, in widths of the name: a child's letters run wide
-_MOST_SPREAD_MM = 9.0
+_MIN_WRITING = 1.1  # of a row, in widths of the name: a child's letters run wide
+_MAX_SPREAD_MM = 9.0
 
 
-@dataclass(frozen=True, slots=True)
-class SizeSettings:
-    """How the page is made; the ruling gives the proportions, not the height."""
-
-    ruling: Ruling
-    paper: Paper = Paper.LETTER
-    binding: bool = False
-    language: str = "en"
-    letters: LetterChoice = LetterChoice()
-
-
-def size_page(setter: Typesetter, name: str, label: str, settings: SizeSettings) -> Page:
+def size_page(setter: Typesetter, name: str, label: str, settings: blocks.PageSettings) -> Page:
     """Return the page: six heights in equal ratios, from 8 mm to the tallest that the page and the name allow.
 
+    Of the ruling in ``settings`` only the proportions count.
     The page is turned where that lets a long name stand on taller lines. Raises MissingLetters, or
     DoesNotFit for a name that is too wide for six different heights.
     """
@@ -89,7 +78,7 @@ class _Layout:
         return self.rows[-1].ruling.line_height_mm if self.rows else 0.0
 
 
-def _layout(setter: Typesetter, name: str, model: SetLine, settings: SizeSettings, turned: bool) -> _Layout:
+def _layout(setter: Typesetter, name: str, model: SetLine, settings: blocks.PageSettings, turned: bool) -> _Layout:
     """Set the name at six heights, the tallest as tall as fits, down to the half millimetre.
 
     Paper without lines has none to choose among: here it gets them all.
@@ -99,12 +88,12 @@ def _layout(setter: Typesetter, name: str, model: SetLine, settings: SizeSetting
     room = (sheet.foot - sheet.top_mm - _HEADER_MM - _FOOTER_MM - len(notes) * _NOTE_STEP_MM - _CLEAR_MM
             - HEIGHTS * _over(model))
     lined = replace(settings.ruling, gap_mm=0.0, lines=settings.ruling.lines or ALL_LINES)
-    tallest, needed = GREATEST_MM, 0.0
+    tallest, needed = MAX_MM, 0.0
     while len(heights := _heights(tallest)) == HEIGHTS:
         rows = tuple(setter.ruled(lined.scaled_to(one)).line(name) for one in heights)
-        needed, tall = _LEAST_WRITING * rows[-1].width_mm, _tall(rows)
+        needed, tall = _MIN_WRITING * rows[-1].width_mm, _tall(rows)
         if tall <= room and needed <= sheet.room_width:
-            return _Layout(sheet, notes, rows, needed, min(_MOST_SPREAD_MM, (room - tall) / (HEIGHTS - 1)))
+            return _Layout(sheet, notes, rows, needed, min(_MAX_SPREAD_MM, (room - tall) / (HEIGHTS - 1)))
         tallest -= 0.5
     return _Layout(sheet, notes, (), needed, 0.0)
 
@@ -120,7 +109,7 @@ def _tall(rows: Sequence[SetLine]) -> float:
 
 def _heights(tallest: float) -> list[float]:
     """Return the different heights from the least to ``tallest``: whole millimetres, halves where those coincide."""
-    exact = [LEAST_MM * (tallest / LEAST_MM) ** (step / (HEIGHTS - 1)) for step in range(HEIGHTS)]
+    exact = [MIN_MM * (tallest / MIN_MM) ** (step / (HEIGHTS - 1)) for step in range(HEIGHTS)]
     whole = sorted({float(round(one)) for one in exact})
     return whole if len(whole) == HEIGHTS else sorted({round(2 * one) / 2 for one in exact})
 

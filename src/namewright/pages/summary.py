@@ -22,7 +22,7 @@ from namewright.wording import TIED_SPACE
 _TITLE_MM, _NAME_MM, _TEXT_MM = 2.4, 2.0, 1.5
 _LEADING = 2.9  # line step, in x-heights
 _INDENT_MM = 9.0
-_MOST_CODE_POINTS = 3  # of a run: enough to tell the script, and short enough to stand in a caption
+_MAX_CODE_POINTS = 3  # of a run: enough to tell the script, and short enough to stand in a caption
 _COLUMN_MM = 46.0  # where sentences begin that stand beside their heading
 
 
@@ -94,5 +94,5 @@ def drawable(setter: Typesetter, text: str) -> str:
 
 
 def _code_points(run: str) -> str:
-    shown = [f"U+{ord(char):04X}" for char in run[:_MOST_CODE_POINTS]]
-    return f"({' '.join(shown)}{' ...' if len(run) > _MOST_CODE_POINTS else ''})"
+    shown = [f"U+{ord(char):04X}" for char in run[:_MAX_CODE_POINTS]]
+    return f"({' '.join(shown)}{' ...' if len(run) > _MAX_CODE_POINTS else ''})"

@@ -54,7 +54,7 @@ __all__ = ["Band", "Evidence", "LetterDifficulty", "NameDifficulty", "agreed_wri
 
 MIDDLE_FROM, MIDDLE_TO = -0.65, -0.30
 LONG_NAME_LETTERS = 7
-MOST_LETTERS = 40  # more different letters are no name, and are neither compared nor put apart
+MAX_LETTERS = 40  # more different letters are no name, and are neither compared nor put apart
 WORKLOAD_PER_LETTER = round((MIDDLE_TO - MIDDLE_FROM) / LONG_NAME_LETTERS, 2)
 WORKLOAD_PER_SIGN = 0.02  # a mark, a space, a hyphen, an apostrophe: half a letter, cut to the source's precision
 WORKLOAD_PER_TWINS = WORKLOAD_PER_LETTER
@@ -188,7 +188,7 @@ def name_difficulty(name: str, own_initial: str | None = None) -> NameDifficulty
 def twins_in(signs: Sequence[str]) -> tuple[tuple[str, str], ...]:
     """Return the pairs of letters, marks aside, that are mirror or turned twins of each other in our alphabet."""
     bases = tuple(dict.fromkeys(map(base_letter, signs)))
-    if len(bases) > MOST_LETTERS:
+    if len(bases) > MAX_LETTERS:
         return ()
     return tuple((one, other) for case in (str.islower, str.isupper)
                  for one, other, _ in twins(filter(case, bases)))

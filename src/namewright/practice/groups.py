@@ -25,7 +25,7 @@ from random import Random
 from namewright.practice.weeks import Letters, letters_of
 from namewright.settings import Support
 
-LEAST, MOST = 3, 5  # children at a table, where nobody says how many tables there are
+MIN_AT_TABLE, MAX_AT_TABLE = 3, 5  # children at a table, where nobody says how many tables there are
 HELP = 2  # the same level of help is worth as much as this many letters shared; a rule of ours
 _STARTS = 8
 _MANY = 60  # in larger classes two starts do
@@ -109,7 +109,7 @@ def shared_letters(names: Sequence[str]) -> tuple[str, ...]:
 
 def usual_tables(children: int, before: int = 0) -> int:
     """Return how many tables there are where nobody says: as before if that leaves three to five at each."""
-    fewest, most = -(-children // MOST), max(1, children // LEAST)
+    fewest, most = -(-children // MAX_AT_TABLE), max(1, children // MIN_AT_TABLE)
     if not children:
         return 0
     return min(max(before or fewest, fewest), max(most, fewest))

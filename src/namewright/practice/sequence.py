@@ -16,7 +16,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import chain
 
-from namewright.practice.difficulty import MOST_LETTERS, Band, LetterDifficulty, base_letter
+from namewright.practice.difficulty import MAX_LETTERS, Band, LetterDifficulty, base_letter
 from namewright.practice.evidence import load_evidence
 from namewright.practice.features import FACES_FROM, facing
 from namewright.practice.likeness import looks_like_its_capital, twin
@@ -65,7 +65,7 @@ def practice_sequence(letters: Sequence[LetterDifficulty], own_initial: str) -> 
     """
     first = tuple(each for each in letters if each.letter == own_initial)
     rest = [each for each in letters if each.letter != own_initial]
-    if len(letters) > MOST_LETTERS:
+    if len(letters) > MAX_LETTERS:
         return (*first, *chain.from_iterable(_banded(rest)))
     bands = _banded(sorted(rest, key=lambda each: _bridge(each.letter, own_initial)))
     in_one = (tuple(chain.from_iterable(bands)),)

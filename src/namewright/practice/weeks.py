@@ -31,8 +31,8 @@ from namewright.practice.difficulty import Band, base_letter, letter_difficulty,
 from namewright.practice.sequence import look_alike
 
 DEFAULT_WEEKS = 10
-MOST_A_WEEK = 3
-MOST_REVIEWED = 2  # earlier letters in one week; a rule of ours
+MAX_A_WEEK = 3
+MAX_REVIEWED = 2  # earlier letters in one week; a rule of ours
 WIDTH = 16
 NEARNESS = 0.4  # what each letter still lacking takes from a name's promise; found by trial on random classes
 
@@ -82,8 +82,8 @@ def letter_weeks(names: Sequence[str], weeks: int = DEFAULT_WEEKS, a_week: int =
     """
     if weeks < 1:
         raise Problem("practice.weeks_range", weeks=weeks)
-    if not 1 <= a_week <= MOST_A_WEEK:
-        raise Problem("practice.pace_range", pace=a_week, most=MOST_A_WEEK)
+    if not 1 <= a_week <= MAX_A_WEEK:
+        raise Problem("practice.pace_range", pace=a_week, most=MAX_A_WEEK)
     has = [letters_of(name) for name in names]
     done = [*formed, *(frozenset() for _ in has[len(formed):])]
     lacking = [each - known for each, known in zip(has, done, strict=True)]
@@ -234,7 +234,7 @@ def _reviews(order: Sequence[Sequence[str]], lacking: Sequence[Letters], taught:
         able = [letter for letter in sorted(due, key=lambda each: (due[each][0], -_count(each, lacking), each))
                 if due[letter][0] <= week and _count(letter, lacking) and letter not in letters
                 and not any(too_alike(letter, other) for other in letters)]
-        found.append(tuple(able[:MOST_REVIEWED]))
+        found.append(tuple(able[:MAX_REVIEWED]))
         due |= {letter: (week + due[letter][1], 2 * due[letter][1]) for letter in found[-1]}
         due |= {letter: (week + 1, 2) for letter in letters}
     return found

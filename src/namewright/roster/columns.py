@@ -23,7 +23,7 @@ WIDE_SPACE = "  "
 """Stands for columns made of two spaces or more."""
 _DELIMITERS = ("\t", ";", "|", WIDE_SPACE, ",")
 _HEADER_WITHIN = 10
-_MOST_JOINED = 20
+_MAX_JOINED = 20
 _NUMBERED = re.compile(r"\d{1,3}[.)]\s*(?=\D+$)")
 _OUTLINE = re.compile(r"[a-zA-Z][.)]")
 _SHEET_SIGNS = ("#REF!", "#N/A", "#NAME?", "#VALUE!", "#DIV/0!", "#NULL!", "#NUM!", "=")
@@ -146,7 +146,7 @@ def _rows(lines: Sequence[str], delimiter: str, most: int = 0) -> Iterable[Row]:
 def _join(lines: Sequence[str], index: int, delimiter: str) -> tuple[list[str], int]:
     """Join a quoted cell that runs over several lines; if it never closes, its mark is only text."""
     text = lines[index]
-    for span in range(2, min(_MOST_JOINED, len(lines) - index) + 1):
+    for span in range(2, min(_MAX_JOINED, len(lines) - index) + 1):
         addition = lines[index + span - 1]
         text = f"{text} {addition}"
         cells = split_cells(text, delimiter) if '"' in addition else None

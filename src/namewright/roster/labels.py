@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from namewright.names.clusters import clusters
 from namewright.roster.vocabulary import fold
 
-_MOST_LETTERS = 24
+_MAX_LETTERS = 24
 """Past so many letters a number tells two children apart better than more letters do."""
 
 
@@ -32,7 +32,7 @@ def labels(children: Sequence[tuple[str, str]]) -> tuple[str, ...]:
 def _tell_apart(group: Sequence[tuple[str, str]]) -> list[str]:
     """Add to each name the shortest opening of the other name that nobody else in the group has."""
     others = [clusters(other) for _, other in group]
-    longest = min(max(map(len, others)), _MOST_LETTERS)
+    longest = min(max(map(len, others)), _MAX_LETTERS)
     chosen: list[str | None] = [None] * len(group)
     waiting = set(range(len(group)))
     for size in range(1, longest + 1):

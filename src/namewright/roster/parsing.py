@@ -16,7 +16,7 @@ from namewright.roster.children import Child, LineReport, Outcome, Roster, Roste
 from namewright.roster.columns import Row, Table, lay_out
 from namewright.roster.headers import header_role, header_roles
 from namewright.roster.labels import labels
-from namewright.roster.limits import MOST_BYTES, MOST_LINES
+from namewright.roster.limits import MAX_BYTES, MAX_LINES
 from namewright.roster.rows import ONE_EACH, Entry, LeftOut, read_row, settle
 from namewright.roster.sources import decode, read_bytes
 from namewright.roster.tidy import Tidied, scrub
@@ -46,12 +46,12 @@ def read_roster(text: str, source: Message | str = PASTED, part: NamePart = Name
     ``source`` is how errors name the text: words of ours, or the name of a file. Raises RosterError if there is no
     child in it, or too much text.
     """
-    if len(text) > MOST_BYTES:
-        raise RosterError("roster.text_large", source=source, megabytes=MOST_BYTES // 1_000_000)
+    if len(text) > MAX_BYTES:
+        raise RosterError("roster.text_large", source=source, megabytes=MAX_BYTES // 1_000_000)
     lines = text.splitlines()
     lines[:1] = [line.removeprefix("\ufeff") for line in lines[:1]]  # a byte order mark is no part of a name
-    if len(lines) > MOST_LINES:
-        raise RosterError("roster.text_long", source=source, count=len(lines), most=MOST_LINES)
+    if len(lines) > MAX_LINES:
+        raise RosterError("roster.text_long", source=source, count=len(lines), most=MAX_LINES)
     clean = [scrub(line) for line in lines]
     table = lay_out([line.text for line in clean])
     drafts = _note_repeats(_draft_rows(table, part))

@@ -32,7 +32,7 @@ from namewright.roster.setting_cells import (
 from namewright.roster.vocabulary import NAME_ROLES, Role, fold
 from namewright.settings import NamePart
 
-MOST_LETTERS = 60
+MAX_LETTERS = 60
 ONE_EACH = message("roster.one_each")
 _LONGEST_CELL = 300
 _BETWEEN_VOWELS = re.compile(r"[aeiouāēīōū]['’‘`][aeiouāēīōū]", re.IGNORECASE)
@@ -64,7 +64,7 @@ def read_row(row: Row, table: Table) -> Entry | LeftOut:
     if not any(is_letter(char) for cell in filled for char in cell):
         return LeftOut((_no_letter_reason("".join(filled)),))
     if length := _too_long(row.cells, table):
-        return LeftOut((message("roster.long_cell", count=length, most=MOST_LETTERS), ONE_EACH))
+        return LeftOut((message("roster.long_cell", count=length, most=MAX_LETTERS), ONE_EACH))
     if len(filled) == 1 and (reason := heading_reason(filled[0])):
         return LeftOut((reason, message("roster.if_child")), heading=True)
     if not table.delimiter or _stands_alone(row, filled, table):
@@ -82,9 +82,9 @@ def settle(entry: Entry, part: NamePart) -> Entry | LeftOut:
         if SEVERAL in notes:
             return LeftOut((SEVERAL, ONE_EACH))
         return LeftOut((message("roster.no_name"), *notes))
-    size = len(clusters(practice)) if len(practice) > MOST_LETTERS else 0
-    if size > MOST_LETTERS:
-        return LeftOut((message("roster.long_name", count=size, most=MOST_LETTERS),))
+    size = len(clusters(practice)) if len(practice) > MAX_LETTERS else 0
+    if size > MAX_LETTERS:
+        return LeftOut((message("roster.long_name", count=size, most=MAX_LETTERS),))
     notes.extend(odd_marks(practice))
     return replace(entry, reading=reading, practice=practice, notes=tuple(notes))
 

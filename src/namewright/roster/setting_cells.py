@@ -20,8 +20,8 @@ from namewright.settings import Hand, NamePart, Support
 from namewright.units import parse_length_mm
 
 _T = TypeVar("_T")
-LEAST_LINE_MM = 4.0
-MOST_LINE_MM = 80.0
+MIN_LINE_MM = 4.0
+MAX_LINE_MM = 80.0
 _LONGEST_LENGTH = 24
 _UNIT_IN_HEADER = re.compile(r"\b(mm|cm|in|inch|inches)\b")
 
@@ -67,9 +67,9 @@ def read_line_height(cell: str, header: str, notes: list[Message]) -> float | No
         height = parse_length_mm(text) if len(text) <= _LONGEST_LENGTH else 0.0
     except (ValueError, ArithmeticError):
         height = 0.0
-    if LEAST_LINE_MM <= height <= MOST_LINE_MM:
+    if MIN_LINE_MM <= height <= MAX_LINE_MM:
         return height
-    notes.append(message("roster.no_line_height", cell=cell[:40], least=LEAST_LINE_MM, most=MOST_LINE_MM))
+    notes.append(message("roster.no_line_height", cell=cell[:40], least=MIN_LINE_MM, most=MAX_LINE_MM))
     return None
 
 

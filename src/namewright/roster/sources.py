@@ -12,7 +12,7 @@ from pathlib import Path
 
 from namewright.message import Message, message
 from namewright.roster.children import RosterError
-from namewright.roster.limits import MOST_BYTES
+from namewright.roster.limits import MAX_BYTES
 from namewright.roster.workbook import workbook_text
 
 _BOMS = (
@@ -37,7 +37,7 @@ _FOREIGN = {
     b"<?xml": "roster.xml",
 }
 """How the files begin that are most often taken for a list of names, and what is said of each."""
-_MEGABYTES = MOST_BYTES // 1_000_000
+_MEGABYTES = MAX_BYTES // 1_000_000
 
 
 def read_bytes(path: Path) -> bytes:
@@ -46,7 +46,7 @@ def read_bytes(path: Path) -> bytes:
         wrong = _wrong_kind(path)
         if not wrong:
             with path.open("rb") as file:
-                return file.read(MOST_BYTES + 1)
+                return file.read(MAX_BYTES + 1)
     except FileNotFoundError:
         raise RosterError("roster.no_file", file=path.name) from None
     except PermissionError:
@@ -70,7 +70,7 @@ def decode(data: bytes, source: Message | str) -> tuple[str, tuple[Message, ...]
 
     UTF-8, UTF-16 and UTF-32 by their mark, plain UTF-8, then Windows-1252 with a note. Raises RosterError.
     """
-    if len(data) > MOST_BYTES:
+    if len(data) > MAX_BYTES:
         raise RosterError("roster.file_large", source=source, megabytes=_MEGABYTES)
     if is_workbook(data):
         return workbook_text(data, source)

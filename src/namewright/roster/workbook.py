@@ -21,14 +21,14 @@ from typing import Any
 from namewright.message import Message, message
 from namewright.roster.children import RosterError
 from namewright.roster.headers import header_roles
-from namewright.roster.limits import MOST_BYTES, MOST_LINES
+from namewright.roster.limits import MAX_BYTES, MAX_LINES
 
-MOST_UNPACKED = 50_000_000
-_MOST_PARTS = 2_000
-_MOST_ELEMENTS = 500_000  # of XML, in all parts: openpyxl reads some 150,000 a second
-_MOST_COLUMNS = 500
-_MOST_READ = 200_000  # rows and filled cells of all sheets together
-_MOST_RATIO = 200
+MAX_UNPACKED = 50_000_000
+_MAX_PARTS = 2_000
+_MAX_ELEMENTS = 500_000  # of XML, in all parts: openpyxl reads some 150,000 a second
+_MAX_COLUMNS = 500
+_MAX_READ = 200_000  # rows and filled cells of all sheets together
+_MAX_RATIO = 200
 _RATIO_FROM = 5_000_000
 _DOCTYPES = tuple("<!DOCTYPE".encode(code) for code in ("ascii", "utf-16-le", "utf-16-be"))
 _UNFINISHED = re.compile(rb"</f>\s*+(?:(?:<v\s*+/>|<v></v>)\s*+)?</c>")
@@ -76,7 +76,7 @@ def _inspect(data: bytes, source: Message | str) -> tuple[Message, ...]:
                 if any(mark in content for mark in _DOCTYPES):
                     raise RosterError("roster.doctype", source=source)
                 elements += content.count(b"<") - content.count(b"</")
-                if elements > _MOST_ELEMENTS:
+                if elements > _MAX_ELEMENTS:
                     raise RosterError("roster.unpacks", source=source)
                 sheets += len(_SHEET_NAMED.findall(content)) - (_SHEET_PART.match(part.filename) is not None)
                 if part.filename.startswith("xl/worksheets/"):
@@ -88,7 +88,7 @@ def _inspect(data: bytes, source: Message | str) -> tuple[Message, ...]:
         raise
     except Exception as error:  # Zipfile and zlib fail in many ways on damaged bytes
         raise RosterError("roster.damaged", source=source) from error
-    far = (message("roster.far_rows", source=source, most=MOST_LINES),) * (lowest > MOST_LINES)
+    far = (message("roster.far_rows", source=source, most=MAX_LINES),) * (lowest > MAX_LINES)
     return (*(message("roster.unfinished", source=source),) * unfinished, *far)
 
 
@@ -102,9 +102,9 @@ def _check_sizes(parts: list[zipfile.ZipInfo], source: Message | str) -> None:
     unpacked = sum(part.file_size for part in parts)
     packed = max(1, sum(part.compress_size for part in parts))
     if (
-        len(parts) > _MOST_PARTS
-        or unpacked > MOST_UNPACKED
-        or (unpacked > _RATIO_FROM and unpacked / packed > _MOST_RATIO)
+        len(parts) > _MAX_PARTS
+        or unpacked > MAX_UNPACKED
+        or (unpacked > _RATIO_FROM and unpacked / packed > _MAX_RATIO)
     ):
         raise RosterError("roster.unpacks", source=source)
 
@@ -115,7 +115,7 @@ def _best_sheet(data: bytes, source: Message | str) -> tuple[str, tuple[Message,
 
     book = openpyxl.load_workbook(io.BytesIO(data), read_only=True, data_only=True, keep_links=False)
     best: tuple[str, list[str]] | None = None
-    budget = Counter(left=_MOST_READ)
+    budget = Counter(left=_MAX_READ)
     try:
         for sheet in sorted(book.worksheets, key=lambda sheet: str(sheet.sheet_state) != "visible"):
             rows = _sheet_rows(sheet, source, budget)
@@ -139,12 +139,12 @@ def _sheet_rows(sheet: Any, source: Message | str, budget: Counter[str]) -> list
     sheet.reset_dimensions()
     rows: list[str] = []
     filled = size = 0
-    for row in sheet.iter_rows(max_row=MOST_LINES, max_col=_MOST_COLUMNS, values_only=True):
+    for row in sheet.iter_rows(max_row=MAX_LINES, max_col=_MAX_COLUMNS, values_only=True):
         empty = row.count(None)
         line = "" if empty == len(row) else "\t".join(_cell_text(value) for value in _trimmed(row)).rstrip()
         size += len(line)
         budget["left"] -= 1 + len(row) - empty
-        if size > MOST_BYTES or budget["left"] < 0:
+        if size > MAX_BYTES or budget["left"] < 0:
             raise RosterError("roster.many_rows", source=source)
         rows.append(line)
         filled = len(rows) if line else filled

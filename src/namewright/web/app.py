@@ -23,9 +23,9 @@ from namewright.web.desk import KEY, Desk, class_mark, close_book, desk
 from namewright.web.jobs import where
 from namewright.wording import FIRST, languages, wording
 
-MOST_BYTES = 3_000_000  # a class's spreadsheet is a hundredth of it
-MOST_FORM_BYTES = 400_000
-MOST_FIELDS = 1000
+MAX_BYTES = 3_000_000  # a class's spreadsheet is a hundredth of it
+MAX_FORM_BYTES = 400_000
+MAX_FIELDS = 1000
 _TYPED = ("text", "line", "letters", "note")  # what somebody would not like to type again
 _SAID = {400: "failed", 403: "refused", 404: "gone", 405: "method", 413: "large", 429: "wait"}
 
@@ -42,8 +42,8 @@ class QuietFlask(Flask):
 def create_app(config: Mapping[str, Any]) -> Flask:
     """Return the application for one class. Raises KeyError where CLASS or HOSTS is missing."""
     app = QuietFlask("namewright.web")
-    app.config.update(MAX_CONTENT_LENGTH=MOST_BYTES, MAX_FORM_MEMORY_SIZE=MOST_FORM_BYTES,
-                      MAX_FORM_PARTS=MOST_FIELDS, PASSPHRASE="", SPOKEN=FIRST)
+    app.config.update(MAX_CONTENT_LENGTH=MAX_BYTES, MAX_FORM_MEMORY_SIZE=MAX_FORM_BYTES,
+                      MAX_FORM_PARTS=MAX_FIELDS, PASSPHRASE="", SPOKEN=FIRST)
     app.config.from_mapping(config)
     app.extensions[KEY] = Desk(Path(app.config["CLASS"]))
     app.jinja_env.trim_blocks = app.jinja_env.lstrip_blocks = True

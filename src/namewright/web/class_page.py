@@ -9,7 +9,7 @@ from werkzeug.wrappers import Response as BaseResponse
 
 from namewright.lines.ruling import DEFAULT_RULING, PRESETS, Ruling
 from namewright.message import Message, message
-from namewright.pages.ladder import MOST_TRACED
+from namewright.pages.ladder import MAX_TRACED
 from namewright.pages.paper import Paper
 from namewright.practice.ordering import Order
 from namewright.settings import Hand, Support
@@ -39,7 +39,7 @@ def page(settings: Mapping[str, str], problem: Message | Exception | None = None
         choices={**CHOICES, "language": languages()},
         rulings=_rulings(), usual_ruling=DEFAULT_RULING, for_children=FOR_CHILDREN, for_adult=FOR_ADULT,
         groups=_groups(everyone),
-        shapes=shapes_of(settings), letters=LETTERS, rungs=RUNGS, most_rungs=MOST_TRACED, wanted=_wanted(),
+        shapes=shapes_of(settings), letters=LETTERS, rungs=RUNGS, most_rungs=MAX_TRACED, wanted=_wanted(),
         ticked=frozenset(request.form.getlist("child")))
 
 

@@ -18,8 +18,8 @@ from flask import Flask, abort, redirect, render_template, request, url_for
 from werkzeug.wrappers import Response
 
 COOKIE = "inside"
-MOST_TRIES = 5
-MOST_TRIES_IN_ALL = 30
+MAX_TRIES = 5
+MAX_TRIES_IN_ALL = 30
 WINDOW_S = 60.0
 _OPEN = frozenset({"static", "gate", "tongue", "home.choose_tongue", "home.mark"})
 
@@ -50,8 +50,8 @@ class Gate:
         with self._lock:
             while self._wrong and now - self._wrong[0][0] > WINDOW_S:
                 self._wrong.popleft()
-            return (len(self._wrong) >= MOST_TRIES_IN_ALL
-                    or sum(who == address for _, who in self._wrong) >= MOST_TRIES)
+            return (len(self._wrong) >= MAX_TRIES_IN_ALL
+                    or sum(who == address for _, who in self._wrong) >= MAX_TRIES)
 
     def note_wrong(self, address: str, now: float) -> None:
         """Remember a try in vain."""

@@ -16,7 +16,7 @@ from namewright.classbook.keys import CHILD_KEYS, tuning_of
 from namewright.making.from_book import holds_for_child, holds_for_class
 from namewright.making.request import Kind
 from namewright.message import Field, Problem, message
-from namewright.pages.ladder import MOST_TRACED
+from namewright.pages.ladder import MAX_TRACED
 from namewright.settings import Hand, NamePart, Support
 from namewright.tuning import KNOBS
 from namewright.web.answers import pdf, pdf_of, svg
@@ -56,7 +56,7 @@ def _page(one: BookChild, typed: Mapping[str, str] | None = None, problem: Excep
         "lines.html", child=one, label=one.child.label, typed=one.settings if typed is None else typed,
         problem=problem, controls=[control(knob, everyone, class_tuning) for knob in KNOBS], worded=WORDED,
         shapes=shapes_of(one.settings if typed is None else typed), letters=LETTERS, rungs=RUNGS,
-        most_rungs=MOST_TRACED, class_shapes=shapes_of(settings),
+        most_rungs=MAX_TRACED, class_shapes=shapes_of(settings),
         class_values={"hand": everyone.hand, "support": everyone.support,
                       "practise": NamePart(settings.get("practise", NamePart.GIVEN))},
         settings=settings, history=history, newest=history[0].id if history else 0,

@@ -27,8 +27,8 @@ from namewright.web.tongue import tongue_of
 from namewright.wording import languages
 
 pages = Blueprint("roster", __name__)
-MOST_LINES = 400
-MOST_CHARACTERS = 500 * MOST_LINES  # reading takes time with every one, and nobody waits for more than a list
+MAX_LINES = 400
+MAX_CHARACTERS = 500 * MAX_LINES  # reading takes time with every one, and nobody waits for more than a list
 _MENDED = 0.6
 _FEW = 2  # notes alike that still stand on their own lines
 _UNUSED = "roster.columns"
@@ -94,10 +94,10 @@ def read(text: str, part: NamePart, notes: tuple[Message, ...] = ()) -> Reading:
     """Read a list for the screen; what cannot be read is said, never raised."""
     if not text.strip():
         return Reading(text, problem=message("web.list.empty"))
-    if len(text.splitlines()) > MOST_LINES:
-        return Reading(text, problem=message("web.list.too_many", lines=len(text.splitlines()), most=MOST_LINES))
-    if len(text) > MOST_CHARACTERS:
-        return Reading(text[:MOST_CHARACTERS], problem=message("web.list.too_long", most=MOST_CHARACTERS))
+    if len(text.splitlines()) > MAX_LINES:
+        return Reading(text, problem=message("web.list.too_many", lines=len(text.splitlines()), most=MAX_LINES))
+    if len(text) > MAX_CHARACTERS:
+        return Reading(text[:MAX_CHARACTERS], problem=message("web.list.too_long", most=MAX_CHARACTERS))
     try:
         roster = read_roster(text, message("roster.list"), part)
     except RosterError as error:

@@ -26,7 +26,7 @@ from namewright.web.requests import KINDS
 from namewright.web.settings_in_forms import keep_choices
 
 pages = Blueprint("printing", __name__)
-_MOST_ON_SCREEN = 60
+_MAX_ON_SCREEN = 60
 
 
 def wanted(form: Mapping[str, str], lists: Mapping[str, list[str]]) -> Request:
@@ -122,7 +122,7 @@ def on_screen() -> str:
     """Show the pages themselves, each as large as its paper, for the browser to print."""
     asked = wanted({"who": "ticked"}, _lists())
     making = Making(asked)
-    shown = [to_print(page) for page in islice(making.pages(), _MOST_ON_SCREEN)]
+    shown = [to_print(page) for page in islice(making.pages(), _MAX_ON_SCREEN)]
     return render_template("print.html", shown=shown, missed=_missed(making.account), note=None)
 
 

@@ -29,7 +29,7 @@ LOOPBACK = "127.0.0.1"
 USUAL_PORT = 27613
 THREADS = 8
 _TRIES = 5
-_MOST_BODY_BYTES = 4_000_000  # a little over what the application takes, so that it can say so in a sentence
+_MAX_BODY_BYTES = 4_000_000  # a little over what the application takes, so that it can say so in a sentence
 
 
 def default_class() -> Path:
@@ -99,7 +99,7 @@ def _listening(app: Flask, where: Sequence[str]) -> MultiSocketServer | BaseWSGI
     from waitress.server import create_server
 
     return create_server(app, listen=" ".join(where), threads=THREADS, ident=None,
-                         max_request_body_size=_MOST_BODY_BYTES)
+                         max_request_body_size=_MAX_BODY_BYTES)
 
 
 def _warm(app: Flask, host: str) -> None:

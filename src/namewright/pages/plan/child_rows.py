@@ -10,8 +10,15 @@ from collections.abc import Sequence
 
 from namewright.lines.ink import RULE, Ink, Style, line
 from namewright.pages.page import Item
-from namewright.pages.plan.flow import LEAST_MM, SMALL_MM, TEXT_MM, Flow, fitted, packed
-from namewright.pages.plan.marks import MARK_MM, STEP_MM, formed_mark, letter_mark, point, watch_mark
+from namewright.pages.plan.band_shapes import (
+    SHAPE_MM,
+    STEP_MM,
+    band_shape,
+    formed_tick,
+    letter_on_shape,
+    watch_arrowhead,
+)
+from namewright.pages.plan.flow import MIN_MM, SMALL_MM, TEXT_MM, Flow, fitted, packed
 from namewright.pages.plan.sentences import order_said
 from namewright.pages.summary import drawable
 from namewright.pages.typesetter import Typesetter
@@ -47,11 +54,13 @@ def add_rows(flow: Flow, children: Sequence[Progress], words: Wording, order: Or
 
 def _add_legend(flow: Flow, words: Wording, *, ticked: bool) -> None:
     """Explain the three shapes, the tick, the arrowhead and the question mark, in as many lines as it takes."""
-    shapes: list[tuple[Ink | None, str]] = [(point(band, 1.6, 0.0, 3.2), f"page.plan.legend_{band}") for band in Band]
-    shapes += [(formed_mark(0.8, 0.0), "page.plan.legend_formed")] if ticked else []
+    shapes: list[tuple[Ink | None, str]] = [
+        *((band_shape(band, 1.6, 0.0, 3.2), f"page.plan.legend_{band}") for band in Band),
+        *([(formed_tick(0.8, 0.0), "page.plan.legend_formed")] if ticked else []),
+        (watch_arrowhead(0.8, 0.0), "page.plan.legend_watch"), (None, "page.plan.legend_guess")]
     x = flow.sheet.left_mm
     flow.y += 0.6
-    for shape, key in (*shapes, (watch_mark(0.8, 0.0), "page.plan.legend_watch"), (None, "page.plan.legend_guess")):
+    for shape, key in shapes:
         caption = words.say(key)
         start = shape.bounds()[2] + 0.9 if shape else 0.0
         width = start + flow.setter.text_width(caption, SMALL_MM)
@@ -74,7 +83,7 @@ def _label_lines(setter: Typesetter, each: Planned) -> tuple[str, ...]:
     """Return the label in one line, smaller if need be, or in lines that end at a space, a hyphen or else a beat."""
     label = drawable(setter, each.child.label)
     words = re.findall(r"[^\s\-‐‑]*[\s\-‐‑]*", label)
-    long = any(setter.text_width(word.strip() or "-", LEAST_MM) > _LABEL_MM for word in words)
+    long = any(setter.text_width(word.strip() or "-", MIN_MM) > _LABEL_MM for word in words)
     return _lines(setter, each.beats if long and "".join(each.beats) == label else words, _LABEL_MM)
 
 
@@ -87,7 +96,7 @@ def _beat_lines(setter: Typesetter, each: Planned) -> tuple[str, ...]:
 
 def _lines(setter: Typesetter, pieces: Sequence[str], room: float) -> tuple[str, ...]:
     whole = "".join(pieces).strip()
-    return (whole,) if setter.text_width(whole or "-", LEAST_MM) <= room else packed(setter, pieces, room, TEXT_MM)
+    return (whole,) if setter.text_width(whole or "-", MIN_MM) <= room else packed(setter, pieces, room, TEXT_MM)
 
 
 def _row(flow: Flow, each: Planned, lines: Sequence[Sequence[tuple[str, Band]]],
@@ -114,19 +123,19 @@ def _tiles(setter: Typesetter, letters: Sequence[tuple[str, Band]], left: float,
         x = left + at * STEP_MM
         items += drawn(setter, letter, band, x, height)
         if faces_left(letter):
-            items.append(watch_mark(x + MARK_MM / 2, height + MARK_MM / 2 + 0.65))
+            items.append(watch_arrowhead(x + SHAPE_MM / 2, height + SHAPE_MM / 2 + 0.65))
     return items
 
 
 def _ticks(flow: Flow, lines: Sequence[Sequence[tuple[str, Band]]], top: float, formed: frozenset[str]) -> list[Item]:
     """Return a tick under the right half of each letter that has been formed."""
-    x, y = flow.sheet.left_mm + _TILES_X + 0.92 * MARK_MM, top + _ROW_MM / 2 - _LIFT_MM + MARK_MM / 2 + 0.65
-    return [formed_mark(x + at * STEP_MM, y + number * _ROW_MM) for number, letters in enumerate(lines)
+    x, y = flow.sheet.left_mm + _TILES_X + 0.92 * SHAPE_MM, top + _ROW_MM / 2 - _LIFT_MM + SHAPE_MM / 2 + 0.65
+    return [formed_tick(x + at * STEP_MM, y + number * _ROW_MM) for number, letters in enumerate(lines)
             for at, (letter, _) in enumerate(letters) if letter in formed]
 
 
 def drawn(setter: Typesetter, letter: str, band: Band, x: float, y: float) -> tuple[Ink, ...]:
     """Return a letter's mark; one that our letters lack is shown by its bare shape."""
     if setter.alphabet.missing(letter):
-        return (point(band, x + MARK_MM / 2, y, MARK_MM),)
-    return letter_mark(setter, letter, band, x, y)
+        return (band_shape(band, x + SHAPE_MM / 2, y, SHAPE_MM),)
+    return letter_on_shape(setter, letter, band, x, y)

@@ -16,7 +16,7 @@ from namewright.pages.typesetter import Typesetter
 
 HEAD_MM, TEXT_MM, SMALL_MM = 1.9, 1.5, 1.3  # x-heights
 LEADING = 2.9  # line step, in x-heights
-LEAST_MM = 1.05  # smaller letters are not read
+MIN_MM = 1.05  # smaller letters are not read
 
 
 @dataclass
@@ -73,7 +73,7 @@ def packed(setter: Typesetter, pieces: Iterable[str], room: float, size: float) 
     """Return pieces of a text put together into lines that fit; a piece too wide even in small letters is cut."""
     lines = [""]
     for piece in pieces:
-        for part in setter.breakable(piece, room, LEAST_MM) if _too_wide(setter, piece, room) else (piece,):
+        for part in setter.breakable(piece, room, MIN_MM) if _too_wide(setter, piece, room) else (piece,):
             if lines[-1] and setter.text_width((lines[-1] + part).strip(), size) > room:
                 lines.append("")
             lines[-1] += part
@@ -81,7 +81,7 @@ def packed(setter: Typesetter, pieces: Iterable[str], room: float, size: float) 
 
 
 def _too_wide(setter: Typesetter, piece: str, room: float) -> bool:
-    return setter.text_width(piece.strip() or "-", LEAST_MM) > room
+    return setter.text_width(piece.strip() or "-", MIN_MM) > room
 
 
 def fitted(setter: Typesetter, text: str, x: float, baseline: float, room: float, size: float = TEXT_MM,

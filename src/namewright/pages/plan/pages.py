@@ -12,9 +12,9 @@ from dataclasses import dataclass
 from namewright.lines.ink import Role
 from namewright.pages.page import Item, Page, checked
 from namewright.pages.paper import Paper, sheet_of
+from namewright.pages.plan.band_shapes import STEP_MM
 from namewright.pages.plan.child_rows import add_rows, drawn
 from namewright.pages.plan.flow import LEADING, SMALL_MM, Flow, fitted
-from namewright.pages.plan.marks import STEP_MM
 from namewright.pages.plan.sentences import account_said, labels, weeks_said
 from namewright.pages.plan.week_table import NO_NUMBERS, Numbers, add_week
 from namewright.pages.typesetter import Typesetter
@@ -27,7 +27,7 @@ from namewright.wording import Wording, wording
 _TITLE_MM = 2.4
 _AHEAD_MM = 60.0
 _WEEKS_A_LINE = 10
-_MOST_UNDER_A_WEEK = 8
+_MAX_UNDER_A_WEEK = 8
 _NOTES = ("scale", "order", "watch", "pace", "tables", "teacher")
 
 
@@ -91,9 +91,9 @@ def _column_mm(flow: Flow) -> float:
 
 def _column(week: Week, plan: Timetable, words: Wording) -> tuple[str, ...]:
     names = labels(plan, week.completes)
-    if len(names) <= _MOST_UNDER_A_WEEK:
+    if len(names) <= _MAX_UNDER_A_WEEK:
         return names
-    return (*names[:_MOST_UNDER_A_WEEK - 1], words.say("page.plan.more", count=len(names) - _MOST_UNDER_A_WEEK + 1))
+    return (*names[:_MAX_UNDER_A_WEEK - 1], words.say("page.plan.more", count=len(names) - _MAX_UNDER_A_WEEK + 1))
 
 
 def _week(flow: Flow, number: int, week: Week, names: Sequence[str], x: float, words: Wording) -> list[Item]:

@@ -9,7 +9,7 @@ from namewright.practice.ordering import Order
 from namewright.practice.timetable import Table, Timetable
 from namewright.practice.weeks import Week
 
-MOST_SAID = 6  # names or letters in a sentence
+MAX_SAID = 6  # names or letters in a sentence
 
 
 def both_cases(letter: str) -> str:
@@ -48,15 +48,15 @@ def next_week_said(plan: Timetable, week: Week) -> Message:
         return message("page.plan.next_pause")
     if not names:
         return message("page.plan.next_week", letters=letters)
-    if len(names) > MOST_SAID:
-        more = message("page.plan.more", count=len(names) - MOST_SAID + 1)
-        return message("page.plan.next_week_complete", letters=letters, who=(*names[:MOST_SAID - 1], more))
+    if len(names) > MAX_SAID:
+        more = message("page.plan.more", count=len(names) - MAX_SAID + 1)
+        return message("page.plan.next_week_complete", letters=letters, who=(*names[:MAX_SAID - 1], more))
     return message("page.plan.next_week_complete", letters=letters, who=names)
 
 
 def table_said(plan: Timetable, table: Table) -> Message:
     """Return who sits at a table, and which letters they share."""
-    who, letters = labels(plan, table.children), letters_said(table.letters[:MOST_SAID])
+    who, letters = labels(plan, table.children), letters_said(table.letters[:MAX_SAID])
     if not letters:
         return message("page.plan.at_table", number=table.number, who=who)
     return message("page.plan.at_table_sharing", number=table.number, who=who, letters=letters)

@@ -6,7 +6,7 @@ from itertools import combinations
 
 import pytest
 
-from namewright.pages.plan.marks import LOOKS, MARK_MM, STEP_MM, letter_mark, point
+from namewright.pages.plan.band_shapes import SHAPE_MM, SHAPE_STYLES, STEP_MM, band_shape, letter_on_shape
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.difficulty import Band
 
@@ -24,10 +24,10 @@ def contrast(one: str, other: str) -> float:
 
 
 @pytest.mark.parametrize("band", Band)
-@pytest.mark.parametrize("side", [1.6, 3.2, MARK_MM])
+@pytest.mark.parametrize("side", [1.6, 3.2, SHAPE_MM])
 def test_a_mark_stands_about_its_place_within_its_side(band: Band, side: float) -> None:
     """Its edge counted; and none is much smaller than another."""
-    x0, y0, x1, y1 = point(band, 10.0, 20.0, side).bounds()
+    x0, y0, x1, y1 = band_shape(band, 10.0, 20.0, side).bounds()
     assert ((x0 + x1) / 2, (y0 + y1) / 2) == pytest.approx((10.0, 20.0), abs=0.02)
     assert 0.85 * side <= x1 - x0 <= side + 0.02
     assert y1 - y0 == pytest.approx(x1 - x0, abs=0.02)
@@ -35,23 +35,23 @@ def test_a_mark_stands_about_its_place_within_its_side(band: Band, side: float) 
 
 def test_marks_are_told_apart_without_colour() -> None:
     """Each shape is another path, and the fills keep 1.5:1 to one another when printed grey."""
-    shapes = {point(band, 0, 0, MARK_MM).pieces[0].fragment.data for band in Band}
+    shapes = {band_shape(band, 0, 0, SHAPE_MM).pieces[0].fragment.data for band in Band}
     assert len(shapes) == len(Band)
-    assert all(contrast(LOOKS[one].fill, LOOKS[other].fill) > 1.5 for one, other in combinations(Band, 2))
+    assert all(contrast(SHAPE_STYLES[one].fill, SHAPE_STYLES[other].fill) > 1.5 for one, other in combinations(Band, 2))
 
 
 @pytest.mark.parametrize("band", Band)
 def test_a_letter_is_read_on_its_mark(band: Band) -> None:
     """7:1 on its fill (WCAG 2.2, SC 1.4.6), and the edge 3:1 on white (SC 1.4.11)."""
-    assert contrast(LOOKS[band].letter, LOOKS[band].fill) > 7
-    assert contrast(LOOKS[band].edge, "#ffffff") > 3
+    assert contrast(SHAPE_STYLES[band].letter, SHAPE_STYLES[band].fill) > 7
+    assert contrast(SHAPE_STYLES[band].edge, "#ffffff") > 3
 
 
 @pytest.mark.parametrize("letter", ["i", "W", "Q", "Ẹ̀", "Ǘ", "g", "J"])
 def test_every_letter_stands_inside_its_mark(setter: Typesetter, letter: str) -> None:
     """Wide ones and those with two marks are set smaller; the next mark is clear of this one."""
-    shape, ink = letter_mark(setter, letter, Band.MIDDLE, 10.0, 20.0)
+    shape, ink = letter_on_shape(setter, letter, Band.MIDDLE, 10.0, 20.0)
     x0, y0, x1, y1 = ink.bounds()
-    assert 10.0 <= x0 < x1 <= 10.0 + MARK_MM
-    assert 20.0 - MARK_MM / 2 <= y0 < y1 <= 20.0 + MARK_MM / 2
+    assert 10.0 <= x0 < x1 <= 10.0 + SHAPE_MM
+    assert 20.0 - SHAPE_MM / 2 <= y0 < y1 <= 20.0 + SHAPE_MM / 2
     assert shape.bounds()[2] < 10.0 + STEP_MM
