@@ -14,10 +14,12 @@ KEPT = [  # key, as typed, as kept
     ("line_height", "20 mm", "20"), ("midline", "0,5", "0.5"), ("rows", "3", "3"), ("bold_baseline", "yes", "on"),
     ("bold_baseline", "no", "off"), ("ladder", "dots,  dots-run-out", "dots dots-run-out"),
     ("keep_dots", " g  k ", "g k"),
-    ("letters", "a=two-storey", "a=two-storey")]
+    ("letters", "a=two-storey", "a=two-storey"), ("names_in", "HAW", "haw")]
+OF_CHILD = [("beats", " Pe-ne-lo-pe ", "Pe-ne-lo-pe"), ("home_language", "es", "es")]
 OF_CLASS = [("title", "  The  Alders ", "The Alders"), ("ruling", "de-5", "de-5"), ("paper", "A4", "a4"),
 ("landscape", "on", "on"),
-            ("binding", "off", "off"), ("language", "es", "es"), ("order", "need", "need")]
+            ("binding", "off", "off"), ("language", "es", "es"), ("order", "need", "need"), ("tables", "5", "5"),
+            ("letters_per_week", "2", "2")]
 
 
 @pytest.mark.parametrize(("key", "typed", "kept"), [*KEPT, *OF_CLASS])
@@ -27,9 +29,15 @@ def test_a_setting_is_kept_in_one_form(key: str, typed: str, kept: str) -> None:
     assert checked_setting(key, kept, of_class=True) == kept
 
 
-@pytest.mark.parametrize(("key", "typed", "kept"), KEPT)
+@pytest.mark.parametrize(("key", "typed", "kept"), [*KEPT, *OF_CHILD])
 def test_a_child_may_have_what_concerns_one_child(key: str, typed: str, kept: str) -> None:
     assert checked_setting(key, typed, of_class=False) == kept
+
+
+@pytest.mark.parametrize(("key", "text"), [(key, text) for key, text, _ in OF_CHILD])
+def test_what_concerns_one_child_is_no_setting_of_the_class(key: str, text: str) -> None:
+    with pytest.raises(ClassbookError):
+        checked_setting(key, text, of_class=True)
 
 
 @pytest.mark.parametrize("key", [key for key, _, _ in OF_CLASS])

@@ -240,10 +240,11 @@ def _check_readable(book_path: Path) -> None:
     """Read all of a class. Raises ClassbookError for words in it that no class can hold."""
     try:
         with Classbook.open(book_path) as book:
-            for settings in (book.class_settings, *(one.settings for one in book.children(left=True))):
-                for key, text in settings.items():
-                    checked_setting(key, text, of_class=True)
+            for key, text in book.class_settings.items():
+                checked_setting(key, text, of_class=True)
             for one in book.children(left=True):
+                for key, text in one.settings.items():
+                    checked_setting(key, text, of_class=False)
                 book.observations(one.id)
     except ClassbookError as error:
         raise ClassbookError("classbook.unheard_of", detail=error.message) from error

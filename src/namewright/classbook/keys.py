@@ -1,9 +1,11 @@
 """Which settings a class and a child may have, and how each is checked before it is kept as text.
 
-A child: ``support``, ``hand``, ``practise``, the knobs of ``tuning``, and in words ``letters`` (chosen forms),
-``ladder`` (the rungs on a sheet) and ``keep_dots`` (letters that keep their dots). A class: these as the default for
-all, and ``title``, ``ruling``, ``paper``, ``landscape``, ``binding``, ``language``, ``order``. Empty text is "not set".
-Lengths are millimetres, kept to a thousandth. Out of scope: what a setting does to a page.
+A child: ``support``, ``hand``, ``practise``, the knobs of ``tuning``, in words ``letters`` (chosen forms), ``ladder``
+(the rungs on a sheet) and ``keep_dots`` (letters that keep their dots), and ``names_in`` (the language of the name). A
+class: these as the default for all, and ``title``, ``ruling``, ``paper``, ``landscape``, ``binding``, ``language``,
+``order``, ``tables`` (how many), ``letters_per_week``. A child alone: ``beats`` (the name cut for clapping) and
+``home_language`` (of what its family is told). Empty text is "not set". Lengths are millimetres, kept to a thousandth.
+Out of scope: what a setting does to a page.
 """
 
 from __future__ import annotations
@@ -16,7 +18,7 @@ from namewright.letters.alphabet import upright
 from namewright.letters.choice import read_choice
 from namewright.lines.ruling import preset
 from namewright.message import Problem
-from namewright.names.beats import SPOKEN
+from namewright.names.beats import SPOKEN, beats
 from namewright.pages.ladder import read_rungs
 from namewright.pages.paper import Paper
 from namewright.practice.ordering import Order
@@ -31,6 +33,8 @@ _KNOBS = frozenset(knob.key for knob in KNOBS)
 _CHOICES: Mapping[str, type[StrEnum]] = {"support": Support, "hand": Hand, "practise": NamePart}
 WORD_KEYS = ("letters", "ladder", "keep_dots")
 CHILD_KEYS: tuple[str, ...] = (*_CHOICES, *(knob.key for knob in KNOBS), *WORD_KEYS)
+"""What a child may have of its own on its sheets."""
+MAX_TABLES, MAX_A_WEEK = 200, 3
 
 
 def _one_of(words: Iterable[str]) -> Callable[[str], str]:
@@ -55,12 +59,22 @@ def _knob(key: str) -> Callable[[str], str]:
     return check
 
 
-_CHILD_CHECKS: Mapping[str, Callable[[str], str]] = {
+def _number_to(most: int) -> Callable[[str], str]:
+    return _one_of(map(str, range(1, most + 1)))
+
+
+_SHARED_CHECKS: Mapping[str, Callable[[str], str]] = {
     **{key: _one_of(choice) for key, choice in _CHOICES.items()},
     **{key: _knob(key) for key in _KNOBS},
     "letters": lambda text: str(read_choice(checked_text(text, _MAX_WORDS, "long_letters"), upright())),
     "ladder": lambda text: " ".join(read_rungs(checked_text(text, _MAX_WORDS, "long_ladder"))),
     "keep_dots": lambda text: checked_text(" ".join(text.split()), _MAX_WORDS, "long_keep_dots"),
+    "names_in": _one_of(SPOKEN),
+}
+_CHILD_CHECKS: Mapping[str, Callable[[str], str]] = {
+    **_SHARED_CHECKS,
+    "beats": lambda text: checked_text(" ".join(text.split()), _MAX_WORDS, "long_beats"),
+    "home_language": lambda text: _one_of(languages())(text),
 }
 _CLASS_CHECKS: Mapping[str, Callable[[str], str]] = {
     "title": lambda text: checked_text(" ".join(text.split()), MAX_TITLE, "long_title"),
@@ -69,9 +83,10 @@ _CLASS_CHECKS: Mapping[str, Callable[[str], str]] = {
     "landscape": _one_of(("on", "off")),
     "binding": _one_of(("on", "off")),
     "language": lambda text: _one_of(languages())(text),
-    "names_in": _one_of(SPOKEN),
     "order": _one_of(Order),
-    **_CHILD_CHECKS,
+    "tables": _number_to(MAX_TABLES),
+    "letters_per_week": _number_to(MAX_A_WEEK),
+    **_SHARED_CHECKS,
 }
 
 
@@ -89,6 +104,15 @@ def checked_setting(key: str, text: str, *, of_class: bool) -> str | None:
         return checks[key](text) or None
     except ClassbookError:
         raise
+    except Problem as error:
+        raise ClassbookError(error.message) from error
+
+
+def check_beats(name: str, typed: str) -> None:
+    """Raise ClassbookError for beats that do not join to a name; empty text is no beats."""
+    try:
+        if typed.strip():
+            beats(name, corrected=typed)
     except Problem as error:
         raise ClassbookError(error.message) from error
 

@@ -104,6 +104,10 @@ MIGRATIONS: tuple[Migration, ...] = (
             PRIMARY KEY (one, other),
             CHECK (one < other))""",
     ),
+    (
+        # The language of the name, where the roster says it, by its tag.
+        "ALTER TABLE children ADD COLUMN names_in TEXT NOT NULL DEFAULT ''",
+    ),
 )
 
 

@@ -21,7 +21,7 @@ from namewright.classbook import erasing, saves, taking
 from namewright.classbook import observations as seen
 from namewright.classbook.connect import WAIT_S, connected, told, transaction
 from namewright.classbook.erasing import Erased
-from namewright.classbook.keys import tuning_of
+from namewright.classbook.keys import check_beats, tuning_of
 from namewright.classbook.records import BookChild, ClassbookError, Observation, RosterUpdate, Save
 from namewright.classbook.stages import Stage
 from namewright.roster.children import Child
@@ -159,7 +159,7 @@ class Classbook:
         ``after_save`` refuses the change if the child's newest save is another (0: none).
         """
         with self.changing():
-            self.child(child_id)
+            check_beats(self.child(child_id).child.practice, texts.get("beats", ""))
             return saves.keep(self._db, child_id, texts, who, when, after_save)
 
     def undo(self, child_id: int | None, *, who: str = "", when: When = None,
@@ -292,14 +292,14 @@ class Classbook:
 
 def _book_child(row: tuple[Any, ...], own: Mapping[str, str]) -> BookChild:
     """Lay a child's own settings over what the roster says of them."""
-    id_, given, family, practice, label, line, support, hand, height, joined, left, letters, beats = row
+    id_, given, family, practice, label, line, support, hand, height, joined, left, letters, beats, names_in = row
     mine = tuning_of(own)
     if mine.line_height is None:
         mine = replace(mine, line_height=height)
     support, hand = own.get("support", support), own.get("hand", hand)
     child = Child(_practised(own.get("practise"), given, family, practice), label, given, family, line,
                   Support(support) if support else None, Hand(hand) if hand else None, mine.line_height,
-                  own.get("letters", letters), beats)
+                  own.get("letters", letters), own.get("beats", beats), own.get("names_in", names_in))
     return BookChild(id_, child, mine, own, joined, left)
 
 

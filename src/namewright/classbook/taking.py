@@ -73,12 +73,12 @@ def _once_each(same: Mapping[int, int], known: Set[int]) -> Mapping[int, int]:
 def _values(child: Child) -> tuple[object, ...]:
     return (child.given, child.family, child.practice, child.label, child.line,
             None if child.support is None else str(child.support), None if child.hand is None else str(child.hand),
-            child.line_height_mm, child.letters, child.beats)
+            child.line_height_mm, child.letters, child.beats, child.names_in)
 
 
 def _join(db: sqlite3.Connection, child: Child, at: str) -> int:
     new = db.execute("INSERT INTO children (given, family, practice, label, line, support, hand, line_height_mm, "
-                     "letters, beats, joined_at) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+                     "letters, beats, names_in, joined_at) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
                      (*_values(child), at)).lastrowid
     return int(new or 0)
 
@@ -86,4 +86,5 @@ def _join(db: sqlite3.Connection, child: Child, at: str) -> int:
 def _renew(db: sqlite3.Connection, child_id: int, child: Child) -> None:
     """Take over what the new roster says of a child we know; left is taken back."""
     db.execute("UPDATE children SET given = ?, family = ?, practice = ?, label = ?, line = ?, support = ?, hand = ?, "
-               "line_height_mm = ?, letters = ?, beats = ?, left_at = NULL WHERE id = ?", (*_values(child), child_id))
+               "line_height_mm = ?, letters = ?, beats = ?, names_in = ?, left_at = NULL WHERE id = ?",
+               (*_values(child), child_id))

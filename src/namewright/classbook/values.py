@@ -72,15 +72,15 @@ def _wrong(connection: sqlite3.Connection, table: str) -> Iterator[tuple[str, st
 
 
 def _check_settings(connection: sqlite3.Connection, shown: str) -> None:
-    for table in ("class_settings", "settings"):
+    for table, of_class in (("class_settings", True), ("settings", False)):
         for key, text in connection.execute(f"SELECT key, value FROM {table}"):
-            if not _can_be_set(key, text):
+            if not _can_be_set(key, text, of_class=of_class):
                 raise ClassbookError("classbook.odd_value", file=shown, table=table, column=key)
 
 
-def _can_be_set(key: str, text: str) -> bool:
+def _can_be_set(key: str, text: str, *, of_class: bool) -> bool:
     try:
-        return checked_setting(key, text, of_class=True) is not None
+        return checked_setting(key, text, of_class=of_class) is not None
     except Problem:
         return False
 

@@ -94,7 +94,8 @@ def choices_in_list(child: Child) -> tuple[Choices, Problem | None]:
         letters = read_choice(child.letters, upright())
     except Problem as error:
         problem = error
-    return Choices(support=child.support, hand=child.hand, beats=child.beats or None, letters=letters,
+    return Choices(support=child.support, hand=child.hand, names_in=child.names_in or None,
+                   beats=child.beats or None, letters=letters,
                    tuning=Tuning(line_height=child.line_height_mm)), problem
 
 

@@ -27,7 +27,8 @@ def _own(one: BookChild) -> tuple[Choices, Problem | None]:
     in_list, problem = choices_in_list(one.child)
     kept = read_choices({key: text for key, text in one.settings.items() if key != "letters"})
     return Choices(support=in_list.support, hand=in_list.hand, rungs=kept.rungs, chain=kept.chain,
-                   keep_dots=kept.keep_dots, beats=in_list.beats, letters=in_list.letters, tuning=one.own), problem
+                   keep_dots=kept.keep_dots, names_in=in_list.names_in, beats=in_list.beats, letters=in_list.letters,
+                   tuning=one.own), problem
 
 
 def member_of(one: BookChild, placed: Placed, book: Classbook | None = None) -> Member:

@@ -176,12 +176,12 @@ def completed(placed: Sequence[Placed], language: str = "en", before: Mapping[st
 
     Tables hang on the names and on the levels of help (``usual`` where a child has none) and not on the order.
     ``before`` gives the table of last time by label, from which a new one is made with as few moves as can be (see
-    ``groups``), its number kept. Beats are those of the language that the names are in, by its tag; where nobody said,
-    ``language`` is that of the pages.
+    ``groups``), its number kept. Beats are those of the language that a child's name is in, else of
+    ``names_in``, that of all names, by its tag; where nobody said, ``language`` is that of the pages.
     """
     number = tables(placed, before or {}, wishes, usual)
-    return tuple(_planned(each, number[each.child.line, each.child.label], Spoken(names_in, language, each.child.beats))
-                 for each in placed)
+    return tuple(_planned(each, number[each.child.line, each.child.label],
+                          Spoken(each.child.names_in or names_in, language, each.child.beats)) for each in placed)
 
 
 def tables(placed: Sequence[Placed], before: Mapping[str, int], wishes: Wishes, usual: Support,

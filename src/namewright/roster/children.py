@@ -16,7 +16,8 @@ class Child:
     ``practice`` is the name to write, NFC; ``label`` is how an adult tells this child from every other
     in the class (it adds an initial or a number where two share a name); ``line`` is the 1-based line
     (or spreadsheet row) the child was read from. A setting that is None means "as the class".
-    ``letters`` (chosen forms) and ``beats`` (the name cut for clapping) are as typed, empty where not given.
+    ``letters`` (chosen forms) and ``beats`` (the name cut for clapping) are as typed, ``names_in`` is the language of
+    the name by its tag (BCP 47); all three are empty where not given.
     """
 
     practice: str
@@ -29,6 +30,7 @@ class Child:
     line_height_mm: float | None = None
     letters: str = ""
     beats: str = ""
+    names_in: str = ""
 
 
 class Outcome(StrEnum):

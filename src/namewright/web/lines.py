@@ -31,6 +31,7 @@ from namewright.web.trial import control, tried
 from namewright.wording import FIRST, wording
 
 pages = Blueprint("lines", __name__)
+_LANGUAGES = ("names_in", "home_language")
 WORDED: Mapping[str, tuple[str, ...]] = {"hand": tuple(Hand), "support": tuple(Support), "practise": tuple(NamePart)}
 
 
@@ -80,6 +81,8 @@ def _told(key: str, text: str | None) -> Field:
         return tuple(_known(f"web.rung.{rung}", rung) for rung in text.split())
     if text in ("on", "off"):
         return message(f"web.lines.{text}")
+    if key in _LANGUAGES:
+        return _known(f"web.spoken.{text}", text)
     return _known(f"word.{text}", text) if key in WORDED else text
 
 
