@@ -9,7 +9,8 @@ from statistics import fmean
 import numpy as np
 import pytest
 
-from namewright.practice.groups import group_class, group_worth, pair_worth, worth
+from namewright.practice.groups import group_class
+from namewright.practice.table_worth import group_worth, pair_worth, worth
 from namewright.practice.weeks import letters_of
 from namewright.settings import Support
 

@@ -15,7 +15,7 @@ from dataclasses import dataclass
 from datetime import datetime
 
 from namewright.classbook.records import ClassbookError
-from namewright.classbook.taking import newest_roster, take_roster
+from namewright.classbook.rosters import newest_roster, take_roster
 from namewright.roster.children import Roster, RosterError
 from namewright.roster.parsing import read_roster
 from namewright.roster.vocabulary import fold

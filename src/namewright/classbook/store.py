@@ -11,21 +11,18 @@ from __future__ import annotations
 import sqlite3
 from collections.abc import Iterable, Iterator, Mapping
 from contextlib import contextmanager
-from dataclasses import replace
 from datetime import date, datetime
 from pathlib import Path
 from types import TracebackType
-from typing import Any
 
-from namewright.classbook import erasing, saves, taking
+from namewright.classbook import erasing, plans, rosters, saves
 from namewright.classbook import observations as seen
 from namewright.classbook.connect import WAIT_S, connected, told, transaction
 from namewright.classbook.erasing import Erased
-from namewright.classbook.keys import check_beats, tuning_of
+from namewright.classbook.keys import check_beats
 from namewright.classbook.records import BookChild, ClassbookError, Observation, RosterUpdate, Save
 from namewright.classbook.stages import Stage
-from namewright.roster.children import Child
-from namewright.settings import Hand, NamePart, Support
+from namewright.settings import NamePart, Support
 
 When = datetime | str | None
 
@@ -80,12 +77,12 @@ class Classbook:
     def roster_text(self) -> str:
         """Return the roster as it was pasted last; empty where there is none yet."""
         with self._reading():
-            return taking.newest_roster(self._db)[1]
+            return rosters.newest_roster(self._db)[1]
 
     def roster_id(self) -> int:
         """Return the number of the newest roster, 0 where there is none: what ``after_roster`` is checked against."""
         with self._reading():
-            return taking.newest_roster(self._db)[0]
+            return rosters.newest_roster(self._db)[0]
 
     def update_roster(self, text: str, *, who: str = "", when: When = None, same: Mapping[int, int] | None = None,
                       after_roster: int | None = None) -> RosterUpdate:
@@ -97,26 +94,20 @@ class Classbook:
         """
         with self.changing():
             part = NamePart(self.class_settings.get("practise", NamePart.GIVEN))
-            return taking.take_roster(self._db, text, part, who, when, same or {}, after_roster)
+            return rosters.take_roster(self._db, text, part, who, when, same or {}, after_roster)
 
     def children(self, *, left: bool = False) -> tuple[BookChild, ...]:
         """Return the children in roster order; with ``left`` also those who have left, after the others."""
         with self._reading():
-            return self._children(left=left)
+            return rosters.children(self._db, left=left)
 
     def child(self, child_id: int) -> BookChild:
         """Return one child, also one who has left. Raises ClassbookError where there is none of this id."""
         with self._reading():
-            found = [one for one in self._children(left=True) if one.id == child_id]
+            found = [one for one in rosters.children(self._db, left=True) if one.id == child_id]
         if not found:
             raise ClassbookError("classbook.no_child")
         return found[0]
-
-    def _children(self, *, left: bool) -> tuple[BookChild, ...]:
-        own = saves.all_settings(self._db)
-        rows = self._db.execute("SELECT * FROM children WHERE left_at IS NULL OR ? ORDER BY left_at IS NOT NULL, "
-                                "line, id", (left,))
-        return tuple(_book_child(row, own.get(row[0], {})) for row in rows)
 
     # --- settings -------------------------------------------------------------------------------------
 
@@ -150,7 +141,7 @@ class Classbook:
         """Read the roster again where the part of the name that the class practises is another now."""
         if any(change.key == "practise" for change in save.changes):
             part = NamePart(self.class_settings.get("practise", NamePart.GIVEN))
-            taking.read_again(self._db, part, who, when)
+            rosters.read_again(self._db, part, who, when)
 
     def set_settings(self, child_id: int, texts: Mapping[str, str], *, who: str = "", when: When = None,
                      after_save: int | None = None) -> Save | None:
@@ -180,61 +171,46 @@ class Classbook:
         with self._reading():
             return saves.history(self._db, child_id)
 
-    # --- groups ---------------------------------------------------------------------------------------
+    # --- what is kept of the plan ---------------------------------------------------------------------
 
     def groups(self) -> dict[int, int]:
         """Return the group, from 1, of each child who is here and was in one when they were kept last, by id."""
         with self._reading():
-            return dict(self._db.execute("SELECT child_id, number FROM groups JOIN children ON children.id = child_id "
-                                         "WHERE left_at IS NULL ORDER BY child_id"))
+            return plans.groups(self._db)
 
     def keep_groups(self, groups: Mapping[int, int]) -> None:
         """Keep these groups, by id of child, in place of those of last time; the file is not touched by the same."""
-        if self.groups() == groups:
-            return
-        with self.changing():
-            self._db.execute("DELETE FROM groups")
-            self._db.executemany("INSERT INTO groups VALUES (?, ?)", sorted(groups.items()))
-
-    # --- lessons and seats ----------------------------------------------------------------------------
+        if self.groups() != groups:
+            with self.changing():
+                plans.keep_groups(self._db, groups)
 
     def taught(self) -> dict[date, tuple[str, ...]]:
         """Return the letters of each week that was planned, by its Monday, the earliest first."""
-        weeks: dict[date, tuple[str, ...]] = {}
         with self._reading():
-            for week, letter in self._db.execute("SELECT week, letter FROM taught ORDER BY week, rowid"):
-                day = date.fromisoformat(week)
-                weeks[day] = (*weeks.get(day, ()), letter)
-        return weeks
+            return plans.taught(self._db)
 
     def keep_taught(self, monday: date, letters: Iterable[str]) -> None:
         """Keep the letters of a week in place of what it had; the file is not touched by the same."""
         wanted = tuple(letters)
-        if self.taught().get(monday, ()) == wanted:
-            return
-        with self.changing():
-            self._db.execute("DELETE FROM taught WHERE week = ?", (monday.isoformat(),))
-            self._db.executemany("INSERT INTO taught VALUES (?, ?)", [(monday.isoformat(), each) for each in wanted])
+        if self.taught().get(monday, ()) != wanted:
+            with self.changing():
+                plans.keep_taught(self._db, monday, wanted)
 
     def seats(self) -> tuple[tuple[int, int, bool], ...]:
         """Return who shall sit together (true) or apart, by ids, where both are here."""
         with self._reading():
-            rows = self._db.execute("SELECT one, other, together FROM seats WHERE (SELECT count(*) FROM children "
-                                    "WHERE id IN (one, other) AND left_at IS NULL) = 2 ORDER BY one, other")
-            return tuple((one, other, bool(together)) for one, other, together in rows)
+            return plans.seats(self._db)
 
     def seat(self, one: int, other: int, together: bool | None) -> None:
         """Say that two children shall sit together or apart; None takes back what was said of them.
 
         Raises ClassbookError for a child we do not know, and for a child with itself.
         """
-        pair = sorted((self.child(one).id, self.child(other).id))
+        pair = self.child(one).id, self.child(other).id
         if one == other:
             raise ClassbookError("classbook.one_seat")
         with self.changing():
-            self._db.execute("DELETE FROM seats WHERE one = ? AND other = ?", pair)
-            if together is not None:
-                self._db.execute("INSERT INTO seats VALUES (?, ?, ?)", (*pair, int(together)))
+            plans.seat(self._db, *pair, together)
 
     # --- erasing for good -----------------------------------------------------------------------------
 
@@ -288,22 +264,3 @@ class Classbook:
         """Return what was seen of a child, by day and then as it was noted."""
         with self._reading():
             return seen.observations(self._db, child_id)
-
-
-def _book_child(row: tuple[Any, ...], own: Mapping[str, str]) -> BookChild:
-    """Lay a child's own settings over what the roster says of them."""
-    id_, given, family, practice, label, line, support, hand, height, joined, left, letters, beats, names_in = row
-    mine = tuning_of(own)
-    if mine.line_height is None:
-        mine = replace(mine, line_height=height)
-    support, hand = own.get("support", support), own.get("hand", hand)
-    child = Child(_practised(own.get("practise"), given, family, practice), label, given, family, line,
-                  Support(support) if support else None, Hand(hand) if hand else None, mine.line_height,
-                  own.get("letters", letters), own.get("beats", beats), own.get("names_in", names_in))
-    return BookChild(id_, child, mine, own, joined, left)
-
-
-def _practised(part: str | None, given: str, family: str, practice: str) -> str:
-    """Return the name to practise for a part that was set; where that part is missing, the roster's reading."""
-    wanted = {NamePart.GIVEN: given, NamePart.FAMILY: family, NamePart.BOTH: f"{given} {family}".strip()}
-    return (wanted[NamePart(part)] if part else "") or practice

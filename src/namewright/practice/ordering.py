@@ -20,9 +20,10 @@ from namewright.names.beats import Spoken, beats, spoken_beats
 from namewright.names.clusters import clusters
 from namewright.practice.difficulty import Band, NameDifficulty, base_letter, name_difficulty, written_signs
 from namewright.practice.families import Family, family_of
-from namewright.practice.groups import NO_WISHES, Wishes, broken, group_class, numbered, pair_worth, wished
+from namewright.practice.groups import NO_WISHES, Wishes, group_class, numbered
 from namewright.practice.reason import for_parent, no_place, reason
 from namewright.practice.sequence import practice_sequence
+from namewright.practice.table_worth import broken, pair_worth, wished
 from namewright.practice.weeks import letters_of
 from namewright.roster.children import Child
 from namewright.settings import Support

@@ -1,17 +1,24 @@
-"""A roster taken into the database: every text is kept as pasted, and no child is deleted by a new one."""
+"""A roster taken into the database, and its children taken out again.
+
+Every text is kept as pasted, and no child is deleted by a new one.
+"""
 
 from __future__ import annotations
 
 import sqlite3
 from collections.abc import Mapping, Set
+from dataclasses import replace
 from datetime import datetime
+from typing import Any
 
+from namewright.classbook import saves
 from namewright.classbook.enrol import Known, enrol
-from namewright.classbook.records import MAX_WHO, ClassbookError, RosterUpdate, checked_moment, checked_text
+from namewright.classbook.keys import tuning_of
+from namewright.classbook.records import MAX_WHO, BookChild, ClassbookError, RosterUpdate, checked_moment, checked_text
 from namewright.message import message
 from namewright.roster.children import Child, Roster
 from namewright.roster.parsing import read_roster
-from namewright.settings import NamePart
+from namewright.settings import Hand, NamePart, Support
 
 _MEANWHILE = message("classbook.list_meanwhile")
 
@@ -88,3 +95,30 @@ def _renew(db: sqlite3.Connection, child_id: int, child: Child) -> None:
     db.execute("UPDATE children SET given = ?, family = ?, practice = ?, label = ?, line = ?, support = ?, hand = ?, "
                "line_height_mm = ?, letters = ?, beats = ?, names_in = ?, left_at = NULL WHERE id = ?",
                (*_values(child), child_id))
+
+
+def children(db: sqlite3.Connection, *, left: bool) -> tuple[BookChild, ...]:
+    """Return the children in roster order; with ``left`` also those who have left, after the others."""
+    own = saves.all_settings(db)
+    rows = db.execute("SELECT * FROM children WHERE left_at IS NULL OR ? ORDER BY left_at IS NOT NULL, line, id",
+                      (left,))
+    return tuple(_book_child(row, own.get(row[0], {})) for row in rows)
+
+
+def _book_child(row: tuple[Any, ...], own: Mapping[str, str]) -> BookChild:
+    """Lay a child's own settings over what the roster says of them."""
+    id_, given, family, practice, label, line, support, hand, height, joined, left, letters, beats, names_in = row
+    mine = tuning_of(own)
+    if mine.line_height is None:
+        mine = replace(mine, line_height=height)
+    support, hand = own.get("support", support), own.get("hand", hand)
+    child = Child(_practised(own.get("practise"), given, family, practice), label, given, family, line,
+                  Support(support) if support else None, Hand(hand) if hand else None, mine.line_height,
+                  own.get("letters", letters), own.get("beats", beats), own.get("names_in", names_in))
+    return BookChild(id_, child, mine, own, joined, left)
+
+
+def _practised(part: str | None, given: str, family: str, practice: str) -> str:
+    """Return the name to practise for a part that was set; where that part is missing, the roster's reading."""
+    wanted = {NamePart.GIVEN: given, NamePart.FAMILY: family, NamePart.BOTH: f"{given} {family}".strip()}
+    return (wanted[NamePart(part)] if part else "") or practice

@@ -1,4 +1,4 @@
-"""Tables: everyone at one, even, steady, wishes met, the gain of an exchange as worked out. Names are invented."""
+"""Tables: everyone at one, even, steady, wishes met. Names are invented."""
 
 from __future__ import annotations
 
@@ -11,18 +11,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from namewright.practice.groups import (
-    Grouping,
-    broken,
-    exchanges,
-    group_class,
-    numbered,
-    pair_worth,
-    shared_letters,
-    usual_tables,
-    wished,
-    worth,
-)
+from namewright.practice.groups import Grouping, group_class, numbered, shared_letters, usual_tables
+from namewright.practice.table_worth import broken, pair_worth, wished, worth
 from namewright.practice.weeks import letters_of
 from namewright.settings import Support
 
@@ -63,19 +53,6 @@ def test_everyone_is_at_one_table_and_tables_are_even(names: list[str], tables: 
 def test_twenty_four_children_at_five_tables() -> None:
     """Four of five and one of four."""
     assert sorted(map(len, grouped(names_of(24, 1), 5))) == [4, 5, 5, 5, 5]
-
-
-@given(st.lists(st.integers(0, 9), min_size=28, max_size=28), st.integers(2, 4))
-def test_the_gain_of_an_exchange_is_what_the_worth_gains(drawn: list[int], size: int) -> None:
-    """For every exchange between two tables, even or not, the derived gain is the difference of the worths."""
-    pairs = [[0] * 8 for _ in range(8)]
-    for (one, other), value in zip(combinations(range(8), 2), drawn, strict=True):
-        pairs[one][other] = pairs[other][one] = value
-    left, right = list(range(size)), list(range(size, 8))
-    for each in exchanges(left, right, pairs):
-        after = [[each.coming if at == each.going else at for at in left],
-                 [each.going if at == each.coming else at for at in right]]
-        assert each.gain == pytest.approx(worth(after, pairs) - worth([left, right], pairs))
 
 
 def test_the_order_of_the_roster_is_no_matter() -> None:

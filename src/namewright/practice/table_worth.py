@@ -1,0 +1,105 @@
+"""What it is worth to have two children at one table, and what is gained when two children change seats.
+
+What two children are worth to each other is told as one whole number a pair (``pair_worth``: letters shared, and how
+near their levels of help are). A grouping is worth the sum, over all children, of the mean of a child's pairs with the
+others of the table; that mean keeps larger tables from winning by size alone. Who must sit together, or must not, is
+one more pair, worth far more than all letters (``wished``). Children are places in the class, from 0.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Iterator, Sequence
+from dataclasses import dataclass
+from itertools import combinations
+
+from namewright.practice.weeks import Letters
+from namewright.settings import Support
+
+HELP = 2  # the same level of help is worth as much as this many letters shared; a rule of ours
+_WISH = 1_000_000  # far more than all letters together
+GAIN_OF_A_WISH = 1_000  # what gains more than this meets a wish
+
+Pairs = Sequence[Sequence[int]]
+
+
+def pair_worth(sets: Sequence[Letters], levels: Sequence[Support]) -> list[list[int]]:
+    """Return what each two children are worth to each other; 0 of a child with itself."""
+    ranks = [list(Support).index(level) for level in levels]
+    worths = [[len(one & other) for other in sets] for one in sets]
+    for one, other in combinations(range(len(sets)), 2):
+        near = max(0, HELP - abs(ranks[one] - ranks[other]))
+        worths[one][other] = worths[other][one] = worths[one][other] + near
+    for one in range(len(sets)):
+        worths[one][one] = 0
+    return worths
+
+
+def wished(pairs: Pairs, together: Collection[tuple[int, int]], apart: Collection[tuple[int, int]]) -> list[list[int]]:
+    """Return the worths with wishes laid over them."""
+    table = [list(row) for row in pairs]
+    for sign, some in ((_WISH, together), (-_WISH, apart)):
+        for one, other in some:
+            table[one][other] += sign
+            table[other][one] += sign
+    return table
+
+
+def broken(groups: Sequence[Sequence[int]], together: Collection[tuple[int, int]], apart: Collection[tuple[int, int]],
+           ) -> tuple[tuple[int, int], ...]:
+    """Return the wishes that a grouping does not meet."""
+    at = {place: number for number, group in enumerate(groups) for place in group}
+    return (*(pair for pair in together if at[pair[0]] != at[pair[1]]),
+            *(pair for pair in apart if at[pair[0]] == at[pair[1]]))
+
+
+def worth(groups: Sequence[Sequence[int]], pairs: Pairs) -> float:
+    """Return what a grouping is worth: see the module header."""
+    return sum(group_worth(group, pairs) for group in groups)
+
+
+def group_worth(group: Sequence[int], pairs: Pairs) -> float:
+    """Return one table's part of the worth; 0 for a child alone."""
+    return _mean(2 * sum(pairs[one][other] for one, other in combinations(group, 2)), len(group))
+
+
+def _mean(both_ways: int, size: int) -> float:
+    """Return a table's worth from the sum over its pairs, each counted from both sides."""
+    return both_ways / max(1, size - 1)
+
+
+def worth_with(place: int, others: Collection[int], pairs: Pairs) -> int:
+    """Return what a child's pairs with some others are worth together."""
+    return sum(pairs[place][other] for other in others)
+
+
+@dataclass(frozen=True, slots=True)
+class Exchange:
+    """Two children of two tables who change seats, and what the grouping gains by it."""
+
+    gain: float
+    going: int
+    coming: int
+
+
+NO_GAIN = Exchange(1e-9, -1, -1)  # what gains no more than rounding is no gain
+
+
+def exchanges(left: Sequence[int], right: Sequence[int], pairs: Pairs, settled: Collection[int] = (),
+              ) -> Iterator[Exchange]:
+    """Yield every exchange between two tables, with what it gains.
+
+    Write ``s(c, T)`` for the sum of child c's pairs with the children of table T. When x leaves the left table for y,
+    the left loses s(x, left), and gains s(y, left) less the pair of y with x, who is no longer there; the right the
+    other way. A pair counts from both its sides, and a table of n children counts it 1 / (n − 1) times:
+
+        gain = 2 · (s(y, left) − p(x, y) − s(x, left)) / (|left| − 1)
+             + 2 · (s(x, right) − p(x, y) − s(y, right)) / (|right| − 1)
+    """
+    at_left = {place: worth_with(place, left, pairs) for place in (*left, *right)}
+    at_right = {place: worth_with(place, right, pairs) for place in (*left, *right)}
+    for x in left:
+        for y in right:
+            if x not in settled and y not in settled:
+                won_left = at_left[y] - pairs[x][y] - at_left[x]
+                won_right = at_right[x] - pairs[x][y] - at_right[y]
+                yield Exchange(_mean(2 * won_left, len(left)) + _mean(2 * won_right, len(right)), x, y)
