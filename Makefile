@@ -33,6 +33,7 @@ lint: $(VENV)/.dev
 bench: $(VENV)/.bench
 	$(RUN) tests/bench/run.py
 	$(RUN) tests/bench/web.py
+	$(RUN) tests/bench/lists.py
 
 gallery: $(VENV)/.dev test-system
 	$(RUN) gallery/build.py

@@ -1,0 +1,76 @@
+"""How lists are read that are made from open name data, shape by shape; see ``tests/made_lists``.
+
+``--held`` reads the shapes and places that were kept apart; ``--show SHAPE`` prints lists that were read wrong.
+``--unknown`` takes names that only held-out places have out of the reader's own lists first.
+"""
+
+from __future__ import annotations
+
+import argparse
+import random
+import sys
+import time
+from collections.abc import Mapping, Sequence
+from pathlib import Path
+
+sys.path.insert(0, str(Path(__file__).parents[1]))
+
+from made_lists import shapes_held, shapes_tuned
+from made_lists.judging import WRONG, Tally, judge
+from made_lists.people import HELD, TUNED, people
+
+COLUMNS = ("children", "right", *WRONG)
+
+
+def tallies(shapes: Mapping[str, shapes_tuned.Shape], places: Sequence[str], each: int, seed: int) -> dict[str, Tally]:
+    """Read ``each`` lists of every shape, of 4 to 24 children of one place; return what was found by shape."""
+    found = {}
+    for name, shape in shapes.items():
+        tally = found[name] = Tally()
+        for at in range(each):
+            rng = random.Random(f"{seed} {name} {at}")
+            made = shape(rng, people(rng, places[(at + seed) % len(places)], rng.randrange(4, 25)))
+            tally.add(judge(made), made)
+    return found
+
+
+def table(found: Mapping[str, Tally]) -> str:
+    """Return the counts by shape, and those of all shapes together."""
+    whole = Tally()
+    rows = [f"{'shape':32}" + "".join(f"{column:>9}" for column in COLUMNS)]
+    for name, tally in found.items():
+        whole.counts.update(tally.counts)
+        rows.append(_row(name, tally))
+    return "\n".join((*rows, _row("all", whole)))
+
+
+def _row(name: str, tally: Tally) -> str:
+    count = tally.counts
+    right = f"{100 * count['right'] / max(1, count['children']):8.1f}%"
+    return f"{name:32}{count['children']:9}{right}" + "".join(f"{count[key] or '.':>9}" for key in WRONG)
+
+
+def main() -> None:
+    """Print the table."""
+    asked = argparse.ArgumentParser(description=__doc__)
+    asked.add_argument("--held", action="store_true")
+    asked.add_argument("--held-places", action="store_true", help="tuned shapes with names of the places kept apart")
+    asked.add_argument("--each", type=int, default=40)
+    asked.add_argument("--seed", type=int, default=1)
+    asked.add_argument("--show", default="")
+    asked.add_argument("--only", default="")
+    chosen = asked.parse_args()
+    shapes = shapes_held.SHAPES if chosen.held else shapes_tuned.SHAPES
+    shapes = {name: shape for name, shape in shapes.items() if chosen.only in name and chosen.show in name}
+    start = time.process_time()
+    found = tallies(shapes, HELD if chosen.held or chosen.held_places else TUNED, chosen.each, chosen.seed)
+    if chosen.show:
+        for tally in found.values():
+            for wrong, made in tally.examples[:6]:
+                print(f"--- {wrong}\n{made.text}\n")
+    print(table(found))
+    print(f"{time.process_time() - start:.1f} s")
+
+
+if __name__ == "__main__":
+    main()

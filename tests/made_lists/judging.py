@@ -1,0 +1,101 @@
+"""What became of each child of a made list: made right, lost, merged, asked about, or practising something else."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import dataclass, field
+
+from namewright.roster.children import LineReport, Outcome, Roster, RosterError
+from namewright.roster.parsing import read_roster
+from namewright.roster.vocabulary import fold
+
+
+@dataclass(frozen=True, slots=True)
+class Wanted:
+    """One child of a made list: every name that would be right to practise, and a word found on its line alone."""
+
+    right: tuple[str, ...]
+    mark: str
+
+
+@dataclass(frozen=True, slots=True)
+class Made:
+    """A made list: its text, its children, and words that nobody may practise."""
+
+    text: str
+    children: tuple[Wanted, ...]
+    remarks: tuple[str, ...] = ()
+
+
+@dataclass(slots=True)
+class Tally:
+    """Counts over some lists of one shape; ``examples`` are lists with something wrong."""
+
+    lists: int = 0
+    counts: Counter[str] = field(default_factory=Counter)
+    examples: list[tuple[str, Made]] = field(default_factory=list)
+
+    def add(self, found: Counter[str], made: Made) -> None:
+        """Count one more list."""
+        self.lists += 1
+        self.counts.update(found)
+        wrong = [key for key in WRONG if found[key]]
+        if wrong:
+            self.examples.append((", ".join(wrong), made))
+
+
+WRONG = ("lost", "merged", "remark", "extra", "wrong", "unsaid", "asked")
+
+
+def judge(made: Made, read: Callable[[str], Roster] = read_roster) -> Counter[str]:
+    """Count what became of every child of ``made``.
+
+    ``right``: practises a name that is right. ``asked``: not made, and the line is left out with a reason. ``merged``:
+    the line was made into fewer children than stand on it. ``lost``: neither made nor on a line left out. ``wrong``:
+    practises another part; ``unsaid``: the same or merged, with no note on the line. ``remark``: a remark is practised.
+    ``extra``: a child nobody wrote.
+    """
+    try:
+        reports: Sequence[LineReport] = read(made.text).lines
+    except RosterError as error:
+        reports = error.lines
+        if not reports:
+            return Counter(children=len(made.children), asked=len(made.children))
+    found = Counter(children=len(made.children))
+    lines = [report for report in reports if report.outcome is Outcome.CHILD and report.child
+             and report.child.line == report.line]
+    free = {report.line: report for report in lines}
+    waiting = [one for one in made.children if not _take(free, one)]
+    found["right"] = len(made.children) - len(waiting)
+    left = [fold(report.text) for report in reports if report.outcome is Outcome.LEFT_OUT]
+    for one in waiting:
+        found.update(_fate(one, free, lines, left))
+    found["extra"] = len(free)
+    remarks = {fold(word) for text in made.remarks for word in text.split()}
+    found["remark"] = sum(bool(remarks & set(fold(report.child.practice).split())) for report in lines if report.child)
+    return found
+
+
+def _take(free: dict[int, LineReport], one: Wanted) -> bool:
+    """Take the report of a child that practises a right name, the line of its mark first."""
+    right = {fold(name) for name in one.right}
+    fit = [report for report in free.values() if report.child and fold(report.child.practice) in right]
+    best = next((report for report in fit if fold(one.mark) in fold(report.text)), fit[0] if fit else None)
+    if best is not None:
+        del free[best.line]
+    return best is not None
+
+
+def _fate(one: Wanted, free: dict[int, LineReport], lines: Iterable[LineReport], left: Sequence[str]) -> Iterable[str]:
+    mark = fold(one.mark)
+    own = next((report for report in free.values() if mark in fold(report.text)), None)
+    if own is not None:
+        del free[own.line]
+        return ("wrong",) if own.notes else ("wrong", "unsaid")
+    if any(mark in text for text in left):
+        return ("asked",)
+    shared = next((report for report in lines if mark in fold(report.text)), None)
+    if shared is not None:
+        return ("merged",) if shared.notes else ("merged", "unsaid")
+    return ("lost",)

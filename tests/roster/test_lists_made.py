@@ -1,0 +1,50 @@
+"""Some hundred lists made from open name data: nobody lost, merged with a neighbour, or practising a remark.
+
+The whole table by shape is printed by ``tests/bench/lists.py``.
+"""
+
+from __future__ import annotations
+
+import random
+from collections import Counter
+
+import pytest
+
+from made_lists import shapes_held, shapes_tuned
+from made_lists.judging import Made, Wanted, judge
+from made_lists.people import HELD, TUNED, people, places
+
+EACH = 6
+
+
+def _found(name: str) -> Counter[str]:
+    shape = shapes_tuned.SHAPES.get(name) or shapes_held.SHAPES[name]
+    found: Counter[str] = Counter()
+    for at in range(EACH):
+        rng = random.Random(f"test {name} {at}")
+        place = rng.choice(TUNED if name in shapes_tuned.SHAPES else HELD)
+        found.update(judge(shape(rng, people(rng, place, rng.randrange(6, 20)))))
+    return found
+
+
+@pytest.mark.parametrize("name", ["given_alone", "given_family", "family_comma_given", "numbered", "bulleted"])
+def test_a_plain_list_is_read_right(name: str) -> None:
+    found = _found(name)
+    assert found["right"] == found["children"], found
+
+
+def test_places_are_split_and_of_many_countries() -> None:
+    assert not set(TUNED) & set(HELD)
+    assert set(TUNED) | set(HELD) <= set(places())
+    assert len(TUNED) + len(HELD) >= 56
+    assert not set(shapes_tuned.SHAPES) & set(shapes_held.SHAPES)
+    assert len(shapes_tuned.SHAPES) + len(shapes_held.SHAPES) >= 40
+
+
+def test_the_judge_tells_what_is_wrong() -> None:
+    mia, leo = Wanted(("Mia",), "Mia"), Wanted(("Leo",), "Leo")
+    assert judge(Made("Mia\nLeo", (mia, leo)))["right"] == 2
+    assert judge(Made("Mia", (mia, leo)))["lost"] == 1
+    assert judge(Made("Mia\nLeo", (mia,)))["extra"] == 1
+    assert judge(Made("Peanuts\nMia", (mia,), ("Peanuts",)))["remark"] == 1
+    assert judge(Made("Tarn Mia", (mia,)))["wrong"] == 1
