@@ -37,7 +37,7 @@ class Fit:
     @property
     def width_mm(self) -> float:
         """Return the width of the widest row."""
-        return max(line.width_mm for line in self.lines)
+        return _width(self.lines)
 
 
 def fit_name(name: str, ruled: LineSetter, rooms_mm: Sequence[float], spoken: Spoken = UNSAID) -> Fit:
@@ -50,25 +50,35 @@ def fit_name(name: str, ruled: LineSetter, rooms_mm: Sequence[float], spoken: Sp
             line = ruled.line(name, tightness=tightness)
             if line.width_mm <= room:
                 return Fit((line,), bool(turned))
+    halves = _halves(name, spoken)
     for turned, room in enumerate(rooms_mm):
-        lines = _two_rows(name, ruled, room, spoken)
+        lines = _two_rows(halves, ruled, room)
         if lines:
             return Fit(lines, bool(turned))
-    narrowest = min((max(line.width_mm for line in pair) for pair in _pairs(name, ruled, 1.0, spoken)),
+    narrowest = min((_width(_set(pair, ruled, 1.0)) for pair in halves),
                     default=ruled.line(name, tightness=1.0).width_mm)
     raise DoesNotFit(name, narrowest, max(rooms_mm))
 
 
-def _two_rows(name: str, ruled: LineSetter, room: float, spoken: Spoken) -> tuple[SetLine, ...] | None:
+def _halves(name: str, spoken: Spoken) -> list[tuple[str, str]]:
+    """Return the ways to part a name over two rows; letters and beats are found once for all rooms."""
+    letters = clusters(name)
+    halves = (("".join(letters[:at]).strip(), "".join(letters[at:]).strip()) for at in breaks(letters, spoken))
+    return [pair for pair in halves if all(pair)]
+
+
+def _two_rows(halves: Sequence[tuple[str, str]], ruled: LineSetter, room: float) -> tuple[SetLine, ...] | None:
+    """Return the two rows that are most even, as little tightened as a room asks; None where none fit."""
     for tightness in _TIGHTNESS:
-        pairs = [pair for pair in _pairs(name, ruled, tightness, spoken)
-                 if all(line.width_mm <= room for line in pair)]
+        pairs = [lines for lines in (_set(pair, ruled, tightness) for pair in halves) if _width(lines) <= room]
         if pairs:
-            return min(pairs, key=lambda pair: max(line.width_mm for line in pair))
+            return min(pairs, key=_width)
     return None
 
 
-def _pairs(name: str, ruled: LineSetter, tightness: float, spoken: Spoken) -> list[tuple[SetLine, ...]]:
-    letters = clusters(name)
-    halves = (("".join(letters[:at]).strip(), "".join(letters[at:]).strip()) for at in breaks(letters, spoken))
-    return [tuple(ruled.line(half, tightness=tightness) for half in pair) for pair in halves if all(pair)]
+def _set(pair: tuple[str, str], ruled: LineSetter, tightness: float) -> tuple[SetLine, ...]:
+    return tuple(ruled.line(half, tightness=tightness) for half in pair)
+
+
+def _width(lines: Sequence[SetLine]) -> float:
+    return max(line.width_mm for line in lines)

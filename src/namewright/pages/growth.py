@@ -1,6 +1,6 @@
 """What a page of progress shows, with nothing left to look up: letters, help and steps over days.
 
-Pure data. Out of scope: where it comes from (``classbook``), how it is drawn (``progress``, ``classprogress``).
+Pure data. Out of scope: where it comes from (``classbook``), how it is drawn (``child_progress``, ``class_progress``).
 """
 
 from __future__ import annotations

@@ -1,7 +1,7 @@
 """What stands around a name in a line or a cell: numbering, brackets, e-mails, dates, stray signs.
 
 Everything taken away is named in a note, except the numbering of a list. Out of scope: which word of the
-name itself is given or family (see ``freetext``).
+name itself is given or family (see ``free_text``).
 """
 
 from __future__ import annotations
@@ -33,6 +33,7 @@ _LOOSE_MARK = re.compile(r"(?<=[^\W\d_])[`´′](?=[^\W\d_])")
 _LABELLED = re.compile(r"([^\W\d_]): *(?=\S*\d)")
 _LOOSE_APOSTROPHE = re.compile(r"\b([OD])(['’]) (?=[^\W\d_a-z])")
 _HYPHENS = frozenset({"-", "‐", "–", "—"})
+_MAX_WORDS = 3  # of a name to go by in brackets
 _EDGE_KEEP = frozenset("'’‘`ʼʻ")
 _STRAY_SIGN = re.compile(r"[^\w\s'’‘`´ʼʻ.,·\-‐‑\u0300-\u036f]|_")
 
@@ -172,22 +173,18 @@ def _is_word_about(word: str) -> bool:
 
 def _judge_bracket(inside: str, outside: str, found: Reading, notes: list[Message]) -> Reading:
     """Decide whether bracketed words are a name to go by, a writing hand, or a remark to leave out."""
-    words = inside.split()
-    name_like = (
-        bool(words)
-        and len(words) <= 3
-        and "/" not in inside
-        and "," not in inside
-        and len(inside) > 1
-        and not any(char.isdigit() for char in inside)
-        and any(map(is_letter, inside))
-        and not any(fold(word) in REMARKS or fold(word) in TITLES for word in words)
-        and not _is_small_beside(words, outside)
-        and fold(inside) not in HANDS
-    )
-    if name_like and not found.goes_by and not _after_goes_by(inside):
+    if not found.goes_by and not _after_goes_by(inside) and _may_be_a_name(inside, outside):
         return replace(found, goes_by=trim(inside))
     return _judge_remark(inside, found, notes) if inside else found
+
+
+def _may_be_a_name(inside: str, outside: str) -> bool:
+    """Say whether bracketed words look like a name: one to three of letters alone, none known as something else."""
+    words = inside.split()
+    looks = 1 <= len(words) <= _MAX_WORDS and len(inside) > 1 and any(map(is_letter, inside))
+    lists = "/" in inside or "," in inside or any(char.isdigit() for char in inside)
+    known = fold(inside) in HANDS or any(fold(word) in REMARKS or fold(word) in TITLES for word in words)
+    return looks and not lists and not known and not _is_small_beside(words, outside)
 
 
 def _is_small_beside(words: list[str], outside: str) -> bool:

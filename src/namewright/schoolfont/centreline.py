@@ -186,7 +186,15 @@ class _Cleaning:
         return self.graph[end.branch][::-1] if end.last else self.graph[end.branch]
 
     def _meeting_point(self, nodes: Sequence[Node], cuts: Sequence[_Cut]) -> Point:
-        """Return the point nearest to all lines (least squares), drawn a little to the middle of the knot, inside."""
+        """Return the point nearest to all lines (least squares), drawn a little to the middle of the knot, inside.
+
+        A cut at q with the way w runs on a line whose normal is n = (-w.y, w.x); the point p is n . (p - q) away from
+        it. The sum of these squares and of ``_PULL`` times the square of p - middle is least where
+
+            sum(n n^T) p + _PULL p = sum(n (n . q)) + _PULL middle,
+
+        two equations a x + b y = d and b x + c y = e, solved by Cramer's rule; ``_PULL`` keeps parallel lines solvable.
+        """
         middle = (sum(x for x, _ in nodes) / len(nodes), sum(y for _, y in nodes) / len(nodes))
         a, b, c, d, e = _PULL, 0.0, _PULL, _PULL * middle[0], _PULL * middle[1]
         for cut in cuts:

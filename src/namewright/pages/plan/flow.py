@@ -1,6 +1,6 @@
 """Pages of a plan being filled from the top: running text, headings, and blocks that go to the next page whole.
 
-Millimetres, y down. Out of scope: what stands on the pages (``plan``, ``plan_rows``).
+Millimetres, y down. Out of scope: what stands on the pages (``pages``, ``child_rows``, ``week_table``).
 """
 
 from __future__ import annotations
