@@ -117,8 +117,8 @@ def test_the_order_claps_in_the_language_asked_for(run: Run, tmp_path: Path) -> 
     names = tmp_path / "names.txt"
     names.write_text("Mateo\nNoelia\n")
     for form in ("json", "csv"):
-        english, spanish = (run("order", names, "--format", form, "--captions", tongue)[1]
-                            for tongue in ("en", "es"))
+        english, spanish = (run("order", names, "--format", form, "--captions", language)[1]
+                            for language in ("en", "es"))
         assert english != spanish
 
 

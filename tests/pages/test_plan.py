@@ -17,7 +17,7 @@ from pypdf import PdfReader
 
 from namewright.cli import main
 from namewright.lines.ink import RULE, Ink, Style
-from namewright.output.order import order_csv
+from namewright.output.order_tables import order_csv
 from namewright.output.png import page_png
 from namewright.pages.page import Page, leaves
 from namewright.pages.paper import Paper

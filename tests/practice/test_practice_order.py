@@ -13,7 +13,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from namewright.output.order import BEAT_POINT, order_csv, order_json, order_table
+from namewright.output.order_tables import BEAT_POINT, order_csv, order_json, order_table
 from namewright.practice.difficulty import Band, written_signs
 from namewright.practice.ordering import (
     Order,

@@ -69,7 +69,7 @@ def elsewhere(request: pytest.FixtureRequest, monkeypatch: pytest.MonkeyPatch, t
         from namewright.web import create_app
 
         visitor = Visitor(create_app({"CLASS": str(tmp_path / "class.db"), "HOSTS": [HOST]}))
-        visitor.post("/language", {"tongue": request.param, "back": "/"})
+        visitor.post("/language", {"language": request.param, "back": "/"})
         yield visitor
 
 

@@ -21,7 +21,7 @@ Page 2
 @pytest.fixture
 def spanish(visitor: Visitor) -> Visitor:
     """Somebody who has chosen Spanish."""
-    visitor.post("/language", {"tongue": "es", "back": "/"})
+    visitor.post("/language", {"language": "es", "back": "/"})
     return visitor
 
 

@@ -123,7 +123,7 @@ def all_told(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> tuple[Message, 
 
 def _no_place() -> RosterError:
     with pytest.raises(RosterError) as refused:
-        apart.decode_apart(_book([["Xeno"]]), FILE)
+        apart.decode_in_a_process(_book([["Xeno"]]), FILE)
     return refused.value
 
 

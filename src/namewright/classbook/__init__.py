@@ -3,8 +3,8 @@
 One SQLite file on the teacher's own machine. ``Classbook.open(path)`` is the way in.
 """
 
+from namewright.classbook.database import Classbook
 from namewright.classbook.erasing import Erased
 from namewright.classbook.records import BookChild, Change, ClassbookError, Observation, RosterUpdate, Save
-from namewright.classbook.store import Classbook
 
 __all__ = ["BookChild", "Change", "Classbook", "ClassbookError", "Erased", "Observation", "RosterUpdate", "Save"]

@@ -6,7 +6,7 @@ and ``version.csv`` with the version of the tables. Rows stand by their key, so 
 A cell that a spreadsheet could take for a formula (it begins with = + - @, a tab or a line end, also full-width;
 OWASP, "CSV Injection") gets an apostrophe before it, and so does a cell that begins with an apostrophe itself:
 taking one leading apostrophe away is then always right. An empty cell is "nothing" where the table allows nothing,
-and an empty text that is kept there is a lone apostrophe. Out of scope: lists for other programs (``order``).
+and an empty text that is kept there is a lone apostrophe. Out of scope: lists for other programs (``output``).
 """
 
 from __future__ import annotations
@@ -24,10 +24,10 @@ from contextlib import contextmanager
 from pathlib import Path
 
 from namewright.classbook.connect import connected, told, transaction
+from namewright.classbook.database import Classbook
 from namewright.classbook.keys import checked_setting
 from namewright.classbook.records import ClassbookError
 from namewright.classbook.schema import MIGRATIONS
-from namewright.classbook.store import Classbook
 
 # Each table after those it refers to, and the key its rows stand by.
 TABLES: Mapping[str, str] = {

@@ -10,8 +10,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import date, timedelta
 
+from namewright.classbook.database import Classbook
 from namewright.classbook.records import BookChild
-from namewright.classbook.store import Classbook
 from namewright.practice.groups import NO_WISHES, Wishes
 from namewright.practice.ordering import Placed, Planned, completed
 from namewright.settings import Support

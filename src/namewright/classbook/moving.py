@@ -13,8 +13,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 
+from namewright.classbook.database import Classbook
 from namewright.classbook.records import BookChild, Save
-from namewright.classbook.store import Classbook
 from namewright.classbook.suggest import suggest
 from namewright.message import Message, message
 from namewright.settings import Support

@@ -1,7 +1,7 @@
 """What the classbook hands out, and the checks on what it takes in.
 
 Dates are ISO 8601 days (``2026-09-14``), moments ISO 8601 to the second. Positions of letters count from 0 in
-``clusters(name)``. Out of scope: how it is kept (``schema``, ``store``).
+``clusters(name)``. Out of scope: how it is kept (``schema``, ``database``).
 """
 
 from __future__ import annotations

@@ -18,8 +18,8 @@ from typing import TypeVar
 from namewright.classbook import BookChild, Classbook, grouping
 from namewright.classbook.find import find_child
 from namewright.commands.book import opened
-from namewright.commands.one import one_name
 from namewright.commands.talk import Refusal, complain
+from namewright.commands.typed_name import one_name
 from namewright.letters.alphabet import upright
 from namewright.letters.choice import LetterChoice, read_choice
 from namewright.lines.ruling import custom_ruling, preset

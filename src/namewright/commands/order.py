@@ -11,7 +11,7 @@ from namewright.commands.talk import Commands, explained, place, spoken
 from namewright.commands.writing import written
 from namewright.making.account import account_of_order
 from namewright.making.request import Request
-from namewright.output.order import order_csv, order_json, order_table
+from namewright.output.order_tables import order_csv, order_json, order_table
 
 
 def add(commands: Commands) -> None:

@@ -44,12 +44,12 @@ def speak(words: Sequence[str], environment: Mapping[str, str]) -> None:
     """Settle the language of this run, from what was typed and from the machine. Raises Refusal for an unknown one."""
     _spoken.set(_of_the_machine(environment))
     typed = next(_typed(words), None)
-    if typed is not None and typed not in tongues():
-        raise Refusal("problem.language", language=typed, known=tongues())
+    if typed is not None and typed not in known_languages():
+        raise Refusal("problem.language", language=typed, known=known_languages())
     _spoken.set(typed or _spoken.get())
 
 
-def tongues() -> tuple[str, ...]:
+def known_languages() -> tuple[str, ...]:
     """Return the languages that have words for the command line, sorted."""
     return tuple(language for language in languages() if wording(language).has("command.usage"))
 
@@ -69,7 +69,7 @@ def _typed(words: Sequence[str]) -> Iterator[str]:
 def _of_the_machine(environment: Mapping[str, str]) -> str:
     said = next((environment[key] for key in _OF_THE_MACHINE if environment.get(key)), "")
     language = re.split(r"[_.@-]", said)[0].lower()
-    return language if language in tongues() else FIRST
+    return language if language in known_languages() else FIRST
 
 
 # --- saying it -----------------------------------------------------------------------------------------
@@ -137,8 +137,8 @@ class Parser(argparse.ArgumentParser):
         usual = {"epilog": explained("how_to_read"), "formatter_class": _Formatter}
         super().__init__(*args, **{**usual, **kwargs, "add_help": False})
         self.add_argument("-h", "--help", action="help", help=explained("help"))
-        self.add_argument(_LANGUAGE, choices=tongues(), metavar=place("language"),
-                          help=explained("language", known=tongues()))
+        self.add_argument(_LANGUAGE, choices=known_languages(), metavar=place("language"),
+                          help=explained("language", known=known_languages()))
         self._positionals.title = explained("works_on")
         self._optionals.title = explained("can_add")
 

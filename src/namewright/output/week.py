@@ -14,7 +14,7 @@ import json
 from collections.abc import Callable, Mapping, Sequence
 
 from namewright.message import Message
-from namewright.output.order import harmless
+from namewright.output.order_tables import harmless
 from namewright.practice.days import MINUTES, Day
 from namewright.practice.timetable import Progress, Timetable
 

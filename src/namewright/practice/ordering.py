@@ -3,7 +3,7 @@
 Names go by three bands (``difficulty``), in a band by how many letters there are to write, and only then by the load
 that is left: marks, gaps, mirror twins and harder letters. So nothing decides that is not told: two names whose
 letters cannot be told apart stand by their length. Everything is a suggestion for a teacher; nothing here reads or
-writes a file. Out of scope: the order written down (``output.order``), plans over weeks (``weeks``).
+writes a file. Out of scope: the order written down (``output.order_tables``), plans over weeks (``weeks``).
 """
 
 from __future__ import annotations

@@ -16,7 +16,7 @@ from flask import Flask, render_template, request
 from werkzeug.exceptions import HTTPException
 
 from namewright.message import Problem, message, together
-from namewright.web import aide, erase, family, gate, guard, home, lines, printing, room, tongue
+from namewright.web import aide, erase, family, gate, guard, home, lines, printing, room, screen_language
 from namewright.web import list_review as roster
 from namewright.web import notes as seen
 from namewright.web.desk import KEY, Desk, class_mark, close_book, desk
@@ -59,13 +59,14 @@ def create_app(config: Mapping[str, Any]) -> Flask:
 
 def _shell() -> dict[str, Any]:
     """Return what every page needs: its language, its words, its menu."""
-    spoken = tongue.tongue_of(request)
+    spoken = screen_language.language_of(request)
 
     notices = desk().told(request.args.get("told", ""))
-    names = {one: wording(one).say("web.name") for one in tongue.tongues()}
+    names = {one: wording(one).say("web.name") for one in screen_language.screen_languages()}
     of_paper = {one: wording(one).say("page.language") for one in languages()}
-    return {"notices": notices, "t": wording(spoken).say, "together": together, "tongue": spoken, "tongues": names,
-            "paper_tongues": of_paper, "told": lambda what: tongue.reason(request, what)}
+    return {"notices": notices, "t": wording(spoken).say, "together": together, "screen_language": spoken,
+            "screen_languages": names, "paper_languages": of_paper,
+            "told": lambda what: screen_language.reason(request, what)}
 
 
 def _say_errors(app: Flask) -> None:

@@ -15,7 +15,7 @@ from namewright.web import answers
 from namewright.web.answers import pdf_of, to_print
 from namewright.web.desk import child_or_404, class_settings, desk
 from namewright.web.requests import drawn, of_child
-from namewright.web.tongue import tongue_of
+from namewright.web.screen_language import language_of
 from namewright.wording import languages, wording
 
 pages = Blueprint("family", __name__)
@@ -32,7 +32,7 @@ def show(child_id: int) -> str:
 
 def _spoken() -> str:
     asked = request.args.get("in", "")
-    return asked if asked in languages() else tongue_of(request)
+    return asked if asked in languages() else language_of(request)
 
 
 def note(one: BookChild, spoken: str) -> list[str]:

@@ -21,7 +21,7 @@ COOKIE = "inside"
 MAX_TRIES = 5
 MAX_TRIES_IN_ALL = 30
 WINDOW_S = 60.0
-_OPEN = frozenset({"static", "gate", "tongue", "home.choose_tongue", "home.mark"})
+_OPEN = frozenset({"static", "gate", "home.choose_language", "home.mark"})
 
 
 @dataclass

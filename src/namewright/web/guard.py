@@ -30,7 +30,7 @@ _HEADERS = {
 }
 _SAFE_METHODS = frozenset({"GET", "HEAD", "OPTIONS"})
 TOKEN_FIELD, CLASS_FIELD = "token", "class"
-_OF_NO_CLASS = frozenset({"gate", "home.choose_tongue"})
+_OF_NO_CLASS = frozenset({"gate", "home.choose_language"})
 
 
 class Seal:

@@ -5,11 +5,11 @@ from __future__ import annotations
 from flask import Blueprint, Response, abort, redirect, render_template, request, url_for
 from werkzeug.wrappers import Response as BaseResponse
 
-from namewright.web import tongue
+from namewright.web import screen_language
 from namewright.web.answers import svg
 from namewright.web.desk import book, desk
 from namewright.web.letter_forms import LETTERS
-from namewright.web.pictures import art_svg, form_svg, mark_svg
+from namewright.web.row_pictures import art_svg, form_svg, mark_svg
 
 pages = Blueprint("home", __name__)
 _YEAR_S = 365 * 24 * 3600
@@ -23,11 +23,12 @@ def first() -> str:
 
 
 @pages.post("/language")
-def choose_tongue() -> BaseResponse:
+def choose_language() -> BaseResponse:
     """Keep the language of the screens, and go back to where it was chosen."""
     answer = redirect(_safe_place(request.form.get("back", "")))
-    if request.form.get("tongue") in tongue.tongues():
-        answer.set_cookie(tongue.COOKIE, request.form["tongue"], max_age=_YEAR_S, httponly=True, samesite="Strict")
+    if request.form.get("language") in screen_language.screen_languages():
+        answer.set_cookie(screen_language.COOKIE, request.form["language"], max_age=_YEAR_S, httponly=True,
+                          samesite="Strict")
     return answer
 
 

@@ -23,10 +23,10 @@ from namewright.web.answers import pdf, pdf_of, svg
 from namewright.web.desk import book, child_or_404, class_settings, desk, members
 from namewright.web.finding import family_of, names_of
 from namewright.web.letter_forms import LETTERS, RUNGS, fields_of, shapes_of
-from namewright.web.pictures import row_svg
 from namewright.web.requests import drawn, of_child
+from namewright.web.row_pictures import row_svg
+from namewright.web.screen_language import reason
 from namewright.web.settings_in_forms import own_settings
-from namewright.web.tongue import reason
 from namewright.web.trial import control, tried
 from namewright.wording import FIRST, wording
 

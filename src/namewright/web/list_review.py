@@ -18,12 +18,12 @@ from werkzeug.wrappers import Response
 from namewright.classbook import ClassbookError, RosterUpdate
 from namewright.letters.alphabet import MissingLetters
 from namewright.message import Message, message
-from namewright.roster.apart import decode_apart
 from namewright.roster.children import LineReport, Outcome, RosterError
 from namewright.roster.parsing import read_roster
+from namewright.roster.reader_process import decode_in_a_process
 from namewright.settings import NamePart
 from namewright.web.desk import book, class_settings, desk, keep_groups
-from namewright.web.tongue import tongue_of
+from namewright.web.screen_language import language_of
 from namewright.wording import languages
 
 pages = Blueprint("roster", __name__)
@@ -146,7 +146,7 @@ def _sent() -> tuple[str, tuple[Message, ...], Message | None]:
     file = request.files.get("file")
     if file is not None and file.filename:
         try:
-            return (*decode_apart(file.read(), message("roster.file")), None)
+            return (*decode_in_a_process(file.read(), message("roster.file")), None)
         except RosterError as error:
             return "", (), error.message
     if "line" in request.form:
@@ -189,7 +189,7 @@ def _kept(text: str) -> RosterUpdate:
 
 def _paper_language() -> dict[str, str]:
     """Return the language of the screen for the paper of a class that is begun, where paper has it and none is set."""
-    spoken = tongue_of(request)
+    spoken = language_of(request)
     return {"language": spoken} if spoken in languages() and "language" not in class_settings() else {}
 
 

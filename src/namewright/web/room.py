@@ -12,8 +12,8 @@ from namewright.web.answers import picture_of
 from namewright.web.class_page import again, page
 from namewright.web.desk import book, child_or_404, class_settings, desk
 from namewright.web.requests import of_child
+from namewright.web.screen_language import reason
 from namewright.web.settings_in_forms import asked_settings, keep_choices, own_settings
-from namewright.web.tongue import reason
 from namewright.web.trial import tried
 
 pages = Blueprint("room", __name__)

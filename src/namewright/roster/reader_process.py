@@ -18,7 +18,7 @@ LONGEST_S = 20.0
 _places = BoundedSemaphore(2)
 
 
-def decode_apart(data: bytes, source: Message | str) -> tuple[str, tuple[Message, ...]]:
+def decode_in_a_process(data: bytes, source: Message | str) -> tuple[str, tuple[Message, ...]]:
     """Return what ``decode`` does. Raises RosterError as it does, and where reading takes too long or none is free."""
     if not is_workbook(data):
         return decode(data, source)

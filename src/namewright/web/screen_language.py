@@ -10,22 +10,22 @@ from flask import Request
 from namewright.message import Message, Problem
 from namewright.wording import FIRST, languages, wording
 
-COOKIE = "tongue"
+COOKIE = "language"
 
 
-def tongues() -> tuple[str, ...]:
+def screen_languages() -> tuple[str, ...]:
     """Return the languages that have words for the screens, sorted."""
     return tuple(language for language in languages() if wording(language).has("web.name"))
 
 
-def tongue_of(asked: Request) -> str:
+def language_of(asked: Request) -> str:
     """Return the language of a request."""
     chosen = asked.cookies.get(COOKIE, "")
-    if chosen in tongues():
+    if chosen in screen_languages():
         return chosen
-    return asked.accept_languages.best_match(tongues(), FIRST) or FIRST
+    return asked.accept_languages.best_match(screen_languages(), FIRST) or FIRST
 
 
 def reason(asked: Request, told: Message | Problem) -> str:
     """Return what is told, or what a problem tells, in the language of a request."""
-    return wording(tongue_of(asked)).sentence(told.message if isinstance(told, Problem) else told)
+    return wording(language_of(asked)).sentence(told.message if isinstance(told, Problem) else told)
