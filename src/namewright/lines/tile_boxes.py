@@ -69,8 +69,10 @@ def tile_rows(name: str, room_mm: float, *, tile_mm: float = TILE_MM, spoken: Sp
     letters, box = tile_letters(name), tile_mm + BOX_SLACK_MM
     if box > room_mm:
         raise ValueError(f"a tile box does not fit into {room_mm:g} mm")
-    between = _spoken_breaks(letters, spoken)
-    for count in range(1, len(letters) + 1):
+    if rows := _broken(letters, (), 1, room_mm, box):
+        return TileRows(rows, box)
+    between = _spoken_breaks(letters, spoken)  # not before: most names have one row, and beats are read from tables
+    for count in range(2, len(letters) + 1):
         for places in (between, tuple(range(1, len(letters)))):
             rows = _broken(letters, places, count, room_mm, box)
             if rows:
