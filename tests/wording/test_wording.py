@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+import tomllib
+from collections.abc import Iterator, Mapping
+
 import pytest
 
 from namewright.message import Problem, message
 from namewright.settings import Support
-from namewright.wording import Grammar, languages, read_wording, wording
+from namewright.wording import Grammar, folder, languages, read_wording, wording
 
 LANGUAGE = """
 [grammar]
@@ -89,3 +92,28 @@ def test_a_sentence_has_one_end(typed: str) -> None:
     assert said.startswith("It says")
     assert said[-1] in ".?"
     assert not said.endswith("..")
+
+
+def _flat(table: Mapping[str, object], prefix: str = "") -> Iterator[tuple[str, str]]:
+    for key, value in table.items():
+        if isinstance(value, Mapping):
+            yield from _flat(value, f"{prefix}{key}.")
+        else:
+            yield f"{prefix}{key}", str(value)
+
+
+@pytest.mark.parametrize("language", languages())
+def test_a_file_read_table_by_table_is_the_file_read_at_once(language: str) -> None:
+    text = (folder() / f"{language}.toml").read_text(encoding="utf-8")
+    one_by_one, own = read_wording(language, text).templates, wording(language).grammar
+    at_once = {key: own.tied(said) for key, said in _flat(tomllib.loads(text)) if not key.startswith("grammar.")}
+    assert one_by_one["page.pdf_title"] == at_once["page.pdf_title"]  # from one table, before the others are read
+    assert dict(one_by_one) == at_once
+
+
+def test_a_table_that_nobody_asks_for_is_not_read() -> None:
+    """A run that says three sentences does not wait for two thousand; what is wrong with a table shows in its tests."""
+    said = read_wording("made-up", LANGUAGE + "[broken]\nno TOML at all\n")
+    assert said.say("a.bare", what="Bo") == "it says: Bo"
+    with pytest.raises(tomllib.TOMLDecodeError):
+        said.has("broken.key")

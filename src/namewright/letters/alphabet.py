@@ -10,7 +10,6 @@ import tomllib
 from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass, field, replace
 from functools import cache
-from importlib import resources
 from pathlib import Path
 from typing import Any
 
@@ -267,7 +266,6 @@ def upright() -> Alphabet:
 
 def _font_source(name: str) -> str:
     """Read a font source from the installed package, or from ``fonts/`` of a checkout."""
-    packaged = resources.files("namewright").joinpath("fonts", name)
-    if packaged.is_file():
-        return packaged.read_text(encoding="utf-8")
-    return (Path(__file__).parents[3] / "fonts" / name).read_text(encoding="utf-8")
+    package, checkout = Path(__file__).parents[1], Path(__file__).parents[3]
+    packaged = package / "fonts" / name
+    return (packaged if packaged.is_file() else checkout / "fonts" / name).read_text(encoding="utf-8")

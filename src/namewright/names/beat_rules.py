@@ -13,9 +13,10 @@ Out of scope: where one beat ends and the next begins (`beat_places`), and any s
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from dataclasses import dataclass
-from functools import cache
-from importlib.resources import files
+from functools import cache, lru_cache
+from pathlib import Path
 
 import unicodedata2
 
@@ -30,30 +31,26 @@ _DIAERESIS = "\u0308"
 
 @dataclass(frozen=True, slots=True)
 class Rule:
-    """One line of a table: a letter in its surroundings, and the weight it has there."""
+    """One line of a table: the surroundings of a letter, and the weight it has there."""
 
     before: re.Pattern[str] | None
-    letter: str
     after: re.Pattern[str] | None
     weight: float
 
     def fits(self, word: str, at: int) -> bool:
-        """Say whether the rule speaks of the letter at index ``at`` of the plain small ``word``."""
-        return (
-            self.letter in (word[at], ".")
-            and (self.before is None or self.before.search(word, 0, at) is not None)
-            and (self.after is None or self.after.match(word, at + 1) is not None)
-        )
+        """Say whether the letter at index ``at`` of the plain small ``word`` stands so."""
+        return ((self.before is None or self.before.search(word, 0, at) is not None)
+                and (self.after is None or self.after.match(word, at + 1) is not None))
 
 
 @dataclass(frozen=True, slots=True)
 class Table:
-    """One language: its short tag, its vowel letters, the consonants that open a beat together, the rules."""
+    """One language: its short tag, its vowel letters, the consonants that open a beat together, the rows of rules."""
 
     name: str
     vowels: str
     onsets: frozenset[str]
-    rules: tuple[Rule, ...]
+    rows: tuple[tuple[str, ...], ...]
     marks: str = ""
 
 
@@ -65,19 +62,26 @@ def table_for(language: str) -> Table:
 
 @cache
 def _table(name: str) -> Table:
-    lines = files("namewright.names").joinpath("data", f"beats-{name}.txt").read_text("utf-8").splitlines()
+    lines = Path(__file__).with_name("data").joinpath(f"beats-{name}.txt").read_text("utf-8").splitlines()
     rows = [line.split() for line in lines if line.strip() and not line.startswith("#")]
     heads = {row[0]: row[1:] for row in rows if row[0] in ("vowels", "onsets", "marks")}
     vowels = heads["vowels"][0]
-    rules = tuple(_rule(row, vowels) for row in rows if row[0] not in heads)
+    rules = tuple(tuple(row) for row in rows if row[0] not in heads)
     return Table(name, vowels, frozenset(heads["onsets"]), rules, "".join(heads.get("marks", ())))
 
 
-def _rule(row: list[str], vowels: str) -> Rule:
-    before, letter, after, weight = row
+@lru_cache(maxsize=1000)
+def _rules(name: str, letter: str) -> tuple[Rule, ...]:
+    """Return the rules of a table that may speak of a letter, in their order; a rule for any letter is for vowels."""
+    table = _table(name)
+    spoken_of = (letter, ".") if letter in table.vowels else (letter,)
+    return tuple(_rule(row, table.vowels) for row in table.rows if row[1] in spoken_of)
+
+
+def _rule(row: Sequence[str], vowels: str) -> Rule:
+    before, _, after, weight = row
     return Rule(
         re.compile(f"(?:{_classes(before, vowels)})$") if before != "." else None,
-        letter,
         re.compile(_classes(after, vowels)) if after != "." else None,
         float(weight),
     )
@@ -126,10 +130,9 @@ def weights(letters: tuple[str, ...], language: str) -> tuple[float | None, ...]
 
 
 def _weight(table: Table, word: str, at: int, in_run: bool) -> float | None:
-    vowel = word[at] in table.vowels
-    for rule in table.rules:
-        if (vowel or rule.letter != ".") and rule.fits(word, at):
+    for rule in _rules(table.name, word[at]):
+        if rule.fits(word, at):
             return rule.weight
-    if not vowel:
+    if word[at] not in table.vowels:
         return None
     return _LATER_IN_RUN if in_run else _FIRST_OF_RUN

@@ -16,8 +16,8 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 from functools import cache
-from importlib.resources import files
 from itertools import pairwise
+from pathlib import Path
 
 import unicodedata2
 
@@ -185,9 +185,11 @@ def _listed(letters: tuple[str, ...]) -> int | None:
 @cache
 def _dictionary() -> dict[str, int]:
     """Read the numbers of beats once, when the first English name is asked for."""
-    lines = files("namewright.names").joinpath("data", "cmudict-beats.tsv").read_text("utf-8").splitlines()
-    pairs = (line.split("\t") for line in lines if line and not line.startswith("#"))
-    return {word: int(number) for number, words in pairs for word in words.split(" ")}
+    lines = Path(__file__).with_name("data").joinpath("cmudict-beats.tsv").read_text("utf-8").splitlines()
+    numbers: dict[str, int] = {}
+    for number, _, words in (line.partition("\t") for line in lines if line and not line.startswith("#")):
+        numbers.update(dict.fromkeys(words.split(" "), int(number)))  # no loop over the 49,513 words
+    return numbers
 
 
 def _as_corrected(letters: tuple[str, ...], corrected: str) -> tuple[int, ...]:

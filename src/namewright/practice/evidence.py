@@ -13,7 +13,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from enum import StrEnum
 from functools import cache
-from importlib.resources import files
+from pathlib import Path
 from types import MappingProxyType
 from typing import Any
 
@@ -91,7 +91,7 @@ def load_evidence() -> Evidence:
 
     Raises ValueError where a table leans on a source that is missing or known from memory only.
     """
-    text = files("namewright.practice").joinpath("evidence.toml").read_text(encoding="utf-8")
+    text = Path(__file__).with_name("evidence.toml").read_text(encoding="utf-8")
     return parse_evidence(text)
 
 

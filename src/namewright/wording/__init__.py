@@ -15,9 +15,7 @@ from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from enum import StrEnum
 from functools import cache
-from importlib import resources
-from importlib.resources.abc import Traversable
-from types import MappingProxyType
+from pathlib import Path
 
 from namewright.message import Field, Message, Problem
 from namewright.units import number
@@ -26,6 +24,7 @@ TIED_SPACE = "\u00a0"
 """The space at which no line breaks (Unicode NO-BREAK SPACE)."""
 FIRST = "en"
 """The language that is asked for where a person has not said any."""
+_TABLE = re.compile(r"^\[([\w.]+)\][ \t]*(?:#.*)?\n", re.MULTILINE)
 
 
 @dataclass(frozen=True, slots=True)
@@ -148,9 +147,9 @@ def _fill(template: str, fields: Mapping[str, Field], wording: Wording) -> str:
     return text
 
 
-def folder() -> Traversable:
+def folder() -> Path:
     """Return where the files of the languages are; a test lays others beside them."""
-    return resources.files("namewright.wording")
+    return Path(__file__).parent
 
 
 @cache
@@ -170,12 +169,52 @@ def wording(language: str) -> Wording:
 
 def read_wording(language: str, text: str) -> Wording:
     """Return the words in the text of a language's file."""
-    table = tomllib.loads(text)
-    grammar = table.pop("grammar", {})
+    tables = _tables(text)
+    grammar = tomllib.loads(tables.pop("grammar", "")).get("grammar", {})
     pairs = {key: tuple(grammar[key]) for key in ("last_before", "either_before") if key in grammar}
     one = frozenset(grammar.get("one", (1,)))
     own = Grammar(**{**grammar, **pairs, "one": one})
-    return Wording(language, MappingProxyType({key: own.tied(text) for key, text in _flat(table)}), own)
+    return Wording(language, _Templates(tables, own), own)
+
+
+def _tables(text: str) -> dict[str, str]:
+    """Return the tables of a TOML text by their names, each as its own text; what stands before the first by ""."""
+    first, *others = _TABLE.split(text)
+    return {"": first, **{name: f"[{name}]\n{inside}" for name, inside in zip(others[::2], others[1::2], strict=True)}}
+
+
+class _Templates(Mapping[str, str]):
+    """Templates by key; a table of the file is read when one of its keys is first asked for, for most runs need few.
+
+    Several threads may ask at once: a table is no longer unread only when all its templates are here.
+    """
+
+    def __init__(self, tables: Mapping[str, str], grammar: Grammar) -> None:
+        self._unread, self._grammar = dict(tables), grammar
+        self._read: dict[str, str] = {}
+
+    def __getitem__(self, key: str) -> str:
+        if key not in self._read and self._unread:
+            for end in (0, *(at for at, sign in enumerate(key) if sign == ".")):
+                self._read_table(key[:end])
+        return self._read[key]
+
+    def _read_table(self, name: str) -> None:
+        text = self._unread.get(name)
+        if text is not None:
+            self._read.update((key, self._grammar.tied(template)) for key, template in _flat(tomllib.loads(text)))
+            self._unread.pop(name, None)
+
+    def _all(self) -> Mapping[str, str]:
+        for name in tuple(self._unread):
+            self._read_table(name)
+        return self._read
+
+    def __iter__(self) -> Iterator[str]:
+        return iter(self._all())
+
+    def __len__(self) -> int:
+        return len(self._all())
 
 
 def _flat(table: Mapping[str, object], prefix: str = "") -> Iterator[tuple[str, str]]:
