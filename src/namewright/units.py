@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-from fractions import Fraction
 
 from namewright.message import Problem
 
@@ -29,6 +28,8 @@ def parse_length_mm(text: str) -> float:
     unit = match["unit"].lower() if match else ""
     if not match or len(stripped) > _LONGEST or unit not in _UNIT_MM or not (match["whole"] or match["num"]):
         raise Problem("setting.length", text=text[:_LONGEST])
+    from fractions import Fraction  # not at the top: lengths are typed in few runs
+
     value = Fraction(match["whole"].replace(",", ".")) if match["whole"] else Fraction(0)
     if match["num"]:
         if int(match["den"]) == 0:

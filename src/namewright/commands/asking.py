@@ -2,7 +2,8 @@
 
 What is typed goes before what is kept for the class. What a child has of its own, in the list or the class's file, goes
 before both, unless it is said that all shall be alike (``--same-for-all``); a command for one child speaks of this very
-child, so there what is typed goes first.
+child, so there what is typed goes first. What reads a class's file is imported where one was named, for most
+lists are text.
 """
 
 from __future__ import annotations
@@ -13,19 +14,15 @@ from collections.abc import Callable, Iterator, Sequence
 from contextlib import AbstractContextManager, contextmanager, nullcontext
 from dataclasses import dataclass, replace
 from pathlib import Path
-from typing import TypeVar
+from typing import TYPE_CHECKING, TypeVar
 
-from namewright.classbook import BookChild, Classbook, grouping
-from namewright.classbook.find import find_child
-from namewright.commands.book import opened
 from namewright.commands.talk import Refusal, complain
 from namewright.commands.typed_name import one_name
 from namewright.letters.alphabet import upright
 from namewright.letters.choice import LetterChoice, read_choice
 from namewright.lines.ruling import custom_ruling, preset
 from namewright.making.choices import Choices, read_choices, settled
-from namewright.making.from_book import members_of, roster_of
-from namewright.making.request import Kind, Request, listed
+from namewright.making.request import Kind, Member, Request, listed
 from namewright.pages.ladder import ORDERED, Chain, read_rungs
 from namewright.pages.paper import Paper
 from namewright.pages.sheet import SheetSettings
@@ -38,6 +35,9 @@ from namewright.roster.parsing import PASTED, load_roster, roster_from_bytes
 from namewright.settings import Hand, NamePart, Support
 from namewright.tuning import Tuning, tuning_from
 from namewright.units import parse_length_mm
+
+if TYPE_CHECKING:
+    from namewright.classbook import BookChild, Classbook
 
 Read = TypeVar("Read")
 _SQLITE = b"SQLite format 3\x00"
@@ -79,14 +79,18 @@ def asked_for_class(options: argparse.Namespace, *kinds: Kind, grouped: bool = F
                                               writable=_any if getattr(options, "font", None) else None)
         if grouped:
             placed = _grouped(options, placed, holds, book, children)
-        members = members_of(book, children, placed, notes=notes) if book else tuple(map(listed, placed))
+        members = _of_book(book, children, placed, notes=notes) if book else tuple(map(listed, placed))
         request = Request(kinds, members, everyone, typed if getattr(options, "same_for_all", False) else Choices(),
-                          roster_of(book) if book else roster)
+                          _list_of(book) if book else roster)
         yield Asked(request, roster, book, children)
 
 
 def _opened_if_class(roster: str) -> AbstractContextManager[Classbook | None]:
-    return opened(roster) if is_class(roster) else nullcontext()
+    if not is_class(roster):
+        return nullcontext()
+    from namewright.commands.book import opened
+
+    return opened(roster)
 
 
 def is_class(roster: str) -> bool:
@@ -101,7 +105,20 @@ def is_class(roster: str) -> bool:
 def roster_of_options(options: argparse.Namespace) -> Roster:
     """Read the list, or the list in the class's file, with an account of every line. Raises RosterError or OSError."""
     with _opened_if_class(options.roster) as book:
-        return roster_of(book) if book else _of_list(options)
+        return _list_of(book) if book else _of_list(options)
+
+
+def _list_of(book: Classbook) -> Roster:
+    from namewright.making.from_book import roster_of
+
+    return roster_of(book)
+
+
+def _of_book(book: Classbook, children: Sequence[BookChild], placed: Sequence[Placed], *, notes: bool = False,
+             ) -> tuple[Member, ...]:
+    from namewright.making.from_book import members_of
+
+    return members_of(book, children, placed, notes=notes)
 
 
 def _of_list(options: argparse.Namespace) -> Roster:
@@ -145,6 +162,8 @@ def _grouped(options: argparse.Namespace, placed: Sequence[Placed], holds: Sheet
     earlier = getattr(options, "earlier_groups", None)
     wishes: Wishes = getattr(options, "wishes", NO_WISHES)
     if book:
+        from namewright.classbook import grouping
+
         wishes = grouping.wishes(book, children, wishes.tables)
     if book and earlier is None:
         return grouping.with_groups(book, children, placed, holds.language, anew=getattr(options, "new_groups", False),
@@ -162,11 +181,14 @@ def asked_for_one(options: argparse.Namespace, kind: Kind) -> Asked:
         roster = Roster((Child(name, name, name, "", 1),), ())
         member, kept = listed(order_class(roster.children)[0]), Choices()
     else:
+        from namewright.classbook.find import find_child
+        from namewright.commands.book import opened
+
         with opened(options.class_file) as book:
             one = find_child(book.children(left=True), options.name)
             kept = read_choices(book.class_settings)
             roster = Roster((one.child,), ())
-            (member,) = members_of(book, [one], order_class(roster.children))
+            (member,) = _of_book(book, [one], order_class(roster.children))
     request = Request((kind,), (member,), kept, typed_choices(options, kept), roster)
     _ = request.settings  # lines that cannot be ruled are told before anything is made
     return Asked(request, roster)

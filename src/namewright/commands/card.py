@@ -9,7 +9,7 @@ from namewright.commands.asking import asked_for_one
 from namewright.commands.common import name_options, unused_options, write_one
 from namewright.commands.talk import Commands, explained
 from namewright.making.request import Kind
-from namewright.pages.name_card import CardSize
+from namewright.pages.paper import CardSize
 
 
 def add(commands: Commands) -> None:

@@ -1,6 +1,7 @@
 """The maker: the pages of a request, one by one as they are asked for, so that memory does not grow with the class.
 
-What becomes of everyone is told in ``account``, which is whole when the last page has been taken.
+What becomes of everyone is told in ``account``, which is whole when the last page has been taken. What only one kind
+of pages needs is imported where that kind is made: a run that makes sheets does not load plans and progress.
 """
 
 from __future__ import annotations
@@ -8,32 +9,23 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from itertools import accumulate
-from typing import ParamSpec, TypeVar
+from typing import TYPE_CHECKING, ParamSpec, TypeVar
 
-from namewright.classbook.growing import growth_of
-from namewright.classbook.suggest import suggest
 from namewright.letters.alphabet import MissingLetters
 from namewright.lines.fit import DoesNotFit
-from namewright.making import page_settings
 from namewright.making.account import Account, FontTooLarge, NothingNoted, NotMade, Remark, TooLarge
-from namewright.making.adult import adult_pages
-from namewright.making.planning import timetable_of
 from namewright.making.request import FOR_EACH_CHILD, Kind, Member, Request
 from namewright.message import Message, Problem, message, together
-from namewright.pages.child_progress import progress_page
-from namewright.pages.class_progress import ClassRow, class_progress_pages
-from namewright.pages.group_sheet import group_page
 from namewright.pages.ladder import ORDERED
-from namewright.pages.name_card import card_page, card_sheet
 from namewright.pages.page import Page, PageError
-from namewright.pages.plan.pages import plan_pages
 from namewright.pages.sheet import SheetSettings, practice_pages
-from namewright.pages.size_finder import size_page
 from namewright.pages.summary import drawable
-from namewright.pages.tile_sheet import Strip, TileSettings, across, strips, tile_pages, tile_ruling
 from namewright.pages.typesetter import Typesetter
-from namewright.practice.groups import shared_letters
 from namewright.practice.ordering import Order
+
+if TYPE_CHECKING:
+    from namewright.pages.class_progress import ClassRow
+    from namewright.pages.tile_sheet import Strip, TileSettings
 
 Made = TypeVar("Made")
 P = ParamSpec("P")
@@ -120,6 +112,9 @@ class Making:
         return practice_pages(self.setter, one.placed.child.practice, self._label(one), self._holds_for_sheet(one))
 
     def _card(self, one: Member) -> tuple[Page, ...]:
+        from namewright.making import page_settings
+        from namewright.pages.name_card import card_page, card_sheet
+
         name, label, holds = one.placed.child.practice, self._label(one), self.request.settings_of(one)
         card = page_settings.for_card(holds, self.request.card)
         if self.request.fill:
@@ -127,10 +122,17 @@ class Making:
         return (card_page(self.setter, name, label, card),)
 
     def _sizes(self, one: Member) -> tuple[Page, ...]:
+        from namewright.making import page_settings
+        from namewright.pages.size_finder import size_page
+
         settings = page_settings.for_ruled_page(self.request.settings_of(one))
         return (size_page(self.setter, one.placed.child.practice, self._label(one), settings),)
 
     def _growth(self, one: Member) -> tuple[Page, ...]:
+        from namewright.classbook.growing import growth_of
+        from namewright.making import page_settings
+        from namewright.pages.child_progress import progress_page
+
         child = one.placed.child
         growth = growth_of(child.label, child.practice, one.notes)
         if not growth.days:
@@ -138,6 +140,9 @@ class Making:
         return (progress_page(self.setter, growth, page_settings.for_progress(self.request.settings_of(one))),)
 
     def _tiles(self) -> Iterator[Page]:
+        from namewright.making import page_settings
+        from namewright.pages.tile_sheet import tile_pages
+
         settings = page_settings.for_tiles(self.request.settings, self.request.tile_mm)
         return tile_pages(self.setter, self._all_strips(settings), settings)
 
@@ -151,6 +156,8 @@ class Making:
 
     def _strips(self, one: Member, settings: TileSettings) -> Sequence[Strip]:
         """Return a child's tiles in the forms of its letters. What cannot be drawn shows before a page begins."""
+        from namewright.pages.tile_sheet import across, strips, tile_pages, tile_ruling
+
         name, label = one.placed.child.practice, self._label(one)
         made = strips(label, name, across(settings), self.request.settings_of(one).letters)
         self.setter.ruled(tile_ruling(settings.side_mm)).line(name)
@@ -169,18 +176,28 @@ class Making:
                 yield page
 
     def _group(self, number: int, members: Sequence[Member]) -> Page:
+        from namewright.making import page_settings
+        from namewright.pages.group_sheet import group_page
+        from namewright.practice.groups import shared_letters
+
         named = [(self._label(one), one.placed.child.practice) for one in members]
         shared = [letter for letter in shared_letters([name for _, name in named])
                   if not self.setter.alphabet.missing(letter)]
         return group_page(self.setter, number, named, shared, page_settings.for_ruled_page(self.request.settings))
 
     def _adult(self) -> Iterator[Page]:
+        from namewright.making.adult import adult_pages
+
         request, account = self.request, self.account
         made = account.of(Kind.SHEETS) if Kind.SHEETS in request.kinds else request.members
         not_made = [one for one in account.not_made if one.kind is Kind.SHEETS]
         yield from self._try(Kind.ADULT, request.members, adult_pages, self.setter, request, made, not_made) or ()
 
     def _plan(self) -> Iterator[Page]:
+        from namewright.making import page_settings
+        from namewright.making.planning import timetable_of
+        from namewright.pages.plan.pages import plan_pages
+
         request = self.request
         settings = page_settings.for_plan(request.settings,
                                           request.first.over(request.everyone).order or Order.PRACTICE)
@@ -202,12 +219,19 @@ class Making:
                 for (line, count), start in zip(self._sheet_pages, ends, strict=False)}
 
     def _year(self) -> Iterator[Page]:
+        from namewright.making import page_settings
+        from namewright.pages.class_progress import class_progress_pages
+
         in_list = sorted(self.request.members, key=lambda one: one.placed.child.line)
         settings = page_settings.for_progress(self.request.settings)
         yield from self._try(Kind.YEAR, in_list, class_progress_pages, self.setter, [self._row(one) for one in in_list],
                              settings) or ()
 
     def _row(self, one: Member) -> ClassRow:
+        from namewright.classbook.growing import growth_of
+        from namewright.classbook.suggest import suggest
+        from namewright.pages.class_progress import ClassRow
+
         child, holds = one.placed.child, self.request.settings_of(one)
         thought = suggest(holds.support, one.notes, child.practice).reason
         return ClassRow(growth_of(child.label, child.practice, one.notes), holds.support, thought)

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from namewright.pages.blocks import PageSettings
 from namewright.pages.child_progress import ProgressSettings
-from namewright.pages.name_card import CardSettings, CardSize
+from namewright.pages.name_card import CardSettings
+from namewright.pages.paper import CardSize
 from namewright.pages.plan.pages import PlanSettings
 from namewright.pages.sheet import SheetSettings
 from namewright.pages.tile_sheet import TileSettings

@@ -4,16 +4,19 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 from enum import StrEnum
+from typing import TYPE_CHECKING
 
-from namewright.classbook.records import Observation
 from namewright.lines.tile_boxes import TILE_MM
 from namewright.making.choices import NOTHING, Choices, choices_in_list, settled
 from namewright.message import Problem
-from namewright.pages.name_card import CardSize
+from namewright.pages.paper import CardSize
 from namewright.pages.sheet import SheetSettings
 from namewright.practice.ordering import Placed, Planned
 from namewright.practice.weeks import DEFAULT_WEEKS
 from namewright.roster.children import Roster
+
+if TYPE_CHECKING:
+    from namewright.classbook.records import Observation
 
 
 class Kind(StrEnum):

@@ -8,7 +8,6 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator
 from dataclasses import dataclass
-from enum import StrEnum
 
 from namewright.letters.choice import LetterChoice
 from namewright.lines.cues import line_with_cues
@@ -22,10 +21,9 @@ from namewright.message import message
 from namewright.names.beats import Spoken
 from namewright.pages import blocks
 from namewright.pages.page import Furniture, Item, Page, checked
-from namewright.pages.paper import Paper
+from namewright.pages.paper import CardSize, Paper
 from namewright.pages.typesetter import Typesetter
 from namewright.settings import Support
-from namewright.units import MM_PER_INCH
 from namewright.wording import wording
 
 CARD_EDGE_MM = 8.0  # more than the 6.35 mm that printers may leave white
@@ -33,23 +31,6 @@ _SHEET_EDGE_MM = 5.0  # cut lines may come nearer to the edge of the sheet than 
 _BAR_ROOM_MM = 5.0  # over the cards of a sheet
 _FOOT_ROOM_MM = 8.0  # at the foot of a card, for the check bar and the note above it
 _CUT_STYLE = Style(0.15, RULE, (3.0, 2.0))
-
-
-class CardSize(StrEnum):
-    """Card sizes, wider than high: index cards in inches, A6 by ISO 216."""
-
-    INDEX_3X5 = "3x5"
-    INDEX_4X6 = "4x6"
-    INDEX_5X8 = "5x8"
-    A6 = "a6"
-
-    @property
-    def size_mm(self) -> tuple[float, float]:
-        """Return width and height."""
-        if self is CardSize.A6:
-            return (148.0, 105.0)
-        short, long = (float(side) * MM_PER_INCH for side in self.value.split("x"))
-        return (long, short)
 
 
 @dataclass(frozen=True, slots=True)

@@ -23,6 +23,23 @@ class Paper(StrEnum):
         return (210.0, 297.0) if self is Paper.A4 else (8.5 * MM_PER_INCH, 11 * MM_PER_INCH)
 
 
+class CardSize(StrEnum):
+    """Card sizes, wider than high: index cards in inches, A6 by ISO 216."""
+
+    INDEX_3X5 = "3x5"
+    INDEX_4X6 = "4x6"
+    INDEX_5X8 = "5x8"
+    A6 = "a6"
+
+    @property
+    def size_mm(self) -> tuple[float, float]:
+        """Return width and height."""
+        if self is CardSize.A6:
+            return (148.0, 105.0)
+        short, long = (float(side) * MM_PER_INCH for side in self.value.split("x"))
+        return (long, short)
+
+
 @dataclass(frozen=True, slots=True)
 class Sheet:
     """A sheet as it lies before the child: its size, and the margins that stay white."""

@@ -11,7 +11,7 @@ from werkzeug.wrappers import Response as BaseResponse
 from namewright.lines.fit import DoesNotFit
 from namewright.making.request import Kind, Request
 from namewright.message import Message, Problem, message
-from namewright.pages.name_card import CardSize
+from namewright.pages.paper import CardSize
 from namewright.roster.children import RosterError
 from namewright.roster.parsing import read_roster
 from namewright.settings import NamePart

@@ -10,8 +10,8 @@ from namewright.making.from_book import member_of
 from namewright.making.make import made_at_once
 from namewright.making.request import Kind, Request, listed
 from namewright.message import Problem
-from namewright.pages.name_card import CardSize
 from namewright.pages.page import Page
+from namewright.pages.paper import CardSize
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.ordering import order_class
 from namewright.roster.children import Child

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from html import escape
 from itertools import islice
 from typing import BinaryIO
 
@@ -17,6 +16,7 @@ from namewright.wording import Wording, wording
 
 BATCH = 40  # pages that share their forms: at 20 a class of thirty would have most forms twice
 _PREFERENCES = b"/ViewerPreferences<</PrintScaling/None/DisplayDocTitle true/PickTrayByPDFSize true>>"
+_ESCAPED = str.maketrans({"&": "&amp;", "<": "&lt;", ">": "&gt;"})
 
 
 def write_pdf(pages: Iterable[Page], out: BinaryIO, *, title: str, lang: str) -> int:
@@ -108,7 +108,7 @@ class _Document:
 
 def _metadata(title: str) -> bytes:
     """Return the title, and that the file is meant to be PDF/UA-1, as XMP (ISO 16684-1); no date, no name."""
-    shown = escape(title, quote=False)
+    shown = title.translate(_ESCAPED)
     return ('<?xpacket begin="\ufeff" id="W5M0MpCehiHzreSzNTczkc9d"?><x:xmpmeta xmlns:x="adobe:ns:meta/">'
             '<rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#"><rdf:Description rdf:about=""'
             ' xmlns:dc="http://purl.org/dc/elements/1.1/" xmlns:pdfuaid="http://www.aiim.org/pdfua/ns/id/">'
