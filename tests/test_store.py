@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from namewright.store import Store
+from namewright.store import Made, Store
 
 
 @given(st.lists(st.integers(0, 9), max_size=60), st.integers(1, 5))
@@ -55,3 +55,16 @@ def test_all_that_is_let_go_is_told() -> None:
         store.get(key, lambda value=value: value)  # type: ignore[misc]
     store.clear()
     assert (sorted(gone), len(store), store.find(2)) == (["a", "b", "c"], 0, None)
+
+
+def test_made_values_are_made_once_and_only_when_asked_for() -> None:
+    """Keys are all there from the start; only what is looked at is made."""
+    asked: list[str] = []
+    made = Made("abc", lambda key: asked.append(key) or key.upper())  # type: ignore[func-returns-value]
+    assert "b" in made
+    assert "d" not in made
+    assert (list(made), len(made), asked) == (["a", "b", "c"], 3, [])
+    assert (made["b"], made["b"], asked) == ("B", "B", ["b"])
+    with pytest.raises(KeyError):
+        made["d"]
+    assert dict(made) == {"a": "A", "b": "B", "c": "C"}

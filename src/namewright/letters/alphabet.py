@@ -20,6 +20,7 @@ from namewright.geometry.boxes import Box
 from namewright.geometry.points import Point
 from namewright.letters.strokes import Stroke, parse_stroke
 from namewright.message import Message, Problem, message
+from namewright.store import Made
 
 _SOFT_DOTTED = {"i": "ı", "j": "ȷ"}  # lose the dot under a mark above (Unicode property Soft_Dotted)
 _SPACES = frozenset("  ")
@@ -217,22 +218,31 @@ def parse_alphabet(source: str) -> Alphabet:
 
     Raises ValueError that names the glyph for a stroke that does not parse.
     """
+    alphabet = _alphabet(source)
+    for glyphs in (alphabet.marks, alphabet.glyphs, alphabet.variants, alphabet.exit_strokes):
+        tuple(glyphs.values())
+    return alphabet
+
+
+def _alphabet(source: str) -> Alphabet:
+    """Read an alphabet whose strokes are read letter by letter, when asked for: a class has a fifth of them."""
     table = tomllib.loads(source)
-    marks = {name: _glyph(name, entry) for name, entry in table["marks"].items()}
-    glyphs = {char: _letter_glyph(char, entry) for char, entry in table["glyphs"].items()}
-    variants = {(char, form): _letter_glyph(char, entry) for char, forms in table.get("variants", {}).items()
-                for form, entry in forms.items() if form != "usual"}
+    marks, letters, exits = table["marks"], table["glyphs"], table.get("exit_strokes", {})
+    forms: Mapping[str, Mapping[str, Any]] = table.get("variants", {})
+    glyphs: Made[str, Glyph] = Made((*letters, *_SOFT_DOTTED), lambda char: (
+        glyphs[_SOFT_DOTTED[char]] if char in _SOFT_DOTTED else _letter_glyph(char, letters[char])))
+    others = ((char, form) for char, of_letter in forms.items() for form in of_letter if form != "usual")
     return Alphabet(
         name=table["name"],
         space=float(table["space"]),
-        glyphs=glyphs | {char: glyphs[dotless] for char, dotless in _SOFT_DOTTED.items()},
-        marks=marks,
-        mark_of={entry["char"]: name for name, entry in table["marks"].items() if "char" in entry},
+        glyphs=glyphs,
+        marks=Made(marks, lambda name: _glyph(name, marks[name])),
+        mark_of={entry["char"]: name for name, entry in marks.items() if "char" in entry},
         mark_forms={(form["mark"], base): form["use"] for form in table["mark_forms"] for base in form["bases"]},
-        forms={char: (forms["usual"], *(form for form in forms if form != "usual"))
-               for char, forms in table.get("variants", {}).items()},
-        variants=variants,
-        exit_strokes={char: _letter_glyph(char, entry) for char, entry in table.get("exit_strokes", {}).items()},
+        forms={char: (of_letter["usual"], *(form for form in of_letter if form != "usual"))
+               for char, of_letter in forms.items()},
+        variants=Made(others, lambda which: _letter_glyph(which[0], forms[which[0]][which[1]])),
+        exit_strokes=Made(exits, lambda char: _letter_glyph(char, exits[char])),
     )
 
 
@@ -261,7 +271,7 @@ def _standing_anchors(glyph: Glyph) -> dict[str, Point]:
 @cache
 def upright() -> Alphabet:
     """Return our own upright manuscript alphabet, ``fonts/upright.toml``."""
-    return parse_alphabet(_font_source("upright.toml"))
+    return _alphabet(_font_source("upright.toml"))
 
 
 def _font_source(name: str) -> str:

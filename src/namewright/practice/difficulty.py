@@ -36,11 +36,11 @@ Out of scope: the order of a class (``ordering``), groups, plans over time.
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 from functools import cache, reduce
-from statistics import fmean
 
 import unicodedata2
 
@@ -136,7 +136,7 @@ def agreed_writing() -> tuple[frozenset[str], frozenset[str]]:
 def own_initial_gain() -> float:
     """Return how much easier a letter is as the child's own initial: the mean over the letters that have a figure."""
     gains = [item.own_initial_gain for item in load_evidence().capitals.values() if item.own_initial_gain is not None]
-    return round(fmean(gains), DIGITS)
+    return round(_average(gains), DIGITS)
 
 
 def letter_difficulty(letter: str, *, own_initial: bool = False) -> LetterDifficulty:
@@ -166,7 +166,7 @@ def _moved(base: str, named: Band) -> tuple[Band, str]:
 def _mean_of(band: Band) -> float:
     """Return the mean naming figure of the capitals in a band."""
     figures = [item.b_not_first for item in load_evidence().capitals.values()]
-    return fmean(figure for figure in figures if band_of(figure) is band)
+    return _average([figure for figure in figures if band_of(figure) is band])
 
 
 def name_difficulty(name: str, own_initial: str | None = None) -> NameDifficulty:
@@ -195,4 +195,8 @@ def twins_in(signs: Sequence[str]) -> tuple[tuple[str, str], ...]:
 
 
 def _mean(letters: Sequence[LetterDifficulty]) -> float:
-    return fmean(each.figure for each in letters) if letters else _mean_of(Band.MIDDLE)
+    return _average([each.figure for each in letters]) if letters else _mean_of(Band.MIDDLE)
+
+
+def _average(figures: Sequence[float]) -> float:
+    return math.fsum(figures) / len(figures)

@@ -160,7 +160,7 @@ def looks_like_its_capital(sign: str) -> bool:
     capital = sign.upper()
     if capital == sign or len(capital) != 1 or not shape(sign) or not shape(capital):
         return False
-    return gap(_at_height(shape(sign)), _at_height(shape(capital))) <= BRIDGE_WITHIN
+    return gap(_at_height(shape(sign)), _at_height(shape(capital)), BRIDGE_WITHIN) <= BRIDGE_WITHIN
 
 
 def _at_height(spots: Points) -> Points:
