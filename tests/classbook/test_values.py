@@ -5,7 +5,6 @@ from __future__ import annotations
 import random
 import shutil
 import sqlite3
-import sys
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -145,22 +144,3 @@ def test_values_outside_their_lists_are_not_taken(kept: Path, tmp_path: Path, na
     with pytest.raises(ClassbookError):
         import_csv(folder, tmp_path / "new.db")
     assert not (tmp_path / "new.db").exists()
-
-
-@pytest.mark.skipif(sys.platform != "linux", reason="the limit of a file's size is set as Linux has it")
-@pytest.mark.parametrize("room", [0, 4096, 16384])
-def test_a_full_disk_while_a_class_is_begun_is_told(tmp_path: Path, room: int) -> None:
-    """No file is left that looks like a class."""
-    import resource
-    import signal
-
-    limit, before = resource.getrlimit(resource.RLIMIT_FSIZE), signal.signal(signal.SIGXFSZ, signal.SIG_IGN)
-    resource.setrlimit(resource.RLIMIT_FSIZE, (room, limit[1]))
-    try:
-        with pytest.raises(ClassbookError) as caught:
-            Classbook.open(tmp_path / "class.db")
-    finally:
-        resource.setrlimit(resource.RLIMIT_FSIZE, limit)
-        signal.signal(signal.SIGXFSZ, before)
-    assert wording("en").sentence(caught.value.message)
-    assert not (tmp_path / "class.db").exists()
