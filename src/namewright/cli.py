@@ -22,8 +22,8 @@ from namewright.message import Problem
 # an aide who prints one card does not wait for the web server.
 _COMMANDS = {
     "sheets": "sheets", "card": "card", "tiles": "tiles", "sizes": "sizes", "order": "order", "plan": "plan",
-    "class": "book", "note": "note", "next": "next", "progress": "progress", "open": "open", "fonts": "fonts",
-    "roster": "listings", "settings": "listings", "rulings": "listings",
+    "class": "book", "note": "note", "next": "next", "progress": "progress", "know": "know", "open": "open",
+    "fonts": "fonts", "roster": "listings", "settings": "listings", "rulings": "listings",
 }
 
 def main(argv: Sequence[str] | None = None) -> int:

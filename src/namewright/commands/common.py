@@ -72,6 +72,7 @@ def told_at_the_end(account: Account, roster: Roster) -> Iterator[Message]:
     if any(report.notes for report in roster.lines):
         yield message("command.told.notes")
     yield from _remarks_told(account)
+    yield from account.notes
 
 
 def status_of(account: Account, roster: Roster) -> int:

@@ -32,6 +32,13 @@ class NothingNoted(Problem):
         super().__init__("account.nothing_noted", label=label)
 
 
+class NothingToWrite(Problem):
+    """A page to know a name by was asked for, and there is no letter or figure in the name."""
+
+    def __init__(self, label: str) -> None:
+        super().__init__("account.nothing_to_write", label=label)
+
+
 @dataclass(frozen=True, slots=True)
 class NotMade:
     """A child whose page of a kind could not be made, and why: ``MissingLetters``, ``DoesNotFit`` or one of those here.
@@ -54,12 +61,16 @@ class Remark:
 
 @dataclass
 class Account:
-    """Filled as pages are asked for; ``step`` is told of every child of every kind that is done with."""
+    """Filled as pages are asked for; ``step`` is told of every child of every kind that is done with.
+
+    ``notes`` are about all of a kind's pages together.
+    """
 
     step: Callable[[], None] = lambda: None
     made: list[tuple[Kind, Member]] = field(default_factory=list)
     not_made: list[NotMade] = field(default_factory=list)
     remarks: list[Remark] = field(default_factory=list)
+    notes: list[Message] = field(default_factory=list)
 
     def of(self, kind: Kind) -> list[Member]:
         """Return the children of whom there are pages of a kind, in their order."""

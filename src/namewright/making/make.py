@@ -8,13 +8,14 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
+from functools import cached_property, partial
 from itertools import accumulate
 from typing import TYPE_CHECKING, ParamSpec, TypeVar
 
 from namewright.letters.alphabet import MissingLetters
 from namewright.lines.fit import DoesNotFit
-from namewright.making.account import Account, FontTooLarge, NothingNoted, NotMade, Remark, TooLarge
-from namewright.making.request import FOR_EACH_CHILD, Kind, Member, Request
+from namewright.making.account import Account, FontTooLarge, NothingNoted, NothingToWrite, NotMade, Remark, TooLarge
+from namewright.making.request import FOR_EACH_CHILD, TO_KNOW, Kind, Member, Request
 from namewright.message import Message, Problem, message, together
 from namewright.pages.ladder import ORDERED
 from namewright.pages.page import Page, PageError
@@ -24,6 +25,7 @@ from namewright.pages.typesetter import Typesetter
 from namewright.practice.ordering import Order
 
 if TYPE_CHECKING:
+    from namewright.making.knowing import Knowing
     from namewright.pages.class_progress import ClassRow
     from namewright.pages.tile_sheet import Strip, TileSettings
 
@@ -40,6 +42,12 @@ class Making:
     account: Account = field(default_factory=Account)
     _sheet_pages: list[tuple[int, int]] = field(default_factory=list)
 
+    @cached_property
+    def _knowing(self) -> Knowing:
+        from namewright.making.knowing import Knowing
+
+        return Knowing(self.request, self.setter)
+
     def pages(self, *kinds: Kind) -> Iterator[Page]:
         """Yield the pages of these kinds, of all that were asked for where none is named.
 
@@ -47,7 +55,7 @@ class Making:
         """
         makers: Mapping[Kind, Callable[[], Iterator[Page]]] = {
             Kind.TILES: self._tiles, Kind.GROUPS: self._groups, Kind.ADULT: self._adult, Kind.PLAN: self._plan,
-            Kind.YEAR: self._year}
+            Kind.YEAR: self._year, Kind.ANSWERS: self._answers}
         for kind in sorted(kinds or self.request.kinds, key=list(Kind).index):
             if kind in makers:
                 yield from makers[kind]()
@@ -62,7 +70,7 @@ class Making:
         cause: Problem
         try:
             made = make(*args, **more)
-        except (MissingLetters, DoesNotFit, NothingNoted) as error:
+        except (MissingLetters, DoesNotFit, NothingNoted, NothingToWrite) as error:
             cause = error
         except PageError:
             cause = FontTooLarge() if self.setter.school_font else TooLarge()
@@ -78,11 +86,13 @@ class Making:
         makers = {Kind.SHEETS: self._sheet, Kind.CARDS: self._card, Kind.SIZES: self._sizes, Kind.GROWTH: self._growth}
         for one in self.request.members:
             self._remark_letters(one, kind)
-            pages = self._try(kind, [one], makers[kind], one) or ()
+            pages = self._try(kind, [one], makers.get(kind, partial(self._know, kind)), one) or ()
             if kind is Kind.SHEETS:
                 self._sheet_pages.append((one.placed.child.line, len(pages)))
             yield from pages
             self.account.step()
+        if kind in TO_KNOW:
+            self.account.notes += self._knowing.notes(kind, self.account.of(kind))
 
     def _remark_letters(self, one: Member, kind: Kind) -> None:
         """Say of a child that its own letters could not be read, where pages show letters of its own."""
@@ -138,6 +148,9 @@ class Making:
         if not growth.days:
             raise NothingNoted(child.label)
         return (progress_page(self.setter, growth, page_settings.for_progress(self.request.settings_of(one))),)
+
+    def _know(self, kind: Kind, one: Member) -> tuple[Page, ...]:
+        return self._knowing.pages(kind, one, self._label(one))
 
     def _tiles(self) -> Iterator[Page]:
         from namewright.making import page_settings
@@ -203,6 +216,14 @@ class Making:
                                           request.first.over(request.everyone).order or Order.PRACTICE)
         yield from self._try(Kind.PLAN, request.members, plan_pages, self.setter, timetable_of(request), settings,
                              self.numbers()) or ()
+
+    def _answers(self) -> Iterator[Page]:
+        """Yield the adult's pages about what was made to know names by, about every kind where none was."""
+        made = [each for each in self.account.made if each[0] in TO_KNOW]
+        if not made:
+            made = [(kind, one) for kind in TO_KNOW for one in self.request.members if one.placed.band is not None]
+        if made:
+            yield from self._try(Kind.ANSWERS, self.request.members, self._knowing.answers, made) or ()
 
     def numbers(self) -> Mapping[int, tuple[int, ...]]:
         """Return the pages of each child's sheet in the class's PDF, by line; sheets come first there.

@@ -13,7 +13,7 @@ from namewright.pages.paper import CardSize
 from namewright.pages.sheet import SheetSettings
 from namewright.practice.ordering import Placed, Planned
 from namewright.practice.weeks import DEFAULT_WEEKS
-from namewright.roster.children import Roster
+from namewright.roster.children import Child, Roster
 
 if TYPE_CHECKING:
     from namewright.classbook.records import Observation
@@ -31,9 +31,13 @@ class Kind(StrEnum):
     PLAN = "plan"
     YEAR = "year"
     GROWTH = "growth"
+    FIND = "find"
+    ANSWERS = "answers"
 
 
-FOR_EACH_CHILD = frozenset({Kind.SHEETS, Kind.CARDS, Kind.TILES, Kind.SIZES, Kind.GROWTH})
+TO_KNOW = (Kind.FIND,)
+"""Pages to recognise, spell and build a name, in the order of their steps."""
+FOR_EACH_CHILD = frozenset({Kind.SHEETS, Kind.CARDS, Kind.TILES, Kind.SIZES, Kind.GROWTH, Kind.FIND})
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,7 +66,8 @@ class Request:
     ``members`` stand in the order of the pages. ``everyone`` is what is chosen for all, ``first`` what goes even
     before what a child has of its own. ``roster`` accounts for the lines that became nobody. A card has a page of
     its size unless cards ``fill`` sheets. ``weeks`` are those of the plan, ``a_week`` the letters in each, ``taught``
-    the letters of earlier weeks, the last week last. ``tile_mm`` is the side of a tile.
+    the letters of earlier weeks, the last week last. ``tile_mm`` is the side of a tile. Another ``shuffle`` brings
+    the same names and letters in other places of the pages to know a name by.
     """
 
     kinds: tuple[Kind, ...]
@@ -76,6 +81,7 @@ class Request:
     weeks: int = DEFAULT_WEEKS
     a_week: int = 1
     taught: tuple[tuple[str, ...], ...] = ()
+    shuffle: int = 0
 
     @property
     def settings(self) -> SheetSettings:
@@ -85,6 +91,12 @@ class Request:
     def settings_of(self, member: Member) -> SheetSettings:
         """Return what holds for one child. Raises Problem as ``settings`` does."""
         return settled(self.first.over(member.own.over(self.everyone)))
+
+    @property
+    def classmates(self) -> tuple[Child, ...]:
+        """Return every child of the class, also those of whom no page is asked for, each once."""
+        asked = {one.placed.child.line: one.placed.child for one in self.members}
+        return tuple({**{child.line: child for child in self.roster.children}, **asked}.values())
 
     @property
     def planned(self) -> tuple[Planned, ...]:

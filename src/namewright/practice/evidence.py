@@ -64,6 +64,23 @@ class WritingList:
     hard: frozenset[str]
 
 
+class Basis(StrEnum):
+    """What a way of making a page rests on."""
+
+    SOURCE = "source"
+    COMMON = "common practice"
+    OURS = "a rule of ours"
+
+
+@dataclass(frozen=True, slots=True)
+class PageReason:
+    """Why a kind of page is made as it is (our words), what that rests on, and the keys of the sources if on those."""
+
+    why: str
+    basis: Basis
+    sources: tuple[str, ...] = ()
+
+
 @dataclass(frozen=True, slots=True)
 class Evidence:
     """Everything in the file.
@@ -72,7 +89,8 @@ class Evidence:
     "the child's own first initial". ``similarity`` maps an unordered pair of letters of one case to its
     rating and holds every published pair rated 3.0 or more, small a read as printed with two storeys;
     ``single_storey_a`` holds the pairs of the other small a. ``left_facing`` are the characters seen
-    named as examples of those that children reverse.
+    named as examples of those that children reverse. ``name_likeness`` are the weights of what makes two names look
+    alike, and ``pages`` says of each kind of page to know a name by why it is made so.
     """
 
     sources: Mapping[str, Source]
@@ -83,6 +101,8 @@ class Evidence:
     single_storey_a: Mapping[frozenset[str], float]
     left_facing: frozenset[str]
     computed_from: frozenset[str]
+    name_likeness: Mapping[str, float]
+    pages: Mapping[str, PageReason]
 
 
 @cache
@@ -99,6 +119,8 @@ def parse_evidence(text: str) -> Evidence:
     """Read evidence from TOML text; see ``load_evidence``."""
     raw = tomllib.loads(text)
     naming, pairs = raw["naming"], raw["similarity"]
+    likeness = {key: value for key, value in raw["name_likeness"].items() if key != "basis"}
+    reasons = {key: _reason(entry) for key, entry in raw["pages"].items()}
     evidence = Evidence(
         sources=MappingProxyType({key: _source(key, entry) for key, entry in raw["sources"].items()}),
         capitals=MappingProxyType({letter: _item(entry) for letter, entry in naming["capitals"].items()}),
@@ -108,7 +130,10 @@ def parse_evidence(text: str) -> Evidence:
         single_storey_a=MappingProxyType(_pairs(pairs["single_storey_a"])),
         left_facing=frozenset(letter for entry in raw["left_facing"] for letter in entry["letters"].split()),
         computed_from=frozenset(entry["source"] for entry in
-                                (naming, pairs, *raw["writing"], *raw["left_facing"])),
+                                (naming, pairs, *raw["writing"], *raw["left_facing"]))
+        | {source for one in reasons.values() for source in one.sources},
+        name_likeness=MappingProxyType(likeness),
+        pages=MappingProxyType(reasons),
     )
     _check_sources(evidence)
     return evidence
@@ -116,6 +141,10 @@ def parse_evidence(text: str) -> Evidence:
 
 def _source(key: str, entry: Mapping[str, Any]) -> Source:
     return Source(key=key, **{**entry, "surety": Surety(entry["surety"])})
+
+
+def _reason(entry: Mapping[str, Any]) -> PageReason:
+    return PageReason(entry["why"], Basis(entry["basis"]), tuple(entry.get("sources", ())))
 
 
 def _item(entry: Mapping[str, float]) -> NamingItem:

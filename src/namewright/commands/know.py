@@ -1,0 +1,62 @@
+"""``namewright know``: pages to recognise, spell and build the name, for every child of a class."""
+
+from __future__ import annotations
+
+import argparse
+from dataclasses import replace
+
+from namewright.commands.asking import asked_for_class, typesetter_of
+from namewright.commands.common import (
+    closing,
+    font_option,
+    hand_option,
+    line_options,
+    page_options,
+    roster_options,
+    same_for_all_option,
+)
+from namewright.commands.pictures import with_pictures
+from namewright.commands.talk import Commands, Refusal, explained, place
+from namewright.commands.writing import progress, write
+from namewright.making.make import Making
+from namewright.making.request import TO_KNOW, Kind
+
+
+def add(commands: Commands) -> None:
+    """Add the words of the command."""
+    parser = commands.add_parser("know", help=explained("know.help"))
+    roster_options(parser)
+    page_options(parser)
+    parser.add_argument("--pages", metavar=place("kinds"), help=explained("know.pages", known=tuple(map(str, TO_KNOW))))
+    parser.add_argument("--shuffle", type=int, default=0, metavar=place("number"), help=explained("know.shuffle"))
+    line_options(parser)
+    font_option(parser)
+    hand_option(parser)
+    same_for_all_option(parser)
+    parser.add_argument("--summary", metavar=place("file"), help=explained("know.summary"))
+    parser.add_argument("--svg", metavar=place("folder"), help=explained("sheets.svg"))
+    parser.add_argument("--png", metavar=place("folder"), help=explained("sheets.png"))
+    parser.set_defaults(run=_run)
+
+
+def _run(options: argparse.Namespace) -> int:
+    kinds = _kinds(options.pages)
+    with asked_for_class(options, *kinds, notes=True) as asked:
+        request = replace(asked.request, shuffle=options.shuffle)
+        making, language = Making(request, typesetter_of(options)), request.settings.language
+        pages = progress(making.pages(), len(request.members) * len(kinds))
+        write(with_pictures(pages, options), options, language)
+        if options.summary and making.account.made:
+            write(making.pages(Kind.ANSWERS), options, language, options.summary)
+    return closing(making.account, asked.roster)
+
+
+def _kinds(typed: str | None) -> tuple[Kind, ...]:
+    """Return the kinds of page that were typed, all of them where none was. Raises Refusal for another word."""
+    if typed is None:
+        return TO_KNOW
+    words, known = typed.replace(",", " ").split(), {str(kind): kind for kind in TO_KNOW}
+    for word in words:
+        if word not in known:
+            raise Refusal("command.problem.know_pages", text=word, known=tuple(known))
+    return tuple(known[word] for word in known if word in words) or TO_KNOW

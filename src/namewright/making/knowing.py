@@ -1,0 +1,102 @@
+"""Pages to recognise and spell a name, and what the adult is told of each: answers, and names that nobody has.
+
+What stands on a child's page is computed once, by ``practice``; the page and the answer both come from it. Out of
+scope: who is made and who is not (``make``).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, field
+
+from namewright.letters.alphabet import MissingLetters
+from namewright.lines.ruling import print_ruling
+from namewright.making.account import NothingToWrite
+from namewright.making.request import Kind, Member, Request
+from namewright.message import Message, message
+from namewright.pages.page import Page
+from namewright.pages.summary import Entry, drawable, summary_pages
+from namewright.pages.typesetter import Typesetter
+from namewright.practice.difficulty import written_signs
+from namewright.practice.finding import Finding, finding
+from namewright.wording import wording
+
+_READ_MM = 5.0  # an x-height at which a name is tried
+
+
+@dataclass
+class Knowing:
+    """The pages of one request; names are tried once, whether our letters or the school's font can draw them."""
+
+    request: Request
+    setter: Typesetter
+    _drawn: dict[str, bool] = field(default_factory=dict)
+
+    def pages(self, kind: Kind, one: Member, label: str) -> tuple[Page, ...]:
+        """Return a child's pages of a kind. Raises NothingToWrite, MissingLetters, DoesNotFit."""
+        name, holds = self._name(one), self.request.settings_of(one)
+        self.setter.ruled(print_ruling(_READ_MM)).line(name)  # what cannot be drawn is told before names are compared
+        if kind is Kind.FIND:
+            from namewright.pages.know.find import find_page
+
+            return (find_page(self.setter, label, self._found(one), holds),)
+        raise ValueError(f"{kind} is no page to know a name by")
+
+    def answers(self, made: Sequence[tuple[Kind, Member]]) -> tuple[Page, ...]:
+        """Return the adult's pages about the pages made: child by child, what to find on each."""
+        settings = self.request.settings
+        words = wording(settings.language)
+        kinds = dict.fromkeys(kind for kind, _ in made)
+        entries = [Entry(words.say("page.answers.title"), (words.say("page.answers.lead"), *(
+            words.say(f"page.answers.why_{kind}") for kind in kinds)), title=True)]
+        for one in dict.fromkeys(member.placed.child.line for _, member in made):
+            theirs = [(kind, member) for kind, member in made if member.placed.child.line == one]
+            told = [told_ for kind, member in theirs for told_ in self._answer(kind, member)]
+            label = drawable(self.setter, theirs[0][1].placed.child.label)
+            entries.append(Entry(label, (drawable(self.setter, words.text(*told)),), beside=True))
+        return summary_pages(self.setter, entries, settings.paper, binding=settings.binding)
+
+    def notes(self, kind: Kind, made: Sequence[Member]) -> Iterator[Message]:
+        """Yield what the adult should know of all pages of a kind, beside the answers."""
+        if kind is Kind.FIND:
+            count = sum(any(other.invented for other in self._found(one).others) for one in made)
+            if count:
+                yield message("account.invented", count=count)
+
+    def _answer(self, kind: Kind, one: Member) -> Iterator[Message]:
+        if kind is Kind.FIND:
+            found = self._found(one)
+            yield message("page.answers.find", hits=found.hits, all=len(found.shown),
+                          names=tuple(other.name for other in found.others))
+            invented = tuple(other.name for other in found.others if other.invented)
+            if invented:
+                yield message("page.answers.invented", names=invented)
+
+    # --- what stands on each page ------------------------------------------------------------------------
+
+    def _name(self, one: Member) -> str:
+        name = one.placed.child.practice
+        if not written_signs(name):
+            raise NothingToWrite(one.placed.child.label)
+        return name
+
+    def _seed(self, kind: Kind, one: Member) -> str:
+        child = one.placed.child
+        return f"{kind}/{child.line}/{child.practice}/{self.request.shuffle}"
+
+    def _found(self, one: Member) -> Finding:
+        mates = (child.practice for child in self.request.classmates)
+        return finding(self._name(one), filter(self._can_draw, mates), self.request.settings_of(one).support,
+                       self._seed(Kind.FIND, one))
+
+    def _can_draw(self, name: str) -> bool:
+        if name not in self._drawn:
+            self._drawn[name] = bool(written_signs(name)) and self._sets(name)
+        return self._drawn[name]
+
+    def _sets(self, name: str) -> bool:
+        try:
+            self.setter.ruled(print_ruling(_READ_MM)).line(name)
+        except MissingLetters:
+            return False
+        return True

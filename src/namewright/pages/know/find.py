@@ -1,0 +1,86 @@
+"""Find my name: the child's name at the head, then among other names that grow more alike to it down the page.
+
+Names stand in the print of the class without lines, in rows with white around each, so that a ring can be drawn
+around it. Which names, and in what order, is ``practice.finding``. Millimetres, y down.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from itertools import pairwise
+from random import Random
+
+from namewright.lines.forms import Form
+from namewright.lines.setting import SetLine
+from namewright.names.clusters import clusters
+from namewright.pages.know.frame import Frame, framed, name_at, reading
+from namewright.pages.page import Page
+from namewright.pages.sheet import SheetSettings
+from namewright.pages.typesetter import Typesetter
+from namewright.practice.finding import Finding, Shown
+
+_RING_MM = 9.0  # white beside a name, for a ring drawn by a young hand
+_MOST_ACROSS = 3
+_LOOSEST_MM = 40.0  # from row to row: further apart they are no rows
+_MOST_X_MM = 9.5
+_STEP = 3.0  # x-heights from row to row, at the least: tails and tall letters do not meet, and a ring has room
+
+
+def find_page(setter: Typesetter, label: str, found: Finding, settings: SheetSettings) -> Page:
+    """Return the page. Raises MissingLetters or DoesNotFit."""
+    setter = setter.lettering(settings.letters)
+    frame = framed(setter, label, settings)
+    frame.caption("page.know.here")
+    _model(frame, found.name)
+    frame.caption("page.know.find")
+    _field(frame, found)
+    return frame.page(label)
+
+
+def _model(frame: Frame, name: str) -> None:
+    """Set the name on the child's own lines, or smaller on none where it is too wide for them."""
+    ruling, width = frame.settings.ruling, frame.right - frame.left
+    line = frame.setter.ruled(ruling, frame.spacing).line(name)
+    if line.width_mm <= width:
+        frame.items.append(frame.row(line, Form.SOLID, frame.y + max(line.rise_mm, ruling.line_height_mm)))
+        frame.y += max(line.rise_mm, ruling.line_height_mm) + max(line.drop_mm, ruling.descender_mm) + 5.0
+        return
+    line = frame.setter.ruled(reading(frame.setter, [name], ruling.x_height_mm, width)).line(name)
+    frame.items.append(name_at(frame.setter, line, frame.left, frame.y + line.rise_mm))
+    frame.y += line.rise_mm + line.drop_mm + 5.0
+
+
+def _field(frame: Frame, found: Finding) -> None:
+    """Set every part of the page in rows of their own, each name somewhere in its share of the row."""
+    names = list(dict.fromkeys(one.name for one in found.shown))
+    across = _across(frame, names)
+    rows = [row for part in found.parts for row in _rows(part.shown, across)]
+    step = min(frame.room / len(rows), _LOOSEST_MM)
+    ruling = reading(frame.setter, names, min(_MOST_X_MM, frame.settings.ruling.x_height_mm, step / _STEP),
+                     (frame.right - frame.left) / across - 2 * _RING_MM, frame.spacing)
+    ruled = frame.setter.ruled(ruling, frame.spacing)
+    chance = Random("".join(names))
+    for row in rows:
+        _row(frame, [ruled.line(one.name) for one in row], frame.y + 0.5 * step + 0.5 * ruling.x_height_mm, chance)
+        frame.y += step
+
+
+def _across(frame: Frame, names: Sequence[str]) -> int:
+    """Return how many names stand in a row: as many as their length lets be large."""
+    longest = max(len(clusters(name)) for name in names)
+    return next(across for across in (_MOST_ACROSS, 2, 1) if across == 1 or longest * across <= 20)
+
+
+def _rows(shown: Sequence[Shown], across: int) -> list[Sequence[Shown]]:
+    """Cut the names of a part into rows, as even as can be."""
+    count = -(-len(shown) // across)
+    ends = [round(len(shown) * at / count) for at in range(count + 1)]
+    return [shown[a:b] for a, b in pairwise(ends)]
+
+
+def _row(frame: Frame, row: Sequence[SetLine], baseline: float, chance: Random) -> None:
+    share = (frame.right - frame.left) / len(row)
+    for at, line in enumerate(row):
+        spare = share - 2 * _RING_MM - line.width_mm
+        x = frame.left + at * share + _RING_MM + spare * chance.uniform(0.1, 0.9)
+        frame.items.append(name_at(frame.setter, line, x, baseline))

@@ -1,0 +1,92 @@
+"""Pages to know a name by, made from a list as anyone would and read again by PDFium."""
+
+from __future__ import annotations
+
+import re
+
+import pypdfium2 as pdfium
+import pytest
+from printed import pdf_bytes
+
+from namewright.making.account import NothingToWrite
+from namewright.making.choices import Choices
+from namewright.making.make import Making
+from namewright.making.request import TO_KNOW, Kind, Request, listed
+from namewright.pages.typesetter import Typesetter
+from namewright.practice.finding import finding
+from namewright.practice.ordering import order_class
+from namewright.roster.children import Child, Roster
+from namewright.settings import Support
+
+CLASS = ("Mira", "Tilo", "Noor", "Marek", "Ẹ̀bun", "Ana María", "Bo", "Zoë", "Christopherson", "Łucja")
+ODD = ("O", "Mary-Kate", "Wilhelminaconstantinamariaevax", "Kealiʻi", "AJ")
+
+
+def request(*names: str, kinds: tuple[Kind, ...] = TO_KNOW, support: Support = Support.FULL, shuffle: int = 0,
+            ) -> Request:
+    children = [Child(name, name, name, "", line) for line, name in enumerate(names, start=1)]
+    members = tuple(map(listed, order_class(children)))
+    return Request(kinds, members, Choices(support=support), roster=Roster(tuple(children), ()), shuffle=shuffle)
+
+
+def texts(making: Making, *kinds: Kind) -> list[str]:
+    """Return what PDFium reads on each page."""
+    document = pdfium.PdfDocument(pdf_bytes(list(making.pages(*kinds))))
+    return [page.get_textpage().get_text_bounded() for page in document]
+
+
+def often(name: str, text: str) -> int:
+    return len(re.findall(rf"(?<![\w-]){re.escape(name)}(?![\w-])", " ".join(text.split())))
+
+
+@pytest.mark.parametrize("support", Support)
+def test_the_name_stands_as_often_as_the_answers_say(setter: Typesetter, support: Support) -> None:
+    """PDFium reads it in the owner's line, in the model, and once for each time to find: no more, no less."""
+    asked = request(*CLASS, kinds=(Kind.FIND,), support=support)
+    making = Making(asked, setter)
+    pages = texts(making)
+    answers = " ".join(" ".join(texts(making, Kind.ANSWERS)).split())
+    for page, one in zip(pages, asked.members, strict=True):
+        name = one.placed.child.practice
+        (said,) = re.findall(rf"{re.escape(name)} Find: the own name (\d+) times", answers)
+        assert often(name, page) == int(said) + 2, page
+
+
+@pytest.mark.parametrize("support", Support)
+@pytest.mark.parametrize("kind", TO_KNOW)
+def test_odd_names_make_pages(setter: Typesetter, kind: Kind, support: Support) -> None:
+    """One letter, thirty, a hyphen, a sign without case, and a class of one: a page that keeps inside its margins."""
+    making = Making(request(*ODD, kinds=(kind,), support=support), setter)
+    assert list(making.pages())
+    assert [(one.child.practice, one.cause.message) for one in making.account.not_made] == []
+    alone = Making(request("Mira", kinds=(kind,), support=support), setter)
+    assert list(alone.pages())
+    assert not alone.account.not_made
+
+
+def test_a_name_without_letters_is_told(setter: Typesetter) -> None:
+    making = Making(request("Mira", "-", kinds=(Kind.FIND,)), setter)
+    assert len(list(making.pages())) == 1
+    (lost,) = making.account.not_made
+    assert isinstance(lost.cause, NothingToWrite)
+    assert "-" in str(lost.cause.message)
+
+
+def test_names_of_nobody_are_told(setter: Typesetter) -> None:
+    """A child alone in its class finds its name among invented ones, and the adult is told which."""
+    making = Making(request("Mira", kinds=(Kind.FIND,)), setter)
+    list(making.pages())
+    assert [note.key for note in making.account.notes] == ["account.invented"]
+    answers = " ".join(texts(making, Kind.ANSWERS))
+    assert all(other.name in answers for other in finding("Mira", [], Support.FULL, "find/1/Mira/0").others)
+
+
+def test_neighbours_have_other_places_and_reprints_the_same(setter: Typesetter) -> None:
+    """Two children of one name have different pages; the same request makes the same bytes; a shuffle makes others."""
+    def made(shuffle: int) -> list[bytes]:
+        making = Making(request("Ava", "Ava", *CLASS, kinds=(Kind.FIND,), shuffle=shuffle), setter)
+        return [pdf_bytes([page]) for page in making.pages() if page.outline == "Ava"]
+    one, other = made(0)
+    assert one != other
+    assert made(0) == [one, other]
+    assert made(1) != [one, other]

@@ -1,0 +1,89 @@
+"""The own name among other names: enough of both, harder as the level of support goes down, the same each time."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from random import Random
+from statistics import fmean
+
+import pytest
+
+from namewright.names.clusters import clusters
+from namewright.practice.finding import Finding, Rung, finding, rung_of
+from namewright.practice.name_likeness import likeness, outline, same_initial
+from namewright.practice.unkind import is_unkind, unkind_words
+from namewright.settings import Support
+
+CENSUS = Path(__file__).parents[1] / "data" / "first-names-held-out.tsv"
+ODD = ("O", "Bo", "Ẹ̀bun", "Ana María", "Mary-Kate", "Kealiʻi", "Łucja", "Ánh", "deShawn", "Wilhelminaconstantinamaria",
+       "Xyz", "Ii", "ABC", "7b")
+
+
+def classes(count: int, size: int = 8) -> list[list[str]]:
+    """Return random classes of census first names (the source stands in the file)."""
+    lines = CENSUS.read_text(encoding="utf-8").splitlines()
+    names = [line.split("\t")[0].capitalize() for line in lines if line and not line.startswith("#")]
+    return [Random(seed).sample(names, size) for seed in range(count)]
+
+
+def hardness(found: Finding) -> float:
+    return fmean(likeness(found.name, other.name) for other in found.others)
+
+
+def test_hard_pages_have_names_more_alike_than_easy_ones() -> None:
+    """For every child of 100 random classes, the others are more alike at the hardest level than at the easiest."""
+    for names in classes(100):
+        for name in names:
+            easy = finding(name, names, Support.FULL, "seed")
+            hard = finding(name, names, Support.INDEPENDENT, "seed")
+            assert hardness(hard) > hardness(easy), (name, names)
+
+
+@pytest.mark.parametrize("support", Support)
+@pytest.mark.parametrize("name", [*ODD, *classes(1)[0]])
+@pytest.mark.parametrize("mates", [(), classes(1, 24)[0], ["Bo", "Bo", "bo"]], ids=["nobody", "class", "same"])
+def test_every_page_has_enough_of_both(name: str, support: Support, mates: list[str]) -> None:
+    """At least four times the own name and three others, none of them the own name in other letter case, none twice."""
+    found = finding(name, [*mates, name], support, "seed")
+    assert found.hits >= 4
+    others = [other.name.casefold() for other in found.others]
+    assert len(others) >= 3
+    assert len(set(others)) == len(others)
+    assert name.casefold() not in others
+    assert not any(is_unkind(other.name) for other in found.others if other.invented)
+    assert all(other.invented != (other.name in mates) for other in found.others)
+
+
+def test_others_climb() -> None:
+    """Down the hardest page names go from the same initial to the same initial and outline, which is as it says."""
+    found = finding("Marek", ["Mila", "Bodo", "Nora", "Marla"], Support.INDEPENDENT, "seed")
+    rungs = [list(Rung).index(other.rung) for other in found.others]
+    assert rungs == sorted(rungs)
+    for other in found.others:
+        assert same_initial("Marek", other.name)
+        assert rung_of("Marek", other.name) is other.rung
+        if other.rung is Rung.OUTLINE:
+            assert outline(other.name) == outline("Marek")
+            assert len(clusters(other.name)) == len(clusters("Marek"))
+
+
+def test_a_page_is_the_same_when_it_is_made_again() -> None:
+    """The seed alone decides the places, and another seed brings others."""
+    names = classes(1)[0]
+    same = {finding(names[0], names, Support.FULL, "1") for _ in range(3)}
+    assert len(same) == 1
+    assert len({finding(names[0], names, Support.FULL, str(seed)) for seed in range(20)}) > 10
+
+
+def test_no_place_gives_the_name_away() -> None:
+    """Over many pages the own name stands in each place of a block of four about half of the time."""
+    firsts = [[one.is_own for one in finding("Mira", classes(1)[0], Support.FULL, str(seed)).shown[:4]]
+              for seed in range(300)]
+    shares = [fmean(column) for column in zip(*firsts, strict=True)]
+    assert all(0.35 < share < 0.65 for share in shares), shares
+
+
+def test_unkind_words_are_found_in_any_language() -> None:
+    assert all(is_unkind(word.upper()) for word in unkind_words())
+    assert is_unkind("Xfèo")
+    assert not is_unkind("Mira")
