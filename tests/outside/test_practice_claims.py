@@ -38,6 +38,7 @@ ABSTRACTS |= {
                   "knowledge, word reading and spelling; not pre-K",
     "jones-reutzel-2012": "kindergarten classes, exploratory; short lessons with distributed cycles of review went "
                           "with better alphabet knowledge",
+    "simpson-2013": "adults rated in clear view how alike two letters look; table seen",
 }
 # place, sentence or part of one, key, words of the abstract that carry it
 CLAIMS = (
@@ -99,6 +100,10 @@ CLAIMS = (
      "lindsay-mclennan-1983", "younger children wrote more legibly on unlined paper"),
     ("es", "los niños más pequeños escribieron más legible sin líneas (Lindsay y McLennan 1983, resumen)",
      "lindsay-mclennan-1983", "younger children wrote more legibly on unlined paper"),
+    ("en", "How alike letters look was rated by adults (Simpson et al. 2013)", "simpson-2013",
+     "adults rated in clear view how alike two letters look"),
+    ("es", "Cuánto se parecen las letras lo valoraron adultos (Simpson et al. 2013)", "simpson-2013",
+     "adults rated in clear view how alike two letters look"),
     ("ladder", "Of five lessons and a control, numbered arrows with writing from memory did most for first graders at "
                "risk (Berninger et al. 1997, abstract)", "berninger-1997", "numbered arrows with writing"),
     ("ladder", "Tracing alone did less than copying for kindergartners (Hirsch & Niedermeyer 1973, abstract)",

@@ -78,7 +78,8 @@ def test_likeness_goes_with_pictures_of_the_names() -> None:
     assert least > 0, least
 
 
-@pytest.mark.parametrize(("letters", "zone"), [("aceimnorsuvwxz", "small"), ("bdfhkltABMXÁ", "tall"), ("gpqyj", "tail")])
+@pytest.mark.parametrize(("letters", "zone"),
+                         [("aceimnorsuvwxz", "small"), ("bdfhkltABMXÁ", "tall"), ("gpqyj", "tail")])
 def test_zones_are_those_of_handwriting(letters: str, zone: str) -> None:
     """Tall letters, small ones and those with a tail, by any primer of handwriting; i counts without its dot."""
     assert {letter: str(zone_of(letter)) for letter in letters} == dict.fromkeys(letters, zone)

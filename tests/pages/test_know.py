@@ -6,7 +6,6 @@ import re
 
 import pypdfium2 as pdfium
 import pytest
-from printed import pdf_bytes
 
 from namewright.making.account import NothingToWrite
 from namewright.making.choices import Choices
@@ -17,6 +16,7 @@ from namewright.practice.finding import finding
 from namewright.practice.ordering import order_class
 from namewright.roster.children import Child, Roster
 from namewright.settings import Support
+from printed import pdf_bytes
 
 CLASS = ("Mira", "Tilo", "Noor", "Marek", "Ẹ̀bun", "Ana María", "Bo", "Zoë", "Christopherson", "Łucja")
 ODD = ("O", "Mary-Kate", "Wilhelminaconstantinamariaevax", "Kealiʻi", "AJ")

@@ -16,6 +16,7 @@ from namewright import cli
 from namewright.classbook.stages import Stage
 from namewright.letters.alphabet import upright
 from namewright.lines.ruling import PRESETS
+from namewright.making.request import TO_KNOW
 from namewright.names.beats import SPOKEN
 from namewright.pages.ladder import TRACED, Chain
 from namewright.pages.name_card import CardSize
@@ -26,7 +27,7 @@ from namewright.tuning import KNOBS
 
 COMMANDS = tuple(cli._COMMANDS)
 TYPED = {"namewright", *COMMANDS, *PRESETS, *map(str, (*Order, *NamePart, *Support, *Hand, *Chain, *TRACED, *CardSize,
-         *Paper)), *(stage.word for stage in Stage), *(knob.key for knob in KNOBS), "x-height", "keep_dots", "en", "es",
+         *Paper, *TO_KNOW)), *(stage.word for stage in Stage), *(knob.key for knob in KNOBS), "x-height", "keep_dots", "en", "es",
          "fr", "de", "it", "pt", *SPOKEN, *MADE_UP, "table", "csv", "json", "pdf", "easiest", "ttf",
          *(form for forms in upright().forms.values() for form in forms)}
 """What is typed as it stands, in every language."""
@@ -92,6 +93,7 @@ def _runs() -> Iterator[tuple[str, ...]]:
     yield from (("settings",), ("rulings",), ("roster", LIST), ("order", LIST), ("order", BOOK), ("roster", BOOK))
     yield ("sheets", LIST, "-o", "quill.pdf", "--summary", "rook.pdf")
     yield ("tiles", LIST, "-o", "quill.pdf")
+    yield ("know", LIST, "-o", "quill.pdf", "--summary", "rook.pdf")
     yield ("plan", BOOK, "-o", "quill.pdf", "--groups", "1", "--group-sheets", "rook.pdf")
     yield ("progress", "--all", "--class", BOOK, "-o", "quill.pdf")
     yield ("card", "XENO", "-o", "quill.pdf")
@@ -104,7 +106,7 @@ def _runs() -> Iterator[tuple[str, ...]]:
         ("card", "Xeno", "--font", "quill.ttf"),
         ("card", "Xeno", "--font", LIST), ("card", "Xeno", "--font", LIST, "--letters", "a=two-storey"),
         ("sheets", LIST, "--font", LIST, "--ladder", "start-dots"), ("sheets", BOOK, "--practise", "both"),
-        ("plan", LIST, "--weeks", "900"), ("plan", LIST, "--groups", "quill"), ("plan", LIST, "--groups-from", LIST),
+        ("know", LIST, "--pages", "quill"), ("plan", LIST, "--weeks", "900"), ("plan", LIST, "--groups", "quill"), ("plan", LIST, "--groups-from", LIST),
         ("progress", "Rook", "--class", BOOK), ("progress", "Xeno", "--class", "quill.db"),
         ("sheets", LIST, "--summary", "quill.pdf"), ("sheets", "beats.csv"), ("sheets", LIST, BOOK)))
     yield from (("sheets", "rook", LIST, "rook/wren.csv", "quill", "-o", "wren"), ("sheets", LIST, "-o", "wren/"))
