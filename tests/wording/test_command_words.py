@@ -27,8 +27,8 @@ from namewright.tuning import KNOBS
 
 COMMANDS = tuple(cli._COMMANDS)
 TYPED = {"namewright", *COMMANDS, *PRESETS, *map(str, (*Order, *NamePart, *Support, *Hand, *Chain, *TRACED, *CardSize,
-         *Paper, *TO_KNOW)), *(stage.word for stage in Stage), *(knob.key for knob in KNOBS), "x-height", "keep_dots", "en", "es",
-         "fr", "de", "it", "pt", *SPOKEN, *MADE_UP, "table", "csv", "json", "pdf", "easiest", "ttf",
+         *Paper, *TO_KNOW)), *(stage.word for stage in Stage), *(knob.key for knob in KNOBS), "x-height", "keep_dots",
+         "en", "es", "fr", "de", "it", "pt", *SPOKEN, *MADE_UP, "table", "csv", "json", "pdf", "easiest", "ttf",
          *(form for forms in upright().forms.values() for form in forms)}
 """What is typed as it stands, in every language."""
 LONG = "x" * 55
@@ -106,7 +106,8 @@ def _runs() -> Iterator[tuple[str, ...]]:
         ("card", "Xeno", "--font", "quill.ttf"),
         ("card", "Xeno", "--font", LIST), ("card", "Xeno", "--font", LIST, "--letters", "a=two-storey"),
         ("sheets", LIST, "--font", LIST, "--ladder", "start-dots"), ("sheets", BOOK, "--practise", "both"),
-        ("know", LIST, "--pages", "quill"), ("plan", LIST, "--weeks", "900"), ("plan", LIST, "--groups", "quill"), ("plan", LIST, "--groups-from", LIST),
+        ("know", LIST, "--pages", "quill"),
+        ("plan", LIST, "--weeks", "900"), ("plan", LIST, "--groups", "quill"), ("plan", LIST, "--groups-from", LIST),
         ("progress", "Rook", "--class", BOOK), ("progress", "Xeno", "--class", "quill.db"),
         ("sheets", LIST, "--summary", "quill.pdf"), ("sheets", "beats.csv"), ("sheets", LIST, BOOK)))
     yield from (("sheets", "rook", LIST, "rook/wren.csv", "quill", "-o", "wren"), ("sheets", LIST, "-o", "wren/"))

@@ -24,7 +24,7 @@ from namewright.practice.unkind import is_unkind
 from namewright.settings import Support
 
 _VOWELS = "aeiou"
-_LONGEST = 9  # letters of another name, unless the own is longer: one long name would make all of the page small
+_MAX_LETTERS = 9  # letters of another name, unless the own is longer: one long name would make all of the page small
 _INVENTED = (
     "Tavi", "Orrin", "Lumel", "Besko", "Nalu", "Wenna", "Pirro", "Kestafin", "Fimmo", "Dorlin", "Ulma", "Sivo", "Ilvo",
     "Rondalin", "Ellaby", "Aruno", "Go", "Ima", "Mirrobel", "Usko")
@@ -118,7 +118,7 @@ def finding(name: str, classmates: Iterable[str], support: Support, seed: str, *
     ``other_face`` the last names stand in the print of the class, too.
     """
     chance = Random(seed)
-    most = max(len(clusters(name)), _LONGEST)
+    most = max(len(clusters(name)), _MAX_LETTERS)
     mates = [one for one in dict.fromkeys(classmates) if not _same(one, name) and 1 < len(clusters(one)) <= most]
     supply = {rung: _supply(name, mates, rung) for rung in Rung}
     parts, used = [], {_key(name)}

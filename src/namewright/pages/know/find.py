@@ -20,9 +20,9 @@ from namewright.pages.typesetter import Typesetter
 from namewright.practice.finding import Finding, Shown
 
 _RING_MM = 9.0  # white beside a name, for a ring drawn by a young hand
-_MOST_ACROSS = 3
-_LOOSEST_MM = 40.0  # from row to row: further apart they are no rows
-_MOST_X_MM = 9.5
+_MAX_ACROSS = 3
+_MAX_STEP_MM = 40.0  # from row to row: further apart they are no rows
+_MAX_X_MM = 9.5
 _STEP = 3.0  # x-heights from row to row, at the least: tails and tall letters do not meet, and a ring has room
 
 
@@ -55,8 +55,8 @@ def _field(frame: Frame, found: Finding) -> None:
     names = list(dict.fromkeys(one.name for one in found.shown))
     across = _across(frame, names)
     rows = [row for part in found.parts for row in _rows(part.shown, across)]
-    step = min(frame.room / len(rows), _LOOSEST_MM)
-    ruling = reading(frame.setter, names, min(_MOST_X_MM, frame.settings.ruling.x_height_mm, step / _STEP),
+    step = min(frame.room / len(rows), _MAX_STEP_MM)
+    ruling = reading(frame.setter, names, min(_MAX_X_MM, frame.settings.ruling.x_height_mm, step / _STEP),
                      (frame.right - frame.left) / across - 2 * _RING_MM, frame.spacing)
     ruled = frame.setter.ruled(ruling, frame.spacing)
     chance = Random("".join(names))
@@ -68,7 +68,7 @@ def _field(frame: Frame, found: Finding) -> None:
 def _across(frame: Frame, names: Sequence[str]) -> int:
     """Return how many names stand in a row: as many as their length lets be large."""
     longest = max(len(clusters(name)) for name in names)
-    return next(across for across in (_MOST_ACROSS, 2, 1) if across == 1 or longest * across <= 20)
+    return next(across for across in (_MAX_ACROSS, 2, 1) if across == 1 or longest * across <= 20)
 
 
 def _rows(shown: Sequence[Shown], across: int) -> list[Sequence[Shown]]:

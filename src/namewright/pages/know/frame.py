@@ -24,7 +24,7 @@ from namewright.wording import Wording, wording
 HEADER_MM = 9.0
 FOOTER_MM = 6.0
 LINE_MM = 5.6  # from one line of a caption to the next
-LEAST_X_MM = 2.5  # x-height of a name to read: under this it is no name for a child of four
+MIN_X_MM = 2.5  # x-height of a name to read: under this it is no name for a child of four
 
 
 @dataclass
@@ -111,9 +111,9 @@ def reading(setter: Typesetter, names: Iterable[str], x_height_mm: float, room_m
         line = max((setter.ruled(ruling, spacing_mm).line(name) for name in names), key=lambda one: one.width_mm)
         if line.width_mm <= room_mm:
             return ruling
-        if size <= LEAST_X_MM:
+        if size <= MIN_X_MM:
             raise DoesNotFit(line.text, line.width_mm, room_mm)
-        size = max(LEAST_X_MM, size * min(0.97, room_mm / line.width_mm))
+        size = max(MIN_X_MM, size * min(0.97, room_mm / line.width_mm))
 
 
 def name_at(setter: Typesetter, line: SetLine, x: float, baseline: float) -> Row:
