@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import argparse
 from dataclasses import replace
+from itertools import count
 
 from namewright.commands.asking import asked_for_class, typesetter_of
 from namewright.commands.common import (
@@ -45,7 +46,7 @@ def _run(options: argparse.Namespace) -> int:
         request = replace(asked.request, shuffle=options.shuffle)
         making, language = Making(request, typesetter_of(options)), request.settings.language
         pages = progress(making.pages(), len(request.members) * len(kinds))
-        write(with_pictures(pages, options), options, language)
+        write(with_pictures(pages, options, count(1)), options, language)
         if options.summary and making.account.made:
             write(making.pages(Kind.ANSWERS), options, language, options.summary)
     return closing(making.account, asked.roster)
