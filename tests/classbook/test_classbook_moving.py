@@ -76,7 +76,7 @@ def test_the_command_makes_the_sheets_and_tells_each_change(path: Path, capsys: 
     december, changes = path.with_name("december.pdf"), path.with_name("changes.pdf")
     assert main(["next", str(path), "-o", str(december), "--changes", str(changes), "--refuse", "Ana"]) == 0
     said = capsys.readouterr().out
-    assert "Mira: from full to partial support. Every letter was formed on 3 of the last 3 days" in said
+    assert "Mira: from full to partial support. Every letter was formed on each of the last 3 days." in said
     assert "Ana stays at partial support, as you said." in said
     assert "2 children stay at the same level." in said
     assert levels(path) == ["partial", "full", "partial", "light"]

@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 from namewright.message import Problem
 from namewright.names import beats as module
 from namewright.names.beat_rules import plain, table_for
-from namewright.names.beats import Beats, Spoken, beats, spoken_beats
+from namewright.names.beats import Beats, Spoken, beats, readings, spoken_beats, typed
 from namewright.names.clusters import clusters
 from namewright.names.syllables import breaks
 
@@ -181,9 +181,10 @@ def test_dictionary_is_read_only_when_needed() -> None:
 
 @pytest.mark.parametrize(("name", "spoken", "parts", "known"), [
     ("Liam", Spoken(None, "es"), "Li am", False),   # the dictionary has two, Spanish spelling one: a doubt
-    ("Liam", Spoken("es"), "Liam", False), ("Liam", Spoken("en"), "Li am", True), ("Liam", Spoken(), "Li am", True),
-    ("Rocío", Spoken(None, "es"), "Ro cí o", False), ("Zofia", Spoken("pl"), "Zo fia", False),
-    ("Ngọc Anh", Spoken("vi"), "Ngọc  Anh", False), ("Keʻalohi", Spoken("haw"), "Ke ʻa lo hi", False),
+    ("Liam", Spoken("es"), "Liam", True), ("Liam", Spoken("en"), "Li am", True), ("Liam", Spoken(), "Li am", True),
+    ("Rocío", Spoken(None, "es"), "Ro cí o", False), ("Zofia", Spoken("pl"), "Zo fia", True),
+    ("Ngọc Anh", Spoken("vi-VN"), "Ngọc  Anh", True), ("Keʻalohi", Spoken("haw"), "Ke ʻa lo hi", True),
+    ("Ottilka", Spoken("en"), "Ot til ka", False), ("Ottilka", Spoken("ta"), "Ot til ka", False),
     ("Penelope", Spoken("en", own="Pen-el-o-pe"), "Pen el o pe", True),
     ("Penelope", Spoken("en", own="Mi-ra"), "Pe ne lo pe", True),  # beats of another name are passed over
 ])
@@ -191,6 +192,17 @@ def test_a_name_is_clapped_in_its_own_language(name: str, spoken: Spoken, parts:
     """What is said of the language holds; where nobody said, the pages' language, and English where that differs."""
     found = spoken_beats(clusters(name), spoken)
     assert (" ".join(found.parts), found.known) == (parts, known)
+
+
+@pytest.mark.parametrize(("name", "spoken", "first"), [
+    ("Liam", Spoken(None, "es"), "Li-am"), ("Magdalene", Spoken(None, "it"), "Mag-da-lene"),
+    ("Jean-Luc Ottilka", Spoken(), "Jean-Luc-Ot-til-ka"), ("Nguyễn", Spoken(), "Ngu-yễn")])
+def test_readings_are_what_a_teacher_could_mean(name: str, spoken: Spoken, first: str) -> None:
+    """The likeliest first, each once, and each of them is taken again as a teacher's own."""
+    ways = readings(clusters(name), spoken)
+    assert typed(ways[0]) == first
+    assert len({len(way) for way in ways}) == len(ways)
+    assert all(beats(name, corrected=typed(way)).parts == way for way in ways)
 
 
 def test_a_teachers_own_beats_move_the_breaks_of_a_long_name() -> None:

@@ -9,6 +9,7 @@ from __future__ import annotations
 import io
 import re
 from collections.abc import Callable
+from itertools import product
 from pathlib import Path
 from typing import Any
 
@@ -17,12 +18,15 @@ from axe_playwright_python.sync_playwright import Axe
 from pypdf import PdfReader
 from webhelp import MESSY, Program, port_of_its_own, until
 
+from namewright.classbook import Classbook
+from namewright.classbook.records import letter_positions
+
 PT_PER_MM = 72 / 25.4
 PHONE = {"viewport": {"width": 360, "height": 740}, "has_touch": True, "is_mobile": True}
 RULES = {"runOnly": ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"]}
 SCREENS = ("/", "/class", "/class/list", "/class/list?new=1", "/now", "/lines", "/seen", "/child/1/lines",
-           "/child/1/seen", "/class/erase", "/child/1/home?in=es", "/screen?child=1",
-           "/print/pages?what=sheets&child=1", "/nowhere")
+           "/child/1/seen", "/class/week", "/class/next", "/class/beats", "/class/erase", "/child/1/home?in=es",
+           "/screen?child=1", "/print/pages?what=sheets&child=1", "/nowhere")
 NewPage = Callable[..., Any]
 
 
@@ -106,6 +110,42 @@ def test_the_teacher_chooses_forms_by_their_pictures(program: Program, new_page:
     page.get_by_text("The choices are saved for the class.").wait_for()
     assert page.get_by_role("group", name="a", exact=True).get_by_role("radio", name="with two storeys").is_checked()
     assert page.get_by_label("Dots far apart").is_checked()
+
+
+def test_the_teacher_plans_a_week(program: Program, new_page: NewPage) -> None:
+    """A doubtful name is clapped at one tap, two children never sit together, and the plan is one PDF."""
+    page = new_page()
+    settle(page, program.address)
+    page.get_by_role("link", name="Beats to clap").click()
+    page.get_by_role("button", name="Ottilka is clapped Ot-til-ka").click()
+    page.get_by_text("Saved for Ottilka.").wait_for()
+    page.get_by_role("link", name="Back to the class").click()
+    page.get_by_role("link", name="This week").click()
+    page.get_by_label("This child", exact=True).select_option("Ottilka")
+    page.get_by_label("and this child").select_option("Bo")
+    page.get_by_role("button", name="Never together").click()
+    page.get_by_text("Ottilka and Bo sit apart.").wait_for()
+    tables = page.locator("section[aria-labelledby=tables] > p").all_inner_texts()
+    assert len(tables) == 2
+    assert not any("Ottilka" in table and "Bo" in table for table in tables)
+    page.get_by_role("button", name="Make the plan").click()
+    page.get_by_role("link", name="Open the PDF").wait_for()
+
+
+def test_the_teacher_makes_next_months_sheets(class_file: Path, program: Program, new_page: NewPage) -> None:
+    """Two levels would change; one is unticked and stays, and everyone's sheets come as one PDF."""
+    page = new_page()
+    settle(page, program.address)
+    with Classbook.open(class_file) as book:
+        for child, day in product((1, 2), ("2026-03-02", "2026-03-05")):
+            book.observe(child, day, letter_positions(book.child(child).child.practice))
+    page.goto(program.address + "/class")
+    page.get_by_role("link", name="Next month").click()
+    page.get_by_label("Ottilka: from full to partial support.").uncheck()
+    page.get_by_role("button", name="Make the sheets").click()
+    page.get_by_text("Everyone you chose is in it.").wait_for()
+    with Classbook.open(class_file) as book:
+        assert [one.settings.get("support") for one in book.children()][:3] == [None, "partial", None]
 
 
 def test_a_page_left_open_from_one_class_changes_nothing_in_another(class_file: Path, new_page: NewPage) -> None:

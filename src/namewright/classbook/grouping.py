@@ -31,7 +31,11 @@ def with_groups(book: Classbook, children: Sequence[BookChild], placed: Sequence
 
 
 def wishes(book: Classbook, children: Sequence[BookChild], tables: int | None = None) -> Wishes:
-    """Return who shall sit together or apart, by label, with how many tables there are. Raises ClassbookError."""
+    """Return who shall sit together or apart, by label, and how many tables there are: as asked, else as is kept.
+
+    Raises ClassbookError.
+    """
+    tables = tables or int(book.class_settings.get("tables", "0")) or None
     labels = {one.id: one.child.label for one in children}
     said = [(labels[one], labels[other], together) for one, other, together in book.seats()
             if one in labels and other in labels]

@@ -68,7 +68,7 @@ def _move(book: Classbook, one: BookChild, now: Support, *, rows: bool) -> Move:
         return Move(one, Kind.ROWS, now, now, found.reason)
     if _set_by_an_adult(saves):
         return Move(one, Kind.CHOSEN, now, now, found.reason)
-    return Move(one, Kind.CHANGED, now, found.support, found.reason)
+    return Move(one, Kind.CHANGED, now, found.support, found.seen or found.reason)
 
 
 def _last_change(saves: Sequence[Save]) -> str:

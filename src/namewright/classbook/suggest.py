@@ -31,10 +31,11 @@ _LEVELS = tuple(Support)  # from most support to least
 
 @dataclass(frozen=True, slots=True)
 class Suggestion:
-    """``support`` is the level to try next (the same: stay), ``reason`` tells why."""
+    """``support`` is the level to try next (the same: stay), ``reason`` tells why; ``seen`` is what was seen alone."""
 
     support: Support
     reason: Message
+    seen: Message | None = None
 
 
 def suggest(support: Support, observations: Sequence[Observation], name: str) -> Suggestion:
@@ -61,10 +62,11 @@ def _counts(look: Look, support: Support) -> bool:
 
 
 def _lighter(support: Support, good: int, days: int) -> Suggestion:
+    seen = message(f"suggest.{'each' if good == days else 'some'}_whole", good=good, days=days)
     if support is _LEVELS[-1]:
-        return Suggestion(support, message("suggest.lightest", good=good, days=days))
+        return Suggestion(support, message("suggest.lightest", seen=(seen,)), seen)
     lighter = _LEVELS[_LEVELS.index(support) + 1]
-    return Suggestion(lighter, message("suggest.lighter", good=good, days=days, next=lighter))
+    return Suggestion(lighter, message("suggest.lighter", seen=(seen,), next=lighter), seen)
 
 
 def _fuller(support: Support, days: Sequence[Look]) -> Suggestion:
@@ -76,5 +78,5 @@ def _fuller(support: Support, days: Sequence[Look]) -> Suggestion:
         return Suggestion(support, message("suggest.rising"))
     if support is _LEVELS[0]:
         return Suggestion(support, message("suggest.fullest"))
-    fuller = _LEVELS[_LEVELS.index(support) - 1]
-    return Suggestion(fuller, message("suggest.fuller", next=fuller))
+    fuller, seen = _LEVELS[_LEVELS.index(support) - 1], message("suggest.half_lacking")
+    return Suggestion(fuller, message("suggest.fuller", seen=(seen,), next=fuller), seen)

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import argparse
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 
-from namewright.classbook import BookChild, Classbook, moving
+from namewright.classbook import moving
 from namewright.classbook.find import find_child
 from namewright.classbook.moving import Kind as Become
 from namewright.classbook.moving import Move
@@ -14,15 +14,8 @@ from namewright.commands.book import opened
 from namewright.commands.common import closing
 from namewright.commands.talk import ALL_MADE, Commands, explained, place, tell
 from namewright.commands.writing import write
-from namewright.making.choices import read_choices
-from namewright.making.from_book import members_of, roster_of
 from namewright.making.make import Making
-from namewright.making.request import Kind, Request
-from namewright.message import Message, message
-from namewright.pages.summary import Entry, drawable, summary_pages
-from namewright.practice.ordering import Order, order_class
-from namewright.settings import Support
-from namewright.wording import Wording, wording
+from namewright.making.moves import changes_pages, keep_moves, sheets_request, told_of
 
 
 def add(commands: Commands) -> None:
@@ -41,54 +34,29 @@ def _run(options: argparse.Namespace) -> int:
         children = book.children()
         if not children:
             raise nobody_in(options.file)
-        words = wording(book.class_settings.get("language", "en"))
         refused = {find_child(children, name).id for name in options.refuse}
-        moves = moving.moves(book, children)
-        _tell_moves(moves, refused)
+        found = moving.moves(book, children)
+        _tell_moves(found, refused)
         if not options.output:
             tell("command.next.nothing_yet")
             return ALL_MADE
         with book.changing():  # where the pages cannot be written, nothing is changed either
-            for move in moves:
-                if move.kind is Become.CHANGED:
-                    moving.keep(book, move, refused=move.one.id in refused)
-                elif move.one.id in refused:
+            keep_moves(book, found, refused)
+            for move in found:
+                if move.kind is not Become.CHANGED and move.one.id in refused:
                     moving.take_back(book, move.one)
-            making = Making(_request(book, book.children()))
-            write(making.pages(), options, words.language)
+            making = Making(sheets_request(book, book.children()))
+            settings = making.request.settings
+            write(making.pages(), options, settings.language)
             if options.changes:
-                _write_changes(making, moves, refused, words, options)
+                pages = changes_pages(making.setter, found, refused, settings)
+                write(pages, options, settings.language, options.changes)
         return closing(making.account, making.request.roster)
 
 
-def _tell_moves(moves: Sequence[Move], refused: set[int]) -> None:
+def _tell_moves(moves: Sequence[Move], refused: Collection[int]) -> None:
     """Tell what changes, then what would have and does not, then how many stay."""
     for move in moves:
         if move.kind is not Become.STAYS:
-            tell(_told(move, refused))
+            tell(told_of(move, refused))
     tell("next.others", count=sum(move.kind is Become.STAYS for move in moves))
-
-
-def _told(move: Move, refused: set[int]) -> Message:
-    """Return what becomes of a child's level, as it was found or as it was refused."""
-    if move.kind is Become.CHANGED and move.one.id in refused:
-        return message("next.refused", who=move.one.child.label, before=move.before)
-    return move.told
-
-
-def _request(book: Classbook, children: Sequence[BookChild]) -> Request:
-    everyone = read_choices(book.class_settings)
-    placed = order_class([one.child for one in children], everyone.order or Order.PRACTICE,
-                         everyone.support or Support.FULL)
-    return Request((Kind.SHEETS,), members_of(book, children, placed), everyone, roster=roster_of(book))
-
-
-def _write_changes(making: Making, moves: Sequence[Move], refused: set[int], words: Wording,
-                   options: argparse.Namespace) -> None:
-    """Write the page for the adult: every child with its level and the reason, changes first."""
-    settings, setter = making.request.settings, making.setter
-    entries = [Entry(words.say("next.title"), (words.say("next.lead"),), title=True)]
-    for move in sorted(moves, key=lambda each: list(Become).index(each.kind)):
-        entries.append(Entry("", (drawable(setter, words.say(_told(move, refused))),)))
-    pages = summary_pages(setter, entries, settings.paper, binding=settings.binding)
-    write(iter(pages), options, words.language, options.changes)

@@ -30,13 +30,12 @@ from namewright.commands.writing import write, written
 from namewright.making.account import account_of_order
 from namewright.making.make import Making
 from namewright.making.page_settings import EXPLAINED
-from namewright.making.planning import timetable_of
+from namewright.making.planning import keep_plan, timetable_of
 from namewright.making.request import Kind, Request
 from namewright.message import message, together
 from namewright.output.week import plan_csv, plan_json
 from namewright.practice.groups import Wishes
 from namewright.practice.ordering import Order, unmet
-from namewright.practice.timetable import Timetable
 from namewright.practice.weeks import DEFAULT_WEEKS
 from namewright.wording import wording
 
@@ -55,7 +54,7 @@ def add(commands: Commands) -> None:
     parser.add_argument("--order", choices=list(_ORDERS), help=explained("plan.order", usual="easiest"))
     parser.add_argument("--weeks", default=str(DEFAULT_WEEKS), metavar=place("number"),
                         help=explained("plan.weeks", usual=DEFAULT_WEEKS))
-    parser.add_argument("--letters-per-week", choices=["1", "2", "3"], default="1",
+    parser.add_argument("--letters-per-week", choices=["1", "2", "3"],
                         help=explained("plan.letters_per_week", usual="1"))
     parser.add_argument("--groups", metavar=place("number"), help=explained("plan.groups"))
     parser.add_argument("--week", metavar=place("day"), help=explained("plan.week"))
@@ -80,7 +79,7 @@ def _run(options: argparse.Namespace) -> int:
     with asked_for_class(options, Kind.PLAN, grouped=True, notes=True, orders=EXPLAINED) as asked:
         complain_of_beats(asked.roster)
         taught = grouping.taught_before(asked.book, monday) if asked.book else ()
-        request = replace(asked.request, weeks=weeks, a_week=int(options.letters_per_week), taught=taught)
+        request = replace(asked.request, weeks=weeks, a_week=_a_week(options, asked), taught=taught)
         making, language = Making(request, account=account_of_order(request.planned)), request.settings.language
         if options.format == "pdf":
             write(making.pages(), options, language)
@@ -89,7 +88,7 @@ def _run(options: argparse.Namespace) -> int:
         if options.group_sheets:
             write(making.pages(Kind.GROUPS), options, language, options.group_sheets)
         _complain_of_wishes(asked, request)
-        _keep(asked, monday, timetable_of(request))
+        _keep(asked, request, monday)
     return closing(making.account, asked.roster)
 
 
@@ -106,6 +105,12 @@ def _write_text(options: argparse.Namespace, making: Making, asked: Asked) -> No
         sys.stdout.write(text)
 
 
+def _a_week(options: argparse.Namespace, asked: Asked) -> int:
+    """Return how many letters a week takes up: as typed, else as is kept for the class, else one."""
+    kept = asked.book.class_settings.get("letters_per_week") if asked.book else None
+    return int(options.letters_per_week or kept or 1)
+
+
 def _day(text: str | None) -> date:
     """Read a day; today where none is named. Raises ClassbookError for what is no day."""
     return date.fromisoformat(checked_day(text)) if text else date.today()
@@ -117,12 +122,11 @@ def _complain_of_wishes(asked: Asked, request: Request) -> None:
             complain("command.plan.not_met", one=one, other=other)
 
 
-def _keep(asked: Asked, monday: date, plan: Timetable) -> None:
-    """Keep groups and letters of a class for next time; where the file cannot be changed that is said."""
+def _keep(asked: Asked, request: Request, monday: date) -> None:
+    """Keep tables and letters of a class for next time; where the file cannot be changed that is said."""
     if asked.book:
         try:
-            grouping.keep(asked.book, asked.children, asked.request.planned)
-            asked.book.keep_taught(monday, plan.weeks.weeks[0].letters if plan.weeks.weeks else ())
+            keep_plan(asked.book, asked.children, request, monday)
         except ClassbookError as error:
             complain(together(message("command.plan.not_kept"), error.message))
 

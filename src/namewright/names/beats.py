@@ -1,7 +1,7 @@
 """The beats of a name: what a class claps, Pe-ne-lo-pe in four.
 
 The number of beats comes from the teacher's correction, else (for English) from the CMU Pronouncing
-Dictionary, else from the spelling, and the answer says which. Only the first two count as known. The
+Dictionary, else from the spelling, and the answer says which. The first two count as known, and the third where somebody said the language. The
 dictionary says how many beats a word has, not where its letters part, so the places are always a reading of
 the spelling. It gives quick everyday American speech: Julia has two beats there. In names in -lia, -nia and -cia the
 fuller reading is taken (Ju-li-a). Where a family says it otherwise, the teacher's correction wins.
@@ -30,6 +30,7 @@ _FULLER = re.compile(r"[aeiouy].*[lnc]iah?s?$")
 # Names of national lists of births that the dictionary lacks and that are often misread, read by hand.
 BY_HAND = {"calliope": 4, "esme": 2, "josue": 3, "kobe": 2, "kwame": 2, "liam": 2, "messiah": 3, "niamh": 1,
            "persephone": 4}
+TABLES_BY_TAG = tuple(sorted(TABLES))
 SPOKEN = tuple(sorted({*TABLES, "vi"}))
 """The languages, by their tags, whose names are clapped by rules of their own."""
 _JOINTS = frozenset("-‐‑·•‧ ")
@@ -41,7 +42,8 @@ class Beats:
     """A name cut into letters (grapheme clusters), and at which of them each beat begins, the first at 0.
 
     Hyphens and spaces are among the letters and belong to the beat before them. ``known`` is True where a pronouncing
-    dictionary or the teacher gave the number of beats, False for a guess; ``source`` says in words where it came from.
+    dictionary, the teacher, or the rules of a language that somebody said gave the number of beats, False for a guess;
+    ``source`` says in words where it came from.
     """
 
     letters: tuple[str, ...]
@@ -90,18 +92,45 @@ def spoken_beats(letters: tuple[str, ...], spoken: Spoken) -> Beats:
     """Return the beats of a name, cut into at least one letter, as it is spoken; beats of another name are passed over.
 
     Where nobody said the language, a name that the English dictionary holds keeps its number of beats in English if
-    the language of the pages has another (Liam on Spanish pages), and is no longer called known.
+    the language of the pages has another (Liam on Spanish pages), and is no longer called known. In a language that
+    somebody said, what the rules of its spelling give is called known; not in English, whose spelling tells too little.
     """
     if spoken.own.strip():
         try:
             return Beats(letters, _as_corrected(letters, spoken.own), True, "the teacher's correction")
         except Problem:
             pass
+    if spoken.language is not None and _tag(spoken.language) in SPOKEN and _tag(spoken.language) != "en":
+        by_rule = beats_of(letters, spoken.language)
+        return Beats(letters, by_rule.starts, True, f"the rules of spelling ({spoken.language})")
     found = beats_of(letters, spoken.language or spoken.around)
     english = beats_of(letters, "en")
     if spoken.language is None and english.known and len(english.starts) != len(found.starts):
         return Beats(letters, english.starts, False, "English, or the language of the pages")
     return found
+
+
+def _tag(language: str) -> str:
+    return re.split("[-_]", language.casefold())[0]
+
+
+def readings(letters: tuple[str, ...], spoken: Spoken) -> tuple[tuple[str, ...], ...]:
+    """Return the ways in which a name may be parted into beats, one for each number of them that a language here has.
+
+    The likeliest comes first, then that of the language of the pages, then the others by their tags. Vietnamese, where
+    every word is one beat, is left out unless it is spoken. The letters are at least one; hyphens and spaces belong to
+    the beat before them.
+    """
+    others = (beats_of(letters, tag) for tag in (spoken.around, "en", *TABLES_BY_TAG))
+    found: dict[int, tuple[str, ...]] = {}
+    for each in (spoken_beats(letters, spoken), *others):
+        found.setdefault(len(each.parts), each.parts)
+    return tuple(found.values())
+
+
+def typed(parts: tuple[str, ...]) -> str:
+    """Return beats as a teacher would type them, Pe-ne-lo-pe: what ``corrected`` reads."""
+    return "-".join(part.rstrip(" -‐‑") for part in parts)
 
 
 def beats_of(letters: tuple[str, ...], language: str = "en") -> Beats:

@@ -16,7 +16,21 @@ from flask import Flask, render_template, request
 from werkzeug.exceptions import HTTPException
 
 from namewright.message import Problem, message, together
-from namewright.web import aide, erase, family, gate, guard, home, lines, printing, room, screen_language
+from namewright.web import (
+    aide,
+    clapping,
+    erase,
+    family,
+    gate,
+    guard,
+    home,
+    lines,
+    next_month,
+    printing,
+    room,
+    screen_language,
+    week,
+)
 from namewright.web import list_review as roster
 from namewright.web import notes as seen
 from namewright.web.desk import KEY, Desk, class_mark, close_book, desk
@@ -50,7 +64,7 @@ def create_app(config: Mapping[str, Any]) -> Flask:
     app.teardown_request(close_book)
     guard.install(app, app.config["HOSTS"], guard.Seal(), class_mark)
     gate.install(app)
-    for pages in (home, roster, room, printing, aide, lines, seen, family, erase):
+    for pages in (home, roster, room, printing, aide, lines, seen, family, erase, week, clapping, next_month):
         app.register_blueprint(pages.pages)
     app.context_processor(_shell)
     _say_errors(app)

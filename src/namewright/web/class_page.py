@@ -40,6 +40,7 @@ def page(settings: Mapping[str, str], problem: Message | Exception | None = None
         rulings=_rulings(), usual_ruling=DEFAULT_RULING, for_children=FOR_CHILDREN, for_adult=FOR_ADULT,
         groups=_groups(everyone),
         shapes=shapes_of(settings), letters=LETTERS, rungs=RUNGS, most_rungs=MAX_TRACED, wanted=_wanted(),
+        in_doubt=sum(not one.placed.beats_known for one in everyone),
         ticked=frozenset(request.form.getlist("child")))
 
 

@@ -2,25 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
-from datetime import date
+from collections.abc import Mapping
 from itertools import islice
 
 from flask import Blueprint, Response, abort, redirect, render_template, request, url_for
 from werkzeug.wrappers import Response as BaseResponse
 
-from namewright.classbook import ClassbookError, grouping
-from namewright.making.account import Account
-from namewright.making.choices import read_choices
-from namewright.making.from_book import members_of, roster_of
+from namewright.classbook import ClassbookError
 from namewright.making.make import Making
-from namewright.making.request import Kind, Request
+from namewright.making.request import Request
 from namewright.message import Message, message
-from namewright.pages.page import Page
-from namewright.web import answers, guard
+from namewright.web import answers
 from namewright.web.answers import to_print
 from namewright.web.class_page import again
-from namewright.web.desk import book, class_settings, desk, members
+from namewright.web.class_pdf import begin, missed, request_for
+from namewright.web.desk import desk, members
 from namewright.web.jobs import Job
 from namewright.web.requests import KINDS
 from namewright.web.settings_in_forms import keep_choices
@@ -32,13 +28,9 @@ _MAX_ON_SCREEN = 60
 def wanted(form: Mapping[str, str], lists: Mapping[str, list[str]]) -> Request:
     """Return what a form asks to print, with the settings that are kept."""
     chosen = frozenset(int(one) for one in lists["child"] if one.isdecimal())
-    kinds = tuple(kind for kind in KINDS if kind in lists["what"])
     only = "ticked" in (form.get("who"), form.get("only"))
-    those = [one for one in members() if not only or one.id in chosen]
-    noted = Kind.YEAR in kinds or Kind.PLAN in kinds
-    asked = members_of(book(), [one.one for one in those], [one.placed for one in those], notes=noted)
-    taught = grouping.taught_before(book(), grouping.monday_of(date.today()))
-    return Request(kinds, asked, read_choices(class_settings()), roster=roster_of(book()), fill=True, taught=taught)
+    return request_for([kind for kind in KINDS if kind in lists["what"]],
+                       [one for one in members() if not only or one.id in chosen])
 
 
 def _lists() -> Mapping[str, list[str]]:
@@ -58,9 +50,7 @@ def start() -> tuple[str, int] | BaseResponse:
         return again(problem)
     if "view" in request.form:
         return redirect(url_for("printing.on_screen", what=asked.kinds, child=_ids(asked)))
-    nonce = request.form[guard.TOKEN_FIELD].partition(".")[0]
-    language = asked.settings.language
-    return redirect(url_for("printing.job", key=begin(nonce, asked, language).id))
+    return redirect(url_for("printing.job", key=begin(asked).id))
 
 
 def _ids(asked: Request) -> list[int]:
@@ -72,20 +62,6 @@ def _problem(asked: Request) -> Message | None:
     if not asked.kinds:
         return message("web.class.nothing")
     return None if asked.members else message("web.class.nobody")
-
-
-def begin(key: str, asked: Request, language: str) -> Job:
-    """Begin a job, or return the one that this key began."""
-    def make(job: Job) -> Iterator[Page]:
-        def step() -> None:
-            job.done += 1
-        account = Account(step)
-        yield from Making(asked, account=account).pages()
-        job.missed += _missed(account)
-        job.remarks += [message("web.job.missed", label=one.child.label, reason=one.told)
-                        for one in account.remarks]
-
-    return desk().jobs.start(key, asked.steps, make, language)
 
 
 @pages.get("/print/<key>")
@@ -123,10 +99,4 @@ def on_screen() -> str:
     asked = wanted({"who": "ticked"}, _lists())
     making = Making(asked)
     shown = [to_print(page) for page in islice(making.pages(), _MAX_ON_SCREEN)]
-    return render_template("print.html", shown=shown, missed=_missed(making.account), note=None)
-
-
-def _missed(account: Account) -> list[Message]:
-    """Tell of every child that was not made, each reason once."""
-    return list(dict.fromkeys(message("web.job.missed", label=one.child.label, reason=one.cause.message)
-                              for one in account.not_made))
+    return render_template("print.html", shown=shown, missed=missed(making.account), note=None)
