@@ -1,7 +1,8 @@
 """The beats of a name: what a class claps, Pe-ne-lo-pe in four.
 
 The number of beats comes from the teacher's correction, else (for English) from the CMU Pronouncing
-Dictionary, else from the spelling, and the answer says which. The first two count as known, and the third where somebody said the language. The
+Dictionary, else from the spelling, and the answer says which. The first two count as known, and the third where
+somebody said the language (any but English). The
 dictionary says how many beats a word has, not where its letters part, so the places are always a reading of
 the spelling. It gives quick everyday American speech: Julia has two beats there. In names in -lia, -nia and -cia the
 fuller reading is taken (Ju-li-a). Where a family says it otherwise, the teacher's correction wins.
