@@ -152,6 +152,30 @@ def test_remarks_are_no_names(line: str) -> None:
     assert "roster.remark" in [note.key for note in read_roster(line).lines[0].notes]
 
 
+@pytest.mark.parametrize("remark", ["Peanuts", "EpiPen", "Autism", "Mom: Jo", "Zyrtec", "Milch", "asma", "Quillwort",
+                                    "frutos secos", "Dad", "Down syndrome", "Blue Whales"])
+@pytest.mark.parametrize("line", ["Katie Moss ({})", "Katie Moss [{}]", "Katie ({}) Moss", "Moss, Katie ({})",
+                                  "Katie ({})"])
+def test_a_remark_in_brackets_is_never_practised(line: str, remark: str) -> None:
+    """A bracket holds the name a child goes by where it says so or is known as a given name; the rest is told."""
+    assert read(line.format(remark))[0].split("|")[0] == "Katie"
+    assert "roster.remark" in [note.key for note in read_roster(line.format(remark)).lines[0].notes]
+
+
+@pytest.mark.parametrize("line", ["Will Tarn, Asthma", "Will Tarn – Peanuts", "Will Tarn, Quillwort", "Will - Peanuts",
+                                  "Will, peanuts", "Will Tarn peanuts", "Will: EpiPen", "Will Tarn / Peanuts"])
+def test_a_remark_behind_a_name_is_never_practised(line: str) -> None:
+    assert [one.split("|")[0] for one in read(line)] == ["Will"]
+    assert "roster.remark" in [note.key for note in read_roster(line).lines[0].notes]
+
+
+@pytest.mark.parametrize("name", ["Peanut", "Milch", "Quillwort", "Asthma"])
+def test_a_rare_name_in_a_name_s_place_is_never_refused(name: str) -> None:
+    """Words for remarks are looked for beside a name only."""
+    assert read(f"{name} Moss") == [f"{name}|{name}|Moss"]
+    assert read(f"First,Last\n{name},Moss") == [f"{name}|{name}|Moss"]
+
+
 @pytest.mark.parametrize("line", ["Oren Tavvy left-handed", "Oren Tavvy, left", "Oren Tavvy: left-handed",
                                   "Oren - left-handed", "Oren Tavvy (zurdo)"])
 def test_a_hand_in_words(line: str) -> None:
@@ -273,7 +297,7 @@ def test_labels_that_sound_alike_are_numbered() -> None:
 
 @pytest.mark.parametrize("name", ["Ella", "Nina", "Nino", "Si", "Mon"])
 def test_a_name_that_is_also_a_word_about_a_child(name: str) -> None:
-    """Behind two family names, in brackets or in a column, such a name is a name."""
+    """Behind two family names, in quotation marks or in a column, such a name is a name."""
     assert read(f"Tavvy Pell, {name}") == [f"{name}|{name}|Tavvy Pell"]
-    assert read(f"Gabriela ({name}) Tavvy") == [f"{name}|Gabriela|Tavvy"]
+    assert read(f"Gabriela “{name}” Tavvy") == [f"{name}|Gabriela|Tavvy"]
     assert read(f"{name}\tTavvy\nOren\tBrask\nLumi\tKell")[0] == f"{name}|{name}|Tavvy"

@@ -14,8 +14,10 @@ import unicodedata2
 from namewright.message import Message, message
 from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
+from namewright.roster.care_words import CARE
+from namewright.roster.known import is_given
 from namewright.roster.numbers import take_numbers
-from namewright.roster.vocabulary import GOES_BY_OPENINGS, HANDS, REMARKS, TITLES, fold
+from namewright.roster.vocabulary import GOES_BY_OPENINGS, HANDS, OTHER_PEOPLE, REMARKS, TITLES, fold
 from namewright.settings import Hand
 
 _NUMBERING = re.compile(
@@ -27,7 +29,7 @@ _BRACKETED = re.compile(r"\(([^()]*)\)|\[([^\[\]]*)\]|\{([^{}]*)\}|（([^（）]
 _QUOTED = re.compile(
     r"[\"“”„«]([^\"“”„«»]*)[\"“”»]|(?<!\S)(?:''|``|‘‘)([^\s'’‘]{2,})(?:''|’’)|(?<!\S)['‘]([^\s'’‘]{2,})['’](?![^\s,;])"
 )
-_SPACED_DASH = re.compile(r" *([-‐–—]{1,2}|:|//|#) +| +([-‐–—]{1,2}) *")
+_SPACED_DASH = re.compile(r" *([-‐–—]{1,2}|:|//|#) +| +([-‐–—]{1,2}) *| +(/) +")
 _LETTER_DASH = re.compile(r"(?<=[^\W\d_])[–—−](?=[^\W\d_])")
 _LOOSE_MARK = re.compile(r"(?<=[^\W\d_])[`´′](?=[^\W\d_])")
 _LABELLED = re.compile(r"([^\W\d_]): *(?=\S*\d)")
@@ -66,7 +68,7 @@ def take_beside(text: str) -> tuple[str, Reading]:
     for pattern in (_BRACKETED, _QUOTED):
         for match in pattern.finditer(text):
             inside = next((group for group in match.groups() if group is not None), "").strip()
-            found = _judge_bracket(inside, pattern.sub(" ", text), found, notes)
+            found = _judge_bracket(inside, pattern.sub(" ", text), found, notes, quoted=pattern is _QUOTED)
         text = pattern.sub(" ", text)
     text, found = _cut_remark(_marks_mended(text), found, notes)
     text, found = _cut_last_words(take_numbers(text, notes), found, notes)
@@ -111,7 +113,12 @@ def _cut_remark(text: str, found: Reading, notes: list[Message]) -> tuple[str, R
     after = text[match.end() :].strip() if match else ""
     if not match or not any(map(is_letter, before)) or not after:
         return text, found
-    dash = match[1] or match[2]
+    dash = match[1] or match[2] or match[3]
+    if dash == "/" and not _is_remark(before, after):
+        return text, found
+    label = before.replace(",", " ").split()[-1]
+    if dash == ":" and " " in before and is_word_about(label):  # Mom: Jo
+        before, after = before[: before.rindex(label)].rstrip(" ,"), f"{label}: {after}"
     if dash in _HYPHENS and _is_second_half(before, after):
         return f"{before}-{after}", found
     if dash in _HYPHENS and not match[0].startswith(" ") and not _is_remark(before, after):
@@ -121,7 +128,7 @@ def _cut_remark(text: str, found: Reading, notes: list[Message]) -> tuple[str, R
 
 def _is_second_half(before: str, after: str) -> bool:
     """Say whether ``after`` goes on with a name of one word that ends in a hyphen with spaces about it."""
-    return " " not in before and not _is_remark(before, after)
+    return " " not in before and is_given(after.split()[0]) and not _is_remark(before, after)
 
 
 def _is_remark(before: str, after: str) -> bool:
@@ -129,7 +136,15 @@ def _is_remark(before: str, after: str) -> bool:
     folded = [fold(word) for word in after.split()]
     loud = any(char.isupper() for char in before)
     small = loud and after.split()[0].islower() and folded[0] not in PARTICLES
-    return small or any(word in REMARKS or word.strip(".") in TITLES for word in folded) or fold(after) in HANDS
+    return small or any(is_word_about(word) for word in folded) or fold(after) in HANDS
+
+
+def is_word_about(word: str) -> bool:
+    """Say whether a word beside a name is about the child or somebody else: a remark, health and care, a title."""
+    folded = fold(word).strip(".,;!?()")
+    if folded in REMARKS or folded in TITLES or folded in OTHER_PEOPLE:
+        return True
+    return folded in CARE and not is_given(folded)
 
 
 def _judge_remark(remark: str, found: Reading, notes: list[Message]) -> Reading:
@@ -159,32 +174,50 @@ def _cut_last_words(text: str, found: Reading, notes: list[Message]) -> tuple[st
         if called := _after_goes_by(" ".join(words[at:])):
             return " ".join(words[:at]).rstrip(" ,"), replace(found, goes_by=found.goes_by or called)
     at = len(words)
-    while at > 1 and words[at - 1].islower() and _is_word_about(words[at - 1]):
+    while at > 1 and words[at - 1].islower() and len(words[at - 1]) > 2 and _is_cut(words[at - 1]):
         at -= 1
     if at == len(words) or words[0].islower():
         return text, found
     return " ".join(words[:at]).rstrip(" ,"), _judge_remark(" ".join(words[at:]), found, notes)
 
 
-def _is_word_about(word: str) -> bool:
-    folded = fold(word)
-    return len(folded) > 2 and (folded in REMARKS or folded in HANDS)
+def _is_cut(word: str) -> bool:
+    return is_word_about(word) or fold(word) in HANDS
 
 
-def _judge_bracket(inside: str, outside: str, found: Reading, notes: list[Message]) -> Reading:
-    """Decide whether bracketed words are a name to go by, a writing hand, or a remark to leave out."""
-    if not found.goes_by and not _after_goes_by(inside) and _may_be_a_name(inside, outside):
-        return replace(found, goes_by=trim(inside))
-    return _judge_remark(inside, found, notes) if inside else found
-
-
-def _may_be_a_name(inside: str, outside: str) -> bool:
-    """Say whether bracketed words look like a name: one to three of letters alone, none known as something else."""
+def _judge_bracket(inside: str, outside: str, found: Reading, notes: list[Message], *, quoted: bool) -> Reading:
+    """Decide whether words in brackets or quotation marks are a name to go by, a hand, or a remark to leave out."""
+    if not inside:
+        return found
     words = inside.split()
-    looks = 1 <= len(words) <= _MAX_WORDS and len(inside) > 1 and any(map(is_letter, inside))
-    lists = "/" in inside or "," in inside or any(char.isdigit() for char in inside)
-    known = fold(inside) in HANDS or any(fold(word) in REMARKS or fold(word) in TITLES for word in words)
-    return looks and not lists and not known and not _is_small_beside(words, outside)
+    alone = not any(map(is_letter, outside))
+    if not found.goes_by and _can_be_called(words, outside) and (
+        quoted or alone or all(map(is_given, words)) or _is_short_for(inside, outside)
+    ):
+        return replace(found, goes_by=trim(inside))
+    return _judge_remark(inside, found, notes)
+
+
+def _can_be_called(words: list[str], outside: str) -> bool:
+    """Say whether nothing speaks against a name: no figure or sign, no word about the child, no small word."""
+    inside = " ".join(words)
+    return (
+        len(words) <= _MAX_WORDS
+        and len(inside) > 1
+        and not any(char.isdigit() or char in "/,:;@" for char in inside)
+        and any(map(is_letter, inside))
+        and not any(map(is_word_about, words))
+        and not _is_small_beside(words, outside)
+        and fold(inside) not in HANDS
+        and not _after_goes_by(inside)
+    )
+
+
+def _is_short_for(inside: str, outside: str) -> bool:
+    """Say whether a name is cut from one that stands outside: three letters of its front, or all of a shorter one."""
+    short = fold(inside)
+    names = fold(outside).replace(",", " ").split()
+    return any(name.startswith(short[:3]) or name.endswith(short) for name in names)
 
 
 def _is_small_beside(words: list[str], outside: str) -> bool:

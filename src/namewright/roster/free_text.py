@@ -22,13 +22,13 @@ from dataclasses import replace
 from namewright.message import Message, message
 from namewright.names.casing import is_all_capitals
 from namewright.names.particles import OPENING_PARTICLES, PARTICLES
-from namewright.roster.beside import Reading, strip_numbering, take_beside, trim
+from namewright.roster.beside import Reading, is_word_about, strip_numbering, take_beside, trim
+from namewright.roster.known import is_given, lean
 from namewright.roster.vocabulary import (
     DEVOTIONS,
     DOUBLE_SECONDS,
     DOUBLE_STARTERS,
     HANDS,
-    REMARKS,
     SPANISH_FAMILIES,
     SUFFIXES,
     fold,
@@ -79,10 +79,12 @@ def _opens_with_called(typed: str, called: str) -> bool:
 def _is_remark_cell(first: str, last: str) -> bool:
     """Say whether words behind the comma of a whole name are about the child: ``Katie Moss, K``."""
     words = last.split()
+    if any(map(is_word_about, words)) and (not is_given(words[0]) or len(words) > 1):
+        return " " in first or not is_given(words[0])
     if " " not in first or first.split()[0].lower() in PARTICLES:
         return False
-    small = len(words) > 1 and all(map(str.islower, words)) and not first.islower()
-    return small or all(fold(word) in REMARKS for word in words)
+    small = len(words) > 1 and words[0].islower() and not first.islower()
+    return small or (lean(first.split()[0]) > 0 and not is_given(words[0]))
 
 
 def _join_suffix(cells: list[str]) -> list[str]:

@@ -41,7 +41,8 @@ def fold(text: str) -> str:
     return " ".join(text.lower().replace("_", " ").split()).strip(".:* ")
 
 
-def _set(text: str) -> frozenset[str]:
+def word_set(text: str) -> frozenset[str]:
+    """Return the words or phrases of a list with commas, with single spaces."""
     return frozenset(" ".join(word.split()) for word in text.split(",") if word.strip())
 
 
@@ -96,35 +97,35 @@ _ROLE_WORDS = {
 GOES_BY_WORDS = ("goes by", "be called", "known as", "nickname", "apodo", "le dicen", "preferred name")
 """A longer header that holds one of these names the column of what a child goes by."""
 
-OTHER_PEOPLE = _set("""
+OTHER_PEOPLE = word_set("""
     parent, parents, mother, mom, mum, father, dad, guardian, guardians, family's, sibling, brother,
     sister, emergency, contact, teacher, aide, doctor, school, madre, mama, padre, padres, papa, tutor, tutora,
     hermano, hermana, emergencia, contacto, maestra, maestro, escuela""")
 """A header that holds one of these is about somebody else, even where it says “first name” too."""
 
-ABOUT_THE_CHILD = _set("""
+ABOUT_THE_CHILD = word_set("""
     student, student's, students, child, child's, childs, children's, pupil, pupil's, learner, learner's, legal,
     alumno, alumna, alumno/a, estudiante, nino, nina, nino/a, menor, del, de, la, el""")
 """Words that a header may carry besides what the column holds: ``Child's legal first name``."""
 
-NOT_NAMES = _set("""
+NOT_NAMES = word_set("""
     date, birth, birthday, dob, phone, email, e-mail, mail, address, number, id, grade, gender, sex, age, allergy,
     allergies, medical, notes, comments, language, fecha, nacimiento, telefono, correo, direccion, edad,
     grado, notas, bus""")
 """A longer header that holds one of these is of a column that is left out."""
 
-SAYS_NAME = _set("""
+SAYS_NAME = word_set("""
     name, names, firstname, lastname, fname, lname, surname, forename, nombre, nombres, apellido, apellidos,
     student, students, vorname, nachname, prenom, cognome, sobrenome, voornaam, achternaam""")
 """A header cell with one of these makes a header row by itself: no child is called so."""
 
-MAYBE_WHOLE = _set("nombre, nombres, nome")
+MAYBE_WHOLE = word_set("nombre, nombres, nome")
 """Headers of a given name that stand over whole names where no column has family names."""
 
-HEADER_WORDS = {word: role for role, words in _ROLE_WORDS.items() for word in _set(words)}
+HEADER_WORDS = {word: role for role, words in _ROLE_WORDS.items() for word in word_set(words)}
 """Folded header text to what the column holds."""
 
-SOLO_HEADERS = _set("""
+SOLO_HEADERS = word_set("""
     name, names, full name, first name, first names, given name, given names, last name, student,
     students, student name, student names, pupils, children, learners, class list, roster, nombre,
     nombres, nombre completo, alumnos, alumnas, estudiantes, lista, lista de alumnos, ninos, nombre y
@@ -132,7 +133,7 @@ SOLO_HEADERS = _set("""
     class""")
 """A whole line that says what the lines below it are."""
 
-HEADING_WORDS = _set("""
+HEADING_WORDS = word_set("""
     class, room, teacher, grade, period, group, table, section, homeroom, school, kindergarten, year,
     week, date, total, clase, aula, salon, grado, grupo, maestra, maestro, profesora, profesor, escuela,
     fecha, curso, seccion, morning, afternoon, am, pm, boys, girls, kids, ninos, ninas, prek, pre-k, tk,
@@ -140,23 +141,23 @@ HEADING_WORDS = _set("""
 """First words of a line that is about the class, if what follows is a number, a letter, a
 title or nothing."""
 
-PLACES = _set("room, table, school, elementary, preschool, kindergarten, session, classroom, academy")
+PLACES = word_set("room, table, school, elementary, preschool, kindergarten, session, classroom, academy")
 """Last words of a line that names a class or a school: ``Rainbow Room``."""
 
-SEASONS = _set("spring, summer, fall, autumn, winter, primavera, verano, otono, invierno")
+SEASONS = word_set("spring, summer, fall, autumn, winter, primavera, verano, otono, invierno")
 
-PRINTED = _set("printed, updated, confidential, roster, revised, impreso, actualizado, lista, attendance")
+PRINTED = word_set("printed, updated, confidential, roster, revised, impreso, actualizado, lista, attendance")
 """First words of a line that a program or a teacher prints above or below a list."""
 
-TITLES = _set("""
+TITLES = word_set("""
     mr, mrs, ms, miss, mx, dr, prof, sr, sra, srta, senor, senora, senorita, maestra, maestro,
     profesora, profesor, teacher, coach, principal, director, directora""")
 
-DOUBLE_STARTERS = _set("""
+DOUBLE_STARTERS = word_set("""
     ana, anna, anne, ann, maria, mary, marie, juan, jose, jean, luis, carlos, miguel, rosa, luz, jesus,
     john, billy, bobby, sarah, emma, lily, marco, pedro, victor, angel, eva, carmen, laura, martha,
     martin, francisco, gian, hans, karl""")
-DOUBLE_SECONDS = _set("""
+DOUBLE_SECONDS = word_set("""
     maria, jose, luis, carlos, kate, ann, anna, anne, lou, jane, beth, ellen, paul, luc, pierre, claire,
     isabel, elena, teresa, sofia, fernanda, belen, antonio, manuel, pablo, angel, miguel, marie, jo,
     joe, bob, ray, rose, louise, grace, lynn, pilar, laura, lucia, victoria, cristina, karen, paula,
@@ -165,12 +166,12 @@ DOUBLE_SECONDS = _set("""
     ines, jesus, rafael, camila, valentina""")
 """A starter and a second make one double given name in free text: Ana María, Mary Kate, Juan Carlos."""
 
-DEVOTIONS = _set("""
+DEVOTIONS = word_set("""
     carmen, pilar, rosario, angeles, jesus, mar, luz, rocio, socorro, consuelo, dolores, sol, cielo,
     fatima, guadalupe, lourdes, mercedes, remedios, nieves, dios, milagros, refugio, paz""")
 """What may follow ``de``, ``del``, ``de los`` … inside a given name: María del Carmen, Juan de Dios."""
 
-SPANISH_FAMILIES = _set("""
+SPANISH_FAMILIES = word_set("""
     garcia, lopez, martinez, gonzalez, hernandez, rodriguez, perez, sanchez, ramirez, torres, flores,
     rivera, gomez, diaz, cruz, reyes, morales, ortiz, gutierrez, chavez, ramos, ruiz, mendoza, alvarez,
     jimenez, castillo, vasquez, romero, moreno, herrera, medina, aguilar, vargas, castro, guzman,
@@ -180,29 +181,29 @@ SPANISH_FAMILIES = _set("""
     salinas, trujillo, valencia, zamora, barrera""")
 """Family names common enough in Spanish that a second word found here opens two family names."""
 
-SUFFIXES = _set("jr, sr, ii, iii, iv")
+SUFFIXES = word_set("jr, sr, ii, iii, iv")
 
-GOES_BY_OPENINGS = _set("""
+GOES_BY_OPENINGS = word_set("""
     goes by, go by, nickname, nick, aka, a.k.a, known as, called, prefers, le dicen, se le dice, apodo,
     conocido como, conocida como""")
 """What may stand before the name a child goes by: ``(goes by Will)``."""
 
-MONTHS = _set("""
+MONTHS = word_set("""
     january, jan, february, feb, march, mar, april, apr, may, june, jun, july, jul, august, aug, september, sep,
     sept, october, oct, november, nov, december, dec, enero, ene, febrero, marzo, abril, abr, mayo, junio, julio,
     agosto, ago, septiembre, setiembre, octubre, noviembre, diciembre, dic""")
 
-NUMBER_LABELS = _set("""
+NUMBER_LABELS = word_set("""
     dob, d.o.b, born, birthday, bday, birthdate, date of birth, b, age, aged, tel, telephone, phone, ph, cell, mobile,
     id, student id, ext, room, rm, grade, gr, no, bus, seat, nac, nacido, nacida, fecha de nacimiento, cumple,
     cumpleanos, edad, salon, grado, matricula""")
 """Words that belong to the number behind them: ``DOB 1/2/2021``."""
 
-NUMBER_UNITS = _set("""
+NUMBER_UNITS = word_set("""
     years old, year old, years, year, yrs, yr, yo, y/o, months, month, mos, mo, anos, ano, meses, mes""")
 """Words that belong to the number before them: ``4 yrs``."""
 
-REMARKS = _set("""
+REMARKS = word_set("""
     new, iep, ell, esl, eal, sen, send, twin, absent, moved, am, pm, nuevo, nueva, gemela, gemelo,
     ausente, he, she, they, him, her, them, temp, visitor, inclusion, speech, ot, k, pk, tk, prek,
     pre-k, kinder, girl, boy, male, female, m, f, monday, tuesday, wednesday, thursday, friday,
@@ -211,14 +212,14 @@ REMARKS = _set("""
     english, mandarin, arabic, french, vietnamese, bilingual, espanol, ingles, yes, alergia, alergias""")
 """Words beside a name (in brackets, behind a dash or in a column) that are about the child and are not a name."""
 
-CODES = REMARKS | _set("nino, nina, el, ella, si, h")
+CODES = REMARKS | word_set("nino, nina, el, ella, si, h")
 """What fills a column about the children; Nina and Ella are names where they stand alone."""
 
-NOTHING = _set("""
+NOTHING = word_set("""
     -, –, —, n/a, na, none, same, no, x, ninguno, ninguna, igual""")
 
-YES = _set("yes, y, x, ✓, ✔, true, si, s")
-NO = _set("no, n, false")
+YES = word_set("yes, y, x, ✓, ✔, true, si, s")
+NO = word_set("no, n, false")
 
 HANDS = {
     word: hand
@@ -230,7 +231,7 @@ HANDS = {
         left, l, left hand, left-hand, left handed, left-handed, lefty, izquierda, izquierdo, zurda,
         zurdo, i, z, lh""",
     }.items()
-    for word in _set(words)
+    for word in word_set(words)
 }
 
 SUPPORTS = {
@@ -243,7 +244,7 @@ SUPPORTS = {
         light, light support, ligero, ligera, leve, apoyo ligero, apoyo leve""",
         Support.INDEPENDENT: "independent, independiente, independently, sin apoyo",
     }.items()
-    for word in _set(words)
+    for word in word_set(words)
 }
 
 PARTS = {
@@ -257,5 +258,5 @@ PARTS = {
         both, both names, full, full name, first and last, ambos, completo, nombre completo, nombre y
         apellido, nombre y apellidos""",
     }.items()
-    for word in _set(words)
+    for word in word_set(words)
 }

@@ -1,0 +1,79 @@
+"""Which part of a name a word most often is, by open lists of names (``data/known-names.txt`` tells their sources).
+
+The lists decide between two readings of a line that both could be; no name is refused because it is on none of them.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable
+from functools import cache
+from importlib.resources import files
+
+from namewright.roster.care_words import SHORT_FORMS
+from namewright.roster.vocabulary import DOUBLE_SECONDS, DOUBLE_STARTERS, fold
+
+_HYPHENS = re.compile("[-‐‑]")
+
+
+@cache
+def _lists() -> dict[str, frozenset[str]]:
+    text = (files("namewright.roster") / "data" / "known-names.txt").read_text(encoding="utf-8")
+    parts = (line.partition("\t") for line in text.splitlines() if not line.startswith("#"))
+    return {part: frozenset(words.split(" ")) for part, _, words in parts}
+
+
+def is_given(word: str) -> bool:
+    """Say whether a word is known as a given name, be it a family name too."""
+    return lean(word) > 0 or any(_on("either", each) for each in _forms(word))
+
+
+def is_family(word: str) -> bool:
+    """Say whether a word is known as a family name, be it a given name too."""
+    return lean(word) < 0 or any(_on("either", each) for each in _forms(word))
+
+
+def lean(word: str) -> int:
+    """Return 1 for a word that is most often a given name, -1 for a family name, 0 for either or an unknown word."""
+    for form in _forms(word):
+        if _on("given", form) or form in SHORT_FORMS:
+            return 1
+        if _on("family", form):
+            return -1
+        if _on("either", form):
+            return 0
+    return 0
+
+
+def is_known(word: str) -> bool:
+    """Say whether a word is on any list of names."""
+    return is_given(word) or is_family(word)
+
+
+def is_double(first: str, second: str) -> bool:
+    """Say whether two given names are one name by themselves, as a known pair."""
+    one, two = fold(first), fold(second)
+    return _on("pairs", f"{one}_{two}") or (one in DOUBLE_STARTERS and two in DOUBLE_SECONDS)
+
+
+def are_iberian(first: str, second: str, families: Iterable[str]) -> bool:
+    """Say whether these are two given names before family names, all of Spain, Portugal or the Americas."""
+    names = [fold(one) for one in families]
+    return (_on("iberian-given", fold(first)) and _on("iberian-given", fold(second)) and lean(second) > 0
+            and bool(names) and all(_on("iberian-family", name) for name in names))
+
+
+def _on(part: str, word: str) -> bool:
+    return word in _lists()[part]
+
+
+@cache
+def _forms_of(folded: str) -> tuple[str, ...]:
+    halves = _HYPHENS.split(folded)
+    plain = folded.replace("'", "").replace("’", "")
+    return tuple(dict.fromkeys((folded, plain, halves[0]) if len(halves) < 2 else (folded, plain, *halves)))
+
+
+def _forms(word: str) -> tuple[str, ...]:
+    """Return a word folded, then without an apostrophe, then its halves about a hyphen."""
+    return _forms_of(fold(word))
