@@ -381,7 +381,7 @@ def test_groups_and_the_year_are_printed_too(settled: Visitor) -> None:
     pdf = PdfReader(io.BytesIO(settled.get(where + "/pages.pdf").data))
     groups = len({one.placed.group for one in _members(settled)})
     assert len(pdf.pages) == groups + 1
-    assert sum("Group" in str(getattr(one, "title", "")) for one in pdf.outline) == groups
+    assert sum("Table" in str(getattr(one, "title", "")) for one in pdf.outline) == groups
     assert "/class/year.pdf" in settled.get("/seen").text
     assert len(PdfReader(io.BytesIO(settled.get("/class/year.pdf").data)).pages) == 1
 

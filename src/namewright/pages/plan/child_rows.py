@@ -112,7 +112,7 @@ def _row(flow: Flow, each: Planned, lines: Sequence[Sequence[tuple[str, Band]]],
         for number, text in enumerate(texts):
             items += fitted(flow.setter, text, x, baseline + number * _LINE_MM, room)
     if each.group:
-        items += fitted(flow.setter, words.say("page.plan.group_short", number=each.group), right - _GROUP_X, baseline,
+        items += fitted(flow.setter, words.say("page.plan.table_short", number=each.group), right - _GROUP_X, baseline,
                         _GROUP_X)
     return items
 
