@@ -291,7 +291,7 @@ def test_tables_that_make_no_sense_are_refused_in_a_sentence(
         tmp_path: Path, capsys: pytest.CaptureFixture[str], groups: str) -> None:
     """What was given, and what may be given."""
     assert written(tmp_path, "Bo\n", f"--groups={groups}")[0] == 2
-    assert f"“{groups}” is not a number of groups" in capsys.readouterr().err
+    assert f"“{groups}” is not a number of tables" in capsys.readouterr().err
 
 
 def test_sheets_are_named_by_their_page_in_the_class_pdf(tmp_path: Path) -> None:
