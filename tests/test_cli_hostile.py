@@ -12,7 +12,7 @@ from pathlib import Path
 
 import pytest
 
-from namewright.output.files import whole_file
+from namewright.whole_files import whole_file
 
 NAMES = "Mira Vost\nOda Brane\nŁucja Oak\nIngá Vänt\n"
 MANY = "9" * 5000

@@ -17,7 +17,6 @@ from namewright.making.make import Making
 from namewright.making.request import Kind, Request, listed
 from namewright.message import Message, Problem
 from namewright.output import pdf
-from namewright.output.files import whole_file
 from namewright.output.png import page_png
 from namewright.output.svg import page_svg
 from namewright.pages.page import Page
@@ -25,6 +24,7 @@ from namewright.practice.ordering import Order, completed, order_class
 from namewright.roster import parsing
 from namewright.roster.children import Child, LineReport, Roster, RosterError
 from namewright.settings import NamePart
+from namewright.whole_files import whole_file
 from namewright.wording import FIRST, wording
 
 __all__ = ["Account", "Child", "Kind", "LineReport", "Making", "Message", "NotMade", "Page", "Problem", "Remark",

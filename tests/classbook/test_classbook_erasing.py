@@ -18,8 +18,8 @@ def path(tmp_path: Path) -> Path:
     """A class in which one child has left a trace everywhere."""
     place = tmp_path / "class.db"
     with Classbook.open(place) as book:
-        book.update_roster(LIST + "Ottokar Blixby\n")
-        book.update_roster(LIST)
+        book.update_roster(LIST + "Ottokar Blixby\n", whole=True)
+        book.update_roster(LIST, whole=True)
         book.set_settings(1, {"keep_dots": "zq", "line_height": "30"}, who="RK")
         book.undo(1)
         book.set_settings(2, {"line_height": "24"}, who="RK")
@@ -81,10 +81,13 @@ def test_others_keep_id_settings_history_and_notes(path: Path) -> None:
 def test_where_a_name_still_stands_is_told(path: Path) -> None:
     """A note about another child and a heading may hold the name; an adult is told where, and they stay."""
     with Classbook.open(path) as book:
+        foretold = book.traces([1])
         erased = book.erase([1])
-        assert erased.notes_about == ("Mira",)
-        assert erased.lines == (1,)
+        where = [(trace.place, trace.label, trace.line) for trace in erased.standing]
+        assert where == [("note", "Mira", 0), ("line", "", 1)]
+        assert [trace.key for trace in foretold] == [trace.key for trace in erased.standing]
         assert book.observations(2)[0].note == "sat with Zaphrelle"
+        assert book.roster_text().startswith("Room 9 - the Zaphrelle class")
 
 
 def test_a_name_inside_another_word_is_not_told(tmp_path: Path) -> None:
@@ -92,11 +95,11 @@ def test_a_name_inside_another_word_is_not_told(tmp_path: Path) -> None:
     with Classbook.open(tmp_path / "class.db") as book:
         book.update_roster("Bo Lindle\nMira Quill\n")
         book.observe(2, "2026-09-10", note="made a bow and a Boat")
-        assert not book.erase([1]).notes_about
+        assert not book.erase([1]).standing
 
 
-def test_a_child_who_left_is_erased_from_the_older_lists(path: Path) -> None:
-    """The older lists are kept for nobody else, so they go with the names in them."""
+def test_a_child_who_left_is_erased(path: Path) -> None:
+    """The list is as it was: no older one is kept."""
     with Classbook.open(path) as book:
         ottokar = next(one.id for one in book.children(left=True) if one.left)
         book.erase([ottokar])
@@ -125,7 +128,8 @@ def test_everyone_on_the_list_may_be_erased(path: Path) -> None:
 def test_a_name_over_two_lines_goes_whole(tmp_path: Path) -> None:
     """A cell in quotation marks may run over lines; all of them are the child's."""
     with Classbook.open(tmp_path / "class.db") as book:
-        book.update_roster('given,family,remark\nZaphrelle,Quorndike,"likes\nthe swing"\nMira,Quill,"is\nnew"\n')
+        book.update_roster('given,family,remark\nZaphrelle,Quorndike,"likes\nthe swing"\nMira,Quill,"is\nnew"\n',
+                           whole=True)
         mira = next(one.id for one in book.children() if one.child.given == "Mira")
         book.erase([one.id for one in book.children() if one.id != mira])
         assert [(one.id, one.child.given, one.child.line) for one in book.children()] == [(mira, "Mira", 2)]

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import time
 from contextlib import suppress
 from http.client import HTTPException
@@ -37,7 +38,8 @@ def test_nothing_is_erased_before_it_is_confirmed(class_of_three: Visitor, class
     sure = class_of_three.post("/class/erase", {"child": ["1", "3"]})
     for said in ("Zaphrelle", "Katla", "One day of writing that was noted goes with it", "There is no way back"):
         assert said in sure.text
-    assert "Mirel" not in sure.text
+    assert re.search(r'value="[0-9a-f]{16}" checked> A note of 2026-03-02 about Mirel: “beside Zaph', sure.text)
+    assert sure.text.count("Mirel") == 1
     assert class_of_three.post("/class/erase", {}).status_code == 422
     assert class_file.read_bytes() == before
 
@@ -50,13 +52,33 @@ def test_a_child_is_gone_from_file_and_program(class_of_three: Visitor, class_fi
     assert "Quorndike" not in answer.headers["Location"]
     said = class_of_three.get(answer.headers["Location"]).text
     assert "One child was erased for good." in said
-    assert "still stands in a note about: Mirel" in said
+    assert "may still stand here: a note of 2026-03-02 about Mirel: “beside Zaphrelle”" in said
     assert "delete those too" in said
     assert b"Quorndike" not in class_file.read_bytes()
     for gone in (job + "/pages.pdf", "/child/1/lines", "/child/1/card.pdf"):
         assert class_of_three.get(gone).status_code == 404
     for path in ("/class", "/class/list", "/class/erase", "/now"):
         assert "Zaphrelle" not in class_of_three.get(path).text
+
+
+def test_what_is_ticked_goes_too(class_of_three: Visitor, class_file: Path) -> None:
+    """Where an adult leaves the tick, the name goes from the note about another child, and no bytes of it stay."""
+    sure = class_of_three.post("/class/erase", {"child": "1"}).text
+    also = re.findall(r'name="also" value="([0-9a-f]{16})"', sure)
+    answer = class_of_three.post("/class/erase/yes", {"child": "1", "also": also})
+    assert "may still stand" not in class_of_three.get(answer.headers["Location"]).text
+    with Classbook.open(class_file) as book:
+        assert [note.note for note in book.observations(2)] == ["beside …"]
+    assert b"Zaphrelle" not in class_file.read_bytes()
+
+
+def test_an_open_page_forgets_whom_another_program_erased(class_of_three: Visitor, class_file: Path) -> None:
+    """A finished PDF of an open page is gone after the name was erased at the command line."""
+    job = finished(class_of_three, class_of_three.post("/print", {"what": "sheets", "who": "all"}))
+    with Classbook.open(class_file) as book:
+        book.erase([1])
+    class_of_three.get("/class")
+    assert class_of_three.get(job + "/pages.pdf").status_code == 404
 
 
 def test_sent_twice_it_erases_once(class_of_three: Visitor, class_file: Path) -> None:

@@ -135,16 +135,17 @@ def test_two_windows_do_not_overwrite_each_other(settled: Visitor, class_file: P
 
 def test_a_mended_line_is_the_same_child_and_a_new_name_is_not(settled: Visitor, class_file: Path) -> None:
     """A slip that is mended keeps the child's settings; another name on the same line does not inherit them."""
-    lines = MESSY.splitlines()
+    lines = Classbook.open(class_file).roster_text().splitlines()
     ids = {one.child.line: str(one.id) for one in Classbook.open(class_file).children()}
+    katla = next(at for at, line in enumerate(lines) if "Katla" in line)
     settled.post("/child/5/lines", {"line_height": "30", "after": "0"})
     sent = {"based": "1", "practise": "given", "who": [ids.get(at, "") for at in range(1, len(lines) + 1)]}
-    mended = [*lines[:6], "Katlä Pruner", *lines[7:]]
+    mended = [*lines[:katla], lines[katla].replace("Katla", "Katlä"), *lines[katla + 1:]]
     settled.post("/class/list", {**sent, "line": mended})
     with Classbook.open(class_file) as book:
         assert {one.child.label: one.id for one in book.children()}["Katlä"] == 5
         assert book.settings_of(5) == {"line_height": "30"}
-    other = [*lines[:6], "Ewan Dulse", *lines[7:]]
+    other = [*lines[:katla], "Ewan,Dulse", *lines[katla + 1:]]
     settled.post("/class/list", {**sent, "line": other, "based": "2"})
     with Classbook.open(class_file) as book:
         ewan = next(one for one in book.children() if one.child.label == "Ewan")

@@ -22,7 +22,9 @@ from namewright.classbook.erasing import Erased
 from namewright.classbook.keys import check_beats
 from namewright.classbook.records import BookChild, ClassbookError, Observation, RosterUpdate, Save
 from namewright.classbook.stages import Stage
+from namewright.classbook.traces import Trace
 from namewright.settings import NamePart, Support
+from namewright.whole_files import clear_leftovers
 
 When = datetime | str | None
 
@@ -75,7 +77,7 @@ class Classbook:
     # --- the roster and the children ------------------------------------------------------------------
 
     def roster_text(self) -> str:
-        """Return the roster as it was pasted last; empty where there is none yet."""
+        """Return what is kept of the newest roster; empty where there is none yet."""
         with self._reading():
             return rosters.newest_roster(self._db)[1]
 
@@ -84,17 +86,23 @@ class Classbook:
         with self._reading():
             return rosters.newest_roster(self._db)[0]
 
+    def roster_is_whole(self) -> bool:
+        """Say whether the roster is kept with all that stands in it, as an adult asked."""
+        with self._reading():
+            return rosters.is_whole(self._db)
+
     def update_roster(self, text: str, *, who: str = "", when: When = None, same: Mapping[int, int] | None = None,
-                      after_roster: int | None = None) -> RosterUpdate:
-        """Take a roster as pasted: children who stay keep their id and settings, missing ones are marked as left.
+                      after_roster: int | None = None, whole: bool = False) -> RosterUpdate:
+        """Take a roster: children who stay keep their id and settings, missing ones are marked as left.
+
+        What is needed of the text is kept in place of the roster before; ``whole`` keeps all of it.
 
         ``same`` says which child (id) stands on which line, where the caller knows. ``after_roster`` refuses the
-        change if the newest roster is not the one of this number. Raises RosterError, with nothing changed, for a
-        text with no child in it.
+        change if the newest roster is not the one of this number, unless that says the same. Raises RosterError, with
+        nothing changed, for a text with no child in it.
         """
         with self.changing():
-            part = NamePart(self.class_settings.get("practise", NamePart.GIVEN))
-            return rosters.take_roster(self._db, text, part, who, when, same or {}, after_roster)
+            return rosters.take_roster(self._db, text, self._part(), who, when, same or {}, after_roster, whole=whole)
 
     def children(self, *, left: bool = False) -> tuple[BookChild, ...]:
         """Return the children in roster order; with ``left`` also those who have left, after the others."""
@@ -140,8 +148,7 @@ class Classbook:
     def _follow(self, save: Save, who: str, when: When) -> None:
         """Read the roster again where the part of the name that the class practises is another now."""
         if any(change.key == "practise" for change in save.changes):
-            part = NamePart(self.class_settings.get("practise", NamePart.GIVEN))
-            rosters.read_again(self._db, part, who, when)
+            rosters.read_again(self._db, self._part(), who, when)
 
     def set_settings(self, child_id: int, texts: Mapping[str, str], *, who: str = "", when: When = None,
                      after_save: int | None = None) -> Save | None:
@@ -214,17 +221,34 @@ class Classbook:
 
     # --- erasing for good -----------------------------------------------------------------------------
 
-    def erase(self, child_ids: Iterable[int], *, who: str = "", when: When = None) -> Erased:
-        """Erase children for good: their lines in every list, settings, history and notes. There is no undo.
+    @property
+    def erasures(self) -> int:
+        """Return how often something was erased: where that grows, what was read before may be of who is gone."""
+        with self._reading():
+            return int(self._db.execute("SELECT erasures FROM class").fetchone()[0])
 
-        Older lists go too, since they hold the names; the file is then packed afresh, so that no bytes of what was
-        erased stay in it. Raises ClassbookError, with nothing changed, for a child we do not know.
+    def traces(self, child_ids: Iterable[int]) -> tuple[Trace, ...]:
+        """Return where names that may be these children's stand besides in what is kept of them.
+
+        Raises ClassbookError for a child we do not know.
+        """
+        with self._reading():
+            return erasing.traces(self._db, frozenset(child_ids), self._part())
+
+    def erase(self, child_ids: Iterable[int], *, who: str = "", when: When = None,
+              also: Iterable[str] = ()) -> Erased:
+        """Erase children for good: their lines in the list, settings, history and notes. There is no undo.
+
+        ``also`` are keys of ``traces`` from which the names go too. The file is packed afresh, so that no bytes of what
+        was erased stay in it. Raises ClassbookError, with nothing changed, for a child we do not know.
         """
         with self.changing():
-            part = NamePart(self.class_settings.get("practise", NamePart.GIVEN))
-            erased = erasing.erase(self._db, frozenset(child_ids), part, who, when)
+            erased = erasing.erase(self._db, frozenset(child_ids), self._part(), who, when, frozenset(also))
         self._pack()
         return erased
+
+    def _part(self) -> NamePart:
+        return NamePart(saves.class_settings(self._db).get("practise", NamePart.GIVEN))
 
     def erase_all(self) -> None:
         """Erase the class for good; what stays is an empty class with a new ``class_id``."""
@@ -233,6 +257,8 @@ class Classbook:
         self._pack()
 
     def _pack(self) -> None:
+        """Leave no bytes of what was erased in the file, nor in what a killed run left beside it."""
+        clear_leftovers(self.path.parent)
         try:
             self._db.execute("VACUUM")
         except sqlite3.Error as error:

@@ -14,13 +14,11 @@ from __future__ import annotations
 import csv
 import io
 import os
-import secrets
-import shutil
 import sqlite3
 import zipfile
 import zlib
-from collections.abc import Iterator, Mapping, Sequence
-from contextlib import contextmanager
+from collections.abc import Mapping, Sequence
+from contextlib import AbstractContextManager
 from pathlib import Path
 
 from namewright.classbook.connect import connected, told, transaction
@@ -28,6 +26,7 @@ from namewright.classbook.database import Classbook
 from namewright.classbook.keys import checked_setting
 from namewright.classbook.records import ClassbookError
 from namewright.classbook.schema import MIGRATIONS
+from namewright.whole_files import folder_beside
 
 # Each table after those it refers to, and the key its rows stand by.
 TABLES: Mapping[str, str] = {
@@ -55,7 +54,8 @@ def export_csv(book_path: Path, target: Path) -> tuple[Path, ...]:
         return _write_zip(files, target)
     if target.exists() and (not target.is_dir() or any(target.iterdir())):
         raise ClassbookError("classbook.not_empty", file=str(target))
-    with _beside(target) as temporary:
+    with _beside(target) as folder:
+        temporary = folder / "out"
         temporary.mkdir(mode=0o700)
         for name, data in files.items():
             _write_private(temporary / name, data)
@@ -70,7 +70,8 @@ def import_csv(source: Path, book_path: Path) -> None:
     if book_path.exists():
         raise ClassbookError("classbook.there_already", file=str(book_path))
     version, tables = _tables(_read(source))
-    with _beside(book_path) as temporary:
+    with _beside(book_path) as folder:
+        temporary = folder / "class.db"
         connection = connected(temporary, migrations=MIGRATIONS[:version])
         try:
             with told(book_path), transaction(connection, "IMMEDIATE"):
@@ -136,25 +137,17 @@ def _write_zip(files: Mapping[str, bytes], target: Path) -> tuple[Path, ...]:
     with zipfile.ZipFile(out, "w", zipfile.ZIP_DEFLATED) as archive:
         for name, data in files.items():
             archive.writestr(zipfile.ZipInfo(name, _OLDEST), data, zipfile.ZIP_DEFLATED)
-    with _beside(target) as temporary:
-        _write_private(temporary, out.getvalue())
-        temporary.rename(target)
+    with _beside(target) as folder:
+        _write_private(folder / "out", out.getvalue())
+        (folder / "out").rename(target)
     return (target,)
 
 
-@contextmanager
-def _beside(target: Path) -> Iterator[Path]:
-    """Yield a name for a temporary neighbour, and clear away whatever still has it afterwards."""
+def _beside(target: Path) -> AbstractContextManager[Path]:
+    """Return a temporary folder beside a target. Raises ClassbookError where there is no place for it."""
     if not target.parent.is_dir():
         raise ClassbookError("classbook.no_folder", folder=str(target.parent), file=target.name)
-    temporary = target.parent / f".namewright-{secrets.token_hex(6)}"
-    try:
-        yield temporary
-    finally:
-        if temporary.is_dir():
-            shutil.rmtree(temporary, ignore_errors=True)
-        else:
-            temporary.unlink(missing_ok=True)
+    return folder_beside(target)
 
 
 def _write_private(path: Path, data: bytes) -> None:

@@ -1,12 +1,13 @@
 """A roster taken into the database, and its children taken out again.
 
-Every text is kept as pasted, and no child is deleted by a new one.
+What is needed of its text is kept, and no child is deleted by a new one. Only the newest list is kept, since nothing
+needs the older ones; it is kept whole, with all that stands in it, only where an adult asks for that.
 """
 
 from __future__ import annotations
 
 import sqlite3
-from collections.abc import Mapping, Set
+from collections.abc import Mapping, Sequence, Set
 from dataclasses import replace
 from datetime import datetime
 from typing import Any
@@ -14,6 +15,7 @@ from typing import Any
 from namewright.classbook import saves
 from namewright.classbook.enrol import Known, enrol
 from namewright.classbook.keys import tuning_of
+from namewright.classbook.needed import needed
 from namewright.classbook.records import MAX_WHO, BookChild, ClassbookError, RosterUpdate, checked_moment, checked_text
 from namewright.message import message
 from namewright.roster.children import Child, Roster
@@ -29,41 +31,56 @@ def newest_roster(db: sqlite3.Connection) -> tuple[int, str]:
     return (int(row[0]), str(row[1])) if row else (0, "")
 
 
+def is_whole(db: sqlite3.Connection) -> bool:
+    """Say whether the newest roster is kept whole, as an adult asked."""
+    row = db.execute("SELECT whole FROM rosters ORDER BY id DESC LIMIT 1").fetchone()
+    return bool(row and row[0])
+
+
 def take_roster(db: sqlite3.Connection, text: str, part: NamePart, who: str, when: datetime | str | None,
-                same: Mapping[int, int], after_roster: int | None) -> RosterUpdate:
-    """Read a roster, keep its text if it is new, and enrol its children. Inside a transaction."""
+                same: Mapping[int, int], after_roster: int | None, *, whole: bool = False) -> RosterUpdate:
+    """Read a roster, keep what is needed of it if that is new, and enrol its children. Inside a transaction.
+
+    ``whole`` keeps all of the text.
+    """
     text = text.encode(errors="replace").decode()  # a lone surrogate is no character and cannot be kept
     at = checked_moment(when)
     newest, before = newest_roster(db)
-    if after_roster is not None and newest != after_roster:
-        raise ClassbookError(_MEANWHILE)
     roster = read_roster(text, message("roster.list"), part)
-    if not newest or text != before:
-        db.execute("INSERT INTO rosters (text, who, at) VALUES (?, ?, ?)",
-                   (text, checked_text(who, MAX_WHO, "long_who"), at))
-    return _enrolled(db, roster, at, same)
+    kept, lines = (text, [one.line for one in roster.children]) if whole else needed(text, roster, part)
+    known = (kept, whole) == (before, is_whole(db)) and newest > 0
+    if after_roster is not None and newest != after_roster and not known:
+        raise ClassbookError(_MEANWHILE)
+    if not known:
+        db.execute("DELETE FROM rosters")
+        db.execute("INSERT INTO rosters (text, who, at, whole) VALUES (?, ?, ?, ?)",
+                   (kept, checked_text(who, MAX_WHO, "long_who"), at, whole))
+    return _enrolled(db, roster, lines, at, same)
 
 
 def read_again(db: sqlite3.Connection, part: NamePart, who: str, when: datetime | str | None) -> None:
     """Read the same roster for another part of the name; everyone stays who they are."""
     _, text = newest_roster(db)
     if text:
-        take_roster(db, text, part, who, when, _on_lines(db), None)
+        take_roster(db, text, part, who, when, _on_lines(db), None, whole=is_whole(db))
 
 
 def _on_lines(db: sqlite3.Connection) -> Mapping[int, int]:
     return dict(db.execute("SELECT line, id FROM children WHERE left_at IS NULL"))
 
 
-def _enrolled(db: sqlite3.Connection, roster: Roster, at: str, same: Mapping[int, int]) -> RosterUpdate:
+def _enrolled(db: sqlite3.Connection, roster: Roster, lines: Sequence[int], at: str,
+              same: Mapping[int, int]) -> RosterUpdate:
+    """Enrol the children of a roster; ``lines`` is where each stands in the text that is kept."""
     known = [Known(*row) for row in db.execute("SELECT id, given, family, practice, label, left_at IS NULL "
                                                "FROM children ORDER BY left_at IS NOT NULL, line, id")]
     here = {one.id for one in known if one.here}
     found = enrol(roster.children, known, _once_each(same, {one.id for one in known}))
-    joined = tuple(_join(db, child, at) for child in roster.children if child.line not in found.ids)
-    for child in roster.children:
-        if child.line in found.ids:
-            _renew(db, found.ids[child.line], child)
+    placed = [(child.line, replace(child, line=line)) for child, line in zip(roster.children, lines, strict=True)]
+    joined = tuple(_join(db, child, at) for line, child in placed if line not in found.ids)
+    for line, child in placed:
+        if line in found.ids:
+            _renew(db, found.ids[line], child)
     kept = set(found.ids.values())
     left = tuple(sorted(here - kept))
     db.executemany("UPDATE children SET left_at = ? WHERE id = ?", [(at, one) for one in left])

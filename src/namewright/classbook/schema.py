@@ -108,6 +108,14 @@ MIGRATIONS: tuple[Migration, ...] = (
         # The language of the name, where the roster says it, by its tag.
         "ALTER TABLE children ADD COLUMN names_in TEXT NOT NULL DEFAULT ''",
     ),
+    (
+        # Older lists are needed by nobody, and hold whatever stood beside the names.
+        "DELETE FROM rosters WHERE id < (SELECT max(id) FROM rosters)",
+        # 1: an adult asked for the whole list to be kept, with all that stands beside the names.
+        "ALTER TABLE rosters ADD COLUMN whole INTEGER NOT NULL DEFAULT 0 CHECK (whole IN (0, 1))",
+        # How often something was erased: what a program that runs has in memory of before goes then.
+        "ALTER TABLE class ADD COLUMN erasures INTEGER NOT NULL DEFAULT 0",
+    ),
 )
 
 

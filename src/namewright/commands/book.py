@@ -7,7 +7,7 @@ import sys
 from collections.abc import Sequence
 from pathlib import Path
 
-from namewright.classbook import BookChild, Classbook, Erased, RosterUpdate
+from namewright.classbook import BookChild, Classbook, Erased, RosterUpdate, Trace
 from namewright.classbook.export import export_csv, import_csv
 from namewright.classbook.find import find_child
 from namewright.commands.talk import (
@@ -22,7 +22,7 @@ from namewright.commands.talk import (
     tell,
     worded,
 )
-from namewright.message import message, together
+from namewright.message import Message, message, together
 from namewright.names.beats import SPOKEN
 from namewright.roster.children import Outcome
 from namewright.roster.limits import MAX_BYTES
@@ -46,6 +46,8 @@ def add(commands: Commands) -> None:
     doing.add_argument("--names-in", choices=list(SPOKEN), metavar=place("language"),
                        help=explained("class.names_in", known=SPOKEN))
     parser.add_argument("--yes", action="store_true", help=explained("class.yes"))
+    parser.add_argument("--everywhere", action="store_true", help=explained("class.everywhere"))
+    parser.add_argument("--whole-list", action="store_true", help=explained("class.whole"))
     parser.add_argument("--who", default="", metavar=place("words"), help=explained("class.who"))
     parser.set_defaults(run=_run)
 
@@ -83,7 +85,7 @@ def _take(options: argparse.Namespace) -> int:
     text, notes = decode(data, name)
     read_roster(text, name)  # a list that cannot be read makes no class
     with opened(options.file, create=True) as book:
-        update = book.update_roster(text, who=options.who)
+        update = book.update_roster(text, who=options.who, whole=options.whole_list)
         labels = {one.id: one.child.label for one in book.children(left=True)}
     _tell(update, labels)
     for note in (*notes, *update.notes):
@@ -120,32 +122,43 @@ def _erase(options: argparse.Namespace) -> None:
         everyone = book.children(left=True)
         chosen = everyone if options.erase_class else tuple(
             {one.id: one for one in (find_child(everyone, name) for name in options.erase)}.values())
-        if not options.yes:
-            _ask(book, chosen, options.erase_class)
+        traces = () if options.erase_class else book.traces([one.id for one in chosen])
+        for trace in traces:
+            complain("command.class.may_stand", where=trace.told)
+        too = options.everywhere if options.yes else _asked(book, chosen, options.erase_class) and _asked_too(traces)
         if options.erase_class:
             book.erase_all()
             tell("command.class.all_erased", file=options.file)
         else:
-            _tell_erased(book.erase([one.id for one in chosen], who=options.who))
+            also = [trace.key for trace in traces if too]
+            _tell_erased(book.erase([one.id for one in chosen], who=options.who, also=also))
     tell("command.class.copies")
 
 
-def _ask(book: Classbook, chosen: Sequence[BookChild], everything: bool) -> None:
+def _asked(book: Classbook, chosen: Sequence[BookChild], everything: bool) -> bool:
+    """Ask whether to erase. Raises Refusal for any answer but yes."""
     notes = sum(len(book.observations(one.id)) for one in chosen)
     whom = message("command.class.ask_all") if everything else message(
         "command.class.ask", labels=tuple(one.child.label for one in chosen))
-    asked = together(whom, message("command.class.ask_notes", count=notes), message("command.class.ask_yes"))
-    print(worded(asked), end=" ", file=sys.stderr, flush=True)
-    if sys.stdin.readline().strip().lower() not in ("yes", spoken().say("command.class.yes_word")):
+    if not _yes(together(whom, message("command.class.ask_notes", count=notes), message("command.class.ask_yes"))):
         raise Refusal("command.class.not_erased")
+    return True
+
+
+def _asked_too(traces: Sequence[Trace]) -> bool:
+    """Ask whether the names shall go from other places, if there are any."""
+    return bool(traces) and _yes(message("command.class.ask_too"))
+
+
+def _yes(asked: Message) -> bool:
+    print(worded(asked), end=" ", file=sys.stderr, flush=True)
+    return sys.stdin.readline().strip().lower() in ("yes", spoken().say("command.class.yes_word"))
 
 
 def _tell_erased(erased: Erased) -> None:
     tell("command.class.erased", count=erased.children)
-    for label in erased.notes_about:
-        complain("command.class.in_note", label=label)
-    for line in erased.lines:
-        complain("command.class.in_list", line=line)
+    for trace in erased.standing:
+        complain("command.class.still_stands", where=trace.told)
 
 
 def _list(file: str) -> None:

@@ -7,7 +7,7 @@ from pathlib import Path
 
 from namewright.commands.talk import ALL_MADE, Commands, Refusal, explained, place
 from namewright.letters.alphabet import upright
-from namewright.output.files import whole_file
+from namewright.whole_files import whole_file
 
 
 def add(commands: Commands) -> None:

@@ -9,8 +9,8 @@ from collections.abc import Iterable, Iterator
 from pathlib import Path
 
 from namewright.commands.talk import Refusal
-from namewright.output.files import whole_file
 from namewright.pages.page import Page
+from namewright.whole_files import whole_file
 
 _SVG_MARK = b"<!-- Namewright -->\n"
 _PNG_MARK = b"Software\0Namewright"  # the registered keyword for the program (PNG, W3C, 11.3.3.2)

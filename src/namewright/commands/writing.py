@@ -12,8 +12,8 @@ from pathlib import Path
 from typing import TYPE_CHECKING, BinaryIO, TextIO, TypeVar
 
 from namewright.commands.talk import Refusal
-from namewright.output.files import whole_file
 from namewright.pages.page import Page
+from namewright.whole_files import whole_file
 from namewright.wording import wording
 
 if TYPE_CHECKING:

@@ -43,6 +43,7 @@ class Desk:
     _pictures: Store[str, str | bytes] = field(default_factory=lambda: Store(_KEPT_PICTURES))
     _orders: Store[tuple[object, ...], tuple[Planned, ...]] = field(default_factory=lambda: Store(_KEPT_ORDERS))
     _told: Store[str, tuple[Message, ...]] = field(default_factory=lambda: Store(_KEPT_TOLD))
+    _erasures: int | None = None
 
     def tell(self, told: Iterable[Message]) -> str:
         """Keep messages for the page that comes next and return their key: they may hold names, a key does not."""
@@ -55,13 +56,21 @@ class Desk:
         """Return the messages of a key, none for a key no longer known."""
         return self._told.find(key) or ()
 
-    def forget(self) -> None:
-        """Let go of all that may hold a name: pictures, orders, messages and PDFs."""
+    def forget(self, erasures: int) -> None:
+        """Let go of all that may hold a name, after so many erasures: pictures, orders, messages and PDFs."""
         with self.lock:
+            self._erasures = erasures
             self._pictures.clear()
             self._orders.clear()
             self._told.clear()
         self.jobs.forget()
+
+    def follow(self, erasures: int) -> None:
+        """Forget where the class’s file says that another program erased somebody meanwhile."""
+        if self._erasures is None:
+            self._erasures = erasures
+        elif self._erasures != erasures:
+            self.forget(erasures)
 
     def picture(self, asked: object, make: Callable[[Typesetter], Drawn]) -> Drawn:
         """Return a picture, as SVG or a small PDF, made when first asked for. Raises what ``make`` raises."""
@@ -93,6 +102,7 @@ def book() -> Classbook:
     """Return the class's file, opened once for a request. Raises ClassbookError where it cannot be opened."""
     if "book" not in g:
         g.book = Classbook.open(desk().path)
+        desk().follow(g.book.erasures)
     return cast(Classbook, g.book)
 
 

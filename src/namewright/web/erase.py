@@ -1,6 +1,7 @@
 """Erasing for good: choose, be told what goes, say yes. For a family that asks for it, and for the end of a year.
 
-Nothing is erased by the first form, and the second carries numbers and no names. What the running program keeps in
+Nothing is erased by the first form, and the second carries numbers and no names. Places where a name only may be the
+child's are shown, each ticked. What the running program keeps in
 memory of a class (pictures, finished PDFs, sentences to be said) goes too. Where a class is shared on a network, it is
 erased only at the computer that keeps it.
 """
@@ -55,7 +56,9 @@ def ask() -> str | tuple[str, int]:
     if not chosen and not everything:
         return _page(message("web.erase.nobody")), 422
     notes = sum(len(book().observations(one.id)) for one in chosen)
-    return render_template("sure.html", everything=everything, chosen=chosen, notes=notes, file=desk().path.name)
+    traces = () if everything else book().traces([one.id for one in chosen])
+    return render_template("sure.html", everything=everything, chosen=chosen, notes=notes, traces=traces,
+                           file=desk().path.name)
 
 
 @pages.post("/class/erase/yes")
@@ -67,12 +70,11 @@ def erase() -> BaseResponse:
         book().erase_all()
         told = (message("web.erase.all_done"), message("web.erase.copies"))
     elif chosen:
-        told = _told(book().erase([one.id for one in chosen]))
-    desk().forget()
+        told = _told(book().erase([one.id for one in chosen], also=request.form.getlist("also")))
+    desk().forget(book().erasures)
     return redirect(url_for("home.first", told=desk().tell(told)))
 
 
 def _told(erased: Erased) -> tuple[Message, ...]:
-    others = (message("web.erase.notes", names=erased.notes_about),) if erased.notes_about else ()
-    lines = (message("web.erase.lines", lines=tuple(erased.lines), count=len(erased.lines)),) if erased.lines else ()
-    return (message("web.erase.done", count=erased.children), *others, *lines, message("web.erase.copies"))
+    standing = (message("web.erase.stands", where=trace.told) for trace in erased.standing)
+    return (message("web.erase.done", count=erased.children), *standing, message("web.erase.copies"))

@@ -122,7 +122,13 @@ def _page(reading: Reading, *, fresh: bool = False, elsewhere: bool = False, bas
           ids: Mapping[int, int] | None = None) -> str:
     return render_template("list.html", reading=reading, fresh=fresh, elsewhere=elsewhere, part=_part(),
                            based=book().roster_id() if based is None else based,
-                           ids=_sent_ids() if ids is None else ids, anyone=bool(book().children(left=True)))
+                           ids=_sent_ids() if ids is None else ids, anyone=bool(book().children(left=True)),
+                           whole=_whole() if request.method == "POST" else book().roster_is_whole())
+
+
+def _whole() -> bool:
+    """Say whether the form asks to keep all that stands in the list."""
+    return "whole" in request.form
 
 
 def _sent_ids() -> dict[int, int]:
@@ -180,11 +186,10 @@ def keep() -> str | tuple[str, int] | Response:
 
 def _kept(text: str) -> RosterUpdate:
     """Keep a list and the part of the name that is practised, both or neither."""
-    same_text = text == book().roster_text()
     first = {} if book().roster_id() else _paper_language()
     with book().changing():
         book().set_class_settings({"practise": _part(), **first})
-        return book().update_roster(text, same=_same(), after_roster=None if same_text else _based())
+        return book().update_roster(text, same=_same(), after_roster=_based(), whole=_whole())
 
 
 def _paper_language() -> dict[str, str]:
@@ -214,4 +219,9 @@ def _told(update: RosterUpdate) -> list[Message]:
     groups = (("joined", update.joined if some else ()), ("returned", update.returned), ("left", update.left))
     return [message("web.list.kept", count=len(update.roster.children)),
             *(message(f"web.list.{key}", names=tuple(names[one] for one in ids)) for key, ids in groups if ids),
-            *update.notes]
+            *update.notes, *(() if _whole() else _not_kept(update))]
+
+
+def _not_kept(update: RosterUpdate) -> tuple[Message, ...]:
+    lines = tuple(report.line for report in update.roster.lines if report.outcome is Outcome.LEFT_OUT)
+    return (message("web.list.not_kept", lines=lines, count=len(lines)),) if lines else ()

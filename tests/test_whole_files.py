@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 
-from namewright.output.files import whole_file
+from namewright.whole_files import whole_file
 
 
 def test_a_file_appears_when_it_is_whole(tmp_path: Path) -> None:

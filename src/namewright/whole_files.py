@@ -1,12 +1,14 @@
 """Files written whole or not at all: to a temporary neighbour first, then renamed into place.
 
 A run that is killed leaves its neighbour behind; the next run that writes into the folder takes it away. A neighbour in
-use is locked, where the system has locks (POSIX), or cannot be removed at all (Windows).
+use is locked, where the system has locks (POSIX), or cannot be removed at all (Windows). A neighbour may be a folder,
+for what has several files; the lock is then on a file in it.
 """
 
 from __future__ import annotations
 
 import os
+import shutil
 import tempfile
 import time
 from collections.abc import Iterator
@@ -20,6 +22,7 @@ except ImportError:  # Windows
     fcntl = None  # type: ignore[assignment]
 
 _PREFIX = ".namewright-"
+_LOCK = "lock"
 _YOUNG_S = 10.0  # one as young as this may belong to a run that has not locked it yet
 
 
@@ -29,7 +32,7 @@ def whole_file(path: Path) -> Iterator[BinaryIO]:
 
     Raises OSError, as the system words it, where the folder cannot be written.
     """
-    _clear(path.parent)
+    clear_leftovers(path.parent)
     handle, name = tempfile.mkstemp(prefix=_PREFIX, dir=path.parent)
     temporary = Path(name)
     try:
@@ -43,18 +46,44 @@ def whole_file(path: Path) -> Iterator[BinaryIO]:
         raise
 
 
-def _clear(folder: Path) -> None:
+@contextmanager
+def folder_beside(path: Path) -> Iterator[Path]:
+    """Yield a new folder beside ``path``, its owner's alone, that is taken away with what is left in it afterwards.
+
+    Raises OSError, as the system words it, where none can be made.
+    """
+    clear_leftovers(path.parent)
+    folder = Path(tempfile.mkdtemp(prefix=_PREFIX, dir=path.parent))
+    try:
+        with (folder / _LOCK).open("wb") as lock:
+            _locked(lock.fileno())
+            yield folder
+    finally:
+        shutil.rmtree(folder, ignore_errors=True)
+
+
+def clear_leftovers(folder: Path) -> None:
     """Take away what runs that were killed left in a folder; what cannot be taken away stays."""
     with suppress(OSError):
         for left in folder.glob(f"{_PREFIX}*"):
             with suppress(OSError):
                 if time.time() - left.stat().st_mtime > _YOUNG_S and _nobodys(left):
-                    left.unlink()
+                    _remove(left)
+
+
+def _remove(left: Path) -> None:
+    if left.is_dir():
+        shutil.rmtree(left, ignore_errors=True)
+    else:
+        left.unlink()
 
 
 def _nobodys(left: Path) -> bool:
-    """Say whether no run that goes on is writing to a file."""
-    with left.open("rb") as file:
+    """Say whether no run that goes on is writing to a file, or into a folder."""
+    lock = left / _LOCK if left.is_dir() else left
+    if not lock.exists():
+        return True
+    with lock.open("rb") as file:
         return _locked(file.fileno())
 
 
