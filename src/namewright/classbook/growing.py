@@ -38,6 +38,12 @@ def formed_lately(name: str, observations: Sequence[Observation]) -> frozenset[s
     return frozenset(track.letter for track in tracks) - {track.letter for track in tracks if not track.stands}
 
 
+def not_standing(name: str, observations: Sequence[Observation]) -> frozenset[str]:
+    """Return the letters of a name that were looked at and do not stand: not formed, in some place, the last time."""
+    return frozenset(track.letter for track in growth_of("", name, observations).tracks
+                     if track.days and not track.stands)
+
+
 def _each_day(observations: Sequence[Observation]) -> list[tuple[date, Observation]]:
     return sorted(((date.fromisoformat(note.date), note) for note in observations),
                   key=lambda dated: (dated[0], dated[1].id))

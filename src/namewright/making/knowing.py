@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 
+from namewright.classbook.growing import not_standing
 from namewright.letters.alphabet import MissingLetters
 from namewright.lines.ruling import print_ruling
 from namewright.making.account import NothingToWrite
@@ -19,6 +20,8 @@ from namewright.pages.summary import Entry, drawable, summary_pages
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.difficulty import written_signs
 from namewright.practice.finding import Finding, finding
+from namewright.practice.gaps import GapRow, gap_rows
+from namewright.practice.mixing import ORDERS, Letters, mixed
 from namewright.wording import wording
 
 _READ_MM = 5.0  # an x-height at which a name is tried
@@ -40,6 +43,14 @@ class Knowing:
             from namewright.pages.know.find import find_page
 
             return (find_page(self.setter, label, self._found(one), holds),)
+        if kind is Kind.MISSING:
+            from namewright.pages.know.missing import missing_pages
+
+            return missing_pages(self.setter, label, self._gaps(one), holds)
+        if kind is Kind.MIXED:
+            from namewright.pages.know.mixed import mixed_pages
+
+            return mixed_pages(self.setter, label, name, self._orders(one), holds)
         raise ValueError(f"{kind} is no page to know a name by")
 
     def answers(self, made: Sequence[tuple[Kind, Member]]) -> tuple[Page, ...]:
@@ -72,6 +83,14 @@ class Knowing:
             if invented:
                 yield message("page.answers.invented", names=invented)
 
+        elif kind is Kind.MISSING:
+            rows = tuple("".join(row.shown) for row in self._gaps(one))
+            yield message("page.answers.missing", rows=rows)
+
+        elif kind is Kind.MIXED:
+            orders = tuple("".join(order) for order in self._orders(one))
+            yield message("page.answers.mixed", orders=orders)
+
     # --- what stands on each page ------------------------------------------------------------------------
 
     def _name(self, one: Member) -> str:
@@ -88,6 +107,15 @@ class Knowing:
         mates = (child.practice for child in self.request.classmates)
         return finding(self._name(one), filter(self._can_draw, mates), self.request.settings_of(one).support,
                        self._seed(Kind.FIND, one))
+
+    def _gaps(self, one: Member) -> tuple[GapRow, ...]:
+        name = self._name(one)
+        return gap_rows(name, self.request.settings_of(one).support, self._seed(Kind.MISSING, one),
+                        not_standing(name, one.notes), marks=self.setter.knows_strokes)
+
+    def _orders(self, one: Member) -> tuple[Letters, ...]:
+        count = ORDERS[self.request.settings_of(one).support]
+        return mixed(self._name(one), self._seed(Kind.MIXED, one), count)
 
     def _can_draw(self, name: str) -> bool:
         if name not in self._drawn:

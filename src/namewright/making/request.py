@@ -32,12 +32,14 @@ class Kind(StrEnum):
     YEAR = "year"
     GROWTH = "growth"
     FIND = "find"
+    MISSING = "missing"
+    MIXED = "mixed"
     ANSWERS = "answers"
 
 
-TO_KNOW = (Kind.FIND,)
+TO_KNOW = (Kind.FIND, Kind.MISSING, Kind.MIXED)
 """Pages to recognise, spell and build a name, in the order of their steps."""
-FOR_EACH_CHILD = frozenset({Kind.SHEETS, Kind.CARDS, Kind.TILES, Kind.SIZES, Kind.GROWTH, Kind.FIND})
+FOR_EACH_CHILD = frozenset({Kind.SHEETS, Kind.CARDS, Kind.TILES, Kind.SIZES, Kind.GROWTH, *TO_KNOW})
 
 
 @dataclass(frozen=True, slots=True)

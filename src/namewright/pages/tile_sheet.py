@@ -133,7 +133,7 @@ class _TileMaker:
                 self.items += self._label(row, x, y + 4.8)
                 y += _LABEL_MM
             setter = self.setter.lettering(self.letters if row.shapes is None else row.shapes)
-            self.items += _tiles(setter, row.letters, x, y, self.side)
+            self.items += tiles_at(setter, row.letters, x, y, self.side)
             y += self.side
         self.below = max(self.below, y)
         self.column += max(len(row.letters) for row in rows) + 1
@@ -158,7 +158,8 @@ class _TileMaker:
         return checked(page)
 
 
-def _tiles(setter: Typesetter, letters: Sequence[str], x: float, y: float, side: float) -> Iterator[Tile | Ink]:
+def tiles_at(setter: Typesetter, letters: Sequence[str], x: float, y: float, side: float) -> Iterator[Tile | Ink]:
+    """Yield a row of tiles with the top left corner of the first at (``x``, ``y``). Raises MissingLetters."""
     ruling = tile_ruling(side)
     baseline = y + 0.68 * side
     rules = []

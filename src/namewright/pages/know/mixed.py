@@ -1,0 +1,135 @@
+"""Mixed up: the letters of the name in another order, to lay in order or to write in order.
+
+With more support the letters are tiles to cut, and boxes wait for them under the name; with less they stand on a line
+of their own over a row to write on, and the name is folded away. Which order it is is ``practice.mixing``.
+Millimetres, y down.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from namewright.lines.forms import Form
+from namewright.lines.ink import RULE, Ink, Style, line
+from namewright.lines.ruling import Ruling, print_ruling
+from namewright.lines.tile_boxes import ROW_GAP_MM, TILE_MM, tile_rows
+from namewright.message import message
+from namewright.pages import blocks
+from namewright.pages.know.frame import Frame, framed
+from namewright.pages.know.missing import fold
+from namewright.pages.know.rows import Spread, blank, height_of, solid, spread
+from namewright.pages.page import Page, Row
+from namewright.pages.sheet import SheetSettings
+from namewright.pages.tile_sheet import tiles_at
+from namewright.pages.typesetter import Typesetter
+from namewright.settings import Support
+
+Orders = Sequence[Sequence[str]]
+_LOOSE = 0.8  # of the x-height: loose letters are read and not written on
+_APART = 1.4  # x-heights between two loose letters
+_MAX_AIR_MM = 12.0
+
+
+def mixed_pages(setter: Typesetter, label: str, name: str, orders: Orders, settings: SheetSettings,
+                ) -> tuple[Page, ...]:
+    """Return the pages for a name and the orders of its letters. Raises MissingLetters, DoesNotFit."""
+    setter = setter.lettering(settings.letters)
+    wide = spread(setter, name, settings)
+    frame = framed(setter, label, settings, turned=wide.turned)
+    height_of(frame, wide.lines)
+    frame.caption("page.know.here")
+    solid(frame, wide.lines)
+    if settings.support in (Support.FULL, Support.PARTIAL):
+        return _to_cut(frame, label, name, orders[0], wide)
+    fold(frame)
+    return _to_write(frame, label, orders, wide)
+
+
+# --- tiles to cut -------------------------------------------------------------------------------------
+
+
+def _to_cut(frame: Frame, label: str, name: str, order: Sequence[str], wide: Spread) -> tuple[Page, ...]:
+    """Lay boxes under the name and the tiles at the foot, or on a page of their own where there is no room."""
+    settings = frame.settings
+    boxes = tile_rows(name, frame.right - frame.left, spoken=settings.spoken)
+    tiles = _tile_rows(order, int((frame.right - frame.left) // TILE_MM))
+    needed = _caution_height(frame) + len(tiles) * (TILE_MM + ROW_GAP_MM)
+    frame.caption("page.know.mixed_boxes")
+    if boxes.height_mm > frame.room:
+        return (frame.page(label), *_tiles_alone(frame, label, order, tiles, wide))
+    frame.items += blocks.tile_boxes(frame.setter, boxes, frame.left, frame.y, hint=settings.support is Support.FULL)
+    frame.y += boxes.height_mm + 4.0
+    height = height_of(frame, wide.lines)
+    if frame.room >= 8.0 + height + needed:
+        frame.caption("page.know.mixed_then")
+        blank(frame, wide.lines)
+    if needed > frame.room:
+        return (frame.page(label), *_tiles_alone(frame, label, order, tiles, wide))
+    frame.y += frame.room - needed
+    _tiles(frame, tiles)
+    return (frame.page(label),)
+
+
+def _tiles_alone(before: Frame, label: str, order: Sequence[str], tiles: Orders, wide: Spread) -> tuple[Page, ...]:
+    frame = framed(before.setter, label, before.settings, turned=wide.turned)
+    _tiles(frame, tiles)
+    return (frame.page(None),)
+
+
+def _tile_rows(order: Sequence[str], across: int) -> list[Sequence[str]]:
+    rows = -(-len(order) // across)
+    each = -(-len(order) // rows)
+    return [order[at:at + each] for at in range(0, len(order), each)]
+
+
+def _caution(frame: Frame) -> str:
+    return frame.words.text(message("page.tiles_caution"), message("page.cut"))
+
+
+def _caution_height(frame: Frame) -> float:
+    lines = frame.setter.wrapped(_caution(frame), frame.right - frame.left, blocks.CHECK_NOTE_MM)
+    return 2.8 * blocks.CHECK_NOTE_MM * len(lines) + 3.0
+
+
+def _tiles(frame: Frame, tiles: Orders) -> None:
+    frame.note(_caution(frame))
+    for row in tiles:
+        frame.items += tiles_at(frame.setter, row, frame.left, frame.y, TILE_MM)
+        frame.y += TILE_MM + ROW_GAP_MM
+
+
+# --- letters to write ---------------------------------------------------------------------------------
+
+
+def _to_write(frame: Frame, label: str, orders: Orders, wide: Spread) -> tuple[Page, ...]:
+    """Set each order on a line of its own, with a row to write the name on under it."""
+    frame.caption("page.know.mixed")
+    loose = print_ruling(_LOOSE * frame.settings.ruling.x_height_mm)
+    letters = [frame.setter.ruled(loose).line(letter) for letter in orders[0]]
+    rise, drop = max(one.rise_mm for one in letters) + 1.0, max(one.drop_mm for one in letters) + 2.0
+    height = rise + drop + height_of(frame, wide.lines)
+    pages: list[Page] = []
+    air = min(_MAX_AIR_MM, max(0.0, frame.room - len(orders) * height) / len(orders))
+    for order in orders:
+        if height > frame.room:
+            pages.append(frame.page(None if pages else label))
+            frame = framed(frame.setter, label, frame.settings, turned=wide.turned)
+        _loose(frame, order, loose, frame.y + rise)
+        frame.y += rise + drop
+        blank(frame, wide.lines)
+        frame.y += air
+    return (*pages, frame.page(None if pages else label))
+
+
+def _loose(frame: Frame, order: Sequence[str], ruling: Ruling, baseline: float) -> None:
+    """Set letters one by one with a short stroke under each, so that d is no p; nearer where they are many."""
+    lines = [frame.setter.ruled(ruling).line(letter) for letter in order]
+    room = frame.right - frame.left - sum(one.width_mm for one in lines)
+    gap = min(_APART * ruling.x_height_mm, room / max(1, len(lines)))
+    inks: list[Ink] = []
+    x = frame.left + gap / 2
+    for one in lines:
+        inks += blocks.letters_at(frame.setter, one, Form.SOLID, x, baseline)
+        inks.append(Ink(Style(0.3, RULE), (line(x, baseline + 1.6, x + one.width_mm, baseline + 1.6),)))
+        x += one.width_mm + gap
+    frame.items.append(Row(" ".join(order), "letters", tuple(inks)))

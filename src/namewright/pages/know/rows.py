@@ -1,0 +1,163 @@
+"""Rows of a name on the child's own lines, with letters or marks left out. Millimetres, y down."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+
+from namewright.geometry import boxes
+from namewright.letters.strokes import polyline_stroke
+from namewright.lines.fit import fit_name
+from namewright.lines.forms import Form
+from namewright.lines.ink import DARK, Ink, Piece, Style, line, stroke_fragment
+from namewright.lines.ruling import Ruling
+from namewright.lines.setting import InkLetter, SetLetter, SetLine, pen_width_mm
+from namewright.names.clusters import clusters
+from namewright.pages import blocks
+from namewright.pages.know.frame import Frame
+from namewright.pages.page import Guide, Row
+from namewright.pages.paging import TooTall
+from namewright.pages.paper import sheet_of
+from namewright.pages.sheet import SheetSettings
+from namewright.pages.typesetter import Typesetter
+from namewright.practice.gaps import GAP, GapRow
+from namewright.practice.name_likeness import Zone, zone_of
+
+_SPACINGS = (0.4, 0.25, 0.12, 0.0)  # of the x-height: a gap is wider than a letter, for a young hand writes in it
+_BOX = Style(0.35, DARK)
+_STROKE = Style(0.9, DARK)
+_MIN_PLACE = 0.4  # of the x-height: the least width of a letter's place, for an i of a young hand
+_MIN_MARK_MM = 3.0
+_BESIDE_MM = 0.8  # white between a letter's ink and the box around its place
+
+
+@dataclass(frozen=True, slots=True)
+class Spread:
+    """A name set wide enough to write between its letters, in one or two lines, and whether the page is turned."""
+
+    lines: tuple[SetLine, ...]
+    turned: bool
+
+
+def spread(setter: Typesetter, name: str, settings: SheetSettings) -> Spread:
+    """Set a name as wide as the page lets it be. Raises DoesNotFit, MissingLetters."""
+    ruling, own = settings.ruling, settings.tuning.letter_spacing or 0.0
+    room = sheet_of(settings.paper, landscape=settings.landscape, binding=settings.binding).room_width
+    for share in _SPACINGS:
+        wide = setter.ruled(ruling, own + round(share * ruling.x_height_mm, 2)).line(name)
+        if wide.width_mm + 2 * _BESIDE_MM <= room:
+            return Spread((wide,), False)
+    turns = (True,) if settings.landscape else (False, True)
+    rooms = [sheet_of(settings.paper, landscape=turn, binding=settings.binding).room_width - 2 * _BESIDE_MM
+             for turn in turns]
+    fit = fit_name(name, setter.ruled(ruling, own), rooms, settings.spoken)
+    return Spread(fit.lines, fit.turned)
+
+
+def height_of(frame: Frame, lines: Sequence[SetLine]) -> float:
+    """Return what the rows of a name take. Raises TooTall where they have no page."""
+    height = len(lines) * blocks.row_space(frame.settings.ruling, lines).height_mm
+    room = frame.sheet.foot - frame.sheet.top_mm
+    if height > room / 2:
+        raise TooTall("".join(one.text for one in lines), height, room / 2)
+    return height
+
+
+def solid(frame: Frame, lines: Sequence[SetLine]) -> None:
+    """Set a name solid on its lines and go on below it."""
+    space = blocks.row_space(frame.settings.ruling, lines)
+    for one in lines:
+        frame.items.append(frame.row(one, Form.SOLID, frame.y + space.rise_mm))
+        frame.y += space.height_mm
+
+
+def blank(frame: Frame, lines: Sequence[SetLine]) -> None:
+    """Set empty lines, as many as the name takes, and go on below them."""
+    space = blocks.row_space(frame.settings.ruling, lines)
+    for one in lines:
+        frame.items.append(frame.row(one, Form.BLANK, frame.y + space.rise_mm, ()))
+        frame.y += space.height_mm
+
+
+def with_gaps(frame: Frame, lines: Sequence[SetLine], gaps: GapRow, *, boxed: bool) -> None:
+    """Set a name with its gaps and go on below it: boxed in the letters' outlines, or with a stroke to write on."""
+    space = blocks.row_space(frame.settings.ruling, lines)
+    for one, places in zip(lines, _places(gaps.name, lines), strict=True):
+        frame.items.append(_gap_row(frame, one, places, gaps, frame.y + space.rise_mm, boxed))
+        frame.y += space.height_mm
+
+
+def _places(name: str, lines: Sequence[SetLine]) -> Iterator[range]:
+    """Yield for each line the places, in the whole name, of its letters; a space that parts two lines is in neither."""
+    letters, start = clusters(name), 0
+    for one in lines:
+        while letters[start].isspace():
+            start += 1
+        end = start + len(clusters(one.text))
+        yield range(start, end)
+        start = end
+
+
+def _gap_row(frame: Frame, one: SetLine, places: range, gaps: GapRow, baseline: float, boxed: bool) -> Row:
+    ruling, x = one.ruling, frame.left + _BESIDE_MM + pen_width_mm(one.ruling) / 2
+    inks: list[Ink] = []
+    shown: list[str] = []
+    letters = iter(one.letters)
+    for at, cluster in zip(places, clusters(one.text), strict=True):
+        if cluster.isspace():
+            shown.append(" ")
+            continue
+        placed = next(letters)
+        shown.append(gaps.shown[at])
+        if at in gaps.letters:
+            inks.append(_place_for(placed, ruling, x, baseline, boxed))
+        elif at in gaps.marks:
+            inks += _bare(frame, placed, gaps.shown[at], ruling, x, baseline)
+            inks.append(_box(_mark_box(placed.letter), placed.x + x, baseline))
+        else:
+            line_of_one = SetLine(cluster, ruling, (placed,), placed.letter.bounds)
+            inks += frame.setter.inker(ruling).ink(line_of_one, Form.SOLID, x, baseline)
+    text = "".join(shown)
+    drawn: tuple[Guide | Ink, ...] = (*blocks.guides(ruling, frame.left, frame.right, baseline), *inks)
+    return Row(text, "gaps", drawn) if text.strip(GAP + " ") else Row("", Form.BLANK, drawn)
+
+
+def _place_for(placed: SetLetter, ruling: Ruling, x: float, baseline: float, boxed: bool) -> Ink:
+    """Return the outline of a letter's place, or the stroke on which it stands."""
+    x0, _, x1, _ = placed.letter.bounds
+    wider = max(0.0, _MIN_PLACE * ruling.x_height_mm - (x1 - x0)) / 2
+    x0, x1 = x0 - wider, x1 + wider
+    if boxed:
+        return _box((x0 - _BESIDE_MM, -_top(placed.letter, ruling), x1 + _BESIDE_MM, _bottom(placed.letter, ruling)),
+                    placed.x + x, baseline)
+    return Ink(_STROKE, (line(x + placed.x + x0, baseline, x + placed.x + x1, baseline),))
+
+
+def _top(letter: InkLetter, ruling: Ruling) -> float:
+    """Return how high a letter's outline reaches: the midline or the top line, higher where it has marks."""
+    tall = zone_of(letter.cluster) in (Zone.TALL, Zone.WHOLE)
+    line_mm = ruling.line_height_mm if tall else ruling.x_height_mm
+    return max(line_mm, -letter.bounds[1] + _BESIDE_MM) if letter.marks else line_mm
+
+
+def _bottom(letter: InkLetter, ruling: Ruling) -> float:
+    return ruling.descender_mm if zone_of(letter.cluster) in (Zone.TAIL, Zone.WHOLE) else 0.0
+
+
+def _bare(frame: Frame, placed: SetLetter, letter: str, ruling: Ruling, x: float, baseline: float) -> tuple[Ink, ...]:
+    """Return a letter without its marks where the marked one would stand."""
+    bare = frame.setter.ruled(ruling, frame.spacing).line(letter)
+    return blocks.letters_at(frame.setter, bare, Form.SOLID, x + placed.x + placed.letter.bounds[0], baseline)
+
+
+def _mark_box(letter: InkLetter) -> boxes.Box:
+    marks = letter.mark_strokes or letter.strokes
+    x0, y0, x1, y1 = boxes.grown(boxes.joined([stroke.bounds() for stroke in marks]), _BESIDE_MM)
+    taller = max(0.0, _MIN_MARK_MM - (y1 - y0)) / 2
+    return (x0, y0 - taller, x1, y1 + taller)
+
+
+def _box(box: boxes.Box, x: float, y: float) -> Ink:
+    x0, y0, x1, y1 = box
+    corners = [(0.0, 0.0), (x1 - x0, 0.0), (x1 - x0, y1 - y0), (0.0, y1 - y0), (0.0, 0.0)]
+    return Ink(_BOX, (Piece(x + x0, y + y0, stroke_fragment([polyline_stroke(corners)])),))

@@ -1,0 +1,82 @@
+"""The letters of a name in another order: no two neighbours stay neighbours where the name allows it, nothing unkind.
+
+Letters are counted by what they look like: in Anna, any n beside any a is a pair of neighbours of the name. Pure.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from itertools import pairwise, permutations
+from math import factorial
+from random import Random
+from types import MappingProxyType
+
+from namewright.names.clusters import clusters
+from namewright.practice.unkind import is_unkind
+from namewright.settings import Support
+
+_TRY_ALL = 6  # letters of which every order is looked at
+_STARTS = 30
+
+Letters = tuple[str, ...]
+ORDERS: Mapping[Support, int] = MappingProxyType({
+    Support.FULL: 1, Support.PARTIAL: 1, Support.LIGHT: 2, Support.INDEPENDENT: 3})
+"""How many orders a page shows: one as tiles to cut, or two or three to write from."""
+
+
+def loose_letters(name: str) -> Letters:
+    """Return what there is to set in order: every sign of a name but spaces."""
+    return tuple(letter for letter in clusters(name) if not letter.isspace())
+
+
+def kept_neighbours(name: Letters, order: Sequence[str]) -> int:
+    """Count the neighbours of an order that are neighbours in the name, either way round."""
+    pairs = {frozenset(pair) for pair in pairwise(name)}
+    return sum(frozenset(pair) in pairs for pair in pairwise(order))
+
+
+def mixed(name: str, seed: str, count: int = 1) -> tuple[Letters, ...]:
+    """Return ``count`` different orders of a name's letters, fewer where there are no more, one at the least.
+
+    In each, as few neighbours of the name stay neighbours as a search finds (up to six letters: as few as can be);
+    before that, no order spells an unkind word or the name itself where another does not.
+    """
+    letters, chance = loose_letters(name), Random(seed)
+    found: list[Letters] = []
+    for _ in range(count):
+        orders = _orders(letters, chance)
+        fresh = [order for order in orders if order not in found and (order != letters or not found)]
+        if not fresh:
+            break
+        found.append(min(fresh, key=lambda order: _faults(letters, order)))
+    return tuple(found)
+
+
+def _faults(name: Letters, order: Letters) -> tuple[bool, bool, int]:
+    return (is_unkind("".join(order)), order == name, kept_neighbours(name, order))
+
+
+def _orders(letters: Letters, chance: Random) -> list[Letters]:
+    """Return orders to choose from, in the order of chance: all of a short name, a long one's from several starts."""
+    if factorial(len(letters)) <= factorial(_TRY_ALL):
+        every = list(dict.fromkeys(permutations(letters)))
+        return chance.sample(every, len(every))
+    return [_improved(letters, tuple(chance.sample(letters, len(letters)))) for _ in range(_STARTS)]
+
+
+def _improved(name: Letters, order: Letters) -> Letters:
+    """Exchange two letters at a time, for as long as fewer neighbours stay."""
+    best = kept_neighbours(name, order)
+    while best:
+        swaps = [_swapped(order, a, b) for a in range(len(order)) for b in range(a)]
+        better = min(swaps, key=lambda one: kept_neighbours(name, one))
+        if kept_neighbours(name, better) >= best:
+            break
+        order, best = better, kept_neighbours(name, better)
+    return order
+
+
+def _swapped(order: Letters, a: int, b: int) -> Letters:
+    mixed_up = list(order)
+    mixed_up[a], mixed_up[b] = mixed_up[b], mixed_up[a]
+    return tuple(mixed_up)
