@@ -106,7 +106,7 @@ def _to_write(frame: Frame, label: str, orders: Orders, wide: Spread) -> tuple[P
     frame.caption("page.know.mixed")
     loose = print_ruling(_LOOSE * frame.settings.ruling.x_height_mm)
     letters = [frame.setter.ruled(loose).line(letter) for letter in orders[0]]
-    rise, drop = max(one.rise_mm for one in letters) + 1.0, max(one.drop_mm for one in letters) + 2.0
+    rise, drop = max(one.rise_mm for one in letters) + 1.0, max(one.drop_mm for one in letters) + 5.0
     height = rise + drop + height_of(frame, wide.lines)
     pages: list[Page] = []
     air = min(_MAX_AIR_MM, max(0.0, frame.room - len(orders) * height) / len(orders))
