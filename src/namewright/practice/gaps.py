@@ -18,7 +18,7 @@ from namewright.names.clusters import clusters
 from namewright.practice.difficulty import Band, letter_difficulty, written_signs
 from namewright.settings import Support
 
-_HALF, _REST, _ALL = -2, -1, 0  # what a count cannot say: every second letter, all but the first, all
+_HALF, _REST, _ALL = -2, -1, 0  # what a count cannot say: half of the letters, all but the first, all
 _COUNTS: Mapping[Support, tuple[int, ...]] = MappingProxyType({
     Support.FULL: (1, 1, 2, 2), Support.PARTIAL: (1, 2, _HALF, _REST),
     Support.LIGHT: (2, _HALF, _REST, _ALL), Support.INDEPENDENT: (_HALF, _REST, _ALL, _ALL)})
@@ -70,7 +70,7 @@ def gap_rows(name: str, support: Support, seed: str, weak: Collection[str] = (),
 def _how_many(count: int, letters: int) -> int:
     if count == _ALL or letters == 1:
         return letters
-    wanted = {_HALF: letters // 2, _REST: letters - 1}.get(count, count)
+    wanted = {_HALF: (letters + 1) // 2, _REST: letters - 1}.get(count, count)
     return max(1, min(wanted, letters - 1))
 
 
