@@ -118,7 +118,7 @@ class Wording:
         return isinstance(value, str) and not isinstance(value, StrEnum)
 
     def _form(self, key: str, count: Field | None) -> str:
-        if f"{key}.other" not in self.templates:
+        if key in self.templates or f"{key}.other" not in self.templates:
             return key
         return f"{key}.one" if isinstance(count, int) and count in self.grammar.one else f"{key}.other"
 

@@ -10,7 +10,7 @@ from __future__ import annotations
 import math
 from collections import Counter
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from functools import lru_cache
 
 from namewright.geometry.boxes import Box, holds, joined
@@ -26,8 +26,8 @@ from namewright.wording import Wording
 _SCALE = f"{PT_PER_INCH / MM_PER_INCH / UNIT:.9f}"  # nine decimals: to a tenth of a micrometre across a page
 _FORM_PAYS = 300  # of 100, 200, 300, 500 and 1,000 what made classes of thirty and three hundred smallest
 _POINTS = PT_PER_INCH / MM_PER_INCH
-_FIRST_PEN = Style(1 / UNIT, fill=BLACK)  # a page begins with black, 1 wide (ISO 32000-1, table 52)
 _LAID_OVER = 0.4  # of a name's height: PDFium takes the line below a taller text for the same line
+_Key = str | tuple[str, float]  # what may recur: a fragment by its data, a text by its words and its x-height
 _NAMES = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ"
 
 
@@ -74,7 +74,7 @@ def drawn(pages: Sequence[Page], words: Wording) -> Batch:
     return Batch(finished, tuple(shared.names), frozenset(shared.seen), frozenset(shared.laid_over))
 
 
-def _recurring(pages: Iterable[Page]) -> frozenset[str | Spelled]:
+def _recurring(pages: Iterable[Page]) -> frozenset[_Key]:
     """Return the fragments, by their data, and the texts for which a form is shorter than drawing them on each page.
 
     On one page a repeated fragment costs next to nothing: deflating finds it. A form has a price of its own, so that
@@ -85,23 +85,24 @@ def _recurring(pages: Iterable[Page]) -> frozenset[str | Spelled]:
     return frozenset(key for key, count in on_pages.items() if (count - 1) * _cost(key) > _FORM_PAYS)
 
 
-def _keys(ink: Ink) -> Iterable[str | Spelled]:
+def _keys(ink: Ink) -> Iterable[_Key]:
     if ink.spelled is not None:
-        return (replace(ink.spelled, goes_on=False),)
-    return (piece.fragment.data for piece in ink.pieces)
+        return ((ink.spelled.words, ink.spelled.x_height_mm),)
+    return [piece.fragment.data for piece in ink.pieces]
 
 
-def _cost(key: str | Spelled) -> int:
-    return len(key) if isinstance(key, str) else 4 * len(key.words)
+def _cost(key: _Key) -> int:
+    return len(key) if isinstance(key, str) else 4 * len(key[0])
 
 
 @dataclass
 class Shared:
     """What the pages of a batch share: forms as they are met, which fragments are to become one, letters used."""
 
-    recurring: frozenset[str | Spelled]
+    recurring: frozenset[_Key]
     words: Wording
     names: dict[Form, str] = field(default_factory=dict)
+    texts: dict[_Key, str] = field(default_factory=dict)
     seen: set[str] = field(default_factory=set)
     laid_over: set[str] = field(default_factory=set)
 
@@ -110,6 +111,13 @@ class Shared:
         if form not in self.names:
             self.names[form] = form_name(len(self.names))
         return self.names[form]
+
+    def text(self, ink: Ink, spelled: Spelled) -> str | None:
+        """Return the name of the form that shows a text; None for one that does not recur."""
+        key = (spelled.words, spelled.x_height_mm)
+        if key in self.recurring and key not in self.texts:
+            self.texts[key] = self.name(_text_form(ink, spelled))
+        return self.texts.get(key)
 
 
 def _page(page: Page, shared: Shared) -> DrawnPage:
@@ -146,7 +154,10 @@ class _Canvas:
     shared: Shared
     lines: list[str] = field(default_factory=lambda: [f"{_SCALE} 0 0 {_SCALE} 0 0 cm"])
     parts: list[_Part] = field(default_factory=list)
-    style: Style = _FIRST_PEN
+    width_mm: float = 1 / UNIT  # a page begins with black, 1 wide (ISO 32000-1, table 52)
+    colour: str = BLACK
+    fill: str = BLACK
+    dash_mm: tuple[float, ...] = ()
     round: bool = False
     _open: _Part | None = None
     _marked: int = 0
@@ -187,7 +198,7 @@ class _Canvas:
         self._turn_to(part)
         for item in row.items:
             self._draw(item)
-            part.boxes.append(self._points(item.bounds()))
+        part.boxes.append(self._points(joined([item.bounds() for item in row.items])))
         inks = [item.bounds() for item in row.items if isinstance(item, Ink)]
         if inks and row.name.strip():
             x0, y0, x1, y1 = joined(inks)
@@ -237,12 +248,13 @@ class _Canvas:
             self.lines.append(f"{corner} {unit(item.width)} {unit(item.height)} re {_painting(item.style)}")
 
     def _text(self, ink: Ink, spelled: Spelled) -> None:
-        colour = ink.style.colour
-        self._set_pen(replace(self.style, colour=colour, fill=colour), round_ends=self.round)
+        self._stroke_in(ink.style.colour)
+        self._fill_in(ink.style.colour)
         self.shared.seen.update(spelled_clusters(spelled.words))
         x, y = unit(ink.pieces[0].x), unit(self.height_mm - ink.pieces[0].y)
-        if replace(spelled, goes_on=False) in self.shared.recurring:
-            self.lines.append(f"q 1 0 0 1 {x} {y} cm /{self.shared.name(_text_form(ink, spelled))} Do Q")
+        name = self.shared.text(ink, spelled)
+        if name is not None:
+            self.lines.append(f"q 1 0 0 1 {x} {y} cm /{name} Do Q")
         else:
             self.lines.append(f"BT 1 0 0 1 {x} {y} Tm {shown(ink, spelled)} ET")
 
@@ -255,21 +267,28 @@ class _Canvas:
         self.lines.append(f"q 1 0 0 1 {unit(piece.x)} {unit(self.height_mm - piece.y)} cm {drawn} Q")
 
     def _set_pen(self, style: Style, *, round_ends: bool) -> None:
-        before = self.style
         if round_ends != self.round:
             self.lines.append("1 J 1 j" if round_ends else "0 J 0 j")
             self.round = round_ends
-        if style is before:
-            return
-        if style.width_mm and style.width_mm != before.width_mm:  # without a width it is only filled
+        if style.width_mm and style.width_mm != self.width_mm:  # without a width it is only filled
             self.lines.append(f"{unit(style.width_mm)} w")
-        if style.colour != before.colour:
-            self.lines.append(_colour(style.colour, stroking=True))
-        if style.dash_mm != before.dash_mm:
+            self.width_mm = style.width_mm
+        self._stroke_in(style.colour)
+        if style.dash_mm != self.dash_mm:
             self.lines.append(f"[{' '.join(unit(length) for length in style.dash_mm)}] 0 d")
-        if style.fill and style.fill != before.fill:
-            self.lines.append(_colour(style.fill, stroking=False))
-        self.style = Style(style.width_mm or before.width_mm, style.colour, style.dash_mm, style.fill or before.fill)
+            self.dash_mm = style.dash_mm
+        if style.fill:
+            self._fill_in(style.fill)
+
+    def _stroke_in(self, colour: str) -> None:
+        if colour != self.colour:
+            self.lines.append(_colour(colour, stroking=True))
+            self.colour = colour
+
+    def _fill_in(self, colour: str) -> None:
+        if colour != self.fill:
+            self.lines.append(_colour(colour, stroking=False))
+            self.fill = colour
 
 
 @lru_cache(maxsize=2000)

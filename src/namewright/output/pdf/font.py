@@ -102,26 +102,32 @@ def spelled_clusters(words: str) -> Iterator[str]:
 
 def shown(ink: Ink, spelled: Spelled) -> str:
     """Return the operators that show a text set by our own spacing, from its first letter's origin on (9.4.3)."""
-    places = iter(ink.pieces)
     origin, scale = ink.pieces[0].x, X_HEIGHT / spelled.x_height_mm / _SIZE
-    parts: list[tuple[Place, int, int]] = []  # the letter, its advance, and where it stands
-    pen = 0
-    for cluster in spelled_clusters(spelled.words):
-        at = pen if cluster == _SPACE else _SIZE * round((next(places).x - origin) * scale)
-        advance = glyph(cluster).advance
-        parts.append((place(cluster), advance, at))
+    return _shown(spelled.words, spelled.x_height_mm, tuple([round((x - origin) * scale) for x, _, _ in ink.pieces]))
+
+
+@lru_cache(maxsize=1000)  # captions recur; every child's own name is new
+def _shown(words: str, x_height_mm: float, places: tuple[int, ...]) -> str:
+    """Return the operators for letters at ``places``, in units of the font's size from the first on."""
+    size = round(_SIZE * x_height_mm * UNIT, 2)
+    where, pen, font = iter(places), 0, ""
+    drawn: list[str] = []
+    for cluster in spelled_clusters(words):
+        advance, letter_font, code = _letter(cluster)
+        at = pen if cluster == _SPACE else _SIZE * next(where)
+        if letter_font != font:
+            drawn.append(f"{')]TJ ' if font else ''}/{letter_font} {size:g} Tf[(")
+            font = letter_font
+        drawn.append(code if at == pen else f"){(pen - at) // _SIZE}({code}")
         pen = at + advance
-    size = round(_SIZE * spelled.x_height_mm * UNIT, 2)
-    drawn, pen = [], 0
-    for font, letters in groupby(parts, key=lambda part: part[0].font):
-        array: list[str] = []
-        for letter, advance, at in letters:
-            if at != pen:
-                array.append(f"){(pen - at) // _SIZE}(")
-            array.append(_escaped(letter.code))
-            pen = at + advance
-        drawn.append(f"/{font} {size:g} Tf[({''.join(array)})]TJ".replace("[()", "["))
-    return " ".join(drawn)
+    return f"{''.join(drawn)})]TJ".replace("[()", "[")
+
+
+@lru_cache(maxsize=4000)
+def _letter(cluster: str) -> tuple[int, str, str]:
+    """Return a letter's advance, its font and its code as it stands in a string."""
+    where = place(cluster)
+    return glyph(cluster).advance, where.font, _escaped(where.code)
 
 
 def hidden(words: str, width: float, height: float) -> str:
