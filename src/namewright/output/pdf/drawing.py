@@ -14,10 +14,10 @@ from dataclasses import dataclass, field
 from functools import lru_cache
 
 from namewright.geometry.boxes import Box, holds, joined
-from namewright.lines.ink import BLACK, Fragment, Ink, Piece, Spelled, Style
+from namewright.lines.ink import BLACK, Fragment, Ink, Spelled, Style
 from namewright.output.pdf.font import hidden, shown, spelled_clusters
 from namewright.output.pdf.objects import deflated
-from namewright.output.pdf.paths import UNIT, operators, unit
+from namewright.output.pdf.paths import UNIT, operators, unit, units
 from namewright.output.pdf.tags import Tag
 from namewright.pages.page import Furniture, Guide, Item, Page, Row, Tile, leaves
 from namewright.units import MM_PER_INCH, PT_PER_INCH
@@ -103,6 +103,7 @@ class Shared:
     words: Wording
     names: dict[Form, str] = field(default_factory=dict)
     texts: dict[_Key, str] = field(default_factory=dict)
+    drawings: dict[tuple[str, float, str | None], str] = field(default_factory=dict)
     seen: set[str] = field(default_factory=set)
     laid_over: set[str] = field(default_factory=set)
 
@@ -115,9 +116,19 @@ class Shared:
     def text(self, ink: Ink, spelled: Spelled) -> str | None:
         """Return the name of the form that shows a text; None for one that does not recur."""
         key = (spelled.words, spelled.x_height_mm)
-        if key in self.recurring and key not in self.texts:
-            self.texts[key] = self.name(_text_form(ink, spelled))
+        if key not in self.texts:
+            self.seen.update(spelled_clusters(spelled.words))
+            if key in self.recurring:
+                self.texts[key] = self.name(_text_form(ink, spelled))
         return self.texts.get(key)
+
+    def drawing(self, fragment: Fragment, style: Style) -> str:
+        """Return the operators that draw a fragment about its origin, with the pen as the style has it."""
+        key = (fragment.data, style.width_mm, style.fill)
+        if key not in self.drawings:
+            self.drawings[key] = (f"/{self.name(_form(fragment, style))} Do" if fragment.data in self.recurring
+                                  else f"{operators(fragment.data).decode('ascii')} {_painting(style)}")
+        return self.drawings[key]
 
 
 def _page(page: Page, shared: Shared) -> DrawnPage:
@@ -204,7 +215,7 @@ class _Canvas:
             x0, y0, x1, y1 = joined(inks)
             self.shared.laid_over.update(spelled_clusters(row.name))
             text = hidden(row.name, (x1 - x0) * UNIT, round(_LAID_OVER * (y1 - y0) * UNIT))
-            self.lines.append(f"BT 1 0 0 1 {unit(x0)} {unit(self.height_mm - y1)} Tm {text} ET")
+            self.lines.append(f"BT 1 0 0 1 {units(x0, self.height_mm - y1)} Tm {text} ET")
         self._turn_to(_ARTIFACT)
 
     def _single(self, item: Guide | Tile | Ink) -> None:
@@ -236,35 +247,27 @@ class _Canvas:
                 self._text(item, item.spelled)
                 return
             self._set_pen(item.style, round_ends=True)
-            for piece in item.pieces:
-                self._piece(piece, item.style)
+            for x, y, fragment in item.pieces:
+                drawn = self.shared.drawing(fragment, item.style)
+                self.lines.append(f"q 1 0 0 1 {units(x, self.height_mm - y)} cm {drawn} Q")
         elif isinstance(item, Guide):
             self._set_pen(item.style, round_ends=False)
-            y = unit(self.height_mm - item.y)
-            self.lines.append(f"{unit(item.x0)} {y} m {unit(item.x1)} {y} l S")
+            height = unit(self.height_mm - item.y)
+            self.lines.append(f"{unit(item.x0)} {height} m {unit(item.x1)} {height} l S")
         else:
             self._set_pen(item.style, round_ends=False)
-            corner = f"{unit(item.x)} {unit(self.height_mm - item.y - item.height)}"
-            self.lines.append(f"{corner} {unit(item.width)} {unit(item.height)} re {_painting(item.style)}")
+            corner = units(item.x, self.height_mm - item.y - item.height)
+            self.lines.append(f"{corner} {units(item.width, item.height)} re {_painting(item.style)}")
 
     def _text(self, ink: Ink, spelled: Spelled) -> None:
         self._stroke_in(ink.style.colour)
         self._fill_in(ink.style.colour)
-        self.shared.seen.update(spelled_clusters(spelled.words))
-        x, y = unit(ink.pieces[0].x), unit(self.height_mm - ink.pieces[0].y)
+        place = units(ink.pieces[0].x, self.height_mm - ink.pieces[0].y)
         name = self.shared.text(ink, spelled)
         if name is not None:
-            self.lines.append(f"q 1 0 0 1 {x} {y} cm /{name} Do Q")
+            self.lines.append(f"q 1 0 0 1 {place} cm /{name} Do Q")
         else:
-            self.lines.append(f"BT 1 0 0 1 {x} {y} Tm {shown(ink, spelled)} ET")
-
-    def _piece(self, piece: Piece, style: Style) -> None:
-        data = piece.fragment.data
-        if data in self.shared.recurring:
-            drawn = f"/{self.shared.name(_form(piece.fragment, style))} Do"
-        else:
-            drawn = f"{operators(data).decode('ascii')} {_painting(style)}"
-        self.lines.append(f"q 1 0 0 1 {unit(piece.x)} {unit(self.height_mm - piece.y)} cm {drawn} Q")
+            self.lines.append(f"BT 1 0 0 1 {place} Tm {shown(ink, spelled)} ET")
 
     def _set_pen(self, style: Style, *, round_ends: bool) -> None:
         if round_ends != self.round:

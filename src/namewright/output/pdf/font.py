@@ -13,7 +13,7 @@ readers judge what is a gap between words.
 from __future__ import annotations
 
 import unicodedata
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import cache, lru_cache
 from itertools import groupby
@@ -92,12 +92,10 @@ def glyph(cluster: str) -> Glyph:
 # --- text in a content stream ----------------------------------------------------------------------------
 
 
-def spelled_clusters(words: str) -> Iterator[str]:
-    """Yield the letters of a text, and one space between its words."""
-    for count, word in enumerate(words.split()):
-        if count:
-            yield _SPACE
-        yield from clusters(word)
+@lru_cache(maxsize=1000)  # captions recur, and a name stands on all rows of its page
+def spelled_clusters(words: str) -> tuple[str, ...]:
+    """Return the letters of a text, and one space between its words."""
+    return clusters(_SPACE.join(words.split()))
 
 
 def shown(ink: Ink, spelled: Spelled) -> str:
@@ -132,12 +130,17 @@ def _letter(cluster: str) -> tuple[int, str, str]:
 
 def hidden(words: str, width: float, height: float) -> str:
     """Return the operators that lay a text over a drawn name: nothing to see, ``width`` by ``height`` units."""
-    letters = list(spelled_clusters(words))
-    drawn = [f"{100 * width / (height * max(1, len(letters))):.2f} Tz"]
-    places = [place(cluster, hidden=True) for cluster in letters]
-    for font, group in groupby(places, key=lambda one: one.font):
-        drawn.append(f"/{font} {height:g} Tf({''.join(_escaped(one.code) for one in group)})Tj")
-    return " ".join([*drawn, "100 Tz"])
+    drawn = [f"/{font} {height:g} Tf({text})Tj" for font, text in _hidden(words)]
+    share = 100 * width / (height * max(1, len(spelled_clusters(words))))
+    return " ".join([f"{share:.2f} Tz", *drawn, "100 Tz"])
+
+
+@lru_cache(maxsize=1000)
+def _hidden(words: str) -> tuple[tuple[str, str], ...]:
+    """Return the letters of a text that shows nothing, as strings in one font each."""
+    places = [place(cluster, hidden=True) for cluster in spelled_clusters(words)]
+    return tuple((font, "".join(_escaped(one.code) for one in group))
+                 for font, group in groupby(places, key=lambda one: one.font))
 
 
 def _escaped(code: int) -> str:

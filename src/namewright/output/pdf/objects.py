@@ -14,6 +14,7 @@ from typing import BinaryIO
 _HEADER = b"%PDF-1.7\n%\xe2\xe3\xcf\xd3\n"  # four bytes above 127 mark the file as binary (7.5.2)
 _PACKED = 200  # objects to an object stream: at 50 a class of thirty is 1 % larger, at 1,000 no smaller
 _LEVEL = 9  # on a page's stream 4 % smaller than zlib's usual 6, for a tenth of the time of writing the page
+_HIGH, _ALL = 0x8080808080808080, 0xFFFFFFFFFFFFFFFF
 _FREE, _PLAIN, _IN_STREAM = 0, 1, 2  # the types of a cross-reference entry (7.5.8.3)
 
 
@@ -95,13 +96,14 @@ class ObjectFile:
 
     def _table(self) -> bytes:
         """Return the cross-reference rows, each as what differs from the row above: PNG's filter Up (7.4.4.4)."""
-        rows, above = bytearray(), bytes(8)
+        rows, above = [], 0
         for kind, where, index in zip(self._kinds, self._where, self._index, strict=True):
-            row = bytes((kind,)) + where.to_bytes(5, "big") + index.to_bytes(2, "big")
-            rows.append(2)
-            rows += bytes((a - b) & 255 for a, b in zip(row, above, strict=True))
+            row = kind << 56 | where << 16 | index
+            # Eight subtractions of bytes at once: the highest bit of each is set first, so that none borrows from the
+            # next, and put right afterwards.
+            rows.append(((row | _HIGH) - (above & ~_HIGH)) ^ ((row ^ ~above) & _HIGH))
             above = row
-        return bytes(rows)
+        return b"".join([b"\2" + (row & _ALL).to_bytes(8, "big") for row in rows])
 
     def _write(self, data: bytes) -> None:
         self._out.write(data)

@@ -20,10 +20,13 @@ _COMMAND = re.compile(r"([a-z])([^a-z]*)")
 
 
 def unit(mm: float) -> str:
-    """Write a length in mm as hundredths, with one decimal where it needs one."""
-    tenths = round(mm * UNIT * 10)
-    whole, rest = divmod(tenths, 10)
-    return str(whole) if not rest else f"{tenths / 10:.1f}"
+    """Write a length in mm as hundredths, with one decimal where it needs one; a page is shorter than ten metres."""
+    return "%g" % (round(mm * UNIT * 10) / 10)
+
+
+def units(x_mm: float, y_mm: float) -> str:
+    """Write a point as ``unit`` does its two lengths."""
+    return "%g %g" % (round(x_mm * UNIT * 10) / 10, round(y_mm * UNIT * 10) / 10)  # noqa: UP031
 
 
 @lru_cache(maxsize=4000)
@@ -78,7 +81,7 @@ def _turns_back(came: Point, goes: Point) -> bool:
 
 
 def _said(points: Iterable[Point]) -> str:
-    return " ".join(f"{unit(x)} {unit(-y)}" for x, y in points)
+    return " ".join([units(x, -y) for x, y in points])
 
 
 _OPERATOR = {"m": "m", "l": "l", "h": "l", "v": "l", "c": "c"}
