@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
-from fontTools.misc.arrayTools import calcBounds, insetRect
+from fontTools.misc.arrayTools import calcBounds
 
 from namewright.geometry.points import Point
 
@@ -33,8 +33,8 @@ def shifted(box: Box, dx: float, dy: float) -> Box:
 
 def grown(box: Box, by: float) -> Box:
     """Return the box with each side ``by`` farther out; a negative ``by`` shrinks it."""
-    x0, y0, x1, y1 = insetRect(box, -by, -by)
-    return (x0, y0, x1, y1)
+    x0, y0, x1, y1 = box
+    return (x0 - by, y0 - by, x1 + by, y1 + by)
 
 
 def holds(room: Box, box: Box) -> bool:

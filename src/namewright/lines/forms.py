@@ -39,6 +39,7 @@ _SPARSE = 4.5  # pitches an x-height has: under this a and e cannot be told by d
 _PALE_LINE = 0.5  # of a dot: that line's width
 LONE_DOT = 1.5  # a lone dot (on i and j, in ä) is inked so much wider than the pen or the dots of a trace
 _DOTTED = {"dots", "wide", "starts"}
+_Fragments = dict[str, Fragment | None]  # of one letter, by kind; None where it has nothing of a kind
 
 
 class Form(StrEnum):
@@ -108,14 +109,15 @@ def trace_dots(letter: InkLetter, pitch_mm: float) -> tuple[Point, ...]:
 
 @dataclass
 class Inker:
-    """Letters of one ruling turned into fragments, each letter and form once.
+    """Letters of one ruling turned into fragments, by letter and then by kind, each once.
 
     Like letters on a ruling it belongs to one run and grows only with the number of different letters.
     """
 
     ruling: Ruling
     pens: Pens
-    _fragments: Store[tuple[str, Hashable, str], Fragment | None] = field(default_factory=lambda: Store(LETTERS))
+    _fragments: Store[tuple[str, Hashable], _Fragments] = field(default_factory=lambda: Store(LETTERS))
+    _styles: dict[Form, tuple[tuple[Style, str], ...]] = field(default_factory=dict)
 
     def ink(self, line: SetLine, forms: Form | Sequence[Form], x: float = 0.0, y: float = 0.0) -> tuple[Ink, ...]:
         """Return a line inked in one form, or letter by letter in a form each (one for every set letter).
@@ -127,11 +129,11 @@ class Inker:
             raise ValueError(f"{len(each)} forms for {len(line.letters)} letters")
         inks: list[Ink] = []
         for form, group in groupby(zip(line.letters, each, strict=True), key=lambda pair: pair[1]):
-            letters = [placed for placed, _ in group]
-            layers = self._outline_layers(form) if letters[0].letter.outline else self._layers(form)
+            letters = [(placed.x + x, placed.letter, self._of(placed.letter)) for placed, _ in group]
+            layers = self._outline_layers(form) if letters[0][1].outline else self._pen_layers(form)
             for style, kind in layers:
-                pieces = tuple([Piece(placed.x + x, y, fragment) for placed in letters
-                                if (fragment := self._fragment(placed.letter, kind)) is not None])
+                pieces = tuple([Piece(at, y, fragment) for at, letter, known in letters
+                                if (fragment := self._fragment(letter, kind, known)) is not None])
                 if kind in _DOTTED:  # a letter's dots recur from name to name: exporters draw them once
                     inks += [Ink(style, (piece,)) for piece in pieces]
                 elif pieces:
@@ -140,7 +142,12 @@ class Inker:
 
     def letter(self, letter: InkLetter) -> Fragment:
         """Return a letter with its dots as one fragment for one pen, as running text is drawn."""
-        return self._fragment(letter, "letter") or Fragment("", letter.bounds)
+        return self._fragment(letter, "letter", self._of(letter)) or Fragment("", letter.bounds)
+
+    def _pen_layers(self, form: Form) -> tuple[tuple[Style, str], ...]:
+        if form not in self._styles:
+            self._styles[form] = self._layers(form)
+        return self._styles[form]
 
     def _layers(self, form: Form) -> tuple[tuple[Style, str], ...]:
         """Return the styles of a form, undermost first, each with the kind of fragment it inks.
@@ -179,10 +186,15 @@ class Inker:
             Form.FAINT: ((Style(0.0, FAINT, fill=FAINT), "outline"),),
             Form.HOLLOW: ((Style(outside, BLACK, fill=BLACK), "outline"), (Style(0.0, WHITE, fill=WHITE), "outline")),
         }
-        return layers.get(form) or self._layers(form)
+        return layers.get(form) or self._pen_layers(form)
 
-    def _fragment(self, letter: InkLetter, kind: str) -> Fragment | None:
-        return self._fragments.get((letter.cluster, letter.shape, kind), lambda: self._make(letter, kind))
+    def _of(self, letter: InkLetter) -> _Fragments:
+        return self._fragments.get((letter.cluster, letter.shape), dict)
+
+    def _fragment(self, letter: InkLetter, kind: str, known: _Fragments) -> Fragment | None:
+        if kind not in known:
+            known[kind] = self._make(letter, kind)
+        return known[kind]
 
     def _make(self, letter: InkLetter, kind: str) -> Fragment | None:
         if kind == "outline":

@@ -8,9 +8,9 @@ a ``Piece`` is a fragment in one place; an ``Ink`` is all pieces that share one 
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from enum import StrEnum
-from functools import cached_property
+from functools import cached_property, lru_cache
 from typing import NamedTuple
 
 from namewright.geometry import boxes
@@ -89,6 +89,10 @@ class Ink:
 
     def bounds(self) -> Box:
         """Return the box of what the pen covers, its width counted."""
+        if len(self.pieces) == 1:  # added up sooner than looked up
+            ((x, y, fragment),), reach = self.pieces, self.style.width_mm / 2
+            x0, y0, x1, y1 = fragment.bounds
+            return (x0 + x - reach, y0 + y - reach, x1 + x + reach, y1 + y + reach)
         return self._box
 
     @cached_property
@@ -104,7 +108,7 @@ class Ink:
         """Return the same text in another role, or read in one with what comes before it."""
         if self.spelled is None:
             return self
-        return replace(self, spelled=replace(self.spelled, role=role, goes_on=goes_on))
+        return Ink(self.style, self.pieces, Spelled(self.spelled.words, self.spelled.x_height_mm, role, goes_on))
 
     def path_data(self) -> str:
         """Return the SVG path data of all pieces."""
@@ -160,4 +164,9 @@ def _move(pen: Point, to: Point, digits: int) -> str:
 
 def line(x0: float, y0: float, x1: float, y1: float) -> Piece:
     """Return one straight line as a piece."""
-    return Piece(x0, y0, stroke_fragment([polyline_stroke([(0.0, 0.0), (x1 - x0, y1 - y0)])], 3))
+    return Piece(x0, y0, _line_fragment(x1 - x0, y1 - y0))
+
+
+@lru_cache(maxsize=200)  # check bars and fold lines are on every page
+def _line_fragment(dx: float, dy: float) -> Fragment:
+    return stroke_fragment([polyline_stroke([(0.0, 0.0), (dx, dy)])], 3)

@@ -12,6 +12,7 @@ from __future__ import annotations
 import math
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
+from functools import lru_cache
 from itertools import groupby
 from typing import NamedTuple
 
@@ -58,7 +59,7 @@ class Heights:
     least_foot: float
     tiles: float
     doubled: bool
-    over: Mapping[Part, float] = field(default_factory=dict)
+    over: Mapping[Part, float] = field(default_factory=dict, hash=False)
 
     def page(self, blocks: Sequence[Block], drop: float, foot: float) -> float:
         """Return the height of blocks that stand on one page."""
@@ -101,8 +102,9 @@ def grouped(blocks: Sequence[Block]) -> Iterator[tuple[Part, list[Block]]]:
         yield part, list(group)
 
 
-def planned(heights: Heights, rows: int, needed: Sequence[Part], wished: Sequence[Part], most: int | None,
-            ) -> list[Plan] | None:
+@lru_cache(maxsize=500)  # the names of a class lead to a handful of heights
+def planned(heights: Heights, rows: int, needed: tuple[Part, ...], wished: tuple[Part, ...], most: int | None,
+            ) -> tuple[Plan, ...] | None:
     """Plan a sheet for a name in ``rows`` rows; None where rows that belong together are higher than a page.
 
     ``wished`` is added while there is room, then copying and memory in turn, until there are ``most`` parts to
@@ -111,7 +113,7 @@ def planned(heights: Heights, rows: int, needed: Sequence[Part], wished: Sequenc
     filling = _Filling(heights, tuple(range(rows)), list(wished), most, sum(map(_is_written, needed)))
     pages = _dealt(heights, [Block(part, filling.rows) for part in in_order(needed)])
     plans = [_aired(heights, filling.filled(page)) for page in pages]
-    return [plan for plan in plans if plan] if all(plans) else None
+    return tuple(plan for plan in plans if plan) if all(plans) else None
 
 
 @dataclass
