@@ -17,7 +17,7 @@ from namewright.geometry.points import Point
 from namewright.letters.alphabet import Alphabet, Letter, MissingLetters
 from namewright.letters.strokes import Stroke
 from namewright.lines.ruling import LETTER_UNITS, Ruling
-from namewright.lines.spacing import MIN_GAP, NATURAL_GAP, TIGHTEST_GAP, Spacer, with_tail
+from namewright.lines.spacing import MIN_GAP, NATURAL_GAP, TIGHTEST_GAP, Spacer, Spacers, with_tail
 from namewright.names.clusters import clusters
 from namewright.store import LETTERS, Store
 
@@ -125,7 +125,8 @@ class RuledLetters:
     These belong to one run and grow with the number of different letters and pairs, not with the
     roster. ``letter_spacing_mm`` widens every gap; ``pencil_mm`` is the line that must pass between two
     letters (next to nothing for captions, which nobody writes over). ``slant`` is in degrees, and ``word_space`` is
-    a share of the alphabet's, which suits a child's own writing.
+    a share of the alphabet's, which suits a child's own writing. ``cut`` and ``spacers`` may be those of others:
+    letters of the same alphabet and slant on the same ruling, and gaps of the same alphabet.
     """
 
     alphabet: Alphabet
@@ -134,7 +135,8 @@ class RuledLetters:
     pencil_mm: float = PENCIL_MM
     slant: float = 0.0
     word_space: float = 1.0
-    _letters: Store[str, tuple[Letter, InkLetter]] = field(default_factory=lambda: Store(LETTERS))
+    cut: Store[str, tuple[Letter, InkLetter]] = field(default_factory=lambda: Store(LETTERS))
+    spacers: Spacers = field(default_factory=Spacers)
     _spacers: dict[float, Spacer] = field(default_factory=dict)
 
     @property
@@ -169,7 +171,7 @@ class RuledLetters:
         return clusters(text)
 
     def _letter(self, cluster: str) -> tuple[Letter, InkLetter]:
-        return self._letters.get(cluster, lambda: self._cut(self.alphabet.letter(cluster)))
+        return self.cut.get(cluster, lambda: self._cut(self.alphabet.letter(cluster)))
 
     def _cut(self, letter: Letter) -> tuple[Letter, InkLetter]:
         return letter, ink_letter(letter, self.ruling, self.slant)
@@ -187,6 +189,6 @@ class RuledLetters:
             least = max(MIN_GAP, clear_mm / self.units_to_mm)
             natural, tight = max(NATURAL_GAP, least + 14.0), max(TIGHTEST_GAP, least)
             tail = self.ruling.descender_mm / self.ruling.x_height_mm
-            self._spacers[tightness] = Spacer(natural + (tight - natural) * tightness, least, tail)
+            self._spacers[tightness] = self.spacers.spacer(natural + (tight - natural) * tightness, least, tail)
         return self._spacers[tightness]
 

@@ -25,6 +25,7 @@ _BASE = -_LOWEST // _STEP  # the level of the baseline
 _LEVELS = 48  # from −150 to 330: room for two stacked marks over a capital
 _DEPTH = 20.0
 _TOLERANCE = 0.5
+_KEPT = 24  # spacers and depths of tails
 
 NATURAL_GAP = 58.0  # mean gap between two straight stems; found by trial against the counter of n (80)
 WORD_GAP = 36.0  # between edge and edge of two words, besides the space itself
@@ -51,12 +52,13 @@ def profile(letter: Letter, tail: float = 1.0) -> Profile:
     ``tail`` is the depth of the descender zone in x-heights: a slanting tail keeps its slope, so it reaches the
     further to the side the deeper the zone is (see ``setting``).
     """
-    left: list[float | None] = [None] * _LEVELS
-    right: list[float | None] = [None] * _LEVELS
+    left, right = [math.inf] * _LEVELS, [-math.inf] * _LEVELS
     for stroke in letter.strokes():
         for a, b in pairwise(with_tail(stroke, tail).flattened(_TOLERANCE)):
-            _cover(left, right, a, b)
-    return Profile(tuple(left), tuple(right), min(_standing(left)), max(_standing(right)))
+            _cover(left, right, *((a, b) if a[1] <= b[1] else (b, a)))
+    lefts = tuple([x if x < math.inf else None for x in left])
+    rights = tuple([x if x > -math.inf else None for x in right])
+    return Profile(lefts, rights, min(_standing(lefts)), max(_standing(rights)))
 
 
 def _standing(side: Sequence[float | None]) -> list[float]:
@@ -76,32 +78,33 @@ def with_tail(stroke: Stroke, tail: float) -> Stroke:
     return Stroke((*stroke.segments[:-1], Line((x0, y0), (x0 + (x1 - x0) * tail, y1))))
 
 
-def _cover(left: list[float | None], right: list[float | None], a: Point, b: Point) -> None:
-    """Widen the silhouette by the line from a to b, level by level."""
-    (ax, ay), (bx, by) = (a, b) if a[1] <= b[1] else (b, a)
+def _cover(left: list[float], right: list[float], low: Point, high: Point) -> None:
+    """Widen the silhouette by a line from its lower end to its upper one, level by level."""
+    (ax, ay), (bx, by) = low, high
     first, last = (min(max(round((y - _LOWEST) / _STEP), 0), _LEVELS - 1) for y in (ay, by))
-    for level in range(first, last + 1):
-        middle = _LOWEST + level * _STEP
-        low, high = max(ay, middle - _STEP / 2), min(by, middle + _STEP / 2)
-        for y in (low, high):
-            t = min(max((y - ay) / (by - ay), 0.0), 1.0) if by > ay else 0.0
-            for x in (ax + (bx - ax) * t,) if by > ay else (ax, bx):
-                old_left, old_right = left[level], right[level]
-                left[level] = x if old_left is None else min(old_left, x)
-                right[level] = x if old_right is None else max(old_right, x)
+    edges = [(level + 0.5) * _STEP + _LOWEST for level in range(first, last)]
+    begin, end = max(ay, (first - 0.5) * _STEP + _LOWEST), min(by, (last + 0.5) * _STEP + _LOWEST)
+    if by > ay:
+        ways = [ax + (bx - ax) * min(max((y - ay) / (by - ay), 0.0), 1.0) for y in (begin, *edges, end)]
+    else:
+        ways = [ax, bx]
+    for level, (one, other) in enumerate(pairwise(ways), first):
+        left[level] = min(left[level], one, other)
+        right[level] = max(right[level], one, other)
 
 
 @dataclass
 class Spacer:
-    """Distances between letters, each pair worked out once.
+    """Distances between letters of one alphabet, each pair worked out once.
 
-    ``distance`` answers in letter units, from the origin of the left letter to that of the right one.
+    ``distance`` answers in letter units, from the origin of the left letter to that of the right one. ``profiles`` may
+    be those of other spacers with the same tail.
     """
 
     mean_gap: float = NATURAL_GAP
     min_gap: float = 0.0
     tail: float = 1.0
-    _profiles: Store[str, Profile] = field(default_factory=lambda: Store(LETTERS))
+    profiles: Store[str, Profile] = field(default_factory=lambda: Store(LETTERS))
     _pairs: Store[tuple[str, str], float] = field(default_factory=lambda: Store(PAIRS))
 
     def distance(self, left: Letter, right: Letter) -> float:
@@ -118,7 +121,20 @@ class Spacer:
         return _tenths(one.edge_right - two.edge_left + max(WORD_GAP, self.min_gap))
 
     def _profile(self, letter: Letter) -> Profile:
-        return self._profiles.get(letter.cluster, lambda: profile(letter, self.tail))
+        return self.profiles.get(letter.cluster, lambda: profile(letter, self.tail))
+
+
+@dataclass
+class Spacers:
+    """The spacers of one alphabet on all its rulings: most rulings space alike, so that pairs are worked out once."""
+
+    _spacers: Store[tuple[float, float, float], Spacer] = field(default_factory=lambda: Store(_KEPT))
+    _profiles: Store[float, Store[str, Profile]] = field(default_factory=lambda: Store(_KEPT))
+
+    def spacer(self, mean_gap: float, min_gap: float, tail: float) -> Spacer:
+        """Return the spacer for these gaps and this depth of tails (see ``Spacer``)."""
+        return self._spacers.get((mean_gap, min_gap, tail), lambda: Spacer(
+            mean_gap, min_gap, tail, self._profiles.get(tail, lambda: Store(LETTERS))))
 
 
 def _tenths(distance: float) -> float:

@@ -11,16 +11,16 @@ from dataclasses import dataclass, field
 from itertools import islice
 from typing import TYPE_CHECKING
 
-from namewright.letters.alphabet import Alphabet, upright
+from namewright.letters.alphabet import Alphabet, Letter, upright
 from namewright.letters.choice import LetterChoice, chosen
 from namewright.lines.cues import CueMaker
 from namewright.lines.forms import Form, Inker, pens_for
 from namewright.lines.ink import BLACK, Ink, Piece, Spelled, Style, passage
 from namewright.lines.ruling import LETTER_UNITS, Ruling, print_ruling
-from namewright.lines.setting import PENCIL_MM, LineSetter, RuledLetters, SetLine, pen_width_mm
-from namewright.lines.spacing import WORD_GAP
+from namewright.lines.setting import PENCIL_MM, InkLetter, LineSetter, RuledLetters, SetLine, pen_width_mm
+from namewright.lines.spacing import WORD_GAP, Spacers
 from namewright.names.clusters import clusters
-from namewright.store import Store
+from namewright.store import LETTERS, Store
 from namewright.wording import TIED_SPACE
 
 if TYPE_CHECKING:
@@ -50,6 +50,8 @@ class Typesetter:
     _texts: Store[tuple[str, float], Ink] = field(default_factory=lambda: Store(_KEPT_TEXTS))
     _placed: Store[tuple[str, float, float, float], Ink] = field(default_factory=lambda: Store(_KEPT_PLACED))
     _widths: Store[tuple[str, float], float] = field(default_factory=lambda: Store(_KEPT_WIDTHS))
+    _cut: Store[Ruling, Store[str, tuple[Letter, InkLetter]]] = field(default_factory=lambda: Store(_KEPT))
+    _spacers: Spacers = field(default_factory=Spacers)
     school_font: Lettering | None = None
     _ruled_font: Store[tuple[Ruling, float], LineSetter] = field(default_factory=lambda: Store(_KEPT))
 
@@ -76,7 +78,8 @@ class Typesetter:
         def make() -> RuledLetters:
             pencil = PENCIL_MM if pencil_mm is None else pencil_mm
             space = 1.0 if pencil_mm is None else _TEXT_SPACE
-            return RuledLetters(self.alphabet, ruling, letter_spacing_mm, pencil, self.slant, space)
+            cut = self._cut.get(ruling, lambda: Store(LETTERS))
+            return RuledLetters(self.alphabet, ruling, letter_spacing_mm, pencil, self.slant, space, cut, self._spacers)
         return self._ruled.get((ruling, letter_spacing_mm, pencil_mm or 0.0), make)
 
     def inker(self, ruling: Ruling) -> Inker:
