@@ -41,8 +41,7 @@ def dots(strokes: Sequence[Stroke], pitch_mm: float, beside: Sequence[Point] = (
     for order, needed in _plans(runs_of(strokes), pitch_mm):
         for flex in _FLEXES:
             placing = _Placing(order, flex * pitch_mm, list(lone))
-            placing.fill(needed)
-            if placing.penalty < best[0] - 0.02:
+            if placing.fill(needed, best[0] - 0.02):
                 best = (placing.penalty, placing.placed)
             if best[0] <= _GOOD:
                 return tuple(best[1][len(beside):])
@@ -75,8 +74,11 @@ class _Placing:
     placed: list[Point]
     penalty: float = field(default=0.0)
 
-    def fill(self, needed: Iterable[Point]) -> None:
-        """Place the anchors that keep off those before them, then the dots between them, run by run."""
+    def fill(self, needed: Iterable[Point], most: float) -> bool:
+        """Place the anchors that keep off those before them, then the dots between them, run by run.
+
+        Return whether the penalty stays below ``most``; once it does not, nothing more is placed.
+        """
         for anchor in needed:
             if self._is_free(anchor, self.placed):
                 self.placed.append(anchor)
@@ -85,6 +87,9 @@ class _Placing:
                 penalty, new = self._best(piece)
                 self.placed += new
                 self.penalty += penalty
+                if self.penalty >= most:
+                    return False
+        return True
 
     def _pieces(self, run: Run) -> list[_Piece]:
         """Cut a run where it passes dots that have their place; its ends are open where none stands."""
@@ -113,7 +118,7 @@ class _Placing:
         unevenness = self._unevenness(length, count)
         if unevenness > _EVEN_ENOUGH or length / count > 2 * BARE_FROM * self.pitch:
             return None
-        new = [piece.run.at(piece.start + length * at / count) for at in range(1, count)]
+        new = piece.run.along(piece.start + length * at / count for at in range(1, count))
         ends = piece.run.at(piece.start), piece.run.at(piece.end)
         if not all(any(math.dist(end, dot) < _THERE * self.pitch for dot in self.placed) for end in ends):
             return None
@@ -127,13 +132,13 @@ class _Placing:
     def _searched(self, piece: _Piece) -> tuple[float, list[Point]]:
         """Return the best of all ways to divide a piece, what stays bare of it weighed against how uneven it is."""
         samples = piece.samples(_SAMPLE * self.pitch)
-        points = [piece.run.at(way) for way in samples]
+        points = piece.run.along(samples)
         near = boxes.within(self.placed, boxes.grown(boxes.around(points), self.pitch))
         far = BARE_FROM * self.pitch
         bare = [point for point in points if min(map(math.dist, repeat(point), near), default=math.inf) > far]
         best = (self._bareness(bare, ()), list[Point]())
         for unevenness, ways in self._ways(piece, samples, points, near):
-            new = [piece.run.at(way) for way in ways]
+            new = piece.run.along(ways)
             if all(self._is_free(point, near) for point in new) and self._keep_off(new):
                 best = min(best, (unevenness + self._bareness(bare, new), new), key=lambda way: way[0])
                 if best[0] <= _EVEN_ENOUGH:

@@ -8,15 +8,15 @@ divides the way between them.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
-from itertools import combinations, pairwise, product
+from itertools import combinations, pairwise
 
 from fontTools.misc.bezierTools import lineLineIntersections
 
 from namewright.geometry import boxes, distances
 from namewright.geometry.boxes import Box
-from namewright.geometry.points import Point, heading, turn_degrees
+from namewright.geometry.points import Point, between, heading, turn_degrees
 from namewright.geometry.polylines import point_at, reaches
 from namewright.geometry.segments import (
     CORNER_DEGREES,
@@ -35,16 +35,21 @@ _CLOSE_DEGREES = 40.0  # runs that part at less go so close side by side that do
 _TOUCH = 1e-6
 _COINCIDE_MM = 0.02
 _FLAT_MM = 0.01
+_BoxedLine = tuple[float, float, float, float, Point, Point]  # a box (see ``Box``) and the ends of the line in it
 
 
 @dataclass(frozen=True, slots=True)
 class Run:
-    """A smooth run as a polyline, how far along it each point lies, the straight share of it, and its box."""
+    """A smooth run as a polyline, how far along it each point lies, the straight share of it, and its box.
+
+    ``lines`` are the lines between its points, each with its own box.
+    """
 
     points: list[Point]
     reach: list[float]
     straightness: float
     box: Box
+    lines: list[_BoxedLine]
 
     @property
     def length(self) -> float:
@@ -55,6 +60,18 @@ class Run:
         """Return the point so far along the run."""
         return point_at(self.points, self.reach, way)
 
+    def along(self, ways: Iterable[float]) -> list[Point]:
+        """Return the points at ascending ways along the run, found in one walk."""
+        found: list[Point] = []
+        index, last = 0, len(self.points) - 2
+        for way in ways:
+            while index < last and self.reach[index + 1] <= way:
+                index += 1
+            step = self.reach[index + 1] - self.reach[index]
+            share = min(1.0, (way - self.reach[index]) / step) if step else 0.0
+            found.append(between(self.points[index], self.points[index + 1], share))
+        return found
+
     def heading(self, way: float, onwards: float) -> float:
         """Return the direction from one place of the run to another ``onwards`` along it (or back)."""
         return heading(self.at(way), self.at(min(max(way + onwards, 0.0), self.length)))
@@ -63,9 +80,14 @@ class Run:
         """Return the places where the run comes nearest to a point, once for each time it comes so near."""
         found: list[tuple[float, float]] = []
         open_ = False
-        if distances.to_box(point, self.box) > within:
+        left, top, right, bottom = point[0] - within, point[1] - within, point[0] + within, point[1] + within
+        x0, y0, x1, y1 = self.box
+        if x0 > right or x1 < left or y0 > bottom or y1 < top:
             return []
-        for (a, b), start in zip(pairwise(self.points), self.reach, strict=False):
+        for (x0, y0, x1, y1, a, b), start in zip(self.lines, self.reach, strict=False):
+            if x0 > right or x1 < left or y0 > bottom or y1 < top:
+                open_ = False
+                continue
             share = min(max(distances.share_along(point, a, b), 0.0), 1.0)
             away = math.dist(point, (a[0] + share * (b[0] - a[0]), a[1] + share * (b[1] - a[1])))
             if away > within:
@@ -93,7 +115,9 @@ def _run(segments: Sequence[Segment]) -> Run:
         top = min(range(len(points)), key=lambda at: points[at][1])
         points = [*points[top:], *points[1:top + 1]]
     straight = length_of(segment for segment in segments if isinstance(segment, Line))
-    return Run(points, reaches(points), round(straight / length_of(segments), 2), boxes.around(points))
+    reach = reaches(points)
+    lines = [(min(a[0], b[0]), min(a[1], b[1]), max(a[0], b[0]), max(a[1], b[1]), a, b) for a, b in pairwise(points)]
+    return Run(points, reach, round(straight / reach[-1], 2), boxes.around(points), lines)
 
 
 # --- tracks gone over twice -------------------------------------------------------------------------------
@@ -160,22 +184,22 @@ def _crossings(runs: Sequence[Run]) -> Iterator[Point]:
     """Yield where runs cross each other or themselves."""
     for one, other in combinations(runs, 2):
         if boxes.overlap(boxes.grown(one.box, _COINCIDE_MM), other.box):
-            for (a, b), (c, d) in product(pairwise(one.points), pairwise(other.points)):
-                yield from _meeting(a, b, c, d)
+            for line in one.lines:
+                yield from _meetings(line, other.lines)
     for run in runs:
-        lines = [] if run.straightness == 1.0 else list(pairwise(run.points))
-        for at, (a, b) in enumerate(lines):
-            for c, d in lines[at + 2:]:
-                yield from _meeting(a, b, c, d)
+        lines = [] if run.straightness == 1.0 else run.lines
+        for at, line in enumerate(lines):
+            yield from _meetings(line, lines[at + 2:])
 
 
-def _meeting(a: Point, b: Point, c: Point, d: Point) -> Iterator[Point]:
-    if max(a[0], b[0]) < min(c[0], d[0]) or max(c[0], d[0]) < min(a[0], b[0]) or max(a[1], b[1]) < min(
-            c[1], d[1]) or max(c[1], d[1]) < min(a[1], b[1]):
-        return
-    for found in lineLineIntersections(a, b, c, d):  # of the endless lines
-        if -_TOUCH <= found.t1 <= 1 + _TOUCH and -_TOUCH <= found.t2 <= 1 + _TOUCH:
-            yield (float(found.pt[0]), float(found.pt[1]))
+def _meetings(line: _BoxedLine, others: Iterable[_BoxedLine]) -> Iterator[Point]:
+    """Yield where a line meets others; only boxes that touch are looked at closely."""
+    x0, y0, x1, y1, a, b = line
+    near = [(c, d) for u0, v0, u1, v1, c, d in others if u0 <= x1 and x0 <= u1 and v0 <= y1 and y0 <= v1]
+    for c, d in near:
+        for found in lineLineIntersections(a, b, c, d):  # of the endless lines
+            if -_TOUCH <= found.t1 <= 1 + _TOUCH and -_TOUCH <= found.t2 <= 1 + _TOUCH:
+                yield (float(found.pt[0]), float(found.pt[1]))
 
 
 def _extremes(run: Run) -> Iterator[Point]:
