@@ -8,6 +8,7 @@ of them. The pitch may flex a little by a letter, so that all fits.
 from __future__ import annotations
 
 import math
+from bisect import bisect_left
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
 from itertools import pairwise, product, repeat
@@ -135,12 +136,13 @@ class _Placing:
         points = piece.run.along(samples)
         near = boxes.within(self.placed, boxes.grown(boxes.around(points), self.pitch))
         far = BARE_FROM * self.pitch
-        bare = [point for point in points if min(map(math.dist, repeat(point), near), default=math.inf) > far]
-        best = (self._bareness(bare, ()), list[Point]())
+        bare = [(way, point) for way, point in zip(samples, points, strict=True)
+                if min(map(math.dist, repeat(point), near), default=math.inf) > far]
+        best = (self._bareness(bare, (), ()), list[Point]())
         for unevenness, ways in self._ways(piece, samples, points, near):
             new = piece.run.along(ways)
             if all(self._is_free(point, near) for point in new) and self._keep_off(new):
-                best = min(best, (unevenness + self._bareness(bare, new), new), key=lambda way: way[0])
+                best = min(best, (unevenness + self._bareness(bare, ways, new), new), key=lambda way: way[0])
                 if best[0] <= _EVEN_ENOUGH:
                     break
         return best
@@ -200,10 +202,16 @@ class _Placing:
         allowed = _EVEN if length > _SHORT * self.pitch else _EVEN_SHORT
         return 0.03 * off + 3 * max(0.0, off - allowed)
 
-    def _bareness(self, bare: Sequence[Point], new: Sequence[Point]) -> float:
-        """Return the penalty for what stays bare of a piece, growing faster than its length."""
-        far = BARE_FROM * self.pitch
-        left = sum(min(map(math.dist, repeat(point), new)) > far for point in bare) if new else len(bare)
+    def _bareness(self, bare: Sequence[tuple[float, Point]], ways: Sequence[float], new: Sequence[Point]) -> float:
+        """Return the penalty for what stays bare of a piece with dots at ``ways``, growing faster than its length.
+
+        A place has a dot near it if one is near along the run: most need not be measured across.
+        """
+        far, left = BARE_FROM * self.pitch, 0
+        for way, point in bare:
+            at = bisect_left(ways, way - far)
+            if not (at < len(ways) and ways[at] <= way + far):
+                left += min(map(math.dist, repeat(point), new), default=math.inf) > far
         return 0.02 * left + _SAMPLE * left * max(0, left - 1)  # one place alone is less than a fifth of a pitch
 
 
