@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 
 import pytest
@@ -12,8 +13,8 @@ from namewright.pages.ladder import Part, in_order
 from namewright.pages.paging import Block, Heights, Plan, grouped, planned
 
 SIDES = st.floats(4, 40)
-NEEDED = st.lists(st.sampled_from(Part), min_size=1, max_size=6)
-WISHED = st.lists(st.sampled_from([Part.TILES, Part.COPY, Part.MEMORY]), max_size=3, unique=True)
+NEEDED = st.lists(st.sampled_from(Part), min_size=1, max_size=6).map(tuple)
+WISHED = st.lists(st.sampled_from([Part.TILES, Part.COPY, Part.MEMORY]), max_size=3, unique=True).map(tuple)
 
 
 @st.composite
@@ -25,13 +26,13 @@ def heights(draw: st.DrawFn) -> Heights:
     return Heights(draw(st.floats(60, 280)), rise, drop, foot, least_drop, least_foot, draw(SIDES), draw(st.booleans()))
 
 
-def written(plans: list[Plan]) -> int:
+def written(plans: Sequence[Plan]) -> int:
     return sum(block.part not in (Part.MODEL, Part.TILES) for plan in plans for block in plan.blocks)
 
 
 @given(heights(), st.integers(1, 2), NEEDED, WISHED, st.none() | st.integers(1, 8))
-def test_any_sheet_is_planned_whole_or_not_at_all(measures: Heights, rows: int, needed: list[Part], wished: list[Part],
-                                                  most: int | None) -> None:
+def test_any_sheet_is_planned_whole_or_not_at_all(measures: Heights, rows: int, needed: tuple[Part, ...],
+                                                  wished: tuple[Part, ...], most: int | None) -> None:
     """No page is higher than its room; every row of every part that is needed stands once at least, parts in order."""
     plans = planned(measures, rows, needed, wished, most)
     assume(plans is not None)
@@ -51,7 +52,7 @@ def test_any_sheet_is_planned_whole_or_not_at_all(measures: Heights, rows: int, 
 
 
 @given(heights(), NEEDED)
-def test_more_room_never_takes_more_pages(measures: Heights, needed: list[Part]) -> None:
+def test_more_room_never_takes_more_pages(measures: Heights, needed: tuple[Part, ...]) -> None:
     tight, wide = (planned(one, 1, needed, (), None) for one in (measures, replace(measures, room=measures.room + 40)))
     assume(tight is not None)
     assert wide is not None
