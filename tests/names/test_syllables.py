@@ -44,3 +44,18 @@ def test_a_language_without_patterns_breaks_at_words_and_beats_alone() -> None:
     """A name of two beats needs no patterns; one of a single beat stays whole."""
     assert breaks(clusters("Strength"), Spoken("xx")) == ()
     assert breaks(clusters("Mary-Kate"), Spoken("xx")) == (5,)
+
+
+@given(st.text(st.characters(categories=("Lu", "Ll", "Mn"), max_codepoint=0x36F), max_size=20))
+def test_breaks_leave_two_letters_on_each_side(name: str) -> None:
+    """No break inside a cluster, and two letters at least on both rows."""
+    letters = clusters(name)
+    for at in breaks(clusters(name)):
+        assert min(sum(map(is_letter, letters[:at])), sum(map(is_letter, letters[at:]))) >= 2
+
+
+def test_a_language_changes_the_breaks() -> None:
+    """A long name is broken between beats; one of a single beat in a language without patterns stays whole."""
+    assert breaks(clusters("Christopherson")) == (5, 7, 11)  # Chris-to-pher-son; patterns alone say Christoph-erson
+    assert breaks(clusters("Guadalupe"), Spoken("es-MX")) == (3, 5, 7)
+    assert breaks(clusters("Brun"), Spoken("xx")) == ()

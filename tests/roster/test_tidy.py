@@ -25,6 +25,7 @@ CLEANED = [
     ("\ufeffMira", "Mira", 0, "a byte order mark at the front is no news"),
     ("Mi\x00ra", "Mira", 1, "a control character goes"),
     ("Mi\ud800ra", "Mira", 1, "and half of a character, as broken text has it"),
+    ("ﬁn ŀ", "ﬁn ŀ", 0, "so does a ligature"),
     ("ĳsbrand", "ĳsbrand", 0, "a letter of two strokes stays one letter: this is not NFKC"),
     ("Kaʻiulani", "Kaʻiulani", 0, "an ʻokina stays as typed"),
     ("D’Arro O'Vann", "D’Arro O'Vann", 0, "so do apostrophes of both kinds"),
@@ -60,3 +61,8 @@ def test_what_is_taken_out_is_told_once(gone: list[str]) -> None:
     """However many invisible characters stand in a name, one note tells of them and the name is as it looked."""
     found = tidy("Mi" + "".join(gone) + "ra")
     assert (found.text, len(found.notes)) == ("Mira", 1)
+
+
+def test_a_removed_character_is_named() -> None:
+    """The note says which character it was."""
+    assert tidy("A\u200bn").notes[0]["named"] == ("U+200B zero width space",)

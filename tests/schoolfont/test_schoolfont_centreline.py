@@ -13,7 +13,6 @@ from namewright.geometry.points import Point
 from namewright.geometry.segments import Cubic, flatten
 from namewright.letters.strokes import Stroke, polyline_stroke
 from namewright.schoolfont.centreline import centreline
-from namewright.schoolfont.contours import ContourPen, area_of
 
 _END = 4.5  # a free end stays half a dot's width inside the outline
 CIRCLE = 4 / 3 * math.tan(math.pi / 8)  # control arms of a quarter circle as a cubic: the usual approximation
@@ -112,15 +111,6 @@ def test_what_is_about_as_wide_as_high_is_a_dot(dot: Stroke) -> None:
     assert touch.start == pytest.approx((0, 150), abs=0.6)
 
 
-def test_overlapping_contours_count_once() -> None:
-    """Contours that overlap, as in variable fonts, fill by nonzero winding: a slash through a ring keeps its ink."""
-    ring = [circle(50, 50, 50), circle(50, 50, 36, clockwise=False)]
-    slash = polygon((-5, 0), (95, 110), (105, 100), (5, -10))
-    area = area_of([*ring, slash], 0.05)
-    assert len(area.interiors) == 2
-    assert area.covers(area_of([slash], 0.05).buffer(-0.2))
-
-
 def test_a_moved_letter_has_the_moved_centreline() -> None:
     """Where a letter stands does not change its centreline."""
     shape = [circle(50, 50, 50), circle(50, 50, 36, clockwise=False), box(86, 0, 102, 150)]
@@ -128,15 +118,3 @@ def test_a_moved_letter_has_the_moved_centreline() -> None:
     one, two = ([(x + dx, y + dy) for x, y in points(centreline(contours))]
                 for contours, dx, dy in ((shape, 317, -41), (moved, 0, 0)))
     assert max(min(math.dist(a, b) for b in two) for a in one) < 0.5
-
-
-def test_quadratic_curves_are_raised_exactly() -> None:
-    """A quadratic curve, as TrueType has it, passes through the same points as a cubic."""
-    pen = ContourPen()
-    pen.moveTo((0, 0))
-    pen.qCurveTo((50, 100), (100, 0))
-    pen.closePath()
-    ((curve, back),) = (contour.segments for contour in pen.contours)
-    assert [sum(weight * axis for weight, axis in zip((0.125, 0.375, 0.375, 0.125), column, strict=True))
-            for column in zip(*curve, strict=True)] == pytest.approx([50, 50])
-    assert back == ((100, 0), (0, 0))

@@ -6,7 +6,6 @@ import pytest
 
 from namewright.geometry.boxes import Box
 from namewright.letters.alphabet import Alphabet, Letter, parse_alphabet
-from namewright.letters.strokes import parse_stroke
 
 
 def base_box(letter: Letter) -> Box:
@@ -73,15 +72,6 @@ def test_the_cedilla_of_small_g_stands_above(alphabet: Alphabet) -> None:
     """Latvian ģ carries its comma above, where the tail is not in the way: common practice."""
     (box,) = mark_boxes(alphabet.letter("ģ"))
     assert box[1] > 100
-
-
-@pytest.mark.parametrize(("data", "complaint"), [
-    ("M0 0 L1 1 M2 2 L3 3", "lifts the pen"), ("M0 0 L1 1 Z", "closes"),
-    ("M0 0", "draws nothing"), ("", "draws nothing"), ("M0 0 L1", "does not parse"), ("hello", "does not parse")])
-def test_bad_strokes_are_told(data: str, complaint: str) -> None:
-    """A stroke that is not one open line is refused in a sentence that shows it."""
-    with pytest.raises(ValueError, match=complaint):
-        parse_stroke(data)
 
 
 def test_a_bad_glyph_is_named() -> None:
