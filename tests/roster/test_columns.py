@@ -9,7 +9,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from namewright.roster.columns import WIDE_SPACE, is_sheet_sign, lay_out, split_cells
+from namewright.roster.columns import WIDE_SPACE, lay_out, split_cells
+from namewright.roster.contents import is_sheet_sign
 from namewright.roster.vocabulary import Role
 
 FULL, GIVEN, FAMILY, OTHER = Role.FULL, Role.GIVEN, Role.FAMILY, Role.OTHER
@@ -19,7 +20,8 @@ TABLES = [  # lines, delimiter, header row, roles, why
     (["Given\tFamily", "Mira\tVost"], "\t", 0, (GIVEN, FAMILY), "a header says what is what"),
     (["Alder class", "", "Given,Family", "Mira,Vost"], ",", 2, (GIVEN, FAMILY), "also further down"),
     (["Mira\tVost"], "\t", None, (GIVEN, FAMILY), "one tab makes a table; given names stand first"),
-    (["Mira,Vost,K", "Tilo,Brae,K", "Oda,Marn,K"], ",", None, (FAMILY, GIVEN, OTHER), "with commas, family first"),
+    (["Vost,Mira,K", "Brae,Tilo,K", "Marn,Oda,K"], ",", None, (FAMILY, GIVEN, OTHER), "family names first"),
+    (["Mira,Vost,K", "Tilo,Brae,K", "Oda,Marn,K"], ",", None, (GIVEN, FAMILY, OTHER), "given names first, too"),
     (["Mira;Vost", "Tilo;Brae"], ";", None, (GIVEN, FAMILY), "semicolons"),
     (["Mira|Vost", "Tilo|Brae"], "|", None, (GIVEN, FAMILY), "upright lines"),
     (["Mira   Vost", "Tilo   Brae"], WIDE_SPACE, None, (GIVEN, FAMILY), "wide space"),

@@ -119,7 +119,7 @@ LEFT_OUT = [
     ("Morning group:", "heading_colon", "a line that ends in a colon"),
     ("The Heron Class", "heading_class", "the name of a class"),
     ("24 students", "heading_only", "a total"),
-    ("Ana, Ben, Carla", "several", "several children on a line"),
+    ("Quorra, Vexil, Zorb", "several", "several children on a line"),
     ("x" * 200, "long_name", "a name past 60 letters"),
     ("x" * 500, "long_cell", "a cell past any name"),
     ("(absent)", "no_name", "a remark and no name"),

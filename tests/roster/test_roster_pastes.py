@@ -253,13 +253,87 @@ def test_initials_and_suffixes(line: str, expected: str) -> None:
     assert read(line) == [expected]
 
 
-SEVERAL = ["Oren, Lumi, Nia", "Oren Tavvy, Lumi Brask, Nia Kell", "Oren; Lumi; Nia", "Oren\tLumi\tNia\tIvo",
-           "Oren and Lumi", "Oren & Lumi Brask"]
+SURE = [  # a line, the children on it, why
+    ("Mia, Leo", "Mia Leo", "two given names and no family name"), ("Mia; Leo", "Mia Leo", "a semicolon"),
+    ("Sam / Jo", "Sam Jo", "a slash"), ("Bo - Al", "Bo Al", "a dash"), ("Mia & Leo", "Mia Leo", "a sign"),
+    ("Mia and Leo", "Mia Leo", "a word"), ("Mia y Leo", "Mia Leo", "in Spanish"),
+    ("Mia und Leo", "Mia Leo", "in German"),
+    ("Mia, Leo, Noah and Ava", "Mia Leo Noah Ava", "a row of them"), ("Mia, Leo, and Ava", "Mia Leo Ava", "a last comma"),
+    ("Mia Chen, Leo Park", "Mia Leo", "whole names"), ("Mia & Leo Park", "Mia Leo", "brother and sister"),
+    ("Mia Leo Noah Ava Emma", "Mia Leo Noah Ava Emma", "with spaces alone"),
+    ("Mia\tLeo\tNoah", "Mia Leo Noah", "tabs"),
+    ("Mia Chen <m@quill.example>, Leo Park <l@quill.example>", "Mia Leo", "an address line"),
+    ("To: \"Chen, Mia\" <m@quill.example>; Leo Park <l@quill.example>", "Mia Leo", "one with a label"),
+    ("Red table: Mia, Leo and Ava", "Mia Leo Ava", "behind a label"),
+    ("Mia (twin), Leo [IEP]", "Mia Leo", "remarks beside"),
+]
+
+
+@pytest.mark.parametrize(("line", "names", "why"), SURE, ids=[row[2] for row in SURE])
+def test_several_known_given_names_on_a_line_are_several_children(line: str, names: str, why: str) -> None:
+    """They are parted, told so, and read the same again from the text that is kept."""
+    roster = read_roster(line)
+    assert [child.practice for child in roster.children] == names.split(), why
+    assert all(report.notes and report.source_line == 1 for report in roster.lines if report.child)
+    assert [child.practice for child in read_roster(roster.text).children] == names.split()
+    assert [child.line for child in read_roster(roster.text).children] == [child.line for child in roster.children]
+
+
+@pytest.mark.parametrize("line", ["Mia, Thomas", "Mia Chen, Leo", "Oren and Lumi", "Oren & Lumi Brask", "Anna - Lena"])
+def test_what_may_be_two_children_is_asked_about(line: str) -> None:
+    """It is left out, and never made into one child."""
+    reports = read_roster(f"{line}\nPia").lines
+    assert [report.outcome for report in reports] == [Outcome.LEFT_OUT, Outcome.CHILD]
+    assert reports[0].notes == (message("roster.two_children"),)
+
+
+@pytest.mark.parametrize("line", ["Mary - Kate", "Moss, Katie", "García López, Sofía", "Ruiz y Gómez, Ana",
+                                  "Quorra Vexil, Jr.", "Anna Maria", "Emma Grace Miller", "Ana Ortega y Gasset"])
+def test_one_child_is_not_taken_for_two(line: str) -> None:
+    assert len(read_roster(f"{line}\nPia").children) == 2
+
+
+def test_a_list_of_family_names_before_commas_stays_one() -> None:
+    """In such a list a family name that is better known as a given name is no child."""
+    assert read("Moss, Katie\nBrown, Will\nMia, Leo") == ["Katie|Katie|Moss", "Will|Will|Brown", "Leo|Leo|Mia"]
+
+
+MIXED = [  # a text, its children, why
+    ("1.\tMia Chen\n2. Noah Brown", "Mia Noah", "a tab behind a number"),
+    ("Mia Chen\nLeo\tPark\nNoah Brown", "Mia Leo Noah", "one row with a tab"),
+    ("Mia Chen\nPark\tLeo\nNoah Brown", "Mia Leo Noah", "family name first in it"),
+    ("Mia Chen\nLeo Park\tnew\nNoah Brown", "Mia Leo Noah", "a remark behind a tab"),
+    ("Mia\tLeo\nNoah\tAva\nEmma\tLiam", "Mia Leo Noah Ava Emma Liam", "a grid of given names"),
+    ("Mia Chen          Leo Park\nNoah Brown        Ava Moss", "Mia Leo Noah Ava", "two columns of a page"),
+    ("<ul><li>Mia Chen</li>\n<li>Leo Park</li></ul>", "Mia Leo", "a list of a web page"),
+    ("<table><tr><td>Mia</td><td>Chen</td></tr>\n<tr><td>Leo</td><td>Park</td></tr></table>", "Mia Leo", "a table of one"),
+    ("[9/3/26, 8:10] Ms Tarn: Mia Chen\n[9/3/26, 8:11] Pat: Leo Park", "Mia Leo", "a chat"),
+    ("Pat 8:10: Mia Chen\nPat 8:12: Leo Park", "Mia Leo", "a chat without days"),
+]
+
+
+@pytest.mark.parametrize(("text", "names", "why"), MIXED, ids=[row[2] for row in MIXED])
+def test_mixed_rows_and_pastes_from_elsewhere(text: str, names: str, why: str) -> None:
+    roster = read_roster(text)
+    assert [child.practice for child in roster.children] == names.split(), why
+    again = read_roster(roster.text or text)
+    assert [(child.practice, child.line) for child in again.children] == [
+        (child.practice, child.line) for child in roster.children]
+
+
+def test_lines_are_told_as_they_stood_in_what_was_pasted() -> None:
+    """Unfolding a line moves those below it; what is said of them names the line as it was typed."""
+    reports = read_roster("Mia; Leo; Noah\n12\nMia").lines
+    assert [(report.line, report.source_line) for report in reports] == [(1, 1), (2, 1), (3, 1), (4, 2), (5, 3)]
+    assert reports[4].notes == (message("roster.repeat", line=1),)
+
+
+SEVERAL = ["Oren, Lumi, Nia", "Oren Tavvy, Lumi Brask, Nia Kell", "Oren; Lumi; Nia"]
 
 
 @pytest.mark.parametrize("line", SEVERAL)
 def test_several_children_on_a_line(line: str) -> None:
-    """Nobody is picked out of a line of several: it is left out, and the sentence says what to do, once."""
+    """Of names on no list nobody is picked out: the line is left out, and the sentence says what to do, once."""
     with pytest.raises(RosterError) as caught:
         read_roster(line)
     assert caught.value.lines[0].notes == (message("roster.several"), message("roster.one_each"))

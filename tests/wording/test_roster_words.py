@@ -14,7 +14,7 @@ import pytest
 from made_up import MADE_UP, unmarked
 
 from namewright.message import Message, message
-from namewright.roster import apart, parsing, sources, workbook
+from namewright.roster import parsing, reader_process, sources, workbook
 from namewright.roster.children import Roster, RosterError
 from namewright.roster.parsing import FILE, PASTED, load_roster, read_roster, roster_from_bytes
 from namewright.settings import NamePart
@@ -116,14 +116,14 @@ def all_told(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> tuple[Message, 
     with monkeypatch.context() as patch:
         patch.setattr(Path, "open", _not_allowed)
         made += [_refused(shut)]
-        patch.setattr(apart, "_places", apart.BoundedSemaphore(0))
+        patch.setattr(reader_process, "_places", reader_process.BoundedSemaphore(0))
         made += [_no_place()]
     return tuple(dict.fromkeys(note for each in made for note in _told(each)))
 
 
 def _no_place() -> RosterError:
     with pytest.raises(RosterError) as refused:
-        apart.decode_in_a_process(_book([["Xeno"]]), FILE)
+        reader_process.decode_in_a_process(_book([["Xeno"]]), FILE)
     return refused.value
 
 

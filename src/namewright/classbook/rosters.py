@@ -47,6 +47,7 @@ def take_roster(db: sqlite3.Connection, text: str, part: NamePart, who: str, whe
     at = checked_moment(when)
     newest, before = newest_roster(db)
     roster = read_roster(text, message("roster.list"), part)
+    text = roster.text or text  # a line for each child, so that a child stands on one line and a line for one child
     kept, lines = (text, [one.line for one in roster.children]) if whole else needed(text, roster, part)
     known = (kept, whole) == (before, is_whole(db)) and newest > 0
     if after_roster is not None and newest != after_roster and not known:

@@ -92,7 +92,7 @@ def _take(options: argparse.Namespace) -> int:
         complain(note)
     left_out = [report for report in update.roster.lines if report.outcome is Outcome.LEFT_OUT]
     for report in left_out:
-        complain("command.told.left_out", line=report.line, reason=together(*report.notes))
+        complain("command.told.left_out", line=report.source_line, reason=together(*report.notes))
     return SOME_NOT_MADE if left_out else ALL_MADE
 
 

@@ -41,7 +41,7 @@ from namewright.wording import FIRST, languages
 def complain_of_beats(roster: Roster) -> None:
     """Name on stderr every child whose own beats, in the list, do not join to the name."""
     for child, why in beats_that_do_not_fit(roster.children):
-        complain("command.told.beats", label=child.label, line=child.line, reason=why)
+        complain("command.told.beats", label=child.label, line=roster.source_line(child.line), reason=why)
 
 
 def write_one(request: Request, options: argparse.Namespace) -> int:
@@ -50,7 +50,7 @@ def write_one(request: Request, options: argparse.Namespace) -> int:
     write(making.pages(), options, request.settings.language)
     for one in making.account.not_made:
         raise Refusal("command.told.child", label=one.child.label, reason=one.cause.message)
-    for told in _remarks_told(making.account):
+    for told in _remarks_told(making.account, request.roster):
         complain(told)
     return ALL_MADE
 
@@ -65,13 +65,14 @@ def closing(account: Account, roster: Roster) -> int:
 def told_at_the_end(account: Account, roster: Roster) -> Iterator[Message]:
     """Yield what is to be said of a class once it is made."""
     for one in account.not_made:
-        yield message("command.told.not_made", label=one.child.label, line=one.child.line, reason=one.cause.message)
+        yield message("command.told.not_made", label=one.child.label, line=roster.source_line(one.child.line),
+                      reason=one.cause.message)
     for report in left_out(roster):
-        yield message("command.told.left_out", line=report.line, reason=together(*report.notes))
+        yield message("command.told.left_out", line=report.source_line, reason=together(*report.notes))
     yield from roster.notes
     if any(report.notes for report in roster.lines):
         yield message("command.told.notes")
-    yield from _remarks_told(account)
+    yield from _remarks_told(account, roster)
     yield from account.notes
 
 
@@ -83,9 +84,10 @@ def status_of(account: Account, roster: Roster) -> int:
     return SOME_NOT_MADE if missed or left_out(roster) else ALL_MADE
 
 
-def _remarks_told(account: Account) -> Iterator[Message]:
+def _remarks_told(account: Account, roster: Roster) -> Iterator[Message]:
     for remark in account.remarks:
-        yield message("command.told.remark", label=remark.child.label, line=remark.child.line, reason=remark.told)
+        yield message("command.told.remark", label=remark.child.label,
+                      line=roster.source_line(remark.child.line), reason=remark.told)
 
 
 # --- the words ---------------------------------------------------------------------------------------

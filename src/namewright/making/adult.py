@@ -48,7 +48,7 @@ def _entries(setter: Typesetter, request: Request, made: Sequence[Member], not_m
     for place, one in enumerate(made, 1):
         said = words.text(why(one.placed), *_details(request.settings_of(one), settings))
         yield Entry(drawable(setter, f"{place}. {one.placed.child.label}"), (drawable(setter, said),), beside=True)
-    for heading, lines in (("not_made", _not_made(not_made, words)), ("left_out", _left_out(roster, words))):
+    for heading, lines in (("not_made", _not_made(not_made, roster, words)), ("left_out", _left_out(roster, words))):
         for count, said in enumerate(lines):
             if count == 0:
                 yield Entry(words.say(f"page.summary.{heading}"), title=True)
@@ -93,12 +93,12 @@ def _details(chosen: SheetSettings, everyone: SheetSettings) -> Iterator[Message
         yield message("page.summary.own", settings=parts)
 
 
-def _not_made(not_made: Sequence[NotMade], words: Wording) -> Iterator[str]:
+def _not_made(not_made: Sequence[NotMade], roster: Roster, words: Wording) -> Iterator[str]:
     for one in not_made:
-        yield words.say("page.summary.not_made_line", name=one.child.label, line=one.child.line,
+        yield words.say("page.summary.not_made_line", name=one.child.label, line=roster.source_line(one.child.line),
                         reason=together(one.cause.message))
 
 
 def _left_out(roster: Roster, words: Wording) -> Iterator[str]:
     for report in left_out(roster):
-        yield words.say("page.summary.left_out_line", line=report.line, reason=together(*report.notes))
+        yield words.say("page.summary.left_out_line", line=report.source_line, reason=together(*report.notes))

@@ -45,25 +45,41 @@ class Outcome(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class LineReport:
-    """One line of the input and what became of it, with what the teacher should know."""
+    """One line of the list and what became of it, with what the teacher should know.
+
+    Lines of several children, web pages and the like are unfolded first, so that each child has a line. ``line`` counts
+    the lines as they are then, ``source_line`` those of what was pasted.
+    """
 
     line: int
     text: str
     outcome: Outcome
     child: Child | None
     notes: tuple[Message, ...] = ()
+    origin: int = 0
+
+    @property
+    def source_line(self) -> int:
+        """Return the 1-based line of what was pasted that this one was on."""
+        return self.origin or self.line
 
 
 @dataclass(frozen=True, slots=True)
 class Roster:
-    """The children in roster order, and one report for every line of the input, in input order.
+    """The children in roster order, and one report for every line of the list, in its order.
 
-    ``notes`` are about the source as a whole: its encoding, its other sheets.
+    ``notes`` are about the source as a whole: its encoding, its other sheets. ``text`` is the list with a line for each
+    child where it had to be unfolded for that, empty where it is as it was: what is to be kept of it.
     """
 
     children: tuple[Child, ...]
     lines: tuple[LineReport, ...]
     notes: tuple[Message, ...] = ()
+    text: str = ""
+
+    def source_line(self, line: int) -> int:
+        """Return the line of what was pasted that a line of this list was on."""
+        return next((report.source_line for report in self.lines if report.line == line), line)
 
 
 class RosterError(Problem):

@@ -1,33 +1,27 @@
 """Lines into cells: the delimiter, the header row, and what each column holds.
 
 A text is a table where a header row says so, or where most of its lines have the same kind of columns. In
-a table without a header the columns are judged by what they hold, and the order of two name columns by
-the evidence in them (particles, capitals, brackets); without any, a comma means family name first and every
-other delimiter given name first. Either way a note says so on each line.
+a table without a header of known words the columns are judged by what they hold (``contents``), and a note says so on
+each line.
 """
 
 from __future__ import annotations
 
 import re
-from collections import Counter
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
-from namewright.names.casing import is_all_capitals
-from namewright.names.clusters import is_letter
-from namewright.names.particles import PARTICLES
+from namewright.roster.contents import judge, names_in
 from namewright.roster.headers import header_roles
-from namewright.roster.vocabulary import CODES, DOUBLE_STARTERS, HANDS, NAME_ROLES, SUPPORTS, TITLES, Role, fold
+from namewright.roster.known import lean
+from namewright.roster.vocabulary import NAME_ROLES, Role
 
 WIDE_SPACE = "  "
 """Stands for columns made of two spaces or more."""
 _DELIMITERS = ("\t", ";", "|", WIDE_SPACE, ",")
 _HEADER_WITHIN = 10
 _MAX_JOINED = 20
-_NUMBERED = re.compile(r"\d{1,3}[.)]\s*(?=\D+$)")
-_OUTLINE = re.compile(r"[a-zA-Z][.)]")
-_SHEET_SIGNS = ("#REF!", "#N/A", "#NAME?", "#VALUE!", "#DIV/0!", "#NULL!", "#NUM!", "=")
-"""How a cell begins that holds an error or a formula of a spreadsheet and not its value."""
+_NUMBER_CELL = re.compile(r"\s*(?:\(?\d{1,4}[.):]?|#\d{1,4}|[-*•–☐✓])\s*$")
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,7 +37,8 @@ class Row:
 class Table:
     """How a text is cut: its rows, the first header row (None if none), the roles and headers of its columns.
 
-    ``delimiter`` is empty where every line is free text.
+    ``delimiter`` is empty where every line is free text. In a ``grid`` every cell is a child. ``doubt`` names two
+    columns (0-based, the one read as the given name first) of which nothing tells which is which.
     """
 
     delimiter: str
@@ -51,6 +46,8 @@ class Table:
     header: int | None
     roles: tuple[Role, ...]
     titles: tuple[str, ...] = ()
+    grid: bool = False
+    doubt: tuple[int, int] | None = None
 
 
 def lay_out(lines: Sequence[str]) -> Table:
@@ -64,18 +61,33 @@ def lay_out(lines: Sequence[str]) -> Table:
     for delimiter in _DELIMITERS:
         if _is_tabular(filled, delimiter):
             rows = tuple(_rows(lines, delimiter))
-            if len(filled) == 1 and _names_in(rows) > 2:
-                lines = [", ".join(row.cells) for row in rows]  # one line of several names is no table
-                break
-            roles = _judge_columns(rows, delimiter)
-            if NAME_ROLES.intersection(roles):
-                return Table(delimiter, rows, None, roles)
-    plain = tuple(Row(index, 1, (_unquote(line),)) for index, line in enumerate(lines))
+            judged = judge([row.cells for row in rows], delimiter, WIDE_SPACE)
+            if judged.grid:
+                return Table(delimiter, rows, None, judged.roles, grid=True)
+            one_row = len(filled) == 1 and max(names_in(row.cells) for row in rows) > 2
+            if NAME_ROLES.intersection(judged.roles) and not one_row:  # one line of several names is no table
+                first = next((row for row in rows if any(row.cells)), None) if judged.headed else None
+                return Table(delimiter, rows, first.line if first else None, judged.roles,
+                             first.cells if first else (), doubt=judged.doubt)
+    plain = tuple(Row(index, 1, (_plain(line),)) for index, line in enumerate(lines))
     return Table("", plain, None, (Role.FULL,))
 
 
-def _names_in(rows: Sequence[Row]) -> int:
-    return sum(_kind(cell) is Role.FULL for row in rows for cell in row.cells if cell)
+def stray_cells(line: str) -> list[str]:
+    """Return the cells of a line among lines that have no columns, without a number or bullet in front."""
+    cells = [cell for cell in (" ".join(cell.split()) for cell in line.split("\t")) if cell]
+    return cells[1:] if len(cells) > 1 and _NUMBER_CELL.match(cells[0]) else cells
+
+
+def _plain(line: str) -> str:
+    """Write the cells of a stray row as one name: two words of a name, or what stands behind a name as a remark."""
+    cells = stray_cells(line) if "\t" in line else []
+    if len(cells) < 2:
+        return _unquote(line)
+    if " " not in cells[0] and " " not in cells[1]:
+        name = f"{cells[0]}, {cells[1]}" if lean(cells[0]) < lean(cells[1]) else f"{cells[0]} {cells[1]}"
+        cells = [name, *cells[2:]]
+    return " – ".join([cells[0], ", ".join(cells[1:])]) if len(cells) > 1 else cells[0]
 
 
 def split_cells(line: str, delimiter: str) -> list[str] | None:
@@ -158,92 +170,18 @@ def _join(lines: Sequence[str], index: int, delimiter: str) -> tuple[list[str], 
 def _is_tabular(filled: Sequence[str], delimiter: str) -> bool:
     """Say whether the lines have columns.
 
-    A tab on any line is one; otherwise most lines must have two cells or more, or for commas three or more on
-    three lines, since ``Family, Given`` has one comma. Quoted cells (``"Moss, Katie",K``) make two enough.
+    Most lines must have two cells or more (with tabs a number in front is none, unless all have one), or for commas
+    three or more on three lines, since ``Family, Given`` has one comma. Quoted cells (``"Moss, Katie",K``) make two
+    enough.
     """
-    least, share, lines = {"\t": (2, 0.0, 1), ",": (3, 0.8, 3)}.get(delimiter, (2, 0.6, 1))
+    least, share, lines = {"\t": (2, 0.5, 1), ",": (3, 0.8, 3)}.get(delimiter, (2, 0.6, 1))
     if delimiter == "," and all(line.lstrip().startswith('"') for line in filled):
         least, lines = 2, 1
     if len(filled) < lines or (delimiter == WIDE_SPACE and any("," in line for line in filled)):
         return False
     count = sum(sum(map(bool, split_cells(line, delimiter) or ())) >= least for line in filled)
+    if delimiter == "\t" and count < len(filled):
+        count = sum(len(stray_cells(line)) >= least for line in filled)
     return count > 0 and count >= share * len(filled)
 
 
-def is_sheet_sign(cell: str) -> bool:
-    """Say whether a cell holds a formula or an error of a spreadsheet."""
-    return cell.startswith(_SHEET_SIGNS)
-
-
-def _judge_columns(rows: Sequence[Row], delimiter: str) -> tuple[Role, ...]:
-    """Give each column of a table without a header its role, by what most of its cells hold."""
-    width = min(max(len(row.cells) for row in rows), 64)
-    columns = [
-        [row.cells[at] for row in rows if at < len(row.cells) and row.cells[at]] for at in range(width)
-    ]
-    roles = [_judge_column(column) for column in columns]
-    names = [at for at, role in enumerate(roles) if role is Role.FULL]
-    few = max((len(columns[at]) for at in names), default=0) / 2
-    names = [at for at in names if len(columns[at]) >= few]
-    if len(names) > 1:
-        first, second = names[:2]
-        roles[first], roles[second] = _judge_pair(columns[first], columns[second], delimiter)
-    for at, role in enumerate(roles):
-        if role is Role.FULL and at not in names[:1]:
-            roles[at] = Role.OTHER
-    return tuple(roles)
-
-
-def _judge_pair(first: Sequence[str], second: Sequence[str], delimiter: str) -> tuple[Role, Role]:
-    """Judge the first two columns of names: two parts of one name, or a whole name and somebody else's."""
-    if _mostly("," in cell.strip(",") for cell in first) or _share_words(first, second):
-        return Role.FULL, Role.OTHER
-    swap = _family_evidence(first) - _family_evidence(second)
-    family_first = swap > 0 or (swap == 0 and delimiter == ",")
-    return (Role.FAMILY, Role.GIVEN) if family_first else (Role.GIVEN, Role.FAMILY)
-
-
-def _share_words(first: Sequence[str], second: Sequence[str]) -> bool:
-    """Say whether most rows repeat a word, as a child's whole name and a parent's do."""
-    pairs = [(fold(one).split(), fold(two).split()) for one, two in zip(first, second, strict=False)]
-    return len(first) == len(second) and _mostly(
-        len(one) > 1 and len(two) > 1 and not PARTICLES.issuperset(set(one) & set(two)) for one, two in pairs
-    )
-
-
-def _mostly(answers: Iterable[bool]) -> bool:
-    found = tuple(answers)
-    return 2 * sum(found) > len(found)
-
-
-def _judge_column(column: Sequence[str]) -> Role:
-    kinds = Counter(map(_kind, column))
-    if not kinds:
-        return Role.OTHER
-    kind, count = kinds.most_common(1)[0]
-    return kind if count * 2 > len(column) else Role.FULL if kinds[Role.FULL] else Role.OTHER
-
-
-def _kind(cell: str) -> Role:
-    cell = _NUMBERED.sub("", cell)
-    if any(char.isdigit() or char == "@" for char in cell) or not any(map(is_letter, cell)):
-        return Role.OTHER
-    folded = fold(cell)
-    if folded in HANDS or folded in SUPPORTS:
-        return Role.HAND if folded in HANDS else Role.SUPPORT
-    about = folded in CODES or _OUTLINE.fullmatch(cell) or folded.split()[0].strip(".") in TITLES
-    return Role.OTHER if about or is_sheet_sign(cell) else Role.FULL
-
-
-def _family_evidence(column: Sequence[str]) -> int:
-    """Count what speaks for family names in a column, less what speaks for given names."""
-    score = 0
-    for cell in column:
-        words = cell.split()
-        opening = words[0].lower()
-        score += len(words) > 1 and opening in PARTICLES
-        score += opening.startswith(("o'", "o’", "mc"))
-        score += len(cell) > 3 and is_all_capitals(cell)
-        score -= "(" in cell or '"' in cell or "“" in cell
-        score -= len(words) > 1 and fold(opening) in DOUBLE_STARTERS
-    return score

@@ -17,10 +17,12 @@ from namewright.roster.columns import Row, Table, lay_out
 from namewright.roster.headers import header_role, header_roles
 from namewright.roster.labels import labels
 from namewright.roster.limits import MAX_BYTES, MAX_LINES
+from namewright.roster.pasted import Line
 from namewright.roster.rows import ONE_EACH, Entry, LeftOut, read_row, settle
 from namewright.roster.sources import decode, read_bytes
 from namewright.roster.tidy import Tidied, scrub
-from namewright.roster.vocabulary import SOLO_HEADERS, fold
+from namewright.roster.unfolding import Judge, unfold
+from namewright.roster.vocabulary import SOLO_HEADERS, Role, fold
 from namewright.settings import NamePart
 
 _ABOVE_HEADER = message("roster.above_header")
@@ -53,13 +55,20 @@ def read_roster(text: str, source: Message | str = PASTED, part: NamePart = Name
     if len(lines) > MAX_LINES:
         raise RosterError("roster.text_long", source=source, count=len(lines), most=MAX_LINES)
     clean = [scrub(line) for line in lines]
-    table = lay_out([line.text for line in clean])
-    drafts = _note_repeats(_draft_rows(table, part))
+    unfolded = unfold([line.text for line in clean])
+    table = lay_out([line.text for line in unfolded])
+    drafts = _note_repeats(_draft_rows(table, part), unfolded)
     children = _children([draft for draft in drafts if draft.entry])
-    reports = _reports(lines, clean, drafts, children)
+    reports = _reports(_typed(lines, clean, unfolded), clean, unfolded, drafts, children)
     if not children:
         raise RosterError(_no_children(source, reports), reports)
-    return Roster(tuple(children.values()), reports)
+    same = [line.text for line in unfolded] == [line.text for line in clean]
+    return Roster(tuple(children.values()), reports, text="" if same else "\n".join(report.text for report in reports))
+
+
+def _typed(lines: Sequence[str], clean: Sequence[Tidied], unfolded: Sequence[Line]) -> list[str]:
+    """Return every line as it was typed, or as it was made by unfolding."""
+    return [lines[line.origin] if line.text == clean[line.origin].text else line.text for line in unfolded]
 
 
 def load_roster(path: Path, part: NamePart = NamePart.GIVEN) -> Roster:
@@ -78,6 +87,7 @@ def roster_from_bytes(data: bytes, source: Message | str = FILE, part: NamePart 
 
 def _draft_rows(table: Table, part: NamePart) -> list[_Draft]:
     drafts = []
+    judge = Judge([cell for row in table.rows for cell in _whole_names(row, table)])
     for row in table.rows:
         if not any(row.cells):
             drafts.append(_Draft(row, Outcome.BLANK))
@@ -91,12 +101,16 @@ def _draft_rows(table: Table, part: NamePart) -> list[_Draft]:
                 titles=row.cells if header_roles(row.cells) else table.titles,
             )
         else:
-            drafts.append(_draft_row(row, table, part))
+            drafts.append(_draft_row(row, table, part, judge))
     return drafts
 
 
-def _draft_row(row: Row, table: Table, part: NamePart) -> _Draft:
-    found = read_row(row, table)
+def _whole_names(row: Row, table: Table) -> list[str]:
+    return [cell for cell, role in zip(row.cells, table.roles, strict=False) if role is Role.FULL and cell]
+
+
+def _draft_row(row: Row, table: Table, part: NamePart, judge: Judge) -> _Draft:
+    found = read_row(row, table, judge)
     if isinstance(found, Entry):
         found = settle(found, part)
     if isinstance(found, LeftOut):
@@ -118,7 +132,7 @@ def _is_header(row: Row, table: Table) -> bool:
     return known == len(filled) or known >= _CERTAIN_HEADER
 
 
-def _note_repeats(drafts: Sequence[_Draft]) -> list[_Draft]:
+def _note_repeats(drafts: Sequence[_Draft], unfolded: Sequence[Line]) -> list[_Draft]:
     """Keep a name that stands on an earlier line too as a second child, and say so."""
     first: dict[tuple[str, str, str], int] = {}
     noted = []
@@ -126,9 +140,9 @@ def _note_repeats(drafts: Sequence[_Draft]) -> list[_Draft]:
         if draft.entry:
             reading = draft.entry.reading
             key = (fold(reading.given), fold(reading.family), draft.entry.practice.casefold())
-            line = first.setdefault(key, draft.row.line + 1)
-            if line != draft.row.line + 1:
-                again = message("roster.repeat", line=line)
+            line = first.setdefault(key, draft.row.line)
+            if line != draft.row.line:
+                again = message("roster.repeat", line=unfolded[line].origin + 1)
                 draft = replace(draft, notes=(*draft.notes, again))
         noted.append(draft)
     return noted
@@ -163,17 +177,18 @@ def _other_name(entry: Entry) -> str:
 
 
 def _reports(
-    lines: Sequence[str], clean: Sequence[Tidied], drafts: Sequence[_Draft], children: dict[int, Child]
+    lines: Sequence[str], clean: Sequence[Tidied], unfolded: Sequence[Line], drafts: Sequence[_Draft],
+    children: dict[int, Child],
 ) -> tuple[LineReport, ...]:
     """Write one report for every line, the lines that a quoted cell runs over included."""
     reports = []
     for draft in drafts:
         at = draft.row.line
-        notes = (*clean[at].notes, *draft.notes)
-        reports.append(LineReport(at + 1, lines[at], draft.outcome, children.get(at), notes))
-        for more in range(at + 1, at + draft.row.span):
-            text = (*clean[more].notes, message("roster.continues", line=at + 1))
-            reports.append(LineReport(more + 1, lines[more], draft.outcome, children.get(at), text))
+        for here in range(at, at + draft.row.span):
+            line = unfolded[here]
+            own = draft.notes if here == at else (message("roster.continues", line=unfolded[at].origin + 1),)
+            notes = (*clean[line.origin].notes, *line.notes, *own)
+            reports.append(LineReport(here + 1, lines[here], draft.outcome, children.get(at), notes, line.origin + 1))
     return tuple(reports)
 
 
@@ -182,8 +197,8 @@ def _no_children(source: Message | str, reports: Sequence[LineReport]) -> Messag
     header = next((report for report in reports if report.outcome is Outcome.HEADER), None)
     if left_out:
         text = left_out.text.strip()[:40]
-        nobody = message("roster.nobody", source=source, line=left_out.line, text=text)
+        nobody = message("roster.nobody", source=source, line=left_out.source_line, text=text)
         return together(nobody, *(note for note in left_out.notes if note != ONE_EACH), ONE_EACH)
     if header:
-        return message("roster.only_header", source=source, line=header.line)
+        return message("roster.only_header", source=source, line=header.source_line)
     return message("roster.empty", source=source)

@@ -17,7 +17,8 @@ from namewright.names.casing import mend_case
 from namewright.names.clusters import clusters, is_letter
 from namewright.names.particles import PARTICLES
 from namewright.roster.beside import Reading, take_beside, trim
-from namewright.roster.columns import Row, Table, is_sheet_sign
+from namewright.roster.columns import Row, Table
+from namewright.roster.contents import is_sheet_sign
 from namewright.roster.free_text import SEVERAL, read_name
 from namewright.roster.headers import family_first
 from namewright.roster.headings import heading_reason
@@ -29,11 +30,14 @@ from namewright.roster.setting_cells import (
     read_practise,
     read_support,
 )
+from namewright.roster.unfolding import Judge
 from namewright.roster.vocabulary import NAME_ROLES, Role, fold
 from namewright.settings import NamePart
 
 MAX_LETTERS = 60
 ONE_EACH = message("roster.one_each")
+TWO_CHILDREN = message("roster.two_children")
+_ANY = Judge(())
 _LONGEST_CELL = 300
 _BETWEEN_VOWELS = re.compile(r"[aeiouāēīōū]['’‘`][aeiouāēīōū]", re.IGNORECASE)
 _ONE_LETTER_OPENING = re.compile(r"(?:^|[\s-])[a-zA-Z]['’‘`]")
@@ -58,8 +62,8 @@ class LeftOut:
 
 
 
-def read_row(row: Row, table: Table) -> Entry | LeftOut:
-    """Read a filled row that is not a header row."""
+def read_row(row: Row, table: Table, judge: Judge = _ANY) -> Entry | LeftOut:
+    """Read a filled row that is not a header row; ``judge`` knows how the names of this list are written."""
     filled = [cell for cell in row.cells if cell]
     if not any(is_letter(char) for cell in filled for char in cell):
         return LeftOut((_no_letter_reason("".join(filled)),))
@@ -67,7 +71,11 @@ def read_row(row: Row, table: Table) -> Entry | LeftOut:
         return LeftOut((message("roster.long_cell", count=length, most=MAX_LETTERS), ONE_EACH))
     if len(filled) == 1 and (reason := heading_reason(filled[0])):
         return LeftOut((reason, message("roster.if_child")), heading=True)
-    if not table.delimiter or _stands_alone(row, filled, table):
+    alone = not table.delimiter or _stands_alone(row, filled, table)
+    for cell in [filled[0]] if alone else _name_cells(row, table):
+        if several := judge.several(cell):
+            return LeftOut((TWO_CHILDREN,) if len(several.parts) == 2 else (SEVERAL, ONE_EACH))
+    if alone:
         return _entry(read_name(filled[0]), Choice(), [])
     return _read_columns(row.cells, table)
 
@@ -110,6 +118,11 @@ def _entry(reading: Reading, choice: Choice, notes: Sequence[Message]) -> Entry:
     goes_by = choice.literal and reading.goes_by and reading.goes_by != choice.literal
     extra = [message("roster.passed_over", name=reading.goes_by, other=choice.literal)] if goes_by else []
     return Entry(reading, replace(choice, hand=hand), notes=(*reading.notes, *notes, *extra))
+
+
+def _name_cells(row: Row, table: Table) -> list[str]:
+    """Return the cells of a row that may hold whole or given names."""
+    return [cell for cell, role in zip(row.cells, table.roles, strict=False) if role in (Role.FULL, Role.GIVEN)]
 
 
 def _stands_alone(row: Row, filled: Sequence[str], table: Table) -> bool:

@@ -32,8 +32,6 @@ _FOREIGN = {
     b"GIF8": "roster.picture",
     b"\x1f\x8b": "roster.packed",
     b"7z\xbc\xaf": "roster.packed",
-    b"<html": "roster.web_page",
-    b"<!DOC": "roster.web_page",
     b"<?xml": "roster.xml",
 }
 """How the files begin that are most often taken for a list of names, and what is said of each."""

@@ -1,0 +1,232 @@
+"""What the columns of a table hold, judged by their cells over all rows: names, hands, levels, or nothing of use.
+
+Which of two columns of names is the given name is decided by lists of known names, repetition, particles, capitals and
+brackets. A first row that is unlike all others is a header, whatever its words. Where nothing decides, that is told,
+and both readings with it.
+"""
+
+from __future__ import annotations
+
+import re
+from collections import Counter
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from functools import cached_property
+
+from namewright.names.casing import is_all_capitals
+from namewright.names.clusters import is_letter
+from namewright.names.particles import PARTICLES
+from namewright.roster.care_words import CARE
+from namewright.roster.known import is_known, lean
+from namewright.roster.vocabulary import CODES, DOUBLE_STARTERS, HANDS, SUPPORTS, TITLES, Role, fold
+
+_NUMBERED = re.compile(r"\d{1,3}[.)]\s*(?=\D+$)")
+_OUTLINE = re.compile(r"[a-zA-Z][.)]")
+_MOST_COLUMNS = 64
+_MOSTLY = 0.6
+_FEW_ROWS = 4
+_DECIDES = 0.2  # mean lean of a row by which one column of names is told from another
+_SHEET_SIGNS = ("#REF!", "#N/A", "#NAME?", "#VALUE!", "#DIV/0!", "#NULL!", "#NUM!", "=")
+"""How a cell begins that holds an error or a formula of a spreadsheet and not its value."""
+
+
+@dataclass(frozen=True, slots=True)
+class Judged:
+    """The roles of the columns; whether the first row heads them, every cell is a child, or two may be turned."""
+
+    roles: tuple[Role, ...]
+    headed: bool = False
+    grid: bool = False
+    doubt: tuple[int, int] | None = None
+
+
+def is_sheet_sign(cell: str) -> bool:
+    """Say whether a cell holds a formula or an error of a spreadsheet."""
+    return cell.startswith(_SHEET_SIGNS)
+
+
+@dataclass(frozen=True)
+class _Column:
+    """The filled cells of one column."""
+
+    cells: tuple[str, ...]
+
+    @cached_property
+    def role(self) -> Role:
+        """Return what most cells are; FULL stands for names of any part."""
+        kinds = Counter(map(_kind, self.cells))
+        if not kinds:
+            return Role.OTHER
+        kind, count = kinds.most_common(1)[0]
+        return kind if count * 2 > len(self.cells) else Role.FULL if kinds[Role.FULL] else Role.OTHER
+
+    @cached_property
+    def repeats(self) -> bool:
+        """Say whether the same few words fill it, as those of groups and rooms do."""
+        return len(self.cells) >= _FEW_ROWS and 2 * len(set(map(fold, self.cells))) <= len(self.cells)
+
+    @cached_property
+    def whole(self) -> bool:
+        """Say whether most cells have two words or more, particles apart, or a comma."""
+        return _share(len(_words(cell)) > 1 or "," in cell.strip(",") for cell in self.cells) >= _MOSTLY
+
+    @cached_property
+    def lead(self) -> float:
+        """Return from 1 (given names) to -1 (family names) what the cells open with."""
+        leads = [lean(words[0]) for cell in self.cells if (words := _words(cell))]
+        return sum(leads) / max(1, len(leads))
+
+    @cached_property
+    def known(self) -> float:
+        """Return the share of cells that hold a known name."""
+        return _share(any(map(is_known, _words(cell))) for cell in self.cells)
+
+
+def judge(rows: Sequence[Sequence[str]], delimiter: str, wide: str) -> Judged:
+    """Judge the columns of a table that has no header of known words. ``wide`` is the delimiter of spaced columns."""
+    filled = [row for row in rows if any(row)]
+    width = min(max(map(len, filled), default=0), _MOST_COLUMNS)
+    headed = _is_header(filled, width)
+    columns = _columns(filled[headed:], width)
+    roles = [column.role for column in columns]
+    names = [at for at, role in enumerate(roles) if role is Role.FULL]
+    few = max((len(columns[at].cells) for at in names), default=0) / 2
+    names = [at for at in names if len(columns[at].cells) >= few]
+    names = [at for at in names if not columns[at].repeats] or names
+    if not headed and _is_grid([columns[at] for at in names], len(names) == _filled(columns), delimiter == wide):
+        return Judged(tuple(roles), grid=True)
+    kept, doubt = _parts(columns, names, comma=delimiter == ",")
+    return Judged(tuple(kept.get(at, Role.OTHER if role is Role.FULL else role) for at, role in enumerate(roles)),
+                  headed, doubt=doubt)
+
+
+def names_in(cells: Iterable[str]) -> int:
+    """Count the cells that may hold a name."""
+    return sum(_kind(cell) is Role.FULL for cell in cells if cell)
+
+
+def _filled(columns: Sequence[_Column]) -> int:
+    return sum(bool(column.cells) for column in columns)
+
+
+def _columns(rows: Sequence[Sequence[str]], width: int) -> list[_Column]:
+    return [_Column(tuple(row[at] for row in rows if at < len(row) and row[at])) for at in range(width)]
+
+
+def _is_grid(names: Sequence[_Column], only_names: bool, wide: bool) -> bool:
+    """Say whether every cell is a child: columns of given names, or whole names side by side as a page prints them."""
+    if len(names) < 2 or not only_names or any(column.lead < _MOSTLY for column in names):
+        return False
+    if any(column.whole for column in names):
+        return wide and all(column.whole for column in names) and not _share_words(names[0].cells, names[1].cells)
+    return True
+
+
+def _parts(
+    columns: Sequence[_Column], names: Sequence[int], comma: bool
+) -> tuple[dict[int, Role], tuple[int, int] | None]:
+    """Return the roles of the columns of names, and the two of which nothing tells which is which."""
+    if len(names) < 2:
+        return dict.fromkeys(names, Role.FULL), None
+    first, second = names[:2]
+    one, two = columns[first], columns[second]
+    if _mostly("," in cell.strip(",") for cell in one.cells) or _share_words(one.cells, two.cells):
+        return {first: Role.FULL}, None
+    whole = [at for at in names if columns[at].whole and columns[at].lead > _DECIDES]
+    if whole:
+        doubt = len(whole) > 1 and not columns[whole[0]].repeats
+        return {whole[0]: Role.FULL}, (whole[0], whole[1]) if doubt else None
+    given, family = _given_and_family(columns, names[:3])
+    signs = _signs(columns[family].cells) - _signs(columns[given].cells)
+    evidence = columns[given].lead - columns[family].lead + signs
+    if evidence >= _DECIDES:
+        return {given: Role.GIVEN, family: Role.FAMILY}, None
+    order = (second, first) if comma else (first, second)
+    return {order[0]: Role.GIVEN, order[1]: Role.FAMILY}, order
+
+
+def _given_and_family(columns: Sequence[_Column], names: Sequence[int]) -> tuple[int, int]:
+    """Return which two columns of names are most unlike, the given names first, and of those alike the first ones."""
+    weight = {at: columns[at].lead - _signs(columns[at].cells) for at in names}
+    pairs = [(one, two) for one in names for two in names if one != two]
+    return max(pairs, key=lambda pair: (round(weight[pair[0]] - weight[pair[1]], 1), -sum(pair)))
+
+
+def _share_words(first: Sequence[str], second: Sequence[str]) -> bool:
+    """Say whether most rows repeat a word, as a child's whole name and a parent's do."""
+    pairs = [(fold(one).split(), fold(two).split()) for one, two in zip(first, second, strict=False)]
+    return len(first) == len(second) and _mostly(
+        len(one) > 1 and len(two) > 1 and not PARTICLES.issuperset(set(one) & set(two)) for one, two in pairs
+    )
+
+
+def _signs(column: Sequence[str]) -> float:
+    """Return what a name's writing tells, by row: particles and capitals of family names, less signs of given names."""
+    score = 0
+    for cell in column:
+        words = cell.split()
+        opening = words[0].lower()
+        score += len(words) > 1 and opening in PARTICLES
+        score += opening.startswith(("o'", "o’", "mc"))
+        score += len(cell) > 3 and is_all_capitals(cell)
+        score -= "(" in cell or '"' in cell or "“" in cell
+        score -= len(words) > 1 and fold(opening) in DOUBLE_STARTERS
+    return score / max(1, len(column))
+
+
+def _is_header(rows: Sequence[Sequence[str]], width: int) -> bool:
+    """Say whether the first row is unlike all others: words where they have figures, no name where they have names."""
+    if len(rows) < 3 or sum(map(bool, rows[0])) < 2:
+        return False
+    points = 0
+    for at, column in enumerate(_columns(rows[1:], width)):
+        title = rows[0][at] if at < len(rows[0]) else ""
+        if title and column.cells:
+            points += _unlike(title, column)
+    return points >= 2
+
+
+def _unlike(title: str, column: _Column) -> int:
+    """Return by how much a cell seems to be the title over the others of its column; below nothing for a name."""
+    letters = any(map(is_letter, title)) and not any(map(str.isdigit, title))
+    if column.role is not Role.FULL:
+        return 2 * (letters and not column.repeats and _share(map(_has_figure, column.cells)) >= _MOSTLY)
+    if column.repeats:
+        return 1 if letters and fold(title) not in set(map(fold, column.cells)) else -1
+    words = _words(title)
+    if any(lean(word) > 0 for word in words):
+        return -2
+    if title.endswith("?") or len(words) > 3:
+        return 2
+    named = any(map(is_known, words))
+    return (column.known >= _MOSTLY and not named) + (column.whole and len(words) == 1 and not named)
+
+
+def _has_figure(cell: str) -> bool:
+    return any(char.isdigit() for char in cell)
+
+
+def _kind(cell: str) -> Role:
+    cell = _NUMBERED.sub("", cell)
+    if any(char.isdigit() or char == "@" for char in cell) or not any(map(is_letter, cell)):
+        return Role.OTHER
+    folded = fold(cell)
+    if folded in HANDS or folded in SUPPORTS:
+        return Role.HAND if folded in HANDS else Role.SUPPORT
+    about = folded in CODES or folded in CARE or _OUTLINE.fullmatch(cell) or folded.split()[0].strip(".") in TITLES
+    return Role.OTHER if about or len(folded) < 2 or is_sheet_sign(cell) else Role.FULL
+
+
+def _words(cell: str) -> list[str]:
+    """Return the words of a cell, without numbering, brackets and particles."""
+    bare = re.sub(r"[(\[{“\"].*?[)\]}”\"]", " ", _NUMBERED.sub("", cell)).replace(",", " ").split()
+    return [word for word in bare if word.lower() not in PARTICLES] or bare
+
+
+def _share(answers: Iterable[bool]) -> float:
+    found = tuple(answers)
+    return sum(found) / max(1, len(found))
+
+
+def _mostly(answers: Iterable[bool]) -> bool:
+    return _share(answers) > 0.5

@@ -1,0 +1,161 @@
+"""Several children in one line: told apart where that is sure, asked about where it is not, never made into one.
+
+It is sure where every part opens with a known given name and nothing can be read as a family name before a comma.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from namewright.names.clusters import is_letter
+from namewright.names.particles import PARTICLES
+from namewright.roster.beside import is_word_about, strip_numbering
+from namewright.roster.known import is_double, is_given, lean
+from namewright.roster.vocabulary import DOUBLE_STARTERS, GOES_BY_OPENINGS, HANDS, SUFFIXES, fold
+
+_BRACKETS = re.compile(r"\([^()]*\)|\[[^\[\]]*\]|“[^“”]*”|\"[^\"]*\"")
+_SIGNS = re.compile(r"\s*[;/&+|•·]\s*|\s+(?:and|und|y|et|e|ed)\s+")
+_COMMA = re.compile(r"\s*[,，、]\s*(?:(?:and|und|y|et|e|ed|&)\s+)?")
+_DASH = re.compile(r"\s+[-–—]\s+")
+_LABEL = re.compile(r"([^:,;/&]{2,30}):\s+(?=\S)")
+_MOST_WORDS = 5
+_ROW = 4
+_MANY = 6
+_MOSTLY = 0.6
+
+
+@dataclass(frozen=True, slots=True)
+class Several:
+    """The parts of a line, a name each; not ``sure`` where it may be one child after all. ``label`` heads them."""
+
+    parts: tuple[str, ...]
+    sure: bool
+    label: str = ""
+
+
+def family_first_by_comma(lines: Sequence[str]) -> bool:
+    """Say whether the lines of a list that have one comma are written ``Family, Given``."""
+    pairs = [parts for line in lines if len(parts := _COMMA.split(_masked(strip_numbering(line)))) == 2]
+    leads = [(lean(one.split()[0]), lean(two.split()[0])) for one, two in pairs if one.split() and two.split()]
+    against = sum(one > 0 and two > 0 for one, two in leads)
+    speaking = sum(one < 0 or (one == 0 and two > 0) for one, two in leads)
+    filled = sum(bool(line.strip()) for line in lines)
+    return len(leads) > 1 and speaking >= against and (2 * len(leads) >= filled or speaking > 2 * against)
+
+
+def several_in(line: str, *, family_first: bool, alone: bool) -> Several | None:
+    """Return the children of a line, None where it is one child or none.
+
+    ``family_first`` says that the list writes ``Family, Given``, ``alone`` that the line is all there is.
+    """
+    text = strip_numbering(line)
+    label = _LABEL.match(text)
+    if label and not is_word_about(label[1].split()[-1]) and fold(label[1]) not in GOES_BY_OPENINGS:
+        found = several_in(text[label.end() :], family_first=False, alone=True)
+        if found and found.sure and not found.label:
+            return Several(found.parts, True, f"{label[1]}:")
+    masked = _masked(text)
+    if not _SIGNS.search(masked) and not _COMMA.search(masked):
+        return _by_dash(text, masked) or _in_a_row(text.split(), alone=alone)
+    spans = _spans(masked, re.compile(f"{_COMMA.pattern}|{_SIGNS.pattern}"))
+    parts = [text[start:end].strip() for start, end in spans if text[start:end].strip()]
+    if len(parts) < 2 or not all(map(_may_be_a_name, parts)):
+        return None
+    if _SIGNS.search(masked):
+        return _by_signs(parts, masked)
+    return _by_commas(parts, family_first=family_first, alone=alone)
+
+
+def _masked(text: str) -> str:
+    """Return a text of the same length whose brackets and quotation marks hold nothing that parts."""
+    return _BRACKETS.sub(lambda match: "x" * len(match[0]), text)
+
+
+def _spans(masked: str, pattern: re.Pattern[str]) -> list[tuple[int, int]]:
+    at, spans = 0, []
+    for match in pattern.finditer(masked):
+        spans.append((at, match.start()))
+        at = match.end()
+    return [*spans, (at, len(masked))]
+
+
+def _may_be_a_name(part: str) -> bool:
+    """Say whether a part may be a name: letters, few words, no figure, nothing about the child."""
+    words = _BRACKETS.sub(" ", part).split()
+    return (0 < len(words) <= _MOST_WORDS and not any(char.isdigit() or char == "@" for char in part)
+            and any(map(is_letter, part)) and fold(words[0]) not in SUFFIXES
+            and not (fold(part) in HANDS and len(part) > 1) and not _is_about(words)
+            and fold(words[0]) not in GOES_BY_OPENINGS and fold(" ".join(words[:2])) not in GOES_BY_OPENINGS)
+
+
+def _is_about(words: Sequence[str]) -> bool:
+    """Say whether words are a remark: one of them is a word about a child, and they open with no given name."""
+    small = words[0].islower() and len(words) > 1 and words[0] not in PARTICLES
+    return small or (any(map(is_word_about, words)) and not (is_given(words[0]) and len(words) < 2))
+
+
+def _lead(part: str) -> int:
+    return lean(part.split()[0])
+
+
+def _by_signs(parts: list[str], masked: str) -> Several | None:
+    """Judge parts between signs or “and”; ``Ruiz y Gómez`` may be one family name."""
+    words = [part.split() for part in parts]
+    if re.search(r"\s(?:y|e)\s", masked) and not any(is_given(each[0]) or len(each) > 1 for each in words[1:]):
+        return None
+    if "&" in masked and len(words[-1]) > 1 and all(len(each) == 1 for each in words[:-1]):
+        family = " ".join(words[-1][1:])
+        parts = [*(f"{part} {family}" for part in parts[:-1]), parts[-1]]
+    return Several(tuple(parts), all(is_given(each[0]) for each in words) and any(lean(each[0]) > 0 for each in words))
+
+
+def _by_commas(parts: list[str], *, family_first: bool, alone: bool) -> Several | None:
+    if len(parts) == 2:
+        return None if family_first else _two_by_comma(parts[0], parts[1], alone=alone)
+    sizes = {len(part.split()) for part in parts}
+    given = sum(is_given(part.split()[0]) for part in parts)
+    families = sum(_lead(part) < 0 for part in parts)
+    if len(parts) == 3 and (_lead(parts[0]) < 0 or (len(sizes) > 1 and given < 3)):
+        return None  # Family, Given, and what cannot be placed
+    if given >= _MOSTLY * len(parts) and not families:
+        return Several(tuple(parts), True)
+    return Several(tuple(parts), False) if len(sizes) == 1 or given >= 2 or len(parts) > 3 else None
+
+
+def _two_by_comma(one: str, two: str, *, alone: bool) -> Several | None:
+    first, second = one.split(), two.split()
+    lead, follow = lean(first[0]), lean(second[0])
+    if lead <= 0 or fold(second[-1]) in SUFFIXES or first[0].lower() in PARTICLES:
+        unknown = lead == 0 and not is_given(first[0]) and not is_given(second[0])
+        return Several((one, two), False) if unknown and not alone and len(first) == 1 == len(second) else None
+    if len(first) == 1 == len(second):
+        return Several((one, two), follow > 0)
+    if len(first) > 1 < len(second):
+        return Several((one, two), lean(first[-1]) <= 0) if follow > 0 else None
+    return Several((one, two), False) if is_given(second[0]) else None
+
+
+def _by_dash(text: str, masked: str) -> Several | None:
+    """``Bo - Al`` may be two children; ``Mary - Kate`` is one name, and what is no given name is a remark."""
+    parts = [part.strip() for part in (text[start:end] for start, end in _spans(masked, _DASH)) if part.strip()]
+    if len(parts) < 2 or not all(map(_may_be_a_name, parts)) or not all(is_given(part.split()[0]) for part in parts):
+        return None
+    words = [part.split() for part in parts]
+    single = all(len(each) == 1 for each in words)
+    if is_double(words[0][-1], words[1][0]):
+        return None
+    sure = all(lean(each[0]) > 0 for each in words) and (
+        (single and fold(parts[0]) not in DOUBLE_STARTERS) or all(len(each) > 1 for each in words))
+    return Several(tuple(parts), sure)
+
+
+def _in_a_row(words: list[str], *, alone: bool) -> Several | None:
+    """``Mia Leo Noah Ava``: four given names or more and no family name."""
+    if len(words) < _ROW or any(lean(word) < 0 or word.lower() in PARTICLES or not word[0].isalpha() for word in words):
+        return None
+    given = sum(lean(word) > 0 for word in words)
+    if 4 * given < 3 * len(words):
+        return None
+    return Several(tuple(words), alone or len(words) >= _MANY)
