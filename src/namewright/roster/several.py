@@ -18,6 +18,7 @@ from namewright.roster.vocabulary import DOUBLE_STARTERS, GOES_BY_OPENINGS, HAND
 _BRACKETS = re.compile(r"\([^()]*\)|\[[^\[\]]*\]|“[^“”]*”|\"[^\"]*\"")
 _SIGNS = re.compile(r"\s*[;/&+|•·]\s*|\s+(?:and|und|y|et|e|ed)\s+")
 _COMMA = re.compile(r"\s*[,，、]\s*(?:(?:and|und|y|et|e|ed|&)\s+)?")
+_AND_FAMILY = re.compile(r"\s(?:y|e)\s+([^\s,;/]+)")
 _DASH = re.compile(r"\s+[-–—]\s+")
 _LABEL = re.compile(r"([^:,;/&]{2,30}):\s+(?=\S)")
 _MOST_WORDS = 5
@@ -103,7 +104,7 @@ def _lead(part: str) -> int:
 def _by_signs(parts: list[str], masked: str) -> Several | None:
     """Judge parts between signs or “and”; ``Ruiz y Gómez`` may be one family name."""
     words = [part.split() for part in parts]
-    if re.search(r"\s(?:y|e)\s", masked) and not any(is_given(each[0]) or len(each) > 1 for each in words[1:]):
+    if any(not is_given(word) for word in _AND_FAMILY.findall(masked)):
         return None
     if "&" in masked and len(words[-1]) > 1 and all(len(each) == 1 for each in words[:-1]):
         family = " ".join(words[-1][1:])
