@@ -258,7 +258,8 @@ SURE = [  # a line, the children on it, why
     ("Sam / Jo", "Sam Jo", "a slash"), ("Bo - Al", "Bo Al", "a dash"), ("Mia & Leo", "Mia Leo", "a sign"),
     ("Mia and Leo", "Mia Leo", "a word"), ("Mia y Leo", "Mia Leo", "in Spanish"),
     ("Mia und Leo", "Mia Leo", "in German"),
-    ("Mia, Leo, Noah and Ava", "Mia Leo Noah Ava", "a row of them"), ("Mia, Leo, and Ava", "Mia Leo Ava", "a last comma"),
+    ("Mia, Leo, Noah and Ava", "Mia Leo Noah Ava", "a row of them"),
+    ("Mia, Leo, and Ava", "Mia Leo Ava", "a last comma"),
     ("Mia Chen, Leo Park", "Mia Leo", "whole names"), ("Mia & Leo Park", "Mia Leo", "brother and sister"),
     ("Mia Leo Noah Ava Emma", "Mia Leo Noah Ava Emma", "with spaces alone"),
     ("Mia\tLeo\tNoah", "Mia Leo Noah", "tabs"),
@@ -306,7 +307,7 @@ MIXED = [  # a text, its children, why
     ("Mia\tLeo\nNoah\tAva\nEmma\tLiam", "Mia Leo Noah Ava Emma Liam", "a grid of given names"),
     ("Mia Chen          Leo Park\nNoah Brown        Ava Moss", "Mia Leo Noah Ava", "two columns of a page"),
     ("<ul><li>Mia Chen</li>\n<li>Leo Park</li></ul>", "Mia Leo", "a list of a web page"),
-    ("<table><tr><td>Mia</td><td>Chen</td></tr>\n<tr><td>Leo</td><td>Park</td></tr></table>", "Mia Leo", "a table of one"),
+    ("<table><tr><td>Mia</td><td>Chen</td></tr>\n<tr><td>Leo</td><td>Park</td></tr></table>", "Mia Leo", "its table"),
     ("[9/3/26, 8:10] Ms Tarn: Mia Chen\n[9/3/26, 8:11] Pat: Leo Park", "Mia Leo", "a chat"),
     ("Pat 8:10: Mia Chen\nPat 8:12: Leo Park", "Mia Leo", "a chat without days"),
 ]
