@@ -38,6 +38,9 @@ ABSTRACTS |= {
                   "knowledge, word reading and spelling; not pre-K",
     "jones-reutzel-2012": "kindergarten classes, exploratory; short lessons with distributed cycles of review went "
                           "with better alphabet knowledge",
+    "turnbull-2010": "461 children aged 3 to 5; knowing the capital made knowing the small letter more than 16 times "
+                     "as likely",
+    "justice-2006": "339 four-year-olds; own name among four things that go with learning a letter sooner",
     "simpson-2013": "adults rated in clear view how alike two letters look; table seen",
 }
 # place, sentence or part of one, key, words of the abstract that carry it
@@ -104,6 +107,18 @@ CLAIMS = (
      "adults rated in clear view how alike two letters look"),
     ("es", "Cuánto se parecen las letras lo valoraron adultos (Simpson et al. 2013)", "simpson-2013",
      "adults rated in clear view how alike two letters look"),
+    ("en", "from unlike to alike by adults’ ratings (Simpson et al. 2013)", "simpson-2013",
+     "adults rated in clear view how alike two letters look"),
+    ("en", "knowing the capital went with knowing the small letter (Turnbull et al. 2010, abstract)", "turnbull-2010",
+     "knowing the capital made knowing the small letter more than 16 times as likely"),
+    ("en", "letters of the own name are learnt sooner (Justice et al. 2006, abstract)", "justice-2006",
+     "own name among four things that go with learning a letter sooner"),
+    ("es", "de distintas a parecidas según lo valoraron adultos (Simpson et al. 2013)", "simpson-2013",
+     "adults rated in clear view how alike two letters look"),
+    ("es", "saber la mayúscula fue de la mano de saber la minúscula (Turnbull et al. 2010, resumen)", "turnbull-2010",
+     "knowing the capital made knowing the small letter more than 16 times as likely"),
+    ("es", "las letras del propio nombre se aprenden antes (Justice et al. 2006, resumen)", "justice-2006",
+     "own name among four things that go with learning a letter sooner"),
     ("ladder", "Of five lessons and a control, numbered arrows with writing from memory did most for first graders at "
                "risk (Berninger et al. 1997, abstract)", "berninger-1997", "numbered arrows with writing"),
     ("ladder", "Tracing alone did less than copying for kindergartners (Hirsch & Niedermeyer 1973, abstract)",

@@ -7,10 +7,12 @@ import re
 import pypdfium2 as pdfium
 import pytest
 
-from namewright.making.account import NothingToWrite
+from namewright.making.account import NoFriends, NothingToWrite
 from namewright.making.choices import Choices
 from namewright.making.make import Making
 from namewright.making.request import TO_KNOW, Kind, Request, listed
+from namewright.pages.know.signin import LATE
+from namewright.pages.page import Row
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.finding import finding
 from namewright.practice.ordering import order_class
@@ -60,8 +62,9 @@ def test_odd_names_make_pages(setter: Typesetter, kind: Kind, support: Support) 
     assert list(making.pages())
     assert [(one.child.practice, one.cause.message) for one in making.account.not_made] == []
     alone = Making(request("Mira", kinds=(kind,), support=support), setter)
-    assert list(alone.pages())
-    assert not alone.account.not_made
+    pages = list(alone.pages())
+    lost = [type(one.cause) for one in alone.account.not_made]
+    assert (bool(pages), lost) == ((False, [NoFriends]) if kind is Kind.FRIENDS else (True, []))
 
 
 def test_a_name_without_letters_is_told(setter: Typesetter) -> None:
@@ -90,3 +93,25 @@ def test_neighbours_have_other_places_and_reprints_the_same(setter: Typesetter) 
     assert one != other
     assert made(0) == [one, other]
     assert made(1) != [one, other]
+
+
+def test_signing_in_has_everybody_and_room_for_more(setter: Typesetter) -> None:
+    """Each name stands once in the order of the list, namesakes by what the list calls them, and rows are left over."""
+    names = ("Tilo", "Mira", "Bo", "Wilhelminaconstantina")
+    making = Making(request(*names, kinds=(Kind.SIGNIN,), support=Support.INDEPENDENT), setter)
+    pages = list(making.pages())
+    named = [item.name for page in pages for item in page.items if isinstance(item, Row) and item.form == "name"]
+    blank = [item for page in pages for item in page.items if isinstance(item, Row) and item.form == "blank"]
+    assert tuple(named) == names
+    assert len(blank) == len(names) + LATE
+    assert "here" in texts(making)[-1]
+
+
+def test_a_hidden_name_is_not_on_the_page_of_gaps(setter: Typesetter) -> None:
+    """What a reader hears of a row with gaps is what is seen, not the whole name."""
+    making = Making(request("Marek", kinds=(Kind.MISSING,), support=Support.FULL), setter)
+    (page,) = making.pages()
+    shown = [item.name for item in page.items if isinstance(item, Row)]
+    assert shown[0] == "Marek"
+    assert all("–" in name for name in shown[1:])
+    assert often("Marek", texts(making)[0]) == 2

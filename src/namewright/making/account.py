@@ -39,6 +39,13 @@ class NothingToWrite(Problem):
         super().__init__("account.nothing_to_write", label=label)
 
 
+class NoFriends(Problem):
+    """Names of friends were asked for, and nobody else is in the class."""
+
+    def __init__(self, label: str) -> None:
+        super().__init__("account.no_friends", label=label)
+
+
 @dataclass(frozen=True, slots=True)
 class NotMade:
     """A child whose page of a kind could not be made, and why: ``MissingLetters``, ``DoesNotFit`` or one of those here.

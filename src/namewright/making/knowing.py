@@ -8,11 +8,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
+from typing import TYPE_CHECKING
 
 from namewright.classbook.growing import not_standing
 from namewright.letters.alphabet import MissingLetters
 from namewright.lines.ruling import print_ruling
-from namewright.making.account import NothingToWrite
+from namewright.lines.tuned import check_pens
+from namewright.making.account import NoFriends, NothingToWrite
 from namewright.making.request import Kind, Member, Request
 from namewright.message import Message, message
 from namewright.pages.page import Page
@@ -20,9 +22,15 @@ from namewright.pages.summary import Entry, drawable, summary_pages
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.difficulty import written_signs
 from namewright.practice.finding import Finding, finding
+from namewright.practice.friends import FRIENDS, Mate, friends
 from namewright.practice.gaps import GapRow, gap_rows
+from namewright.practice.letter_hunt import HITS, Hunt, letter_hunt
 from namewright.practice.mixing import ORDERS, Letters, mixed
+from namewright.practice.ordering import Planned
 from namewright.wording import wording
+
+if TYPE_CHECKING:
+    from namewright.pages.know.signin import Signer
 
 _READ_MM = 5.0  # an x-height at which a name is tried
 
@@ -39,19 +47,54 @@ class Knowing:
         """Return a child's pages of a kind. Raises NothingToWrite, MissingLetters, DoesNotFit."""
         name, holds = self._name(one), self.request.settings_of(one)
         self.setter.ruled(print_ruling(_READ_MM)).line(name)  # what cannot be drawn is told before names are compared
-        if kind is Kind.FIND:
-            from namewright.pages.know.find import find_page
+        match kind:
+            case Kind.FIND:
+                from namewright.pages.know.find import find_page
 
-            return (find_page(self.setter, label, self._found(one), holds),)
-        if kind is Kind.MISSING:
-            from namewright.pages.know.missing import missing_pages
+                return (find_page(self.setter, label, self._found(one), holds),)
+            case Kind.LETTERS:
+                from namewright.pages.know.letters import letters_page
 
-            return missing_pages(self.setter, label, self._gaps(one), holds)
-        if kind is Kind.MIXED:
-            from namewright.pages.know.mixed import mixed_pages
+                return (letters_page(self.setter, label, self._hunt(one), holds),)
+            case Kind.MISSING:
+                from namewright.pages.know.missing import missing_pages
 
-            return mixed_pages(self.setter, label, name, self._orders(one), holds)
-        raise ValueError(f"{kind} is no page to know a name by")
+                return missing_pages(self.setter, label, self._gaps(one), holds)
+            case Kind.MIXED:
+                from namewright.pages.know.mixed import mixed_pages
+
+                return mixed_pages(self.setter, label, name, self._orders(one), holds)
+            case Kind.FRIENDS:
+                from namewright.pages.know.friends import friends_pages
+
+                return friends_pages(self.setter, label, name, self._friends(one), holds)
+            case _:
+                raise ValueError(f"{kind} is no page of one child to know a name by")
+
+    # --- the class's pages -------------------------------------------------------------------------------
+
+    def tried_to_sign_in(self, one: Member) -> bool:
+        """Return True where a child has room on the list to sign in. Raises as ``pages`` does."""
+        from namewright.pages.know.signin import row_height
+
+        return row_height(self.setter, self._signer(one), self.request.settings) > 0.0
+
+    def sign_in(self, members: Sequence[Member]) -> tuple[Page, ...]:
+        """Return the list on which these children sign in, each tried before."""
+        from namewright.pages.know.signin import sign_in_pages
+
+        return sign_in_pages(self.setter, [self._signer(one) for one in members], self.request.settings)
+
+    def _signer(self, one: Member) -> Signer:
+        from namewright.pages.know.signin import Signer
+
+        holds = self.request.settings_of(one)
+        check_pens(holds.ruling)
+        name, child = self._name(one), one.placed.child
+        alone = [each.practice for each in self.request.classmates].count(name) == 1
+        return Signer(name, name if alone else drawable(self.setter, child.label), holds)
+
+    # --- what the adult is told --------------------------------------------------------------------------
 
     def answers(self, made: Sequence[tuple[Kind, Member]]) -> tuple[Page, ...]:
         """Return the adult's pages about the pages made: child by child, what to find on each."""
@@ -64,7 +107,8 @@ class Knowing:
             theirs = [(kind, member) for kind, member in made if member.placed.child.line == one]
             told = [told_ for kind, member in theirs for told_ in self._answer(kind, member)]
             label = drawable(self.setter, theirs[0][1].placed.child.label)
-            entries.append(Entry(label, (drawable(self.setter, words.text(*told)),), beside=True))
+            if told:
+                entries.append(Entry(label, (drawable(self.setter, words.text(*told)),), beside=True))
         return summary_pages(self.setter, entries, settings.paper, binding=settings.binding)
 
     def notes(self, kind: Kind, made: Sequence[Member]) -> Iterator[Message]:
@@ -75,21 +119,22 @@ class Knowing:
                 yield message("account.invented", count=count)
 
     def _answer(self, kind: Kind, one: Member) -> Iterator[Message]:
-        if kind is Kind.FIND:
-            found = self._found(one)
-            yield message("page.answers.find", hits=found.hits, all=len(found.shown),
-                          names=tuple(other.name for other in found.others))
-            invented = tuple(other.name for other in found.others if other.invented)
-            if invented:
-                yield message("page.answers.invented", names=invented)
-
-        elif kind is Kind.MISSING:
-            rows = tuple("".join(row.shown) for row in self._gaps(one))
-            yield message("page.answers.missing", rows=rows)
-
-        elif kind is Kind.MIXED:
-            orders = tuple("".join(order) for order in self._orders(one))
-            yield message("page.answers.mixed", orders=orders)
+        match kind:
+            case Kind.FIND:
+                found = self._found(one)
+                yield message("page.answers.find", hits=found.hits, all=len(found.shown),
+                              names=tuple(other.name for other in found.others))
+                invented = tuple(other.name for other in found.others if other.invented)
+                if invented:
+                    yield message("page.answers.invented", names=invented)
+            case Kind.LETTERS:
+                yield message("page.answers.letters", hits=HITS, letters=self._hunt(one).letters)
+            case Kind.MISSING:
+                yield message("page.answers.missing", rows=tuple("".join(row.shown) for row in self._gaps(one)))
+            case Kind.MIXED:
+                yield message("page.answers.mixed", orders=tuple("".join(order) for order in self._orders(one)))
+            case Kind.FRIENDS:
+                yield message("page.answers.friends", names=self._friends(one))
 
     # --- what stands on each page ------------------------------------------------------------------------
 
@@ -116,6 +161,23 @@ class Knowing:
     def _orders(self, one: Member) -> tuple[Letters, ...]:
         count = ORDERS[self.request.settings_of(one).support]
         return mixed(self._name(one), self._seed(Kind.MIXED, one), count)
+
+    def _hunt(self, one: Member) -> Hunt:
+        name = self._name(one)
+        return letter_hunt(name, self.request.settings_of(one).support, self._seed(Kind.LETTERS, one),
+                           not_standing(name, one.notes))
+
+    def _friends(self, one: Member) -> tuple[str, ...]:
+        """Return the names of a child's friends. Raises NoFriends."""
+        tables = {each.placed.child.line: each.placed.group for each in self.request.members
+                  if isinstance(each.placed, Planned)}
+        table, line = tables.get(one.placed.child.line), one.placed.child.line
+        mates = [Mate(child.practice, table is not None and tables.get(child.line) == table)
+                 for child in self.request.classmates if child.line != line and self._can_draw(child.practice)]
+        found = friends(self._name(one), mates, FRIENDS[self.request.settings_of(one).support])
+        if not found:
+            raise NoFriends(one.placed.child.label)
+        return found
 
     def _can_draw(self, name: str) -> bool:
         if name not in self._drawn:

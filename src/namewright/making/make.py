@@ -14,7 +14,16 @@ from typing import TYPE_CHECKING, ParamSpec, TypeVar
 
 from namewright.letters.alphabet import MissingLetters
 from namewright.lines.fit import DoesNotFit
-from namewright.making.account import Account, FontTooLarge, NothingNoted, NothingToWrite, NotMade, Remark, TooLarge
+from namewright.making.account import (
+    Account,
+    FontTooLarge,
+    NoFriends,
+    NothingNoted,
+    NothingToWrite,
+    NotMade,
+    Remark,
+    TooLarge,
+)
 from namewright.making.request import FOR_EACH_CHILD, TO_KNOW, Kind, Member, Request
 from namewright.message import Message, Problem, message, together
 from namewright.pages.ladder import ORDERED
@@ -55,7 +64,8 @@ class Making:
         """
         makers: Mapping[Kind, Callable[[], Iterator[Page]]] = {
             Kind.TILES: self._tiles, Kind.GROUPS: self._groups, Kind.ADULT: self._adult, Kind.PLAN: self._plan,
-            Kind.YEAR: self._year, Kind.ANSWERS: self._answers}
+            Kind.YEAR: self._year, Kind.ANSWERS: self._answers,
+            Kind.SIGNIN: self._sign_in}
         for kind in sorted(kinds or self.request.kinds, key=list(Kind).index):
             if kind in makers:
                 yield from makers[kind]()
@@ -70,7 +80,7 @@ class Making:
         cause: Problem
         try:
             made = make(*args, **more)
-        except (MissingLetters, DoesNotFit, NothingNoted, NothingToWrite) as error:
+        except (MissingLetters, DoesNotFit, NothingNoted, NothingToWrite, NoFriends) as error:
             cause = error
         except PageError:
             cause = FontTooLarge() if self.setter.school_font else TooLarge()
@@ -216,6 +226,12 @@ class Making:
                                           request.first.over(request.everyone).order or Order.PRACTICE)
         yield from self._try(Kind.PLAN, request.members, plan_pages, self.setter, timetable_of(request), settings,
                              self.numbers()) or ()
+
+    def _sign_in(self) -> Iterator[Page]:
+        in_list = sorted(self.request.members, key=lambda one: one.placed.child.line)
+        there = [one for one in in_list if self._try(Kind.SIGNIN, [one], self._knowing.tried_to_sign_in, one)]
+        if there:
+            yield from self._knowing.sign_in(there)
 
     def _answers(self) -> Iterator[Page]:
         """Yield the adult's pages about what was made to know names by, about every kind where none was."""

@@ -32,14 +32,18 @@ class Kind(StrEnum):
     YEAR = "year"
     GROWTH = "growth"
     FIND = "find"
+    LETTERS = "letters"
     MISSING = "missing"
     MIXED = "mixed"
+    FRIENDS = "friends"
+    SIGNIN = "signin"
     ANSWERS = "answers"
 
 
-TO_KNOW = (Kind.FIND, Kind.MISSING, Kind.MIXED)
-"""Pages to recognise, spell and build a name, in the order of their steps."""
-FOR_EACH_CHILD = frozenset({Kind.SHEETS, Kind.CARDS, Kind.TILES, Kind.SIZES, Kind.GROWTH, *TO_KNOW})
+KNOW_EACH = (Kind.FIND, Kind.LETTERS, Kind.MISSING, Kind.MIXED, Kind.FRIENDS)
+TO_KNOW = (*KNOW_EACH, Kind.SIGNIN)
+"""Pages to recognise, spell and build a name, in the order of their steps: those for each child, then the class's."""
+FOR_EACH_CHILD = frozenset({Kind.SHEETS, Kind.CARDS, Kind.TILES, Kind.SIZES, Kind.GROWTH, *KNOW_EACH})
 
 
 @dataclass(frozen=True, slots=True)

@@ -60,7 +60,7 @@ class Frame:
 
     def caption(self, key: str, **fields: str) -> None:
         """Write a sentence, in as many lines as it takes, and go on below it."""
-        lines = self.setter.wrapped(self.words.say(key, **fields), self.right - self.left)
+        lines = self.setter.wrapped(self.words.say(key, **fields), self.right - self.left, blocks.TEXT_MM)
         placed = (blocks.text_at(self.setter, line, self.left, self.y + 3.8 + at * LINE_MM)
                   for at, line in enumerate(lines))
         self.items.append(Furniture(passage(placed)))

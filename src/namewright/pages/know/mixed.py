@@ -8,17 +8,16 @@ Millimetres, y down.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import accumulate
 
-from namewright.lines.forms import Form
-from namewright.lines.ink import RULE, Ink, Style, line
 from namewright.lines.ruling import Ruling, print_ruling
 from namewright.lines.tile_boxes import ROW_GAP_MM, TILE_MM, tile_rows
 from namewright.message import message
 from namewright.pages import blocks
 from namewright.pages.know.frame import Frame, framed
 from namewright.pages.know.missing import fold
-from namewright.pages.know.rows import Spread, blank, height_of, solid, spread
-from namewright.pages.page import Page, Row
+from namewright.pages.know.rows import Spread, blank, height_of, letters_in, solid, spread
+from namewright.pages.page import Page
 from namewright.pages.sheet import SheetSettings
 from namewright.pages.tile_sheet import tiles_at
 from namewright.pages.typesetter import Typesetter
@@ -26,7 +25,7 @@ from namewright.settings import Support
 
 Orders = Sequence[Sequence[str]]
 _LOOSE = 0.8  # of the x-height: loose letters are read and not written on
-_APART = 1.4  # x-heights between two loose letters
+_APART, _MIN_APART = 1.4, 0.5  # x-heights between two loose letters
 _MAX_AIR_MM = 12.0
 
 
@@ -104,7 +103,7 @@ def _tiles(frame: Frame, tiles: Orders) -> None:
 def _to_write(frame: Frame, label: str, orders: Orders, wide: Spread) -> tuple[Page, ...]:
     """Set each order on a line of its own, with a row to write the name on under it."""
     frame.caption("page.know.mixed")
-    loose = print_ruling(_LOOSE * frame.settings.ruling.x_height_mm)
+    loose = _loose_ruling(frame, orders[0])
     letters = [frame.setter.ruled(loose).line(letter) for letter in orders[0]]
     rise, drop = max(one.rise_mm for one in letters) + 1.0, max(one.drop_mm for one in letters) + 5.0
     height = rise + drop + height_of(frame, wide.lines)
@@ -121,15 +120,18 @@ def _to_write(frame: Frame, label: str, orders: Orders, wide: Spread) -> tuple[P
     return (*pages, frame.page(None if pages else label))
 
 
+def _loose_ruling(frame: Frame, letters: Sequence[str]) -> Ruling:
+    """Return the unseen ruling of loose letters, smaller where so many would not stand apart across the page."""
+    wished = print_ruling(_LOOSE * frame.settings.ruling.x_height_mm)
+    needed = sum(frame.setter.ruled(wished).line(letter).width_mm for letter in letters)
+    needed += _MIN_APART * wished.x_height_mm * len(letters)
+    return print_ruling(wished.x_height_mm * min(1.0, (frame.right - frame.left) / needed))
+
+
 def _loose(frame: Frame, order: Sequence[str], ruling: Ruling, baseline: float) -> None:
-    """Set letters one by one with a short stroke under each, so that d is no p; nearer where they are many."""
-    lines = [frame.setter.ruled(ruling).line(letter) for letter in order]
-    room = frame.right - frame.left - sum(one.width_mm for one in lines)
-    gap = min(_APART * ruling.x_height_mm, room / max(1, len(lines)))
-    inks: list[Ink] = []
-    x = frame.left + gap / 2
-    for one in lines:
-        inks += blocks.letters_at(frame.setter, one, Form.SOLID, x, baseline)
-        inks.append(Ink(Style(0.3, RULE), (line(x, baseline + 1.6, x + one.width_mm, baseline + 1.6),)))
-        x += one.width_mm + gap
-    frame.items.append(Row(" ".join(order), "letters", tuple(inks)))
+    """Set the letters one by one, nearer to each other where they are many."""
+    widths = [frame.setter.ruled(ruling).line(letter).width_mm for letter in order]
+    gap = min(_APART * ruling.x_height_mm, (frame.right - frame.left - sum(widths)) / len(widths))
+    ends = list(accumulate(width + gap for width in widths))
+    middles = [frame.left + end - (width + gap) / 2 for end, width in zip(ends, widths, strict=True)]
+    letters_in(frame, order, ruling, middles, baseline)

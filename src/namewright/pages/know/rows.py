@@ -9,7 +9,7 @@ from namewright.geometry import boxes
 from namewright.letters.strokes import polyline_stroke
 from namewright.lines.fit import fit_name
 from namewright.lines.forms import Form
-from namewright.lines.ink import DARK, Ink, Piece, Style, line, stroke_fragment
+from namewright.lines.ink import DARK, RULE, Ink, Piece, Style, line, stroke_fragment
 from namewright.lines.ruling import Ruling
 from namewright.lines.setting import InkLetter, SetLetter, SetLine, pen_width_mm
 from namewright.names.clusters import clusters
@@ -26,6 +26,7 @@ from namewright.practice.name_likeness import Zone, zone_of
 _SPACINGS = (0.4, 0.25, 0.12, 0.0)  # of the x-height: a gap is wider than a letter, for a young hand writes in it
 _BOX = Style(0.35, DARK)
 _STROKE = Style(0.9, DARK)
+_UNDER = Style(0.3, RULE)
 _MIN_PLACE = 0.4  # of the x-height: the least width of a letter's place, for an i of a young hand
 _MIN_MARK_MM = 3.0
 _BESIDE_MM = 0.8  # white between a letter's ink and the box around its place
@@ -161,3 +162,15 @@ def _box(box: boxes.Box, x: float, y: float) -> Ink:
     x0, y0, x1, y1 = box
     corners = [(0.0, 0.0), (x1 - x0, 0.0), (x1 - x0, y1 - y0), (0.0, y1 - y0), (0.0, 0.0)]
     return Ink(_BOX, (Piece(x + x0, y + y0, stroke_fragment([polyline_stroke(corners)])),))
+
+
+def letters_in(frame: Frame, letters: Sequence[str], ruling: Ruling, middles: Sequence[float], baseline: float) -> None:
+    """Set letters to read, each about its middle, with a short stroke under each, so that d is no p."""
+    inks: list[Ink] = []
+    for letter, middle in zip(letters, middles, strict=True):
+        one = frame.setter.ruled(ruling).line(letter)
+        x = middle - (one.bounds[2] - one.bounds[0]) / 2
+        inks += blocks.letters_at(frame.setter, one, Form.SOLID, x, baseline)
+        half = max(one.width_mm, 0.8 * ruling.x_height_mm) / 2
+        inks.append(Ink(_UNDER, (line(middle - half, baseline + 1.6, middle + half, baseline + 1.6),)))
+    frame.items.append(Row(" ".join(letters), "letters", tuple(inks)))

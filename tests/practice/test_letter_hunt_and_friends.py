@@ -1,0 +1,64 @@
+"""Letters among letters, and friends' names: harder as support goes down, the same each time, never the own."""
+
+from __future__ import annotations
+
+from statistics import fmean
+
+import pytest
+
+from namewright.practice.evidence import load_evidence
+from namewright.practice.friends import Mate, friends
+from namewright.practice.letter_hunt import HITS, MAX_ROWS, OTHERS, letter_hunt
+from namewright.practice.name_likeness import letters_alike
+from namewright.settings import Support
+
+NAMES = ("Bo", "Mira", "Ẹ̀bun", "Ana María", "Mary-Kate", "Kealiʻi", "Łucja", "Zoë", "O", "Christopherson", "7b",
+         "Wilhelminaconstantinamariaevax")
+
+
+@pytest.mark.parametrize("support", Support)
+@pytest.mark.parametrize("name", NAMES)
+def test_every_row_has_the_letter_and_others(name: str, support: Support) -> None:
+    hunt = letter_hunt(name, support, "seed")
+    assert 0 < len(hunt.rows) <= MAX_ROWS
+    for row in hunt.rows:
+        assert row.letter in name
+        assert row.hits == HITS
+        others = [one for one in row.shown if one != row.letter]
+        assert len(set(others)) == len(others) == OTHERS
+        assert all(one.isupper() == row.letter[0].isupper() for one in others if row.letter[0].isalpha())
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_capitals_stand_over_other_small_letters(name: str) -> None:
+    """Both lines hold the same letters, and none stands under its own capital."""
+    hunt = letter_hunt(name, Support.FULL, "seed")
+    assert sorted(one.lower() for one in hunt.capitals) == sorted(hunt.small)
+    assert all(capital.lower() != small for capital, small in zip(hunt.capitals, hunt.small, strict=True))
+    assert len(hunt.capitals) != 1
+
+
+@pytest.mark.parametrize("name", [name for name in NAMES if name != "7b"])
+def test_others_grow_more_alike(name: str) -> None:
+    def alike(support: Support) -> float:
+        rows = letter_hunt(name, support, "seed").rows
+        return fmean(letters_alike(row.letter, one) for row in rows for one in row.shown if one != row.letter)
+    levels = [alike(support) for support in Support]
+    assert levels == sorted(levels)
+    assert levels[0] < levels[-1]
+
+
+def test_the_nearest_are_those_that_were_rated_so() -> None:
+    """Of the letters beside b, at the hardest level, are the four that the table has as most like it."""
+    rated = load_evidence().similarity
+    best = sorted("acdefghijklmnopqrstuvwxyz", key=lambda one: rated.get(frozenset("b" + one), 0.0))[-4:]
+    (row,) = [row for row in letter_hunt("Ob", Support.INDEPENDENT, "seed").rows if row.letter == "b"]
+    assert set(row.shown) == {"b", *best}
+
+
+def test_friends_repeat_the_own_letters_and_sit_at_the_table() -> None:
+    mates = [Mate(name) for name in ("Mira", "Tilo", "Rami", "Ruby", "Ari")]
+    assert friends("Mira", mates, 2) == ("Ari", "Rami")
+    at_table = [Mate(one.name, one.name in ("Tilo", "Ruby")) for one in mates]
+    assert friends("Mira", at_table, 3) == ("Tilo", "Ruby", "Ari")
+    assert friends("Mira", [Mate("Mira"), Mate("MIRA")], 3) == ()
