@@ -11,6 +11,7 @@ from enum import StrEnum
 from itertools import groupby
 
 from namewright.geometry.points import Point
+from namewright.geometry.segments import Cubic
 from namewright.letters.strokes import Stroke
 from namewright.lines.dots import dots
 from namewright.lines.ink import (
@@ -37,7 +38,10 @@ _DOTTED_MARK = 5.0  # pitches: a shorter mark over or under a letter is a thin s
 THIN = 0.6  # of a dot: that stroke's width
 _SPARSE = 4.5  # pitches an x-height has: under this a and e cannot be told by dots alone, and a pale line joins them
 _PALE_LINE = 0.5  # of a dot: that line's width
+_ARC = 0.5523  # of the radius: the handle of a quarter circle drawn as one cubic
 LONE_DOT = 1.5  # a lone dot (on i and j, in ä) is inked so much wider than the pen or the dots of a trace
+TEXT_PEN = 0.17  # of the x-height: the pen of running text, so that a caption stands out from the guide lines
+TEXT_DOT = 0.28  # of the x-height: a full stop or the dot of an i in running text, 0.5 mm in a caption
 _DOTTED = {"dots", "wide", "starts"}
 _Fragments = dict[str, Fragment | None]  # of one letter, by kind; None where it has nothing of a kind
 
@@ -141,7 +145,7 @@ class Inker:
         return tuple(inks)
 
     def letter(self, letter: InkLetter) -> Fragment:
-        """Return a letter with its dots as one fragment for one pen, as running text is drawn."""
+        """Return a letter as one fragment for the pen of running text; a dot is a small ring that the pen fills."""
         return self._fragment(letter, "letter", self._of(letter)) or Fragment("", letter.bounds)
 
     def _pen_layers(self, form: Form) -> tuple[tuple[Style, str], ...]:
@@ -210,7 +214,22 @@ class Inker:
         if kind in ("thin", "wide thin"):
             marks = thin_marks(letter, self.pens.pitch_mm * (_WIDE if kind == "wide thin" else 1.0))
             return stroke_fragment(marks) if marks else None
-        drawn = [stroke for stroke in letter.strokes if kind == "letter" or not stroke.is_dot]
-        if kind == "runs":
+        drawn = [stroke for stroke in letter.strokes if not stroke.is_dot]
+        if kind == "letter":
+            radius = (TEXT_DOT - TEXT_PEN) / 2 * self.ruling.x_height_mm
+            drawn = [_ring(stroke.start, radius) if stroke.is_dot else stroke for stroke in letter.strokes]
+        elif kind == "runs":
             drawn = [Stroke(run) for stroke in drawn for run in unretraced_runs(stroke, letter.strokes)]
         return stroke_fragment(drawn) if drawn else None
+
+
+def _ring(centre: Point, radius: float) -> Stroke:
+    """Return a round stroke about a point, of four quarters."""
+    handle = _ARC * radius
+    x, y = centre
+    right, below, left, above = (x + radius, y), (x, y + radius), (x - radius, y), (x, y - radius)
+    return Stroke((
+        Cubic(right, (x + radius, y + handle), (x + handle, y + radius), below),
+        Cubic(below, (x - handle, y + radius), (x - radius, y + handle), left),
+        Cubic(left, (x - radius, y - handle), (x - handle, y - radius), above),
+        Cubic(above, (x + handle, y - radius), (x + radius, y - handle), right)))

@@ -14,7 +14,7 @@ from typing import TYPE_CHECKING
 from namewright.letters.alphabet import Alphabet, Letter, upright
 from namewright.letters.choice import LetterChoice, chosen
 from namewright.lines.cues import CueMaker
-from namewright.lines.forms import Form, Inker, pens_for
+from namewright.lines.forms import TEXT_PEN, Form, Inker, pens_for
 from namewright.lines.ink import BLACK, Ink, Piece, Spelled, Style, passage
 from namewright.lines.ruling import LETTER_UNITS, Ruling, print_ruling
 from namewright.lines.setting import PENCIL_MM, InkLetter, LineSetter, RuledLetters, SetLine, pen_width_mm
@@ -33,7 +33,6 @@ _KEPT_PLACED = 400  # five or six captions a sheet, on the few places that names
 _KEPT_WIDTHS = 2000
 _TEXT_PENCIL_MM = 0.15
 _TEXT_SPACE = 0.75  # of the space between a child's two names: grown readers need less
-TEXT_PEN = 0.13  # of the x-height
 
 
 @dataclass

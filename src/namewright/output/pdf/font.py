@@ -19,14 +19,13 @@ from functools import cache, lru_cache
 from itertools import groupby
 
 from namewright.letters.alphabet import upright
-from namewright.lines.forms import Inker, pens_for
+from namewright.lines.forms import TEXT_PEN, Inker, pens_for
 from namewright.lines.ink import Ink, Spelled
 from namewright.lines.ruling import print_ruling
 from namewright.lines.setting import RuledLetters
 from namewright.names.clusters import clusters
 from namewright.output.pdf.objects import ObjectFile, deflated
 from namewright.output.pdf.paths import UNIT, operators
-from namewright.pages.typesetter import TEXT_PEN
 
 X_HEIGHT = 1000  # glyph units
 _SIZE = 2  # x-heights
