@@ -104,6 +104,10 @@ class Ink:
         pieces = tuple([Piece(x + dx, y + dy, fragment) for x, y, fragment in self.pieces])
         return Ink(self.style, pieces, self.spelled)
 
+    def in_colour(self, colour: str) -> Ink:
+        """Return the same ink in another colour."""
+        return self if colour == self.style.colour else replace(self, style=replace(self.style, colour=colour))
+
     def read_as(self, role: Role = Role.PROSE, *, goes_on: bool = False) -> Ink:
         """Return the same text in another role, or read in one with what comes before it."""
         if self.spelled is None:

@@ -7,12 +7,25 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from functools import lru_cache
 
 from namewright.letters.choice import LetterChoice
-from namewright.letters.strokes import polyline_stroke
 from namewright.lines.cues import CueMaker
 from namewright.lines.forms import Form
-from namewright.lines.ink import BLACK, DARK, RULE, SHADE, Ink, Piece, Role, Style, line, passage, stroke_fragment
+from namewright.lines.ink import (
+    BLACK,
+    DARK,
+    RULE,
+    SHADE,
+    Fragment,
+    Ink,
+    Piece,
+    Role,
+    Style,
+    dot_fragment,
+    line,
+    passage,
+)
 from namewright.lines.ruling import GuideLine, Ruling
 from namewright.lines.setting import PENCIL_MM, SetLine, pen_width_mm
 from namewright.lines.tile_boxes import TileRows, boxes
@@ -23,7 +36,8 @@ from namewright.wording import TIED_SPACE, Wording
 
 TEXT_MM = 1.9  # x-height of captions; with its ascenders that is type of about 11 pt
 CHECK_BAR_MM = 50.0
-CHECK_NOTE_MM = 1.5  # x-height of the note at the check bar
+NAME_MM = 3.2  # x-height of the child's name in the line that says whose page it is
+CHECK_NOTE_MM = 1.3  # x-height of what the adult reads at the foot: small and grey, out of the child's way
 ROW_CLEAR_MM = 2.0  # white that stays between a mark or tail and the next row
 MIN_CLEAR_MM = 1.5  # the same where a page has no room for more
 
@@ -34,10 +48,11 @@ GUIDE_STYLES = {
     GuideLine.DESCENDER: Style(0.2, RULE),
 }
 _BAND_STYLE = Style(0.12, RULE)
-_FOLD_STYLE = Style(0.25, RULE, (4.0, 2.0))
+_FOLD_STYLE = Style(0.4, RULE)
+_FOLD_STEP_MM = 1.6  # of its fine dots: no dash of a midline is so short
 _BOX_STYLE = Style(0.4, DARK)
-_SIGN_STYLE = Style(0.3, BLACK, fill=BLACK)
-_SIGN = stroke_fragment([polyline_stroke([(0.0, -1.2), (2.4, 0.0), (0.0, 1.2), (0.0, -1.2)])])
+_DATE_MM, _DATE_TEXT_MM = 34.0, 1.6  # the line a date is written on, and the x-height of the words before it
+_START = dot_fragment([(0.0, 0.0)])
 _NAME_HERE = "\0"  # no name has it
 
 
@@ -132,7 +147,7 @@ def moved(item: Item, dx: float, dy: float) -> Item:
     if isinstance(item, Row):
         return replace(item, items=tuple(_moved_leaf(leaf, dx, dy) for leaf in item.items))
     if isinstance(item, Furniture):
-        return Furniture(tuple(ink.moved(dx, dy) for ink in item.items))
+        return replace(item, items=tuple(ink.moved(dx, dy) for ink in item.items))
     if isinstance(item, Tile):
         return replace(item, x=item.x + dx, y=item.y + dy)
     return _moved_leaf(item, dx, dy)
@@ -144,21 +159,25 @@ def _moved_leaf(item: Guide | Ink, dx: float, dy: float) -> Guide | Ink:
     return replace(item, x0=item.x0 + dx, x1=item.x1 + dx, y=item.y + dy)
 
 
-def text_at(setter: Typesetter, words: str, x: float, baseline: float, size_mm: float = TEXT_MM) -> Ink:
+def text_at(setter: Typesetter, words: str, x: float, baseline: float, size_mm: float = TEXT_MM,
+            colour: str = BLACK) -> Ink:
     """Return running text with its left edge at ``x``."""
-    return setter.text_at(words, size_mm, x, baseline)
+    return setter.text_at(words, size_mm, x, baseline, colour)
 
 
 def text_with_name(setter: Typesetter, words: Wording, key: str, name: str, x: float, baseline: float,
-                   size_mm: float = 2.2) -> tuple[Ink, ...]:
-    """Return the title of a key about a name, its own words apart: they recur, the name does not."""
+                   size_mm: float = 2.2, name_mm: float | None = None) -> tuple[Ink, ...]:
+    """Return the title of a key about a name, its own words apart: they recur, the name does not.
+
+    The name may be larger than the rest, in letters of ``name_mm``.
+    """
     inks: list[Ink] = []
     before, _, after = words.say(key, name=_NAME_HERE).replace(TIED_SPACE, " ").partition(_NAME_HERE)
     if name.endswith("."):  # “Ava B.” ends a sentence by itself
         after = after.removeprefix(".")
-    for shown in (before, name, after):
+    for shown, size in ((before, size_mm), (name, name_mm or size_mm), (after, size_mm)):
         if shown.strip():
-            ink = text_at(setter, shown.strip(), x + setter.text_space(size_mm) * (shown[:1] == " "), baseline, size_mm)
+            ink = text_at(setter, shown.strip(), x + setter.text_space(size_mm) * (shown[:1] == " "), baseline, size)
             inks.append(ink)
             x = ink.bounds()[2] + setter.text_space(size_mm) * (0.35 + (shown[-1:] == " "))
     return passage(inks, Role.TITLE)
@@ -174,22 +193,56 @@ def fitting(setter: Typesetter, words: str, room_mm: float, size: float) -> floa
     return size
 
 
-def start_sign(x: float, y: float) -> Ink:
-    """Return the small mark in the margin that shows where to begin: a filled arrowhead, 2.4 mm, pointing right."""
-    return Ink(_SIGN_STYLE, (Piece(x, y, _SIGN),))
+def owner_line(setter: Typesetter, words: Wording, name: str, x: float, right: float, top: float) -> tuple[Ink, ...]:
+    """Return the line that says whose page this is, the name large in it, and at its right a line for the date.
+
+    It takes some 8 mm below ``top``. A long name stands smaller, and where even so it leaves no room the date has none.
+    """
+    baseline = top + 6.5
+    dated = words.say("page.date")
+    date_x = right - _DATE_MM - setter.text_width(dated, _DATE_TEXT_MM) - 2.0
+    own = setter.text_width(words.say("page.owner", name="").strip(), 2.2) + 5.0
+    size = fitting(setter, name, date_x - x - own - 4.0, NAME_MM)
+    has_date = size >= 1.9
+    if not has_date:
+        size = fitting(setter, name, right - x - own, NAME_MM)
+    title = text_with_name(setter, words, "page.owner", name, x, baseline, min(2.2, size), size)
+    if not has_date:
+        return title
+    return (*title, text_at(setter, dated, date_x, baseline, _DATE_TEXT_MM),
+            Ink(Style(0.3, RULE), (line(right - _DATE_MM, baseline, right, baseline),)))
 
 
-def fold_line(x0: float, x1: float, y: float) -> Ink:
-    """Return the dashed line along which the page is folded."""
-    return Ink(_FOLD_STYLE, (line(x0, y, x1, y),))
+def start_dot(x: float, y: float, width_mm: float) -> Ink:
+    """Return the solid dot where the first stroke of a row begins."""
+    return Ink(Style(width_mm, BLACK), (Piece(x, y, _START),))
+
+
+def fold_line(width_mm: float, y: float) -> Furniture:
+    """Return the fine dots along which a page of a width is folded, right across the paper."""
+    return Furniture((Ink(_FOLD_STYLE, (Piece(0.0, y, _fold_dots(width_mm)),)),), bleeds=True)
+
+
+@lru_cache(maxsize=16)
+def _fold_dots(width_mm: float) -> Fragment:
+    return dot_fragment((_FOLD_STEP_MM * (at + 0.5), 0.0) for at in range(int(width_mm / _FOLD_STEP_MM)))
 
 
 def check_bar(setter: Typesetter, words: Wording, x: float, y: float, *, note_above: bool = False) -> tuple[Ink, ...]:
     """Return the bar of exactly 50 mm, centre of end tick to centre of end tick, and its note beside or above it."""
-    bar = Ink(Style(0.25, BLACK), (line(x, y, x + CHECK_BAR_MM, y), line(x, y - 1.3, x, y + 1.3),
-                                   line(x + CHECK_BAR_MM, y - 1.3, x + CHECK_BAR_MM, y + 1.3)))
+    bar = Ink(Style(0.25, RULE), (line(x, y, x + CHECK_BAR_MM, y), line(x, y - 1.3, x, y + 1.3),
+                                  line(x + CHECK_BAR_MM, y - 1.3, x + CHECK_BAR_MM, y + 1.3)))
     note = (x, y - 3.1) if note_above else (x + CHECK_BAR_MM + 3, y + 0.8)
-    return (bar, text_at(setter, words.say("page.check"), *note, CHECK_NOTE_MM))
+    return (bar, text_at(setter, words.say("page.check"), *note, CHECK_NOTE_MM, RULE))
+
+
+def adults_foot(setter: Typesetter, words: Wording, x: float, y: float, note: str | None) -> tuple[Ink, ...]:
+    """Return what the adult reads at the foot of a child's page: the check bar, and below its words a note of a key."""
+    if note is None:
+        return check_bar(setter, words, x, y)
+    bar, check = check_bar(setter, words, x, y)
+    return (bar, check.moved(0.0, -1.7), text_at(setter, words.say(note), x + CHECK_BAR_MM + 3, y + 2.5, CHECK_NOTE_MM,
+                                                 RULE))
 
 
 def tile_boxes(setter: Typesetter, tiles: TileRows, x: float, y: float, *, hint: bool) -> tuple[Tile | Ink, ...]:

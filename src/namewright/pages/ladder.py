@@ -56,6 +56,7 @@ ORDERED = (Part.MARKED, Part.STARTS)
 """The rungs that show where strokes begin, so that their order must be known."""
 TRACED = tuple(part for part in RUNGS if part not in (Part.COPY, Part.MEMORY))
 MAX_TRACED = 4
+_SHORT_ROW = 8
 
 
 class Chain(StrEnum):
@@ -129,9 +130,15 @@ def _run_out(letters: int, chain: Chain, time: int, times: int) -> list[Form]:
     return forms if chain is Chain.BACKWARD else forms[::-1]
 
 
-def repeats(part: Part, room: float, width: float, gap: float) -> int:
-    """Return how often a name stands in a row: once or twice to trace, up to three times where dots run out."""
+def repeats(part: Part, letters: int, room: float, width: float, gap: float) -> int:
+    """Return how often a name of so many letters stands in a row of a room's width.
+
+    Once or twice to trace, up to three times where dots run out; a name of two or three letters as often as makes a
+    row of about ``_SHORT_ROW`` letters, which is what a name of four letters has.
+    """
     most = 3 if part is Part.RUN_OUT else 1 if part in (Part.FIRST, Part.STARTS) else 2
+    if most > 1:
+        most = max(most, round(_SHORT_ROW / max(1, letters)))
     return max(1, min(most, int((room + gap) / (width + gap))))
 
 

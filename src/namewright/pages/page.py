@@ -62,9 +62,13 @@ class Row:
 
 @dataclass(frozen=True, slots=True)
 class Furniture:
-    """What a page shares with its neighbours: captions, the check bar. Exporters may draw it once for all."""
+    """What a page shares with its neighbours: captions, the check bar. Exporters may draw it once for all.
+
+    What ``bleeds`` runs off the paper at both sides, as a line to fold along does: a printer may cut its ends off.
+    """
 
     items: tuple[Ink, ...]
+    bleeds: bool = False
 
 
 Item = Guide | Tile | Ink | Row | Furniture
@@ -100,6 +104,11 @@ def leaves(items: Iterable[Item]) -> Iterator[Guide | Tile | Ink]:
             yield item
 
 
+def kept_off_edges(items: Iterable[Item]) -> Iterator[Item]:
+    """Yield the items that must keep off the edges of their page: all but those that run off it."""
+    return (item for item in items if not (isinstance(item, Furniture) and item.bleeds))
+
+
 def checked(page: Page) -> Page:
     """Return the page if all its ink is inside the margins and no path is empty; else raise PageError."""
     problems = list(_violations(page))
@@ -110,7 +119,7 @@ def checked(page: Page) -> Page:
 
 def _violations(page: Page) -> Iterator[str]:
     edge = page.edge_mm - _SLACK_MM
-    for item in leaves(page.items):
+    for item in leaves(kept_off_edges(page.items)):
         if isinstance(item, Ink) and "" in [piece.fragment.data for piece in item.pieces]:
             yield "a path is empty"
         x0, y0, x1, y1 = item.bounds()

@@ -21,7 +21,7 @@ from namewright.message import message
 from namewright.pages.ladder import Part, in_order
 
 CAPTION_MM = 7.0
-FOLD_MM = 7.0
+FOLD_MM = 4.0
 _MAX_SPREAD_MM = 6.0
 _ROUND = (Part.COPY, Part.MEMORY)  # in turn, until the page is full
 _ORDER = tuple(Part)

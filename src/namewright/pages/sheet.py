@@ -29,24 +29,33 @@ from namewright.lines.tile_boxes import tile_rows
 from namewright.lines.tuned import check_pens
 from namewright.names.beats import Spoken
 from namewright.pages import blocks
-from namewright.pages.ladder import Ladder, Part, given, needed, repeats, wished
+from namewright.pages.beside import MIN_FRAME_MM, drawing_frame, hollow_name
+from namewright.pages.ladder import ORDERED, Ladder, Part, given, needed, repeats, wished
 from namewright.pages.page import Furniture, Item, Page, Row, checked
 from namewright.pages.paging import CAPTION_MM, FOLD_MM, Block, Heights, Plan, TooTall, grouped, planned
 from namewright.pages.paper import Paper, Sheet, sheet_of
+from namewright.pages.pictograms import Task, pictogram
 from namewright.pages.typesetter import Typesetter
 from namewright.settings import Hand, Support
 from namewright.tuning import Tuning
 from namewright.wording import wording
 
-_START_ROOM_MM = 6.0  # left of every row, for the start mark
-_HEADER_MM = 9.0
+_GUTTER_MM = 11.0  # left of every row, for the pictogram of its task
+_HEADER_MM = 10.5
 _FOOTER_MM = 5.0
+_SIGN_OVER_MM = 0.8  # by so much a pictogram begins over its caption
+_SIGN_RAISED_MM = 3.0  # the same where boxes take the gutter
 _CAPTION_BASE_MM = 3.8  # so low a caption keeps clear of a tail above it and of a start mark below it
 _AFTER_TILES_MM = 3.0
 _BESIDE_GAP_MM = 8.0
+_BEST_SIGN_MM = 7.0
+_INSET_MM = 2.0  # from the end of a row's lines to where writing begins
+_MIN_START_MM, _START_PENS = 1.2, 1.7  # the width of a start dot, and the same in pens
+_CLEAR_MM = 8.0  # between a row and what stands beside it
 _MIN_WRITING = 1.25  # writing room beside a model, in widths of the name: a child's letters run wide
 
 
+_TASK_OF = {Part.TILES: Task.TILES, Part.COPY: Task.LOOK, Part.MEMORY: Task.FOLD, Part.FIRST: Task.ALONE}
 _FORM_OF = {Part.WIDE: Form.WIDE, Part.STARTS: Form.STARTS, Part.FIRST: Form.SOLID}
 
 
@@ -94,7 +103,7 @@ def practice_pages(setter: Typesetter, name: str, label: str, settings: SheetSet
 
 def _rooms(settings: SheetSettings) -> tuple[float, ...]:
     turns = (True,) if settings.landscape else (False, True)
-    return tuple(sheet_of(settings.paper, landscape=turn, binding=settings.binding).room_width - _START_ROOM_MM
+    return tuple(sheet_of(settings.paper, landscape=turn, binding=settings.binding).room_width - _GUTTER_MM
                  for turn in turns)
 
 
@@ -112,7 +121,7 @@ class _SheetMaker:
         self.words = wording(self.settings.language)
         self.ruling = self.settings.ruling
         self.space = blocks.row_space(self.ruling, self.fit.lines)
-        self.x0 = self.sheet.left_mm + _START_ROOM_MM
+        self.x0 = self.sheet.left_mm + _GUTTER_MM
         self.x1 = self.sheet.right_edge
         self.pen = pen_width_mm(self.ruling)
         self.tiles = tile_rows(self.name, self.x1 - self.sheet.left_mm, spoken=self.settings.spoken)
@@ -161,27 +170,40 @@ class _SheetMaker:
     # --- where it stands -------------------------------------------------------------------------
 
     def _items(self, plan: Plan) -> Iterable[Item]:
-        yield from self._owner()
+        parts = list(grouped(plan.blocks))
+        yield from blocks.owner_line(self.setter, self.words, self.label, self.x0, self.x1, self.sheet.top_mm)
         y = self.sheet.top_mm + _HEADER_MM
-        furniture: list[Ink] = list(blocks.check_bar(self.setter, self.words, self.x0, self.sheet.foot - 1.5))
-        for count, (part, group) in enumerate(grouped(plan.blocks)):
+        for count, (part, group) in enumerate(parts):
             if part is Part.MEMORY:  # all that shows the name is over it: models, boxes, or the owner's line alone
-                yield Furniture(self._fold(y))
+                yield blocks.fold_line(self.sheet.width_mm, y + 1.0)
                 y += FOLD_MM
             y += plan.spread if count else 0.0
-            yield Furniture((blocks.text_at(self.setter, self._caption(part), self.x0, y + _CAPTION_BASE_MM),))
-            y += CAPTION_MM
-            yield from self._part(part, [self.fit.lines[row] for block in group for row in block.rows], y, plan.drop)
-            y += self.heights.group(part, group, plan.drop, plan.foot)
-        yield Furniture(tuple(furniture))
+            lines = [self.fit.lines[row] for block in group for row in block.rows]
+            yield Furniture(tuple(self._begun(part, y)))
+            yield from self._part(part, lines, y + CAPTION_MM, plan.drop)
+            if part is Part.COPY and len(lines) > 1:
+                yield Furniture(tuple(self._best(y)))
+            y += CAPTION_MM + self.heights.group(part, group, plan.drop, plan.foot)
+        note = "page.fold" if any(part is Part.MEMORY for part, _ in parts) else None
+        yield Furniture(blocks.adults_foot(self.setter, self.words, self.x0, self.sheet.foot - 1.5, note))
 
-    def _owner(self) -> tuple[Ink, ...]:
-        return blocks.text_with_name(self.setter, self.words, "page.owner", self.label, self.x0,
-                                     self.sheet.top_mm + 5.0)
+    def _begun(self, part: Part, y: float) -> Iterable[Ink]:
+        """Yield what a task begins with: its pictogram in the gutter, and its caption in words."""
+        task = Task.FINGER if part is Part.MODEL else _TASK_OF.get(part, Task.PENCIL)
+        raised = part is Part.TILES and self._tiles_x() < self.x0
+        yield pictogram(task, self.sheet.left_mm, y - (_SIGN_RAISED_MM if raised else _SIGN_OVER_MM))
+        yield blocks.text_at(self.setter, self._caption(part), self.x0, y + _CAPTION_BASE_MM)
 
-    def _fold(self, y: float) -> tuple[Ink, ...]:
-        return (blocks.fold_line(self.sheet.left_mm, self.x1, y + 1.0),
-                blocks.text_at(self.setter, self.words.say("page.fold"), self.x0, y + 4.8, 1.5))
+    def _best(self, y: float) -> Iterable[Ink]:
+        """Yield, at the right of the caption about copying, that the child may choose its best; nothing without room."""
+        said = self.words.say("page.best")
+        x = self.x1 - _BEST_SIGN_MM - 1.5 - self.setter.text_width(said, blocks.TEXT_MM)
+        if x >= self._caption_end(Part.COPY) + _CLEAR_MM:
+            yield blocks.text_at(self.setter, said, x, y + _CAPTION_BASE_MM)
+            yield pictogram(Task.BEST, self.x1 - _BEST_SIGN_MM, y - 1.2, _BEST_SIGN_MM)
+
+    def _caption_end(self, part: Part) -> float:
+        return self.x0 + self.setter.text_width(self._caption(part), blocks.TEXT_MM)
 
     def _caption(self, part: Part) -> str:
         if part is Part.COPY:
@@ -192,9 +214,7 @@ class _SheetMaker:
 
     def _part(self, part: Part, lines: Sequence[SetLine], y: float, drop: float) -> Iterable[Item]:
         if part is Part.TILES:
-            x = self.x0 if self.x0 + self.tiles.width_mm <= self.x1 else self.sheet.left_mm
-            yield from blocks.tile_boxes(self.setter, self.tiles, x, y,
-                                         hint=self.settings.support in (Support.FULL, Support.PARTIAL))
+            yield from self._boxes(y)
             return
         step = self.space.rise_mm + drop
         for line in lines:
@@ -207,12 +227,13 @@ class _SheetMaker:
                 y += step
                 yield from self._blank(line, baseline + step)
             elif part is Part.MODEL:
-                yield self._row(line, Form.SOLID, baseline, self._model(line, baseline))
+                yield from self._model_row(line, baseline, drop)
             elif part is Part.MEMORY:
                 yield from self._blank(line, baseline)
             else:
                 yield self._traced(line, part, baseline)
-                yield self._start(line, baseline)
+                if part not in ORDERED:  # these show themselves where every stroke begins
+                    yield from self._start(line, baseline, self.x0 + self.pen / 2, traced=True)
             y += step
 
     # --- the rows --------------------------------------------------------------------------------
@@ -220,18 +241,23 @@ class _SheetMaker:
     def _row(self, line: SetLine, form: Form, baseline: float, inks: Sequence[Ink]) -> Row:
         return blocks.ruled_row(line.text, form, self.ruling, self.x0, self.x1, baseline, inks)
 
-    def _start(self, line: SetLine, baseline: float, x: float | None = None) -> Ink:
-        """Return the mark at the height where the first stroke begins, in the margin unless ``x`` is told.
+    def _start(self, line: SetLine, baseline: float, x: float, *, traced: bool = False) -> Iterable[Ink]:
+        """Yield the solid dot where the first stroke of a name whose leftmost centreline is at ``x`` begins.
 
-        A school's font does not tell where strokes begin: there it is halfway up the small letters.
+        A school's font does not tell where strokes begin: there a row to write on has a dot at its left end, halfway up
+        the small letters, and a row to trace has none.
         """
-        known = self.setter.knows_strokes
-        first = line.letters[0].letter.strokes[0].start[1] if known else -self.ruling.x_height_mm / 2
-        return blocks.start_sign(self.sheet.left_mm + 1.0 if x is None else x, baseline + first)
+        width = max(_MIN_START_MM, _START_PENS * self.pen)
+        if self.setter.knows_strokes:
+            first = line.letters[0]
+            right, down = first.letter.strokes[0].start
+            yield blocks.start_dot(x + first.x + right, baseline + down, width)
+        elif not traced:
+            yield blocks.start_dot(x, baseline - self.ruling.x_height_mm / 2, width)
 
     def _blank(self, line: SetLine, baseline: float) -> Iterable[Item]:
         yield self._row(line, Form.BLANK, baseline, ())
-        yield self._start(line, baseline)
+        yield from self._start(line, baseline, self.x0 + _INSET_MM)
 
     def _solid(self, line: SetLine, x: float, baseline: float) -> tuple[Ink, ...]:
         return blocks.letters_at(self.setter, line, Form.SOLID, x, baseline)
@@ -247,6 +273,32 @@ class _SheetMaker:
         shift = min(maker.side_mm, max(0.0, self.x1 - self.x0 - wide.width_mm))
         return line_with_cues(maker, self.setter.inker(self.ruling), wide, self.x0 + self.pen / 2 + shift, baseline)
 
+    def _model_row(self, line: SetLine, baseline: float, drop: float) -> Iterable[Item]:
+        """Yield the model and, where it leaves room at its right, the name large and hollow to fill with colour."""
+        inks = self._model(line, baseline)
+        end = max(ink.bounds()[2] for ink in inks)
+        top = baseline - self.space.rise_mm - self.heights.over.get(Part.MODEL, 0.0) - CAPTION_MM
+        left = max(end + 2 * _CLEAR_MM, self._caption_end(Part.MODEL) + _CLEAR_MM)
+        hollow = None
+        if len(self.fit.lines) == 1:
+            hollow = hollow_name(self.setter, line.text, left, self.x1, top, baseline, drop)
+        x1 = hollow.left_mm - _CLEAR_MM if hollow else self.x1
+        yield blocks.ruled_row(line.text, Form.SOLID, self.ruling, self.x0, x1, baseline, inks)
+        if hollow:
+            yield Furniture(hollow.inks)
+
+    def _tiles_x(self) -> float:
+        """Return where the boxes begin: with the rows, or farther left where they would reach out of the page."""
+        return max(self.sheet.left_mm, min(self.x0, self.x1 - self.tiles.width_mm))
+
+    def _boxes(self, y: float) -> Iterable[Item]:
+        """Yield the boxes for the tiles and, beside those of a short name, a frame for the child to draw itself."""
+        hint = self.settings.support in (Support.FULL, Support.PARTIAL)
+        yield from blocks.tile_boxes(self.setter, self.tiles, self._tiles_x(), y, hint=hint)
+        x = self.x0 + self.tiles.width_mm + _CLEAR_MM
+        if self.x1 - x >= MIN_FRAME_MM:
+            yield Furniture(tuple(drawing_frame(x, self.x1, y, y + self.tiles.height_mm)))
+
     def _traced(self, line: SetLine, part: Part, baseline: float) -> Row:
         """Return a row of a rung of the ladder: the name as often as the rung has it, then white to go on."""
         gap = max(10.0, 2.0 * self.ruling.x_height_mm) + self.spacing  # more than between two words of a name
@@ -254,7 +306,7 @@ class _SheetMaker:
         shown, marks = line, None
         if part is Part.MARKED:
             marks, shown = blocks.with_room_for_cues(self.setter, line, self.x1 - self.x0, self.spacing)
-        times = repeats(part, self.x1 - self.x0, shown.width_mm, gap)
+        times = repeats(part, len(shown.letters), self.x1 - self.x0, shown.width_mm, gap)
         for time in range(times):
             x = self.x0 + self.pen / 2 + time * (shown.width_mm + gap)
             forms = given(shown, part, self.settings.ladder, time, times)
@@ -270,4 +322,4 @@ class _SheetMaker:
         yield blocks.ruled_row(line.text, Form.SOLID, self.ruling, self.x0, split, baseline,
                                self._solid(line, x, baseline))
         yield blocks.ruled_row(line.text, Form.BLANK, self.ruling, split, self.x1, baseline)
-        yield self._start(line, baseline, split + 1.5)
+        yield from self._start(line, baseline, split + _INSET_MM)

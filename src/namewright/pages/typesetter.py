@@ -47,7 +47,7 @@ class Typesetter:
     _inkers: Store[Ruling, Inker] = field(default_factory=lambda: Store(_KEPT))
     _cues: Store[tuple[Ruling, float], CueMaker] = field(default_factory=lambda: Store(_KEPT))
     _texts: Store[tuple[str, float], Ink] = field(default_factory=lambda: Store(_KEPT_TEXTS))
-    _placed: Store[tuple[str, float, float, float], Ink] = field(default_factory=lambda: Store(_KEPT_PLACED))
+    _placed: Store[tuple[str, float, float, float, str], Ink] = field(default_factory=lambda: Store(_KEPT_PLACED))
     _widths: Store[tuple[str, float], float] = field(default_factory=lambda: Store(_KEPT_WIDTHS))
     _cut: Store[Ruling, Store[str, tuple[Letter, InkLetter]]] = field(default_factory=lambda: Store(_KEPT))
     _spacers: Spacers = field(default_factory=Spacers)
@@ -97,12 +97,12 @@ class Typesetter:
             return self.captions_by.text(words, x_height_mm)
         return self._texts.get((words, x_height_mm), lambda: self._text(words, x_height_mm))
 
-    def text_at(self, words: str, x_height_mm: float, x: float, baseline: float) -> Ink:
+    def text_at(self, words: str, x_height_mm: float, x: float, baseline: float, colour: str = BLACK) -> Ink:
         """Return running text with its left edge at ``x``; captions recur on the same place of many pages."""
         if self.captions_by is not None:
-            return self.captions_by.text_at(words, x_height_mm, x, baseline)
-        return self._placed.get((words, x_height_mm, x, baseline),
-                                lambda: self.text(words, x_height_mm).moved(x, baseline))
+            return self.captions_by.text_at(words, x_height_mm, x, baseline, colour)
+        return self._placed.get((words, x_height_mm, x, baseline, colour),
+                                lambda: self.text(words, x_height_mm).moved(x, baseline).in_colour(colour))
 
     def _text(self, words: str, x_height_mm: float) -> Ink:
         line = self._text_line(words, x_height_mm)

@@ -1,0 +1,70 @@
+"""What uses the white beside a short name: the name or its first letter large and hollow, and a frame to draw in.
+
+Both are for pleasure and take no room from writing: they stand where a long name would have its letters. Millimetres,
+y down.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from namewright.lines.forms import Form
+from namewright.lines.ink import RULE, Ink, Style, line
+from namewright.lines.ruling import custom_ruling
+from namewright.lines.setting import SetLine
+from namewright.names.clusters import clusters
+from namewright.pages.pictograms import SIDE_MM, Task, pictogram
+from namewright.pages.typesetter import Typesetter
+
+_HEIGHTS_MM = (25.0, 20.0)  # of a hollow capital: few, so that letters are made once for a class
+_EDGE_MM = 2.0  # a wide pen and its outline reach so far beyond the path of a letter, and a little more
+_FRAME = Style(0.4, RULE)
+_GAP_MM = 1.5
+MIN_FRAME_MM = 34.0
+
+
+@dataclass(frozen=True, slots=True)
+class Hollow:
+    """Hollow letters to go into and fill with colour, and where they begin at their left."""
+
+    inks: tuple[Ink, ...]
+    left_mm: float
+
+
+def hollow_name(setter: Typesetter, name: str, left: float, right: float, top: float, baseline: float, below: float,
+                ) -> Hollow | None:
+    """Return the name, or where it has no room its first letter, hollow on a baseline; None where neither has room.
+
+    They end at ``right``, with their pictogram begin at ``left`` or later, and reach neither over ``top`` nor deeper
+    than ``below`` under the baseline.
+    """
+    room = right - left - SIDE_MM - _GAP_MM
+    for text in (name, clusters(name)[0]):
+        for height in _HEIGHTS_MM:
+            if height + _EDGE_MM > baseline - top:
+                continue
+            line = setter.ruled(custom_ruling(height, lines=())).line(text)
+            if _fits(line, room, baseline - top, below):
+                return _hollow(setter, line, right, baseline)
+    return None
+
+
+def _fits(line: SetLine, width: float, rise: float, drop: float) -> bool:
+    x0, y0, x1, y1 = line.bounds
+    return x1 - x0 + 2 * _EDGE_MM <= width and _EDGE_MM - y0 <= rise and _EDGE_MM + y1 <= drop
+
+
+def _hollow(setter: Typesetter, line: SetLine, right: float, baseline: float) -> Hollow:
+    x0, _, x1, _ = line.bounds
+    left = right - _EDGE_MM - x1
+    inks = setter.inker(line.ruling).ink(line, Form.HOLLOW, left, baseline)
+    sign = left + x0 - _EDGE_MM - _GAP_MM - SIDE_MM
+    return Hollow((pictogram(Task.COLOUR, sign, baseline - SIDE_MM), *inks), sign)
+
+
+def drawing_frame(x0: float, x1: float, top: float, foot: float) -> Iterable[Ink]:
+    """Return a frame for the child to draw itself in, with a face in its corner that says so."""
+    yield Ink(_FRAME, (line(x0, top, x1, top), line(x1, top, x1, foot), line(x1, foot, x0, foot),
+                       line(x0, foot, x0, top)))
+    yield pictogram(Task.DRAW, x0 + _GAP_MM, top + _GAP_MM, 8.0)

@@ -1,0 +1,126 @@
+"""Pictograms: what a task asks, for children who do not read yet. Our own pen strokes, in the one weight of a pencil.
+
+Each is drawn in a square of 100 units, y down, and set ``SIDE_MM`` wide. They stand for one task each and in no order,
+without frames or numbers; a caption beside each says the same in words. Nothing here is taken from another's set.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable, Iterable
+from enum import StrEnum
+from functools import cache
+
+from namewright.geometry.points import Point
+from namewright.letters.strokes import Stroke, parse_stroke
+from namewright.lines.ink import BLACK, Fragment, Ink, Piece, Style, stroke_fragment
+
+SIDE_MM = 9.5  # at a hand's breadth from the eye of a child who sits at a table, as large as a capital on most lines
+_UNITS = 100.0
+_STYLE = Style(0.55, BLACK)
+
+# Parts that recur, each with its own point of contact: the finger's tip, the pencil's point, the middle of a spot.
+_HAND = ("M44 98C44 92 40 88 36 82L21 63C17 56 26 50 31 56L40 66V13C40 4 54 4 54 13V50",
+         "M54 46C54 38 67 38 67 47V54", "M67 48C67 41 79 42 79 51V57", "M79 52C79 46 91 48 91 57V74C91 86 84 90 84 98")
+_FINGERTIP = (47.0, 7.0)
+_PENCIL = ("M0 0L-9 21V78H9V21L0 0", "M-9 21C-5 17 5 17 9 21", "M-9 66H9")
+_SPOT = ("M-2.2 0A2.2 2.2 0 1 1 2.2 0A2.2 2.2 0 1 1 -2.2 0",)
+
+
+class Task(StrEnum):
+    """What a child is asked to do."""
+
+    FINGER = "finger"  # follow with a finger
+    PENCIL = "pencil"  # go over with the pencil
+    TILES = "tiles"  # lay the tiles
+    LOOK = "look"  # look, and write
+    FOLD = "fold"  # fold the page, and write without looking
+    COVER = "cover"  # cover the name with a card
+    ALONE = "alone"  # write
+    COLOUR = "colour"  # fill with colour
+    DRAW = "draw"  # draw oneself
+    BEST = "best"  # ring the best one
+
+
+def _placed(paths: Iterable[str], x: float = 0.0, y: float = 0.0, turn: float = 0.0, size: float = 1.0,
+            contact: Point = (0.0, 0.0)) -> list[Stroke]:
+    """Return paths turned by degrees, clockwise, and scaled about their point of contact, which comes to (x, y)."""
+    cos, sin = size * math.cos(math.radians(turn)), size * math.sin(math.radians(turn))
+
+    def place(point: Point) -> Point:
+        dx, dy = point[0] - contact[0], point[1] - contact[1]
+        return (x + dx * cos - dy * sin, y + dx * sin + dy * cos)
+
+    return [parse_stroke(path).map(place) for path in paths]
+
+
+def _spots(*places: Point) -> list[Stroke]:
+    return [stroke for x, y in places for stroke in _placed(_SPOT, x, y)]
+
+
+def _eye(x: float, y: float) -> list[Stroke]:
+    lids, iris = "M-30 0C-16 -24 16 -24 30 0C16 24 -16 24 -30 0", "M11 0A11 11 0 1 1 -11 0A11 11 0 1 1 11 0"
+    return [*_placed((lids, iris), x, y), *_spots((x, y))]
+
+
+def _finger() -> list[Stroke]:
+    return [*_placed(("M8 44C8 0 56 -4 50 34",)), *_spots((8, 47)), *_placed(_HAND, 49, 38, -22, 0.74, _FINGERTIP)]
+
+
+def _pencil() -> list[Stroke]:
+    return [*_placed(("M4 92H38",)), *_spots((54, 92), (68, 92), (82, 92), (96, 92)),
+            *_placed(_PENCIL, 41, 90, 212, 0.98)]
+
+
+def _tiles() -> list[Stroke]:
+    return [*_placed(("M4 54H96V97H4V54", "M50 54V97", "M15 90L27 62L39 90", "M20 80H34")),
+            *_placed(("M-21 -21H21V21H-21V-21", "M-7 -13V12", "M-7 3A8 8 0 1 1 -7 4"), 73, 25, 14, 0.95)]
+
+
+def _look() -> list[Stroke]:
+    return [*_eye(32, 30), *_placed(("M4 94H54",)), *_placed(_PENCIL, 57, 92, 212, 0.9)]
+
+
+def _fold() -> list[Stroke]:
+    return [*_placed(("M4 44V98H66V80", "M4 44L16 22H78L66 44V56", "M38 13C48 2 74 2 82 17", "M72 13L82 18L87 7",
+                      "M14 86H36")),
+            *_spots(*((15 + 10 * at, 44) for at in range(5))), *_placed(_PENCIL, 44, 86, 222, 0.72)]
+
+
+def _cover() -> list[Stroke]:
+    return [*_placed(("M4 58H96V94H4V58", "M14 58V40H86V58")), *_placed(_HAND, 50, 76, 180, 0.6, _FINGERTIP)]
+
+
+def _alone() -> list[Stroke]:
+    return [*_placed(("M4 92H48",)), *_placed(_PENCIL, 52, 90, 212, 0.98)]
+
+
+def _colour() -> list[Stroke]:
+    return [*_placed(("M4 94L22 66L16 92L34 64L28 92L46 66L42 90",)), *_placed(_PENCIL, 48, 80, 212, 0.95)]
+
+
+def _draw() -> list[Stroke]:
+    return [*_placed(("M94 50A44 44 0 1 1 6 50A44 44 0 1 1 94 50", "M28 62C36 80 64 80 72 62")),
+            *_spots((34, 40), (66, 40))]
+
+
+def _best() -> list[Stroke]:
+    return _placed(("M50 24L58 43L78 44L62 57L68 76L50 65L32 76L38 57L22 44L42 43L50 24",
+                    "M60 5C90 8 102 38 94 62C84 96 34 104 12 76C-8 46 14 2 50 8"))
+
+
+_DRAWN: dict[Task, Callable[[], list[Stroke]]] = {
+    Task.FINGER: _finger, Task.PENCIL: _pencil, Task.TILES: _tiles, Task.LOOK: _look, Task.FOLD: _fold,
+    Task.COVER: _cover, Task.ALONE: _alone, Task.COLOUR: _colour, Task.DRAW: _draw, Task.BEST: _best}
+
+
+@cache
+def _fragment(task: Task, side_mm: float) -> Fragment:
+    scale = side_mm / _UNITS
+    return stroke_fragment(stroke.map(lambda point: (point[0] * scale, point[1] * scale))
+                           for stroke in _DRAWN[task]())
+
+
+def pictogram(task: Task, x: float, y: float, side_mm: float = SIDE_MM) -> Ink:
+    """Return a pictogram in a square of ``side_mm`` with its top left corner at (``x``, ``y``)."""
+    return Ink(_STYLE, (Piece(x, y, _fragment(task, side_mm)),))
