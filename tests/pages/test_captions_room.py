@@ -14,13 +14,13 @@ from namewright.pages.typesetter import Typesetter
 from namewright.wording import languages, wording
 
 ROOM = min(sheet_of(paper, binding=True).room_width for paper in Paper)
-START_MM = 6.0  # left of the captions of a sheet
+GUTTER_MM = 11.0  # left of the captions of a sheet
 ON_A_SHEET = ("model_plain", "copy_beside", "copy_under", *(part for part in Part if part is not Part.COPY))
 MONTH_MM = 14.0  # of a year's page: twelve names side by side on the narrowest
 LINES = (
-    *((f"page.{key}", TEXT_MM, ROOM - START_MM) for key in ON_A_SHEET),
-    ("page.fold", 1.5, ROOM - START_MM),
-    ("page.check", CHECK_NOTE_MM, ROOM - START_MM - CHECK_BAR_MM - 3.0),
+    *((f"page.{key}", TEXT_MM, ROOM - GUTTER_MM) for key in ON_A_SHEET),
+    ("page.fold", CHECK_NOTE_MM, ROOM - GUTTER_MM - CHECK_BAR_MM - 3.0),
+    ("page.check", CHECK_NOTE_MM, ROOM - GUTTER_MM - CHECK_BAR_MM - 3.0),
     ("page.sizes.try", TEXT_MM, ROOM),
     ("page.group.names", TEXT_MM, ROOM),
     ("page.progress.help", 2.1, ROOM), ("page.progress.steps", 2.1, ROOM),

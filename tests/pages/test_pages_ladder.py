@@ -73,11 +73,18 @@ def test_every_rung_says_its_evidence() -> None:
 
 def test_names_stand_in_a_row_as_often_as_they_fit() -> None:
     """One to three times by rung and room: three where dots run out, two to trace, one where little is given."""
-    assert repeats(Part.RUN_OUT, 180, 40, 10) == 3
-    assert repeats(Part.RUN_OUT, 139.9, 40, 10) == 2
-    assert repeats(Part.DOTS, 180, 40, 10) == 2
-    assert repeats(Part.FIRST, 180, 40, 10) == repeats(Part.STARTS, 180, 40, 10) == 1
-    assert repeats(Part.DOTS, 30, 40, 10) == 1
+    assert repeats(Part.RUN_OUT, 5, 180, 40, 10) == 3
+    assert repeats(Part.RUN_OUT, 5, 139.9, 40, 10) == 2
+    assert repeats(Part.DOTS, 5, 180, 40, 10) == 2
+    assert repeats(Part.FIRST, 5, 180, 40, 10) == repeats(Part.STARTS, 5, 180, 40, 10) == 1
+    assert repeats(Part.DOTS, 5, 30, 40, 10) == 1
+
+
+def test_a_short_name_is_traced_as_often_as_gives_as_many_letters() -> None:
+    """Eight letters or so stand in a row to trace: two letters four times, three three times, four and more twice."""
+    assert [repeats(Part.DOTS, letters, 180, 20, 10) for letters in (1, 2, 3, 4, 5, 9)] == [6, 4, 3, 2, 2, 2]
+    assert [repeats(Part.RUN_OUT, letters, 180, 20, 10) for letters in (2, 3, 4)] == [4, 3, 3]
+    assert repeats(Part.FIRST, 2, 180, 20, 10) == 1
 
 
 @pytest.mark.parametrize(("rungs", "wanted"), [

@@ -7,10 +7,11 @@ from itertools import pairwise, product
 import pytest
 
 from namewright.lines.fit import DoesNotFit
-from namewright.lines.forms import Form
+from namewright.lines.forms import TEXT_PEN, Form
 from namewright.lines.ink import Ink
 from namewright.lines.ruling import PRESETS, GuideLine, preset
 from namewright.lines.tuned import tuned
+from namewright.pages.blocks import TEXT_MM
 from namewright.pages.ladder import Part
 from namewright.pages.page import Furniture, Guide, Page, Row, Tile
 from namewright.pages.paging import Block, Heights, planned
@@ -40,7 +41,7 @@ def name_ink(row: Row) -> list[Ink]:
 def captions_of(page: Page) -> list[Ink]:
     """Return the captions over parts: words in the size of captions, which stand nowhere but there."""
     return [one for item in page.items if isinstance(item, Furniture) for one in item.items
-            if len(one.pieces) > 10 and one.style.width_mm == pytest.approx(0.13 * 1.9)]
+            if len(one.pieces) > 10 and one.style.width_mm == pytest.approx(TEXT_PEN * TEXT_MM)]
 
 
 def lowest(page: Page) -> float:
@@ -71,7 +72,8 @@ def test_each_of_several_pages_is_used(setter: Typesetter) -> None:
         pages = practice_pages(setter, name, name, SheetSettings(preset(ruling), paper, support=support, hand=hand))
         for page in pages if len(pages) > 1 else ():
             assert lowest(page) > 0.5 * page.height_mm, (name, ruling, paper, support)
-            marks = sum(isinstance(item, Ink) and item.style.fill is not None for item in page.items)
+            marks = sum(isinstance(item, Ink) and [piece.fragment.data for piece in item.pieces] == ["m0 0h0"]
+                        for item in page.items)
             models = sum(row.form == Form.SOLID for row in rows(page))
             assert marks + models + any(isinstance(item, Tile) for item in page.items) > 1, (name, ruling, support)
             several += 1
@@ -155,18 +157,18 @@ NEEDED = (Part.MODEL, Part.DOTS, Part.COPY, Part.MEMORY)
 
 
 def test_air_is_given_up_before_a_page_is_added() -> None:
-    """Four rows of 42 mm and their sentences need 203 mm, with less air 163; with less room there are two pages.
+    """Four rows of 42 mm and their sentences need 200 mm, with less air 160; with less room there are two pages.
 
-    The sum: 4 × (20 + 22) + 4 × 7 + 7 for the fold.
+    The sum: 4 × (20 + 22) + 4 × 7 + 4 for the fold.
     """
-    for room, pages in ((203, 1), (202.9, 1), (163, 1), (162.9, 2)):
+    for room, pages in ((200, 1), (199.9, 1), (160, 1), (159.9, 2)):
         plans = planned(heights(room), 1, NEEDED, (), None)
         assert plans is not None
         assert len(plans) == pages
         for plan in plans:
             assert heights(room).page(plan.blocks, plan.drop, plan.foot) <= room + 1e-9
             assert 12 <= plan.foot <= 22
-    loose, tight = planned(heights(203), 1, NEEDED, (), None), planned(heights(163), 1, NEEDED, (), None)
+    loose, tight = planned(heights(200), 1, NEEDED, (), None), planned(heights(160), 1, NEEDED, (), None)
     assert loose is not None
     assert loose[0].foot == 22
     assert tight is not None

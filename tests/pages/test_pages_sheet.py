@@ -12,12 +12,13 @@ from namewright.geometry import boxes
 from namewright.geometry.boxes import Box
 from namewright.lines.fit import DoesNotFit
 from namewright.lines.forms import Form
-from namewright.lines.ink import DARK, PALE, Fragment, Ink, Piece, Style, line
+from namewright.lines.ink import DARK, PALE, Fragment, Ink, Piece, Role, Style, line
 from namewright.lines.ruling import PRESETS, GuideLine, preset
 from namewright.lines.setting import pen_width_mm
 from namewright.lines.tuned import tuned
 from namewright.message import Problem
-from namewright.pages.page import Furniture, Guide, Page, PageError, Row, Tile, checked, leaves
+from namewright.pages.blocks import CHECK_NOTE_MM
+from namewright.pages.page import Furniture, Guide, Item, Page, PageError, Row, Tile, checked, kept_off_edges, leaves
 from namewright.pages.paper import Paper
 from namewright.pages.sheet import SheetSettings, practice_pages
 from namewright.pages.typesetter import Typesetter
@@ -75,7 +76,7 @@ def test_nothing_comes_near_the_edge(setter: Typesetter) -> None:
     """All ink keeps 10 mm from every edge of the sheet, told from each item's own box."""
     for case in CASES:
         for page in made(setter, case):
-            for item in leaves(page.items):
+            for item in leaves(kept_off_edges(page.items)):
                 x0, y0, x1, y1 = item.bounds()
                 assert min(x0, y0, page.width_mm - x1, page.height_mm - y1) >= 10, told(case)
 
@@ -89,7 +90,7 @@ def test_the_binding_edge_stays_white(setter: Typesetter) -> None:
     for case in CASES:
         if case[1].binding:
             for page in made(setter, case):
-                left, top, *_ = boxes.joined(item.bounds() for item in leaves(page.items))
+                left, top, *_ = boxes.joined(item.bounds() for item in leaves(kept_off_edges(page.items)))
                 turned = page.width_mm > page.height_mm
                 assert (top if turned else left) >= 20, told(case)
                 seen += 1
@@ -200,7 +201,9 @@ def boxes_of(page: Page) -> Iterator[Box]:
         elif isinstance(item, Tile):
             yield item.bounds()
         elif isinstance(item, Furniture):
-            yield from (one.bounds() for one in item.items)
+            yield from (one.bounds() for one in item.items if one.spelled)
+            if drawn := [one.bounds() for one in item.items if not one.spelled]:  # what belongs together is one
+                yield boxes.joined(drawn)
 
 
 def test_ink_of_different_rows_never_meets(setter: Typesetter) -> None:
@@ -331,19 +334,18 @@ def test_the_check_of_a_page_lists_all_violations() -> None:
 
 
 def start_marks(page: Page) -> list[Box]:
-    """Return the boxes of the filled arrowheads of a page: nothing else on a sheet of our letters is filled."""
-    return [item.bounds() for item in page.items if isinstance(item, Ink) and item.style.fill]
+    """Return the boxes of the start dots of a page: no other dot stands outside rows and furniture."""
+    return [item.bounds() for item in page.items if is_mark(item)]
 
 
 def room_of(row: Row) -> Box:
     return boxes.joined(item.bounds() for item in row.items if isinstance(item, Guide))
 
 
-def test_a_small_mark_shows_where_each_row_starts(setter: Typesetter) -> None:
-    """Every row to trace or to write has its own arrowhead, at the height where the first stroke of its name begins.
+def test_a_solid_dot_shows_where_each_row_starts(setter: Typesetter) -> None:
+    """Every row to trace or to write has its own dot, where the first stroke of its name begins.
 
-    It stands before the writing room or in its first 4 mm, so at the left of it for either hand: writing goes from
-    left to right.
+    In a trace it lies on the path; a name that is written begins in the first 2 mm of its row.
     """
     for case in CASES:
         for page in made(setter, case) if case[1].ruling.lines else ():
@@ -351,9 +353,11 @@ def test_a_small_mark_shows_where_each_row_starts(setter: Typesetter) -> None:
             written = rows((page,), Form.DOTTED) + rows((page,), Form.BLANK)
             assert len(marks) == len(written), told(case)
             for row in written:
-                first = setter.ruled(case[1].ruling).line(row.name).letters[0].letter.strokes[0]
-                left, height = room_of(row)[0], base_of(row) + first.start[1]
-                own = [box for box in marks if -6.5 < box[0] - left < 4 and abs((box[1] + box[3]) / 2 - height) < 0.01]
+                first = setter.ruled(case[1].ruling).line(row.name).letters[0]
+                right, down = first.letter.strokes[0].start
+                left, height = room_of(row)[0] + first.x + right, base_of(row) + down
+                middles = [((box[0] + box[2]) / 2 - left, (box[1] + box[3]) / 2 - height) for box in marks]
+                own = [(dx, dy) for dx, dy in middles if -0.01 < dx < 2.01 and abs(dy) < 0.01]
                 assert len(own) == 1, told(case)
 
 
@@ -381,8 +385,8 @@ def says(setter: Typesetter, page: Page, key: str, size_mm: float = 1.9) -> bool
 
 
 def folds(page: Page) -> list[Box]:
-    """Return the boxes of dashed lines right across the sheet."""
-    return [one.bounds() for one in furniture_of(page) if one.style.dash_mm]
+    """Return the boxes of the lines that run off the sheet."""
+    return [one.bounds() for item in page.items if isinstance(item, Furniture) and item.bleeds for one in item.items]
 
 
 def caption_at(setter: Typesetter, page: Page, key: str, size_mm: float = 1.9) -> Box | None:
@@ -395,7 +399,7 @@ def caption_at(setter: Typesetter, page: Page, key: str, size_mm: float = 1.9) -
 def assert_hidden(setter: Typesetter, page: Page, what: str) -> bool:
     """Assert that one fold line parts all that shows the name from the rows of memory; return whether there are any."""
     memory = caption_at(setter, page, "memory")
-    assert len(folds(page)) == (memory is not None) == says(setter, page, "fold", 1.5), what
+    assert len(folds(page)) == (memory is not None) == says(setter, page, "fold", CHECK_NOTE_MM), what
     if memory is None:
         return False
     ((x0, y, x1, _),) = folds(page)
@@ -408,8 +412,8 @@ def assert_hidden(setter: Typesetter, page: Page, what: str) -> bool:
     return True
 
 
-def is_mark(item: Tile | Ink) -> bool:
-    return isinstance(item, Ink) and item.style.fill is not None
+def is_mark(item: Item) -> bool:
+    return isinstance(item, Ink) and [piece.fragment.data for piece in item.pieces] == ["m0 0h0"]
 
 
 def test_the_fold_hides_every_model_and_no_row_to_write_from_memory(setter: Typesetter) -> None:
@@ -522,7 +526,7 @@ def test_marks_of_widely_spaced_letters_stay_on_the_page(setter: Typesetter, pap
     tuning = Tuning(line_height=36, letter_spacing=20)
     settings = SheetSettings(tuned(preset("us-1/2"), tuning), paper, tuning=tuning)
     for page in practice_pages(setter, "Ana María", "Ana María", settings):
-        x0, _, x1, _ = boxes.joined(item.bounds() for item in leaves(page.items))
+        x0, _, x1, _ = boxes.joined(item.bounds() for item in leaves(kept_off_edges(page.items)))
         assert min(x0, page.width_mm - x1) >= 10
 
 
@@ -530,7 +534,8 @@ def test_a_name_that_ends_in_a_point_ends_its_sentence(setter: Typesetter) -> No
     """“This page is for Ava B.” has one point, not two; a name without one gets the sentence's own."""
     for label in ("Ava B.", "Ava"):
         (page, *_) = practice_pages(setter, "Ava", label, SheetSettings(preset("us-1/2")))
-        top = [item for item in page.items if isinstance(item, Ink) and not item.style.fill and item.bounds()[3] < 21]
+        top = [item for item in page.items
+               if isinstance(item, Ink) and item.spelled and item.spelled.role is Role.TITLE]
         sentence = f"This page is for {label.removesuffix('.')}."
         assert sum(len(item.pieces) for item in top) == len(sentence.replace(" ", ""))
 

@@ -21,7 +21,7 @@ _HEIGHTS_MM = (25.0, 20.0)  # of a hollow capital: few, so that letters are made
 _EDGE_MM = 2.0  # a wide pen and its outline reach so far beyond the path of a letter, and a little more
 _FRAME = Style(0.4, RULE)
 _GAP_MM = 1.5
-MIN_FRAME_MM = 34.0
+MIN_FRAME_MM = 40.0  # of a frame and its sign
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,7 +64,8 @@ def _hollow(setter: Typesetter, line: SetLine, right: float, baseline: float) ->
 
 
 def drawing_frame(x0: float, x1: float, top: float, foot: float) -> Iterable[Ink]:
-    """Return a frame for the child to draw itself in, with a face in its corner that says so."""
+    """Return a frame for the child to draw itself in, and at its left a face that says so, from ``x0`` to ``x1``."""
+    yield pictogram(Task.DRAW, x0, foot - SIDE_MM)
+    x0 += SIDE_MM + _GAP_MM
     yield Ink(_FRAME, (line(x0, top, x1, top), line(x1, top, x1, foot), line(x1, foot, x0, foot),
                        line(x0, foot, x0, top)))
-    yield pictogram(Task.DRAW, x0 + _GAP_MM, top + _GAP_MM, 8.0)

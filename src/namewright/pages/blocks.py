@@ -53,6 +53,7 @@ _FOLD_STEP_MM = 1.6  # of its fine dots: no dash of a midline is so short
 _BOX_STYLE = Style(0.4, DARK)
 _DATE_MM, _DATE_TEXT_MM = 34.0, 1.6  # the line a date is written on, and the x-height of the words before it
 _START = dot_fragment([(0.0, 0.0)])
+_OVER_TOP_MM = 2.4  # so far the name may rise into the margin
 _NAME_HERE = "\0"  # no name has it
 
 
@@ -199,13 +200,15 @@ def owner_line(setter: Typesetter, words: Wording, name: str, x: float, right: f
     It takes some 8 mm below ``top``. A long name stands smaller, and where even so it leaves no room the date has none.
     """
     baseline = top + 6.5
+    highest = -setter.text(name, NAME_MM).bounds()[1]  # two marks over a capital
+    usual = NAME_MM * min(1.0, (baseline - top + _OVER_TOP_MM) / highest)
     dated = words.say("page.date")
     date_x = right - _DATE_MM - setter.text_width(dated, _DATE_TEXT_MM) - 2.0
     own = setter.text_width(words.say("page.owner", name="").strip(), 2.2) + 5.0
-    size = fitting(setter, name, date_x - x - own - 4.0, NAME_MM)
+    size = fitting(setter, name, date_x - x - own - 4.0, usual)
     has_date = size >= 1.9
     if not has_date:
-        size = fitting(setter, name, right - x - own, NAME_MM)
+        size = fitting(setter, name, right - x - own, usual)
     title = text_with_name(setter, words, "page.owner", name, x, baseline, min(2.2, size), size)
     if not has_date:
         return title
@@ -228,12 +231,11 @@ def _fold_dots(width_mm: float) -> Fragment:
     return dot_fragment((_FOLD_STEP_MM * (at + 0.5), 0.0) for at in range(int(width_mm / _FOLD_STEP_MM)))
 
 
-def check_bar(setter: Typesetter, words: Wording, x: float, y: float, *, note_above: bool = False) -> tuple[Ink, ...]:
-    """Return the bar of exactly 50 mm, centre of end tick to centre of end tick, and its note beside or above it."""
+def check_bar(setter: Typesetter, words: Wording, x: float, y: float) -> tuple[Ink, ...]:
+    """Return the bar of exactly 50 mm, centre of end tick to centre of end tick, and its note beside it."""
     bar = Ink(Style(0.25, RULE), (line(x, y, x + CHECK_BAR_MM, y), line(x, y - 1.3, x, y + 1.3),
                                   line(x + CHECK_BAR_MM, y - 1.3, x + CHECK_BAR_MM, y + 1.3)))
-    note = (x, y - 3.1) if note_above else (x + CHECK_BAR_MM + 3, y + 0.8)
-    return (bar, text_at(setter, words.say("page.check"), *note, CHECK_NOTE_MM, RULE))
+    return (bar, text_at(setter, words.say("page.check"), x + CHECK_BAR_MM + 3, y + 0.8, CHECK_NOTE_MM, RULE))
 
 
 def adults_foot(setter: Typesetter, words: Wording, x: float, y: float, note: str | None) -> tuple[Ink, ...]:

@@ -29,7 +29,6 @@ from namewright.wording import wording
 CARD_EDGE_MM = 8.0  # more than the 6.35 mm that printers may leave white
 _SHEET_EDGE_MM = 5.0  # cut lines may come nearer to the edge of the sheet than letters may
 _BAR_ROOM_MM = 5.0  # over the cards of a sheet
-_FOOT_ROOM_MM = 8.0  # at the foot of a card, for the check bar and the note above it
 _CUT_STYLE = Style(0.15, RULE, (3.0, 2.0))
 
 
@@ -54,25 +53,25 @@ class CardSettings:
 def card_page(setter: Typesetter, name: str, label: str, settings: CardSettings) -> Page:
     """Return one card on a page of its own size. Raises MissingLetters or DoesNotFit."""
     width, height = settings.size.size_mm
-    items = tuple(_card_items(setter, name, settings, with_bar=True))
+    items = tuple(_card_items(setter, name, settings))
     return checked(Page(width, height, items, outline=label, edge_mm=CARD_EDGE_MM))
 
 
 def card_sheet(setter: Typesetter, name: str, label: str, settings: CardSettings, paper: Paper) -> Page:
     """Return a sheet filled with cards of one child (one to use, the others to spare), with lines to cut along.
 
-    The sheet lies the way that takes more cards. Raises MissingLetters or DoesNotFit.
+    The sheet lies the way that takes more cards. The check bar stands once, in what is cut away, so that no card that a
+    child keeps has one; where the cards cover the whole sheet there is none. Raises MissingLetters or DoesNotFit.
     """
     width, height = settings.size.size_mm
     sheet_width, sheet_height = max(
         (paper.size_mm, paper.size_mm[::-1]), key=lambda side: int(side[0] // width) * int(side[1] // height))
     across, down = int(sheet_width // width), int(sheet_height // height)
     left, top = (sheet_width - across * width) / 2, (sheet_height - down * height) / 2
-    bar_over = top >= _SHEET_EDGE_MM + _BAR_ROOM_MM  # outside the cards, where the paper leaves room
-    card = tuple(_card_items(setter, name, settings, with_bar=not bar_over))
+    card = tuple(_card_items(setter, name, settings))
     items = [blocks.moved(item, left + column * width, top + row * height)
              for row in range(down) for column in range(across) for item in card]
-    if bar_over:
+    if top >= _SHEET_EDGE_MM + _BAR_ROOM_MM:
         items.append(Furniture(blocks.check_bar(setter, wording(settings.language), left + 2.0, top - 3.0)))
     items.append(_cuts(sheet_width, sheet_height, [left + column * width for column in range(across + 1)],
                        [top + row * height for row in range(down + 1)]))
@@ -89,7 +88,7 @@ def _cuts(width: float, height: float, xs: list[float], ys: list[float]) -> Ink:
 
 @dataclass(frozen=True, slots=True)
 class _Layout:
-    """What stands on a card and how high: the model's rows from ``top_mm`` down, then rows to write on, then the bar.
+    """What stands on a card and how high: the model's rows from ``top_mm`` down, then rows to write on.
 
     ``headroom_mm`` is the height that stroke marks need over each row of the model; ``tail_mm`` parts the model from
     the rows to write on where its tails would come too near to them.
@@ -100,15 +99,14 @@ class _Layout:
     headroom_mm: float
     writes: bool
     tail_mm: float
-    with_bar: bool
     top_mm: float
 
 
-def _card_items(setter: Typesetter, name: str, settings: CardSettings, *, with_bar: bool) -> Iterator[Item]:
-    """Yield the items of a card with its top left corner at (0, 0), the check bar among them where there is room."""
+def _card_items(setter: Typesetter, name: str, settings: CardSettings) -> Iterator[Item]:
+    """Yield the items of a card with its top left corner at (0, 0)."""
     check_pens(settings.ruling)
     setter = setter.lettering(settings.letters)
-    layout = _laid_out(setter, name, settings, with_bar=with_bar)
+    layout = _laid_out(setter, name, settings)
     y = layout.top_mm
     for set_line in layout.fit.lines:
         baseline = y + layout.headroom_mm + layout.space.rise_mm
@@ -118,12 +116,10 @@ def _card_items(setter: Typesetter, name: str, settings: CardSettings, *, with_b
         y += layout.headroom_mm + layout.space.height_mm
     if layout.writes:
         yield from _writing_rows(setter, layout.fit, settings, y + layout.tail_mm, layout.space)
-    if layout.with_bar:
-        yield from _foot_bar(setter, settings)
 
 
-def _laid_out(setter: Typesetter, name: str, settings: CardSettings, *, with_bar: bool) -> _Layout:
-    """Share out a card's height: first the model, then rows to write on, a model's tails, the bar, as room allows.
+def _laid_out(setter: Typesetter, name: str, settings: CardSettings) -> _Layout:
+    """Share out a card's height: first the model, then rows to write on, then a model's tails, as room allows.
 
     Raises MissingLetters, or DoesNotFit where the model alone is too wide or too high.
     """
@@ -145,9 +141,7 @@ def _laid_out(setter: Typesetter, name: str, settings: CardSettings, *, with_bar
     tail = _tail_room(fit, space) if writes else 0.0
     tail = tail if tail <= free else 0.0
     free -= tail
-    with_bar = with_bar and free >= _FOOT_ROOM_MM
-    top = edge + max(0.0, free - _FOOT_ROOM_MM * with_bar) / 2
-    return _Layout(fit, space, headroom, writes, tail, with_bar, top)
+    return _Layout(fit, space, headroom, writes, tail, edge + max(0.0, free) / 2)
 
 
 def _tail_room(fit: Fit, space: blocks.RowSpace) -> float:
@@ -165,15 +159,6 @@ def _beyond(setter: Typesetter, settings: CardSettings) -> float:
     """Return how much width a name needs besides its own, for wide dots and for the stroke marks at both sides."""
     dots = 2 * _reach(settings) - pen_width_mm(settings.ruling)
     return dots + (2 * setter.cues(settings.ruling).side_mm if _has_cues(setter, settings) else 0.0)
-
-
-def _foot_bar(setter: Typesetter, settings: CardSettings) -> tuple[Ink, ...]:
-    """Return the check bar at the foot of a card, with its note beside it where the card is wide enough for both."""
-    width, height = settings.size.size_mm
-    words = wording(settings.language)
-    note = setter.text_width(words.say("page.check"), blocks.CHECK_NOTE_MM)
-    beside = blocks.CHECK_BAR_MM + 3.0 + note <= width - 2 * CARD_EDGE_MM
-    return blocks.check_bar(setter, words, CARD_EDGE_MM + 0.5, height - CARD_EDGE_MM - 2.0, note_above=not beside)
 
 
 def _has_cues(setter: Typesetter, settings: CardSettings) -> bool:

@@ -195,7 +195,7 @@ class _SheetMaker:
         yield blocks.text_at(self.setter, self._caption(part), self.x0, y + _CAPTION_BASE_MM)
 
     def _best(self, y: float) -> Iterable[Ink]:
-        """Yield, at the right of the caption about copying, that the child may choose its best; nothing without room."""
+        """Yield, right of the caption about copying, that the child may choose its best; nothing without room."""
         said = self.words.say("page.best")
         x = self.x1 - _BEST_SIGN_MM - 1.5 - self.setter.text_width(said, blocks.TEXT_MM)
         if x >= self._caption_end(Part.COPY) + _CLEAR_MM:
