@@ -6,6 +6,8 @@ common practice as we know it, with no source that could be shown.
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 from skimage.measure import label, regionprops
@@ -14,7 +16,7 @@ from namewright.lines.forms import Form
 from namewright.lines.ruling import PRESETS, preset, told_of
 from namewright.lines.setting import pen_width_mm
 from namewright.pages.blocks import letters_at, ruled_row
-from namewright.pages.page import Page
+from namewright.pages.page import Furniture, Page, Row
 from namewright.pages.paper import Paper
 from namewright.pages.sheet import SheetSettings, practice_pages
 from namewright.pages.typesetter import Typesetter
@@ -79,15 +81,18 @@ def test_every_preset_has_its_measures_here() -> None:
 
 
 def printed_lines(setter: Typesetter, ruling: str, paper: Paper, name: str = "Noa") -> list[tuple[float, float]]:
-    """Return (y, thickness) in mm of the guide lines of a sheet, from two white columns near its edges.
+    """Return (y, thickness) in mm of the level lines of a sheet's rows and folds, from two white columns near its edges.
 
-    The left one crosses the fold line alone, so that it can be told from the guide lines.
+    The left one crosses the fold line alone, so that it can be told from the guide lines. What stands beside rows (the
+    date, a frame, hollow letters) is left out of the print.
     """
     pages = practice_pages(setter, name, name, SheetSettings(preset(ruling), paper, support=Support.LIGHT))
-    data = pdf_bytes(pages)
+    data = pdf_bytes(replace(page, items=tuple(
+        item for item in page.items if isinstance(item, Row) or (isinstance(item, Furniture) and item.bleeds)))
+        for page in pages)
     edge = 12.7  # the sheet's margin
     width = pages[0].width_mm
-    fold = bands(rows_of(scan(data, dpi=DPI, left_mm=edge + 0.05, right_mm=edge + 0.75)), DPI)
+    fold = bands(rows_of(scan(data, dpi=DPI, left_mm=4.0, right_mm=10.0)), DPI)
     lines = bands(rows_of(scan(data, dpi=DPI, left_mm=width - edge - 6.0, right_mm=width - edge - 0.1)), DPI)
     assert len(fold) == 1
     return [line for line in lines if abs(line[0] - fold[0][0]) > 0.05]

@@ -36,7 +36,7 @@ from namewright.wording import TIED_SPACE, Wording
 
 TEXT_MM = 1.9  # x-height of captions; with its ascenders that is type of about 11 pt
 CHECK_BAR_MM = 50.0
-NAME_MM = 3.2  # x-height of the child's name in the line that says whose page it is
+NAME_MM = 2.8  # x-height of the child's name in the line that says whose page it is: larger, and poppler tears a ʻ out
 CHECK_NOTE_MM = 1.3  # x-height of what the adult reads at the foot: small and grey, out of the child's way
 ROW_CLEAR_MM = 2.0  # white that stays between a mark or tail and the next row
 MIN_CLEAR_MM = 1.5  # the same where a page has no room for more
@@ -233,7 +233,7 @@ def _fold_dots(width_mm: float) -> Fragment:
 
 def check_bar(setter: Typesetter, words: Wording, x: float, y: float) -> tuple[Ink, ...]:
     """Return the bar of exactly 50 mm, centre of end tick to centre of end tick, and its note beside it."""
-    bar = Ink(Style(0.25, RULE), (line(x, y, x + CHECK_BAR_MM, y), line(x, y - 1.3, x, y + 1.3),
+    bar = Ink(Style(0.25, DARK), (line(x, y, x + CHECK_BAR_MM, y), line(x, y - 1.3, x, y + 1.3),
                                   line(x + CHECK_BAR_MM, y - 1.3, x + CHECK_BAR_MM, y + 1.3)))
     return (bar, text_at(setter, words.say("page.check"), x + CHECK_BAR_MM + 3, y + 0.8, CHECK_NOTE_MM, RULE))
 
