@@ -80,16 +80,19 @@ def test_every_preset_has_its_measures_here() -> None:
     assert {name for name in LINES if source[name].startswith("common practice")} == FROM_MEMORY.keys()
 
 
-def printed_lines(setter: Typesetter, ruling: str, paper: Paper, name: str = "Noa") -> list[tuple[float, float]]:
-    """Return (y, thickness) in mm of the level lines of a sheet's rows and folds, from two white columns near its edges.
+def rows_and_folds(page: Page) -> Page:
+    """Return a page without what stands beside its rows: the date, a frame, hollow letters."""
+    return replace(page, items=tuple(item for item in page.items if isinstance(item, Row)
+                                     or (isinstance(item, Furniture) and item.bleeds)))
 
-    The left one crosses the fold line alone, so that it can be told from the guide lines. What stands beside rows (the
-    date, a frame, hollow letters) is left out of the print.
+
+def printed_lines(setter: Typesetter, ruling: str, paper: Paper, name: str = "Noa") -> list[tuple[float, float]]:
+    """Return (y, thickness) in mm of the guide lines of a sheet, from two white columns near its edges.
+
+    The left one crosses the fold line alone, so that it can be told from the guide lines.
     """
     pages = practice_pages(setter, name, name, SheetSettings(preset(ruling), paper, support=Support.LIGHT))
-    data = pdf_bytes(replace(page, items=tuple(
-        item for item in page.items if isinstance(item, Row) or (isinstance(item, Furniture) and item.bleeds)))
-        for page in pages)
+    data = pdf_bytes(map(rows_and_folds, pages))
     edge = 12.7  # the sheet's margin
     width = pages[0].width_mm
     fold = bands(rows_of(scan(data, dpi=DPI, left_mm=4.0, right_mm=10.0)), DPI)
@@ -121,7 +124,7 @@ def test_rows_follow_each_other_at_the_usual_pitch(setter: Typesetter, ruling: s
     wide = "N" + "o" * round(110 / (1.3 * LINES[ruling][-2]))  # too wide to write beside: copied under itself
     settings = SheetSettings(preset(ruling), Paper.A4, landscape=True, support=Support.LIGHT)
     pages = practice_pages(setter, wide, wide, settings)
-    data = pdf_bytes(pages)
+    data = pdf_bytes(replace(page, items=tuple(item for item in page.items if isinstance(item, Row))) for page in pages)
     distances: list[float] = []
     for number, page in enumerate(pages):
         right = page.width_mm - 12.7

@@ -106,7 +106,10 @@ class Ink:
 
     def in_colour(self, colour: str) -> Ink:
         """Return the same ink in another colour."""
-        return self if colour == self.style.colour else replace(self, style=replace(self.style, colour=colour))
+        style = self.style
+        if colour == style.colour:
+            return self
+        return Ink(Style(style.width_mm, colour, style.dash_mm, style.fill), self.pieces, self.spelled)
 
     def read_as(self, role: Role = Role.PROSE, *, goes_on: bool = False) -> Ink:
         """Return the same text in another role, or read in one with what comes before it."""

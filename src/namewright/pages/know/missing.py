@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from namewright.lines.ink import RULE
 from namewright.pages import blocks
 from namewright.pages.know.frame import Frame, framed
 from namewright.pages.know.rows import blank, height_of, solid, spread, with_gaps
@@ -51,7 +52,7 @@ def missing_pages(setter: Typesetter, label: str, rows: Sequence[GapRow], settin
 
 def fold(frame: Frame) -> None:
     """Draw the line along which the head with the name is folded away, and go on below it."""
-    line = blocks.fold_line(frame.left, frame.right, frame.y + 1.0)
-    said = blocks.text_at(frame.setter, frame.words.say("page.fold"), frame.left, frame.y + 4.8, 1.5)
-    frame.items.append(Furniture((line, said)))
-    frame.y += FOLD_MM + 2.0
+    said = frame.words.say("page.fold")
+    note = blocks.text_at(frame.setter, said, frame.left, frame.y + 4.6, blocks.CHECK_NOTE_MM, RULE)
+    frame.items += [blocks.fold_line(frame.sheet.width_mm, frame.y + 1.0), Furniture((note,))]
+    frame.y += FOLD_MM + 4.0
