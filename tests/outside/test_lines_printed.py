@@ -141,7 +141,7 @@ def test_small_letters_touch_their_lines(setter: Typesetter, ruling: str) -> Non
     name = "xzvonu"
     settings = SheetSettings(preset(ruling), Paper.LETTER, landscape=True, support=Support.INDEPENDENT)
     (page, *_) = practice_pages(setter, name, name, settings)
-    pixels = scan(pdf_bytes([page]), dpi=DPI)
+    pixels = scan(pdf_bytes([rows_and_folds(page)]), dpi=DPI)
     white = pixels[:, round((page.width_mm - 14) / 25.4 * DPI):round((page.width_mm - 12.8) / 25.4 * DPI)]
     base = next(y for y, thickness in bands(rows_of(white), DPI) if thickness > 0.4)
     midline = base - min(height for height in LINES[ruling] if height > 0)

@@ -209,7 +209,8 @@ class _Canvas:
         self._turn_to(part)
         for item in row.items:
             self._draw(item)
-        part.boxes.append(self._points(joined([item.bounds() for item in row.items])))
+        if row.items:  # a row to write on, on plain paper, has nothing
+            part.boxes.append(self._points(joined([item.bounds() for item in row.items])))
         inks = [item.bounds() for item in row.items if isinstance(item, Ink)]
         if inks and row.name.strip():
             x0, y0, x1, y1 = joined(inks)
