@@ -165,3 +165,21 @@ def test_the_changes_are_a_page_for_the_adult(a_month_of_notes: Visitor) -> None
     text = " ".join(PdfReader(io.BytesIO(answer.data)).pages[0].extract_text().split())
     assert "Mirel: from full to partial support. Every letter was formed on each of the last 2 days" in text
     assert "Wenna stays at full support" in text
+
+
+def test_pages_for_family_and_specialist(a_month_of_notes: Visitor) -> None:
+    """From where writing is noted: a talk in the language of the home, the record as pages and as CSV."""
+    page = a_month_of_notes.get("/child/1/seen").text
+    for where in ("talk.pdf", "record.pdf", "record.csv"):
+        assert f"/child/1/{where}" in page
+    answer = a_month_of_notes.post("/child/1/home", {"in": "es"})
+    assert "This is the language saved" in a_month_of_notes.get(answer.headers["Location"]).text
+
+    def text(path: str) -> str:
+        return "".join(PdfReader(io.BytesIO(a_month_of_notes.get(path).data)).pages[0].extract_text().split())
+
+    assert "paraverlojuntos" in text("/child/1/talk.pdf")
+    assert "Forthespecialist" in text("/child/1/record.pdf")  # for the adult here, in the language of the class
+    assert a_month_of_notes.get("/child/1/record.csv").text.count("Mirel,2026-11-16") == 5
+    assert a_month_of_notes.get("/child/8/talk.pdf").status_code == 404
+    assert a_month_of_notes.post("/child/1/home", {"in": "xx"}).status_code == 409

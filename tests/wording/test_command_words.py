@@ -96,6 +96,8 @@ def _runs() -> Iterator[tuple[str, ...]]:
     yield ("know", LIST, "-o", "quill.pdf", "--summary", "rook.pdf")
     yield ("plan", BOOK, "-o", "quill.pdf", "--groups", "1", "--group-sheets", "rook.pdf")
     yield ("progress", "--all", "--class", BOOK, "-o", "quill.pdf")
+    yield ("progress", "--all", "--class", BOOK, "-o", "quill.csv", "--format", "csv", "--page", "record")
+    yield ("progress", "--all", "--class", BOOK, "-o", "quill.csv", "--format", "csv")
     yield ("card", "XENO", "-o", "quill.pdf")
     yield from ((*words, "-o", "quill.pdf") for words in (
         ("card", "Марко"), ("card", "Xeno, Yara, Wren"), ("card", "Xeno", "--class", BOOK, "--line-height", "900"),

@@ -79,6 +79,8 @@ def test_a_year_says_nothing_of_its_own(language: str, made_up: Path, drawn: lis
     with Classbook.open(Path(book)) as opened:
         opened.set_class_setting("language", language)
     assert main(["progress", "--class", book, "--all", "-o", str(made_up / "year.pdf")]) in (0, 1)
+    for page in ("talk", "record"):
+        assert main(["progress", "--class", book, "--all", "--page", page, "-o", str(made_up / "page.pdf")]) in (0, 1)
     assert main(["next", book, "-o", str(made_up / "next.pdf"), "--changes", str(made_up / "changes.pdf")]) in (0, 1)
     assert main(["plan", book, "-o", str(made_up / "plan.pdf")]) in (0, 1)
     assert len(drawn) > 300

@@ -17,6 +17,7 @@ from namewright.practice.ordering import Order, completed, order_class
 from namewright.practice.reason import for_parent
 from namewright.practice.timetable import Lookout, timetable
 from namewright.roster.children import Child
+from namewright.settings import Support
 from namewright.wording import wording
 
 MAX_GRADE = 6.0
@@ -67,6 +68,16 @@ def test_what_a_family_is_told(name: str) -> None:
 def test_the_note_home() -> None:
     told = [ENGLISH.say(f"page.home.{part}", label="Mirel") for part in ("first", "second", "third", "fourth")]
     assert grade(" ".join(told)) <= MAX_GRADE
+
+
+@pytest.mark.parametrize("key", ["title", "then", "now", "once", "key", "coming", "whole_name", "home_letter",
+                                 "home_name", "help", "seen_at_home", "together"])
+def test_what_a_talk_says(key: str) -> None:
+    """Every sentence of the page for a talk by itself, its headings as sentences."""
+    for letters in (("i",), ("i", "r")):
+        told = ENGLISH.sentence(f"page.talk.{key}", name="Mirel", day="7 Sep", letters=letters, count=len(letters),
+                                letter="i", before=Support.FULL, after=Support.LIGHT)
+        assert grade(told.replace(":", ".")) <= MAX_GRADE
 
 
 @pytest.mark.parametrize("key", ["all", "together", "some", "first_letter", "begin", "unseen"])

@@ -178,6 +178,18 @@ class Classbook:
         with self._reading():
             return saves.history(self._db, child_id)
 
+    def on_days(self, child_id: int, days: Iterable[str]) -> dict[str, tuple[BookChild, Mapping[str, str]]]:
+        """Return a child and the class's settings as they stood at the end of each day (ISO); the list is that of now.
+
+        Raises ClassbookError for a child we do not know.
+        """
+        with self._reading():
+            own, of_class = self.history(child_id), self.history(None)
+            settings, class_settings = self.child(child_id).settings, self.class_settings
+            row = self._db.execute("SELECT * FROM children WHERE id = ?", (child_id,)).fetchone()
+            return {day: (rosters.book_child(row, saves.settings_on(day, settings, own)),
+                          saves.settings_on(day, class_settings, of_class)) for day in dict.fromkeys(days)}
+
     # --- what is kept of the plan ---------------------------------------------------------------------
 
     def groups(self) -> dict[int, int]:

@@ -9,17 +9,23 @@ from namewright.classbook.looks import Look, looks
 from namewright.classbook.records import Observation, letter_positions
 from namewright.names.clusters import clusters
 from namewright.pages.growth import Growth, Track
+from namewright.pages.record import Held, Record, Trial
+from namewright.settings import Support
 
 
-def growth_of(label: str, name: str, observations: Sequence[Observation]) -> Growth:
+def growth_of(label: str, name: str, observations: Sequence[Observation], held: Sequence[Held] = ()) -> Growth:
     """Return the growth of a child who practises ``name`` now.
 
-    A note made about another form of the name counts for the letters that stand in the same place in both.
+    A note made about another form of the name counts for the letters that stand in the same place in both. ``held`` is
+    what was practised with, one for each note; without it, help is known only where it was noted.
     """
     letters, days = clusters(name), looks(observations)
     tracks = tuple(Track(letters[at], _track(at, letters[at], days)) for at in letter_positions(name))
+    levels: list[Support | None] = [each.support for each in held] or [note.support for note in observations]
+    dated = zip(observations, levels, strict=True)
     return Growth(label, tracks,
-                  tuple((day, note.support) for day, note in _each_day(observations) if note.support is not None),
+                  tuple(sorted(((date.fromisoformat(note.date), level) for note, level in dated if level is not None),
+                               key=lambda each: each[0])),
                   tuple((day, int(note.stage)) for day, note in _each_day(observations) if note.stage is not None))
 
 
@@ -30,6 +36,27 @@ def _track(at: int, letter: str, days: Sequence[Look]) -> tuple[tuple[date, bool
         if at in look.formed | look.not_yet and clusters(look.name)[at] == letter:
             said[look.day] = said.get(look.day, False) or at in look.formed
     return tuple(said.items())
+
+
+def record_of(label: str, name: str, observations: Sequence[Observation], held: Sequence[Held]) -> Record:
+    """Return every note as a look at the letters of ``name``; ``held`` is what was practised with at each."""
+    places = letter_positions(name)
+    letters = clusters(name)
+    return Record(label, tuple(letters[at] for at in places), tuple(
+        _trial(name, places, note, each) for note, each in
+        sorted(zip(observations, held, strict=True), key=lambda pair: (pair[0].date, pair[0].id))))
+
+
+def _trial(name: str, places: Sequence[int], note: Observation, held: Held) -> Trial:
+    look = next(iter(looks([note])), None)
+    mine, then = clusters(name), clusters(note.name)
+
+    def known(those: frozenset[int]) -> frozenset[int]:
+        return frozenset(number for number, at in enumerate(places) if at in those and then[at] == mine[at])
+
+    return Trial(date.fromisoformat(note.date), held, known(look.formed) if look else frozenset(),
+                 known(look.not_yet) if look else frozenset(), int(note.stage) if note.stage else None, note.note,
+                 note.who)
 
 
 def formed_lately(name: str, observations: Sequence[Observation]) -> frozenset[str]:

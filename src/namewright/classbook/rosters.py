@@ -120,10 +120,10 @@ def children(db: sqlite3.Connection, *, left: bool) -> tuple[BookChild, ...]:
     own = saves.all_settings(db)
     rows = db.execute("SELECT * FROM children WHERE left_at IS NULL OR ? ORDER BY left_at IS NOT NULL, line, id",
                       (left,))
-    return tuple(_book_child(row, own.get(row[0], {})) for row in rows)
+    return tuple(book_child(row, own.get(row[0], {})) for row in rows)
 
 
-def _book_child(row: tuple[Any, ...], own: Mapping[str, str]) -> BookChild:
+def book_child(row: tuple[Any, ...], own: Mapping[str, str]) -> BookChild:
     """Lay a child's own settings over what the roster says of them."""
     id_, given, family, practice, label, line, support, hand, height, joined, left, letters, beats, names_in = row
     mine = tuning_of(own)

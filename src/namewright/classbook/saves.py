@@ -6,7 +6,7 @@ What was changed together is one save. Undo is a save too, so the history only e
 from __future__ import annotations
 
 import sqlite3
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from datetime import datetime
 from types import MappingProxyType
 
@@ -40,6 +40,15 @@ def all_settings(db: sqlite3.Connection) -> Mapping[int, Mapping[str, str]]:
 
 def _settings(db: sqlite3.Connection, child_id: int | None) -> Mapping[str, str]:
     return class_settings(db) if child_id is None else all_settings(db).get(child_id, NO_SETTINGS)
+
+
+def settings_on(day: str, now: Mapping[str, str], saved: Sequence[Save]) -> Mapping[str, str]:
+    """Return settings as they stood at the end of a day (ISO), from those of now and every save, the newest first."""
+    found = dict(now)
+    for save in saved:
+        if save.when[:10] > day:
+            found |= {change.key: change.before or "" for change in save.changes}
+    return {key: text for key, text in found.items() if text}
 
 
 def keep(db: sqlite3.Connection, child_id: int | None, texts: Mapping[str, str], who: str,

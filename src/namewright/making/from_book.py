@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
-from namewright.classbook import BookChild, Classbook
+from namewright.classbook import BookChild, Classbook, Observation
 from namewright.making.choices import Choices, choices_in_list, read_choices, settled
 from namewright.making.request import Member
 from namewright.message import Problem
+from namewright.pages.record import Held
 from namewright.pages.sheet import SheetSettings
 from namewright.practice.ordering import Placed
 from namewright.roster.children import Roster
@@ -31,20 +32,33 @@ def _own(one: BookChild) -> tuple[Choices, Problem | None]:
                    tuning=one.own), problem
 
 
-def member_of(one: BookChild, placed: Placed, book: Classbook | None = None) -> Member:
-    """Return a child of a class in its place, with what was noted of it where ``book`` is given."""
+def member_of(one: BookChild, placed: Placed, book: Classbook | None = None, *, held: bool = False) -> Member:
+    """Return a child of a class in its place, with what was noted of it where ``book`` is given.
+
+    ``held`` asks for what it practised with at each note, too.
+    """
     own, problem = _own(one)
-    return Member(placed, own, book.observations(one.id) if book else (), problem)
+    notes = book.observations(one.id) if book else ()
+    return Member(placed, own, notes, problem, _held(book, one, notes) if book and held else (),
+                  one.settings.get("home_language"))
+
+
+def _held(book: Classbook, one: BookChild, notes: Sequence[Observation]) -> tuple[Held, ...]:
+    """Return what a child practised with at each note: the level as noted, else all as it was set on that day."""
+    then = {day: holds_for_child(*stood) for day, stood in book.on_days(one.id, (note.date for note in notes)).items()}
+    return tuple(Held(note.support or then[note.date].support, note.support is not None,
+                      then[note.date].ruling.line_height_mm, tuple(map(str, then[note.date].ladder.rungs or ())))
+                 for note in notes)
 
 
 def members_of(book: Classbook, children: Sequence[BookChild], placed: Sequence[Placed], *, notes: bool = False,
-               ) -> tuple[Member, ...]:
+               held: bool = False) -> tuple[Member, ...]:
     """Return children of a class in the order of ``placed``, with what was noted of each where ``notes`` asks for it.
 
-    Raises ClassbookError.
+    ``held`` asks for what each practised with at each note, too. Raises ClassbookError.
     """
     on_line = {one.child.line: one for one in children}
-    return tuple(member_of(on_line[each.child.line], each, book if notes else None) for each in placed)
+    return tuple(member_of(on_line[each.child.line], each, book if notes else None, held=held) for each in placed)
 
 
 def holds_for_class(settings: Mapping[str, str]) -> SheetSettings:

@@ -24,7 +24,7 @@ from namewright.making.account import (
     Remark,
     TooLarge,
 )
-from namewright.making.request import FOR_EACH_CHILD, TO_KNOW, Kind, Member, Request
+from namewright.making.request import FOR_EACH_CHILD, OF_NOTES, TO_KNOW, Kind, Member, Request
 from namewright.message import Message, Problem, message, together
 from namewright.pages.ladder import ORDERED
 from namewright.pages.page import Page, PageError
@@ -35,7 +35,9 @@ from namewright.practice.ordering import Order
 
 if TYPE_CHECKING:
     from namewright.making.knowing import Knowing
+    from namewright.pages.child_progress import ProgressSettings
     from namewright.pages.class_progress import ClassRow
+    from namewright.pages.growth import Growth
     from namewright.pages.tile_sheet import Strip, TileSettings
 
 Made = TypeVar("Made")
@@ -93,7 +95,8 @@ class Making:
     # --- a child's own pages ------------------------------------------------------------------------------
 
     def _each(self, kind: Kind) -> Iterator[Page]:
-        makers = {Kind.SHEETS: self._sheet, Kind.CARDS: self._card, Kind.SIZES: self._sizes, Kind.GROWTH: self._growth}
+        makers = {Kind.SHEETS: self._sheet, Kind.CARDS: self._card, Kind.SIZES: self._sizes, Kind.GROWTH: self._growth,
+                  Kind.TALK: self._talk, Kind.RECORD: self._record}
         for one in self.request.members:
             self._remark_letters(one, kind)
             pages = self._try(kind, [one], makers.get(kind, partial(self._know, kind)), one) or ()
@@ -106,7 +109,7 @@ class Making:
 
     def _remark_letters(self, one: Member, kind: Kind) -> None:
         """Say of a child that its own letters could not be read, where pages show letters of its own."""
-        if one.unread and kind is not Kind.GROWTH:
+        if one.unread and kind not in OF_NOTES:
             self._remark(one, together(one.unread.message, message("account.class_letters")))
 
     def _remark(self, one: Member, told: Message) -> None:
@@ -149,15 +152,43 @@ class Making:
         return (size_page(self.setter, one.placed.child.practice, self._label(one), settings),)
 
     def _growth(self, one: Member) -> tuple[Page, ...]:
-        from namewright.classbook.growing import growth_of
-        from namewright.making import page_settings
         from namewright.pages.child_progress import progress_page
 
+        return (progress_page(self.setter, self._noted(one), self._for_family(one)),)
+
+    def _noted(self, one: Member) -> Growth:
+        """Return what was noted of a child over time. Raises NothingNoted."""
+        from namewright.classbook.growing import growth_of
+
         child = one.placed.child
-        growth = growth_of(child.label, child.practice, one.notes)
+        growth = growth_of(child.label, child.practice, one.notes, one.held)
         if not growth.days:
             raise NothingNoted(child.label)
-        return (progress_page(self.setter, growth, page_settings.for_progress(self.request.settings_of(one))),)
+        return growth
+
+    def _for_family(self, one: Member) -> ProgressSettings:
+        """Return how a page for a family is made: in the language that was typed, else that of its home."""
+        from namewright.making import page_settings
+
+        settings = page_settings.for_progress(self.request.settings_of(one))
+        return replace(settings, language=self.request.first.language or one.home or settings.language)
+
+    def _talk(self, one: Member) -> tuple[Page, ...]:
+        from namewright.making.noted import talk_of
+        from namewright.pages.talk_page import talk_pages
+
+        talk = talk_of(one, self._noted(one), words=self.request.words)
+        return talk_pages(self.setter, talk, self._for_family(one))
+
+    def _record(self, one: Member) -> tuple[Page, ...]:
+        from namewright.making import page_settings
+        from namewright.making.noted import record_of_member
+        from namewright.pages.record_table import record_pages
+
+        record = record_of_member(one)
+        if not record.trials:
+            raise NothingNoted(one.placed.child.label)
+        return record_pages(self.setter, record, page_settings.for_progress(self.request.settings_of(one)))
 
     def _know(self, kind: Kind, one: Member) -> tuple[Page, ...]:
         return self._knowing.pages(kind, one, self._label(one))

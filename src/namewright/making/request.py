@@ -10,6 +10,7 @@ from namewright.lines.tile_boxes import TILE_MM
 from namewright.making.choices import NOTHING, Choices, choices_in_list, settled
 from namewright.message import Problem
 from namewright.pages.paper import CardSize
+from namewright.pages.record import Held
 from namewright.pages.sheet import SheetSettings
 from namewright.practice.ordering import Placed, Planned
 from namewright.practice.weeks import DEFAULT_WEEKS
@@ -31,6 +32,8 @@ class Kind(StrEnum):
     PLAN = "plan"
     YEAR = "year"
     GROWTH = "growth"
+    TALK = "talk"
+    RECORD = "record"
     FIND = "find"
     LETTERS = "letters"
     MISSING = "missing"
@@ -43,20 +46,25 @@ class Kind(StrEnum):
 KNOW_EACH = (Kind.FIND, Kind.LETTERS, Kind.MISSING, Kind.MIXED, Kind.FRIENDS)
 TO_KNOW = (*KNOW_EACH, Kind.SIGNIN)
 """Pages to recognise, spell and build a name, in the order of their steps: those for each child, then the class's."""
-FOR_EACH_CHILD = frozenset({Kind.SHEETS, Kind.CARDS, Kind.TILES, Kind.SIZES, Kind.GROWTH, *KNOW_EACH})
+OF_NOTES = frozenset({Kind.GROWTH, Kind.TALK, Kind.RECORD})
+"""Pages for each child that tell of what was noted, with what it was practised with."""
+FOR_EACH_CHILD = frozenset({Kind.SHEETS, Kind.CARDS, Kind.TILES, Kind.SIZES, *OF_NOTES, *KNOW_EACH})
 
 
 @dataclass(frozen=True, slots=True)
 class Member:
     """A child in its place in the class, with what it has of its own and what was noted of its writing.
 
-    ``unread`` is what is wrong with a choice of its own that could not be read.
+    ``unread`` is what is wrong with a choice of its own that could not be read. ``held`` is what was practised with,
+    one for each note, empty where nobody asked for it; ``home`` the language of its home, None where nobody said.
     """
 
     placed: Placed
     own: Choices
     notes: tuple[Observation, ...] = ()
     unread: Problem | None = None
+    held: tuple[Held, ...] = ()
+    home: str | None = None
 
 
 def listed(placed: Placed) -> Member:
@@ -73,7 +81,8 @@ class Request:
     before what a child has of its own. ``roster`` accounts for the lines that became nobody. A card has a page of
     its size unless cards ``fill`` sheets. ``weeks`` are those of the plan, ``a_week`` the letters in each, ``taught``
     the letters of earlier weeks, the last week last. ``tile_mm`` is the side of a tile. Another ``shuffle`` brings
-    the same names and letters in other places of the pages to know a name by.
+    the same names and letters in other places of the pages to know a name by. ``words`` shows what was noted in words
+    on the page for a talk.
     """
 
     kinds: tuple[Kind, ...]
@@ -87,6 +96,7 @@ class Request:
     weeks: int = DEFAULT_WEEKS
     a_week: int = 1
     taught: tuple[tuple[str, ...], ...] = ()
+    words: bool = False
     shuffle: int = 0
 
     @property

@@ -21,9 +21,11 @@ from namewright.classbook.stages import Stage, stage_said
 from namewright.classbook.suggest import suggest
 from namewright.making.choices import read_choices
 from namewright.making.from_book import holds_for_child, members_of
-from namewright.making.request import Kind, Request
+from namewright.making.noted import record_of_member
+from namewright.making.request import Kind, Member, Request
 from namewright.message import Message, message
 from namewright.names.clusters import clusters
+from namewright.output.record_csv import records_csv
 from namewright.practice.ordering import Order, order_class
 from namewright.settings import Support
 from namewright.web.answers import pdf, pdf_of
@@ -32,6 +34,7 @@ from namewright.web.finding import family_of, names_of
 from namewright.web.requests import drawn
 
 pages = Blueprint("seen", __name__)
+_FOR_FAMILY = (Kind.GROWTH, Kind.TALK)
 
 
 @pages.get("/seen")
@@ -74,6 +77,33 @@ def year(child_id: int) -> Response:
     return _pdf(Kind.GROWTH, [one])
 
 
+@pages.get("/child/<int:child_id>/talk.pdf")
+def talk(child_id: int) -> Response:
+    """Return a page for a talk with the child's family; with ``words`` also what was noted in words."""
+    one = child_or_404(child_id)
+    if not book().observations(one.id):
+        abort(404)
+    return _pdf(Kind.TALK, [one])
+
+
+@pages.get("/child/<int:child_id>/record.pdf")
+def record(child_id: int) -> Response:
+    """Return every look at the child's name as a table for a specialist."""
+    one = child_or_404(child_id)
+    if not book().observations(one.id):
+        abort(404)
+    return _pdf(Kind.RECORD, [one])
+
+
+@pages.get("/child/<int:child_id>/record.csv")
+def record_csv(child_id: int) -> Response:
+    """Return the same for a spreadsheet; its file name tells nothing about a child."""
+    (one,) = _members([child_or_404(child_id)])
+    answer = Response(records_csv([record_of_member(one)]), mimetype="text/csv")
+    answer.headers["Content-Disposition"] = 'attachment; filename="name-practice.csv"'
+    return answer
+
+
 @pages.get("/class/year.pdf")
 def class_year() -> Response:
     """Return the year of the class as pages for the adult."""
@@ -84,11 +114,16 @@ def class_year() -> Response:
 
 
 def _pdf(kind: Kind, children: Sequence[BookChild]) -> Response:
-    placed = order_class([one.child for one in children], Order.ROSTER)
-    asked = Request((kind,), members_of(book(), children, placed, notes=True), read_choices(class_settings()))
+    asked = Request((kind,), _members(children), read_choices(class_settings()), words="words" in request.args)
     with desk().lock:
         made = drawn(desk().setter, asked)
-    return pdf(pdf_of(made, asked.settings.language))
+    spoken = next((one.home for one in asked.members if kind in _FOR_FAMILY and one.home), asked.settings.language)
+    return pdf(pdf_of(made, spoken))
+
+
+def _members(children: Sequence[BookChild]) -> tuple[Member, ...]:
+    placed = order_class([one.child for one in children], Order.ROSTER)
+    return members_of(book(), children, placed, notes=True, held=True)
 
 
 def _letters(name: str) -> list[tuple[int, str]]:
