@@ -24,12 +24,14 @@ from namewright.classbook import Classbook
 from namewright.classbook.stages import Stage
 from namewright.settings import Support
 from namewright.web import create_app
+from namewright.web.key import cookie_name
 from namewright.web.serve import free_port
 
 HERE = Path(__file__).parent
 DEMO = HERE.parent / "src" / "namewright" / "demo.txt"
 FLAGS = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
          "--disable-component-update", "--disable-sync"]
+GALLERY = "gallery"  # the key of the page
 WIDE, PHONE = {"width": 1360, "height": 900}, {"width": 390, "height": 844}
 SCREENS = {
     "home": "/", "list": "/class/list", "paste": "/class/list?new=1", "class": "/class", "now": "/now",
@@ -54,7 +56,7 @@ def filled(path: Path) -> None:
 def running(class_file: Path) -> Iterator[str]:
     """Serve a class on a free port; yield its address."""
     port = free_port("127.0.0.1", None)
-    app = create_app({"CLASS": str(class_file), "HOSTS": [f"127.0.0.1:{port}"]})
+    app = create_app({"CLASS": str(class_file), "HOSTS": [f"127.0.0.1:{port}"], "KEY": GALLERY})
     server = create_server(app, listen=f"127.0.0.1:{port}", threads=4)
     threading.Thread(target=server.run, daemon=True).start()
     try:
@@ -79,6 +81,7 @@ def job_page(page: Page, address: str) -> None:
 def shoot(browser: Browser, address: str, name: str, size: dict[str, int], scheme: str) -> None:
     """Take one picture."""
     context = browser.new_context(viewport=size, color_scheme=scheme, reduced_motion="reduce")  # type: ignore[arg-type]
+    context.add_cookies([{"name": cookie_name(address), "value": GALLERY, "url": address}])
     page = context.new_page()
     if name == "job":
         job_page(page, address)

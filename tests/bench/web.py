@@ -10,6 +10,7 @@ from __future__ import annotations
 
 import argparse
 import http.client
+import os
 import shutil
 import subprocess
 import sys
@@ -24,6 +25,7 @@ from statistics import median, quantiles
 from run import NAMES
 
 from namewright.classbook import Classbook
+from namewright.web.key import cookie_name
 
 FLAGS = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
          "--disable-component-update", "--disable-sync"]
@@ -34,16 +36,21 @@ PAINTED = """() => new Promise(done => new PerformanceObserver(list => {
 }).observe({type: 'paint', buffered: true}))"""
 ANSWERED = "performance.getEntriesByType('navigation')[0].responseEnd"
 VISITS, SLIDES, CLIENTS = 9, 60, 50
+KEY: dict[str, str] = {}  # the cookie that lets in, once the program runs
 
 
 @contextmanager
 def program(class_file: Path) -> Iterator[int]:
     """Run the program; yield its port."""
     running = subprocess.Popen([sys.executable, "-m", "namewright.cli", "open", "--class", str(class_file),
-                                "--no-browser"], stdout=subprocess.PIPE, text=True)
+                                "--no-browser"], stdout=subprocess.PIPE, text=True,
+                               env={**os.environ, "XDG_DATA_HOME": f"{class_file.parent}-own"})
     try:
         assert running.stdout is not None
-        yield int(running.stdout.readline().strip().rstrip("/").rpartition(":")[2])
+        address, _, key = running.stdout.readline().strip().partition("/?key=")
+        port = int(address.rpartition(":")[2])
+        KEY.update({"Cookie": f"{cookie_name(address)}={key}"})
+        yield port
     finally:
         running.kill()
         running.wait()
@@ -52,7 +59,7 @@ def program(class_file: Path) -> Iterator[int]:
 def asked(connection: http.client.HTTPConnection, path: str) -> tuple[int, float]:
     """Ask for a path; return the status and the time in ms."""
     start = time.perf_counter()
-    connection.request("GET", path)
+    connection.request("GET", path, headers=KEY)
     answer = connection.getresponse()
     answer.read()
     return answer.status, (time.perf_counter() - start) * 1000
@@ -70,7 +77,10 @@ def first_paint(port: int) -> None:
     with sync_playwright() as playwright:
         browser = playwright.chromium.launch(executable_path=where, args=FLAGS)
         for path in [path for _ in range(VISITS) for path in times]:
-            page = browser.new_context(viewport={"width": 1360, "height": 900}).new_page()
+            context = browser.new_context(viewport={"width": 1360, "height": 900})
+            name, _, key = KEY["Cookie"].partition("=")
+            context.add_cookies([{"name": name, "value": key, "url": f"http://127.0.0.1:{port}"}])
+            page = context.new_page()
             page.goto(f"http://127.0.0.1:{port}{path}")
             times[path].append((page.evaluate(PAINTED), page.evaluate(ANSWERED)))
             page.context.close()

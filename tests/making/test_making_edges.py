@@ -10,6 +10,7 @@ from collections.abc import Callable
 from pathlib import Path
 
 import pytest
+from flask.testing import FlaskClient
 
 from namewright.classbook import Classbook
 from namewright.cli import main
@@ -133,29 +134,36 @@ def test_a_switch_that_is_kept_can_be_typed_off(made: Run, folder: Path) -> None
 # --- both edges ---------------------------------------------------------------------------------------
 
 
+def known_client(class_file: Path) -> FlaskClient:
+    """Return a client that has the key of a page for a class."""
+    from namewright.web import create_app
+    from namewright.web.key import cookie_name
+
+    app = create_app({"CLASS": str(class_file), "HOSTS": ["localhost"]})
+    client = app.test_client()
+    client.set_cookie(cookie_name("localhost"), app.config["KEY"])
+    return client
+
+
 def test_both_edges_make_the_same_sheet(made: Run, folder: Path) -> None:
     """The first page of a child's sheet on the screen is the drawing that the command line writes, but for its mark."""
-    from namewright.web import create_app
-
     made("sheets", "room4.db", "--order", "roster", "--svg", str(folder / "drawings"))
-    app = create_app({"CLASS": str(folder / "room4.db"), "HOSTS": ["localhost"]})
+    client = known_client(folder / "room4.db")
     with Classbook.open(folder / "room4.db") as book:
         ids = [one.id for one in book.children()]
     drawn = sorted((folder / "drawings").iterdir())
     assert len(drawn) == len(ids) == 5
     for child_id, path in zip(ids, drawn, strict=True):
-        answer = app.test_client().get(f"/picture/{child_id}/page.svg", headers={"Host": "localhost"})
+        answer = client.get(f"/picture/{child_id}/page.svg", headers={"Host": "localhost"})
         assert answer.data == path.read_bytes().removesuffix(b"\n<!-- Namewright -->\n")
 
 
 @pytest.mark.parametrize(("kind", "command"), [("cards", "card"), ("sizes", "sizes")])
 def test_both_edges_make_the_same_page_for_one_child(made: Run, folder: Path, kind: str, command: str) -> None:
     """The PDF of the browser is the one of the command line."""
-    from namewright.web import create_app
-
     path = "sizes.pdf" if kind == "sizes" else "card.pdf?size=4x6"
     with Classbook.open(folder / "room4.db") as book:
         mira = book.children()[0].id
-    app = create_app({"CLASS": str(folder / "room4.db"), "HOSTS": ["localhost"]})
-    answer = app.test_client().get(f"/child/{mira}/{path}", headers={"Host": "localhost"})
+    client = known_client(folder / "room4.db")
+    answer = client.get(f"/child/{mira}/{path}", headers={"Host": "localhost"})
     assert answer.data == made(command, "Mira", "--class", "room4.db")

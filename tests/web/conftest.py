@@ -10,7 +10,7 @@ from typing import Any
 
 import pytest
 from playwright.sync_api import sync_playwright
-from webhelp import FLAGS, HOST, MESSY, Program, Visitor, chromium
+from webhelp import CONTEXTS, FLAGS, HOST, MESSY, Program, Visitor, chromium, cookies
 
 
 @pytest.fixture
@@ -63,6 +63,8 @@ def new_page(browser: Any) -> Iterator[Callable[..., Any]]:
     def opened(**options: Any) -> Any:
         context = browser.new_context(**{"viewport": {"width": 1360, "height": 900}, **options})
         contexts.append(context)
+        context.add_cookies(cookies())
+        CONTEXTS.append(context)
         page = context.new_page()
         page.set_default_timeout(90_000)  # a shared machine may stand still for a while
         page.on("console", lambda said: errors.append(said.text) if said.type == "error" else None)
@@ -72,6 +74,7 @@ def new_page(browser: Any) -> Iterator[Callable[..., Any]]:
 
     yield opened
     for context in contexts:
+        CONTEXTS.remove(context)
         context.close()
     blocked = [error for error in errors if "Content Security" in error or "TypeError" in error]
     assert not blocked

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from namewright.web.gate import Gate
+from namewright.web.gate import IDLE_S, STAY_S, Gate
 
 
 @pytest.fixture
@@ -14,16 +14,29 @@ def gate() -> Gate:
 
 def test_only_the_passphrase_lets_in(gate: Gate) -> None:
     """Each who types it has a key of their own, and no other key is known."""
-    one, other = gate.let_in("three plain words"), gate.let_in("three plain words")
+    one, other = gate.let_in("three plain words", 0.0), gate.let_in("three plain words", 0.0)
     assert one
     assert other
     assert one != other
-    assert gate.knows(one)
-    assert gate.knows(other)
+    assert gate.knows(one, 1.0)
+    assert gate.knows(other, 1.0)
     for typed in ("", "three plain word", "Three plain words", "three plain words "):
-        assert gate.let_in(typed) is None
-    assert not gate.knows("")
-    assert not gate.knows("three plain words")
+        assert gate.let_in(typed, 1.0) is None
+    assert not gate.knows("", 1.0)
+    assert not gate.knows("three plain words", 1.0)
+
+
+def test_who_leaves_or_does_nothing_is_outside(gate: Gate) -> None:
+    """A key holds for an hour after it was shown last, for a school day at most, and until it is taken back."""
+    key = gate.let_in("three plain words", 0.0) or ""
+    assert gate.knows(key, IDLE_S - 1)
+    assert not gate.knows(key, 2 * IDLE_S)
+    key = gate.let_in("three plain words", 0.0) or ""
+    assert all(gate.knows(key, float(at)) for at in range(0, int(STAY_S), int(IDLE_S / 2)))
+    assert not gate.knows(key, STAY_S)
+    key = gate.let_in("three plain words", 0.0) or ""
+    gate.let_out(key)
+    assert not gate.knows(key, 1.0)
 
 
 def test_an_address_is_not_heard_after_five_wrong_tries(gate: Gate) -> None:

@@ -47,6 +47,31 @@ def size_mm(pdf: PdfReader, at: int = 0) -> tuple[float, float]:
     return float(box.width) / PT_PER_MM, float(box.height) / PT_PER_MM
 
 
+def test_the_key_goes_out_of_the_address(class_file: Path, browser: Any) -> None:
+    """Opened once with the key, the page has an address without it, which reloads; others are told what to do."""
+    with Program(class_file) as running:
+        mine, others = browser.new_context(), browser.new_context()
+        page = mine.new_page()
+        page.set_default_timeout(20_000)
+        page.goto(running.way_in)
+        assert page.url == f"{running.address}/"
+        assert not page.evaluate("document.cookie")
+        page.reload()
+        page.get_by_role("heading", name="Print for a whole class").wait_for()
+        tab = mine.new_page()
+        tab.goto(f"{running.address}/class/list")
+        tab.locator("textarea[name=text]").wait_for()
+        page = others.new_page()
+        assert page.goto(f"{running.address}/class/list").status == 403
+        assert "Only who started the program" in page.inner_text("main")
+        page.set_content(f'<a href="{running.way_in}">come in</a>')  # a link on a page from elsewhere
+        page.click("a")
+        page.get_by_role("heading", name="Print for a whole class").wait_for()
+        assert page.url == f"{running.address}/"
+        mine.close()
+        others.close()
+
+
 def settle(page: Any, address: str) -> None:
     """Paste the class and keep it."""
     page.goto(address + "/class")
@@ -429,7 +454,7 @@ def test_a_killed_program_loses_nothing(class_file: Path, new_page: NewPage) -> 
         first.kill()
         page.get_by_role("button", name="Save this class").click()
         page.get_by_text("The program does not answer").wait_for()
-        assert page.get_by_label("Line 10").input_value() == "Wenna Praske"
+        assert page.locator("input[name=line]").nth(-2).input_value() == "Wenna Praske"
         with Program(class_file, first.port):
             page.get_by_role("button", name="Save this class").click()
             page.get_by_role("button", name="Send it again").click()

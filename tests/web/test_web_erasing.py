@@ -9,13 +9,13 @@ from http.client import HTTPException
 from pathlib import Path
 from threading import Thread
 from urllib.parse import urlencode
-from urllib.request import urlopen
 
 import pytest
 from webhelp import HOST, Program, Visitor, finished, mark_in, token_in
 
 from namewright.classbook import Classbook
 from namewright.web import create_app
+from namewright.web.key import cookie_name
 
 LIST = "Zaphrelle Quorndike\nMirel Vost\nKatla Pruner\n"
 
@@ -111,12 +111,12 @@ def test_who_left_is_found_where_nobody_is_left_on_the_list(class_of_three: Visi
 def test_killed_while_erasing(class_of_three: Visitor, class_file: Path, after_s: float) -> None:
     """A program killed while it erases has erased all of a child or nothing, and the file opens as before."""
     with Program(class_file) as program:
-        page = urlopen(program.address, timeout=60).read().decode()
+        page = program.ask()
         form = {"child": "1", "token": token_in(page), "class": mark_in(page)}
 
         def send() -> None:
             with suppress(OSError, HTTPException):
-                urlopen(f"{program.address}/class/erase/yes", urlencode(form).encode(), timeout=60).read()
+                program.ask("/class/erase/yes", urlencode(form).encode())
 
         sending = Thread(target=send)
         sending.start()
@@ -163,7 +163,9 @@ def test_a_shared_class_is_erased_only_where_it_is_kept(class_of_three: Visitor,
 
 def test_this_computer_may_ask_by_its_address_in_the_network(class_of_three: Visitor, class_file: Path) -> None:
     """A shared class is opened at that address, so its keeper comes from there too."""
-    here = Visitor(create_app({"CLASS": str(class_file), "HOSTS": [HOST, "192.0.2.7:4999"]}))
+    app = create_app({"CLASS": str(class_file), "HOSTS": [HOST, "192.0.2.7:4999"]})
+    here = Visitor(app)
+    here.client.set_cookie(cookie_name(HOST), app.config["KEY"], domain="192.0.2.7")
     here.client.environ_base["REMOTE_ADDR"] = "192.0.2.7"
     assert here.get("/class/erase", Host="192.0.2.7:4999").status_code == 200
     here.client.environ_base["REMOTE_ADDR"] = "192.0.2.8"

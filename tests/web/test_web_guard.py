@@ -4,15 +4,22 @@ Origin: RFC 6454), RFC 6265bis (SameSite) and W3C Content Security Policy Level 
 
 from __future__ import annotations
 
+import os
+import re
+import signal
 import socket
 import subprocess
 import sys
+import time
 from pathlib import Path
+from threading import Thread
 
 import pytest
 from flask.sansio.app import App
-from webhelp import HOST, MESSY, Program, Visitor, token_in
+from webhelp import HOST, MESSY, Program, Visitor, own_folder, token_in
 
+from namewright.classbook import Classbook
+from namewright.commands.open import MIN_GUESSES, _guesses
 from namewright.web import create_app
 from namewright.web.guard import Seal
 from namewright.web.serve import local_address
@@ -147,12 +154,27 @@ def test_a_shared_class_asks_for_the_passphrase(class_file: Path) -> None:
     for path in ("/", "/class", "/class/list", "/now", "/child/1/card.pdf"):
         assert guest.get(path).headers.get("Location") == "/gate"
     token = token_in(guest.get("/gate").text)
+    assert guest.post("/class/order", {"order": "name"}, token=token, mark="another").headers["Location"] == "/gate"
     assert guest.post("/class/list", {"text": MESSY, "based": "0"}, token=token).headers["Location"] == "/gate"
     assert guest.post("/gate", {"passphrase": "three quiet heron"}, token=token).status_code == 403
     inside = guest.post("/gate", {"passphrase": "three quiet herons"}, token=token)
     assert "HttpOnly" in inside.headers["Set-Cookie"]
     assert "SameSite=Strict" in inside.headers["Set-Cookie"]
     assert guest.get("/").status_code == 200
+    assert guest.post("/gate/leave", {}).headers["Location"] == "/gate"
+    assert guest.get("/").headers["Location"] == "/gate"
+    assert guest.get("/alive").status_code == 204  # the key of this start still tells its keeper that it answers
+
+
+def test_nothing_of_a_shared_class_is_told_before_the_passphrase(class_file: Path) -> None:
+    """Neither its file nor a child, whatever is asked: no page, another method, forms of another class."""
+    guest = shared(class_file)
+    with Classbook.open(class_file) as book:
+        book.update_roster(MESSY)
+    for answer in (guest.get("/nothing"), guest.get("/class/erase/yes"), guest.post("/class", {}, mark="another"),
+                   guest.post("/class/erase/yes", {"everything": "1"}, mark=""), guest.get("/gate"),
+                   guest.post("/gate", {"passphrase": "guess"}, mark="another")):
+        assert not {"class.db", "Ottilka", "Katla"} & set(re.findall(r"[\w.]+", answer.text)), answer.text
 
 
 def test_guessing_is_stopped(class_file: Path) -> None:
@@ -167,7 +189,7 @@ def test_guessing_is_stopped(class_file: Path) -> None:
 def opened(*words: str, typed: str = "") -> subprocess.CompletedProcess[str]:
     """Run ``namewright open`` with words that end it at once."""
     return subprocess.run([sys.executable, "-m", "namewright.cli", "open", "--no-browser", *words], input=typed,
-                          capture_output=True, text=True, timeout=60, check=False)
+                          capture_output=True, text=True, timeout=60, check=False, env=own_folder(Path(words[1])))
 
 
 def test_sharing_says_what_it_means_and_wants_a_real_passphrase(class_file: Path) -> None:
@@ -177,6 +199,18 @@ def test_sharing_says_what_it_means_and_wants_a_real_passphrase(class_file: Path
     assert "not encrypted" in done.stderr
     assert "at least 12" in done.stderr
     assert not done.stdout
+
+
+@pytest.mark.parametrize("typed", ["aaaaaaaaaaaa", "123456789012", "Ottilka Tamsel", "passwordpassword", "class alder"])
+def test_a_passphrase_that_is_easily_guessed_is_refused(class_file: Path, typed: str) -> None:
+    """However long it is: signs over and over, words that everybody takes, names of the class."""
+    with Classbook.open(class_file) as book:
+        book.update_roster(MESSY)
+        book.set_class_settings({"title": "Alder class"})
+    done = opened("--class", str(class_file), "--share", typed=f"{typed}\n")
+    assert done.returncode == 2
+    assert "would soon be guessed" in done.stderr or "at least 12" in done.stderr
+    assert _guesses("three quiet herons", class_file) > MIN_GUESSES
 
 
 def test_what_cannot_be_opened_is_said(class_file: Path) -> None:
@@ -193,6 +227,86 @@ def test_what_cannot_be_opened_is_said(class_file: Path) -> None:
     assert wrong.returncode == 2
     assert "not a class of Namewright" in wrong.stderr
     assert class_file.read_text() == "Ottilka Tamsel"
+
+
+def test_the_address_alone_opens_nothing(class_file: Path) -> None:
+    """Whoever else is logged in to this machine reads one sentence, for every page, picture, form and PDF."""
+    app = create_app({"CLASS": str(class_file), "HOSTS": [HOST]})
+    keeper = Visitor(app)
+    keeper.keep(MESSY)
+    other, headers = app.test_client(), {"Host": HOST, "Origin": f"http://{HOST}"}
+    rules = [str(rule) for rule in app.url_map.iter_rules() if rule.endpoint not in ("static", "home.mark")]
+    for rule in rules:
+        path = re.sub(r"<int:\w+>", "1", re.sub(r"<\w+>", "a", rule))
+        for answer in (other.get(path, headers=headers), other.post(path, headers=headers)):
+            assert answer.status_code in (403, 405), path
+            assert "Ottilka" not in answer.text
+            assert "class.db" not in answer.text
+    assert "Only who started the program" in other.get("/class", headers=headers).text
+    assert other.get("/class?key=", headers=headers).status_code == 403
+    assert other.get(f"/class?key={app.config['KEY'][:-1]}", headers=headers).status_code == 403
+
+
+def test_the_key_goes_from_the_address_into_a_cookie(class_file: Path) -> None:
+    """It is for this page alone, no script sees it, and where another site led here the page goes on by itself."""
+    app = create_app({"CLASS": str(class_file), "HOSTS": [HOST]})
+    client, way_in = app.test_client(), f"/?told=a&key={app.config['KEY']}"
+    answer = client.get(way_in, headers={"Host": HOST})
+    assert (answer.status_code, answer.headers["Location"]) == (302, "/?told=a")
+    assert answer.headers["Set-Cookie"] == f"key-4999={app.config['KEY']}; HttpOnly; Path=/; SameSite=Strict"
+    elsewhere = {"Host": HOST, "Sec-Fetch-Site": "cross-site", "Sec-Fetch-Mode": "navigate"}
+    led = app.test_client().get(way_in, headers=elsewhere)
+    assert led.status_code == 200
+    assert 'content="0;url=/?told=a"' in led.text
+    assert client.get("/", headers={"Host": HOST}).status_code == 200
+
+
+def test_a_second_start_finds_the_program_that_runs(class_file: Path) -> None:
+    """It shows the same page and ends; after the first was killed, a start begins anew; its note is nobody else's."""
+    with Program(class_file) as first:
+        again = opened("--class", str(class_file))
+        assert (again.returncode, again.stdout.strip()) == (0, first.way_in)
+        assert "open already" in again.stderr
+        (note,) = Path(f"{class_file.parent}-own/namewright").iterdir()
+        if os.name == "posix":
+            assert note.stat().st_mode & 0o077 == 0
+        first.kill()
+        with Program(class_file) as second:
+            assert second.key != first.key
+            second.process.send_signal(signal.SIGINT)
+            second.process.wait(20)
+    assert not note.exists()
+
+
+def trickled(slow: socket.socket) -> int:
+    """Send a line of a request ten times a second; return how many were taken before the connection was cut."""
+    for sent in range(60):
+        time.sleep(0.1)
+        try:
+            slow.sendall(b"A: b\r\n")
+        except OSError:
+            return sent
+    return 60
+
+
+def test_a_request_that_dawdles_is_cut(class_file: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """However its bytes trickle in; one that comes at once is answered."""
+    from namewright.web import prompt, serve
+
+    monkeypatch.setattr(prompt, "WHOLE_REQUEST_S", 0.3)
+    port = serve.free_port("127.0.0.1", None)
+    app = create_app({"CLASS": str(class_file), "HOSTS": [f"127.0.0.1:{port}"]})
+    server = serve._listening(app, [f"127.0.0.1:{port}"])
+    Thread(target=server.run, daemon=True).start()
+    try:
+        with socket.create_connection(("127.0.0.1", port), timeout=5) as slow:
+            slow.sendall(b"GET / HTTP/1.1\r\n")
+            assert trickled(slow) < 20
+        with socket.create_connection(("127.0.0.1", port), timeout=5) as prompt_one:
+            prompt_one.sendall(f"GET /alive HTTP/1.0\r\nHost: 127.0.0.1:{port}\r\n\r\n".encode())
+            assert b" 403 " in prompt_one.recv(200)
+    finally:
+        server.close()
 
 
 def test_only_this_machine_is_answered(class_file: Path) -> None:

@@ -9,7 +9,6 @@ from http.client import HTTPException
 from pathlib import Path
 from threading import Thread
 from urllib.parse import urlencode
-from urllib.request import urlopen
 
 import pytest
 from openpyxl import Workbook
@@ -478,7 +477,7 @@ def send(program: Program, form: dict[str, str], first_page: str) -> bool:
     """Send a list from outside; return whether it was taken."""
     data = urlencode({**form, "token": token_in(first_page), "class": mark_in(first_page)}).encode()
     try:
-        urlopen(f"{program.address}/class/list", data, timeout=20).read()
+        program.ask("/class/list", data)
     except (OSError, HTTPException):  # cut off in the middle of an answer
         return False
     return True
@@ -489,7 +488,7 @@ def test_killed_during_a_save(class_file: Path, after_s: float) -> None:
     """A program killed while it saves leaves the old list or the new one, whole; sent again it is there once."""
     form = {"text": MESSY + "Wenna Praske\n", "based": "1", "practise": "given"}
     with Program(class_file) as first:
-        page = urlopen(first.address, timeout=20).read().decode()
+        page = first.ask()
         assert send(first, {**form, "text": MESSY, "based": "0"}, page)
         sending = Thread(target=send, args=(first, form, page))
         sending.start()
@@ -498,7 +497,7 @@ def test_killed_during_a_save(class_file: Path, after_s: float) -> None:
         sending.join()
     assert len(labels(class_file)) in (7, 8)
     with Program(class_file) as second:
-        assert send(second, form, urlopen(second.address, timeout=20).read().decode())
+        assert send(second, form, second.ask())
     with Classbook.open(class_file) as book:
         assert len(book.children(left=True)) == 8
         assert book.roster_id() == 2

@@ -14,12 +14,14 @@ from html import unescape
 from pathlib import Path
 from types import TracebackType
 from typing import Any
+from urllib.request import Request, urlopen
 
 import pytest
 from flask import Flask
 from flask.testing import FlaskClient
 from werkzeug.test import TestResponse
 
+from namewright.web.key import cookie_name
 from namewright.web.serve import free_port
 
 FLAGS = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
@@ -59,6 +61,29 @@ def chromium() -> str:
     return found
 
 
+def own_folder(class_file: Path) -> dict[str, str]:
+    """Return an environment in which the user's own folder is one beside that of the class."""
+    return {**os.environ, "XDG_DATA_HOME": f"{class_file.parent}-own"}
+
+
+KEYS: dict[str, str] = {}
+CONTEXTS: list[Any] = []
+"""The keys of the programs that were started, by cookie, and the browser's contexts that have them."""
+
+
+def let_in(cookie: str, key: str) -> None:
+    """Give every browser the key of a program, as its first address would."""
+    KEYS[cookie] = key
+    for context in CONTEXTS:
+        context.add_cookies(cookies())
+
+
+def cookies() -> list[dict[str, object]]:
+    """Return the keys as cookies for a browser."""
+    return [{"name": name, "value": key, "domain": "127.0.0.1", "path": "/", "httpOnly": True, "sameSite": "Strict"}
+            for name, key in KEYS.items()]
+
+
 class Program:
     """``namewright open``, started for real, and killed without a word where a test asks for it."""
 
@@ -66,15 +91,22 @@ class Program:
         port_words = ["--port", str(port)] if port else []
         self.process = subprocess.Popen(
             [sys.executable, "-m", "namewright.cli", "open", "--class", str(class_file), "--no-browser", *port_words],
-            stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True)
+            stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True, env=own_folder(class_file))
         assert self.process.stdout is not None
-        self.address = self.process.stdout.readline().strip().rstrip("/")
-        assert self.address.startswith("http://127.0.0.1:"), self.said()
+        self.way_in = self.process.stdout.readline().strip()
+        assert self.way_in.startswith("http://127.0.0.1:"), self.said()
+        self.address, _, self.key = self.way_in.partition("/?key=")
+        let_in(f"key-{self.port}", self.key)
 
     @property
     def port(self) -> int:
         """Return the port that it answers on."""
         return int(self.address.rpartition(":")[2])
+
+    def ask(self, path: str = "/", data: bytes | None = None) -> str:
+        """Return the answer to a request of who has the key. Raises OSError or HTTPException."""
+        asked = Request(self.address + path, data, {"Cookie": f"key-{self.port}={self.key}"})
+        return urlopen(asked, timeout=60).read().decode()
 
     def kill(self) -> None:
         """End it at once, as a power cut would."""
@@ -115,6 +147,7 @@ class Visitor:
 
     def __init__(self, app: Flask) -> None:
         self.client: FlaskClient = app.test_client()
+        self.client.set_cookie(cookie_name(HOST), app.config["KEY"], domain=HOST.partition(":")[0])
 
     def get(self, path: str, **headers: str) -> TestResponse:
         """Ask for a page."""

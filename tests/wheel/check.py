@@ -89,7 +89,8 @@ def check_web(programs: Path, folder: Path) -> None:
         try:
             assert running.stdout is not None
             address = running.stdout.readline().strip()
-            with urllib.request.urlopen(address, timeout=SECONDS) as answer:
+            browser = urllib.request.build_opener(urllib.request.HTTPCookieProcessor())  # keeps the key
+            with browser.open(address, timeout=SECONDS) as answer:
                 page = answer.read().decode("utf-8")
             assert answer.status == 200
             assert '<html lang="en">' in page

@@ -10,6 +10,8 @@ from pathlib import Path
 from namewright.commands.talk import ALL_MADE, Commands, Refusal, complain, explained, place, spoken, worded
 
 MIN_PASSPHRASE = 12
+MIN_GUESSES = 1e10  # at thirty tries a minute (``web.gate``) more than six hundred years
+MAX_JUDGED = 72  # characters, by the estimator's own limit
 
 
 def add(commands: Commands) -> None:
@@ -24,14 +26,17 @@ def add(commands: Commands) -> None:
 
 def _run(options: argparse.Namespace) -> int:
     try:
-        from namewright.web.serve import default_class, serve
+        from namewright.web.serve import default_class, serve, show_again
     except ImportError as error:  # the page's own libraries
         raise Refusal("command.open.library", library=str(error.name)) from error
     if options.port is not None and not 0 < options.port < 65536:
         raise Refusal("command.open.no_port", port=options.port)
     class_file = Path(options.class_file) if options.class_file else default_class()
     _check(class_file)
-    passphrase = _passphrase() if options.share else ""
+    if not options.share and show_again(class_file, _say, browser=not options.no_browser):
+        complain("command.open.already")
+        return ALL_MADE
+    passphrase = _passphrase(class_file) if options.share else ""
     try:
         serve(class_file, options.port, passphrase=passphrase, say=_say, browser=not options.no_browser,
               spoken=spoken().language)
@@ -52,8 +57,8 @@ def _say(address: str) -> None:
     print(address, flush=True)
 
 
-def _passphrase() -> str:
-    """Ask for a passphrase, twice at a terminal. Raises Refusal for one that is short or mistyped."""
+def _passphrase(class_file: Path) -> str:
+    """Ask for a passphrase, twice at a terminal. Raises Refusal for one that is mistyped, short or easily guessed."""
     print(worded("command.open.meaning"), file=sys.stderr)
     if not sys.stdin.isatty():
         typed = sys.stdin.readline().rstrip("\n")
@@ -63,4 +68,19 @@ def _passphrase() -> str:
             raise Refusal("command.open.not_the_same")
     if len(typed) < MIN_PASSPHRASE:
         raise Refusal("command.open.short", count=len(typed), least=MIN_PASSPHRASE)
+    if _guesses(typed, class_file) < MIN_GUESSES:
+        raise Refusal("command.open.weak")
     return typed
+
+
+def _guesses(passphrase: str, class_file: Path) -> float:
+    """Return how many guesses a passphrase would take of who knows the class's file and the names in it."""
+    from zxcvbn import zxcvbn  # not at the top: its lists of words take a while to read
+
+    from namewright.classbook import Classbook
+
+    with Classbook.open(class_file) as book:
+        names = {name for one in book.children(left=True) for name in (one.child.given, one.child.family) if name}
+        title = book.class_settings.get("title", "")
+    known = [*sorted(names), *title.split(), class_file.stem, "namewright"]
+    return float(zxcvbn(passphrase[:MAX_JUDGED], user_inputs=known)["guesses"])

@@ -1,18 +1,20 @@
 """The application: its rules, its words, its pages, and what is said when something goes wrong.
 
 ``create_app(config)`` takes CLASS (the path of the class's file), HOSTS (the addresses that are ours, each with its
-port), to share the class PASSPHRASE, and SPOKEN (the language of what is said on stderr). Nothing about a child is
-written to a log: of an error only its kind and its place in the code are told.
+port), to share the class PASSPHRASE, KEY (what lets in otherwise; drawn where none is given), and SPOKEN (the language
+of what is said on stderr). Nothing about a child is written to a log: of an error only its kind and its place in the
+code are told.
 """
 
 from __future__ import annotations
 
+import secrets
 import sys
 from collections.abc import Mapping
 from pathlib import Path
 from typing import Any
 
-from flask import Flask, render_template, request
+from flask import Flask, current_app, g, render_template, request
 from werkzeug.exceptions import HTTPException
 
 from namewright.message import Problem, message, together
@@ -24,6 +26,7 @@ from namewright.web import (
     gate,
     guard,
     home,
+    key,
     lines,
     next_month,
     printing,
@@ -35,6 +38,7 @@ from namewright.web import list_review as roster
 from namewright.web import notes as seen
 from namewright.web.desk import KEY, Desk, class_mark, close_book, desk
 from namewright.web.jobs import where
+from namewright.web.key import KNOWN
 from namewright.wording import FIRST, languages, wording
 
 MAX_BYTES = 3_000_000  # a class's spreadsheet is a hundredth of it
@@ -57,13 +61,18 @@ def create_app(config: Mapping[str, Any]) -> Flask:
     """Return the application for one class. Raises KeyError where CLASS or HOSTS is missing."""
     app = QuietFlask("namewright.web")
     app.config.update(MAX_CONTENT_LENGTH=MAX_BYTES, MAX_FORM_MEMORY_SIZE=MAX_FORM_BYTES,
-                      MAX_FORM_PARTS=MAX_FIELDS, PASSPHRASE="", SPOKEN=FIRST)
+                      MAX_FORM_PARTS=MAX_FIELDS, PASSPHRASE="", KEY="", SPOKEN=FIRST)
     app.config.from_mapping(config)
     app.extensions[KEY] = Desk(Path(app.config["CLASS"]))
     app.jinja_env.trim_blocks = app.jinja_env.lstrip_blocks = True
     app.teardown_request(close_book)
-    guard.install(app, app.config["HOSTS"], guard.Seal(), class_mark)
-    gate.install(app)
+    app.config["KEY"] = app.config["KEY"] or secrets.token_urlsafe(32)
+    guard.install(app, app.config["HOSTS"])
+    if app.config["PASSPHRASE"]:
+        gate.install(app, app.config["PASSPHRASE"], app.config["KEY"])
+    else:
+        key.install(app, app.config["KEY"])
+    guard.install_forms(app, guard.Seal(), class_mark)
     for pages in (home, roster, room, printing, aide, lines, seen, family, erase, week, clapping, next_month):
         app.register_blueprint(pages.pages)
     app.context_processor(_shell)
@@ -78,8 +87,9 @@ def _shell() -> dict[str, Any]:
     notices = desk().told(request.args.get("told", ""))
     names = {one: wording(one).say("web.name") for one in screen_language.screen_languages()}
     of_paper = {one: wording(one).say("page.language") for one in languages()}
-    return {"notices": notices, "t": wording(spoken).say, "together": together, "screen_language": spoken,
-            "screen_languages": names, "paper_languages": of_paper,
+    return {"shared": bool(current_app.config["PASSPHRASE"]), "known": g.get(KNOWN, False), "notices": notices,
+            "t": wording(spoken).say,
+            "together": together, "screen_language": spoken, "screen_languages": names, "paper_languages": of_paper,
             "told": lambda what: screen_language.reason(request, what)}
 
 

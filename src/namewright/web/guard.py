@@ -30,7 +30,7 @@ _HEADERS = {
 }
 _SAFE_METHODS = frozenset({"GET", "HEAD", "OPTIONS"})
 TOKEN_FIELD, CLASS_FIELD = "token", "class"
-_OF_NO_CLASS = frozenset({"gate", "home.choose_language"})
+_OF_NO_CLASS = frozenset({"gate", "leave", "home.choose_language"})
 
 
 class Seal:
@@ -59,15 +59,19 @@ class OtherClass(Exception):
     """A form of another class's page: to be shown again, and nothing of it kept here."""
 
 
-def install(app: Flask, hosts: Iterable[str], seal: Seal, mark: Callable[[], str]) -> None:
-    """Lay the rules over an application.
-
-    ``hosts`` are the addresses, with port, that are ours; ``mark`` returns what tells the class that is open now.
-    """
+def install(app: Flask, hosts: Iterable[str]) -> None:
+    """Answer only at our own addresses, with port, and let no answer load anything from elsewhere."""
     ours = frozenset(hosts)
+    app.before_request(lambda: refuse_strangers(request, ours))
+    app.after_request(_guarded)
 
+
+def install_forms(app: Flask, seal: Seal, mark: Callable[[], str]) -> None:
+    """Take forms only of this start of the program, and of the class that ``mark`` tells.
+
+    To be called after who may come in is asked: what is said of a form tells of the class.
+    """
     def check() -> None:
-        refuse_strangers(request, ours)
         if request.method in _SAFE_METHODS:
             return
         if request.endpoint not in _OF_NO_CLASS and request.form.get(CLASS_FIELD) != mark():
@@ -76,7 +80,6 @@ def install(app: Flask, hosts: Iterable[str], seal: Seal, mark: Callable[[], str
             raise StaleForm
 
     app.before_request(check)
-    app.after_request(_guarded)
     app.context_processor(lambda: {"token": lambda of=None: _hidden(seal.token(), mark() if of is None else of)})
 
 

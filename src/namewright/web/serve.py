@@ -1,13 +1,16 @@
 """The page on this machine: an address, a server that keeps quiet, and the browser.
 
-The server answers on loopback; with a passphrase also on this machine's address in the local network. What is sent
-there is not encrypted, which is said before it is opened. Nothing about a request is logged.
+The server answers on loopback, to who has the key in its first address; with a passphrase also on this machine's
+address in the local network. What is sent there is not encrypted, which is said before it is opened. Nothing about a
+request is logged.
 """
 
 from __future__ import annotations
 
 import logging
 import os
+import secrets
+import select
 import socket
 import threading
 import webbrowser
@@ -17,7 +20,9 @@ from typing import TYPE_CHECKING
 
 from flask import Flask
 
+from namewright.web import running
 from namewright.web.app import create_app
+from namewright.web.key import cookie_name
 from namewright.wording import FIRST
 
 if TYPE_CHECKING:
@@ -28,17 +33,15 @@ LOOPBACK = "127.0.0.1"
 # outgoing connections (Linux from 32768, others from 49152: RFC 6335), so that none of those sits on it by chance.
 USUAL_PORT = 27613
 THREADS = 8
+_CONNECTIONS = 300
+_LOOK_S = 5  # between two looks for connections on which nothing happens
 _TRIES = 5
 _MAX_BODY_BYTES = 4_000_000  # a little over what the application takes, so that it can say so in a sentence
 
 
 def default_class() -> Path:
-    """Return the class's file in the user's own data folder, the folder made private. Raises OSError."""
-    from platformdirs import user_data_path
-
-    folder = user_data_path("namewright", appauthor=False)
-    folder.mkdir(parents=True, exist_ok=True, mode=0o700)
-    return folder / "class.db"
+    """Return the class's file in the user's own data folder. Raises OSError."""
+    return running.own_folder() / "class.db"
 
 
 def free_port(host: str, wanted: int | None) -> int:
@@ -75,10 +78,11 @@ def serve(class_file: Path, port: int | None, *, passphrase: str = "", say: Call
     """
     where = [LOOPBACK, *([local_address()] if passphrase else [])]
     logging.getLogger("waitress").setLevel(logging.CRITICAL)
+    key = secrets.token_urlsafe(32)
     for attempt in range(_TRIES):
         found = free_port(LOOPBACK, port)
         hosts = [f"{host}:{found}" for host in (*where, "localhost")]
-        app = create_app({"CLASS": str(class_file), "HOSTS": hosts, "PASSPHRASE": passphrase,
+        app = create_app({"CLASS": str(class_file), "HOSTS": hosts, "PASSPHRASE": passphrase, "KEY": key,
                           "SPOKEN": spoken})
         try:
             server = _listening(app, [f"{host}:{found}" for host in where])
@@ -86,22 +90,40 @@ def serve(class_file: Path, port: int | None, *, passphrase: str = "", say: Call
         except OSError:  # another program took the port between the look and the taking
             if port or attempt == _TRIES - 1:
                 raise
-    address = f"http://{where[-1]}:{found}/"
-    say(address)
+    here = running.Running(found, f"http://{where[-1]}:{found}/", key, bool(passphrase))
+    try:
+        running.note(class_file, here)
+        say(here.way_in)
+        if browser:
+            threading.Timer(0.3, webbrowser.open, [here.way_in]).start()
+        threading.Thread(target=_warm, args=(app, hosts[0]), daemon=True).start()
+        server.run()
+    finally:
+        running.forget(class_file, here)
+
+
+def show_again(class_file: Path, say: Callable[[str], None], *, browser: bool) -> bool:
+    """Open the page of the program that runs for a class already; return whether there is one."""
+    found = running.find(class_file)
+    if found is None:
+        return False
+    say(found.way_in)
     if browser:
-        threading.Timer(0.3, webbrowser.open, [address]).start()
-    threading.Thread(target=_warm, args=(app, hosts[0]), daemon=True).start()
-    server.run()
+        webbrowser.open(found.way_in)
+    return True
 
 
 def _listening(app: Flask, where: Sequence[str]) -> MultiSocketServer | BaseWSGIServer:
     """Return a server that holds its ports. Raises OSError where one is taken."""
     from waitress.server import create_server
 
-    return create_server(app, listen=" ".join(where), threads=THREADS, ident=None,
-                         max_request_body_size=_MAX_BODY_BYTES)
+    from namewright.web.prompt import hurried
+
+    return hurried(create_server(app, listen=" ".join(where), threads=THREADS, ident=None,
+                                 max_request_body_size=_MAX_BODY_BYTES, connection_limit=_CONNECTIONS,
+                                 asyncore_use_poll=hasattr(select, "poll"), cleanup_interval=_LOOK_S))
 
 
 def _warm(app: Flask, host: str) -> None:
     """Make the first page ready while the browser starts: letters, order and groups are kept from then on."""
-    app.test_client().get("/class", headers={"Host": host})
+    app.test_client().get("/class", headers={"Host": host, "Cookie": f"{cookie_name(host)}={app.config['KEY']}"})

@@ -11,7 +11,7 @@ for (const form of all("form[data-alive]")) {
     if (sending) return;
     event.preventDefault();
     try {
-      await fetch("/alive", { cache: "no-store" });
+      if (!(await fetch("/alive", { cache: "no-store" })).ok) throw new Error("not let in");
     } catch {
       sayOffline(form);
       return;
