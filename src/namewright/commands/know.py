@@ -19,8 +19,10 @@ from namewright.commands.common import (
 from namewright.commands.pictures import with_pictures
 from namewright.commands.talk import Commands, Refusal, explained, place
 from namewright.commands.writing import progress, write
+from namewright.lines.tile_boxes import LARGE_TILE_MM, TILE_MM
 from namewright.making.make import Making
 from namewright.making.request import TO_KNOW, Kind
+from namewright.practice.tile_set import AT_ONCE
 
 
 def add(commands: Commands) -> None:
@@ -30,6 +32,10 @@ def add(commands: Commands) -> None:
     page_options(parser)
     parser.add_argument("--pages", metavar=place("kinds"), help=explained("know.pages", known=tuple(map(str, TO_KNOW))))
     parser.add_argument("--shuffle", type=int, default=0, metavar=place("number"), help=explained("know.shuffle"))
+    parser.add_argument("--at-once", type=int, default=AT_ONCE, metavar=place("number"),
+                        help=explained("know.at_once", usual=str(AT_ONCE)))
+    parser.add_argument("--tile", choices=["25", "38"], default="25", metavar=place("mm"),
+                        help=explained("tiles.tile", usual="25"))
     line_options(parser)
     font_option(parser)
     hand_option(parser)
@@ -42,8 +48,11 @@ def add(commands: Commands) -> None:
 
 def _run(options: argparse.Namespace) -> int:
     kinds = _kinds(options.pages)
+    if options.at_once < 1:
+        raise Refusal("command.problem.at_once", count=options.at_once)
     with asked_for_class(options, *kinds, notes=True) as asked:
-        request = replace(asked.request, shuffle=options.shuffle)
+        request = replace(asked.request, shuffle=options.shuffle, at_once=options.at_once,
+                          tile_mm=LARGE_TILE_MM if options.tile == "38" else TILE_MM)
         making, language = Making(request, typesetter_of(options)), request.settings.language
         pages = progress(making.pages(), len(request.members) * len(kinds))
         write(with_pictures(pages, options, count(1)), options, language)

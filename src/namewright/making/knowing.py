@@ -27,9 +27,11 @@ from namewright.practice.gaps import GapRow, gap_rows
 from namewright.practice.letter_hunt import HITS, Hunt, letter_hunt
 from namewright.practice.mixing import ORDERS, Letters, mixed
 from namewright.practice.ordering import Planned
+from namewright.practice.tile_set import tiles_needed
 from namewright.wording import wording
 
 if TYPE_CHECKING:
+    from namewright.pages.know.chant import Chanted
     from namewright.pages.know.signin import Signer
 
 _READ_MM = 5.0  # an x-height at which a name is tried
@@ -73,26 +75,48 @@ class Knowing:
 
     # --- the class's pages -------------------------------------------------------------------------------
 
-    def tried_to_sign_in(self, one: Member) -> bool:
-        """Return True where a child has room on the list to sign in. Raises as ``pages`` does."""
-        from namewright.pages.know.signin import row_height
+    def tried(self, kind: Kind, one: Member) -> bool:
+        """Return True where a child has room on the class's pages of a kind. Raises as ``pages`` does."""
+        name, holds = self._name(one), self.request.settings_of(one)
+        if kind is Kind.SIGNIN:
+            from namewright.pages.know.signin import row_height
 
-        return row_height(self.setter, self._signer(one), self.request.settings) > 0.0
+            check_pens(holds.ruling)
+            return row_height(self.setter, self._signer(one), self.request.settings) > 0.0
+        if kind is Kind.CHANT:
+            from namewright.pages.know.chant import named
 
-    def sign_in(self, members: Sequence[Member]) -> tuple[Page, ...]:
-        """Return the list on which these children sign in, each tried before."""
-        from namewright.pages.know.signin import sign_in_pages
+            return bool(named(self.setter, self._chanted(one)))
+        return bool(self.setter.ruled(print_ruling(_READ_MM)).line(name))
 
-        return sign_in_pages(self.setter, [self._signer(one) for one in members], self.request.settings)
+    def together(self, kind: Kind, members: Sequence[Member]) -> tuple[Page, ...]:
+        """Return the class's pages of a kind for these children, each tried before."""
+        settings = self.request.settings
+        if kind is Kind.SIGNIN:
+            from namewright.pages.know.signin import sign_in_pages
+
+            return sign_in_pages(self.setter, [self._signer(one) for one in members], settings)
+        if kind is Kind.CHANT:
+            from namewright.pages.know.chant import chant_pages
+
+            return chant_pages(self.setter, [self._chanted(one) for one in members], settings)
+        from namewright.pages.know.build import build_pages
+
+        at_once = min(self.request.at_once, len(members))
+        return build_pages(self.setter, tiles_needed([self._name(one) for one in members], at_once), at_once, settings,
+                           self.request.tile_mm)
 
     def _signer(self, one: Member) -> Signer:
         from namewright.pages.know.signin import Signer
 
-        holds = self.request.settings_of(one)
-        check_pens(holds.ruling)
         name, child = self._name(one), one.placed.child
         alone = [each.practice for each in self.request.classmates].count(name) == 1
-        return Signer(name, name if alone else drawable(self.setter, child.label), holds)
+        return Signer(name, name if alone else drawable(self.setter, child.label), self.request.settings_of(one))
+
+    def _chanted(self, one: Member) -> Chanted:
+        from namewright.pages.know.chant import Chanted
+
+        return Chanted(self._name(one), self.request.settings_of(one))
 
     # --- what the adult is told --------------------------------------------------------------------------
 

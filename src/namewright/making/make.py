@@ -67,7 +67,7 @@ class Making:
         makers: Mapping[Kind, Callable[[], Iterator[Page]]] = {
             Kind.TILES: self._tiles, Kind.GROUPS: self._groups, Kind.ADULT: self._adult, Kind.PLAN: self._plan,
             Kind.YEAR: self._year, Kind.ANSWERS: self._answers,
-            Kind.SIGNIN: self._sign_in}
+            **{kind: partial(self._together, kind) for kind in (Kind.BUILD, Kind.CHANT, Kind.SIGNIN)}}
         for kind in sorted(kinds or self.request.kinds, key=list(Kind).index):
             if kind in makers:
                 yield from makers[kind]()
@@ -258,11 +258,12 @@ class Making:
         yield from self._try(Kind.PLAN, request.members, plan_pages, self.setter, timetable_of(request), settings,
                              self.numbers()) or ()
 
-    def _sign_in(self) -> Iterator[Page]:
+    def _together(self, kind: Kind) -> Iterator[Page]:
+        """Yield pages to know names by that stand for the class; whoever cannot be on them is told, and left out."""
         in_list = sorted(self.request.members, key=lambda one: one.placed.child.line)
-        there = [one for one in in_list if self._try(Kind.SIGNIN, [one], self._knowing.tried_to_sign_in, one)]
+        there = [one for one in in_list if self._try(kind, [one], self._knowing.tried, kind, one)]
         if there:
-            yield from self._knowing.sign_in(there)
+            yield from self._knowing.together(kind, there)
 
     def _answers(self) -> Iterator[Page]:
         """Yield the adult's pages about what was made to know names by, about every kind where none was."""

@@ -13,6 +13,7 @@ from namewright.pages.paper import CardSize
 from namewright.pages.record import Held
 from namewright.pages.sheet import SheetSettings
 from namewright.practice.ordering import Placed, Planned
+from namewright.practice.tile_set import AT_ONCE
 from namewright.practice.weeks import DEFAULT_WEEKS
 from namewright.roster.children import Child, Roster
 
@@ -38,14 +39,16 @@ class Kind(StrEnum):
     LETTERS = "letters"
     MISSING = "missing"
     MIXED = "mixed"
+    BUILD = "build"
+    CHANT = "chant"
     FRIENDS = "friends"
     SIGNIN = "signin"
     ANSWERS = "answers"
 
 
+TO_KNOW = (Kind.FIND, Kind.LETTERS, Kind.MISSING, Kind.MIXED, Kind.BUILD, Kind.CHANT, Kind.FRIENDS, Kind.SIGNIN)
+"""Pages to recognise, spell and build a name, in the order of their steps."""
 KNOW_EACH = (Kind.FIND, Kind.LETTERS, Kind.MISSING, Kind.MIXED, Kind.FRIENDS)
-TO_KNOW = (*KNOW_EACH, Kind.SIGNIN)
-"""Pages to recognise, spell and build a name, in the order of their steps: those for each child, then the class's."""
 OF_NOTES = frozenset({Kind.GROWTH, Kind.TALK, Kind.RECORD})
 """Pages for each child that tell of what was noted, with what it was practised with."""
 FOR_EACH_CHILD = frozenset({Kind.SHEETS, Kind.CARDS, Kind.TILES, Kind.SIZES, *OF_NOTES, *KNOW_EACH})
@@ -81,8 +84,8 @@ class Request:
     before what a child has of its own. ``roster`` accounts for the lines that became nobody. A card has a page of
     its size unless cards ``fill`` sheets. ``weeks`` are those of the plan, ``a_week`` the letters in each, ``taught``
     the letters of earlier weeks, the last week last. ``tile_mm`` is the side of a tile. Another ``shuffle`` brings
-    the same names and letters in other places of the pages to know a name by. ``words`` shows what was noted in words
-    on the page for a talk.
+    the same names and letters in other places of the pages to know a name by; ``at_once`` children build from the
+    class's loose tiles. ``words`` shows what was noted in words on the page for a talk.
     """
 
     kinds: tuple[Kind, ...]
@@ -98,6 +101,7 @@ class Request:
     taught: tuple[tuple[str, ...], ...] = ()
     words: bool = False
     shuffle: int = 0
+    at_once: int = AT_ONCE
 
     @property
     def settings(self) -> SheetSettings:

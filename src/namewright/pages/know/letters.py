@@ -18,8 +18,9 @@ from namewright.pages.sheet import SheetSettings
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.letter_hunt import Hunt
 
-_MATCH_MM = 56.0  # what capitals and small letters take, their caption counted
+_MATCH_MM = 60.0  # what capitals and small letters take, their caption counted
 _MAX_STEP_MM, _MAX_X_MM = 32.0, 9.0
+_MATCH_X_MM = 6.0
 _STEP = 2.6  # x-heights from row to row
 _RING = Style(0.7, DARK)
 
@@ -63,6 +64,7 @@ def _match(frame: Frame, hunt: Hunt, ruling: Ruling) -> None:
     frame.y += max(0.0, frame.room - _MATCH_MM)
     frame.caption("page.know.letters_match")
     places = _places(frame, len(hunt.capitals))
+    ruling = print_ruling(min(_MATCH_X_MM, ruling.x_height_mm))
     letters_in(frame, hunt.capitals, ruling, places, frame.y + 2.3 * ruling.x_height_mm)
     letters_in(frame, hunt.small, ruling, places, frame.sheet.foot - 8.0 - 0.9 * ruling.x_height_mm)
 
