@@ -25,6 +25,7 @@ from namewright.practice.chant import EIGHTH, HALF, WHOLE, measures
 from namewright.practice.difficulty import written_signs
 
 _NAME_MM, _NAME_X_MM = 58.0, 3.4
+_MIN_X_MM = 1.0  # an adult reads it
 _ROW_MM = 21.0
 _SIGNS_MM, _BEAT_MM = 8.0, 8.6  # the time signature, and a quarter note with its white
 _STEM_MM, _HEAD_MM = 7.0, 1.45  # a stem's length, and half of a head's width
@@ -58,7 +59,7 @@ def chant_pages(setter: Typesetter, names: Sequence[Chanted], settings: SheetSet
 def named(setter: Typesetter, one: Chanted) -> SetLine:
     """Set a name in its column. Raises MissingLetters, DoesNotFit."""
     setter = setter.lettering(one.settings.letters)
-    return setter.ruled(reading(setter, [one.name], _NAME_X_MM, _NAME_MM)).line(one.name)
+    return setter.ruled(reading(setter, [one.name], _NAME_X_MM, _NAME_MM, min_x_mm=_MIN_X_MM)).line(one.name)
 
 
 def _begun(setter: Typesetter, settings: SheetSettings) -> Frame:
