@@ -40,6 +40,9 @@ class Task(StrEnum):
     COLOUR = "colour"  # fill with colour
     DRAW = "draw"  # draw oneself
     BEST = "best"  # ring the best one
+    SEE = "see"  # look
+    RING = "ring"  # ring what is the same
+    JOIN = "join"  # join two that belong together
 
 
 def _placed(paths: Iterable[str], x: float = 0.0, y: float = 0.0, turn: float = 0.0, size: float = 1.0,
@@ -58,9 +61,9 @@ def _spots(*places: Point) -> list[Stroke]:
     return [stroke for x, y in places for stroke in _placed(_SPOT, x, y)]
 
 
-def _eye(x: float, y: float) -> list[Stroke]:
+def _eye(x: float, y: float, size: float = 1.0) -> list[Stroke]:
     lids, iris = "M-30 0C-16 -24 16 -24 30 0C16 24 -16 24 -30 0", "M11 0A11 11 0 1 1 -11 0A11 11 0 1 1 11 0"
-    return [*_placed((lids, iris), x, y), *_spots((x, y))]
+    return [*_placed((lids, iris), x, y, size=size), *_spots((x, y))]
 
 
 def _finger() -> list[Stroke]:
@@ -109,9 +112,24 @@ def _best() -> list[Stroke]:
                     "M60 5C90 8 102 38 94 62C84 96 34 104 12 76C-8 46 14 2 50 8"))
 
 
+def _see() -> list[Stroke]:
+    return _eye(50, 50, 1.5)
+
+
+def _ring() -> list[Stroke]:
+    return [*_placed(("M52 12C26 2 2 20 4 46C6 74 40 84 60 70", "M18 60L34 22L50 60", "M24 47H44")),
+            *_placed(_PENCIL, 62, 70, 212, 0.9)]
+
+
+def _join() -> list[Stroke]:
+    return [*_placed(("M4 44L20 6L36 44", "M10 31H30", "M92 62A15 15 0 1 1 62 62A15 15 0 1 1 92 62", "M92 46V78",
+                      "M34 52L46 58")), *_placed(_PENCIL, 47, 59, 222, 0.62)]
+
+
 _DRAWN: dict[Task, Callable[[], list[Stroke]]] = {
     Task.FINGER: _finger, Task.PENCIL: _pencil, Task.TILES: _tiles, Task.LOOK: _look, Task.FOLD: _fold,
-    Task.COVER: _cover, Task.ALONE: _alone, Task.COLOUR: _colour, Task.DRAW: _draw, Task.BEST: _best}
+    Task.COVER: _cover, Task.ALONE: _alone, Task.COLOUR: _colour, Task.DRAW: _draw, Task.BEST: _best,
+    Task.SEE: _see, Task.RING: _ring, Task.JOIN: _join}
 
 
 @cache

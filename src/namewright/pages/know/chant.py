@@ -13,11 +13,12 @@ from itertools import pairwise
 
 from namewright.letters.strokes import parse_stroke
 from namewright.lines.ink import BLACK, DARK, Ink, Piece, Style, line, stroke_fragment
+from namewright.lines.ruling import print_ruling
 from namewright.lines.setting import SetLine
 from namewright.names.beats import spoken_beats
 from namewright.names.clusters import clusters
 from namewright.pages import blocks
-from namewright.pages.know.frame import Frame, framed, name_at, reading
+from namewright.pages.know.frame import Frame, framed, name_at
 from namewright.pages.page import Furniture, Page
 from namewright.pages.sheet import SheetSettings
 from namewright.pages.typesetter import Typesetter
@@ -25,7 +26,7 @@ from namewright.practice.chant import EIGHTH, HALF, WHOLE, measures
 from namewright.practice.difficulty import written_signs
 
 _NAME_MM, _NAME_X_MM = 58.0, 3.4
-_MIN_X_MM = 1.0  # an adult reads it
+_PENCIL_MM = 0.15  # nobody writes between its letters
 _ROW_MM = 21.0
 _SIGNS_MM, _BEAT_MM = 8.0, 8.6  # the time signature, and a quarter note with its white
 _STEM_MM, _HEAD_MM = 7.0, 1.45  # a stem's length, and half of a head's width
@@ -43,7 +44,7 @@ class Chanted:
 
 
 def chant_pages(setter: Typesetter, names: Sequence[Chanted], settings: SheetSettings) -> tuple[Page, ...]:
-    """Return the adult's pages. Raises MissingLetters, DoesNotFit."""
+    """Return the adult's pages. Raises MissingLetters."""
     pages: list[Page] = []
     frame = _begun(setter, settings)
     outline = frame.words.say("page.know.chant_outline")
@@ -57,9 +58,10 @@ def chant_pages(setter: Typesetter, names: Sequence[Chanted], settings: SheetSet
 
 
 def named(setter: Typesetter, one: Chanted) -> SetLine:
-    """Set a name in its column. Raises MissingLetters, DoesNotFit."""
+    """Set a name in its column, smaller where it is long: an adult reads it. Raises MissingLetters."""
     setter = setter.lettering(one.settings.letters)
-    return setter.ruled(reading(setter, [one.name], _NAME_X_MM, _NAME_MM, min_x_mm=_MIN_X_MM)).line(one.name)
+    size = blocks.fitting(setter, one.name, _NAME_MM, _NAME_X_MM)
+    return setter.ruled(print_ruling(size), 0.0, _PENCIL_MM).line(one.name)
 
 
 def _begun(setter: Typesetter, settings: SheetSettings) -> Frame:

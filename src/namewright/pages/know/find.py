@@ -15,6 +15,7 @@ from namewright.lines.setting import SetLine
 from namewright.names.clusters import clusters
 from namewright.pages.know.frame import Frame, framed, name_at, reading
 from namewright.pages.page import Page
+from namewright.pages.pictograms import Task
 from namewright.pages.sheet import SheetSettings
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.finding import Finding, Shown
@@ -30,9 +31,9 @@ def find_page(setter: Typesetter, label: str, found: Finding, settings: SheetSet
     """Return the page. Raises MissingLetters or DoesNotFit."""
     setter = setter.lettering(settings.letters)
     frame = framed(setter, label, settings)
-    frame.caption("page.know.here")
+    frame.caption("page.know.here", Task.SEE)
     _model(frame, found.name)
-    frame.caption("page.know.find")
+    frame.caption("page.know.find", Task.RING)
     _field(frame, found)
     return frame.page(label)
 

@@ -17,13 +17,16 @@ from namewright.lines.tuned import check_pens
 from namewright.pages import blocks
 from namewright.pages.page import Furniture, Item, Page, Row, checked
 from namewright.pages.paper import Sheet, sheet_of
+from namewright.pages.pictograms import Task, pictogram
 from namewright.pages.sheet import SheetSettings
 from namewright.pages.typesetter import Typesetter
 from namewright.wording import Wording, wording
 
-HEADER_MM = 9.0
+HEADER_MM = 10.5
+GUTTER_MM = 11.0  # left of what a child reads and writes, for the pictograms of its tasks
 FOOTER_MM = 6.0
 LINE_MM = 5.6  # from one line of a caption to the next
+_SIGN_OVER_MM = 0.8  # by so much a pictogram begins over its caption
 MIN_X_MM = 2.5  # x-height of a name to read: under this it is no name for a child of four
 
 
@@ -36,12 +39,13 @@ class Frame:
     words: Wording
     sheet: Sheet
     y: float
+    gutter_mm: float = 0.0
     items: list[Item] = field(default_factory=list)
 
     @property
     def left(self) -> float:
         """Return where rows begin."""
-        return self.sheet.left_mm
+        return self.sheet.left_mm + self.gutter_mm
 
     @property
     def right(self) -> float:
@@ -58,12 +62,13 @@ class Frame:
         """Return the child's own letter spacing."""
         return self.settings.tuning.letter_spacing or 0.0
 
-    def caption(self, key: str, **fields: str) -> None:
-        """Write a sentence, in as many lines as it takes, and go on below it."""
-        lines = self.setter.wrapped(self.words.say(key, **fields), self.right - self.left, blocks.TEXT_MM)
-        placed = (blocks.text_at(self.setter, line, self.left, self.y + 3.8 + at * LINE_MM)
-                  for at, line in enumerate(lines))
-        self.items.append(Furniture(passage(placed)))
+    def caption(self, key: str, task: Task) -> None:
+        """Write a sentence for the child, in as many lines as it takes, its pictogram beside it, and go on below it."""
+        x = self.sheet.left_mm + GUTTER_MM
+        lines = self.setter.wrapped(self.words.say(key), self.right - x, blocks.TEXT_MM)
+        placed = (blocks.text_at(self.setter, line, x, self.y + 3.8 + at * LINE_MM) for at, line in enumerate(lines))
+        self.items += [Furniture((pictogram(task, self.sheet.left_mm, self.y - _SIGN_OVER_MM),)),
+                       Furniture(passage(placed))]
         self.y += 3.8 + LINE_MM * (len(lines) - 1) + 3.2
 
     def note(self, text: str, size_mm: float = blocks.CHECK_NOTE_MM) -> None:
@@ -93,16 +98,17 @@ def framed(setter: Typesetter, label: str | None, settings: SheetSettings, *, tu
     words = wording(settings.language)
     frame = Frame(setter, settings, words, sheet, sheet.top_mm)
     if label is not None:
-        frame.items += blocks.text_with_name(setter, words, "page.owner", label, sheet.left_mm, sheet.top_mm + 5.0)
+        frame.gutter_mm = GUTTER_MM
+        frame.items += blocks.owner_line(setter, words, label, frame.left, frame.right, sheet.top_mm)
         frame.y += HEADER_MM
     return frame
 
 
 def reading(setter: Typesetter, names: Iterable[str], x_height_mm: float, room_mm: float, spacing_mm: float = 0.0,
-            min_x_mm: float = MIN_X_MM) -> Ruling:
+            ) -> Ruling:
     """Return the unseen ruling on which all names are as tall as wished, or smaller, so that each fits into the room.
 
-    Raises DoesNotFit where a name is too wide even as small as it may be; MissingLetters.
+    Raises DoesNotFit where a name is too wide even as small as a child can still read; MissingLetters.
     """
     names = tuple(names)
     size = x_height_mm
@@ -111,9 +117,9 @@ def reading(setter: Typesetter, names: Iterable[str], x_height_mm: float, room_m
         line = max((setter.ruled(ruling, spacing_mm).line(name) for name in names), key=lambda one: one.width_mm)
         if line.width_mm <= room_mm:
             return ruling
-        if size <= min_x_mm:
+        if size <= MIN_X_MM:
             raise DoesNotFit(line.text, line.width_mm, room_mm)
-        size = max(min_x_mm, size * min(0.97, room_mm / line.width_mm))
+        size = max(MIN_X_MM, size * min(0.97, room_mm / line.width_mm))
 
 
 def name_at(setter: Typesetter, line: SetLine, x: float, baseline: float) -> Row:

@@ -15,6 +15,7 @@ from namewright.pages import blocks
 from namewright.pages.know.frame import Frame, framed
 from namewright.pages.know.rows import Spread, blank, height_of, spread
 from namewright.pages.page import Page
+from namewright.pages.pictograms import Task
 from namewright.pages.sheet import SheetSettings
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.weeks import letters_of
@@ -32,7 +33,7 @@ def friends_pages(setter: Typesetter, label: str, name: str, friends: Sequence[s
     turned = any(one.turned for one in wide)
     frame = framed(setter, label, settings, turned=turned)
     helped = settings.support in (Support.FULL, Support.PARTIAL)
-    frame.caption("page.know.friends_shared" if helped else "page.know.friends")
+    frame.caption("page.know.friends_shared" if helped else "page.know.friends", Task.LOOK)
     heights = [_height(frame, one) for one in wide]
     air = min(_MAX_AIR_MM, max(0.0, frame.room - sum(heights)) / len(heights))
     pages: list[Page] = []

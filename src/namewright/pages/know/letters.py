@@ -14,6 +14,7 @@ from namewright.lines.ruling import Ruling, print_ruling
 from namewright.pages.know.frame import Frame, framed
 from namewright.pages.know.rows import letters_in
 from namewright.pages.page import Page
+from namewright.pages.pictograms import Task
 from namewright.pages.sheet import SheetSettings
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.letter_hunt import Hunt
@@ -29,7 +30,7 @@ def letters_page(setter: Typesetter, label: str, hunt: Hunt, settings: SheetSett
     """Return the page. Raises MissingLetters."""
     setter = setter.lettering(settings.letters)
     frame = framed(setter, label, settings)
-    frame.caption("page.know.letters")
+    frame.caption("page.know.letters", Task.RING)
     room = frame.room - (_MATCH_MM if hunt.capitals else 0.0)
     step = min(_MAX_STEP_MM, room / len(hunt.rows))
     ruling = print_ruling(min(_MAX_X_MM, settings.ruling.x_height_mm, step / _STEP))
@@ -62,7 +63,7 @@ def _ring(frame: Frame, letter: str, ruling: Ruling, x: float, baseline: float, 
 def _match(frame: Frame, hunt: Hunt, ruling: Ruling) -> None:
     """Set capitals over small letters, with white between for the lines that join them."""
     frame.y += max(0.0, frame.room - _MATCH_MM)
-    frame.caption("page.know.letters_match")
+    frame.caption("page.know.letters_match", Task.JOIN)
     places = _places(frame, len(hunt.capitals))
     ruling = print_ruling(min(_MATCH_X_MM, ruling.x_height_mm))
     letters_in(frame, hunt.capitals, ruling, places, frame.y + 2.3 * ruling.x_height_mm)

@@ -14,6 +14,7 @@ from namewright.pages.know.frame import Frame, framed
 from namewright.pages.know.rows import blank, height_of, solid, spread, with_gaps
 from namewright.pages.page import Furniture, Page
 from namewright.pages.paging import FOLD_MM
+from namewright.pages.pictograms import Task
 from namewright.pages.sheet import SheetSettings
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.gaps import GapRow
@@ -30,11 +31,11 @@ def missing_pages(setter: Typesetter, label: str, rows: Sequence[GapRow], settin
     frame = framed(setter, label, settings, turned=wide.turned)
     height = height_of(frame, wide.lines)
     helped = settings.support in (Support.FULL, Support.PARTIAL)
-    frame.caption("page.know.here")
+    frame.caption("page.know.here", Task.SEE)
     solid(frame, wide.lines)
     if not helped:
         fold(frame)
-    frame.caption("page.know.missing_boxes" if helped else "page.know.missing")
+    frame.caption(*(("page.know.missing_boxes", Task.PENCIL) if helped else ("page.know.missing", Task.ALONE)))
     pages: list[Page] = []
     here = max(1, min(len(rows), int(frame.room // height)))
     air = min(_MAX_AIR_MM, max(0.0, frame.room - here * height) / here)

@@ -18,6 +18,7 @@ from namewright.pages.know.frame import Frame, framed
 from namewright.pages.know.missing import fold
 from namewright.pages.know.rows import Spread, blank, height_of, letters_in, solid, spread
 from namewright.pages.page import Page
+from namewright.pages.pictograms import Task
 from namewright.pages.sheet import SheetSettings
 from namewright.pages.tile_sheet import tiles_at
 from namewright.pages.typesetter import Typesetter
@@ -36,7 +37,7 @@ def mixed_pages(setter: Typesetter, label: str, name: str, orders: Orders, setti
     wide = spread(setter, name, settings)
     frame = framed(setter, label, settings, turned=wide.turned)
     height_of(frame, wide.lines)
-    frame.caption("page.know.here")
+    frame.caption("page.know.here", Task.SEE)
     solid(frame, wide.lines)
     if settings.support in (Support.FULL, Support.PARTIAL):
         return _to_cut(frame, label, name, orders[0], wide)
@@ -50,17 +51,18 @@ def mixed_pages(setter: Typesetter, label: str, name: str, orders: Orders, setti
 def _to_cut(frame: Frame, label: str, name: str, order: Sequence[str], wide: Spread) -> tuple[Page, ...]:
     """Lay boxes under the name and the tiles at the foot, or on a page of their own where there is no room."""
     settings = frame.settings
-    boxes = tile_rows(name, frame.right - frame.left, spoken=settings.spoken)
-    tiles = _tile_rows(order, int((frame.right - frame.left) // TILE_MM))
+    boxes = tile_rows(name, frame.right - frame.sheet.left_mm, spoken=settings.spoken)
+    tiles = _tile_rows(order, int((frame.right - frame.sheet.left_mm) // TILE_MM))
     needed = _caution_height(frame) + len(tiles) * (TILE_MM + ROW_GAP_MM)
-    frame.caption("page.know.mixed_boxes")
+    frame.caption("page.know.mixed_boxes", Task.TILES)
     if boxes.height_mm > frame.room:
         return (frame.page(label), *_tiles_alone(frame, label, order, tiles, wide))
-    frame.items += blocks.tile_boxes(frame.setter, boxes, frame.left, frame.y, hint=settings.support is Support.FULL)
+    x = max(frame.sheet.left_mm, min(frame.left, frame.right - boxes.width_mm))
+    frame.items += blocks.tile_boxes(frame.setter, boxes, x, frame.y, hint=settings.support is Support.FULL)
     frame.y += boxes.height_mm + 4.0
     height = height_of(frame, wide.lines)
     if frame.room >= 8.0 + height + needed:
-        frame.caption("page.know.mixed_then")
+        frame.caption("page.know.mixed_then", Task.ALONE)
         blank(frame, wide.lines)
     if needed > frame.room:
         return (frame.page(label), *_tiles_alone(frame, label, order, tiles, wide))
@@ -93,7 +95,8 @@ def _caution_height(frame: Frame) -> float:
 def _tiles(frame: Frame, tiles: Orders) -> None:
     frame.note(_caution(frame))
     for row in tiles:
-        frame.items += tiles_at(frame.setter, row, frame.left, frame.y, TILE_MM)
+        x = max(frame.sheet.left_mm, min(frame.left, frame.right - len(row) * TILE_MM))
+        frame.items += tiles_at(frame.setter, row, x, frame.y, TILE_MM)
         frame.y += TILE_MM + ROW_GAP_MM
 
 
@@ -102,7 +105,7 @@ def _tiles(frame: Frame, tiles: Orders) -> None:
 
 def _to_write(frame: Frame, label: str, orders: Orders, wide: Spread) -> tuple[Page, ...]:
     """Set each order on a line of its own, with a row to write the name on under it."""
-    frame.caption("page.know.mixed")
+    frame.caption("page.know.mixed", Task.ALONE)
     loose = _loose_ruling(frame, orders[0])
     letters = [frame.setter.ruled(loose).line(letter) for letter in orders[0]]
     rise, drop = max(one.rise_mm for one in letters) + 1.0, max(one.drop_mm for one in letters) + 5.0

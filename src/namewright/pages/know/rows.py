@@ -14,7 +14,7 @@ from namewright.lines.ruling import Ruling
 from namewright.lines.setting import InkLetter, SetLetter, SetLine, pen_width_mm
 from namewright.names.clusters import clusters
 from namewright.pages import blocks
-from namewright.pages.know.frame import Frame
+from namewright.pages.know.frame import GUTTER_MM, Frame
 from namewright.pages.page import Guide, Row
 from namewright.pages.paging import TooTall
 from namewright.pages.paper import sheet_of
@@ -43,13 +43,13 @@ class Spread:
 def spread(setter: Typesetter, name: str, settings: SheetSettings) -> Spread:
     """Set a name as wide as the page lets it be. Raises DoesNotFit, MissingLetters."""
     ruling, own = settings.ruling, settings.tuning.letter_spacing or 0.0
-    room = sheet_of(settings.paper, landscape=settings.landscape, binding=settings.binding).room_width
+    room = sheet_of(settings.paper, landscape=settings.landscape, binding=settings.binding).room_width - GUTTER_MM
     for share in _SPACINGS:
         wide = setter.ruled(ruling, own + round(share * ruling.x_height_mm, 2)).line(name)
         if wide.width_mm + 2 * _BESIDE_MM <= room:
             return Spread((wide,), False)
     turns = (True,) if settings.landscape else (False, True)
-    rooms = [sheet_of(settings.paper, landscape=turn, binding=settings.binding).room_width - 2 * _BESIDE_MM
+    rooms = [sheet_of(settings.paper, landscape=turn, binding=settings.binding).room_width - GUTTER_MM - 2 * _BESIDE_MM
              for turn in turns]
     fit = fit_name(name, setter.ruled(ruling, own), rooms, settings.spoken)
     return Spread(fit.lines, fit.turned)

@@ -18,6 +18,7 @@ from namewright.pages.know.frame import Frame, framed, name_at, reading
 from namewright.pages.page import Furniture, Page
 from namewright.pages.paging import TooTall
 from namewright.pages.paper import sheet_of
+from namewright.pages.pictograms import Task
 from namewright.pages.sheet import SheetSettings
 from namewright.pages.typesetter import Typesetter
 from namewright.settings import Support
@@ -59,7 +60,7 @@ def sign_in_pages(setter: Typesetter, signers: Sequence[Signer], settings: Sheet
 
 def _begun(setter: Typesetter, settings: SheetSettings) -> Frame:
     frame = framed(setter, None, settings)
-    frame.caption("page.know.signin")
+    frame.caption("page.know.signin", Task.ALONE)
     frame.y += 2.0
     return frame
 
