@@ -8,6 +8,7 @@ drawn by how common they are, with a fixed seed. Which letters look alike is rea
 from __future__ import annotations
 
 import contextlib
+import csv
 import io
 import json
 import random
@@ -16,8 +17,10 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from pypdf import PdfReader
 from test_practice_sources import SIMPSON_CAPITALS, SIMPSON_SINGLE_STOREY_A, SIMPSON_SMALL, pairs
 
+from namewright.classbook import Classbook
 from namewright.cli import main
 
 DATA = Path(__file__).parent.parent / "data" / "first-names-held-out.tsv"
@@ -50,12 +53,40 @@ def signs(letters: list[str]) -> set[str]:
     return {letter.lower() for letter in letters}
 
 
+def class_of(seed: int, path: Path) -> tuple[int, dict[str, set[str]]]:
+    """Make a class's file of a roster, with three months of notes of most children.
+
+    Return how many children there are, and the signs of each name that stand at the end, kept beside what is noted:
+    every place of the sign was formed when it was looked at last.
+    """
+    roster = path.with_suffix(".csv")
+    count, rng = roster_of(seed, roster), random.Random(1000 + seed)
+    standing: dict[str, set[str]] = {}
+    with Classbook.open(path) as book:
+        book.update_roster(roster.read_text(encoding="utf-8"))
+        for one in book.children():
+            name = one.child.practice
+            places, last = list(range(len(name))), dict.fromkeys(range(len(name)), False)
+            for day in ("2026-09-08", "2026-10-06", "2026-11-03")[:rng.randint(0, 3)]:
+                share = 1.0 if rng.random() < 0.2 else rng.random()
+                looked = [at for at in places if rng.random() < 0.8]
+                formed = [at for at in looked if rng.random() < share]
+                book.observe(one.id, day, formed, not_yet=set(looked) - set(formed))
+                last |= {at: at in formed for at in looked}
+            standing[name] = {name[at] for at in places} - {name[at] for at in places if not last[at]}
+    return count, standing
+
+
 @pytest.mark.parametrize("seed", range(20))
 def test_a_week_has_no_contradiction(seed: int, tmp_path: Path) -> None:
-    """Everyone has a day and a table, tables are even, Monday has Monday's letter, look-alikes stand apart."""
-    roster = tmp_path / "class.csv"
-    count, tables, pace = roster_of(seed, roster), 3 + seed % 4, 1 + seed % 3
-    plan = planned(str(roster), "--groups", str(tables), "--letters-per-week", str(pace))
+    """Everyone has a day and a table, tables are even, Monday has Monday's letter, look-alikes stand apart.
+
+    What a child has formed is not taught to it again, what everybody has formed is not taught at all, and a name of
+    which all letters stand is not waited for.
+    """
+    file = tmp_path / "class.db"
+    (count, standing), tables, pace = class_of(seed, file), 3 + seed % 4, 1 + seed % 3
+    plan = planned(str(file), "--groups", str(tables), "--letters-per-week", str(pace), "--week", "2026-11-30")
     assert set(plan) == {"weeks", "days", "groups", "children"}
     children = {child["name"]: child for child in plan["children"]}
     assert len(children) == count
@@ -84,7 +115,18 @@ def test_a_week_has_no_contradiction(seed: int, tmp_path: Path) -> None:
     met: set[str] = set()
     for week in plan["weeks"]:
         met |= set(week["letters"])
-        assert all(set(name.lower()) <= met for name in week["completes"])
+        assert all(signs(list(set(name) - standing[name])) <= met for name in week["completes"])
+
+    for name, stands in standing.items():
+        assert set(children[name]["formed"]) == stands
+        assert not set(children[name]["next"]) & stands
+        assert children[name]["next"] or stands == set(name)
+    lacking = {letter for name, stands in standing.items() for letter in signs(list(set(name) - stands))}
+    assert {letter for letters in weeks for letter in letters} <= lacking
+    assert not {name for week in plan["weeks"] for name in week["completes"]} & {
+        name for name, stands in standing.items() if stands == set(name)}
+    with Classbook.open(file) as book:
+        assert list(book.taught().values()) == [tuple(first_week["letters"])]
 
     pages = [page for day in plan["days"] for page in day["pages"]]
     assert sorted(pages) == list(range(1, len(pages) + 1))
@@ -96,10 +138,49 @@ def test_a_week_has_no_contradiction(seed: int, tmp_path: Path) -> None:
         assert child["name"] in child["reason"]
 
 
+def test_a_week_remembers_the_week_before(tmp_path: Path) -> None:
+    """Planned for the next Monday, the class goes on: other letters, none like those of before, and the same tables."""
+    file = tmp_path / "class.db"
+    class_of(7, file)
+    first, second = (planned(str(file), "--week", day) for day in ("2026-11-23", "2026-11-30"))
+    before, after = first["weeks"][0]["letters"], second["weeks"][0]["letters"]
+    assert not set(before) & set(after)
+    assert not [pair for pair in product(before, after)
+                if {frozenset(pair), frozenset(letter.upper() for letter in pair)} & ALIKE]
+    assert [group["names"] for group in first["groups"]] == [group["names"] for group in second["groups"]]
+
+
+@pytest.mark.parametrize("options", [
+    (), ("--order", "roster"), ("--order", "need", "--paper", "a4", "--support", "light"),
+    ("--line-height", "30 mm", "--same-for-all", "--ladder", "dots start-dots",
+     "--hand", "left")])
+@pytest.mark.parametrize("kept", [{}, {"order": "name", "line_height": "28 mm"}])
+def test_page_numbers_are_those_of_the_class_pdf(tmp_path: Path, options: tuple[str, ...], kept: dict[str, str],
+                                                 ) -> None:
+    """Made with the same options, each child's sheet begins on the page that the plan names, by the PDF's outline."""
+    file, sheets = tmp_path / "class.db", tmp_path / "class.pdf"
+    class_of(4, file)
+    with Classbook.open(file) as book:
+        book.set_class_settings(kept)
+        book.update_roster(book.roster_text() + "\nChristophermaximilian\n")  # a name of more than one page
+    assert main(["sheets", str(file), "-o", str(sheets), *options]) == 0
+    pdf = PdfReader(sheets)
+    begins = {str(one.title): pdf.get_destination_page_number(one) + 1 for one in pdf.outline}  # type: ignore[union-attr,arg-type]
+    told = _pages_by_name(tmp_path, file, options)
+    assert {name: pages[0] for name, pages in told.items()} == begins
+    assert sorted(page for pages in told.values() for page in pages) == list(range(1, len(pdf.pages) + 1))
+
+
+def _pages_by_name(tmp_path: Path, file: Path, options: tuple[str, ...]) -> dict[str, list[int]]:
+    """Return the pages that the CSV of the plan has for each child."""
+    table = tmp_path / "plan.csv"
+    assert main(["plan", str(file), "--format", "csv", "-o", str(table), *options]) == 0
+    with table.open(newline="", encoding="utf-8") as rows:
+        return {row["name"]: list(map(int, row["pages"].split())) for row in csv.DictReader(rows)}
+
+
 def test_csv_has_one_row_a_child_and_day(tmp_path: Path) -> None:
     """The csv module reads back the days of the JSON, row by row."""
-    import csv
-
     roster = tmp_path / "class.csv"
     roster_of(3, roster)
     plan = planned(str(roster))

@@ -70,8 +70,8 @@ def test_the_note_home() -> None:
     assert grade(" ".join(told)) <= MAX_GRADE
 
 
-@pytest.mark.parametrize("key", ["title", "then", "now", "once", "key", "coming", "whole_name", "home_letter",
-                                 "home_name", "help", "seen_at_home", "together"])
+@pytest.mark.parametrize("key", ["title", "then", "now", "once", "key", "coming", "whole_name", "home_shown",
+                                 "home_letter", "home_name", "help", "seen_at_home", "together"])
 def test_what_a_talk_says(key: str) -> None:
     """Every sentence of the page for a talk by itself, its headings as sentences."""
     for letters in (("i",), ("i", "r")):

@@ -12,7 +12,7 @@ import argparse
 import sys
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import AbstractContextManager, contextmanager, nullcontext
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING, TypeVar
 
@@ -61,11 +61,11 @@ class Asked:
 
 @contextmanager
 def asked_for_class(options: argparse.Namespace, *kinds: Kind, grouped: bool = False, notes: bool = False,
-                    orders: Sequence[Order] = tuple(Order)) -> Iterator[Asked]:
+                    ) -> Iterator[Asked]:
     """Read the list or the class's file that was named, and put together what was asked for.
 
-    With ``grouped`` the children have their beats and groups, with ``notes`` what was noted of them. An order that is
-    kept for the class and not among ``orders`` counts as the first of these. Raises Refusal, RosterError or OSError.
+    With ``grouped`` the children have their beats and groups, with ``notes`` what was noted of them. Raises Refusal,
+    RosterError or OSError.
     """
     with _opened_if_class(options.roster) as book:
         children = book.children() if book else ()
@@ -73,9 +73,8 @@ def asked_for_class(options: argparse.Namespace, *kinds: Kind, grouped: bool = F
         roster = _of_class(options.roster, children) if book else _of_list(options)
         typed = typed_choices(options, kept)
         everyone = typed.over(kept)
-        everyone = replace(everyone, order=everyone.order if everyone.order in orders else orders[0])
         holds = settled(everyone)
-        placed: Sequence[Placed] = order_class(roster.children, everyone.order or orders[0], holds.support,
+        placed: Sequence[Placed] = order_class(roster.children, everyone.order or Order.PRACTICE, holds.support,
                                               writable=_any if getattr(options, "font", None) else None)
         if grouped:
             placed = _grouped(options, placed, holds, book, children)

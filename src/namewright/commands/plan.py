@@ -19,17 +19,17 @@ from namewright.commands.asking import Asked, asked_for_class
 from namewright.commands.common import (
     closing,
     complain_of_beats,
+    hand_option,
+    ladder_options,
     line_options,
     page_options,
     roster_options,
     same_for_all_option,
-    unused_options,
 )
 from namewright.commands.talk import Commands, Refusal, complain, explained, place
 from namewright.commands.writing import write, written
 from namewright.making.account import account_of_order
 from namewright.making.make import Making
-from namewright.making.page_settings import EXPLAINED
 from namewright.making.planning import keep_plan, timetable_of
 from namewright.making.request import Kind, Request
 from namewright.message import message, together
@@ -39,7 +39,8 @@ from namewright.practice.ordering import Order, unmet
 from namewright.practice.weeks import DEFAULT_WEEKS
 from namewright.wording import wording
 
-_ORDERS = {"easiest": Order.PRACTICE, "need": Order.NEED, "family": Order.FAMILY}
+_ORDERS = {"easiest": Order.PRACTICE, "need": Order.NEED, "family": Order.FAMILY, "roster": Order.ROSTER,
+           "name": Order.NAME}
 
 
 def add(commands: Commands) -> None:
@@ -63,8 +64,9 @@ def add(commands: Commands) -> None:
     groups.add_argument("--new-groups", action="store_true", help=explained("plan.new_groups"))
     parser.add_argument("--group-sheets", metavar=place("file"), help=explained("plan.group_sheets"))
     line_options(parser)
+    ladder_options(parser)  # these and the hand change how many pages a sheet has, and so the page numbers
+    hand_option(parser)
     same_for_all_option(parser)
-    unused_options(parser, "--hand")
     parser.set_defaults(run=_run)
 
 
@@ -76,7 +78,7 @@ def _run(options: argparse.Namespace) -> int:
     monday = grouping.monday_of(_day(options.week))
     options.earlier_groups = earlier_groups(Path(options.groups_from)) if options.groups_from else None
     options.order = _ORDERS[options.order] if options.order else None
-    with asked_for_class(options, Kind.PLAN, grouped=True, notes=True, orders=EXPLAINED) as asked:
+    with asked_for_class(options, Kind.PLAN, grouped=True, notes=True) as asked:
         complain_of_beats(asked.roster)
         taught = grouping.taught_before(asked.book, monday) if asked.book else ()
         request = replace(asked.request, weeks=weeks, a_week=_a_week(options, asked), taught=taught)

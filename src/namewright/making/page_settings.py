@@ -11,9 +11,6 @@ from namewright.pages.sheet import SheetSettings
 from namewright.pages.tile_sheet import TileSettings
 from namewright.practice.ordering import Order
 
-EXPLAINED = (Order.PRACTICE, Order.NEED, Order.FAMILY)
-"""The orders of which a plan can say why."""
-
 
 def for_card(holds: SheetSettings, size: CardSize) -> CardSettings:
     """Return how a card is made."""
@@ -33,7 +30,7 @@ def for_ruled_page(holds: SheetSettings) -> PageSettings:
 
 def for_plan(holds: SheetSettings, order: Order) -> PlanSettings:
     """Return how the plan is made."""
-    return PlanSettings(holds.paper, holds.binding, order if order in EXPLAINED else Order.PRACTICE, holds.language)
+    return PlanSettings(holds.paper, holds.binding, order, holds.language)
 
 
 def for_progress(holds: SheetSettings) -> ProgressSettings:

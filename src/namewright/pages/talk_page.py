@@ -73,7 +73,8 @@ def _told(talk: Talk) -> Iterator[tuple[str, tuple[Message, ...]]]:
     yield "stands", (summary(growth), *_help(growth))
     if talk.coming:
         yield "comes", (message("page.talk.coming", letters=talk.coming, count=len(talk.coming)),)
-        yield "home", (message("page.talk.home_letter", name=name, letter=talk.coming[0]),)
+        shown = [message("page.talk.home_shown", name=name, letter=track.letter) for track in growth.formed[-1:]]
+        yield "home", (*shown, message("page.talk.home_letter", letter=talk.coming[0]))
     else:
         yield "comes", (message("page.talk.whole_name"),)
         yield "home", (message("page.talk.home_name", name=name),)

@@ -64,8 +64,7 @@ def table_said(plan: Timetable, table: Table) -> Message:
 
 def order_said(order: Order) -> Message:
     """Return the sentence that explains the order of the rows."""
-    key = {Order.NEED: "need", Order.FAMILY: "family"}.get(order, "easiest")
-    return message(f"page.plan.order_{key}")
+    return message(f"page.plan.order_{'easiest' if order is Order.PRACTICE else order}")
 
 
 def weeks_said(plan: Timetable) -> Message:
