@@ -29,7 +29,7 @@ from namewright.lines.ink import (
 from namewright.lines.ruling import GuideLine, Ruling
 from namewright.lines.setting import PENCIL_MM, SetLine, pen_width_mm
 from namewright.lines.tile_boxes import TileRows, boxes
-from namewright.pages.page import Furniture, Guide, Item, Row, Tile
+from namewright.pages.page import Chart, Furniture, Guide, Item, Placed, Row, Tile
 from namewright.pages.paper import Paper
 from namewright.pages.typesetter import Typesetter
 from namewright.wording import TIED_SPACE, Wording
@@ -147,7 +147,9 @@ def moved(item: Item, dx: float, dy: float) -> Item:
     """Return an item elsewhere on its page."""
     if isinstance(item, Row):
         return replace(item, items=tuple(_moved_leaf(leaf, dx, dy) for leaf in item.items))
-    if isinstance(item, Furniture):
+    if isinstance(item, Placed):
+        return replace(item, items=tuple(moved(each, dx, dy) for each in item.items))
+    if isinstance(item, Furniture | Chart):
         return replace(item, items=tuple(ink.moved(dx, dy) for ink in item.items))
     if isinstance(item, Tile):
         return replace(item, x=item.x + dx, y=item.y + dy)

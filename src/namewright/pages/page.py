@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
+from enum import StrEnum
 
 from namewright.geometry.boxes import Box
 from namewright.lines.ink import Ink, Style
@@ -71,7 +72,35 @@ class Furniture:
     bleeds: bool = False
 
 
-Item = Guide | Tile | Ink | Row | Furniture
+class Place(StrEnum):
+    """What a reader that speaks tells of where it is: a table, a row, a cell, what heads a column or a row; a list."""
+
+    TABLE = "table"
+    ROW = "row"
+    COLUMN_HEAD = "column head"
+    ROW_HEAD = "row head"
+    CELL = "cell"
+    LIST = "list"
+    ENTRY = "entry"
+
+
+@dataclass(frozen=True, slots=True)
+class Placed:
+    """Items in a place: a table holds rows and these cells and heads, a list its entries. A cell may be empty."""
+
+    place: Place
+    items: tuple[Item, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Chart:
+    """Marks that a sentence tells to whoever cannot see them."""
+
+    told: str
+    items: tuple[Ink, ...]
+
+
+Item = Guide | Tile | Ink | Row | Furniture | Placed | Chart
 
 
 @dataclass(frozen=True, slots=True)
@@ -98,7 +127,7 @@ class PageError(Problem):
 def leaves(items: Iterable[Item]) -> Iterator[Guide | Tile | Ink]:
     """Yield the drawn items, groups opened, in drawing order."""
     for item in items:
-        if isinstance(item, Row | Furniture):
+        if isinstance(item, Row | Furniture | Placed | Chart):
             yield from leaves(item.items)
         else:
             yield item
@@ -107,6 +136,15 @@ def leaves(items: Iterable[Item]) -> Iterator[Guide | Tile | Ink]:
 def kept_off_edges(items: Iterable[Item]) -> Iterator[Item]:
     """Yield the items that must keep off the edges of their page: all but those that run off it."""
     return (item for item in items if not (isinstance(item, Furniture) and item.bleeds))
+
+
+def added(items: list[Item], whole: Place, part: Placed) -> None:
+    """Add a row to the table, or an entry to the list, that ends the items; where none does, one begins."""
+    last = items[-1] if items else None
+    if isinstance(last, Placed) and last.place is whole:
+        items[-1] = Placed(whole, (*last.items, part))
+    else:
+        items.append(Placed(whole, (part,)))
 
 
 def checked(page: Page) -> Page:

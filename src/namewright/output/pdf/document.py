@@ -6,8 +6,9 @@ from collections.abc import Iterable, Iterator
 from itertools import islice
 from typing import BinaryIO
 
-from namewright.output.pdf.drawing import Batch, DrawnPage, Form, drawn, form_name
+from namewright.output.pdf.drawing import Batch, DrawnPage, drawn
 from namewright.output.pdf.font import Fonts
+from namewright.output.pdf.forms import Form, form_name
 from namewright.output.pdf.objects import ObjectFile, deflated, references, text_string
 from namewright.output.pdf.tags import Structure
 from namewright.pages.page import Page

@@ -1,43 +1,29 @@
 """A page's items as a PDF content stream: hundredths of a millimetre, y up from the sheet's bottom left corner.
 
-A fragment is drawn about its own origin, so that equal fragments are equal bytes wherever they stand. One that recurs
-on many pages of a batch is written once, as a form that all its places share (ISO 32000-1, 8.10). Running text is set
-in our own fonts. Everything is part of a tag or an artifact.
+A fragment is drawn about its own origin, so that equal fragments are equal bytes wherever they stand; what recurs is
+shared (``forms``). Running text is set in our own fonts. Everything is part of a tag or an artifact.
 """
 
 from __future__ import annotations
 
-import math
-from collections import Counter
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 from functools import lru_cache
 
 from namewright.geometry.boxes import Box, holds, joined
-from namewright.lines.ink import BLACK, Fragment, Ink, Spelled, Style
+from namewright.lines.ink import BLACK, Ink, Spelled, Style
 from namewright.output.pdf.font import hidden, shown, spelled_clusters
+from namewright.output.pdf.forms import Form, Shared, painting, recurring
 from namewright.output.pdf.objects import deflated
-from namewright.output.pdf.paths import UNIT, operators, unit, units
+from namewright.output.pdf.paths import UNIT, unit, units
 from namewright.output.pdf.tags import Tag
-from namewright.pages.page import Furniture, Guide, Item, Page, Row, Tile, leaves
+from namewright.pages.page import Chart, Furniture, Guide, Item, Page, Place, Placed, Row, Tile
 from namewright.units import MM_PER_INCH, PT_PER_INCH
 from namewright.wording import Wording
 
 _SCALE = f"{PT_PER_INCH / MM_PER_INCH / UNIT:.9f}"  # nine decimals: to a tenth of a micrometre across a page
-_FORM_PAYS = 300  # of 100, 200, 300, 500 and 1,000 what made classes of thirty and three hundred smallest
 _POINTS = PT_PER_INCH / MM_PER_INCH
 _LAID_OVER = 0.4  # of a name's height: PDFium takes the line below a taller text for the same line
-_Key = str | tuple[str, float]  # what may recur: a fragment by its data, a text by its words and its x-height
-_NAMES = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ"
-
-
-@dataclass(frozen=True, slots=True)
-class Form:
-    """A shape that is drawn in several places, its pen set by whoever draws it: its bytes, and the box it may fill."""
-
-    content: bytes
-    box: tuple[int, int, int, int]
-    is_text: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,74 +47,11 @@ class Batch:
     laid_over: frozenset[str]
 
 
-def form_name(number: int) -> str:
-    """Return the name of a batch's form: a to z, A to Z, aa, ba and so on."""
-    rest, letter = divmod(number, len(_NAMES))
-    return (form_name(rest - 1) if rest else "") + _NAMES[letter]
-
-
 def drawn(pages: Sequence[Page], words: Wording) -> Batch:
     """Draw pages that share their forms; ``words`` are those in which figures are described."""
-    shared = Shared(_recurring(pages), words)
+    shared = Shared(recurring(pages), words)
     finished = tuple(_page(page, shared) for page in pages)
     return Batch(finished, tuple(shared.names), frozenset(shared.seen), frozenset(shared.laid_over))
-
-
-def _recurring(pages: Iterable[Page]) -> frozenset[_Key]:
-    """Return the fragments, by their data, and the texts for which a form is shorter than drawing them on each page.
-
-    On one page a repeated fragment costs next to nothing: deflating finds it. A form has a price of its own, so that
-    plain drawing has to cost ``_FORM_PAYS`` characters first.
-    """
-    on_pages = Counter(key for page in pages for key in {
-        key for item in leaves(page.items) if isinstance(item, Ink) for key in _keys(item)})
-    return frozenset(key for key, count in on_pages.items() if (count - 1) * _cost(key) > _FORM_PAYS)
-
-
-def _keys(ink: Ink) -> Iterable[_Key]:
-    if ink.spelled is not None:
-        return ((ink.spelled.words, ink.spelled.x_height_mm),)
-    return [piece.fragment.data for piece in ink.pieces]
-
-
-def _cost(key: _Key) -> int:
-    return len(key) if isinstance(key, str) else 4 * len(key[0])
-
-
-@dataclass
-class Shared:
-    """What the pages of a batch share: forms as they are met, which fragments are to become one, letters used."""
-
-    recurring: frozenset[_Key]
-    words: Wording
-    names: dict[Form, str] = field(default_factory=dict)
-    texts: dict[_Key, str] = field(default_factory=dict)
-    drawings: dict[tuple[str, float, str | None], str] = field(default_factory=dict)
-    seen: set[str] = field(default_factory=set)
-    laid_over: set[str] = field(default_factory=set)
-
-    def name(self, form: Form) -> str:
-        """Return the form's name, a new one when it is first met."""
-        if form not in self.names:
-            self.names[form] = form_name(len(self.names))
-        return self.names[form]
-
-    def text(self, ink: Ink, spelled: Spelled) -> str | None:
-        """Return the name of the form that shows a text; None for one that does not recur."""
-        key = (spelled.words, spelled.x_height_mm)
-        if key not in self.texts:
-            self.seen.update(spelled_clusters(spelled.words))
-            if key in self.recurring:
-                self.texts[key] = self.name(_text_form(ink, spelled))
-        return self.texts.get(key)
-
-    def drawing(self, fragment: Fragment, style: Style) -> str:
-        """Return the operators that draw a fragment about its origin, with the pen as the style has it."""
-        key = (fragment.data, style.width_mm, style.fill)
-        if key not in self.drawings:
-            self.drawings[key] = (f"/{self.name(_form(fragment, style))} Do" if fragment.data in self.recurring
-                                  else f"{operators(fragment.data).decode('ascii')} {_painting(style)}")
-        return self.drawings[key]
 
 
 def _page(page: Page, shared: Shared) -> DrawnPage:
@@ -148,13 +71,19 @@ class _Part:
     boxes: list[Box] = field(default_factory=list)
     letters: list[str] = field(default_factory=list)
     stretches: list[int] = field(default_factory=list)
+    kids: list[_Part] = field(default_factory=list)
+    scope: str | None = None
 
     def tag(self) -> Tag:
         box = joined(self.boxes) if self.boxes else None
-        return Tag(self.kind, tuple(self.stretches), self.says, box)
+        kids = tuple([kid.tag() for kid in self.kids])
+        return Tag(self.kind, tuple(self.stretches), self.says, box, kids, self.scope)
 
 
 _ARTIFACT = _Part("Artifact")
+_PLACES = {  # the structure types of ISO 32000-1, 14.8.4.3, and the scope of a head (table 349)
+    Place.TABLE: ("Table", None), Place.ROW: ("TR", None), Place.CELL: ("TD", None), Place.LIST: ("L", None),
+    Place.COLUMN_HEAD: ("TH", "Column"), Place.ROW_HEAD: ("TH", "Row"), Place.ENTRY: ("LI", None)}
 
 
 @dataclass
@@ -177,15 +106,35 @@ class _Canvas:
 
     def draw_all(self, items: Sequence[Item]) -> None:
         """Draw the items of a page and close the last part."""
+        self._draw_each(items)
+        self._turn_to(None)
+
+    def _draw_each(self, items: Iterable[Item]) -> None:
         for item in items:
             if isinstance(item, Row):
                 self._row(item)
             elif isinstance(item, Furniture):
-                for ink in item.items:
-                    self._single(ink)
+                self._draw_each(item.items)
+            elif isinstance(item, Placed):
+                self._placed(item)
+            elif isinstance(item, Chart):
+                self._figure(item.told, item.items)
+                self._turn_to(_ARTIFACT)
             else:
                 self._single(item)
-        self._turn_to(None)
+
+    def _placed(self, item: Placed) -> None:
+        """Draw what stands in a table or a list, as parts of a part of its own."""
+        kind, scope = _PLACES[item.place]
+        part, around = _Part(kind, scope=scope), self.parts
+        around.append(part)
+        if item.place is Place.ENTRY:  # the words of an entry are its body (14.8.4.3.3)
+            part.kids.append(_Part("LBody"))
+            part = part.kids[0]
+        self.parts = part.kids
+        self._draw_each(item.items)
+        self._turn_to(_ARTIFACT)
+        self.parts = around
 
     def _turn_to(self, part: _Part | None) -> None:
         """Go on with a part, a new one or one begun before, or with an artifact."""
@@ -205,12 +154,7 @@ class _Canvas:
 
     def _row(self, row: Row) -> None:
         """Draw a row of a name: a figure that says what it shows, with the name laid over it for readers."""
-        part = _Part("Figure", self.shared.words.say(f"shown.{row.form}", name=row.name))
-        self._turn_to(part)
-        for item in row.items:
-            self._draw(item)
-        if row.items:  # a row to write on, on plain paper, has nothing
-            part.boxes.append(self._points(joined([item.bounds() for item in row.items])))
+        self._figure(self.shared.words.say(f"shown.{row.form}", name=row.name), row.items)
         inks = [item.bounds() for item in row.items if isinstance(item, Ink)]
         if inks and row.name.strip():
             x0, y0, x1, y1 = joined(inks)
@@ -218,6 +162,14 @@ class _Canvas:
             text = hidden(row.name, (x1 - x0) * UNIT, round(_LAID_OVER * (y1 - y0) * UNIT))
             self.lines.append(f"BT 1 0 0 1 {units(x0, self.height_mm - y1)} Tm {text} ET")
         self._turn_to(_ARTIFACT)
+
+    def _figure(self, told: str, items: Sequence[Guide | Ink]) -> None:
+        """Begin a figure that says what it shows, and draw it."""
+        part = _Part("Figure", told)
+        self._turn_to(part)
+        for item in items:
+            self._draw(item)
+        part.boxes.append(self._points(joined([item.bounds() for item in items])))
 
     def _single(self, item: Guide | Tile | Ink) -> None:
         """Draw what stands in no row, and find the part that it belongs to."""
@@ -229,7 +181,7 @@ class _Canvas:
             part.boxes.append(self._points(item.bounds()))
             part.says = self.shared.words.say("shown.boxes", letters=tuple(part.letters))
         elif isinstance(item, Ink) and item.spelled is not None:
-            goes_on = item.spelled.goes_on and last is not None
+            goes_on = item.spelled.goes_on and last is not None and not last.kids
             self._turn_to(last if goes_on else _Part(item.spelled.role))
         elif not (self._open is not None and self._open.letters and isinstance(item, Ink)
                   and holds(self._open.boxes[-1], self._points(item.bounds()))):
@@ -258,7 +210,7 @@ class _Canvas:
         else:
             self._set_pen(item.style, round_ends=False)
             corner = units(item.x, self.height_mm - item.y - item.height)
-            self.lines.append(f"{corner} {units(item.width, item.height)} re {_painting(item.style)}")
+            self.lines.append(f"{corner} {units(item.width, item.height)} re {painting(item.style)}")
 
     def _text(self, ink: Ink, spelled: Spelled) -> None:
         self._stroke_in(ink.style.colour)
@@ -293,30 +245,6 @@ class _Canvas:
         if colour != self.fill:
             self.lines.append(_colour(colour, stroking=False))
             self.fill = colour
-
-
-@lru_cache(maxsize=2000)
-def _form(fragment: Fragment, style: Style) -> Form:
-    reach = style.width_mm / 2 + 1.0
-    x0, y0, x1, y1 = fragment.bounds
-    box = (round((x0 - reach) * UNIT), round((-y1 - reach) * UNIT), round((x1 + reach) * UNIT),
-           round((reach - y0) * UNIT))
-    return Form(operators(fragment.data) + f" {_painting(style)}".encode("ascii"), box)
-
-
-def _text_form(ink: Ink, spelled: Spelled) -> Form:
-    x0, y0, x1, y1 = ink.bounds()
-    first = ink.pieces[0]
-    box = (math.floor((x0 - first.x) * UNIT), math.floor((first.y - y1) * UNIT), math.ceil((x1 - first.x) * UNIT),
-           math.ceil((first.y - y0) * UNIT))
-    return Form(f"BT {shown(ink, spelled)} ET".encode("latin-1"), box, is_text=True)
-
-
-def _painting(style: Style) -> str:
-    """Return the operator that fills, strokes or does both (8.5.3); a line of no width would be a hair's, not none."""
-    if style.fill is None:
-        return "S"
-    return "B" if style.width_mm else "f"
 
 
 @lru_cache(maxsize=64)

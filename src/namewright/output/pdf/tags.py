@@ -17,13 +17,16 @@ from namewright.output.pdf.objects import ObjectFile, references, text_string
 class Tag:
     """A part of a page: its kind, the marked stretches of the page's content that it has, in order.
 
-    A figure says in words what it shows, and has a box in points, x from the left, y up.
+    A figure says in words what it shows, and has a box in points, x from the left, y up. A part of other parts has
+    ``kids`` in place of stretches; what heads a table's column or row has the ``scope`` Column or Row.
     """
 
     kind: str
     stretches: tuple[int, ...]
     says: str | None = None
     box: tuple[float, float, float, float] | None = None
+    kids: tuple[Tag, ...] = ()
+    scope: str | None = None
 
 
 class Structure:
@@ -40,12 +43,23 @@ class Structure:
         """Write the parts of a page; return the page's key in the tree of parents."""
         key = len(self._sections)
         section = self._file.reserve()
-        numbers = [self._file.put(_element(tag, section, page)) for tag in tags]
+        owner: dict[int, int] = {}
+        numbers = [self._put(tag, section, page, owner) for tag in tags]
         self._file.put(b"<</S/Sect/P %d 0 R/K%s>>" % (self._document, references(numbers)), section)
         self._sections.append(section)
-        owner = {stretch: number for tag, number in zip(tags, numbers, strict=True) for stretch in tag.stretches}
         self._entries.append(b"%d%s" % (key, references([owner[stretch] for stretch in range(len(owner))])))
         return key
+
+    def _put(self, tag: Tag, parent: int, page: int, owner: dict[int, int]) -> int:
+        """Write a part and the parts in it; note in ``owner`` whose each stretch is."""
+        if not tag.kids:
+            number = self._file.put(_element(tag, parent, page))
+            owner.update(dict.fromkeys(tag.stretches, number))
+            return number
+        number = self._file.reserve()
+        kids = references([self._put(kid, number, page, owner) for kid in tag.kids])
+        self._file.put(b"<</S/%s/P %d 0 R/K%s%s>>" % (tag.kind.encode("ascii"), parent, kids, _scoped(tag)), number)
+        return number
 
     def close_leaf(self) -> None:
         """Write a leaf of the tree of parents: the pages added since the last one."""
@@ -63,8 +77,13 @@ class Structure:
                        % (self._document, self._parents, len(self._sections)), self.root)
 
 
+def _scoped(tag: Tag) -> bytes:
+    return b"/A<</O/Table/Scope/%s>>" % tag.scope.encode("ascii") if tag.scope else b""
+
+
 def _element(tag: Tag, section: int, page: int) -> bytes:
     stretches = b" ".join(b"%d" % one for one in tag.stretches)
     says = b"/Alt" + text_string(tag.says) if tag.says else b""
     box = b"/A<</O/Layout/BBox[%d %d %d %d]>>" % tuple(round(side) for side in tag.box) if tag.box else b""
-    return b"<</S/%s/P %d 0 R/Pg %d 0 R/K[%s]%s%s>>" % (tag.kind.encode("ascii"), section, page, stretches, says, box)
+    return b"<</S/%s/P %d 0 R/Pg %d 0 R/K[%s]%s%s%s>>" % (tag.kind.encode("ascii"), section, page, stretches, says, box,
+                                                          _scoped(tag))

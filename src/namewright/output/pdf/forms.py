@@ -1,0 +1,118 @@
+"""What the pages of a batch share: a shape or a text that recurs is written once, as a form (ISO 32000-1, 8.10).
+
+Hundredths of a millimetre, y up, about the origin of what is drawn.
+"""
+
+from __future__ import annotations
+
+import math
+from collections import Counter
+from collections.abc import Iterable
+from dataclasses import dataclass, field
+from functools import lru_cache
+
+from namewright.lines.ink import Fragment, Ink, Spelled, Style
+from namewright.output.pdf.font import shown, spelled_clusters
+from namewright.output.pdf.paths import UNIT, operators
+from namewright.pages.page import Page, leaves
+from namewright.wording import Wording
+
+_FORM_PAYS = 300  # of 100, 200, 300, 500 and 1,000 what made classes of thirty and three hundred smallest
+_Key = str | tuple[str, float]  # what may recur: a fragment by its data, a text by its words and its x-height
+_NAMES = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ"
+
+
+@dataclass(frozen=True, slots=True)
+class Form:
+    """A shape that is drawn in several places, its pen set by whoever draws it: its bytes, and the box it may fill."""
+
+    content: bytes
+    box: tuple[int, int, int, int]
+    is_text: bool = False
+
+
+def form_name(number: int) -> str:
+    """Return the name of a batch's form: a to z, A to Z, aa, ba and so on."""
+    rest, letter = divmod(number, len(_NAMES))
+    return (form_name(rest - 1) if rest else "") + _NAMES[letter]
+
+
+def recurring(pages: Iterable[Page]) -> frozenset[_Key]:
+    """Return the fragments, by their data, and the texts for which a form is shorter than drawing them on each page.
+
+    On one page a repeated fragment costs next to nothing: deflating finds it. A form has a price of its own, so that
+    plain drawing has to cost ``_FORM_PAYS`` characters first.
+    """
+    on_pages = Counter(key for page in pages for key in {
+        key for item in leaves(page.items) if isinstance(item, Ink) for key in _keys(item)})
+    return frozenset(key for key, count in on_pages.items() if (count - 1) * _cost(key) > _FORM_PAYS)
+
+
+def _keys(ink: Ink) -> Iterable[_Key]:
+    if ink.spelled is not None:
+        return ((ink.spelled.words, ink.spelled.x_height_mm),)
+    return [piece.fragment.data for piece in ink.pieces]
+
+
+def _cost(key: _Key) -> int:
+    return len(key) if isinstance(key, str) else 4 * len(key[0])
+
+
+@dataclass
+class Shared:
+    """What the pages of a batch share: forms as they are met, which fragments are to become one, letters used."""
+
+    recurring: frozenset[_Key]
+    words: Wording
+    names: dict[Form, str] = field(default_factory=dict)
+    texts: dict[_Key, str] = field(default_factory=dict)
+    drawings: dict[tuple[str, float, str | None], str] = field(default_factory=dict)
+    seen: set[str] = field(default_factory=set)
+    laid_over: set[str] = field(default_factory=set)
+
+    def name(self, form: Form) -> str:
+        """Return the form's name, a new one when it is first met."""
+        if form not in self.names:
+            self.names[form] = form_name(len(self.names))
+        return self.names[form]
+
+    def text(self, ink: Ink, spelled: Spelled) -> str | None:
+        """Return the name of the form that shows a text; None for one that does not recur."""
+        key = (spelled.words, spelled.x_height_mm)
+        if key not in self.texts:
+            self.seen.update(spelled_clusters(spelled.words))
+            if key in self.recurring:
+                self.texts[key] = self.name(_text_form(ink, spelled))
+        return self.texts.get(key)
+
+    def drawing(self, fragment: Fragment, style: Style) -> str:
+        """Return the operators that draw a fragment about its origin, with the pen as the style has it."""
+        key = (fragment.data, style.width_mm, style.fill)
+        if key not in self.drawings:
+            self.drawings[key] = (f"/{self.name(_form(fragment, style))} Do" if fragment.data in self.recurring
+                                  else f"{operators(fragment.data).decode('ascii')} {painting(style)}")
+        return self.drawings[key]
+
+
+@lru_cache(maxsize=2000)
+def _form(fragment: Fragment, style: Style) -> Form:
+    reach = style.width_mm / 2 + 1.0
+    x0, y0, x1, y1 = fragment.bounds
+    box = (round((x0 - reach) * UNIT), round((-y1 - reach) * UNIT), round((x1 + reach) * UNIT),
+           round((reach - y0) * UNIT))
+    return Form(operators(fragment.data) + f" {painting(style)}".encode("ascii"), box)
+
+
+def _text_form(ink: Ink, spelled: Spelled) -> Form:
+    x0, y0, x1, y1 = ink.bounds()
+    first = ink.pieces[0]
+    box = (math.floor((x0 - first.x) * UNIT), math.floor((first.y - y1) * UNIT), math.ceil((x1 - first.x) * UNIT),
+           math.ceil((first.y - y0) * UNIT))
+    return Form(f"BT {shown(ink, spelled)} ET".encode("latin-1"), box, is_text=True)
+
+
+def painting(style: Style) -> str:
+    """Return the operator that fills, strokes or does both (8.5.3); a line of no width would be a hair's, not none."""
+    if style.fill is None:
+        return "S"
+    return "B" if style.width_mm else "f"
