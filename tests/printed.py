@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import importlib.util
 import io
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
+from pathlib import Path
 
 import numpy as np
 import pypdfium2 as pdfium
@@ -13,6 +15,7 @@ from namewright.pages.page import Page
 
 MM_PER_POINT = 25.4 / 72
 Pixels = np.ndarray
+GALLERY = Path(__file__).parents[1] / "gallery" / "build.py"
 
 
 def pdf_bytes(pages: Iterable[Page], title: str = "Practice pages", lang: str = "en") -> bytes:
@@ -20,6 +23,18 @@ def pdf_bytes(pages: Iterable[Page], title: str = "Practice pages", lang: str = 
     out = io.BytesIO()
     write_pdf(pages, out, title=title, lang=lang)
     return out.getvalue()
+
+
+def kinds() -> Iterator[tuple[str, Page]]:
+    """Yield a page of every kind that the gallery shows, by name."""
+    spec = importlib.util.spec_from_file_location("gallery_build", GALLERY)
+    assert spec is not None
+    assert spec.loader is not None
+    build = importlib.util.module_from_spec(spec)
+    spec.loader.exec_module(build)
+    yield "forms", build.forms()
+    for pages in (build.sheets, build.cards, build.class_pages, build.plans, build.progress, build.school_font):
+        yield from pages()
 
 
 def scan(data: bytes, *, page: int = 0, dpi: int = 600,

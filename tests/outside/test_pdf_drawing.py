@@ -5,12 +5,9 @@ Neither drawing is ours, and the two have only the finished page in common.
 
 from __future__ import annotations
 
-import importlib.util
 import io
 import math
-from collections.abc import Iterator
 from dataclasses import replace
-from pathlib import Path
 
 import numpy as np
 import pytest
@@ -19,23 +16,10 @@ from scipy.ndimage import minimum_filter
 
 from namewright.output.png import page_png
 from namewright.pages.page import Page
-from printed import Pixels, pdf_bytes, scan
+from printed import Pixels, kinds, pdf_bytes, scan
 
 DPI = 300
 DARK, LIGHT = 100, 215  # ink at its full cover, and a pixel that holds hardly any
-GALLERY = Path(__file__).parents[2] / "gallery" / "build.py"
-
-
-def kinds() -> Iterator[tuple[str, Page]]:
-    """Yield a page of every kind that the gallery shows, by name."""
-    spec = importlib.util.spec_from_file_location("gallery_build", GALLERY)
-    assert spec is not None
-    assert spec.loader is not None
-    build = importlib.util.module_from_spec(spec)
-    spec.loader.exec_module(build)
-    yield "forms", build.forms()
-    for pages in (build.sheets, build.cards, build.class_pages, build.plans, build.progress, build.school_font):
-        yield from pages()
 
 
 def in_whole_pixels(page: Page) -> Page:

@@ -118,31 +118,6 @@ def test_figures_are_described_in_the_language_of_the_page(setter: Typesetter) -
         assert str(document.Root.StructTreeRoot.K.Lang) == "es"
 
 
-def test_all_content_is_marked_once(setter: Typesetter) -> None:
-    """Every stretch of content is an artifact or belongs to one part, and the tree of parents leads back to it."""
-    pages = [page for name in NAMES for page in sheet(setter, name)]
-    with pikepdf.open(io.BytesIO(pdf_bytes(pages))) as document:
-        root = document.Root.StructTreeRoot
-        owned = {(part.Pg.objgen, int(number)): part.objgen
-                 for part in parts(root) if "/Pg" in part for number in part.K}
-        parents = pikepdf.NumberTree(root.ParentTree)
-        for page in document.pages:
-            depth, seen = 0, []
-            for operands, operator in pikepdf.parse_content_stream(page):
-                if str(operator) in ("BDC", "BMC"):
-                    depth += 1
-                    seen += [int(operands[1].MCID)] if str(operator) == "BDC" else []
-                elif str(operator) == "EMC":
-                    depth -= 1
-                elif str(operator) in ("S", "f", "B", "Do", "Tj", "TJ"):
-                    assert depth == 1
-            assert depth == 0
-            assert seen == list(range(len(seen)))
-            assert [owned[page.objgen, number] for number in seen] == [
-                one.objgen for one in parents[int(page.StructParents)]]
-        assert len(owned) == sum(len(parents[int(page.StructParents)]) for page in document.pages)
-
-
 def test_every_figure_has_words_and_a_box(setter: Typesetter) -> None:
     """ISO 14289-1, 7.3: a figure has alternative text; ISO 32000-1, table 344: and a box, inside its page."""
     with pikepdf.open(io.BytesIO(pdf_bytes(sheet(setter, "Ẹ̀bun")))) as document:

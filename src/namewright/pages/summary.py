@@ -14,7 +14,7 @@ import unicodedata2
 
 from namewright.lines.ink import Ink, Role
 from namewright.names.clusters import clusters
-from namewright.pages.page import Furniture, Page, checked
+from namewright.pages.page import Furniture, Item, Page, Place, Placed, added, checked
 from namewright.pages.paper import Paper, Sheet, sheet_of
 from namewright.pages.typesetter import Typesetter
 from namewright.wording import TIED_SPACE
@@ -28,7 +28,10 @@ _COLUMN_MM = 46.0  # where sentences begin that stand beside their heading
 
 @dataclass(frozen=True, slots=True)
 class Entry:
-    """A heading and its sentences, under it or ``beside`` it; an entry is not broken over two pages."""
+    """A heading and its sentences, under it or ``beside`` it; an entry is not broken over two pages.
+
+    One without a heading is read as an entry of a list.
+    """
 
     heading: str
     sentences: tuple[str, ...] = ()
@@ -40,7 +43,7 @@ def summary_pages(setter: Typesetter, entries: Sequence[Entry], paper: Paper, *,
                   ) -> tuple[Page, ...]:
     """Return the pages that hold the entries. What our letters lack must have been replaced (see ``drawable``)."""
     sheet = sheet_of(paper, binding=binding)
-    pages: list[list[Ink]] = [[]]
+    pages: list[list[Item]] = [[]]
     y = sheet.top_mm
     for entry in entries:
         lines = tuple(_lines(setter, entry, sheet))
@@ -48,12 +51,17 @@ def summary_pages(setter: Typesetter, entries: Sequence[Entry], paper: Paper, *,
         if pages[-1] and y + height > sheet.foot:
             pages.append([])
             y = sheet.top_mm
+        inks: list[Ink] = []
         for line in lines:
             y += line.size_mm * _LEADING if line.down else 0.0
             ink = setter.text(line.words, line.size_mm).moved(line.x, y - _NAME_MM * 0.9)
-            pages[-1].append(ink.read_as(line.role, goes_on=line.goes_on))
+            inks.append(ink.read_as(line.role, goes_on=line.goes_on))
         y += 0.9
-    return tuple(checked(Page(sheet.width_mm, sheet.height_mm, (Furniture(tuple(page)),))) for page in pages)
+        if entry.heading:
+            pages[-1].append(Furniture(tuple(inks)))
+        else:
+            added(pages[-1], Place.LIST, Placed(Place.ENTRY, tuple(inks)))
+    return tuple(checked(Page(sheet.width_mm, sheet.height_mm, tuple(page))) for page in pages)
 
 
 class _Line(NamedTuple):

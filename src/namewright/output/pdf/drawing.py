@@ -153,7 +153,12 @@ class _Canvas:
             self._marked += 1
 
     def _row(self, row: Row) -> None:
-        """Draw a row of a name: a figure that says what it shows, with the name laid over it for readers."""
+        """Draw a row of a name: a figure that says what it shows, with the name laid over it for readers.
+
+        A row to write on without lines shows nothing, and nothing is said of it.
+        """
+        if not row.items:
+            return
         self._figure(self.shared.words.say(f"shown.{row.form}", name=row.name), row.items)
         inks = [item.bounds() for item in row.items if isinstance(item, Ink)]
         if inks and row.name.strip():

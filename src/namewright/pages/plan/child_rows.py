@@ -8,8 +8,9 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
-from namewright.lines.ink import RULE, Ink, Style, line
-from namewright.pages.page import Item
+from namewright.lines.ink import RULE, Ink, Style, line, passage
+from namewright.message import message
+from namewright.pages.page import Chart, Item, Place, Placed
 from namewright.pages.plan.band_shapes import (
     SHAPE_MM,
     STEP_MM,
@@ -48,8 +49,8 @@ def add_rows(flow: Flow, children: Sequence[Progress], words: Wording, order: Or
     for at, (each, (letters, names, beats), height) in enumerate(zip(children, columns, heights, strict=True)):
         last = len(placed) - at <= _LAST_TOGETHER
         flow.room(sum(heights[at:]) if last else height)
-        flow.put(_row(flow, each.placed, letters, (names, beats), words), height)
-        flow.pages[-1] += _ticks(flow, letters, flow.y - height, frozenset(each.formed))
+        row = _row(flow, each, letters, (names, beats), words)
+        flow.put_in(Place.TABLE, Placed(Place.ROW, tuple(row)), height)
 
 
 def _add_legend(flow: Flow, words: Wording, *, ticked: bool) -> None:
@@ -99,26 +100,36 @@ def _lines(setter: Typesetter, pieces: Sequence[str], room: float) -> tuple[str,
     return (whole,) if setter.text_width(whole or "-", MIN_MM) <= room else packed(setter, pieces, room, TEXT_MM)
 
 
-def _row(flow: Flow, each: Planned, lines: Sequence[Sequence[tuple[str, Band]]],
+def _row(flow: Flow, child: Progress, lines: Sequence[Sequence[tuple[str, Band]]],
          columns: tuple[Sequence[str], Sequence[str]], words: Wording) -> list[Item]:
+    """Return a child's row: its place, its name at the head of the row, its letters, its beats, its table."""
+    each = child.placed
     left, right, middle = flow.sheet.left_mm, flow.sheet.right_edge, flow.y + _ROW_MM / 2
     baseline = middle + TEXT_MM / 2
-    items: list[Item] = [Ink(_RULE, (line(left, flow.y, right, flow.y),))]
-    items += fitted(flow.setter, str(each.position or "–"), left, baseline, _LABEL_X)
-    for number, letters in enumerate(lines):
-        items += _tiles(flow.setter, letters, left + _TILES_X, middle + number * _ROW_MM - _LIFT_MM)
     places = ((left + _LABEL_X, _LABEL_MM), (right - _BEATS_X, _BEATS_MM))
-    for (x, room), texts in zip(places, columns, strict=True):
-        for number, text in enumerate(texts):
-            items += fitted(flow.setter, text, x, baseline + number * _LINE_MM, room)
-    if each.group:
-        items += fitted(flow.setter, words.say("page.plan.table_short", number=each.group), right - _GROUP_X, baseline,
-                        _GROUP_X)
-    return items
+    names, beats = ([ink for number, text in enumerate(texts)
+                     for ink in fitted(flow.setter, text, x, baseline + number * _LINE_MM, room)]
+                    for (x, room), texts in zip(places, columns, strict=True))
+    tiles = [ink for number, letters in enumerate(lines)
+             for ink in _tiles(flow.setter, letters, left + _TILES_X, middle + number * _ROW_MM - _LIFT_MM)]
+    tiles += _ticks(flow, lines, flow.y, frozenset(child.formed))
+    table = words.say("page.plan.table_short", number=each.group) if each.group else ""
+    return [Ink(_RULE, (line(left, flow.y, right, flow.y),)),
+            Placed(Place.CELL, fitted(flow.setter, str(each.position or "–"), left, baseline, _LABEL_X)),
+            Placed(Place.ROW_HEAD, passage(names)),
+            Placed(Place.CELL, (Chart(_told(child, words), tuple(tiles)),) if tiles else ()),
+            Placed(Place.CELL, passage(beats)),
+            Placed(Place.CELL, fitted(flow.setter, table, right - _GROUP_X, baseline, _GROUP_X))]
 
 
-def _tiles(setter: Typesetter, letters: Sequence[tuple[str, Band]], left: float, height: float) -> list[Item]:
-    items: list[Item] = []
+def _told(child: Progress, words: Wording) -> str:
+    """Return in words what the tiles of a child show: each letter with its band, and what has been formed."""
+    said = words.listed([message("shown.banded", letter=letter, band=band) for letter, band in child.placed.letters])
+    return f"{said}; {words.say('page.plan.legend_formed')}: {words.listed(child.formed)}" if child.formed else said
+
+
+def _tiles(setter: Typesetter, letters: Sequence[tuple[str, Band]], left: float, height: float) -> list[Ink]:
+    items: list[Ink] = []
     for at, (letter, band) in enumerate(letters):
         x = left + at * STEP_MM
         items += drawn(setter, letter, band, x, height)
@@ -127,7 +138,7 @@ def _tiles(setter: Typesetter, letters: Sequence[tuple[str, Band]], left: float,
     return items
 
 
-def _ticks(flow: Flow, lines: Sequence[Sequence[tuple[str, Band]]], top: float, formed: frozenset[str]) -> list[Item]:
+def _ticks(flow: Flow, lines: Sequence[Sequence[tuple[str, Band]]], top: float, formed: frozenset[str]) -> list[Ink]:
     """Return a tick under the right half of each letter that has been formed."""
     x, y = flow.sheet.left_mm + _TILES_X + 0.92 * SHAPE_MM, top + _ROW_MM / 2 - _LIFT_MM + SHAPE_MM / 2 + 0.65
     return [formed_tick(x + at * STEP_MM, y + number * _ROW_MM) for number, letters in enumerate(lines)

@@ -9,7 +9,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 
 from namewright.lines.ink import Ink, Role
-from namewright.pages.page import Item
+from namewright.pages.page import Item, Place, Placed, added
 from namewright.pages.paper import Sheet
 from namewright.pages.summary import drawable
 from namewright.pages.typesetter import Typesetter
@@ -51,16 +51,33 @@ class Flow:
         self.pages[-1] += items
         self.y += height
 
+    def put_in(self, whole: Place, part: Placed, height: float) -> None:
+        """Set down a row of a table or an entry of a list; those that follow each other on a page belong together."""
+        added(self.pages[-1], whole, part)
+        self.y += height
+
+    def entry(self, text: str, size: float = TEXT_MM) -> None:
+        """Set running text as an entry of a list."""
+        inks, height = self._set(text, size, self.sheet.left_mm, self.sheet.room_width, Role.PROSE)
+        self.put_in(Place.LIST, Placed(Place.ENTRY, tuple(inks)), height)
+
     def say(self, text: str, size: float = TEXT_MM, *, x: float | None = None, width: float | None = None,
             role: Role = Role.PROSE) -> None:
         """Set running text, wrapped; not broken over two pages."""
         left = self.sheet.left_mm if x is None else x
         room = self.sheet.right_edge - left if width is None else width
-        lines = self.setter.wrapped(drawable(self.setter, text), room, size)
+        self.put(*self._set(text, size, left, room, role))
+
+    def _set(self, text: str, size: float, left: float, width: float, role: Role) -> tuple[list[Ink], float]:
+        """Return a text from the current height on, of the next page where it has no room on this, and its height."""
+        lines = self.setter.wrapped(drawable(self.setter, text), width, size)
         self.room(len(lines) * size * LEADING)
+        inks: list[Ink] = []
         for count, words in enumerate(lines):
-            first, *more = (ink.moved(left, self.y + size * (LEADING - 0.9)) for ink in self.setter.words(words, size))
-            self.put([first.read_as(role, goes_on=count > 0), *more], size * LEADING)
+            base = self.y + count * size * LEADING + size * (LEADING - 0.9)
+            first, *more = (ink.moved(left, base) for ink in self.setter.words(words, size))
+            inks += [first.read_as(role, goes_on=count > 0), *more]
+        return inks, len(lines) * size * LEADING
 
     def heading(self, text: str, keep_mm: float) -> None:
         """Set a heading that stays together with what follows it."""

@@ -9,8 +9,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from namewright.lines.ink import Role
-from namewright.pages.page import Item, Page, checked
+from namewright.lines.ink import Ink, Role
+from namewright.pages.page import Chart, Item, Page, Place, Placed, checked
 from namewright.pages.paper import Paper, sheet_of
 from namewright.pages.plan.band_shapes import STEP_MM
 from namewright.pages.plan.child_rows import add_rows, drawn
@@ -74,11 +74,10 @@ def _add_weeks(flow: Flow, plan: Timetable, words: Wording) -> None:
         height = 5.0 + max(map(_letters_mm, weeks[start:start + _WEEKS_A_LINE])) \
             + max(map(len, columns)) * SMALL_MM * LEADING
         flow.room(height)
-        items: list[Item] = []
         for at, (week, names) in enumerate(zip(weeks[start:], columns, strict=False)):
             x = flow.sheet.left_mm + at * _column_mm(flow)
-            items += _week(flow, start + at + 1, week, names, x, words)
-        flow.put(items, height)
+            flow.put_in(Place.LIST, Placed(Place.ENTRY, tuple(_week(flow, start + at + 1, week, names, x, words))), 0.0)
+        flow.y += height
 
 
 def _letters_mm(week: Week) -> float:
@@ -101,11 +100,13 @@ def _week(flow: Flow, number: int, week: Week, names: Sequence[str], x: float, w
     setter, y = flow.setter, flow.y
     said = words.say("page.plan.week", number=number)
     items: list[Item] = [*fitted(setter, said, x, y + 2.4, _column_mm(flow) - 1.5, SMALL_MM)]
+    tiles: list[Ink] = []
     for row, letter in enumerate(week.letters):
         capital = letter.upper()
         forms = [letter] if capital == letter or len(capital) > 1 else [capital, letter]
         for at, form in enumerate(forms):
-            items += drawn(setter, form, letter_difficulty(form).band, x + at * STEP_MM, y + 6.4 + row * STEP_MM)
+            tiles += drawn(setter, form, letter_difficulty(form).band, x + at * STEP_MM, y + 6.4 + row * STEP_MM)
+    items.append(Chart(words.listed(week.letters), tuple(tiles)))
     under = y + 6.8 + _letters_mm(week)
     for at, name in enumerate(names):
         items += fitted(setter, name, x, under + at * SMALL_MM * LEADING, _column_mm(flow) - 1.5)
@@ -115,4 +116,4 @@ def _week(flow: Flow, number: int, week: Week, names: Sequence[str], x: float, w
 def _add_notes(flow: Flow, words: Wording) -> None:
     flow.y += 3.0 if flow.pages[-1] else 0.0
     for key in _NOTES:
-        flow.say(words.say(f"page.plan.note_{key}"), SMALL_MM)
+        flow.entry(words.say(f"page.plan.note_{key}"), SMALL_MM)

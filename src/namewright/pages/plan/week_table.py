@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 
 from namewright.lines.ink import RULE, Ink, Style, line
-from namewright.pages.page import Item
+from namewright.pages.page import Item, Place, Placed
 from namewright.pages.plan.flow import LEADING, SMALL_MM, TEXT_MM, Flow, fitted
 from namewright.pages.plan.sentences import begin_said, letters_said, next_week_said, table_said, this_week_said
 from namewright.practice.days import Day
@@ -59,7 +59,7 @@ def add_week(flow: Flow, plan: Timetable, words: Wording, numbers: Numbers) -> N
         flow.say(words.say("page.plan.monday_all_formed"))
     flow.y += 1.5
     if plan.children:
-        _add_head(flow, words, numbered=bool(numbers))
+        _add_head(flow, words, _named(numbers))
     for day in plan.days:
         _add_day(flow, day, plan, words, numbers)
     flow.y += 2.0
@@ -68,34 +68,44 @@ def add_week(flow: Flow, plan: Timetable, words: Wording, numbers: Numbers) -> N
     if len(plan.tables) > 1:
         flow.heading(words.say("page.plan.tables"), 16.0)
         for table in plan.tables:
-            flow.say(words.say(table_said(plan, table)))
+            flow.entry(words.say(table_said(plan, table)))
 
 
-def _add_head(flow: Flow, words: Wording, *, numbered: bool) -> None:
+def _named(numbers: Numbers) -> tuple[str, ...]:
+    """Return the columns that have a head: all but the boxes to tick, which say nothing."""
+    return ("day", "who", "table", "letters", *(("sheet",) if numbers else ()))
+
+
+def _add_head(flow: Flow, words: Wording, named: Sequence[str]) -> None:
     columns = _columns(flow)
     flow.room(12.0)
-    items: list[Item] = []
-    for name in ("day", "who", "table", "letters", *(("sheet",) if numbered else ())):
-        items += fitted(flow.setter, words.say(f"page.plan.column_{name}"), getattr(columns, name), flow.y + 3.0,
-                        columns.room(name), SMALL_MM)
-    flow.put(items, 4.6)
+    heads = ((name, words.say(f"page.plan.column_{name}")) for name in named)
+    cells = tuple(Placed(Place.COLUMN_HEAD, fitted(flow.setter, said, getattr(columns, name), flow.y + 3.0,
+                                                   columns.room(name), SMALL_MM)) for name, said in heads)
+    flow.put_in(Place.TABLE, Placed(Place.ROW, cells), 4.6)
 
 
 def _add_day(flow: Flow, day: Day, plan: Timetable, words: Wording, numbers: Numbers) -> None:
     """Set a day's rows under a rule; they stay together on a page."""
-    columns = _columns(flow)
     flow.room(min(len(day.children), 12) * _ROW_MM)
-    top = flow.y
-    items: list[Item] = [Ink(_DAY_RULE, (line(columns.day, top, flow.sheet.right_edge, top),))]
+    columns = _columns(flow)
+    rule = Ink(_DAY_RULE, (line(columns.day, flow.y, flow.sheet.right_edge, flow.y),))
+    head = _day_head(flow, day, words, columns)
+    for count, at in enumerate(day.children):
+        flow.room(_ROW_MM)
+        row = _row(flow, plan.children[at], words, numbers, columns)
+        begun = (rule, Placed(Place.ROW_HEAD, head)) if count == 0 else (Placed(Place.CELL, ()),)
+        flow.put_in(Place.TABLE, Placed(Place.ROW, (*begun, *row)), _ROW_MM)
+
+
+def _day_head(flow: Flow, day: Day, words: Wording, columns: _Columns) -> tuple[Ink, ...]:
     name, minutes = words.say(f"page.plan.day_{day.day}"), words.say("page.plan.minutes", count=day.minutes)
     said = [(name, TEXT_MM), (minutes, SMALL_MM)] if len(day.children) > 1 else [(f"{name}, {minutes}", TEXT_MM)]
+    inks: list[Ink] = []
     for at, (text, size) in enumerate(said):
-        base = top + _BASE_MM + at * SMALL_MM * LEADING
-        items += fitted(flow.setter, text, columns.day, base, columns.room("day"), size)
-    flow.put(items, 0.0)
-    for at in day.children:
-        flow.room(_ROW_MM)
-        flow.put(_row(flow, plan.children[at], words, numbers, columns), _ROW_MM)
+        base = flow.y + _BASE_MM + at * SMALL_MM * LEADING
+        inks += fitted(flow.setter, text, columns.day, base, columns.room("day"), size)
+    return tuple(inks)
 
 
 def _row(flow: Flow, child: Progress, words: Wording, numbers: Numbers, columns: _Columns) -> list[Item]:
@@ -104,8 +114,9 @@ def _row(flow: Flow, child: Progress, words: Wording, numbers: Numbers, columns:
     cells = {"who": placed.child.label, "table": words.say("page.plan.table_short", number=placed.group),
              "letters": _what(child, words), "sheet": _pages_said(pages, words)}
     items: list[Item] = []
-    for name, text in cells.items():
-        items += fitted(flow.setter, text, getattr(columns, name), base, columns.room(name), TEXT_MM)
+    for name in _named(numbers)[1:]:
+        inks = fitted(flow.setter, cells[name], getattr(columns, name), base, columns.room(name), TEXT_MM)
+        items.append(Placed(Place.ROW_HEAD if name == "who" else Place.CELL, inks))
     x, y = columns.tick, flow.y + (_ROW_MM - _BOX_MM) / 2
     corners = ((x, y), (x + _BOX_MM, y), (x + _BOX_MM, y + _BOX_MM), (x, y + _BOX_MM), (x, y))
     items.append(Ink(_BOX, tuple(line(*a, *b) for a, b in pairwise(corners))))
