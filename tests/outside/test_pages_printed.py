@@ -26,7 +26,8 @@ from namewright.pages.page import Furniture, Page
 from namewright.pages.paper import Paper
 from namewright.pages.sheet import SheetSettings, practice_pages
 from namewright.pages.size_finder import size_page
-from namewright.pages.tile_sheet import TileSettings, across, strips, tile_pages
+from namewright.pages.strips import strips
+from namewright.pages.tile_sheet import TileSettings, across, tile_pages
 from namewright.pages.typesetter import Typesetter
 from namewright.settings import Hand, Support
 from printed import bands, pdf_bytes, scan

@@ -38,7 +38,8 @@ if TYPE_CHECKING:
     from namewright.pages.child_progress import ProgressSettings
     from namewright.pages.class_progress import ClassRow
     from namewright.pages.growth import Growth
-    from namewright.pages.tile_sheet import Strip, TileSettings
+    from namewright.pages.strips import Strip
+    from namewright.pages.tile_sheet import TileSettings
 
 Made = TypeVar("Made")
 P = ParamSpec("P")
@@ -210,7 +211,8 @@ class Making:
 
     def _strips(self, one: Member, settings: TileSettings) -> Sequence[Strip]:
         """Return a child's tiles in the forms of its letters. What cannot be drawn shows before a page begins."""
-        from namewright.pages.tile_sheet import across, strips, tile_pages, tile_ruling
+        from namewright.pages.strips import strips
+        from namewright.pages.tile_sheet import across, tile_pages, tile_ruling
 
         name, label = one.placed.child.practice, self._label(one)
         made = strips(label, name, across(settings), self.request.settings_of(one).letters)

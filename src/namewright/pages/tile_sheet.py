@@ -1,8 +1,9 @@
-"""Letter tiles to cut: for each child a strip with the child's name and one tile for each letter.
+"""Letter tiles to cut: for each child a strip with one tile for each letter, and over it whose it is and how many.
 
 Tiles share their edges, so that one straight cut serves two; all strips of a page stand on one grid, so that an
-upright cut runs through all of them. Every tile shows its baseline, or a cut-out d could
-be laid as a p. The caution for the adult stands on every page. Millimetres, y down.
+upright cut runs through all of them, and as on a sheet of cards cuts may come nearer to the paper's edge than letters.
+Every tile shows its baseline, or a cut-out d could be laid as a p, and small the name it belongs to. The caution for
+the adult stands on every page. Millimetres, y down.
 """
 
 from __future__ import annotations
@@ -10,29 +11,38 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
+from namewright.geometry import boxes
+from namewright.geometry.boxes import Box
 from namewright.letters.choice import LetterChoice
 from namewright.lines.forms import Form
 from namewright.lines.ink import BLACK, RULE, Ink, Style, line
 from namewright.lines.ruling import GuideLine, Ruling, custom_ruling
-from namewright.lines.setting import pen_width_mm
-from namewright.lines.tile_boxes import TILE_MM, tile_letters
+from namewright.lines.setting import SetLine, pen_width_mm
+from namewright.lines.tile_boxes import TILE_MM
 from namewright.message import message
 from namewright.pages import blocks
 from namewright.pages.page import Furniture, Item, Page, Tile, checked
-from namewright.pages.paper import Paper, Sheet, sheet_of
+from namewright.pages.paper import BINDING_MM, MARGIN_MM, Paper
+from namewright.pages.strips import Strip, rows_of_strips
 from namewright.pages.typesetter import Typesetter
 from namewright.wording import wording
 
-_LABEL_MM = 7.0
-_EDGE = Style(0.25, BLACK)
-_TEXT_MM = 1.5
-_LABEL_TEXT_MM = 1.9
-_TEXT_STEP_MM = 4.2
+_EDGE_MM = 5.0  # cut lines may come as near to the edge of the paper as on a sheet of cards
+_CUT = Style(0.25, BLACK)
+_CAPITAL = 0.56  # of a tile's side: a capital from the line it stands on
+_BASELINE, _DESCENDER = 0.76, 0.18  # of a tile's side, from its top, and the tails below that line
+_CLEAR_MM = 1.0  # white between a letter and the cuts
+_TEXT_MM, _TEXT_STEP_MM, _TEXT_TOP_MM = 1.5, 4.2, 11.0
+_CAPTION_MM = 1.6  # x-height over a strip
+_MIN_LABEL_MM, _MAX_LABEL_MM = 4.2, 7.0  # the white between two rows of tiles, in which the captions stand
+_CAPTION_CLEAR_MM = 0.5
+_FOOT_MM = 12.0  # below the last row: the check bar
+_NAME_MM, _NAME_INSET_MM = 0.9, 1.5  # x-height of the small name on a tile, and how far in from the cuts it stands
 
 
 @dataclass(frozen=True, slots=True)
 class TileSettings:
-    """How tiles are made: their side in mm, and the sheet."""
+    """How tiles are made: their side in mm, the sheet, and whether each tile says small whose it is."""
 
     side_mm: float = TILE_MM
     paper: Paper = Paper.LETTER
@@ -40,37 +50,28 @@ class TileSettings:
     binding: bool = False
     language: str = "en"
     letters: LetterChoice = LetterChoice()
+    names: bool = True
+
+    @property
+    def size_mm(self) -> tuple[float, float]:
+        """Return width and height of the sheet."""
+        return self.paper.size_mm[::-1] if self.landscape else self.paper.size_mm
+
+    @property
+    def edges_mm(self) -> tuple[float, float]:
+        """Return how much stays white at the left and at the top, wide where holes are punched."""
+        wide = BINDING_MM if self.binding else _EDGE_MM
+        return (_EDGE_MM, wide) if self.landscape else (wide, _EDGE_MM)
 
 
 def tile_ruling(side_mm: float) -> Ruling:
     """Return the ruling of a letter on a tile: room for tails below and for marks over capitals."""
-    return custom_ruling(0.44 * side_mm, lines=(GuideLine.BASE,))
-
-
-@dataclass(frozen=True, slots=True)
-class Strip:
-    """One row of tiles, and the name over it (None where a long name goes on).
-
-    ``shapes`` are the forms of its letters, None those of the page.
-    """
-
-    label: str | None
-    letters: tuple[str, ...]
-    shapes: LetterChoice | None = None
-
-
-def strips(label: str, name: str, across: int, shapes: LetterChoice | None = None) -> tuple[Strip, ...]:
-    """Cut a name's tiles into rows of at most ``across``; spaces get no tile."""
-    letters = [letter for letter in tile_letters(name) if letter != " "]
-    rows = -(-len(letters) // across)
-    each = -(-len(letters) // rows)
-    return tuple(Strip(label if at == 0 else None, tuple(letters[at:at + each]), shapes)
-                 for at in range(0, len(letters), each))
+    return custom_ruling(_CAPITAL * side_mm, descender_mm=_DESCENDER * side_mm, lines=(GuideLine.BASE,))
 
 
 def across(settings: TileSettings) -> int:
     """Return how many tiles stand in a row."""
-    return int(_sheet(settings).room_width // settings.side_mm)
+    return int((settings.size_mm[0] - settings.edges_mm[0] - _EDGE_MM - _CUT.width_mm) // settings.side_mm)
 
 
 def tile_pages(setter: Typesetter, children: Iterable[tuple[str, Sequence[Strip]]], settings: TileSettings,
@@ -80,94 +81,133 @@ def tile_pages(setter: Typesetter, children: Iterable[tuple[str, Sequence[Strip]
     Raises MissingLetters where a tile's letter or a label cannot be drawn: check names first.
     """
     maker = _TileMaker(setter, settings)
-    for label, rows in children:
-        if not maker.has_room(rows):
+    for row in rows_of_strips((strip for _, each in children for strip in each), maker.across):
+        if maker.is_full:
             yield maker.page()
-        maker.place(label, rows)
+        maker.place(row)
     if maker.items:
         yield maker.page()
 
 
-def _sheet(settings: TileSettings) -> Sheet:
-    return sheet_of(settings.paper, landscape=settings.landscape, binding=settings.binding)
-
-
 class _TileMaker:
-    """Strips laid out in rows of a page; short names share a row, a tile's width apart."""
+    """Rows of strips on a page, the white between them shared out so that as many rows as can be stand on it."""
 
     def __init__(self, setter: Typesetter, settings: TileSettings) -> None:
-        self.setter, self.letters, self.side = setter, settings.letters, settings.side_mm
-        self.sheet = _sheet(settings)
+        self.setter, self.settings, self.side = setter, settings, settings.side_mm
         self.across = across(settings)
         self.words = wording(settings.language)
+        (width, height), (left, top) = settings.size_mm, settings.edges_mm
+        self.left = left + (width - left - _EDGE_MM - self.across * self.side) / 2
+        self.text_left, self.text_top = max(self.left, MARGIN_MM), top - _EDGE_MM + _TEXT_TOP_MM
         text = self.words.text(message("page.tiles_caution"), message("page.cut"))
-        self.caution = setter.wrapped(text, self.sheet.room_width, _TEXT_MM)
+        self.caution = setter.wrapped(text, width - self.text_left - MARGIN_MM, _TEXT_MM)
+        self.top = self.text_top + _TEXT_STEP_MM * (len(self.caution) - 1) + 2.0
+        room = height - _FOOT_MM - self.top
+        self.rows = max(1, int(room // (self.side + _MIN_LABEL_MM)))
+        self.label = min(_MAX_LABEL_MM, room / self.rows - self.side)
         self._begin()
 
     def _begin(self) -> None:
         self.items: list[Item] = []
         self.first: str | None = None
-        self.column, self.y = 0, self.sheet.top_mm + _TEXT_STEP_MM * len(self.caution) + 3.0
-        self.below = self.y
+        self.row = 0
 
-    def has_room(self, rows: Sequence[Strip]) -> bool:
-        """Return whether a child's strips still go on this page; an empty page takes any."""
-        if not self.items or self._fits_beside(rows):
-            return True
-        return self.below + self._height(rows) <= self.sheet.foot - 6.0
+    @property
+    def is_full(self) -> bool:
+        """Return whether no row has room on this page any more."""
+        return self.row >= self.rows
 
-    def _fits_beside(self, rows: Sequence[Strip]) -> bool:
-        return len(rows) == 1 and 0 < self.column <= self.across - len(rows[0].letters)
+    def place(self, row: Sequence[Strip]) -> None:
+        """Set strips side by side in the next row."""
+        top = self.top + self.row * (self.side + self.label)
+        x = self.left
+        for strip in row:
+            self.first = self.first or strip.label
+            self.items.append(self._caption(strip, x, top))
+            self.items += self._tiles(strip, x, top + self.label)
+            x += len(strip.letters) * self.side
+        self.row += 1
 
-    def _height(self, rows: Sequence[Strip]) -> float:
-        return sum(self.side + (_LABEL_MM if row.label else 0.0) for row in rows)
+    def _caption(self, strip: Strip, x: float, top: float) -> Ink:
+        """Return the words over a strip, clear of the cuts over and under them: a name with high marks is smaller."""
+        said = self._said(strip)
+        room = len(strip.letters) * self.side - 2.0
+        if blocks.fitting(self.setter, said, room, _CAPTION_MM) < 0.7 * _CAPTION_MM:
+            said = strip.label
+        size = blocks.fitting(self.setter, said, room, _CAPTION_MM)
+        _, y0, _, y1 = self.setter.text(said, size).bounds()
+        room = self.label - 2 * _CAPTION_CLEAR_MM
+        if y1 - y0 > room:
+            size *= room / (y1 - y0)
+            _, y0, _, y1 = self.setter.text(said, size).bounds()
+        baseline = top + self.label - _CAPTION_CLEAR_MM - max(y1, 0.7 * size)
+        return blocks.text_at(self.setter, said, x, max(baseline, top + _CAPTION_CLEAR_MM - y0), size)
 
-    def place(self, label: str, rows: Sequence[Strip]) -> None:
-        """Set a child's strips beside the last or below it."""
-        self.first = self.first or label
-        if not self._fits_beside(rows):
-            self.column, self.y = 0, self.below
-        x, y = self.sheet.left_mm + self.column * self.side, self.y
-        for row in rows:
-            if row.label:
-                self.items += self._label(row, x, y + 4.8)
-                y += _LABEL_MM
-            setter = self.setter.lettering(self.letters if row.shapes is None else row.shapes)
-            self.items += tiles_at(setter, row.letters, x, y, self.side)
-            y += self.side
-        self.below = max(self.below, y)
-        self.column += max(len(row.letters) for row in rows) + 1
+    def _said(self, strip: Strip) -> str:
+        if len(strip.letters) == strip.count:
+            return self.words.say("page.tiles_for", name=strip.label, count=strip.count)
+        return self.words.say("page.tiles_part", name=strip.label, first=strip.first, last=strip.last,
+                              all=strip.count)
 
-    def _label(self, row: Strip, x: float, baseline: float) -> tuple[Ink, ...]:
-        """Return the name over a strip, in a sentence where the strip is wide enough for one."""
-        name = row.label or ""
-        room = len(row.letters) * self.side
-        if self.setter.text_width(self.words.say("page.tiles_for", name=name), _LABEL_TEXT_MM) > room:
-            size = blocks.fitting(self.setter, name, self.sheet.right_edge - x, _LABEL_TEXT_MM)
-            return (blocks.text_at(self.setter, name, x, baseline, size),)
-        return blocks.text_with_name(self.setter, self.words, "page.tiles_for", name, x, baseline, _LABEL_TEXT_MM)
+    def _tiles(self, strip: Strip, x: float, y: float) -> Iterator[Tile | Ink]:
+        setter = self.setter.lettering(self.settings.letters if strip.shapes is None else strip.shapes)
+        return tiles_at(setter, strip.letters, x, y, self.side, strip.label if self.settings.names else None)
 
     def page(self) -> Page:
         """Return the page as it is, and begin the next."""
-        left = self.sheet.left_mm
-        text = [blocks.text_at(self.setter, words, left, self.sheet.top_mm + 3.0 + _TEXT_STEP_MM * count, _TEXT_MM)
+        width, height = self.settings.size_mm
+        text = [blocks.text_at(self.setter, words, self.text_left, self.text_top + _TEXT_STEP_MM * count, _TEXT_MM)
                 for count, words in enumerate(self.caution)]
-        bar = blocks.check_bar(self.setter, self.words, left, self.sheet.foot - 1.5)
-        page = Page(self.sheet.width_mm, self.sheet.height_mm, (*self.items, Furniture((*text, *bar))), self.first)
+        bar = blocks.check_bar(self.setter, self.words, self.text_left, height - 8.0)
+        page = Page(width, height, (*self.items, Furniture((*text, *bar))), self.first, _EDGE_MM)
         self._begin()
         return checked(page)
 
 
-def tiles_at(setter: Typesetter, letters: Sequence[str], x: float, y: float, side: float) -> Iterator[Tile | Ink]:
-    """Yield a row of tiles with the top left corner of the first at (``x``, ``y``). Raises MissingLetters."""
-    ruling = tile_ruling(side)
-    baseline = y + 0.68 * side
+def tiles_at(setter: Typesetter, letters: Sequence[str], x: float, y: float, side: float, whose: str | None = None,
+             ) -> Iterator[Tile | Ink]:
+    """Yield a row of tiles with the top left corner of the first at (``x``, ``y``), each with the small name on it.
+
+    Raises MissingLetters.
+    """
+    baseline = y + _BASELINE * side
     rules = []
     for count, letter in enumerate(letters):
         left = x + count * side
-        yield Tile(left, y, side, side, letter, _EDGE)
-        set_line = setter.ruled(ruling).line(letter)
-        middle = left + (side - set_line.width_mm + pen_width_mm(ruling)) / 2
-        yield from blocks.letters_at(setter, set_line, Form.SOLID, middle, baseline)
+        yield Tile(left, y, side, side, letter, _CUT)
+        set_line = _lettered(setter, letter, side)
+        middle = left + (side - set_line.width_mm + pen_width_mm(set_line.ruling)) / 2
+        inks = blocks.letters_at(setter, set_line, Form.SOLID, middle, baseline)
+        yield from inks
         rules.append(line(left + 0.12 * side, baseline, left + 0.88 * side, baseline))
+        if whose:
+            yield from _small_name(setter, whose, left, y, side, boxes.joined(ink.bounds() for ink in inks))
     yield Ink(Style(0.2, RULE), tuple(rules))
+
+
+def _small_name(setter: Typesetter, name: str, left: float, top: float, side: float, letter: Box) -> Iterator[Ink]:
+    """Yield the small name in a corner that the letter leaves free, the lower left before the others."""
+    size = blocks.fitting(setter, name, side - 2 * _NAME_INSET_MM, _NAME_MM * side / TILE_MM)
+    x0, y0, x1, y1 = setter.text(name, size).bounds()
+    near, far = left + _NAME_INSET_MM - x0, left + side - _NAME_INSET_MM - x1
+    low, high = top + side - _CLEAR_MM - y1, top + _CLEAR_MM - y0
+    for x, baseline in ((near, low), (near, high), (far, low), (far, high)):
+        if _apart((x + x0, baseline + y0, x + x1, baseline + y1), letter):
+            yield blocks.text_at(setter, name, x, baseline, size, RULE).read_as(goes_on=True)
+            return
+
+
+def _lettered(setter: Typesetter, letter: str, side: float) -> SetLine:
+    """Return a tile's letter: one with high marks is smaller, so that these keep off the cut over them."""
+    ruling = tile_ruling(side)
+    made = setter.ruled(ruling).line(letter)
+    room = _BASELINE * side - _CLEAR_MM
+    if made.rise_mm <= room:
+        return made
+    smaller = custom_ruling(_CAPITAL * side * room / made.rise_mm, descender_mm=ruling.descender_mm,
+                            lines=(GuideLine.BASE,))
+    return setter.ruled(smaller).line(letter)
+
+
+def _apart(a: Box, b: Box) -> bool:
+    return max(a[0] - b[2], b[0] - a[2], a[1] - b[3], b[1] - a[3]) >= 0.4
