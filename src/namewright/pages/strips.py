@@ -63,8 +63,8 @@ def rows_of_strips(strips: Iterable[Strip], across: int) -> Iterator[tuple[Strip
         for at in sorted(_fillers(window, room), reverse=True):
             row.insert(1, window.pop(at))
         room = across - sum(len(strip.letters) for strip in row)
-        if (at := _parting(window, room)) is not None:
-            here, there = window.pop(at).parted(room)
+        if (parted := _parting(window, room)) is not None:
+            here, there = window.pop(parted).parted(room)
             row.append(here)
             window.insert(0, there)
         yield tuple(row)
