@@ -8,13 +8,14 @@ from __future__ import annotations
 
 import tempfile
 import traceback
+from collections import deque
 from collections.abc import Callable, Iterable, Iterator
-from concurrent.futures import ThreadPoolExecutor
+from concurrent.futures import Executor, Future, ThreadPoolExecutor
 from dataclasses import dataclass, field
 from itertools import chain
 from pathlib import Path
 from threading import Lock
-from typing import IO
+from typing import IO, Any
 
 from namewright.message import Field, Message, Problem
 from namewright.pages.page import Page
@@ -73,6 +74,25 @@ class Job:
 Make = Callable[[Job], Iterable[Page]]
 
 
+class WaitingJobs(Executor):
+    """Work that waits until it is asked for, where there are no threads: inside a browser."""
+
+    def __init__(self) -> None:
+        self._waiting: deque[Callable[[], object]] = deque()
+
+    def submit(self, work: Callable[..., Any], /, *given: Any, **named: Any) -> Future[Any]:
+        """Let work wait; what it returns is of no interest here."""
+        self._waiting.append(lambda: work(*given, **named))
+        return Future()
+
+    def do_next(self) -> bool:
+        """Do what has waited longest; say whether anything was waiting."""
+        if not self._waiting:
+            return False
+        self._waiting.popleft()()
+        return True
+
+
 @dataclass
 class Jobs:
     """The jobs of one start of the program, the newest few."""
@@ -80,7 +100,12 @@ class Jobs:
     language: str = "en"
     _jobs: Store[str, Job] = field(default_factory=lambda: Store(_KEPT, gone=Job.close))
     _lock: Lock = field(default_factory=Lock)
-    _pool: ThreadPoolExecutor = field(default_factory=lambda: ThreadPoolExecutor(1, "pdf"))
+    _pool: Executor = field(default_factory=lambda: ThreadPoolExecutor(1, "pdf"))
+    _hear: Callable[[Job], None] = lambda job: None
+
+    def run_by(self, pool: Executor, hear: Callable[[Job], None]) -> None:
+        """Have jobs done by ``pool``; ``hear`` is told of a job after each of its pages."""
+        self._pool, self._hear = pool, hear
 
     def start(self, key: str, total: int, make: Make, language: str) -> Job:
         """Begin a job, or return the one that this key began before."""
@@ -89,7 +114,7 @@ class Jobs:
             if begun is not None:
                 return begun
             job = self._jobs.get(key, lambda: Job(key, total))
-        self._pool.submit(_run, job, make, language)
+        self._pool.submit(_run, job, make, language, self._hear)
         return job
 
     def forget(self) -> None:
@@ -103,7 +128,7 @@ class Jobs:
             return self._jobs.find(key)
 
 
-def _run(job: Job, make: Make, language: str) -> None:
+def _run(job: Job, make: Make, language: str, hear: Callable[[Job], None]) -> None:
     from namewright.output.pdf import write_pdf
 
     file = tempfile.SpooledTemporaryFile(max_size=_IN_MEMORY_BYTES)  # noqa: SIM115 - kept until fetched
@@ -112,7 +137,7 @@ def _run(job: Job, make: Make, language: str) -> None:
         first = next(pages, None)
         if first is not None:
             title = wording(language).say("page.pdf_title")
-            job.pages = write_pdf(_counted(first, pages, job), file, title=title, lang=language)  # type: ignore[arg-type]
+            job.pages = write_pdf(_counted(first, pages, job, hear), file, title=title, lang=language)  # type: ignore[arg-type]
             job._file = file
     except Problem as error:
         job.problem = error.message
@@ -122,11 +147,12 @@ def _run(job: Job, make: Make, language: str) -> None:
         job.finished = True
 
 
-def _counted(first: Page, rest: Iterator[Page], job: Job) -> Iterator[Page]:
+def _counted(first: Page, rest: Iterator[Page], job: Job, hear: Callable[[Job], None]) -> Iterator[Page]:
     """Yield the pages, and count each when the next is asked for: then its step is counted, too."""
     for page in chain([first], rest):
         yield page
         job.pages += 1
+        hear(job)
 
 
 def where(error: BaseException) -> str:

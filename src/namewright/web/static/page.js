@@ -11,7 +11,7 @@ for (const form of all("form[data-alive]")) {
     if (sending) return;
     event.preventDefault();
     try {
-      if (!(await fetch("/alive", { cache: "no-store" })).ok) throw new Error("not let in");
+      if (!(await fetch(document.body.dataset.alive, { cache: "no-store" })).ok) throw new Error("not let in");
     } catch {
       sayOffline(form);
       return;

@@ -1,0 +1,106 @@
+"""The application's answers without a server: one request in, one answer out, one at a time.
+
+It is called by ``static/worker.mjs``, where Python runs inside a browser, and by tests. It keeps the cookies, which no
+browser sees, and says when the class's file has changed, so that the file is kept on the device before the answer is
+given. Out of scope: where the file is kept (``static/keeping.mjs``), how a request comes here (the service worker).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Mapping
+from dataclasses import dataclass
+from http.cookies import CookieError, SimpleCookie
+from pathlib import Path
+from urllib.parse import unquote, urlsplit
+
+from flask import render_template
+from werkzeug.test import EnvironBuilder, run_wsgi_app
+
+from namewright.message import message
+from namewright.web.app import create_app
+from namewright.web.desk import KEY, Desk
+from namewright.web.jobs import WaitingJobs
+
+
+@dataclass(frozen=True, slots=True)
+class Answer:
+    """What the application answers: a status code, headers in their order, and the body."""
+
+    status: int
+    headers: tuple[tuple[str, str], ...]
+    body: bytes
+
+
+class Bridge:
+    """One application for one class, asked without a network.
+
+    ``host`` is the address of the page (host and port), ``root`` the path under which the screens lie. ``cookies`` are
+    those of last time. ``tell`` hears how many pages of a PDF are made, and of how many.
+    """
+
+    def __init__(self, class_file: Path, host: str, root: str, cookies: Mapping[str, str] | None = None,
+                 tell: Callable[[int, int], None] = lambda done, total: None) -> None:
+        self._file, self._host, self._root = class_file, host, root.rstrip("/")
+        self.cookies = dict(cookies or {})
+        self._waiting = WaitingJobs()
+        self._app = create_app({"CLASS": str(class_file), "HOSTS": [host], "IN_BROWSER": True})
+        self._desk: Desk = self._app.extensions[KEY]
+        self._desk.jobs.run_by(self._waiting, lambda job: tell(job.pages, job.pages_in_all))
+        self._kept = self._bytes()
+
+    def answer(self, method: str, path: str, headers: Iterable[tuple[str, str]] = (), body: bytes = b"") -> Answer:
+        """Answer a request; ``path`` has the query, if any. What lies outside of our screens is not found."""
+        asked = urlsplit(path)
+        inside = asked.path.removeprefix(self._root)
+        if inside == asked.path and self._root or not inside.startswith("/"):
+            return Answer(404, (), b"")
+        sent = [(name, value) for name, value in headers if name.lower() not in ("cookie", "host", "origin")]
+        if self.cookies:
+            sent.append(("Cookie", "; ".join(f"{name}={value}" for name, value in self.cookies.items())))
+        environ = EnvironBuilder(unquote(inside), base_url=f"http://{self._host}{self._root}/",
+                                 query_string=asked.query, method=method, headers=sent, data=body).get_environ()
+        return self._asked(environ)
+
+    def _asked(self, environ: Mapping[str, object]) -> Answer:
+        parts, status, headers = run_wsgi_app(self._app, dict(environ), buffered=True)
+        self._take_cookies(headers.getlist("Set-Cookie"))
+        shown = tuple((name, value) for name, value in headers if name != "Set-Cookie")
+        return Answer(int(status.split()[0]), shown, b"".join(parts))
+
+    def _take_cookies(self, lines: Iterable[str]) -> None:
+        for line in lines:
+            try:
+                found = SimpleCookie(line)
+            except CookieError:
+                continue
+            for name, cookie in found.items():
+                if cookie["max-age"] == "0":
+                    self.cookies.pop(name, None)
+                else:
+                    self.cookies[name] = cookie.value
+
+    def unkept(self) -> bytes | None:
+        """Return the class's file where it differs from what is kept on the device; else None."""
+        now = self._bytes()
+        return None if now == self._kept else now
+
+    def is_kept(self) -> None:
+        """Hear that the file is kept on the device as it is now."""
+        self._kept = self._bytes()
+
+    def not_kept(self) -> Answer:
+        """Go back to the class as it is kept, since the device could not keep the change, and return the page that says so."""
+        self._file.write_bytes(self._kept)
+        self._desk.forget()
+        with self._app.test_request_context(base_url=f"http://{self._host}{self._root}/"):
+            page = render_template("problem.html", problem=message("web.site.not_kept"))
+        return Answer(507, (("Content-Type", "text/html; charset=utf-8"),), page.encode())
+
+    def work(self) -> bool:
+        """Do the next job that waits; say whether there was one."""
+        return self._waiting.do_next()
+
+    def _bytes(self) -> bytes:
+        return self._file.read_bytes() if self._file.exists() else b""
+
+

@@ -1,0 +1,83 @@
+// What the screens ask for goes to Python in the shell page; everything else is a file of this site, fetched once,
+// checked, and kept, so that the site works without a network from then on. Nothing else is ever fetched.
+"use strict";
+const BUILD = /*BUILD*/null;
+const CACHE = "namewright-files";
+const ROOT = new URL("./", self.location);
+const SCREENS = "app/";
+const TAKEN_WITHIN_MS = 3000;
+const at = (sha256) => new URL("kept/" + sha256, ROOT).href;
+
+addEventListener("install", (event) => event.waitUntil(fill()));
+addEventListener("activate", (event) => event.waitUntil(tidy().then(() => clients.claim())));
+addEventListener("message", (event) => { if (event.data === "use") skipWaiting(); });
+addEventListener("fetch", (event) => {
+  const asked = new URL(event.request.url);
+  if (asked.origin !== ROOT.origin || !asked.pathname.startsWith(ROOT.pathname)) {
+    event.respondWith(Response.error());
+    return;
+  }
+  const path = decodeURIComponent(asked.pathname.slice(ROOT.pathname.length));
+  event.respondWith(path.startsWith(SCREENS) ? screen(event, asked) : file(path));
+});
+
+// --- files ---
+async function fill() {
+  const cache = await caches.open(CACHE), files = Object.entries(BUILD.files);
+  const total = files.reduce((sum, [, file]) => sum + file.sent, 0);
+  let done = 0;
+  await Promise.all(files.map(async ([path, file]) => {
+    if (!await cache.match(at(file.sha256))) await cache.put(at(file.sha256), await fetched(path, file));
+    done += file.sent;
+    for (const one of await clients.matchAll({ includeUncontrolled: true })) one.postMessage({ loading: { done, total } });
+  }));
+}
+async function fetched(path, { sha256, packed, type }) {
+  const sent = await fetch(new URL(packed ?? path, ROOT), { cache: "no-cache", credentials: "omit" });
+  if (!sent.ok) throw new Error(`${path}: ${sent.status}`);
+  const stream = packed ? sent.body.pipeThrough(new DecompressionStream("gzip")) : sent.body;
+  const bytes = await new Response(stream).arrayBuffer();
+  const digest = new Uint8Array(await crypto.subtle.digest("SHA-256", bytes));
+  if ([...digest].map((byte) => byte.toString(16).padStart(2, "0")).join("") !== sha256) throw new Error(`${path}: not as published`);
+  return new Response(bytes, { headers: { "Content-Type": type, "Content-Security-Policy": BUILD.policy, "X-Content-Type-Options": "nosniff", "Referrer-Policy": "no-referrer" } });
+}
+async function tidy() {
+  const cache = await caches.open(CACHE), ours = new Set(Object.values(BUILD.files).map((file) => at(file.sha256)));
+  for (const kept of await cache.keys()) if (!ours.has(kept.url)) await cache.delete(kept);
+}
+async function file(path) {
+  const known = BUILD.files[path || "index.html"];
+  const kept = known && await (await caches.open(CACHE)).match(at(known.sha256));
+  if (kept) return kept;
+  return known ? fetched(path || "index.html", known) : new Response("", { status: 404 });
+}
+
+// --- screens ---
+async function screen(event, asked) {
+  const { request } = event;
+  const body = ["GET", "HEAD"].includes(request.method) ? null : await request.arrayBuffer();
+  const ask = { method: request.method, path: asked.pathname + asked.search, headers: [...request.headers], body };
+  const shells = (await clients.matchAll({ type: "window" })).filter((one) => new URL(one.url).pathname === ROOT.pathname);
+  const answer = await first(shells.map((one) => sent(one, ask)));
+  if (answer) return new Response([204, 304].includes(answer.status) ? null : answer.body, { status: answer.status, headers: answer.headers });
+  if (request.mode === "navigate") return Response.redirect(ROOT.href + "#" + asked.pathname.slice(ROOT.pathname.length) + asked.search);
+  return new Response("", { status: 503 });
+}
+// The shell that holds the class says at once that it has taken a request; others keep silent.
+function sent(shell, ask) {
+  return new Promise((done) => {
+    const { port1, port2 } = new MessageChannel();
+    const wait = setTimeout(() => done(null), TAKEN_WITHIN_MS);
+    port1.onmessage = ({ data }) => {
+      if (data.taken) clearTimeout(wait);
+      else done(data);
+    };
+    shell.postMessage({ ask }, [port2]);
+  });
+}
+function first(answers) {
+  return new Promise((done) => {
+    for (const one of answers) one.then((answer) => { if (answer) done(answer); });
+    Promise.all(answers).then(() => done(null));
+  });
+}

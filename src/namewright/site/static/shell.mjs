@@ -1,0 +1,137 @@
+// The page around the screens. It holds Python's worker for as long as the tab is open, shows the screens in a frame,
+// and says what cannot be done here. One tab holds the class at a time.
+import { get, put } from "./keeping.mjs";
+const one = (what) => document.querySelector(what);
+const words = await (await fetch("words.json")).json();
+const spoken = navigator.languages.map((tag) => tag.split("-")[0]).find((tag) => words[tag]) ?? "en";
+const word = (key, fields = {}) => words[spoken][key].replace(/\{(\w+)\}/g, (_, name) => fields[name]);
+const frame = one("#screens"), said = one("#said"), bar = one("#bar"), notes = one("#notes");
+const SCREENS = new URL("app", location.href.split("#")[0].replace(/[^/]*$/, "")).href;
+const MONTH_MS = 30 * 24 * 3600 * 1000;
+document.documentElement.lang = spoken;
+one("#private").textContent = word("private");
+
+const say = (key, fields) => { said.textContent = word(key, fields); };
+function stop(key, fields) {
+  say(key, fields);
+  bar.hidden = true;
+  one("#start").hidden = false;
+  frame.hidden = true;
+}
+function note(text, label, act) {
+  const line = document.createElement("p"), button = document.createElement("button");
+  line.textContent = text;
+  button.textContent = label;
+  button.addEventListener("click", () => { notes.replaceChildren(); notes.hidden = true; act?.(); });
+  notes.replaceChildren(line, button);
+  notes.hidden = false;
+}
+
+// --- what this browser has to have ---
+function lacking() {
+  if (!isSecureContext) return "insecure";
+  const there = [navigator.serviceWorker, window.WebAssembly, window.indexedDB, window.caches, navigator.locks, window.DecompressionStream];
+  return there.every(Boolean) ? "" : "old";
+}
+
+// --- the site's files, then Python ---
+let worker, ready = false;
+const waiting = [];
+navigator.serviceWorker?.addEventListener("message", ({ data, ports }) => {
+  if (data.loading && !ready) {
+    bar.hidden = false;
+    bar.max = data.loading.total;
+    bar.value = data.loading.done;
+  }
+  if (data.ask && worker) {
+    ports[0].postMessage({ taken: true });
+    if (ready) worker.postMessage({ ask: data.ask }, [ports[0]]);
+    else waiting.push([data.ask, ports[0]]);
+  }
+});
+
+async function controlled() {
+  const registration = await navigator.serviceWorker.register("service-worker.js", { updateViaCache: "none" });
+  const installing = registration.installing;
+  await Promise.race([navigator.serviceWorker.ready, new Promise((_, fail) => installing?.addEventListener("statechange", () => {
+    if (installing.state === "redundant") fail(new Error("not loaded"));
+  }))]);
+  if (!navigator.serviceWorker.controller) await new Promise((done) => navigator.serviceWorker.addEventListener("controllerchange", done, { once: true }));
+  offer(registration);
+}
+function offer(registration) {
+  const show = () => note(word("newer"), word("use_newer"), () => {
+    navigator.serviceWorker.addEventListener("controllerchange", () => location.reload(), { once: true });
+    registration.waiting.postMessage("use");
+  });
+  if (registration.waiting) show();
+  registration.addEventListener("updatefound", () => {
+    const fresh = registration.installing;
+    fresh.addEventListener("statechange", () => { if (fresh.state === "installed" && navigator.serviceWorker.controller) show(); });
+  });
+}
+
+function python() {
+  say("starting");
+  bar.removeAttribute("value");
+  return new Promise((done, fail) => {
+    worker = new Worker("worker.mjs", { type: "module" });
+    worker.onmessage = ({ data }) => {
+      if (data.ready) done();
+      if (data.failed) fail(new Error(data.failed));
+      if ("progress" in data) progress(data.progress);
+    };
+    worker.onerror = (event) => fail(new Error(event.message));
+    worker.postMessage({ begin: { host: location.host, root: new URL(SCREENS).pathname } });
+  });
+}
+function progress(made) {
+  if (made) frame.contentDocument?.querySelectorAll("progress").forEach((one) => { one.max = made.total; one.value = made.done; });
+}
+
+// --- the screens: the frame's place is kept in the address, so that a reload comes back to it ---
+frame.addEventListener("load", () => {
+  let place;
+  try { place = frame.contentWindow.location; } catch { return; }
+  if (place.href.startsWith(SCREENS)) history.replaceState(null, "", "#app" + place.href.slice(SCREENS.length));
+  if (frame.contentDocument?.title) document.title = frame.contentDocument.title;
+});
+function show() {
+  ready = true;
+  for (const [ask, port] of waiting.splice(0)) worker.postMessage({ ask }, [port]);
+  const place = location.hash.startsWith("#app/") ? location.hash.slice(1 + "app".length) : "/";
+  frame.src = SCREENS + place;
+  frame.hidden = false;
+  one("#start").hidden = true;
+}
+async function remind() {
+  const copied = await get("copied"), begun = await get("class");
+  if (!copied) await put("copied", Date.now());
+  else if (begun && Date.now() - copied > MONTH_MS) note(word("copy_reminder"), word("understood"), () => put("copied", Date.now()));
+}
+
+async function begin() {
+  const lack = lacking();
+  if (lack) { stop(lack); return; }
+  try {
+    say("loading");
+    await controlled();
+  } catch {
+    stop("not_loaded");
+    return;
+  }
+  const held = setTimeout(() => stop("other_tab"), 400);
+  await navigator.locks.request("namewright-class", async () => {
+    clearTimeout(held);
+    try {
+      await python();
+      if (!await navigator.storage?.persisted?.()) await navigator.storage?.persist?.();
+      show();
+      await remind();
+    } catch (error) {
+      stop("not_started", { kind: error.message });
+    }
+    await new Promise(() => {});  // held until the tab is closed
+  });
+}
+begin();
