@@ -1,9 +1,10 @@
 """The application: its rules, its words, its pages, and what is said when something goes wrong.
 
 ``create_app(config)`` takes CLASS (the path of the class's file), HOSTS (the addresses that are ours, each with its
-port), to share the class PASSPHRASE, KEY (what lets in otherwise; drawn where none is given), and SPOKEN (the language
-of what is said on stderr). Nothing about a child is written to a log: of an error only its kind and its place in the
-code are told.
+port), to share the class PASSPHRASE, KEY (what lets in otherwise; drawn where none is given), SPOKEN (the language of
+what is said on stderr), and IN_BROWSER where Python itself runs inside a browser: no threads, no processes, nobody else
+to keep out, and the screens stand in a frame. Nothing about a child is written to a log: of an error only its kind and
+its place in the code are told.
 """
 
 from __future__ import annotations
@@ -61,7 +62,7 @@ def create_app(config: Mapping[str, Any]) -> Flask:
     """Return the application for one class. Raises KeyError where CLASS or HOSTS is missing."""
     app = QuietFlask("namewright.web")
     app.config.update(MAX_CONTENT_LENGTH=MAX_BYTES, MAX_FORM_MEMORY_SIZE=MAX_FORM_BYTES,
-                      MAX_FORM_PARTS=MAX_FIELDS, PASSPHRASE="", KEY="", SPOKEN=FIRST)
+                      MAX_FORM_PARTS=MAX_FIELDS, PASSPHRASE="", KEY="", SPOKEN=FIRST, IN_BROWSER=False)
     app.config.from_mapping(config)
     app.extensions[KEY] = Desk(Path(app.config["CLASS"]))
     app.jinja_env.trim_blocks = app.jinja_env.lstrip_blocks = True
@@ -70,7 +71,7 @@ def create_app(config: Mapping[str, Any]) -> Flask:
     guard.install(app, app.config["HOSTS"])
     if app.config["PASSPHRASE"]:
         gate.install(app, app.config["PASSPHRASE"], app.config["KEY"])
-    else:
+    elif not app.config["IN_BROWSER"]:
         key.install(app, app.config["KEY"])
     guard.install_forms(app, guard.Seal(), class_mark)
     for pages in (home, roster, room, printing, aide, lines, seen, family, erase, week, clapping, next_month):

@@ -63,7 +63,7 @@ def install(app: Flask, hosts: Iterable[str]) -> None:
     """Answer only at our own addresses, with port, and let no answer load anything from elsewhere."""
     ours = frozenset(hosts)
     app.before_request(lambda: refuse_strangers(request, ours))
-    app.after_request(_guarded)
+    app.after_request(_in_own_frame if app.config["IN_BROWSER"] else _guarded)
 
 
 def install_forms(app: Flask, seal: Seal, mark: Callable[[], str]) -> None:
@@ -99,6 +99,15 @@ def refuse_strangers(asked: Request, ours: frozenset[str]) -> None:
     opened = asked.method == "GET" and asked.headers.get("Sec-Fetch-Mode") == "navigate"
     if site not in ("same-origin", "none") and not opened:
         abort(403)
+
+
+def _in_own_frame(answer: Response) -> Response:
+    """Guard an answer as always, but let a page of this very address show it in a frame."""
+    guarded = _guarded(answer)
+    guarded.headers["X-Frame-Options"] = "SAMEORIGIN"
+    policy = guarded.headers["Content-Security-Policy"]
+    guarded.headers["Content-Security-Policy"] = policy.replace("frame-ancestors 'none'", "frame-ancestors 'self'")
+    return guarded
 
 
 def _guarded(answer: Response) -> Response:

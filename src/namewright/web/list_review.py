@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from difflib import SequenceMatcher
 from functools import cached_property
 
-from flask import Blueprint, abort, redirect, render_template, request, url_for
+from flask import Blueprint, abort, current_app, redirect, render_template, request, url_for
 from werkzeug.wrappers import Response
 
 from namewright.classbook import ClassbookError, RosterUpdate
@@ -21,6 +21,7 @@ from namewright.message import Message, message
 from namewright.roster.children import LineReport, Outcome, RosterError
 from namewright.roster.parsing import read_roster
 from namewright.roster.reader_process import decode_in_a_process
+from namewright.roster.sources import decode
 from namewright.settings import NamePart
 from namewright.web.desk import book, class_settings, desk, keep_groups
 from namewright.web.screen_language import language_of
@@ -152,12 +153,18 @@ def _sent() -> tuple[str, tuple[Message, ...], Message | None]:
     file = request.files.get("file")
     if file is not None and file.filename:
         try:
-            return (*decode_in_a_process(file.read(), message("roster.file")), None)
+            return (*_decoded(file.read()), None)
         except RosterError as error:
             return "", (), error.message
     if "line" in request.form:
         return "\n".join(request.form.getlist("line")).rstrip("\n"), (), None
     return request.form.get("text", "").replace("\r\n", "\n"), (), None
+
+
+def _decoded(data: bytes) -> tuple[str, tuple[Message, ...]]:
+    if current_app.config["IN_BROWSER"]:  # it has no processes, and nobody else waits there
+        return decode(data, message("roster.file"))
+    return decode_in_a_process(data, message("roster.file"))
 
 
 def _based() -> int:

@@ -1,0 +1,160 @@
+"""The folder of static files: Python for browsers, the engine and what it needs, the screens, and the page around them.
+
+``python -m namewright.site.build -o dist/site`` (``make site``). Python for browsers is Pyodide's core from the npm
+registry, the libraries are wheels from PyPI; both are pinned with their hashes. Everything large is packed beforehand, so that
+any server that hands out files will do. The libraries go as bytecode of that very Python, compiled by itself. Needs npm
+and node. Out of scope: what a school's own font needs (native code).
+"""
+
+from __future__ import annotations
+
+import argparse
+import base64
+import gzip
+import hashlib
+import json
+import shutil
+import subprocess
+import sys
+import tarfile
+import tempfile
+import zipfile
+from collections.abc import Iterator
+from pathlib import Path, PurePosixPath
+
+from namewright.web.guard import CONTENT_POLICY
+from namewright.web.screen_language import screen_languages
+from namewright.wording import wording
+
+HERE = Path(__file__).parent
+STATIC = HERE / "static"
+SOURCE = HERE.parents[2]  # the repository: the wheel is built from it
+PYODIDE = "314.0.7"
+PYODIDE_SHA512 = "0YvXxEhfEdpLfb/XkM2BFAeMROq0iMUX2bzzH9pOttyMcWkwq+HbE5uyuGD82LN7y2q+SNvi/6V5JEsOlD2R1A=="
+ENGINE = ("pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm", "python_stdlib.zip", "pyodide-lock.json")
+# fontTools is used for curves and boxes alone; its compilers and tables stay at home.
+FONTTOOLS = ("fontTools/__init__.py", "fontTools/misc/", "fontTools/pens/", "fontTools/svgLib/", "fontTools/agl.py",
+             "fontTools/config/", "fontTools/cu2qu/", "fontTools/qu2cu/")
+LEFT_OUT = ("namewright/commands/", "namewright/cli.py", "namewright/__main__.py", "namewright/truetype/",
+            "namewright/schoolfont/", "namewright/site/static/", "namewright/site/build.py", "namewright/api.py",
+            "namewright/web/serve.py")
+# Wasm has to be compiled; screens are shown in a frame of this very page. Nothing from elsewhere, as everywhere.
+POLICY = CONTENT_POLICY.replace("script-src 'self'", "script-src 'self' 'wasm-unsafe-eval'").replace(
+    "frame-ancestors 'none'", "frame-src 'self'; worker-src 'self'; manifest-src 'self'")
+TYPES = {".mjs": "text/javascript", ".js": "text/javascript", ".html": "text/html; charset=utf-8",
+         ".css": "text/css; charset=utf-8", ".json": "application/json", ".svg": "image/svg+xml", ".zip": "application/zip",
+         ".wasm": "application/wasm", ".webmanifest": "application/manifest+json"}
+WORDS = ("private", "loading", "starting", "scripts", "insecure", "old", "other_tab", "not_loaded", "not_started", "newer",
+         "use_newer", "copy_reminder", "understood")  # what shell.mjs says, by key
+_PACKED_FROM_BYTES = 100_000
+_OLD = (1980, 1, 1, 0, 0, 0)  # the first moment a zip knows: the same bytes whenever it is built
+
+
+def build(out: Path) -> dict[str, int]:
+    """Write the site into ``out``, which is made anew, and return sizes in bytes: ``raw``, ``sent`` and ``files``.
+
+    Raises subprocess.CalledProcessError where a registry does not answer, ValueError where a hash is not as pinned.
+    """
+    with tempfile.TemporaryDirectory() as scratch:
+        work = Path(scratch)
+        files = dict(_engine(work)) | dict(_page()) | {"library.zip": _library(work)}
+    shutil.rmtree(out, ignore_errors=True)
+    entries = {path: _written(out, path, data) for path, data in sorted(files.items())}
+    version = hashlib.sha256(json.dumps(entries, sort_keys=True).encode()).hexdigest()[:12]
+    told = json.dumps({"version": version, "policy": POLICY, "files": entries}, indent=1)
+    script = (STATIC / "service-worker.js").read_text("utf-8").replace("/*BUILD*/null", told)
+    (out / "service-worker.js").write_text(script, "utf-8")
+    sent = sum(int(str(each["sent"])) for each in entries.values()) + len(script.encode())
+    return {"raw": sum(map(len, files.values())), "sent": sent, "files": len(entries) + 1}
+
+
+def _written(out: Path, path: str, data: bytes) -> dict[str, object]:
+    """Write a file, packed where it is large, and return what the service worker has to know of it."""
+    sha256 = hashlib.sha256(data).hexdigest()
+    entry: dict[str, object] = {"sha256": sha256, "type": TYPES[PurePosixPath(path).suffix]}
+    where = path
+    if len(data) > _PACKED_FROM_BYTES:
+        where = entry["packed"] = f"packed/{sha256[:16]}.pack"  # not .gz: some servers unpack that on the way
+        data = gzip.compress(data, 9, mtime=0)
+    (out / where).parent.mkdir(parents=True, exist_ok=True)
+    (out / where).write_bytes(data)
+    return entry | {"sent": len(data)}
+
+
+def _engine(work: Path) -> Iterator[tuple[str, bytes]]:
+    subprocess.run(["npm", "pack", "--silent", f"pyodide@{PYODIDE}"], cwd=work, check=True, stdout=subprocess.DEVNULL)
+    (packed,) = work.glob("pyodide-*.tgz")
+    if base64.b64encode(hashlib.sha512(packed.read_bytes()).digest()).decode() != PYODIDE_SHA512:
+        raise ValueError(f"pyodide {PYODIDE} from the registry is not the one that was pinned")
+    with tarfile.open(packed) as archive:
+        archive.extractall(work, filter="data")
+    for name in ENGINE:
+        yield f"engine/{name}", (work / "package" / name).read_bytes()
+
+
+def _page() -> Iterator[tuple[str, bytes]]:
+    words = {one: {key: wording(one).say(f"web.site.{key}", kind="{kind}") for key in WORDS} for one in screen_languages()}
+    yield "words.json", json.dumps(words, ensure_ascii=False).encode()
+    yield "icon.svg", (HERE.parent / "web" / "static" / "icon.svg").read_bytes()
+    for name in ("site.css", "shell.mjs", "worker.mjs", "keeping.mjs", "manifest.webmanifest"):
+        yield name, (STATIC / name).read_bytes()
+    english = words["en"]
+    page = (STATIC / "index.html").read_text("utf-8").replace("@POLICY@", _in_page(POLICY))
+    yield "index.html", page.replace("@WAIT@", english["loading"]).replace("@SCRIPTS@", english["scripts"]).encode()
+
+
+def _in_page(policy: str) -> str:
+    """Return a policy without what only a header may say (CSP 3, 3.3)."""
+    return "; ".join(part for part in policy.split("; ") if not part.startswith("frame-ancestors"))
+
+
+def _library(work: Path) -> bytes:
+    """Return the engine and its libraries as a zip of bytecode, not packed in itself: the whole is packed once."""
+    wheels = work / "wheels"
+    pip = [sys.executable, "-m", "pip", "--disable-pip-version-check", "--quiet"]
+    subprocess.run([*pip, "download", "--no-deps", "--require-hashes", "--only-binary", ":all:", "--python-version", "3.11",
+                    "--platform", "manylinux2014_x86_64", "--platform", "any", "-r", HERE / "lock.txt", "-d", wheels], check=True)
+    subprocess.run([*pip, "wheel", "--no-deps", "-w", wheels, SOURCE], check=True)
+    source, compiled = work / "source.zip", work / "library.zip"
+    with zipfile.ZipFile(source, "w") as archive:
+        for name, data in sorted(_sources(wheels)):
+            archive.writestr(name, data)
+    subprocess.run(["node", HERE / "compile.mjs", work / "package", source, compiled], check=True)
+    return _same_each_time(compiled)
+
+
+def _sources(wheels: Path) -> Iterator[tuple[str, bytes]]:
+    for wheel in sorted(wheels.glob("*.whl")):
+        with zipfile.ZipFile(wheel) as archive:
+            yield from ((name, archive.read(name)) for name in archive.namelist() if _is_needed(name))
+    # Python for browsers has Unicode 16 of its own; a test compares what both make of every name that is tried.
+    yield "unicodedata2.py", b"from unicodedata import *\nfrom unicodedata import unidata_version\n"
+
+
+def _is_needed(name: str) -> bool:
+    if name.startswith("fontTools/"):
+        return name.startswith(FONTTOOLS) and name.endswith(".py")
+    return not name.startswith(LEFT_OUT) and not name.endswith((".so", ".pyi", ".c", "/")) and (
+        ".data/" not in name and (".dist-info/" not in name or name.endswith("METADATA")))
+
+
+def _same_each_time(path: Path) -> bytes:
+    """Return a zip with the same content, its files in order and without their times."""
+    out = path.with_name("sorted.zip")
+    with zipfile.ZipFile(path) as archive, zipfile.ZipFile(out, "w") as made:
+        for name in sorted(archive.namelist()):
+            made.writestr(zipfile.ZipInfo(name, _OLD), archive.read(name))
+    return out.read_bytes()
+
+
+def main() -> None:
+    """Build the site from the command line, and tell its size."""
+    parser = argparse.ArgumentParser(prog="python -m namewright.site.build", description=__doc__.splitlines()[0])
+    parser.add_argument("-o", "--output", type=Path, default=Path("dist/site"))
+    out = parser.parse_args().output
+    size = build(out)
+    print(f"{out}: {size['files']} files, {size['sent'] / 1e6:.1f} MB sent on a first visit ({size['raw'] / 1e6:.1f} MB unpacked)")
+
+
+if __name__ == "__main__":
+    main()
