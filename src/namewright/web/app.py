@@ -22,6 +22,7 @@ from namewright.message import Problem, message, together
 from namewright.web import (
     aide,
     clapping,
+    copies,
     erase,
     family,
     gate,

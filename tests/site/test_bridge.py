@@ -1,0 +1,149 @@
+"""The bridge: every kind of request that a screen sends, answered without a server."""
+
+from __future__ import annotations
+
+import re
+from pathlib import Path
+from urllib.parse import urlencode
+
+import pytest
+
+from namewright.site.bridge import Answer, Bridge
+
+HOST, ROOT = "play.example", "/names/app"
+BOUNDARY = "a-part-ends"
+
+
+@pytest.fixture
+def class_file(tmp_path: Path) -> Path:
+    return tmp_path / "class.db"
+
+
+@pytest.fixture
+def bridge(class_file: Path) -> Bridge:
+    return Bridge(class_file, HOST, ROOT)
+
+
+def typed(page: Answer, **fields: str) -> dict[str, str]:
+    """Return a form as a browser would send it: what is hidden in the page, and what is typed."""
+    hidden = re.findall(r'name="(token|class)" value="([^"]*)"', page.body.decode())
+    return dict(hidden[:2]) | fields
+
+
+def form(bridge: Bridge, path: str, fields: dict[str, str], files: dict[str, bytes] | None = None) -> Answer:
+    """Send a form with files as RFC 7578 has it, put together by hand."""
+    parts = [f'--{BOUNDARY}\r\nContent-Disposition: form-data; name="{key}"\r\n\r\n{text}\r\n'.encode()
+             for key, text in fields.items()]
+    parts += [f'--{BOUNDARY}\r\nContent-Disposition: form-data; name="{key}"; filename="one.db"\r\n\r\n'.encode() + data
+              + b"\r\n" for key, data in (files or {}).items()]
+    body = b"".join(parts) + f"--{BOUNDARY}--\r\n".encode()
+    return bridge.answer("POST", ROOT + path, [("Content-Type", f"multipart/form-data; boundary={BOUNDARY}")], body)
+
+
+def header(answer: Answer, name: str) -> str:
+    return dict(answer.headers).get(name, "")
+
+
+def keep(bridge: Bridge, names: str) -> None:
+    """Keep a list as the class."""
+    page = bridge.answer("GET", ROOT + "/class/list")
+    (based,) = set(re.findall(r'name="based" value="(\d+)"', page.body.decode()))
+    body = urlencode(typed(page, text=names, based=based, practise="given")).encode()
+    kept = bridge.answer("POST", ROOT + "/class/list", [("Content-Type", "application/x-www-form-urlencoded")], body)
+    assert kept.status == 302, kept.body.decode()[-900:]
+
+
+def test_pages_lie_under_the_root(bridge: Bridge) -> None:
+    """Links, style and pictures all begin with the root, wherever a server has put the folder."""
+    page = bridge.answer("GET", ROOT + "/")
+    links = re.findall(r'(?:href|src|action)="([^"#]+)"', page.body.decode())
+    assert page.status == 200
+    assert len(links) > 8
+    assert all(link.startswith(ROOT + "/") for link in links), links
+
+
+@pytest.mark.parametrize("path", ["/elsewhere", "/names/apparel", "/names/app"])
+def test_what_lies_outside_is_not_found(bridge: Bridge, path: str) -> None:
+    assert bridge.answer("GET", path).status == 404
+
+
+def test_only_this_page_may_frame_the_screens(bridge: Bridge) -> None:
+    page = bridge.answer("GET", ROOT + "/")
+    assert header(page, "X-Frame-Options") == "SAMEORIGIN"
+    assert "frame-ancestors 'self'" in header(page, "Content-Security-Policy")
+    assert "default-src 'none'" in header(page, "Content-Security-Policy")
+
+
+def test_a_language_is_remembered_without_a_browser_seeing_the_cookie(bridge: Bridge, class_file: Path) -> None:
+    """Choosing Spanish leads back, sets no cookie outside, and lasts over a start with the cookies of last time."""
+    chosen = form(bridge, "/language", typed(bridge.answer("GET", ROOT + "/"), language="es", back=ROOT + "/class"))
+    assert (chosen.status, header(chosen, "Location")) == (302, ROOT + "/class")
+    assert header(chosen, "Set-Cookie") == ""
+    again = Bridge(class_file, HOST, ROOT, bridge.cookies)
+    assert b'<html lang="es"' in again.answer("GET", ROOT + "/").body
+
+
+def test_a_change_is_told_until_it_is_kept(bridge: Bridge) -> None:
+    """A class that was saved is unkept until the device says that it has it; looking changes nothing."""
+    bridge.answer("GET", ROOT + "/class")
+    bridge.is_kept()
+    keep(bridge, "Ottoline\nBram")
+    fresh = bridge.unkept()
+    assert fresh is not None
+    assert fresh.startswith(b"SQLite format 3\0")
+    bridge.is_kept()
+    bridge.answer("GET", ROOT + "/class")
+    assert bridge.unkept() is None
+
+
+def test_what_could_not_be_kept_is_taken_back(bridge: Bridge) -> None:
+    """On a full device the class is what it was, and a page says so."""
+    keep(bridge, "Ottoline\nBram")
+    bridge.is_kept()
+    keep(bridge, "Ottoline\nBram\nSunniva")
+    said = bridge.not_kept()
+    assert said.status == 507
+    assert b"could not save" in said.body
+    page = bridge.answer("GET", ROOT + "/class").body.decode()
+    assert "Ottoline" in page
+    assert "Sunniva" not in page
+
+
+def test_a_pdf_is_made_when_nothing_else_is_asked(class_file: Path) -> None:
+    """The form is answered at once; the work then tells how far it is; the PDF is a PDF."""
+    told: list[tuple[int, int]] = []
+    bridge = Bridge(class_file, HOST, ROOT, tell=lambda done, total: told.append((done, total)))
+    keep(bridge, "Ottoline\nBram")
+    page = bridge.answer("GET", ROOT + "/class")
+    sent = form(bridge, "/print", typed(page, what="sheets", who="all"))
+    assert sent.status == 302
+    where = header(sent, "Location")
+    assert b"data-finished" not in bridge.answer("GET", where).body
+    assert bridge.work()
+    assert not bridge.work()
+    assert [done for done, _ in told] == list(range(1, len(told) + 1)), told
+    assert all(done <= total for done, total in told)
+    assert len(told) >= 2
+    assert b"data-finished" in bridge.answer("GET", where).body
+    assert bridge.answer("GET", where + "/pages.pdf").body.startswith(b"%PDF-")
+
+
+def test_a_copy_is_saved_and_opened_again(bridge: Bridge, tmp_path: Path) -> None:
+    """A copy is the file itself; opened elsewhere it is the class; what is no class changes nothing."""
+    keep(bridge, "Ottoline\nBram")
+    copy = bridge.answer("GET", ROOT + "/copy/class.db")
+    assert "attachment" in header(copy, "Content-Disposition")
+    other = Bridge(tmp_path / "other.db", HOST, ROOT)
+    keep(other, "Sunniva")
+    page = other.answer("GET", ROOT + "/copy")
+    assert form(other, "/copy", typed(page), {"file": b"no class"}).status == 422
+    assert "Sunniva" in other.answer("GET", ROOT + "/class").body.decode()
+    assert form(other, "/copy", typed(page), {"file": copy.body}).status == 302
+    shown = other.answer("GET", ROOT + "/class").body.decode()
+    assert "Ottoline" in shown
+    assert "Sunniva" not in shown
+
+
+def test_an_error_is_a_page(bridge: Bridge) -> None:
+    assert form(bridge, "/class", typed(bridge.answer("GET", ROOT + "/"))).status == 405
+    assert bridge.answer("GET", ROOT + "/lines/99").status == 404
