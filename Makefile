@@ -8,7 +8,7 @@ NO_VENV  := Namewright needs Python 3.11 or newer with venv: Debian or Ubuntu "a
 Fedora "dnf install python3", macOS "brew install python", Windows python.org.
 AS_ROOT  := $(shell if [ "$$(id -u)" = 0 ]; then echo env; elif command -v sudo >/dev/null; then echo sudo -n; fi)
 
-.PHONY: demo test test-long wheel-check bench gallery lint clean system test-system
+.PHONY: demo test test-long wheel-check site bench gallery lint clean system test-system
 
 demo: $(VENV)/.runtime
 	@mkdir -p out
@@ -25,6 +25,11 @@ test-long: $(VENV)/.dev test-system
 # The wheel, alone in a clean environment: a PDF and a web answer.
 wheel-check: $(VENV)/.dev
 	$(RUN) tests/wheel/check.py
+
+# The whole program as a folder of static files, which runs inside a browser.
+site: $(VENV)/.runtime
+	@command -v npm >/dev/null || $(call apt,npm) || { echo "The site needs npm, which fetches Python for browsers." >&2; exit 1; }
+	$(RUN) -m namewright.site.build -o dist/site
 
 lint: $(VENV)/.dev
 	$(BIN)/ruff check .

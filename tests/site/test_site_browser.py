@@ -1,32 +1,143 @@
-"""The site in Chromium, from a server that hands out files and nothing else: teacher, aide, no network, two tabs."""
+"""The site in Chromium, from a server that hands out files and nothing else: a class, no network, kills, two tabs."""
 
 from __future__ import annotations
 
+import io
+import random
+import re
 import sqlite3
 from pathlib import Path
 from typing import Any
 
+import pikepdf
 import pytest
-from conftest_site import Host, opened, ready
 from playwright.sync_api import BrowserContext
+from sitehelp import Host, opened, ready
 
 from namewright.cli import main
 
 pytestmark = pytest.mark.long
+KILLS = 3
 DEMO = Path(__file__).parents[2] / "src" / "namewright" / "demo.txt"
 
 
 def save_class(frame: Any, names: str) -> None:
     """Paste a list and save it, as a teacher does."""
-    frame.locator("h2 a").first.click()
+    frame.get_by_role("link", name="Print for a whole class").click()
     frame.locator("textarea").fill(names)
-    frame.locator("form[data-list] button").first.click()
-    frame.locator("button[name=keep], button.main").first.click()
-    frame.locator("form[data-class]").wait_for()
+    frame.get_by_role("button", name="Read the names").click()
+    frame.get_by_role("button", name="Save this class").click()
+    frame.get_by_role("button", name="Make the pages").wait_for()
+
+
+def sheets(page: Any, frame: Any) -> bytes:
+    """Make the sheets of the whole class and return the PDF that opens."""
+    frame.get_by_role("button", name="Make the pages").click()
+    link = frame.get_by_role("link", name="Open the PDF")
+    link.wait_for(timeout=90_000)
+    return fetched(page, link.get_attribute("href"))
 
 
 def fetched(page: Any, address: str) -> bytes:
-    """Return what the screens' frame is given for an address of its own."""
+    """Return what the screens are given for an address of their own."""
     inside = next(each for each in page.frames if "/app" in each.url)
-    return bytes(inside.evaluate("""async (address) => Array.from(new Uint8Array(
-        await (await fetch(address)).arrayBuffer()))""", address))
+    return bytes(inside.evaluate("async (address) => Array.from(new Uint8Array(await (await fetch(address))"
+                                 ".arrayBuffer()))", address))
+
+
+def copy_of(page: Any) -> sqlite3.Connection:
+    """Return a copy of the class as it is saved, opened by SQLite itself."""
+    found = sqlite3.connect(":memory:")
+    found.deserialize(fetched(page, f"/{page.url.split('/')[3]}/app/copy/class.db"))
+    return found
+
+
+NUMBER = re.compile(rb"[-+]?\d*\.?\d+")
+LAST_DIGIT = 0.11  # of the PDF's own numbers: C libraries may differ in the last digit of a sine
+
+
+def same_but_for_last_digits(one: bytes, other: bytes) -> None:
+    """Hold two PDFs to the same objects in order, their drawings to the same numbers but for the last digit."""
+    with pikepdf.open(io.BytesIO(one)) as first, pikepdf.open(io.BytesIO(other)) as second:
+        assert len(first.objects) == len(second.objects)
+        for a, b in zip(first.objects, second.objects, strict=True):
+            if isinstance(a, pikepdf.Stream):
+                left, right = a.read_bytes(), b.read_bytes()
+                assert NUMBER.sub(b"#", left) == NUMBER.sub(b"#", right)
+                apart = (abs(float(x) - float(y))
+                         for x, y in zip(NUMBER.findall(left), NUMBER.findall(right), strict=True))
+                assert max(apart, default=0) < LAST_DIGIT
+            else:
+                assert a.unparse() == b.unparse()
+
+
+def test_a_class_becomes_the_same_pdf_as_by_the_command_line(device: BrowserContext, host: Host,
+                                                             tmp_path: Path) -> None:
+    """And no request goes anywhere but to the site's own address, for its own files."""
+    asked: list[str] = []
+    device.on("request", lambda request: asked.append(request.url))
+    page, frame = opened(device, host)
+    save_class(frame, DEMO.read_text("utf-8"))
+    made = sheets(page, frame)
+    assert main(["sheets", str(DEMO), "-o", str(tmp_path / "class.pdf")]) == 0
+    same_but_for_last_digits(made, (tmp_path / "class.pdf").read_bytes())
+    assert asked
+    assert all(re.match(r"(blob:|data:|about:)", each) or each.startswith(host.address) for each in asked), asked
+
+
+def test_it_goes_on_without_a_network(device: BrowserContext, host: Host) -> None:
+    """The server is gone and the tab is new: the class is there, and a card is made."""
+    page, frame = opened(device, host)
+    save_class(frame, "Ottoline Quast\nBram Teller")
+    page.close()
+    host.stop()
+    page, frame = opened(device, host)
+    frame.get_by_role("link", name="One child is here now").click()
+    child = frame.get_by_role("button", name="Ottoline").get_attribute("value")
+    assert fetched(page, f"/{host.name}/app/child/{child}/card.pdf").startswith(b"%PDF-")
+    page.reload()
+    ready(page).get_by_text("Ottoline").first.wait_for()
+
+
+# Saves one line height after another as fast as they are answered, and notes the newest that was answered.
+SAVE_ON = """async (from) => {
+  const form = document.querySelector("form[data-class]");
+  const keep = form.querySelector("[formaction$=choices]").formAction;
+  for (let height = from; ; height += 0.01) {
+    const fields = new FormData(form);
+    fields.set("line_height", height.toFixed(2));
+    const answer = await fetch(keep, { method: "POST", body: fields });
+    if (answer.ok) window.saved = Number(height.toFixed(2));
+  }
+}"""
+
+
+def test_what_was_said_to_be_saved_is_there_after_any_kill(device: BrowserContext, host: Host) -> None:
+    """A page torn away in the middle of saving leaves the old class or the new one, whole, never older than told."""
+    page, frame = opened(device, host)
+    save_class(frame, "Ottoline Quast")
+    chance, least = random.Random(7), 10.0
+    for _ in range(KILLS):
+        inside = next(each for each in page.frames if "/app" in each.url)
+        inside.evaluate(f"void ({SAVE_ON})({least + 0.01})")
+        page.wait_for_timeout(chance.uniform(200, 900))
+        told = inside.evaluate("window.saved ?? 0")
+        page.close()
+        page, frame = opened(device, host)
+        frame.get_by_role("link", name="Print for a whole class").click()
+        frame.get_by_role("button", name="Make the pages").wait_for()
+        found = copy_of(page)
+        assert found.execute("PRAGMA integrity_check").fetchone() == ("ok",)
+        kept = float(dict(found.execute("SELECT key, value FROM class_settings"))["line_height"])
+        assert kept >= max(told, least)
+        least = kept
+
+
+def test_one_tab_holds_the_class(device: BrowserContext, host: Host) -> None:
+    """A second tab says so in a sentence, and goes on by itself when the first is closed."""
+    first, _ = opened(device, host)
+    second = device.new_page()
+    second.goto(host.address)
+    second.get_by_text("open in another tab").wait_for()
+    first.close()
+    ready(second)

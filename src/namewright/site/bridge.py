@@ -52,7 +52,7 @@ class Bridge:
         """Answer a request; ``path`` has the query, if any. What lies outside of our screens is not found."""
         asked = urlsplit(path)
         inside = asked.path.removeprefix(self._root)
-        if inside == asked.path and self._root or not inside.startswith("/"):
+        if (inside == asked.path and self._root) or not inside.startswith("/"):
             return Answer(404, (), b"")
         sent = [(name, value) for name, value in headers if name.lower() not in ("cookie", "host", "origin")]
         if self.cookies:
@@ -89,7 +89,7 @@ class Bridge:
         self._kept = self._bytes()
 
     def not_kept(self) -> Answer:
-        """Go back to the class as it is kept, since the device could not keep the change, and return the page that says so."""
+        """Go back to the class as it is kept, for the device had no room for the change; return a page that says so."""
         self._file.write_bytes(self._kept)
         self._desk.forget()
         with self._app.test_request_context(base_url=f"http://{self._host}{self._root}/"):

@@ -1,9 +1,9 @@
 """The folder of static files: Python for browsers, the engine and what it needs, the screens, and the page around them.
 
 ``python -m namewright.site.build -o dist/site`` (``make site``). Python for browsers is Pyodide's core from the npm
-registry, the libraries are wheels from PyPI; both are pinned with their hashes. Everything large is packed beforehand, so that
-any server that hands out files will do. The libraries go as bytecode of that very Python, compiled by itself. Needs npm
-and node. Out of scope: what a school's own font needs (native code).
+registry, the libraries are wheels from PyPI; both are pinned with their hashes. Everything large is packed beforehand,
+so that any server that hands out files will do. The libraries go as bytecode of that very Python, compiled by itself.
+Needs npm and node. Out of scope: what a school's own font needs (native code).
 """
 
 from __future__ import annotations
@@ -41,11 +41,11 @@ LEFT_OUT = ("namewright/commands/", "namewright/cli.py", "namewright/__main__.py
 # Wasm has to be compiled; screens are shown in a frame of this very page. Nothing from elsewhere, as everywhere.
 POLICY = CONTENT_POLICY.replace("script-src 'self'", "script-src 'self' 'wasm-unsafe-eval'").replace(
     "frame-ancestors 'none'", "frame-src 'self'; worker-src 'self'; manifest-src 'self'")
-TYPES = {".mjs": "text/javascript", ".js": "text/javascript", ".html": "text/html; charset=utf-8",
-         ".css": "text/css; charset=utf-8", ".json": "application/json", ".svg": "image/svg+xml", ".zip": "application/zip",
-         ".wasm": "application/wasm", ".webmanifest": "application/manifest+json"}
-WORDS = ("private", "loading", "starting", "scripts", "insecure", "old", "other_tab", "not_loaded", "not_started", "newer",
-         "use_newer", "copy_reminder", "understood")  # what shell.mjs says, by key
+TYPES = {".mjs": "text/javascript", ".html": "text/html; charset=utf-8", ".css": "text/css; charset=utf-8",
+         ".json": "application/json", ".svg": "image/svg+xml", ".zip": "application/zip", ".wasm": "application/wasm",
+         ".webmanifest": "application/manifest+json"}
+WORDS = ("private", "loading", "starting", "scripts", "insecure", "old", "other_tab", "not_loaded", "not_started",
+         "newer", "use_newer", "copy_reminder", "understood")  # what shell.mjs says, by key
 _PACKED_FROM_BYTES = 100_000
 _OLD = (1980, 1, 1, 0, 0, 0)  # the first moment a zip knows: the same bytes whenever it is built
 
@@ -93,7 +93,8 @@ def _engine(work: Path) -> Iterator[tuple[str, bytes]]:
 
 
 def _page() -> Iterator[tuple[str, bytes]]:
-    words = {one: {key: wording(one).say(f"web.site.{key}", kind="{kind}") for key in WORDS} for one in screen_languages()}
+    words = {one: {key: wording(one).say(f"web.site.{key}", kind="{kind}") for key in WORDS}
+             for one in screen_languages()}
     yield "words.json", json.dumps(words, ensure_ascii=False).encode()
     yield "icon.svg", (HERE.parent / "web" / "static" / "icon.svg").read_bytes()
     for name in ("site.css", "shell.mjs", "worker.mjs", "keeping.mjs", "manifest.webmanifest"):
@@ -112,8 +113,9 @@ def _library(work: Path) -> bytes:
     """Return the engine and its libraries as a zip of bytecode, not packed in itself: the whole is packed once."""
     wheels = work / "wheels"
     pip = [sys.executable, "-m", "pip", "--disable-pip-version-check", "--quiet"]
-    subprocess.run([*pip, "download", "--no-deps", "--require-hashes", "--only-binary", ":all:", "--python-version", "3.11",
-                    "--platform", "manylinux2014_x86_64", "--platform", "any", "-r", HERE / "lock.txt", "-d", wheels], check=True)
+    subprocess.run([*pip, "download", "--no-deps", "--require-hashes", "--only-binary", ":all:",
+                    "--python-version", "3.11", "--platform", "manylinux2014_x86_64", "--platform", "any",
+                    "-r", HERE / "lock.txt", "-d", wheels], check=True)
     subprocess.run([*pip, "wheel", "--no-deps", "-w", wheels, SOURCE], check=True)
     source, compiled = work / "source.zip", work / "library.zip"
     with zipfile.ZipFile(source, "w") as archive:
@@ -153,7 +155,8 @@ def main() -> None:
     parser.add_argument("-o", "--output", type=Path, default=Path("dist/site"))
     out = parser.parse_args().output
     size = build(out)
-    print(f"{out}: {size['files']} files, {size['sent'] / 1e6:.1f} MB sent on a first visit ({size['raw'] / 1e6:.1f} MB unpacked)")
+    sent, raw = size["sent"] / 1e6, size["raw"] / 1e6
+    print(f"{out}: {size['files']} files, {sent:.1f} MB sent on a first visit ({raw:.1f} MB unpacked)")
 
 
 if __name__ == "__main__":

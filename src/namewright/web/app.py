@@ -75,7 +75,8 @@ def create_app(config: Mapping[str, Any]) -> Flask:
     elif not app.config["IN_BROWSER"]:
         key.install(app, app.config["KEY"])
     guard.install_forms(app, guard.Seal(), class_mark)
-    for pages in (home, roster, room, printing, aide, lines, seen, family, erase, week, clapping, next_month):
+    for pages in (home, roster, room, printing, aide, lines, seen, family, erase, week, clapping, next_month,
+                  copies):
         app.register_blueprint(pages.pages)
     app.context_processor(_shell)
     _say_errors(app)
@@ -84,12 +85,12 @@ def create_app(config: Mapping[str, Any]) -> Flask:
 
 def _shell() -> dict[str, Any]:
     """Return what every page needs: its language, its words, its menu."""
-    spoken = screen_language.language_of(request)
-
+    spoken, inside = screen_language.language_of(request), current_app.config["IN_BROWSER"]
     notices = desk().told(request.args.get("told", ""))
     names = {one: wording(one).say("web.name") for one in screen_language.screen_languages()}
     of_paper = {one: wording(one).say("page.language") for one in languages()}
-    return {"shared": bool(current_app.config["PASSPHRASE"]), "known": g.get(KNOWN, False), "notices": notices,
+    return {"shared": bool(current_app.config["PASSPHRASE"]), "known": inside or g.get(KNOWN, False),
+            "in_browser": inside, "notices": notices,
             "t": wording(spoken).say,
             "together": together, "screen_language": spoken, "screen_languages": names, "paper_languages": of_paper,
             "told": lambda what: screen_language.reason(request, what)}

@@ -1,4 +1,4 @@
-"""A class that is kept inside a browser: a copy to keep elsewhere, and back again. Elsewhere the file itself is at hand."""
+"""A class kept inside a browser: a copy to keep elsewhere, and back again. Elsewhere the file itself is at hand."""
 
 from __future__ import annotations
 

@@ -56,8 +56,8 @@ class Desk:
         """Return the messages of a key, none for a key no longer known."""
         return self._told.find(key) or ()
 
-    def forget(self, erasures: int) -> None:
-        """Let go of all that may hold a name, after so many erasures: pictures, orders, messages and PDFs."""
+    def forget(self, erasures: int | None = None) -> None:
+        """Let go of all that may hold a name, after so many erasures where known: pictures, orders, messages, PDFs."""
         with self.lock:
             self._erasures = erasures
             self._pictures.clear()

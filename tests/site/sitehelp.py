@@ -1,0 +1,58 @@
+"""What the tests of the site share: a server of files, and a page of the site in a browser."""
+
+from __future__ import annotations
+
+import socket
+import subprocess
+import sys
+import time
+from contextlib import suppress
+from pathlib import Path
+from typing import Any
+
+from playwright.sync_api import BrowserContext
+
+from namewright.web.serve import free_port
+
+FLAGS = ["--no-sandbox", "--disable-gpu", "--disable-background-networking", "--disable-component-update"]
+
+
+class Host:
+    """Python's file server on loopback: nothing but files. It can be stopped and started on the same address."""
+
+    def __init__(self, folder: Path) -> None:
+        self.port, self._folder = free_port("127.0.0.1", None), folder
+        self.name = folder.name
+        self.address = f"http://localhost:{self.port}/{folder.name}/"
+        self.start()
+
+    def start(self) -> None:
+        """Hand out the files."""
+        self._process = subprocess.Popen(
+            [sys.executable, "-m", "http.server", str(self.port), "--bind", "127.0.0.1",
+             "-d", str(self._folder.parent)], stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
+        for _ in range(200):
+            with suppress(OSError), socket.create_connection(("127.0.0.1", self.port), 1):
+                return
+            time.sleep(0.05)
+        raise AssertionError("the server of the files does not answer")
+
+    def stop(self) -> None:
+        """Answer nothing any more."""
+        self._process.kill()
+        self._process.wait()
+
+
+def opened(device: BrowserContext, host: Host) -> Any:
+    """Open the site and wait for its first screen; return the page and the frame of the screens."""
+    page = device.new_page()
+    page.goto(host.address)
+    return page, ready(page)
+
+
+def ready(page: Any) -> Any:
+    """Wait until Python answers in a page, and return the frame of the screens."""
+    page.wait_for_selector("#screens:not([hidden])", timeout=90_000)
+    frame = page.frame_locator("#screens")
+    frame.locator("h1").first.wait_for(timeout=60_000)
+    return frame
