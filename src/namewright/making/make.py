@@ -256,7 +256,7 @@ class Making:
 
         request = self.request
         settings = page_settings.for_plan(request.settings,
-                                          request.first.over(request.everyone).order or Order.PRACTICE)
+                                          request.first.over(request.everyone).order or Order.PRACTICE, request.monday)
         yield from self._try(Kind.PLAN, request.members, plan_pages, self.setter, timetable_of(request), settings,
                              self.numbers()) or ()
 

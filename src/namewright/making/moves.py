@@ -19,6 +19,10 @@ from namewright.practice.ordering import Order, order_class
 from namewright.settings import Support
 from namewright.wording import wording
 
+_PARTS = {"next.all_changed": (Become.CHANGED,), "next.all_chosen": (Become.CHOSEN, Become.ROWS),
+          "next.all_stays": (Become.STAYS,)}
+"""The headings of the page for the adult, and what stands under each."""
+
 
 def told_of(move: Move, refused: Collection[int] = ()) -> Message:
     """Return what becomes of a child's level, as it was found or, for a child (id) among ``refused``, as it stays."""
@@ -48,6 +52,7 @@ def changes_pages(setter: Typesetter, moves: Sequence[Move], refused: Collection
     """Return the pages for the adult: every child with its level and the reason, changes first."""
     words = wording(settings.language)
     entries = [Entry(words.say("next.title"), (words.say("next.lead"),), title=True)]
-    for move in sorted(moves, key=lambda each: list(Become).index(each.kind)):
-        entries.append(Entry("", (drawable(setter, words.say(told_of(move, refused))),)))
+    for heading, kinds in _PARTS.items():
+        some = [drawable(setter, words.say(told_of(move, refused))) for move in moves if move.kind in kinds]
+        entries += [Entry(words.say(heading) if at == 0 else "", (told,)) for at, told in enumerate(some)]
     return summary_pages(setter, entries, settings.paper, binding=settings.binding)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from datetime import date
+
 from namewright.pages.blocks import PageSettings
 from namewright.pages.child_progress import ProgressSettings
 from namewright.pages.name_card import CardSettings
@@ -28,9 +30,9 @@ def for_ruled_page(holds: SheetSettings) -> PageSettings:
     return PageSettings(holds.ruling, holds.paper, holds.binding, holds.language, holds.letters)
 
 
-def for_plan(holds: SheetSettings, order: Order) -> PlanSettings:
+def for_plan(holds: SheetSettings, order: Order, monday: date | None = None) -> PlanSettings:
     """Return how the plan is made."""
-    return PlanSettings(holds.paper, holds.binding, order, holds.language)
+    return PlanSettings(holds.paper, holds.binding, order, holds.language, monday)
 
 
 def for_progress(holds: SheetSettings) -> ProgressSettings:

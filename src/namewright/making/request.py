@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from datetime import date
 from enum import StrEnum
 from typing import TYPE_CHECKING
 
@@ -86,6 +87,7 @@ class Request:
     the letters of earlier weeks, the last week last. ``tile_mm`` is the side of a tile. Another ``shuffle`` brings
     the same names and letters in other places of the pages to know a name by; ``at_once`` children build from the
     class's loose tiles. ``words`` shows what was noted in words on the page for a talk.
+    ``monday`` is that of the week that the plan is for, None where it is of any week.
     """
 
     kinds: tuple[Kind, ...]
@@ -100,6 +102,7 @@ class Request:
     a_week: int = 1
     taught: tuple[tuple[str, ...], ...] = ()
     words: bool = False
+    monday: date | None = None
     shuffle: int = 0
     at_once: int = AT_ONCE
 

@@ -35,7 +35,8 @@ def request_for(kinds: Sequence[Kind], those: Sequence[Member]) -> Request:
                        notes=not _NOTED.isdisjoint(kinds))
     taught = grouping.taught_before(book(), this_monday())
     return Request(tuple(kinds), asked, read_choices(settings), roster=roster_of(book()), fill=True,
-                   a_week=int(settings.get("letters_per_week", "1")), taught=taught)
+                   a_week=int(settings.get("letters_per_week", "1")), taught=taught,
+                   monday=this_monday())
 
 
 def begin(asked: Request) -> Job:

@@ -8,8 +8,10 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from datetime import date
 
 from namewright.lines.ink import Ink, Role
+from namewright.pages.growth import day_said
 from namewright.pages.page import Chart, Item, Page, Place, Placed, checked
 from namewright.pages.paper import Paper, sheet_of
 from namewright.pages.plan.band_shapes import STEP_MM
@@ -33,12 +35,13 @@ _NOTES = ("scale", "order", "watch", "pace", "tables", "teacher")
 
 @dataclass(frozen=True, slots=True)
 class PlanSettings:
-    """How the plan is made."""
+    """How the plan is made; ``monday`` is that of its week, None where the plan is of any week."""
 
     paper: Paper = Paper.LETTER
     binding: bool = False
     order: Order = Order.PRACTICE
     language: str = "en"
+    monday: date | None = None
 
 
 def plan_pages(setter: Typesetter, plan: Timetable, settings: PlanSettings, numbers: Numbers = NO_NUMBERS,
@@ -46,7 +49,9 @@ def plan_pages(setter: Typesetter, plan: Timetable, settings: PlanSettings, numb
     """Return the pages; ``numbers`` are those of the class's PDF, by the line of a child."""
     words, sheet = wording(settings.language), sheet_of(settings.paper, binding=settings.binding)
     flow = Flow(setter, sheet)
-    flow.say(words.say("page.plan.title"), _TITLE_MM, role=Role.TITLE)
+    title = words.say("page.plan.title") if settings.monday is None else words.say(
+        "page.plan.title_of", day=day_said(settings.monday, year=True))
+    flow.say(title, _TITLE_MM, role=Role.TITLE)
     account = account_said(plan)
     if account:
         flow.say(words.say(account))

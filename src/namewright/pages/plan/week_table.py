@@ -44,7 +44,7 @@ class _Columns:
 
 def _columns(flow: Flow) -> _Columns:
     left, right = flow.sheet.left_mm, flow.sheet.right_edge
-    return _Columns(left, left + 34.0, right - 92.0, right - 74.0, right - 40.0, right - 7.0)
+    return _Columns(left, left + 34.0, right - 108.0, right - 90.0, right - 42.0, right - 7.0)
 
 
 def add_week(flow: Flow, plan: Timetable, words: Wording, numbers: Numbers) -> None:
