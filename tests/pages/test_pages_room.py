@@ -13,7 +13,7 @@ from namewright.lines.ruling import PRESETS, GuideLine, preset
 from namewright.lines.tuned import tuned
 from namewright.pages.blocks import TEXT_MM
 from namewright.pages.ladder import Part
-from namewright.pages.page import Furniture, Guide, Page, Row, Tile
+from namewright.pages.page import Furniture, Guide, Letters, Page, Row, Tile
 from namewright.pages.paging import Block, Heights, planned
 from namewright.pages.paper import Paper
 from namewright.pages.sheet import SheetSettings, practice_pages
@@ -47,7 +47,7 @@ def captions_of(page: Page) -> list[Ink]:
 def lowest(page: Page) -> float:
     """Return how far down a page anything to write, trace or build stands; an empty row without lines has its mark."""
     return max(item.bounds()[3] for part in page.items if not isinstance(part, Furniture)
-               for item in (part.items if isinstance(part, Row) else (part,)))
+               for item in (part.items if isinstance(part, Row | Letters) else (part,)))
 
 
 @pytest.mark.parametrize("paper", Paper)

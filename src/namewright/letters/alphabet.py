@@ -24,6 +24,7 @@ from namewright.store import Made
 
 _SOFT_DOTTED = {"i": "ı", "j": "ȷ"}  # lose the dot under a mark above (Unicode property Soft_Dotted)
 _SPACES = frozenset("  ")
+_OWN_MARKS = {"circumflex", "breve", "horn"}  # of â ê ô ă ơ ư, over which Vietnamese sets a tone
 _MAX_STACKED = 2  # marks on one side of a letter: Vietnamese has as many, and a tile has no room for more
 _MAX_NAMED = 4  # parts of a letter with marks that a reason names one by one
 
@@ -137,6 +138,7 @@ class Letter:
 class Alphabet:
     """Glyphs by character, marks by name, and the rules by which marks change with their base.
 
+    ``mark_forms`` names the form that a mark takes on a letter, ``stacked_forms`` the one over another mark.
     ``forms`` names the forms of each letter that has a choice, the usual one first; ``variants`` holds the
     others by (letter, form). ``exit_strokes`` holds letters that leave the baseline with a curve.
     """
@@ -147,6 +149,7 @@ class Alphabet:
     marks: Mapping[str, Glyph]
     mark_of: Mapping[str, str]
     mark_forms: Mapping[tuple[str, str], str]
+    stacked_forms: Mapping[tuple[str, str], str] = field(default_factory=dict)
     forms: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
     variants: Mapping[tuple[str, str], Glyph] = field(default_factory=dict)
     exit_strokes: Mapping[str, Glyph] = field(default_factory=dict)
@@ -205,12 +208,22 @@ class Alphabet:
                 names = ["dot", *names]
             base = _SOFT_DOTTED[base]
         letter = Letter(cluster, self.glyphs[base])
-        for name in names:
-            marked = letter.with_mark(self.marks[name])
+        under: dict[str, str] = {}
+        for name in _own_before_tones(names):
+            side = self.marks[name].attach
+            marked = letter.with_mark(self.marks[self.stacked_forms.get((name, under.get(side, "")), name)])
             if marked is None:
                 raise MissingLetters([unicodedata2.normalize("NFC", cluster)])
-            letter = marked
+            letter, under[side] = marked, name
         return letter
+
+
+def _own_before_tones(names: list[str]) -> list[str]:
+    """Return marks in writing order: the hat, breve or horn belongs to the letter of ậ, the dot below is its tone.
+
+    Unicode's canonical order is that of the marks' places: the dot below would come first.
+    """
+    return sorted(names, key=lambda name: name == "dot_below") if _OWN_MARKS & set(names) else names
 
 
 def parse_alphabet(source: str) -> Alphabet:
@@ -238,7 +251,9 @@ def _alphabet(source: str) -> Alphabet:
         glyphs=glyphs,
         marks=Made(marks, lambda name: _glyph(name, marks[name])),
         mark_of={entry["char"]: name for name, entry in marks.items() if "char" in entry},
-        mark_forms={(form["mark"], base): form["use"] for form in table["mark_forms"] for base in form["bases"]},
+        mark_forms={(form["mark"], base): form["use"] for form in table["mark_forms"]
+                    for base in form.get("bases", "")},
+        stacked_forms={(form["mark"], form["after"]): form["use"] for form in table["mark_forms"] if "after" in form},
         forms={char: (of_letter["usual"], *(form for form in of_letter if form != "usual"))
                for char, of_letter in forms.items()},
         variants=Made(others, lambda which: _letter_glyph(which[0], forms[which[0]][which[1]])),

@@ -1,8 +1,8 @@
 """What the cues of a letter must keep clear of, and what would make one of them read as another's.
 
-Millimetres, y down, about the letter's own origin. A number touches no stroke, no ring of a start and no printed
-line; an arrow touches no stroke and no ring; cues keep off each other. Out of scope: where to look for a place
-(``cues``).
+Millimetres, y down, about the letter's own origin. A number touches no stroke, no mark of a start and no printed line;
+an arrow touches no stroke and no start; cues keep off each other. Out of scope: where to look for a place (``cues``,
+``arrows``).
 """
 
 from __future__ import annotations
@@ -14,36 +14,47 @@ from dataclasses import dataclass
 from namewright.geometry import boxes, distances
 from namewright.geometry.boxes import Box
 from namewright.geometry.points import Point
-from namewright.geometry.polylines import closely, steps
+from namewright.geometry.polylines import closely
+from namewright.lines.arrows import FLAT_MM, Arrow
 from namewright.lines.ruling import GuideLine, Ruling
 from namewright.lines.setting import InkLetter
 
 CLEAR_MM = 0.2
-FLAT_MM = 0.02
 _NEARER = 1.15  # a number is nearer to its own arrow by this factor, so that the eye need not measure
-
-Arrow = tuple[Point, ...]  # shaft start, tip, barb, tip, barb; empty where there is none
+_APART = 0.75  # heights of a number between two numbers, or 1 and 2 would be read as twelve
+_ALONE = 1.0  # heights of a number: so far a dot's number, which has no arrow, stands from the arrows of others
+_RULE_CLEAR_MM = 0.15  # between a number and a printed line
+_WIDE, _ONE_WIDE = 0.66, 0.33  # widths of figures, in heights of a number
+_BUCKET_MM = 2.0
 
 
 @dataclass(frozen=True, slots=True)
 class Cue:
-    """A number's centre and an arrow for one stroke, and how far they are from where one would best have them.
+    """The place of a number and an arrow for one stroke, and how far they are from where one would best have them.
 
-    ``along`` is the arrow as close points, by which distances are taken.
+    ``arrow`` is None for a dot; ``number`` is None for an arrow after a turn. ``figure`` is what the number says.
     """
 
-    number: Point
-    arrow: Arrow
-    along: Sequence[Point]
+    figure: int
+    number: Point | None
+    arrow: Arrow | None
     cost: float
+
+
+@dataclass(frozen=True, slots=True)
+class Sides:
+    """The white on either side of a letter that its cues may use, in mm from its outermost centrelines."""
+
+    left_mm: float
+    right_mm: float
 
 
 @dataclass
 class CueRoom:
     """The room round a letter in which its cues may stand, and the ink there that they keep off.
 
-    Numbers are ``number_mm`` high. ``side_mm`` is the white on either side that belongs to the letter, and
-    ``headroom_mm`` the height over the top line that cues may use.
+    Numbers are ``number_mm`` high. ``headroom_mm`` is the height that cues may use over the top line, or over the
+    letter where its marks rise higher.
     """
 
     letter: InkLetter
@@ -51,78 +62,119 @@ class CueRoom:
     pen_mm: float
     start_mm: float
     number_mm: float
-    side_mm: float
+    sides: Sides
     headroom_mm: float
 
     def __post_init__(self) -> None:
         self._reach = self.pen_mm / 2 + CLEAR_MM
         # Points so close together that nothing as wide as a cue slips between them.
-        self._ink = [point for stroke in self.letter.strokes
-                     for point in closely(stroke.flattened(FLAT_MM), self._reach)]
+        ink = [point for stroke in self.letter.strokes for point in closely(stroke.flattened(FLAT_MM), self._reach)]
+        self._ink = _Near(ink)
         self._starts = [stroke.start for stroke in self.letter.strokes]
-        standing = [x for x, y in self._ink if y <= 0.0] or [x for x, _ in self._ink]  # a tail may reach under others
-        self._room = (min(standing) - self.side_mm, -self.ruling.line_height_mm - self.headroom_mm,
-                      max(standing) + self.side_mm, self.ruling.descender_mm)
+        left, right = standing(self.letter)
+        top, bottom = self.letter.bounds[1], self.letter.bounds[3]
+        self._room = (left - self.sides.left_mm, min(-self.ruling.line_height_mm, top) - self.headroom_mm,
+                      right + self.sides.right_mm, max(self.ruling.descender_mm, bottom) if bottom > 0.1 else 0.0)
         self._rules = [-self.ruling.height_of(line) for line in GuideLine if line in self.ruling.lines]
 
-    def number_is_free(self, start: Point, centre: Point) -> bool:
+    @property
+    def middle(self) -> Point:
+        """Return the middle of the letter's box."""
+        x0, y0, x1, y1 = self.letter.bounds
+        return ((x0 + x1) / 2, (y0 + y1) / 2)
+
+    def number_is_free(self, figure: int, start: Point, centre: Point) -> bool:
         """Return whether a number has room, and whether no other stroke starts nearer to it than its own."""
-        box = self._box(centre)
+        box = self._box(figure, centre)
         return (self._is_nearest(start, centre) and boxes.holds(self._room, box)
-                and not any(box[1] - 0.15 < y < box[3] + 0.15 for y in self._rules)
-                and _clear(box, self._ink, self._reach)
-                and _clear(box, self._starts, self.start_mm / 2 + 0.1))
+                and not any(box[1] - _RULE_CLEAR_MM < y < box[3] + _RULE_CLEAR_MM for y in self._rules)
+                and _clear(box, self._starts, self.start_mm / 2 + 0.1)
+                and _clear(box, self._ink.within(boxes.grown(box, self._reach)), self._reach))
 
     def arrow_is_free(self, arrow: Arrow) -> bool:
         """Return whether an arrow has room beside the strokes and the starts."""
-        box = boxes.around(arrow)
-        if not boxes.holds(self._room, box):
+        if not boxes.holds(self._room, arrow.box):
             return False
-        near = [(other, reach)
-                for others, reach in ((self._ink, self._reach), (self._starts, self.start_mm / 2 + CLEAR_MM))
-                for other in boxes.within(others, boxes.grown(box, reach))]
-        return not near or all(math.dist(point, other) >= reach for point in shaft(arrow) for other, reach in near)
+        reach = self.start_mm / 2 + CLEAR_MM
+        starts = boxes.within(self._starts, boxes.grown(arrow.box, reach))
+        if any(math.dist(point, start) < reach for start in starts for point in arrow.points):
+            return False
+        near = self._ink.within(boxes.grown(arrow.box, self._reach))
+        return all(math.dist(point, other) >= self._reach for point in arrow.points for other in near)
 
     def fits(self, cue: Cue, placed: Sequence[Cue]) -> bool:
         """Return whether a cue keeps off those that have their place, and none takes another's meaning."""
-        return self._keeps_off(cue.number, cue.along) and all(
-            not boxes.overlap(boxes.grown(self._box(cue.number), 0.45 * self.number_mm), self._box(other.number))
-            and self._means(cue, other) and self._means(other, cue)
-            and self._keeps_off(cue.number, other.along) and self._keeps_off(other.number, cue.along)
-            and keep_off(cue.along, other.along) for other in placed)
+        if cue.number and cue.arrow and not self._keeps_off(cue, cue.arrow):
+            return False
+        return all(self._fit_together(cue, other) for other in placed)
+
+    def _fit_together(self, cue: Cue, other: Cue) -> bool:
+        if cue.number and other.number and boxes.overlap(
+                boxes.grown(self._box(cue.figure, cue.number), _APART * self.number_mm),
+                self._box(other.figure, other.number)):
+            return False
+        return (self._means(cue, other) and self._means(other, cue)
+                and (not other.arrow or self._keeps_off(cue, other.arrow))
+                and (not cue.arrow or self._keeps_off(other, cue.arrow))
+                and (not cue.arrow or not other.arrow or keep_off(cue.arrow, other.arrow)))
 
     def _means(self, cue: Cue, other: Cue) -> bool:
         """Return whether a cue's number reads with its own arrow and not with another's."""
-        if not other.arrow:
+        if not other.arrow or not cue.number:
             return True
-        own = distances.to_segment(cue.number, *cue.arrow[:2]) if cue.arrow else 0.6 * self.number_mm
-        return distances.to_segment(cue.number, *other.arrow[:2]) > _NEARER * own
+        away = distances.to_polyline(cue.number, other.arrow.shaft)
+        if not cue.arrow:
+            return away > _ALONE * self.number_mm
+        return away > _NEARER * distances.to_polyline(cue.number, cue.arrow.shaft)
 
-    def _keeps_off(self, number: Point, along: Sequence[Point]) -> bool:
-        return _clear(self._box(number), along, 2 * CLEAR_MM)
+    def _keeps_off(self, cue: Cue, arrow: Arrow) -> bool:
+        if not cue.number:
+            return True
+        box = self._box(cue.figure, cue.number)
+        return (not boxes.overlap(boxes.grown(box, 2 * CLEAR_MM), arrow.box)
+                or _clear(box, arrow.points, 2 * CLEAR_MM))
 
     def _is_nearest(self, start: Point, centre: Point) -> bool:
         reach = math.dist(start, centre)
         return all(math.dist(other, centre) > reach for other in self._starts if math.dist(other, start) > FLAT_MM)
 
-    def _box(self, centre: Point) -> Box:
-        half = self.number_mm / 2
-        return (centre[0] - 0.6 * half, centre[1] - half, centre[0] + 0.6 * half, centre[1] + half)
+    def _box(self, figure: int, centre: Point) -> Box:
+        return number_box(figure, centre, self.number_mm)
 
 
-def shaft(arrow: Arrow) -> list[Point]:
-    """Return points along an arrow's shaft and barbs so close that no number slips between them."""
-    start, tip, left, _, right = arrow
-    count = max(6, math.ceil(math.dist(start, tip) / (2 * CLEAR_MM)))
-    barb = max(1, math.ceil(math.dist(tip, left) / (2 * CLEAR_MM)))
-    return [*steps(start, tip, count), *steps(tip, left, barb), *steps(tip, right, barb)]
+class _Near:
+    """Points in upright bands, so that those in a small box are found without looking at all of them."""
+
+    def __init__(self, points: Iterable[Point]) -> None:
+        self._bands: dict[int, list[Point]] = {}
+        for point in points:
+            self._bands.setdefault(int(point[0] // _BUCKET_MM), []).append(point)
+
+    def within(self, box: Box) -> list[Point]:
+        """Return the points that lie in the box."""
+        return [point for band in range(int(box[0] // _BUCKET_MM), int(box[2] // _BUCKET_MM) + 1)
+                for point in self._bands.get(band, ()) if box[0] <= point[0] <= box[2] and box[1] <= point[1] <= box[3]]
 
 
-def keep_off(one: Sequence[Point], other: Sequence[Point]) -> bool:
-    """Return whether two arrows, as close points, keep off each other; one that is not there keeps off any."""
-    if not one or not other or not boxes.overlap(boxes.grown(boxes.around(one), 2 * CLEAR_MM), boxes.around(other)):
+def number_box(figure: int, centre: Point, number_mm: float) -> Box:
+    """Return the box of a number in our figures, its pen counted: a 1 is half as wide as the others."""
+    high = number_mm / 2
+    wide = (_ONE_WIDE if figure == 1 else _WIDE) * high
+    return (centre[0] - wide, centre[1] - high, centre[0] + wide, centre[1] + high)
+
+
+def standing(letter: InkLetter) -> tuple[float, float]:
+    """Return the least and greatest x of what stands on the baseline: a tail may reach under others."""
+    points = [point for stroke in letter.strokes for point in stroke.flattened(FLAT_MM)]
+    upright = [x for x, y in points if y <= 0.0] or [x for x, _ in points]
+    return min(upright), max(upright)
+
+
+def keep_off(one: Arrow, other: Arrow) -> bool:
+    """Return whether two arrows keep off each other."""
+    if not boxes.overlap(boxes.grown(one.box, 2 * CLEAR_MM), other.box):
         return True
-    return all(math.dist(a, b) >= 2 * CLEAR_MM for a in one for b in other)
+    return all(math.dist(a, b) >= 2 * CLEAR_MM for a in one.points for b in other.points)
 
 
 def _clear(box: Box, points: Iterable[Point], reach: float) -> bool:

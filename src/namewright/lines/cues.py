@@ -1,221 +1,224 @@
-"""Stroke cues for a model: a start ring, the number of the stroke, and an arrow in the direction of travel.
+"""Stroke cues for a model: a mark where each stroke starts, its number, and arrows in the direction of travel.
 
-Millimetres, y down, about the letter's own origin. A cue is placed only where it is free, and only where it cannot
-mislead: a number stands nearer to its own start than to any other, and nearer to its own arrow than to any other,
-for two strokes often start at one place (``clearance``). The numbers of a letter are all there, or those of its
-base without its marks, or none: a letter that shows 1 and 3 teaches a gap. Cues are worked out letter by letter,
-inside the white that belongs to the letter, so that neighbours never meet.
+Millimetres, y down, about the letter's own origin. The first stroke starts at a solid dot, the later ones at rings. A
+cue is placed only where it is free, and only where it cannot mislead: a number stands nearer to its own start than to
+any other, and nearer to its own arrow than to any other, for two strokes often start at one place (``clearance``). An
+arrow follows its stroke from the start, and a short one tells the way after each turn (``arrows``). A letter has all
+its cues or none, for one that shows 1 and 3 teaches a gap; so has a name (``on_line``).
 """
 
 from __future__ import annotations
 
 import itertools
 import math
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
 from typing import Generic, TypeVar
 
-from namewright.geometry.points import Point, heading, unit
-from namewright.geometry.polylines import evenly, length
+from namewright.geometry.points import Point
 from namewright.geometry.segments import heading_out
 from namewright.letters.alphabet import upright
 from namewright.letters.strokes import Stroke, polyline_stroke
-from namewright.lines.clearance import CLEAR_MM, FLAT_MM, Arrow, Cue, CueRoom, keep_off, shaft
+from namewright.lines.arrows import Arrow, Leg, arrow_at, legs, places
+from namewright.lines.clearance import CLEAR_MM, Cue, CueRoom, Sides, number_box, standing
 from namewright.lines.forms import Form, Inker, Pens
-from namewright.lines.ink import DARK, WHITE, Fragment, Ink, Piece, Style, dot_fragment, stroke_fragment
+from namewright.lines.ink import BLACK, DARK, WHITE, Fragment, Ink, Piece, Style, dot_fragment, stroke_fragment
 from namewright.lines.ruling import Ruling, print_ruling
-from namewright.lines.setting import InkLetter, RuledLetters, SetLine
+from namewright.lines.setting import InkLetter, RuledLetters, SetLine, pen_width_mm
 from namewright.store import LETTERS, Store
 
 T = TypeVar("T")
 
 # Where a number may stand: how far from its start, the nearest first, and at what turn from the direction of travel,
 # behind the start first. The turns that most letters take come first, so that their numbers stand alike.
-_NUMBER_RINGS = (1.0, 1.1, 1.25, 1.4, 1.6, 1.8, 2.0, 2.25, 2.5)
-_NUMBER_TURNS = (180, 135, 225, 100, 260, 70, 290, 40, 320,
-                 165, 195, 150, 210, 120, 240, 85, 275, 55, 305, 25, 335, 10, 350)
-# How far a cue may be from its best place before another is better, in heights of a number; found by trial.
-_TURN_COST, _FAR_COST, _SHORT_COST, _TOGETHER = 0.4, 0.3, 0.3, 0.35
-_ARROW_LENGTHS = ((0.42, 1.6), (0.24, 1.2), (0.15, 0.9))  # shares of the x-height, and the least in mm; longest first
-_STRAIGHT = 0.9  # least chord of a stretch that an arrow goes beside, to its way: round a tight hook none is true
+_NUMBER_RINGS = (1.0, 1.2, 1.45, 1.75, 2.2)
+_NUMBER_TURNS = (180, 135, 225, 100, 260, 70, 290, 40, 320, 160, 200, 120, 240, 85, 275, 55, 305, 20, 340)
+# How far a cue may be from its best place before another is better, in x-heights; found by trial.
+_TURN_COST, _TOGETHER, _PARTED = 0.16, 0.5, 0.4
+_NUMBER_SHARE = 0.3  # of the x-height: 3 mm on lines of 19 mm
+_NUMBER_MM = (2.2, 4.0)  # smaller ones a child of five cannot be asked to read: common practice; larger need not be
+_LINE_OF_NUMBER = 0.117  # the pen of numbers and arrows: 0.35 mm at 3 mm
+_SIDES_STEP_MM, _MOST_SIDE_MM = 0.25, 6.0  # the white beside a letter is rounded down, so that most need one search
+END_MM = 4.0  # white before the first letter of a line and behind the last
 
 
 @dataclass(frozen=True, slots=True)
 class Cues:
-    """The cues of one letter: start points, (number, centre) pairs and arrows as polylines."""
+    """The cues of one letter: start points, (number, centre) pairs, arrows at starts and arrows after turns.
+
+    ``complete`` tells that every stroke has its number and its arrow (a dot has none), and every turn its arrow.
+    Where they have no place, there are no numbers and no arrows.
+    """
 
     starts: tuple[Point, ...]
-    numbers: tuple[tuple[int, Point], ...]
-    arrows: tuple[Arrow, ...]
+    numbers: tuple[tuple[int, Point], ...] = ()
+    arrows: tuple[Arrow, ...] = ()
+    turns: tuple[Arrow, ...] = ()
+    complete: bool = False
 
 
 @dataclass(frozen=True, slots=True)
 class _Search:
-    """How long to search for places: so many numbers and arrows for a stroke, and so many pairs of them tried."""
+    """How long to search for places: so many numbers and arrows for a stroke, and so many cues tried."""
 
     numbers: int
-    arrows: int
+    arrows: int  # on either side
     tries: int
-    bare: bool = False  # whether a number may stand without an arrow
 
 
-_QUICK = _Search(8, 6, 100)  # enough for most letters
-_SEARCHES = (_QUICK, _Search(20, 16, 600), _Search(32, 30, 1500), _Search(24, 12, 1500, bare=True),
-             _Search(32, 0, 300, bare=True))
-_MAX_ALONE = 32  # arrows looked at for a stroke where no numbers have a place
+_QUICK = (_Search(14, 5, 250), _Search(24, 10, 600))  # enough for most letters
+_THOROUGH = (*_QUICK, _Search(60, 40, 4000))
 
 
 @dataclass
 class CueMaker:
-    """Cues for the letters of one ruling, each letter's worked out once.
+    """Cues for the letters of one ruling, each letter's worked out once for the white that it has beside it.
 
-    ``side_mm`` is the white on either side that a letter's cues may use.
+    A ``thorough`` maker searches longer where a letter is hard.
     """
 
     ruling: Ruling
     pens: Pens
-    side_mm: float
-    _cues: Store[str, Cues] = field(default_factory=lambda: Store(LETTERS))
+    thorough: bool = False
+    _cues: Store[tuple[str, Sides], Cues] = field(default_factory=lambda: Store(LETTERS))
     _digits: Store[int, Fragment] = field(default_factory=lambda: Store(LETTERS))
-    _drawn: Store[str, tuple[Fragment | None, Fragment | None]] = field(default_factory=lambda: Store(LETTERS))
 
     @property
     def number_mm(self) -> float:
-        """Return the height of a stroke number."""
-        return min(max(0.24 * self.ruling.x_height_mm, 1.4), 4.0)
+        """Return the height of a stroke number, its pen counted."""
+        return min(max(_NUMBER_SHARE * self.ruling.x_height_mm, _NUMBER_MM[0]), _NUMBER_MM[1])
+
+    @property
+    def line_mm(self) -> float:
+        """Return the width of the pen that draws numbers and arrows."""
+        return _LINE_OF_NUMBER * self.number_mm
 
     @property
     def headroom_mm(self) -> float:
         """Return the height over the top line that numbers may use."""
         return self.number_mm + self.pens.start_mm / 2 + 2 * CLEAR_MM
 
-    def cues(self, letter: InkLetter) -> Cues:
-        """Return the cues of a letter; what has no place that is free and plain is left away."""
-        return self._cues.get(letter.cluster, lambda: self._work_out(letter))
+    def cues(self, letter: InkLetter, sides: Sides) -> Cues:
+        """Return the cues of a letter with so much white on either side."""
+        return self._cues.get((letter.cluster, sides), lambda: self._work_out(letter, sides))
 
-    def ink(self, line: SetLine, x: float = 0.0, y: float = 0.0) -> tuple[Ink, ...]:
-        """Return the cues of a set line as ink, the line's origin at (``x``, ``y``)."""
-        starts: list[Piece] = []
-        numbers: list[Piece] = []
-        arrows: list[Piece] = []
+    def each(self, line: SetLine) -> Iterator[Cues]:
+        """Yield the cues of every letter of a line as it is set."""
+        for placed, sides in zip(line.letters, self.sides(line), strict=True):
+            yield self.cues(placed.letter, sides)
+
+    def starts(self, line: SetLine) -> Iterator[Cues]:
+        """Yield for every letter of a line where its strokes start, and no more."""
         for placed in line.letters:
-            start, arrow = self._starts_and_arrows(placed.letter)
-            if start:
-                starts.append(Piece(placed.x + x, y, start))
-            numbers += [Piece(placed.x + right + x, down + y, self._digit(number))
-                        for number, (right, down) in self.cues(placed.letter).numbers]
-            if arrow:
-                arrows.append(Piece(placed.x + x, y, arrow))
-        thin = max(0.22, 0.12 * self.number_mm)
+            yield Cues(_starts(placed.letter))
+
+    def on_line(self, line: SetLine) -> tuple[Cues, ...] | None:
+        """Return the cues of every letter of a line; None where one lacks the room for all of its own."""
+        found: list[Cues] = []
+        for cues in self.each(line):
+            if not cues.complete:
+                return None
+            found.append(cues)
+        return tuple(found)
+
+    def sides(self, line: SetLine) -> list[Sides]:
+        """Return the white that each letter of a line may use: half of what lies between it and its neighbour.
+
+        Where one overhangs the other, none of what is over or under the neighbour.
+        """
+        edges = [(placed.x + left, placed.x + right) for placed in line.letters
+                 for left, right in (standing(placed.letter),)]
+        clear = pen_width_mm(self.ruling) + 2 * CLEAR_MM
+        lefts, rights = [END_MM], []
+        for (_, before), (after, _) in itertools.pairwise(edges):
+            half = min((after - before) / 2, after - before - clear)
+            rights.append(half)
+            lefts.append(half)
+        return [Sides(_rounded(left), _rounded(right)) for left, right in zip(lefts, [*rights, END_MM], strict=True)]
+
+    def ink(self, line: SetLine, cues: Iterable[Cues], x: float = 0.0, y: float = 0.0) -> tuple[Ink, ...]:
+        """Return the cues of a set line's letters as ink, the line's origin at (``x``, ``y``)."""
+        first: list[Piece] = []
+        later: list[Piece] = []
+        arrows: list[Piece] = []
+        numbers: list[Piece] = []
+        for placed, each in zip(line.letters, cues, strict=True):
+            at = placed.x + x
+            first += [Piece(at, y, dot_fragment([start])) for start in each.starts[:1]]
+            rings = [start for start in each.starts[1:] if start not in each.starts[:1]]
+            later += [Piece(at, y, dot_fragment(rings))] if rings else []
+            drawn = [polyline_stroke(arrow.path) for arrow in (*each.arrows, *each.turns)]
+            arrows += [Piece(at, y, stroke_fragment(drawn))] if drawn else []
+            numbers += [Piece(at + right, y + down, self.digit(number)) for number, (right, down) in each.numbers]
         return tuple(Ink(style, tuple(pieces)) for style, pieces in (
-            (Style(self.pens.start_mm), starts), (Style(self.pens.start_hole_mm, WHITE), starts),
-            (Style(thin, DARK), arrows), (Style(thin, DARK), numbers)) if pieces)
+            (Style(self.pens.start_mm), later), (Style(self.pens.start_hole_mm, WHITE), later),
+            (Style(self.pens.start_mm, BLACK), first), (Style(self.line_mm, DARK), arrows),
+            (Style(self.line_mm, DARK), numbers)) if pieces)
 
-    def _starts_and_arrows(self, letter: InkLetter) -> tuple[Fragment | None, Fragment | None]:
-        """Return where a letter's strokes start and its arrows, None for what it lacks, drawn once."""
-        def draw() -> tuple[Fragment | None, Fragment | None]:
-            cues = self.cues(letter)
-            arrows = [polyline_stroke(points) for points in cues.arrows]
-            return (dot_fragment(cues.starts) if cues.starts else None, stroke_fragment(arrows) if arrows else None)
-        return self._drawn.get(letter.cluster, draw)
-
-    def _digit(self, number: int) -> Fragment:
+    def digit(self, number: int) -> Fragment:
         """Return the fragment of a number, centred on its origin, in its usual form: a bare 1 would be a stroke."""
         return self._digits.get(number, lambda: self._draw_digit(number))
 
     def _draw_digit(self, number: int) -> Fragment:
-        line = RuledLetters(upright(), print_ruling(self.number_mm / 1.75), pencil_mm=0.1).line(str(number))
+        ruling = print_ruling((self.number_mm - self.line_mm) / 1.75)
+        line = RuledLetters(upright(), ruling, pencil_mm=0.1).line(str(number))
         x0, y0, x1, y1 = line.bounds
         return stroke_fragment(
             stroke.map(lambda p, x=item.x: (p[0] + x - (x0 + x1) / 2, p[1] - (y0 + y1) / 2))  # type: ignore[misc]
             for item in line.letters for stroke in item.letter.strokes)
 
-    def _work_out(self, letter: InkLetter) -> Cues:
-        """Return cues for every stroke, else for the base alone, else arrows without numbers.
-
-        A dot has no ring: it is solid, as a child presses it.
-        """
-        room = CueRoom(letter, self.ruling, self.pens.model_mm, self.pens.start_mm, self.number_mm, self.side_mm,
+    def _work_out(self, letter: InkLetter, sides: Sides) -> Cues:
+        """Return cues for every stroke and every turn, or the starts alone. A dot has no ring: it is solid."""
+        starts = _starts(letter)
+        room = CueRoom(letter, self.ruling, self.pens.model_mm, self.pens.start_mm, self.number_mm, sides,
                        self.headroom_mm)
-        places = [self._places(room, stroke) for stroke in letter.strokes]
-        numbered = _all_or_base(room, places, len(places) - letter.marks)
-        arrows = [cue.arrow for cue in numbered if cue.arrow] if numbered else _arrows_alone(places)
-        return Cues(tuple(stroke.start for stroke in letter.strokes if not stroke.is_dot),
-                    tuple((count, cue.number) for count, cue in enumerate(numbered, 1)), tuple(arrows))
+        wanted = [places for figure, stroke in enumerate(letter.strokes, 1)
+                  for places in self._places(room, figure, stroke)]
+        wanted.sort(key=lambda places: places.numbers is None)  # numbers first: they have the fewest places
+        found = _searched(room, wanted, _THOROUGH if self.thorough else _QUICK)
+        if found is None:
+            return Cues(starts)
+        return Cues(starts, tuple((cue.figure, cue.number) for cue in found if cue.number),
+                    tuple(cue.arrow for cue in found if cue.arrow and cue.number),
+                    tuple(cue.arrow for cue in found if cue.arrow and not cue.number), complete=True)
 
-    def _places(self, room: CueRoom, stroke: Stroke) -> _Places:
-        """Return where a number and an arrow may stand for one stroke, free of ink; a dot has no arrow."""
-        numbers = ((cost, at) for cost, at in self._number_places(stroke) if room.number_is_free(stroke.start, at))
-        arrows = ((cost, arrow, shaft(arrow)) for cost, arrow in self._arrow_places(stroke)
-                  if room.arrow_is_free(arrow))
-        return _Places(_Kept(numbers), None if stroke.is_dot else _Kept(arrows))
+    def _places(self, room: CueRoom, figure: int, stroke: Stroke) -> Iterator[_Places]:
+        """Yield where a number and an arrow may stand at a stroke's start, and an arrow after each of its turns."""
+        numbers = _Kept((cost, at) for cost, at in self._number_places(figure, stroke)
+                        if room.number_is_free(figure, stroke.start, at))
+        if stroke.is_dot:
+            yield _Places(figure, numbers, ())
+            return
+        for count, leg in enumerate(legs(stroke, self.ruling.x_height_mm)):
+            arrows = [_Kept(self._free_arrows(room, leg, side, first=count == 0)) for side in (-1.0, 1.0)]
+            yield _Places(figure, numbers, arrows, leg) if count == 0 else _Places(figure, None, arrows)
 
-    def _number_places(self, stroke: Stroke) -> Iterator[tuple[float, Point]]:
-        """Yield places for a number round a start with their cost, the nearest first, behind before beside it."""
+    def _free_arrows(self, room: CueRoom, leg: Leg, side: float, *, first: bool) -> Iterator[tuple[float, Arrow]]:
+        """Yield arrows on one side of a leg that have room, with their cost, the best first."""
+        for place in places(leg, side, self.ruling.x_height_mm, self.pens.model_mm, room.middle, first=first):
+            arrow = arrow_at(leg, place)
+            if arrow and room.arrow_is_free(arrow):
+                yield place.cost, arrow
+
+    def _number_places(self, figure: int, stroke: Stroke) -> list[tuple[float, Point]]:
+        """Return places for a number round a start with their cost, the nearest first, behind before beside it."""
         (x, y), heading = stroke.start, _heading(stroke)
         free = self.pens.start_mm / 2 + CLEAR_MM
-        across, along = free + 0.3 * self.number_mm, free + 0.5 * self.number_mm
+        _, _, wide, high = number_box(figure, (0.0, 0.0), self.number_mm)
+        places = []
         for ring, (turned, turn) in itertools.product(_NUMBER_RINGS, enumerate(_NUMBER_TURNS)):
             angle = heading + math.radians(turn)
-            cost = (ring - 1) * along + _TURN_COST * self.number_mm * turned / len(_NUMBER_TURNS)
-            yield cost, (x + ring * across * math.cos(angle), y + ring * along * math.sin(angle))
-
-    def _arrow_places(self, stroke: Stroke) -> Iterator[tuple[float, Arrow]]:
-        """Yield arrows beside a stroke with their cost, those near its start first, at last over its end.
-
-        The stroke is walked in equal steps of about 0.06 x-heights, 8 to 60 of them; arrows begin and end at steps.
-        """
-        track = stroke.flattened(FLAT_MM)
-        walked = length(track)
-        steps = max(8, min(60, round(walked / (0.06 * self.ruling.x_height_mm))))
-        points = evenly(track, steps)
-        for shortness, arrow_mm in enumerate(self._arrow_lengths(_ARROW_LENGTHS)):
-            yield from self._arrows_along(points, walked / steps, arrow_mm, _SHORT_COST * shortness * self.number_mm)
-        for arrow_mm in self._arrow_lengths(_ARROW_LENGTHS[1:]):
-            yield from self._arrows_over_the_end(points, arrow_mm, _SHORT_COST * len(_ARROW_LENGTHS) * self.number_mm)
-
-    def _arrow_lengths(self, lengths: Sequence[tuple[float, float]]) -> list[float]:
-        """Return lengths of arrows in mm, from shares of the x-height and the least that can be read."""
-        return [max(least_mm, share * self.ruling.x_height_mm) for share, least_mm in lengths]
-
-    def _arrows_along(self, points: Sequence[Point], step_mm: float, arrow_mm: float, cost: float,
-                      ) -> Iterator[tuple[float, Arrow]]:
-        """Yield arrows of one length beside a walked stroke, from its start on.
-
-        None begins beyond three quarters of the stroke or farther along it than an x-height: there it would speak
-        of another part. Where a stroke bends so much within an arrow's length that the chord is plainly shorter
-        than the way, a straight arrow would not be true, and there is none.
-        """
-        steps = len(points) - 1
-        reach = max(1, min(steps, round(arrow_mm / step_mm)))
-        last = min(steps - reach, steps * 3 // 4, int(self.ruling.x_height_mm / step_mm))
-        for begin in range(0, max(1, last) + 1, max(1, steps // 16)):
-            ends = points[begin], points[min(begin + reach, steps)]
-            if math.dist(*ends) >= _STRAIGHT * reach * step_mm:
-                yield from self._beside(*ends, arrow_mm, cost + _FAR_COST * begin * step_mm)
-
-    def _arrows_over_the_end(self, points: Sequence[Point], arrow_mm: float, cost: float,
-                             ) -> Iterator[tuple[float, Arrow]]:
-        """Yield arrows that point on over a stroke's end: beside a short bar a stem leaves no room for all of one."""
-        before, end = points[-2:]
-        ux, uy = unit((end[0] - before[0], end[1] - before[1]))
-        for over in (0.25 * arrow_mm, 0.5 * arrow_mm, 0.75 * arrow_mm):
-            tip = (end[0] + over * ux, end[1] + over * uy)
-            yield from self._beside((tip[0] - arrow_mm * ux, tip[1] - arrow_mm * uy), tip, arrow_mm, cost + over)
-
-    def _beside(self, begin: Point, end: Point, reach_mm: float, cost: float) -> Iterator[tuple[float, Arrow]]:
-        """Yield arrows on either side of the way from ``begin`` to ``end``, the nearest first."""
-        for away in (1.0, 1.4, 1.9):
-            offset = away * (self.pens.model_mm / 2 + CLEAR_MM + 0.05 * self.ruling.x_height_mm)
-            for side in (-1.0, 1.0):
-                yield cost + (away - 1) * offset, _arrow(begin, end, side * offset, reach_mm)
+            cost = (ring - 1) * (free + high) / self.ruling.x_height_mm + _TURN_COST * turned / len(_NUMBER_TURNS)
+            right, down = ring * (free + wide) * math.cos(angle), ring * (free + high) * math.sin(angle)
+            places.append((cost, (x + right, y + down)))
+        return sorted(places)
 
 
 class _Kept(Generic[T]):
     """Values that take work to find, found one by one when asked for, and kept."""
 
-    def __init__(self, values: Iterator[T]) -> None:
-        self._values, self._found = values, list[T]()
+    def __init__(self, values: Iterable[T]) -> None:
+        self._values, self._found = iter(values), list[T]()
 
     def first(self, count: int) -> list[T]:
         """Return the first ``count``, or as many as there are."""
@@ -225,70 +228,88 @@ class _Kept(Generic[T]):
 
 @dataclass(frozen=True, slots=True)
 class _Places:
-    """Free places for the number and the arrow of one stroke, with their costs; arrows also as close points."""
+    """Free places with their costs, for a number (not at a turn) and for an arrow on either side (not at a dot)."""
 
-    numbers: _Kept[tuple[float, Point]]
-    arrows: _Kept[tuple[float, Arrow, list[Point]]] | None
+    figure: int
+    numbers: _Kept[tuple[float, Point]] | None
+    arrows: Sequence[_Kept[tuple[float, Arrow]]]
+    leg: Leg | None = None  # that the stroke starts with
 
-    def choices(self, search: _Search) -> list[Cue]:
-        """Return ways to mark the stroke, the best first."""
+    def choices(self, search: _Search, x_height_mm: float) -> list[Cue]:
+        """Return ways to mark the stroke or turn, the best first."""
+        arrows = [found for side in self.arrows for found in side.first(search.arrows)]
+        if self.numbers is None:
+            return sorted((Cue(self.figure, None, arrow, cost) for cost, arrow in arrows), key=lambda cue: cue.cost)
         numbers = self.numbers.first(search.numbers)
-        bare = [Cue(at, (), (), cost) for cost, at in numbers]
-        if self.arrows is None:
-            return bare
-        cues = [Cue(at, arrow, along, near + far + _TOGETHER * math.dist(at, arrow[0]))
-                for far, arrow, along in self.arrows.first(search.arrows) for near, at in numbers]
-        return [*sorted(cues, key=lambda cue: cue.cost), *(bare if search.bare else ())]
+        if not self.arrows:
+            return [Cue(self.figure, at, None, cost) for cost, at in numbers]
+        return sorted((Cue(self.figure, at, arrow, near + far + self._apart(at, arrow, x_height_mm))
+                       for far, arrow in arrows for near, at in numbers), key=lambda cue: cue.cost)
+
+    def _apart(self, number: Point, arrow: Arrow, x_height_mm: float) -> float:
+        """Return the cost of a number and an arrow that are far from each other, or parted by their own stroke."""
+        cost = _TOGETHER * math.dist(number, arrow.shaft[0]) / x_height_mm
+        if self.leg and self.leg.ahead_mm(number) > 0:
+            cost += _PARTED * (self.leg.beside_mm(number) * self.leg.beside_mm(arrow.shaft[0]) < 0)
+        return cost
 
 
-def _all_or_base(room: CueRoom, places: Sequence[_Places], base: int) -> tuple[Cue, ...]:
-    """Return cues for all strokes of a letter, or for the first ``base`` of them, its letter without marks, or none.
+def _searched(room: CueRoom, wanted: Sequence[_Places], searches: Sequence[_Search]) -> list[Cue] | None:
+    """Return a cue for each of the places that are wanted, in their order; None where there is no way.
 
-    A quick search does for most letters. Where it fails, the base is searched for at length (one step further where
-    it is all there is, since that quick search has just failed), and then the marks are added to what was found.
+    A search that finds none is begun anew with the place that it could not fill.
     """
-    if found := _searched(room, places, (), (_QUICK,)):
-        return found
-    bare = _searched(room, places[:base], (), _SEARCHES[1:] if base == len(places) else _SEARCHES)
-    if bare is None:
-        return ()
-    return _searched(room, places, bare, _SEARCHES) or bare
-
-
-def _searched(room: CueRoom, places: Sequence[_Places], placed: tuple[Cue, ...],
-              searches: Sequence[_Search]) -> tuple[Cue, ...] | None:
-    """Return cues for strokes, those that have theirs first; None where no search finds a way for all to stand."""
+    order = list(range(len(wanted)))
     for search in searches:
-        choices = [each.choices(search) for each in places[len(placed):]]
-        if found := _place(choices, room, placed, itertools.repeat(None, search.tries)):
-            return found
+        choices = [places.choices(search, room.ruling.x_height_mm) for places in wanted]
+        if not all(choices):
+            continue
+        for _ in wanted:
+            walk = _Walk(room, choices, order, search.tries)
+            walk.go(0, (), 0.0)
+            if walk.best:
+                return [cue for _, cue in sorted(zip(order, walk.best, strict=True), key=lambda pair: pair[0])]
+            order.insert(0, order.pop(walk.deepest))
     return None
 
 
-def _arrows_alone(places: Sequence[_Places]) -> list[Arrow]:
-    """Return the arrows that stand together where the numbers do not: they still tell the way."""
-    placed: list[tuple[Arrow, list[Point]]] = []
-    for each in places:
-        arrows = each.arrows.first(_MAX_ALONE) if each.arrows else []
-        free = ((arrow, along) for _, arrow, along in arrows if all(keep_off(along, other) for _, other in placed))
-        placed += itertools.islice(free, 1)
-    return [arrow for arrow, _ in placed]
+@dataclass
+class _Walk:
+    """A search for the best cues that stand together, one place after another, back from where none is left."""
+
+    room: CueRoom
+    choices: Sequence[Sequence[Cue]]
+    order: Sequence[int]
+    tries: int
+    deepest: int = 0
+    best: tuple[Cue, ...] = ()
+    _cost: float = math.inf
+
+    def __post_init__(self) -> None:
+        least = [self.choices[at][0].cost for at in self.order]
+        self._least = [sum(least[at:]) for at in range(len(least) + 1)]
+
+    def go(self, depth: int, placed: tuple[Cue, ...], cost: float) -> None:
+        """Look on from cues that are ``placed``, while there are tries, for better ways than the best so far."""
+        self.deepest = max(self.deepest, min(depth, len(self.order) - 1))
+        if depth == len(self.order):
+            self.best, self._cost = placed, cost
+            return
+        for cue in self.choices[self.order[depth]]:
+            if self.tries <= 0 or cost + cue.cost + self._least[depth + 1] >= self._cost:
+                return
+            self.tries -= 1
+            if self.room.fits(cue, placed):
+                self.go(depth + 1, (*placed, cue), cost + cue.cost)
 
 
-def _place(choices: Sequence[Sequence[Cue]], room: CueRoom, placed: tuple[Cue, ...],
-           left: Iterator[None]) -> tuple[Cue, ...] | None:
-    """Return ``placed`` and a cue from each list, the first lists' best first, going back where one finds no place.
+def _rounded(side_mm: float) -> float:
+    """Return the white beside a letter, a little less of it: few different widths need few searches."""
+    return min(_SIDES_STEP_MM * math.floor(side_mm / _SIDES_STEP_MM + 1e-9), _MOST_SIDE_MM)
 
-    None where ``left``, the tries, runs out or there is no way.
-    """
-    if not choices:
-        return placed
-    for cue in choices[0]:
-        if next(left, False) is False:
-            return None
-        if room.fits(cue, placed) and (found := _place(choices[1:], room, (*placed, cue), left)):
-            return found
-    return None
+
+def _starts(letter: InkLetter) -> tuple[Point, ...]:
+    return tuple(stroke.start for stroke in letter.strokes if not stroke.is_dot)
 
 
 def _heading(stroke: Stroke) -> float:
@@ -296,17 +317,7 @@ def _heading(stroke: Stroke) -> float:
     return math.pi / 2 if stroke.is_dot else heading_out(stroke.segments[0])
 
 
-def _arrow(begin: Point, end: Point, offset: float, reach: float) -> Arrow:
-    """Return shaft start, tip, barb, tip, barb for an arrow beside the way from ``begin`` to ``end``."""
-    angle = heading(begin, end)
-    nx, ny = -math.sin(angle) * offset, math.cos(angle) * offset
-    a, tip = (begin[0] + nx, begin[1] + ny), (end[0] + nx, end[1] + ny)
-    barb = min(max(0.32 * reach, 0.45), 1.6)
-    left, right = ((tip[0] - barb * math.cos(angle + turn), tip[1] - barb * math.sin(angle + turn))
-                   for turn in (0.5, -0.5))
-    return (a, tip, left, tip, right)
-
-
-def line_with_cues(maker: CueMaker, inker: Inker, line: SetLine, x: float = 0.0, y: float = 0.0) -> tuple[Ink, ...]:
+def line_with_cues(maker: CueMaker, inker: Inker, line: SetLine, cues: Iterable[Cues], x: float = 0.0, y: float = 0.0,
+                   ) -> tuple[Ink, ...]:
     """Return a solid line with its cues on top, the line's origin at (``x``, ``y``)."""
-    return (*inker.ink(line, Form.SOLID, x, y), *maker.ink(line, x, y))
+    return (*inker.ink(line, Form.SOLID, x, y), *maker.ink(line, cues, x, y))

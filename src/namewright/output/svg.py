@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from namewright.lines.ink import Ink, Style
-from namewright.pages.page import Chart, Furniture, Guide, Item, Page, Placed, Row, Tile
+from namewright.pages.page import Chart, Furniture, Guide, Item, Letters, Page, Placed, Row, Tile
 from namewright.units import number
 
 if TYPE_CHECKING:
@@ -40,7 +40,7 @@ def _element(drawing: svgwrite.Drawing, item: Item) -> svgwrite.base.BaseElement
     return _group(drawing, item)
 
 
-def _group(drawing: svgwrite.Drawing, item: Row | Furniture | Placed | Chart) -> svgwrite.container.Group:
+def _group(drawing: svgwrite.Drawing, item: Row | Letters | Furniture | Placed | Chart) -> svgwrite.container.Group:
     group = drawing.g()
     if isinstance(item, Row):
         group.attribs["class"] = "row"

@@ -10,7 +10,6 @@ from dataclasses import dataclass, replace
 from functools import lru_cache
 
 from namewright.letters.choice import LetterChoice
-from namewright.lines.cues import CueMaker
 from namewright.lines.forms import Form
 from namewright.lines.ink import (
     BLACK,
@@ -27,9 +26,9 @@ from namewright.lines.ink import (
     passage,
 )
 from namewright.lines.ruling import GuideLine, Ruling
-from namewright.lines.setting import PENCIL_MM, SetLine, pen_width_mm
+from namewright.lines.setting import SetLine, pen_width_mm
 from namewright.lines.tile_boxes import TileRows, boxes
-from namewright.pages.page import Chart, Furniture, Guide, Item, Placed, Row, Tile
+from namewright.pages.page import Chart, Furniture, Guide, Item, Letters, Placed, Row, Tile
 from namewright.pages.paper import Paper
 from namewright.pages.typesetter import Typesetter
 from namewright.wording import TIED_SPACE, Wording
@@ -127,25 +126,9 @@ def letters_at(setter: Typesetter, set_line: SetLine, forms: Form | Sequence[For
     return setter.inker(set_line.ruling).ink(set_line, forms, x, baseline)
 
 
-def with_room_for_cues(setter: Typesetter, set_line: SetLine, room_mm: float, spacing_mm: float = 0.0,
-                        ) -> tuple[CueMaker, SetLine]:
-    """Return a model set as wide as ``room_mm`` lets it, up to 0.4 x-heights a gap, and the cues that suit it.
-
-    ``spacing_mm`` is the letter spacing that the line has already and keeps.
-    """
-    ruling = set_line.ruling
-    for share in (0.4, 0.25, 0.12):
-        spacing = spacing_mm + round(share * ruling.x_height_mm, 2)
-        wide = setter.ruled(ruling, spacing).line(set_line.text)
-        if wide.width_mm + spacing + 2 * PENCIL_MM <= room_mm:
-            return setter.cues(ruling, spacing), wide
-    spare = round(max(0.0, room_mm - set_line.width_mm - 2 * PENCIL_MM), 1)  # marks may stand before and after it
-    return setter.cues(ruling, min(spacing_mm, spare)), set_line
-
-
 def moved(item: Item, dx: float, dy: float) -> Item:
     """Return an item elsewhere on its page."""
-    if isinstance(item, Row):
+    if isinstance(item, Row | Letters):
         return replace(item, items=tuple(_moved_leaf(leaf, dx, dy) for leaf in item.items))
     if isinstance(item, Placed):
         return replace(item, items=tuple(moved(each, dx, dy) for each in item.items))

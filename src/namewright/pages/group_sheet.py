@@ -9,9 +9,9 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from itertools import chain
 
-from namewright.lines.cues import line_with_cues
+from namewright.lines.cues import END_MM, line_with_cues
 from namewright.lines.forms import Form
-from namewright.lines.ink import Ink, Role, passage
+from namewright.lines.ink import Role, passage
 from namewright.lines.ruling import Ruling
 from namewright.lines.setting import pen_width_mm
 from namewright.pages import blocks
@@ -62,7 +62,7 @@ def group_page(setter: Typesetter, number: int, children: Sequence[tuple[str, st
 def _rows(setter: Typesetter, shared: Sequence[str], ruling: Ruling, sheet: Sheet, y: float) -> Iterator[Row]:
     """Yield a row for every letter, both its cases where the shared letter has two, while there is room."""
     spacing = round(0.4 * ruling.x_height_mm, 2)
-    maker, ruled = setter.cues(ruling, spacing), setter.ruled(ruling, spacing)
+    maker, ruled = setter.thorough_cues(ruling), setter.ruled(ruling, spacing)
     for letter in shared:
         capital = letter.upper()
         line = ruled.line(letter if capital == letter or len(capital) > len(letter) else f"{capital} {letter}")
@@ -71,8 +71,8 @@ def _rows(setter: Typesetter, shared: Sequence[str], ruling: Ruling, sheet: Shee
         if y + height > sheet.foot - _FOOTER_MM:
             return
         baseline = y + maker.headroom_mm + space.rise_mm
-        x = sheet.left_mm + pen_width_mm(ruling) / 2 + maker.side_mm
-        inks: list[Ink] = [ink.moved(x, baseline) for ink in line_with_cues(maker, setter.inker(ruling), line)]
+        x = sheet.left_mm + pen_width_mm(ruling) / 2 + END_MM
+        inks = list(line_with_cues(maker, setter.inker(ruling), line, maker.each(line), x, baseline))
         inks += blocks.letters_at(setter, line, Form.DOTTED, x + line.width_mm + 2 * ruling.x_height_mm, baseline)
         yield blocks.ruled_row(line.text, Form.SOLID, ruling, sheet.left_mm, sheet.right_edge, baseline, inks)
         y += height + 2.0
@@ -88,14 +88,14 @@ def _names(setter: Typesetter, names: Sequence[str], ruling: Ruling, sheet: Shee
         if setter.alphabet.missing(name):
             continue
         line = setter.ruled(ruling).line(name)
-        if line.width_mm + pen_width_mm(ruling) > sheet.room_width:
+        if line.width_mm + pen_width_mm(ruling) + 2 * END_MM > sheet.room_width:
             continue
         space = blocks.row_space(ruling, [line])
         step = space.height_mm + 2.0
-        forms = (Form.SOLID,) if 2 * line.width_mm <= sheet.room_width else (Form.SOLID, Form.BLANK)
+        forms = (Form.SOLID,) if 2 * line.width_mm + 2 * END_MM <= sheet.room_width else (Form.SOLID, Form.BLANK)
         if y + len(forms) * step - 2.0 > sheet.foot - _FOOTER_MM:
             return
-        x = sheet.left_mm + pen_width_mm(ruling) / 2
+        x = sheet.left_mm + pen_width_mm(ruling) / 2 + END_MM
         baselines = [y + at * step + space.rise_mm for at in range(len(forms))]
         yield tuple(blocks.ruled_row(name, form, ruling, sheet.left_mm, sheet.right_edge, baseline,
                                      blocks.letters_at(setter, line, form, x, baseline))

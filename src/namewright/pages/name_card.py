@@ -10,16 +10,17 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from namewright.letters.choice import LetterChoice
-from namewright.lines.cues import line_with_cues
+from namewright.lines.cues import END_MM
 from namewright.lines.fit import DoesNotFit, Fit, fit_name
 from namewright.lines.forms import LONE_DOT, Form, pens_for
 from namewright.lines.ink import RULE, Ink, Style, line
 from namewright.lines.ruling import Ruling
-from namewright.lines.setting import SetLine, pen_width_mm
+from namewright.lines.setting import pen_width_mm
 from namewright.lines.tuned import check_pens
 from namewright.message import message
 from namewright.names.beats import Spoken
 from namewright.pages import blocks
+from namewright.pages.letter_strip import ModelMarks, model_marks, strip_over, strip_rows
 from namewright.pages.page import Furniture, Item, Page, checked
 from namewright.pages.paper import CardSize, Paper
 from namewright.pages.typesetter import Typesetter
@@ -90,16 +91,20 @@ def _cuts(width: float, height: float, xs: list[float], ys: list[float]) -> Ink:
 class _Layout:
     """What stands on a card and how high: the model's rows from ``top_mm`` down, then rows to write on.
 
-    ``headroom_mm`` is the height that stroke marks need over each row of the model; ``tail_mm`` parts the model from
+    ``over_mm`` is the height that stroke marks need over each row of the model; ``tail_mm`` parts the model from
     the rows to write on where its tails would come too near to them.
     """
 
     fit: Fit
     space: blocks.RowSpace
-    headroom_mm: float
+    marks: ModelMarks | None
     writes: bool
     tail_mm: float
     top_mm: float
+
+    @property
+    def over_mm(self) -> float:
+        return self.marks.over_mm(self.space.rise_mm) if self.marks else 0.0
 
 
 def _card_items(setter: Typesetter, name: str, settings: CardSettings) -> Iterator[Item]:
@@ -108,12 +113,12 @@ def _card_items(setter: Typesetter, name: str, settings: CardSettings) -> Iterat
     setter = setter.lettering(settings.letters)
     layout = _laid_out(setter, name, settings)
     y = layout.top_mm
-    for set_line in layout.fit.lines:
-        baseline = y + layout.headroom_mm + layout.space.rise_mm
-        inks = _model_ink(setter, set_line, settings, baseline)
-        yield blocks.ruled_row(set_line.text, Form.SOLID, settings.ruling, CARD_EDGE_MM,
-                               settings.size.size_mm[0] - CARD_EDGE_MM, baseline, inks)
-        y += layout.headroom_mm + layout.space.height_mm
+    for count in range(len(layout.fit.lines)):
+        yield from _model(setter, layout, count, settings, y + layout.over_mm + layout.space.rise_mm)
+        y += layout.over_mm + layout.space.height_mm
+    y += layout.marks.below_mm(layout.space.drop_mm) if layout.marks else 0.0
+    if layout.marks and layout.marks.under:
+        yield from strip_over(setter, layout.marks.under, name, CARD_EDGE_MM, y)
     if layout.writes:
         yield from _writing_rows(setter, layout.fit, settings, y + layout.tail_mm, layout.space)
 
@@ -125,23 +130,28 @@ def _laid_out(setter: Typesetter, name: str, settings: CardSettings) -> _Layout:
     """
     width, height = settings.size.size_mm
     edge = CARD_EDGE_MM + _reach(settings)  # what stands on a line covers it and reaches beyond
-    fit = fit_name(name, setter.ruled(settings.ruling), (width - 2 * CARD_EDGE_MM - _beyond(setter, settings),),
-                   settings.spoken)
+    room = width - 2 * CARD_EDGE_MM
+    fit = fit_name(name, setter.ruled(settings.ruling), (room - 2 * END_MM,), settings.spoken)
     space = blocks.row_space(settings.ruling, fit.lines)
-    headroom = setter.cues(settings.ruling).headroom_mm if _has_cues(setter, settings) else 0.0
-    model = len(fit.lines) * (space.height_mm + headroom)
+    model = len(fit.lines) * space.height_mm
     free = height - 2 * edge
     if model - settings.ruling.gap_mm > free:  # the white under the last row may be lost
         raise DoesNotFit(name, model, free,
                          message("fit.card", name=name, needed=math.ceil(model), room=math.floor(free)))
     free -= model
+    marks = model_marks(setter, fit.lines, room) if _has_cues(setter, settings) else None
+    over = len(fit.lines) * marks.over_mm(space.rise_mm) + marks.below_mm(space.drop_mm) if marks else 0.0
+    lost = settings.ruling.gap_mm if marks and marks.cues else 0.0
+    if over > free + lost:  # a small card has a large model without them
+        marks, over = None, 0.0
+    free = max(0.0, free - over)
     rows = len(fit.lines) * space.height_mm
     writes = rows <= free
     free -= rows * writes
     tail = _tail_room(fit, space) if writes else 0.0
     tail = tail if tail <= free else 0.0
     free -= tail
-    return _Layout(fit, space, headroom, writes, tail, edge + max(0.0, free) / 2)
+    return _Layout(fit, space, marks, writes, tail, edge + max(0.0, free) / 2)
 
 
 def _tail_room(fit: Fit, space: blocks.RowSpace) -> float:
@@ -155,24 +165,29 @@ def _reach(settings: CardSettings) -> float:
     return LONE_DOT / 2 * max(pens.model_mm, pens.dot_mm)
 
 
-def _beyond(setter: Typesetter, settings: CardSettings) -> float:
-    """Return how much width a name needs besides its own, for wide dots and for the stroke marks at both sides."""
-    dots = 2 * _reach(settings) - pen_width_mm(settings.ruling)
-    return dots + (2 * setter.cues(settings.ruling).side_mm if _has_cues(setter, settings) else 0.0)
 
 
 def _has_cues(setter: Typesetter, settings: CardSettings) -> bool:
     return setter.knows_strokes and settings.support is not Support.INDEPENDENT
 
 
-def _model_ink(setter: Typesetter, set_line: SetLine, settings: CardSettings, baseline: float) -> tuple[Ink, ...]:
-    x = CARD_EDGE_MM + _reach(settings)
-    if not _has_cues(setter, settings):
-        return blocks.letters_at(setter, set_line, Form.SOLID, x, baseline)
-    room = settings.size.size_mm[0] - 2 * CARD_EDGE_MM - _beyond(setter, settings)
-    maker, wide = blocks.with_room_for_cues(setter, set_line, room)
-    inks = line_with_cues(maker, setter.inker(settings.ruling), wide)
-    return tuple(ink.moved(x + maker.side_mm, baseline) for ink in inks)
+def _model(setter: Typesetter, layout: _Layout, count: int, settings: CardSettings, baseline: float) -> Iterator[Item]:
+    """Yield a row of the model, with its stroke marks or with the strip of letters that has them beside it."""
+    line, marks = layout.fit.lines[count], layout.marks
+    x, end = _letters_x(settings), settings.size.size_mm[0] - CARD_EDGE_MM
+    inks = blocks.letters_at(setter, line, Form.SOLID, x, baseline)
+    if marks and marks.cues:
+        inks += marks.maker.ink(line, marks.cues[count], x, baseline)
+    beside = marks.strip if marks and marks.beside else None
+    yield blocks.ruled_row(line.text, Form.SOLID, settings.ruling, CARD_EDGE_MM,
+                           x + line.width_mm + END_MM if beside else end, baseline, inks)
+    if beside:
+        yield from strip_rows(setter, beside, line.text, end - beside.width_mm, baseline)
+
+
+def _letters_x(settings: CardSettings) -> float:
+    """Return where the leftmost centreline of a row stands."""
+    return CARD_EDGE_MM + END_MM + pen_width_mm(settings.ruling) / 2
 
 
 def _writing_rows(setter: Typesetter, fit: Fit, settings: CardSettings, y: float, space: blocks.RowSpace,
@@ -187,7 +202,7 @@ def _writing_rows(setter: Typesetter, fit: Fit, settings: CardSettings, y: float
         }
         each = forms.get(settings.support, [Form.BLANK] * letters)
         baseline = y + space.rise_mm
-        inks = blocks.letters_at(setter, set_line, each, CARD_EDGE_MM + _reach(settings), baseline)
+        inks = blocks.letters_at(setter, set_line, each, _letters_x(settings), baseline)
         yield blocks.ruled_row(set_line.text, Form.DOTTED if inks else Form.BLANK, settings.ruling, CARD_EDGE_MM,
                                width - CARD_EDGE_MM, baseline, inks)
         y += space.height_mm

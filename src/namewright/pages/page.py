@@ -62,6 +62,14 @@ class Row:
 
 
 @dataclass(frozen=True, slots=True)
+class Letters:
+    """Single letters of a name with their stroke marks, each on guide lines of its own: not a row to read as a word."""
+
+    name: str
+    items: tuple[Guide | Ink, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class Furniture:
     """What a page shares with its neighbours: captions, the check bar. Exporters may draw it once for all.
 
@@ -100,7 +108,7 @@ class Chart:
     items: tuple[Ink, ...]
 
 
-Item = Guide | Tile | Ink | Row | Furniture | Placed | Chart
+Item = Guide | Tile | Ink | Row | Letters | Furniture | Placed | Chart
 
 
 @dataclass(frozen=True, slots=True)
@@ -127,7 +135,7 @@ class PageError(Problem):
 def leaves(items: Iterable[Item]) -> Iterator[Guide | Tile | Ink]:
     """Yield the drawn items, groups opened, in drawing order."""
     for item in items:
-        if isinstance(item, Row | Furniture | Placed | Chart):
+        if isinstance(item, Row | Letters | Furniture | Placed | Chart):
             yield from leaves(item.items)
         else:
             yield item

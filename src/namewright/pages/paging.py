@@ -48,7 +48,8 @@ class Heights:
 
     A row takes ``rise`` over its baseline and ``drop`` to the next row of its part; ``foot`` is what the last row
     of a part takes. ``least_drop`` and ``least_foot`` are as little as these may be. ``over`` is the headroom that a
-    part's stroke marks add to each row; ``doubled`` tells that the model to copy has a row of its own.
+    part's stroke marks add to each row, and ``strip`` the height of marked letters under the model; ``doubled`` tells
+    that the model to copy has a row of its own.
     """
 
     room: float
@@ -60,6 +61,7 @@ class Heights:
     tiles: float
     doubled: bool
     over: Mapping[Part, float] = field(default_factory=dict, hash=False)
+    strip: float = 0.0
 
     def page(self, blocks: Sequence[Block], drop: float, foot: float) -> float:
         """Return the height of blocks that stand on one page."""
@@ -71,7 +73,8 @@ class Heights:
         if part is Part.TILES:
             return self.tiles
         rows = sum(len(block.rows) for block in blocks) * (2 if part is Part.COPY and self.doubled else 1)
-        return rows * (self.rise + self.over.get(part, 0.0)) + (rows - 1) * drop + foot
+        strip = self.strip if part is Part.MODEL else 0.0
+        return rows * (self.rise + self.over.get(part, 0.0)) + (rows - 1) * drop + foot + strip
 
     def airy(self, blocks: Sequence[Block]) -> bool:
         """Return whether blocks fit on one page with all the air that they may have."""

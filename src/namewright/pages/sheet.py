@@ -19,7 +19,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from namewright.letters.choice import LetterChoice
-from namewright.lines.cues import line_with_cues
+from namewright.lines.cues import END_MM
 from namewright.lines.fit import Fit, fit_name
 from namewright.lines.forms import Form
 from namewright.lines.ink import Ink
@@ -29,8 +29,9 @@ from namewright.lines.tile_boxes import tile_rows
 from namewright.lines.tuned import check_pens
 from namewright.names.beats import Spoken
 from namewright.pages import blocks
-from namewright.pages.beside import MIN_FRAME_MM, drawing_frame, hollow_name
+from namewright.pages.beside import MIN_FRAME_MM, Hollow, drawing_frame, hollow_name
 from namewright.pages.ladder import ORDERED, Ladder, Part, given, needed, repeats, wished
+from namewright.pages.letter_strip import AFTER_MODEL_MM, ModelMarks, model_marks, strip_over, strip_rows
 from namewright.pages.page import Furniture, Item, Page, Row, checked
 from namewright.pages.paging import CAPTION_MM, FOLD_MM, Block, Heights, Plan, TooTall, grouped, planned
 from namewright.pages.paper import Paper, Sheet, sheet_of
@@ -49,7 +50,6 @@ _CAPTION_BASE_MM = 3.8  # so low a caption keeps clear of a tail above it and of
 _AFTER_TILES_MM = 3.0
 _BESIDE_GAP_MM = 8.0
 _BEST_SIGN_MM = 7.0
-_INSET_MM = 2.0  # from the end of a row's lines to where writing begins
 _MIN_START_MM, _START_PENS = 1.2, 1.7  # the width of a start dot, and the same in pens
 _CLEAR_MM = 8.0  # between a row and what stands beside it
 _MIN_WRITING = 1.25  # writing room beside a model, in widths of the name: a child's letters run wide
@@ -103,8 +103,8 @@ def practice_pages(setter: Typesetter, name: str, label: str, settings: SheetSet
 
 def _rooms(settings: SheetSettings) -> tuple[float, ...]:
     turns = (True,) if settings.landscape else (False, True)
-    return tuple(sheet_of(settings.paper, landscape=turn, binding=settings.binding).room_width - _GUTTER_MM
-                 for turn in turns)
+    sheets = [sheet_of(settings.paper, landscape=turn, binding=settings.binding) for turn in turns]
+    return tuple(sheet.room_width - _GUTTER_MM - 2 * END_MM for sheet in sheets)
 
 
 @dataclass
@@ -126,7 +126,9 @@ class _SheetMaker:
         self.pen = pen_width_mm(self.ruling)
         self.tiles = tile_rows(self.name, self.x1 - self.sheet.left_mm, spoken=self.settings.spoken)
         self.beside = (self.settings.hand is Hand.RIGHT and len(self.fit.lines) == 1
-                       and (1 + _MIN_WRITING) * self.fit.width_mm + _BESIDE_GAP_MM <= self.x1 - self.x0)
+                       and (1 + _MIN_WRITING) * self.fit.width_mm + END_MM + _BESIDE_GAP_MM <= self.x1 - self.x0)
+        self.x_letters = self.x0 + END_MM + self.pen / 2
+        self.marks = self._marks()
         self.heights = self._heights()
 
     # --- what stands on the sheet ----------------------------------------------------------------
@@ -146,6 +148,11 @@ class _SheetMaker:
     def _has_cues(self) -> bool:
         return self.setter.knows_strokes and self.settings.support is not Support.INDEPENDENT
 
+    def _marks(self) -> ModelMarks | None:
+        """Return where the stroke marks stand; None on a sheet without any."""
+        marked = self._has_cues or Part.MARKED in (self.settings.ladder.rungs or ())
+        return model_marks(self.setter, self.fit.lines, self.x1 - self.x0) if marked else None
+
     def _heights(self) -> Heights:
         """Return what the name's rows take; under what hangs or is printed lowest, white stays for a caption."""
         lowest = max(blocks.printed_depth(self.ruling), *(line.drop_mm for line in self.fit.lines))
@@ -153,14 +160,16 @@ class _SheetMaker:
         stacked = self.fit.lines[0].drop_mm + clear if self.beside else 0.0  # a model's tail over the next model
         drop = max(self.space.drop_mm, stacked)
         asked = self.ruling.descender_mm + self.ruling.gap_mm
-        headroom = self.setter.cues(self.ruling).headroom_mm
+        least_foot = max(lowest + blocks.MIN_CLEAR_MM, asked - CAPTION_MM)
         return Heights(
             room=self.sheet.foot - self.sheet.top_mm - _HEADER_MM - _FOOTER_MM,
             rise=self.space.rise_mm,
             drop=drop, least_drop=lowest + max(clear, self.settings.tuning.row_gap or 0.0),
-            foot=max(drop, lowest + clear), least_foot=max(lowest + blocks.MIN_CLEAR_MM, asked - CAPTION_MM),
+            foot=max(drop, lowest + clear), least_foot=least_foot,
             tiles=self.tiles.height_mm + _AFTER_TILES_MM, doubled=not self.beside,
-            over={Part.MARKED: headroom, Part.MODEL: headroom if self._has_cues else 0.0})
+            over={Part.MARKED: self.marks.headroom_mm,
+                  Part.MODEL: self.marks.over_mm(self.space.rise_mm)} if self.marks else {},
+            strip=self.marks.below_mm(least_foot) if self.marks else 0.0)
 
     def _tallest(self) -> float:
         """Return the least height of rows that must not be parted: those of the model, or a model and its copy."""
@@ -184,6 +193,8 @@ class _SheetMaker:
             if part is Part.COPY and len(lines) > 1:
                 yield Furniture(tuple(self._best(y)))
             y += CAPTION_MM + self.heights.group(part, group, plan.drop, plan.foot)
+            if part is Part.MODEL and self.marks and self.marks.under:
+                yield from strip_over(self.setter, self.marks.under, self.name, self.x0, y)
         note = "page.fold" if any(part is Part.MEMORY for part, _ in parts) else None
         yield Furniture(blocks.adults_foot(self.setter, self.words, self.x0, self.sheet.foot - 1.5, note))
 
@@ -223,7 +234,7 @@ class _SheetMaker:
             if part is Part.COPY and self.beside:
                 yield from self._copy_beside(line, baseline)
             elif part is Part.COPY:
-                yield self._row(line, Form.SOLID, baseline, self._solid(line, self.x0 + self.pen / 2, baseline))
+                yield self._row(line, Form.SOLID, baseline, self._solid(line, self.x_letters, baseline))
                 y += step
                 yield from self._blank(line, baseline + step)
             elif part is Part.MODEL:
@@ -233,7 +244,7 @@ class _SheetMaker:
             else:
                 yield self._traced(line, part, baseline)
                 if part not in ORDERED:  # these show themselves where every stroke begins
-                    yield from self._start(line, baseline, self.x0 + self.pen / 2, traced=True)
+                    yield from self._start(line, baseline, self.x_letters, traced=True)
             y += step
 
     # --- the rows --------------------------------------------------------------------------------
@@ -257,35 +268,43 @@ class _SheetMaker:
 
     def _blank(self, line: SetLine, baseline: float) -> Iterable[Item]:
         yield self._row(line, Form.BLANK, baseline, ())
-        yield from self._start(line, baseline, self.x0 + _INSET_MM)
+        yield from self._start(line, baseline, self.x_letters)
 
     def _solid(self, line: SetLine, x: float, baseline: float) -> tuple[Ink, ...]:
         return blocks.letters_at(self.setter, line, Form.SOLID, x, baseline)
 
-    def _model(self, line: SetLine, baseline: float) -> tuple[Ink, ...]:
-        """Return the model, with stroke marks unless the child works independently.
-
-        It stands over all writing, so neither hand covers it; where there is room it is set wider for the marks.
-        """
-        if not self._has_cues:
-            return self._solid(line, self.x0 + self.pen / 2, baseline)
-        maker, wide = blocks.with_room_for_cues(self.setter, line, self.x1 - self.x0, self.spacing)
-        shift = min(maker.side_mm, max(0.0, self.x1 - self.x0 - wide.width_mm))
-        return line_with_cues(maker, self.setter.inker(self.ruling), wide, self.x0 + self.pen / 2 + shift, baseline)
-
     def _model_row(self, line: SetLine, baseline: float, drop: float) -> Iterable[Item]:
-        """Yield the model and, where it leaves room at its right, the name large and hollow to fill with colour."""
-        inks = self._model(line, baseline)
-        end = max(ink.bounds()[2] for ink in inks)
-        top = baseline - self.space.rise_mm - self.heights.over.get(Part.MODEL, 0.0) - CAPTION_MM
-        left = max(end + 2 * _CLEAR_MM, self._caption_end(Part.MODEL) + _CLEAR_MM)
-        hollow = None
-        if len(self.fit.lines) == 1:
-            hollow = hollow_name(self.setter, line.text, left, self.x1, top, baseline, drop)
-        x1 = hollow.left_mm - _CLEAR_MM if hollow else self.x1
+        """Yield the model, spaced as the rows under it, with its stroke marks, or beside it the strip that has them.
+
+        It stands over all writing, so neither hand covers it. Where room is left at its right, the name stands there
+        large and hollow, to fill with colour.
+        """
+        marks, inks = self.marks, self._solid(line, self.x_letters, baseline)
+        if marks and marks.cues:
+            inks += self._marked(line, marks, self.x_letters, baseline)
+        strip = marks.strip if marks and marks.beside else None
+        end = self.x_letters + line.width_mm + END_MM
+        after = end + AFTER_MODEL_MM + strip.width_mm if strip else end
+        hollow = self._hollow(line, after, baseline, drop)
+        x1 = end if strip else hollow.left_mm - _CLEAR_MM if hollow else self.x1
         yield blocks.ruled_row(line.text, Form.SOLID, self.ruling, self.x0, x1, baseline, inks)
+        if strip:
+            yield from strip_rows(self.setter, strip, line.text, end + AFTER_MODEL_MM, baseline)
         if hollow:
             yield Furniture(hollow.inks)
+
+    def _hollow(self, line: SetLine, after: float, baseline: float, drop: float) -> Hollow | None:
+        """Return the hollow name right of a model that ends at ``after``, None where it has no room."""
+        if len(self.fit.lines) > 1:
+            return None
+        top = baseline - self.space.rise_mm - self.heights.over.get(Part.MODEL, 0.0) - CAPTION_MM
+        left = max(after + 2 * _CLEAR_MM, self._caption_end(Part.MODEL) + _CLEAR_MM)
+        return hollow_name(self.setter, line.text, left, self.x1, top, baseline, drop)
+
+    def _marked(self, line: SetLine, marks: ModelMarks, x: float, baseline: float) -> tuple[Ink, ...]:
+        """Return the stroke marks of a line, or where a strip has them only where its strokes start."""
+        cues = marks.cues[self.fit.lines.index(line)] if marks.cues else marks.maker.starts(line)
+        return marks.maker.ink(line, cues, x, baseline)
 
     def _tiles_x(self) -> float:
         """Return where the boxes begin: with the rows, or farther left where they would reach out of the page."""
@@ -303,23 +322,19 @@ class _SheetMaker:
         """Return a row of a rung of the ladder: the name as often as the rung has it, then white to go on."""
         gap = max(10.0, 2.0 * self.ruling.x_height_mm) + self.spacing  # more than between two words of a name
         inks: list[Ink] = []
-        shown, marks = line, None
-        if part is Part.MARKED:
-            marks, shown = blocks.with_room_for_cues(self.setter, line, self.x1 - self.x0, self.spacing)
-        times = repeats(part, len(shown.letters), self.x1 - self.x0, shown.width_mm, gap)
+        times = repeats(part, len(line.letters), self.x1 - self.x_letters, line.width_mm, gap)
         for time in range(times):
-            x = self.x0 + self.pen / 2 + time * (shown.width_mm + gap)
-            forms = given(shown, part, self.settings.ladder, time, times)
-            inks += blocks.letters_at(self.setter, shown, forms, x, baseline)
-            if marks is not None:
-                inks += marks.ink(shown, x, baseline)
+            x = self.x_letters + time * (line.width_mm + gap)
+            forms = given(line, part, self.settings.ladder, time, times)
+            inks += blocks.letters_at(self.setter, line, forms, x, baseline)
+            if part is Part.MARKED and self.marks:
+                inks += self._marked(line, self.marks, x, baseline)
         return self._row(line, _FORM_OF.get(part, Form.DOTTED), baseline, inks)
 
     def _copy_beside(self, line: SetLine, baseline: float) -> Iterable[Item]:
         """Yield a model and, at its right, the room to write: for a right hand, which covers what is right of it."""
-        x = self.x0 + self.pen / 2
-        split = self.x0 + line.width_mm + _BESIDE_GAP_MM / 2
+        split = self.x0 + END_MM + line.width_mm + _BESIDE_GAP_MM / 2
         yield blocks.ruled_row(line.text, Form.SOLID, self.ruling, self.x0, split, baseline,
-                               self._solid(line, x, baseline))
+                               self._solid(line, self.x_letters, baseline))
         yield blocks.ruled_row(line.text, Form.BLANK, self.ruling, split, self.x1, baseline)
-        yield from self._start(line, baseline, split + _INSET_MM)
+        yield from self._start(line, baseline, split + END_MM)

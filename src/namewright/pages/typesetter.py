@@ -45,7 +45,7 @@ class Typesetter:
     _others: Store[LetterChoice, Typesetter] = field(default_factory=lambda: Store(_KEPT_LETTERINGS))
     _ruled: Store[tuple[Ruling, float, float], RuledLetters] = field(default_factory=lambda: Store(_KEPT))
     _inkers: Store[Ruling, Inker] = field(default_factory=lambda: Store(_KEPT))
-    _cues: Store[tuple[Ruling, float], CueMaker] = field(default_factory=lambda: Store(_KEPT))
+    _cues: Store[tuple[Ruling, bool], CueMaker] = field(default_factory=lambda: Store(_KEPT))
     _texts: Store[tuple[str, float], Ink] = field(default_factory=lambda: Store(_KEPT_TEXTS))
     _placed: Store[tuple[str, float, float, float, str], Ink] = field(default_factory=lambda: Store(_KEPT_PLACED))
     _widths: Store[tuple[str, float], float] = field(default_factory=lambda: Store(_KEPT_WIDTHS))
@@ -85,11 +85,13 @@ class Typesetter:
         """Return the ink for a ruling, with the pens that suit it."""
         return self._inkers.get(ruling, lambda: Inker(ruling, pens_for(ruling)))
 
-    def cues(self, ruling: Ruling, letter_spacing_mm: float = 0.0) -> CueMaker:
-        """Return the stroke cues for letters set with this extra spacing: half the least gap is theirs."""
-        side = (PENCIL_MM + pen_width_mm(ruling) + letter_spacing_mm) / 2
-        return self._cues.get((ruling, letter_spacing_mm),
-                              lambda: CueMaker(ruling, pens_for(ruling), side))
+    def cues(self, ruling: Ruling) -> CueMaker:
+        """Return the stroke cues for letters on a ruling."""
+        return self._cues.get((ruling, False), lambda: CueMaker(ruling, pens_for(ruling)))
+
+    def thorough_cues(self, ruling: Ruling) -> CueMaker:
+        """Return the same for letters that stand alone: places are searched until nearly every letter has its cues."""
+        return self._cues.get((ruling, True), lambda: CueMaker(ruling, pens_for(ruling), thorough=True))
 
     def text(self, words: str, x_height_mm: float = 1.75) -> Ink:
         """Return one line of running text in our own letters, its baseline at y 0, its left edge at x 0."""

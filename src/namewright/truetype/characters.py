@@ -114,7 +114,8 @@ def _font_letter(letter: Letter, bases: Mapping[int, str], marks: Mapping[int, s
 
 def _font_marks(alphabet: Alphabet) -> Iterator[FontMark]:
     chars = {name: char for char, name in alphabet.mark_of.items()}
-    stands_for = {use: chars[name] for (name, _), use in alphabet.mark_forms.items()}
+    forms = {**alphabet.mark_forms, **alphabet.stacked_forms}
+    stands_for = {use: chars[name] for (name, _), use in forms.items()}
     for name, glyph in alphabet.marks.items():
         if name in chars:
             yield FontMark(glyph_name(chars[name]), chars[name], glyph)

@@ -49,6 +49,7 @@ def _compositions(alphabet: Alphabet, repertoire: Repertoire) -> Iterator[str]:
     yield "feature ccmp {"
     yield from _sequences(repertoire)
     yield from _mark_forms(alphabet, repertoire)
+    yield from _stacked_forms(alphabet, repertoire)
     yield "lookup soft_dotted { lookupflag UseMarkFilteringSet @top;"
     yield f"sub {names(single)}' lookup lose_dot @top;"
     yield f"sub {names(several)}' lookup lose_dot_keep_marks @top;"
@@ -74,6 +75,19 @@ def _mark_forms(alphabet: Alphabet, repertoire: Repertoire) -> Iterator[str]:
         plain, form = (mark_names[id(alphabet.marks[name])] for name in (mark, use))
         yield (f"lookup form_{index} {{ lookupflag UseMarkFilteringSet [{plain}]; "
                f"sub {names(repertoire.on(alphabet.glyphs[base]))} {plain}' by {form}; }} form_{index};")
+
+
+def _stacked_forms(alphabet: Alphabet, repertoire: Repertoire) -> Iterator[str]:
+    """Give a mark its form behind another mark, or behind a letter whose last mark at that side it is."""
+    mark_names = {id(mark.glyph): mark.name for mark in repertoire.marks}
+    for index, ((mark, below), use) in enumerate(alphabet.stacked_forms.items()):
+        plain, form, under = (mark_names[id(alphabet.marks[name])] for name in (mark, use, below))
+        attach = alphabet.marks[mark].attach
+        before = [under, *(entry.name for entry in repertoire.letters
+                           if [each.glyph for each in entry.letter.marks if each.glyph.attach == attach][-1:]
+                           == [alphabet.marks[below]])]
+        yield (f"lookup stacked_{index} {{ lookupflag UseMarkFilteringSet [{plain} {under}]; "
+               f"sub [{' '.join(before)}] {plain}' by {form}; }} stacked_{index};")
 
 
 # --- mark and mkmk: where marks stand --------------------------------------------------------------------

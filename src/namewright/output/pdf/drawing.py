@@ -17,7 +17,7 @@ from namewright.output.pdf.forms import Form, Shared, painting, recurring
 from namewright.output.pdf.objects import deflated
 from namewright.output.pdf.paths import UNIT, unit, units
 from namewright.output.pdf.tags import Tag
-from namewright.pages.page import Chart, Furniture, Guide, Item, Page, Place, Placed, Row, Tile
+from namewright.pages.page import Chart, Furniture, Guide, Item, Letters, Page, Place, Placed, Row, Tile
 from namewright.units import MM_PER_INCH, PT_PER_INCH
 from namewright.wording import Wording
 
@@ -113,6 +113,9 @@ class _Canvas:
         for item in items:
             if isinstance(item, Row):
                 self._row(item)
+            elif isinstance(item, Letters):
+                self._figure(self.shared.words.say("shown.strokes", name=item.name), item.items)
+                self._turn_to(_ARTIFACT)
             elif isinstance(item, Furniture):
                 self._draw_each(item.items)
             elif isinstance(item, Placed):

@@ -1,0 +1,204 @@
+"""Arrows beside the strokes of a letter: one where a stroke begins, and a short one after each turn of the pencil.
+
+Millimetres, y down. An arrow runs along its stroke at an even distance, so it bends as the stroke does: round a bowl it
+goes beside the bowl and not through its roof. Out of scope: which of the places is free (``clearance``, ``cues``).
+"""
+
+from __future__ import annotations
+
+import math
+from bisect import bisect_right
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from functools import cached_property
+from itertools import pairwise
+from typing import NamedTuple
+
+from namewright.geometry import boxes
+from namewright.geometry.boxes import Box
+from namewright.geometry.points import Point, heading
+from namewright.geometry.polylines import length, point_at, reaches, steps
+from namewright.geometry.segments import flatten, smooth_runs
+from namewright.letters.strokes import Stroke
+
+FLAT_MM = 0.02
+CLOSE_MM = 0.4  # between the points by which distances to an arrow are taken
+_STEP_MM = 0.8  # between the points of a bent arrow, at the most
+_TRUE = (0.62, 1.6)  # an arrow's length as a share of its stretch of the stroke: inside a tight hook none is true
+_BARB_TURN = 0.5  # radians between a barb and the shaft
+_BARB_MM = (0.7, 1.3)  # least and greatest length of a barb
+_FIRST = (0.55, 0.38, 0.26, 0.18)  # lengths of an arrow at the start of a stroke, in x-heights
+_AFTER_TURN = (0.26, 0.18)  # of one after a turn
+_LEAST_MM = (1.6, 1.3, 1.1, 1.1)  # no arrow is shorter; nor longer than its leg, but where it points over a short end
+_SHORT_LEG = 0.36  # x-heights: a shorter leg of a stroke (the flick of q) needs no arrow to be followed
+_STEP = 0.11  # x-heights between the starts of arrows that are tried
+_BENT = 0.3  # radians: a stretch that bends more has an outside
+_FAR, _SHORT, _AWAY, _OVER = 0.35, 0.25, 0.5, 0.5  # costs, see ``places``; found by trial
+_OTHER_SIDE, _INSIDE = 0.12, 0.4
+
+
+@dataclass(frozen=True)  # without slots, so that points and box are worked out once
+class Arrow:
+    """An arrow: its shaft from tail to tip, and its two barbs."""
+
+    shaft: tuple[Point, ...]
+    left: Point
+    right: Point
+
+    @property
+    def path(self) -> tuple[Point, ...]:
+        """Return the way of a pen that draws the arrow without a lift."""
+        return (*self.shaft, self.left, self.shaft[-1], self.right)
+
+    @cached_property
+    def points(self) -> list[Point]:
+        """Return points along shaft and barbs, so close that no number slips between them."""
+        tip = self.shaft[-1]
+        parts = [*pairwise(self.shaft), (tip, self.left), (tip, self.right)]
+        return [point for a, b in parts for point in steps(a, b, math.ceil(math.dist(a, b) / CLOSE_MM))]
+
+    @cached_property
+    def box(self) -> Box:
+        """Return the box of the arrow's centreline."""
+        return boxes.around(self.path)
+
+
+@dataclass(frozen=True, slots=True)
+class Leg:
+    """A stretch of a stroke between two turns of the pencil, as a polyline, and how far along it its points lie."""
+
+    points: Sequence[Point]
+    reach: Sequence[float]
+
+    @property
+    def length_mm(self) -> float:
+        """Return the length of the leg."""
+        return self.reach[-1]
+
+    def stretch(self, begin: float, end: float) -> list[Point]:
+        """Return points of the leg from one distance to another, straight on where that is before it or behind it."""
+        count = max(1, math.ceil((end - begin) / _STEP_MM)) if self.bend(begin, end) else 1
+        return [self.at(begin + (end - begin) * at / count) for at in range(count + 1)]
+
+    def at(self, way: float) -> Point:
+        """Return the point so far along the leg."""
+        if 0 <= way <= self.length_mm:
+            return point_at(self.points, self.reach, way)
+        (x, y), angle = (self.points[0], self.heading(0)) if way < 0 else (self.points[-1], self.heading(way))
+        on = way if way < 0 else way - self.length_mm
+        return (x + on * math.cos(angle), y + on * math.sin(angle))
+
+    def heading(self, way: float) -> float:
+        """Return the direction of the leg so far along it."""
+        at = min(max(bisect_right(self.reach, way), 1), len(self.points) - 1)
+        return heading(self.points[at - 1], self.points[at])
+
+    def bend(self, begin: float, end: float) -> float:
+        """Return how far the leg turns between two distances, in radians, positive to the right of the way."""
+        return math.remainder(self.heading(end) - self.heading(begin), math.tau) if len(self.points) > 2 else 0.0
+
+
+    def beside_mm(self, point: Point) -> float:
+        """Return how far a point is to the right of the way on which the leg starts, y down; negative to the left."""
+        (x, y), angle = self.points[0], heading(*self.points[:2])
+        return (point[1] - y) * math.cos(angle) - (point[0] - x) * math.sin(angle)
+
+    def ahead_mm(self, point: Point) -> float:
+        """Return how far a point is ahead on the way on which the leg starts; negative behind its start."""
+        (x, y), angle = self.points[0], heading(*self.points[:2])
+        return (point[0] - x) * math.cos(angle) + (point[1] - y) * math.sin(angle)
+
+
+def legs(stroke: Stroke, x_height_mm: float) -> list[Leg]:
+    """Return the legs of a stroke that need an arrow: the first, and each behind a corner or a way back."""
+    runs = [flatten(run, FLAT_MM) for run in smooth_runs(stroke.segments)]
+    least = _SHORT_LEG * x_height_mm
+    return [Leg(points, reaches(points)) for at, points in enumerate(runs) if not at or length(points) >= least]
+
+
+class Place(NamedTuple):
+    """Where an arrow may lie: from ``begin`` on along its leg, and how far to the right of it (negative: left)."""
+
+    cost: float
+    begin: float
+    size: float
+    offset: float
+
+
+def places(leg: Leg, side: float, x_height_mm: float, pen_mm: float, middle: Point, *, first: bool) -> list[Place]:
+    """Return places for an arrow on one side of a leg (1 right of the way, −1 left of it), the best first.
+
+    Good are those near the leg's start, long ones, those near to the stroke, and those on the better side: outside a
+    bend, else where the leg bends to after a turn, else away from ``middle``, the middle of the letter. An arrow at the
+    start of a stroke may point on over the end of a short one. Costs are in x-heights.
+    """
+    better = _side_away(leg, middle) if first else _side_of_bend(leg) or _side_away(leg, middle)
+    found = []
+    for cost, begin, size in _stretches(leg, x_height_mm, first=first):
+        bend = leg.bend(begin, begin + size)
+        wrong = _INSIDE * (side * bend > 0) if abs(bend) > _BENT else _OTHER_SIDE * (side * better < 0)
+        near = pen_mm / 2 + 0.25 + barb_mm(size) * math.sin(_BARB_TURN)
+        found += [Place(cost + wrong + _AWAY * (away - 1) * near / x_height_mm, begin, size, side * away * near)
+                  for away in (1.0, 1.3, 1.7)]
+    return sorted(found)
+
+
+def arrow_at(leg: Leg, place: Place) -> Arrow | None:
+    """Return the arrow in a place; None inside so tight a hook that it would not be true."""
+    stretch = leg.stretch(place.begin, place.begin + place.size)
+    shaft = _offset(stretch, place.offset)
+    if not _TRUE[0] <= length(shaft) / length(stretch) <= _TRUE[1]:
+        return None
+    return _arrow(shaft, barb_mm(place.size))
+
+
+def _stretches(leg: Leg, x_height_mm: float, *, first: bool) -> Iterator[tuple[float, float, float]]:
+    """Yield stretches of a leg beside which an arrow may lie: cost, begin and size.
+
+    None begins farther along than an x-height or three quarters of the leg: there it would speak of another part. After
+    a turn it begins a little behind it, to be seen apart from what comes before. Beside a short bar a stem leaves no
+    room for all of an arrow: there it may reach over the end.
+    """
+    for short, (share, least) in enumerate(zip(_FIRST if first else _AFTER_TURN, _LEAST_MM, strict=False)):
+        size = min(max(share * x_height_mm, least), 0.9 * leg.length_mm)
+        if size >= least:
+            last = min(leg.length_mm - size, 0.75 * leg.length_mm, x_height_mm)
+            begin = 0.0 if first else min(0.12 * x_height_mm, last)
+            while begin <= last + 1e-9:
+                yield _SHORT * short + _FAR * begin / x_height_mm, begin, size
+                begin += _STEP * x_height_mm
+    if first and leg.length_mm < x_height_mm:
+        size = max(_FIRST[-1] * x_height_mm, _LEAST_MM[-1])
+        for over in (0.25 * size, 0.5 * size, 0.75 * size):
+            yield _OVER + _SHORT * len(_FIRST) + over / x_height_mm, leg.length_mm + over - size, size
+
+
+def _side_away(leg: Leg, middle: Point) -> float:
+    """Return the side of a leg's start that looks away from a point: 1 right of the way, −1 left of it."""
+    return -1.0 if leg.beside_mm(middle) > 0 else 1.0
+
+
+def _side_of_bend(leg: Leg) -> float:
+    """Return the side to which a leg bends: 1 right of the way at its start, −1 left of it, 0 where it is straight."""
+    most = max((leg.beside_mm(point) for point in leg.points), key=abs)
+    return math.copysign(1.0, most) if abs(most) > FLAT_MM else 0.0
+
+
+def barb_mm(size_mm: float) -> float:
+    """Return the length of an arrow's barbs."""
+    return min(max(0.32 * size_mm, _BARB_MM[0]), _BARB_MM[1])
+
+
+def _offset(points: Sequence[Point], offset: float) -> tuple[Point, ...]:
+    """Return a polyline beside another, ``offset`` to the right of the way (y down; negative: to the left)."""
+    ways = [heading(a, b) for a, b in pairwise(points)]
+    turned = [ways[0], *(a + math.remainder(b - a, math.tau) / 2 for a, b in pairwise(ways)), ways[-1]]
+    return tuple((x - offset * math.sin(way), y + offset * math.cos(way))
+                 for (x, y), way in zip(points, turned, strict=True))
+
+
+def _arrow(shaft: tuple[Point, ...], barb: float) -> Arrow:
+    angle, (x, y) = heading(*shaft[-2:]), shaft[-1]
+    left, right = ((x - barb * math.cos(angle + turn), y - barb * math.sin(angle + turn))
+                   for turn in (_BARB_TURN, -_BARB_TURN))
+    return Arrow(shaft, left, right)
