@@ -357,7 +357,7 @@ def test_a_solid_dot_shows_where_each_row_starts(setter: Typesetter) -> None:
                 right, down = first.letter.strokes[0].start
                 left, height = room_of(row)[0] + first.x + right, base_of(row) + down
                 middles = [((box[0] + box[2]) / 2 - left, (box[1] + box[3]) / 2 - height) for box in marks]
-                own = [(dx, dy) for dx, dy in middles if -0.01 < dx < 2.01 and abs(dy) < 0.01]
+                own = [(dx, dy) for dx, dy in middles if 3.99 < dx < 5.3 and abs(dy) < 0.01]
                 assert len(own) == 1, told(case)
 
 

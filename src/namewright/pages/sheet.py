@@ -337,4 +337,4 @@ class _SheetMaker:
         yield blocks.ruled_row(line.text, Form.SOLID, self.ruling, self.x0, split, baseline,
                                self._solid(line, self.x_letters, baseline))
         yield blocks.ruled_row(line.text, Form.BLANK, self.ruling, split, self.x1, baseline)
-        yield from self._start(line, baseline, split + END_MM)
+        yield from self._start(line, baseline, split + END_MM + self.pen / 2)
