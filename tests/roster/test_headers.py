@@ -25,7 +25,7 @@ ROLES = [
     ("Date of birth", Role.OTHER, "what is left out"), ("Notes about letters", Role.OTHER, "with a known word in it"),
     ("Mira", None, "a name is no header"), ("Window seat", None, "words that are not known"),
     (f"{'First name':<60}", Role.GIVEN, "as long as a header may be"),
-    (f"{'First name':<61}", None, "too long for a header"),
+    (f"{'First name':<81}", None, "too long for a header"),
 ]
 
 

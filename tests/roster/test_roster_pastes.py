@@ -38,6 +38,17 @@ HEADERS = [
     ("Nachname\tVorname\tGeburtsdatum", "Tavvy\tOren\t1.2.2021", "in German"),
     ("Cognome\tNome", "Tavvy\tOren", "in Italian"),
     ("Nome\tSobrenome", "Oren\tTavvy", "in Portuguese"),
+    ("First Name,Last Name,Child First Name,Child Last Name", "Maud,Grell,Oren,Tavvy", "the child's beside a parent's"),
+    ("Name,Child's name,Phone", "Maud Grell,Oren Tavvy,555-0100", "a parent's name before the child's"),
+    ("Nom,Prénoms", "Tavvy,Oren", "several given names in French"), ("Name;Vorname", "Tavvy;Oren", "“Name” in German"),
+    ("Familienname;Vornamen", "Tavvy;Oren", "several in German"), ("Nome,Apelido", "Oren,Tavvy", "in Portugal"),
+    ("Kind\tGruppe", "Oren Tavvy\trot", "a German child"), ("Schüler/in\tKlasse", "Oren Tavvy\t1b", "a pupil"),
+    ("Élève;Classe", "Oren Tavvy;CP", "a French pupil"), ("Alunno,Sezione", "Oren Tavvy,B", "an Italian one"),
+    ("Nome do aluno;Turma", "Oren Tavvy;1.º A", "a Portuguese one"), ("Camper,Bunk", "Oren Tavvy,4", "a camper"),
+    ("What is your child's first name?,What is your child's last name?", "Oren,Tavvy", "questions of a form"),
+    ("Marca temporal;¿Cómo se llama su hijo o hija?", "3/9/2026;Oren Tavvy", "one in Spanish"),
+    ("Wie heißt Ihr Kind?\tWer kommt?", "Oren Tavvy\tMaud", "one in German"),
+    ("Quel est le prénom de votre enfant ?\tNom de famille", "Oren\tTavvy", "one in French"),
     ("Student name\tFirst name", "Tavvy, Oren\tOren", "a whole name beside one of its parts"),
 ]
 
@@ -46,6 +57,13 @@ HEADERS = [
 def test_headers_as_schools_print_them(header: str, row: str, why: str) -> None:
     """A header may say more than it must, or be about somebody else."""
     assert read(f"{header}\n{row}") == ["Oren|Oren|Tavvy"], why
+
+
+def test_an_unknown_header_is_no_child() -> None:
+    """A first row that is unlike all others heads them, whatever its words, and no neighbour's word is practised."""
+    roster = read_roster("Cub,Den,Snack\nMia Chen,Owl,4\nLeo Park,Fox,5\nNoah Brown,Owl,6")
+    assert [child.practice for child in roster.children] == ["Mia", "Leo", "Noah"]
+    assert roster.lines[0].outcome is Outcome.HEADER
 
 
 @pytest.mark.parametrize("title", ["Preferred First Name", "Name child goes by", "Likes to be called", "Nickname"])

@@ -8,7 +8,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from namewright.roster.vocabulary import HANDS, HEADER_WORDS, NO, NOTHING, PARTS, SUPPORTS, YES, fold
+from namewright.roster.header_words import HEADER_WORDS
+from namewright.roster.vocabulary import HANDS, NO, NOTHING, PARTS, SUPPORTS, YES, fold
 
 
 @pytest.mark.parametrize(("typed", "folded"), [

@@ -178,7 +178,14 @@ def _cut_last_words(text: str, found: Reading, notes: list[Message]) -> tuple[st
         at -= 1
     if at == len(words) or words[0].islower():
         return text, found
+    at = _cell_start(words, at)
     return " ".join(words[:at]).rstrip(" ,"), _judge_remark(" ".join(words[at:]), found, notes)
+
+
+def _cell_start(words: list[str], at: int) -> int:
+    """Return where the words behind a comma begin that end in a remark, if a whole name stands before it."""
+    start = next((here for here in range(at, 1, -1) if words[here - 1].endswith(",")), at)
+    return start if start > 1 else at
 
 
 def _is_cut(word: str) -> bool:

@@ -17,7 +17,7 @@ from namewright.names.casing import is_all_capitals
 from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.roster.care_words import CARE
-from namewright.roster.known import is_known, lean
+from namewright.roster.known import is_given, is_known, lean
 from namewright.roster.vocabulary import CODES, DOUBLE_STARTERS, HANDS, SUPPORTS, TITLES, Role, fold
 
 _NUMBERED = re.compile(r"\d{1,3}[.)]\s*(?=\D+$)")
@@ -25,6 +25,7 @@ _OUTLINE = re.compile(r"[a-zA-Z][.)]")
 _MOST_COLUMNS = 64
 _MOSTLY = 0.6
 _FEW_ROWS = 4
+_LEADS, _NEARLY = 0.3, 0.75  # how surely a column must be of given names where every cell is to be a child
 _DECIDES = 0.2  # mean lean of a row by which one column of names is told from another
 _SHEET_SIGNS = ("#REF!", "#N/A", "#NAME?", "#VALUE!", "#DIV/0!", "#NULL!", "#NUM!", "=")
 """How a cell begins that holds an error or a formula of a spreadsheet and not its value."""
@@ -77,6 +78,11 @@ class _Column:
         return sum(leads) / max(1, len(leads))
 
     @cached_property
+    def given(self) -> float:
+        """Return the share of cells that open with a known given name."""
+        return _share(is_given(words[0]) for cell in self.cells if (words := _words(cell)))
+
+    @cached_property
     def known(self) -> float:
         """Return the share of cells that hold a known name."""
         return _share(any(map(is_known, _words(cell))) for cell in self.cells)
@@ -115,7 +121,7 @@ def _columns(rows: Sequence[Sequence[str]], width: int) -> list[_Column]:
 
 def _is_grid(names: Sequence[_Column], only_names: bool, wide: bool) -> bool:
     """Say whether every cell is a child: columns of given names, or whole names side by side as a page prints them."""
-    if len(names) < 2 or not only_names or any(column.lead < _MOSTLY for column in names):
+    if len(names) < 2 or not only_names or any(column.lead < _LEADS or column.given < _NEARLY for column in names):
         return False
     if any(column.whole for column in names):
         return wide and all(column.whole for column in names) and not _share_words(names[0].cells, names[1].cells)

@@ -1,6 +1,6 @@
 """A header row into roles: what each column holds, by the words above it.
 
-English and Spanish, and the plain words for given and family name of a few more languages. A header may say
+In the six languages of the pages. A header may say
 more than it must (``Child's legal first name``, ``StudentLastName``, ``Left-handed?``); what is about somebody
 else (``Mother's name``) is of no use here. A row that is no header gives None.
 """
@@ -10,22 +10,21 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Sequence
 
-from namewright.roster.vocabulary import (
+from namewright.roster.header_words import (
     ABOUT_THE_CHILD,
+    CHILD_CALLED,
+    CHILD_WORDS,
     GOES_BY_WORDS,
-    HANDS,
     HEADER_WORDS,
     MAYBE_WHOLE,
-    NAME_ROLES,
     NOT_NAMES,
-    OTHER_PEOPLE,
     SAYS_NAME,
-    Role,
-    fold,
 )
+from namewright.roster.vocabulary import HANDS, NAME_ROLES, OTHER_PEOPLE, Role, fold
 from namewright.settings import Hand
 
-_LONGEST_HEADER = 60
+_LONGEST_HEADER = 80
+_OWNED = frozenset(("kindes", "l'enfant", "enfant", "l'eleve", "hijo", "hija", "filho", "filha", "figlio", "figlia"))
 _CAMEL = re.compile(r"(?<=[a-z])(?=[A-Z])")
 _SIGNS = str.maketrans("’_", "' ", "?¿!*")
 _UNIT_TAIL = re.compile(r"[\s,]*(?:\(.*\)|\bin (?:mm|cm|inches|inch)|\bmm|\bcm|\d)$")
@@ -50,6 +49,7 @@ def header_roles(cells: Sequence[str]) -> tuple[Role, ...] | None:
         _says_name(cells, known) or (count >= 2 and count * 2 >= len(filled))
     ):
         return None
+    known = _of_the_child(cells, known)
     if Role.FAMILY not in known:
         whole = [not MAYBE_WHOLE.isdisjoint(_tries(_plain(cell))) for cell in cells]
         known = [Role.FULL if at and role is Role.GIVEN else role for at, role in zip(whole, known, strict=True)]
@@ -66,6 +66,20 @@ def _without_second_names(cells: Sequence[str], known: list[Role | None]) -> lis
     return known
 
 
+def _of_the_child(cells: Sequence[str], known: list[Role | None]) -> list[Role | None]:
+    """Leave out columns of names that do not say they are the child's, where others of the same kind do."""
+    said = [role in NAME_ROLES and not CHILD_WORDS.isdisjoint(re.split(r"[ /]", _plain(cell)))
+            for cell, role in zip(cells, known, strict=True)]
+    owned = [any("'s" in word or word in _OWNED for word in _plain(cell).split()) for cell in cells]
+    roles = {role for role, own in zip(known, said, strict=True) if own}
+    if {Role.GIVEN, Role.FAMILY} <= roles:
+        roles.add(Role.FULL)
+    elif any(own and role is Role.FULL for own, role in zip(owned, known, strict=True)):
+        roles |= {Role.GIVEN, Role.FAMILY}
+    return [Role.OTHER if role in roles and role in NAME_ROLES and not own else role
+            for role, own in zip(known, said, strict=True)]
+
+
 def header_role(cell: str) -> Role | None:
     """Say what a column holds by its header, None where the words are not known."""
     if len(cell) > _LONGEST_HEADER:
@@ -80,6 +94,8 @@ def header_role(cell: str) -> Role | None:
             return Role.HAND
     halves = {HEADER_WORDS.get(half) for half in map(fold, _HALVES.split(words))}
     if halves >= {Role.GIVEN, Role.FAMILY}:
+        return Role.FULL
+    if any(phrase in words for phrase in CHILD_CALLED):
         return Role.FULL
     if any(phrase in words for phrase in GOES_BY_WORDS):
         return Role.GOES_BY

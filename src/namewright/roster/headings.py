@@ -6,8 +6,8 @@ import re
 
 from namewright.message import Message, message
 from namewright.roster.beside import strip_numbering
+from namewright.roster.header_words import HEADER_WORDS
 from namewright.roster.vocabulary import (
-    HEADER_WORDS,
     HEADING_WORDS,
     MONTHS,
     NUMBER_LABELS,
@@ -19,6 +19,11 @@ from namewright.roster.vocabulary import (
     Role,
     fold,
 )
+
+_AFTER_PRINTED = frozenset((
+    "on", "as", "by", "from", "at", "el", "de", "por", "le", "du", "par", "am", "von", "aus", "vom", "mit", "il", "da",
+    "dal", "con", "em", "list", "of", "des",
+))
 
 
 def heading_reason(text: str) -> Message | None:
@@ -56,7 +61,7 @@ def _names_a_class(words: list[str]) -> bool:
         return True
     if first == "the" and last in ("class", "room", "group"):
         return True
-    if first == "class" and rest and rest[0] in ("list", "of", "roster"):
+    if first in ("class", "classe", "klasse", "clase") and rest and rest[0] in ("list", "of", "roster", "de", "di", "der"):
         return True
     return bool(rest) and (last in PLACES or first in ("escuela", "ciclo", "turno", "jardin"))
 
@@ -83,7 +88,7 @@ def _is_date(words: list[str]) -> bool:
 
 
 def _ends(rest: list[str]) -> bool:
-    return not rest or not rest[0].isalpha() or rest[0] in ("on", "as", "el", "de")
+    return not rest or not rest[0].isalpha() or rest[0] in _AFTER_PRINTED
 
 
 def _opens_heading(word: str) -> bool:

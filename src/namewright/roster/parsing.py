@@ -14,6 +14,7 @@ from pathlib import Path
 from namewright.message import Message, message, together
 from namewright.roster.children import Child, LineReport, Outcome, Roster, RosterError
 from namewright.roster.columns import Row, Table, lay_out
+from namewright.roster.header_words import SOLO_HEADERS
 from namewright.roster.headers import header_role, header_roles
 from namewright.roster.labels import labels
 from namewright.roster.limits import MAX_BYTES, MAX_LINES
@@ -22,7 +23,7 @@ from namewright.roster.rows import ONE_EACH, Entry, LeftOut, read_row, settle
 from namewright.roster.sources import decode, read_bytes
 from namewright.roster.tidy import Tidied, scrub
 from namewright.roster.unfolding import Judge, unfold
-from namewright.roster.vocabulary import SOLO_HEADERS, Role, fold
+from namewright.roster.vocabulary import Role, fold
 from namewright.settings import NamePart
 
 _ABOVE_HEADER = message("roster.above_header")

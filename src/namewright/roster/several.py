@@ -46,10 +46,11 @@ def family_first_by_comma(lines: Sequence[str]) -> bool:
     return len(leads) > 1 and speaking >= against and (2 * len(leads) >= filled or speaking > 2 * against)
 
 
-def several_in(line: str, *, family_first: bool, alone: bool) -> Several | None:
+def several_in(line: str, *, family_first: bool, alone: bool, givens: bool = False) -> Several | None:
     """Return the children of a line, None where it is one child or none.
 
-    ``family_first`` says that the list writes ``Family, Given``, ``alone`` that the line is all there is.
+    ``family_first`` says that the list writes ``Family, Given``, ``alone`` that the line is all there is, ``givens``
+    that it is a list of given names alone.
     """
     text = strip_numbering(line)
     label = _LABEL.match(text)
@@ -66,6 +67,8 @@ def several_in(line: str, *, family_first: bool, alone: bool) -> Several | None:
         return None
     if _SIGNS.search(masked):
         return _by_signs(parts, masked)
+    if givens and all(" " not in part for part in parts):
+        return Several(tuple(parts), all(map(is_given, parts)))
     return _by_commas(parts, family_first=family_first, alone=alone)
 
 

@@ -11,15 +11,18 @@ from dataclasses import replace
 
 from namewright.message import message
 from namewright.names.clusters import is_letter
+from namewright.roster.beside import strip_numbering
 from namewright.roster.columns import lay_out, split_cells, stray_cells
+from namewright.roster.header_words import SOLO_HEADERS
 from namewright.roster.headings import heading_reason
 from namewright.roster.known import lean
 from namewright.roster.pasted import Line, unwrapped
 from namewright.roster.several import Several, family_first_by_comma, several_in
-from namewright.roster.vocabulary import SOLO_HEADERS, fold
+from namewright.roster.vocabulary import fold
 
 _SPLIT = message("roster.split")
 _MOST_ROUNDS = 3
+_FEW = 2  # lines tell little of how a list is written
 _MOST_ASKED = 2_000
 """Characters of a line that are looked through for several children: a longer one is no list of names but a text."""
 
@@ -52,6 +55,8 @@ class Judge:
         filled = [text for text in texts if text.strip() and not is_title(text)]
         self._alone = len(filled) < 2
         self._family_first = family_first_by_comma(filled)
+        single = sum(" " not in strip_numbering(text) for text in filled)
+        self._givens = len(filled) > _FEW and 2 * single > len(filled)
 
     def several(self, text: str) -> Several | None:
         """Return the children of a line, None where it is one child or none."""
@@ -61,7 +66,7 @@ class Judge:
         if len(cells) > 1:
             given = all(" " not in cell and lean(cell) > 0 for cell in cells)
             return Several(tuple(cells), len(cells) > 2) if given else None
-        return several_in(text, family_first=self._family_first, alone=self._alone)
+        return several_in(text, family_first=self._family_first, alone=self._alone, givens=self._givens)
 
 
 def _cells_of(line: Line, delimiter: str) -> Iterator[Line]:

@@ -1,0 +1,135 @@
+"""The words that titles of columns are known by, in the six languages of the pages. Data only.
+
+Common practice, written down by hand; a title that is missing is judged by what stands below it. Folded: small letters,
+no accents, single spaces.
+"""
+
+from __future__ import annotations
+
+from namewright.roster.vocabulary import Role, word_set
+
+_ROLE_WORDS = {
+    Role.FULL: """
+        name, names, full name, full names, student, students, student name, student names, child, children, child
+        name, child's name, name of student, pupil, pupils, learner, learners, nombre completo, alumno, alumna,
+        alumnos, alumnas, alumno/a, alumnos/as, estudiante, estudiantes, nino/a, nina/o, ninos, ninas, ninos/as,
+        nom, nome, nombre y apellido, nombre y apellidos, nombres y apellidos, apellidos y nombre, apellidos y
+        nombres, last name first name, first and last name, name of child, roster, camper, campers, kid, kids,
+        scholar, nombre del nino, eleve, eleves, enfant, enfants, nom complet, nom et prenom, nom et prenoms, nom
+        prenom, prenom et nom, prenom nom, kind, kinder, schuler, schulerin, schuler/in, schuler/innen, schuler:in,
+        schuler*in, schulerinnen, schulerinnen und schuler, name vorname, vorname name, name und vorname, vor- und
+        nachname, vorname und nachname, vorname nachname, nachname vorname, name des kindes, alunno, alunna, alunni,
+        alunne, alunno/a, bambino, bambina, bambini, bambino/a, nome e cognome, cognome e nome, nominativo, nome
+        completo, aluno, aluna, alunos, alunas, aluno/a, alunos/as, crianca, criancas, nome do aluno, nome da
+        crianca, nome e apelido, nome e sobrenome""",
+    Role.GIVEN: """
+        first name, first names, firstname, first, fname, given name, given names, given, forename, forenames,
+        student first name, nombre, nombres, primer nombre, nombre de pila, prenom, prenoms, prenom(s), premier
+        prenom, vorname, vornamen, vorname(n), erster vorname, nome, nomi, nome di battesimo, primeiro nome, nome
+        proprio, nomes proprios, voornaam""",
+    Role.MIDDLE: """
+        middle name, middle names, middle, middle initial, mi, m.i, second name, segundo nombre, otros nombres""",
+    Role.FAMILY: """
+        last name, last names, lastname, last, lname, family name, family names, family, surname, surnames, student
+        last name, apellido, apellidos, primer apellido, segundo apellido, apellido paterno, apellido materno,
+        apellido(s), nom de famille, nom de naissance, nom d'usage, noms, nachname, nachnamen, familienname, zuname,
+        cognome, cognomi, sobrenome, sobrenomes, apelido, apelidos, ultimo nome, nome de familia, achternaam,
+        tussenvoegsel""",
+    Role.GOES_BY: """
+        goes by, nickname, nick name, preferred name, preferred, preferred first name, known as, called, usual name,
+        apodo, sobrenombre, nombre preferido, le dicen, se le llama, conocido como, rufname, spitzname, kosename,
+        genannt, prenom usuel, prenom d'usage, surnom, soprannome, detto, detta, diminutivo, alcunha, apelido
+        carinhoso, nome social, como e chamado, como e chamada""",
+    Role.PRACTISE: """
+        practise, practice, practise name, practice name, name to practise, name to practice, name to write,
+        practicar, nombre a practicar, nombre para practicar, practica""",
+    Role.SUPPORT: """
+        support, supports, support level, level of support, apoyo, apoyos, nivel de apoyo, soutien, niveau d'aide,
+        unterstutzung, hilfe, hilfestufe, sostegno, livello di aiuto, apoio, nivel de apoio""",
+    Role.HAND: """
+        hand, writing hand, handedness, handed, dominant hand, l/r, r/l, left/right, right/left, left or right,
+        right or left, left or right handed, right or left handed, mano, mano dominante, lateralidad, main, main
+        dominante, lateralite, handigkeit, schreibhand, mano di scrittura, lateralita, mao, mao dominante,
+        lateralidade""",
+    Role.LINE_HEIGHT: """
+        line height, line size, row height, lines, ruling, altura, altura de linea, alto de linea, altura del
+        renglon, renglon, altura de renglon, hauteur de ligne, hauteur des lignes, zeilenhohe, linienhohe, altezza
+        della riga, altura da linha""",
+    Role.LETTERS: """
+        letters, letter forms, letterforms, letras, formas de las letras, lettres, buchstaben, lettere""",
+    Role.BEATS: """
+        beats, syllables, claps, silabas, palmadas, syllabes, silben, sillabe""",
+    Role.LANGUAGE: """
+        language, home language, name language, language of the name, language of name, idioma, lengua, lengua
+        materna, idioma del nombre, langue, langue maternelle, langue du prenom, langue du nom, sprache,
+        muttersprache, sprache des namens, lingua, lingua madre, lingua materna, lingua del nome, idioma do nome""",
+    Role.OTHER: """
+        id, student id, student number, number, no, num, nr, #, n.o, n.º, nº, n°, email, e-mail, email address,
+        phone, phone number, telephone, mobile, cell, birthday, birth date, birthdate, date of birth, dob, d.o.b,
+        date, age, grade, grade level, class, room, homeroom, teacher, section, period, group, table, gender, sex,
+        pronouns, notes, note, comments, comment, parent, parents, guardian, parent name, address, allergies, bus,
+        iep, ell, level, status, title, suffix, seat, correo, correo electronico, telefono, fecha de nacimiento,
+        nacimiento, cumpleanos, fecha, edad, grado, clase, grupo, aula, salon, seccion, maestra, maestro, profesora,
+        profesor, sexo, genero, notas, observaciones, matricula, numero, direccion, tutor, madre, padre, alergias,
+        curp, rut, dni, date de naissance, ne(e) le, ne le, nee le, classe, sexe, adresse, responsable, responsable
+        legal, remarque, remarques, observations, niveau, genre, geburtsdatum, geburtstag, geburtsort, geschlecht,
+        klasse, gruppe, telefon, bemerkung, bemerkungen, notizen, alter, erziehungsberechtigte,
+        erziehungsberechtigter, eltern, allergien, konfession, staatsangehorigkeit, lfd. nr, data di nascita, luogo
+        di nascita, sesso, sezione, indirizzo, osservazioni, allergie, eta, genitore, genitori, codice fiscale, data
+        de nascimento, nascimento, turma, sala, morada, endereco, telemovel, observacoes, encarregado de educacao,
+        responsavel, idade, n.o de aluno, marca temporal, horodateur, zeitstempel, informazioni cronologiche,
+        carimbo de data/hora, timestamp, bunk, cabin, snack, advisor""",
+}
+
+GOES_BY_WORDS = ("goes by", "be called", "known as", "nickname", "apodo", "le dicen", "preferred name")
+"""A longer header that holds one of these names the column of what a child goes by."""
+
+ABOUT_THE_CHILD = word_set("""
+    student, student's, students, child, child's, childs, children's, pupil, pupil's, learner, learner's, legal,
+    alumno, alumna, alumno/a, estudiante, nino, nina, nino/a, hijo, hija, hijo/a, menor, del, de, la, el, camper,
+    camper's, kid, kid's, eleve, enfant, l'eleve, l'enfant, du, votre, kindes, kind, schulers, schulerin, schuler,
+    schuler/in, des, der, ihres, ihr, alunno, alunna, dell'alunno, dell'alunna, bambino, bambina, figlio, figlia,
+    tuo, suo, di, aluno, aluna, crianca, filho, filha, do, da, seu, sua, what, is, the, your, of, my, please, enter,
+    cual, es, su, quel, est, le, wie, ist, lautet, qual, e""")
+
+"""Words that a header may carry besides what the column holds: ``Child's legal first name``."""
+
+CHILD_WORDS = word_set("""
+    student, student's, students, child, child's, childs, children's, pupil, pupil's, learner, learner's, camper,
+    camper's, kid, kid's, alumno, alumna, alumno/a, estudiante, nino, nina, nino/a, hijo, hija, hijo/a, eleve,
+    l'eleve, enfant, l'enfant, kindes, kind, schulers, schulerin, schuler, schuler/in, alunno, alunna, dell'alunno,
+    dell'alunna, bambino, bambina, figlio, figlia, aluno, aluna, crianca, filho, filha""")
+"""Words that say a column is about the child, where another is about somebody else."""
+
+CHILD_CALLED = word_set("""
+    como se llama, comment s'appelle, wie heisst, come si chiama, como se chama""")
+"""Questions of a form that ask for the child's whole name."""
+
+NOT_NAMES = word_set("""
+    date, birth, birthday, dob, phone, email, e-mail, mail, address, number, id, grade, gender, sex, age, allergy,
+    allergies, medical, notes, comments, language, fecha, nacimiento, telefono, correo, direccion, edad, grado,
+    notas, bus""")
+"""A longer header that holds one of these is of a column that is left out."""
+
+SAYS_NAME = word_set("""
+    name, names, firstname, lastname, fname, lname, surname, forename, nombre, nombres, apellido, apellidos,
+    student, students, vorname, vornamen, nachname, familienname, zuname, prenom, prenoms, cognome, sobrenome,
+    apelido, apelidos, kind, kinder, schuler, schulerin, eleve, eleves, enfant, enfants, alunno, alunni, aluno,
+    alunos, camper, campers, child, children, voornaam, achternaam""")
+"""A header cell with one of these makes a header row by itself: no child is called so."""
+
+MAYBE_WHOLE = word_set("nombre, nombres, nome, nomes, nomi")
+"""Headers of a given name that stand over whole names where no column has family names."""
+
+HEADER_WORDS = {word: role for role, words in _ROLE_WORDS.items() for word in word_set(words)}
+"""Folded header text to what the column holds."""
+
+SOLO_HEADERS = word_set("""
+    name, names, full name, first name, first names, given name, given names, last name, student, students, student
+    name, student names, pupils, children, learners, class list, roster, nombre, nombres, nombre completo, alumnos,
+    alumnas, estudiantes, lista, lista de alumnos, eleves, liste des eleves, enfants, noms, prenoms, kinder, namen,
+    namensliste, klassenliste, schulerinnen und schuler, schuler, alunni, elenco alunni, elenco, bambini, nomi,
+    alunos, lista de alunos, criancas, nomes, prenom nom, nom prenom, vorname nachname, name vorname, nome cognome,
+    cognome nome, nome sobrenome, vorname, vornamen, prenom, nome, campers, last name first name, ninos, nombre y
+    apellido, nombre y apellidos, first last, first name last name, first and last name, name list, my class""")
+"""A whole line that says what the lines below it are."""
