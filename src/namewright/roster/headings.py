@@ -61,7 +61,8 @@ def _names_a_class(words: list[str]) -> bool:
         return True
     if first == "the" and last in ("class", "room", "group"):
         return True
-    if first in ("class", "classe", "klasse", "clase") and rest and rest[0] in ("list", "of", "roster", "de", "di", "der"):
+    of = ("list", "of", "roster", "de", "di", "der")
+    if first in ("class", "classe", "klasse", "clase") and rest and rest[0] in of:
         return True
     return bool(rest) and (last in PLACES or first in ("escuela", "ciclo", "turno", "jardin"))
 
