@@ -5,7 +5,6 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
-from pypdf import PdfReader
 
 from namewright.classbook import Classbook
 from namewright.classbook.moving import WHO, Kind, keep, moves
@@ -13,7 +12,6 @@ from namewright.cli import main
 from namewright.settings import Support
 
 CLASS = "name,support\nMira,full\nBo,full\nAna,partial\nZoë,light\n"
-Capture = pytest.CaptureFixture[str]
 
 
 @pytest.fixture
@@ -71,19 +69,6 @@ def test_what_is_refused_is_not_proposed_again_on_the_same_notes(path: Path) -> 
         assert [save.who for save in book.history(3)] == ["teacher", WHO]
 
 
-def test_the_command_makes_the_sheets_and_tells_each_change(path: Path, capsys: Capture) -> None:
-    """Sheets for all, each change with its reason, a page of changes; a child refused keeps its level."""
-    december, changes = path.with_name("december.pdf"), path.with_name("changes.pdf")
-    assert main(["next", str(path), "-o", str(december), "--changes", str(changes), "--refuse", "Ana"]) == 0
-    said = capsys.readouterr().out
-    assert "Mira: from full to partial support. Every letter was formed on each of the last 3 days." in said
-    assert "Ana stays at partial support, as you said." in said
-    assert "2 children stay at the same level." in said
-    assert levels(path) == ["partial", "full", "partial", "light"]
-    assert len(PdfReader(december).pages) == 4
-    assert len(PdfReader(changes).pages) == 1
-
-
 def test_a_change_made_before_is_taken_back_by_refusing_it(path: Path) -> None:
     """The pack is made, read, and made again without the change that the adult does not want."""
     december = str(path.with_name("december.pdf"))
@@ -91,11 +76,3 @@ def test_a_change_made_before_is_taken_back_by_refusing_it(path: Path) -> None:
     assert levels(path) == ["partial", "full", "light", "light"]
     assert main(["next", str(path), "-o", december, "--refuse", "Mira"]) == 0
     assert levels(path) == ["full", "full", "light", "light"]
-
-
-def test_without_a_file_to_make_nothing_changes(path: Path, capsys: Capture) -> None:
-    """The changes are only told; and where the PDF cannot be written nothing changes either."""
-    assert main(["next", str(path)]) == 0
-    assert "Nothing is changed yet" in capsys.readouterr().out
-    assert main(["next", str(path), "-o", str(path.parent / "nowhere" / "december.pdf")]) == 2
-    assert levels(path) == ["full", "full", "partial", "light"]

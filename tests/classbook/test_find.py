@@ -33,9 +33,10 @@ def test_a_child_is_found(typed: str, id_: int, why: str) -> None:
     assert find_child(CLASS, typed).id == id_, why
 
 
-@pytest.mark.parametrize("typed", ["Ava", "Bo", "", "Dunn"])
-def test_two_children_or_none_are_not_guessed_at(typed: str) -> None:
-    with pytest.raises(ClassbookError):
+@pytest.mark.parametrize(("typed", "why"), [("Ava", "which_child"), ("Bo", "unknown_child"), ("", "unknown_child"),
+                                            ("Dunn", "unknown_child")])
+def test_two_children_or_none_are_not_guessed_at(typed: str, why: str) -> None:
+    with pytest.raises(ClassbookError, match=rf"classbook\.{why}"):
         find_child(CLASS, typed)
 
 
@@ -43,7 +44,8 @@ def test_two_children_or_none_are_not_guessed_at(typed: str) -> None:
     ("Anna", "An", (0, 1), "a capital is the capital"), ("Anna", "a", (3,), "a small letter the small one"),
     ("Anna", "nn", (1, 2), "each place once"), ("Anna", "aa", (0, 3), "then its other case, if there is no other"),
     ("Anna", "N", (1,), "so a capital stands for a small one"), ("Zoë", "ë", (2,), "a mark belongs to its letter"),
-    ("Mary-Kate", "M, K", (0, 5), "commas and spaces are nothing"), ("Ẹ̀bun", "Ẹ̀", (0,), "however many marks")])
+    ("Mary-Kate", "M, K", (0, 5), "commas and spaces are nothing"), ("Mira", "", (), "nothing typed is no letter"),
+     ("Ẹ̀bun", "Ẹ̀", (0,), "however many marks")])
 def test_letters_are_found(name: str, typed: str, places: tuple[int, ...], why: str) -> None:
     assert find_letters(name, typed) == places, why
 

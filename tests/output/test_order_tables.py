@@ -12,10 +12,7 @@ from hypothesis import strategies as st
 
 from namewright.output.order_tables import BEAT_POINT, order_csv, order_json, order_table
 from namewright.practice.difficulty import Band
-from namewright.practice.ordering import (
-    completed,
-    order_class,
-)
+from namewright.practice.ordering import Order, Planned, completed, order_class
 from namewright.roster.children import Child
 from namewright.wording import wording
 
@@ -103,3 +100,18 @@ def test_an_empty_class_is_written_too() -> None:
     assert json.loads(order_json(())) == []
     assert order_csv(()).count("\n") == 1
     assert order_table(()).startswith("place")
+
+
+NAMES = ("Bo", "Zoë", "Ava", "Noor", "Mira", "Íñigo", "Christopherson", "Ẹ̀bun", "Mary-Kate", "deShawn", "Łucja", "AJ")
+
+
+def placed_of(names: tuple[str, ...] | list[str], order: Order = Order.PRACTICE) -> tuple[Planned, ...]:
+    return completed(order_class([child(name, line) for line, name in enumerate(names, start=1)], order))
+
+
+def test_a_group_is_in_the_csv_as_well() -> None:
+    """The group of each child can be sorted by in a spreadsheet."""
+    rows = list(csv.DictReader(io.StringIO(order_csv(placed_of(NAMES)), newline="")))
+    groups = {int(row["group"]) for row in rows}
+    assert groups == set(range(1, len(groups) + 1))
+    assert 3 <= len(groups) <= 4

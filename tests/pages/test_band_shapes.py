@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from itertools import combinations
 
+import numpy as np
 import pytest
 
 from namewright.pages.plan.band_shapes import SHAPE_MM, SHAPE_STYLES, STEP_MM, band_shape, letter_on_shape
@@ -55,3 +56,39 @@ def test_every_letter_stands_inside_its_mark(setter: Typesetter, letter: str) ->
     assert 10.0 <= x0 < x1 <= 10.0 + SHAPE_MM
     assert 20.0 - SHAPE_MM / 2 <= y0 < y1 <= 20.0 + SHAPE_MM / 2
     assert shape.bounds()[2] < 10.0 + STEP_MM
+
+
+# Machado, Oliveira & Fernandes (2009), doi:10.1109/TVCG.2009.113, severity 1.0; from memory. They work on linear RGB.
+SIGHTS = {
+    "protan": [[0.152286, 1.052583, -0.204868], [0.114503, 0.786281, 0.099216], [-0.003882, -0.048116, 1.051998]],
+    "deutan": [[0.367322, 0.860646, -0.227968], [0.280085, 0.672501, 0.047413], [-0.011820, 0.042940, 0.968881]],
+    "tritan": [[1.255528, -0.076749, -0.178779], [-0.078411, 0.930809, 0.147602], [0.004733, 0.691367, 0.303900]],
+    "grey": [[0.2126, 0.7152, 0.0722]] * 3,
+}
+
+
+@pytest.mark.parametrize("band", Band)
+def test_letters_and_edges_stand_out(band: Band) -> None:
+    """A letter has 4.5 to 1 on its shape (WCAG 2.2, 1.4.3), an edge 3 to 1 on the paper (1.4.11)."""
+    look = SHAPE_STYLES[band]
+    assert contrast(look.letter, look.fill) >= 4.5
+    assert contrast(look.edge, "#ffffff") >= 3.0
+
+
+@pytest.mark.parametrize("sight", SIGHTS)
+def test_fills_stay_apart_for_every_eye_and_in_grey(sight: str) -> None:
+    """Any two fills differ by 12 of CIELAB's lightness or more, whoever looks and with no colour at all."""
+    lightness = []
+    for look in SHAPE_STYLES.values():
+        channels = np.array([int(look.fill[at:at + 2], 16) / 255 for at in (1, 3, 5)])
+        linear = np.where(channels <= 0.04045, channels / 12.92, ((channels + 0.055) / 1.055) ** 2.4)
+        seen = np.clip(np.array(SIGHTS[sight]) @ linear, 0, 1)
+        lightness.append(116 * np.cbrt(float(seen @ [0.2126, 0.7152, 0.0722])) - 16)
+    assert min(abs(a - b) for a, b in combinations(lightness, 2)) >= 12
+
+
+def test_bands_differ_in_shape_and_weight_too() -> None:
+    """With every colour taken away the three shapes are three, and the easier edge is the lightest."""
+    outlines = {band_shape(band, 0.0, 0.0, 4.0).path_data() for band in Band}
+    assert len(outlines) == 3
+    assert SHAPE_STYLES[Band.EASIER].edge_mm < SHAPE_STYLES[Band.MIDDLE].edge_mm

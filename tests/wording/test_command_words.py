@@ -159,24 +159,6 @@ def test_words_on_a_page_are_in_the_language_of_the_page(said: Callable[..., str
     assert odd_words(" ".join(reasons)) == []
 
 
-@pytest.mark.parametrize(("environment", "language"), [
-    ({"LANG": "es_MX.UTF-8"}, "es"), ({"LANG": "C.UTF-8"}, "en"), ({"LC_ALL": "es", "LANG": "en_GB"}, "es"),
-    ({"LC_MESSAGES": "es_ES@euro", "LANG": "en"}, "es"), ({"LC_ALL": "", "LANG": "es"}, "es"), ({"LANG": "tlh"}, "en")])
-def test_the_machine_s_language_is_spoken(said: Callable[..., str], monkeypatch: pytest.MonkeyPatch,
-                                          environment: dict[str, str], language: str) -> None:
-    """As POSIX orders its variables; a language without words is English."""
-    for key in ("LC_ALL", "LC_MESSAGES", "LANG"):
-        monkeypatch.delenv(key, raising=False)
-    for key, value in environment.items():
-        monkeypatch.setenv(key, value)
-    monkeypatch.chdir("/")
-    with pytest.raises(SystemExit):
-        cli.main(["card", "--help"])
-    from namewright.commands.talk import spoken
-
-    assert spoken().language == language
-
-
 def test_a_language_without_words_is_refused_with_those_there_are(said: Callable[..., str]) -> None:
     text = said("tlh", "rulings")
     assert "tlh" in text

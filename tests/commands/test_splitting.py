@@ -8,8 +8,6 @@ import signal
 import subprocess
 import sys
 import time
-from collections.abc import Iterator
-from dataclasses import replace
 from itertools import product
 from pathlib import Path
 
@@ -17,38 +15,12 @@ import pytest
 
 from namewright.cli import main
 from namewright.commands import splitting
-from namewright.commands.processes import parts_by
-from namewright.commands.splitting import Part, chunks, jobs_for, part
+from namewright.commands.splitting import jobs_for
 from namewright.commands.talk import Refusal
 from namewright.making.account import FontTooLarge, NothingNoted, TooLarge
-from namewright.making.choices import Choices
-from namewright.making.request import Kind, Request, listed
 from namewright.message import Problem
-from namewright.pages.typesetter import Typesetter
-from namewright.practice.ordering import order_class
-from namewright.roster.parsing import read_roster
 
 CLASS = "Mira\nTilo\nМарко\nZoë\nJonquil\n" + "x" * 50 + "\nBo\nWren\nÍñigo\nRook\n"
-
-
-def asked() -> Request:
-    placed = order_class(read_roster(CLASS).children)
-    return Request((Kind.SHEETS,), tuple(map(listed, placed)), Choices(), Choices())
-
-
-def plain(parts: Iterator[Part]) -> list[object]:
-    """Return parts as what can be compared: two problems are equal when they say the same."""
-    return [(replace(one, not_made=()), [(no.kind, no.child, type(no.cause), no.cause.message) for no in one.not_made])
-            for one in parts]
-
-
-@pytest.mark.parametrize("jobs", [1, 2])
-def test_processes_make_what_one_makes(jobs: int) -> None:
-    """Drawn pages and the account of every chunk, in the order of the class."""
-    alone = plain(part(one, Typesetter()) for one in chunks(asked(), 3))
-    assert len(alone) == 4
-    assert plain(parts_by(jobs, chunks(asked(), 3), Typesetter)) == alone
-    assert sum(len(missed) for _, missed in alone) >= 1  # type: ignore[misc]
 
 
 @pytest.mark.parametrize("problem", [Problem("fit.out"), NothingNoted("Mira"), TooLarge(), FontTooLarge()])
@@ -56,16 +28,6 @@ def test_a_problem_goes_from_process_to_process(problem: Problem) -> None:
     """It says there what it said here, whatever it was made from."""
     again = pickle.loads(pickle.dumps(problem))
     assert (type(again), again.message, str(again)) == (type(problem), problem.message, str(problem))
-
-
-def _ended() -> Typesetter:
-    os._exit(3)
-
-
-def test_a_process_that_is_ended_is_told() -> None:
-    """In a sentence, with a way on."""
-    with pytest.raises(Refusal, match="helper_ended"):
-        list(parts_by(2, chunks(asked(), 3), _ended))
 
 
 def test_several_work_only_where_it_pays(monkeypatch: pytest.MonkeyPatch) -> None:

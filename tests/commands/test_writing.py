@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import argparse
 import io
+import os
+from collections.abc import Callable
 from pathlib import Path
 
 import pytest
@@ -73,3 +75,60 @@ def test_how_far_the_work_is_shows_on_a_terminal_only(monkeypatch: pytest.Monkey
     pages = [object() for _ in range(12)]
     assert list(progress(pages, total, stream)) == pages  # type: ignore[arg-type]
     assert bool(stream.getvalue()) is shown
+
+
+CLASS = "Mira\nTilo\nZoë\nJonquil\n"
+
+
+Run = Callable[..., tuple[int, str, str]]
+
+
+@pytest.mark.parametrize("target", ["missing/class.pdf", "."])
+def test_paths_that_cannot_be_written(run: Run, roster: Path, tmp_path: Path, target: str) -> None:
+    """The sentence names the path."""
+    status, _, err = run("sheets", roster, "-o", tmp_path / target)
+    assert status == 2
+    assert "folder" in err
+
+
+@pytest.mark.parametrize("command", ["sheets", "tiles", "order", "plan"])
+def test_the_class_list_is_never_written_over(run: Run, roster: Path, tmp_path: Path, command: str) -> None:
+    """Not by its name, and not by another name of the same file."""
+    other = tmp_path / "other.pdf"
+    other.symlink_to(roster)
+    for output in (roster, other):
+        status, _, err = run(command, roster, "-o", output)
+        assert status == 2
+        assert "would be lost" in err
+        assert roster.read_text(encoding="utf-8") == CLASS
+
+
+def test_a_class_file_is_never_written_over(run: Run, roster: Path, tmp_path: Path) -> None:
+    """A page of progress cannot take the place of the notes that it is made from."""
+    book = tmp_path / "class.db"
+    assert run("class", book, "--from", roster)[0] == 0
+    assert run("note", "Mira", "--class", book, "--all")[0] == 0
+    before = book.read_bytes()
+    assert run("progress", "Mira", "--class", book, "-o", book)[0] == 2
+    assert book.read_bytes() == before
+
+
+def test_what_is_no_file_is_not_replaced(run: Run, roster: Path, tmp_path: Path) -> None:
+    """A pipe or a device stays what it is, and a file that is protected stays as it is."""
+    pipe, kept = tmp_path / "pipe", tmp_path / "kept.pdf"
+    os.mkfifo(pipe)
+    kept.write_bytes(b"old")
+    kept.chmod(0o444)
+    for output, words in ((pipe, "not an ordinary file"), (kept, "protected"), ("", "no name")):
+        status, _, err = run("sheets", roster, "-o", output)
+        assert status == 2
+        assert words in err
+    assert pipe.is_fifo()
+    assert kept.read_bytes() == b"old"
+
+
+def test_two_pages_cannot_go_into_one_file(run: Run, roster: Path, tmp_path: Path) -> None:
+    """Every file is looked at before any is written."""
+    for summary in (tmp_path / "class.pdf", tmp_path / "none" / "adult.pdf"):
+        assert run("sheets", roster, "-o", tmp_path / "class.pdf", "--summary", summary)[0] == 2
+        assert not (tmp_path / "class.pdf").exists()

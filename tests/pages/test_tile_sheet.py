@@ -1,28 +1,24 @@
-"""Cards and tiles: pieces to cut, so every edge counts."""
+"""Letter tiles to cut: one a letter on one grid, each with its letter whole, the caution on every page."""
 
 from __future__ import annotations
 
 import random
-from itertools import product
 from pathlib import Path
 
 import pytest
 
 from namewright.geometry import boxes
 from namewright.geometry.boxes import Box
-from namewright.lines.fit import DoesNotFit
 from namewright.lines.ink import Ink
-from namewright.lines.ruling import PRESETS, preset
+from namewright.lines.ruling import preset
 from namewright.lines.tile_boxes import LARGE_TILE_MM, TILE_MM
 from namewright.names.clusters import clusters
-from namewright.pages.name_card import CardSettings, CardSize, card_page, card_sheet
-from namewright.pages.page import Furniture, Guide, Letters, Page, Row, Tile, leaves
+from namewright.pages.page import Furniture, Page, Tile, leaves
 from namewright.pages.paper import Paper
 from namewright.pages.sheet import SheetSettings, practice_pages
 from namewright.pages.strips import strips
 from namewright.pages.tile_sheet import TileSettings, across, tile_pages
 from namewright.pages.typesetter import Typesetter
-from namewright.settings import Support
 from namewright.wording import wording
 
 NAMES = ("Bo", "Ava", "Christopherson", "Ana María", "Ẹ̀bun", "Mary-Kate", "Wren")
@@ -32,6 +28,29 @@ SMALL_PARTS_MM = 31.75  # inside diameter of the test cylinder, 16 CFR 1501.4
 def tiles_of(setter: Typesetter, settings: TileSettings) -> list[Page]:
     rows = ((name, strips(name, name, across(settings))) for name in NAMES)
     return list(tile_pages(setter, rows, settings))
+
+
+def bars(page: Page) -> list[Box]:
+    """Return the boxes of the check bars of a page: a level line of 50 mm with a tick at either end."""
+    found = [item for item in leaves(page.items) if isinstance(item, Ink) and len(item.pieces) == 3]
+    return [one.bounds() for one in found
+            if one.pieces[0].bounds()[2] - one.pieces[0].bounds()[0] == pytest.approx(50, abs=1e-9)]
+
+
+def captions_of(page: Page) -> list[Ink]:
+    """Return the words over strips: text that is neither in a tile nor in what a page shares with others."""
+    found = [item for item in page.items if isinstance(item, Tile)]
+    return [item for item in page.items if isinstance(item, Ink) and item.spelled
+            and not any(tile.y < (item.bounds()[1] + item.bounds()[3]) / 2 < tile.y + tile.height for tile in found)]
+
+
+def _tiles_told(words: str) -> int:
+    """Return how many tiles a caption speaks of: “Bo: 2 tiles”, “Ava: tiles 4 to 7 of 9”."""
+    numbers = [int(word) for word in words.replace(":", " ").split() if word.isdigit()]
+    return numbers[0] if len(numbers) == 1 else numbers[1] - numbers[0] + 1
+
+
+HIGH = ("Ẵng", "Åsa", "Őrs", "ẤỘ", "Ẹ̀bun", "Çağla", "Quyên", "Ģirts", "Jj", "Ķ")
 
 
 @pytest.mark.parametrize("side", [25.0, 38.0])
@@ -58,130 +77,6 @@ def test_every_letter_has_its_tile(setter: Typesetter) -> None:
 def test_large_tiles_are_wider_than_the_small_parts_cylinder() -> None:
     """38 mm is more than the 31.75 mm of the cylinder; 25 mm is not, which is why the caution is printed."""
     assert TILE_MM < SMALL_PARTS_MM < LARGE_TILE_MM
-
-
-@pytest.mark.parametrize("size", list(CardSize))
-@pytest.mark.parametrize("support", list(Support))
-def test_a_card_is_its_own_size(setter: Typesetter, size: CardSize, support: Support) -> None:
-    """The page is as large as the card and holds one or two rows."""
-    page = card_page(setter, "Wren", "Wren", CardSettings(preset("us-1/2"), size, support))
-    assert (page.width_mm, page.height_mm) == size.size_mm
-    assert 1 <= sum(isinstance(item, Row) for item in page.items) <= 2
-
-
-@pytest.mark.parametrize(("size", "paper", "cards"), [
-    (CardSize.INDEX_3X5, Paper.LETTER, 4), (CardSize.INDEX_4X6, Paper.LETTER, 2), (CardSize.A6, Paper.A4, 4)])
-def test_a_sheet_is_filled_with_cards(setter: Typesetter, size: CardSize, paper: Paper, cards: int) -> None:
-    """As many whole cards as the paper takes when it lies the better way."""
-    one = card_page(setter, "Wren", "Wren", CardSettings(preset("us-1/2"), size))
-    page = card_sheet(setter, "Wren", "Wren", CardSettings(preset("us-1/2"), size), paper)
-    rows = [sum(isinstance(item, Row) for item in each.items) for each in (one, page)]
-    assert rows[1] == cards * rows[0]
-
-
-def test_lines_too_tall_for_a_card_are_refused(setter: Typesetter) -> None:
-    """The line height is never reduced: the child is reported with what it needs and what there is."""
-    with pytest.raises(DoesNotFit, match=r"fit\.card"):
-        card_page(setter, "Bo", "Bo", CardSettings(preset("us-3/4").scaled_to(70), CardSize.INDEX_3X5))
-
-
-def pieces_of(setter: Typesetter, words: str, size_mm: float) -> list[object]:
-    return [piece.fragment for piece in setter.text(words, size_mm).pieces]
-
-
-def texts(page: Page) -> list[list[object]]:
-    """Return the letters of every ink of a page, by which a caption can be found."""
-    return [[piece.fragment for piece in item.pieces] for item in leaves(page.items) if isinstance(item, Ink)]
-
-
-def bars(page: Page) -> list[Box]:
-    """Return the boxes of the check bars of a page: a level line of 50 mm with a tick at either end."""
-    found = [item for item in leaves(page.items) if isinstance(item, Ink) and len(item.pieces) == 3]
-    return [one.bounds() for one in found
-            if one.pieces[0].bounds()[2] - one.pieces[0].bounds()[0] == pytest.approx(50, abs=1e-9)]
-
-
-@pytest.mark.parametrize("size", list(CardSize))
-def test_a_card_that_a_child_keeps_has_no_check_bar(setter: Typesetter, size: CardSize) -> None:
-    """The bar is for the adult at the printer: it stands on no card."""
-    for name in ("us-1/2", "de-4", "unlined"):
-        assert bars(card_page(setter, "Wren", "Wren", CardSettings(preset(name), size))) == []
-
-
-@pytest.mark.parametrize("paper", list(Paper))
-@pytest.mark.parametrize("size", list(CardSize))
-def test_a_sheet_of_cards_has_a_check_bar_and_cuts_on_the_cards_edges(setter: Typesetter, size: CardSize, paper: Paper,
-                                                                      ) -> None:
-    """One bar, outside the cards; cuts run along every edge of a card that is not the paper's own."""
-    page = card_sheet(setter, "Wren", "Wren", CardSettings(preset("us-1/2"), size), paper)
-    width, height = size.size_mm
-    across_, down = int(page.width_mm // width), int(page.height_mm // height)
-    nowhere_else = (size, paper) == (CardSize.A6, Paper.A4)  # the cards cover the whole sheet
-    found_bars = bars(page)
-    assert len(found_bars) == (0 if nowhere_else else 1)
-    (cuts,) = (item for item in page.items if isinstance(item, Ink) and item.style.dash_mm)
-    left, top = (page.width_mm - across_ * width) / 2, (page.height_mm - down * height) / 2
-    assert all(box[3] < top for box in found_bars)
-    wanted = ([(left + at * width, "x") for at in range(across_ + 1)]
-              + [(top + at * height, "y") for at in range(down + 1)])
-    inside = [(place, axis) for place, axis in wanted
-              if 5.15 <= place <= (page.width_mm if axis == "x" else page.height_mm) - 5.15]
-    found = [(box[0], "x") if box[0] == box[2] else (box[1], "y") for box in (one.bounds() for one in cuts.pieces)]
-    assert sorted(found) == [(pytest.approx(place), axis) for place, axis in sorted(inside)]
-    for row in (item for item in page.items if isinstance(item, Row)):
-        x0, y0, x1, y1 = boxes.joined(one.bounds() for one in row.items)
-        column, line = int((x0 - left) // width), int((y0 - top) // height)
-        assert left + column * width + 7.9 <= x0 < x1 <= left + (column + 1) * width - 7.9
-        assert top + line * height + 7.9 <= y0 < y1 <= top + (line + 1) * height - 7.9
-
-
-@pytest.mark.parametrize("support", list(Support))
-def test_a_card_gives_what_its_support_says(setter: Typesetter, support: Support) -> None:
-    """Under the model stands the name in dots, its first letter in dots, or nothing; marks go with the support."""
-    page = card_page(setter, "Wren", "Wren", CardSettings(preset("us-1/2"), support=support))
-    model, row = (item for item in page.items if isinstance(item, Row))
-    inks = [[one for one in item.items if isinstance(one, Ink)] for item in (model, row)]
-    assert len(inks[1]) == {Support.FULL: 4, Support.PARTIAL: 1}.get(support, 0)  # dots: one ink a letter
-    assert row.form == ("dotted" if inks[1] else "blank")
-    marked = [item for item in page.items if isinstance(item, Letters)]
-    assert bool(marked or len(inks[0]) > 2) == (support is not Support.INDEPENDENT)
-
-
-@pytest.mark.parametrize("name", ["Marigold", "Jory"])
-def test_the_tail_of_a_model_keeps_off_the_dots_below(setter: Typesetter, name: str) -> None:
-    """Where a card has room for it, 0.5 mm at the least stays white between the rows' ink, pens counted."""
-    for size in (CardSize.INDEX_4X6, CardSize.A6):
-        page = card_page(setter, name, name, CardSettings(preset("us-3/4"), size))
-        model, dots = (boxes.joined(one.bounds() for one in row.items if isinstance(one, Ink))
-                       for row in page.items if isinstance(row, Row))
-        assert dots[1] - model[3] >= 0.5
-
-
-REFUSED = {
-    CardSize.INDEX_3X5: {("Aurelisandra", ruling) for ruling in ("us-1-1/8", "us-1", "us-7/8", "unlined")},
-    CardSize.INDEX_4X6: {("Aurelisandra", "us-1-1/8")},
-}
-
-
-@pytest.mark.long
-@pytest.mark.parametrize("size", list(CardSize))
-def test_a_card_can_be_made_on_every_ruling(setter: Typesetter, size: CardSize) -> None:
-    """Nothing on a card comes nearer than 8 mm to its edges: printers leave up to 6.35 mm white.
-
-    Regression: dots wider than the pen, marks beside the first letter and tails under the last row stood 0.03 to
-    0.6 mm over that margin, and the card was refused, on eight rulings for every name. The widest names only fit
-    larger cards, so which are refused is pinned.
-    """
-    refused = set()
-    for ruling, name in product(PRESETS.values(), ("Íñigo", "ivy", "Peggy", "Aurelisandra")):
-        try:
-            page = card_page(setter, name, name, CardSettings(ruling, size))
-        except DoesNotFit:
-            refused.add((name, ruling.name))
-            continue
-        x0, y0, x1, y1 = boxes.joined(item.bounds() for item in leaves(page.items))
-        assert min(x0, y0, page.width_mm - x1, page.height_mm - y1) >= 7.99
-    assert refused == REFUSED.get(size, set())
 
 
 @pytest.mark.parametrize("language", ["en", "es"])
@@ -218,13 +113,6 @@ def test_a_tile_shows_its_letter_whole_in_its_middle_over_a_line(setter: Typeset
             assert rule[2] - rule[0] > 0.7 * side
 
 
-def captions_of(page: Page) -> list[Ink]:
-    """Return the words over strips: text that is neither in a tile nor in what a page shares with others."""
-    found = [item for item in page.items if isinstance(item, Tile)]
-    return [item for item in page.items if isinstance(item, Ink) and item.spelled
-            and not any(tile.y < (item.bounds()[1] + item.bounds()[3]) / 2 < tile.y + tile.height for tile in found)]
-
-
 def test_a_strip_says_whose_it_is_and_how_many_tiles_it_has(setter: Typesetter) -> None:
     """Over each strip stand the name and the count of its tiles; of a name that is parted, which of them these are."""
     said = [ink.spelled.words for page in tiles_of(setter, TileSettings())  # type: ignore[union-attr]
@@ -233,15 +121,6 @@ def test_a_strip_says_whose_it_is_and_how_many_tiles_it_has(setter: Typesetter) 
     for name in NAMES:
         shown = sum(_tiles_told(words) for words in said if words.startswith(f"{name}:"))
         assert shown == len([letter for letter in clusters(name) if letter != " "]), name
-
-
-def _tiles_told(words: str) -> int:
-    """Return how many tiles a caption speaks of: “Bo: 2 tiles”, “Ava: tiles 4 to 7 of 9”."""
-    numbers = [int(word) for word in words.replace(":", " ").split() if word.isdigit()]
-    return numbers[0] if len(numbers) == 1 else numbers[1] - numbers[0] + 1
-
-
-HIGH = ("Ẵng", "Åsa", "Őrs", "ẤỘ", "Ẹ̀bun", "Çağla", "Quyên", "Ģirts", "Jj", "Ķ")
 
 
 @pytest.mark.parametrize("paper", list(Paper))
@@ -308,14 +187,3 @@ def test_a_tile_lies_in_its_box(setter: Typesetter, paper: Paper) -> None:
         sides = {tile.width for page in pages for tile in page.items if isinstance(tile, Tile)}
         assert sides <= {TILE_MM + 1}, name
         assert sides or name in ("Christopherson", "Mary-Kate", "Guadalupe")  # tails, and two rows of boxes
-
-
-def test_guides_of_a_card_are_those_of_its_ruling(setter: Typesetter) -> None:
-    """A card's rows have the lines of the ruling, as far apart as the ruling says."""
-    for name in ("us-1/2", "de-4", "fr-2", "uk-4"):
-        page = card_page(setter, "Wren", "Wren", CardSettings(preset(name)))
-        for row in (item for item in page.items if isinstance(item, Row)):
-            guides = {item.line: item.y for item in row.items if isinstance(item, Guide) and item.line}
-            base = guides["baseline"]  # type: ignore[index]
-            assert {line: base - y for line, y in guides.items()} == {
-                line: pytest.approx(preset(name).height_of(line)) for line in preset(name).lines}

@@ -16,6 +16,7 @@ from namewright.making.make import Making, made_at_once
 from namewright.making.request import FOR_EACH_CHILD, Kind, Member, Request, listed
 from namewright.output.svg import page_svg
 from namewright.pages.page import Page, Row, Tile, leaves
+from namewright.pages.record import Held
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.ordering import completed, order_class
 from namewright.roster.children import Child
@@ -24,6 +25,7 @@ from namewright.tuning import Tuning
 
 NAMES = ("Mira", "Марко", "Tilo", "Wilhelminaconstantia-Maximiliana", "Bo")
 UNWRITABLE = "Марко"
+AT_FULL = Held(Support.FULL, noted=False, line_height_mm=19.05)
 HUGE = Choices(tuning=Tuning(line_height=70))
 
 
@@ -39,7 +41,8 @@ def note(name: str, day: int, letters: tuple[int, ...]) -> Observation:
 def members(*names: str, notes: bool = True) -> tuple[Member, ...]:
     children = [Child(name, name, name, "", line) for line, name in enumerate(names, start=1)]
     noted = {name: (note(name, 1, (0,)), note(name, 2, (0, 1))) for name in names} if notes else {}
-    return tuple(Member(one, Choices(), noted.get(one.child.practice, ())) for one in completed(order_class(children)))
+    return tuple(Member(one, Choices(), told := noted.get(one.child.practice, ()), held=(AT_FULL,) * len(told))
+                 for one in completed(order_class(children)))
 
 
 @pytest.mark.parametrize("kind", Kind)

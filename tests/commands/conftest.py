@@ -1,0 +1,54 @@
+"""A list, and two ways to run the command line: in this process, and as a program of its own."""
+
+from __future__ import annotations
+
+import os
+import subprocess
+import sys
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+
+from namewright.cli import main
+
+CLASS = "Mira\nTilo\nZoë\nJonquil\n"
+HARD_TO_SAY = "Mira Vost\nOda Brane\nŁucja Oak\nIngá Vänt\n"
+
+
+@pytest.fixture
+def roster(tmp_path: Path) -> Path:
+    """A list of four invented children."""
+    path = tmp_path / "class.txt"
+    path.write_text(CLASS, encoding="utf-8")
+    return path
+
+
+@pytest.fixture
+def run(capsys: pytest.CaptureFixture[str]) -> Callable[..., tuple[int, str, str]]:
+    """Run a command here; return its status, and what was said on stdout and stderr."""
+    def _run(*argv: str | Path) -> tuple[int, str, str]:
+        try:
+            status = main([str(word) for word in argv])
+        except SystemExit as leaving:
+            status = int(leaving.code or 0)
+        out, err = capsys.readouterr()
+        assert "Traceback" not in err
+        return status, out, err
+    return _run
+
+
+@pytest.fixture
+def folder(tmp_path: Path) -> Path:
+    """A folder with a list in it whose names not every encoding has."""
+    (tmp_path / "list.txt").write_text(HARD_TO_SAY, encoding="utf-8")
+    return tmp_path
+
+
+@pytest.fixture
+def program(folder: Path) -> Callable[..., subprocess.CompletedProcess[bytes]]:
+    """Run the command line as a program in that folder, with these words more in its environment."""
+    def _program(*words: str | Path, stdin: bytes = b"", **more: str) -> subprocess.CompletedProcess[bytes]:
+        return subprocess.run([sys.executable, "-m", "namewright.cli", *map(str, words)], cwd=folder, input=stdin,
+                              capture_output=True, timeout=120, env={**os.environ, **more}, check=False)
+    return _program

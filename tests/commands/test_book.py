@@ -1,0 +1,93 @@
+"""``namewright class``: made from a list, brought up to date, copied out and back, erased."""
+
+from __future__ import annotations
+
+import io
+import os
+import re
+from pathlib import Path
+
+import pytest
+
+from namewright.classbook import Classbook
+from namewright.cli import main
+
+Capture = pytest.CaptureFixture[str]
+
+
+@pytest.fixture
+def folder(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
+    monkeypatch.chdir(tmp_path)
+    Path("list.txt").write_text("Mira Quill\nTilo Reed\nAva Finch\nAva Moss\n", encoding="utf-8")
+    assert main(["class", "class.db", "--from", "list.txt", "--who", "teacher"]) == 0
+    return tmp_path
+
+
+def note(*words: str) -> int:
+    return main(["note", "mira", "--class", "class.db", *words])
+
+
+def test_a_class_is_made_listed_and_brought_up_to_date(folder: Path, capsys: Capture) -> None:
+    """The same command makes and updates; who is new and who left is said, and lines left out are too."""
+    Path("list.txt").write_text("Tilo Reed\nSuri\n???\n", encoding="utf-8")
+    capsys.readouterr()
+    assert main(["class", "class.db", "--from", "list.txt"]) == 1
+    out, err = capsys.readouterr()
+    assert "New: Suri" in out
+    assert "No longer on the list, with all notes still here: Mira" in out
+    assert "line 3" in err
+    assert main(["class", "class.db"]) == 0
+    assert capsys.readouterr().out.splitlines()[:2] == ["Tilo, to practise “Tilo”", "Suri, to practise “Suri”"]
+
+
+def test_a_list_that_cannot_be_read_makes_no_class(folder: Path) -> None:
+    """Nothing is left behind, and a class that is there stays as it is."""
+    Path("empty.txt").write_text("\n")
+    before = Path("class.db").read_bytes()
+    assert main(["class", "new.db", "--from", "empty.txt"]) == 2
+    assert main(["class", "class.db", "--from", "empty.txt"]) == 2
+    assert not Path("new.db").exists()
+    assert Path("class.db").read_bytes() == before
+
+
+def test_a_class_goes_out_and_comes_back(folder: Path) -> None:
+    """--export and --import are the two halves of one copy."""
+    note("--all", "--date", "2026-09-01")
+    assert main(["class", "class.db", "--export", "out.zip"]) == 0
+    assert main(["class", "back.db", "--import", "out.zip"]) == 0
+    assert main(["class", "back.db", "--import", "out.zip"]) == 2
+    with Classbook.open("class.db") as one, Classbook.open("back.db") as other:
+        assert one.children() == other.children()
+        assert one.observations(1) == other.observations(1)
+
+
+def test_a_child_is_erased_for_good_once_it_is_confirmed(folder: Path, capsys: Capture,
+                                                         monkeypatch: pytest.MonkeyPatch) -> None:
+    """Without a yes nothing happens; with it the name is gone from the file, and what was said tells how many."""
+    assert note("--all", "--note", "sat with Tilo") == 0
+    monkeypatch.setattr("sys.stdin", io.StringIO("no\n"))
+    assert main(["class", "class.db", "--erase", "tilo"]) == 2
+    assert b"Reed" in Path("class.db").read_bytes()
+    monkeypatch.setattr("sys.stdin", io.StringIO("yes\n"))
+    capsys.readouterr()
+    assert main(["class", "class.db", "--erase", "tilo"]) == 0
+    out, err = capsys.readouterr()
+    assert "One child is erased for good." in out
+    assert "Type “yes”" in err
+    assert re.search(r"The name may stand here too: a note of \S+ about Mira: “sat with Tilo”", err)
+    assert "A name that was erased may still stand here: a note of" in err
+    assert b"Reed" not in Path("class.db").read_bytes()
+    assert main(["class", "class.db", "--erase", "nobody"]) == 2
+    assert main(["class", "class.db", "--erase-class", "--yes"]) == 0
+    assert b"Mira" not in Path("class.db").read_bytes()
+    assert main(["class", "class.db"]) == 0
+
+
+def test_a_missing_class_is_said_by_every_command_and_not_made(tmp_path: Path, capsys: Capture) -> None:
+    """A misspelt file is a sentence, never a new empty class."""
+    place = str(tmp_path / "none.db")
+    for words in (["class", place], ["class", place, "--export", str(tmp_path / "out")],
+                  ["note", "Mira", "--class", place, "--all"], ["progress", "--all", "--class", place, "-o", "x.pdf"]):
+        assert main(words) == 2
+        assert "There is no class in" in capsys.readouterr().err
+    assert not os.listdir(tmp_path)

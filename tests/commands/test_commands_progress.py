@@ -1,0 +1,39 @@
+"""``namewright progress``: a year of one child, and of the class."""
+
+from __future__ import annotations
+
+import os
+from pathlib import Path
+
+import pypdf
+import pytest
+
+from namewright.cli import main
+
+Capture = pytest.CaptureFixture[str]
+
+
+@pytest.fixture
+def folder(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
+    monkeypatch.chdir(tmp_path)
+    Path("list.txt").write_text("Mira Quill\nTilo Reed\nAva Finch\nAva Moss\n", encoding="utf-8")
+    assert main(["class", "class.db", "--from", "list.txt", "--who", "teacher"]) == 0
+    return tmp_path
+
+
+def note(*words: str) -> int:
+    return main(["note", "mira", "--class", "class.db", *words])
+
+
+def test_progress_is_a_pdf_for_the_family_and_one_for_the_class(folder: Path, capsys: Capture) -> None:
+    """A child's page is one page; with --all the class comes first; whoever has no note is named."""
+    note("--letters", "Mi", "--date", "2026-09-01")
+    assert main(["progress", "Mira", "--class", "class.db", "-o", "mira.pdf", "--paper", "a4"]) == 0
+    page, = pypdf.PdfReader("mira.pdf").pages
+    assert [round(float(side) / 72 * 25.4, 1) for side in page.mediabox[2:]] == [210.0, 297.0]
+    assert main(["progress", "--all", "--class", "class.db", "-o", "all.pdf"]) == 1
+    assert "Tilo" in capsys.readouterr().err
+    assert len(pypdf.PdfReader("all.pdf").pages) == 2
+    assert main(["progress", "Tilo", "--class", "class.db", "-o", "tilo.pdf"]) == 2
+    assert not Path("tilo.pdf").exists()
+    assert sorted(os.listdir()) == ["all.pdf", "class.db", "list.txt", "mira.pdf"]

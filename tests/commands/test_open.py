@@ -1,0 +1,60 @@
+"""``namewright open``: what cannot be opened is said before anything is served."""
+
+from __future__ import annotations
+
+import io
+from pathlib import Path
+
+import pytest
+
+from namewright.cli import main
+from namewright.commands.open import MIN_PASSPHRASE
+
+Capture = pytest.CaptureFixture[str]
+
+
+@pytest.fixture
+def served(monkeypatch: pytest.MonkeyPatch) -> list[dict[str, object]]:
+    """Keep what would have been served, and serve nothing."""
+    calls: list[dict[str, object]] = []
+    monkeypatch.setattr("namewright.web.serve.serve",
+                        lambda file, port, **more: calls.append({"file": file, "port": port, **more}))
+    return calls
+
+
+@pytest.mark.parametrize("port", ["0", "-1", "65536", "99999"])
+def test_a_port_that_there_is_not_is_refused(tmp_path: Path, served: list[dict[str, object]], port: str,
+                                             capsys: Capture) -> None:
+    """In a sentence that shows it; no class is made."""
+    file = tmp_path / "class.db"
+    assert main(["open", "--class", str(file), f"--port={port}"]) == 2
+    assert port in capsys.readouterr().err
+    assert not file.exists()
+    assert served == []
+
+
+def test_what_is_typed_is_what_is_served(tmp_path: Path, served: list[dict[str, object]]) -> None:
+    """The class, the port, no browser, the language; nothing is shared unless that is said."""
+    assert main(["open", "--class", str(tmp_path / "class.db"), "--port", "8123", "--no-browser", "--language",
+                 "es"]) == 0
+    (call,) = served
+    assert (call["file"], call["port"]) == (tmp_path / "class.db", 8123)
+    assert (call["browser"], call["passphrase"], call["spoken"]) == (False, "", "es")
+
+
+def test_a_file_that_is_no_class_is_said_first(tmp_path: Path, served: list[dict[str, object]],
+                                               capsys: Capture) -> None:
+    """Before there is an address that leads nowhere."""
+    (tmp_path / "list.txt").write_text("Mira\n" * 50)
+    assert main(["open", "--class", str(tmp_path / "list.txt")]) == 2
+    assert capsys.readouterr().err.count("\n") == 1
+    assert served == []
+
+
+@pytest.mark.parametrize(("typed", "status"), [("x" * (MIN_PASSPHRASE - 1), 2), ("x" * MIN_PASSPHRASE, 0), ("", 2)])
+def test_sharing_asks_for_a_long_passphrase(tmp_path: Path, served: list[dict[str, object]], typed: str, status: int,
+                                            monkeypatch: pytest.MonkeyPatch) -> None:
+    """Twelve characters or more, read from what is piped in; it goes to the server and nowhere else."""
+    monkeypatch.setattr("sys.stdin", io.StringIO(f"{typed}\n"))
+    assert main(["open", "--class", str(tmp_path / "class.db"), "--share"]) == status
+    assert [call["passphrase"] for call in served] == ([typed] if status == 0 else [])

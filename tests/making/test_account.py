@@ -1,0 +1,27 @@
+"""What became of a request, as data."""
+
+from __future__ import annotations
+
+from namewright.making.account import Account, account_of_order
+from namewright.making.request import Kind, listed
+from namewright.practice.ordering import order_class
+from namewright.roster.children import Child
+
+PLACED = order_class([Child(name, name, name, "", line) for line, name in enumerate(("Bo", "李", "Ada", "Боян"), 1)])
+
+
+def test_who_cannot_be_written_has_no_place_in_an_order() -> None:
+    """Each is there with its reason, and of no kind; the others are not in the account."""
+    account = account_of_order(PLACED)
+    assert [one.child.practice for one in account.not_made] == ["李", "Боян"]
+    assert {one.kind for one in account.not_made} == {None}
+    assert "letters.missing" in str(account.not_made[0].cause) or "no_place" in str(account.not_made[0].cause)
+    assert account_of_order(PLACED[:2]).not_made == []
+
+
+def test_children_of_a_kind_stay_in_their_order() -> None:
+    """As they were made; another kind is no matter."""
+    bo, ada = (listed(one) for one in PLACED[:2])
+    account = Account(made=[(Kind.SHEETS, ada), (Kind.CARDS, bo), (Kind.SHEETS, bo)])
+    assert account.of(Kind.SHEETS) == [ada, bo]
+    assert account.of(Kind.TILES) == []

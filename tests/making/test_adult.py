@@ -1,0 +1,64 @@
+"""What the page for the adult says: everyone with a reason, whoever has no page, every line left out."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from namewright.lines.fit import DoesNotFit
+from namewright.making.account import NotMade
+from namewright.making.adult import adult_pages, left_out, why
+from namewright.making.choices import Choices
+from namewright.making.request import Kind, Request, listed
+from namewright.pages.page import Page, leaves
+from namewright.pages.typesetter import Typesetter
+from namewright.practice.difficulty import Band
+from namewright.practice.ordering import order_class
+from namewright.roster.parsing import read_roster
+from namewright.settings import Hand, Support
+from namewright.wording import wording
+
+ROSTER = read_roster("name,support\nMira Quill,\nTilo Reed,light\n123,\n")
+PLACED = order_class(ROSTER.children)
+
+
+def said(pages: tuple[Page, ...]) -> Iterator[str]:
+    """Yield the words of a page, as they are spelled for a reader."""
+    for page in pages:
+        for item in leaves(page.items):
+            spelled = getattr(item, "spelled", None)
+            if spelled is not None:
+                yield spelled.words
+
+
+def test_everyone_stands_there_with_what_is_its_own(setter: Typesetter) -> None:
+    """Tilo has less help than everyone, and that is told of Tilo alone; who is not made and what is left out follow."""
+    members = tuple(map(listed, PLACED))
+    request = Request((Kind.ADULT,), members, Choices(support=Support.FULL), roster=ROSTER)
+    missed = [NotMade(Kind.SHEETS, PLACED[0].child, DoesNotFit("Mira", 300, 200))]
+    text = " ".join(said(adult_pages(setter, request, members[1:], missed)))
+    words = wording("en")
+    assert words.say("page.summary.not_made") in text
+    assert words.say("page.summary.left_out") in text
+    assert "300" in text
+    light = words.say("page.summary.support", support=Support.LIGHT)
+    assert text.lower().count(light.lower()) == 1
+    hand = words.say("page.summary.hand", hand=Hand.RIGHT)
+    assert text.lower().count(hand.lower()) == 1, "what everyone has is not told of a child again"
+
+
+def test_lines_left_out_are_those_that_became_nobody() -> None:
+    """A header or a blank line is none of them."""
+    assert [report.line for report in left_out(ROSTER)] == [4]
+
+
+def test_a_reason_is_true_of_the_name() -> None:
+    """How many letters, the band, the first letter to practise; nothing but the name's own letters."""
+    for one in PLACED:
+        told = why(one)
+        assert told["count"] == len(one.child.practice)
+        assert told["band"] is one.band
+        assert isinstance(told["band"], Band)
+        assert told["first"] == one.letters[0][0]
+        assert set(told["letters"]) <= set(one.child.practice)  # type: ignore[arg-type]
+    nobody = order_class(read_roster("李\nBo").children)[-1]
+    assert why(nobody).key == "page.summary.no_letters"
