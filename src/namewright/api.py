@@ -30,7 +30,7 @@ from namewright.wording import FIRST, wording
 __all__ = ["Account", "Child", "Kind", "LineReport", "Making", "Message", "NotMade", "Page", "Problem", "Remark",
            "Roster", "RosterError", "in_words", "make", "page_png", "page_svg", "read_roster", "write_pdf"]
 
-_GROUPED = (Kind.GROUPS, Kind.PLAN)
+_GROUPED = (Kind.GROUPS, Kind.PLAN, Kind.FRIENDS)
 _NOTED = (Kind.YEAR, Kind.GROWTH)
 
 
@@ -46,11 +46,12 @@ def read_roster(text: str, practise: NamePart | str = NamePart.GIVEN) -> Roster:
 def make(kind: Kind | str, roster: Roster, **settings: str) -> Making:
     """Return pages of one kind on their way; each is made when it is taken from ``Making.pages()``.
 
-    Kinds: ``sheets``, ``cards``, ``tiles``, ``sizes``, ``groups``, ``adult``, ``plan``. Settings are text, by the keys
-    of a class's file: ``paper``, ``ruling``, ``line_height`` ("20", "5/8 in"), ``support``, ``hand``, ``language``,
-    ``letters``, ``ladder``, ``order``, ``landscape`` ("on") and the others that ``namewright settings`` lists. They
-    hold for all; what the list says of a child goes before them. Raises ValueError for another kind,
-    Problem for another setting or one that cannot be.
+    Kinds: ``sheets``, ``cards``, ``tiles``, ``sizes``, ``groups``, ``adult``, ``plan``; and to know a name by ``find``,
+    ``letters``, ``missing``, ``mixed``, ``build``, ``chant``, ``friends``, ``signin``, with ``answers`` for the adult.
+    Settings are text, by the keys of a class's file: ``paper``, ``ruling``, ``line_height`` ("20", "5/8 in"),
+    ``support``, ``hand``, ``language``, ``letters``, ``ladder``, ``order``, ``landscape`` ("on") and the others that
+    ``namewright settings`` lists. They hold for all; what the list says of a child goes before them. Raises ValueError
+    for another kind, Problem for another setting or one that cannot be.
     """
     kind = Kind(kind)
     if kind in _NOTED:

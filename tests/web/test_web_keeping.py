@@ -278,6 +278,18 @@ def test_what_could_not_be_made_is_listed(visitor: Visitor) -> None:
     assert len(PdfReader(io.BytesIO(visitor.get(where + "/pages.pdf").data)).pages) >= 7
 
 
+def test_pages_to_know_the_name_are_printed_for_a_child(settled: Visitor) -> None:
+    """One child's pages among names of the whole class, and the answers on a page of their own at the end."""
+    form = {"what": ["find", "missing", "signin", "answers"], "who": "ticked", "child": ["1"]}
+    where = finished(settled, settled.post("/print", form))
+    texts = [page.extract_text() for page in PdfReader(io.BytesIO(settled.get(where + "/pages.pdf").data)).pages]
+    assert len(texts) == 4
+    assert "among other names" in texts[0]
+    assert "Katla" in texts[0]  # a classmate, though no page was asked for her
+    assert "For the adult" in texts[-1]
+    assert "times among" not in " ".join(texts[:-1])
+
+
 def test_the_plan_knows_what_was_formed(settled: Visitor, class_file: Path) -> None:
     """Once every letter of a name was noted as formed, the plan ticks them and is another."""
     plans = []

@@ -50,7 +50,7 @@ def _run(options: argparse.Namespace) -> int:
     kinds = _kinds(options.pages)
     if options.at_once < 1:
         raise Refusal("command.problem.at_once", count=options.at_once)
-    with asked_for_class(options, *kinds, notes=True) as asked:
+    with asked_for_class(options, *kinds, grouped=Kind.FRIENDS in kinds, notes=True) as asked:
         request = replace(asked.request, shuffle=options.shuffle, at_once=options.at_once,
                           tile_mm=LARGE_TILE_MM if options.tile == "38" else TILE_MM)
         making, language = Making(request, typesetter_of(options)), request.settings.language

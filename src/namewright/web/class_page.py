@@ -8,6 +8,7 @@ from flask import redirect, render_template, request, url_for
 from werkzeug.wrappers import Response as BaseResponse
 
 from namewright.lines.ruling import DEFAULT_RULING, PRESETS, Ruling
+from namewright.making.request import TO_KNOW
 from namewright.message import Message, message
 from namewright.pages.ladder import MAX_TRACED
 from namewright.pages.paper import Paper
@@ -37,7 +38,8 @@ def page(settings: Mapping[str, str], problem: Message | Exception | None = None
     return render_template(
         "class.html", members=everyone, looked=first, settings=settings, problem=problem,
         choices={**CHOICES, "language": languages()},
-        rulings=_rulings(), usual_ruling=DEFAULT_RULING, for_children=FOR_CHILDREN, for_adult=FOR_ADULT,
+        rulings=_rulings(), usual_ruling=DEFAULT_RULING, for_children=FOR_CHILDREN, to_know=TO_KNOW,
+        for_adult=FOR_ADULT,
         groups=_groups(everyone),
         shapes=shapes_of(settings), letters=LETTERS, rungs=RUNGS, most_rungs=MAX_TRACED, wanted=_wanted(),
         in_doubt=sum(not one.placed.beats_known for one in everyone),

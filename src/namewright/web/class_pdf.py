@@ -13,14 +13,14 @@ from namewright.making.choices import read_choices
 from namewright.making.from_book import members_of, roster_of
 from namewright.making.make import Making
 from namewright.making.planning import keep_plan
-from namewright.making.request import Kind, Request
+from namewright.making.request import TO_KNOW, Kind, Request
 from namewright.message import Message, message
 from namewright.pages.page import Page
 from namewright.web import guard
 from namewright.web.desk import Member, book, class_settings, desk
 from namewright.web.jobs import Job
 
-_NOTED = {Kind.YEAR, Kind.PLAN}  # pages that tell of what was noted
+_NOTED = {Kind.YEAR, Kind.PLAN, Kind.ANSWERS, *TO_KNOW}  # pages that tell of what was noted
 
 
 def this_monday() -> date:
@@ -56,6 +56,7 @@ def begin(asked: Request) -> Job:
         job.missed += missed(account)
         job.remarks += [message("web.job.missed", label=one.child.label, reason=one.told)
                         for one in account.remarks]
+        job.remarks += account.notes
 
     nonce = request.form[guard.TOKEN_FIELD].partition(".")[0]
     return desk().jobs.start(nonce, asked.steps, make, asked.settings.language)

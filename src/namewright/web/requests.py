@@ -8,7 +8,7 @@ from namewright.classbook import BookChild
 from namewright.making.choices import read_choices
 from namewright.making.from_book import member_of
 from namewright.making.make import made_at_once
-from namewright.making.request import Kind, Request, listed
+from namewright.making.request import TO_KNOW, Kind, Request, listed
 from namewright.message import Problem
 from namewright.pages.page import Page
 from namewright.pages.paper import CardSize
@@ -17,8 +17,8 @@ from namewright.practice.ordering import order_class
 from namewright.roster.children import Child
 
 FOR_CHILDREN = (Kind.SHEETS, Kind.CARDS, Kind.TILES, Kind.GROUPS)
-FOR_ADULT = (Kind.ADULT, Kind.PLAN, Kind.YEAR)
-KINDS = (*FOR_CHILDREN, *FOR_ADULT)
+FOR_ADULT = (Kind.ADULT, Kind.PLAN, Kind.YEAR, Kind.ANSWERS)
+KINDS = (*FOR_CHILDREN, *TO_KNOW, *FOR_ADULT)
 
 
 class CannotDraw(Problem):
