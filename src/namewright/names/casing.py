@@ -12,7 +12,8 @@ The rules, all common practice among English and Spanish writers:
   (Ja'Marcus), and a small letter otherwise (Keali'i); the ʻokina has no case and is no apostrophe;
 - two capitals stay (AJ, TJ) unless they read as consonant and vowel (JO, BO) or are in a short
   list (AL, ED);
-- İ, ı and ğ show that Turkish rules hold: I pairs with ı and İ with i. A plain I alone shows nothing;
+- İ, ı and ğ show that Turkish rules hold: I pairs with ı and İ with i. a plain I shows nothing, but where the
+  name is said to be Turkish or Azerbaijani they hold;
 - IJ before a consonant is the Dutch letter and both stay capital (IJsbrand);
   before a vowel it is not (Ijeoma).
 """
@@ -33,20 +34,22 @@ _VOWELS = frozenset("aeiouyàáâãäåāăąèéêëēęěìíîïīįòóôõ�
 _SHORT_OPENINGS = frozenset({"o", "d", "l", "n", "m", "t", "s", "de", "dell", "all", "dall", "sant"})
 _TWO_LETTER_NAMES = frozenset({"al", "ed", "an", "ib", "ng", "st", "jr", "sr"})
 _TURKISH = frozenset("İığĞ")
+_TURKISH_RULES = frozenset(("tr", "az"))
 _MAC_CAPITALS = re.compile(r"M(?:c|ac)[^\W\d_]{2,}")
 _DOTTED = re.compile(r"(?:[^\W\d_]\.){2,}")
 _TURKISH_LOWER = str.maketrans({"I": "ı", "İ": "i"})
 _TURKISH_UPPER = str.maketrans({"i": "İ", "ı": "I"})
 
 
-def mend_case(name: str, *, family: bool = False) -> str:
+def mend_case(name: str, *, family: bool = False, language: str = "") -> str:
     """Return ``name`` with its case mended if it is all capitals or all small, else unchanged.
 
-    ``family`` says that leading particles belong to a family name and are written small.
+    ``family`` says that leading particles belong to a family name and are written small; ``language`` is that of the
+    name, by its tag, empty where nobody said.
     """
     if not _wants_mending(name):
         return name
-    turkish = not _TURKISH.isdisjoint(name)
+    turkish = language in _TURKISH_RULES or not _TURKISH.isdisjoint(name)
     words = name.split(" ")
     mended = []
     for index, word in enumerate(words):
@@ -60,8 +63,8 @@ def mend_case(name: str, *, family: bool = False) -> str:
 
 def is_all_capitals(text: str) -> bool:
     """Say whether ``text`` has capitals and no small letter, a small ``c`` or ``ac`` of Mc and Mac apart."""
-    if text.isupper():
-        return True
+    if text.isupper() or text.istitle():
+        return text.isupper()
     words = [word for word in re.split(r"[ \-]", text) if word]
     return bool(words) and all(word.isupper() or _is_mac_capitals(word) for word in words)
 

@@ -84,6 +84,8 @@ def _plain(line: str) -> str:
     cells = stray_cells(line) if "\t" in line else []
     if len(cells) < 2:
         return _unquote(line)
+    if all(" " not in cell and lean(cell) > 0 for cell in cells):
+        return ", ".join(cells)  # given names alone: several children
     if " " not in cells[0] and " " not in cells[1]:
         name = f"{cells[0]}, {cells[1]}" if lean(cells[0]) < lean(cells[1]) else f"{cells[0]} {cells[1]}"
         cells = [name, *cells[2:]]

@@ -11,7 +11,9 @@ The rules, in order, all common practice:
 5. a known pair (Ana María, Mary Kate, Juan Carlos) or a devotion (María del Carmen) is one given name;
 6. a particle (de la, van der …) or a family name common in Spanish as second word opens the family name, so
    Sofía García López has two family names;
-7. otherwise the first word is given, the last is family, and what stands between is a middle name, left out.
+7. Vietnamese, Chinese and Korean family names stand first where all other words are of that language, and in a list
+   whose lines mostly have theirs first;
+8. otherwise the first word is given, the last is family, and what stands between is a middle name, left out.
 """
 
 from __future__ import annotations
@@ -23,7 +25,8 @@ from namewright.message import Message, message
 from namewright.names.casing import is_all_capitals
 from namewright.names.particles import OPENING_PARTICLES, PARTICLES
 from namewright.roster.beside import Reading, is_word_about, strip_numbering, take_beside, trim
-from namewright.roster.known import is_given, lean
+from namewright.roster.known import are_iberian, is_given, is_pair, lean
+from namewright.roster.name_order import Order, family_standing_first
 from namewright.roster.vocabulary import (
     DEVOTIONS,
     DOUBLE_SECONDS,
@@ -44,8 +47,8 @@ SEVERAL = message("roster.several")
 _INITIALS = re.compile(r"\.|(?:[^\W\d_]\.)+")
 
 
-def read_name(text: str) -> Reading:
-    """Read one whole name in free text, by the rules of this module."""
+def read_name(text: str, order: Order = Order.UNSAID) -> Reading:
+    """Read one whole name in free text, by the rules of this module; ``order`` is what is known of the whole list."""
     typed = _LABEL.sub("", strip_numbering(text)).replace(";", ",")
     bare, beside = take_beside(typed)
     cells = [cell for cell in map(trim, bare.split(",")) if cell]
@@ -59,7 +62,7 @@ def read_name(text: str) -> Reading:
         return _read_inside(beside)
     if _are_several(cells) or _TWO_NAMES.search(typed):
         return Reading(notes=(*beside.notes, SEVERAL))
-    split = _split_words(cells[0].split(" ")) if len(cells) == 1 else _split_comma(cells)
+    split = _split_words(cells[0].split(" "), order) if len(cells) == 1 else _split_comma(cells)
     if not split.family and _opens_with_called(typed, beside.goes_by):
         split = Reading(beside.goes_by, split.given, notes=split.notes)
     return replace(beside, given=split.given, family=split.family, notes=beside.notes + split.notes)
@@ -117,7 +120,7 @@ def _split_comma(cells: list[str]) -> Reading:
     return Reading(" ".join(rest[:size]), family, notes=tuple(notes))
 
 
-def _split_words(words: list[str]) -> Reading:
+def _split_words(words: list[str], order: Order) -> Reading:
     """Split a name without a comma."""
     if len(words) == 1:
         return Reading(words[0])
@@ -125,6 +128,9 @@ def _split_words(words: list[str]) -> Reading:
     if len(words) == 1:
         return Reading(words[0], notes=(message("roster.suffix", word=tail[0]),))
     shouted = _split_capitals(words)
+    turned = None if shouted or tail else _turned(words, order)
+    if turned:
+        return turned
     if shouted:
         given, middle, family = shouted
     else:
@@ -136,6 +142,19 @@ def _split_words(words: list[str]) -> Reading:
     if certain:
         return reading
     return replace(reading, notes=(_read_as(reading.given, reading.family, " ".join(middle)),))
+
+
+def _turned(words: list[str], order: Order) -> Reading | None:
+    """Read a name whose family name stands first, by the order of the list or by the language of the name itself."""
+    found = None if order is Order.GIVEN else family_standing_first(words)
+    if found is None and order is Order.FAMILY:
+        at = next((at for at, word in enumerate(words[:-1]) if word.lower() not in PARTICLES), 0) + 1
+        found = " ".join(words[at : at + _given_size(words[at:])]), "", " ".join(words[:at])
+    if found is None:
+        return None
+    given, middle, family = found
+    notes = (message("roster.middle", name=middle),) if middle else ()
+    return Reading(given, family, notes=(message("roster.family_stands_first", given=given, family=family), *notes))
 
 
 def _split_capitals(words: list[str]) -> tuple[list[str], list[str], list[str]] | None:
@@ -158,6 +177,8 @@ def _given_size(words: list[str]) -> int:
     if 1 < initials < len(words):
         return initials
     folded = [fold(word) for word in words[:5]]
+    if len(words) > 1 and (is_pair(words[0], words[1]) or are_iberian(words[0], words[1], words[2:])):
+        return 2
     if len(folded) < 2 or folded[0] not in DOUBLE_STARTERS:
         return 1
     at = 1

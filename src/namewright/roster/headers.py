@@ -29,9 +29,10 @@ _CAMEL = re.compile(r"(?<=[a-z])(?=[A-Z])")
 _SIGNS = str.maketrans("’_", "' ", "?¿!*")
 _UNIT_TAIL = re.compile(r"[\s,]*(?:\(.*\)|\bin (?:mm|cm|inches|inch)|\bmm|\bcm|\d)$")
 _HALVES = re.compile(r"[/,]| and | y ")
-_FAMILY_THEN_GIVEN = re.compile(
-    r"(?:last|surname|family|apellido|nachname|cognome).*(?:first|given|forename|nombre|vorname|\bnome)"
-)
+_GIVEN = r"(?:first|given|forename|nombre|prenom|vorname|\bnome)"
+_FAMILY = r"(?:last|surname|family|apellido|nachname|familienname|cognome|sobrenome|apelido|\bname\b|\bnom\b)"
+_FAMILY_THEN_GIVEN = re.compile(f"{_FAMILY}.*{_GIVEN}")
+_GIVEN_THEN_FAMILY = re.compile(f"{_GIVEN}.*{_FAMILY}")
 
 
 def header_roles(cells: Sequence[str]) -> tuple[Role, ...] | None:
@@ -111,7 +112,17 @@ def asked_hand(title: str) -> Hand | None:
 
 def family_first(title: str) -> bool:
     """Say whether a header tells that whole names below it open with the family name."""
-    return bool(_FAMILY_THEN_GIVEN.search(_plain(title)))
+    return bool(_FAMILY_THEN_GIVEN.search(_ordered(title)))
+
+
+def given_first(title: str) -> bool:
+    """Say whether a header tells that whole names below it open with the given name."""
+    return bool(_GIVEN_THEN_FAMILY.search(_ordered(title)))
+
+
+def _ordered(title: str) -> str:
+    """Return a title with English parts of one word: in ``first name last name`` no “name” stands for a family name."""
+    return re.sub(r"\b(first|last|given|family) names?\b", r"\1", _plain(title))
 
 
 def _plain(cell: str) -> str:

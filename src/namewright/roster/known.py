@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable
-from functools import cache
+from functools import cache, lru_cache
 from importlib.resources import files
 
 from namewright.roster.care_words import SHORT_FORMS
@@ -50,10 +50,15 @@ def is_known(word: str) -> bool:
     return is_given(word) or is_family(word)
 
 
+def is_pair(first: str, second: str) -> bool:
+    """Say whether two words are on the list of pairs that are one given name."""
+    return _on("pairs", f"{fold(first)}_{fold(second)}")
+
+
 def is_double(first: str, second: str) -> bool:
     """Say whether two given names are one name by themselves, as a known pair."""
     one, two = fold(first), fold(second)
-    return _on("pairs", f"{one}_{two}") or (one in DOUBLE_STARTERS and two in DOUBLE_SECONDS)
+    return is_pair(one, two) or (one in DOUBLE_STARTERS and two in DOUBLE_SECONDS)
 
 
 def are_iberian(first: str, second: str, families: Iterable[str]) -> bool:
@@ -67,7 +72,7 @@ def _on(part: str, word: str) -> bool:
     return word in _lists()[part]
 
 
-@cache
+@lru_cache(maxsize=2048)
 def _forms_of(folded: str) -> tuple[str, ...]:
     halves = _HYPHENS.split(folded)
     plain = folded.replace("'", "").replace("’", "")

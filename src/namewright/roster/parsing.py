@@ -13,7 +13,7 @@ from pathlib import Path
 
 from namewright.message import Message, message, together
 from namewright.roster.children import Child, LineReport, Outcome, Roster, RosterError
-from namewright.roster.columns import Row, Table, lay_out
+from namewright.roster.columns import Row, Table
 from namewright.roster.header_words import SOLO_HEADERS
 from namewright.roster.headers import header_role, header_roles
 from namewright.roster.labels import labels
@@ -23,7 +23,7 @@ from namewright.roster.rows import ONE_EACH, Entry, LeftOut, read_row, settle
 from namewright.roster.sources import decode, read_bytes
 from namewright.roster.tidy import Tidied, scrub
 from namewright.roster.unfolding import Judge, unfold
-from namewright.roster.vocabulary import Role, fold
+from namewright.roster.vocabulary import fold
 from namewright.settings import NamePart
 
 _ABOVE_HEADER = message("roster.above_header")
@@ -56,9 +56,8 @@ def read_roster(text: str, source: Message | str = PASTED, part: NamePart = Name
     if len(lines) > MAX_LINES:
         raise RosterError("roster.text_long", source=source, count=len(lines), most=MAX_LINES)
     clean = [scrub(line) for line in lines]
-    unfolded = unfold([line.text for line in clean])
-    table = lay_out([line.text for line in unfolded])
-    drafts = _note_repeats(_draft_rows(table, part), unfolded)
+    unfolded, table, judge = unfold([line.text for line in clean])
+    drafts = _note_repeats(_draft_rows(table, part, judge), unfolded)
     children = _children([draft for draft in drafts if draft.entry])
     reports = _reports(_typed(lines, clean, unfolded), clean, unfolded, drafts, children)
     if not children:
@@ -86,9 +85,8 @@ def roster_from_bytes(data: bytes, source: Message | str = FILE, part: NamePart 
         raise RosterError(together(error.message, *notes), error.lines) from None
 
 
-def _draft_rows(table: Table, part: NamePart) -> list[_Draft]:
+def _draft_rows(table: Table, part: NamePart, judge: Judge) -> list[_Draft]:
     drafts = []
-    judge = Judge([cell for row in table.rows for cell in _whole_names(row, table)])
     for row in table.rows:
         if not any(row.cells):
             drafts.append(_Draft(row, Outcome.BLANK))
@@ -104,10 +102,6 @@ def _draft_rows(table: Table, part: NamePart) -> list[_Draft]:
         else:
             drafts.append(_draft_row(row, table, part, judge))
     return drafts
-
-
-def _whole_names(row: Row, table: Table) -> list[str]:
-    return [cell for cell, role in zip(row.cells, table.roles, strict=False) if role is Role.FULL and cell]
 
 
 def _draft_row(row: Row, table: Table, part: NamePart, judge: Judge) -> _Draft:
@@ -165,6 +159,7 @@ def _children(drafts: Sequence[_Draft]) -> dict[int, Child]:
             line_height_mm=entry.choice.line_height_mm,
             letters=entry.choice.letters,
             beats=entry.choice.beats,
+            names_in=entry.choice.names_in,
         )
         for (line, entry), label in zip(entries, names, strict=True)
     }

@@ -20,12 +20,14 @@ from namewright.roster.beside import Reading, take_beside, trim
 from namewright.roster.columns import Row, Table
 from namewright.roster.contents import is_sheet_sign
 from namewright.roster.free_text import SEVERAL, read_name
-from namewright.roster.headers import family_first
+from namewright.roster.headers import family_first, given_first
 from namewright.roster.headings import heading_reason
+from namewright.roster.name_order import Order
 from namewright.roster.setting_cells import (
     Choice,
     read_goes_by,
     read_hand,
+    read_language,
     read_line_height,
     read_practise,
     read_support,
@@ -69,15 +71,15 @@ def read_row(row: Row, table: Table, judge: Judge = _ANY) -> Entry | LeftOut:
         return LeftOut((_no_letter_reason("".join(filled)),))
     if length := _too_long(row.cells, table):
         return LeftOut((message("roster.long_cell", count=length, most=MAX_LETTERS), ONE_EACH))
-    if len(filled) == 1 and (reason := heading_reason(filled[0])):
+    if len(filled) == 1 and judge.is_title(filled[0]) and (reason := heading_reason(filled[0])):
         return LeftOut((reason, message("roster.if_child")), heading=True)
     alone = not table.delimiter or _stands_alone(row, filled, table)
     for cell in [filled[0]] if alone else _name_cells(row, table):
         if several := judge.several(cell):
             return LeftOut((TWO_CHILDREN,) if len(several.parts) == 2 else (SEVERAL, ONE_EACH))
     if alone:
-        return _entry(read_name(filled[0]), Choice(), [])
-    return _read_columns(row.cells, table)
+        return _entry(read_name(filled[0], judge.order), Choice(), [])
+    return _read_columns(row.cells, table, judge.order)
 
 
 def settle(entry: Entry, part: NamePart) -> Entry | LeftOut:
@@ -137,7 +139,7 @@ def _stands_alone(row: Row, filled: Sequence[str], table: Table) -> bool:
     return parts and " " in filled[0] and (at >= len(table.roles) or role in NAME_ROLES)
 
 
-def _read_columns(cells: Sequence[str], table: Table) -> Entry:
+def _read_columns(cells: Sequence[str], table: Table, order: Order) -> Entry:
     """Read the cells of a table row, each by the role of its column."""
     by_role: dict[Role, list[tuple[int, str]]] = {}
     notes: list[Message] = []
@@ -149,7 +151,7 @@ def _read_columns(cells: Sequence[str], table: Table) -> Entry:
                 (at, cell)
             )
     texts = {role: " ".join(cell for _, cell in _in_order(role, found)) for role, found in by_role.items()}
-    reading = _read_parts(texts, _title(by_role.get(Role.FULL, ()), table), notes)
+    reading = _read_parts(texts, _title(by_role.get(Role.FULL, ()), table), order, notes)
     choice = _read_choice(texts, by_role, table, notes)
     if goes_by := read_goes_by(texts.get(Role.GOES_BY, ""), notes):
         reading = replace(reading, goes_by=goes_by)
@@ -174,11 +176,13 @@ def _title(found: Sequence[tuple[int, str]], table: Table) -> str:
     return table.titles[found[0][0]] if found and found[0][0] < len(table.titles) else ""
 
 
-def _read_parts(texts: dict[Role, str], title: str, notes: list[Message]) -> Reading:
+def _read_parts(texts: dict[Role, str], title: str, order: Order, notes: list[Message]) -> Reading:
     """Read given and family name from their columns, or else from a column of whole names with this title."""
     whole = texts.get(Role.FULL, "")
     if Role.GIVEN not in texts and Role.FAMILY not in texts:
-        return read_name(_comma_behind_family(whole, title) if family_first(title) else whole)
+        if family_first(title):
+            return read_name(_comma_behind_family(whole, title), order)
+        return read_name(whole, Order.GIVEN if given_first(title) else order)
     given, beside = take_beside(texts.get(Role.GIVEN) or _without(whole, texts[Role.FAMILY]))
     family, after = take_beside(texts.get(Role.FAMILY) or _without(whole, texts[Role.GIVEN]))
     if whole and not set(_words(whole)) <= set(_words(f"{given} {family}")):
@@ -226,6 +230,7 @@ def _read_choice(
         literal=literal,
         letters=texts.get(Role.LETTERS, ""),
         beats=texts.get(Role.BEATS, ""),
+        names_in=read_language(texts.get(Role.LANGUAGE, ""), notes),
     )
 
 
@@ -241,7 +246,10 @@ def _left_out_columns(columns: Sequence[int], table: Table) -> Message:
 def _mended(entry: Entry, notes: list[Message]) -> tuple[Reading, str]:
     """Mend each part by itself, and report what changed in one note."""
     before = (entry.reading.given, entry.reading.family, entry.reading.goes_by, entry.choice.literal)
-    after = tuple(mend_case(name, family=at == 1) if name else "" for at, name in enumerate(before))
+    after = tuple(
+        mend_case(name, family=at == 1, language=entry.choice.names_in) if name else ""
+        for at, name in enumerate(before)
+    )
     changed = [(old, new) for old, new in zip(before, after, strict=True) if old != new]
     if changed:
         old, new = (" ".join(pair) for pair in zip(*changed, strict=True))

@@ -15,7 +15,7 @@ from namewright.message import Field, Message, message
 from namewright.names.clusters import is_letter
 from namewright.roster.beside import trim
 from namewright.roster.headers import asked_hand
-from namewright.roster.vocabulary import HANDS, NO, NOTHING, PARTS, SUPPORTS, YES, fold
+from namewright.roster.vocabulary import HANDS, LANGUAGES, NO, NOTHING, PARTS, SUPPORTS, YES, fold
 from namewright.settings import Hand, NamePart, Support
 from namewright.units import parse_length_mm
 
@@ -23,6 +23,7 @@ _T = TypeVar("_T")
 MIN_LINE_MM = 4.0
 MAX_LINE_MM = 80.0
 _LONGEST_LENGTH = 24
+_TAG = re.compile(r"([a-z]{2,3})(?:-[a-z0-9]{2,8})*")
 _UNIT_IN_HEADER = re.compile(r"\b(mm|cm|in|inch|inches)\b")
 
 
@@ -40,6 +41,7 @@ class Choice:
     literal: str = ""
     letters: str = ""
     beats: str = ""
+    names_in: str = ""
 
 
 def read_support(cell: str, notes: list[Message]) -> Support | None:
@@ -77,6 +79,17 @@ def read_practise(cell: str, notes: list[Message]) -> tuple[NamePart | None, str
     """Read a cell that says what to practise: a part of the name, or a literal name."""
     part = PARTS.get(fold(cell))
     return (part, "") if part else (None, read_goes_by(cell, notes))
+
+
+def read_language(cell: str, notes: list[Message]) -> str:
+    """Read the language of a name: a tag (BCP 47), or its name in one of the languages of the pages."""
+    folded = fold(cell)
+    if not folded or folded in NOTHING:
+        return ""
+    if found := LANGUAGES.get(folded) or _TAG.fullmatch(folded):
+        return found if isinstance(found, str) else found[1]
+    notes.append(message("roster.no_language", cell=cell[:40]))
+    return ""
 
 
 def read_goes_by(cell: str, notes: list[Message]) -> str:

@@ -25,6 +25,7 @@ _MOST_WORDS = 5
 _ROW = 4
 _MANY = 6
 _MOSTLY = 0.6
+_FEW_FAMILIES = 4
 
 
 @dataclass(frozen=True, slots=True)
@@ -112,7 +113,8 @@ def _by_signs(parts: list[str], masked: str) -> Several | None:
     if "&" in masked and len(words[-1]) > 1 and all(len(each) == 1 for each in words[:-1]):
         family = " ".join(words[-1][1:])
         parts = [*(f"{part} {family}" for part in parts[:-1]), parts[-1]]
-    return Several(tuple(parts), all(is_given(each[0]) for each in words) and any(lean(each[0]) > 0 for each in words))
+    some = any(lean(each[0]) > 0 for each in words) or all(len(each) > 1 for each in words)
+    return Several(tuple(parts), some and all(is_given(each[0]) for each in words))
 
 
 def _by_commas(parts: list[str], *, family_first: bool, alone: bool) -> Several | None:
@@ -123,7 +125,7 @@ def _by_commas(parts: list[str], *, family_first: bool, alone: bool) -> Several 
     families = sum(_lead(part) < 0 for part in parts)
     if len(parts) == 3 and (_lead(parts[0]) < 0 or (len(sizes) > 1 and given < 3)):
         return None  # Family, Given, and what cannot be placed
-    if given >= _MOSTLY * len(parts) and not families:
+    if given >= _MOSTLY * len(parts) and _FEW_FAMILIES * families <= len(parts):
         return Several(tuple(parts), True)
     return Several(tuple(parts), False) if len(sizes) == 1 or given >= 2 or len(parts) > 3 else None
 

@@ -12,13 +12,15 @@ from dataclasses import replace
 from namewright.message import message
 from namewright.names.clusters import is_letter
 from namewright.roster.beside import strip_numbering
-from namewright.roster.columns import lay_out, split_cells, stray_cells
+from namewright.roster.columns import Table, lay_out, split_cells, stray_cells
 from namewright.roster.header_words import SOLO_HEADERS
+from namewright.roster.headers import family_first, given_first
 from namewright.roster.headings import heading_reason
 from namewright.roster.known import lean
+from namewright.roster.name_order import Order, order_of
 from namewright.roster.pasted import Line, unwrapped
 from namewright.roster.several import Several, family_first_by_comma, several_in
-from namewright.roster.vocabulary import fold
+from namewright.roster.vocabulary import Role, fold
 
 _SPLIT = message("roster.split")
 _MOST_ROUNDS = 3
@@ -27,46 +29,73 @@ _MOST_ASKED = 2_000
 """Characters of a line that are looked through for several children: a longer one is no list of names but a text."""
 
 
-def unfold(lines: Sequence[str]) -> list[Line]:
-    """Return the lines of a text, one child in each where that is sure."""
+def unfold(lines: Sequence[str]) -> tuple[list[Line], Table, Judge]:
+    """Return the lines of a text, one child in each where that is sure, how they are laid out, and their judge."""
     found = unwrapped(lines)
     for _ in range(_MOST_ROUNDS):  # what is found apart may tell more of the rest
-        size, found = len(found), _unfolded(found)
+        table = lay_out([line.text for line in found])
+        judge = Judge(whole_names(table))
+        size, found = len(found), _unfolded(found, table, judge)
         if len(found) == size:
-            break
-    return found
+            return found, table, judge
+    table = lay_out([line.text for line in found])
+    return found, table, Judge(whole_names(table))
 
 
-def _unfolded(found: list[Line]) -> list[Line]:
-    texts = [line.text for line in found]
-    table = lay_out(texts)
+def whole_names(table: Table) -> list[str]:
+    """Return the cells of a table that hold whole names, or its lines where they have no columns."""
+    return [cell for row in table.rows for cell, role in zip(row.cells, table.roles, strict=False)
+            if role is Role.FULL and cell]
+
+
+def _unfolded(found: list[Line], table: Table, judge: Judge) -> list[Line]:
     if table.grid:
         return [each for line in found for each in _cells_of(line, table.delimiter)]
-    if table.delimiter:
-        return found
-    judge = Judge(texts)
-    return [each for line in found for each in _apart(line, judge)]
+    return found if table.delimiter else [each for line in found for each in _apart(line, judge)]
 
 
 class Judge:
     """Judges the lines of one list without columns: how it writes a comma, and whether a line is all there is."""
 
     def __init__(self, texts: Sequence[str]) -> None:
-        filled = [text for text in texts if text.strip() and not is_title(text)]
+        self._seen = frozenset(texts)
+        self._titles = frozenset(text for text in self._seen if is_title(text))
+        filled = [text for text in texts if text.strip() and text not in self._titles]
         self._alone = len(filled) < 2
         self._family_first = family_first_by_comma(filled)
         single = sum(" " not in strip_numbering(text) for text in filled)
         self._givens = len(filled) > _FEW and 2 * single > len(filled)
+        self.order = _order(filled, texts)
+        self._found: dict[str, Several | None] = {}
+
+    def is_title(self, text: str) -> bool:
+        """Say whether a line is about the class and no child."""
+        return text in self._titles if text in self._seen else is_title(text)
 
     def several(self, text: str) -> Several | None:
         """Return the children of a line, None where it is one child or none."""
-        if text.isalpha() or len(text) > _MOST_ASKED or is_title(text):
+        if text not in self._found:
+            self._found[text] = self._judged(text)
+        return self._found[text]
+
+    def _judged(self, text: str) -> Several | None:
+        if text.isalpha() or len(text) > _MOST_ASKED or self.is_title(text):
             return None
         cells = stray_cells(text)
         if len(cells) > 1:
             given = all(" " not in cell and lean(cell) > 0 for cell in cells)
             return Several(tuple(cells), len(cells) > 2) if given else None
         return several_in(text, family_first=self._family_first, alone=self._alone, givens=self._givens)
+
+
+def _order(filled: Sequence[str], texts: Sequence[str]) -> Order:
+    """Return which part of a name stands first: as a title says, or by the names."""
+    titles = [text for text in texts if fold(text) in SOLO_HEADERS]
+    if any(map(family_first, titles)):
+        return Order.FAMILY
+    if any(map(given_first, titles)):
+        return Order.GIVEN
+    return order_of([strip_numbering(text) for text in filled if "," not in text])
 
 
 def _cells_of(line: Line, delimiter: str) -> Iterator[Line]:

@@ -71,7 +71,7 @@ title or nothing."""
 
 PLACES = word_set("""
     room, table, school, elementary, preschool, kindergarten, session, classroom, academy, group, team, groupe,
-    grupo, gruppo, gruppe, gruppen, tisch, ecole, maternelle, escola, scuola, schule, mesa, tavolo""")
+    grupo, gruppo, gruppe, gruppen, ecole, maternelle, escola, scuola, schule, sala""")
 """Last words of a line that names a class or a school: ``Rainbow Room``."""
 
 SEASONS = word_set("spring, summer, fall, autumn, winter, primavera, verano, otono, invierno")
@@ -84,8 +84,8 @@ PRINTED = word_set("""
 
 TITLES = word_set("""
     mme, mlle, madame, monsieur, maitresse, maitre, frau, herr, signora, signor, sig, sig.ra, prof.ssa,
-    professoressa, professore, senhora, senhor, professora, professor, mr, mrs, ms, miss, mx, dr, prof, sr,
-    sra, srta, senor, senora, senorita, maestra, maestro, profesora, profesor, teacher, coach, principal, director,
+    professoressa, professore, senhora, senhor, professora, professor, mr, mrs, ms, miss, mx, dr, prof, sr, sra,
+    srta, senor, senora, senorita, maestra, maestro, profesora, profesor, teacher, coach, principal, director,
     directora""")
 
 DOUBLE_STARTERS = word_set("""
@@ -182,6 +182,29 @@ SUPPORTS = {
     }.items()
     for word in word_set(words)
 }
+
+LANGUAGES = {
+    word: tag
+    for tag, words in {
+        "en": "english, ingles, anglais, englisch, inglese",
+        "es": "spanish, espanol, castellano, espagnol, spanisch, spagnolo, espanhol",
+        "fr": "french, frances, francais, franzosisch, francese",
+        "de": "german, aleman, allemand, deutsch, tedesco, alemao",
+        "it": "italian, italiano, italien, italienisch",
+        "pt": "portuguese, portugues, portugais, portugiesisch, portoghese",
+        "pl": "polish, polaco, polonais, polnisch, polacco, polones, polski",
+        "tr": "turkish, turco, turc, turkisch, turkce",
+        "az": "azerbaijani, azeri, aserbaidschanisch",
+        "nl": "dutch, neerlandes, neerlandais, niederlandisch, olandese, holandes, nederlands",
+        "vi": "vietnamese, vietnamita, vietnamien, vietnamesisch",
+        "zh": "chinese, mandarin, cantonese, chino, chinois, chinesisch, cinese, chines",
+        "ko": "korean, coreano, coreen, koreanisch", "hu": "hungarian, hungaro, hongrois, ungarisch, ungherese, magyar",
+        "ar": "arabic, arabe, arabisch, arabo", "ru": "russian, ruso, russe, russisch, russo",
+        "uk": "ukrainian, ucraniano, ukrainien, ukrainisch, ucraino", "haw": "hawaiian, hawaiano, hawaien",
+    }.items()
+    for word in word_set(words)
+}
+"""Names of languages, in the languages of the pages, to their tags (BCP 47)."""
 
 PARTS = {
     word: part

@@ -1,0 +1,103 @@
+"""Names whose family name stands first: Vietnamese, Chinese and Korean ones in Latin letters.
+
+A line is read so where its first word is a family name common there and all others are syllables of that language
+and no given name known elsewhere. The lists and the syllables are common practice, written down by hand: fourteen of
+the Vietnamese names alone are said to cover nine families in ten. Whole lists in that order (Hungarian ones too) are
+known by the lists of names (``unfolding``).
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from enum import StrEnum
+
+from namewright.roster.known import is_given, is_known, lean
+from namewright.roster.vocabulary import fold, word_set
+
+
+class Order(StrEnum):
+    """Which part of a name stands first in a list without columns."""
+
+    UNSAID = "unsaid"
+    GIVEN = "given"
+    FAMILY = "family"
+
+
+_VIETNAMESE = word_set("""
+    nguyen, tran, le, pham, huynh, hoang, phan, vu, vo, dang, bui, do, ho, ngo, duong, ly, dinh, truong, trinh,
+    doan, luong, luu, trieu, quach, vuong, lam, mai, dao, cao, thai, chau, ta, kieu, phung, tang, la, khuu, than""")
+_CHINESE = word_set("""
+    wang, li, zhang, liu, chen, yang, huang, zhao, wu, zhou, xu, sun, ma, zhu, hu, guo, he, lin, gao, luo, zheng,
+    liang, xie, song, tang, deng, han, feng, cao, peng, zeng, xiao, tian, dong, pan, yuan, cai, jiang, yu, du, ye,
+    cheng, wei, su, lu, ding, ren, shen, yao, zhong, cui, tan, fan, shi, liao, wan, jia, xia, fu, bai, zou, xiong,
+    meng, qin, qiu""")
+_KOREAN = word_set("""
+    kim, lee, yi, park, bak, choi, choe, jung, jeong, chung, kang, gang, cho, jo, yoon, yun, jang, chang, lim, im,
+    han, oh, seo, suh, shin, sin, kwon, gwon, hwang, ahn, an, song, ryu, yoo, yu, hong, jeon, jun, ko, go, moon,
+    mun, yang, son, bae, baek, paik, heo, hur, nam, shim, noh, roh, ha, kwak, sung, cha, joo, ju, woo, koo, gu, min,
+    jin, na, ji, eom""")
+_SYLLABLE_VI = re.compile(
+    r"(?:ngh|ng|nh|ch|gh|gi|kh|ph|qu|th|tr|[bcdghklmnprstvxđ])?[aeiouy]{1,3}(?:ch|ng|nh|[cmnptiuoy])?")
+_SYLLABLE_ZH = (
+    r"(?:zh|ch|sh|[bpmfdtnlgkhjqxrzcsyw])?"
+    r"(?:iang|iong|uang|ang|eng|ing|ong|iao|ian|uai|uan|ai|ei|ao|ou|an|en|in|un|ia|ie|iu|ua|ue|ui|uo|er|[aeiouv])"
+)
+_SYLLABLE_KO = (r"(?:ch|kk|tt|pp|ss|jj|sh|[gkndtrlmbpsjhyw])?"
+                r"(?:yeo|yae|eo|ae|oo|ee|eu|ui|ya|ye|yo|yu|wa|wi|wo|oe|ou|u|a|e|i|o)(?:ng|[kgntlmp])?")
+_GIVEN_ZH = re.compile(f"(?:{_SYLLABLE_ZH}){{1,2}}")
+_GIVEN_KO = re.compile(f"{_SYLLABLE_KO}[- ]?{_SYLLABLE_KO}")
+_MOST_WORDS = 4
+_CLEARLY, _TURNED = 3, 0.3  # how surely a list must have the family names first
+_LONGEST_SYLLABLE = 4
+_ONLY_FAMILY = word_set("nguyen, tran, pham, huynh, truong, hoang, phan, trinh, ngo, duong")
+
+
+def order_of(names: Sequence[str]) -> Order:
+    """Return what the names of a list tell of their order: those of two words of which the lists know both."""
+    pairs = [words for words in map(str.split, names) if len(words) == 2]
+    leads = [(lean(one), lean(two)) for one, two in pairs]
+    turned = sum(one < 0 < two for one, two in leads)
+    straight = sum(one > 0 > two for one, two in leads)
+    if turned > 1 and turned > _CLEARLY * straight and turned >= _TURNED * len(leads):
+        return Order.FAMILY
+    return Order.UNSAID
+
+
+def family_standing_first(words: Sequence[str]) -> tuple[str, str, str] | None:
+    """Return given, middle and family name of a name whose family name stands first, None for any other.
+
+    In Vietnamese the last word is the given name, and those between are told as left out.
+    """
+    if not 2 <= len(words) <= _MOST_WORDS:
+        return None
+    first, rest = fold(words[0]), [fold(word) for word in words[1:]]
+    if _is_vietnamese(words, first, rest):
+        return words[-1], " ".join(words[1:-1]), words[0]
+    elsewhere = any(_is_known_elsewhere(word) for word in words[1:] if "-" not in word)
+    if elsewhere or rest[-1] in _VIETNAMESE | _CHINESE | _KOREAN:
+        return None
+    together = " ".join(rest)
+    two = "-" in together or " " in together or len(together) > _LONGEST_SYLLABLE
+    if first in _KOREAN and two and _GIVEN_KO.fullmatch(together):
+        return " ".join(words[1:]), "", words[0]
+    if first in _CHINESE and len(words) < _MOST_WORDS and all(map(_GIVEN_ZH.fullmatch, rest)):
+        return " ".join(words[1:]), "", words[0]
+    return None
+
+
+def _is_vietnamese(words: Sequence[str], first: str, rest: Sequence[str]) -> bool:
+    if first not in _VIETNAMESE or not all(map(_SYLLABLE_VI.fullmatch, rest)):
+        return False
+    if first in _ONLY_FAMILY:
+        return len(words) > 2 or _is_marked(" ".join(words)) or not is_given(words[1])
+    return rest[-1] not in _ONLY_FAMILY and (_is_marked(words[0]) or (len(words) > 2 and rest[0] in ("van", "thi")))
+
+
+def _is_known_elsewhere(word: str) -> bool:
+    return lean(word) > 0 or (len(word) > _LONGEST_SYLLABLE and is_known(word))
+
+
+def _is_marked(word: str) -> bool:
+    """Say whether a word is written with marks or letters of Vietnamese."""
+    return any(char in "ăâđêôơưĂÂĐÊÔƠƯ" or 0x1EA0 <= ord(char) <= 0x1EF9 for char in word)

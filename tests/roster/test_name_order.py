@@ -1,0 +1,71 @@
+"""Names whose family name stands first, and lists that say which part does."""
+
+from __future__ import annotations
+
+import random
+
+import pytest
+
+from made_lists.people import HELD, TUNED, people
+from namewright.message import message
+from namewright.roster.name_order import family_standing_first
+from namewright.roster.parsing import read_roster
+
+
+def read(text: str) -> list[str]:
+    return [f"{child.practice}|{child.family}" for child in read_roster(text).children]
+
+
+@pytest.mark.parametrize(("name", "practised", "family"), [
+    ("Nguyễn Văn An", "An", "Nguyễn"), ("Nguyễn An", "An", "Nguyễn"), ("Le Van Minh", "Minh", "Le"),
+    ("Trần Thị Mai", "Mai", "Trần"), ("Wang Xiaoming", "Xiaoming", "Wang"), ("Kim Min-jun", "Min-jun", "Kim"),
+    ("Park Seo Yeon", "Seo Yeon", "Park"), ("An Nguyen", "An", "Nguyen"), ("Mia Chen", "Mia", "Chen"),
+    ("Jun Park", "Jun", "Park"), ("Ji Woo Kim", "Ji", "Kim"), ("Lee Ann", "Lee", "Ann"), ("Kim Smith", "Kim", "Smith")])
+def test_where_the_family_name_stands(name: str, practised: str, family: str) -> None:
+    assert read(f"{name}\nPia Quill") == [f"{practised}|{family}", "Pia|Quill"]
+
+
+def test_a_turned_name_is_told_and_a_title_turns_it_back() -> None:
+    note = message("roster.family_stands_first", given="Min-jun", family="Kim")
+    assert note in read_roster("Kim Min-jun").lines[0].notes
+    assert read("First name Last name\nKim Min-jun\nNagy Anna\nTóth Béla") == ["Kim|Min-jun", "Nagy|Anna", "Tóth|Béla"]
+
+
+def test_a_list_that_mostly_has_family_names_first_is_read_so() -> None:
+    assert read("Nagy Anna\nKovács Péter\nSzabó Bence\nTóth László") == ["Anna|Nagy", "Péter|Kovács", "Bence|Szabó",
+                                                                       "László|Tóth"]
+
+
+@pytest.mark.parametrize("title", ["Last name First name", "Nachname Vorname", "Cognome Nome", "Nom Prénom",
+                                   "Apellidos y nombre", "Family name given name"])
+def test_a_title_says_that_family_names_stand_first(title: str) -> None:
+    assert read(f"{title}\nTavvy Oren\nBrask Lumi") == ["Oren|Tavvy", "Lumi|Brask"]
+
+
+@pytest.mark.parametrize(("line", "practised"), [
+    ("João Felipe Silva", "João Felipe"), ("Ana Clara Souza", "Ana Clara"), ("Lena Rose Moss", "Lena")])
+def test_two_given_names_that_are_one(line: str, practised: str) -> None:
+    assert read(line)[0].split("|")[0] == practised
+
+
+@pytest.mark.parametrize("place", [*TUNED, *HELD])
+def test_hardly_any_name_of_another_country_is_turned(place: str) -> None:
+    """Of names as people of these places write them, given name first, at most one in fifty is read the other way."""
+    some = people(random.Random(place), place, 60)
+    turned = [one for one in some if family_standing_first([one.given, *one.family.split()])]
+    assert 50 * len(turned) <= len(some), turned
+
+
+@pytest.mark.parametrize(("cell", "tag", "practised"), [
+    ("Turkish", "tr", "Sayın"), ("tr", "tr", "Sayın"), ("Türkisch", "tr", "Sayın"), ("az-Latn", "az", "Sayın"),
+    ("", "", "Sayin"), ("es", "es", "Sayin"), ("français", "fr", "Sayin")])
+@pytest.mark.parametrize("title", ["Language", "Idioma", "Langue", "Sprache", "Lingua"])
+def test_a_column_tells_the_language_of_a_name_and_its_letter_case_follows(title: str, cell: str, tag: str,
+                                                                         practised: str) -> None:
+    child = read_roster(f"Name\t{title}\nSAYIN VOST\t{cell}").children[0]
+    assert (child.names_in, child.practice) == (tag, practised)
+
+
+def test_a_language_that_is_not_known_is_told() -> None:
+    report = read_roster("Name\tLanguage\nMira Vost\tQuillish").lines[1]
+    assert message("roster.no_language", cell="Quillish") in report.notes
