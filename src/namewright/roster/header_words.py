@@ -13,7 +13,7 @@ _ROLE_WORDS = {
         name, names, full name, full names, student, students, student name, student names, child, children, child
         name, child's name, name of student, pupil, pupils, learner, learners, nombre completo, alumno, alumna,
         alumnos, alumnas, alumno/a, alumnos/as, estudiante, estudiantes, nino/a, nina/o, ninos, ninas, ninos/as,
-        nom, nome, nombre y apellido, nombre y apellidos, apellidos y nombre, apellidos y nombres, nombres y apellidos, nombres y apellidos, apellidos y nombre, apellidos y
+        nom, nome, nombre y apellido, nombre y apellidos, nombres y apellidos, apellidos y nombre, apellidos y
         nombres, last name first name, first and last name, name of child, roster, camper, campers, kid, kids,
         scholar, nombre del nino, eleve, eleves, enfant, enfants, nom complet, nom et prenom, nom et prenoms, nom
         prenom, prenom et nom, prenom nom, kind, kinder, schuler, schulerin, schuler/in, schuler/innen, schuler:in,
@@ -132,6 +132,6 @@ SOLO_HEADERS = word_set("""
     alunos, lista de alunos, criancas, nomes, prenom nom, nom prenom, vorname nachname, name vorname, nome cognome,
     cognome nome, nome sobrenome, nombre apellido, nombre apellidos, apellidos nombre, nome apelido, apelido nome,
     nachname vorname, family name given name, given name family name, last first, vorname, vornamen, prenom, nome,
-    campers, last name first name, ninos, nombre y apellido, nombre y apellidos, first last, first name last name,
-    first and last name, name list, my class""")
+    campers, last name first name, ninos, nombre y apellido, nombre y apellidos, apellidos y nombre, apellidos y
+    nombres, nombres y apellidos, first last, first name last name, first and last name, name list, my class""")
 """A whole line that says what the lines below it are."""
