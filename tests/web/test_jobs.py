@@ -107,3 +107,20 @@ def test_jobs_are_made_one_after_another(page: Page) -> None:
     while not all(job.finished for job in started) and time.monotonic() < deadline:
         time.sleep(0.01)
     assert most == [True] * 4
+
+
+def test_a_job_asked_for_twice_is_made_once() -> None:
+    """The same key begins one job; what makes it is called once."""
+    jobs, begun = Jobs(), []
+
+    def make(job: Job) -> list[Page]:
+        begun.append(job.id)
+        return []
+
+    first, second = (jobs.start("key", 1, make, "en") for _ in range(2))
+    jobs.start("other", 1, make, "en")
+    deadline = time.monotonic() + 20
+    while len(begun) < 2 and time.monotonic() < deadline:
+        time.sleep(0.01)
+    assert first is second
+    assert begun == ["key", "other"]

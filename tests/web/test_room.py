@@ -1,0 +1,61 @@
+"""The class on the screen: its choices are kept and are on its paper."""
+
+from __future__ import annotations
+
+import re
+from pathlib import Path
+
+from webhelp import Visitor, finished
+
+from namewright.classbook import Classbook
+
+
+def _forms(svg: str) -> list[str]:
+    return re.findall(r'data-form="([a-z-]+)"', svg)
+
+
+def _inks(svg: str) -> list[str]:
+    return re.findall(r'data-name="Katla".*?</g>', svg, re.DOTALL)
+
+
+def test_forms_and_rungs_are_kept_for_the_class(settled: Visitor, class_file: Path) -> None:
+    """Chosen in several places of a form, kept as the words that the command line reads, and chosen again next time."""
+    form = {"paper": "a4", "letters": "", "letters.a": "a=two-storey", "letters.t": "", "letters.slant": "6",
+            "letters.exit-strokes": "exit-strokes", "ladder": ["", "dots", "first-letter"], "keep_dots": "k"}
+    assert settled.post("/class/choices", form).status_code == 302
+    with Classbook.open(class_file) as book:
+        kept = book.class_settings
+    assert (kept["letters"], kept["ladder"]) == ("a=two-storey slant=6 exit-strokes", "dots first-letter")
+    page = settled.get("/class").text
+    for chosen in ('value="a=two-storey" data-live checked', 'value="exit-strokes" data-live checked',
+                   'value="first-letter" data-live checked', 'name="letters.slant" type="number" inputmode="decimal" '
+                   'min="0" max="15" step="any" value="6"'):
+        assert chosen in page
+    assert 'value="wide-dots" data-live checked' not in page
+    settled.post("/class/choices", {"paper": "a4", "letters": "", "letters.a": "", "ladder": ""})
+    with Classbook.open(class_file) as book:
+        assert set(book.class_settings) == {"paper", "practise"}
+
+
+def test_forms_of_the_class_are_on_its_paper(settled: Visitor) -> None:
+    """What is drawn, before and after it is kept, has the chosen forms and as many rows as rungs."""
+    asked = "letters=&letters.a=a%3Dtwo-storey&ladder=&ladder=dots&ladder=wide-dots&ladder=start-dots"
+    usual, trial = (settled.get(f"/picture/1/page.svg{query}").text for query in ("", f"?trial=class&{asked}"))
+    settled.post("/class/choices", {"letters.a": "a=two-storey", "ladder": ["dots", "wide-dots", "start-dots"]})
+    assert settled.get("/picture/1/page.svg").text == trial != usual
+    assert _forms(trial)[1:4] == ["dotted", "wide-dots", "start-dots"]
+    assert not {"wide-dots", "start-dots"} & set(_forms(usual))
+    assert settled.get("/art/a/two-storey.svg").text != settled.get("/art/a/one-storey.svg").text
+    assert settled.get("/art/a/three-storey.svg").status_code == 404
+
+
+def test_columns_of_the_list_are_on_the_paper(visitor: Visitor) -> None:
+    """Forms that a list gives one child are drawn for that child; what cannot be read is said, and all are made."""
+    visitor.keep("name,letters\nKatla Pruner,a=two-storey\nKatla Dolt,\nMirel Vost,a=purple\n")
+    first, second = (visitor.get(f"/picture/{child}/page.svg").text for child in (1, 2))
+    assert _inks(first) != _inks(second)
+    where = finished(visitor, visitor.post("/print", {"what": "sheets", "who": "all"}))
+    said = visitor.get(where).text
+    assert "3 pages are ready" in said
+    assert "Please look at these" in said
+    assert "no form called “purple”" in said

@@ -1,0 +1,32 @@
+"""The language of the screens: every screen in each, chosen on the page."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+import pytest
+from webhelp import Visitor
+
+from namewright.web.screen_language import screen_languages
+
+
+@pytest.mark.parametrize("language", screen_languages())
+def test_every_screen_in_every_language(settled: Visitor, language: str) -> None:
+    """Each screen comes in the language that is chosen, and says so to a screen reader."""
+    settled.post("/language", {"language": language, "back": "/class"})
+    settled.post("/child/1/lines", {"line_height": "32", "after": "0"})
+    settled.post("/child/1/seen", {"day": "2026-03-02", "letter": ["0"], "once": "a"})
+    for path in ("/", "/class", "/class/list", "/class/list?new=1", "/now", "/lines", "/seen", "/child/1/lines",
+                 "/child/1/seen", "/child/1/home", "/screen", "/print/pages?what=sheets&child=1", "/print/none"):
+        answer = settled.get(path)
+        assert answer.status_code == (404 if path == "/print/none" else 200), path
+        assert f'<html lang="{language}">' in answer.text
+
+
+def test_going_back_leads_nowhere_else(visitor: Visitor) -> None:
+    """The language form leads back to a path of ours only."""
+    leads: Callable[[str], str] = lambda back: visitor.post(  # noqa: E731
+        "/language", {"language": "es", "back": back}).headers["Location"]
+    assert leads("/class?look=1") == "/class?look=1"
+    for elsewhere in ("https://names.example/", "//names.example/", "/\\names.example", "/\tx", ""):
+        assert leads(elsewhere) == "/"
