@@ -4,8 +4,10 @@ from __future__ import annotations
 
 import importlib.util
 import io
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable
+from functools import cache
 from pathlib import Path
+from types import ModuleType
 
 import numpy as np
 import pypdfium2 as pdfium
@@ -25,16 +27,25 @@ def pdf_bytes(pages: Iterable[Page], title: str = "Practice pages", lang: str = 
     return out.getvalue()
 
 
-def kinds() -> Iterator[tuple[str, Page]]:
-    """Yield a page of every kind that the gallery shows, by name."""
+KINDS = ("forms", "sheets", "cards", "class_pages", "plans", "progress", "school_font")
+"""What the gallery shows, by the names of what builds it there."""
+
+
+@cache
+def kinds(which: str) -> dict[str, Page]:
+    """Return the pages of one of ``KINDS`` by their names, built when they are first asked for."""
+    made = getattr(_gallery(), which)()
+    return {which: made} if isinstance(made, Page) else dict(made)
+
+
+@cache
+def _gallery() -> ModuleType:
     spec = importlib.util.spec_from_file_location("gallery_build", GALLERY)
     assert spec is not None
     assert spec.loader is not None
     build = importlib.util.module_from_spec(spec)
     spec.loader.exec_module(build)
-    yield "forms", build.forms()
-    for pages in (build.sheets, build.cards, build.class_pages, build.plans, build.progress, build.school_font):
-        yield from pages()
+    return build
 
 
 def scan(data: bytes, *, page: int = 0, dpi: int = 600,

@@ -1,5 +1,7 @@
 """What a family or a busy teacher reads first is in plain English: US grade 6 at the most, by Flesch and Kincaid.
 
+What is said at the command line and of the lines of a list is at grade 8 at the most.
+
 The formula: J. P. Kincaid, R. P. Fishburne, R. L. Rogers & B. S. Chissom (1975), Derivation of New Readability Formulas
 for Navy Enlisted Personnel, Research Branch Report 8-75. Syllables are counted as groups of vowels, a silent e at the
 end of a word left away, which is a usual estimate and not a dictionary's count.
@@ -8,6 +10,11 @@ end of a word left away, which is a usual estimate and not a dictionary's count.
 from __future__ import annotations
 
 import re
+import statistics
+import tomllib
+from collections.abc import Iterator
+from importlib import resources
+from typing import Any
 
 import pytest
 
@@ -85,3 +92,35 @@ def test_what_a_year_says(key: str) -> None:
     told = ENGLISH.say(f"page.progress.{key}", name="Mirel", first="M", newest="l", since="7 Sep", last="3 May",
                        letters=("M", "i", "l"))
     assert grade(told) <= MAX_GRADE
+
+
+SOURCE = tomllib.loads(resources.files("namewright.wording").joinpath("en.toml").read_text(encoding="utf-8"))
+
+
+def sentences(part: dict[str, Any], key: str) -> Iterator[tuple[str, str]]:
+    """Yield the key and the text of everything that is said in a part of the words, an invented name in each field."""
+    for name, entry in part.items():
+        if isinstance(entry, dict):
+            yield from sentences(entry, f"{key}.{name}")
+        else:
+            told = re.sub(r"\{[^}]*\}", "Mira", entry).rstrip()
+            yield f"{key}.{name}", told if told.endswith((".", "?", "!")) else f"{told}."
+
+
+SAID = [one for part in ("command", "roster") for one in sentences(SOURCE[part], part)
+        if len(one[1].split()) >= 4 and "\n" not in one[1]]  # not names of things, nor lines to copy
+
+
+@pytest.mark.parametrize(("key", "told"), SAID, ids=[key for key, _ in SAID])
+def test_what_is_said_of_lists_and_at_the_command_line(key: str, told: str) -> None:
+    """Grade 8 at the most: a few words that are needed are long (spreadsheet, computer).
+
+    What a colon or semicolon ends counts as a sentence too, as in lists of what can be chosen (Flesch's rule for
+    counting sentences, from memory).
+    """
+    assert grade(re.sub(r"[:;](?=\s)", ".", told)) <= 8.0
+
+
+def test_most_of_it_is_far_plainer() -> None:
+    """Half of these sentences are at grade 4 or below, by full stops alone."""
+    assert statistics.median(grade(told) for _, told in SAID) <= 4.0

@@ -130,13 +130,13 @@ def book_child(row: tuple[Any, ...], own: Mapping[str, str]) -> BookChild:
     if mine.line_height is None:
         mine = replace(mine, line_height=height)
     support, hand = own.get("support", support), own.get("hand", hand)
-    child = Child(_practised(own.get("practise"), given, family, practice), label, given, family, line,
+    child = Child(practised(own.get("practise"), given, family, practice), label, given, family, line,
                   Support(support) if support else None, Hand(hand) if hand else None, mine.line_height,
                   own.get("letters", letters), own.get("beats", beats), own.get("names_in", names_in))
     return BookChild(id_, child, mine, own, joined, left)
 
 
-def _practised(part: str | None, given: str, family: str, practice: str) -> str:
+def practised(part: str | None, given: str, family: str, practice: str) -> str:
     """Return the name to practise for a part that was set; where that part is missing, the roster's reading."""
     wanted = {NamePart.GIVEN: given, NamePart.FAMILY: family, NamePart.BOTH: f"{given} {family}".strip()}
     return (wanted[NamePart(part)] if part else "") or practice

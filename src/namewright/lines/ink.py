@@ -7,7 +7,7 @@ a ``Piece`` is a fragment in one place; an ``Ink`` is all pieces that share one 
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 from functools import cached_property, lru_cache
@@ -129,28 +129,23 @@ def passage(inks: Iterable[Ink], role: Role = Role.PROSE) -> tuple[Ink, ...]:
 
 def stroke_fragment(strokes: Iterable[Stroke], digits: int = 2) -> Fragment:
     """Return the fragment that draws the strokes one after another, rounded to ``digits`` decimals of a mm."""
-    strokes = tuple(strokes)
+    return _fragment(tuple(strokes), digits, closed=False)
+
+
+def outline_fragment(contours: Iterable[Stroke], digits: int = 2) -> Fragment:
+    """Return the fragment of closed contours, to be filled by the rule of nonzero winding (SVG's own default)."""
+    return _fragment(tuple(contours), digits, closed=True)
+
+
+def _fragment(strokes: Sequence[Stroke], digits: int, *, closed: bool) -> Fragment:
     parts: list[str] = []
     pen = (0.0, 0.0)
     for stroke in strokes:
         start = (round(stroke.start[0], digits), round(stroke.start[1], digits))
         snapped = stroke.map(lambda point: (round(point[0], digits), round(point[1], digits)))
-        parts.append(_move(pen, start, digits) + snapped.path_data(digits))
-        pen = snapped.end
+        parts.append(_move(pen, start, digits) + snapped.path_data(digits) + ("z" if closed else ""))
+        pen = start if closed else snapped.end  # closing takes the pen back (W3C SVG 2, §9.3.4)
     return Fragment("".join(parts), boxes.joined(stroke.bounds() for stroke in strokes))
-
-
-def outline_fragment(contours: Iterable[Stroke], digits: int = 2) -> Fragment:
-    """Return the fragment of closed contours, to be filled by the rule of nonzero winding (SVG's own default)."""
-    contours = tuple(contours)
-    parts: list[str] = []
-    pen = (0.0, 0.0)
-    for contour in contours:
-        start = (round(contour.start[0], digits), round(contour.start[1], digits))
-        snapped = contour.map(lambda point: (round(point[0], digits), round(point[1], digits)))
-        parts.append(_move(pen, start, digits) + snapped.path_data(digits) + "z")
-        pen = start  # closing takes the pen back (W3C SVG 2, §9.3.4)
-    return Fragment("".join(parts), boxes.joined(contour.bounds() for contour in contours))
 
 
 def dot_fragment(points: Iterable[Point], digits: int = 2) -> Fragment:

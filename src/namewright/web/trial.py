@@ -10,9 +10,10 @@ from dataclasses import dataclass, replace
 
 from namewright.classbook import BookChild
 from namewright.classbook.keys import tuning_of
+from namewright.classbook.rosters import practised
 from namewright.pages.sheet import SheetSettings
 from namewright.roster.children import Child
-from namewright.settings import Hand, NamePart, Support
+from namewright.settings import Hand, Support
 from namewright.tuning import Knob, Tuning
 
 
@@ -23,7 +24,8 @@ def tried(one: BookChild, own: Mapping[str, str]) -> BookChild:
     if mine.line_height is None and "line_height" not in one.settings:
         mine = replace(mine, line_height=one.own.line_height)  # what the list itself says of this child
     roster_says = _without_settings(one)
-    child = replace(roster_says, line_height_mm=mine.line_height, practice=_practised(one, own),
+    practice = practised(own.get("practise"), one.child.given, one.child.family, one.child.practice)
+    child = replace(roster_says, line_height_mm=mine.line_height, practice=practice,
                     support=Support(own["support"]) if "support" in own else roster_says.support,
                     hand=Hand(own["hand"]) if "hand" in own else roster_says.hand,
                     letters=own.get("letters", roster_says.letters))
@@ -35,15 +37,6 @@ def _without_settings(one: BookChild) -> Child:
     return replace(one.child, support=None if "support" in one.settings else one.child.support,
                    hand=None if "hand" in one.settings else one.child.hand,
                    letters="" if "letters" in one.settings else one.child.letters)
-
-
-def _practised(one: BookChild, own: Mapping[str, str]) -> str:
-    child = one.child
-    if "practise" not in own:
-        return child.practice
-    wanted = {NamePart.GIVEN: child.given, NamePart.FAMILY: child.family,
-              NamePart.BOTH: f"{child.given} {child.family}".strip()}
-    return wanted[NamePart(own["practise"])] or child.practice
 
 
 @dataclass(frozen=True, slots=True)
