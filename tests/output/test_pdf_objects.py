@@ -35,7 +35,7 @@ def test_every_object_is_found_where_the_table_says(objects: int) -> None:
         assert [int(each) for each in read.Root.Test] == [7 * at for at in range(objects)]
         assert read.pages[0].Contents.read_bytes() == b"q Q"
         assert read.docinfo["/Title"] == "Zoë (4)"
-        assert read.check() == []
+        assert read.check_pdf_syntax() == []
     assert pypdf.PdfReader(io.BytesIO(written(objects))).metadata["/Title"] == "Zoë (4)"  # type: ignore[index]
 
 
