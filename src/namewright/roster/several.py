@@ -44,7 +44,8 @@ def family_first_by_comma(lines: Sequence[str]) -> bool:
     against = sum(one > 0 and two > 0 for one, two in leads)
     speaking = sum(one < 0 or (one == 0 and two > 0) for one, two in leads)
     filled = sum(bool(line.strip()) for line in lines)
-    return len(leads) > 1 and speaking >= against and (2 * len(leads) >= filled or speaking > 2 * against)
+    often = 2 * len(leads) >= filled or speaking > 2 * against or not against
+    return len(leads) > 1 and speaking >= against and often
 
 
 def several_in(line: str, *, family_first: bool, alone: bool, givens: bool = False) -> Several | None:
