@@ -19,7 +19,8 @@ def written(objects: int) -> bytes:
     file = ObjectFile(out)
     root, pages = file.reserve(), file.reserve()
     content = file.put_stream(b"", deflated(b"q Q"))
-    page = file.put(b"<</Type/Page/Parent %d 0 R/MediaBox[0 0 100 200]/Resources<<>>/Contents %d 0 R>>" % (pages, content))
+    page = file.put(b"<</Type/Page/Parent %d 0 R/MediaBox[0 0 100 200]/Resources<<>>/Contents %d 0 R>>"
+                    % (pages, content))
     file.put(b"<</Type/Pages/Count 1/Kids%s>>" % references([page]), pages)
     numbers = [file.put(b"%d" % (7 * at)) for at in range(objects)]
     info = file.put(b"<</Title%s>>" % text_string("Zoë (4)"))
