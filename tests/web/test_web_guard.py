@@ -261,6 +261,14 @@ def test_the_key_goes_from_the_address_into_a_cookie(class_file: Path) -> None:
     assert client.get("/", headers={"Host": HOST}).status_code == 200
 
 
+def test_no_title_of_the_browser_names_a_child(settled: Visitor) -> None:
+    """The browser keeps titles in its history; the heading on the page may say whose page it is."""
+    for path in ("/child/1/lines", "/child/1/seen", "/child/1/home", "/class", "/class/list", "/now", "/class/erase"):
+        page = settled.get(path).text
+        assert "Ottilka" in page
+        assert "Ottilka" not in page.partition("<title>")[2].partition("</title>")[0]
+
+
 def test_a_second_start_finds_the_program_that_runs(class_file: Path) -> None:
     """It shows the same page and ends; after the first was killed, a start begins anew; its note is nobody else's."""
     with Program(class_file) as first:

@@ -49,11 +49,14 @@ def told(path: Path) -> Iterator[None]:
 
 
 def connected(path: Path, *, create: bool = True, wait_s: float = WAIT_S,
-              migrations: Sequence[Migration] = MIGRATIONS) -> sqlite3.Connection:
+              migrations: Sequence[Migration] = MIGRATIONS, check: bool = True,
+              whole: bool = True) -> sqlite3.Connection:
     """Open the class's file, made first where there is none and ``create`` says so, its tables up to date.
 
     ``wait_s`` is how long, in seconds, a change waits for another program. ``migrations`` are all that there are, or
-    fewer for a file to be filled as an older Namewright would have. Raises ClassbookError.
+    fewer for a file to be filled as an older Namewright would have. Without ``check`` the values in the file are not
+    looked at; without ``whole`` neither is whether every page of it holds together, as for a file that was looked at
+    before and has the same ``stamp_of``. Raises ClassbookError.
     """
     made = _check_place(path, create)
     with told(path):
@@ -62,11 +65,13 @@ def connected(path: Path, *, create: bool = True, wait_s: float = WAIT_S,
         try:
             for setting in _SETTINGS:
                 connection.execute(f"PRAGMA {setting}")
-            _check_whole(path, connection)
-            check_parts(connection, str(path))
+            _check_whole(path, connection, thoroughly=whole)
+            if check:
+                check_parts(connection, str(path))
             bring_up_to_date(connection, str(path), migrations)
             _leave_wal(connection)
-            check_values(connection, str(path))
+            if check:
+                check_values(connection, str(path))
         except BaseException:
             connection.close()
             _unmake(path, made)
@@ -74,13 +79,30 @@ def connected(path: Path, *, create: bool = True, wait_s: float = WAIT_S,
     return connection
 
 
-def _check_whole(path: Path, connection: sqlite3.Connection) -> None:
+Stamp = tuple[int, int, int, bytes]
+
+
+def stamp_of(path: Path) -> Stamp | None:
+    """Return what is another after every change of a class's file, None where it cannot be read.
+
+    SQLite counts the changes in the header (bytes 24 to 27; sqlite.org/fileformat2.html).
+    """
+    try:
+        with path.open("rb") as file:
+            at = os.fstat(file.fileno())
+            return at.st_ino, at.st_size, at.st_mtime_ns, file.read(28)[24:]
+    except OSError:
+        return None
+
+
+def _check_whole(path: Path, connection: sqlite3.Connection, *, thoroughly: bool) -> None:
     """Raise ClassbookError for a file shorter than its own header says: SQLite forgives a torn last page."""
     with transaction(connection, "DEFERRED"):  # nobody writes to the file meanwhile
         connection.execute("SELECT count(*) FROM sqlite_master").fetchone()  # takes the lock, mends after a kill
         if path.stat().st_size < _number(connection, "page_count") * _number(connection, "page_size"):
             raise ClassbookError(_REASONS[sqlite3.SQLITE_CORRUPT], file=str(path))
-        if connection.execute("PRAGMA integrity_check(1)").fetchone()[0] != "ok":  # an index that tells another story
+        # an index that tells another story than its table
+        if thoroughly and connection.execute("PRAGMA integrity_check(1)").fetchone()[0] != "ok":
             raise ClassbookError(_REASONS[sqlite3.SQLITE_CORRUPT], file=str(path))
 
 

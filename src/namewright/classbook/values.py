@@ -42,24 +42,37 @@ _WRONG: Mapping[tuple[str, str], str] = {
 
 def check_parts(connection: sqlite3.Connection, shown: str) -> None:
     """Raise ClassbookError for a file, called ``shown``, with a part that no class has, such as a trigger."""
-    foreign = connection.execute("SELECT name FROM sqlite_master WHERE type NOT IN ('table', 'index') "
-                                 "OR sql LIKE 'CREATE VIRTUAL%'").fetchone()
-    if foreign:
-        raise ClassbookError("classbook.foreign_part", file=shown, part=str(foreign[0]))
+    for _, name in foreign_parts(connection):
+        raise ClassbookError("classbook.foreign_part", file=shown, part=name)
+
+
+def foreign_parts(connection: sqlite3.Connection) -> list[tuple[str, str]]:
+    """Return kind and name of each part that no class has."""
+    return [(str(kind), str(name)) for kind, name in connection.execute(
+        "SELECT type, name FROM sqlite_master WHERE type NOT IN ('table', 'index') OR sql LIKE 'CREATE VIRTUAL%'")]
 
 
 def check_values(connection: sqlite3.Connection, shown: str) -> None:
     """Raise ClassbookError, with table and column, for a value that no class can hold."""
+    for table, column, _ in odd_values(connection, most=1):
+        raise ClassbookError("classbook.odd_value", file=shown, table=table, column=column)
+    for table, key, _ in odd_settings(connection):
+        raise ClassbookError("classbook.odd_value", file=shown, table=table, column=key)
+
+
+def odd_values(connection: sqlite3.Connection, most: int = -1) -> list[tuple[str, str, int]]:
+    """Return table, column and row (its rowid) of values that no class can hold, at most so many of a table."""
     tables = [str(name) for (name,) in connection.execute(
         "SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite!_%' ESCAPE '!'")]
+    found = []
     for table in tables:
         wrong = dict(_wrong(connection, table))
-        cases = " ".join(f"WHEN {found} THEN {at}" for at, found in enumerate(wrong.values()))
-        odd = connection.execute(f"SELECT CASE {cases} END AS odd FROM {_quoted(table)} "
-                                 "WHERE odd IS NOT NULL LIMIT 1").fetchone()
-        if odd:
-            raise ClassbookError("classbook.odd_value", file=shown, table=table, column=list(wrong)[odd[0]])
-    _check_settings(connection, shown)
+        where = " OR ".join(f"({each})" for each in wrong.values())
+        flags = ", ".join(f"({each}) IS TRUE" for each in wrong.values())
+        for row, *is_odd in connection.execute(
+                f"SELECT rowid, {flags} FROM {_quoted(table)} WHERE {where} LIMIT {most}").fetchall():
+            found += [(table, column, row) for column, odd in zip(wrong, is_odd, strict=True) if odd]
+    return found
 
 
 def _wrong(connection: sqlite3.Connection, table: str) -> Iterator[tuple[str, str]]:
@@ -71,11 +84,11 @@ def _wrong(connection: sqlite3.Connection, table: str) -> Iterator[tuple[str, st
         yield column, f"typeof({name}) NOT IN ({allowed})" + (f" OR {more.format(column=name)}" if more else "")
 
 
-def _check_settings(connection: sqlite3.Connection, shown: str) -> None:
-    for table, of_class in (("class_settings", True), ("settings", False)):
-        for key, text in connection.execute(f"SELECT key, value FROM {table}"):
-            if not _can_be_set(key, text, of_class=of_class):
-                raise ClassbookError("classbook.odd_value", file=shown, table=table, column=key)
+def odd_settings(connection: sqlite3.Connection) -> list[tuple[str, str, int]]:
+    """Return table, key and row (its rowid) of settings that no class, or no child, can have."""
+    return [(table, str(key), row) for table in ("class_settings", "settings")
+            for row, key, text in connection.execute(f"SELECT rowid, key, value FROM {table}").fetchall()
+            if not _can_be_set(key, text, of_class=table == "class_settings")]
 
 
 def _can_be_set(key: str, text: str, *, of_class: bool) -> bool:

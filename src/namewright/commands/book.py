@@ -10,6 +10,7 @@ from pathlib import Path
 from namewright.classbook import BookChild, Classbook, Erased, RosterUpdate, Trace
 from namewright.classbook.export import export_csv, import_csv
 from namewright.classbook.find import find_child
+from namewright.classbook.mending import mend
 from namewright.commands.talk import (
     ALL_MADE,
     SOME_NOT_MADE,
@@ -40,6 +41,7 @@ def add(commands: Commands) -> None:
     doing.add_argument("--export", metavar=place("folder"), help=explained("class.export"))
     doing.add_argument("--import", dest="restore", metavar=place("folder"), help=explained("class.import"))
     doing.add_argument("--erase", metavar=place("child"), action="append", help=explained("class.erase"))
+    doing.add_argument("--mend", action="store_true", help=explained("class.mend"))
     doing.add_argument("--erase-class", action="store_true", help=explained("class.erase_class"))
     for word in ("together", "apart", "either"):
         doing.add_argument(f"--{word}", metavar=place("children"), help=explained(f"class.{word}"))
@@ -66,6 +68,8 @@ def _run(options: argparse.Namespace) -> int:
     elif options.restore:
         import_csv(Path(options.restore), Path(options.file))
         tell("command.class.imported", file=options.file)
+    elif options.mend:
+        _mend(options)
     elif options.erase or options.erase_class:
         _erase(options)
     elif options.together or options.apart or options.either:
@@ -101,6 +105,20 @@ def _tell(update: RosterUpdate, labels: dict[int, str]) -> None:
                      ("left", update.left)):
         if ids:
             tell(f"command.class.{key}", labels=tuple(labels[one] for one in ids))
+
+
+def _mend(options: argparse.Namespace) -> None:
+    """Show what no class can hold, ask, and take it out."""
+    found = mend(Path(options.file), really=False)
+    if not found:
+        tell("command.class.nothing_odd", file=options.file)
+        return
+    for odd in found:
+        complain(odd.told)
+    if not options.yes and not _yes(message("command.class.ask_mend", file=options.file)):
+        raise Refusal("command.class.not_mended")
+    mend(Path(options.file), really=True)
+    tell("command.class.mended", file=options.file)
 
 
 def _seat(options: argparse.Namespace) -> None:
