@@ -59,6 +59,15 @@ class ContourPen:
         self._at = segment.end
 
 
+def encloses(contour: Contour) -> bool:
+    """Say whether a contour has any area at all (by the shoelace formula), so that something of it can be seen."""
+    x0, y0, x1, y1 = contour.bounds()
+    reach = max(x1 - x0, y1 - y0)
+    points = contour.flattened(reach / 100) if reach > 0 else ()
+    twice = sum(ax * by - bx * ay for (ax, ay), (bx, by) in zip(points, [*points[1:], *points[:1]], strict=True))
+    return bool(abs(twice) > 1e-6 * reach * reach)
+
+
 def glyph_contours(font: Any, glyph: int) -> tuple[Contour, ...]:
     """Return the contours of a glyph of a HarfBuzz font, in font units."""
     pen = ContourPen()

@@ -7,6 +7,7 @@ left to HarfBuzz, which bounds what a hostile font may ask for. Compressed web f
 
 from __future__ import annotations
 
+import logging
 from collections.abc import Mapping
 from dataclasses import dataclass
 from io import BytesIO
@@ -19,6 +20,7 @@ from namewright.geometry import boxes
 from namewright.schoolfont import FontError, extra
 from namewright.schoolfont.contours import glyph_contours
 
+logging.getLogger("fontTools").addHandler(logging.NullHandler())  # a spoiled font makes it say thousands of lines
 LARGEST_FILE = 20_000_000  # bytes
 _NAME_LENGTH = 60
 _TRUSTED = 0.1  # share by which a measure that the file states may differ from its own letter

@@ -25,7 +25,7 @@ from namewright.message import message
 from namewright.names.clusters import clusters
 from namewright.schoolfont import extra
 from namewright.schoolfont.centreline import centreline
-from namewright.schoolfont.contours import Contour, glyph_contours
+from namewright.schoolfont.contours import Contour, encloses, glyph_contours
 from namewright.schoolfont.reading import SchoolFont
 from namewright.store import LETTERS, Store
 
@@ -92,7 +92,22 @@ def _shape(font: SchoolFont, text: str) -> tuple[Shaped, ...]:
     if buffer.direction != "ltr":
         raise NotInFont("font.right_to_left", font, text)
     hb.shape(font.engine, buffer, _FEATURES)
-    return tuple(_letters(buffer, text))
+    letters = tuple(_letters(buffer, text)) if buffer.glyph_infos else ()
+    _refuse_lost(font, letters or (Shaped(text, (), 0),))
+    return letters
+
+
+def _refuse_lost(font: SchoolFont, letters: Iterable[Shaped]) -> None:
+    """Refuse a name of which the font’s own substitutions have made a letter disappear.
+
+    A shaper then counts the letter to its neighbour, which is drawn as it would be alone; a ligature has another glyph.
+    """
+    for letter in letters:
+        parts = clusters(letter.cluster)
+        glyphs = {glyph for glyph, _, _ in letter.shape}
+        lost = tuple(part for part in parts if font.glyph(part[0]) not in glyphs)
+        if not glyphs or (len(letter.shape) < len(parts) and 0 < len(lost) < len(parts)):
+            raise NotInFont("font.blank", font, lost or parts)
 
 
 def _refuse_missing(font: SchoolFont, text: str) -> None:
@@ -164,7 +179,7 @@ class Lettering:
 
     def _draw(self, letter: Shaped) -> Drawing:
         contours = tuple(self._contours(letter))
-        if not contours:
+        if not any(encloses(contour) for contour in contours):
             raise NotInFont("font.blank", self.font, letter.cluster)
         if not boxes.holds(_LARGEST, boxes.joined(contour.bounds() for contour in contours)):
             raise NotInFont("font.far", self.font, letter.cluster)
