@@ -25,6 +25,7 @@ from statistics import median, quantiles
 from run import NAMES
 
 from namewright.classbook import Classbook
+from namewright.roster.parsing import read_roster
 from namewright.web.key import cookie_name
 
 FLAGS = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
@@ -35,6 +36,7 @@ PAINTED = """() => new Promise(done => new PerformanceObserver(list => {
     const one = list.getEntriesByName('first-contentful-paint')[0]; if (one) done(one.startTime);
 }).observe({type: 'paint', buffered: true}))"""
 ANSWERED = "performance.getEntriesByType('navigation')[0].responseEnd"
+FAMILIES = ("Vost", "Quill", "Reed", "Moss", "Finch", "Dolt", "Lindle")
 VISITS, SLIDES, CLIENTS = 9, 60, 50
 KEY: dict[str, str] = {}  # the cookie that lets in, once the program runs
 
@@ -136,16 +138,23 @@ def crowd(port: int, seconds: float, pause: float) -> None:
         print("  ", kind)
 
 
+def class_of(children: int) -> str:
+    """Return a list of so many: the thirty names, then the same with other families."""
+    names = [child.given for child in read_roster(NAMES).children]
+    return "\n".join(f"{names[at % len(names)]} {FAMILIES[at // len(names) % len(FAMILIES)]}" for at in range(children))
+
+
 def main() -> None:
     """Measure and print."""
     parser = argparse.ArgumentParser(description=__doc__)
     parser.add_argument("--seconds", type=float, default=10.0, help="how long fifty clients ask (%(default)s)")
     parser.add_argument("--pause", type=float, default=1.0, help="seconds between two requests of one (%(default)s)")
+    parser.add_argument("--children", type=int, default=30, help="how many are in the class (%(default)s)")
     options = parser.parse_args()
     with tempfile.TemporaryDirectory() as folder:
         class_file = Path(folder) / "class.db"
         with Classbook.open(class_file) as book:
-            book.update_roster(NAMES)
+            book.update_roster(class_of(options.children))
         with program(class_file) as port:
             first_paint(port)
             slider(port)

@@ -12,7 +12,7 @@ from namewright.lines.ruling import preset
 from namewright.pages.page import Page
 from namewright.pages.sheet import SheetSettings, practice_pages
 from namewright.pages.typesetter import Typesetter
-from namewright.web.jobs import Job, Jobs, where
+from namewright.web.jobs import BusyError, Job, Jobs, where
 
 
 @pytest.fixture(scope="module")
@@ -80,8 +80,42 @@ def test_a_job_after_one_that_failed_is_made(page: Page) -> None:
     assert made(jobs, "good", lambda _: [page]).ready
 
 
-def test_only_the_newest_are_kept(page: Page) -> None:
+def test_twenty_at_once_are_all_made(page: Page) -> None:
+    """None that waits has to make room, and each can be fetched when it is made."""
+    jobs, begin = Jobs(), threading.Event()
+
+    def waiting(_: Job) -> Iterator[Page]:
+        begin.wait(60)
+        yield page
+
+    started = [jobs.start(f"job {at}", 1, waiting, "en") for at in range(20)]
+    begin.set()
+    assert made(jobs, "last", lambda _: [page]).ready
+    assert [jobs.get(f"job {at}") for at in range(20)] == started
+    assert all(job.pdf().startswith(b"%PDF") for job in started)
+
+
+def test_more_than_can_wait_are_refused(page: Page, monkeypatch: pytest.MonkeyPatch) -> None:
+    """And nothing of what waits is lost by it."""
+    monkeypatch.setattr("namewright.web.jobs._KEPT", 3)
+    jobs, begin = Jobs(), threading.Event()
+
+    def waiting(_: Job) -> Iterator[Page]:
+        begin.wait(60)
+        yield page
+
+    started = [jobs.start(f"job {at}", 1, waiting, "en") for at in range(3)]
+    with pytest.raises(BusyError):
+        jobs.start("one more", 1, waiting, "en")
+    begin.set()
+    while not started[-1].finished:
+        time.sleep(0.01)
+    assert all(job.ready for job in started)
+
+
+def test_only_the_newest_are_kept(page: Page, monkeypatch: pytest.MonkeyPatch) -> None:
     """A ninth lets the first go, with its file; forgetting lets all go."""
+    monkeypatch.setattr("namewright.web.jobs._KEPT", 8)
     jobs = Jobs()
     kept = [made(jobs, f"job {at}", lambda _: [page]) for at in range(9)]
     assert jobs.get("job 0") is None

@@ -17,7 +17,7 @@ from types import TracebackType
 
 from namewright.classbook import erasing, plans, rosters, saves
 from namewright.classbook import observations as seen
-from namewright.classbook.connect import WAIT_S, connected, told, transaction
+from namewright.classbook.connect import WAIT_S, Stamp, connected, stamp_of, told, transaction
 from namewright.classbook.erasing import Erased
 from namewright.classbook.keys import check_beats
 from namewright.classbook.records import BookChild, ClassbookError, Observation, RosterUpdate, Save
@@ -37,14 +37,17 @@ class Classbook:
         self._db = connection
 
     @classmethod
-    def open(cls, path: Path | str, *, create: bool = True, wait_s: float = WAIT_S) -> Classbook:
+    def open(cls, path: Path | str, *, create: bool = True, wait_s: float = WAIT_S,
+             known: Stamp | None = None) -> Classbook:
         """Open a class's file; where there is none it is made, unless ``create`` is false.
 
+        One whose stamp is ``known`` was looked at before and is not looked at again.
         Raises ClassbookError for a file that is locked, damaged, of another kind or from a newer Namewright, for a
         folder, and for a folder that is not there.
         """
         path = Path(path)
-        return cls(path, connected(path, create=create, wait_s=wait_s))
+        same = known is not None and stamp_of(path) == known
+        return cls(path, connected(path, create=create, wait_s=wait_s, check=not same, whole=not same))
 
     def close(self) -> None:
         """Close the file; what was saved is in it."""

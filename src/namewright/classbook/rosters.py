@@ -127,7 +127,7 @@ def book_child(row: tuple[Any, ...], own: Mapping[str, str]) -> BookChild:
     """Lay a child's own settings over what the roster says of them."""
     id_, given, family, practice, label, line, support, hand, height, joined, left, letters, beats, names_in = row
     mine = tuning_of(own)
-    if mine.line_height is None:
+    if mine.line_height is None and height is not None:
         mine = replace(mine, line_height=height)
     support, hand = own.get("support", support), own.get("hand", hand)
     child = Child(practised(own.get("practise"), given, family, practice), label, given, family, line,

@@ -16,7 +16,7 @@ from pathlib import Path
 from typing import Any
 
 from flask import Flask, current_app, g, render_template, request
-from werkzeug.exceptions import HTTPException
+from werkzeug.exceptions import HTTPException, TooManyRequests
 
 from namewright.message import Problem, message, together
 from namewright.web import (
@@ -39,7 +39,7 @@ from namewright.web import (
 from namewright.web import list_review as roster
 from namewright.web import notes as seen
 from namewright.web.desk import KEY, Desk, class_mark, close_book, desk
-from namewright.web.jobs import where
+from namewright.web.jobs import BusyError, where
 from namewright.web.key import KNOWN
 from namewright.wording import FIRST, languages, wording
 
@@ -99,6 +99,7 @@ def _shell() -> dict[str, Any]:
 def _say_errors(app: Flask) -> None:
     app.register_error_handler(HTTPException, _http_problem)
     app.register_error_handler(Problem, _problem)
+    app.register_error_handler(BusyError, lambda _: _http_problem(TooManyRequests()))
     app.register_error_handler(guard.StaleForm, _send_again)
     app.register_error_handler(guard.OtherClass, _other_class)
     app.register_error_handler(500, _http_problem)

@@ -5,8 +5,10 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 
 from flask import redirect, render_template, request, url_for
+from markupsafe import Markup
 from werkzeug.wrappers import Response as BaseResponse
 
+from namewright.classbook.connect import stamp_of
 from namewright.lines.ruling import DEFAULT_RULING, PRESETS, Ruling
 from namewright.making.request import TO_KNOW
 from namewright.message import Message, message
@@ -14,7 +16,8 @@ from namewright.pages.ladder import MAX_TRACED
 from namewright.pages.paper import Paper
 from namewright.practice.ordering import Order
 from namewright.settings import Hand, Support
-from namewright.web.desk import Member, class_settings, members
+from namewright.web import screen_language
+from namewright.web.desk import Member, class_settings, desk, members
 from namewright.web.letter_forms import LETTERS, RUNGS, fields_of, shapes_of
 from namewright.web.requests import FOR_ADULT, FOR_CHILDREN
 from namewright.wording import languages
@@ -35,15 +38,24 @@ def page(settings: Mapping[str, str], problem: Message | Exception | None = None
     if not everyone:
         return redirect(url_for("roster.show"))
     first = next((one for one in everyone if str(one.id) == request.args.get("look")), everyone[0])
+    ticked = frozenset(request.form.getlist("child"))
     return render_template(
-        "class.html", members=everyone, looked=first, settings=settings, problem=problem,
+        "class.html", member_list=_member_list(everyone, first, ticked), looked=first, settings=settings,
+        problem=problem,
         choices={**CHOICES, "language": languages()},
         rulings=_rulings(), usual_ruling=DEFAULT_RULING, for_children=FOR_CHILDREN, to_know=TO_KNOW,
         for_adult=FOR_ADULT,
         groups=_groups(everyone),
         shapes=shapes_of(settings), letters=LETTERS, rungs=RUNGS, most_rungs=MAX_TRACED, wanted=_wanted(),
         in_doubt=sum(not one.placed.beats_known for one in everyone),
-        ticked=frozenset(request.form.getlist("child")))
+        ticked=ticked)
+
+
+def _member_list(everyone: Sequence[Member], looked: Member, ticked: frozenset[str]) -> Markup:
+    """Return the list of the children, made once for a class’s file that has not changed."""
+    asked = ("members", stamp_of(desk().path), screen_language.language_of(request), looked.id, sorted(ticked))
+    return Markup(desk().picture(asked, lambda _: render_template("_members.html", members=everyone, looked=looked,
+                                                                   ticked=ticked)))
 
 
 def _wanted() -> frozenset[str]:

@@ -17,6 +17,7 @@ from typing import TypeVar, cast
 from flask import abort, current_app, g
 
 from namewright.classbook import BookChild, Classbook, ClassbookError, grouping
+from namewright.classbook.connect import Stamp, stamp_of
 from namewright.message import Message
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.groups import NO_WISHES, Wishes
@@ -44,6 +45,7 @@ class Desk:
     _orders: Store[tuple[object, ...], tuple[Planned, ...]] = field(default_factory=lambda: Store(_KEPT_ORDERS))
     _told: Store[str, tuple[Message, ...]] = field(default_factory=lambda: Store(_KEPT_TOLD))
     _erasures: int | None = None
+    _known: Stamp | None = None
 
     def tell(self, told: Iterable[Message]) -> str:
         """Keep messages for the page that comes next and return their key: they may hold names, a key does not."""
@@ -64,6 +66,13 @@ class Desk:
             self._orders.clear()
             self._told.clear()
         self.jobs.forget()
+
+    def opened(self) -> Classbook:
+        """Open the class’s file; one that was looked at whole and has not changed since is not looked at again."""
+        now = stamp_of(self.path)
+        book = Classbook.open(self.path, known=self._known)
+        self._known = now
+        return book
 
     def follow(self, erasures: int) -> None:
         """Forget where the class’s file says that another program erased somebody meanwhile."""
@@ -101,7 +110,7 @@ def desk() -> Desk:
 def book() -> Classbook:
     """Return the class's file, opened once for a request. Raises ClassbookError where it cannot be opened."""
     if "book" not in g:
-        g.book = Classbook.open(desk().path)
+        g.book = desk().opened()
         desk().follow(g.book.erasures)
     return cast(Classbook, g.book)
 

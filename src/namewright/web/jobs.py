@@ -1,7 +1,8 @@
 """PDFs made in the background, one after another, with how far each is and what could not be made.
 
 A finished PDF lies in an unnamed temporary file of this process, which the system removes when it is closed; only
-the newest few are kept. A job is known by the form that asked for it, so that a form sent twice makes one PDF.
+the newest are kept, and none that is still to be made goes. A job is known by the form that asked for it, so that a
+form sent twice makes one PDF.
 """
 
 from __future__ import annotations
@@ -19,11 +20,10 @@ from typing import IO, Any
 
 from namewright.message import Field, Message, Problem
 from namewright.pages.page import Page
-from namewright.store import Store
 from namewright.wording import wording
 
-_KEPT = 8
-_IN_MEMORY_BYTES = 4_000_000
+_KEPT = 64
+_IN_MEMORY_BYTES = 500_000
 
 
 @dataclass
@@ -71,6 +71,10 @@ class Job:
             self._file = None
 
 
+class BusyError(Exception):
+    """So many PDFs wait to be made that no more are taken."""
+
+
 Make = Callable[[Job], Iterable[Page]]
 
 
@@ -95,10 +99,10 @@ class WaitingJobs(Executor):
 
 @dataclass
 class Jobs:
-    """The jobs of one start of the program, the newest few."""
+    """The jobs of one start of the program, the newest of those that are finished and all others."""
 
     language: str = "en"
-    _jobs: Store[str, Job] = field(default_factory=lambda: Store(_KEPT, gone=Job.close))
+    _jobs: dict[str, Job] = field(default_factory=dict)
     _lock: Lock = field(default_factory=Lock)
     _pool: Executor = field(default_factory=lambda: ThreadPoolExecutor(1, "pdf"))
     _hear: Callable[[Job], None] = lambda job: None
@@ -108,24 +112,38 @@ class Jobs:
         self._pool, self._hear = pool, hear
 
     def start(self, key: str, total: int, make: Make, language: str) -> Job:
-        """Begin a job, or return the one that this key began before."""
+        """Begin a job, or return the one that this key began before.
+
+        Raises BusyError where as many as are kept wait already.
+        """
         with self._lock:
-            begun = self._jobs.find(key)
-            if begun is not None:
-                return begun
-            job = self._jobs.get(key, lambda: Job(key, total))
+            if key in self._jobs:
+                return self._jobs[key]
+            self._make_room()
+            job = self._jobs[key] = Job(key, total)
         self._pool.submit(_run, job, make, language, self._hear)
         return job
+
+    def _make_room(self) -> None:
+        """Let go of the oldest job that is finished, if there is no room for one more."""
+        if len(self._jobs) < _KEPT:
+            return
+        oldest = next((key for key, job in self._jobs.items() if job.finished), None)
+        if oldest is None:
+            raise BusyError
+        self._jobs.pop(oldest).close()
 
     def forget(self) -> None:
         """Let every PDF go; one that is being made goes when it is finished, for nobody knows its key."""
         with self._lock:
+            for job in self._jobs.values():
+                job.close()
             self._jobs.clear()
 
     def get(self, key: str) -> Job | None:
         """Return a job; None where it is not, or no longer, known."""
         with self._lock:
-            return self._jobs.find(key)
+            return self._jobs.get(key)
 
 
 def _run(job: Job, make: Make, language: str, hear: Callable[[Job], None]) -> None:
