@@ -116,7 +116,10 @@ def show() -> str:
 
 
 def _part() -> NamePart:
-    return NamePart(request.form.get("practise") or class_settings().get("practise", NamePart.GIVEN))
+    said = request.form.get("practise") or class_settings().get("practise", NamePart.GIVEN)
+    if said not in tuple(NamePart):
+        abort(400)
+    return NamePart(said)
 
 
 def _page(reading: Reading, *, fresh: bool = False, elsewhere: bool = False, based: int | None = None,

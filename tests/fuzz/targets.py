@@ -1,0 +1,177 @@
+"""What is fuzzed: each target takes any bytes and ends well, or with a problem that is told in a sentence.
+
+Everything else that a target raises is a finding. Each has seeds: a few small, sound inputs to change bytes of.
+"""
+
+from __future__ import annotations
+
+import io
+import sys
+import tempfile
+from collections.abc import Callable, Mapping
+from contextlib import suppress
+from dataclasses import dataclass
+from functools import cache
+from pathlib import Path
+from urllib.parse import parse_qsl
+
+from openpyxl import Workbook
+
+from namewright.classbook import Classbook
+from namewright.classbook.mending import mend
+from namewright.message import Problem
+from namewright.roster.children import RosterError
+from namewright.roster.parsing import read_roster
+from namewright.roster.sources import decode
+from namewright.settings import NamePart
+
+sys.path.append(str(Path(__file__).parents[1] / "schoolfont"))
+
+HOST = "127.0.0.1:4999"
+LISTS = (
+    b"Mira Quill\nTilo Reed, left\n3) Brane, KIRRIN (goes by Kiri)\nRoom 9\n",
+    "First name,Family name,Goes by,Hand,Lines\nZo\u00eb,\"Quill\",,L,5/8 in\nJos\u00e9 \u0301,Moss,P,,20\n".encode(),
+    b"Katie Moss (Peanuts)\t3/4/2021\tmom@example.org\nMia, Leo\nBo - Al\n",
+    "\u5c0f\u96e8\nPe-ne-lo-pe \u200b\n\ufeff<li>Ana Mar\u00eda</li>\n".encode(),
+)
+FORMS = (
+    b"/class/list?text=Mira+Quill%0ATilo+Reed&based=0&practise=given",
+    b"/class/choices?paper=a4&ruling=us-3/4&line_height=20&support=light&hand=left&language=es",
+    b"/child/1/lines?line_height=30&letter_spacing=2&after=0&who=RK",
+    b"/child/1/seen?day=2026-03-02&letter=0&once=a&note=proud",
+    b"/class/list/read?part=lines&line=Mira&line=Tilo&who=1&who=",
+    b"/class/erase?child=1", b"/class/erase/yes?child=1&also=x", b"/now?letters=mi&size=4x6",
+    b"/class/order?order=need", b"/class/list?text=Mira&based=0&practise=x",
+)
+
+
+@dataclass(frozen=True)
+class Target:
+    """A function to fuzz and the inputs to begin from."""
+
+    run: Callable[[bytes], None]
+    seeds: Callable[[], tuple[bytes, ...]]
+
+
+def read_list(data: bytes) -> None:
+    """Read a list, as pasted and as a file; every line is accounted for, once and in order."""
+    for text in (data.decode("utf-8", "replace"), _decoded(data)):
+        for part in NamePart:
+            try:
+                reports = read_roster(text, "it", part).lines
+            except RosterError as error:
+                reports = error.lines
+            assert not reports or [one.line for one in reports] == list(range(1, len(text.splitlines()) + 1))
+
+
+def _decoded(data: bytes) -> str:
+    try:
+        return decode(data, "it")[0]
+    except RosterError:
+        return ""
+
+
+def read_workbook(data: bytes) -> None:
+    """Read a spreadsheet."""
+    _decoded(data)
+
+
+def use_font(data: bytes) -> None:
+    """Read a font and set a name in it."""
+    from namewright.lines.ruling import preset
+    from namewright.schoolfont.reading import load_font
+    from namewright.schoolfont.shaping import Lettering
+
+    with tempfile.TemporaryDirectory() as folder:
+        path = Path(folder) / "school.ttf"
+        path.write_bytes(data)
+        with suppress(Problem):
+            Lettering(load_font(path)).ruled(preset("us-3/4")).line("Hib p")
+
+
+def use_class(data: bytes) -> None:
+    """Open a class's file, use all of it, and mend it."""
+    with tempfile.TemporaryDirectory() as folder:
+        path = Path(folder) / "class.db"
+        path.write_bytes(data)
+        for step in (_use, lambda at: mend(at, really=True), _use):
+            with suppress(Problem):
+                step(path)
+
+
+def _use(path: Path) -> None:
+    with Classbook.open(path, create=False) as book:
+        for one in book.children(left=True):
+            book.history(one.id), book.observations(one.id)
+        book.groups(), book.seats(), book.taught(), book.class_settings, book.history(None)
+        book.update_roster(book.roster_text() + "Bo Oak\n")
+        ids = [one.id for one in book.children()][:1]
+        book.traces(ids)
+        book.erase(ids)
+
+
+def send_form(data: bytes) -> None:
+    """Send a form: a path, a question mark, and fields as in an address. No answer may be a failure of ours."""
+    path, _, fields = data.decode("utf-8", "replace").partition("?")
+    path = "/" + "".join(char for char in path if char.isprintable() and char not in " #?%\\").strip("/")
+    with tempfile.TemporaryDirectory() as folder:
+        client, base = _client(Path(folder) / "class.db")
+        form: dict[str, list[str]] = {}
+        for name, text in parse_qsl(fields, keep_blank_values=True)[:50]:
+            form.setdefault(name, []).append(text)
+        for answer in (client.post(path, data={**form, **base}, headers={"Host": HOST}),
+                       client.get(path, query_string=form, headers={"Host": HOST})):
+            assert answer.status_code < 500, (path, answer.status_code)
+
+
+def _client(class_file: Path) -> tuple[object, Mapping[str, str]]:
+    from namewright.web import create_app
+    from namewright.web.key import cookie_name
+
+    with Classbook.open(class_file) as book:
+        book.update_roster("Mira Quill\nTilo Reed\n")
+    app = create_app({"CLASS": str(class_file), "HOSTS": [HOST], "KEY": "fuzz"})
+    client = app.test_client()
+    client.set_cookie(cookie_name(HOST), "fuzz", domain="127.0.0.1")
+    page = client.get("/class/list", headers={"Host": HOST}).text
+    return client, {name: page.partition(f'name="{name}" value="')[2].partition('"')[0] for name in ("token", "class")}
+
+
+@cache
+def workbooks() -> tuple[bytes, ...]:
+    """Return small spreadsheets."""
+    book = Workbook()
+    for row in (("First name", "Family name", "Hand"), ("Mira", "Quill", "L"), ("Tilo", "Reed", None), (2, 3.5, True)):
+        book.active.append(row)
+    book.create_sheet("Staff").append(["Ms Vost"])
+    out = io.BytesIO()
+    book.save(out)
+    return (out.getvalue(),)
+
+
+@cache
+def fonts() -> tuple[bytes, ...]:
+    """Return a small font."""
+    from fontmaking import font_bytes
+
+    return (font_bytes(),)
+
+
+@cache
+def classes() -> tuple[bytes, ...]:
+    """Return a class's file with something in every table."""
+    with tempfile.TemporaryDirectory() as folder:
+        path = Path(folder) / "class.db"
+        with Classbook.open(path) as book:
+            book.update_roster("Mira Quill\nTilo Reed, left\n")
+            book.set_settings(1, {"line_height": "22", "letters": "a=two-storey"}, who="RK")
+            book.observe(1, "2026-09-14", [0, 1], note="good")
+            book.keep_groups({1: 1, 2: 2})
+            book.seat(1, 2, True)
+        return (path.read_bytes(),)
+
+
+TARGETS: Mapping[str, Target] = {
+    "list": Target(read_list, lambda: LISTS), "workbook": Target(read_workbook, workbooks),
+    "font": Target(use_font, fonts), "class": Target(use_class, classes), "form": Target(send_form, lambda: FORMS),
+}
