@@ -30,7 +30,7 @@ def main() -> None:
     with tempfile.TemporaryDirectory() as corpus:
         for at, seed in enumerate(target.seeds()):
             (Path(corpus) / str(at)).write_bytes(seed)
-        atheris.Setup([sys.argv[0], f"-max_total_time={options.seconds}", "-max_len=60000", "-print_final_stats=1",
+        atheris.Setup([sys.argv[0], f"-max_total_time={options.seconds}", "-max_len=300000", "-print_final_stats=1",
                        "-timeout=20", "-rss_limit_mb=1500", corpus], target.run)
         atheris.Fuzz()
 
