@@ -8,6 +8,7 @@ from __future__ import annotations
 import io
 import sys
 import tempfile
+import zipfile
 from collections.abc import Callable, Mapping
 from contextlib import suppress
 from dataclasses import dataclass
@@ -28,6 +29,7 @@ from namewright.settings import NamePart
 sys.path.append(str(Path(__file__).parents[1] / "schoolfont"))
 
 HOST = "127.0.0.1:4999"
+_SHEET = "xl/worksheets/sheet1.xml"
 LISTS = (
     b"Mira Quill\nTilo Reed, left\n3) Brane, KIRRIN (goes by Kiri)\nRoom 9\n",
     "First name,Family name,Goes by,Hand,Lines\nZo\u00eb,\"Quill\",,L,5/8 in\nJos\u00e9 \u0301,Moss,P,,20\n".encode(),
@@ -62,7 +64,7 @@ def read_list(data: bytes) -> None:
             except RosterError as error:
                 reports = error.lines
             lines = list(dict.fromkeys(one.line for one in reports))  # two children of one line have a report each
-            assert not lines or lines == list(range(1, len(text.splitlines()) + 1))
+            assert lines == list(range(1, len(lines) + 1))
 
 
 def _decoded(data: bytes) -> str:
@@ -73,8 +75,16 @@ def _decoded(data: bytes) -> str:
 
 
 def read_workbook(data: bytes) -> None:
-    """Read a spreadsheet."""
-    _decoded(data)
+    """Read a spreadsheet: one as it is, or one with these bytes as its first sheet."""
+    _decoded(data if data.startswith(b"PK") else _with_sheet(data))
+
+
+def _with_sheet(data: bytes) -> bytes:
+    out = io.BytesIO()
+    with zipfile.ZipFile(io.BytesIO(workbooks()[0])) as sound, zipfile.ZipFile(out, "w") as changed:
+        for name in sound.namelist():
+            changed.writestr(name, data if name == _SHEET else sound.read(name))
+    return out.getvalue()
 
 
 def use_font(data: bytes) -> None:
@@ -147,7 +157,8 @@ def workbooks() -> tuple[bytes, ...]:
     book.create_sheet("Staff").append(["Ms Vost"])
     out = io.BytesIO()
     book.save(out)
-    return (out.getvalue(),)
+    with zipfile.ZipFile(out) as archive:
+        return (out.getvalue(), archive.read(_SHEET))
 
 
 @cache
