@@ -7,6 +7,7 @@ import re
 import pypdfium2 as pdfium
 import pytest
 
+from namewright.lines.ink import Ink
 from namewright.making.account import NoFriends, NothingToWrite
 from namewright.making.choices import Choices
 from namewright.making.make import Making
@@ -115,3 +116,15 @@ def test_a_hidden_name_is_not_on_the_page_of_gaps(setter: Typesetter) -> None:
     assert shown[0] == "Marek"
     assert all("–" in name for name in shown[1:])
     assert often("Marek", texts(making)[0]) == 2
+
+
+def test_the_last_rows_stand_in_another_typeface(setter: Typesetter) -> None:
+    """At the hardest level they are filled outlines, and the adult is told; a name that it lacks stays in our print."""
+    making = Making(request("Marek", "Ẹ̀bun", *CLASS[:3], kinds=(Kind.FIND,), support=Support.INDEPENDENT), setter)
+    filled = {page.outline: [item.name for item in page.items if isinstance(item, Row)
+                             and all(isinstance(ink, Ink) and ink.style.fill for ink in item.items)]
+              for page in making.pages()}
+    assert filled["Marek"].count("Marek") == 2
+    assert len(filled["Marek"]) == 4
+    assert filled["Ẹ̀bun"] == []
+    assert " ".join(texts(making, Kind.ANSWERS)).count("another") == 4

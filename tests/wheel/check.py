@@ -39,6 +39,7 @@ def check_contents(wheel: Path) -> None:
             if path.is_file() and "__pycache__" not in path.parts}
     assert here <= inside, f"not in the wheel: {sorted(here - inside)}"
     assert "namewright/fonts/upright.toml" in inside, "the letters are not in the wheel"
+    assert "namewright/fonts/NotoSerif-Latin.ttf" in inside, "the other typeface is not in the wheel"
 
 
 def check_page(wheel: Path) -> None:

@@ -286,11 +286,11 @@ def _standing_anchors(glyph: Glyph) -> dict[str, Point]:
 @cache
 def upright() -> Alphabet:
     """Return our own upright manuscript alphabet, ``fonts/upright.toml``."""
-    return _alphabet(_font_source("upright.toml"))
+    return _alphabet(font_bytes("upright.toml").decode("utf-8"))
 
 
-def _font_source(name: str) -> str:
-    """Read a font source from the installed package, or from ``fonts/`` of a checkout."""
+def font_bytes(name: str) -> bytes:
+    """Read a file of fonts from the installed package, or from ``fonts/`` of a checkout."""
     package, checkout = Path(__file__).parents[1], Path(__file__).parents[3]
     packaged = package / "fonts" / name
-    return (packaged if packaged.is_file() else checkout / "fonts" / name).read_text(encoding="utf-8")
+    return (packaged if packaged.is_file() else checkout / "fonts" / name).read_bytes()

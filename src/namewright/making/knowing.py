@@ -148,6 +148,8 @@ class Knowing:
                 found = self._found(one)
                 yield message("page.answers.find", hits=found.hits, all=len(found.shown),
                               names=tuple(other.name for other in found.others))
+                if any(part.other_face for part in found.parts):
+                    yield message("page.answers.other_face")
                 invented = tuple(other.name for other in found.others if other.invented)
                 if invented:
                     yield message("page.answers.invented", names=invented)
@@ -173,9 +175,13 @@ class Knowing:
         return f"{kind}/{child.line}/{child.practice}/{self.request.shuffle}"
 
     def _found(self, one: Member) -> Finding:
-        mates = (child.practice for child in self.request.classmates)
-        return finding(self._name(one), filter(self._can_draw, mates), self.request.settings_of(one).support,
-                       self._seed(Kind.FIND, one))
+        """Return a child's page of names; another typeface is left out where it lacks a letter that the page needs."""
+        mates = [child.practice for child in self.request.classmates if self._can_draw(child.practice)]
+        support, seed = self.request.settings_of(one).support, self._seed(Kind.FIND, one)
+        found = finding(self._name(one), mates, support, seed, other_face=True)
+        if not any(part.other_face for part in found.parts) or _in_other_face(found):
+            return found
+        return finding(self._name(one), mates, support, seed)
 
     def _gaps(self, one: Member) -> tuple[GapRow, ...]:
         name = self._name(one)
@@ -214,3 +220,9 @@ class Knowing:
         except MissingLetters:
             return False
         return True
+
+
+def _in_other_face(found: Finding) -> bool:
+    from namewright.schoolfont.other_face import other_face
+
+    return all(other_face().shows(shown.name) for part in found.parts if part.other_face for shown in part.shown)

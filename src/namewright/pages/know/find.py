@@ -1,7 +1,8 @@
 """Find my name: the child's name at the head, then among other names that grow more alike to it down the page.
 
 Names stand in the print of the class without lines, in rows with white around each, so that a ring can be drawn
-around it. Which names, and in what order, is ``practice.finding``. Millimetres, y down.
+around it; at the hardest level the last ones stand in another typeface. Which names, and in what order, is
+``practice.finding``. Millimetres, y down.
 """
 
 from __future__ import annotations
@@ -11,6 +12,7 @@ from itertools import pairwise
 from random import Random
 
 from namewright.lines.forms import Form
+from namewright.lines.ruling import Ruling, print_ruling
 from namewright.lines.setting import SetLine
 from namewright.names.clusters import clusters
 from namewright.pages.know.frame import Frame, framed, name_at, reading
@@ -55,15 +57,27 @@ def _field(frame: Frame, found: Finding) -> None:
     """Set every part of the page in rows of their own, each name somewhere in its share of the row."""
     names = list(dict.fromkeys(one.name for one in found.shown))
     across = _across(frame, names)
-    rows = [row for part in found.parts for row in _rows(part.shown, across)]
+    rows = [(row, part.other_face) for part in found.parts for row in _rows(part.shown, across)]
     step = min(frame.room / len(rows), _MAX_STEP_MM)
-    ruling = reading(frame.setter, names, min(_MAX_X_MM, frame.settings.ruling.x_height_mm, step / _STEP),
-                     (frame.right - frame.left) / across - 2 * _RING_MM, frame.spacing)
-    ruled = frame.setter.ruled(ruling, frame.spacing)
+    room = (frame.right - frame.left) / across - 2 * _RING_MM
+    ruling = reading(frame.setter, names, min(_MAX_X_MM, frame.settings.ruling.x_height_mm, step / _STEP), room,
+                     frame.spacing)
     chance = Random("".join(names))
-    for row in rows:
-        _row(frame, [ruled.line(one.name) for one in row], frame.y + 0.5 * step + 0.5 * ruling.x_height_mm, chance)
+    for row, in_other in rows:
+        lines = [_in_other_face(one.name, ruling, room) if in_other else
+                 frame.setter.ruled(ruling, frame.spacing).line(one.name) for one in row]
+        _row(frame, lines, frame.y + 0.5 * step + 0.5 * ruling.x_height_mm, chance)
         frame.y += step
+
+
+def _in_other_face(name: str, ruling: Ruling, room_mm: float) -> SetLine:
+    """Set a name in the other typeface, smaller where it runs wider than our letters do."""
+    from namewright.schoolfont.other_face import other_face
+
+    line = other_face().line(name, ruling)
+    if line.width_mm <= room_mm:
+        return line
+    return other_face().line(name, print_ruling(ruling.x_height_mm * 0.98 * room_mm / line.width_mm))
 
 
 def _across(frame: Frame, names: Sequence[str]) -> int:

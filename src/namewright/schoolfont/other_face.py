@@ -1,0 +1,93 @@
+"""A general typeface beside the school's print, so that a name is known in more than one: Noto Serif, as outlines.
+
+Its Latin letters stand in ``fonts/NotoSerif-Latin.ttf`` (SIL OFL 1.1; how it was cut: ``fonts/README.md``). It is
+scaled by its x-height and never written over, so it needs no spacing of ours; kerning is left out. Letters whose marks
+have no glyph of their own with the letter are not in it. Millimetres, y down, as in ``lines``.
+"""
+
+from __future__ import annotations
+
+import io
+from collections.abc import Mapping
+from dataclasses import dataclass
+from functools import cache
+from typing import Any
+
+from fontTools.pens.basePen import BasePen
+from fontTools.ttLib import TTFont
+
+from namewright.geometry import boxes
+from namewright.geometry.points import Point
+from namewright.letters.alphabet import MissingLetters, font_bytes
+from namewright.lines.ruling import Ruling
+from namewright.lines.setting import InkLetter, SetLetter, SetLine, pen_width_mm
+from namewright.names.clusters import clusters
+from namewright.schoolfont.contours import Contour, ContourPen
+
+NAME = "Noto Serif"
+_FILE = "NotoSerif-Latin.ttf"
+_SPACES = " \u00a0"
+
+
+@dataclass(frozen=True, slots=True)
+class Face:
+    """A typeface as it was read: glyph names by letter, and the units of its x-height."""
+
+    glyphs: Any
+    names: Mapping[int, str]
+    x_height: float
+
+    def shows(self, text: str) -> bool:
+        """Say whether every letter of an NFC text is in it."""
+        return all(len(letter) == 1 and ord(letter) in self.names for letter in clusters(text))
+
+    def line(self, text: str, ruling: Ruling) -> SetLine:
+        """Set a text with small letters as high as the ruling's. Raises MissingLetters, ValueError for no letter."""
+        lost = tuple(letter for letter in clusters(text) if not self.shows(letter))
+        if lost:
+            raise MissingLetters(lost)
+        scale, x = ruling.x_height_mm / self.x_height, 0.0
+        placed: list[SetLetter] = []
+        for letter in clusters(text):
+            name = self.names[ord(letter)]
+            if letter not in _SPACES:
+                placed.append(SetLetter(x, _ink(letter, _contours(self, name), scale, pen_width_mm(ruling) / 2)))
+            x += float(self.glyphs[name].width) * scale
+        if not placed:
+            raise ValueError("there is no letter to set")
+        bounds = boxes.joined(boxes.shifted(one.letter.bounds, one.x, 0.0) for one in placed)
+        return SetLine(text, ruling, tuple(placed), bounds)
+
+
+@cache
+def other_face() -> Face:
+    """Read the typeface that is shipped; the same object each time."""
+    font = TTFont(io.BytesIO(font_bytes(_FILE)))
+    return Face(font.getGlyphSet(), font.getBestCmap(), float(font["OS/2"].sxHeight))
+
+
+class _Pen(BasePen):  # type: ignore[misc]
+    """Hands what fontTools draws, composites and implied points resolved, to the pen that keeps contours."""
+
+    def __init__(self, glyphs: Any, sink: ContourPen) -> None:
+        super().__init__(glyphs)
+        self._moveTo, self._lineTo, self._curveToOne = sink.moveTo, sink.lineTo, sink.curveTo
+        self._qCurveToOne, self._closePath, self._endPath = sink.qCurveTo, sink.closePath, sink.endPath
+
+
+def _contours(face: Face, name: str) -> tuple[Contour, ...]:
+    sink = ContourPen()
+    face.glyphs[name].draw(_Pen(face.glyphs, sink))
+    sink.closePath()
+    return tuple(sink.contours)
+
+
+def _ink(letter: str, contours: tuple[Contour, ...], scale: float, inset_mm: float) -> InkLetter:
+    """Return a letter in mm; its box is that of a pen's centreline, as a set line counts it."""
+    def place(point: Point) -> Point:
+        return (point[0] * scale, -point[1] * scale)
+
+    outline = tuple(contour.map(place) for contour in contours)
+    x0, y0, x1, y1 = boxes.joined(contour.bounds() for contour in outline)
+    dx, dy = min(inset_mm, (x1 - x0) / 2), min(inset_mm, (y1 - y0) / 2)
+    return InkLetter(letter, (), (x0 + dx, y0 + dy, x1 - dx, y1 - dy), outline, NAME)

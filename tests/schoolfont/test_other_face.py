@@ -1,0 +1,53 @@
+"""The typeface that is shipped beside our letters: what it shows, its size, and its ink against FreeType's (Pillow)."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import numpy as np
+import pytest
+from PIL import Image, ImageDraw, ImageFont
+from printed import pdf_bytes, scan
+
+from namewright.letters.alphabet import MissingLetters
+from namewright.lines.ruling import print_ruling
+from namewright.pages.know.frame import name_at
+from namewright.pages.page import Page
+from namewright.pages.typesetter import Typesetter
+from namewright.schoolfont.other_face import other_face
+
+FILE = Path(__file__).parents[2] / "fonts" / "NotoSerif-Latin.ttf"
+X_MM, DPI = 8.0, 300
+
+
+@pytest.mark.parametrize(("name", "shown"), [
+    ("Mira", True), ("Nguyễn Ánh", True), ("Łucja", True), ("Kealiʻi", True), ("Mary-Kate", True), ("Ẹ̀bun", False),
+    ("Марко", False)])
+def test_what_it_shows(name: str, shown: bool) -> None:
+    assert other_face().shows(name) is shown
+    if not shown:
+        with pytest.raises(MissingLetters):
+            other_face().line(name, print_ruling(X_MM))
+
+
+def test_small_letters_are_as_high_as_the_ruling_s() -> None:
+    letter = other_face().line("x", print_ruling(X_MM)).letters[0].letter
+    tops = min(point[1] for contour in letter.outline for segment in contour.segments for point in segment)
+    assert -tops == pytest.approx(X_MM, rel=0.01)
+
+
+@pytest.mark.parametrize("name", ["Mira", "Ánh", "Bodo", "Quirin"])
+def test_ink_on_paper_is_freetype_s(setter: Typesetter, name: str) -> None:
+    """PDFium prints our outlines with as much ink, as wide and as high, as FreeType draws the same letters."""
+    line = other_face().line(name, print_ruling(X_MM))
+    page = Page(200.0, 60.0, (name_at(setter, line, 20.0, 40.0),))
+    printed = 255.0 - scan(pdf_bytes([page]), dpi=DPI)
+    font = ImageFont.truetype(str(FILE), round(X_MM / 25.4 * DPI * 1000 / other_face().x_height),
+                              layout_engine=ImageFont.Layout.BASIC)
+    picture = Image.new("L", (printed.shape[1], printed.shape[0]), 0)
+    ImageDraw.Draw(picture).text((200, 480), name, font=font, fill=255, anchor="ls")
+    drawn = np.asarray(picture, dtype=float)
+    for axis in (0, 1):
+        ours, theirs = (int(np.ptp(np.flatnonzero(ink.max(axis=axis) > 60))) for ink in (printed, drawn))
+        assert ours == pytest.approx(theirs, abs=3)
+    assert printed.sum() == pytest.approx(drawn.sum(), rel=0.03)
