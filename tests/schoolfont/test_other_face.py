@@ -7,7 +7,6 @@ from pathlib import Path
 import numpy as np
 import pytest
 from PIL import Image, ImageDraw, ImageFont
-from printed import pdf_bytes, scan
 
 from namewright.letters.alphabet import MissingLetters
 from namewright.lines.ruling import print_ruling
@@ -15,6 +14,7 @@ from namewright.pages.know.frame import name_at
 from namewright.pages.page import Page
 from namewright.pages.typesetter import Typesetter
 from namewright.schoolfont.other_face import other_face
+from printed import pdf_bytes, scan
 
 FILE = Path(__file__).parents[2] / "fonts" / "NotoSerif-Latin.ttf"
 X_MM, DPI = 8.0, 300
