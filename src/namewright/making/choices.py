@@ -88,15 +88,18 @@ def _switch(word: str | None) -> bool | None:
 
 
 def choices_in_list(child: Child) -> tuple[Choices, Problem | None]:
-    """Return what the list says of a child, and what is wrong with its words for letters, which then choose nothing."""
+    """Return what the list says of a child, and what is wrong with its words for letters, which then choose nothing.
+
+    Of most children it says nothing, and they share that.
+    """
     letters, problem = LetterChoice(), None
     try:
         letters = read_choice(child.letters, upright())
     except Problem as error:
         problem = error
-    return Choices(support=child.support, hand=child.hand, names_in=child.names_in or None,
-                   beats=child.beats or None, letters=letters,
-                   tuning=Tuning(line_height=child.line_height_mm)), problem
+    own = Choices(support=child.support, hand=child.hand, names_in=child.names_in or None,
+                  beats=child.beats or None, letters=letters, tuning=Tuning(line_height=child.line_height_mm))
+    return NOTHING if own == NOTHING else own, problem
 
 
 def settled(choices: Choices) -> SheetSettings:

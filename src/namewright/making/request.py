@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from datetime import date
 from enum import StrEnum
+from functools import lru_cache
 from typing import TYPE_CHECKING
 
 from namewright.lines.tile_boxes import TILE_MM
@@ -113,7 +114,7 @@ class Request:
 
     def settings_of(self, member: Member) -> SheetSettings:
         """Return what holds for one child. Raises Problem as ``settings`` does."""
-        return settled(self.first.over(member.own.over(self.everyone)))
+        return _settled(self.first, member.own, self.everyone)
 
     @property
     def classmates(self) -> tuple[Child, ...]:
@@ -133,3 +134,8 @@ class Request:
     def steps(self) -> int:
         """Return how many steps there are to count: one a child for a child's own pages, else one a kind."""
         return max(1, sum(len(self.members) if kind in FOR_EACH_CHILD else 1 for kind in self.kinds))
+
+
+@lru_cache(maxsize=500)  # most children of a class have nothing of their own
+def _settled(first: Choices, own: Choices, everyone: Choices) -> SheetSettings:
+    return settled(first.over(own.over(everyone)))

@@ -40,7 +40,7 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import StrEnum
-from functools import cache, reduce
+from functools import cache, lru_cache, reduce
 
 import unicodedata2
 
@@ -139,6 +139,7 @@ def own_initial_gain() -> float:
     return round(_average(gains), DIGITS)
 
 
+@lru_cache(maxsize=2000)
 def letter_difficulty(letter: str, *, own_initial: bool = False) -> LetterDifficulty:
     """Return how hard one written sign is; see the module header for what stands in for a missing figure."""
     base = base_letter(letter)

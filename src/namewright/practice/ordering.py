@@ -11,6 +11,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, fields
 from enum import StrEnum
+from functools import lru_cache
 
 import unicodedata2
 
@@ -45,9 +46,9 @@ class Placed:
 
     ``position`` counts from 1; ``difficulty`` is ``letter_part`` + ``workload``; ``length`` counts letters
     (and digits) to write; ``letters`` are the different letters, each with its band, in practice order;
-    ``reason`` is told to the teacher, ``to_parent`` to a parent, each message one sentence. ``small_signs`` and
-    ``twins`` are those of the name's difficulty. A child whose name cannot be written here (a letter that cannot be
-    drawn, or none at all) has position 0, no band and no letters, and the reason says so.
+    ``of`` children have a place. ``rating`` is the difficulty of the name. A child whose name cannot be written here
+    (a letter that cannot be drawn, or none at all) has position 0, no band and no letters, and the reason says so.
+    What is told is put together when it is asked for: of a large class it would take more room than all the rest.
     """
 
     child: Child
@@ -58,10 +59,32 @@ class Placed:
     length: int
     band: Band | None
     letters: tuple[tuple[str, Band], ...]
-    reason: tuple[Message, ...]
-    to_parent: tuple[Message, ...]
-    small_signs: int
-    twins: tuple[tuple[str, str], ...]
+    of: int
+    rating: NameDifficulty
+
+    @property
+    def small_signs(self) -> int:
+        """Return how many signs of the name are no letters, marks among them."""
+        return self.rating.small_signs
+
+    @property
+    def twins(self) -> tuple[tuple[str, str], ...]:
+        """Return the pairs of letters in the name that are mirror or turned twins."""
+        return self.rating.twins
+
+    @property
+    def reason(self) -> tuple[Message, ...]:
+        """Return what is told to the teacher, each message one sentence."""
+        if self.band is None:
+            return (no_place(self.child.label, upright().missing(self.child.practice)),)
+        return reason(self.child.label, self.position, self.of, self.length, self.letters, own_initial(self.child))
+
+    @property
+    def to_parent(self) -> tuple[Message, ...]:
+        """Return what could be told to a parent, each message one sentence."""
+        if self.band is None:
+            return self.reason
+        return for_parent(self.child.label, self.rating, own_initial(self.child))
 
 
 @dataclass(frozen=True, slots=True)
@@ -156,18 +179,20 @@ def _place(child: Child, rating: NameDifficulty, position: int, of: int) -> Plac
     return Placed(
         child=child, position=position, difficulty=rating.difficulty, letter_part=rating.letter_part,
         workload=rating.workload, length=rating.length, band=rating.band,
-        letters=tuple((each.letter, each.band) for each in letters),
-        reason=reason(child.label, position, of, rating.length, letters, initial),
-        to_parent=for_parent(child.label, rating, initial), small_signs=rating.small_signs, twins=rating.twins,
+        letters=tuple(_pair(each.letter, each.band) for each in letters), of=of, rating=rating,
     )
+
+
+@lru_cache(maxsize=2000)
+def _pair(letter: str, band: Band) -> tuple[str, Band]:
+    """Return the one pair of a letter and its band that all children share."""
+    return letter, band
 
 
 def _unplaced(child: Child, rating: NameDifficulty) -> Placed:
     """Return a child whose name cannot be written here: no place, no band, no letters, no advice."""
-    told = no_place(child.label, upright().missing(child.practice))
     return Placed(child=child, position=0, difficulty=0.0, letter_part=0.0, workload=0.0, length=rating.length,
-                  band=None, letters=(), reason=(told,), to_parent=(told,), small_signs=rating.small_signs,
-                  twins=rating.twins)
+                  band=None, letters=(), of=0, rating=rating)
 
 
 def completed(placed: Sequence[Placed], language: str = "en", before: Mapping[str, int] | None = None,

@@ -9,18 +9,21 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from namewright.message import Message, message
-from namewright.practice.difficulty import Band, LetterDifficulty, NameDifficulty
+from namewright.practice.difficulty import Band, NameDifficulty
 
 
-def reason(label: str, position: int, of: int, length: int, letters: Sequence[LetterDifficulty],
+def reason(label: str, position: int, of: int, length: int, letters: Sequence[tuple[str, Band]],
            own_initial: str) -> tuple[Message, ...]:
-    """Return a child's place, how much there is to write, and where in the name to begin and end."""
+    """Return a child's place, how much there is to write, and where in the name to begin and end.
+
+    ``letters`` are the different ones of the name in practice order, each with its band.
+    """
     if not letters:
         return (no_place(label, ()),)
     place = "first" if position == 1 else "last" if position == of else "next"
-    begin = "own_letter" if letters[0].letter == own_initial else "good_letter"
+    begin = "own_letter" if letters[0][0] == own_initial else "good_letter"
     return (message(f"reason.{place}", label=label, count=length),
-            message(f"reason.{begin}", letter=letters[0].letter), *_ending(letters[1:]))
+            message(f"reason.{begin}", letter=letters[0][0]), *_ending(letters[1:]))
 
 
 def no_place(label: str, missing: Sequence[str]) -> Message:
@@ -30,10 +33,10 @@ def no_place(label: str, missing: Sequence[str]) -> Message:
     return message("reason.no_letters", label=label)
 
 
-def _ending(rest: Sequence[LetterDifficulty]) -> Iterator[Message]:
+def _ending(rest: Sequence[tuple[str, Band]]) -> Iterator[Message]:
     """Name the letters worth saying something about: the harder ones, else the easier ones."""
-    harder = tuple(each.letter for each in rest if each.band is Band.HARDER)
-    easier = tuple(each.letter for each in rest if each.band is Band.EASIER)
+    harder = tuple(letter for letter, band in rest if band is Band.HARDER)
+    easier = tuple(letter for letter, band in rest if band is Band.EASIER)
     if harder:
         yield message("reason.for_last", letters=harder)
     elif easier:

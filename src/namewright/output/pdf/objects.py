@@ -96,14 +96,15 @@ class ObjectFile:
 
     def _table(self) -> bytes:
         """Return the cross-reference rows, each as what differs from the row above: PNG's filter Up (7.4.4.4)."""
-        rows, above = [], 0
+        rows, above = bytearray(), 0
         for kind, where, index in zip(self._kinds, self._where, self._index, strict=True):
             row = kind << 56 | where << 16 | index
             # Eight subtractions of bytes at once: the highest bit of each is set first, so that none borrows from the
             # next, and put right afterwards.
-            rows.append(((row | _HIGH) - (above & ~_HIGH)) ^ ((row ^ ~above) & _HIGH))
+            less = ((row | _HIGH) - (above & ~_HIGH)) ^ ((row ^ ~above) & _HIGH)
+            rows += b"\2" + (less & _ALL).to_bytes(8, "big")
             above = row
-        return b"".join([b"\2" + (row & _ALL).to_bytes(8, "big") for row in rows])
+        return bytes(rows)
 
     def _write(self, data: bytes) -> None:
         self._out.write(data)
