@@ -105,6 +105,12 @@ def test_forms_we_do_not_have(alphabet: Alphabet, text: str, words: str) -> None
         read_choice(text, alphabet)
 
 
+def test_what_is_chosen_away_is_written_out_as_well(alphabet: Alphabet) -> None:
+    """Regression: "exit-strokes=no" and "crossbars=right" were lost where a choice was kept as words."""
+    for text in ("exit-strokes=no", "crossbars=right", "slant=0 exit-strokes=no crossbars=right"):
+        assert str(read_choice(text, alphabet)) == text
+
+
 def test_a_choice_reads_back(alphabet: Alphabet) -> None:
     """Written out and read again it is the same; a child's choice lies over the class's."""
     text = "a=two-storey t=curved slant=8 exit-strokes crossbars=left"

@@ -93,6 +93,10 @@ def test_text_is_read_as_a_classs_file_keeps_it() -> None:
                            (Part.WIDE,), None, "gk", letters=LetterChoice((("a", "two-storey"),)),
                            tuning=Tuning(line_height=20))
     assert read_choices({}) == NOTHING
+    page = read_choices({"colour": "Blue", "sleeve": "on", "tile_names": "off", "hand": "unsettled"})
+    assert page == Choices(colour="blue", sleeve=True, tile_names=False, hand=Hand.UNSETTLED)
+    assert (settled(page).colour, settled(page).sleeve, settled(page).tile_names) == ("blue", True, False)
+    assert (settled(NOTHING).colour, settled(NOTHING).sleeve, settled(NOTHING).tile_names) == ("black", False, True)
 
 
 @pytest.mark.parametrize("texts", [{"ruling": "xx-1"}, {"letters": "a=odd"}, {"line_height": "900"}])

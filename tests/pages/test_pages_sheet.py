@@ -169,6 +169,14 @@ def test_the_left_hand_copies_from_above(setter: Typesetter, name: str, ruling: 
     assert copies
 
 
+def test_for_a_hand_not_settled_yet_nothing_is_assumed(setter: Typesetter) -> None:
+    """The model stands above, where neither hand covers it, and every row has its start dot: as for a left hand."""
+    left, unsettled = (practice_pages(setter, "Wren", "Wren", SheetSettings(preset("us-3/4"), hand=hand))
+                       for hand in (Hand.LEFT, Hand.UNSETTLED))
+    assert unsettled == left
+    assert unsettled != practice_pages(setter, "Wren", "Wren", SheetSettings(preset("us-3/4"), hand=Hand.RIGHT))
+
+
 def ink_left(row: Row) -> float:
     return min(one.bounds()[0] for one in ink_of(row))
 

@@ -19,6 +19,7 @@ from namewright.letters.choice import read_choice
 from namewright.lines.ruling import preset
 from namewright.message import Problem
 from namewright.names.beats import SPOKEN, beats
+from namewright.pages.hue import read_colour
 from namewright.pages.ladder import read_rungs
 from namewright.pages.paper import Paper
 from namewright.practice.ordering import Order
@@ -84,6 +85,9 @@ _CLASS_CHECKS: Mapping[str, Callable[[str], str]] = {
     "binding": _one_of(("on", "off")),
     "language": lambda text: _one_of(languages())(text),
     "order": _one_of(Order),
+    "colour": read_colour,
+    "sleeve": _one_of(("on", "off")),
+    "tile_names": _one_of(("on", "off")),
     "tables": _number_to(MAX_TABLES),
     "letters_per_week": _number_to(MAX_A_WEEK),
     **_SHARED_CHECKS,

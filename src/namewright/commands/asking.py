@@ -23,6 +23,7 @@ from namewright.letters.choice import LetterChoice, read_choice
 from namewright.lines.ruling import custom_ruling, preset
 from namewright.making.choices import Choices, read_choices, settled
 from namewright.making.request import Kind, Member, Request, listed
+from namewright.pages.hue import read_colour
 from namewright.pages.ladder import ORDERED, Chain, read_rungs
 from namewright.pages.paper import Paper
 from namewright.pages.sheet import SheetSettings
@@ -219,6 +220,8 @@ def typed_choices(options: argparse.Namespace, kept: Choices) -> Choices:
         binding=getattr(options, "binding", None), support=chosen("support", Support), hand=chosen("hand", Hand),
         language=word("captions"), order=chosen("order", Order), rungs=chosen("ladder", read_rungs),
         chain=chosen("chain", Chain), keep_dots=word("keep_dots"), names_in=word("names_in"),
+        colour=chosen("colour", read_colour), sleeve=getattr(options, "sleeve", None),
+        tile_names=getattr(options, "tile_names", None),
         letters=chosen("letters", lambda text: read_choice(text, upright())) or LetterChoice(),
         tuning=_knobs(getattr(options, "set", [])).over(Tuning(line_height=height)))
 

@@ -28,6 +28,7 @@ from namewright.making.make import Making
 from namewright.making.request import Request
 from namewright.message import Message, message, together
 from namewright.names.beats import SPOKEN
+from namewright.pages.hue import COLOURS
 from namewright.pages.ladder import TRACED, Chain
 from namewright.pages.paper import Paper
 from namewright.practice.ordering import Order, beats_that_do_not_fit
@@ -132,6 +133,8 @@ def page_options(parser: Parser) -> None:
     """Add the words about the page."""
     parser.add_argument("-o", "--output", metavar=place("file"), required=True, help=explained("option.output"))
     sheet_options(parser)
+    parser.add_argument("--colour", metavar=place("colour"),
+                        help=explained("option.colour", known=tuple(COLOURS), usual="black"))
     parser.add_argument("--landscape", action=argparse.BooleanOptionalAction, help=explained("option.landscape"))
 
 

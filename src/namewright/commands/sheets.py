@@ -43,6 +43,7 @@ def add(commands: Commands) -> None:
     ladder_options(parser)
     font_option(parser)
     hand_option(parser)
+    parser.add_argument("--sleeve", action=argparse.BooleanOptionalAction, help=explained("sheets.sleeve"))
     same_for_all_option(parser)
     parser.add_argument("--summary", metavar=place("file"), help=explained("sheets.summary"))
     parser.add_argument("--svg", metavar=place("folder"), help=explained("sheets.svg"))

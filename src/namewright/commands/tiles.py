@@ -31,6 +31,7 @@ def add(commands: Commands) -> None:
     letter_options(parser)
     parser.add_argument("--tile", choices=["25", "38"], default="25", metavar=place("mm"),
                         help=explained("tiles.tile", usual="25"))
+    parser.add_argument("--tile-names", action=argparse.BooleanOptionalAction, help=explained("tiles.names"))
     same_for_all_option(parser)
     unused_options(parser, "--ruling", "--line-height", "--support", "--hand")
     parser.set_defaults(run=_run)

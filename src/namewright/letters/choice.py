@@ -42,8 +42,11 @@ class LetterChoice:
     def __str__(self) -> str:
         words = [f"{letter}={form}" for letter, form in self.variants]
         words += [f"slant={number(self.slant)}"] if self.slant is not None else []
-        words += ["exit-strokes"] if self.exit_strokes else []
-        return " ".join([*words, *(["crossbars=left"] if self.leftward_bars else [])])
+        if self.exit_strokes is not None:
+            words.append("exit-strokes" if self.exit_strokes else "exit-strokes=no")
+        if self.leftward_bars is not None:
+            words.append("crossbars=left" if self.leftward_bars else "crossbars=right")
+        return " ".join(words)
 
 
 def read_choice(text: str, alphabet: Alphabet) -> LetterChoice:

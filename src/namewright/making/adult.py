@@ -18,6 +18,7 @@ from namewright.pages.typesetter import Typesetter
 from namewright.practice.difficulty import Band
 from namewright.practice.ordering import Placed
 from namewright.roster.children import LineReport, Outcome, Roster
+from namewright.settings import Hand
 from namewright.wording import Wording, wording
 
 _ON_LINE_MM = 0.5  # nearer than this, a letter is seen to end on the line
@@ -81,7 +82,8 @@ def why(one: Placed) -> Message:
 
 def _settings_told(settings: SheetSettings) -> tuple[Message, ...]:
     return (message("page.summary.support", support=settings.support),
-            message("page.summary.hand", hand=settings.hand),
+            (message("page.summary.unsettled") if settings.hand is Hand.UNSETTLED
+             else message("page.summary.hand", hand=settings.hand)),
             message("page.summary.lines", height=settings.ruling.line_height_mm))
 
 

@@ -16,6 +16,7 @@ from namewright.letters.choice import LetterChoice, read_choice
 from namewright.lines.ruling import DEFAULT_RULING, Ruling, preset
 from namewright.lines.tuned import tuned
 from namewright.message import Problem
+from namewright.pages.hue import read_colour
 from namewright.pages.ladder import Chain, Ladder, Part, read_rungs
 from namewright.pages.paper import Paper
 from namewright.pages.sheet import SheetSettings
@@ -46,6 +47,9 @@ class Choices:
     keep_dots: str | None = None
     names_in: str | None = None
     beats: str | None = None
+    colour: str | None = None
+    sleeve: bool | None = None
+    tile_names: bool | None = None
     letters: LetterChoice = LetterChoice()
     tuning: Tuning = Tuning()
 
@@ -78,7 +82,8 @@ def read_choices(texts: Mapping[str, str]) -> Choices:
         support=Support(support) if support else None, hand=Hand(hand) if hand else None, language=one("language"),
         order=Order(order) if order else None, rungs=read_rungs(ladder) if ladder else None,
         chain=Chain(chain) if chain else None, keep_dots=one("keep_dots"),
-        names_in=one("names_in"),
+        names_in=one("names_in"), colour=read_colour(texts["colour"]) if one("colour") else None,
+        sleeve=_switch(one("sleeve")), tile_names=_switch(one("tile_names")),
         letters=read_choice(texts.get("letters", ""), upright()),
         tuning=tuning_from({key: text for key, text in texts.items() if key in _KNOBS}))
 
@@ -112,4 +117,5 @@ def settled(choices: Choices) -> SheetSettings:
         landscape=bool(choices.landscape), binding=bool(choices.binding), support=choices.support or Support.FULL,
         hand=choices.hand or Hand.RIGHT, language=choices.language or FIRST, letters=choices.letters,
         ladder=Ladder(choices.rungs, choices.chain or Chain.BACKWARD, choices.keep_dots or ""), tuning=choices.tuning,
-        names_in=choices.names_in, beats=choices.beats or "")
+        names_in=choices.names_in, beats=choices.beats or "", colour=choices.colour or "black",
+        sleeve=bool(choices.sleeve), tile_names=choices.tile_names is not False)

@@ -24,8 +24,9 @@ from namewright.making.account import (
     Remark,
     TooLarge,
 )
-from namewright.making.request import FOR_EACH_CHILD, OF_NOTES, TO_KNOW, Kind, Member, Request
+from namewright.making.request import FOR_EACH_CHILD, OF_NOTES, TO_KNOW, WRITTEN_ON, Kind, Member, Request
 from namewright.message import Message, Problem, message, together
+from namewright.pages.hue import in_hue
 from namewright.pages.ladder import ORDERED
 from namewright.pages.page import Page, PageError
 from namewright.pages.sheet import SheetSettings, practice_pages
@@ -70,10 +71,8 @@ class Making:
             Kind.YEAR: self._year, Kind.ANSWERS: self._answers,
             **{kind: partial(self._together, kind) for kind in (Kind.BUILD, Kind.CHANT, Kind.SIGNIN)}}
         for kind in sorted(kinds or self.request.kinds, key=list(Kind).index):
-            if kind in makers:
-                yield from makers[kind]()
-            else:
-                yield from self._each(kind)
+            made = makers[kind]() if kind in makers else self._each(kind)
+            yield from in_hue(made, self.request.settings.colour) if kind in WRITTEN_ON else made
             if kind not in FOR_EACH_CHILD:
                 self.account.step()
 

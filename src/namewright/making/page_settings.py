@@ -22,7 +22,8 @@ def for_card(holds: SheetSettings, size: CardSize) -> CardSettings:
 
 def for_tiles(holds: SheetSettings, side_mm: float) -> TileSettings:
     """Return how tiles are made."""
-    return TileSettings(side_mm, holds.paper, holds.landscape, holds.binding, holds.language, holds.letters)
+    return TileSettings(side_mm, holds.paper, holds.landscape, holds.binding, holds.language, holds.letters,
+                        holds.tile_names)
 
 
 def for_ruled_page(holds: SheetSettings) -> PageSettings:

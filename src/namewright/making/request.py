@@ -53,6 +53,8 @@ TO_KNOW = (Kind.FIND, Kind.LETTERS, Kind.MISSING, Kind.MIXED, Kind.BUILD, Kind.C
 KNOW_EACH = (Kind.FIND, Kind.LETTERS, Kind.MISSING, Kind.MIXED, Kind.FRIENDS)
 OF_NOTES = frozenset({Kind.GROWTH, Kind.TALK, Kind.RECORD})
 """Pages for each child that tell of what was noted, with what it was practised with."""
+WRITTEN_ON = frozenset({Kind.SHEETS, Kind.CARDS, Kind.TILES, Kind.SIZES, Kind.GROUPS, *TO_KNOW})
+"""Pages for children: those that take the colour of lines and captions."""
 FOR_EACH_CHILD = frozenset({Kind.SHEETS, Kind.CARDS, Kind.TILES, Kind.SIZES, *OF_NOTES, *KNOW_EACH})
 
 

@@ -66,6 +66,8 @@ class SheetSettings:
     ``ruling`` is the lines as they are printed (see ``lines.tuned``); of ``tuning`` a sheet asks only what lines do not
     carry: letter spacing, rows, and whether white between rows was asked for. ``names_in`` is the language of the name
     by its tag (None: nobody said) and ``beats`` are a teacher's own: they say where a long name may be broken.
+    ``colour`` is that of lines and captions (see ``hue``); a page for a clear ``sleeve`` is another one (see
+    ``sleeve``); ``tile_names`` is for letter tiles.
     """
 
     ruling: Ruling
@@ -80,6 +82,9 @@ class SheetSettings:
     tuning: Tuning = Tuning()
     names_in: str | None = None
     beats: str = ""
+    colour: str = "black"
+    sleeve: bool = False
+    tile_names: bool = True
 
     @property
     def spoken(self) -> Spoken:

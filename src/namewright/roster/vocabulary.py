@@ -166,6 +166,10 @@ HANDS = {
         Hand.LEFT: """
         left, l, left hand, left-hand, left handed, left-handed, lefty, izquierda, izquierdo, zurda,
         zurdo, i, z, lh""",
+        Hand.UNSETTLED: """
+        unsettled, not settled, not settled yet, undecided, no preference, no preference yet, switches,
+        switches hands, ambidextrous, sin definir, aún sin definir, no definida, cambia de mano, ambidiestra,
+        ambidiestro""",
     }.items()
     for word in word_set(words)
 }

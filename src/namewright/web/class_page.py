@@ -12,6 +12,7 @@ from namewright.classbook.connect import stamp_of
 from namewright.lines.ruling import DEFAULT_RULING, PRESETS, Ruling
 from namewright.making.request import TO_KNOW
 from namewright.message import Message, message
+from namewright.pages.hue import COLOURS
 from namewright.pages.ladder import MAX_TRACED
 from namewright.pages.paper import Paper
 from namewright.practice.ordering import Order
@@ -24,6 +25,7 @@ from namewright.wording import languages
 
 CHOICES: Mapping[str, tuple[str, ...]] = {
     "paper": tuple(Paper), "support": tuple(Support), "hand": tuple(Hand), "order": tuple(Order),
+    "colour": tuple(COLOURS),
 }
 
 

@@ -92,6 +92,8 @@ def _form_told(word: str) -> Field:
         return message("web.forms.slanted", degrees=form)
     if letter in LETTERS:
         return message("web.forms.letter", letter=letter, form=_known(f"web.form.{form}", form))
+    if word in ("exit-strokes=no", "crossbars=right"):
+        return message("web.forms.not", form=_known(f"web.forms.{letter}", letter))
     return _known(f"web.forms.{letter}", word)
 
 

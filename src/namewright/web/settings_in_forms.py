@@ -8,7 +8,8 @@ from namewright.classbook.keys import CHILD_KEYS, WORD_KEYS, checked_setting
 from namewright.web.desk import book, class_settings
 from namewright.web.letter_forms import fields_of
 
-PAGE_KEYS = ("paper", "ruling", "line_height", "support", "hand", "language", "landscape", "binding", *WORD_KEYS)
+PAGE_KEYS = ("paper", "ruling", "line_height", "support", "hand", "language", "landscape", "binding",
+             "colour", "sleeve", "tile_names", *WORD_KEYS)
 
 
 def asked_settings(form: MultiDict[str, str]) -> dict[str, str]:
