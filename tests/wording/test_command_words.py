@@ -18,6 +18,7 @@ from namewright.letters.alphabet import upright
 from namewright.lines.ruling import PRESETS
 from namewright.making.request import TO_KNOW
 from namewright.names.beats import SPOKEN
+from namewright.pages.hue import COLOURS
 from namewright.pages.ladder import TRACED, Chain
 from namewright.pages.name_card import CardSize
 from namewright.pages.paper import Paper
@@ -26,10 +27,10 @@ from namewright.settings import Hand, NamePart, Support
 from namewright.tuning import KNOBS
 
 COMMANDS = tuple(cli._COMMANDS)
-TYPED = {"namewright", *COMMANDS, *PRESETS, *map(str, (*Order, *NamePart, *Support, *Hand, *Chain, *TRACED, *CardSize,
-         *Paper, *TO_KNOW)), *(stage.word for stage in Stage), *(knob.key for knob in KNOBS), "x-height", "keep_dots",
-         "en", "es", "fr", "de", "it", "pt", *SPOKEN, *MADE_UP, "table", "csv", "json", "pdf", "easiest", "ttf",
-         *(form for forms in upright().forms.values() for form in forms)}
+TYPED = {"namewright", *COMMANDS, *PRESETS, *map(str, (*Order, *NamePart, *Support, *Hand, *Chain, *TRACED, *COLOURS,
+         *CardSize, *Paper, *TO_KNOW)), *(stage.word for stage in Stage), *(knob.key for knob in KNOBS), "x-height",
+         "keep_dots", "en", "es", "fr", "de", "it", "pt", *SPOKEN, *MADE_UP, "table", "csv", "json", "pdf", "easiest",
+         "ttf", *(form for forms in upright().forms.values() for form in forms)}
 """What is typed as it stands, in every language."""
 LONG = "x" * 55
 NAMES = ("Xeno", "XENO", "Yara", "Wren", "Rook", "Quill", "wren", "rook", "quill", "Марко", LONG, LONG.capitalize())

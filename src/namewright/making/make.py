@@ -132,7 +132,12 @@ class Making:
         return drawable(self.setter, one.placed.child.label)
 
     def _sheet(self, one: Member) -> tuple[Page, ...]:
-        return practice_pages(self.setter, one.placed.child.practice, self._label(one), self._holds_for_sheet(one))
+        holds = self._holds_for_sheet(one)
+        if holds.sleeve:
+            from namewright.pages.sleeve import sleeve_pages
+
+            return sleeve_pages(self.setter, one.placed.child.practice, self._label(one), holds)
+        return practice_pages(self.setter, one.placed.child.practice, self._label(one), holds)
 
     def _card(self, one: Member) -> tuple[Page, ...]:
         from namewright.making import page_settings

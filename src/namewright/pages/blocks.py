@@ -179,7 +179,8 @@ def fitting(setter: Typesetter, words: str, room_mm: float, size: float) -> floa
     return size
 
 
-def owner_line(setter: Typesetter, words: Wording, name: str, x: float, right: float, top: float) -> tuple[Ink, ...]:
+def owner_line(setter: Typesetter, words: Wording, name: str, x: float, right: float, top: float, *,
+               dated: bool = True) -> tuple[Ink, ...]:
     """Return the line that says whose page this is, the name large in it, and at its right a line for the date.
 
     It takes some 8 mm below ``top``. A long name stands smaller, and where even so it leaves no room the date has none.
@@ -187,17 +188,17 @@ def owner_line(setter: Typesetter, words: Wording, name: str, x: float, right: f
     baseline = top + 6.5
     highest = -setter.text(name, NAME_MM).bounds()[1]  # two marks over a capital
     usual = NAME_MM * min(1.0, (baseline - top + _OVER_TOP_MM) / highest)
-    dated = words.say("page.date")
-    date_x = right - _DATE_MM - setter.text_width(dated, _DATE_TEXT_MM) - 2.0
+    wrote = words.say("page.date")
+    date_x = right - _DATE_MM - setter.text_width(wrote, _DATE_TEXT_MM) - 2.0
     own = setter.text_width(words.say("page.owner", name="").strip(), 2.2) + 5.0
     size = fitting(setter, name, date_x - x - own - 4.0, usual)
-    has_date = size >= 1.9
+    has_date = dated and size >= 1.9
     if not has_date:
         size = fitting(setter, name, right - x - own, usual)
     title = text_with_name(setter, words, "page.owner", name, x, baseline, min(2.2, size), size)
     if not has_date:
         return title
-    return (*title, text_at(setter, dated, date_x, baseline, _DATE_TEXT_MM),
+    return (*title, text_at(setter, wrote, date_x, baseline, _DATE_TEXT_MM),
             Ink(Style(0.3, RULE), (line(right - _DATE_MM, baseline, right, baseline),)))
 
 
@@ -223,13 +224,12 @@ def check_bar(setter: Typesetter, words: Wording, x: float, y: float) -> tuple[I
     return (bar, text_at(setter, words.say("page.check"), x + CHECK_BAR_MM + 3, y + 0.8, CHECK_NOTE_MM, RULE))
 
 
-def adults_foot(setter: Typesetter, words: Wording, x: float, y: float, note: str | None) -> tuple[Ink, ...]:
-    """Return what the adult reads at the foot of a child's page: the check bar, and below its words a note of a key."""
-    if note is None:
-        return check_bar(setter, words, x, y)
+def adults_foot(setter: Typesetter, words: Wording, x: float, y: float, note: str = "") -> tuple[Ink, ...]:
+    """Return what the adult reads at the foot of a child's page: the check bar, and below its words a note."""
     bar, check = check_bar(setter, words, x, y)
-    return (bar, check.moved(0.0, -1.7), text_at(setter, words.say(note), x + CHECK_BAR_MM + 3, y + 2.5, CHECK_NOTE_MM,
-                                                 RULE))
+    if not note:
+        return (bar, check)
+    return (bar, check.moved(0.0, -1.7), text_at(setter, note, x + CHECK_BAR_MM + 3, y + 2.5, CHECK_NOTE_MM, RULE))
 
 
 def tile_boxes(setter: Typesetter, tiles: TileRows, x: float, y: float, *, hint: bool) -> tuple[Tile | Ink, ...]:

@@ -91,7 +91,8 @@ def _fold() -> list[Stroke]:
 
 
 def _cover() -> list[Stroke]:
-    return [*_placed(("M4 58H96V94H4V58", "M14 58V40H86V58")), *_placed(_HAND, 50, 76, 180, 0.6, _FINGERTIP)]
+    return [*_placed(("M2 84L15 40L28 84", "M7 68H23", "M36 16H98V94H36V16")),
+            *_placed(_HAND, 56, 36, -26, 0.56, _FINGERTIP)]
 
 
 def _alone() -> list[Stroke]:

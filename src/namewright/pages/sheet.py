@@ -41,8 +41,8 @@ from namewright.settings import Hand, Support
 from namewright.tuning import Tuning
 from namewright.wording import wording
 
-_GUTTER_MM = 11.0  # left of every row, for the pictogram of its task
-_HEADER_MM = 10.5
+GUTTER_MM = 11.0  # left of every row, for the pictogram of its task
+HEADER_MM = 10.5
 _FOOTER_MM = 5.0
 _SIGN_OVER_MM = 0.8  # by so much a pictogram begins over its caption
 _SIGN_RAISED_MM = 3.0  # the same where boxes take the gutter
@@ -102,18 +102,20 @@ def practice_pages(setter: Typesetter, name: str, label: str, settings: SheetSet
     ruled = setter.ruled(settings.ruling, settings.tuning.letter_spacing or 0.0)
     fit = fit_name(name, ruled, _rooms(settings), settings.spoken)
     sheet = sheet_of(settings.paper, landscape=settings.landscape or fit.turned, binding=settings.binding)
-    maker = _SheetMaker(setter, label, name, settings, sheet, fit)
+    maker = SheetMaker(setter, label, name, settings, sheet, fit)
     return tuple(checked(page) for page in maker.pages())
 
 
 def _rooms(settings: SheetSettings) -> tuple[float, ...]:
     turns = (True,) if settings.landscape else (False, True)
     sheets = [sheet_of(settings.paper, landscape=turn, binding=settings.binding) for turn in turns]
-    return tuple(sheet.room_width - _GUTTER_MM - 2 * END_MM for sheet in sheets)
+    return tuple(sheet.room_width - GUTTER_MM - 2 * END_MM for sheet in sheets)
 
 
 @dataclass
-class _SheetMaker:
+class SheetMaker:
+    """The parts of a child's sheet, each laid out where it is told to stand, and the pages of them."""
+
     setter: Typesetter
     label: str
     name: str
@@ -126,7 +128,7 @@ class _SheetMaker:
         self.words = wording(self.settings.language)
         self.ruling = self.settings.ruling
         self.space = blocks.row_space(self.ruling, self.fit.lines)
-        self.x0 = self.sheet.left_mm + _GUTTER_MM
+        self.x0 = self.sheet.left_mm + GUTTER_MM
         self.x1 = self.sheet.right_edge
         self.pen = pen_width_mm(self.ruling)
         self.tiles = tile_rows(self.name, self.x1 - self.sheet.left_mm, spoken=self.settings.spoken)
@@ -167,7 +169,7 @@ class _SheetMaker:
         asked = self.ruling.descender_mm + self.ruling.gap_mm
         least_foot = max(lowest + blocks.MIN_CLEAR_MM, asked - CAPTION_MM)
         return Heights(
-            room=self.sheet.foot - self.sheet.top_mm - _HEADER_MM - _FOOTER_MM,
+            room=self.sheet.foot - self.sheet.top_mm - HEADER_MM - _FOOTER_MM,
             rise=self.space.rise_mm,
             drop=drop, least_drop=lowest + max(clear, self.settings.tuning.row_gap or 0.0),
             foot=max(drop, lowest + clear), least_foot=least_foot,
@@ -186,22 +188,35 @@ class _SheetMaker:
     def _items(self, plan: Plan) -> Iterable[Item]:
         parts = list(grouped(plan.blocks))
         yield from blocks.owner_line(self.setter, self.words, self.label, self.x0, self.x1, self.sheet.top_mm)
-        y = self.sheet.top_mm + _HEADER_MM
+        y = self.sheet.top_mm + HEADER_MM
         for count, (part, group) in enumerate(parts):
             if part is Part.MEMORY:  # all that shows the name is over it: models, boxes, or the owner's line alone
                 yield blocks.fold_line(self.sheet.width_mm, y + 1.0)
                 y += FOLD_MM
             y += plan.spread if count else 0.0
-            lines = [self.fit.lines[row] for block in group for row in block.rows]
-            yield Furniture(tuple(self._begun(part, y)))
-            yield from self._part(part, lines, y + CAPTION_MM, plan.drop)
-            if part is Part.COPY and len(lines) > 1:
-                yield Furniture(tuple(self._best(y)))
-            y += CAPTION_MM + self.heights.group(part, group, plan.drop, plan.foot)
-            if part is Part.MODEL and self.marks and self.marks.under:
-                yield from strip_over(self.setter, self.marks.under, self.name, self.x0, y)
-        note = "page.fold" if any(part is Part.MEMORY for part, _ in parts) else None
+            yield from self.placed(part, group, y, plan.drop, plan.foot)
+            y += self.height_of(part, group, plan.drop, plan.foot)
+        note = self.words.say("page.fold") if any(part is Part.MEMORY for part, _ in parts) else ""
         yield Furniture(blocks.adults_foot(self.setter, self.words, self.x0, self.sheet.foot - 1.5, note))
+
+    def height_of(self, part: Part, group: Sequence[Block], drop: float, foot: float) -> float:
+        """Return the height of a part with its caption."""
+        return CAPTION_MM + self.heights.group(part, group, drop, foot)
+
+    def placed(self, part: Part, group: Sequence[Block], y: float, drop: float, foot: float) -> Iterable[Item]:
+        """Yield a part, its caption at ``y``; its rows take ``drop`` under them and the last ``foot``."""
+        lines = [self.fit.lines[row] for block in group for row in block.rows]
+        yield Furniture(tuple(self._begun(part, y)))
+        yield from self._part(part, lines, y + CAPTION_MM, drop)
+        if part is Part.COPY and len(lines) > 1:
+            yield Furniture(tuple(self._best(y)))
+        if part is Part.MODEL and self.marks and self.marks.under:
+            yield from strip_over(self.setter, self.marks.under, self.name, self.x0,
+                                  y + self.height_of(part, group, drop, foot))
+
+    def blank(self, y: float, drop: float) -> Iterable[Item]:
+        """Yield a row to write on for each row of the name, the first one's top at ``y``."""
+        return self._part(Part.MEMORY, self.fit.lines, y, drop)
 
     def _begun(self, part: Part, y: float) -> Iterable[Ink]:
         """Yield what a task begins with: its pictogram in the gutter, and its caption in words."""
