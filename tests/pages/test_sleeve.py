@@ -42,7 +42,7 @@ def test_all_ink_is_clear_of_the_seam_and_nothing_is_folded(setter: Typesetter, 
 
 @pytest.mark.parametrize("ruling", PRESETS)
 def test_lines_and_dots_suit_a_marker(ruling: str) -> None:
-    """Small letters are 8 mm high or more, dots 1.3 mm wide and half a dot apart or more; no line is made lower."""
+    """Small letters are 6 mm high or more, dots 1.3 mm wide and half a dot apart or more; no line is made lower."""
     asked, given = preset(ruling), for_marker(preset(ruling))
     pens = pens_for(given)
     assert given.x_height_mm >= max(MIN_X_HEIGHT_MM, asked.x_height_mm) - 1e-9

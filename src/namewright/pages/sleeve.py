@@ -27,7 +27,7 @@ from namewright.pages.pictograms import Task, pictogram
 from namewright.pages.sheet import GUTTER_MM, HEADER_MM, SheetMaker, SheetSettings
 from namewright.pages.typesetter import Typesetter
 
-MIN_X_HEIGHT_MM = 8.0  # four lines of a marker of 2 mm: an a or e written with it stays open (a rule of ours)
+MIN_X_HEIGHT_MM = 6.0  # three lines of a marker of 2 mm: an a or e written with it stays open (a rule of ours)
 SEAM_MM = 16.0  # the seam of a sleeve may lie some 10 mm in from the edge of its sheet: common practice
 DAYS = 20  # a month of school
 _DOT_MM, _PITCH_MM, _WEIGHT = 1.3, 2.9, 1.4
