@@ -61,6 +61,8 @@ def same_but_for_last_digits(one: bytes, other: bytes) -> None:
     with pikepdf.open(io.BytesIO(one)) as first, pikepdf.open(io.BytesIO(other)) as second:
         assert len(first.objects) == len(second.objects)
         for a, b in zip(first.objects, second.objects, strict=True):
+            if isinstance(a, pikepdf.Stream) and a.get("/Type") in ("/XRef", "/ObjStm"):
+                continue  # where things lie in the file: packed streams of other numbers are a byte longer
             if isinstance(a, pikepdf.Stream):
                 left, right = a.read_bytes(), b.read_bytes()
                 assert NUMBER.sub(b"#", left) == NUMBER.sub(b"#", right)

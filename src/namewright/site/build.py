@@ -47,7 +47,6 @@ TYPES = {".mjs": "text/javascript", ".html": "text/html; charset=utf-8", ".css":
 WORDS = ("private", "loading", "starting", "scripts", "insecure", "old", "other_tab", "not_loaded", "not_started",
          "newer", "use_newer", "copy_reminder", "understood")  # what shell.mjs says, by key
 _PACKED_FROM_BYTES = 100_000
-_OLD = (1980, 1, 1, 0, 0, 0)  # the first moment a zip knows: the same bytes whenever it is built
 
 
 def build(out: Path) -> dict[str, int]:
@@ -57,7 +56,10 @@ def build(out: Path) -> dict[str, int]:
     """
     with tempfile.TemporaryDirectory() as scratch:
         work = Path(scratch)
-        files = dict(_engine(work)) | dict(_page()) | {"library.zip": _library(work)}
+        engine, library = _engine(work), _library(work)
+        subprocess.run(["node", HERE / "compile.mjs", engine, library], check=True)
+        files = {f"engine/{name}": (engine / name).read_bytes() for name in ENGINE}
+        files |= dict(_page()) | {library.name: library.read_bytes()}
     shutil.rmtree(out, ignore_errors=True)
     entries = {path: _written(out, path, data) for path, data in sorted(files.items())}
     version = hashlib.sha256(json.dumps(entries, sort_keys=True).encode()).hexdigest()[:12]
@@ -81,15 +83,15 @@ def _written(out: Path, path: str, data: bytes) -> dict[str, object]:
     return entry | {"sent": len(data)}
 
 
-def _engine(work: Path) -> Iterator[tuple[str, bytes]]:
+def _engine(work: Path) -> Path:
+    """Fetch Python for browsers and return its folder."""
     subprocess.run(["npm", "pack", "--silent", f"pyodide@{PYODIDE}"], cwd=work, check=True, stdout=subprocess.DEVNULL)
     (packed,) = work.glob("pyodide-*.tgz")
     if base64.b64encode(hashlib.sha512(packed.read_bytes()).digest()).decode() != PYODIDE_SHA512:
         raise ValueError(f"pyodide {PYODIDE} from the registry is not the one that was pinned")
     with tarfile.open(packed) as archive:
         archive.extractall(work, filter="data")
-    for name in ENGINE:
-        yield f"engine/{name}", (work / "package" / name).read_bytes()
+    return work / "package"
 
 
 def _page() -> Iterator[tuple[str, bytes]]:
@@ -109,20 +111,18 @@ def _in_page(policy: str) -> str:
     return "; ".join(part for part in policy.split("; ") if not part.startswith("frame-ancestors"))
 
 
-def _library(work: Path) -> bytes:
-    """Return the engine and its libraries as a zip of bytecode, not packed in itself: the whole is packed once."""
-    wheels = work / "wheels"
+def _library(work: Path) -> Path:
+    """Gather the engine and its libraries in a zip, not packed in itself: the whole is packed once."""
+    wheels, out = work / "wheels", work / "library.zip"
     pip = [sys.executable, "-m", "pip", "--disable-pip-version-check", "--quiet"]
     subprocess.run([*pip, "download", "--no-deps", "--require-hashes", "--only-binary", ":all:",
                     "--python-version", "3.11", "--platform", "manylinux2014_x86_64", "--platform", "any",
                     "-r", HERE / "lock.txt", "-d", wheels], check=True)
     subprocess.run([*pip, "wheel", "--no-deps", "-w", wheels, SOURCE], check=True)
-    source, compiled = work / "source.zip", work / "library.zip"
-    with zipfile.ZipFile(source, "w") as archive:
+    with zipfile.ZipFile(out, "w") as archive:
         for name, data in sorted(_sources(wheels)):
             archive.writestr(name, data)
-    subprocess.run(["node", HERE / "compile.mjs", work / "package", source, compiled], check=True)
-    return _same_each_time(compiled)
+    return out
 
 
 def _sources(wheels: Path) -> Iterator[tuple[str, bytes]]:
@@ -138,15 +138,6 @@ def _is_needed(name: str) -> bool:
         return name.startswith(FONTTOOLS) and name.endswith(".py")
     return not name.startswith(LEFT_OUT) and not name.endswith((".so", ".pyi", ".c", "/")) and (
         ".data/" not in name and (".dist-info/" not in name or name.endswith("METADATA")))
-
-
-def _same_each_time(path: Path) -> bytes:
-    """Return a zip with the same content, its files in order and without their times."""
-    out = path.with_name("sorted.zip")
-    with zipfile.ZipFile(path) as archive, zipfile.ZipFile(out, "w") as made:
-        for name in sorted(archive.namelist()):
-            made.writestr(zipfile.ZipInfo(name, _OLD), archive.read(name))
-    return out.read_bytes()
 
 
 def main() -> None:

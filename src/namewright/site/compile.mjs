@@ -1,22 +1,33 @@
-// node compile.mjs ENGINE SOURCE.zip OUT.zip: modules as bytecode, made by the Python that will run them.
+// node compile.mjs ENGINE LIBRARY.zip: the modules of Python itself and of the library as bytecode, made by the Python
+// that will run them, in the place of their sources. What a page never asks for stays out of Python's own.
 import fs from "node:fs";
 import path from "node:path";
 import { pathToFileURL } from "node:url";
 
-const [engine, source, out] = process.argv.slice(2);
+const [engine, library] = process.argv.slice(2);
+const stdlib = path.join(engine, "python_stdlib.zip");
 const { loadPyodide } = await import(pathToFileURL(path.join(engine, "pyodide.mjs")));
 const python = await loadPyodide({ indexURL: path.resolve(engine) + "/" });
-python.unpackArchive(new Uint8Array(fs.readFileSync(source)), "zip", { extractDir: "/source" });
-const made = python.runPython(`
+python.runPython(`
 import compileall, io, os, pathlib, zipfile
 from py_compile import PycInvalidationMode
-os.chdir("/source")
-assert compileall.compile_dir(".", quiet=1, legacy=True, invalidation_mode=PycInvalidationMode.UNCHECKED_HASH)
-buffer = io.BytesIO()
-with zipfile.ZipFile(buffer, "w") as archive:
-    for each in sorted(pathlib.Path(".").rglob("*")):
-        if each.is_file() and each.suffix != ".py":
-            archive.write(each)
-buffer.getvalue()
+
+LEFT_OUT = ("_pyrepl", "unittest", "doctest.py", "pdb.py", "bdb.py", "pydoc.py", "imaplib.py", "mailbox.py", "smtplib.py",
+            "poplib.py", "ftplib.py", "xmlrpc", "turtle.py", "ensurepip", "venv", "trace.py", "cProfile.py", "profile.py",
+            "pstats.py", "tabnanny.py", "pyclbr.py", "idlelib", "tkinter", "curses", "dbm", "pickletools.py")
+
+def compiled(folder):
+    os.chdir(folder)
+    assert compileall.compile_dir(".", quiet=1, legacy=True, optimize=2, invalidation_mode=PycInvalidationMode.UNCHECKED_HASH)
+    buffer = io.BytesIO()
+    with zipfile.ZipFile(buffer, "w") as archive:
+        for each in sorted(pathlib.Path(".").rglob("*")):
+            if each.is_file() and each.suffix != ".py" and each.parts[0] not in LEFT_OUT and each.stem + ".py" not in LEFT_OUT:
+                archive.writestr(zipfile.ZipInfo(each.as_posix(), (1980, 1, 1, 0, 0, 0)), each.read_bytes())
+    return buffer.getvalue()
 `);
-fs.writeFileSync(out, made.toJs());
+for (const file of [library, stdlib]) {
+  const folder = "/source/" + path.basename(file, ".zip");
+  python.unpackArchive(new Uint8Array(fs.readFileSync(file)), "zip", { extractDir: folder });
+  fs.writeFileSync(file, python.globals.get("compiled")(folder).toJs());
+}
