@@ -47,12 +47,12 @@ def rows(lines: Iterable[tuple[str, Ruling, Form | None]], setter: Typesetter = 
         line = setter.ruled(ruling, round(spacing, 2)).line(text)
         if line.width_mm > sheet.right_edge - sheet.left_mm - 5.0:
             raise ValueError(f"“{text}” is {line.width_mm:.0f} mm wide")
-        maker = setter.cues(ruling, round(spacing, 2))
+        maker = setter.thorough_cues(ruling)
         y += maker.headroom_mm if form is None else 0.0
         space = blocks.row_space(ruling, [line])
         baseline, x = y + space.rise_mm, sheet.left_mm + 5.0
         inks: Sequence[Ink] = (blocks.letters_at(setter, line, form, x, baseline) if form is not None else
-                               [ink.moved(x, baseline) for ink in line_with_cues(maker, setter.inker(ruling), line)])
+                               line_with_cues(maker, setter.inker(ruling), line, maker.each(line), x, baseline))
         items.append(blocks.ruled_row(text, str(form), ruling, sheet.left_mm, sheet.right_edge, baseline, inks))
         y += space.height_mm + gap
     return Page(sheet.width_mm, y + 6.0, tuple(items))

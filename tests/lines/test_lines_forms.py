@@ -12,6 +12,7 @@ from namewright.lines import ink as inks
 from namewright.lines.forms import Form, Inker, pens_for
 from namewright.lines.ruling import PRESETS, preset
 from namewright.lines.setting import RuledLetters
+from namewright.pages.blocks import GUIDE_STYLES
 
 
 def luminance(colour: str) -> float:
@@ -153,3 +154,12 @@ def test_two_shapes_of_one_letter_are_both_drawn() -> None:
     for form in (Form.SOLID, Form.DOTTED):
         fragments = [piece.fragment for ink in inker.ink(both, form) for piece in ink.pieces]
         assert len(set(fragments)) == 2
+
+
+@pytest.mark.parametrize("name", [name for name, ruling in PRESETS.items() if ruling.lines])
+def test_the_faint_form_is_heavier_than_the_guide_lines(name: str) -> None:
+    """Their greys are alike, so weight tells them apart: by half at least from the lines within a letter."""
+    ruling = preset(name)
+    pens = pens_for(ruling)
+    widest = max(GUIDE_STYLES[line].width_mm for line in ruling.lines)
+    assert pens.faint_mm >= 1.5 * widest

@@ -48,12 +48,13 @@ def test_letters_that_have_no_code_point_are_there(repertoire: Repertoire) -> No
 
 
 def test_marks_are_told_by_where_they_hang(repertoire: Repertoire) -> None:
-    """An acute hangs above, a cedilla below; a form that only some letters take has no character."""
+    """An acute hangs above, a cedilla below; a form that only some letters or marks bring has no character."""
     at = {attach: {mark.name for mark in repertoire.marks_at(attach)} for attach in repertoire.attachments()}
     assert "acutecomb" in at["top"]
     assert "uni0327" in at["bottom"]
-    assert {mark.name for mark in repertoire.marks if mark.char is None} == {"uni030C.caronbeside",
-                                                                            "uni0327.turnedcommaabove"}
+    assert {mark.name for mark in repertoire.marks if mark.char is None} == {
+        "uni030C.caronbeside", "uni0327.turnedcommaabove", "acutecomb.acutebyhat", "gravecomb.gravebyhat",
+        "hookabovecomb.hookbyhat", "tildecomb.tildeoverbreve"}
 
 
 def test_letters_on_one_base(repertoire: Repertoire, alphabet: Alphabet) -> None:

@@ -34,7 +34,7 @@ from namewright.lines.setting import InkLetter, SetLine, pen_width_mm
 from namewright.store import LETTERS, Store
 
 _WIDE = 2.0  # pitches from dot to dot in the wide form; dots at the extremes keep a bowl round
-_DOTTED_MARK = 5.0  # pitches: a shorter mark over or under a letter is a thin stroke in a trace
+_DOTTED_MARK = 6.5  # pitches: a shorter mark over or under a letter is a thin stroke in a trace
 THIN = 0.6  # of a dot: that stroke's width
 _SPARSE = 4.5  # pitches an x-height has: under this a and e cannot be told by dots alone, and a pale line joins them
 _PALE_LINE = 0.5  # of a dot: that line's width
@@ -81,6 +81,16 @@ class Pens:
     def channel_mm(self) -> float:
         """Return the inside width of a hollow letter: a pencil's width, wider on tall lines."""
         return 2.2 * self.model_mm
+
+    @property
+    def mark_channel_mm(self) -> float:
+        """Return the inside width of a hollow letter's marks: narrower, so that two of them do not run together."""
+        return self.model_mm
+
+    @property
+    def faint_mm(self) -> float:
+        """Return the width of the faint form: plainly heavier than the guide lines, whose grey is much the same."""
+        return max(0.8 * self.model_mm, 0.75)
 
     @property
     def outline_mm(self) -> float:
@@ -160,7 +170,7 @@ class Inker:
         a trace, or i would be a short l.
         """
         pens = self.pens
-        wide = pens.channel_mm + 2 * pens.outline_mm
+        wide, narrow = (channel + 2 * pens.outline_mm for channel in (pens.channel_mm, pens.mark_channel_mm))
         sparse = self.ruling.x_height_mm < _SPARSE * pens.pitch_mm
         pale = ((Style(_PALE_LINE * pens.dot_mm, PALE), "strokes"),) if sparse else ()
         mark, point = Style(THIN * pens.dot_mm, DARK), (Style(LONE_DOT * pens.dot_mm, DARK), "points")
@@ -171,10 +181,10 @@ class Inker:
             Form.STARTS: ((Style(pens.start_mm, DARK), "starts"), (Style(pens.start_hole_mm, WHITE), "starts")),
             Form.DASHED: ((Style(0.6 * pens.model_mm, DARK, (2.2 * pens.dot_mm, 2.0 * pens.dot_mm)), "runs"),
                           (Style(1.2 * pens.model_mm, DARK), "points")),
-            Form.FAINT: ((Style(0.7 * pens.model_mm, FAINT), "strokes"),
-                         (Style(1.1 * pens.model_mm, FAINT), "points")),
-            Form.HOLLOW: ((Style(wide, BLACK), "strokes"), (Style(wide, BLACK), "points"),
-                          (Style(pens.channel_mm, WHITE), "strokes"), (Style(pens.channel_mm, WHITE), "points")),
+            Form.FAINT: ((Style(pens.faint_mm, FAINT), "strokes"), (Style(LONE_DOT * pens.faint_mm, FAINT), "points")),
+            Form.HOLLOW: ((Style(wide, BLACK), "base"), (Style(narrow, BLACK), "marks"), (Style(wide, BLACK), "points"),
+                          (Style(pens.channel_mm, WHITE), "base"), (Style(pens.mark_channel_mm, WHITE), "marks"),
+                          (Style(pens.channel_mm, WHITE), "points")),
             Form.BLANK: (),
         }
         return layers[form]
@@ -214,7 +224,8 @@ class Inker:
         if kind in ("thin", "wide thin"):
             marks = thin_marks(letter, self.pens.pitch_mm * (_WIDE if kind == "wide thin" else 1.0))
             return stroke_fragment(marks) if marks else None
-        drawn = [stroke for stroke in letter.strokes if not stroke.is_dot]
+        of_kind = {"base": letter.base_strokes, "marks": letter.mark_strokes}.get(kind, letter.strokes)
+        drawn = [stroke for stroke in of_kind if not stroke.is_dot]
         if kind == "letter":
             radius = (TEXT_DOT - TEXT_PEN) / 2 * self.ruling.x_height_mm
             drawn = [_ring(stroke.start, radius) if stroke.is_dot else stroke for stroke in letter.strokes]

@@ -49,6 +49,11 @@ class InkLetter:
     marks: int = 0
 
     @property
+    def base_strokes(self) -> tuple[Stroke, ...]:
+        """Return the strokes of the letter without its marks."""
+        return self.strokes[:len(self.strokes) - self.marks]
+
+    @property
     def mark_strokes(self) -> tuple[Stroke, ...]:
         """Return the strokes of the letter's marks."""
         return self.strokes[len(self.strokes) - self.marks:]

@@ -57,9 +57,15 @@ def _solid(letter: InkLetter, shift: float, setup: DrawingSetup) -> Shape:
 
 
 def _hollow(letter: InkLetter, shift: float, setup: DrawingSetup) -> Shape:
-    outside, channel = _hollow_mm(setup.pens), setup.pens.channel_mm
-    return without(_inked(letter.strokes, shift, setup, outside, outside),
-                   _inked(letter.strokes, shift, setup, channel, channel))
+    edges = 2 * setup.pens.outline_mm
+    return without(_channels(letter, shift, setup, edges), _channels(letter, shift, setup, 0.0))
+
+
+def _channels(letter: InkLetter, shift: float, setup: DrawingSetup, more_mm: float) -> Shape:
+    """Return the insides of a hollow letter and its marks, each ``more_mm`` wider."""
+    wide, narrow = setup.pens.channel_mm + more_mm, setup.pens.mark_channel_mm + more_mm
+    return union([_inked(letter.base_strokes, shift, setup, wide, wide),
+                  _inked(letter.mark_strokes, shift, setup, narrow, wide)])
 
 
 def _hollow_mm(pens: Pens) -> float:
