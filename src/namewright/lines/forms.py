@@ -95,7 +95,7 @@ class Pens:
     @property
     def outline_mm(self) -> float:
         """Return the line width of a hollow letter's outline."""
-        return max(0.25, 0.3 * self.model_mm)
+        return max(0.2, 0.3 * self.model_mm)
 
 
 def pens_for(ruling: Ruling) -> Pens:
