@@ -56,7 +56,7 @@ def test_hollow_marks_do_not_run_together(alphabet: Alphabet, ruling: str) -> No
         parts += [covered(one, (pens.channel_mm if one.is_dot else pens.mark_channel_mm) + edges)
                   for one in ink.mark_strokes]
         assert len(parts) > 1
-        assert all(one.distance(other) > 0.05 for one, other in combinations(parts, 2)), char
+        assert all(one.distance(other) > 0.01 for one, other in combinations(parts, 2)), char
 
 
 @pytest.mark.parametrize("char", "ậệộặẬỆ")
