@@ -2,12 +2,10 @@
 
 from __future__ import annotations
 
-import io
 import re
 import xml.etree.ElementTree as ET
 
 import pytest
-from PIL import Image
 
 from namewright.lines.ink import Ink, Style, line
 from namewright.lines.ruling import GuideLine, preset
@@ -109,14 +107,3 @@ def test_same_page_same_text(setter: Typesetter) -> None:
     used, _ = sheet(setter, name="Łucja")
     fresh, _ = sheet(Typesetter(), name="Łucja")
     assert page_svg(used) == page_svg(fresh)
-
-
-@pytest.mark.parametrize(("dpi", "size"), [(72, (612, 792)), (150, (1275, 1650))])
-def test_png_has_the_size_of_the_paper(setter: Typesetter, dpi: int, size: tuple[int, int]) -> None:
-    """A PNG of a Letter page has 8.5 × dpi by 11 × dpi pixels, white but for the ink."""
-    page, _ = sheet(setter)
-    image = Image.open(io.BytesIO(page_png(page, dpi))).convert("L")
-    assert image.size == size
-    assert image.getpixel((1, 1)) == 255
-    darkest, _ = image.getextrema()
-    assert darkest < 40

@@ -9,7 +9,6 @@ from pathlib import Path
 import pytest
 from fontTools.ttLib import TTFont
 
-from namewright.cli import main
 from namewright.letters.alphabet import Alphabet
 from namewright.truetype.build import Plan, build_font, plan_fonts
 from namewright.truetype.characters import ZONE
@@ -87,9 +86,3 @@ def test_fonts_follow_the_alphabet_that_is_given(few: Alphabet) -> None:
     assert ours["glyf"]["o"] != other["glyf"]["o"]
     assert ours["glyf"]["n"] == other["glyf"]["n"]
     assert other["name"].getDebugName(16) == "Other Letters"
-
-
-def test_command_refuses_a_folder_that_is_not_there(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
-    """A missing folder is named, and nothing is made."""
-    assert main(["fonts", "-o", str(tmp_path / "none")]) == 2
-    assert "There is no folder" in capsys.readouterr().err

@@ -1,0 +1,34 @@
+"""The page of the class: everyone on it, what is chosen ticked, rulings by where ones like them are used."""
+
+from __future__ import annotations
+
+import re
+
+from webhelp import Visitor
+
+from namewright.lines.ruling import PRESETS
+from namewright.web.class_page import CHOICES
+
+
+def test_everyone_stands_on_it_and_the_sheets_are_ticked(settled: Visitor) -> None:
+    """All seven by their labels; of the kinds of pages only sheets are chosen before anybody chose."""
+    page = settled.get("/class").text
+    for label in ("Ottilka", "Kirrin", "Miri", "Íñigo", "Katla", "Kasimir", "Bo"):
+        assert label in page, label
+    ticked = re.findall(r'<input[^>]*name="what"[^>]*value="(\w+)"[^>]*checked', page)
+    assert ticked == ["sheets"]
+
+
+def test_every_choice_and_every_ruling_can_be_made(settled: Visitor) -> None:
+    """Each by its word, once in its list."""
+    page = settled.get("/class").text
+    offered = re.findall(r'<option value="([^"]*)"', page)
+    for words in CHOICES.values():
+        assert set(words) <= set(offered)
+    assert set(PRESETS) <= set(offered)
+
+
+def test_without_children_there_is_the_place_to_paste_them(visitor: Visitor) -> None:
+    answer = visitor.get("/class")
+    assert answer.status_code == 302
+    assert answer.headers["Location"].startswith("/class/list")
