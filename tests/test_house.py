@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import ast
 import re
 import tomllib
+from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
@@ -53,3 +55,57 @@ def test_an_import_that_goes_up_is_found(tmp_path: Path, monkeypatch: pytest.Mon
     monkeypatch.syspath_prepend(str(tmp_path))
     assert lint_imports(config_filename=str(rules), no_cache=True, no_logo=True) != 0
     assert "upside.cellar" in capfd.readouterr().out
+
+
+# --- every module has its tests where they are looked for ----------------------------------------------------
+
+SOURCE, TESTS = ROOT / "src" / "namewright", ROOT / "tests"
+NO_LOGIC = frozenset({"roster/children", "roster/contents"})
+"""Values alone, with at most a way to read one of their fields."""
+TRIED_IN = {
+    "classbook/traces": "classbook/test_erased_everywhere", "commands/know": "pages/test_know",
+    "lines/arrows": "lines/test_lines_cues", "making/knowing": "pages/test_know", "making/moves": "commands/test_next",
+    "output/_cairo": "output/test_png", "output/pdf/document": "outside/test_pdf",
+    "output/pdf/forms": "outside/test_pdf_drawing", "output/pdf/tags": "outside/test_pdf_structure",
+    "output/record_csv": "pages/test_record_table", "pages/beside": "pages/test_pages_sheet",
+    "pages/pictograms": "pages/test_pages_sheet", "pages/record": "pages/test_record_table",
+    "pages/strips": "pages/test_tile_sheet", "practice/chant": "outside/test_practice_tiles_and_chant",
+    "practice/friends": "practice/test_letter_hunt_and_friends", "practice/gaps": "practice/test_gaps_and_mixing",
+    "practice/letter_hunt": "practice/test_letter_hunt_and_friends", "practice/mixing": "practice/test_gaps_and_mixing",
+    "practice/name_likeness": "outside/test_practice_names_alike",
+    "practice/tile_set": "outside/test_practice_tiles_and_chant", "practice/unkind": "practice/test_gaps_and_mixing",
+    "roster/pasted": "roster/test_roster_pastes", "roster/several": "roster/test_roster_pastes",
+    "roster/unfolding": "roster/test_roster_pastes", "site/build": "site/test_site_browser",
+    "web/clapping": "web/test_web_week", "web/class_pdf": "web/test_printing", "web/copies": "site/test_site_browser",
+    "web/next_month": "web/test_web_week", "web/prompt": "web/test_web_guard",
+}
+"""Modules that are tried under another name, beside what they belong to, and where."""
+FOLDERS = {"pages/know": "pages/test_know"}
+"""Folders inside a room whose modules are tried together."""
+
+
+def modules() -> Iterator[tuple[str, ...]]:
+    """Yield each module that does something, as the parts of its path."""
+    for path in sorted(SOURCE.rglob("*.py")):
+        parts = path.relative_to(SOURCE).with_suffix("").parts
+        does = any(isinstance(node, ast.FunctionDef) for node in ast.walk(ast.parse(path.read_text("utf-8"))))
+        if does and not parts[-1].startswith("__"):
+            yield parts
+
+
+def is_named_after(test: Path, module: tuple[str, ...]) -> bool:
+    """Say whether a file of tests is named after a module: by its name in its room, or by room or folder and name."""
+    room, name = module[0], module[-1]
+    in_room = len(module) == 1 or test.parent.name == room
+    return (in_room and test.stem == f"test_{name}") or (
+        len(module) > 1 and test.stem in (f"test_{room}_{name}", f"test_{module[-2]}_{name}"))
+
+
+def test_every_module_has_its_tests() -> None:
+    """In a file named after it, or in the one that is told above; no row of that table is idle."""
+    files = list(TESTS.rglob("test_*.py"))
+    without = {"/".join(module) for module in modules() if not any(is_named_after(test, module) for test in files)}
+    told = {name for name in without if name in TRIED_IN or name in NO_LOGIC or name.rpartition("/")[0] in FOLDERS}
+    assert sorted(without - told) == []
+    assert sorted({*TRIED_IN, *NO_LOGIC} - without) == []
+    assert [name for name in (*TRIED_IN.values(), *FOLDERS.values()) if not (TESTS / f"{name}.py").exists()] == []
