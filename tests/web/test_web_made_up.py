@@ -15,6 +15,8 @@ import pytest
 from webhelp import HOST, Visitor, finished
 
 from namewright.lines.ruling import PRESETS
+from namewright.names.beats import UNSAID, readings, typed
+from namewright.names.clusters import clusters
 from namewright.wording import languages, wording
 from wording.made_up import MADE_UP, made_up_languages, unmarked
 
@@ -25,6 +27,9 @@ LIST = ("Room 9 - the Alder class\nTamsel, Ottilka\nBRANE, KIRRIN\nMirel Vost (g
 ASIDE = ("Namewright", "class.db", "aide", "mm", "room", "cjk unified ideograph-674e",
          "cjk unified ideograph-5929", *PRESETS, *MADE_UP,
          *(wording(language).say("page.language") for language in languages()))
+# The beats of these names, alone and as they are typed.
+_WAYS = [way for name in NAMES for way in readings(clusters(name), UNSAID)]
+BEATS = {*(part.strip(" -") for way in _WAYS for part in way), *map(typed, _WAYS)}
 _READ = ("alt", "aria-label", "title", "placeholder", "label", "content")
 _SET_BY_THE_SCRIPT = ("data-offline", "data-fitted", "data-kept", "data-found", "data-one", "data-none", "data-all",
                       "data-heading", "data-alt")
@@ -58,7 +63,7 @@ def read(page: str) -> list[str]:
     """Return the words of a page that have no mark and are no name: each single letter is a letter of a name."""
     reader = _Read()
     reader.feed(page)
-    return [word for word in unmarked("\n".join(reader.texts), (*NAMES, *ASIDE)) if len(word) > 1]
+    return [word for word in unmarked("\n".join(reader.texts), (*NAMES, *ASIDE, *BEATS)) if len(word) > 1]
 
 
 @pytest.fixture(params=MADE_UP)
@@ -86,9 +91,15 @@ def test_no_screen_says_a_word_of_its_own(elsewhere: Visitor) -> None:
     noted = elsewhere.post("/child/1/seen", {"day": "2026-03-02", "letter": ["0"], "once": "a", "support": "full"})
     pages["noted"] = elsewhere.get(noted.headers["Location"]).text
     for path in ("/", "/class", "/class/list", "/class/list?new=1", "/now", "/lines", "/seen", "/child/1/lines",
-                 "/child/1/seen", "/child/1/home", "/child/1/home?in=es", "/screen?child=1", "/class/erase",
+                 "/child/1/seen", "/class/week", "/class/next", "/class/beats", "/child/1/home", "/child/1/home?in=es", "/screen?child=1", "/class/erase",
                  "/print/pages?what=sheets&child=1", "/print/none"):
         pages[path] = elsewhere.get(path).text
+    seat = elsewhere.post("/class/week/seats", {"one": "1", "other": "2", "wish": "apart"})
+    pages["seat"] = elsewhere.get(seat.headers["Location"]).text
+    pages["no seat"] = elsewhere.post("/class/week/seats", {"one": "1", "other": "1", "wish": "apart"}).text
+    pages["no tables"] = elsewhere.post("/class/week", {"tables": "0"}).text
+    pages["beats"] = elsewhere.get(elsewhere.post("/child/1/beats", {"beats": ""}).headers["Location"]).text
+    pages["home"] = elsewhere.get(elsewhere.post("/child/1/home", {"in": "es"}).headers["Location"] + "&in=en").text
     pages["which"] = elsewhere.post("/now", {"letters": "b", "size": "sheet"}).text
     pages["cannot"] = elsewhere.post("/now", {"letters": "天", "size": "sheet"}).text
     pages["nothing"] = elsewhere.post("/print", {"who": "all"}).text
