@@ -91,7 +91,8 @@ def test_no_screen_says_a_word_of_its_own(elsewhere: Visitor) -> None:
     noted = elsewhere.post("/child/1/seen", {"day": "2026-03-02", "letter": ["0"], "once": "a", "support": "full"})
     pages["noted"] = elsewhere.get(noted.headers["Location"]).text
     for path in ("/", "/class", "/class/list", "/class/list?new=1", "/now", "/lines", "/seen", "/child/1/lines",
-                 "/child/1/seen", "/class/week", "/class/next", "/class/beats", "/child/1/home", "/child/1/home?in=es", "/screen?child=1", "/class/erase",
+                 "/child/1/seen", "/class/week", "/class/next", "/class/beats", "/child/1/home",
+                 "/child/1/home?in=es", "/screen?child=1", "/class/erase",
                  "/print/pages?what=sheets&child=1", "/print/none"):
         pages[path] = elsewhere.get(path).text
     seat = elsewhere.post("/class/week/seats", {"one": "1", "other": "2", "wish": "apart"})
