@@ -100,7 +100,7 @@ def test_no_screen_says_a_word_of_its_own(elsewhere: Visitor) -> None:
     pages["no seat"] = elsewhere.post("/class/week/seats", {"one": "1", "other": "1", "wish": "apart"}).text
     pages["no tables"] = elsewhere.post("/class/week", {"tables": "0"}).text
     pages["beats"] = elsewhere.get(elsewhere.post("/child/1/beats", {"beats": ""}).headers["Location"]).text
-    pages["home"] = elsewhere.get(elsewhere.post("/child/1/home", {"in": "es"}).headers["Location"] + "&in=en").text
+    pages["home"] = elsewhere.get(elsewhere.post("/child/1/home", {"in": MADE_UP[0]}).headers["Location"]).text
     pages["which"] = elsewhere.post("/now", {"letters": "b", "size": "sheet"}).text
     pages["cannot"] = elsewhere.post("/now", {"letters": "天", "size": "sheet"}).text
     pages["nothing"] = elsewhere.post("/print", {"who": "all"}).text
