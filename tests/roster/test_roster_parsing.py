@@ -9,7 +9,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from namewright.message import Message, message, together
+from namewright.message import Message, Problem, message, together
 from namewright.names.clusters import clusters
 from namewright.roster.children import Child, LineReport, Outcome, Roster, RosterError
 from namewright.roster.labels import labels
@@ -203,6 +203,32 @@ def test_quoted_cell_over_two_lines() -> None:
     roster = read_roster('Given,Family,Notes\nKatie,Moss,"likes\nbirds"\nBen,Oak,')
     assert [c.practice for c in roster.children] == ["Katie", "Ben"]
     assert roster.lines[2].notes == (message("roster.continues", line=2),)
+
+
+@pytest.mark.parametrize(("text", "columns", "practised"), [
+    ("Zorb\tQuix\nVexil\tQuorra", "given,family", ["Zorb", "Vexil"]),
+    ("Zorb\tQuix\nVexil\tQuorra", "family,given", ["Quix", "Quorra"]),
+    ("7;Zorb;Quix\n8;Vexil;Quorra", "other,family,given", ["Quix", "Quorra"]),
+    ("Mia Chen\tAnna Bell\nLeo Park\tRuth Olmo", "name,other", ["Mia", "Leo"]),
+])
+def test_columns_that_nothing_tells_apart_are_asked_about(text: str, columns: str, practised: list[str]) -> None:
+    """Reading stops with both readings; the answer becomes a line of titles, and the list is then read as said."""
+    with pytest.raises(RosterError) as asked:
+        read_roster(text)
+    assert asked.value.message.key in ("roster.two_readings", "roster.two_wholes")
+    assert asked.value.message["one"] != asked.value.message["other"]
+    roster = read_roster(text, columns=columns)
+    assert [child.practice for child in roster.children] == practised
+    assert [child.practice for child in read_roster(roster.text).children] == practised
+
+
+@pytest.mark.parametrize("columns", ["zip", "other", "given;family", ""])
+def test_words_for_columns(columns: str) -> None:
+    if columns:
+        with pytest.raises(Problem):
+            read_roster("Mia\tChen", columns=columns)
+    else:
+        assert read_roster("Mia\tChen", columns=columns).children
 
 
 SETTINGS = [

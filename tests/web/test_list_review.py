@@ -172,3 +172,15 @@ def test_four_times_the_lines_are_about_four_times_the_work(visitor: Visitor, sh
     few, many = ("\n".join(shape.format(n=n) for n in range(count)) for count in (20, 80))
     calls(visitor, few)  # what is kept from the first time on
     assert calls(visitor, many) < 6 * calls(visitor, few)
+
+
+def test_which_column_holds_the_names_is_asked_and_answered_by_a_button(visitor: Visitor) -> None:
+    """Of two columns that nothing tells apart, each is offered; the answer becomes a line of titles."""
+    sent = {"based": "0", "practise": "given", "text": "Zorb\tQuix\nVexil\tQuorra"}
+    asked = visitor.post("/class/list/read", sent)
+    assert asked.status_code == 422
+    assert 'value="given,family"' in asked.text
+    assert 'value="family,given"' in asked.text
+    answered = visitor.post("/class/list/read", {**sent, "columns": "family,given"})
+    assert answered.status_code == 200
+    assert 'value="Family name\tGiven name"' in answered.text

@@ -13,9 +13,10 @@ import openpyxl
 import pytest
 from made_up import MADE_UP, unmarked
 
-from namewright.message import Message, message
+from namewright.message import Message, Problem, message
 from namewright.roster import parsing, reader_process, sources, workbook
 from namewright.roster.children import Roster, RosterError
+from namewright.roster.headers import titles_for
 from namewright.roster.parsing import FILE, PASTED, load_roster, read_roster, roster_from_bytes
 from namewright.settings import NamePart
 from namewright.wording import wording
@@ -32,7 +33,8 @@ LISTS = (
     "Xeno, Wren, Rook\n!!!\n123\n\u0301\n(quiet)\nXeno", "x" * 90, "x" * 500, "", "Name\n", "12\n13",
     "a\n" * 60, "a" * 9000, "Xeno Yara iii\nMaría Wren Xeno-Yara\nXeno Yara Wren\nYARA Xeno\nXeno III",
     "Mia; Leo\nXeno", "Mia, Xeno\nYara", "<li>Xeno</li>",
-    "Kim Min-jun\nXeno", "Name\tLanguage\nXeno\tqqqqqq", "[9/3/26, 8:10] Wren: Xeno",
+    "Kim Min-jun\nXeno", "Name\tLanguage\nXeno\tqqqqqq",
+    "Zorb\tQuix\nVexil\tQuorra", "Mia Chen\tAnna Bell\nLeo Park\tRuth Olmo", "[9/3/26, 8:10] Wren: Xeno",
     "Xeno <x@y.example>, Yara <z@y.example>",
     "Juan Carlos\nBus: Wren\nXeno 7\nTeacher: Wren\nGrade: K\nRoom Grade 2\nXeno iii",
 )
@@ -121,7 +123,9 @@ def all_told(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> tuple[Message, 
         made += [_refused(shut)]
         patch.setattr(reader_process, "_places", reader_process.BoundedSemaphore(0))
         made += [_no_place()]
-    return tuple(dict.fromkeys(note for each in made for note in _told(each)))
+    with pytest.raises(Problem) as no_columns:
+        titles_for("qqq")
+    return tuple(dict.fromkeys((no_columns.value.message, *(note for each in made for note in _told(each)))))
 
 
 def _no_place() -> RosterError:

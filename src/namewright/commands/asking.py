@@ -124,8 +124,8 @@ def _of_book(book: Classbook, children: Sequence[BookChild], placed: Sequence[Pl
 def _of_list(options: argparse.Namespace) -> Roster:
     part = NamePart(options.practise or NamePart.GIVEN)
     if options.roster == "-":
-        return roster_from_bytes(pasted(), PASTED, part)
-    return load_roster(Path(options.roster), part)
+        return roster_from_bytes(pasted(), PASTED, part, options.columns or "")
+    return load_roster(Path(options.roster), part, options.columns or "")
 
 
 def pasted() -> bytes:

@@ -47,6 +47,7 @@ def add(commands: Commands) -> None:
         doing.add_argument(f"--{word}", metavar=place("children"), help=explained(f"class.{word}"))
     doing.add_argument("--names-in", choices=list(SPOKEN), metavar=place("language"),
                        help=explained("class.names_in", known=SPOKEN))
+    parser.add_argument("--columns", metavar=place("columns"), help=explained("option.columns"))
     parser.add_argument("--yes", action="store_true", help=explained("class.yes"))
     parser.add_argument("--everywhere", action="store_true", help=explained("class.everywhere"))
     parser.add_argument("--whole-list", action="store_true", help=explained("class.whole"))
@@ -87,7 +88,8 @@ def _take(options: argparse.Namespace) -> int:
     data, name = ((sys.stdin.buffer.read(MAX_BYTES + 1), PASTED) if options.source == "-" else
                   (read_bytes(Path(options.source)), Path(options.source).name))
     text, notes = decode(data, name)
-    read_roster(text, name)  # a list that cannot be read makes no class
+    read = read_roster(text, name, columns=options.columns or "")  # a list that cannot be read makes no class
+    text = read.text or text
     with opened(options.file, create=True) as book:
         update = book.update_roster(text, who=options.who, whole=options.whole_list)
         labels = {one.id: one.child.label for one in book.children(left=True)}

@@ -10,6 +10,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Sequence
 
+from namewright.message import Problem
 from namewright.roster.header_words import (
     ABOUT_THE_CHILD,
     CHILD_CALLED,
@@ -24,6 +25,7 @@ from namewright.roster.vocabulary import HANDS, NAME_ROLES, OTHER_PEOPLE, Role, 
 from namewright.settings import Hand
 
 _LONGEST_HEADER = 80
+_TITLES = {"given": "Given name", "family": "Family name", "name": "Full name", "other": "Notes"}
 _OWNED = frozenset(("kindes", "l'enfant", "enfant", "l'eleve", "hijo", "hija", "filho", "filha", "figlio", "figlia"))
 _CAMEL = re.compile(r"(?<=[a-z])(?=[A-Z])")
 _SIGNS = str.maketrans("’_", "' ", "?¿!*")
@@ -118,6 +120,15 @@ def family_first(title: str) -> bool:
 def given_first(title: str) -> bool:
     """Say whether a header tells that whole names below it open with the given name."""
     return bool(_GIVEN_THEN_FAMILY.search(_ordered(title)))
+
+
+def titles_for(columns: str) -> list[str]:
+    """Return the titles of columns that were said in words: ``given,family``, ``other,name``. Raises Problem."""
+    words = [word.strip().lower() for word in columns.split(",")]
+    wrong = next((word for word in words if word not in _TITLES), None)
+    if wrong is not None or not {"given", "family", "name"}.intersection(words):
+        raise Problem("roster.no_columns", typed=columns[:60], known=tuple(_TITLES))
+    return [_TITLES[word] for word in words]
 
 
 def _ordered(title: str) -> str:

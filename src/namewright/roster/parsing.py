@@ -23,7 +23,7 @@ from namewright.roster.rows import ONE_EACH, Entry, LeftOut, read_row, settle
 from namewright.roster.sources import decode, read_bytes
 from namewright.roster.tidy import Tidied, scrub
 from namewright.roster.unfolding import Judge, unfold
-from namewright.roster.vocabulary import fold
+from namewright.roster.vocabulary import Role, fold
 from namewright.settings import NamePart
 
 _ABOVE_HEADER = message("roster.above_header")
@@ -43,11 +43,14 @@ class _Draft:
     notes: tuple[Message, ...] = ()
 
 
-def read_roster(text: str, source: Message | str = PASTED, part: NamePart = NamePart.GIVEN) -> Roster:
+def read_roster(
+    text: str, source: Message | str = PASTED, part: NamePart = NamePart.GIVEN, columns: str = ""
+) -> Roster:
     """Read a roster from ``text``; ``part`` is what a child practises unless its own row says otherwise.
 
-    ``source`` is how errors name the text: words of ours, or the name of a file. Raises RosterError if there is no
-    child in it, or too much text.
+    ``source`` is how errors name the text: words of ours, or the name of a file. ``columns`` says what the columns hold
+    (``given,family``), where the text does not. Raises RosterError if there is no child in it, too much text, or
+    nothing that tells which of two columns holds the name to practise.
     """
     if len(text) > MAX_BYTES:
         raise RosterError("roster.text_large", source=source, megabytes=MAX_BYTES // 1_000_000)
@@ -56,14 +59,26 @@ def read_roster(text: str, source: Message | str = PASTED, part: NamePart = Name
     if len(lines) > MAX_LINES:
         raise RosterError("roster.text_long", source=source, count=len(lines), most=MAX_LINES)
     clean = [scrub(line) for line in lines]
-    unfolded, table, judge = unfold([line.text for line in clean])
+    unfolded, table, judge = unfold([line.text for line in clean], columns)
     drafts = _note_repeats(_draft_rows(table, part, judge), unfolded)
     children = _children([draft for draft in drafts if draft.entry])
     reports = _reports(_typed(lines, clean, unfolded), clean, unfolded, drafts, children)
     if not children:
         raise RosterError(_no_children(source, reports), reports)
+    if table.doubt:
+        raise RosterError(_two_readings(table, unfolded), reports)
     same = [line.text for line in unfolded] == [line.text for line in clean]
     return Roster(tuple(children.values()), reports, text="" if same else "\n".join(report.text for report in reports))
+
+
+def _two_readings(table: Table, unfolded: Sequence[Line]) -> Message:
+    """Return the question which of two columns holds the name to practise, with the first row as an example."""
+    first, second = table.doubt or (0, 1)
+    row = next(row for row in table.rows if row.line != table.header and len(row.cells) > max(first, second)
+               and row.cells[first] and row.cells[second])
+    whole = Role.FULL in table.roles
+    return message("roster.two_wholes" if whole else "roster.two_readings", line=unfolded[row.line].origin + 1,
+                   one=row.cells[first], other=row.cells[second], first=first + 1, second=second + 1)
 
 
 def _typed(lines: Sequence[str], clean: Sequence[Tidied], unfolded: Sequence[Line]) -> list[str]:
@@ -71,16 +86,18 @@ def _typed(lines: Sequence[str], clean: Sequence[Tidied], unfolded: Sequence[Lin
     return [lines[line.origin] if line.text == clean[line.origin].text else line.text for line in unfolded]
 
 
-def load_roster(path: Path, part: NamePart = NamePart.GIVEN) -> Roster:
+def load_roster(path: Path, part: NamePart = NamePart.GIVEN, columns: str = "") -> Roster:
     """Read a roster from a .txt, .csv, .tsv or .xlsx file. Raises RosterError as `read_roster` does."""
-    return roster_from_bytes(read_bytes(path), path.name, part)
+    return roster_from_bytes(read_bytes(path), path.name, part, columns)
 
 
-def roster_from_bytes(data: bytes, source: Message | str = FILE, part: NamePart = NamePart.GIVEN) -> Roster:
+def roster_from_bytes(
+    data: bytes, source: Message | str = FILE, part: NamePart = NamePart.GIVEN, columns: str = ""
+) -> Roster:
     """Read a roster from the bytes of a file, told apart by content and not by its name."""
     text, notes = decode(data, source)
     try:
-        return replace(read_roster(text, source, part), notes=notes)
+        return replace(read_roster(text, source, part, columns), notes=notes)
     except RosterError as error:  # what is wrong with the file may be why nobody was found
         raise RosterError(together(error.message, *notes), error.lines) from None
 

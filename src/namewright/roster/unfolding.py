@@ -12,9 +12,9 @@ from dataclasses import replace
 from namewright.message import message
 from namewright.names.clusters import is_letter
 from namewright.roster.beside import strip_numbering
-from namewright.roster.columns import Table, lay_out, split_cells, stray_cells
+from namewright.roster.columns import WIDE_SPACE, Table, lay_out, split_cells, stray_cells
 from namewright.roster.header_words import SOLO_HEADERS
-from namewright.roster.headers import family_first, given_first
+from namewright.roster.headers import family_first, given_first, titles_for
 from namewright.roster.headings import heading_reason
 from namewright.roster.known import lean
 from namewright.roster.name_order import Order, order_of
@@ -29,9 +29,14 @@ _MOST_ASKED = 2_000
 """Characters of a line that are looked through for several children: a longer one is no list of names but a text."""
 
 
-def unfold(lines: Sequence[str]) -> tuple[list[Line], Table, Judge]:
-    """Return the lines of a text, one child in each where that is sure, how they are laid out, and their judge."""
+def unfold(lines: Sequence[str], columns: str = "") -> tuple[list[Line], Table, Judge]:
+    """Return the lines of a text, one child in each where that is sure, how they are laid out, and their judge.
+
+    ``columns`` says what each column holds, empty where nobody said: its titles become a line. Raises Problem.
+    """
     found = unwrapped(lines)
+    if columns:
+        found = _titled(found, titles_for(columns))
     for _ in range(_MOST_ROUNDS):  # what is found apart may tell more of the rest
         table = lay_out([line.text for line in found])
         judge = Judge(whole_names(table))
@@ -40,6 +45,15 @@ def unfold(lines: Sequence[str]) -> tuple[list[Line], Table, Judge]:
             return found, table, judge
     table = lay_out([line.text for line in found])
     return found, table, Judge(whole_names(table))
+
+
+def _titled(found: list[Line], titles: Sequence[str]) -> list[Line]:
+    """Put titles over the columns, in place of those that stand there."""
+    table = lay_out([line.text for line in found])
+    sign = "   " if table.delimiter == WIDE_SPACE else table.delimiter or " "
+    at = table.header if table.header is not None else 0
+    title = Line(sign.join(titles), found[at].origin if found else 0)
+    return [*found[:at], title, *found[at + (table.header is not None) :]]
 
 
 def whole_names(table: Table) -> list[str]:

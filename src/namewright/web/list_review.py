@@ -17,7 +17,7 @@ from werkzeug.wrappers import Response
 
 from namewright.classbook import ClassbookError, RosterUpdate
 from namewright.letters.alphabet import MissingLetters
-from namewright.message import Message, message
+from namewright.message import Field, Message, Problem, message
 from namewright.roster.children import LineReport, Outcome, RosterError
 from namewright.roster.parsing import read_roster
 from namewright.roster.reader_process import decode_in_a_process
@@ -33,6 +33,8 @@ MAX_CHARACTERS = 500 * MAX_LINES  # reading takes time with every one, and nobod
 _MENDED = 0.6
 _FEW = 2  # notes alike that still stand on their own lines
 _UNUSED = "roster.columns"
+_ASKED = {"roster.two_readings": ("given", "family"), "roster.two_wholes": ("name", "other")}
+_TURNS = ("first", "second")
 
 
 @dataclass(frozen=True)
@@ -70,6 +72,21 @@ class Reading:
         counts = Counter(note for report in self.lines for note in report.notes if not self._said_once(note))
         return [(note, count) for note, count in counts.items() if count > max(_FEW, self.children / 2)]
 
+    @property
+    def ways(self) -> tuple[tuple[Field, str], ...]:
+        """Return the ways to read two columns of names, where that is asked: the name to practise, and what to send."""
+        if self.problem is None or self.problem.key not in _ASKED:
+            return ()
+        (kept, other), told = _ASKED[self.problem.key], self.problem
+        places = [(int(str(told[one])) - 1, int(str(told[two])) - 1) for one, two in (_TURNS, _TURNS[::-1])]
+        return tuple((told[name], _columns_said({at: kept, beside: other}))
+                     for name, (at, beside) in zip(("one", "other"), places, strict=True))
+
+    @cached_property
+    def moved(self) -> Mapping[int, int]:
+        """Return where each line that was sent stands now that lines of several children are told apart."""
+        return {report.source_line: report.line for report in reversed(self.lines)}
+
     def _said_once(self, note: Message) -> bool:
         return bool(self.columns) and note.key == _UNUSED
 
@@ -91,7 +108,11 @@ class Reading:
         return [*notes, *([MissingLetters(missing).message] if missing else ())]
 
 
-def read(text: str, part: NamePart, notes: tuple[Message, ...] = ()) -> Reading:
+def _columns_said(held: Mapping[int, str]) -> str:
+    return ",".join(held.get(at, "other") for at in range(max(held) + 1))
+
+
+def read(text: str, part: NamePart, notes: tuple[Message, ...] = (), columns: str = "") -> Reading:
     """Read a list for the screen; what cannot be read is said, never raised."""
     if not text.strip():
         return Reading(text, problem=message("web.list.empty"))
@@ -100,10 +121,12 @@ def read(text: str, part: NamePart, notes: tuple[Message, ...] = ()) -> Reading:
     if len(text) > MAX_CHARACTERS:
         return Reading(text[:MAX_CHARACTERS], problem=message("web.list.too_long", most=MAX_CHARACTERS))
     try:
-        roster = read_roster(text, message("roster.list"), part)
+        roster = read_roster(text, message("roster.list"), part, columns)
     except RosterError as error:
         return Reading(text, error.lines, notes, error.message)
-    return Reading(text, roster.lines, (*notes, *roster.notes))
+    except Problem as error:
+        return Reading(text, problem=error.message)
+    return Reading(roster.text or text, roster.lines, (*notes, *roster.notes))
 
 
 @pages.get("/class/list")
@@ -144,10 +167,11 @@ def _sent_ids() -> dict[int, int]:
 def read_again() -> str | tuple[str, int]:
     """Read what was sent and show how; nothing is kept. ``part=lines`` returns the lines alone, for the script."""
     text, notes, problem = _sent()
-    reading = Reading("", problem=problem) if problem else read(text, _part(), notes)
+    reading = Reading("", problem=problem) if problem else read(text, _part(), notes, request.form.get("columns", ""))
+    ids = {reading.moved.get(line, line): who for line, who in _sent_ids().items()}
     if request.args.get("part") == "lines":
-        return render_template("_lines.html", reading=reading, ids=_sent_ids())
-    page = _page(reading, fresh=not reading.lines, based=_based())
+        return render_template("_lines.html", reading=reading, ids=ids)
+    page = _page(reading, fresh=not reading.lines, based=_based(), ids=ids)
     return (page, 422) if reading.problem else page
 
 
@@ -185,7 +209,7 @@ def keep() -> str | tuple[str, int] | Response:
     if reading.problem:
         return _page(Reading(text, reading.lines, notes, problem or reading.problem), based=_based()), 422
     try:
-        update = _kept(text)
+        update = _kept(text, reading)
         keep_groups()
     except ClassbookError:
         if book().roster_id() == _based():
@@ -194,12 +218,13 @@ def keep() -> str | tuple[str, int] | Response:
     return redirect(url_for("room.show", told=desk().tell(_told(update))))
 
 
-def _kept(text: str) -> RosterUpdate:
+def _kept(text: str, reading: Reading) -> RosterUpdate:
     """Keep a list and the part of the name that is practised, both or neither."""
     first = {} if book().roster_id() else _paper_language()
     with book().changing():
         book().set_class_settings({"practise": _part(), **first})
-        return book().update_roster(text, same=_same(), after_roster=_based(), whole=_whole())
+        same = {reading.moved.get(line, line): who for line, who in _same().items()}
+        return book().update_roster(text, same=same, after_roster=_based(), whole=_whole())
 
 
 def _paper_language() -> dict[str, str]:
