@@ -23,7 +23,7 @@ def room_of(*strokes: list[Point], ruling: Ruling | None = None) -> CueRoom:
     drawn = tuple(polyline_stroke(points) for points in strokes)
     xs, ys = zip(*(point for points in strokes for point in points), strict=True)
     letter = InkLetter("x", drawn, (min(xs), min(ys), max(xs), max(ys)))
-    return CueRoom(letter, ruling or custom_ruling(20, lines=()), PEN, RING, NUMBER, Sides(6.0, 6.0), 5.0)
+    return CueRoom(letter, ruling or custom_ruling(20, lines=()), PEN, RING, NUMBER, 5.0)
 
 
 def cue(number: Point, arrow: Arrow | None = None) -> Cue:
@@ -51,8 +51,11 @@ def test_a_number_stands_clear_of_a_stroke(x: float) -> None:
 def test_a_number_stays_in_the_room_of_its_letter() -> None:
     """Not farther to the side than the white there, nor over the headroom, nor under the descender line."""
     start = (0.0, -20.0)
-    assert STEM.number_is_free(2, start, (5.3, -10.0))
-    assert not STEM.number_is_free(2, start, (5.5, -10.0))  # 0.65 mm of it beyond 6 mm
+    beside = STEM.between(Sides(4.0, 6.0))
+    assert beside(STEM.number_box(2, (5.3, -10.0)))
+    assert not beside(STEM.number_box(2, (5.5, -10.0)))  # 0.65 mm of it beyond 6 mm
+    assert beside(STEM.number_box(2, (-3.3, -10.0)))
+    assert not beside(STEM.number_box(2, (-3.5, -10.0)))
     assert STEM.number_is_free(2, start, (3.0, -23.9))
     assert not STEM.number_is_free(2, start, (3.0, -24.1))
     assert not STEM.number_is_free(2, start, (3.0, 9.5))

@@ -8,8 +8,9 @@ an arrow touches no stroke and no start; cues keep off each other. Out of scope:
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
+from itertools import repeat
 
 from namewright.geometry import boxes, distances
 from namewright.geometry.boxes import Box
@@ -51,10 +52,10 @@ class Sides:
 
 @dataclass
 class CueRoom:
-    """The room round a letter in which its cues may stand, and the ink there that they keep off.
+    """The room over and under a letter in which its cues may stand, and the ink there that they keep off.
 
-    Numbers are ``number_mm`` high. ``headroom_mm`` is the height that cues may use over the top line, or over the
-    letter where its marks rise higher.
+    How much white stands beside the letter is another matter (``between``). Numbers are ``number_mm`` high.
+    ``headroom_mm`` is the height that cues may use over the top line, or over the letter where its marks rise higher.
     """
 
     letter: InkLetter
@@ -62,7 +63,6 @@ class CueRoom:
     pen_mm: float
     start_mm: float
     number_mm: float
-    sides: Sides
     headroom_mm: float
 
     def __post_init__(self) -> None:
@@ -71,10 +71,10 @@ class CueRoom:
         ink = [point for stroke in self.letter.strokes for point in closely(stroke.flattened(FLAT_MM), self._reach)]
         self._ink = _Near(ink)
         self._starts = [stroke.start for stroke in self.letter.strokes]
-        left, right = standing(self.letter)
+        self._standing = standing(self.letter)
         top, bottom = self.letter.bounds[1], self.letter.bounds[3]
-        self._room = (left - self.sides.left_mm, min(-self.ruling.line_height_mm, top) - self.headroom_mm,
-                      right + self.sides.right_mm, max(self.ruling.descender_mm, bottom) if bottom > 0.1 else 0.0)
+        self._top = min(-self.ruling.line_height_mm, top) - self.headroom_mm
+        self._bottom = max(self.ruling.descender_mm, bottom) if bottom > 0.1 else 0.0
         self._rules = [-self.ruling.height_of(line) for line in GuideLine if line in self.ruling.lines]
 
     @property
@@ -83,24 +83,29 @@ class CueRoom:
         x0, y0, x1, y1 = self.letter.bounds
         return ((x0 + x1) / 2, (y0 + y1) / 2)
 
+    def between(self, sides: Sides) -> Callable[[Box], bool]:
+        """Return what tells whether a box lies in the white on either side of the letter."""
+        left, right = self._standing[0] - sides.left_mm, self._standing[1] + sides.right_mm
+        return lambda box: left <= box[0] and box[2] <= right
+
     def number_is_free(self, figure: int, start: Point, centre: Point) -> bool:
         """Return whether a number has room, and whether no other stroke starts nearer to it than its own."""
-        box = self._box(figure, centre)
-        return (self._is_nearest(start, centre) and boxes.holds(self._room, box)
+        box = self.number_box(figure, centre)
+        return (self._is_nearest(start, centre) and self._top <= box[1] and box[3] <= self._bottom
                 and not any(box[1] - _RULE_CLEAR_MM < y < box[3] + _RULE_CLEAR_MM for y in self._rules)
                 and _clear(box, self._starts, self.start_mm / 2 + 0.1)
                 and _clear(box, self._ink.within(boxes.grown(box, self._reach)), self._reach))
 
     def arrow_is_free(self, arrow: Arrow) -> bool:
         """Return whether an arrow has room beside the strokes and the starts."""
-        if not boxes.holds(self._room, arrow.box):
+        if arrow.box[1] < self._top or arrow.box[3] > self._bottom:
             return False
         reach = self.start_mm / 2 + CLEAR_MM
         starts = boxes.within(self._starts, boxes.grown(arrow.box, reach))
         if any(math.dist(point, start) < reach for start in starts for point in arrow.points):
             return False
         near = self._ink.within(boxes.grown(arrow.box, self._reach))
-        return all(math.dist(point, other) >= self._reach for point in arrow.points for other in near)
+        return not near or all(min(map(math.dist, repeat(point), near)) >= self._reach for point in arrow.points)
 
     def fits(self, cue: Cue, placed: Sequence[Cue]) -> bool:
         """Return whether a cue keeps off those that have their place, and none takes another's meaning."""
@@ -110,8 +115,8 @@ class CueRoom:
 
     def _fit_together(self, cue: Cue, other: Cue) -> bool:
         if cue.number and other.number and boxes.overlap(
-                boxes.grown(self._box(cue.figure, cue.number), _APART * self.number_mm),
-                self._box(other.figure, other.number)):
+                boxes.grown(self.number_box(cue.figure, cue.number), _APART * self.number_mm),
+                self.number_box(other.figure, other.number)):
             return False
         return (self._means(cue, other) and self._means(other, cue)
                 and (not other.arrow or self._keeps_off(cue, other.arrow))
@@ -130,7 +135,7 @@ class CueRoom:
     def _keeps_off(self, cue: Cue, arrow: Arrow) -> bool:
         if not cue.number:
             return True
-        box = self._box(cue.figure, cue.number)
+        box = self.number_box(cue.figure, cue.number)
         return (not boxes.overlap(boxes.grown(box, 2 * CLEAR_MM), arrow.box)
                 or _clear(box, arrow.points, 2 * CLEAR_MM))
 
@@ -138,7 +143,8 @@ class CueRoom:
         reach = math.dist(start, centre)
         return all(math.dist(other, centre) > reach for other in self._starts if math.dist(other, start) > FLAT_MM)
 
-    def _box(self, figure: int, centre: Point) -> Box:
+    def number_box(self, figure: int, centre: Point) -> Box:
+        """Return the box of a number."""
         return number_box(figure, centre, self.number_mm)
 
 

@@ -81,6 +81,7 @@ class CueMaker:
     pens: Pens
     thorough: bool = False
     _cues: Store[tuple[str, Sides], Cues] = field(default_factory=lambda: Store(LETTERS))
+    _free: Store[str, tuple[CueRoom, tuple[_Places, ...]]] = field(default_factory=lambda: Store(LETTERS))
     _digits: Store[int, Fragment] = field(default_factory=lambda: Store(LETTERS))
 
     @property
@@ -170,17 +171,21 @@ class CueMaker:
     def _work_out(self, letter: InkLetter, sides: Sides) -> Cues:
         """Return cues for every stroke and every turn, or the starts alone. A dot has no ring: it is solid."""
         starts = _starts(letter)
-        room = CueRoom(letter, self.ruling, self.pens.model_mm, self.pens.start_mm, self.number_mm, sides,
-                       self.headroom_mm)
-        wanted = [places for figure, stroke in enumerate(letter.strokes, 1)
-                  for places in self._places(room, figure, stroke)]
-        wanted.sort(key=lambda places: places.numbers is None)  # numbers first: they have the fewest places
+        room, places = self._free.get(letter.cluster, lambda: self._free_places(letter))
+        wanted = [each.between(room, sides) for each in places]
         found = _searched(room, wanted, _THOROUGH if self.thorough else _QUICK)
         if found is None:
             return Cues(starts)
         return Cues(starts, tuple((cue.figure, cue.number) for cue in found if cue.number),
                     tuple(cue.arrow for cue in found if cue.arrow and cue.number),
                     tuple(cue.arrow for cue in found if cue.arrow and not cue.number), complete=True)
+
+    def _free_places(self, letter: InkLetter) -> tuple[CueRoom, tuple[_Places, ...]]:
+        """Return the room round a letter, and all places there, whatever stands beside it: to be found but once."""
+        room = CueRoom(letter, self.ruling, self.pens.model_mm, self.pens.start_mm, self.number_mm, self.headroom_mm)
+        places = [each for figure, stroke in enumerate(letter.strokes, 1)
+                  for each in self._places(room, figure, stroke)]
+        return room, tuple(sorted(places, key=lambda each: each.numbers is None))  # numbers have the fewest places
 
     def _places(self, room: CueRoom, figure: int, stroke: Stroke) -> Iterator[_Places]:
         """Yield where a number and an arrow may stand at a stroke's start, and an arrow after each of its turns."""
@@ -225,6 +230,13 @@ class _Kept(Generic[T]):
         self._found += itertools.islice(self._values, max(0, count - len(self._found)))
         return self._found[:count]
 
+    def each(self) -> Iterator[T]:
+        """Yield all, those found before and then the others; several may do so in turn."""
+        at = 0
+        while at < len(self.first(at + 1)):
+            yield self._found[at]
+            at += 1
+
 
 @dataclass(frozen=True, slots=True)
 class _Places:
@@ -235,6 +247,14 @@ class _Places:
     arrows: Sequence[_Kept[tuple[float, Arrow]]]
     leg: Leg | None = None  # that the stroke starts with
 
+    def between(self, room: CueRoom, sides: Sides) -> _Places:
+        """Return the places that lie in the white on either side of the letter."""
+        holds, figure = room.between(sides), self.figure
+        numbers = self.numbers and _Kept(found for found in self.numbers.each()
+                                         if holds(room.number_box(figure, found[1])))
+        arrows = [_Kept(found for found in side.each() if holds(found[1].box)) for side in self.arrows]
+        return _Places(figure, numbers, arrows, self.leg)
+
     def choices(self, search: _Search, x_height_mm: float) -> list[Cue]:
         """Return ways to mark the stroke or turn, the best first."""
         arrows = [found for side in self.arrows for found in side.first(search.arrows)]
@@ -243,15 +263,18 @@ class _Places:
         numbers = self.numbers.first(search.numbers)
         if not self.arrows:
             return [Cue(self.figure, at, None, cost) for cost, at in numbers]
-        return sorted((Cue(self.figure, at, arrow, near + far + self._apart(at, arrow, x_height_mm))
-                       for far, arrow in arrows for near, at in numbers), key=lambda cue: cue.cost)
+        return sorted(self._together(numbers, arrows, x_height_mm), key=lambda cue: cue.cost)
 
-    def _apart(self, number: Point, arrow: Arrow, x_height_mm: float) -> float:
-        """Return the cost of a number and an arrow that are far from each other, or parted by their own stroke."""
-        cost = _TOGETHER * math.dist(number, arrow.shaft[0]) / x_height_mm
-        if self.leg and self.leg.ahead_mm(number) > 0:
-            cost += _PARTED * (self.leg.beside_mm(number) * self.leg.beside_mm(arrow.shaft[0]) < 0)
-        return cost
+    def _together(self, numbers: Sequence[tuple[float, Point]], arrows: Sequence[tuple[float, Arrow]],
+                  x_height_mm: float) -> Iterator[Cue]:
+        """Yield every number with every arrow: it costs if they are far apart, or parted by their own stroke."""
+        sides = [self.leg.beside_mm(at) if self.leg and self.leg.ahead_mm(at) > 0 else 0.0 for _, at in numbers]
+        for far, arrow in arrows:
+            tail = arrow.shaft[0]
+            own = self.leg.beside_mm(tail) if self.leg else 0.0
+            for (near, at), side in zip(numbers, sides, strict=True):
+                apart = _TOGETHER * math.dist(at, tail) / x_height_mm + _PARTED * (side * own < 0)
+                yield Cue(self.figure, at, arrow, near + far + apart)
 
 
 def _searched(room: CueRoom, wanted: Sequence[_Places], searches: Sequence[_Search]) -> list[Cue] | None:
