@@ -11,6 +11,7 @@ import math
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from itertools import repeat
+from typing import NamedTuple
 
 from namewright.geometry import boxes, distances
 from namewright.geometry.boxes import Box
@@ -29,8 +30,7 @@ _WIDE, _ONE_WIDE = 0.66, 0.33  # widths of figures, in heights of a number
 _BUCKET_MM = 2.0
 
 
-@dataclass(frozen=True, slots=True)
-class Cue:
+class Cue(NamedTuple):  # hundreds are made for a letter, so no dataclass
     """The place of a number and an arrow for one stroke, and how far they are from where one would best have them.
 
     ``arrow`` is None for a dot; ``number`` is None for an arrow after a turn. ``figure`` is what the number says.
