@@ -7,6 +7,7 @@ from pathlib import Path
 import pytest
 
 from namewright.classbook import Classbook, ClassbookError, grouping
+from namewright.cli import main
 from namewright.making.choices import read_choices
 from namewright.making.from_book import members_of
 from namewright.making.make import Making
@@ -63,3 +64,19 @@ def test_a_childs_own_language_goes_before_the_classs(tmp_path: Path, of_class: 
         (placed,) = grouping.with_groups(book, children, order_class([each.child for each in children]),
                                          names_in=of_class)
     assert placed.beats == parts
+
+
+def test_what_is_said_of_a_child_from_the_command_line(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    """Beats, the language of a name and of a home, each for one child; whose it is must be said."""
+    file = str(tmp_path / "class.db")
+    with Classbook.open(file) as book:
+        book.update_roster("Mira\nBo")
+    said = (("--beats", "Mir-a"), ("--names-in", "pl"), ("--home-language", "es"))
+    assert [main(["class", file, *words, "--of", "Mira"]) for words in said] == [0, 0, 0]
+    with Classbook.open(file) as book:
+        assert dict(book.child(1).settings) == {"beats": "Mir-a", "names_in": "pl", "home_language": "es"}
+        assert not book.class_settings
+    assert "beats to clap Mir-a" in capsys.readouterr().out
+    assert main(["class", file, "--beats", "Mir-a"]) == 2
+    assert main(["class", file, "--beats", "Bo-bo", "--of", "Bo"]) == 2
+    assert "do not make the name" in capsys.readouterr().err

@@ -84,6 +84,8 @@ def _first_runs() -> Iterator[tuple[str, ...]]:
     yield ("class", BOOK, "--apart", "Rook, Wren")
     yield ("class", BOOK, "--either", "Rook, Wren")
     yield ("class", BOOK, "--either", "Rook")
+    yield ("class", BOOK, "--beats", "Xe-no", "--of", "Xeno")
+    yield ("class", BOOK, "--beats", "Xe-no")
     yield ("next", BOOK)
     yield ("next", BOOK, "-o", "quill.pdf", "--refuse", "Xeno", "--changes", "rook.pdf")
     yield ("class", BOOK, "--export", "quill.zip")

@@ -30,6 +30,7 @@ from namewright.roster.limits import MAX_BYTES
 from namewright.roster.parsing import PASTED, read_roster
 from namewright.roster.sources import decode, read_bytes
 from namewright.tuning import called
+from namewright.wording import languages
 
 
 def add(commands: Commands) -> None:
@@ -47,6 +48,10 @@ def add(commands: Commands) -> None:
         doing.add_argument(f"--{word}", metavar=place("children"), help=explained(f"class.{word}"))
     doing.add_argument("--names-in", choices=list(SPOKEN), metavar=place("language"),
                        help=explained("class.names_in", known=SPOKEN))
+    doing.add_argument("--home-language", choices=languages(), metavar=place("language"),
+                       help=explained("class.home_language", known=languages()))
+    doing.add_argument("--beats", metavar=place("words"), help=explained("class.beats"))
+    parser.add_argument("--of", metavar=place("child"), help=explained("class.of"))
     parser.add_argument("--columns", metavar=place("columns"), help=explained("option.columns"))
     parser.add_argument("--yes", action="store_true", help=explained("class.yes"))
     parser.add_argument("--everywhere", action="store_true", help=explained("class.everywhere"))
@@ -75,10 +80,12 @@ def _run(options: argparse.Namespace) -> int:
         _erase(options)
     elif options.together or options.apart or options.either:
         _seat(options)
-    elif options.names_in:
+    elif options.names_in and not options.of:
         with opened(options.file) as book:
             book.set_class_settings({"names_in": options.names_in}, who=options.who)
         tell("command.class.names_in_kept", language=options.names_in)
+    elif options.names_in or options.home_language or options.beats:
+        _say_of(options)
     else:
         _list(options.file)
     return ALL_MADE
@@ -121,6 +128,18 @@ def _mend(options: argparse.Namespace) -> None:
         raise Refusal("command.class.not_mended")
     mend(Path(options.file), really=True)
     tell("command.class.mended", file=options.file)
+
+
+def _say_of(options: argparse.Namespace) -> None:
+    """Keep what is said of one child: its beats, the language of its name or of its home. Raises Refusal."""
+    if not options.of:
+        raise Refusal("command.class.whose")
+    ((key, value),) = [(key, getattr(options, key)) for key in ("names_in", "home_language", "beats")
+                       if getattr(options, key)]
+    with opened(options.file) as book:
+        one = find_child(book.children(left=True), options.of)
+        book.set_settings(one.id, {key: value}, who=options.who)
+    tell("command.class.own_kept", label=one.child.label, setting=called(key), value=value)
 
 
 def _seat(options: argparse.Namespace) -> None:
