@@ -30,6 +30,7 @@ COMMANDS = tuple(cli._COMMANDS)
 TYPED = {"namewright", *COMMANDS, *PRESETS, *map(str, (*Order, *NamePart, *Support, *Hand, *Chain, *TRACED, *COLOURS,
          *CardSize, *Paper, *TO_KNOW)), *(stage.word for stage in Stage), *(knob.key for knob in KNOBS), "x-height",
          "keep_dots", "en", "es", "fr", "de", "it", "pt", *SPOKEN, *MADE_UP, "table", "csv", "json", "pdf", "easiest",
+         "year", "talk", "record",
          "ttf", *(form for forms in upright().forms.values() for form in forms)}
 """What is typed as it stands, in every language."""
 LONG = "x" * 55
@@ -84,8 +85,8 @@ def _first_runs() -> Iterator[tuple[str, ...]]:
     yield ("class", BOOK, "--apart", "Rook, Wren")
     yield ("class", BOOK, "--either", "Rook, Wren")
     yield ("class", BOOK, "--either", "Rook")
-    yield ("class", BOOK, "--beats", "Xe-no", "--of", "Xeno")
-    yield ("class", BOOK, "--beats", "Xe-no")
+    yield ("class", BOOK, "--beats", "Xeno", "--of", "Xeno")
+    yield ("class", BOOK, "--beats", "Xeno")
     yield ("next", BOOK)
     yield ("next", BOOK, "-o", "quill.pdf", "--refuse", "Xeno", "--changes", "rook.pdf")
     yield ("class", BOOK, "--export", "quill.zip")
