@@ -19,11 +19,11 @@ PAIRS = 20_000
 
 
 class Store(Generic[Key, Value]):
-    """At most ``most`` values by key. ``gone`` is told of each that has to make room."""
+    """At most ``most`` values by key."""
 
-    def __init__(self, most: int, gone: Callable[[Value], None] | None = None) -> None:
+    def __init__(self, most: int) -> None:
         self._values: OrderedDict[Key, Value] = OrderedDict()
-        self._most, self._gone = most, gone
+        self._most = most
 
     def get(self, key: Key, make: Callable[[], Value]) -> Value:
         """Return the value of a key, made where there is none yet. Raises what ``make`` raises, keeping nothing."""
@@ -33,9 +33,7 @@ class Store(Generic[Key, Value]):
             return values[key]
         value = values[key] = make()
         if len(values) > self._most:
-            _, lost = values.popitem(last=False)
-            if self._gone:
-                self._gone(lost)
+            values.popitem(last=False)
         return value
 
     def find(self, key: Key) -> Value | None:
@@ -43,12 +41,8 @@ class Store(Generic[Key, Value]):
         return self._values.get(key)
 
     def clear(self) -> None:
-        """Let every value go; ``gone`` is told of each."""
-        values = list(self._values.values())
+        """Let every value go."""
         self._values.clear()
-        if self._gone:
-            for value in values:
-                self._gone(value)
 
     def __len__(self) -> int:
         """Return how many are kept."""
