@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 from targets import TARGETS
 
 QUICK = {"list": 60, "workbook": 40, "font": 20, "class": 25, "form": 30}
-LONG = 40  # times as many
+LONG = 20  # times as many
 EDITS = st.lists(st.tuples(st.floats(0, 1, exclude_max=True), st.integers(0, 3), st.binary(min_size=1, max_size=4)),
                  min_size=1, max_size=8)
 

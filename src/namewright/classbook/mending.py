@@ -13,7 +13,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from namewright.classbook.connect import connected, told, transaction
-from namewright.classbook.values import check_parts, check_values, foreign_parts, odd_settings, odd_values
+from namewright.classbook.values import check_parts, check_values, foreign_parts, odd_settings, odd_values, quoted
 from namewright.message import Message, message
 
 _MAX_SHOWN = 40
@@ -63,10 +63,10 @@ def mend(path: Path, *, really: bool) -> tuple[Odd, ...]:
 
 def _taken_out(db: sqlite3.Connection) -> Iterator[Odd]:
     for kind, name in foreign_parts(db):
-        db.execute(f"DROP {kind} IF EXISTS {_quoted(name)}")
+        db.execute(f"DROP {kind} IF EXISTS {quoted(name)}")
         yield Odd(kind, "", "", name)
     for table, column, row in odd_values(db):
-        value = db.execute(f"SELECT {_quoted(column)} FROM {_quoted(table)} WHERE rowid = ?", (row,)).fetchone()
+        value = db.execute(f"SELECT {quoted(column)} FROM {quoted(table)} WHERE rowid = ?", (row,)).fetchone()
         if value is not None:  # its row has gone with another
             yield Odd(table, column, _label(db, table, row), _shown(value[0]))
             _mend(db, table, column, row)
@@ -80,7 +80,7 @@ def _label(db: sqlite3.Connection, table: str, row: int) -> str:
     """Return the label of the child that a row is about, empty where it is about none."""
     if table not in _OF_CHILD:
         return ""
-    found = db.execute(f"SELECT label FROM children WHERE id = (SELECT {_OF_CHILD[table]} FROM {_quoted(table)} "
+    found = db.execute(f"SELECT label FROM children WHERE id = (SELECT {_OF_CHILD[table]} FROM {quoted(table)} "
                        "WHERE rowid = ?)", (row,)).fetchone()
     return _shown(found[0]) if found else ""
 
@@ -93,27 +93,23 @@ def _shown(value: object) -> str:
 def _mend(db: sqlite3.Connection, table: str, column: str, row: int) -> None:
     """Put in a value's place what can stand there, or let its row go."""
     kind, required = next((kind, bool(required or key)) for _, name, kind, required, _, key in
-                          db.execute(f"PRAGMA table_info({_quoted(table)})") if name == column)
-    value = db.execute(f"SELECT {_quoted(column)} FROM {_quoted(table)} WHERE rowid = ?", (row,)).fetchone()[0]
+                          db.execute(f"PRAGMA table_info({quoted(table)})") if name == column)
+    value = db.execute(f"SELECT {quoted(column)} FROM {quoted(table)} WHERE rowid = ?", (row,)).fetchone()[0]
     if (table, column) in _USUAL:
         new = _USUAL[table, column]
     elif not required and table != "saves":
         new = "NULL"
     elif kind == "TEXT" and not isinstance(value, str):
-        db.execute(f"UPDATE {_quoted(table)} SET {_quoted(column)} = ? WHERE rowid = ?", (_shown(value), row))
+        db.execute(f"UPDATE {quoted(table)} SET {quoted(column)} = ? WHERE rowid = ?", (_shown(value), row))
         return
     else:
         _let_go(db, table, row)
         return
-    db.execute(f"UPDATE {_quoted(table)} SET {_quoted(column)} = {new} WHERE rowid = ?", (row,))
+    db.execute(f"UPDATE {quoted(table)} SET {quoted(column)} = {new} WHERE rowid = ?", (row,))
 
 
 def _let_go(db: sqlite3.Connection, table: str, row: int) -> None:
     if table == "saves":
         db.execute("DELETE FROM changes WHERE save_id = ?", (row,))
         db.execute("UPDATE saves SET undoes = NULL WHERE undoes = ?", (row,))
-    db.execute(f"DELETE FROM {_quoted(table)} WHERE rowid = ?", (row,))
-
-
-def _quoted(name: str) -> str:
-    return '"' + name.replace('"', '""') + '"'
+    db.execute(f"DELETE FROM {quoted(table)} WHERE rowid = ?", (row,))

@@ -70,15 +70,15 @@ def odd_values(connection: sqlite3.Connection, most: int = -1) -> list[tuple[str
         where = " OR ".join(f"({each})" for each in wrong.values())
         flags = ", ".join(f"({each}) IS TRUE" for each in wrong.values())
         for row, *is_odd in connection.execute(
-                f"SELECT rowid, {flags} FROM {_quoted(table)} WHERE {where} LIMIT {most}").fetchall():
+                f"SELECT rowid, {flags} FROM {quoted(table)} WHERE {where} LIMIT {most}").fetchall():
             found += [(table, column, row) for column, odd in zip(wrong, is_odd, strict=True) if odd]
     return found
 
 
 def _wrong(connection: sqlite3.Connection, table: str) -> Iterator[tuple[str, str]]:
     """Yield each column of a table and, as SQL, what is wrong with a value in it."""
-    for _, column, kind, required, _, key in connection.execute(f"PRAGMA table_info({_quoted(table)})"):
-        name = _quoted(column)
+    for _, column, kind, required, _, key in connection.execute(f"PRAGMA table_info({quoted(table)})"):
+        name = quoted(column)
         allowed = _KINDS.get(kind, "typeof(1)") + ("" if required or key else ", 'null'")
         more = _WRONG.get((table, column))
         yield column, f"typeof({name}) NOT IN ({allowed})" + (f" OR {more.format(column=name)}" if more else "")
@@ -98,5 +98,6 @@ def _can_be_set(key: str, text: str, *, of_class: bool) -> bool:
         return False
 
 
-def _quoted(name: str) -> str:
+def quoted(name: str) -> str:
+    """Return the name of a table or column as SQL takes it, whatever is in it."""
     return '"' + name.replace('"', '""') + '"'
