@@ -5,7 +5,10 @@ Everything else that a target raises is a finding. Each has seeds: a few small, 
 
 from __future__ import annotations
 
+import atexit
 import io
+import re
+import shutil
 import sys
 import tempfile
 import zipfile
@@ -16,6 +19,8 @@ from functools import cache
 from pathlib import Path
 from urllib.parse import parse_qsl
 
+from flask import Flask
+from flask.testing import FlaskClient
 from openpyxl import Workbook
 
 from namewright.classbook import Classbook
@@ -25,6 +30,8 @@ from namewright.roster.children import RosterError
 from namewright.roster.parsing import read_roster
 from namewright.roster.sources import decode
 from namewright.settings import NamePart
+from namewright.web import create_app
+from namewright.web.key import cookie_name
 
 sys.path.append(str(Path(__file__).parents[1] / "schoolfont"))
 
@@ -125,27 +132,44 @@ def send_form(data: bytes) -> None:
     """Send a form: a path, a question mark, and fields as in an address. No answer may be a failure of ours."""
     path, _, fields = data.decode("utf-8", "replace").partition("?")
     path = "/" + "".join(char for char in path if char.isprintable() and char not in " #?%\\").strip("/")
-    with tempfile.TemporaryDirectory() as folder:
-        client, base = _client(Path(folder) / "class.db")
-        form: dict[str, list[str]] = {}
-        for name, text in parse_qsl(fields, keep_blank_values=True)[:50]:
-            form.setdefault(name, []).append(text)
-        for answer in (client.post(path, data={**form, **base}, headers={"Host": HOST}),
-                       client.get(path, query_string=form, headers={"Host": HOST})):
-            assert answer.status_code < 500, (path, answer.status_code)
+    form: dict[str, list[str]] = {}
+    for name, text in parse_qsl(fields, keep_blank_values=True)[:50]:
+        form.setdefault(name, []).append(text)
+    client, base = _asked_anew()
+    for answer in (client.post(path, data={**form, **base}, headers={"Host": HOST}),
+                   client.get(path, query_string=form, headers={"Host": HOST})):
+        assert answer.status_code < 500, (path, answer.status_code)
 
 
-def _client(class_file: Path) -> tuple[object, Mapping[str, str]]:
-    from namewright.web import create_app
-    from namewright.web.key import cookie_name
+def _asked_anew() -> tuple[FlaskClient, Mapping[str, str]]:
+    """Return a client of the one application, its class as at first, and what every form carries."""
+    app, class_file, begun, base = _application()
+    class_file.write_bytes(begun)
+    client = app.test_client()
+    client.set_cookie(cookie_name(HOST), "fuzz", domain="127.0.0.1")
+    return client, base
 
+
+@cache
+def _application() -> tuple[Flask, Path, bytes, Mapping[str, str]]:
+    class_file = Path(tempfile.mkdtemp()) / "class.db"
+    atexit.register(shutil.rmtree, class_file.parent, ignore_errors=True)
     with Classbook.open(class_file) as book:
         book.update_roster("Mira Quill\nTilo Reed\n")
     app = create_app({"CLASS": str(class_file), "HOSTS": [HOST], "KEY": "fuzz"})
-    client = app.test_client()
-    client.set_cookie(cookie_name(HOST), "fuzz", domain="127.0.0.1")
-    page = client.get("/class/list", headers={"Host": HOST}).text
-    return client, {name: page.partition(f'name="{name}" value="')[2].partition('"')[0] for name in ("token", "class")}
+    asked = {"Host": HOST, "Cookie": f"{cookie_name(HOST)}=fuzz"}
+    page = app.test_client().get("/class/list", headers=asked).text
+    base = {name: page.partition(f'name="{name}" value="')[2].partition('"')[0] for name in ("token", "class")}
+    return app, class_file, class_file.read_bytes(), base
+
+
+@cache
+def paths() -> tuple[bytes, ...]:
+    """Return a form for every path there is, with a field of each kind."""
+    rules = {str(rule) for rule in _application()[0].url_map.iter_rules() if "static" not in rule.endpoint}
+    found = sorted(re.sub(r"<(?:int:)?\w+>", "1", rule) for rule in rules)
+    return tuple(f"{path}?child=1&what=sheets&one=1&other=2&week=2026-09-14&letters=a&beats=Mi-ra&in=es".encode()
+                 for path in found)
 
 
 @cache
@@ -185,5 +209,6 @@ def classes() -> tuple[bytes, ...]:
 
 TARGETS: Mapping[str, Target] = {
     "list": Target(read_list, lambda: LISTS), "workbook": Target(read_workbook, workbooks),
-    "font": Target(use_font, fonts), "class": Target(use_class, classes), "form": Target(send_form, lambda: FORMS),
+    "font": Target(use_font, fonts), "class": Target(use_class, classes),
+    "form": Target(send_form, lambda: (*FORMS, *paths())),
 }
