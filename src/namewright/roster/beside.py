@@ -188,6 +188,14 @@ def _cell_start(words: list[str], at: int) -> int:
     return start if start > 1 else at
 
 
+def is_all_about(line: str) -> bool:
+    """Say whether a line has nothing but words about a child: those of health and care, and small words beside them."""
+    words = strip_numbering(line).split()
+    about = [fold(word) in CARE or fold(word) in OTHER_PEOPLE for word in words]
+    return any(about) and not any(map(is_given, words)) and all(
+        is_about or word.islower() for word, is_about in zip(words, about, strict=True))
+
+
 def _is_cut(word: str) -> bool:
     return is_word_about(word) or fold(word) in HANDS
 

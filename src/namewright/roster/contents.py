@@ -139,6 +139,8 @@ def _parts(
     if _mostly("," in cell.strip(",") for cell in one.cells) or _share_words(one.cells, two.cells):
         return {first: Role.FULL}, None
     whole = [at for at in names if columns[at].whole and columns[at].lead > _DECIDES]
+    if whole and min(whole) > second:  # a whole name behind the two parts of one is somebody else's
+        names, whole = [at for at in names if at not in whole], []
     if whole:
         doubt = len(whole) > 1 and not columns[whole[0]].repeats
         return {whole[0]: Role.FULL}, (whole[0], whole[1]) if doubt else None

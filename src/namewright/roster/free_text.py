@@ -25,6 +25,7 @@ from namewright.message import Message, message
 from namewright.names.casing import is_all_capitals
 from namewright.names.particles import OPENING_PARTICLES, PARTICLES
 from namewright.roster.beside import Reading, is_word_about, strip_numbering, take_beside, trim
+from namewright.roster.care_words import CARE
 from namewright.roster.known import are_iberian, is_given, is_pair, lean
 from namewright.roster.name_order import Order, family_standing_first
 from namewright.roster.vocabulary import (
@@ -82,6 +83,8 @@ def _opens_with_called(typed: str, called: str) -> bool:
 def _is_remark_cell(first: str, last: str) -> bool:
     """Say whether words behind the comma of a whole name are about the child: ``Katie Moss, K``."""
     words = last.split()
+    if all(fold(word) in CARE and word.islower() for word in words) and not first.islower():
+        return True
     if any(map(is_word_about, words)) and (not is_given(words[0]) or len(words) > 1):
         return " " in first or not is_given(words[0])
     if " " not in first or first.split()[0].lower() in PARTICLES:

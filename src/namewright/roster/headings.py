@@ -7,7 +7,9 @@ import re
 from namewright.message import Message, message
 from namewright.roster.beside import strip_numbering
 from namewright.roster.header_words import HEADER_WORDS
+from namewright.roster.known import is_given
 from namewright.roster.vocabulary import (
+    GREETINGS,
     HEADING_WORDS,
     MONTHS,
     NUMBER_LABELS,
@@ -24,6 +26,7 @@ _AFTER_PRINTED = frozenset((
     "on", "as", "by", "from", "at", "el", "de", "por", "le", "du", "par", "am", "von", "aus", "vom", "mit", "il", "da",
     "dal", "con", "em", "list", "of", "des",
 ))
+_FEW = 2
 
 
 def heading_reason(text: str) -> Message | None:
@@ -38,7 +41,9 @@ def heading_reason(text: str) -> Message | None:
         return None
     if text.rstrip().endswith(":"):
         return message("roster.heading_colon")
-    first, rest = words[0].strip(".,"), words[1:]
+    first, rest = words[0].strip(".,!"), words[1:]
+    if first in GREETINGS and not is_given(first) and (len(rest) < _FEW or text.rstrip()[-1] in ",!"):
+        return message("roster.heading_remark")
     if first in TITLES and rest:
         return message("roster.adult")
     if _names_a_class(words):

@@ -16,7 +16,7 @@ from namewright.message import Message, message
 from namewright.names.casing import mend_case
 from namewright.names.clusters import clusters, is_letter
 from namewright.names.particles import PARTICLES
-from namewright.roster.beside import Reading, take_beside, trim
+from namewright.roster.beside import Reading, is_all_about, strip_numbering, take_beside, trim
 from namewright.roster.columns import Row, Table
 from namewright.roster.contents import is_sheet_sign
 from namewright.roster.free_text import SEVERAL, read_name
@@ -33,7 +33,7 @@ from namewright.roster.setting_cells import (
     read_support,
 )
 from namewright.roster.unfolding import Judge
-from namewright.roster.vocabulary import NAME_ROLES, Role, fold
+from namewright.roster.vocabulary import NAME_ROLES, TOTALS, Role, fold
 from namewright.settings import NamePart
 
 MAX_LETTERS = 60
@@ -73,10 +73,14 @@ def read_row(row: Row, table: Table, judge: Judge = _ANY) -> Entry | LeftOut:
         return LeftOut((message("roster.long_cell", count=length, most=MAX_LETTERS), ONE_EACH))
     if len(filled) == 1 and judge.is_title(filled[0]) and (reason := heading_reason(filled[0])):
         return LeftOut((reason, message("roster.if_child")), heading=True)
+    if table.delimiter and _counts(filled):
+        return LeftOut((message("roster.heading_only"), message("roster.if_child")), heading=True)
     alone = not table.delimiter or _stands_alone(row, filled, table)
     for cell in [filled[0]] if alone else _name_cells(row, table):
         if several := judge.several(cell):
             return LeftOut((TWO_CHILDREN,) if len(several.parts) == 2 else (SEVERAL, ONE_EACH))
+    if alone and is_all_about(filled[0]):
+        return LeftOut((message("roster.remark", words=strip_numbering(filled[0])[:60]), message("roster.if_child")))
     if alone:
         return _entry(read_name(filled[0], judge.order), Choice(), [])
     return _read_columns(row.cells, table, judge.order)
@@ -120,6 +124,12 @@ def _entry(reading: Reading, choice: Choice, notes: Sequence[Message]) -> Entry:
     goes_by = choice.literal and reading.goes_by and reading.goes_by != choice.literal
     extra = [message("roster.passed_over", name=reading.goes_by, other=choice.literal)] if goes_by else []
     return Entry(reading, replace(choice, hand=hand), notes=(*reading.notes, *notes, *extra))
+
+
+def _counts(filled: Sequence[str]) -> bool:
+    """Say whether a row counts those above it: ``Total`` and a number."""
+    return len(filled) > 1 and fold(filled[0]).split()[0] in TOTALS and all(
+        any(map(str.isdigit, cell)) for cell in filled[1:])
 
 
 def _name_cells(row: Row, table: Table) -> list[str]:

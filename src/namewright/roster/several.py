@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.roster.beside import is_word_about, strip_numbering
+from namewright.roster.care_words import CARE
 from namewright.roster.known import is_double, is_given, lean
 from namewright.roster.vocabulary import DOUBLE_STARTERS, GOES_BY_OPENINGS, HANDS, SUFFIXES, fold
 
@@ -58,8 +59,8 @@ def several_in(line: str, *, family_first: bool, alone: bool, givens: bool = Fal
     label = _LABEL.match(text)
     if label and not is_word_about(label[1].split()[-1]) and fold(label[1]) not in GOES_BY_OPENINGS:
         found = several_in(text[label.end() :], family_first=False, alone=True)
-        if found and found.sure and not found.label:
-            return Several(found.parts, True, f"{label[1]}:")
+        if found and not found.label:
+            return Several(found.parts, found.sure, f"{label[1]}:")
     masked = _masked(text)
     if not _SIGNS.search(masked) and not _COMMA.search(masked):
         return _by_dash(text, masked) or _in_a_row(text.split(), alone=alone)
@@ -67,6 +68,8 @@ def several_in(line: str, *, family_first: bool, alone: bool, givens: bool = Fal
     parts = [text[start:end].strip() for start, end in spans if text[start:end].strip()]
     if len(parts) < 2 or not all(map(_may_be_a_name, parts)):
         return None
+    if any(part.islower() and fold(part) in CARE for part in parts[1:]) and not parts[0].islower():
+        return None  # Katie Moss, asma
     if _SIGNS.search(masked):
         return _by_signs(parts, masked)
     if givens and all(" " not in part for part in parts):
@@ -160,9 +163,9 @@ def _by_dash(text: str, masked: str) -> Several | None:
 
 def _in_a_row(words: list[str], *, alone: bool) -> Several | None:
     """``Mia Leo Noah Ava``: four given names or more and no family name."""
-    if len(words) < _ROW or any(lean(word) < 0 or word.lower() in PARTICLES or not word[0].isalpha() for word in words):
+    if len(words) < _ROW or any(word.lower() in PARTICLES or not word.replace("-", "").isalpha() for word in words):
         return None
     given = sum(lean(word) > 0 for word in words)
-    if 4 * given < 3 * len(words):
-        return None
+    if 4 * given < 3 * len(words) or any(lean(word) < 0 for word in words):
+        return Several(tuple(words), False) if len(words) >= _MANY else None
     return Several(tuple(words), alone or len(words) >= _MANY)

@@ -74,6 +74,16 @@ PLACES = word_set("""
     grupo, gruppo, gruppe, gruppen, ecole, maternelle, escola, scuola, schule, sala""")
 """Last words of a line that names a class or a school: ``Rainbow Room``."""
 
+GREETINGS = word_set("""
+    hi, hello, dear, hey, thanks, thank, regards, cheers, sincerely, hola, gracias, saludos, estimada, estimado,
+    bonjour, merci, cordialement, hallo, danke, liebe, lieber, gruss, ciao, grazie, saluti, ola, obrigado, obrigada""")
+"""First words of a line of a letter."""
+
+TOTALS = word_set("""
+    total, totals, average, count, sum, promedio, media, moyenne, effectif, gesamt, summe, anzahl, durchschnitt,
+    insgesamt, totale, somma, soma""")
+"""First words of a row that counts the rows above it."""
+
 SEASONS = word_set("spring, summer, fall, autumn, winter, primavera, verano, otono, invierno")
 
 PRINTED = word_set("""
