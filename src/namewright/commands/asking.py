@@ -241,12 +241,14 @@ def typesetter_of(options: argparse.Namespace) -> Typesetter:
     Raises FontError or OSError for a font that cannot be used, Refusal for words that do not go with one.
     """
     if options.font is None:
+        if options.font_axis is not None:
+            raise Refusal("font.axes_alone")
         return Typesetter()
     _refuse_beside_font(options)
     from namewright.schoolfont.reading import load_font
     from namewright.schoolfont.shaping import Lettering
 
-    return Typesetter(school_font=Lettering(load_font(Path(options.font))))
+    return Typesetter(school_font=Lettering(load_font(Path(options.font), options.font_axis)))
 
 
 def _refuse_beside_font(options: argparse.Namespace) -> None:

@@ -149,6 +149,7 @@ def sheet_options(parser: Parser) -> None:
 def font_option(parser: Parser) -> None:
     """Add the word for a school's own font."""
     parser.add_argument("--font", metavar=place("file"), help=explained("option.font"))
+    parser.add_argument("--font-axis", metavar=place("name"), help=explained("option.font_axis"))
 
 
 def line_options(parser: Parser) -> None:

@@ -18,6 +18,7 @@ from fontTools.ttLib import TTFont
 
 from namewright.geometry import boxes
 from namewright.schoolfont import FontError, extra
+from namewright.schoolfont.axes import chosen_axes
 from namewright.schoolfont.contours import glyph_contours
 
 logging.getLogger("fontTools").addHandler(logging.NullHandler())  # a spoiled font makes it say thousands of lines
@@ -52,8 +53,11 @@ class SchoolFont:
         return int(self.engine.get_nominal_glyph(ord(char)) or 0)
 
 
-def load_font(path: Path) -> SchoolFont:
-    """Read a font file. Raises FontError for one that cannot be used; OSError for none at all."""
+def load_font(path: Path, axes: str | None = None) -> SchoolFont:
+    """Read a font file; ``axes`` tells which form of a variable font is meant (see ``axes``), else its default.
+
+    Raises FontError for a font that cannot be used; OSError for none at all.
+    """
     hb = extra("uharfbuzz")
     data = _checked_bytes(path)
     try:
@@ -61,6 +65,11 @@ def load_font(path: Path) -> SchoolFont:
         cut_short = any(entry.offset + entry.length > len(data) for entry in table.reader.tables.values())
         name, stated = _name(table) or path.stem, _stated(table)
         engine = hb.Font(hb.Face(hb.Blob(data)))
+        if axes is not None:
+            engine.set_variations(dict(chosen_axes(table, axes, str(path))))
+            stated = {}  # the file's own heights are those of its default form
+    except FontError:
+        raise
     except Exception as error:  # whatever a broken file makes the readers raise
         raise FontError("font.broken", file=str(path)) from error
     if cut_short or not engine.face.glyph_count:
