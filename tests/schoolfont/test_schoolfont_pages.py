@@ -12,8 +12,8 @@ from fontTools.ttLib import TTFont
 from namewright.cli import main
 from namewright.lines.forms import Form
 from namewright.lines.ink import Ink
-from namewright.lines.ruling import GuideLine, custom_ruling, preset
-from namewright.making.choices import read_choices
+from namewright.lines.ruling import DEFAULT_RULING, GuideLine, custom_ruling, preset
+from namewright.making.choices import Choices, read_choices
 from namewright.making.make import Making
 from namewright.making.request import Kind, Request, listed
 from namewright.pages import blocks
@@ -173,3 +173,14 @@ def test_tails_deeper_than_their_zone_move_the_rows_apart(tmp_path: Path, ruling
             assert min(below) - max(box[3] for box in inks) > 0.5
             seen += 1
     assert seen >= 2
+
+
+def test_capitals_reach_the_top_line_where_nobody_chose_lines(school: Typesetter) -> None:
+    """The font's own cap height is the top line; lines that somebody chose stay as they are."""
+    own = Making(Request((Kind.CARD,), ()), school).request.settings.ruling
+    assert school.school_font is not None
+    assert school.school_font.line_up(own).capitals_mm == pytest.approx(0.0, abs=1e-9)
+    assert own.x_height_mm == preset(DEFAULT_RULING).x_height_mm
+    chosen = Making(Request((Kind.CARD,), (), Choices(preset("de-5"))), school).request.settings.ruling
+    assert chosen == preset("de-5")
+    assert Making(Request((Kind.CARD,), ()), Typesetter()).request.settings.ruling == preset(DEFAULT_RULING)

@@ -14,6 +14,7 @@ from typing import TYPE_CHECKING, ParamSpec, TypeVar
 
 from namewright.letters.alphabet import MissingLetters
 from namewright.lines.fit import DoesNotFit
+from namewright.lines.ruling import DEFAULT_RULING, preset
 from namewright.making.account import (
     Account,
     FontTooLarge,
@@ -54,6 +55,13 @@ class Making:
     setter: Typesetter = field(default_factory=Typesetter)
     account: Account = field(default_factory=Account)
     _sheet_pages: list[tuple[int, int]] = field(default_factory=list)
+
+    def __post_init__(self) -> None:
+        """Where nobody chose lines for a school's font, its capitals reach the top line."""
+        font, everyone = self.setter.school_font, self.request.everyone
+        if font is not None and everyone.ruling is None:
+            lines = font.own_lines(preset(DEFAULT_RULING))
+            self.request = replace(self.request, everyone=replace(everyone, ruling=lines))
 
     @cached_property
     def _knowing(self) -> Knowing:

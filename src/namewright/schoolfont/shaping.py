@@ -10,7 +10,7 @@ letter is taught by itself; joins that a font makes by other means stay.
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import Any
 
 import unicodedata2
@@ -19,7 +19,7 @@ from namewright.geometry import boxes
 from namewright.geometry.boxes import Box
 from namewright.letters.alphabet import MissingLetters, described
 from namewright.letters.strokes import Stroke
-from namewright.lines.ruling import LETTER_UNITS, Ruling
+from namewright.lines.ruling import LETTER_UNITS, MAX_MIDLINE, MIN_MIDLINE, Ruling
 from namewright.lines.setting import InkLetter, SetLetter, SetLine, pen_width_mm
 from namewright.message import message
 from namewright.names.clusters import clusters
@@ -163,6 +163,13 @@ class Lettering:
     def ruled(self, ruling: Ruling, letter_spacing_mm: float = 0.0) -> RuledFont:
         """Return the font's letters on a ruling."""
         return RuledFont(self, ruling, letter_spacing_mm)
+
+    def own_lines(self, ruling: Ruling) -> Ruling:
+        """Return a ruling with the top line at the font's own capitals; the ruling as it is for a font without any."""
+        share = self.font.measures.x_height / self.font.measures.cap_height
+        if not MIN_MIDLINE <= share <= MAX_MIDLINE:
+            return ruling
+        return replace(ruling, name="own", ascender_mm=ruling.x_height_mm * (1 / share - 1))
 
     def line_up(self, ruling: Ruling) -> LineUp:
         """Return how the font's heights meet a ruling's lines."""
