@@ -177,10 +177,10 @@ def test_tails_deeper_than_their_zone_move_the_rows_apart(tmp_path: Path, ruling
 
 def test_capitals_reach_the_top_line_where_nobody_chose_lines(school: Typesetter) -> None:
     """The font's own cap height is the top line; lines that somebody chose stay as they are."""
-    own = Making(Request((Kind.CARD,), ()), school).request.settings.ruling
+    own = Making(Request((Kind.CARDS,), ()), school).request.settings.ruling
     assert school.school_font is not None
     assert school.school_font.line_up(own).capitals_mm == pytest.approx(0.0, abs=1e-9)
     assert own.x_height_mm == preset(DEFAULT_RULING).x_height_mm
-    chosen = Making(Request((Kind.CARD,), (), Choices(preset("de-5"))), school).request.settings.ruling
+    chosen = Making(Request((Kind.CARDS,), (), Choices(preset("de-5"))), school).request.settings.ruling
     assert chosen == preset("de-5")
-    assert Making(Request((Kind.CARD,), ()), Typesetter()).request.settings.ruling == preset(DEFAULT_RULING)
+    assert Making(Request((Kind.CARDS,), ()), Typesetter()).request.settings.ruling == preset(DEFAULT_RULING)
