@@ -64,10 +64,10 @@ def closing(account: Account, roster: Roster) -> int:
 
 
 def told_at_the_end(account: Account, roster: Roster) -> Iterator[Message]:
-    """Yield what is to be said of a class once it is made."""
-    for one in account.not_made:
-        yield message("command.told.not_made", label=one.child.label, line=roster.source_line(one.child.line),
-                      reason=one.cause.message)
+    """Yield what is to be said of a class once it is made; of a child each reason once, whatever kinds it lacks."""
+    yield from dict.fromkeys(
+        message("command.told.not_made", label=one.child.label, line=roster.source_line(one.child.line),
+                reason=one.cause.message) for one in account.not_made)
     for report in left_out(roster):
         yield message("command.told.left_out", line=report.source_line, reason=together(*report.notes))
     yield from roster.notes

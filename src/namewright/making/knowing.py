@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
+from itertools import islice
 from typing import TYPE_CHECKING
 
 from namewright.classbook.growing import not_standing
@@ -199,12 +200,17 @@ class Knowing:
 
     def _friends(self, one: Member) -> tuple[str, ...]:
         """Return the names of a child's friends. Raises NoFriends."""
+        from namewright.pages.know.friends import has_room
+
         tables = {each.placed.child.line: each.placed.group for each in self.request.members
                   if isinstance(each.placed, Planned)}
         table, line = tables.get(one.placed.child.line), one.placed.child.line
         mates = [Mate(child.practice, table is not None and tables.get(child.line) == table)
                  for child in self.request.classmates if child.line != line and self._can_draw(child.practice)]
-        found = friends(self._name(one), mates, FRIENDS[self.request.settings_of(one).support])
+        holds = self.request.settings_of(one)
+        ranked = friends(self._name(one), mates, len(mates))
+        fitting = (name for name in ranked if has_room(self.setter, name, holds))
+        found = tuple(islice(fitting, FRIENDS[holds.support]))
         if not found:
             raise NoFriends(one.placed.child.label)
         return found

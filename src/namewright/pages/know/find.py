@@ -8,13 +8,14 @@ around it; at the hardest level the last ones stand in another typeface. Which n
 from __future__ import annotations
 
 from collections.abc import Sequence
+from contextlib import suppress
 from itertools import pairwise
 from random import Random
 
+from namewright.lines.fit import DoesNotFit
 from namewright.lines.forms import Form
 from namewright.lines.ruling import Ruling, print_ruling
 from namewright.lines.setting import SetLine
-from namewright.names.clusters import clusters
 from namewright.pages.know.frame import Frame, framed, name_at, reading
 from namewright.pages.page import Page
 from namewright.pages.pictograms import Task
@@ -26,6 +27,7 @@ _RING_MM = 9.0  # white beside a name, for a ring drawn by a young hand
 _MAX_ACROSS = 3
 _MAX_STEP_MM = 40.0  # from row to row: further apart they are no rows
 _MAX_X_MM = 9.5
+_LARGE = 0.6  # of the size wished for: smaller than this, fewer names stand in a row
 _STEP = 3.0  # x-heights from row to row, at the least: tails and tall letters do not meet, and a ring has room
 
 
@@ -56,12 +58,9 @@ def _model(frame: Frame, name: str) -> None:
 def _field(frame: Frame, found: Finding) -> None:
     """Set every part of the page in rows of their own, each name somewhere in its share of the row."""
     names = list(dict.fromkeys(one.name for one in found.shown))
-    across = _across(frame, names)
+    across, ruling = _across(frame, found, names)
     rows = [(row, part.other_face) for part in found.parts for row in _rows(part.shown, across)]
-    step = min(frame.room / len(rows), _MAX_STEP_MM)
-    room = (frame.right - frame.left) / across - 2 * _RING_MM
-    ruling = reading(frame.setter, names, min(_MAX_X_MM, frame.settings.ruling.x_height_mm, step / _STEP), room,
-                     frame.spacing)
+    step, room = _step(frame, found, across), _room(frame, across)
     chance = Random("".join(names))
     for row, in_other in rows:
         lines = [_in_other_face(one.name, ruling, room) if in_other else
@@ -80,10 +79,29 @@ def _in_other_face(name: str, ruling: Ruling, room_mm: float) -> SetLine:
     return other_face().line(name, print_ruling(ruling.x_height_mm * 0.98 * room_mm / line.width_mm))
 
 
-def _across(frame: Frame, names: Sequence[str]) -> int:
-    """Return how many names stand in a row: as many as their length lets be large."""
-    longest = max(len(clusters(name)) for name in names)
-    return next(across for across in (_MAX_ACROSS, 2, 1) if across == 1 or longest * across <= 20)
+def _across(frame: Frame, found: Finding, names: Sequence[str]) -> tuple[int, Ruling]:
+    """Return how many names stand in a row and how tall they are: the more across the better, if all are large.
+
+    Raises DoesNotFit where one has no room even alone.
+    """
+    wished = min(_MAX_X_MM, frame.settings.ruling.x_height_mm)
+    for across in range(_MAX_ACROSS, 1, -1):
+        tall = min(wished, _step(frame, found, across) / _STEP)
+        with suppress(DoesNotFit):
+            ruling = reading(frame.setter, names, tall, _room(frame, across), frame.spacing)
+            if ruling.x_height_mm >= _LARGE * wished:
+                return across, ruling
+    tall = min(wished, _step(frame, found, 1) / _STEP)
+    return 1, reading(frame.setter, names, tall, _room(frame, 1), frame.spacing)
+
+
+def _room(frame: Frame, across: int) -> float:
+    return (frame.right - frame.left) / across - 2 * _RING_MM
+
+
+def _step(frame: Frame, found: Finding, across: int) -> float:
+    """Return how far rows stand apart."""
+    return min(frame.room / sum(len(_rows(part.shown, across)) for part in found.parts), _MAX_STEP_MM)
 
 
 def _rows(shown: Sequence[Shown], across: int) -> list[Sequence[Shown]]:

@@ -8,11 +8,13 @@ Millimetres, y down. Whose names they are is ``practice.friends``.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from contextlib import suppress
 
+from namewright.lines.fit import DoesNotFit
 from namewright.lines.forms import Form
 from namewright.lines.setting import SetLine, pen_width_mm
 from namewright.pages import blocks
-from namewright.pages.know.frame import Frame, framed
+from namewright.pages.know.frame import HEADER_MM, LINE_MM, Frame, framed
 from namewright.pages.know.rows import Spread, blank, height_of, spread
 from namewright.pages.page import Page
 from namewright.pages.pictograms import Task
@@ -44,6 +46,16 @@ def friends_pages(setter: Typesetter, label: str, name: str, friends: Sequence[s
         _friend(frame, one, letters_of(name) if helped else None)
         frame.y += air
     return (*pages, frame.page(None if pages else label))
+
+
+def has_room(setter: Typesetter, name: str, settings: SheetSettings) -> bool:
+    """Say whether a friend's name has room on a child's lines: if not, another friend's is taken."""
+    setter = setter.lettering(settings.letters)
+    with suppress(DoesNotFit):
+        wide = spread(setter, name, settings)
+        frame = framed(setter, None, settings, turned=wide.turned)
+        return 2 * height_of(frame, wide.lines) <= frame.room - HEADER_MM - 2 * LINE_MM
+    return False
 
 
 def _height(frame: Frame, one: Spread) -> float:
