@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
 from datetime import date, timedelta
+from itertools import product
 from pathlib import Path
 
 from namewright.classbook.growing import growth_of
@@ -16,7 +17,7 @@ from namewright.lines.ruling import custom_ruling, preset
 from namewright.lines.tile_boxes import LARGE_TILE_MM
 from namewright.making.choices import Choices
 from namewright.making.make import Making
-from namewright.making.request import Kind, Request, listed
+from namewright.making.request import KNOW_EACH, Kind, Request, listed
 from namewright.output.png import page_png
 from namewright.pages import blocks
 from namewright.pages.blocks import PageSettings
@@ -119,6 +120,20 @@ def class_pages() -> Iterator[tuple[str, Page]]:
     yield "tiles-large", next(Making(large, SETTER).pages())
 
 
+def to_know() -> Iterator[tuple[str, Page]]:
+    """Yield the pages to know a name by of one child of the demo class, from easy to hard, and those of the class."""
+    roster = load_roster(DEMO)
+    members = tuple(listed(one) for one in completed(order_class(roster.children)))
+    one = next(each for each in members if each.placed.child.practice == "Saoirse")
+    for kind, support in product(KNOW_EACH, (Support.FULL, Support.INDEPENDENT)):
+        request = Request((kind,), members, Choices(support=support), Choices(support=support), roster)
+        child = replace(request, members=(one,)) if kind is not Kind.FRIENDS else request
+        pages = Making(child, SETTER).pages()
+        yield f"know-{kind}-{support}", next(page for page in pages if page.outline == one.placed.child.label)
+    for kind in (Kind.BUILD, Kind.CHANT, Kind.SIGNIN):
+        yield f"know-{kind}", next(Making(Request((kind,), members, roster=roster), SETTER).pages())
+
+
 def plans() -> Iterator[tuple[str, Page]]:
     """Yield the adult's plan of the demo class, page by page."""
     plan = timetable(completed(order_class(load_roster(DEMO).children)), Lookout())
@@ -179,8 +194,8 @@ def school_font() -> Iterator[tuple[str, Page]]:
 
 def main() -> None:
     """Write every picture."""
-    pictures = [("specimen", specimen()), ("forms", forms()), *sheets(), *cards(), *class_pages(), *plans(),
-                *progress(), *school_font()]
+    pictures = [("specimen", specimen()), ("forms", forms()), *sheets(), *cards(), *class_pages(), *to_know(),
+                *plans(), *progress(), *school_font()]
     for name, page in pictures:
         (HERE / f"{name}.png").write_bytes(page_png(page, DPI))
         print(name)
