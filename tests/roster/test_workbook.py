@@ -175,3 +175,47 @@ def test_a_formula_before_endless_blanks_is_looked_at_once() -> None:
     """Blanks are not gone over again from each of them."""
     rows = b'<row r="1">' + cell("A1") + b'<c r="B1"><f>1</f>' + b" " * 200_000 + b"<w/></c></row>"
     assert workbook_text(with_rows(rows), "class.xlsx") == ("Mira", ())
+
+
+NAMES = [["First name", "Last name"], ["Mia", "Chen"], ["Leo", "Park"]]
+
+
+def hidden(data: bytes, title: str) -> bytes:
+    """Return a spreadsheet with one sheet hidden."""
+    loaded = openpyxl.load_workbook(io.BytesIO(data))
+    loaded[title].sheet_state = "hidden"
+    out = io.BytesIO()
+    loaded.save(out)
+    return out.getvalue()
+
+
+def test_a_hidden_sheet_is_read_only_where_nothing_else_is_filled() -> None:
+    """Even if it has titles of columns and the sheet in sight has none."""
+    old = [["First name", "Last name"], ["Noah", "Moss"]]
+    text, notes = workbook_text(hidden(book(Now=[["Mia Chen"], ["Leo Park"]], Old=old), "Old"), "class.xlsx")
+    assert text == "Mia Chen\nLeo Park"
+    assert notes[0]["others"] == ("Old",)
+    assert "Noah" in workbook_text(hidden(book(Empty=[], Old=old), "Old"), "class.xlsx")[0]
+
+
+@pytest.mark.parametrize("title", ["Staff", "Teachers 2026", "Lehrkräfte", "Enseignants", "Maestros", "Parents"])
+def test_a_sheet_of_the_staff_is_not_the_class(title: str) -> None:
+    staff = [["First name", "Last name"], ["Ruth", "Alder"]]
+    assert "Mia" in workbook_text(book(**{title: staff, "Sheet2": NAMES}), "class.xlsx")[0]
+
+
+def test_several_sheets_that_look_like_classes_are_asked_about() -> None:
+    """Unless they are about the same children, or all but one are hidden."""
+    two = book(Red=NAMES, Blue=[["First name", "Last name"], ["Noah", "Moss"], ["Ava", "Bell"]])
+    with pytest.raises(RosterError) as asked:
+        workbook_text(two, "class.xlsx")
+    assert (asked.value.message.key, asked.value.message["sheets"]) == ("roster.several_sheets", ("Red", "Blue"))
+    assert "Mia" in workbook_text(hidden(two, "Blue"), "class.xlsx")[0]
+    assert "Mia" in workbook_text(book(Names=NAMES, Birthdays=[["Name", "Day"], ["Mia Chen", 4], ["Leo Park", 5]]),
+                                  "class.xlsx")[0]
+
+
+def test_cells_that_stand_too_far_right_are_told() -> None:
+    _, notes = workbook_text(book(A=[["Mia Chen", *[None] * 499, "Leo Park"]]), "class.xlsx")
+    assert [note.key for note in notes] == ["roster.far_columns"]
+    assert workbook_text(book(A=[["Mia Chen", *[None] * 498, "Leo Park"]]), "class.xlsx")[1] == ()

@@ -78,6 +78,8 @@ def _files() -> Iterator[bytes]:
                 _zip("[Content_Types].xml", "xl/a.xml", data=b"<!DOCTYPE x>"),
                 _zip("[Content_Types].xml", "xl/a.bin", data=b"\0" * 6_000_000))
     yield from (_book([]), _book([["Xeno"]], [["Yara"]]), _book([["Name"], ["Xeno"], ['="a"']]),
+                _book([["Name", "Age"], ["Xeno", 4]], [["Name", "Age"], ["Yara", 5]]),
+                _book([["Xeno", *[None] * 510, 7]]),
                 _book([["Xeno"]] * 60), _book([["Xeno", "Yara", "Wren"]] * 40))
 
 

@@ -16,12 +16,16 @@ import re
 import warnings
 import zipfile
 from collections import Counter
+from collections.abc import Sequence
+from dataclasses import dataclass
+from functools import cached_property
 from typing import Any
 
 from namewright.message import Message, message
 from namewright.roster.children import RosterError
 from namewright.roster.headers import header_roles
 from namewright.roster.limits import MAX_BYTES, MAX_LINES
+from namewright.roster.vocabulary import fold, word_set
 
 MAX_UNPACKED = 50_000_000
 _MAX_PARTS = 2_000
@@ -37,6 +41,14 @@ _ROW_NUMBER = re.compile(rb"""<(?:\w{1,20}:)?row\s[^<>]{0,300}?\br=["']0*+(\d++)
 _SHEET_NAMED = re.compile(rb"<(?:\w{1,20}:)?sheet\s")
 _SHEET_PART = re.compile(r"xl/\w*sheets/[^/]+\.xml")
 _HEADER_WITHIN = 10
+_FAR_CELL = re.compile(
+    rb"""<(?:\w{1,20}:)?c\s[^<>]{0,200}?\br=["'](?:[A-Z]{3}|S[G-Z]|[T-Z][A-Z])\d[^<>]{0,200}(?<!/)>""")
+"""A filled cell right of column SF, the five hundredth."""
+_OTHERS = word_set("""
+    staff, teacher, teachers, parents, contacts, emergency, template, instructions, personal, maestros, maestras,
+    docentes, padres, contactos, plantilla, personnel, enseignants, modele, lehrer, lehrkrafte, kollegium, eltern,
+    vorlage, docenti, insegnanti, personale, genitori, modello, professores, pais, equipe, modelo""")
+"""Words in the titles of sheets that are not the class."""
 
 
 def workbook_text(data: bytes, source: Message | str) -> tuple[str, tuple[Message, ...]]:
@@ -58,7 +70,7 @@ def workbook_text(data: bytes, source: Message | str) -> tuple[str, tuple[Messag
 
 def _inspect(data: bytes, source: Message | str) -> tuple[Message, ...]:
     """Refuse what would be dangerous to open; return a note where a formula was never worked out."""
-    unfinished, elements, lowest, sheets = False, 0, 0, 0
+    unfinished, elements, lowest, sheets, far_right = False, 0, 0, 0, False
     try:
         with zipfile.ZipFile(io.BytesIO(data)) as archive:
             parts = archive.infolist()
@@ -82,6 +94,7 @@ def _inspect(data: bytes, source: Message | str) -> tuple[Message, ...]:
                 if part.filename.startswith("xl/worksheets/"):
                     unfinished = unfinished or _UNFINISHED.search(content) is not None
                     lowest = max(lowest, _lowest_row(content))
+                    far_right = far_right or _FAR_CELL.search(content) is not None
             if sheets > 0:  # several sheets on one part: each would be read in full
                 raise RosterError("roster.damaged", source=source)
     except RosterError:
@@ -89,7 +102,8 @@ def _inspect(data: bytes, source: Message | str) -> tuple[Message, ...]:
     except Exception as error:  # Zipfile and zlib fail in many ways on damaged bytes
         raise RosterError("roster.damaged", source=source) from error
     far = (message("roster.far_rows", source=source, most=MAX_LINES),) * (lowest > MAX_LINES)
-    return (*(message("roster.unfinished", source=source),) * unfinished, *far)
+    right = (message("roster.far_columns", source=source, most=_MAX_COLUMNS),) * far_right
+    return (*(message("roster.unfinished", source=source),) * unfinished, *far, *right)
 
 
 def _lowest_row(sheet: bytes) -> int:
@@ -110,28 +124,65 @@ def _check_sizes(parts: list[zipfile.ZipInfo], source: Message | str) -> None:
 
 
 def _best_sheet(data: bytes, source: Message | str) -> tuple[str, tuple[Message, ...]]:
-    """Return the first sheet with a header row, or else the first that is filled; sheets in sight come first."""
+    """Return the sheet of the class as lines, and a note about the others."""
     import openpyxl
 
     book = openpyxl.load_workbook(io.BytesIO(data), read_only=True, data_only=True, keep_links=False)
-    best: tuple[str, list[str]] | None = None
     budget = Counter(left=_MAX_READ)
+    found: list[_Sheet] = []
     try:
         for sheet in sorted(book.worksheets, key=lambda sheet: str(sheet.sheet_state) != "visible"):
-            rows = _sheet_rows(sheet, source, budget)
-            headed = any(header_roles(row.split("\t")) for row in rows[:_HEADER_WITHIN])
-            if rows and (best is None or headed):
-                best = str(sheet.title), rows
-            if headed:
-                break
+            if any(one.rows for one in found) and str(sheet.sheet_state) != "visible":
+                break  # what nobody sees is read only where nothing else is filled
+            found.append(_Sheet(str(sheet.title), _sheet_rows(sheet, source, budget)))
         names = [str(sheet.title) for sheet in book.worksheets]
     finally:
         book.close()
+    best = _best(found, source)
     if best is None:
         raise RosterError("roster.empty_sheets", source=source)
-    others = tuple(name for name in names if name != best[0])
-    note = message("roster.one_sheet", sheet=best[0], source=source, others=others)
-    return "\n".join(best[1]), (note,) if others else ()
+    others = tuple(name for name in names if name != best.title)
+    note = message("roster.one_sheet", sheet=best.title, source=source, others=others)
+    return "\n".join(best.rows), (note,) if others else ()
+
+
+def _best(found: Sequence[_Sheet], source: Message | str) -> _Sheet | None:
+    """Return the first sheet with a header row, else the first that is filled; those of the staff come last.
+
+    Raises RosterError where two sheets with header rows hold different names: they may be two classes.
+    """
+    filled = sorted((one for one in found if one.rows), key=lambda one: one.of_others)
+    headed = [one for one in filled if one.headed and not one.of_others]
+    classes = [one for one in headed if one is headed[0] or not one.shares_with(headed[0])]
+    if len(classes) > 1:
+        raise RosterError("roster.several_sheets", source=source, sheets=tuple(one.title for one in classes))
+    return next((one for one in (*headed, *filled)), None)
+
+
+@dataclass(frozen=True)
+class _Sheet:
+    """A sheet: its title, and its rows as lines."""
+
+    title: str
+    rows: list[str]
+
+    @cached_property
+    def headed(self) -> bool:
+        """Say whether a row near its top has titles of columns, a name among them."""
+        return any(header_roles(row.split("\t")) for row in self.rows[:_HEADER_WITHIN])
+
+    @property
+    def of_others(self) -> bool:
+        """Say whether its title names the staff, parents or the like."""
+        return not _OTHERS.isdisjoint(re.split(r"\W+", fold(self.title)))
+
+    @cached_property
+    def _words(self) -> frozenset[str]:
+        return frozenset(word for row in self.rows[1:] for word in fold(row).split() if word.isalpha())
+
+    def shares_with(self, other: _Sheet) -> bool:
+        """Say whether two sheets are about the same children: half of the words of one stand on the other."""
+        return 2 * len(self._words & other._words) >= min(len(self._words), len(other._words))
 
 
 def _sheet_rows(sheet: Any, source: Message | str, budget: Counter[str]) -> list[str]:
