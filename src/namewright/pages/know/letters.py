@@ -22,7 +22,8 @@ from namewright.practice.letter_hunt import Hunt
 _MATCH_MM = 60.0  # what capitals and small letters take, their caption counted
 _MAX_STEP_MM, _MAX_X_MM = 32.0, 9.0
 _MATCH_X_MM = 6.0
-_STEP = 2.6  # x-heights from row to row
+_STEP = 3.0  # x-heights from row to row
+_AIR_MM = 2.0  # between the caption and the first ring
 _RING = Style(0.7, DARK)
 
 
@@ -31,11 +32,12 @@ def letters_page(setter: Typesetter, label: str, hunt: Hunt, settings: SheetSett
     setter = setter.lettering(settings.letters)
     frame = framed(setter, label, settings)
     frame.caption("page.know.letters", Task.RING)
+    frame.y += _AIR_MM
     room = frame.room - (_MATCH_MM if hunt.capitals else 0.0)
     step = min(_MAX_STEP_MM, room / len(hunt.rows))
     ruling = print_ruling(min(_MAX_X_MM, settings.ruling.x_height_mm, step / _STEP))
     for row in hunt.rows:
-        baseline = frame.y + 0.62 * step
+        baseline = frame.y + 0.5 * step + 0.6 * ruling.x_height_mm
         share = (frame.right - frame.left) / (len(row.shown) + 1.6)
         letters_in(frame, [row.letter], ruling, [frame.left + 0.5 * share], baseline)
         frame.items.append(_ring(frame, row.letter, ruling, frame.left + 0.5 * share, baseline, min(step, share + 3.0)))
