@@ -12,9 +12,11 @@ from pathlib import Path
 import pytest
 from fontmaking import font_bytes, font_file, glyph_of
 from fontTools.feaLib.builder import addOpenTypeFeaturesFromString
+from fontTools.fontBuilder import FontBuilder
 from fontTools.pens.ttGlyphPen import TTGlyphPen
 from fontTools.ttLib import TTFont
 from fontTools.ttLib.tables._g_l_y_f import Glyph, GlyphComponent
+from fontTools.ttLib.tables.TupleVariation import TupleVariation
 
 pytest.importorskip("uharfbuzz")
 SECONDS, MEGABYTES = 10, 500
@@ -96,6 +98,14 @@ def features(text: str) -> Change:
     return lambda font: addOpenTypeFeaturesFromString(font, said)
 
 
+def variable(font: TTFont) -> None:
+    """A weight that throws every point as far as numbers go, and is not asked for."""
+    builder = FontBuilder(font=font)
+    builder.setupFvar([("wght", 100, 400, 900, "Weight")], [])
+    points = len(font["glyf"]["b"].coordinates) + 4  # the phantom points of TrueType
+    builder.setupGvar({"b": [TupleVariation({"wght": (0.0, 1.0, 1.0)}, [(32000, -32000)] * points)]})
+
+
 def bitmaps_only(font: TTFont) -> None:
     """Nothing has an outline."""
     for name in font.getGlyphOrder():
@@ -112,7 +122,7 @@ HOSTILE: dict[str, tuple[Change, str]] = {
     "specks": (many_specks, "too intricately"), "vast": (vast, "too intricately"), "comb": (comb, ""),
     "circle": (circle, "blank"), "doubling": (doubling, "blank"),
     "deleted": (features("sub b by NULL;"), "leaves “b”"), "multiplied": (features(chain(14)), "too intricately"),
-    "bitmaps": (bitmaps_only, "no small x"),
+    "variable": (variable, ""), "bitmaps": (bitmaps_only, "no small x"),
 }
 
 
