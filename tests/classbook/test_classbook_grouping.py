@@ -85,7 +85,7 @@ def test_new_groups_are_made_when_asked_for_and_earlier_ones_can_be_brought(path
 
 def test_a_file_that_cannot_be_changed_still_gives_a_plan(path: Path, capsys: Capture,
                                                           monkeypatch: pytest.MonkeyPatch) -> None:
-    """The plan is written, and one sentence says that the groups are not kept."""
+    """The plan is written, and one sentence says that the tables are not kept."""
     def refuse(_: Classbook, groups: Mapping[int, int]) -> None:
         raise ClassbookError("classbook.read_only", file=str(path))
 
@@ -93,7 +93,7 @@ def test_a_file_that_cannot_be_changed_still_gives_a_plan(path: Path, capsys: Ca
     assert planned(path) == 0
     assert len(PdfReader(path.with_name("plan.pdf")).pages) >= 1
     said = capsys.readouterr().err
-    assert "groups and letters are not saved" in said
+    assert "tables and letters are not saved" in said
     assert "can be read but not changed" in said
     assert groups_of(path) == {}
 
