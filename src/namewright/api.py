@@ -50,7 +50,7 @@ def make(kind: Kind | str, roster: Roster, **settings: str) -> Making:
     Kinds: ``sheets``, ``cards``, ``tiles``, ``sizes``, ``groups``, ``adult``, ``plan``; and to know a name by ``find``,
     ``letters``, ``missing``, ``mixed``, ``build``, ``chant``, ``friends``, ``signin``, with ``answers`` for the adult.
     Settings are text, by the keys of a class's file: ``paper``, ``ruling``, ``line_height`` ("20", "5/8 in"),
-    ``support``, ``hand``, ``language``, ``letters``, ``ladder``, ``order``, ``landscape`` ("on") and the others that
+    ``support``, ``hand``, ``language``, ``letters``, ``ladder``, ``order``, ``sleeve`` ("on") and the others that
     ``namewright settings`` lists. They hold for all; what the list says of a child goes before them. Raises ValueError
     for another kind, Problem for another setting or one that cannot be.
     """

@@ -293,14 +293,15 @@ def test_the_outline_begins_on_the_first_page(setter: Typesetter) -> None:
 
 
 def test_most_rulings_take_one_page(setter: Typesetter) -> None:
-    """On lines up to 20 mm high a name in one row takes a single page."""
+    """On lines up to 20 mm high a name in one row takes a single page, or two where its boxes fill one."""
     seen = 0
     for case in CASES:
         pages = made(setter, case)
         in_one_row = len({row.name for row in rows(pages)}) == 1
         if case[1].ruling.name in SMALL and not case[1].landscape and in_one_row:
-            assert len(pages) == 1, told(case)
-            seen += 1
+            boxed = any(isinstance(item, Tile) for page in pages for item in page.items)
+            assert len(pages) == 1 or (len(pages) == 2 and boxed), told(case)
+            seen += len(pages) == 1
     assert seen > 30
 
 

@@ -59,14 +59,31 @@ def test_more_room_never_takes_more_pages(measures: Heights, needed: tuple[Part,
     assert len(wide) <= len(tight)
 
 
-def test_what_is_wished_for_comes_only_where_there_is_room() -> None:
+def test_boxes_take_the_least_air_before_they_take_a_page_more() -> None:
     """Boxes of 30 mm and their sentence need 37 mm beside the rest with its least air: building before more air."""
     rest = Heights(0, 20, 20, 22, 8, 12, 30, doubled=False)
     need = rest.page([Block(Part.MODEL, (0,)), Block(Part.COPY, (0,))], 20, 12)
-    for room, tiles in ((need + 36.9, 0), (need + 37.1, 1)):
-        (plan,) = planned(Heights(room, 20, 20, 22, 8, 12, 30, doubled=False), 1, (Part.MODEL, Part.COPY),
-                          (Part.TILES,), 1) or ()
-        assert sum(block.part is Part.TILES for block in plan.blocks) == tiles
+    for room, pages in ((need + 36.9, 2), (need + 37.1, 1)):
+        plans = planned(Heights(room, 20, 20, 22, 8, 12, 30, doubled=False), 1, (Part.MODEL, Part.COPY),
+                        (Part.TILES,), 1) or ()
+        assert len(plans) == pages
+        assert sum(block.part is Part.TILES for plan in plans for block in plan.blocks) == 1
+
+
+def test_boxes_that_fit_on_no_page_are_left_out() -> None:
+    """Where boxes are higher than a page, the sheet is made without them."""
+    (plan,) = planned(Heights(120, 20, 20, 22, 8, 12, 130, doubled=False), 1, (Part.MODEL, Part.COPY), (Part.TILES,),
+                      1) or ()
+    assert [block.part for block in plan.blocks] == [Part.MODEL, Part.COPY]
+
+
+def test_under_a_row_to_write_on_a_full_page_leaves_no_room_for_printed_tails() -> None:
+    """With all its air it has the white of any other part under it; with the least, less by what only tails need."""
+    heights = Heights(200, 20, 20, 22, 8, 12, 30, doubled=False, tail=9)
+    memory, model = [Block(Part.MEMORY, (0,))], [Block(Part.MODEL, (0,))]
+    assert heights.group(Part.MEMORY, memory, 20, 22) == heights.group(Part.MODEL, model, 20, 22)
+    assert heights.group(Part.MEMORY, memory, 20, 12) == heights.group(Part.MODEL, model, 20, 12) - 9
+    assert heights.group(Part.COPY, [Block(Part.COPY, (0,))], 20, 12) == heights.group(Part.MODEL, model, 20, 12)
 
 
 def test_rows_higher_than_a_page_are_not_planned() -> None:

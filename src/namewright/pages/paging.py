@@ -48,8 +48,8 @@ class Heights:
 
     A row takes ``rise`` over its baseline and ``drop`` to the next row of its part; ``foot`` is what the last row
     of a part takes. ``least_drop`` and ``least_foot`` are as little as these may be. ``over`` is the headroom that a
-    part's stroke marks add to each row, and ``strip`` the height of marked letters under the model; ``doubled`` tells
-    that the model to copy has a row of its own.
+    part's stroke marks add to each row, and ``strip`` the height of marked letters under the model; ``tail`` is
+    how much of ``least_foot`` only printed tails need; ``doubled`` tells that the model to copy has a row of its own.
     """
 
     room: float
@@ -62,6 +62,7 @@ class Heights:
     doubled: bool
     over: Mapping[Part, float] = field(default_factory=dict, hash=False)
     strip: float = 0.0
+    tail: float = 0.0
 
     def page(self, blocks: Sequence[Block], drop: float, foot: float) -> float:
         """Return the height of blocks that stand on one page."""
@@ -74,7 +75,18 @@ class Heights:
             return self.tiles
         rows = sum(len(block.rows) for block in blocks) * (2 if part is Part.COPY and self.doubled else 1)
         strip = self.strip if part is Part.MODEL else 0.0
-        return rows * (self.rise + self.over.get(part, 0.0)) + (rows - 1) * drop + foot + strip
+        ends_blank = part is Part.MEMORY or (part is Part.COPY and self.doubled)
+        return (rows * (self.rise + self.over.get(part, 0.0)) + (rows - 1) * drop + strip
+                + (self._under_blank(foot) if ends_blank else foot))
+
+    def _under_blank(self, foot: float) -> float:
+        """Return what lies under a part that ends in a row to write on, where others have ``foot``.
+
+        No tail is printed there: the less air a page has, the more of the room for tails goes to what is built and
+        written, and the child's own tails hang into the white of the next caption.
+        """
+        spared = 1.0 if self.foot <= self.least_foot else (self.foot - foot) / (self.foot - self.least_foot)
+        return foot - self.tail * min(1.0, max(0.0, spared))
 
     def airy(self, blocks: Sequence[Block]) -> bool:
         """Return whether blocks fit on one page with all the air that they may have."""
@@ -110,9 +122,23 @@ def planned(heights: Heights, rows: int, needed: tuple[Part, ...], wished: tuple
             ) -> tuple[Plan, ...] | None:
     """Plan a sheet for a name in ``rows`` rows; None where rows that belong together are higher than a page.
 
-    ``wished`` is added while there is room, then copying and memory in turn, until there are ``most`` parts to
-    write on in all (None: as many as fit).
+    Boxes for tiles that are wished for and find no room are worth a page more, which then has rows to copy on and to
+    write from memory as well. All else that is ``wished`` is added while there is room, then copying and memory in
+    turn, until there are ``most`` parts to write on in all (None: as many as fit).
     """
+    plans = _plans(heights, rows, needed, wished, most)
+    if plans is None or Part.TILES not in wished or any(_has_tiles(plan) for plan in plans):
+        return plans
+    rest = tuple(part for part in wished if part is not Part.TILES)
+    return _plans(heights, rows, (*needed, Part.TILES), rest, most) or plans
+
+
+def _has_tiles(plan: Plan) -> bool:
+    return any(block.part is Part.TILES for block in plan.blocks)
+
+
+def _plans(heights: Heights, rows: int, needed: Sequence[Part], wished: Sequence[Part], most: int | None,
+           ) -> tuple[Plan, ...] | None:
     filling = _Filling(heights, tuple(range(rows)), list(wished), most, sum(map(_is_written, needed)))
     pages = _dealt(heights, [Block(part, filling.rows) for part in in_order(needed)])
     plans = [_aired(heights, filling.filled(page)) for page in pages]

@@ -46,7 +46,7 @@ HEADER_MM = 10.5
 _FOOTER_MM = 5.0
 _SIGN_OVER_MM = 0.8  # by so much a pictogram begins over its caption
 _SIGN_RAISED_MM = 3.0  # the same where boxes take the gutter
-_CAPTION_BASE_MM = 3.8  # so low a caption keeps clear of a tail above it and of a start mark below it
+_CAPTION_BASE_MM = 3.9  # so low a caption keeps clear of a tail above it and of a start mark below it
 _AFTER_TILES_MM = 3.0
 _BESIDE_GAP_MM = 8.0
 _BEST_SIGN_MM = 7.0
@@ -168,6 +168,7 @@ class SheetMaker:
         drop = max(self.space.drop_mm, stacked)
         asked = self.ruling.descender_mm + self.ruling.gap_mm
         least_foot = max(lowest + blocks.MIN_CLEAR_MM, asked - CAPTION_MM)
+        untailed = max(blocks.printed_depth(self.ruling) + blocks.MIN_CLEAR_MM, asked - CAPTION_MM)
         return Heights(
             room=self.sheet.foot - self.sheet.top_mm - HEADER_MM - _FOOTER_MM,
             rise=self.space.rise_mm,
@@ -176,7 +177,7 @@ class SheetMaker:
             tiles=self.tiles.height_mm + _AFTER_TILES_MM, doubled=not self.beside,
             over={Part.MARKED: self.marks.headroom_mm,
                   Part.MODEL: self.marks.over_mm(self.space.rise_mm)} if self.marks else {},
-            strip=self.marks.below_mm(least_foot) if self.marks else 0.0)
+            strip=self.marks.below_mm(least_foot) if self.marks else 0.0, tail=max(0.0, least_foot - untailed))
 
     def _tallest(self) -> float:
         """Return the least height of rows that must not be parted: those of the model, or a model and its copy."""
