@@ -60,3 +60,17 @@ def test_stores_are_bounded() -> None:
     kept = [setter._ruled, setter._inkers, setter._cues, setter._texts]
     assert all(len(store) <= 200 for store in kept)
     assert len(setter._ruled) < 50
+
+
+@pytest.mark.parametrize("size_mm", [1.5, 1.9, 2.2, 2.8])
+def test_dots_of_running_text_are_seen(setter: Typesetter, size_mm: float) -> None:
+    """Full stops and the dots of i and ë are 0.4 mm wide or more in what a child is told, and wider than the pen.
+
+    Regression: a caption's dots were as thin as its strokes, so that “Zoë” looked like “Zoe”.
+    """
+    line = setter.text(".", size_mm)
+    x0, y0, x1, y1 = line.bounds()
+    assert min(x1 - x0, y1 - y0) >= 0.4
+    assert x1 - x0 > 1.4 * line.style.width_mm
+    plain, dotted = (setter.text(letter, size_mm).bounds()[1] for letter in "eë")
+    assert dotted < plain - 0.4
