@@ -13,8 +13,8 @@ from namewright.pages.sheet import SheetSettings, practice_pages
 from namewright.pages.typesetter import Typesetter
 
 
-@pytest.mark.parametrize(("name", "left", "pieces"), [("Bo", 60.0, 2), ("Mira", 90.0, 4), ("Wilhelmina", 60.0, 1),
-                                                      ("Bo", 150.0, 1)])
+@pytest.mark.parametrize(("name", "left", "pieces"), [("Bo", 60.0, 2), ("Mira", 90.0, 4), ("Wilhelmina", 120.0, 1),
+                                                      ("Bo", 164.0, 1)])
 def test_the_whole_name_or_its_first_letter(setter: Typesetter, name: str, left: float, pieces: int) -> None:
     """As much of the name as has room between ``left`` and 200 mm, within the height that is told."""
     hollow = hollow_name(setter, name, left, 200.0, 20.0, 60.0, 10.0)

@@ -18,11 +18,11 @@ from namewright.wording import wording
 
 @pytest.mark.parametrize("task", Task)
 def test_a_pictogram_fills_its_square_and_stays_in_it(task: Task) -> None:
-    """It is 8 to 12 mm large, no stroke leaves its square by more than half a pen, and it is no speck in a corner."""
+    """It is 8 to 12 mm large, no stroke leaves its square by more than a millimetre, and it is no speck in a corner."""
     assert 8 <= SIDE_MM <= 12
     ink = pictogram(task, 20.0, 30.0)
     x0, y0, x1, y1 = ink.bounds()
-    reach = 0.5
+    reach = 1.0
     assert 20 - reach <= x0 < x1 <= 20 + SIDE_MM + reach
     assert 30 - reach <= y0 < y1 <= 30 + SIDE_MM + reach
     assert max(x1 - x0, y1 - y0) > 0.8 * SIDE_MM
