@@ -1,7 +1,7 @@
 """How lists are read that are made from open name data, shape by shape; see ``tests/made_lists``.
 
 ``--held`` reads the shapes and places that were kept apart; ``--show SHAPE`` prints lists that were read wrong.
-``--unknown`` takes names that only held-out places have out of the reader's own lists first.
+``--unknown`` lets the reader know no name that only places kept apart have (and the census has not).
 """
 
 from __future__ import annotations
@@ -10,14 +10,18 @@ import argparse
 import random
 import sys
 import time
+from collections import Counter
 from collections.abc import Mapping, Sequence
 from pathlib import Path
 
 sys.path.insert(0, str(Path(__file__).parents[1]))
 
+from known_names import gathered
+
 from made_lists import shapes_held, shapes_tuned
 from made_lists.judging import WRONG, Tally, judge
 from made_lists.people import HELD, TUNED, people
+from namewright.roster import known
 
 COLUMNS = ("children", "right", *WRONG)
 
@@ -59,7 +63,11 @@ def main() -> None:
     asked.add_argument("--seed", type=int, default=1)
     asked.add_argument("--show", default="")
     asked.add_argument("--only", default="")
+    asked.add_argument("--unknown", action="store_true")
     chosen = asked.parse_args()
+    if chosen.unknown:
+        found_names = {part: frozenset(words) for part, words in gathered(TUNED).items()}
+        known._lists = lambda: found_names
     shapes = shapes_held.SHAPES if chosen.held else shapes_tuned.SHAPES
     shapes = {name: shape for name, shape in shapes.items() if chosen.only in name and chosen.show in name}
     start = time.process_time()
@@ -69,6 +77,11 @@ def main() -> None:
             for wrong, made in tally.examples[:6]:
                 print(f"--- {wrong}\n{made.text}\n")
     print(table(found))
+    of = shapes_held if chosen.held else shapes_tuned
+    for name, some in (("clean", of.CLEAN), ("with a header", of.HEADED), ("without one", of.HEADLESS)):
+        counts = sum((found[shape].counts for shape in found if shape in some), Counter[str]())
+        print(f"{name}: right {100 * counts['right'] / max(1, counts['children']):.1f} %, "
+              f"asked {100 * counts['asked'] / max(1, counts['children']):.1f} %")
     print(f"{time.process_time() - start:.1f} s")
 
 

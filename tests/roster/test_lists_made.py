@@ -33,6 +33,24 @@ def test_a_plain_list_is_read_right(name: str) -> None:
     assert found["right"] == found["children"], found
 
 
+@pytest.mark.parametrize("name", sorted({*shapes_tuned.HEADED, *shapes_held.HEADED} - {"footed"}))
+def test_a_table_with_a_header_is_read_right(name: str) -> None:
+    found = _found(name)
+    assert 100 * found["right"] >= 99 * found["children"], found
+    assert not found["remark"] + found["extra"], found
+
+
+def test_hardly_anybody_is_lost_or_merged_over_all_shapes() -> None:
+    """In thousandths of the children of some 470 lists: 1 lost, 8 merged, 4 practising a remark, 2 wrong in silence."""
+    found = sum(map(_found, [*shapes_tuned.SHAPES, *shapes_held.SHAPES]), Counter[str]())
+    share = {key: 1000 * found[key] / found["children"] for key in ("lost", "merged", "remark", "unsaid", "right")}
+    assert share["lost"] <= 1, share
+    assert share["merged"] <= 8, share
+    assert share["remark"] <= 4, share
+    assert share["unsaid"] <= 2, share
+    assert share["right"] >= 960, share
+
+
 def test_places_are_split_and_of_many_countries() -> None:
     assert not set(TUNED) & set(HELD)
     assert set(TUNED) | set(HELD) <= set(places())
@@ -46,5 +64,5 @@ def test_the_judge_tells_what_is_wrong() -> None:
     assert judge(Made("Mia\nLeo", (mia, leo)))["right"] == 2
     assert judge(Made("Mia", (mia, leo)))["lost"] == 1
     assert judge(Made("Mia\nLeo", (mia,)))["extra"] == 1
-    assert judge(Made("Peanuts\nMia", (mia,), ("Peanuts",)))["remark"] == 1
+    assert judge(Made("Quill\nMia", (mia,), ("Quill",)))["remark"] == 1
     assert judge(Made("Tarn Mia", (mia,)))["wrong"] == 1

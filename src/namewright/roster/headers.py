@@ -21,10 +21,12 @@ from namewright.roster.header_words import (
     NOT_NAMES,
     SAYS_NAME,
 )
+from namewright.roster.known import is_family, lean
 from namewright.roster.vocabulary import HANDS, NAME_ROLES, OTHER_PEOPLE, Role, fold
 from namewright.settings import Hand
 
 _LONGEST_HEADER = 80
+_CERTAIN = 3  # header words in a row: it is no child
 _TITLES = {"given": "Given name", "family": "Family name", "name": "Full name", "other": "Notes"}
 _OWNED = frozenset(("kindes", "l'enfant", "enfant", "l'eleve", "hijo", "hija", "filho", "filha", "figlio", "figlia"))
 _CAMEL = re.compile(r"(?<=[a-z])(?=[A-Z])")
@@ -53,6 +55,8 @@ def header_roles(cells: Sequence[str]) -> tuple[Role, ...] | None:
     ):
         return None
     known = _of_the_child(cells, known)
+    if count < _CERTAIN and _is_a_child(cells, known):
+        return None
     if Role.FAMILY not in known:
         whole = [not MAYBE_WHOLE.isdisjoint(_tries(_plain(cell))) for cell in cells]
         known = [Role.FULL if at and role is Role.GIVEN else role for at, role in zip(whole, known, strict=True)]
@@ -67,6 +71,13 @@ def _without_second_names(cells: Sequence[str], known: list[Role | None]) -> lis
             known[at] = Role.OTHER
         seen.add(role)
     return known
+
+
+def _is_a_child(cells: Sequence[str], known: Sequence[Role | None]) -> bool:
+    """Say whether a row is a child called as a header is: ``Anna`` and ``Kind``."""
+    pairs = [(cell, role) for cell, role in zip(cells, known, strict=True) if cell]
+    return any(role is None and lean(cell.split()[0]) > 0 for cell, role in pairs) and any(
+        role in NAME_ROLES and is_family(cell) for cell, role in pairs)
 
 
 def _of_the_child(cells: Sequence[str], known: list[Role | None]) -> list[Role | None]:

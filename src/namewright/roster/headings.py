@@ -56,7 +56,7 @@ def heading_reason(text: str) -> Message | None:
         return message("roster.heading_label")
     if _is_date(words) or (len(text.split()) > 1 and all(map(_is_heading_word, words))):
         return message("roster.heading_only")
-    return message("roster.heading_remark") if first in PRINTED and _ends(rest) else None
+    return message("roster.heading_remark") if first in PRINTED and not is_given(first) and _ends(rest) else None
 
 
 def _names_a_class(words: list[str]) -> bool:
@@ -69,7 +69,8 @@ def _names_a_class(words: list[str]) -> bool:
     of = ("list", "of", "roster", "de", "di", "der")
     if first in ("class", "classe", "klasse", "clase") and rest and rest[0] in of:
         return True
-    return bool(rest) and (last in PLACES or first in ("escuela", "ciclo", "turno", "jardin"))
+    place = last in PLACES and not is_given(first)
+    return bool(rest) and (place or first in ("escuela", "ciclo", "turno", "jardin"))
 
 
 def _is_label(label: str, text: str) -> bool:

@@ -71,7 +71,7 @@ title or nothing."""
 
 PLACES = word_set("""
     room, table, school, elementary, preschool, kindergarten, session, classroom, academy, group, team, groupe,
-    grupo, gruppo, gruppe, gruppen, ecole, maternelle, escola, scuola, schule, sala""")
+    grupo, gruppo, gruppe, gruppen, ecole, maternelle, escola, scuola, schule""")
 """Last words of a line that names a class or a school: ``Rainbow Room``."""
 
 GREETINGS = word_set("""
