@@ -148,15 +148,14 @@ def _laid_out(setter: Typesetter, name: str, settings: CardSettings) -> _Layout:
     rows = len(fit.lines) * space.height_mm
     writes = rows <= free
     free -= rows * writes
-    tail = _tail_room(fit, space) if writes else 0.0
-    tail = tail if tail <= free else 0.0
+    tail = min(_tail_room(fit, space), free) if writes else 0.0
     free -= tail
     return _Layout(fit, space, marks, writes, tail, edge + max(0.0, free) / 2)
 
 
 def _tail_room(fit: Fit, space: blocks.RowSpace) -> float:
-    """Return by how much a tail of the model's last row would come nearer than a millimetre to the row below."""
-    return max(0.0, fit.lines[-1].drop_mm + 1.0 - space.drop_mm)
+    """Return by how much a tail of the model's last row would come nearer than two millimetres to the row below."""
+    return max(0.0, fit.lines[-1].drop_mm + blocks.ROW_CLEAR_MM - space.drop_mm)
 
 
 def _reach(settings: CardSettings) -> float:
