@@ -317,6 +317,13 @@ def test_a_list_of_family_names_before_commas_stays_one() -> None:
     assert read("Moss, Katie\nBrown, Will\nMia, Leo") == ["Katie|Katie|Moss", "Will|Will|Brown", "Leo|Leo|Mia"]
 
 
+def test_remarks_behind_commas_do_not_make_a_list_of_family_names_first() -> None:
+    """Nothing speaks for ``Family, Given`` there, so a line that may be two children is still asked about."""
+    roster = read_roster("Mia, Thomas\nWill Tarn, Asthma\nKatie Moss, Quillwort\nPia")
+    assert [child.practice for child in roster.children] == ["Will", "Katie", "Pia"]
+    assert roster.lines[0].notes == (message("roster.two_children"),)
+
+
 MIXED = [  # a text, its children, why
     ("1.\tMia Chen\n2. Noah Brown", "Mia Noah", "a tab behind a number"),
     ("Mia Chen\nLeo\tPark\nNoah Brown", "Mia Leo Noah", "one row with a tab"),

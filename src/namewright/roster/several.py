@@ -41,12 +41,14 @@ class Several:
 def family_first_by_comma(lines: Sequence[str]) -> bool:
     """Say whether the lines of a list that have one comma are written ``Family, Given``."""
     pairs = [parts for line in lines if len(parts := _COMMA.split(_masked(strip_numbering(line)))) == 2]
-    leads = [(lean(one.split()[0]), lean(two.split()[0])) for one, two in pairs if one.split() and two.split()]
+    leads = [(lean(one.split()[0]), lean(two.split()[0])) for one, two in pairs
+             if one.split() and two.split() and not any(map(is_word_about, two.split()))]
     against = sum(one > 0 and two > 0 for one, two in leads)
     speaking = sum(one < 0 or (one == 0 and two > 0) for one, two in leads)
     filled = sum(bool(line.strip()) for line in lines)
     often = 2 * len(leads) >= filled or speaking > 2 * against or not against
-    return len(leads) > 1 and speaking >= against and often
+    unlikely = not speaking and any(one > 0 for one, _ in leads)  # given names before remarks
+    return len(leads) > 1 and speaking >= against and often and not unlikely
 
 
 def several_in(line: str, *, family_first: bool, alone: bool, givens: bool = False) -> Several | None:
