@@ -7,7 +7,7 @@ import re
 from namewright.message import Message, message
 from namewright.roster.beside import strip_numbering
 from namewright.roster.header_words import HEADER_WORDS
-from namewright.roster.known import is_given
+from namewright.roster.known import is_family, is_given
 from namewright.roster.vocabulary import (
     GREETINGS,
     HEADING_WORDS,
@@ -69,7 +69,7 @@ def _names_a_class(words: list[str]) -> bool:
     of = ("list", "of", "roster", "de", "di", "der")
     if first in ("class", "classe", "klasse", "clase") and rest and rest[0] in of:
         return True
-    place = last in PLACES and not is_given(first)
+    place = last in PLACES and not (is_given(first) and is_family(last))
     return bool(rest) and (place or first in ("escuela", "ciclo", "turno", "jardin"))
 
 

@@ -128,7 +128,8 @@ def _entry(reading: Reading, choice: Choice, notes: Sequence[Message]) -> Entry:
 
 def _counts(filled: Sequence[str]) -> bool:
     """Say whether a row counts those above it: ``Total`` and a number."""
-    return len(filled) > 1 and fold(filled[0]).split()[0] in TOTALS and all(
+    opening = fold(filled[0]).split()[:1]
+    return len(filled) > 1 and TOTALS.issuperset(opening) and bool(opening) and all(
         any(map(str.isdigit, cell)) for cell in filled[1:])
 
 
