@@ -143,11 +143,26 @@ def places(leg: Leg, side: float, x_height_mm: float, pen_mm: float, middle: Poi
     return sorted(found)
 
 
-def arrow_at(leg: Leg, place: Place) -> Arrow | None:
-    """Return the arrow in a place; None inside so tight a hook that it would not be true."""
-    stretch = leg.stretch(place.begin, place.begin + place.size)
-    shaft = _offset(stretch, place.offset)
-    if not _TRUE[0] <= length(shaft) / length(stretch) <= _TRUE[1]:
+class Track(NamedTuple):
+    """A stretch of a leg: its points, for each the step of 1 mm to the right of the way (y down), and its length."""
+
+    points: Sequence[Point]
+    aside: Sequence[Point]
+    length_mm: float
+
+
+def arrow_at(leg: Leg, place: Place, tracks: dict[tuple[float, float], Track]) -> Arrow | None:
+    """Return the arrow in a place; None inside so tight a hook that it would not be true.
+
+    ``tracks`` are those of the leg found before: several arrows lie beside one, nearer and farther, left and right.
+    """
+    key = (place.begin, place.size)
+    if key not in tracks:
+        tracks[key] = _track(leg.stretch(place.begin, place.begin + place.size))
+    points, aside, length_mm = tracks[key]
+    shaft = tuple([(x + place.offset * dx, y + place.offset * dy)
+                   for (x, y), (dx, dy) in zip(points, aside, strict=True)])
+    if not _TRUE[0] <= length(shaft) / length_mm <= _TRUE[1]:
         return None
     return _arrow(shaft, barb_mm(place.size))
 
@@ -189,12 +204,11 @@ def barb_mm(size_mm: float) -> float:
     return min(max(0.32 * size_mm, _BARB_MM[0]), _BARB_MM[1])
 
 
-def _offset(points: Sequence[Point], offset: float) -> tuple[Point, ...]:
-    """Return a polyline beside another, ``offset`` to the right of the way (y down; negative: to the left)."""
+def _track(points: Sequence[Point]) -> Track:
+    """Return a stretch with what lies to its right, at a bend halfway between before and after."""
     ways = [heading(a, b) for a, b in pairwise(points)]
     turned = [ways[0], *(a + math.remainder(b - a, math.tau) / 2 for a, b in pairwise(ways)), ways[-1]]
-    return tuple((x - offset * math.sin(way), y + offset * math.cos(way))
-                 for (x, y), way in zip(points, turned, strict=True))
+    return Track(points, [(-math.sin(way), math.cos(way)) for way in turned], length(points))
 
 
 def _arrow(shaft: tuple[Point, ...], barb: float) -> Arrow:

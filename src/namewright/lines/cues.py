@@ -19,7 +19,7 @@ from namewright.geometry.points import Point
 from namewright.geometry.segments import heading_out
 from namewright.letters.alphabet import upright
 from namewright.letters.strokes import Stroke, polyline_stroke
-from namewright.lines.arrows import Arrow, Leg, arrow_at, legs, places
+from namewright.lines.arrows import Arrow, Leg, Track, arrow_at, legs, places
 from namewright.lines.clearance import CLEAR_MM, Cue, CueRoom, Sides, number_box, standing
 from namewright.lines.forms import Form, Inker, Pens
 from namewright.lines.ink import BLACK, DARK, WHITE, Fragment, Ink, Piece, Style, dot_fragment, stroke_fragment
@@ -195,13 +195,15 @@ class CueMaker:
             yield _Places(figure, numbers, ())
             return
         for count, leg in enumerate(legs(stroke, self.ruling.x_height_mm)):
-            arrows = [_Kept(self._free_arrows(room, leg, side, first=count == 0)) for side in (-1.0, 1.0)]
+            tracks: dict[tuple[float, float], Track] = {}
+            arrows = [_Kept(self._free_arrows(room, leg, side, tracks, first=count == 0)) for side in (-1.0, 1.0)]
             yield _Places(figure, numbers, arrows, leg) if count == 0 else _Places(figure, None, arrows)
 
-    def _free_arrows(self, room: CueRoom, leg: Leg, side: float, *, first: bool) -> Iterator[tuple[float, Arrow]]:
+    def _free_arrows(self, room: CueRoom, leg: Leg, side: float, tracks: dict[tuple[float, float], Track], *,
+                     first: bool) -> Iterator[tuple[float, Arrow]]:
         """Yield arrows on one side of a leg that have room, with their cost, the best first."""
         for place in places(leg, side, self.ruling.x_height_mm, self.pens.model_mm, room.middle, first=first):
-            arrow = arrow_at(leg, place)
+            arrow = arrow_at(leg, place, tracks)
             if arrow and room.arrow_is_free(arrow):
                 yield place.cost, arrow
 
