@@ -104,7 +104,8 @@ def told(data: bytes) -> list[tuple[str, str]]:
 def test_a_sheet_is_a_title_paragraphs_and_figures(setter: Typesetter) -> None:
     """The structure of a sheet is what a teacher would say of it, top to bottom."""
     kinds = told(pdf_bytes(sheet(setter, "Mirela")))
-    assert kinds[:6] == [("/H1", ""), ("/P", ""), ("/P", ""), ("/Figure", "Model of Mirela."), ("/P", ""),
+    assert kinds[:7] == [("/H1", ""), ("/P", ""), ("/P", ""), ("/Figure", "Model of Mirela."),
+                         ("/Figure", "The letters of Mirela, one by one, with their stroke marks."), ("/P", ""),
                          ("/Figure", "Dotted model of Mirela.")]
     assert ("/Figure", "Boxes for the letters M, i, r, e, l and a.") in kinds
     assert kinds[-1] == ("/P", "")
