@@ -135,6 +135,8 @@ class _TileMaker:
         if blocks.fitting(self.setter, said, room, _CAPTION_MM) < 0.7 * _CAPTION_MM:
             said = strip.label
         size = blocks.fitting(self.setter, said, room, _CAPTION_MM)
+        while len(said) > 1 and self.setter.text_width(said, size) > room:  # too long at any size: its beginning
+            said = said[:-2].rstrip() + "."
         _, y0, _, y1 = self.setter.text(said, size).bounds()
         room = self.label - 2 * _CAPTION_CLEAR_MM
         if y1 - y0 > room:
@@ -186,8 +188,13 @@ def tiles_at(setter: Typesetter, letters: Sequence[str], x: float, y: float, sid
 
 
 def _small_name(setter: Typesetter, name: str, left: float, top: float, side: float, letter: Box) -> Iterator[Ink]:
-    """Yield the small name in a corner that the letter leaves free, the lower left before the others."""
+    """Yield the small name in a corner that the letter leaves free, the lower left before the others.
+
+    None for a name that is wider than the tile at any size.
+    """
     size = blocks.fitting(setter, name, side - 2 * _NAME_INSET_MM, _NAME_MM * side / TILE_MM)
+    if setter.text_width(name, size) > side - _NAME_INSET_MM:
+        return
     x0, y0, x1, y1 = setter.text(name, size).bounds()
     near, far = left + _NAME_INSET_MM - x0, left + side - _NAME_INSET_MM - x1
     low, high = top + side - _CLEAR_MM - y1, top + _CLEAR_MM - y0
