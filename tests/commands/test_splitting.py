@@ -35,7 +35,7 @@ def test_several_work_only_where_it_pays(monkeypatch: pytest.MonkeyPatch) -> Non
     monkeypatch.setattr(splitting, "_cores", lambda: 4)
     assert [jobs_for(None, children) for children in (1, splitting.ENOUGH - 1, splitting.ENOUGH)] == [1, 1, 4]
     assert jobs_for(3, 1) == 3
-    for typed in (0, -1, splitting.MOST_JOBS + 1):
+    for typed in (0, -1, splitting.MAX_JOBS + 1):
         with pytest.raises(Refusal):
             jobs_for(typed, 500)
 

@@ -24,7 +24,7 @@ CHUNK = 40
 """Children of a chunk: as many as pages that share their forms, for most children have one page."""
 ENOUGH = 200
 """Children from which several processes pay: fewer are made in the time that a process needs to begin."""
-MOST_JOBS = 60  # Windows waits for no more at once
+MAX_JOBS = 60  # Windows waits for no more at once
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,10 +40,10 @@ class Part:
 def jobs_for(typed: int | None, children: int) -> int:
     """Return how many processes work: as typed, else the cores where there is enough to do. Raises Refusal."""
     if typed is not None:
-        if not 1 <= typed <= MOST_JOBS:
-            raise Refusal("command.problem.jobs", typed=typed, most=MOST_JOBS)
+        if not 1 <= typed <= MAX_JOBS:
+            raise Refusal("command.problem.jobs", typed=typed, most=MAX_JOBS)
         return typed
-    return min(_cores(), MOST_JOBS) if children >= ENOUGH else 1
+    return min(_cores(), MAX_JOBS) if children >= ENOUGH else 1
 
 
 def _cores() -> int:

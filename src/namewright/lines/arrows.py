@@ -29,7 +29,7 @@ _BARB_TURN = 0.5  # radians between a barb and the shaft
 _BARB_MM = (0.7, 1.3)  # least and greatest length of a barb
 _FIRST = (0.55, 0.38, 0.26, 0.18)  # lengths of an arrow at the start of a stroke, in x-heights
 _AFTER_TURN = (0.26, 0.18)  # of one after a turn
-_LEAST_MM = (1.6, 1.3, 1.1, 1.1)  # no arrow is shorter; nor longer than its leg, but where it points over a short end
+_MIN_MM = (1.6, 1.3, 1.1, 1.1)  # no arrow is shorter; nor longer than its leg, but where it points over a short end
 _SHORT_LEG = 0.36  # x-heights: a shorter leg of a stroke (the flick of q) needs no arrow to be followed
 _STEP = 0.11  # x-heights between the starts of arrows that are tried
 _BENT = 0.3  # radians: a stretch that bends more has an outside
@@ -174,7 +174,7 @@ def _stretches(leg: Leg, x_height_mm: float, *, first: bool) -> Iterator[tuple[f
     a turn it begins a little behind it, to be seen apart from what comes before. Beside a short bar a stem leaves no
     room for all of an arrow: there it may reach over the end.
     """
-    for short, (share, least) in enumerate(zip(_FIRST if first else _AFTER_TURN, _LEAST_MM, strict=False)):
+    for short, (share, least) in enumerate(zip(_FIRST if first else _AFTER_TURN, _MIN_MM, strict=False)):
         size = min(max(share * x_height_mm, least), 0.9 * leg.length_mm)
         if size >= least:
             last = min(leg.length_mm - size, 0.75 * leg.length_mm, x_height_mm)
@@ -183,7 +183,7 @@ def _stretches(leg: Leg, x_height_mm: float, *, first: bool) -> Iterator[tuple[f
                 yield _SHORT * short + _FAR * begin / x_height_mm, begin, size
                 begin += _STEP * x_height_mm
     if first and leg.length_mm < x_height_mm:
-        size = max(_FIRST[-1] * x_height_mm, _LEAST_MM[-1])
+        size = max(_FIRST[-1] * x_height_mm, _MIN_MM[-1])
         for over in (0.25 * size, 0.5 * size, 0.75 * size):
             yield _OVER + _SHORT * len(_FIRST) + over / x_height_mm, leg.length_mm + over - size, size
 

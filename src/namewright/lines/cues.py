@@ -38,7 +38,7 @@ _TURN_COST, _TOGETHER, _PARTED = 0.16, 0.5, 0.4
 _NUMBER_SHARE = 0.3  # of the x-height: 3 mm on lines of 19 mm
 _NUMBER_MM = (2.2, 4.0)  # smaller ones a child of five cannot be asked to read: common practice; larger need not be
 _LINE_OF_NUMBER = 0.117  # the pen of numbers and arrows: 0.35 mm at 3 mm
-_SIDES_STEP_MM, _MOST_SIDE_MM = 0.25, 6.0  # the white beside a letter is rounded down, so that most need one search
+_SIDES_STEP_MM, _MAX_SIDE_MM = 0.25, 6.0  # the white beside a letter is rounded down, so that most need one search
 END_MM = 4.0  # white before the first letter of a line and behind the last
 
 
@@ -330,7 +330,7 @@ class _Walk:
 
 def _rounded(side_mm: float) -> float:
     """Return the white beside a letter, a little less of it: few different widths need few searches."""
-    return min(_SIDES_STEP_MM * math.floor(side_mm / _SIDES_STEP_MM + 1e-9), _MOST_SIDE_MM)
+    return min(_SIDES_STEP_MM * math.floor(side_mm / _SIDES_STEP_MM + 1e-9), _MAX_SIDE_MM)
 
 
 def _starts(letter: InkLetter) -> tuple[Point, ...]:

@@ -22,7 +22,7 @@ from namewright.roster.vocabulary import CODES, DOUBLE_STARTERS, HANDS, SUPPORTS
 
 _NUMBERED = re.compile(r"\d{1,3}[.)]\s*(?=\D+$)")
 _OUTLINE = re.compile(r"[a-zA-Z][.)]")
-_MOST_COLUMNS = 64
+_MAX_COLUMNS = 64
 _MOSTLY = 0.6
 _FEW_ROWS = 4
 _LEADS, _NEARLY = 0.3, 0.75  # how surely a column must be of given names where every cell is to be a child
@@ -91,7 +91,7 @@ class _Column:
 def judge(rows: Sequence[Sequence[str]], delimiter: str, wide: str) -> Judged:
     """Judge the columns of a table that has no header of known words. ``wide`` is the delimiter of spaced columns."""
     filled = [row for row in rows if any(row)]
-    width = min(max(map(len, filled), default=0), _MOST_COLUMNS)
+    width = min(max(map(len, filled), default=0), _MAX_COLUMNS)
     headed = _is_header(filled, width)
     columns = _columns(filled[headed:], width)
     roles = [column.role for column in columns]

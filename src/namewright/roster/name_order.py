@@ -47,7 +47,7 @@ _SYLLABLE_KO = (r"(?:ch|kk|tt|pp|ss|jj|sh|[gkndtrlmbpsjhyw])?"
                 r"(?:yeo|yae|eo|ae|oo|ee|eu|ui|ya|ye|yo|yu|wa|wi|wo|oe|ou|u|a|e|i|o)(?:ng|[kgntlmp])?")
 _GIVEN_ZH = re.compile(f"(?:{_SYLLABLE_ZH}){{1,2}}")
 _GIVEN_KO = re.compile(f"{_SYLLABLE_KO}[- ]?{_SYLLABLE_KO}")
-_MOST_WORDS = 4
+_MAX_WORDS = 4
 _CLEARLY, _TURNED = 3, 0.3  # how surely a list must have the family names first
 _LONGEST_SYLLABLE = 4
 _ONLY_FAMILY = word_set("nguyen, tran, pham, huynh, truong, hoang, phan, trinh, ngo, duong")
@@ -69,7 +69,7 @@ def family_standing_first(words: Sequence[str]) -> tuple[str, str, str] | None:
 
     In Vietnamese the last word is the given name, and those between are told as left out.
     """
-    if not 2 <= len(words) <= _MOST_WORDS:
+    if not 2 <= len(words) <= _MAX_WORDS:
         return None
     first, rest = fold(words[0]), [fold(word) for word in words[1:]]
     if _is_vietnamese(words, first, rest):
@@ -81,7 +81,7 @@ def family_standing_first(words: Sequence[str]) -> tuple[str, str, str] | None:
     two = "-" in together or " " in together or len(together) > _LONGEST_SYLLABLE
     if first in _KOREAN and two and _GIVEN_KO.fullmatch(together):
         return " ".join(words[1:]), "", words[0]
-    if first in _CHINESE and len(words) < _MOST_WORDS and all(map(_GIVEN_ZH.fullmatch, rest)):
+    if first in _CHINESE and len(words) < _MAX_WORDS and all(map(_GIVEN_ZH.fullmatch, rest)):
         return " ".join(words[1:]), "", words[0]
     return None
 

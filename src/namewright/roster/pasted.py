@@ -22,7 +22,7 @@ class Line:
     notes: tuple[Message, ...] = ()
 
 
-_MOST_HTML = 2_000_000  # characters: a saved web page with its pictures inside is no list
+_MAX_HTML = 2_000_000  # characters: a saved web page with its pictures inside is no list
 _MARKUP = re.compile(r"</(?:li|td|th|tr|p|div|ul|ol|table|body|span|b|strong|h\d)\s*>|<br\s*/?>|<(?:li|td|tr)\b", re.I)
 _BLOCKS = frozenset(("li", "tr", "p", "div", "br", "ul", "ol", "table", "h1", "h2", "h3", "h4", "h5", "h6", "dt", "dd",
                      "section", "article", "header", "footer", "option", "caption", "body", "blockquote", "pre"))
@@ -43,7 +43,7 @@ _WEB_PAGE = message("roster.from_web_page")
 
 def unwrapped(lines: Sequence[str]) -> list[Line]:
     """Return the lines without what a web page, a chat or an address line puts about names."""
-    if any("<" in line for line in lines) and _MARKUP.search(text := "\n".join(lines)) and len(text) <= _MOST_HTML:
+    if any("<" in line for line in lines) and _MARKUP.search(text := "\n".join(lines)) and len(text) <= _MAX_HTML:
         return _from_web_page(text)
     plain = [Line(line, at) for at, line in enumerate(lines)]
     return [each for line in plain for each in _from_addresses(_from_chat(line))]

@@ -22,7 +22,7 @@ _COMMA = re.compile(r"\s*[,，、]\s*(?:(?:and|und|y|et|e|ed|&)\s+)?")
 _AND_FAMILY = re.compile(r"\s(?:y|e)\s+([^\s,;/]+)")
 _DASH = re.compile(r"\s+[-–—]\s+")
 _LABEL = re.compile(r"([^:,;/&]{2,30}):\s+(?=\S)")
-_MOST_WORDS = 5
+_MAX_WORDS = 5
 _ROW = 4
 _MANY = 6
 _MOSTLY = 0.6
@@ -95,7 +95,7 @@ def _spans(masked: str, pattern: re.Pattern[str]) -> list[tuple[int, int]]:
 def _may_be_a_name(part: str) -> bool:
     """Say whether a part may be a name: letters, few words, no figure, nothing about the child."""
     words = _BRACKETS.sub(" ", part).split()
-    return (0 < len(words) <= _MOST_WORDS and not any(char.isdigit() or char == "@" for char in part)
+    return (0 < len(words) <= _MAX_WORDS and not any(char.isdigit() or char == "@" for char in part)
             and any(map(is_letter, part)) and fold(words[0]) not in SUFFIXES
             and not (fold(part) in HANDS and len(part) > 1) and not _is_about(words)
             and fold(words[0]) not in GOES_BY_OPENINGS and fold(" ".join(words[:2])) not in GOES_BY_OPENINGS)

@@ -23,9 +23,9 @@ from namewright.roster.several import Several, family_first_by_comma, several_in
 from namewright.roster.vocabulary import Role, fold
 
 _SPLIT = message("roster.split")
-_MOST_ROUNDS = 3
+_MAX_ROUNDS = 3
 _FEW = 2  # lines tell little of how a list is written
-_MOST_ASKED = 2_000
+_MAX_ASKED = 2_000
 """Characters of a line that are looked through for several children: a longer one is no list of names but a text."""
 
 
@@ -37,7 +37,7 @@ def unfold(lines: Sequence[str], columns: str = "") -> tuple[list[Line], Table, 
     found = unwrapped(lines)
     if columns:
         found = _titled(found, titles_for(columns))
-    for _ in range(_MOST_ROUNDS):  # what is found apart may tell more of the rest
+    for _ in range(_MAX_ROUNDS):  # what is found apart may tell more of the rest
         table = lay_out([line.text for line in found])
         judge = Judge(whole_names(table))
         size, found = len(found), _unfolded(found, table, judge)
@@ -93,7 +93,7 @@ class Judge:
         return self._found[text]
 
     def _judged(self, text: str) -> Several | None:
-        if text.isalpha() or len(text) > _MOST_ASKED or self.is_title(text):
+        if text.isalpha() or len(text) > _MAX_ASKED or self.is_title(text):
             return None
         cells = stray_cells(text)
         if len(cells) > 1:
