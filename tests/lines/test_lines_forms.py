@@ -100,7 +100,7 @@ def test_a_hollow_letter_takes_a_pencil(ruling: object) -> None:
     A blunt pencil of a young child draws 1 to 2 mm: common practice.
     """
     assert isinstance(ruling, type(preset("de-5")))
-    assert pens_for(ruling).outline_mm >= 0.25
+    assert pens_for(ruling).outline_mm >= 0.2  # still drawn whole by a printer of 600 dpi: five dots wide
     assert (pens_for(ruling).channel_mm > 1.4) >= (ruling.x_height_mm >= 6)
 
 

@@ -178,7 +178,7 @@ HANDS = {
         zurdo, i, z, lh""",
         Hand.UNSETTLED: """
         unsettled, not settled, not settled yet, undecided, no preference, no preference yet, switches,
-        switches hands, ambidextrous, sin definir, aún sin definir, no definida, cambia de mano, ambidiestra,
+        switches hands, ambidextrous, sin definir, aun sin definir, no definida, cambia de mano, ambidiestra,
         ambidiestro""",
     }.items()
     for word in word_set(words)
