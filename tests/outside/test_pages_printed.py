@@ -54,8 +54,8 @@ KINDS: dict[str, tuple[Callable[[], list[Page]], float]] = {
     "sheet turned on A4": (lambda: sheets(landscape=True, paper=Paper.A4), 10),
     "left-hander's sheet": (lambda: sheets(hand=Hand.LEFT, support=Support.PARTIAL), 10),
     "bound sheet": (lambda: sheets(binding=True), 10),
-    "tiles of 25 mm": (lambda: tiles(TileSettings()), 10),
-    "tiles of 38 mm on A4": (lambda: tiles(TileSettings(38.0, Paper.A4)), 10),
+    "tiles of 25 mm": (lambda: tiles(TileSettings()), 5),
+    "tiles of 38 mm on A4": (lambda: tiles(TileSettings(38.0, Paper.A4)), 5),
     "size finder": (lambda: [size_page(SETTER, NAME, NAME, PageSettings(preset("us-3/4")))], 10),
     "size finder on A4": (lambda: [size_page(SETTER, NAME, NAME, PageSettings(preset("de-6"), Paper.A4))], 10),
     **{f"card {size}": (lambda size=size: [card_page(SETTER, NAME, NAME, CardSettings(preset("us-3/8"), size))], 8)

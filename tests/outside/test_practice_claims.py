@@ -41,6 +41,8 @@ ABSTRACTS |= {
     "turnbull-2010": "461 children aged 3 to 5; knowing the capital made knowing the small letter more than 16 times "
                      "as likely",
     "justice-2006": "339 four-year-olds; own name among four things that go with learning a letter sooner",
+    "ounsted-1985": "199 children; by 4 years the preferred hand was evident in 89.4 % of right-handers and 85.7 % of "
+                    "left-handers, so in about one in nine it was not",
     "simpson-2013": "adults rated in clear view how alike two letters look; table seen",
 }
 # place, sentence or part of one, key, words of the abstract that carry it
@@ -113,6 +115,10 @@ CLAIMS = (
      "knowing the capital made knowing the small letter more than 16 times as likely"),
     ("en", "letters of the own name are learnt sooner (Justice et al. 2006, abstract)", "justice-2006",
      "own name among four things that go with learning a letter sooner"),
+    ("en", "though about one in nine does not yet (Ounsted et al. 1985, abstract)", "ounsted-1985",
+     "in about one in nine it was not"),
+    ("es", "aunque uno de cada nueve todavía no (Ounsted et al. 1985, resumen)", "ounsted-1985",
+     "in about one in nine it was not"),
     ("es", "de distintas a parecidas según lo valoraron adultos (Simpson et al. 2013)", "simpson-2013",
      "adults rated in clear view how alike two letters look"),
     ("es", "saber la mayúscula fue de la mano de saber la minúscula (Turnbull et al. 2010, resumen)", "turnbull-2010",
