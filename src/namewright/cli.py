@@ -1,4 +1,4 @@
-"""The command line: parse, call one library function, write, and say in a sentence what went wrong.
+"""The command line: parse, run the one command that was typed, and say in a sentence what went wrong.
 
 Exit status 0: everyone made; 1: some children not made, the rest are; 2: nothing could be made.
 """

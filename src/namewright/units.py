@@ -8,6 +8,7 @@ from namewright.message import Problem
 
 MM_PER_INCH = 25.4
 PT_PER_INCH = 72.0
+MIN_LINE_MM, MAX_LINE_MM = 4.0, 80.0  # from one line to the next: shorter is no handwriting, taller no page
 
 _LONGEST = 40  # characters of a length
 _LENGTH = re.compile(

@@ -57,7 +57,6 @@ def _run(options: argparse.Namespace) -> int:
         setter = typesetter_of(options)
         return make_each(options, lambda one: _made(one, setter))
     (options.roster,) = options.roster
-    check_targets(options)
     status, told = _made(options)
     for each in told:
         complain(each)

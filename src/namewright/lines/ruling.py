@@ -13,10 +13,8 @@ from enum import StrEnum
 from types import MappingProxyType
 
 from namewright.message import Message, Problem, message
-from namewright.units import MM_PER_INCH, number
+from namewright.units import MAX_LINE_MM, MIN_LINE_MM, MM_PER_INCH, number
 
-MIN_LINE_HEIGHT_MM = 4.0
-MAX_LINE_HEIGHT_MM = 80.0
 MIN_MIDLINE = 0.3  # of the line height
 MAX_MIDLINE = 0.8
 _BAR_FROM, _BAR_TO = 0.45, 0.55  # of the line height: where a midline stands near enough to a capital's bar
@@ -138,8 +136,8 @@ class Ruling:
 
 def check_line_height(line_height_mm: float) -> None:
     """Raise Problem for a line height we cannot rule."""
-    if not MIN_LINE_HEIGHT_MM <= line_height_mm <= MAX_LINE_HEIGHT_MM:
-        raise Problem("lines.height", height=line_height_mm, least=MIN_LINE_HEIGHT_MM, most=MAX_LINE_HEIGHT_MM)
+    if not MIN_LINE_MM <= line_height_mm <= MAX_LINE_MM:
+        raise Problem("lines.height", height=line_height_mm, least=MIN_LINE_MM, most=MAX_LINE_MM)
 
 
 def custom_ruling(
@@ -157,8 +155,8 @@ def custom_ruling(
     x_height = line_height_mm * midline
     depth = x_height if descender_mm is None else descender_mm
     for key, value in (("lines.descender", depth), ("lines.gap", gap_mm)):
-        if not 0 <= value <= MAX_LINE_HEIGHT_MM:
-            raise Problem(key, depth=value, most=MAX_LINE_HEIGHT_MM)
+        if not 0 <= value <= MAX_LINE_MM:
+            raise Problem(key, depth=value, most=MAX_LINE_MM)
     return Ruling("own", line_height_mm - x_height, x_height, depth, gap_mm, frozenset(lines))
 
 

@@ -17,11 +17,9 @@ from namewright.roster.beside import trim
 from namewright.roster.headers import asked_hand
 from namewright.roster.vocabulary import HANDS, LANGUAGES, NO, NOTHING, PARTS, SUPPORTS, YES, fold
 from namewright.settings import Hand, NamePart, Support
-from namewright.units import parse_length_mm
+from namewright.units import MAX_LINE_MM, MIN_LINE_MM, parse_length_mm
 
 _T = TypeVar("_T")
-MIN_LINE_MM = 4.0
-MAX_LINE_MM = 80.0
 _LONGEST_LENGTH = 24
 _TAG = re.compile(r"([a-z]{2,3})(?:-[a-z0-9]{2,8})*")
 _UNIT_IN_HEADER = re.compile(r"\b(mm|cm|in|inch|inches)\b")

@@ -146,8 +146,9 @@ NUMBER_LABELS = word_set("""
 """Words that belong to the number behind them: ``DOB 1/2/2021``."""
 
 NUMBER_UNITS = word_set("""
-    years old, year old, years, year, yrs, yr, yo, y/o, months, month, mos, mo, anos, ano, meses, mes""")
-"""Words that belong to the number before them: ``4 yrs``."""
+    years old, year old, years, year, yrs, yr, yo, y/o, months, month, mos, mo, anos, ano, meses, mes,
+    mm, cm, in, inch, inches, mm line, mm lines, mm high, pulgadas, zoll, pouces, pollici, polegadas""")
+"""Words that belong to the number before them: ``4 yrs``, ``22 mm``."""
 
 REMARKS = word_set("""
     new, iep, ell, esl, eal, sen, send, twin, absent, moved, am, pm, nuevo, nueva, gemela, gemelo, ausente, he, she,
