@@ -32,7 +32,7 @@ def note(day: int, letters: int | None, support: Support | None = Support.PARTIA
     ((4, 4, 2, 2), Support.PARTIAL, "stay"),  # the first day is four back
     ((1, 1), Support.FULL, "fuller"), ((4, 1, 0), Support.FULL, "fuller"), ((4, 0, 1), Support.PARTIAL, "rising"),
     ((2, 2), Support.PARTIAL, "stay"),  # half is not fewer than half
-    ((1, 4, 1), Support.PARTIAL, "stay"), ((3, 3, 4), Support.PARTIAL, "stay"),
+    ((1, 4, 1), Support.PARTIAL, "to_and_fro"), ((3, 3, 4), Support.PARTIAL, "one_more"),
 ])
 def test_the_rule(formed: tuple[int, ...], expected: Support, reason: str) -> None:
     """All letters on two of the last three days: lighter; under half on both of the last two: fuller; else stay."""
@@ -78,6 +78,21 @@ def test_a_child_on_the_way_up_stays() -> None:
     for counts, key in (((0, 1), "rising"), ((1, 1), "fuller"), ((1, 0), "fuller")):
         days = [note(day, count, name="Ana") for day, count in enumerate(counts, 1)]
         assert suggest(Support.PARTIAL, days, "Ana").reason.key == f"suggest.{key}"
+
+
+def test_a_letter_on_one_of_two_days_is_told_with_both_days() -> None:
+    """Bo with B, o and then B alone: o stood on the first and not on the second; so the other way, and both at once."""
+    def told(name: str, *days: tuple[int, ...]) -> str:
+        notes = [replace(note(day, 0, name=name), letters=letters) for day, letters in enumerate(days, 1)]
+        return wording("en").say(suggest(Support.PARTIAL, notes, name).reason)
+
+    fine = "Staying with this level is fine."
+    assert told("Bo", (0, 1), (0,)) == f"Your notes show o on 1 Sep, and not yet on 2 Sep. {fine}"
+    assert told("Mira", (0, 1), (0, 1, 2)) == f"Your notes show r on 2 Sep, and not yet on 1 Sep. {fine}"
+    assert told("Mira", (0, 1), (0, 3)) == f"Your notes show i on 1 Sep, and not yet on 2 Sep. " \
+        f"Your notes show a on 2 Sep, and not yet on 1 Sep. {fine}"
+    assert "growing" in told("Anna", (0, 1, 2), (0, 1))  # an n stood on both days
+    assert "One more day with every letter" in told("Bo", (0,), (0, 1))
 
 
 def test_days_a_month_apart_are_not_the_last_two_days() -> None:

@@ -6,7 +6,8 @@ It looks at the last days on which letters were looked at, three at most, none m
 - every letter of the name formed on two of the last three days: one level lighter;
 - more than half of the letters not yet on each of the last two days, and no more on the second: one level fuller;
 - the same, but more letters on the second day: the child is on the way, so stay;
-- anything else, and fewer than two such days: stay.
+- anything else, and fewer than two such days: stay, and say what one more day would show, or what stood on one day
+  alone.
 
 A day noted at another level of support than today's says nothing about today's, but for one on which every letter was
 formed with less support: that is as good as with more. A day noted for another name is left out. What the notes of one
@@ -22,6 +23,8 @@ from datetime import timedelta
 from namewright.classbook.looks import Look, looks
 from namewright.classbook.records import Observation, letter_positions
 from namewright.message import Message, message
+from namewright.names.clusters import clusters
+from namewright.pages.growth import day_said
 from namewright.settings import Support
 
 DAYS = 3
@@ -73,10 +76,26 @@ def _fuller(support: Support, days: Sequence[Look]) -> Suggestion:
     """Return a fuller level where few letters stand and no more than before."""
     before, last = days
     if not all(2 * len(day.not_yet) > len(letter_positions(day.name)) for day in days):
-        return Suggestion(support, message("suggest.stay"))
+        return Suggestion(support, _staying(before, last))
     if len(last.formed) > len(before.formed):
         return Suggestion(support, message("suggest.rising"))
     if support is _LEVELS[0]:
         return Suggestion(support, message("suggest.fullest"))
     fuller, seen = _LEVELS[_LEVELS.index(support) - 1], message("suggest.half_lacking")
     return Suggestion(fuller, message("suggest.fuller", seen=(seen,), next=fuller), seen)
+
+
+def _staying(before: Look, last: Look) -> Message:
+    """Return why a child stays: one more whole day is wanted, or letters stood on one of the two days alone."""
+    if last.whole:
+        return message("suggest.one_more")
+    seen = tuple(message("suggest.on_one_day", letters=letters, day=day_said(on.day), other=day_said(off.day))
+                 for on, off in ((before, last), (last, before)) if (letters := _only_on(on, off)))
+    return message("suggest.to_and_fro", seen=seen) if seen else message("suggest.stay")
+
+
+def _only_on(on: Look, off: Look) -> tuple[str, ...]:
+    """Return the letters formed on one day and not yet on the other, in no place of the name."""
+    signs = clusters(on.name)
+    elsewhere = {signs[at] for at in off.formed}
+    return tuple(dict.fromkeys(signs[at] for at in sorted(on.formed & off.not_yet) if signs[at] not in elsewhere))
