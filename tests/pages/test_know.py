@@ -7,11 +7,14 @@ import re
 import pypdfium2 as pdfium
 import pytest
 
+from namewright.geometry import boxes
 from namewright.lines.ink import Ink
+from namewright.lines.ruling import print_ruling
 from namewright.making.account import NoFriends, NothingToWrite
 from namewright.making.choices import Choices
 from namewright.making.make import Making
 from namewright.making.request import TO_KNOW, Kind, Request, listed
+from namewright.pages.know.rows import mark_box, without_its_marks
 from namewright.pages.know.signin import LATE
 from namewright.pages.page import Row
 from namewright.pages.typesetter import Typesetter
@@ -128,3 +131,24 @@ def test_the_last_rows_stand_in_another_typeface(setter: Typesetter) -> None:
     assert len(filled["Marek"]) == 4
     assert filled["Ẹ̀bun"] == []
     assert " ".join(" ".join(texts(making, Kind.ANSWERS)).split()).count("in another typeface") == 4
+
+
+@pytest.mark.parametrize(("cluster", "lost"), [("í", 1), ("ï", 2), ("ĵ", 1), ("á", 1), ("į", 1), ("ñ", 1), ("ǟ", 3)])
+def test_a_letter_that_lacks_its_marks_lacks_the_dot_under_them(setter: Typesetter, cluster: str, lost: int) -> None:
+    """Unicode's Soft_Dotted: i and j have no dot under a mark over them; with a mark under them they keep it."""
+    (placed,) = setter.ruled(print_ruling(6.0)).line(cluster).letters
+    bare, marks = without_its_marks(placed.letter)
+    assert len(marks) == lost
+    dotted = any(stroke.is_dot for stroke in bare.strokes)
+    assert dotted == (cluster == "į")
+
+
+def test_the_box_for_an_accent_is_empty_and_over_the_middle_of_its_letter(setter: Typesetter) -> None:
+    """In the row that lacks the accents, no ink stands over the midline in the place of í but the box itself."""
+    (placed,) = setter.ruled(print_ruling(6.0)).line("í").letters
+    bare, _ = without_its_marks(placed.letter)
+    x0, y0, x1, y1 = mark_box(placed.letter)
+    left, top, right, _ = boxes.joined(stroke.bounds() for stroke in bare.strokes)
+    assert (x0 + x1) / 2 == pytest.approx((left + right) / 2)
+    assert y0 < y1 <= top + 0.8
+    assert x1 - x0 >= 1.6

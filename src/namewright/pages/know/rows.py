@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+
+import unicodedata2
 
 from namewright.geometry import boxes
-from namewright.letters.strokes import polyline_stroke
+from namewright.letters.strokes import Stroke, polyline_stroke
 from namewright.lines.fit import fit_name
 from namewright.lines.forms import Form
 from namewright.lines.ink import DARK, RULE, Ink, Piece, Style, line, stroke_fragment
@@ -29,6 +31,7 @@ _STROKE = Style(0.9, DARK)
 _UNDER = Style(0.3, RULE)
 _MIN_PLACE = 0.4  # of the x-height: the least width of a letter's place, for an i of a young hand
 _MIN_MARK_MM = 3.0
+_ABOVE = 230  # combining class of marks over a letter, under which i and j lose their dot (Unicode, Soft_Dotted)
 _BESIDE_MM = 0.8  # white between a letter's ink and the box around its place
 
 
@@ -113,8 +116,9 @@ def _gap_row(frame: Frame, one: SetLine, places: range, gaps: GapRow, baseline: 
         if at in gaps.letters:
             inks.append(_place_for(placed, ruling, x, baseline, boxed))
         elif at in gaps.marks:
-            inks += _bare(frame, placed, gaps.shown[at], ruling, x, baseline)
-            inks.append(_box(_mark_box(placed.letter), placed.x + x, baseline))
+            bare = SetLine(cluster, ruling, (replace(placed, letter=without_its_marks(placed.letter)[0]),), one.bounds)
+            inks += frame.setter.inker(ruling).ink(bare, Form.SOLID, x, baseline)
+            inks.append(_box(mark_box(placed.letter), placed.x + x, baseline))
         else:
             line_of_one = SetLine(cluster, ruling, (placed,), placed.letter.bounds)
             inks += frame.setter.inker(ruling).ink(line_of_one, Form.SOLID, x, baseline)
@@ -145,15 +149,24 @@ def _bottom(letter: InkLetter, ruling: Ruling) -> float:
     return ruling.descender_mm if zone_of(letter.cluster) in (Zone.TAIL, Zone.WHOLE) else 0.0
 
 
-def _bare(frame: Frame, placed: SetLetter, letter: str, ruling: Ruling, x: float, baseline: float) -> tuple[Ink, ...]:
-    """Return a letter without its marks where the marked one would stand."""
-    bare = frame.setter.ruled(ruling, frame.spacing).line(letter)
-    return blocks.letters_at(frame.setter, bare, Form.SOLID, x + placed.x + placed.letter.bounds[0], baseline)
+def without_its_marks(letter: InkLetter) -> tuple[InkLetter, tuple[Stroke, ...]]:
+    """Return a letter that lacks its marks, and the strokes of these; the i of í has no dot, that of į keeps it."""
+    decomposed = unicodedata2.normalize("NFD", letter.cluster)
+    over = any(unicodedata2.combining(mark) == _ABOVE for mark in decomposed[1:])
+    kept = len(letter.base_strokes) + (decomposed[0] in "ij" and not over)
+    bare = replace(letter, strokes=letter.strokes[:kept], marks=0, shape=("without its marks", letter.shape))
+    return bare, letter.strokes[kept:]
 
 
-def _mark_box(letter: InkLetter) -> boxes.Box:
-    marks = letter.mark_strokes or letter.strokes
-    x0, y0, x1, y1 = boxes.grown(boxes.joined([stroke.bounds() for stroke in marks]), _BESIDE_MM)
+def mark_box(letter: InkLetter) -> boxes.Box:
+    """Return the box for a letter's marks: about the letter's middle where they stand clear over or under it."""
+    bare, lost = without_its_marks(letter)
+    x0, y0, x1, y1 = boxes.grown(boxes.joined([stroke.bounds() for stroke in lost]), _BESIDE_MM)
+    left, top, right, bottom = boxes.joined([stroke.bounds() for stroke in bare.strokes])
+    if y1 - _BESIDE_MM <= top or y0 + _BESIDE_MM >= bottom:
+        middle = (left + right) / 2
+        half = max(middle - x0, x1 - middle)
+        x0, x1 = middle - half, middle + half
     taller = max(0.0, _MIN_MARK_MM - (y1 - y0)) / 2
     return (x0, y0 - taller, x1, y1 + taller)
 
