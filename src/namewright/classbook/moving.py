@@ -43,6 +43,11 @@ class Move:
     reason: Message
 
     @property
+    def lacks_notes(self) -> bool:
+        """Say whether the level stays because there are too few notes to say anything."""
+        return self.kind is Kind.STAYS and self.reason.key == "suggest.few"
+
+    @property
     def told(self) -> Message:
         """Return the whole of it as one message."""
         return message(f"next.{self.kind}", who=self.one.child.label, before=self.before, after=self.after,

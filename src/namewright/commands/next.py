@@ -36,9 +36,12 @@ def _run(options: argparse.Namespace) -> int:
             raise nobody_in(options.file)
         refused = {find_child(children, name).id for name in options.refuse}
         found = moving.moves(book, children)
+        changes = any(move.kind is Become.CHANGED and move.one.id not in refused for move in found)
         _tell_moves(found, refused)
         if not options.output:
             tell("command.next.nothing_yet")
+            if changes:
+                tell("command.next.leave")
             return ALL_MADE
         with book.changing():  # where the pages cannot be written, nothing is changed either
             keep_moves(book, found, refused)
@@ -51,6 +54,8 @@ def _run(options: argparse.Namespace) -> int:
             if options.changes:
                 pages = changes_pages(making.setter, found, refused, settings)
                 write(pages, options, settings.language, options.changes)
+        if changes:
+            tell("command.next.kept")
         return closing(making.account, making.request.roster)
 
 

@@ -31,6 +31,15 @@ def told_of(move: Move, refused: Collection[int] = ()) -> Message:
     return move.told
 
 
+def told_in_turn(moves: Sequence[Move], refused: Collection[int] = ()) -> tuple[Message, ...]:
+    """Return what becomes of each level, and last, as one message, for whom there are not enough notes yet."""
+    waiting = [move for move in moves if move.lacks_notes]
+    told = tuple(told_of(move, refused) for move in moves if not move.lacks_notes)
+    if not waiting:
+        return told
+    return (*told, message("next.few", who=tuple(move.one.child.label for move in waiting), reason=waiting[0].reason))
+
+
 def keep_moves(book: Classbook, moves: Sequence[Move], refused: Collection[int]) -> None:
     """Keep every change, those of ``refused`` children as taken back at once. Raises ClassbookError."""
     with book.changing():
@@ -49,10 +58,11 @@ def sheets_request(book: Classbook, children: Sequence[BookChild]) -> Request:
 
 def changes_pages(setter: Typesetter, moves: Sequence[Move], refused: Collection[int], settings: SheetSettings,
                   ) -> tuple[Page, ...]:
-    """Return the pages for the adult: every child with its level and the reason, changes first."""
+    """Return the pages for the adult: each child's level and the reason, changes first, too few notes last."""
     words = wording(settings.language)
     entries = [Entry(words.say("next.title"), (words.say("next.lead"),), title=True)]
     for heading, kinds in _PARTS.items():
-        some = [drawable(setter, words.say(told_of(move, refused))) for move in moves if move.kind in kinds]
-        entries += [Entry(words.say(heading) if at == 0 else "", (told,)) for at, told in enumerate(some)]
+        told = told_in_turn([move for move in moves if move.kind in kinds], refused)
+        some = [drawable(setter, words.say(each)) for each in told]
+        entries += [Entry(words.say(heading) if at == 0 else "", (said,)) for at, said in enumerate(some)]
     return summary_pages(setter, entries, settings.paper, binding=settings.binding)

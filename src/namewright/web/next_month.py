@@ -12,7 +12,7 @@ from namewright.classbook import moving
 from namewright.classbook.moving import Kind as Become
 from namewright.classbook.moving import Move
 from namewright.making.from_book import holds_for_class
-from namewright.making.moves import changes_pages, keep_moves, sheets_request
+from namewright.making.moves import changes_pages, keep_moves, sheets_request, told_in_turn
 from namewright.web.answers import pdf, pdf_of
 from namewright.web.class_pdf import begin
 from namewright.web.desk import book, class_settings, desk
@@ -28,6 +28,7 @@ def show() -> str | BaseResponse:
         return redirect(url_for("roster.show"))
     by_kind = {kind: [move for move in found if move.kind is kind] for kind in Become}
     return render_template("next.html", changed=by_kind[Become.CHANGED], stays=by_kind[Become.STAYS],
+                           staying=told_in_turn(by_kind[Become.STAYS]),
                            chosen=by_kind[Become.CHOSEN] + by_kind[Become.ROWS])
 
 
