@@ -136,8 +136,10 @@ def to_know() -> Iterator[tuple[str, Page]]:
 
 def plans() -> Iterator[tuple[str, Page]]:
     """Yield the adult's plan of the demo class, page by page."""
-    plan = timetable(completed(order_class(load_roster(DEMO).children)), Lookout())
-    for number, page in enumerate(plan_pages(SETTER, plan, PlanSettings()), start=1):
+    planned = completed(order_class(load_roster(DEMO).children))
+    plan, request = timetable(planned, Lookout()), Request((Kind.PLAN,), tuple(map(listed, planned)), Choices())
+    pages = plan_pages(SETTER, plan, PlanSettings(), Making(request, SETTER).numbers())
+    for number, page in enumerate(pages, start=1):
         yield f"plan-{number}", page
     placed = [each.placed for each in plan.children]
     group = [each for each in placed if each.group == placed[4].group]

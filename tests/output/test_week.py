@@ -59,6 +59,21 @@ def test_minutes_are_those_of_one_child() -> None:
     assert {row["minutes"] for row in rows} == {"6"}
 
 
+def test_within_a_day_children_come_as_their_sheets_lie() -> None:
+    """Pages against the order of the plan: each day runs from the first page to the last, whoever has none behind."""
+    names = [f"{first}{rest}" for first in "BKLMN" for rest in ("ari", "ora", "ido")]
+    many = [Child(name, name, name, "", line) for line, name in enumerate(names, 1)]
+    plan = timetable(completed(order_class(many)), Lookout())
+    numbers = {line: (40 - 2 * line, 41 - 2 * line) for line in range(2, len(names) + 1)}
+    days = json.loads(plan_json(plan, numbers, {}, say))["days"]
+    assert all(day["pages"] == sorted(day["pages"]) for day in days)
+    assert [day["with"][-1] for day in days if "Bari" in day["with"]] == ["Bari"]
+    assert [sorted(day["with"]) for day in days] \
+        == [sorted(plan.children[at].placed.child.label for at in day.children) for day in plan.days]
+    rows = csv.DictReader(io.StringIO(plan_csv(plan, numbers, {}, say), newline=""))
+    assert [row["name"] for row in rows] == [name for day in days for name in day["with"]]
+
+
 def test_no_cell_is_a_formula() -> None:
     """A label that begins as one is quoted (OWASP, CSV Injection)."""
     child = Child("Bo", "=Bo", "Bo", "", 1)

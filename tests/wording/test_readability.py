@@ -62,7 +62,7 @@ def test_what_a_teacher_reads_on_monday(order: Order) -> None:
     assert grade(ENGLISH.text(this_week_said(week), begin_said(plan), next_week_said(plan, coming))) <= MAX_GRADE
 
 
-@pytest.mark.parametrize("key", ["week_pause", "next_pause", "week_review", "monday_all_formed"])
+@pytest.mark.parametrize("key", ["week_pause", "next_pause", "week_review", "week_how", "monday_all_formed"])
 def test_what_a_week_says(key: str) -> None:
     assert grade(ENGLISH.say(f"page.plan.{key}", letters=("a", "b"))) <= MAX_GRADE
 

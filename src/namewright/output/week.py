@@ -16,7 +16,7 @@ from collections.abc import Callable, Mapping, Sequence
 from namewright.message import Message
 from namewright.output.order_tables import harmless
 from namewright.practice.days import MINUTES, Day
-from namewright.practice.timetable import Progress, Timetable
+from namewright.practice.timetable import Progress, Timetable, in_page_order
 
 DAYS = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday")
 _COLUMNS = ("day", "name", "id", "line", "group", "next", "letters", "formed", "pages", "minutes", "support", "reason")
@@ -36,7 +36,7 @@ def plan_json(plan: Timetable, numbers: Numbers, ids: Ids, say: Say) -> str:
         "weeks": [{"week": number, "letters": list(week.letters), "completes": _names(plan, week.completes)}
                   for number, week in enumerate(plan.weeks.weeks, start=1)],
         "days": [{"day": DAYS[day.day], "with": _names(plan, day.children), "letters": list(day.letters),
-                  "pages": _pages(plan, day, numbers), "minutes": day.minutes} for day in plan.days],
+                  "pages": _pages(plan, day, numbers), "minutes": day.minutes} for day in in_page_order(plan, numbers)],
         "groups": [{"number": table.number, "names": _names(plan, table.children), "letters": list(table.letters)}
                    for table in plan.tables],
         "children": [_child(each, ids, say) for each in plan.children],
@@ -49,7 +49,7 @@ def plan_csv(plan: Timetable, numbers: Numbers, ids: Ids, say: Say) -> str:
     out = io.StringIO()
     writer = csv.writer(out)
     writer.writerow(_COLUMNS)
-    for day in plan.days:
+    for day in in_page_order(plan, numbers):
         for each in (plan.children[at] for at in day.children):
             child = each.placed.child
             writer.writerow((DAYS[day.day], harmless(child.label), ids.get(child.line, ""), child.line,

@@ -8,8 +8,9 @@ says it), pages and their numbers.
 
 from __future__ import annotations
 
+import math
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from types import MappingProxyType
 
 from namewright.message import Message, message
@@ -83,6 +84,18 @@ def timetable(planned: Sequence[Planned], out: Lookout) -> Timetable:
     children = tuple(_progress(each, first, out) for each in planned)
     days = week_days([_learner(each, first) for each in children])
     return Timetable(_in_order(plan, roster), days, _tables(planned), children)
+
+
+def in_page_order(plan: Timetable, numbers: Mapping[int, Sequence[int]]) -> tuple[Day, ...]:
+    """Return the days, the children of each as their sheets lie in the class's PDF, so that one leafs on and not back.
+
+    ``numbers`` are its pages by the line of a child. A child without a sheet comes last; without any numbers the days
+    are as planned.
+    """
+    def first(at: int) -> float:
+        return min(numbers.get(plan.children[at].placed.child.line, ()), default=math.inf)
+
+    return tuple(replace(day, children=tuple(sorted(day.children, key=first))) for day in plan.days)
 
 
 def _writable(each: Planned) -> str:

@@ -14,7 +14,7 @@ from namewright.pages.page import Item, Place, Placed
 from namewright.pages.plan.flow import LEADING, SMALL_MM, TEXT_MM, Flow, fitted
 from namewright.pages.plan.sentences import begin_said, letters_said, next_week_said, table_said, this_week_said
 from namewright.practice.days import Day
-from namewright.practice.timetable import Progress, Timetable
+from namewright.practice.timetable import Progress, Timetable, in_page_order
 from namewright.wording import Wording
 
 Numbers = Mapping[int, Sequence[int]]  # by the line of a child: the pages of its sheet in the class's PDF
@@ -60,9 +60,11 @@ def add_week(flow: Flow, plan: Timetable, words: Wording, numbers: Numbers) -> N
     flow.y += 1.5
     if plan.children:
         _add_head(flow, words, _named(numbers))
-    for day in plan.days:
+    for day in in_page_order(plan, numbers):
         _add_day(flow, day, plan, words, numbers)
     flow.y += 2.0
+    if weeks and len(plan.children) > 1:
+        flow.say(words.say("page.plan.week_how"))
     if len(weeks) > 1:
         flow.say(words.say(next_week_said(plan, weeks[1])))
     if len(plan.tables) > 1:
