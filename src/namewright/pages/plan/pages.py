@@ -27,7 +27,7 @@ from namewright.practice.weeks import Week
 from namewright.wording import Wording, wording
 
 _TITLE_MM = 2.4
-_AHEAD_MM = 60.0
+_AHEAD_MM = 24.0  # the heading of the weeks ahead and three lines under it
 _WEEKS_A_LINE = 10
 _MAX_UNDER_A_WEEK = 8
 _NOTES = ("scale", "order", "watch", "pace", "tables", "teacher")
@@ -56,7 +56,7 @@ def plan_pages(setter: Typesetter, plan: Timetable, settings: PlanSettings, numb
     if account:
         flow.say(words.say(account))
     add_week(flow, plan, words, numbers)
-    ahead = flow.left() >= _AHEAD_MM  # the weeks ahead stand where there is white, under the week or behind the names
+    ahead = flow.left() >= _ahead_mm(plan, words)  # else they stand behind the names
     if ahead:
         _add_weeks(flow, plan, words)
     flow.turn()
@@ -76,13 +76,23 @@ def _add_weeks(flow: Flow, plan: Timetable, words: Wording) -> None:
     flow.y += 1.5
     for start in range(0, len(weeks), _WEEKS_A_LINE):
         columns = [_column(week, plan, words) for week in weeks[start:start + _WEEKS_A_LINE]]
-        height = 5.0 + max(map(_letters_mm, weeks[start:start + _WEEKS_A_LINE])) \
-            + max(map(len, columns)) * SMALL_MM * LEADING
+        height = _line_mm(weeks[start:start + _WEEKS_A_LINE], columns)
         flow.room(height)
         for at, (week, names) in enumerate(zip(weeks[start:], columns, strict=False)):
             x = flow.sheet.left_mm + at * _column_mm(flow)
             flow.put_in(Place.LIST, Placed(Place.ENTRY, tuple(_week(flow, start + at + 1, week, names, x, words))), 0.0)
         flow.y += height
+
+
+def _ahead_mm(plan: Timetable, words: Wording) -> float:
+    """Return the room that the weeks ahead take."""
+    weeks = plan.weeks.weeks
+    lines = (weeks[start:start + _WEEKS_A_LINE] for start in range(0, len(weeks), _WEEKS_A_LINE))
+    return _AHEAD_MM + sum(_line_mm(some, [_column(week, plan, words) for week in some]) for some in lines)
+
+
+def _line_mm(weeks: Sequence[Week], columns: Sequence[Sequence[str]]) -> float:
+    return 5.0 + max(map(_letters_mm, weeks)) + max(map(len, columns)) * SMALL_MM * LEADING
 
 
 def _letters_mm(week: Week) -> float:
