@@ -3,21 +3,10 @@
 from __future__ import annotations
 
 import sqlite3
-from collections.abc import Iterator
-from pathlib import Path
 
 import pytest
 
 from namewright.classbook import Classbook, ClassbookError
-
-CLASS = "Mira Quill\nTilo Reed\nAva Finch\nAva Moss\n"
-
-
-@pytest.fixture
-def book(tmp_path: Path) -> Iterator[Classbook]:
-    with Classbook.open(tmp_path / "class.db") as opened:
-        opened.update_roster(CLASS, when="2026-09-01T08:00:00")
-        yield opened
 
 
 def test_several_changes_are_one_or_none(book: Classbook) -> None:

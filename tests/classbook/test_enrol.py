@@ -2,28 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from pathlib import Path
-
 import pytest
 
+from kept_class import CLASS, names
 from namewright.classbook import Classbook
 from namewright.classbook.enrol import Known, enrol
 from namewright.roster.parsing import read_roster
 from namewright.settings import Hand
-
-CLASS = "Mira Quill\nTilo Reed\nAva Finch\nAva Moss\n"
-
-
-@pytest.fixture
-def book(tmp_path: Path) -> Iterator[Classbook]:
-    with Classbook.open(tmp_path / "class.db") as opened:
-        opened.update_roster(CLASS, when="2026-09-01T08:00:00")
-        yield opened
-
-
-def names(book: Classbook, *, left: bool = False) -> dict[str, int]:
-    return {one.child.label: one.id for one in book.children(left=left)}
 
 
 def _with(book: Classbook, text: str) -> tuple[object, ...]:

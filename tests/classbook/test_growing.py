@@ -11,7 +11,6 @@ from namewright.classbook import Classbook
 from namewright.classbook.growing import formed_lately, growth_of
 from namewright.classbook.records import Observation
 from namewright.classbook.stages import Stage
-from namewright.cli import main
 from namewright.settings import Support
 
 
@@ -61,14 +60,6 @@ def test_the_looks_of_one_day_add_up() -> None:
     ids=lambda value: str(value)[:20])
 def test_which_letters_stand_now(name: str, notes: tuple[Observation, ...], formed: str, why: str) -> None:
     assert formed_lately(name, notes) == frozenset(formed), why
-
-
-@pytest.fixture
-def folder(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
-    monkeypatch.chdir(tmp_path)
-    Path("list.txt").write_text("Mira Quill\nTilo Reed\nAva Finch\nAva Moss\n", encoding="utf-8")
-    assert main(["class", "class.db", "--from", "list.txt", "--who", "teacher"]) == 0
-    return tmp_path
 
 
 def test_notes_about_an_older_form_of_the_name_count_where_letters_agree(folder: Path) -> None:

@@ -2,29 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from pathlib import Path
-
 import pytest
 
+from kept_class import CLASS, names
 from namewright.classbook import Classbook, ClassbookError
 from namewright.making.from_book import holds_for_child
 from namewright.roster.children import RosterError
 from namewright.settings import Hand, NamePart, Support
 from namewright.tuning import Tuning
-
-CLASS = "Mira Quill\nTilo Reed\nAva Finch\nAva Moss\n"
-
-
-@pytest.fixture
-def book(tmp_path: Path) -> Iterator[Classbook]:
-    with Classbook.open(tmp_path / "class.db") as opened:
-        opened.update_roster(CLASS, when="2026-09-01T08:00:00")
-        yield opened
-
-
-def names(book: Classbook, *, left: bool = False) -> dict[str, int]:
-    return {one.child.label: one.id for one in book.children(left=left)}
 
 
 def test_children_stand_in_roster_order_with_what_the_roster_says(book: Classbook) -> None:

@@ -2,21 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from pathlib import Path
-
 import pytest
 
 from namewright.classbook import Classbook, ClassbookError
-
-CLASS = "Mira Quill\nTilo Reed\nAva Finch\nAva Moss\n"
-
-
-@pytest.fixture
-def book(tmp_path: Path) -> Iterator[Classbook]:
-    with Classbook.open(tmp_path / "class.db") as opened:
-        opened.update_roster(CLASS, when="2026-09-01T08:00:00")
-        yield opened
 
 
 @pytest.mark.parametrize(("key", "text", "words"), [

@@ -10,6 +10,7 @@ from pathlib import Path
 
 import pytest
 
+from kept_class import keep_class
 from namewright.cli import main
 
 CLASS = "Mira\nTilo\nZoë\nJonquil\n"
@@ -52,3 +53,11 @@ def program(folder: Path) -> Callable[..., subprocess.CompletedProcess[bytes]]:
         return subprocess.run([sys.executable, "-m", "namewright.cli", *map(str, words)], cwd=folder, input=stdin,
                               capture_output=True, timeout=120, env={**os.environ, **more}, check=False)
     return _program
+
+
+@pytest.fixture
+def kept_class_folder(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
+    """The current folder, with a class of four kept in it."""
+    monkeypatch.chdir(tmp_path)
+    keep_class()
+    return tmp_path

@@ -9,25 +9,14 @@ from pathlib import Path
 
 import pytest
 
+from kept_class import note
 from namewright.classbook import Classbook
 from namewright.cli import main
 
 Capture = pytest.CaptureFixture[str]
 
 
-@pytest.fixture
-def folder(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
-    monkeypatch.chdir(tmp_path)
-    Path("list.txt").write_text("Mira Quill\nTilo Reed\nAva Finch\nAva Moss\n", encoding="utf-8")
-    assert main(["class", "class.db", "--from", "list.txt", "--who", "teacher"]) == 0
-    return tmp_path
-
-
-def note(*words: str) -> int:
-    return main(["note", "mira", "--class", "class.db", *words])
-
-
-def test_a_class_is_made_listed_and_brought_up_to_date(folder: Path, capsys: Capture) -> None:
+def test_a_class_is_made_listed_and_brought_up_to_date(kept_class_folder: Path, capsys: Capture) -> None:
     """The same command makes and updates; who is new and who left is said, and lines left out are too."""
     Path("list.txt").write_text("Tilo Reed\nSuri\n???\n", encoding="utf-8")
     capsys.readouterr()
@@ -40,7 +29,7 @@ def test_a_class_is_made_listed_and_brought_up_to_date(folder: Path, capsys: Cap
     assert capsys.readouterr().out.splitlines()[:2] == ["Tilo, to practise “Tilo”", "Suri, to practise “Suri”"]
 
 
-def test_a_list_that_cannot_be_read_makes_no_class(folder: Path) -> None:
+def test_a_list_that_cannot_be_read_makes_no_class(kept_class_folder: Path) -> None:
     """Nothing is left behind, and a class that is there stays as it is."""
     Path("empty.txt").write_text("\n")
     before = Path("class.db").read_bytes()
@@ -50,7 +39,7 @@ def test_a_list_that_cannot_be_read_makes_no_class(folder: Path) -> None:
     assert Path("class.db").read_bytes() == before
 
 
-def test_a_class_goes_out_and_comes_back(folder: Path) -> None:
+def test_a_class_goes_out_and_comes_back(kept_class_folder: Path) -> None:
     """--export and --import are the two halves of one copy."""
     note("--all", "--date", "2026-09-01")
     assert main(["class", "class.db", "--export", "out.zip"]) == 0
@@ -61,7 +50,7 @@ def test_a_class_goes_out_and_comes_back(folder: Path) -> None:
         assert one.observations(1) == other.observations(1)
 
 
-def test_a_child_is_erased_for_good_once_it_is_confirmed(folder: Path, capsys: Capture,
+def test_a_child_is_erased_for_good_once_it_is_confirmed(kept_class_folder: Path, capsys: Capture,
                                                          monkeypatch: pytest.MonkeyPatch) -> None:
     """Without a yes nothing happens; with it the name is gone from the file, and what was said tells how many."""
     assert note("--all", "--note", "sat with Tilo") == 0

@@ -8,24 +8,13 @@ from pathlib import Path
 import pypdf
 import pytest
 
+from kept_class import note
 from namewright.cli import main
 
 Capture = pytest.CaptureFixture[str]
 
 
-@pytest.fixture
-def folder(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
-    monkeypatch.chdir(tmp_path)
-    Path("list.txt").write_text("Mira Quill\nTilo Reed\nAva Finch\nAva Moss\n", encoding="utf-8")
-    assert main(["class", "class.db", "--from", "list.txt", "--who", "teacher"]) == 0
-    return tmp_path
-
-
-def note(*words: str) -> int:
-    return main(["note", "mira", "--class", "class.db", *words])
-
-
-def test_progress_is_a_pdf_for_the_family_and_one_for_the_class(folder: Path, capsys: Capture) -> None:
+def test_progress_is_a_pdf_for_the_family_and_one_for_the_class(kept_class_folder: Path, capsys: Capture) -> None:
     """A child's page is one page; with --all the class comes first; whoever has no note is named."""
     note("--letters", "Mi", "--date", "2026-09-01")
     assert main(["progress", "Mira", "--class", "class.db", "-o", "mira.pdf", "--paper", "a4"]) == 0

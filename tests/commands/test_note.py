@@ -6,25 +6,13 @@ from pathlib import Path
 
 import pytest
 
+from kept_class import note
 from namewright.classbook import Classbook
-from namewright.cli import main
 
 Capture = pytest.CaptureFixture[str]
 
 
-@pytest.fixture
-def folder(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
-    monkeypatch.chdir(tmp_path)
-    Path("list.txt").write_text("Mira Quill\nTilo Reed\nAva Finch\nAva Moss\n", encoding="utf-8")
-    assert main(["class", "class.db", "--from", "list.txt", "--who", "teacher"]) == 0
-    return tmp_path
-
-
-def note(*words: str) -> int:
-    return main(["note", "mira", "--class", "class.db", *words])
-
-
-def test_a_note_is_kept_as_it_was_typed(folder: Path, capsys: Capture) -> None:
+def test_a_note_is_kept_as_it_was_typed(kept_class_folder: Path, capsys: Capture) -> None:
     """Letters are found in the name, and the suggestion follows the rule; nothing is changed by it."""
     assert note("--letters", "M, r", "--stage", "some-letters", "--date", "2026-09-01", "--note", "proud") == 0
     assert note("--all", "--support", "full", "--date", "2026-09-02") == 0
@@ -43,7 +31,7 @@ def test_a_note_is_kept_as_it_was_typed(folder: Path, capsys: Capture) -> None:
     ("--letters", "Mz"), ("--letters", "MM"), ("--date", "2999-01-01", "--all"), ("--date", "soon", "--all"),
     ("--stage", "9"), (),
 ])
-def test_a_note_that_cannot_be_is_one_sentence_and_keeps_nothing(folder: Path, capsys: Capture,
+def test_a_note_that_cannot_be_is_one_sentence_and_keeps_nothing(kept_class_folder: Path, capsys: Capture,
                                                                 words: tuple[str, ...]) -> None:
     """What is wrong is said and the class is as it was."""
     capsys.readouterr()
