@@ -5,37 +5,19 @@ from __future__ import annotations
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from planhelp import NAMES, child, plan_of, table_of
 
 from namewright.lines.ink import RULE, Ink, Style
-from namewright.pages.page import Page, leaves
+from namewright.pages.page import leaves
 from namewright.pages.plan.band_shapes import SHAPE_STYLES, formed_tick
 from namewright.pages.plan.flow import MIN_MM, TEXT_MM, packed
 from namewright.pages.plan.pages import PlanSettings, plan_pages
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.ordering import Order, Planned, completed, order_class
-from namewright.practice.timetable import Lookout, Timetable, timetable
-from namewright.roster.children import Child
-
-NAMES = ("Bo", "Zoë", "Ava", "Noor", "Mira", "Íñigo", "Christopherson", "Ẹ̀bun", "Mary-Kate", "deShawn", "Łucja", "AJ")
-
-
-def child(name: str, line: int) -> Child:
-    return Child(name, name, name, "", line)
 
 
 def placed_of(names: tuple[str, ...] | list[str], order: Order = Order.PRACTICE) -> tuple[Planned, ...]:
     return completed(order_class([child(name, line) for line, name in enumerate(names, start=1)], order))
-
-
-def table_of(names: tuple[str, ...] | list[str], order: Order = Order.PRACTICE, **asked: object) -> Timetable:
-    children = [child(name, line) for line, name in enumerate(names, start=1)]
-    return timetable(completed(order_class(children, order)), Lookout(**asked))  # type: ignore[arg-type]
-
-
-def plan_of(setter: Typesetter, names: tuple[str, ...] | list[str], settings: PlanSettings | None = None,
-            weeks: int = 10) -> tuple[Page, ...]:
-    settings = settings or PlanSettings()
-    return plan_pages(setter, table_of(names, settings.order, weeks=weeks), settings)
 
 
 SETTER = Typesetter()

@@ -6,37 +6,20 @@ import io
 
 import numpy as np
 import pytest
+from planhelp import NAMES, child, plan_of
 
 from namewright.lines.ink import RULE, Ink, Style
 from namewright.output.png import page_png
-from namewright.pages.page import Page, leaves
+from namewright.pages.page import leaves
 from namewright.pages.paper import Paper
 from namewright.pages.plan import pages as plan_module
 from namewright.pages.plan.band_shapes import SHAPE_STYLES
-from namewright.pages.plan.pages import PlanSettings, plan_pages
+from namewright.pages.plan.pages import PlanSettings
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.ordering import Order, completed, order_class
-from namewright.practice.timetable import Lookout, Timetable, timetable
+from namewright.practice.timetable import Lookout, timetable
 from namewright.practice.weeks import Week
-from namewright.roster.children import Child
 from namewright.wording import wording
-
-NAMES = ("Bo", "Zoë", "Ava", "Noor", "Mira", "Íñigo", "Christopherson", "Ẹ̀bun", "Mary-Kate", "deShawn", "Łucja", "AJ")
-
-
-def child(name: str, line: int) -> Child:
-    return Child(name, name, name, "", line)
-
-
-def table_of(names: tuple[str, ...] | list[str], order: Order = Order.PRACTICE, **asked: object) -> Timetable:
-    children = [child(name, line) for line, name in enumerate(names, start=1)]
-    return timetable(completed(order_class(children, order)), Lookout(**asked))  # type: ignore[arg-type]
-
-
-def plan_of(setter: Typesetter, names: tuple[str, ...] | list[str], settings: PlanSettings | None = None,
-            weeks: int = 10) -> tuple[Page, ...]:
-    settings = settings or PlanSettings()
-    return plan_pages(setter, table_of(names, settings.order, weeks=weeks), settings)
 
 
 @pytest.mark.parametrize("paper", Paper)

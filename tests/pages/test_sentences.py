@@ -4,22 +4,12 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from planhelp import NAMES, child, table_of
+
 from namewright.pages.plan.sentences import account_said, begin_said, next_week_said, table_said, weeks_said
-from namewright.practice.ordering import Order, completed, order_class
-from namewright.practice.timetable import Lookout, Timetable, timetable
-from namewright.roster.children import Child
+from namewright.practice.ordering import completed, order_class
+from namewright.practice.timetable import Lookout, timetable
 from namewright.wording import wording
-
-NAMES = ("Bo", "Zoë", "Ava", "Noor", "Mira", "Íñigo", "Christopherson", "Ẹ̀bun", "Mary-Kate", "deShawn", "Łucja", "AJ")
-
-
-def child(name: str, line: int) -> Child:
-    return Child(name, name, name, "", line)
-
-
-def table_of(names: tuple[str, ...] | list[str], order: Order = Order.PRACTICE, **asked: object) -> Timetable:
-    children = [child(name, line) for line, name in enumerate(names, start=1)]
-    return timetable(completed(order_class(children, order)), Lookout(**asked))  # type: ignore[arg-type]
 
 
 def test_a_table_ends_in_one_full_stop() -> None:
