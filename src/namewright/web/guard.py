@@ -26,7 +26,6 @@ _HEADERS = {
     "Referrer-Policy": "same-origin",
     "Cross-Origin-Opener-Policy": "same-origin",
     "Cross-Origin-Resource-Policy": "same-origin",
-    "X-Frame-Options": "DENY",
 }
 _SAFE_METHODS = frozenset({"GET", "HEAD", "OPTIONS"})
 TOKEN_FIELD, CLASS_FIELD = "token", "class"
@@ -63,7 +62,7 @@ def install(app: Flask, hosts: Iterable[str]) -> None:
     """Answer only at our own addresses, with port, and let no answer load anything from elsewhere."""
     ours = frozenset(hosts)
     app.before_request(lambda: refuse_strangers(request, ours))
-    app.after_request(_in_own_frame if app.config["IN_BROWSER"] else _guarded)
+    app.after_request(lambda answer: _guarded(answer, "self" if app.config["IN_BROWSER"] else "none"))
 
 
 def install_forms(app: Flask, seal: Seal, mark: Callable[[], str]) -> None:
@@ -101,20 +100,14 @@ def refuse_strangers(asked: Request, ours: frozenset[str]) -> None:
         abort(403)
 
 
-def _in_own_frame(answer: Response) -> Response:
-    """Guard an answer as always, but let a page of this very address show it in a frame."""
-    guarded = _guarded(answer)
-    guarded.headers["X-Frame-Options"] = "SAMEORIGIN"
-    policy = guarded.headers["Content-Security-Policy"]
-    guarded.headers["Content-Security-Policy"] = policy.replace("frame-ancestors 'none'", "frame-ancestors 'self'")
-    return guarded
-
-
-def _guarded(answer: Response) -> Response:
+def _guarded(answer: Response, framed_by: str) -> Response:
+    """Write the headers of an answer; ``framed_by`` tells who may show it in a frame: none, or self (our own page)."""
     for name, value in _HEADERS.items():
         answer.headers[name] = value
-    is_pdf = answer.mimetype == "application/pdf"
-    answer.headers["Content-Security-Policy"] = PDF_POLICY if is_pdf else CONTENT_POLICY
+    answer.headers["X-Frame-Options"] = {"none": "DENY", "self": "SAMEORIGIN"}[framed_by]
+    policy = PDF_POLICY if answer.mimetype == "application/pdf" else CONTENT_POLICY
+    framed = policy.replace("frame-ancestors 'none'", f"frame-ancestors '{framed_by}'")
+    answer.headers["Content-Security-Policy"] = framed
     if request.endpoint == "static":
         answer.headers["Cache-Control"] = "no-cache"  # asked again each time, sent again only when it changed
     else:
