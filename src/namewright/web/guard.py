@@ -19,7 +19,7 @@ from markupsafe import Markup
 
 CONTENT_POLICY = (
     "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; connect-src 'self'; "
-    "form-action 'self'; frame-ancestors 'none'; base-uri 'none'")
+    "font-src 'self'; form-action 'self'; frame-ancestors 'none'; base-uri 'none'")
 PDF_POLICY = "frame-ancestors 'none'"  # browsers show a PDF by pages of their own, which the strict policy would stop
 _HEADERS = {
     "X-Content-Type-Options": "nosniff",
