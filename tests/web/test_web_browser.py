@@ -373,16 +373,18 @@ def test_nothing_runs_off_a_narrow_screen(program: Program, new_page: NewPage, w
         assert page.evaluate("document.documentElement.scrollWidth") <= width, path
 
 
-def test_targets_are_large(program: Program, new_page: NewPage) -> None:
-    """What is pressed is at least 44 px high; a box or a radio is pressed by its label."""
-    page = new_page()
+@pytest.mark.parametrize(("finger", "least"), [(True, 43.5), (False, 39.5)])
+def test_targets_are_large(program: Program, new_page: NewPage, finger: bool, least: float) -> None:
+    """What is pressed is at least 44 px high for a finger, 40 for a mouse; a box or a radio is pressed by its label."""
+    page = new_page(has_touch=finger, is_mobile=finger)
     settle(page, program.address)
+    assert page.evaluate("matchMedia('(pointer: coarse)').matches") == finger
     for path in SCREENS:
         visit(page, program.address + path)
-        small = page.evaluate("""() => [...document.querySelectorAll(
+        small = page.evaluate("""(least) => [...document.querySelectorAll(
             'button, select, input:not([type=hidden]):not([type=checkbox]):not([type=radio]):not([type=range]), '
             + 'label:has(> input), summary, nav a, .deeds a')].filter(e => e.checkVisibility()
-            && e.getBoundingClientRect().height < 43.5).map(e => e.outerHTML.slice(0, 80))""")
+            && e.getBoundingClientRect().height < least).map(e => e.outerHTML.slice(0, 80))""", least)
         assert not small, path
 
 
