@@ -125,18 +125,20 @@ class Place(NamedTuple):
     offset: float
 
 
-def places(leg: Leg, side: float, x_height_mm: float, pen_mm: float, middle: Point, *, first: bool) -> list[Place]:
+def places(leg: Leg, side: float, ways: Sequence[tuple[float, float, float, float]], x_height_mm: float, pen_mm: float,
+           middle: Point, *, first: bool) -> list[Place]:
     """Return places for an arrow on one side of a leg (1 right of the way, −1 left of it), the best first.
 
-    Good are those near the leg's start, long ones, those near to the stroke, and those on the better side: outside a
-    bend, else where the leg bends to after a turn, else away from ``middle``, the middle of the letter. An arrow at the
-    start of a stroke may point on over the end of a short one. Costs are in x-heights.
+    ``ways`` are its stretches (``stretches``). Good are those near the leg's start, long ones, those near to the stroke,
+    and those on the better side: outside a bend, else where the leg bends to after a turn, else away from ``middle``,
+    the middle of the letter. An arrow at the start of a stroke may point on over the end of a short one. Costs are in
+    x-heights.
     """
     better = _side_away(leg, middle) if first else _side_of_bend(leg) or _side_away(leg, middle)
+    other = _OTHER_SIDE * (side * better < 0)
     found = []
-    for cost, begin, size in _stretches(leg, x_height_mm, first=first):
-        bend = leg.bend(begin, begin + size)
-        wrong = _INSIDE * (side * bend > 0) if abs(bend) > _BENT else _OTHER_SIDE * (side * better < 0)
+    for cost, begin, size, bend in ways:
+        wrong = _INSIDE * (side * bend > 0) if abs(bend) > _BENT else other
         near = pen_mm / 2 + 0.25 + barb_mm(size) * math.sin(_BARB_TURN)
         found += [Place(cost + wrong + _AWAY * (away - 1) * near / x_height_mm, begin, size, side * away * near)
                   for away in (1.0, 1.3, 1.7)]
@@ -167,8 +169,8 @@ def arrow_at(leg: Leg, place: Place, tracks: dict[tuple[float, float], Track]) -
     return _arrow(shaft, barb_mm(place.size))
 
 
-def _stretches(leg: Leg, x_height_mm: float, *, first: bool) -> Iterator[tuple[float, float, float]]:
-    """Yield stretches of a leg beside which an arrow may lie: cost, begin and size.
+def stretches(leg: Leg, x_height_mm: float, *, first: bool) -> Iterator[tuple[float, float, float, float]]:
+    """Yield stretches of a leg beside which an arrow may lie: cost, begin, size and how far it bends.
 
     None begins farther along than an x-height or three quarters of the leg: there it would speak of another part. After
     a turn it begins a little behind it, to be seen apart from what comes before. Beside a short bar a stem leaves no
@@ -180,12 +182,13 @@ def _stretches(leg: Leg, x_height_mm: float, *, first: bool) -> Iterator[tuple[f
             last = min(leg.length_mm - size, 0.75 * leg.length_mm, x_height_mm)
             begin = 0.0 if first else min(0.12 * x_height_mm, last)
             while begin <= last + 1e-9:
-                yield _SHORT * short + _FAR * begin / x_height_mm, begin, size
+                yield _SHORT * short + _FAR * begin / x_height_mm, begin, size, leg.bend(begin, begin + size)
                 begin += _STEP * x_height_mm
     if first and leg.length_mm < x_height_mm:
         size = max(_FIRST[-1] * x_height_mm, _MIN_MM[-1])
         for over in (0.25 * size, 0.5 * size, 0.75 * size):
-            yield _OVER + _SHORT * len(_FIRST) + over / x_height_mm, leg.length_mm + over - size, size
+            begin = leg.length_mm + over - size
+            yield (_OVER + _SHORT * len(_FIRST) + over / x_height_mm, begin, size, leg.bend(begin, begin + size))
 
 
 def _side_away(leg: Leg, middle: Point) -> float:
