@@ -116,31 +116,31 @@ def legs(stroke: Stroke, x_height_mm: float) -> list[Leg]:
     return [Leg(points, reaches(points)) for at, points in enumerate(runs) if not at or length(points) >= least]
 
 
-class Place(NamedTuple):
-    """Where an arrow may lie: from ``begin`` on along its leg, and how far to the right of it (negative: left)."""
+Place = tuple[float, float, float, float]
+"""Where an arrow may lie: cost, where it begins along its leg, its size, and how far to the right of the leg it is.
 
-    cost: float
-    begin: float
-    size: float
-    offset: float
+An offset to the left is negative. Hundreds are made for a letter, so they are plain tuples.
+"""
+Way = tuple[float, float, float, float]
+"""A stretch of a leg beside which an arrow may lie: cost, begin, size and how far it bends (see ``Leg.bend``)."""
 
 
-def places(leg: Leg, side: float, ways: Sequence[tuple[float, float, float, float]], x_height_mm: float, pen_mm: float,
-           middle: Point, *, first: bool) -> list[Place]:
+def places(leg: Leg, side: float, ways: Sequence[Way], x_height_mm: float, pen_mm: float, middle: Point, *,
+           first: bool) -> list[Place]:
     """Return places for an arrow on one side of a leg (1 right of the way, −1 left of it), the best first.
 
-    ``ways`` are its stretches (``stretches``). Good are those near the leg's start, long ones, those near to the stroke,
+    ``ways`` are its ``stretches``. Good are those near the leg's start, long ones, those near to the stroke,
     and those on the better side: outside a bend, else where the leg bends to after a turn, else away from ``middle``,
     the middle of the letter. An arrow at the start of a stroke may point on over the end of a short one. Costs are in
     x-heights.
     """
     better = _side_away(leg, middle) if first else _side_of_bend(leg) or _side_away(leg, middle)
     other = _OTHER_SIDE * (side * better < 0)
-    found = []
+    found: list[Place] = []
     for cost, begin, size, bend in ways:
         wrong = _INSIDE * (side * bend > 0) if abs(bend) > _BENT else other
         near = pen_mm / 2 + 0.25 + barb_mm(size) * math.sin(_BARB_TURN)
-        found += [Place(cost + wrong + _AWAY * (away - 1) * near / x_height_mm, begin, size, side * away * near)
+        found += [(cost + wrong + _AWAY * (away - 1) * near / x_height_mm, begin, size, side * away * near)
                   for away in (1.0, 1.3, 1.7)]
     return sorted(found)
 
@@ -158,19 +158,19 @@ def arrow_at(leg: Leg, place: Place, tracks: dict[tuple[float, float], Track]) -
 
     ``tracks`` are those of the leg found before: several arrows lie beside one, nearer and farther, left and right.
     """
-    key = (place.begin, place.size)
+    _, begin, size, offset = place
+    key = (begin, size)
     if key not in tracks:
-        tracks[key] = _track(leg.stretch(place.begin, place.begin + place.size))
+        tracks[key] = _track(leg.stretch(begin, begin + size))
     points, aside, length_mm = tracks[key]
-    shaft = tuple([(x + place.offset * dx, y + place.offset * dy)
-                   for (x, y), (dx, dy) in zip(points, aside, strict=True)])
+    shaft = tuple([(x + offset * dx, y + offset * dy) for (x, y), (dx, dy) in zip(points, aside, strict=True)])
     if not _TRUE[0] <= length(shaft) / length_mm <= _TRUE[1]:
         return None
-    return _arrow(shaft, barb_mm(place.size))
+    return _arrow(shaft, barb_mm(size))
 
 
-def stretches(leg: Leg, x_height_mm: float, *, first: bool) -> Iterator[tuple[float, float, float, float]]:
-    """Yield stretches of a leg beside which an arrow may lie: cost, begin, size and how far it bends.
+def stretches(leg: Leg, x_height_mm: float, *, first: bool) -> Iterator[Way]:
+    """Yield the stretches of a leg beside which an arrow may lie.
 
     None begins farther along than an x-height or three quarters of the leg: there it would speak of another part. After
     a turn it begins a little behind it, to be seen apart from what comes before. Beside a short bar a stem leaves no

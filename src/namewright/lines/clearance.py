@@ -66,7 +66,7 @@ class CueRoom:
     headroom_mm: float
 
     def __post_init__(self) -> None:
-        self._reach = self.pen_mm / 2 + CLEAR_MM
+        self._reach, self._off_start = self.pen_mm / 2 + CLEAR_MM, self.start_mm / 2 + 0.1
         # Points so close together that nothing as wide as a cue slips between them.
         ink = [point for stroke in self.letter.strokes for point in closely(stroke.flattened(FLAT_MM), self._reach)]
         self._ink = _Near(ink)
@@ -91,10 +91,14 @@ class CueRoom:
     def number_is_free(self, figure: int, start: Point, centre: Point) -> bool:
         """Return whether a number has room, and whether no other stroke starts nearer to it than its own."""
         box = self.number_box(figure, centre)
-        return (self._is_nearest(start, centre) and self._top <= box[1] and box[3] <= self._bottom
-                and not any(box[1] - _RULE_CLEAR_MM < y < box[3] + _RULE_CLEAR_MM for y in self._rules)
-                and _clear(box, self._starts, self.start_mm / 2 + 0.1)
-                and _clear(box, self._ink.within(boxes.grown(box, self._reach)), self._reach))
+        high, low = box[1], box[3]
+        if high < self._top or low > self._bottom:
+            return False
+        if any([high - _RULE_CLEAR_MM < y < low + _RULE_CLEAR_MM for y in self._rules]):
+            return False
+        return (_clear(box, boxes.within(self._starts, boxes.grown(box, self._off_start)), self._off_start)
+                and _clear(box, self._ink.within(boxes.grown(box, self._reach)), self._reach)
+                and self._is_nearest(start, centre))
 
     def arrow_is_free(self, arrow: Arrow) -> bool:
         """Return whether an arrow has room beside the strokes and the starts."""
@@ -137,7 +141,7 @@ class CueRoom:
             return True
         box = self.number_box(cue.figure, cue.number)
         return (not boxes.overlap(boxes.grown(box, 2 * CLEAR_MM), arrow.box)
-                or _clear(box, arrow.points, 2 * CLEAR_MM))
+                or _clear(box, boxes.within(arrow.points, boxes.grown(box, 2 * CLEAR_MM)), 2 * CLEAR_MM))
 
     def _is_nearest(self, start: Point, centre: Point) -> bool:
         reach = math.dist(start, centre)
@@ -183,6 +187,6 @@ def keep_off(one: Arrow, other: Arrow) -> bool:
     return all(math.dist(a, b) >= 2 * CLEAR_MM for a in one.points for b in other.points)
 
 
-def _clear(box: Box, points: Iterable[Point], reach: float) -> bool:
-    """Return whether no point comes nearer to a box than ``reach``."""
-    return all(distances.to_box(point, box) >= reach for point in boxes.within(points, boxes.grown(box, reach)))
+def _clear(box: Box, near: Iterable[Point], reach: float) -> bool:
+    """Return whether none of the points near a box comes nearer to it than ``reach``."""
+    return all([distances.to_box(point, box) >= reach for point in near])

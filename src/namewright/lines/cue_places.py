@@ -16,7 +16,7 @@ from typing import Generic, TypeVar
 from namewright.geometry.points import Point
 from namewright.geometry.segments import heading_out
 from namewright.letters.strokes import Stroke
-from namewright.lines.arrows import Arrow, Leg, Track, arrow_at, legs, places, stretches
+from namewright.lines.arrows import Arrow, Leg, Track, Way, arrow_at, legs, places, stretches
 from namewright.lines.clearance import CLEAR_MM, CueRoom, Sides, number_box
 
 T = TypeVar("T")
@@ -93,13 +93,13 @@ def _places(room: CueRoom, figure: int, stroke: Stroke) -> Iterator[Places]:
         yield Places(figure, numbers, arrows, leg) if count == 0 else Places(figure, None, arrows)
 
 
-def _free_arrows(room: CueRoom, leg: Leg, side: float, ways: Sequence[tuple[float, float, float, float]],
+def _free_arrows(room: CueRoom, leg: Leg, side: float, ways: Sequence[Way],
                  tracks: dict[tuple[float, float], Track], *, first: bool) -> Iterator[tuple[float, Arrow]]:
     """Yield arrows on one side of a leg that have room, with their cost, the best first."""
     for place in places(leg, side, ways, room.ruling.x_height_mm, room.pen_mm, room.middle, first=first):
         arrow = arrow_at(leg, place, tracks)
         if arrow and room.arrow_is_free(arrow):
-            yield place.cost, arrow
+            yield place[0], arrow
 
 
 def _number_places(room: CueRoom, figure: int, stroke: Stroke) -> list[tuple[float, Point]]:
