@@ -9,7 +9,6 @@ from typing import NamedTuple
 
 from fontTools.misc.bezierTools import calcCubicArcLength, calcCubicBounds, splitCubicAtT
 
-from namewright.geometry import boxes
 from namewright.geometry.boxes import Box
 from namewright.geometry.points import Point, between, heading, turn_degrees
 
@@ -28,6 +27,10 @@ class Line(NamedTuple):
         """Return the line with both ends moved by ``place``."""
         return Line(place(self.start), place(self.end))
 
+    def snapped(self, digits: int) -> Line:
+        """Return the line with its points rounded to so many decimals."""
+        return Line(*[(round(x, digits), round(y, digits)) for x, y in self])
+
     def reversed(self) -> Line:
         """Return the same line, drawn the other way."""
         return Line(self.end, self.start)
@@ -38,7 +41,8 @@ class Line(NamedTuple):
 
     def bounds(self) -> Box:
         """Return the box of the line."""
-        return boxes.around(self)
+        (ax, ay), (bx, by) = self
+        return (min(ax, bx), min(ay, by), max(ax, bx), max(ay, by))
 
     def flattened(self, tolerance: float) -> list[Point]:
         """Return the points behind the start of a polyline along the line: its end."""
@@ -62,6 +66,10 @@ class Cubic(NamedTuple):
         """Return the curve with every control point moved by ``place``."""
         return Cubic(place(self.start), place(self.pull_out), place(self.pull_in), place(self.end))
 
+    def snapped(self, digits: int) -> Cubic:
+        """Return the curve with its points rounded to so many decimals."""
+        return Cubic(*[(round(x, digits), round(y, digits)) for x, y in self])
+
     def reversed(self) -> Cubic:
         """Return the same curve, drawn the other way."""
         return Cubic(self.end, self.pull_in, self.pull_out, self.start)
@@ -75,7 +83,14 @@ class Cubic(NamedTuple):
         return float(calcCubicArcLength(*self, tolerance=tolerance))
 
     def bounds(self) -> Box:
-        """Return the box of the curve itself, not of its control points."""
+        """Return the box of the curve itself, not of its control points.
+
+        A curve stays among its control points: where those that pull it lie between its ends, as in a quarter of a
+        bowl, the box is that of the ends.
+        """
+        ends = Line(self.start, self.end).bounds()
+        if all([ends[0] <= x <= ends[2] and ends[1] <= y <= ends[3] for x, y in (self.pull_out, self.pull_in)]):
+            return ends
         x0, y0, x1, y1 = calcCubicBounds(*self)
         return (x0, y0, x1, y1)
 

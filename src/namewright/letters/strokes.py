@@ -53,6 +53,10 @@ class Stroke:
         """Return the stroke with every control point moved by ``place``."""
         return Stroke(tuple(segment.map(place) for segment in self.segments))
 
+    def snapped(self, digits: int) -> Stroke:
+        """Return the stroke with every control point rounded to so many decimals."""
+        return Stroke(tuple([segment.snapped(digits) for segment in self.segments]))
+
     def shifted(self, dx: float, dy: float) -> Stroke:
         """Return the stroke elsewhere."""
         return self.map(lambda point: (point[0] + dx, point[1] + dy))

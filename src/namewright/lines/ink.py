@@ -141,10 +141,9 @@ def _fragment(strokes: Sequence[Stroke], digits: int, *, closed: bool) -> Fragme
     parts: list[str] = []
     pen = (0.0, 0.0)
     for stroke in strokes:
-        start = (round(stroke.start[0], digits), round(stroke.start[1], digits))
-        snapped = stroke.map(lambda point: (round(point[0], digits), round(point[1], digits)))
-        parts.append(_move(pen, start, digits) + snapped.path_data(digits) + ("z" if closed else ""))
-        pen = start if closed else snapped.end  # closing takes the pen back (W3C SVG 2, §9.3.4)
+        snapped = stroke.snapped(digits)
+        parts.append(_move(pen, snapped.start, digits) + snapped.path_data(digits) + ("z" if closed else ""))
+        pen = snapped.start if closed else snapped.end  # closing takes the pen back (W3C SVG 2, §9.3.4)
     return Fragment("".join(parts), boxes.joined(stroke.bounds() for stroke in strokes))
 
 
