@@ -1,8 +1,13 @@
-"""The few choices that travel through the whole house, as closed sets of words."""
+"""The few choices that travel through the whole house, as closed sets of words, and what holds where nobody chose."""
 
 from __future__ import annotations
 
 from enum import StrEnum
+
+DEFAULT_WEEKS = 10
+"""Weeks of a plan."""
+AT_ONCE = 4
+"""Children who build at once from a class's loose tiles: a table's worth, a rule of ours."""
 
 
 class Support(StrEnum):

@@ -12,8 +12,8 @@ from datetime import date, timedelta
 
 from namewright.classbook.database import Classbook
 from namewright.classbook.records import BookChild
-from namewright.practice.groups import NO_WISHES, Wishes
 from namewright.practice.ordering import Placed, Planned, completed
+from namewright.practice.wishes import NO_WISHES, Wishes
 from namewright.settings import Support
 
 

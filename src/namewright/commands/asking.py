@@ -28,8 +28,8 @@ from namewright.pages.ladder import ORDERED, Chain, read_rungs
 from namewright.pages.paper import Paper
 from namewright.pages.sheet import SheetSettings
 from namewright.pages.typesetter import Typesetter
-from namewright.practice.groups import NO_WISHES, Wishes
 from namewright.practice.ordering import Order, Placed, Planned, completed, order_class
+from namewright.practice.wishes import NO_WISHES, Wishes
 from namewright.roster.children import Child, Roster
 from namewright.roster.limits import MAX_BYTES
 from namewright.roster.parsing import PASTED, load_roster, roster_from_bytes

@@ -22,7 +22,7 @@ from namewright.commands.writing import progress, write
 from namewright.lines.tile_boxes import LARGE_TILE_MM, TILE_MM
 from namewright.making.make import Making
 from namewright.making.request import TO_KNOW, Kind
-from namewright.practice.tile_set import AT_ONCE
+from namewright.settings import AT_ONCE
 
 
 def add(commands: Commands) -> None:

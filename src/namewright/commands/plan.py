@@ -34,9 +34,9 @@ from namewright.making.planning import keep_plan, timetable_of
 from namewright.making.request import Kind, Request
 from namewright.message import message, together
 from namewright.output.week import plan_csv, plan_json
-from namewright.practice.groups import Wishes
 from namewright.practice.ordering import Order, unmet
-from namewright.practice.weeks import DEFAULT_WEEKS
+from namewright.practice.wishes import Wishes
+from namewright.settings import DEFAULT_WEEKS
 from namewright.wording import wording
 
 _ORDERS = {"easiest": Order.PRACTICE, "need": Order.NEED, "family": Order.FAMILY, "roster": Order.ROSTER,

@@ -51,7 +51,11 @@ def speak(words: Sequence[str], environment: Mapping[str, str]) -> None:
 
 def known_languages() -> tuple[str, ...]:
     """Return the languages that have words for the command line, sorted."""
-    return tuple(language for language in languages() if wording(language).has("command.usage"))
+    return tuple(language for language in languages() if _has_words(language))
+
+
+def _has_words(language: str) -> bool:
+    return wording(language).has("command.usage")
 
 
 def spoken() -> Wording:
@@ -69,7 +73,7 @@ def _typed(words: Sequence[str]) -> Iterator[str]:
 def _of_the_machine(environment: Mapping[str, str]) -> str:
     said = next((environment[key] for key in _OF_THE_MACHINE if environment.get(key)), "")
     language = re.split(r"[_.@-]", said)[0].lower()
-    return language if language in known_languages() else FIRST
+    return language if language in languages() and _has_words(language) else FIRST  # the other files stay unread
 
 
 # --- saying it -----------------------------------------------------------------------------------------

@@ -12,15 +12,14 @@ from namewright.lines.tile_boxes import TILE_MM
 from namewright.making.choices import NOTHING, Choices, choices_in_list, settled
 from namewright.message import Problem
 from namewright.pages.paper import CardSize
-from namewright.pages.record import Held
 from namewright.pages.sheet import SheetSettings
 from namewright.practice.ordering import Placed, Planned
-from namewright.practice.tile_set import AT_ONCE
-from namewright.practice.weeks import DEFAULT_WEEKS
 from namewright.roster.children import Child, Roster
+from namewright.settings import AT_ONCE, DEFAULT_WEEKS
 
 if TYPE_CHECKING:
     from namewright.classbook.records import Observation
+    from namewright.pages.record import Held
 
 
 class Kind(StrEnum):

@@ -15,7 +15,6 @@ children get along; a teacher knows, and says so as a wish.
 from __future__ import annotations
 
 from collections.abc import Collection, Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from itertools import combinations, islice
 from random import Random
 
@@ -29,17 +28,6 @@ _MANY = 60  # in larger classes two starts do
 Group = tuple[int, ...]
 Grouping = tuple[Group, ...]
 
-
-@dataclass(frozen=True, slots=True)
-class Wishes:
-    """What an adult asks of the tables: how many (None: three to five children each), and pairs of labels."""
-
-    tables: int | None = None
-    together: tuple[tuple[str, str], ...] = ()
-    apart: tuple[tuple[str, str], ...] = ()
-
-
-NO_WISHES = Wishes()
 
 
 def shared_letters(names: Sequence[str]) -> tuple[str, ...]:

@@ -21,11 +21,9 @@ from namewright.names.beats import Spoken, beats, spoken_beats
 from namewright.names.clusters import clusters
 from namewright.practice.difficulty import Band, NameDifficulty, base_letter, name_difficulty, written_signs
 from namewright.practice.families import Family, family_of
-from namewright.practice.groups import NO_WISHES, Wishes, group_class, numbered
 from namewright.practice.reason import for_parent, no_place, reason
 from namewright.practice.sequence import practice_sequence
-from namewright.practice.table_worth import broken, pair_worth, wished
-from namewright.practice.weeks import letters_of
+from namewright.practice.wishes import NO_WISHES, Wishes
 from namewright.roster.children import Child
 from namewright.settings import Support
 
@@ -213,6 +211,10 @@ def completed(placed: Sequence[Placed], language: str = "en", before: Mapping[st
 def tables(placed: Sequence[Placed], before: Mapping[str, int], wishes: Wishes, usual: Support,
            ) -> dict[tuple[int, str], int]:
     """Return the number of each child's table, by line and label; see ``completed``."""
+    from namewright.practice.groups import group_class, numbered  # not at the top: sheets are ordered without tables
+    from namewright.practice.table_worth import pair_worth, wished
+    from namewright.practice.weeks import letters_of
+
     children = [each.child for each in sorted(placed, key=lambda each: (each.child.line, each.child.label))]
     labels = [child.label for child in children]
     pairs = pair_worth([letters_of(child.practice) for child in children],
@@ -232,6 +234,8 @@ def _places(wishes: Sequence[tuple[str, str]], labels: Sequence[str]) -> list[tu
 
 def unmet(planned: Sequence[Planned], wishes: Wishes) -> tuple[tuple[str, str], ...]:
     """Return the wishes, by label, that the tables do not meet: two contradict each other, or a table is too small."""
+    from namewright.practice.table_worth import broken
+
     labels = [each.child.label for each in planned]
     groups = [[at for at, each in enumerate(planned) if each.group == number]
               for number in {each.group for each in planned}]

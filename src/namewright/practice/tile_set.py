@@ -9,8 +9,6 @@ from types import MappingProxyType
 from namewright.practice.difficulty import base_letter
 from namewright.practice.mixing import loose_letters
 
-AT_ONCE = 4  # children who build at once, where nobody says; a table's worth, a rule of ours
-
 
 def tiles_needed(names: Sequence[str], at_once: int) -> Mapping[str, int]:
     """Return the least number of tiles of each letter with which any ``at_once`` children can build their names.

@@ -18,8 +18,8 @@ from namewright.practice.days import Day, Learner, week_days
 from namewright.practice.difficulty import base_letter
 from namewright.practice.groups import shared_letters
 from namewright.practice.ordering import Planned
-from namewright.practice.weeks import DEFAULT_WEEKS, Letters, Week, WeekPlan, letter_weeks, letters_of
-from namewright.settings import Support
+from namewright.practice.weeks import Letters, Week, WeekPlan, letter_weeks, letters_of
+from namewright.settings import DEFAULT_WEEKS, Support
 
 Formed = Mapping[int, frozenset[str]]
 NOTHING_FORMED: Formed = MappingProxyType({})

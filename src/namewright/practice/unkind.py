@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import tomllib
 from functools import cache
-from importlib.resources import files
+from pathlib import Path
 
 from namewright.names.clusters import clusters
 from namewright.practice.difficulty import base_letter
@@ -13,7 +13,7 @@ from namewright.practice.difficulty import base_letter
 @cache
 def unkind_words() -> frozenset[str]:
     """Return the words of every language in ``unkind.toml``, small and without marks."""
-    text = files("namewright.practice").joinpath("unkind.toml").read_text(encoding="utf-8")
+    text = Path(__file__).with_name("unkind.toml").read_text(encoding="utf-8")
     return frozenset(word for words in tomllib.loads(text).values() for word in words)
 
 

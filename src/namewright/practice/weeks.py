@@ -29,8 +29,8 @@ from functools import cache
 from namewright.message import Problem
 from namewright.practice.difficulty import Band, base_letter, letter_difficulty, written_signs
 from namewright.practice.sequence import look_alike
+from namewright.settings import DEFAULT_WEEKS
 
-DEFAULT_WEEKS = 10
 MAX_A_WEEK = 3
 MAX_REVIEWED = 2  # earlier letters in one week; a rule of ours
 WIDTH = 16

@@ -8,7 +8,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 from functools import cache, lru_cache
-from importlib.resources import files
+from pathlib import Path
 
 from namewright.roster.care_words import SHORT_FORMS
 from namewright.roster.vocabulary import DOUBLE_SECONDS, DOUBLE_STARTERS, fold
@@ -18,7 +18,7 @@ _HYPHENS = re.compile("[-‐‑]")
 
 @cache
 def _lists() -> dict[str, frozenset[str]]:
-    text = (files("namewright.roster") / "data" / "known-names.txt").read_text(encoding="utf-8")
+    text = (Path(__file__).parent / "data" / "known-names.txt").read_text(encoding="utf-8")
     parts = (line.partition("\t") for line in text.splitlines() if not line.startswith("#"))
     return {part: frozenset(words.split(" ")) for part, _, words in parts}
 

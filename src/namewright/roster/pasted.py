@@ -8,7 +8,6 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
-from html.parser import HTMLParser
 
 from namewright.message import Message, message
 
@@ -24,10 +23,6 @@ class Line:
 
 _MAX_HTML = 2_000_000  # characters: a saved web page with its pictures inside is no list
 _MARKUP = re.compile(r"</(?:li|td|th|tr|p|div|ul|ol|table|body|span|b|strong|h\d)\s*>|<br\s*/?>|<(?:li|td|tr)\b", re.I)
-_BLOCKS = frozenset(("li", "tr", "p", "div", "br", "ul", "ol", "table", "h1", "h2", "h3", "h4", "h5", "h6", "dt", "dd",
-                     "section", "article", "header", "footer", "option", "caption", "body", "blockquote", "pre"))
-_UNSEEN = frozenset(("script", "style", "title", "template", "noscript", "svg"))
-_CELLS = frozenset(("td", "th"))
 
 _TIME = r"\d{1,2}[:.]\d\d(?:[:.]\d\d)?(?:\s?[AaPp]\.?\s?[Mm]\.?)?"
 _DAY = r"\d{1,4}[./-]\d{1,2}[./-]\d{1,4}"
@@ -44,7 +39,9 @@ _WEB_PAGE = message("roster.from_web_page")
 def unwrapped(lines: Sequence[str]) -> list[Line]:
     """Return the lines without what a web page, a chat or an address line puts about names."""
     if any("<" in line for line in lines) and _MARKUP.search(text := "\n".join(lines)) and len(text) <= _MAX_HTML:
-        return _from_web_page(text)
+        from namewright.roster.web_page import shown_lines  # not at the top: few lists are web pages
+
+        return [Line(shown, at, (_WEB_PAGE,)) for shown, at in shown_lines(text)]
     plain = [Line(line, at) for at, line in enumerate(lines)]
     return [each for line in plain for each in _from_addresses(_from_chat(line))]
 
@@ -72,57 +69,3 @@ def _from_addresses(line: Line) -> Iterator[Line]:
     for part in _ADDRESS.split(rest):
         if name := part.strip(" ,;\t").strip("\"'“”"):
             yield Line(name, line.origin, (*line.notes, _ADDRESSES))
-
-
-def _from_web_page(text: str) -> list[Line]:
-    reader = _Page()
-    reader.feed(text)
-    reader.close()
-    reader.end_line()
-    return reader.lines
-
-
-class _Page(HTMLParser):
-    """Collects the lines that a web page shows; the cells of a row are parted by tabs."""
-
-    def __init__(self) -> None:
-        super().__init__(convert_charrefs=True)
-        self.lines: list[Line] = []
-        self._cells: list[str] = [""]
-        self._in_row = self._unseen = 0
-        self._origin = 0
-
-    def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
-        self._unseen += tag in _UNSEEN
-        if tag in _CELLS and self._in_row:
-            self._cells.append("")
-        elif tag in _BLOCKS and not (self._in_row and tag != "tr"):
-            self.end_line()
-        elif tag in _BLOCKS:
-            self._cells[-1] += " "
-        if tag == "tr":
-            self._in_row, self._cells = 1, []
-
-    def handle_endtag(self, tag: str) -> None:
-        self._unseen = max(0, self._unseen - (tag in _UNSEEN))
-        if tag in ("tr", "table") or (tag in _BLOCKS and not self._in_row):
-            self.end_line()
-
-    def handle_data(self, data: str) -> None:
-        if self._unseen or not data.strip():
-            self._add(" " * bool(data))
-            return
-        if not any(cell.strip() for cell in self._cells):
-            self._origin = self.getpos()[0] - 1 + len(data[: len(data) - len(data.lstrip())].splitlines() or [1]) - 1
-        self._add(data)
-
-    def _add(self, data: str) -> None:
-        if self._cells:
-            self._cells[-1] += data
-
-    def end_line(self) -> None:
-        """Close the line that is being collected, if it shows anything."""
-        cells = [" ".join(cell.split()) for cell in self._cells]
-        if any(cells):
-            self.lines.append(Line("\t".join(cells), self._origin, (_WEB_PAGE,)))
-        self._cells, self._in_row = [""], 0

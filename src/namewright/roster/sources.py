@@ -13,7 +13,6 @@ from pathlib import Path
 from namewright.message import Message, message
 from namewright.roster.children import RosterError
 from namewright.roster.limits import MAX_BYTES
-from namewright.roster.workbook import workbook_text
 
 _BOMS = (
     (codecs.BOM_UTF32_LE, "utf-32"),
@@ -71,6 +70,8 @@ def decode(data: bytes, source: Message | str) -> tuple[str, tuple[Message, ...]
     if len(data) > MAX_BYTES:
         raise RosterError("roster.file_large", source=source, megabytes=_MEGABYTES)
     if is_workbook(data):
+        from namewright.roster.workbook import workbook_text  # not at the top: most lists are text
+
         return workbook_text(data, source)
     if data.startswith(_OLE):
         raise RosterError(_old_office(data), source=source)

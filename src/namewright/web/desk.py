@@ -20,8 +20,8 @@ from namewright.classbook import BookChild, Classbook, ClassbookError, grouping
 from namewright.classbook.connect import Stamp, stamp_of
 from namewright.message import Message
 from namewright.pages.typesetter import Typesetter
-from namewright.practice.groups import NO_WISHES, Wishes
 from namewright.practice.ordering import Order, Planned, completed, order_class
+from namewright.practice.wishes import NO_WISHES, Wishes
 from namewright.settings import Support
 from namewright.store import Store
 from namewright.web.jobs import Jobs

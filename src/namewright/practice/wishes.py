@@ -1,0 +1,17 @@
+"""What an adult asks of a class's tables (``groups``)."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True)
+class Wishes:
+    """What an adult asks of the tables: how many (None: three to five children each), and pairs of labels."""
+
+    tables: int | None = None
+    together: tuple[tuple[str, str], ...] = ()
+    apart: tuple[tuple[str, str], ...] = ()
+
+
+NO_WISHES = Wishes()
