@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import date
 
 import pytest
 
-from namewright.classbook.looks import looks
+from namewright.classbook.looks import day_note, looks
 from namewright.classbook.records import Observation
 from namewright.settings import Support
 
@@ -48,3 +49,13 @@ def test_a_name_is_whole_with_its_letters_and_without_its_hyphen() -> None:
     """A-n-a-hyphen-B-o: five letters at 0, 1, 2, 4 and 5."""
     whole, part = (looks([note(1, "2026-09-14", at, name="Ana-Bo")])[0].whole for at in ((0, 1, 2, 4, 5), (0, 1, 2, 4)))
     assert (whole, part) == (True, False)
+
+
+def test_a_day_is_gone_on_with_as_it_stands() -> None:
+    """Letters of all its notes, the last level and stage, and all words; a day of another name is another day."""
+    notes = [note(1, "2026-09-14", (0,), support=Support.FULL), note(2, "2026-09-14", (2,)),
+             note(3, "2026-09-15", (1,)), note(4, "2026-09-14", None, name="Mirabel")]
+    found = day_note([replace(each, note=f"of {each.id}") for each in notes], "2026-09-14", "Mira")
+    assert (found.notes, found.formed, found.support, found.words) == ((1, 2), {0, 2}, Support.FULL, "of 1\nof 2")
+    assert day_note(notes, "2026-09-14", "Mirabel").formed is None
+    assert day_note(notes, "2026-09-16", "Mira").notes == ()

@@ -70,3 +70,14 @@ def test_a_child_who_left_keeps_notes_and_may_have_more(book: Classbook) -> None
     book.update_roster("Mira Quill\n")
     book.observe(tilo, "2026-09-10", [0])
     assert len(book.observations(tilo)) == 1
+
+
+def test_a_note_stands_in_place_of_those_it_was_made_from(book: Classbook) -> None:
+    """They are shown no more; what was noted meanwhile, on another day or of another child, stays as it is."""
+    first, other_day = book.observe(1, "2026-09-10", [0, 1]), book.observe(1, "2026-09-11", [0])
+    other_child, meanwhile = book.observe(2, "2026-09-10", [0]), book.observe(1, "2026-09-10", [2])
+    for _ in range(2):
+        new = book.observe(1, "2026-09-10", [1], token="form-8",
+                           in_place_of=[first.id, other_day.id, other_child.id])
+    assert [note.id for note in book.observations(1)] == [meanwhile.id, new.id, other_day.id]
+    assert [note.id for note in book.observations(2)] == [other_child.id]

@@ -284,17 +284,21 @@ class Classbook:
     def observe(self, child_id: int, day: date | str, letters: Iterable[int] | None = None, *,
                 support: Support | None = None, stage: Stage | None = None, note: str = "", who: str = "",
                 when: When = None, token: str | None = None,
-                not_yet: Iterable[int] | None = None) -> Observation:
+                not_yet: Iterable[int] | None = None, in_place_of: Iterable[int] = ()) -> Observation:
         """Note what was seen on a day: positions in ``clusters(child.practice)``, None if not looked at.
 
         ``not_yet`` are letters said not to be formed yet, None all that ``letters`` leaves out. Several notes on one
         day add up (``looks``); all are kept. ``token`` is any text of the
-        caller's own: a second call with the same one returns the first note and adds nothing.
+        caller's own: a second call with the same one returns the first note and adds nothing. ``in_place_of`` are
+        notes of this child and day that the new one was made from: they stay in the file and are shown no more, so
+        that a letter can be taken away again.
         """
         with self.changing():
             name = self.child(child_id).child.practice
-            return seen.observe(self._db, child_id, name, day, letters, support, stage, note, who, when, token,
-                                not_yet)
+            noted = seen.observe(self._db, child_id, name, day, letters, support, stage, note, who, when, token,
+                                 not_yet)
+            seen.replace(self._db, noted, in_place_of)
+            return noted
 
     def strike(self, observation_id: int, *, when: When = None) -> None:
         """Take a note back: it stays in the file and is shown no more."""

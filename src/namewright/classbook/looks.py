@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from datetime import date
 
 from namewright.classbook.records import Observation, letter_positions
+from namewright.classbook.stages import Stage
 from namewright.settings import Support
 
 
@@ -54,3 +55,30 @@ def _said_not_yet(note: Observation) -> frozenset[int]:
     if note.not_yet is not None:
         return frozenset(note.not_yet)
     return frozenset(letter_positions(note.name)) - frozenset(note.letters or ())
+
+
+@dataclass(frozen=True, slots=True)
+class DayNote:
+    """All that was noted of a name on one day, added up, as an adult goes on with it.
+
+    ``notes`` are the numbers of the notes that it stands for. ``formed`` is None where letters were not looked at. Of a
+    level, a stage and initials the last that was noted counts; what was noted in words stands one below the other.
+    """
+
+    notes: tuple[int, ...]
+    formed: frozenset[int] | None
+    support: Support | None
+    stage: Stage | None
+    words: str
+    who: str
+
+
+def day_note(observations: Sequence[Observation], day: str, name: str) -> DayNote:
+    """Return what was noted of a name on a day (ISO 8601); one of no notes where nothing was."""
+    notes = sorted((each for each in observations if (each.date, each.name) == (day, name)), key=lambda each: each.id)
+    look = next(iter(looks(notes)), None)
+    stages = [note.stage for note in notes if note.stage]
+    supports = [note.support for note in notes if note.support]
+    return DayNote(tuple(note.id for note in notes), look.formed if look else None, supports[-1] if supports else None,
+                   stages[-1] if stages else None, "\n".join(dict.fromkeys(note.note for note in notes if note.note)),
+                   next((note.who for note in reversed(notes) if note.who), ""))

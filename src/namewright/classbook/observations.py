@@ -51,6 +51,13 @@ def strike(db: sqlite3.Connection, observation_id: int, when: datetime | str | N
         raise ClassbookError("classbook.no_note")
 
 
+def replace(db: sqlite3.Connection, note: Observation, earlier: Iterable[int]) -> None:
+    """Mark earlier notes of the same child and day as taken back, for a new one says what they said and more."""
+    db.executemany("UPDATE observations SET struck_at = coalesce(struck_at, ?) "
+                   "WHERE id = ? AND id <> ? AND child_id = ? AND date = ?",
+                   [(note.when, each, note.id, note.child_id, note.date) for each in earlier])
+
+
 def observations(db: sqlite3.Connection, child_id: int) -> tuple[Observation, ...]:
     """Return the notes about a child that were not taken back, by day."""
     rows = db.execute(f"SELECT {_COLUMNS} FROM observations WHERE child_id = ? AND struck_at IS NULL "

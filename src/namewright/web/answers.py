@@ -3,18 +3,24 @@
 from __future__ import annotations
 
 import io
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
+from datetime import date
 
-from flask import Response
+import unicodedata2
+from flask import Response, request
 from markupsafe import Markup
 
 from namewright.making.request import Request
 from namewright.output.pdf import write_pdf
 from namewright.output.svg import page_svg
+from namewright.pages.growth import day_said
 from namewright.pages.page import Page
 from namewright.web.desk import desk
 from namewright.web.requests import drawn
+from namewright.web.screen_language import language_of
 from namewright.wording import wording
+
+_MOST_NAMED = 2  # kinds of pages in the name of a file
 
 
 def svg(text: str) -> Response:
@@ -34,11 +40,23 @@ def pdf_of(made: Iterable[Page], language: str) -> bytes:
     return out.getvalue()
 
 
-def pdf(data: bytes) -> Response:
-    """Return a PDF to be shown by the browser; its file name tells nothing about a child."""
+def pdf(data: bytes, name: str) -> Response:
+    """Return a PDF to be shown by the browser, which saves it by this name."""
     answer = Response(data, mimetype="application/pdf")
-    answer.headers["Content-Disposition"] = 'inline; filename="name-practice.pdf"'
+    answer.headers["Content-Disposition"] = f'inline; filename="{name}"'
     return answer
+
+
+def file_name(kinds: Sequence[str], ending: str = "pdf") -> str:
+    """Return a name for a file that tells what and when, such as ``sheets-26-Nov.pdf``, and nothing about a child.
+
+    In the language of the screen, in letters that stand in every header and on every disk.
+    """
+    words = wording(language_of(request))
+    named = kinds if len(kinds) <= _MOST_NAMED else ["pages"]
+    parts = [*(words.say(f"web.file.{kind}") for kind in named), words.say(day_said(date.today()))]
+    folded = unicodedata2.normalize("NFKD", "-".join(parts)).encode("ascii", "ignore").decode()
+    return "-".join("".join(sign if sign.isalnum() else " " for sign in folded).split()) + f".{ending}"
 
 
 def to_print(page: Page) -> tuple[str, Markup]:

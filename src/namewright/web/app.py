@@ -35,6 +35,7 @@ from namewright.web import (
     room,
     screen_language,
     week,
+    year,
 )
 from namewright.web import list_review as roster
 from namewright.web import notes as seen
@@ -75,7 +76,7 @@ def create_app(config: Mapping[str, Any]) -> Flask:
     elif not app.config["IN_BROWSER"]:
         key.install(app, app.config["KEY"])
     guard.install_forms(app, guard.Seal(), class_mark)
-    for pages in (home, roster, room, printing, aide, lines, seen, family, erase, week, clapping, next_month,
+    for pages in (home, roster, room, printing, aide, lines, seen, year, family, erase, week, clapping, next_month,
                   copies):
         app.register_blueprint(pages.pages)
     app.context_processor(_shell)

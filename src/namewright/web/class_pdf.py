@@ -17,6 +17,7 @@ from namewright.making.request import TO_KNOW, Kind, Request
 from namewright.message import Message, message
 from namewright.pages.page import Page
 from namewright.web import guard
+from namewright.web.answers import file_name
 from namewright.web.desk import Member, book, class_settings, desk
 from namewright.web.jobs import Job
 
@@ -59,7 +60,9 @@ def begin(asked: Request) -> Job:
         job.remarks += account.notes
 
     nonce = request.form[guard.TOKEN_FIELD].partition(".")[0]
-    return desk().jobs.start(nonce, asked.steps, make, asked.settings.language)
+    job = desk().jobs.start(nonce, asked.steps, make, asked.settings.language)
+    job.file_name = job.file_name or file_name(asked.kinds)
+    return job
 
 
 def missed(account: Account) -> list[Message]:

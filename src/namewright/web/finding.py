@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
+from itertools import groupby
 
 from namewright.roster.vocabulary import fold
 from namewright.web.desk import Member
@@ -24,3 +25,13 @@ def names_of(one: Member) -> tuple[str, ...]:
 def family_of(one: Member) -> str:
     """Return the family name, folded: it counts where no name begins so."""
     return fold(one.one.child.family)
+
+
+def by_alphabet(everyone: Iterable[Member]) -> tuple[Member, ...]:
+    """Return the children as one looks for them in a list: by what they are called, marks and capitals aside."""
+    return tuple(sorted(everyone, key=lambda one: (fold(one.label), one.label)))
+
+
+def by_initial(everyone: Iterable[Member]) -> tuple[tuple[str, tuple[Member, ...]], ...]:
+    """Return children that stand by alphabet in parts, each with the letter that they begin with."""
+    return tuple((letter, tuple(part)) for letter, part in groupby(everyone, lambda one: fold(one.label)[:1].upper()))

@@ -31,7 +31,8 @@ class Job:
     """One PDF on its way: ``done`` of ``total`` steps, a step being a child or a page about the class.
 
     ``pages`` counts those that are made. ``problem`` is why there is no PDF.
-    ``missed`` tells what could not be made, ``remarks`` what was made otherwise than asked.
+    ``missed`` tells what could not be made, ``remarks`` what was made otherwise than asked. ``file_name`` is what a
+    browser calls it where it saves it.
     """
 
     id: str
@@ -42,6 +43,7 @@ class Job:
     problem: Field = ""
     missed: list[Message] = field(default_factory=list)
     remarks: list[Message] = field(default_factory=list)
+    file_name: str = ""
     _file: IO[bytes] | None = None
 
     @property

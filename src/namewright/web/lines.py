@@ -19,7 +19,7 @@ from namewright.message import Field, Problem, message
 from namewright.pages.ladder import MAX_TRACED
 from namewright.settings import Hand, NamePart, Support
 from namewright.tuning import KNOBS
-from namewright.web.answers import pdf, pdf_of, svg
+from namewright.web.answers import file_name, pdf, pdf_of, svg
 from namewright.web.desk import book, child_or_404, class_settings, desk, members
 from namewright.web.finding import family_of, names_of
 from namewright.web.letter_forms import LETTERS, RUNGS, fields_of, shapes_of
@@ -165,7 +165,7 @@ def sizes(child_id: int) -> Response:
     asked = of_child(Kind.SIZES, child_or_404(child_id), class_settings())
     with desk().lock:
         made = drawn(desk().setter, asked)
-    return pdf(pdf_of(made, asked.settings.language))
+    return pdf(pdf_of(made, asked.settings.language), file_name(["sizes"]))
 
 
 @pages.get("/screen")

@@ -13,7 +13,7 @@ from namewright.classbook.moving import Kind as Become
 from namewright.classbook.moving import Move
 from namewright.making.from_book import holds_for_class
 from namewright.making.moves import changes_pages, keep_moves, sheets_request, told_in_turn
-from namewright.web.answers import pdf, pdf_of
+from namewright.web.answers import file_name, pdf, pdf_of
 from namewright.web.class_pdf import begin
 from namewright.web.desk import book, class_settings, desk
 
@@ -42,7 +42,7 @@ def changes() -> Response:
     settings = holds_for_class(class_settings())
     with desk().lock:
         made = changes_pages(desk().setter, _moves(), (), settings)
-    return pdf(pdf_of(made, settings.language))
+    return pdf(pdf_of(made, settings.language), file_name(["changes"]))
 
 
 @pages.post("/class/next")

@@ -90,7 +90,7 @@ def pdf(key: str) -> Response:
     found = _job(key)
     if not found.ready:
         abort(404)
-    return answers.pdf(found.pdf())
+    return answers.pdf(found.pdf(), found.file_name)
 
 
 @pages.get("/print/pages")
@@ -99,4 +99,4 @@ def on_screen() -> str:
     asked = wanted({"who": "ticked"}, _lists())
     making = Making(asked)
     shown = [to_print(page) for page in islice(making.pages(), _MAX_ON_SCREEN)]
-    return render_template("print.html", shown=shown, missed=missed(making.account), note=None)
+    return render_template("print.html", shown=shown, missed=missed(making.account))
