@@ -4,15 +4,9 @@ from __future__ import annotations
 
 import io
 
-import pypdfium2
-import pypdfium2.raw
 import pytest
 from pypdf import PdfReader
 from webhelp import Visitor
-
-from namewright.wording import languages
-
-MM_PER_PT = 25.4 / 72
 
 
 def test_paper_begins_in_the_language_of_the_screen(visitor: Visitor) -> None:
@@ -44,18 +38,6 @@ def test_the_letter_stands_where_it_is_wanted(settled: Visitor, place: str, lett
     assert (len(texts) == 1) == (place == "alone")
     shown = settled.get(f"/child/1/home/pages?place={place}").text
     assert shown.count('class="sheet ') == len(texts)
-
-
-@pytest.mark.parametrize("language", languages())
-def test_the_letter_is_large_enough_on_one_page(settled: Visitor, language: str) -> None:
-    """Small letters as high as those of 12 points, half the body (common practice), measured on the PDF by PDFium."""
-    document = pypdfium2.PdfDocument(settled.get(f"/child/1/home.pdf?place=alone&in={language}").data)
-    assert len(document) == 1
-    page = document[0].get_textpage()
-    small = [index for index in range(page.count_chars()) if page.get_text_range(index, 1) in "aceo"]
-    heights = [box[3] - box[1] for box in (page.get_charbox(index) for index in small)]
-    assert len(heights) > 30
-    assert min(heights) * MM_PER_PT > 12 / 2 * MM_PER_PT
 
 
 def test_who_cannot_be_drawn_has_a_letter_all_the_same(visitor: Visitor) -> None:
