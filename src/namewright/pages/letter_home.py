@@ -12,11 +12,11 @@ from namewright.pages.page import Furniture, Item, Page, checked
 from namewright.pages.paper import Paper, Sheet, sheet_of
 from namewright.pages.typesetter import Typesetter
 
-GREETING_MM, TEXT_MM = 3.0, 2.2
+GREETING_MM, TEXT_MM = 3.4, 2.6
 """Heights of the small letters; those of a face of 12 points are about 2.1 mm high (half its body: common practice)."""
 _LEADING = 3.2  # line step, in x-heights
-_BETWEEN_MM = 4.0  # further white after a paragraph
-_MOST_WIDE_MM = 150.0  # a line of some 70 signs is still read with ease (common practice)
+_BETWEEN_MM = 5.0  # further white after a paragraph
+_MOST_WIDE_MM = 165.0  # a line of some 70 signs is still read with ease (common practice)
 
 
 def letter_pages(setter: Typesetter, greeting: str, paragraphs: Sequence[str], paper: Paper, *, binding: bool = False,

@@ -256,4 +256,4 @@ for (const field of all("[data-initials]")) {
   field.addEventListener("change", () => localStorage.setItem("namewright-initials", field.value));
 }
 const printer = one("[data-print]");
-if (printer) { printer.hidden = false; printer.addEventListener("click", () => print()); }
+if (printer) { printer.hidden = false; if (printer.autofocus) printer.focus({ preventScroll: true }); printer.addEventListener("click", () => print()); }
