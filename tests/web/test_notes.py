@@ -104,6 +104,8 @@ def test_a_card_comes_back_alone(settled: Visitor) -> None:
     """With scripts a card is sent and answered alone; one that says nothing comes back with the sentence why."""
     done = settled.post("/child/1/seen", {"day": TODAY, "by": "name", "card": "1", "letter": ["0"]})
     assert (done.status_code, done.text.count("note-card"), "data-done" in done.text) == (200, 1, True)
+    assert form_in(done.text)["by"] == ["name"]
+    assert "Save and next" in done.text
     wrong = settled.post("/child/1/seen", {"day": TODAY, "by": "name", "card": "1", "who": "RK"})
     assert (wrong.status_code, "Please tap the letters" in wrong.text, 'value="RK"' in wrong.text) == (422, True, True)
 

@@ -26,7 +26,8 @@ PHONE = {"viewport": {"width": 360, "height": 740}, "has_touch": True, "is_mobil
 RULES = {"runOnly": ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"]}
 SCREENS = ("/", "/class", "/class/list", "/class/list?new=1", "/now", "/lines", "/seen", "/child/1/lines",
            "/child/1/seen", "/class/week", "/class/next", "/class/beats", "/class/erase", "/child/1/home?in=es",
-           "/screen?child=1", "/print/pages?what=sheets&child=1", "/nowhere")
+           "/screen?child=1", "/print/pages?what=sheets&child=1", "/nowhere",
+           "/child/1/made?size=4x6", "/child/1/made?size=practice", "/seen?by=table")
 NewPage = Callable[..., Any]
 
 
@@ -216,22 +217,6 @@ def test_a_child_is_erased_by_keyboard_on_a_phone(class_file: Path, program: Pro
     assert b"Tamsel" not in class_file.read_bytes()
 
 
-def test_the_first_is_who_is_called_so(program: Program, new_page: NewPage) -> None:
-    """A child whose name begins with the letters stands before one whose family name does, and Enter takes that one."""
-    page = new_page()
-    page.goto(program.address + "/class/list")
-    page.get_by_label("Names to read").fill("Bo Tamsel\nTavi Brane\n")
-    page.get_by_role("button", name="Read the names").click()
-    page.get_by_role("button", name="Save this class").click()
-    page.wait_for_url("**/class?told=*")
-    page.goto(program.address + "/now")
-    page.locator("#letters").press_sequentially("ta")
-    page.get_by_text("2 names begin like this").wait_for()
-    assert page.locator(".names li:visible").all_inner_texts() == ["Tavi", "Bo"]
-    pdf = pdf_after(page, lambda: page.keyboard.press("Enter"))
-    assert [one.title for one in pdf.outline] == ["Tavi"]  # type: ignore[union-attr]
-
-
 def test_what_is_changed_before_the_script_runs_counts(program: Program, new_page: NewPage) -> None:
     """On a slow machine a choice may be made before the script is there; the page that is shown follows it then."""
     page = new_page()
@@ -254,34 +239,6 @@ def test_a_page_that_nobody_touched_asks_for_nothing(program: Program, new_page:
         page.goto(program.address + path)
         page.wait_for_load_state("networkidle")
     assert not [url for url in asked if "trial=" in url or "line_height=" in url or "part=lines" in url]
-
-
-def test_the_aide_has_a_card_in_three_actions(program: Program, new_page: NewPage) -> None:
-    """Open, type two letters, Enter: the card of the child whose name begins so, on the class's paper."""
-    page = new_page()
-    settle(page, program.address)
-    page.goto(program.address + "/now")
-    page.keyboard.type("ot")
-    pdf = pdf_after(page, lambda: page.keyboard.press("Enter"))
-    assert [one.title for one in pdf.outline] == ["Ottilka"]  # type: ignore[union-attr]
-    assert sorted(size_mm(pdf)) == pytest.approx([215.9, 279.4], abs=0.05)
-
-
-def test_the_aide_chooses_among_two_by_keyboard(program: Program, new_page: NewPage) -> None:
-    """Where two names begin alike the keyboard alone reaches either, and an index card has its own size."""
-    page = new_page(**PHONE)
-    settle(page, program.address)
-    page.goto(program.address + "/now")
-    page.get_by_label("What to make").select_option("4x6")
-    page.get_by_label("Type two letters").focus()
-    page.keyboard.type("Ka")
-    page.get_by_text("2 names begin like this").wait_for()
-    page.keyboard.press("ArrowDown")
-    page.keyboard.press("ArrowDown")
-    chosen = page.evaluate("document.activeElement.textContent")
-    pdf = pdf_after(page, lambda: page.keyboard.press("Enter"))
-    assert [one.title for one in pdf.outline] == [chosen]  # type: ignore[union-attr]
-    assert size_mm(pdf) == pytest.approx((152.4, 101.6), abs=0.05)
 
 
 def test_the_specialist_finds_a_line_height(program: Program, new_page: NewPage) -> None:
@@ -316,22 +273,6 @@ def test_the_specialist_finds_a_line_height(program: Program, new_page: NewPage)
     page.get_by_role("button", name=re.compile("Undo the change")).click()
     page.get_by_text("It is as it was before.").wait_for()
     assert page.get_by_role("spinbutton", name="Line height").input_value() == ""
-
-
-def test_letters_seen_today(program: Program, new_page: NewPage) -> None:
-    """Tap letters, keep them, and the year shows them."""
-    page = new_page(**PHONE)
-    settle(page, program.address)
-    page.goto(program.address + "/child/1/seen")
-    for at in (0, 3):
-        page.locator(".letter").nth(at).tap()
-    page.get_by_role("button", name="Save what was seen").click()
-    page.get_by_text("Saved: 2 letters on").wait_for()
-    assert page.locator(".dot.full").count() == 2
-    page.get_by_text("Take a day back").tap()
-    page.get_by_role("button", name=re.compile("Take back what was noted")).tap()
-    page.get_by_text("That day was taken back.").wait_for()
-    page.get_by_text("Nothing has been noted yet.").wait_for()
 
 
 def violations(page: Any, address: str, width: int, options: dict[str, Any]) -> list[tuple[object, ...]]:

@@ -122,7 +122,7 @@ def test_no_name_in_an_address(settled: Visitor) -> None:
         for piece in page.split('href="')[1:] + page.split('src="')[1:] + page.split('action="')[1:]:
             assert not any(name.lower() in piece.partition('"')[0].lower() for name in NAMES)
     answer = settled.post("/now", {"letters": "ott", "size": "sheet"})
-    assert answer.headers["Location"] == "/child/1/card.pdf?size=sheet"
+    assert answer.headers["Location"] == "/child/1/made?size=sheet"
     kept = settled.keep(MESSY + "Wenna Praske\n")
     assert "Wenna" not in str(kept.headers)
 

@@ -117,15 +117,19 @@ def keep(child_id: int) -> str | tuple[str, int] | BaseResponse:
     except ClassbookError as error:
         return _again(one, sent, error), 422
     if "card" in request.form:
-        return render_template("_note.html", form=_form(one, note.date), **_of_day())
+        return _card(_form(one, note.date))
     told = message("web.notes.kept", label=one.child.label, day=day_said(date.fromisoformat(note.date)))
     return redirect(_next_place(one, note.date, [told]))
+
+
+def _card(form: NoteForm) -> str:
+    return render_template("_note.html", form=form, by=_by(), **_of_day())
 
 
 def _again(one: BookChild, sent: Sent, error: ClassbookError) -> str:
     form = form_again(_form(one, _day()), sent, error)
     if "card" in request.form:
-        return render_template("_note.html", form=form, **_of_day())
+        return _card(form)
     return _grid(form) if "by" in request.form else _page(one, form)
 
 
