@@ -15,9 +15,10 @@ from datetime import date, datetime
 from pathlib import Path
 from types import TracebackType
 
-from namewright.classbook import erasing, plans, rosters, saves
+from namewright.classbook import drafts, erasing, list_before, plans, rosters, saves
 from namewright.classbook import observations as seen
 from namewright.classbook.connect import WAIT_S, Stamp, connected, stamp_of, told, transaction
+from namewright.classbook.drafts import Draft
 from namewright.classbook.erasing import Erased
 from namewright.classbook.keys import check_beats
 from namewright.classbook.records import BookChild, ClassbookError, Observation, RosterUpdate, Save
@@ -105,7 +106,89 @@ class Classbook:
         nothing changed, for a text with no child in it.
         """
         with self.changing():
+            list_before.forget(self._db)
             return rosters.take_roster(self._db, text, self._part(), who, when, same or {}, after_roster, whole=whole)
+
+    def save_list(self, text: str, settings: Mapping[str, str], *, same: Mapping[int, int] | None = None,
+                  after_roster: int | None = None, whole: bool = False, who: str = "",
+                  when: When = None) -> RosterUpdate:
+        """Take a roster together with settings of the class, so that ``undo_roster`` can take both back for a day.
+
+        The draft is done with, and comes back with an undoing. Raises as ``update_roster``.
+        """
+        with self.changing():
+            before, number = list_before.held(self._db, self.class_settings, text), self.roster_id()
+            set_too = self.set_class_settings(settings, who=who, when=when)
+            after = self.roster_id() if after_roster == number else after_roster  # read again, it may have a new one
+            update = rosters.take_roster(self._db, text, self._part(), who, when, same or {}, after, whole=whole)
+            if set_too or self.roster_id() != number:
+                list_before.keep(self._db, self.roster_id(), before, when)
+            drafts.discard(self._db)
+            return update
+
+    def trial(self, text: str, part: NamePart, *, same: Mapping[int, int] | None = None) -> RosterUpdate:
+        """Say what a roster would do, read for a part of the name; nothing is changed. Raises as ``update_roster``."""
+        with told(self.path), transaction(self._db, "IMMEDIATE"):
+            self._db.execute("SAVEPOINT trial")
+            try:
+                return rosters.take_roster(self._db, text, part, "", None, same or {}, None)
+            finally:
+                self._db.execute("ROLLBACK TO trial")
+                self._db.execute("RELEASE trial")
+
+    def roster_saved(self) -> str | None:
+        """Return when the newest roster was saved, where it can still be taken back; what is too old is let go."""
+        now = datetime.now().astimezone()
+        with self._reading():
+            over, saved = list_before.is_over(self._db, now), list_before.saved_at(self._db, now)
+        if over:
+            with self.changing():
+                list_before.forget(self._db)
+        return saved
+
+    def undo_roster(self, *, after_roster: int, who: str = "", when: When = None) -> None:
+        """Bring back the roster before the newest, with who was on it, the tables, and the part that was practised.
+
+        ``after_roster`` refuses it unless the newest roster is the one of this number. What was noted or set for a
+        child meanwhile stays. The text that had been saved is a draft again.
+        """
+        with self.changing():
+            if self.roster_id() != after_roster:
+                raise ClassbookError("classbook.list_meanwhile")
+            before = list_before.bring_back(self._db, when)
+            back = {key: before.settings.get(key, "") for key in ("practise", "language")}
+            tried = Draft(before.tried, self._part(), roster=self.roster_id())
+            saves.keep(self._db, None, back, who, when, None)
+            drafts.discard(self._db)
+            drafts.keep(self._db, tried, typed=False)
+
+    # --- a list that is being worked on ---------------------------------------------------------------
+
+    def draft(self) -> Draft | None:
+        """Return the list that is being worked on, None where there is none."""
+        with self._reading():
+            return drafts.draft(self._db)
+
+    def keep_draft(self, draft: Draft, *, typed: bool = True) -> None:
+        """Keep a draft as it is now, as a step that can be taken back; what is ``typed`` on is one step."""
+        with self.changing():
+            drafts.keep(self._db, draft, typed=typed)
+
+    def step_back(self) -> None:
+        """Take back the newest step of the draft."""
+        with self.changing():
+            drafts.step_back(self._db)
+
+    def discard_draft(self) -> None:
+        """Give the draft up; a class without one is not touched."""
+        if self.draft() is not None:
+            with self.changing():
+                drafts.discard(self._db)
+
+    def copy(self) -> bytes:
+        """Return the whole file of the class as it is at this moment."""
+        with self._reading():
+            return bytes(self._db.serialize())
 
     def children(self, *, left: bool = False) -> tuple[BookChild, ...]:
         """Return the children in roster order; with ``left`` also those who have left, after the others."""
@@ -261,6 +344,12 @@ class Classbook:
             erased = erasing.erase(self._db, frozenset(child_ids), self._part(), who, when, frozenset(also))
         self._pack()
         return erased
+
+    @property
+    def part(self) -> NamePart:
+        """Return the part of the name that the class practises."""
+        with self._reading():
+            return self._part()
 
     def _part(self) -> NamePart:
         return NamePart(saves.class_settings(self._db).get("practise", NamePart.GIVEN))

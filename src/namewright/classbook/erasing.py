@@ -29,8 +29,10 @@ _OF_CHILDREN = (
     "DELETE FROM saves WHERE child_id = ?",
     "DELETE FROM children WHERE id = ?",
 )
+PASSING = ("drafts", "list_before")
+"""What holds names of the class only until a list is saved: none of it outlives an erasing."""
 _OF_ALL = ("seats", "taught", "groups", "observations", "settings", "changes", "saves", "children", "rosters",
-           "class_settings")
+           "class_settings", *PASSING)
 # Where who did something stands, with what tells the rows that go anyway.
 _WHO = {"saves": "child_id", "observations": "child_id", "rosters": "NULL"}
 
@@ -68,7 +70,8 @@ def erase(db: sqlite3.Connection, child_ids: Collection[int], part: NamePart, wh
             db.execute(statement, (child_id,))
     _clean(db, names, chosen)
     text = _clean_list(text, part, names, chosen)
-    db.execute("DELETE FROM rosters")
+    for table in ("rosters", *PASSING):
+        db.execute(f"DELETE FROM {table}")
     if text:
         take_roster(db, text, part, without(who, names.surely), when, on_line, None, whole=whole)
     db.execute("UPDATE class SET erasures = erasures + 1")

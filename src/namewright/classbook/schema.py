@@ -116,6 +116,22 @@ MIGRATIONS: tuple[Migration, ...] = (
         # How often something was erased: what a program that runs has in memory of before goes then.
         "ALTER TABLE class ADD COLUMN erasures INTEGER NOT NULL DEFAULT 0",
     ),
+    (
+        # A list that is being worked on, a row for each step that can be taken back; roster: the list it began from.
+        """CREATE TABLE drafts (
+            id INTEGER PRIMARY KEY AUTOINCREMENT,
+            text TEXT NOT NULL,
+            practise TEXT NOT NULL,
+            settled TEXT NOT NULL,
+            whole INTEGER NOT NULL CHECK (whole IN (0, 1)),
+            roster INTEGER NOT NULL,
+            typed INTEGER NOT NULL CHECK (typed IN (0, 1)))""",
+        # The class as it stood before the newest list was saved, as JSON; roster: the list that was saved.
+        """CREATE TABLE list_before (
+            roster INTEGER PRIMARY KEY,
+            at TEXT NOT NULL,
+            held TEXT NOT NULL)""",
+    ),
 )
 
 

@@ -39,7 +39,7 @@ from namewright.web import (
 )
 from namewright.web import list_review as roster
 from namewright.web import notes as seen
-from namewright.web.desk import KEY, Desk, class_mark, close_book, desk
+from namewright.web.desk import KEY, Desk, book, class_mark, close_book, desk
 from namewright.web.jobs import BusyError, where
 from namewright.web.key import KNOWN
 from namewright.wording import FIRST, languages, wording
@@ -91,10 +91,15 @@ def _shell() -> dict[str, Any]:
     names = {one: wording(one).say("web.name") for one in screen_language.screen_languages()}
     of_paper = {one: wording(one).say("page.language") for one in languages()}
     return {"shared": bool(current_app.config["PASSPHRASE"]), "known": inside or g.get(KNOWN, False),
-            "in_browser": inside, "notices": notices,
+            "in_browser": inside, "notices": notices, "saved_list": _saved_list,
             "t": wording(spoken).say,
             "together": together, "screen_language": spoken, "screen_languages": names, "paper_languages": of_paper,
             "told": lambda what: screen_language.reason(request, what)}
+
+
+def _saved_list() -> int:
+    """Return the number of the list that was saved just before this page, 0 where none was or it cannot go back."""
+    return book().roster_id() if "undo" in request.args and book().roster_saved() else 0
 
 
 def _say_errors(app: Flask) -> None:

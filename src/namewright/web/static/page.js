@@ -55,46 +55,6 @@ async function draw(image, address, said) {
   if (said) said.textContent = answer.ok ? "" : text;
 }
 
-// --- the list: read again while it is mended ---
-const list = one("form[data-list]");
-if (list) {
-  const lines = one("[data-lines]", list);
-  let wait;
-  lines?.addEventListener("input", () => { clearTimeout(wait); wait = setTimeout(readAgain, 400); });
-  list.addEventListener("change", (event) => { if (lines && event.target.name === "practise") readAgain(); });
-  const readAgain = lively(async () => {
-    const answer = await fetch(list.dataset.list, { method: "POST", body: new FormData(list) });
-    if (answer.ok) mend(lines, await answer.text());
-  });
-  if (lines && changed(list)) readAgain();
-  const file = one("input[type=file]", list), text = one("textarea", list);
-  file?.addEventListener("change", () => { if (file.files.length) list.requestSubmit(); });
-  if (file) for (const kind of ["dragover", "drop"]) {
-    document.addEventListener(kind, (event) => {
-      if (!event.dataTransfer?.files.length && kind === "drop") return;
-      event.preventDefault();
-      if (kind === "drop") { file.files = event.dataTransfer.files; list.requestSubmit(); }
-    });
-  }
-  text?.addEventListener("input", () => { if (file) file.value = ""; });
-}
-// Only what was said about the lines is replaced: the field that is typed in keeps its place and its cursor.
-function mend(lines, html) {
-  const fresh = new DOMParser().parseFromString(html, "text/html");
-  const now = all("[data-line]", lines), next = all("[data-line]", fresh);
-  one(".counted", lines).replaceWith(one(".counted", fresh));
-  next.forEach((line, at) => {
-    const here = now[at];
-    if (!here) { one("ol", lines).append(line); return; }
-    here.className = line.className;
-    one(".read", here).replaceWith(one(".read", line));
-    const label = one("label", here), field = one("input[name=line]", here), model = one("input[name=line]", line);
-    label.textContent = one("label", line).textContent;
-    label.htmlFor = field.id = model.id;
-    if (model.hasAttribute("aria-describedby")) field.setAttribute("aria-describedby", model.getAttribute("aria-describedby"));
-  });
-}
-
 // --- the class: the page follows the choices ---
 const room = one("form[data-class]");
 if (room) {

@@ -1,0 +1,123 @@
+"""The class as it stood before the newest list was saved, kept so that one press brings it back.
+
+It lives until the next list is saved or taken back, until anybody is erased, and no longer than a day: a class's file
+holds no older lists. What was noted or set meanwhile stays: only the list, who is on it, the tables and the part of
+the name that is practised go back.
+"""
+
+from __future__ import annotations
+
+import json
+import sqlite3
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+from typing import Any
+
+from namewright.classbook.records import ClassbookError, checked_moment
+from namewright.message import message
+
+_LIVES = timedelta(days=1)
+_TABLES = ("children", "rosters", "groups")
+# Where something is kept of a child that came with the newest list: such a child has left and is not forgotten.
+_OF_CHILD = ("observations", "settings", "saves")
+_MEANWHILE = message("classbook.list_meanwhile")
+_Rows = Mapping[str, list[dict[str, Any]]]
+
+
+@dataclass(frozen=True, slots=True)
+class Before:
+    """The class's settings as they were, and the text that was saved and is taken back."""
+
+    settings: Mapping[str, str]
+    tried: str
+
+
+def held(db: sqlite3.Connection, settings: Mapping[str, str], tried: str) -> str:
+    """Return what is to be kept of the class before a list, ``tried``, is saved."""
+    rows = {table: _rows(db, table) for table in _TABLES}
+    return json.dumps({"settings": dict(settings), "tried": tried, **rows}, ensure_ascii=True)
+
+
+def keep(db: sqlite3.Connection, roster: int, text: str, when: datetime | str | None) -> None:
+    """Keep what ``held`` gave for the list of this number, in place of what was kept before. Inside a transaction."""
+    forget(db)
+    db.execute("INSERT INTO list_before VALUES (?, ?, ?)", (roster, checked_moment(when), text))
+
+
+def forget(db: sqlite3.Connection) -> None:
+    """Let go of it. Inside a transaction."""
+    db.execute("DELETE FROM list_before")
+
+
+def saved_at(db: sqlite3.Connection, now: datetime) -> str | None:
+    """Return when the list was saved that can be taken back; None where there is none, or it is a day ago."""
+    row = db.execute("SELECT at FROM list_before WHERE roster = (SELECT max(id) FROM rosters)").fetchone()
+    return str(row[0]) if row and not _is_old(str(row[0]), now) else None
+
+
+def is_over(db: sqlite3.Connection, now: datetime) -> bool:
+    """Say whether something is kept that is too old to be brought back."""
+    return any(_is_old(str(at), now) for (at,) in db.execute("SELECT at FROM list_before"))
+
+
+def _is_old(at: str, now: datetime) -> bool:
+    try:
+        return now - datetime.fromisoformat(at) > _LIVES
+    except (ValueError, TypeError):
+        return True
+
+
+def bring_back(db: sqlite3.Connection, when: datetime | str | None) -> Before:
+    """Bring back the class as it was, and return its settings of then. Inside a transaction.
+
+    Raises ClassbookError where the list was changed since.
+    """
+    row = db.execute("SELECT held FROM list_before WHERE roster = (SELECT max(id) FROM rosters)").fetchone()
+    if row is None:
+        raise ClassbookError(_MEANWHILE)
+    before = json.loads(row[0])
+    _children_back(db, before, checked_moment(when))
+    db.execute("DELETE FROM rosters")
+    for one in before["rosters"][-1:]:  # under a number of its own, so that an open page sees that the list is another
+        _put(db, "rosters", {key: value for key, value in one.items() if key != "id"})
+    db.execute("DELETE FROM groups")
+    for one in before["groups"]:
+        _put(db, "groups", one)
+    forget(db)
+    return Before(before["settings"], before["tried"])
+
+
+def _children_back(db: sqlite3.Connection, before: _Rows, at: str) -> None:
+    known = {int(one["id"]) for one in before["children"]}
+    for one in before["children"]:
+        columns = [column for column in _columns(db, "children") if column in one and column != "id"]
+        db.execute(f"UPDATE children SET {', '.join(f'{column} = ?' for column in columns)} WHERE id = ?",
+                   (*(one[column] for column in columns), one["id"]))
+    for child_id in [row[0] for row in db.execute("SELECT id FROM children") if row[0] not in known]:
+        _gone_again(db, child_id, at)
+
+
+def _gone_again(db: sqlite3.Connection, child_id: int, at: str) -> None:
+    """Take a child who came with the list off it, and out of the file where nothing is kept of the child."""
+    db.execute("DELETE FROM groups WHERE child_id = ?", (child_id,))
+    if any(db.execute(f"SELECT 1 FROM {table} WHERE child_id = ?", (child_id,)).fetchone() for table in _OF_CHILD):
+        db.execute("UPDATE children SET left_at = ? WHERE id = ?", (at, child_id))
+        return
+    db.execute("DELETE FROM seats WHERE ? IN (one, other)", (child_id,))
+    db.execute("DELETE FROM children WHERE id = ?", (child_id,))
+
+
+def _rows(db: sqlite3.Connection, table: str) -> list[dict[str, Any]]:
+    columns = _columns(db, table)
+    return [dict(zip(columns, row, strict=True)) for row in db.execute(f"SELECT * FROM {table} ORDER BY 1")]
+
+
+def _columns(db: sqlite3.Connection, table: str) -> list[str]:
+    return [str(row[1]) for row in db.execute(f"PRAGMA table_info({table})")]
+
+
+def _put(db: sqlite3.Connection, table: str, one: Mapping[str, Any]) -> None:
+    columns: Iterable[str] = [column for column in _columns(db, table) if column in one]
+    db.execute(f"INSERT INTO {table} ({', '.join(columns)}) VALUES ({', '.join('?' for _ in columns)})",
+               [one[column] for column in columns])

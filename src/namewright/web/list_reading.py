@@ -1,0 +1,127 @@
+"""A list of names as the screen tells it: what each line was read as, and what is said once for the whole list."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Mapping
+from dataclasses import dataclass
+from functools import cached_property
+
+from namewright.letters.alphabet import MissingLetters
+from namewright.message import Message, Problem, message
+from namewright.roster.children import LineReport, Outcome, RosterError
+from namewright.roster.parsing import read_roster
+from namewright.settings import NamePart
+from namewright.web.desk import desk
+from namewright.web.list_ways import Sorted, sorted_lines
+
+MAX_LINES = 400
+MAX_CHARACTERS = 500 * MAX_LINES  # reading takes time with every one, and nobody waits for more than a list
+_FEW = 2  # notes alike that still stand on their own lines
+_SHOWN = 4  # names of a column that is asked about
+_UNUSED = "roster.columns"
+_ASKED = {"roster.two_readings": ("given", "family"), "roster.two_wholes": ("name", "other")}
+_TURNS = ("first", "second")
+
+
+@dataclass(frozen=True, slots=True)
+class Turn:
+    """One way to read two columns of names: which holds the name to practise, what to send, and the first names."""
+
+    column: int
+    columns: str
+    names: tuple[str, ...]
+
+
+@dataclass(frozen=True)
+class Reading:
+    """A list as it was read: a report a line, and what is wrong where it could not be read as a class.
+
+    ``text`` has a line for each report where there are any: lines of several children are parted. What is said of the
+    whole list is worked out once: a page asks for it line by line.
+    """
+
+    text: str
+    lines: tuple[LineReport, ...] = ()
+    notes: tuple[Message, ...] = ()
+    problem: Message | None = None
+
+    @cached_property
+    def children(self) -> int:
+        """Return how many children were found."""
+        return sum(report.outcome is Outcome.CHILD for report in self.lines)
+
+    @cached_property
+    def columns(self) -> Message | None:
+        """Return the columns that are not used, where lines with a note about one are many: said once for all."""
+        found = [note["columns"] for report in self.lines for note in report.notes if note.key == _UNUSED]
+        columns = tuple(dict.fromkeys(column for some in found if isinstance(some, tuple) for column in some))
+        return message("web.list.columns", columns=columns) if len(found) > _FEW else None
+
+    @cached_property
+    def common(self) -> list[tuple[Message, int]]:
+        """Return other notes that most lines share, with how many."""
+        counts = Counter(note for report in self.lines for note in report.notes if not self._said_once(note))
+        return [(note, count) for note, count in counts.items() if count > max(_FEW, self.children / 2)]
+
+    @property
+    def turns(self) -> tuple[Turn, ...]:
+        """Return the ways to read two columns of names, where that is asked."""
+        if self.problem is None or self.problem.key not in _ASKED:
+            return ()
+        (kept, other), told = _ASKED[self.problem.key], self.problem
+        places = [(int(str(told[one])) - 1, int(str(told[two])) - 1) for one, two in (_TURNS, _TURNS[::-1])]
+        return tuple(self._turn(at + 1, _columns_said({at: kept, beside: other})) for at, beside in places)
+
+    def _turn(self, column: int, columns: str) -> Turn:
+        found = read(self.text, NamePart.GIVEN, columns=columns)
+        return Turn(column, columns, tuple(report.child.practice for report in found.lines if report.child)[:_SHOWN])
+
+    def _said_once(self, note: Message) -> bool:
+        return bool(self.columns) and note.key == _UNUSED
+
+    @cached_property
+    def _shared(self) -> frozenset[Message]:
+        return frozenset(note for note, _ in self.common)
+
+    def notes_of(self, report: LineReport) -> list[Message]:
+        """Return the notes of one line that are not said of most, and what stands in the way of a page."""
+        return self._noted[report.line]
+
+    @cached_property
+    def _noted(self) -> Mapping[int, list[Message]]:
+        return {report.line: self._notes_of(report) for report in self.lines}
+
+    def _notes_of(self, report: LineReport) -> list[Message]:
+        notes = [note for note in report.notes if note not in self._shared and not self._said_once(note)]
+        return [*notes, *([cannot] if (cannot := self.cannot_draw(report)) else ())]
+
+    def cannot_draw(self, report: LineReport) -> Message | None:
+        """Return what stands in the way of a page for the child on a line, None where nothing does."""
+        missing = desk().setter.alphabet.missing(report.child.practice) if report.child else ()
+        return MissingLetters(missing).message if missing else None
+
+    def sorted(self, settled: frozenset[str]) -> Sorted:
+        """Return the lines by what they want; ``settled`` are marks of lines that ask no more."""
+        return sorted_lines(self.lines, self.notes_of, self.cannot_draw, settled)
+
+
+def _columns_said(held: Mapping[int, str]) -> str:
+    return ",".join(held.get(at, "other") for at in range(max(held) + 1))
+
+
+def read(text: str, part: NamePart, notes: tuple[Message, ...] = (), columns: str = "") -> Reading:
+    """Read a list for the screen; what cannot be read is said, never raised."""
+    if not text.strip():
+        return Reading(text, problem=message("web.list.empty"))
+    if len(text.splitlines()) > MAX_LINES:
+        return Reading(text, problem=message("web.list.too_many", lines=len(text.splitlines()), most=MAX_LINES))
+    if len(text) > MAX_CHARACTERS:
+        return Reading(text[:MAX_CHARACTERS], problem=message("web.list.too_long", most=MAX_CHARACTERS))
+    try:
+        roster = read_roster(text, message("roster.list"), part, columns)
+    except RosterError as error:
+        return Reading(text, error.lines, notes, error.message)
+    except Problem as error:
+        return Reading(text, problem=error.message)
+    return Reading(roster.text or text, roster.lines, (*notes, *roster.notes))

@@ -1,0 +1,345 @@
+"""What a line of a list asks of a person, and the ways to answer it with one press.
+
+A note that only tells what was done asks nothing. A question has ways; a way says what the line becomes, written so
+that reading the list again gives what the button promised: that is tried when it is pressed, and of several ways to
+write it the first that holds is taken. A line that was saved before, or said to be right, asks no more. Pure.
+"""
+
+from __future__ import annotations
+
+import hashlib
+import re
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, field
+from enum import StrEnum
+
+from namewright.message import Message, message
+from namewright.names.clusters import is_letter
+from namewright.roster.beside import strip_numbering
+from namewright.roster.children import Child, LineReport, Outcome
+from namewright.roster.rows import TWO_CHILDREN
+from namewright.roster.several import several_in
+from namewright.web.latin_spelling import latin_spelling
+
+_MANY = frozenset({TWO_CHILDREN.key, "roster.several"})
+_NO_NAME_AT_ALL = frozenset({"roster.only_numbers", "roster.only_accents", "roster.no_letter"})
+_READ = frozenset({"roster.read", "roster.read_with_middle", "roster.family_stands_first"})
+_CELLS = re.compile(r"[\t;|]|\s{2,}")
+_COMMAS = re.compile(r"\s*[,，、]\s*(?:(?:and|und|y|et|e|ed|&)\s+)?|\s*[;/&+|•·]\s*|\s+(?:and|und|y|et|e|ed)\s+")
+_MOST_READINGS = 2
+
+
+class Asked(StrEnum):
+    """What a line asks; the words for it are ``web.list.asks_…``."""
+
+    TWO = "two"
+    SEVERAL = "several"
+    FAMILY = "family"
+    CHILD = "child"
+    LONG = "long"
+    LATIN = "latin"
+    TWICE = "twice"
+    CALLED = "called"
+
+
+@dataclass(frozen=True, slots=True)
+class Promise:
+    """A child that a line has to become: what must be read from it. ``practice`` is empty where that does not matter."""
+
+    given: str
+    family: str = ""
+    practice: str = ""
+
+    @property
+    def name(self) -> str:
+        """Return the whole name."""
+        return " ".join(part for part in (self.given, self.family) if part)
+
+
+_ANYBODY = Promise("")
+
+
+@dataclass(frozen=True, slots=True)
+class Way:
+    """One way to answer. ``ways`` are texts to try in the line’s place, a line for each of ``promised`` children.
+
+    Without texts it only says that the line is right as it is. ``takes`` is how many lines from this one on it
+    replaces, ``offered`` what stands in a field to be changed first; ``ways`` are then made of what was typed.
+    """
+
+    key: str
+    said: Message
+    tries: tuple[tuple[str, ...], ...] = ()
+    promised: tuple[Promise, ...] = ()
+    takes: int = 1
+    offered: str | None = None
+
+    @property
+    def settles(self) -> bool:
+        """Say whether the text stays as it is."""
+        return not self.tries and self.offered is None
+
+
+@dataclass(frozen=True)
+class Question:
+    """A line that needs a person: what it asks, and the ways to answer; the first is the likeliest."""
+
+    report: LineReport
+    asked: Asked
+    said: Message
+    ways: tuple[Way, ...]
+
+    @property
+    def mark(self) -> str:
+        """Return what stands for the line in a form."""
+        return mark(self.report.text)
+
+
+def mark(text: str) -> str:
+    """Return a key for the words of a line: it tells nothing, and no other words have it."""
+    return hashlib.sha256(text.strip().encode(errors="replace")).hexdigest()[:10]
+
+
+def question(report: LineReport, before: Sequence[LineReport], cannot_draw: Message | None) -> Question | None:
+    """Return what a line asks of a person, None where it asks nothing.
+
+    ``before`` are lines that stand before it, from the same line of what was pasted; ``cannot_draw`` is why its name
+    makes no page.
+    """
+    keys = {note.key for note in report.notes}
+    if report.outcome is Outcome.LEFT_OUT and not keys & _NO_NAME_AT_ALL:
+        return _of_left_out(report, keys)
+    if report.child is None:
+        return None
+    if cannot_draw:
+        return Question(report, Asked.LATIN, cannot_draw, (_latin(report, report.child), _gone("leave")))
+    if "roster.split" in keys and (shared := _shares_family(report, before)):
+        return shared
+    if again := next((note for note in report.notes if note.key == "roster.repeat"), None):
+        return Question(report, Asked.TWICE, again, (_fine("both"), Way("take", message("web.list.way_take"), ((),))))
+    if remark := next((note for note in report.notes if note.key == "roster.remark"), None):
+        return _of_remark(report, report.child, str(remark["words"]))
+    return None
+
+
+def _of_left_out(report: LineReport, keys: set[str]) -> Question:
+    if keys & _MANY:
+        parts = parted(report.text)
+        two = len(parts) == 2
+        one = _as_one(report.text)
+        ways = [*([_split(parts)] if len(parts) > 1 else []), *([one] if two and one else []), _gone("drop")]
+        return Question(report, Asked.TWO if two else Asked.SEVERAL, message("web.list.asks_several", count=len(parts)),
+                        tuple(ways))
+    if keys & {"roster.long_cell", "roster.long_name"}:
+        return Question(report, Asked.LONG, report.notes[-1], (_gone("drop"),))
+    return Question(report, Asked.CHILD, message("web.list.asks_child"), (_gone("drop"), after_all(report)))
+
+
+def _fine(key: str) -> Way:
+    return Way(key, message(f"web.list.way_{key}"))
+
+
+_gone = _fine
+
+
+# --- several children in one line ----------------------------------------------------------------------
+
+
+def parted(text: str) -> tuple[Promise, ...]:
+    """Return the children of a line that may be several: a family name that stands once is everybody’s."""
+    whole = strip_numbering(text)
+    found = several_in(whole, family_first=False, alone=True)
+    names = found.parts if found else tuple(part for part in _COMMAS.split(whole) if any(map(is_letter, part)))
+    words = [name.split() for name in names]
+    if len(words) > 1 and len(words[-1]) > 1 and all(len(each) == 1 for each in words[:-1]):
+        words = [*([*each, *words[-1][1:]] for each in words[:-1]), words[-1]]
+    return tuple(Promise(each[0], " ".join(each[1:])) for each in words)
+
+
+def _split(parts: Sequence[Promise]) -> Way:
+    """Write a line for each child."""
+    said = message("web.list.way_split", count=len(parts), names=tuple(one.name for one in parts))
+    plain, turned = tuple(one.name for one in parts), tuple(_turned(one) for one in parts)
+    return Way("split", said, (plain, turned), tuple(parts))
+
+
+def _turned(one: Promise) -> str:
+    return f"{one.family}, {one.given}" if one.family else f"“{one.given}”"
+
+
+def _as_one(text: str) -> Way | None:
+    """Write two names without the sign between them, as one child’s."""
+    words = " ".join(_COMMAS.sub(" ", strip_numbering(text)).split())
+    if " " not in words:
+        return None
+    given, _, family = words.rpartition(" ")
+    return Way("one", message("web.list.way_one", name=words), ((words,), (f"{family}, {given}",), (f"“{words}”",)),
+               (_ANYBODY,))
+
+
+def _shares_family(report: LineReport, before: Sequence[LineReport]) -> Question | None:
+    """Ask of a child with a family name whether those of the same line who have none share it."""
+    alone = [one for one in before if one.child and not one.child.family and " " not in one.text.strip()]
+    if report.child is None or not report.child.family or not alone or len(alone) != len(before):
+        return None
+    family = report.child.family
+    shared = tuple(Promise(one.child.given, family) for one in alone if one.child)
+    everyone = (*shared, Promise(report.child.given, family))
+    lines = tuple(one.name for one in shared)
+    said = message("web.list.asks_family", family=family, names=tuple(one.name for one in everyone))
+    share = Way("share", message("web.list.way_share", names=tuple(one.name for one in everyone)),
+                ((*lines, report.text), (*(_turned(one) for one in shared), report.text)), everyone, takes=-len(alone))
+    return Question(report, Asked.FAMILY, said, (share, _fine("apart")))
+
+
+# --- who may be a child, and who is called what --------------------------------------------------------
+
+
+def after_all(report: LineReport) -> Way:
+    """Write a line that was passed over so that it is read as a child."""
+    words = strip_numbering(report.text).strip(" \t.,:;!?-–—").split()
+    name = " ".join(words)
+    turned = [(f"{' '.join(words[1:])}, {words[0]}",)] if len(words) > 1 else []
+    return Way("child", message("web.list.way_child"), ((f"Name: {name}",), *turned, (f"“{name}”",)), (_ANYBODY,))
+
+
+def _of_remark(report: LineReport, child: Child, words: str) -> Question | None:
+    """Ask what words beside a name are that could be one: written like a name, and not of the words known for remarks."""
+    said = words.strip(" ()[]“”\"'")
+    if not said.replace(" ", "").replace("-", "").isalpha() or not all(word[0].isupper() for word in said.split()):
+        return None
+    rest = " ".join(re.sub(rf"[(\[“\"]?{re.escape(said)}[)\]”\"]?", " ", report.text).split()).rstrip(" -–—,:")
+    called = Way("called", message("web.list.way_called", name=said),
+                 ((f"{rest} (goes by {said})",),), (Promise(child.given, child.family, said),))
+    asks = message("web.list.asks_called", words=said)
+    return Question(report, Asked.CALLED, asks, (called, _fine("remark")))
+
+
+def _latin(report: LineReport, child: Child) -> Way:
+    """Offer a spelling in letters that can be drawn, to be changed as the family spells it."""
+    return Way("latin", message("web.list.way_latin"), offered=latin_spelling(_undrawn(report, child)))
+
+
+def _undrawn(report: LineReport, child: Child) -> str:
+    """Return the words of a line to be spelled anew: the whole name where it stands there whole."""
+    whole = f"{child.given} {child.family}".strip()
+    return whole if whole in report.text else child.practice
+
+
+def spelled(report: LineReport, child: Child, typed: str) -> Way:
+    """Write the name of a line as somebody spelled it."""
+    new = " ".join(typed.split())
+    return Way("latin", message("web.list.way_latin"), ((report.text.replace(_undrawn(report, child), new),),),
+               (_ANYBODY,))
+
+
+# --- a name that may be read otherwise -----------------------------------------------------------------
+
+
+def other_readings(report: LineReport) -> tuple[Way, ...]:
+    """Return other ways to read given and family name, where the note of a line says how they were read."""
+    note = next((note for note in report.notes if note.key in _READ), None)
+    if note is None or report.child is None or _CELLS.search(report.text.strip()):
+        return ()
+    fields = dict(note.fields)
+    child, middle = report.child, str(fields.get("middle", ""))
+    found = list(dict.fromkeys(_splits(child.given, middle, child.family)))[:_MOST_READINGS]
+    return tuple(_reading(number, child, *each) for number, each in enumerate(found, 1))
+
+
+def _splits(given: str, middle: str, family: str) -> Iterator[tuple[str, str]]:
+    """Yield given and family names as they might be meant."""
+    words = given.split()
+    if middle:
+        yield f"{given} {middle}", family
+        yield given, f"{middle} {family}"
+    elif len(words) > 1:
+        yield words[0], " ".join([*words[1:], family])
+    elif family:
+        yield family, given
+
+
+def _reading(number: int, child: Child, given: str, family: str) -> Way:
+    said = message("web.list.way_read", given=given, family=family)
+    ends = f" ({child.hand})" if child.hand else ""
+    called = f" (goes by {child.practice})" if child.practice not in (child.given, child.family) else ""
+    tries = (f"{family}, {given}{called}{ends}", f"{given} {family}{called}{ends}")
+    return Way(f"read{number}", said, tuple((each,) for each in tries), (Promise(given, family),))
+
+
+# --- the whole list ------------------------------------------------------------------------------------
+
+
+@dataclass(frozen=True)
+class Sorted:
+    """The lines of a list by what they want: a person, a look, or nothing; in each the lines keep their order."""
+
+    needs: tuple[Question, ...] = ()
+    tidied: tuple[LineReport, ...] = ()
+    rest: tuple[LineReport, ...] = ()
+    ways: Mapping[int, tuple[Way, ...]] = field(default_factory=dict)
+
+
+def sorted_lines(lines: Sequence[LineReport], noted: Callable[[LineReport], Sequence[Message]],
+                 cannot_draw: Callable[[LineReport], Message | None], settled: frozenset[str]) -> Sorted:
+    """Sort the lines of a list. ``noted`` gives a line’s notes, ``settled`` are marks of lines that ask no more."""
+    needs, tidied, rest, ways = [], [], [], {}
+    for at, report in enumerate(lines):
+        asked = question(report, _siblings(lines, at), cannot_draw(report))
+        if asked and mark(report.text) not in settled:
+            needs.append(asked)
+            continue
+        if report.outcome is Outcome.BLANK:
+            continue
+        looked = noted(report) or report.outcome is not Outcome.CHILD
+        (tidied if looked else rest).append(report)
+        ways[report.line] = _ways_of(report, cannot_draw(report))
+    return Sorted(tuple(needs), tuple(tidied), tuple(rest), ways)
+
+
+def _siblings(lines: Sequence[LineReport], at: int) -> Sequence[LineReport]:
+    """Return the lines before one that came from the same line of what was pasted."""
+    start = at
+    while start and lines[start - 1].source_line == lines[at].source_line:
+        start -= 1
+    return lines[start:at]
+
+
+def _ways_of(report: LineReport, cannot_draw: Message | None) -> tuple[Way, ...]:
+    """Return what may be done with a line that asks nothing, or no more."""
+    keys = {note.key for note in report.notes}
+    if cannot_draw and report.child:
+        return (_latin(report, report.child),)
+    if report.outcome in (Outcome.HEADING, Outcome.LEFT_OUT) and not keys & _NO_NAME_AT_ALL:
+        return (after_all(report),)
+    return other_readings(report)
+
+
+def ways_on(lines: Sequence[LineReport], at: int, cannot_draw: Message | None) -> tuple[Way, ...]:
+    """Return every way that a line has, asked for or not."""
+    asked = question(lines[at], _siblings(lines, at), cannot_draw)
+    return (*(asked.ways if asked else ()), *_ways_of(lines[at], cannot_draw))
+
+
+def written(lines: Sequence[LineReport], at: int, way: Way,
+            read: Callable[[str], Sequence[LineReport]]) -> str | None:
+    """Return the list with a way taken at a line, None where no way to write it holds what the button promised."""
+    texts = [report.text for report in lines]
+    start, end = (at + way.takes, at + 1) if way.takes < 0 else (at, at + way.takes)
+    for new in way.tries:
+        tried = "\n".join([*texts[:start], *new, *texts[end:]])
+        if not new or _holds(read(tried)[start:start + len(new)], way.promised):
+            return tried
+    return None
+
+
+def _holds(found: Iterable[LineReport], promised: Sequence[Promise]) -> bool:
+    there = [report.child for report in found]
+    return len(there) == len(promised) and all(
+        child is not None and _is(child, one) for child, one in zip(there, promised, strict=True))
+
+
+def _is(child: Child, one: Promise) -> bool:
+    same = not one.given or (child.given.casefold(), child.family.casefold()) == (
+        one.given.casefold(), one.family.casefold())
+    return same and (not one.practice or child.practice.casefold() == one.practice.casefold())

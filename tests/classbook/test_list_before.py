@@ -1,0 +1,111 @@
+"""The list before the newest comes back with one call: who was on it, their settings and notes, tables and numbers."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import datetime, timedelta
+from pathlib import Path
+
+import pytest
+
+from namewright.classbook import Classbook, ClassbookError
+
+
+@pytest.fixture
+def place(tmp_path: Path) -> Path:
+    """A class of three with what a term leaves of them."""
+    with Classbook.open(tmp_path / "class.db") as book:
+        book.save_list("Mira Quill\nTilo Reed\nBo Lindle\n", {"practise": "given", "language": "es"})
+        book.set_settings(1, {"line_height": "30"})
+        book.observe(2, "2026-09-14", [0], note="holds the pencil well")
+        book.keep_groups({1: 1, 2: 1, 3: 2})
+    return tmp_path / "class.db"
+
+
+def test_a_saved_list_is_taken_back_whole(place: Path) -> None:
+    """Names, who is here, settings, notes, tables, and the part that is practised are as before."""
+    with Classbook.open(place) as book:
+        before = book.roster_text(), book.children(left=True), book.groups(), dict(book.class_settings)
+        book.save_list("Zorah Pell\nMira Quillon\nWenna Praske", {"practise": "family"}, same={2: 1}, after_roster=1)
+        assert [one.child.practice for one in book.children()] == ["Pell", "Quillon", "Praske"]
+        assert book.roster_saved() is not None
+        book.undo_roster(after_roster=book.roster_id())
+        assert (book.roster_text(), book.children(left=True), book.groups(), dict(book.class_settings)) == before
+        assert [seen.note for seen in book.observations(2)] == ["holds the pencil well"]
+        assert book.roster_id() not in (1, 2), "an open page has to see that the list is another"
+        draft = book.draft()
+        assert draft is not None
+        assert draft.text == "Zorah Pell\nMira Quillon\nWenna Praske", "what was typed is not lost by it"
+        assert book.roster_saved() is None
+
+
+def test_the_first_list_is_taken_back_to_none(tmp_path: Path) -> None:
+    """A class that was begun with it is empty again, and the list is a draft."""
+    with Classbook.open(tmp_path / "class.db") as book:
+        book.save_list("Mira Quill", {"practise": "given"})
+        book.undo_roster(after_roster=1)
+        assert (book.children(left=True), book.roster_text()) == ((), "")
+        draft = book.draft()
+        assert draft is not None
+        assert draft.text == "Mira Quill"
+
+
+def test_what_came_meanwhile_stays(place: Path) -> None:
+    """A child who came with the list and has a note has left after it; one of whom nothing is kept is gone."""
+    with Classbook.open(place) as book:
+        book.save_list("Mira Quill\nTilo Reed\nBo Lindle\nWenna Praske\nZorah Pell", {})
+        book.observe(4, "2026-09-15", [0], note="began well")
+        book.set_settings(3, {"hand": "left"})
+        book.undo_roster(after_roster=2)
+        assert [one.child.label for one in book.children()] == ["Mira", "Tilo", "Bo"]
+        assert [one.child.label for one in book.children(left=True) if one.left] == ["Wenna"]
+        assert book.settings_of(3) == {"hand": "left"}
+        assert [seen.note for seen in book.observations(4)] == ["began well"]
+
+
+def test_a_list_changed_since_is_not_taken_back(place: Path) -> None:
+    """An older page's press does nothing, and says so."""
+    with Classbook.open(place) as book:
+        book.save_list("Mira Quill\nTilo Reed", {})
+        book.save_list("Mira Quill\nTilo Reed\nBo Lindle\nWenna Praske", {})
+        with pytest.raises(ClassbookError):
+            book.undo_roster(after_roster=2)
+        book.update_roster("Mira Quill")
+        assert book.roster_saved() is None
+        with pytest.raises(ClassbookError):
+            book.undo_roster(after_roster=book.roster_id())
+
+
+def test_it_lives_for_a_day_and_no_erasing(place: Path) -> None:
+    """Names of a list of before are in no byte of the file a day later, nor once anybody is erased."""
+    old = datetime.now().astimezone() - timedelta(days=1, minutes=1)
+    with Classbook.open(place) as book:
+        book.save_list("Mira Quill\nTilo Reed\nBo Lindle", {"title": "Zephyrine's room"})
+        book.save_list("Mira Quill\nTilo Reed", {"title": "Room 4"}, when=old)
+    during = place.read_bytes().count(b"Zephyrine")
+    with Classbook.open(place) as book:
+        assert book.roster_saved() is None
+        after = place.read_bytes().count(b"Zephyrine")
+        book.save_list("Mira Quill", {})
+        assert book.roster_saved()
+        book.erase([1])
+        assert book.roster_saved() is None
+    assert after == during - 1, "the history of settings alone still has it"
+
+
+def test_a_trial_changes_nothing(place: Path) -> None:
+    """Who would join, stay and leave is said, and the class is as it was."""
+    with Classbook.open(place) as book:
+        before = book.roster_id(), book.children(left=True)
+        update = book.trial("Mira Quill\nWenna Praske", book.part)
+        assert (len(update.joined), update.stayed, update.left) == (1, (1,), (2, 3))
+        assert (book.roster_id(), book.children(left=True)) == before
+
+
+def test_a_copy_is_the_whole_class(place: Path, tmp_path: Path) -> None:
+    """The bytes of a copy open as the same class."""
+    with Classbook.open(place) as book:
+        (tmp_path / "copy.db").write_bytes(book.copy())
+        with Classbook.open(tmp_path / "copy.db", create=False) as copy:
+            assert [replace(one) for one in copy.children()] == list(book.children())
+            assert copy.class_id == book.class_id
