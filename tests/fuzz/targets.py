@@ -48,7 +48,8 @@ FORMS = (
     b"/class/choices?paper=a4&ruling=us-3/4&line_height=20&support=light&hand=left&language=es",
     b"/child/1/lines?line_height=30&letter_spacing=2&after=0&who=RK",
     b"/child/1/seen?day=2026-03-02&letter=0&once=a&note=proud",
-    b"/class/list/read?part=lines&line=Mira&line=Tilo&who=1&who=",
+    b"/class/list/read?part=lines&text=Mira%0ATilo+and+Bo&do=back",
+    b"/class/list/read?text=A+%26+B&do=ab.split&as-ab=x",
     b"/class/erase?child=1", b"/class/erase/yes?child=1&also=x", b"/now?letters=mi&size=4x6",
     b"/class/order?order=need", b"/class/list?text=Mira&based=0&practise=x",
 )

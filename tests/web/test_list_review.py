@@ -6,13 +6,15 @@ import cProfile
 import io
 import pstats
 import re
+from html import unescape
 from pathlib import Path
 
 import pytest
 from openpyxl import Workbook
-from webhelp import MESSY, Visitor, token_in
+from webhelp import HOST, MESSY, Visitor, token_in
 
 from namewright.classbook import Classbook
+from namewright.web import create_app
 from namewright.web.desk import Member, close_book, members
 
 
@@ -28,58 +30,95 @@ def _members(visitor: Visitor) -> tuple[Member, ...]:
     return found
 
 
-def test_every_line_is_shown_as_it_was_read(visitor: Visitor) -> None:
-    """Each pasted line comes back in a field of its own with what became of it; nothing is kept by reading."""
-    answer = visitor.post("/class/list/read", {"text": MESSY, "based": "0", "practise": "given"})
+def lines(visitor: Visitor, text: str, **more: str) -> str:
+    """Return how a list is shown as it is typed."""
+    answer = visitor.post("/class/list/read?part=lines", {"text": text, "based": visitor.based(), "practise": "given",
+                                                          **more})
     assert answer.status_code == 200
-    assert answer.text.count("data-line>") == len(MESSY.splitlines()) + 1
-    for said in ("Ottilka will practise “Ottilka”", "Kirrin will practise “Kirrin”", "An empty line.", "A heading"):
-        assert said in answer.text
-    assert visitor.get("/class").status_code == 302
+    return unescape(answer.text)
+
+
+def draft(visitor: Visitor) -> str:
+    """Return the text that stands in the list's field."""
+    page = visitor.get("/class/list").text
+    return unescape(page.partition('<textarea id="text"')[2].partition(">")[2].partition("</textarea>")[0])
+
+
+def test_every_line_is_shown_as_it_was_read(visitor: Visitor, class_file: Path) -> None:
+    """What was tidied says before and after, the rest stands as it was written; nothing is kept by reading."""
+    page = lines(visitor, MESSY)
+    assert "7 children were found." in page
+    assert "Nothing needs you." in page
+    assert "What was tidied: 3 lines" in page
+    assert "“KIRRIN” was typed all in one case; it is written “Kirrin” here." in page
+    assert "a heading, not a child" in page
+    rest = page.partition('id="rest"')[2]
+    names = re.findall(r'<li><span class="own-letters">(\w+)</span>', rest)
+    assert names == ["Miri", "Íñigo", "Katla", "Kasimir", "Bo"]
+    assert labels(class_file) == []
 
 
 def test_columns_not_used_are_said_once(visitor: Visitor) -> None:
     """A table with other columns, filled here and there, has one sentence about them, and no note on every line."""
     rows = ["\tLast\tFirst\tDOB\tNotes", "1\tTamsel\tOttilka\t3/4/2021\tglasses", "2\tBrane\tKirrin\t\tIEP",
             "3\tVost\tMirel\t5/6/2021\t", "4\tDolt\tKasimir\t\t"]
-    page = visitor.post("/class/list/read", {"text": "\n".join(rows), "based": "0", "practise": "given"}).text
+    page = lines(visitor, "\n".join(rows))
     assert page.count("not used for the pages: 1, “DOB”, “Notes”.") == 1
     assert "Left out: column" not in page
-    assert 'class="child look"' not in page
+    assert "need you" not in page
 
 
-def test_letters_that_we_lack_are_told_when_the_list_is_read(visitor: Visitor) -> None:
-    """A name that cannot be drawn is told beside its line, with what to do, and doing that helps."""
-    read = {"based": "0", "practise": "given"}
-    page = visitor.post("/class/list/read", {"text": "Ottilka Tamsel\n春 Brane\n", **read}).text
-    assert page.count("Our letters have no “春”") == 1
-    assert "(goes by Bo)" in page
-    mended = visitor.post("/class/list/read", {"text": "Ottilka Tamsel\n春 Brane (goes by Haru)\n", **read}).text
-    assert "Our letters have no" not in mended
-    assert "will practise “Haru”" in mended
+def test_what_is_typed_is_a_draft_until_it_is_saved(visitor: Visitor, class_file: Path) -> None:
+    """It is there after a reload and a new start of the program, and saving or giving it up takes it away."""
+    lines(visitor, MESSY)
+    assert draft(visitor) == MESSY
+    again = Visitor(create_app({"CLASS": str(class_file), "HOSTS": [HOST]}))
+    assert draft(again) == MESSY
+    assert again.post("/class/list/discard", {}).headers["Location"] == "/class/list"
+    assert draft(again) == ""
+    lines(again, MESSY)
+    assert again.keep(MESSY).status_code == 302
+    with Classbook.open(class_file) as book:
+        assert book.draft() is None
+    lines(again, MESSY + "Wenna Praske")
+    lines(again, book_text(class_file))
+    with Classbook.open(class_file) as book:
+        assert book.draft() is None, "typed back to what is saved, it is none"
 
 
-def test_lines_mended_in_place_are_one_list(visitor: Visitor, class_file: Path) -> None:
-    """What is kept is the fields put together, in their order."""
-    lines = [*MESSY.splitlines()[:2], "Wenna Praske", ""]
-    assert visitor.post("/class/list", {"line": lines, "based": "0", "practise": "given"}).status_code == 302
-    assert labels(class_file) == ["Ottilka", "Wenna"]
+def book_text(class_file: Path) -> str:
+    with Classbook.open(class_file) as book:
+        return book.roster_text()
+
+
+def test_every_form_leads_to_a_page_that_can_be_loaded_again(settled: Visitor) -> None:
+    """Back and reload never send a form: reading, pressing, refusing and saving all answer with another address."""
+    forms = [("/class/list/read", {"text": MESSY}), ("/class/list/read", {"text": "Bo\nBo", "do": "back"}),
+             ("/class/list/read", {"text": ""}), ("/class/list", {"text": ""}), ("/class/list", {"text": MESSY}),
+             ("/class/list", {"text": "Wenna Praske"}), ("/class/list/back", {}), ("/class/list/discard", {})]
+    for path, form in forms:
+        answer = settled.post(path, {"based": "0", "practise": "given", **form})
+        assert answer.status_code == 302, (path, form)
+        assert settled.get(answer.headers["Location"]).status_code in (200, 302)
 
 
 def test_a_spreadsheet_may_be_dropped(visitor: Visitor) -> None:
-    """A spreadsheet is read like a pasted list; a file that is none is refused in a sentence."""
+    """A spreadsheet is read like a pasted list; a file that is none is refused in a sentence, and the text stays."""
     book = Workbook()
     for row in (("Given", "Family"), ("Ottilka", "Tamsel"), ("Kirrin", "Brane")):
         book.active.append(row)
     data = io.BytesIO()
     book.save(data)
-    form = {"based": "0", "text": "", "file": (io.BytesIO(data.getvalue()), "class.xlsx")}
-    answer = visitor.post("/class/list/read", form)  # type: ignore[arg-type]
-    assert "Kirrin will practise" in answer.text
-    wrong = {"based": "0", "text": "", "file": (io.BytesIO(b"%PDF-1.7 no names"), "class.csv")}
+    form = {"based": "0", "text": "Bo", "file": (io.BytesIO(data.getvalue()), "class.xlsx")}
+    answer = visitor.post("/class/list/read?part=lines", form)  # type: ignore[arg-type]
+    assert "2 children were found." in answer.text
+    assert "Ottilka\tTamsel" in draft(visitor)
+    wrong = {"based": "0", "file": (io.BytesIO(b"%PDF-1.7 no names"), "class.csv")}
     refused = visitor.post("/class/list/read", wrong)  # type: ignore[arg-type]
-    assert refused.status_code == 422
-    assert "is a PDF, not a list of names" in refused.text
+    assert "is a PDF, not a list of names" in visitor.get(refused.headers["Location"]).text
+    assert "Ottilka\tTamsel" in draft(visitor)
+    lines(visitor, draft(visitor), do="back")
+    assert draft(visitor) == "Bo"
 
 
 def test_a_list_sent_twice_is_kept_once(visitor: Visitor, class_file: Path) -> None:
@@ -91,41 +130,71 @@ def test_a_list_sent_twice_is_kept_once(visitor: Visitor, class_file: Path) -> N
     with Classbook.open(class_file) as book:
         assert book.roster_id() == 1
         assert len(book.children(left=True)) == 7
+        assert book.draft() is None
 
 
 def test_two_windows_do_not_overwrite_each_other(settled: Visitor, class_file: Path) -> None:
     """A list based on an older one is not kept unseen: it comes back whole, and counts once it was looked at."""
     assert settled.keep(MESSY + "Tobin Yarrel\n").status_code == 302
     mine = settled.post("/class/list", {"text": MESSY + "Wenna Praske\n", "based": "1", "practise": "given"})
-    assert mine.status_code == 409
-    assert "another window" in mine.text
-    assert "Wenna Praske" in mine.text
+    assert mine.headers["Location"] == "/class/list"
+    page = settled.get("/class/list").text
+    assert "another window" in page
+    assert "Wenna Praske" in draft(settled)
     assert "Tobin" in labels(class_file)
-    based = re.search(r'name="based" value="(\d+)"', mine.text)
-    assert based
-    assert settled.post("/class/list", {"text": MESSY + "Wenna Praske\n", "based": based[1], "practise": "given"},
-                        token=token_in(mine.text)).status_code == 302
+    sent = {"text": MESSY + "Wenna Praske\n", "based": settled.based(), "practise": "given"}
+    assert settled.post("/class/list", sent, token=token_in(page)).status_code == 302
     assert "Wenna" in labels(class_file)
+    assert "another window" not in settled.get("/class/list").text
 
 
 def test_a_mended_line_is_the_same_child_and_a_new_name_is_not(settled: Visitor, class_file: Path) -> None:
     """A slip that is mended keeps the child's settings; another name on the same line does not inherit them."""
-    lines = Classbook.open(class_file).roster_text().splitlines()
-    ids = {one.child.line: str(one.id) for one in Classbook.open(class_file).children()}
-    katla = next(at for at, line in enumerate(lines) if "Katla" in line)
+    text = book_text(class_file)
     settled.post("/child/5/lines", {"line_height": "30", "after": "0"})
-    sent = {"based": "1", "practise": "given", "who": [ids.get(at, "") for at in range(1, len(lines) + 1)]}
-    mended = [*lines[:katla], lines[katla].replace("Katla", "Katlä"), *lines[katla + 1:]]
-    settled.post("/class/list", {**sent, "line": mended})
+    settled.keep(text.replace("Katla", "Katlä"))
     with Classbook.open(class_file) as book:
         assert {one.child.label: one.id for one in book.children()}["Katlä"] == 5
         assert book.settings_of(5) == {"line_height": "30"}
-    other = [*lines[:katla], "Ewan,Dulse", *lines[katla + 1:]]
-    settled.post("/class/list", {**sent, "line": other, "based": "2"})
+    settled.keep(text.replace("Katla,Pruner", "Ewan,Dulse"))
     with Classbook.open(class_file) as book:
         ewan = next(one for one in book.children() if one.child.label == "Ewan")
-        assert ewan.id not in ids.values()
+        assert ewan.id > 7
         assert not ewan.settings
+
+
+def test_before_a_class_is_replaced_both_lists_are_shown(settled: Visitor, class_file: Path) -> None:
+    """Where most would leave, nothing is saved until somebody has seen who; a few more or fewer are saved at once."""
+    other = "Zorah Pell\nWenna Praske\nTobin Yarrel\nKatla Pruner\n"
+    asked = settled.keep(other)
+    assert asked.headers["Location"] == "/class/list/instead"
+    assert len(labels(class_file)) == 7
+    page = settled.get("/class/list/instead").text
+    for words in ("6 children leave the class", "3 children join", "One child stays"):
+        assert words in page
+    assert draft(settled) == other
+    kept = settled.post("/class/list", {"based": settled.based(), "sure": "1"})
+    assert kept.headers["Location"].startswith("/class?")
+    assert labels(class_file) == ["Zorah", "Wenna", "Tobin", "Katla"]
+    assert settled.keep(other.replace("Zorah Pell\n", "")).headers["Location"].startswith("/class?")
+
+
+def test_a_saved_list_is_taken_back_with_one_press(settled: Visitor, class_file: Path) -> None:
+    """Right after saving the page offers it; what had been saved is a draft again, and an old press does nothing."""
+    settled.post("/child/5/lines", {"line_height": "30", "after": "0"})
+    before = labels(class_file)
+    page = settled.get(settled.keep(MESSY.replace("Katla Pruner\n", "Wenna Praske\n")).headers["Location"]).text
+    assert "Take it back" in page
+    based = settled.based()
+    answer = settled.post("/class/list/back", {"based": based})
+    assert "as it was before" in settled.get(answer.headers["Location"]).text
+    assert labels(class_file) == before
+    with Classbook.open(class_file) as book:
+        assert book.settings_of(5) == {"line_height": "30"}
+    assert "Wenna Praske" in draft(settled)
+    again = settled.post("/class/list/back", {"based": based})
+    assert again.status_code == 302
+    assert labels(class_file) == before
 
 
 def test_children_stay_together_when_another_joins(settled: Visitor, class_file: Path) -> None:
@@ -161,9 +230,10 @@ def calls(visitor: Visitor, text: str) -> int:
 
 def test_a_list_of_endless_lines_is_refused_before_it_is_read(visitor: Visitor) -> None:
     """A few lines of a great many characters are no class list: that is said at once."""
-    answer = visitor.post("/class/list/read", {"text": "Mirel\t" * 100_000, "based": "0", "practise": "given"})
-    assert answer.status_code == 422
-    assert "longer than 200000 characters" in answer.text
+    answer = visitor.post("/class/list", {"text": "Mirel\t" * 100_000, "based": "0", "practise": "given"})
+    for page in (visitor.get(answer.headers["Location"]).text, lines(visitor, "Mirel\t" * 40_000)):
+        assert "longer than 200000 characters" in page
+    assert draft(visitor) == ""
 
 
 @pytest.mark.parametrize("shape", SHAPES.values(), ids=SHAPES)
@@ -175,12 +245,14 @@ def test_four_times_the_lines_are_about_four_times_the_work(visitor: Visitor, sh
 
 
 def test_which_column_holds_the_names_is_asked_and_answered_by_a_button(visitor: Visitor) -> None:
-    """Of two columns that nothing tells apart, each is offered; the answer becomes a line of titles."""
-    sent = {"based": "0", "practise": "given", "text": "Zorb\tQuix\nVexil\tQuorra"}
-    asked = visitor.post("/class/list/read", sent)
-    assert asked.status_code == 422
-    assert 'value="given,family"' in asked.text
-    assert 'value="family,given"' in asked.text
-    answered = visitor.post("/class/list/read", {**sent, "columns": "family,given"})
-    assert answered.status_code == 200
-    assert 'value="Family name\tGiven name"' in answered.text
+    """Of two columns that nothing tells apart, each is shown once; the answer becomes a line of titles."""
+    text = "Zorb\tQuix\nVexil\tQuorra"
+    page = lines(visitor, text)
+    assert page.count("Which column has the names to practise?") == 1
+    assert "Zorb, Vexil" in page
+    assert "Quix, Quorra" in page
+    assert 'value="given,family"' in page
+    assert "Nothing tells which column" not in page
+    answered = lines(visitor, text, columns="family,given")
+    assert "2 children were found." in answered
+    assert draft(visitor) == "Family name\tGiven name\nZorb\tQuix\nVexil\tQuorra"

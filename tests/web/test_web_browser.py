@@ -76,8 +76,7 @@ def test_the_key_goes_out_of_the_address(class_file: Path, browser: Any) -> None
 def settle(page: Any, address: str) -> None:
     """Paste the class and keep it."""
     page.goto(address + "/class")
-    page.get_by_label("Names to read").fill(MESSY)
-    page.get_by_role("button", name="Read the names").click()
+    page.get_by_label("Your list").fill(MESSY)
     page.get_by_role("button", name="Save this class").click()
     page.wait_for_url("**/class?told=*")
 
@@ -95,12 +94,9 @@ def test_the_teacher_prints_the_class(program: Program, new_page: NewPage) -> No
     page = new_page()
     page.goto(program.address)
     page.get_by_role("link", name="Print for a whole class").click()
-    page.get_by_label("Names to read").fill(MESSY)
-    page.get_by_role("button", name="Read the names").click()
+    page.get_by_label("Your list").fill(MESSY)
     page.get_by_text("7 children were found").wait_for()
-    page.get_by_label("Line 7").fill("Katla Pruner-Esk L")
-    page.get_by_label("Line 7").press("End")
-    page.get_by_label("Add a line").fill("Wenna Praske")
+    page.get_by_label("Your list").fill(MESSY.replace("Katla Pruner", "Katla Pruner-Esk L") + "Wenna Praske")
     page.get_by_text("8 children were found").wait_for()
     page.get_by_role("button", name="Save this class").click()
     page.get_by_text("The class is saved: 8 children.").wait_for()
@@ -346,11 +342,9 @@ def test_the_keyboard_alone_prints_the_class(program: Program, new_page: NewPage
 
     tab_to("Print for a whole class")
     page.keyboard.press("Enter")
-    page.get_by_label("Names to read").wait_for()
+    page.get_by_label("Your list").wait_for()
     assert page.evaluate("document.activeElement.id") == "text"
     page.keyboard.insert_text(MESSY)
-    tab_to("Read the names")
-    page.keyboard.press("Enter")
     page.get_by_text("7 children were found").wait_for()
     tab_to("Save this class")
     page.keyboard.press("Enter")
@@ -392,12 +386,13 @@ def test_a_killed_program_loses_nothing(class_file: Path, new_page: NewPage) -> 
     with Program(class_file, port_of_its_own()) as first:
         settle(page, first.address)
         page.goto(first.address + "/class/list")
-        page.get_by_label("Add a line").fill("Wenna Praske")
+        page.get_by_label("Your list").press("Control+End")
+        page.keyboard.insert_text("Wenna Praske")
         page.get_by_text("8 children were found").wait_for()
         first.kill()
         page.get_by_role("button", name="Save this class").click()
         page.get_by_text("The program does not answer").wait_for()
-        assert page.locator("input[name=line]").nth(-2).input_value() == "Wenna Praske"
+        assert page.get_by_label("Your list").input_value().endswith("Wenna Praske")
         with Program(class_file, first.port):
             page.get_by_role("button", name="Save this class").click()
             page.get_by_role("button", name="Send it again").click()

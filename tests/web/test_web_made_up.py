@@ -81,7 +81,8 @@ def elsewhere(request: pytest.FixtureRequest, monkeypatch: pytest.MonkeyPatch, t
 def test_no_screen_says_a_word_of_its_own(elsewhere: Visitor) -> None:
     """Before there is a class, with one, with settings and notes, and with what went wrong."""
     pages = {path: elsewhere.get(path).text for path in ("/", "/now", "/lines", "/seen", "/class/list", "/nowhere")}
-    pages["read"] = elsewhere.post("/class/list/read", {"text": LIST, "based": "0", "practise": "given"}).text
+    form = {"text": LIST, "based": "0", "practise": "given"}
+    pages["read"] = elsewhere.post("/class/list/read?part=lines", form).text
     assert elsewhere.keep(LIST).status_code == 302
     pages["kept"] = elsewhere.get(elsewhere.keep(LIST + "Kirrin Brane\n").headers["Location"]).text
     settings = {"line_height": "31", "hand": "left", "support": "light", "practise": "both", "letters": "a=two-storey",

@@ -43,7 +43,7 @@ def draft(db: sqlite3.Connection) -> Draft | None:
 
 
 def keep(db: sqlite3.Connection, kept: Draft, *, typed: bool) -> None:
-    """Keep a draft as one more step; what is ``typed`` on is one step with what was typed before. Inside a transaction."""
+    """Keep a draft as one more step; all that is ``typed`` on is one. Inside a transaction."""
     text = kept.text.encode(errors="replace").decode()  # a lone surrogate is no character and cannot be kept
     if typed:
         db.execute("DELETE FROM drafts WHERE id = (SELECT max(id) FROM drafts) AND typed")

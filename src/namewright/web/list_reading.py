@@ -7,7 +7,6 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cached_property
 
-from namewright.letters.alphabet import MissingLetters
 from namewright.message import Message, Problem, message
 from namewright.roster.children import LineReport, Outcome, RosterError
 from namewright.roster.parsing import read_roster
@@ -99,7 +98,8 @@ class Reading:
     def cannot_draw(self, report: LineReport) -> Message | None:
         """Return what stands in the way of a page for the child on a line, None where nothing does."""
         missing = desk().setter.alphabet.missing(report.child.practice) if report.child else ()
-        return MissingLetters(missing).message if missing else None
+        letters = tuple(f"“{letter}”" for letter in dict.fromkeys(missing))
+        return message("web.list.asks_latin", letters=letters) if letters else None
 
     def sorted(self, settled: frozenset[str]) -> Sorted:
         """Return the lines by what they want; ``settled`` are marks of lines that ask no more."""

@@ -1,4 +1,4 @@
-"""The list of names: pasted, dropped or typed on the left, read on the right as it grows, kept when the teacher says so.
+"""The list of names: pasted, dropped or typed on the left, read on the right as it grows, and kept on a word.
 
 What is typed is a draft in the class's own file, so that a reload, a click elsewhere or a stopped program lose nothing;
 every answer to a form leads to a page that can be loaded again. A line that needs a person is answered with one press
@@ -91,7 +91,7 @@ def read_again() -> str | tuple[str, int] | Response:
     if request.args.get("part") == "lines":
         return render_template("_lines.html", **_shown(seen))
     told = [*seen.told, *([problem] if (problem := read(seen.draft.text, seen.draft.part).problem) else [])]
-    return redirect(url_for("roster.show", told=desk().tell(told) if told else None), 303)
+    return redirect(url_for("roster.show", told=desk().tell(told) if told else None))
 
 
 def _typed() -> Draft:
@@ -142,12 +142,12 @@ def _answered(now: Draft, pressed: str) -> _Seen:
     """Take a way for a line; a line that is there no more, or cannot be written so, changes nothing."""
     which, _, key = pressed.partition(".")
     reading = read(now.text, now.part)
-    at = next((at for at, line in enumerate(reading.lines) if mark(line.text) == which), None)
-    way = None if at is None else next(
-        (way for way in ways_on(reading.lines, at, reading.cannot_draw(reading.lines[at])) if way.key == key), None)
-    if at is None or way is None:
+    found = next(((at, way) for at, line in enumerate(reading.lines) if mark(line.text) == which
+                  for way in ways_on(reading.lines, at, reading.cannot_draw(line)) if way.key == key), None)
+    if found is None:
         return _Seen(now)
-    line, typed = reading.lines[at], request.form.get(f"as-{which}", "")
+    (at, way), typed = found, request.form.get(f"as-{which}", "")
+    line = reading.lines[at]
     if way.settles:
         return _stepped(replace(now, settled=now.settled | {which}))
     if way.offered is not None and line.child and typed.strip():
@@ -186,7 +186,7 @@ def _based() -> int:
 def discard() -> Response:
     """Give up what was typed since the list was saved."""
     book().discard_draft()
-    return redirect(url_for("room.show" if book().children() else "roster.show"), 303)
+    return redirect(url_for("room.show" if book().children() else "roster.show"))
 
 
 # --- keeping -------------------------------------------------------------------------------------------
@@ -201,17 +201,17 @@ def keep() -> Response:
     seen = _pressed(_typed()) if request.files.get("file") else _Seen(_typed())
     now, reading = seen.draft, read(seen.draft.text, seen.draft.part)
     if reading.problem:
-        return redirect(url_for("roster.show", told=desk().tell([*seen.told, reading.problem])), 303)
+        return redirect(url_for("roster.show", told=desk().tell([*seen.told, reading.problem])))
     if "sure" not in request.form and _replaces(now, reading):
-        return redirect(url_for("roster.compare"), 303)
+        return redirect(url_for("roster.compare"))
     try:
         update = _saved(now, reading)
         keep_groups()
     except ClassbookError:
         if book().roster_id() == _based():
             raise
-        return redirect(url_for("roster.show"), 303)
-    return redirect(url_for("room.show", told=desk().tell(_told(update, reading)), undo=book().roster_id()), 303)
+        return redirect(url_for("roster.show"))
+    return redirect(url_for("room.show", told=desk().tell(_told(update, reading)), undo=book().roster_id()))
 
 
 def _saved(now: Draft, reading: Reading) -> RosterUpdate:
@@ -279,7 +279,7 @@ def take_back() -> Response:
     try:
         book().undo_roster(after_roster=_based())
     except ClassbookError as error:
-        return redirect(url_for("room.show", told=desk().tell([error.message])), 303)
+        return redirect(url_for("room.show", told=desk().tell([error.message])))
     desk().forget(book().erasures)
     told = desk().tell([message("web.list.taken_back")])
-    return redirect(url_for("room.show" if book().children() else "roster.show", told=told), 303)
+    return redirect(url_for("room.show" if book().children() else "roster.show", told=told))

@@ -26,7 +26,7 @@ _NO_NAME_AT_ALL = frozenset({"roster.only_numbers", "roster.only_accents", "rost
 _READ = frozenset({"roster.read", "roster.read_with_middle", "roster.family_stands_first"})
 _CELLS = re.compile(r"[\t;|]|\s{2,}")
 _COMMAS = re.compile(r"\s*[,，、]\s*(?:(?:and|und|y|et|e|ed|&)\s+)?|\s*[;/&+|•·]\s*|\s+(?:and|und|y|et|e|ed)\s+")
-_MOST_READINGS = 2
+_MOST_PARTS = 2
 
 
 class Asked(StrEnum):
@@ -44,7 +44,7 @@ class Asked(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Promise:
-    """A child that a line has to become: what must be read from it. ``practice`` is empty where that does not matter."""
+    """A child that a line has to become: what must be read from it, empty where that does not matter."""
 
     given: str
     family: str = ""
@@ -204,7 +204,7 @@ def after_all(report: LineReport) -> Way:
 
 
 def _of_remark(report: LineReport, child: Child, words: str) -> Question | None:
-    """Ask what words beside a name are that could be one: written like a name, and not of the words known for remarks."""
+    """Ask what words beside a name are that could be one: each begins with a capital and has letters alone."""
     said = words.strip(" ()[]“”\"'")
     if not said.replace(" ", "").replace("-", "").isalpha() or not all(word[0].isupper() for word in said.split()):
         return None
@@ -236,35 +236,26 @@ def spelled(report: LineReport, child: Child, typed: str) -> Way:
 # --- a name that may be read otherwise -----------------------------------------------------------------
 
 
-def other_readings(report: LineReport) -> tuple[Way, ...]:
-    """Return other ways to read given and family name, where the note of a line says how they were read."""
+def other_parts(report: LineReport) -> tuple[Way, ...]:
+    """Return other parts of a name that may be what the child practises, where a note says how it was read."""
     note = next((note for note in report.notes if note.key in _READ), None)
-    if note is None or report.child is None or _CELLS.search(report.text.strip()):
+    child, text = report.child, report.text.strip()
+    if note is None or child is None or _CELLS.search(text) or child.practice not in (child.given, child.family):
         return ()
-    fields = dict(note.fields)
-    child, middle = report.child, str(fields.get("middle", ""))
-    found = list(dict.fromkeys(_splits(child.given, middle, child.family)))[:_MOST_READINGS]
-    return tuple(_reading(number, child, *each) for number, each in enumerate(found, 1))
+    parts = dict.fromkeys(_parts(child, str(dict(note.fields).get("middle", ""))))
+    return tuple(Way(f"use{number}", message("web.list.way_use", name=name), ((f"{text} (goes by {name})",),),
+                     (Promise("", practice=name),)) for number, name in enumerate(list(parts)[:_MOST_PARTS], 1))
 
 
-def _splits(given: str, middle: str, family: str) -> Iterator[tuple[str, str]]:
-    """Yield given and family names as they might be meant."""
-    words = given.split()
+def _parts(child: Child, middle: str) -> Iterator[str]:
+    """Yield the likeliest first."""
     if middle:
-        yield f"{given} {middle}", family
-        yield given, f"{middle} {family}"
-    elif len(words) > 1:
-        yield words[0], " ".join([*words[1:], family])
-    elif family:
-        yield family, given
-
-
-def _reading(number: int, child: Child, given: str, family: str) -> Way:
-    said = message("web.list.way_read", given=given, family=family)
-    ends = f" ({child.hand})" if child.hand else ""
-    called = f" (goes by {child.practice})" if child.practice not in (child.given, child.family) else ""
-    tries = (f"{family}, {given}{called}{ends}", f"{given} {family}{called}{ends}")
-    return Way(f"read{number}", said, tuple((each,) for each in tries), (Promise(given, family),))
+        yield f"{child.given} {middle}"
+        yield middle
+    if " " in child.given:
+        yield from child.given.split()
+    elif child.family:
+        yield child.family
 
 
 # --- the whole list ------------------------------------------------------------------------------------
@@ -283,7 +274,10 @@ class Sorted:
 def sorted_lines(lines: Sequence[LineReport], noted: Callable[[LineReport], Sequence[Message]],
                  cannot_draw: Callable[[LineReport], Message | None], settled: frozenset[str]) -> Sorted:
     """Sort the lines of a list. ``noted`` gives a line’s notes, ``settled`` are marks of lines that ask no more."""
-    needs, tidied, rest, ways = [], [], [], {}
+    needs: list[Question] = []
+    tidied: list[LineReport] = []
+    rest: list[LineReport] = []
+    ways: dict[int, tuple[Way, ...]] = {}
     for at, report in enumerate(lines):
         asked = question(report, _siblings(lines, at), cannot_draw(report))
         if asked and mark(report.text) not in settled:
@@ -312,7 +306,7 @@ def _ways_of(report: LineReport, cannot_draw: Message | None) -> tuple[Way, ...]
         return (_latin(report, report.child),)
     if report.outcome in (Outcome.HEADING, Outcome.LEFT_OUT) and not keys & _NO_NAME_AT_ALL:
         return (after_all(report),)
-    return other_readings(report)
+    return other_parts(report)
 
 
 def ways_on(lines: Sequence[LineReport], at: int, cannot_draw: Message | None) -> tuple[Way, ...]:

@@ -2,7 +2,7 @@
 "use strict";
 {
   const form = one("form[data-list]"), result = one("[data-lines]"), text = one("#text"), file = one("#file");
-  const save = one("[data-save]"), state = one("[data-state]");
+  const save = one("button[data-save]"), state = one("[data-state]");
   let wait, unkept = false, dirty = Boolean(one("[data-now][data-unsaved]"));
 
   // The answer takes the place of the result; what was open stays open, and the keyboard goes on where it was.

@@ -1,0 +1,105 @@
+"""What a line asks of a person, and that each press gives what its button promised."""
+
+from __future__ import annotations
+
+import pytest
+
+from namewright.roster.children import Outcome
+from namewright.roster.parsing import read_roster
+from namewright.settings import NamePart
+from namewright.web import create_app
+from namewright.web.list_reading import Reading, read
+from namewright.web.list_ways import mark, parted, sorted_lines, ways_on, written
+
+REST = ["Katla Pruner", "Kasimir Dolt", "Wenna Praske", "Theo Ashgrove"]
+
+
+@pytest.fixture(autouse=True)
+def _at_the_desk(tmp_path_factory: pytest.TempPathFactory):  # type: ignore[no-untyped-def]
+    """A reading asks the desk's letters what can be drawn."""
+    app = create_app({"CLASS": str(tmp_path_factory.mktemp("ways") / "class.db"), "HOSTS": ["127.0.0.1:1"]})
+    with app.app_context():
+        yield
+
+
+def listed(line: str, *more: str) -> Reading:
+    return read("\n".join([*REST, line, *more]), NamePart.GIVEN)
+
+
+def needs(reading: Reading, *settled: str) -> list[tuple[str, list[str]]]:
+    found = sorted_lines(reading.lines, reading.notes_of, reading.cannot_draw, frozenset(settled)).needs
+    return [(str(one.asked), [way.key for way in one.ways]) for one in found]
+
+
+def press(reading: Reading, key: str) -> list[tuple[str, str, str]]:
+    """Press the first way of this name; return the children that the list has then, besides the rest."""
+    at, way = next((at, way) for at, line in enumerate(reading.lines)
+                   for way in ways_on(reading.lines, at, reading.cannot_draw(line)) if way.key == key)
+    text = written(reading.lines, at, way, lambda tried: read(tried, NamePart.GIVEN).lines)
+    assert text is not None
+    assert text.splitlines()[:len(REST)] == REST
+    return [(one.given, one.family, one.practice) for one in read_roster(text).children[len(REST):]]
+
+
+ASKS = {
+    "Vexil & Quorra": ("two", ["split", "one", "drop"]),
+    "Ana / Bo / Zu": ("several", ["split", "drop"]),
+    "Ethan and Ella Brown": ("family", ["share", "apart"]),
+    "wears glasses": ("child", ["drop", "child"]),
+    "Анна Петрова": ("latin", ["latin", "leave"]),
+    "Katla Pruner": ("twice", ["both", "take"]),
+    "Mirel Vost (Kvothe)": ("called", ["called", "remark"]),
+}
+
+
+@pytest.mark.parametrize(("line", "asked"), ASKS.items(), ids=ASKS)
+def test_a_line_that_needs_a_person_asks_one_question(line: str, asked: tuple[str, list[str]]) -> None:
+    """Each has ways to answer, and asks no more once it was said to be right."""
+    reading = listed(line)
+    assert needs(reading) == [asked]
+    on = next(one for one in sorted_lines(reading.lines, reading.notes_of, reading.cannot_draw, frozenset()).needs)
+    assert needs(reading, mark(on.report.text)) == []
+
+
+@pytest.mark.parametrize("line", ["KIRRIN BRANE", "Tamsel, Ottilka L", "• Mirel Vost (goes by Miri)", "Room 9", "12",
+                                  "", "Bo Lindle - peanut allergy", "Ms. Rivera", "Jordan Taylor 4/3/2021",
+                                  "Anna Maria Schmidt", "Nia Wren - left"])
+def test_a_note_asks_nothing(line: str) -> None:
+    """What was only tidied is told and needs nobody."""
+    assert needs(listed(line)) == []
+
+
+PRESSED = [
+    ("Vexil & Quorra", "split", [("Vexil", "", "Vexil"), ("Quorra", "", "Quorra")]),
+    ("Vexil & Quorra Brown", "split", [("Vexil", "Brown", "Vexil"), ("Quorra", "Brown", "Quorra")]),
+    ("Ethan and Ella Brown", "share", [("Ethan", "Brown", "Ethan"), ("Ella", "Brown", "Ella")]),
+    ("Ana / Bo / Zu", "split", [("Ana", "", "Ana"), ("Bo", "", "Bo"), ("Zu", "", "Zu")]),
+    ("Mirel Vost (Kvothe)", "called", [("Mirel", "Vost", "Kvothe")]),
+    ("Katla Pruner", "take", []),
+    ("Tamsel, Ottilka Quen", "use1", [("Ottilka", "Tamsel", "Ottilka Quen")]),
+    ("Ottilka Quen Tamsel", "use2", [("Ottilka", "Tamsel", "Quen")]),
+    ("Anna Maria Schmidt", "use1", [("Anna Maria", "Schmidt", "Anna")]),
+]
+
+
+@pytest.mark.parametrize(("line", "key", "children"), PRESSED, ids=[f"{line}: {key}" for line, key, _ in PRESSED])
+def test_a_press_gives_what_it_promised(line: str, key: str, children: list[tuple[str, str, str]]) -> None:
+    """The list that is written then is read as these children, and nobody else is changed."""
+    assert press(listed(line), key) == children
+
+
+@pytest.mark.parametrize("line", ["wears glasses", "Ms. Rivera", "new child", "Teacher: Aldous"])
+def test_a_line_passed_over_can_be_made_a_child(line: str) -> None:
+    """Whatever it was taken for, one press makes a child of it."""
+    reading = listed(line)
+    assert reading.lines[-1].outcome is not Outcome.CHILD
+    assert len(press(reading, "child")) == 1
+
+
+def test_a_family_name_that_stands_once_is_everybodys() -> None:
+    """Two children of one house are written so; where each has a family name, or none has, nothing is lent."""
+    assert [one.name for one in parted("Ethan and Ella Brown")] == ["Ethan Brown", "Ella Brown"]
+    assert [one.name for one in parted("3) Ana, Bo & Zu de la Cruz")] == [
+        "Ana de la Cruz", "Bo de la Cruz", "Zu de la Cruz"]
+    assert [one.name for one in parted("Ana Reed / Bo Quill")] == ["Ana Reed", "Bo Quill"]
+    assert [one.name for one in parted("Ana / Bo")] == ["Ana", "Bo"]
