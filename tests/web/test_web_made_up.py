@@ -24,7 +24,7 @@ NAMES = ("Ottilka", "Kirrin", "Mirel", "Tamsel", "Brane", "Vost", "Bo Lindle", "
          "Ondway", "KIRRIN", "BRANE", "李", "天")
 LIST = ("Room 9 - the Alder class\nTamsel, Ottilka\nBRANE, KIRRIN\nMirel Vost (goes by Miri)\nBo Lindle\nBo Lindle\n"
         "Íñigo Ondway\n李\n")
-ASIDE = ("Namewright", "class.db", "aide", "mm", "room", "cjk unified ideograph-674e",
+ASIDE = ("Namewright", LIST.partition("\n")[0], "class.db", "aide", "mm", "room", "cjk unified ideograph-674e",
          "cjk unified ideograph-5929", *PRESETS, *MADE_UP,
          *(wording(language).say("page.language") for language in languages()))
 # The beats of these names, alone and as they are typed.

@@ -283,7 +283,7 @@ def sorted_lines(lines: Sequence[LineReport], noted: Callable[[LineReport], Sequ
         if asked and mark(report.text) not in settled:
             needs.append(asked)
             continue
-        if report.outcome is Outcome.BLANK:
+        if report.outcome is Outcome.BLANK or (report.outcome is Outcome.HEADER and mark(report.text) in settled):
             continue
         looked = noted(report) or report.outcome is not Outcome.CHILD
         (tidied if looked else rest).append(report)
