@@ -55,7 +55,7 @@ def keep(bridge: Bridge, names: str) -> None:
 
 def test_pages_lie_under_the_root(bridge: Bridge) -> None:
     """Links, style and pictures all begin with the root, wherever a server has put the folder."""
-    page = bridge.answer("GET", ROOT + "/")
+    page = bridge.answer("GET", ROOT + "/class/list")
     links = re.findall(r'(?:href|src|action)="([^"#]+)"', page.body.decode())
     assert page.status == 200
     assert len(links) > 8
@@ -68,7 +68,7 @@ def test_what_lies_outside_is_not_found(bridge: Bridge, path: str) -> None:
 
 
 def test_only_this_page_may_frame_the_screens(bridge: Bridge) -> None:
-    page = bridge.answer("GET", ROOT + "/")
+    page = bridge.answer("GET", ROOT + "/class/list")
     assert header(page, "X-Frame-Options") == "SAMEORIGIN"
     assert "frame-ancestors 'self'" in header(page, "Content-Security-Policy")
     assert "default-src 'none'" in header(page, "Content-Security-Policy")
@@ -76,11 +76,12 @@ def test_only_this_page_may_frame_the_screens(bridge: Bridge) -> None:
 
 def test_a_language_is_remembered_without_a_browser_seeing_the_cookie(bridge: Bridge, class_file: Path) -> None:
     """Choosing Spanish leads back, sets no cookie outside, and lasts over a start with the cookies of last time."""
-    chosen = form(bridge, "/language", typed(bridge.answer("GET", ROOT + "/"), language="es", back=ROOT + "/class"))
+    page = bridge.answer("GET", ROOT + "/class/list")
+    chosen = form(bridge, "/language", typed(page, language="es", back=ROOT + "/class"))
     assert (chosen.status, header(chosen, "Location")) == (302, ROOT + "/class")
     assert header(chosen, "Set-Cookie") == ""
     again = Bridge(class_file, HOST, ROOT, bridge.cookies)
-    assert b'<html lang="es"' in again.answer("GET", ROOT + "/").body
+    assert b'<html lang="es"' in again.answer("GET", ROOT + "/class/list").body
 
 
 def test_a_change_is_told_until_it_is_kept(bridge: Bridge) -> None:
@@ -145,5 +146,5 @@ def test_a_copy_is_saved_and_opened_again(bridge: Bridge, tmp_path: Path) -> Non
 
 
 def test_an_error_is_a_page(bridge: Bridge) -> None:
-    assert form(bridge, "/class", typed(bridge.answer("GET", ROOT + "/"))).status == 405
+    assert form(bridge, "/class", typed(bridge.answer("GET", ROOT + "/class/list"))).status == 405
     assert bridge.answer("GET", ROOT + "/lines/99").status == 404

@@ -23,15 +23,14 @@ DEMO = Path(__file__).parents[2] / "src" / "namewright" / "demo.txt"
 
 def save_class(frame: Any, names: str) -> None:
     """Paste a list and save it, as a teacher does."""
-    frame.get_by_role("link", name="Print for a whole class").click()
     frame.locator("textarea").fill(names)
     frame.get_by_role("button", name="Save this class").click()
-    frame.get_by_role("button", name="Make the pages").wait_for()
+    frame.get_by_role("button", name="Open PDF").wait_for()
 
 
 def sheets(page: Any, frame: Any) -> bytes:
     """Make the sheets of the whole class and return the PDF that opens."""
-    frame.get_by_role("button", name="Make the pages").click()
+    frame.get_by_role("button", name="Open PDF").click()
     link = frame.get_by_role("link", name="Open the PDF")
     link.wait_for(timeout=90_000)
     return fetched(page, link.get_attribute("href"))
@@ -125,8 +124,7 @@ def test_what_was_said_to_be_saved_is_there_after_any_kill(device: BrowserContex
         told = inside.evaluate("window.saved ?? 0")
         page.close()
         page, frame = opened(device, host)
-        frame.get_by_role("link", name="Print for a whole class").click()
-        frame.get_by_role("button", name="Make the pages").wait_for()
+        frame.get_by_role("button", name="Open PDF").wait_for()
         found = copy_of(page)
         assert found.execute("PRAGMA integrity_check").fetchone() == ("ok",)
         kept = float(dict(found.execute("SELECT key, value FROM class_settings"))["line_height"])

@@ -1,4 +1,4 @@
-"""The first page: three doors, drawings in our own letters, and the language kept for a year."""
+"""Where one comes in, drawings in our own letters, and the language kept for a year."""
 
 from __future__ import annotations
 
@@ -6,7 +6,6 @@ import pytest
 from webhelp import Visitor
 
 from namewright.letters.alphabet import upright
-from namewright.web.home import ART
 
 
 @pytest.mark.parametrize(("back", "leads"), [
@@ -27,17 +26,19 @@ def test_a_language_is_kept_where_there_are_words_for_it(visitor: Visitor) -> No
 
 
 def test_every_drawing_is_there_and_no_other(visitor: Visitor) -> None:
-    """Of the doors, of the word, and of every form of every letter."""
+    """Of the word, and of every form of every letter."""
     letter, forms = next(iter(upright().forms.items()))
-    paths = [f"/art/{which}.svg" for which in ART] + [f"/art/{letter}/{form}.svg" for form in forms] + ["/mark.svg"]
+    paths = [*(f"/art/{letter}/{form}.svg" for form in forms), "/mark.svg"]
     for path in paths:
         answer = visitor.get(path)
         assert (answer.status_code, answer.mimetype) == (200, "image/svg+xml"), path
-    for path in ("/art/cellar.svg", f"/art/{letter}/three-storey.svg", "/art/ж/usual.svg"):
+    for path in (f"/art/{letter}/three-storey.svg", "/art/ж/usual.svg"):
         assert visitor.get(path).status_code == 404, path
 
 
-def test_the_doors_say_how_many_children_there_are(settled: Visitor) -> None:
-    """Seven invented children were kept; nothing but the answer that the program lives is needed for that."""
-    assert "7" in settled.get("/").text
-    assert settled.get("/alive").status_code == 204
+def test_one_comes_in_where_there_is_something_to_do(visitor: Visitor) -> None:
+    """To the place to paste a list; once there is a class, to the class. What was to be told comes along."""
+    assert visitor.get("/?told=k").headers["Location"] == "/class/list?told=k"
+    visitor.keep("Katla Pruner\n")
+    assert visitor.get("/").headers["Location"] == "/class"
+    assert visitor.get("/alive").status_code == 204

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from pathlib import Path
+from urllib.parse import urlencode
 
 import pytest
 from webhelp import Visitor
@@ -12,7 +13,7 @@ from namewright.classbook import Classbook
 
 
 def newest(visitor: Visitor) -> str:
-    found = re.search(r'name="after" value="(\d+)"', visitor.get("/child/1/lines").text)
+    found = re.search(r'name="after" value="(\d+)"', visitor.get("/class?child=1").text)
     assert found
     return found[1]
 
@@ -31,7 +32,7 @@ def test_settings_are_kept_once_with_who_and_undone_once(settled: Visitor, class
         history = book.history(1)
         assert [save.who for save in history] == ["", "", "RK"]
         assert [save.undoes for save in history] == [history[1].id, None, None]
-    page = settled.get("/child/1/lines").text
+    page = settled.get("/class?child=1").text
     assert "Line height: as the class became 32" in page
     assert "RK" in page
 
@@ -63,8 +64,8 @@ def test_what_is_typed_for_a_child_is_what_print_prints(settled: Visitor, class_
 
     Regression: 40 mm were typed and shown, and the 19 mm that were kept came out of the printer.
     """
-    page = settled.get("/child/1/lines").text
-    assert re.search(r'<button name="print" value="1">', page)
+    page = settled.get("/class?child=1").text
+    assert re.search(r'<button class="may" name="print" value="1">', page)
     assert "/child/1/sheet.pdf" not in page
     answer = settled.post("/child/1/lines", {"line_height": "40", "after": "0", "print": "1"})
     assert (answer.status_code, answer.headers["Location"]) == (302, "/child/1/sheet.pdf")
@@ -94,8 +95,8 @@ def test_a_child_may_have_other_forms_than_the_class(settled: Visitor, class_fil
     settled.post("/child/1/lines", {"letters": "", "letters.a": "a=one-storey", "ladder": ["", "dots"], "after": "0"})
     with Classbook.open(class_file) as book:
         assert book.settings_of(1) == {"letters": "a=one-storey", "ladder": "dots"}
-    page = settled.get("/child/1/lines").text
-    assert 'value="a=one-storey" data-live checked' in page
+    page = settled.get("/class?child=1").text
+    assert 'value="a=one-storey" checked' in page
     assert "Forms of letters: as the class became a with one storey" in page
     assert "a one-storey" not in page
     settled.post("/child/1/lines", {"letters": "", "letters.a": "", "ladder": "", "after": newest(settled)})
@@ -103,19 +104,47 @@ def test_a_child_may_have_other_forms_than_the_class(settled: Visitor, class_fil
         assert not book.settings_of(1)
 
 
-@pytest.mark.parametrize(("form", "words"), [({"ladder": ["dots", "wide-dots", "start-dots", "marked-dots",
-                                                          "first-letter"]}, "Choose at most 4"),
-                                             ({"letters.slant": "40"}, "Choose from 0 to 15"),
-                                             ({"line_height": "900"}, "Choose")])
-@pytest.mark.parametrize("path", ["/class/choices", "/print"])
-def test_a_choice_that_cannot_be_is_said_where_it_was_made(settled: Visitor, class_file: Path, path: str, words: str,
-                                                           form: dict[str, str]) -> None:
-    """The screen comes back with the reason and with all that was chosen, and nothing is kept or printed."""
-    answer = settled.post(path, {**form, "paper": "a4", "what": "tiles", "child": "2", "who": "ticked"})
+CANNOT_BE = pytest.mark.parametrize(("form", "words"), [
+    ({"ladder": ["dots", "wide-dots", "start-dots", "marked-dots", "first-letter"]}, "Choose at most 4"),
+    ({"letters.slant": "40"}, "Choose from 0 to 15"), ({"lines": "other", "line_height": "900"}, "Choose")])
+
+
+@CANNOT_BE
+def test_a_choice_for_everyone_that_cannot_be_is_said(settled: Visitor, class_file: Path, words: str,
+                                                      form: dict[str, str]) -> None:
+    """The desk comes back with the reason and with all that was chosen, and nothing is kept."""
+    answer = settled.post("/class/choices", {**form, "paper": "a4"})
     assert answer.status_code == 422
     assert words in answer.text
-    for chosen in ('value="a4" selected', 'value="tiles" checked', 'name="child" value="2" checked',
-                   'value="ticked" checked'):
-        assert chosen in answer.text
+    assert 'value="a4" selected' in answer.text
     with Classbook.open(class_file) as book:
         assert "paper" not in book.class_settings
+
+
+@CANNOT_BE
+def test_what_cannot_be_is_not_printed(settled: Visitor, words: str, form: dict[str, str]) -> None:
+    """What was changed goes along with an order; where it cannot be, that is said and all stays chosen."""
+    answer = settled.post("/print", {"draft-class": urlencode(form, doseq=True), "what": "tiles", "child": "2",
+                                     "who": "ticked"})
+    assert answer.status_code == 422
+    assert words in answer.text
+    for chosen in ('value="tiles"', 'value="2" aria-label="Print for Kirrin" checked'):
+        assert chosen in answer.text
+
+
+def test_the_old_address_leads_to_the_desk(settled: Visitor) -> None:
+    """Of a child with its settings unfolded; of nobody there is none."""
+    for path in ("/child/2/lines", "/lines/2"):
+        assert settled.get(path).headers["Location"] == "/class?child=2&all=1"
+    assert settled.get("/child/99/lines").status_code == 404
+    assert settled.get("/lines").headers["Location"] == "/class"
+
+
+def test_settings_come_as_a_page_for_the_file(settled: Visitor) -> None:
+    """What is set with its range, what everyone has and why; who changed what; no name in the title of the screen."""
+    settled.post("/child/1/lines", {"line_height": "32", "hand": "left", "who": "RK", "after": "0"})
+    page = settled.get("/child/1/settings").text
+    for words in ("32 mm", "19.05 mm", "8 to 80 mm", "RK", "Taller lines let", "left", "licensed therapist"):
+        assert words in page, words
+    assert "Ottilka" not in page.partition("</title>")[0]
+    assert "Ottilka" in page

@@ -124,7 +124,7 @@ def test_a_spreadsheet_may_be_dropped(visitor: Visitor) -> None:
 def test_a_list_sent_twice_is_kept_once(visitor: Visitor, class_file: Path) -> None:
     """A reload that sends the form again changes nothing and is not refused."""
     form = {"text": MESSY, "based": "0", "practise": "given"}
-    token = token_in(visitor.get("/").text)
+    token = token_in(visitor.get("/class/list").text)
     first, second = (visitor.post("/class/list", form, token=token) for _ in range(2))
     assert (first.status_code, second.status_code) == (302, 302)
     with Classbook.open(class_file) as book:

@@ -3,14 +3,24 @@
 from __future__ import annotations
 
 import io
+import re
+import time
+from html import unescape
+from pathlib import Path
+from urllib.parse import urlencode
 
 import pytest
 from pypdf import PdfReader
 from webhelp import Visitor, finished, token_in
 
+from namewright.classbook import Classbook
 from namewright.web.desk import Member, close_book, members
 
 PT_PER_MM = 72 / 25.4
+
+
+def _ticked(page: str) -> list[str]:
+    return re.findall(r'<input[^>]*name="what"[^>]*value="(\w+)"[^>]*checked', page)
 
 
 def _members(visitor: Visitor) -> tuple[Member, ...]:
@@ -21,8 +31,9 @@ def _members(visitor: Visitor) -> tuple[Member, ...]:
 
 
 def test_printing_twice_makes_one_pdf(settled: Visitor) -> None:
-    """The same form sent twice leads to one PDF, and that PDF holds a page a child at the exact size of the paper."""
-    form = {"what": ["sheets"], "who": "all", "paper": "a4", "ruling": "de-6", "support": "partial", "language": "en"}
+    """The same form sent twice leads to one PDF; it holds a page a child at the exact size of the paper as changed."""
+    changed = {"paper": "a4", "ruling": "de-6", "support": "partial", "language": "en"}
+    form = {"what": ["sheets"], "who": "all", "draft-class": urlencode(changed)}
     token = token_in(settled.get("/class").text)
     first, second = (settled.post("/print", form, token=token) for _ in range(2))
     assert first.headers["Location"] == second.headers["Location"]
@@ -36,21 +47,21 @@ def test_printing_twice_makes_one_pdf(settled: Visitor) -> None:
 def test_what_could_not_be_made_is_listed(visitor: Visitor) -> None:
     """A child whose letters we lack is named with the reason, and all others are made."""
     visitor.keep("Ottilka Tamsel\n春 Brane\nKirrin Vost\n")
-    where = finished(visitor, visitor.post("/print", {"what": ["sheets", "cards", "tiles", "adult", "plan"],
-                                                      "who": "all"}))
+    where = finished(visitor, visitor.post("/print", {"what": ["sheets", "cards", "tiles"], "who": "all"}))
     page = visitor.get(where).text
     assert "What could not be made" in page
-    assert page.count("<li>春: Our letters have no") == 1  # said once, though three kinds of page lack the child
-    assert len(PdfReader(io.BytesIO(visitor.get(where + "/pages.pdf").data)).pages) >= 7
+    assert page.count("Our letters cannot write all of 春") == 1  # said once, though three kinds of page lack the child
+    assert '/class/list#line-2">Mend the line' in page
+    assert len(PdfReader(io.BytesIO(visitor.get(where + "/pages.pdf").data)).pages) >= 5
 
 
 def test_groups_and_the_year_are_printed_too(settled: Visitor) -> None:
     """A sheet a group of those who were chosen, and the year of the class, also from where writing is noted."""
     settled.post("/child/1/seen", {"day": "2026-03-02", "letter": ["0"], "once": "a"})
-    where = finished(settled, settled.post("/print", {"what": ["groups", "year"], "who": "all"}))
+    where = finished(settled, settled.post("/print", {"what": ["groups"], "who": "all"}))
     pdf = PdfReader(io.BytesIO(settled.get(where + "/pages.pdf").data))
     groups = len({one.placed.group for one in _members(settled)})
-    assert len(pdf.pages) == groups + 1
+    assert len(pdf.pages) == groups
     assert sum("Table" in str(getattr(one, "title", "")) for one in pdf.outline) == groups
     assert "/class/year.pdf" in settled.get("/seen").text
     assert len(PdfReader(io.BytesIO(settled.get("/class/year.pdf").data)).pages) == 1
@@ -60,33 +71,95 @@ def test_only_the_ticked_are_printed(settled: Visitor) -> None:
     """A group or single children are printed alone; nobody ticked is said and nothing is begun."""
     where = finished(settled, settled.post("/print", {"what": "sheets", "who": "ticked", "child": ["2", "5"]}))
     assert len(PdfReader(io.BytesIO(settled.get(where + "/pages.pdf").data)).pages) == 2
-    below = finished(settled, settled.post("/print", {"what": "sheets", "who": "all", "child": "2", "only": "ticked"}))
-    assert len(PdfReader(io.BytesIO(settled.get(below + "/pages.pdf").data)).pages) == 1
-    none = settled.post("/print", {"what": "tiles", "who": "ticked", "paper": "a4"})
+    alone = finished(settled, settled.post("/print", {"what": "sheets", "who": "one", "one": "2"}))
+    assert len(PdfReader(io.BytesIO(settled.get(alone + "/pages.pdf").data)).pages) == 1
+    table = finished(settled, settled.post("/print", {"what": "sheets", "who": "table-1"}))
+    assert len(PdfReader(io.BytesIO(settled.get(table + "/pages.pdf").data)).pages) == sum(
+        one.placed.group == 1 for one in _members(settled))
+    none = settled.post("/print", {"what": "tiles", "who": "ticked"})
     assert none.status_code == 422
     assert "tick at least one child" in none.text
-    assert 'value="tiles" checked' in none.text  # what was chosen is still chosen
-    assert 'value="sheets" checked' not in none.text
+    assert _ticked(none.text) == ["tiles"]  # what was chosen is still chosen
 
 
 def test_a_page_shown_is_the_page_printed(settled: Visitor) -> None:
     """The preview has the paper's own proportion and follows the choices that are not kept yet."""
     letter = settled.get("/picture/1/page.svg").text
-    turned = settled.get("/picture/1/page.svg?trial=class&paper=a4&landscape=on&ruling=de-6").text
+    turned = settled.get("/picture/1/page.svg?" + urlencode({"draft-class": "paper=a4&landscape=on&ruling=de-6"})).text
     assert 'viewBox="0 0 215.9 279.4"' in letter
     assert 'viewBox="0 0 297 210"' in turned
-    tall = settled.get("/picture/1/page.svg?trial=own&line_height=900")
+    tall = settled.get("/picture/1/page.svg?" + urlencode({"draft-1": "line_height=900"}))
     assert tall.status_code == 422
     assert "Choose" in tall.text
 
 
 def test_pages_to_know_the_name_are_printed_for_a_child(settled: Visitor) -> None:
-    """One child's pages among names of the whole class, and the answers on a page of their own at the end."""
+    """One child's pages among names of the whole class; their answers are the adult's, in a PDF of their own."""
     form = {"what": ["find", "missing", "signin", "answers"], "who": "ticked", "child": ["1"]}
-    where = finished(settled, settled.post("/print", form))
-    texts = [page.extract_text() for page in PdfReader(io.BytesIO(settled.get(where + "/pages.pdf").data)).pages]
-    assert len(texts) == 4
+    answer = settled.post("/print", form)
+    children, adult = (PdfReader(io.BytesIO(settled.get(f"/print/{key}/pages.pdf").data))
+                       for key in _made(settled, answer.headers["Location"]))
+    texts = [page.extract_text() for page in children.pages]
+    assert len(texts) == 3
     assert "among other names" in texts[0]
     assert "Katla" in texts[0]  # a classmate, though no page was asked for her
-    assert "For the adult" in texts[-1]
-    assert "times among" not in " ".join(texts[:-1])
+    assert "times among" not in " ".join(texts)
+    (told,) = (page.extract_text() for page in adult.pages)
+    assert "For the adult" in told
+    assert "Mixed up" not in told  # only what the children got is answered
+
+
+def _made(visitor: Visitor, where: str) -> list[str]:
+    """Wait for both PDFs of an order; return their keys, the children's first."""
+    first, _, second = where.removeprefix("/print/").partition("?and_=")
+    for key in (first, second):
+        for _ in range(600):
+            if "data-finished" in visitor.get(f"/print/{key}/state").text:
+                break
+            time.sleep(0.05)
+    return [first, second]
+
+
+def test_adults_pages_are_never_among_the_childrens(settled: Visitor) -> None:
+    """Ordered together they come as two PDFs; the screen tells of both."""
+    answer = settled.post("/print", {"what": ["sheets", "adult", "plan"], "who": "all"})
+    children, adult = (PdfReader(io.BytesIO(settled.get(f"/print/{key}/pages.pdf").data))
+                       for key in _made(settled, answer.headers["Location"]))
+    assert len(children.pages) == 7
+    assert all("This page is for" in page.extract_text() for page in children.pages)
+    assert len(adult.pages) >= 2
+    assert not any("This page is for" in page.extract_text() for page in adult.pages)
+    assert settled.get(answer.headers["Location"]).text.count("pages.pdf") == 2
+
+
+def test_an_order_is_told_in_the_bar(settled: Visitor) -> None:
+    """Asked for by the desk, an order leads to a part of a page: how far it is, then the PDF; or what is wrong."""
+    begun = settled.post("/print", {"what": "sheets", "who": "all"}, Accept="text/x-part")
+    where = unescape(re.findall(r'data-jobs="([^"]+)"', begun.text)[0])
+    for _ in range(600):
+        said = settled.get(where).text
+        if "data-finished" in said:
+            break
+        time.sleep(0.05)
+    assert "7 pages are ready." in said
+    assert "<html" not in said
+    (pdf,) = re.findall(r'href="(/print/[^"]+/pages.pdf)"', said)
+    assert len(PdfReader(io.BytesIO(settled.get(pdf).data)).pages) == 7
+    wrong = settled.post("/print", {"what": "sheets", "who": "ticked"}, Accept="text/x-part")
+    assert (wrong.status_code, "tick at least one child" in wrong.text) == (422, True)
+
+
+def test_what_is_changed_and_not_kept_is_printed(settled: Visitor, class_file: Path) -> None:
+    """For everyone and for one child at once: what the desk shows is on paper, and nothing of it is kept."""
+    form = {"what": "sheets", "who": "all", "draft-class": "paper=a4", "draft-2": "line_height=30&support=light"}
+    where = finished(settled, settled.post("/print", form))
+    pages = PdfReader(io.BytesIO(settled.get(where + "/pages.pdf").data)).pages
+    assert {round(float(page.mediabox.height) / PT_PER_MM) for page in pages} == {297}
+    shown = settled.get("/picture/2/page.svg?" + urlencode({"draft-class": "paper=a4",
+                                                            "draft-2": "line_height=30&support=light"})).text
+    on_screen = settled.post("/print/sheets", form).text
+    assert re.sub(r"<\?xml[^>]*>\s*", "", shown) in on_screen
+    assert shown != settled.get("/picture/2/page.svg").text
+    with Classbook.open(class_file) as book:
+        assert "paper" not in book.class_settings
+        assert not book.settings_of(2)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from pathlib import Path
+from urllib.parse import urlencode
 
 from webhelp import Visitor, finished
 
@@ -27,11 +28,11 @@ def test_forms_and_rungs_are_kept_for_the_class(settled: Visitor, class_file: Pa
         kept = book.class_settings
     assert (kept["letters"], kept["ladder"]) == ("a=two-storey slant=6 exit-strokes", "dots first-letter")
     page = settled.get("/class").text
-    for chosen in ('value="a=two-storey" data-live checked', 'value="exit-strokes" data-live checked',
-                   'value="first-letter" data-live checked', 'name="letters.slant" type="number" inputmode="decimal" '
+    for chosen in ('value="a=two-storey" checked', 'value="exit-strokes" checked',
+                   'value="first-letter" checked', 'name="letters.slant" type="number" inputmode="decimal" '
                    'min="0" max="15" step="any" value="6"'):
         assert chosen in page
-    assert 'value="wide-dots" data-live checked' not in page
+    assert 'value="wide-dots" checked' not in page
     settled.post("/class/choices", {"paper": "a4", "letters": "", "letters.a": "", "ladder": ""})
     with Classbook.open(class_file) as book:
         assert set(book.class_settings) == {"paper", "practise"}
@@ -39,8 +40,9 @@ def test_forms_and_rungs_are_kept_for_the_class(settled: Visitor, class_file: Pa
 
 def test_forms_of_the_class_are_on_its_paper(settled: Visitor) -> None:
     """What is drawn, before and after it is kept, has the chosen forms and as many rows as rungs."""
-    asked = "letters=&letters.a=a%3Dtwo-storey&ladder=&ladder=dots&ladder=wide-dots&ladder=start-dots"
-    usual, trial = (settled.get(f"/picture/1/page.svg{query}").text for query in ("", f"?trial=class&{asked}"))
+    asked = urlencode({"draft-class": "letters=&letters.a=a%3Dtwo-storey&ladder=&ladder=dots&ladder=wide-dots"
+                                      "&ladder=start-dots"})
+    usual, trial = (settled.get(f"/picture/1/page.svg{query}").text for query in ("", f"?{asked}"))
     settled.post("/class/choices", {"letters.a": "a=two-storey", "ladder": ["dots", "wide-dots", "start-dots"]})
     assert settled.get("/picture/1/page.svg").text == trial != usual
     assert _forms(trial)[1:4] == ["dotted", "wide-dots", "start-dots"]

@@ -11,7 +11,7 @@ from namewright.lines.ruling import custom_ruling
 from namewright.pages.sheet import SheetSettings
 from namewright.pages.typesetter import Typesetter
 from namewright.web.requests import CannotDraw
-from namewright.web.row_pictures import art_svg, form_svg, mark_svg, row_svg
+from namewright.web.row_pictures import form_svg, mark_svg, row_svg
 
 SVG = "{http://www.w3.org/2000/svg}"
 
@@ -39,15 +39,6 @@ def test_a_name_stands_once_to_read_and_once_in_dots(setter: Typesetter) -> None
 def test_a_name_that_cannot_be_drawn_is_told(setter: Typesetter) -> None:
     with pytest.raises(CannotDraw):
         row_svg(setter, "Марко", SheetSettings(custom_ruling(15.0)))
-
-
-@pytest.mark.parametrize(("which", "names"), [("class", ["Wren", "Otto", "Bo"]), ("now", ["Mi"]),
-                                              ("lines", ["a", "a", "a"])])
-def test_the_doors_have_their_drawings(setter: Typesetter, which: str, names: list[str]) -> None:
-    """Whole rows of invented names; another door there is not."""
-    assert [name for name, _ in rows(art_svg(setter, which))] == names
-    with pytest.raises(KeyError):
-        art_svg(setter, "cellar")
 
 
 def test_every_form_of_a_letter_is_another_picture(setter: Typesetter) -> None:

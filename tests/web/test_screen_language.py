@@ -16,8 +16,9 @@ def test_every_screen_in_every_language(settled: Visitor, language: str) -> None
     settled.post("/language", {"language": language, "back": "/class"})
     settled.post("/child/1/lines", {"line_height": "32", "after": "0"})
     settled.post("/child/1/seen", {"day": "2026-03-02", "letter": ["0"], "once": "a"})
-    for path in ("/", "/class", "/class/list", "/class/list?new=1", "/now", "/lines", "/seen", "/child/1/lines",
-                 "/child/1/seen", "/child/1/home", "/screen", "/print/pages?what=sheets&child=1", "/print/none"):
+    for path in ("/class", "/class?child=2&for=everyone", "/class/list", "/class/list?new=1", "/now", "/seen",
+                 "/child/1/settings", "/child/1/seen", "/child/1/home", "/print/pages?what=sheets&child=1",
+                 "/print/none"):
         answer = settled.get(path)
         assert answer.status_code == (404 if path == "/print/none" else 200), path
         assert f'<html lang="{language}">' in answer.text

@@ -24,9 +24,9 @@ from namewright.classbook.records import letter_positions
 PT_PER_MM = 72 / 25.4
 PHONE = {"viewport": {"width": 360, "height": 740}, "has_touch": True, "is_mobile": True}
 RULES = {"runOnly": ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"]}
-SCREENS = ("/", "/class", "/class/list", "/class/list?new=1", "/now", "/lines", "/seen", "/child/1/lines",
-           "/child/1/seen", "/class/week", "/class/next", "/class/beats", "/class/erase", "/child/1/home?in=es",
-           "/screen?child=1", "/print/pages?what=sheets&child=1", "/nowhere",
+SCREENS = ("/class", "/class?child=1&all=1", "/class?for=everyone", "/class/list", "/class/list?new=1", "/now",
+           "/seen", "/child/1/settings", "/child/1/seen", "/class/week", "/class/next", "/class/beats", "/class/erase",
+           "/child/1/home?in=es", "/print/pages?what=sheets&child=1", "/nowhere",
            "/child/1/made?size=4x6", "/child/1/made?size=practice", "/seen?by=table")
 NewPage = Callable[..., Any]
 
@@ -55,10 +55,10 @@ def test_the_key_goes_out_of_the_address(class_file: Path, browser: Any) -> None
         page = mine.new_page()
         page.set_default_timeout(20_000)
         page.goto(running.way_in)
-        assert page.url == f"{running.address}/"
+        assert page.url == f"{running.address}/class/list"
         assert not page.evaluate("document.cookie")
         page.reload()
-        page.get_by_role("heading", name="Print for a whole class").wait_for()
+        page.locator("textarea[name=text]").wait_for()
         tab = mine.new_page()
         tab.goto(f"{running.address}/class/list")
         tab.locator("textarea[name=text]").wait_for()
@@ -67,8 +67,8 @@ def test_the_key_goes_out_of_the_address(class_file: Path, browser: Any) -> None
         assert "Only who started the program" in page.inner_text("main")
         page.set_content(f'<a href="{running.way_in}">come in</a>')  # a link on a page from elsewhere
         page.click("a")
-        page.get_by_role("heading", name="Print for a whole class").wait_for()
-        assert page.url == f"{running.address}/"
+        page.locator("textarea[name=text]").wait_for()
+        assert page.url == f"{running.address}/class/list"
         mine.close()
         others.close()
 
@@ -93,7 +93,6 @@ def test_the_teacher_prints_the_class(program: Program, new_page: NewPage) -> No
     """Paste a messy list, mend a line in place, choose A4, see the page, print: one PDF, a page a child."""
     page = new_page()
     page.goto(program.address)
-    page.get_by_role("link", name="Print for a whole class").click()
     page.get_by_label("Your list").fill(MESSY)
     page.get_by_text("7 children were found").wait_for()
     page.get_by_label("Your list").fill(MESSY.replace("Katla Pruner", "Katla Pruner-Esk L") + "Wenna Praske")
@@ -101,43 +100,54 @@ def test_the_teacher_prints_the_class(program: Program, new_page: NewPage) -> No
     page.get_by_role("button", name="Save this class").click()
     page.get_by_text("The class is saved: 8 children.").wait_for()
     preview = page.locator("#preview")
-    page.get_by_label("Paper").select_option("a4")
+    page.get_by_role("link", name="For everyone").click()
+    page.get_by_label("Paper", exact=True).select_option("a4")
     page.locator("#preview[src*='210%20297']").wait_for()
     box = preview.bounding_box()
     assert box["height"] / box["width"] == pytest.approx(297 / 210, rel=0.01)
-    page.get_by_label("The page for the adult").uncheck()
-    page.get_by_role("button", name="Make the pages").click()
+    page.get_by_text("Changed and not kept yet: everyone.").wait_for()
+    page.get_by_text("8 pages").wait_for()
+    page.get_by_role("button", name="Open PDF").click()
     link = page.get_by_role("link", name="Open the PDF")
     link.wait_for()
-    page.get_by_text("Everyone you chose is in it.").wait_for()
     pdf = fetched(page, link.get_attribute("href"))
     assert len(pdf.pages) == 8
     assert size_mm(pdf) == pytest.approx((210, 297), abs=0.05)
     assert {one.title for one in pdf.outline} >= {"Ottilka", "Wenna", "Íñigo"}  # type: ignore[union-attr]
-    page.goto(program.address + "/class")
-    assert page.get_by_label("Paper").input_value() == "a4"
+    page.get_by_role("button", name="Keep", exact=True).click()
+    page.get_by_text("Kept. It holds from now on.").wait_for()
+    page.goto(program.address + "/class?for=everyone")
+    assert page.get_by_label("Paper", exact=True).input_value() == "a4"
 
 
 def test_the_teacher_chooses_forms_by_their_pictures(program: Program, new_page: NewPage) -> None:
     """A form of a letter is chosen from its picture, the page follows, and it is chosen still after it was kept."""
     page = new_page()
     settle(page, program.address)
-    page.get_by_text("Forms of letters").click()
-    page.get_by_role("group", name="a", exact=True).get_by_role("radio", name="with two storeys").check()
+    page.get_by_role("link", name="For everyone").click()
+    page.locator("#all").get_by_text("More about the letters").click()
+    letter = page.locator("#all").get_by_role("group", name="a", exact=True)
+    letter.get_by_role("radio", name="with two storeys").check()
     page.locator("#preview[src^='data:']").wait_for()
-    page.get_by_text("Rows to go over, before copying").click()
-    page.get_by_label("Dots far apart").check()
+    page.locator("#all").get_by_text("More about the page").click()
+    page.locator("#all").get_by_label("Dots far apart").check()
     page.locator("#preview[src*='wide-dots']").wait_for()
-    page.get_by_role("button", name="Save these choices").click()
-    page.get_by_text("The choices are saved for the class.").wait_for()
-    assert page.get_by_role("group", name="a", exact=True).get_by_role("radio", name="with two storeys").is_checked()
-    assert page.get_by_label("Dots far apart").is_checked()
+    page.get_by_role("button", name="Keep", exact=True).click()
+    page.get_by_text("Kept. It holds from now on.").wait_for()
+    page.reload()
+    page.get_by_role("link", name="For everyone").click()
+    page.locator("#all").get_by_text("More about the letters").click()
+    page.locator("#all").get_by_text("More about the page").click()
+    form = page.locator("#all").get_by_role("group", name="a", exact=True)
+    assert form.get_by_role("radio", name="with two storeys").is_checked()
+    assert page.locator("#all").get_by_label("Dots far apart").is_checked()
 
 
 def test_the_teacher_plans_a_week(program: Program, new_page: NewPage) -> None:
     """A doubtful name is clapped at one tap, two children never sit together, and the plan is one PDF."""
     page = new_page()
     settle(page, program.address)
+    page.get_by_text("More", exact=True).click()
     page.get_by_role("link", name="Beats to clap").click()
     page.get_by_role("button", name="Ottilka is clapped Ot-til-ka").click()
     page.get_by_text("Saved for Ottilka.").wait_for()
@@ -162,6 +172,7 @@ def test_the_teacher_makes_next_months_sheets(class_file: Path, program: Program
         for child, day in product((1, 2), ("2026-03-02", "2026-03-05")):
             book.observe(child, day, letter_positions(book.child(child).child.practice))
     page.goto(program.address + "/class")
+    page.get_by_text("More", exact=True).click()
     page.get_by_role("link", name="Next month").click()
     page.get_by_label("Ottilka: from full to partial support.").uncheck()
     page.get_by_role("button", name="Make the sheets").click()
@@ -179,21 +190,20 @@ def test_a_page_left_open_from_one_class_changes_nothing_in_another(class_file: 
     with Program(class_file, port_of_its_own()) as first:
         settle(page, first.address)
         page.goto(first.address + "/child/1/lines")
-        page.get_by_label("Line height", exact=True).last.fill("31")
+        page.get_by_role("textbox", name="Line height", exact=True).fill("31")
         first.kill()
         with Program(other, first.port) as second:
             settle(new_page(), second.address)
             before = other.read_bytes()
-            page.get_by_role("button", name="Save for Ottilka").click()
-            page.get_by_role("heading", name="This page belongs to another class").wait_for()
-            assert "other.db" in page.inner_text("main")
+            page.get_by_role("button", name="Keep", exact=True).click()
+            page.get_by_text("This page belongs to another class").wait_for()
             assert other.read_bytes() == before
             second.kill()
         with Program(class_file, first.port):
-            page.get_by_role("button", name="Send it again").click()
-            page.get_by_role("heading", name="The program was restarted").wait_for()
-            page.get_by_role("button", name="Send it again").click()
-            page.get_by_text("Line height: as the class became 31").wait_for()
+            page.get_by_role("button", name="Keep", exact=True).click()
+            page.get_by_text("Kept. It holds from now on.").wait_for()
+            with Classbook.open(class_file) as book:
+                assert book.settings_of(1) == {"line_height": "31"}
 
 
 def test_a_child_is_erased_by_keyboard_on_a_phone(class_file: Path, program: Program, new_page: NewPage) -> None:
@@ -218,9 +228,9 @@ def test_what_is_changed_before_the_script_runs_counts(program: Program, new_pag
     page = new_page()
     settle(page, program.address)
     held: list[Any] = []
-    page.route("**/page.js", lambda route: held.append(route))
-    page.goto(program.address + "/class", wait_until="commit")
-    page.get_by_label("Paper").select_option("a4")
+    page.route("**/desk.js", lambda route: held.append(route))
+    page.goto(program.address + "/class?for=everyone", wait_until="commit")
+    page.get_by_label("Paper", exact=True).select_option("a4")
     assert held
     held[0].continue_()
     page.locator("#preview[src*='210%20297']").wait_for()
@@ -231,22 +241,23 @@ def test_a_page_that_nobody_touched_asks_for_nothing(program: Program, new_page:
     page, asked = new_page(), []
     settle(page, program.address)
     page.on("request", lambda request: asked.append(request.url))
-    for path in ("/class", "/child/1/lines", "/class/list"):
+    for path in ("/class", "/class?child=1&all=1", "/class/list"):
         page.goto(program.address + path)
         page.wait_for_load_state("networkidle")
-    assert not [url for url in asked if "trial=" in url or "line_height=" in url or "part=lines" in url]
+    assert not [url for url in asked if "draft" in url or "kind=" in url.partition("page.svg")[2] or "part=" in url]
 
 
 def test_the_specialist_finds_a_line_height(program: Program, new_page: NewPage) -> None:
-    """Move the slider, see the row at true size on a measured screen, keep it, print it, take it back."""
+    """Measure the screen, move the slider, see the row at true size beside the class's, keep it, take it back."""
     page = new_page()
     settle(page, program.address)
-    page.goto(program.address + "/screen?child=1")
-    page.get_by_role("slider").fill("428")  # 85.60 mm: five pixels a millimetre on this screen
+    page.goto(program.address + "/class?child=1")
+    page.get_by_text("Before and after, at true size").click()
+    page.get_by_role("button", name="Measure this screen").click()
+    page.get_by_role("slider", name="Size of the outline").fill("428")  # 85.60 mm: five pixels a millimetre here
     page.get_by_role("button", name="The outline fits the card").click()
     box = page.locator("[data-card]").bounding_box()
     assert box["height"] / box["width"] == pytest.approx(53.98 / 85.60, rel=0.01)
-    page.get_by_role("link", name="Back to the lines").click()
     page.get_by_role("slider", name="Line height").fill("30")
     until(page, """(() => {
         const row = document.querySelector('#own-row'), svg = decodeURIComponent(row.src);
@@ -258,17 +269,17 @@ def test_the_specialist_finds_a_line_height(program: Program, new_page: NewPage)
     view = re.search(r'viewBox="0 0 ([\d.]+) ([\d.]+)"', svg)
     assert view
     assert wide == pytest.approx(5 * float(view[1]), abs=1)
-    lines = re.findall(r'class="(topline|baseline)"[^>]* y1="([\d.]+)"', svg)
-    assert float(lines[1][1]) - float(lines[0][1]) == pytest.approx(30, abs=0.01)
+    page.keyboard.press("Escape")
     page.get_by_label("Your initials").fill("RK")
-    page.get_by_role("button", name="Save for Ottilka").click()
-    page.get_by_text("Saved for Ottilka.").wait_for()
+    page.get_by_role("button", name="Keep", exact=True).click()
+    page.get_by_text("Kept. It holds from now on.").wait_for()
+    page.get_by_text("What was changed, and by whom").click()
     page.get_by_text("Line height: as the class became 30").wait_for()
     pdf = fetched(page, "/child/1/sheet.pdf")
     assert size_mm(pdf) == pytest.approx((215.9, 279.4), abs=0.05)
     page.get_by_role("button", name=re.compile("Undo the change")).click()
     page.get_by_text("It is as it was before.").wait_for()
-    assert page.get_by_role("spinbutton", name="Line height").input_value() == ""
+    assert page.get_by_role("textbox", name="Line height").input_value() == ""
 
 
 def violations(page: Any, address: str, width: int, options: dict[str, Any]) -> list[tuple[object, ...]]:
@@ -340,8 +351,6 @@ def test_the_keyboard_alone_prints_the_class(program: Program, new_page: NewPage
                 return
         raise AssertionError(f"{name} is not reached by Tab")
 
-    tab_to("Print for a whole class")
-    page.keyboard.press("Enter")
     page.get_by_label("Your list").wait_for()
     assert page.evaluate("document.activeElement.id") == "text"
     page.keyboard.insert_text(MESSY)
@@ -349,10 +358,9 @@ def test_the_keyboard_alone_prints_the_class(program: Program, new_page: NewPage
     tab_to("Save this class")
     page.keyboard.press("Enter")
     page.get_by_text("The class is saved").wait_for()
-    tab_to("Make the pages")
+    assert page.evaluate("document.activeElement.textContent") == "Open PDF"
     page.keyboard.press("Enter")
-    page.get_by_role("link", name="Open the PDF").wait_for()
-    page.locator("a.main:focus", has_text="Open the PDF").wait_for()
+    page.locator("a.do:focus", has_text="Open the PDF").wait_for()
     assert len(fetched(page, page.evaluate("document.activeElement.href")).pages) >= 7
 
 
@@ -360,23 +368,26 @@ def test_the_browser_prints_the_same_pages(program: Program, new_page: NewPage) 
     """Printed by the browser, without a PDF library, each page is exactly a sheet, and there is none too many."""
     page = new_page()
     settle(page, program.address)
+    page.evaluate("print = () => { document.documentElement.dataset.printed = 'yes'; }")
+    page.get_by_role("link", name="For everyone").click()
     for paper, size in (("a4", (210, 297)), ("letter", (215.9, 279.4))):
-        page.goto(program.address + "/class")
-        page.get_by_label("Paper").select_option(paper)
-        page.get_by_label("The page for the adult").uncheck()
-        page.get_by_role("button", name="Print from the browser").click()
-        page.wait_for_url("**/print/pages*")
+        page.get_by_label("Paper", exact=True).select_option(paper)
+        page.get_by_role("button", name="Print", exact=True).click()
+        page.locator("html[data-printed]").wait_for()
         pdf = PdfReader(io.BytesIO(page.pdf(prefer_css_page_size=True)))
         assert len(pdf.pages) == 7
         assert size_mm(pdf) == pytest.approx(size, abs=0.3)  # Chromium rounds a page to whole CSS pixels
-        assert "Pages to print" not in pdf.pages[0].extract_text()
+        assert "Open PDF" not in pdf.pages[0].extract_text()
+        page.evaluate("delete document.documentElement.dataset.printed")
 
 
 def test_without_scripts_the_class_is_printed_too(program: Program, new_page: NewPage) -> None:
     """Where JavaScript is switched off the same forms do the same."""
     page = new_page(java_script_enabled=False)
     settle(page, program.address)
-    page.get_by_role("button", name="Make the pages").click()
+    page.get_by_role("link", name="Íñigo", exact=True).click()
+    page.get_by_role("heading", name="Íñigo").wait_for()
+    page.get_by_role("button", name="Open PDF").click()
     page.get_by_role("link", name="Open the PDF").wait_for()
 
 
@@ -397,9 +408,9 @@ def test_a_killed_program_loses_nothing(class_file: Path, new_page: NewPage) -> 
             page.get_by_role("button", name="Save this class").click()
             page.get_by_role("button", name="Send it again").click()
             page.get_by_text("The class is saved: 8 children.").wait_for()
-            assert page.locator(".members > li").count() == 8
+            assert page.locator("#rows > li").count() == 8
             page.reload()
-            assert page.locator(".members > li").count() == 8
+            assert page.locator("#rows > li").count() == 8
 
 
 def test_a_program_says_nothing_about_children(class_file: Path, new_page: NewPage) -> None:

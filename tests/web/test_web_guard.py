@@ -46,7 +46,7 @@ def test_foreign_origin(settled: Visitor, origin: str) -> None:
 def test_foreign_site_without_origin(settled: Visitor) -> None:
     """A picture or script asked for by a page elsewhere is refused by Sec-Fetch-Site; a link to us may be followed."""
     assert settled.get("/picture/1/page.svg", Sec_Fetch_Site="cross-site", Sec_Fetch_Mode="no-cors").status_code == 403
-    assert settled.get("/", Sec_Fetch_Site="cross-site", Sec_Fetch_Mode="navigate").status_code == 200
+    assert settled.get("/class", Sec_Fetch_Site="cross-site", Sec_Fetch_Mode="navigate").status_code == 200
 
 
 def every_change(app: App) -> list[str]:
@@ -64,8 +64,8 @@ def test_no_change_without_token(settled: Visitor) -> None:
         for token in ("", "abc.def", old):
             answer = settled.post(path, {"letters": "ka", "line_height": "30", "after": "0"}, token=token)
             assert answer.status_code == 403, (path, token)
-    assert "data-once" not in settled.get("/child/1/lines").text
-    assert "Nothing has been changed" in settled.get("/child/1/lines").text
+    assert "data-once" not in settled.get("/class?child=1").text
+    assert "Nothing has been changed" in settled.get("/class?child=1").text
 
 
 def test_an_old_form_is_shown_again_with_what_was_typed(settled: Visitor) -> None:
@@ -159,7 +159,7 @@ def test_a_shared_class_asks_for_the_passphrase(class_file: Path) -> None:
     inside = guest.post("/gate", {"passphrase": "three quiet herons"}, token=token)
     assert "HttpOnly" in inside.headers["Set-Cookie"]
     assert "SameSite=Strict" in inside.headers["Set-Cookie"]
-    assert guest.get("/").status_code == 200
+    assert guest.get("/class/list").status_code == 200
     assert guest.post("/gate/leave", {}).headers["Location"] == "/gate"
     assert guest.get("/").headers["Location"] == "/gate"
     assert guest.get("/alive").status_code == 204  # the key of this start still tells its keeper that it answers
@@ -257,12 +257,13 @@ def test_the_key_goes_from_the_address_into_a_cookie(class_file: Path) -> None:
     led = app.test_client().get(way_in, headers=elsewhere)
     assert led.status_code == 200
     assert 'content="0;url=/?told=a"' in led.text
-    assert client.get("/", headers={"Host": HOST}).status_code == 200
+    assert client.get("/class/list", headers={"Host": HOST}).status_code == 200
 
 
 def test_no_title_of_the_browser_names_a_child(settled: Visitor) -> None:
     """The browser keeps titles in its history; the heading on the page may say whose page it is."""
-    for path in ("/child/1/lines", "/child/1/seen", "/child/1/home", "/class", "/class/list", "/now", "/class/erase"):
+    for path in ("/class?child=1", "/child/1/settings", "/child/1/seen", "/child/1/home", "/class",
+                 "/class/list", "/now", "/class/erase"):
         page = settled.get(path).text
         assert "Ottilka" in page
         assert "Ottilka" not in page.partition("<title>")[2].partition("</title>")[0]

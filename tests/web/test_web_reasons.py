@@ -30,13 +30,14 @@ def test_reasons_on_spanish_screens_are_spanish(spanish: Visitor) -> None:
     long = "Maximiliana" * 4
     spanish.keep(f"春 Brane\n{long} Vost\nKirrin Dolt\n")
     answers = [spanish.get(finished(spanish, spanish.post("/print", {"what": ["sheets", "cards"], "who": "all",
-                                                                     "line_height": "30"}))),
+                                                                     "draft-class": "line_height=30"}))),
                spanish.get("/child/1/card.pdf"), spanish.get("/picture/1/page.svg"), spanish.get("/child/1/sheet.pdf"),
                spanish.post("/now", {"letters": "天", "size": "sheet"}),
                spanish.post("/class/choices", {"letters.slant": "40"}),
                spanish.post("/child/3/lines", {"line_height": "900", "after": "0"}),
                spanish.post("/child/3/seen", {"day": "ayer", "letter": "0", "once": "a"})]
-    for answer, words in zip(answers, (*["Nuestras letras no tienen"] * 5, "Elija de 0 a 15", "Elija de 8 a 80",
+    for answer, words in zip(answers, ("Nuestras letras no pueden escribir",
+                                       *["Nuestras letras no tienen"] * 4, "Elija de 0 a 15", "Elija de 8 a 80",
                                        "no es un día"), strict=True):
         assert words in answer.text
         assert not any(english in answer.text for english in ENGLISH)

@@ -156,10 +156,16 @@ class Visitor:
     def post(self, path: str, data: Mapping[str, str | Sequence[str]], *, token: str | None = None,
              mark: str | None = None, **headers: str) -> TestResponse:
         """Send a form, with token and mark of the class from the first page unless given; an empty one is not sent."""
-        first = self.get("/gate" if self.client.application.config["PASSPHRASE"] else "/").text
+        first = self.get("/gate" if self.client.application.config["PASSPHRASE"] else "/class/list").text
         token, mark = token_in(first) if token is None else token, mark_in(first) if mark is None else mark
         form = {**data, **{key: text for key, text in (("token", token), ("class", mark)) if text}}
         return self.client.post(path, data=form, headers={"Host": HOST, "Origin": f"http://{HOST}", **_named(headers)})
+
+    def arrive(self, answer: TestResponse) -> str:
+        """Return the page that an answer leads to, however often it is led on."""
+        while answer.status_code == 302:
+            answer = self.get(answer.headers["Location"])
+        return answer.text
 
     def keep(self, text: str) -> TestResponse:
         """Keep a list of names."""
@@ -179,7 +185,7 @@ def _named(headers: Mapping[str, str]) -> dict[str, str]:
 def finished(visitor: Visitor, answer: TestResponse) -> str:
     """Wait until the PDF that an answer leads to is made; return the path of its page."""
     assert answer.status_code == 302, answer.text[:500]
-    where = answer.headers["Location"]
+    where = answer.headers["Location"].partition("?")[0]
     for _ in range(600):
         if "data-finished" in visitor.get(where + "/state").text:
             return where

@@ -11,12 +11,13 @@ from flask import Response, request
 from markupsafe import Markup
 
 from namewright.making.request import Request
+from namewright.message import Problem
 from namewright.output.pdf import write_pdf
 from namewright.output.svg import page_svg
 from namewright.pages.growth import day_said
 from namewright.pages.page import Page
 from namewright.web.desk import desk
-from namewright.web.requests import drawn
+from namewright.web.requests import CannotDraw, drawn
 from namewright.web.screen_language import language_of
 from namewright.wording import wording
 
@@ -28,9 +29,24 @@ def svg(text: str) -> Response:
     return Response(text, mimetype="image/svg+xml")
 
 
-def picture_of(request: Request) -> Response:
-    """Draw the first page of a request, kept for who asks again. Raises CannotDraw."""
-    return svg(desk().picture(("page", request), lambda setter: page_svg(drawn(setter, request)[0])))
+def picture_of(request: Request, number: int = 1) -> Response:
+    """Draw a page of a request, the last where there are not so many; how many there are stands in a header.
+
+    Pages are kept for who asks again. Raises CannotDraw.
+    """
+    made = pages_of(request)
+    at = min(max(number, 1), len(made)) - 1
+    answer = svg(desk().picture(("page", request, at), lambda _: page_svg(made[at])))
+    answer.headers["Pages"] = str(len(made))
+    return answer
+
+
+def pages_of(request: Request) -> tuple[Page, ...]:
+    """Return the pages of a request, laid out once. Raises CannotDraw, also where there is none."""
+    made = desk().picture(("pages", request), lambda setter: drawn(setter, request))
+    if not made:
+        raise CannotDraw(Problem("web.desk.no_page"))
+    return made
 
 
 def pdf_of(made: Iterable[Page], language: str) -> bytes:

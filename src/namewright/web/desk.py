@@ -18,19 +18,30 @@ from flask import abort, current_app, g
 
 from namewright.classbook import BookChild, Classbook, ClassbookError, grouping
 from namewright.classbook.connect import Stamp, stamp_of
+from namewright.making.request import Request
 from namewright.message import Message
+from namewright.pages.page import Page
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.ordering import Order, Planned, completed, order_class
 from namewright.practice.wishes import NO_WISHES, Wishes
 from namewright.settings import Support
 from namewright.store import Store
-from namewright.web.jobs import Jobs
+from namewright.web.jobs import Jobs, Missed
 
 KEY = "namewright"
 _KEPT_PICTURES = 200
 _KEPT_TOLD = 100
 _KEPT_ORDERS = 4
-Drawn = TypeVar("Drawn", str, bytes)
+_KEPT_COUNTS = 3000
+Drawn = TypeVar("Drawn", str, bytes, tuple[Page, ...])
+
+
+@dataclass(frozen=True, slots=True)
+class Counted:
+    """How many pages a request has, and who is on none of them."""
+
+    pages: int
+    missed: tuple[Missed, ...] = ()
 
 
 @dataclass
@@ -41,8 +52,9 @@ class Desk:
     setter: Typesetter = field(default_factory=Typesetter)
     jobs: Jobs = field(default_factory=Jobs)
     lock: Lock = field(default_factory=Lock)
-    _pictures: Store[str, str | bytes] = field(default_factory=lambda: Store(_KEPT_PICTURES))
+    _pictures: Store[str, object] = field(default_factory=lambda: Store(_KEPT_PICTURES))
     _orders: Store[tuple[object, ...], tuple[Planned, ...]] = field(default_factory=lambda: Store(_KEPT_ORDERS))
+    _counts: Store[Request, Counted] = field(default_factory=lambda: Store(_KEPT_COUNTS))
     _told: Store[str, tuple[Message, ...]] = field(default_factory=lambda: Store(_KEPT_TOLD))
     _erasures: int | None = None
     _known: Stamp | None = None
@@ -64,6 +76,7 @@ class Desk:
             self._erasures = erasures
             self._pictures.clear()
             self._orders.clear()
+            self._counts.clear()
             self._told.clear()
         self.jobs.forget()
 
@@ -81,8 +94,17 @@ class Desk:
         elif self._erasures != erasures:
             self.forget(erasures)
 
+    def counted(self, asked: Request) -> Counted | None:
+        """Return how many pages a request has; None where they were not counted yet."""
+        return self._counts.find(asked)
+
+    def count(self, asked: Request, how: Callable[[Request, Typesetter], Counted]) -> Counted:
+        """Return the same, counted when it is first asked for."""
+        with self.lock:
+            return self._counts.get(asked, lambda: how(asked, self.setter))
+
     def picture(self, asked: object, make: Callable[[Typesetter], Drawn]) -> Drawn:
-        """Return a picture, as SVG or a small PDF, made when first asked for. Raises what ``make`` raises."""
+        """Return a picture, or the pages it is of, made when first asked for. Raises what ``make`` raises."""
         key = hashlib.sha256(repr(asked).encode()).hexdigest()
         with self.lock:
             return cast(Drawn, self._pictures.get(key, lambda: make(self.setter)))
@@ -164,10 +186,10 @@ class Member:
         return self.one.child.label
 
 
-def members() -> tuple[Member, ...]:
-    """Return the class in the order set for it."""
+def members(settings: Mapping[str, str] | None = None) -> tuple[Member, ...]:
+    """Return the class in the order set for it, or in that of other settings."""
     children = book().children()
-    settings = class_settings()
+    settings = class_settings() if settings is None else settings
     by, support = Order(settings.get("order", Order.PRACTICE)), Support(settings.get("support", Support.FULL))
     ordered = desk().order(children, by, support, settings.get("language", "en"), book().groups(),
                            grouping.wishes(book(), children), settings.get("names_in"))

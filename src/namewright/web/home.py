@@ -1,25 +1,24 @@
-"""The first page, its three doors, the language of the screens, and the drawings in our own letters."""
+"""Where one comes in, the language of the screens, and the drawings in our own letters."""
 
 from __future__ import annotations
 
-from flask import Blueprint, Response, abort, redirect, render_template, request, url_for
+from flask import Blueprint, Response, abort, redirect, request, url_for
 from werkzeug.wrappers import Response as BaseResponse
 
 from namewright.web import screen_language
 from namewright.web.answers import svg
 from namewright.web.desk import book, desk
 from namewright.web.letter_forms import LETTERS
-from namewright.web.row_pictures import art_svg, form_svg, mark_svg
+from namewright.web.row_pictures import form_svg, mark_svg
 
 pages = Blueprint("home", __name__)
 _YEAR_S = 365 * 24 * 3600
-ART = ("class", "now", "lines")
 
 
 @pages.get("/")
-def first() -> str:
-    """Show three doors for three people."""
-    return render_template("home.html", count=len(book().children()), file=desk().path.name)
+def first() -> BaseResponse:
+    """Lead to the class, or to the place to paste one; what was to be told comes along."""
+    return redirect(url_for("room.show" if book().children() else "roster.show", told=request.args.get("told")))
 
 
 @pages.post("/language")
@@ -42,14 +41,6 @@ def _safe_place(path: str) -> str:
 def alive() -> tuple[str, int]:
     """Say that the program answers."""
     return "", 204
-
-
-@pages.get("/art/<which>.svg")
-def art(which: str) -> Response:
-    """Draw the picture on a door."""
-    if which not in ART:
-        abort(404)
-    return svg(desk().picture(("art", which), lambda setter: art_svg(setter, which)))
 
 
 @pages.get("/art/<letter>/<form>.svg")

@@ -26,6 +26,20 @@ _KEPT = 64
 _IN_MEMORY_BYTES = 500_000
 
 
+@dataclass(frozen=True, slots=True)
+class Missed:
+    """A child that was not made, and why: on which line of the list, by which number of the class.
+
+    ``letters`` says that our letters cannot draw the name: the way out is on the list.
+    """
+
+    label: str
+    line: int
+    child: int | None
+    reason: Message
+    letters: bool = False
+
+
 @dataclass
 class Job:
     """One PDF on its way: ``done`` of ``total`` steps, a step being a child or a page about the class.
@@ -41,7 +55,7 @@ class Job:
     pages: int = 0
     finished: bool = False
     problem: Field = ""
-    missed: list[Message] = field(default_factory=list)
+    missed: list[Missed] = field(default_factory=list)
     remarks: list[Message] = field(default_factory=list)
     file_name: str = ""
     _file: IO[bytes] | None = None

@@ -1,74 +1,122 @@
-"""Printing: an order becomes one PDF made in the background, or pages on the screen that the browser prints."""
+"""Printing: an order becomes a PDF made in the background, or pages on the screen that the browser prints.
+
+What children get and what is for the adult alone are two PDFs. The desk asks for parts of a page (``Accept:
+text/x-part``) and shows them in its bar; without scripts the same forms lead to pages of their own.
+"""
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from itertools import islice
 
 from flask import Blueprint, Response, abort, redirect, render_template, request, url_for
+from werkzeug.datastructures import MultiDict
 from werkzeug.wrappers import Response as BaseResponse
 
-from namewright.classbook import ClassbookError
+from namewright.making.account import Account
 from namewright.making.make import Making
-from namewright.making.request import Request
-from namewright.message import Message, message
+from namewright.making.request import Kind, Request
+from namewright.message import Message, Problem, message
 from namewright.web import answers
 from namewright.web.answers import to_print
 from namewright.web.class_page import again
-from namewright.web.class_pdf import begin, missed, request_for
-from namewright.web.desk import desk, members
+from namewright.web.class_pdf import begin, made_aloud, missed, parted, request_for
+from namewright.web.counting import tally
+from namewright.web.desk import Member, book, desk
+from namewright.web.drafts import read_drafts
 from namewright.web.jobs import Job
 from namewright.web.requests import KINDS
-from namewright.web.settings_in_forms import keep_choices
 
 pages = Blueprint("printing", __name__)
 _MAX_ON_SCREEN = 60
+_PART = "text/x-part"
+Parts = list[tuple[Request, tuple[Kind, ...]]]
 
 
-def wanted(form: Mapping[str, str], lists: Mapping[str, list[str]]) -> Request:
-    """Return what a form asks to print, with the settings that are kept."""
-    chosen = frozenset(int(one) for one in lists["child"] if one.isdecimal())
-    only = "ticked" in (form.get("who"), form.get("only"))
-    return request_for([kind for kind in KINDS if kind in lists["what"]],
-                       [one for one in members() if not only or one.id in chosen])
+def wanted(form: MultiDict[str, str]) -> Parts:
+    """Return what a form asks to print, of what is kept with the form's drafts over it: children's, then adult's.
+
+    Raises Problem for settings that cannot be, and where nothing or nobody is asked for.
+    """
+    drafts = read_drafts(form)
+    kinds = [kind for kind in KINDS if kind in form.getlist("what")]
+    those = _those(form, drafts.members())
+    if not kinds or not those:
+        raise Problem("web.desk.nobody" if kinds else "web.desk.nothing")
+    return parted(request_for(kinds, those, drafts.settings()))
 
 
-def _lists() -> Mapping[str, list[str]]:
-    return {key: request.values.getlist(key) for key in ("child", "what")}
+def _those(form: MultiDict[str, str], everyone: Sequence[Member]) -> list[Member]:
+    """Return for whom a form asks: everyone, the ticked, one child, or a table (``table-2``)."""
+    who = form.get("who", "all")
+    if who == "ticked":
+        return [one for one in everyone if str(one.id) in form.getlist("child")]
+    if who == "one":
+        return [one for one in everyone if str(one.id) == form.get("one")]
+    if who.startswith("table-"):
+        return [one for one in everyone if f"table-{one.placed.group}" == who]
+    return list(everyone)
+
+
+def _for_the_bar() -> bool:
+    return _PART in request.headers.get("Accept", "")
 
 
 @pages.post("/print")
-def start() -> tuple[str, int] | BaseResponse:
-    """Keep the choices and begin to make the PDF; the same form sent twice makes one."""
+def start() -> str | tuple[str, int] | BaseResponse:
+    """Begin to make the PDF, or the two; the same form sent twice makes them once."""
     try:
-        keep_choices(request.form)
-    except ClassbookError as error:
-        return again(error)
-    asked = wanted(request.form, _lists())
-    problem = _problem(asked)
-    if problem:
-        return again(problem)
-    if "view" in request.form:
-        return redirect(url_for("printing.on_screen", what=asked.kinds, child=_ids(asked)))
-    return redirect(url_for("printing.job", key=begin(asked).id))
+        asked = wanted(request.form)
+        if "view" in request.form and not _for_the_bar():
+            return redirect(url_for("printing.on_screen", what=request.form.getlist("what"), child=_ids(asked)))
+        keys = [begin(*part).id for part in asked]
+    except Problem as error:
+        return _refused(error)
+    if _for_the_bar():
+        return _bar(keys)
+    return redirect(url_for("printing.job", key=keys[0], and_=keys[1:]))
 
 
-def _ids(asked: Request) -> list[int]:
-    on_line = {one.one.child.line: one.id for one in members()}
-    return [on_line[one.placed.child.line] for one in asked.members]
+def _refused(error: Problem) -> tuple[str, int]:
+    return (render_template("_bar_said.html", problem=error), 422) if _for_the_bar() else again(error)
 
 
-def _problem(asked: Request) -> Message | None:
-    if not asked.kinds:
-        return message("web.class.nothing")
-    return None if asked.members else message("web.class.nobody")
+def _ids(asked: Parts) -> list[int]:
+    on_line = _on_line()
+    return [on_line[one.placed.child.line] for one in asked[0][0].members]
+
+
+def _on_line() -> Mapping[int, int]:
+    return {one.child.line: one.id for one in book().children()}
+
+
+@pages.post("/print/count")
+def count() -> str | tuple[str, int]:
+    """Tell how many pages an order has, as far as they can be counted in a moment."""
+    try:
+        return render_template("_count.html", tally=tally(wanted(request.form), _on_line()))
+    except Problem as error:
+        return render_template("_bar_said.html", problem=error), 422
+
+
+@pages.get("/print/bar")
+def bar() -> str:
+    """Tell in the desk's bar how far the PDFs are."""
+    return _bar(request.args.getlist("job"))
+
+
+def _bar(keys: Sequence[str]) -> str:
+    found = [each for key in keys if (each := desk().jobs.get(key)) is not None]
+    return render_template("_bar_jobs.html", jobs=found, keys=keys,
+                           finished=all(each.finished for each in found))
 
 
 @pages.get("/print/<key>")
 def job(key: str) -> str | tuple[str, int]:
-    """Show how far a PDF is."""
+    """Show how far a PDF is, and one that is made with it."""
     found = desk().jobs.get(key)
-    return render_template("job.html", job=found), 200 if found else 404
+    also = [each for other in request.args.getlist("and_") if (each := desk().jobs.get(other)) is not None]
+    return render_template("job.html", job=found, also=also), 200 if found else 404
 
 
 @pages.get("/print/<key>/state")
@@ -94,9 +142,31 @@ def pdf(key: str) -> Response:
 
 
 @pages.get("/print/pages")
-def on_screen() -> str:
+def on_screen() -> str | tuple[str, int]:
     """Show the pages themselves, each as large as its paper, for the browser to print."""
-    asked = wanted({"who": "ticked"}, _lists())
-    making = Making(asked)
-    shown = [to_print(page) for page in islice(making.pages(), _MAX_ON_SCREEN)]
-    return render_template("print.html", shown=shown, missed=missed(making.account))
+    shown, told = _drawn(MultiDict([("who", "ticked"), *request.args.items(multi=True)]))
+    return render_template("print.html", shown=shown, missed=told)
+
+
+@pages.post("/print/sheets")
+def sheets() -> str | tuple[str, int]:
+    """Return the same pages for the desk, which hands them to the printer without leaving the screen."""
+    try:
+        shown, told = _drawn(request.form)
+    except Problem as error:
+        return render_template("_bar_said.html", problem=error), 422
+    return render_template("_sheets.html", shown=shown, missed=told, most=_MAX_ON_SCREEN)
+
+
+def _drawn(form: MultiDict[str, str]) -> tuple[list[tuple[str, object]], list[Message]]:
+    """Draw an order, children's pages before the adult's, as many as a screen holds."""
+    shown: list[tuple[str, object]] = []
+    told: list[Message] = []
+    for asked, silent in wanted(form):
+        account = Account()
+        making = Making(asked, account=account)
+        shown += [to_print(page) for page in islice(made_aloud(making, asked.kinds, silent),
+                                                    _MAX_ON_SCREEN - len(shown))]
+        told += [message("web.job.missed", label=one.label, reason=one.reason)
+                 for one in missed(account, _on_line(), asked.kinds)]
+    return shown, told

@@ -5,8 +5,6 @@ Millimetres, y down. Out of scope: how large a millimetre is on a screen (the br
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
-
 from namewright.letters.alphabet import MissingLetters
 from namewright.letters.choice import LetterChoice
 from namewright.lines.fit import DoesNotFit
@@ -46,27 +44,6 @@ def _row_page(setter: Typesetter, name: str, settings: SheetSettings) -> Page:
         inks = blocks.letters_at(setter, line, form, 2 * _EDGE_MM, baseline)
         items.append(blocks.ruled_row(name, form, ruling, _EDGE_MM, line.width_mm + 3 * _EDGE_MM, baseline, inks))
     return Page(line.width_mm + 4 * _EDGE_MM, 2 * (space.height_mm + _EDGE_MM), tuple(items))
-
-
-def art_svg(setter: Typesetter, which: str) -> str:
-    """Return a drawing for the first page, in the engine's own letters. Raises KeyError for one there is not."""
-    rows: Mapping[str, Sequence[tuple[str, Form, float]]] = {
-        "class": (("Wren", Form.SOLID, 8), ("Otto", Form.DOTTED, 8), ("Bo", Form.BLANK, 8)),
-        "now": (("Mi", Form.SOLID, 18),),
-        "lines": (("a", Form.SOLID, 8), ("a", Form.SOLID, 13), ("a", Form.SOLID, 20)),
-    }
-    items: list[Item] = []
-    x, y = 4.0, 3.0
-    for text, form, height in rows[which]:
-        ruling = custom_ruling(height, lines=_THREE)
-        line = setter.ruled(ruling).line(text)
-        wide = 20.0 if which == "lines" else 66.0
-        baseline = y + height if which == "class" else 28.0
-        indent = (wide - line.width_mm) / 2 if which == "lines" else 5.0
-        inks = blocks.letters_at(setter, line, form, x + indent, baseline)
-        items.append(blocks.ruled_row(text, form, ruling, x, x + wide, baseline, inks))
-        x, y = (x + wide + 3.0, y) if which == "lines" else (x, y + height + 5.0)
-    return page_svg(Page(74.0, 42.0, tuple(items)))
 
 
 def form_svg(setter: Typesetter, letter: str, form: str) -> str:

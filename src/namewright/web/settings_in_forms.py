@@ -2,14 +2,21 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 from werkzeug.datastructures import MultiDict
 
+from namewright.classbook import Save
 from namewright.classbook.keys import CHILD_KEYS, WORD_KEYS, checked_setting
+from namewright.tuning import KNOBS
 from namewright.web.desk import book, class_settings
 from namewright.web.letter_forms import fields_of
 
-PAGE_KEYS = ("paper", "ruling", "line_height", "support", "hand", "language", "landscape", "binding",
-             "colour", "sleeve", "tile_names", *WORD_KEYS)
+PAGE_KEYS = ("paper", "ruling", "support", "hand", "language", "landscape", "binding", "colour", "sleeve", "tile_names",
+             *(knob.key for knob in KNOBS), *WORD_KEYS)
+ORDER = "order"  # of the class; kept only where a form says it
+OTHER = "other"
+"""Chosen among the lines where the height is another: that of the field beside it, on lines drawn like ``like``."""
 
 
 def asked_settings(form: MultiDict[str, str]) -> dict[str, str]:
@@ -17,8 +24,8 @@ def asked_settings(form: MultiDict[str, str]) -> dict[str, str]:
 
     A form that shows a choice sends it, but a box that is not ticked sends nothing.
     """
-    settings, asked = dict(class_settings()), fields_of(form)
-    for key in PAGE_KEYS:
+    settings, asked = dict(class_settings()), asked_fields(form)
+    for key in _keys(asked):
         text = checked_setting(key, asked.get(key, ""), of_class=True)
         settings.pop(key, None)
         if text is not None:
@@ -26,10 +33,47 @@ def asked_settings(form: MultiDict[str, str]) -> dict[str, str]:
     return settings
 
 
-def keep_choices(form: MultiDict[str, str]) -> None:
-    """Keep the choices of a form for the class. Raises ClassbookError for one that cannot be."""
+def keep_choices(form: MultiDict[str, str]) -> Save | None:
+    """Keep the choices of a form for the class. Raises ClassbookError for one that cannot be, or was changed elsewhere.
+
+    Where the form says after which save it was opened (``after``), a newer one is not overwritten.
+    """
+    asked = asked_fields(form)
+    return book().set_class_settings({key: asked.get(key, "") for key in _keys(asked)}, who=form.get("who", ""),
+                                     after_save=after(form))
+
+
+def keep_own(child_id: int, form: MultiDict[str, str]) -> Save | None:
+    """Keep a child's settings; None where they are so already. Raises ClassbookError as ``keep_choices`` does.
+
+    What is so already needs no look at other windows: nothing would be overwritten.
+    """
+    wanted = {key: text for key, text in fields_of(form).items() if key in CHILD_KEYS}
+    asked, kept = own_settings(form), book().settings_of(child_id)
+    if all(kept.get(key) == asked.get(key) for key in wanted):
+        return None
+    return book().set_settings(child_id, wanted, who=form.get("who", ""), after_save=after(form))
+
+
+def after(form: MultiDict[str, str]) -> int | None:
+    """Return the save after which a form was opened, None where it does not say."""
+    text = form.get("after", "")
+    return int(text) if text.isdecimal() else None
+
+
+def _keys(asked: Mapping[str, str]) -> tuple[str, ...]:
+    return (*PAGE_KEYS, *((ORDER,) if ORDER in asked else ()))
+
+
+def asked_fields(form: MultiDict[str, str]) -> Mapping[str, str]:
+    """Return a form's settings; one control says the lines: a ruling, or a height of one's own."""
     asked = fields_of(form)
-    book().set_class_settings({key: asked.get(key, "") for key in PAGE_KEYS})
+    lines = asked.pop("lines", None)
+    if lines is None:
+        return asked
+    if lines == OTHER:
+        return {**asked, "ruling": asked.get("like", "")}
+    return {**asked, "ruling": lines, "line_height": ""}
 
 
 def own_settings(form: MultiDict[str, str]) -> dict[str, str]:

@@ -55,40 +55,6 @@ async function draw(image, address, said) {
   if (said) said.textContent = answer.ok ? "" : text;
 }
 
-// --- the class: the page follows the choices ---
-const room = one("form[data-class]");
-if (room) {
-  const image = one("#preview"), said = one("#preview-said");
-  const show = lively(() => {
-    const asked = new URLSearchParams();
-    for (const field of all("[data-live]", room)) {
-      if (!["checkbox", "radio"].includes(field.type) || field.checked) asked.append(field.name, field.value);
-    }
-    return draw(image, image.dataset.src + "&" + asked, said);
-  });
-  room.addEventListener("input", (event) => { if ("live" in event.target.dataset) show(); });
-  if (changed(room)) show();
-  for (const link of all("[data-look]")) link.addEventListener("click", (event) => {
-    event.preventDefault();
-    one(".members .looked")?.classList.remove("looked");
-    link.closest("li[id]").classList.add("looked");
-    image.dataset.src = link.dataset.look;
-    image.alt = link.dataset.alt;
-    one("#look").textContent = link.dataset.heading;
-    show();
-    if (one("#look").getBoundingClientRect().top < 0 || one("#look").getBoundingClientRect().top > innerHeight) one("#look").scrollIntoView();
-  });
-  const ticked = () => { one("input[name=who][value=ticked]", room).checked = true; };
-  for (const box of all("input[name=child]")) box.addEventListener("change", ticked);
-  const groups = one("[data-groups]");
-  if (groups) groups.hidden = false;
-  for (const button of all("[data-tick]")) button.addEventListener("click", () => {
-    const ids = button.dataset.tick.split(" ");
-    for (const box of all("input[name=child]")) box.checked = ids.includes(box.value);
-    ticked();
-  });
-}
-
 // --- a PDF on its way ---
 const job = one("[data-job]");
 if (job && !one("[data-finished]", job)) {
@@ -139,72 +105,6 @@ if (names) {
     if (at < 0) field.focus(); else shown[Math.min(at, shown.length - 1)]?.focus();
   });
   if (field.value) narrow();
-}
-
-// --- true size: how many of the page's pixels a millimetre takes, at the zoom of this moment ---
-const SCREEN = "namewright-pixels-per-mm";  // device pixels, so that zooming changes nothing
-const perMm = () => (Number(localStorage.getItem(SCREEN)) || 96 / 25.4 * devicePixelRatio) / devicePixelRatio;
-function trueSize(image) {
-  const width = image.naturalWidth;  // an SVG in mm is drawn at 96 pixels an inch unless told otherwise
-  if (width) image.style.width = width / (96 / 25.4) * perMm() + "px";
-}
-for (const image of all("[data-true]")) {
-  image.addEventListener("load", () => trueSize(image));
-  if (image.complete) trueSize(image);
-}
-addEventListener("resize", () => all("[data-true]").forEach(trueSize));
-const screenNote = one("[data-screen]");
-if (screenNote && localStorage.getItem(SCREEN)) screenNote.textContent = screenNote.dataset.fitted;
-
-const measure = one("[data-measure]");
-if (measure) {
-  measure.hidden = false;
-  const card = one("[data-card]"), slider = one("#card-size");
-  const fit = () => {
-    card.style.width = slider.value + "px";
-    card.style.height = slider.value * 53.98 / 85.60 + "px";
-  };
-  slider.value = 85.60 * perMm();
-  slider.addEventListener("input", fit);
-  for (const button of all("[data-step]", measure)) button.addEventListener("click", () => {
-    slider.value = Number(slider.value) + Number(button.dataset.step);
-    fit();
-  });
-  one("[data-measured]").addEventListener("click", () => {
-    localStorage.setItem(SCREEN, slider.value / 85.60 * devicePixelRatio);
-    const said = one("[data-kept]");
-    said.textContent = said.dataset.kept;
-  });
-  fit();
-}
-
-// --- one child's settings: slider and field are one, and the pictures follow ---
-const own = one("form[data-own]");
-if (own) {
-  const row = one("#own-row"), page = one("#preview"), said = one("#preview-said"), height = one("#own-said");
-  const asked = () => { const form = new FormData(own); for (const key of ["token", "class", "after", "who"]) form.delete(key); return new URLSearchParams(form); };
-  const showRow = lively(() => draw(row, row.dataset.src + "?" + asked(), null));
-  const showPage = lively(() => draw(page, page.dataset.src + "&" + asked(), said));
-  let wait;
-  const show = () => {
-    const typed = own.elements.line_height?.value;
-    height.textContent = typed ? typed + " mm" : "";
-    showRow();
-    clearTimeout(wait);
-    wait = setTimeout(showPage, 120);
-  };
-  for (const slider of all("[data-turns]", own)) {
-    const field = own.elements[slider.dataset.turns];
-    slider.hidden = false;
-    slider.addEventListener("input", () => { field.value = slider.value; });
-    field.addEventListener("input", () => { if (field.value) slider.value = field.value; });
-  }
-  for (const button of all("[data-clears]", own)) {
-    button.hidden = false;
-    button.addEventListener("click", () => { own.elements[button.dataset.clears].value = ""; show(); });
-  }
-  own.addEventListener("input", show);
-  if (changed(own)) show();
 }
 
 // --- the year: the newest days are in sight ---
