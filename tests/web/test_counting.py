@@ -26,18 +26,23 @@ def app(settled: Visitor) -> Iterator[Flask]:
         close_book()
 
 
+def counted_for(visitor: Visitor, form: dict[str, str | list[str]]) -> str:
+    """Ask for the count of an order until it is whole."""
+    told = ""
+    for _ in range(50):
+        told = visitor.post("/print/count", form).text  # type: ignore[arg-type]
+        if 'data-tally="whole"' in told:
+            break
+    return told
+
+
 @pytest.mark.parametrize("kinds", [["sheets"], ["tiles", "cards"],
                                    ["groups", "find", "plan", "answers"]])
 def test_as_many_are_counted_as_are_printed(settled: Visitor, kinds: list[str]) -> None:
     """All that the PDFs hold together, adult's and children's."""
-    form = {"what": kinds, "who": "all"}
-    told = ""
-    for _ in range(50):
-        told = settled.post("/print/count", form).text
-        if 'data-tally="whole"' in told:
-            break
-    counted = int(re.findall(r"(\d+) pages", told)[0])
-    answer = settled.post("/print", form)
+    form: dict[str, str | list[str]] = {"what": kinds, "who": "all"}
+    counted = int(re.findall(r"(\d+) pages", counted_for(settled, form))[0])
+    answer = settled.post("/print", form)  # type: ignore[arg-type]
     if "and_" in answer.headers["Location"]:
         keys = _made(settled, answer.headers["Location"])
     else:
@@ -58,7 +63,7 @@ def test_counting_stops_after_a_moment_and_goes_on(app: Flask) -> None:
 def test_who_cannot_be_made_is_told(visitor: Visitor) -> None:
     """By the name as it was typed, with the way to the line of the list."""
     visitor.keep("Kirrin Vost\nАнна Dolt\n")
-    told = visitor.post("/print/count", {"what": "sheets", "who": "all"}).text
+    told = counted_for(visitor, {"what": "sheets", "who": "all"})
     assert "One page" in told
     assert "Анна" in told
     assert "U+" not in told

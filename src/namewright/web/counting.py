@@ -58,7 +58,7 @@ def tally(asked: Iterable[tuple[Request, Sequence[Kind]]], ids: Mapping[int, int
 def _parts(asked: Request, silent: Sequence[Kind]) -> Iterator[Request]:
     """Yield the parts of a request; the last of a part's kinds is what is counted."""
     for kind in asked.kinds:
-        if kind not in FOR_EACH_CHILD:
+        if kind not in FOR_EACH_CHILD or kind is Kind.TILES:  # tiles of several children share a page
             yield replace(asked, kinds=(*(silent if kind is Kind.ANSWERS else ()), kind))
         elif kind in TO_KNOW:
             yield from (replace(asked, kinds=(kind,), members=(one,)) for one in asked.members)
