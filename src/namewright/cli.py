@@ -28,9 +28,17 @@ _COMMANDS = {
 
 def main(argv: Sequence[str] | None = None) -> int:
     """Run the command line; return its exit status."""
-    gc.set_threshold(50_000, 20, 20)  # few cycles are made here: looking for them 700 objects apart costs a tenth
+    gc.set_threshold(200_000, 20, 20)  # few cycles are made here: looking for them 700 objects apart costs a tenth
     open_streams()
-    words = sys.argv[1:] if argv is None else list(argv)
+    try:
+        return _answer(sys.argv[1:] if argv is None else list(argv))
+    finally:
+        if argv is None:  # the process ends: nothing that stands is looked through for cycles once more
+            gc.freeze()
+
+
+def _answer(words: Sequence[str]) -> int:
+    """Run what was typed; return the exit status, and say in a sentence what went wrong."""
     try:
         speak(words, os.environ)
         return _run(words)

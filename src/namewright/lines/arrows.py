@@ -9,12 +9,11 @@ from __future__ import annotations
 import math
 from bisect import bisect_right
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from functools import cached_property
 from itertools import pairwise
 from typing import NamedTuple
 
-from namewright.geometry import boxes
 from namewright.geometry.boxes import Box
 from namewright.geometry.points import Point, heading
 from namewright.geometry.polylines import length, point_at, reaches, steps
@@ -37,18 +36,23 @@ _FAR, _SHORT, _AWAY, _OVER = 0.35, 0.25, 0.5, 0.5  # costs, see ``places``; foun
 _OTHER_SIDE, _INSIDE = 0.12, 0.4
 
 
-@dataclass(frozen=True)  # without slots, so that points and box are worked out once
+@dataclass(frozen=True)  # without slots, so that its points are worked out once
 class Arrow:
     """An arrow: its shaft from tail to tip, and its two barbs."""
 
     shaft: tuple[Point, ...]
     left: Point
     right: Point
+    box: Box = field(init=False, compare=False, repr=False)  # of the centreline: asked of every place that is tried
 
     @property
     def path(self) -> tuple[Point, ...]:
         """Return the way of a pen that draws the arrow without a lift."""
         return (*self.shaft, self.left, self.shaft[-1], self.right)
+
+    def __post_init__(self) -> None:
+        xs, ys = zip(*self.shaft, self.left, self.right, strict=True)
+        object.__setattr__(self, "box", (min(xs), min(ys), max(xs), max(ys)))
 
     @cached_property
     def points(self) -> list[Point]:
@@ -56,11 +60,6 @@ class Arrow:
         tip = self.shaft[-1]
         parts = [*pairwise(self.shaft), (tip, self.left), (tip, self.right)]
         return [point for a, b in parts for point in steps(a, b, math.ceil(math.dist(a, b) / CLOSE_MM))]
-
-    @cached_property
-    def box(self) -> Box:
-        """Return the box of the arrow's centreline."""
-        return boxes.around(self.path)
 
 
 @dataclass(frozen=True, slots=True)

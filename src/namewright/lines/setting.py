@@ -169,6 +169,14 @@ class RuledLetters:
         bounds = boxes.joined(boxes.shifted(item.letter.bounds, item.x, 0.0) for item in placed)
         return SetLine(text, self.ruling, tuple(placed), bounds)
 
+    def letter(self, cluster: str) -> InkLetter:
+        """Return one letter of the ruling. Raises MissingLetters."""
+        return self._letter(cluster)[1]
+
+    def step(self, before: str, letter: str) -> float:
+        """Return how far in mm a letter's origin stands from that of the letter before it, set naturally."""
+        return self._step(self._letter(before)[0], self._letter(letter)[0], 0.0, 0)
+
     def _clusters(self, text: str) -> tuple[str, ...]:
         lost = self.alphabet.missing(text)
         if lost:

@@ -37,13 +37,16 @@ MIN_GAP = 32.0  # no two letters come nearer than this, however large the ruling
 class Profile:
     """A letter's silhouette: for each level the least and greatest x of its centreline, or None where empty.
 
-    The edges are those of what stands on the baseline: a tail that reaches under a neighbour is not one.
+    The edges are those of what stands on the baseline: a tail that reaches under a neighbour is not one. ``into_left``
+    and ``into_right`` are the silhouette as the eye takes it, no hollow deeper than ``_DEPTH``.
     """
 
     left: tuple[float | None, ...]
     right: tuple[float | None, ...]
     edge_left: float
     edge_right: float
+    into_left: tuple[float | None, ...]
+    into_right: tuple[float | None, ...]
 
 
 def profile(letter: Letter, tail: float = 1.0) -> Profile:
@@ -58,7 +61,10 @@ def profile(letter: Letter, tail: float = 1.0) -> Profile:
             _cover(left, right, *((a, b) if a[1] <= b[1] else (b, a)))
     lefts = tuple([x if x < math.inf else None for x in left])
     rights = tuple([x if x > -math.inf else None for x in right])
-    return Profile(lefts, rights, min(_standing(lefts)), max(_standing(rights)))
+    edge_left, edge_right = min(_standing(lefts)), max(_standing(rights))
+    return Profile(lefts, rights, edge_left, edge_right,
+                   tuple([None if x is None else min(x, edge_left + _DEPTH) for x in lefts]),
+                   tuple([None if x is None else max(x, edge_right - _DEPTH) for x in rights]))
 
 
 def _standing(side: Sequence[float | None]) -> list[float]:
@@ -147,10 +153,7 @@ def _optical(left: Profile, right: Profile, mean_gap: float) -> float:
 
     Where the two share no level (a hyphen and a comma, say) their edges count.
     """
-    insets = []
-    for a, b in zip(left.right, right.left, strict=True):
-        if a is not None and b is not None:
-            insets.append(max(a, left.edge_right - _DEPTH) - min(b, right.edge_left + _DEPTH))
+    insets = [a - b for a, b in zip(left.into_right, right.into_left, strict=True) if a is not None and b is not None]
     shared = sum(insets) / len(insets) if insets else left.edge_right - right.edge_left
     return shared + mean_gap
 
@@ -159,13 +162,13 @@ def _at_least(left: Profile, right: Profile, least: float) -> float:
     """Return the distance at which no two points of the letters are nearer than ``least``."""
     reach = int(least // _STEP)
     across = [math.sqrt(least * least - (rise * _STEP) ** 2) for rise in range(reach + 1)]
-    edges = [(level, b) for level, b in enumerate(right.left) if b is not None]
-    foremost = min(b for _, b in edges)
+    foremost = min([b for b in right.left if b is not None])
     needed = -math.inf
     for level, a in enumerate(left.right):
         if a is None or a - foremost + least <= needed:
             continue
-        for other, b in edges:
-            if abs(other - level) <= reach and a - b + across[abs(other - level)] > needed:
+        lowest = max(0, level - reach)
+        for other, b in enumerate(right.left[lowest:level + reach + 1], lowest):
+            if b is not None and a - b + across[abs(other - level)] > needed:
                 needed = a - b + across[abs(other - level)]
     return needed

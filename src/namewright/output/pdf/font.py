@@ -81,10 +81,9 @@ def glyph(cluster: str) -> Glyph:
     if cluster == _SPACE:
         return Glyph(_SPACE_WIDTH, b"", (0, 0, 0, 0))
     case, inker = _case()
-    pairs = [case.line(cluster + after).letters for after in _AFTER]
-    fragment = inker.letter(pairs[0][0].letter)
+    fragment = inker.letter(case.letter(cluster))
     x0, y0, x1, y1 = (round(mm * UNIT) for mm in fragment.bounds)
-    advance = max(following.x - first.x for first, following in pairs)
+    advance = max(case.step(cluster, after) for after in _AFTER)
     return Glyph(_SIZE * round(advance * UNIT / _SIZE), operators(fragment.data), (x0, -y1, x1, -y0))
 
 
