@@ -97,7 +97,15 @@ class Ink:
 
     @cached_property
     def _box(self) -> Box:
-        return boxes.grown(boxes.joined([piece.bounds() for piece in self.pieces]), self.style.width_mm / 2)
+        x0, y0, x1, y1 = zip(*[(x + left, y + top, x + right, y + bottom)  # added up sooner than asked piece by piece
+                               for x, y, fragment in self.pieces for left, top, right, bottom in (fragment.bounds,)],
+                             strict=True)
+        return boxes.grown((min(x0), min(y0), max(x1), max(y1)), self.style.width_mm / 2)
+
+    @property
+    def has_gaps(self) -> bool:
+        """Return whether a piece draws nothing."""
+        return not all([piece[2].data for piece in self.pieces])
 
     def moved(self, dx: float, dy: float) -> Ink:
         """Return the same ink elsewhere."""

@@ -98,10 +98,16 @@ def printed_depth(ruling: Ruling) -> float:
 
 def guides(ruling: Ruling, x0: float, x1: float, baseline: float) -> tuple[Guide, ...]:
     """Return the printed lines of a row, top to bottom."""
-    bands = [Guide(None, x0, x1, baseline - band, _weighed(_BAND_STYLE, ruling, None)) for band in ruling.bands_mm]
+    return tuple([Guide(which, x0, x1, baseline - height, style) for which, height, style in _printed(ruling)])
+
+
+@lru_cache(maxsize=64)  # of a ruling: every row of every page has them
+def _printed(ruling: Ruling) -> tuple[tuple[GuideLine | None, float, Style], ...]:
+    """Return the printed lines of a ruling with their heights over the baseline, top to bottom."""
+    bands = [(None, band, _weighed(_BAND_STYLE, ruling, None)) for band in ruling.bands_mm]
     if ruling.inked.shaded_band:
-        bands.insert(0, Guide(None, x0, x1, baseline - ruling.x_height_mm / 2, Style(ruling.x_height_mm, SHADE)))
-    named = [Guide(which, x0, x1, baseline - ruling.height_of(which), _weighed(GUIDE_STYLES[which], ruling, which))
+        bands.insert(0, (None, ruling.x_height_mm / 2, Style(ruling.x_height_mm, SHADE)))
+    named = [(which, ruling.height_of(which), _weighed(GUIDE_STYLES[which], ruling, which))
              for which in GuideLine if which in ruling.lines]
     return (*bands, *named)
 

@@ -109,6 +109,7 @@ class Chart:
 
 
 Item = Guide | Tile | Ink | Row | Letters | Furniture | Placed | Chart
+_WHOLES = (Row, Letters, Furniture, Placed, Chart)  # what has items of its own
 
 
 @dataclass(frozen=True, slots=True)
@@ -132,13 +133,15 @@ class PageError(Problem):
         super().__init__("page.broken", violations=tuple(violations))
 
 
-def leaves(items: Iterable[Item]) -> Iterator[Guide | Tile | Ink]:
-    """Yield the drawn items, groups opened, in drawing order."""
+def leaves(items: Iterable[Item]) -> list[Guide | Tile | Ink]:
+    """Return the drawn items, groups opened, in drawing order."""
+    found: list[Guide | Tile | Ink] = []
     for item in items:
-        if isinstance(item, Row | Letters | Furniture | Placed | Chart):
-            yield from leaves(item.items)
+        if isinstance(item, _WHOLES):
+            found += leaves(item.items)
         else:
-            yield item
+            found.append(item)
+    return found
 
 
 def kept_off_edges(items: Iterable[Item]) -> Iterator[Item]:
@@ -165,10 +168,11 @@ def checked(page: Page) -> Page:
 
 def _violations(page: Page) -> Iterator[str]:
     edge = page.edge_mm - _SLACK_MM
+    right, bottom = page.width_mm - edge, page.height_mm - edge
     for item in leaves(kept_off_edges(page.items)):
-        if isinstance(item, Ink) and "" in [piece.fragment.data for piece in item.pieces]:
+        if isinstance(item, Ink) and item.has_gaps:
             yield "a path is empty"
         x0, y0, x1, y1 = item.bounds()
-        if x0 < edge or y0 < edge or x1 > page.width_mm - edge or y1 > page.height_mm - edge:
+        if x0 < edge or y0 < edge or x1 > right or y1 > bottom:
             yield (f"{type(item).__name__.lower()} reaches from ({x0:.2f}, {y0:.2f}) to ({x1:.2f}, {y1:.2f}) mm, "
                    f"outside the {page.edge_mm:g} mm margin of a {page.width_mm:g} × {page.height_mm:g} mm page")

@@ -14,7 +14,7 @@ import tomllib
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from enum import StrEnum
-from functools import cache
+from functools import cache, lru_cache
 from pathlib import Path
 
 from namewright.message import Field, Message, Problem
@@ -85,7 +85,7 @@ class Wording:
         ``{height:.1}`` rounds to that many decimals.
         """
         key, inside = (told.key, dict(told.fields)) if isinstance(told, Message) else (told, fields)
-        template = self.templates[self._form(key, inside.get("count"))]
+        template = self._template(key, inside.get("count"))
         return _fill(template, inside, self) if inside else template.replace("{{", "{").replace("}}", "}")
 
     def sentence(self, told: Message | str, /, **fields: Field) -> str:
@@ -109,7 +109,7 @@ class Wording:
     def _opens_as_typed(self, told: Message | str, fields: Mapping[str, Field]) -> bool:
         """Say whether the first words are a field that somebody typed, such as the name of a file."""
         key, inside = (told.key, dict(told.fields)) if isinstance(told, Message) else (told, fields)
-        before, first, *_ = next(iter(string.Formatter().parse(self.templates[self._form(key, inside.get("count"))])))
+        before, first, *_ = _parts(self._template(key, inside.get("count")))[0]
         value = inside.get(first) if first and not before else None
         while isinstance(value, tuple):
             value = value[0] if value else None
@@ -117,10 +117,12 @@ class Wording:
             return self._opens_as_typed(value, {})
         return isinstance(value, str) and not isinstance(value, StrEnum)
 
-    def _form(self, key: str, count: Field | None) -> str:
-        if key in self.templates or f"{key}.other" not in self.templates:
-            return key
-        return f"{key}.one" if isinstance(count, int) and count in self.grammar.one else f"{key}.other"
+    def _template(self, key: str, count: Field | None) -> str:
+        found = self.templates.get(key)
+        if found is None and f"{key}.other" in self.templates:
+            one = isinstance(count, int) and count in self.grammar.one
+            return self.templates[f"{key}.one" if one else f"{key}.other"]
+        return self.templates[key] if found is None else found
 
     def _worded(self, value: Field, how: str) -> str:
         if isinstance(value, Message):
@@ -137,10 +139,16 @@ class Wording:
         return str(value)
 
 
+@lru_cache(maxsize=1000)
+def _parts(template: str) -> tuple[tuple[str, str | None, str | None], ...]:
+    """Return what stands in a template before each field, and the field with the way it is shown."""
+    return tuple((literal, name, how) for literal, name, how, _ in string.Formatter().parse(template))
+
+
 def _fill(template: str, fields: Mapping[str, Field], wording: Wording) -> str:
     """Fill in a template's fields; a field that ends in a full stop ("Ava B.") ends the sentence by itself."""
     text = ""
-    for literal, name, how, _ in string.Formatter().parse(template):
+    for literal, name, how in _parts(template):
         text += literal[text.endswith(".") and literal.startswith("."):]
         if name is not None:
             text += wording._worded(fields[name], how or "")

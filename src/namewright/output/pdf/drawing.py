@@ -6,6 +6,7 @@ shared (``forms``). Running text is set in our own fonts. Everything is part of 
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 from functools import lru_cache
@@ -59,7 +60,7 @@ def _page(page: Page, shared: Shared) -> DrawnPage:
     canvas.draw_all(page.items)
     content = "\n".join(canvas.lines).encode("latin-1")
     return DrawnPage(page.width_mm * _POINTS, page.height_mm * _POINTS, deflated(content),
-                     tuple(part.tag() for part in canvas.parts), page.outline)
+                     tuple(part.tag(shared.words) for part in canvas.parts), page.outline)
 
 
 @dataclass
@@ -74,10 +75,11 @@ class _Part:
     kids: list[_Part] = field(default_factory=list)
     scope: str | None = None
 
-    def tag(self) -> Tag:
+    def tag(self, words: Wording) -> Tag:
         box = joined(self.boxes) if self.boxes else None
-        kids = tuple([kid.tag() for kid in self.kids])
-        return Tag(self.kind, tuple(self.stretches), self.says, box, kids, self.scope)
+        says = words.say("shown.boxes", letters=tuple(self.letters)) if self.letters else self.says
+        kids = tuple([kid.tag(words) for kid in self.kids])
+        return Tag(self.kind, tuple(self.stretches), says, box, kids, self.scope)
 
 
 _ARTIFACT = _Part("Artifact")
@@ -187,7 +189,6 @@ class _Canvas:
             self._turn_to(part)
             part.letters.append(item.letter)
             part.boxes.append(self._points(item.bounds()))
-            part.says = self.shared.words.say("shown.boxes", letters=tuple(part.letters))
         elif isinstance(item, Ink) and item.spelled is not None:
             goes_on = item.spelled.goes_on and last is not None and not last.kids
             self._turn_to(last if goes_on else _Part(item.spelled.role))
@@ -208,9 +209,12 @@ class _Canvas:
                 self._text(item, item.spelled)
                 return
             self._set_pen(item.style, round_ends=True)
+            known, down, height = self.shared.drawings_with(item.style), math.nan, ""
             for x, y, fragment in item.pieces:
-                drawn = self.shared.drawing(fragment, item.style)
-                self.lines.append(f"q 1 0 0 1 {units(x, self.height_mm - y)} cm {drawn} Q")
+                if y != down:  # letters of a row stand at one height
+                    down, height = y, unit(self.height_mm - y)
+                drawn = known.get(fragment.data) or self.shared.drawing(fragment, item.style)
+                self.lines.append(f"q 1 0 0 1 {unit(x)} {height} cm {drawn} Q")
         elif isinstance(item, Guide):
             self._set_pen(item.style, round_ends=False)
             height = unit(self.height_mm - item.y)

@@ -66,7 +66,7 @@ class Shared:
     words: Wording
     names: dict[Form, str] = field(default_factory=dict)
     texts: dict[_Key, str] = field(default_factory=dict)
-    drawings: dict[tuple[str, float, str | None], str] = field(default_factory=dict)
+    drawings: dict[tuple[float, str | None], dict[str, str]] = field(default_factory=dict)
     seen: set[str] = field(default_factory=set)
     laid_over: set[str] = field(default_factory=set)
 
@@ -85,13 +85,17 @@ class Shared:
                 self.texts[key] = self.name(_text_form(ink, spelled))
         return self.texts.get(key)
 
+    def drawings_with(self, style: Style) -> dict[str, str]:
+        """Return what is drawn already with the pen of a style: by the data of a fragment, as ``drawing`` tells it."""
+        return self.drawings.setdefault((style.width_mm, style.fill), {})
+
     def drawing(self, fragment: Fragment, style: Style) -> str:
         """Return the operators that draw a fragment about its origin, with the pen as the style has it."""
-        key = (fragment.data, style.width_mm, style.fill)
-        if key not in self.drawings:
-            self.drawings[key] = (f"/{self.name(_form(fragment, style))} Do" if fragment.data in self.recurring
-                                  else f"{operators(fragment.data).decode('ascii')} {painting(style)}")
-        return self.drawings[key]
+        known = self.drawings_with(style)
+        if fragment.data not in known:
+            known[fragment.data] = (f"/{self.name(_form(fragment, style))} Do" if fragment.data in self.recurring
+                                    else f"{operators(fragment.data).decode('ascii')} {painting(style)}")
+        return known[fragment.data]
 
 
 @lru_cache(maxsize=2000)
