@@ -80,7 +80,8 @@ def test_a_language_is_remembered_without_a_browser_seeing_the_cookie(bridge: Br
     chosen = form(bridge, "/language", typed(page, language="es", back=ROOT + "/class"))
     assert (chosen.status, header(chosen, "Location")) == (302, ROOT + "/class")
     assert header(chosen, "Set-Cookie") == ""
-    again = Bridge(class_file, HOST, ROOT, bridge.cookies)
+    again = Bridge(class_file, HOST, ROOT)
+    again.take_up(bridge.cookies)
     assert b'<html lang="es"' in again.answer("GET", ROOT + "/class/list").body
 
 
@@ -97,9 +98,19 @@ def test_a_change_is_told_until_it_is_kept(bridge: Bridge) -> None:
     assert bridge.unkept() is None
 
 
+def test_only_what_was_given_out_is_kept(bridge: Bridge, class_file: Path) -> None:
+    """What changed after the file was given out stays unkept, though that file was kept meanwhile."""
+    keep(bridge, "Ottoline\nBram")
+    assert bridge.unkept() is not None
+    keep(bridge, "Sunniva")
+    bridge.is_kept()
+    assert bridge.unkept() == class_file.read_bytes()
+
+
 def test_what_could_not_be_kept_is_taken_back(bridge: Bridge) -> None:
     """On a full device the class is what it was, and a page says so."""
     keep(bridge, "Ottoline\nBram")
+    bridge.unkept()
     bridge.is_kept()
     keep(bridge, "Ottoline\nBram\nSunniva")
     said = bridge.not_kept()
@@ -113,7 +124,8 @@ def test_what_could_not_be_kept_is_taken_back(bridge: Bridge) -> None:
 def test_a_pdf_is_made_when_nothing_else_is_asked(class_file: Path) -> None:
     """The form is answered at once; the work then tells how far it is; the PDF is a PDF."""
     told: list[tuple[int, int]] = []
-    bridge = Bridge(class_file, HOST, ROOT, tell=lambda done, total: told.append((done, total)))
+    bridge = Bridge(class_file, HOST, ROOT)
+    bridge.take_up({}, lambda done, total: told.append((done, total)))
     keep(bridge, "Ottoline\nBram")
     page = bridge.answer("GET", ROOT + "/class")
     sent = form(bridge, "/print", typed(page, what="sheets", who="all"))

@@ -99,6 +99,53 @@ def test_it_goes_on_without_a_network(device: BrowserContext, host: Host) -> Non
     ready(page).get_by_text("Ottoline").first.wait_for()
 
 
+IMAGE = """async () => {
+  for (const name of await caches.keys()) {
+    const kept = await (await caches.open(name)).match("image");
+    if (kept) return kept.arrayBuffer().then((bytes) => new TextDecoder("latin1").decode(bytes));
+  }
+  return "";
+}"""
+SPOILT = """async () => {
+  const [name] = await caches.keys(), cache = await caches.open(name);
+  const headers = (await cache.match("image")).headers;
+  await cache.put("image", new Response(new Uint8Array(4096), { headers }));
+}"""
+
+
+def begun(page: Any) -> list[str]:
+    """Return how Python began in a page, as its worker has marked it."""
+    return [mark for worker in page.workers
+            for mark in worker.evaluate("performance.getEntriesByType('mark').map((one) => one.name)")]
+
+
+def image_of(page: Any) -> str:
+    """Wait for the image of Python and return it."""
+    for _ in range(240):
+        page.wait_for_timeout(500)
+        if found := page.evaluate(IMAGE):
+            return str(found)
+    raise AssertionError("no image of Python was made")
+
+
+def test_later_starts_begin_from_an_image_that_holds_no_class(device: BrowserContext, host: Host) -> None:
+    """The image is made beside the class without it; one that is spoilt is thrown away, and the class is there."""
+    page, frame = opened(device, host)
+    save_class(frame, "Ottoline Quast")
+    assert "fresh" in begun(page)
+    image = image_of(page)
+    assert "namewright.site.bridge" in image
+    assert "Ottoline" not in image
+    page.close()
+    page, frame = opened(device, host)
+    assert "from image" in begun(page)
+    page.evaluate(SPOILT)
+    page.close()
+    page, frame = opened(device, host)
+    assert "fresh" in begun(page)
+    assert "Ottoline" in fetched(page, f"/{host.name}/app/class").decode()
+
+
 # Saves one line height after another as fast as they are answered, and notes the newest that was answered.
 SAVE_ON = """async (from) => {
   const form = document.querySelector("form[data-class]");

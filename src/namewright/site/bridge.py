@@ -34,19 +34,26 @@ class Answer:
 class Bridge:
     """One application for one class, asked without a network.
 
-    ``host`` is the address of the page (host and port), ``root`` the path under which the screens lie. ``cookies`` are
-    those of last time. ``tell`` hears how many pages of a PDF are made, and of how many.
+    ``class_file`` is its path, ``host`` the address of the page (host and port), ``root`` the path under which the
+    screens lie.
     """
 
-    def __init__(self, class_file: Path, host: str, root: str, cookies: Mapping[str, str] | None = None,
-                 tell: Callable[[int, int], None] = lambda done, total: None) -> None:
-        self._file, self._host, self._root = class_file, host, root.rstrip("/")
-        self.cookies = dict(cookies or {})
+    def __init__(self, class_file: Path | str, host: str, root: str) -> None:
+        self._file, self._host, self._root = Path(class_file), host, root.rstrip("/")
         self._waiting = WaitingJobs()
         self._app = create_app({"CLASS": str(class_file), "HOSTS": [host], "IN_BROWSER": True})
         self._desk: Desk = self._app.extensions[KEY]
+        self.take_up({})
+
+    def take_up(self, cookies: Mapping[str, str], tell: Callable[[int, int], None] = lambda done, total: None) -> None:
+        """Go on with the class that lies in the file now, whatever was there before.
+
+        ``cookies`` are those of last time. ``tell`` hears how many pages of a PDF are made, and of how many.
+        """
+        self._desk.forget()
         self._desk.jobs.run_by(self._waiting, lambda job: tell(job.pages, job.pages_in_all))
-        self._kept = self._bytes()
+        self.cookies = dict(cookies)
+        self._kept = self._read = self._bytes()
 
     def answer(self, method: str, path: str, headers: Iterable[tuple[str, str]] = (), body: bytes = b"") -> Answer:
         """Answer a request; ``path`` has the query, if any. What lies outside of our screens is not found."""
@@ -79,14 +86,19 @@ class Bridge:
                 else:
                     self.cookies[name] = cookie.value
 
+    def compile_screens(self) -> None:
+        """Compile the templates of all screens, which is done otherwise when each is first shown."""
+        for name in self._app.jinja_env.list_templates():
+            self._app.jinja_env.get_template(name)
+
     def unkept(self) -> bytes | None:
         """Return the class's file where it differs from what is kept on the device; else None."""
-        now = self._bytes()
-        return None if now == self._kept else now
+        self._read = self._bytes()
+        return None if self._read == self._kept else self._read
 
     def is_kept(self) -> None:
-        """Hear that the file is kept on the device as it is now."""
-        self._kept = self._bytes()
+        """Hear that what ``unkept`` returned last is kept on the device."""
+        self._kept = self._read
 
     def not_kept(self) -> Answer:
         """Go back to the class as it is kept, for the device had no room for the change; return a page that says so."""

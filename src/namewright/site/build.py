@@ -37,7 +37,9 @@ FONTTOOLS = ("fontTools/__init__.py", "fontTools/misc/", "fontTools/pens/", "fon
              "fontTools/config/", "fontTools/cu2qu/", "fontTools/qu2cu/")
 LEFT_OUT = ("namewright/commands/", "namewright/cli.py", "namewright/__main__.py", "namewright/truetype/",
             "namewright/schoolfont/", "namewright/site/static/", "namewright/site/build.py", "namewright/api.py",
-            "namewright/web/serve.py")
+            "namewright/web/serve.py", "namewright/output/_cairo.py", "namewright/output/png.py")
+# pyphen's patterns for these are those of hyph_de_DE and hyph_nb_NO, line for line; it falls back to them by itself.
+SAME_PATTERNS = ("hyph_de_AT.dic", "hyph_de_CH.dic", "hyph_nn_NO.dic")
 # Wasm has to be compiled; screens are shown in a frame of this very page. Nothing from elsewhere, as everywhere.
 POLICY = CONTENT_POLICY.replace("script-src 'self'", "script-src 'self' 'wasm-unsafe-eval'").replace(
     "frame-ancestors 'none'", "frame-src 'self'; worker-src 'self'; manifest-src 'self'")
@@ -58,6 +60,7 @@ def build(out: Path) -> dict[str, int]:
         work = Path(scratch)
         engine, library = _engine(work), _library(work)
         subprocess.run(["node", HERE / "compile.mjs", engine, library], check=True)
+        _forget_packages(engine / "pyodide-lock.json")
         files = {f"engine/{name}": (engine / name).read_bytes() for name in ENGINE}
         files |= dict(_page()) | {library.name: library.read_bytes()}
     shutil.rmtree(out, ignore_errors=True)
@@ -94,12 +97,18 @@ def _engine(work: Path) -> Path:
     return work / "package"
 
 
+def _forget_packages(lock: Path) -> None:
+    """Leave of the list of packages only what Python for browsers is: it looks into it at each start."""
+    told = json.loads(lock.read_text("utf-8"))
+    lock.write_text(json.dumps({"info": told["info"], "packages": {}}), "utf-8")
+
+
 def _page() -> Iterator[tuple[str, bytes]]:
     words = {one: {key: wording(one).say(f"web.site.{key}", kind="{kind}") for key in WORDS}
              for one in screen_languages()}
     yield "words.json", json.dumps(words, ensure_ascii=False).encode()
     yield "icon.svg", (HERE.parent / "web" / "static" / "icon.svg").read_bytes()
-    for name in ("site.css", "shell.mjs", "worker.mjs", "keeping.mjs", "manifest.webmanifest"):
+    for name in ("site.css", "shell.mjs", "worker.mjs", "python.mjs", "keeping.mjs", "manifest.webmanifest"):
         yield name, (STATIC / name).read_bytes()
     english = words["en"]
     page = (STATIC / "index.html").read_text("utf-8").replace("@POLICY@", _in_page(POLICY))
@@ -134,6 +143,8 @@ def _sources(wheels: Path) -> Iterator[tuple[str, bytes]]:
 
 
 def _is_needed(name: str) -> bool:
+    if name.startswith("pyphen/dictionaries/"):
+        return name.endswith(".dic") and not name.endswith(SAME_PATTERNS)
     if name.startswith("fontTools/"):
         return name.startswith(FONTTOOLS) and name.endswith(".py")
     return not name.startswith(LEFT_OUT) and not name.endswith((".so", ".pyi", ".c", "/")) and (

@@ -2,11 +2,11 @@
 // checked, and kept, so that the site works without a network from then on. Nothing else is ever fetched.
 "use strict";
 const BUILD = /*BUILD*/null;
-const CACHE = "namewright-files";
+const OURS = "namewright-", CACHE = OURS + BUILD.version;
 const ROOT = new URL("./", self.location);
 const SCREENS = "app/";
 const TAKEN_WITHIN_MS = 3000;
-const at = (sha256) => new URL("kept/" + sha256, ROOT).href;
+const HASH = "X-Content-SHA256";
 
 addEventListener("install", (event) => event.waitUntil(fill()));
 addEventListener("activate", (event) => event.waitUntil(tidy().then(() => clients.claim())));
@@ -22,15 +22,22 @@ addEventListener("fetch", (event) => {
 });
 
 // --- files ---
+// Each version has a cache of its own, in which a file lies under its own address: browsers keep what they compile of
+// scripts and of Python only beside such an entry.
 async function fill() {
   const cache = await caches.open(CACHE), files = Object.entries(BUILD.files);
   const total = files.reduce((sum, [, file]) => sum + file.sent, 0);
   let done = 0;
   await Promise.all(files.map(async ([path, file]) => {
-    if (!await cache.match(at(file.sha256))) await cache.put(at(file.sha256), await fetched(path, file));
+    const at = new URL(path, ROOT).href;
+    if (!await cache.match(at)) await cache.put(at, await earlier(at, file) ?? await fetched(path, file));
     done += file.sent;
     for (const one of await clients.matchAll({ includeUncontrolled: true })) one.postMessage({ loading: { done, total } });
   }));
+}
+async function earlier(at, { sha256 }) {
+  const kept = await caches.match(at);
+  return kept?.headers.get(HASH) === sha256 ? kept : undefined;
 }
 async function fetched(path, { sha256, packed, type }) {
   const sent = await fetch(new URL(packed ?? path, ROOT), { cache: "no-cache", credentials: "omit" });
@@ -39,17 +46,17 @@ async function fetched(path, { sha256, packed, type }) {
   const bytes = await new Response(stream).arrayBuffer();
   const digest = new Uint8Array(await crypto.subtle.digest("SHA-256", bytes));
   if ([...digest].map((byte) => byte.toString(16).padStart(2, "0")).join("") !== sha256) throw new Error(`${path}: not as published`);
-  return new Response(bytes, { headers: { "Content-Type": type, "Content-Security-Policy": BUILD.policy, "X-Content-Type-Options": "nosniff", "Referrer-Policy": "no-referrer" } });
+  return new Response(bytes, { headers: { "Content-Type": type, [HASH]: sha256, "Content-Security-Policy": BUILD.policy, "X-Content-Type-Options": "nosniff", "Referrer-Policy": "no-referrer" } });
 }
 async function tidy() {
-  const cache = await caches.open(CACHE), ours = new Set(Object.values(BUILD.files).map((file) => at(file.sha256)));
-  for (const kept of await cache.keys()) if (!ours.has(kept.url)) await cache.delete(kept);
+  for (const name of await caches.keys()) if (name.startsWith(OURS) && name !== CACHE) await caches.delete(name);
 }
 async function file(path) {
+  if (path === "version") return new Response(BUILD.version);
   const known = BUILD.files[path || "index.html"];
-  const kept = known && await (await caches.open(CACHE)).match(at(known.sha256));
-  if (kept) return kept;
-  return known ? fetched(path || "index.html", known) : new Response("", { status: 404 });
+  if (!known) return new Response("", { status: 404 });
+  const kept = await (await caches.open(CACHE)).match(new URL(path || "index.html", ROOT).href);
+  return kept ?? fetched(path || "index.html", known);
 }
 
 // --- screens ---

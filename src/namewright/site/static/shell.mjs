@@ -7,6 +7,7 @@ const spoken = navigator.languages.map((tag) => tag.split("-")[0]).find((tag) =>
 const word = (key, fields = {}) => words[spoken][key].replace(/\{(\w+)\}/g, (_, name) => fields[name]);
 const frame = one("#screens"), said = one("#said"), bar = one("#bar"), notes = one("#notes");
 const SCREENS = new URL("app", location.href.split("#")[0].replace(/[^/]*$/, "")).href;
+const PREPARED_AFTER_MS = 3000;
 const MONTH_MS = 30 * 24 * 3600 * 1000;
 document.documentElement.lang = spoken;
 one("#private").textContent = word("private");
@@ -85,6 +86,12 @@ function python() {
     worker.postMessage({ begin: { host: location.host, root: new URL(SCREENS).pathname } });
   });
 }
+// The image for the next start is made by a worker of its own, which never sees the class, when nothing else is done.
+function prepare() {
+  const maker = new Worker("worker.mjs", { type: "module" });
+  maker.onmessage = maker.onerror = () => maker.terminate();
+  maker.postMessage({ prepare: { host: location.host, root: new URL(SCREENS).pathname } });
+}
 function progress(made) {
   if (made) frame.contentDocument?.querySelectorAll("progress").forEach((one) => { one.max = made.total; one.value = made.done; });
 }
@@ -127,6 +134,7 @@ async function begin() {
       await python();
       if (!await navigator.storage?.persisted?.()) await navigator.storage?.persist?.();
       show();
+      setTimeout(prepare, PREPARED_AFTER_MS);
       await remind();
     } catch (error) {
       stop("not_started", { kind: error.message });

@@ -1,32 +1,32 @@
 // Python, held by one worker: it answers the screens' requests one after another, keeps the class's file on the
 // device before an answer is given, and makes PDFs between the answers.
-import { loadPyodide } from "./engine/pyodide.mjs";
+import { dropImage, fresh, fromImage, makeImage } from "./python.mjs";
 import { get, put } from "./keeping.mjs";
 
-const FOLDER = "/home/pyodide", FILE = FOLDER + "/class.db";
+const FILE = "/home/pyodide/class.db";
 let bridge, python;
 
 async function start({ host, root }) {
-  python = await loadPyodide({ indexURL: new URL("./engine/", import.meta.url).href });
-  const library = await (await fetch("library.zip")).arrayBuffer();
-  python.unpackArchive(library, "zip", { extractDir: "/lib/namewright" });
-  const kept = await get("class");
+  const image = await ready(root);
+  python = image ?? await fresh(host, root, FILE);
+  performance.mark(image ? "from image" : "fresh");
+  const kept = await get("class"), cookies = await get("cookies");
   if (kept) python.FS.writeFile(FILE, new Uint8Array(kept));
-  const cookies = (await get("cookies")) ?? {};
-  const make = python.runPython(`
-import sys
-sys.path.insert(0, "/lib/namewright")
-from pathlib import Path
-from namewright.site.bridge import Bridge
-lambda file, host, root, cookies, tell: Bridge(Path(file), host, root, cookies.to_py(), tell)
-`);
-  bridge = make(FILE, host, root, cookies, (done, total) => postMessage({ progress: { done, total } }));
-  warm(root);
+  bridge = python.globals.get("bridge");
+  bridge.take_up(python.toPy(cookies ?? {}), (done, total) => postMessage({ progress: { done, total } }));
+  bridge.answer("GET", root + "/").destroy();  // its letters are made while the frame is still being laid out
 }
 
-// The letters of the first screens are made while nobody waits for them.
-function warm(root) {
-  bridge.answer("GET", root + "/").destroy();
+// Python from the image of it, if that answers; an image that does not is thrown away.
+async function ready(root) {
+  try {
+    const found = await fromImage();
+    found?.globals.get("bridge").answer("GET", root + "/alive").destroy();
+    return found;
+  } catch {
+    await dropImage().catch(() => {});
+    return undefined;
+  }
 }
 
 async function answered({ method, path, headers, body }) {
@@ -64,9 +64,12 @@ async function run() {
     await new Promise((done) => setTimeout(done));  // lets messages in
   }
 }
-async function serve({ begin, ask, port }) {
+async function serve({ begin, prepare, ask, port }) {
   try {
-    if (begin) {
+    if (prepare) {
+      await makeImage(prepare.host, prepare.root, FILE).catch(() => {});  // without it the next start is slower, no more
+      postMessage({ prepared: true });
+    } else if (begin) {
       await start(begin);
       postMessage({ ready: true });
     } else {
@@ -75,7 +78,8 @@ async function serve({ begin, ask, port }) {
     }
   } catch (error) {  // the kind alone: what was being done may hold a name
     if (begin) postMessage({ failed: String(error?.name ?? error) });
-    else port.postMessage({ status: 500, headers: [], body: new ArrayBuffer(0) });
+    if (error?.name !== "PythonError") await dropImage().catch(() => {});
+    if (ask) port.postMessage({ status: 500, headers: [], body: new ArrayBuffer(0) });
   }
 }
 run();
