@@ -23,7 +23,7 @@ from namewright.roster.parsing import read_roster
 from namewright.site.bridge import Bridge
 
 DEMO = Path(namewright.__file__).with_name("demo.txt")
-SCREENS = ("/", "/class/list", "/class", "/now", "/child/1/lines", "/picture/1/page.svg", "/child/1/card.pdf")
+SCREENS = ("/class/list", "/class", "/now", "/child/1/seen", "/picture/1/page.svg", "/child/1/card.pdf")
 READERS = ("openpyxl", "pyphen", "svgwrite")  # imported only when they are needed
 
 

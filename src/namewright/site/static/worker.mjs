@@ -14,7 +14,6 @@ async function start({ host, root }) {
   if (kept) python.FS.writeFile(FILE, new Uint8Array(kept));
   bridge = python.globals.get("bridge");
   bridge.take_up(python.toPy(cookies ?? {}), (done, total) => postMessage({ progress: { done, total } }));
-  bridge.answer("GET", root + "/").destroy();  // its letters are made while the frame is still being laid out
 }
 
 // Python from the image of it, if that answers; an image that does not is thrown away.
