@@ -57,7 +57,8 @@ system:
 test-system:
 	@command -v chromium >/dev/null && [ -e /usr/share/fonts/truetype/dejavu/DejaVuSans.ttf ] \
 		&& $(PYTHON) -c 'import ctypes.util, sys; sys.exit(not ctypes.util.find_library("atomic") or not ctypes.util.find_library("cairo"))' \
-		|| $(call apt,libcairo2 chromium libatomic1 fonts-dejavu-core fonts-dejavu-extra tesseract-ocr) \
+		|| $(call apt,libcairo2 chromium libatomic1 fonts-dejavu-core fonts-dejavu-extra \
+			fonts-liberation fonts-cantarell fonts-inter-variable tesseract-ocr) \
 		|| echo "Tests of pictures, in a browser and against a typeface need Debian's libcairo2, chromium, libatomic1 and fonts-dejavu-core." >&2
 
 apt = { [ -n "$(AS_ROOT)" ] && command -v apt-get >/dev/null \

@@ -6,13 +6,11 @@ eighth from letter to letter, so a letter is good if there is a pitch within tha
 
 from __future__ import annotations
 
-import re
 from functools import cache
 
 import numpy as np
 import pytest
 from scipy.spatial import cKDTree
-from svgpathtools import parse_path
 
 from namewright.letters.alphabet import upright
 from namewright.lines.forms import Form, Inker, pens_for
@@ -21,11 +19,10 @@ from namewright.lines.ruling import Ruling, custom_ruling, preset
 from namewright.lines.setting import RuledLetters
 from namewright.lines.tuned import tuned
 from namewright.tuning import Tuning
+from rhythm import dots_in, fault_at_best, ways
 
 LETTERS = [char for char in upright().glyphs if char.isalnum()] + list("äéñőǘệữąșḿÅÇŲíģťŽẵĐłďİÆœ")
-MIN, BARE, LONG = 0.7, 0.55, 0.2  # pitches: nearest two dots, farthest path from any dot, longest stretch beyond that
 HAIR = 0.08  # pitches that anything may be off: three letters of 2,440 in the narrowest settings need more than 0.05
-FLEX = (1.0, 0.97, 1.03, 0.94, 1.06, 0.91, 1.09, 0.88, 1.12)
 SETTINGS: dict[str, Ruling] = {name: preset(name) for name in (
     "us-3/4", "us-1-1/8", "de-4", "au-8", "ch-9", "uk-5", "es-2.5")}
 SETTINGS |= {
@@ -54,23 +51,6 @@ def solid(name: str, char: str) -> list[np.ndarray]:
     return [way for data in drawn(name, char, Form.SOLID) for way in ways(data)]
 
 
-def ways(data: str) -> list[np.ndarray]:
-    """Return the lines and curves of path data, dots left out, as svgpathtools reads them."""
-    moves_only = re.sub(r"([mM][^a-zA-Z]*)h0(?![.\d])", r"\1", data)
-    return [sampled(part) for part in parse_path(moves_only).continuous_subpaths()
-            if len(part) > 1 or (len(part) and abs(part.start - part.end) > 1e-9)]
-
-
-def dots_in(data: str) -> list[complex]:
-    """Return where dots are printed: lines of no length, ``h0``, behind a move to their place."""
-    spots, pen = [], 0j
-    for letter, numbers, dot in re.findall(r"([mM])([^a-zA-Z]*)(h0(?![.\d]))?", data):
-        x, y = (float(number) for number in re.findall(r"-?\d*\.?\d+", numbers))
-        pen = complex(x, y) if letter == "M" else pen + complex(x, y)
-        spots += [complex(round(pen.real, 3), round(pen.imag, 3))] if dot else []
-    return spots
-
-
 def printed(name: str, char: str, form: Form) -> tuple[np.ndarray, list[np.ndarray], list[float]]:
     """Return the dots of a letter as printed, the solid strokes less its thin strokes, and the lengths of those."""
     inks = drawn(name, char, form, DARK)
@@ -83,34 +63,6 @@ def printed(name: str, char: str, form: Form) -> tuple[np.ndarray, list[np.ndarr
     return np.array(sorted(spots, key=lambda spot: (spot.real, spot.imag))), dotted, [len(one) * 0.02 for one in thin]
 
 
-def sampled(part: object) -> np.ndarray:
-    """Return points of a path a fiftieth of a millimetre apart."""
-    points = np.concatenate([segment.poly()(np.linspace(0, 1, 40)) for segment in part])  # type: ignore[attr-defined]
-    way = np.r_[0, np.cumsum(abs(np.diff(points)))]
-    at = np.linspace(0, way[-1], max(2, round(way[-1] / 0.02)))
-    return np.asarray(np.interp(at, way, points.real) + 1j * np.interp(at, way, points.imag))
-
-
-def faults(dots: np.ndarray, strokes: list[np.ndarray], pitch: float) -> float:
-    """Return by how many pitches a letter is worse than it may be: dots too near, or a path too long too bare.
-
-    The dots of i and ä stand where the letter has them: they are no part of the rhythm, but serve a path they are near.
-    """
-    tree = cKDTree(np.c_[dots.real, dots.imag])
-    paths = np.concatenate(strokes)
-    on = dots[cKDTree(np.c_[paths.real, paths.imag]).query(tree.data)[0] < 0.05]
-    worst = 0.0
-    if len(on) > 1:
-        near = cKDTree(np.c_[on.real, on.imag])
-        worst = max(0.0, MIN - near.query(near.data, k=2)[0][:, 1].min() / pitch)
-    for stroke in filter(len, strokes):
-        bare = tree.query(np.c_[stroke.real, stroke.imag])[0] > BARE * pitch
-        edges = np.flatnonzero(np.diff(np.r_[0, bare.astype(int), 0]))
-        stretch = max((edges[1::2] - edges[::2]), default=0) * 0.02 / pitch
-        worst = max(worst, stretch - LONG)
-    return worst
-
-
 @pytest.mark.parametrize("form", [Form.DOTTED, Form.WIDE])
 @pytest.mark.parametrize("name", SETTINGS)
 def test_dots_neither_clot_nor_leave_a_hole(name: str, form: Form) -> None:
@@ -120,12 +72,8 @@ def test_dots_neither_clot_nor_leave_a_hole(name: str, form: Form) -> None:
     bad: dict[str, float] = {}
     for char in LETTERS:
         dots, strokes, _ = printed(name, char, form)
-        fault = 9.0
-        for flex in FLEX:
-            fault = min(fault, faults(dots, strokes, wished * flex))
-            if fault <= HAIR:
-                break
-        else:
+        fault = fault_at_best(dots, strokes, wished, HAIR)
+        if fault > HAIR:
             bad[char] = round(float(fault), 2)
     assert not bad
 

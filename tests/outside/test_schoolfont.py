@@ -76,7 +76,7 @@ def drawn_by_freetype(font: ImageFont.FreeTypeFont, letter: str) -> np.ndarray:
 
 def centreline_points(lettering: Lettering, letter: str) -> list[list[Point]]:
     """Return points a pixel apart along each stroke of our centreline, in pixels."""
-    _, strokes = lettering.drawn(shaped(lettering.font, letter)[0])
+    strokes = lettering.drawn(shaped(lettering.font, letter)[0]).strokes
     found = []
     for stroke in strokes:
         track = flatten(stroke.segments, 0.02)
@@ -212,14 +212,14 @@ def test_marks_stand_clear_of_their_letter(lettering: Lettering, letter: str, ba
 
 def drawn_top(lettering: Lettering, letter: str) -> float:
     """Return the top of a letter's outline in hundredths of the x-height."""
-    return max(contour.bounds()[3] for contour in lettering.drawn(shaped(lettering.font, letter)[0])[0])
+    return max(contour.bounds()[3] for contour in lettering.drawn(shaped(lettering.font, letter)[0]).contours)
 
 
 def area_parts(lettering: Lettering, letter: str) -> list[object]:
     """Return the separate parts of a letter's area."""
     import shapely
 
-    return list(shapely.get_parts(area_of(lettering.drawn(shaped(lettering.font, letter)[0])[0], 0.1)))
+    return list(shapely.get_parts(area_of(lettering.drawn(shaped(lettering.font, letter)[0]).contours, 0.1)))
 
 
 @pytest.mark.parametrize("letter", "aegBRØ&ß8")

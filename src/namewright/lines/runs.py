@@ -31,7 +31,9 @@ from namewright.letters.strokes import Stroke
 
 ON_RUN = 0.4  # of the pitch: a dot this near to a run serves as one of its own
 _INSIDE = 0.3  # of the pitch: a fork nearer to the end of a run is that end
+_SQUEEZED = 0.85  # of the pitch: a fork nearer to the end of a run would make a clot with the dot at that end
 _CLOSE_DEGREES = 40.0  # runs that part at less go so close side by side that dots at one pitch from the fork would clot
+_BOWL_DEGREES = 60.0  # the same for a bowl that leaves a stem
 _TOUCH = 1e-6
 _COINCIDE_MM = 0.02
 _FLAT_MM = 0.01
@@ -157,7 +159,8 @@ def _retraces(line: Line, track: Line, tracks: Sequence[Line]) -> bool:
 def anchors(runs: Sequence[Run], pitch: float) -> tuple[list[Point], list[Point]]:
     """Return where dots have to be, the most needed first: free ends and corners, crossings and forks, extremes.
 
-    Apart from them, the forks at which a run leaves another so close by that both cannot have all their dots.
+    Apart from them, the forks at which a run leaves another so close by that both cannot have all their dots, or so close
+    to the other's end.
     """
     ends = [(run, way) for run in runs for way in (0.0, run.length)]
     forks = [(run, way, other, there) for run, way in ends for other in runs if other is not run
@@ -167,7 +170,9 @@ def anchors(runs: Sequence[Run], pitch: float) -> tuple[list[Point], list[Point]
     square: list[Point] = []
     close: list[Point] = []
     for run, way, other, there in forks:
-        wide = _parting_degrees(run, way, other, there, pitch) >= _CLOSE_DEGREES
+        apart = _SQUEEZED * pitch < there < other.length - _SQUEEZED * pitch
+        least = _BOWL_DEGREES if other.straightness == 1.0 > run.straightness else _CLOSE_DEGREES
+        wide = apart and _parting_degrees(run, way, other, there, pitch) >= least
         (square if wide else close).append(other.at(there))
     free = [run.at(way) for run, way in ends if (id(run), way) not in forking]
     extremes = [point for run in runs for point in _extremes(run)]

@@ -1,8 +1,9 @@
 """The centreline of a letter: where a pencil would run inside an outline, as strokes without order.
 
 y up, 100 units to the x-height. The medial axis of each part of the letter is cleaned as a hand would draw it:
-corners are sharp, a bar crosses a stem in one point, and a free end reaches the end of its stroke. Loops and parts
-stay as they are. An outline does not tell in which order or direction a letter is written, so neither is claimed.
+corners are sharp, a stem runs straight on past the bowl that leaves it, a bowl runs round past the bar that meets it,
+and a free end reaches the end of its stroke. Loops and parts stay as they are. An outline does not tell in which order
+or direction a letter is written, so neither is claimed.
 """
 
 from __future__ import annotations
@@ -14,8 +15,10 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
-from namewright.geometry.points import Point
+from namewright.geometry import distances
+from namewright.geometry.points import Point, between, heading, turn_degrees, unit
 from namewright.geometry.polylines import length
+from namewright.geometry.segments import Cubic
 from namewright.letters.strokes import Stroke, dot_stroke
 from namewright.schoolfont import extra
 from namewright.schoolfont.contours import Contour, area_of
@@ -27,7 +30,6 @@ from namewright.schoolfont.skeleton import (
     degrees,
     direction,
     medial_axis,
-    turn_between,
 )
 from namewright.schoolfont.smooth import smooth_stroke
 
@@ -40,22 +42,71 @@ _ONE_KNOT = 0.75  # of both radii: nodes nearer than this are one crossing
 _PULL = 0.02  # weight of the middle of a knot against the lines that meet in it
 _BENT = 0.6  # of the radius: so near to a free end the axis bends into a corner
 _SHORT = 3.0  # radii: a free end shorter than this follows the stroke that it carries on
+_DOT = 1.8  # times as long as wide: what is longer is no dot; the widest dots of i among 70 fonts have 1.6
+_DOT_SIZE = 50.0  # units that the longer side of a dot has at most
+_STRAY = 1.0  # units that a stroke may stray from its chord where its way is taken over the whole of it
+_SHARES = (1.0, 0.5, 0.25)  # of a branch over which a straight stroke's way is taken, the longest first
+_SURE = 1.6  # radii over which it is taken at least
+_UNSURE = 0.5  # radii: where less is left of a branch between its bends, its way is not to be relied on
+_FEW = 6  # points of such a branch that has a middle
+_KEPT = 8  # pieces into which a curve through a knot is cut
 
 
 def centreline(contours: Sequence[Contour]) -> tuple[Stroke, ...]:
-    """Return the centreline of a glyph, from its top left part on; a round part is a dot."""
+    """Return the centreline of a glyph, from its largest part on; a compact small part is a dot."""
+    return tuple(itertools.chain.from_iterable(centrelines(contours)))
+
+
+def centrelines(contours: Sequence[Contour], *, dotted: bool = True) -> tuple[tuple[Stroke, ...], ...]:
+    """Return the centreline of each separate part of a glyph, the largest part first, then from the left.
+
+    A compact small part is one dot where ``dotted``: a heavy accent may be hardly longer than wide and is none.
+    """
     shapely = extra("shapely")
-    parts = shapely.get_parts(area_of(contours, _FLAT))
-    strokes = [stroke for part in parts if part.area > 1.0 for stroke in _part_strokes(shapely, part)]
-    return tuple(sorted(strokes, key=lambda stroke: (round(stroke.bounds()[0]), -round(stroke.bounds()[3]))))
+    parts = [part for part in shapely.get_parts(area_of(contours, _FLAT)) if part.area > 1.0]
+    parts.sort(key=lambda part: (-round(part.area), *map(round, part.bounds)))
+    parts[1:] = sorted(parts[1:], key=lambda part: tuple(map(round, part.bounds)))
+    return tuple(_part_strokes(shapely, part, dotted) for part in parts)
 
 
-def _part_strokes(shapely: Any, part: Any) -> tuple[Stroke, ...]:
-    axis = _sound_axis(part)
-    reach = max(axis.radius.values(), default=math.inf)
-    if not part.interiors and sum(map(length, axis.branches)) < reach:
+def _part_strokes(shapely: Any, part: Any, dotted: bool) -> tuple[Stroke, ...]:
+    axle = _axle(shapely, part)
+    if dotted and not part.interiors and _is_dot(axle):
         return (dot_stroke((float(part.centroid.x), float(part.centroid.y))),)
-    return tuple(smooth_stroke(points) for points in _Cleaning(shapely, part, axis).strands())
+    axis = _sound_axis(part)
+    strands = list(_Cleaning(shapely, part, axis).strands()) if axis.branches else []
+    if not part.interiors and sum(map(length, strands)) < axle.length / 2:
+        strands = [axle.inner()]  # so compact that nothing of its axis is left
+    return tuple(smooth_stroke(points) for points in strands)
+
+
+@dataclass(frozen=True, slots=True)
+class _Axle:
+    """The middle line along the tightest rectangle round a part: its ends, and how wide the rectangle is."""
+
+    start: Point
+    end: Point
+    width: float
+
+    @property
+    def length(self) -> float:
+        return math.dist(self.start, self.end)
+
+    def inner(self) -> list[Point]:
+        """Return the ends of the line that stay half a dot inside."""
+        share = min(_CLEAR / self.length, 0.4)
+        return [between(self.start, self.end, share), between(self.end, self.start, share)]
+
+
+def _axle(shapely: Any, part: Any) -> _Axle:
+    a, b, c, d = shapely.get_coordinates(shapely.minimum_rotated_rectangle(part)).tolist()[:4]
+    if math.dist(a, b) < math.dist(b, c):
+        a, b, c, d = b, c, d, a
+    return _Axle(between(a, d, 0.5), between(b, c, 0.5), math.dist(b, c))
+
+
+def _is_dot(axle: _Axle) -> bool:
+    return axle.length <= min(_DOT_SIZE, _DOT * axle.width)
 
 
 def _sound_axis(part: Any) -> Axis:
@@ -108,11 +159,17 @@ class _End:
 
 @dataclass(frozen=True, slots=True)
 class _Cut:
-    """Where a branch leaves its knot: how many points to drop, the point, and the direction from there on."""
+    """Where a branch leaves its knot: how many points to drop, the point, and the direction from there on.
+
+    ``bend`` tells by how many degrees a unit of length it goes on turning; ``loose`` is a free end too short to say
+    where it comes from.
+    """
 
     at: int
     point: Point
     way: Point
+    bend: float = 0.0
+    loose: bool = False
 
 
 class _Cleaning:
@@ -155,20 +212,54 @@ class _Cleaning:
         """Let the branches of a knot meet in one point, and note which of them run on into each other."""
         nodes = [node for node in sorted(self.firm) if self.knots.find(node) == knot] or [knot]
         cuts = [self._cut(end, nodes) for end in meeting]
-        turns = {(i, j): turn_between(cuts[i].way, cuts[j].way)
-                 for i, j in itertools.combinations(range(len(cuts)), 2)}
-        self.partner |= _partners(meeting, turns)
+        turns = {(i, j): _turn_less_bend(cuts[i], cuts[j]) for i, j in itertools.combinations(range(len(cuts)), 2)}
+        pairs = _partners(meeting, turns)
+        self.partner |= pairs
         self.ways |= {end: cut.way for end, cut in zip(meeting, cuts, strict=True)}
-        if len(meeting) == 2 and turns[0, 1] < STRAIGHT_ON:
+        middle = (sum(x for x, _ in nodes) / len(nodes), sum(y for _, y in nodes) / len(nodes))
+        through: list[Point] = []
+        apart = list(range(len(meeting)))
+        for i, j in turns:
+            if pairs.get(meeting[i]) == meeting[j] and turns[i, j] < STRAIGHT_ON:
+                apart = [at for at in apart if at not in (i, j)]
+                through += self._run_on(meeting, cuts, i, j, middle)
+        if not apart:
             return
-        point = self._meeting_point(nodes, cuts)
-        for end, cut in zip(meeting, cuts, strict=True):
-            _shorten(self.paths[end.branch], cut.at, end.last, point)
+        if through and len(apart) == 1:
+            point = _landing(cuts[apart[0]], through)
+        else:
+            point = self._meeting_point(middle, [cuts[at] for at in apart])
+            point = _nearest(point, through) if through else point
+        for at in apart:
+            _shorten(self.paths[meeting[at].branch], cuts[at].at, meeting[at].last, point)
+
+    def _run_on(self, meeting: Sequence[_End], cuts: Sequence[_Cut], i: int, j: int, middle: Point) -> list[Point]:
+        """Let two branches run on into each other through a knot, and return the way between their cuts.
+
+        A free end too short to say where it comes from is left where the other, carried on straight, passes the knot.
+        """
+        if cuts[i].loose != cuts[j].loose:
+            i, j = (j, i) if cuts[i].loose else (i, j)  # i is sure, j is loose
+            (x, y), (wx, wy) = cuts[i].point, cuts[i].way
+            reach = max(0.0, (x - middle[0]) * wx + (y - middle[1]) * wy)
+            way = [(x, y), (x - reach * wx, y - reach * wy)]
+            knee = 1
+        else:
+            way = _smooth_way(cuts[i], cuts[j])
+            knee = len(way) // 2
+        for at, part in ((i, way[knee:0:-1]), (j, way[knee:-1])):
+            path, drop = self.paths[meeting[at].branch], max(1, cuts[at].at)
+            if meeting[at].last:
+                path[len(path) - drop:] = part[::-1] or [way[-1]]
+            else:
+                path[:drop] = part or [way[-1]]
+        return way
 
     def _cut(self, end: _End, nodes: Sequence[Node]) -> _Cut:
         """Return where a branch leaves the circles of its knot; at least half of the branch always stays.
 
-        Of a short free end it counts how it arrives, as its way out is all bent by the junction.
+        Of a short free end it counts how it arrives, as its way out is all bent by the junction. So is a short branch
+        between two knots, but both pull alike: its middle lies where it should, and runs as the branch does in all.
         """
         path = self._from(end)
         half = length(path) / 2
@@ -177,15 +268,20 @@ class _Cleaning:
                 math.dist(path[at], node) < _CUT * self.axis.radius[node] for node in nodes):
             gone += math.dist(path[at], path[at + 1])
             at += 1
-        if gone >= half and path[-1] not in self.firm:
+        radius, free = self.axis.radius[nodes[0]], path[-1] not in self.firm
+        if gone >= half and free:
             ux, uy = direction(path[::-1], half / 2)
-            return _Cut(max(1, at), path[-1], (-ux, -uy))
-        return _Cut(at, path[at], direction(path, max(3.0, 0.8 * self.axis.radius[nodes[0]]), at))
+            return _Cut(max(1, at), path[-1], (-ux, -uy), loose=True)
+        left = 2 * half - gone - (_BENT if free else _CUT) * radius
+        if left < _UNSURE * radius and not free and len(path) > _FEW and path[0] != path[-1]:
+            return _middle_of(path, forwards=not end.last)
+        way = _way_of(path, at, radius)
+        return _Cut(at, path[at], way, _bend(path, at, max(3.0, 0.8 * radius)), free and left < _UNSURE * radius)
 
     def _from(self, end: _End) -> Branch:
         return self.graph[end.branch][::-1] if end.last else self.graph[end.branch]
 
-    def _meeting_point(self, nodes: Sequence[Node], cuts: Sequence[_Cut]) -> Point:
+    def _meeting_point(self, middle: Point, cuts: Sequence[_Cut]) -> Point:
         """Return the point nearest to all lines (least squares), drawn a little to the middle of the knot, inside.
 
         A cut at q with the way w runs on a line whose normal is n = (-w.y, w.x); the point p is n . (p - q) away from
@@ -195,7 +291,6 @@ class _Cleaning:
 
         two equations a x + b y = d and b x + c y = e, solved by Cramer's rule; ``_PULL`` keeps parallel lines solvable.
         """
-        middle = (sum(x for x, _ in nodes) / len(nodes), sum(y for _, y in nodes) / len(nodes))
         a, b, c, d, e = _PULL, 0.0, _PULL, _PULL * middle[0], _PULL * middle[1]
         for cut in cuts:
             nx, ny = -cut.way[1], cut.way[0]
@@ -256,6 +351,65 @@ class _Cleaning:
         hits = self.shapely.get_coordinates(
             self.shapely.intersection(self.shapely.LineString([point, back]), self.part.boundary))
         return min((math.dist(hit, point) for hit in hits.tolist()), default=0.0)
+
+
+def _middle_of(path: Branch, *, forwards: bool) -> _Cut:
+    """Return the cut at the middle of a branch, the same whichever end is asked (where the branch is not turned)."""
+    at = len(path) // 2 if forwards else len(path) - 1 - len(path) // 2
+    (x0, y0), (x1, y1) = path[0], path[-1]
+    return _Cut(at, path[at], unit((x1 - x0, y1 - y0)))
+
+
+def _way_of(path: Branch, at: int, radius: float) -> Point:
+    """Return the way of a branch from one of its points: over as long a reach as it is straight there."""
+    whole = length(path[at:]) - _CUT * radius  # at its other end it may bend towards another knot
+    for reach in (share * whole for share in _SHARES if share * whole > _SURE * radius):
+        ahead = next(to for to in range(at, len(path)) if math.dist(path[to], path[at]) >= reach or to == len(path) - 1)
+        if all(distances.to_line(point, path[at], path[ahead]) < _STRAY for point in path[at:ahead]):
+            return unit((path[ahead][0] - path[at][0], path[ahead][1] - path[at][1]))
+    return direction(path, max(3.0, 0.8 * radius), at)
+
+
+def _bend(path: Branch, at: int, reach: float) -> float:
+    """Return by how many degrees a unit a branch turns from one of its points on, looked at over twice ``reach``."""
+    middle = next((to for to in range(at, len(path)) if math.dist(path[to], path[at]) >= reach), None)
+    far = middle and next((to for to in range(middle, len(path)) if math.dist(path[to], path[middle]) >= reach), None)
+    if not far:
+        return 0.0
+    return turn_degrees(heading(path[at], path[middle]), heading(path[middle], path[far])) / reach
+
+
+def _turn_less_bend(one: _Cut, other: _Cut) -> float:
+    """Return by how many degrees a pen turns between two branches, less what both would turn as they bend anyway."""
+    turn = turn_degrees(math.atan2(-one.way[1], -one.way[0]), math.atan2(other.way[1], other.way[0]))
+    bends = (-one.bend, other.bend)
+    if any(bend * turn <= 0 for bend in bends):
+        return abs(turn)
+    reach = 1.5 * max(math.dist(one.point, other.point), 3.0)  # the way between, and some of both, as chords tell ways
+    return max(0.0, abs(turn) - min(map(abs, bends)) * reach)
+
+
+def _smooth_way(one: _Cut, other: _Cut) -> list[Point]:
+    """Return points along the curve that leaves one branch as it arrives, and takes up the other as that goes on."""
+    arm = math.dist(one.point, other.point) / 3
+    pulls = [(cut.point[0] - arm * cut.way[0], cut.point[1] - arm * cut.way[1]) for cut in (one, other)]
+    curve = Cubic(one.point, pulls[0], pulls[1], other.point)
+    return [one.point, *(part.end for part in curve.cut([at / _KEPT for at in range(1, _KEPT)]))]
+
+
+def _landing(cut: _Cut, through: Sequence[Point]) -> Point:
+    """Return where a branch that ends on a stroke meets it: the place nearest to its own line."""
+    ahead = (cut.point[0] - cut.way[0], cut.point[1] - cut.way[1])
+    return min(_closely(through), key=lambda point: (round(distances.to_line(point, cut.point, ahead), 1),
+                                                     math.dist(point, cut.point)))
+
+
+def _nearest(point: Point, through: Sequence[Point]) -> Point:
+    return min(_closely(through), key=lambda there: math.dist(there, point))
+
+
+def _closely(through: Sequence[Point]) -> Iterator[Point]:
+    return (between(a, b, at / 10) for a, b in itertools.pairwise(through) for at in range(11))
 
 
 def _first_beyond(path: Sequence[Point], reach: float) -> int:

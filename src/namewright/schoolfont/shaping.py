@@ -9,9 +9,10 @@ letter is taught by itself; joins that a font makes by other means stay.
 
 from __future__ import annotations
 
+import itertools
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field, replace
-from typing import Any
+from typing import Any, NamedTuple
 
 import unicodedata2
 
@@ -24,7 +25,7 @@ from namewright.lines.setting import InkLetter, SetLetter, SetLine, pen_width_mm
 from namewright.message import message
 from namewright.names.clusters import clusters
 from namewright.schoolfont import extra
-from namewright.schoolfont.centreline import centreline
+from namewright.schoolfont.centreline import centrelines
 from namewright.schoolfont.contours import Contour, encloses, glyph_contours
 from namewright.schoolfont.reading import SchoolFont
 from namewright.store import LETTERS, Store
@@ -33,6 +34,10 @@ _FEATURES = {"kern": True, "mark": True, "mkmk": True, "liga": False, "clig": Fa
 _SPACES = " \u00a0"
 _JOINER = "\u034f"  # combining grapheme joiner
 _MAX_SEGMENTS = 2000  # of one letter's outline: more is a picture, not a letter
+_DOTTED = "ijɨʝ"  # letters with a dot that a mark above takes the place of (Unicode: Soft_Dotted)
+_DOT_MARKS = "\u0307\u0308\u0323\u0324"  # dot above, diaeresis, dot below, two dots below
+_DOT_SIGNS = ".:;!?…·¡¿"
+_ABOVE = 230  # Unicode's canonical combining class of marks that stand above
 _MAX_OUTLINE = 100 * LETTER_UNITS
 _LARGEST = (-6 * LETTER_UNITS, -2 * LETTER_UNITS, 6 * LETTER_UNITS, 4 * LETTER_UNITS)  # of one letter about its origin
 
@@ -145,7 +150,12 @@ class LineUp:
     share: float
 
 
-Drawing = tuple[tuple[Contour, ...], tuple[Stroke, ...]]
+class Drawing(NamedTuple):
+    """A letter in letter units, y up: its contours, its centreline, and how many strokes at the end are its marks."""
+
+    contours: tuple[Contour, ...]
+    strokes: tuple[Stroke, ...]
+    marks: int
 
 
 @dataclass
@@ -153,7 +163,7 @@ class Lettering:
     """The letters of one font, each outlined and centred once in letter units, for every ruling of a run."""
 
     font: SchoolFont
-    _drawn: Store[Shape, Drawing] = field(default_factory=lambda: Store(LETTERS))
+    _drawn: Store[tuple[str, Shape], Drawing] = field(default_factory=lambda: Store(LETTERS))
 
     @property
     def name(self) -> str:
@@ -178,11 +188,11 @@ class Lettering:
         return LineUp(measures.cap_height * to_mm - ruling.line_height_mm, measures.x_height / measures.cap_height)
 
     def drawn(self, letter: Shaped) -> Drawing:
-        """Return a letter's contours and centreline in letter units, y up.
+        """Return a letter's contours and centreline.
 
         Raises NotInFont for one without an outline, or with one too intricate or too large to be a letter.
         """
-        return self._drawn.get(letter.shape, lambda: self._draw(letter))
+        return self._drawn.get((letter.cluster, letter.shape), lambda: self._draw(letter))
 
     def _draw(self, letter: Shaped) -> Drawing:
         contours = tuple(self._contours(letter))
@@ -190,7 +200,9 @@ class Lettering:
             raise NotInFont("font.blank", self.font, letter.cluster)
         if not boxes.holds(_LARGEST, boxes.joined(contour.bounds() for contour in contours)):
             raise NotInFont("font.far", self.font, letter.cluster)
-        return contours, centreline(contours)
+        base, *apart = centrelines(contours, dotted=_has_dots(letter.cluster))
+        marks = sum(map(len, apart)) if len(unicodedata2.normalize("NFD", letter.cluster)) > 1 else 0
+        return Drawing(contours, (*base, *itertools.chain.from_iterable(apart)), marks)
 
     def _contours(self, letter: Shaped) -> Iterator[Contour]:
         scale = LETTER_UNITS / self.font.measures.x_height
@@ -238,10 +250,20 @@ class RuledFont:
 
     def _inked(self, letter: Shaped) -> InkLetter:
         scale = self.ruling.x_height_mm / LETTER_UNITS
+        drawing = self.lettering.drawn(letter)
         contours, strokes = (tuple(stroke.map(lambda at: (at[0] * scale, -at[1] * scale)) for stroke in group)
-                             for group in self.lettering.drawn(letter))
+                             for group in (drawing.contours, drawing.strokes))
         box = boxes.joined(contour.bounds() for contour in contours)
-        return InkLetter(letter.cluster, strokes, _inset(box, pen_width_mm(self.ruling) / 2), contours, letter.shape)
+        return InkLetter(letter.cluster, strokes, _inset(box, pen_width_mm(self.ruling) / 2), contours, letter.shape,
+                         drawing.marks)
+
+
+def _has_dots(cluster: str) -> bool:
+    """Say whether a letter is written with dots: i or j without a mark in the dot's place, a mark of dots, a full stop."""
+    base, *marks = unicodedata2.normalize("NFD", cluster)
+    if any(mark in _DOT_MARKS for mark in marks):
+        return True
+    return base in _DOT_SIGNS or (base in _DOTTED and not any(unicodedata2.combining(mark) == _ABOVE for mark in marks))
 
 
 def _inset(box: Box, by: float) -> Box:

@@ -18,16 +18,17 @@ from namewright.letters.strokes import Stroke
 
 _SPACING = 2.5  # between the points that are smoothed
 _ARM = 5.0  # a turn is seen over this way to both sides
-_STRAIGHT = 0.8  # how far a straight run may stray from its chord
+_STRAIGHT = 1.2  # how far the points of a straight run may stray from the line through their middle
 _KNOTS = 8.0  # between the points through which the curves run
 
 
 def smooth_stroke(points: Sequence[Point]) -> Stroke:
     """Return a stroke along a polyline of at least two different points."""
     points = [point for point, _ in itertools.groupby(points)]
+    runs = _runs(points)
     segments: list[Segment] = []
-    for run in _runs(points):
-        segments += _line_or_curves(run)
+    for at, run in enumerate(runs):
+        segments += _line_or_curves(run, free=(at == 0, at == len(runs) - 1))
     return Stroke(tuple(segments))
 
 
@@ -62,22 +63,40 @@ def _angle(a: Point, b: Point, c: Point) -> float:
     return abs(turn_degrees(heading(a, b), heading(b, c)))
 
 
-def _line_or_curves(run: list[Point]) -> list[Segment]:
-    start, end = run[0], run[-1]
-    if len(run) < 3 or (start != end and all(distances.to_line(point, start, end) < _STRAIGHT for point in run)):
-        return [Line(start, end)]
+def _line_or_curves(run: list[Point], free: tuple[bool, bool]) -> list[Segment]:
+    """Return a run as a line or as curves; an end that is ``free``, no corner, comes to lie on the line of the rest."""
+    if len(run) < 3:
+        return [Line(run[0], run[-1])]
+    if run[0] != run[-1]:
+        ends = [_foot(end, run) if loose else end for end, loose in zip((run[0], run[-1]), free, strict=True)]
+        if all(distances.to_line(point, *ends) < _STRAIGHT for point in run):
+            return [Line(ends[0], ends[1])]
     even = _averaged(run)
     knots = evenly(even, max(2 if run[0] != run[-1] else 6, round(length(even) / _KNOTS)))
     slopes = [_slope(knots, at) for at in range(len(knots))]
     return [_cubic(knots[at], knots[at + 1], slopes[at], slopes[at + 1]) for at in range(len(knots) - 1)]
 
 
+def _foot(end: Point, run: list[Point]) -> Point:
+    """Return the point nearest to an end on the line through a run: that of its middle and its mean way (least squares)."""
+    mx, my = (sum(values) / len(run) for values in zip(*run, strict=True))
+    xx, yy, xy = (sum(products) for products in zip(
+        *(((x - mx) ** 2, (y - my) ** 2, (x - mx) * (y - my)) for x, y in run), strict=True))
+    way = math.atan2(2 * xy, xx - yy) / 2
+    dx, dy = math.cos(way), math.sin(way)
+    along = (end[0] - mx) * dx + (end[1] - my) * dy
+    return (mx + along * dx, my + along * dy)
+
+
 def _averaged(run: list[Point]) -> list[Point]:
-    """Return the points with each taken half way to its neighbours' middle, thrice; ends stay (of a ring, too)."""
+    """Return the points with each taken half way to its neighbours' middle, thrice; ends stay, unless a ring closes."""
+    closes = run[0] == run[-1] and _angle(run[-2], run[0], run[1]) < CORNER_DEGREES
     for _ in range(3):
+        if closes:
+            run = [run[-2], *run, run[1]]
         inner = [((a[0] + 2 * b[0] + c[0]) / 4, (a[1] + 2 * b[1] + c[1]) / 4)
                  for a, b, c in zip(run, run[1:], run[2:], strict=False)]
-        run = [run[0], *inner, run[-1]]
+        run = inner if closes else [run[0], *inner, run[-1]]
     return run
 
 
