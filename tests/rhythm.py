@@ -1,4 +1,4 @@
-"""The rhythm of printed dots, measured by none of our own code: svgpathtools reads paths, SciPy's tree finds distances."""
+"""The rhythm of printed dots, by none of our own code: svgpathtools reads the paths, SciPy's tree finds distances."""
 
 from __future__ import annotations
 
@@ -58,7 +58,7 @@ def faults(dots: np.ndarray, strokes: list[np.ndarray], pitch: float) -> float:
 
 
 def fault_at_best(dots: np.ndarray, strokes: list[np.ndarray], wished: float, enough: float = 0.0) -> float:
-    """Return ``faults`` at the pitch that suits a letter best, an eighth more or less; stop at one that is ``enough``."""
+    """Return ``faults`` at the pitch that suits a letter best, an eighth more or less; the first ``enough`` will do."""
     found = 9.0
     for flex in FLEX:
         found = min(found, faults(dots, strokes, wished * flex))

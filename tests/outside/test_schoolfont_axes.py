@@ -6,6 +6,7 @@ from pathlib import Path
 
 import pytest
 
+from namewright.cli import main
 from namewright.lines.ruling import preset
 from namewright.schoolfont import FontError
 from namewright.schoolfont.reading import load_font
@@ -48,3 +49,15 @@ def test_a_font_without_axes_says_so() -> None:
     with pytest.raises(FontError) as refused:
         load_font(DEJAVU, "wght=400")
     assert refused.value.message.key == "font.no_axes"
+
+
+@needs_inter
+def test_a_form_that_nobody_chose_is_told(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    """A variable font drawn in its usual form is said to be, with what else there is; a form that is chosen is not."""
+    card = ["card", "Mira", "-o", str(tmp_path / "card.pdf"), "--font", str(VARIABLE)]
+    assert main(card) == 0
+    said = capsys.readouterr().err
+    assert "several forms" in said
+    assert "wght=100…900" in said
+    assert main([*card, "--font-axis", "Bold"]) == 0
+    assert "forms" not in capsys.readouterr().err

@@ -22,7 +22,7 @@ from namewright.commands.talk import (
 )
 from namewright.commands.writing import write
 from namewright.lines.ruling import DEFAULT_RULING, MAX_MIDLINE, MIN_MIDLINE
-from namewright.making.account import Account
+from namewright.making.account import Account, account_in
 from namewright.making.adult import left_out
 from namewright.making.make import Making
 from namewright.making.request import Request
@@ -47,11 +47,12 @@ def complain_of_beats(roster: Roster) -> None:
 
 def write_one(request: Request, options: argparse.Namespace) -> int:
     """Make and write a child's page; return the exit status. Raises Refusal where it cannot be made."""
-    making = Making(request, typesetter_of(options))
+    setter = typesetter_of(options)
+    making = Making(request, setter, account_in(setter))
     write(making.pages(), options, request.settings.language)
     for one in making.account.not_made:
         raise Refusal("command.told.child", label=one.child.label, reason=one.cause.message)
-    for told in _remarks_told(making.account, request.roster):
+    for told in (*_remarks_told(making.account, request.roster), *making.account.notes):
         complain(told)
     return ALL_MADE
 

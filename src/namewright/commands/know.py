@@ -20,6 +20,7 @@ from namewright.commands.pictures import with_pictures
 from namewright.commands.talk import Commands, Refusal, explained, place
 from namewright.commands.writing import progress, write
 from namewright.lines.tile_boxes import LARGE_TILE_MM, TILE_MM
+from namewright.making.account import account_in
 from namewright.making.make import Making
 from namewright.making.request import TO_KNOW, Kind
 from namewright.settings import AT_ONCE
@@ -53,7 +54,8 @@ def _run(options: argparse.Namespace) -> int:
     with asked_for_class(options, *kinds, grouped=Kind.FRIENDS in kinds, notes=True) as asked:
         request = replace(asked.request, shuffle=options.shuffle, at_once=options.at_once,
                           tile_mm=LARGE_TILE_MM if options.tile == "38" else TILE_MM)
-        making, language = Making(request, typesetter_of(options)), request.settings.language
+        setter, language = typesetter_of(options), request.settings.language
+        making = Making(request, setter, account_in(setter))
         pages = progress(making.pages(), len(request.members) * len(kinds))
         write(with_pictures(pages, options, count(1)), options, language)
         if options.summary and making.account.made:

@@ -26,7 +26,7 @@ from namewright.commands.pictures import with_pictures
 from namewright.commands.splitting import ENOUGH, Part
 from namewright.commands.talk import Commands, complain, explained, place
 from namewright.commands.writing import check_targets, progress, write, write_drawn
-from namewright.making.account import Account
+from namewright.making.account import Account, account_in
 from namewright.making.make import Making
 from namewright.making.request import Kind, Request
 from namewright.output.pdf import Batch
@@ -67,8 +67,9 @@ def _made(options: argparse.Namespace, setter: Typesetter | None = None) -> Told
     """Write the sheets of one class; return its exit status and what is to be said of it."""
     check_targets(options)
     with asked_for_class(options, Kind.SHEETS) as asked:
-        request, language, account = asked.request, asked.request.settings.language, Account()
+        request, language = asked.request, asked.request.settings.language
         setter = setter or typesetter_of(options)
+        account = account_in(setter)
         with closing(_drawn(request, options, setter, account)) as drawn:
             shown = progress(drawn, len(request.members), pages=lambda batch: len(batch.pages))
             write_drawn(shown, options, language)

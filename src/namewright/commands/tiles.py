@@ -18,6 +18,7 @@ from namewright.commands.common import (
 from namewright.commands.talk import Commands, explained, place
 from namewright.commands.writing import progress, write
 from namewright.lines.tile_boxes import LARGE_TILE_MM, TILE_MM
+from namewright.making.account import account_in
 from namewright.making.make import Making
 from namewright.making.request import Kind
 
@@ -40,6 +41,7 @@ def add(commands: Commands) -> None:
 def _run(options: argparse.Namespace) -> int:
     with asked_for_class(options, Kind.TILES) as asked:
         request = replace(asked.request, tile_mm=LARGE_TILE_MM if options.tile == "38" else TILE_MM)
-        making = Making(request, typesetter_of(options))
+        setter = typesetter_of(options)
+        making = Making(request, setter, account_in(setter))
         write(progress(making.pages(), None), options, request.settings.language)
     return closing(making.account, asked.roster)

@@ -159,8 +159,8 @@ def _retraces(line: Line, track: Line, tracks: Sequence[Line]) -> bool:
 def anchors(runs: Sequence[Run], pitch: float) -> tuple[list[Point], list[Point]]:
     """Return where dots have to be, the most needed first: free ends and corners, crossings and forks, extremes.
 
-    Apart from them, the forks at which a run leaves another so close by that both cannot have all their dots, or so close
-    to the other's end.
+    Apart from them, the forks at which a run leaves another so close by that both cannot have all their dots, or so
+    close to the other's end.
     """
     ends = [(run, way) for run in runs for way in (0.0, run.length)]
     forks = [(run, way, other, there) for run, way in ends for other in runs if other is not run

@@ -6,7 +6,8 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field
 
 from namewright.making.request import Kind, Member
-from namewright.message import Message, Problem, together
+from namewright.message import Message, Problem, message, together
+from namewright.pages.typesetter import Typesetter
 from namewright.practice.ordering import Placed
 from namewright.roster.children import Child
 
@@ -82,6 +83,13 @@ class Account:
     def of(self, kind: Kind) -> list[Member]:
         """Return the children of whom there are pages of a kind, in their order."""
         return [one for made, one in self.made if made is kind]
+
+
+def account_in(setter: Typesetter) -> Account:
+    """Return an account for pages in these letters; a variable font of which nobody chose a form is told."""
+    font = setter.school_font
+    others = font.font.others if font else ()
+    return Account(notes=[message("account.font_default", font=font.name, known=others)] if font and others else [])
 
 
 def account_of_order(placed: Iterable[Placed]) -> Account:

@@ -25,7 +25,7 @@ def chosen_axes(table: TTFont, asked: str, file: str) -> Mapping[str, float]:
              for one in table["fvar"].instances}
     if asked.strip().casefold() in ready:
         return dict(ready[asked.strip().casefold()])
-    limits = {axis.axisTag: (axis.minValue, axis.maxValue) for axis in table["fvar"].axes}
+    limits = _limits(table)
     values = [part.partition("=") for part in asked.replace(",", " ").split()]
     try:
         found = {tag: float(value) for tag, _, value in values}
@@ -33,7 +33,18 @@ def chosen_axes(table: TTFont, asked: str, file: str) -> Mapping[str, float]:
     except (KeyError, ValueError):
         fits = False
     if not fits:
-        known = [f"{tag}={low:g}…{high:g}" for tag, (low, high) in limits.items()]
-        names = [table["name"].getDebugName(one.subfamilyNameID) or "" for one in table["fvar"].instances]
-        raise FontError("font.axes", asked=asked, known=(*known, *filter(None, names[:_MAX_TOLD])))
+        raise FontError("font.axes", asked=asked, known=known_forms(table))
     return found
+
+
+def known_forms(table: TTFont) -> tuple[str, ...]:
+    """Return what can be asked of a font: its axes with their limits, then its ready forms; nothing of a plain one."""
+    if "fvar" not in table:
+        return ()
+    axes = [f"{tag}={low:g}…{high:g}" for tag, (low, high) in _limits(table).items()]
+    names = [table["name"].getDebugName(one.subfamilyNameID) or "" for one in table["fvar"].instances]
+    return (*axes, *filter(None, names[:_MAX_TOLD]))
+
+
+def _limits(table: TTFont) -> Mapping[str, tuple[float, float]]:
+    return {axis.axisTag: (axis.minValue, axis.maxValue) for axis in table["fvar"].axes}

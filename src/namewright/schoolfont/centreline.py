@@ -15,41 +15,43 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
-from namewright.geometry import distances
-from namewright.geometry.points import Point, between, heading, turn_degrees, unit
+from namewright.geometry.points import Point
 from namewright.geometry.polylines import length
-from namewright.geometry.segments import Cubic
 from namewright.letters.strokes import Stroke, dot_stroke
 from namewright.schoolfont import extra
+from namewright.schoolfont.compact import CLEAR, axle_of
 from namewright.schoolfont.contours import Contour, area_of
+from namewright.schoolfont.knots import (
+    CUT,
+    Cut,
+    bend_of,
+    first_beyond,
+    landing,
+    middle_of,
+    nearest,
+    shorten,
+    smooth_way,
+    turn_less_bend,
+    way_of,
+)
 from namewright.schoolfont.skeleton import (
     STRAIGHT_ON,
     Axis,
     Branch,
     Node,
+    NodeSets,
     degrees,
     direction,
-    medial_axis,
+    sound_axis,
 )
 from namewright.schoolfont.smooth import smooth_stroke
 
-STEP = 2.0  # units between the points of the outline from which the axis is made
 _FLAT = 0.1
-_FINEST = STEP / 8
-_CLEAR = 4.5  # a free end and a corner stay this far inside the outline: half the width of a dot on our lines
-_CUT = 1.15  # of a junction's radius: nearer than this the axis bends towards the junction
 _ONE_KNOT = 0.75  # of both radii: nodes nearer than this are one crossing
 _PULL = 0.02  # weight of the middle of a knot against the lines that meet in it
 _BENT = 0.6  # of the radius: so near to a free end the axis bends into a corner
-_SHORT = 3.0  # radii: a free end shorter than this follows the stroke that it carries on
-_DOT = 1.8  # times as long as wide: what is longer is no dot; the widest dots of i among 70 fonts have 1.6
-_DOT_SIZE = 50.0  # units that the longer side of a dot has at most
-_STRAY = 1.0  # units that a stroke may stray from its chord where its way is taken over the whole of it
-_SHARES = (1.0, 0.5, 0.25)  # of a branch over which a straight stroke's way is taken, the longest first
-_SURE = 1.6  # radii over which it is taken at least
 _UNSURE = 0.5  # radii: where less is left of a branch between its bends, its way is not to be relied on
 _FEW = 6  # points of such a branch that has a middle
-_KEPT = 8  # pieces into which a curve through a knot is cut
 
 
 def centreline(contours: Sequence[Contour]) -> tuple[Stroke, ...]:
@@ -70,83 +72,14 @@ def centrelines(contours: Sequence[Contour], *, dotted: bool = True) -> tuple[tu
 
 
 def _part_strokes(shapely: Any, part: Any, dotted: bool) -> tuple[Stroke, ...]:
-    axle = _axle(shapely, part)
-    if dotted and not part.interiors and _is_dot(axle):
+    axle = axle_of(shapely, part)
+    if dotted and not part.interiors and axle.is_dot:
         return (dot_stroke((float(part.centroid.x), float(part.centroid.y))),)
-    axis = _sound_axis(part)
+    axis = sound_axis(part)
     strands = list(_Cleaning(shapely, part, axis).strands()) if axis.branches else []
     if not part.interiors and sum(map(length, strands)) < axle.length / 2:
         strands = [axle.inner()]  # so compact that nothing of its axis is left
     return tuple(smooth_stroke(points) for points in strands)
-
-
-@dataclass(frozen=True, slots=True)
-class _Axle:
-    """The middle line along the tightest rectangle round a part: its ends, and how wide the rectangle is."""
-
-    start: Point
-    end: Point
-    width: float
-
-    @property
-    def length(self) -> float:
-        return math.dist(self.start, self.end)
-
-    def inner(self) -> list[Point]:
-        """Return the ends of the line that stay half a dot inside."""
-        share = min(_CLEAR / self.length, 0.4)
-        return [between(self.start, self.end, share), between(self.end, self.start, share)]
-
-
-def _axle(shapely: Any, part: Any) -> _Axle:
-    a, b, c, d = shapely.get_coordinates(shapely.minimum_rotated_rectangle(part)).tolist()[:4]
-    if math.dist(a, b) < math.dist(b, c):
-        a, b, c, d = b, c, d, a
-    return _Axle(between(a, d, 0.5), between(b, c, 0.5), math.dist(b, c))
-
-
-def _is_dot(axle: _Axle) -> bool:
-    return axle.length <= min(_DOT_SIZE, _DOT * axle.width)
-
-
-def _sound_axis(part: Any) -> Axis:
-    """Return the axis, from ever closer points until it has one piece and a loop for each hole."""
-    step = STEP
-    while True:
-        axis = medial_axis(part, step)
-        if step <= _FINEST or _is_sound(axis.branches, len(part.interiors)):
-            return axis
-        step /= 2
-
-
-def _is_sound(graph: Sequence[Branch], holes: int) -> bool:
-    """Whether a graph has one piece and as many loops as there are holes (Euler: edges − nodes + 1)."""
-    return not graph or (len(graph) - len(degrees(graph)) + 1 == holes and len(_pieces(graph)) == 1)
-
-
-def _pieces(graph: Sequence[Branch]) -> set[Node]:
-    sets = _Sets()
-    for branch in graph:
-        sets.join(branch[0], branch[-1])
-    return {sets.find(node) for node in degrees(graph)}
-
-
-class _Sets:
-    """Disjoint sets of nodes."""
-
-    def __init__(self) -> None:
-        self._parent: dict[Node, Node] = {}
-
-    def find(self, node: Node) -> Node:
-        while (parent := self._parent.get(node, node)) != node:
-            node = parent
-        return node
-
-    def join(self, a: Node, b: Node) -> bool:
-        """Join two sets; return whether they were apart."""
-        a, b = self.find(a), self.find(b)
-        self._parent[max(a, b)] = min(a, b)
-        return a != b
 
 
 @dataclass(frozen=True, slots=True)
@@ -157,34 +90,20 @@ class _End:
     last: bool
 
 
-@dataclass(frozen=True, slots=True)
-class _Cut:
-    """Where a branch leaves its knot: how many points to drop, the point, and the direction from there on.
-
-    ``bend`` tells by how many degrees a unit of length it goes on turning; ``loose`` is a free end too short to say
-    where it comes from.
-    """
-
-    at: int
-    point: Point
-    way: Point
-    bend: float = 0.0
-    loose: bool = False
-
-
 class _Cleaning:
     """One part's axis on its way to clean strands."""
 
     def __init__(self, shapely: Any, part: Any, axis: Axis) -> None:
         self.shapely, self.part, self.axis = shapely, part, axis
-        self.room = part.buffer(-_CLEAR)
-        self.knots = _Sets()
+        self.room = part.buffer(-CLEAR)
+        self.knots = NodeSets()
         count = degrees(axis.branches)
         self.firm = {node for node in count if count[node] > 2 or (node in axis.elbows and count[node] == 2)}
         self.graph = [branch for branch in axis.branches if not self._is_inner(branch)]
         self.paths = [list(branch) for branch in self.graph]
         self.partner: dict[_End, _End] = {}
         self.ways: dict[_End, Point] = {}  # in which direction a branch leaves its knot
+        self.loose: set[_End] = set()  # see ``Cut``
 
     def _is_inner(self, branch: Branch) -> bool:
         """Join the knots at both ends of a branch that lies within their circles; never close a loop so."""
@@ -212,10 +131,11 @@ class _Cleaning:
         """Let the branches of a knot meet in one point, and note which of them run on into each other."""
         nodes = [node for node in sorted(self.firm) if self.knots.find(node) == knot] or [knot]
         cuts = [self._cut(end, nodes) for end in meeting]
-        turns = {(i, j): _turn_less_bend(cuts[i], cuts[j]) for i, j in itertools.combinations(range(len(cuts)), 2)}
+        turns = {(i, j): turn_less_bend(cuts[i], cuts[j]) for i, j in itertools.combinations(range(len(cuts)), 2)}
         pairs = _partners(meeting, turns)
         self.partner |= pairs
         self.ways |= {end: cut.way for end, cut in zip(meeting, cuts, strict=True)}
+        self.loose |= {end for end, cut in zip(meeting, cuts, strict=True) if cut.loose}
         middle = (sum(x for x, _ in nodes) / len(nodes), sum(y for _, y in nodes) / len(nodes))
         through: list[Point] = []
         apart = list(range(len(meeting)))
@@ -226,14 +146,14 @@ class _Cleaning:
         if not apart:
             return
         if through and len(apart) == 1:
-            point = _landing(cuts[apart[0]], through)
+            point = landing(cuts[apart[0]], through)
         else:
             point = self._meeting_point(middle, [cuts[at] for at in apart])
-            point = _nearest(point, through) if through else point
+            point = nearest(point, through) if through else point
         for at in apart:
-            _shorten(self.paths[meeting[at].branch], cuts[at].at, meeting[at].last, point)
+            shorten(self.paths[meeting[at].branch], cuts[at].at, meeting[at].last, point)
 
-    def _run_on(self, meeting: Sequence[_End], cuts: Sequence[_Cut], i: int, j: int, middle: Point) -> list[Point]:
+    def _run_on(self, meeting: Sequence[_End], cuts: Sequence[Cut], i: int, j: int, middle: Point) -> list[Point]:
         """Let two branches run on into each other through a knot, and return the way between their cuts.
 
         A free end too short to say where it comes from is left where the other, carried on straight, passes the knot.
@@ -245,7 +165,7 @@ class _Cleaning:
             way = [(x, y), (x - reach * wx, y - reach * wy)]
             knee = 1
         else:
-            way = _smooth_way(cuts[i], cuts[j])
+            way = smooth_way(cuts[i], cuts[j])
             knee = len(way) // 2
         for at, part in ((i, way[knee:0:-1]), (j, way[knee:-1])):
             path, drop = self.paths[meeting[at].branch], max(1, cuts[at].at)
@@ -255,7 +175,7 @@ class _Cleaning:
                 path[:drop] = part or [way[-1]]
         return way
 
-    def _cut(self, end: _End, nodes: Sequence[Node]) -> _Cut:
+    def _cut(self, end: _End, nodes: Sequence[Node]) -> Cut:
         """Return where a branch leaves the circles of its knot; at least half of the branch always stays.
 
         Of a short free end it counts how it arrives, as its way out is all bent by the junction. So is a short branch
@@ -265,23 +185,23 @@ class _Cleaning:
         half = length(path) / 2
         gone, at = 0.0, 0
         while gone < half and at < len(path) - 2 and any(
-                math.dist(path[at], node) < _CUT * self.axis.radius[node] for node in nodes):
+                math.dist(path[at], node) < CUT * self.axis.radius[node] for node in nodes):
             gone += math.dist(path[at], path[at + 1])
             at += 1
         radius, free = self.axis.radius[nodes[0]], path[-1] not in self.firm
         if gone >= half and free:
             ux, uy = direction(path[::-1], half / 2)
-            return _Cut(max(1, at), path[-1], (-ux, -uy), loose=True)
-        left = 2 * half - gone - (_BENT if free else _CUT) * radius
+            return Cut(max(1, at), path[-1], (-ux, -uy), loose=True)
+        left = 2 * half - gone - (_BENT if free else CUT) * radius
         if left < _UNSURE * radius and not free and len(path) > _FEW and path[0] != path[-1]:
-            return _middle_of(path, forwards=not end.last)
-        way = _way_of(path, at, radius)
-        return _Cut(at, path[at], way, _bend(path, at, max(3.0, 0.8 * radius)), free and left < _UNSURE * radius)
+            return middle_of(path, forwards=not end.last)
+        way = way_of(path, at, radius)
+        return Cut(at, path[at], way, bend_of(path, at, max(3.0, 0.8 * radius)), free and left < _UNSURE * radius)
 
     def _from(self, end: _End) -> Branch:
         return self.graph[end.branch][::-1] if end.last else self.graph[end.branch]
 
-    def _meeting_point(self, middle: Point, cuts: Sequence[_Cut]) -> Point:
+    def _meeting_point(self, middle: Point, cuts: Sequence[Cut]) -> Point:
         """Return the point nearest to all lines (least squares), drawn a little to the middle of the knot, inside.
 
         A cut at q with the way w runs on a line whose normal is n = (-w.y, w.x); the point p is n . (p - q) away from
@@ -315,19 +235,18 @@ class _Cleaning:
         """
         points, at, way = self._carried_on(end) or self._trustworthy(end)
         radius = self.axis.radius[self._from(end)[0]]
-        reach = self._room_behind(points[at], way, length(points) + 6 * radius) - min(radius, _CLEAR)
+        reach = self._room_behind(points[at], way, length(points) + 6 * radius) - min(radius, CLEAR)
         if reach > 0:
             tip = (points[at][0] - reach * way[0], points[at][1] - reach * way[1])
-            _shorten(self.paths[end.branch], at, end.last, tip)
+            shorten(self.paths[end.branch], at, end.last, tip)
 
     def _carried_on(self, end: _End) -> tuple[Sequence[Point], int, Point] | None:
         """Return a short end's path, the point at its knot, and the way in which the stroke that it carries on runs.
 
-        So short an end is all bent by the knot. None where it is longer or carries no stroke on.
+        So short an end is all bent by the knot. None where it is sure of its own way or carries no stroke on.
         """
         there = _End(end.branch, not end.last)
-        path = self._from(end)
-        if there not in self.partner or length(path) >= _SHORT * self.axis.radius[path[-1]]:
+        if there not in self.partner or there not in self.loose:
             return None
         now = self._now_from(end)
         return now, len(now) - 1, self.ways[self.partner[there]]
@@ -339,7 +258,7 @@ class _Cleaning:
         """
         path = self._from(end)
         radius = self.axis.radius[path[0]]
-        at = _first_beyond(path, _BENT * radius)
+        at = first_beyond(path, _BENT * radius)
         return path, at, direction(path, max(3.0, radius), at)
 
     def _now_from(self, end: _End) -> list[Point]:
@@ -351,79 +270,6 @@ class _Cleaning:
         hits = self.shapely.get_coordinates(
             self.shapely.intersection(self.shapely.LineString([point, back]), self.part.boundary))
         return min((math.dist(hit, point) for hit in hits.tolist()), default=0.0)
-
-
-def _middle_of(path: Branch, *, forwards: bool) -> _Cut:
-    """Return the cut at the middle of a branch, the same whichever end is asked (where the branch is not turned)."""
-    at = len(path) // 2 if forwards else len(path) - 1 - len(path) // 2
-    (x0, y0), (x1, y1) = path[0], path[-1]
-    return _Cut(at, path[at], unit((x1 - x0, y1 - y0)))
-
-
-def _way_of(path: Branch, at: int, radius: float) -> Point:
-    """Return the way of a branch from one of its points: over as long a reach as it is straight there."""
-    whole = length(path[at:]) - _CUT * radius  # at its other end it may bend towards another knot
-    for reach in (share * whole for share in _SHARES if share * whole > _SURE * radius):
-        ahead = next(to for to in range(at, len(path)) if math.dist(path[to], path[at]) >= reach or to == len(path) - 1)
-        if all(distances.to_line(point, path[at], path[ahead]) < _STRAY for point in path[at:ahead]):
-            return unit((path[ahead][0] - path[at][0], path[ahead][1] - path[at][1]))
-    return direction(path, max(3.0, 0.8 * radius), at)
-
-
-def _bend(path: Branch, at: int, reach: float) -> float:
-    """Return by how many degrees a unit a branch turns from one of its points on, looked at over twice ``reach``."""
-    middle = next((to for to in range(at, len(path)) if math.dist(path[to], path[at]) >= reach), None)
-    far = middle and next((to for to in range(middle, len(path)) if math.dist(path[to], path[middle]) >= reach), None)
-    if not far:
-        return 0.0
-    return turn_degrees(heading(path[at], path[middle]), heading(path[middle], path[far])) / reach
-
-
-def _turn_less_bend(one: _Cut, other: _Cut) -> float:
-    """Return by how many degrees a pen turns between two branches, less what both would turn as they bend anyway."""
-    turn = turn_degrees(math.atan2(-one.way[1], -one.way[0]), math.atan2(other.way[1], other.way[0]))
-    bends = (-one.bend, other.bend)
-    if any(bend * turn <= 0 for bend in bends):
-        return abs(turn)
-    reach = 1.5 * max(math.dist(one.point, other.point), 3.0)  # the way between, and some of both, as chords tell ways
-    return max(0.0, abs(turn) - min(map(abs, bends)) * reach)
-
-
-def _smooth_way(one: _Cut, other: _Cut) -> list[Point]:
-    """Return points along the curve that leaves one branch as it arrives, and takes up the other as that goes on."""
-    arm = math.dist(one.point, other.point) / 3
-    pulls = [(cut.point[0] - arm * cut.way[0], cut.point[1] - arm * cut.way[1]) for cut in (one, other)]
-    curve = Cubic(one.point, pulls[0], pulls[1], other.point)
-    return [one.point, *(part.end for part in curve.cut([at / _KEPT for at in range(1, _KEPT)]))]
-
-
-def _landing(cut: _Cut, through: Sequence[Point]) -> Point:
-    """Return where a branch that ends on a stroke meets it: the place nearest to its own line."""
-    ahead = (cut.point[0] - cut.way[0], cut.point[1] - cut.way[1])
-    return min(_closely(through), key=lambda point: (round(distances.to_line(point, cut.point, ahead), 1),
-                                                     math.dist(point, cut.point)))
-
-
-def _nearest(point: Point, through: Sequence[Point]) -> Point:
-    return min(_closely(through), key=lambda there: math.dist(there, point))
-
-
-def _closely(through: Sequence[Point]) -> Iterator[Point]:
-    return (between(a, b, at / 10) for a, b in itertools.pairwise(through) for at in range(11))
-
-
-def _first_beyond(path: Sequence[Point], reach: float) -> int:
-    """Return the index of the first point that far along a path, not beyond its middle."""
-    return next((at for at, point in enumerate(path)
-                 if math.dist(point, path[0]) >= reach or at >= len(path) // 2), 0)
-
-
-def _shorten(path: list[Point], at: int, last: bool, point: Point) -> None:
-    """Replace the first (or last) ``at`` points of a path, at least the end itself, by ``point``."""
-    if last:
-        path[len(path) - max(1, at):] = [point]
-    else:
-        path[:max(1, at)] = [point]
 
 
 def _partners(meeting: Sequence[_End], turns: Mapping[tuple[int, int], float]) -> Mapping[_End, _End]:

@@ -18,7 +18,7 @@ from fontTools.ttLib import TTFont
 
 from namewright.geometry import boxes
 from namewright.schoolfont import FontError, extra
-from namewright.schoolfont.axes import chosen_axes
+from namewright.schoolfont.axes import chosen_axes, known_forms
 from namewright.schoolfont.contours import glyph_contours
 
 logging.getLogger("fontTools").addHandler(logging.NullHandler())  # a spoiled font makes it say thousands of lines
@@ -42,11 +42,15 @@ class Measures:
 
 @dataclass(frozen=True, slots=True)
 class SchoolFont:
-    """A font that has been read: its name for a reader, its measures, and HarfBuzz's font object."""
+    """A font that has been read: its name for a reader, its measures, and HarfBuzz's font object.
+
+    ``others`` are the forms of a variable font that could have been asked for where none was.
+    """
 
     name: str
     measures: Measures
     engine: Any
+    others: tuple[str, ...] = ()
 
     def glyph(self, char: str) -> int:
         """Return the glyph of one character, 0 where the font has none."""
@@ -65,6 +69,7 @@ def load_font(path: Path, axes: str | None = None) -> SchoolFont:
         cut_short = any(entry.offset + entry.length > len(data) for entry in table.reader.tables.values())
         name, stated = _name(table) or path.stem, _stated(table)
         engine = hb.Font(hb.Face(hb.Blob(data)))
+        others = known_forms(table) if axes is None else ()
         if axes is not None:
             engine.set_variations(dict(chosen_axes(table, axes, str(path))))
             stated = {}  # the file's own heights are those of its default form
@@ -74,7 +79,7 @@ def load_font(path: Path, axes: str | None = None) -> SchoolFont:
         raise FontError("font.broken", file=str(path)) from error
     if cut_short or not engine.face.glyph_count:
         raise FontError("font.cut_short", file=str(path))
-    return SchoolFont(name, _measures(engine, stated, path), engine)
+    return SchoolFont(name, _measures(engine, stated, path), engine, others)
 
 
 def _checked_bytes(path: Path) -> bytes:

@@ -200,9 +200,9 @@ class Lettering:
             raise NotInFont("font.blank", self.font, letter.cluster)
         if not boxes.holds(_LARGEST, boxes.joined(contour.bounds() for contour in contours)):
             raise NotInFont("font.far", self.font, letter.cluster)
-        base, *apart = centrelines(contours, dotted=_has_dots(letter.cluster))
-        marks = sum(map(len, apart)) if len(unicodedata2.normalize("NFD", letter.cluster)) > 1 else 0
-        return Drawing(contours, (*base, *itertools.chain.from_iterable(apart)), marks)
+        parts = centrelines(contours, dotted=_has_dots(letter.cluster))
+        marks = sum(map(len, parts[1:])) if len(unicodedata2.normalize("NFD", letter.cluster)) > 1 else 0
+        return Drawing(contours, tuple(itertools.chain.from_iterable(parts)), marks)
 
     def _contours(self, letter: Shaped) -> Iterator[Contour]:
         scale = LETTER_UNITS / self.font.measures.x_height
@@ -259,7 +259,7 @@ class RuledFont:
 
 
 def _has_dots(cluster: str) -> bool:
-    """Say whether a letter is written with dots: i or j without a mark in the dot's place, a mark of dots, a full stop."""
+    """Say whether a letter is written with dots: i or j without a mark in the dot's place, marks of dots, a stop."""
     base, *marks = unicodedata2.normalize("NFD", cluster)
     if any(mark in _DOT_MARKS for mark in marks):
         return True

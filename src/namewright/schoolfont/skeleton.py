@@ -11,7 +11,7 @@ from __future__ import annotations
 import itertools
 import math
 from collections import Counter, defaultdict
-from collections.abc import Callable, Collection, Iterable, Iterator, Mapping
+from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
@@ -19,6 +19,8 @@ from namewright.geometry.points import Point, unit
 from namewright.geometry.polylines import length
 from namewright.schoolfont import extra
 
+STEP = 2.0  # units between the points of the outline from which the axis is made
+_FINEST = STEP / 8
 _GRID = 4  # decimals to which the diagram's points are the same point
 _CORNER_SLOPE = 0.3  # a branch whose radius falls faster runs into a corner of the outline; found by trial
 _BUMP = 0.25  # of the radius: a branch that reaches out of its junction's circle by less is a bump of the outline
@@ -57,6 +59,47 @@ def medial_axis(area: Any, step: float) -> Axis:
     radius = dict(zip(nodes, map(float, distances), strict=True))
     corners = _pruned(Axis(branches(edges), radius, frozenset()), _runs_into_corner)
     return _pruned(corners, _halves_an_angle)
+
+
+def sound_axis(part: Any) -> Axis:
+    """Return the axis, from ever closer points until it has one piece and a loop for each hole."""
+    step = STEP
+    while True:
+        axis = medial_axis(part, step)
+        if step <= _FINEST or _is_sound(axis.branches, len(part.interiors)):
+            return axis
+        step /= 2
+
+
+def _is_sound(graph: Sequence[Branch], holes: int) -> bool:
+    """Whether a graph has one piece and as many loops as there are holes (Euler: edges − nodes + 1)."""
+    return not graph or (len(graph) - len(degrees(graph)) + 1 == holes and len(_pieces(graph)) == 1)
+
+
+def _pieces(graph: Sequence[Branch]) -> set[Node]:
+    sets = NodeSets()
+    for branch in graph:
+        sets.join(branch[0], branch[-1])
+    return {sets.find(node) for node in degrees(graph)}
+
+
+class NodeSets:
+    """Disjoint sets of nodes."""
+
+    def __init__(self) -> None:
+        self._parent: dict[Node, Node] = {}
+
+    def find(self, node: Node) -> Node:
+        """Return the node that stands for the set of a node."""
+        while (parent := self._parent.get(node, node)) != node:
+            node = parent
+        return node
+
+    def join(self, a: Node, b: Node) -> bool:
+        """Join two sets; return whether they were apart."""
+        a, b = self.find(a), self.find(b)
+        self._parent[max(a, b)] = min(a, b)
+        return a != b
 
 
 def _voronoi_edges(shapely: Any, area: Any, step: float) -> Iterator[tuple[Node, Node]]:

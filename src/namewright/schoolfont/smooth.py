@@ -78,7 +78,7 @@ def _line_or_curves(run: list[Point], free: tuple[bool, bool]) -> list[Segment]:
 
 
 def _foot(end: Point, run: list[Point]) -> Point:
-    """Return the point nearest to an end on the line through a run: that of its middle and its mean way (least squares)."""
+    """Return the point nearest to an end on the line through a run, from its middle in its mean way (least squares)."""
     mx, my = (sum(values) / len(run) for values in zip(*run, strict=True))
     xx, yy, xy = (sum(products) for products in zip(
         *(((x - mx) ** 2, (y - my) ** 2, (x - mx) * (y - my)) for x, y in run), strict=True))
