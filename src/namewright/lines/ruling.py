@@ -168,10 +168,16 @@ def print_ruling(x_height_mm: float) -> Ruling:
 _FOUR = ALL_LINES
 _WITH_SKIP = frozenset({GuideLine.TOP, GuideLine.MID, GuideLine.BASE})
 _BODY = frozenset({GuideLine.MID, GuideLine.BASE})
+_WIDE_GAP_MM = 6.0  # between rows of four lines half as much again as a zone is enough, and this at the most
 
 
-def _thirds(name: str, zone: float, gap: float) -> Ruling:
-    return Ruling(name, zone, zone, zone, gap, _FOUR)
+def _thirds(name: str, zone: float) -> Ruling:
+    """Three equal zones. The white between rows is as wide as a zone, or wider where zones are small.
+
+    With less, the lowest line of a row and the top line of the next read as one double line; with no more than a small
+    zone, rows of fine lines cannot be told apart.
+    """
+    return Ruling(name, zone, zone, zone, max(zone, min(1.5 * zone, _WIDE_GAP_MM)), _FOUR)
 
 
 def _half_height(inches: float, written: str) -> Ruling:
@@ -191,11 +197,11 @@ def _graded(band: float) -> Ruling:
 
 def _presets() -> Iterable[Ruling]:
     for zone in (6.0, 5.0, 4.0):
-        yield _thirds(f"de-{number(zone)}", zone, zone / 2)
+        yield _thirds(f"de-{number(zone)}", zone)
     for zone in (9.0, 6.0):
-        yield _thirds(f"ch-{number(zone)}", zone, zone / 2)
+        yield _thirds(f"ch-{number(zone)}", zone)
     for total in (24, 18, 14, 12, 9, 8):
-        yield _thirds(f"au-{total}", total / 3, total / 6)
+        yield _thirds(f"au-{total}", total / 3)
     for inches, written in ((1.125, "1-1/8"), (1.0, "1"), (0.875, "7/8"), (0.75, "3/4"),
                             (0.625, "5/8"), (0.5, "1/2"), (0.375, "3/8")):
         yield _half_height(inches, written)

@@ -50,6 +50,7 @@ class Heights:
     of a part takes. ``least_drop`` and ``least_foot`` are as little as these may be. ``over`` is the headroom that a
     part's stroke marks add to each row, and ``strip`` the height of marked letters under the model; ``tail`` is
     how much of ``least_foot`` only printed tails need; ``doubled`` tells that the model to copy has a row of its own.
+    ``blank`` is the most that rows take between which nothing is printed.
     """
 
     room: float
@@ -63,6 +64,7 @@ class Heights:
     over: Mapping[Part, float] = field(default_factory=dict, hash=False)
     strip: float = 0.0
     tail: float = 0.0
+    blank: float = math.inf
 
     def page(self, blocks: Sequence[Block], drop: float, foot: float) -> float:
         """Return the height of blocks that stand on one page."""
@@ -76,8 +78,12 @@ class Heights:
         rows = sum(len(block.rows) for block in blocks) * (2 if part is Part.COPY and self.doubled else 1)
         strip = self.strip if part is Part.MODEL else 0.0
         ends_blank = part is Part.MEMORY or (part is Part.COPY and self.doubled)
-        return (rows * (self.rise + self.over.get(part, 0.0)) + (rows - 1) * drop + strip
+        return (rows * (self.rise + self.over.get(part, 0.0)) + (rows - 1) * self.under(part, drop) + strip
                 + (self._under_blank(foot) if ends_blank else foot))
+
+    def under(self, part: Part, drop: float) -> float:
+        """Return what a row of a part takes where others take ``drop``: no tail is printed on rows for memory."""
+        return min(drop, self.blank) if part is Part.MEMORY else drop
 
     def _under_blank(self, foot: float) -> float:
         """Return what lies under a part that ends in a row to write on, where others have ``foot``.

@@ -52,6 +52,7 @@ _BESIDE_GAP_MM = 8.0
 _BEST_SIGN_MM = 7.0
 _MIN_START_MM, _START_PENS = 1.2, 1.7  # the width of a start dot, and the same in pens
 _CLEAR_MM = 8.0  # between a row and what stands beside it
+_PAIR = 0.8  # zones: two lines of two rows that are nearer read as one double line
 _MIN_WRITING = 1.25  # writing room beside a model, in widths of the name: a child's letters run wide
 
 
@@ -164,20 +165,28 @@ class SheetMaker:
         """Return what the name's rows take; under what hangs or is printed lowest, white stays for a caption."""
         lowest = max(blocks.printed_depth(self.ruling), *(line.drop_mm for line in self.fit.lines))
         clear = blocks.ROW_CLEAR_MM
-        stacked = self.fit.lines[0].drop_mm + clear if self.beside else 0.0  # a model's tail over the next model
-        drop = max(self.space.drop_mm, stacked)
+        tail = max(line.drop_mm for line in self.fit.lines)
+        drop = max(self.space.drop_mm, tail + clear)  # a model's tail over the row beneath it
         asked = self.ruling.descender_mm + self.ruling.gap_mm
         least_foot = max(lowest + blocks.MIN_CLEAR_MM, asked - CAPTION_MM)
         untailed = max(blocks.printed_depth(self.ruling) + blocks.MIN_CLEAR_MM, asked - CAPTION_MM)
         return Heights(
             room=self.sheet.foot - self.sheet.top_mm - HEADER_MM - _FOOTER_MM,
             rise=self.space.rise_mm,
-            drop=drop, least_drop=lowest + max(clear, self.settings.tuning.row_gap or 0.0),
+            drop=drop, least_drop=max(tail + clear, blocks.printed_depth(self.ruling) + self._least_gap),
             foot=max(drop, lowest + clear), least_foot=least_foot,
             tiles=self.tiles.height_mm + _AFTER_TILES_MM, doubled=not self.beside,
             over={Part.MARKED: self.marks.headroom_mm,
                   Part.MODEL: self.marks.over_mm(self.space.rise_mm)} if self.marks else {},
-            strip=self.marks.below_mm(least_foot) if self.marks else 0.0, tail=max(0.0, least_foot - untailed))
+            strip=self.marks.below_mm(least_foot) if self.marks else 0.0, tail=max(0.0, least_foot - untailed),
+            blank=self.ruling.descender_mm + self.ruling.gap_mm)
+
+    @property
+    def _least_gap(self) -> float:
+        """Return the least white from a row's lowest line to the next row's top, which must not read as a pair."""
+        if self.settings.tuning.row_gap is not None:
+            return max(blocks.ROW_CLEAR_MM, self.settings.tuning.row_gap)
+        return max(blocks.ROW_CLEAR_MM, min(self.ruling.gap_mm, _PAIR * self.ruling.descender_mm))
 
     def _tallest(self) -> float:
         """Return the least height of rows that must not be parted: those of the model, or a model and its copy."""
@@ -248,7 +257,7 @@ class SheetMaker:
         if part is Part.TILES:
             yield from self._boxes(y)
             return
-        step = self.space.rise_mm + drop
+        step = self.space.rise_mm + self.heights.under(part, drop)
         for line in lines:
             y += self.heights.over.get(part, 0.0)
             baseline = y + self.space.rise_mm
