@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from namewright.letters.choice import LetterChoice
 from namewright.lines.cues import END_MM
@@ -111,7 +111,7 @@ def _card_items(setter: Typesetter, name: str, settings: CardSettings) -> Iterat
     """Yield the items of a card with its top left corner at (0, 0)."""
     check_pens(settings.ruling)
     setter = setter.lettering(settings.letters)
-    layout = _laid_out(setter, name, settings)
+    layout = _best_layout(setter, name, settings)
     y = layout.top_mm
     for count in range(len(layout.fit.lines)):
         yield from _model(setter, layout, count, settings, y + layout.over_mm + layout.space.rise_mm)
@@ -121,6 +121,22 @@ def _card_items(setter: Typesetter, name: str, settings: CardSettings) -> Iterat
         yield from strip_over(setter, layout.marks.under, name, CARD_EDGE_MM, y)
     if layout.writes:
         yield from _writing_rows(setter, layout.fit, settings, y + layout.tail_mm, layout.space)
+
+
+def _best_layout(setter: Typesetter, name: str, settings: CardSettings) -> _Layout:
+    """Return the layout with all the white between rows that the ruling has; with half of it where more then fits.
+
+    Raises MissingLetters, or DoesNotFit where the model alone is too wide or too high.
+    """
+    close = replace(settings, ruling=replace(settings.ruling, gap_mm=settings.ruling.gap_mm / 2))
+    try:
+        airy = _laid_out(setter, name, settings)
+    except DoesNotFit:
+        return _laid_out(setter, name, close)
+    if airy.writes and (airy.marks or not _has_cues(setter, settings)):
+        return airy
+    tight = _laid_out(setter, name, close)
+    return max(airy, tight, key=lambda layout: (layout.marks is not None, layout.writes))
 
 
 def _laid_out(setter: Typesetter, name: str, settings: CardSettings) -> _Layout:

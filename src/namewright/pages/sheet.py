@@ -23,7 +23,7 @@ from namewright.lines.cues import END_MM
 from namewright.lines.fit import Fit, fit_name
 from namewright.lines.forms import Form
 from namewright.lines.ink import Ink
-from namewright.lines.ruling import Ruling
+from namewright.lines.ruling import GuideLine, Ruling
 from namewright.lines.setting import SetLine, pen_width_mm
 from namewright.lines.tile_boxes import tile_rows
 from namewright.lines.tuned import check_pens
@@ -186,7 +186,8 @@ class SheetMaker:
         """Return the least white from a row's lowest line to the next row's top, which must not read as a pair."""
         if self.settings.tuning.row_gap is not None:
             return max(blocks.ROW_CLEAR_MM, self.settings.tuning.row_gap)
-        return max(blocks.ROW_CLEAR_MM, min(self.ruling.gap_mm, _PAIR * self.ruling.descender_mm))
+        pair = {GuideLine.TOP, GuideLine.DESCENDER} <= self.ruling.lines and not self.ruling.bands_mm
+        return max(blocks.ROW_CLEAR_MM, min(self.ruling.gap_mm, _PAIR * self.ruling.descender_mm) if pair else 0.0)
 
     def _tallest(self) -> float:
         """Return the least height of rows that must not be parted: those of the model, or a model and its copy."""
