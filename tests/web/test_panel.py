@@ -28,7 +28,8 @@ def test_an_empty_field_shows_what_holds() -> None:
     assert rests_at(own["letter_spacing"]) == message("web.desk.amount", value=2.5, unit=mm)
     assert rests_at(own["line_height"]) == message("web.desk.amount", value=30.0, unit=mm)
     assert rests_at(everyone["line_height"]) == message("web.desk.amount", value=10.0, unit=mm)
-    assert rests_at(everyone["model_pen"]) == message("setting.usual.model_pen")
+    assert rests_at(everyone["model_pen"]) == message("web.desk.usual")
+    assert rests_at(own["midline"]) == message("web.desk.plain", value=0.5)
 
 
 def test_every_measure_tells_its_range() -> None:

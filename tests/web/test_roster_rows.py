@@ -29,10 +29,10 @@ def rows() -> dict[str, Row]:
 
 
 def test_only_what_is_a_childs_own_is_shown(app: Flask) -> None:
-    """Hand and height where they are not those of everyone; the level always."""
+    """Level, hand and height where they are not those of everyone."""
     book().set_settings(4, {"line_height": "30", "support": "light"})
     found = rows()
-    assert (found["Katla"].hand, found["Katla"].height_mm, found["Katla"].support) == (Hand.LEFT, None, Support.FULL)
+    assert (found["Katla"].hand, found["Katla"].height_mm, found["Katla"].support) == (Hand.LEFT, None, None)
     assert (found["Bo"].hand, found["Bo"].height_mm, found["Bo"].support) == (None, 30.0, Support.LIGHT)
 
 

@@ -6,6 +6,7 @@ that the setting's slider moves by. Out of scope: what stands in the way (the pa
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable
 
 from namewright.message import Problem
@@ -37,7 +38,8 @@ def nearest(knob: Knob, typed: str, good: float, step: float, draw: Callable[[st
         if middle in (good, bad):
             break
         good, bad = (middle, bad) if can(middle) else (good, middle)
-    return number(good)
+    even = step * (math.floor(good / step) if bad > good else math.ceil(good / step))
+    return number(even if knob.least <= even <= knob.greatest and can(even) else good)
 
 
 def _value(knob: Knob, typed: str, otherwise: float) -> float:

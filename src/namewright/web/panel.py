@@ -53,11 +53,13 @@ def for_everyone(settings: Mapping[str, str]) -> Mapping[str, Control]:
 
 def rests_at(one: Control) -> Field:
     """Return what holds while a setting is empty, to stand in its empty field."""
-    if one.rest is None or one.knob.kind == "switch":
+    if one.knob.kind == "switch":
         return message(f"setting.usual.{one.knob.key}")
-    if not one.knob.unit:
-        return one.rest
-    return message("web.desk.amount", value=one.rest, unit=message(f"setting.unit.{one.knob.unit}"))
+    if one.rest is None:
+        return message("web.desk.usual")
+    if one.knob.unit != "mm":
+        return message("web.desk.plain", value=one.rest)
+    return message("web.desk.amount", value=one.rest, unit=message("setting.unit.mm"))
 
 
 def range_of(one: Control) -> Field:

@@ -9,6 +9,7 @@ from flask import Blueprint, Response, redirect, render_template, request, url_f
 from werkzeug.wrappers import Response as BaseResponse
 
 from namewright.classbook import ClassbookError
+from namewright.letters.alphabet import MissingLetters
 from namewright.making.request import FOR_EACH_CHILD, Kind, Request
 from namewright.message import Problem, message
 from namewright.tuning import KNOBS
@@ -19,7 +20,7 @@ from namewright.web.class_pdf import request_for
 from namewright.web.desk import book, child_or_404, class_settings, desk
 from namewright.web.drafts import Drafts, read_drafts
 from namewright.web.nearest import nearest
-from namewright.web.requests import of_child
+from namewright.web.requests import CannotDraw, of_child
 from namewright.web.screen_language import reason
 from namewright.web.settings_in_forms import keep_choices, keep_own
 
@@ -82,7 +83,14 @@ def picture(child_id: int) -> Response:
     try:
         return picture_of(_asked(child_id, read_drafts(request.args)), request.args.get("page", 1, int))
     except Problem as error:
-        return Response(reason(request, error), 422, mimetype="text/plain")
+        return _no_picture(child_id, error)
+
+
+def _no_picture(child_id: int, error: Problem) -> Response:
+    """Say why there is no picture; of letters that we lack by the name as it was typed, not by their codes."""
+    if isinstance(error, CannotDraw) and isinstance(error.cause, MissingLetters):
+        error = Problem("web.desk.cannot_letters", label=child_or_404(child_id).child.label)
+    return Response(reason(request, error), 422, mimetype="text/plain")
 
 
 @pages.get("/picture/<int:child_id>/pages")
@@ -91,7 +99,7 @@ def count_pages(child_id: int) -> Response:
     try:
         return Response(str(len(pages_of(_asked(child_id, read_drafts(request.args))))), mimetype="text/plain")
     except Problem as error:
-        return Response(reason(request, error), 422, mimetype="text/plain")
+        return _no_picture(child_id, error)
 
 
 def _asked(child_id: int, drafts: Drafts) -> Request:

@@ -23,15 +23,15 @@ from namewright.web.finding import family_of, names_of
 
 @dataclass(frozen=True, slots=True)
 class Row:
-    """A child's line. ``hand`` and ``height_mm`` are there where they are not the class's; ``formed`` counts letters.
+    """A child's line. ``support``, ``hand`` and ``height_mm`` are there where they are not the class's.
 
-    ``look`` says why something needs a look, where it does; ``found_by`` are the beginnings to find the child by, and
-    ``place`` its place by alphabet.
+    ``formed`` counts letters that stand, of all that are different. ``look`` says why something needs a look, where it
+    does. ``found_by`` are the beginnings to find the child by, ``place`` is its place by alphabet.
     """
 
     id: int
     label: str
-    support: Support
+    support: Support | None
     hand: Hand | None
     height_mm: float | None
     formed: tuple[int, int] | None
@@ -56,7 +56,8 @@ def _row(member: Member, settings: Mapping[str, str], usual: SheetSettings, plac
     except Problem:  # told by the mark
         holds = usual
     height = holds.ruling.line_height_mm
-    return Row(one.id, member.label, holds.support, holds.hand if holds.hand is not usual.hand else None,
+    return Row(one.id, member.label, holds.support if holds.support is not usual.support else None,
+               holds.hand if holds.hand is not usual.hand else None,
                height if abs(height - usual.ruling.line_height_mm) > 0.01 else None, _formed(member), look, found_by,
                place)
 

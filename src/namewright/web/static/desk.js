@@ -9,7 +9,7 @@ for (const each of all(".scripted")) each.hidden = false;
 const filled = (text, ...parts) => parts.reduceRight((words, part, at) => words.replace("#".repeat(at + 1), () => part), text);
 const of = (address, child) => address.replace("/0", "/" + child);
 const listed = (names) => new Intl.ListFormat(document.documentElement.lang).format(names);
-let chosen = say.chosen, page = 1, pages = 1;
+let chosen = say.chosen, page = 1, pages = 1, drawn = "";  // whose pages of which kind stand in the picture
 
 // --- what was changed and is not kept: the forms of children and of everyone, each as it was opened and as it is ---
 const drafts = new Map();  // scope -> {text, label}
@@ -57,15 +57,17 @@ const kindShown = one("#kind-shown"), said = one("#preview-said");
 const kinds = () => all("input[name=what]:checked", bar);
 const asked = () => withDrafts(new URLSearchParams({ kind: kindShown.value || "sheets", page }), "class", chosen);
 const show = lively(async () => {
-  const answer = await fetch(of(say.picture, chosen) + "?" + asked());
+  const which = chosen + kindShown.value, answer = await fetch(of(say.picture, chosen) + "?" + asked());
   const text = await answer.text();
+  image.hidden = !answer.ok && which !== drawn;
   if (answer.ok) {
+    drawn = which;
     image.src = "data:image/svg+xml," + encodeURIComponent(text);
     pages = Number(answer.headers.get("Pages")) || 1;
     page = Math.min(page, pages);
     tellPage();
   }
-  said.textContent = answer.ok || one(".mend", desk) ? "" : text;
+  said.textContent = answer.ok || one(".mend, #own .say", desk) ? "" : text;
 });
 function tellPage() {
   one("#page-of").textContent = filled(say.pageOf, page, pages);
@@ -130,7 +132,7 @@ function measureScreen(within) {
   for (const button of all("[data-nudge]", within)) button.addEventListener("click", () => { slider.value = Number(slider.value) + Number(button.dataset.nudge); fit(); });
   one("[data-measured]", within).addEventListener("click", () => {
     localStorage.setItem(SCREEN, slider.value / 85.60 * devicePixelRatio);
-    const told = one("[data-kept]", within);
+    const told = one(".measure [data-kept]", within);
     told.textContent = told.dataset.kept;
     one("[data-screen]", within).textContent = say.fitted;
     all("[data-true]").forEach(trueSize);
@@ -457,5 +459,12 @@ ticking(false);
 tellPage();
 measureBar();
 if (one("input[name=what]:checked", bar)?.value !== "sheets") show();
-fetch(of(say.pages, chosen) + "?" + asked()).then((answer) => answer.ok ? answer.text() : "1").then((count) => { pages = Number(count) || 1; tellPage(); });
+fetch(of(say.pages, chosen) + "?" + asked()).then(async (answer) => {
+  const told = await answer.text();
+  pages = answer.ok ? Number(told) : 1;
+  drawn = answer.ok ? chosen + kindShown.value : "";
+  image.hidden = !answer.ok;
+  said.textContent = answer.ok || one("#own .say") ? "" : told;
+  tellPage();
+});
 if (new URLSearchParams(location.search).get("for") === "everyone") whose("all");
