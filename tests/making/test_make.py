@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import date
 
 import pytest
@@ -63,6 +64,18 @@ def test_who_cannot_be_made_stops_nobody(setter: Typesetter, kind: Kind) -> None
     made = {one.placed.child.practice for one in account.of(kind)}
     assert made | {name for name, _ in told} == set(NAMES)
     assert "Bo" in made
+
+
+@pytest.mark.parametrize("kind", [Kind.SHEETS, Kind.CARDS, Kind.SIZES, Kind.FIND])
+def test_two_of_one_name_are_told_apart_for_the_adult_alone(setter: Typesetter, kind: Kind) -> None:
+    """Each page is for the name as the child writes it; the outline of the PDF, which an adult reads, has the label."""
+    twins = [Child("Ava", f"Ava {number}", "Ava", "Quill", number) for number in (1, 2)]
+    request = Request((kind,), tuple(Member(one, Choices()) for one in completed(order_class(twins))))
+    pages = [page for page in Making(request, setter).pages() if page.outline is not None]
+    assert [page.outline for page in pages] == ["Ava 1", "Ava 2"]
+    first, second = (page_svg(replace(page, outline=None)) for page in pages)
+    if kind is not Kind.FIND:  # whose other names are drawn by lot
+        assert first == second
 
 
 @pytest.mark.parametrize("kind", Kind)

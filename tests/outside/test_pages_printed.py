@@ -25,7 +25,7 @@ from namewright.pages.name_card import CardSettings, CardSize, card_page, card_s
 from namewright.pages.page import Furniture, Page
 from namewright.pages.paper import Paper
 from namewright.pages.sheet import SheetSettings, practice_pages
-from namewright.pages.size_finder import size_page
+from namewright.pages.size_finder import size_pages
 from namewright.pages.strips import strips
 from namewright.pages.tile_sheet import TileSettings, across, tile_pages
 from namewright.pages.typesetter import Typesetter
@@ -56,8 +56,8 @@ KINDS: dict[str, tuple[Callable[[], list[Page]], float]] = {
     "bound sheet": (lambda: sheets(binding=True), 10),
     "tiles of 25 mm": (lambda: tiles(TileSettings()), 5),
     "tiles of 38 mm on A4": (lambda: tiles(TileSettings(38.0, Paper.A4)), 5),
-    "size finder": (lambda: [size_page(SETTER, NAME, NAME, PageSettings(preset("us-3/4")))], 10),
-    "size finder on A4": (lambda: [size_page(SETTER, NAME, NAME, PageSettings(preset("de-6"), Paper.A4))], 10),
+    "size finder": (lambda: [size_pages(SETTER, NAME, NAME, PageSettings(preset("us-3/4")))[0]], 10),
+    "size finder on A4": (lambda: [size_pages(SETTER, NAME, NAME, PageSettings(preset("de-6"), Paper.A4))[0]], 10),
     **{f"card {size}": (lambda size=size: [card_page(SETTER, NAME, NAME, CardSettings(preset("us-3/8"), size))], 8)
        for size in CardSize},
     "cards on Letter": (lambda: [card_sheet(SETTER, NAME, NAME, CardSettings(preset("us-1/2")), Paper.LETTER)], 5),

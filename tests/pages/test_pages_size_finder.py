@@ -14,7 +14,7 @@ from namewright.lines.ruling import PRESETS, GuideLine, preset
 from namewright.pages.blocks import PageSettings
 from namewright.pages.page import Furniture, Guide, Page, Row
 from namewright.pages.paper import Paper
-from namewright.pages.size_finder import size_page
+from namewright.pages.size_finder import size_pages
 from namewright.pages.typesetter import Typesetter
 from namewright.units import number
 
@@ -29,7 +29,7 @@ _MADE: dict[tuple[str, str, Paper], Page] = {}
 def made(setter: Typesetter, name: str, ruling: str, paper: Paper = Paper.LETTER) -> Page:
     """Return a page, made once: to find six heights takes a while."""
     if (name, ruling, paper) not in _MADE:
-        _MADE[name, ruling, paper] = size_page(setter, name, name, PageSettings(preset(ruling), paper))
+        _MADE[name, ruling, paper] = size_pages(setter, name, name, PageSettings(preset(ruling), paper))[0]
     return _MADE[name, ruling, paper]
 
 
@@ -133,4 +133,4 @@ def test_every_ruling_has_its_size_finder(setter: Typesetter) -> None:
     """The page can be made on every ruling, bound or not."""
     for ruling in PRESETS.values():
         for binding in (False, True):
-            assert len(rows(size_page(setter, "Peggy", "P", PageSettings(ruling, binding=binding)))) == 6
+            assert len(rows(size_pages(setter, "Peggy", "P", PageSettings(ruling, binding=binding))[0])) == 6

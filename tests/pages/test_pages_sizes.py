@@ -12,7 +12,7 @@ from namewright.lines.ruling import GuideLine, preset
 from namewright.pages.blocks import PageSettings
 from namewright.pages.page import Furniture, Guide, Page, Row
 from namewright.pages.paper import Paper
-from namewright.pages.size_finder import size_page
+from namewright.pages.size_finder import size_pages
 from namewright.pages.typesetter import Typesetter
 from namewright.units import number
 from namewright.wording import wording
@@ -38,7 +38,7 @@ def letters_of(ink: Ink) -> list[object]:
 @pytest.mark.parametrize("name", NAMES)
 def test_six_heights_from_small_to_tall(setter: Typesetter, name: str, paper: Paper) -> None:
     """The name stands six times, each line a like step taller than the one before, from 8 mm on."""
-    page = size_page(setter, name, name, PageSettings(preset("us-3/4"), paper))
+    page = size_pages(setter, name, name, PageSettings(preset("us-3/4"), paper))[0]
     heights = [guide_heights(row)[GuideLine.TOP] for row in rows(page)]
     assert len(heights) == 6
     assert heights[0] == pytest.approx(8)
@@ -52,7 +52,7 @@ def test_six_heights_from_small_to_tall(setter: Typesetter, name: str, paper: Pa
 @pytest.mark.parametrize("ruling", ["us-3/4", "de-6", "fr-3", "uk-5"])
 def test_the_height_told_is_the_height_there_is(setter: Typesetter, ruling: str) -> None:
     """With each row stands its line height in millimetres, and the row has that height."""
-    page = size_page(setter, "Wren", "Wren", PageSettings(preset(ruling)))
+    page = size_pages(setter, "Wren", "Wren", PageSettings(preset(ruling)))[0]
     texts = {tuple(letters_of(item)) for item in page.items if isinstance(item, Ink)}
     share = preset(ruling).x_height_mm / preset(ruling).line_height_mm
     for row in rows(page):
@@ -60,9 +60,27 @@ def test_the_height_told_is_the_height_there_is(setter: Typesetter, ruling: str)
         assert tuple(piece.fragment for piece in setter.text(f"{height} mm", 1.9).pieces) in texts, height
 
 
+@pytest.mark.parametrize("paper", list(Paper))
+@pytest.mark.parametrize("name", NAMES)
+def test_a_second_page_goes_on_to_forty_millimetres(setter: Typesetter, name: str, paper: Paper) -> None:
+    """Up to three rows taller than those of the first page, none over 40 mm; a short name reaches just that."""
+    first, *more = size_pages(setter, name, name, PageSettings(preset("us-3/4"), paper))
+    tallest = guide_heights(rows(first)[-1])[GuideLine.TOP]
+    assert len(more) <= 1
+    for page in more:
+        heights = [guide_heights(row)[GuideLine.TOP] for row in rows(page)]
+        assert 1 <= len(heights) <= 3
+        assert tallest < heights[0]
+        assert heights == sorted(set(heights))
+        assert heights[-1] <= 40.01
+        assert page.outline is None
+    if len(name) <= 4 and tallest < 40:
+        assert guide_heights(rows(more[0])[-1])[GuideLine.TOP] == pytest.approx(40)
+
+
 def test_the_page_is_filled(setter: Typesetter) -> None:
     """The tallest line is as tall as the page allows for a short name; a long one stops where it meets the margin."""
-    short, long = (rows(size_page(setter, name, name, PageSettings(preset("us-3/4"))))[-1]
+    short, long = (rows(size_pages(setter, name, name, PageSettings(preset("us-3/4")))[0])[-1]
                    for name in ("Bo", "Christopherson"))
     assert guide_heights(short)[GuideLine.TOP] >= 30
     assert 10 <= guide_heights(long)[GuideLine.TOP] < guide_heights(short)[GuideLine.TOP]
@@ -72,7 +90,7 @@ def test_the_adult_is_told_that_these_are_settings_to_try(setter: Typesetter) ->
     """The page says what to do with it, and defers to the child's therapist, in its own language."""
     for language in ("en", "es"):
         words = wording(language)
-        page = size_page(setter, "Wren", "Wren", PageSettings(preset("us-3/4"), language=language))
+        page = size_pages(setter, "Wren", "Wren", PageSettings(preset("us-3/4"), language=language))[0]
         said = [letters_of(ink) for item in page.items if isinstance(item, Furniture) for ink in item.items]
         assert [piece.fragment for piece in setter.text(words.say("page.sizes.try"), 1.9).pieces] in said
         assert sum(map(len, said)) >= len("".join((words.say("page.sizes.try") + words.say("page.sizes.note")).split()))
@@ -82,4 +100,4 @@ def test_the_adult_is_told_that_these_are_settings_to_try(setter: Typesetter) ->
 def test_a_name_wider_than_the_page_is_told(setter: Typesetter) -> None:
     """Where even small lines have no room for it, the sentence says what there is."""
     with pytest.raises(DoesNotFit, match=r"fit\."):
-        size_page(setter, "W" * 60, "W", PageSettings(preset("us-3/4")))
+        size_pages(setter, "W" * 60, "W", PageSettings(preset("us-3/4")))[0]

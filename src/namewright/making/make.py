@@ -108,6 +108,8 @@ class Making:
         for one in self.request.members:
             self._remark_letters(one, kind)
             pages = self._try(kind, [one], makers.get(kind, partial(self._know, kind)), one) or ()
+            if kind in WRITTEN_ON:
+                pages = tuple(self._told_apart(one, page) for page in pages)
             if kind is Kind.SHEETS:
                 self._sheet_pages.append((one.placed.child.line, len(pages)))
             yield from pages
@@ -139,19 +141,27 @@ class Making:
     def _label(self, one: Member) -> str:
         return drawable(self.setter, one.placed.child.label)
 
+    def _owner(self, one: Member) -> str:
+        """Return whose page it is, as the child itself reads it: with no initial or number of another’s."""
+        return drawable(self.setter, one.placed.child.practice)
+
+    def _told_apart(self, one: Member, page: Page) -> Page:
+        """Return a child's page told from that of another of the same name: in the outline, which the adult reads."""
+        return replace(page, outline=self._label(one)) if page.outline is not None else page
+
     def _sheet(self, one: Member) -> tuple[Page, ...]:
         holds = self._holds_for_sheet(one)
         if holds.sleeve:
             from namewright.pages.sleeve import sleeve_pages
 
-            return sleeve_pages(self.setter, one.placed.child.practice, self._label(one), holds)
-        return practice_pages(self.setter, one.placed.child.practice, self._label(one), holds)
+            return sleeve_pages(self.setter, one.placed.child.practice, self._owner(one), holds)
+        return practice_pages(self.setter, one.placed.child.practice, self._owner(one), holds)
 
     def _card(self, one: Member) -> tuple[Page, ...]:
         from namewright.making import page_settings
         from namewright.pages.name_card import card_page, card_sheet
 
-        name, label, holds = one.placed.child.practice, self._label(one), self.request.settings_of(one)
+        name, label, holds = one.placed.child.practice, self._owner(one), self.request.settings_of(one)
         card = page_settings.for_card(holds, self.request.card)
         if self.request.fill:
             return (card_sheet(self.setter, name, label, card, holds.paper),)
@@ -159,10 +169,10 @@ class Making:
 
     def _sizes(self, one: Member) -> tuple[Page, ...]:
         from namewright.making import page_settings
-        from namewright.pages.size_finder import size_page
+        from namewright.pages.size_finder import size_pages
 
         settings = page_settings.for_ruled_page(self.request.settings_of(one))
-        return (size_page(self.setter, one.placed.child.practice, self._label(one), settings),)
+        return size_pages(self.setter, one.placed.child.practice, self._owner(one), settings)
 
     def _growth(self, one: Member) -> tuple[Page, ...]:
         from namewright.pages.child_progress import progress_page
@@ -204,7 +214,7 @@ class Making:
         return record_pages(self.setter, record, page_settings.for_progress(self.request.settings_of(one)))
 
     def _know(self, kind: Kind, one: Member) -> tuple[Page, ...]:
-        return self._knowing.pages(kind, one, self._label(one))
+        return self._knowing.pages(kind, one, self._owner(one))
 
     def _tiles(self) -> Iterator[Page]:
         from namewright.making import page_settings

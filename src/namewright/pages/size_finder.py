@@ -1,11 +1,14 @@
 """The size finder: one child's own name at six line heights on one page, to find by trying which fits.
 
+Where a page does not reach 40 mm and the name does, a second has up to three taller rows.
+
 Over every row stand its height and the name, small and solid; the row itself is empty, to be written on. The model
 stands over the row and at its left end, where neither hand covers it. Millimetres, y down.
 """
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
@@ -22,6 +25,7 @@ from namewright.wording import Wording, wording
 
 HEIGHTS = 6
 MIN_MM, MAX_MM = 8.0, 60.0
+MORE, MORE_TO_MM = 3, 40.0  # rows of a second page, and how tall they may be: ours, as is that there is one
 _HEADER_MM, _FOOTER_MM = 15.0, 7.0
 _NOTE_MM, _NOTE_STEP_MM = 1.5, 4.3
 _LABEL_MM = 24.0  # wider than any height in words
@@ -32,11 +36,11 @@ _MIN_WRITING = 1.1  # of a row, in widths of the name: a child's letters run wid
 _MAX_SPREAD_MM = 9.0
 
 
-def size_page(setter: Typesetter, name: str, label: str, settings: blocks.PageSettings) -> Page:
-    """Return the page: six heights in equal ratios, from 8 mm to the tallest that the page and the name allow.
+def size_pages(setter: Typesetter, name: str, label: str, settings: blocks.PageSettings) -> tuple[Page, ...]:
+    """Return six heights in equal ratios, from 8 mm to the tallest that a page and the name allow; then taller ones.
 
     Of the ruling in ``settings`` only the proportions count.
-    The page is turned where that lets a long name stand on taller lines. Raises MissingLetters, or
+    A page is turned where that lets a long name stand on taller lines. Raises MissingLetters, or
     DoesNotFit for a name that is too wide for six different heights.
     """
     setter = setter.lettering(settings.letters)
@@ -45,6 +49,14 @@ def size_page(setter: Typesetter, name: str, label: str, settings: blocks.PageSe
     best = turned if turned.tallest > upright.tallest else upright
     if not best.rows:
         raise DoesNotFit(name, turned.needed_mm, turned.sheet.room_width)
+    more = max((_taller(setter, name, model, settings, turned, best.tallest) for turned in (False, True)),
+               key=lambda layout: layout.tallest)
+    return tuple(_page(setter, label if at == 0 else None, label, settings, layout, model)
+                 for at, layout in enumerate((best, more)) if layout.rows)
+
+
+def _page(setter: Typesetter, outline: str | None, label: str, settings: blocks.PageSettings, best: _Layout,
+          model: SetLine) -> Page:
     sheet, words = best.sheet, wording(settings.language)
     items: list[Item] = list(blocks.text_with_name(setter, words, "page.sizes.owner", label, sheet.left_mm,
                                                    sheet.top_mm + 5.0))
@@ -54,7 +66,7 @@ def size_page(setter: Typesetter, name: str, label: str, settings: blocks.PageSe
                                   sheet.foot - _FOOTER_MM - (len(best.notes) - 1 - at) * _NOTE_STEP_MM, _NOTE_MM)
                    for at, line in enumerate(best.notes))
     text += blocks.check_bar(setter, words, sheet.left_mm, sheet.foot - 1.5)
-    return checked(Page(sheet.width_mm, sheet.height_mm, (*items, Furniture(text)), outline=label))
+    return checked(Page(sheet.width_mm, sheet.height_mm, (*items, Furniture(text)), outline=outline))
 
 
 def _small(setter: Typesetter, name: str) -> SetLine:
@@ -83,19 +95,47 @@ def _layout(setter: Typesetter, name: str, model: SetLine, settings: blocks.Page
 
     Paper without lines has none to choose among: here it gets them all.
     """
+    empty, tallest = _empty(setter, settings, turned), MAX_MM
+    while len(heights := _heights(tallest)) == HEIGHTS:
+        empty = _filled(setter, name, model, settings, empty, heights)
+        if empty.rows:
+            return empty
+        tallest -= 0.5
+    return empty
+
+
+def _taller(setter: Typesetter, name: str, model: SetLine, settings: blocks.PageSettings, turned: bool,
+            above: float) -> _Layout:
+    """Set the name at up to three heights over one, the tallest at most 40 mm; none where the next does not fit."""
+    empty = _empty(setter, settings, turned)
+    for tallest in range(round(MORE_TO_MM), math.floor(above), -1):
+        steps = {round(above + (tallest - above) * step / MORE) for step in range(1, MORE + 1)}
+        heights = [float(one) for one in sorted(steps) if one > above]
+        made = _filled(setter, name, model, settings, empty, heights)
+        if made.rows:
+            return made
+    return empty
+
+
+def _empty(setter: Typesetter, settings: blocks.PageSettings, turned: bool) -> _Layout:
     sheet = sheet_of(settings.paper, landscape=turned, binding=settings.binding)
     notes = setter.wrapped(wording(settings.language).say("page.sizes.note"), sheet.room_width, _NOTE_MM)
-    room = (sheet.foot - sheet.top_mm - _HEADER_MM - _FOOTER_MM - len(notes) * _NOTE_STEP_MM - _CLEAR_MM
-            - HEIGHTS * _over(model))
+    return _Layout(sheet, notes, (), 0.0, 0.0)
+
+
+def _filled(setter: Typesetter, name: str, model: SetLine, settings: blocks.PageSettings, empty: _Layout,
+            heights: Sequence[float]) -> _Layout:
+    """Return a layout with rows of these heights; without any where they do not fit. Paper without lines gets all."""
+    sheet = empty.sheet
+    room = (sheet.foot - sheet.top_mm - _HEADER_MM - _FOOTER_MM - len(empty.notes) * _NOTE_STEP_MM - _CLEAR_MM
+            - len(heights) * _over(model))
     lined = replace(settings.ruling, gap_mm=0.0, lines=settings.ruling.lines or ALL_LINES)
-    tallest, needed = MAX_MM, 0.0
-    while len(heights := _heights(tallest)) == HEIGHTS:
-        rows = tuple(setter.ruled(lined.scaled_to(one)).line(name) for one in heights)
-        needed, tall = _MIN_WRITING * rows[-1].width_mm, _tall(rows)
-        if tall <= room and needed <= sheet.room_width:
-            return _Layout(sheet, notes, rows, needed, min(_MAX_SPREAD_MM, (room - tall) / (HEIGHTS - 1)))
-        tallest -= 0.5
-    return _Layout(sheet, notes, (), needed, 0.0)
+    rows = tuple(setter.ruled(lined.scaled_to(one)).line(name) for one in heights)
+    needed, tall = _MIN_WRITING * rows[-1].width_mm, _tall(rows)
+    if tall > room or needed > sheet.room_width:
+        return replace(empty, needed_mm=needed)
+    return replace(empty, rows=rows, needed_mm=needed,
+                   spread=min(_MAX_SPREAD_MM, (room - tall) / max(1, len(heights) - 1)))
 
 
 def _over(model: SetLine) -> float:
