@@ -74,7 +74,7 @@ def test_a_second_page_goes_on_to_forty_millimetres(setter: Typesetter, name: st
         assert heights == sorted(set(heights))
         assert heights[-1] <= 40.01
         assert page.outline is None
-    if len(name) <= 4 and tallest < 40:
+    if len(name) <= 4 and name.isascii() and tallest < 40:
         assert guide_heights(rows(more[0])[-1])[GuideLine.TOP] == pytest.approx(40)
 
 
