@@ -1,7 +1,7 @@
 """How lists are read that are made from open name data, shape by shape; see ``tests/made_lists``.
 
-``--held`` reads the shapes and places that were kept apart; ``--show SHAPE`` prints lists that were read wrong.
-``--unknown`` lets the reader know no name that only places kept apart have (and the census has not).
+``--shapes`` chooses which were thought of when, ``--places`` whose names stand in them; ``--show SHAPE`` prints lists
+that were read wrong. ``--unknown`` lets the reader know no name that only places kept apart have (and the census not).
 """
 
 from __future__ import annotations
@@ -18,15 +18,18 @@ sys.path.insert(0, str(Path(__file__).parents[1]))
 
 from known_names import gathered
 
-from made_lists import shapes_held, shapes_tuned
+from made_lists import shapes_fresh, shapes_held, shapes_tuned
 from made_lists.judging import WRONG, Tally, judge
-from made_lists.people import HELD, TUNED, people
+from made_lists.people import HELD, INVENTED, TUNED, people
+from made_lists.registry import Shape
 from namewright.roster import known
 
+OF = {"tuned": shapes_tuned, "held": shapes_held, "fresh": shapes_fresh}
+PLACES = {"tuned": TUNED, "held": HELD, "invented": (INVENTED,)}
 COLUMNS = ("children", "right", *WRONG)
 
 
-def tallies(shapes: Mapping[str, shapes_tuned.Shape], places: Sequence[str], each: int, seed: int) -> dict[str, Tally]:
+def tallies(shapes: Mapping[str, Shape], places: Sequence[str], each: int, seed: int) -> dict[str, Tally]:
     """Read ``each`` lists of every shape, of 4 to 24 children of one place; return what was found by shape."""
     found = {}
     for name, shape in shapes.items():
@@ -57,8 +60,8 @@ def _row(name: str, tally: Tally) -> str:
 def main() -> None:
     """Print the table."""
     asked = argparse.ArgumentParser(description=__doc__)
-    asked.add_argument("--held", action="store_true")
-    asked.add_argument("--held-places", action="store_true", help="tuned shapes with names of the places kept apart")
+    asked.add_argument("--shapes", choices=OF, default="tuned")
+    asked.add_argument("--places", choices=PLACES, default="tuned")
     asked.add_argument("--each", type=int, default=40)
     asked.add_argument("--seed", type=int, default=1)
     asked.add_argument("--show", default="")
@@ -68,16 +71,15 @@ def main() -> None:
     if chosen.unknown:
         found_names = {part: frozenset(words) for part, words in gathered(TUNED).items()}
         known._lists = lambda: found_names
-    shapes = shapes_held.SHAPES if chosen.held else shapes_tuned.SHAPES
-    shapes = {name: shape for name, shape in shapes.items() if chosen.only in name and chosen.show in name}
+    of = OF[chosen.shapes]
+    shapes = {name: shape for name, shape in of.SHAPES.items() if chosen.only in name and chosen.show in name}
     start = time.process_time()
-    found = tallies(shapes, HELD if chosen.held or chosen.held_places else TUNED, chosen.each, chosen.seed)
+    found = tallies(shapes, PLACES[chosen.places], chosen.each, chosen.seed)
     if chosen.show:
         for tally in found.values():
             for wrong, made in tally.examples[:6]:
                 print(f"--- {wrong}\n{made.text}\n")
     print(table(found))
-    of = shapes_held if chosen.held else shapes_tuned
     for name, some in (("clean", of.CLEAN), ("with a header", of.HEADED), ("without one", of.HEADLESS)):
         counts = sum((found[shape].counts for shape in found if shape in some), Counter[str]())
         print(f"{name}: right {100 * counts['right'] / max(1, counts['children']):.1f} %, "

@@ -10,6 +10,7 @@ from functools import cache
 
 import faker.providers.person as lists
 
+from namewright.roster.known import is_known
 from namewright.roster.vocabulary import fold
 
 TUNED = (
@@ -63,15 +64,36 @@ def _is_plain(name: str) -> bool:
                                  and not word.isupper() for word in words) and name[0] == name[0].title()
 
 
+INVENTED = "invented"
+"""Stands for a place: names made of syllables that are on no list, as a list of names can never be whole."""
+_ONSETS = (*"bdfghjklmnprstvyzx", "", "sh", "ch", "th", "kw", "br", "tr", "dl", "ny")
+_VOWELS = ("a", "e", "i", "o", "u", "ai", "ei", "ou", "á", "é", "ö", "ã", "ia", "y")
+_CODAS = ("", "", "n", "l", "r", "s", "m", "th")
+_ENDINGS = ("", "", "ov", "ski", "sen", "ian", "wala", "berg", "ström", "oğlu", "aitis", "escu")
+
+
+def invented(rng: random.Random) -> tuple[str, str]:
+    """Return a given and a family name that are on no list."""
+    return _unlisted(rng, ("",)), _unlisted(rng, _ENDINGS)
+
+
+def _unlisted(rng: random.Random, endings: tuple[str, ...]) -> str:
+    while True:
+        syllables = (rng.choice(_ONSETS) + rng.choice(_VOWELS) + rng.choice(_CODAS) for _ in range(rng.randrange(2, 4)))
+        name = "".join(syllables).capitalize() + rng.choice(endings)
+        if len(name) > 3 and not is_known(name):  # shorter ones may be anything
+            return name
+
+
 def people(rng: random.Random, place: str, count: int, *, single: bool = True) -> list[Person]:
     """Draw children of a place, no word of a name twice among them; ``single`` leaves out given names of two words."""
-    givens, families = names_of(place)
+    givens, families = names_of(place) if place != INVENTED else ((), ())
     drawn: list[Person] = []
     seen: set[str] = set()
     for _ in range(count * 50):
         if len(drawn) == count:
             break
-        given, family = rng.choice(givens), rng.choice(families)
+        given, family = (rng.choice(givens), rng.choice(families)) if givens else invented(rng)
         words = fold(f"{given} {family}").split()
         if len(words) != len(set(words)) or not seen.isdisjoint(words) or (single and " " in given):
             continue

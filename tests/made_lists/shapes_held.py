@@ -3,29 +3,19 @@
 from __future__ import annotations
 
 import random
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 
 from made_lists.judging import Made, Wanted
 from made_lists.people import Person
-from made_lists.shapes_tuned import Shape, full, lines, wanted
+from made_lists.registry import Registry
+from made_lists.shapes_tuned import full, lines, wanted
 
-SHAPES: dict[str, Shape] = {}
-CLEAN: set[str] = set()
-HEADED: set[str] = set()
-HEADLESS: set[str] = set()
+_KEPT = Registry()
+SHAPES, CLEAN, HEADED, HEADLESS = _KEPT.shapes, _KEPT.clean, _KEPT.headed, _KEPT.headless
+shape = _KEPT.shape
 CARE = ("Milch", "noix", "frutos secos", "Insulin", "asma", "lunettes", "Brille", "celiac", "no dairy", "tube fed",
         "cochlear implant", "custody", "Dad picks up", "half days", "alergia al huevo", "Logopädie", "braces",
         "penicillin")
-
-
-def shape(*sets: set[str]) -> Callable[[Shape], Shape]:
-    """Register a shape by the name of its function, and in some sets of shapes."""
-    def kept(made: Shape) -> Shape:
-        SHAPES[made.__name__] = made
-        for each in sets:
-            each.add(made.__name__)
-        return made
-    return kept
 
 
 @shape(HEADED)

@@ -7,29 +7,17 @@ from collections.abc import Callable, Sequence
 
 from made_lists.judging import Made, Wanted
 from made_lists.people import Person
+from made_lists.registry import Registry
 
-Shape = Callable[[random.Random, Sequence[Person]], Made]
-SHAPES: dict[str, Shape] = {}
-CLEAN: set[str] = set()
-HEADED: set[str] = set()
-HEADLESS: set[str] = set()
+_KEPT = Registry()
+SHAPES, CLEAN, HEADED, HEADLESS = _KEPT.shapes, _KEPT.clean, _KEPT.headed, _KEPT.headless
+shape = _KEPT.shape
 HEALTH = ("Peanuts", "EpiPen", "Autism", "Asthma", "Diabetes", "Epilepsy", "Zyrtec", "Gluten", "Seizures", "Inhaler",
           "nut allergy", "wears glasses", "hearing aid", "OT Tuesdays", "speech", "new", "Mom: Jo", "bus 4", "IEP",
           "allergic to eggs", "picked up by Grandma", "Down syndrome", "lactose", "ADHD", "VIP", "leaves at 12")
 FIRST_LAST = (("First Name", "Last Name"), ("Nombre", "Apellidos"), ("Prénom", "Nom"), ("Vorname", "Nachname"),
               ("Nome", "Cognome"), ("Nome", "Apelido"), ("Prénoms", "Nom de famille"), ("Vornamen", "Familienname"),
               ("Given name", "Surname"), ("Nombres", "Primer apellido"), ("Nome", "Sobrenome"))
-
-
-def shape(*sets: set[str]) -> Callable[[Shape], Shape]:
-    """Register a shape by the name of its function, and in some sets of shapes."""
-    def kept(made: Shape) -> Shape:
-        name = made.__name__.strip("_")
-        SHAPES[name] = made
-        for each in sets:
-            each.add(name)
-        return made
-    return kept
 
 
 def full(one: Person) -> str:
