@@ -57,6 +57,13 @@ def _row(name: str, tally: Tally) -> str:
     return f"{name:32}{count['children']:9}{right}" + "".join(f"{count[key] or '.':>9}" for key in WRONG)
 
 
+def _print_share(name: str, counts: Counter[str]) -> None:
+    """Print how many are right, of those that need no answer about the whole list, and questions by child."""
+    least = max(1, counts["children"])
+    print(f"{name}: right {100 * counts['right'] / max(1, least - counts['waiting']):.1f} %, "
+          f"questions {100 * (counts['asked'] + counts['question']) / least:.1f} %")
+
+
 def main() -> None:
     """Print the table."""
     asked = argparse.ArgumentParser(description=__doc__)
@@ -82,8 +89,8 @@ def main() -> None:
     print(table(found))
     for name, some in (("clean", of.CLEAN), ("with a header", of.HEADED), ("without one", of.HEADLESS)):
         counts = sum((found[shape].counts for shape in found if shape in some), Counter[str]())
-        print(f"{name}: right {100 * counts['right'] / max(1, counts['children']):.1f} %, "
-              f"asked {100 * counts['asked'] / max(1, counts['children']):.1f} %")
+        _print_share(name, counts)
+    _print_share("all", sum((tally.counts for tally in found.values()), Counter[str]()))
     print(f"{time.process_time() - start:.1f} s")
 
 

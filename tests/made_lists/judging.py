@@ -45,7 +45,8 @@ class Tally:
             self.examples.append((", ".join(wrong), made))
 
 
-WRONG = ("lost", "merged", "remark", "extra", "wrong", "unsaid", "asked")
+WRONG = ("lost", "merged", "remark", "extra", "wrong", "unsaid", "asked", "waiting")
+_ONE_QUESTION = ("roster.two_readings", "roster.two_wholes")
 
 
 def judge(made: Made, read: Callable[[str], Roster] = read_roster) -> Counter[str]:
@@ -54,12 +55,15 @@ def judge(made: Made, read: Callable[[str], Roster] = read_roster) -> Counter[st
     ``right``: practises a name that is right. ``asked``: not made, and the line is left out with a reason. ``merged``:
     the line was made into fewer children than stand on it. ``lost``: neither made nor on a line left out. ``wrong``:
     practises another part; ``unsaid``: the same or merged, with no note on the line. ``remark``: a remark is practised.
-    ``extra``: a child nobody wrote.
+    ``extra``: a child nobody wrote. ``waiting``: nobody is made until one question about the whole list is answered,
+    and ``question`` counts those lists.
     """
     try:
         reports: Sequence[LineReport] = read(made.text).lines
     except RosterError as error:
         reports = error.lines
+        if error.message.key in _ONE_QUESTION:
+            return Counter(children=len(made.children), waiting=len(made.children), question=1)
         if not reports:
             return Counter(children=len(made.children), asked=len(made.children))
     found = Counter(children=len(made.children))

@@ -18,8 +18,9 @@ SHAPES, CLEAN, HEADED, HEADLESS = _KEPT.shapes, _KEPT.clean, _KEPT.headed, _KEPT
 shape = _KEPT.shape
 CARE = ("strawberries", "sunflower seeds", "bee stings", "Ventolin", "feeding tube", "walker", "no pork",
         "Grandma Tues", "late bus", "no photos please", "Erdbeeren", "Bienenstiche", "Rollator", "Neurodermitis",
-        "keine Fotos", "Oma holt ab", "fraises", "piqûres d'abeille", "sans porc", "fauteuil roulant", "pas de photos", "PAI",
-        "fragole", "punture d'ape", "sedia a rotelle", "viene la nonna", "morangos", "cadeira de rodas", "a avó busca",
+        "keine Fotos", "Oma holt ab", "fraises", "piqûres d'abeille", "sans porc", "fauteuil roulant", "pas de photos",
+        "PAI", "fragole", "punture d'ape", "sedia a rotelle", "viene la nonna", "morangos", "cadeira de rodas",
+        "a avó busca",
         "fresas", "picadura de abeja", "muletas", "sin fotos", "la abuela recoge", "Tourette", "reflux", "Keppra")
 
 

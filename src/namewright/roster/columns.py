@@ -114,6 +114,14 @@ def split_cells(line: str, delimiter: str) -> list[str] | None:
     return cells
 
 
+def join_cells(cells: Sequence[str], delimiter: str) -> str:
+    """Write cells as a line that `split_cells` cuts into the same."""
+    if delimiter == WIDE_SPACE:
+        return "   ".join(cells)
+    return delimiter.join(f'"{cell.replace(chr(34), chr(34) * 2)}"' if delimiter in cell or cell.startswith('"') else cell
+                          for cell in cells)
+
+
 def _quoted_cell(line: str, at: int, delimiter: str) -> int:
     """Return where a quoted cell that opens at ``at`` ends; 0 if it is not quoted, -1 if it is not closed."""
     start = at

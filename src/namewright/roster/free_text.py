@@ -19,6 +19,7 @@ The rules, in order, all common practice:
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from dataclasses import replace
 
 from namewright.message import Message, message
@@ -27,7 +28,7 @@ from namewright.names.particles import OPENING_PARTICLES, PARTICLES
 from namewright.roster.beside import Reading, is_word_about, strip_numbering, take_beside, trim
 from namewright.roster.care_words import CARE
 from namewright.roster.known import are_iberian, is_given, is_pair, lean
-from namewright.roster.name_order import Order, family_standing_first
+from namewright.roster.name_order import Habits, Order, family_standing_first
 from namewright.roster.vocabulary import (
     DEVOTIONS,
     DOUBLE_SECONDS,
@@ -38,8 +39,9 @@ from namewright.roster.vocabulary import (
     fold,
 )
 
-_LABEL = re.compile(
-    r"^(?:(?:student|child|pupil)(?:[’']s)? ?)?(?:name|student|child|pupil|nombre|alumn[oa])s?: *", re.IGNORECASE
+NAME_LABEL = re.compile(
+    r"^\s*(?:(?:student|child|pupil)(?:[’']s)? ?)?(?:name|student|child|pupil|nombre|alumn[oa]|nome|nom|pr[ée]nom|vorname|"
+    r"kind|sch[üu]ler(?:in)?|[ée]l[èe]ve|enfant|alunn[oa]|bambin[oa]|alun[oa]|crian[çc]a)s? ?: *", re.IGNORECASE
 )
 """The label of a form before its name; it is taken off like a number."""
 _TWO_NAMES = re.compile(r"^[^()\[\]\"“–—-]*\w (?:&|\+|and) +\w")
@@ -48,14 +50,14 @@ SEVERAL = message("roster.several")
 _INITIALS = re.compile(r"\.|(?:[^\W\d_]\.)+")
 
 
-def read_name(text: str, order: Order = Order.UNSAID) -> Reading:
-    """Read one whole name in free text, by the rules of this module; ``order`` is what is known of the whole list."""
-    typed = _LABEL.sub("", strip_numbering(text)).replace(";", ",")
+def read_name(text: str, habits: Habits = Habits()) -> Reading:
+    """Read one whole name in free text, by the rules of this module; ``habits`` are those of the whole list."""
+    typed = NAME_LABEL.sub("", strip_numbering(text)).replace(";", ",")
     bare, beside = take_beside(typed)
     cells = [cell for cell in map(trim, bare.split(",")) if cell]
     if len(cells) > 1 and len(fold(cells[-1])) > 1 and fold(cells[-1]) in HANDS:
         beside = replace(beside, hand=HANDS[fold(cells.pop())])
-    if len(cells) > 1 and _is_remark_cell(cells[0], cells[-1]):
+    if len(cells) > 1 and _is_remark(cells[0], cells[-1], habits):
         note = message("roster.remark", words=cells.pop()[:60])
         beside = replace(beside, notes=(*beside.notes, note))
     cells = _join_suffix(cells)
@@ -63,7 +65,7 @@ def read_name(text: str, order: Order = Order.UNSAID) -> Reading:
         return _read_inside(beside)
     if _are_several(cells) or _TWO_NAMES.search(typed):
         return Reading(notes=(*beside.notes, SEVERAL))
-    split = _split_words(cells[0].split(" "), order) if len(cells) == 1 else _split_comma(cells)
+    split = _split_words(cells[0].split(" "), habits.order) if len(cells) == 1 else _split_comma(cells)
     if not split.family and _opens_with_called(typed, beside.goes_by):
         split = Reading(beside.goes_by, split.given, notes=split.notes)
     return replace(beside, given=split.given, family=split.family, notes=beside.notes + split.notes)
@@ -80,17 +82,32 @@ def _opens_with_called(typed: str, called: str) -> bool:
     return bool(called) and called in typed and not any(map(str.isalnum, typed[: typed.index(called)]))
 
 
-def _is_remark_cell(first: str, last: str) -> bool:
-    """Say whether words behind the comma of a whole name are about the child: ``Katie Moss, K``."""
-    words = last.split()
-    if all(fold(word) in CARE and word.islower() for word in words) and not first.islower():
+def _is_remark(name: str, behind: str, habits: Habits) -> bool:
+    """Say whether words behind the comma of a line are about the child (``Katie Moss, K``) and no given name."""
+    words = behind.split()
+    if _is_small_care(words, name) or _has_words_about(words, name):
         return True
-    if any(map(is_word_about, words)) and (not is_given(words[0]) or len(words) > 1):
-        return " " in first or not is_given(words[0])
-    if " " not in first or first.split()[0].lower() in PARTICLES:
+    if " " not in name or name.split()[0].lower() in PARTICLES:  # before the comma stands no whole name
         return False
-    small = len(words) > 1 and words[0].islower() and not first.islower()
-    return small or (lean(first.split()[0]) > 0 and not is_given(words[0]))
+    if _is_small_phrase(words, name):
+        return True
+    return not is_given(words[0]) and (habits.remarks_by_comma or lean(name.split()[0]) > 0)
+
+
+def _is_small_care(words: Sequence[str], name: str) -> bool:
+    """``Katie Moss, asma``: health and care in small letters."""
+    return all(fold(word) in CARE and word.islower() for word in words) and not name.islower()
+
+
+def _has_words_about(words: Sequence[str], name: str) -> bool:
+    """``Katie Moss, bus 4``: a word about the child, beside others or behind a whole name."""
+    known = is_given(words[0])
+    return any(map(is_word_about, words)) and (not known or (len(words) > 1 and " " in name))
+
+
+def _is_small_phrase(words: Sequence[str], name: str) -> bool:
+    """``Katie Moss, wears braces``: several words in small letters."""
+    return len(words) > 1 and words[0].islower() and not name.islower()
 
 
 def _join_suffix(cells: list[str]) -> list[str]:

@@ -9,6 +9,7 @@ from namewright.roster.beside import strip_numbering
 from namewright.roster.header_words import HEADER_WORDS
 from namewright.roster.known import is_family, is_given
 from namewright.roster.vocabulary import (
+    GREETING_PHRASES,
     GREETINGS,
     HEADING_WORDS,
     MONTHS,
@@ -27,6 +28,7 @@ _AFTER_PRINTED = frozenset((
     "dal", "con", "em", "list", "of", "des",
 ))
 _FEW = 2
+_PAGE = re.compile(r"\b(?:page|seite|pag|pagina)\.? ?\d{1,3}(?: ?(?:/|of|von|sur|de|di) ?\d{1,3})?$")
 
 
 def heading_reason(text: str) -> Message | None:
@@ -42,13 +44,13 @@ def heading_reason(text: str) -> Message | None:
     if text.rstrip().endswith(":"):
         return message("roster.heading_colon")
     first, rest = words[0].strip(".,!"), words[1:]
-    if first in GREETINGS and not is_given(first) and (len(rest) < _FEW or text.rstrip()[-1] in ",!"):
+    if _greets(words, text):
         return message("roster.heading_remark")
     if first in TITLES and rest:
         return message("roster.adult")
     if _names_a_class(words):
         return message("roster.heading_class")
-    if first == "page" and rest and rest[0].isdigit():
+    if _PAGE.search(" ".join(words)):
         return message("roster.page_number")
     if first in HEADING_WORDS and (not rest or _opens_heading(rest[0])):
         return message("roster.heading_word", word=first)
@@ -57,6 +59,15 @@ def heading_reason(text: str) -> Message | None:
     if _is_date(words) or (len(text.split()) > 1 and all(map(_is_heading_word, words))):
         return message("roster.heading_only")
     return message("roster.heading_remark") if first in PRINTED and not is_given(first) and _ends(rest) else None
+
+
+def _greets(words: list[str], text: str) -> bool:
+    """Say whether a line opens a letter: ``Hi Jo,``, ``Ciao Rita, ecco la mia classe``."""
+    if " ".join(words[:2]).strip(",!") in GREETING_PHRASES:
+        return True
+    if words[0].strip(".,!¡") not in GREETINGS or is_given(words[0].strip(".,!¡")):
+        return False
+    return len(words) <= _FEW or text.rstrip()[-1] in ",!" or any(word.islower() for word in text.split()[1:])
 
 
 def _names_a_class(words: list[str]) -> bool:

@@ -10,6 +10,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
+from dataclasses import dataclass
 from enum import StrEnum
 
 from namewright.roster.known import is_given, is_known, lean
@@ -22,6 +23,14 @@ class Order(StrEnum):
     UNSAID = "unsaid"
     GIVEN = "given"
     FAMILY = "family"
+
+
+@dataclass(frozen=True, slots=True)
+class Habits:
+    """How a list without columns writes its names: which part stands first, and whether a comma opens a remark."""
+
+    order: Order = Order.UNSAID
+    remarks_by_comma: bool = False
 
 
 _VIETNAMESE = word_set("""

@@ -22,7 +22,7 @@ from namewright.roster.pasted import Line
 from namewright.roster.rows import ONE_EACH, Entry, LeftOut, read_row, settle
 from namewright.roster.sources import decode, read_bytes
 from namewright.roster.tidy import Tidied, scrub
-from namewright.roster.unfolding import Judge, unfold
+from namewright.roster.unfolding import Unfolded, unfold
 from namewright.roster.vocabulary import Role, fold
 from namewright.settings import NamePart
 
@@ -59,8 +59,9 @@ def read_roster(
     if len(lines) > MAX_LINES:
         raise RosterError("roster.text_long", source=source, count=len(lines), most=MAX_LINES)
     clean = [scrub(line) for line in lines]
-    unfolded, table, judge = unfold([line.text for line in clean], columns)
-    drafts = _note_repeats(_draft_rows(table, part, judge), unfolded)
+    found = unfold([line.text for line in clean], columns)
+    unfolded, table = found.lines, found.table
+    drafts = _note_repeats(_draft_rows(found, part), unfolded)
     children = _children([draft for draft in drafts if draft.entry])
     reports = _reports(_typed(lines, clean, unfolded), clean, unfolded, drafts, children)
     if not children:
@@ -102,8 +103,8 @@ def roster_from_bytes(
         raise RosterError(together(error.message, *notes), error.lines) from None
 
 
-def _draft_rows(table: Table, part: NamePart, judge: Judge) -> list[_Draft]:
-    drafts = []
+def _draft_rows(found: Unfolded, part: NamePart) -> list[_Draft]:
+    drafts, table = [], found.table
     for row in table.rows:
         if not any(row.cells):
             drafts.append(_Draft(row, Outcome.BLANK))
@@ -117,12 +118,12 @@ def _draft_rows(table: Table, part: NamePart, judge: Judge) -> list[_Draft]:
                 titles=row.cells if header_roles(row.cells) else table.titles,
             )
         else:
-            drafts.append(_draft_row(row, table, part, judge))
+            drafts.append(_draft_row(row, table, part, found))
     return drafts
 
 
-def _draft_row(row: Row, table: Table, part: NamePart, judge: Judge) -> _Draft:
-    found = read_row(row, table, judge)
+def _draft_row(row: Row, table: Table, part: NamePart, unfolded: Unfolded) -> _Draft:
+    found = read_row(row, table, unfolded.judge, unfolded.unlike.get(row.line))
     if isinstance(found, Entry):
         found = settle(found, part)
     if isinstance(found, LeftOut):

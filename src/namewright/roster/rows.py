@@ -22,7 +22,7 @@ from namewright.roster.contents import is_sheet_sign
 from namewright.roster.free_text import SEVERAL, read_name
 from namewright.roster.headers import family_first, given_first
 from namewright.roster.headings import heading_reason
-from namewright.roster.name_order import Order
+from namewright.roster.name_order import Habits, Order
 from namewright.roster.setting_cells import (
     Choice,
     read_goes_by,
@@ -33,6 +33,7 @@ from namewright.roster.setting_cells import (
     read_support,
 )
 from namewright.roster.unfolding import Judge
+from namewright.roster.unlike import Unlike
 from namewright.roster.vocabulary import NAME_ROLES, TOTALS, Role, fold
 from namewright.settings import NamePart
 
@@ -64,8 +65,11 @@ class LeftOut:
 
 
 
-def read_row(row: Row, table: Table, judge: Judge = _ANY) -> Entry | LeftOut:
-    """Read a filled row that is not a header row; ``judge`` knows how the names of this list are written."""
+def read_row(row: Row, table: Table, judge: Judge = _ANY, unlike: Unlike | None = None) -> Entry | LeftOut:
+    """Read a filled row that is not a header row.
+
+    ``judge`` knows how the names of this list are written, ``unlike`` says why this line is unlike all others.
+    """
     filled = [cell for cell in row.cells if cell]
     if not any(is_letter(char) for cell in filled for char in cell):
         return LeftOut((_no_letter_reason("".join(filled)),))
@@ -73,6 +77,8 @@ def read_row(row: Row, table: Table, judge: Judge = _ANY) -> Entry | LeftOut:
         return LeftOut((message("roster.long_cell", count=length, most=MAX_LETTERS), ONE_EACH))
     if len(filled) == 1 and judge.is_title(filled[0]) and (reason := heading_reason(filled[0])):
         return LeftOut((reason, message("roster.if_child")), heading=True)
+    if unlike and not unlike.doubtful:
+        return LeftOut((*unlike.notes, message("roster.if_child")), heading=True)
     if table.delimiter and _counts(filled):
         return LeftOut((message("roster.heading_only"), message("roster.if_child")), heading=True)
     alone = not table.delimiter or _stands_alone(row, filled, table)
@@ -81,9 +87,11 @@ def read_row(row: Row, table: Table, judge: Judge = _ANY) -> Entry | LeftOut:
             return LeftOut((TWO_CHILDREN,) if len(several.parts) == 2 else (SEVERAL, ONE_EACH))
     if alone and is_all_about(filled[0]):
         return LeftOut((message("roster.remark", words=strip_numbering(filled[0])[:60]), message("roster.if_child")))
+    if unlike:
+        return LeftOut(unlike.notes)
     if alone:
-        return _entry(read_name(filled[0], judge.order), Choice(), [])
-    return _read_columns(row.cells, table, judge.order)
+        return _entry(read_name(filled[0], judge.habits), Choice(), [])
+    return _read_columns(row.cells, table, judge.habits)
 
 
 def settle(entry: Entry, part: NamePart) -> Entry | LeftOut:
@@ -150,7 +158,7 @@ def _stands_alone(row: Row, filled: Sequence[str], table: Table) -> bool:
     return parts and " " in filled[0] and (at >= len(table.roles) or role in NAME_ROLES)
 
 
-def _read_columns(cells: Sequence[str], table: Table, order: Order) -> Entry:
+def _read_columns(cells: Sequence[str], table: Table, habits: Habits) -> Entry:
     """Read the cells of a table row, each by the role of its column."""
     by_role: dict[Role, list[tuple[int, str]]] = {}
     notes: list[Message] = []
@@ -162,7 +170,7 @@ def _read_columns(cells: Sequence[str], table: Table, order: Order) -> Entry:
                 (at, cell)
             )
     texts = {role: " ".join(cell for _, cell in _in_order(role, found)) for role, found in by_role.items()}
-    reading = _read_parts(texts, _title(by_role.get(Role.FULL, ()), table), order, notes)
+    reading = _read_parts(texts, _title(by_role.get(Role.FULL, ()), table), habits, notes)
     choice = _read_choice(texts, by_role, table, notes)
     if goes_by := read_goes_by(texts.get(Role.GOES_BY, ""), notes):
         reading = replace(reading, goes_by=goes_by)
@@ -187,13 +195,13 @@ def _title(found: Sequence[tuple[int, str]], table: Table) -> str:
     return table.titles[found[0][0]] if found and found[0][0] < len(table.titles) else ""
 
 
-def _read_parts(texts: dict[Role, str], title: str, order: Order, notes: list[Message]) -> Reading:
+def _read_parts(texts: dict[Role, str], title: str, habits: Habits, notes: list[Message]) -> Reading:
     """Read given and family name from their columns, or else from a column of whole names with this title."""
     whole = texts.get(Role.FULL, "")
     if Role.GIVEN not in texts and Role.FAMILY not in texts:
         if family_first(title):
-            return read_name(_comma_behind_family(whole, title), order)
-        return read_name(whole, Order.GIVEN if given_first(title) else order)
+            return read_name(_comma_behind_family(whole, title), replace(habits, remarks_by_comma=False))
+        return read_name(whole, replace(habits, order=Order.GIVEN) if given_first(title) else habits)
     given, beside = take_beside(texts.get(Role.GIVEN) or _without(whole, texts[Role.FAMILY]))
     family, after = take_beside(texts.get(Role.FAMILY) or _without(whole, texts[Role.GIVEN]))
     if whole and not set(_words(whole)) <= set(_words(f"{given} {family}")):

@@ -6,45 +6,64 @@ is read again as it was read first.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
-from dataclasses import replace
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
 
 from namewright.message import message
 from namewright.names.clusters import is_letter
+from namewright.roster.alike import from_a_program, without_shared
 from namewright.roster.beside import strip_numbering
-from namewright.roster.columns import WIDE_SPACE, Table, lay_out, split_cells, stray_cells
+from namewright.roster.columns import WIDE_SPACE, Table, join_cells, lay_out, split_cells, stray_cells
 from namewright.roster.header_words import SOLO_HEADERS
 from namewright.roster.headers import family_first, given_first, titles_for
 from namewright.roster.headings import heading_reason
 from namewright.roster.known import lean
-from namewright.roster.name_order import Order, order_of
+from namewright.roster.name_order import Habits, Order, order_of
 from namewright.roster.pasted import Line, unwrapped
 from namewright.roster.several import Several, family_first_by_comma, several_in
+from namewright.roster.unlike import Unlike, unlike_lines
 from namewright.roster.vocabulary import Role, fold
 
 _SPLIT = message("roster.split")
 _MAX_ROUNDS = 3
+_MOSTLY = 0.6
 _FEW = 2  # lines tell little of how a list is written
 _MAX_ASKED = 2_000
 """Characters of a line that are looked through for several children: a longer one is no list of names but a text."""
 
 
-def unfold(lines: Sequence[str], columns: str = "") -> tuple[list[Line], Table, Judge]:
-    """Return the lines of a text, one child in each where that is sure, how they are laid out, and their judge.
+@dataclass(frozen=True, slots=True)
+class Unfolded:
+    """The lines of a text, how they are laid out, who judges them, and which (0-based) are unlike all others."""
+
+    lines: Sequence[Line]
+    table: Table
+    judge: Judge
+    unlike: Mapping[int, Unlike]
+
+
+def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
+    """Return the lines of a text, one child in each where that is sure.
 
     ``columns`` says what each column holds, empty where nobody said: its titles become a line. Raises Problem.
     """
-    found = unwrapped(lines)
+    found = from_a_program(unwrapped(lines))
     if columns:
         found = _titled(found, titles_for(columns))
+    table = lay_out([line.text for line in found])
+    if table.header is None and table.delimiter in ("", ","):
+        found = without_shared(found)
     for _ in range(_MAX_ROUNDS):  # what is found apart may tell more of the rest
         table = lay_out([line.text for line in found])
         judge = Judge(whole_names(table))
         size, found = len(found), _unfolded(found, table, judge)
         if len(found) == size:
-            return found, table, judge
-    table = lay_out([line.text for line in found])
-    return found, table, Judge(whole_names(table))
+            break
+    else:
+        table = lay_out([line.text for line in found])
+        judge = Judge(whole_names(table))
+    plain = not table.delimiter and table.header is None
+    return Unfolded(found, table, judge, unlike_lines([line.text for line in found]) if plain else {})
 
 
 def _titled(found: list[Line], titles: Sequence[str]) -> list[Line]:
@@ -64,8 +83,28 @@ def whole_names(table: Table) -> list[str]:
 
 def _unfolded(found: list[Line], table: Table, judge: Judge) -> list[Line]:
     if table.grid:
-        return [each for line in found for each in _cells_of(line, table.delimiter)]
-    return found if table.delimiter else [each for line in found for each in _apart(line, judge)]
+        return [each for at, line in enumerate(found) for each in (
+            (line,) if at == table.header else _cells_of(line, table.delimiter))]
+    if table.delimiter:
+        return _cells_apart(found, table, judge)
+    return [each for line in found for each in _apart(line, judge)]
+
+
+def _cells_apart(found: list[Line], table: Table, judge: Judge) -> list[Line]:
+    """Repeat a row for each child of a cell that surely holds several."""
+    lines: list[Line] = []
+    for row in table.rows:
+        own = found[row.line : row.line + row.span]
+        at = next((at for at, role in enumerate(table.roles[: len(row.cells)]) if role is Role.FULL), None)
+        several = judge.several(row.cells[at]) if at is not None and row.line != table.header and row.span == 1 else None
+        if at is None or several is None or not several.sure or several.label:
+            lines += own
+            continue
+        for part in several.parts:
+            cells = (*row.cells[:at], part, *row.cells[at + 1 :])
+            text = join_cells(cells, table.delimiter)
+            lines.append(replace(own[0], text=text, notes=(*own[0].notes, _SPLIT)))
+    return lines
 
 
 class Judge:
@@ -79,7 +118,7 @@ class Judge:
         self._family_first = family_first_by_comma(filled)
         single = sum(" " not in strip_numbering(text) for text in filled)
         self._givens = len(filled) > _FEW and 2 * single > len(filled)
-        self.order = _order(filled, texts)
+        self.habits = Habits(_order(filled, texts), _remarks_by_comma(filled))
         self._found: dict[str, Several | None] = {}
 
     def is_title(self, text: str) -> bool:
@@ -110,6 +149,12 @@ def _order(filled: Sequence[str], texts: Sequence[str]) -> Order:
     if any(map(given_first, titles)):
         return Order.GIVEN
     return order_of([strip_numbering(text) for text in filled if "," not in text])
+
+
+def _remarks_by_comma(filled: Sequence[str]) -> bool:
+    """Say whether most lines are whole names without a comma: where one has a comma, a remark stands behind it."""
+    whole = sum("," not in text and " " in strip_numbering(text) for text in filled)
+    return whole > _FEW and whole >= _MOSTLY * len(filled)
 
 
 def _cells_of(line: Line, delimiter: str) -> Iterator[Line]:

@@ -76,8 +76,24 @@ PLACES = word_set("""
 
 GREETINGS = word_set("""
     hi, hello, dear, hey, thanks, thank, regards, cheers, sincerely, hola, gracias, saludos, estimada, estimado,
-    bonjour, merci, cordialement, hallo, danke, liebe, lieber, gruss, ciao, grazie, saluti, ola, obrigado, obrigada""")
+    bonjour, salut, merci, cordialement, chers, cheres, hallo, danke, liebe, lieber, gruss, ciao, grazie, saluti, ola,
+    buongiorno, obrigado, obrigada, estimados, estimadas, caros, caras, prezados""")
 """First words of a line of a letter."""
+
+GREETING_PHRASES = word_set("""
+    good morning, good afternoon, good evening, hi all, hello all, guten morgen, guten tag, sehr geehrte, buenos dias,
+    buenas tardes, bom dia, boa tarde, buon giorno, buona sera""")
+"""Two words that open a letter."""
+
+CLOSINGS = word_set("""
+    thanks, thank you, many thanks, thanks again, best, best wishes, best regards, kind regards, warm regards,
+    warmly, regards, cheers, sincerely, yours, love, see you, merci, merci beaucoup, merci bien, cordialement,
+    bien cordialement, bonne journee, a bientot, bises, danke, danke schon, vielen dank, besten dank, viele grusse,
+    liebe grusse, beste grusse, herzliche grusse, schone grusse, mit freundlichen grussen, lg, vg, mfg, gracias,
+    muchas gracias, mil gracias, saludos, un saludo, saludos cordiales, un abrazo, atentamente, grazie, grazie mille,
+    molte grazie, saluti, cordiali saluti, un saluto, a presto, obrigado, obrigada, muito obrigado, muito obrigada,
+    cumprimentos, melhores cumprimentos, com os melhores cumprimentos, um abraco, abraco, beijinhos""")
+"""What a letter about a list ends with; below it stands who wrote it."""
 
 TOTALS = word_set("""
     total, totals, average, count, sum, promedio, media, moyenne, effectif, gesamt, summe, anzahl, durchschnitt,

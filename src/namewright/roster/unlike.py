@@ -1,0 +1,136 @@
+"""Lines of a list without columns that are unlike all the others: a letter about the list, a remark under a name.
+
+What a line is follows from the others: words in small letters among names with capitals, one unknown word among whole
+names, a line that stands again and again. Such a line is left out and said; with ``Name:`` before it, it is a child.
+"""
+
+from __future__ import annotations
+
+import re
+from collections import Counter
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
+
+from namewright.message import Message, message
+from namewright.names.clusters import is_letter
+from namewright.names.particles import PARTICLES
+from namewright.roster.beside import strip_numbering, take_beside
+from namewright.roster.free_text import NAME_LABEL
+from namewright.roster.known import is_given
+from namewright.roster.vocabulary import CLOSINGS, TITLES, fold
+
+_ENOUGH = 4  # lines that must agree before another is unlike them
+_MOSTLY = 0.8
+_OFTEN, _OFTEN_SHARE = 3, 0.25
+_SENTENCE = 4  # words
+_PHRASE = 2  # words in small letters behind a given name: “Will needs help”
+_SIGNED = 3  # lines of a signature at most
+_STEP = 2  # spaces that set a line in
+_LEGEND = re.compile(r"\s*(\*+|†|‡|°|\(\*+\))\s*[=:–-]?\s*\S")
+_FIRST_CLAUSE = re.compile(r"[^,.!?:–—]*")
+
+
+@dataclass(frozen=True, slots=True)
+class Unlike:
+    """Why a line is no child; ``doubtful`` where it might be one."""
+
+    notes: tuple[Message, ...]
+    doubtful: bool = False
+
+
+def unlike_lines(texts: Sequence[str]) -> Mapping[int, Unlike]:
+    """Return the lines (0-based) that are no children because of what the others are; ``texts`` are as they were typed."""
+    filled = {at: text for at, text in enumerate(texts) if any(map(is_letter, text)) and not NAME_LABEL.match(text)}
+    found = {at: Unlike((message("roster.heading_remark"),)) for at in (*_signature(filled), *_legend(filled))}
+    found |= {at: _said_again(count) for at, count in _repeated(filled).items()}
+    rest = {at: text for at, text in filled.items() if at not in found}
+    return found | {at: _told(text) for at, text in _odd(rest)}
+
+
+def _told(text: str) -> Unlike:
+    """Tell of a line that is unlike the others: a whole sentence is surely no child."""
+    words = strip_numbering(text).split()
+    if len(words) >= _SENTENCE and sum(map(_is_small, words)) > 1:
+        return Unlike((message("roster.heading_remark"),))
+    return Unlike((message("roster.unlike", words=" ".join(words)[:60]),), doubtful=True)
+
+
+def _said_again(count: int) -> Unlike:
+    return Unlike((message("roster.repeated_line", count=count),))
+
+
+def _repeated(filled: Mapping[int, str]) -> dict[int, int]:
+    """Return the lines whose words stand on many others, with how many."""
+    folded = {at: fold(strip_numbering(text)) for at, text in filled.items()}
+    counts = Counter(folded.values())
+    return {at: counts[text] for at, text in folded.items()
+            if counts[text] >= max(_OFTEN, _OFTEN_SHARE * len(filled)) and counts[text] < len(filled)}
+
+
+def _signature(filled: Mapping[int, str]) -> Iterator[int]:
+    """Yield the line that ends a letter, and those below it."""
+    places = list(filled)
+    for order, at in enumerate(places[1:], 1):
+        if is_closing(filled[at]):
+            yield at
+            if len(places) - order - 1 <= _SIGNED:
+                yield from places[order + 1 :]
+
+
+def is_closing(text: str) -> bool:
+    """Say whether a line ends a letter: ``Thanks, Mrs Vale``, ``Viele Grüße``."""
+    clause = _FIRST_CLAUSE.match(text.strip().lstrip("¡>* "))
+    opening = clause[0].strip() if clause else ""
+    words = fold(opening).split()
+    size = next((size for size in range(len(words), 0, -1) if " ".join(words[:size]) in CLOSINGS), 0)
+    if not size or (len(words) == 1 and is_given(words[0]) and len(opening) == len(text.strip())):
+        return False
+    rest = opening.split()[size:]
+    return not rest or all(map(_is_small, rest)) or rest[0].lower().strip(".") in TITLES
+
+
+def _legend(filled: Mapping[int, str]) -> Iterator[int]:
+    """Yield the lines that say what a sign means which stands behind names."""
+    for at, text in filled.items():
+        if (match := _LEGEND.match(text)) and any(
+                other.rstrip().endswith(match[1].strip("()")) or other.rstrip().endswith(match[1])
+                for other in filled.values()) and sum(map(bool, map(_LEGEND.match, filled.values()))) <= _SIGNED:
+            yield at
+
+
+def _odd(filled: Mapping[int, str]) -> Iterator[tuple[int, str]]:
+    """Yield the lines that are set in, in small letters or of one unknown word where hardly another is."""
+    names = {at: strip_numbering(text) for at, text in filled.items()}
+    small = {at: _small_words(name) for at, name in names.items()}
+    titled = _are_most([not count for count in small.values()])
+    whole = _are_most([len(name.split()) > 1 for name in names.values()])
+    level = _are_most([not _is_set_in(text) for text in filled.values()])
+    for at, name in names.items():
+        words = name.split()
+        if small[at] < _PHRASE and is_given(words[0].strip(",")):
+            continue
+        if (titled and small[at]) or (whole and len(words) == 1) or (level and _is_set_in(filled[at])):
+            yield at, name
+
+
+def _small_words(name: str) -> int:
+    """Count the words in small letters of a name, without what stands beside it."""
+    if name.istitle():
+        return 0
+    bare = take_beside(name)[0].partition(",")[0] or name
+    return sum(map(_is_small, bare.split()))
+
+
+def _are_most(answers: Sequence[bool]) -> bool:
+    return sum(answers) >= max(_ENOUGH, _MOSTLY * len(answers)) or (
+        sum(answers) >= _ENOUGH and sum(answers) >= len(answers) - _SIGNED)
+
+
+def _is_set_in(text: str) -> bool:
+    return text.startswith((" " * _STEP, "\t", "\u3000"))
+
+
+def _is_small(word: str) -> bool:
+    """Say whether a word is in small letters and no particle of a name."""
+    letters = [char for char in word if is_letter(char)]
+    return len(letters) > 1 and all(map(str.islower, letters)) and fold(word) not in PARTICLES
