@@ -87,7 +87,7 @@ def _stand_behind(before: Sequence[str], behind: Sequence[str]) -> bool:
     if one <= _CLEARLY < _MOSTLY < two:
         return True
     first, second = (_share(is_given(text.split()[0]) for text in side) for side in (before, behind))
-    if second - first >= _CLEARLY or first > 0:
+    if second - first >= _CLEARLY or first >= _CLEARLY:
         return second - first >= _CLEARLY
     return two > _MOSTLY and all(map(_is_titled, behind)) and _share(map(_is_titled, before)) <= 1 - _CLEARLY
 

@@ -120,7 +120,10 @@ def _cut_remark(text: str, found: Reading, notes: list[Message]) -> tuple[str, R
     if dash == ":" and " " in before and is_word_about(label):  # Mom: Jo
         before, after = before[: before.rindex(label)].rstrip(" ,"), f"{label}: {after}"
     if dash in _HYPHENS and _is_second_half(before, after):
+        notes.append(message("roster.joined", name=f"{before}-{after}"))
         return f"{before}-{after}", found
+    if not any(map(is_letter, "".join(take_numbers(before, []).split()))):  # May 12: Mia
+        return take_numbers(before, notes) + after, found
     if dash in _HYPHENS and not match[0].startswith(" ") and not _is_remark(before, after):
         return text, found
     return before, _judge_remark(after, found, notes)
@@ -134,7 +137,7 @@ def _is_second_half(before: str, after: str) -> bool:
 def _is_remark(before: str, after: str) -> bool:
     """Say whether words behind a name are about the child: small letters behind a capital, or words for remarks."""
     folded = [fold(word) for word in after.split()]
-    loud = any(char.isupper() for char in before)
+    loud = any(map(str.isupper, before)) or not any(map(str.islower, before))
     small = loud and after.split()[0].islower() and folded[0] not in PARTICLES
     return small or any(is_word_about(word) for word in folded) or fold(after) in HANDS
 
@@ -142,6 +145,8 @@ def _is_remark(before: str, after: str) -> bool:
 def is_word_about(word: str) -> bool:
     """Say whether a word beside a name is about the child or somebody else: a remark, health and care, a title."""
     folded = fold(word).strip(".,;!?()")
+    if len(folded) == 1 and "." in word:  # an initial
+        return False
     if folded in REMARKS or folded in TITLES or folded in OTHER_PEOPLE:
         return True
     return folded in CARE and not is_given(folded)
@@ -191,9 +196,9 @@ def _cell_start(words: list[str], at: int) -> int:
 def is_all_about(line: str) -> bool:
     """Say whether a line has nothing but words about a child: those of health and care, and small words beside them."""
     words = strip_numbering(line).split()
-    about = [fold(word) in CARE or fold(word) in OTHER_PEOPLE for word in words]
-    return any(about) and not any(map(is_given, words)) and all(
-        is_about or word.islower() for word, is_about in zip(words, about, strict=True))
+    sure = [fold(word) in CARE or fold(word) in OTHER_PEOPLE for word in words]
+    return any(sure) and not any(map(is_given, words)) and all(
+        is_sure or word.islower() or is_word_about(word) for word, is_sure in zip(words, sure, strict=True))
 
 
 def _is_cut(word: str) -> bool:
@@ -237,4 +242,5 @@ def _is_short_for(inside: str, outside: str) -> bool:
 
 def _is_small_beside(words: list[str], outside: str) -> bool:
     """Say whether the words are small where the name around them is not: ``Katie Moss (glasses)``."""
-    return any(word[0].islower() for word in words) and (len(words) > 1 or any(char.isupper() for char in outside))
+    small = not any(map(str.islower, outside)) or any(map(str.isupper, outside))  # or it knows no capitals
+    return any(word[0].islower() for word in words) and (len(words) > 1 or small)

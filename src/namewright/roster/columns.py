@@ -63,7 +63,8 @@ def lay_out(lines: Sequence[str]) -> Table:
             rows = tuple(_rows(lines, delimiter))
             judged = judge([row.cells for row in rows], delimiter, WIDE_SPACE)
             if judged.grid:
-                return Table(delimiter, rows, None, judged.roles, grid=True)
+                top = next(row.line for row in rows if any(row.cells)) if judged.headed else None
+                return Table(delimiter, rows, top, judged.roles, grid=True)
             one_row = len(filled) == 1 and max(names_in(row.cells) for row in rows) > 2
             if NAME_ROLES.intersection(judged.roles) and not one_row:  # one line of several names is no table
                 first = next((row for row in rows if any(row.cells)), None) if judged.headed else None

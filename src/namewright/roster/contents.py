@@ -18,10 +18,11 @@ from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.roster.care_words import CARE
 from namewright.roster.known import is_given, is_known, lean
-from namewright.roster.vocabulary import CODES, DOUBLE_STARTERS, HANDS, SUPPORTS, TITLES, Role, fold
+from namewright.roster.vocabulary import CODES, DOUBLE_STARTERS, HANDS, OTHER_PEOPLE, SUPPORTS, TITLES, Role, fold
 
 _NUMBERED = re.compile(r"\d{1,3}[.)]\s*(?=\D+$)")
 _OUTLINE = re.compile(r"[a-zA-Z][.)]")
+_IN_BRACKETS = re.compile(r"\(([^()]*)\)")
 _MAX_COLUMNS = 64
 _MOSTLY = 0.6
 _FEW_ROWS = 4
@@ -99,8 +100,11 @@ def judge(rows: Sequence[Sequence[str]], delimiter: str, wide: str) -> Judged:
     few = max((len(columns[at].cells) for at in names), default=0) / 2
     names = [at for at in names if len(columns[at].cells) >= few]
     names = [at for at in names if not columns[at].repeats] or names
-    if not headed and _is_grid([columns[at] for at in names], len(names) == _filled(columns), delimiter == wide):
-        return Judged(tuple(roles), grid=True)
+    if _is_grid([columns[at] for at in names], len(names) == _filled(columns), delimiter == wide):
+        if not headed:
+            return Judged(tuple(roles), grid=True)
+        if len(names) > 2:  # under titles two may be a child and somebody else
+            return Judged(tuple(roles), headed=True, grid=True)
     kept, doubt = _parts(columns, names, comma=delimiter == ",")
     return Judged(tuple(kept.get(at, Role.OTHER if role is Role.FULL else role) for at, role in enumerate(roles)),
                   headed, doubt=doubt)
@@ -121,11 +125,20 @@ def _columns(rows: Sequence[Sequence[str]], width: int) -> list[_Column]:
 
 def _is_grid(names: Sequence[_Column], only_names: bool, wide: bool) -> bool:
     """Say whether every cell is a child: columns of given names, or whole names side by side as a page prints them."""
-    if len(names) < 2 or not only_names or any(column.lead < _LEADS or column.given < _NEARLY for column in names):
+    if len(names) < 2 or not only_names or not _are_given(names):
         return False
     if any(column.whole for column in names):
         return wide and all(column.whole for column in names) and not _share_words(names[0].cells, names[1].cells)
     return True
+
+
+def _are_given(names: Sequence[_Column]) -> bool:
+    """Say whether columns are of given names: each of them, or all cells together where rows are few and long."""
+    if all(column.lead >= _LEADS and column.given >= _NEARLY for column in names):
+        return True
+    together = _Column(tuple(cell for column in names for cell in column.cells))
+    return (len(names) > 2 and len(names[0].cells) < _FEW_ROWS and together.lead >= 2 * _LEADS
+            and together.given >= _NEARLY and all(column.lead >= 0 for column in names))
 
 
 def _parts(
@@ -219,6 +232,8 @@ def _kind(cell: str) -> Role:
     if any(char.isdigit() or char == "@" for char in cell) or not any(map(is_letter, cell)):
         return Role.OTHER
     folded = fold(cell)
+    if any(OTHER_PEOPLE.intersection(fold(inside).split()) for inside in _IN_BRACKETS.findall(cell)):
+        return Role.OTHER
     if folded in HANDS or folded in SUPPORTS:
         return Role.HAND if folded in HANDS else Role.SUPPORT
     about = folded in CODES or folded in CARE or _OUTLINE.fullmatch(cell) or folded.split()[0].strip(".") in TITLES

@@ -106,8 +106,8 @@ def _has_words_about(words: Sequence[str], name: str) -> bool:
 
 
 def _is_small_phrase(words: Sequence[str], name: str) -> bool:
-    """``Katie Moss, wears braces``: several words in small letters."""
-    return len(words) > 1 and words[0].islower() and not name.islower()
+    """``Katie Moss, wears braces``: words in small letters."""
+    return words[0].islower() and not name.islower() and (len(words) > 1 or not is_given(words[0]))
 
 
 def _join_suffix(cells: list[str]) -> list[str]:

@@ -86,7 +86,8 @@ def _names_a_class(words: list[str]) -> bool:
 
 def _is_label(label: str, text: str) -> bool:
     """Say whether the words before a colon are known, and label neither a name nor a number beside one."""
-    if label in NUMBER_LABELS and len(text.split()) > 2:
+    behind = text.partition(":")[2]
+    if (label in NUMBER_LABELS and len(text.split()) > 2) or ("," in behind and label not in OTHER_PEOPLE):
         return False
     role = HEADER_WORDS.get(label)
     if role is not None:

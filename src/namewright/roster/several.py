@@ -10,7 +10,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from namewright.names.clusters import is_letter
-from namewright.names.particles import PARTICLES
+from namewright.names.particles import OPENING_PARTICLES, PARTICLES
 from namewright.roster.beside import is_word_about, strip_numbering
 from namewright.roster.care_words import CARE
 from namewright.roster.known import is_double, is_given, lean
@@ -25,6 +25,8 @@ _LABEL = re.compile(r"([^:,;/&]{2,30}):\s+(?=\S)")
 _MAX_WORDS = 5
 _ROW = 4
 _MANY = 6
+_TRIPLE = 3
+_INITIALLED = re.compile(r"[^\W\d_][\w’'-]+ [^\W\d_]\.?")
 _MOSTLY = 0.6
 _FEW_FAMILIES = 4
 
@@ -113,14 +115,17 @@ def _lead(part: str) -> int:
 
 def _by_signs(parts: list[str], masked: str) -> Several | None:
     """Judge parts between signs or “and”; ``Ruiz y Gómez`` may be one family name."""
+    if ";" in masked and (turned := _family_first_in(masked, parts)):
+        return turned
     words = [part.split() for part in parts]
-    if any(not is_given(word) for word in _AND_FAMILY.findall(masked)):
+    if len(words[0]) > 1 and any(not is_given(word) for word in _AND_FAMILY.findall(masked)):
         return None
     if "&" in masked and len(words[-1]) > 1 and all(len(each) == 1 for each in words[:-1]):
         family = " ".join(words[-1][1:])
         parts = [*(f"{part} {family}" for part in parts[:-1]), parts[-1]]
     some = any(lean(each[0]) > 0 for each in words) or all(len(each) > 1 for each in words)
-    return Several(tuple(parts), some and all(is_given(each[0]) for each in words))
+    known = some and all(is_given(each[0]) for each in words)
+    return Several(tuple(parts), known or _are_names_by_shape(parts))
 
 
 def _by_commas(parts: list[str], *, family_first: bool, alone: bool) -> Several | None:
@@ -129,35 +134,66 @@ def _by_commas(parts: list[str], *, family_first: bool, alone: bool) -> Several 
     sizes = {len(part.split()) for part in parts}
     given = sum(is_given(part.split()[0]) for part in parts)
     families = sum(_lead(part) < 0 for part in parts)
-    if len(parts) == 3 and (_lead(parts[0]) < 0 or (len(sizes) > 1 and given < 3)):
+    if all(map(_INITIALLED.fullmatch, parts)):
+        return Several(tuple(parts), True)
+    if len(parts) == _TRIPLE and (_lead(parts[0]) < 0 or (len(sizes) > 1 and given < _TRIPLE)):
         return None  # Family, Given, and what cannot be placed
     if given >= _MOSTLY * len(parts) and _FEW_FAMILIES * families <= len(parts):
         return Several(tuple(parts), True)
-    return Several(tuple(parts), False) if len(sizes) == 1 or given >= 2 or len(parts) > 3 else None
+    if len(parts) >= _MANY and len(sizes) == 1 and _are_names_by_shape(parts):
+        return Several(tuple(parts), True)
+    return Several(tuple(parts), False) if len(sizes) == 1 or given >= 2 or len(parts) > _TRIPLE else None
+
+
+def _are_names_by_shape(parts: Sequence[str]) -> bool:
+    """Say whether parts that are on no list can be nothing but names: whole ones, or many, all with capitals."""
+    words = [part.split() for part in parts]
+    titled = all(word[0].isupper() or word.lower() in PARTICLES for each in words for word in each)
+    whole = all(1 < len(each) <= _TRIPLE for each in words)
+    return titled and (whole or len(parts) >= _MANY)
+
+
+def _family_first_in(masked: str, parts: list[str]) -> Several | None:
+    """``Chen, Mia; Park, Leo``: two parts by comma in each part by semicolon; given names alone are as many children."""
+    pairs = [[part.strip() for part in _COMMA.split(some)] for some in masked.split(";") if some.strip()]
+    if len(pairs) < 2 or any(len(pair) != 2 for pair in pairs) or len(parts) != 2 * len(pairs):
+        return None
+    if sum(_lead(one) > 0 and _lead(two) > 0 for one, two in pairs) * 2 > len(pairs):
+        return None
+    return Several(tuple(f"{one}, {two}" for one, two in zip(parts[::2], parts[1::2], strict=True)), True)
 
 
 def _two_by_comma(one: str, two: str, *, alone: bool) -> Several | None:
+    """Judge a line with one comma, in a list that does not write ``Family, Given``."""
     first, second = one.split(), two.split()
-    lead, follow = lean(first[0]), lean(second[0])
-    if lead <= 0 or fold(second[-1]) in SUFFIXES or first[0].lower() in PARTICLES:
-        unknown = lead == 0 and not is_given(first[0]) and not is_given(second[0])
-        return Several((one, two), False) if unknown and not alone and len(first) == 1 == len(second) else None
-    if len(first) == 1 == len(second):
-        return Several((one, two), follow > 0)
-    if len(first) > 1 < len(second):
-        return Several((one, two), lean(first[-1]) <= 0) if follow > 0 else None
-    return Several((one, two), False) if is_given(second[0]) else None
+    sure, unsure = Several((one, two), True), Several((one, two), False)
+    opens, follows = lean(first[0]), lean(second[0])
+    if fold(second[-1]) in SUFFIXES or first[0].lower() in PARTICLES:
+        return None
+    if opens <= 0:  # what stands before the comma may be a family name
+        on_no_list = opens == 0 and not is_given(first[0]) and not is_given(second[0])
+        return unsure if on_no_list and not alone and len(first) == 1 == len(second) else None
+    if len(first) == 1 == len(second):  # Mia, Leo
+        return sure if follows > 0 else unsure
+    if len(first) > 1 < len(second):  # Mia Chen, Leo Park; María García, Ana Belén may be one child
+        return (sure if lean(first[-1]) <= 0 else unsure) if follows > 0 else None
+    return unsure if is_given(second[0]) else None
 
 
 def _by_dash(text: str, masked: str) -> Several | None:
-    """``Bo - Al`` may be two children; ``Mary - Kate`` is one name, and what is no given name is a remark."""
+    """``Bo - Al`` may be two children; ``Mary - Kate`` is one name, and what is no name is a remark."""
     parts = [part.strip() for part in (text[start:end] for start, end in _spans(masked, _DASH)) if part.strip()]
-    if len(parts) < 2 or not all(map(_may_be_a_name, parts)) or not all(is_given(part.split()[0]) for part in parts):
+    if len(parts) < 2 or not all(map(_may_be_a_name, parts)):
         return None
     words = [part.split() for part in parts]
-    single = all(len(each) == 1 for each in words)
     if is_double(words[0][-1], words[1][0]):
         return None
+    if not all(is_given(each[0]) for each in words):
+        alike = len({len(each) for each in words}) == 1 and len(words[0]) <= _TRIPLE
+        titled = all(word[0].isupper() for each in words for word in each)
+        unlisted = not any(is_given(each[0]) for each in words) or all(len(each) == 1 for each in words)
+        return Several(tuple(parts), False) if alike and titled and unlisted else None
+    single = all(len(each) == 1 for each in words)
     sure = all(lean(each[0]) > 0 for each in words) and (
         (single and fold(parts[0]) not in DOUBLE_STARTERS) or all(len(each) > 1 for each in words))
     return Several(tuple(parts), sure)
@@ -165,9 +201,11 @@ def _by_dash(text: str, masked: str) -> Several | None:
 
 def _in_a_row(words: list[str], *, alone: bool) -> Several | None:
     """``Mia Leo Noah Ava``: four given names or more and no family name."""
-    if len(words) < _ROW or any(word.lower() in PARTICLES or not word.replace("-", "").isalpha() for word in words):
+    if len(words) < _ROW or any(word.lower() in OPENING_PARTICLES or not word.replace("-", "").isalpha()
+                                for word in words):
         return None
     given = sum(lean(word) > 0 for word in words)
-    if 4 * given < 3 * len(words) or any(lean(word) < 0 for word in words):
+    families = sum(lean(word) < 0 for word in words)
+    if 4 * given < 3 * len(words) or (families and (families > 1 or len(words) < 2 * _MANY)):
         return Several(tuple(words), False) if len(words) >= _MANY else None
     return Several(tuple(words), alone or len(words) >= _MANY)

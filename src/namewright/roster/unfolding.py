@@ -26,7 +26,7 @@ from namewright.roster.vocabulary import Role, fold
 
 _SPLIT = message("roster.split")
 _MAX_ROUNDS = 3
-_MOSTLY = 0.6
+_MOSTLY = 0.8
 _FEW = 2  # lines tell little of how a list is written
 _MAX_ASKED = 2_000
 """Characters of a line that are looked through for several children: a longer one is no list of names but a text."""
@@ -152,9 +152,11 @@ def _order(filled: Sequence[str], texts: Sequence[str]) -> Order:
 
 
 def _remarks_by_comma(filled: Sequence[str]) -> bool:
-    """Say whether most lines are whole names without a comma: where one has a comma, a remark stands behind it."""
-    whole = sum("," not in text and " " in strip_numbering(text) for text in filled)
-    return whole > _FEW and whole >= _MOSTLY * len(filled)
+    """Say whether whole names stand before the commas of a list, as they stand without one: a remark follows."""
+    names = [strip_numbering(text).partition(",")[0].strip() for text in filled]
+    whole = sum(" " in name for name in names)
+    bare = sum(" " in name and "," not in text for name, text in zip(names, filled, strict=True))
+    return bare >= _FEW and whole >= _MOSTLY * len(filled) and 3 * bare >= len(filled)
 
 
 def _cells_of(line: Line, delimiter: str) -> Iterator[Line]:

@@ -22,7 +22,6 @@ from namewright.roster.vocabulary import CLOSINGS, TITLES, fold
 _ENOUGH = 4  # lines that must agree before another is unlike them
 _MOSTLY = 0.8
 _OFTEN, _OFTEN_SHARE = 3, 0.25
-_SENTENCE = 4  # words
 _PHRASE = 2  # words in small letters behind a given name: “Will needs help”
 _SIGNED = 3  # lines of a signature at most
 _STEP = 2  # spaces that set a line in
@@ -44,15 +43,7 @@ def unlike_lines(texts: Sequence[str]) -> Mapping[int, Unlike]:
     found = {at: Unlike((message("roster.heading_remark"),)) for at in (*_signature(filled), *_legend(filled))}
     found |= {at: _said_again(count) for at, count in _repeated(filled).items()}
     rest = {at: text for at, text in filled.items() if at not in found}
-    return found | {at: _told(text) for at, text in _odd(rest)}
-
-
-def _told(text: str) -> Unlike:
-    """Tell of a line that is unlike the others: a whole sentence is surely no child."""
-    words = strip_numbering(text).split()
-    if len(words) >= _SENTENCE and sum(map(_is_small, words)) > 1:
-        return Unlike((message("roster.heading_remark"),))
-    return Unlike((message("roster.unlike", words=" ".join(words)[:60]),), doubtful=True)
+    return found | {at: Unlike((message("roster.unlike", words=text[:60]),), doubtful=True) for at, text in _odd(rest)}
 
 
 def _said_again(count: int) -> Unlike:
@@ -100,7 +91,7 @@ def _legend(filled: Mapping[int, str]) -> Iterator[int]:
 
 def _odd(filled: Mapping[int, str]) -> Iterator[tuple[int, str]]:
     """Yield the lines that are set in, in small letters or of one unknown word where hardly another is."""
-    names = {at: strip_numbering(text) for at, text in filled.items()}
+    names = {at: " ".join(strip_numbering(text.strip().partition("\t")[0]).split()) for at, text in filled.items()}
     small = {at: _small_words(name) for at, name in names.items()}
     titled = _are_most([not count for count in small.values()])
     whole = _are_most([len(name.split()) > 1 for name in names.values()])
