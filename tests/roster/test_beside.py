@@ -45,7 +45,7 @@ BESIDE = [  # typed, the bare name, goes by, hand, number of notes, why
     ("Mira Vost (L)", "Mira Vost", "", None, 1, "one letter alone may mean anything"),
     ("Mira Vost (wears glasses)", "Mira Vost", "", None, 1, "small words in brackets are a remark"),
     ("Mira Vost – new", "Mira Vost", "", None, 1, "so are those behind a dash"),
-    ("Mira - Kate", "Mira-Kate", "", None, 0, "a hyphen with spaces about it joins two halves"),
+    ("Mira - Kate", "Mira-Kate", "", None, 1, "a hyphen with spaces about it joins two halves"),
     ("Mira–Kate", "Mira-Kate", "", None, 0, "a long dash inside a name is its hyphen"),
     ("O`Vann", "O’Vann", "", None, 0, "a loose accent after a letter is an apostrophe"),
     ("O'Vann", "O'Vann", "", None, 0, "an apostrophe is no quotation mark"),

@@ -1,7 +1,7 @@
 """What many lines of a list say beside their names, and say alike: it tells no child from another, so it is no name.
 
-A label with a number in front (``Row 1: Mia``, ``Peg 4 – Leo``), a label of its own on every line (``Line leader: Mia``),
-an answer behind (``Mia – yes``), the quotation marks of a program. Out of scope: tables with columns.
+A label with a number in front (``Row 1: Mia``, ``Peg 4 – Leo``), a label of its own on every line (``Line leader:
+Mia``), an answer behind (``Mia – yes``), the quotation marks of a program. Out of scope: tables with columns.
 """
 
 from __future__ import annotations
@@ -28,10 +28,10 @@ _USUAL_SHARE = 0.15  # of the lines; a name may stand behind a comma
 _NUMBERED_LABEL = re.compile(
     r"\s*([^\W\d_]{2,20})\s*(?:no\.|nr\.|n[º°]|[#№])?\s*\d{1,3}\s*(?:[:.)–—-]\s*|\s)(?=\S*[^\W\d_])", re.IGNORECASE)
 _LABELLED = re.compile(r"([^:,;]{2,40}?)(?::\s+|\s+[-–—]\s+)(\S.*)")
-_TAILS = (re.compile(r"(.*[^\W\d_].*?)(\s[-–—]|:|,)\s+([^,:()\[\]]{1,40})"),
-          re.compile(r"(.*[^\W\d_].*?)\s*([(\[])([^()\[\]]{1,40})[)\]]"))
+_BEFORE_TAIL = re.compile(r"\s([-–—])\s+|([:,])\s+")
+_LONGEST = 200  # characters of a line that is looked at: a longer one is a text
 _OF_A_PROGRAM = re.compile(r"""\s*(?:"([^"]+)"|'([^']+)'),?\s*""")
-_ARRAY = re.compile(r"""\s*\[\s*(["'])(.+)\1\s*,?\s*\]\s*[,;]?\s*""")
+_BETWEEN_QUOTED = re.compile(r"""["']\s*,\s*["']""")
 
 
 def without_shared(lines: Sequence[Line]) -> list[Line]:
@@ -41,14 +41,21 @@ def without_shared(lines: Sequence[Line]) -> list[Line]:
 
 def from_a_program(lines: Sequence[Line]) -> list[Line]:
     """Return the lines without the quotation marks and brackets that a program writes about each name."""
-    arrays = [(line, _ARRAY.fullmatch(line.text)) for line in lines]
-    lines = [replace(line, text=part) for line, array in arrays
-             for part in (re.split(rf"{array[1]}\s*,\s*{array[1]}", array[2]) if array else (line.text,))]
-    quoted = [_OF_A_PROGRAM.fullmatch(line.text) for line in lines]
+    lines = [replace(line, text=part) for line in lines for part in _array(line.text)]
+    quoted = [_OF_A_PROGRAM.fullmatch(line.text) if len(line.text) < _LONGEST else None for line in lines]
     if sum(map(bool, quoted)) < max(_FEW, _MOSTLY * _filled(lines)):
         return lines
     return [replace(line, text=match[1] or match[2]) if match else line
             for line, match in zip(lines, quoted, strict=True)]
+
+
+def _array(text: str) -> list[str]:
+    """Return the names of ``["Mia", "Leo"]``, else the text as it is."""
+    bare = text.strip().rstrip(",;")
+    quote = bare[1:].lstrip()[:1]
+    if not (bare.startswith("[") and bare.endswith("]") and quote in ('"', "'") and bare[:-1].rstrip().endswith(quote)):
+        return [text]
+    return _BETWEEN_QUOTED.split(bare[1:-1].strip().strip(quote))
 
 
 def _filled(lines: Iterable[Line]) -> int:
@@ -61,7 +68,7 @@ def _taken(line: Line, text: str, words: str) -> Line:
 
 def _without_numbered_labels(lines: Sequence[Line]) -> list[Line]:
     """Take ``Peg 4 –`` off where most lines begin with the same word and a number."""
-    found = [_NUMBERED_LABEL.match(line.text) for line in lines]
+    found = [_NUMBERED_LABEL.match(line.text[:_LONGEST]) for line in lines]
     counts = Counter(fold(match[1]) for match in found if match)
     word, count = counts.most_common(1)[0] if counts else ("", 0)
     if count < max(2, _MOSTLY * _filled(lines)):
@@ -72,7 +79,7 @@ def _without_numbered_labels(lines: Sequence[Line]) -> list[Line]:
 
 def _without_labels(lines: Sequence[Line]) -> list[Line]:
     """Take a label off every line that has one, where the names stand behind the labels."""
-    found = [_LABELLED.fullmatch(strip_numbering(line.text)) for line in lines]
+    found = [_LABELLED.fullmatch(strip_numbering(line.text)) if len(line.text) < _LONGEST else None for line in lines]
     pairs = [(match[1], match[2]) for match in found if match]
     if len(pairs) < max(_FEW, _MOSTLY * _filled(lines)) or not _stand_behind(*zip(*pairs, strict=True)):
         return list(lines)
@@ -87,7 +94,7 @@ def _stand_behind(before: Sequence[str], behind: Sequence[str]) -> bool:
     if one <= _CLEARLY < _MOSTLY < two:
         return True
     first, second = (_share(is_given(text.split()[0]) for text in side) for side in (before, behind))
-    if second - first >= _CLEARLY or first >= _CLEARLY:
+    if second - first >= _CLEARLY or first >= _MOSTLY:
         return second - first >= _CLEARLY
     return two > _MOSTLY and all(map(_is_titled, behind)) and _share(map(_is_titled, before)) <= 1 - _CLEARLY
 
@@ -104,20 +111,30 @@ def _is_titled(text: str) -> bool:
 
 def _without_tails(lines: Sequence[Line]) -> list[Line]:
     """Take off what several lines say behind a name: ``– yes``, ``(she)``."""
-    found = [next((match for pattern in _TAILS if (match := pattern.fullmatch(line.text.rstrip()))), None)
-             for line in lines]
-    counts = Counter((match[2].strip(), fold(match[3])) for match in found if match)
+    found = [_tail(line.text.strip()) if len(line.text) < _LONGEST else None for line in lines]
+    counts = Counter(tail[1:] for tail in found if tail)
     size = _filled(lines)
-    shared = {tail for tail, count in counts.items()
-              if count >= max(_FEW, _TAIL_SHARE.get(tail[0], _USUAL_SHARE) * size) and _is_answer(tail[1], count / size)}
-    return [_taken(line, match[1], match[3]) if match and (match[2].strip(), fold(match[3])) in shared else line
-            for line, match in zip(lines, found, strict=True)]
+    shared = {(sign, words) for (sign, words), count in counts.items() if _is_answer(sign, words, count / size)
+              and count >= max(_FEW, _TAIL_SHARE.get(sign, _USUAL_SHARE) * size)}
+    return [_taken(line, tail[0], tail[2]) if tail and tail[1:] in shared else line
+            for line, tail in zip(lines, found, strict=True)]
 
 
-def _is_answer(tail: str, share: float) -> bool:
+def _tail(text: str) -> tuple[str, str, str] | None:
+    """Return what stands before the last words of a line, the sign that parts them, and those words folded."""
+    opening = max(text.rfind("("), text.rfind("["))
+    if text.endswith((")", "]")) and opening > 0:
+        return text[:opening].rstrip(), text[opening], fold(text[opening + 1 : -1])
+    signs = list(_BEFORE_TAIL.finditer(text))
+    if not signs or not any(map(is_letter, text[: signs[-1].start()])):
+        return None
+    return text[: signs[-1].start()].rstrip(), signs[-1][1] or signs[-1][2], fold(text[signs[-1].end() :])
+
+
+def _is_answer(sign: str, tail: str, share: float) -> bool:
     """Say whether words behind several names are no name, no hand and no suffix."""
-    if tail in HANDS or tail in SUFFIXES or not any(map(is_letter, tail)):
+    if not tail or tail in HANDS or tail in SUFFIXES or not any(map(is_letter, tail)):
         return False
-    return lean(tail.split()[0]) <= 0 or share >= _CLEARLY
+    return lean(tail.split()[0]) <= 0 or (sign != "," and share >= _CLEARLY)
 
 

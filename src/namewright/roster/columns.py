@@ -119,8 +119,13 @@ def join_cells(cells: Sequence[str], delimiter: str) -> str:
     """Write cells as a line that `split_cells` cuts into the same."""
     if delimiter == WIDE_SPACE:
         return "   ".join(cells)
-    return delimiter.join(f'"{cell.replace(chr(34), chr(34) * 2)}"' if delimiter in cell or cell.startswith('"') else cell
-                          for cell in cells)
+    quoted = any(delimiter in cell or cell.startswith('"') for cell in cells)
+    return delimiter.join(map(_quoted, cells) if quoted else cells)
+
+
+def _quoted(cell: str) -> str:
+    doubled = cell.replace('"', '""')
+    return f'"{doubled}"'
 
 
 def _quoted_cell(line: str, at: int, delimiter: str) -> int:

@@ -137,7 +137,7 @@ def _are_given(names: Sequence[_Column]) -> bool:
     if all(column.lead >= _LEADS and column.given >= _NEARLY for column in names):
         return True
     together = _Column(tuple(cell for column in names for cell in column.cells))
-    return (len(names) > 2 and len(names[0].cells) < _FEW_ROWS and together.lead >= 2 * _LEADS
+    return (len(names) > 2 and 1 < len(names[0].cells) < _FEW_ROWS and together.lead >= 2 * _LEADS
             and together.given >= _NEARLY and all(column.lead >= 0 for column in names))
 
 
@@ -219,7 +219,7 @@ def _unlike(title: str, column: _Column) -> int:
         return -2
     if title.endswith("?") or len(words) > 3:
         return 2
-    named = any(map(is_known, words))
+    named = any(map(is_given if column.given >= _NEARLY else is_known, words))
     return (column.known >= _MOSTLY and not named) + (column.whole and len(words) == 1 and not named)
 
 

@@ -28,7 +28,7 @@ from namewright.names.particles import OPENING_PARTICLES, PARTICLES
 from namewright.roster.beside import Reading, is_word_about, strip_numbering, take_beside, trim
 from namewright.roster.care_words import CARE
 from namewright.roster.known import are_iberian, is_given, is_pair, lean
-from namewright.roster.name_order import Habits, Order, family_standing_first
+from namewright.roster.name_order import UNSAID, Habits, Order, family_standing_first
 from namewright.roster.vocabulary import (
     DEVOTIONS,
     DOUBLE_SECONDS,
@@ -40,8 +40,8 @@ from namewright.roster.vocabulary import (
 )
 
 NAME_LABEL = re.compile(
-    r"^\s*(?:(?:student|child|pupil)(?:[’']s)? ?)?(?:name|student|child|pupil|nombre|alumn[oa]|nome|nom|pr[ée]nom|vorname|"
-    r"kind|sch[üu]ler(?:in)?|[ée]l[èe]ve|enfant|alunn[oa]|bambin[oa]|alun[oa]|crian[çc]a)s? ?: *", re.IGNORECASE
+    r"^\s*(?:(?:student|child|pupil)(?:[’']s)? ?)?(?:name|student|child|pupil|nombre|alumn[oa]|nome|nom|pr[ée]nom|"
+    r"vorname|kind|sch[üu]ler(?:in)?|[ée]l[èe]ve|enfant|alunn[oa]|bambin[oa]|alun[oa]|crian[çc]a)s? ?: *", re.IGNORECASE
 )
 """The label of a form before its name; it is taken off like a number."""
 _TWO_NAMES = re.compile(r"^[^()\[\]\"“–—-]*\w (?:&|\+|and) +\w")
@@ -50,7 +50,7 @@ SEVERAL = message("roster.several")
 _INITIALS = re.compile(r"\.|(?:[^\W\d_]\.)+")
 
 
-def read_name(text: str, habits: Habits = Habits()) -> Reading:
+def read_name(text: str, habits: Habits = UNSAID) -> Reading:
     """Read one whole name in free text, by the rules of this module; ``habits`` are those of the whole list."""
     typed = NAME_LABEL.sub("", strip_numbering(text)).replace(";", ",")
     bare, beside = take_beside(typed)
@@ -135,7 +135,8 @@ def _split_comma(cells: list[str]) -> Reading:
     family, rest = cells[0], cells[1].split(" ")
     size = _given_size(rest)
     notes = [message("roster.second_comma", words=", ".join(cells[2:])[:60])] * (len(cells) > 2)
-    if size < len(rest):
+    told = lean(family.split(" ")[0]) < 0 or is_given(rest[0])  # else nothing but the comma says so
+    if size < len(rest) or not told:
         notes.append(_read_as(" ".join(rest[:size]), family, " ".join(rest[size:])))
     return Reading(" ".join(rest[:size]), family, notes=tuple(notes))
 

@@ -44,6 +44,9 @@ def heading_reason(text: str) -> Message | None:
     if text.rstrip().endswith(":"):
         return message("roster.heading_colon")
     first, rest = words[0].strip(".,!"), words[1:]
+    label, _, behind = text.partition(":")
+    if "," in behind and not OTHER_PEOPLE.intersection(fold(label).split()) and first not in TITLES:
+        return None  # a group and the names of it
     if _greets(words, text):
         return message("roster.heading_remark")
     if first in TITLES and rest:
@@ -86,8 +89,7 @@ def _names_a_class(words: list[str]) -> bool:
 
 def _is_label(label: str, text: str) -> bool:
     """Say whether the words before a colon are known, and label neither a name nor a number beside one."""
-    behind = text.partition(":")[2]
-    if (label in NUMBER_LABELS and len(text.split()) > 2) or ("," in behind and label not in OTHER_PEOPLE):
+    if label in NUMBER_LABELS and len(text.split()) > 2:
         return False
     role = HEADER_WORDS.get(label)
     if role is not None:

@@ -33,6 +33,8 @@ class Habits:
     remarks_by_comma: bool = False
 
 
+UNSAID = Habits()
+
 _VIETNAMESE = word_set("""
     nguyen, tran, le, pham, huynh, hoang, phan, vu, vo, dang, bui, do, ho, ngo, duong, ly, dinh, truong, trinh,
     doan, luong, luu, trieu, quach, vuong, lam, mai, dao, cao, thai, chau, ta, kieu, phung, tang, la, khuu, than""")

@@ -14,7 +14,7 @@ from namewright.names.particles import OPENING_PARTICLES, PARTICLES
 from namewright.roster.beside import is_word_about, strip_numbering
 from namewright.roster.care_words import CARE
 from namewright.roster.known import is_double, is_given, lean
-from namewright.roster.vocabulary import DOUBLE_STARTERS, GOES_BY_OPENINGS, HANDS, SUFFIXES, fold
+from namewright.roster.vocabulary import DOUBLE_STARTERS, GOES_BY_OPENINGS, HANDS, HEADING_WORDS, PLACES, SUFFIXES, fold
 
 _BRACKETS = re.compile(r"\([^()]*\)|\[[^\[\]]*\]|“[^“”]*”|\"[^\"]*\"")
 _SIGNS = re.compile(r"\s*[;/&+|•·]\s*|\s+(?:and|und|y|et|e|ed)\s+")
@@ -22,6 +22,7 @@ _COMMA = re.compile(r"\s*[,，、]\s*(?:(?:and|und|y|et|e|ed|&)\s+)?")
 _AND_FAMILY = re.compile(r"\s(?:y|e)\s+([^\s,;/]+)")
 _DASH = re.compile(r"\s+[-–—]\s+")
 _LABEL = re.compile(r"([^:,;/&]{2,30}):\s+(?=\S)")
+_HEADS = HEADING_WORDS | PLACES
 _MAX_WORDS = 5
 _ROW = 4
 _MANY = 6
@@ -64,7 +65,10 @@ def several_in(line: str, *, family_first: bool, alone: bool, givens: bool = Fal
     if label and not is_word_about(label[1].split()[-1]) and fold(label[1]) not in GOES_BY_OPENINGS:
         found = several_in(text[label.end() :], family_first=False, alone=True)
         if found and not found.label:
-            return Several(found.parts, found.sure, f"{label[1]}:")
+            heads = not _HEADS.isdisjoint(fold(label[1]).split()) and len(found.parts) >= _TRIPLE
+            return Several(found.parts, found.sure or (heads and all(map(str.istitle, found.parts))), f"{label[1]}:")
+        if fold(label[1]).split()[-1] in _HEADS and _COMMA.search(text[label.end() :]):
+            return Several(tuple(_COMMA.split(text[label.end() :])), False)
     masked = _masked(text)
     if not _SIGNS.search(masked) and not _COMMA.search(masked):
         return _by_dash(text, masked) or _in_a_row(text.split(), alone=alone)
@@ -118,9 +122,11 @@ def _by_signs(parts: list[str], masked: str) -> Several | None:
     if ";" in masked and (turned := _family_first_in(masked, parts)):
         return turned
     words = [part.split() for part in parts]
-    if len(words[0]) > 1 and any(not is_given(word) for word in _AND_FAMILY.findall(masked)):
+    joined = _AND_FAMILY.findall(masked)  # by y or e, as two family names are
+    if (len(words[0]) > 1 or "," in masked) and any(not is_given(word) for word in joined):
         return None
-    if "&" in masked and len(words[-1]) > 1 and all(len(each) == 1 for each in words[:-1]):
+    shares = "," not in masked and ("&" in masked or not joined) and "/" not in masked and ";" not in masked
+    if shares and len(words[-1]) > 1 and all(len(each) == 1 for each in words[:-1]):  # Mia & Leo Chen
         family = " ".join(words[-1][1:])
         parts = [*(f"{part} {family}" for part in parts[:-1]), parts[-1]]
     some = any(lean(each[0]) > 0 for each in words) or all(len(each) > 1 for each in words)
@@ -154,7 +160,7 @@ def _are_names_by_shape(parts: Sequence[str]) -> bool:
 
 
 def _family_first_in(masked: str, parts: list[str]) -> Several | None:
-    """``Chen, Mia; Park, Leo``: two parts by comma in each part by semicolon; given names alone are as many children."""
+    """``Chen, Mia; Park, Leo``: family and given name by comma, children by semicolon."""
     pairs = [[part.strip() for part in _COMMA.split(some)] for some in masked.split(";") if some.strip()]
     if len(pairs) < 2 or any(len(pair) != 2 for pair in pairs) or len(parts) != 2 * len(pairs):
         return None
@@ -172,7 +178,8 @@ def _two_by_comma(one: str, two: str, *, alone: bool) -> Several | None:
         return None
     if opens <= 0:  # what stands before the comma may be a family name
         on_no_list = opens == 0 and not is_given(first[0]) and not is_given(second[0])
-        return unsure if on_no_list and not alone and len(first) == 1 == len(second) else None
+        alike = len(first) == len(second) <= _TRIPLE and two.istitle()
+        return unsure if on_no_list and not alone and alike else None
     if len(first) == 1 == len(second):  # Mia, Leo
         return sure if follows > 0 else unsure
     if len(first) > 1 < len(second):  # Mia Chen, Leo Park; María García, Ana Belén may be one child
@@ -186,7 +193,7 @@ def _by_dash(text: str, masked: str) -> Several | None:
     if len(parts) < 2 or not all(map(_may_be_a_name, parts)):
         return None
     words = [part.split() for part in parts]
-    if is_double(words[0][-1], words[1][0]):
+    if is_double(words[0][-1], words[1][0]) or (parts[-1].islower() and not parts[0].islower()):
         return None
     if not all(is_given(each[0]) for each in words):
         alike = len({len(each) for each in words}) == 1 and len(words[0]) <= _TRIPLE
@@ -201,9 +208,10 @@ def _by_dash(text: str, masked: str) -> Several | None:
 
 def _in_a_row(words: list[str], *, alone: bool) -> Several | None:
     """``Mia Leo Noah Ava``: four given names or more and no family name."""
-    if len(words) < _ROW or any(word.lower() in OPENING_PARTICLES or not word.replace("-", "").isalpha()
-                                for word in words):
+    if len(words) < _ROW or not all(word.replace("-", "").isalpha() for word in words):
         return None
+    if any(word.lower() in OPENING_PARTICLES for word in words):
+        return Several(tuple(words), False) if len(words) > _MANY + _TRIPLE else None
     given = sum(lean(word) > 0 for word in words)
     families = sum(lean(word) < 0 for word in words)
     if 4 * given < 3 * len(words) or (families and (families > 1 or len(words) < 2 * _MANY)):

@@ -96,7 +96,8 @@ def _cells_apart(found: list[Line], table: Table, judge: Judge) -> list[Line]:
     for row in table.rows:
         own = found[row.line : row.line + row.span]
         at = next((at for at, role in enumerate(table.roles[: len(row.cells)]) if role is Role.FULL), None)
-        several = judge.several(row.cells[at]) if at is not None and row.line != table.header and row.span == 1 else None
+        asked = at is not None and row.line != table.header and row.span == 1
+        several = judge.several(row.cells[at]) if at is not None and asked else None
         if at is None or several is None or not several.sure or several.label:
             lines += own
             continue

@@ -15,12 +15,14 @@ from namewright.message import Message, message
 from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.roster.beside import strip_numbering, take_beside
+from namewright.roster.columns import stray_cells
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.known import is_given
 from namewright.roster.vocabulary import CLOSINGS, TITLES, fold
 
 _ENOUGH = 4  # lines that must agree before another is unlike them
-_MOSTLY = 0.8
+_MOSTLY, _NEARLY_ALL = 0.6, 0.8
+_LONGEST = 200  # characters: a longer line is a text
 _OFTEN, _OFTEN_SHARE = 3, 0.25
 _PHRASE = 2  # words in small letters behind a given name: “Will needs help”
 _SIGNED = 3  # lines of a signature at most
@@ -38,8 +40,9 @@ class Unlike:
 
 
 def unlike_lines(texts: Sequence[str]) -> Mapping[int, Unlike]:
-    """Return the lines (0-based) that are no children because of what the others are; ``texts`` are as they were typed."""
-    filled = {at: text for at, text in enumerate(texts) if any(map(is_letter, text)) and not NAME_LABEL.match(text)}
+    """Return the lines (0-based) that are no children because of what the others are; ``texts`` are as typed."""
+    filled = {at: text for at, text in enumerate(texts)
+              if len(text) <= _LONGEST and any(map(is_letter, text)) and not NAME_LABEL.match(text)}
     found = {at: Unlike((message("roster.heading_remark"),)) for at in (*_signature(filled), *_legend(filled))}
     found |= {at: _said_again(count) for at, count in _repeated(filled).items()}
     rest = {at: text for at, text in filled.items() if at not in found}
@@ -91,14 +94,15 @@ def _legend(filled: Mapping[int, str]) -> Iterator[int]:
 
 def _odd(filled: Mapping[int, str]) -> Iterator[tuple[int, str]]:
     """Yield the lines that are set in, in small letters or of one unknown word where hardly another is."""
-    names = {at: " ".join(strip_numbering(text.strip().partition("\t")[0]).split()) for at, text in filled.items()}
-    small = {at: _small_words(name) for at, name in names.items()}
-    titled = _are_most([not count for count in small.values()])
-    whole = _are_most([len(name.split()) > 1 for name in names.values()])
-    level = _are_most([not _is_set_in(text) for text in filled.values()])
+    cells = {at: stray_cells(text) or [text] for at, text in filled.items()}
+    names = {at: strip_numbering(" ".join(found)) for at, found in cells.items()}
+    small = {at: _small_words(strip_numbering(found[0])) for at, found in cells.items()}
+    titled = _are_most([not count for count in small.values()], _MOSTLY)
+    whole = _are_most([len(name.split()) > 1 for name in names.values()], _NEARLY_ALL)
+    level = _are_most([not _is_set_in(text) for text in filled.values()], _MOSTLY)
     for at, name in names.items():
         words = name.split()
-        if small[at] < _PHRASE and is_given(words[0].strip(",")):
+        if is_given(words[0].strip(",")) and (small[at] < _PHRASE or len(words) == small[at] == _PHRASE):
             continue
         if (titled and small[at]) or (whole and len(words) == 1) or (level and _is_set_in(filled[at])):
             yield at, name
@@ -112,9 +116,8 @@ def _small_words(name: str) -> int:
     return sum(map(_is_small, bare.split()))
 
 
-def _are_most(answers: Sequence[bool]) -> bool:
-    return sum(answers) >= max(_ENOUGH, _MOSTLY * len(answers)) or (
-        sum(answers) >= _ENOUGH and sum(answers) >= len(answers) - _SIGNED)
+def _are_most(answers: Sequence[bool], share: float) -> bool:
+    return sum(answers) >= max(_ENOUGH, share * len(answers))
 
 
 def _is_set_in(text: str) -> bool:

@@ -1,0 +1,67 @@
+"""What most lines of a list say alike is no name, and each line tells what was taken from it."""
+
+from __future__ import annotations
+
+import pytest
+
+from namewright.message import message
+from namewright.roster.alike import from_a_program, without_shared
+from namewright.roster.parsing import read_roster
+from namewright.roster.pasted import Line
+
+
+def texts(*lines: str) -> list[str]:
+    return [line.text for line in without_shared([Line(text, at) for at, text in enumerate(lines)])]
+
+
+TAKEN = [
+    (("Peg 1 – Mira Vost", "Peg 2 – Bo Tarn", "Peg 3 – Oda Quill"), ["Mira Vost", "Bo Tarn", "Oda Quill"]),
+    (("Reihe 1: Mira, Bo, Oda", "Reihe 2: Tilo, Una, Jo"), ["Mira, Bo, Oda", "Tilo, Una, Jo"]),
+    (("Line leader: Xanti", "Door holder: Obrel", "Lights: Vemka"), ["Xanti", "Obrel", "Vemka"]),
+    (("Mira Vost – yes", "Bo Tarn – no", "Oda Quill – yes", "Una Vale – yes", "Jo Elm – no", "Al Fen – no"),
+     ["Mira Vost", "Bo Tarn", "Oda Quill", "Una Vale", "Jo Elm", "Al Fen"]),
+    (("Mira (elle)", "Bo (elle)", "Oda (elle)"), ["Mira", "Bo", "Oda"]),
+]
+
+
+@pytest.mark.parametrize(("lines", "left"), TAKEN)
+def test_what_lines_share_is_taken_off(lines: tuple[str, ...], left: list[str]) -> None:
+    assert texts(*lines) == left
+
+
+KEPT = [
+    (("Mira Vost – left", "Bo Tarn – left", "Oda Quill – left"), "a hand"),
+    (("Name: Mira", "Age: 4", "Name: Bo", "Age: 5"), "a form"),
+    (("Mia: peanuts", "Leo: asthma", "Noah: glasses"), "a name before its remark"),
+    (("Vost, Katie", "Tarn, Katie", "Quill, Katie"), "a given name that three have"),
+    (("Mira Vost – new", "Bo Tarn", "Oda Quill"), "one remark"),
+    (("Room 12", "Mira", "Bo"), "a heading"),
+]
+
+
+@pytest.mark.parametrize(("lines", "why"), KEPT, ids=[row[1] for row in KEPT])
+def test_what_may_be_of_use_stays(lines: tuple[str, ...], why: str) -> None:
+    assert texts(*lines) == list(lines), why
+
+
+def test_each_line_tells_what_was_taken() -> None:
+    report = read_roster("Line leader: Xanti\nDoor holder: Obrel\nPlant helper: Vemka").lines[1]
+    assert report.notes == (message("roster.remark", words="Door holder"),)
+
+
+@pytest.mark.parametrize("text", ['["Mira Vost", "Bo Tarn", "Una Elm"]', '"Mira Vost",\n"Bo Tarn",\n"Una Elm"',
+                                  "'Mira Vost',\n'Bo Tarn',\n'Una Elm',"])
+def test_a_program_s_quotation_marks_come_off(text: str) -> None:
+    found = from_a_program([Line(line, at) for at, line in enumerate(text.splitlines())])
+    assert [line.text for line in found] == ["Mira Vost", "Bo Tarn", "Una Elm"]
+
+
+def test_one_name_in_quotation_marks_stays() -> None:
+    assert [line.text for line in from_a_program([Line('"Mira"', 0), Line("Bo", 1), Line("[Una]", 2)])] == [
+        '"Mira"', "Bo", "[Una]"]
+
+
+def test_long_lines_are_read_in_time_that_grows_with_them() -> None:
+    """Lines that are a text are left as they are, whatever signs stand in them."""
+    lines = ["( " * 30_000, ": " * 30_000, "a - " * 30_000, '["' * 30_000]
+    assert texts(*lines) == lines

@@ -1,0 +1,68 @@
+"""What columns hold, by their cells over all rows."""
+
+from __future__ import annotations
+
+import pytest
+
+from namewright.roster.contents import is_sheet_sign, judge, names_in
+from namewright.roster.vocabulary import Role
+
+GIVEN, FAMILY, FULL, OTHER = Role.GIVEN, Role.FAMILY, Role.FULL, Role.OTHER
+ROWS = [
+    ([("Mia", "Smith"), ("Leo", "Johnson"), ("Noah", "Brown")], (GIVEN, FAMILY), "known names"),
+    ([("Smith", "Mia"), ("Johnson", "Leo"), ("Brown", "Noah")], (FAMILY, GIVEN), "known names, turned"),
+    ([("1", "Mia Smith"), ("2", "Leo Brown")], (OTHER, FULL), "a number before whole names"),
+    ([("Mia Smith", "left"), ("Leo Brown", "right")], (FULL, Role.HAND), "a hand"),
+    ([("Smith, Mia", "Ann Smith"), ("Brown, Leo", "Jo Brown")], (FULL, OTHER), "a comma, and somebody else"),
+    ([("Xobrel Vost", "Vemka Tarn (mother)"), ("Oda Elm", "Yul Fen (mother)")], (FULL, OTHER), "a mother in brackets"),
+    ([("Xobrel Vost", "Vemka Tarn (Oma)"), ("Oda Elm", "Yul Fen (Oma)")], (FULL, OTHER), "a grandmother in brackets"),
+    ([("XOBREL", "Vemka"), ("TARNUL", "Odelo"), ("ELMIR", "Yulka")], (FAMILY, GIVEN), "capitals"),
+    ([("van der Xobrel", "Vemka"), ("de Tarnul", "Odelo"), ("von Elmir", "Yulka")], (FAMILY, GIVEN), "particles"),
+]
+
+
+@pytest.mark.parametrize(("rows", "roles", "why"), ROWS, ids=[row[2] for row in ROWS])
+def test_columns_are_told_by_what_they_hold(rows: list[tuple[str, ...]], roles: tuple[Role, ...], why: str) -> None:
+    found = judge(rows, "\t", "  ")
+    assert found.roles == roles, why
+    assert found.doubt is None
+    assert not found.grid
+
+
+def test_where_nothing_tells_the_two_columns_are_in_doubt() -> None:
+    assert judge([("Xonomam", "Xiubar"), ("Tralamu", "Zobosi"), ("Kwulim", "Vemkaru")], "\t", "  ").doubt == (0, 1)
+
+
+def test_two_whole_names_a_row_are_in_doubt() -> None:
+    rows = [("Mia Smith", "Ann Brown"), ("Leo Johnson", "Jo Green"), ("Noah Davis", "Kim White")]
+    assert judge(rows, "\t", "  ").doubt == (0, 1)
+
+
+GRID = [("Mia", "Leo", "Noah"), ("Emma", "Lucas", "Olivia"), ("Liam", "Sophia", "Henry")]
+
+
+def test_columns_of_given_names_are_a_grid() -> None:
+    found = judge(GRID, "\t", "  ")
+    assert found.grid
+    assert not found.headed
+
+
+@pytest.mark.parametrize("titles", [("Owls", "Foxes", "Bees"), ("Table 1", "Table 2", "Table 3"),
+                                    ("Rote Gruppe", "Blaue Gruppe", "Grüne Gruppe")])
+def test_groups_over_a_grid_are_titles(titles: tuple[str, ...]) -> None:
+    found = judge([titles, *GRID], "\t", "  ")
+    assert found.grid
+    assert found.headed
+
+
+def test_a_row_unlike_all_others_is_a_header() -> None:
+    rows = [("Kiddo", "Peg"), ("Mia Smith", "12"), ("Leo Brown", "14"), ("Noah Davis", "15")]
+    assert judge(rows, "\t", "  ").headed
+    assert not judge(rows[1:], "\t", "  ").headed
+
+
+def test_signs_of_a_spreadsheet_are_no_names() -> None:
+    assert is_sheet_sign("#REF!")
+    assert is_sheet_sign("=A2")
+    assert not is_sheet_sign("Mia")
+    assert names_in(("Mia", "#N/A", "12", "", "left")) == 1

@@ -1,0 +1,76 @@
+"""A line that is unlike all others is no child without somebody's word, and is told."""
+
+from __future__ import annotations
+
+import pytest
+
+from namewright.roster.children import Outcome
+from namewright.roster.parsing import read_roster
+from namewright.roster.unlike import is_closing, unlike_lines
+
+NAMES = ("Mira Vost", "Xobrel Tarn", "Oda Quill", "Vemka Elm", "Una Fen", "Tilo Marsh")
+
+
+def fate(line: str, *more: str) -> tuple[Outcome, list[str]]:
+    """Return what becomes of a line among six names, and the keys of its notes."""
+    report = read_roster("\n".join((*NAMES[:3], line, *more, *NAMES[3:]))).lines[3]
+    return report.outcome, [note.key for note in report.notes]
+
+
+@pytest.mark.parametrize("line", ["Keppra", "no pork", "Oma holt ab", "   Ventolin", "\tRollator", "piqûres d'abeille",
+                                  "Will needs a walker"])
+def test_a_remark_on_a_line_of_its_own_is_asked_about(line: str) -> None:
+    outcome, notes = fate(line)
+    assert outcome is Outcome.LEFT_OUT
+    assert notes in (["roster.unlike"], ["roster.remark", "roster.if_child"])
+
+
+@pytest.mark.parametrize("line", ["Mia", "mia chen",
+                                  "Xobrelia da Silva", "Name: Keppra", "Nom : Keppra", "O'Xobrel Ana",
+                                  "Xobrel vom Vemka", "Xobrel Vemka 4 yrs", "Xobrel Vemka – no pork"])
+def test_a_rare_name_in_a_names_place_is_a_child(line: str) -> None:
+    assert fate(line)[0] is Outcome.CHILD
+
+
+def test_what_stands_again_and_again_is_no_child() -> None:
+    text = "\n".join(f"{name}\nLast here today" for name in NAMES)
+    roster = read_roster(text)
+    assert [child.given for child in roster.children] == ["Mira", "Xobrel", "Oda", "Vemka", "Una", "Tilo"]
+    assert {report.outcome for report in roster.lines[1::2]} == {Outcome.HEADING}
+
+
+def test_two_children_of_one_name_stay_two() -> None:
+    assert len(read_roster("Mira\nXobrel\nMira\nBo\nUna\nJo\nAl").children) == 7
+
+
+@pytest.mark.parametrize("end", ["Thanks,\nMrs. Vale\nK-2, Maple Room", "Viele Grüße\nFrau Talberg",
+                                 "¡Muchas gracias!\nRosa", "Thanks so much! Ms Quill", "Thanks, Mrs Vale",
+                                 "Grazie mille\nLena", "Best,\nKim"])
+def test_who_signs_a_letter_is_no_child(end: str) -> None:
+    roster = read_roster("\n".join(NAMES) + "\n\n" + end)
+    assert len(roster.children) == len(NAMES)
+    assert all(report.outcome is Outcome.HEADING and report.notes for report in roster.lines[7:] if report.text)
+
+
+@pytest.mark.parametrize("line", ["Best Adeyemi", "Love", "Gracia Vost", "Regardsen Vost"])
+def test_a_name_like_a_closing_is_a_child(line: str) -> None:
+    assert not is_closing(line)
+    assert fate(line)[0] is Outcome.CHILD
+
+
+def test_more_than_a_signature_below_a_closing_is_read() -> None:
+    assert len(read_roster("\n".join((*NAMES, "Thanks!", *(f"{name}son" for name in NAMES)))).children) == 12
+
+
+def test_a_legend_is_no_child() -> None:
+    roster = read_roster("Mira Vost *\nXobrel Tarn\nOda Quill *\n\n* neu")
+    assert len(roster.children) == 3
+    assert roster.lines[-1].outcome is Outcome.HEADING
+
+
+def test_a_list_of_bullets_has_no_legend() -> None:
+    assert len(read_roster("* Mira\n* Bo\n* Una\n* Jo *").children) == 4
+
+
+def test_few_lines_tell_nothing() -> None:
+    assert not unlike_lines(["Mira Vost", "Keppra", "Oda Quill"])
