@@ -33,7 +33,7 @@ LISTS = (
     "Xeno, Wren, Rook\n!!!\n123\n\u0301\n(quiet)\nXeno", "x" * 90, "x" * 500, "", "Name\n", "12\n13",
     "a\n" * 60, "a" * 9000, "Xeno Yara iii\nMaría Wren Xeno-Yara\nXeno Yara Wren\nYARA Xeno\nXeno III",
     "Mia; Leo\nXeno", "Mia, Xeno\nYara", "<li>Xeno</li>",
-    "Kim Min-jun\nXeno", "Name\tLanguage\nXeno\tqqqqqq",
+    "Kim Min-jun\nXeno", "Mary - Kate\nXeno", "Name\tLanguage\nXeno\tqqqqqq",
     "Zorb\tQuix\nVexil\tQuorra", "Mia Chen\tAnna Bell\nLeo Park\tRuth Olmo", "[9/3/26, 8:10] Wren: Xeno",
     "Xeno <x@y.example>, Yara <z@y.example>",
     "Juan Carlos\nBus: Wren\nXeno 7\nTeacher: Wren\nGrade: K\nRoom Grade 2\nXeno iii",
