@@ -71,7 +71,7 @@ def test_a_note_asks_nothing(line: str) -> None:
 
 PRESSED = [
     ("Vexil & Quorra", "split", [("Vexil", "", "Vexil"), ("Quorra", "", "Quorra")]),
-    ("Vexil & Quorra Brown", "split", [("Vexil", "Brown", "Vexil"), ("Quorra", "Brown", "Quorra")]),
+    ("Vexil / Quorra Brown", "split", [("Vexil", "Brown", "Vexil"), ("Quorra", "Brown", "Quorra")]),
     ("Ethan and Ella Brown", "share", [("Ethan", "Brown", "Ethan"), ("Ella", "Brown", "Ella")]),
     ("Ana / Bo / Zu", "split", [("Ana", "", "Ana"), ("Bo", "", "Bo"), ("Zu", "", "Zu")]),
     ("Mirel Vost (Kvothe)", "called", [("Mirel", "Vost", "Kvothe")]),

@@ -65,7 +65,7 @@ def read_name(text: str, habits: Habits = UNSAID) -> Reading:
         return _read_inside(beside)
     if _are_several(cells) or _TWO_NAMES.search(typed):
         return Reading(notes=(*beside.notes, SEVERAL))
-    split = _split_words(cells[0].split(" "), habits.order) if len(cells) == 1 else _split_comma(cells)
+    split = _split_words(cells[0].split(" "), habits.order) if len(cells) == 1 else _split_comma(cells, habits)
     if not split.family and _opens_with_called(typed, beside.goes_by):
         split = Reading(beside.goes_by, split.given, notes=split.notes)
     return replace(beside, given=split.given, family=split.family, notes=beside.notes + split.notes)
@@ -130,13 +130,13 @@ def _are_several(cells: list[str]) -> bool:
     return len(cells) > 2 and len(sizes) == 1 and sizes <= {1, 2, 3}
 
 
-def _split_comma(cells: list[str]) -> Reading:
+def _split_comma(cells: list[str], habits: Habits) -> Reading:
     """``Family, Given Middle``; a third cell cannot be placed and is left out, with a note."""
     family, rest = cells[0], cells[1].split(" ")
     size = _given_size(rest)
     notes = [message("roster.second_comma", words=", ".join(cells[2:])[:60])] * (len(cells) > 2)
-    told = lean(family.split(" ")[0]) < 0 or is_given(rest[0])  # else nothing but the comma says so
-    if size < len(rest) or not told:
+    clear = habits.family_by_comma or lean(family.split(" ")[0]) < 0 or is_given(rest[0])
+    if size < len(rest) or not clear:
         notes.append(_read_as(" ".join(rest[:size]), family, " ".join(rest[size:])))
     return Reading(" ".join(rest[:size]), family, notes=tuple(notes))
 

@@ -27,9 +27,10 @@ class Order(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Habits:
-    """How a list without columns writes its names: which part stands first, and whether a comma opens a remark."""
+    """How a list without columns writes its names: which part stands first, and what a comma parts."""
 
     order: Order = Order.UNSAID
+    family_by_comma: bool = False
     remarks_by_comma: bool = False
 
 

@@ -125,8 +125,7 @@ def _by_signs(parts: list[str], masked: str) -> Several | None:
     joined = _AND_FAMILY.findall(masked)  # by y or e, as two family names are
     if (len(words[0]) > 1 or "," in masked) and any(not is_given(word) for word in joined):
         return None
-    shares = "," not in masked and ("&" in masked or not joined) and "/" not in masked and ";" not in masked
-    if shares and len(words[-1]) > 1 and all(len(each) == 1 for each in words[:-1]):  # Mia & Leo Chen
+    if "&" in masked and len(words[-1]) > 1 and all(len(each) == 1 for each in words[:-1]):  # Mia & Leo Chen
         family = " ".join(words[-1][1:])
         parts = [*(f"{part} {family}" for part in parts[:-1]), parts[-1]]
     some = any(lean(each[0]) > 0 for each in words) or all(len(each) > 1 for each in words)

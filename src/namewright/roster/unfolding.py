@@ -119,7 +119,7 @@ class Judge:
         self._family_first = family_first_by_comma(filled)
         single = sum(" " not in strip_numbering(text) for text in filled)
         self._givens = len(filled) > _FEW and 2 * single > len(filled)
-        self.habits = Habits(_order(filled, texts), _remarks_by_comma(filled))
+        self.habits = Habits(_order(filled, texts), self._family_first, _remarks_by_comma(filled))
         self._found: dict[str, Several | None] = {}
 
     def is_title(self, text: str) -> bool:
