@@ -91,8 +91,8 @@ def _drawn(request: Request, options: argparse.Namespace, setter: Typesetter, ac
         count = itertools.count(1)
         parts = (splitting.part(one, setter, lambda pages: with_pictures(pages, options, count)) for one in asked)
     with closing(parts):
-        for part in parts:
-            account.made += part.made
+        for chunk, part in zip(asked, parts, strict=True):
+            account.made += [(kind, chunk.members[at]) for kind, at in part.made]
             account.not_made += part.not_made
             account.remarks += part.remarks
             yield from part.batches

@@ -13,7 +13,7 @@ from dataclasses import dataclass, replace
 from namewright.commands.talk import Refusal
 from namewright.making.account import NotMade, Remark
 from namewright.making.make import Making
-from namewright.making.request import Kind, Member, Request
+from namewright.making.request import Kind, Request
 from namewright.output.pdf import Batch, batches
 from namewright.pages.page import Page
 from namewright.pages.typesetter import Typesetter
@@ -29,10 +29,14 @@ MAX_JOBS = 60  # Windows waits for no more at once
 
 @dataclass(frozen=True, slots=True)
 class Part:
-    """What became of a chunk: its pages, drawn, and its part of the account."""
+    """What became of a chunk: its pages, drawn, and its part of the account.
+
+    Who was ``made`` is told by the place in the chunk: a child that came back from another process would be a second
+    one, and of a large class the account would take more room than all the rest.
+    """
 
     batches: tuple[Batch, ...]
-    made: tuple[tuple[Kind, Member], ...]
+    made: tuple[tuple[Kind, int], ...]
     not_made: tuple[NotMade, ...]
     remarks: tuple[Remark, ...]
 
@@ -61,5 +65,6 @@ def part(request: Request, setter: Typesetter, seen: Callable[[Iterable[Page]], 
     """Make the pages of a chunk; each passes through ``seen``."""
     making = Making(request, setter)
     drawn = tuple(batches(seen(making.pages()), wording(request.settings.language)))
-    account = making.account
-    return Part(drawn, tuple(account.made), tuple(account.not_made), tuple(account.remarks))
+    account, place = making.account, {id(one): at for at, one in enumerate(request.members)}
+    return Part(drawn, tuple((kind, place[id(one)]) for kind, one in account.made), tuple(account.not_made),
+                tuple(account.remarks))
