@@ -8,7 +8,7 @@ NO_VENV  := Namewright needs Python 3.11 or newer with venv: Debian or Ubuntu "a
 Fedora "dnf install python3", macOS "brew install python", Windows python.org.
 AS_ROOT  := $(shell if [ "$$(id -u)" = 0 ]; then echo env; elif command -v sudo >/dev/null; then echo sudo -n; fi)
 
-.PHONY: demo test test-long wheel-check site bench gallery lint clean system test-system
+.PHONY: demo test test-long wheel-check site bench bench-long gallery lint clean system test-system
 
 demo: $(VENV)/.runtime
 	@mkdir -p out
@@ -39,6 +39,10 @@ bench: $(VENV)/.bench
 	$(RUN) tests/bench/run.py
 	$(RUN) tests/bench/web.py
 	$(RUN) tests/bench/lists.py
+
+# Fifty thousand children by two processes: some minutes of both cores, and only with nothing else at work.
+bench-long: $(VENV)/.bench
+	$(RUN) tests/bench/large.py
 
 gallery: $(VENV)/.dev test-system
 	$(RUN) gallery/build.py
