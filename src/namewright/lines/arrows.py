@@ -163,7 +163,7 @@ def arrow_at(leg: Leg, place: Place, tracks: dict[tuple[float, float], Track]) -
         tracks[key] = _track(leg.stretch(begin, begin + size))
     points, aside, length_mm = tracks[key]
     shaft = tuple([(x + offset * dx, y + offset * dy) for (x, y), (dx, dy) in zip(points, aside, strict=True)])
-    if not _TRUE[0] <= length(shaft) / length_mm <= _TRUE[1]:
+    if len(shaft) > 2 and not _TRUE[0] <= length(shaft) / length_mm <= _TRUE[1]:
         return None
     return _arrow(shaft, barb_mm(size))
 
@@ -214,7 +214,7 @@ def _track(points: Sequence[Point]) -> Track:
 
 
 def _arrow(shaft: tuple[Point, ...], barb: float) -> Arrow:
-    angle, (x, y) = heading(*shaft[-2:]), shaft[-1]
-    left, right = ((x - barb * math.cos(angle + turn), y - barb * math.sin(angle + turn))
-                   for turn in (_BARB_TURN, -_BARB_TURN))
-    return Arrow(shaft, left, right)
+    (x, y), angle = shaft[-1], heading(shaft[-2], shaft[-1])
+    one, other = angle + _BARB_TURN, angle - _BARB_TURN
+    return Arrow(shaft, (x - barb * math.cos(one), y - barb * math.sin(one)),
+                 (x - barb * math.cos(other), y - barb * math.sin(other)))

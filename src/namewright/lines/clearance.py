@@ -106,10 +106,8 @@ class CueRoom:
             return False
         reach = self.start_mm / 2 + CLEAR_MM
         starts = boxes.within(self._starts, boxes.grown(arrow.box, reach))
-        if any(math.dist(point, start) < reach for start in starts for point in arrow.points):
-            return False
         near = self._ink.within(boxes.grown(arrow.box, self._reach))
-        return not near or all(min(map(math.dist, repeat(point), near)) >= self._reach for point in arrow.points)
+        return _keeps_clear(arrow, starts, reach) and _keeps_clear(arrow, near, self._reach)
 
     def fits(self, cue: Cue, placed: Sequence[Cue]) -> bool:
         """Return whether a cue keeps off those that have their place, and none takes another's meaning."""
@@ -185,6 +183,11 @@ def keep_off(one: Arrow, other: Arrow) -> bool:
     if not boxes.overlap(boxes.grown(one.box, 2 * CLEAR_MM), other.box):
         return True
     return all(math.dist(a, b) >= 2 * CLEAR_MM for a in one.points for b in other.points)
+
+
+def _keeps_clear(arrow: Arrow, near: Sequence[Point], reach: float) -> bool:
+    """Return whether no point of an arrow comes nearer than ``reach`` to one of those near it."""
+    return not near or all(min(map(math.dist, repeat(point), near)) >= reach for point in arrow.points)
 
 
 def _clear(box: Box, near: Iterable[Point], reach: float) -> bool:
