@@ -105,9 +105,10 @@ def spoken_beats(letters: tuple[str, ...], spoken: Spoken) -> Beats:
         by_rule = beats_of(letters, spoken.language)
         return Beats(letters, by_rule.starts, True, f"the rules of spelling ({spoken.language})")
     found = beats_of(letters, spoken.language or spoken.around)
-    english = beats_of(letters, "en")
-    if spoken.language is None and english.known and len(english.starts) != len(found.starts):
-        return Beats(letters, english.starts, False, "English, or the language of the pages")
+    if spoken.language is None and _tag(spoken.around) != "en":
+        english = beats_of(letters, "en")
+        if english.known and len(english.starts) != len(found.starts):
+            return Beats(letters, english.starts, False, "English, or the language of the pages")
     return found
 
 
