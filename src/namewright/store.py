@@ -28,8 +28,11 @@ class Store(Generic[Key, Value]):
     def get(self, key: Key, make: Callable[[], Value]) -> Value:
         """Return the value of a key, made where there is none yet. Raises what ``make`` raises, keeping nothing."""
         values = self._values
-        if key in values:
+        try:
             values.move_to_end(key)
+        except KeyError:
+            pass
+        else:
             return values[key]
         value = values[key] = make()
         if len(values) > self._most:

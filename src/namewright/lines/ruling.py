@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 from enum import StrEnum
+from functools import lru_cache
 from types import MappingProxyType
 
 from namewright.message import Message, Problem, message
@@ -160,6 +161,7 @@ def custom_ruling(
     return Ruling("own", line_height_mm - x_height, x_height, depth, gap_mm, frozenset(lines))
 
 
+@lru_cache(maxsize=200)  # each text asks for its own
 def print_ruling(x_height_mm: float) -> Ruling:
     """Return the unseen ruling of running text, which nobody writes on: ascenders lower than on practice paper."""
     return Ruling("print", 0.75 * x_height_mm, x_height_mm, 0.7 * x_height_mm, 0.0, frozenset())

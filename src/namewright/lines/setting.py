@@ -178,10 +178,10 @@ class RuledLetters:
         return self._step(self._letter(before)[0], self._letter(letter)[0], 0.0, 0)
 
     def _clusters(self, text: str) -> tuple[str, ...]:
-        lost = self.alphabet.missing(text)
-        if lost:
+        found = clusters(text)
+        if any([self.cut.find(cluster) is None for cluster in found]) and (lost := self.alphabet.missing(text)):
             raise MissingLetters(lost)
-        return clusters(text)
+        return found
 
     def _letter(self, cluster: str) -> tuple[Letter, InkLetter]:
         return self.cut.get(cluster, lambda: self._cut(self.alphabet.letter(cluster)))

@@ -8,10 +8,11 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass
+from functools import cache
 
 from namewright.lines.forms import Form
 from namewright.lines.ink import RULE, Ink, Style, line
-from namewright.lines.ruling import custom_ruling
+from namewright.lines.ruling import Ruling, custom_ruling
 from namewright.lines.setting import SetLine
 from namewright.names.clusters import clusters
 from namewright.pages.pictograms import SIDE_MM, Task, pictogram
@@ -44,10 +45,16 @@ def hollow_name(setter: Typesetter, name: str, left: float, right: float, top: f
         for height in _HEIGHTS_MM:
             if height + _EDGE_MM > baseline - top:
                 continue
-            line = setter.ruled(custom_ruling(height, lines=())).line(text)
+            line = setter.ruled(_unlined(height)).line(text)
             if _fits(line, room, baseline - top, below):
                 return _hollow(setter, line, right, baseline)
     return None
+
+
+@cache
+def _unlined(height_mm: float) -> Ruling:
+    """Return the ruling of letters of one of the heights."""
+    return custom_ruling(height_mm, lines=())
 
 
 def _fits(line: SetLine, width: float, rise: float, drop: float) -> bool:

@@ -31,6 +31,7 @@ _KEPT_LETTERINGS = 8
 _KEPT_TEXTS = 200
 _KEPT_PLACED = 400  # five or six captions a sheet, on the few places that names of one class lead to
 _KEPT_WIDTHS = 2000
+_KEPT_LINES = 4  # a text is measured, then drawn
 _TEXT_PENCIL_MM = 0.15
 _TEXT_SPACE = 0.75  # of the space between a child's two names: grown readers need less
 
@@ -49,6 +50,7 @@ class Typesetter:
     _texts: Store[tuple[str, float], Ink] = field(default_factory=lambda: Store(_KEPT_TEXTS))
     _placed: Store[tuple[str, float, float, float, str], Ink] = field(default_factory=lambda: Store(_KEPT_PLACED))
     _widths: Store[tuple[str, float], float] = field(default_factory=lambda: Store(_KEPT_WIDTHS))
+    _text_lines: Store[tuple[str, float], SetLine] = field(default_factory=lambda: Store(_KEPT_LINES))
     _cut: Store[Ruling, Store[str, tuple[Letter, InkLetter]]] = field(default_factory=lambda: Store(_KEPT))
     _spacers: Spacers = field(default_factory=Spacers)
     school_font: Lettering | None = None
@@ -128,7 +130,8 @@ class Typesetter:
         return ink
 
     def _text_line(self, words: str, x_height_mm: float) -> SetLine:
-        return self.ruled(print_ruling(x_height_mm), 0.0, _TEXT_PENCIL_MM).line(words.replace(TIED_SPACE, " "))
+        return self._text_lines.get((words, x_height_mm), lambda: self.ruled(
+            print_ruling(x_height_mm), 0.0, _TEXT_PENCIL_MM).line(words.replace(TIED_SPACE, " ")))
 
     def text_width(self, words: str, x_height_mm: float = 1.75) -> float:
         """Return the width of a line of running text in mm."""
