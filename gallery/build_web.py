@@ -34,9 +34,10 @@ FLAGS = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "-
 GALLERY = "gallery"  # the key of the page
 WIDE, PHONE = {"width": 1360, "height": 900}, {"width": 390, "height": 844}
 SCREENS = {
-    "home": "/", "list": "/class/list", "paste": "/class/list?new=1", "class": "/class", "now": "/now",
-    "lines": "/child/1/lines", "screen": "/screen?child=1", "seen": "/child/1/seen", "family": "/child/1/home?in=es",
-    "print": "/print/pages?what=sheets&child=1", "choose": "/lines", "forms": "/class", "erase": "/class/erase",
+    "list": "/class/list", "paste": "/class/list?new=1", "class": "/class?child=1", "children": "/class", "now": "/now",
+    "lines": "/class?child=1&all=1", "sides": "/class?child=1", "everyone": "/class?child=1&for=everyone",
+    "settings": "/child/1/settings", "notes": "/seen", "seen": "/child/1/seen", "family": "/child/1/home?in=es",
+    "print": "/print/pages?what=sheets&child=1", "erase": "/class/erase", "week": "/class/week",
 }
 
 
@@ -74,8 +75,8 @@ def browser_of(playwright: Any) -> Browser:
 def job_page(page: Page, address: str) -> None:
     """Go through printing as far as the page with the PDF."""
     page.goto(address + "/class")
-    page.get_by_role("button", name="Make the pages").click()
-    page.wait_for_selector("[data-finished]", timeout=120_000)
+    page.get_by_role("button", name="Open PDF").click()
+    page.wait_for_selector("[data-jobs][data-finished]", timeout=120_000)
 
 
 def shoot(browser: Browser, address: str, name: str, size: dict[str, int], scheme: str) -> None:
@@ -88,10 +89,9 @@ def shoot(browser: Browser, address: str, name: str, size: dict[str, int], schem
     else:
         page.goto(address + SCREENS[name])
         if name == "now":
-            page.get_by_label("Type two letters").type("ka")
-        elif name == "forms":
-            page.get_by_text("Forms of letters").click()
-            page.evaluate("scrollTo(0, 0)")
+            page.locator("#letters").press_sequentially("ka")
+        elif name == "sides":
+            page.get_by_text("Before and after, at true size").click()
         page.wait_for_load_state("networkidle")
     where = "wide" if size is WIDE else "phone"
     shade = "" if scheme == "light" else "-dark"

@@ -30,12 +30,20 @@ from namewright.web.key import cookie_name
 
 FLAGS = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
          "--disable-component-update", "--disable-sync"]
-PATHS = ("/", "/class", "/now", "/picture/{child}/page.svg", "/child/{child}/lines", "/picture/{child}/row.svg",
+PATHS = ("/class", "/class?child={child}&part=panel", "/now", "/picture/{child}/page.svg", "/picture/{child}/row.svg",
          "/child/{child}/seen", "/child/{child}/card.pdf")
 PAINTED = """() => new Promise(done => new PerformanceObserver(list => {
     const one = list.getEntriesByName('first-contentful-paint')[0]; if (one) done(one.startTime);
 }).observe({type: 'paint', buffered: true}))"""
 ANSWERED = "performance.getEntriesByType('navigation')[0].responseEnd"
+MOVED = """(value) => new Promise(done => {
+    const picture = document.querySelector('#preview'), slider = document.querySelector('[data-turns=own-line_height]');
+    const start = performance.now();
+    const seen = () => requestAnimationFrame(() => done(performance.now() - start));
+    picture.addEventListener('load', seen, { once: true });
+    slider.value = value;
+    slider.dispatchEvent(new Event('input', { bubbles: true }));
+})"""
 FAMILIES = ("Vost", "Quill", "Reed", "Moss", "Finch", "Dolt", "Lindle")
 VISITS, SLIDES, CLIENTS = 9, 60, 50
 KEY: dict[str, str] = {}  # the cookie that lets in, once the program runs
@@ -75,7 +83,7 @@ def first_paint(port: int) -> None:
         return
     from playwright.sync_api import sync_playwright
 
-    times: dict[str, list[tuple[float, float]]] = {"/class": [], "/screen": []}
+    times: dict[str, list[tuple[float, float]]] = {"/class": [], "/nowhere": []}
     with sync_playwright() as playwright:
         browser = playwright.chromium.launch(executable_path=where, args=FLAGS)
         for path in [path for _ in range(VISITS) for path in times]:
@@ -87,17 +95,38 @@ def first_paint(port: int) -> None:
             times[path].append((page.evaluate(PAINTED), page.evaluate(ANSWERED)))
             page.context.close()
         browser.close()
-    for path, what in (("/class", "a class of thirty"), ("/screen", "the smallest page, as a yardstick")):
+    for path, what in (("/class", "a class of thirty"), ("/nowhere", "the smallest page, as a yardstick")):
         painted, answered = zip(*times[path], strict=True)
         print(f"first paint of {what}: median {median(painted):.0f} ms, worst of {VISITS} {max(painted):.0f} ms, "
               f"of which the program’s answer takes {median(answered):.0f} ms")
 
 
+def seen(port: int) -> None:
+    """Print how long after a slider’s move the page is seen anew in a browser."""
+    where = shutil.which("chromium")
+    if not where:
+        return
+    from playwright.sync_api import sync_playwright
+
+    with sync_playwright() as playwright:
+        browser = playwright.chromium.launch(executable_path=where, args=FLAGS)
+        context = browser.new_context(viewport={"width": 1360, "height": 900})
+        name, _, key = KEY["Cookie"].partition("=")
+        context.add_cookies([{"name": name, "value": key, "url": f"http://127.0.0.1:{port}"}])
+        page = context.new_page()
+        page.goto(f"http://127.0.0.1:{port}/class?child=7")
+        page.wait_for_load_state("networkidle")
+        times = [page.evaluate(MOVED, 12 + count / 4) for count in range(SLIDES)][5:]
+        browser.close()
+    print(f"seen after a slider’s move: median {median(times):.0f} ms, "
+          f"95 of 100 under {quantiles(times, n=20)[-1]:.0f} ms")
+
+
 def slider(port: int) -> None:
     """Print how long a slider's picture takes."""
     connection = http.client.HTTPConnection("127.0.0.1", port)
-    for what, path in (("row", "/picture/7/row.svg?line_height={}"),
-                       ("whole page", "/picture/7/page.svg?trial=own&line_height={}")):
+    for what, path in (("row", "/picture/7/row.svg?draft-7=line_height%3D{}"),
+                       ("whole page", "/picture/7/page.svg?draft-7=line_height%3D{}")):
         times = [asked(connection, path.format(12 + count / 4))[1] for count in range(SLIDES)][5:]
         print(f"a slider’s picture ({what}): median {median(times):.1f} ms, "
               f"95 of 100 under {quantiles(times, n=20)[-1]:.1f} ms")
@@ -158,6 +187,7 @@ def main() -> None:
         with program(class_file) as port:
             first_paint(port)
             slider(port)
+            seen(port)
             crowd(port, options.seconds, options.pause)
 
 

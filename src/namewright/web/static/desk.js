@@ -412,6 +412,13 @@ function mark(lacking) {  // a child that cannot be made is seen in the roster, 
     row.prepend(sign);
   }
 }
+document.addEventListener("click", (event) => {  // only this child, of what is chosen in the bar and as it is shown
+  if (!event.target.closest("[data-only]")) return;
+  event.preventDefault();
+  bar.elements.who.value = "one";
+  countSoon();
+  bar.requestSubmit(one("[data-open]", bar));
+});
 function tell(html) { one("#bar-said").innerHTML = html; measureBar(); }
 bar.addEventListener("submit", async (event) => {
   event.preventDefault();

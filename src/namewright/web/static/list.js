@@ -119,6 +119,8 @@
     location.assign(to);
   });
   addEventListener("beforeunload", (event) => { if (unkept && !sending) event.preventDefault(); });
+  const line = /^#line-(\d+)$/.exec(location.hash);  // led here to mend one
+  if (line) goTo(Number(line[1]));
   let sending = false;
   form.addEventListener("submit", () => { sending = true; setTimeout(() => { sending = false; }, 3000); });
 }
