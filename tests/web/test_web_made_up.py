@@ -32,7 +32,8 @@ _WAYS = [way for name in NAMES for way in readings(clusters(name), UNSAID)]
 BEATS = {*(part.strip(" -") for way in _WAYS for part in way), *map(typed, _WAYS)}
 _READ = ("alt", "aria-label", "title", "placeholder", "label", "content")
 _SET_BY_THE_SCRIPT = ("data-offline", "data-fitted", "data-kept", "data-found", "data-one", "data-none", "data-all",
-                      "data-alt", "data-everyone", "data-changed", "data-page-of", "data-and-more", "data-empty",
+                      "data-alt", "data-everyone", "data-nobody",
+                      "data-changed", "data-page-of", "data-and-more", "data-empty",
                       "data-waiting", "data-to-print", "data-ticked", "data-shown", "data-short", "data-for-child",
                       "data-who-one")
 _UNREAD = ("script", "style", "svg", "textarea")

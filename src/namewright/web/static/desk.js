@@ -31,6 +31,7 @@ function note(form) {
   const scope = form.dataset.draft, text = serial(form);
   const label = scope === "class" ? say.everyone : form.closest("[data-panel]").dataset.label;
   if (bare(text) === form.dataset.kept) drafts.delete(scope); else drafts.set(scope, { text, label });
+  if (one("#bar-said .done")) tell("");
   tellChanges();
 }
 function tellChanges() {
@@ -246,7 +247,7 @@ function lines(form, select) {  // another height is drawn like the lines that w
   const like = form.elements.like, option = select.selectedOptions[0];
   if (select.value !== "other") { like.value = select.value; return; }
   const field = one("#all-line_height"), before = one(`option[value="${like.value}"]`, select);
-  field.value ||= String(Math.round(Number(before?.dataset.mm) * 10) / 10 || "");
+  field.value ||= String(Math.round(Number(before?.dataset.mm) * 100) / 100 || "");
   follow(form);
   field.focus();
 }
@@ -332,7 +333,7 @@ find.addEventListener("input", () => {
   const typed = plain(find.value);
   for (const row of all("li", rows)) row.hidden = !row.dataset.find.split("|").some((name) => name.startsWith(typed) || name.includes(" " + typed));
   const shown = visible().length;
-  one("#found").textContent = shown ? filled(say.shown, shown) : say.none;
+  one("#found").textContent = shown ? filled(say.shown, shown) : say.nobody;
 });
 find.addEventListener("keydown", (event) => {
   if (event.key === "Enter") { event.preventDefault(); const first = visible()[0]; if (first) choose(first.dataset.row, { focus: true }); }
