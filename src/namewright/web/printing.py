@@ -10,6 +10,7 @@ from collections.abc import Mapping, Sequence
 from itertools import islice
 
 from flask import Blueprint, Response, abort, redirect, render_template, request, url_for
+from markupsafe import Markup
 from werkzeug.datastructures import MultiDict
 from werkzeug.wrappers import Response as BaseResponse
 
@@ -144,29 +145,27 @@ def pdf(key: str) -> Response:
 @pages.get("/print/pages")
 def on_screen() -> str | tuple[str, int]:
     """Show the pages themselves, each as large as its paper, for the browser to print."""
-    shown, told = _drawn(MultiDict([("who", "ticked"), *request.args.items(multi=True)]))
-    return render_template("print.html", shown=shown, missed=told)
+    parts = wanted(MultiDict([("who", "ticked"), *request.args.items(multi=True)]))
+    drawn = [_drawn(*part) for part in parts]
+    return render_template("print.html", shown=[page for shown, _ in drawn for page in shown],
+                           missed=[each for _, told in drawn for each in told])
 
 
 @pages.post("/print/sheets")
 def sheets() -> str | tuple[str, int]:
-    """Return the same pages for the desk, which hands them to the printer without leaving the screen."""
+    """Return an order's pages for the desk to hand to the printer: the children's, or apart from them the adult's."""
     try:
-        shown, told = _drawn(request.form)
+        parts = wanted(request.form)
+        at = -1 if "adult" in request.form else 0
+        shown, told = _drawn(*parts[at])
     except Problem as error:
         return render_template("_bar_said.html", problem=error), 422
-    return render_template("_sheets.html", shown=shown, missed=told, most=_MAX_ON_SCREEN)
+    return render_template("_sheets.html", shown=shown, missed=told, more=parts[1:] and at == 0)
 
 
-def _drawn(form: MultiDict[str, str]) -> tuple[list[tuple[str, object]], list[Message]]:
-    """Draw an order, children's pages before the adult's, as many as a screen holds."""
-    shown: list[tuple[str, object]] = []
-    told: list[Message] = []
-    for asked, silent in wanted(form):
-        account = Account()
-        making = Making(asked, account=account)
-        shown += [to_print(page) for page in islice(made_aloud(making, asked.kinds, silent),
-                                                    _MAX_ON_SCREEN - len(shown))]
-        told += [message("web.job.missed", label=one.label, reason=one.reason)
-                 for one in missed(account, _on_line(), asked.kinds)]
-    return shown, told
+def _drawn(asked: Request, silent: Sequence[Kind]) -> tuple[list[tuple[str, Markup]], list[Message]]:
+    """Draw the pages of an order, as many as a screen holds, and tell who is on none."""
+    making = Making(asked, account=Account())
+    shown = [to_print(page) for page in islice(made_aloud(making, asked.kinds, silent), _MAX_ON_SCREEN)]
+    return shown, [message("web.job.missed", label=one.label, reason=one.reason)
+                   for one in missed(making.account, _on_line(), asked.kinds)]

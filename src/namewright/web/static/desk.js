@@ -57,7 +57,19 @@ addEventListener("beforeunload", (event) => { if (drafts.size) event.preventDefa
 const kindShown = one("#kind-shown"), said = one("#preview-said");
 const kinds = () => all("input[name=what]:checked", bar);
 const asked = () => withDrafts(new URLSearchParams({ kind: kindShown.value || "sheets", page }), "class", chosen);
+const isWhole = () => "whole" in (kinds().find((box) => box.value === kindShown.value)?.dataset ?? {});
+function tellWho() {
+  const whole = isWhole(), shown = one("#shown");
+  shown.textContent = whole ? kindShown.selectedOptions[0].textContent : one(`[data-child="${chosen}"] .own-letters`, rows).textContent;
+  shown.classList.toggle("own-letters", !whole);
+  image.alt = filled(say.alt, shown.textContent);
+}
 const show = lively(async () => {
+  tellWho();
+  const slow = setTimeout(() => { stage.dataset.slow = ""; }, 350);
+  try { await redraw(); } finally { clearTimeout(slow); delete stage.dataset.slow; }
+});
+const redraw = async () => {
   const which = chosen + kindShown.value, answer = await fetch(of(say.picture, chosen) + "?" + asked());
   const text = await answer.text();
   image.hidden = !answer.ok && which !== drawn;
@@ -69,7 +81,7 @@ const show = lively(async () => {
     tellPage();
   }
   said.textContent = answer.ok || one(".mend, #own .say", desk) ? "" : text;
-});
+};
 function tellPage() {
   one("#page-of").textContent = filled(say.pageOf, page, pages);
   one("[data-turn='-1']").disabled = page <= 1;
@@ -153,9 +165,6 @@ async function choose(id, { push = true, focus = false, unfolded = false } = {})
   link.closest("li").scrollIntoView({ block: "nearest" });
   if (focus) link.focus({ preventScroll: true });
   desk.dataset.view = "child";
-  const label = one(".own-letters", link).textContent;
-  one("#shown").textContent = label;
-  image.alt = filled(say.alt, label);
   bar.elements.one.value = chosen;
   if (push) history.pushState({ chosen }, "", say.base + "?child=" + chosen);
   show();
@@ -443,19 +452,24 @@ async function watch() {
   links[0]?.focus();
   if (links.length === 1 && !one("#bar-said [data-lacking]")) window.open(links[0].href, "_blank");
 }
-async function printHere() {
+async function printHere(adult = false) {
   const out = one("#paper-out");
   const waiting = document.createElement("div");
   waiting.className = "say";
   waiting.textContent = say.waiting;
   one("#bar-said").replaceChildren(waiting);
   let made = "";
-  if (!(await post(say.sheets, order(), (html, ok) => { if (ok) made = html; else tell(html); }))) return;
+  const form = order();
+  if (adult) form.set("adult", "1");
+  if (!(await post(say.sheets, form, (html, ok) => { if (ok) made = html; else tell(html); }))) return;
   out.innerHTML = made;
   out.hidden = false;
   waiting.textContent = say.toPrint;
   const lacking = one("[data-missed]", out);
   if (lacking) { waiting.className = "say warn"; waiting.append(lacking); }
+  const more = one("[data-more]", out);
+  if (more) { waiting.append(more); one("button", more).addEventListener("click", () => printHere(true)); }
+  measureBar();
   print();
 }
 

@@ -48,12 +48,6 @@ function changed(form) {
     : field.options ? field.selectedIndex !== Math.max(0, [...field.options].findIndex((option) => option.defaultSelected))
     : "defaultValue" in field && field.type !== "range" && field.value !== field.defaultValue);
 }
-async function draw(image, address, said) {
-  const answer = await fetch(address);
-  const text = await answer.text();
-  if (answer.ok) image.src = "data:image/svg+xml," + encodeURIComponent(text);
-  if (said) said.textContent = answer.ok ? "" : text;
-}
 
 // --- a PDF on its way ---
 const job = one("[data-job]");
