@@ -368,7 +368,7 @@ def test_the_browser_prints_the_same_pages(program: Program, new_page: NewPage) 
     """Printed by the browser, without a PDF library, each page is exactly a sheet, and there is none too many."""
     page = new_page()
     settle(page, program.address)
-    page.evaluate("print = () => { document.documentElement.dataset.printed = 'yes'; }")
+    page.evaluate("void (print = () => { document.documentElement.dataset.printed = 'yes'; })")
     page.get_by_role("link", name="For everyone").click()
     for paper, size in (("a4", (210, 297)), ("letter", (215.9, 279.4))):
         page.get_by_label("Paper", exact=True).select_option(paper)
