@@ -22,6 +22,7 @@ from namewright.message import Problem, message, together
 from namewright.web import (
     aide,
     clapping,
+    classes,
     copies,
     erase,
     family,
@@ -39,6 +40,7 @@ from namewright.web import (
 )
 from namewright.web import list_review as roster
 from namewright.web import notes as seen
+from namewright.web.class_files import listed
 from namewright.web.desk import KEY, Desk, book, class_mark, close_book, desk
 from namewright.web.jobs import BusyError, where
 from namewright.web.key import KNOWN
@@ -77,7 +79,7 @@ def create_app(config: Mapping[str, Any]) -> Flask:
         key.install(app, app.config["KEY"])
     guard.install_forms(app, guard.Seal(), class_mark)
     for pages in (home, roster, room, printing, aide, lines, seen, year, family, erase, week, clapping, next_month,
-                  copies):
+                  copies, classes):
         app.register_blueprint(pages.pages)
     app.context_processor(_shell)
     _say_errors(app)
@@ -91,7 +93,7 @@ def _shell() -> dict[str, Any]:
     names = {one: wording(one).say("web.name") for one in screen_language.screen_languages()}
     of_paper = {one: wording(one).say("page.language") for one in languages()}
     return {"shared": bool(current_app.config["PASSPHRASE"]), "known": inside or g.get(KNOWN, False),
-            "in_browser": inside, "notices": notices, "saved_list": _saved_list,
+            "in_browser": inside, "notices": notices, "saved_list": _saved_list, "classes": listed,
             "t": wording(spoken).say,
             "together": together, "screen_language": spoken, "screen_languages": names, "paper_languages": of_paper,
             "told": lambda what: screen_language.reason(request, what)}

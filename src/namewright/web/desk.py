@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import hashlib
 import secrets
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections.abc import Callable, Hashable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from pathlib import Path
 from threading import Lock
@@ -33,7 +33,9 @@ _KEPT_PICTURES = 200
 _KEPT_TOLD = 100
 _KEPT_ORDERS = 4
 _KEPT_COUNTS = 3000
+_KEPT_LOOKED_UP = 200
 Drawn = TypeVar("Drawn", str, bytes, tuple[Page, ...])
+Seen = TypeVar("Seen")
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,7 +48,7 @@ class Counted:
 
 @dataclass
 class Desk:
-    """The one desk of a running program."""
+    """The one desk of a running program; ``turned`` hears from which class it turns to which."""
 
     path: Path
     setter: Typesetter = field(default_factory=Typesetter)
@@ -55,9 +57,11 @@ class Desk:
     _pictures: Store[str, object] = field(default_factory=lambda: Store(_KEPT_PICTURES))
     _orders: Store[tuple[object, ...], tuple[Planned, ...]] = field(default_factory=lambda: Store(_KEPT_ORDERS))
     _counts: Store[Request, Counted] = field(default_factory=lambda: Store(_KEPT_COUNTS))
+    _looked_up: Store[Hashable, object] = field(default_factory=lambda: Store(_KEPT_LOOKED_UP))
     _told: Store[str, tuple[Message, ...]] = field(default_factory=lambda: Store(_KEPT_TOLD))
     _erasures: int | None = None
     _known: Stamp | None = None
+    turned: Callable[[Path, Path], None] = lambda before, after: None
 
     def tell(self, told: Iterable[Message]) -> str:
         """Keep messages for the page that comes next and return their key: they may hold names, a key does not."""
@@ -78,7 +82,19 @@ class Desk:
             self._orders.clear()
             self._counts.clear()
             self._told.clear()
+            self._looked_up.clear()
         self.jobs.forget()
+
+    def turn_to(self, path: Path) -> None:
+        """Have another class open from now on, and let go of all that is in memory of the one before."""
+        before, self.path, self._known = self.path, path, None
+        self.forget()
+        self.turned(before, path)
+
+    def looked_up(self, key: Hashable, make: Callable[[], Seen]) -> Seen:
+        """Return what was looked up for a key before; a key changes with what was looked at."""
+        with self.lock:
+            return cast(Seen, self._looked_up.get(key, make))
 
     def opened(self) -> Classbook:
         """Open the class’s file; one that was looked at whole and has not changed since is not looked at again."""

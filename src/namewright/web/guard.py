@@ -29,7 +29,7 @@ _HEADERS = {
 }
 _SAFE_METHODS = frozenset({"GET", "HEAD", "OPTIONS"})
 TOKEN_FIELD, CLASS_FIELD = "token", "class"
-_OF_NO_CLASS = frozenset({"gate", "leave", "home.choose_language"})
+_OF_NO_CLASS = frozenset({"gate", "leave", "home.choose_language", "classes.turn_to"})
 
 
 class Seal:

@@ -15,6 +15,7 @@ import socket
 import threading
 import webbrowser
 from collections.abc import Callable, Sequence
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -22,6 +23,7 @@ from flask import Flask
 
 from namewright.web import running
 from namewright.web.app import create_app
+from namewright.web.desk import KEY, Desk
 from namewright.web.key import cookie_name
 from namewright.wording import FIRST
 
@@ -91,6 +93,8 @@ def serve(class_file: Path, port: int | None, *, passphrase: str = "", say: Call
             if port or attempt == _TRIES - 1:
                 raise
     here = running.Running(found, f"http://{where[-1]}:{found}/", key, bool(passphrase))
+    at: Desk = app.extensions[KEY]
+    at.turned = partial(_noted_again, here)
     try:
         running.note(class_file, here)
         say(here.way_in)
@@ -99,7 +103,13 @@ def serve(class_file: Path, port: int | None, *, passphrase: str = "", say: Call
         threading.Thread(target=_warm, args=(app, hosts[0]), daemon=True).start()
         server.run()
     finally:
-        running.forget(class_file, here)
+        running.forget(at.path, here)
+
+
+def _noted_again(here: running.Running, before: Path, after: Path) -> None:
+    """Let a second start find this program by the class that is open in it now."""
+    running.forget(before, here)
+    running.note(after, here)
 
 
 def show_again(class_file: Path, say: Callable[[str], None], *, browser: bool) -> bool:

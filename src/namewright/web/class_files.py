@@ -1,0 +1,87 @@
+"""The class's files of a folder, and safe names for new ones.
+
+Only files that are classes of ours are listed, and only those that are listed can be opened, so that no form leads to
+any other file. Where a class is shared in a network, or kept in a browser, there is no other.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+from functools import partial
+from pathlib import Path
+
+import unicodedata2
+from flask import current_app
+
+from namewright.classbook import Classbook, ClassbookError
+from namewright.classbook.connect import stamp_of
+from namewright.classbook.schema import APPLICATION_ID
+from namewright.web.desk import desk
+
+_MOST_SHOWN = 60
+_MOST_LETTERS = 40  # of a file's name
+_ID_AT = 68  # where a database says whose it is (sqlite.org/fileformat2.html)
+_DEVICES = re.compile(r"con|prn|aux|nul|(?:com|lpt)\d")  # names that Windows keeps for devices
+
+
+@dataclass(frozen=True, slots=True)
+class ClassFile:
+    """A class in the folder: its file's name, what it is called, how many children it has, and whether it is open."""
+
+    file: str
+    name: str
+    count: int
+    here: bool
+
+
+def there_are_several() -> bool:
+    """Say whether other classes can be opened here."""
+    return not (current_app.config["IN_BROWSER"] or current_app.config["PASSPHRASE"])
+
+
+def listed() -> list[ClassFile]:
+    """Return the classes of the folder by name, the open one included; none where others cannot be opened."""
+    if not there_are_several():
+        return []
+    here = desk().path.absolute()
+    found = [(path, *desk().looked_up((path, stamp_of(path)), partial(_looked_at, path)))
+             for path in _files(here.parent)]
+    return sorted((ClassFile(path.name, name, count, path == here) for path, name, count in found),
+                  key=lambda one: (one.name.casefold(), one.file))
+
+
+def _files(folder: Path) -> Iterator[Path]:
+    """Yield the files of a folder that are classes of ours."""
+    for path in sorted(folder.glob("*.db"))[:_MOST_SHOWN]:
+        try:
+            with path.open("rb") as file:
+                head = file.read(_ID_AT + 4)
+        except OSError:
+            continue
+        if head[_ID_AT:] == APPLICATION_ID.to_bytes(4, "big"):
+            yield path.absolute()
+
+
+def _looked_at(path: Path) -> tuple[str, int]:
+    """Return what a class is called, and how many are in it; of one that will not open, the name of its file."""
+    try:
+        with Classbook.open(path, create=False) as there:
+            return there.class_settings.get("title", "") or path.stem, len(there.children())
+    except ClassbookError:
+        return path.stem, 0  # opened, it says what is wrong with it
+
+
+def file_name(title: str, folder: Path | None = None) -> Path:
+    """Return a file name for a class of this name: small letters without marks, figures, hyphens.
+
+    In a ``folder`` it is a path that nobody has yet.
+    """
+    plain = unicodedata2.normalize("NFKD", title).encode("ascii", "ignore").decode().lower()
+    stem = re.sub(r"[^a-z0-9]+", "-", plain).strip("-")[:_MOST_LETTERS].strip("-") or "class"
+    stem = f"class-{stem}" if _DEVICES.fullmatch(stem) else stem
+    if folder is None:
+        return Path(f"{stem}.db")
+    tries = (folder / f"{stem}{end}.db" for end in ("", *(f"-{number}" for number in range(2, 10_000))))
+    return next(path for path in tries if not path.exists())
