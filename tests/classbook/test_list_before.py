@@ -97,7 +97,8 @@ def test_a_trial_changes_nothing(place: Path) -> None:
     """Who would join, stay and leave is said, and the class is as it was."""
     with Classbook.open(place) as book:
         before = book.roster_id(), book.children(left=True)
-        update = book.trial("Mira Quill\nWenna Praske", book.part)
+        update, called = book.trial("Mira Quill\nWenna Praske", book.part)
+        assert sorted(called.values()) == ["Bo", "Mira", "Tilo", "Wenna"]
         assert (len(update.joined), update.stayed, update.left) == (1, (1,), (2, 3))
         assert (book.roster_id(), book.children(left=True)) == before
 

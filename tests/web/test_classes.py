@@ -73,6 +73,7 @@ def test_only_classes_of_the_folder_are_listed_and_opened(settled: Visitor, clas
     assert "notes.db" not in page
     for name in ("notes.db", "other/secret.db", "../class.db", str(elsewhere / "secret.db"), ""):
         assert settled.post("/classes/open", {"file": name}).status_code == 404
+    assert here(settled) == "My class"
     assert settled.post("/classes/new", {"title": "  "}).status_code == 422
 
 

@@ -121,6 +121,26 @@ def test_a_spreadsheet_may_be_dropped(visitor: Visitor) -> None:
     assert draft(visitor) == "Bo"
 
 
+def test_of_several_sheets_one_is_asked_for(visitor: Visitor) -> None:
+    """A file with two classes offers each by its name, and the one that is pressed is read."""
+    book = Workbook()
+    for title, name in (("Wrens", "Ottilka"), ("Finches", "Kirrin")):
+        sheet = book.create_sheet(title)
+        for row in (("Given", "Family"), (name, "Tamsel"), (f"{name}a", "Brane")):
+            sheet.append(row)
+    data = io.BytesIO()
+    book.save(data)
+    sent = {"based": "0", "text": ""}
+    asked = visitor.post("/class/list/read?part=lines",
+                         {**sent, "file": (io.BytesIO(data.getvalue()), "class.xlsx")}).text  # type: ignore[dict-item]
+    assert "Which sheet is the class?" in asked
+    assert 'name="sheet" value="Finches"' in asked
+    visitor.post("/class/list/read?part=lines",
+                 {**sent, "sheet": "Finches", "file": (io.BytesIO(data.getvalue()), "c.xlsx")})  # type: ignore[dict-item]
+    assert "Kirrin\tTamsel" in draft(visitor)
+    assert "Ottilka" not in draft(visitor)
+
+
 def test_a_list_sent_twice_is_kept_once(visitor: Visitor, class_file: Path) -> None:
     """A reload that sends the form again changes nothing and is not refused."""
     form = {"text": MESSY, "based": "0", "practise": "given"}

@@ -44,7 +44,7 @@ def press(reading: Reading, key: str) -> list[tuple[str, str, str]]:
 ASKS = {
     "Vexil & Quorra": ("two", ["split", "one", "drop"]),
     "Ana / Bo / Zu": ("several", ["split", "drop"]),
-    "Ethan and Ella Brown": ("family", ["share", "apart"]),
+    "Ethan / Ella Brown": ("family", ["share", "apart"]),
     "wears glasses": ("child", ["drop", "child"]),
     "Анна Петрова": ("latin", ["latin", "leave"]),
     "Katla Pruner": ("twice", ["both", "take"]),
@@ -72,7 +72,7 @@ def test_a_note_asks_nothing(line: str) -> None:
 PRESSED = [
     ("Vexil & Quorra", "split", [("Vexil", "", "Vexil"), ("Quorra", "", "Quorra")]),
     ("Vexil / Quorra Brown", "split", [("Vexil", "Brown", "Vexil"), ("Quorra", "Brown", "Quorra")]),
-    ("Ethan and Ella Brown", "share", [("Ethan", "Brown", "Ethan"), ("Ella", "Brown", "Ella")]),
+    ("Ethan / Ella Brown", "share", [("Ethan", "Brown", "Ethan"), ("Ella", "Brown", "Ella")]),
     ("Ana / Bo / Zu", "split", [("Ana", "", "Ana"), ("Bo", "", "Bo"), ("Zu", "", "Zu")]),
     ("Mirel Vost (Kvothe)", "called", [("Mirel", "Vost", "Kvothe")]),
     ("Katla Pruner", "take", []),

@@ -126,12 +126,17 @@ class Classbook:
             drafts.discard(self._db)
             return update
 
-    def trial(self, text: str, part: NamePart, *, same: Mapping[int, int] | None = None) -> RosterUpdate:
-        """Say what a roster would do, read for a part of the name; nothing is changed. Raises as ``update_roster``."""
+    def trial(self, text: str, part: NamePart, *, same: Mapping[int, int] | None = None,
+              ) -> tuple[RosterUpdate, dict[int, str]]:
+        """Say what a roster would do, read for a part of the name, and what everyone would be called, by id.
+
+        Nothing is changed. Raises as ``update_roster``.
+        """
         with told(self.path), transaction(self._db, "IMMEDIATE"):
             self._db.execute("SAVEPOINT trial")
             try:
-                return rosters.take_roster(self._db, text, part, "", None, same or {}, None)
+                update = rosters.take_roster(self._db, text, part, "", None, same or {}, None)
+                return update, {one.id: one.child.label for one in rosters.children(self._db, left=True)}
             finally:
                 self._db.execute("ROLLBACK TO trial")
                 self._db.execute("RELEASE trial")

@@ -18,14 +18,14 @@ LONGEST_S = 20.0
 _places = BoundedSemaphore(2)
 
 
-def decode_in_a_process(data: bytes, source: Message | str) -> tuple[str, tuple[Message, ...]]:
+def decode_in_a_process(data: bytes, source: Message | str, sheet: str = "") -> tuple[str, tuple[Message, ...]]:
     """Return what ``decode`` does. Raises RosterError as it does, and where reading takes too long or none is free."""
     if not is_workbook(data):
-        return decode(data, source)
+        return decode(data, source, sheet)
     if not _places.acquire(blocking=False):
         raise RosterError("roster.busy", source=source)
     try:
-        found = _found(data, source)
+        found = _found(data, source, sheet)
     finally:
         _places.release()
     if isinstance(found, Message):
@@ -33,10 +33,10 @@ def decode_in_a_process(data: bytes, source: Message | str) -> tuple[str, tuple[
     return found
 
 
-def _found(data: bytes, source: Message | str) -> tuple[str, tuple[Message, ...]] | Message:
+def _found(data: bytes, source: Message | str, sheet: str) -> tuple[str, tuple[Message, ...]] | Message:
     context = get_context("spawn")  # a fork would take the locks of other threads along
     ours, theirs = context.Pipe(duplex=False)
-    reader = context.Process(target=_read, args=(data, source, theirs), daemon=True)
+    reader = context.Process(target=_read, args=(data, source, sheet, theirs), daemon=True)
     reader.start()
     theirs.close()
     try:
@@ -52,9 +52,9 @@ def _found(data: bytes, source: Message | str) -> tuple[str, tuple[Message, ...]
         ours.close()
 
 
-def _read(data: bytes, source: Message | str, out: Connection) -> None:
+def _read(data: bytes, source: Message | str, sheet: str, out: Connection) -> None:
     signal.signal(signal.SIGINT, signal.SIG_IGN)  # Ctrl-C is for the one who started us
     try:
-        out.send(decode(data, source))
+        out.send(decode(data, source, sheet))
     except RosterError as error:
         out.send(error.message)

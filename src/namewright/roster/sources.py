@@ -62,8 +62,8 @@ def _wrong_kind(path: Path) -> str:
     return ""
 
 
-def decode(data: bytes, source: Message | str) -> tuple[str, tuple[Message, ...]]:
-    """Turn the bytes of a file into text, with notes about the file as a whole.
+def decode(data: bytes, source: Message | str, sheet: str = "") -> tuple[str, tuple[Message, ...]]:
+    """Turn the bytes of a file into text, with notes about the file as a whole; ``sheet`` is the one to be read.
 
     UTF-8, UTF-16 and UTF-32 by their mark, plain UTF-8, then Windows-1252 with a note. Raises RosterError.
     """
@@ -72,7 +72,7 @@ def decode(data: bytes, source: Message | str) -> tuple[str, tuple[Message, ...]
     if is_workbook(data):
         from namewright.roster.workbook import workbook_text  # not at the top: most lists are text
 
-        return workbook_text(data, source)
+        return workbook_text(data, source, sheet)
     if data.startswith(_OLE):
         raise RosterError(_old_office(data), source=source)
     for opening, key in _FOREIGN.items():

@@ -51,16 +51,17 @@ _OTHERS = word_set("""
 """Words in the titles of sheets that are not the class."""
 
 
-def workbook_text(data: bytes, source: Message | str) -> tuple[str, tuple[Message, ...]]:
+def workbook_text(data: bytes, source: Message | str, sheet: str = "") -> tuple[str, tuple[Message, ...]]:
     """Return the sheet that looks most like a class list, one line a row, and notes about the rest of the file.
 
-    Raises RosterError for a file that is broken, locked, too large unpacked, or no spreadsheet.
+    ``sheet`` is the title of the one that was asked for. Raises RosterError for a file that is broken, locked, too
+    large unpacked, or no spreadsheet.
     """
     unfinished = _inspect(data, source)
     try:
         with warnings.catch_warnings():
             warnings.simplefilter("ignore")  # the reader warns of styles and charts, which no roster needs
-            text, notes = _best_sheet(data, source)
+            text, notes = _best_sheet(data, source, sheet)
             return text, (*notes, *unfinished)
     except RosterError:
         raise
@@ -123,7 +124,7 @@ def _check_sizes(parts: list[zipfile.ZipInfo], source: Message | str) -> None:
         raise RosterError("roster.unpacks", source=source)
 
 
-def _best_sheet(data: bytes, source: Message | str) -> tuple[str, tuple[Message, ...]]:
+def _best_sheet(data: bytes, source: Message | str, wanted: str) -> tuple[str, tuple[Message, ...]]:
     """Return the sheet of the class as lines, and a note about the others."""
     import openpyxl
 
@@ -138,7 +139,7 @@ def _best_sheet(data: bytes, source: Message | str) -> tuple[str, tuple[Message,
         names = [str(sheet.title) for sheet in book.worksheets]
     finally:
         book.close()
-    best = _best(found, source)
+    best = next((one for one in found if one.title == wanted), None) or _best(found, source)
     if best is None:
         raise RosterError("roster.empty_sheets", source=source)
     others = tuple(name for name in names if name != best.title)

@@ -13,12 +13,14 @@ from functools import partial
 from pathlib import Path
 
 import unicodedata2
-from flask import current_app
+from flask import current_app, request
 
 from namewright.classbook import Classbook, ClassbookError
 from namewright.classbook.connect import stamp_of
 from namewright.classbook.schema import APPLICATION_ID
 from namewright.web.desk import desk
+from namewright.web.screen_language import language_of
+from namewright.wording import wording
 
 _MOST_SHOWN = 60
 _MOST_LETTERS = 40  # of a file's name
@@ -48,8 +50,14 @@ def listed() -> list[ClassFile]:
     here = desk().path.absolute()
     found = [(path, *desk().looked_up((path, stamp_of(path)), partial(_looked_at, path)))
              for path in _files(here.parent)]
-    return sorted((ClassFile(path.name, name, count, path == here) for path, name, count in found),
+    return sorted((ClassFile(path.name, title or _unnamed(path), count, path == here) for path, title, count in found),
                   key=lambda one: (one.name.casefold(), one.file))
+
+
+def _unnamed(path: Path) -> str:
+    """Return what a class is called that nobody gave a name."""
+    usual = path.stem == "class"  # the name of a file that was not chosen
+    return wording(language_of(request)).say("web.classes.unnamed") if usual else path.stem
 
 
 def _files(folder: Path) -> Iterator[Path]:
@@ -65,12 +73,12 @@ def _files(folder: Path) -> Iterator[Path]:
 
 
 def _looked_at(path: Path) -> tuple[str, int]:
-    """Return what a class is called, and how many are in it; of one that will not open, the name of its file."""
+    """Return the name that was given to a class, if any, and how many are in it."""
     try:
         with Classbook.open(path, create=False) as there:
-            return there.class_settings.get("title", "") or path.stem, len(there.children())
+            return there.class_settings.get("title", ""), len(there.children())
     except ClassbookError:
-        return path.stem, 0  # opened, it says what is wrong with it
+        return "", 0  # opened, it says what is wrong with it
 
 
 def file_name(title: str, folder: Path | None = None) -> Path:

@@ -16,7 +16,7 @@ from werkzeug.wrappers import Response
 
 from namewright.classbook import ClassbookError, RosterUpdate
 from namewright.classbook.drafts import Draft
-from namewright.message import Message, message
+from namewright.message import Field, Message, message
 from namewright.roster.children import LineReport, Outcome, RosterError
 from namewright.roster.reader_process import decode_in_a_process
 from namewright.roster.sources import decode
@@ -34,11 +34,15 @@ BACK = "back"  # what a form sends to take back the newest step
 
 @dataclass(frozen=True, slots=True)
 class _Seen:
-    """What a form did: the draft as it is then, what is to be told, and whether the text is another than was sent."""
+    """What a form did: the draft as it is then, what is to be told, and whether the text is another than was sent.
+
+    ``sheets`` are those of a file among which somebody has to choose.
+    """
 
     draft: Draft
     told: tuple[Message, ...] = ()
     changed: bool = False
+    sheets: tuple[Field, ...] = ()
 
 
 @pages.get("/class/list")
@@ -125,12 +129,18 @@ def _pressed(now: Draft) -> _Seen:
         try:
             text, notes = _decoded(file.read())
         except RosterError as error:
-            return _Seen(now, (error.message,))
+            return _unread(now, error.message)
         return _stepped(replace(now, text=text, settled=frozenset()), notes)
     if columns := request.form.get("columns", ""):
         reading = read(now.text, now.part, columns=columns)
         return _Seen(now) if reading.problem else _stepped(replace(now, text=reading.text))
     return _answered(now, pressed) if pressed else _Seen(now)
+
+
+def _unread(now: Draft, why: Message) -> _Seen:
+    """Tell why a file was not read; of several sheets one is asked for."""
+    sheets = dict(why.fields).get("sheets", ()) if why.key == "roster.several_sheets" else ()
+    return _Seen(now, (why,), sheets=sheets if isinstance(sheets, tuple) else ())
 
 
 def _stepped(now: Draft, told: tuple[Message, ...] = ()) -> _Seen:
@@ -170,9 +180,10 @@ def _part(usual: NamePart) -> NamePart:
 
 
 def _decoded(data: bytes) -> tuple[str, tuple[Message, ...]]:
+    sheet = request.form.get("sheet", "")
     if current_app.config["IN_BROWSER"]:  # it has no processes, and nobody else waits there
-        return decode(data, message("roster.file"))
-    return decode_in_a_process(data, message("roster.file"))
+        return decode(data, message("roster.file"), sheet)
+    return decode_in_a_process(data, message("roster.file"), sheet)
 
 
 def _based() -> int:
@@ -235,10 +246,10 @@ def _paper_language() -> dict[str, str]:
 def _replaces(now: Draft, reading: Reading) -> bool:
     """Say whether more than half of the class would leave."""
     here = book().children()
-    return bool(here) and 2 * len(_trial(now, reading).left) > len(here)
+    return bool(here) and 2 * len(_trial(now, reading)[0].left) > len(here)
 
 
-def _trial(now: Draft, reading: Reading) -> RosterUpdate:
+def _trial(now: Draft, reading: Reading) -> tuple[RosterUpdate, dict[int, str]]:
     return book().trial(reading.text, now.part, same=_same(reading))
 
 
@@ -249,13 +260,10 @@ def compare() -> str | Response:
     reading = read(now.text, now.part)
     if reading.problem or not book().children():
         return redirect(url_for("roster.show"))
-    update = _trial(now, reading)
-    names = {one.id: one.child.label for one in book().children(left=True)}
-    came = [child.label for child in update.roster.children]
-    here = [names[one] for one in update.stayed]
-    return render_template("instead.html", draft=now, based=now.roster, stays=here,
-                           leaves=[names[one] for one in update.left],
-                           joins=[name for name in came if name not in here])
+    update, names = _trial(now, reading)
+    came = (*update.joined, *update.returned)
+    return render_template("instead.html", draft=now, based=now.roster, stays=[names[one] for one in update.stayed],
+                           leaves=[names[one] for one in update.left], joins=[names[one] for one in came])
 
 
 def _told(update: RosterUpdate, reading: Reading) -> list[Message]:

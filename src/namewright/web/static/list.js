@@ -3,7 +3,7 @@
 {
   const form = one("form[data-list]"), result = one("[data-lines]"), text = one("#text"), file = one("#file");
   const save = one("button[data-save]"), state = one("[data-state]");
-  let wait, unkept = false, dirty = Boolean(one("[data-now][data-unsaved]"));
+  let wait, taken = null, unkept = false, dirty = Boolean(one("[data-now][data-unsaved]"));
 
   // The answer takes the place of the result; what was open stays open, and the keyboard goes on where it was.
   function show(html, pressed) {
@@ -69,7 +69,7 @@
     clearTimeout(wait);
     const field = one("input", button.closest(".spelling") ?? document.createElement("p"));
     try {
-      await ask(what([button.name, button.value], ...(field ? [[field.name, field.value]] : [])), true);
+      await ask(what([button.name, button.value], ...(field ? [[field.name, field.value]] : []), ...(button.name === "sheet" ? [["file", taken]] : [])), true);
     } catch { sayOffline(form); }
   });
   result.addEventListener("keydown", (event) => {
@@ -90,7 +90,8 @@
   // --- a file, chosen or dropped ---
   const take = async () => {
     if (!file.files.length) return;
-    try { await ask(what(["file", file.files[0]]), true); } catch { sayOffline(form); }
+    taken = file.files[0];
+    try { await ask(what(["file", taken]), true); } catch { sayOffline(form); }
     file.value = "";
   };
   file.addEventListener("change", take);

@@ -1,0 +1,236 @@
+"""The list in a real browser: what a teacher does is counted (a tap, a chord, a field filled), to the PDF in hand."""
+
+from __future__ import annotations
+
+import io
+from collections.abc import Callable
+from pathlib import Path
+from typing import Any
+
+from pypdf import PdfReader
+from webhelp import MESSY, Program, port_of_its_own, until
+
+from namewright.classbook import Classbook
+
+NewPage = Callable[..., Any]
+CLEAN = "Mira Quill\nTilo Reed\nWenna Praske\nKatla Pruner\nSefa Ilar\n"
+# An invented class of thirty-two lines as a message has them; five need somebody, and thirty are children then.
+LONG = """Room 9 - the Alder class
+1. TAMSEL, OTTILKA
+2. Brane, Kirrin
+3. Vost, Mirel (goes by Miri)
+4. Ondway, Íñigo
+5. Pruner, Katla
+6. Dolt, Kasimir
+7. Lindle, Bo
+8. Wren, Nia - left
+9. Pell, Augustin 555-0134-77
+10. Ilar, Sefa
+11. Quorrel & Vexil
+12. Анна Петрова
+13. Ashgrove, Theodora
+14. Marsh, Ewan
+15. Reed, Tilo (wears glasses)
+16. Quill, Mira
+17. Praske, Wenna
+18. Yarrel, Tobin
+19. Pell, Zorah
+20. Lindle, Bo
+21. Hale, Oona
+22. Finch, Ruben
+23. Moss, Delia
+24. Thorn, Cyrus
+25. Lake, Imani
+new child
+26. Stone, Petra
+27. Field, Jonah
+28. Birch, Lena (Kvothe)
+29. Rowan, Silas
+30. Heath, Nora
+"""
+
+
+class Counted:
+    """A page on which every action is counted."""
+
+    def __init__(self, page: Any) -> None:
+        self.page, self.actions = page, 0
+
+    def press(self, name: str) -> None:
+        self.actions += 1
+        self.page.get_by_role("button", name=name).first.click()
+
+    def paste(self, text: str) -> None:
+        """Paste with the keyboard, where the screen has put the cursor."""
+        self.actions += 1
+        self.page.keyboard.insert_text(text)
+
+
+def opened_pdf(page: Any, act: Callable[[], None]) -> PdfReader:
+    """Return the PDF that an action opens, in this window or another."""
+    answers: list[Any] = []
+    page.context.on("response", lambda answer: answers.append(answer) if ".pdf" in answer.url else None)
+    act()
+    for _ in range(300):
+        if answers:
+            break
+        page.wait_for_timeout(100)
+    assert answers, "no PDF was opened"
+    return PdfReader(io.BytesIO(page.context.request.get(answers[-1].url).body()))
+
+
+def children(class_file: Path) -> list[str]:
+    with Classbook.open(class_file) as book:
+        return [one.child.practice for one in book.children()]
+
+
+def test_a_clean_list_is_a_pdf_in_three_actions(program: Program, new_page: NewPage) -> None:
+    """From the first page: paste, save, open. Every child has a page."""
+    page = new_page()
+    page.goto(program.address)
+    teacher = Counted(page)
+    until(page, "document.activeElement.id === 'text'")
+    teacher.paste(CLEAN)
+    teacher.press("Save this class")
+    page.wait_for_url("**/class?*")
+    pdf = opened_pdf(page, lambda: teacher.press("Open PDF"))
+    assert teacher.actions <= 3
+    assert {one.title for one in pdf.outline} >= {"Mira", "Tilo", "Wenna", "Katla", "Sefa"}  # type: ignore[union-attr]
+
+
+def test_a_messy_list_needs_eight_actions_and_loses_nobody(program: Program, class_file: Path,
+                                                           new_page: NewPage) -> None:
+    """Thirty-two lines, five of which need a person: each is one press, and every child has a page."""
+    page = new_page()
+    page.goto(program.address)
+    teacher = Counted(page)
+    until(page, "document.activeElement.id === 'text'")
+    assert len(LONG.splitlines()) == 32
+    teacher.paste(LONG)
+    page.get_by_role("heading", name="5 lines need you").wait_for()
+    for left, name in ((4, "Split in 2"), (3, "Use this spelling"), (2, "Two children"), (1, "Not a child"),
+                       (0, "The child goes by Kvothe")):
+        teacher.press(name)
+        if left:
+            page.get_by_role("heading", name="need" if left > 1 else "One line needs you").filter(
+                has_text=f"{left} lines" if left > 1 else "One").wait_for()
+    page.get_by_text("Nothing needs you.").wait_for()
+    teacher.press("Save this class of 31")
+    page.wait_for_url("**/class?*")
+    pdf = opened_pdf(page, lambda: teacher.press("Open PDF"))
+    assert teacher.actions <= 8
+    kept = children(class_file)
+    assert len(kept) == 31
+    assert {"Quorrel", "Vexil", "Anna", "Kvothe", "Ottilka", "Nia"} <= set(kept)
+    assert kept.count("Bo") == 2
+    assert len({one.title for one in pdf.outline}) >= 31  # type: ignore[union-attr]
+
+
+def test_keys_alone_lead_from_the_list_to_the_pdf(program: Program, new_page: NewPage) -> None:
+    """Paste, one chord, and the keyboard stands on what opens the PDF."""
+    page = new_page()
+    page.goto(program.address)
+    until(page, "document.activeElement.id === 'text'")
+    strokes = 1
+    page.keyboard.insert_text(CLEAN)
+    page.keyboard.press("Control+Enter")
+    strokes += 1
+    page.wait_for_url("**/class?*")
+    while page.evaluate("document.activeElement.textContent").strip() != "Open PDF":
+        page.keyboard.press("Tab")
+        strokes += 1
+        assert strokes <= 25
+    pdf = opened_pdf(page, lambda: page.keyboard.press("Enter"))
+    strokes += 1
+    assert strokes <= 25
+    assert len(pdf.pages) >= 5
+
+
+def test_what_is_typed_survives_a_reload_a_walk_and_a_new_start(class_file: Path, new_page: NewPage) -> None:
+    """Enter begins a line, leaving asks, and the words are there again after all of it; Back shows no error."""
+    page = new_page()
+    with Program(class_file, port_of_its_own()) as first:
+        page.goto(first.address + "/class/list")
+        page.get_by_label("Your list").fill("Mira Quill")
+        page.get_by_label("Your list").press("End")
+        page.keyboard.press("Enter")
+        page.keyboard.insert_text("Tilo Reed")
+        page.get_by_text("2 children were found").wait_for()
+        page.reload()
+        assert page.get_by_label("Your list").input_value() == "Mira Quill\nTilo Reed"
+        page.get_by_role("link", name="One child now").click()
+        page.get_by_role("dialog").get_by_role("button", name="Stay here").click()
+        assert page.url.endswith("/class/list")
+        page.get_by_role("link", name="One child now").click()
+        page.get_by_role("button", name="Go without saving").click()
+        page.wait_for_url("**/now")
+        page.go_back()
+        assert page.get_by_label("Your list").input_value() == "Mira Quill\nTilo Reed"
+        first.kill()
+        with Program(class_file, first.port):
+            page.get_by_label("Your list").press("End")
+            page.get_by_label("Your list").press("Control+End")
+            page.keyboard.insert_text("\nWenna Praske")
+            page.get_by_text("3 children were found").wait_for()
+            page.get_by_role("button", name="Save this class of 3").click()
+            page.wait_for_url("**/class?*")
+            page.go_back()
+            assert page.get_by_label("Your list").input_value().splitlines()[-1] == "Wenna Praske"
+    assert children(class_file) == ["Mira", "Tilo", "Wenna"]
+
+
+def test_a_press_is_taken_back_and_a_save_too(program: Program, class_file: Path, new_page: NewPage) -> None:
+    """Split, take the step back; save another list, take that back from the desk."""
+    page = new_page()
+    page.goto(program.address + "/class/list")
+    page.get_by_label("Your list").fill(CLEAN + "Quorrel & Vexil")
+    page.get_by_role("button", name="Split in 2").click()
+    page.get_by_text("Nothing needs you.").wait_for()
+    assert page.get_by_label("Your list").input_value().endswith("Quorrel\nVexil")
+    page.get_by_role("button", name="Take back the last step").click()
+    page.get_by_role("heading", name="One line needs you").wait_for()
+    assert page.get_by_label("Your list").input_value().endswith("Quorrel & Vexil")
+    page.get_by_role("button", name="Save this class of 5").click()
+    page.get_by_text("“Quorrel & Vexil”").wait_for()
+    page.goto(program.address + "/class/list")
+    page.get_by_label("Your list").fill(CLEAN.replace("Tilo Reed\n", ""))
+    page.get_by_role("button", name="Save this class of 4").click()
+    page.get_by_role("button", name="Take it back").click()
+    page.get_by_text("The class is as it was before.").wait_for()
+    assert children(class_file) == ["Mira", "Tilo", "Wenna", "Katla", "Sefa"]
+
+
+def test_another_class_is_kept_beside_the_first(program: Program, class_file: Path, new_page: NewPage) -> None:
+    """A list of others is shown beside the class; made a class of its own, it is one press away in the top bar."""
+    page = new_page()
+    page.goto(program.address + "/class/list")
+    page.get_by_label("Your list").fill(CLEAN)
+    page.get_by_role("button", name="Save this class of 5").click()
+    page.wait_for_url("**/class?*")
+    page.goto(program.address + "/class/list")
+    page.get_by_label("Your list").fill(MESSY)
+    page.get_by_role("button", name="Save this class of 7").click()
+    page.get_by_role("heading", name="5 children leave the class").wait_for()
+    page.get_by_label("Or keep both").fill("Room 4")
+    page.get_by_role("button", name="Begin this class").click()
+    page.get_by_text("Room 4 is begun.").wait_for()
+    page.get_by_role("button", name="Save this class of 7").click()
+    page.wait_for_url("**/class?*")
+    assert len(children(class_file.with_name("room-4.db"))) == 7
+    page.locator(".classes > summary").click()
+    page.get_by_role("button", name="My class").click()
+    page.get_by_text("My class is open.").wait_for()
+    assert len(children(class_file)) == 5
+
+
+def test_without_scripts_a_list_is_read_mended_and_saved(program: Program, class_file: Path,
+                                                         new_page: NewPage) -> None:
+    """The same forms do the same: read, one press for a line, save."""
+    page = new_page(java_script_enabled=False)
+    page.goto(program.address)
+    page.get_by_label("Your list").fill(CLEAN + "Quorrel & Vexil")
+    page.get_by_role("button", name="Read the names").click()
+    page.get_by_role("button", name="Split in 2").click()
+    assert page.get_by_label("Your list").input_value().split()[-2:] == ["Quorrel", "Vexil"]
+    page.get_by_role("button", name="Save this class of 7").click()
+    assert len(children(class_file)) == 7
