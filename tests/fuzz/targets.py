@@ -31,6 +31,7 @@ from namewright.roster.parsing import read_roster
 from namewright.roster.sources import decode
 from namewright.settings import NamePart
 from namewright.web import create_app
+from namewright.web.desk import KEY
 from namewright.web.key import cookie_name
 
 sys.path.append(str(Path(__file__).parents[1] / "schoolfont"))
@@ -146,6 +147,7 @@ def _asked_anew() -> tuple[FlaskClient, Mapping[str, str]]:
     """Return a client of the one application, its class as at first, and what every form carries."""
     app, class_file, begun, base = _application()
     class_file.write_bytes(begun)
+    app.extensions[KEY].turn_to(class_file)
     client = app.test_client()
     client.set_cookie(cookie_name(HOST), "fuzz", domain="127.0.0.1")
     return client, base

@@ -130,6 +130,16 @@ def test_killed_while_erasing(class_of_three: Visitor, class_file: Path, after_s
     assert kept == (len(here) == 3) == (b"Quorndike" in class_file.read_bytes())
 
 
+def test_a_list_that_is_not_saved_goes_too_and_that_is_said(class_of_three: Visitor, class_file: Path) -> None:
+    """A draft may hold the very name; it is told before, and gone after, from every byte of the file."""
+    typed = {"text": LIST + "Zaphrelle Quorndike’s cousin", "based": "1"}
+    class_of_three.post("/class/list/read?part=lines", typed)
+    assert b"cousin" in class_file.read_bytes()
+    assert "did not save goes with it" in class_of_three.post("/class/erase", {"child": "1"}).text
+    class_of_three.post("/class/erase/yes", {"child": "1"})
+    assert b"cousin" not in class_file.read_bytes()
+
+
 def test_the_whole_class_is_erased_and_open_pages_with_it(class_of_three: Visitor, class_file: Path) -> None:
     """Nothing is left in the file, and a page that was open before changes nothing in the class that comes next."""
     page = class_of_three.get("/class/list").text

@@ -58,7 +58,7 @@ def ask() -> str | tuple[str, int]:
     notes = sum(len(book().observations(one.id)) for one in chosen)
     traces = () if everything else book().traces([one.id for one in chosen])
     return render_template("sure.html", everything=everything, chosen=chosen, notes=notes, traces=traces,
-                           file=desk().path.name)
+                           draft=book().draft(), file=desk().path.name)
 
 
 @pages.post("/class/erase/yes")
