@@ -178,11 +178,11 @@ class Knowing:
     def _found(self, one: Member) -> Finding:
         """Return a child's page of names; another typeface is left out where it lacks a letter that the page needs."""
         mates = [child.practice for child in self.request.classmates if self._can_draw(child.practice)]
-        support, seed = self.request.settings_of(one).support, self._seed(Kind.FIND, one)
-        found = finding(self._name(one), mates, support, seed, other_face=True)
+        holds, seed = self.request.settings_of(one), self._seed(Kind.FIND, one)
+        found = finding(self._name(one), mates, holds.support, seed, language=holds.names_in, other_face=True)
         if not any(part.other_face for part in found.parts) or _in_other_face(found):
             return found
-        return finding(self._name(one), mates, support, seed)
+        return finding(self._name(one), mates, holds.support, seed, language=holds.names_in)
 
     def _gaps(self, one: Member) -> tuple[GapRow, ...]:
         name = self._name(one)

@@ -1,40 +1,37 @@
 """The own name among other names: which others a page shows, how alike they grow, and in what order all stand.
 
-Three rungs: names with another initial, with the same initial, with the same initial and outline. Classmates' names
-come first; where the class has none for a rung, invented names fill in: one of ours with the child's initial, or the
-child's name with letters exchanged for others of the same height. A shuffle follows from the name, the line of
-the list and a number, so a reprint is the same page and the neighbour's is another. Pure.
+Four rungs: names with another initial that are longer or shorter, or about as long; with the same initial; with the
+same initial and outline. Down a page neither the rung nor the likeness ever falls. Classmates' names come first;
+where the class has none that is alike enough, invented names fill in (``invented_names``). A shuffle follows from the
+name, the line of the list and a number, so a reprint is the same page and the neighbour's is another. Pure.
 """
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
-from itertools import pairwise, zip_longest
+from itertools import islice, pairwise
 from random import Random
 from types import MappingProxyType
 
 import unicodedata2
 
 from namewright.names.clusters import clusters
-from namewright.practice.difficulty import base_letter
-from namewright.practice.name_likeness import Zone, initial, letters_alike, likeness, outline, same_initial, zone_of
-from namewright.practice.unkind import is_unkind
+from namewright.practice.invented_names import look_alikes, with_initial, with_other_initials
+from namewright.practice.name_likeness import initial, likeness, outline, same_initial
 from namewright.settings import Support
 
-_VOWELS = "aeiou"
 _MAX_LETTERS = 9  # letters of another name, unless the own is longer: one long name would make all of the page small
-_INVENTED = (
-    "Tavi", "Orrin", "Lumel", "Besko", "Nalu", "Wenna", "Pirro", "Kestafin", "Fimmo", "Dorlin", "Ulma", "Sivo", "Ilvo",
-    "Rondalin", "Ellaby", "Aruno", "Go", "Ima", "Mirrobel", "Usko")
-"""Names of nobody, for a class that has too few."""
+_ENOUGH = 40  # invented names of a rung to choose among
 
 
 class Rung(StrEnum):
     """How alike another name is to the own."""
 
     OTHER = "other"
+    LENGTH = "length"
     INITIAL = "initial"
     OUTLINE = "outline"
 
@@ -47,12 +44,17 @@ class Block:
     others: tuple[tuple[Rung, int], ...]
     other_face: bool = False
 
+    @property
+    def size(self) -> int:
+        """Return how many other names stand in it."""
+        return sum(count for _, count in self.others)
 
-_O, _I, _S = Rung.OTHER, Rung.INITIAL, Rung.OUTLINE
+
+_O, _L, _I, _S = Rung
 BLOCKS: Mapping[Support, tuple[Block, ...]] = MappingProxyType({
-    Support.FULL: (Block(2, ((_O, 2),)), Block(2, ((_O, 2),))),
-    Support.PARTIAL: (Block(2, ((_O, 2),)), Block(2, ((_O, 1), (_I, 2)))),
-    Support.LIGHT: (Block(1, ((_O, 2),)), Block(2, ((_I, 2),)), Block(2, ((_S, 3),))),
+    Support.FULL: (Block(2, ((_O, 2),)), Block(2, ((_L, 2),))),
+    Support.PARTIAL: (Block(2, ((_O, 1), (_L, 1))), Block(2, ((_L, 1), (_I, 2)))),
+    Support.LIGHT: (Block(1, ((_L, 2),)), Block(2, ((_I, 2),)), Block(2, ((_S, 3),))),
     Support.INDEPENDENT: (Block(1, ((_I, 2),)), Block(2, ((_S, 3),)), Block(2, ((_S, 2),), other_face=True)),
 })
 """What stands on a page, from its head to its foot, by level of support; a rule of ours."""
@@ -111,133 +113,115 @@ class Finding:
         return tuple(one.other for one in self.shown if one.other is not None)
 
 
-def finding(name: str, classmates: Iterable[str], support: Support, seed: str, *, other_face: bool = False) -> Finding:
+def finding(name: str, classmates: Iterable[str], support: Support, seed: str, *, language: str | None = None,
+            other_face: bool = False) -> Finding:
     """Return the page of a name (NFC, with a letter in it) among those of the class, at a level of support.
 
-    ``classmates`` may hold the name itself, which is passed over. ``seed`` decides the shuffle. Without
-    ``other_face`` the last names stand in the print of the class, too.
+    ``classmates`` may hold the name itself, which is passed over. ``seed`` decides the shuffle, and which names are
+    invented; ``language`` is that of the names, None where nobody said. Without ``other_face`` the last names stand in
+    the print of the class, too.
     """
     chance = Random(seed)
     most = max(len(clusters(name)), _MAX_LETTERS)
-    mates = [one for one in dict.fromkeys(classmates) if not _same(one, name) and 1 < len(clusters(one)) <= most]
-    supply = {rung: _supply(name, mates, rung) for rung in Rung}
-    parts, used = [], {_key(name)}
-    for block in BLOCKS[support]:
-        others = [_next(supply, rung, used) for rung, count in block.others for _ in range(count)]
-        shown = _mixed([Shown(name)] * block.own, [Shown(one.name, one) for one in others if one], chance)
-        parts.append(Part(shown, block.other_face and other_face))
+    mates = [one for one in dict.fromkeys(classmates) if _key(one) != _key(name) and 1 < len(clusters(one)) <= most]
+    wanted = Counter(rung for block in BLOCKS[support] for rung, count in block.others for _ in range(count))
+    others = iter(_climbing(_Supply(name, mates, language, most, chance), wanted))
+    parts = [Part(_mixed(name, block.own, list(islice(others, block.size)), chance), block.other_face and other_face)
+             for block in BLOCKS[support]]
     return Finding(name, tuple(parts))
+
+
+def rung_of(name: str, other: str) -> Rung:
+    """Return how alike another name is to a name."""
+    if same_initial(name, other):
+        return Rung.OUTLINE if outline(name) == outline(other) else Rung.INITIAL
+    return Rung.LENGTH if abs(len(clusters(name)) - len(clusters(other))) <= 1 else Rung.OTHER
 
 
 def _key(name: str) -> str:
     return str(unicodedata2.normalize("NFC", name)).casefold()
 
 
-def _same(one: str, other: str) -> bool:
-    return _key(one) == _key(other)
-
-
-def _next(supply: Mapping[Rung, Iterator[Other]], rung: Rung, used: set[str]) -> Other | None:
-    """Return the next name of a rung that the page does not have yet; from an easier rung where there is none left."""
-    for source in list(Rung)[list(Rung).index(rung)::-1]:
-        for other in supply[source]:
-            if _key(other.name) not in used:
-                used.add(_key(other.name))
-                return other
-    return None
-
-
-def _mixed(own: Sequence[Shown], others: Sequence[Shown], chance: Random) -> tuple[Shown, ...]:
-    """Return the names of a block shuffled, the own name beside itself as seldom as a few tries can make it.
+def _mixed(name: str, own: int, others: Sequence[Other], chance: Random) -> tuple[Shown, ...]:
+    """Return the others in their order with the own name between them, beside itself as seldom as a few tries make it.
 
     No place is barred to it: a child would find out that it never comes first.
     """
-    orders = [tuple(chance.sample([*own, *others], len(own) + len(others))) for _ in range(3)]
-    return min(orders, key=lambda order: sum(one.is_own and other.is_own for one, other in pairwise(order)))
+    count = own + len(others)
+    tries = [sorted(chance.sample(range(count), own)) for _ in range(3)]
+    places = min(tries, key=lambda these: sum(after == before + 1 for before, after in pairwise(these)))
+    rest = (Shown(one.name, one) for one in others)
+    return tuple(Shown(name) if at in places else next(rest) for at in range(count))
 
 
-# --- where other names come from ----------------------------------------------------------------------
+# --- which others, and where they come from -----------------------------------------------------------
 
 
-def _supply(name: str, mates: Sequence[str], rung: Rung) -> Iterator[Other]:
-    """Yield names of a rung, classmates' before invented ones.
+def _climbing(supply: _Supply, wanted: Counter[Rung]) -> list[Other]:
+    """Return so many names of each rung, from easy to hard, none less alike than the one before.
 
-    Those with another initial come from the least alike on, the others from the most alike.
+    The hardest are taken first, for there are fewest of them; what they lack is made up by names of the same initial.
     """
-    invented = {Rung.OTHER: _strangers, Rung.INITIAL: _namesakes, Rung.OUTLINE: _look_alikes}[rung](name)
-    fit = _of_rung(name, mates, rung)
-    fit.sort(key=lambda one: likeness(name, one), reverse=rung is not Rung.OTHER)
-    yield from (Other(one, rung, False) for one in fit)
-    yield from (Other(one, rung, True) for one in invented if not is_unkind(one))
+    hardest = supply.hardest(wanted[Rung.OUTLINE])
+    wanted = wanted + Counter({Rung.INITIAL: wanted[Rung.OUTLINE] - len(hardest)})
+    most = min(map(supply.alike, hardest), default=1.0)
+    found: list[Other] = []
+    for rung in (Rung.OTHER, Rung.LENGTH, Rung.INITIAL):
+        least = max(map(supply.alike, found), default=0.0)
+        found += supply.between(rung, wanted[rung], least, most)
+    return [*found, *hardest]
 
 
-def rung_of(name: str, other: str) -> Rung:
-    """Return how alike another name is to a name."""
-    if not same_initial(name, other):
-        return Rung.OTHER
-    return Rung.OUTLINE if outline(name) == outline(other) else Rung.INITIAL
+@dataclass(frozen=True, slots=True)
+class _Supply:
+    """Where other names of a name come from: ``mates``, then invented ones of no more letters than ``most``."""
 
+    name: str
+    mates: Sequence[str]
+    language: str | None
+    most: int
+    chance: Random
 
-def _strangers(name: str) -> list[str]:
-    """Return invented names with another initial, from the least alike on."""
-    return sorted(_of_rung(name, _INVENTED, Rung.OTHER), key=lambda one: likeness(name, one))
+    def alike(self, other: Other) -> float:
+        """Return how alike a name is to the own."""
+        return likeness(self.name, other.name)
 
+    def hardest(self, count: int) -> list[Other]:
+        """Return up to so many names of the same initial and outline, from the least to the most alike of the best."""
+        mates = sorted(self._mates(Rung.OUTLINE), key=self.alike, reverse=True)
+        return sorted([*mates, *self._invented(Rung.OUTLINE)][:count], key=self.alike)
 
-def _namesakes(name: str) -> list[str]:
-    """Return invented names with the child's initial, where a vowel takes the place of a vowel: they can be said."""
-    first = initial(name)
-    made = [first + "".join(clusters(one)[1:]) for one in _INVENTED if _is_vowel(initial(one)) == _is_vowel(first)]
-    return sorted(_of_rung(name, made, Rung.INITIAL), key=lambda one: likeness(name, one), reverse=True)
+    def between(self, rung: Rung, count: int, least: float, most: float) -> list[Other]:
+        """Return up to so many names of a rung that are neither less nor more alike, from the least alike on.
 
+        Of names with another initial those are taken that are less alike than others, of the same initial the most alike.
+        """
+        fit = [one for one in self._mates(rung) if least <= self.alike(one) <= most]
+        fit.sort(key=self.alike, reverse=rung is Rung.INITIAL)
+        if rung is not Rung.INITIAL:
+            half = fit[:max(count, len(fit) // 2)]
+            fit = self.chance.sample(half, len(half))
+        if len(fit) < count:
+            fit += (one for one in self._invented(rung) if least <= self.alike(one) <= most)
+        return sorted(fit[:count], key=self.alike)
 
-def _look_alikes(name: str) -> list[str]:
-    """Return invented names that differ from the name in one letter, or two, of the same kind and height.
+    def _mates(self, rung: Rung) -> list[Other]:
+        return [Other(one, rung, False) for one in self.mates if rung_of(self.name, one) is rung]
 
-    Vowels are exchanged first, then consonants between vowels, so that most can be said. Of a name of one letter they
-    are the letters that look most like it.
-    """
-    letters = clusters(name)
-    if len(letters) == 1:
-        others = [chr(code) for code in range(ord("A"), ord("Z") + 1) if chr(code) != name]
-        return sorted(others, key=lambda one: letters_alike(name, one), reverse=True)
-    places = sorted((at for at in range(1, len(letters)) if _exchangeable(letters[at])),
-                    key=lambda at: _hard_to_say(letters, at))
-    ones = [[_with(letters, at, other) for other in _exchanges(letters[at])] for at in places]
-    twos = [[_with(clusters(one), behind, other) for other in _exchanges(letters[behind])[:1]]
-            for at, made in zip(places, ones, strict=True) for one in made[:1] for behind in places if behind > at]
-    return [*_in_turn(ones), *_in_turn(twos)]
+    def _invented(self, rung: Rung) -> Iterator[Other]:
+        """Yield invented names of a rung that nobody in the class has; those of the own length or nearly so first."""
+        theirs = {_key(one) for one in (*self.mates, self.name)}
+        fit = [one for one in self._made(rung) if _key(one) not in theirs and len(clusters(one)) <= self.most
+               and (rung is Rung.OUTLINE or rung_of(self.name, one) is rung)]
+        if rung is Rung.INITIAL:
+            fit.sort(key=lambda one: max(2, abs(len(clusters(one)) - len(clusters(self.name)))))
+        return (Other(one, rung, True) for one in fit)
 
-
-def _hard_to_say(letters: Sequence[str], at: int) -> int:
-    """Rank a place by how hard the name gets to say with another letter there: a vowel is easiest."""
-    beside = (letters[at - 1:at], letters[at + 1:at + 2])
-    return 0 if _is_vowel(letters[at]) else 1 if all(not side or _is_vowel(side[0]) for side in beside) else 2
-
-
-def _in_turn(lists: Sequence[Sequence[str]]) -> Iterator[str]:
-    """Yield the first of each list, then the second of each, so that the next is exchanged in another place."""
-    yield from (one for row in zip_longest(*lists) for one in row if one is not None)
-
-
-def _of_rung(name: str, others: Iterable[str], rung: Rung) -> list[str]:
-    return [one for one in others if rung_of(name, one) is rung]
-
-
-def _with(letters: Sequence[str], at: int, other: str) -> str:
-    return "".join((*letters[:at], other, *letters[at + 1:]))
-
-
-def _exchangeable(letter: str) -> bool:
-    return letter.islower() and len(letter) == 1 and letter.isascii()
-
-
-def _exchanges(letter: str) -> list[str]:
-    """Return the small letters of the same kind and height, those rated most alike first."""
-    zone = zone_of(letter)
-    fit = [other for other in "abcdefghiklmnoprstuvwz" if other != letter and zone_of(other) is zone
-           and _is_vowel(other) == _is_vowel(letter)]
-    return sorted(fit, key=lambda other: letters_alike(letter, other), reverse=True) if zone is not Zone.NONE else []
-
-
-def _is_vowel(letter: str) -> bool:
-    return base_letter(letter).casefold() in _VOWELS
+    def _made(self, rung: Rung) -> Iterator[str]:
+        if rung is Rung.OUTLINE:
+            return islice(look_alikes(self.name), _ENOUGH)
+        if rung is Rung.INITIAL:
+            return with_initial(initial(self.name), self.mates, self.language, self.chance)
+        length = len(clusters(self.name))
+        other = length if rung is Rung.LENGTH else length + 4 if length + 4 <= self.most else length - 3
+        return with_other_initials(initial(self.name), other, self.mates, self.language, self.chance)

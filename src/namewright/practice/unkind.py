@@ -11,13 +11,23 @@ from namewright.practice.difficulty import base_letter
 
 
 @cache
+def _table() -> dict[str, list[str]]:
+    return tomllib.loads(Path(__file__).with_name("unkind.toml").read_text(encoding="utf-8"))
+
+
+@cache
 def unkind_words() -> frozenset[str]:
-    """Return the words of every language in ``unkind.toml``, small and without marks."""
-    text = Path(__file__).with_name("unkind.toml").read_text(encoding="utf-8")
-    return frozenset(word for words in tomllib.loads(text).values() for word in words)
+    """Return the words of every language in ``unkind.toml``, small and without marks, that no text may have in it."""
+    return frozenset(word for key, words in _table().items() if key != "alone" for word in words)
+
+
+@cache
+def unkind_alone() -> frozenset[str]:
+    """Return the words that are unkind only where they are the whole text."""
+    return frozenset(_table()["alone"])
 
 
 def is_unkind(text: str) -> bool:
-    """Say whether a text has one of these words in it, marks and case aside."""
+    """Say whether a text has one of these words in it, or is one, marks and case aside."""
     plain = "".join(base_letter(letter).casefold() for letter in clusters(text))
-    return any(word in plain for word in unkind_words())
+    return plain in unkind_alone() or any(word in plain for word in unkind_words())
