@@ -6,9 +6,9 @@ scope: who is made and who is not (``make``).
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
-from itertools import islice
+from itertools import groupby, islice
 from typing import TYPE_CHECKING
 
 from namewright.classbook.growing import not_standing
@@ -16,24 +16,28 @@ from namewright.letters.alphabet import MissingLetters
 from namewright.lines.ruling import print_ruling
 from namewright.lines.tuned import check_pens
 from namewright.making.account import NoFriends, NothingToWrite
-from namewright.making.request import Kind, Member, Request
+from namewright.making.request import KNOW_EACH, Kind, Member, Request
 from namewright.message import Message, message
+from namewright.names.clusters import clusters
 from namewright.pages.page import Page
 from namewright.pages.summary import Entry, drawable, summary_pages
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.difficulty import written_signs
 from namewright.practice.finding import Finding, finding
-from namewright.practice.friends import FRIENDS, Mate, friends
+from namewright.practice.friends import FRIENDS, HELPED, Mate, friends
 from namewright.practice.gaps import GapRow, gap_rows
 from namewright.practice.letter_hunt import HITS, Hunt, letter_hunt
 from namewright.practice.mixing import ORDERS, Letters, mixed
 from namewright.practice.ordering import Planned
 from namewright.practice.tile_set import tiles_needed
-from namewright.wording import wording
+from namewright.wording import Wording, wording
 
 if TYPE_CHECKING:
     from namewright.pages.know.chant import Chanted
     from namewright.pages.know.signin import Signer
+
+PagesAt = Mapping[tuple[Kind, int | None], range]
+"""On which pages of a file a child's pages of a kind stand, by its line of the list; those of the class by None."""
 
 _READ_MM = 5.0  # an x-height at which a name is tried
 
@@ -68,9 +72,9 @@ class Knowing:
 
                 return mixed_pages(self.setter, label, name, self._orders(one), holds)
             case Kind.FRIENDS:
-                from namewright.pages.know.friends import friends_pages
+                from namewright.pages.know.friends import friends_page
 
-                return friends_pages(self.setter, label, name, self._friends(one), holds)
+                return (friends_page(self.setter, label, name, self._friends(one), holds),)
             case _:
                 raise ValueError(f"{kind} is no page of one child to know a name by")
 
@@ -121,20 +125,38 @@ class Knowing:
 
     # --- what the adult is told --------------------------------------------------------------------------
 
-    def answers(self, made: Sequence[tuple[Kind, Member]]) -> tuple[Page, ...]:
-        """Return the adult's pages about the pages made: child by child, what to find on each."""
+    def answers(self, made: Sequence[tuple[Kind, Member]], at: PagesAt) -> tuple[Page, ...]:
+        """Return the adult's pages about the pages made, in the order in which these lie: answers first, reasons last.
+
+        ``at`` says on which pages of the file each stands, as far as that is known.
+        """
         settings = self.request.settings
-        words = wording(settings.language)
-        kinds = dict.fromkeys(kind for kind, _ in made)
-        entries = [Entry(words.say("page.answers.title"), (words.say("page.answers.lead"), *(
-            words.say(f"page.answers.why_{kind}") for kind in kinds)), title=True)]
-        for one in dict.fromkeys(member.placed.child.line for _, member in made):
-            theirs = [(kind, member) for kind, member in made if member.placed.child.line == one]
-            told = [told_ for kind, member in theirs for told_ in self._answer(kind, member)]
-            label = drawable(self.setter, theirs[0][1].placed.child.label)
-            if told:
-                entries.append(Entry(label, (drawable(self.setter, words.text(*told)),), beside=True))
+        words, kinds = wording(settings.language), tuple(dict.fromkeys(kind for kind, _ in made))
+        entries = [Entry(words.say("page.answers.title"), (words.say("page.answers.lead"),), title=True)]
+        for kind in kinds:
+            if kind in KNOW_EACH:
+                entries.append(Entry(words.say(f"page.answers.head_{kind}"), part=True))
+                entries += self._told(kind, [one for other, one in made if other is kind], words, at)
+        together = [kind for kind in kinds if (kind, None) in at]
+        if together:
+            entries.append(Entry(words.say("page.answers.head_class"), part=True))
+            entries += [Entry(words.say(f"page.answers.head_{kind}"), (words.text(_on_pages(at[kind, None])),),
+                              beside=True) for kind in together]
+        entries.append(Entry(words.say("page.answers.head_why"), part=True))
+        entries += [Entry("", (words.say(f"page.answers.why_{kind}"),)) for kind in kinds]
         return summary_pages(self.setter, entries, settings.paper, binding=settings.binding)
+
+    def _told(self, kind: Kind, members: Sequence[Member], words: Wording, at: PagesAt) -> Iterator[Entry]:
+        """Yield the answers to a kind's pages, child by child; what holds for all of them last."""
+        for one in members:
+            pages = at.get((kind, one.placed.child.line))
+            told = (*([_on_pages(pages)] if pages else []), *self._answer(kind, one))
+            label = drawable(self.setter, one.placed.child.label)
+            yield Entry(label, (drawable(self.setter, words.text(*told)),), beside=True)
+        if kind is Kind.FRIENDS and any(self.request.settings_of(one).support in HELPED for one in members):
+            yield Entry("", (words.say("page.answers.black"),))
+        if kind is Kind.FIND and any(part.other_face for one in members for part in self._found(one).parts):
+            yield Entry("", (words.say("page.answers.other_face"),))
 
     def notes(self, kind: Kind, made: Sequence[Member]) -> Iterator[Message]:
         """Yield what the adult should know of all pages of a kind, beside the answers."""
@@ -149,15 +171,13 @@ class Knowing:
                 found = self._found(one)
                 yield message("page.answers.find", hits=found.hits, all=len(found.shown),
                               names=tuple(other.name for other in found.others))
-                if any(part.other_face for part in found.parts):
-                    yield message("page.answers.other_face")
                 invented = tuple(other.name for other in found.others if other.invented)
                 if invented:
                     yield message("page.answers.invented", names=invented)
             case Kind.LETTERS:
                 yield message("page.answers.letters", hits=HITS, letters=self._hunt(one).letters)
             case Kind.MISSING:
-                yield message("page.answers.missing", rows=tuple("".join(row.shown) for row in self._gaps(one)))
+                yield message("page.answers.missing", rows=tuple(map(_row_told, self._gaps(one))))
             case Kind.MIXED:
                 yield message("page.answers.mixed", orders=tuple("".join(order) for order in self._orders(one)))
             case Kind.FRIENDS:
@@ -200,7 +220,7 @@ class Knowing:
 
     def _friends(self, one: Member) -> tuple[str, ...]:
         """Return the names of a child's friends. Raises NoFriends."""
-        from namewright.pages.know.friends import has_room
+        from namewright.pages.know.friends import has_room, on_one_page
 
         tables = {each.placed.child.line: each.placed.group for each in self.request.members
                   if isinstance(each.placed, Planned)}
@@ -213,7 +233,7 @@ class Knowing:
         found = tuple(islice(fitting, FRIENDS[holds.support]))
         if not found:
             raise NoFriends(one.placed.child.label)
-        return found
+        return on_one_page(self.setter, found, holds)
 
     def _can_draw(self, name: str) -> bool:
         if name not in self._drawn:
@@ -232,3 +252,18 @@ def _in_other_face(found: Finding) -> bool:
     from namewright.schoolfont.other_face import other_face
 
     return all(other_face().shows(shown.name) for part in found.parts if part.other_face for shown in part.shown)
+
+
+def _on_pages(pages: range) -> Message:
+    first, last = str(pages[0]), str(pages[-1])
+    return message("page.answers.on_page", count=len(pages), pages=first if first == last else f"{first}–{last}")
+
+
+def _row_told(row: GapRow) -> Message | str:
+    """Return a row as the adult reads it: what is missing in brackets, or which letters lack their marks."""
+    letters = clusters(row.name)
+    if row.marks:
+        return message("page.answers.missing_marks", letters=tuple(letters[at] for at in sorted(row.marks)))
+    runs = groupby(range(len(letters)), key=lambda at: at in row.letters)
+    told = (("".join(letters[at] for at in places), missing) for missing, places in runs)
+    return "".join(f"({part})" if missing else part for part, missing in told)

@@ -55,6 +55,8 @@ class Making:
     setter: Typesetter = field(default_factory=Typesetter)
     account: Account = field(default_factory=Account)
     _sheet_pages: list[tuple[int, int]] = field(default_factory=list)
+    _know_pages: dict[tuple[Kind, int | None], range] = field(default_factory=dict)
+    _count: int = 0
 
     def __post_init__(self) -> None:
         """Where nobody chose lines for a school's font, its capitals reach the top line."""
@@ -80,7 +82,9 @@ class Making:
             **{kind: partial(self._together, kind) for kind in (Kind.BUILD, Kind.CHANT, Kind.SIGNIN)}}
         for kind in sorted(kinds or self.request.kinds, key=list(Kind).index):
             made = makers[kind]() if kind in makers else self._each(kind)
-            yield from in_hue(made, self.request.settings.colour) if kind in WRITTEN_ON else made
+            for page in in_hue(made, self.request.settings.colour) if kind in WRITTEN_ON else made:
+                self._count += 1
+                yield page
             if kind not in FOR_EACH_CHILD:
                 self.account.step()
 
@@ -112,6 +116,8 @@ class Making:
                 pages = tuple(self._told_apart(one, page) for page in pages)
             if kind is Kind.SHEETS:
                 self._sheet_pages.append((one.placed.child.line, len(pages)))
+            if kind in TO_KNOW and pages:
+                self._know_pages[kind, one.placed.child.line] = self._next(len(pages))
             yield from pages
             self.account.step()
         if kind in TO_KNOW:
@@ -287,7 +293,13 @@ class Making:
         in_list = sorted(self.request.members, key=lambda one: one.placed.child.line)
         there = [one for one in in_list if self._try(kind, [one], self._knowing.tried, kind, one)]
         if there:
-            yield from self._knowing.together(kind, there)
+            pages = self._knowing.together(kind, there)
+            self._know_pages[kind, None] = self._next(len(pages))
+            yield from pages
+
+    def _next(self, pages: int) -> range:
+        """Return the numbers that so many pages will have among all that were taken from here."""
+        return range(self._count + 1, self._count + pages + 1)
 
     def _answers(self) -> Iterator[Page]:
         """Yield the adult's pages about what was made to know names by, about every kind where none was."""
@@ -295,7 +307,8 @@ class Making:
         if not made:
             made = [(kind, one) for kind in TO_KNOW for one in self.request.members if one.placed.band is not None]
         if made:
-            yield from self._try(Kind.ANSWERS, self.request.members, self._knowing.answers, made) or ()
+            yield from self._try(Kind.ANSWERS, self.request.members, self._knowing.answers, made,
+                                 self._know_pages) or ()
 
     def numbers(self) -> Mapping[int, tuple[int, ...]]:
         """Return the pages of each child's sheet in the class's PDF, by line; sheets come first there.

@@ -51,6 +51,7 @@ _FOLD_STYLE = Style(0.4, RULE)
 _FOLD_STEP_MM = 1.6  # of its fine dots: no dash of a midline is so short
 _BOX_STYLE = Style(0.4, DARK)
 _DATE_MM, _DATE_TEXT_MM = 34.0, 1.6  # the line a date is written on, and the x-height of the words before it
+_MIN_START_MM, _START_PENS = 1.2, 1.7  # the width of a start dot, and the same in pens
 _START = dot_fragment([(0.0, 0.0)])
 _OVER_TOP_MM = 2.4  # so far the name may rise into the margin
 _NAME_HERE = "\0"  # no name has it
@@ -186,15 +187,17 @@ def fitting(setter: Typesetter, words: str, room_mm: float, size: float) -> floa
 
 
 def owner_line(setter: Typesetter, words: Wording, name: str, x: float, right: float, top: float, *,
-               dated: bool = True) -> tuple[Ink, ...]:
+               dated: bool = True, date: str = "page.date") -> tuple[Ink, ...]:
     """Return the line that says whose page this is, the name large in it, and at its right a line for the date.
+
+    ``date`` is what the child says before the date: what was done here.
 
     It takes some 8 mm below ``top``. A long name stands smaller, and where even so it leaves no room the date has none.
     """
     baseline = top + 6.5
     highest = -setter.text(name, NAME_MM).bounds()[1]  # two marks over a capital
     usual = NAME_MM * min(1.0, (baseline - top + _OVER_TOP_MM) / highest)
-    wrote = words.say("page.date")
+    wrote = words.say(date)
     date_x = right - _DATE_MM - setter.text_width(wrote, _DATE_TEXT_MM) - 2.0
     own = setter.text_width(words.say("page.owner", name="").strip(), 2.2) + 5.0
     size = fitting(setter, name, date_x - x - own - 4.0, usual)
@@ -211,6 +214,20 @@ def owner_line(setter: Typesetter, words: Wording, name: str, x: float, right: f
 def start_dot(x: float, y: float, width_mm: float) -> Ink:
     """Return the solid dot where the first stroke of a row begins."""
     return Ink(Style(width_mm, BLACK), (Piece(x, y, _START),))
+
+
+def name_start(setter: Typesetter, set_line: SetLine, x: float, baseline: float) -> Ink:
+    """Return the solid dot where the first stroke of a name whose leftmost centreline is at ``x`` begins.
+
+    A school's font does not tell where strokes begin: there the dot stands at ``x``, halfway up the small letters.
+    """
+    ruling = set_line.ruling
+    width = max(_MIN_START_MM, _START_PENS * pen_width_mm(ruling))
+    if not setter.knows_strokes:
+        return start_dot(x, baseline - ruling.x_height_mm / 2, width)
+    first = set_line.letters[0]
+    right, down = first.letter.strokes[0].start
+    return start_dot(x + first.x + right, baseline + down, width)
 
 
 def fold_line(width_mm: float, y: float) -> Furniture:

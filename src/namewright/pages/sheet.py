@@ -50,7 +50,6 @@ _CAPTION_BASE_MM = 3.9  # so low a caption keeps clear of a tail above it and of
 _AFTER_TILES_MM = 3.0
 _BESIDE_GAP_MM = 8.0
 _BEST_SIGN_MM = 7.0
-_MIN_START_MM, _START_PENS = 1.2, 1.7  # the width of a start dot, and the same in pens
 _CLEAR_MM = 8.0  # between a row and what stands beside it
 _PAIR = 0.8  # zones: two lines of two rows that are nearer read as one double line
 _MIN_WRITING = 1.25  # writing room beside a model, in widths of the name: a child's letters run wide
@@ -284,18 +283,9 @@ class SheetMaker:
         return blocks.ruled_row(line.text, form, self.ruling, self.x0, self.x1, baseline, inks)
 
     def _start(self, line: SetLine, baseline: float, x: float, *, traced: bool = False) -> Iterable[Ink]:
-        """Yield the solid dot where the first stroke of a name whose leftmost centreline is at ``x`` begins.
-
-        A school's font does not tell where strokes begin: there a row to write on has a dot at its left end, halfway up
-        the small letters, and a row to trace has none.
-        """
-        width = max(_MIN_START_MM, _START_PENS * self.pen)
-        if self.setter.knows_strokes:
-            first = line.letters[0]
-            right, down = first.letter.strokes[0].start
-            yield blocks.start_dot(x + first.x + right, baseline + down, width)
-        elif not traced:
-            yield blocks.start_dot(x, baseline - self.ruling.x_height_mm / 2, width)
+        """Yield the solid dot where a name begins; in a school's font a row to trace has none."""
+        if self.setter.knows_strokes or not traced:
+            yield blocks.name_start(self.setter, line, x, baseline)
 
     def _blank(self, line: SetLine, baseline: float) -> Iterable[Item]:
         yield self._row(line, Form.BLANK, baseline, ())

@@ -23,6 +23,7 @@ _TITLE_MM, _NAME_MM, _TEXT_MM = 2.4, 2.0, 1.5
 _LEADING = 2.9  # line step, in x-heights
 _INDENT_MM = 9.0
 _MAX_CODE_POINTS = 3  # of a run: enough to tell the script, and short enough to stand in a caption
+_OVER_PART_MM, _WITH_PART_MM = 3.0, 15.0  # white over the heading of a part, and what has to have room under it
 _COLUMN_MM = 46.0  # where sentences begin that stand beside their heading
 
 
@@ -30,13 +31,14 @@ _COLUMN_MM = 46.0  # where sentences begin that stand beside their heading
 class Entry:
     """A heading and its sentences, under it or ``beside`` it; an entry is not broken over two pages.
 
-    One without a heading is read as an entry of a list.
+    One without a heading is read as an entry of a list. A ``part`` heads the entries after it and stays with the first.
     """
 
     heading: str
     sentences: tuple[str, ...] = ()
     title: bool = False
     beside: bool = False
+    part: bool = False
 
 
 def summary_pages(setter: Typesetter, entries: Sequence[Entry], paper: Paper, *, binding: bool = False,
@@ -48,9 +50,10 @@ def summary_pages(setter: Typesetter, entries: Sequence[Entry], paper: Paper, *,
     for entry in entries:
         lines = tuple(_lines(setter, entry, sheet))
         height = sum(line.size_mm * _LEADING for line in lines if line.down)
-        if pages[-1] and y + height > sheet.foot:
+        if pages[-1] and y + height + (_WITH_PART_MM if entry.part else 0.0) > sheet.foot:
             pages.append([])
             y = sheet.top_mm
+        y += _OVER_PART_MM if entry.part and pages[-1] else 0.0
         inks: list[Ink] = []
         for line in lines:
             y += line.size_mm * _LEADING if line.down else 0.0
@@ -77,7 +80,7 @@ class _Line(NamedTuple):
 
 def _lines(setter: Typesetter, entry: Entry, sheet: Sheet) -> Iterator[_Line]:
     role = Role.TITLE if entry.title else Role.HEADING
-    size = _TITLE_MM if entry.title else _NAME_MM
+    size = _TITLE_MM if entry.title or entry.part else _NAME_MM
     heading = setter.wrapped(entry.heading, sheet.room_width, size) if entry.heading else ()
     for count, words in enumerate(heading):
         yield _Line(words, sheet.left_mm, size, True, role, count > 0)

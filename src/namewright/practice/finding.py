@@ -194,7 +194,7 @@ class _Supply:
     def between(self, rung: Rung, count: int, least: float, most: float) -> list[Other]:
         """Return up to so many names of a rung that are neither less nor more alike, from the least alike on.
 
-        Of names with another initial those are taken that are less alike than others, of the same initial the most alike.
+        Of names with another initial the less alike are taken, of the same initial the most alike.
         """
         fit = [one for one in self._mates(rung) if least <= self.alike(one) <= most]
         fit.sort(key=self.alike, reverse=rung is Rung.INITIAL)

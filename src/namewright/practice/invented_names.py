@@ -12,7 +12,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from functools import cache
 from importlib.resources import files
-from itertools import zip_longest
+from itertools import combinations, zip_longest
 from random import Random
 
 import unicodedata2
@@ -51,7 +51,7 @@ def with_initial(first: str, mates: Iterable[str], language: str | None, chance:
 
 def with_other_initials(avoided: str, length: int, mates: Iterable[str], language: str | None, chance: Random,
                         ) -> Iterator[str]:
-    """Yield invented names that begin with other letters than ``avoided``, most about so long, in an order of chance."""
+    """Yield invented names that begin with another letter, most about so long, in an order of chance, each once."""
     parts, onsets = _parts(models(mates, language)), [one for one in _ONSETS if not same_initial(one, avoided)]
     count = max(0, round((length - 3) / _SYLLABLE))
     yield from _once(_built(chance.choice(onsets), count, parts, chance) for _ in range(_TRIES))
@@ -129,9 +129,9 @@ def _ones(letters: Sequence[str], places: Iterable[int]) -> list[list[str]]:
 
 def _twos(letters: Sequence[str], places: Sequence[int]) -> Iterator[str]:
     """Yield names with letters exchanged in two of these places."""
-    yield from _in_turn([[_with(clusters(_with(letters, at, one)), behind, other) for one in _exchanges(letters, at)[:3]]
-                         for number, at in enumerate(places) for behind in places[number + 1:]
-                         for other in _exchanges(letters, behind)[:2]])
+    yield from _in_turn([
+        [_with(clusters(_with(letters, at, one)), behind, other) for one in _exchanges(letters, at)[:3]]
+        for at, behind in combinations(places, 2) for other in _exchanges(letters, behind)[:2]])
 
 
 def _hard_to_say(letters: Sequence[str], at: int) -> int:

@@ -25,7 +25,7 @@ from namewright.practice.finding import Finding, Shown
 
 _RING_MM = 9.0  # white beside a name, for a ring drawn by a young hand
 _MAX_ACROSS = 3
-_MAX_STEP_MM = 40.0  # from row to row: further apart they are no rows
+_MAX_STEP_MM = 46.0  # from row to row: further apart they are no rows
 _MAX_X_MM = 9.5
 _LARGE = 0.6  # of the size wished for: smaller than this, fewer names stand in a row
 _STEP = 3.0  # x-heights from row to row, at the least: tails and tall letters do not meet, and a ring has room
@@ -34,7 +34,7 @@ _STEP = 3.0  # x-heights from row to row, at the least: tails and tall letters d
 def find_page(setter: Typesetter, label: str, found: Finding, settings: SheetSettings) -> Page:
     """Return the page. Raises MissingLetters or DoesNotFit."""
     setter = setter.lettering(settings.letters)
-    frame = framed(setter, label, settings)
+    frame = framed(setter, label, settings, date="page.know.found_on")
     frame.caption("page.know.here", Task.SEE)
     _model(frame, found.name)
     frame.caption("page.know.find", Task.RING)
@@ -60,7 +60,7 @@ def _field(frame: Frame, found: Finding) -> None:
     names = list(dict.fromkeys(one.name for one in found.shown))
     across, ruling = _across(frame, found, names)
     rows = [(row, part.other_face) for part in found.parts for row in _rows(part.shown, across)]
-    step, room = _step(frame, found, across), _room(frame, across)
+    step, room = _step(frame, found, across), _room(frame, max(len(row) for row, _ in rows))
     chance = Random("".join(names))
     for row, in_other in rows:
         lines = [_in_other_face(one.name, ruling, room) if in_other else
@@ -87,8 +87,9 @@ def _across(frame: Frame, found: Finding, names: Sequence[str]) -> tuple[int, Ru
     wished = min(_MAX_X_MM, frame.settings.ruling.x_height_mm)
     for across in range(_MAX_ACROSS, 1, -1):
         tall = min(wished, _step(frame, found, across) / _STEP)
+        beside = max(len(row) for part in found.parts for row in _rows(part.shown, across))
         with suppress(DoesNotFit):
-            ruling = reading(frame.setter, names, tall, _room(frame, across), frame.spacing)
+            ruling = reading(frame.setter, names, tall, _room(frame, beside), frame.spacing)
             if ruling.x_height_mm >= _LARGE * wished:
                 return across, ruling
     tall = min(wished, _step(frame, found, 1) / _STEP)

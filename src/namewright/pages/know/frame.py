@@ -91,15 +91,19 @@ class Frame:
         return checked(Page(self.sheet.width_mm, self.sheet.height_mm, (*self.items, Furniture(bar)), outline))
 
 
-def framed(setter: Typesetter, label: str | None, settings: SheetSettings, *, turned: bool = False) -> Frame:
-    """Return an empty page for a child, or for nobody in particular. Raises TooWide for pens that do not suit."""
+def framed(setter: Typesetter, label: str | None, settings: SheetSettings, *, turned: bool = False,
+           date: str = "page.date") -> Frame:
+    """Return an empty page for a child, or for nobody in particular; ``date`` is what is said before its date.
+
+    Raises TooWide for pens that do not suit.
+    """
     check_pens(settings.ruling)
     sheet = sheet_of(settings.paper, landscape=settings.landscape or turned, binding=settings.binding)
     words = wording(settings.language)
     frame = Frame(setter, settings, words, sheet, sheet.top_mm)
     if label is not None:
         frame.gutter_mm = GUTTER_MM
-        frame.items += blocks.owner_line(setter, words, label, frame.left, frame.right, sheet.top_mm)
+        frame.items += blocks.owner_line(setter, words, label, frame.left, frame.right, sheet.top_mm, date=date)
         frame.y += HEADER_MM
     return frame
 

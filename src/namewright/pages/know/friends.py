@@ -1,51 +1,74 @@
-"""Friends' names: each to read, then to write, on the child's own lines.
+"""Friends' names: each to read, then to write, on the child's own lines, where a dot shows the place to begin.
 
-With more support the letters that the child's own name has, too, are black and the others grey. A right-hander writes
-beside the name where there is room, a left-hander under it, for the hand covers what is left of the pencil.
-Millimetres, y down. Whose names they are is ``practice.friends``.
+With more support letters that are written just so in the child's own name are black and the others grey. Where every
+name has room for it, each is written on a line of its own under the name; else a right-hander writes a short one
+beside it, and a left-hander under it, for the hand covers what is left of the pencil. Names are as many as one page
+holds. Millimetres, y down. Whose names they are is ``practice.friends``.
 """
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 from contextlib import suppress
+from dataclasses import dataclass
 
 from namewright.lines.fit import DoesNotFit
 from namewright.lines.forms import Form
 from namewright.lines.setting import SetLine, pen_width_mm
 from namewright.pages import blocks
 from namewright.pages.know.frame import HEADER_MM, LINE_MM, Frame, framed
-from namewright.pages.know.rows import Spread, blank, height_of, spread
-from namewright.pages.page import Page
+from namewright.pages.know.rows import Spread, height_of, spread
+from namewright.pages.page import Furniture, Page
 from namewright.pages.pictograms import Task
 from namewright.pages.sheet import SheetSettings
 from namewright.pages.typesetter import Typesetter
-from namewright.practice.weeks import letters_of
-from namewright.settings import Hand, Support
+from namewright.practice.friends import HELPED, is_shared
+from namewright.settings import Hand
 
 _BESIDE = 2.25  # names wide a row must be, for one to read and room to write another
+_BEFORE_MM = 8.0  # white between a name and the dot where the same is written beside it
 _MAX_AIR_MM = 14.0
 
 
-def friends_pages(setter: Typesetter, label: str, name: str, friends: Sequence[str], settings: SheetSettings,
-                  ) -> tuple[Page, ...]:
-    """Return the pages for a child with the names of its friends, at least one. Raises MissingLetters, DoesNotFit."""
+@dataclass(frozen=True, slots=True)
+class _Layout:
+    """Which names are written beside themselves, where that begins, and how high each stands."""
+
+    beside: tuple[bool, ...]
+    begin_x: float
+    heights: tuple[float, ...]
+
+
+def friends_page(setter: Typesetter, label: str, name: str, friends: Sequence[str], settings: SheetSettings) -> Page:
+    """Return the page for a child with names of its friends (``on_one_page``). Raises MissingLetters, DoesNotFit."""
     setter = setter.lettering(settings.letters)
     wide = [spread(setter, friend, settings) for friend in friends]
-    turned = any(one.turned for one in wide)
-    frame = framed(setter, label, settings, turned=turned)
-    helped = settings.support in (Support.FULL, Support.PARTIAL)
-    frame.caption("page.know.friends_shared" if helped else "page.know.friends", Task.LOOK)
-    heights = [_height(frame, one) for one in wide]
-    air = min(_MAX_AIR_MM, max(0.0, frame.room - sum(heights)) / len(heights))
-    pages: list[Page] = []
-    for one, height in zip(wide, heights, strict=True):
-        if height > frame.room:
-            pages.append(frame.page(None if pages else label))
-            frame = framed(setter, label, settings, turned=turned)
-        _friend(frame, one, letters_of(name) if helped else None)
+    frame, layout = _begun(setter, label, wide, settings)
+    air = min(_MAX_AIR_MM, max(0.0, frame.room - sum(layout.heights)) / len(layout.heights))
+    for one, beside in zip(wide, layout.beside, strict=True):
+        _friend(frame, one, name if settings.support in HELPED else None, layout.begin_x if beside else None)
         frame.y += air
-    return (*pages, frame.page(None if pages else label))
+    return frame.page(label)
+
+
+def on_one_page(setter: Typesetter, friends: Sequence[str], settings: SheetSettings) -> tuple[str, ...]:
+    """Return those of a child's friends, the first of them at the least, whose names one page holds."""
+    setter = setter.lettering(settings.letters)
+    wide = {friend: spread(setter, friend, settings) for friend in friends}
+    if not wide[friends[0]].turned:  # one long name would turn the page for all
+        wide = {friend: one for friend, one in wide.items() if not one.turned}
+    while len(wide) > 1:
+        frame, layout = _begun(setter, friends[0], list(wide.values()), settings)
+        if sum(layout.heights) <= frame.room:
+            break
+        wide.popitem()
+    return tuple(wide)
+
+
+def _begun(setter: Typesetter, label: str, wide: Sequence[Spread], settings: SheetSettings) -> tuple[Frame, _Layout]:
+    frame = framed(setter, label, settings, turned=any(one.turned for one in wide))
+    frame.caption("page.know.friends_shared" if settings.support in HELPED else "page.know.friends", Task.LOOK)
+    return frame, _layout(frame, wide)
 
 
 def has_room(setter: Typesetter, name: str, settings: SheetSettings) -> bool:
@@ -58,28 +81,40 @@ def has_room(setter: Typesetter, name: str, settings: SheetSettings) -> bool:
     return False
 
 
-def _height(frame: Frame, one: Spread) -> float:
-    return height_of(frame, one.lines) * (1 if _is_beside(frame, one) else 2)
+def _layout(frame: Frame, wide: Sequence[Spread]) -> _Layout:
+    """Return how the names stand: all over their own lines where that has room, else short ones beside them."""
+    rows = [height_of(frame, one.lines) for one in wide]
+    below = frame.settings.hand is not Hand.RIGHT or 2 * sum(rows) <= frame.room
+    beside = [not below and _is_short(frame, one) for one in wide]
+    widest = max((one.lines[0].width_mm for one, aside in zip(wide, beside, strict=True) if aside), default=0.0)
+    begin = max(frame.left + widest + _BEFORE_MM, (frame.left + frame.right) / 2)
+    return _Layout(tuple(beside), begin, tuple(row if aside else 2 * row
+                                               for row, aside in zip(rows, beside, strict=True)))
 
 
-def _is_beside(frame: Frame, one: Spread) -> bool:
-    return (frame.settings.hand is Hand.RIGHT and len(one.lines) == 1
-            and _BESIDE * one.lines[0].width_mm <= frame.right - frame.left)
+def _is_short(frame: Frame, one: Spread) -> bool:
+    return len(one.lines) == 1 and _BESIDE * one.lines[0].width_mm + _BEFORE_MM <= frame.right - frame.left
 
 
-def _friend(frame: Frame, one: Spread, own: frozenset[str] | None) -> None:
+def _friend(frame: Frame, one: Spread, own: str | None, beside_x: float | None) -> None:
+    """Set a friend's name and where it is written: from ``beside_x`` on in its own row, else on rows under it."""
     space = blocks.row_space(frame.settings.ruling, one.lines)
+    x = frame.left + pen_width_mm(frame.settings.ruling) / 2
     for line in one.lines:
-        baseline, x = frame.y + space.rise_mm, frame.left + pen_width_mm(line.ruling) / 2
+        baseline = frame.y + space.rise_mm
         inks = blocks.letters_at(frame.setter, line, _forms(line, own), x, baseline)
         frame.items.append(frame.row(line, Form.SOLID, baseline, inks))
+        if beside_x is not None:
+            frame.items.append(Furniture((blocks.name_start(frame.setter, line, beside_x, baseline),)))
         frame.y += space.height_mm
-    if not _is_beside(frame, one):
-        blank(frame, one.lines)
+    for line in one.lines if beside_x is None else ():
+        baseline = frame.y + space.rise_mm
+        frame.items.append(frame.row(line, Form.BLANK, baseline, (blocks.name_start(frame.setter, line, x, baseline),)))
+        frame.y += space.height_mm
 
 
-def _forms(line: SetLine, own: frozenset[str] | None) -> Form | list[Form]:
+def _forms(line: SetLine, own: str | None) -> Form | list[Form]:
     """Return black for letters of the own name and grey for others; black for all without an ``own`` name."""
     if own is None:
         return Form.SOLID
-    return [Form.SOLID if letters_of(one.letter.cluster) <= own else Form.FAINT for one in line.letters]
+    return [Form.SOLID if is_shared(one.letter.cluster, own) else Form.FAINT for one in line.letters]

@@ -43,7 +43,7 @@ def missing_pages(setter: Typesetter, label: str, rows: Sequence[GapRow], settin
         if height > frame.room:
             pages.append(frame.page(None if pages else label))
             frame = framed(setter, label, settings, turned=wide.turned)
-        if gaps.is_blank:
+        if gaps.is_line:
             blank(frame, wide.lines)
         else:
             with_gaps(frame, wide.lines, gaps, boxed=helped)

@@ -118,7 +118,7 @@ def _gap_row(frame: Frame, one: SetLine, places: range, gaps: GapRow, baseline: 
         elif at in gaps.marks:
             bare = SetLine(cluster, ruling, (replace(placed, letter=without_its_marks(placed.letter)[0]),), one.bounds)
             inks += frame.setter.inker(ruling).ink(bare, Form.SOLID, x, baseline)
-            inks.append(_box(mark_box(placed.letter), placed.x + x, baseline))
+            inks += (_box(box, placed.x + x, baseline) for box in mark_boxes(placed.letter))
         else:
             line_of_one = SetLine(cluster, ruling, (placed,), placed.letter.bounds)
             inks += frame.setter.inker(ruling).ink(line_of_one, Form.SOLID, x, baseline)
@@ -158,11 +158,23 @@ def without_its_marks(letter: InkLetter) -> tuple[InkLetter, tuple[Stroke, ...]]
     return bare, letter.strokes[kept:]
 
 
-def mark_box(letter: InkLetter) -> boxes.Box:
-    """Return the box for a letter's marks: about the letter's middle where they stand clear over or under it."""
+def mark_boxes(letter: InkLetter) -> tuple[boxes.Box, ...]:
+    """Return the boxes for a letter's marks, one for those over it, one for those under it and one for those beside it.
+
+    What stands clear over or under the letter has its box about the letter's middle.
+    """
     bare, lost = without_its_marks(letter)
-    x0, y0, x1, y1 = boxes.grown(boxes.joined([stroke.bounds() for stroke in lost]), _BESIDE_MM)
-    left, top, right, bottom = boxes.joined([stroke.bounds() for stroke in bare.strokes])
+    own = boxes.joined([stroke.bounds() for stroke in bare.strokes])
+    places: dict[int, list[boxes.Box]] = {}
+    for stroke in lost:
+        _, y0, _, y1 = bounds = stroke.bounds()
+        places.setdefault((y0 + y1 > 2 * own[3]) - (y0 + y1 < 2 * own[1]), []).append(bounds)
+    return tuple(_mark_box(boxes.grown(boxes.joined(these), _BESIDE_MM), own) for these in places.values())
+
+
+def _mark_box(box: boxes.Box, own: boxes.Box) -> boxes.Box:
+    x0, y0, x1, y1 = box
+    left, top, right, bottom = own
     if y1 - _BESIDE_MM <= top or y0 + _BESIDE_MM >= bottom:
         middle = (left + right) / 2
         half = max(middle - x0, x1 - middle)
