@@ -35,6 +35,7 @@ def add(commands: Commands) -> None:
     parser.add_argument("--shuffle", type=int, default=0, metavar=place("number"), help=explained("know.shuffle"))
     parser.add_argument("--at-once", type=int, default=AT_ONCE, metavar=place("number"),
                         help=explained("know.at_once", usual=str(AT_ONCE)))
+    parser.add_argument("--week", action="store_true", help=explained("know.week"))
     parser.add_argument("--tile", choices=["25", "38"], default="25", metavar=place("mm"),
                         help=explained("tiles.tile", usual="25"))
     line_options(parser)
@@ -52,7 +53,7 @@ def _run(options: argparse.Namespace) -> int:
     if options.at_once < 1:
         raise Refusal("command.problem.at_once", count=options.at_once)
     with asked_for_class(options, *kinds, grouped=Kind.FRIENDS in kinds, notes=True) as asked:
-        request = replace(asked.request, shuffle=options.shuffle, at_once=options.at_once,
+        request = replace(asked.request, shuffle=options.shuffle, at_once=options.at_once, sign_in_week=options.week,
                           tile_mm=LARGE_TILE_MM if options.tile == "38" else TILE_MM)
         setter, language = typesetter_of(options), request.settings.language
         making = Making(request, setter, account_in(setter))

@@ -60,9 +60,9 @@ class Knowing:
 
                 return (find_page(self.setter, label, self._found(one), holds),)
             case Kind.LETTERS:
-                from namewright.pages.know.letters import letters_page
+                from namewright.pages.know.letters import letters_pages
 
-                return (letters_page(self.setter, label, self._hunt(one), holds),)
+                return letters_pages(self.setter, label, self._hunt(one), holds)
             case Kind.MISSING:
                 from namewright.pages.know.missing import missing_pages
 
@@ -84,10 +84,10 @@ class Knowing:
         """Return True where a child has room on the class's pages of a kind. Raises as ``pages`` does."""
         name, holds = self._name(one), self.request.settings_of(one)
         if kind is Kind.SIGNIN:
-            from namewright.pages.know.signin import row_height
+            from namewright.pages.know.signin import cell_of
 
             check_pens(holds.ruling)
-            return row_height(self.setter, self._signer(one), self.request.settings) > 0.0
+            return cell_of(self.setter, self._signer(one), self.request.settings).height_mm > 0.0
         if kind is Kind.CHANT:
             from namewright.pages.know.chant import named
 
@@ -99,8 +99,10 @@ class Knowing:
         settings = self.request.settings
         if kind is Kind.SIGNIN:
             from namewright.pages.know.signin import sign_in_pages
+            from namewright.pages.know.week_list import week_pages
 
-            return sign_in_pages(self.setter, [self._signer(one) for one in members], settings)
+            made = week_pages if self.request.sign_in_week else sign_in_pages
+            return made(self.setter, [self._signer(one) for one in members], settings)
         if kind is Kind.CHANT:
             from namewright.pages.know.chant import chant_pages
 
@@ -210,8 +212,11 @@ class Knowing:
                         not_standing(name, one.notes), marks=self.setter.knows_strokes)
 
     def _orders(self, one: Member) -> tuple[Letters, ...]:
-        count = ORDERS[self.request.settings_of(one).support]
-        return mixed(self._name(one), self._seed(Kind.MIXED, one), count)
+        from namewright.pages.know.mixed import on_one_page
+
+        name, holds = self._name(one), self.request.settings_of(one)
+        orders = mixed(name, self._seed(Kind.MIXED, one), ORDERS[holds.support])
+        return on_one_page(self.setter, name, orders, holds)
 
     def _hunt(self, one: Member) -> Hunt:
         name = self._name(one)

@@ -88,7 +88,8 @@ class Request:
     its size unless cards ``fill`` sheets. ``weeks`` are those of the plan, ``a_week`` the letters in each, ``taught``
     the letters of earlier weeks, the last week last. ``tile_mm`` is the side of a tile. Another ``shuffle`` brings
     the same names and letters in other places of the pages to know a name by; ``at_once`` children build from the
-    class's loose tiles. ``words`` shows what was noted in words on the page for a talk.
+    class's loose tiles; with ``sign_in_week`` the list to sign in on is for a week, else for a day. ``words`` shows
+    what was noted in words on the page for a talk.
     ``monday`` is that of the week that the plan is for, None where it is of any week.
     """
 
@@ -107,6 +108,7 @@ class Request:
     monday: date | None = None
     shuffle: int = 0
     at_once: int = AT_ONCE
+    sign_in_week: bool = False
 
     @property
     def settings(self) -> SheetSettings:

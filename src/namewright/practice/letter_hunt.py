@@ -21,9 +21,12 @@ from namewright.settings import Support
 
 HITS, OTHERS = 3, 4  # of each row
 MAX_ROWS, MAX_PAIRS = 12, 6
+_ENOUGH, _MOST_TIMES = 4, 3  # rows: a name of fewer letters has each of them again, among others more alike
+_ONE_SHAPE = frozenset("COSVWXZ")  # capitals that are the small letter drawn larger
 _NEAR: Mapping[Support, int] = MappingProxyType({
     Support.FULL: 0, Support.PARTIAL: 1, Support.LIGHT: 2, Support.INDEPENDENT: 4})
-"""How many of the others in a row look like the letter, by level of support; a rule of ours."""
+"""How many of the others in a row look like the letter, by level of support, one more each time that it comes again; a
+rule of ours."""
 _SMALL = "abcdefghijklmnopqrstuvwxyz"
 _MARKS = "\u0301\u0300\u0302\u0308\u0303"
 
@@ -52,23 +55,32 @@ class Hunt:
     @property
     def letters(self) -> tuple[str, ...]:
         """Return the letters that have a row."""
-        return tuple(row.letter for row in self.rows)
+        return tuple(dict.fromkeys(row.letter for row in self.rows))
 
 
 def letter_hunt(name: str, support: Support, seed: str, weak: Collection[str] = ()) -> Hunt:
     """Return the page of a name (NFC, with a letter in it); of a very long name those letters come first that are weak.
 
-    Digits have a row like letters, and no small form.
+    Digits have a row like letters, and no small form. A capital that is its small letter drawn larger is no riddle: it
+    is matched only where the name has too few others.
     """
     chance = Random(seed)
     different = list(dict.fromkeys(written_signs(name)))
     kept = sorted(different, key=lambda letter: letter not in weak)[:MAX_ROWS]
-    rows = tuple(_row(letter, _NEAR[support], chance) for letter in different if letter in kept)
-    capitals = [capital for letter in different if (capital := _capital(letter))]
-    pairs = list(dict.fromkeys(capitals))[:MAX_PAIRS]
+    times = min(_MOST_TIMES, max(1, -(-_ENOUGH // len(kept))))
+    first = min(_NEAR[support], OTHERS - times + 1)
+    rows = tuple(_row(letter, first + more, chance) for more in range(times) for letter in different if letter in kept)
+    pairs = _pairs(different)
     if len(pairs) < 2:
         return Hunt(rows, (), ())
     return Hunt(rows, tuple(pairs), tuple(_elsewhere([one.lower() for one in pairs], chance)))
+
+
+def _pairs(letters: Sequence[str]) -> list[str]:
+    """Return the capitals to match with small letters: those of another shape, all where fewer than two are."""
+    capitals = list(dict.fromkeys(capital for letter in letters if (capital := _capital(letter))))
+    riddles = [one for one in capitals if base_letter(one) not in _ONE_SHAPE]
+    return (riddles if len(riddles) > 1 else capitals)[:MAX_PAIRS]
 
 
 def _row(letter: str, near: int, chance: Random) -> HuntRow:

@@ -17,36 +17,49 @@ from namewright.pages.page import Page
 from namewright.pages.pictograms import Task
 from namewright.pages.sheet import SheetSettings
 from namewright.pages.typesetter import Typesetter
-from namewright.practice.letter_hunt import Hunt
+from namewright.practice.letter_hunt import Hunt, HuntRow
 
 _MATCH_MM = 60.0  # what capitals and small letters take, their caption counted
-_MAX_STEP_MM, _MAX_X_MM = 32.0, 9.0
+_MAX_STEP_MM, _MAX_X_MM = 36.0, 9.0
+_MAX_ROWS = 7  # of a page
 _MATCH_X_MM = 6.0
 _STEP = 3.0  # x-heights from row to row
 _AIR_MM = 2.0  # between the caption and the first ring
 _RING = Style(0.7, DARK)
 
 
-def letters_page(setter: Typesetter, label: str, hunt: Hunt, settings: SheetSettings) -> Page:
-    """Return the page. Raises MissingLetters."""
+def letters_pages(setter: Typesetter, label: str, hunt: Hunt, settings: SheetSettings) -> tuple[Page, ...]:
+    """Return the pages, two where rows are many. Raises MissingLetters."""
     setter = setter.lettering(settings.letters)
-    frame = framed(setter, label, settings)
-    frame.caption("page.know.letters", Task.RING)
-    frame.y += _AIR_MM
-    room = frame.room - (_MATCH_MM if hunt.capitals else 0.0)
-    step = min(_MAX_STEP_MM, room / len(hunt.rows))
-    ruling = print_ruling(min(_MAX_X_MM, settings.ruling.x_height_mm, step / _STEP))
-    for row in hunt.rows:
+    half = -(-len(hunt.rows) // 2)
+    parts = [hunt.rows] if len(hunt.rows) <= _MAX_ROWS else [hunt.rows[:half], hunt.rows[half:]]
+    pages: list[Page] = []
+    for number, rows in enumerate(parts, start=1):
+        frame = framed(setter, label, settings, date="page.know.letters_on")
+        frame.caption("page.know.letters", Task.RING)
+        frame.y += _AIR_MM
+        match = bool(hunt.capitals) and number == len(parts)
+        ruling = _rows(frame, rows, frame.room - (_MATCH_MM if match else 0.0))
+        if match:
+            _match(frame, hunt, ruling)
+        pages.append(frame.page(None if pages else label))
+    return tuple(pages)
+
+
+def _rows(frame: Frame, rows: Sequence[HuntRow], room: float) -> Ruling:
+    """Set a row a letter, the letter ringed at its head, and return on what it stands."""
+    step = min(_MAX_STEP_MM, room / len(rows))
+    ruling = print_ruling(min(_MAX_X_MM, frame.settings.ruling.x_height_mm, step / _STEP))
+    for row in rows:
         baseline = frame.y + 0.5 * step + 0.6 * ruling.x_height_mm
         share = (frame.right - frame.left) / (len(row.shown) + 1.6)
         letters_in(frame, [row.letter], ruling, [frame.left + 0.5 * share], baseline)
-        frame.items.append(_ring(frame, row.letter, ruling, frame.left + 0.5 * share, baseline, min(step, share + 3.0)))
+        most = min(0.94 * step, share + 3.0)
+        frame.items.append(_ring(frame, row.letter, ruling, frame.left + 0.5 * share, baseline, most))
         letters_in(frame, row.shown, ruling, [frame.left + share * (at + 2.1) for at in range(len(row.shown))],
                    baseline)
         frame.y += step
-    if hunt.capitals:
-        _match(frame, hunt, ruling)
-    return frame.page(label)
+    return ruling
 
 
 def _ring(frame: Frame, letter: str, ruling: Ruling, x: float, baseline: float, most: float) -> Ink:

@@ -8,6 +8,7 @@ Millimetres, y down.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from itertools import accumulate
 
 from namewright.lines.ruling import Ruling, print_ruling
@@ -22,12 +23,16 @@ from namewright.pages.pictograms import Task
 from namewright.pages.sheet import SheetSettings
 from namewright.pages.tile_sheet import tiles_at
 from namewright.pages.typesetter import Typesetter
+from namewright.practice.mixing import Letters
 from namewright.settings import Support
 
 Orders = Sequence[Sequence[str]]
 _LOOSE = 0.8  # of the x-height: loose letters are read and not written on
 _APART, _MIN_APART = 1.4, 0.5  # x-heights between two loose letters
 _MAX_AIR_MM = 12.0
+_CUT = frozenset({Support.FULL, Support.PARTIAL})  # where the letters are tiles
+_CAPTION_MM, _MEMORY_AIR_MM = 8.0, 4.0
+_MOST_MEMORY = 3
 
 
 def mixed_pages(setter: Typesetter, label: str, name: str, orders: Orders, settings: SheetSettings,
@@ -35,14 +40,34 @@ def mixed_pages(setter: Typesetter, label: str, name: str, orders: Orders, setti
     """Return the pages for a name and the orders of its letters. Raises MissingLetters, DoesNotFit."""
     setter = setter.lettering(settings.letters)
     wide = spread(setter, name, settings)
-    frame = framed(setter, label, settings, turned=wide.turned)
+    frame = _begun(setter, label, wide, settings)
+    if settings.support in _CUT:
+        return _to_cut(frame, label, name, orders[0], wide)
+    return _to_write(frame, label, orders, wide)
+
+
+def on_one_page(setter: Typesetter, name: str, orders: Sequence[Letters], settings: SheetSettings,
+                ) -> tuple[Letters, ...]:
+    """Return those orders of a name's letters, the first at the least, for which one page has room."""
+    setter = setter.lettering(settings.letters)
+    wide = spread(setter, name, settings)
+    if settings.support in _CUT:
+        return tuple(orders[:1])
+    frame = _begun(setter, name, wide, settings)
+    return tuple(orders[:max(1, int(frame.room // _loose_row(frame, orders, wide).height_mm))])
+
+
+def _begun(setter: Typesetter, label: str, wide: Spread, settings: SheetSettings) -> Frame:
+    """Return the page with the name at its head, to be folded away where the letters are written and not laid."""
+    cut = settings.support in _CUT
+    frame = framed(setter, label, settings, turned=wide.turned, date="page.know.built_on" if cut else "page.date")
     height_of(frame, wide.lines)
     frame.caption("page.know.here", Task.SEE)
     solid(frame, wide.lines)
-    if settings.support in (Support.FULL, Support.PARTIAL):
-        return _to_cut(frame, label, name, orders[0], wide)
-    fold(frame)
-    return _to_write(frame, label, orders, wide)
+    if not cut:
+        fold(frame)
+        frame.caption("page.know.mixed", Task.ALONE)
+    return frame
 
 
 # --- tiles to cut -------------------------------------------------------------------------------------
@@ -61,9 +86,10 @@ def _to_cut(frame: Frame, label: str, name: str, order: Sequence[str], wide: Spr
     frame.items += blocks.tile_boxes(frame.setter, boxes, x, frame.y, hint=settings.support is Support.FULL)
     frame.y += boxes.height_mm + 4.0
     height = height_of(frame, wide.lines)
-    if frame.room >= 8.0 + height + needed:
-        frame.caption("page.know.mixed_then", Task.ALONE)
+    if frame.room >= _CAPTION_MM + height + needed:
+        frame.caption("page.know.mixed_then", Task.PENCIL)
         blank(frame, wide.lines)
+    _from_memory(frame, wide, height, needed)
     if needed > frame.room:
         return (frame.page(label), *_tiles_alone(frame, label, order, tiles, wide))
     frame.y += frame.room - needed
@@ -71,8 +97,17 @@ def _to_cut(frame: Frame, label: str, name: str, order: Sequence[str], wide: Spr
     return (frame.page(label),)
 
 
+def _from_memory(frame: Frame, wide: Spread, height: float, kept_mm: float = 0.0) -> None:
+    """Give what is left of a page, but for ``kept_mm``, to rows to write the name from memory, a few at the most."""
+    if frame.room >= _CAPTION_MM + _MEMORY_AIR_MM + height + kept_mm:
+        frame.y += _MEMORY_AIR_MM
+        frame.caption("page.memory", Task.ALONE)
+        for _ in range(min(_MOST_MEMORY, int((frame.room - kept_mm) // height))):
+            blank(frame, wide.lines)
+
+
 def _tiles_alone(before: Frame, label: str, order: Sequence[str], tiles: Orders, wide: Spread) -> tuple[Page, ...]:
-    frame = framed(before.setter, label, before.settings, turned=wide.turned)
+    frame = framed(before.setter, label, before.settings, turned=wide.turned, date="page.know.built_on")
     _tiles(frame, tiles)
     return (frame.page(None),)
 
@@ -103,23 +138,37 @@ def _tiles(frame: Frame, tiles: Orders) -> None:
 # --- letters to write ---------------------------------------------------------------------------------
 
 
-def _to_write(frame: Frame, label: str, orders: Orders, wide: Spread) -> tuple[Page, ...]:
-    """Set each order on a line of its own, with a row to write the name on under it."""
-    frame.caption("page.know.mixed", Task.ALONE)
-    loose = _loose_ruling(frame, orders[0])
-    letters = [frame.setter.ruled(loose).line(letter) for letter in orders[0]]
+@dataclass(frozen=True, slots=True)
+class _LooseRow:
+    """How high loose letters stand over and under their line, and with the row to write on; on which unseen ruling."""
+
+    ruling: Ruling
+    rise_mm: float
+    drop_mm: float
+    height_mm: float
+
+
+def _loose_row(frame: Frame, orders: Orders, wide: Spread) -> _LooseRow:
+    ruling = _loose_ruling(frame, orders[0])
+    letters = [frame.setter.ruled(ruling).line(letter) for letter in orders[0]]
     rise, drop = max(one.rise_mm for one in letters) + 1.0, max(one.drop_mm for one in letters) + 5.0
-    height = rise + drop + height_of(frame, wide.lines)
-    pages: list[Page] = []
-    air = min(_MAX_AIR_MM, max(0.0, frame.room - len(orders) * height) / len(orders))
+    return _LooseRow(ruling, rise, drop, rise + drop + height_of(frame, wide.lines))
+
+
+def _to_write(frame: Frame, label: str, orders: Orders, wide: Spread) -> tuple[Page, ...]:
+    """Set each order on a line of its own, with a row to write the name on under it; one that is tall stands alone."""
+    row, pages = _loose_row(frame, orders, wide), []
+    if row.height_mm > frame.room:
+        pages.append(frame.page(label))
+        frame = framed(frame.setter, label, frame.settings, turned=wide.turned)
+    air = min(_MAX_AIR_MM, max(0.0, frame.room - len(orders) * row.height_mm) / len(orders))
     for order in orders:
-        if height > frame.room:
-            pages.append(frame.page(None if pages else label))
-            frame = framed(frame.setter, label, frame.settings, turned=wide.turned)
-        _loose(frame, order, loose, frame.y + rise)
-        frame.y += rise + drop
+        _loose(frame, order, row.ruling, frame.y + row.rise_mm)
+        frame.y += row.rise_mm + row.drop_mm
         blank(frame, wide.lines)
         frame.y += air
+    if not pages:
+        _from_memory(frame, wide, height_of(frame, wide.lines))
     return (*pages, frame.page(None if pages else label))
 
 

@@ -1,21 +1,23 @@
-"""Sign in: every child's name and a line to write it on, each as high as the child's own lines, for one day.
+"""Sign in: every child's name and lines to write it on, each as high as the child's own, for a day or for a week.
 
-Beside each name is a spot for a picture of one's choice, and at the end stand rows for children who come later. How
-much of the name is given follows the child's level of support: dots, the first letter, nothing. Millimetres, y down.
+For a day names stand in two columns, wide ones across both; beside each is a spot for a picture of one's choice. For a
+week (``week_list``) each name has five places. At the end there is room for children who come later. How much of a
+name is given follows the child's level of support: dots, the first letter, nothing. Millimetres, y down.
 """
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from namewright.letters.strokes import parse_stroke
 from namewright.lines.forms import Form
 from namewright.lines.ink import RULE, Ink, Piece, Style, line, stroke_fragment
+from namewright.lines.ruling import Ruling
 from namewright.lines.setting import SetLine, pen_width_mm
 from namewright.pages import blocks
 from namewright.pages.know.frame import Frame, framed, name_at, reading
-from namewright.pages.page import Furniture, Page
+from namewright.pages.page import Furniture, Item, Page
 from namewright.pages.paging import TooTall
 from namewright.pages.paper import sheet_of
 from namewright.pages.pictograms import Task
@@ -23,13 +25,15 @@ from namewright.pages.sheet import SheetSettings
 from namewright.pages.typesetter import Typesetter
 from namewright.settings import Support
 
-_SPOT_MM = 15.0
-_NAME_MM = 56.0  # the column of names
-_NAME_X_MM = 4.5
-_NOTE_MM = 12.0  # what the adult's count takes at the foot
-_AFTER_MM = 4.0  # between two rows
+SPOT_MM = 13.0
+BESIDE_MM = 3.0  # white between a spot or a name and the line
+NAME_X_MM = 4.0
+_COLUMNS, _GUTTER_MM = 2, 6.0
+_UNDER_MM = 4.4  # from the baseline of a name to the top line under it
+_AFTER_MM, _MAX_AIR_MM = 2.0, 5.0  # between two rows, and what may be added where a page has room
 _MAX_ROW_MM = 120.0
-LATE = 2  # rows for names that are not in the list yet
+NOTE_X_MM = 1.6
+LATE = 2  # places for names that are not in the list yet, at the least
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,100 +45,166 @@ class Signer:
     settings: SheetSettings
 
 
+@dataclass(frozen=True, slots=True)
+class Cell:
+    """A child's place on the page, or nobody's yet: its line as it is set, and the name over it to read."""
+
+    one: Signer | None
+    ruling: Ruling
+    line: SetLine | None
+    named: SetLine | None
+
+    @property
+    def named_rise_mm(self) -> float:
+        """Return how far down the baseline of the name stands that is to be read."""
+        return max(2 * NAME_X_MM, self.named.rise_mm if self.named else 0.0)
+
+    @property
+    def rise_mm(self) -> float:
+        """Return how far over its baseline the line to write on reaches."""
+        return max(self.ruling.line_height_mm, self.line.rise_mm if self.line else 0.0)
+
+    @property
+    def drop_mm(self) -> float:
+        """Return how far under its baseline the line to write on reaches."""
+        return max(self.ruling.descender_mm, self.line.drop_mm if self.line else 0.0)
+
+    @property
+    def height_mm(self) -> float:
+        """Return the height of it all."""
+        return self.named_rise_mm + _UNDER_MM + self.rise_mm + self.drop_mm + _AFTER_MM
+
+
 def sign_in_pages(setter: Typesetter, signers: Sequence[Signer], settings: SheetSettings) -> tuple[Page, ...]:
     """Return the pages for a class; ``settings`` are those of everyone. Raises DoesNotFit, MissingLetters."""
+    rows = list(_packed([cell_of(setter, one, settings) for one in signers], settings))
+    heights = [max(cell.height_mm for cell in row) for row in rows]
+    room = _begun(setter, settings, len(signers)).room
     pages: list[Page] = []
-    frame = _begun(setter, settings)
-    outline = frame.words.say("page.know.signin_outline")
-    rows: list[Signer | None] = [*signers, *[None] * LATE]
-    for one in rows:
-        height = row_height(setter, one, settings)
-        if height > frame.room - _NOTE_MM:
-            pages.append(frame.page(None if pages else outline))
-            frame = _begun(setter, settings)
-        _row(frame, one, height)
-    frame.y += frame.room - _NOTE_MM
-    frame.note(frame.words.say("page.know.signin_count", count=len(signers)))
-    return (*pages, frame.page(None if pages else outline))
+    for start, end in _parts(heights, room):
+        frame = _begun(setter, settings, None if pages else len(signers))
+        air = min(_MAX_AIR_MM, max(0.0, (frame.room - sum(heights[start:end])) / (end - start)))
+        for row, height in zip(rows[start:end], heights[start:end], strict=True):
+            for column, cell in enumerate(row):
+                frame.items += _cell(frame, cell, frame.left + column * (_width(settings) + _GUTTER_MM),
+                                     frame.right if _is_wide(cell, settings) else None)
+            frame.y += height + air
+        pages.append(frame.page(None if pages else frame.words.say("page.know.signin_outline")))
+    return tuple(pages)
 
 
-def _begun(setter: Typesetter, settings: SheetSettings) -> Frame:
+def _begun(setter: Typesetter, settings: SheetSettings, count: int | None) -> Frame:
+    """Return an empty page; the first has the date, the count and a word for the adult at its head."""
     frame = framed(setter, None, settings)
+    if count is not None:
+        frame.note(frame.words.say("page.know.signin_count", count=count), NOTE_X_MM)
+        frame.y += 2.0
     frame.caption("page.know.signin", Task.ALONE)
-    frame.y += 2.0
+    frame.y += 1.0
     return frame
 
 
-def row_height(setter: Typesetter, one: Signer | None, settings: SheetSettings) -> float:
-    """Return the height of a child's row. Raises MissingLetters, and DoesNotFit where even the name has no room."""
-    if one is None:
-        return max(_SPOT_MM, settings.ruling.line_height_mm + settings.ruling.descender_mm) + _AFTER_MM
-    line = _line(setter, one)
-    space = blocks.row_space(one.settings.ruling, [line])
-    _named(setter, one, settings)
-    if line.width_mm > _write_room(settings) and space.height_mm + _SPOT_MM > _MAX_ROW_MM:
-        raise TooTall(one.name, space.height_mm + _SPOT_MM, _MAX_ROW_MM)
-    return max(_SPOT_MM, space.height_mm) + _AFTER_MM + (_SPOT_MM if line.width_mm > _write_room(settings) else 0.0)
+# --- who stands where ---------------------------------------------------------------------------------
 
 
-def _named(setter: Typesetter, one: Signer, settings: SheetSettings) -> SetLine:
-    """Set a name to read: in its column, or across the page where the line to write on has to stand below."""
-    setter = setter.lettering(one.settings.letters)
-    beside = _line(setter, one).width_mm <= _write_room(settings)
-    room = _NAME_MM if beside else _NAME_MM + _write_room(settings)
-    return setter.ruled(reading(setter, [one.called], _NAME_X_MM, room)).line(one.called)
+def cell_of(setter: Typesetter, one: Signer, settings: SheetSettings) -> Cell:
+    """Return a child's place. Raises MissingLetters, and DoesNotFit where the name cannot be read or written there."""
+    setter, own = setter.lettering(one.settings.letters), one.settings
+    line_ = setter.ruled(own.ruling, own.tuning.letter_spacing or 0.0).line(one.name)
+    room = _width(settings, wide=line_.width_mm > _line_room(settings)) - SPOT_MM - BESIDE_MM
+    cell = Cell(one, own.ruling, line_, setter.ruled(reading(setter, [one.called], NAME_X_MM, room)).line(one.called))
+    if cell.height_mm > _MAX_ROW_MM:
+        raise TooTall(one.name, cell.height_mm, _MAX_ROW_MM)
+    return cell
 
 
-def _write_room(settings: SheetSettings) -> float:
-    """Return how wide the line beside a name is."""
-    sheet = sheet_of(settings.paper, landscape=settings.landscape, binding=settings.binding)
-    return sheet.room_width - _SPOT_MM - _NAME_MM - 8.0
+def _packed(cells: Sequence[Cell], settings: SheetSettings) -> Iterator[tuple[Cell, ...]]:
+    """Yield rows of the page: two names each, a wide one alone, in order but for one that waits for its neighbour."""
+    waiting: list[Cell] = []
+    for cell in (*cells, *[late(settings)] * LATE):
+        if _is_wide(cell, settings):
+            yield (cell,)
+            continue
+        waiting.append(cell)
+        if len(waiting) == _COLUMNS:
+            yield tuple(waiting)
+            waiting = []
+    if waiting:
+        yield (*waiting, late(settings))
 
 
-def _line(setter: Typesetter, one: Signer) -> SetLine:
-    ruled = setter.lettering(one.settings.letters).ruled(one.settings.ruling, one.settings.tuning.letter_spacing or 0.0)
-    return ruled.line(one.name)
+def late(settings: SheetSettings) -> Cell:
+    """Return the place of a child who is not in the list yet."""
+    return Cell(None, settings.ruling, None, None)
 
 
-def _row(frame: Frame, one: Signer | None, height: float) -> None:
-    ruling = (one.settings if one else frame.settings).ruling
-    lines = [_line(frame.setter, one)] if one else []
-    below = bool(lines) and lines[0].width_mm > _write_room(frame.settings)
-    baseline = frame.y + (0.6 * _SPOT_MM if below else blocks.row_space(ruling, lines).rise_mm)
-    x = frame.left + _SPOT_MM + 3.0
-    frame.items.append(_spot(frame.left + _SPOT_MM / 2, max(frame.y + _SPOT_MM / 2, baseline - ruling.x_height_mm)))
-    x1 = x + _NAME_MM + 3.0
-    if one is None:
-        frame.items.append(Furniture((Ink(Style(0.3, RULE), (line(x, baseline, x + _NAME_MM - 3.0, baseline),)),)))
-        frame.items.append(blocks.ruled_row("", Form.BLANK, ruling, x1, frame.right, baseline))
-    else:
-        setter = frame.setter.lettering(one.settings.letters)
-        frame.items.append(name_at(setter, _named(frame.setter, one, frame.settings), x, baseline))
-        if below:
-            _to_write(frame, setter, one, frame.left, frame.y + _SPOT_MM + blocks.row_space(ruling, lines).rise_mm)
-        else:
-            _to_write(frame, setter, one, x1, baseline)
-    frame.y += height
+def _parts(heights: Sequence[float], room: float) -> list[tuple[int, int]]:
+    """Cut rows into the fewest pages, about as many rows on each."""
+    fewest = _cut(heights, room, len(heights))
+    even = _cut(heights, room, -(-len(heights) // len(fewest)))
+    return even if len(even) == len(fewest) else fewest
+
+
+def _cut(heights: Sequence[float], room: float, most: int) -> list[tuple[int, int]]:
+    parts, start = [], 0
+    for end in range(1, len(heights) + 1):
+        if end == len(heights) or end - start == most or sum(heights[start:end + 1]) > room:
+            parts.append((start, end))
+            start = end
+    return parts
+
+
+def _width(settings: SheetSettings, *, wide: bool = False) -> float:
+    """Return how wide a column is, or all of them."""
+    whole = sheet_of(settings.paper, landscape=settings.landscape, binding=settings.binding).room_width
+    return whole if wide else (whole - _GUTTER_MM) / _COLUMNS
+
+
+def _line_room(settings: SheetSettings) -> float:
+    return _width(settings) - SPOT_MM - BESIDE_MM - 2.0
+
+
+def _is_wide(cell: Cell, settings: SheetSettings) -> bool:
+    return cell.line is not None and cell.line.width_mm > _line_room(settings)
+
+
+# --- what stands there --------------------------------------------------------------------------------
+
+
+def _cell(frame: Frame, cell: Cell, x: float, right: float | None) -> Iterator[Item]:
+    """Yield a child's spot, name and line; in its column, or up to ``right``."""
+    x1 = right or x + _width(frame.settings)
+    left, named_y = x + SPOT_MM + BESIDE_MM, frame.y + cell.named_rise_mm
+    baseline = named_y + _UNDER_MM + cell.rise_mm
+    yield _spot(x + SPOT_MM / 2, (named_y + baseline) / 2)
+    yield named(frame, cell, left, left + 0.6 * (x1 - left), named_y)
+    yield to_write(frame, cell, left, x1, baseline)
+
+
+def named(frame: Frame, cell: Cell, x: float, rule_end: float, baseline: float) -> Item:
+    """Return the name to read, or a rule to write one on for a child who comes later."""
+    if cell.one is None or cell.named is None:
+        return Furniture((Ink(Style(0.3, RULE), (line(x, baseline, rule_end, baseline),)),))
+    return name_at(frame.setter.lettering(cell.one.settings.letters), cell.named, x, baseline)
 
 
 def _spot(x: float, y: float) -> Ink:
     """Return the ring in which a child's picture or mark has room."""
-    radius = _SPOT_MM / 2 - 0.5
+    radius = SPOT_MM / 2 - 0.25
     circle = f"M{radius} 0A{radius} {radius} 0 1 1 {-radius} 0A{radius} {radius} 0 1 1 {radius} 0"
     return Ink(Style(0.3, RULE), (Piece(x, y, stroke_fragment([parse_stroke(circle)])),))
 
 
-def _to_write(frame: Frame, setter: Typesetter, one: Signer, x: float, baseline: float) -> None:
-    """Rule the child's line, with what is given of the name where it fits on it."""
-    set_line, ruling = _line(setter, one), one.settings.ruling
-    given = _given(one.settings.support, len(set_line.letters))
-    if given is None or set_line.width_mm > frame.right - x - 1.0:
-        frame.items.append(blocks.ruled_row("", Form.BLANK, ruling, x, frame.right, baseline))
-        return
+def to_write(frame: Frame, cell: Cell, x: float, right: float, baseline: float) -> Item:
+    """Return the child's line, with what is given of the name where it fits on it."""
+    given = _given(cell.one.settings.support, len(cell.line.letters)) if cell.one and cell.line else None
+    if cell.one is None or cell.line is None or given is None or cell.line.width_mm > right - x - 1.0:
+        return blocks.ruled_row("", Form.BLANK, cell.ruling, x, right, baseline)
+    setter = frame.setter.lettering(cell.one.settings.letters)
+    inks = blocks.letters_at(setter, cell.line, given, x + pen_width_mm(cell.ruling) / 2 + 1.0, baseline)
     form = Form.DOTTED if given[0] is Form.DOTTED else Form.SOLID
-    inks = blocks.letters_at(setter, set_line, given, x + pen_width_mm(ruling) / 2 + 1.0, baseline)
-    text = one.name if form is Form.DOTTED else set_line.letters[0].letter.cluster
-    frame.items.append(blocks.ruled_row(text, form, ruling, x, frame.right, baseline, inks))
+    text = cell.one.name if form is Form.DOTTED else cell.line.letters[0].letter.cluster
+    return blocks.ruled_row(text, form, cell.ruling, x, right, baseline, inks)
 
 
 def _given(support: Support, letters: int) -> list[Form] | None:
