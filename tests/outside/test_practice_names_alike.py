@@ -19,6 +19,7 @@ from PIL import Image, ImageDraw, ImageFont
 from scipy.stats import spearmanr
 from skimage.metrics import structural_similarity
 
+from namewright.practice.letter_hunt import ONE_SHAPE
 from namewright.practice.name_likeness import likeness, outline, parts_alike, zone_of
 
 FACE = Path("/usr/share/fonts/truetype/dejavu/DejaVuSans.ttf")
@@ -83,6 +84,27 @@ def test_likeness_goes_with_pictures_of_the_names() -> None:
 def test_zones_are_those_of_handwriting(letters: str, zone: str) -> None:
     """Tall letters, small ones and those with a tail, by any primer of handwriting; i counts without its dot."""
     assert {letter: str(zone_of(letter)) for letter in letters} == dict.fromkeys(letters, zone)
+
+
+@pytest.mark.skipif(not FACE.exists(), reason="needs Debian’s fonts-dejavu-core")
+def test_capitals_of_one_shape_are_those_that_a_picture_shows_so() -> None:
+    """Drawn to one size, C O S U V W X Z have a structural similarity to their small letters over that of all others."""
+    alike = {capital: shape_alike(capital, capital.lower()) for capital in "ABCDEFGHIJKLMNOPQRSTUVWXYZ"}
+    assert set(sorted(alike, key=alike.__getitem__)[-len(ONE_SHAPE):]) == ONE_SHAPE
+    assert min(alike[one] for one in ONE_SHAPE) > 0.75
+
+
+def shape_alike(one: str, other: str) -> float:
+    return float(structural_similarity(shape(one), shape(other)))
+
+
+def shape(letter: str) -> np.ndarray:
+    """Return a letter large in a square, whatever its size."""
+    picture = Image.new("L", (240, 240), 255)
+    ImageDraw.Draw(picture).text((60, 40), letter, font=ImageFont.truetype(str(FACE), 120), fill=0)
+    rows, columns = np.nonzero(np.asarray(picture) < 155)
+    box = (int(columns.min()), int(rows.min()), int(columns.max()) + 1, int(rows.max()) + 1)
+    return np.asarray(picture.crop(box).resize((32, 32)))
 
 
 def test_likeness_is_a_likeness() -> None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 import pypdfium2 as pdfium
 import pytest
@@ -13,18 +14,22 @@ from namewright.lines.ruling import print_ruling
 from namewright.making.account import NoFriends, NothingToWrite
 from namewright.making.choices import Choices
 from namewright.making.make import Making
-from namewright.making.request import TO_KNOW, Kind, Request, listed
-from namewright.pages.know.rows import mark_box, without_its_marks
+from namewright.making.request import KNOW_EACH, TO_KNOW, Kind, Request, listed
+from namewright.pages.know.rows import mark_boxes, without_its_marks
 from namewright.pages.know.signin import LATE
-from namewright.pages.page import Row
+from namewright.pages.know.week_list import DAYS
+from namewright.pages.page import Furniture, Guide, Row
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.finding import finding
 from namewright.practice.ordering import order_class
 from namewright.roster.children import Child, Roster
-from namewright.settings import Support
+from namewright.settings import Hand, Support
 from printed import pdf_bytes
 
 CLASS = ("Mira", "Tilo", "Noor", "Marek", "Ẹ̀bun", "Ana María", "Bo", "Zoë", "Christopherson", "Łucja")
+TWENTY_FOUR = ("Mira", "Milo", "Bo", "Ia", "Ottilka", "Ẹ̀bun", "Zoë", "Ana-Lou", "Søren", "Jonaska", "Jun", "Liv",
+               "Christopherson", "Álma", "Tilo", "Tavish", "Noor", "Wren", "Pip", "Quillon", "Maëlys", "Ngân", "Fenja",
+               "Oskari")
 ODD = ("O", "Mary-Kate", "Wilhelminaconstantinamariaevax", "Kealiʻi", "AJ")
 
 
@@ -54,7 +59,7 @@ def test_the_name_stands_as_often_as_the_answers_say(setter: Typesetter, support
     answers = " ".join(" ".join(texts(making, Kind.ANSWERS)).split())
     for page, one in zip(pages, asked.members, strict=True):
         name = one.placed.child.practice
-        (said,) = re.findall(rf"{re.escape(name)} Find: the own name (\d+) times", answers)
+        (said,) = re.findall(rf"{re.escape(name)} Page \d+\. The own name (\d+) times", answers)
         assert often(name, page) == int(said) + 2, page
 
 
@@ -100,15 +105,47 @@ def test_neighbours_have_other_places_and_reprints_the_same(setter: Typesetter) 
 
 
 def test_signing_in_has_everybody_and_room_for_more(setter: Typesetter) -> None:
-    """Each name stands once in the order of the list, namesakes by what the list calls them, and rows are left over."""
-    names = ("Tilo", "Mira", "Bo", "Wilhelminaconstantina")
+    """Each name stands once in the order of the list, but that one waits for its neighbour where a wide name comes.
+
+    Two places or more are left over, and the adult's count stands at the head.
+    """
+    names = ("Tilo", "Mira", "Bo", "Wilhelminaconstantina", "Noor", "Zoë")
     making = Making(request(*names, kinds=(Kind.SIGNIN,), support=Support.INDEPENDENT), setter)
     pages = list(making.pages())
     named = [item.name for page in pages for item in page.items if isinstance(item, Row) and item.form == "name"]
     blank = [item for page in pages for item in page.items if isinstance(item, Row) and item.form == "blank"]
+    assert tuple(named) == ("Tilo", "Mira", "Wilhelminaconstantina", "Bo", "Noor", "Zoë")
+    assert len(names) + LATE <= len(blank) <= len(names) + LATE + 1
+    assert texts(making)[0].index("date") < texts(making)[0].index("Tilo")
+
+
+def test_a_class_signs_in_on_three_sheets(setter: Typesetter) -> None:
+    """Twenty-four children on the largest usual lines; no page is nearly empty, and no line is lower than the child's."""
+    asked = request(*TWENTY_FOUR, kinds=(Kind.SIGNIN,))
+    pages = list(Making(asked, setter).pages())
+    assert len(pages) <= 3
+    ruled = [item for page in pages for item in page.items if isinstance(item, Row) and item.form != "name"]
+    heights = {round(max(guide.y for guide in guides) - min(guide.y for guide in guides), 3)
+               for row in ruled if (guides := [one for one in row.items if isinstance(one, Guide)])}
+    assert heights == {round(asked.settings.ruling.line_height_mm, 3)}
+    assert all(sum(isinstance(item, Row) for item in page.items) >= 8 for page in pages)
+
+
+@pytest.mark.parametrize("support", Support)
+def test_a_week_has_five_places_for_each_name(setter: Typesetter, support: Support) -> None:
+    """In one row where the name fits five times, in more where it does not, and none of them too narrow for it."""
+    names = ("Bo", "Mira", "Christopherson", "Wilhelminaconstantina", "Zoë")
+    making = Making(replace(request(*names, kinds=(Kind.SIGNIN,), support=support), sign_in_week=True), setter)
+    pages = list(making.pages())
+    named = [item.name for page in pages for item in page.items if isinstance(item, Row) and item.form == "name"]
+    places = [item for page in pages for item in page.items if isinstance(item, Row) and item.form != "name"]
     assert tuple(named) == names
-    assert len(blank) == len(names) + LATE
-    assert "here" in texts(making)[-1]
+    assert len(places) == DAYS * (len(names) + LATE)
+    lines = [{row.items[0].y for row in places[start:start + DAYS] if isinstance(row.items[0], Guide)}
+             for start in range(0, len(places), DAYS)]
+    assert [len(one) for one in lines][:3] == [1, 1, 5]
+    said = " ".join(texts(making))
+    assert all(said.count(day) == len(names) + LATE for day in ("Monday", "Wednesday", "Friday"))
 
 
 def test_a_hidden_name_is_not_on_the_page_of_gaps(setter: Typesetter) -> None:
@@ -117,7 +154,7 @@ def test_a_hidden_name_is_not_on_the_page_of_gaps(setter: Typesetter) -> None:
     (page,) = making.pages()
     shown = [item.name for item in page.items if isinstance(item, Row)]
     assert shown[0] == "Marek"
-    assert all("–" in name for name in shown[1:])
+    assert all("_" in name for name in shown[1:])
     assert often("Marek", texts(making)[0]) == 2
 
 
@@ -130,7 +167,65 @@ def test_the_last_rows_stand_in_another_typeface(setter: Typesetter) -> None:
     assert filled["Marek"].count("Marek") == 2
     assert len(filled["Marek"]) == 4
     assert filled["Ẹ̀bun"] == []
-    assert " ".join(" ".join(texts(making, Kind.ANSWERS)).split()).count("in another typeface") == 4
+    assert " ".join(" ".join(texts(making, Kind.ANSWERS)).split()).count("in another typeface") == 1
+
+
+def test_answers_lead_and_name_the_pages_on_which_they_are(setter: Typesetter) -> None:
+    """By PDFium each answer's page is the child's; reasons come last, and what is missing stands in brackets."""
+    asked = request(*CLASS)
+    making = Making(asked, setter)
+    pages = texts(making)
+    answers = " ".join(" ".join(texts(making, Kind.ANSWERS)).split())
+    told = re.findall(r"(?<!\w)([\w -]+?) Pages? (\d+)", answers)
+    assert len(told) == len(KNOW_EACH) * len(CLASS) + 3
+    for said, number in told[:len(KNOW_EACH) * len(CLASS)]:
+        name = next(name for name in sorted(CLASS, key=len, reverse=True) if said.endswith(name))
+        assert f"This page is for {name}." in " ".join(pages[int(number) - 1].split()), (said, number)
+    assert answers.rindex("Page") < answers.index("Why the pages are made so") < answers.index("Simpson")
+    assert "B(o), (B)o, (Bo), (Bo)." in answers
+
+
+def test_answers_made_alone_name_no_pages(setter: Typesetter) -> None:
+    assert "Page " not in " ".join(texts(Making(request("Mira", "Tilo"), setter), Kind.ANSWERS))
+
+
+@pytest.mark.parametrize(("kind", "said"), [
+    (Kind.FIND, "I found my name on"), (Kind.LETTERS, "I found my letters on"), (Kind.MISSING, "I wrote this on"),
+    (Kind.MIXED, "I built my name on"), (Kind.FRIENDS, "I wrote this on")])
+def test_the_date_follows_what_the_child_did(setter: Typesetter, kind: Kind, said: str) -> None:
+    (page, *_) = texts(Making(request("Mira", "Tilo", kinds=(kind,)), setter))
+    assert said in page
+
+
+@pytest.mark.parametrize("hand", Hand)
+@pytest.mark.parametrize("support", Support)
+def test_a_dot_shows_where_each_friend_is_written(setter: Typesetter, support: Support, hand: Hand) -> None:
+    """One page; a row to write on, or a place beside the name, for each friend that the answers name."""
+    asked = request(*CLASS, kinds=(Kind.FRIENDS,), support=support)
+    making = Making(replace(asked, first=Choices(hand=hand)), setter)
+    for page in making.pages():
+        read = [item for item in page.items if isinstance(item, Row) and item.form == "solid"]
+        dots = [item for item in page.items if is_start(item)]
+        assert len({row.name for row in read}) == len(read) <= len(dots)
+    assert making.account.not_made == []
+    assert len({page.outline for page in making.pages()}) == len(CLASS)
+
+
+def is_start(item: object) -> bool:
+    """Say whether an item is a start dot, beside a name or in a row of its own."""
+    if isinstance(item, Row):
+        return item.form == "blank" and any(isinstance(one, Ink) and len(one.pieces) == 1 for one in item.items)
+    return isinstance(item, Furniture) and len(item.items) == 1 and item.items[0].style.width_mm >= 1.2
+
+
+def test_black_letters_are_written_just_so_in_the_own_name(setter: Typesetter) -> None:
+    """On Ana's page Álma has one black letter, her a: Á is not A, and no small letter is a capital."""
+    making = Making(request("Ana", "Álma", "Nan", kinds=(Kind.FRIENDS,)), setter)
+    page = next(page for page in making.pages() if page.outline == "Ana")
+    faint = {row.name: sum(isinstance(ink, Ink) and ink.style.colour == FAINT for ink in row.items)
+             for row in page.items if isinstance(row, Row) and row.form == "solid"}
+    assert faint["Álma"] > 0
+    assert "Black are the letters" in " ".join(" ".join(texts(making, Kind.ANSWERS)).split())
 
 
 @pytest.mark.parametrize(("cluster", "lost"), [("í", 1), ("ï", 2), ("ĵ", 1), ("á", 1), ("į", 1), ("ñ", 1), ("ǟ", 3)])
@@ -147,7 +242,7 @@ def test_the_box_for_an_accent_is_empty_and_over_the_middle_of_its_letter(setter
     """In the row that lacks the accents, no ink stands over the midline in the place of í but the box itself."""
     (placed,) = setter.ruled(print_ruling(6.0)).line("í").letters
     bare, _ = without_its_marks(placed.letter)
-    x0, y0, x1, y1 = mark_box(placed.letter)
+    ((x0, y0, x1, y1),) = mark_boxes(placed.letter)
     left, top, right, _ = boxes.joined(stroke.bounds() for stroke in bare.strokes)
     assert (x0 + x1) / 2 == pytest.approx((left + right) / 2)
     assert y0 < y1 <= top + 0.8

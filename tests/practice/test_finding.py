@@ -9,7 +9,7 @@ from statistics import fmean
 import pytest
 
 from namewright.names.clusters import clusters
-from namewright.practice.finding import Finding, Rung, finding, rung_of
+from namewright.practice.finding import BLOCKS, Finding, Rung, finding, rung_of
 from namewright.practice.name_likeness import likeness, outline, same_initial
 from namewright.practice.unkind import is_unkind, unkind_words
 from namewright.settings import Support
@@ -37,6 +37,38 @@ def test_hard_pages_have_names_more_alike_than_easy_ones() -> None:
             easy = finding(name, names, Support.FULL, "seed")
             hard = finding(name, names, Support.INDEPENDENT, "seed")
             assert hardness(hard) > hardness(easy), (name, names)
+
+
+@pytest.mark.parametrize("support", Support)
+def test_no_page_ever_falls(support: Support) -> None:
+    """For children of 100 random classes the others climb by rung and by likeness, one by one, and none is lacking."""
+    wanted = sum(block.size for block in BLOCKS[support])
+    for names in classes(100):
+        for name in names[:3]:
+            others = finding(name, names, support, "seed").others
+            alike = [likeness(name, other.name) for other in others]
+            rungs = [list(Rung).index(other.rung) for other in others]
+            assert alike == sorted(alike), (name, others)
+            assert rungs == sorted(rungs), (name, others)
+            assert len(others) == wanted, (name, others)
+
+
+@pytest.mark.parametrize("support", Support)
+@pytest.mark.parametrize("name", ODD)
+def test_no_odd_page_ever_falls(name: str, support: Support) -> None:
+    for mates in ((), classes(1, 24)[0]):
+        alike = [likeness(name, other.name) for other in finding(name, mates, support, "seed").others]
+        assert alike == sorted(alike)
+
+
+@pytest.mark.parametrize("support", Support)
+def test_length_does_not_give_the_name_away(support: Support) -> None:
+    """On pages of 20 random classes half of the others, or more, are as long as the own name within one letter."""
+    for names in classes(20, 24):
+        for name in names[:6]:
+            lengths = [len(clusters(other.name)) for other in finding(name, names, support, "seed").others]
+            near = sum(abs(length - len(clusters(name))) <= 1 for length in lengths)
+            assert 2 * near >= len(lengths) - 1, (name, lengths)
 
 
 @pytest.mark.parametrize("support", Support)
@@ -73,6 +105,14 @@ def test_a_page_is_the_same_when_it_is_made_again() -> None:
     same = {finding(names[0], names, Support.FULL, "1") for _ in range(3)}
     assert len(same) == 1
     assert len({finding(names[0], names, Support.FULL, str(seed)) for seed in range(20)}) > 10
+
+
+def test_invented_names_are_of_many_moulds() -> None:
+    """Of a child alone in its class, over 20 seeds: other endings, other lengths, and never the same two all the time."""
+    made = [other.name for seed in range(20) for other in finding("Mira", [], Support.PARTIAL, str(seed)).others]
+    assert len({name[-2:] for name in made}) > 20
+    assert len({len(name) for name in made}) >= 4
+    assert max(map(made.count, made)) < 10
 
 
 def test_no_place_gives_the_name_away() -> None:

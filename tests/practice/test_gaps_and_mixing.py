@@ -35,9 +35,10 @@ def test_gaps_filled_make_the_name(name: str, support: Support) -> None:
     whole = regex.findall(r"\X", name)
     for row in gap_rows(name, support, "seed"):
         assert len(row.shown) == len(whole)
-        back = [whole[at] if at in row.letters | row.marks else one for at, one in enumerate(row.shown)]
+        back = [whole[at] if one == GAP or at in row.marks else one for at, one in enumerate(row.shown)]
         assert unicodedata2.normalize("NFC", "".join(back)) == name
-        assert {at for at, one in enumerate(row.shown) if one == GAP} == set(row.letters)
+        hidden = {at for at, one in enumerate(row.shown) if one == GAP}
+        assert hidden == (set(row.letters) if not row.is_line else {at for at, one in enumerate(whole) if one.strip()})
         for at in row.marks:
             assert row.shown[at] == without_marks(whole[at]) != whole[at]
             assert unicodedata2.normalize("NFD", whole[at]).startswith(row.shown[at])
@@ -56,6 +57,21 @@ def test_gaps_grow(name: str) -> None:
     assert missing[Support.INDEPENDENT][-1] == len([one for one in letters_of(name) if one[0].isalpha()])
 
 
+@given(MADE, st.sampled_from(list(Support)))
+def test_no_row_comes_twice(name: str, support: Support) -> None:
+    """What a child sees differs from row to row, four rows for two letters or more; an empty line only comes last."""
+    rows = gap_rows(name, support, "seed")
+    assert len({(row.shown, row.is_line) for row in rows}) == len(rows)
+    assert len(rows) == (2 if len(letters_of(name)) == 1 else 4)
+    assert not any(row.is_line for row in rows[:-1])
+
+
+def test_a_name_of_two_letters_has_four_tasks() -> None:
+    rows = gap_rows("Bo", Support.FULL, "seed")
+    assert [("".join(row.shown), row.is_line) for row in rows] == [
+        ("B_", False), ("_o", False), ("__", False), ("__", True)]
+
+
 def test_gaps_begin_where_a_letter_does_not_stand() -> None:
     first, second, *_ = gap_rows("Marek", Support.PARTIAL, "seed", {"r"})
     assert first.shown == ("M", "a", GAP, "e", "k")
@@ -66,6 +82,7 @@ def test_gaps_begin_where_a_letter_does_not_stand() -> None:
 def test_a_gap_may_be_a_mark() -> None:
     marks = [row for row in gap_rows("Íñigo", Support.FULL, "seed") if row.marks]
     assert ["".join(row.shown) for row in marks] == ["Inigo"]
+    assert gap_rows("Íñigo", Support.INDEPENDENT, "seed")[0].marks  # less than a letter is missing, so it comes first
     assert not any(row.marks for row in gap_rows("Łucja", Support.FULL, "seed"))  # the stroke is no mark
     assert not any(row.marks for row in gap_rows("Íñigo", Support.FULL, "seed", marks=False))
 

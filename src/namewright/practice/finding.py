@@ -24,7 +24,7 @@ from namewright.practice.name_likeness import initial, likeness, outline, same_i
 from namewright.settings import Support
 
 _MAX_LETTERS = 9  # letters of another name, unless the own is longer: one long name would make all of the page small
-_ENOUGH = 40  # invented names of a rung to choose among
+_ENOUGH = 24  # invented names among which those of about the own length come first
 
 
 class Rung(StrEnum):
@@ -123,7 +123,8 @@ def finding(name: str, classmates: Iterable[str], support: Support, seed: str, *
     """
     chance = Random(seed)
     most = max(len(clusters(name)), _MAX_LETTERS)
-    mates = [one for one in dict.fromkeys(classmates) if _key(one) != _key(name) and 1 < len(clusters(one)) <= most]
+    different = {_key(one): one for one in reversed(list(classmates))}
+    mates = [one for key, one in reversed(different.items()) if key != _key(name) and 1 < len(clusters(one)) <= most]
     wanted = Counter(rung for block in BLOCKS[support] for rung, count in block.others for _ in range(count))
     others = iter(_climbing(_Supply(name, mates, language, most, chance), wanted))
     parts = [Part(_mixed(name, block.own, list(islice(others, block.size)), chance), block.other_face and other_face)
@@ -143,12 +144,12 @@ def _key(name: str) -> str:
 
 
 def _mixed(name: str, own: int, others: Sequence[Other], chance: Random) -> tuple[Shown, ...]:
-    """Return the others in their order with the own name between them, beside itself as seldom as a few tries make it.
+    """Return the others in their order with the own name between them, beside itself less often than by chance.
 
     No place is barred to it: a child would find out that it never comes first.
     """
     count = own + len(others)
-    tries = [sorted(chance.sample(range(count), own)) for _ in range(3)]
+    tries = [sorted(chance.sample(range(count), own)) for _ in range(2)]
     places = min(tries, key=lambda these: sum(after == before + 1 for before, after in pairwise(these)))
     rest = (Shown(one.name, one) for one in others)
     return tuple(Shown(name) if at in places else next(rest) for at in range(count))
@@ -189,7 +190,7 @@ class _Supply:
     def hardest(self, count: int) -> list[Other]:
         """Return up to so many names of the same initial and outline, from the least to the most alike of the best."""
         mates = sorted(self._mates(Rung.OUTLINE), key=self.alike, reverse=True)
-        return sorted([*mates, *self._invented(Rung.OUTLINE)][:count], key=self.alike)
+        return sorted([*mates, *islice(self._invented(Rung.OUTLINE), count)][:count], key=self.alike)
 
     def between(self, rung: Rung, count: int, least: float, most: float) -> list[Other]:
         """Return up to so many names of a rung that are neither less nor more alike, from the least alike on.
@@ -201,9 +202,8 @@ class _Supply:
         if rung is not Rung.INITIAL:
             half = fit[:max(count, len(fit) // 2)]
             fit = self.chance.sample(half, len(half))
-        if len(fit) < count:
-            fit += (one for one in self._invented(rung) if least <= self.alike(one) <= most)
-        return sorted(fit[:count], key=self.alike)
+        more = (one for one in self._invented(rung) if least <= self.alike(one) <= most)
+        return sorted([*fit[:count], *islice(more, max(0, count - len(fit)))], key=self.alike)
 
     def _mates(self, rung: Rung) -> list[Other]:
         return [Other(one, rung, False) for one in self.mates if rung_of(self.name, one) is rung]
@@ -211,15 +211,17 @@ class _Supply:
     def _invented(self, rung: Rung) -> Iterator[Other]:
         """Yield invented names of a rung that nobody in the class has; those of the own length or nearly so first."""
         theirs = {_key(one) for one in (*self.mates, self.name)}
-        fit = [one for one in self._made(rung) if _key(one) not in theirs and len(clusters(one)) <= self.most
-               and (rung is Rung.OUTLINE or rung_of(self.name, one) is rung)]
+        fit = (one for one in self._made(rung) if _key(one) not in theirs and len(clusters(one)) <= self.most
+               and (rung is Rung.OUTLINE or rung_of(self.name, one) is rung))
         if rung is Rung.INITIAL:
-            fit.sort(key=lambda one: max(2, abs(len(clusters(one)) - len(clusters(self.name)))))
-        return (Other(one, rung, True) for one in fit)
+            length = len(clusters(self.name))
+            first = sorted(islice(fit, _ENOUGH), key=lambda one: max(2, abs(len(clusters(one)) - length)))
+            yield from (Other(one, rung, True) for one in first)
+        yield from (Other(one, rung, True) for one in fit)
 
     def _made(self, rung: Rung) -> Iterator[str]:
         if rung is Rung.OUTLINE:
-            return islice(look_alikes(self.name), _ENOUGH)
+            return look_alikes(self.name)
         if rung is Rung.INITIAL:
             return with_initial(initial(self.name), self.mates, self.language, self.chance)
         length = len(clusters(self.name))

@@ -22,7 +22,7 @@ from namewright.settings import Support
 HITS, OTHERS = 3, 4  # of each row
 MAX_ROWS, MAX_PAIRS = 12, 6
 _ENOUGH, _MOST_TIMES = 4, 3  # rows: a name of fewer letters has each of them again, among others more alike
-_ONE_SHAPE = frozenset("COSVWXZ")  # capitals that are the small letter drawn larger
+ONE_SHAPE = frozenset("COSUVWXZ")  # capitals that are the small letter drawn larger
 _NEAR: Mapping[Support, int] = MappingProxyType({
     Support.FULL: 0, Support.PARTIAL: 1, Support.LIGHT: 2, Support.INDEPENDENT: 4})
 """How many of the others in a row look like the letter, by level of support, one more each time that it comes again; a
@@ -79,7 +79,7 @@ def letter_hunt(name: str, support: Support, seed: str, weak: Collection[str] = 
 def _pairs(letters: Sequence[str]) -> list[str]:
     """Return the capitals to match with small letters: those of another shape, all where fewer than two are."""
     capitals = list(dict.fromkeys(capital for letter in letters if (capital := _capital(letter))))
-    riddles = [one for one in capitals if base_letter(one) not in _ONE_SHAPE]
+    riddles = [one for one in capitals if base_letter(one) not in ONE_SHAPE]
     return (riddles if len(riddles) > 1 else capitals)[:MAX_PAIRS]
 
 
