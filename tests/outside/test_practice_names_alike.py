@@ -88,7 +88,7 @@ def test_zones_are_those_of_handwriting(letters: str, zone: str) -> None:
 
 @pytest.mark.skipif(not FACE.exists(), reason="needs Debian’s fonts-dejavu-core")
 def test_capitals_of_one_shape_are_those_that_a_picture_shows_so() -> None:
-    """Drawn to one size, C O S U V W X Z have a structural similarity to their small letters over that of all others."""
+    """Drawn to one size, these have a structural similarity to their small letters over that of all others."""
     alike = {capital: shape_alike(capital, capital.lower()) for capital in "ABCDEFGHIJKLMNOPQRSTUVWXYZ"}
     assert set(sorted(alike, key=alike.__getitem__)[-len(ONE_SHAPE):]) == ONE_SHAPE
     assert min(alike[one] for one in ONE_SHAPE) > 0.75

@@ -108,7 +108,7 @@ def test_a_page_is_the_same_when_it_is_made_again() -> None:
 
 
 def test_invented_names_are_of_many_moulds() -> None:
-    """Of a child alone in its class, over 20 seeds: other endings, other lengths, and never the same two all the time."""
+    """Of a child alone in its class, over 20 seeds: other endings, other lengths, no name every other time."""
     made = [other.name for seed in range(20) for other in finding("Mira", [], Support.PARTIAL, str(seed)).others]
     assert len({name[-2:] for name in made}) > 20
     assert len({len(name) for name in made}) >= 4
