@@ -53,7 +53,7 @@ def test_letters_of_a_short_name_come_again_among_others_more_alike(name: str, t
         alike = [fmean(letters_alike(letter, one) for one in row.shown if one != letter)
                  for row in rows if row.letter == letter]
         assert alike == sorted(alike)
-        assert times == 1 or support is Support.INDEPENDENT or alike[0] < alike[-1]  # fewer than four are rated for some
+        assert times == 1 or support is Support.INDEPENDENT or alike[0] < alike[-1]  # some have few that are rated
 
 
 @pytest.mark.parametrize("name", [name for name in NAMES if name != "7b"])
