@@ -11,8 +11,8 @@ import tomllib
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from functools import cache
-from importlib.resources import files
 from itertools import combinations, zip_longest
+from pathlib import Path
 from random import Random
 
 import unicodedata2
@@ -32,8 +32,7 @@ _MOST_TOGETHER, _LONGEST_END = 2, 4  # consonants that stand together, and lette
 
 @cache
 def _table() -> dict[str, list[str]]:
-    text = files("namewright.practice").joinpath("invented_names.toml").read_text(encoding="utf-8")
-    return tomllib.loads(text)
+    return tomllib.loads(Path(__file__).with_name("invented_names.toml").read_text(encoding="utf-8"))
 
 
 def models(mates: Iterable[str], language: str | None) -> list[str]:
