@@ -109,6 +109,16 @@ def test_pages_to_know_the_name_are_printed_for_a_child(settled: Visitor) -> Non
     assert "Mixed up" not in told  # only what the children got is answered
 
 
+def test_answers_name_the_pages_of_the_childrens_pdf(settled: Visitor) -> None:
+    """Where sheets lie before the pages to know a name by, the numbers in the adult's PDF count them."""
+    answer = settled.post("/print", {"what": ["sheets", "find", "answers"], "who": "ticked", "child": ["1", "2"]})
+    children, adult = (PdfReader(io.BytesIO(settled.get(f"/print/{key}/pages.pdf").data))
+                       for key in _made(settled, answer.headers["Location"]))
+    told = [int(number) for number in re.findall(r"Page (\d+)\.", adult.pages[0].extract_text())]
+    assert told == [number for number, page in enumerate(children.pages, 1) if "other names" in page.extract_text()]
+    assert told == [3, 4]
+
+
 def _made(visitor: Visitor, where: str) -> list[str]:
     """Wait for both PDFs of an order; return their keys, the children's first."""
     first, _, second = where.removeprefix("/print/").partition("?and_=")

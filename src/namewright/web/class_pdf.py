@@ -47,11 +47,12 @@ def request_for(kinds: Sequence[Kind], those: Sequence[Member], settings: Mappin
 def parted(asked: Request) -> list[tuple[Request, tuple[Kind, ...]]]:
     """Part a request into what children get and what is for the adult alone: never in one PDF.
 
-    With each come the kinds that are made only to be told of: answers are to the pages that the children get.
+    With each come the kinds that are made only to be told of: answers are to the pages that the children get, and name
+    the numbers that these have in the children's PDF.
     """
     children = tuple(kind for kind in asked.kinds if kind not in FOR_ADULT)
     adult = tuple(kind for kind in asked.kinds if kind in FOR_ADULT)
-    told = tuple(kind for kind in children if kind in TO_KNOW) if Kind.ANSWERS in adult else ()
+    told = children if Kind.ANSWERS in adult and not set(TO_KNOW).isdisjoint(children) else ()
     return [(replace(asked, kinds=kinds), silent) for kinds, silent in ((children, ()), (adult, told)) if kinds]
 
 
