@@ -90,12 +90,13 @@ class CueRoom:
 
     def number_is_free(self, figure: int, start: Point, centre: Point) -> bool:
         """Return whether a number has room, and whether no other stroke starts nearer to it than its own."""
-        box = self.number_box(figure, centre)
-        high, low = box[1], box[3]
+        high, low = centre[1] - self.number_mm / 2, centre[1] + self.number_mm / 2
         if high < self._top or low > self._bottom:
             return False
-        if any([high - _RULE_CLEAR_MM < y < low + _RULE_CLEAR_MM for y in self._rules]):
-            return False
+        for y in self._rules:
+            if high - _RULE_CLEAR_MM < y < low + _RULE_CLEAR_MM:
+                return False
+        box = self.number_box(figure, centre)
         return (_clear(box, boxes.within(self._starts, boxes.grown(box, self._off_start)), self._off_start)
                 and _clear(box, self._ink.within(boxes.grown(box, self._reach)), self._reach)
                 and self._is_nearest(start, centre))

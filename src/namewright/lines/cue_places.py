@@ -108,11 +108,12 @@ def _number_places(room: CueRoom, figure: int, stroke: Stroke) -> list[tuple[flo
     free = room.start_mm / 2 + CLEAR_MM
     _, _, wide, high = number_box(figure, (0.0, 0.0), room.number_mm)
     found = []
-    for ring, (turned, turn) in itertools.product(_NUMBER_RINGS, enumerate(_NUMBER_TURNS)):
-        angle = heading + math.radians(turn)
-        cost = (ring - 1) * (free + high) / room.ruling.x_height_mm + _TURN_COST * turned / len(_NUMBER_TURNS)
-        right, down = ring * (free + wide) * math.cos(angle), ring * (free + high) * math.sin(angle)
-        found.append((cost, (x + right, y + down)))
+    for turned, turn in enumerate(_NUMBER_TURNS):
+        angle, turn_cost = heading + math.radians(turn), _TURN_COST * turned / len(_NUMBER_TURNS)
+        across, along = math.cos(angle), math.sin(angle)
+        for ring in _NUMBER_RINGS:
+            cost = (ring - 1) * (free + high) / room.ruling.x_height_mm + turn_cost
+            found.append((cost, (x + ring * (free + wide) * across, y + ring * (free + high) * along)))
     return sorted(found)
 
 
