@@ -33,10 +33,10 @@ def test_every_letter_has_its_box_in_order(name: str, room: float) -> None:
 
 
 @given(WORDS, ROOMS)
-def test_a_name_has_the_fewest_rows(name: str, room: float) -> None:
-    """A name without spaces takes as many rows as its boxes need, laid edge to edge, and no more."""
-    across = int(room // (TILE_MM + 1))
-    assert len(tile_rows(name, room).rows) == -(-len(clusters(name)) // across)
+def test_a_name_has_few_rows(name: str, room: float) -> None:
+    """A name without spaces takes as many rows as its boxes need, laid edge to edge, or a third to keep beats whole."""
+    needed = -(-len(clusters(name)) // int(room // (TILE_MM + 1)))
+    assert len(tile_rows(name, room).rows) in {needed, 3 if needed == 2 else needed}
 
 
 @given(NAMES, ROOMS)
@@ -50,6 +50,8 @@ def test_no_row_is_empty_and_none_begins_or_ends_with_a_space(name: str, room: f
 @pytest.mark.parametrize(("name", "rows"), [
     ("Mira", ["Mira"]),
     ("Christopherson", ["Christo", "pherson"]),  # between beats, not Christoph-erson
+    ("Jean-Baptiste", ["Jean-", "Bap", "tiste"]),  # not Jean-B-aptiste: a third row keeps the beats whole
+    ("Mohammed-Amin", ["Moham", "med-", "Amin"]),
     ("Mary-Kate", ["Mary-", "Kate"]),            # behind the hyphen
     ("Ana María", ["Ana", "María"]),             # between the names
     ("Jo Beth", ["Jo Beth"]),                    # two names in one row, half a box apart

@@ -20,6 +20,7 @@ BOX_SLACK_MM = 1.0  # a box is so much wider than its tile, so that a tile cut b
 ROW_GAP_MM = 2.0
 _WORD_GAP = 0.5  # of a box
 _WORD_ENDS = " -‐‑"
+_SPOKEN_ROWS = (2, 3)  # a third row is better than a break inside a beat
 _MAX_CUTS = 12  # places to break a name that are tried together; a name with more is cut evenly
 
 Letters = tuple[str, ...]
@@ -61,10 +62,10 @@ def tile_letters(name: str) -> Letters:
 
 
 def tile_rows(name: str, room_mm: float, *, tile_mm: float = TILE_MM, spoken: Spoken = UNSAID) -> TileRows:
-    """Lay a name's boxes out in a width: the fewest rows that take boxes of ``tile_mm`` and a little more.
+    """Lay a name's boxes out in a width, in rows of boxes of ``tile_mm`` and a little more.
 
-    Among the ways to break it into so many rows, one behind words, hyphens or beats is taken before any other, then
-    one with a word to a row, then the most even. Raises ValueError where not even one box fits.
+    Two or three rows broken behind words, hyphens or beats are taken before any other, then as few rows as take it. Of
+    the ways to break it into so many rows, one with a word to a row is taken first, then the most even. Raises ValueError where not even one box fits.
     """
     letters, box = tile_letters(name), tile_mm + BOX_SLACK_MM
     if box > room_mm:
@@ -72,11 +73,12 @@ def tile_rows(name: str, room_mm: float, *, tile_mm: float = TILE_MM, spoken: Sp
     if rows := _broken(letters, (), 1, room_mm, box):
         return TileRows(rows, box)
     between = _spoken_breaks(letters, spoken)  # not before: most names have one row, and beats are read from tables
-    for count in range(2, len(letters) + 1):
-        for places in (between, tuple(range(1, len(letters)))):
-            rows = _broken(letters, places, count, room_mm, box)
-            if rows:
-                return TileRows(rows, box)
+    anywhere = tuple(range(1, len(letters)))
+    ways = [(count, between) for count in _SPOKEN_ROWS]
+    ways += [(count, places) for count in range(2, len(letters) + 1) for places in (between, anywhere)]
+    for count, places in ways:
+        if rows := _broken(letters, places, count, room_mm, box):
+            return TileRows(rows, box)
     return TileRows(tuple((letter,) for letter in letters if letter != " "), box)
 
 
