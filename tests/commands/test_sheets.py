@@ -86,3 +86,13 @@ def test_the_same_list_gives_the_same_bytes(run: Run, roster: Path, tmp_path: Pa
     for name in ("one.pdf", "two.pdf"):
         run("sheets", roster, "-o", tmp_path / name)
     assert (tmp_path / "one.pdf").read_bytes() == (tmp_path / "two.pdf").read_bytes()
+
+
+def test_lines_made_taller_for_a_marker_are_told_once(run: Run, roster: Path, tmp_path: Path) -> None:
+    """A page for a sleeve keeps lines that are tall enough; lower ones are told with both heights, once for all."""
+    tall = run("sheets", roster, "-o", tmp_path / "class.pdf", "--sleeve")
+    assert tall == (0, "", "")
+    status, out, err = run("sheets", roster, "-o", tmp_path / "class.pdf", "--sleeve", "--ruling", "au-9")
+    assert (status, out) == (0, "")
+    assert err.count("12 mm high instead of 6 mm") == 1
+    assert len(err.splitlines()) == 1

@@ -95,4 +95,5 @@ def _drawn(request: Request, options: argparse.Namespace, setter: Typesetter, ac
             account.made += [(kind, chunk.members[at]) for kind, at in part.made]
             account.not_made += part.not_made
             account.remarks += part.remarks
+            account.notes += [note for note in part.notes if note not in account.notes]
             yield from part.batches

@@ -14,6 +14,7 @@ from namewright.commands.talk import Refusal
 from namewright.making.account import NotMade, Remark
 from namewright.making.make import Making
 from namewright.making.request import Kind, Request
+from namewright.message import Message
 from namewright.output.pdf import Batch, batches
 from namewright.pages.page import Page
 from namewright.pages.typesetter import Typesetter
@@ -39,6 +40,7 @@ class Part:
     made: tuple[tuple[Kind, int], ...]
     not_made: tuple[NotMade, ...]
     remarks: tuple[Remark, ...]
+    notes: tuple[Message, ...]
 
 
 def jobs_for(typed: int | None, children: int) -> int:
@@ -67,4 +69,4 @@ def part(request: Request, setter: Typesetter, seen: Callable[[Iterable[Page]], 
     drawn = tuple(batches(seen(making.pages()), wording(request.settings.language)))
     account, place = making.account, {id(one): at for at, one in enumerate(request.members)}
     return Part(drawn, tuple((kind, place[id(one)]) for kind, one in account.made), tuple(account.not_made),
-                tuple(account.remarks))
+                tuple(account.remarks), tuple(account.notes))

@@ -65,7 +65,8 @@ def tile_rows(name: str, room_mm: float, *, tile_mm: float = TILE_MM, spoken: Sp
     """Lay a name's boxes out in a width, in rows of boxes of ``tile_mm`` and a little more.
 
     Two or three rows broken behind words, hyphens or beats are taken before any other, then as few rows as take it. Of
-    the ways to break it into so many rows, one with a word to a row is taken first, then the most even. Raises ValueError where not even one box fits.
+    the ways to break it into so many rows, one with a word to a row is taken first, then the most even.
+    Raises ValueError where not even one box fits.
     """
     letters, box = tile_letters(name), tile_mm + BOX_SLACK_MM
     if box > room_mm:

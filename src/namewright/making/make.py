@@ -134,6 +134,11 @@ class Making:
         if remark not in self.account.remarks:
             self.account.remarks.append(remark)
 
+    def _note(self, told: Message) -> None:
+        """Set down once what holds for all pages of a kind."""
+        if told not in self.account.notes:
+            self.account.notes.append(told)
+
     def _holds_for_sheet(self, one: Member) -> SheetSettings:
         """Return what holds for a child's sheet: a school's font tells no order of strokes, so no row may show one."""
         holds = self.request.settings_of(one)
@@ -158,8 +163,11 @@ class Making:
     def _sheet(self, one: Member) -> tuple[Page, ...]:
         holds = self._holds_for_sheet(one)
         if holds.sleeve:
-            from namewright.pages.sleeve import sleeve_pages
+            from namewright.pages.sleeve import MIN_X_HEIGHT_MM, for_marker, sleeve_pages
 
+            asked, height = holds.ruling.line_height_mm, for_marker(holds.ruling).line_height_mm
+            if height > asked:
+                self._note(message("account.sleeve_taller", height=height, asked=asked, least=MIN_X_HEIGHT_MM))
             return sleeve_pages(self.setter, one.placed.child.practice, self._owner(one), holds)
         return practice_pages(self.setter, one.placed.child.practice, self._owner(one), holds)
 

@@ -35,7 +35,7 @@ from namewright.wording import TIED_SPACE, Wording
 
 TEXT_MM = 1.9  # x-height of captions; with its ascenders that is type of about 11 pt
 CHECK_BAR_MM = 50.0
-NAME_MM = 2.8  # x-height of the child's name in the line that says whose page it is: larger, and poppler tears a ʻ out
+NAME_MM = 3.6  # x-height of the child's name in the line that says whose page it is, much larger than the rest of it
 CHECK_NOTE_MM = 1.3  # x-height of what the adult reads at the foot: small and grey, out of the child's way
 ROW_CLEAR_MM = 2.0  # white that stays between a mark or tail and the next row
 MIN_CLEAR_MM = 1.5  # the same where a page has no room for more

@@ -170,19 +170,21 @@ class Fonts:
             for cluster in letters:
                 at = place(cluster, hidden=is_hidden)
                 fonts.setdefault(at.font, {})[at.code] = cluster
-        entries = [b"/%s %d 0 R" % (name.encode("ascii"), _font(file, name, dict(sorted(letters.items()))))
+        box = _joined([_reach(glyph(cluster)) for cluster in sorted(self.seen)]) if self.seen else (0, 0, 0, 0)
+        entries = [b"/%s %d 0 R" % (name.encode("ascii"), _font(file, name, dict(sorted(letters.items())), box))
                    for name, letters in sorted(fonts.items())]
         file.put(b"<<%s>>" % b"".join(entries), number)
 
 
-def _font(file: ObjectFile, name: str, letters: Mapping[int, str]) -> int:
+def _font(file: ObjectFile, name: str, letters: Mapping[int, str], box: tuple[int, int, int, int]) -> int:
+    """Write one font and return its number. All that show have one ``box``: poppler takes a line's height from it."""
     nothing = file.put_stream(b"", deflated(_NOTHING))
     if name.startswith("H"):
         unit, box = b".001", (0, 0, 1000, 1000)
         programs, widths = dict.fromkeys(letters, nothing), dict.fromkeys(letters, 1000)
     else:
         glyphs = {code: glyph(cluster) for code, cluster in letters.items()}
-        unit, box = b".0005", _joined([_reach(one) for one in glyphs.values()])
+        unit = b".0005"
         programs = {code: file.put_stream(b"", deflated(_program(one))) for code, one in glyphs.items()}
         widths = {code: one.advance for code, one in glyphs.items()}
     names = {code: b"/g%d" % code for code in letters}
