@@ -20,6 +20,7 @@ import pytest
 import uharfbuzz as hb
 from fontTools.ttLib import TTFont
 from PIL import Image, ImageDraw, ImageFont
+from scipy.ndimage import binary_fill_holes, label
 
 from namewright.geometry import boxes
 from namewright.letters.alphabet import Alphabet, Letter, MissingLetters
@@ -254,3 +255,20 @@ def test_fonts_have_every_letter_that_languages_need(path: Path) -> None:
     needed = {char for language in table["languages"].values() for letter in language["main"]
               for form in (letter, letter.upper()) for char in unicodedata.normalize("NFC", form)}
     assert needed - {chr(code) for code in TTFont(path).getBestCmap()} == set()
+
+
+@pytest.mark.parametrize("path", BUILT, ids=lambda path: path.stem)
+def test_signs_of_writing_are_there(path: Path) -> None:
+    """Quotation marks, dashes and the signs of an address can be typed."""
+    assert set("“”‘’„…–—@#&-.,!?") <= {chr(code) for code in TTFont(path).getBestCmap()}
+
+
+@pytest.mark.parametrize(("char", "parts"), [("ď", 2), ("ľ", 2), ("ť", 2), ("ő", 3), ("ű", 3), ("ế", 3), ("ẵ", 3),
+                                             ("ǘ", 4), ("i", 2), ("“", 2), ("”", 2), ("’", 1)])
+def test_hollow_marks_stand_apart(char: str, parts: int) -> None:
+    """Filled in, a hollow letter has as many parts as it has marks and itself: none runs into another."""
+    font = ImageFont.truetype(str(ROOT / "fonts" / "NamewrightUpright-Hollow.ttf"), 4 * PIXELS)
+    image = Image.new("L", (5 * PIXELS, 6 * PIXELS), 0)
+    ImageDraw.Draw(image).text((PIXELS, PIXELS), char, font=font, fill=255)
+    whole = binary_fill_holes(np.asarray(image) > 127)
+    assert label(whole, structure=np.ones((3, 3)))[1] == parts

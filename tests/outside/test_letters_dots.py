@@ -15,7 +15,7 @@ from scipy.spatial import cKDTree
 from namewright.letters.alphabet import upright
 from namewright.lines.forms import Form, Inker, pens_for
 from namewright.lines.ink import DARK, PALE
-from namewright.lines.ruling import Ruling, custom_ruling, preset
+from namewright.lines.ruling import PRESETS, Ruling, custom_ruling, preset
 from namewright.lines.setting import RuledLetters
 from namewright.lines.tuned import tuned
 from namewright.tuning import Tuning
@@ -31,6 +31,9 @@ SETTINGS |= {
     "fine dots": tuned(preset("us-3/4"), Tuning(dot_size=0.6, dot_pitch=1.3)),
     "far dots": tuned(preset("us-3/4"), Tuning(dot_size=1.0, dot_pitch=2.6)),
 }
+REST = {name: ruling for name, ruling in PRESETS.items() if name not in SETTINGS}
+EVERY = [*SETTINGS, *(pytest.param(name, marks=pytest.mark.long) for name in REST)]
+SETTINGS |= REST
 
 
 @cache
@@ -64,9 +67,9 @@ def printed(name: str, char: str, form: Form) -> tuple[np.ndarray, list[np.ndarr
 
 
 @pytest.mark.parametrize("form", [Form.DOTTED, Form.WIDE])
-@pytest.mark.parametrize("name", SETTINGS)
+@pytest.mark.parametrize("name", EVERY)
 def test_dots_neither_clot_nor_leave_a_hole(name: str, form: Form) -> None:
-    """Of all letters, marks among them, on many rulings and settings, at one pitch and at two."""
+    """Of all letters, marks among them, on every ruling and in settings of all kinds, at one pitch and at two."""
     ruling = SETTINGS[name]
     wished = pens_for(ruling).pitch_mm * (2 if form is Form.WIDE else 1)
     bad: dict[str, float] = {}
@@ -79,7 +82,7 @@ def test_dots_neither_clot_nor_leave_a_hole(name: str, form: Form) -> None:
 
 
 @pytest.mark.parametrize("form", [Form.DOTTED, Form.WIDE])
-@pytest.mark.parametrize("name", [name for name in SETTINGS if name != "far dots"])
+@pytest.mark.parametrize("name", [one for one in EVERY if one != "far dots"])
 def test_bowls_have_dots_at_their_extremes(name: str, form: Form) -> None:
     """At the top and bottom of every bowl and at both its sides stands a dot: it is round and touches its lines."""
     if form is Form.WIDE and SETTINGS[name].x_height_mm < 5 * pens_for(SETTINGS[name]).pitch_mm:
@@ -106,7 +109,7 @@ def test_an_e_keeps_its_aperture() -> None:
 def test_short_marks_are_thin_strokes(name: str) -> None:
     """A mark shorter than five pitches is one thin stroke in the trace, not two or three dots."""
     pitch = pens_for(SETTINGS[name]).pitch_mm
-    for char, count in (("é", 1), ("ő", 2), ("ñ", 1), ("ö", 0), ("n", 0)):
+    for char, count in (("é", 1), ("ő", 2), ("ñ", 1), ("’", 1), ("“", 2), ("ö", 0), ("n", 0)):
         _, _, lengths = printed(name, char, Form.DOTTED)
         assert len(lengths) == count, char
         assert all(length < 5 * pitch for length in lengths)

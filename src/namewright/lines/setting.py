@@ -23,6 +23,7 @@ from namewright.store import LETTERS, Store
 
 PENCIL_MM = 1.5  # a blunt pencil line of a young child is 1 to 2 mm wide: common practice
 _SPACES = " \u00a0"
+_QUOTES = "'\"’‘‚“”„«»"  # as short and fine as an accent, and drawn like one
 
 
 def pen_width_mm(ruling: Ruling) -> float:
@@ -36,9 +37,9 @@ def pen_width_mm(ruling: Ruling) -> float:
 class InkLetter:
     """A letter on a ruling: its strokes in mm, y down, baseline 0, x from the letter's own origin.
 
-    The last ``marks`` of the strokes are those of its marks. A letter of a school's font also has an ``outline`` of
-    closed contours, its ``strokes`` are only a centreline without order, and ``shape`` tells it from other shapes that
-    the font gives the same letter.
+    The last ``marks`` of the strokes are those of its marks; an apostrophe and a quotation mark are all mark. A letter
+    of a school's font also has an ``outline`` of closed contours, its ``strokes`` are only a centreline without order,
+    and ``shape`` tells it from other shapes that the font gives the same letter.
     """
 
     cluster: str
@@ -120,7 +121,8 @@ def ink_letter(letter: Letter, ruling: Ruling, slant: float = 0.0) -> InkLetter:
     letters = [with_tail(stroke, tail).map(place) for stroke in base.strokes]
     marks = [stroke for mark in letter.marks for stroke in mark.strokes(place, scale)]
     strokes = tuple(stroke.map(lie_on_page) for stroke in (*letters, *marks))
-    return InkLetter(letter.cluster, strokes, boxes.joined(stroke.bounds() for stroke in strokes), marks=len(marks))
+    count = len(strokes) if letter.cluster in _QUOTES else len(marks)
+    return InkLetter(letter.cluster, strokes, boxes.joined(stroke.bounds() for stroke in strokes), marks=count)
 
 
 @dataclass

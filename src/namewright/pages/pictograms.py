@@ -85,14 +85,14 @@ def _look() -> list[Stroke]:
 
 
 def _fold() -> list[Stroke]:
-    return [*_placed(("M4 44V98H66V80", "M4 44L16 22H78L66 44V56", "M38 13C48 2 74 2 82 17", "M72 13L82 18L87 7",
-                      "M14 86H36")),
-            *_spots(*((15 + 10 * at, 44) for at in range(5))), *_placed(_PENCIL, 44, 86, 222, 0.72)]
+    return [*_placed(("M4 36V98H72V36", "M4 36C2 18 8 9 18 9H86C76 9 70 18 72 36", "M88 18C99 24 100 42 91 54",
+                      "M87 43L90 55L101 49", "M14 86H34")),
+            *_spots(*((13 + 12.5 * at, 36) for at in range(5))), *_placed(_PENCIL, 38, 85, 212, 0.5)]
 
 
 def _cover() -> list[Stroke]:
-    return [*_placed(("M2 84L15 40L28 84", "M7 68H23", "M36 16H98V94H36V16")),
-            *_placed(_HAND, 56, 36, -26, 0.56, _FINGERTIP)]
+    return [*_placed(("M2 92L20 40L31 72", "M9 74H31", "M31 22H98V98H31V22", "M86 8H46", "M56 1L45 8L56 15")),
+            *_placed(_HAND, 56, 44, -26, 0.56, _FINGERTIP)]
 
 
 def _alone() -> list[Stroke]:
@@ -104,8 +104,8 @@ def _colour() -> list[Stroke]:
 
 
 def _draw() -> list[Stroke]:
-    return [*_placed(("M94 50A44 44 0 1 1 6 50A44 44 0 1 1 94 50", "M28 62C36 80 64 80 72 62")),
-            *_spots((34, 40), (66, 40))]
+    return [*_placed(("M58 30.8A36 36 0 1 0 72 45.7", "M22 72C29 86 51 86 58 72")),
+            *_spots((28, 52), (52, 52)), *_placed(_PENCIL, 74, 44, 212, 0.6)]
 
 
 def _best() -> list[Stroke]:
@@ -123,8 +123,8 @@ def _ring() -> list[Stroke]:
 
 
 def _join() -> list[Stroke]:
-    return [*_placed(("M4 44L20 6L36 44", "M10 31H30", "M92 62A15 15 0 1 1 62 62A15 15 0 1 1 92 62", "M92 46V78",
-                      "M34 52L46 58")), *_placed(_PENCIL, 47, 59, 222, 0.62)]
+    return [*_placed(("M4 44L20 6L36 44", "M10 31H30", "M92 82A14 14 0 1 1 64 82A14 14 0 1 1 92 82", "M92 67V97",
+                      "M24 54C26 64 38 70 50 68")), *_placed(_PENCIL, 54, 66, 212, 0.66)]
 
 
 _DRAWN: dict[Task, Callable[[], list[Stroke]]] = {
