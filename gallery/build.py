@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+import io
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
 from datetime import date, timedelta
-from itertools import product
+from itertools import chain, product
 from pathlib import Path
+
+from PIL import Image
 
 from namewright.classbook.growing import growth_of
 from namewright.classbook.records import Observation
@@ -40,7 +43,7 @@ from namewright.settings import Hand, Support
 
 HERE = Path(__file__).parent
 DEMO = HERE.parent / "src" / "namewright" / "demo.txt"
-DPI = 80
+DPI, SMALL_DPI, ACROSS = 80, 32, 8
 GENERAL_FONT = Path("/usr/share/fonts/truetype/dejavu/DejaVuSans.ttf")  # Debian's fonts-dejavu-core
 SCHOOL_FORMS = (Form.SOLID, Form.DOTTED, Form.DASHED, Form.FAINT, Form.HOLLOW)
 SCHOOL_ROWS = (*(("Marigold Fen", form) for form in SCHOOL_FORMS), ("Ẹ̀bun, Åsa, Ñuño", Form.DOTTED),
@@ -132,6 +135,31 @@ def to_know() -> Iterator[tuple[str, Page]]:
         yield f"know-{kind}-{support}", next(page for page in pages if page.outline == one.placed.child.label)
     for kind in (Kind.BUILD, Kind.CHANT, Kind.SIGNIN):
         yield f"know-{kind}", next(Making(Request((kind,), members, roster=roster), SETTER).pages())
+    week = Request((Kind.SIGNIN,), members, Choices(support=Support.PARTIAL), roster=roster, sign_in_week=True)
+    yield "know-signin-week", next(Making(week, SETTER).pages())
+
+
+def to_know_together() -> Iterator[tuple[str, bytes]]:
+    """Yield, for each kind, the pages of all 24 children side by side, those with most support first."""
+    roster = load_roster(DEMO)
+    members = tuple(listed(one) for one in completed(order_class(roster.children)))
+    for kind in KNOW_EACH:
+        request = Request((kind,), members, roster=roster)
+        by_support = sorted(members, key=lambda one: list(Support).index(request.settings_of(one).support))
+        pages = [page for page in Making(replace(request, members=tuple(by_support)), SETTER).pages() if page.outline]
+        yield f"know-{kind}-class", _side_by_side(pages)
+
+
+def _side_by_side(pages: Sequence[Page]) -> bytes:
+    """Return pages as one picture, eight in a row, each on its paper."""
+    drawn = [Image.open(io.BytesIO(page_png(page, SMALL_DPI))).convert("L") for page in pages]
+    wide, high = (max(size) + 4 for size in zip(*(one.size for one in drawn), strict=True))
+    whole = Image.new("L", (ACROSS * wide, -(-len(drawn) // ACROSS) * high), 200)
+    for at, one in enumerate(drawn):
+        whole.paste(one, (at % ACROSS * wide + 2, at // ACROSS * high + 2))
+    written = io.BytesIO()
+    whole.quantize(16).save(written, "PNG", optimize=True)
+    return written.getvalue()
 
 
 def plans() -> Iterator[tuple[str, Page]]:
@@ -198,8 +226,9 @@ def main() -> None:
     """Write every picture."""
     pictures = [("specimen", specimen()), ("forms", forms()), *sheets(), *cards(), *class_pages(), *to_know(),
                 *plans(), *progress(), *school_font()]
-    for name, page in pictures:
-        (HERE / f"{name}.png").write_bytes(page_png(page, DPI))
+    drawn = ((name, page_png(page, DPI)) for name, page in pictures)
+    for name, picture in chain(drawn, to_know_together()):
+        (HERE / f"{name}.png").write_bytes(picture)
         print(name)
 
 

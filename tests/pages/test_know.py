@@ -247,3 +247,9 @@ def test_the_box_for_an_accent_is_empty_and_over_the_middle_of_its_letter(setter
     assert (x0 + x1) / 2 == pytest.approx((left + right) / 2)
     assert y0 < y1 <= top + 0.8
     assert x1 - x0 >= 1.6
+
+
+def test_where_no_letter_is_shared_nothing_is_said_of_black_ones(setter: Typesetter) -> None:
+    making = Making(request("Bo", "Pip", kinds=(Kind.FRIENDS,)), setter)
+    assert all("black" not in text for text in texts(making))
+    assert "black" in texts(Making(request("Bo", "Zoë", kinds=(Kind.FRIENDS,)), setter))[0]

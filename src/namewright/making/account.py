@@ -41,7 +41,7 @@ class NothingToWrite(Problem):
 
 
 class NoFriends(Problem):
-    """Names of friends were asked for, and nobody else is in the class."""
+    """Names of friends were asked for, and nobody in the class has another name that fits."""
 
     def __init__(self, label: str) -> None:
         super().__init__("account.no_friends", label=label)

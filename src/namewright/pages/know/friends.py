@@ -1,9 +1,9 @@
 """Friends' names: each to read, then to write, on the child's own lines, where a dot shows the place to begin.
 
-With more support letters that are written just so in the child's own name are black and the others grey. Where every
-name has room for it, each is written on a line of its own under the name; else a right-hander writes a short one
-beside it, and a left-hander under it, for the hand covers what is left of the pencil. Names are as many as one page
-holds. Millimetres, y down. Whose names they are is ``practice.friends``.
+With more support letters that are written just so in the child's own name are black and the others grey, if there are
+any. Where every name has room for it, each is written on a line of its own under the name; else a right-hander writes a
+short one beside it, and a left-hander under it, for the hand covers what is left of the pencil. Names are as many as
+one page holds. Millimetres, y down. Whose names they are is ``practice.friends``.
 """
 
 from __future__ import annotations
@@ -15,6 +15,7 @@ from dataclasses import dataclass
 from namewright.lines.fit import DoesNotFit
 from namewright.lines.forms import Form
 from namewright.lines.setting import SetLine, pen_width_mm
+from namewright.names.clusters import clusters
 from namewright.pages import blocks
 from namewright.pages.know.frame import HEADER_MM, LINE_MM, Frame, framed
 from namewright.pages.know.rows import Spread, height_of, spread
@@ -43,10 +44,12 @@ def friends_page(setter: Typesetter, label: str, name: str, friends: Sequence[st
     """Return the page for a child with names of its friends (``on_one_page``). Raises MissingLetters, DoesNotFit."""
     setter = setter.lettering(settings.letters)
     wide = [spread(setter, friend, settings) for friend in friends]
-    frame, layout = _begun(setter, label, wide, settings)
+    shared = settings.support in HELPED and any(is_shared(one, name) for one in clusters(" ".join(friends)))
+    own = name if shared else None
+    frame, layout = _begun(setter, label, wide, settings, shared=shared)
     air = min(_MAX_AIR_MM, max(0.0, frame.room - sum(layout.heights)) / len(layout.heights))
     for one, beside in zip(wide, layout.beside, strict=True):
-        _friend(frame, one, name if settings.support in HELPED else None, layout.begin_x if beside else None)
+        _friend(frame, one, own, layout.begin_x if beside else None)
         frame.y += air
     return frame.page(label)
 
@@ -58,16 +61,17 @@ def on_one_page(setter: Typesetter, friends: Sequence[str], settings: SheetSetti
     if not wide[friends[0]].turned:  # one long name would turn the page for all
         wide = {friend: one for friend, one in wide.items() if not one.turned}
     while len(wide) > 1:
-        frame, layout = _begun(setter, friends[0], list(wide.values()), settings)
+        frame, layout = _begun(setter, friends[0], list(wide.values()), settings, shared=settings.support in HELPED)
         if sum(layout.heights) <= frame.room:
             break
         wide.popitem()
     return tuple(wide)
 
 
-def _begun(setter: Typesetter, label: str, wide: Sequence[Spread], settings: SheetSettings) -> tuple[Frame, _Layout]:
+def _begun(setter: Typesetter, label: str, wide: Sequence[Spread], settings: SheetSettings, *, shared: bool,
+           ) -> tuple[Frame, _Layout]:
     frame = framed(setter, label, settings, turned=any(one.turned for one in wide))
-    frame.caption("page.know.friends_shared" if settings.support in HELPED else "page.know.friends", Task.LOOK)
+    frame.caption("page.know.friends_shared" if shared else "page.know.friends", Task.LOOK)
     return frame, _layout(frame, wide)
 
 

@@ -24,6 +24,7 @@ _MAX_STEP_MM, _MAX_X_MM = 36.0, 9.0
 _MAX_ROWS = 7  # of a page
 _MATCH_X_MM = 6.0
 _STEP = 3.0  # x-heights from row to row
+_RING_OUT_MM = 3.0  # so far a ring about a letter with a tail may reach under its row
 _AIR_MM = 2.0  # between the caption and the first ring
 _RING = Style(0.7, DARK)
 
@@ -39,7 +40,7 @@ def letters_pages(setter: Typesetter, label: str, hunt: Hunt, settings: SheetSet
         frame.caption("page.know.letters", Task.RING)
         frame.y += _AIR_MM
         match = bool(hunt.capitals) and number == len(parts)
-        ruling = _rows(frame, rows, frame.room - (_MATCH_MM if match else 0.0))
+        ruling = _rows(frame, rows, frame.room - (_MATCH_MM + _RING_OUT_MM if match else 0.0))
         if match:
             _match(frame, hunt, ruling)
         pages.append(frame.page(None if pages else label))
