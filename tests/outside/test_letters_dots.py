@@ -90,6 +90,8 @@ def test_bowls_have_dots_at_their_extremes(name: str, form: Form) -> None:
     for char in "oOCQ0cdqbpageGSs":
         dots, strokes, _ = printed(name, char, form)
         ink = np.concatenate(strokes)
+        if char == "q":  # without the flick behind its stem, which may be so short that its dot is that of the corner
+            dots, ink = dots[dots.imag <= 0.01], ink[ink.imag <= 0.01]
         for printed_side, side in ((dots.imag.min(), ink.imag.min()), (dots.imag.max(), ink.imag.max()),
                                    (dots.real.min(), ink.real.min()), (dots.real.max(), ink.real.max())):
             assert printed_side == pytest.approx(side, abs=0.03), char
