@@ -1,4 +1,4 @@
-"""The typeface that is shipped beside our letters: what it shows, its size, and its ink against FreeType's (Pillow)."""
+"""Typefaces that are shipped beside our letters: what they show, their size, their ink against FreeType's (Pillow)."""
 
 from __future__ import annotations
 
@@ -13,36 +13,42 @@ from namewright.lines.ruling import print_ruling
 from namewright.pages.know.frame import name_at
 from namewright.pages.page import Page
 from namewright.pages.typesetter import Typesetter
-from namewright.schoolfont.other_face import other_face
+from namewright.schoolfont.other_face import face_for, other_face
 from printed import pdf_bytes, scan
 
-FILE = Path(__file__).parents[2] / "fonts" / "NotoSerif-Latin.ttf"
+FONTS = Path(__file__).parents[2] / "fonts"
+FILES = {"Atkinson Hyperlegible Next": "AtkinsonHyperlegibleNext-Latin.ttf", "Noto Serif": "NotoSerif-Latin.ttf"}
 X_MM, DPI = 8.0, 300
 
 
-@pytest.mark.parametrize(("name", "shown"), [
-    ("Mira", True), ("Nguyễn Ánh", True), ("Łucja", True), ("Kealiʻi", True), ("Mary-Kate", True), ("Ẹ̀bun", False),
-    ("Марко", False)])
-def test_what_it_shows(name: str, shown: bool) -> None:
-    assert other_face().shows(name) is shown
-    if not shown:
+@pytest.mark.parametrize(("name", "face"), [
+    ("Mira", "Atkinson Hyperlegible Next"), ("Łucja", "Atkinson Hyperlegible Next"), ("Nguyễn Ánh", "Noto Serif"),
+    ("Kealiʻi", "Noto Serif"), ("Mary-Kate", "Atkinson Hyperlegible Next"), ("Ẹ̀bun", None), ("Марко", None)])
+def test_which_face_shows_a_name(name: str, face: str | None) -> None:
+    """That of the screens, else the one with more letters; all names of a page are in one."""
+    found = face_for([name])
+    assert (found.name if found else None) == face
+    assert face_for([name, "Nguyễn"]) is (other_face("Noto Serif") if face else None)
+    if not face:
         with pytest.raises(MissingLetters):
             other_face().line(name, print_ruling(X_MM))
 
 
-def test_small_letters_are_as_high_as_the_ruling_s() -> None:
-    letter = other_face().line("x", print_ruling(X_MM)).letters[0].letter
+@pytest.mark.parametrize("face", FILES)
+def test_small_letters_are_as_high_as_the_ruling_s(face: str) -> None:
+    letter = other_face(face).line("x", print_ruling(X_MM)).letters[0].letter
     tops = min(point[1] for contour in letter.outline for segment in contour.segments for point in segment)
     assert -tops == pytest.approx(X_MM, rel=0.01)
 
 
+@pytest.mark.parametrize("face", FILES)
 @pytest.mark.parametrize("name", ["Mira", "Ánh", "Bodo", "Quirin"])
-def test_ink_on_paper_is_freetype_s(setter: Typesetter, name: str) -> None:
+def test_ink_on_paper_is_freetype_s(setter: Typesetter, name: str, face: str) -> None:
     """PDFium prints our outlines with as much ink, as wide and as high, as FreeType draws the same letters."""
-    line = other_face().line(name, print_ruling(X_MM))
+    line = other_face(face).line(name, print_ruling(X_MM))
     page = Page(200.0, 60.0, (name_at(setter, line, 20.0, 40.0),))
     printed = 255.0 - scan(pdf_bytes([page]), dpi=DPI)
-    font = ImageFont.truetype(str(FILE), round(X_MM / 25.4 * DPI * 1000 / other_face().x_height),
+    font = ImageFont.truetype(str(FONTS / FILES[face]), round(X_MM / 25.4 * DPI * 1000 / other_face(face).x_height),
                               layout_engine=ImageFont.Layout.BASIC)
     picture = Image.new("L", (printed.shape[1], printed.shape[0]), 0)
     ImageDraw.Draw(picture).text((200, 480), name, font=font, fill=255, anchor="ls")

@@ -39,7 +39,8 @@ def check_contents(wheel: Path) -> None:
             if path.is_file() and "__pycache__" not in path.parts}
     assert here <= inside, f"not in the wheel: {sorted(here - inside)}"
     assert "namewright/fonts/upright.toml" in inside, "the letters are not in the wheel"
-    assert "namewright/fonts/NotoSerif-Latin.ttf" in inside, "the other typeface is not in the wheel"
+    for face in ("AtkinsonHyperlegibleNext", "NotoSerif"):
+        assert f"namewright/fonts/{face}-Latin.ttf" in inside, "another typeface is not in the wheel"
 
 
 def check_page(wheel: Path) -> None:

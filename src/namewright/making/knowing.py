@@ -254,9 +254,9 @@ class Knowing:
 
 
 def _in_other_face(found: Finding) -> bool:
-    from namewright.schoolfont.other_face import other_face
+    from namewright.schoolfont.other_face import face_for
 
-    return all(other_face().shows(shown.name) for part in found.parts if part.other_face for shown in part.shown)
+    return face_for(shown.name for part in found.parts if part.other_face for shown in part.shown) is not None
 
 
 def _on_pages(pages: range) -> Message:

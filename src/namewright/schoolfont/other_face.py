@@ -1,14 +1,15 @@
-"""A general typeface beside the school's print, so that a name is known in more than one: Noto Serif, as outlines.
+"""General typefaces beside the school's print, so that a name is known in more than one, as outlines.
 
-Its Latin letters stand in ``fonts/NotoSerif-Latin.ttf`` (SIL OFL 1.1; how it was cut: ``fonts/README.md``). It is
-scaled by its x-height and never written over, so it needs no spacing of ours; kerning is left out. Letters whose marks
-have no glyph of their own with the letter are not in it. Millimetres, y down, as in ``lines``.
+They are that of the screens (Atkinson Hyperlegible Next) and, for letters that it lacks, Noto Serif; their letters stand
+in ``fonts`` (SIL OFL 1.1; how they were cut: ``fonts/README.md``). A face is scaled by its x-height and never
+written over, so it needs no spacing of ours; kerning is left out. Letters whose marks have no glyph of their own with
+the letter are in neither. Millimetres, y down, as in ``lines``.
 """
 
 from __future__ import annotations
 
 import io
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from functools import cache
 from typing import Any
@@ -24,8 +25,7 @@ from namewright.lines.setting import InkLetter, SetLetter, SetLine, pen_width_mm
 from namewright.names.clusters import clusters
 from namewright.schoolfont.contours import Contour, ContourPen
 
-NAME = "Noto Serif"
-_FILE = "NotoSerif-Latin.ttf"
+_FILES = {"Atkinson Hyperlegible Next": "AtkinsonHyperlegibleNext-Latin.ttf", "Noto Serif": "NotoSerif-Latin.ttf"}
 _SPACES = " \u00a0"
 
 
@@ -33,6 +33,7 @@ _SPACES = " \u00a0"
 class Face:
     """A typeface as it was read: glyph names by letter, and the units of its x-height."""
 
+    name: str
     glyphs: Any
     names: Mapping[int, str]
     x_height: float
@@ -51,7 +52,8 @@ class Face:
         for letter in clusters(text):
             name = self.names[ord(letter)]
             if letter not in _SPACES:
-                placed.append(SetLetter(x, _ink(letter, _contours(self, name), scale, pen_width_mm(ruling) / 2)))
+                ink = _ink(self.name, letter, _contours(self, name), scale, pen_width_mm(ruling) / 2)
+                placed.append(SetLetter(x, ink))
             x += float(self.glyphs[name].width) * scale
         if not placed:
             raise ValueError("there is no letter to set")
@@ -60,10 +62,16 @@ class Face:
 
 
 @cache
-def other_face() -> Face:
-    """Read the typeface that is shipped; the same object each time."""
-    font = TTFont(io.BytesIO(font_bytes(_FILE)))
-    return Face(font.getGlyphSet(), font.getBestCmap(), float(font["OS/2"].sxHeight))
+def other_face(name: str = next(iter(_FILES))) -> Face:
+    """Read a typeface that is shipped, that of the screens where none is named; the same object each time."""
+    font = TTFont(io.BytesIO(font_bytes(_FILES[name])))
+    return Face(name, font.getGlyphSet(), font.getBestCmap(), float(font["OS/2"].sxHeight))
+
+
+def face_for(texts: Iterable[str]) -> Face | None:
+    """Return the first typeface that has every letter of these texts (NFC); None where none has."""
+    all_of_them = "".join(texts)
+    return next((face for face in map(other_face, _FILES) if face.shows(all_of_them)), None)
 
 
 class _Pen(BasePen):  # type: ignore[misc]
@@ -82,7 +90,7 @@ def _contours(face: Face, name: str) -> tuple[Contour, ...]:
     return tuple(sink.contours)
 
 
-def _ink(letter: str, contours: tuple[Contour, ...], scale: float, inset_mm: float) -> InkLetter:
+def _ink(face: str, letter: str, contours: tuple[Contour, ...], scale: float, inset_mm: float) -> InkLetter:
     """Return a letter in mm; its box is that of a pen's centreline, as a set line counts it."""
     def place(point: Point) -> Point:
         return (point[0] * scale, -point[1] * scale)
@@ -90,4 +98,4 @@ def _ink(letter: str, contours: tuple[Contour, ...], scale: float, inset_mm: flo
     outline = tuple(contour.map(place) for contour in contours)
     x0, y0, x1, y1 = boxes.joined(contour.bounds() for contour in outline)
     dx, dy = min(inset_mm, (x1 - x0) / 2), min(inset_mm, (y1 - y0) / 2)
-    return InkLetter(letter, (), (x0 + dx, y0 + dy, x1 - dx, y1 - dy), outline, NAME)
+    return InkLetter(letter, (), (x0 + dx, y0 + dy, x1 - dx, y1 - dy), outline, face)

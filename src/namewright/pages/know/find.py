@@ -11,6 +11,7 @@ from collections.abc import Sequence
 from contextlib import suppress
 from itertools import pairwise
 from random import Random
+from typing import TYPE_CHECKING
 
 from namewright.lines.fit import DoesNotFit
 from namewright.lines.forms import Form
@@ -22,6 +23,9 @@ from namewright.pages.pictograms import Task
 from namewright.pages.sheet import SheetSettings
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.finding import Finding, Shown
+
+if TYPE_CHECKING:
+    from namewright.schoolfont.other_face import Face
 
 _RING_MM = 9.0  # white beside a name, for a ring drawn by a young hand
 _MAX_ACROSS = 3
@@ -61,22 +65,30 @@ def _field(frame: Frame, found: Finding) -> None:
     across, ruling = _across(frame, found, names)
     rows = [(row, part.other_face) for part in found.parts for row in _rows(part.shown, across)]
     step, room = _step(frame, found, across), _room(frame, max(len(row) for row, _ in rows))
-    chance = Random("".join(names))
+    chance, face = Random("".join(names)), _face(found)
     for row, in_other in rows:
-        lines = [_in_other_face(one.name, ruling, room) if in_other else
+        lines = [_in_other_face(face, one.name, ruling, room) if in_other and face else
                  frame.setter.ruled(ruling, frame.spacing).line(one.name) for one in row]
         _row(frame, lines, frame.y + 0.5 * step + 0.5 * ruling.x_height_mm, chance)
         frame.y += step
 
 
-def _in_other_face(name: str, ruling: Ruling, room_mm: float) -> SetLine:
-    """Set a name in the other typeface, smaller where it runs wider than our letters do."""
-    from namewright.schoolfont.other_face import other_face
+def _face(found: Finding) -> Face | None:
+    """Return the typeface of the last names, which is read only where a page has it."""
+    names = [one.name for part in found.parts if part.other_face for one in part.shown]
+    if not names:
+        return None
+    from namewright.schoolfont.other_face import face_for
 
-    line = other_face().line(name, ruling)
+    return face_for(names)
+
+
+def _in_other_face(face: Face, name: str, ruling: Ruling, room_mm: float) -> SetLine:
+    """Set a name in the other typeface, smaller where it runs wider than our letters do."""
+    line = face.line(name, ruling)
     if line.width_mm <= room_mm:
         return line
-    return other_face().line(name, print_ruling(ruling.x_height_mm * 0.98 * room_mm / line.width_mm))
+    return face.line(name, print_ruling(ruling.x_height_mm * 0.98 * room_mm / line.width_mm))
 
 
 def _across(frame: Frame, found: Finding, names: Sequence[str]) -> tuple[int, Ruling]:
