@@ -1,6 +1,6 @@
 """General typefaces beside the school's print, so that a name is known in more than one, as outlines.
 
-They are that of the screens (Atkinson Hyperlegible Next) and, for letters that it lacks, Noto Serif; their letters stand
+They are that of the screens (Atkinson Hyperlegible Next) and, for letters that it lacks, Noto Serif; they stand
 in ``fonts`` (SIL OFL 1.1; how they were cut: ``fonts/README.md``). A face is scaled by its x-height and never
 written over, so it needs no spacing of ours; kerning is left out. Letters whose marks have no glyph of their own with
 the letter are in neither. Millimetres, y down, as in ``lines``.
