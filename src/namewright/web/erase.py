@@ -16,6 +16,7 @@ from werkzeug.wrappers import Response as BaseResponse
 from namewright.classbook import BookChild, Erased
 from namewright.message import Message, message
 from namewright.web.desk import book, desk
+from namewright.web.finding import label_key
 
 pages = Blueprint("erase", __name__)
 EVERYTHING = "everything"
@@ -38,7 +39,7 @@ def show() -> str:
 
 
 def _page(problem: Message | None = None) -> str:
-    everyone = book().children(left=True)
+    everyone = sorted(book().children(left=True), key=lambda one: label_key(one.child.label))
     return render_template("erase.html", here=[one for one in everyone if one.left is None], problem=problem,
                            gone=[one for one in everyone if one.left], file=desk().path.name)
 

@@ -27,9 +27,14 @@ def family_of(one: Member) -> str:
     return fold(one.one.child.family)
 
 
+def label_key(label: str) -> tuple[str, str]:
+    """Return what labels are sorted by where one looks for a child: marks and capitals aside."""
+    return fold(label), label
+
+
 def by_alphabet(everyone: Iterable[Member]) -> tuple[Member, ...]:
-    """Return the children as one looks for them in a list: by what they are called, marks and capitals aside."""
-    return tuple(sorted(everyone, key=lambda one: (fold(one.label), one.label)))
+    """Return the children as one looks for them in a list: by what they are called."""
+    return tuple(sorted(everyone, key=lambda one: label_key(one.label)))
 
 
 def by_initial(everyone: Iterable[Member]) -> tuple[tuple[str, tuple[Member, ...]], ...]:

@@ -22,6 +22,7 @@ from namewright.practice.ordering import unmet
 from namewright.practice.timetable import Progress, Timetable
 from namewright.web.class_pdf import begin, request_for, this_monday
 from namewright.web.desk import Member, book, class_settings, desk, members
+from namewright.web.finding import by_alphabet
 
 pages = Blueprint("week", __name__)
 _KEPT = ("tables", "letters_per_week")
@@ -41,17 +42,13 @@ def _page(problem: Problem | None = None) -> str | BaseResponse:
     plan = timetable_of(request_for((Kind.PLAN,), everyone))
     weeks = plan.weeks.weeks
     return render_template(
-        "week.html", plan=plan, problem=problem, settings=class_settings(), everyone=_by_list(everyone),
+        "week.html", plan=plan, problem=problem, settings=class_settings(), everyone=by_alphabet(everyone),
         monday=day_said(this_monday()), paces=range(1, MAX_A_WEEK + 1), most=len(everyone),
         now=this_week_said(weeks[0]) if weeks else message("page.plan.monday_all_formed"),
         review=letters_said(weeks[0].review) if weeks else (),
         coming=next_week_said(plan, weeks[1]) if weeks[1:] else None,
         tables=[table_said(plan, table) for table in plan.tables] if plan.tables[1:] else [], letters_of=letters_of,
         seats=_seats(everyone), unmet=_unmet(plan))
-
-
-def _by_list(everyone: Sequence[Member]) -> list[Member]:
-    return sorted(everyone, key=lambda one: one.one.child.line)
 
 
 def letters_of(child: Progress) -> Message | str:
