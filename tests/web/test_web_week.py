@@ -173,7 +173,7 @@ def test_pages_for_family_and_specialist(a_month_of_notes: Visitor) -> None:
     for where in ("talk.pdf", "record.pdf", "record.csv"):
         assert f"/child/1/{where}" in page
     answer = a_month_of_notes.post("/child/1/home", {"in": "es"})
-    assert "This is the language saved" in a_month_of_notes.get(answer.headers["Location"]).text
+    assert "remembered for Mirel" in a_month_of_notes.get(answer.headers["Location"]).text
 
     def text(path: str) -> str:
         return "".join(PdfReader(io.BytesIO(a_month_of_notes.get(path).data)).pages[0].extract_text().split())
