@@ -5,7 +5,6 @@
   const found = document.querySelector("#found"), hits = document.querySelector("[data-hits]");
   const everyone = document.querySelector("[data-everyone]"), strip = document.querySelector(".strip");
   const items = [...everyone.querySelectorAll("li")], homes = new Map(items.map((item) => [item, item.parentNode]));
-  const plain = (text) => text.normalize("NFD").replace(/\p{Mn}/gu, "").toLowerCase().trim();
   const buttons = () => [...form.querySelectorAll(".names:not([hidden]) button")].filter((one) => one.checkVisibility());
 
   const narrow = () => {  // whose name begins so comes first, then whose family's does

@@ -58,48 +58,13 @@ if (job && !one("[data-finished]", job)) {
       if (answer.ok) job.innerHTML = await answer.text();
     } catch { /* asked again below */ }
     if (!one("[data-finished]", job)) setTimeout(look, 300);
-    else one("a.main", job)?.focus();
+    else one("a.do", job)?.focus();
   };
   setTimeout(look, 150);
 }
 
-// --- finding a child by the first letters ---
+// --- names as somebody types them: marks and capitals aside ---
 const plain = (text) => text.normalize("NFD").replace(/\p{Mn}/gu, "").toLowerCase().trim();
-const names = one("[data-names]");
-if (names) {
-  const form = one("[data-finder]"), field = one("#letters"), found = one("#found");
-  const filter = one("[data-filter]");
-  if (filter) { filter.hidden = false; field.focus(); }
-  const items = all("li", names);
-  const narrow = () => {  // whose name begins so comes first, then whose family's does
-    const typed = plain(field.value);
-    const first = items.filter((item) => item.dataset.begins.split("|").some((name) => name.startsWith(typed)));
-    const shown = [...first, ...items.filter((item) => !first.includes(item) && item.dataset.family.startsWith(typed))];
-    for (const item of items) {
-      item.hidden = !shown.includes(item);
-      item.classList.remove("first");
-    }
-    names.append(...shown);
-    if (typed && shown.length) shown[0].classList.add("first");
-    if (found) found.textContent = !typed ? form.dataset.all : shown.length === 0 ? form.dataset.none
-      : shown.length === 1 ? form.dataset.one : form.dataset.found.replace("#", shown.length);
-    return shown;
-  };
-  field.addEventListener("input", narrow);
-  field.addEventListener("keydown", (event) => {
-    const first = one(".first > *", names);
-    if (event.key === "Enter" && first) { event.preventDefault(); first.click(); }
-    if (event.key === "ArrowDown") { event.preventDefault(); one("li:not([hidden]) > *", names)?.focus(); }
-  });
-  names.addEventListener("keydown", (event) => {
-    const step = { ArrowDown: 1, ArrowRight: 1, ArrowUp: -1, ArrowLeft: -1 }[event.key];
-    if (!step) return;
-    event.preventDefault();
-    const shown = all("li:not([hidden]) > *", names), at = shown.indexOf(document.activeElement) + step;
-    if (at < 0) field.focus(); else shown[Math.min(at, shown.length - 1)]?.focus();
-  });
-  if (field.value) narrow();
-}
 
 // --- the year: the newest days are in sight ---
 for (const region of all("[data-newest]")) region.scrollLeft = region.scrollWidth;
