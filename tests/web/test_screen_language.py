@@ -8,6 +8,12 @@ import pytest
 from webhelp import Visitor
 
 from namewright.web.screen_language import screen_languages
+from namewright.wording import languages
+
+
+def test_the_screens_are_in_every_language_there_is() -> None:
+    """Whoever chooses a language on paper may have it on the screen, too."""
+    assert screen_languages() == languages()
 
 
 @pytest.mark.parametrize("language", screen_languages())

@@ -13,8 +13,8 @@ from namewright.wording import FIRST, languages, wording
 
 STUDY = re.compile(r"([A-Z]\w+)(?: et al\.|,? (?:&|y|und|et|e) [A-Z]\w+) \(?((?:19|20)\d\d)")
 NUMBER = re.compile(r"\d+(?![:.,\d]*})")
-PARTS = {"web.": "web.name", "command.": "command.usage"}
-"""What a language may do without, all or nothing: the screens, and the command line; each by the key that tells."""
+PARTS = {"command.": "command.usage"}
+"""What a language may do without, all or nothing: the command line, by the key that tells."""
 
 
 def _wanted(language: str, key: str) -> bool:
@@ -36,7 +36,7 @@ def forms(language: str) -> Mapping[str, list[frozenset[str]]]:
 
 @pytest.mark.parametrize("language", languages())
 def test_a_language_has_every_key_and_no_other(language: str) -> None:
-    """Screens and the command line are in some languages; everything else is in all of them."""
+    """The command line is in some languages; everything else, the screens too, is in all of them."""
     first = {key for key in forms(FIRST) if _wanted(language, key)}
     assert set(forms(language)) ^ first == set()
 
