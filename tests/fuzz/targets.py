@@ -52,7 +52,7 @@ FORMS = (
     b"/class/list/read?part=lines&text=Mira%0ATilo+and+Bo&do=back",
     b"/class/list/read?text=A+%26+B&do=ab.split&as-ab=x",
     b"/class/erase?child=1", b"/class/erase/yes?child=1&also=x", b"/now?letters=mi&size=4x6",
-    b"/class/order?order=need", b"/class/list?text=Mira&based=0&practise=x",
+    b"/class/choices?order=need", b"/class/list?text=Mira&based=0&practise=x",
 )
 
 

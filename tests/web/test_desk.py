@@ -33,7 +33,7 @@ def test_a_page_of_another_class_changes_nothing_here(class_file: Path, settled:
     forms: list[tuple[str, dict[str, str]]] = [
         ("/class/list", {"text": MESSY, "based": "1"}), ("/child/1/lines", {"line_height": "30", "after": "0"}),
         ("/child/1/seen", {"day": "2026-03-02", "letter": "0", "note": "MESSY", "once": "k"}),
-        ("/class/choices", {"paper": "a4"}), ("/class/order", {"order": "name"}),
+        ("/class/choices", {"paper": "a4", "order": "name"}), ("/class/drafts", {"draft-class": "paper=a4"}),
         ("/print", {"what": "sheets", "who": "all", "paper": "a4"}), ("/child/1/lines/undo", {"after": "0"})]
     for path, form in forms:
         for sent in (token, token_in(page)):  # of this start of the program, and of the other's
@@ -52,9 +52,9 @@ def test_a_copy_of_a_class_is_another_class(class_file: Path, settled: Visitor) 
     copy.write_bytes(class_file.read_bytes())
     other = Visitor(create_app({"CLASS": str(copy), "HOSTS": [HOST]}))
     mark = mark_in(settled.get("/class").text)
-    assert other.post("/class/order", {"order": "name"}, mark=mark).status_code == 409
+    assert other.post("/class/choices", {"order": "name"}, mark=mark).status_code == 409
     again = Visitor(create_app({"CLASS": str(class_file), "HOSTS": [HOST]}))
-    assert again.post("/class/order", {"order": "name"}, mark=mark).status_code == 302
+    assert again.post("/class/choices", {"order": "name"}, mark=mark).status_code == 302
 
 
 def send(program: Program, form: dict[str, str], first_page: str) -> bool:

@@ -153,7 +153,7 @@ def test_a_shared_class_asks_for_the_passphrase(class_file: Path) -> None:
     for path in ("/", "/class", "/class/list", "/now", "/child/1/card.pdf"):
         assert guest.get(path).headers.get("Location") == "/gate"
     token = token_in(guest.get("/gate").text)
-    assert guest.post("/class/order", {"order": "name"}, token=token, mark="another").headers["Location"] == "/gate"
+    assert guest.post("/class/choices", {"order": "name"}, token=token, mark="another").headers["Location"] == "/gate"
     assert guest.post("/class/list", {"text": MESSY, "based": "0"}, token=token).headers["Location"] == "/gate"
     assert guest.post("/gate", {"passphrase": "three quiet heron"}, token=token).status_code == 403
     inside = guest.post("/gate", {"passphrase": "three quiet herons"}, token=token)

@@ -85,12 +85,24 @@ def _of_everyone(everyone: Sequence[Member], chosen: Member, settings: Mapping[s
     by_name = request.cookies.get(SORT_COOKIE) == BY_NAME
     return {
         "rows": _rows(everyone, chosen, ticked, by_name), "count": len(everyone), "by_name": by_name, "ticked": ticked,
-        "groups": _groups(everyone), "class_groups": panel.OF_CLASS, "class_controls": panel.for_everyone(settings),
-        "class_shapes_chosen": shapes_of(settings), "class_newest": saves[0].id if saves else 0,
-        "choices": {**CHOICES, "language": languages()}, "usual_ruling": DEFAULT_RULING,
-        "rulings": by_country(settings.get("paper", Paper.LETTER)), "for_children": FOR_CHILDREN, "to_know": TO_KNOW,
+        "groups": _groups(everyone), "everyone_form": _everyone_form(settings),
+        "class_newest": saves[0].id if saves else 0, "for_children": FOR_CHILDREN, "to_know": TO_KNOW,
         "for_adult": FOR_ADULT, "for_each": FOR_EACH_CHILD, "wanted": _wanted(),
         "in_doubt": sum(not one.placed.beats_known for one in everyone)}
+
+
+def _everyone_form(settings: Mapping[str, str]) -> Markup:
+    """Return what may be changed for everyone, made once for the same settings: no child is named in it."""
+    asked = ("everyone", screen_language.language_of(request), tuple(sorted(settings.items())), request.script_root)
+
+    def made(_: object) -> str:
+        return render_template(
+            "_everyone.html", settings=settings, class_groups=panel.OF_CLASS, class_controls=panel.for_everyone(settings),
+            class_shapes_chosen=shapes_of(settings), choices={**CHOICES, "language": languages()},
+            usual_ruling=DEFAULT_RULING, rulings=by_country(settings.get("paper", Paper.LETTER)), called=called,
+            letters=LETTERS, rungs=RUNGS, most_rungs=MAX_TRACED, rests_at=panel.rests_at, range_of=panel.range_of)
+
+    return Markup(desk().picture(asked, made))
 
 
 def _rows(everyone: Sequence[Member], chosen: Member, ticked: frozenset[str], by_name: bool) -> Markup:

@@ -55,13 +55,6 @@ def keep() -> tuple[str, int] | BaseResponse:
     return redirect(url_for("room.show", told=told) + "&for=everyone")
 
 
-@pages.post("/class/order")
-def order() -> BaseResponse:
-    """Keep the order of the class."""
-    book().set_class_setting("order", request.form.get("order", ""))
-    return redirect(url_for("room.show"))
-
-
 @pages.post("/class/drafts")
 def keep_drafts() -> str | tuple[str, int]:
     """Keep all that was changed on the desk, for everyone and for each child: all of it, or on an error nothing."""
