@@ -59,6 +59,18 @@ def test_a_setting_that_cannot_be_is_said_and_not_kept(settled: Visitor, class_f
         assert not book.settings_of(1)
 
 
+def test_a_height_that_cannot_be_drawn_is_not_kept(visitor: Visitor, class_file: Path) -> None:
+    """80 mm for a long name would leave no page of it: refused with the reason, by both ways to keep it."""
+    visitor.keep("Bartholomew Finch\n")
+    for path, form in (("/child/1/lines", {"line_height": "80", "after": "0"}),
+                       ("/class/drafts", {"draft-1": "line_height=80&after=0"})):
+        answer = visitor.post(path, form)
+        assert answer.status_code in (409, 422)
+        assert "“Bartholomew” needs" in answer.text
+    with Classbook.open(class_file) as book:
+        assert not book.settings_of(1)
+
+
 def test_what_is_typed_for_a_child_is_what_print_prints(settled: Visitor, class_file: Path) -> None:
     """On the page of a child's lines, Print sends the form: what is shown is kept and printed, and nothing else.
 

@@ -97,8 +97,9 @@ def _everyone_form(settings: Mapping[str, str]) -> Markup:
 
     def made(_: object) -> str:
         return render_template(
-            "_everyone.html", settings=settings, class_groups=panel.OF_CLASS, class_controls=panel.for_everyone(settings),
-            class_shapes_chosen=shapes_of(settings), choices={**CHOICES, "language": languages()},
+            "_everyone.html", settings=settings, class_groups=panel.OF_CLASS,
+            class_controls=panel.for_everyone(settings), class_shapes_chosen=shapes_of(settings),
+            choices={**CHOICES, "language": languages()},
             usual_ruling=DEFAULT_RULING, rulings=by_country(settings.get("paper", Paper.LETTER)), called=called,
             letters=LETTERS, rungs=RUNGS, most_rungs=MAX_TRACED, rests_at=panel.rests_at, range_of=panel.range_of)
 

@@ -14,8 +14,11 @@ from urllib.parse import parse_qsl
 from werkzeug.datastructures import MultiDict
 
 from namewright.classbook import BookChild
+from namewright.making.request import Kind
 from namewright.practice.ordering import Planned, completed, order_class
+from namewright.web.answers import pages_of
 from namewright.web.desk import Member, class_settings, members
+from namewright.web.requests import CannotDraw, of_child
 from namewright.web.settings_in_forms import asked_settings, own_settings
 from namewright.web.trial import tried
 
@@ -39,6 +42,17 @@ class Drafts:
     def child(self, one: BookChild) -> BookChild:
         """Return a child with what was changed for it. Raises ClassbookError for what cannot be set."""
         return tried(one, own_settings(self.own[one.id])) if one.id in self.own else one
+
+    def refuse_undrawn(self, one: BookChild) -> None:
+        """Raise CannotDraw where a child's sheet can be drawn as it is kept and could not be with what was changed."""
+        def drawn(child: BookChild, settings: Mapping[str, str]) -> None:
+            pages_of(of_child(Kind.SHEETS, child, settings))
+
+        try:
+            drawn(one, class_settings())
+        except CannotDraw:
+            return
+        drawn(self.child(one), self.settings())
 
     def members(self) -> Sequence[Member]:
         """Return the class in its order, each child as it was changed. Raises ClassbookError as the others do."""

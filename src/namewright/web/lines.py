@@ -21,7 +21,7 @@ from namewright.web import panel
 from namewright.web.answers import file_name, pdf, pdf_of, svg
 from namewright.web.class_page import again
 from namewright.web.desk import book, child_or_404, class_settings, desk
-from namewright.web.drafts import read_drafts
+from namewright.web.drafts import Drafts, read_drafts
 from namewright.web.requests import drawn, of_child
 from namewright.web.row_pictures import row_svg
 from namewright.web.screen_language import reason
@@ -53,6 +53,7 @@ def keep(child_id: int) -> tuple[str, int] | BaseResponse:
     one = child_or_404(child_id)
     _number("after")
     try:
+        Drafts(own={one.id: request.form}).refuse_undrawn(one)
         save = keep_own(one.id, request.form)
     except Problem as error:
         return again(error, child_id)[0], 409

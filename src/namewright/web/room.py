@@ -60,6 +60,8 @@ def keep_drafts() -> str | tuple[str, int]:
     """Keep all that was changed on the desk, for everyone and for each child: all of it, or on an error nothing."""
     drafts = read_drafts(request.form)
     try:
+        for child_id in drafts.own:
+            drafts.refuse_undrawn(child_or_404(child_id))
         with book().changing():
             if drafts.everyone is not None:
                 keep_choices(drafts.everyone)
