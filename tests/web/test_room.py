@@ -61,3 +61,19 @@ def test_columns_of_the_list_are_on_the_paper(visitor: Visitor) -> None:
     assert "3 pages are ready" in said
     assert "Please look at these" in said
     assert "no form called “purple”" in said
+
+
+def test_a_value_that_cannot_be_drawn_comes_with_the_nearest_that_can(visitor: Visitor) -> None:
+    """A sentence and a button that takes it; where the value can be drawn, nothing."""
+    visitor.keep("Bartholomew Finch\nBo Lindle\n")
+    asked = {"key": "line_height", "kind": "sheets", "for": "child"}
+    told = visitor.get("/picture/1/nearest?" + urlencode({**asked, "draft-1": "line_height=80"})).text
+    assert "“Bartholomew” needs" in told
+    (value,) = re.findall(r'data-value="([\d.]+)"', told)
+    assert f"Take {value} mm" in told
+    shown = visitor.get("/picture/1/page.svg?" + urlencode({"draft-1": f"line_height={value}"}))
+    over = visitor.get("/picture/1/page.svg?" + urlencode({"draft-1": f"line_height={float(value) + 1}"}))
+    assert (shown.status_code, over.status_code) == (200, 422)
+    assert visitor.get("/picture/1/nearest?" + urlencode({**asked, "draft-1": "line_height=24"})).text == ""
+    everyone = {**asked, "for": "everyone", "draft-class": "lines=other&like=us-3%2F4&line_height=500"}
+    assert "Take 80 mm" in visitor.get("/picture/2/nearest?" + urlencode(everyone)).text

@@ -16,7 +16,7 @@ def test_every_word_that_templates_ask_for_is_there() -> None:
     """A key written out in a template exists."""
     folder = resources.files("namewright.web").joinpath("templates")
     asked = [(template.name, key) for template in folder.iterdir()
-             for key in re.findall(r"\bt\('([a-z_.0-9-]+)'[,)]", template.read_text(encoding="utf-8"))]
+             for key in re.findall(r"\bt\(['\"]([a-z_.0-9-]+)['\"][,)]", template.read_text(encoding="utf-8"))]
     assert len(asked) > 200
     assert [each for each in asked if not wording(FIRST).has(each[1])] == []
 

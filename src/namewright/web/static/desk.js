@@ -474,6 +474,7 @@ async function printHere(adult = false) {
 }
 
 // --- at the start ---
+if (new URLSearchParams(location.search).has("child")) one(".chosen", rows)?.scrollIntoView({ block: "nearest" });
 ready(own);
 ready(everyone);
 choices();
