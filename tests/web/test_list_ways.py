@@ -96,6 +96,17 @@ def test_a_line_passed_over_can_be_made_a_child(line: str) -> None:
     assert len(press(reading, "child")) == 1
 
 
+def test_names_that_the_rest_of_a_list_makes_unlikely_are_children_all_the_same() -> None:
+    """In a list that writes “Family, Given” a name of one word is doubted; where a person said so, it is a child."""
+    rest = "Pruner, Katla\nDolt, Kasimir\nPraske, Wenna\nAshgrove, Theo\nMarsh, Ewan\nReed, Tilo"
+    reading = read(f"{rest}\nQuorrel & Vexil", NamePart.GIVEN)
+    at, way = next((at, way) for at, line in enumerate(reading.lines)
+                   for way in ways_on(reading.lines, at, None) if way.key == "split")
+    text = written(reading.lines, at, way, lambda tried: read(tried, NamePart.GIVEN).lines)
+    assert text is not None
+    assert [one.practice for one in read_roster(text).children[-2:]] == ["Quorrel", "Vexil"]
+
+
 def test_a_family_name_that_stands_once_is_everybodys() -> None:
     """Two children of one house are written so; where each has a family name, or none has, nothing is lent."""
     assert [one.name for one in parted("Ethan and Ella Brown")] == ["Ethan Brown", "Ella Brown"]

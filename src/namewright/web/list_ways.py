@@ -159,12 +159,14 @@ def parted(text: str) -> tuple[Promise, ...]:
 def _split(parts: Sequence[Promise]) -> Way:
     """Write a line for each child."""
     said = message("web.list.way_split", count=len(parts), names=tuple(one.name for one in parts))
-    plain, turned = tuple(one.name for one in parts), tuple(_turned(one) for one in parts)
-    return Way("split", said, (plain, turned), tuple(parts))
+    return Way("split", said, tuple(_ways_to_write(parts)), tuple(parts))
 
 
-def _turned(one: Promise) -> str:
-    return f"{one.family}, {one.given}" if one.family else f"“{one.given}”"
+def _ways_to_write(children: Sequence[Promise]) -> Iterator[tuple[str, ...]]:
+    """Yield names, a line each: as they are, family first, and under the word that says that they are names."""
+    yield tuple(one.name for one in children)
+    yield tuple(f"{one.family}, {one.given}" if one.family else one.given for one in children)
+    yield tuple(f"Name: {one.name}" for one in children)
 
 
 def _as_one(text: str) -> Way | None:
@@ -173,7 +175,7 @@ def _as_one(text: str) -> Way | None:
     if " " not in words:
         return None
     given, _, family = words.rpartition(" ")
-    return Way("one", message("web.list.way_one", name=words), ((words,), (f"{family}, {given}",), (f"“{words}”",)),
+    return Way("one", message("web.list.way_one", name=words), ((words,), (f"{family}, {given}",), (f"Name: {words}",)),
                (_ANYBODY,))
 
 
@@ -185,10 +187,9 @@ def _shares_family(report: LineReport, before: Sequence[LineReport]) -> Question
     family = report.child.family
     shared = tuple(Promise(one.child.given, family) for one in alone if one.child)
     everyone = (*shared, Promise(report.child.given, family))
-    lines = tuple(one.name for one in shared)
     said = message("web.list.asks_family", family=family, names=tuple(one.name for one in everyone))
     share = Way("share", message("web.list.way_share", names=tuple(one.name for one in everyone)),
-                ((*lines, report.text), (*(_turned(one) for one in shared), report.text)), everyone, takes=-len(alone))
+                tuple((*new, report.text) for new in _ways_to_write(shared)), everyone, takes=-len(alone))
     return Question(report, Asked.FAMILY, said, (share, _fine("apart")))
 
 
