@@ -1,4 +1,4 @@
-"""How fast the web page answers: first paint of a class of thirty, a slider's picture, fifty clients at once.
+"""How fast the web page answers: first paint, a slider's picture, a long list as it is typed, fifty clients at once.
 
 The program runs in a process of its own. First paint is the browser's own ``first-contentful-paint`` (W3C Paint
 Timing), the median of nine fresh visits; it needs Chromium. A slider's picture is timed at the client, each at a line
@@ -21,6 +21,7 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
 from statistics import median, quantiles
+from urllib.parse import urlencode
 
 from run import NAMES
 
@@ -46,6 +47,7 @@ MOVED = """(value) => new Promise(done => {
 })"""
 FAMILIES = ("Vost", "Quill", "Reed", "Moss", "Finch", "Dolt", "Lindle")
 VISITS, SLIDES, CLIENTS = 9, 60, 50
+LINES, TYPED = 400, 15
 KEY: dict[str, str] = {}  # the cookie that lets in, once the program runs
 
 
@@ -132,6 +134,29 @@ def slider(port: int) -> None:
               f"95 of 100 under {quantiles(times, n=20)[-1]:.1f} ms")
 
 
+def typing(port: int) -> None:
+    """Print how long a list of four hundred lines takes from a change of it to how it is read, draft kept and all."""
+    connection = http.client.HTTPConnection("127.0.0.1", port, timeout=60)
+    connection.request("GET", "/class/list", headers=KEY)
+    page = connection.getresponse().read().decode()
+    fields = {name: page.partition(f'name="{name}" value="')[2].partition('"')[0]
+              for name in ("token", "class", "based")}
+    given = [child.given for child in read_roster(NAMES).children]
+    rest = [f"{given[at % len(given)]} {FAMILIES[at // len(given) % 7]}{'aeo'[at // len(given) // 7]}"
+            for at in range(LINES - 6)]
+    rest += ["Vexil & Quorra", "Анна Петрова", "MIREL VOST", "Room 9", "wears glasses"]
+    times = []
+    for count in range(TYPED):
+        body = urlencode({**fields, "practise": "given", "text": "\n".join([*rest, f"Wenna Praske{'e' * count}"])})
+        start = time.perf_counter()
+        connection.request("POST", "/class/list/read?part=lines", body,
+                           {**KEY, "Content-Type": "application/x-www-form-urlencoded"})
+        assert connection.getresponse().read()
+        times.append((time.perf_counter() - start) * 1000)
+    print(f"a list of {LINES} lines read as it is typed: median {median(times):.0f} ms, worst {max(times):.0f} ms, "
+          f"best {min(times):.0f} ms")
+
+
 def crowd(port: int, seconds: float, pause: float) -> None:
     """Print what fifty clients meet."""
     times: list[float] = []
@@ -187,6 +212,7 @@ def main() -> None:
         with program(class_file) as port:
             first_paint(port)
             slider(port)
+            typing(port)
             seen(port)
             crowd(port, options.seconds, options.pause)
 

@@ -97,9 +97,14 @@ class Reading:
 
     def cannot_draw(self, report: LineReport) -> Message | None:
         """Return what stands in the way of a page for the child on a line, None where nothing does."""
-        missing = desk().setter.alphabet.missing(report.child.practice) if report.child else ()
-        letters = tuple(f"“{letter}”" for letter in dict.fromkeys(missing))
-        return message("web.list.asks_latin", letters=letters) if letters else None
+        return self._undrawn.get(report.line)
+
+    @cached_property
+    def _undrawn(self) -> Mapping[int, Message]:
+        missing = desk().setter.alphabet.missing
+        found = ((report.line, missing(report.child.practice)) for report in self.lines if report.child)
+        return {line: message("web.list.asks_latin", letters=tuple(f"“{letter}”" for letter in dict.fromkeys(letters)))
+                for line, letters in found if letters}
 
     def sorted(self, settled: frozenset[str]) -> Sorted:
         """Return the lines by what they want; ``settled`` are marks of lines that ask no more."""

@@ -2,7 +2,7 @@
 "use strict";
 {
   const form = one("form[data-list]"), result = one("[data-lines]"), text = one("#text"), file = one("#file");
-  const save = one("button[data-save]"), state = one("[data-state]");
+  const save = one("button[data-save]"), state = one("[data-state]"), needed = one("a[data-needed]");
   let wait, taken = null, unkept = false, dirty = Boolean(one("[data-now][data-unsaved]"));
 
   // The answer takes the place of the result; what was open stays open, and the keyboard goes on where it was.
@@ -15,6 +15,8 @@
     const fresh = one("[data-text]", result), now = one("[data-now]", result);
     if (fresh) { put(fresh.value); fresh.remove(); }
     save.textContent = now.dataset.save;
+    needed.textContent = now.dataset.needed;
+    needed.hidden = !now.dataset.needed;
     dirty = "unsaved" in now.dataset;
     state.textContent = !text.value.trim() ? "" : dirty ? state.dataset.open : state.dataset.kept;
     for (const each of all("[data-unsaved]", form)) if (each !== now) each.hidden = !dirty;
