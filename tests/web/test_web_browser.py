@@ -25,8 +25,8 @@ PT_PER_MM = 72 / 25.4
 PHONE = {"viewport": {"width": 360, "height": 740}, "has_touch": True, "is_mobile": True}
 RULES = {"runOnly": ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"]}
 SCREENS = ("/class", "/class?child=1&all=1", "/class?for=everyone", "/class/list", "/class/list?new=1", "/now",
-           "/classes", "/copy", "/seen", "/child/1/settings", "/child/1/seen", "/class/week", "/class/next", "/class/beats",
-           "/class/erase", "/child/1/home?in=es", "/print/pages?what=sheets&child=1", "/nowhere",
+           "/classes", "/copy", "/seen", "/child/1/settings", "/child/1/seen", "/class/week", "/class/next",
+           "/class/beats", "/class/erase", "/child/1/home?in=es", "/print/pages?what=sheets&child=1", "/nowhere",
            "/child/1/made?size=4x6", "/child/1/made?size=practice", "/seen?by=table")
 NewPage = Callable[..., Any]
 
