@@ -103,7 +103,7 @@ def row(child_id: int) -> Response:
 
 @pages.get("/child/<int:child_id>/sizes.pdf")
 def sizes(child_id: int) -> Response:
-    """Return the page with the child's name at six line heights. Raises CannotDraw."""
+    """Return the child's name at line heights to try, up to 40 mm. Raises CannotDraw."""
     asked = of_child(Kind.SIZES, child_or_404(child_id), class_settings())
     with desk().lock:
         made = drawn(desk().setter, asked)
