@@ -26,6 +26,7 @@ from namewright.wording import Wording, wording
 HEIGHTS = 6
 MIN_MM, MAX_MM = 8.0, 60.0
 MORE, MORE_TO_MM = 3, 40.0  # rows of a second page, and how tall they may be: ours, as is that there is one
+_APART_MM = 2.5  # tall rows nearer than this feel alike; ours
 _HEADER_MM, _FOOTER_MM = 15.0, 7.0
 _NOTE_MM, _NOTE_STEP_MM = 1.5, 4.3
 _LABEL_MM = 24.0  # wider than any height in words
@@ -109,7 +110,8 @@ def _taller(setter: Typesetter, name: str, model: SetLine, settings: blocks.Page
     """Set the name at up to three heights over one, the tallest at most 40 mm; none where the next does not fit."""
     empty = _empty(setter, settings, turned)
     for tallest in range(round(MORE_TO_MM), math.floor(above), -1):
-        steps = {round(above + (tallest - above) * step / MORE) for step in range(1, MORE + 1)}
+        count = max(1, min(MORE, int((tallest - above) / _APART_MM)))
+        steps = {round(above + (tallest - above) * step / count) for step in range(1, count + 1)}
         heights = [float(one) for one in sorted(steps) if one > above]
         made = _filled(setter, name, model, settings, empty, heights)
         if made.rows:
