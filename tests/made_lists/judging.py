@@ -56,7 +56,7 @@ def judge(made: Made, read: Callable[[str], Roster] = read_roster) -> Counter[st
     the line was made into fewer children than stand on it. ``lost``: neither made nor on a line left out. ``wrong``:
     practises another part; ``unsaid``: the same or merged, with no note on the line. ``remark``: a remark is practised.
     ``extra``: a child nobody wrote. ``waiting``: nobody is made until one question about the whole list is answered,
-    and ``question`` counts those lists.
+    and ``question`` counts those lists. ``untold``: a remark is practised, with no note on its line.
     """
     try:
         reports: Sequence[LineReport] = read(made.text).lines
@@ -78,6 +78,8 @@ def judge(made: Made, read: Callable[[str], Roster] = read_roster) -> Counter[st
     found["extra"] = len(free)
     remarks = {fold(word) for text in made.remarks for word in text.split()}
     found["remark"] = sum(bool(remarks & set(fold(report.child.practice).split())) for report in lines if report.child)
+    found["untold"] = sum(bool(remarks & set(fold(report.child.practice).split())) and not report.notes
+                          for report in lines if report.child)
     return found
 
 

@@ -1,0 +1,78 @@
+"""Any number of made lists, plain and spoilt, each held to what must hold for every list.
+
+Of a plain list nobody is lost, and nobody is merged, misnamed or made of a remark without a word about it. A spoilt one
+(characters lost, doubled, swapped) is read without an error, every line is accounted for, and each name stands in it.
+"""
+
+from __future__ import annotations
+
+import random
+from collections import Counter
+from collections.abc import Iterator
+
+from made_lists import shapes_fresh, shapes_held, shapes_tuned
+from made_lists.judging import Made, judge
+from made_lists.people import HELD, INVENTED, TUNED, people
+from namewright.roster.children import RosterError
+from namewright.roster.parsing import read_roster
+from namewright.roster.vocabulary import fold
+
+SHAPES = {**shapes_tuned.SHAPES, **shapes_held.SHAPES, **shapes_fresh.SHAPES}
+_NAMES = sorted(SHAPES)
+_PLACES = (*TUNED, *HELD, *(INVENTED,) * 6)
+_STRAYS = " \t\n,;:-–|/()[]\"“”'’.*#@<>&+=0123456789\u00a0\u200b\u0301\u202e\ufeff\x00İßĳ名"
+_MOST_SLIPS = 6
+SILENT = ("lost", "unsaid", "untold")
+
+
+def failures(count: int, seed: int) -> Iterator[tuple[str, str]]:
+    """Yield what is wrong, with the list, for each of so many lists that something is wrong with."""
+    for at in range(count):
+        rng = random.Random(f"{seed} {at}")
+        shape = rng.choice(_NAMES)
+        made = SHAPES[shape](rng, people(rng, rng.choice(_PLACES), rng.randrange(4, 9)))
+        wrong = _spoilt(rng, made.text) if at % 2 else _silent(made)
+        if wrong:
+            yield f"{shape}: {wrong}", made.text
+
+
+def _silent(made: Made) -> str:
+    found = judge(made)
+    return ", ".join(f"{key} {found[key]}" for key in SILENT if found[key])
+
+
+def _spoilt(rng: random.Random, text: str) -> str:
+    """Say what does not hold for a text with some slips in it."""
+    signs = list(text)
+    for _ in range(rng.randrange(1, _MOST_SLIPS)):
+        at = rng.randrange(len(signs) + 1)
+        kind = rng.randrange(4)
+        if kind == 0:
+            signs.insert(at, rng.choice(_STRAYS))
+        elif kind == 1:
+            del signs[at : at + rng.randrange(1, 4)]
+        elif kind == 2:
+            signs[at:at] = signs[max(0, at - rng.randrange(1, 20)) : at]
+        else:
+            signs[at : at + 8] = [sign.swapcase() for sign in signs[at : at + 8]]
+    return broken_promises("".join(signs))
+
+
+def broken_promises(text: str) -> str:
+    """Say what does not hold for a text: no error, an account of every line, names that stand in it."""
+    try:
+        roster = read_roster(text)
+    except RosterError:
+        return ""
+    except Exception as error:  # noqa: BLE001 any error at all is a find
+        return f"{type(error).__name__}: {error}"
+    if [report.line for report in roster.lines] != list(range(1, len(roster.lines) + 1)):
+        return "lines that are not accounted for"
+    typed = Counter(char for char in fold(text) if char.isalpha())
+    for child in roster.children:
+        if any(typed[char] < 1 for char in fold(child.practice) if char.isalpha()):
+            return f"a name that nobody typed: {child.practice}"
+    again = read_roster(roster.text or text)
+    if [one.practice for one in again.children] != [one.practice for one in roster.children]:
+        return f"read otherwise from what is kept: {[one.practice for one in again.children]}"
+    return ""

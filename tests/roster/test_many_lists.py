@@ -1,0 +1,30 @@
+"""Very many made lists: no error, nobody lost, merged or misnamed without a word.
+
+``NAMEWRIGHT_LISTS=1000000 make test-long`` reads a million; without it some thousands are read.
+"""
+
+from __future__ import annotations
+
+import os
+
+import pytest
+
+from made_lists.many import broken_promises, failures
+
+COUNT = int(os.environ.get("NAMEWRIGHT_LISTS", "4000"))
+
+
+@pytest.mark.long
+def test_nothing_goes_wrong_in_silence() -> None:
+    found = list(failures(COUNT, seed=7))
+    assert len(found) <= COUNT / 10_000, found[:3]
+
+
+def test_the_judge_of_any_text_finds_what_is_wrong(monkeypatch: pytest.MonkeyPatch) -> None:
+    assert broken_promises("Mira\nBo") == ""
+
+    def broken(_: str) -> None:
+        raise ValueError("once")
+
+    monkeypatch.setattr("made_lists.many.read_roster", broken)
+    assert broken_promises("Mira") == "ValueError: once"
