@@ -13,10 +13,11 @@ from made_lists.shapes_tuned import full, lines, wanted
 _KEPT = Registry()
 SHAPES, CLEAN, HEADED, HEADLESS = _KEPT.shapes, _KEPT.clean, _KEPT.headed, _KEPT.headless
 shape = _KEPT.shape
-CARE = ("hazelnut", "carries an Auvi", "hip dysplasia", "no screens", "reads already", "Fridays only", "cries at drop-off",
-        "Haselnüsse", "Hüftschiene", "nur vormittags", "kommt später", "noisettes", "appareil dentaire",
-        "absent le lundi", "nocciole", "busto", "solo mattina", "avelãs", "só de manhã", "aparelho", "avellanas",
-        "corsé", "solo por la mañana", "llega tarde", "Singulair", "PEG", "VNS", "Tagalog at home")
+CARE = ("hazelnut", "carries an Auvi", "hip dysplasia", "no screens", "reads already", "Fridays only",
+        "cries at drop-off", "Haselnüsse", "Hüftschiene", "nur vormittags", "kommt später", "noisettes",
+        "appareil dentaire", "absent le lundi", "nocciole", "busto", "solo mattina", "avelãs", "só de manhã",
+        "aparelho", "avellanas", "corsé", "solo por la mañana", "llega tarde", "Singulair", "PEG", "VNS",
+        "Tagalog at home")
 
 
 @shape()
@@ -30,15 +31,17 @@ def answers_in_blocks(rng: random.Random, some: Sequence[Person]) -> Made:
 
 @shape()
 def name_grade_room(rng: random.Random, some: Sequence[Person]) -> Made:
-    return lines(some, lambda one: f"{full(one)}, {rng.choice(('K', 'PK', 'TK'))}, Room {rng.randrange(1, 20)}", "Room K")
+    return lines(some, lambda one: f"{full(one)}, {rng.choice(('K', 'PK', 'TK'))}, Room {rng.randrange(1, 20)}",
+                 "Room K")
 
 
 @shape()
 def mail_with_its_head(rng: random.Random, some: Sequence[Person]) -> Made:
-    head = rng.choice(("From: Jo Vale\nTo: Kim Olmo\nSubject: class list\n", "De : Anne Vallon\nObjet : liste de classe\n",
+    head = rng.choice(("From: Jo Vale\nTo: Kim Olmo\nSubject: class list\n",
+                       "De : Anne Vallon\nObjet : liste de classe\n",
                        "Von: Rita Talberg\nBetreff: Klassenliste\n", "De: Rosa Olmo\nAsunto: lista de clase\n"))
     return Made(head + "\n" + "\n".join(map(full, some)), wanted(some),
-                ("Vale Kim Olmo Vallon Talberg Subject class list Objet liste classe Betreff Klassenliste Asunto lista",))
+                ("Vale Kim Olmo Vallon Talberg Subject class list Objet liste classe Betreff Klassenliste Asunto",))
 
 
 @shape()
@@ -99,7 +102,8 @@ def ages_in_a_line(rng: random.Random, some: Sequence[Person]) -> Made:
 def numbered_partners(rng: random.Random, some: Sequence[Person]) -> Made:
     pairs = [some[at : at + 2] for at in range(0, len(some), 2)]
     sign = rng.choice((" + ", " & ", " and ", " / ", " – "))
-    return Made("\n".join(f"{at}. {sign.join(one.given for one in pair)}" for at, pair in enumerate(pairs, 1)), wanted(some))
+    return Made("\n".join(f"{at}. {sign.join(one.given for one in pair)}" for at, pair in enumerate(pairs, 1)),
+                wanted(some))
 
 
 @shape()

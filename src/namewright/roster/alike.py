@@ -26,7 +26,8 @@ _FEW = 3  # lines that say the same tell something
 _TAIL_SHARE = {",": 0.3}
 _USUAL_SHARE = 0.15  # of the lines; a name may stand behind a comma
 _NUMBERED_LABEL = re.compile(
-    r"\s*([^\W\d_]{2,20})\s*(?:no\.|nr\.|n[º°]|[#№])?\s*\d{1,3}\s*(?:[:.)–—-]\s*|\s)(?=\S*[^\W\d_])", re.IGNORECASE)
+    r"\s*([^\W\d_]{2,20})\s*(?:no\.|nr\.|n[º°]|[#№])?\s*"
+    r"(?:\d{1,3}\s*(?:[:.)–—-]\s*|\s)|[a-h]\s*[:–—-]\s)(?=\S*[^\W\d_])", re.IGNORECASE)
 _LABELLED = re.compile(r"([^:,;]{2,40}?)(?::\s+|\s+[-–—]\s+)(\S.*)")
 _BEFORE_TAIL = re.compile(r"\s([-–—])\s+|([:,])\s+")
 _LONGEST = 200  # characters of a line that is looked at: a longer one is a text
@@ -93,10 +94,12 @@ def _stand_behind(before: Sequence[str], behind: Sequence[str]) -> bool:
     one, two = (len(set(map(fold, side))) / len(side) for side in (before, behind))
     if one <= _CLEARLY < _MOSTLY < two:
         return True
+    if two <= _MOSTLY:
+        return False
     first, second = (_share(is_given(text.split()[0]) for text in side) for side in (before, behind))
     if second - first >= _CLEARLY or first >= _MOSTLY:
         return second - first >= _CLEARLY
-    return two > _MOSTLY and all(map(_is_titled, behind)) and _share(map(_is_titled, before)) <= 1 - _CLEARLY
+    return all(map(_is_titled, behind)) and _share(map(_is_titled, before)) <= 1 - _CLEARLY
 
 
 def _share(answers: Iterable[bool]) -> float:

@@ -135,7 +135,8 @@ def _split_comma(cells: list[str], habits: Habits) -> Reading:
     family, rest = cells[0], cells[1].split(" ")
     size = _given_size(rest)
     notes = [message("roster.second_comma", words=", ".join(cells[2:])[:60])] * (len(cells) > 2)
-    clear = habits.family_by_comma or lean(family.split(" ")[0]) < 0 or is_given(rest[0])
+    part = lean(family.split(" ")[0])
+    clear = part < 0 or (part == 0 and (habits.family_by_comma or is_given(rest[0])))
     if size < len(rest) or not clear:
         notes.append(_read_as(" ".join(rest[:size]), family, " ".join(rest[size:])))
     return Reading(" ".join(rest[:size]), family, notes=tuple(notes))
@@ -159,7 +160,8 @@ def _split_words(words: list[str], order: Order) -> Reading:
         at = _family_start(words, size)
         given, middle, family = words[:size], words[size:at], words[at:]
     reading = Reading(" ".join(given), " ".join(family + tail))
-    certain = len(words) == 2 and len(given) == 1 and not shouted
+    loud = {is_all_capitals(word) and not _INITIALS.fullmatch(word) for word in words}
+    certain = len(words) == 2 and len(given) == 1 and not shouted and len(loud) == 1
     if certain:
         return reading
     return replace(reading, notes=(_read_as(reading.given, reading.family, " ".join(middle)),))

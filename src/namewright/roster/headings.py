@@ -12,6 +12,7 @@ from namewright.roster.vocabulary import (
     GREETING_PHRASES,
     GREETINGS,
     HEADING_WORDS,
+    MAIL_LABELS,
     MONTHS,
     NUMBER_LABELS,
     OTHER_PEOPLE,
@@ -28,6 +29,8 @@ _AFTER_PRINTED = frozenset((
     "dal", "con", "em", "list", "of", "des",
 ))
 _FEW = 2
+_LABEL = re.compile(r"\s*([^:,;/&]{1,30}?)\s*(?::|\s[-–—])\s+(?=\S)")
+_SIGNS = re.compile(r"[^\d,/&+;]+[,/&+;]\D+")
 _PAGE = re.compile(r"\b(?:page|seite|pag|pagina)\.? ?\d{1,3}(?: ?(?:/|of|von|sur|de|di) ?\d{1,3})?$")
 
 
@@ -44,8 +47,11 @@ def heading_reason(text: str) -> Message | None:
     if text.rstrip().endswith(":"):
         return message("roster.heading_colon")
     first, rest = words[0].strip(".,!"), words[1:]
-    label, _, behind = text.partition(":")
-    if "," in behind and not OTHER_PEOPLE.intersection(fold(label).split()) and first not in TITLES:
+    label = _LABEL.match(text)
+    if label and MAIL_LABELS.issuperset(fold(label[1]).split()) and not (len(label[1]) < _FEW + 1 and "," in text):
+        return message("roster.heading_label")
+    if label and _SIGNS.fullmatch(text, label.end()) and first not in TITLES and not (
+            OTHER_PEOPLE.intersection(fold(label[1]).split())):
         return None  # a group and the names of it
     if _greets(words, text):
         return message("roster.heading_remark")

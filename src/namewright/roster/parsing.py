@@ -75,11 +75,12 @@ def read_roster(
 def _two_readings(table: Table, unfolded: Sequence[Line]) -> Message:
     """Return the question which of two columns holds the name to practise, with the first row as an example."""
     first, second = table.doubt or (0, 1)
-    row = next(row for row in table.rows if row.line != table.header and len(row.cells) > max(first, second)
-               and row.cells[first] and row.cells[second])
+    rows = [(row.line, row.cells[first], row.cells[second]) for row in table.rows
+            if row.line != table.header and len(row.cells) > max(first, second)]
+    line, one, other = next((row for row in rows if all(row[1:])), max(rows, key=len, default=(0, "", "")))
     whole = Role.FULL in table.roles
-    return message("roster.two_wholes" if whole else "roster.two_readings", line=unfolded[row.line].origin + 1,
-                   one=row.cells[first], other=row.cells[second], first=first + 1, second=second + 1)
+    return message("roster.two_wholes" if whole else "roster.two_readings", line=unfolded[line].origin + 1,
+                   one=one, other=other, first=first + 1, second=second + 1)
 
 
 def _typed(lines: Sequence[str], clean: Sequence[Tidied], unfolded: Sequence[Line]) -> list[str]:

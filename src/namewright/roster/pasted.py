@@ -43,7 +43,7 @@ def unwrapped(lines: Sequence[str]) -> list[Line]:
 
         return [Line(shown, at, (_WEB_PAGE,)) for shown, at in shown_lines(text)]
     plain = [Line(line, at) for at, line in enumerate(lines)]
-    return [each for line in plain for each in _from_addresses(_from_chat(line))]
+    return [each for line in plain for each in _from_addresses(_from_chat(_from_chat(line)))]
 
 
 def is_stamp_alone(text: str) -> bool:

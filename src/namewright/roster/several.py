@@ -22,6 +22,7 @@ _COMMA = re.compile(r"\s*[,，、]\s*(?:(?:and|und|y|et|e|ed|&)\s+)?")
 _AND_FAMILY = re.compile(r"\s(?:y|e)\s+([^\s,;/]+)")
 _DASH = re.compile(r"\s+[-–—]\s+")
 _LABEL = re.compile(r"([^:,;/&]{2,30}):\s+(?=\S)")
+_DASHED_LABEL = re.compile(r"([^:,;/&]{2,30}?)\s+[-–—]\s+(?=\S)")
 _HEADS = HEADING_WORDS | PLACES
 _MAX_WORDS = 5
 _ROW = 4
@@ -54,21 +55,33 @@ def family_first_by_comma(lines: Sequence[str]) -> bool:
     return len(leads) > 1 and speaking >= against and often and not unlikely
 
 
-def several_in(line: str, *, family_first: bool, alone: bool, givens: bool = False) -> Several | None:
+def are_groups(lines: Sequence[str]) -> bool:
+    """Say whether every line of a list has a label and names behind it, three on one of them."""
+    behind = [line[match.end() :] if (match := _LABEL.match(strip_numbering(line))) else "" for line in lines]
+    return len(lines) > 1 and all(behind) and max(text.count(",") for text in behind) > 1
+
+
+def several_in(
+    line: str, *, family_first: bool, alone: bool, givens: bool = False, grouped: bool = False
+) -> Several | None:
     """Return the children of a line, None where it is one child or none.
 
     ``family_first`` says that the list writes ``Family, Given``, ``alone`` that the line is all there is, ``givens``
-    that it is a list of given names alone.
+    that it is a list of given names alone, ``grouped`` that each line has a label and names behind it.
     """
     text = strip_numbering(line)
     label = _LABEL.match(text)
-    if label and not is_word_about(label[1].split()[-1]) and fold(label[1]) not in GOES_BY_OPENINGS:
+    if label is None and (dashed := _DASHED_LABEL.match(text)) and not _HEADS.isdisjoint(fold(dashed[1]).split()):
+        label = dashed
+    if label and (grouped or not is_word_about(label[1].split()[-1])) and fold(label[1]) not in GOES_BY_OPENINGS:
         found = several_in(text[label.end() :], family_first=False, alone=True)
         if found and not found.label:
             heads = not _HEADS.isdisjoint(fold(label[1]).split()) and len(found.parts) >= _TRIPLE
-            return Several(found.parts, found.sure or (heads and all(map(str.istitle, found.parts))), f"{label[1]}:")
-        if fold(label[1]).split()[-1] in _HEADS and _COMMA.search(text[label.end() :]):
-            return Several(tuple(_COMMA.split(text[label.end() :])), False)
+            sure = found.sure or ((heads or grouped) and all(map(str.istitle, found.parts)))
+            return Several(found.parts, sure, f"{label[1]}:")
+        if (grouped or fold(label[1]).split()[-1] in _HEADS) and _COMMA.search(text[label.end() :]):
+            names = tuple(_COMMA.split(text[label.end() :]))
+            return Several(names, grouped and all(map(str.istitle, names)), f"{label[1]}:")
     masked = _masked(text)
     if not _SIGNS.search(masked) and not _COMMA.search(masked):
         return _by_dash(text, masked) or _in_a_row(text.split(), alone=alone)
@@ -101,7 +114,7 @@ def _spans(masked: str, pattern: re.Pattern[str]) -> list[tuple[int, int]]:
 def _may_be_a_name(part: str) -> bool:
     """Say whether a part may be a name: letters, few words, no figure, nothing about the child."""
     words = _BRACKETS.sub(" ", part).split()
-    return (0 < len(words) <= _MAX_WORDS and not any(char.isdigit() or char == "@" for char in part)
+    return (0 < len(words) <= _MAX_WORDS and not any(char.isdigit() or char == "@" for char in " ".join(words))
             and any(map(is_letter, part)) and fold(words[0]) not in SUFFIXES
             and not (fold(part) in HANDS and len(part) > 1) and not _is_about(words)
             and fold(words[0]) not in GOES_BY_OPENINGS and fold(" ".join(words[:2])) not in GOES_BY_OPENINGS)
@@ -136,7 +149,7 @@ def _by_signs(parts: list[str], masked: str) -> Several | None:
 def _by_commas(parts: list[str], *, family_first: bool, alone: bool) -> Several | None:
     if len(parts) == 2:
         return None if family_first else _two_by_comma(parts[0], parts[1], alone=alone)
-    sizes = {len(part.split()) for part in parts}
+    sizes = {len(_BRACKETS.sub(" ", part).split()) for part in parts}
     given = sum(is_given(part.split()[0]) for part in parts)
     families = sum(_lead(part) < 0 for part in parts)
     if all(map(_INITIALLED.fullmatch, parts)):
@@ -152,7 +165,7 @@ def _by_commas(parts: list[str], *, family_first: bool, alone: bool) -> Several 
 
 def _are_names_by_shape(parts: Sequence[str]) -> bool:
     """Say whether parts that are on no list can be nothing but names: whole ones, or many, all with capitals."""
-    words = [part.split() for part in parts]
+    words = [_BRACKETS.sub(" ", part).split() for part in parts]
     titled = all(word[0].isupper() or word.lower() in PARTICLES for each in words for word in each)
     whole = all(1 < len(each) <= _TRIPLE for each in words)
     return titled and (whole or len(parts) >= _MANY)

@@ -14,13 +14,14 @@ from namewright.names.clusters import is_letter
 from namewright.roster.alike import from_a_program, without_shared
 from namewright.roster.beside import strip_numbering
 from namewright.roster.columns import WIDE_SPACE, Table, join_cells, lay_out, split_cells, stray_cells
+from namewright.roster.forms import from_a_form
 from namewright.roster.header_words import SOLO_HEADERS
 from namewright.roster.headers import family_first, given_first, titles_for
 from namewright.roster.headings import heading_reason
 from namewright.roster.known import lean
 from namewright.roster.name_order import Habits, Order, order_of
 from namewright.roster.pasted import Line, unwrapped
-from namewright.roster.several import Several, family_first_by_comma, several_in
+from namewright.roster.several import Several, are_groups, family_first_by_comma, several_in
 from namewright.roster.unlike import Unlike, unlike_lines
 from namewright.roster.vocabulary import Role, fold
 
@@ -47,7 +48,7 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
 
     ``columns`` says what each column holds, empty where nobody said: its titles become a line. Raises Problem.
     """
-    found = from_a_program(unwrapped(lines))
+    found = from_a_form(from_a_program(unwrapped(lines)))
     if columns:
         found = _titled(found, titles_for(columns))
     table = lay_out([line.text for line in found])
@@ -118,8 +119,9 @@ class Judge:
         self._alone = len(filled) < 2
         self._family_first = family_first_by_comma(filled)
         single = sum(" " not in strip_numbering(text) for text in filled)
+        self._grouped = are_groups(filled)
         self._givens = len(filled) > _FEW and 2 * single > len(filled)
-        self.habits = Habits(_order(filled, texts), self._family_first, _remarks_by_comma(filled))
+        self.habits = Habits(_order(filled, texts), self._family_first and not single, _remarks_by_comma(filled))
         self._found: dict[str, Several | None] = {}
 
     def is_title(self, text: str) -> bool:
@@ -139,7 +141,8 @@ class Judge:
         if len(cells) > 1:
             given = all(" " not in cell and lean(cell) > 0 for cell in cells)
             return Several(tuple(cells), len(cells) > 2) if given else None
-        return several_in(text, family_first=self._family_first, alone=self._alone, givens=self._givens)
+        return several_in(text, family_first=self._family_first, alone=self._alone, givens=self._givens,
+                          grouped=self._grouped)
 
 
 def _order(filled: Sequence[str], texts: Sequence[str]) -> Order:

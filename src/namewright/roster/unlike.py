@@ -10,6 +10,7 @@ import re
 from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 from namewright.message import Message, message
 from namewright.names.clusters import is_letter
@@ -44,6 +45,7 @@ def unlike_lines(texts: Sequence[str]) -> Mapping[int, Unlike]:
     filled = {at: text for at, text in enumerate(texts)
               if len(text) <= _LONGEST and any(map(is_letter, text)) and not NAME_LABEL.match(text)}
     found = {at: Unlike((message("roster.heading_remark"),)) for at in (*_signature(filled), *_legend(filled))}
+    found |= {at: Unlike((message("roster.heading_remark"),)) for at in _heads(filled)}
     found |= {at: _said_again(count) for at, count in _repeated(filled).items()}
     rest = {at: text for at, text in filled.items() if at not in found}
     return found | {at: Unlike((message("roster.unlike", words=text[:60]),), doubtful=True) for at, text in _odd(rest)}
@@ -92,6 +94,17 @@ def _legend(filled: Mapping[int, str]) -> Iterator[int]:
             yield at
 
 
+def _heads(filled: Mapping[int, str]) -> Iterator[int]:
+    """Yield the lines that stand out over others that are set in, where most are: groups with their names below."""
+    places = list(filled)
+    inside = {at: _is_set_in(text) for at, text in filled.items()}
+    if not _are_most(list(inside.values()), _MOSTLY):
+        return
+    for at, below in pairwise(places):
+        if inside[below] and not inside[at] and not is_given(strip_numbering(filled[at]).split()[0]):
+            yield at
+
+
 def _odd(filled: Mapping[int, str]) -> Iterator[tuple[int, str]]:
     """Yield the lines that are set in, in small letters or of one unknown word where hardly another is."""
     cells = {at: stray_cells(text) or [text] for at, text in filled.items()}
@@ -99,7 +112,8 @@ def _odd(filled: Mapping[int, str]) -> Iterator[tuple[int, str]]:
     small = {at: _small_words(strip_numbering(found[0])) for at, found in cells.items()}
     titled = _are_most([not count for count in small.values()], _MOSTLY)
     whole = _are_most([len(name.split()) > 1 for name in names.values()], _NEARLY_ALL)
-    level = _are_most([not _is_set_in(text) for text in filled.values()], _MOSTLY)
+    set_in = sum(map(_is_set_in, filled.values()))
+    level = 0 < set_in < len(filled) - set_in
     for at, name in names.items():
         words = name.split()
         if is_given(words[0].strip(",")) and (small[at] < _PHRASE or len(words) == small[at] == _PHRASE):

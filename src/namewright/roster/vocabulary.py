@@ -87,6 +87,11 @@ GREETING_PHRASES = word_set("""
     buenas tardes, bom dia, boa tarde, buon giorno, buona sera""")
 """Two words that open a letter."""
 
+MAIL_LABELS = word_set("""
+    from, subject, sent, von, betreff, gesendet, objet, envoye, asunto, enviado, oggetto, inviato, assunto, da, de,
+    re""")
+"""Labels at the head of a message."""
+
 CLOSINGS = word_set("""
     thanks, thank you, many thanks, thanks again, best, best wishes, best regards, kind regards, warm regards,
     warmly, regards, cheers, sincerely, yours, love, see you, merci, merci beaucoup, merci bien, cordialement,

@@ -36,7 +36,7 @@ class _Page(HTMLParser):
         elif tag in _BLOCKS and not (self._in_row and tag != "tr"):
             self.end_line()
         elif tag in _BLOCKS:
-            self._cells[-1] += " "
+            self._add(" ")
         if tag == "tr":
             self._in_row, self._cells = 1, []
 
