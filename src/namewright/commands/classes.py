@@ -21,7 +21,7 @@ from namewright.message import Message, Problem, message
 Told = tuple[int, Sequence[Message]]
 """The exit status that a class alone would have, and what is to be said of it."""
 
-_LISTS = (".txt", ".csv", ".tsv", ".xlsx")
+_LISTS = (".txt", ".csv", ".tsv", ".xlsx", ".html", ".htm")
 _NEVER_LISTS = (".pdf", "-wal", "-shm", "-journal")  # what we write, and what SQLite lays beside a class's file
 _PASTED = "-"
 

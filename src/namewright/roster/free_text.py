@@ -135,11 +135,16 @@ def _split_comma(cells: list[str], habits: Habits) -> Reading:
     family, rest = cells[0], cells[1].split(" ")
     size = _given_size(rest)
     notes = [message("roster.second_comma", words=", ".join(cells[2:])[:60])] * (len(cells) > 2)
-    part = lean(family.split(" ")[0])
-    clear = part < 0 or (part == 0 and (habits.family_by_comma or is_given(rest[0])))
-    if size < len(rest) or not clear:
+    if size < len(rest) or not _is_clear(family.split(" ")[0], rest[0], habits):
         notes.append(_read_as(" ".join(rest[:size]), family, " ".join(rest[size:])))
     return Reading(" ".join(rest[:size]), family, notes=tuple(notes))
+
+
+def _is_clear(family: str, given: str, habits: Habits) -> bool:
+    """Say whether the comma of ``Family, Given`` needs no word: the lists of names or the other lines say the same."""
+    if is_given(family):  # two given names by a comma may be two children
+        return lean(family) < 0
+    return lean(family) < 0 or habits.family_by_comma or is_given(given)
 
 
 def _split_words(words: list[str], order: Order) -> Reading:
