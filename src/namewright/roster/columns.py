@@ -193,6 +193,8 @@ def _is_tabular(filled: Sequence[str], delimiter: str) -> bool:
     least, share, lines = {"\t": (2, 0.5, 1), ",": (3, 0.8, 3)}.get(delimiter, (2, 0.6, 1))
     if delimiter == "," and all(line.lstrip().startswith('"') for line in filled):
         least, lines = 2, 1
+    if sum(delimiter in line for line in filled) < share * len(filled):
+        return False
     if len(filled) < lines or (delimiter == WIDE_SPACE and any("," in line for line in filled)):
         return False
     count = sum(sum(map(bool, split_cells(line, delimiter) or ())) >= least for line in filled)

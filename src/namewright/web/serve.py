@@ -13,6 +13,7 @@ import secrets
 import select
 import socket
 import threading
+import time
 import webbrowser
 from collections.abc import Callable, Sequence
 from functools import partial
@@ -21,7 +22,7 @@ from typing import TYPE_CHECKING
 
 from flask import Flask
 
-from namewright.web import running
+from namewright.web import opening, running
 from namewright.web.app import create_app
 from namewright.web.desk import KEY, Desk
 from namewright.web.key import cookie_name
@@ -38,6 +39,7 @@ THREADS = 8
 _CONNECTIONS = 300
 _LOOK_S = 5  # between two looks for connections on which nothing happens
 _TRIES = 5
+_MOMENT_S = 0.3
 _MAX_BODY_BYTES = 4_000_000  # a little over what the application takes, so that it can say so in a sentence
 
 
@@ -99,11 +101,18 @@ def serve(class_file: Path, port: int | None, *, passphrase: str = "", say: Call
         running.note(class_file, here)
         say(here.way_in)
         if browser:
-            threading.Timer(0.3, webbrowser.open, [here.way_in]).start()
+            opening.tidy_up()
+            threading.Thread(target=_open, args=(here,), daemon=True).start()
         threading.Thread(target=_warm, args=(app, hosts[0]), daemon=True).start()
         server.run()
     finally:
         running.forget(at.path, here)
+
+
+def _open(here: running.Running) -> None:
+    """Open the page when the server has had a moment to begin; a shared one has no key to be kept from others."""
+    time.sleep(_MOMENT_S)
+    (webbrowser.open if here.shared else opening.show)(here.way_in)
 
 
 def _noted_again(here: running.Running, before: Path, after: Path) -> None:
@@ -119,7 +128,7 @@ def show_again(class_file: Path, say: Callable[[str], None], *, browser: bool) -
         return False
     say(found.way_in)
     if browser:
-        webbrowser.open(found.way_in)
+        (webbrowser.open if found.shared else opening.show)(found.way_in)
     return True
 
 
