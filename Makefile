@@ -39,6 +39,7 @@ bench: $(VENV)/.bench
 	$(RUN) tests/bench/run.py
 	$(RUN) tests/bench/web.py
 	$(RUN) tests/bench/lists.py
+	$(RUN) tests/bench/site.py
 
 # Fifty thousand children by two processes: some minutes of both cores, and only with nothing else at work.
 bench-long: $(VENV)/.bench

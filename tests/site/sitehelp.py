@@ -1,4 +1,4 @@
-"""What the tests of the site share: a server of files, and a page of the site in a browser."""
+"""What the tests, the bench and the pictures of the site share: a server of files, and a page of it in a browser."""
 
 from __future__ import annotations
 
@@ -15,6 +15,10 @@ from playwright.sync_api import BrowserContext
 from namewright.web.serve import free_port
 
 FLAGS = ["--no-sandbox", "--disable-gpu", "--disable-background-networking", "--disable-component-update"]
+IMAGE = """async () => {
+  for (const name of await caches.keys()) if (await (await caches.open(name)).match("image")) return true;
+  return false;
+}"""
 
 
 class Host:
@@ -56,3 +60,34 @@ def ready(page: Any) -> Any:
     frame = page.frame_locator("#screens")
     frame.locator("h1").first.wait_for(timeout=60_000)
     return frame
+
+
+def save_class(frame: Any, names: str) -> None:
+    """Paste a list and save it, as a teacher does."""
+    frame.locator("textarea").fill(names)
+    frame.get_by_role("button", name="Save this class").click()
+    frame.get_by_role("button", name="Open PDF").wait_for()
+
+
+def sheets(page: Any, frame: Any) -> bytes:
+    """Make the sheets of the whole class and return the PDF that opens."""
+    frame.get_by_role("button", name="Open PDF").click()
+    link = frame.get_by_role("link", name="Open the PDF")
+    link.wait_for(timeout=90_000)
+    return fetched(page, link.get_attribute("href"))
+
+
+def fetched(page: Any, address: str) -> bytes:
+    """Return what the screens are given for an address of their own."""
+    inside = next(each for each in page.frames if "/app" in each.url)
+    return bytes(inside.evaluate("async (address) => Array.from(new Uint8Array(await (await fetch(address))"
+                                 ".arrayBuffer()))", address))
+
+
+def image_made(page: Any) -> None:
+    """Wait until this device has its image of Python."""
+    for _ in range(240):
+        page.wait_for_timeout(500)
+        if page.evaluate(IMAGE):
+            return
+    raise AssertionError("no image of Python was made")

@@ -78,7 +78,7 @@ function python() {
   return new Promise((done, fail) => {
     worker = new Worker("worker.mjs", { type: "module" });
     worker.onmessage = ({ data }) => {
-      if (data.ready) done();
+      if (data.ready) done(data.image);
       if (data.failed) fail(new Error(data.failed));
       if ("progress" in data) progress(data.progress);
     };
@@ -131,10 +131,10 @@ async function begin() {
   await navigator.locks.request("namewright-class", async () => {
     clearTimeout(held);
     try {
-      await python();
+      const image = await python();
       if (!await navigator.storage?.persisted?.()) await navigator.storage?.persist?.();
       show();
-      setTimeout(prepare, PREPARED_AFTER_MS);
+      if (!image) setTimeout(prepare, PREPARED_AFTER_MS);
       await remind();
     } catch (error) {
       stop("not_started", { kind: error.message });

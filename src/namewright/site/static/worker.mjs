@@ -6,14 +6,16 @@ import { get, put } from "./keeping.mjs";
 const FILE = "/home/pyodide/class.db";
 let bridge, python;
 
+// Returns whether Python began from an image.
 async function start({ host, root }) {
   const image = await ready(root);
   python = image ?? await fresh(host, root, FILE);
-  performance.mark(image ? "from image" : "fresh");
+  performance.mark(image ? "from image" : "fresh");  // told to whoever measures
   const kept = await get("class"), cookies = await get("cookies");
   if (kept) python.FS.writeFile(FILE, new Uint8Array(kept));
   bridge = python.globals.get("bridge");
   bridge.take_up(python.toPy(cookies ?? {}), (done, total) => postMessage({ progress: { done, total } }));
+  return Boolean(image);
 }
 
 // Python from the image of it, if that answers; an image that does not is thrown away.
@@ -69,8 +71,8 @@ async function serve({ begin, prepare, ask, port }) {
       await makeImage(prepare.host, prepare.root, FILE).catch(() => {});  // without it the next start is slower, no more
       postMessage({ prepared: true });
     } else if (begin) {
-      await start(begin);
-      postMessage({ ready: true });
+      const image = await start(begin);
+      postMessage({ ready: true, image });
     } else {
       const answer = await answered(ask);
       port.postMessage(answer, [answer.body]);
