@@ -16,6 +16,7 @@ import tempfile
 import time
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
+from functools import partial
 from pathlib import Path
 from statistics import median
 from typing import Any
@@ -87,19 +88,25 @@ def device(playwright: Playwright, profile: str) -> Iterator[BrowserContext]:
     context.close()
 
 
+def pasted_to_pdf(page: Any, frame: Any) -> bytes:
+    """Paste thirty names, save the class, and return the PDF of its sheets."""
+    save_class(frame, NAMES)
+    return sheets(page, frame)
+
+
 def visits(playwright: Playwright, host: Host, rounds: int) -> dict[str, list[tuple[float, float]]]:
     """Visit with fresh profiles, each once more later; then make a class's PDF and pictures; return times by what."""
     found: dict[str, list[tuple[float, float]]] = {}
     for _ in range(rounds):
         with tempfile.TemporaryDirectory() as profile:
             with device(playwright, profile) as one:
-                (page, _), *took = timed(lambda: opened(one, host))
+                (page, _), *took = timed(partial(opened, one, host))
                 found.setdefault("first visit", []).append((took[0], took[1]))
                 image_made(page)
             with device(playwright, profile) as one:
-                (page, frame), *took = timed(lambda: opened(one, host))
+                (page, frame), *took = timed(partial(opened, one, host))
                 found.setdefault("later visit", []).append((took[0], took[1]))
-                _, *took = timed(lambda: (save_class(frame, NAMES), sheets(page, frame)))
+                _, *took = timed(partial(pasted_to_pdf, page, frame))
                 found.setdefault("thirty children, from pasting to the PDF", []).append((took[0], took[1]))
                 inside = next(each for each in page.frames if "/app" in each.url)
                 times = inside.evaluate(PICTURE, [f"/{host.name}", 12, PICTURES])

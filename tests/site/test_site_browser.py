@@ -17,7 +17,7 @@ from sitehelp import Host, fetched, image_made, opened, ready, save_class, sheet
 from namewright.cli import main
 
 pytestmark = pytest.mark.long
-KILLS = 3
+KILLS = 50
 DEMO = Path(__file__).parents[2] / "src" / "namewright" / "demo.txt"
 
 

@@ -12,14 +12,16 @@ import argparse
 import base64
 import gzip
 import hashlib
+import html
 import json
+import re
 import shutil
 import subprocess
 import sys
 import tarfile
 import tempfile
 import zipfile
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from pathlib import Path, PurePosixPath
 
 from namewright.web.guard import CONTENT_POLICY
@@ -43,11 +45,12 @@ SAME_PATTERNS = ("hyph_de_AT.dic", "hyph_de_CH.dic", "hyph_nn_NO.dic")
 # Wasm has to be compiled; screens are shown in a frame of this very page. Nothing from elsewhere, as everywhere.
 POLICY = CONTENT_POLICY.replace("script-src 'self'", "script-src 'self' 'wasm-unsafe-eval'").replace(
     "frame-ancestors 'none'", "frame-src 'self'; worker-src 'self'; manifest-src 'self'")
-TYPES = {".mjs": "text/javascript", ".html": "text/html; charset=utf-8", ".css": "text/css; charset=utf-8",
-         ".json": "application/json", ".svg": "image/svg+xml", ".zip": "application/zip", ".wasm": "application/wasm",
+TYPES = {".mjs": "text/javascript", ".js": "text/javascript", ".html": "text/html; charset=utf-8",
+         ".css": "text/css; charset=utf-8", ".json": "application/json", ".svg": "image/svg+xml", ".zip": "application/zip", ".wasm": "application/wasm",
          ".webmanifest": "application/manifest+json"}
 WORDS = ("private", "loading", "starting", "scripts", "insecure", "old", "other_tab", "not_loaded", "not_started",
-         "newer", "use_newer", "copy_reminder", "understood")  # what shell.mjs says, by key
+         "newer", "use_newer", "copy_reminder", "understood", "keep", "ask_it", "keeps",
+         "keeps_not")  # what shell.mjs says, by key
 _PACKED_FROM_BYTES = 100_000
 
 
@@ -108,11 +111,20 @@ def _page() -> Iterator[tuple[str, bytes]]:
              for one in screen_languages()}
     yield "words.json", json.dumps(words, ensure_ascii=False).encode()
     yield "icon.svg", (HERE.parent / "web" / "static" / "icon.svg").read_bytes()
-    for name in ("site.css", "shell.mjs", "worker.mjs", "python.mjs", "keeping.mjs", "manifest.webmanifest"):
+    for name in ("site.css", "old.js", "shell.mjs", "worker.mjs", "python.mjs", "keeping.mjs",
+                 "manifest.webmanifest"):
         yield name, (STATIC / name).read_bytes()
-    english = words["en"]
-    page = (STATIC / "index.html").read_text("utf-8").replace("@POLICY@", _in_page(POLICY))
-    yield "index.html", page.replace("@WAIT@", english["loading"]).replace("@SCRIPTS@", english["scripts"]).encode()
+    yield "index.html", _first_page(words).encode()
+
+
+def _first_page(words: Mapping[str, Mapping[str, str]]) -> str:
+    """Return the page around the screens; what it loads itself is named with its hash (Subresource Integrity)."""
+    filled = {"POLICY": _in_page(POLICY), "WAIT": words["en"]["loading"], "SCRIPTS": words["en"]["scripts"],
+              "OLD": json.dumps({one: told["old"] for one, told in words.items()}, ensure_ascii=False)}
+    filled |= {name: f"sha384-{base64.b64encode(hashlib.sha384((STATIC / name).read_bytes()).digest()).decode()}"
+               for name in ("site.css", "old.js", "shell.mjs")}
+    page = (STATIC / "index.html").read_text("utf-8")
+    return re.sub(r"@([\w.]+)@", lambda found: html.escape(filled[found[1]]), page)
 
 
 def _in_page(policy: str) -> str:

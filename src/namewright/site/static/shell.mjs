@@ -101,6 +101,7 @@ frame.addEventListener("load", () => {
   let place;
   try { place = frame.contentWindow.location; } catch { return; }
   if (place.href.startsWith(SCREENS)) history.replaceState(null, "", "#app" + place.href.slice(SCREENS.length));
+  takeDrops(frame.contentDocument);
   if (frame.contentDocument?.title) document.title = frame.contentDocument.title;
 });
 function show() {
@@ -112,9 +113,41 @@ function show() {
   one("#start").hidden = true;
 }
 async function remind() {
-  const copied = await get("copied"), begun = await get("class");
+  if (!await get("class")) return;
+  const copied = await get("copied");
   if (!copied) await put("copied", Date.now());
-  else if (begun && Date.now() - copied > MONTH_MS) note(word("copy_reminder"), word("understood"), () => put("copied", Date.now()));
+  else if (Date.now() - copied > MONTH_MS) note(word("copy_reminder"), word("understood"), () => put("copied", Date.now()));
+  else await askToKeep();
+}
+// What the browser is asked, and why, is said first; whatever it answers is said too. It is asked once a month at most.
+async function askToKeep() {
+  if (!navigator.storage?.persist || await navigator.storage.persisted()) return;
+  if (Date.now() - (await get("asked") ?? 0) < MONTH_MS) return;
+  note(word("keep"), word("ask_it"), async () => {
+    await put("asked", Date.now());
+    note(word(await navigator.storage.persist() ? "keeps" : "keeps_not"), word("understood"));
+  });
+}
+
+// --- a list or a copy that is dropped on the page, or opened with it: its place is shown with the file in it ---
+function open(file) {
+  if (!file) return;
+  frame.addEventListener("load", () => {
+    const field = frame.contentDocument.querySelector("input[type=file]"), carried = new DataTransfer();
+    if (!field) return;
+    carried.items.add(file);
+    field.files = carried.files;
+    field.dispatchEvent(new Event("change", { bubbles: true }));
+  }, { once: true });
+  frame.src = SCREENS + (/\.db$/i.test(file.name) ? "/copy" : "/class/list");
+}
+function takeDrops(place) {
+  place.addEventListener("dragover", (event) => { if ([...event.dataTransfer.types].includes("Files")) event.preventDefault(); });
+  place.addEventListener("drop", (event) => {
+    if (event.defaultPrevented || !event.dataTransfer.files.length) return;
+    event.preventDefault();
+    open(event.dataTransfer.files[0]);
+  });
 }
 
 async function begin() {
@@ -132,9 +165,9 @@ async function begin() {
     clearTimeout(held);
     try {
       const image = await python();
-      if (!await navigator.storage?.persisted?.()) await navigator.storage?.persist?.();
       show();
       if (!image) setTimeout(prepare, PREPARED_AFTER_MS);
+      window.launchQueue?.setConsumer(async ({ files }) => open(await files[0]?.getFile()));
       await remind();
     } catch (error) {
       stop("not_started", { kind: error.message });

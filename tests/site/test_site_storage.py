@@ -1,0 +1,149 @@
+"""What a device may refuse or take away, and a newer version of the site: a sentence, and nothing lost that was saved."""
+
+from __future__ import annotations
+
+import re
+import shutil
+from pathlib import Path
+from typing import Any
+
+import pytest
+from playwright.sync_api import BrowserContext, sync_playwright
+from sitehelp import FLAGS, Host, fetched, opened, ready, save_class
+
+pytestmark = pytest.mark.long
+# Saves a line height as the class's own, and returns the status and the page that answer.
+SAVE = """async (height) => {
+  const form = document.querySelector("form[data-class]");
+  const fields = new FormData(form);
+  fields.set("line_height", height);
+  const answer = await fetch(form.querySelector("[formaction$=choices]").formAction, { method: "POST", body: fields });
+  return [answer.status, await answer.text()];
+}"""
+DROPPED = """([name, text]) => {
+  const carried = new DataTransfer(), target = document.querySelector("h1");
+  carried.items.add(new File([text], name));
+  for (const kind of ["dragover", "drop"]) {
+    target.dispatchEvent(new DragEvent(kind, { dataTransfer: carried, bubbles: true, cancelable: true }));
+  }
+}"""
+
+
+def screens(page: Any) -> Any:
+    """Return the frame in which the screens stand, for scripts of a test."""
+    return next(each for each in page.frames if "/app" in each.url)
+
+
+def shown(page: Any, host: Host) -> str:
+    """Return the class's first screen."""
+    return fetched(page, f"/{host.name}/app/class").decode()
+
+
+def test_a_full_device_takes_the_change_back_and_says_so(device: BrowserContext, host: Host) -> None:
+    """The class stays as it was saved, and is saved again once there is room."""
+    page, frame = opened(device, host)
+    save_class(frame, "Ottoline Quast")
+    assert screens(page).evaluate(SAVE, "21")[0] == 200
+    browser = device.new_cdp_session(page)
+    origin = host.address.removesuffix(f"/{host.name}/")
+    browser.send("Storage.overrideQuotaForOrigin", {"origin": origin, "quotaSize": 1})
+    status, said = screens(page).evaluate(SAVE, "31")
+    assert status == 507
+    assert "could not save" in said
+    assert 'value="21' in shown(page, host)
+    browser.send("Storage.overrideQuotaForOrigin", {"origin": origin})
+    assert screens(page).evaluate(SAVE, "25")[0] == 200
+    page.reload()
+    ready(page)
+    assert 'value="25' in shown(page, host)
+
+
+def test_storage_that_is_taken_away_while_the_page_is_open(device: BrowserContext, host: Host) -> None:
+    """The class is still in the open page, and the next change keeps all of it anew."""
+    page, frame = opened(device, host)
+    save_class(frame, "Ottoline Quast")
+    origin = host.address.removesuffix(f"/{host.name}/")
+    device.new_cdp_session(page).send("Storage.clearDataForOrigin", {"origin": origin, "storageTypes": "indexeddb"})
+    assert screens(page).evaluate(SAVE, "21")[0] == 200
+    page.reload()
+    ready(page)
+    assert "Ottoline" in shown(page, host)
+    assert 'value="21' in shown(page, host)
+
+
+def test_the_browser_is_asked_to_keep_the_class_after_it_is_said_why(device: BrowserContext, host: Host) -> None:
+    """Nothing is asked before there is a class; what the browser answers is said."""
+    page, frame = opened(device, host)
+    assert not page.get_by_text("clear away").is_visible()
+    save_class(frame, "Ottoline Quast")
+    page.reload()
+    ready(page)
+    page.get_by_text("clear away").wait_for()
+    page.get_by_role("button", name="Yes, ask it").click()
+    page.get_by_text(re.compile("has agreed|promises nothing")).wait_for()
+
+
+def test_a_newer_version_is_offered_and_never_forced(device: BrowserContext, folder: Path, tmp_path: Path) -> None:
+    """The old one goes on until it is asked for the newer; the class is there in both."""
+    mine = tmp_path / "names"
+    shutil.copytree(folder, mine)
+    host = Host(mine)
+    try:
+        page, frame = opened(device, host)
+        save_class(frame, "Ottoline Quast")
+        script = mine / "service-worker.js"
+        old = re.search(r'"version": "(\w+)"', script.read_text("utf-8"))
+        assert old
+        script.write_text(script.read_text("utf-8").replace(old[1], "newer"), "utf-8")
+        page.reload()
+        ready(page)
+        page.get_by_text("A newer version").wait_for()
+        assert page.evaluate("async () => (await fetch('version')).text()") == old[1]
+        assert screens(page).evaluate(SAVE, "21")[0] == 200
+        with page.expect_navigation():
+            page.get_by_role("button", name="Use the newer one now").click()
+        ready(page)
+        assert page.evaluate("async () => (await fetch('version')).text()") == "newer"
+        assert 'value="21' in shown(page, host)
+    finally:
+        host.stop()
+
+
+def test_a_list_that_is_dropped_is_read_and_a_copy_waits_to_be_put_in_place(device: BrowserContext, host: Host) -> None:
+    page, frame = opened(device, host)
+    screens(page).evaluate(DROPPED, ["class.csv", "Given,Family\nOttoline,Quast\nBram,Teller\n"])
+    page.wait_for_function("document.querySelector('#screens').contentDocument.querySelector('textarea')?.value"
+                           ".includes('Ottoline')")
+    screens(page).evaluate(DROPPED, ["class.db", "a copy"])
+    frame.locator("input[type=file][accept='.db']").wait_for()
+    page.wait_for_function("document.querySelector('#screens').contentDocument.querySelector('input[type=file]')"
+                           ".files[0]?.name === 'class.db'")
+
+
+def test_a_browser_that_lacks_something_is_told_so(device: BrowserContext, host: Host) -> None:
+    """Both by the page's script and by the one that an older browser reads."""
+    for lacking in ("DecompressionStream", "indexedDB"):
+        page = device.new_page()
+        page.add_init_script(f"Object.defineProperty(window, '{lacking}', {{ value: undefined }})")
+        page.goto(host.address)
+        page.get_by_text("too old").wait_for()
+        page.close()
+    page = device.new_page()
+    page.add_init_script("delete window.DecompressionStream")
+    page.route("**/shell.mjs", lambda route: route.abort())
+    page.goto(host.address)
+    page.get_by_text("too old").wait_for()
+
+
+def test_plain_http_beyond_this_computer_is_told_so(host: Host, tmp_path: Path) -> None:
+    where = shutil.which("chromium")
+    if not where:
+        pytest.skip("Chromium is not installed here, so the site is not tried (Debian or Ubuntu: apt install chromium)")
+    with sync_playwright() as playwright:
+        context = playwright.chromium.launch_persistent_context(
+            str(tmp_path / "profile"), executable_path=where,
+            args=[*FLAGS, "--host-resolver-rules=MAP names.example 127.0.0.1"])
+        page = context.new_page()
+        page.goto(host.address.replace("localhost", "names.example"))
+        page.get_by_text("begins with https").wait_for()
+        context.close()
