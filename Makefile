@@ -49,6 +49,7 @@ gallery: $(VENV)/.dev test-system
 	$(RUN) gallery/build.py
 	$(RUN) gallery/build_letters.py
 	$(RUN) gallery/build_web.py
+	$(RUN) gallery/build_site.py
 
 clean:
 	rm -rf $(VENV) out build dist

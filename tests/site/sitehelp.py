@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import re
 import socket
+import sqlite3
 import subprocess
 import sys
 import time
@@ -18,6 +20,16 @@ FLAGS = ["--no-sandbox", "--disable-gpu", "--disable-background-networking", "--
 IMAGE = """async () => {
   for (const name of await caches.keys()) if (await (await caches.open(name)).match("image")) return true;
   return false;
+}"""
+
+# Saves a line height as the class's own, and returns the status and the page that answer.
+SAVE = """async (height) => {
+  const form = document.querySelector("form[action$='/class/choices']"), fields = new FormData(form);
+  fields.delete("after");  // which save the form was opened after: this one goes over any
+  fields.set("lines", "other");
+  fields.set("line_height", height);
+  const answer = await fetch(form.action, { method: "POST", body: fields });
+  return [answer.status, await answer.text()];
 }"""
 
 
@@ -67,6 +79,7 @@ def save_class(frame: Any, names: str) -> None:
     frame.locator("textarea").fill(names)
     frame.get_by_role("button", name="Save this class").click()
     frame.get_by_role("button", name="Open PDF").wait_for()
+    frame.owner.page.wait_for_url(re.compile(r"#app/class([?]|$)"))  # the place to which a reload comes back
 
 
 def sheets(page: Any, frame: Any) -> bytes:
@@ -91,3 +104,15 @@ def image_made(page: Any) -> None:
         if page.evaluate(IMAGE):
             return
     raise AssertionError("no image of Python was made")
+
+
+def copy_of(page: Any) -> sqlite3.Connection:
+    """Return a copy of the class as it is saved, opened by SQLite itself."""
+    found = sqlite3.connect(":memory:")
+    found.deserialize(fetched(page, f"/{page.url.split('/')[3]}/app/copy/class.db"))
+    return found
+
+
+def height_of(page: Any) -> float:
+    """Return the line height that is kept for the class."""
+    return float(dict(copy_of(page).execute("SELECT key, value FROM class_settings"))["line_height"])

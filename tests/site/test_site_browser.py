@@ -5,27 +5,19 @@ from __future__ import annotations
 import io
 import random
 import re
-import sqlite3
 from pathlib import Path
 from typing import Any
 
 import pikepdf
 import pytest
 from playwright.sync_api import BrowserContext
-from sitehelp import Host, fetched, image_made, opened, ready, save_class, sheets
+from sitehelp import SAVE, Host, copy_of, fetched, height_of, image_made, opened, ready, save_class, sheets
 
 from namewright.cli import main
 
 pytestmark = pytest.mark.long
 KILLS = 50
 DEMO = Path(__file__).parents[2] / "src" / "namewright" / "demo.txt"
-
-
-def copy_of(page: Any) -> sqlite3.Connection:
-    """Return a copy of the class as it is saved, opened by SQLite itself."""
-    found = sqlite3.connect(":memory:")
-    found.deserialize(fetched(page, f"/{page.url.split('/')[3]}/app/copy/class.db"))
-    return found
 
 
 NUMBER = re.compile(rb"[-+]?\d*\.?\d+")
@@ -113,16 +105,13 @@ def test_later_starts_begin_from_an_image_that_holds_no_class(device: BrowserCon
 
 
 # Saves one line height after another as fast as they are answered, and notes the newest that was answered.
-SAVE_ON = """async (from) => {
-  const form = document.querySelector("form[data-class]");
-  const keep = form.querySelector("[formaction$=choices]").formAction;
-  for (let height = from; ; height += 0.01) {
-    const fields = new FormData(form);
-    fields.set("line_height", height.toFixed(2));
-    const answer = await fetch(keep, { method: "POST", body: fields });
-    if (answer.ok) window.saved = Number(height.toFixed(2));
-  }
-}"""
+SAVE_ON = f"""async (from) => {{
+  const save = {SAVE};
+  for (let height = from; ; height += 0.01) {{
+    const [status] = await save(height.toFixed(2));
+    if (status === 200) window.saved = Number(height.toFixed(2));
+  }}
+}}"""
 
 
 def test_what_was_said_to_be_saved_is_there_after_any_kill(device: BrowserContext, host: Host) -> None:
@@ -140,7 +129,7 @@ def test_what_was_said_to_be_saved_is_there_after_any_kill(device: BrowserContex
         frame.get_by_role("button", name="Open PDF").wait_for()
         found = copy_of(page)
         assert found.execute("PRAGMA integrity_check").fetchone() == ("ok",)
-        kept = float(dict(found.execute("SELECT key, value FROM class_settings"))["line_height"])
+        kept = height_of(page)
         assert kept >= max(told, least)
         least = kept
 

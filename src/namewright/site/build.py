@@ -46,8 +46,8 @@ SAME_PATTERNS = ("hyph_de_AT.dic", "hyph_de_CH.dic", "hyph_nn_NO.dic")
 POLICY = CONTENT_POLICY.replace("script-src 'self'", "script-src 'self' 'wasm-unsafe-eval'").replace(
     "frame-ancestors 'none'", "frame-src 'self'; worker-src 'self'; manifest-src 'self'")
 TYPES = {".mjs": "text/javascript", ".js": "text/javascript", ".html": "text/html; charset=utf-8",
-         ".css": "text/css; charset=utf-8", ".json": "application/json", ".svg": "image/svg+xml", ".zip": "application/zip", ".wasm": "application/wasm",
-         ".webmanifest": "application/manifest+json"}
+         ".css": "text/css; charset=utf-8", ".json": "application/json", ".svg": "image/svg+xml",
+         ".zip": "application/zip", ".wasm": "application/wasm", ".webmanifest": "application/manifest+json"}
 WORDS = ("private", "loading", "starting", "scripts", "insecure", "old", "other_tab", "not_loaded", "not_started",
          "newer", "use_newer", "copy_reminder", "understood", "keep", "ask_it", "keeps",
          "keeps_not")  # what shell.mjs says, by key

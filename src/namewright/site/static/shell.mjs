@@ -114,9 +114,9 @@ function show() {
 }
 async function remind() {
   if (!await get("class")) return;
-  const copied = await get("copied");
-  if (!copied) await put("copied", Date.now());
-  else if (Date.now() - copied > MONTH_MS) note(word("copy_reminder"), word("understood"), () => put("copied", Date.now()));
+  const copied = await get("copied") ?? Date.now();
+  await put("copied", copied);
+  if (Date.now() - copied > MONTH_MS) note(word("copy_reminder"), word("understood"), () => put("copied", Date.now()));
   else await askToKeep();
 }
 // What the browser is asked, and why, is said first; whatever it answers is said too. It is asked once a month at most.
