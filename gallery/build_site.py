@@ -18,7 +18,7 @@ from playwright.sync_api import Playwright, sync_playwright
 
 HERE = Path(__file__).parent
 sys.path.insert(0, str(HERE.parent / "tests" / "site"))
-from sitehelp import FLAGS, Host, opened, save_class  # the tests' own way to the site
+from sitehelp import FLAGS, Host, opened, save_class  # noqa: E402 - the tests' own way to the site
 
 DEMO = HERE.parent / "src" / "namewright" / "demo.txt"
 SIZES = {"tablet": {"width": 820, "height": 1180}, "phone": {"width": 390, "height": 844}}

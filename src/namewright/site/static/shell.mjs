@@ -100,7 +100,9 @@ function progress(made) {
 frame.addEventListener("load", () => {
   let place;
   try { place = frame.contentWindow.location; } catch { return; }
-  if (place.href.startsWith(SCREENS)) history.replaceState(null, "", "#app" + place.href.slice(SCREENS.length));
+  const kept = new URL(place.href);
+  kept.searchParams.delete("told");  // what was told once
+  if (kept.href.startsWith(SCREENS)) history.replaceState(null, "", "#app" + kept.href.slice(SCREENS.length));
   takeDrops(frame.contentDocument);
   if (frame.contentDocument?.title) document.title = frame.contentDocument.title;
 });
