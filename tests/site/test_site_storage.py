@@ -26,27 +26,6 @@ def screens(page: Any) -> Any:
     return next(each for each in page.frames if "/app" in each.url)
 
 
-def test_a_full_device_takes_the_change_back_and_says_so(device: BrowserContext, host: Host) -> None:
-    """The class stays as it was saved, and is saved again once there is room."""
-    page, frame = opened(device, host)
-    save_class(frame, "Ottoline Quast")
-    assert screens(page).evaluate(SAVE, "21")[0] == 200
-    browser = device.new_cdp_session(page)
-    origin = host.address.removesuffix(f"/{host.name}/")
-    browser.send("Storage.overrideQuotaForOrigin", {"origin": origin, "quotaSize": 1})
-    page.reload()  # a database that is open goes on for a while with the room that it was told of
-    ready(page)
-    status, said = screens(page).evaluate(SAVE, "31")
-    assert status == 507
-    assert "could not save" in said
-    assert height_of(page) == 21
-    browser.send("Storage.overrideQuotaForOrigin", {"origin": origin})
-    assert screens(page).evaluate(SAVE, "25")[0] == 200
-    page.reload()
-    ready(page)
-    assert height_of(page) == 25
-
-
 def test_storage_that_is_taken_away_while_the_page_is_open(device: BrowserContext, host: Host) -> None:
     """The class is still in the open page, and the next change keeps all of it anew."""
     page, frame = opened(device, host)

@@ -124,7 +124,7 @@ async function remind() {
 // What the browser is asked, and why, is said first; whatever it answers is said too. It is asked once a month at most.
 async function askToKeep() {
   if (!navigator.storage?.persist || await navigator.storage.persisted()) return;
-  if (Date.now() - (await get("asked") ?? 0) < MONTH_MS) return;
+  if (!notes.hidden || Date.now() - (await get("asked") ?? 0) < MONTH_MS) return;
   note(word("keep"), word("ask_it"), async () => {
     await put("asked", Date.now());
     note(word(await navigator.storage.persist() ? "keeps" : "keeps_not"), word("understood"));
@@ -141,14 +141,23 @@ function open(file) {
     field.files = carried.files;
     field.dispatchEvent(new Event("change", { bubbles: true }));
   }, { once: true });
-  frame.src = SCREENS + (/\.db$/i.test(file.name) ? "/copy" : "/class/list");
+  frame.src = SCREENS + (isCopy(file) ? "/copy" : "/class/list");
 }
+const isCopy = (file) => /\.db$/i.test(file?.name);
+// A screen that reads lists takes them itself; a copy of a class is none.
 function takeDrops(place) {
+  const dropped = (event) => event.dataTransfer.files[0];
   place.addEventListener("dragover", (event) => { if ([...event.dataTransfer.types].includes("Files")) event.preventDefault(); });
   place.addEventListener("drop", (event) => {
-    if (event.defaultPrevented || !event.dataTransfer.files.length) return;
+    if (!isCopy(dropped(event))) return;
     event.preventDefault();
-    open(event.dataTransfer.files[0]);
+    event.stopImmediatePropagation();
+    open(dropped(event));
+  }, { capture: true });
+  place.addEventListener("drop", (event) => {
+    if (event.defaultPrevented || !dropped(event)) return;
+    event.preventDefault();
+    open(dropped(event));
   });
 }
 
