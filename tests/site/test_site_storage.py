@@ -79,6 +79,7 @@ def test_a_newer_version_is_offered_and_never_forced(device: BrowserContext, fol
 
 def test_a_list_that_is_dropped_is_read_and_a_copy_waits_to_be_put_in_place(device: BrowserContext, host: Host) -> None:
     page, frame = opened(device, host)
+    page.wait_for_url(re.compile("#app/class/list"))  # the screen is loaded with its scripts
     screens(page).evaluate(DROPPED, ["class.csv", "Given,Family\nOttoline,Quast\nBram,Teller\n"])
     expect(frame.locator("textarea")).to_have_value(re.compile("Ottoline"), timeout=30_000)
     screens(page).evaluate(DROPPED, ["class.db", "a copy"])
