@@ -4,7 +4,10 @@ from __future__ import annotations
 
 import pytest
 
+from namewright.message import message
+from namewright.roster.children import Outcome
 from namewright.roster.contents import is_sheet_sign, judge, names_in
+from namewright.roster.parsing import read_roster
 from namewright.roster.vocabulary import Role
 
 GIVEN, FAMILY, FULL, OTHER = Role.GIVEN, Role.FAMILY, Role.FULL, Role.OTHER
@@ -59,6 +62,14 @@ def test_a_row_unlike_all_others_is_a_header() -> None:
     rows = [("Kiddo", "Peg"), ("Mia Smith", "12"), ("Leo Brown", "14"), ("Noah Davis", "15")]
     assert judge(rows, "\t", "  ").headed
     assert not judge(rows[1:], "\t", "  ").headed
+
+
+def test_a_first_child_called_as_a_particle_is_no_header() -> None:
+    """Ben is a child, and whoever is taken for a header is told."""
+    rows = [("Ben Shiels", "Tanya Vost (mãe)"), ("Mia Smith", "Eric Tarn (mãe)"), ("Leo Brown", "Ann Elm (mãe)")]
+    assert not judge(rows, "\t", "  ").headed
+    header = read_roster("Kiddo\tPeg\nMia Smith\t12\nLeo Brown\t14\nNoah Davis\t15").lines[0]
+    assert (header.outcome, header.notes) == (Outcome.HEADER, (message("roster.if_child"),))
 
 
 def test_signs_of_a_spreadsheet_are_no_names() -> None:

@@ -219,3 +219,12 @@ def test_cells_that_stand_too_far_right_are_told() -> None:
     _, notes = workbook_text(book(A=[["Mia Chen", *[None] * 499, "Leo Park"]]), "class.xlsx")
     assert [note.key for note in notes] == ["roster.far_columns"]
     assert workbook_text(book(A=[["Mia Chen", *[None] * 498, "Leo Park"]]), "class.xlsx")[1] == ()
+
+
+def test_one_of_several_classes_can_be_named() -> None:
+    """Its title may be typed in any case; one that is not there leaves the question as it is."""
+    data = book(Maple=[["First", "Last"], ["Mira", "Vost"]], Birch=[["First", "Last"], ["Oda", "Quill"]])
+    assert workbook_text(data, "class.xlsx", "birch")[0] == "First\tLast\nOda\tQuill"
+    with pytest.raises(RosterError) as asked:
+        workbook_text(data, "class.xlsx", "Oak")
+    assert asked.value.message.key == "roster.several_sheets"

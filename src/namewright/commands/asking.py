@@ -122,10 +122,10 @@ def _of_book(book: Classbook, children: Sequence[BookChild], placed: Sequence[Pl
 
 
 def _of_list(options: argparse.Namespace) -> Roster:
-    part = NamePart(options.practise or NamePart.GIVEN)
+    part, sheet = NamePart(options.practise or NamePart.GIVEN), options.sheet or ""
     if options.roster == "-":
-        return roster_from_bytes(pasted(), PASTED, part, options.columns or "")
-    return load_roster(Path(options.roster), part, options.columns or "")
+        return roster_from_bytes(pasted(), PASTED, part, options.columns or "", sheet)
+    return load_roster(Path(options.roster), part, options.columns or "", sheet)
 
 
 def pasted() -> bytes:

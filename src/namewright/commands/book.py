@@ -53,6 +53,7 @@ def add(commands: Commands) -> None:
     doing.add_argument("--beats", metavar=place("words"), help=explained("class.beats"))
     parser.add_argument("--of", metavar=place("child"), help=explained("class.of"))
     parser.add_argument("--columns", metavar=place("columns"), help=explained("option.columns"))
+    parser.add_argument("--sheet", metavar=place("sheet"), help=explained("option.sheet"))
     parser.add_argument("--yes", action="store_true", help=explained("class.yes"))
     parser.add_argument("--everywhere", action="store_true", help=explained("class.everywhere"))
     parser.add_argument("--whole-list", action="store_true", help=explained("class.whole"))
@@ -94,7 +95,7 @@ def _run(options: argparse.Namespace) -> int:
 def _take(options: argparse.Namespace) -> int:
     data, name = ((sys.stdin.buffer.read(MAX_BYTES + 1), PASTED) if options.source == "-" else
                   (read_bytes(Path(options.source)), Path(options.source).name))
-    text, notes = decode(data, name)
+    text, notes = decode(data, name, options.sheet or "")
     read = read_roster(text, name, columns=options.columns or "")  # a list that cannot be read makes no class
     text = read.text or text
     with opened(options.file, create=True) as book:

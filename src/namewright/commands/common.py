@@ -105,6 +105,7 @@ def roster_options(parser: Parser, *, several: bool = False) -> None:
     parser.add_argument("--practise", choices=list(NamePart), metavar=place("part"),
                         help=explained("option.practise", usual=str(NamePart.GIVEN)))
     parser.add_argument("--columns", metavar=place("columns"), help=explained("option.columns"))
+    parser.add_argument("--sheet", metavar=place("sheet"), help=explained("option.sheet"))
     parser.add_argument("--names-in", choices=list(SPOKEN), metavar=place("language"),
                         help=explained("option.names_in", known=SPOKEN))
     parser.epilog = f"{explained('who_wins')} {explained('how_to_read')}"

@@ -15,7 +15,7 @@ from functools import cached_property
 
 from namewright.names.casing import is_all_capitals
 from namewright.names.clusters import is_letter
-from namewright.names.particles import PARTICLES
+from namewright.names.particles import OPENING_PARTICLES, PARTICLES
 from namewright.roster.care_words import CARE
 from namewright.roster.known import is_given, is_known, lean
 from namewright.roster.vocabulary import CODES, DOUBLE_STARTERS, HANDS, OTHER_PEOPLE, SUPPORTS, TITLES, Role, fold
@@ -243,7 +243,7 @@ def _kind(cell: str) -> Role:
 def _words(cell: str) -> list[str]:
     """Return the words of a cell, without numbering, brackets and particles."""
     bare = re.sub(r"[(\[{“\"].*?[)\]}”\"]", " ", _NUMBERED.sub("", cell)).replace(",", " ").split()
-    return [word for word in bare if word.lower() not in PARTICLES] or bare
+    return [word for word in bare if word.lower() not in OPENING_PARTICLES] or bare
 
 
 def _share(answers: Iterable[bool]) -> float:

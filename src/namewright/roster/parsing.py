@@ -27,6 +27,7 @@ from namewright.roster.vocabulary import Role, fold
 from namewright.settings import NamePart
 
 _ABOVE_HEADER = message("roster.above_header")
+_IF_CHILD = message("roster.if_child")  # a header that is judged by what stands below it may be one after all
 _CERTAIN_HEADER = 3
 """So many header words in one row are no child, even with other words between them."""
 PASTED = message("roster.pasted")
@@ -88,16 +89,19 @@ def _typed(lines: Sequence[str], clean: Sequence[Tidied], unfolded: Sequence[Lin
     return [lines[line.origin] if line.text == clean[line.origin].text else line.text for line in unfolded]
 
 
-def load_roster(path: Path, part: NamePart = NamePart.GIVEN, columns: str = "") -> Roster:
+def load_roster(path: Path, part: NamePart = NamePart.GIVEN, columns: str = "", sheet: str = "") -> Roster:
     """Read a roster from a .txt, .csv, .tsv or .xlsx file. Raises RosterError as `read_roster` does."""
-    return roster_from_bytes(read_bytes(path), path.name, part, columns)
+    return roster_from_bytes(read_bytes(path), path.name, part, columns, sheet)
 
 
 def roster_from_bytes(
-    data: bytes, source: Message | str = FILE, part: NamePart = NamePart.GIVEN, columns: str = ""
+    data: bytes, source: Message | str = FILE, part: NamePart = NamePart.GIVEN, columns: str = "", sheet: str = ""
 ) -> Roster:
-    """Read a roster from the bytes of a file, told apart by content and not by its name."""
-    text, notes = decode(data, source)
+    """Read a roster from the bytes of a file, told apart by content and not by its name.
+
+    ``sheet`` is the title of the sheet that is the class, where a spreadsheet has several.
+    """
+    text, notes = decode(data, source, sheet)
     try:
         return replace(read_roster(text, source, part, columns), notes=notes)
     except RosterError as error:  # what is wrong with the file may be why nobody was found
@@ -112,7 +116,8 @@ def _draft_rows(found: Unfolded, part: NamePart) -> list[_Draft]:
         elif table.header is not None and row.line < table.header:
             drafts.append(_Draft(row, Outcome.HEADING, notes=(_ABOVE_HEADER,)))
         elif _is_header(row, table):
-            drafts.append(_Draft(row, Outcome.HEADER))
+            known = header_roles(row.cells) or len(row.cells) == 1
+            drafts.append(_Draft(row, Outcome.HEADER, notes=() if known else (_IF_CHILD,)))
             table = replace(
                 table,
                 roles=header_roles(row.cells) or table.roles,

@@ -139,7 +139,7 @@ def _best_sheet(data: bytes, source: Message | str, wanted: str) -> tuple[str, t
         names = [str(sheet.title) for sheet in book.worksheets]
     finally:
         book.close()
-    best = next((one for one in found if one.title == wanted), None) or _best(found, source)
+    best = next((one for one in found if wanted and fold(one.title) == fold(wanted)), None) or _best(found, source)
     if best is None:
         raise RosterError("roster.empty_sheets", source=source)
     others = tuple(name for name in names if name != best.title)
