@@ -38,6 +38,7 @@ SCREENS = {
     "lines": "/class?child=1&all=1", "sides": "/class?child=1", "everyone": "/class?child=1&for=everyone",
     "settings": "/child/1/settings", "notes": "/seen", "seen": "/child/1/seen", "family": "/child/1/home?in=es",
     "print": "/print/pages?what=sheets&child=1", "erase": "/class/erase", "week": "/class/week",
+    "made": "/child/1/made?size=4x6", "beats": "/class/beats", "next": "/class/next",
 }
 
 
