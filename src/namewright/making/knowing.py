@@ -49,6 +49,7 @@ class Knowing:
     request: Request
     setter: Typesetter
     _drawn: dict[str, bool] = field(default_factory=dict)
+    _with_invented: set[int] = field(default_factory=set)  # lines of the list
 
     def pages(self, kind: Kind, one: Member, label: str) -> tuple[Page, ...]:
         """Return a child's pages of a kind. Raises NothingToWrite, MissingLetters, DoesNotFit."""
@@ -58,7 +59,10 @@ class Knowing:
             case Kind.FIND:
                 from namewright.pages.know.find import find_page
 
-                return (find_page(self.setter, label, self._found(one), holds),)
+                found = self._found(one)
+                if any(other.invented for other in found.others):
+                    self._with_invented.add(one.placed.child.line)
+                return (find_page(self.setter, label, found, holds),)
             case Kind.LETTERS:
                 from namewright.pages.know.letters import letters_pages
 
@@ -161,9 +165,9 @@ class Knowing:
             yield Entry("", (words.say("page.answers.other_face"),))
 
     def notes(self, kind: Kind, made: Sequence[Member]) -> Iterator[Message]:
-        """Yield what the adult should know of all pages of a kind, beside the answers."""
+        """Yield what the adult should know of all pages of a kind that were made, beside the answers."""
         if kind is Kind.FIND:
-            count = sum(any(other.invented for other in self._found(one).others) for one in made)
+            count = sum(one.placed.child.line in self._with_invented for one in made)
             if count:
                 yield message("account.invented", count=count)
 

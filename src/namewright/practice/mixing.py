@@ -5,7 +5,7 @@ Letters are counted by what they look like: in Anna, any n beside any a is a pai
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from itertools import pairwise, permutations
 from math import factorial
 from random import Random
@@ -45,23 +45,36 @@ def mixed(name: str, seed: str, count: int = 1) -> tuple[Letters, ...]:
     found: list[Letters] = []
     for _ in range(count):
         orders = _orders(letters, chance)
-        fresh = [order for order in orders if order not in found and (order != letters or not found)]
-        if not fresh:
+        fresh = (order for order in orders if order not in found and (order != letters or not found))
+        best = _best(letters, fresh)
+        if best is None:
             break
-        found.append(min(fresh, key=lambda order: _faults(letters, order)))
+        found.append(best)
     return tuple(found)
 
 
-def _faults(name: Letters, order: Letters) -> tuple[bool, bool, int]:
-    return (is_unkind("".join(order)), order == name, kept_neighbours(name, order))
+def _best(name: Letters, orders: Iterable[Letters]) -> Letters | None:
+    """Return the first order that keeps fewest neighbours among those that spell nothing unkind and are not the name.
+
+    One that keeps none is taken at once; where all are unkind or the name, the least faulty is. None for no orders.
+    """
+    best, faults = None, None
+    for order in orders:
+        these = (is_unkind("".join(order)), order == name, kept_neighbours(name, order))
+        if faults is None or these < faults:
+            best, faults = order, these
+        if faults == (False, False, 0):
+            break
+    return best
 
 
-def _orders(letters: Letters, chance: Random) -> list[Letters]:
-    """Return orders to choose from, in the order of chance: all of a short name, a long one's from several starts."""
+def _orders(letters: Letters, chance: Random) -> Iterator[Letters]:
+    """Yield orders to choose from, in the order of chance: all of a short name, a long one's from several starts."""
     if factorial(len(letters)) <= factorial(_TRY_ALL):
         every = list(dict.fromkeys(permutations(letters)))
-        return chance.sample(every, len(every))
-    return [_improved(letters, tuple(chance.sample(letters, len(letters)))) for _ in range(_STARTS)]
+        return iter(chance.sample(every, len(every)))
+    starts = [tuple(chance.sample(letters, len(letters))) for _ in range(_STARTS)]
+    return (_improved(letters, start) for start in starts)
 
 
 def _improved(name: Letters, order: Letters) -> Letters:
