@@ -36,6 +36,9 @@ KEPT = [
     (("Vost, Katie", "Tarn, Katie", "Quill, Katie"), "a given name that three have"),
     (("Mira Vost – new", "Bo Tarn", "Oda Quill"), "one remark"),
     (("Room 12", "Mira", "Bo"), "a heading"),
+    (("Xobrel Vost [alergia: Nuss]", "Vemka Tarn [alergia: Ei]", "Odelo Fen [alergia: Soja]"), "a remark in brackets"),
+    (("Xobrel Vost takes: Ritalin", "Vemka Tarn takes: Keppra", "Odelo Fen takes: Insulin"), "a whole name before"),
+    (("Xobrel alergia: Nuss", "Vemka alergia: Ei", "Odelo alergia: Soja"), "a word about the child before"),
 ]
 
 

@@ -14,7 +14,7 @@ from dataclasses import replace
 from namewright.message import message
 from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
-from namewright.roster.beside import strip_numbering
+from namewright.roster.beside import is_word_about, strip_numbering
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.known import is_given, lean
 from namewright.roster.pasted import Line
@@ -22,13 +22,14 @@ from namewright.roster.vocabulary import HANDS, SUFFIXES, fold
 
 _MOSTLY = 0.6
 _CLEARLY = 0.3  # by how much more of one side than of the other are given names
+_PART_AND_PART = 2  # words of a whole name
 _FEW = 3  # lines that say the same tell something
 _TAIL_SHARE = {",": 0.3}
 _USUAL_SHARE = 0.15  # of the lines; a name may stand behind a comma
 _NUMBERED_LABEL = re.compile(
     r"\s*([^\W\d_]{2,20})\s*(?:no\.|nr\.|n[º°]|[#№])?\s*"
     r"(?:\d{1,3}\s*(?:[:.)–—-]\s*|\s)|[a-h]\s*[:–—-]\s)(?=\S*[^\W\d_])", re.IGNORECASE)
-_LABELLED = re.compile(r"([^:,;]{2,40}?)(?::\s+|\s+[-–—]\s+)(\S.*)")
+_LABELLED = re.compile(r"([^:,;()\[\]]{2,40}?)(?::\s+|\s+[-–—]\s+)(\S.*)")
 _BEFORE_TAIL = re.compile(r"\s([-–—])\s+|([:,])\s+")
 _LONGEST = 200  # characters of a line that is looked at: a longer one is a text
 _OF_A_PROGRAM = re.compile(r"""\s*(?:"([^"]+)"|'([^']+)'),?\s*""")
@@ -94,12 +95,18 @@ def _stand_behind(before: Sequence[str], behind: Sequence[str]) -> bool:
     one, two = (len(set(map(fold, side))) / len(side) for side in (before, behind))
     if one <= _CLEARLY < _MOSTLY < two:
         return True
-    if two <= _MOSTLY:
+    if two <= _MOSTLY or _share(map(_is_no_label, before)) >= _CLEARLY:
         return False
     first, second = (_share(is_given(text.split()[0]) for text in side) for side in (before, behind))
     if second - first >= _CLEARLY or first >= _MOSTLY:
         return second - first >= _CLEARLY
     return all(map(_is_titled, behind)) and _share(map(_is_titled, before)) <= 1 - _CLEARLY
+
+
+def _is_no_label(text: str) -> bool:
+    """Say whether words before a sign are a name and what is about the child: ``Mira Vost takes``."""
+    words = text.split()
+    return is_word_about(words[-1]) or (len(words) > _PART_AND_PART and _is_titled(" ".join(words[:_PART_AND_PART])))
 
 
 def _share(answers: Iterable[bool]) -> float:
