@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Callable, Iterable, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from namewright.roster.children import LineReport, Outcome, Roster, RosterError
 from namewright.roster.parsing import read_roster
@@ -59,7 +59,9 @@ def judge(made: Made, read: Callable[[str], Roster] = read_roster) -> Counter[st
     and ``question`` counts those lists. ``untold``: a remark is practised, with no note on its line.
     """
     try:
-        reports: Sequence[LineReport] = read(made.text).lines
+        roster = read(made.text)
+        reports: Sequence[LineReport] = tuple(  # what is said of the whole list is said of each line
+            replace(report, notes=(*report.notes, *roster.notes)) for report in roster.lines)
     except RosterError as error:
         reports = error.lines
         if error.message.key in _ONE_QUESTION:

@@ -102,7 +102,7 @@ def _take(options: argparse.Namespace) -> int:
         update = book.update_roster(text, who=options.who, whole=options.whole_list)
         labels = {one.id: one.child.label for one in book.children(left=True)}
     _tell(update, labels)
-    for note in (*notes, *update.notes):
+    for note in (*notes, *read.notes, *update.notes):
         complain(note)
     left_out = [report for report in update.roster.lines if report.outcome is Outcome.LEFT_OUT]
     for report in left_out:

@@ -70,7 +70,16 @@ def read_roster(
     if table.doubt:
         raise RosterError(_two_readings(table, unfolded), reports)
     same = [line.text for line in unfolded] == [line.text for line in clean]
-    return Roster(tuple(children.values()), reports, text="" if same else "\n".join(report.text for report in reports))
+    return Roster(tuple(children.values()), reports, _columns_judged(table, children),
+                  "" if same else "\n".join(report.text for report in reports))
+
+
+def _columns_judged(table: Table, children: dict[int, Child]) -> tuple[Message, ...]:
+    """Return what was decided of columns without titles: said once, with the first child as an example."""
+    if table.header is not None or not {Role.GIVEN, Role.FAMILY} <= set(table.roles):
+        return ()
+    example = next((child for child in children.values() if child.given and child.family), None)
+    return (message("roster.no_header", given=example.given, family=example.family),) if example else ()
 
 
 def _two_readings(table: Table, unfolded: Sequence[Line]) -> Message:
@@ -103,7 +112,8 @@ def roster_from_bytes(
     """
     text, notes = decode(data, source, sheet)
     try:
-        return replace(read_roster(text, source, part, columns), notes=notes)
+        read = read_roster(text, source, part, columns)
+        return replace(read, notes=(*notes, *read.notes))
     except RosterError as error:  # what is wrong with the file may be why nobody was found
         raise RosterError(together(error.message, *notes), error.lines) from None
 

@@ -174,8 +174,6 @@ def _read_columns(cells: Sequence[str], table: Table, habits: Habits) -> Entry:
     choice = _read_choice(texts, by_role, table, notes)
     if goes_by := read_goes_by(texts.get(Role.GOES_BY, ""), notes):
         reading = replace(reading, goes_by=goes_by)
-    if table.header is None and Role.FAMILY in texts and Role.GIVEN in texts:
-        notes.append(message("roster.no_header", given=reading.given, family=reading.family))
     if Role.MIDDLE in texts:
         notes.append(message("roster.middle", name=texts[Role.MIDDLE]))
     if Role.OTHER in by_role:
