@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from namewright.roster.headings import heading_reason
+from namewright.roster.headings import heading_reason, perhaps_heading
 
 HEADINGS = [
     ("Children:", "it ends in a colon"), ("Ms. Ferrow", "a title in front"), ("Sra. Quill", "in Spanish"),
@@ -12,12 +12,24 @@ HEADINGS = [
     ("Class list", "a list"), ("Page 2", "a page number"), ("Room 6", "a place and its number"),
     ("Teacher: Oda Vost", "a label for somebody else"), ("Grade: K", "a label for something else"),
     ("September 2026", "a month and a year"), ("3. Room 6", "numbered or not"), ("Roster", "a word of headings alone"),
+    ("Alder Room 2026/27 - Ms. Ferrow", "a room, a school year and an adult"),
+    ("Alder Room, Ms. Ferrow", "an adult behind a comma"), ("Alder Room - mornings", "words behind a dash"),
+    ("Salle des Aulnes 2026/27 - Mme Ferrow", "in French"), ("Bärengruppe 2026/27", "in German, in one word"),
+    ("Sala dos Salgueiros 2026/27 - Prof. Ferrow", "in Portuguese"), ("Sezione degli Ontani", "in Italian"),
+    ("Mon 30 Nov", "a day and a date"), ("Montag, 30. November", "the same in German"),
+    ("lunes 30 de noviembre de 2026", "in Spanish"), ("le lundi 30 novembre", "in French again"),
+    ("lunedì 30 novembre", "in Italian again"), ("segunda-feira, 30 de novembro", "in Portuguese again"),
+    ("30 Nov", "a date without a day"), ("Monday", "a day alone"),
 ]
 CHILDREN = [
     ("Mira Vost", "a plain name"), ("Name: Mira Vost", "the label of a name"),
     ("April", "a month alone may be a child"),
     ("Summer Vost", "so may a season"), ("Grace Ms", "a title behind a name"), ("Paige", "a name that sounds like one"),
     ("Mira", "one word"), ("1. Mira", "numbered"), ("De la Brae, Mira", "a comma"), ("", "nothing at all"),
+    ("April 12", "a name and a number"), ("Sam 4 May", "a name that is a short day, and a birthday"),
+    ("Sun May", "two words of a calendar that are names"), ("Mira Room 4", "a child and the room"),
+    ("3. Mars", "a month that is numbered as a name"), ("Domingo", "a day that is a name"),
+    ("Mira Vost 2026/27", "a name beside a year"), ("Mira Vost - Ms. Ferrow", "a child and the teacher"),
 ]
 
 
@@ -29,3 +41,24 @@ def test_a_line_about_the_class(line: str, why: str) -> None:
 @pytest.mark.parametrize(("line", "why"), CHILDREN, ids=[row[1] for row in CHILDREN])
 def test_a_line_that_is_a_child(line: str, why: str) -> None:
     assert not heading_reason(line), why
+
+
+PERHAPS = [
+    ("Aula Girasoles", "a word for a class in front"), ("Bluebirds - Ms. Ferrow", "one word and an adult"),
+    ("Bluebirds 2026/27", "a school year"),
+]
+NOT_EVEN_PERHAPS = [
+    ("Mira - Ms. Ferrow", "a name that is known"), ("Mira Vost 2026/27", "beside a year too"),
+    ("Kirrin Brane - Ms. Ferrow", "two words are a whole name"), ("Sala, Mira", "a comma"), ("Kirrin", "one word"),
+]
+
+
+@pytest.mark.parametrize(("line", "why"), PERHAPS, ids=[row[1] for row in PERHAPS])
+def test_a_line_that_may_be_about_the_class(line: str, why: str) -> None:
+    assert not heading_reason(line), why
+    assert perhaps_heading(line), why
+
+
+@pytest.mark.parametrize(("line", "why"), NOT_EVEN_PERHAPS, ids=[row[1] for row in NOT_EVEN_PERHAPS])
+def test_a_line_that_nobody_has_to_ask_about(line: str, why: str) -> None:
+    assert not perhaps_heading(line), why

@@ -7,18 +7,22 @@ import re
 from namewright.message import Message, message
 from namewright.roster.beside import strip_numbering
 from namewright.roster.header_words import HEADER_WORDS
-from namewright.roster.known import is_family, is_given
+from namewright.roster.known import is_family, is_given, is_known
 from namewright.roster.vocabulary import (
+    CLASS_OPENINGS,
+    DAYS,
     GREETING_PHRASES,
     GREETINGS,
     HEADING_WORDS,
     MAIL_LABELS,
     MONTHS,
     NUMBER_LABELS,
+    OF_THE,
     OTHER_PEOPLE,
     PLACES,
     PRINTED,
     SEASONS,
+    SHORT_DAYS,
     TITLES,
     Role,
     fold,
@@ -32,6 +36,11 @@ _FEW = 2
 _LABEL = re.compile(r"\s*([^:,;/&]{1,30}?)\s*(?::|\s[-–—])\s+(?=\S)")
 _SIGNS = re.compile(r"[^\d,/&+;]+[,/&+;]\D+")
 _PAGE = re.compile(r"\b(?:page|seite|pag|pagina)\.? ?\d{1,3}(?: ?(?:/|of|von|sur|de|di) ?\d{1,3})?$")
+
+_SCHOOL_YEAR = re.compile(r"(?<!\d)20\d\d\s?[/–-]\s?(?:20)?\d\d(?!\d)")
+_ASIDE = re.compile(r"\s+[-–—|/]\s+.*|,\s*(?=\d|(?P<title>[^\W\d_]+)).*|\s*\([^()]*\)\s*$")
+_COUNTED = re.compile(r"\d{1,4}(?:st|nd|rd|th|er|[ºª°])?")
+_CLASS_ENDINGS = ("gruppe", "gruppen", "klasse")  # of German words in one: Bärengruppe
 
 
 def heading_reason(text: str) -> Message | None:
@@ -57,7 +66,7 @@ def heading_reason(text: str) -> Message | None:
         return message("roster.heading_remark")
     if first in TITLES and rest:
         return message("roster.adult")
-    if _names_a_class(words):
+    if _names_a_class(words) or _is_class_with_aside(text):
         return message("roster.heading_class")
     if _PAGE.search(" ".join(words)):
         return message("roster.page_number")
@@ -65,9 +74,64 @@ def heading_reason(text: str) -> Message | None:
         return message("roster.heading_word", word=first)
     if ":" in rest and _is_label(" ".join(words[: words.index(":")]), text):
         return message("roster.heading_label")
-    if _is_date(words) or (len(text.split()) > 1 and all(map(_is_heading_word, words))):
+    if _is_date(words) or _is_day(text) or (len(text.split()) > 1 and all(map(_is_heading_word, words))):
         return message("roster.heading_only")
     return message("roster.heading_remark") if first in PRINTED and not is_given(first) and _ends(rest) else None
+
+
+def perhaps_heading(text: str) -> Message | None:
+    """Say that a line may be about the class, where words speak for it and no name that is known against it.
+
+    A school year, a word for a class in front (``Aula Girasoles``), or one word and an adult behind a dash
+    (``Bluebirds - Ms. Ferrow``). ``heading_reason`` comes first.
+    """
+    bare = _without_aside(text)
+    words = fold(strip_numbering(bare)).split()
+    if not words or "," in bare or any(is_known(word) for word in words):
+        return None
+    aside = fold(text[len(bare):].strip(" -–—|/,(")).split()
+    led = len(words) == 1 and bool(aside) and aside[0].strip(".,") in TITLES
+    if led or _SCHOOL_YEAR.search(text) or (words[0] in CLASS_OPENINGS and len(words) > 1):
+        return message("roster.perhaps_heading", words=text.strip()[:60])
+    return None
+
+
+def _without_aside(text: str) -> str:
+    """Return a line without a school year, and without what stands behind a dash, in brackets, or an adult."""
+    bare = _SCHOOL_YEAR.sub(" ", text).rstrip(" -–—,")
+    match = _ASIDE.search(bare)
+    if match and match["title"] and fold(match["title"]) not in TITLES:
+        return bare.strip()
+    return " ".join((bare[: match.start()] if match else bare).split())
+
+
+def _is_class_with_aside(text: str) -> bool:
+    """Say whether a line names a class beside a school year or an adult: ``Alder Room 2026/27 - Ms. Ferrow``."""
+    bare = _without_aside(text)
+    words = fold(strip_numbering(bare)).split()
+    if not words or ":" in text or "," in bare:
+        return False
+    if len(words) == 1 and words[0].endswith(_CLASS_ENDINGS) and words[0] not in _CLASS_ENDINGS:
+        return True
+    named = words[0] in CLASS_OPENINGS and len(words) > _FEW and words[1] in OF_THE
+    return _names_a_class(words) or (named and not any(map(is_given, words[1:])))
+
+
+def _is_day(text: str) -> bool:
+    """Say whether a line is a date with a day of the week or a month in words: ``Mon 30 Nov``, ``Montag, 30. November``.
+
+    A short day needs a month and a number beside it, and must be no name; so must a month without a day.
+    """
+    words = [fold(word).strip(".,") for word in text.split()]
+    days, short = DAYS.intersection(words), SHORT_DAYS.intersection(words)
+    months, counted = MONTHS.intersection(words), any(map(_COUNTED.fullmatch, words))
+    if not all(word in DAYS | SHORT_DAYS | MONTHS | OF_THE | {"le", "el"} or _COUNTED.fullmatch(word) for word in words):
+        return False
+    if days:
+        return counted or not any(map(is_given, days))
+    if not (months and counted) or any(map(is_given, short or months)):
+        return False
+    return bool(short) or not text.lstrip()[:3].strip().endswith((".", ")"))
 
 
 def _greets(words: list[str], text: str) -> bool:

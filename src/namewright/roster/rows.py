@@ -19,9 +19,9 @@ from namewright.names.particles import PARTICLES
 from namewright.roster.beside import Reading, is_all_about, strip_numbering, take_beside, trim
 from namewright.roster.columns import Row, Table
 from namewright.roster.contents import is_sheet_sign
-from namewright.roster.free_text import SEVERAL, read_name
+from namewright.roster.free_text import NAME_LABEL, SEVERAL, read_name
 from namewright.roster.headers import family_first, given_first
-from namewright.roster.headings import heading_reason
+from namewright.roster.headings import heading_reason, perhaps_heading
 from namewright.roster.name_order import Habits, Order
 from namewright.roster.setting_cells import (
     Choice,
@@ -77,6 +77,8 @@ def read_row(row: Row, table: Table, judge: Judge = _ANY, unlike: Unlike | None 
         return LeftOut((message("roster.long_cell", count=length, most=MAX_LETTERS), ONE_EACH))
     if len(filled) == 1 and judge.is_title(filled[0]) and (reason := heading_reason(filled[0])):
         return LeftOut((reason, message("roster.if_child")), heading=True)
+    if len(filled) == 1 and not NAME_LABEL.match(filled[0]) and (doubt := perhaps_heading(filled[0])):
+        return LeftOut((doubt,))
     if unlike and not unlike.doubtful:
         return LeftOut((*unlike.notes, message("roster.if_child")), heading=True)
     if table.delimiter and _counts(filled):

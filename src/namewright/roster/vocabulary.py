@@ -78,6 +78,24 @@ PLACES = word_set("""
     grupo, gruppo, gruppe, gruppen, ecole, maternelle, escola, scuola, schule""")
 """Last words of a line that names a class or a school: ``Rainbow Room``."""
 
+CLASS_OPENINGS = word_set("""
+    class, room, classe, clase, klasse, salle, sala, aula, salon, raum, zimmer, gruppe, groupe, grupo, gruppo, turma,
+    sezione, seccion, section""")
+"""First words of a class that is named after something: ``Salle des Tournesols``."""
+
+OF_THE = word_set("of, the, de, del, des, du, la, las, les, los, da, das, do, dos, di, dei, degli, delle, der, die, den")
+"""Small words between such a word and what the class is named after, or between the parts of a date."""
+
+DAYS = word_set("""
+    monday, tuesday, wednesday, thursday, friday, saturday, sunday, lunes, martes, miercoles, jueves, viernes, sabado,
+    domingo, lundi, mardi, mercredi, jeudi, vendredi, samedi, dimanche, montag, dienstag, mittwoch, donnerstag,
+    freitag, samstag, sonnabend, sonntag, lunedi, martedi, mercoledi, giovedi, venerdi, sabato, domenica, segunda,
+    terca, quarta, quinta, sexta, segunda-feira, terca-feira, quarta-feira, quinta-feira, sexta-feira""")
+SHORT_DAYS = word_set("""
+    mon, tue, tues, wed, thu, thur, thurs, fri, sat, sun, lun, mar, mie, jue, vie, sab, dom, mer, jeu, ven, sam, dim,
+    mo, di, mi, do, fr, sa, so, gio, seg, ter, qua, qui, sex""")
+"""Days of the week in the six languages; several short ones are names too."""
+
 GREETINGS = word_set("""
     hi, hello, dear, hey, thanks, thank, regards, cheers, sincerely, hola, gracias, saludos, estimada, estimado,
     bonjour, salut, merci, cordialement, chers, cheres, hallo, danke, liebe, lieber, gruss, ciao, grazie, saluti, ola,
