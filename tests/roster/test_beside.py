@@ -8,7 +8,8 @@ from hypothesis import strategies as st
 
 from namewright.names.clusters import is_letter
 from namewright.roster.beside import strip_numbering, take_beside, trim
-from namewright.settings import Hand
+from namewright.roster.parsing import read_roster
+from namewright.settings import Hand, Support
 
 NUMBERED = [
     ("1. Mira", "Mira", "a number and a dot"), ("12) Mira", "Mira", "and a bracket"), ("(3) Mira", "Mira", "in two"),
@@ -40,6 +41,8 @@ BESIDE = [  # typed, the bare name, goes by, hand, number of notes, why
     ("Mirabel aka Mira", "Mirabel", "Mira", None, 0, "by words that say so"),
     ("Mirabel (goes by Mira)", "Mirabel", "Mira", None, 0, "in brackets too"),
     ("Mira Vost (left)", "Mira Vost", "", Hand.LEFT, 0, "a hand in brackets"),
+    ("Mira Vost (left-handed, gluten free)", "Mira Vost", "", Hand.LEFT, 1, "a hand beside a remark"),
+    ("Mira Vost (goes by Miri; lefty)", "Mira Vost", "Miri", Hand.LEFT, 0, "beside the name to go by"),
     ("Mira Vost - left-handed", "Mira Vost", "", Hand.LEFT, 0, "behind a dash"),
     ("Mira Vost – zurda", "Mira Vost", "", Hand.LEFT, 0, "in Spanish"),
     ("Mira Vost (L)", "Mira Vost", "", None, 1, "one letter alone may mean anything"),
@@ -63,6 +66,18 @@ def test_what_stands_beside_a_name(typed: str, bare: str, goes_by: str, hand: Ha
     """The bare name, what was found beside it, and as many notes as things were left out."""
     text, found = take_beside(typed)
     assert (text, found.goes_by, found.hand, len(found.notes)) == (bare, goes_by, hand, notes), why
+
+
+def test_settings_are_taken_from_a_remark_and_the_rest_is_told() -> None:
+    """A hand, a level of support and a line height count in brackets as in columns; what is dropped is named."""
+    _, found = take_beside("Mira Vost (left-handed, gluten free, full support, 20 mm lines)")
+    assert (found.hand, found.support, found.line_height_mm) == (Hand.LEFT, Support.FULL, 20.0)
+    assert [note["words"] for note in found.notes] == ["gluten free"]
+    _, whole = take_beside("Mira Vost (glasses / light)")
+    assert (whole.support, [note["words"] for note in whole.notes]) == (None, ["glasses / light"])
+    assert take_beside("Mira Vost (900 cm)")[1].line_height_mm is None, "no line is so high"
+    child = read_roster("Mira Vost (left-handed, full support, lines of 20 mm)").children[0]
+    assert (child.hand, child.support, child.line_height_mm) == (Hand.LEFT, Support.FULL, 20.0)
 
 
 @pytest.mark.parametrize(("typed", "trimmed"), [

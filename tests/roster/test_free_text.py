@@ -32,6 +32,12 @@ SPLIT = [  # typed, given, family, whether what was read is told, why
     ("Mira Oda van Brae", "Mira", "van Brae", True, "also after a middle name"),
     ("Mira García Vost", "Mira", "García Vost", True, "a Spanish family name in the middle is the first of two"),
     ("Mira Núñez Vost", "Mira", "Núñez Vost", True, "as is one in -ez"),
+    ("José Ángel Pereda Quillón", "José Ángel", "Pereda Quillón", True, "two family names behind two given ones"),
+    ("María José Robledo Castaño", "María José", "Robledo Castaño", True, "known or not"),
+    ("Ana Lucía Rojas Tovar", "Ana Lucía", "Rojas Tovar", True, "or one of them"),
+    ("Ana Pereda Quillón", "Ana", "Pereda Quillón", True, "also behind one given name, where marks say so"),
+    ("Mary Kate Oda Vost", "Mary Kate", "Vost", True, "not behind names of elsewhere"),
+    ("Ana Maria Renee Vost", "Ana Maria", "Vost", True, "and not where the next is a given name"),
     ("Mira Vost Jr.", "Mira", "Vost Jr.", False, "a suffix goes with the family name"),
     ("Mira Vost iii", "Mira", "Vost III", False, "in capitals where it is a number"),
     ("Vost, Mira, Jr.", "Mira", "Vost Jr.", False, "whichever side of a comma it stands on"),
@@ -54,6 +60,7 @@ CALLED = [
     ("“Mira Vost”", "Mira", "Vost", "", None, "a whole name in quotation marks is the name itself"),
     ("Vost, Mirabel (Mira)", "Mirabel", "Vost", "Mira", None, "behind a comma"),
     ("Vost, Mira, left", "Mira", "Vost", "", Hand.LEFT, "a hand behind a second comma"),
+    ("Mira Vost, left-handed, gluten free", "Mira", "Vost", "", Hand.LEFT, "a hand before a remark"),
     ("Mira Vost (left)", "Mira", "Vost", "", Hand.LEFT, "a hand in brackets"),
 ]
 

@@ -17,8 +17,9 @@ from namewright.names.particles import PARTICLES
 from namewright.roster.care_words import CARE
 from namewright.roster.known import is_given
 from namewright.roster.numbers import take_numbers
-from namewright.roster.vocabulary import GOES_BY_OPENINGS, HANDS, OTHER_PEOPLE, REMARKS, TITLES, fold
-from namewright.settings import Hand
+from namewright.roster.vocabulary import GOES_BY_OPENINGS, HANDS, OTHER_PEOPLE, REMARKS, SUPPORTS, TITLES, fold
+from namewright.settings import Hand, Support
+from namewright.units import MAX_LINE_MM, MIN_LINE_MM, parse_length_mm
 
 _NUMBERING = re.compile(
     r"\s*(?:[-*•‣◦·–—▪■●○✓✔☐☑►➢➤→§\uf0b7\uf0a7>]\s+|\[[ xX]?\]\s*|\(\d{1,4}\)\s*|[#№]\s?\d{1,4}[.):]?\s*|"
@@ -35,6 +36,9 @@ _LOOSE_MARK = re.compile(r"(?<=[^\W\d_])[`´′](?=[^\W\d_])")
 _LABELLED = re.compile(r"([^\W\d_]): *(?=\S*\d)")
 _LOOSE_APOSTROPHE = re.compile(r"\b([OD])(['’]) (?=[^\W\d_a-z])")
 _HYPHENS = frozenset({"-", "‐", "–", "—"})
+_PARTED = re.compile(r"\s*[,;/+&]\s*|\s+(?:and|y|et|und|e)\s+")
+_HEIGHT = re.compile(r"""(?:lines?|line height|lineas?|renglon(?:es)?|lignes?|zeilen?|righ?[ae]|linhas?)?\s*(?:of|de|von|di)?\s*
+    (\d+(?:[.,]\d+)?)\s?(mm|cm)\s*(?:high|lines?|lineas?|lignes?|zeilen?|righe|linhas?)?""", re.VERBOSE)
 _MAX_WORDS = 3  # of a name to go by in brackets
 _EDGE_KEEP = frozenset("'’‘`ʼʻ")
 _STRAY_SIGN = re.compile(r"[^\w\s'’‘`´ʼʻ.,·\-‐‑\u0300-\u036f]|_")
@@ -48,6 +52,8 @@ class Reading:
     family: str = ""
     goes_by: str = ""
     hand: Hand | None = None
+    support: Support | None = None
+    line_height_mm: float | None = None
     notes: tuple[Message, ...] = ()
 
 
@@ -153,13 +159,30 @@ def is_word_about(word: str) -> bool:
 
 
 def _judge_remark(remark: str, found: Reading, notes: list[Message]) -> Reading:
-    """Take a hand or the name a child goes by from a remark; say that anything else is left out."""
-    folded = fold(remark)
+    """Take settings or the name a child goes by from a remark; say that anything else is left out."""
+    parts = list(filter(None, _PARTED.split(remark)))
+    rest = []
+    for part in parts:
+        before, found = found, _taken_from(part, found)
+        if found is before:
+            rest.append(part)
+    if rest or not parts:  # of which nothing was taken it is told as it was typed
+        notes.append(message("roster.remark", words=(remark if len(rest) == len(parts) else ", ".join(rest))[:60]))
+    return found
+
+
+def _taken_from(part: str, found: Reading) -> Reading:
+    """Return what was found with a hand, a level of support, a line height or a name to go by; else as it was."""
+    folded = fold(part)
     if len(folded) > 1 and folded in HANDS:
         return replace(found, hand=HANDS[folded])
-    if (called := _after_goes_by(remark)) and not found.goes_by:
+    if " " in folded and folded in SUPPORTS:  # one word alone (light, total) may mean anything
+        return replace(found, support=SUPPORTS[folded])
+    if (height := _HEIGHT.fullmatch(folded)) and MIN_LINE_MM <= (
+            length := parse_length_mm(f"{height[1]} {height[2]}")) <= MAX_LINE_MM:
+        return replace(found, line_height_mm=length)
+    if (called := _after_goes_by(part)) and not found.goes_by:
         return replace(found, goes_by=called)
-    notes.append(message("roster.remark", words=remark[:60]))
     return found
 
 

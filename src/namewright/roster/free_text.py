@@ -10,7 +10,8 @@ The rules, in order, all common practice:
 4. ``MOSS Katie``, ``Katie MOSS``: the words in capitals are the family name;
 5. a known pair (Ana María, Mary Kate, Juan Carlos) or a devotion (María del Carmen) is one given name;
 6. a particle (de la, van der …) or a family name common in Spanish as second word opens the family name, so
-   Sofía García López has two family names;
+   Sofía García López has two family names; so have names that two given names of Spain or Portugal lead, or that are
+   written with marks of Spanish or Portuguese;
 7. Vietnamese, Chinese and Korean family names stand first where all other words are of that language, and in a list
    whose lines mostly have theirs first;
 8. otherwise the first word is given, the last is family, and what stands between is a middle name, left out.
@@ -27,7 +28,7 @@ from namewright.names.casing import is_all_capitals
 from namewright.names.particles import OPENING_PARTICLES, PARTICLES
 from namewright.roster.beside import Reading, is_word_about, strip_numbering, take_beside, trim
 from namewright.roster.care_words import CARE
-from namewright.roster.known import are_iberian, is_given, is_pair, lean
+from namewright.roster.known import are_iberian, is_given, is_iberian, is_pair, lean
 from namewright.roster.name_order import UNSAID, Habits, Order, family_standing_first
 from namewright.roster.vocabulary import (
     DEVOTIONS,
@@ -47,6 +48,7 @@ NAME_LABEL = re.compile(
 _TWO_NAMES = re.compile(r"^[^()\[\]\"“–—-]*\w (?:&|\+|and) +\w")
 SEVERAL = message("roster.several")
 """A line of several names: nobody can be made from it."""
+_MARKS = frozenset("áéíóúñãõç")
 _INITIALS = re.compile(r"\.|(?:[^\W\d_]\.)+")
 
 
@@ -55,11 +57,14 @@ def read_name(text: str, habits: Habits = UNSAID) -> Reading:
     typed = NAME_LABEL.sub("", strip_numbering(text)).replace(";", ",")
     bare, beside = take_beside(typed)
     cells = [cell for cell in map(trim, bare.split(",")) if cell]
-    if len(cells) > 1 and len(fold(cells[-1])) > 1 and fold(cells[-1]) in HANDS:
-        beside = replace(beside, hand=HANDS[fold(cells.pop())])
-    if len(cells) > 1 and _is_remark(cells[0], cells[-1], habits):
-        note = message("roster.remark", words=cells.pop()[:60])
-        beside = replace(beside, notes=(*beside.notes, note))
+    while len(cells) > 1:
+        if len(fold(cells[-1])) > 1 and fold(cells[-1]) in HANDS:
+            beside = replace(beside, hand=HANDS[fold(cells.pop())])
+        elif _is_remark(cells[0], cells[-1], habits):
+            note = message("roster.remark", words=cells.pop()[:60])
+            beside = replace(beside, notes=(*beside.notes, note))
+        else:
+            break
     cells = _join_suffix(cells)
     if not cells:
         return _read_inside(beside)
@@ -226,12 +231,24 @@ def _family_start(words: list[str], size: int) -> int:
     last = len(words) - 1
     if size > last:
         return len(words)
+    if _has_two_families(words, size):
+        return size
     for at in range(size, last):
         if words[at].lower().strip(".") in OPENING_PARTICLES:
             return at
         if _is_spanish_family(words[at]):
             return at
     return last - 1 if last > size and words[last - 1].lower() in PARTICLES else last
+
+
+def _has_two_families(words: list[str], size: int) -> bool:
+    """Say whether two words behind a given name of Spain, Portugal or the Americas are both family names.
+
+    The name must say so: two given names in front, a first family name that is known as one, or marks of Spanish.
+    """
+    if len(words) != size + 2 or not is_iberian(words[:size]) or is_given(words[size]):
+        return False
+    return size > 1 or lean(words[size]) < 0 or any(char in _MARKS for word in words for char in word.lower())
 
 
 def _is_spanish_family(word: str) -> bool:

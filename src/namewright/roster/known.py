@@ -68,6 +68,11 @@ def are_iberian(first: str, second: str, families: Iterable[str]) -> bool:
             and bool(names) and all(_on("iberian-family", name) for name in names))
 
 
+def is_iberian(given: Iterable[str]) -> bool:
+    """Say whether all words are given names of Spain, Portugal or the Americas."""
+    return all(_on("iberian-given", fold(word)) for word in given)
+
+
 def _on(part: str, word: str) -> bool:
     return word in _lists()[part]
 

@@ -77,10 +77,10 @@ def read_row(row: Row, table: Table, judge: Judge = _ANY, unlike: Unlike | None 
         return LeftOut((message("roster.long_cell", count=length, most=MAX_LETTERS), ONE_EACH))
     if len(filled) == 1 and judge.is_title(filled[0]) and (reason := heading_reason(filled[0])):
         return LeftOut((reason, message("roster.if_child")), heading=True)
-    if len(filled) == 1 and not NAME_LABEL.match(filled[0]) and (doubt := perhaps_heading(filled[0])):
-        return LeftOut((doubt,))
     if unlike and not unlike.doubtful:
         return LeftOut((*unlike.notes, message("roster.if_child")), heading=True)
+    if len(filled) == 1 and not NAME_LABEL.match(filled[0]) and (doubt := perhaps_heading(filled[0])):
+        return LeftOut((doubt,))
     if table.delimiter and _counts(filled):
         return LeftOut((message("roster.heading_only"), message("roster.if_child")), heading=True)
     alone = not table.delimiter or _stands_alone(row, filled, table)
@@ -130,10 +130,11 @@ def _too_long(cells: Sequence[str], table: Table) -> int:
 
 
 def _entry(reading: Reading, choice: Choice, notes: Sequence[Message]) -> Entry:
-    hand = choice.hand or reading.hand
+    told = replace(choice, hand=choice.hand or reading.hand, support=choice.support or reading.support,
+                   line_height_mm=choice.line_height_mm or reading.line_height_mm)
     goes_by = choice.literal and reading.goes_by and reading.goes_by != choice.literal
     extra = [message("roster.passed_over", name=reading.goes_by, other=choice.literal)] if goes_by else []
-    return Entry(reading, replace(choice, hand=hand), notes=(*reading.notes, *notes, *extra))
+    return Entry(reading, told, notes=(*reading.notes, *notes, *extra))
 
 
 def _counts(filled: Sequence[str]) -> bool:
@@ -211,6 +212,8 @@ def _read_parts(texts: dict[Role, str], title: str, habits: Habits, notes: list[
         trim(family),
         beside.goes_by or after.goes_by,
         beside.hand or after.hand,
+        beside.support or after.support,
+        beside.line_height_mm or after.line_height_mm,
         beside.notes + after.notes,
     )
 

@@ -79,8 +79,8 @@ PLACES = word_set("""
 """Last words of a line that names a class or a school: ``Rainbow Room``."""
 
 CLASS_OPENINGS = word_set("""
-    class, room, classe, clase, klasse, salle, sala, aula, salon, raum, zimmer, gruppe, groupe, grupo, gruppo, turma,
-    sezione, seccion, section""")
+    classe, clase, klasse, salle, sala, aula, salon, raum, zimmer, gruppe, groupe, grupo, gruppo, turma, sezione,
+    seccion""")
 """First words of a class that is named after something: ``Salle des Tournesols``."""
 
 OF_THE = word_set("of, the, de, del, des, du, la, las, les, los, da, das, do, dos, di, dei, degli, delle, der, die, den")
