@@ -37,7 +37,8 @@ _LABELLED = re.compile(r"([^\W\d_]): *(?=\S*\d)")
 _LOOSE_APOSTROPHE = re.compile(r"\b([OD])(['’]) (?=[^\W\d_a-z])")
 _HYPHENS = frozenset({"-", "‐", "–", "—"})
 _PARTED = re.compile(r"\s*[,;/+&]\s*|\s+(?:and|y|et|und|e)\s+")
-_HEIGHT = re.compile(r"""(?:lines?|line height|lineas?|renglon(?:es)?|lignes?|zeilen?|righ?[ae]|linhas?)?\s*(?:of|de|von|di)?\s*
+_HEIGHT = re.compile(r"""
+    (?:lines?|line\ height|lineas?|renglon(?:es)?|lignes?|zeilen?|righ?[ae]|linhas?)?\s*(?:of|de|von|di)?\s*
     (\d+(?:[.,]\d+)?)\s?(mm|cm)\s*(?:high|lines?|lineas?|lignes?|zeilen?|righe|linhas?)?""", re.VERBOSE)
 _MAX_WORDS = 3  # of a name to go by in brackets
 _EDGE_KEEP = frozenset("'’‘`ʼʻ")

@@ -118,14 +118,15 @@ def _is_class_with_aside(text: str) -> bool:
 
 
 def _is_day(text: str) -> bool:
-    """Say whether a line is a date with a day of the week or a month in words: ``Mon 30 Nov``, ``Montag, 30. November``.
+    """Say whether a line is a date with a day or a month in words: ``Mon 30 Nov``, ``Montag, 30. November``.
 
     A short day needs a month and a number beside it, and must be no name; so must a month without a day.
     """
     words = [fold(word).strip(".,") for word in text.split()]
     days, short = DAYS.intersection(words), SHORT_DAYS.intersection(words)
     months, counted = MONTHS.intersection(words), any(map(_COUNTED.fullmatch, words))
-    if not all(word in DAYS | SHORT_DAYS | MONTHS | OF_THE | {"le", "el"} or _COUNTED.fullmatch(word) for word in words):
+    dated = DAYS | SHORT_DAYS | MONTHS | OF_THE | {"le", "el"}
+    if not all(word in dated or _COUNTED.fullmatch(word) for word in words):
         return False
     if days:
         return counted or not any(map(is_given, days))

@@ -83,7 +83,8 @@ CLASS_OPENINGS = word_set("""
     seccion""")
 """First words of a class that is named after something: ``Salle des Tournesols``."""
 
-OF_THE = word_set("of, the, de, del, des, du, la, las, les, los, da, das, do, dos, di, dei, degli, delle, der, die, den")
+OF_THE = word_set("""
+    of, the, de, del, des, du, la, las, les, los, da, das, do, dos, di, dei, degli, delle, der, die, den""")
 """Small words between such a word and what the class is named after, or between the parts of a date."""
 
 DAYS = word_set("""
