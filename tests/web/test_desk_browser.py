@@ -147,7 +147,7 @@ def test_what_cannot_be_drawn_is_refused_with_what_can(class_file: Path, program
     assert 19.05 < value < 80
     until(page, "document.querySelector('#preview').src.startsWith('data:')")
     field.fill("500")
-    page.get_by_text("Choose from 8 to 80 mm").wait_for()
+    page.get_by_text(f"Up to {value:g} mm can be drawn for Bartholomew.").wait_for()
     page.get_by_role("button", name="Take back").click()
     until(page, "document.querySelector('#own-line_height').value === ''")
 

@@ -75,5 +75,10 @@ def test_a_value_that_cannot_be_drawn_comes_with_the_nearest_that_can(visitor: V
     over = visitor.get("/picture/1/page.svg?" + urlencode({"draft-1": f"line_height={float(value) + 1}"}))
     assert (shown.status_code, over.status_code) == (200, 422)
     assert visitor.get("/picture/1/nearest?" + urlencode({**asked, "draft-1": "line_height=24"})).text == ""
+    beyond = visitor.get("/picture/1/nearest?" + urlencode({**asked, "draft-1": "line_height=500"})).text
+    assert f"Up to {value} mm can be drawn for Bartholomew." in beyond
+    assert "80 mm" not in beyond
+    short = visitor.get("/picture/1/nearest?" + urlencode({**asked, "draft-1": "line_height=1"})).text
+    assert "Choose from 8 to 80 mm" in short
     everyone = {**asked, "for": "everyone", "draft-class": "lines=other&like=us-3%2F4&line_height=500"}
     assert "Take 80 mm" in visitor.get("/picture/2/nearest?" + urlencode(everyone)).text

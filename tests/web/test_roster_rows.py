@@ -11,6 +11,7 @@ from webhelp import Visitor
 from namewright.making.from_book import holds_for_class
 from namewright.settings import Hand, Support
 from namewright.web.desk import book, class_settings, close_book, members
+from namewright.web.note_form import form_of, noted_on
 from namewright.web.roster_rows import Row, rows_of
 
 
@@ -37,10 +38,11 @@ def test_only_what_is_a_childs_own_is_shown(app: Flask) -> None:
 
 
 def test_letters_that_stand_are_counted(app: Flask) -> None:
-    """Of the different letters of the name; where nothing was noted nothing is counted."""
+    """Of the letters to tap in the notes, and as many as are told there; where nothing was noted nothing is."""
     book().observe(1, "2026-03-02", [0, 1, 2])
     found = rows()
-    assert found["Katla"].formed == (2, 4)  # the a stands in one of its two places only
+    told = form_of(book().children()[0], 1, noted_on(book(), book().children()[0], "2026-03-02"), {}).told
+    assert found["Katla"].formed == (told["count"], told["letters"]) == (3, 5)  # one a of two
     assert found["Bo"].formed is None
 
 

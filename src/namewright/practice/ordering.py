@@ -17,6 +17,7 @@ import unicodedata2
 
 from namewright.letters.alphabet import upright
 from namewright.message import Message, Problem
+from namewright.names.alphabetical import base_letters
 from namewright.names.beats import Spoken, beats, spoken_beats
 from namewright.names.clusters import clusters
 from namewright.practice.difficulty import Band, NameDifficulty, base_letter, name_difficulty, written_signs
@@ -161,14 +162,11 @@ def own_initial(child: Child) -> str:
 def collation_key(child: Child) -> tuple[str, str, str, str]:
     """Return the key of NAME order: base letters whatever their case, then marks, then the text, the label.
 
-    Names are decomposed (NFD) and stripped of their marks, so É stands with E and before F; the marks
-    decide only between names alike without them. A letter with no decomposition (ł, ø) follows z, and a
-    space, a hyphen or an apostrophe stands before every letter. No language's own rules are followed.
+    É stands with E and before F, Ł with L (``base_letters``); the marks decide only between names alike without
+    them. A space, a hyphen or an apostrophe stands before every letter. No language's own rules are followed.
     """
-    decomposed = unicodedata2.normalize("NFD", child.practice)
-    marks = [c for c in decomposed if unicodedata2.category(c).startswith("M")]
-    bases = [c for c in decomposed if not unicodedata2.category(c).startswith("M")]
-    return "".join(bases).casefold(), "".join(marks), child.practice, child.label
+    marks = "".join(c for c in unicodedata2.normalize("NFD", child.practice) if unicodedata2.category(c)[0] == "M")
+    return base_letters(child.practice), marks, child.practice, child.label
 
 
 def _place(child: Child, rating: NameDifficulty, position: int, of: int) -> Placed:

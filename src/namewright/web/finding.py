@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from itertools import groupby
 
+from namewright.names.alphabetical import base_letters
 from namewright.roster.vocabulary import fold
 from namewright.web.desk import Member
 
@@ -17,9 +18,10 @@ def beginning(typed: str, everyone: Sequence[Member]) -> tuple[Member, ...]:
 
 
 def names_of(one: Member) -> tuple[str, ...]:
-    """Return the names by which a child may be found, the family's apart, folded."""
+    """Return the names by which a child may be found, the family's apart: folded, and in base letters alone."""
     child = one.one.child
-    return tuple(dict.fromkeys(fold(name) for name in (child.practice, child.label, child.given) if name))
+    return tuple(dict.fromkeys(each for name in (child.practice, child.label, child.given) if name
+                               for each in (fold(name), base_letters(fold(name)))))
 
 
 def family_of(one: Member) -> str:
@@ -28,8 +30,8 @@ def family_of(one: Member) -> str:
 
 
 def label_key(label: str) -> tuple[str, str]:
-    """Return what labels are sorted by where one looks for a child: marks and capitals aside."""
-    return fold(label), label
+    """Return what labels are sorted by where one looks for a child: by base letters, marks and capitals aside."""
+    return base_letters(label), label
 
 
 def by_alphabet(everyone: Iterable[Member]) -> tuple[Member, ...]:
@@ -39,4 +41,5 @@ def by_alphabet(everyone: Iterable[Member]) -> tuple[Member, ...]:
 
 def by_initial(everyone: Iterable[Member]) -> tuple[tuple[str, tuple[Member, ...]], ...]:
     """Return children that stand by alphabet in parts, each with the letter that they begin with."""
-    return tuple((letter, tuple(part)) for letter, part in groupby(everyone, lambda one: fold(one.label)[:1].upper()))
+    parts = groupby(everyone, lambda one: base_letters(one.label)[:1].upper())
+    return tuple((letter, tuple(part)) for letter, part in parts)

@@ -26,7 +26,7 @@ def nearest(knob: Knob, typed: str, good: float, step: float, draw: Callable[[st
             return False
         return True
 
-    asked = min(max(_value(knob, typed, good), knob.least), knob.greatest)
+    asked = min(max(typed_value(knob, typed, good), knob.least), knob.greatest)
     good = min(max(good, knob.least), knob.greatest)
     if can(asked):
         return number(asked)
@@ -42,7 +42,7 @@ def nearest(knob: Knob, typed: str, good: float, step: float, draw: Callable[[st
     return number(even if knob.least <= even <= knob.greatest and can(even) else good)
 
 
-def _value(knob: Knob, typed: str, otherwise: float) -> float:
+def typed_value(knob: Knob, typed: str, otherwise: float) -> float:
     """Return what was typed, even outside the range; of what is no number, the value to go back to."""
     try:
         return float(read_setting(knob.key, typed) or otherwise)

@@ -5,21 +5,23 @@ Pictures and what is kept are made of what stands in the class's file with the d
 
 from __future__ import annotations
 
+import math
+
 from flask import Blueprint, Response, redirect, render_template, request, url_for
 from werkzeug.wrappers import Response as BaseResponse
 
 from namewright.classbook import ClassbookError
 from namewright.letters.alphabet import MissingLetters
 from namewright.making.request import FOR_EACH_CHILD, Kind, Request
-from namewright.message import Problem, message
-from namewright.tuning import KNOBS
+from namewright.message import Message, Problem, message
+from namewright.tuning import KNOBS, Knob
 from namewright.web import panel
 from namewright.web.answers import pages_of, picture_of
 from namewright.web.class_page import BY_NAME, SORT_COOKIE, again, page
 from namewright.web.class_pdf import request_for
 from namewright.web.desk import book, child_or_404, class_settings, desk
 from namewright.web.drafts import Drafts, read_drafts
-from namewright.web.nearest import nearest
+from namewright.web.nearest import nearest, typed_value
 from namewright.web.requests import CannotDraw, of_child
 from namewright.web.screen_language import reason
 from namewright.web.settings_in_forms import keep_choices, keep_own
@@ -135,5 +137,15 @@ def nearest_value(child_id: int) -> str:
         draw(form.get(key, ""))
     except Problem as error:
         value = nearest(found, form.get(key, ""), good, control.step, draw)
-        return render_template("_nearest.html", problem=error, key=key, value=value, unit=found.unit)
+        told = _narrower(found, form.get(key, ""), one.child.label, value) or error
+        return render_template("_nearest.html", problem=told, key=key, value=value, unit=found.unit)
     return ""
+
+
+def _narrower(knob: Knob, typed: str, label: str, value: str | None) -> Message | None:
+    """Tell this child's own limit where a value beyond the setting's limits was typed and the child's is narrower."""
+    asked = typed_value(knob, typed, math.nan)
+    side = "up_to" if asked > knob.greatest else "from" if asked < knob.least else ""
+    if value is None or not side or float(value) in (knob.least, knob.greatest):
+        return None
+    return message(f"web.desk.{side}", label=label, value=float(value), unit=message(f"setting.unit.{knob.unit}"))

@@ -8,25 +8,22 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
-from namewright.classbook.growing import formed_lately
-from namewright.classbook.records import letter_positions
+from namewright.classbook.growing import growth_of
 from namewright.making.choices import choices_in_list
 from namewright.making.from_book import holds_for_child
 from namewright.message import Message, Problem, message
-from namewright.names.clusters import clusters
 from namewright.pages.sheet import SheetSettings
-from namewright.practice.ordering import collation_key
 from namewright.settings import Hand, Support
 from namewright.web.desk import Member, book
-from namewright.web.finding import family_of, names_of
+from namewright.web.finding import by_alphabet, family_of, names_of
 
 
 @dataclass(frozen=True, slots=True)
 class Row:
     """A child's line. ``support``, ``hand`` and ``height_mm`` are there where they are not the class's.
 
-    ``formed`` counts letters that stand, of all that are different. ``look`` says why something needs a look, where it
-    does. ``found_by`` are the beginnings to find the child by, ``place`` is its place by alphabet.
+    ``formed`` counts letters that stand, of all in the name, each in its place. ``look`` says why something needs a look,
+    where it does. ``found_by`` are the beginnings to find the child by, ``place`` is its place by alphabet.
     """
 
     id: int
@@ -42,8 +39,7 @@ class Row:
 
 def rows_of(everyone: Sequence[Member], settings: Mapping[str, str], usual: SheetSettings) -> list[Row]:
     """Return a line for each child, in the order given; ``usual`` is what holds for everyone."""
-    by_alphabet = sorted(everyone, key=lambda one: collation_key(one.one.child))
-    place = {one.id: at for at, one in enumerate(by_alphabet)}
+    place = {one.id: at for at, one in enumerate(by_alphabet(everyone))}
     return [_row(one, settings, usual, place[one.id]) for one in everyone]
 
 
@@ -63,13 +59,12 @@ def _row(member: Member, settings: Mapping[str, str], usual: SheetSettings, plac
 
 
 def _formed(member: Member) -> tuple[int, int] | None:
-    """Return how many letters stand, of how many different ones; None where nothing was noted."""
+    """Return how many letters stand, of how many there are to tap in the notes; None where nothing was noted."""
     notes = book().observations(member.id)
     if not notes:
         return None
-    name = member.one.child.practice
-    signs = clusters(name)
-    return len(formed_lately(name, notes)), len({signs[at] for at in letter_positions(name)})
+    tracks = growth_of(member.label, member.one.child.practice, notes).tracks
+    return sum(track.stands for track in tracks), len(tracks)
 
 
 def look_at(member: Member, settings: Mapping[str, str]) -> Message | None:

@@ -119,7 +119,7 @@ const drawRow = lively(async () => {
 });
 function ready(within) {  // what a panel needs once it stands on the page
   for (const each of all(".scripted", within)) each.hidden = false;
-  if (all("form[data-draft]", within).map(take).some(Boolean)) { show(); countSoon(); }
+  if (all("form[data-draft]", within).map(take).some(Boolean)) { show(); recount(); }
   for (const each of all("[data-initials]", within)) {
     each.value ||= localStorage.getItem("namewright-initials") ?? "";
     each.addEventListener("change", () => localStorage.setItem("namewright-initials", each.value));
@@ -166,6 +166,8 @@ async function choose(id, { push = true, focus = false, unfolded = false } = {})
   if (focus) link.focus({ preventScroll: true });
   desk.dataset.view = "child";
   bar.elements.one.value = chosen;
+  stale();
+  forWhom();
   if (push) history.pushState({ chosen }, "", say.base + "?child=" + chosen);
   show();
   const answer = await fetch(say.base + "?" + new URLSearchParams({ child: chosen, part: "panel", ...(unfolded ? { all: 1 } : {}) }));
@@ -176,10 +178,10 @@ async function choose(id, { push = true, focus = false, unfolded = false } = {})
   ready(own);
   const panel = one("[data-panel]", own);
   one("[data-for=own]").textContent = panel.dataset.forChild;
-  one("[data-one]", bar).textContent = panel.dataset.whoOne;
+  one("[data-one]", bar).textContent = one("[data-alone]", bar).textContent = panel.dataset.whoOne;
   if (drafts.has(chosen)) fill(formOf(chosen), drafts.get(chosen).text);
   follow(formOf(chosen));
-  if (bar.elements.who.value === "one") countSoon();
+  if (bar.elements.who.value === "one") recount();
 }
 document.addEventListener("click", (event) => {
   const link = event.target.closest("a[data-child]");
@@ -190,14 +192,32 @@ document.addEventListener("click", (event) => {
 });
 one("[data-back]").addEventListener("click", (event) => {
   event.preventDefault();
-  desk.dataset.view = "class";
+  leave();
   history.pushState({}, "", say.base);
   one(".chosen", rows)?.scrollIntoView({ block: "center" });
 });
 addEventListener("popstate", () => {
   const id = new URLSearchParams(location.search).get("child");
-  if (id) choose(id, { push: false }); else desk.dataset.view = "class";
+  if (id) choose(id, { push: false }); else leave();
 });
+const phone = matchMedia("(max-width: 44rem)");
+const among = () => boxes().some((box) => box.checked) ? "ticked" : "all";
+function leave() {  // on a phone: from one child back to the class
+  desk.dataset.view = "class";
+  forWhom();
+}
+function forWhom() {  // on a phone what is printed is what is looked at: this child, or the class
+  if (!phone.matches) return;
+  setWho(desk.dataset.view === "child" ? "one" : among());
+}
+function setWho(which) {
+  if (bar.elements.who.value === which) return;
+  bar.elements.who.value = which;
+  tellAlone();
+  countSoon();
+}
+function tellAlone() { one("[data-alone]", bar).setAttribute("aria-pressed", String(bar.elements.who.value === "one")); }
+one("[data-alone]", bar).addEventListener("click", () => setWho(bar.elements.who.value === "one" ? among() : "one"));
 const visible = () => all("li:not([hidden])", rows);
 function step(by, focus) {
   const shown = visible(), at = shown.findIndex((row) => row.dataset.row === chosen);
@@ -353,7 +373,8 @@ function ticking(any = true) {
   one("#ticked-count").textContent = filled(one("#ticked-count").dataset.count, ticked.length);
   one("[data-ticked]", bar).textContent = filled(say.ticked, ticked.length);
   for (const chip of all("[data-table]")) chip.setAttribute("aria-pressed", chip.dataset.table.split(" ").every((id) => ticked.includes(id)));
-  if (any) bar.elements.who.value = ticked.length ? "ticked" : "all";
+  if (any) bar.elements.who.value = among();
+  tellAlone();
   countSoon();
 }
 rows.addEventListener("change", (event) => { if (event.target.name === "child") ticking(); });
@@ -390,12 +411,14 @@ bar.addEventListener("change", (event) => {
     if (on) { other = kindShown.value !== event.target.value || other; kindShown.value = event.target.value; }
     if (other) { page = 1; show(); }
   }
+  tellAlone();
   countSoon();
 });
 kindShown.addEventListener("change", () => { page = 1; show(); });
 const order = () => { const form = new FormData(bar); for (const [scope, draft] of drafts) form.append("draft-" + scope, draft.text); return form; };
-let counting = 0, countTimer;
-function countSoon() { clearTimeout(countTimer); countTimer = setTimeout(count, 250); }
+let counting = 0, ordered = 0, countTimer;
+function countSoon() { stale(); recount(); }
+function recount() { clearTimeout(countTimer); countTimer = setTimeout(count, 250); }
 async function count() {
   const turn = ++counting, told = one("#pages");
   for (;;) {
@@ -425,17 +448,21 @@ function mark(lacking) {  // a child that cannot be made is seen in the roster, 
 document.addEventListener("click", (event) => {  // only this child, of what is chosen in the bar and as it is shown
   if (!event.target.closest("[data-only]")) return;
   event.preventDefault();
-  bar.elements.who.value = "one";
-  countSoon();
+  setWho("one");
   bar.requestSubmit(one("[data-open]", bar));
 });
+function stale() {  // what was made or refused before something else was chosen is offered no more
+  ordered += 1;
+  if (one("#bar-said :is(.jobs, .warn, .handed)")) tell("");
+}
 function tell(html) { one("#bar-said").innerHTML = html; measureBar(); }
 bar.addEventListener("submit", async (event) => {
   event.preventDefault();
   event.stopImmediatePropagation();
   for (const menu of all("details.menu[open]")) menu.open = false;
   if (event.submitter?.name === "view") return printHere();
-  await post(bar.action, order(), (html, ok) => { tell(html); if (ok) watch(); });
+  const turn = ordered += 1;
+  await post(bar.action, order(), (html, ok) => { if (turn === ordered) { tell(html); if (ok) watch(); } });
 }, true);
 async function watch() {
   for (;;) {
@@ -455,7 +482,7 @@ async function watch() {
 async function printHere(adult = false) {
   const out = one("#paper-out");
   const waiting = document.createElement("div");
-  waiting.className = "say";
+  waiting.className = "say handed";
   waiting.textContent = say.waiting;
   one("#bar-said").replaceChildren(waiting);
   let made = "";
@@ -466,7 +493,7 @@ async function printHere(adult = false) {
   out.hidden = false;
   waiting.textContent = say.toPrint;
   const lacking = one("[data-missed]", out);
-  if (lacking) { waiting.className = "say warn"; waiting.append(lacking); }
+  if (lacking) { waiting.className = "say warn handed"; waiting.append(lacking); }
   const more = one("[data-more]", out);
   if (more) { waiting.append(more); one("button", more).addEventListener("click", () => printHere(true)); }
   measureBar();
@@ -479,6 +506,8 @@ ready(own);
 ready(everyone);
 choices();
 ticking(false);
+forWhom();
+one("[data-first]", bar)?.focus({ preventScroll: true });
 tellPage();
 measureBar();
 if (one("input[name=what]:checked", bar)?.value !== "sheets") show();
