@@ -282,3 +282,47 @@ def test_on_a_phone_the_page_stays_in_sight_of_its_controls(class_file: Path, pr
     page.get_by_role("link", name="All children").tap()
     page.locator("#rows").wait_for()
     assert not page.locator("#preview").is_visible()
+
+
+def test_what_was_made_is_offered_only_while_nothing_else_is_chosen(class_file: Path, program: Program,
+                                                                    new_page: NewPage) -> None:
+    """Another height, another child, other ticks: the line of the PDF made before goes, at once."""
+    kept(class_file)
+    page = at_desk(new_page, program, "/class?child=2")
+    ready = page.locator("#bar-said [data-pdf]")
+
+    def made() -> None:
+        page.get_by_role("link", name=re.compile("^Print only")).click()
+        ready.wait_for()
+
+    made()
+    page.get_by_role("textbox", name="Line height", exact=True).fill("22")
+    assert not ready.is_visible()
+    made()
+    page.get_by_role("link", name="Bo", exact=True).click()
+    assert not ready.is_visible()
+    page.locator("[data-panel='5']").wait_for()
+    made()
+    page.get_by_label("Print for Ottilka").check()
+    assert not ready.is_visible()
+
+
+def test_for_whom_is_the_child_that_is_looked_at(class_file: Path, program: Program, new_page: NewPage) -> None:
+    """One press beside “everyone” on a wide desk; on a phone, inside a child’s view, by itself."""
+    kept(class_file)
+    page = at_desk(new_page, program)
+    page.get_by_role("link", name="Kirrin", exact=True).click()
+    alone = page.get_by_role("button", name="Only Kirrin", exact=True)
+    assert page.locator("#who").input_value() == "all"
+    alone.click()
+    assert (page.locator("#who").input_value(), alone.get_attribute("aria-pressed")) == ("one", "true")
+    page.get_by_text("One page", exact=True).wait_for()
+    alone.click()
+    assert page.locator("#who").input_value() == "all"
+    phone = at_desk(new_page, program, "/class?told=x", **PHONE)
+    assert phone.locator("#who").input_value() == "all"
+    assert phone.evaluate("[document.activeElement.textContent, scrollY]") == ["Open PDF", 0]
+    phone.get_by_role("link", name="Kirrin", exact=True).tap()
+    assert phone.locator("#who").input_value() == "one"
+    phone.get_by_role("link", name="All children").tap()
+    assert phone.locator("#who").input_value() == "all"

@@ -13,7 +13,7 @@ from functools import lru_cache
 import unicodedata2
 
 _BASE = re.compile("LATIN SMALL LETTER ([A-Z]) WITH .*")
-_WRITTEN_OUT = {"ı": "i", "ŋ": "n", "ð": "d", "æ": "ae", "œ": "oe", "þ": "th", "ə": "e"}
+_WRITTEN_OUT = {"ı": "i", "ŋ": "n", "ð": "d", "æ": "ae", "œ": "oe", "þ": "th", "ə": "e", "ĳ": "ij", "ŉ": "n"}
 
 
 def base_letters(text: str) -> str:

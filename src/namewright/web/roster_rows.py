@@ -22,8 +22,8 @@ from namewright.web.finding import by_alphabet, family_of, names_of
 class Row:
     """A child's line. ``support``, ``hand`` and ``height_mm`` are there where they are not the class's.
 
-    ``formed`` counts letters that stand, of all in the name, each in its place. ``look`` says why something needs a look,
-    where it does. ``found_by`` are the beginnings to find the child by, ``place`` is its place by alphabet.
+    ``formed`` counts letters that stand, of all in the name, each in its place. ``look`` says why something needs
+    a look, where it does. ``found_by`` are the beginnings to find the child by, ``place`` is its place by alphabet.
     """
 
     id: int
