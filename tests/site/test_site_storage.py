@@ -113,3 +113,25 @@ def test_plain_http_beyond_this_computer_is_told_so(host: Host, tmp_path: Path) 
         page.goto(host.address.replace("localhost", "names.example"))
         page.get_by_text("begins with https").wait_for()
         context.close()
+
+
+def test_who_would_rather_not_ask_the_browser_is_left_alone(device: BrowserContext, host: Host) -> None:
+    page, frame = opened(device, host)
+    save_class(frame, "Ottoline Quast")
+    page.reload()
+    ready(page)
+    page.get_by_role("button", name="Not now").click()
+    page.reload()
+    ready(page)
+    page.wait_for_timeout(1000)
+    assert not page.get_by_text("clear away").is_visible()
+    assert not page.evaluate("navigator.storage.persisted()")
+
+
+def test_a_device_without_any_room_is_told_so(device: BrowserContext, host: Host) -> None:
+    """The first visit ends in a sentence, soon, and not in a bar that stands still."""
+    page = device.new_page()
+    origin = host.address.removesuffix(f"/{host.name}/")
+    device.new_cdp_session(page).send("Storage.overrideQuotaForOrigin", {"origin": origin, "quotaSize": 1})
+    page.goto(host.address)
+    page.get_by_text("room on this device").wait_for(timeout=60_000)

@@ -49,8 +49,8 @@ TYPES = {".mjs": "text/javascript", ".js": "text/javascript", ".html": "text/htm
          ".css": "text/css; charset=utf-8", ".json": "application/json", ".svg": "image/svg+xml",
          ".zip": "application/zip", ".wasm": "application/wasm", ".webmanifest": "application/manifest+json"}
 WORDS = ("private", "loading", "starting", "scripts", "insecure", "old", "other_tab", "not_loaded", "not_started",
-         "newer", "use_newer", "copy_reminder", "understood", "keep", "ask_it", "keeps",
-         "keeps_not")  # what shell.mjs says, by key
+         "newer", "use_newer", "copy_reminder", "understood", "keep", "ask_it", "not_now", "keeps",
+         "keeps_not", "too_long")  # what shell.mjs says, by key
 _PACKED_FROM_BYTES = 100_000
 
 

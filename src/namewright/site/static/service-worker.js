@@ -55,7 +55,8 @@ async function file(path) {
   if (path === "version") return new Response(BUILD.version);
   const known = BUILD.files[path || "index.html"];
   if (!known) return new Response("", { status: 404 });
-  const kept = await (await caches.open(CACHE)).match(new URL(path || "index.html", ROOT).href);
+  const at = new URL(path || "index.html", ROOT).href;
+  const kept = await caches.match(at, { cacheName: CACHE }).catch(() => undefined);  // refused where no room is left
   return kept ?? fetched(path || "index.html", known);
 }
 

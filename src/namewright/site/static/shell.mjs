@@ -8,23 +8,34 @@ const word = (key, fields = {}) => words[spoken][key].replace(/\{(\w+)\}/g, (_, 
 const frame = one("#screens"), said = one("#said"), bar = one("#bar"), notes = one("#notes");
 const SCREENS = new URL("app", location.href.split("#")[0].replace(/[^/]*$/, "")).href;
 const PREPARED_AFTER_MS = 3000;
+const LONG_MS = 45_000;  // with nothing new: a slow tablet starts within it
 const MONTH_MS = 30 * 24 * 3600 * 1000;
 document.documentElement.lang = spoken;
 one("#private").textContent = word("private");
 
 const say = (key, fields) => { said.textContent = word(key, fields); };
+// Where nothing new has come for long, that is said; it goes on all the same, for a slow device gets there in the end.
+let patience;
+function waited() {
+  clearTimeout(patience);
+  patience = setTimeout(say, LONG_MS, "too_long");
+}
 function stop(key, fields) {
+  clearTimeout(patience);
   say(key, fields);
   bar.hidden = true;
   one("#start").hidden = false;
   frame.hidden = true;
 }
-function note(text, label, act) {
-  const line = document.createElement("p"), button = document.createElement("button");
+function note(text, ...answers) {
+  const line = document.createElement("p");
   line.textContent = text;
-  button.textContent = label;
-  button.addEventListener("click", () => { notes.replaceChildren(); notes.hidden = true; act?.(); });
-  notes.replaceChildren(line, button);
+  notes.replaceChildren(line, ...answers.map(([label, act]) => {
+    const button = document.createElement("button");
+    button.textContent = label;
+    button.addEventListener("click", () => { notes.replaceChildren(); notes.hidden = true; act?.(); });
+    return button;
+  }));
   notes.hidden = false;
 }
 
@@ -40,6 +51,7 @@ let worker, ready = false;
 const waiting = [];
 navigator.serviceWorker?.addEventListener("message", ({ data, ports }) => {
   if (data.loading && !ready) {
+    waited();
     bar.hidden = false;
     bar.max = data.loading.total;
     bar.value = data.loading.done;
@@ -61,10 +73,10 @@ async function controlled() {
   offer(registration);
 }
 function offer(registration) {
-  const show = () => note(word("newer"), word("use_newer"), () => {
+  const show = () => note(word("newer"), [word("use_newer"), () => {
     navigator.serviceWorker.addEventListener("controllerchange", () => location.reload(), { once: true });
     registration.waiting.postMessage("use");
-  });
+  }]);
   if (registration.waiting) show();
   registration.addEventListener("updatefound", () => {
     const fresh = registration.installing;
@@ -74,6 +86,7 @@ function offer(registration) {
 
 function python() {
   say("starting");
+  waited();
   bar.removeAttribute("value");
   return new Promise((done, fail) => {
     worker = new Worker("worker.mjs", { type: "module" });
@@ -108,6 +121,7 @@ frame.addEventListener("load", () => {
 });
 function show() {
   ready = true;
+  clearTimeout(patience);
   for (const [ask, port] of waiting.splice(0)) worker.postMessage({ ask }, [port]);
   const place = location.hash.startsWith("#app/") ? location.hash.slice(1 + "app".length) : "/";
   frame.src = SCREENS + place;
@@ -118,17 +132,18 @@ async function remind() {
   if (!await get("class")) return;
   const copied = await get("copied") ?? Date.now();
   await put("copied", copied);
-  if (Date.now() - copied > MONTH_MS) note(word("copy_reminder"), word("understood"), () => put("copied", Date.now()));
+  if (Date.now() - copied > MONTH_MS) note(word("copy_reminder"), [word("understood"), () => put("copied", Date.now())]);
   else await askToKeep();
 }
-// What the browser is asked, and why, is said first; whatever it answers is said too. It is asked once a month at most.
+// What the browser is asked, and why, is said first; whatever it answers is said too. It is asked once a month at most,
+// and so is whoever would rather not.
 async function askToKeep() {
   if (!navigator.storage?.persist || await navigator.storage.persisted()) return;
   if (!notes.hidden || Date.now() - (await get("asked") ?? 0) < MONTH_MS) return;
-  note(word("keep"), word("ask_it"), async () => {
+  note(word("keep"), [word("ask_it"), async () => {
     await put("asked", Date.now());
-    note(word(await navigator.storage.persist() ? "keeps" : "keeps_not"), word("understood"));
-  });
+    note(word(await navigator.storage.persist() ? "keeps" : "keeps_not"), [word("understood")]);
+  }], [word("not_now"), () => put("asked", Date.now())]);
 }
 
 // --- a list or a copy that is dropped on the page, or opened with it: its place is shown with the file in it ---
@@ -166,11 +181,13 @@ async function begin() {
   if (lack) { stop(lack); return; }
   try {
     say("loading");
+    waited();
     await controlled();
   } catch {
     stop("not_loaded");
     return;
   }
+  clearTimeout(patience);
   const held = setTimeout(() => stop("other_tab"), 400);
   await navigator.locks.request("namewright-class", async () => {
     clearTimeout(held);
