@@ -21,6 +21,7 @@ _NAMES = sorted(SHAPES)
 _PLACES = (*TUNED, *HELD, *(INVENTED,) * 6)
 _STRAYS = " \t\n,;:-–|/()[]\"“”'’.*#@<>&+=0123456789\u00a0\u200b\u0301\u202e\ufeff\x00İßĳ名"
 _MOST_SLIPS = 6
+RAISED = "raised "  # what tells an exception, whatever it is called
 SILENT = ("lost", "unsaid", "untold")
 
 
@@ -65,7 +66,7 @@ def broken_promises(text: str) -> str:
     except RosterError:
         return ""
     except Exception as error:
-        return f"{type(error).__name__}: {error}"
+        return f"{RAISED}{type(error).__name__}: {error}"
     if [report.line for report in roster.lines] != list(range(1, len(roster.lines) + 1)):
         return "lines that are not accounted for"
     typed = set(fold(text)) | {"ı", "i"}  # which of these a capital I is follows from the language

@@ -9,7 +9,7 @@ import os
 
 import pytest
 
-from made_lists.many import broken_promises, failures
+from made_lists.many import RAISED, broken_promises, failures
 
 COUNT = int(os.environ.get("NAMEWRIGHT_LISTS", "4000"))
 
@@ -18,15 +18,17 @@ COUNT = int(os.environ.get("NAMEWRIGHT_LISTS", "4000"))
 def test_nothing_goes_wrong_in_silence() -> None:
     """One list in a thousand may still hold a child of whom nothing is said; an error is never allowed."""
     found = list(failures(COUNT, seed=7))
-    assert not [wrong for wrong, _ in found if "Error" in wrong], found
+    assert not [wrong for wrong, _ in found if RAISED in wrong], found
     assert len(found) <= 1 + COUNT / 1_000, found[:3]
 
 
-def test_the_judge_of_any_text_finds_what_is_wrong(monkeypatch: pytest.MonkeyPatch) -> None:
+@pytest.mark.parametrize("error", [ValueError, StopIteration, RecursionError])
+def test_the_judge_of_any_text_finds_what_is_wrong(monkeypatch: pytest.MonkeyPatch, error: type[Exception]) -> None:
+    """An exception is told as one, whatever it is called."""
     assert broken_promises("Mira\nBo") == ""
 
     def broken(_: str) -> None:
-        raise ValueError("once")
+        raise error("once")
 
     monkeypatch.setattr("made_lists.many.read_roster", broken)
-    assert broken_promises("Mira") == "ValueError: once"
+    assert broken_promises("Mira") == f"{RAISED}{error.__name__}: once"

@@ -12,12 +12,25 @@ import pytest
 from webhelp import HOST, MESSY, Program, Visitor, mark_in, token_in
 
 from namewright.classbook import Classbook
+from namewright.roster import known
+from namewright.roster.parsing import read_roster
+from namewright.roster.vocabulary import fold
 from namewright.web import create_app
+from namewright.web.desk import Desk
 
 
 def labels(class_file: Path) -> list[str]:
     with Classbook.open(class_file) as book:
         return [one.child.label for one in book.children()]
+
+
+def test_forgetting_lets_go_of_the_words_of_lists(class_file: Path) -> None:
+    """Folded names are kept ready in memory, and go with an erased child or a class that is left."""
+    read_roster("Ottilka Tamsel\nKirrin Brane")
+    assert fold.cache_info().currsize
+    assert known._forms_of.cache_info().currsize
+    Desk(class_file).forget()
+    assert not fold.cache_info().currsize + known._forms_of.cache_info().currsize
 
 
 def test_a_page_of_another_class_changes_nothing_here(class_file: Path, settled: Visitor) -> None:

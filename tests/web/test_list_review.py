@@ -199,6 +199,30 @@ def test_before_a_class_is_replaced_both_lists_are_shown(settled: Visitor, class
     assert settled.keep(other.replace("Zorah Pell\n", "")).headers["Location"].startswith("/class?")
 
 
+def test_a_child_still_asked_about_is_not_counted_as_found(visitor: Visitor) -> None:
+    """Who may be no child is told apart from those who are."""
+    page = lines(visitor, "Katla Pruner\nKasimir Dolt\nBluebirds - AM")
+    assert "2 children were found." in page
+    assert "One line is still to be answered." in page
+
+
+def test_who_would_leave_is_named_before_saving(settled: Visitor, class_file: Path) -> None:
+    """Lines that were deleted are children who leave: their names stand there instead of an all-clear."""
+    page = lines(settled, book_text(class_file).replace("Katla,Pruner", ""))
+    assert "Leaving the class once you save this list: Katla." in page
+    assert "Nothing needs you." not in page
+    assert "Leaving the class" not in lines(settled, book_text(class_file).replace("Katla", "Katlä"))
+    assert "Leaving the class" not in lines(settled, book_text(class_file))
+
+
+def test_a_saved_name_without_a_page_is_named_on_the_list(visitor: Visitor) -> None:
+    """It was answered once and asks no more, and still nobody may think that all is well."""
+    visitor.keep("Katla Pruner\nАнна Петрова\n")
+    page = unescape(visitor.get("/class/list").text)
+    assert "No page can be made yet for Анна" in page
+    assert "Nothing needs you." not in page
+
+
 def test_a_saved_list_is_taken_back_with_one_press(settled: Visitor, class_file: Path) -> None:
     """Right after saving the page offers it; what had been saved is a draft again, and an old press does nothing."""
     settled.post("/child/5/lines", {"line_height": "30", "after": "0"})

@@ -84,6 +84,12 @@ def _forms_of(folded: str) -> tuple[str, ...]:
     return tuple(dict.fromkeys((folded, plain, halves[0]) if len(halves) < 2 else (folded, plain, *halves)))
 
 
+def forget_words() -> None:
+    """Let go of the words of lists that are kept ready: most are names of children."""
+    fold.cache_clear()
+    _forms_of.cache_clear()
+
+
 def _forms(word: str) -> tuple[str, ...]:
     """Return a word folded, then without an apostrophe, then its halves about a hyphen."""
     return _forms_of(fold(word))

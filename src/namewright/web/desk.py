@@ -24,6 +24,7 @@ from namewright.pages.page import Page
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.ordering import Order, Planned, completed, order_class
 from namewright.practice.wishes import NO_WISHES, Wishes
+from namewright.roster.known import forget_words
 from namewright.settings import Support
 from namewright.store import Store
 from namewright.web.jobs import Jobs, Missed
@@ -83,6 +84,7 @@ class Desk:
             self._counts.clear()
             self._told.clear()
             self._looked_up.clear()
+            forget_words()
         self.jobs.forget()
 
     def turn_to(self, path: Path) -> None:

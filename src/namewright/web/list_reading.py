@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from functools import cached_property
+
+from flask import g
 
 from namewright.message import Message, Problem, message
 from namewright.roster.children import LineReport, Outcome, RosterError
@@ -106,6 +108,10 @@ class Reading:
         return {line: message("web.list.asks_latin", letters=tuple(f"“{letter}”" for letter in dict.fromkeys(letters)))
                 for line, letters in found if letters}
 
+    def without_page(self, lines: Sequence[LineReport]) -> tuple[str, ...]:
+        """Return those children on some lines whose names cannot be drawn."""
+        return tuple(line.child.practice for line in lines if line.child and self.cannot_draw(line))
+
     def sorted(self, settled: frozenset[str]) -> Sorted:
         """Return the lines by what they want; ``settled`` are marks of lines that ask no more."""
         return sorted_lines(self.lines, self.notes_of, self.cannot_draw, settled)
@@ -116,7 +122,15 @@ def _columns_said(held: Mapping[int, str]) -> str:
 
 
 def read(text: str, part: NamePart, notes: tuple[Message, ...] = (), columns: str = "") -> Reading:
-    """Read a list for the screen; what cannot be read is said, never raised."""
+    """Read a list for the screen, once in a request; what cannot be read is said, never raised."""
+    readings: dict[object, Reading] = g.setdefault("readings", {})
+    key = (text, part, notes, columns)
+    if key not in readings:
+        readings[key] = _read(text, part, notes, columns)
+    return readings[key]
+
+
+def _read(text: str, part: NamePart, notes: tuple[Message, ...], columns: str) -> Reading:
     if not text.strip():
         return Reading(text, problem=message("web.list.empty"))
     if len(text.splitlines()) > MAX_LINES:

@@ -58,8 +58,20 @@ def _shown(seen: _Seen) -> dict[str, object]:
     now, kept = seen.draft, _kept()
     reading = read(now.text, now.part)
     settled = now.settled | set(map(mark, kept.text.splitlines()))  # what was saved was looked at
-    return {"reading": reading, "draft": now, "sorted": reading.sorted(settled), "seen": seen,
-            "unsaved": _is_unsaved(now), "mark": mark}
+    found = reading.sorted(settled)
+    return {"reading": reading, "draft": now, "sorted": found, "seen": seen, "unsaved": _is_unsaved(now), "mark": mark,
+            "leaving": _leaving(now, reading), "without_page": reading.without_page(found.tidied)}
+
+
+def _leaving(now: Draft, reading: Reading) -> tuple[str, ...]:
+    """Return who would leave the class if the list were saved as it is."""
+    if reading.problem or not _is_unsaved(now):
+        return ()
+    same = set(_same(reading).values())
+    if all(one.id in same for one in book().children()):
+        return ()
+    update, names = _trial(now, reading)
+    return tuple(names[one] for one in update.left)
 
 
 def _kept() -> Draft:

@@ -57,6 +57,7 @@ class Promise:
 
 
 _ANYBODY = Promise("")
+_IS_CHILD = message("web.list.way_child")
 
 
 @dataclass(frozen=True, slots=True)
@@ -132,7 +133,8 @@ def _of_left_out(report: LineReport, keys: set[str]) -> Question:
                         tuple(ways))
     if keys & {"roster.long_cell", "roster.long_name"}:
         return Question(report, Asked.LONG, report.notes[-1], (_gone("drop"),))
-    return Question(report, Asked.CHILD, message("web.list.asks_child"), (_gone("drop"), after_all(report)))
+    yes = after_all(report, message("web.list.way_yes"))
+    return Question(report, Asked.CHILD, message("web.list.asks_child"), (_gone("drop"), yes))
 
 
 def _fine(key: str) -> Way:
@@ -140,6 +142,8 @@ def _fine(key: str) -> Way:
 
 
 _gone = _fine
+_NO_CHILD = Way("none", message("web.list.way_drop"), ((),))
+"""Takes a line out that was read as a child."""
 
 
 # --- several children in one line ----------------------------------------------------------------------
@@ -196,12 +200,12 @@ def _shares_family(report: LineReport, before: Sequence[LineReport]) -> Question
 # --- who may be a child, and who is called what --------------------------------------------------------
 
 
-def after_all(report: LineReport) -> Way:
+def after_all(report: LineReport, said: Message = _IS_CHILD) -> Way:
     """Write a line that was passed over so that it is read as a child."""
     words = strip_numbering(report.text).strip(" \t.,:;!?-–—").split()
     name = " ".join(words)
     turned = [(f"{' '.join(words[1:])}, {words[0]}",)] if len(words) > 1 else []
-    return Way("child", message("web.list.way_child"), ((f"Name: {name}",), *turned, (f"“{name}”",)), (_ANYBODY,))
+    return Way("child", said, ((f"Name: {name}",), *turned, (f"“{name}”",)), (_ANYBODY,))
 
 
 def _of_remark(report: LineReport, child: Child, words: str) -> Question | None:
@@ -213,7 +217,7 @@ def _of_remark(report: LineReport, child: Child, words: str) -> Question | None:
     called = Way("called", message("web.list.way_called", name=said),
                  ((f"{rest} (goes by {said})",),), (Promise(child.given, child.family, said),))
     asks = message("web.list.asks_called", words=said)
-    return Question(report, Asked.CALLED, asks, (called, _fine("remark")))
+    return Question(report, Asked.CALLED, asks, (called, _fine("remark"), _NO_CHILD))
 
 
 def _latin(report: LineReport, child: Child) -> Way:
@@ -271,6 +275,11 @@ class Sorted:
     rest: tuple[LineReport, ...] = ()
     ways: Mapping[int, tuple[Way, ...]] = field(default_factory=dict)
 
+    @property
+    def open(self) -> int:
+        """Return how many children are still asked about."""
+        return sum(one.report.child is not None for one in self.needs)
+
 
 def sorted_lines(lines: Sequence[LineReport], noted: Callable[[LineReport], Sequence[Message]],
                  cannot_draw: Callable[[LineReport], Message | None], settled: frozenset[str]) -> Sorted:
@@ -304,10 +313,10 @@ def _ways_of(report: LineReport, cannot_draw: Message | None) -> tuple[Way, ...]
     """Return what may be done with a line that asks nothing, or no more."""
     keys = {note.key for note in report.notes}
     if cannot_draw and report.child:
-        return (_latin(report, report.child),)
+        return (_latin(report, report.child), _NO_CHILD)
     if report.outcome in (Outcome.HEADING, Outcome.LEFT_OUT) and not keys & _NO_NAME_AT_ALL:
         return (after_all(report),)
-    return other_parts(report)
+    return (*other_parts(report), _NO_CHILD) if report.child else ()
 
 
 def ways_on(lines: Sequence[LineReport], at: int, cannot_draw: Message | None) -> tuple[Way, ...]:
