@@ -35,7 +35,7 @@ def needs(reading: Reading, *settled: str) -> list[tuple[str, list[str]]]:
 
 
 def press(reading: Reading, key: str) -> list[tuple[str, str, str]]:
-    """Press the way of this name on the last line that has it; return the children that the list has then, besides the rest."""
+    """Press a way on the last line that has it; return the children that the list has then, besides the rest."""
     at, way = next((at, way) for at, line in reversed(list(enumerate(reading.lines)))
                    for way in ways_on(reading.lines, at, reading.cannot_draw(line)) if way.key == key)
     text = written(reading.lines, at, way, lambda tried: read(tried, NamePart.GIVEN).lines)
