@@ -17,7 +17,7 @@ from namewright.pages.typesetter import Typesetter
 from namewright.practice.ordering import order_class
 from namewright.roster.parsing import read_roster
 
-CLASS = "Mira\nTilo\nМарко\nZoë\nJonquil\n" + "x" * 50 + "\nBo\nWren\nÍñigo\nRook\n"
+CLASS = "Mira\nTilo\nМарко\nZoë\nJonquil\nFenwick\nBo\nWren\nÍñigo\nRook\n"
 
 
 def asked() -> Request:
