@@ -85,10 +85,10 @@ def test_a_name_without_letters_is_told(setter: Typesetter) -> None:
 
 
 def test_names_of_nobody_are_told(setter: Typesetter) -> None:
-    """A child alone in its class finds its name among invented ones, and the adult is told which."""
+    """A child alone in its class finds its name among those of open lists, and the adult is told which."""
     making = Making(request("Mira", kinds=(Kind.FIND,)), setter)
     list(making.pages())
-    assert [note.key for note in making.account.notes] == ["account.invented"]
+    assert [note.key for note in making.account.notes] == ["account.added"]
     answers = " ".join(texts(making, Kind.ANSWERS))
     assert all(other.name in answers for other in finding("Mira", [], Support.FULL, "find/1/Mira/0").others)
 

@@ -49,7 +49,7 @@ class Knowing:
     request: Request
     setter: Typesetter
     _drawn: dict[str, bool] = field(default_factory=dict)
-    _with_invented: set[int] = field(default_factory=set)  # lines of the list
+    _with_listed: set[int] = field(default_factory=set)  # lines of the list
 
     def pages(self, kind: Kind, one: Member, label: str) -> tuple[Page, ...]:
         """Return a child's pages of a kind. Raises NothingToWrite, MissingLetters, DoesNotFit."""
@@ -60,8 +60,8 @@ class Knowing:
                 from namewright.pages.know.find import find_page
 
                 found = self._found(one)
-                if any(other.invented for other in found.others):
-                    self._with_invented.add(one.placed.child.line)
+                if any(other.listed for other in found.others):
+                    self._with_listed.add(one.placed.child.line)
                 return (find_page(self.setter, label, found, holds),)
             case Kind.LETTERS:
                 from namewright.pages.know.letters import letters_pages
@@ -167,9 +167,9 @@ class Knowing:
     def notes(self, kind: Kind, made: Sequence[Member]) -> Iterator[Message]:
         """Yield what the adult should know of all pages of a kind that were made, beside the answers."""
         if kind is Kind.FIND:
-            count = sum(one.placed.child.line in self._with_invented for one in made)
+            count = sum(one.placed.child.line in self._with_listed for one in made)
             if count:
-                yield message("account.invented", count=count)
+                yield message("account.added", count=count)
 
     def _answer(self, kind: Kind, one: Member) -> Iterator[Message]:
         match kind:
@@ -177,9 +177,9 @@ class Knowing:
                 found = self._found(one)
                 yield message("page.answers.find", hits=found.hits, all=len(found.shown),
                               names=tuple(other.name for other in found.others))
-                invented = tuple(other.name for other in found.others if other.invented)
-                if invented:
-                    yield message("page.answers.invented", names=invented)
+                added = tuple(other.name for other in found.others if other.listed)
+                if added:
+                    yield message("page.answers.added", names=added)
             case Kind.LETTERS:
                 yield message("page.answers.letters", hits=HITS, letters=self._hunt(one).letters)
             case Kind.MISSING:
@@ -204,11 +204,14 @@ class Knowing:
     def _found(self, one: Member) -> Finding:
         """Return a child's page of names; another typeface is left out where it lacks a letter that the page needs."""
         mates = [child.practice for child in self.request.classmates if self._can_draw(child.practice)]
+        taken = [name for child in self.request.classmates for name in (child.practice, child.given)]
         holds, seed = self.request.settings_of(one), self._seed(Kind.FIND, one)
-        found = finding(self._name(one), mates, holds.support, seed, language=holds.names_in, other_face=True)
-        if not any(part.other_face for part in found.parts) or _in_other_face(found):
-            return found
-        return finding(self._name(one), mates, holds.support, seed, language=holds.names_in)
+        for other_face in (True, False):
+            found = finding(self._name(one), mates, holds.support, seed, language=holds.names_in, usual=holds.language,
+                            other_face=other_face, taken=taken, usable=self._can_draw)
+            if not any(part.other_face for part in found.parts) or _in_other_face(found):
+                break
+        return found
 
     def _gaps(self, one: Member) -> tuple[GapRow, ...]:
         name = self._name(one)

@@ -2,14 +2,15 @@
 
 Four rungs: names with another initial that are longer or shorter, or about as long; with the same initial; with the
 same initial and outline. Down a page neither the rung nor the likeness ever falls. Classmates' names come first;
-where the class has none that is alike enough, invented names fill in (``invented_names``). A shuffle follows from the
-name, the line of the list and a number, so a reprint is the same page and the neighbour's is another. Pure.
+where the class has too few, common given names of open lists fill in (``given_names``); where those have none, there
+are fewer. A shuffle follows from the name, the line of the list and a number, so a reprint is the same page and the
+neighbour's is another. Pure.
 """
 
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 from itertools import islice, pairwise
@@ -19,12 +20,12 @@ from types import MappingProxyType
 import unicodedata2
 
 from namewright.names.clusters import clusters
-from namewright.practice.invented_names import look_alikes, with_initial, with_other_initials
-from namewright.practice.name_likeness import initial, likeness, outline, same_initial
+from namewright.practice.given_names import bare, given_names
+from namewright.practice.name_likeness import likeness, outline, same_initial
 from namewright.settings import Support
 
 _MAX_LETTERS = 9  # letters of another name, unless the own is longer: one long name would make all of the page small
-_ENOUGH = 24  # invented names among which those of about the own length come first
+_ENOUGH = 60  # names of the lists that are compared for a rung
 
 
 class Rung(StrEnum):
@@ -62,11 +63,11 @@ BLOCKS: Mapping[Support, tuple[Block, ...]] = MappingProxyType({
 
 @dataclass(frozen=True, slots=True)
 class Other:
-    """A name that is not the child's own; ``invented`` where nobody in the class has it."""
+    """A name that is not the child's own; ``listed`` where nobody in the class has it."""
 
     name: str
     rung: Rung
-    invented: bool
+    listed: bool
 
 
 @dataclass(frozen=True, slots=True)
@@ -114,19 +115,25 @@ class Finding:
 
 
 def finding(name: str, classmates: Iterable[str], support: Support, seed: str, *, language: str | None = None,
-            other_face: bool = False) -> Finding:
+            usual: str = "en", other_face: bool = False, taken: Iterable[str] = (),
+            usable: Callable[[str], bool] = bool) -> Finding:
     """Return the page of a name (NFC, with a letter in it) among those of the class, at a level of support.
 
     ``classmates`` may hold the name itself, which is passed over. ``seed`` decides the shuffle, and which names are
-    invented; ``language`` is that of the names, None where nobody said. Without ``other_face`` the last names stand in
-    the print of the class, too.
+    added; ``language`` is that of the names, None where nobody said, ``usual`` that of the page. Added names are none
+    of ``taken``, marks and case aside, nor any that is not ``usable``. Without ``other_face`` the last names stand
+    in the print of the class, too.
     """
     chance = Random(seed)
     most = max(len(clusters(name)), _MAX_LETTERS)
-    different = {_key(one): one for one in reversed(list(classmates))}
+    everyone = list(classmates)
+    different = {_key(one): one for one in reversed(everyone)}
     mates = [one for key, one in reversed(different.items()) if key != _key(name) and 1 < len(clusters(one)) <= most]
+    barred = frozenset(bare(word) for one in (name, *everyone, *taken) for word in (one, *one.split()))
+    lists = [[one for one in names if bare(one) not in barred and len(clusters(one)) <= most]
+             for names in given_names(language, usual, (name, *everyone))]
     wanted = Counter(rung for block in BLOCKS[support] for rung, count in block.others for _ in range(count))
-    others = iter(_climbing(_Supply(name, mates, language, most, chance), wanted))
+    others = iter(_climbing(_Supply(name, mates, lists, usable, chance), wanted))
     parts = [Part(_mixed(name, block.own, list(islice(others, block.size)), chance), block.other_face and other_face)
              for block in BLOCKS[support]]
     return Finding(name, tuple(parts))
@@ -159,71 +166,74 @@ def _mixed(name: str, own: int, others: Sequence[Other], chance: Random) -> tupl
 
 
 def _climbing(supply: _Supply, wanted: Counter[Rung]) -> list[Other]:
-    """Return so many names of each rung, from easy to hard, none less alike than the one before.
+    """Return so many names, from easy to hard, none less alike than the one before; fewer where there are no more.
 
-    The hardest are taken first, for there are fewest of them; what they lack is made up by names of the same initial.
+    The hardest are taken first, for there are fewest of them; what a rung lacks is made up by the next easier one.
     """
-    hardest = supply.hardest(wanted[Rung.OUTLINE])
-    wanted = wanted + Counter({Rung.INITIAL: wanted[Rung.OUTLINE] - len(hardest)})
-    most = min(map(supply.alike, hardest), default=1.0)
     found: list[Other] = []
-    for rung in (Rung.OTHER, Rung.LENGTH, Rung.INITIAL):
-        least = max(map(supply.alike, found), default=0.0)
-        found += supply.between(rung, wanted[rung], least, most)
-    return [*found, *hardest]
+    lacking, most = 0, 1.0
+    for rung in reversed(Rung):
+        count = wanted[rung] + lacking
+        theirs = supply.names(rung, count, most, supply.spare(rung, most) - wanted[Rung.OTHER])
+        found = [*sorted(theirs, key=supply.alike), *found]
+        lacking, most = count - len(theirs), min(map(supply.alike, found), default=most)
+    return found
 
 
 @dataclass(frozen=True, slots=True)
 class _Supply:
-    """Where other names of a name come from: ``mates``, then invented ones of no more letters than ``most``."""
+    """Where other names of a name come from: ``mates``, then ``lists``, of which the first comes first."""
 
     name: str
     mates: Sequence[str]
-    language: str | None
-    most: int
+    lists: Sequence[Sequence[str]]
+    usable: Callable[[str], bool]
     chance: Random
 
     def alike(self, other: Other) -> float:
         """Return how alike a name is to the own."""
         return likeness(self.name, other.name)
 
-    def hardest(self, count: int) -> list[Other]:
-        """Return up to so many names of the same initial and outline, from the least to the most alike of the best."""
-        mates = sorted(self._mates(Rung.OUTLINE), key=self.alike, reverse=True)
-        return sorted([*mates, *islice(self._invented(Rung.OUTLINE), count)][:count], key=self.alike)
+    def spare(self, rung: Rung, most: float) -> int:
+        """Return how many classmates could stand in for names of about the own length: the longer and shorter ones."""
+        return len(self._mates(Rung.OTHER, most)) if rung is Rung.LENGTH else 0
 
-    def between(self, rung: Rung, count: int, least: float, most: float) -> list[Other]:
-        """Return up to so many names of a rung that are neither less nor more alike, from the least alike on.
+    def names(self, rung: Rung, count: int, most: float, spare: int) -> list[Other]:
+        """Return up to so many names of a rung that are no more alike than ``most``; classmates first.
 
-        Of names with another initial the less alike are taken, of the same initial the most alike.
+        Of names with another initial the less alike are taken, of the same initial the most alike. As many
+        names as there are ``spare`` classmates of another length to stand in for are not added.
         """
-        fit = [one for one in self._mates(rung) if least <= self.alike(one) <= most]
-        fit.sort(key=self.alike, reverse=rung is Rung.INITIAL)
-        if rung is not Rung.INITIAL:
-            half = fit[:max(count, len(fit) // 2)]
-            fit = self.chance.sample(half, len(half))
-        more = (one for one in self._invented(rung) if least <= self.alike(one) <= most)
-        return sorted([*fit[:count], *islice(more, max(0, count - len(fit)))], key=self.alike)
+        fit = self._best(rung, self._mates(rung, most), count)
+        for names in self.lists[:1] if rung is Rung.OUTLINE else self.lists:
+            lacking = count - len(fit) - max(0, spare)
+            if lacking <= 0:
+                break
+            fit += self._best(rung, self._listed(rung, names, most), lacking)
+        return fit
 
-    def _mates(self, rung: Rung) -> list[Other]:
-        return [Other(one, rung, False) for one in self.mates if rung_of(self.name, one) is rung]
+    def _best(self, rung: Rung, names: Sequence[Other], count: int) -> list[Other]:
+        """Return up to so many names that are fit best, by chance among about twice as many."""
+        if rung in (Rung.INITIAL, Rung.OUTLINE):
+            ranked = sorted(names, key=lambda one: (self._is_far(one), -self.alike(one)))
+            near = sum(not self._is_far(one) for one in ranked)
+            best = ranked[:max(count, min(near, 2 * count) if any(one.listed for one in ranked) else count)]
+        else:
+            ranked = sorted(names, key=self.alike)
+            best = ranked[:max(count, len(ranked) // 2)]
+        return self.chance.sample(best, min(count, len(best)))
 
-    def _invented(self, rung: Rung) -> Iterator[Other]:
-        """Yield invented names of a rung that nobody in the class has; those of the own length or nearly so first."""
-        theirs = {_key(one) for one in (*self.mates, self.name)}
-        fit = (one for one in self._made(rung) if _key(one) not in theirs and len(clusters(one)) <= self.most
-               and (rung is Rung.OUTLINE or rung_of(self.name, one) is rung))
-        if rung is Rung.INITIAL:
-            length = len(clusters(self.name))
-            first = sorted(islice(fit, _ENOUGH), key=lambda one: max(2, abs(len(clusters(one)) - length)))
-            yield from (Other(one, rung, True) for one in first)
-        yield from (Other(one, rung, True) for one in fit)
+    def _is_far(self, other: Other) -> bool:
+        """Say whether a name is added to the class's though it is longer or shorter by more than a letter."""
+        return other.listed and abs(len(clusters(other.name)) - len(clusters(self.name))) > 1
 
-    def _made(self, rung: Rung) -> Iterator[str]:
-        if rung is Rung.OUTLINE:
-            return look_alikes(self.name)
-        if rung is Rung.INITIAL:
-            return with_initial(initial(self.name), self.mates, self.language, self.chance)
-        length = len(clusters(self.name))
-        other = length if rung is Rung.LENGTH else length + 4 if length + 4 <= self.most else length - 3
-        return with_other_initials(initial(self.name), other, self.mates, self.language, self.chance)
+    def _mates(self, rung: Rung, most: float) -> list[Other]:
+        return self._within((Other(one, rung, False) for one in self.mates if rung_of(self.name, one) is rung), most)
+
+    def _listed(self, rung: Rung, names: Sequence[str], most: float) -> list[Other]:
+        these = [one for one in names if rung_of(self.name, one) is rung]
+        some = self.chance.sample(these, min(_ENOUGH, len(these)))
+        return self._within((Other(one, rung, True) for one in some if self.usable(one)), most)
+
+    def _within(self, others: Iterable[Other], most: float) -> list[Other]:
+        return [one for one in others if self.alike(one) <= most]
