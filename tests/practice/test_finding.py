@@ -64,16 +64,14 @@ def test_no_odd_page_ever_falls(name: str, support: Support) -> None:
 
 @pytest.mark.parametrize("support", Support)
 def test_length_does_not_give_the_name_away(support: Support) -> None:
-    """On pages of 20 random classes half of the others, or more, are as long within a letter, or are classmates.
+    """On pages of 20 random classes most of the others are as long as the own name within one letter, or classmates.
 
-    Of three letters there are few names with most initials.
+    Not on each of them: of three letters, and with some initials, there are few names.
     """
-    for names in classes(20, 24):
-        for name in (one for one in names[:6] if len(one) > 3):
-            others = finding(name, names, support, "seed").others
-            near = sum(abs(len(clusters(other.name)) - len(clusters(name))) <= 1 or not other.listed
-                       for other in others)
-            assert 2 * near >= len(others) - 1, (name, others)
+    near = [abs(len(clusters(other.name)) - len(clusters(name))) <= 1 or not other.listed
+            for names in classes(20, 24) for name in names[:6]
+            for other in finding(name, names, support, "seed").others]
+    assert fmean(near) > 0.75
 
 
 @pytest.mark.parametrize("support", Support)
