@@ -30,7 +30,7 @@ from namewright.web.roster_rows import look_at, rows_of
 from namewright.web.ruling_words import by_country
 from namewright.web.settings_in_forms import asked_fields
 from namewright.web.settings_told import called, told_of
-from namewright.wording import languages
+from namewright.wording import FIRST, languages
 
 CHOICES: Mapping[str, tuple[str, ...]] = {
     "paper": tuple(Paper), "support": tuple(Support), "hand": tuple(Hand), "order": tuple(Order),
@@ -88,7 +88,14 @@ def _of_everyone(everyone: Sequence[Member], chosen: Member, settings: Mapping[s
         "groups": _groups(everyone), "everyone_form": _everyone_form(settings),
         "class_newest": saves[0].id if saves else 0, "for_children": FOR_CHILDREN, "to_know": TO_KNOW,
         "for_adult": FOR_ADULT, "for_each": FOR_EACH_CHILD, "wanted": _wanted(),
-        "in_doubt": sum(not one.placed.beats_known for one in everyone)}
+        "other_language": _other_language(settings), "in_doubt": sum(not one.placed.beats_known for one in everyone)}
+
+
+def _other_language(settings: Mapping[str, str]) -> str | None:
+    """Return the pages' language where that of the screens was just changed to another; asked about once."""
+    of_pages = settings.get("language", FIRST)
+    changed = screen_language.CHANGED in request.cookies
+    return of_pages if changed and of_pages != screen_language.language_of(request) else None
 
 
 def _everyone_form(settings: Mapping[str, str]) -> Markup:

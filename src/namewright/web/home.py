@@ -28,6 +28,7 @@ def choose_language() -> BaseResponse:
     if request.form.get("language") in screen_language.screen_languages():
         answer.set_cookie(screen_language.COOKIE, request.form["language"], max_age=_YEAR_S, httponly=True,
                           samesite="Strict")
+        answer.set_cookie(screen_language.CHANGED, "1", httponly=True, samesite="Strict")
     return answer
 
 

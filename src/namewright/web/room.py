@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import math
 
-from flask import Blueprint, Response, redirect, render_template, request, url_for
+from flask import Blueprint, Response, make_response, redirect, render_template, request, url_for
 from werkzeug.wrappers import Response as BaseResponse
 
 from namewright.classbook import ClassbookError
@@ -23,7 +23,7 @@ from namewright.web.desk import book, child_or_404, class_settings, desk
 from namewright.web.drafts import Drafts, read_drafts
 from namewright.web.nearest import nearest, typed_value
 from namewright.web.requests import CannotDraw, of_child
-from namewright.web.screen_language import reason
+from namewright.web.screen_language import CHANGED, language_of, reason
 from namewright.web.settings_in_forms import keep_choices, keep_own
 
 pages = Blueprint("room", __name__)
@@ -32,9 +32,12 @@ _SIMPLE = frozenset({Kind.SHEETS, Kind.CARDS, Kind.TILES})
 
 
 @pages.get("/class")
-def show() -> str | BaseResponse:
+def show() -> BaseResponse:
     """Show the desk; where there is no class yet, the place to paste one."""
-    return page(class_settings())
+    answer = make_response(page(class_settings()))
+    if answer.status_code == 200 and "part" not in request.args:
+        answer.delete_cookie(CHANGED)
+    return answer
 
 
 @pages.get("/class/sorted")
@@ -55,6 +58,13 @@ def keep() -> tuple[str, int] | BaseResponse:
         return again(error)
     told = desk().tell([message("web.class.kept")])
     return redirect(url_for("room.show", told=told) + "&for=everyone")
+
+
+@pages.post("/class/language")
+def keep_language() -> BaseResponse:
+    """Have the children's pages in the language of the screens from now on."""
+    book().set_class_settings({"language": language_of(request)})
+    return redirect(url_for("room.show", told=desk().tell([message("web.class.kept")])))
 
 
 @pages.post("/class/drafts")

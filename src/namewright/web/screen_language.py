@@ -11,6 +11,8 @@ from namewright.message import Message, Problem
 from namewright.wording import FIRST, languages, wording
 
 COOKIE = "language"
+CHANGED = "language-changed"
+"""A cookie that stands from a change of the screens' language until the desk has asked about the pages' language."""
 
 
 def screen_languages() -> tuple[str, ...]:

@@ -97,6 +97,7 @@ const zoom = one("#zoom");
 zoom.addEventListener("change", () => { stage.dataset.zoom = zoom.value; size(); });
 image.addEventListener("load", size);
 function size() {
+  if (image.naturalWidth) stage.parentElement.style.setProperty("--tall", image.naturalHeight / image.naturalWidth);
   if (zoom.value === "true") trueSize(image); else image.style.width = "";
 }
 
@@ -162,7 +163,7 @@ async function choose(id, { push = true, focus = false, unfolded = false } = {})
   one("[aria-current]", rows)?.removeAttribute("aria-current");
   link.closest("li").classList.add("chosen");
   link.setAttribute("aria-current", "true");
-  link.closest("li").scrollIntoView({ block: "nearest" });
+  inSight(link.closest("li"));
   if (focus) link.focus({ preventScroll: true });
   desk.dataset.view = "child";
   bar.elements.one.value = chosen;
@@ -181,6 +182,7 @@ async function choose(id, { push = true, focus = false, unfolded = false } = {})
   one("[data-one]", bar).textContent = one("[data-alone]", bar).textContent = panel.dataset.whoOne;
   if (drafts.has(chosen)) fill(formOf(chosen), drafts.get(chosen).text);
   follow(formOf(chosen));
+  if (one(".say", own)) said.textContent = "";  // told there, with the way out
   if (bar.elements.who.value === "one") recount();
 }
 document.addEventListener("click", (event) => {
@@ -205,6 +207,12 @@ const among = () => boxes().some((box) => box.checked) ? "ticked" : "all";
 function leave() {  // on a phone: from one child back to the class
   desk.dataset.view = "class";
   forWhom();
+}
+function inSight(row) {  // beside the page the class has a scroll of its own; under it the settings begin at their top
+  const top = row.offsetTop - rows.offsetTop, end = top + row.offsetHeight;
+  if (top < rows.scrollTop) rows.scrollTop = top; else if (end > rows.scrollTop + rows.clientHeight) rows.scrollTop = end - rows.clientHeight;
+  settings.scrollTop = 0;
+  if (getComputedStyle(settings).overflowY === "visible") scrollTo(0, 0);
 }
 function forWhom() {  // on a phone what is printed is what is looked at: this child, or the class
   if (!phone.matches) return;
@@ -329,6 +337,7 @@ async function refresh() {
   all("details", settings).forEach((each, at) => { each.open = open[at]; });
   ready(own); ready(everyone);
 }
+one("[data-dismiss]")?.addEventListener("click", (event) => { event.target.closest("form").remove(); measureBar(); });
 const send = (address, form) => fetch(address, { method: "POST", body: form, headers: { Accept: "text/x-part, text/html" } });
 function renew(html, form) {  // the program was started anew: its answer holds a token that counts
   const fresh = one("main input[name=token]", new DOMParser().parseFromString(html, "text/html"));
@@ -482,7 +491,7 @@ async function watch() {
 async function printHere(adult = false) {
   const out = one("#paper-out");
   const waiting = document.createElement("div");
-  waiting.className = "say handed";
+  waiting.className = "ready handed";
   waiting.textContent = say.waiting;
   one("#bar-said").replaceChildren(waiting);
   let made = "";
@@ -493,7 +502,7 @@ async function printHere(adult = false) {
   out.hidden = false;
   waiting.textContent = say.toPrint;
   const lacking = one("[data-missed]", out);
-  if (lacking) { waiting.className = "say warn handed"; waiting.append(lacking); }
+  if (lacking) waiting.append(lacking);
   const more = one("[data-more]", out);
   if (more) { waiting.append(more); one("button", more).addEventListener("click", () => printHere(true)); }
   measureBar();
