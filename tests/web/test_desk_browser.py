@@ -256,6 +256,7 @@ def test_who_cannot_be_drawn_is_named_with_the_way_out(class_file: Path, program
     assert page.locator("[data-row='2'] .badge.look").count() == 1
     page.get_by_role("button", name="Open PDF").click()
     page.get_by_text("2 pages are ready").wait_for()
+    page.get_by_text("What could not be made (1)").click()
     said = page.locator("#bar-said").inner_text()
     assert "Анна" in said
     assert "U+" not in page.inner_text("body")
@@ -326,3 +327,26 @@ def test_for_whom_is_the_child_that_is_looked_at(class_file: Path, program: Prog
     assert phone.locator("#who").input_value() == "one"
     phone.get_by_role("link", name="All children").tap()
     assert phone.locator("#who").input_value() == "all"
+
+
+def test_of_a_child_far_down_the_list_the_settings_begin_at_their_top(class_file: Path, program: Program,
+                                                                     new_page: NewPage) -> None:
+    """On a tablet and on a phone the line height is in sight, and the preview is no taller than its page wants."""
+    kept(class_file, LIST + "\n".join(f"{one}{other} Vost" for one in ("Ko", "Ta", "Re", "Lu", "Mi", "Sa")
+                                     for other in ("ra", "bin", "dek", "lo")))
+    with Classbook.open(class_file) as book:
+        book.set_class_settings({"landscape": "on"})
+    tablet = {"viewport": {"width": 820, "height": 1180}}
+    for options in (tablet, PHONE):
+        page = at_desk(new_page, program, **options)
+        page.locator("#rows > li").last.locator("a").click()
+        page.get_by_role("textbox", name="Line height", exact=True).wait_for()
+        until(page, "document.querySelector('#preview').src.startsWith('data:')")
+        until(page, "document.querySelector('#preview').getBoundingClientRect().height > 100")
+        field, foot, viewer, picture = (page.locator(each).bounding_box() for each in (
+            "#own-line_height", ".foot-bar", ".viewer", "#preview"))
+        assert page.evaluate("scrollY") == 0
+        assert viewer["height"] - picture["height"] < 140
+        if options is tablet:
+            assert viewer["y"] + viewer["height"] < field["y"] < foot["y"] - field["height"]
+            assert page.locator(".top").bounding_box()["height"] < 60

@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from pathlib import Path
 
 import pytest
 from webhelp import Visitor
 
+from namewright.classbook import Classbook
 from namewright.web.screen_language import screen_languages
 from namewright.wording import languages
 
@@ -37,3 +39,19 @@ def test_going_back_leads_nowhere_else(visitor: Visitor) -> None:
     assert leads("/class?look=1") == "/class?look=1"
     for elsewhere in ("https://names.example/", "//names.example/", "/\\names.example", "/\tx", ""):
         assert leads(elsewhere) == "/"
+
+
+def test_the_desk_asks_once_about_the_language_of_the_pages(settled: Visitor, class_file: Path) -> None:
+    """After the screens' language was changed to another than the pages'; one press changes theirs, too."""
+    asks = "Die Seiten der Kinder auch"
+    assert asks not in settled.get("/class", Accept_Language="de").text
+    for back in ("/class", "/seen"):
+        settled.post("/language", {"language": "de", "back": back})
+        settled.get("/class?part=panel&child=1")
+        assert asks in settled.get("/class").text
+        assert asks not in settled.get("/class").text
+    assert settled.post("/class/language", {}).status_code == 302
+    with Classbook.open(class_file) as book:
+        assert book.class_settings["language"] == "de"
+    settled.post("/language", {"language": "de", "back": "/class"})
+    assert asks not in settled.get("/class").text
