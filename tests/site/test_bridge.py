@@ -4,10 +4,12 @@ from __future__ import annotations
 
 import re
 from pathlib import Path
+from typing import Any
 from urllib.parse import urlencode
 
 import pytest
 
+from namewright.lines.cues import CueMaker
 from namewright.site.bridge import Answer, Bridge
 
 HOST, ROOT = "play.example", "/names/app"
@@ -139,6 +141,36 @@ def test_a_pdf_is_made_when_nothing_else_is_asked(class_file: Path) -> None:
     assert len(told) >= 2
     assert b"data-finished" in bridge.answer("GET", where).body
     assert bridge.answer("GET", where + "/pages.pdf").body.startswith(b"%PDF-")
+
+
+def pdf_of(bridge: Bridge) -> bytes:
+    """Make the sheets of everybody."""
+    page = bridge.answer("GET", ROOT + "/class")
+    where = header(form(bridge, "/print", typed(page, what="sheets", who="all")), "Location")
+    bridge.work()
+    return bridge.answer("GET", where + "/pages.pdf").body
+
+
+def test_letters_that_were_counted_are_not_made_again_for_the_pdf(class_file: Path, bridge: Bridge,
+                                                                  monkeypatch: pytest.MonkeyPatch) -> None:
+    """The PDF is the same, byte for byte, whether its letters are there from counting or not."""
+    keep(bridge, "Ottoline\nBram")
+    page = bridge.answer("GET", ROOT + "/class")
+    form(bridge, "/print/count", typed(page, what="sheets", who="all"))
+    form(bridge, "/print/count", typed(page, what="sheets", who="all"))
+    worked: list[str] = []
+    alone = CueMaker._work_out
+
+    def counted(maker: CueMaker, *given: Any) -> Any:
+        worked.append("marks")
+        return alone(maker, *given)
+
+    monkeypatch.setattr(CueMaker, "_work_out", counted)
+    after = pdf_of(bridge)
+    assert not worked
+    other = Bridge(class_file, HOST, ROOT)
+    assert pdf_of(other) == after
+    assert worked
 
 
 def test_a_copy_is_saved_and_opened_again(bridge: Bridge, tmp_path: Path) -> None:

@@ -17,6 +17,7 @@ from flask import render_template
 from werkzeug.test import EnvironBuilder, run_wsgi_app
 
 from namewright.message import message
+from namewright.pages.typesetter import Typesetter
 from namewright.web.app import create_app
 from namewright.web.desk import KEY, Desk
 from namewright.web.jobs import WaitingJobs
@@ -44,6 +45,11 @@ class Bridge:
         self._app = create_app({"CLASS": str(class_file), "HOSTS": [host], "IN_BROWSER": True})
         self._desk: Desk = self._app.extensions[KEY]
         self.take_up({})
+
+    @property
+    def setter(self) -> Typesetter:
+        """The letters that are kept ready for what is shown, counted and printed."""
+        return self._desk.setter
 
     def take_up(self, cookies: Mapping[str, str], tell: Callable[[int, int], None] = lambda done, total: None) -> None:
         """Go on with the class that lies in the file now, whatever was there before.

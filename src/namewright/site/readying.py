@@ -38,15 +38,15 @@ def readied(class_file: str, host: str, root: str) -> Bridge:
         book.update_roster(DEMO.read_text(encoding="utf-8"))
     for path in SCREENS:
         bridge.answer("GET", root + path)
-    _sheets()
+    _sheets(bridge)
     Path(class_file).unlink()
     bridge.take_up({})
     gc.collect()
     return bridge
 
 
-def _sheets() -> None:
-    """Make a few sheets as a PDF, for which every letter of their names is laid out."""
+def _sheets(bridge: Bridge) -> None:
+    """Make a few sheets as a PDF, for which every letter of their names is laid out, by the letters of the screens."""
     roster = read_roster(DEMO.read_text(encoding="utf-8"))
     asked = Request((Kind.SHEETS,), tuple(map(listed, order_class(roster.children)))[:6], roster=roster)
-    write_pdf(Making(asked).pages(), io.BytesIO(), title="", lang="en")
+    write_pdf(Making(asked, bridge.setter).pages(), io.BytesIO(), title="", lang="en")

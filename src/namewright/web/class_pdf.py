@@ -7,7 +7,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 from datetime import date
 
-from flask import request
+from flask import current_app, request
 
 from namewright.classbook import grouping
 from namewright.letters.alphabet import MissingLetters
@@ -19,6 +19,8 @@ from namewright.making.planning import keep_plan
 from namewright.making.request import TO_KNOW, Kind, Request
 from namewright.message import message
 from namewright.pages.page import Page
+from namewright.pages.typesetter import Typesetter
+from namewright.roster.children import Roster
 from namewright.web import guard
 from namewright.web.answers import file_name
 from namewright.web.desk import Member, book, class_settings, desk
@@ -39,9 +41,14 @@ def request_for(kinds: Sequence[Kind], those: Sequence[Member], settings: Mappin
     asked = members_of(book(), [one.one for one in those], [one.placed for one in those],
                        notes=not _NOTED.isdisjoint(kinds))
     taught = grouping.taught_before(book(), this_monday())
-    return Request(tuple(kinds), asked, read_choices(settings), roster=roster_of(book()), fill=True,
+    return Request(tuple(kinds), asked, read_choices(settings), roster=_roster(), fill=True,
                    a_week=int(settings.get("letters_per_week", "1")), taught=taught,
                    monday=this_monday())
+
+
+def _roster() -> Roster:
+    """Return the class's list as it is read, which is done once for a list that has not changed."""
+    return desk().looked_up((book().roster_text(), class_settings().get("practise")), lambda: roster_of(book()))
 
 
 def parted(asked: Request) -> list[tuple[Request, tuple[Kind, ...]]]:
@@ -67,12 +74,13 @@ def begin(asked: Request, silent: Sequence[Kind] = ()) -> Job:
         keep_plan(book(), children, asked, this_monday())
     ids = {one.child.line: one.id for one in children}
     whole = replace(asked, kinds=(*silent, *asked.kinds))
+    setter = _setter()
 
     def make(job: Job) -> Iterator[Page]:
         def step() -> None:
             job.done += 1
         account = Account(step)
-        yield from made_aloud(Making(whole, account=account), asked.kinds, silent)
+        yield from made_aloud(Making(whole, setter, account), asked.kinds, silent)
         job.missed += missed(account, ids, asked.kinds)
         job.remarks += [message("web.job.missed", label=one.child.label, reason=one.told)
                         for one in account.remarks]
@@ -83,6 +91,11 @@ def begin(asked: Request, silent: Sequence[Kind] = ()) -> Job:
     job = desk().jobs.start(key, whole.steps, make, asked.settings.language)
     job.file_name = job.file_name or file_name(asked.kinds)
     return job
+
+
+def _setter() -> Typesetter:
+    """Return a job's letters: those of counts and pictures where no thread makes it, so that nothing disturbs them."""
+    return desk().setter if current_app.config["IN_BROWSER"] else Typesetter()
 
 
 def made_aloud(making: Making, kinds: Sequence[Kind], silent: Sequence[Kind]) -> Iterator[Page]:

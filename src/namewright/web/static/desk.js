@@ -428,6 +428,7 @@ const order = () => { const form = new FormData(bar); for (const [scope, draft] 
 let counting = 0, ordered = 0, countTimer;
 function countSoon() { stale(); recount(); }
 function recount() { clearTimeout(countTimer); countTimer = setTimeout(count, 250); }
+function stopCounting() { clearTimeout(countTimer); counting += 1; }
 async function count() {
   const turn = ++counting, told = one("#pages");
   for (;;) {
@@ -471,7 +472,8 @@ bar.addEventListener("submit", async (event) => {
   for (const menu of all("details.menu[open]")) menu.open = false;
   if (event.submitter?.name === "view") return printHere();
   const turn = ordered += 1;
-  await post(bar.action, order(), (html, ok) => { if (turn === ordered) { tell(html); if (ok) watch(); } });
+  stopCounting();  // what is laid out for the PDF is counted in a moment after it
+  await post(bar.action, order(), (html, ok) => { if (turn === ordered) { tell(html); if (ok) watch(); else recount(); } });
 }, true);
 async function watch() {
   for (;;) {
@@ -484,6 +486,7 @@ async function watch() {
       if (answer.ok && one("#bar-said [data-jobs]") === jobs) tell(await answer.text());
     } catch { /* asked again */ }
   }
+  recount();
   const links = all("#bar-said [data-pdf]");
   links[0]?.focus();
   if (links.length === 1 && !one("#bar-said [data-lacking]")) window.open(links[0].href, "_blank");
