@@ -350,3 +350,6 @@ def test_of_a_child_far_down_the_list_the_settings_begin_at_their_top(class_file
         if options is tablet:
             assert viewer["y"] + viewer["height"] < field["y"] < foot["y"] - field["height"]
             assert page.locator(".top").bounding_box()["height"] < 60
+        page.goto(program.address + "/class?child=1")
+        page.locator("[data-tally=whole]").wait_for(state="attached")
+        assert page.evaluate("scrollY") == 0

@@ -164,6 +164,7 @@ async function choose(id, { push = true, focus = false, unfolded = false } = {})
   link.closest("li").classList.add("chosen");
   link.setAttribute("aria-current", "true");
   inSight(link.closest("li"));
+  fromTheTop();
   if (focus) link.focus({ preventScroll: true });
   desk.dataset.view = "child";
   bar.elements.one.value = chosen;
@@ -208,9 +209,12 @@ function leave() {  // on a phone: from one child back to the class
   desk.dataset.view = "class";
   forWhom();
 }
-function inSight(row) {  // beside the page the class has a scroll of its own; under it the settings begin at their top
+function inSight(row) {  // in the class's own scroll: the page itself stays where it is
+  if (!row) return;
   const top = row.offsetTop - rows.offsetTop, end = top + row.offsetHeight;
   if (top < rows.scrollTop) rows.scrollTop = top; else if (end > rows.scrollTop + rows.clientHeight) rows.scrollTop = end - rows.clientHeight;
+}
+function fromTheTop() {  // the settings of a child begin at their top, beside the page or under it
   settings.scrollTop = 0;
   if (getComputedStyle(settings).overflowY === "visible") scrollTo(0, 0);
 }
@@ -400,7 +404,7 @@ for (const link of all("[data-sort]")) link.addEventListener("click", (event) =>
   rows.append(...all("li", rows).sort((one, other) => one.dataset[by] - other.dataset[by]));
   for (const each of all("[data-sort]")) each === link ? each.setAttribute("aria-current", "true") : each.removeAttribute("aria-current");
   fetch(link.href, { redirect: "manual" });
-  one(".chosen", rows)?.scrollIntoView({ block: "nearest" });
+  inSight(one(".chosen", rows));
 });
 
 // --- the bar: what, for whom, how many pages, do ---
@@ -513,7 +517,7 @@ async function printHere(adult = false) {
 }
 
 // --- at the start ---
-if (new URLSearchParams(location.search).has("child")) one(".chosen", rows)?.scrollIntoView({ block: "nearest" });
+if (new URLSearchParams(location.search).has("child")) inSight(one(".chosen", rows));
 ready(own);
 ready(everyone);
 choices();
