@@ -119,6 +119,14 @@ def test_signing_in_has_everybody_and_room_for_more(setter: Typesetter) -> None:
     assert texts(making)[0].index("date") < texts(making)[0].index("Tilo")
 
 
+def test_dots_are_kept_where_a_name_is_wider_than_the_sheet(setter: Typesetter) -> None:
+    """With full support a name signs in over dots, on lower lines where its own do not take it."""
+    making = Making(request("Mira", "Wilhelminaconstantinamaria", kinds=(Kind.SIGNIN,)), setter)
+    dotted = [item.name for page in making.pages() for item in page.items
+              if isinstance(item, Row) and item.form == "dotted"]
+    assert sorted(dotted) == ["Mira", "Wilhelminaconstantinamaria"]
+
+
 def test_a_class_signs_in_on_three_sheets(setter: Typesetter) -> None:
     """Twenty-four children on 3/4 inch; no page is nearly empty, and no line is lower than the child's."""
     asked = request(*TWENTY_FOUR, kinds=(Kind.SIGNIN,))

@@ -43,6 +43,13 @@ def test_lines_too_tall_for_a_card_are_refused(setter: Typesetter) -> None:
         card_page(setter, "Bo", "Bo", CardSettings(preset("us-3/4").scaled_to(70), CardSize.INDEX_3X5))
 
 
+def test_two_rows_on_tall_lines_have_a_card_of_the_model_alone(setter: Typesetter) -> None:
+    """A name of two rows whose second has no tail needs no room for one: the card shows the model, its height kept."""
+    page = card_page(setter, "Theodore", "Theodore", CardSettings(preset("us-3/4").scaled_to(30), CardSize.INDEX_4X6))
+    rows = [item for item in page.items if isinstance(item, Row)]
+    assert len(rows) == 2
+
+
 def pieces_of(setter: Typesetter, words: str, size_mm: float) -> list[object]:
     return [piece.fragment for piece in setter.text(words, size_mm).pieces]
 

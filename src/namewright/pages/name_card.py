@@ -126,29 +126,35 @@ def _card_items(setter: Typesetter, name: str, settings: CardSettings) -> Iterat
 def _best_layout(setter: Typesetter, name: str, settings: CardSettings) -> _Layout:
     """Return the layout with all the white between rows that the ruling has; with half of it where more then fits.
 
-    Raises MissingLetters, or DoesNotFit where the model alone is too wide or too high.
+    A model that is too high even so has no more under each row than its own tails take. Raises MissingLetters, or DoesNotFit where the model alone is too wide or too high.
     """
     close = replace(settings, ruling=replace(settings.ruling, gap_mm=settings.ruling.gap_mm / 2))
     try:
         airy = _laid_out(setter, name, settings)
     except DoesNotFit:
-        return _laid_out(setter, name, close)
+        try:
+            return _laid_out(setter, name, close)
+        except DoesNotFit:
+            return _laid_out(setter, name, replace(settings, ruling=replace(settings.ruling, gap_mm=0.0)), dense=True)
     if airy.writes and (airy.marks or not _has_cues(setter, settings)):
         return airy
     tight = _laid_out(setter, name, close)
     return max(airy, tight, key=lambda layout: (layout.marks is not None, layout.writes))
 
 
-def _laid_out(setter: Typesetter, name: str, settings: CardSettings) -> _Layout:
+def _laid_out(setter: Typesetter, name: str, settings: CardSettings, *, dense: bool = False) -> _Layout:
     """Share out a card's height: first the model, then rows to write on, then a model's tails, as room allows.
 
-    Raises MissingLetters, or DoesNotFit where the model alone is too wide or too high.
+    ``dense`` rows have under them only what their tails or printed lines take. Raises MissingLetters, or DoesNotFit where the model alone is too wide or too high.
     """
     width, height = settings.size.size_mm
     edge = CARD_EDGE_MM + _reach(settings)  # what stands on a line covers it and reaches beyond
     room = width - 2 * CARD_EDGE_MM
     fit = fit_name(name, setter.ruled(settings.ruling), (room - 2 * END_MM,), settings.spoken)
     space = blocks.row_space(settings.ruling, fit.lines)
+    if dense:
+        space = replace(space, drop_mm=blocks.ROW_CLEAR_MM + max(
+            [blocks.printed_depth(settings.ruling), *(one.drop_mm for one in fit.lines)]))
     model = len(fit.lines) * space.height_mm
     free = height - 2 * edge
     if model - settings.ruling.gap_mm > free:  # the white under the last row may be lost

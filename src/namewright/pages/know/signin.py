@@ -110,12 +110,27 @@ def _begun(setter: Typesetter, settings: SheetSettings, count: int | None) -> Fr
 def cell_of(setter: Typesetter, one: Signer, settings: SheetSettings) -> Cell:
     """Return a child's place. Raises MissingLetters, and DoesNotFit where the name cannot be read or written there."""
     setter, own = setter.lettering(one.settings.letters), one.settings
-    line_ = setter.ruled(own.ruling, own.tuning.letter_spacing or 0.0).line(one.name)
+    ruling, line_ = _fitted(setter, one, _width(settings, wide=True) - SPOT_MM - BESIDE_MM - 2.0)
     room = _width(settings, wide=line_.width_mm > _line_room(settings)) - SPOT_MM - BESIDE_MM
-    cell = Cell(one, own.ruling, line_, setter.ruled(reading(setter, [one.called], NAME_X_MM, room)).line(one.called))
+    cell = Cell(one, ruling, line_, setter.ruled(reading(setter, [one.called], NAME_X_MM, room)).line(one.called))
     if cell.height_mm > _MAX_ROW_MM:
         raise TooTall(one.name, cell.height_mm, _MAX_ROW_MM)
     return cell
+
+
+def _fitted(setter: Typesetter, one: Signer, room_mm: float) -> tuple[Ruling, SetLine]:
+    """Return a child's own lines with its name on them; lower ones where dots are given that would run off the page.
+
+    A name that is only to be written may go on in smaller letters, but dots that are left out would be help withheld.
+    """
+    own = one.settings
+    ruling, spacing = own.ruling, own.tuning.letter_spacing or 0.0
+    line_ = setter.ruled(ruling, spacing).line(one.name)
+    while own.support is Support.FULL and line_.width_mm > room_mm and ruling.x_height_mm > NAME_X_MM:
+        share = max(0.98 * room_mm / line_.width_mm, NAME_X_MM / ruling.x_height_mm)
+        ruling, spacing = ruling.scaled_to(ruling.line_height_mm * share), spacing * share
+        line_ = setter.ruled(ruling, spacing).line(one.name)
+    return ruling, line_
 
 
 def _packed(cells: Sequence[Cell], settings: SheetSettings) -> Iterator[tuple[Cell, ...]]:
