@@ -126,7 +126,8 @@ def _card_items(setter: Typesetter, name: str, settings: CardSettings) -> Iterat
 def _best_layout(setter: Typesetter, name: str, settings: CardSettings) -> _Layout:
     """Return the layout with all the white between rows that the ruling has; with half of it where more then fits.
 
-    A model that is too high even so has no more under each row than its own tails take. Raises MissingLetters, or DoesNotFit where the model alone is too wide or too high.
+    A model that is too high even so has no more under each row than its own tails take. Raises
+    MissingLetters, or DoesNotFit where the model alone is too wide or too high.
     """
     close = replace(settings, ruling=replace(settings.ruling, gap_mm=settings.ruling.gap_mm / 2))
     try:
@@ -145,7 +146,8 @@ def _best_layout(setter: Typesetter, name: str, settings: CardSettings) -> _Layo
 def _laid_out(setter: Typesetter, name: str, settings: CardSettings, *, dense: bool = False) -> _Layout:
     """Share out a card's height: first the model, then rows to write on, then a model's tails, as room allows.
 
-    ``dense`` rows have under them only what their tails or printed lines take. Raises MissingLetters, or DoesNotFit where the model alone is too wide or too high.
+    ``dense`` rows have under them only what their tails or printed lines take. Raises
+    MissingLetters, or DoesNotFit where the model alone is too wide or too high.
     """
     width, height = settings.size.size_mm
     edge = CARD_EDGE_MM + _reach(settings)  # what stands on a line covers it and reaches beyond

@@ -109,7 +109,7 @@ def _begun(setter: Typesetter, settings: SheetSettings, count: int | None) -> Fr
 
 def cell_of(setter: Typesetter, one: Signer, settings: SheetSettings) -> Cell:
     """Return a child's place. Raises MissingLetters, and DoesNotFit where the name cannot be read or written there."""
-    setter, own = setter.lettering(one.settings.letters), one.settings
+    setter = setter.lettering(one.settings.letters)
     ruling, line_ = _fitted(setter, one, _width(settings, wide=True) - SPOT_MM - BESIDE_MM - 2.0)
     room = _width(settings, wide=line_.width_mm > _line_room(settings)) - SPOT_MM - BESIDE_MM
     cell = Cell(one, ruling, line_, setter.ruled(reading(setter, [one.called], NAME_X_MM, room)).line(one.called))
