@@ -61,6 +61,12 @@ def test_a_long_name_is_parted_where_it_is_said_in_parts(name: str, rows: list[s
     assert ["".join(row) for row in tile_rows(name, 184.5).rows] == rows
 
 
+def test_the_parts_of_a_word_are_even_beside_a_longer_word() -> None:
+    """A long second word does not let the first fall into a stub and the rest."""
+    rows = tile_rows("Maximilian-Alexander", 250.0).rows
+    assert ["".join(row) for row in rows] == ["Maximi", "lian-", "Alexander"]
+
+
 def test_a_mark_stays_on_its_letter() -> None:
     """A letter with marks that have no code point together is one tile (Unicode Standard Annex #29)."""
     assert tile_letters("Ẹ̀bun") == ("Ẹ̀", "b", "u", "n")

@@ -106,7 +106,7 @@ def _broken(letters: Letters, places: Sequence[int], count: int, room_mm: float,
 
 
 def _unevenness(rows: tuple[Letters, ...]) -> tuple[int, ...]:
-    return (sum(map(_inner_ends, rows)), max(map(len, rows)), *map(len, rows))
+    return (sum(map(_inner_ends, rows)), max(map(len, rows)), sum(len(row) ** 2 for row in rows), *map(len, rows))
 
 
 def _inner_ends(row: Letters) -> int:
