@@ -18,7 +18,7 @@ from namewright.pages.ladder import Ladder, Part
 from namewright.pages.page import Item, Page
 from namewright.pages.paper import Paper, sheet_of
 from namewright.pages.sheet import SheetSettings, practice_pages
-from namewright.pages.size_finder import size_page
+from namewright.pages.size_finder import size_pages
 from namewright.pages.typesetter import Typesetter
 
 HERE = Path(__file__).parent
@@ -93,7 +93,7 @@ def main() -> None:
                              for text in SMALL], gap=-1.0)),
         ("variants", variants()),
         ("ladder", practice_pages(SETTER, "Marigold", "Marigold", replace(sheet, ladder=rungs))[0]),
-        ("size-finder", size_page(SETTER, "Marigold", "Marigold", PageSettings(preset("us-3/4")))),
+        ("size-finder", size_pages(SETTER, "Marigold", "Marigold", PageSettings(preset("us-3/4")))[0]),
     ]
     for name, page in pictures:
         (HERE / f"{name}.png").write_bytes(page_png(page, 2 * DPI if "small" in name else DPI))
