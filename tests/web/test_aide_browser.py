@@ -47,6 +47,7 @@ def test_a_card_is_two_taps(class_file: Path, program: Program, new_page: NewPag
     opened(class_file, program, page)
     page.get_by_text("Card, 4 × 6 inches").tap()
     page.get_by_role("button", name="Bo", exact=True).tap()
+    page.get_by_role("button", name="Print", exact=True).wait_for()
     page.goto(program.address + "/now")
     for button in ("Kasimir", "Print"):
         page.get_by_role("button", name=button, exact=True).tap()
