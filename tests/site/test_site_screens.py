@@ -16,11 +16,12 @@ SCREENS = ("/class", "/now", "/child/1/seen", "/class/list", "/class/week", "/co
 SIZES = {"phone": {"width": 390, "height": 844}, "tablet": {"width": 820, "height": 1180}}
 SHOWN = """(place) => {
   const frame = document.querySelector("#screens");
+  frame.contentWindow.left = true;  // the screen before may have the same address
   frame.src = frame.contentWindow.location.href.replace(/[/]app[/].*/, "/app" + place);
 }"""
 LOADED = """(place) => {
   const inside = document.querySelector("#screens").contentWindow;
-  return inside.location.pathname.endsWith("/app" + place) && inside.document.readyState === "complete";
+  return !inside.left && inside.location.pathname.endsWith("/app" + place) && inside.document.readyState === "complete";
 }"""
 
 
