@@ -46,11 +46,6 @@ def unwrapped(lines: Sequence[str]) -> list[Line]:
     return [each for line in plain for each in _from_addresses(_from_chat(_from_chat(line)))]
 
 
-def is_stamp_alone(text: str) -> bool:
-    """Say whether a line begins with day and time as a chat writes them, and nobody says anything in it."""
-    return bool(_STAMP.match(text)) and not _SENDER.match(text[_STAMP.match(text).end() :])  # type: ignore[union-attr]
-
-
 def _from_chat(line: Line) -> Line:
     stamp = _STAMP.match(line.text)
     if stamp and (said := _SENDER.match(line.text, stamp.end())):

@@ -121,10 +121,7 @@ const drawRow = lively(async () => {
 function ready(within) {  // what a panel needs once it stands on the page
   for (const each of all(".scripted", within)) each.hidden = false;
   if (all("form[data-draft]", within).map(take).some(Boolean)) { show(); recount(); }
-  for (const each of all("[data-initials]", within)) {
-    each.value ||= localStorage.getItem("namewright-initials") ?? "";
-    each.addEventListener("change", () => localStorage.setItem("namewright-initials", each.value));
-  }
+  fillInitials(within);
   for (const each of all("[data-true]", within)) {
     each.addEventListener("load", () => trueSize(each));
     if (each.complete) trueSize(each);

@@ -5,6 +5,13 @@
   const save = one("button[data-save]"), state = one("[data-state]"), needed = one("a[data-needed]");
   let wait, taken = null, unkept = false, dirty = Boolean(one("[data-now][data-unsaved]"));
 
+  // What was changed before this script ran, or kept by the browser over a reload, counts as a change too.
+  function changed(form) {
+    return [...form.elements].some((field) => field.type === "checkbox" || field.type === "radio" ? field.checked !== field.defaultChecked
+      : field.options ? field.selectedIndex !== Math.max(0, [...field.options].findIndex((option) => option.defaultSelected))
+      : "defaultValue" in field && field.type !== "range" && field.value !== field.defaultValue);
+  }
+
   // The answer takes the place of the result; what was open stays open, and the keyboard goes on where it was.
   function show(html, pressed) {
     const open = all("details[open][data-open]", result).map((each) => each.dataset.open);

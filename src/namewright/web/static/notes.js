@@ -2,7 +2,6 @@
 "use strict";
 {
   const cards = () => [...document.querySelectorAll(".note-card")];
-  const INITIALS = "namewright-initials";
   const letters = (form) => [...form.querySelectorAll("[name=letter]")];
 
   document.addEventListener("change", (event) => {
@@ -59,14 +58,6 @@
     then.querySelector("summary").focus({ preventScroll: true });
     then.scrollIntoView({ block: "start" });
   }
-
-  function fillInitials(card) {
-    const field = card.querySelector("[data-initials]");
-    field.value ||= localStorage.getItem(INITIALS) ?? "";
-  }
-  document.addEventListener("change", (event) => {
-    if ("initials" in event.target.dataset) localStorage.setItem(INITIALS, event.target.value);
-  });
 
   addEventListener("beforeunload", (event) => {
     if (document.querySelector(".note-card [data-unsaved]:not([hidden])")) event.preventDefault();

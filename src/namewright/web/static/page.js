@@ -42,12 +42,6 @@ function lively(ask) {
     if (again) { again = false; run(); }
   };
 }
-// What was changed before this script ran, or kept by the browser over a reload, counts as a change too.
-function changed(form) {
-  return [...form.elements].some((field) => field.type === "checkbox" || field.type === "radio" ? field.checked !== field.defaultChecked
-    : field.options ? field.selectedIndex !== Math.max(0, [...field.options].findIndex((option) => option.defaultSelected))
-    : "defaultValue" in field && field.type !== "range" && field.value !== field.defaultValue);
-}
 
 // --- a PDF on its way ---
 const job = one("[data-job]");
@@ -70,9 +64,13 @@ const plain = (text) => text.normalize("NFD").replace(/\p{Mn}/gu, "").toLowerCas
 for (const region of all("[data-newest]")) region.scrollLeft = region.scrollWidth;
 
 // --- an adult's initials, for the record, typed once on this device ---
-for (const field of all("[data-initials]")) {
-  field.value ||= localStorage.getItem("namewright-initials") ?? "";
-  field.addEventListener("change", () => localStorage.setItem("namewright-initials", field.value));
+const INITIALS = "namewright-initials";
+function fillInitials(within) {
+  for (const field of all("[data-initials]", within)) field.value ||= localStorage.getItem(INITIALS) ?? "";
 }
+fillInitials(document);
+document.addEventListener("change", (event) => {
+  if ("initials" in event.target.dataset) localStorage.setItem(INITIALS, event.target.value);
+});
 const printer = one("[data-print]");
 if (printer) { printer.hidden = false; if (printer.autofocus) printer.focus({ preventScroll: true }); printer.addEventListener("click", () => print()); }
