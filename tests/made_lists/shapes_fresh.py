@@ -11,7 +11,7 @@ from collections.abc import Callable, Sequence
 from made_lists.judging import Made, Wanted
 from made_lists.people import Person
 from made_lists.registry import Registry
-from made_lists.shapes_tuned import full, lines, wanted
+from made_lists.shapes_tuned import full, lines, paired, wanted
 
 _KEPT = Registry()
 SHAPES, CLEAN, HEADED, HEADLESS = _KEPT.shapes, _KEPT.clean, _KEPT.headed, _KEPT.headless
@@ -114,7 +114,7 @@ def child_and_parents(rng: random.Random, some: Sequence[Person]) -> Made:
 def parent_in_brackets(rng: random.Random, some: Sequence[Person]) -> Made:
     half = len(some) // 2
     who = rng.choice(("mother", "Mutter", "mère", "madre", "mãe", "grandma", "foster mom"))
-    rows = [f"{full(one)}\t{full(other)} ({who})" for one, other in zip(some[:half], some[half:], strict=False)]
+    rows = [f"{full(one)}\t{full(other)} ({who})" for one, other in paired(some)]
     return Made("\n".join(rows), wanted(some[:half]), (*(other.given for other in some[half:]), who))
 
 
@@ -236,11 +236,10 @@ def pictures_before_names(rng: random.Random, some: Sequence[Person]) -> Made:
 
 @shape()
 def called_otherwise(rng: random.Random, some: Sequence[Person]) -> Made:
-    half = len(some) // 2
     how = rng.choice(("{a} {f} (everyone calls her {b})", "{a} {f}, genannt {b}", "{a} {f} (dite {b})",
                       "{a} {f} (le decimos {b})", "{a} {f} detto {b}", "{a} {f} (wird {b} gerufen)",
                       "{a} {f} – answers to {b}"))
-    pairs = list(zip(some[:half], some[half:], strict=False))
+    pairs = paired(some)
     return Made("\n".join(how.format(a=one.given, f=one.family, b=other.given) for one, other in pairs),
                 tuple(Wanted((other.given, one.given), one.given) for one, other in pairs),
                 ("everyone calls her genannt dite decimos detto wird gerufen answers",))

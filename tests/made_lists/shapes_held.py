@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from made_lists.judging import Made, Wanted
 from made_lists.people import Person
 from made_lists.registry import Registry
-from made_lists.shapes_tuned import full, lines, wanted
+from made_lists.shapes_tuned import full, lines, paired, wanted
 
 _KEPT = Registry()
 SHAPES, CLEAN, HEADED, HEADLESS = _KEPT.shapes, _KEPT.clean, _KEPT.headed, _KEPT.headless
@@ -140,7 +140,7 @@ def birthdays(rng: random.Random, some: Sequence[Person]) -> Made:
 @shape(HEADLESS)
 def families(rng: random.Random, some: Sequence[Person]) -> Made:
     half = len(some) // 2
-    pairs = list(zip(some[:half], some[half:], strict=False))
+    pairs = paired(some)
     return Made("\n".join(f"{one.given},{one.family},{other.given} {one.family},p{at}@mail.example"
                           for at, (one, other) in enumerate(pairs)), wanted(some[:half]),
                 tuple(other.given for _, other in pairs))
@@ -174,7 +174,7 @@ def bold_boxes(rng: random.Random, some: Sequence[Person]) -> Made:
 @shape()
 def siblings(rng: random.Random, some: Sequence[Person]) -> Made:
     half = len(some) // 3
-    pairs = list(zip(some[:half], some[half:], strict=False))
+    pairs = paired(some[: 2 * half])
     rows = [f"{one.given} & {other.given} {one.family}" for one, other in pairs]
     text = "\n".join((*rows, *map(full, some[2 * half :])))
     return Made(text, wanted([*(each for pair in pairs for each in pair), *some[2 * half :]]))
@@ -182,8 +182,7 @@ def siblings(rng: random.Random, some: Sequence[Person]) -> Made:
 
 @shape()
 def two_in_a_cell(rng: random.Random, some: Sequence[Person]) -> Made:
-    half = len(some) // 2
-    pairs = list(zip(some[:half], some[half:], strict=False))
+    pairs = paired(some)
     rows = ["Table,Children", *(f'{at},"{one.given}, {other.given}"' for at, (one, other) in enumerate(pairs, 1))]
     return Made("\n".join(rows), wanted([each for pair in pairs for each in pair]))
 

@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from made_lists.judging import Made, Wanted
 from made_lists.people import Person
 from made_lists.registry import Registry
-from made_lists.shapes_tuned import full, lines, wanted
+from made_lists.shapes_tuned import full, lines, paired, wanted
 
 _KEPT = Registry()
 SHAPES, CLEAN, HEADED, HEADLESS = _KEPT.shapes, _KEPT.clean, _KEPT.headed, _KEPT.headless
@@ -75,7 +75,7 @@ def who_fetches(rng: random.Random, some: Sequence[Person]) -> Made:
     half = len(some) // 2
     titles = rng.choice(("Kind | Abholung durch", "Child | Picked up by", "Enfant | Vient le chercher",
                          "Niño | Lo recoge", "Bambino | Chi lo prende"))
-    rows = [f"{full(one)} | {full(other)}" for one, other in zip(some[:half], some[half:], strict=False)]
+    rows = [f"{full(one)} | {full(other)}" for one, other in paired(some)]
     return Made("\n".join((titles, *rows)), wanted(some[:half]), tuple(other.given for other in some[half:]))
 
 
@@ -83,7 +83,7 @@ def who_fetches(rng: random.Random, some: Sequence[Person]) -> Made:
 def five_columns(rng: random.Random, some: Sequence[Person]) -> Made:
     half = len(some) // 2
     rows = [f"{one.family}\t{one.given}\t{rng.choice('MF')}\t0{rng.randrange(1, 9)}/05/2020\t{full(other)}"
-            for one, other in zip(some[:half], some[half:], strict=False)]
+            for one, other in paired(some)]
     return Made("\n".join(rows), wanted(some[:half]), tuple(other.given for other in some[half:]))
 
 
@@ -126,7 +126,7 @@ def care_and_contact(rng: random.Random, some: Sequence[Person]) -> Made:
     titles = rng.choice((("Nome", "Apelido", "Alergias", "Contacto"), ("Vorname", "Name", "Hinweis", "Notfall"),
                          ("Nombre", "Apellidos", "Cuidados", "Llamar a"), ("First", "Last", "Needs", "Call")))
     rows = [";".join((one.given, one.family, rng.choice(CARE), full(other)))
-            for one, other in zip(some[:half], some[half:], strict=False)]
+            for one, other in paired(some)]
     return Made("\n".join((";".join(titles), *rows)), wanted(some[:half]), tuple(other.given for other in some[half:]))
 
 
@@ -186,14 +186,13 @@ def said_on_the_next_line(rng: random.Random, some: Sequence[Person]) -> Made:
 def child_parent_phone(rng: random.Random, some: Sequence[Person]) -> Made:
     half = len(some) // 2
     rows = [f"{full(one)}; {other.given} {one.family}; 555-01{rng.randrange(10, 99)}"
-            for one, other in zip(some[:half], some[half:], strict=False)]
+            for one, other in paired(some)]
     return Made("\n".join(rows), wanted(some[:half]), tuple(other.given for other in some[half:]))
 
 
 @shape(CLEAN)
 def two_families_by_comma(rng: random.Random, some: Sequence[Person]) -> Made:
-    half = len(some) // 2
-    pairs = list(zip(some[:half], some[half:], strict=False))
+    pairs = paired(some)
     return Made("\n".join(f"{one.family} {other.family}, {one.given}" for one, other in pairs),
                 tuple(Wanted((one.given,), one.given) for one, _ in pairs))
 

@@ -91,7 +91,7 @@ def headed_whole(rng: random.Random, some: Sequence[Person]) -> Made:
 
 @shape(HEADED)
 def headed_parent_and_child(rng: random.Random, some: Sequence[Person]) -> Made:
-    pairs = _pairs(some)
+    pairs = paired(some)
     rows = ["First Name,Last Name,Child First Name,Child Last Name"]
     rows += [f"{adult.given},{child.family},{child.given},{child.family}" for child, adult in pairs]
     return Made("\n".join(rows), wanted([child for child, _ in pairs]), tuple(adult.given for _, adult in pairs))
@@ -99,7 +99,7 @@ def headed_parent_and_child(rng: random.Random, some: Sequence[Person]) -> Made:
 
 @shape(HEADED)
 def headed_name_and_childs_name(rng: random.Random, some: Sequence[Person]) -> Made:
-    pairs = _pairs(some)
+    pairs = paired(some)
     rows = ["Name,Child's name,Phone", *(f"{full(adult)},{full(child)},555-01{rng.randrange(10, 99)}"
                                          for child, adult in pairs)]
     return Made("\n".join(rows), wanted([child for child, _ in pairs]), tuple(adult.given for _, adult in pairs))
@@ -133,7 +133,7 @@ def headless_with_dates(rng: random.Random, some: Sequence[Person]) -> Made:
 
 @shape(HEADLESS)
 def headless_with_parent(rng: random.Random, some: Sequence[Person]) -> Made:
-    pairs = _pairs(some)
+    pairs = paired(some)
     return Made("\n".join(f"{full(child)}\t{adult.given} {child.family}\t555-01{rng.randrange(10, 99)}"
                           for child, adult in pairs), wanted([child for child, _ in pairs]),
                 tuple(adult.given for _, adult in pairs))
@@ -166,7 +166,7 @@ def remark_in_square_brackets(rng: random.Random, some: Sequence[Person]) -> Mad
 
 @shape()
 def goes_by_told(rng: random.Random, some: Sequence[Person]) -> Made:
-    pairs = _pairs(some)
+    pairs = paired(some)
     how = rng.choice(("{name} (goes by {called})", "{name} - called {called}", "{first} “{called}” {last}",
                       '{first} "{called}" {last}', "{name} (nickname: {called})"))
     text = "\n".join(how.format(name=full(one), called=other.given, first=one.given, last=one.family)
@@ -293,7 +293,7 @@ def quoted_newline(rng: random.Random, some: Sequence[Person]) -> Made:
 @shape()
 def two_columns_of_names(rng: random.Random, some: Sequence[Person]) -> Made:
     half = len(some) // 2
-    text = "\n".join(f"{full(one):<34}{full(other)}" for one, other in zip(some[:half], some[half:], strict=False))
+    text = "\n".join(f"{full(one):<34}{full(other)}" for one, other in paired(some))
     return Made(text, wanted(some[: 2 * half]))
 
 
@@ -308,7 +308,8 @@ def _day(rng: random.Random) -> str:
     return f"{rng.randrange(2020, 2022)}-{rng.randrange(1, 13):02}-{rng.randrange(1, 29):02}"
 
 
-def _pairs(some: Sequence[Person]) -> list[tuple[Person, Person]]:
+def paired(some: Sequence[Person]) -> list[tuple[Person, Person]]:
+    """Return the people of the first half, each with one of the second."""
     half = len(some) // 2
     return list(zip(some[:half], some[half:], strict=False))
 
