@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import signal
+
 import pytest
 from hypothesis import settings
 
@@ -12,6 +14,10 @@ from namewright.pages.typesetter import Typesetter
 # an example takes says nothing about whether it is right.
 settings.register_profile("namewright", deadline=None, derandomize=True, database=None, max_examples=60)
 settings.load_profile("namewright")
+
+# A shell that runs the tests in the background has Ctrl-C ignored, and programs that a test starts would inherit it.
+if signal.getsignal(signal.SIGINT) is signal.SIG_IGN:
+    signal.signal(signal.SIGINT, signal.default_int_handler)
 
 
 @pytest.fixture(scope="session")

@@ -104,7 +104,9 @@ def check_web(programs: Path, folder: Path) -> None:
 
 
 def main() -> None:
-    """Build, install, try."""
+    """Build, install, try; a shell that runs this in the background has Ctrl-C ignored, and programs inherit it."""
+    if signal.getsignal(signal.SIGINT) is signal.SIG_IGN:
+        signal.signal(signal.SIGINT, signal.default_int_handler)
     with tempfile.TemporaryDirectory() as place:
         folder = Path(place)
         wheel = built(folder)
