@@ -125,8 +125,14 @@ def test_a_reason_names_what_it_is(alphabet: Alphabet, odd: str, said: str) -> N
 
 def test_a_long_text_that_cannot_be_drawn_stays_short(setter: Typesetter) -> None:
     """Beside a child’s given name a family name in other letters is told by its first ones, and the sheet is made."""
-    told = drawable(setter, "Mira Константинапетрова-Иванова")
-    assert told == "Mira (U+041A U+043E U+043D ...)-(U+0418 U+0432 U+0430 ...)"
+    told = drawable(setter, "Mira ქართველიშვილი-გურული")
+    assert told == "Mira (U+10E5 U+10D0 U+10E0 ...)"
+
+
+def test_a_cyrillic_name_is_told_as_in_a_passport(setter: Typesetter) -> None:
+    """Whoever reads the page knows which child it is; one letter alone is told as itself."""
+    assert drawable(setter, "Анна Петрова-Иванова (line 1)") == "(Anna Petrova-Ivanova) (line 1)"
+    assert drawable(setter, "Mirel Vоst") == "Mirel V(U+043E)st"
 
 
 def test_a_word_wider_than_the_page_is_cut(setter: Typesetter) -> None:

@@ -15,11 +15,11 @@ from enum import StrEnum
 
 from namewright.message import Message, message
 from namewright.names.clusters import is_letter
+from namewright.names.latin_spelling import latin_spelling
 from namewright.roster.beside import strip_numbering
 from namewright.roster.children import Child, LineReport, Outcome
 from namewright.roster.rows import TWO_CHILDREN
 from namewright.roster.several import several_in
-from namewright.web.latin_spelling import latin_spelling
 
 _MANY = frozenset({TWO_CHILDREN.key, "roster.several"})
 _NO_NAME_AT_ALL = frozenset({"roster.only_numbers", "roster.only_accents", "roster.no_letter"})

@@ -7,8 +7,6 @@ where one sign is read in several ways (Han) no guess is made: a wrong one would
 
 from __future__ import annotations
 
-from functools import cache
-
 import unicodedata2
 
 _UKRAINIAN, _BELARUSIAN = frozenset("іїєґ"), frozenset("ў")
@@ -16,7 +14,6 @@ _OTHERS = {"і": "i", "ї": "i", "є": "ie", "ґ": "g", "ў": "u", "ј": "j", "�
            "џ": "dz", "ѓ": "g", "ќ": "k", "ѕ": "dz"}
 
 
-@cache
 def latin_spelling(name: str) -> str:
     """Return a name in Latin letters where its script allows a guess, else an empty text."""
     if not all(unicodedata2.name(char, "").startswith("CYRILLIC") for char in name if char.isalpha()):
@@ -26,6 +23,8 @@ def latin_spelling(name: str) -> str:
     small = unicodedata2.normalize("NFC", name).lower()
     guess = ICAO_DOC_9303.translate(small.translate(str.maketrans(_own_letters(small))))
     words = "".join(char if char.isalpha() or char in "-’'" else " " for char in guess).split()
+    if not all(word.replace("’", "").isascii() for word in words):
+        return ""  # a letter that the tables do not know
     return " ".join("-".join(half.capitalize() for half in word.split("-")) for word in words)
 
 
