@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from namewright.store import Made, Store
+from namewright.store import Made, Store, forget_names, keeps_names
 
 
 @given(st.lists(st.integers(0, 9), max_size=60), st.integers(1, 5))
@@ -68,3 +68,25 @@ def test_made_values_are_made_once_and_only_when_asked_for() -> None:
     with pytest.raises(KeyError):
         made["d"]
     assert dict(made) == {"a": "A", "b": "B", "c": "C"}
+
+
+def test_answers_about_names_are_kept_until_names_are_forgotten() -> None:
+    """The newest are given again without asking, what was raised is asked for again, and forgetting lets all go."""
+    asked: list[str] = []
+
+    @keeps_names(2)
+    def shout(name: str, *, sign: str = "!") -> str:
+        asked.append(name)
+        if not name:
+            raise ValueError("nobody")
+        return name.upper() + sign
+
+    assert [shout(name) for name in ("mia", "leo", "mia", "leo")] == ["MIA!", "LEO!", "MIA!", "LEO!"]
+    assert asked == ["mia", "leo"]
+    assert shout("mia", sign="?") == "MIA?"
+    for _ in range(2):
+        with pytest.raises(ValueError, match="nobody"):
+            shout("")
+    assert asked == ["mia", "leo", "mia", "", ""]
+    forget_names()
+    assert (shout("mia", sign="?"), len(asked)) == ("MIA?", 6)

@@ -14,6 +14,7 @@ from openpyxl import Workbook
 from webhelp import HOST, MESSY, Visitor, token_in
 
 from namewright.classbook import Classbook
+from namewright.roster import parsing
 from namewright.web import create_app
 from namewright.web.desk import Member, close_book, members
 
@@ -204,6 +205,19 @@ def test_a_child_still_asked_about_is_not_counted_as_found(visitor: Visitor) -> 
     page = lines(visitor, "Katla Pruner\nKasimir Dolt\nBluebirds - AM")
     assert "2 children were found." in page
     assert "One line is still to be answered." in page
+
+
+def test_no_text_is_read_twice(settled: Visitor, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Typing, being told who would leave, saving, and looking at what was saved read each text once, whatever for."""
+    read: list[tuple[str, ...]] = []
+    unfold = parsing.unfold
+    monkeypatch.setattr(parsing, "unfold", lambda lines, said: read.append(tuple(lines)) or unfold(lines, said))
+    based = settled.based()
+    settled.post("/class/list/read?part=lines", {"text": "Mirel Vosst", "based": based, "practise": "given"})
+    settled.post("/class/list", {"text": "Mirel Vosst", "based": based, "practise": "given", "sure": "1"})
+    settled.get("/class/list")
+    assert ("Mirel Vosst",) in read
+    assert len(read) == len(set(read)) <= 2
 
 
 def test_who_would_leave_is_named_before_saving(settled: Visitor, class_file: Path) -> None:

@@ -25,6 +25,7 @@ from namewright.classbook.records import BookChild, ClassbookError, Observation,
 from namewright.classbook.stages import Stage
 from namewright.classbook.traces import Trace
 from namewright.settings import NamePart, Support
+from namewright.store import forget_names
 from namewright.whole_files import clear_leftovers
 
 When = datetime | str | None
@@ -366,7 +367,8 @@ class Classbook:
         self._pack()
 
     def _pack(self) -> None:
-        """Leave no bytes of what was erased in the file, nor in what a killed run left beside it."""
+        """Leave no bytes of what was erased in the file, in what a killed run left beside it, nor in memory."""
+        forget_names()
         clear_leftovers(self.path.parent)
         try:
             self._db.execute("VACUUM")

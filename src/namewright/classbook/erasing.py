@@ -17,7 +17,7 @@ from namewright.classbook.records import ClassbookError
 from namewright.classbook.rosters import is_whole, newest_roster, take_roster
 from namewright.classbook.traces import Called, Place, Sought, Trace, own_words, sought, stands, without
 from namewright.roster.children import Child, LineReport, Outcome, RosterError
-from namewright.roster.parsing import read_roster
+from namewright.roster.parsing import LIST, read_roster
 from namewright.settings import NamePart
 
 _OF_CHILDREN = (
@@ -114,7 +114,7 @@ def _without(db: sqlite3.Connection, child_ids: Collection[int], part: NamePart)
         return "", {}
     if set(child_ids).isdisjoint(on_line.values()):
         return text, on_line
-    for report in read_roster(text, "the list", part).lines:
+    for report in read_roster(text, LIST, part).lines:
         child_id = on_line.get(report.child.line) if report.child else None
         if child_id in child_ids:
             continue
@@ -128,7 +128,7 @@ def _without(db: sqlite3.Connection, child_ids: Collection[int], part: NamePart)
 def _reports(text: str, part: NamePart) -> tuple[LineReport, ...]:
     """Return how a list is read, line by line; nothing where there is no child in it."""
     try:
-        return read_roster(text, "the list", part).lines if text else ()
+        return read_roster(text, LIST, part).lines if text else ()
     except RosterError:
         return ()
 

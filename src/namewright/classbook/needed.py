@@ -15,7 +15,7 @@ from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, replace
 
 from namewright.roster.children import Child, Outcome, Roster, RosterError
-from namewright.roster.parsing import read_roster
+from namewright.roster.parsing import LIST, read_roster
 from namewright.settings import NamePart
 
 _PARTS = (NamePart.GIVEN, NamePart.FAMILY)  # a name to practise that follows both follows every part
@@ -57,7 +57,7 @@ def needed(text: str, roster: Roster, part: NamePart) -> tuple[str, tuple[int, .
 
 def _read(text: str, part: NamePart) -> tuple[Child, ...]:
     try:
-        return read_roster(text, "the list", part).children
+        return read_roster(text, LIST, part).children
     except RosterError:
         return ()
 

@@ -19,7 +19,7 @@ from namewright.classbook.needed import needed
 from namewright.classbook.records import MAX_WHO, BookChild, ClassbookError, RosterUpdate, checked_moment, checked_text
 from namewright.message import message
 from namewright.roster.children import Child, Roster
-from namewright.roster.parsing import read_roster
+from namewright.roster.parsing import LIST, read_roster
 from namewright.settings import Hand, NamePart, Support
 
 _MEANWHILE = message("classbook.list_meanwhile")
@@ -46,7 +46,7 @@ def take_roster(db: sqlite3.Connection, text: str, part: NamePart, who: str, whe
     text = text.encode(errors="replace").decode()  # a lone surrogate is no character and cannot be kept
     at = checked_moment(when)
     newest, before = newest_roster(db)
-    roster = read_roster(text, message("roster.list"), part)
+    roster = read_roster(text, LIST, part)
     text = roster.text or text  # a line for each child, so that a child stands on one line and a line for one child
     kept, lines = (text, [one.line for one in roster.children]) if whole else needed(text, roster, part)
     known = (kept, whole) == (before, is_whole(db)) and newest > 0

@@ -12,7 +12,7 @@ from namewright.pages.record import Held
 from namewright.pages.sheet import SheetSettings
 from namewright.practice.ordering import Placed
 from namewright.roster.children import Roster
-from namewright.roster.parsing import read_roster
+from namewright.roster.parsing import LIST, read_roster
 from namewright.settings import NamePart
 
 
@@ -73,4 +73,4 @@ def holds_for_child(one: BookChild, settings: Mapping[str, str]) -> SheetSetting
 
 def roster_of(book: Classbook) -> Roster:
     """Return the class's list as it is read, with an account of every line. Raises RosterError or ClassbookError."""
-    return read_roster(book.roster_text(), "the list", NamePart(book.class_settings.get("practise", NamePart.GIVEN)))
+    return read_roster(book.roster_text(), LIST, NamePart(book.class_settings.get("practise", NamePart.GIVEN)))

@@ -5,7 +5,6 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from datetime import date
 from enum import StrEnum
-from functools import lru_cache
 from typing import TYPE_CHECKING
 
 from namewright.lines.tile_boxes import TILE_MM
@@ -16,6 +15,7 @@ from namewright.pages.sheet import SheetSettings
 from namewright.practice.ordering import Placed, Planned
 from namewright.roster.children import Child, Roster
 from namewright.settings import AT_ONCE, DEFAULT_WEEKS
+from namewright.store import keeps_names
 
 if TYPE_CHECKING:
     from namewright.classbook.records import Observation
@@ -139,6 +139,6 @@ class Request:
         return max(1, sum(len(self.members) if kind in FOR_EACH_CHILD else 1 for kind in self.kinds))
 
 
-@lru_cache(maxsize=500)  # most children of a class have nothing of their own
+@keeps_names(500)  # most children of a class have nothing of their own
 def _settled(first: Choices, own: Choices, everyone: Choices) -> SheetSettings:
     return settled(first.over(own.over(everyone)))

@@ -114,6 +114,11 @@ class Typesetter:
         pieces = tuple(Piece(one.x, 0.0, inker.letter(one.letter)) for one in line.letters)
         return Ink(Style(TEXT_PEN * x_height_mm, BLACK), pieces, Spelled(words, x_height_mm))
 
+    def forget_texts(self) -> None:
+        """Let go of the running text that is kept: there are names in it. Letters stay."""
+        for kept in (self._texts, self._placed, self._widths, self._text_lines):
+            kept.clear()
+
     def words(self, text: str, x_height_mm: float = 1.75) -> tuple[Ink, ...]:
         """Return the same running text word by word: in prose it is words that recur, not whole lines."""
         whole = self.text(text, x_height_mm)

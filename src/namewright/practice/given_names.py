@@ -13,6 +13,7 @@ from pathlib import Path
 
 from namewright.names.clusters import clusters
 from namewright.practice.difficulty import base_letter
+from namewright.store import keeps_names
 
 _CLEARLY = 1.5  # how many times as many classmates a list of another language must have
 
@@ -34,7 +35,7 @@ def _languages() -> dict[str, frozenset[str]]:
     return {name: frozenset(languages) for name, languages in found.items()}
 
 
-@cache
+@keeps_names(20_000)  # those of the lists, too
 def bare(name: str) -> str:
     """Return a name in small letters without marks: two that differ in no more are one to a child's eye."""
     return "".join(base_letter(letter) for letter in clusters(name)).casefold()

@@ -7,11 +7,12 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable
-from functools import cache, lru_cache
+from functools import cache
 from pathlib import Path
 
 from namewright.roster.care_words import SHORT_FORMS
 from namewright.roster.vocabulary import DOUBLE_SECONDS, DOUBLE_STARTERS, fold
+from namewright.store import keeps_names
 
 _HYPHENS = re.compile("[-‐‑]")
 
@@ -77,17 +78,11 @@ def _on(part: str, word: str) -> bool:
     return word in _lists()[part]
 
 
-@lru_cache(maxsize=2048)
+@keeps_names(2048)
 def _forms_of(folded: str) -> tuple[str, ...]:
     halves = _HYPHENS.split(folded)
     plain = folded.replace("'", "").replace("’", "")
     return tuple(dict.fromkeys((folded, plain, halves[0]) if len(halves) < 2 else (folded, plain, *halves)))
-
-
-def forget_words() -> None:
-    """Let go of the words of lists that are kept ready: most are names of children."""
-    fold.cache_clear()
-    _forms_of.cache_clear()
 
 
 def _forms(word: str) -> tuple[str, ...]:

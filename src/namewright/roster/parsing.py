@@ -25,6 +25,7 @@ from namewright.roster.tidy import Tidied, scrub
 from namewright.roster.unfolding import Unfolded, unfold
 from namewright.roster.vocabulary import Role, fold
 from namewright.settings import NamePart
+from namewright.store import keeps_names
 
 _ABOVE_HEADER = message("roster.above_header")
 _IF_CHILD = message("roster.if_child")  # a header that is judged by what stands below it may be one after all
@@ -32,6 +33,9 @@ _CERTAIN_HEADER = 3
 """So many header words in one row are no child, even with other words between them."""
 PASTED = message("roster.pasted")
 FILE = message("roster.file")
+LIST = message("roster.list")
+_READINGS, _TEXTS = 6, 3  # a list that is saved is read as typed and as kept, each for three parts of the name
+_KEPT_CHARACTERS = 250_000
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,6 +46,16 @@ class _Draft:
     outcome: Outcome
     entry: Entry | None = None
     notes: tuple[Message, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class _Rows:
+    """A text whose rows are read and not yet settled: its lines cleaned and as typed, how they are laid out."""
+
+    clean: Sequence[Tidied]
+    typed: Sequence[str]
+    found: Unfolded
+    drafts: Sequence[_Draft]
 
 
 def read_roster(
@@ -55,23 +69,37 @@ def read_roster(
     """
     if len(text) > MAX_BYTES:
         raise RosterError("roster.text_large", source=source, megabytes=MAX_BYTES // 1_000_000)
-    lines = text.splitlines()
-    lines[:1] = [line.removeprefix("\ufeff") for line in lines[:1]]  # a byte order mark is no part of a name
+    return (_read if len(text) > _KEPT_CHARACTERS else _read_lately)(text, source, part, columns)
+
+
+def _read(text: str, source: Message | str, part: NamePart, columns: str) -> Roster:
+    lines = tuple(text.splitlines())
     if len(lines) > MAX_LINES:
         raise RosterError("roster.text_long", source=source, count=len(lines), most=MAX_LINES)
-    clean = [scrub(line) for line in lines]
-    found = unfold([line.text for line in clean], columns)
-    unfolded, table = found.lines, found.table
-    drafts = _note_repeats(_draft_rows(found, part), unfolded)
+    known = (_rows if len(text) > _KEPT_CHARACTERS else _rows_lately)(lines, columns)
+    unfolded, table = known.found.lines, known.found.table
+    drafts = _note_repeats([_settled(draft, part) for draft in known.drafts], unfolded)
     children = _children([draft for draft in drafts if draft.entry])
-    reports = _reports(_typed(lines, clean, unfolded), clean, unfolded, drafts, children)
+    reports = _reports(known.typed, known.clean, unfolded, drafts, children)
     if not children:
         raise RosterError(_no_children(source, reports), reports)
     if table.doubt:
         raise RosterError(_two_readings(table, unfolded), reports)
-    same = [line.text for line in unfolded] == [line.text for line in clean]
+    same = [line.text for line in unfolded] == [line.text for line in known.clean]
     return Roster(tuple(children.values()), reports, _columns_judged(table, children),
                   "" if same else "\n".join(report.text for report in reports))
+
+
+def _rows(typed: tuple[str, ...], columns: str) -> _Rows:
+    """Read a text as far as that is the same for every part of the name that is practised."""
+    lines = [typed[0].removeprefix("\ufeff"), *typed[1:]] if typed else []  # a byte order mark is no part of a name
+    clean = [scrub(line) for line in lines]
+    found = unfold([line.text for line in clean], columns)
+    return _Rows(clean, _typed(lines, clean, found.lines), found, _draft_rows(found))
+
+
+# What was read a moment ago is not read again: a list is read as it is typed, tried and saved.
+_read_lately, _rows_lately = keeps_names(_READINGS)(_read), keeps_names(_TEXTS)(_rows)
 
 
 def _columns_judged(table: Table, children: dict[int, Child]) -> tuple[Message, ...]:
@@ -118,7 +146,7 @@ def roster_from_bytes(
         raise RosterError(together(error.message, *notes), error.lines) from None
 
 
-def _draft_rows(found: Unfolded, part: NamePart) -> list[_Draft]:
+def _draft_rows(found: Unfolded) -> list[_Draft]:
     drafts, table = [], found.table
     for row in table.rows:
         if not any(row.cells):
@@ -134,14 +162,20 @@ def _draft_rows(found: Unfolded, part: NamePart) -> list[_Draft]:
                 titles=row.cells if header_roles(row.cells) else table.titles,
             )
         else:
-            drafts.append(_draft_row(row, table, part, found))
+            drafts.append(_draft_row(row, table, found))
     return drafts
 
 
-def _draft_row(row: Row, table: Table, part: NamePart, unfolded: Unfolded) -> _Draft:
-    found = read_row(row, table, unfolded.judge, unfolded.unlike.get(row.line))
-    if isinstance(found, Entry):
-        found = settle(found, part)
+def _draft_row(row: Row, table: Table, unfolded: Unfolded) -> _Draft:
+    return _became(row, read_row(row, table, unfolded.judge, unfolded.unlike.get(row.line)))
+
+
+def _settled(draft: _Draft, part: NamePart) -> _Draft:
+    """Return the draft of a child with the name to practise, chosen by ``part``; any other as it is."""
+    return _became(draft.row, settle(draft.entry, part)) if draft.entry else draft
+
+
+def _became(row: Row, found: Entry | LeftOut) -> _Draft:
     if isinstance(found, LeftOut):
         outcome = Outcome.HEADING if found.heading else Outcome.LEFT_OUT
         return _Draft(row, outcome, notes=found.notes)

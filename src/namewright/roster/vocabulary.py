@@ -7,11 +7,11 @@ a note on a line, never a child. Keys are folded: small letters, no accents, sin
 from __future__ import annotations
 
 from enum import StrEnum
-from functools import lru_cache
 
 import unicodedata2
 
 from namewright.settings import Hand, NamePart, Support
+from namewright.store import keeps_names
 
 
 class Role(StrEnum):
@@ -35,7 +35,7 @@ class Role(StrEnum):
 NAME_ROLES = frozenset({Role.FULL, Role.GIVEN, Role.FAMILY})
 
 
-@lru_cache(maxsize=4096)
+@keeps_names(4096)
 def fold(text: str) -> str:
     """Return ``text`` for comparing: small letters, no marks, single spaces, no closing dot or colon."""
     if not text.isascii():

@@ -24,9 +24,8 @@ from namewright.pages.page import Page
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.ordering import Order, Planned, completed, order_class
 from namewright.practice.wishes import NO_WISHES, Wishes
-from namewright.roster.known import forget_words
 from namewright.settings import Support
-from namewright.store import Store
+from namewright.store import Store, forget_names
 from namewright.web.jobs import Jobs, Missed
 
 KEY = "namewright"
@@ -84,7 +83,8 @@ class Desk:
             self._counts.clear()
             self._told.clear()
             self._looked_up.clear()
-            forget_words()
+            self.setter.forget_texts()
+            forget_names()
         self.jobs.forget()
 
     def turn_to(self, path: Path) -> None:

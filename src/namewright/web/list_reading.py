@@ -11,7 +11,7 @@ from flask import g
 
 from namewright.message import Message, Problem, message
 from namewright.roster.children import LineReport, Outcome, RosterError
-from namewright.roster.parsing import read_roster
+from namewright.roster.parsing import LIST, read_roster
 from namewright.settings import NamePart
 from namewright.web.desk import desk
 from namewright.web.list_ways import Sorted, sorted_lines
@@ -138,7 +138,7 @@ def _read(text: str, part: NamePart, notes: tuple[Message, ...], columns: str) -
     if len(text) > MAX_CHARACTERS:
         return Reading(text[:MAX_CHARACTERS], problem=message("web.list.too_long", most=MAX_CHARACTERS))
     try:
-        roster = read_roster(text, message("roster.list"), part, columns)
+        roster = read_roster(text, LIST, part, columns)
     except RosterError as error:
         return Reading(text, error.lines, notes, error.message)
     except Problem as error:

@@ -26,6 +26,7 @@ from namewright.lines.setting import RuledLetters
 from namewright.names.clusters import clusters
 from namewright.output.pdf.objects import ObjectFile, deflated
 from namewright.output.pdf.paths import UNIT, operators
+from namewright.store import keeps_names
 
 X_HEIGHT = 1000  # glyph units
 _SIZE = 2  # x-heights
@@ -90,7 +91,7 @@ def glyph(cluster: str) -> Glyph:
 # --- text in a content stream ----------------------------------------------------------------------------
 
 
-@lru_cache(maxsize=1000)  # captions recur, and a name stands on all rows of its page
+@keeps_names(1000)  # captions recur, and a name stands on all rows of its page
 def spelled_clusters(words: str) -> tuple[str, ...]:
     """Return the letters of a text, and one space between its words."""
     return clusters(_SPACE.join(words.split()))
@@ -102,7 +103,7 @@ def shown(ink: Ink, spelled: Spelled) -> str:
     return _shown(spelled.words, spelled.x_height_mm, tuple([round((x - origin) * scale) for x, _, _ in ink.pieces]))
 
 
-@lru_cache(maxsize=1000)  # captions recur; every child's own name is new
+@keeps_names(1000)  # captions recur; every child's own name is new
 def _shown(words: str, x_height_mm: float, places: tuple[int, ...]) -> str:
     """Return the operators for letters at ``places``, in units of the font's size from the first on."""
     size = round(_SIZE * x_height_mm * UNIT, 2)
@@ -133,7 +134,7 @@ def hidden(words: str, width: float, height: float) -> str:
     return " ".join([f"{share:.2f} Tz", *drawn, "100 Tz"])
 
 
-@lru_cache(maxsize=1000)
+@keeps_names(1000)
 def _hidden(words: str) -> tuple[tuple[str, str], ...]:
     """Return the letters of a text that shows nothing, as strings in one font each."""
     places = [place(cluster, hidden=True) for cluster in spelled_clusters(words)]
