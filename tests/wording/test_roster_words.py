@@ -126,6 +126,9 @@ def all_told(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> tuple[Message, 
         made += [_refused(shut)]
         patch.setattr(reader_process, "_places", reader_process.BoundedSemaphore(0))
         made += [_no_place()]
+    with pytest.raises(RosterError) as no_sheet:
+        sources.decode(_book([["Xeno"]]), FILE, "qqq")
+    made += [no_sheet.value]
     with pytest.raises(Problem) as no_columns:
         titles_for("qqq")
     return tuple(dict.fromkeys((no_columns.value.message, *(note for each in made for note in _told(each)))))

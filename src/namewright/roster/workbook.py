@@ -132,19 +132,33 @@ def _best_sheet(data: bytes, source: Message | str, wanted: str) -> tuple[str, t
     budget = Counter(left=_MAX_READ)
     found: list[_Sheet] = []
     try:
-        for sheet in sorted(book.worksheets, key=lambda sheet: str(sheet.sheet_state) != "visible"):
+        for sheet in _worth_reading(book.worksheets, source, wanted):
             if any(one.rows for one in found) and str(sheet.sheet_state) != "visible":
                 break  # what nobody sees is read only where nothing else is filled
             found.append(_Sheet(str(sheet.title), _sheet_rows(sheet, source, budget)))
         names = [str(sheet.title) for sheet in book.worksheets]
     finally:
         book.close()
-    best = next((one for one in found if wanted and fold(one.title) == fold(wanted)), None) or _best(found, source)
+    best = _best(found, source)
     if best is None:
         raise RosterError("roster.empty_sheets", source=source)
     others = tuple(name for name in names if name != best.title)
     note = message("roster.one_sheet", sheet=best.title, source=source, others=others)
     return "\n".join(best.rows), (note,) if others else ()
+
+
+def _worth_reading(sheets: Sequence[Any], source: Message | str, wanted: str) -> list[Any]:
+    """Return the sheet that was asked for, else all, those that are seen first.
+
+    Raises RosterError where none has the name that was asked for.
+    """
+    if not wanted:
+        return sorted(sheets, key=lambda sheet: str(sheet.sheet_state) != "visible")
+    asked = [sheet for sheet in sheets if fold(str(sheet.title)) == fold(wanted)]
+    if not asked:
+        titles = tuple(str(sheet.title) for sheet in sheets)
+        raise RosterError("roster.no_such_sheet", source=source, wanted=wanted, sheets=titles)
+    return asked[:1]
 
 
 def _best(found: Sequence[_Sheet], source: Message | str) -> _Sheet | None:
