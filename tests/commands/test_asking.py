@@ -9,6 +9,7 @@ import zipfile
 from collections.abc import Callable
 from pathlib import Path
 
+import openpyxl
 import pytest
 
 Program = Callable[..., subprocess.CompletedProcess[bytes]]
@@ -113,3 +114,20 @@ def test_zip_bomb(run: Run, tmp_path: Path) -> None:
     status, _, err = run("sheets", tmp_path / "class.xlsx", "-o", tmp_path / "class.pdf")
     assert status == 2
     assert err.count("\n") == 1
+
+
+def test_a_sheet_can_be_asked_for(run: Run, tmp_path: Path) -> None:
+    """Each of two classes in a workbook is read on its own; a name that no sheet has lists those there are."""
+    book = openpyxl.Workbook()
+    for title, given, family in (("Wrens", "Mirel", "Vost"), ("Owls", "Katla", "Pruner")):
+        sheet = book.create_sheet(title)
+        sheet.append(["Given", "Family"])
+        sheet.append([given, family])
+    book.save(tmp_path / "two.xlsx")
+    status, out, _ = run("roster", tmp_path / "two.xlsx", "--sheet", "owls")
+    assert status == 0
+    assert "Katla" in out
+    assert "Mirel" not in out
+    status, _, err = run("sheets", tmp_path / "two.xlsx", "--sheet", "Ducks", "-o", tmp_path / "class.pdf")
+    assert status == 2
+    assert "Wrens, Owls" in err
