@@ -112,6 +112,32 @@ def test_the_letters_of_a_strip_keep_apart(setter: Typesetter) -> None:
             assert not any(boxes.overlap(box, other) for other in others), (name, ruling)
 
 
+def test_a_strip_is_not_read_as_a_word(setter: Typesetter) -> None:
+    """Its letters stand an x-height and more apart; nearer only where a row is as full as it can be."""
+    apart = 0
+    for name, ruling in CASES:
+        marks = model_marks(setter, [setter.ruled(preset(ruling)).line(name)], 180.0)
+        if not (strip := marks.strip):
+            continue
+        assert strip.width_mm <= 180.0 + 1e-6
+        if strip.between_mm >= strip.maker.ruling.x_height_mm + 3.0 - 1e-6:
+            apart += 1
+        else:
+            assert strip.between_mm >= 3.0
+            assert marks.beside or strip.width_mm == pytest.approx(180.0), (name, ruling)
+    assert apart >= 20
+
+
+@pytest.mark.parametrize("name", ["Theodore", "Mary-Kate"])
+def test_a_strip_on_a_card_keeps_off_the_row_under_it(setter: Typesetter, name: str) -> None:
+    """Its lowest line and the top line of the row to write on are no double line: four millimetres are between."""
+    page = card_page(setter, name, name, CardSettings(PRESETS["us-3/4"]))
+    lowest = max(item.y for row in strips_of((page,)) for item in row.items if isinstance(item, Guide))
+    below = min(item.y for row in page.items if isinstance(row, Row) for item in row.items
+                if isinstance(item, Guide) and item.y > lowest)
+    assert below - lowest >= 4.0
+
+
 def test_the_letters_of_a_row_begin_in_from_its_ends(setter: Typesetter) -> None:
     """The first letter of each row stands 4 mm from the end of the lines or more, and so does the last."""
     for name, ruling in CASES[::4]:

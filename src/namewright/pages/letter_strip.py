@@ -2,7 +2,8 @@
 
 A model is for the shape of the word, so it has the spacing of the rows below it. Where every letter finds room for all
 its marks in that spacing, they stand on the model itself; else none do, and the strip has them all: the letters in the
-order of the name, each on short guide lines of its own, so that the strip is not read as a word. Millimetres, y down.
+order of the name, each on short guide lines of its own and as far from the next as the room allows, up to an x-height
+and a little, so that the strip is not read as a word. Millimetres, y down.
 """
 
 from __future__ import annotations
@@ -22,7 +23,7 @@ from namewright.pages.typesetter import Typesetter
 
 MIN_X_HEIGHT_MM = 6.0
 MAX_X_HEIGHT_MM = 9.525  # that of lines of 19 mm: larger ones show a child no more
-_BETWEEN_MM = 3.0  # two letters of the strip
+_BETWEEN_MM = 3.0  # two letters of the strip, at the least; an x-height more where there is room
 AFTER_MODEL_MM = 8.0
 _SIDES = (0.42, 0.7)  # white beside a letter for its marks, in x-heights; the second for what finds none in the first
 _ROW_CLEAR_MM = 2.0
@@ -40,17 +41,18 @@ class _Cell:
 
 @dataclass(frozen=True, slots=True)
 class Strip:
-    """Rows of letters on one ruling. Each row takes ``rise_mm`` over its baseline and ``drop_mm`` below it."""
+    """Rows of letters on one ruling, ``between_mm`` apart. Each takes ``rise_mm`` over its baseline, ``drop_mm`` below."""
 
     maker: CueMaker
     rows: tuple[tuple[_Cell, ...], ...]
+    between_mm: float
     rise_mm: float
     drop_mm: float
 
     @property
     def width_mm(self) -> float:
         """Return the width of the widest row."""
-        return max(_width(row) for row in self.rows)
+        return max(_width(row, self.between_mm) for row in self.rows)
 
     @property
     def height_mm(self) -> float:
@@ -100,10 +102,11 @@ def model_marks(setter: Typesetter, lines: Sequence[SetLine], room_mm: float) ->
         return ModelMarks(maker, tuple(filter(None, on_lines)))
     letters = tuple(dict.fromkeys(cluster for line in lines for cluster in clusters(line.text) if cluster.strip()))
     beside = room_mm - lines[0].width_mm - 2 * END_MM - AFTER_MODEL_MM if len(lines) == 1 else 0.0
-    for x_height in _x_heights(ruling):
-        strip = _strip(setter, letters, _scaled(ruling, x_height), beside, 1)
-        if strip:
-            return ModelMarks(maker, None, strip, beside=True)
+    for apart in (1.0, 0.0):
+        for x_height in _x_heights(ruling):
+            strip = _strip(setter, letters, _scaled(ruling, x_height), beside, 1, apart * x_height)
+            if strip:
+                return ModelMarks(maker, None, strip, beside=True)
     for rows in (1, 2, 3):
         if strip := _strip(setter, letters, _scaled(ruling, MIN_X_HEIGHT_MM), room_mm, rows):
             return ModelMarks(maker, None, strip)
@@ -124,22 +127,33 @@ def _scaled(ruling: Ruling, x_height_mm: float) -> Ruling:
     return replace(ruling.scaled_to(ruling.line_height_mm * factor), inked=inked)
 
 
-def _strip(setter: Typesetter, letters: Sequence[str], ruling: Ruling, room_mm: float, rows: int) -> Strip | None:
-    """Return a strip of letters in so many rows, at the most, none wider than the room; None where they are."""
+def _strip(setter: Typesetter, letters: Sequence[str], ruling: Ruling, room_mm: float, rows: int,
+           apart_mm: float = 0.0) -> Strip | None:
+    """Return a strip of letters in so many rows, at the most, none wider than the room; None where they are.
+
+    Letters stand at least ``apart_mm`` farther apart than they must, and up to an x-height where the room allows it.
+    """
     if room_mm < len(letters) / rows * ruling.x_height_mm:  # no letter with its marks is narrower
         return None
     maker = setter.thorough_cues(ruling)
-    dealt: list[list[_Cell]] = [[]]
-    for cell in (_cell(setter, maker, letter) for letter in letters):
-        if dealt[-1] and _width([*dealt[-1], cell]) > room_mm:
-            dealt.append([])
-        dealt[-1].append(cell)
-    if len(dealt) > rows or max(map(_width, dealt)) > room_mm:
+    dealt = _dealt([_cell(setter, maker, letter) for letter in letters], room_mm, _BETWEEN_MM + apart_mm)
+    if len(dealt) > rows or max(_width(row, _BETWEEN_MM + apart_mm) for row in dealt) > room_mm:
         return None
     lines = [cell.line for row in dealt for cell in row]
+    between = min([_BETWEEN_MM + ruling.x_height_mm, *(_between(row, room_mm) for row in dealt if len(row) > 1)])
     rise = max([ruling.line_height_mm, *(line.rise_mm for line in lines)]) + maker.headroom_mm
     drop = max([pen_width_mm(ruling), blocks.printed_depth(ruling), *(line.drop_mm for line in lines)]) + _ROW_CLEAR_MM
-    return Strip(maker, tuple(map(tuple, dealt)), rise, drop)
+    return Strip(maker, tuple(map(tuple, dealt)), between, rise, drop)
+
+
+def _dealt(cells: Sequence[_Cell], room_mm: float, between_mm: float) -> list[list[_Cell]]:
+    """Deal letters into rows in their order, as many into each as the room holds."""
+    dealt: list[list[_Cell]] = [[]]
+    for cell in cells:
+        if dealt[-1] and _width([*dealt[-1], cell], between_mm) > room_mm:
+            dealt.append([])
+        dealt[-1].append(cell)
+    return dealt
 
 
 def _cell(setter: Typesetter, maker: CueMaker, letter: str) -> _Cell:
@@ -152,8 +166,13 @@ def _cell(setter: Typesetter, maker: CueMaker, letter: str) -> _Cell:
     return _Cell(line.bounds[2] - line.bounds[0] + 2 * side, side, line, cues)
 
 
-def _width(row: Sequence[_Cell]) -> float:
-    return sum(cell.width_mm for cell in row) + _BETWEEN_MM * (len(row) - 1)
+def _width(row: Sequence[_Cell], between_mm: float) -> float:
+    return sum(cell.width_mm for cell in row) + between_mm * (len(row) - 1)
+
+
+def _between(row: Sequence[_Cell], room_mm: float) -> float:
+    """Return how far apart two or more letters stand that fill the room."""
+    return (room_mm - _width(row, 0.0)) / (len(row) - 1)
 
 
 def strip_rows(setter: Typesetter, strip: Strip, name: str, x: float, baseline: float) -> Iterator[Letters]:
@@ -166,7 +185,7 @@ def strip_rows(setter: Typesetter, strip: Strip, name: str, x: float, baseline: 
             items += blocks.guides(ruling, at, at + cell.width_mm, baseline)
             items += line_with_cues(strip.maker, setter.inker(ruling), cell.line, [cell.cues], at + cell.shift_mm,
                                     baseline)
-            at += cell.width_mm + _BETWEEN_MM
+            at += cell.width_mm + strip.between_mm
         yield Letters(name, tuple(items))
         baseline += strip.rise_mm + strip.drop_mm
 

@@ -30,6 +30,7 @@ from namewright.wording import wording
 CARD_EDGE_MM = 8.0  # more than the 6.35 mm that printers may leave white
 _SHEET_EDGE_MM = 5.0  # cut lines may come nearer to the edge of the sheet than letters may
 _BAR_ROOM_MM = 5.0  # over the cards of a sheet
+_UNDER_STRIP_MM = 4.0  # white that is wished for under a strip of letters: nearer, its last line and a top line are a pair
 _CUT_STYLE = Style(0.15, RULE, (3.0, 2.0))
 
 
@@ -92,7 +93,7 @@ class _Layout:
     """What stands on a card and how high: the model's rows from ``top_mm`` down, then rows to write on.
 
     ``over_mm`` is the height that stroke marks need over each row of the model; ``tail_mm`` parts the model from
-    the rows to write on where its tails would come too near to them.
+    the rows to write on where its tails or a strip would come too near to them.
     """
 
     fit: Fit
@@ -172,7 +173,7 @@ def _laid_out(setter: Typesetter, name: str, settings: CardSettings, *, dense: b
     rows = len(fit.lines) * space.height_mm
     writes = rows <= free
     free -= rows * writes
-    tail = min(_tail_room(fit, space), free) if writes else 0.0
+    tail = min(max(_tail_room(fit, space), _UNDER_STRIP_MM if marks and marks.under else 0.0), free) if writes else 0.0
     free -= tail
     return _Layout(fit, space, marks, writes, tail, edge + max(0.0, free) / 2)
 
@@ -186,8 +187,6 @@ def _reach(settings: CardSettings) -> float:
     """Return how far ink reaches from its centreline, for pen and dots; a lone dot is half as wide again."""
     pens = pens_for(settings.ruling)
     return LONE_DOT / 2 * max(pens.model_mm, pens.dot_mm)
-
-
 
 
 def _has_cues(setter: Typesetter, settings: CardSettings) -> bool:
