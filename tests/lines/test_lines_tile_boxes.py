@@ -8,6 +8,7 @@ from hypothesis import strategies as st
 
 from namewright.lines.tile_boxes import LARGE_TILE_MM, TILE_MM, boxes, tile_letters, tile_rows
 from namewright.names.clusters import clusters
+from namewright.names.syllables import breaks
 
 WORDS = st.text("abdegilmnorstuyéñ", min_size=1, max_size=12)
 ROOMS = st.floats(160, 270)  # the rows of our sheets
@@ -34,9 +35,9 @@ def test_every_letter_has_its_box_in_order(name: str, room: float) -> None:
 
 @given(WORDS, ROOMS)
 def test_a_name_has_few_rows(name: str, room: float) -> None:
-    """A name without spaces takes as many rows as its boxes need, laid edge to edge, or a third to keep beats whole."""
+    """A name without spaces takes as many rows as its boxes need, laid edge to edge, or one more to keep beats whole."""
     needed = -(-len(clusters(name)) // int(room // (TILE_MM + 1)))
-    assert len(tile_rows(name, room).rows) in {needed, 3 if needed == 2 else needed}
+    assert len(tile_rows(name, room).rows) in ({needed, needed + 1} if needed > 1 else {1})
 
 
 @given(NAMES, ROOMS)
@@ -56,9 +57,26 @@ def test_no_row_is_empty_and_none_begins_or_ends_with_a_space(name: str, room: f
     ("Ana María", ["Ana", "María"]),             # between the names
     ("Jo Beth", ["Jo Beth"]),                    # two names in one row, half a box apart
     ("Maximiliano-Alessandro", ["Maximi", "liano-", "Ales", "sandro"]),
+    ("Bartholomew-Alexander", ["Bartho", "lomew-", "Alex", "ander"]),  # a fourth row, not Barthol-omew
+    ("Guadalupe-Esperanza", ["Guada", "lupe-", "Espe", "ranza"]),  # the second word begins a row
+    ("Maria Fernanda Guadalupe", ["Maria", "Fer", "nanda", "Guada", "lupe"]),  # not “da Gua”
+    ("Hwaung-Strength", ["Hwaung-", "Stre", "ngth"]),  # only the beat that is wider than a row is broken
 ])
 def test_a_long_name_is_parted_where_it_is_said_in_parts(name: str, rows: list[str]) -> None:
     assert ["".join(row) for row in tile_rows(name, 184.5).rows] == rows
+
+
+@pytest.mark.parametrize("room", [173.0, 180.0, 190.0, 250.0])
+@pytest.mark.parametrize("name", ["Wilhelmina-Josephine", "Christopherson", "Oluwaseun-Ayodele", "Konstantinopoulos",
+                                  "Anastasia-Valentina", "Marie-Antoinette-Sophie", "Krzysztof-Stanisław"])
+def test_no_beat_is_broken_that_fits_into_a_row(name: str, room: float) -> None:
+    """On papers of all widths rows end behind a word or a beat, and none goes from a word into a part of another."""
+    rows, words = tile_rows(name, room).rows, name.split("-")
+    cuts = {len("".join(map("".join, rows[:count]))) for count in range(1, len(rows))}
+    ends = {len("-".join(words[:count])) + 1 for count in range(1, len(words))}
+    beats = {start + at for start, word in zip((0, *sorted(ends)), words, strict=True) for at in breaks(clusters(word))}
+    assert cuts <= ends | beats
+    assert ends <= cuts
 
 
 def test_the_parts_of_a_word_are_even_beside_a_longer_word() -> None:

@@ -20,7 +20,6 @@ BOX_SLACK_MM = 1.0  # a box is so much wider than its tile, so that a tile cut b
 ROW_GAP_MM = 2.0
 _WORD_GAP = 0.5  # of a box
 _WORD_ENDS = " -‐‑"
-_SPOKEN_ROWS = (2, 3)  # a third row is better than a break inside a beat
 _MAX_CUTS = 12  # places to break a name that are tried together; a name with more is cut evenly
 
 Letters = tuple[str, ...]
@@ -64,9 +63,9 @@ def tile_letters(name: str) -> Letters:
 def tile_rows(name: str, room_mm: float, *, tile_mm: float = TILE_MM, spoken: Spoken = UNSAID) -> TileRows:
     """Lay a name's boxes out in a width, in rows of boxes of ``tile_mm`` and a little more.
 
-    Two or three rows broken behind words, hyphens or beats are taken before any other, then as few rows as take it. Of
-    the ways to break it into so many rows, one with a word to a row is taken first, then the most even.
-    Raises ValueError where not even one box fits.
+    Rows are as few as take it, or one more so that no row goes from one word into a part of the next, or else so that no
+    beat is broken; only a beat that is wider than a row has to be. Of the ways to break it into so many rows, one with
+    a word to a row is taken first, then the most even. Raises ValueError where not even one box fits.
     """
     letters, box = tile_letters(name), tile_mm + BOX_SLACK_MM
     if box > room_mm:
@@ -74,11 +73,14 @@ def tile_rows(name: str, room_mm: float, *, tile_mm: float = TILE_MM, spoken: Sp
     if rows := _broken(letters, (), 1, room_mm, box):
         return TileRows(rows, box)
     between = _spoken_breaks(letters, spoken)  # not before: most names have one row, and beats are read from tables
-    anywhere = tuple(range(1, len(letters)))
-    ways = [(count, between) for count in _SPOKEN_ROWS]
-    ways += [(count, places) for count in range(2, len(letters) + 1) for places in (between, anywhere)]
-    for count, places in ways:
-        if rows := _broken(letters, places, count, room_mm, box):
+    across = int(room_mm // box)
+    least = max(2, -(-sum(letter != " " for letter in letters) // across))
+    in_beats, anywhere = _in_wide_beats(letters, between, across), tuple(range(1, len(letters)))
+    ways = [(count, places, whole) for places, whole in ((between, True), (between, False), (in_beats, True))
+            for count in (least, least + 1)]
+    ways += [(count, places, False) for count in range(least, len(letters) + 1) for places in (in_beats, anywhere)]
+    for count, places, whole in ways:
+        if rows := _broken(letters, places, count, room_mm, box, whole_words=whole):
             return TileRows(rows, box)
     return TileRows(tuple((letter,) for letter in letters if letter != " "), box)
 
@@ -96,17 +98,35 @@ def _spoken_breaks(letters: Letters, spoken: Spoken) -> tuple[int, ...]:
     return tuple(sorted(places - {0, len(letters)}))
 
 
-def _broken(letters: Letters, places: Sequence[int], count: int, room_mm: float, box_mm: float) -> tuple[Letters, ...]:
-    """Return the most even way to break letters at ``count - 1`` of these places into rows that fit, () for none."""
+def _in_wide_beats(letters: Letters, between: tuple[int, ...], across: int) -> tuple[int, ...]:
+    """Return where a name may be broken whose beats are not all as short as a row: inside the others, too."""
+    beats = pairwise((0, *between, len(letters)))
+    return tuple(sorted({*between, *(at for start, end in beats if end - start > across
+                                     for at in range(start + 1, end))}))
+
+
+def _broken(letters: Letters, places: Sequence[int], count: int, room_mm: float, box_mm: float, *,
+            whole_words: bool = False) -> tuple[Letters, ...]:
+    """Return the most even way to break letters at ``count - 1`` of these places into rows that fit, () for none.
+
+    With ``whole_words`` a row that goes on from one word into the next holds nothing but whole words.
+    """
     if len(places) > _MAX_CUTS:
         places = _nearest(places, len(letters), count)
-    ways = (_rows_at(letters, (0, *cuts, len(letters))) for cuts in combinations(places, count - 1))
-    fitting = [rows for rows in ways if all(rows) and max(_width(row, box_mm) for row in rows) <= room_mm]
+    ways = ((0, *cuts, len(letters)) for cuts in combinations(places, count - 1))
+    rows_of = (_rows_at(letters, cuts) for cuts in ways if not (whole_words and _mixes_words(letters, cuts)))
+    fitting = [rows for rows in rows_of if all(rows) and max(_width(row, box_mm) for row in rows) <= room_mm]
     return min(fitting, default=(), key=_unevenness)
 
 
 def _unevenness(rows: tuple[Letters, ...]) -> tuple[int, ...]:
     return (sum(map(_inner_ends, rows)), max(map(len, rows)), sum(len(row) ** 2 for row in rows), *map(len, rows))
+
+
+def _mixes_words(letters: Letters, cuts: Sequence[int]) -> bool:
+    """Say whether a row goes from one word into another and has only a part of either."""
+    ends = {0, len(letters), *(at + 1 for at, letter in enumerate(letters) if letter in _WORD_ENDS)}
+    return any(not ends >= {a, b} and any(a < end < b for end in ends) for a, b in pairwise(cuts))
 
 
 def _inner_ends(row: Letters) -> int:
