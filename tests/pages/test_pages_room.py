@@ -9,7 +9,7 @@ import pytest
 from namewright.lines.fit import DoesNotFit
 from namewright.lines.forms import TEXT_PEN, Form
 from namewright.lines.ink import Ink
-from namewright.lines.ruling import PRESETS, GuideLine, preset
+from namewright.lines.ruling import PRESETS, GuideLine, Ruling, preset
 from namewright.lines.tuned import tuned
 from namewright.pages.blocks import TEXT_MM
 from namewright.pages.ladder import Part
@@ -116,6 +116,42 @@ def test_no_tail_hangs_over_a_caption(setter: Typesetter, ruling: str) -> None:
                     assert not under or min(under) - foot >= 2.0, (name, support)
                     seen += bool(under)
     assert seen > 10
+
+
+@pytest.mark.parametrize("ruling", ["us-1-1/8", "us-3/4", "de-4", "uk-5", "fr-2.5", "es-3"])
+def test_a_caption_belongs_to_the_row_under_it(setter: Typesetter, ruling: str) -> None:
+    """It is nearer to what stands under it than to the lines and boxes over it by half as much again.
+
+    Regression: on full pages, and over letters with marks, captions hung midway between two rows.
+    """
+    seen = 0
+    for name, support in product(("Åse", "Ömer", "Peggy", "Guadalupe", "Christopherson", "Ẹ̀bùn"), Support):
+        for page in practice_pages(setter, name, name, SheetSettings(preset(ruling), support=support)):
+            drawn = [part for part in page.items if isinstance(part, Row | Letters | Tile)]
+            for caption in captions_of(page):
+                base, top = caption.pieces[0].y, caption.bounds()[1]
+                over = [foot for part in drawn if (foot := lines_foot(part)) < top]
+                under = [head for part in drawn if (head := head_of(part, preset(ruling), setter, name)) > base]
+                if over and under:
+                    assert top - max(over) >= 1.45 * (min(under) - base), (name, support, caption.spelled)
+                    seen += 1
+    assert seen > 60
+
+
+def lines_foot(part: Row | Letters | Tile) -> float:
+    """Return how low the lines of a row or of a box stand."""
+    items = (part,) if isinstance(part, Tile) else part.items
+    return max([item.bounds()[3] for item in items if isinstance(item, Guide | Tile)], default=0.0)
+
+
+def head_of(part: Row | Letters | Tile, ruling: Ruling, setter: Typesetter, name: str) -> float:
+    """Return how high a row or a box reaches, its letters counted: those, too, that are only to be written."""
+    items = (part,) if isinstance(part, Tile) else part.items
+    top = min([item.bounds()[1] for item in items], default=0.0)
+    if isinstance(part, Row) and part.form == Form.BLANK:
+        rise = max(ruling.line_height_mm, setter.ruled(ruling).line(name).rise_mm)
+        return min(top, lines_of(part)[GuideLine.BASE] - rise)
+    return top
 
 
 @pytest.mark.parametrize(("name", "ruling"), list(product(

@@ -46,7 +46,9 @@ HEADER_MM = 10.5
 _FOOTER_MM = 5.0
 _SIGN_OVER_MM = 0.8  # by so much a pictogram begins over its caption
 _SIGN_RAISED_MM = 3.0  # the same where boxes take the gutter
-_CAPTION_BASE_MM = 3.9  # so low a caption keeps clear of a tail above it and of a start mark below it
+_CAPTION_BASE_MM = 3.9  # so low a caption keeps clear of stroke marks below it
+_CAPTION_LOWER_MM = 0.6  # it stands lower where it may: nearer to its own row than to the row before
+_OVER_DOT_MM = 0.4  # white between a caption's tail and a start dot
 _AFTER_TILES_MM = 3.0
 _BESIDE_GAP_MM = 8.0
 _BEST_SIGN_MM = 7.0
@@ -232,16 +234,42 @@ class SheetMaker:
         """Yield what a task begins with: its pictogram in the gutter, and its caption in words."""
         task = Task.FINGER if part is Part.MODEL else _TASK_OF.get(part, Task.PENCIL)
         raised = part is Part.TILES and self._tiles_x() < self.x0
-        yield pictogram(task, self.sheet.left_mm, y - (_SIGN_RAISED_MM if raised else _SIGN_OVER_MM))
-        yield blocks.text_at(self.setter, self._caption(part), self.x0, y + _CAPTION_BASE_MM)
+        low = self._lowered(part)
+        yield pictogram(task, self.sheet.left_mm, y - _SIGN_RAISED_MM if raised else y + low - _SIGN_OVER_MM)
+        yield blocks.text_at(self.setter, self._caption(part), self.x0, y + low + _CAPTION_BASE_MM)
 
     def _best(self, y: float) -> Iterable[Ink]:
         """Yield, right of the caption about copying, that the child may choose its best; nothing without room."""
         said = self.words.say("page.best")
         x = self.x1 - _BEST_SIGN_MM - 1.5 - self.setter.text_width(said, blocks.TEXT_MM)
         if x >= self._caption_end(Part.COPY) + _CLEAR_MM:
+            y += self._lowered(Part.COPY)
             yield blocks.text_at(self.setter, said, x, y + _CAPTION_BASE_MM)
             yield pictogram(Task.BEST, self.x1 - _BEST_SIGN_MM, y - 1.2, _BEST_SIGN_MM)
+
+    def _lowered(self, part: Part) -> float:
+        """Return by how much a caption stands lower, to be nearer to its own row than to the row before.
+
+        Not over stroke marks, nor where one of its tails would meet the start dot; by the white that rows have over
+        letters with marks, too.
+        """
+        if self.heights.over.get(part):
+            return 0.0
+        if part is Part.TILES:
+            return _CAPTION_LOWER_MM
+        if self.space.rise_mm > self.ruling.line_height_mm:
+            return _CAPTION_LOWER_MM + blocks.ROW_CLEAR_MM
+        return 0.0 if self._meets_dot(part) else _CAPTION_LOWER_MM
+
+    def _meets_dot(self, part: Part) -> bool:
+        """Say whether a tail of a lowered caption would come too near to the start dot of the row under it."""
+        line, split = self.fit.lines[0], self._split(self.fit.lines[0]) if part is Part.COPY and self.beside else None
+        left, top, right, _ = blocks.name_start(self.setter, line, self._dot_x(split), 0.0).bounds()
+        caption = blocks.text_at(self.setter, self._caption(part), self.x0,
+                                 _CAPTION_BASE_MM + _CAPTION_LOWER_MM - CAPTION_MM - self.space.rise_mm)
+        reach = caption.style.width_mm / 2 + _OVER_DOT_MM
+        return any(y + box[3] + reach > top and x + box[0] - reach < right and x + box[2] + reach > left
+                   for x, y, fragment in caption.pieces for box in (fragment.bounds,))
 
     def _caption_end(self, part: Part) -> float:
         return self.x0 + self.setter.text_width(self._caption(part), blocks.TEXT_MM)
@@ -354,8 +382,16 @@ class SheetMaker:
 
     def _copy_beside(self, line: SetLine, baseline: float) -> Iterable[Item]:
         """Yield a model and, at its right, the room to write: for a right hand, which covers what is right of it."""
-        split = self.x0 + END_MM + line.width_mm + _BESIDE_GAP_MM / 2
+        split = self._split(line)
         yield blocks.ruled_row(line.text, Form.SOLID, self.ruling, self.x0, split, baseline,
                                self._solid(line, self.x_letters, baseline))
         yield blocks.ruled_row(line.text, Form.BLANK, self.ruling, split, self.x1, baseline)
-        yield from self._start(line, baseline, split + END_MM + self.pen / 2)
+        yield from self._start(line, baseline, self._dot_x(split))
+
+    def _split(self, line: SetLine) -> float:
+        """Return where the room to write begins beside a model."""
+        return self.x0 + END_MM + line.width_mm + _BESIDE_GAP_MM / 2
+
+    def _dot_x(self, split: float | None) -> float:
+        """Return where letters begin that are written: with the model, or beside it right of ``split``."""
+        return self.x_letters if split is None else split + END_MM + self.pen / 2
