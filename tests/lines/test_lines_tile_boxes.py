@@ -35,7 +35,7 @@ def test_every_letter_has_its_box_in_order(name: str, room: float) -> None:
 
 @given(WORDS, ROOMS)
 def test_a_name_has_few_rows(name: str, room: float) -> None:
-    """A name without spaces takes as many rows as its boxes need, laid edge to edge, or one more to keep beats whole."""
+    """A name without spaces takes as many rows as its boxes need edge to edge, or one more to keep beats whole."""
     needed = -(-len(clusters(name)) // int(room // (TILE_MM + 1)))
     assert len(tile_rows(name, room).rows) in ({needed, needed + 1} if needed > 1 else {1})
 

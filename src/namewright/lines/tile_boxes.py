@@ -63,9 +63,9 @@ def tile_letters(name: str) -> Letters:
 def tile_rows(name: str, room_mm: float, *, tile_mm: float = TILE_MM, spoken: Spoken = UNSAID) -> TileRows:
     """Lay a name's boxes out in a width, in rows of boxes of ``tile_mm`` and a little more.
 
-    Rows are as few as take it, or one more so that no row goes from one word into a part of the next, or else so that no
-    beat is broken; only a beat that is wider than a row has to be. Of the ways to break it into so many rows, one with
-    a word to a row is taken first, then the most even. Raises ValueError where not even one box fits.
+    Rows are as few as take it, or one more so that no row goes from one word into a part of the next, or else so that
+    no beat is broken; only a beat that is wider than a row has to be. Of the ways to break it into so many rows, one
+    with a word to a row is taken first, then the most even. Raises ValueError where not even one box fits.
     """
     letters, box = tile_letters(name), tile_mm + BOX_SLACK_MM
     if box > room_mm:

@@ -41,7 +41,10 @@ class _Cell:
 
 @dataclass(frozen=True, slots=True)
 class Strip:
-    """Rows of letters on one ruling, ``between_mm`` apart. Each takes ``rise_mm`` over its baseline, ``drop_mm`` below."""
+    """Rows of letters on one ruling, ``between_mm`` apart.
+
+    Each row takes ``rise_mm`` over its baseline and ``drop_mm`` below it.
+    """
 
     maker: CueMaker
     rows: tuple[tuple[_Cell, ...], ...]

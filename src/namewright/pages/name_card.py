@@ -30,7 +30,7 @@ from namewright.wording import wording
 CARD_EDGE_MM = 8.0  # more than the 6.35 mm that printers may leave white
 _SHEET_EDGE_MM = 5.0  # cut lines may come nearer to the edge of the sheet than letters may
 _BAR_ROOM_MM = 5.0  # over the cards of a sheet
-_UNDER_STRIP_MM = 4.0  # white that is wished for under a strip of letters: nearer, its last line and a top line are a pair
+_UNDER_STRIP_MM = 4.0  # wished for under a strip of letters: nearer, its lowest line and a top line read as a pair
 _CUT_STYLE = Style(0.15, RULE, (3.0, 2.0))
 
 
