@@ -19,6 +19,7 @@ from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.known import is_given, lean
 from namewright.roster.pasted import Line
 from namewright.roster.vocabulary import HANDS, SUFFIXES, fold
+from namewright.store import keeps_names
 
 _MOSTLY = 0.6
 _CLEARLY = 0.3  # by how much more of one side than of the other are given names
@@ -43,7 +44,7 @@ def without_shared(lines: Sequence[Line]) -> list[Line]:
 
 def from_a_program(lines: Sequence[Line]) -> list[Line]:
     """Return the lines without the quotation marks and brackets that a program writes about each name."""
-    lines = [replace(line, text=part) for line in lines for part in _array(line.text)]
+    lines = [line if part == line.text else replace(line, text=part) for line in lines for part in _array(line.text)]
     quoted = [_OF_A_PROGRAM.fullmatch(line.text) if len(line.text) < _LONGEST else None for line in lines]
     if sum(map(bool, quoted)) < max(_FEW, _MOSTLY * _filled(lines)):
         return lines
@@ -130,6 +131,7 @@ def _without_tails(lines: Sequence[Line]) -> list[Line]:
             for line, tail in zip(lines, found, strict=True)]
 
 
+@keeps_names(1024)
 def _tail(text: str) -> tuple[str, str, str] | None:
     """Return what stands before the last words of a line, the sign that parts them, and those words folded."""
     opening = max(text.rfind("("), text.rfind("["))

@@ -19,6 +19,7 @@ from namewright.roster.known import is_given
 from namewright.roster.numbers import take_numbers
 from namewright.roster.vocabulary import GOES_BY_OPENINGS, HANDS, OTHER_PEOPLE, REMARKS, SUPPORTS, TITLES, fold
 from namewright.settings import Hand, Support
+from namewright.store import keeps_names
 from namewright.units import MAX_LINE_MM, MIN_LINE_MM, parse_length_mm
 
 _NUMBERING = re.compile(
@@ -58,6 +59,7 @@ class Reading:
     notes: tuple[Message, ...] = ()
 
 
+@keeps_names(4096)
 def strip_numbering(text: str) -> str:
     """Take off a number, a bullet or a tick box in front of a name, if a name follows."""
     match = _NUMBERING.match(text)
@@ -66,6 +68,7 @@ def strip_numbering(text: str) -> str:
     return text[match.end() :].strip()
 
 
+@keeps_names(2048)
 def take_beside(text: str) -> tuple[str, Reading]:
     """Take out what stands beside a name; return the bare text, and what was found, with its notes."""
     if text.replace(" ", "").isalpha() and text.istitle():
@@ -149,6 +152,7 @@ def _is_remark(before: str, after: str) -> bool:
     return small or any(is_word_about(word) for word in folded) or fold(after) in HANDS
 
 
+@keeps_names(4096)
 def is_word_about(word: str) -> bool:
     """Say whether a word beside a name is about the child or somebody else: a remark, health and care, a title."""
     folded = fold(word).strip(".,;!?()")
@@ -217,6 +221,7 @@ def _cell_start(words: list[str], at: int) -> int:
     return start if start > 1 else at
 
 
+@keeps_names(1024)
 def is_all_about(line: str) -> bool:
     """Say whether a line has nothing but words about a child: those of health and care, and small words beside them."""
     words = strip_numbering(line).split()

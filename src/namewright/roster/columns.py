@@ -15,6 +15,7 @@ from namewright.roster.contents import judge, names_in
 from namewright.roster.headers import header_roles
 from namewright.roster.known import lean
 from namewright.roster.vocabulary import NAME_ROLES, Role
+from namewright.store import keeps_names
 
 WIDE_SPACE = "  "
 """Stands for columns made of two spaces or more."""
@@ -80,6 +81,7 @@ def stray_cells(line: str) -> list[str]:
     return cells[1:] if len(cells) > 1 and _NUMBER_CELL.match(cells[0]) else cells
 
 
+@keeps_names(1024)
 def _plain(line: str) -> str:
     """Write the cells of a stray row as one name: two words of a name, or what stands behind a name as a remark."""
     cells = stray_cells(line) if "\t" in line else []

@@ -39,6 +39,7 @@ from namewright.roster.vocabulary import (
     SUFFIXES,
     fold,
 )
+from namewright.store import keeps_names
 
 NAME_LABEL = re.compile(
     r"^\s*(?:(?:student|child|pupil)(?:[’']s)? ?)?(?:name|student|child|pupil|nombre|alumn[oa]|nome|nom|pr[ée]nom|"
@@ -52,6 +53,7 @@ _MARKS = frozenset("áéíóúñãõç")
 _INITIALS = re.compile(r"\.|(?:[^\W\d_]\.)+")
 
 
+@keeps_names(1024)
 def read_name(text: str, habits: Habits = UNSAID) -> Reading:
     """Read one whole name in free text, by the rules of this module; ``habits`` are those of the whole list."""
     typed = NAME_LABEL.sub("", strip_numbering(text)).replace(";", ",")

@@ -27,6 +27,7 @@ from namewright.roster.vocabulary import (
     Role,
     fold,
 )
+from namewright.store import keeps_names
 
 _AFTER_PRINTED = frozenset((
     "on", "as", "by", "from", "at", "el", "de", "por", "le", "du", "par", "am", "von", "aus", "vom", "mit", "il", "da",
@@ -43,6 +44,7 @@ _COUNTED = re.compile(r"\d{1,4}(?:st|nd|rd|th|er|[ºª°])?")
 _CLASS_ENDINGS = ("gruppe", "gruppen", "klasse")  # of German words in one: Bärengruppe
 
 
+@keeps_names(2048)
 def heading_reason(text: str) -> Message | None:
     """Say why a line is about the class and not a child, None where it is not.
 
@@ -79,6 +81,7 @@ def heading_reason(text: str) -> Message | None:
     return message("roster.heading_remark") if first in PRINTED and not is_given(first) and _ends(rest) else None
 
 
+@keeps_names(1024)
 def perhaps_heading(text: str) -> Message | None:
     """Say that a line may be about the class, where words speak for it and no name that is known against it.
 

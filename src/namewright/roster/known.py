@@ -24,16 +24,19 @@ def _lists() -> dict[str, frozenset[str]]:
     return {part: frozenset(words.split(" ")) for part, _, words in parts}
 
 
+@keeps_names(4096)
 def is_given(word: str) -> bool:
     """Say whether a word is known as a given name, be it a family name too."""
     return lean(word) > 0 or any(_on("either", each) for each in _forms(word))
 
 
+@keeps_names(4096)
 def is_family(word: str) -> bool:
     """Say whether a word is known as a family name, be it a given name too."""
     return lean(word) < 0 or any(_on("either", each) for each in _forms(word))
 
 
+@keeps_names(4096)
 def lean(word: str) -> int:
     """Return 1 for a word that is most often a given name, -1 for a family name, 0 for either or an unknown word."""
     for form in _forms(word):

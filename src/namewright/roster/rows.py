@@ -36,6 +36,7 @@ from namewright.roster.unfolding import Judge
 from namewright.roster.unlike import Unlike
 from namewright.roster.vocabulary import NAME_ROLES, TOTALS, Role, fold
 from namewright.settings import NamePart
+from namewright.store import keeps_names
 
 MAX_LETTERS = 60
 ONE_EACH = message("roster.one_each")
@@ -93,15 +94,17 @@ def read_row(row: Row, table: Table, judge: Judge = _ANY, unlike: Unlike | None 
     if unlike:
         return LeftOut(unlike.notes)
     if alone:
-        return _entry(read_name(filled[0], judge.habits), Choice(), [])
+        return _alone(filled[0], judge.habits)
     return _read_columns(row.cells, table, judge.habits)
 
 
+@keeps_names(1024)
 def settle(entry: Entry, part: NamePart) -> Entry | LeftOut:
     """Mend the case of an entry and choose the name to practise; ``part`` is the class default."""
     notes = list(entry.notes)
     reading, literal = _mended(entry, notes)
-    reading = replace(reading, given=reading.given or reading.goes_by)
+    if not reading.given:
+        reading = replace(reading, given=reading.goes_by)
     practice = literal or _chosen(reading, entry.choice.part or part, notes)
     if not any(map(is_letter, practice)):
         if SEVERAL in notes:
@@ -111,7 +114,7 @@ def settle(entry: Entry, part: NamePart) -> Entry | LeftOut:
     if size > MAX_LETTERS:
         return LeftOut((message("roster.long_name", count=size, most=MAX_LETTERS),))
     notes.extend(odd_marks(practice))
-    return replace(entry, reading=reading, practice=practice, notes=tuple(notes))
+    return Entry(reading, entry.choice, practice, tuple(notes))
 
 
 def odd_marks(name: str) -> tuple[Message, ...]:
@@ -130,9 +133,17 @@ def _too_long(cells: Sequence[str], table: Table) -> int:
     return 0
 
 
+@keeps_names(1024)
+def _alone(text: str, habits: Habits) -> Entry:
+    """Read a name with nothing but what stands beside it in its line."""
+    return _entry(read_name(text, habits), Choice(), ())
+
+
 def _entry(reading: Reading, choice: Choice, notes: Sequence[Message]) -> Entry:
-    told = replace(choice, hand=choice.hand or reading.hand, support=choice.support or reading.support,
-                   line_height_mm=choice.line_height_mm or reading.line_height_mm)
+    told = choice
+    if reading.hand or reading.support or reading.line_height_mm:
+        told = replace(choice, hand=choice.hand or reading.hand, support=choice.support or reading.support,
+                       line_height_mm=choice.line_height_mm or reading.line_height_mm)
     goes_by = choice.literal and reading.goes_by and reading.goes_by != choice.literal
     extra = [message("roster.passed_over", name=reading.goes_by, other=choice.literal)] if goes_by else []
     return Entry(reading, told, notes=(*reading.notes, *notes, *extra))
@@ -273,10 +284,11 @@ def _mended(entry: Entry, notes: list[Message]) -> tuple[Reading, str]:
         mend_case(name, family=at == 1, language=entry.choice.names_in) if name else ""
         for at, name in enumerate(before)
     )
+    if after == before:
+        return entry.reading, entry.choice.literal
     changed = [(old, new) for old, new in zip(before, after, strict=True) if old != new]
-    if changed:
-        old, new = (" ".join(pair) for pair in zip(*changed, strict=True))
-        notes.append(message("roster.case", typed=old, written=new))
+    old, new = (" ".join(pair) for pair in zip(*changed, strict=True))
+    notes.append(message("roster.case", typed=old, written=new))
     given, family, goes_by, literal = after
     return replace(entry.reading, given=given, family=family, goes_by=goes_by), literal
 

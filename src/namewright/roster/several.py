@@ -15,6 +15,7 @@ from namewright.roster.beside import is_word_about, strip_numbering
 from namewright.roster.care_words import CARE
 from namewright.roster.known import is_double, is_given, lean
 from namewright.roster.vocabulary import DOUBLE_STARTERS, GOES_BY_OPENINGS, HANDS, HEADING_WORDS, PLACES, SUFFIXES, fold
+from namewright.store import keeps_names
 
 _BRACKETS = re.compile(r"\([^()]*\)|\[[^\[\]]*\]|“[^“”]*”|\"[^\"]*\"")
 _SIGNS = re.compile(r"\s*[;/&+|•·]\s*|\s+(?:and|und|y|et|e|ed)\s+")
@@ -61,6 +62,7 @@ def are_groups(lines: Sequence[str]) -> bool:
     return len(lines) > 1 and all(behind) and max(text.count(",") for text in behind) > 1
 
 
+@keeps_names(1024)
 def several_in(
     line: str, *, family_first: bool, alone: bool, givens: bool = False, grouped: bool = False
 ) -> Several | None:

@@ -13,6 +13,7 @@ from dataclasses import dataclass
 import unicodedata2
 
 from namewright.message import Message, message
+from namewright.store import keeps_names
 
 _WIDE = {code: code - 0xFEE0 for code in range(0xFF01, 0xFF5F)}
 _SPACES = dict.fromkeys(
@@ -43,6 +44,7 @@ def tidy(text: str) -> Tidied:
     return Tidied(" ".join(clean.text.split()), clean.notes)
 
 
+@keeps_names(1024)
 def scrub(line: str) -> Tidied:
     """Clean the characters of one line and keep its tabs, which may be columns; the result is NFC."""
     if line.isascii() and line.replace("\t", "").isprintable():

@@ -24,6 +24,7 @@ from namewright.roster.pasted import Line, unwrapped
 from namewright.roster.several import Several, are_groups, family_first_by_comma, several_in
 from namewright.roster.unlike import Unlike, unlike_lines
 from namewright.roster.vocabulary import Role, fold
+from namewright.store import keeps_names
 
 _SPLIT = message("roster.split")
 _MAX_ROUNDS = 3
@@ -185,6 +186,7 @@ def _apart(line: Line, judge: Judge) -> Iterator[Line]:
         yield replace(line, text=part, notes=(*line.notes, _SPLIT))
 
 
+@keeps_names(2048)
 def is_title(text: str) -> bool:
     """Say whether a line is about the class and no child."""
     return not any(map(is_letter, text)) or fold(text) in SOLO_HEADERS or heading_reason(text) is not None

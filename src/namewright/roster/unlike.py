@@ -20,6 +20,7 @@ from namewright.roster.columns import stray_cells
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.known import is_given
 from namewright.roster.vocabulary import CLOSINGS, TITLES, fold
+from namewright.store import keeps_names
 
 _ENOUGH = 4  # lines that must agree before another is unlike them
 _MOSTLY, _NEARLY_ALL = 0.6, 0.8
@@ -73,6 +74,7 @@ def _signature(filled: Mapping[int, str]) -> Iterator[int]:
                 yield from places[order + 1 :]
 
 
+@keeps_names(1024)
 def is_closing(text: str) -> bool:
     """Say whether a line ends a letter: ``Thanks, Mrs Vale``, ``Viele Grüße``."""
     clause = _FIRST_CLAUSE.match(text.strip().lstrip("¡>* "))
@@ -122,6 +124,7 @@ def _odd(filled: Mapping[int, str]) -> Iterator[tuple[int, str]]:
             yield at, name
 
 
+@keeps_names(1024)
 def _small_words(name: str) -> int:
     """Count the words in small letters of a name, without what stands beside it."""
     if name.istitle():
