@@ -12,6 +12,7 @@ from flask import redirect, render_template, request, url_for
 from markupsafe import Markup
 from werkzeug.wrappers import Response as BaseResponse
 
+from namewright.classbook import Save
 from namewright.classbook.connect import stamp_of
 from namewright.lines.ruling import DEFAULT_RULING
 from namewright.making.from_book import holds_for_class
@@ -60,23 +61,42 @@ def page(settings: Mapping[str, str], problem: Message | Exception | None = None
         "chosen": chosen, "label": chosen.label, "settings": settings, "problem": problem,
         "opened": "child" in request.args or child is not None,
         "for_all": child is None and (request.args.get("for") == "everyone" or problem is not None),
-        **_of_child(chosen, own, kept)}
+        **_of_child(chosen, own, kept, unfolded=bool(request.args.get("all") or problem))}
     if request.args.get("part") == "panel":
         return render_template("_panel.html", **context)
     return render_template("desk.html", **context, **_of_everyone(everyone, chosen, settings))
 
 
-def _of_child(chosen: Member, own: Mapping[str, str], settings: Mapping[str, str]) -> Mapping[str, object]:
-    everyone, history = holds_for_class(settings), book().history(chosen.id)
+def _of_child(chosen: Member, own: Mapping[str, str], settings: Mapping[str, str], unfolded: bool,
+              ) -> Mapping[str, object]:
+    history = book().history(chosen.id)
     return {
-        "own": own, "own_groups": panel.OF_CHILD, "own_controls": panel.for_child(settings),
-        "own_shapes": shapes_of(own), "class_shapes": shapes_of(settings), "look": look_at(chosen, settings),
-        "class_values": {"hand": everyone.hand, "support": everyone.support,
-                         "practise": NamePart(settings.get("practise", NamePart.GIVEN))},
-        "history": history, "newest": history[0].id if history else 0,
-        "standing": next((save.id for save in history if save.undoes is None and not save.undone), None),
-        "called": called, "told_of": told_of, "letters": LETTERS, "rungs": RUNGS, "most_rungs": MAX_TRACED,
-        "worded": WORDED, "rests_at": panel.rests_at, "range_of": panel.range_of, "paper": everyone.paper}
+        "own_form": _own_form(own, settings, unfolded), "look": look_at(chosen, settings), "history": history,
+        "newest": history[0].id if history else 0, "standing": newest_standing(history),
+        "called": called, "told_of": told_of, "paper": settings.get("paper", Paper.LETTER)}
+
+
+def newest_standing(history: Sequence[Save]) -> int | None:
+    """Return the number of the newest change that can be taken back, newest first as given."""
+    return next((save.id for save in history if save.undoes is None and not save.undone), None)
+
+
+def _own_form(own: Mapping[str, str], settings: Mapping[str, str], unfolded: bool) -> Markup:
+    """Return what may be changed for one child, made once for the same settings: no child is named in it."""
+    asked = ("own", screen_language.language_of(request), tuple(sorted(own.items())), tuple(sorted(settings.items())),
+             unfolded, request.script_root)
+
+    def made(_: object) -> str:
+        everyone = holds_for_class(settings)
+        return render_template(
+            "_own.html", own=own, unfolded=unfolded, own_groups=panel.OF_CHILD, own_controls=panel.for_child(settings),
+            own_shapes=shapes_of(own), class_shapes=shapes_of(settings), worded=WORDED,
+            class_values={"hand": everyone.hand, "support": everyone.support,
+                          "practise": NamePart(settings.get("practise", NamePart.GIVEN))},
+            called=called, letters=LETTERS, rungs=RUNGS, most_rungs=MAX_TRACED, rests_at=panel.rests_at,
+            range_of=panel.range_of)
+
+    return Markup(desk().picture(asked, made))
 
 
 def _of_everyone(everyone: Sequence[Member], chosen: Member, settings: Mapping[str, str]) -> Mapping[str, object]:

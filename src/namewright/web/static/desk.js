@@ -5,7 +5,6 @@
 const desk = one("[data-desk]"), say = desk.dataset;
 const image = one("#preview"), stage = one("#stage"), bar = one("#print"), rows = one("#rows");
 const own = one("#own"), everyone = one("#all");
-for (const each of all(".scripted")) each.hidden = false;
 const filled = (text, ...parts) => parts.reduceRight((words, part, at) => words.replace("#".repeat(at + 1), () => part), text);
 const of = (address, child) => address.replace("/0", "/" + child);
 const listed = (names) => new Intl.ListFormat(document.documentElement.lang).format(names);
@@ -119,7 +118,6 @@ const drawRow = lively(async () => {
   if (answer.ok) row.src = "data:image/svg+xml," + encodeURIComponent(await answer.text());
 });
 function ready(within) {  // what a panel needs once it stands on the page
-  for (const each of all(".scripted", within)) each.hidden = false;
   if (all("form[data-draft]", within).map(take).some(Boolean)) { show(); recount(); }
   fillInitials(within);
   for (const each of all("[data-true]", within)) {

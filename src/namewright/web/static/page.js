@@ -4,6 +4,10 @@
 const all = (what, within = document) => [...within.querySelectorAll(what)];
 const one = (what, within = document) => within.querySelector(what);
 
+// --- a screen's large script begins once the screen was seen: to see the class nobody waits for it ---
+for (const link of all("link[data-script]"))
+  requestAnimationFrame(() => setTimeout(() => document.head.append(Object.assign(document.createElement("script"), { src: link.href }))));
+
 // --- a form is sent only to a program that answers: what was typed stays on the page otherwise ---
 for (const form of all("form[data-alive]")) {
   let sending = false;
