@@ -69,7 +69,7 @@ TRIED_IN = {
     "making/moves": "commands/test_next",
     "output/_cairo": "output/test_png", "output/pdf/document": "outside/test_pdf",
     "output/pdf/forms": "outside/test_pdf_drawing", "output/pdf/tags": "outside/test_pdf_structure",
-    "output/record_csv": "pages/test_record_table", "pages/record": "pages/test_record_table",
+    "output/record_csv": "pages/test_record_table", "pages/drawable": "pages/test_odd_names", "pages/record": "pages/test_record_table",
     "pages/strips": "pages/test_tile_sheet", "practice/chant": "outside/test_practice_tiles_and_chant",
     "practice/friends": "practice/test_letter_hunt_and_friends", "practice/gaps": "practice/test_gaps_and_mixing",
     "practice/letter_hunt": "practice/test_letter_hunt_and_friends", "practice/mixing": "practice/test_gaps_and_mixing",

@@ -76,3 +76,15 @@ def test_tuning_is_the_childs_own_over_the_classs(book: Classbook) -> None:
     tuning, others = (holds_for_child(each, book.class_settings).tuning for each in (one, other))
     assert (tuning.line_height, tuning.rows, tuning.midline) == (25.4, 3, None)
     assert others.line_height == 20.0
+
+
+def test_who_has_a_namesake_is_told(book: Classbook) -> None:
+    """Of those who are here, by the name that each practises: what a child practises of its own counts."""
+    book.update_roster("Ava Quill\nBo Lindle\nAva Reed\n")
+    assert [one.namesake for one in book.children()] == [True, False, True]
+    first = book.children()[0].id
+    book.set_settings(first, {"practise": "both"})
+    assert not any(one.namesake for one in book.children())
+    book.set_settings(first, {"practise": ""})
+    book.update_roster("Ava Quill\nBo Lindle\n")
+    assert not any(one.namesake for one in book.children(left=True))

@@ -2,25 +2,29 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import replace
 from datetime import date
 
 import pytest
 
 from namewright.classbook.records import Observation
+from namewright.geometry.boxes import overlap
 from namewright.letters.alphabet import MissingLetters
 from namewright.lines.fit import DoesNotFit
 from namewright.lines.ink import Ink
 from namewright.making.account import NothingNoted
 from namewright.making.choices import Choices, read_choices
 from namewright.making.make import Making, made_at_once
-from namewright.making.request import FOR_EACH_CHILD, Kind, Member, Request, listed
+from namewright.making.request import FOR_EACH_CHILD, Kind, Member, Request, all_listed, listed
 from namewright.output.svg import page_svg
 from namewright.pages.page import Page, Row, Tile, leaves
+from namewright.pages.paper import CardSize
 from namewright.pages.record import Held
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.ordering import completed, order_class
 from namewright.roster.children import Child
+from namewright.roster.parsing import read_roster
 from namewright.settings import Support
 from namewright.tuning import Tuning
 
@@ -76,6 +80,38 @@ def test_two_of_one_name_are_told_apart_for_the_adult_alone(setter: Typesetter, 
     first, second = (page_svg(replace(page, outline=None)) for page in pages)
     if kind is not Kind.FIND:  # whose other names are drawn by lot
         assert first == second
+
+
+@pytest.mark.parametrize("kind", [Kind.SHEETS, Kind.CARDS, Kind.FIND])
+@pytest.mark.parametrize("everyone", [{}, {"sleeve": "on"}, {"language": "de", "paper": "a4", "landscape": "on"}])
+def test_printed_pages_of_one_name_say_for_the_adult_whose_they_are(setter: Typesetter, kind: Kind,
+                                                                    everyone: Mapping[str, str]) -> None:
+    """At the foot, touching nothing else, and on no page of a child whose name nobody shares."""
+    roster = read_roster("Ava Quill\nBo Lindle\nAva Reed\n")
+    request = Request((kind,), all_listed(order_class(roster.children)), read_choices(everyone), roster=roster,
+                      fill=True)
+    of = "Für" if everyone.get("language") == "de" else "For"
+    told = {}
+    for page in Making(request, setter).pages():
+        inks = [item for item in leaves(page.items) if isinstance(item, Ink) and item.spelled]
+        mine = [ink for ink in inks if ink.spelled and ink.spelled.words.startswith(f"{of} Ava")]
+        told[page.outline] = [ink.spelled.words for ink in mine if ink.spelled]
+        others = [part.bounds() for item in leaves(page.items) if item not in mine
+                  for part in (item.pieces if isinstance(item, Ink) else (item,))]
+        assert not any(overlap(ink.bounds(), other) for ink in mine for other in others)
+    assert told == {"Ava Q.": [f"{of} Ava Q."], "Ava R.": [f"{of} Ava R."], "Bo": []}
+
+
+def test_cards_that_cover_their_sheet_are_told_of_instead(setter: Typesetter) -> None:
+    """Nothing is cut away, so nothing stands on the card; it is said where a list tells them apart."""
+    roster = read_roster("Ava Quill\nBo Lindle\nAva Reed\n")
+    making = Making(Request((Kind.CARDS,), all_listed(order_class(roster.children)), read_choices({"paper": "a4"}),
+                            roster=roster, card=CardSize.A6, fill=True), setter)
+    pages = list(making.pages())
+    assert not any(item.spelled and "Ava" in item.spelled.words and "." in item.spelled.words
+                   for page in pages for item in leaves(page.items) if isinstance(item, Ink))
+    assert [(one.child.label, one.told.key) for one in making.account.remarks] == [
+        ("Ava Q.", "account.cards_alike"), ("Ava R.", "account.cards_alike")]
 
 
 @pytest.mark.parametrize("kind", Kind)

@@ -17,10 +17,11 @@ from namewright.letters.alphabet import Alphabet, MissingLetters, upright
 from namewright.making.make import Making
 from namewright.making.request import Kind, Request, listed
 from namewright.pages.child_progress import ProgressSettings, progress_page
+from namewright.pages.drawable import drawable
 from namewright.pages.growth import Growth, Track
 from namewright.pages.page import Page
 from namewright.pages.paper import Paper
-from namewright.pages.summary import Entry, drawable, summary_pages
+from namewright.pages.summary import Entry, summary_pages
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.ordering import completed, order_class
 from namewright.roster.children import RosterError

@@ -5,9 +5,10 @@ from __future__ import annotations
 import pytest
 
 from namewright.lines.ink import Ink
+from namewright.pages.drawable import drawable
 from namewright.pages.page import Page, leaves
 from namewright.pages.paper import Paper
-from namewright.pages.summary import Entry, drawable, summary_pages
+from namewright.pages.summary import Entry, summary_pages
 from namewright.pages.typesetter import Typesetter
 
 SENTENCE = "Four letters to write, about as hard as most: begin with M, soon a. Here: partial support, left hand."

@@ -10,7 +10,7 @@ from hypothesis import example, given
 from hypothesis import strategies as st
 
 from namewright.lines.ruling import custom_ruling
-from namewright.pages.summary import drawable
+from namewright.pages.drawable import drawable
 from namewright.pages.typesetter import Typesetter
 from namewright.wording import languages, wording
 

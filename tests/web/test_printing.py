@@ -93,6 +93,18 @@ def test_a_page_shown_is_the_page_printed(settled: Visitor) -> None:
     assert "Choose" in tall.text
 
 
+def test_of_two_with_one_name_the_page_shown_says_whose_it_is(visitor: Visitor) -> None:
+    """As the printed one does, also where one child is printed alone; of another name, not kept yet, there is no need."""
+    visitor.keep("Ottilka Tamsel\nKirrin Brane\nOttilka Vost\n")
+    shown = [visitor.get(f"/picture/{child}/page.svg").text for child in (1, 3)]
+    assert shown[0] != shown[1]
+    where = finished(visitor, visitor.post("/print", {"what": ["sheets"], "who": "one", "one": "3"}))
+    assert "For Ottilka V." in PdfReader(io.BytesIO(visitor.get(where + "/pages.pdf").data)).pages[0].extract_text()
+    form = {"what": ["sheets"], "who": "one", "one": "3", "draft-3": "practise=both"}
+    where = finished(visitor, visitor.post("/print", form))
+    assert "For Ottilka" not in PdfReader(io.BytesIO(visitor.get(where + "/pages.pdf").data)).pages[0].extract_text()
+
+
 def test_pages_to_know_the_name_are_printed_for_a_child(settled: Visitor) -> None:
     """One child's pages among names of the whole class; their answers are the adult's, in a PDF of their own."""
     form = {"what": ["find", "missing", "signin", "answers"], "who": "ticked", "child": ["1"]}

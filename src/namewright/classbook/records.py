@@ -35,7 +35,8 @@ class BookChild:
     ``child`` is what the rest of the house works with: its practised name, support, hand and line height already
     follow the child's own settings (None: as the class). ``own`` are the child's own measures.
     ``settings`` is what was set for this child, as text. ``left`` is the moment the child was found
-    missing from the roster, None for one who is here.
+    missing from the roster, None for one who is here. ``namesake`` says that another who is here practises the same
+    name, so that their pages look alike.
     """
 
     id: int
@@ -44,6 +45,7 @@ class BookChild:
     settings: Mapping[str, str]
     joined: str
     left: str | None = None
+    namesake: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,6 +7,7 @@ needs the older ones; it is kept whole, with all that stands in it, only where a
 from __future__ import annotations
 
 import sqlite3
+from collections import Counter
 from collections.abc import Mapping, Sequence, Set
 from dataclasses import replace
 from datetime import datetime
@@ -120,7 +121,14 @@ def children(db: sqlite3.Connection, *, left: bool) -> tuple[BookChild, ...]:
     own = saves.all_settings(db)
     rows = db.execute("SELECT * FROM children WHERE left_at IS NULL OR ? ORDER BY left_at IS NOT NULL, line, id",
                       (left,))
-    return tuple(book_child(row, own.get(row[0], {})) for row in rows)
+    return with_namesakes([book_child(row, own.get(row[0], {})) for row in rows])
+
+
+def with_namesakes(children: Sequence[BookChild]) -> tuple[BookChild, ...]:
+    """Return the children, each of those here told whether another here practises the same name."""
+    here = Counter(one.child.practice.casefold() for one in children if one.left is None)
+    return tuple(replace(one, namesake=one.left is None and here[one.child.practice.casefold()] > 1)
+                 for one in children)
 
 
 def book_child(row: tuple[Any, ...], own: Mapping[str, str]) -> BookChild:

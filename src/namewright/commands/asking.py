@@ -22,7 +22,7 @@ from namewright.letters.alphabet import upright
 from namewright.letters.choice import LetterChoice, read_choice
 from namewright.lines.ruling import custom_ruling, preset
 from namewright.making.choices import Choices, read_choices, settled
-from namewright.making.request import Kind, Member, Request, listed
+from namewright.making.request import Kind, Member, Request, all_listed, listed
 from namewright.pages.hue import read_colour
 from namewright.pages.ladder import ORDERED, Chain, read_rungs
 from namewright.pages.paper import Paper
@@ -79,7 +79,7 @@ def asked_for_class(options: argparse.Namespace, *kinds: Kind, grouped: bool = F
                                               writable=_any if getattr(options, "font", None) else None)
         if grouped:
             placed = _grouped(options, placed, holds, book, children)
-        members = _of_book(book, children, placed, notes=notes) if book else tuple(map(listed, placed))
+        members = _of_book(book, children, placed, notes=notes) if book else all_listed(placed)
         request = Request(kinds, members, everyone, typed if getattr(options, "same_for_all", False) else Choices(),
                           _list_of(book) if book else roster)
         yield Asked(request, roster, book, children)

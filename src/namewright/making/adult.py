@@ -11,9 +11,10 @@ from namewright.lines.ruling import MAX_MIDLINE, MIN_MIDLINE
 from namewright.making.account import NotMade
 from namewright.making.request import Member, Request
 from namewright.message import Message, message, together
+from namewright.pages.drawable import drawable
 from namewright.pages.page import Page
 from namewright.pages.sheet import SheetSettings
-from namewright.pages.summary import Entry, drawable, summary_pages
+from namewright.pages.summary import Entry, summary_pages
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.difficulty import Band
 from namewright.practice.ordering import Placed

@@ -40,7 +40,7 @@ def member_of(one: BookChild, placed: Placed, book: Classbook | None = None, *, 
     own, problem = _own(one)
     notes = book.observations(one.id) if book else ()
     return Member(placed, own, notes, problem, _held(book, one, notes) if book and held else (),
-                  one.settings.get("home_language"))
+                  one.settings.get("home_language"), one.child.label if one.namesake else "")
 
 
 def _held(book: Classbook, one: BookChild, notes: Sequence[Observation]) -> tuple[Held, ...]:

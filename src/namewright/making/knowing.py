@@ -19,8 +19,9 @@ from namewright.making.account import NoFriends, NothingToWrite
 from namewright.making.request import KNOW_EACH, Kind, Member, Request
 from namewright.message import Message, message
 from namewright.names.clusters import clusters
+from namewright.pages.drawable import drawable
 from namewright.pages.page import Page
-from namewright.pages.summary import Entry, drawable, summary_pages
+from namewright.pages.summary import Entry, summary_pages
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.difficulty import written_signs
 from namewright.practice.finding import Finding, finding

@@ -27,11 +27,11 @@ from namewright.making.account import (
 )
 from namewright.making.request import FOR_EACH_CHILD, OF_NOTES, TO_KNOW, WRITTEN_ON, Kind, Member, Request
 from namewright.message import Message, Problem, message, together
+from namewright.pages.drawable import drawable
 from namewright.pages.hue import in_hue
 from namewright.pages.ladder import ORDERED
 from namewright.pages.page import Page, PageError
 from namewright.pages.sheet import SheetSettings, practice_pages
-from namewright.pages.summary import drawable
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.ordering import Order
 
@@ -173,10 +173,13 @@ class Making:
 
     def _card(self, one: Member) -> tuple[Page, ...]:
         from namewright.making import page_settings
-        from namewright.pages.name_card import card_page, card_sheet
+        from namewright.pages.name_card import card_page, card_sheet, has_room_beside
 
         name, label, holds = one.placed.child.practice, self._owner(one), self.request.settings_of(one)
         card = page_settings.for_card(holds, self.request.card)
+        several = len(self.request.members) > 1
+        if several and one.whose and not (self.request.fill and has_room_beside(card.size, holds.paper)):
+            self._remark(one, message("account.cards_alike"))
         if self.request.fill:
             return (card_sheet(self.setter, name, label, card, holds.paper),)
         return (card_page(self.setter, name, label, card),)

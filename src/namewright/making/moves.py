@@ -11,9 +11,10 @@ from namewright.making.choices import read_choices
 from namewright.making.from_book import members_of, roster_of
 from namewright.making.request import Kind, Request
 from namewright.message import Message, message
+from namewright.pages.drawable import drawable
 from namewright.pages.page import Page
 from namewright.pages.sheet import SheetSettings
-from namewright.pages.summary import Entry, drawable, summary_pages
+from namewright.pages.summary import Entry, summary_pages
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.ordering import Order, order_class
 from namewright.settings import Support

@@ -17,7 +17,7 @@ from namewright.practice.ordering import Order
 def for_card(holds: SheetSettings, size: CardSize) -> CardSettings:
     """Return how a card is made."""
     return CardSettings(holds.ruling, size, holds.support, holds.language, holds.letters, holds.names_in,
-                        holds.beats)
+                        holds.beats, holds.whose)
 
 
 def for_tiles(holds: SheetSettings, side_mm: float) -> TileSettings:

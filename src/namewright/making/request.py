@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from collections import Counter
+from collections.abc import Sequence
+from dataclasses import dataclass, field, replace
 from datetime import date
 from enum import StrEnum
 from typing import TYPE_CHECKING
@@ -63,6 +65,7 @@ class Member:
 
     ``unread`` is what is wrong with a choice of its own that could not be read. ``held`` is what was practised with,
     one for each note, empty where nobody asked for it; ``home`` the language of its home, None where nobody said.
+    ``whose`` is how an adult tells its pages from those of another who practises the same name, empty where none does.
     """
 
     placed: Placed
@@ -71,12 +74,20 @@ class Member:
     unread: Problem | None = None
     held: tuple[Held, ...] = ()
     home: str | None = None
+    whose: str = ""
 
 
 def listed(placed: Placed) -> Member:
     """Return a child as its list has it."""
     own, problem = choices_in_list(placed.child)
     return Member(placed, own, unread=problem)
+
+
+def all_listed(placed: Sequence[Placed]) -> tuple[Member, ...]:
+    """Return the children of a list, those of one name told apart."""
+    names = Counter(one.child.practice.casefold() for one in placed)
+    return tuple(replace(listed(one), whose=one.child.label if names[one.child.practice.casefold()] > 1 else "")
+                 for one in placed)
 
 
 @dataclass(frozen=True, slots=True)
@@ -117,7 +128,8 @@ class Request:
 
     def settings_of(self, member: Member) -> SheetSettings:
         """Return what holds for one child. Raises Problem as ``settings`` does."""
-        return _settled(self.first, member.own, self.everyone)
+        holds = _settled(self.first, member.own, self.everyone)
+        return replace(holds, whose=member.whose) if member.whose else holds
 
     @property
     def classmates(self) -> tuple[Child, ...]:

@@ -28,6 +28,7 @@ from namewright.lines.ink import (
 from namewright.lines.ruling import GuideLine, Ruling
 from namewright.lines.setting import SetLine, pen_width_mm
 from namewright.lines.tile_boxes import TileRows, boxes
+from namewright.pages.drawable import drawable
 from namewright.pages.page import Chart, Furniture, Guide, Item, Letters, Placed, Row, Tile
 from namewright.pages.paper import Paper
 from namewright.pages.typesetter import Typesetter
@@ -247,12 +248,24 @@ def check_bar(setter: Typesetter, words: Wording, x: float, y: float) -> tuple[I
     return (bar, text_at(setter, words.say("page.check"), x + CHECK_BAR_MM + 3, y + 0.8, CHECK_NOTE_MM, RULE))
 
 
-def adults_foot(setter: Typesetter, words: Wording, x: float, y: float, note: str = "") -> tuple[Ink, ...]:
-    """Return what the adult reads at the foot of a child's page: the check bar, and below its words a note."""
+def adults_foot(setter: Typesetter, words: Wording, x: float, y: float, note: str = "", whose: str = "",
+                ) -> tuple[Ink, ...]:
+    """Return what the adult reads at the foot of a child's page: the check bar, and below its words a note.
+
+    Over the bar stands whose page it is, where that is asked for.
+    """
     bar, check = check_bar(setter, words, x, y)
-    if not note:
-        return (bar, check)
-    return (bar, check.moved(0.0, -1.7), text_at(setter, note, x + CHECK_BAR_MM + 3, y + 2.5, CHECK_NOTE_MM, RULE))
+    said = [bar, check]
+    if note:
+        said = [bar, check.moved(0.0, -1.7), text_at(setter, note, x + CHECK_BAR_MM + 3, y + 2.5, CHECK_NOTE_MM, RULE)]
+    if whose:
+        said.append(told_whose(setter, words, x, y - 1.9, whose))
+    return tuple(said)
+
+
+def told_whose(setter: Typesetter, words: Wording, x: float, baseline: float, whose: str) -> Ink:
+    """Return, small and grey for the adult, whose page or card it is: another child has the same name."""
+    return text_at(setter, words.say("page.whose", name=drawable(setter, whose)), x, baseline, CHECK_NOTE_MM, RULE)
 
 
 def tile_boxes(setter: Typesetter, tiles: TileRows, x: float, y: float, *, hint: bool) -> tuple[Tile | Ink, ...]:

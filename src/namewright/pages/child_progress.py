@@ -31,10 +31,10 @@ from namewright.lines.ink import (
 )
 from namewright.message import Field
 from namewright.pages.blocks import fitting
+from namewright.pages.drawable import drawable
 from namewright.pages.growth import STAGES, Growth, Track, day_said, summary
 from namewright.pages.page import Page, checked
 from namewright.pages.paper import Paper, Sheet, sheet_of
-from namewright.pages.summary import drawable
 from namewright.pages.typesetter import Typesetter
 from namewright.settings import Support
 from namewright.wording import Wording, wording

@@ -13,10 +13,10 @@ from namewright.lines.ink import BLACK, DARK, FAINT, RULE, WHITE, Ink, Role, Sty
 from namewright.message import Message, message
 from namewright.pages.blocks import fitting
 from namewright.pages.child_progress import STRONG, TINT, ProgressSettings, block
+from namewright.pages.drawable import drawable
 from namewright.pages.growth import STAGES, Growth, day_said
 from namewright.pages.page import Page, checked
 from namewright.pages.paper import Sheet, sheet_of
-from namewright.pages.summary import drawable
 from namewright.pages.typesetter import Typesetter
 from namewright.settings import Support
 from namewright.wording import Wording, wording

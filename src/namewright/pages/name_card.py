@@ -36,7 +36,7 @@ _CUT_STYLE = Style(0.15, RULE, (3.0, 2.0))
 
 @dataclass(frozen=True, slots=True)
 class CardSettings:
-    """How a card is made; ``names_in`` and ``beats`` as for a sheet."""
+    """How a card is made; ``names_in``, ``beats`` and ``whose`` as for a sheet."""
 
     ruling: Ruling
     size: CardSize = CardSize.INDEX_4X6
@@ -45,6 +45,7 @@ class CardSettings:
     letters: LetterChoice = LetterChoice()
     names_in: str | None = None
     beats: str = ""
+    whose: str = ""
 
     @property
     def spoken(self) -> Spoken:
@@ -63,21 +64,42 @@ def card_sheet(setter: Typesetter, name: str, label: str, settings: CardSettings
     """Return a sheet filled with cards of one child (one to use, the others to spare), with lines to cut along.
 
     The sheet lies the way that takes more cards. The check bar stands once, in what is cut away, so that no card that a
-    child keeps has one; where the cards cover the whole sheet there is none. Raises MissingLetters or DoesNotFit.
+    child keeps has one, and at the other end whose cards these are where another child has the same name; where the
+    cards cover the whole sheet there is neither (see ``cut_away_mm``). Raises MissingLetters or DoesNotFit.
     """
     width, height = settings.size.size_mm
-    sheet_width, sheet_height = max(
-        (paper.size_mm, paper.size_mm[::-1]), key=lambda side: int(side[0] // width) * int(side[1] // height))
+    sheet_width, sheet_height = _lying(settings.size, paper)
     across, down = int(sheet_width // width), int(sheet_height // height)
-    left, top = (sheet_width - across * width) / 2, (sheet_height - down * height) / 2
+    left, top = (sheet_width - across * width) / 2, cut_away_mm(settings.size, paper)
     card = tuple(_card_items(setter, name, settings))
     items = [blocks.moved(item, left + column * width, top + row * height)
              for row in range(down) for column in range(across) for item in card]
-    if top >= _SHEET_EDGE_MM + _BAR_ROOM_MM:
-        items.append(Furniture(blocks.check_bar(setter, wording(settings.language), left + 2.0, top - 3.0)))
+    if has_room_beside(settings.size, paper):
+        words = wording(settings.language)
+        items.append(Furniture(blocks.check_bar(setter, words, left + 2.0, top - 3.0)))
+        if settings.whose:
+            whose = blocks.told_whose(setter, words, left + 2.0, sheet_height - top + 4.0, settings.whose)
+            items.append(Furniture((whose,)))
     items.append(_cuts(sheet_width, sheet_height, [left + column * width for column in range(across + 1)],
                        [top + row * height for row in range(down + 1)]))
     return checked(Page(sheet_width, sheet_height, tuple(items), outline=label, edge_mm=_SHEET_EDGE_MM))
+
+
+def _lying(size: CardSize, paper: Paper) -> tuple[float, float]:
+    """Return width and height of a paper as it lies to take more cards."""
+    width, height = size.size_mm
+    return max((paper.size_mm, paper.size_mm[::-1]), key=lambda side: int(side[0] // width) * int(side[1] // height))
+
+
+def cut_away_mm(size: CardSize, paper: Paper) -> float:
+    """Return how much is cut away over the cards of a sheet, and as much under them."""
+    height = _lying(size, paper)[1]
+    return (height % size.size_mm[1]) / 2
+
+
+def has_room_beside(size: CardSize, paper: Paper) -> bool:
+    """Say whether what is cut away has room for what an adult reads."""
+    return cut_away_mm(size, paper) >= _SHEET_EDGE_MM + _BAR_ROOM_MM
 
 
 def _cuts(width: float, height: float, xs: list[float], ys: list[float]) -> Ink:

@@ -69,7 +69,8 @@ class SheetSettings:
     carry: letter spacing, rows, and whether white between rows was asked for. ``names_in`` is the language of the name
     by its tag (None: nobody said) and ``beats`` are a teacher's own: they say where a long name may be broken.
     ``colour`` is that of lines and captions (see ``hue``); a page for a clear ``sleeve`` is another one (see
-    ``sleeve``); ``tile_names`` is for letter tiles.
+    ``sleeve``); ``tile_names`` is for letter tiles. ``whose`` tells the adult at the foot whose page it is, where
+    another child of the class practises the same name.
     """
 
     ruling: Ruling
@@ -87,6 +88,7 @@ class SheetSettings:
     colour: str = "black"
     sleeve: bool = False
     tile_names: bool = True
+    whose: str = ""
 
     @property
     def spoken(self) -> Spoken:
@@ -209,7 +211,8 @@ class SheetMaker:
             yield from self.placed(part, group, y, plan.drop, plan.foot)
             y += self.height_of(part, group, plan.drop, plan.foot)
         note = self.words.say("page.fold") if any(part is Part.MEMORY for part, _ in parts) else ""
-        yield Furniture(blocks.adults_foot(self.setter, self.words, self.x0, self.sheet.foot - 1.5, note))
+        yield Furniture(blocks.adults_foot(self.setter, self.words, self.x0, self.sheet.foot - 1.5, note,
+                                           self.settings.whose))
 
     def height_of(self, part: Part, group: Sequence[Block], drop: float, foot: float) -> float:
         """Return the height of a part with its caption."""

@@ -91,7 +91,8 @@ class _Sleeve:
         yield from self._written(y, end, drop)
         yield Furniture(tuple(self._days(end)))
         note = rows.words.say("page.sleeve_card", height=card)
-        yield Furniture(blocks.adults_foot(rows.setter, rows.words, rows.x0, sheet.foot - 1.5, note))
+        yield Furniture(blocks.adults_foot(rows.setter, rows.words, rows.x0, sheet.foot - 1.5, note,
+                                           rows.settings.whose))
 
     @property
     def _shown(self) -> list[tuple[Part, list[Block]]]:

@@ -7,25 +7,16 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
-from itertools import groupby
-from operator import itemgetter
 from typing import NamedTuple
 
-import unicodedata2
-
 from namewright.lines.ink import Ink, Role
-from namewright.names.clusters import clusters
-from namewright.names.latin_spelling import latin_spelling
 from namewright.pages.page import Furniture, Item, Page, Place, Placed, added, checked
 from namewright.pages.paper import Paper, Sheet, sheet_of
 from namewright.pages.typesetter import Typesetter
-from namewright.wording import TIED_SPACE
 
 _TITLE_MM, _NAME_MM, _TEXT_MM = 2.4, 2.0, 1.5
 _LEADING = 2.9  # line step, in x-heights
 _INDENT_MM = 9.0
-_MAX_CODE_POINTS = 3  # of a run: enough to tell the script, and short enough to stand in a caption
-_BETWEEN = frozenset(" -'’")  # what stands between two words of one name
 _OVER_PART_MM, _WITH_PART_MM = 3.0, 15.0  # white over the heading of a part, and what has to have room under it
 _COLUMN_MM = 46.0  # where sentences begin that stand beside their heading
 
@@ -93,28 +84,3 @@ def _lines(setter: Typesetter, entry: Entry, sheet: Sheet) -> Iterator[_Line]:
         for count, words in enumerate(setter.wrapped(sentence, sheet.room_width - indent, _TEXT_MM)):
             yield _Line(words, sheet.left_mm + indent, _TEXT_MM, not beside, Role.PROSE, count > 0)
             beside = False
-
-
-def drawable(setter: Typesetter, text: str) -> str:
-    """Return a text with what our letters lack told in brackets.
-
-    Cyrillic is told in Latin letters, as passports spell it; of other letters the first few code points of a run.
-    """
-    if not setter.alphabet.missing(text.replace(TIED_SPACE, " ")):
-        return text
-    letters = clusters(unicodedata2.normalize("NFC", text))
-    lacking = [one != TIED_SPACE and bool(setter.alphabet.missing(one)) for one in letters]
-    told = [here or (letters[at] in _BETWEEN and all(lacking[max(at - 1, 0):at] + lacking[at + 1:at + 2]))
-            for at, here in enumerate(lacking)]
-    runs = groupby(zip(letters, told, strict=True), itemgetter(1))
-    return "".join((_told if lacks else str)("".join(letter for letter, _ in run)) for lacks, run in runs)
-
-
-def _told(run: str) -> str:
-    latin = latin_spelling(run) if len(run) > 1 else ""  # a single letter is told as itself, not as a name
-    return f"({latin or _code_points(run)})"
-
-
-def _code_points(run: str) -> str:
-    shown = [f"U+{ord(char):04X}" for char in run if char not in _BETWEEN]
-    return f"{' '.join(shown[:_MAX_CODE_POINTS])}{' ...' if len(shown) > _MAX_CODE_POINTS else ''}"

@@ -14,10 +14,11 @@ from urllib.parse import parse_qsl
 from werkzeug.datastructures import MultiDict
 
 from namewright.classbook import BookChild
+from namewright.classbook.rosters import with_namesakes
 from namewright.making.request import Kind
 from namewright.practice.ordering import Planned, completed, order_class
 from namewright.web.answers import pages_of
-from namewright.web.desk import Member, class_settings, members
+from namewright.web.desk import Member, book, class_settings, members
 from namewright.web.requests import CannotDraw, of_child
 from namewright.web.settings_in_forms import asked_settings, own_settings
 from namewright.web.trial import tried
@@ -41,7 +42,13 @@ class Drafts:
 
     def child(self, one: BookChild) -> BookChild:
         """Return a child with what was changed for it. Raises ClassbookError for what cannot be set."""
-        return tried(one, own_settings(self.own[one.id])) if one.id in self.own else one
+        if one.id not in self.own:
+            return one
+        found = tried(one, own_settings(self.own[one.id]))
+        if found.child.practice == one.child.practice:
+            return found
+        others = with_namesakes([found, *(each for each in book().children() if each.id != one.id)])
+        return replace(found, namesake=others[0].namesake)
 
     def refuse_undrawn(self, one: BookChild) -> None:
         """Raise CannotDraw where a child's sheet can be drawn as it is kept and could not be with what was changed."""

@@ -15,9 +15,9 @@ from namewright.classbook import BookChild
 from namewright.making.request import Kind, Request
 from namewright.message import message
 from namewright.output.svg import page_svg
+from namewright.pages.drawable import drawable
 from namewright.pages.letter_home import letter_pages
 from namewright.pages.page import Page
-from namewright.pages.summary import drawable
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.ordering import order_class
 from namewright.web import answers

@@ -87,7 +87,7 @@ class Frame:
 
     def page(self, outline: str | None) -> Page:
         """Return the finished page. Raises PageError."""
-        bar = blocks.check_bar(self.setter, self.words, self.left, self.sheet.foot - 1.5)
+        bar = blocks.adults_foot(self.setter, self.words, self.left, self.sheet.foot - 1.5, whose=self.settings.whose)
         return checked(Page(self.sheet.width_mm, self.sheet.height_mm, (*self.items, Furniture(bar)), outline))
 
 

@@ -10,6 +10,7 @@ from collections.abc import Sequence
 
 from namewright.lines.ink import RULE, Ink, Style, line, passage
 from namewright.message import message
+from namewright.pages.drawable import drawable
 from namewright.pages.page import Chart, Item, Place, Placed
 from namewright.pages.plan.band_shapes import (
     SHAPE_MM,
@@ -21,7 +22,6 @@ from namewright.pages.plan.band_shapes import (
 )
 from namewright.pages.plan.flow import MIN_MM, SMALL_MM, TEXT_MM, Flow, fitted, packed
 from namewright.pages.plan.sentences import order_said
-from namewright.pages.summary import drawable
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.difficulty import Band
 from namewright.practice.ordering import Order, Planned

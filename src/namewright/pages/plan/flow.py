@@ -9,9 +9,9 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 
 from namewright.lines.ink import Ink, Role
+from namewright.pages.drawable import drawable
 from namewright.pages.page import Item, Place, Placed, added
 from namewright.pages.paper import Sheet
-from namewright.pages.summary import drawable
 from namewright.pages.typesetter import Typesetter
 
 HEAD_MM, TEXT_MM, SMALL_MM = 1.9, 1.5, 1.3  # x-heights

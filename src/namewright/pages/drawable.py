@@ -1,0 +1,41 @@
+"""Text for an adult with what our letters lack told in brackets, so that nobody is left out."""
+
+from __future__ import annotations
+
+from itertools import groupby
+from operator import itemgetter
+
+import unicodedata2
+
+from namewright.names.clusters import clusters
+from namewright.names.latin_spelling import latin_spelling
+from namewright.pages.typesetter import Typesetter
+from namewright.wording import TIED_SPACE
+
+_MAX_CODE_POINTS = 3  # of a run: enough to tell the script, and short enough to stand in a caption
+_BETWEEN = frozenset(" -'’")  # what stands between two words of one name
+
+
+def drawable(setter: Typesetter, text: str) -> str:
+    """Return a text with what our letters lack told in brackets.
+
+    Cyrillic is told in Latin letters, as passports spell it; of other letters the first few code points of a run.
+    """
+    if not setter.alphabet.missing(text.replace(TIED_SPACE, " ")):
+        return text
+    letters = clusters(unicodedata2.normalize("NFC", text))
+    lacking = [one != TIED_SPACE and bool(setter.alphabet.missing(one)) for one in letters]
+    told = [here or (letters[at] in _BETWEEN and all(lacking[max(at - 1, 0):at] + lacking[at + 1:at + 2]))
+            for at, here in enumerate(lacking)]
+    runs = groupby(zip(letters, told, strict=True), itemgetter(1))
+    return "".join((_told if lacks else str)("".join(letter for letter, _ in run)) for lacks, run in runs)
+
+
+def _told(run: str) -> str:
+    latin = latin_spelling(run) if len(run) > 1 else ""  # a single letter is told as itself, not as a name
+    return f"({latin or _code_points(run)})"
+
+
+def _code_points(run: str) -> str:
+    shown = [f"U+{ord(char):04X}" for char in run if char not in _BETWEEN]
+    return f"{' '.join(shown[:_MAX_CODE_POINTS])}{' ...' if len(shown) > _MAX_CODE_POINTS else ''}"
