@@ -94,7 +94,7 @@ def test_a_page_shown_is_the_page_printed(settled: Visitor) -> None:
 
 
 def test_of_two_with_one_name_the_page_shown_says_whose_it_is(visitor: Visitor) -> None:
-    """As the printed one does, also where one child is printed alone; of another name, not kept yet, there is no need."""
+    """As the printed one does, also where one child is printed alone; one of another name, not kept yet, does not."""
     visitor.keep("Ottilka Tamsel\nKirrin Brane\nOttilka Vost\n")
     shown = [visitor.get(f"/picture/{child}/page.svg").text for child in (1, 3)]
     assert shown[0] != shown[1]
