@@ -126,6 +126,7 @@ def base_letter(sign: str) -> str:
     return str(unicodedata2.normalize("NFD", sign)[0])
 
 
+@cache
 def agreed_writing() -> tuple[frozenset[str], frozenset[str]]:
     """Return the small letters that every writing list calls easy, and those that every one calls hard."""
     lists = load_evidence().writing
@@ -133,6 +134,7 @@ def agreed_writing() -> tuple[frozenset[str], frozenset[str]]:
             reduce(frozenset.intersection, (each.hard for each in lists)))
 
 
+@cache
 def own_initial_gain() -> float:
     """Return how much easier a letter is as the child's own initial: the mean over the letters that have a figure."""
     gains = [item.own_initial_gain for item in load_evidence().capitals.values() if item.own_initial_gain is not None]

@@ -11,7 +11,6 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, fields
 from enum import StrEnum
-from functools import lru_cache
 
 import unicodedata2
 
@@ -44,10 +43,10 @@ class Placed:
     """One child in an ordered class.
 
     ``position`` counts from 1; ``difficulty`` is ``letter_part`` + ``workload``; ``length`` counts letters
-    (and digits) to write; ``letters`` are the different letters, each with its band, in practice order;
-    ``of`` children have a place. ``rating`` is the difficulty of the name. A child whose name cannot be written here
-    (a letter that cannot be drawn, or none at all) has position 0, no band and no letters, and the reason says so.
-    What is told is put together when it is asked for: of a large class it would take more room than all the rest.
+    (and digits) to write; ``of`` children have a place. ``rating`` is the difficulty of the name. A child whose name
+    cannot be written here (a letter that cannot be drawn, or none at all) has position 0, no band and no letters, and
+    the reason says so. The order of the letters and what is told are put together when they are asked for: sheets need
+    neither, and of a large class they would take more room than all the rest.
     """
 
     child: Child
@@ -57,9 +56,15 @@ class Placed:
     workload: float
     length: int
     band: Band | None
-    letters: tuple[tuple[str, Band], ...]
     of: int
     rating: NameDifficulty
+
+    @property
+    def letters(self) -> tuple[tuple[str, Band], ...]:
+        """Return the different letters in practice order, each with its band."""
+        if self.band is None:
+            return ()
+        return tuple((each.letter, each.band) for each in practice_sequence(self.rating.letters, own_initial(self.child)))
 
     @property
     def small_signs(self) -> int:
@@ -170,25 +175,14 @@ def collation_key(child: Child) -> tuple[str, str, str, str]:
 
 
 def _place(child: Child, rating: NameDifficulty, position: int, of: int) -> Placed:
-    initial = own_initial(child)
-    letters = practice_sequence(rating.letters, initial)
-    return Placed(
-        child=child, position=position, difficulty=rating.difficulty, letter_part=rating.letter_part,
-        workload=rating.workload, length=rating.length, band=rating.band,
-        letters=tuple(_pair(each.letter, each.band) for each in letters), of=of, rating=rating,
-    )
-
-
-@lru_cache(maxsize=2000)
-def _pair(letter: str, band: Band) -> tuple[str, Band]:
-    """Return the one pair of a letter and its band that all children share."""
-    return letter, band
+    return Placed(child=child, position=position, difficulty=rating.difficulty, letter_part=rating.letter_part,
+                  workload=rating.workload, length=rating.length, band=rating.band, of=of, rating=rating)
 
 
 def _unplaced(child: Child, rating: NameDifficulty) -> Placed:
     """Return a child whose name cannot be written here: no place, no band, no letters, no advice."""
     return Placed(child=child, position=0, difficulty=0.0, letter_part=0.0, workload=0.0, length=rating.length,
-                  band=None, letters=(), of=0, rating=rating)
+                  band=None, of=0, rating=rating)
 
 
 def completed(placed: Sequence[Placed], language: str = "en", before: Mapping[str, int] | None = None,
