@@ -9,8 +9,7 @@ licensed therapist, not advice. What holds where one is not set, and why one wou
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, fields, replace
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from namewright.message import Message, Problem, message
 from namewright.units import parse_length_mm
@@ -20,8 +19,7 @@ Unit = Literal["mm", "share", "times", "rows", ""]
 """Of a setting’s value; a share is one of the line height, and ``times`` is times the usual."""
 
 
-@dataclass(frozen=True, slots=True)
-class Tuning:
+class Tuning(NamedTuple):
     """A child's own settings; lengths in mm."""
 
     line_height: float | None = None
@@ -39,12 +37,10 @@ class Tuning:
 
     def over(self, below: Tuning) -> Tuning:
         """Return these settings laid over others: where one is not set here, the other's holds."""
-        mine = {field.name: getattr(self, field.name) for field in fields(self)}
-        return replace(below, **{key: value for key, value in mine.items() if value is not None})
+        return below._replace(**{key: value for key, value in self._asdict().items() if value is not None})
 
 
-@dataclass(frozen=True, slots=True)
-class Knob:
+class Knob(NamedTuple):
     """One setting as it is shown and read, with the range of its value."""
 
     key: str

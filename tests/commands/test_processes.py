@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import os
 from collections.abc import Iterator
-from dataclasses import replace
 
 import pytest
 
@@ -27,7 +26,7 @@ def asked() -> Request:
 
 def plain(parts: Iterator[Part]) -> list[object]:
     """Return parts as what can be compared: two problems are equal when they say the same."""
-    return [(replace(one, not_made=()), [(no.kind, no.child, type(no.cause), no.cause.message) for no in one.not_made])
+    return [(one._replace(not_made=()), [(no.kind, no.child, type(no.cause), no.cause.message) for no in one.not_made])
             for one in parts]
 
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-from dataclasses import replace
 
 import pypdfium2 as pdfium
 import pytest
@@ -143,7 +142,7 @@ def test_a_class_signs_in_on_three_sheets(setter: Typesetter) -> None:
 def test_a_week_has_five_places_for_each_name(setter: Typesetter, support: Support) -> None:
     """In one row where the name fits five times, in more where it does not, and none of them too narrow for it."""
     names = ("Bo", "Mira", "Christopherson", "Wilhelminaconstantina", "Zoë")
-    making = Making(replace(request(*names, kinds=(Kind.SIGNIN,), support=support), sign_in_week=True), setter)
+    making = Making(request(*names, kinds=(Kind.SIGNIN,), support=support)._replace(sign_in_week=True), setter)
     pages = list(making.pages())
     named = [item.name for page in pages for item in page.items if isinstance(item, Row) and item.form == "name"]
     places = [item for page in pages for item in page.items if isinstance(item, Row) and item.form != "name"]
@@ -210,7 +209,7 @@ def test_the_date_follows_what_the_child_did(setter: Typesetter, kind: Kind, sai
 def test_a_dot_shows_where_each_friend_is_written(setter: Typesetter, support: Support, hand: Hand) -> None:
     """One page; a row to write on, or a place beside the name, for each friend that the answers name."""
     asked = request(*CLASS, kinds=(Kind.FRIENDS,), support=support)
-    making = Making(replace(asked, first=Choices(hand=hand)), setter)
+    making = Making(asked._replace(first=Choices(hand=hand)), setter)
     for page in making.pages():
         read = [item for item in page.items if isinstance(item, Row) and item.form == "solid"]
         dots = [item for item in page.items if is_start(item)]

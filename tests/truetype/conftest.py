@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import io
-from dataclasses import replace
 
 import pytest
 from fontTools.ttLib import TTFont
@@ -16,7 +15,7 @@ from namewright.truetype.faces import FACES
 @pytest.fixture(scope="session")
 def small(alphabet: Alphabet) -> Alphabet:
     """A few letters of ours, so that a font of them is soon made: without marks, with a dot, with a tail."""
-    return replace(alphabet, glyphs={char: alphabet.glyphs[char] for char in "acnıi"})
+    return alphabet._replace(glyphs={char: alphabet.glyphs[char] for char in "acnıi"})
 
 
 @pytest.fixture(scope="session")

@@ -136,7 +136,7 @@ def book_child(row: tuple[Any, ...], own: Mapping[str, str]) -> BookChild:
     id_, given, family, practice, label, line, support, hand, height, joined, left, letters, beats, names_in = row
     mine = tuning_of(own)
     if mine.line_height is None and height is not None:
-        mine = replace(mine, line_height=height)
+        mine = mine._replace(line_height=height)
     support, hand = own.get("support", support), own.get("hand", hand)
     child = Child(practised(own.get("practise"), given, family, practice), label, given, family, line,
                   Support(support) if support else None, Hand(hand) if hand else None, mine.line_height,

@@ -12,9 +12,8 @@ import argparse
 import sys
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import AbstractContextManager, contextmanager, nullcontext
-from dataclasses import dataclass
 from pathlib import Path
-from typing import TYPE_CHECKING, TypeVar
+from typing import TYPE_CHECKING, NamedTuple, TypeVar
 
 from namewright.commands.talk import Refusal, complain
 from namewright.commands.typed_name import one_name
@@ -44,8 +43,7 @@ Read = TypeVar("Read")
 _SQLITE = b"SQLite format 3\x00"
 
 
-@dataclass(frozen=True, slots=True)
-class Asked:
+class Asked(NamedTuple):
     """A request as it was asked for; ``roster`` is the list whose lines are to be told of now.
 
     From a class's file, how each line was read was told when the list was taken.

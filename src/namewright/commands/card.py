@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import argparse
-from dataclasses import replace
 
 from namewright.commands.asking import asked_for_one
 from namewright.commands.common import name_options, unused_options, write_one
@@ -25,4 +24,4 @@ def add(commands: Commands) -> None:
 
 def _run(options: argparse.Namespace) -> int:
     asked = asked_for_one(options, Kind.CARDS)
-    return write_one(replace(asked.request, card=CardSize(options.size), fill=options.fill_sheet), options)
+    return write_one(asked.request._replace(card=CardSize(options.size), fill=options.fill_sheet), options)

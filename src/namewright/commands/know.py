@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import argparse
-from dataclasses import replace
 from itertools import count
 
 from namewright.commands.asking import asked_for_class, typesetter_of
@@ -53,8 +52,8 @@ def _run(options: argparse.Namespace) -> int:
     if options.at_once < 1:
         raise Refusal("command.problem.at_once", count=options.at_once)
     with asked_for_class(options, *kinds, grouped=Kind.FRIENDS in kinds, notes=True) as asked:
-        request = replace(asked.request, shuffle=options.shuffle, at_once=options.at_once, sign_in_week=options.week,
-                          tile_mm=LARGE_TILE_MM if options.tile == "38" else TILE_MM)
+        request = asked.request._replace(shuffle=options.shuffle, at_once=options.at_once, sign_in_week=options.week,
+                                         tile_mm=LARGE_TILE_MM if options.tile == "38" else TILE_MM)
         setter, language = typesetter_of(options), request.settings.language
         making = Making(request, setter, account_in(setter))
         pages = progress(making.pages(), len(request.members) * len(kinds))

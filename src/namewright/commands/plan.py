@@ -9,7 +9,6 @@ from __future__ import annotations
 import argparse
 import json
 import sys
-from dataclasses import replace
 from datetime import date
 from pathlib import Path
 
@@ -81,8 +80,8 @@ def _run(options: argparse.Namespace) -> int:
     with asked_for_class(options, Kind.PLAN, grouped=True, notes=True) as asked:
         complain_of_beats(asked.roster)
         taught = grouping.taught_before(asked.book, monday) if asked.book else ()
-        request = replace(asked.request, weeks=weeks, a_week=_a_week(options, asked), taught=taught,
-                          monday=monday if asked.book or options.week else None)
+        request = asked.request._replace(weeks=weeks, a_week=_a_week(options, asked), taught=taught,
+                                         monday=monday if asked.book or options.week else None)
         making, language = Making(request, account=account_of_order(request.planned)), request.settings.language
         if options.format == "pdf":
             write(making.pages(), options, language)

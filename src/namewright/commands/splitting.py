@@ -8,17 +8,16 @@ from __future__ import annotations
 
 import os
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass, replace
+from typing import NamedTuple
 
 from namewright.commands.talk import Refusal
 from namewright.making.account import NotMade, Remark
 from namewright.making.make import Making
-from namewright.making.request import Kind, Request
+from namewright.making.request import NOBODY, Kind, Request
 from namewright.message import Message
 from namewright.output.pdf import Batch, batches
 from namewright.pages.page import Page
 from namewright.pages.typesetter import Typesetter
-from namewright.roster.children import Roster
 from namewright.wording import wording
 
 CHUNK = 40
@@ -28,8 +27,7 @@ ENOUGH = 200
 MAX_JOBS = 60  # Windows waits for no more at once
 
 
-@dataclass(frozen=True, slots=True)
-class Part:
+class Part(NamedTuple):
     """What became of a chunk: its pages, drawn, and its part of the account.
 
     Who was ``made`` is told by the place in the chunk: a child that came back from another process would be a second
@@ -59,7 +57,7 @@ def _cores() -> int:
 
 def chunks(request: Request, size: int = CHUNK) -> list[Request]:
     """Return the request in pieces of ``size`` children, in their order."""
-    return [replace(request, members=request.members[at:at + size], roster=Roster((), ()))
+    return [request._replace(members=request.members[at:at + size], roster=NOBODY)
             for at in range(0, len(request.members), size)]
 
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import argparse
-from dataclasses import replace
 
 from namewright.commands.asking import asked_for_class, typesetter_of
 from namewright.commands.common import (
@@ -40,7 +39,7 @@ def add(commands: Commands) -> None:
 
 def _run(options: argparse.Namespace) -> int:
     with asked_for_class(options, Kind.TILES) as asked:
-        request = replace(asked.request, tile_mm=LARGE_TILE_MM if options.tile == "38" else TILE_MM)
+        request = asked.request._replace(tile_mm=LARGE_TILE_MM if options.tile == "38" else TILE_MM)
         setter = typesetter_of(options)
         making = Making(request, setter, account_in(setter))
         write(progress(making.pages(), None), options, request.settings.language)

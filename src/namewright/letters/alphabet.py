@@ -8,10 +8,10 @@ from __future__ import annotations
 
 import tomllib
 from collections.abc import Callable, Iterable, Iterator, Mapping
-from dataclasses import dataclass, field, replace
 from functools import cache
 from pathlib import Path
-from typing import Any
+from types import MappingProxyType
+from typing import Any, NamedTuple
 
 import unicodedata2
 
@@ -25,6 +25,7 @@ from namewright.store import Made
 _SOFT_DOTTED = {"i": "ı", "j": "ȷ"}  # lose the dot under a mark above (Unicode property Soft_Dotted)
 _SPACES = frozenset("  ")
 _OWN_MARKS = {"circumflex", "breve", "horn"}  # of â ê ô ă ơ ư, over which Vietnamese sets a tone
+_NONE: Mapping[Any, Any] = MappingProxyType({})
 _MAX_STACKED = 2  # marks on one side of a letter: Vietnamese has as many, and a tile has no room for more
 _MAX_NAMED = 4  # parts of a letter with marks that a reason names one by one
 
@@ -57,8 +58,7 @@ def described(letter: str) -> Message:
     return message("letters.unseen", point=point)
 
 
-@dataclass(frozen=True, slots=True)
-class Glyph:
+class Glyph(NamedTuple):
     """A base letter, or a mark drawn about its own attachment point.
 
     ``one_piece`` letters (capitals, figures) stretch in one piece between baseline and top line; the others are
@@ -68,15 +68,14 @@ class Glyph:
     """
 
     strokes: tuple[Stroke, ...]
-    anchors: Mapping[str, Point] = field(default_factory=dict)
+    anchors: Mapping[str, Point] = _NONE
     one_piece: bool = False
     short: bool = False
     attach: str = "top"
     bar: float | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class PlacedMark:
+class PlacedMark(NamedTuple):
     """A mark on a letter: its glyph, the anchor of the base it hangs on, and its offset from there in units."""
 
     glyph: Glyph
@@ -99,8 +98,7 @@ class PlacedMark:
                      for stroke in self.glyph.strokes)
 
 
-@dataclass(frozen=True, slots=True)
-class Letter:
+class Letter(NamedTuple):
     """One grapheme cluster ready to be set: a base glyph and its marks, in writing order."""
 
     cluster: str
@@ -131,11 +129,10 @@ class Letter:
         if offset is None:
             return None
         placed = PlacedMark(glyph, self.base.anchors[glyph.attach], offset)
-        return replace(self, marks=(*self.marks, placed))
+        return self._replace(marks=(*self.marks, placed))
 
 
-@dataclass(frozen=True, slots=True)
-class Alphabet:
+class Alphabet(NamedTuple):
     """Glyphs by character, marks by name, and the rules by which marks change with their base.
 
     ``mark_forms`` names the form that a mark takes on a letter, ``stacked_forms`` the one over another mark.
@@ -149,10 +146,10 @@ class Alphabet:
     marks: Mapping[str, Glyph]
     mark_of: Mapping[str, str]
     mark_forms: Mapping[tuple[str, str], str]
-    stacked_forms: Mapping[tuple[str, str], str] = field(default_factory=dict)
-    forms: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
-    variants: Mapping[tuple[str, str], Glyph] = field(default_factory=dict)
-    exit_strokes: Mapping[str, Glyph] = field(default_factory=dict)
+    stacked_forms: Mapping[tuple[str, str], str] = _NONE
+    forms: Mapping[str, tuple[str, ...]] = _NONE
+    variants: Mapping[tuple[str, str], Glyph] = _NONE
+    exit_strokes: Mapping[str, Glyph] = _NONE
 
     def has(self, char: str) -> bool:
         """Return whether one character (NFD) is drawn as it is, a space counting as drawn."""
@@ -263,7 +260,7 @@ def _alphabet(source: str) -> Alphabet:
 
 def _letter_glyph(char: str, entry: Mapping[str, Any]) -> Glyph:
     glyph = _glyph(char, entry)
-    return replace(glyph, anchors=_standing_anchors(glyph) | dict(glyph.anchors))
+    return glyph._replace(anchors=_standing_anchors(glyph) | dict(glyph.anchors))
 
 
 def _glyph(name: str, entry: Mapping[str, Any]) -> Glyph:

@@ -7,7 +7,7 @@ not pushed (common practice: no study was seen that says which way is better). U
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from typing import NamedTuple
 
 from namewright.geometry import distances
 from namewright.letters.alphabet import Alphabet
@@ -19,8 +19,7 @@ MAX_SLANT = 15.0
 _TOUCHING = 2.0  # letter units: a bar that ends this near a stroke ends on it
 
 
-@dataclass(frozen=True, slots=True)
-class LetterChoice:
+class LetterChoice(NamedTuple):
     """Chosen variants as (letter, form), the slant in degrees, exit strokes, and crossbars from right to left.
 
     None leaves open what another choice may say; where none does, letters are upright and plain.
@@ -56,14 +55,14 @@ def read_choice(text: str, alphabet: Alphabet) -> LetterChoice:
     for word in text.replace(",", " ").replace(";", " ").split():
         letter, _, form = word.partition("=")
         if word in ("exit-strokes", "exit-strokes=no"):
-            choice = replace(choice, exit_strokes=not form)
+            choice = choice._replace(exit_strokes=not form)
         elif letter == "crossbars":
-            choice = replace(choice, leftward_bars=_leftward(form))
+            choice = choice._replace(leftward_bars=_leftward(form))
         elif letter == "slant":
-            choice = replace(choice, slant=_slant(form))
+            choice = choice._replace(slant=_slant(form))
         else:
             variants[letter] = _form(letter, form, alphabet)
-    return replace(choice, variants=tuple(sorted(variants.items())))
+    return choice._replace(variants=tuple(sorted(variants.items())))
 
 
 def _leftward(text: str) -> bool:
@@ -101,8 +100,8 @@ def chosen(alphabet: Alphabet, choice: LetterChoice) -> Alphabet:
         if glyph is not None:  # the usual form has no entry: it stands in the alphabet
             glyphs[letter] = glyph
     if choice.leftward_bars:
-        glyphs = {char: replace(glyph, strokes=_leftward_bars(glyph.strokes)) for char, glyph in glyphs.items()}
-    return replace(alphabet, glyphs=glyphs)
+        glyphs = {char: glyph._replace(strokes=_leftward_bars(glyph.strokes)) for char, glyph in glyphs.items()}
+    return alphabet._replace(glyphs=glyphs)
 
 
 def _leftward_bars(strokes: tuple[Stroke, ...]) -> tuple[Stroke, ...]:

@@ -9,7 +9,7 @@ Lengths are millimetres. Out of scope: how a choice is kept (``classbook``) and 
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, fields, replace
+from typing import NamedTuple
 
 from namewright.letters.alphabet import upright
 from namewright.letters.choice import LetterChoice, read_choice
@@ -30,8 +30,7 @@ _KNOBS = frozenset(knob.key for knob in KNOBS)
 _OF_ITS_LINES = ("line_height", "midline", "row_gap", "unlined")
 
 
-@dataclass(frozen=True, slots=True)
-class Choices:
+class Choices(NamedTuple):
     """One layer of choices; None leaves a choice open. ``letters`` and ``tuning`` leave open each part of theirs."""
 
     ruling: Ruling | None = None
@@ -57,9 +56,9 @@ class Choices:
         """Return these choices laid over others."""
         under = below.tuning
         if self.ruling is not None:
-            under = replace(under, **dict.fromkeys(_OF_ITS_LINES))
-        said = {field.name: value for field in fields(self) if (value := getattr(self, field.name)) is not None}
-        return replace(below, **{**said, "letters": self.letters.over(below.letters),
+            under = under._replace(**dict.fromkeys(_OF_ITS_LINES))
+        said = {key: value for key, value in self._asdict().items() if value is not None}
+        return below._replace(**{**said, "letters": self.letters.over(below.letters),
                                  "tuning": self.tuning.over(under)})
 
 

@@ -63,7 +63,7 @@ class Making:
         font, everyone = self.setter.school_font, self.request.everyone
         if font is not None and everyone.ruling is None:
             lines = font.own_lines(preset(DEFAULT_RULING))
-            self.request = replace(self.request, everyone=replace(everyone, ruling=lines))
+            self.request = self.request._replace(everyone=everyone._replace(ruling=lines))
 
     @cached_property
     def _knowing(self) -> Knowing:
@@ -327,7 +327,7 @@ class Making:
         Where no sheets are made with the plan, they are laid out to be counted.
         """
         if Kind.SHEETS not in self.request.kinds:
-            counting = Making(replace(self.request, kinds=(Kind.SHEETS,)), self.setter)
+            counting = Making(self.request._replace(kinds=(Kind.SHEETS,)), self.setter)
             for _ in counting.pages():
                 pass
             return counting.numbers()

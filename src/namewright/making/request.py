@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import replace
 from datetime import date
 from enum import StrEnum
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, NamedTuple
 
 from namewright.lines.tile_boxes import TILE_MM
 from namewright.making.choices import NOTHING, Choices, choices_in_list, settled
@@ -59,8 +59,10 @@ WRITTEN_ON = frozenset({Kind.SHEETS, Kind.CARDS, Kind.TILES, Kind.SIZES, Kind.GR
 FOR_EACH_CHILD = frozenset({Kind.SHEETS, Kind.CARDS, Kind.TILES, Kind.SIZES, *OF_NOTES, *KNOW_EACH})
 
 
-@dataclass(frozen=True, slots=True)
-class Member:
+NOBODY = Roster((), ())
+
+
+class Member(NamedTuple):
     """A child in its place in the class, with what it has of its own and what was noted of its writing.
 
     ``unread`` is what is wrong with a choice of its own that could not be read. ``held`` is what was practised with,
@@ -86,12 +88,11 @@ def listed(placed: Placed) -> Member:
 def all_listed(placed: Sequence[Placed]) -> tuple[Member, ...]:
     """Return the children of a list, those of one name told apart."""
     names = Counter(one.child.practice.casefold() for one in placed)
-    return tuple(replace(listed(one), whose=one.child.label if names[one.child.practice.casefold()] > 1 else "")
+    return tuple(listed(one)._replace(whose=one.child.label if names[one.child.practice.casefold()] > 1 else "")
                  for one in placed)
 
 
-@dataclass(frozen=True, slots=True)
-class Request:
+class Request(NamedTuple):
     """What shall be made.
 
     ``members`` stand in the order of the pages. ``everyone`` is what is chosen for all, ``first`` what goes even
@@ -108,7 +109,7 @@ class Request:
     members: tuple[Member, ...]
     everyone: Choices = NOTHING
     first: Choices = NOTHING
-    roster: Roster = field(default_factory=lambda: Roster((), ()))
+    roster: Roster = NOBODY
     card: CardSize = CardSize.INDEX_4X6
     fill: bool = False
     tile_mm: float = TILE_MM

@@ -14,9 +14,9 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import cache, lru_cache
 from pathlib import Path
+from typing import NamedTuple
 
 import unicodedata2
 
@@ -29,8 +29,7 @@ _NEVER = -9.0
 _DIAERESIS = "\u0308"
 
 
-@dataclass(frozen=True, slots=True)
-class Rule:
+class Rule(NamedTuple):
     """One line of a table: the surroundings of a letter, and the weight it has there."""
 
     before: re.Pattern[str] | None
@@ -43,8 +42,7 @@ class Rule:
                 and (self.after is None or self.after.match(word, at + 1) is not None))
 
 
-@dataclass(frozen=True, slots=True)
-class Table:
+class Table(NamedTuple):
     """One language: its short tag, its vowel letters, the consonants that open a beat together, the rows of rules."""
 
     name: str

@@ -15,10 +15,10 @@ other language the answer is a rough guess. Out of scope: scripts other than Lat
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 from functools import cache
 from itertools import pairwise
 from pathlib import Path
+from typing import NamedTuple
 
 import unicodedata2
 
@@ -38,8 +38,7 @@ _JOINTS = frozenset("-‐‑·•‧ ")
 _DOTTED = re.compile(r"(?:[^\W\d_]\.){2,}")
 
 
-@dataclass(frozen=True, slots=True)
-class Beats:
+class Beats(NamedTuple):
     """A name cut into letters (grapheme clusters), and at which of them each beat begins, the first at 0.
 
     Hyphens and spaces are among the letters and belong to the beat before them. ``known`` is True where a pronouncing
@@ -74,8 +73,7 @@ def beats(name: str, language: str = "en", corrected: str | None = None) -> Beat
     return beats_of(clusters(name), language)
 
 
-@dataclass(frozen=True, slots=True)
-class Spoken:
+class Spoken(NamedTuple):
     """How a name is spoken: its language by a tag, None where nobody said, and the teacher's own beats as typed.
 
     ``around`` is the language of the pages, which a name is likeliest to have where nobody said another.

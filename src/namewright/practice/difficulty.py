@@ -38,9 +38,9 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 from enum import StrEnum
 from functools import cache, lru_cache, reduce
+from typing import NamedTuple
 
 import unicodedata2
 
@@ -69,8 +69,7 @@ class Band(StrEnum):
     HARDER = "harder"
 
 
-@dataclass(frozen=True, slots=True)
-class LetterDifficulty:
+class LetterDifficulty(NamedTuple):
     """One written sign (a grapheme cluster), its band, why, and the band's figure in the source's units.
 
     ``figure`` is the mean of the letters that the source puts into the band, less the gain of the own initial.
@@ -82,8 +81,7 @@ class LetterDifficulty:
     note: str
 
 
-@dataclass(frozen=True, slots=True)
-class NameDifficulty:
+class NameDifficulty(NamedTuple):
     """A name's different signs in the order of the name, and the two parts of its difficulty.
 
     ``length`` counts the letters and digits to write, repeats included, and no spaces, hyphens or

@@ -10,12 +10,11 @@ from __future__ import annotations
 
 import tomllib
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
 from enum import StrEnum
 from functools import cache
 from pathlib import Path
 from types import MappingProxyType
-from typing import Any
+from typing import Any, NamedTuple
 
 
 class Surety(StrEnum):
@@ -27,8 +26,7 @@ class Surety(StrEnum):
     MEMORY = "memory"
 
 
-@dataclass(frozen=True, slots=True)
-class Source:
+class Source(NamedTuple):
     """One publication: what it is, where it was read, whom it studied, and what it found (our words)."""
 
     key: str
@@ -40,8 +38,7 @@ class Source:
     doi: str | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class NamingItem:
+class NamingItem(NamedTuple):
     """How hard one capital is to name; None where the source calls its own estimate unstable."""
 
     a: float
@@ -55,8 +52,7 @@ class NamingItem:
         return None if self.b_first is None else self.b_not_first - self.b_first
 
 
-@dataclass(frozen=True, slots=True)
-class WritingList:
+class WritingList(NamedTuple):
     """The easy and the hard small letters of one study."""
 
     source: str
@@ -72,8 +68,7 @@ class Basis(StrEnum):
     OURS = "a rule of ours"
 
 
-@dataclass(frozen=True, slots=True)
-class PageReason:
+class PageReason(NamedTuple):
     """Why a kind of page is made as it is (our words), what that rests on, and the keys of the sources if on those."""
 
     why: str
@@ -81,8 +76,7 @@ class PageReason:
     sources: tuple[str, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class Evidence:
+class Evidence(NamedTuple):
     """Everything in the file.
 
     ``capitals`` maps A–Z to naming figures and ``own_initial_item`` is the source's (a, b) of the item

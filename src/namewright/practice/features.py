@@ -10,9 +10,9 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from functools import cache
 from itertools import pairwise
+from typing import NamedTuple
 
 from namewright.geometry.points import Point, between, heading, turn_degrees
 from namewright.geometry.polylines import evenly
@@ -28,8 +28,7 @@ _OBLIQUE = (10.0, 80.0)  # from the horizontal: a stroke between these is neithe
 _NEAR = 4.0  # paths as close as this lie on one another
 
 
-@dataclass(frozen=True, slots=True)
-class LetterFeatures:
+class LetterFeatures(NamedTuple):
     """One letter as a hand meets it.
 
     ``path`` is the length of the pencil's way in letter units, ``turning`` the sum of all its turns in

@@ -64,7 +64,8 @@ class Placed:
         """Return the different letters in practice order, each with its band."""
         if self.band is None:
             return ()
-        return tuple((each.letter, each.band) for each in practice_sequence(self.rating.letters, own_initial(self.child)))
+        ordered = practice_sequence(self.rating.letters, own_initial(self.child))
+        return tuple((each.letter, each.band) for each in ordered)
 
     @property
     def small_signs(self) -> int:

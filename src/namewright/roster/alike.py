@@ -9,7 +9,6 @@ from __future__ import annotations
 import re
 from collections import Counter
 from collections.abc import Iterable, Sequence
-from dataclasses import replace
 
 from namewright.message import message
 from namewright.names.clusters import is_letter
@@ -44,11 +43,11 @@ def without_shared(lines: Sequence[Line]) -> list[Line]:
 
 def from_a_program(lines: Sequence[Line]) -> list[Line]:
     """Return the lines without the quotation marks and brackets that a program writes about each name."""
-    lines = [line if part == line.text else replace(line, text=part) for line in lines for part in _array(line.text)]
+    lines = [line if part == line.text else line._replace(text=part) for line in lines for part in _array(line.text)]
     quoted = [_OF_A_PROGRAM.fullmatch(line.text) if len(line.text) < _LONGEST else None for line in lines]
     if sum(map(bool, quoted)) < max(_FEW, _MOSTLY * _filled(lines)):
         return lines
-    return [replace(line, text=match[1] or match[2]) if match else line
+    return [line._replace(text=match[1] or match[2]) if match else line
             for line, match in zip(lines, quoted, strict=True)]
 
 
@@ -66,7 +65,7 @@ def _filled(lines: Iterable[Line]) -> int:
 
 
 def _taken(line: Line, text: str, words: str) -> Line:
-    return replace(line, text=text, notes=(*line.notes, message("roster.remark", words=words.strip(" :–—-([")[:60])))
+    return line._replace(text=text, notes=(*line.notes, message("roster.remark", words=words.strip(" :–—-([")[:60])))
 
 
 def _without_numbered_labels(lines: Sequence[Line]) -> list[Line]:

@@ -7,7 +7,7 @@ name itself is given or family (see ``free_text``).
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, replace
+from typing import NamedTuple
 
 import unicodedata2
 
@@ -46,8 +46,7 @@ _EDGE_KEEP = frozenset("'’‘`ʼʻ")
 _STRAY_SIGN = re.compile(r"[^\w\s'’‘`´ʼʻ.,·\-‐‑\u0300-\u036f]|_")
 
 
-@dataclass(frozen=True, slots=True)
-class Reading:
+class Reading(NamedTuple):
     """The parts of one name, NFC and in the case they were typed in, with what was left out or guessed."""
 
     given: str = ""
@@ -86,7 +85,7 @@ def take_beside(text: str) -> tuple[str, Reading]:
     if signs:
         notes.append(message("roster.signs", signs=signs[:20]))
         text = text.translate(dict.fromkeys(map(ord, signs), " "))
-    return " ".join(text.split()), replace(found, notes=tuple(notes))
+    return " ".join(text.split()), found._replace(notes=tuple(notes))
 
 
 def _marks_mended(text: str) -> str:
@@ -180,14 +179,14 @@ def _taken_from(part: str, found: Reading) -> Reading:
     """Return what was found with a hand, a level of support, a line height or a name to go by; else as it was."""
     folded = fold(part)
     if len(folded) > 1 and folded in HANDS:
-        return replace(found, hand=HANDS[folded])
+        return found._replace(hand=HANDS[folded])
     if " " in folded and folded in SUPPORTS:  # one word alone (light, total) may mean anything
-        return replace(found, support=SUPPORTS[folded])
+        return found._replace(support=SUPPORTS[folded])
     if (height := _HEIGHT.fullmatch(folded)) and MIN_LINE_MM <= (
             length := parse_length_mm(f"{height[1]} {height[2]}")) <= MAX_LINE_MM:
-        return replace(found, line_height_mm=length)
+        return found._replace(line_height_mm=length)
     if (called := _after_goes_by(part)) and not found.goes_by:
-        return replace(found, goes_by=called)
+        return found._replace(goes_by=called)
     return found
 
 
@@ -205,7 +204,7 @@ def _cut_last_words(text: str, found: Reading, notes: list[Message]) -> tuple[st
     words = text.split()
     for at in range(1, len(words)):
         if called := _after_goes_by(" ".join(words[at:])):
-            return " ".join(words[:at]).rstrip(" ,"), replace(found, goes_by=found.goes_by or called)
+            return " ".join(words[:at]).rstrip(" ,"), found._replace(goes_by=found.goes_by or called)
     at = len(words)
     while at > 1 and words[at - 1].islower() and len(words[at - 1]) > 2 and _is_cut(words[at - 1]):
         at -= 1
@@ -243,7 +242,7 @@ def _judge_bracket(inside: str, outside: str, found: Reading, notes: list[Messag
     if not found.goes_by and _can_be_called(words, outside) and (
         quoted or alone or all(map(is_given, words)) or _is_short_for(inside, outside)
     ):
-        return replace(found, goes_by=trim(inside))
+        return found._replace(goes_by=trim(inside))
     return _judge_remark(inside, found, notes)
 
 

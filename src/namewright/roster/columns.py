@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from namewright.roster.contents import judge, names_in
 from namewright.roster.headers import header_roles
@@ -25,8 +25,7 @@ _MAX_JOINED = 20
 _NUMBER_CELL = re.compile(r"\s*(?:\(?\d{1,4}[.):]?|#\d{1,4}|[-*•–☐✓])\s*$")
 
 
-@dataclass(frozen=True, slots=True)
-class Row:
+class Row(NamedTuple):
     """One logical row: its first line (0-based), how many lines it takes, and its cells, trimmed."""
 
     line: int
@@ -34,8 +33,7 @@ class Row:
     cells: tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Table:
+class Table(NamedTuple):
     """How a text is cut: its rows, the first header row (None if none), the roles and headers of its columns.
 
     ``delimiter`` is empty where every line is free text. In a ``grid`` every cell is a child. ``doubt`` names two

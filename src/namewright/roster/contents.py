@@ -12,6 +12,7 @@ from collections import Counter
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from functools import cached_property
+from typing import NamedTuple
 
 from namewright.names.casing import is_all_capitals
 from namewright.names.clusters import is_letter
@@ -32,8 +33,7 @@ _SHEET_SIGNS = ("#REF!", "#N/A", "#NAME?", "#VALUE!", "#DIV/0!", "#NULL!", "#NUM
 """How a cell begins that holds an error or a formula of a spreadsheet and not its value."""
 
 
-@dataclass(frozen=True, slots=True)
-class Judged:
+class Judged(NamedTuple):
     """The roles of the columns; whether the first row heads them, every cell is a child, or two may be turned."""
 
     roles: tuple[Role, ...]

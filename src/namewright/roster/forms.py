@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import replace
 
 from namewright.roster.headers import header_roles
 from namewright.roster.pasted import Line
@@ -28,7 +27,7 @@ def from_a_form(lines: Sequence[Line]) -> list[Line]:
     shown = [next(match[1].strip() for _, match in found if fold(match[1]) == title) for title in titles]
     if len(found) < max(2, _NEARLY_ALL * len(filled)) or not _names_both_parts(shown):
         return list(lines)
-    rows = [replace(filled[0], text="\t".join(shown))]
+    rows = [filled[0]._replace(text="\t".join(shown))]
     cells: dict[str, str] = {}
     for line, match in found:
         label = fold(match[1])
@@ -45,4 +44,4 @@ def _names_both_parts(titles: Sequence[str]) -> bool:
 
 
 def _row(line: Line, titles: Sequence[str], cells: dict[str, str]) -> Line:
-    return replace(line, text="\t".join(cells.get(title, "") for title in titles))
+    return line._replace(text="\t".join(cells.get(title, "") for title in titles))

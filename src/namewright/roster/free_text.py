@@ -21,7 +21,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import replace
 
 from namewright.message import Message, message
 from namewright.names.casing import is_all_capitals
@@ -61,10 +60,10 @@ def read_name(text: str, habits: Habits = UNSAID) -> Reading:
     cells = [cell for cell in map(trim, bare.split(",")) if cell]
     while len(cells) > 1:
         if len(fold(cells[-1])) > 1 and fold(cells[-1]) in HANDS:
-            beside = replace(beside, hand=HANDS[fold(cells.pop())])
+            beside = beside._replace(hand=HANDS[fold(cells.pop())])
         elif _is_remark(cells[0], cells[-1], habits):
             note = message("roster.remark", words=cells.pop()[:60])
-            beside = replace(beside, notes=(*beside.notes, note))
+            beside = beside._replace(notes=(*beside.notes, note))
         else:
             break
     cells = _join_suffix(cells)
@@ -75,13 +74,13 @@ def read_name(text: str, habits: Habits = UNSAID) -> Reading:
     split = _split_words(cells[0].split(" "), habits.order) if len(cells) == 1 else _split_comma(cells, habits)
     if not split.family and _opens_with_called(typed, beside.goes_by):
         split = Reading(beside.goes_by, split.given, notes=split.notes)
-    return replace(beside, given=split.given, family=split.family, notes=beside.notes + split.notes)
+    return beside._replace(given=split.given, family=split.family, notes=beside.notes + split.notes)
 
 
 def _read_inside(beside: Reading) -> Reading:
     """Read a name that stands whole in quotation marks or brackets: it is no name to go by."""
     inside = read_name(beside.goes_by) if " " in beside.goes_by else beside
-    return inside if inside is beside else replace(inside, hand=beside.hand, notes=beside.notes + inside.notes)
+    return inside if inside is beside else inside._replace(hand=beside.hand, notes=beside.notes + inside.notes)
 
 
 def _opens_with_called(typed: str, called: str) -> bool:
@@ -176,7 +175,7 @@ def _split_words(words: list[str], order: Order) -> Reading:
     certain = len(words) == 2 and len(given) == 1 and not shouted and len(loud) == 1
     if certain:
         return reading
-    return replace(reading, notes=(_read_as(reading.given, reading.family, " ".join(middle)),))
+    return reading._replace(notes=(_read_as(reading.given, reading.family, " ".join(middle)),))
 
 
 def _turned(words: list[str], order: Order) -> Reading | None:

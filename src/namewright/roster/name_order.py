@@ -10,8 +10,8 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
 from enum import StrEnum
+from typing import NamedTuple
 
 from namewright.roster.known import is_given, is_known, lean
 from namewright.roster.vocabulary import fold, word_set
@@ -25,8 +25,7 @@ class Order(StrEnum):
     FAMILY = "family"
 
 
-@dataclass(frozen=True, slots=True)
-class Habits:
+class Habits(NamedTuple):
     """How a list without columns writes its names: which part stands first, and what a comma parts."""
 
     order: Order = Order.UNSAID

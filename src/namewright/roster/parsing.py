@@ -8,8 +8,9 @@ that by child).
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from pathlib import Path
+from typing import NamedTuple
 
 from namewright.message import Message, message, together
 from namewright.roster.children import Child, LineReport, Outcome, Roster, RosterError
@@ -38,8 +39,7 @@ _READINGS, _TEXTS = 6, 3  # a list that is saved is read as typed and as kept, e
 _KEPT_CHARACTERS = 250_000
 
 
-@dataclass(frozen=True, slots=True)
-class _Draft:
+class _Draft(NamedTuple):
     """A row on its way: what it became, with the entry of a child."""
 
     row: Row
@@ -48,8 +48,7 @@ class _Draft:
     notes: tuple[Message, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class _Rows:
+class _Rows(NamedTuple):
     """A text whose rows are read and not yet settled: its lines cleaned and as typed, how they are laid out."""
 
     clean: Sequence[Tidied]
@@ -156,8 +155,7 @@ def _draft_rows(found: Unfolded) -> list[_Draft]:
         elif _is_header(row, table):
             known = header_roles(row.cells) or len(row.cells) == 1
             drafts.append(_Draft(row, Outcome.HEADER, notes=() if known else (_IF_CHILD,)))
-            table = replace(
-                table,
+            table = table._replace(
                 roles=header_roles(row.cells) or table.roles,
                 titles=row.cells if header_roles(row.cells) else table.titles,
             )
@@ -206,7 +204,7 @@ def _note_repeats(drafts: Sequence[_Draft], unfolded: Sequence[Line]) -> list[_D
             line = first.setdefault(key, draft.row.line)
             if line != draft.row.line:
                 again = message("roster.repeat", line=unfolded[line].origin + 1)
-                draft = replace(draft, notes=(*draft.notes, again))
+                draft = draft._replace(notes=(*draft.notes, again))
         noted.append(draft)
     return noted
 

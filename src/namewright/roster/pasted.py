@@ -7,13 +7,12 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from typing import NamedTuple
 
 from namewright.message import Message, message
 
 
-@dataclass(frozen=True, slots=True)
-class Line:
+class Line(NamedTuple):
     """One line to be read, the 0-based line of the source it was on, and what was done to it."""
 
     text: str
@@ -49,9 +48,9 @@ def unwrapped(lines: Sequence[str]) -> list[Line]:
 def _from_chat(line: Line) -> Line:
     stamp = _STAMP.match(line.text)
     if stamp and (said := _SENDER.match(line.text, stamp.end())):
-        return replace(line, text=line.text[said.end() :], notes=(*line.notes, _CHAT))
+        return line._replace(text=line.text[said.end() :], notes=(*line.notes, _CHAT))
     timed = None if stamp else _TIMED_SENDER.match(line.text)
-    return replace(line, text=line.text[timed.end() :], notes=(*line.notes, _CHAT)) if timed else line
+    return line._replace(text=line.text[timed.end() :], notes=(*line.notes, _CHAT)) if timed else line
 
 
 def _from_addresses(line: Line) -> Iterator[Line]:

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from typing import NamedTuple
 
 import unicodedata2
 
@@ -47,8 +47,7 @@ _BETWEEN_VOWELS = re.compile(r"[aeiouāēīōū]['’‘`][aeiouāēīōū]", re
 _ONE_LETTER_OPENING = re.compile(r"(?:^|[\s-])[a-zA-Z]['’‘`]")
 
 
-@dataclass(frozen=True, slots=True)
-class Entry:
+class Entry(NamedTuple):
     """A row read as a child: parts of the name, settings, the name to practise (once settled), notes."""
 
     reading: Reading
@@ -57,8 +56,7 @@ class Entry:
     notes: tuple[Message, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class LeftOut:
+class LeftOut(NamedTuple):
     """A row that is no child: why, and what else is to be said of it."""
 
     notes: tuple[Message, ...]
@@ -104,7 +102,7 @@ def settle(entry: Entry, part: NamePart) -> Entry | LeftOut:
     notes = list(entry.notes)
     reading, literal = _mended(entry, notes)
     if not reading.given:
-        reading = replace(reading, given=reading.goes_by)
+        reading = reading._replace(given=reading.goes_by)
     practice = literal or _chosen(reading, entry.choice.part or part, notes)
     if not any(map(is_letter, practice)):
         if SEVERAL in notes:
@@ -142,8 +140,8 @@ def _alone(text: str, habits: Habits) -> Entry:
 def _entry(reading: Reading, choice: Choice, notes: Sequence[Message]) -> Entry:
     told = choice
     if reading.hand or reading.support or reading.line_height_mm:
-        told = replace(choice, hand=choice.hand or reading.hand, support=choice.support or reading.support,
-                       line_height_mm=choice.line_height_mm or reading.line_height_mm)
+        told = choice._replace(hand=choice.hand or reading.hand, support=choice.support or reading.support,
+                               line_height_mm=choice.line_height_mm or reading.line_height_mm)
     goes_by = choice.literal and reading.goes_by and reading.goes_by != choice.literal
     extra = [message("roster.passed_over", name=reading.goes_by, other=choice.literal)] if goes_by else []
     return Entry(reading, told, notes=(*reading.notes, *notes, *extra))
@@ -188,7 +186,7 @@ def _read_columns(cells: Sequence[str], table: Table, habits: Habits) -> Entry:
     reading = _read_parts(texts, _title(by_role.get(Role.FULL, ()), table), habits, notes)
     choice = _read_choice(texts, by_role, table, notes)
     if goes_by := read_goes_by(texts.get(Role.GOES_BY, ""), notes):
-        reading = replace(reading, goes_by=goes_by)
+        reading = reading._replace(goes_by=goes_by)
     if Role.MIDDLE in texts:
         notes.append(message("roster.middle", name=texts[Role.MIDDLE]))
     if Role.OTHER in by_role:
@@ -213,8 +211,8 @@ def _read_parts(texts: dict[Role, str], title: str, habits: Habits, notes: list[
     whole = texts.get(Role.FULL, "")
     if Role.GIVEN not in texts and Role.FAMILY not in texts:
         if family_first(title):
-            return read_name(_comma_behind_family(whole, title), replace(habits, remarks_by_comma=False))
-        return read_name(whole, replace(habits, order=Order.GIVEN) if given_first(title) else habits)
+            return read_name(_comma_behind_family(whole, title), habits._replace(remarks_by_comma=False))
+        return read_name(whole, habits._replace(order=Order.GIVEN) if given_first(title) else habits)
     given, beside = take_beside(texts.get(Role.GIVEN) or _without(whole, texts[Role.FAMILY]))
     family, after = take_beside(texts.get(Role.FAMILY) or _without(whole, texts[Role.GIVEN]))
     if whole and not set(_words(whole)) <= set(_words(f"{given} {family}")):
@@ -290,7 +288,7 @@ def _mended(entry: Entry, notes: list[Message]) -> tuple[Reading, str]:
     old, new = (" ".join(pair) for pair in zip(*changed, strict=True))
     notes.append(message("roster.case", typed=old, written=new))
     given, family, goes_by, literal = after
-    return replace(entry.reading, given=given, family=family, goes_by=goes_by), literal
+    return entry.reading._replace(given=given, family=family, goes_by=goes_by), literal
 
 
 def _chosen(reading: Reading, part: NamePart, notes: list[Message]) -> str:

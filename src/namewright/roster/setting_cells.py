@@ -8,8 +8,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass
-from typing import TypeVar
+from typing import NamedTuple, TypeVar
 
 from namewright.message import Field, Message, message
 from namewright.names.clusters import is_letter
@@ -25,8 +24,7 @@ _TAG = re.compile(r"([a-z]{2,3})(?:-[a-z0-9]{2,8})*")
 _UNIT_IN_HEADER = re.compile(r"\b(mm|cm|in|inch|inches)\b")
 
 
-@dataclass(frozen=True, slots=True)
-class Choice:
+class Choice(NamedTuple):
     """What one row asks for; None means as the class. ``literal`` is a name to write just as it is.
 
     ``letters`` (chosen forms of letters) and ``beats`` (the name cut for clapping) are kept as typed.

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from namewright.names.clusters import is_letter
 from namewright.names.particles import OPENING_PARTICLES, PARTICLES
@@ -34,8 +34,7 @@ _MOSTLY = 0.6
 _FEW_FAMILIES = 4
 
 
-@dataclass(frozen=True, slots=True)
-class Several:
+class Several(NamedTuple):
     """The parts of a line, a name each; not ``sure`` where it may be one child after all. ``label`` heads them."""
 
     parts: tuple[str, ...]

@@ -8,7 +8,7 @@ letters such as ĳ (UAX #15). Quotation marks and apostrophes stay as typed. Eve
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
+from typing import NamedTuple
 
 import unicodedata2
 
@@ -30,8 +30,7 @@ _NAMED = 5
 """How many removed characters a note names before it only counts them."""
 
 
-@dataclass(frozen=True, slots=True)
-class Tidied:
+class Tidied(NamedTuple):
     """Clean text, and a note for each kind of change that a reader could miss."""
 
     text: str

@@ -7,7 +7,7 @@ is read again as it was read first.
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from typing import NamedTuple
 
 from namewright.message import message
 from namewright.names.clusters import is_letter
@@ -34,8 +34,7 @@ _MAX_ASKED = 2_000
 """Characters of a line that are looked through for several children: a longer one is no list of names but a text."""
 
 
-@dataclass(frozen=True, slots=True)
-class Unfolded:
+class Unfolded(NamedTuple):
     """The lines of a text, how they are laid out, who judges them, and which (0-based) are unlike all others."""
 
     lines: Sequence[Line]
@@ -106,7 +105,7 @@ def _cells_apart(found: list[Line], table: Table, judge: Judge) -> list[Line]:
         for part in several.parts:
             cells = (*row.cells[:at], part, *row.cells[at + 1 :])
             text = join_cells(cells, table.delimiter)
-            lines.append(replace(own[0], text=text, notes=(*own[0].notes, _SPLIT)))
+            lines.append(own[0]._replace(text=text, notes=(*own[0].notes, _SPLIT)))
     return lines
 
 
@@ -171,7 +170,7 @@ def _cells_of(line: Line, delimiter: str) -> Iterator[Line]:
         yield line
         return
     for cell in cells:
-        yield replace(line, text=cell, notes=(*line.notes, _SPLIT))
+        yield line._replace(text=cell, notes=(*line.notes, _SPLIT))
 
 
 def _apart(line: Line, judge: Judge) -> Iterator[Line]:
@@ -181,9 +180,9 @@ def _apart(line: Line, judge: Judge) -> Iterator[Line]:
         yield line
         return
     if several.label:
-        yield replace(line, text=several.label)
+        yield line._replace(text=several.label)
     for part in several.parts:
-        yield replace(line, text=part, notes=(*line.notes, _SPLIT))
+        yield line._replace(text=part, notes=(*line.notes, _SPLIT))
 
 
 @keeps_names(2048)

@@ -9,8 +9,8 @@ from __future__ import annotations
 import re
 from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from itertools import pairwise
+from typing import NamedTuple
 
 from namewright.message import Message, message
 from namewright.names.clusters import is_letter
@@ -33,8 +33,7 @@ _LEGEND = re.compile(r"\s*(\*+|†|‡|°|\(\*+\))\s*[=:–-]?\s*\S")
 _FIRST_CLAUSE = re.compile(r"[^,.!?:–—]*")
 
 
-@dataclass(frozen=True, slots=True)
-class Unlike:
+class Unlike(NamedTuple):
     """Why a line is no child; ``doubtful`` where it might be one."""
 
     notes: tuple[Message, ...]

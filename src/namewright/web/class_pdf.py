@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import hashlib
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import replace
 from datetime import date
 
 from flask import current_app, request
@@ -60,7 +59,7 @@ def parted(asked: Request) -> list[tuple[Request, tuple[Kind, ...]]]:
     children = tuple(kind for kind in asked.kinds if kind not in FOR_ADULT)
     adult = tuple(kind for kind in asked.kinds if kind in FOR_ADULT)
     told = children if Kind.ANSWERS in adult and not set(TO_KNOW).isdisjoint(children) else ()
-    return [(replace(asked, kinds=kinds), silent) for kinds, silent in ((children, ()), (adult, told)) if kinds]
+    return [(asked._replace(kinds=kinds), silent) for kinds, silent in ((children, ()), (adult, told)) if kinds]
 
 
 def begin(asked: Request, silent: Sequence[Kind] = ()) -> Job:
@@ -73,7 +72,7 @@ def begin(asked: Request, silent: Sequence[Kind] = ()) -> Job:
     if Kind.PLAN in asked.kinds and len(asked.members) == len(children):
         keep_plan(book(), children, asked, this_monday())
     ids = {one.child.line: one.id for one in children}
-    whole = replace(asked, kinds=(*silent, *asked.kinds))
+    whole = asked._replace(kinds=(*silent, *asked.kinds))
     setter = _setter()
 
     def make(job: Job) -> Iterator[Page]:

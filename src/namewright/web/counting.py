@@ -8,18 +8,16 @@ from __future__ import annotations
 
 import time
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from namewright.making.make import Making
-from namewright.making.request import FOR_EACH_CHILD, TO_KNOW, Kind, Request
+from namewright.making.request import FOR_EACH_CHILD, NOBODY, TO_KNOW, Kind, Request
 from namewright.pages.typesetter import Typesetter
-from namewright.roster.children import Roster
 from namewright.web.class_pdf import made_aloud, missed
 from namewright.web.desk import Counted, desk
 from namewright.web.jobs import Missed
 
 A_MOMENT_S = 0.12
-_NO_ROSTER = Roster((), ())
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,12 +57,12 @@ def _parts(asked: Request, silent: Sequence[Kind]) -> Iterator[Request]:
     """Yield the parts of a request; the last of a part's kinds is what is counted."""
     for kind in asked.kinds:
         if kind not in FOR_EACH_CHILD or kind is Kind.TILES:  # tiles of several children share a page
-            yield replace(asked, kinds=(*(silent if kind is Kind.ANSWERS else ()), kind))
+            yield asked._replace(kinds=(*(silent if kind is Kind.ANSWERS else ()), kind))
         elif kind in TO_KNOW:
-            yield from (replace(asked, kinds=(kind,), members=(one,)) for one in asked.members)
+            yield from (asked._replace(kinds=(kind,), members=(one,)) for one in asked.members)
         else:
-            alone = replace(asked, kinds=(kind,), roster=_NO_ROSTER, taught=())
-            yield from (replace(alone, members=(one,)) for one in asked.members)
+            alone = asked._replace(kinds=(kind,), roster=NOBODY, taught=())
+            yield from (alone._replace(members=(one,)) for one in asked.members)
 
 
 def _count(asked: Request, setter: Typesetter, ids: Mapping[int, int]) -> Counted:

@@ -22,7 +22,7 @@ def tried(one: BookChild, own: Mapping[str, str]) -> BookChild:
     own = {key: text for key, text in own.items() if text.strip()}
     mine = tuning_of(own)
     if mine.line_height is None and "line_height" not in one.settings:
-        mine = replace(mine, line_height=one.own.line_height)  # what the list itself says of this child
+        mine = mine._replace(line_height=one.own.line_height)  # what the list itself says of this child
     roster_says = _without_settings(one)
     practice = practised(own.get("practise"), one.child.given, one.child.family, one.child.practice)
     child = replace(roster_says, line_height_mm=mine.line_height, practice=practice,

@@ -12,10 +12,10 @@ import re
 import string
 import tomllib
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass
 from enum import StrEnum
 from functools import cache, lru_cache
 from pathlib import Path
+from typing import NamedTuple
 
 from namewright.message import Field, Message, Problem
 from namewright.units import number
@@ -27,8 +27,7 @@ FIRST = "en"
 _TABLE = re.compile(r"^\[([\w.]+)\][ \t]*(?:#.*)?\n", re.MULTILINE)
 
 
-@dataclass(frozen=True, slots=True)
-class Grammar:
+class Grammar(NamedTuple):
     """What a language does with any template: how it joins a list, counts, and writes a number.
 
     ``one`` holds the whole numbers that take the singular (Unicode CLDR, plural rules: 0 and 1 in French and
@@ -69,8 +68,7 @@ class Grammar:
         return number(value, digits).replace(".", self.decimal)
 
 
-@dataclass(frozen=True, slots=True)
-class Wording:
+class Wording(NamedTuple):
     """One language: its templates by key, and its grammar."""
 
     language: str

@@ -10,6 +10,7 @@ import math
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 from functools import lru_cache
+from typing import NamedTuple
 
 from namewright.geometry.boxes import Box, holds, joined
 from namewright.lines.ink import BLACK, Ink, Spelled, Style
@@ -27,8 +28,7 @@ _POINTS = PT_PER_INCH / MM_PER_INCH
 _LAID_OVER = 0.4  # of a name's height: PDFium takes the line below a taller text for the same line
 
 
-@dataclass(frozen=True, slots=True)
-class DrawnPage:
+class DrawnPage(NamedTuple):
     """A finished page: its size in points, its content, deflated, and its parts in reading order."""
 
     width_pt: float
@@ -38,8 +38,7 @@ class DrawnPage:
     outline: str | None
 
 
-@dataclass(frozen=True, slots=True)
-class Batch:
+class Batch(NamedTuple):
     """Some pages, drawn, the forms they share in the order of their names, and the letters of their texts."""
 
     pages: tuple[DrawnPage, ...]

@@ -17,6 +17,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import cache, lru_cache
 from itertools import groupby
+from typing import NamedTuple
 
 from namewright.letters.alphabet import upright
 from namewright.lines.forms import TEXT_PEN, Inker, pens_for
@@ -41,8 +42,7 @@ _M_WIDTH = 0.6  # of the size: by the width of what it finds under the name m, p
 _REACH = 200  # half a pen, and a little more
 
 
-@dataclass(frozen=True, slots=True)
-class Glyph:
+class Glyph(NamedTuple):
     """A letter: how far the next one stands, its strokes, and the box of their centrelines."""
 
     advance: int
@@ -50,8 +50,7 @@ class Glyph:
     box: tuple[int, int, int, int]
 
 
-@dataclass(frozen=True, slots=True, order=True)
-class Place:
+class Place(NamedTuple):
     """Where a letter is: the name of its font and its code there."""
 
     font: str

@@ -10,6 +10,7 @@ from collections import Counter
 from collections.abc import Iterable
 from dataclasses import dataclass, field
 from functools import lru_cache
+from typing import NamedTuple
 
 from namewright.lines.ink import Fragment, Ink, Spelled, Style
 from namewright.output.pdf.font import shown, spelled_clusters
@@ -22,8 +23,7 @@ _Key = str | tuple[str, float]  # what may recur: a fragment by its data, a text
 _NAMES = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ"
 
 
-@dataclass(frozen=True, slots=True)
-class Form:
+class Form(NamedTuple):
     """A shape that is drawn in several places, its pen set by whoever draws it: its bytes, and the box it may fill."""
 
     content: bytes

@@ -8,13 +8,12 @@ from __future__ import annotations
 
 from array import array
 from collections.abc import Sequence
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from namewright.output.pdf.objects import ObjectFile, references, text_string
 
 
-@dataclass(frozen=True, slots=True)
-class Tag:
+class Tag(NamedTuple):
     """A part of a page: its kind, the marked stretches of the page's content that it has, in order.
 
     A figure says in words what it shows, and has a box in points, x from the left, y up. A part of other parts has
