@@ -12,7 +12,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from namewright.practice.groups import Grouping, group_class, numbered, shared_letters, usual_tables
-from namewright.practice.table_worth import broken, pair_worth, wished, worth
+from namewright.practice.table_worth import broken, exchanges, pair_worth, wished, worth
 from namewright.practice.weeks import letters_of
 from namewright.settings import Support
 
@@ -48,6 +48,15 @@ def test_everyone_is_at_one_table_and_tables_are_even(names: list[str], tables: 
     assert len(found) == min(len(names), tables or usual_tables(len(names)))
     assert tables or len(names) < 6 or all(3 <= size <= 5 for size in sizes)
     assert grouped(names, tables) == found
+
+
+@given(st.integers(2, 40), st.integers(0, 99))
+def test_no_two_children_would_be_better_off_changing_seats(count: int, seed: int) -> None:
+    """Exchanging goes on until nothing is gained any more, by whichever tables it went."""
+    pairs = pairs_of(names_of(count, seed))
+    found = group_class(pairs, names_of(count, seed))
+    for one, other in combinations(found, 2):
+        assert max(each.gain for each in exchanges(one, other, pairs)) < 1e-6
 
 
 def test_twenty_four_children_at_five_tables() -> None:

@@ -16,6 +16,7 @@ from __future__ import annotations
 
 from collections.abc import Collection, Iterator, Mapping, Sequence
 from itertools import combinations, islice
+from operator import itemgetter
 from random import Random
 
 from namewright.practice.table_worth import GAIN_OF_A_WISH, NO_GAIN, Pairs, exchanges, group_worth, worth, worth_with
@@ -153,15 +154,28 @@ def _dealt(order: Sequence[int], sizes: Sequence[int]) -> list[list[int]]:
 
 
 def _exchanged(groups: list[list[int]], pairs: Pairs, settled: Collection[int] = ()) -> list[list[int]]:
-    """Exchange two children for as long as it helps, none of them settled; every exchange gains, so it ends."""
-    while any([_improved(groups, one, other, pairs, settled) for one, other in combinations(range(len(groups)), 2)]):
-        pass
+    """Exchange two children for as long as it helps, none of them settled; every exchange gains, so it ends.
+
+    Two tables between which no exchange helped are looked at again only once one of them is another.
+    """
+    changes, looked_at = [0] * len(groups), dict[tuple[int, int], tuple[int, int]]()
+    helped = True
+    while helped:
+        helped = False
+        for one, other in combinations(range(len(groups)), 2):
+            now = changes[one], changes[other]
+            if looked_at.get((one, other)) == now:
+                continue
+            if _improved(groups, one, other, pairs, settled):
+                changes[one], changes[other], helped = now[0] + 1, now[1] + 1, True
+            else:
+                looked_at[one, other] = now
     return groups
 
 
 def _improved(groups: list[list[int]], one: int, other: int, pairs: Pairs, settled: Collection[int]) -> bool:
     """Make the best exchange between two tables; return whether there was one that helps."""
-    best = max(exchanges(groups[one], groups[other], pairs, settled), key=lambda each: each.gain, default=NO_GAIN)
+    best = max(exchanges(groups[one], groups[other], pairs, settled), key=itemgetter(0), default=NO_GAIN)
     if best.gain <= NO_GAIN.gain:
         return False
     groups[one][groups[one].index(best.going)] = best.coming
@@ -212,7 +226,7 @@ def _even_out(groups: list[list[int]], pairs: Pairs) -> None:
 def _mended(groups: list[list[int]], pairs: Pairs) -> list[list[int]]:
     """Make only the exchanges that meet a wish; there are far fewer than would pay by letters."""
     for one, other in combinations(range(len(groups)), 2):
-        best = max(exchanges(groups[one], groups[other], pairs), key=lambda each: each.gain, default=NO_GAIN)
+        best = max(exchanges(groups[one], groups[other], pairs), key=itemgetter(0), default=NO_GAIN)
         if best.gain > GAIN_OF_A_WISH:
             _improved(groups, one, other, pairs, ())
             return _mended(groups, pairs)

@@ -9,8 +9,8 @@ one more pair, worth far more than all letters (``wished``). Children are places
 from __future__ import annotations
 
 from collections.abc import Collection, Iterator, Sequence
-from dataclasses import dataclass
 from itertools import combinations
+from typing import NamedTuple
 
 from namewright.practice.weeks import Letters
 from namewright.settings import Support
@@ -69,11 +69,11 @@ def _mean(both_ways: int, size: int) -> float:
 
 def worth_with(place: int, others: Collection[int], pairs: Pairs) -> int:
     """Return what a child's pairs with some others are worth together."""
-    return sum(pairs[place][other] for other in others)
+    own = pairs[place]
+    return sum([own[other] for other in others])
 
 
-@dataclass(frozen=True, slots=True)
-class Exchange:
+class Exchange(NamedTuple):
     """Two children of two tables who change seats, and what the grouping gains by it."""
 
     gain: float
@@ -97,9 +97,11 @@ def exchanges(left: Sequence[int], right: Sequence[int], pairs: Pairs, settled: 
     """
     at_left = {place: worth_with(place, left, pairs) for place in (*left, *right)}
     at_right = {place: worth_with(place, right, pairs) for place in (*left, *right)}
+    free = [(y, at_left[y], at_right[y]) for y in right if y not in settled]
+    in_left, in_right = max(1, len(left) - 1), max(1, len(right) - 1)
     for x in left:
-        for y in right:
-            if x not in settled and y not in settled:
-                won_left = at_left[y] - pairs[x][y] - at_left[x]
-                won_right = at_right[x] - pairs[x][y] - at_right[y]
-                yield Exchange(_mean(2 * won_left, len(left)) + _mean(2 * won_right, len(right)), x, y)
+        if x not in settled:
+            own, lost, won = pairs[x], at_left[x], at_right[x]
+            for y, comes, goes in free:
+                pair = own[y]
+                yield Exchange(2 * (comes - pair - lost) / in_left + 2 * (won - pair - goes) / in_right, x, y)
