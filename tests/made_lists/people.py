@@ -24,6 +24,8 @@ HELD = (
     "hy_AM", "ka_GE", "ar_SA", "he_IL",
 )
 """Places kept apart until the end."""
+FURTHER = ("vi_VN", "pl_PL", "tr_TR", "fr_DZ", "hu_HU", "zh_CN", "ja_JP", "ig_NG", "ha_NG", "ga_IE", "fr_QC", "es_CA")
+"""Places looked at with the shapes that came last: Vietnamese, Polish, Turkish, Arabic and others in Latin letters."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,7 +41,8 @@ class Person:
 def names_of(place: str) -> tuple[tuple[str, ...], tuple[str, ...]]:
     """Return the first and the last names of a place, each once, sorted."""
     provider = importlib.import_module(f"faker.providers.person.{place}").Provider
-    return _gathered(provider, "first"), _gathered(provider, "last")
+    firsts, lasts = _gathered(provider, "first"), _gathered(provider, "last")
+    return firsts, lasts if len(lasts) > 1 else _gathered(provider, "unisex_last") or lasts
 
 
 def places() -> tuple[str, ...]:
