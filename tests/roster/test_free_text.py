@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 import pytest
-from hypothesis import given
+from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from namewright.roster.free_text import read_name
-from namewright.roster.vocabulary import DOUBLE_STARTERS, fold
+from namewright.roster.vocabulary import DOUBLE_STARTERS, HANDS, fold
 from namewright.settings import Hand
 
 SPLIT = [  # typed, given, family, whether what was read is told, why
@@ -89,6 +89,7 @@ PLAIN = WORD.filter(lambda word: read_name(word).given == word and not word.lowe
 @given(PLAIN, PLAIN)
 def test_a_comma_turns_two_words_round(given_name: str, family: str) -> None:
     """``Given Family`` and ``Family, Given`` are read alike, whatever the two words are."""
+    assume(fold(given_name) not in HANDS)  # “Moss, lefty” tells a hand
     one, other = read_name(f"{given_name} {family}"), read_name(f"{family}, {given_name}")
     assert (one.given, one.family) == (other.given, other.family) == (given_name, family)
 

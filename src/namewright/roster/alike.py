@@ -29,6 +29,10 @@ _USUAL_SHARE = 0.15  # of the lines; a name may stand behind a comma
 _NUMBERED_LABEL = re.compile(
     r"\s*([^\W\d_]{2,20})\s*(?:no\.|nr\.|n[º°]|[#№])?\s*"
     r"(?:\d{1,3}\s*(?:[:.)–—-]\s*|\s)|[a-h]\s*[:–—-]\s)(?=\S*[^\W\d_])", re.IGNORECASE)
+_COUNTED = re.compile(r"\s*([IVXLlioOSsZB|\d]{1,6})\s?[.,):]\s+(?=[^\W\d_])")
+_LOOK_ALIKE = str.maketrans("IliOo|SsZB", "1110015528")
+_ROMAN = re.compile(r"X{0,3}(?:IX|IV|V?I{0,3})")
+_ROMAN_DIGITS = {"I": 1, "V": 5, "X": 10}
 _LABELLED = re.compile(r"([^:,;()\[\]]{2,40}?)(?::\s+|\s+[-–—]\s+)(\S.*)")
 _BEFORE_TAIL = re.compile(r"\s([-–—])\s+|([:,])\s+")
 _LONGEST = 200  # characters of a line that is looked at: a longer one is a text
@@ -38,7 +42,7 @@ _BETWEEN_QUOTED = re.compile(r"""["']\s*,\s*["']""")
 
 def without_shared(lines: Sequence[Line]) -> list[Line]:
     """Return the lines without what they say alike; each tells what was taken from it."""
-    return _without_tails(_without_labels(_without_numbered_labels(lines)))
+    return _without_tails(_without_labels(_without_numbered_labels(_without_other_numbers(lines))))
 
 
 def from_a_program(lines: Sequence[Line]) -> list[Line]:
@@ -66,6 +70,31 @@ def _filled(lines: Iterable[Line]) -> int:
 
 def _taken(line: Line, text: str, words: str) -> Line:
     return line._replace(text=text, notes=(*line.notes, message("roster.remark", words=words.strip(" :–—-([")[:60])))
+
+
+def _without_other_numbers(lines: Sequence[Line]) -> list[Line]:
+    """Take Roman numbers off, and those that a reader of print took for letters, where they count the lines."""
+    expected, found = 1, {}
+    for at, line in enumerate(lines):
+        match = _COUNTED.match(line.text[:_LONGEST])
+        if match and expected in _values(match[1]):
+            found[at], expected = match, expected + 1
+        elif match and match[1].isdigit():
+            expected = int(match[1]) + 1
+    if len(found) < max(_FEW, _MOSTLY * _filled(lines)):
+        return list(lines)
+    return [line._replace(text=line.text[found[at].end() :]) if at in found else line
+            for at, line in enumerate(lines)]
+
+
+def _values(sign: str) -> set[int]:
+    """Return what a number may be: its figures, figures that were read as letters, or a Roman number."""
+    figures = sign.translate(_LOOK_ALIKE)
+    values = {int(figures)} if figures.isascii() and figures.isdigit() else set()
+    if _ROMAN.fullmatch(sign):
+        digits = [_ROMAN_DIGITS[char] for char in sign]
+        values.add(sum(-one if one < two else one for one, two in zip(digits, [*digits[1:], 0], strict=True)))
+    return values
 
 
 def _without_numbered_labels(lines: Sequence[Line]) -> list[Line]:

@@ -17,7 +17,17 @@ from namewright.names.particles import PARTICLES
 from namewright.roster.care_words import CARE
 from namewright.roster.known import is_given
 from namewright.roster.numbers import take_numbers
-from namewright.roster.vocabulary import GOES_BY_OPENINGS, HANDS, OTHER_PEOPLE, REMARKS, SUPPORTS, TITLES, fold
+from namewright.roster.vocabulary import (
+    GOES_BY_OPENINGS,
+    HANDS,
+    OTHER_PEOPLE,
+    REMARKS,
+    STATES,
+    STREETS,
+    SUPPORTS,
+    TITLES,
+    fold,
+)
 from namewright.settings import Hand, Support
 from namewright.store import keeps_names
 from namewright.units import MAX_LINE_MM, MIN_LINE_MM, parse_length_mm
@@ -41,6 +51,8 @@ _PARTED = re.compile(r"\s*[,;/+&]\s*|\s+(?:and|y|et|und|e)\s+")
 _HEIGHT = re.compile(r"""
     (?:lines?|line\ height|lineas?|renglon(?:es)?|lignes?|zeilen?|righ?[ae]|linhas?)?\s*(?:of|de|von|di)?\s*
     (\d+(?:[.,]\d+)?)\s?(mm|cm)\s*(?:high|lines?|lineas?|lignes?|zeilen?|righe|linhas?)?""", re.VERBOSE)
+_CRY = re.compile(r"\s*([¡*]*)([^\W\d_]{2,15})([!*]+)[\s:]+(?=[^\W\d_])")
+_ABBREVIATION = 4  # letters of one in capitals, at most
 _MAX_WORDS = 3  # of a name to go by in brackets
 _EDGE_KEEP = frozenset("'’‘`ʼʻ")
 _STRAY_SIGN = re.compile(r"[^\w\s'’‘`´ʼʻ.,·\-‐‑\u0300-\u036f]|_")
@@ -79,13 +91,31 @@ def take_beside(text: str) -> tuple[str, Reading]:
             inside = next((group for group in match.groups() if group is not None), "").strip()
             found = _judge_bracket(inside, pattern.sub(" ", text), found, notes, quoted=pattern is _QUOTED)
         text = pattern.sub(" ", text)
-    text, found = _cut_remark(_marks_mended(text), found, notes)
+    text, found = _cut_remark(_without_cry(_marks_mended(text), notes), found, notes)
     text, found = _cut_last_words(take_numbers(text, notes), found, notes)
     signs = "".join(sign for sign in dict.fromkeys(_STRAY_SIGN.findall(text)) if not _is_mark(sign))
     if signs:
         notes.append(message("roster.signs", signs=signs[:20]))
         text = text.translate(dict.fromkeys(map(ord, signs), " "))
     return " ".join(text.split()), found._replace(notes=tuple(notes))
+
+
+def _without_cry(text: str, notes: list[Message]) -> str:
+    """Take a cry off the front of a name: ``NEW! Mira``, ``*new* Mira``, ``NEW Mira``."""
+    match = _CRY.match(text)
+    if match and not is_given(match[2]) and ("!" in match[3] or fold(match[2]) in STATES):
+        notes.append(message("roster.remark", words=match[2]))
+        return text[match.end() :]
+    first, _, rest = text.partition(" ")
+    if first.isupper() and not rest.isupper() and len(first) > 2 and " " in rest and is_state(first):
+        notes.append(message("roster.remark", words=first))
+        return rest
+    return text
+
+
+def is_state(words: str) -> bool:
+    """Say whether words before a name tell that a child is here, comes or goes, and are no name."""
+    return fold(words) in STATES and not is_given(words)
 
 
 def _marks_mended(text: str) -> str:
@@ -135,7 +165,20 @@ def _cut_remark(text: str, found: Reading, notes: list[Message]) -> tuple[str, R
         return take_numbers(before, notes) + after, found
     if dash in _HYPHENS and not match[0].startswith(" ") and not _is_remark(before, after):
         return text, found
+    if after.split()[0][0].isupper() and not _is_remark(before, after) and _heads_a_name(before, after):
+        notes.append(message("roster.remark", words=before[:60]))
+        return after, found
     return before, _judge_remark(after, found, notes)
+
+
+def _heads_a_name(before: str, after: str) -> bool:
+    """Say whether a state or an address stands before a name: ``Absent: Mira Vost``, ``7:36 Via Lunga – Mira Vost``."""
+    if is_state(before):
+        return True
+    words = [fold(word) for word in before.split()]
+    if " " not in after or len(words) < 2 or STREETS.isdisjoint((words[-1], *words[:2])):
+        return False
+    return any(map(str.isdigit, before)) or not any(map(is_given, words))
 
 
 def _is_second_half(before: str, after: str) -> bool:
@@ -240,10 +283,16 @@ def _judge_bracket(inside: str, outside: str, found: Reading, notes: list[Messag
     words = inside.split()
     alone = not any(map(is_letter, outside))
     if not found.goes_by and _can_be_called(words, outside) and (
-        quoted or alone or all(map(is_given, words)) or _is_short_for(inside, outside)
+        quoted or alone or (all(map(is_given, words)) and not is_abbreviation(inside, outside))
+        or _is_short_for(inside, outside)
     ):
         return found._replace(goes_by=trim(inside))
     return _judge_remark(inside, found, notes)
+
+
+def is_abbreviation(words: str, name: str) -> bool:
+    """Say whether a few capitals stand beside a name that is not all capitals: ``Mira Vost (AL)``."""
+    return len(words) <= _ABBREVIATION and words.isupper() and any(map(str.islower, name))
 
 
 def _can_be_called(words: list[str], outside: str) -> bool:
@@ -265,6 +314,8 @@ def _is_short_for(inside: str, outside: str) -> bool:
     """Say whether a name is cut from one that stands outside: three letters of its front, or all of a shorter one."""
     short = fold(inside)
     names = fold(outside).replace(",", " ").split()
+    if is_abbreviation(inside, outside):
+        return names[0].startswith(short)
     return any(name.startswith(short[:3]) or name.endswith(short) for name in names)
 
 

@@ -13,7 +13,7 @@ from typing import NamedTuple
 
 from namewright.roster.contents import judge, names_in
 from namewright.roster.headers import header_roles
-from namewright.roster.known import lean
+from namewright.roster.known import is_known, lean
 from namewright.roster.vocabulary import NAME_ROLES, Role
 from namewright.store import keeps_names
 
@@ -85,7 +85,8 @@ def _plain(line: str) -> str:
     cells = stray_cells(line) if "\t" in line else []
     if len(cells) < 2:
         return _unquote(line)
-    if all(" " not in cell and lean(cell) > 0 for cell in cells):
+    single = all(" " not in cell for cell in cells)
+    if single and (all(lean(cell) > 0 for cell in cells) or (len(cells) > 2 and not any(map(is_known, cells)))):
         return ", ".join(cells)  # given names alone: several children
     if " " not in cells[0] and " " not in cells[1]:
         name = f"{cells[0]}, {cells[1]}" if lean(cells[0]) < lean(cells[1]) else f"{cells[0]} {cells[1]}"

@@ -19,7 +19,19 @@ from namewright.names.clusters import is_letter
 from namewright.names.particles import OPENING_PARTICLES, PARTICLES
 from namewright.roster.care_words import CARE
 from namewright.roster.known import is_given, is_known, lean
-from namewright.roster.vocabulary import CODES, DOUBLE_STARTERS, HANDS, OTHER_PEOPLE, SUPPORTS, TITLES, Role, fold
+from namewright.roster.vocabulary import (
+    CODES,
+    DAYS,
+    DOUBLE_STARTERS,
+    HANDS,
+    MONTHS,
+    OTHER_PEOPLE,
+    OUR,
+    SUPPORTS,
+    TITLES,
+    Role,
+    fold,
+)
 
 _NUMBERED = re.compile(r"\d{1,3}[.)]\s*(?=\D+$)")
 _OUTLINE = re.compile(r"[a-zA-Z][.)]")
@@ -97,6 +109,8 @@ def judge(rows: Sequence[Sequence[str]], delimiter: str, wide: str) -> Judged:
     columns = _columns(filled[headed:], width)
     roles = [column.role for column in columns]
     names = [at for at, role in enumerate(roles) if role is Role.FULL]
+    if headed and len(names) > 1 and all(_is_dated(filled[0], at) for at in names):
+        return Judged(tuple(roles), headed=True, grid=True)
     few = max((len(columns[at].cells) for at in names), default=0) / 2
     names = [at for at in names if len(columns[at].cells) >= few]
     names = [at for at in names if not columns[at].repeats] or names
@@ -113,6 +127,11 @@ def judge(rows: Sequence[Sequence[str]], delimiter: str, wide: str) -> Judged:
 def names_in(cells: Iterable[str]) -> int:
     """Count the cells that may hold a name."""
     return sum(_kind(cell) is Role.FULL for cell in cells if cell)
+
+
+def _is_dated(titles: Sequence[str], at: int) -> bool:
+    """Say whether a column has a day or a month over it."""
+    return at < len(titles) and fold(titles[at]) in DAYS | MONTHS
 
 
 def _filled(columns: Sequence[_Column]) -> int:
@@ -158,6 +177,8 @@ def _parts(
         doubt = len(whole) > 1 and not columns[whole[0]].repeats
         return {whole[0]: Role.FULL}, (whole[0], whole[1]) if doubt else None
     given, family = _given_and_family(columns, names[:3])
+    if columns[given].whole and not columns[family].whole and columns[given].known < _MOSTLY / 2:
+        return {given: Role.FULL}, None  # whole names on no list beside something of one word
     signs = _signs(columns[family].cells) - _signs(columns[given].cells)
     evidence = columns[given].lead - columns[family].lead + signs
     if evidence >= _DECIDES:
@@ -199,6 +220,8 @@ def _is_header(rows: Sequence[Sequence[str]], width: int) -> bool:
     """Say whether the first row is unlike all others: words where they have figures, no name where they have names."""
     if len(rows) < 3 or sum(map(bool, rows[0])) < 2:
         return False
+    if all(fold(title) in DAYS | MONTHS for title in rows[0] if title):
+        return True
     points = 0
     for at, column in enumerate(_columns(rows[1:], width)):
         title = rows[0][at] if at < len(rows[0]) else ""
@@ -215,6 +238,8 @@ def _unlike(title: str, column: _Column) -> int:
     if column.repeats:
         return 1 if letters and fold(title) not in set(map(fold, column.cells)) else -1
     words = _words(title)
+    if len(words) > 1 and fold(words[0]) in OUR:
+        return 2
     if any(lean(word) > 0 for word in words):
         return -2
     if title.endswith("?") or len(words) > 3:

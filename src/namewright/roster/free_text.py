@@ -14,7 +14,8 @@ The rules, in order, all common practice:
    written with marks of Spanish or Portuguese;
 7. Vietnamese, Chinese and Korean family names stand first where all other words are of that language, and in a list
    whose lines mostly have theirs first;
-8. otherwise the first word is given, the last is family, and what stands between is a middle name, left out.
+8. otherwise the first word is given, the last is family, and given names between are middle names, left out; what is
+   known as no given name is kept with the family name.
 """
 
 from __future__ import annotations
@@ -25,7 +26,7 @@ from collections.abc import Sequence
 from namewright.message import Message, message
 from namewright.names.casing import is_all_capitals
 from namewright.names.particles import OPENING_PARTICLES, PARTICLES
-from namewright.roster.beside import Reading, is_word_about, strip_numbering, take_beside, trim
+from namewright.roster.beside import Reading, is_abbreviation, is_word_about, strip_numbering, take_beside, trim
 from namewright.roster.care_words import CARE
 from namewright.roster.known import are_iberian, is_given, is_iberian, is_pair, lean
 from namewright.roster.name_order import UNSAID, Habits, Order, family_standing_first
@@ -97,6 +98,8 @@ def _is_remark(name: str, behind: str, habits: Habits) -> bool:
         return False
     if _is_small_phrase(words, name):
         return True
+    if is_abbreviation(behind, name) and (lean(name.split()[0]) > 0 or not habits.family_by_comma):
+        return True
     return not is_given(words[0]) and (habits.remarks_by_comma or lean(name.split()[0]) > 0)
 
 
@@ -113,7 +116,8 @@ def _has_words_about(words: Sequence[str], name: str) -> bool:
 
 def _is_small_phrase(words: Sequence[str], name: str) -> bool:
     """``Katie Moss, wears braces``: words in small letters."""
-    return words[0].islower() and not name.islower() and (len(words) > 1 or not is_given(words[0]))
+    return words[0].islower() and not name.islower() and (
+        len(words) > 1 or not is_given(words[0]) or is_given(name.split()[0]))
 
 
 def _join_suffix(cells: list[str]) -> list[str]:
@@ -239,7 +243,14 @@ def _family_start(words: list[str], size: int) -> int:
             return at
         if _is_spanish_family(words[at]):
             return at
-    return last - 1 if last > size and words[last - 1].lower() in PARTICLES else last
+    if last > size and words[last - 1].lower() in PARTICLES:
+        return last - 1
+    return next((at for at in range(size, last) if not _may_be_middle(words[at])), last)
+
+
+def _may_be_middle(word: str) -> bool:
+    """Say whether a word behind the given name may be a second one: else it is kept, as part of the family name."""
+    return is_given(word) or len(word.strip(".")) == 1
 
 
 def _has_two_families(words: list[str], size: int) -> bool:

@@ -89,8 +89,8 @@ ABOUT_THE_CHILD = word_set("""
     alumno, alumna, alumno/a, estudiante, nino, nina, nino/a, hijo, hija, hijo/a, menor, del, de, la, el, camper,
     camper's, kid, kid's, eleve, enfant, l'eleve, l'enfant, du, votre, kindes, kind, schulers, schulerin, schuler,
     schuler/in, des, der, ihres, ihr, alunno, alunna, dell'alunno, dell'alunna, bambino, bambina, figlio, figlia,
-    tuo, suo, di, aluno, aluna, crianca, filho, filha, do, da, seu, sua, what, is, the, your, of, my, please, enter,
-    cual, es, su, quel, est, le, wie, ist, lautet, qual, e""")
+    tuo, suo, il, di, aluno, aluna, crianca, filho, filha, do, da, o, seu, sua, what, is, the, your, of, my, please,
+    enter, cual, es, su, quel, est, le, wie, ist, lautet, qual, e, or, ou, oder""")
 
 """Words that a header may carry besides what the column holds: ``Child's legal first name``."""
 

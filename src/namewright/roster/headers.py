@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Sequence
+from itertools import pairwise
 
 from namewright.message import Problem
 from namewright.roster.header_words import (
@@ -22,7 +23,7 @@ from namewright.roster.header_words import (
     SAYS_NAME,
 )
 from namewright.roster.known import is_family, lean
-from namewright.roster.vocabulary import HANDS, NAME_ROLES, OTHER_PEOPLE, Role, fold
+from namewright.roster.vocabulary import HANDS, NAME_ROLES, OF_THE, OTHER_PEOPLE, Role, fold
 from namewright.settings import Hand
 
 _LONGEST_HEADER = 80
@@ -84,7 +85,8 @@ def _of_the_child(cells: Sequence[str], known: list[Role | None]) -> list[Role |
     """Leave out columns of names that do not say they are the child's, where others of the same kind do."""
     said = [role in NAME_ROLES and not CHILD_WORDS.isdisjoint(re.split(r"[ /]", _plain(cell)))
             for cell, role in zip(cells, known, strict=True)]
-    owned = [any("'s" in word or word in _OWNED for word in _plain(cell).split()) for cell in cells]
+    owned = [any("'s" in word or word in _OWNED for word in _plain(cell).split()) or _is_of_the_child(_plain(cell))
+             for cell in cells]
     roles = {role for role, own in zip(known, said, strict=True) if own}
     if {Role.GIVEN, Role.FAMILY} <= roles:
         roles.add(Role.FULL)
@@ -92,6 +94,12 @@ def _of_the_child(cells: Sequence[str], known: list[Role | None]) -> list[Role |
         roles |= {Role.GIVEN, Role.FAMILY}
     return [Role.OTHER if role in roles and role in NAME_ROLES and not own else role
             for role, own in zip(known, said, strict=True)]
+
+
+def _is_of_the_child(title: str) -> bool:
+    """``Nome del bambino``: a word for a child behind a small word."""
+    words = re.split(r"[ /]", title)
+    return any(two in CHILD_WORDS and one in OF_THE for one, two in pairwise(words))
 
 
 def header_role(cell: str) -> Role | None:
@@ -157,6 +165,7 @@ def _tries(words: str) -> Iterator[str]:
     short = fold(_UNIT_TAIL.sub("", words))
     yield short
     yield " ".join(word for word in short.split() if word not in ABOUT_THE_CHILD)
+    yield " ".join(word for word in short.split() if word == "e" or word not in ABOUT_THE_CHILD)
 
 
 def _says_name(cells: Sequence[str], known: Sequence[Role | None]) -> bool:

@@ -9,6 +9,7 @@ from namewright.roster.beside import strip_numbering
 from namewright.roster.header_words import HEADER_WORDS
 from namewright.roster.known import is_family, is_given, is_known
 from namewright.roster.vocabulary import (
+    ARTICLES,
     CLASS_OPENINGS,
     DAYS,
     GREETING_PHRASES,
@@ -19,11 +20,13 @@ from namewright.roster.vocabulary import (
     NUMBER_LABELS,
     OF_THE,
     OTHER_PEOPLE,
+    OUR,
     PLACES,
     PRINTED,
     SEASONS,
     SHORT_DAYS,
     TITLES,
+    TODAY,
     Role,
     fold,
 )
@@ -68,7 +71,7 @@ def heading_reason(text: str) -> Message | None:
         return message("roster.heading_remark")
     if first in TITLES and rest:
         return message("roster.adult")
-    if _names_a_class(words) or _is_class_with_aside(text):
+    if _names_a_class(words) or _is_ours(words) or _is_class_with_aside(text):
         return message("roster.heading_class")
     if _PAGE.search(" ".join(words)):
         return message("roster.page_number")
@@ -76,7 +79,8 @@ def heading_reason(text: str) -> Message | None:
         return message("roster.heading_word", word=first)
     if ":" in rest and _is_label(" ".join(words[: words.index(":")]), text):
         return message("roster.heading_label")
-    if _is_date(words) or _is_day(text) or (len(text.split()) > 1 and all(map(_is_heading_word, words))):
+    dated = _is_date(words) or _is_day(text) or _is_month(first, rest)
+    if dated or (len(text.split()) > 1 and all(map(_is_heading_word, words))):
         return message("roster.heading_only")
     return message("roster.heading_remark") if first in PRINTED and not is_given(first) and _ends(rest) else None
 
@@ -142,7 +146,9 @@ def _greets(words: list[str], text: str) -> bool:
     """Say whether a line opens a letter: ``Hi Jo,``, ``Ciao Rita, ecco la mia classe``."""
     if " ".join(words[:2]).strip(",!") in GREETING_PHRASES:
         return True
-    if words[0].strip(".,!¡") not in GREETINGS or is_given(words[0].strip(".,!¡")):
+    typed = text.split()
+    small = typed[0].strip("¡>* ")[:1].isupper() and sum(word.islower() for word in typed[1:]) > 1  # Olá, segue a lista
+    if words[0].strip(".,!¡") not in GREETINGS or (is_given(words[0].strip(".,!¡")) and not small):
         return False
     return len(words) <= _FEW or text.rstrip()[-1] in ",!" or any(word.islower() for word in text.split()[1:])
 
@@ -161,6 +167,13 @@ def _names_a_class(words: list[str]) -> bool:
     return bool(rest) and (place or first in ("escuela", "ciclo", "turno", "jardin"))
 
 
+def _is_ours(words: list[str]) -> bool:
+    """``Unsere Klasse``, ``La nostra classe``, ``My kids``."""
+    own = [word.strip(".,!") for word in (words[1:] if words[0] in ARTICLES else words)]
+    named = any(word.isalpha() for word in own[1:])
+    return named and own[0] in OUR and all(map(_is_heading_word, own[1:]))
+
+
 def _is_label(label: str, text: str) -> bool:
     """Say whether the words before a colon are known, and label neither a name nor a number beside one."""
     if label in NUMBER_LABELS and len(text.split()) > 2:
@@ -174,12 +187,17 @@ def _is_label(label: str, text: str) -> bool:
 def _is_heading_word(word: str) -> bool:
     """Say whether a word can stand in a heading; so can a number or a sign beside it."""
     counted = not any(map(str.isalpha, word)) or any(map(str.isdigit, word))
-    return counted or word in HEADER_WORDS or word in HEADING_WORDS
+    return counted or word in HEADER_WORDS or word in HEADING_WORDS or word in TODAY
 
 
 def _is_date(words: list[str]) -> bool:
     """Say whether a line is a month or a season and a year."""
     return len(words) == 2 and words[0].strip(".,") in MONTHS | SEASONS and bool(re.fullmatch(r"\d{4}", words[1]))
+
+
+def _is_month(first: str, rest: list[str]) -> bool:
+    """Say whether a line is a month or a season alone that is no name: ``Settembre``."""
+    return not rest and len(first) > _FEW + 1 and first in MONTHS | SEASONS and not is_given(first)
 
 
 def _ends(rest: list[str]) -> bool:

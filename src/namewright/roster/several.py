@@ -11,7 +11,7 @@ from typing import NamedTuple
 
 from namewright.names.clusters import is_letter
 from namewright.names.particles import OPENING_PARTICLES, PARTICLES
-from namewright.roster.beside import is_word_about, strip_numbering
+from namewright.roster.beside import is_abbreviation, is_word_about, strip_numbering
 from namewright.roster.care_words import CARE
 from namewright.roster.known import is_double, is_given, lean
 from namewright.roster.vocabulary import DOUBLE_STARTERS, GOES_BY_OPENINGS, HANDS, HEADING_WORDS, PLACES, SUFFIXES, fold
@@ -23,12 +23,14 @@ _COMMA = re.compile(r"\s*[,，、]\s*(?:(?:and|und|y|et|e|ed|&)\s+)?")
 _AND_FAMILY = re.compile(r"\s(?:y|e)\s+([^\s,;/]+)")
 _DASH = re.compile(r"\s+[-–—]\s+")
 _LABEL = re.compile(r"([^:,;/&]{2,30}):\s+(?=\S)")
+_LONG_LABEL = re.compile(r"([^:;/&]{2,60}):\s+(?=\S)")
 _DASHED_LABEL = re.compile(r"([^:,;/&]{2,30}?)\s+[-–—]\s+(?=\S)")
 _HEADS = HEADING_WORDS | PLACES
 _MAX_WORDS = 5
 _ROW = 4
 _MANY = 6
 _TRIPLE = 3
+_INSIDE = str.maketrans("", "", "-'’ʼ")
 _INITIALLED = re.compile(r"[^\W\d_][\w’'-]+ [^\W\d_]\.?")
 _MOSTLY = 0.6
 _FEW_FAMILIES = 4
@@ -46,19 +48,50 @@ def family_first_by_comma(lines: Sequence[str]) -> bool:
     """Say whether the lines of a list that have one comma are written ``Family, Given``."""
     pairs = [parts for line in lines if len(parts := _COMMA.split(_masked(strip_numbering(line)))) == 2]
     leads = [(lean(one.split()[0]), lean(two.split()[0])) for one, two in pairs
-             if one.split() and two.split() and not any(map(is_word_about, two.split()))]
+             if one.split() and two.split() and not any(map(is_word_about, two.split())) and _may_be_given(one, two)]
     against = sum(one > 0 and two > 0 for one, two in leads)
     speaking = sum(one < 0 or (one == 0 and two > 0) for one, two in leads)
     filled = sum(bool(line.strip()) for line in lines)
     often = 2 * len(leads) >= filled or speaking > 2 * against or not against
-    unlikely = not speaking and any(one > 0 for one, _ in leads)  # given names before remarks
+    unlikely = not speaking and (any(one > 0 for one, _ in leads)  # given names before remarks
+                                 or _are_whole_before(lines, [one for one, _ in pairs]))
     return len(leads) > 1 and speaking >= against and often and not unlikely
+
+
+def _may_be_given(before: str, behind: str) -> bool:
+    """Say whether what is behind a comma is written as what stands before it, and is no abbreviation."""
+    return not is_abbreviation(behind, before) and (before.islower() or not behind.islower())
+
+
+def _are_whole_before(lines: Sequence[str], before: Sequence[str]) -> bool:
+    """Say whether whole names stand before the commas, as they stand on other lines without one."""
+    bare = [text for line in lines if (text := strip_numbering(line)) and not _COMMA.search(_masked(text))]
+    return len(bare) > 1 and all(sum(" " in text for text in some) >= _MOSTLY * len(some) for some in (before, bare))
 
 
 def are_groups(lines: Sequence[str]) -> bool:
     """Say whether every line of a list has a label and names behind it, three on one of them."""
-    behind = [line[match.end() :] if (match := _LABEL.match(strip_numbering(line))) else "" for line in lines]
-    return len(lines) > 1 and all(behind) and max(text.count(",") for text in behind) > 1
+    found = [(text, _label_of(text)) for text in map(strip_numbering, lines)]
+    behind = [text[label.end() :] if label else "" for text, label in found]
+    if len(lines) < 2 or not all(behind):
+        return False
+    named = not any(label and is_given(label[1].split()[0]) for _, label in found)
+    parts = [part for text in behind for part in _COMMA.split(text)]
+    sure = named and all(map(_may_be_a_name, parts)) and all(map(_is_titled, parts))
+    return max(text.count(",") for text in behind) >= (1 if sure else 2)
+
+
+def _label_of(text: str) -> re.Match[str] | None:
+    """Return what heads a line with names behind a colon: few words, or more where one of them is small."""
+    if label := _LABEL.match(text):
+        return label
+    label = _LONG_LABEL.match(text)
+    phrase = label and any(word.islower() and word not in PARTICLES for word in label[1].split())
+    return label if phrase else None
+
+
+def _is_titled(part: str) -> bool:
+    return all(word[0].isupper() or word.lower() in PARTICLES for word in _BRACKETS.sub(" ", part).split())
 
 
 @keeps_names(1024)
@@ -71,7 +104,7 @@ def several_in(
     that it is a list of given names alone, ``grouped`` that each line has a label and names behind it.
     """
     text = strip_numbering(line)
-    label = _LABEL.match(text)
+    label = _label_of(text)
     if label is None and (dashed := _DASHED_LABEL.match(text)) and not _HEADS.isdisjoint(fold(dashed[1]).split()):
         label = dashed
     if label and (grouped or not is_word_about(label[1].split()[-1])) and fold(label[1]) not in GOES_BY_OPENINGS:
@@ -83,6 +116,10 @@ def several_in(
         if (grouped or fold(label[1]).split()[-1] in _HEADS) and _COMMA.search(text[label.end() :]):
             names = tuple(_COMMA.split(text[label.end() :]))
             return Several(names, grouped and all(map(str.istitle, names)), f"{label[1]}:")
+        if grouped and _may_be_a_name(text[label.end() :]) and not _COMMA.search(text[label.end() :]):
+            return Several((text[label.end() :].strip(),), True, f"{label[1]}:")
+        if not is_given(label[1].split()[0]) and (names := _names_behind(text[label.end() :])):
+            return Several(names, False, f"{label[1]}:")
     masked = _masked(text)
     if not _SIGNS.search(masked) and not _COMMA.search(masked):
         return _by_dash(text, masked) or _in_a_row(text.split(), alone=alone)
@@ -97,6 +134,20 @@ def several_in(
     if givens and all(" " not in part for part in parts):
         return Several(tuple(parts), all(map(is_given, parts)))
     return _by_commas(parts, family_first=family_first, alone=alone)
+
+
+def _names_behind(text: str) -> tuple[str, ...]:
+    """Return the parts behind a label, between commas, where each may be a name with capitals; else nothing."""
+    parts = tuple(part for part in _COMMA.split(text) if part)
+    return parts if len(parts) > 1 and all(map(_may_be_a_name, parts)) and all(map(_is_titled, parts)) else ()
+
+
+def several_in_group(cell: str) -> Several | None:
+    """Return the children of a cell that holds a group; None where it has no comma or holds something else."""
+    parts = [part for part in _COMMA.split(cell) if part] if cell == _masked(cell) else []
+    if len(parts) < 2 or not all(map(_may_be_a_name, parts)):
+        return None
+    return Several(tuple(parts), all(map(str.istitle, parts)))
 
 
 def _masked(text: str) -> str:
@@ -136,15 +187,23 @@ def _by_signs(parts: list[str], masked: str) -> Several | None:
     if ";" in masked and (turned := _family_first_in(masked, parts)):
         return turned
     words = [part.split() for part in parts]
-    joined = _AND_FAMILY.findall(masked)  # by y or e, as two family names are
-    if (len(words[0]) > 1 or "," in masked) and any(not is_given(word) for word in joined):
+    before, _, _ = masked.rpartition(",")
+    joined = _AND_FAMILY.findall(before or masked)  # by y or e, as two family names are
+    row = len(parts) > _TRIPLE or (len(parts) == _TRIPLE and bool(before) and not joined)  # a, b and c
+    if not row and (len(words[0]) > 1 or before) and any(not is_given(word) for word in joined):
         return None
     if "&" in masked and len(words[-1]) > 1 and all(len(each) == 1 for each in words[:-1]):  # Mia & Leo Chen
         family = " ".join(words[-1][1:])
         parts = [*(f"{part} {family}" for part in parts[:-1]), parts[-1]]
     some = any(lean(each[0]) > 0 for each in words) or all(len(each) > 1 for each in words)
-    known = some and all(is_given(each[0]) for each in words)
+    known = some and all(is_given(each[0]) for each in words) and not _is_one_loud(parts)
     return Several(tuple(parts), known or _are_names_by_shape(parts))
+
+
+def _is_one_loud(parts: Sequence[str]) -> bool:
+    """Say whether a part is in capitals where others are not: ``Katie Moss / PEG``."""
+    loud = [part.isupper() and len(part) > 1 for part in parts]
+    return any(loud) and not all(loud)
 
 
 def _by_commas(parts: list[str], *, family_first: bool, alone: bool) -> Several | None:
@@ -221,12 +280,14 @@ def _by_dash(text: str, masked: str) -> Several | None:
 
 def _in_a_row(words: list[str], *, alone: bool) -> Several | None:
     """``Mia Leo Noah Ava``: four given names or more and no family name."""
-    if len(words) < _ROW or not all(word.replace("-", "").isalpha() for word in words):
+    if len(words) < _ROW or not all(word.translate(_INSIDE).isalpha() for word in words):
         return None
     if any(word.lower() in OPENING_PARTICLES for word in words):
         return Several(tuple(words), False) if len(words) > _MANY + _TRIPLE else None
     given = sum(lean(word) > 0 for word in words)
     families = sum(lean(word) < 0 for word in words)
     if 4 * given < 3 * len(words) or (families and (families > 1 or len(words) < 2 * _MANY)):
-        return Several(tuple(words), False) if len(words) >= _MANY else None
+        row = alone and all(word[0].isupper() for word in words) and not lean(words[0]) > 0 > lean(words[-1])
+        unsure = len(words) >= _MANY or row
+        return Several(tuple(words), False) if unsure else None
     return Several(tuple(words), alone or len(words) >= _MANY)

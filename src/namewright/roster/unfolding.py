@@ -21,9 +21,9 @@ from namewright.roster.headings import heading_reason
 from namewright.roster.known import lean
 from namewright.roster.name_order import Habits, Order, order_of
 from namewright.roster.pasted import Line, unwrapped
-from namewright.roster.several import Several, are_groups, family_first_by_comma, several_in
+from namewright.roster.several import Several, are_groups, family_first_by_comma, several_in, several_in_group
 from namewright.roster.unlike import Unlike, unlike_lines
-from namewright.roster.vocabulary import Role, fold
+from namewright.roster.vocabulary import GROUPS, Role, fold
 from namewright.store import keeps_names
 
 _SPLIT = message("roster.split")
@@ -85,7 +85,7 @@ def whole_names(table: Table) -> list[str]:
 def _unfolded(found: list[Line], table: Table, judge: Judge) -> list[Line]:
     if table.grid:
         return [each for at, line in enumerate(found) for each in (
-            (line,) if at == table.header else _cells_of(line, table.delimiter))]
+            (_titles_of(line, table.delimiter),) if at == table.header else _cells_of(line, table.delimiter))]
     if table.delimiter:
         return _cells_apart(found, table, judge)
     return [each for line in found for each in _apart(line, judge)]
@@ -94,11 +94,13 @@ def _unfolded(found: list[Line], table: Table, judge: Judge) -> list[Line]:
 def _cells_apart(found: list[Line], table: Table, judge: Judge) -> list[Line]:
     """Repeat a row for each child of a cell that surely holds several."""
     lines: list[Line] = []
+    groups = _are_groups_of_rows(table)
     for row in table.rows:
         own = found[row.line : row.line + row.span]
         at = next((at for at, role in enumerate(table.roles[: len(row.cells)]) if role is Role.FULL), None)
         asked = at is not None and row.line != table.header and row.span == 1
-        several = judge.several(row.cells[at]) if at is not None and asked else None
+        several = (several_in_group(row.cells[at]) if groups else None) or judge.several(row.cells[at]) \
+            if at is not None and asked else None
         if at is None or several is None or not several.sure or several.label:
             lines += own
             continue
@@ -107,6 +109,16 @@ def _cells_apart(found: list[Line], table: Table, judge: Judge) -> list[Line]:
             text = join_cells(cells, table.delimiter)
             lines.append(own[0]._replace(text=text, notes=(*own[0].notes, _SPLIT)))
     return lines
+
+
+def _are_groups_of_rows(table: Table) -> bool:
+    """Say whether each row is a group: a column ``Table`` or ``Team`` has another value in every row."""
+    at = next((at for at, title in enumerate(table.titles) if fold(title) in GROUPS), None)
+    if at is None:
+        return False
+    values = [fold(row.cells[at]) for row in table.rows if row.line != table.header and len(row.cells) > at
+              and row.cells[at]]
+    return len(values) > 1 and len(set(values)) == len(values)
 
 
 class Judge:
@@ -120,7 +132,7 @@ class Judge:
         self._family_first = family_first_by_comma(filled)
         single = sum(" " not in strip_numbering(text) for text in filled)
         self._grouped = are_groups(filled)
-        self._givens = len(filled) > _FEW and 2 * single > len(filled)
+        self._givens = len(filled) > _FEW and 2 * single >= len(filled)
         self.habits = Habits(_order(filled, texts), self._family_first and not single, _remarks_by_comma(filled))
         self._found: dict[str, Several | None] = {}
 
@@ -140,7 +152,8 @@ class Judge:
         cells = stray_cells(text)
         if len(cells) > 1:
             given = all(" " not in cell and lean(cell) > 0 for cell in cells)
-            return Several(tuple(cells), len(cells) > 2) if given else None
+            row = self._alone and len(cells) > _FEW and all(cell.isalpha() and len(cell) > 1 for cell in cells)
+            return Several(tuple(cells), given and len(cells) > _FEW) if given or row else None
         return several_in(text, family_first=self._family_first, alone=self._alone, givens=self._givens,
                           grouped=self._grouped)
 
@@ -171,6 +184,12 @@ def _cells_of(line: Line, delimiter: str) -> Iterator[Line]:
         return
     for cell in cells:
         yield line._replace(text=cell, notes=(*line.notes, _SPLIT))
+
+
+def _titles_of(line: Line, delimiter: str) -> Line:
+    """Write the titles of a grid as a heading of one line."""
+    titles = filter(None, split_cells(line.text, delimiter) or [line.text])
+    return line._replace(text=f"{' · '.join(titles).rstrip(':')}:")
 
 
 def _apart(line: Line, judge: Judge) -> Iterator[Line]:

@@ -15,11 +15,12 @@ from typing import NamedTuple
 from namewright.message import Message, message
 from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
-from namewright.roster.beside import strip_numbering, take_beside
+from namewright.roster.beside import is_state, is_word_about, strip_numbering, take_beside
+from namewright.roster.care_words import CARE
 from namewright.roster.columns import stray_cells
 from namewright.roster.free_text import NAME_LABEL
-from namewright.roster.known import is_given
-from namewright.roster.vocabulary import CLOSINGS, TITLES, fold
+from namewright.roster.known import is_given, is_known
+from namewright.roster.vocabulary import CLOSINGS, DAYS, GOES_BY_OPENINGS, MONTHS, SEASONS, TITLES, TODAY, fold
 from namewright.store import keeps_names
 
 _ENOUGH = 4  # lines that must agree before another is unlike them
@@ -30,6 +31,12 @@ _PHRASE = 2  # words in small letters behind a given name: “Will needs help”
 _SIGNED = 3  # lines of a signature at most
 _STEP = 2  # spaces that set a line in
 _LEGEND = re.compile(r"\s*(\*+|†|‡|°|\(\*+\))\s*[=:–-]?\s*\S")
+_LABELLED = re.compile(r"([^:(]{2,40}?)(?::\s+|\s+[-–—]\s+)([^,:;/]+)")
+_IN_BRACKETS = re.compile(r"\([^()]*\)")
+_FIGURE = re.compile(r"[\d°º#№]")
+_RULED = re.compile(r"\s*([-=_*~–—] ?){3,}\s*")
+_DATED = DAYS | MONTHS | SEASONS | TODAY
+_LONGEST_NAME = 4  # words
 _FIRST_CLAUSE = re.compile(r"[^,.!?:–—]*")
 
 
@@ -48,7 +55,8 @@ def unlike_lines(texts: Sequence[str]) -> Mapping[int, Unlike]:
     found |= {at: Unlike((message("roster.heading_remark"),)) for at in _heads(filled)}
     found |= {at: _said_again(count) for at, count in _repeated(filled).items()}
     rest = {at: text for at, text in filled.items() if at not in found}
-    return found | {at: Unlike((message("roster.unlike", words=text[:60]),), doubtful=True) for at, text in _odd(rest)}
+    doubtful = (*_underlined(texts, rest), *_odd(rest), *_labelled(rest))
+    return found | {at: Unlike((message("roster.unlike", words=text[:60]),), doubtful=True) for at, text in doubtful}
 
 
 def _said_again(count: int) -> Unlike:
@@ -106,21 +114,66 @@ def _heads(filled: Mapping[int, str]) -> Iterator[int]:
             yield at
 
 
+def _underlined(texts: Sequence[str], filled: Mapping[int, str]) -> Iterator[tuple[int, str]]:
+    """Yield the first line where it is a title: no known name, and the only one with a row of signs below it."""
+    first = next(iter(filled), len(texts))
+    ruled = [at for at, text in enumerate(texts) if _RULED.fullmatch(text)]
+    if first + 1 in ruled and len(ruled) <= 2 and not is_given(strip_numbering(filled[first]).split()[0]):
+        yield first, strip_numbering(filled[first])
+
+
+def _labelled(filled: Mapping[int, str]) -> Iterator[tuple[int, str]]:
+    """Yield the lines whose name may stand behind a label, where most are whole names: ``Missing: Mira Vost``."""
+    whole = [" " in strip_numbering(text) and not _LABELLED.fullmatch(text) for text in filled.values()]
+    if not _are_most(whole, 0.5):
+        return
+    for at, text in filled.items():
+        match = _LABELLED.fullmatch(strip_numbering(text).strip())
+        if match and _may_head(match[1], match[2].split()):
+            yield at, match[2]
+
+
+def _may_head(label: str, words: Sequence[str]) -> bool:
+    """Say whether words before a sign are no whole name, and those behind it may be one."""
+    before = [word for word in label.split() if not any(map(str.isdigit, word))]
+    if not before or not 0 < len(words) <= _LONGEST_NAME or any(map(is_word_about, words)):
+        return False
+    if is_state(label) or fold(label) in GOES_BY_OPENINGS or any(map(is_known, before)):
+        return False
+    titled = all(word[0].isupper() or fold(word) in PARTICLES for word in words)
+    lone = len(before) == 1 or any(map(_is_small, before)) or len(before) < len(label.split())
+    return titled and len(words) > 1 and (lone or is_given(words[0]))
+
+
 def _odd(filled: Mapping[int, str]) -> Iterator[tuple[int, str]]:
     """Yield the lines that are set in, in small letters or of one unknown word where hardly another is."""
     cells = {at: stray_cells(text) or [text] for at, text in filled.items()}
     names = {at: strip_numbering(" ".join(found)) for at, found in cells.items()}
     small = {at: _small_words(strip_numbering(found[0])) for at, found in cells.items()}
     titled = _are_most([not count for count in small.values()], _MOSTLY)
-    whole = _are_most([len(name.split()) > 1 for name in names.values()], _NEARLY_ALL)
+    whole = _are_most([len(_worded(name)) > 1 for name in names.values()], _NEARLY_ALL)
     set_in = sum(map(_is_set_in, filled.values()))
     level = 0 < set_in < len(filled) - set_in
+    half = _are_most([len(_worded(name)) > 1 for name in names.values()], 0.5)
+    loud = _are_most([not text.isupper() for text in filled.values()], _MOSTLY)
     for at, name in names.items():
-        words = name.split()
+        words = _worded(name)
+        lone = whole and len(words) == 1
+        odd = (loud and name.isupper()) or any(map(str.isdigit, name))
+        if (small[at] and titled and ((level and _is_set_in(filled[at])) or fold(name) in CARE)) or (
+                (lone and odd) or (half and fold(name) in _DATED)):
+            yield at, name
+            continue
         if is_given(words[0].strip(",")) and (small[at] < _PHRASE or len(words) == small[at] == _PHRASE):
             continue
-        if (titled and small[at]) or (whole and len(words) == 1) or (level and _is_set_in(filled[at])):
+        if (titled and small[at]) or lone or (level and _is_set_in(filled[at])):
             yield at, name
+
+
+def _worded(name: str) -> list[str]:
+    """Return the words of a line without figures and brackets, all of them where none is left."""
+    words = [word for word in _IN_BRACKETS.sub(" ", name).split() if not _FIGURE.search(word)]
+    return words or name.split()
 
 
 @keeps_names(1024)

@@ -83,9 +83,39 @@ CLASS_OPENINGS = word_set("""
     seccion""")
 """First words of a class that is named after something: ``Salle des Tournesols``."""
 
+GROUPS = word_set("""
+    table, group, team, pair, row, station, centre, center, tisch, gruppe, reihe, paar, equipe, groupe, rang, ilot,
+    mesa, grupo, equipo, fila, pareja, tavolo, gruppo, squadra, coppia, equipa, par""")
+"""Titles of a column whose rows are groups of children where each row has another one."""
+
 OF_THE = word_set("""
     of, the, de, del, des, du, la, las, les, los, da, das, do, dos, di, dei, degli, delle, der, die, den""")
 """Small words between such a word and what the class is named after, or between the parts of a date."""
+
+OUR = word_set("""
+    our, my, unsere, unser, meine, mein, notre, nos, ma, mes, mon, nuestra, nuestro, nuestras, nuestros, mi, mis,
+    nostra, nostro, nostri, nossa, nosso, nossas, nossos, minha, minhas, meus""")
+"""What stands before a word for a class or for children, behind an article or none: ``Unsere Klasse``."""
+ARTICLES = word_set("the, la, le, les, el, los, las, il, lo, i, gli, a, o, os, as, die, der, das")
+
+TODAY = word_set("""
+    today, tomorrow, now, heute, morgen, jetzt, aujourd'hui, aujourd’hui, demain, hoy, manana, ahora, oggi, domani,
+    adesso, hoje, amanha, agora""")
+"""What stands beside a word for children over a list: ``kids today``."""
+
+STREETS = word_set("""
+    street, st, road, rd, avenue, ave, lane, stop, strasse, str, platz, weg, haltestelle, rue, place, chemin, arret,
+    calle, plaza, avenida, parada, via, viale, piazza, fermata, rua, largo, praca, paragem""")
+"""Words of an address or a stop, which may stand before a name."""
+
+STATES = word_set("""
+    new, absent, present, here, missing, left, moved, transferred, withdrawn, waiting, waitlist, late, away, out,
+    sick, returning, neu, neue, fehlt, fehlen, anwesend, abwesend, krank, abgemeldet, weggezogen, warteliste, nouveau,
+    nouvelle, nouveaux, nouvelles, absente, absents, absentes, presente, presents, presentes, malade, parti, partie,
+    radie, radiee, nuevo, nueva, nuevos, nuevas, ausente, ausentes, falta, faltan, enfermo, enferma, baja, alta,
+    nuovo, nuova, nuovi, nuove, assente, assenti, presenti, manca, mancano, malato, malata, ritirato, ritirata,
+    trasferito, trasferita, novo, nova, novos, novas, faltam, doente, saiu, transferido, transferida""")
+"""Whether a child is here, or comes or goes: a label or a cry before a name (``Absent: Mia``, ``NEW! Mia``)."""
 
 DAYS = word_set("""
     monday, tuesday, wednesday, thursday, friday, saturday, sunday, lunes, martes, miercoles, jueves, viernes, sabado,
@@ -100,7 +130,8 @@ SHORT_DAYS = word_set("""
 GREETINGS = word_set("""
     hi, hello, dear, hey, thanks, thank, regards, cheers, sincerely, hola, gracias, saludos, estimada, estimado,
     bonjour, salut, merci, cordialement, chers, cheres, hallo, danke, liebe, lieber, gruss, ciao, grazie, saluti, ola,
-    buongiorno, obrigado, obrigada, estimados, estimadas, caros, caras, prezados""")
+    buongiorno, obrigado, obrigada, estimados, estimadas, caros, caras, prezados, welcome, willkommen, bienvenue,
+    bienvenidos, bienvenidas, benvenuti, benvenute, bem-vindos, bem-vindas, boas-vindas""")
 """First words of a line of a letter."""
 
 GREETING_PHRASES = word_set("""
@@ -172,7 +203,9 @@ SUFFIXES = word_set("jr, sr, ii, iii, iv")
 
 GOES_BY_OPENINGS = word_set("""
     goes by, go by, nickname, nick, aka, a.k.a, known as, called, prefers, le dicen, se le dice, apodo, conocido
-    como, conocida como""")
+    como, conocida como, dit, dite, surnom, surnomme, surnommee, appele, appelee, genannt, rufname, spitzname,
+    gerufen, detto, detta, chiamato, chiamata, soprannome, conhecido como, conhecida como, chamado, chamada,
+    alcunha""")
 """What may stand before the name a child goes by: ``(goes by Will)``."""
 
 MONTHS = word_set("""
@@ -216,15 +249,24 @@ HANDS = {
     word: hand
     for hand, words in {
         Hand.RIGHT: """
-        right, r, right hand, right-hand, right handed, right-handed, derecha, derecho, diestra,
-        diestro, d, rh""",
+        right, r, right hand, right-hand, right handed, right-handed, derecha,
+        derecho, diestra, diestro, mano derecha, d, rh, righty, droite, droitier, droitiere, main droite,
+        de la main droite, rechts, rechtshander, rechtshanderin, rechtshandig, rechtshaender, rechtshaenderin,
+        rechtshaendig, rechte hand, mit rechts, destra, destro, destrimano, destrorso, destrorsa, mano destra,
+        direita, mao direita""",
         Hand.LEFT: """
-        left, l, left hand, left-hand, left handed, left-handed, lefty, izquierda, izquierdo, zurda,
-        zurdo, i, z, lh""",
+        left, l, left hand, left-hand, left handed, left-handed, lefty, izquierda,
+        izquierdo, mano izquierda, zurda, zurdo, i, z, lh, gauche, gaucher, gauchere, main gauche,
+        de la main gauche, links, linkshander,
+        linkshanderin, linkshandig, linkshaender, linkshaenderin, linkshaendig, linke hand, mit links, sinistra,
+        mancino, mancina, mano sinistra, esquerda, canhoto, canhota, canhestro, mao esquerda""",
         Hand.UNSETTLED: """
         unsettled, not settled, not settled yet, undecided, no preference, no preference yet, switches,
         switches hands, ambidextrous, sin definir, aun sin definir, no definida, cambia de mano, ambidiestra,
-        ambidiestro""",
+        ambidiestro, ambidextre, pas encore fixee, pas encore fixe, pas encore lateralise, pas encore lateralisee,
+        change de main, noch offen, unentschieden, beidhandig, beidhaendig, wechselt, wechselt die hand,
+        wechselt noch, ambidestro, ambidestra, non ancora definita, non definita, non ancora decisa, cambia mano,
+        ainda por definir, ainda nao definida, por definir, nao definida, troca de mao, alterna""",
     }.items()
     for word in word_set(words)
 }
@@ -233,11 +275,21 @@ SUPPORTS = {
     word: support
     for support, words in {
         Support.FULL: """
-        full, full support, completo, completa, total, apoyo completo, apoyo total""",
-        Support.PARTIAL: "partial, partial support, parcial, apoyo parcial",
+        full, full support, completo, completa, total, apoyo completo, apoyo total, complete, complet, aide complete,
+        soutien complet, voll, volle hilfe, volle unterstutzung, totale, aiuto completo, aiuto totale,
+        sostegno completo, apoio completo, apoio total""",
+        Support.PARTIAL: """
+        partial, partial support, parcial, apoyo parcial, partielle, partiel, aide partielle, soutien partiel,
+        teilweise, teilweise hilfe, teilweise unterstutzung, parziale, aiuto parziale, sostegno parziale,
+        apoio parcial""",
         Support.LIGHT: """
-        light, light support, ligero, ligera, leve, apoyo ligero, apoyo leve""",
-        Support.INDEPENDENT: "independent, independiente, independently, sin apoyo",
+        light, light support, ligero, ligera, leve, apoyo ligero, apoyo leve, legere, leger, aide legere,
+        soutien leger, wenig, wenig hilfe, leichte hilfe, leichte unterstutzung, leggero, leggera, aiuto leggero,
+        sostegno leggero, ligeiro, apoio leve, apoio ligeiro""",
+        Support.INDEPENDENT: """
+        independent, independiente, independently, sin apoyo, without help, sans aide, autonome, en autonomie,
+        selbststandig, selbstandig, ohne hilfe, allein, autonomo, autonoma, senza aiuto, da solo, da sola,
+        independente, sem apoio, sozinho, sozinha""",
     }.items()
     for word in word_set(words)
 }
