@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 import pytest
 
 from namewright.geometry.segments import Line
@@ -148,8 +146,8 @@ def test_two_shapes_of_one_letter_are_both_drawn() -> None:
     measures = preset("us-3/4")
     line = RuledLetters(upright(), measures).line("an")
     a, n = (placed.letter for placed in line.letters)
-    twin = replace(n, cluster=a.cluster, shape="other")
-    both = replace(line, letters=(line.letters[0], replace(line.letters[1], letter=twin)))
+    twin = n._replace(cluster=a.cluster, shape="other")
+    both = line._replace(letters=(line.letters[0], line.letters[1]._replace(letter=twin)))
     inker = Inker(measures, pens_for(measures))
     for form in (Form.SOLID, Form.DOTTED):
         fragments = [piece.fragment for ink in inker.ink(both, form) for piece in ink.pieces]

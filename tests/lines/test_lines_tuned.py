@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 import pytest
 
 from namewright.lines.forms import pens_for
@@ -55,7 +53,7 @@ def test_a_row_gap_is_the_white_under_the_descender_line() -> None:
     """The gap asked for replaces the ruling's own, and nothing else moves."""
     wide = tuned(USUAL, Tuning(row_gap=7.5))
     assert wide.pitch_mm == pytest.approx(USUAL.line_height_mm + USUAL.descender_mm + 7.5)
-    assert replace(wide, gap_mm=USUAL.gap_mm) == USUAL
+    assert wide._replace(gap_mm=USUAL.gap_mm) == USUAL
 
 
 @pytest.mark.parametrize("name", ["us-3/4", "fr-3", "uk-5"])

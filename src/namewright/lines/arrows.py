@@ -62,8 +62,7 @@ class Arrow:
         return [point for a, b in parts for point in steps(a, b, math.ceil(math.dist(a, b) / CLOSE_MM))]
 
 
-@dataclass(frozen=True, slots=True)
-class Leg:
+class Leg(NamedTuple):
     """A stretch of a stroke between two turns of the pencil, as a polyline, and how far along it its points lie."""
 
     points: Sequence[Point]

@@ -42,8 +42,7 @@ class Cue(NamedTuple):  # hundreds are made for a letter, so no dataclass
     cost: float
 
 
-@dataclass(frozen=True, slots=True)
-class Sides:
+class Sides(NamedTuple):
     """The white on either side of a letter that its cues may use, in mm from its outermost centrelines."""
 
     left_mm: float

@@ -10,8 +10,7 @@ from __future__ import annotations
 import itertools
 import math
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
-from typing import Generic, TypeVar
+from typing import Generic, NamedTuple, TypeVar
 
 from namewright.geometry.points import Point
 from namewright.geometry.segments import heading_out
@@ -55,8 +54,7 @@ class Kept(Generic[T]):
         return len(self._found) > before
 
 
-@dataclass(frozen=True, slots=True)
-class Places:
+class Places(NamedTuple):
     """Free places with their costs, for a number (not at a turn) and for an arrow on either side (not at a dot)."""
 
     figure: int

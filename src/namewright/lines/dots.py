@@ -12,6 +12,7 @@ from bisect import bisect_left
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
 from itertools import pairwise, product, repeat
+from typing import NamedTuple
 
 from namewright.geometry import boxes
 from namewright.geometry.points import Point
@@ -215,8 +216,7 @@ class _Placing:
         return 0.02 * left + _SAMPLE * left * max(0, left - 1)  # one place alone is less than a fifth of a pitch
 
 
-@dataclass(frozen=True, slots=True)
-class _Piece:
+class _Piece(NamedTuple):
     """A stretch of a run between two places, and whether a dot stands there already."""
 
     run: Run

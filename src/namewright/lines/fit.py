@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from namewright.lines.setting import LineSetter, SetLine
 from namewright.message import Message, Problem, message
@@ -27,8 +27,7 @@ class DoesNotFit(Problem):
         super().__init__(told or message("fit.row", name=name, needed=math.ceil(needed_mm), room=math.floor(room_mm)))
 
 
-@dataclass(frozen=True, slots=True)
-class Fit:
+class Fit(NamedTuple):
     """A name in one or two rows, and whether the page is turned for it."""
 
     lines: tuple[SetLine, ...]

@@ -9,6 +9,7 @@ from collections.abc import Hashable, Sequence
 from dataclasses import dataclass, field
 from enum import StrEnum
 from itertools import groupby
+from typing import NamedTuple
 
 from namewright.geometry.points import Point
 from namewright.geometry.segments import Cubic
@@ -59,8 +60,7 @@ class Form(StrEnum):
     BLANK = "blank"
 
 
-@dataclass(frozen=True, slots=True)
-class Pens:
+class Pens(NamedTuple):
     """The pens for one ruling, in mm: widths of the model and of a dot, and the pitch of the dots."""
 
     model_mm: float

@@ -28,8 +28,7 @@ WHITE = "#ffffff"
 SHADE = "#ececec"  # the tint of the x-height band: 1.2:1, so that dots and lines on it keep their contrast
 
 
-@dataclass(frozen=True, slots=True)
-class Style:
+class Style(NamedTuple):
     """How a path is inked: round pen of ``width_mm`` in ``colour``, dashed or not, filled or not."""
 
     width_mm: float
@@ -38,8 +37,7 @@ class Style:
     fill: str | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Fragment:
+class Fragment(NamedTuple):
     """Relative SVG path data that begins at its own origin, and the box of its centreline about that origin."""
 
     data: str
@@ -66,8 +64,7 @@ class Role(StrEnum):
     PROSE = "P"
 
 
-@dataclass(frozen=True, slots=True)
-class Spelled:
+class Spelled(NamedTuple):
     """What the pieces of an ink spell, a piece a letter, in letters of ``x_height_mm``.
 
     With ``goes_on`` it is read in one with the text before it: the next word or line of a passage.

@@ -8,10 +8,10 @@ standard is claimed. Out of scope: where on a page a row stands (``pages``).
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass, replace
 from enum import StrEnum
 from functools import lru_cache
 from types import MappingProxyType
+from typing import NamedTuple
 
 from namewright.message import Message, Problem, message
 from namewright.units import MAX_LINE_MM, MIN_LINE_MM, MM_PER_INCH, number
@@ -34,8 +34,7 @@ class GuideLine(StrEnum):
 ALL_LINES = frozenset(GuideLine)
 
 
-@dataclass(frozen=True, slots=True)
-class Inking:
+class Inking(NamedTuple):
     """How heavily a ruling is printed and written on, where that differs from the usual.
 
     Widths and the pitch of dots in mm (None: the usual for the x-height); ``weight`` multiplies the guide
@@ -50,8 +49,7 @@ class Inking:
     shaded_band: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class Ruling:
+class Ruling(NamedTuple):
     """One row's guide lines, and the space to the next row.
 
     ``ascender_mm`` is the zone over the midline, ``x_height_mm`` the zone between midline and baseline,
@@ -126,8 +124,7 @@ class Ruling:
         """
         check_line_height(line_height_mm)
         factor = line_height_mm / self.line_height_mm
-        return replace(
-            self,
+        return self._replace(
             ascender_mm=self.ascender_mm * factor, x_height_mm=self.x_height_mm * factor,
             descender_mm=self.descender_mm * factor, gap_mm=self.gap_mm * factor,
             short_mm=None if self.short_mm is None else self.short_mm * factor,

@@ -9,8 +9,8 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
 from itertools import combinations, pairwise
+from typing import NamedTuple
 
 from fontTools.misc.bezierTools import lineLineIntersections
 
@@ -40,8 +40,7 @@ _FLAT_MM = 0.01
 _BoxedLine = tuple[float, float, float, float, Point, Point]  # a box (see ``Box``) and the ends of the line in it
 
 
-@dataclass(frozen=True, slots=True)
-class Run:
+class Run(NamedTuple):
     """A smooth run as a polyline, how far along it each point lies, the straight share of it, and its box.
 
     ``lines`` are the lines between its points, each with its own box.

@@ -9,7 +9,7 @@ from __future__ import annotations
 import math
 from collections.abc import Hashable
 from dataclasses import dataclass, field
-from typing import Protocol
+from typing import NamedTuple, Protocol
 
 from namewright.geometry import boxes
 from namewright.geometry.boxes import Box
@@ -33,8 +33,7 @@ def pen_width_mm(ruling: Ruling) -> float:
     return min(max(0.11 * ruling.x_height_mm, 0.4), 2.4)
 
 
-@dataclass(frozen=True, slots=True)
-class InkLetter:
+class InkLetter(NamedTuple):
     """A letter on a ruling: its strokes in mm, y down, baseline 0, x from the letter's own origin.
 
     The last ``marks`` of the strokes are those of its marks; an apostrophe and a quotation mark are all mark. A letter
@@ -60,16 +59,14 @@ class InkLetter:
         return self.strokes[len(self.strokes) - self.marks:]
 
 
-@dataclass(frozen=True, slots=True)
-class SetLetter:
+class SetLetter(NamedTuple):
     """A letter of a set line, and the x of its origin in mm."""
 
     x: float
     letter: InkLetter
 
 
-@dataclass(frozen=True, slots=True)
-class SetLine:
+class SetLine(NamedTuple):
     """A name on a ruling. ``bounds`` is the box of its centrelines in mm, baseline 0, y down."""
 
     text: str

@@ -12,6 +12,7 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 from itertools import pairwise
+from typing import NamedTuple
 
 from namewright.geometry.points import Point
 from namewright.geometry.segments import Line
@@ -33,8 +34,7 @@ TIGHTEST_GAP = 40.0
 MIN_GAP = 32.0  # no two letters come nearer than this, however large the ruling
 
 
-@dataclass(frozen=True, slots=True)
-class Profile:
+class Profile(NamedTuple):
     """A letter's silhouette: for each level the least and greatest x of its centreline, or None where empty.
 
     The edges are those of what stands on the baseline: a tail that reaches under a neighbour is not one. ``into_left``

@@ -7,8 +7,8 @@ claps the next beat, so that the parts can be said while they are built.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from itertools import combinations, pairwise
+from typing import NamedTuple
 
 from namewright.names.beats import UNSAID, Spoken, spoken_beats
 from namewright.names.clusters import clusters
@@ -25,8 +25,7 @@ _MAX_CUTS = 12  # places to break a name that are tried together; a name with mo
 Letters = tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class TileRows:
+class TileRows(NamedTuple):
     """Rows of letters (a space stays as ``" "`` between words of one row) and the side of every box."""
 
     rows: tuple[Letters, ...]

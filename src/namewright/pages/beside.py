@@ -7,8 +7,8 @@ y down.
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from functools import cache
+from typing import NamedTuple
 
 from namewright.lines.forms import Form
 from namewright.lines.ink import RULE, Ink, Style, line
@@ -25,8 +25,7 @@ _GAP_MM = 1.5
 MIN_FRAME_MM = 40.0  # of a frame and its sign
 
 
-@dataclass(frozen=True, slots=True)
-class Hollow:
+class Hollow(NamedTuple):
     """Hollow letters to go into and fill with colour, and where they begin at their left."""
 
     inks: tuple[Ink, ...]

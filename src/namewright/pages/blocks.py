@@ -6,8 +6,9 @@ Each function returns finished items for a place it is told; where things go is 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from functools import lru_cache
+from typing import NamedTuple
 
 from namewright.letters.choice import LetterChoice
 from namewright.lines.forms import Form
@@ -69,8 +70,7 @@ class PageSettings:
     letters: LetterChoice = LetterChoice()
 
 
-@dataclass(frozen=True, slots=True)
-class RowSpace:
+class RowSpace(NamedTuple):
     """How much height a ruled row takes over and under its baseline, for the names that stand in it."""
 
     rise_mm: float
@@ -118,8 +118,8 @@ def _weighed(style: Style, ruling: Ruling, which: GuideLine | None) -> Style:
     """Return a guide line's style as heavy as the ruling asks for; a bold baseline is black and twice as wide."""
     weight = ruling.inked.weight
     if which is GuideLine.BASE and ruling.inked.bold_baseline:
-        return replace(style, width_mm=2 * weight * style.width_mm, colour=BLACK)
-    return style if weight == 1.0 else replace(style, width_mm=weight * style.width_mm)
+        return style._replace(width_mm=2 * weight * style.width_mm, colour=BLACK)
+    return style if weight == 1.0 else style._replace(width_mm=weight * style.width_mm)
 
 
 def ruled_row(name: str, form: str, ruling: Ruling, x0: float, x1: float, baseline: float,
@@ -137,20 +137,20 @@ def letters_at(setter: Typesetter, set_line: SetLine, forms: Form | Sequence[For
 def moved(item: Item, dx: float, dy: float) -> Item:
     """Return an item elsewhere on its page."""
     if isinstance(item, Row | Letters):
-        return replace(item, items=tuple(_moved_leaf(leaf, dx, dy) for leaf in item.items))
+        return item._replace(items=tuple(_moved_leaf(leaf, dx, dy) for leaf in item.items))
     if isinstance(item, Placed):
-        return replace(item, items=tuple(moved(each, dx, dy) for each in item.items))
+        return item._replace(items=tuple(moved(each, dx, dy) for each in item.items))
     if isinstance(item, Furniture | Chart):
-        return replace(item, items=tuple(ink.moved(dx, dy) for ink in item.items))
+        return item._replace(items=tuple(ink.moved(dx, dy) for ink in item.items))
     if isinstance(item, Tile):
-        return replace(item, x=item.x + dx, y=item.y + dy)
+        return item._replace(x=item.x + dx, y=item.y + dy)
     return _moved_leaf(item, dx, dy)
 
 
 def _moved_leaf(item: Guide | Ink, dx: float, dy: float) -> Guide | Ink:
     if isinstance(item, Ink):
         return item.moved(dx, dy)
-    return replace(item, x0=item.x0 + dx, x1=item.x1 + dx, y=item.y + dy)
+    return item._replace(x0=item.x0 + dx, x1=item.x1 + dx, y=item.y + dy)
 
 
 def text_at(setter: Typesetter, words: str, x: float, baseline: float, size_mm: float = TEXT_MM,

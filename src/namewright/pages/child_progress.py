@@ -191,7 +191,7 @@ class _Drawing:
     def _step(self, stage: int, foot: float, since: date | None, now: int) -> Iterator[Ink]:
         x = self.sheet.left_mm + (stage - 1) * _TREAD_MM
         fill = STRONG if stage == now else TINT if since else WHITE
-        yield block(x, foot - _STEP_MM, x + _TREAD_MM, foot, replace(_EDGE, fill=fill))
+        yield block(x, foot - _STEP_MM, x + _TREAD_MM, foot, _EDGE._replace(fill=fill))
         baseline = foot - 0.5 * _STEP_MM + 0.8
         words = self._say(f"stage_{stage}")
         begin = x + _TREAD_MM + 3.0
@@ -248,7 +248,7 @@ class _Drawing:
 
     def _text(self, words: str, x: float, y: float, size: float, colour: str = BLACK) -> Ink:
         ink = self.setter.text(words, size)
-        return replace(ink, style=replace(ink.style, colour=colour)).moved(x, y)
+        return replace(ink, style=ink.style._replace(colour=colour)).moved(x, y)
 
     def _words(self, words: str, x: float, y: float, size: float) -> Iterator[Ink]:
         yield from (ink.moved(x, y) for ink in self.setter.words(words, size))

@@ -108,7 +108,7 @@ class _Drawing:
             x = self.boxes_x + count * side
             middle = top + _BOX_MM / 2
             yield block(x, middle - side / 2, x + side, middle + side / 2,
-                        replace(_EDGE, fill=TINT if track.first else WHITE))
+                        _EDGE._replace(fill=TINT if track.first else WHITE))
             letter = drawable(self.setter, track.letter)
             size = self._fitting(letter, 0.8 * side, 0.3 * side)
             x += (side - self.setter.text_width(letter, size)) / 2
@@ -124,7 +124,7 @@ class _Drawing:
 
     def _text(self, words: str, x: float, y: float, size: float, colour: str = BLACK) -> Ink:
         ink = self.setter.text(words, size)
-        return replace(ink, style=replace(ink.style, colour=colour)).moved(x, y)
+        return replace(ink, style=ink.style._replace(colour=colour)).moved(x, y)
 
     def _fitting(self, words: str, room_mm: float, size: float) -> float:
         return fitting(self.setter, words, room_mm, size)

@@ -68,7 +68,7 @@ def _hued(item: Item, hue: str) -> Item:
 
 def _lined(guide: Guide, hue: str) -> Guide:
     """Return a guide line in the hue; the grey band stays, and so does a bold base line, which is black."""
-    return replace(guide, style=replace(guide.style, colour=hue)) if guide.style.colour == RULE else guide
+    return guide._replace(style=guide.style._replace(colour=hue)) if guide.style.colour == RULE else guide
 
 
 def _said(ink: Ink, hue: str) -> Ink:

@@ -11,8 +11,8 @@ Out of scope: where rows stand (``sheet``).
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from enum import StrEnum
+from typing import NamedTuple
 
 from namewright.lines.forms import Form
 from namewright.lines.setting import SetLine
@@ -66,8 +66,7 @@ class Chain(StrEnum):
     FORWARD = "forward"  # the first letter first
 
 
-@dataclass(frozen=True, slots=True)
-class Ladder:
+class Ladder(NamedTuple):
     """The traced rungs of a sheet (None: by level of support), the chain, and letters that keep their dots."""
 
     rungs: tuple[Part, ...] | None = None

@@ -9,7 +9,7 @@ and a little, so that the strip is not read as a word. Millimetres, y down.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from typing import NamedTuple
 
 from namewright.lines.clearance import Sides
 from namewright.lines.cues import END_MM, CueMaker, Cues, line_with_cues
@@ -29,8 +29,7 @@ _SIDES = (0.42, 0.7)  # white beside a letter for its marks, in x-heights; the s
 _ROW_CLEAR_MM = 2.0
 
 
-@dataclass(frozen=True, slots=True)
-class _Cell:
+class _Cell(NamedTuple):
     """One letter of a strip: the room it takes, and its letter, set at ``shift_mm`` in it, with its marks."""
 
     width_mm: float
@@ -39,8 +38,7 @@ class _Cell:
     cues: Cues
 
 
-@dataclass(frozen=True, slots=True)
-class Strip:
+class Strip(NamedTuple):
     """Rows of letters on one ruling, ``between_mm`` apart.
 
     Each row takes ``rise_mm`` over its baseline and ``drop_mm`` below it.
@@ -63,8 +61,7 @@ class Strip:
         return len(self.rows) * (self.rise_mm + self.drop_mm)
 
 
-@dataclass(frozen=True, slots=True)
-class ModelMarks:
+class ModelMarks(NamedTuple):
     """Where the stroke marks of a model are: on its lines (``cues``, for each its letters'), or in a strip.
 
     The strip stands ``beside`` the model, on its baseline, or has rows of its own. Neither where none fits.
@@ -126,8 +123,8 @@ def _scaled(ruling: Ruling, x_height_mm: float) -> Ruling:
     """Return the ruling with another x-height, its pen in proportion."""
     factor = x_height_mm / ruling.x_height_mm
     pen = ruling.inked.pen_mm
-    inked = replace(ruling.inked, pen_mm=None if pen is None else pen * factor, dot_mm=None, pitch_mm=None)
-    return replace(ruling.scaled_to(ruling.line_height_mm * factor), inked=inked)
+    inked = ruling.inked._replace(pen_mm=None if pen is None else pen * factor, dot_mm=None, pitch_mm=None)
+    return ruling.scaled_to(ruling.line_height_mm * factor)._replace(inked=inked)
 
 
 def _strip(setter: Typesetter, letters: Sequence[str], ruling: Ruling, room_mm: float, rows: int,

@@ -152,14 +152,14 @@ def _best_layout(setter: Typesetter, name: str, settings: CardSettings) -> _Layo
     A model that is too high even so has no more under each row than its own tails take. Raises
     MissingLetters, or DoesNotFit where the model alone is too wide or too high.
     """
-    close = replace(settings, ruling=replace(settings.ruling, gap_mm=settings.ruling.gap_mm / 2))
+    close = replace(settings, ruling=settings.ruling._replace(gap_mm=settings.ruling.gap_mm / 2))
     try:
         airy = _laid_out(setter, name, settings)
     except DoesNotFit:
         try:
             return _laid_out(setter, name, close)
         except DoesNotFit:
-            return _laid_out(setter, name, replace(settings, ruling=replace(settings.ruling, gap_mm=0.0)), dense=True)
+            return _laid_out(setter, name, replace(settings, ruling=settings.ruling._replace(gap_mm=0.0)), dense=True)
     if airy.writes and (airy.marks or not _has_cues(setter, settings)):
         return airy
     tight = _laid_out(setter, name, close)
@@ -178,7 +178,7 @@ def _laid_out(setter: Typesetter, name: str, settings: CardSettings, *, dense: b
     fit = fit_name(name, setter.ruled(settings.ruling), (room - 2 * END_MM,), settings.spoken)
     space = blocks.row_space(settings.ruling, fit.lines)
     if dense:
-        space = replace(space, drop_mm=blocks.ROW_CLEAR_MM + max(
+        space = space._replace(drop_mm=blocks.ROW_CLEAR_MM + max(
             [blocks.printed_depth(settings.ruling), *(one.drop_mm for one in fit.lines)]))
     model = len(fit.lines) * space.height_mm
     free = height - 2 * edge

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
+from typing import NamedTuple
 
 from namewright.geometry.boxes import Box
 from namewright.lines.ink import Ink, Style
@@ -19,8 +20,7 @@ SAFE_EDGE_MM = 10.0  # clear of printers' unprintable edges (6.35 mm is the safe
 _SLACK_MM = 0.01
 
 
-@dataclass(frozen=True, slots=True)
-class Guide:
+class Guide(NamedTuple):
     """A printed guide line from ``x0`` to ``x1`` at height ``y``; ``line`` is None for a band line."""
 
     line: GuideLine | None
@@ -35,8 +35,7 @@ class Guide:
         return (self.x0, self.y - reach, self.x1, self.y + reach)
 
 
-@dataclass(frozen=True, slots=True)
-class Tile:
+class Tile(NamedTuple):
     """A letter-tile box with its top left corner at (``x``, ``y``) and the letter that belongs in it."""
 
     x: float
@@ -52,8 +51,7 @@ class Tile:
         return (self.x - reach, self.y - reach, self.x + self.width + reach, self.y + self.height + reach)
 
 
-@dataclass(frozen=True, slots=True)
-class Row:
+class Row(NamedTuple):
     """One row of a name: its guide lines and its letters. ``form`` is the word in the SVG's ``data-form``."""
 
     name: str
@@ -61,16 +59,14 @@ class Row:
     items: tuple[Guide | Ink, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Letters:
+class Letters(NamedTuple):
     """Single letters of a name with their stroke marks, each on guide lines of its own: not a row to read as a word."""
 
     name: str
     items: tuple[Guide | Ink, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Furniture:
+class Furniture(NamedTuple):
     """What a page shares with its neighbours: captions, the check bar. Exporters may draw it once for all.
 
     What ``bleeds`` runs off the paper at both sides, as a line to fold along does: a printer may cut its ends off.
@@ -92,16 +88,14 @@ class Place(StrEnum):
     ENTRY = "entry"
 
 
-@dataclass(frozen=True, slots=True)
-class Placed:
+class Placed(NamedTuple):
     """Items in a place: a table holds rows and these cells and heads, a list its entries. A cell may be empty."""
 
     place: Place
     items: tuple[Item, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Chart:
+class Chart(NamedTuple):
     """Marks that a sentence tells to whoever cannot see them."""
 
     told: str

@@ -107,8 +107,7 @@ class Heights:
         return self.page(blocks, min(self.drop, self.least_drop), self.least_foot) <= self.room
 
 
-@dataclass(frozen=True, slots=True)
-class Plan:
+class Plan(NamedTuple):
     """A page to be: its blocks from top to bottom, what rows take (see ``Heights``), and ``spread`` over captions."""
 
     blocks: tuple[Block, ...]

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import StrEnum
+from typing import NamedTuple
 
 from namewright.units import MM_PER_INCH
 
@@ -40,8 +40,7 @@ class CardSize(StrEnum):
         return (long, short)
 
 
-@dataclass(frozen=True, slots=True)
-class Sheet:
+class Sheet(NamedTuple):
     """A sheet as it lies before the child: its size, and the margins that stay white."""
 
     width_mm: float

@@ -131,7 +131,7 @@ def _filled(setter: Typesetter, name: str, model: SetLine, settings: blocks.Page
     sheet = empty.sheet
     room = (sheet.foot - sheet.top_mm - _HEADER_MM - _FOOTER_MM - len(empty.notes) * _NOTE_STEP_MM - _CLEAR_MM
             - len(heights) * _over(model))
-    lined = replace(settings.ruling, gap_mm=0.0, lines=settings.ruling.lines or ALL_LINES)
+    lined = settings.ruling._replace(gap_mm=0.0, lines=settings.ruling.lines or ALL_LINES)
     rows = tuple(setter.ruled(lined.scaled_to(one)).line(name) for one in heights)
     needed, tall = _MIN_WRITING * rows[-1].width_mm, _tall(rows)
     if tall > room or needed > sheet.room_width:

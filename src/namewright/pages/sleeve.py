@@ -57,8 +57,8 @@ def for_marker(ruling: Ruling) -> Ruling:
     if ruling.x_height_mm < MIN_X_HEIGHT_MM:
         ruling = ruling.scaled_to(ruling.line_height_mm * MIN_X_HEIGHT_MM / ruling.x_height_mm)
     pens, own = pens_for(ruling), ruling.inked
-    return replace(ruling, inked=replace(own, dot_mm=max(pens.dot_mm, _DOT_MM), pitch_mm=max(pens.pitch_mm, _PITCH_MM),
-                                         weight=max(own.weight, _WEIGHT)))
+    return ruling._replace(inked=own._replace(dot_mm=max(pens.dot_mm, _DOT_MM), pitch_mm=max(pens.pitch_mm, _PITCH_MM),
+                                              weight=max(own.weight, _WEIGHT)))
 
 
 def _sheet(settings: SheetSettings, *, turned: bool) -> Sheet:

@@ -6,7 +6,6 @@ Millimetres, y down. Running text only; as many pages as it takes.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from typing import NamedTuple
 
 from namewright.lines.ink import Ink, Role
@@ -21,8 +20,7 @@ _OVER_PART_MM, _WITH_PART_MM = 3.0, 15.0  # white over the heading of a part, an
 _COLUMN_MM = 46.0  # where sentences begin that stand beside their heading
 
 
-@dataclass(frozen=True, slots=True)
-class Entry:
+class Entry(NamedTuple):
     """A heading and its sentences, under it or ``beside`` it; an entry is not broken over two pages.
 
     One without a heading is read as an entry of a list. A ``part`` heads the entries after it and stays with the first.

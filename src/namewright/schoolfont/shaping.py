@@ -11,7 +11,7 @@ from __future__ import annotations
 
 import itertools
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from typing import Any, NamedTuple
 
 import unicodedata2
@@ -179,7 +179,7 @@ class Lettering:
         share = self.font.measures.x_height / self.font.measures.cap_height
         if not MIN_MIDLINE <= share <= MAX_MIDLINE:
             return ruling
-        return replace(ruling, name="own", ascender_mm=ruling.x_height_mm * (1 / share - 1))
+        return ruling._replace(name="own", ascender_mm=ruling.x_height_mm * (1 / share - 1))
 
     def line_up(self, ruling: Ruling) -> LineUp:
         """Return how the font's heights meet a ruling's lines."""

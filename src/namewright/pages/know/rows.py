@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 import unicodedata2
 
@@ -116,7 +116,7 @@ def _gap_row(frame: Frame, one: SetLine, places: range, gaps: GapRow, baseline: 
         if at in gaps.letters:
             inks.append(_place_for(placed, ruling, x, baseline, boxed))
         elif at in gaps.marks:
-            bare = SetLine(cluster, ruling, (replace(placed, letter=without_its_marks(placed.letter)[0]),), one.bounds)
+            bare = SetLine(cluster, ruling, (placed._replace(letter=without_its_marks(placed.letter)[0]),), one.bounds)
             inks += frame.setter.inker(ruling).ink(bare, Form.SOLID, x, baseline)
             inks += (_box(box, placed.x + x, baseline) for box in mark_boxes(placed.letter))
         else:
@@ -154,7 +154,7 @@ def without_its_marks(letter: InkLetter) -> tuple[InkLetter, tuple[Stroke, ...]]
     decomposed = unicodedata2.normalize("NFD", letter.cluster)
     over = any(unicodedata2.combining(mark) == _ABOVE for mark in decomposed[1:])
     kept = len(letter.base_strokes) + (decomposed[0] in "ij" and not over)
-    bare = replace(letter, strokes=letter.strokes[:kept], marks=0, shape=("without its marks", letter.shape))
+    bare = letter._replace(strokes=letter.strokes[:kept], marks=0, shape=("without its marks", letter.shape))
     return bare, letter.strokes[kept:]
 
 

@@ -8,7 +8,7 @@ hues (blue, amber, dark wine) stay apart for readers who do not tell red from gr
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from namewright.geometry.points import Point
 from namewright.geometry.segments import Cubic
@@ -47,7 +47,7 @@ def letter_on_shape(setter: Typesetter, letter: str, band: Band, x: float, y: fl
     if shrink < 1.0:  # a letter with two marks is tall
         ink = setter.text(letter, round(1.5 * shrink, 2))
         x0, y0, x1, y1 = ink.bounds()
-    inked = Ink(replace(ink.style, colour=SHAPE_STYLES[band].letter), ink.pieces)
+    inked = Ink(ink.style._replace(colour=SHAPE_STYLES[band].letter), ink.pieces)
     return (band_shape(band, x + SHAPE_MM / 2, y, SHAPE_MM),
             inked.moved(x + SHAPE_MM / 2 - (x0 + x1) / 2, y - (y0 + y1) / 2))
 
