@@ -38,7 +38,8 @@ class Profile(NamedTuple):
     """A letter's silhouette: for each level the least and greatest x of its centreline, or None where empty.
 
     The edges are those of what stands on the baseline: a tail that reaches under a neighbour is not one. ``into_left``
-    and ``into_right`` are the silhouette as the eye takes it, no hollow deeper than ``_DEPTH``.
+    and ``into_right`` are the silhouette as the eye takes it, no hollow deeper than ``_DEPTH``. ``reaching`` is the right
+    side with its levels, what reaches farthest first.
     """
 
     left: tuple[float | None, ...]
@@ -47,6 +48,7 @@ class Profile(NamedTuple):
     edge_right: float
     into_left: tuple[float | None, ...]
     into_right: tuple[float | None, ...]
+    reaching: tuple[tuple[float, int], ...]
 
 
 def profile(letter: Letter, tail: float = 1.0) -> Profile:
@@ -64,7 +66,8 @@ def profile(letter: Letter, tail: float = 1.0) -> Profile:
     edge_left, edge_right = min(_standing(lefts)), max(_standing(rights))
     return Profile(lefts, rights, edge_left, edge_right,
                    tuple([None if x is None else min(x, edge_left + _DEPTH) for x in lefts]),
-                   tuple([None if x is None else max(x, edge_right - _DEPTH) for x in rights]))
+                   tuple([None if x is None else max(x, edge_right - _DEPTH) for x in rights]),
+                   tuple(sorted([(x, level) for level, x in enumerate(rights) if x is not None], reverse=True)))
 
 
 def _standing(side: Sequence[float | None]) -> list[float]:
@@ -164,9 +167,9 @@ def _at_least(left: Profile, right: Profile, least: float) -> float:
     across = [math.sqrt(least * least - (rise * _STEP) ** 2) for rise in range(reach + 1)]
     foremost = min([b for b in right.left if b is not None])
     needed = -math.inf
-    for level, a in enumerate(left.right):
-        if a is None or a - foremost + least <= needed:
-            continue
+    for a, level in left.reaching:
+        if a - foremost + least <= needed:
+            break
         lowest = max(0, level - reach)
         for other, b in enumerate(right.left[lowest:level + reach + 1], lowest):
             if b is not None and a - b + across[abs(other - level)] > needed:

@@ -11,7 +11,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Callable, Iterable, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from enum import StrEnum
 from itertools import islice, pairwise
 from random import Random
@@ -23,6 +23,7 @@ from namewright.names.clusters import clusters
 from namewright.practice.given_names import bare, given_names
 from namewright.practice.name_likeness import likeness, outline, same_initial
 from namewright.settings import Support
+from namewright.store import keeps_names
 
 _MAX_LETTERS = 9  # letters of another name, unless the own is longer: one long name would make all of the page small
 _ENOUGH = 60  # names of the lists that are compared for a rung
@@ -130,8 +131,7 @@ def finding(name: str, classmates: Iterable[str], support: Support, seed: str, *
     different = {_key(one): one for one in reversed(everyone)}
     mates = [one for key, one in reversed(different.items()) if key != _key(name) and 1 < len(clusters(one)) <= most]
     barred = frozenset(bare(word) for one in (name, *everyone, *taken) for word in (one, *one.split()))
-    lists = [[one for one in names if bare(one) not in barred and len(clusters(one)) <= most]
-             for names in given_names(language, usual, (name, *everyone))]
+    lists = [_free(names, barred, most) for names in given_names(language, usual, (name, *everyone))]
     wanted = Counter(rung for block in BLOCKS[support] for rung, count in block.others for _ in range(count))
     others = iter(_climbing(_Supply(name, mates, lists, usable, chance), wanted))
     parts = [Part(_mixed(name, block.own, list(islice(others, block.size)), chance), block.other_face and other_face)
@@ -141,9 +141,25 @@ def finding(name: str, classmates: Iterable[str], support: Support, seed: str, *
 
 def rung_of(name: str, other: str) -> Rung:
     """Return how alike another name is to a name."""
+    first, second = outline(name), outline(other)  # as long as the names are
     if same_initial(name, other):
-        return Rung.OUTLINE if outline(name) == outline(other) else Rung.INITIAL
-    return Rung.LENGTH if abs(len(clusters(name)) - len(clusters(other))) <= 1 else Rung.OTHER
+        return Rung.OUTLINE if first == second else Rung.INITIAL
+    return Rung.LENGTH if abs(len(first) - len(second)) <= 1 else Rung.OTHER
+
+
+@keeps_names(20)  # what one child of a class may have, most of the others may have, too
+def _free(names: tuple[str, ...], barred: frozenset[str], most: int) -> tuple[str, ...]:
+    """Return the names of at most so many letters that are not barred."""
+    return tuple(one for one in names if bare(one) not in barred and len(clusters(one)) <= most)
+
+
+@keeps_names(8)  # a page asks for one rung after another
+def _by_rung(name: str, names: tuple[str, ...]) -> Mapping[Rung, tuple[str, ...]]:
+    """Return names by their rung, in their order."""
+    found: dict[Rung, list[str]] = {rung: [] for rung in Rung}
+    for one in names:
+        found[rung_of(name, one)].append(one)
+    return {rung: tuple(these) for rung, these in found.items()}
 
 
 def _key(name: str) -> str:
@@ -186,13 +202,16 @@ class _Supply:
 
     name: str
     mates: Sequence[str]
-    lists: Sequence[Sequence[str]]
+    lists: Sequence[tuple[str, ...]]
     usable: Callable[[str], bool]
     chance: Random
+    known: dict[str, float] = field(default_factory=dict, hash=False)
 
     def alike(self, other: Other) -> float:
-        """Return how alike a name is to the own."""
-        return likeness(self.name, other.name)
+        """Return how alike a name is to the own, compared once."""
+        if other.name not in self.known:
+            self.known[other.name] = likeness(self.name, other.name)
+        return self.known[other.name]
 
     def spare(self, rung: Rung, most: float) -> int:
         """Return how many classmates could stand in for names of about the own length: the longer and shorter ones."""
@@ -230,8 +249,8 @@ class _Supply:
     def _mates(self, rung: Rung, most: float) -> list[Other]:
         return self._within((Other(one, rung, False) for one in self.mates if rung_of(self.name, one) is rung), most)
 
-    def _listed(self, rung: Rung, names: Sequence[str], most: float) -> list[Other]:
-        these = [one for one in names if rung_of(self.name, one) is rung]
+    def _listed(self, rung: Rung, names: tuple[str, ...], most: float) -> list[Other]:
+        these = _by_rung(self.name, names)[rung]
         some = self.chance.sample(these, min(_ENOUGH, len(these)))
         return self._within((Other(one, rung, True) for one in some if self.usable(one)), most)
 

@@ -10,12 +10,14 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping, Sequence
 from enum import StrEnum
 from functools import cache
+from operator import eq
 
 from namewright.names.clusters import clusters
 from namewright.practice.difficulty import base_letter
 from namewright.practice.evidence import load_evidence
 from namewright.practice.features import letter_strokes
 from namewright.practice.sequence import similarity
+from namewright.store import keeps_names
 
 _TOP_RATING = 7.0  # of the scale on which pairs were rated (Simpson et al. 2013)
 _TALL_FROM, _TAIL_FROM = 120.0, -30.0  # letter units: midline 100, baseline 0; t is tall, p has a tail
@@ -43,6 +45,7 @@ def zone_of(letter: str) -> Zone:
         (tops, tails), Zone.WHOLE)
 
 
+@keeps_names(5_000)  # those of the lists, too
 def outline(name: str) -> tuple[Zone, ...]:
     """Return the outline of a name, letter by letter."""
     return tuple(map(zone_of, clusters(name)))
@@ -55,11 +58,12 @@ def initial(name: str) -> str:
 
 def same_initial(one: str, other: str) -> bool:
     """Say whether two names begin with the same letter, marks and case aside."""
-    return _bare(initial(one)) == _bare(initial(other))
+    return _bare_initial(one) == _bare_initial(other)
 
 
-@cache
-def _bare(sign: str) -> str:
+@keeps_names(5_000)
+def _bare_initial(name: str) -> str:
+    sign = initial(name)
     return base_letter(sign).casefold() if sign else ""
 
 
@@ -90,8 +94,8 @@ def parts_alike(one: str, other: str) -> Mapping[str, float]:
     return {
         "initial": letters_alike(initial(one), initial(other)) if first and second else 0.0,
         "length": 1.0 - abs(len(first) - len(second)) / longer,
-        "in_place": _in_place(first, second, lambda a, b: float(a == b)),
-        "outline": _in_place(outline(one), outline(other), lambda a, b: float(a == b)),
+        "in_place": _in_place(first, second, eq),
+        "outline": _in_place(outline(one), outline(other), eq),
         "ratings": _in_place(first, second, letters_alike),
     }
 

@@ -11,7 +11,7 @@ from __future__ import annotations
 import io
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, lru_cache
 from typing import Any
 
 from fontTools.pens.basePen import BasePen
@@ -52,7 +52,7 @@ class Face:
         for letter in clusters(text):
             name = self.names[ord(letter)]
             if letter not in _SPACES:
-                ink = _ink(self.name, letter, _contours(self, name), scale, pen_width_mm(ruling) / 2)
+                ink = _ink(self.name, letter, name, scale, pen_width_mm(ruling) / 2)
                 placed.append(SetLetter(x, ink))
             x += float(self.glyphs[name].width) * scale
         if not placed:
@@ -83,19 +83,21 @@ class _Pen(BasePen):  # type: ignore[misc]
         self._qCurveToOne, self._closePath, self._endPath = sink.qCurveTo, sink.closePath, sink.endPath
 
 
-def _contours(face: Face, name: str) -> tuple[Contour, ...]:
-    sink = ContourPen()
-    face.glyphs[name].draw(_Pen(face.glyphs, sink))
+@cache
+def _contours(face: str, name: str) -> tuple[Contour, ...]:
+    sink, glyphs = ContourPen(), other_face(face).glyphs
+    glyphs[name].draw(_Pen(glyphs, sink))
     sink.closePath()
     return tuple(sink.contours)
 
 
-def _ink(face: str, letter: str, contours: tuple[Contour, ...], scale: float, inset_mm: float) -> InkLetter:
+@lru_cache(maxsize=500)  # a letter comes again in the names of a page
+def _ink(face: str, letter: str, name: str, scale: float, inset_mm: float) -> InkLetter:
     """Return a letter in mm; its box is that of a pen's centreline, as a set line counts it."""
     def place(point: Point) -> Point:
         return (point[0] * scale, -point[1] * scale)
 
-    outline = tuple(contour.map(place) for contour in contours)
+    outline = tuple(contour.map(place) for contour in _contours(face, name))
     x0, y0, x1, y1 = boxes.joined(contour.bounds() for contour in outline)
     dx, dy = min(inset_mm, (x1 - x0) / 2), min(inset_mm, (y1 - y0) / 2)
     return InkLetter(letter, (), (x0 + dx, y0 + dy, x1 - dx, y1 - dy), outline, face)

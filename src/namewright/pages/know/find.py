@@ -100,10 +100,10 @@ def _across(frame: Frame, found: Finding, names: Sequence[str]) -> tuple[int, Ru
     for across in range(_MAX_ACROSS, 1, -1):
         tall = min(wished, _step(frame, found, across) / _STEP)
         beside = max(len(row) for part in found.parts for row in _rows(part.shown, across))
-        with suppress(DoesNotFit):
-            ruling = reading(frame.setter, names, tall, _room(frame, beside), frame.spacing)
-            if ruling.x_height_mm >= _LARGE * wished:
-                return across, ruling
+        if tall >= _LARGE * wished:
+            with suppress(DoesNotFit):
+                return across, reading(frame.setter, names, tall, _room(frame, beside), frame.spacing,
+                                       least_mm=_LARGE * wished)
     tall = min(wished, _step(frame, found, 1) / _STEP)
     return 1, reading(frame.setter, names, tall, _room(frame, 1), frame.spacing)
 

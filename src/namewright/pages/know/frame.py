@@ -108,11 +108,12 @@ def framed(setter: Typesetter, label: str | None, settings: SheetSettings, *, tu
     return frame
 
 
-def reading(setter: Typesetter, names: Iterable[str], x_height_mm: float, room_mm: float, spacing_mm: float = 0.0,
-            ) -> Ruling:
+def reading(setter: Typesetter, names: Iterable[str], x_height_mm: float, room_mm: float, spacing_mm: float = 0.0, *,
+            least_mm: float = MIN_X_MM) -> Ruling:
     """Return the unseen ruling on which all names are as tall as wished, or smaller, so that each fits into the room.
 
-    Raises DoesNotFit where a name is too wide even as small as a child can still read; MissingLetters.
+    Raises DoesNotFit where a name is too wide on one ``least_mm`` tall, by default as small as a child can still read;
+    MissingLetters.
     """
     names = tuple(names)
     size = x_height_mm
@@ -121,9 +122,10 @@ def reading(setter: Typesetter, names: Iterable[str], x_height_mm: float, room_m
         line = max((setter.ruled(ruling, spacing_mm).line(name) for name in names), key=lambda one: one.width_mm)
         if line.width_mm <= room_mm:
             return ruling
-        if size <= MIN_X_MM:
+        smaller = max(MIN_X_MM, size * min(0.97, room_mm / line.width_mm))
+        if size <= MIN_X_MM or smaller < least_mm:
             raise DoesNotFit(line.text, line.width_mm, room_mm)
-        size = max(MIN_X_MM, size * min(0.97, room_mm / line.width_mm))
+        size = smaller
 
 
 def name_at(setter: Typesetter, line: SetLine, x: float, baseline: float) -> Row:
