@@ -38,8 +38,8 @@ class Profile(NamedTuple):
     """A letter's silhouette: for each level the least and greatest x of its centreline, or None where empty.
 
     The edges are those of what stands on the baseline: a tail that reaches under a neighbour is not one. ``into_left``
-    and ``into_right`` are the silhouette as the eye takes it, no hollow deeper than ``_DEPTH``. ``reaching`` is the right
-    side with its levels, what reaches farthest first.
+    and ``into_right`` are the silhouette as the eye takes it, no hollow deeper than ``_DEPTH``. ``reaching`` is the
+    right side with its levels, what reaches farthest first.
     """
 
     left: tuple[float | None, ...]
