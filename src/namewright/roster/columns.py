@@ -75,6 +75,9 @@ def lay_out(lines: Sequence[str]) -> Table:
 
 def stray_cells(line: str) -> list[str]:
     """Return the cells of a line among lines that have no columns, without a number or bullet in front."""
+    if "\t" not in line:
+        whole = " ".join(line.split())
+        return [whole] if whole else []
     cells = [cell for cell in (" ".join(cell.split()) for cell in line.split("\t")) if cell]
     return cells[1:] if len(cells) > 1 and _NUMBER_CELL.match(cells[0]) else cells
 

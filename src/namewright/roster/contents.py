@@ -32,6 +32,7 @@ from namewright.roster.vocabulary import (
     Role,
     fold,
 )
+from namewright.store import keeps_names
 
 _NUMBERED = re.compile(r"\d{1,3}[.)]\s*(?=\D+$)")
 _OUTLINE = re.compile(r"[a-zA-Z][.)]")
@@ -252,6 +253,7 @@ def _has_figure(cell: str) -> bool:
     return any(char.isdigit() for char in cell)
 
 
+@keeps_names(2048)
 def _kind(cell: str) -> Role:
     cell = _NUMBERED.sub("", cell)
     if any(char.isdigit() or char == "@" for char in cell) or not any(map(is_letter, cell)):
@@ -265,10 +267,11 @@ def _kind(cell: str) -> Role:
     return Role.OTHER if about or len(folded) < 2 or is_sheet_sign(cell) else Role.FULL
 
 
-def _words(cell: str) -> list[str]:
+@keeps_names(2048)
+def _words(cell: str) -> tuple[str, ...]:
     """Return the words of a cell, without numbering, brackets and particles."""
     bare = re.sub(r"[(\[{“\"].*?[)\]}”\"]", " ", _NUMBERED.sub("", cell)).replace(",", " ").split()
-    return [word for word in bare if word.lower() not in OPENING_PARTICLES] or bare
+    return tuple([word for word in bare if word.lower() not in OPENING_PARTICLES] or bare)
 
 
 def _share(answers: Iterable[bool]) -> float:

@@ -25,6 +25,7 @@ from namewright.roster.header_words import (
 from namewright.roster.known import is_family, lean
 from namewright.roster.vocabulary import HANDS, NAME_ROLES, OF_THE, OTHER_PEOPLE, Role, fold
 from namewright.settings import Hand
+from namewright.store import keeps_names
 
 _LONGEST_HEADER = 80
 _CERTAIN = 3  # header words in a row: it is no child
@@ -102,6 +103,7 @@ def _is_of_the_child(title: str) -> bool:
     return any(two in CHILD_WORDS and one in OF_THE for one, two in pairwise(words))
 
 
+@keeps_names(2048)
 def header_role(cell: str) -> Role | None:
     """Say what a column holds by its header, None where the words are not known."""
     if len(cell) > _LONGEST_HEADER:

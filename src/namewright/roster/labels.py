@@ -7,6 +7,7 @@ from collections.abc import Sequence
 
 from namewright.names.clusters import clusters
 from namewright.roster.vocabulary import fold
+from namewright.store import keeps_names
 
 _MAX_LETTERS = 24
 """Past so many letters a number tells two children apart better than more letters do."""
@@ -24,12 +25,13 @@ def labels(children: Sequence[tuple[str, str]]) -> tuple[str, ...]:
     result = [practice for practice, _ in children]
     for group in groups.values():
         if len(group) > 1:
-            for index, label in zip(group, _tell_apart([children[i] for i in group]), strict=True):
+            for index, label in zip(group, _tell_apart(tuple(children[i] for i in group)), strict=True):
                 result[index] = label
     return _numbered(result)
 
 
-def _tell_apart(group: Sequence[tuple[str, str]]) -> list[str]:
+@keeps_names(512)
+def _tell_apart(group: tuple[tuple[str, str], ...]) -> tuple[str, ...]:
     """Add to each name the shortest opening of the other name that nobody else in the group has."""
     others = [clusters(other) for _, other in group]
     longest = min(max(map(len, others)), _MAX_LETTERS)
@@ -46,7 +48,7 @@ def _tell_apart(group: Sequence[tuple[str, str]]) -> list[str]:
                 waiting.discard(index)
         if not waiting:
             break
-    return [label or practice for label, (practice, _) in zip(chosen, group, strict=True)]
+    return tuple(label or practice for label, (practice, _) in zip(chosen, group, strict=True))
 
 
 def _numbered(drafts: Sequence[str]) -> tuple[str, ...]:

@@ -46,6 +46,8 @@ def unwrapped(lines: Sequence[str]) -> list[Line]:
 
 
 def _from_chat(line: Line) -> Line:
+    if ":" not in line.text:
+        return line
     stamp = _STAMP.match(line.text)
     if stamp and (said := _SENDER.match(line.text, stamp.end())):
         return line._replace(text=line.text[said.end() :], notes=(*line.notes, _CHAT))

@@ -93,7 +93,7 @@ def read_row(row: Row, table: Table, judge: Judge = _ANY, unlike: Unlike | None 
         return LeftOut(unlike.notes)
     if alone:
         return _alone(filled[0], judge.habits)
-    return _read_columns(row.cells, table, judge.habits)
+    return _read_columns(row.cells, table._replace(rows=()), judge.habits)
 
 
 @keeps_names(1024)
@@ -171,7 +171,8 @@ def _stands_alone(row: Row, filled: Sequence[str], table: Table) -> bool:
     return parts and " " in filled[0] and (at >= len(table.roles) or role in NAME_ROLES)
 
 
-def _read_columns(cells: Sequence[str], table: Table, habits: Habits) -> Entry:
+@keeps_names(1024)
+def _read_columns(cells: tuple[str, ...], table: Table, habits: Habits) -> Entry:
     """Read the cells of a table row, each by the role of its column."""
     by_role: dict[Role, list[tuple[int, str]]] = {}
     notes: list[Message] = []

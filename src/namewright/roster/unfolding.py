@@ -28,6 +28,7 @@ from namewright.store import keeps_names
 
 _SPLIT = message("roster.split")
 _MAX_ROUNDS = 3
+_LINES_KEPT = 1_000  # of a longer list nobody types, and it would be much to keep
 _MOSTLY = 0.8
 _FEW = 2  # lines tell little of how a list is written
 _MAX_ASKED = 2_000
@@ -51,25 +52,34 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
     found = from_a_form(from_a_program(unwrapped(lines)))
     if columns:
         found = _titled(found, titles_for(columns))
-    table = lay_out([line.text for line in found])
+    table = _laid_out(found)
     if table.header is None and table.delimiter in ("", ","):
         found = without_shared(found)
     for _ in range(_MAX_ROUNDS):  # what is found apart may tell more of the rest
-        table = lay_out([line.text for line in found])
+        table = _laid_out(found)
         judge = Judge(whole_names(table))
         size, found = len(found), _unfolded(found, table, judge)
         if len(found) == size:
             break
     else:
-        table = lay_out([line.text for line in found])
+        table = _laid_out(found)
         judge = Judge(whole_names(table))
     plain = not table.delimiter and table.header is None
     return Unfolded(found, table, judge, unlike_lines([line.text for line in found]) if plain else {})
 
 
+_lay_out_lately = keeps_names(4)(lay_out)
+
+
+def _laid_out(found: Sequence[Line]) -> Table:
+    """Lay lines out; what came of a list on a screen is kept, for mostly it is asked for again at once."""
+    lines = tuple(line.text for line in found)
+    return lay_out(lines) if len(lines) > _LINES_KEPT else _lay_out_lately(lines)
+
+
 def _titled(found: list[Line], titles: Sequence[str]) -> list[Line]:
     """Put titles over the columns, in place of those that stand there."""
-    table = lay_out([line.text for line in found])
+    table = _laid_out(found)
     sign = "   " if table.delimiter == WIDE_SPACE else table.delimiter or " "
     at = table.header if table.header is not None else 0
     title = Line(sign.join(titles), found[at].origin if found else 0)
