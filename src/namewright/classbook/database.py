@@ -96,6 +96,17 @@ class Classbook:
         with self._reading():
             return rosters.is_whole(self._db)
 
+    def saved_list(self) -> Draft:
+        """Return the newest roster as a draft that changes nothing of it."""
+        with self._reading():
+            number, text = rosters.newest_roster(self._db)
+            return Draft(text, self._part(), whole=rosters.is_whole(self._db), roster=number)
+
+    def on_lines(self) -> Mapping[int, int]:
+        """Return who of those who are here, by id, stands on which line of the roster."""
+        with self._reading():
+            return rosters.on_lines(self._db)
+
     def update_roster(self, text: str, *, who: str = "", when: When = None, same: Mapping[int, int] | None = None,
                       after_roster: int | None = None, whole: bool = False) -> RosterUpdate:
         """Take a roster: children who stay keep their id and settings, missing ones are marked as left.

@@ -64,10 +64,11 @@ def read_again(db: sqlite3.Connection, part: NamePart, who: str, when: datetime 
     """Read the same roster for another part of the name; everyone stays who they are."""
     _, text = newest_roster(db)
     if text:
-        take_roster(db, text, part, who, when, _on_lines(db), None, whole=is_whole(db))
+        take_roster(db, text, part, who, when, on_lines(db), None, whole=is_whole(db))
 
 
-def _on_lines(db: sqlite3.Connection) -> Mapping[int, int]:
+def on_lines(db: sqlite3.Connection) -> Mapping[int, int]:
+    """Return who of those who are here, by id, stands on which line of the newest roster."""
     return dict(db.execute("SELECT line, id FROM children WHERE left_at IS NULL"))
 
 

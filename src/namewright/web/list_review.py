@@ -10,8 +10,9 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
+from typing import cast
 
-from flask import Blueprint, abort, current_app, redirect, render_template, request, url_for
+from flask import Blueprint, abort, current_app, g, redirect, render_template, request, url_for
 from werkzeug.wrappers import Response
 
 from namewright.classbook import ClassbookError, RosterUpdate
@@ -67,17 +68,23 @@ def _leaving(now: Draft, reading: Reading) -> tuple[str, ...]:
     """Return who would leave the class if the list were saved as it is."""
     if reading.problem or not _is_unsaved(now):
         return ()
-    same = set(_same(reading).values())
-    if all(one.id in same for one in book().children()):
+    same = _same(reading)
+    if not _may_leave(same):
         return ()
-    update, names = _trial(now, reading)
+    update, names = _trial(now, reading, same)
     return tuple(names[one] for one in update.left)
 
 
+def _may_leave(same: Mapping[int, int]) -> set[int]:
+    """Return who is on no line of the list by what its lines say; some of them may be found by name."""
+    return set(book().on_lines().values()) - set(same.values())
+
+
 def _kept() -> Draft:
-    """Return the list that is saved, as a draft would be that changes nothing."""
-    part = NamePart(class_settings().get("practise", NamePart.GIVEN))
-    return Draft(book().roster_text(), part, whole=book().roster_is_whole(), roster=book().roster_id())
+    """Return the list that is saved, as a draft that changes nothing, looked up once in a request."""
+    if "kept_list" not in g:
+        g.kept_list = book().saved_list()
+    return cast(Draft, g.kept_list)
 
 
 def _draft() -> Draft:
@@ -225,10 +232,11 @@ def keep() -> Response:
     now, reading = seen.draft, read(seen.draft.text, seen.draft.part)
     if reading.problem:
         return redirect(url_for("roster.show", told=desk().tell([*seen.told, reading.problem])))
-    if "sure" not in request.form and _replaces(now, reading):
+    same = _same(reading)
+    if "sure" not in request.form and _replaces(now, reading, same):
         return redirect(url_for("roster.compare"))
     try:
-        update = _saved(now, reading)
+        update = _saved(now, reading, same)
         keep_groups()
     except ClassbookError:
         if book().roster_id() == _based():
@@ -237,16 +245,16 @@ def keep() -> Response:
     return redirect(url_for("room.show", told=desk().tell(_told(update, reading)), undo=book().roster_id()))
 
 
-def _saved(now: Draft, reading: Reading) -> RosterUpdate:
+def _saved(now: Draft, reading: Reading, same: Mapping[int, int]) -> RosterUpdate:
     """Keep a list and the part of the name that is practised, both or neither."""
     first = {} if book().roster_id() else _paper_language()
-    return book().save_list(reading.text, {"practise": now.part, **first}, same=_same(reading),
+    return book().save_list(reading.text, {"practise": now.part, **first}, same=same,
                             after_roster=_based(), whole=now.whole)
 
 
 def _same(reading: Reading) -> Mapping[int, int]:
-    on_line = {one.child.line: one.id for one in book().children()}
-    return same_children(book().roster_text().splitlines(), on_line, [line.text for line in reading.lines])
+    """Return who of the class stands on which line of a list, by what its lines say."""
+    return same_children(_kept().text.splitlines(), book().on_lines(), [line.text for line in reading.lines])
 
 
 def _paper_language() -> dict[str, str]:
@@ -255,14 +263,14 @@ def _paper_language() -> dict[str, str]:
     return {"language": spoken} if spoken in languages() and "language" not in class_settings() else {}
 
 
-def _replaces(now: Draft, reading: Reading) -> bool:
+def _replaces(now: Draft, reading: Reading, same: Mapping[int, int]) -> bool:
     """Say whether more than half of the class would leave."""
-    here = book().children()
-    return bool(here) and 2 * len(_trial(now, reading)[0].left) > len(here)
+    here = len(book().on_lines())
+    return 2 * len(_may_leave(same)) > here and 2 * len(_trial(now, reading, same)[0].left) > here
 
 
-def _trial(now: Draft, reading: Reading) -> tuple[RosterUpdate, dict[int, str]]:
-    return book().trial(reading.text, now.part, same=_same(reading))
+def _trial(now: Draft, reading: Reading, same: Mapping[int, int]) -> tuple[RosterUpdate, dict[int, str]]:
+    return book().trial(reading.text, now.part, same=same)
 
 
 @pages.get("/class/list/instead")
@@ -272,7 +280,7 @@ def compare() -> str | Response:
     reading = read(now.text, now.part)
     if reading.problem or not book().children():
         return redirect(url_for("roster.show"))
-    update, names = _trial(now, reading)
+    update, names = _trial(now, reading, _same(reading))
     came = (*update.joined, *update.returned)
     return render_template("instead.html", draft=now, based=now.roster, stays=[names[one] for one in update.stayed],
                            leaves=[names[one] for one in update.left], joins=[names[one] for one in came])
