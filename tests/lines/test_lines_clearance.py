@@ -10,7 +10,8 @@ import shapely
 from namewright.geometry.points import Point
 from namewright.letters.strokes import polyline_stroke
 from namewright.lines.arrows import Arrow
-from namewright.lines.clearance import CLEAR_MM, Cue, CueRoom, Sides, keep_off
+from namewright.lines.clearance import CLEAR_MM, Cue, CueRoom, Number, Placed, Sides, keep_off
+from namewright.lines.cue_places import free_places
 from namewright.lines.ruling import Ruling, custom_ruling
 from namewright.lines.setting import InkLetter
 
@@ -28,7 +29,12 @@ def room_of(*strokes: list[Point], ruling: Ruling | None = None) -> CueRoom:
 
 def cue(number: Point, arrow: Arrow | None = None) -> Cue:
     """Return a cue with a wide figure."""
-    return Cue(2, number, arrow, 0.0)
+    return Cue(Number(2, number, STEM.number_box(2, number)), arrow, 0.0)
+
+
+def fits(one: Cue, placed: Cue) -> bool:
+    """Return whether a cue may stand with one that has its place."""
+    return Placed(STEM, placed).leaves(one)
 
 
 def down(arrow: Arrow, by: float) -> Arrow:
@@ -51,11 +57,12 @@ def test_a_number_stands_clear_of_a_stroke(x: float) -> None:
 def test_a_number_stays_in_the_room_of_its_letter() -> None:
     """Not farther to the side than the white there, nor over the headroom, nor under the descender line."""
     start = (0.0, -20.0)
-    beside = STEM.between(Sides(4.0, 6.0))
-    assert beside(STEM.number_box(2, (5.3, -10.0)))
-    assert not beside(STEM.number_box(2, (5.5, -10.0)))  # 0.65 mm of it beyond 6 mm
-    assert beside(STEM.number_box(2, (-3.3, -10.0)))
-    assert not beside(STEM.number_box(2, (-3.5, -10.0)))
+    assert STEM.between(Sides(4.0, 6.0)) == (-4.0, 6.0)
+    (place,) = free_places(STEM)
+    for white in ((-4.0, 6.0), (-2.2, 8.0)):
+        found = [number for _, number in place.between(white).numbers.upto(math.inf, 100)]
+        assert len(found) > 10
+        assert all(white[0] <= number.box[0] and number.box[2] <= white[1] for number in found)
     assert STEM.number_is_free(2, start, (3.0, -23.9))
     assert not STEM.number_is_free(2, start, (3.0, -24.1))
     assert not STEM.number_is_free(2, start, (3.0, 9.5))
@@ -102,15 +109,15 @@ def test_points_along_an_arrow_are_close(length: float) -> None:
 def test_a_number_reads_with_its_own_arrow() -> None:
     """Two cues stand together only where each number is plainly nearer to its own arrow."""
     first, second = cue((5.5, -4.0), RIGHT), cue((5.5, 6.0), down(RIGHT, 6))
-    assert STEM.fits(second, (first,))
+    assert fits(second, first)
     swapped = cue((5.5, 2.0), down(RIGHT, 12))  # as near to the first one's arrow
-    assert not STEM.fits(swapped, (cue((5.5, -6.0), RIGHT),))
-    assert not STEM.fits(cue((5.5, -4.5)), (first,))  # two numbers in one place
+    assert not fits(swapped, cue((5.5, -6.0), RIGHT))
+    assert not fits(cue((5.5, -4.5)), first)  # two numbers in one place
     assert math.dist((5.5, 2.0), (5.5, -2.0)) < math.dist((5.5, 2.0), (5.5, 10.0))
 
 
 def test_a_dot_s_number_is_not_read_with_an_arrow() -> None:
     """A dot has no arrow: its number stands a number's height from those of other strokes, or “→4” would be a sign."""
-    placed = (cue((5.5, -6.0), RIGHT),)
-    assert not STEM.fits(cue((8.5, -2.0)), placed)
-    assert STEM.fits(cue((9.5, -2.0)), placed)
+    placed = cue((5.5, -6.0), RIGHT)
+    assert not fits(cue((8.5, -2.0)), placed)
+    assert fits(cue((9.5, -2.0)), placed)

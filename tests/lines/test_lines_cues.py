@@ -11,7 +11,7 @@ import pytest
 from namewright.geometry.boxes import Box
 from namewright.geometry.polylines import evenly
 from namewright.geometry.segments import Cubic, flatten
-from namewright.lines.arrows import Arrow, legs
+from namewright.lines.arrows import Arrow, legs, smooth_polylines
 from namewright.lines.clearance import CLEAR_MM, Sides, number_box
 from namewright.lines.cues import CueMaker, Cues
 from namewright.lines.ink import WHITE
@@ -62,7 +62,8 @@ def test_a_letter_has_all_its_cues_or_none(setter: Typesetter) -> None:
                 continue
             assert [number for number, _ in cues.numbers] == list(range(1, len(letter.strokes) + 1)), char
             assert len(cues.arrows) == len(drawn), char
-            assert len(cues.turns) == sum(len(legs(stroke, ruling.x_height_mm)) - 1 for stroke in drawn), char
+            turns = [len(legs(smooth_polylines(stroke), ruling.x_height_mm)) - 1 for stroke in drawn]
+            assert len(cues.turns) == sum(turns), char
     assert seen == {True, False}
 
 

@@ -17,8 +17,19 @@ def length(points: Sequence[Point]) -> float:
 
 def evenly(points: Sequence[Point], count: int) -> list[Point]:
     """Return ``count`` + 1 points at equal distances along a polyline, both ends among them."""
-    reach = reaches(points)
-    return [point_at(points, reach, reach[-1] * index / count) for index in range(count + 1)]
+    return _evenly(points, reaches(points), count)
+
+
+def _evenly(points: Sequence[Point], reach: Sequence[float], count: int) -> list[Point]:
+    """Return the same where it is known how far along each point lies: one walk along, not a search for every point."""
+    found, last, at = [], len(points) - 2, 0
+    for step in range(count + 1):
+        distance = reach[-1] * step / count
+        while at < last and reach[at + 1] <= distance:
+            at += 1
+        run = reach[at + 1] - reach[at]
+        found.append(between(points[at], points[at + 1], min(1.0, (distance - reach[at]) / run) if run else 0.0))
+    return found
 
 
 def reaches(points: Sequence[Point]) -> list[float]:
@@ -28,7 +39,8 @@ def reaches(points: Sequence[Point]) -> list[float]:
 
 def closely(points: Sequence[Point], step: float) -> list[Point]:
     """Return points at equal distances of at most ``step`` along a polyline, both ends among them."""
-    return evenly(points, max(1, math.ceil(length(points) / step)))
+    reach = reaches(points)
+    return _evenly(points, reach, max(1, math.ceil(reach[-1] / step)))
 
 
 def steps(a: Point, b: Point, count: int) -> list[Point]:

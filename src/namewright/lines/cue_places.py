@@ -1,23 +1,24 @@
 """Where the cues of one letter may stand: free places for the number and the arrow of each stroke, the best first.
 
-Millimetres, y down, about the letter's own origin. Places are looked for once a letter, whatever stands beside it, and
-then held against the white that it has (``Places.between``). Out of scope: what is free (``clearance``), and which
-places go together (``cue_search``).
+Millimetres, y down, about the letter's own origin. Whether a place is free is found out once a letter, whatever stands
+beside it, and only of places that lie in the white that it has and are as good as is asked for (``Free.upto``).
+Out of scope: what is free (``clearance``), and which places go together (``cue_search``).
 """
 
 from __future__ import annotations
 
-import itertools
 import math
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from functools import lru_cache
 from typing import Generic, NamedTuple, TypeVar
 
 from namewright.geometry.points import Point
 from namewright.geometry.segments import heading_out
 from namewright.letters.strokes import Stroke
-from namewright.lines.arrows import Arrow, Leg, Track, Way, arrow_at, legs, places, stretches
-from namewright.lines.clearance import CLEAR_MM, CueRoom, Sides, number_box
+from namewright.lines.arrows import Arrow, Leg, Place, Track, arrow_on, legs, places, shaft_at, stretches
+from namewright.lines.clearance import CLEAR_MM, CueRoom, Number, number_box
 
+P = TypeVar("P")
 T = TypeVar("T")
 
 # Where a number may stand: how far from its start, the nearest first, and at what turn from the direction of travel,
@@ -28,19 +29,12 @@ _TURN_COST = 0.16  # of the last turn, in x-heights; found by trial
 
 
 class Kept(Generic[T]):
-    """Values that take work to find, found one by one when asked for, and kept."""
+    """Values that take work to find, found one by one when asked for, and kept for all who ask."""
 
     def __init__(self, values: Iterable[T]) -> None:
         self._values, self._found = iter(values), list[T]()
 
-    def first(self, count: int) -> list[T]:
-        """Return the first ``count``, or as many as there are."""
-        found = self._found
-        if len(found) < count:
-            found += itertools.islice(self._values, count - len(found))
-        return found[:count]
-
-    def each(self) -> Iterator[T]:
+    def __iter__(self) -> Iterator[T]:
         """Yield all, those found before and then the others; several may do so in turn."""
         found, at = self._found, 0
         while at < len(found) or self._find():
@@ -49,69 +43,165 @@ class Kept(Generic[T]):
 
     def _find(self) -> bool:
         """Find one more; return whether there was one."""
-        before = len(self._found)
-        self._found += itertools.islice(self._values, 1)
-        return len(self._found) > before
+        for value in self._values:
+            self._found.append(value)
+            return True
+        return False
+
+
+class Free(Generic[P, T]):
+    """Free places with their costs, the best first, found when they are asked for.
+
+    ``costed`` are all places, the best first; ``look`` returns what stands in one that is free, None for another.
+    """
+
+    def __init__(self, costed: Iterable[tuple[float, P]], look: Callable[[P], T | None]) -> None:
+        self._found: list[tuple[float, T]] = []
+        self._rest, self._look = iter(costed), look
+        self._next = next(self._rest, None)
+
+    @property
+    def least(self) -> float:
+        """Return a cost below which there is no place; endless where there is none at all."""
+        if self._found:
+            return self._found[0][0]
+        return self._next[0] if self._next else math.inf
+
+    def upto(self, cost: float, most: int) -> Sequence[tuple[float, T]]:
+        """Return the places that cost no more than that, but no more than ``most`` of them."""
+        found, look = self._found, self._look
+        while (place := self._next) and place[0] <= cost and len(found) < most:
+            standing = look(place[1])
+            if standing is not None:
+                found.append((place[0], standing))
+            self._next = next(self._rest, None)
+        return found
+
+    def has_more(self, most: int) -> bool:
+        """Return whether ``upto`` may find more where more may be paid."""
+        return self._next is not None and len(self._found) < most
+
+
+class FreePlaces(NamedTuple):
+    """Free places for a number (None at a turn) and for an arrow on either side (none at a dot) of a stroke's leg."""
+
+    numbers: Free[Point, Number] | None
+    arrows: tuple[Free[_Tried, Arrow], ...]
+    leg: Leg | None = None
 
 
 class Places(NamedTuple):
-    """Free places with their costs, for a number (not at a turn) and for an arrow on either side (not at a dot)."""
+    """All places for a number and an arrow at a stroke's start, or for an arrow after one of its turns."""
 
-    figure: int
-    numbers: Kept[tuple[float, Point]] | None
-    arrows: Sequence[Kept[tuple[float, Arrow]]]
-    leg: Leg | None = None  # that the stroke starts with
+    numbers: NumberPlaces | None
+    arrows: tuple[ArrowPlaces, ...]
+    leg: Leg | None = None
 
-    def between(self, room: CueRoom, sides: Sides) -> Places:
-        """Return the places that lie in the white on either side of the letter."""
-        holds, figure = room.between(sides), self.figure
-        numbers = self.numbers and Kept(found for found in self.numbers.each()
-                                        if holds(room.number_box(figure, found[1])))
-        arrows = [Kept(found for found in side.each() if holds(found[1].box)) for side in self.arrows]
-        return Places(figure, numbers, arrows, self.leg)
+    def between(self, white: tuple[float, float]) -> FreePlaces:
+        """Return those that lie free from one x to another."""
+        return FreePlaces(self.numbers.between(white) if self.numbers else None,
+                          tuple([side.between(white) for side in self.arrows]), self.leg)
 
 
 def free_places(room: CueRoom) -> tuple[Places, ...]:
     """Return the places for each stroke and each turn of a letter, those with a number first: they have the fewest."""
-    found = [each for figure, stroke in enumerate(room.letter.strokes, 1) for each in _places(room, figure, stroke)]
+    found = [each for at in range(len(room.polylines)) for each in _places(room, at)]
     return tuple(sorted(found, key=lambda each: each.numbers is None))
 
 
-def _places(room: CueRoom, figure: int, stroke: Stroke) -> Iterator[Places]:
+def _places(room: CueRoom, at: int) -> Iterator[Places]:
     """Yield where a number and an arrow may stand at a stroke's start, and an arrow after each of its turns."""
-    numbers = Kept((cost, at) for cost, at in _number_places(room, figure, stroke)
-                   if room.number_is_free(figure, stroke.start, at))
+    stroke = room.letter.strokes[at]
     if stroke.is_dot:
-        yield Places(figure, numbers, ())
+        yield Places(NumberPlaces(room, at + 1, stroke, None), ())
         return
-    for count, leg in enumerate(legs(stroke, room.ruling.x_height_mm)):
+    for count, leg in enumerate(legs(room.polylines[at], room.ruling.x_height_mm)):
+        ways = Kept(stretches(leg, room.ruling.x_height_mm, first=count == 0))
         tracks: dict[tuple[float, float], Track] = {}
-        ways = list(stretches(leg, room.ruling.x_height_mm, first=count == 0))
-        arrows = [Kept(_free_arrows(room, leg, side, ways, tracks, first=count == 0)) for side in (-1.0, 1.0)]
-        yield Places(figure, numbers, arrows, leg) if count == 0 else Places(figure, None, arrows)
+        arrows = tuple([ArrowPlaces(room, leg, tracks, places(
+            leg, side, ways, room.ruling.x_height_mm, room.pen_mm, room.middle, first=count == 0))
+            for side in (-1.0, 1.0)])
+        yield Places(None if count else NumberPlaces(room, at + 1, stroke, leg), arrows, leg)
 
 
-def _free_arrows(room: CueRoom, leg: Leg, side: float, ways: Sequence[Way],
-                 tracks: dict[tuple[float, float], Track], *, first: bool) -> Iterator[tuple[float, Arrow]]:
-    """Yield arrows on one side of a leg that have room, with their cost, the best first."""
-    for place in places(leg, side, ways, room.ruling.x_height_mm, room.pen_mm, room.middle, first=first):
-        arrow = arrow_at(leg, place, tracks)
-        if arrow and room.arrow_is_free(arrow):
-            yield place[0], arrow
+class NumberPlaces:
+    """Places for the number of a stroke."""
+
+    def __init__(self, room: CueRoom, figure: int, stroke: Stroke, leg: Leg | None) -> None:
+        self._room, self._figure, self._start, self._leg = room, figure, stroke.start, leg
+        free = room.start_mm / 2 + CLEAR_MM
+        _, _, self._wide, high = number_box(figure, (0.0, 0.0), room.number_mm)
+        self._steps = _steps(_heading(stroke), free + self._wide, free + high, room.ruling.x_height_mm)
+        self._known: dict[Point, Number | None] = {}
+
+    def between(self, white: tuple[float, float]) -> Free[Point, Number]:
+        """Return the free ones that lie from one x to another."""
+        (x, y), (left, right), wide = self._start, white, self._wide
+        return Free([(cost, (x + dx, y + dy)) for cost, dx, dy in self._steps
+                     if left <= x + dx - wide and x + dx + wide <= right], self._at)
+
+    def _at(self, centre: Point) -> Number | None:
+        """Return the number with its centre there if it is free."""
+        if centre not in self._known:
+            self._known[centre] = self._number(centre)
+        return self._known[centre]
+
+    def _number(self, centre: Point) -> Number | None:
+        room, leg = self._room, self._leg
+        if not room.number_is_free(self._figure, self._start, centre):
+            return None
+        beside = leg.beside_mm(centre) if leg and leg.ahead_mm(centre) > 0 else 0.0
+        return Number(self._figure, centre, room.number_box(self._figure, centre), beside)
 
 
-def _number_places(room: CueRoom, figure: int, stroke: Stroke) -> list[tuple[float, Point]]:
-    """Return places for a number round a start with their cost, the nearest first, behind before beside it."""
-    (x, y), heading = stroke.start, _heading(stroke)
-    free = room.start_mm / 2 + CLEAR_MM
-    _, _, wide, high = number_box(figure, (0.0, 0.0), room.number_mm)
+class ArrowPlaces:
+    """Places for an arrow on one side of a leg."""
+
+    def __init__(self, room: CueRoom, leg: Leg, tracks: dict[tuple[float, float], Track], best_first: Iterable[Place],
+                 ) -> None:
+        self._room, self._leg, self._tracks = room, leg, tracks
+        self._places = Kept((place[0], _Tried(place)) for place in best_first)
+
+    def between(self, white: tuple[float, float]) -> Free[_Tried, Arrow]:
+        """Return the free ones that lie from one x to another."""
+        left, right = white
+
+        def look(tried: _Tried) -> Arrow | None:
+            if tried.shaft is None:
+                tried.shaft = shaft_at(self._leg, tried.place, self._tracks)
+            if not tried.shaft or not all([left <= x <= right for x, _ in tried.shaft]):
+                return None
+            arrow = tried.arrow = tried.arrow or arrow_on(tried.shaft, tried.place[2])
+            if arrow.box[0] < left or arrow.box[2] > right:
+                return None
+            if tried.is_free is None:
+                tried.is_free = self._room.arrow_is_free(arrow)
+            return arrow if tried.is_free else None
+
+        return Free(self._places, look)
+
+
+class _Tried:
+    """A place for an arrow, and what is known of it: its shaft, the arrow there, and whether that is free."""
+
+    __slots__ = ("arrow", "is_free", "place", "shaft")
+
+    def __init__(self, place: Place) -> None:
+        self.place = place
+        self.shaft: Sequence[Point] | None = None
+        self.arrow: Arrow | None = None
+        self.is_free: bool | None = None
+
+
+@lru_cache(maxsize=256)  # strokes start down or to the right in most letters
+def _steps(heading: float, across: float, down: float, x_height_mm: float) -> Sequence[tuple[float, float, float]]:
+    """Return the steps from a start to the places round it, with their cost: near before far, behind before beside."""
     found = []
     for turned, turn in enumerate(_NUMBER_TURNS):
         angle, turn_cost = heading + math.radians(turn), _TURN_COST * turned / len(_NUMBER_TURNS)
-        across, along = math.cos(angle), math.sin(angle)
-        for ring in _NUMBER_RINGS:
-            cost = (ring - 1) * (free + high) / room.ruling.x_height_mm + turn_cost
-            found.append((cost, (x + ring * (free + wide) * across, y + ring * (free + high) * along)))
+        x, y = math.cos(angle), math.sin(angle)
+        found += [((ring - 1) * down / x_height_mm + turn_cost, ring * across * x, ring * down * y)
+                  for ring in _NUMBER_RINGS]
     return sorted(found)
 
 

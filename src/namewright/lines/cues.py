@@ -12,14 +12,14 @@ from __future__ import annotations
 import itertools
 import math
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from functools import cached_property
 
 from namewright.geometry.points import Point
 from namewright.letters.alphabet import upright
 from namewright.letters.strokes import polyline_stroke
 from namewright.lines.arrows import Arrow
-from namewright.lines.clearance import CLEAR_MM, CueRoom, Sides, standing
+from namewright.lines.clearance import CLEAR_MM, CueRoom, Sides
 from namewright.lines.cue_places import Places, free_places
 from namewright.lines.cue_search import QUICK, THOROUGH, searched
 from namewright.lines.forms import Form, Inker, Pens
@@ -78,9 +78,13 @@ class CueMaker:
     pens: Pens
     thorough: bool = False
     _cues: Store[tuple[str, Sides], Cues] = field(default_factory=lambda: Store(LETTERS))
-    _free: Store[str, tuple[CueRoom, tuple[Places, ...]]] = field(default_factory=lambda: Store(LETTERS))
-    _standing: Store[str, tuple[float, float]] = field(default_factory=lambda: Store(LETTERS))
+    _rooms: Store[str, CueRoom] = field(default_factory=lambda: Store(LETTERS))
+    _places: Store[str, tuple[Places, ...]] = field(default_factory=lambda: Store(LETTERS))
     _digits: Store[int, Fragment] = field(default_factory=lambda: Store(LETTERS))
+
+    def thoroughly(self) -> CueMaker:
+        """Return a maker that searches longer, in the same room round the same letters."""
+        return replace(self, thorough=True, _cues=Store(LETTERS))
 
     @property
     def number_mm(self) -> float:
@@ -126,7 +130,7 @@ class CueMaker:
         Where one overhangs the other, none of what is over or under the neighbour.
         """
         edges = [(placed.x + left, placed.x + right) for placed in line.letters
-                 for left, right in (self._edges(placed.letter),)]
+                 for left, right in (self._room(placed.letter).standing,)]
         clear = pen_width_mm(self.ruling) + 2 * CLEAR_MM
         lefts, rights = [END_MM], []
         for (_, before), (after, _) in itertools.pairwise(edges):
@@ -134,9 +138,6 @@ class CueMaker:
             rights.append(half)
             lefts.append(half)
         return [Sides(_rounded(left), _rounded(right)) for left, right in zip(lefts, [*rights, END_MM], strict=True)]
-
-    def _edges(self, letter: InkLetter) -> tuple[float, float]:
-        return self._standing.get(letter.cluster, lambda: standing(letter))
 
     def ink(self, line: SetLine, cues: Iterable[Cues], x: float = 0.0, y: float = 0.0) -> tuple[Ink, ...]:
         """Return the cues of a set line's letters as ink, the line's origin at (``x``, ``y``)."""
@@ -169,20 +170,20 @@ class CueMaker:
 
     def _work_out(self, letter: InkLetter, sides: Sides) -> Cues:
         """Return cues for every stroke and every turn, or the starts alone. A dot has no ring: it is solid."""
-        starts = _starts(letter)
-        room, places = self._free.get(letter.cluster, lambda: self._free_places(letter))
-        wanted = [each.between(room, sides) for each in places]
+        room = self._room(letter)
+        white = room.between(sides)
+        wanted = [each.between(white) for each in self._places.get(letter.cluster, lambda: free_places(room))]
         found = searched(room, wanted, THOROUGH if self.thorough else QUICK)
         if found is None:
-            return Cues(starts)
-        return Cues(starts, tuple((cue.figure, cue.number) for cue in found if cue.number),
+            return Cues(_starts(letter))
+        return Cues(_starts(letter), tuple((cue.number.figure, cue.number.at) for cue in found if cue.number),
                     tuple(cue.arrow for cue in found if cue.arrow and cue.number),
                     tuple(cue.arrow for cue in found if cue.arrow and not cue.number), complete=True)
 
-    def _free_places(self, letter: InkLetter) -> tuple[CueRoom, tuple[Places, ...]]:
-        """Return the room round a letter, and all places there, whatever stands beside it: to be found but once."""
-        room = CueRoom(letter, self.ruling, self.pens.model_mm, self.pens.start_mm, self.number_mm, self.headroom_mm)
-        return room, free_places(room)
+    def _room(self, letter: InkLetter) -> CueRoom:
+        """Return the room round a letter, whatever stands beside it."""
+        return self._rooms.get(letter.cluster, lambda: CueRoom(
+            letter, self.ruling, self.pens.model_mm, self.pens.start_mm, self.number_mm, self.headroom_mm))
 
 
 def _rounded(side_mm: float) -> float:

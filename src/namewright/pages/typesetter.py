@@ -93,7 +93,7 @@ class Typesetter:
 
     def thorough_cues(self, ruling: Ruling) -> CueMaker:
         """Return the same for letters that stand alone: places are searched until nearly every letter has its cues."""
-        return self._cues.get((ruling, True), lambda: CueMaker(ruling, pens_for(ruling), thorough=True))
+        return self._cues.get((ruling, True), lambda: self.cues(ruling).thoroughly())
 
     def text(self, words: str, x_height_mm: float = 1.75) -> Ink:
         """Return one line of running text in our own letters, its baseline at y 0, its left edge at x 0."""
