@@ -31,8 +31,13 @@ def loose_letters(name: str) -> Letters:
 
 def kept_neighbours(name: Letters, order: Sequence[str]) -> int:
     """Count the neighbours of an order that are neighbours in the name, either way round."""
-    pairs = {frozenset(pair) for pair in pairwise(name)}
-    return sum(frozenset(pair) in pairs for pair in pairwise(order))
+    pairs = _pairs(name)
+    return sum(pair in pairs for pair in pairwise(order))
+
+
+def _pairs(name: Letters) -> frozenset[tuple[str, str]]:
+    """Return the neighbours of a name, either way round."""
+    return frozenset(pairwise(name)) | frozenset(pairwise(name[::-1]))
 
 
 def mixed(name: str, seed: str, count: int = 1) -> tuple[Letters, ...]:
@@ -79,17 +84,22 @@ def _orders(letters: Letters, chance: Random) -> Iterator[Letters]:
 
 def _improved(name: Letters, order: Letters) -> Letters:
     """Exchange two letters at a time, for as long as fewer neighbours stay."""
-    best = kept_neighbours(name, order)
-    while best:
-        swaps = [_swapped(order, a, b) for a in range(len(order)) for b in range(a)]
-        better = min(swaps, key=lambda one: kept_neighbours(name, one))
-        if kept_neighbours(name, better) >= best:
+    pairs = _pairs(name)
+    now, kept = list(order), kept_neighbours(name, order)
+    while kept:
+        least, a, b = min((kept + _gained(pairs, now, a, b), a, b) for a in range(len(now)) for b in range(a))
+        if least >= kept:
             break
-        order, best = better, kept_neighbours(name, better)
-    return order
+        now[a], now[b] = now[b], now[a]
+        kept = least
+    return tuple(now)
 
 
-def _swapped(order: Letters, a: int, b: int) -> Letters:
-    mixed_up = list(order)
-    mixed_up[a], mixed_up[b] = mixed_up[b], mixed_up[a]
-    return tuple(mixed_up)
+def _gained(pairs: frozenset[tuple[str, str]], order: list[str], a: int, b: int) -> int:
+    """Return how many more neighbours are kept when two letters change places: only those beside them count."""
+    edges = [at for at in {a - 1, a, b - 1, b} if 0 <= at < len(order) - 1]
+    before = sum((order[at], order[at + 1]) in pairs for at in edges)
+    order[a], order[b] = order[b], order[a]
+    after = sum((order[at], order[at + 1]) in pairs for at in edges)
+    order[a], order[b] = order[b], order[a]
+    return after - before
