@@ -34,14 +34,16 @@ _GROUPED = (Kind.GROUPS, Kind.PLAN, Kind.FRIENDS)
 _NOTED = (Kind.YEAR, Kind.GROWTH)
 
 
-def read_roster(text: str, practise: NamePart | str = NamePart.GIVEN, columns: str = "") -> Roster:
+def read_roster(text: str, practise: NamePart | str = NamePart.GIVEN, columns: str = "",
+                names_in: str = "") -> Roster:
     """Read a class list as it was pasted: its ``children`` in order, and an account of every line.
 
     ``practise`` is the part of each name to write: ``given``, ``family`` or ``both``; ``columns`` says what the columns
-    hold where the text does not (``given,family``, or ``name`` and ``other``). Raises RosterError where there is no
+    hold where the text does not (``given,family``, or ``name`` and ``other``), and ``names_in`` the language of the
+    names by its tag (``tr``), which the case of names in capitals follows. Raises RosterError where there is no
     child in the text or nothing tells which column holds the names, ValueError for another part.
     """
-    return parsing.read_roster(text, parsing.PASTED, NamePart(practise), columns)
+    return parsing.read_roster(text, parsing.PASTED, NamePart(practise), columns, names_in)
 
 
 def make(kind: Kind | str, roster: Roster, **settings: str) -> Making:

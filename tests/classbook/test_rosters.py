@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 import pytest
 
 from kept_class import CLASS, names
@@ -88,3 +90,13 @@ def test_who_has_a_namesake_is_told(book: Classbook) -> None:
     book.set_settings(first, {"practise": ""})
     book.update_roster("Ava Quill\nBo Lindle\n")
     assert not any(one.namesake for one in book.children(left=True))
+
+
+def test_the_language_of_the_class_is_followed_by_the_case_of_names(tmp_path: Path) -> None:
+    """In what is kept the case is right, so that it is read the same again, whatever part is practised."""
+    with Classbook.open(tmp_path / "class.db") as book:
+        book.set_class_settings({"names_in": "tr"})
+        book.update_roster("SAYIN IRMAK\nMIRA VOST")
+        assert [one.child.practice for one in book.children()] == ["Sayın", "Mıra"]
+        book.set_class_settings({"practise": "family"})
+        assert [one.child.practice for one in book.children()] == ["Irmak", "Vost"]

@@ -31,3 +31,7 @@ def test_one_name_that_is_none(run: Run, typed: str, tmp_path: Path) -> None:
     status, _, err = run("card", typed, "-o", tmp_path / "card.pdf")
     assert (status, err.count("\n")) == (2, 1)
     assert not (tmp_path / "card.pdf").exists()
+
+
+def test_the_case_of_one_name_follows_its_language(run: Run, tmp_path: Path) -> None:
+    assert "Sayın" in run("card", "SAYIN", "--names-in", "tr", "-o", tmp_path / "card.pdf")[2]

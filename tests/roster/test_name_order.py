@@ -20,7 +20,8 @@ def read(text: str) -> list[str]:
     ("Nguyễn Văn An", "An", "Nguyễn"), ("Nguyễn An", "An", "Nguyễn"), ("Le Van Minh", "Minh", "Le"),
     ("Trần Thị Mai", "Mai", "Trần"), ("Wang Xiaoming", "Xiaoming", "Wang"), ("Kim Min-jun", "Min-jun", "Kim"),
     ("Park Seo Yeon", "Seo Yeon", "Park"), ("An Nguyen", "An", "Nguyen"), ("Mia Chen", "Mia", "Chen"),
-    ("Jun Park", "Jun", "Park"), ("Ji Woo Kim", "Ji", "Kim"), ("Lee Ann", "Lee", "Ann"), ("Kim Smith", "Kim", "Smith")])
+    ("Jun Park", "Jun", "Park"), ("Ji Woo Kim", "Ji", "Woo Kim"), ("Lee Ann", "Lee", "Ann"),
+    ("Kim Smith", "Kim", "Smith")])
 def test_where_the_family_name_stands(name: str, practised: str, family: str) -> None:
     assert read(f"{name}\nPia Quill") == [f"{practised}|{family}", "Pia|Quill"]
 

@@ -18,7 +18,7 @@ from namewright.letters.alphabet import upright
 from namewright.letters.choice import read_choice
 from namewright.lines.ruling import preset
 from namewright.message import Problem
-from namewright.names.beats import SPOKEN, beats
+from namewright.names.beats import NAMES_IN, beats
 from namewright.pages.hue import read_colour
 from namewright.pages.ladder import read_rungs
 from namewright.pages.paper import Paper
@@ -70,7 +70,7 @@ _SHARED_CHECKS: Mapping[str, Callable[[str], str]] = {
     "letters": lambda text: str(read_choice(checked_text(text, _MAX_WORDS, "long_letters"), upright())),
     "ladder": lambda text: " ".join(read_rungs(checked_text(text, _MAX_WORDS, "long_ladder"))),
     "keep_dots": lambda text: checked_text(" ".join(text.split()), _MAX_WORDS, "long_keep_dots"),
-    "names_in": _one_of(SPOKEN),
+    "names_in": _one_of(NAMES_IN),
 }
 _CHILD_CHECKS: Mapping[str, Callable[[str], str]] = {
     **_SHARED_CHECKS,

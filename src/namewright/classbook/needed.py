@@ -45,19 +45,22 @@ _COLUMNS: tuple[tuple[str, Callable[[_Kept], str]], ...] = (
 )
 
 
-def needed(text: str, roster: Roster, part: NamePart) -> tuple[str, tuple[int, ...]]:
-    """Return what is kept of a list that was read as ``roster`` for a part, and where its children stand in that."""
-    wanted = {each: _read(text, each) for each in _PARTS} | {part: roster.children}
+def needed(text: str, roster: Roster, part: NamePart, names_in: str = "") -> tuple[str, tuple[int, ...]]:
+    """Return what is kept of a list that was read as ``roster`` for a part, and where its children stand in that.
+
+    ``names_in`` is the language of the names that it was read in; what is kept has their letter case already.
+    """
+    wanted = {each: _read(text, each, names_in) for each in _PARTS} | {part: roster.children}
     for tried in _tries(roster, *(wanted[each] for each in _PARTS)):
-        found = {each: _read(tried, each) for each in wanted}
+        found = {each: _read(tried, each, names_in) for each in wanted}
         if all(_alike(found[each], wanted[each]) for each in wanted):
             return tried, tuple(one.line for one in found[part])
     return text, tuple(one.line for one in roster.children)
 
 
-def _read(text: str, part: NamePart) -> tuple[Child, ...]:
+def _read(text: str, part: NamePart, names_in: str) -> tuple[Child, ...]:
     try:
-        return read_roster(text, LIST, part).children
+        return read_roster(text, LIST, part, names_in=names_in).children
     except RosterError:
         return ()
 

@@ -47,9 +47,10 @@ def take_roster(db: sqlite3.Connection, text: str, part: NamePart, who: str, whe
     text = text.encode(errors="replace").decode()  # a lone surrogate is no character and cannot be kept
     at = checked_moment(when)
     newest, before = newest_roster(db)
-    roster = read_roster(text, LIST, part)
+    names_in = saves.class_settings(db).get("names_in", "")
+    roster = read_roster(text, LIST, part, names_in=names_in)
     text = roster.text or text  # a line for each child, so that a child stands on one line and a line for one child
-    kept, lines = (text, [one.line for one in roster.children]) if whole else needed(text, roster, part)
+    kept, lines = (text, [one.line for one in roster.children]) if whole else needed(text, roster, part, names_in)
     known = (kept, whole) == (before, is_whole(db)) and newest > 0
     if after_roster is not None and newest != after_roster and not known:
         raise ClassbookError(_MEANWHILE)

@@ -121,9 +121,10 @@ def _of_book(book: Classbook, children: Sequence[BookChild], placed: Sequence[Pl
 
 def _of_list(options: argparse.Namespace) -> Roster:
     part, sheet = NamePart(options.practise or NamePart.GIVEN), options.sheet or ""
+    names_in = getattr(options, "names_in", None) or ""  # not every command asks for it
     if options.roster == "-":
-        return roster_from_bytes(pasted(), PASTED, part, options.columns or "", sheet)
-    return load_roster(Path(options.roster), part, options.columns or "", sheet)
+        return roster_from_bytes(pasted(), PASTED, part, options.columns or "", sheet, names_in)
+    return load_roster(Path(options.roster), part, options.columns or "", sheet, names_in)
 
 
 def pasted() -> bytes:
@@ -175,7 +176,7 @@ def _grouped(options: argparse.Namespace, placed: Sequence[Placed], holds: Sheet
 def asked_for_one(options: argparse.Namespace, kind: Kind) -> Asked:
     """Put together what was asked for one child: one of the class that was named, or any name."""
     if options.class_file is None:
-        name = one_name(options.name)
+        name = one_name(options.name, getattr(options, "names_in", None) or "")
         roster = Roster((Child(name, name, name, "", 1),), ())
         member, kept = listed(order_class(roster.children)[0]), Choices()
     else:

@@ -24,7 +24,7 @@ from namewright.commands.talk import (
     worded,
 )
 from namewright.message import Message, message, together
-from namewright.names.beats import SPOKEN
+from namewright.names.beats import NAMES_IN
 from namewright.roster.children import Outcome
 from namewright.roster.limits import MAX_BYTES
 from namewright.roster.parsing import PASTED, read_roster
@@ -46,8 +46,8 @@ def add(commands: Commands) -> None:
     doing.add_argument("--erase-class", action="store_true", help=explained("class.erase_class"))
     for word in ("together", "apart", "either"):
         doing.add_argument(f"--{word}", metavar=place("children"), help=explained(f"class.{word}"))
-    doing.add_argument("--names-in", choices=list(SPOKEN), metavar=place("language"),
-                       help=explained("class.names_in", known=SPOKEN))
+    doing.add_argument("--names-in", choices=list(NAMES_IN), metavar=place("language"),
+                       help=explained("class.names_in", known=NAMES_IN))
     doing.add_argument("--home-language", choices=languages(), metavar=place("language"),
                        help=explained("class.home_language", known=languages()))
     doing.add_argument("--beats", metavar=place("words"), help=explained("class.beats"))

@@ -27,7 +27,7 @@ from namewright.making.adult import left_out
 from namewright.making.make import Making
 from namewright.making.request import Request
 from namewright.message import Message, message, together
-from namewright.names.beats import SPOKEN
+from namewright.names.beats import NAMES_IN
 from namewright.pages.hue import COLOURS
 from namewright.pages.ladder import TRACED, Chain
 from namewright.pages.paper import Paper
@@ -106,13 +106,15 @@ def roster_options(parser: Parser, *, several: bool = False) -> None:
                         help=explained("option.practise", usual=str(NamePart.GIVEN)))
     parser.add_argument("--columns", metavar=place("columns"), help=explained("option.columns"))
     parser.add_argument("--sheet", metavar=place("sheet"), help=explained("option.sheet"))
-    parser.add_argument("--names-in", choices=list(SPOKEN), metavar=place("language"),
-                        help=explained("option.names_in", known=SPOKEN))
+    parser.add_argument("--names-in", choices=list(NAMES_IN), metavar=place("language"),
+                        help=explained("option.names_in", known=NAMES_IN))
     parser.epilog = f"{explained('who_wins')} {explained('how_to_read')}"
 
 
 def name_options(parser: Parser) -> None:
     """Add the words of a page for one name."""
+    parser.add_argument("--names-in", choices=list(NAMES_IN), metavar=place("language"),
+                        help=explained("option.names_in", known=NAMES_IN))
     parser.add_argument("name", metavar=place("name"), help=explained("option.name"))
     parser.add_argument("--class", dest="class_file", metavar=place("file"), help=explained("option.class"))
     page_options(parser)

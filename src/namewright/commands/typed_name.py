@@ -17,14 +17,15 @@ _PLAIN = re.compile(r"(?:[^\W\d_]|[\u0300-\u036f .\-‐‑'’ʻʼ·])+")
 """A name with nothing beside it: no comma, figure, bracket or quotation mark."""
 
 
-def one_name(text: str) -> str:
+def one_name(text: str, names_in: str = "") -> str:
     """Read a name as a roster of one line, so that both clean a name alike, and say what was changed.
 
-    Every word of a plain name is written, a middle name too. Raises Refusal or RosterError.
+    Every word of a plain name is written, a middle name too; ``names_in`` is its language by a tag, which letter case
+    follows. Raises Refusal or RosterError.
     """
     shown = " ".join(text.split())
     try:
-        roster = read_roster(text, message("roster.name"), NamePart.BOTH)
+        roster = read_roster(text, message("roster.name"), NamePart.BOTH, names_in=names_in)
     except RosterError as error:
         notes = [note for report in error.lines for note in report.notes]
         if not notes:
@@ -33,7 +34,7 @@ def one_name(text: str) -> str:
     if len(roster.children) != 1:
         raise Refusal("command.problem.several", typed=shown[:40], count=len(roster.children))
     if _PLAIN.fullmatch(clean := tidy(text).text):
-        notes, name = list(tidy(text).notes), mend_case(clean)
+        notes, name = list(tidy(text).notes), mend_case(clean, language=names_in)
         notes += [message("roster.case", typed=clean, written=name)] * (name != clean)
         notes += odd_marks(name)
     else:

@@ -73,4 +73,6 @@ def holds_for_child(one: BookChild, settings: Mapping[str, str]) -> SheetSetting
 
 def roster_of(book: Classbook) -> Roster:
     """Return the class's list as it is read, with an account of every line. Raises RosterError or ClassbookError."""
-    return read_roster(book.roster_text(), LIST, NamePart(book.class_settings.get("practise", NamePart.GIVEN)))
+    settings = book.class_settings
+    return read_roster(book.roster_text(), LIST, NamePart(settings.get("practise", NamePart.GIVEN)),
+                       names_in=settings.get("names_in", ""))

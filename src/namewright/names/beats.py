@@ -25,6 +25,7 @@ import unicodedata2
 from namewright.message import Problem
 from namewright.names.beat_places import APOSTROPHES, places
 from namewright.names.beat_rules import TABLES, plain, weights
+from namewright.names.casing import CASED
 from namewright.names.clusters import clusters, is_letter
 
 _FULLER = re.compile(r"[aeiouy].*[lnc]iah?s?$")
@@ -34,6 +35,8 @@ BY_HAND = {"calliope": 4, "esme": 2, "josue": 3, "kobe": 2, "kwame": 2, "liam": 
 TABLES_BY_TAG = tuple(sorted(TABLES))
 SPOKEN = tuple(sorted({*TABLES, "vi"}))
 """The languages, by their tags, whose names are clapped by rules of their own."""
+NAMES_IN = tuple(sorted({*SPOKEN, *CASED}))
+"""The languages that names may be said to be in: those with beats or with letter case of their own."""
 _JOINTS = frozenset("-‐‑·•‧ ")
 _DOTTED = re.compile(r"(?:[^\W\d_]\.){2,}")
 

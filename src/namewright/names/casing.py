@@ -7,7 +7,8 @@ The rules, all common practice among English and Spanish writers:
 
 - each word and each part after a hyphen opens with a capital; particles of a family name
   are small (de la Cruz);
-- ``Mc`` is followed by a capital; ``Mac`` is not, because Mackenzie and MacKenzie are both right;
+- ``Mc`` is followed by a capital, unless the name is said to be of a language that has no such names (Mciszewski);
+  ``Mac`` is not, because Mackenzie and MacKenzie are both right;
 - after an apostrophe comes a capital behind a short opening (O'Neil, D'Angelo) or before a consonant
   (Ja'Marcus), and a small letter otherwise (Keali'i); the ʻokina has no case and is no apostrophe;
 - two capitals stay (AJ, TJ) unless they read as consonant and vowel (JO, BO) or are in a short
@@ -15,7 +16,10 @@ The rules, all common practice among English and Spanish writers:
 - İ, ı and ğ show that Turkish rules hold: I pairs with ı and İ with i. a plain I shows nothing, but where the
   name is said to be Turkish or Azerbaijani they hold;
 - IJ before a consonant is the Dutch letter and both stay capital (IJsbrand);
-  before a vowel it is not (Ijeoma).
+  before a vowel it is not (Ijeoma), and in a name of another language neither is; in a Dutch one it always is;
+- a language that is said changes particles: Italian ones have capitals (De Luca), and French La, Le and Les behind a
+  small ``de`` (de La Fontaine);
+- a Lithuanian i, j or į keeps its dot under a grave, an acute or a tilde (Unicode, SpecialCasing.txt).
 """
 
 from __future__ import annotations
@@ -30,11 +34,16 @@ from namewright.names.particles import SMALL_PARTICLES
 _APOSTROPHES = "'’‘`ʼ"
 _OKINA = "ʻ"
 _HYPHENS = "-‐‑"
-_VOWELS = frozenset("aeiouyàáâãäåāăąèéêëēęěìíîïīįòóôõöøōőùúûüūůűýæœıə")
+_VOWELS = frozenset("aeiouyàáâãäåāăąèéêëēęěėìíîïīįòóôõöøōőùúûüūůűųýæœıə")
 _SHORT_OPENINGS = frozenset({"o", "d", "l", "n", "m", "t", "s", "de", "dell", "all", "dall", "sant"})
 _TWO_LETTER_NAMES = frozenset({"al", "ed", "an", "ib", "ng", "st", "jr", "sr"})
 _TURKISH = frozenset("İığĞ")
+CASED = ("az", "lt", "nl", "tr")
+"""Languages, by their tags, that have letter case of their own and no rules for beats (``beats.SPOKEN`` has those)."""
 _TURKISH_RULES = frozenset(("tr", "az"))
+_WITH_MC = frozenset(("", "en", "ga", "gd"))
+_CAPITAL_PARTICLES = {"it": SMALL_PARTICLES, "fr": frozenset(("la", "le", "les"))}
+_DOTS_KEPT = re.compile("(?<=.)([ij]\u0328?)(?=[\u0300\u0301\u0303])")  # grave, acute, tilde
 _MAC_CAPITALS = re.compile(r"M(?:c|ac)[^\W\d_]{2,}")
 _DOTTED = re.compile(r"(?:[^\W\d_]\.){2,}")
 _TURKISH_LOWER = str.maketrans({"I": "ı", "İ": "i"})
@@ -50,15 +59,23 @@ def mend_case(name: str, *, family: bool = False, language: str = "") -> str:
     if not _wants_mending(name):
         return name
     turkish = language in _TURKISH_RULES or not _TURKISH.isdisjoint(name)
+    small = SMALL_PARTICLES - _CAPITAL_PARTICLES.get(language, frozenset())
     words = name.split(" ")
     mended = []
     for index, word in enumerate(words):
         opens = index == 0 and not family
-        if len(words) > index + 1 and not opens and _lower(word, turkish) in SMALL_PARTICLES:
+        if len(words) > index + 1 and not opens and _lower(word, turkish) in small:
             mended.append(_lower(word, turkish))
         else:
-            mended.append(_mend_word(word, turkish, alone=len(words) == 1))
-    return str(unicodedata2.normalize("NFC", " ".join(mended)))
+            mended.append(_mend_word(word, turkish, language, alone=len(words) == 1))
+    return str(unicodedata2.normalize("NFC", _by_language(" ".join(mended), language)))
+
+
+def _by_language(mended: str, language: str) -> str:
+    """Write what a language has that no letter by itself shows: the dots that Lithuanian keeps."""
+    if language == "lt":
+        return _DOTS_KEPT.sub("\\1\u0307", unicodedata2.normalize("NFD", mended))
+    return mended
 
 
 def is_all_capitals(text: str) -> bool:
@@ -93,7 +110,7 @@ def _capital(text: str, turkish: bool) -> str:
     return text
 
 
-def _mend_word(word: str, turkish: bool, alone: bool) -> str:
+def _mend_word(word: str, turkish: bool, language: str, alone: bool) -> str:
     if _is_initials(word):
         return word
     if _DOTTED.fullmatch(word):
@@ -105,19 +122,19 @@ def _mend_word(word: str, turkish: bool, alone: bool) -> str:
         if 0 < index < last and small in SMALL_PARTICLES:
             parts[index] = small
         else:
-            parts[index] = _mend_part(small, turkish)
+            parts[index] = _mend_part(small, turkish, language)
     mended = "".join(parts)
     return mended.upper() if not alone and mended.lower() in ("ii", "iii", "iv") else mended
 
 
-def _mend_part(small: str, turkish: bool) -> str:
+def _mend_part(small: str, turkish: bool, language: str) -> str:
     """Mend one part without hyphens, given in small letters."""
     pieces = re.split(f"([{_APOSTROPHES}])", small)
-    pieces[0] = _mend_opening(pieces[0], turkish)
+    pieces[0] = _mend_opening(pieces[0], turkish, language)
     for index in range(2, len(pieces), 2):
         leads = index == 2 and not pieces[0]
         if leads or _opens_after(pieces[index - 2], pieces[index]):
-            pieces[index] = _mend_opening(pieces[index], turkish)
+            pieces[index] = _mend_opening(pieces[index], turkish, language)
     return "".join(pieces)
 
 
@@ -128,11 +145,12 @@ def _opens_after(before: str, after: str) -> bool:
     return len(clusters(after)) > 1 and after[0] not in _VOWELS
 
 
-def _mend_opening(small: str, turkish: bool) -> str:
+def _mend_opening(small: str, turkish: bool, language: str) -> str:
     """Capitalise, with the two openings that raise a second letter: Mc and the Dutch IJ."""
-    if len(small) > 2 and small.startswith("ij") and small[2] not in _VOWELS:
+    dutch = language == "nl" or (not language and len(small) > 2 and small[2] not in _VOWELS)
+    if dutch and small.startswith("ij"):
         return "IJ" + small[2:]
-    if len(small) > 3 and small.startswith("mc"):
+    if len(small) > 3 and small.startswith("mc") and language in _WITH_MC:
         return "Mc" + _capital(small[2:], turkish)
     return _capital(small, turkish)
 

@@ -58,26 +58,27 @@ class _Rows(NamedTuple):
 
 
 def read_roster(
-    text: str, source: Message | str = PASTED, part: NamePart = NamePart.GIVEN, columns: str = ""
+    text: str, source: Message | str = PASTED, part: NamePart = NamePart.GIVEN, columns: str = "", names_in: str = ""
 ) -> Roster:
     """Read a roster from ``text``; ``part`` is what a child practises unless its own row says otherwise.
 
     ``source`` is how errors name the text: words of ours, or the name of a file. ``columns`` says what the columns hold
-    (``given,family``), where the text does not. Raises RosterError if there is no child in it, too much text, or
-    nothing that tells which of two columns holds the name to practise.
+    (``given,family``), where the text does not. ``names_in`` is the language of the names by its tag (``tr``), which
+    letter case follows where a row has none of its own. Raises RosterError if there is no child in it, too much text,
+    or nothing that tells which of two columns holds the name to practise.
     """
     if len(text) > MAX_BYTES:
         raise RosterError("roster.text_large", source=source, megabytes=MAX_BYTES // 1_000_000)
-    return (_read if len(text) > _KEPT_CHARACTERS else _read_lately)(text, source, part, columns)
+    return (_read if len(text) > _KEPT_CHARACTERS else _read_lately)(text, source, part, columns, names_in)
 
 
-def _read(text: str, source: Message | str, part: NamePart, columns: str) -> Roster:
+def _read(text: str, source: Message | str, part: NamePart, columns: str, names_in: str) -> Roster:
     lines = tuple(text.splitlines())
     if len(lines) > MAX_LINES:
         raise RosterError("roster.text_long", source=source, count=len(lines), most=MAX_LINES)
     known = (_rows if len(text) > _KEPT_CHARACTERS else _rows_lately)(lines, columns)
     unfolded, table = known.found.lines, known.found.table
-    drafts = _note_repeats([_settled(draft, part) for draft in known.drafts], unfolded)
+    drafts = _note_repeats([_settled(draft, part, names_in) for draft in known.drafts], unfolded)
     children = _children([draft for draft in drafts if draft.entry])
     reports = _reports(known.typed, known.clean, unfolded, drafts, children)
     if not children:
@@ -125,13 +126,16 @@ def _typed(lines: Sequence[str], clean: Sequence[Tidied], unfolded: Sequence[Lin
     return [lines[line.origin] if line.text == clean[line.origin].text else line.text for line in unfolded]
 
 
-def load_roster(path: Path, part: NamePart = NamePart.GIVEN, columns: str = "", sheet: str = "") -> Roster:
+def load_roster(
+    path: Path, part: NamePart = NamePart.GIVEN, columns: str = "", sheet: str = "", names_in: str = ""
+) -> Roster:
     """Read a roster from a .txt, .csv, .tsv or .xlsx file. Raises RosterError as `read_roster` does."""
-    return roster_from_bytes(read_bytes(path), path.name, part, columns, sheet)
+    return roster_from_bytes(read_bytes(path), path.name, part, columns, sheet, names_in)
 
 
 def roster_from_bytes(
-    data: bytes, source: Message | str = FILE, part: NamePart = NamePart.GIVEN, columns: str = "", sheet: str = ""
+    data: bytes, source: Message | str = FILE, part: NamePart = NamePart.GIVEN, columns: str = "", sheet: str = "",
+    names_in: str = "",
 ) -> Roster:
     """Read a roster from the bytes of a file, told apart by content and not by its name.
 
@@ -139,7 +143,7 @@ def roster_from_bytes(
     """
     text, notes = decode(data, source, sheet)
     try:
-        read = read_roster(text, source, part, columns)
+        read = read_roster(text, source, part, columns, names_in)
         return replace(read, notes=(*notes, *read.notes))
     except RosterError as error:  # what is wrong with the file may be why nobody was found
         raise RosterError(together(error.message, *notes), error.lines) from None
@@ -168,9 +172,9 @@ def _draft_row(row: Row, table: Table, unfolded: Unfolded) -> _Draft:
     return _became(row, read_row(row, table, unfolded.judge, unfolded.unlike.get(row.line)))
 
 
-def _settled(draft: _Draft, part: NamePart) -> _Draft:
+def _settled(draft: _Draft, part: NamePart, names_in: str) -> _Draft:
     """Return the draft of a child with the name to practise, chosen by ``part``; any other as it is."""
-    return _became(draft.row, settle(draft.entry, part)) if draft.entry else draft
+    return _became(draft.row, settle(draft.entry, part, names_in)) if draft.entry else draft
 
 
 def _became(row: Row, found: Entry | LeftOut) -> _Draft:

@@ -97,10 +97,13 @@ def read_row(row: Row, table: Table, judge: Judge = _ANY, unlike: Unlike | None 
 
 
 @keeps_names(1024)
-def settle(entry: Entry, part: NamePart) -> Entry | LeftOut:
-    """Mend the case of an entry and choose the name to practise; ``part`` is the class default."""
+def settle(entry: Entry, part: NamePart, names_in: str = "") -> Entry | LeftOut:
+    """Mend the case of an entry and choose the name to practise.
+
+    ``part`` is the class default, and so is ``names_in``, the language of the names by its tag.
+    """
     notes = list(entry.notes)
-    reading, literal = _mended(entry, notes)
+    reading, literal = _mended(entry, names_in, notes)
     if not reading.given:
         reading = reading._replace(given=reading.goes_by)
     practice = literal or _chosen(reading, entry.choice.part or part, notes)
@@ -276,11 +279,11 @@ def _left_out_columns(columns: Sequence[int], table: Table) -> Message:
     return message("roster.columns", count=len(titles), columns=titles)
 
 
-def _mended(entry: Entry, notes: list[Message]) -> tuple[Reading, str]:
+def _mended(entry: Entry, names_in: str, notes: list[Message]) -> tuple[Reading, str]:
     """Mend each part by itself, and report what changed in one note."""
     before = (entry.reading.given, entry.reading.family, entry.reading.goes_by, entry.choice.literal)
     after = tuple(
-        mend_case(name, family=at == 1, language=entry.choice.names_in) if name else ""
+        mend_case(name, family=at == 1, language=entry.choice.names_in or names_in) if name else ""
         for at, name in enumerate(before)
     )
     if after == before:

@@ -304,6 +304,7 @@ LANGUAGES = {
         "it": "italian, italiano, italien, italienisch",
         "pt": "portuguese, portugues, portugais, portugiesisch, portoghese",
         "pl": "polish, polaco, polonais, polnisch, polacco, polones, polski",
+        "lt": "lithuanian, lituano, lituanien, litauisch, lietuviu",
         "tr": "turkish, turco, turc, turkisch, turkce",
         "az": "azerbaijani, azeri, aserbaidschanisch",
         "nl": "dutch, neerlandes, neerlandais, niederlandisch, olandese, holandes, nederlands",

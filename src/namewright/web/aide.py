@@ -80,7 +80,8 @@ def _name_of_file(word: str) -> str:
 
 def _of_visitor(typed: str, word: str) -> tuple[Child, Request]:
     """Return who was typed and what to make. Raises RosterError where no name was typed."""
-    child = read_roster(typed, message("roster.name"), NamePart.BOTH).children[0]
+    child = read_roster(typed, message("roster.name"), NamePart.BOTH,
+                        names_in=class_settings().get("names_in", "")).children[0]
     return child, of_visitor(_KINDS.get(word, Kind.CARDS), child, class_settings(), _size(word))
 
 

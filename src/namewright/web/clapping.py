@@ -13,7 +13,7 @@ from werkzeug.wrappers import Response as BaseResponse
 
 from namewright.classbook import ClassbookError
 from namewright.message import Message, Problem, message
-from namewright.names.beats import SPOKEN, Spoken, readings, typed
+from namewright.names.beats import NAMES_IN, Spoken, readings, typed
 from namewright.names.clusters import clusters
 from namewright.web.desk import Member, book, child_or_404, class_settings, desk, members
 from namewright.wording import FIRST
@@ -47,7 +47,7 @@ def _page(problem: Problem | None = None, tried: int | None = None) -> str | Bas
         return redirect(url_for("roster.show"))
     clapped = [_clapped(one) for one in everyone if one.placed.child.practice.strip()]
     return render_template("beats.html", doubtful=[one for one in clapped if one.doubtful], problem=problem,
-                           tried=tried, sure=[one for one in clapped if not one.doubtful], languages=SPOKEN,
+                           tried=tried, sure=[one for one in clapped if not one.doubtful], languages=NAMES_IN,
                            names_in=class_settings().get("names_in", ""))
 
 

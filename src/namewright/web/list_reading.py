@@ -13,7 +13,7 @@ from namewright.message import Message, Problem, message
 from namewright.roster.children import LineReport, Outcome, RosterError
 from namewright.roster.parsing import LIST, read_roster
 from namewright.settings import NamePart
-from namewright.web.desk import desk
+from namewright.web.desk import class_settings, desk
 from namewright.web.list_ways import Sorted, sorted_lines
 
 MAX_LINES = 400
@@ -138,7 +138,7 @@ def _read(text: str, part: NamePart, notes: tuple[Message, ...], columns: str) -
     if len(text) > MAX_CHARACTERS:
         return Reading(text[:MAX_CHARACTERS], problem=message("web.list.too_long", most=MAX_CHARACTERS))
     try:
-        roster = read_roster(text, LIST, part, columns)
+        roster = read_roster(text, LIST, part, columns, class_settings().get("names_in", ""))
     except RosterError as error:
         return Reading(text, error.lines, notes, error.message)
     except Problem as error:
