@@ -14,7 +14,7 @@ from contextvars import ContextVar
 from typing import Any, NoReturn, TypeAlias
 
 from namewright.message import Field, Message, Problem, message, together
-from namewright.wording import FIRST, Wording, languages, wording
+from namewright.wording import FIRST, Wording, has_table, languages, wording
 
 ALL_MADE, SOME_NOT_MADE, NOTHING_MADE = 0, 1, 2
 
@@ -51,11 +51,7 @@ def speak(words: Sequence[str], environment: Mapping[str, str]) -> None:
 
 def known_languages() -> tuple[str, ...]:
     """Return the languages that have words for the command line, sorted."""
-    return tuple(language for language in languages() if _has_words(language))
-
-
-def _has_words(language: str) -> bool:
-    return wording(language).has("command.usage")
+    return tuple(language for language in languages() if has_table(language, "command"))
 
 
 def spoken() -> Wording:
@@ -73,7 +69,7 @@ def _typed(words: Sequence[str]) -> Iterator[str]:
 def _of_the_machine(environment: Mapping[str, str]) -> str:
     said = next((environment[key] for key in _OF_THE_MACHINE if environment.get(key)), "")
     language = re.split(r"[_.@-]", said)[0].lower()
-    return language if language in languages() and _has_words(language) else FIRST  # the other files stay unread
+    return language if language in languages() and has_table(language, "command") else FIRST
 
 
 # --- saying it -----------------------------------------------------------------------------------------
@@ -141,8 +137,8 @@ class Parser(argparse.ArgumentParser):
         usual = {"epilog": explained("how_to_read"), "formatter_class": _Formatter}
         super().__init__(*args, **{**usual, **kwargs, "add_help": False})
         self.add_argument("-h", "--help", action="help", help=explained("help"))
-        self.add_argument(_LANGUAGE, choices=known_languages(), metavar=place("language"),
-                          help=explained("language", known=known_languages()))
+        known = known_languages()
+        self.add_argument(_LANGUAGE, choices=known, metavar=place("language"), help=explained("language", known=known))
         self._positionals.title = explained("works_on")
         self._optionals.title = explained("can_add")
 

@@ -173,6 +173,11 @@ def wording(language: str) -> Wording:
     return read_wording(language, folder().joinpath(f"{language}.toml").read_text(encoding="utf-8"))
 
 
+def has_table(language: str, name: str) -> bool:
+    """Say whether the file of a language has a table; its words stay unread, for most runs speak one language."""
+    return f"\n[{name}]".encode() in folder().joinpath(f"{language}.toml").read_bytes()
+
+
 def read_wording(language: str, text: str) -> Wording:
     """Return the words in the text of a language's file."""
     tables = _tables(text)
