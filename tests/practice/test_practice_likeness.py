@@ -2,9 +2,21 @@
 
 from __future__ import annotations
 
+from itertools import permutations
+from string import ascii_lowercase, ascii_uppercase
+
 import pytest
 
-from namewright.practice.likeness import Turn, distance, gap, looks_like_its_capital, shape, turned, twin
+from namewright.practice.likeness import (
+    Turn,
+    distance,
+    gap,
+    looks_like_its_capital,
+    measured_twin,
+    shape,
+    turned,
+    twin,
+)
 
 
 @pytest.mark.parametrize("letter", ["b", "R", "s", "é"])
@@ -34,6 +46,13 @@ def test_twins_and_how_they_turn(pair: str, turn: Turn | None) -> None:
     """b mirrored is d, n turned is u; our m has arches and w has points, so these two are not near enough."""
     assert twin(*pair) is turn
     assert twin(*reversed(pair)) is turn
+
+
+@pytest.mark.parametrize("letters", [ascii_lowercase, ascii_uppercase])
+def test_the_twins_found_beforehand_are_those_of_the_strokes(letters: str) -> None:
+    """Whoever changes a letter is told here when its twins change."""
+    for pair in permutations(letters, 2):
+        assert twin(*pair) is measured_twin(*pair), pair
 
 
 def test_w_is_the_letter_that_comes_nearest_to_a_turned_m() -> None:

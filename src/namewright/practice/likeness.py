@@ -109,9 +109,21 @@ def turned(spots: Points, turn: Turn) -> Points:
     return tuple((across * x, up * y + twice, u, across * up * v) for x, y, u, v in spots)
 
 
-@cache
+_TWINS = {"bd": Turn.MIRROR, "bg": Turn.HALF, "bp": Turn.TIPPED, "bq": Turn.HALF, "dp": Turn.HALF, "dq": Turn.TIPPED,
+          "nu": Turn.HALF, "pq": Turn.MIRROR, "AV": Turn.TIPPED, "FL": Turn.TIPPED}
+"""The twins among a–z and among A–Z as ``measured_twin`` finds them: every class asks, so they are found beforehand."""
+
+
 def twin(one: str, other: str) -> Turn | None:
-    """Return how the one letter becomes the other by mirroring, turning or tipping; None where it does not.
+    """Return how the one letter becomes the other by mirroring, turning or tipping; None where it does not."""
+    if len(one) == len(other) == 1 and (pair := one + other).isascii() and (pair.islower() or pair.isupper()):
+        return _TWINS.get("".join(sorted(pair)))
+    return measured_twin(one, other)
+
+
+@cache
+def measured_twin(one: str, other: str) -> Turn | None:
+    """Return the same, found on our own strokes.
 
     Both are laid box on box, so b and p (tipped) are twins though they stand on different lines. The turn has to
     close half the gap at least: letters that are near as they stand, as c and o, are look-alikes, not twins.

@@ -37,8 +37,8 @@ _UNIT_TAIL = re.compile(r"[\s,]*(?:\(.*\)|\bin (?:mm|cm|inches|inch)|\bmm|\bcm|\
 _HALVES = re.compile(r"[/,]| and | y ")
 _GIVEN = r"(?:first|given|forename|nombre|prenom|vorname|\bnome)"
 _FAMILY = r"(?:last|surname|family|apellido|nachname|familienname|cognome|sobrenome|apelido|\bname\b|\bnom\b)"
-_FAMILY_THEN_GIVEN = re.compile(f"{_FAMILY}.*{_GIVEN}")
-_GIVEN_THEN_FAMILY = re.compile(f"{_GIVEN}.*{_FAMILY}")
+_FAMILY_THEN_GIVEN = f"{_FAMILY}.*{_GIVEN}"  # compiled by re where a list first has titles
+_GIVEN_THEN_FAMILY = f"{_GIVEN}.*{_FAMILY}"
 
 
 def header_roles(cells: Sequence[str]) -> tuple[Role, ...] | None:
@@ -135,12 +135,12 @@ def asked_hand(title: str) -> Hand | None:
 
 def family_first(title: str) -> bool:
     """Say whether a header tells that whole names below it open with the family name."""
-    return bool(_FAMILY_THEN_GIVEN.search(_ordered(title)))
+    return bool(re.search(_FAMILY_THEN_GIVEN, _ordered(title)))
 
 
 def given_first(title: str) -> bool:
     """Say whether a header tells that whole names below it open with the given name."""
-    return bool(_GIVEN_THEN_FAMILY.search(_ordered(title)))
+    return bool(re.search(_GIVEN_THEN_FAMILY, _ordered(title)))
 
 
 def titles_for(columns: str) -> list[str]:

@@ -48,7 +48,7 @@ _KOREAN = word_set("""
     han, oh, seo, suh, shin, sin, kwon, gwon, hwang, ahn, an, song, ryu, yoo, yu, hong, jeon, jun, ko, go, moon,
     mun, yang, son, bae, baek, paik, heo, hur, nam, shim, noh, roh, ha, kwak, sung, cha, joo, ju, woo, koo, gu, min,
     jin, na, ji, eom""")
-_SYLLABLE_VI = re.compile(
+_SYLLABLE_VI = (  # this and the next are compiled by re, which keeps them, where a list first has such a family name
     r"(?:ngh|ng|nh|ch|gh|gi|kh|ph|qu|th|tr|[bcdghklmnprstvxđ])?[aeiouy]{1,3}(?:ch|ng|nh|[cmnptiuoy])?")
 _SYLLABLE_ZH = (
     r"(?:zh|ch|sh|[bpmfdtnlgkhjqxrzcsyw])?"
@@ -56,8 +56,8 @@ _SYLLABLE_ZH = (
 )
 _SYLLABLE_KO = (r"(?:ch|kk|tt|pp|ss|jj|sh|[gkndtrlmbpsjhyw])?"
                 r"(?:yeo|yae|eo|ae|oo|ee|eu|ui|ya|ye|yo|yu|wa|wi|wo|oe|ou|u|a|e|i|o)(?:ng|[kgntlmp])?")
-_GIVEN_ZH = re.compile(f"(?:{_SYLLABLE_ZH}){{1,2}}")
-_GIVEN_KO = re.compile(f"{_SYLLABLE_KO}[- ]?{_SYLLABLE_KO}")
+_GIVEN_ZH = f"(?:{_SYLLABLE_ZH}){{1,2}}"
+_GIVEN_KO = f"{_SYLLABLE_KO}[- ]?{_SYLLABLE_KO}"
 _MAX_WORDS = 4
 _CLEARLY, _TURNED = 3, 0.3  # how surely a list must have the family names first
 _LONGEST_SYLLABLE = 4
@@ -90,15 +90,15 @@ def family_standing_first(words: Sequence[str]) -> tuple[str, str, str] | None:
         return None
     together = " ".join(rest)
     two = "-" in together or " " in together or len(together) > _LONGEST_SYLLABLE
-    if first in _KOREAN and two and _GIVEN_KO.fullmatch(together):
+    if first in _KOREAN and two and re.fullmatch(_GIVEN_KO, together):
         return " ".join(words[1:]), "", words[0]
-    if first in _CHINESE and len(words) < _MAX_WORDS and all(map(_GIVEN_ZH.fullmatch, rest)):
+    if first in _CHINESE and len(words) < _MAX_WORDS and all(re.fullmatch(_GIVEN_ZH, word) for word in rest):
         return " ".join(words[1:]), "", words[0]
     return None
 
 
 def _is_vietnamese(words: Sequence[str], first: str, rest: Sequence[str]) -> bool:
-    if first not in _VIETNAMESE or not all(map(_SYLLABLE_VI.fullmatch, rest)):
+    if first not in _VIETNAMESE or not all(re.fullmatch(_SYLLABLE_VI, word) for word in rest):
         return False
     if first in _ONLY_FAMILY:
         return len(words) > 2 or _is_marked(" ".join(words)) or not is_given(words[1])

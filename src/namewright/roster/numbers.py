@@ -15,11 +15,10 @@ _EMAIL = re.compile(r"\S+@\S+")
 _DAY = r"\d{1,2}(?:st|nd|rd|th|\.|º|°)?"
 _YEAR = r"(?:,?\s+(?:de\s+|del\s+)?(?:\d{4}|[’']?\d\d)\b)?"
 _MONTH = rf"(?:{'|'.join(sorted(MONTHS, key=len, reverse=True))})\b\.?"
-_DATE = re.compile(
-    rf"(?<!\d)\d{{1,4}}\s?([-/.])\s?(?:\d{{1,2}}|{_MONTH})\s?\1\s?\d{{1,4}}(?!\d)"
+_DATE = (  # a long one, that re compiles and keeps when a list first has a figure in it
+    rf"(?i)(?<!\d)\d{{1,4}}\s?([-/.])\s?(?:\d{{1,2}}|{_MONTH})\s?\1\s?\d{{1,4}}(?!\d)"
     rf"|(?<!\d){_DAY}\s+(?:de\s+|of\s+)?{_MONTH}{_YEAR}"
-    rf"|\b{_MONTH}\s+{_DAY}(?!\w){_YEAR}",
-    re.IGNORECASE,
+    rf"|\b{_MONTH}\s+{_DAY}(?!\w){_YEAR}"
 )
 _PHONE = re.compile(r"\+?\(?\d[\d\s().-]{6,}\d")
 _DIGITS = re.compile(r"\S*\d\S*")
@@ -35,8 +34,8 @@ def take_numbers(text: str, notes: list[Message]) -> str:
     """Take out whatever has to do with numbers; the notes say what."""
     text = _drop(text, _EMAIL, "roster.email", notes)
     if any(map(str.isdigit, text)):
-        if _leaves_a_name(_DATE.sub(_MARK, text)):
-            text = _drop(text, _DATE, "roster.date", notes)
+        if _leaves_a_name(re.sub(_DATE, _MARK, text)):
+            text = _drop(text, re.compile(_DATE), "roster.date", notes)
         text = _drop(text, _PHONE, "roster.phone", notes)
         notes.extend(message("roster.word_with_number", word=word) for word in _MIXED.findall(text))
         text = _drop(_MIXED.sub(" ", text), _DIGITS, "roster.number", notes)
