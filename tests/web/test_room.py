@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from html import unescape
 from pathlib import Path
 from urllib.parse import urlencode
 
@@ -82,3 +83,22 @@ def test_a_value_that_cannot_be_drawn_comes_with_the_nearest_that_can(visitor: V
     assert "Choose from 8 to 80 mm" in short
     everyone = {**asked, "for": "everyone", "draft-class": "lines=other&like=us-3%2F4&line_height=500"}
     assert "Take 80 mm" in visitor.get("/picture/2/nearest?" + urlencode(everyone)).text
+
+
+def test_a_change_for_everyone_is_told_and_taken_back(settled: Visitor, class_file: Path) -> None:
+    """As a child's own: the newest that stands, once however often the form is sent, and in words."""
+    settled.post("/class/choices", {"paper": "a4", "ruling": "us-1/2", "who": "K.B."})
+    settled.post("/class/choices", {"paper": "a4", "ruling": "us-3/4", "colour": "blue"})
+    page = unescape(settled.get("/class?for=everyone").text)
+    for told in ("K.B.", "Paper: as usual became A4, 210 × 297 mm",
+                 "Lines to write on: 12.7 mm · ½ inch became 19 mm", "Ink colour of lines and captions: as usual became Blue"):
+        assert told in page
+    before = re.search(r'action="/class/choices/undo".*?name="after" value="(\d+)"', page, re.DOTALL)
+    assert before
+    for said in ("It is as it was before.", "That change had been undone already"):
+        answer = settled.post("/class/choices/undo", {"after": before[1]})
+        assert said in settled.get(answer.headers["Location"]).text
+        with Classbook.open(class_file) as book:
+            assert {key: book.class_settings.get(key) for key in ("paper", "ruling", "colour")} == {
+                "paper": "a4", "ruling": "us-1/2", "colour": None}
+    assert settled.post("/class/choices/undo", {}).status_code == 400

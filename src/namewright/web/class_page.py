@@ -7,6 +7,7 @@ the part for another child is asked for (``part=panel``), only that is made.
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from functools import partial
 
 from flask import redirect, render_template, request, url_for
 from markupsafe import Markup
@@ -30,7 +31,7 @@ from namewright.web.requests import FOR_ADULT, FOR_CHILDREN
 from namewright.web.roster_rows import look_at, rows_of
 from namewright.web.ruling_words import by_country
 from namewright.web.settings_in_forms import asked_fields
-from namewright.web.settings_told import called, told_of
+from namewright.web.settings_told import called, told_of, told_of_class
 from namewright.wording import FIRST, languages
 
 CHOICES: Mapping[str, tuple[str, ...]] = {
@@ -100,13 +101,14 @@ def _own_form(own: Mapping[str, str], settings: Mapping[str, str], unfolded: boo
 
 
 def _of_everyone(everyone: Sequence[Member], chosen: Member, settings: Mapping[str, str]) -> Mapping[str, object]:
-    saves = book().history(None)
+    saves, paper = book().history(None), settings.get("paper", Paper.LETTER)
     ticked = frozenset(request.form.getlist("child"))
     by_name = request.cookies.get(SORT_COOKIE) == BY_NAME
     return {
         "rows": _rows(everyone, chosen, ticked, by_name), "count": len(everyone), "by_name": by_name, "ticked": ticked,
         "groups": _groups(everyone), "everyone_form": _everyone_form(settings),
-        "class_newest": saves[0].id if saves else 0, "for_children": FOR_CHILDREN, "to_know": TO_KNOW,
+        "class_newest": saves[0].id if saves else 0, "class_history": saves, "class_standing": newest_standing(saves),
+        "class_told_of": partial(told_of_class, paper=paper), "for_children": FOR_CHILDREN, "to_know": TO_KNOW,
         "for_adult": FOR_ADULT, "for_each": FOR_EACH_CHILD, "wanted": _wanted(),
         "other_language": _other_language(settings), "in_doubt": sum(not one.placed.beats_known for one in everyone)}
 
