@@ -105,6 +105,25 @@ def test_of_two_with_one_name_the_page_shown_says_whose_it_is(visitor: Visitor) 
     assert "For Ottilka" not in PdfReader(io.BytesIO(visitor.get(where + "/pages.pdf").data)).pages[0].extract_text()
 
 
+def test_more_pages_than_a_browser_prints_are_said_before(visitor: Visitor, monkeypatch: pytest.MonkeyPatch) -> None:
+    """With the PDF as the way out; the first of them are there for who asks for them."""
+    monkeypatch.setattr("namewright.web.printing._MAX_ON_SCREEN", 2)
+    visitor.keep("Ottilka Tamsel\nKirrin Brane\nBo Vost\n")
+    form = {"what": ["sheets"], "who": "all"}
+    refused = visitor.post("/print/sheets", form)
+    assert refused.status_code == 422
+    assert "more than 2 pages" in refused.text
+    assert "data-open-pdf" in refused.text
+    assert "<svg" not in refused.text
+    first = visitor.post("/print/sheets", {**form, "first": "1"})
+    assert (first.status_code, first.text.count("<section")) == (200, 2)
+    two = visitor.post("/print/sheets", {"what": ["sheets"], "who": "ticked", "child": ["1", "2"]})
+    assert (two.status_code, two.text.count("<section")) == (200, 2)
+    page = visitor.get("/print/pages?what=sheets&child=1&child=2&child=3").text
+    assert page.index("more than 2 pages") < page.index("<svg")
+    assert "more than" not in visitor.get("/print/pages?what=sheets&child=1&child=2").text
+
+
 def test_pages_to_know_the_name_are_printed_for_a_child(settled: Visitor) -> None:
     """One child's pages among names of the whole class; their answers are the adult's, in a PDF of their own."""
     form = {"what": ["find", "missing", "signin", "answers"], "who": "ticked", "child": ["1"]}

@@ -91,7 +91,8 @@ def test_a_change_for_everyone_is_told_and_taken_back(settled: Visitor, class_fi
     settled.post("/class/choices", {"paper": "a4", "ruling": "us-3/4", "colour": "blue"})
     page = unescape(settled.get("/class?for=everyone").text)
     for told in ("K.B.", "Paper: as usual became A4, 210 × 297 mm",
-                 "Lines to write on: 12.7 mm · ½ inch became 19 mm", "Ink colour of lines and captions: as usual became Blue"):
+                 "Lines to write on: 12.7 mm · ½ inch became 19 mm",
+                 "Ink colour of lines and captions: as usual became Blue"):
         assert told in page
     before = re.search(r'action="/class/choices/undo".*?name="after" value="(\d+)"', page, re.DOTALL)
     assert before

@@ -12,6 +12,8 @@ from hypothesis import strategies as st
 from webhelp import HOST, MESSY, Visitor, mark_in
 
 from namewright.classbook import Classbook
+from namewright.classbook.drafts import Draft
+from namewright.settings import NamePart
 from namewright.web import create_app
 from namewright.web.class_files import file_name
 
@@ -39,6 +41,26 @@ def test_a_class_is_begun_by_its_name_and_the_first_stays_as_it_was(settled: Vis
     assert settled.post("/classes/open", {"file": "class.db"}).status_code == 302
     assert "Ottilka" in settled.get("/now").text
     assert "Zorah" not in settled.get("/now").text
+
+
+def test_an_empty_class_is_removed_in_two_steps(settled: Visitor, class_file: Path) -> None:
+    """Asked about first; the class that is open and one that has anything in it stay, a list being worked on too."""
+    begun = [class_file.with_name(f"room-{number}.db") for number in (4, 5)]
+    for number in (4, 5):
+        settled.post("/classes/new", {"title": f"Room {number}"})
+    assert settled.get("/classes").text.count("Remove this empty class") == 1  # Room 5 is open
+    settled.post("/classes/open", {"file": "class.db"})
+    assert settled.get("/classes").text.count("Remove this empty class") == 2
+    asked = settled.post("/classes/remove", {"file": "room-4.db"}).text
+    assert "Remove Room 4?" in asked
+    assert begun[0].exists()
+    with Classbook.open(begun[1]) as book:
+        book.keep_draft(Draft("Zorah Pell", NamePart.GIVEN))
+    for path, status in zip((*begun, class_file, class_file.with_name("other.db")), (302, 422, 422, 404), strict=True):
+        assert settled.post("/classes/remove/yes", {"file": path.name}).status_code == status
+    assert [path.exists() for path in (*begun, class_file)] == [False, True, True]
+    assert not list(class_file.parent.glob("room-4*"))
+    assert len(labels(class_file)) == 7
 
 
 def test_a_page_of_the_other_class_changes_nothing_and_still_turns(settled: Visitor, class_file: Path) -> None:

@@ -25,17 +25,22 @@ from namewright.wording import wording
 _MOST_SHOWN = 60
 _MOST_LETTERS = 40  # of a file's name
 _ID_AT = 68  # where a database says whose it is (sqlite.org/fileformat2.html)
+_BESIDE_IT = ("-wal", "-shm", "-journal")  # what SQLite may leave beside a file (sqlite.org/tempfiles.html)
 _DEVICES = re.compile(r"con|prn|aux|nul|(?:com|lpt)\d")  # names that Windows keeps for devices
 
 
 @dataclass(frozen=True, slots=True)
 class ClassFile:
-    """A class in the folder: its file's name, what it is called, how many children it has, and whether it is open."""
+    """A class in the folder: its file's name, what it is called, how many children it has, and whether it is open.
+
+    One that is ``empty`` has no child, gone ones included, and no list, kept or being worked on.
+    """
 
     file: str
     name: str
     count: int
     here: bool
+    empty: bool = False
 
 
 def there_are_several() -> bool:
@@ -50,8 +55,8 @@ def listed() -> list[ClassFile]:
     here = desk().path.absolute()
     found = [(path, *desk().looked_up((path, stamp_of(path)), partial(_looked_at, path)))
              for path in _files(here.parent)]
-    return sorted((ClassFile(path.name, title or _unnamed(path), count, path == here) for path, title, count in found),
-                  key=lambda one: (one.name.casefold(), one.file))
+    return sorted((ClassFile(path.name, title or _unnamed(path), count, path == here, empty)
+                   for path, title, count, empty in found), key=lambda one: (one.name.casefold(), one.file))
 
 
 def _unnamed(path: Path) -> str:
@@ -72,13 +77,24 @@ def _files(folder: Path) -> Iterator[Path]:
             yield path.absolute()
 
 
-def _looked_at(path: Path) -> tuple[str, int]:
-    """Return the name that was given to a class, if any, and how many are in it."""
+def _looked_at(path: Path) -> tuple[str, int, bool]:
+    """Return the name that was given to a class, if any, how many are in it, and whether nothing is in it."""
     try:
         with Classbook.open(path, create=False) as there:
-            return there.class_settings.get("title", ""), len(there.children())
+            empty = not (there.children(left=True) or there.roster_text() or there.draft())
+            return there.class_settings.get("title", ""), len(there.children()), empty
     except ClassbookError:
-        return "", 0  # opened, it says what is wrong with it
+        return "", 0, False  # opened, it says what is wrong with it
+
+
+def remove(one: ClassFile) -> bool:
+    """Remove the file of a class that is not open, and say whether it was: not where something stands in it by now."""
+    path = desk().path.absolute().with_name(one.file)
+    if one.here or not _looked_at(path)[2]:
+        return False
+    for left in (path, *(path.with_name(path.name + end) for end in _BESIDE_IT)):
+        left.unlink(missing_ok=True)
+    return True
 
 
 def file_name(title: str, folder: Path | None = None) -> Path:

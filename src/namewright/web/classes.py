@@ -1,4 +1,4 @@
-"""Several classes: open another, begin one by its name, call this one otherwise. A file each, in one folder."""
+"""Several classes: open another, begin one, name this one, remove an empty one. A file each, in one folder."""
 
 from __future__ import annotations
 
@@ -7,7 +7,7 @@ from werkzeug.wrappers import Response
 
 from namewright.classbook import Classbook, ClassbookError
 from namewright.message import Message, message
-from namewright.web.class_files import file_name, listed, there_are_several
+from namewright.web.class_files import ClassFile, file_name, listed, remove, there_are_several
 from namewright.web.desk import book, desk
 
 pages = Blueprint("classes", __name__)
@@ -33,11 +33,35 @@ def _again(problem: Message) -> tuple[str, int]:
 @pages.post("/classes/open")
 def turn_to() -> Response:
     """Open another class of the folder, for every window of this program."""
-    wanted = next((one for one in listed() if one.file == request.form.get("file")), None)
-    if wanted is None:
-        abort(404)
+    wanted = _named()
     desk().turn_to(desk().path.absolute().with_name(wanted.file))
     return redirect(url_for("home.first", told=desk().tell([message("web.classes.opened", name=wanted.name)])))
+
+
+@pages.post("/classes/remove")
+def ask_to_remove() -> str | tuple[str, int]:
+    """Say what removing an empty class means, and ask."""
+    one = _named()
+    if not one.empty or one.here:
+        return _again(message("web.classes.not_empty", name=one.name))
+    return render_template("remove.html", one=one)
+
+
+@pages.post("/classes/remove/yes")
+def remove_it() -> tuple[str, int] | Response:
+    """Remove an empty class for good; one that is not empty any more stays."""
+    one = _named()
+    if not remove(one):
+        return _again(message("web.classes.not_empty", name=one.name))
+    return redirect(url_for("classes.show", told=desk().tell([message("web.classes.removed", name=one.name)])))
+
+
+def _named() -> ClassFile:
+    """Return the class of the folder whose file a form names; aborts with 404 for any other file."""
+    found = next((one for one in listed() if one.file == request.form.get("file")), None)
+    if found is None:
+        abort(404)
+    return found
 
 
 @pages.post("/classes/new")

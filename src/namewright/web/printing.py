@@ -147,25 +147,33 @@ def on_screen() -> str | tuple[str, int]:
     """Show the pages themselves, each as large as its paper, for the browser to print."""
     parts = wanted(MultiDict([("who", "ticked"), *request.args.items(multi=True)]))
     drawn = [_drawn(*part) for part in parts]
-    return render_template("print.html", shown=[page for shown, _ in drawn for page in shown],
-                           missed=[each for _, told in drawn for each in told])
+    return render_template("print.html", shown=[page for shown, _, _ in drawn for page in shown],
+                           missed=[each for _, told, _ in drawn for each in told], most=_MAX_ON_SCREEN,
+                           cut=any(cut for _, _, cut in drawn))
 
 
 @pages.post("/print/sheets")
 def sheets() -> str | tuple[str, int]:
-    """Return an order's pages for the desk to hand to the printer: the children's, or apart from them the adult's."""
+    """Return an order's pages for the desk to hand to the printer: the children's, or apart from them the adult's.
+
+    More than a screen holds are asked about first; with ``first`` in the form the first of them are returned.
+    """
     try:
         parts = wanted(request.form)
         at = -1 if "adult" in request.form else 0
-        shown, told = _drawn(*parts[at])
+        shown, told, cut = _drawn(*parts[at])
     except Problem as error:
         return render_template("_bar_said.html", problem=error), 422
+    if cut and "first" not in request.form:
+        return render_template("_too_many.html", most=_MAX_ON_SCREEN, adult="adult" in request.form), 422
     return render_template("_sheets.html", shown=shown, missed=told, more=parts[1:] and at == 0)
 
 
-def _drawn(asked: Request, silent: Sequence[Kind]) -> tuple[list[tuple[str, Markup]], list[Message]]:
-    """Draw the pages of an order, as many as a screen holds, and tell who is on none."""
+def _drawn(asked: Request, silent: Sequence[Kind]) -> tuple[list[tuple[str, Markup]], list[Message], bool]:
+    """Draw the pages of an order, as many as a screen holds; tell who is on none, and whether there are more."""
     making = Making(asked, account=Account())
-    shown = [to_print(page) for page in islice(made_aloud(making, asked.kinds, silent), _MAX_ON_SCREEN)]
+    pages = made_aloud(making, asked.kinds, silent)
+    shown = [to_print(page) for page in islice(pages, _MAX_ON_SCREEN)]
+    cut = next(pages, None) is not None
     return shown, [message("web.job.missed", label=one.label, reason=one.reason)
-                   for one in missed(making.account, _on_line(), asked.kinds)]
+                   for one in missed(making.account, _on_line(), asked.kinds)], cut

@@ -460,6 +460,11 @@ document.addEventListener("click", (event) => {  // only this child, of what is 
   setWho("one");
   bar.requestSubmit(one("[data-open]", bar));
 });
+one("#bar-said").addEventListener("click", (event) => {  // more pages than a browser prints at a time
+  const first = event.target.closest("[data-print-first]");
+  if (first) printHere({ first: true, adult: first.dataset.printFirst === "adult" });
+  if (event.target.closest("[data-open-pdf]")) bar.requestSubmit(one("[data-open]", bar));
+});
 function stale() {  // what was made or refused before something else was chosen is offered no more
   ordered += 1;
   if (one("#bar-said :is(.jobs, .warn, .handed)")) tell("");
@@ -490,7 +495,7 @@ async function watch() {
   links[0]?.focus();
   if (links.length === 1 && !one("#bar-said [data-lacking]")) window.open(links[0].href, "_blank");
 }
-async function printHere(adult = false) {
+async function printHere({ adult = false, first = false } = {}) {
   const out = one("#paper-out");
   const waiting = document.createElement("div");
   waiting.className = "ready handed";
@@ -499,6 +504,7 @@ async function printHere(adult = false) {
   let made = "";
   const form = order();
   if (adult) form.set("adult", "1");
+  if (first) form.set("first", "1");
   if (!(await post(say.sheets, form, (html, ok) => { if (ok) made = html; else tell(html); }))) return;
   out.innerHTML = made;
   out.hidden = false;
@@ -506,7 +512,7 @@ async function printHere(adult = false) {
   const lacking = one("[data-missed]", out);
   if (lacking) waiting.append(lacking);
   const more = one("[data-more]", out);
-  if (more) { waiting.append(more); one("button", more).addEventListener("click", () => printHere(true)); }
+  if (more) { waiting.append(more); one("button", more).addEventListener("click", () => printHere({ adult: true })); }
   measureBar();
   print();
 }
