@@ -60,7 +60,7 @@ def page(settings: Mapping[str, str], problem: Message | Exception | None = None
     own = typed if child is not None and typed is not None else chosen.one.settings
     context = {
         "chosen": chosen, "label": chosen.label, "settings": settings, "problem": problem,
-        "opened": "child" in request.args or child is not None,
+        "opened": "child" in request.args or child is not None or request.args.get("for") == "everyone",
         "for_all": child is None and (request.args.get("for") == "everyone" or problem is not None),
         **_of_child(chosen, own, kept, unfolded=bool(request.args.get("all") or problem))}
     if request.args.get("part") == "panel":

@@ -527,6 +527,7 @@ forWhom();
 one("[data-first]", bar)?.focus({ preventScroll: true });
 tellPage();
 measureBar();
+if (image.complete) size();
 if (one("input[name=what]:checked", bar)?.value !== "sheets") show();
 fetch(of(say.pages, chosen) + "?" + asked()).then(async (answer) => {
   const told = await answer.text();
