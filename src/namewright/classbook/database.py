@@ -142,13 +142,13 @@ class Classbook:
               ) -> tuple[RosterUpdate, dict[int, str]]:
         """Say what a roster would do, read for a part of the name, and what everyone would be called, by id.
 
-        Nothing is changed. Raises as ``update_roster``.
+        Nothing is changed, so what of the text would be kept is not worked out. Raises as ``update_roster``.
         """
         with told(self.path), transaction(self._db, "IMMEDIATE"):
             self._db.execute("SAVEPOINT trial")
             try:
-                update = rosters.take_roster(self._db, text, part, "", None, same or {}, None)
-                return update, {one.id: one.child.label for one in rosters.children(self._db, left=True)}
+                update = rosters.take_roster(self._db, text, part, "", None, same or {}, None, whole=True)
+                return update, dict(self._db.execute("SELECT id, label FROM children"))
             finally:
                 self._db.execute("ROLLBACK TO trial")
                 self._db.execute("RELEASE trial")

@@ -8,7 +8,7 @@ Children alike in every name are matched in roster order, and where one of them 
 
 from __future__ import annotations
 
-from collections import Counter
+from collections import Counter, defaultdict
 from collections.abc import Callable, Hashable, Mapping, Sequence
 from dataclasses import dataclass, field
 
@@ -50,15 +50,16 @@ def enrol(children: Sequence[Child], known: Sequence[Known], same: Mapping[int, 
 
 def _match(found: Enrolment, children: Sequence[Child], known: Sequence[Known], new_key: Callable[[Child], Hashable],
            old_key: Callable[[Known], Hashable], fits: Callable[[Child, Known], bool] = lambda new, old: True) -> None:
-    taken = set(found.ids.values())
-    free = [one for one in known if one.id not in taken]
+    taken, free = set(found.ids.values()), defaultdict[Hashable, list[Known]](list)
+    for one in known:
+        if one.id not in taken:
+            free[old_key(one)].append(one)
     for child in children:
-        if child.line in found.ids:
-            continue
-        match = next((one for one in free if old_key(one) == new_key(child) and fits(child, one)), None)
+        alike = () if child.line in found.ids else free.get(new_key(child), ())
+        match = next((one for one in alike if fits(child, one)), None)
         if match:
             found.ids[child.line] = match.id
-            free.remove(match)
+            free[new_key(child)].remove(match)
 
 
 def _names(one: Child | Known) -> tuple[str, str, str]:

@@ -129,7 +129,7 @@ def children(db: sqlite3.Connection, *, left: bool) -> tuple[BookChild, ...]:
 def with_namesakes(children: Sequence[BookChild]) -> tuple[BookChild, ...]:
     """Return the children, each of those here told whether another here practises the same name."""
     here = Counter(one.child.practice.casefold() for one in children if one.left is None)
-    return tuple(replace(one, namesake=one.left is None and here[one.child.practice.casefold()] > 1)
+    return tuple(replace(one, namesake=True) if one.left is None and here[one.child.practice.casefold()] > 1 else one
                  for one in children)
 
 
