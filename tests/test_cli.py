@@ -11,6 +11,7 @@ from pathlib import Path
 
 import pytest
 
+from longer import rest_long
 from namewright.cli import main
 
 CLASS = "Mira\nTilo\nZoë\nJonquil\n"
@@ -49,7 +50,7 @@ def test_a_stop_while_a_command_is_loaded(run: Run, roster: Path, monkeypatch: p
 
 
 @pytest.mark.skipif(os.name != "posix", reason="the system sends no such signals")
-@pytest.mark.parametrize("wait", [0.0, 0.7, 1.5, 3.0])
+@pytest.mark.parametrize("wait", rest_long([0.7, 0.0, 1.5, 3.0]))
 def test_ctrl_c_is_one_sentence(tmp_path: Path, wait: float) -> None:
     """Whenever it comes: no traceback, no half file, nothing hidden left."""
     (tmp_path / "list.txt").write_text("\n".join(f"Mira{'abcdefgh'[at % 8]} Vost{at}" for at in range(600)))

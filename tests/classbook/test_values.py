@@ -74,6 +74,7 @@ def columns(path: Path) -> Iterator[tuple[str, str]]:
     connection.close()
 
 
+@pytest.mark.long
 def test_a_value_that_no_class_can_hold_is_told(kept: Path, tmp_path: Path) -> None:
     """Anything at all in any column of any table: the class is used as ever, or a sentence says why not."""
     told = set()

@@ -8,6 +8,7 @@ from collections.abc import Callable, Sequence
 from pathlib import Path
 
 import pypdf
+import pytest
 
 from namewright.lines.ruling import PRESETS
 
@@ -63,6 +64,7 @@ def test_pasted_text(tmp_path: Path) -> None:
     assert pages(tmp_path / "class.pdf") == 4
 
 
+@pytest.mark.long
 def test_every_ruling_makes_the_class(run: Run, roster: Path, tmp_path: Path) -> None:
     """Each name in the list of rulings can be asked for."""
     roster.write_text("Jo\n", encoding="utf-8")

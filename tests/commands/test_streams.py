@@ -10,6 +10,8 @@ from pathlib import Path
 
 import pytest
 
+from longer import rest_long
+
 Program = Callable[..., subprocess.CompletedProcess[bytes]]
 
 
@@ -32,7 +34,7 @@ def test_streams_that_are_closed_or_full(roster: Path, tmp_path: Path) -> None:
         assert (full.returncode, full.stderr.count("\n")) == (2, 1)
 
 
-@pytest.mark.parametrize("encoding", ["ascii", "cp1252"])  # none, and some, of what the names have
+@pytest.mark.parametrize("encoding", rest_long(["cp1252", "ascii"]))  # none, and some, of what the names have
 def test_names_are_said_in_any_encoding(program: Program, folder: Path, encoding: str) -> None:
     """A letter that an encoding lacks is escaped, and what was saved before it was said stays saved."""
     words = {"PYTHONIOENCODING": encoding}

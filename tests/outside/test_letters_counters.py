@@ -13,6 +13,7 @@ import pytest
 from PIL import Image, ImageDraw, ImageFont
 from skimage.measure import label
 
+from longer import rest_long
 from namewright.letters.alphabet import upright
 from namewright.letters.choice import LetterChoice
 from namewright.lines.forms import Form
@@ -54,7 +55,7 @@ def their_counters(char: str) -> int:
 
 
 @pytest.mark.skipif(not DEJAVU.exists(), reason="DejaVu Sans is not installed (Debian package fonts-dejavu-core)")
-@pytest.mark.parametrize("ruling", ["us-3/4", "de-4", "fr-2"])
+@pytest.mark.parametrize("ruling", rest_long(["us-3/4", "de-4", "fr-2"]))
 def test_counters_are_those_of_print(setter: Typesetter, ruling: str) -> None:
     """A solid letter shuts in as many pieces of white as in print: nothing is clotted and nothing gapes."""
     ours = {char: our_counters(setter, char, ruling) for char in CHARACTERS}

@@ -20,6 +20,7 @@ import pytest
 from pypdf import PdfReader
 from test_practice_sources import SIMPSON_CAPITALS, SIMPSON_SINGLE_STOREY_A, SIMPSON_SMALL, pairs
 
+from longer import rest_long
 from namewright.classbook import Classbook
 from namewright.cli import main
 
@@ -77,7 +78,7 @@ def class_of(seed: int, path: Path) -> tuple[int, dict[str, set[str]]]:
     return count, standing
 
 
-@pytest.mark.parametrize("seed", range(20))
+@pytest.mark.parametrize("seed", rest_long(range(20), 5))
 def test_a_week_has_no_contradiction(seed: int, tmp_path: Path) -> None:
     """Everyone has a day and a table, tables are even, Monday has Monday's letter, look-alikes stand apart.
 
@@ -154,7 +155,7 @@ def test_a_week_remembers_the_week_before(tmp_path: Path) -> None:
     (), ("--order", "roster"), ("--order", "need", "--paper", "a4", "--support", "light"),
     ("--line-height", "30 mm", "--same-for-all", "--ladder", "dots start-dots",
      "--hand", "left")])
-@pytest.mark.parametrize("kept", [{}, {"order": "name", "line_height": "28 mm"}])
+@pytest.mark.parametrize("kept", rest_long([{"order": "name", "line_height": "28 mm"}, {}]))
 def test_page_numbers_are_those_of_the_class_pdf(tmp_path: Path, options: tuple[str, ...], kept: dict[str, str],
                                                  ) -> None:
     """Made with the same options, each child's sheet begins on the page that the plan names, by the PDF's outline."""

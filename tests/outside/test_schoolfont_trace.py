@@ -17,6 +17,7 @@ from PIL import Image, ImageDraw, ImageFont
 from scipy.ndimage import center_of_mass, label
 from scipy.spatial import cKDTree
 
+from longer import rest_long
 from namewright.lines.forms import Form, Inker, pens_for
 from namewright.lines.ink import DARK
 from namewright.lines.ruling import preset
@@ -95,7 +96,7 @@ def drawn(name: str, char: str) -> tuple[np.ndarray, float]:
 
 
 @pytest.mark.parametrize("ruling", ["us-3/4", pytest.param("fr-2", marks=pytest.mark.long)])
-@pytest.mark.parametrize("name", FONTS)
+@pytest.mark.parametrize("name", rest_long(FONTS, 2))
 def test_dots_neither_clot_nor_leave_a_hole(name: str, ruling: str) -> None:
     """No two dots nearer than 0.7 of a pitch, no path farther than 0.55 from one for longer than 0.2: every letter."""
     bad = {char: round(float(trace.fault), 2) for char in LETTERS if lettering(name).font.glyph(char)

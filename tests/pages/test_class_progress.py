@@ -6,6 +6,8 @@ import random
 from datetime import date, timedelta
 from itertools import product
 
+import pytest
+
 from namewright.lines.ink import WHITE, Ink
 from namewright.message import message
 from namewright.pages.child_progress import STRONG, TINT, ProgressSettings
@@ -48,6 +50,7 @@ def _blocks(page_items: tuple[object, ...], fill: str) -> list[tuple[float, floa
     return [(round(x1 - x0 - edge, 2), round(y1 - y0 - edge, 2)) for (x0, y0, x1, y1), edge in bounds]
 
 
+@pytest.mark.long
 def test_every_child_of_a_large_class_has_a_row_inside_the_margins(setter: Typesetter) -> None:
     """Two hundred children, some with nothing noted, in the order given."""
     names = [NAMES[count % len(NAMES)] for count in range(200)]

@@ -12,6 +12,7 @@ import pytest
 from hypothesis import Phase, given, settings
 from hypothesis import strategies as st
 
+from longer import rest_long
 from namewright.classbook.growing import growth_of
 from namewright.letters.alphabet import Alphabet, MissingLetters, upright
 from namewright.making.make import Making
@@ -73,7 +74,7 @@ def test_the_others_are_all_made(odd: str) -> None:
     assert len(pages) > 4 * len(BESIDE)
 
 
-@pytest.mark.parametrize("long", LONG)
+@pytest.mark.parametrize("long", rest_long(LONG, 2))
 def test_long_names_and_labels(long: str) -> None:
     """A name as long as a name may be is made or told on every page, and so are two children told apart by one."""
     for names in ((long,), (f"Ava {long}", f"Ava M{long[:55]}")):

@@ -6,6 +6,7 @@ from itertools import pairwise, product
 
 import pytest
 
+from longer import rest_long
 from namewright.lines.fit import DoesNotFit
 from namewright.lines.forms import TEXT_PEN, Form
 from namewright.lines.ink import Ink
@@ -65,6 +66,7 @@ def test_plain_paper_takes_one_page(setter: Typesetter, paper: Paper) -> None:
         assert len(pages) == 1 or sum(row.form == Form.BLANK for row in rows(pages[1])) >= 2
 
 
+@pytest.mark.long
 def test_each_of_several_pages_is_used(setter: Typesetter) -> None:
     """Where a name needs several pages, each of them is used down to its middle and has more than one thing to do.
 
@@ -83,7 +85,7 @@ def test_each_of_several_pages_is_used(setter: Typesetter) -> None:
     assert several > 100
 
 
-@pytest.mark.parametrize("ruling", [name for name, ruling in PRESETS.items() if ruling.lines])
+@pytest.mark.parametrize("ruling", rest_long((name for name, ruling in PRESETS.items() if ruling.lines), 6))
 def test_rows_are_never_nearer_than_the_ruling_has_them(setter: Typesetter, ruling: str) -> None:
     """However little room there is, base lines are at least the ruling's own distance apart."""
     asked = preset(ruling)
@@ -154,8 +156,8 @@ def head_of(part: Row | Letters | Tile, ruling: Ruling, setter: Typesetter, name
     return top
 
 
-@pytest.mark.parametrize(("name", "ruling"), list(product(
-    ("Bo", "Bgd", "Anja", "Wilhelmina", "Ana María"), ("us-3/4", "de-5", "fr-3", "uk-5", "unlined"))))
+@pytest.mark.parametrize(("name", "ruling"), rest_long(product(
+    ("Bo", "Bgd", "Anja", "Wilhelmina", "Ana María"), ("us-3/4", "de-5", "fr-3", "uk-5", "unlined")), 5))
 def test_the_tallest_lines_are_made_or_told(setter: Typesetter, name: str, ruling: str) -> None:
     """Lines of 40 to 80 mm either have a page or are refused in a sentence: no page is broken off half-way.
 

@@ -72,6 +72,7 @@ def box_of(row: Row) -> Box:
     return boxes.joined(item.bounds() for item in row.items)
 
 
+@pytest.mark.long
 def test_nothing_comes_near_the_edge(setter: Typesetter) -> None:
     """All ink keeps 10 mm from every edge of the sheet, told from each item's own box."""
     for case in CASES:

@@ -6,6 +6,7 @@ from itertools import pairwise, product
 
 import pytest
 
+from longer import rest_long
 from namewright.geometry import boxes
 from namewright.geometry.boxes import Box
 from namewright.lines.fit import DoesNotFit
@@ -56,7 +57,7 @@ def heading_foot(page: Page) -> float:
                for one in item.items)[1]
 
 
-@pytest.mark.parametrize(("name", "ruling"), CASES)
+@pytest.mark.parametrize(("name", "ruling"), rest_long(CASES, 8))
 def test_six_empty_rows_rise_in_whole_or_half_millimetres(setter: Typesetter, name: str, ruling: str) -> None:
     """All six rows are empty and as high as the label over them says, each higher than the one before, from 8 mm on."""
     page = made(setter, name, ruling)
@@ -129,6 +130,7 @@ def test_a_name_too_long_for_six_heights_is_told(setter: Typesetter) -> None:
         made(setter, "Maximiliana Wolframina Thornwickerly Belmonte", "us-3/4")
 
 
+@pytest.mark.long
 def test_every_ruling_has_its_size_finder(setter: Typesetter) -> None:
     """The page can be made on every ruling, bound or not."""
     for ruling in PRESETS.values():

@@ -8,6 +8,7 @@ from statistics import fmean
 
 import pytest
 
+from longer import rest_long
 from namewright.names.clusters import clusters
 from namewright.practice.finding import BLOCKS, Finding, Rung, finding, rung_of
 from namewright.practice.name_likeness import likeness, outline, same_initial
@@ -31,6 +32,7 @@ def hardness(found: Finding) -> float:
     return fmean(likeness(found.name, other.name) for other in found.others)
 
 
+@pytest.mark.long
 def test_hard_pages_have_names_more_alike_than_easy_ones() -> None:
     """For every child of 100 random classes, the others are more alike at the hardest level than at the easiest."""
     for names in classes(100):
@@ -40,7 +42,7 @@ def test_hard_pages_have_names_more_alike_than_easy_ones() -> None:
             assert hardness(hard) > hardness(easy), (name, names)
 
 
-@pytest.mark.parametrize("support", Support)
+@pytest.mark.parametrize("support", rest_long(Support))
 def test_no_page_ever_falls(support: Support) -> None:
     """For children of 100 random classes the others climb by rung and by likeness, one by one, and none is lacking."""
     wanted = sum(block.size for block in BLOCKS[support])
@@ -110,7 +112,7 @@ def test_a_page_is_the_same_when_it_is_made_again() -> None:
     assert len({finding(names[0], names, Support.FULL, str(seed)) for seed in range(20)}) > 10
 
 
-@pytest.mark.parametrize("support", Support)
+@pytest.mark.parametrize("support", rest_long(Support))
 def test_names_of_nobody_are_real_names(support: Support) -> None:
     """What is added to the names of 30 random classes is a given name that the reader knows, not one of syllables."""
     for names in classes(30, 4):

@@ -66,6 +66,7 @@ def test_names_tell_family_style_and_licence(face: Face) -> None:
     assert name.getDebugName(14) == "https://openfontlicense.org"
 
 
+@pytest.mark.long
 def test_guide_lines_have_no_gaps(plan: Plan) -> None:
     """Whatever two letters meet, or a letter and a space, the left one's lines reach the right one's."""
     font = TTFont(in_fonts(next(face for face in FACES if face.ruled)))

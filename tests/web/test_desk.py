@@ -11,6 +11,7 @@ from urllib.parse import urlencode
 import pytest
 from webhelp import HOST, MESSY, Program, Visitor, mark_in, token_in
 
+from longer import rest_long
 from namewright.classbook import Classbook
 from namewright.roster import known
 from namewright.roster.parsing import read_roster
@@ -80,7 +81,7 @@ def send(program: Program, form: dict[str, str], first_page: str) -> bool:
     return True
 
 
-@pytest.mark.parametrize("after_s", [0.0, 0.004, 0.012, 0.03])
+@pytest.mark.parametrize("after_s", rest_long([0.004, 0.0, 0.012, 0.03]))
 def test_killed_during_a_save(class_file: Path, after_s: float) -> None:
     """A program killed while it saves leaves the old list or the new one, whole; sent again it is there once."""
     form = {"text": MESSY + "Wenna Praske\n", "based": "1", "practise": "given"}
