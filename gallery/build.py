@@ -135,7 +135,7 @@ def to_know() -> Iterator[tuple[str, Page]]:
         yield f"know-{kind}-{support}", next(page for page in pages if page.outline == one.placed.child.label)
     for kind in (Kind.BUILD, Kind.CHANT, Kind.SIGNIN):
         yield f"know-{kind}", next(Making(Request((kind,), members, roster=roster), SETTER).pages())
-    week = Request((Kind.SIGNIN,), members, Choices(support=Support.PARTIAL), roster=roster, sign_in_week=True)
+    week = Request((Kind.SIGNIN_WEEK,), members, Choices(support=Support.PARTIAL), roster=roster)
     yield "know-signin-week", next(Making(week, SETTER).pages())
 
 

@@ -63,7 +63,7 @@ SOURCE, TESTS = ROOT / "src" / "namewright", ROOT / "tests"
 NO_LOGIC = frozenset({"roster/children"})
 """Values alone, with at most a way to read one of their fields."""
 TRIED_IN = {
-    "classbook/traces": "classbook/test_erased_everywhere", "commands/know": "pages/test_know",
+    "classbook/traces": "classbook/test_erased_everywhere",
     "lines/arrows": "lines/test_lines_cues", "lines/cue_places": "lines/test_lines_cues",
     "lines/cue_search": "lines/test_lines_cues", "making/knowing": "pages/test_know",
     "making/moves": "commands/test_next",

@@ -49,12 +49,12 @@ def read_roster(text: str, practise: NamePart | str = NamePart.GIVEN, columns: s
 def make(kind: Kind | str, roster: Roster, **settings: str) -> Making:
     """Return pages of one kind on their way; each is made when it is taken from ``Making.pages()``.
 
-    Kinds: ``sheets``, ``cards``, ``tiles``, ``sizes``, ``groups``, ``adult``, ``plan``; and to know a name by ``find``,
-    ``letters``, ``missing``, ``mixed``, ``build``, ``chant``, ``friends``, ``signin``, with ``answers`` for the adult.
-    Settings are text, by the keys of a class's file: ``paper``, ``ruling``, ``line_height`` ("20", "5/8 in"),
-    ``support``, ``hand``, ``language``, ``letters``, ``ladder``, ``order``, ``sleeve`` ("on") and the others that
-    ``namewright settings`` lists. They hold for all; what the list says of a child goes before them. Raises ValueError
-    for another kind, Problem for another setting or one that cannot be.
+    Kinds: ``sheets``, ``cards``, ``tiles``, ``sizes``, ``groups``, ``adult``, ``plan``; and to know a name by
+    ``find``, ``letters``, ``missing``, ``mixed``, ``build``, ``chant``, ``friends``, ``signin``, ``signin_week``, with
+    ``answers`` for the adult. Settings are text, by the keys of a class's file: ``paper``, ``ruling``, ``line_height``
+    ("20", "5/8 in"), ``support``, ``hand``, ``language``, ``letters``, ``ladder``, ``order``, ``sleeve`` ("on") and
+    the others that ``namewright settings`` lists. They hold for all; what the list says of a child goes before them.
+    Raises ValueError for another kind, Problem for another setting or one that cannot be.
     """
     kind = Kind(kind)
     if kind in _NOTED:

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import re
+from collections import Counter
+from collections.abc import Sequence
 
 import pypdfium2 as pdfium
 import pytest
@@ -142,7 +144,7 @@ def test_a_class_signs_in_on_three_sheets(setter: Typesetter) -> None:
 def test_a_week_has_five_places_for_each_name(setter: Typesetter, support: Support) -> None:
     """In one row where the name fits five times, in more where it does not, and none of them too narrow for it."""
     names = ("Bo", "Mira", "Christopherson", "Wilhelminaconstantina", "Zoë")
-    making = Making(request(*names, kinds=(Kind.SIGNIN,), support=support)._replace(sign_in_week=True), setter)
+    making = Making(request(*names, kinds=(Kind.SIGNIN_WEEK,), support=support), setter)
     pages = list(making.pages())
     named = [item.name for page in pages for item in page.items if isinstance(item, Row) and item.form == "name"]
     places = [item for page in pages for item in page.items if isinstance(item, Row) and item.form != "name"]
@@ -153,6 +155,24 @@ def test_a_week_has_five_places_for_each_name(setter: Typesetter, support: Suppo
     assert [len(one) for one in lines][:3] == [1, 1, 5]
     said = " ".join(texts(making))
     assert all(said.count(day) == len(names) + LATE for day in ("Monday", "Wednesday", "Friday"))
+
+
+def test_days_of_a_week_fill_rows_from_the_first_on(setter: Typesetter) -> None:
+    """No row has more days than the one over it: a child who looks for Wednesday goes on to the right, then down."""
+    making = Making(request("Sofía", "Wilhelmina", kinds=(Kind.SIGNIN_WEEK,)), setter)
+    places = [item for page in making.pages() for item in page.items if isinstance(item, Row) and item.form != "name"]
+    lines = [Counter(row.items[0].y for row in places[start:start + DAYS] if isinstance(row.items[0], Guide))
+             for start in (0, DAYS)]
+    assert [list(one.values()) for one in lines] == [[3, 2], [2, 2, 1]]
+
+
+def test_a_chant_of_a_class_is_on_few_pages_with_as_many_names_on_each(setter: Typesetter) -> None:
+    """Twenty-four children: two pages of twelve; one more child: three pages of eight or nine."""
+    def named(names: Sequence[str]) -> list[int]:
+        pages = Making(request(*names, kinds=(Kind.CHANT,)), setter).pages()
+        return [sum(isinstance(item, Row) for item in page.items) for page in pages]
+    assert named(TWENTY_FOUR) == [12, 12]
+    assert named((*TWENTY_FOUR, "Quigley")) == [8, 9, 8]
 
 
 def test_a_hidden_name_is_not_on_the_page_of_gaps(setter: Typesetter) -> None:
@@ -184,7 +204,7 @@ def test_answers_lead_and_name_the_pages_on_which_they_are(setter: Typesetter) -
     pages = texts(making)
     answers = " ".join(" ".join(texts(making, Kind.ANSWERS)).split())
     told = re.findall(r"(\S+ \S+) Pages? (\d+)", answers)
-    assert len(told) == len(KNOW_EACH) * len(CLASS) + 3
+    assert len(told) == len(KNOW_EACH) * len(CLASS) + len(TO_KNOW) - len(KNOW_EACH)
     for said, number in told[:len(KNOW_EACH) * len(CLASS)]:
         name = next(name for name in sorted(CLASS, key=len, reverse=True) if said.endswith(name))
         assert f"This page is for {name}." in " ".join(pages[int(number) - 1].split()), (said, number)

@@ -48,11 +48,11 @@ def add(commands: Commands) -> None:
 
 
 def _run(options: argparse.Namespace) -> int:
-    kinds = _kinds(options.pages)
+    kinds = _kinds(options.pages, week=options.week)
     if options.at_once < 1:
         raise Refusal("command.problem.at_once", count=options.at_once)
     with asked_for_class(options, *kinds, grouped=Kind.FRIENDS in kinds, notes=True) as asked:
-        request = asked.request._replace(shuffle=options.shuffle, at_once=options.at_once, sign_in_week=options.week,
+        request = asked.request._replace(shuffle=options.shuffle, at_once=options.at_once,
                                          tile_mm=LARGE_TILE_MM if options.tile == "38" else TILE_MM)
         setter, language = typesetter_of(options), request.settings.language
         making = Making(request, setter, account_in(setter))
@@ -63,8 +63,18 @@ def _run(options: argparse.Namespace) -> int:
     return closing(making.account, asked.roster)
 
 
-def _kinds(typed: str | None) -> tuple[Kind, ...]:
-    """Return the kinds of page that were typed, all of them where none was. Raises Refusal for another word."""
+def _kinds(typed: str | None, *, week: bool) -> tuple[Kind, ...]:
+    """Return the kinds of page that were typed, all of them where none was. Raises Refusal for another word.
+
+    With ``week`` the list to sign in on is for a week; else it is for a day, unless both were typed.
+    """
+    asked = _typed(typed)
+    if week:
+        return tuple(dict.fromkeys(Kind.SIGNIN_WEEK if kind is Kind.SIGNIN else kind for kind in asked))
+    return asked if typed else tuple(kind for kind in asked if kind is not Kind.SIGNIN_WEEK)
+
+
+def _typed(typed: str | None) -> tuple[Kind, ...]:
     if typed is None:
         return TO_KNOW
     words, known = typed.replace(",", " ").split(), {str(kind): kind for kind in TO_KNOW}

@@ -88,7 +88,7 @@ class Knowing:
     def tried(self, kind: Kind, one: Member) -> bool:
         """Return True where a child has room on the class's pages of a kind. Raises as ``pages`` does."""
         name, holds = self._name(one), self.request.settings_of(one)
-        if kind is Kind.SIGNIN:
+        if kind in (Kind.SIGNIN, Kind.SIGNIN_WEEK):
             from namewright.pages.know.signin import cell_of
 
             check_pens(holds.ruling)
@@ -104,10 +104,12 @@ class Knowing:
         settings = self.request.settings
         if kind is Kind.SIGNIN:
             from namewright.pages.know.signin import sign_in_pages
+
+            return sign_in_pages(self.setter, [self._signer(one) for one in members], settings)
+        if kind is Kind.SIGNIN_WEEK:
             from namewright.pages.know.week_list import week_pages
 
-            made = week_pages if self.request.sign_in_week else sign_in_pages
-            return made(self.setter, [self._signer(one) for one in members], settings)
+            return week_pages(self.setter, [self._signer(one) for one in members], settings)
         if kind is Kind.CHANT:
             from namewright.pages.know.chant import chant_pages
 

@@ -79,7 +79,7 @@ class Making:
         makers: Mapping[Kind, Callable[[], Iterator[Page]]] = {
             Kind.TILES: self._tiles, Kind.GROUPS: self._groups, Kind.ADULT: self._adult, Kind.PLAN: self._plan,
             Kind.YEAR: self._year, Kind.ANSWERS: self._answers,
-            **{kind: partial(self._together, kind) for kind in (Kind.BUILD, Kind.CHANT, Kind.SIGNIN)}}
+            **{kind: partial(self._together, kind) for kind in TO_KNOW if kind not in FOR_EACH_CHILD}}
         for kind in sorted(kinds or self.request.kinds, key=list(Kind).index):
             made = makers[kind]() if kind in makers else self._each(kind)
             for page in in_hue(made, self.request.settings.colour) if kind in WRITTEN_ON else made:

@@ -46,11 +46,13 @@ class Kind(StrEnum):
     CHANT = "chant"
     FRIENDS = "friends"
     SIGNIN = "signin"
+    SIGNIN_WEEK = "signin_week"
     ANSWERS = "answers"
 
 
-TO_KNOW = (Kind.FIND, Kind.LETTERS, Kind.MISSING, Kind.MIXED, Kind.BUILD, Kind.CHANT, Kind.FRIENDS, Kind.SIGNIN)
-"""Pages to recognise, spell and build a name, in the order of their steps."""
+TO_KNOW = (Kind.FIND, Kind.LETTERS, Kind.MISSING, Kind.MIXED, Kind.BUILD, Kind.CHANT, Kind.FRIENDS, Kind.SIGNIN,
+           Kind.SIGNIN_WEEK)
+"""Pages to recognise, spell and build a name, in the order of their steps; the list to sign in on is one of two."""
 KNOW_EACH = (Kind.FIND, Kind.LETTERS, Kind.MISSING, Kind.MIXED, Kind.FRIENDS)
 OF_NOTES = frozenset({Kind.GROWTH, Kind.TALK, Kind.RECORD})
 """Pages for each child that tell of what was noted, with what it was practised with."""
@@ -100,8 +102,7 @@ class Request(NamedTuple):
     its size unless cards ``fill`` sheets. ``weeks`` are those of the plan, ``a_week`` the letters in each, ``taught``
     the letters of earlier weeks, the last week last. ``tile_mm`` is the side of a tile. Another ``shuffle`` brings
     the same names and letters in other places of the pages to know a name by; ``at_once`` children build from the
-    class's loose tiles; with ``sign_in_week`` the list to sign in on is for a week, else for a day. ``words`` shows
-    what was noted in words on the page for a talk.
+    class's loose tiles. ``words`` shows what was noted in words on the page for a talk.
     ``monday`` is that of the week that the plan is for, None where it is of any week.
     """
 
@@ -120,7 +121,6 @@ class Request(NamedTuple):
     monday: date | None = None
     shuffle: int = 0
     at_once: int = AT_ONCE
-    sign_in_week: bool = False
 
     @property
     def settings(self) -> SheetSettings:

@@ -27,7 +27,7 @@ from namewright.practice.difficulty import written_signs
 
 _NAME_MM, _NAME_X_MM = 58.0, 3.4
 _PENCIL_MM = 0.15  # nobody writes between its letters
-_ROW_MM = 21.0
+_ROW_MM, _LEAST_ROW_MM = 21.0, 18.5  # with less, the arcs of a row with tails meet the notes under it
 _SIGNS_MM, _BEAT_MM = 8.0, 8.6  # the time signature, and a quarter note with its white
 _STEM_MM, _HEAD_MM = 7.0, 1.45  # a stem's length, and half of a head's width
 _PEN, _BEAM = Style(0.35, BLACK), Style(1.0, BLACK)
@@ -44,17 +44,17 @@ class Chanted:
 
 
 def chant_pages(setter: Typesetter, names: Sequence[Chanted], settings: SheetSettings) -> tuple[Page, ...]:
-    """Return the adult's pages. Raises MissingLetters."""
+    """Return the adult's pages, as few as hold the names, and about as many names on each. Raises MissingLetters."""
     pages: list[Page] = []
-    frame = _begun(setter, settings)
-    outline = frame.words.say("page.know.chant_outline")
-    for one in names:
-        if frame.room < _ROW_MM:
-            pages.append(frame.page(None if pages else outline))
-            frame = _begun(setter, settings)
-        _row(frame, one)
-        frame.y += _ROW_MM
-    return (*pages, frame.page(None if pages else outline))
+    count = -(-len(names) // int(_begun(setter, settings).room // _LEAST_ROW_MM))
+    for start, end in pairwise(round(len(names) * at / count) for at in range(count + 1)):
+        frame = _begun(setter, settings)
+        step = min(_ROW_MM, frame.room / (end - start))
+        for one in names[start:end]:
+            _row(frame, one)
+            frame.y += step
+        pages.append(frame.page(None if pages else frame.words.say("page.know.chant_outline")))
+    return tuple(pages)
 
 
 def named(setter: Typesetter, one: Chanted) -> SetLine:

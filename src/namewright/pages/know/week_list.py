@@ -6,7 +6,6 @@ A long name's days take more rows; no line is lower for it. The page lies on its
 from __future__ import annotations
 
 from collections.abc import Sequence
-from itertools import pairwise
 
 from namewright.lines.ink import RULE
 from namewright.pages import blocks
@@ -55,12 +54,11 @@ def _height(cell: Cell, rows: int) -> float:
 
 
 def _days(frame: Frame, cell: Cell) -> list[range]:
-    """Return which days share a row: all five where the name fits five times, else about as many in each row."""
+    """Return which days share a row: all five where the name fits five times, else no more than in the row above."""
     wide = (cell.line.width_mm if cell.line else 0.0) + _SPARE_MM + _APART_MM
     across = max(1, min(DAYS, int((frame.right - frame.left + _APART_MM) // wide)))
-    count = -(-DAYS // across)
-    ends = [round(DAYS * at / count) for at in range(count + 1)]
-    return [range(start, end) for start, end in pairwise(ends)]
+    each = -(-DAYS // -(-DAYS // across))
+    return [range(start, min(start + each, DAYS)) for start in range(0, DAYS, each)]
 
 
 def _child(frame: Frame, cell: Cell, rows: Sequence[range]) -> None:
