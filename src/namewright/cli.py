@@ -6,6 +6,7 @@ Exit status 0: everyone made; 1: some children not made, the rest are; 2: nothin
 from __future__ import annotations
 
 import argparse
+import atexit
 import gc
 import os
 import signal
@@ -30,11 +31,23 @@ def main(argv: Sequence[str] | None = None) -> int:
     """Run the command line; return its exit status."""
     gc.set_threshold(200_000, 20, 20)  # few cycles are made here: looking for them 700 objects apart costs a tenth
     open_streams()
-    try:
-        return _answer(sys.argv[1:] if argv is None else list(argv))
-    finally:
-        if argv is None:  # the process ends: nothing that stands is looked through for cycles once more
-            gc.freeze()
+    if argv is not None:
+        return _answer(list(argv))
+    status: list[int] = []
+    atexit.register(_end, status)  # the first that is told of is the last that is called
+    status.append(_answer(sys.argv[1:]))
+    return status[0]
+
+
+def _end(status: Sequence[int]) -> None:
+    """End the process, with threads and other handlers done and all said: freeing object by object takes time.
+
+    Where ``main`` was left otherwise there is no status, and Python ends as it does.
+    """
+    if status:
+        sys.stdout.flush()
+        sys.stderr.flush()
+        os._exit(status[0])
 
 
 def _answer(words: Sequence[str]) -> int:
