@@ -8,13 +8,14 @@ from __future__ import annotations
 
 import math
 import re
-from collections.abc import Callable, Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from functools import lru_cache
 
 from namewright.geometry.points import Point
 
 UNIT = 100.0  # to a millimetre
 _NOWHERE_MM = 0.001
+_NO_STEP = (0.0, 0.0)
 _STRAIGHT = 0.02  # radians
 _COMMAND = re.compile(r"([a-z])([^a-z]*)")
 
@@ -36,7 +37,7 @@ def operators(data: str) -> bytes:
     Where an open stroke turns back on itself the pen is lifted and set down again, which round ends do not show:
     PDFium bites a piece out of a round join of 180°.
     """
-    pen, start, came = (0.0, 0.0), (0.0, 0.0), (0.0, 0.0)
+    pen = start = came = _NO_STEP
     drawn: list[str] = []
     lifts = "z" not in data
     for command, numbers in _COMMAND.findall(data):
@@ -44,34 +45,41 @@ def operators(data: str) -> bytes:
             drawn.append("h")
             pen = start
             continue
+        operator = _OPERATOR[command]
         for points in _points(command, numbers, pen):
             if command == "m":
-                start, came = points[0], (0.0, 0.0)
-            else:
-                if lifts and _turns_back(came, _step(pen, points)):
+                start, came = points[0], _NO_STEP
+            elif lifts:
+                goes = _step(pen, points)
+                if came is not _NO_STEP and _turns_back(came, goes):
                     drawn.append(f"{_said([pen])} m")
-                came = _step(points[-1], [*points[-2::-1], pen], -1.0)
-            drawn.append(f"{_said(points)} {_OPERATOR[command]}")
+                came = goes if len(points) == 1 else _step(points[-1], [*points[-2::-1], pen], -1.0)
+            drawn.append(f"{_said(points)} {operator}")
             pen = points[-1]
     return " ".join(drawn).encode("ascii")
 
 
 def _points(command: str, numbers: str, pen: Point) -> Iterator[list[Point]]:
     """Yield the absolute points of each segment of a command."""
-    values = _STEPS[command]([float(value) for value in numbers.split()])
-    for at in range(0, len(values), 6):
-        steps = zip(values[at:at + 6:2], values[at + 1:at + 6:2], strict=True)
-        points = [(pen[0] + dx, pen[1] + dy) for dx, dy in steps]
-        pen = points[-1]
-        yield points
+    x, y = pen
+    if command == "h":
+        yield [(x + float(numbers), y)]
+    elif command == "v":
+        yield [(x, y + float(numbers))]
+    else:
+        values = [float(value) for value in numbers.split()]
+        for at in range(0, len(values), 6):
+            points = [(x + dx, y + dy) for dx, dy in zip(values[at:at + 6:2], values[at + 1:at + 6:2], strict=True)]
+            x, y = points[-1]
+            yield points
 
 
 def _step(pen: Point, points: Sequence[Point], sign: float = 1.0) -> Point:
     """Return the step from the pen to the first point that is not under it, or back with ``sign`` -1."""
-    for x, y in points:
-        if math.dist(pen, (x, y)) > _NOWHERE_MM:
-            return (sign * (x - pen[0]), sign * (y - pen[1]))
-    return (0.0, 0.0)
+    for point in points:
+        if math.dist(pen, point) > _NOWHERE_MM:
+            return (sign * (point[0] - pen[0]), sign * (point[1] - pen[1]))
+    return _NO_STEP
 
 
 def _turns_back(came: Point, goes: Point) -> bool:
@@ -85,5 +93,3 @@ def _said(points: Iterable[Point]) -> str:
 
 
 _OPERATOR = {"m": "m", "l": "l", "h": "l", "v": "l", "c": "c"}
-_STEPS: dict[str, Callable[[list[float]], list[float]]] = {
-    "m": list, "l": list, "c": list, "h": lambda values: [values[0], 0.0], "v": lambda values: [0.0, values[0]]}
