@@ -211,17 +211,26 @@ def _has_mark(letter: str) -> bool:
 
 def _listed(letters: tuple[str, ...]) -> int | None:
     word = "".join(plain(letter) for letter in letters if is_letter(letter))
-    return _dictionary().get(word, BY_HAND.get(word))
+    return _dictionary(word[:1]).get(word, BY_HAND.get(word))
 
 
 @cache
-def _dictionary() -> dict[str, int]:
-    """Read the numbers of beats once, when the first English name is asked for."""
-    lines = Path(__file__).with_name("data").joinpath("cmudict-beats.tsv").read_text("utf-8").splitlines()
+def _dictionary(initial: str) -> dict[str, int]:
+    """Return the numbers of beats of the words with an initial: a class has few of the 49,513."""
     numbers: dict[str, int] = {}
-    for number, _, words in (line.partition("\t") for line in lines if line and not line.startswith("#")):
-        numbers.update(dict.fromkeys(words.split(" "), int(number)))  # no loop over the 49,513 words
+    for line in _lines().get(initial, ()):
+        numbers.update(dict.fromkeys(line[2:].split(" "), int(line[0])))
     return numbers
+
+
+@cache
+def _lines() -> dict[str, list[str]]:
+    """Read the dictionary once, when the first English name is asked for: its lines by the initial of their words."""
+    found: dict[str, list[str]] = {}
+    for line in Path(__file__).with_name("data").joinpath("cmudict-beats.tsv").read_text("utf-8").splitlines():
+        if not line.startswith("#"):
+            found.setdefault(line[2:3], []).append(line)
+    return found
 
 
 def _as_corrected(letters: tuple[str, ...], corrected: str) -> tuple[int, ...]:
