@@ -157,6 +157,17 @@ def test_a_week_has_five_places_for_each_name(setter: Typesetter, support: Suppo
     assert all(said.count(day) == len(names) + LATE for day in ("Monday", "Wednesday", "Friday"))
 
 
+@pytest.mark.parametrize("kind", [Kind.FRIENDS, Kind.MIXED])
+def test_names_without_gaps_have_the_spacing_of_the_sheets(setter: Typesetter, kind: Kind) -> None:
+    """A name to read and to write has its shape as a word: only one with gaps is set wider."""
+    asked = request("Theodore", "Mary-Kate", kinds=(kind,))
+    (page, *_) = Making(asked, setter).pages()
+    row = next(item for item in page.items if isinstance(item, Row) and item.form == "solid")
+    inks = boxes.joined([item.bounds() for item in row.items if isinstance(item, Ink)])
+    natural = setter.ruled(asked.settings.ruling).line(row.name)
+    assert inks[2] - inks[0] == pytest.approx(natural.width_mm, abs=0.5)
+
+
 def test_days_of_a_week_fill_rows_from_the_first_on(setter: Typesetter) -> None:
     """No row has more days than the one over it: a child who looks for Wednesday goes on to the right, then down."""
     making = Making(request("Sofía", "Wilhelmina", kinds=(Kind.SIGNIN_WEEK,)), setter)

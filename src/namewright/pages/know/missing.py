@@ -27,7 +27,7 @@ def missing_pages(setter: Typesetter, label: str, rows: Sequence[GapRow], settin
     """Return the pages, one unless rows are tall. Raises MissingLetters, DoesNotFit."""
     setter = setter.lettering(settings.letters)
     name = rows[0].name
-    wide = spread(setter, name, settings)
+    wide = spread(setter, name, settings, with_gaps=True)
     frame = framed(setter, label, settings, turned=wide.turned)
     height = height_of(frame, wide.lines)
     helped = settings.support in (Support.FULL, Support.PARTIAL)

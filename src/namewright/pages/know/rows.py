@@ -43,11 +43,14 @@ class Spread:
     turned: bool
 
 
-def spread(setter: Typesetter, name: str, settings: SheetSettings) -> Spread:
-    """Set a name as wide as the page lets it be. Raises DoesNotFit, MissingLetters."""
+def spread(setter: Typesetter, name: str, settings: SheetSettings, *, with_gaps: bool = False) -> Spread:
+    """Set a name as it stands on the child's sheets; one ``with_gaps`` as wide as the page lets it be.
+
+    Raises DoesNotFit, MissingLetters.
+    """
     ruling, own = settings.ruling, settings.tuning.letter_spacing or 0.0
     room = sheet_of(settings.paper, landscape=settings.landscape, binding=settings.binding).room_width - GUTTER_MM
-    for share in _SPACINGS:
+    for share in _SPACINGS if with_gaps else _SPACINGS[-1:]:
         wide = setter.ruled(ruling, own + round(share * ruling.x_height_mm, 2)).line(name)
         if wide.width_mm + 2 * _BESIDE_MM <= room:
             return Spread((wide,), False)
