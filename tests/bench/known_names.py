@@ -12,6 +12,7 @@ from collections import Counter
 from collections.abc import Iterable, Sequence
 from importlib.metadata import version
 from importlib.util import find_spec
+from itertools import groupby
 from pathlib import Path
 
 sys.path.insert(0, str(Path(__file__).parents[1]))
@@ -27,7 +28,8 @@ _IBERIAN = ("es", "pt")
 _HEAD = """\
 # Names that say which part of a name a word is: most often a given name, most often a family name, or either; given
 # and family names of Spain, Portugal and the Americas (two given names are often one there); pairs that are one.
-# Folded: small letters without marks. Made by tests/bench/known_names.py from
+# Folded: small letters without marks; a line holds a part, a tab, and the words with one opening of two letters. Made
+# by tests/bench/known_names.py from
 #   - the 1990 census of the United States, all first names and the {surnames:,} commonest surnames (public domain;
 #     dist.female.first, dist.male.first and dist.all.last as in the Python package names 0.3.0, MIT);
 #   - the person lists of Faker {faker} (copyright (c) 2012 Daniele Faraglia, MIT licence), typed by its contributors,
@@ -101,7 +103,8 @@ def main() -> None:
     found = gathered(places())
     print(_HEAD.format(surnames=SURNAMES, faker=version("faker"), places=len(places())), end="")
     for part, words in sorted(found.items()):
-        print(f"{part}\t{' '.join(sorted(words))}")
+        for _, of_one_opening in groupby(sorted(words), key=lambda word: word[:2]):
+            print(f"{part}\t{' '.join(of_one_opening)}")
 
 
 if __name__ == "__main__":

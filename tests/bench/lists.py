@@ -78,7 +78,7 @@ def main() -> None:
     chosen = asked.parse_args()
     if chosen.unknown:
         found_names = {part: frozenset(words) for part, words in gathered(TUNED).items()}
-        known._lists = lambda: found_names
+        known._on = lambda part, word: word in found_names[part]
     of = OF[chosen.shapes]
     shapes = {name: shape for name, shape in of.SHAPES.items() if chosen.only in name and chosen.show in name}
     start = time.process_time()

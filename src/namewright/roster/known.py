@@ -6,22 +6,24 @@ The lists decide between two readings of a line that both could be; no name is r
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from functools import cache
 from pathlib import Path
 
 from namewright.roster.care_words import SHORT_FORMS
 from namewright.roster.vocabulary import DOUBLE_SECONDS, DOUBLE_STARTERS, fold
-from namewright.store import keeps_names
+from namewright.store import Made, keeps_names
 
 _HYPHENS = re.compile("[-‐‑]")
 
 
 @cache
-def _lists() -> dict[str, frozenset[str]]:
+def _lists() -> Mapping[tuple[str, str], frozenset[str]]:
+    """Return the words by their part and their first two letters; of most openings a class has none."""
     text = (Path(__file__).parent / "data" / "known-names.txt").read_text(encoding="utf-8")
     parts = (line.partition("\t") for line in text.splitlines() if not line.startswith("#"))
-    return {part: frozenset(words.split(" ")) for part, _, words in parts}
+    lines = {(part, words[:2]): words for part, _, words in parts}
+    return Made(lines, lambda opening: frozenset(lines[opening].split(" ")))
 
 
 @keeps_names(4096)
@@ -78,7 +80,7 @@ def is_iberian(given: Iterable[str]) -> bool:
 
 
 def _on(part: str, word: str) -> bool:
-    return word in _lists()[part]
+    return word in _lists().get((part, word[:2]), ())
 
 
 @keeps_names(2048)
