@@ -8,7 +8,7 @@ NO_VENV  := Namewright needs Python 3.11 or newer with venv: Debian or Ubuntu "a
 Fedora "dnf install python3", macOS "brew install python", Windows python.org.
 AS_ROOT  := $(shell if [ "$$(id -u)" = 0 ]; then echo env; elif command -v sudo >/dev/null; then echo sudo -n; fi)
 
-.PHONY: demo test test-long wheel-check site bench bench-long gallery lint clean system test-system
+.PHONY: demo test test-long wheel-check site bench bench-long gallery known-cues lint clean system test-system
 
 demo: $(VENV)/.runtime
 	@mkdir -p out
@@ -50,6 +50,10 @@ gallery: $(VENV)/.dev test-system
 	$(RUN) gallery/build_letters.py
 	$(RUN) gallery/build_web.py
 	$(RUN) gallery/build_site.py
+
+# Where stroke marks stand on the usual lines, searched once for the first class of all: some minutes.
+known-cues: $(VENV)/.dev
+	$(RUN) fonts/build_known_cues.py
 
 clean:
 	rm -rf $(VENV) out build dist

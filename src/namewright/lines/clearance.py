@@ -10,6 +10,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from functools import cached_property
 from itertools import repeat
 from typing import NamedTuple
 
@@ -80,15 +81,18 @@ class CueRoom:
     def __post_init__(self) -> None:
         self._reach, self._off_start = self.pen_mm / 2 + CLEAR_MM, self.start_mm / 2 + 0.1
         self.polylines = [smooth_polylines(stroke) for stroke in self.letter.strokes]
-        whole = [[*parts[0], *(point for part in parts[1:] for point in part[1:])] for parts in self.polylines]
-        self.standing = _standing([point for points in whole for point in points])
-        # Points so close together that nothing as wide as a cue slips between them.
-        self._ink = _Near((point for points in whole for point in closely(points, self._reach)), self._reach)
+        self.standing = _standing([point for parts in self.polylines for part in parts for point in part])
         self._starts = [stroke.start for stroke in self.letter.strokes]
         top, bottom = self.letter.bounds[1], self.letter.bounds[3]
         self._top = min(-self.ruling.line_height_mm, top) - self.headroom_mm
         self._bottom = max(self.ruling.descender_mm, bottom) if bottom > 0.1 else 0.0
         self._rules = [-self.ruling.height_of(line) for line in GuideLine if line in self.ruling.lines]
+
+    @cached_property
+    def _ink(self) -> _Near:
+        """Points of the strokes, so close together that nothing as wide as a cue slips between them."""
+        whole = [[*parts[0], *(point for part in parts[1:] for point in part[1:])] for parts in self.polylines]
+        return _Near((point for points in whole for point in closely(points, self._reach)), self._reach)
 
     @property
     def middle(self) -> Point:

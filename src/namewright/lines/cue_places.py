@@ -10,13 +10,14 @@ from __future__ import annotations
 import math
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from functools import lru_cache
+from itertools import islice
 from typing import Generic, NamedTuple, TypeVar
 
 from namewright.geometry.points import Point
 from namewright.geometry.segments import heading_out
 from namewright.letters.strokes import Stroke
 from namewright.lines.arrows import Arrow, Leg, Place, Track, arrow_on, legs, places, shaft_at, stretches
-from namewright.lines.clearance import CLEAR_MM, CueRoom, Number, number_box
+from namewright.lines.clearance import CLEAR_MM, Cue, CueRoom, Number, number_box
 
 P = TypeVar("P")
 T = TypeVar("T")
@@ -102,6 +103,30 @@ class Places(NamedTuple):
         return FreePlaces(self.numbers.between(white) if self.numbers else None,
                           tuple([side.between(white) for side in self.arrows]), self.leg)
 
+    def cue(self, choice: Choice) -> Cue:
+        """Return the cue that stands where it was found before to be best, its cost not known."""
+        number = self.numbers.number(choice.number) if self.numbers else None
+        return Cue(number, self.arrows[choice.side].arrow(choice.arrow) if self.arrows else None, 0.0)
+
+    def choice(self, cue: Cue) -> Choice:
+        """Return which of the places a cue has taken."""
+        number = self.numbers.index(cue.number) if self.numbers and cue.number else 0
+        for at, side in enumerate(self.arrows):
+            if cue.arrow and (index := side.index(cue.arrow)) is not None:
+                return Choice(number, at, index)
+        return Choice(number, 0, 0)
+
+
+class Choice(NamedTuple):
+    """A number's place among all round its start, the side of an arrow, and the arrow's place on it: best places first.
+
+    What there is none of has 0.
+    """
+
+    number: int
+    side: int
+    arrow: int
+
 
 def free_places(room: CueRoom) -> tuple[Places, ...]:
     """Return the places for each stroke and each turn of a letter, those with a number first: they have the fewest."""
@@ -146,10 +171,22 @@ class NumberPlaces:
             self._known[centre] = self._number(centre)
         return self._known[centre]
 
+    def number(self, index: int) -> Number:
+        """Return the number in a place, free or not."""
+        _, dx, dy = self._steps[index]
+        return self._standing((self._start[0] + dx, self._start[1] + dy))
+
+    def index(self, number: Number) -> int:
+        """Return the place of a number."""
+        x, y = self._start
+        return [(x + dx, y + dy) for _, dx, dy in self._steps].index(number.at)
+
     def _number(self, centre: Point) -> Number | None:
+        free = self._room.number_is_free(self._figure, self._start, centre)
+        return self._standing(centre) if free else None
+
+    def _standing(self, centre: Point) -> Number:
         room, leg = self._room, self._leg
-        if not room.number_is_free(self._figure, self._start, centre):
-            return None
         beside = leg.beside_mm(centre) if leg and leg.ahead_mm(centre) > 0 else 0.0
         return Number(self._figure, centre, room.number_box(self._figure, centre), beside)
 
@@ -179,6 +216,15 @@ class ArrowPlaces:
             return arrow if tried.is_free else None
 
         return Free(self._places, look)
+
+    def arrow(self, index: int) -> Arrow:
+        """Return the arrow in a place, free or not."""
+        _, tried = next(islice(self._places, index, None))
+        return arrow_on(shaft_at(self._leg, tried.place, self._tracks), tried.place[2])
+
+    def index(self, arrow: Arrow) -> int | None:
+        """Return the place of an arrow; None where it has none here."""
+        return next((index for index, (_, tried) in enumerate(self._places) if tried.arrow is arrow), None)
 
 
 class _Tried:

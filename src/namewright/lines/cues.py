@@ -18,9 +18,10 @@ from functools import cached_property
 from namewright.geometry.points import Point
 from namewright.letters.alphabet import upright
 from namewright.letters.strokes import polyline_stroke
+from namewright.lines import known_cues
 from namewright.lines.arrows import Arrow
-from namewright.lines.clearance import CLEAR_MM, CueRoom, Sides
-from namewright.lines.cue_places import Places, free_places
+from namewright.lines.clearance import CLEAR_MM, Cue, CueRoom, Sides
+from namewright.lines.cue_places import Choice, Places, free_places
 from namewright.lines.cue_search import QUICK, THOROUGH, searched
 from namewright.lines.forms import Form, Inker, Pens
 from namewright.lines.ink import BLACK, DARK, WHITE, Fragment, Ink, Piece, Style, dot_fragment, stroke_fragment
@@ -71,12 +72,13 @@ class Cues:
 class CueMaker:
     """Cues for the letters of one ruling, each letter's worked out once for the white that it has beside it.
 
-    A ``thorough`` maker searches longer where a letter is hard.
+    A ``thorough`` maker searches longer where a letter is hard. Letters of ``usual`` forms may be known beforehand.
     """
 
     ruling: Ruling
     pens: Pens
     thorough: bool = False
+    usual: bool = False
     _cues: Store[tuple[str, Sides], Cues] = field(default_factory=lambda: Store(LETTERS))
     _rooms: Store[str, CueRoom] = field(default_factory=lambda: Store(LETTERS))
     _places: Store[str, tuple[Places, ...]] = field(default_factory=lambda: Store(LETTERS))
@@ -170,15 +172,37 @@ class CueMaker:
 
     def _work_out(self, letter: InkLetter, sides: Sides) -> Cues:
         """Return cues for every stroke and every turn, or the starts alone. A dot has no ring: it is solid."""
-        room = self._room(letter)
-        white = room.between(sides)
-        wanted = [each.between(white) for each in self._places.get(letter.cluster, lambda: free_places(room))]
-        found = searched(room, wanted, THOROUGH if self.thorough else QUICK)
+        known = known_cues.known(self._known, letter.cluster, sides) if self._known else None
+        if known is None:
+            found = self._search(letter, sides)
+        else:
+            found = [place.cue(choice) for place, choice in zip(self._all_places(letter), known, strict=False)] or None
         if found is None:
             return Cues(_starts(letter))
         return Cues(_starts(letter), tuple((cue.number.figure, cue.number.at) for cue in found if cue.number),
                     tuple(cue.arrow for cue in found if cue.arrow and cue.number),
                     tuple(cue.arrow for cue in found if cue.arrow and not cue.number), complete=True)
+
+    def _search(self, letter: InkLetter, sides: Sides) -> list[Cue] | None:
+        room = self._room(letter)
+        white = room.between(sides)
+        wanted = [places.between(white) for places in self._all_places(letter)]
+        return searched(room, wanted, THOROUGH if self.thorough else QUICK)
+
+    def choices(self, letter: InkLetter, sides: Sides) -> list[Choice]:
+        """Return which places the search takes; none where there is no way. To be kept for later (``known_cues``)."""
+        found = self._search(letter, sides) or []
+        return [places.choice(cue) for places, cue in zip(self._all_places(letter), found, strict=False)]
+
+    def _all_places(self, letter: InkLetter) -> tuple[Places, ...]:
+        return self._places.get(letter.cluster, lambda: free_places(self._room(letter)))
+
+    @cached_property
+    def _known(self) -> known_cues.Part | None:
+        """Return what is known beforehand, if anything is, of letters on these lines."""
+        if not self.usual:
+            return None
+        return known_cues.part(known_cues.room_key(self.ruling, self.pens, thorough=self.thorough))
 
     def _room(self, letter: InkLetter) -> CueRoom:
         """Return the room round a letter, whatever stands beside it."""

@@ -25,7 +25,7 @@ MIN_X_HEIGHT_MM = 6.0
 MAX_X_HEIGHT_MM = 9.525  # that of lines of 19 mm: larger ones show a child no more
 _BETWEEN_MM = 3.0  # two letters of the strip, at the least; an x-height more where there is room
 AFTER_MODEL_MM = 8.0
-_SIDES = (0.42, 0.7)  # white beside a letter for its marks, in x-heights; the second for what finds none in the first
+STRIP_SIDES = (0.42, 0.7)  # white beside a letter for its marks, in x-heights; the second where the first is none
 _ROW_CLEAR_MM = 2.0
 
 
@@ -113,6 +113,11 @@ def model_marks(setter: Typesetter, lines: Sequence[SetLine], room_mm: float) ->
     return ModelMarks(maker, None)
 
 
+def strip_rulings(ruling: Ruling) -> list[Ruling]:
+    """Return the rulings of strips beside a model on a ruling, the largest first; the last is for one under it."""
+    return [_scaled(ruling, x_height) for x_height in _x_heights(ruling)]
+
+
 def _x_heights(ruling: Ruling) -> list[float]:
     """Return x-heights for a strip beside a model, the largest first: as large as the model's where that is enough."""
     most = min(max(ruling.x_height_mm, MIN_X_HEIGHT_MM), MAX_X_HEIGHT_MM)
@@ -158,7 +163,7 @@ def _dealt(cells: Sequence[_Cell], room_mm: float, between_mm: float) -> list[li
 
 def _cell(setter: Typesetter, maker: CueMaker, letter: str) -> _Cell:
     line = setter.ruled(maker.ruling).line(letter)
-    for share in _SIDES:
+    for share in STRIP_SIDES:
         side = share * maker.ruling.x_height_mm
         cues = maker.cues(line.letters[0].letter, Sides(side, side))
         if cues.complete:

@@ -89,7 +89,8 @@ class Typesetter:
 
     def cues(self, ruling: Ruling) -> CueMaker:
         """Return the stroke cues for letters on a ruling."""
-        return self._cues.get((ruling, False), lambda: CueMaker(ruling, pens_for(ruling)))
+        return self._cues.get((ruling, False), lambda: CueMaker(
+            ruling, pens_for(ruling), usual=self.alphabet is upright() and not self.slant))
 
     def thorough_cues(self, ruling: Ruling) -> CueMaker:
         """Return the same for letters that stand alone: places are searched until nearly every letter has its cues."""

@@ -1,0 +1,54 @@
+"""Search the stroke cues of common letters on the usual lines anew: ``make known-cues``.
+
+To be run when letters, rulings, pens or the search have changed; ``tests/lines/test_lines_known_cues.py`` tells.
+"""
+
+from __future__ import annotations
+
+import string
+from collections.abc import Iterator, Sequence
+
+from namewright.letters.alphabet import upright
+from namewright.lines import known_cues
+from namewright.lines.clearance import Sides
+from namewright.lines.cue_places import Choice
+from namewright.lines.cues import CueMaker
+from namewright.lines.forms import pens_for
+from namewright.lines.ruling import DEFAULT_RULING, Ruling, preset
+from namewright.lines.setting import RuledLetters
+from namewright.pages.letter_strip import STRIP_SIDES, strip_rulings
+
+LETTERS = string.ascii_letters + "'’-" + "".join(
+    letter for letter in map(chr, range(0xC0, 0x17F)) if letter.isalpha() and not upright().missing(letter))
+WHITES_MM = (*(quarter / 4 for quarter in range(2, 13)), 4.0)  # what lies between letters; 4 mm at the ends of a line
+
+
+def rooms() -> Iterator[tuple[Ruling, bool, Sequence[Sides]]]:
+    """Yield the rulings, whether letters stand alone on them, and the white that they may have beside them."""
+    usual = preset(DEFAULT_RULING)
+    yield usual, False, known_cues.grid(WHITES_MM)
+    for ruling in strip_rulings(usual):
+        yield ruling, True, [Sides(side, side) for side in (share * ruling.x_height_mm for share in STRIP_SIDES)]
+
+
+def choices(maker: CueMaker, ruled: RuledLetters, sides: Sequence[Sides],
+            ) -> Iterator[tuple[str, list[Sequence[Choice]]]]:
+    """Yield for each letter what the search chooses for each of the sides."""
+    for letter in LETTERS:
+        ink = ruled.letter(letter)
+        yield ink.cluster, [maker.choices(ink, white) for white in sides]
+
+
+def main() -> None:
+    """Write the file."""
+    found = []
+    for ruling, thorough, sides in rooms():
+        pens = pens_for(ruling)
+        maker = CueMaker(ruling, pens, thorough)
+        key = known_cues.room_key(ruling, pens, thorough=thorough)
+        found.append((key, sides, list(choices(maker, RuledLetters(upright(), ruling), sides))))
+    known_cues.FILE.write_text(known_cues.written(found), "utf-8")
+
+
+if __name__ == "__main__":
+    main()
