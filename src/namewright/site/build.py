@@ -66,6 +66,11 @@ def build(out: Path) -> dict[str, int]:
         _forget_packages(engine / "pyodide-lock.json")
         files = {f"engine/{name}": (engine / name).read_bytes() for name in ENGINE}
         files |= dict(_page()) | {library.name: library.read_bytes()}
+    return _write(out, files)
+
+
+def _write(out: Path, files: Mapping[str, bytes]) -> dict[str, int]:
+    """Write the files, and the service worker that knows them all, into ``out``, which is made anew."""
     shutil.rmtree(out, ignore_errors=True)
     entries = {path: _written(out, path, data) for path, data in sorted(files.items())}
     version = hashlib.sha256(json.dumps(entries, sort_keys=True).encode()).hexdigest()[:12]
