@@ -135,3 +135,57 @@ def test_a_device_without_any_room_is_told_so(device: BrowserContext, host: Host
     device.new_cdp_session(page).send("Storage.overrideQuotaForOrigin", {"origin": origin, "quotaSize": 1})
     page.goto(host.address)
     page.get_by_text("room on this device").wait_for(timeout=60_000)
+
+
+def test_a_device_whose_room_has_gone_shows_the_class_and_says_what_it_cannot_save(device: BrowserContext,
+                                                                                   host: Host) -> None:
+    """On a later visit: the class is there, a change is refused in a sentence, and what was saved stays."""
+    page, frame = opened(device, host)
+    save_class(frame, "Ottoline Quast")
+    assert screens(page).evaluate(SAVE, "21")[0] == 200
+    page.close()
+    page = device.new_page()
+    origin = host.address.removesuffix(f"/{host.name}/")
+    device.new_cdp_session(page).send("Storage.overrideQuotaForOrigin", {"origin": origin, "quotaSize": 1})
+    page.goto(host.address)
+    ready(page).get_by_role("button", name="Open PDF").wait_for()
+    status, told = screens(page).evaluate(SAVE, "23")
+    assert status == 507
+    assert "could not save the change" in told
+    assert height_of(page) == 21
+
+
+def test_a_list_that_is_typed_while_the_program_starts_goes_on_where_it_is_read(device: BrowserContext,
+                                                                                host: Host) -> None:
+    """The first visit has a place to paste long before Python is there; with the cursor, it is taken along."""
+    page = device.new_page()
+    page.goto(host.address)
+    early = page.get_by_label("Your list")
+    early.fill("Ottoline Quast\nBram Teller")
+    early.press("ArrowUp")
+    frame = ready(page)
+    expect(frame.get_by_role("button", name="Save this class of 2")).to_be_visible(timeout=30_000)
+    expect(frame.locator("textarea")).to_have_value("Ottoline Quast\nBram Teller")
+    page.keyboard.type(" IV")
+    expect(frame.locator("textarea")).to_have_value(re.compile(r"IV\n|IV.*\nBram"))
+    assert not early.is_visible()
+
+
+# What an installed app is given by the system when a file is opened with it (W3C, Web App Launch Handler API).
+LAUNCHES = """Object.defineProperty(window, "launchQueue", { value: { setConsumer(take) {
+  window.launched = (name, text) => take({ targetURL: location.href, files: [{ kind: "file", name, getFile: async () => new File([text], name) }] });
+} } })"""
+
+
+def test_files_that_are_opened_with_the_app(device: BrowserContext, host: Host) -> None:
+    """A list waits until the program has started, and is read then; a copy waits to be put in its place."""
+    page = device.new_page()
+    page.add_init_script(LAUNCHES)
+    page.goto(host.address)
+    page.get_by_label("Your list").wait_for()
+    page.evaluate("launched('class.csv', 'Given,Family\\nOttoline,Quast\\nBram,Teller\\n')")
+    page.get_by_text("“class.csv” is opened as soon as").wait_for()
+    frame = ready(page)
+    expect(frame.locator("textarea")).to_have_value(re.compile("Ottoline"), timeout=30_000)
+    page.evaluate("launched('class.db', 'a copy')")
+    expect(frame.locator("input[type=file][accept='.db']")).to_have_value(re.compile(r"class\.db"), timeout=30_000)

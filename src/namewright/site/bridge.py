@@ -11,6 +11,7 @@ from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
 from http.cookies import CookieError, SimpleCookie
 from pathlib import Path
+from typing import TYPE_CHECKING, Any
 from urllib.parse import unquote, urlsplit
 
 from flask import render_template
@@ -21,6 +22,9 @@ from namewright.pages.typesetter import Typesetter
 from namewright.web.app import create_app
 from namewright.web.desk import KEY, Desk
 from namewright.web.jobs import WaitingJobs
+
+if TYPE_CHECKING:
+    from _typeshed.wsgi import WSGIEnvironment
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,12 +74,13 @@ class Bridge:
         sent = [(name, value) for name, value in headers if name.lower() not in ("cookie", "host", "origin")]
         if self.cookies:
             sent.append(("Cookie", "; ".join(f"{name}={value}" for name, value in self.cookies.items())))
-        environ = EnvironBuilder(unquote(inside), base_url=f"http://{self._host}{self._root}/",
-                                 query_string=asked.query, method=method, headers=sent, data=body).get_environ()
-        return self._asked(environ)
+        return self._asked(self._environ(unquote(inside), query_string=asked.query, method=method, headers=sent, data=body))
 
-    def _asked(self, environ: Mapping[str, object]) -> Answer:
-        parts, status, headers = run_wsgi_app(self._app, dict(environ), buffered=True)
+    def _environ(self, path: str, **more: Any) -> WSGIEnvironment:
+        return EnvironBuilder(path, base_url=f"http://{self._host}{self._root}/", **more).get_environ()
+
+    def _asked(self, environ: WSGIEnvironment) -> Answer:
+        parts, status, headers = run_wsgi_app(self._app, environ, buffered=True)
         self._take_cookies(headers.getlist("Set-Cookie"))
         shown = tuple((name, value) for name, value in headers if name != "Set-Cookie")
         return Answer(int(status.split()[0]), shown, b"".join(parts))
@@ -110,7 +115,7 @@ class Bridge:
         """Go back to the class as it is kept, for the device had no room for the change; return a page that says so."""
         self._file.write_bytes(self._kept)
         self._desk.forget()
-        with self._app.test_request_context(base_url=f"http://{self._host}{self._root}/"):
+        with self._app.request_context(self._environ("/")):
             page = render_template("problem.html", problem=message("web.site.not_kept"))
         return Answer(507, (("Content-Type", "text/html; charset=utf-8"),), page.encode())
 

@@ -50,7 +50,7 @@ TYPES = {".mjs": "text/javascript", ".js": "text/javascript", ".html": "text/htm
          ".zip": "application/zip", ".wasm": "application/wasm", ".webmanifest": "application/manifest+json"}
 WORDS = ("private", "loading", "starting", "scripts", "insecure", "old", "other_tab", "not_loaded", "not_started",
          "newer", "use_newer", "copy_reminder", "understood", "keep", "ask_it", "not_now", "keeps",
-         "keeps_not", "too_long")  # what shell.mjs says, by key
+         "keeps_not", "too_long", "early", "brought")  # what shell.mjs says, by key
 _PACKED_FROM_BYTES = 100_000
 
 
@@ -112,8 +112,8 @@ def _forget_packages(lock: Path) -> None:
 
 
 def _page() -> Iterator[tuple[str, bytes]]:
-    words = {one: {key: wording(one).say(f"web.site.{key}", kind="{kind}") for key in WORDS}
-             for one in screen_languages()}
+    words = {one: {key: wording(one).say(f"web.site.{key}", kind="{kind}", file="{file}") for key in WORDS}
+             | {"paste": wording(one).say("web.list.paste")} for one in screen_languages()}
     yield "words.json", json.dumps(words, ensure_ascii=False).encode()
     yield "icon.svg", (HERE.parent / "web" / "static" / "icon.svg").read_bytes()
     for name in ("site.css", "old.js", "shell.mjs", "worker.mjs", "python.mjs", "keeping.mjs",

@@ -5,13 +5,14 @@ const one = (what) => document.querySelector(what);
 const words = await (await fetch("words.json")).json();
 const spoken = navigator.languages.map((tag) => tag.split("-")[0]).find((tag) => words[tag]) ?? "en";
 const word = (key, fields = {}) => words[spoken][key].replace(/\{(\w+)\}/g, (_, name) => fields[name]);
-const frame = one("#screens"), said = one("#said"), bar = one("#bar"), notes = one("#notes");
+const frame = one("#screens"), said = one("#said"), bar = one("#bar"), notes = one("#notes"), early = one("#early"), list = one("#list");
 const SCREENS = new URL("app", location.href.split("#")[0].replace(/[^/]*$/, "")).href;
+const LISTS = "/class/list";
 const PREPARED_AFTER_MS = 3000;
 const LONG_MS = 45_000;  // with nothing new: a slow tablet starts within it
 const MONTH_MS = 30 * 24 * 3600 * 1000;
 document.documentElement.lang = spoken;
-one("#private").textContent = word("private");
+for (const key of ["private", "paste", "early"]) one(`[data-word=${key}]`).textContent = word(key);
 
 const say = (key, fields) => { said.textContent = word(key, fields); };
 // Where nothing new has come for long, that is said; it goes on all the same, for a slow device gets there in the end.
@@ -25,6 +26,7 @@ function stop(key, fields) {
   say(key, fields);
   bar.hidden = true;
   one("#start").hidden = false;
+  early.hidden ||= !list.value;  // what was typed can still be taken from here
   frame.hidden = true;
 }
 function note(text, ...answers) {
@@ -124,9 +126,24 @@ function show() {
   clearTimeout(patience);
   for (const [ask, port] of waiting.splice(0)) worker.postMessage({ ask }, [port]);
   const place = location.hash.startsWith("#app/") ? location.hash.slice(1 + "app".length) : "/";
-  frame.src = SCREENS + place;
+  frame.addEventListener("load", appear, { once: true });
+  if (brought) open(brought);
+  else frame.src = SCREENS + (list.value ? LISTS : place);
+}
+// What was typed meanwhile goes on where it is read, with the cursor in its place.
+function appear() {
+  const field = frame.contentDocument?.querySelector("textarea#text"), typed = document.activeElement === list;
   frame.hidden = false;
-  one("#start").hidden = true;
+  if (field && list.value) {
+    field.value = list.value;
+    field.dispatchEvent(new Event("input", { bubbles: true }));
+  }
+  if (field && typed) {
+    field.focus();
+    field.setSelectionRange(list.selectionStart, list.selectionEnd);
+  }
+  one("#start").hidden = early.hidden = true;
+  list.value = "";
 }
 async function remind() {
   if (!await get("class")) return;
@@ -147,8 +164,14 @@ async function askToKeep() {
 }
 
 // --- a list or a copy that is dropped on the page, or opened with it: its place is shown with the file in it ---
+let brought;
 function open(file) {
   if (!file) return;
+  if (!ready) {
+    brought = file;
+    note(word("brought", { file: file.name }), [word("understood")]);
+    return;
+  }
   frame.addEventListener("load", () => {
     const field = frame.contentDocument.querySelector("input[type=file]"), carried = new DataTransfer();
     if (!field) return;
@@ -156,7 +179,7 @@ function open(file) {
     field.files = carried.files;
     field.dispatchEvent(new Event("change", { bubbles: true }));
   }, { once: true });
-  frame.src = SCREENS + (isCopy(file) ? "/copy" : "/class/list");
+  frame.src = SCREENS + (isCopy(file) ? "/copy" : LISTS);
 }
 const isCopy = (file) => /\.db$/i.test(file?.name);
 // A screen that reads lists takes them itself; a copy of a class is none.
@@ -179,9 +202,12 @@ function takeDrops(place) {
 async function begin() {
   const lack = lacking();
   if (lack) { stop(lack); return; }
+  takeDrops(document);
+  window.launchQueue?.setConsumer(async ({ files }) => open(await files[0]?.getFile()));
   try {
     say("loading");
     waited();
+    get("class").then((kept) => { early.hidden = Boolean(kept); }, () => {});
     await controlled();
   } catch {
     stop("not_loaded");
@@ -195,8 +221,7 @@ async function begin() {
       const image = await python();
       show();
       if (!image) setTimeout(prepare, PREPARED_AFTER_MS);
-      window.launchQueue?.setConsumer(async ({ files }) => open(await files[0]?.getFile()));
-      await remind();
+      await remind().catch(() => {});  // where there is no room, not even that can be noted
     } catch (error) {
       stop("not_started", { kind: error.message });
     }
