@@ -74,7 +74,8 @@ class Bridge:
         sent = [(name, value) for name, value in headers if name.lower() not in ("cookie", "host", "origin")]
         if self.cookies:
             sent.append(("Cookie", "; ".join(f"{name}={value}" for name, value in self.cookies.items())))
-        return self._asked(self._environ(unquote(inside), query_string=asked.query, method=method, headers=sent, data=body))
+        return self._asked(
+            self._environ(unquote(inside), query_string=asked.query, method=method, headers=sent, data=body))
 
     def _environ(self, path: str, **more: Any) -> WSGIEnvironment:
         return EnvironBuilder(path, base_url=f"http://{self._host}{self._root}/", **more).get_environ()
