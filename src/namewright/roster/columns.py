@@ -52,12 +52,13 @@ class Table(NamedTuple):
 def lay_out(lines: Sequence[str]) -> Table:
     """Decide how ``lines`` are cut into columns and what the columns hold."""
     filled = [line for line in lines if line.strip()]
-    for delimiter in _DELIMITERS:
+    there = [delimiter for delimiter in _DELIMITERS if any(delimiter in line for line in filled)]
+    for delimiter in there:
         for row in _rows(lines, delimiter, most=_HEADER_WITHIN):
             roles = header_roles(row.cells)
             if roles:
                 return Table(delimiter, tuple(_rows(lines, delimiter)), row.line, roles, row.cells)
-    for delimiter in _DELIMITERS:
+    for delimiter in there:
         if _is_tabular(filled, delimiter):
             rows = tuple(_rows(lines, delimiter))
             judged = judge([row.cells for row in rows], delimiter, WIDE_SPACE)
