@@ -58,6 +58,16 @@ def test_a_name_like_a_closing_is_a_child(line: str) -> None:
     assert fate(line)[0] is Outcome.CHILD
 
 
+@pytest.mark.parametrize("name", ["Love, Kirk", "Best, Otta"])
+def test_a_family_name_like_a_closing_is_a_child_where_families_stand_first(name: str) -> None:
+    """Neither that child nor those below are taken for a signature; in a list without commas it ends a letter."""
+    names = ("Moss, Katie", "Vost, Mirel", "Finch, Bo", name, "Reed, Ava")
+    found = read_roster("\n".join(names)).children
+    assert [child.family for child in found] == [one.partition(",")[0] for one in names]
+    closed = read_roster("\n".join((*NAMES, "Best, Mrs Quill")))
+    assert len(closed.children) == len(NAMES)
+
+
 def test_more_than_a_signature_below_a_closing_is_read() -> None:
     assert len(read_roster("\n".join((*NAMES, "Thanks!", *(f"{name}son" for name in NAMES)))).children) == 12
 

@@ -72,13 +72,20 @@ def _repeated(filled: Mapping[int, str]) -> dict[int, int]:
 
 
 def _signature(filled: Mapping[int, str]) -> Iterator[int]:
-    """Yield the line that ends a letter, and those below it."""
-    places = list(filled)
+    """Yield the line that ends a letter, and those below it; ``Love, Kirk`` ends none where most are written so."""
+    places, pairs = list(filled), {at: _is_pair(text) for at, text in filled.items()}
+    mostly_pairs = _are_most(list(pairs.values()), _MOSTLY)
     for order, at in enumerate(places[1:], 1):
-        if is_closing(filled[at]):
+        if is_closing(filled[at]) and not (mostly_pairs and pairs[at]):
             yield at
             if len(places) - order - 1 <= _SIGNED:
                 yield from places[order + 1 :]
+
+
+def _is_pair(text: str) -> bool:
+    """Say whether words stand on both sides of a comma, those behind it no adult’s title."""
+    before, _, behind = text.partition(",")
+    return bool(before.strip() and behind.strip()) and fold(behind.split()[0]).strip(".") not in TITLES
 
 
 @keeps_names(1024)
