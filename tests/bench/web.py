@@ -77,8 +77,8 @@ def asked(connection: http.client.HTTPConnection, path: str) -> tuple[int, float
     return answer.status, (time.perf_counter() - start) * 1000
 
 
-def first_paint(port: int) -> None:
-    """Print how long until the class of thirty is painted first, beside a page that holds next to nothing."""
+def first_paint(port: int, children: int) -> None:
+    """Print how long until the class is painted first, beside a page that holds next to nothing."""
     where = shutil.which("chromium")
     if not where:
         print("first paint: not measured, Chromium is not installed here")
@@ -97,7 +97,7 @@ def first_paint(port: int) -> None:
             times[path].append((page.evaluate(PAINTED), page.evaluate(ANSWERED)))
             page.context.close()
         browser.close()
-    for path, what in (("/class", "a class of thirty"), ("/nowhere", "the smallest page, as a yardstick")):
+    for path, what in (("/class", f"a class of {children}"), ("/nowhere", "the smallest page, as a yardstick")):
         painted, answered = zip(*times[path], strict=True)
         print(f"first paint of {what}: median {median(painted):.0f} ms, worst of {VISITS} {max(painted):.0f} ms, "
               f"of which the program’s answer takes {median(answered):.0f} ms")
@@ -210,7 +210,7 @@ def main() -> None:
         with Classbook.open(class_file) as book:
             book.update_roster(class_of(options.children))
         with program(class_file) as port:
-            first_paint(port)
+            first_paint(port, options.children)
             slider(port)
             typing(port)
             seen(port)

@@ -195,6 +195,24 @@ def test_the_roster_is_searched_sorted_and_ticked(class_file: Path, program: Pro
     assert page.locator("#who").input_value() == "all"
 
 
+def test_nothing_moves_when_the_script_begins(class_file: Path, program: Program, new_page: NewPage) -> None:
+    """The class is seen before the desk's script is there, and every part of the screen stands where it will stand."""
+    kept(class_file)
+    page, held = new_page(), []
+    page.route("**/desk.js", lambda route: held.append(route))
+    page.goto(program.address + "/class", wait_until="commit")
+    page.get_by_role("searchbox", name="Find a child").wait_for()
+    page.evaluate("document.fonts.ready.then(() => 0)")
+    places = """() => ['#find', '#rows', '#rows li:last-child', '.viewer-head', '#stage', '.settings', '#print']
+        .map((part) => document.querySelector(part).getBoundingClientRect())
+        .map((box) => [box.x, box.y, box.width, box.height].map(Math.round))"""
+    before = page.evaluate(places)
+    assert not page.evaluate("document.documentElement.style.getPropertyValue('--foot-bar')")  # which the script sets
+    held[0].continue_()  # what was loaded ahead is the script, asked for once
+    page.locator("[data-tally=whole]").wait_for(state="attached")
+    assert page.evaluate(places) == before
+
+
 def test_a_table_adds_to_the_ticks(class_file: Path, program: Program, new_page: NewPage) -> None:
     """Who was ticked before stays so; pressed again the table’s ticks go; the count of pages follows."""
     kept(class_file, LIST + "Tavi Reed\nWenna Praske\nTobin Yarrel\nKasimir Dolt\nKatla Pruner\nZoë Quill\nAmara Moss")

@@ -387,6 +387,7 @@ def test_without_scripts_the_class_is_printed_too(program: Program, new_page: Ne
     settle(page, program.address)
     page.get_by_role("link", name="Íñigo", exact=True).click()
     page.get_by_role("heading", name="Íñigo").wait_for()
+    assert not page.locator(".scripted:visible").count()
     page.get_by_role("button", name="Open PDF").click()
     page.get_by_role("link", name="Open the PDF").wait_for()
 
