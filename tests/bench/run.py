@@ -141,6 +141,39 @@ def speed(rounds: int, text: str, children: int) -> None:
     print(f"  bytes a page, Namewright {our[2]:.0f}   (target: at most 4200)")
 
 
+def to_know(rounds: int) -> None:
+    """Print how long laying out the pages to know a name by takes beside that of sheets, for three classes of 24.
+
+    Three others, at other levels of support, are laid out before with the same letters.
+    """
+    from namewright.making.choices import Choices
+    from namewright.making.make import Making
+    from namewright.making.request import TO_KNOW, Kind, Request, listed
+    from namewright.pages.typesetter import Typesetter
+    from namewright.practice.ordering import completed, order_class
+    from namewright.roster.parsing import read_roster
+    from namewright.settings import Support
+
+    names, asked = list(made_up(144)), []
+    for at, start in enumerate(range(0, len(names), 24)):
+        roster = read_roster("\n".join(names[start:start + 24]))
+        members = tuple(map(listed, completed(order_class(roster.children))))
+        asked.append(Request((), members, Choices(support=list(Support)[at % len(Support)]), roster=roster))
+
+    def laid_out(kind: Kind) -> float:
+        setter = Typesetter()
+        ends = [(time.process_time(), 0)]
+        for request in asked:
+            count = sum(1 for _ in Making(request._replace(kinds=(kind,)), setter).pages())
+            ends.append((time.process_time(), ends[-1][1] + count))
+        return 1000 * (ends[-1][0] - ends[3][0]) / (ends[-1][1] - ends[3][1])
+
+    took = {kind: min(laid_out(kind) for _ in range(rounds)) for kind in (Kind.SHEETS, *TO_KNOW)}
+    print("laying out, CPU ms a page, and in times of a sheet:")
+    for kind, each in took.items():
+        print(f"  {kind:<12}{each:8.2f} ms {each / took[Kind.SHEETS]:6.1f}")
+
+
 def cold_start() -> None:
     """Print how long the command line takes for a class in a fresh process, its modules compiled before.
 
@@ -235,6 +268,7 @@ def main() -> None:
     else:
         speed(options.rounds, "\n".join(made_up(CLASSES)), CLASSES)
         speed(options.rounds, NAMES, CHILDREN)
+        to_know(min(3, options.rounds))
         cold_start()
         classes(options.rounds, CLASSES)
 

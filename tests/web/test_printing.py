@@ -124,6 +124,16 @@ def test_more_pages_than_a_browser_prints_are_said_before(visitor: Visitor, monk
     assert "more than" not in visitor.get("/print/pages?what=sheets&child=1&child=2").text
 
 
+def test_lists_to_sign_in_on_are_offered_for_a_day_and_for_a_week(visitor: Visitor) -> None:
+    """Both may be asked for at once: the day's upright, the week's on the long side of the paper."""
+    visitor.keep("Ottilka Tamsel\nKirrin Brane\n")
+    assert {"signin", "signin_week"} <= set(re.findall(r'name="what" value="(\w+)"', visitor.get("/class").text))
+    where = finished(visitor, visitor.post("/print", {"what": ["signin", "signin_week"], "who": "all"}))
+    pages = PdfReader(io.BytesIO(visitor.get(where + "/pages.pdf").data)).pages
+    assert [page.mediabox.width > page.mediabox.height for page in pages] == [False, True, True]
+    assert ["Friday" in page.extract_text() for page in pages] == [False, True, True]
+
+
 def test_pages_to_know_the_name_are_printed_for_a_child(settled: Visitor) -> None:
     """One child's pages among names of the whole class; their answers are the adult's, in a PDF of their own."""
     form = {"what": ["find", "missing", "signin", "answers"], "who": "ticked", "child": ["1"]}
