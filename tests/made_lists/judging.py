@@ -8,7 +8,12 @@ from dataclasses import dataclass, field, replace
 
 from namewright.roster.children import LineReport, Outcome, Roster, RosterError
 from namewright.roster.parsing import read_roster
-from namewright.roster.vocabulary import fold
+from namewright.roster.vocabulary import fold as folded
+
+
+def fold(text: str) -> str:
+    """Fold a text; i without a dot is an i, since a list in capitals may have been written by a rule that has none."""
+    return folded(text).replace("ı", "i")
 
 
 @dataclass(frozen=True, slots=True)

@@ -126,10 +126,13 @@ def _stand_behind(before: Sequence[str], behind: Sequence[str]) -> bool:
         return True
     if two <= _MOSTLY or _share(map(_is_no_label, before)) >= _CLEARLY:
         return False
+    if _share(text[0].islower() for text in behind) > _share(text[0].islower() for text in before):
+        return False  # what is behind names is written small
     first, second = (_share(is_given(text.split()[0]) for text in side) for side in (before, behind))
     if second - first >= _CLEARLY or first >= _MOSTLY:
         return second - first >= _CLEARLY
-    return all(map(_is_titled, behind)) and _share(map(_is_titled, before)) <= 1 - _CLEARLY
+    capital = _share(_is_titled(text) and text[0].isupper() for text in before)
+    return all(map(_is_titled, behind)) and capital <= 1 - _CLEARLY
 
 
 def _is_no_label(text: str) -> bool:
@@ -145,7 +148,7 @@ def _share(answers: Iterable[bool]) -> float:
 
 def _is_titled(text: str) -> bool:
     """Say whether every word begins with a capital, as those of a name do."""
-    return all(word[0].isupper() or fold(word) in PARTICLES for word in text.split())
+    return all(not word[0].islower() or fold(word) in PARTICLES for word in text.split())
 
 
 def _without_tails(lines: Sequence[Line]) -> list[Line]:

@@ -165,7 +165,7 @@ def _cut_remark(text: str, found: Reading, notes: list[Message]) -> tuple[str, R
         return take_numbers(before, notes) + after, found
     if dash in _HYPHENS and not match[0].startswith(" ") and not _is_remark(before, after):
         return text, found
-    if after.split()[0][0].isupper() and not _is_remark(before, after) and _heads_a_name(before, after):
+    if not after[0].islower() and not _is_remark(before, after) and _heads_a_name(before, after):
         notes.append(message("roster.remark", words=before[:60]))
         return after, found
     return before, _judge_remark(after, found, notes)

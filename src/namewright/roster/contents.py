@@ -157,6 +157,8 @@ def _are_given(names: Sequence[_Column]) -> bool:
     if all(column.lead >= _LEADS and column.given >= _NEARLY for column in names):
         return True
     together = _Column(tuple(cell for column in names for cell in column.cells))
+    if len(names) > 2 and together.given >= _MOSTLY and all(column.lead >= 0 and not column.whole for column in names):
+        return True
     return (len(names) > 2 and 1 < len(names[0].cells) < _FEW_ROWS and together.lead >= 2 * _LEADS
             and together.given >= _NEARLY and all(column.lead >= 0 for column in names))
 
@@ -182,7 +184,7 @@ def _parts(
         return {given: Role.FULL}, None  # whole names on no list beside something of one word
     signs = _signs(columns[family].cells) - _signs(columns[given].cells)
     evidence = columns[given].lead - columns[family].lead + signs
-    if evidence >= _DECIDES:
+    if evidence >= (_DECIDES if len(names) < 3 else 3 * _DECIDES):  # three columns of names may be three children
         return {given: Role.GIVEN, family: Role.FAMILY}, None
     order = (second, first) if comma else (first, second)
     return {order[0]: Role.GIVEN, order[1]: Role.FAMILY}, order

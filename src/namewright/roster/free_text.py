@@ -117,7 +117,7 @@ def _has_words_about(words: Sequence[str], name: str) -> bool:
 def _is_small_phrase(words: Sequence[str], name: str) -> bool:
     """``Katie Moss, wears braces``: words in small letters."""
     return words[0].islower() and not name.islower() and (
-        len(words) > 1 or not is_given(words[0]) or is_given(name.split()[0]))
+        len(words) > 1 or not all(map(is_given, words[0].split("-"))) or is_given(name.split()[0]))
 
 
 def _join_suffix(cells: list[str]) -> list[str]:

@@ -5,7 +5,9 @@ from __future__ import annotations
 import re
 
 from namewright.message import Message, message
+from namewright.names.clusters import is_letter
 from namewright.roster.beside import strip_numbering
+from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.header_words import HEADER_WORDS
 from namewright.roster.known import is_family, is_given, is_known
 from namewright.roster.vocabulary import (
@@ -56,7 +58,7 @@ def heading_reason(text: str) -> Message | None:
     word followed by a number, a sign or nothing.
     """
     words = fold(strip_numbering(text)).replace(":", " : ").split()
-    if not words:
+    if not words or _is_said_to_be_a_name(text):
         return None
     if text.rstrip().endswith(":"):
         return message("roster.heading_colon")
@@ -86,6 +88,11 @@ def heading_reason(text: str) -> Message | None:
 
 
 @keeps_names(1024)
+def _is_said_to_be_a_name(text: str) -> bool:
+    label = NAME_LABEL.match(text)
+    return bool(label) and any(map(is_letter, text[label.end() :])) if label else False
+
+
 def perhaps_heading(text: str) -> Message | None:
     """Say that a line may be about the class, where words speak for it and no name that is known against it.
 

@@ -13,8 +13,17 @@ from namewright.names.clusters import is_letter
 from namewright.names.particles import OPENING_PARTICLES, PARTICLES
 from namewright.roster.beside import is_abbreviation, is_word_about, strip_numbering
 from namewright.roster.care_words import CARE
-from namewright.roster.known import is_double, is_given, lean
-from namewright.roster.vocabulary import DOUBLE_STARTERS, GOES_BY_OPENINGS, HANDS, HEADING_WORDS, PLACES, SUFFIXES, fold
+from namewright.roster.known import is_double, is_family, is_given, is_known, lean
+from namewright.roster.vocabulary import (
+    DOUBLE_STARTERS,
+    GOES_BY_OPENINGS,
+    HANDS,
+    HEADING_WORDS,
+    PLACES,
+    STATES,
+    SUFFIXES,
+    fold,
+)
 from namewright.store import keeps_names
 
 _BRACKETS = re.compile(r"\([^()]*\)|\[[^\[\]]*\]|“[^“”]*”|\"[^\"]*\"")
@@ -34,6 +43,8 @@ _INSIDE = str.maketrans("", "", "-'’ʼ")
 _INITIALLED = re.compile(r"[^\W\d_][\w’'-]+ [^\W\d_]\.?")
 _MOSTLY = 0.6
 _FEW_FAMILIES = 4
+_SHORT = 3  # letters of a small word inside a name
+_SINGLE = 0.2  # of the lines
 
 
 class Several(NamedTuple):
@@ -53,9 +64,18 @@ def family_first_by_comma(lines: Sequence[str]) -> bool:
     speaking = sum(one < 0 or (one == 0 and two > 0) for one, two in leads)
     filled = sum(bool(line.strip()) for line in lines)
     often = 2 * len(leads) >= filled or speaking > 2 * against or not against
-    unlikely = not speaking and (any(one > 0 for one, _ in leads)  # given names before remarks
-                                 or _are_whole_before(lines, [one for one, _ in pairs]))
+    unlikely = not speaking and any(one > 0 for one, _ in leads)  # given names before remarks
+    unsaid = 2 * sum(one < 0 for one, _ in leads) <= len(leads)
+    if unsaid and (_are_single(lines, pairs) or _are_whole_before(lines, [one for one, _ in pairs])):
+        return False
     return len(leads) > 1 and speaking >= against and often and not unlikely
+
+
+def _are_single(lines: Sequence[str], pairs: Sequence[Sequence[str]]) -> bool:
+    """Say whether one name stands on some lines and two by comma on others: each may be a child."""
+    bare = [text for line in lines if (text := strip_numbering(line)) and not _COMMA.search(_masked(text))]
+    single = sum(" " not in text for text in bare)
+    return single > _SINGLE * len(lines) and all(" " not in part for pair in pairs for part in pair)
 
 
 def _may_be_given(before: str, behind: str) -> bool:
@@ -75,7 +95,7 @@ def are_groups(lines: Sequence[str]) -> bool:
     behind = [text[label.end() :] if label else "" for text, label in found]
     if len(lines) < 2 or not all(behind):
         return False
-    named = not any(label and is_given(label[1].split()[0]) for _, label in found)
+    named = not any(label and fold(label[1]) not in STATES and is_given(label[1].split()[0]) for _, label in found)
     parts = [part for text in behind for part in _COMMA.split(text)]
     sure = named and all(map(_may_be_a_name, parts)) and all(map(_is_titled, parts))
     return max(text.count(",") for text in behind) >= (1 if sure else 2)
@@ -91,7 +111,9 @@ def _label_of(text: str) -> re.Match[str] | None:
 
 
 def _is_titled(part: str) -> bool:
-    return all(word[0].isupper() or word.lower() in PARTICLES for word in _BRACKETS.sub(" ", part).split())
+    """Say whether no word but a short one inside is written small; some scripts have no capitals."""
+    first, *rest = _BRACKETS.sub(" ", part).split() or [part]
+    return not first[0].islower() and all(not word[0].islower() or len(word) <= _SHORT for word in rest)
 
 
 @keeps_names(1024)
@@ -169,7 +191,8 @@ def _may_be_a_name(part: str) -> bool:
     return (0 < len(words) <= _MAX_WORDS and not any(char.isdigit() or char == "@" for char in " ".join(words))
             and any(map(is_letter, part)) and fold(words[0]) not in SUFFIXES
             and not (fold(part) in HANDS and len(part) > 1) and not _is_about(words)
-            and fold(words[0]) not in GOES_BY_OPENINGS and fold(" ".join(words[:2])) not in GOES_BY_OPENINGS)
+            and (len(words) == 1 or fold(words[0]) not in GOES_BY_OPENINGS)  # Nick alone is a child
+            and fold(" ".join(words[:2])) not in GOES_BY_OPENINGS - {fold(words[0])})
 
 
 def _is_about(words: Sequence[str]) -> bool:
@@ -208,6 +231,8 @@ def _is_one_loud(parts: Sequence[str]) -> bool:
 
 def _by_commas(parts: list[str], *, family_first: bool, alone: bool) -> Several | None:
     if len(parts) == 2:
+        if not alone and _are_two_wholes(parts[0].split(), parts[1].split()):
+            return Several(tuple(parts), False)
         return None if family_first else _two_by_comma(parts[0], parts[1], alone=alone)
     sizes = {len(_BRACKETS.sub(" ", part).split()) for part in parts}
     given = sum(is_given(part.split()[0]) for part in parts)
@@ -221,6 +246,12 @@ def _by_commas(parts: list[str], *, family_first: bool, alone: bool) -> Several 
     if len(parts) >= _MANY and len(sizes) == 1 and _are_names_by_shape(parts):
         return Several(tuple(parts), True)
     return Several(tuple(parts), False) if len(sizes) == 1 or given >= 2 or len(parts) > _TRIPLE else None
+
+
+def _are_two_wholes(first: Sequence[str], second: Sequence[str]) -> bool:
+    """Say whether a whole name stands on each side of a comma: behind it a given name, then one that is a family's."""
+    return (len(first) > 1 and len(second) == 2 and is_family(second[1]) and lean(second[1]) <= 0
+            and (is_given(second[0]) or not is_known(second[0])))
 
 
 def _are_names_by_shape(parts: Sequence[str]) -> bool:
@@ -251,7 +282,8 @@ def _two_by_comma(one: str, two: str, *, alone: bool) -> Several | None:
     if opens <= 0:  # what stands before the comma may be a family name
         on_no_list = opens == 0 and not is_given(first[0]) and not is_given(second[0])
         alike = len(first) == len(second) <= _TRIPLE and two.istitle()
-        return unsure if on_no_list and not alone and alike else None
+        whole = opens == 0 and len(first) > 1 < len(second) <= _TRIPLE and _is_titled(two)
+        return unsure if ((on_no_list and alike) or whole) and not alone else None
     if len(first) == 1 == len(second):  # Mia, Leo
         return sure if follows > 0 else unsure
     if len(first) > 1 < len(second):  # Mia Chen, Leo Park; María García, Ana Belén may be one child

@@ -147,7 +147,7 @@ def _may_head(label: str, words: Sequence[str]) -> bool:
         return False
     if is_state(label) or fold(label) in GOES_BY_OPENINGS or any(map(is_known, before)):
         return False
-    titled = all(word[0].isupper() or fold(word) in PARTICLES for word in words)
+    titled = all(not word[0].islower() or fold(word) in PARTICLES for word in words)
     lone = len(before) == 1 or any(map(_is_small, before)) or len(before) < len(label.split())
     return titled and len(words) > 1 and (lone or is_given(words[0]))
 
@@ -166,9 +166,9 @@ def _odd(filled: Mapping[int, str]) -> Iterator[tuple[int, str]]:
     for at, name in names.items():
         words = _worded(name)
         lone = whole and len(words) == 1
-        odd = (loud and name.isupper()) or any(map(str.isdigit, name))
+        counted = half and len(words) == 1 and any(map(str.isdigit, _IN_BRACKETS.sub("", name)))
         if (small[at] and titled and ((level and _is_set_in(filled[at])) or fold(name) in CARE)) or (
-                (lone and odd) or (half and fold(name) in _DATED)):
+                (lone and loud and name.isupper()) or counted or (half and fold(name) in _DATED)):
             yield at, name
             continue
         if is_given(words[0].strip(",")) and (small[at] < _PHRASE or len(words) == small[at] == _PHRASE):
