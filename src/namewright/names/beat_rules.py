@@ -32,14 +32,20 @@ _DIAERESIS = "\u0308"
 class Rule(NamedTuple):
     """One line of a table: the surroundings of a letter, and the weight it has there."""
 
-    before: re.Pattern[str] | None
-    after: re.Pattern[str] | None
+    before: str
+    after: str
     weight: float
 
     def fits(self, word: str, at: int) -> bool:
         """Say whether the letter at index ``at`` of the plain small ``word`` stands so."""
-        return ((self.before is None or self.before.search(word, 0, at) is not None)
-                and (self.after is None or self.after.match(word, at + 1) is not None))
+        return ((not self.after or _compiled(self.after).match(word, at + 1) is not None)
+                and (not self.before or _compiled(self.before).search(word, 0, at) is not None))
+
+
+@cache
+def _compiled(pattern: str) -> re.Pattern[str]:
+    """Return a pattern of a table; many are never looked at, since what is behind a letter decides before."""
+    return re.compile(pattern)
 
 
 class Table(NamedTuple):
@@ -79,8 +85,8 @@ def _rules(name: str, letter: str) -> tuple[Rule, ...]:
 def _rule(row: Sequence[str], vowels: str) -> Rule:
     before, _, after, weight = row
     return Rule(
-        re.compile(f"(?:{_classes(before, vowels)})$") if before != "." else None,
-        re.compile(_classes(after, vowels)) if after != "." else None,
+        f"(?:{_classes(before, vowels)})$" if before != "." else "",
+        _classes(after, vowels) if after != "." else "",
         float(weight),
     )
 
