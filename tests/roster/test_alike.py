@@ -59,6 +59,12 @@ def test_a_program_s_quotation_marks_come_off(text: str) -> None:
     assert [line.text for line in found] == ["Mira Vost", "Bo Tarn", "Una Elm"]
 
 
+def test_a_program_s_quotation_marks_leave_an_apostrophe() -> None:
+    """Those of a name stand between letters."""
+    names = read_roster("'Clare O'Quill',\n'Mirel Vost',\n'Katla Pruner',\n'S'fisa Dolt'").children
+    assert [(one.given, one.family) for one in names][::3] == [("Clare", "O'Quill"), ("S'fisa", "Dolt")]
+
+
 def test_one_name_in_quotation_marks_stays() -> None:
     assert [line.text for line in from_a_program([Line('"Mira"', 0), Line("Bo", 1), Line("[Una]", 2)])] == [
         '"Mira"', "Bo", "[Una]"]

@@ -36,7 +36,7 @@ _ROMAN_DIGITS = {"I": 1, "V": 5, "X": 10}
 _LABELLED = re.compile(r"([^:,;()\[\]]{2,40}?)(?::\s+|\s+[-–—]\s+)(\S.*)")
 _BEFORE_TAIL = re.compile(r"\s([-–—])\s+|([:,])\s+")
 _LONGEST = 200  # characters of a line that is looked at: a longer one is a text
-_OF_A_PROGRAM = re.compile(r"""\s*(?:"([^"]+)"|'([^']+)'),?\s*""")
+_OF_A_PROGRAM = re.compile(r"""\s*(?:"([^"]+)"|'((?:[^']|(?<=\w)'(?=\w))+)'),?\s*""")  # 'Clare O'Quill'
 _BETWEEN_QUOTED = re.compile(r"""["']\s*,\s*["']""")
 
 
