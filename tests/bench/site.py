@@ -2,7 +2,8 @@
 
 The site is built (or named: ``site.py FOLDER``) and handed out by Python's own file server on loopback, so a visit's
 time is that of the device alone. Each first visit has a fresh profile, each later one a browser that was started anew.
-A page is usable when its first screen has a heading and its fields. Seconds of processor are those of the browser with
+A first visit has a place to paste before the program is there, which is told apart from the first screen, with its heading
+and its fields. Seconds of processor are those of the browser with
 all its processes: on a machine that others use, they say more than the clock. Nothing here is a test.
 """
 
@@ -25,9 +26,11 @@ from playwright.sync_api import BrowserContext, Playwright, sync_playwright
 from run import NAMES
 
 sys.path.insert(0, str(Path(__file__).parents[1] / "site"))
-from sitehelp import FLAGS, Host, image_made, opened, save_class, sheets
+from sitehelp import FLAGS, Host, image_made, opened, ready, save_class, sheets
 
 ROUNDS, PICTURES = 3, 25
+PLACE, FIRST, LATER = "first visit, to a place to paste", "first visit, to the first screen", "later visit"
+PDF = "thirty children, from pasting to the PDF"
 TICKS_PER_S = os.sysconf("SC_CLK_TCK")
 PICTURE = """async ([root, from, count]) => {
   const times = [];
@@ -88,6 +91,14 @@ def device(playwright: Playwright, profile: str) -> Iterator[BrowserContext]:
     context.close()
 
 
+def begun(device: BrowserContext, host: Host) -> Any:
+    """Open the site for the first time and wait for a place to paste."""
+    page = device.new_page()
+    page.goto(host.address)
+    page.locator("#list").wait_for(timeout=60_000)
+    return page
+
+
 def pasted_to_pdf(page: Any, frame: Any) -> bytes:
     """Paste thirty names, save the class, and return the PDF of its sheets."""
     save_class(frame, NAMES)
@@ -100,14 +111,16 @@ def visits(playwright: Playwright, host: Host, rounds: int) -> dict[str, list[tu
     for _ in range(rounds):
         with tempfile.TemporaryDirectory() as profile:
             with device(playwright, profile) as one:
-                (page, _), *took = timed(partial(opened, one, host))
-                found.setdefault("first visit", []).append((took[0], took[1]))
+                page, *took = timed(partial(begun, one, host))
+                _, *more = timed(partial(ready, page))
+                found.setdefault(PLACE, []).append((took[0], took[1]))
+                found.setdefault(FIRST, []).append((took[0] + more[0], took[1] + more[1]))
                 image_made(page)
             with device(playwright, profile) as one:
                 (page, frame), *took = timed(partial(opened, one, host))
-                found.setdefault("later visit", []).append((took[0], took[1]))
+                found.setdefault(LATER, []).append((took[0], took[1]))
                 _, *took = timed(partial(pasted_to_pdf, page, frame))
-                found.setdefault("thirty children, from pasting to the PDF", []).append((took[0], took[1]))
+                found.setdefault(PDF, []).append((took[0], took[1]))
                 inside = next(each for each in page.frames if "/app" in each.url)
                 times = inside.evaluate(PICTURE, [f"/{host.name}", 12, PICTURES])
                 found.setdefault("a slider’s picture", []).append((median(times) / 1000, 0.0))
@@ -131,9 +144,10 @@ def main() -> None:
             host.stop()
         sent = sum(each.stat().st_size for each in folder.rglob("*") if each.is_file()) / 1e6
     print(f"the program inside a browser, median of {ROUNDS}; others kept {os.getloadavg()[0]:.1f} processors busy:")
-    for what, aim in (("first visit", 4.0), ("later visit", 2.5), ("thirty children, from pasting to the PDF", 1.5)):
-        clock, used = (median(each) for each in zip(*found[what], strict=True))
-        print(f"  {what}: {clock:.1f} s, {used:.1f} s of processor   (target: at most {aim} s)")
+    for what, aim in ((PLACE, 4.0), (FIRST, 4.0), (LATER, 2.5), (PDF, 1.5)):
+        clock, used = zip(*found[what], strict=True)
+        print(f"  {what}: {median(clock):.1f} s, least {min(clock):.1f}; of processor {median(used):.1f} s, "
+              f"least {min(used):.1f}   (target: at most {aim} s)")
     picture, memory = (median(figure for figure, _ in found[what]) for what in ("a slider’s picture", "memory"))
     print(f"  a slider’s picture: {1000 * picture:.0f} ms   (target: at most 60 ms)")
     print(f"  memory of the tab: {memory:.0f} MB   (target: at most 350 MB)")
