@@ -2,9 +2,9 @@
 
 The site is built (or named: ``site.py FOLDER``) and handed out by Python's own file server on loopback, so a visit's
 time is that of the device alone. Each first visit has a fresh profile, each later one a browser that was started anew.
-A first visit has a place to paste before the program is there, which is told apart from the first screen, with its heading
-and its fields. Seconds of processor are those of the browser with
-all its processes: on a machine that others use, they say more than the clock. Nothing here is a test.
+A first visit has a place to paste before the program is there, which is told apart from the first screen, with its
+heading and its fields. Seconds of processor are those of the browser with all its processes: on a machine that others
+use, they say more than the clock. Nothing here is a test.
 """
 
 from __future__ import annotations
