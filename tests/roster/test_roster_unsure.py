@@ -32,6 +32,11 @@ READ = [
     (f"I. {WHOLE}".replace("\n", "\nX. ", 0).replace("Mira", "II. Mira").replace("Pell", "III. Pell").replace(
         "Tilo", "IV. Tilo") + "V. Ida Quill", "Ida", "Roman numbers"),
     ("l. Oren Tavvy\n2. Mira Vost\n3. Pell Ferrow\n4. Tilo Grell\nS. Ida Quill", "Ida", "figures read as letters"),
+    (f"{WHOLE}QUILL Ida 12/05/2020 GS", "Ida", "an abbreviation behind a date"),
+    (f"{WHOLE}QUILL Ida 12/05/2020 5 anni", "Ida", "an age in Italian"),
+    (f"{WHOLE}Ida Quill [KAY-lah]", "Ida", "how a name is said"),
+    ("Oren.T\nMira.V\nPell.F\nTilo.G\nIda.Q", "Ida", "an initial behind a dot"),
+    ("Blue table\tOren Tavvy, Mira Vost\nRed table\tPell Ferrow, Tilo Grell, Ida Quill", "Ida", "tables in columns"),
     ("Table,Children\n1,\"Oren, Mira\"\n2,\"Pell, Ida\"", "Ida", "each row is a group"),
     ("Hinten von links: Oren Tavvy, Mira Vost\nVorne: Pell Ferrow, Tilo Grell\nEs fehlt: Ida Quill", "Ida",
      "each line is a group, one of one child"),
@@ -42,7 +47,7 @@ READ = [
 def test_all_five_children_are_read(text: str, last: str, why: str) -> None:
     names = practised(text)
     assert names[-1] == last, why
-    assert len(names) == (4 if "Table" in text else 5), why
+    assert len(names) == (4 if "Table," in text else 5), why
 
 
 ASKED = [
@@ -81,7 +86,8 @@ def test_names_on_no_list_in_one_row_are_never_one_child(text: str) -> None:
 
 
 TITLES = [
-    "Unsere Klasse", "La nostra classe", "Kids today", "¡Bienvenidos!", "Settembre", "My kids", "Our Group\n-----",
+    "Ende der Liste", "Unsere Klasse", "La nostra classe", "Kids today", "¡Bienvenidos!", "Settembre", "My kids",
+    "Our Group\n-----",
 ]
 
 

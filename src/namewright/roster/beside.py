@@ -16,7 +16,7 @@ from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.roster.care_words import CARE
 from namewright.roster.known import is_given
-from namewright.roster.numbers import take_numbers
+from namewright.roster.numbers import behind_a_date, take_numbers
 from namewright.roster.vocabulary import (
     GOES_BY_OPENINGS,
     HANDS,
@@ -45,6 +45,8 @@ _SPACED_DASH = re.compile(r" *([-‐–—]{1,2}|:|//|#) +| +([-‐–—]{1,2})
 _LETTER_DASH = re.compile(r"(?<=[^\W\d_])[–—−](?=[^\W\d_])")
 _LOOSE_MARK = re.compile(r"(?<=[^\W\d_])[`´′](?=[^\W\d_])")
 _LABELLED = re.compile(r"([^\W\d_]): *(?=\S*\d)")
+_INITIAL_BY_DOT = re.compile(r"(?<=[a-zß-ÿ]{2})\.(?=[A-ZÀ-Þ]\.?$)")
+_SAID_ALOUD = re.compile(r"\b[A-Z]{2,}-[a-z]+\b|\b[a-z]+-[A-Z]{2,}\b")
 _LOOSE_APOSTROPHE = re.compile(r"\b([OD])(['’]) (?=[^\W\d_a-z])")
 _HYPHENS = frozenset({"-", "‐", "–", "—"})
 _PARTED = re.compile(r"\s*[,;/+&]\s*|\s+(?:and|y|et|und|e)\s+")
@@ -91,6 +93,11 @@ def take_beside(text: str) -> tuple[str, Reading]:
             inside = next((group for group in match.groups() if group is not None), "").strip()
             found = _judge_bracket(inside, pattern.sub(" ", text), found, notes, quoted=pattern is _QUOTED)
         text = pattern.sub(" ", text)
+    text, behind = behind_a_date(text)
+    if any(map(is_letter, behind)) and " " not in behind.strip():
+        found = _judge_remark(behind, found, notes)
+    elif behind:
+        text = f"{text} {behind}"
     text, found = _cut_remark(_without_cry(_marks_mended(text), notes), found, notes)
     text, found = _cut_last_words(take_numbers(text, notes), found, notes)
     signs = "".join(sign for sign in dict.fromkeys(_STRAY_SIGN.findall(text)) if not _is_mark(sign))
@@ -121,6 +128,7 @@ def is_state(words: str) -> bool:
 def _marks_mended(text: str) -> str:
     """Write what programs make of a hyphen or apostrophe as these (``Mary–Kate``, ``O`Neil``); drop a label’s colon."""
     text = _LOOSE_MARK.sub("’", _LETTER_DASH.sub("-", text))
+    text = _INITIAL_BY_DOT.sub(" ", text)
     text = _LOOSE_APOSTROPHE.sub(r"\1\2", text)
     return _LABELLED.sub(r"\1 ", text)
 
@@ -307,6 +315,7 @@ def _can_be_called(words: list[str], outside: str) -> bool:
         and not _is_small_beside(words, outside)
         and fold(inside) not in HANDS
         and not _after_goes_by(inside)
+        and not _SAID_ALOUD.search(inside)  # KAY-lah
     )
 
 

@@ -157,7 +157,8 @@ def _are_given(names: Sequence[_Column]) -> bool:
     if all(column.lead >= _LEADS and column.given >= _NEARLY for column in names):
         return True
     together = _Column(tuple(cell for column in names for cell in column.cells))
-    if len(names) > 2 and together.given >= _MOSTLY and all(column.lead >= 0 and not column.whole for column in names):
+    several = len(names) > 2 and len(names[0].cells) > 1
+    if several and together.given >= _MOSTLY and all(column.lead >= 0 and not column.whole for column in names):
         return True
     return (len(names) > 2 and 1 < len(names[0].cells) < _FEW_ROWS and together.lead >= 2 * _LEADS
             and together.given >= _NEARLY and all(column.lead >= 0 for column in names))
@@ -173,6 +174,8 @@ def _parts(
     one, two = columns[first], columns[second]
     if _mostly("," in cell.strip(",") for cell in one.cells) or _share_words(one.cells, two.cells):
         return {first: Role.FULL}, None
+    if _mostly("," in cell.strip(",") for cell in two.cells):
+        return {second: Role.FULL}, None
     whole = [at for at in names if columns[at].whole and columns[at].lead > _DECIDES]
     if whole and min(whole) > second:  # a whole name behind the two parts of one is somebody else's
         names, whole = [at for at in names if at not in whole], []
@@ -241,6 +244,8 @@ def _unlike(title: str, column: _Column) -> int:
     if column.repeats:
         return 1 if letters and fold(title) not in set(map(fold, column.cells)) else -1
     words = _words(title)
+    if "," in title and any("," in cell for cell in column.cells):
+        return -2
     if len(words) > 1 and fold(words[0]) in OUR:
         return 2
     if any(lean(word) > 0 for word in words):

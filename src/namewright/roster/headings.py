@@ -14,9 +14,11 @@ from namewright.roster.vocabulary import (
     ARTICLES,
     CLASS_OPENINGS,
     DAYS,
+    ENDS,
     GREETING_PHRASES,
     GREETINGS,
     HEADING_WORDS,
+    LISTS,
     MAIL_LABELS,
     MONTHS,
     NUMBER_LABELS,
@@ -81,7 +83,8 @@ def heading_reason(text: str) -> Message | None:
         return message("roster.heading_word", word=first)
     if ":" in rest and _is_label(" ".join(words[: words.index(":")]), text):
         return message("roster.heading_label")
-    dated = _is_date(words) or _is_day(text) or _is_month(first, rest)
+    ends = first in ENDS and bool(rest) and all(word in OF_THE | LISTS for word in rest)
+    dated = ends or _is_date(words) or _is_day(text) or _is_month(first, rest)
     if dated or (len(text.split()) > 1 and all(map(_is_heading_word, words))):
         return message("roster.heading_only")
     return message("roster.heading_remark") if first in PRINTED and not is_given(first) and _ends(rest) else None

@@ -24,6 +24,7 @@ _PHONE = re.compile(r"\+?\(?\d[\d\s().-]{6,}\d")
 _DIGITS = re.compile(r"\S*\d\S*")
 _MIXED = re.compile(r"(?<!\S)(?=\S*[a-z])[^\W\d_]{2,}-?\d+[^\W\d_]+(?!\S)")
 _GLUED = re.compile(r"([^\W\d_]{3,})\d{1,3}")
+_LETTERS = re.compile(r"[^\W\d_]+")
 _LETTER = re.compile(r"[^\W\d_]")
 _MARK = "\0"
 """Stands where a number stood, until the words that belong to it are found; no clean text holds it."""
@@ -40,6 +41,18 @@ def take_numbers(text: str, notes: list[Message]) -> str:
         notes.extend(message("roster.word_with_number", word=word) for word in _MIXED.findall(text))
         text = _drop(_MIXED.sub(" ", text), _DIGITS, "roster.number", notes)
     return " ".join(_without_labels(text.split())) if _MARK in text else text
+
+
+def behind_a_date(text: str) -> tuple[str, str]:
+    """Return a text to the end of its last date, and what stands behind that; all of it where no whole name is before.
+
+    ``VOST Mira 12/05/2020 GS``: no part of a name stands there.
+    """
+    found = tuple(re.finditer(_DATE, text)) if any(map(str.isdigit, text)) else ()
+    match = found[-1] if found else None
+    if match is None or len(_LETTERS.findall(text[: match.start()])) < 2:
+        return text, ""
+    return text[: match.end()], text[match.end() :].strip(" ,;–—-")
 
 
 def _drop(text: str, pattern: re.Pattern[str], key: str, notes: list[Message]) -> str:

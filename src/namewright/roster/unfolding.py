@@ -123,12 +123,14 @@ def _cells_apart(found: list[Line], table: Table, judge: Judge) -> list[Line]:
 
 def _are_groups_of_rows(table: Table) -> bool:
     """Say whether each row is a group: a column ``Table`` or ``Team`` has another value in every row."""
-    at = next((at for at, title in enumerate(table.titles) if fold(title) in GROUPS), None)
-    if at is None:
-        return False
-    values = [fold(row.cells[at]) for row in table.rows if row.line != table.header and len(row.cells) > at
-              and row.cells[at]]
-    return len(values) > 1 and len(set(values)) == len(values)
+    for at in range(len(table.roles)):
+        values = [fold(row.cells[at]) for row in table.rows if row.line != table.header and len(row.cells) > at
+                  and row.cells[at]]
+        titled = at < len(table.titles) and fold(table.titles[at]) in GROUPS
+        named = all(not GROUPS.isdisjoint(value.split()) for value in values)
+        if (titled or named) and len(values) > 1 and len(set(values)) == len(values):
+            return True
+    return False
 
 
 class Judge:

@@ -83,6 +83,10 @@ CLASS_OPENINGS = word_set("""
     seccion""")
 """First words of a class that is named after something: ``Salle des Tournesols``."""
 
+ENDS = word_set("end, ende, fin, fine, fim")
+LISTS = word_set("list, roster, class, liste, klasse, klassenliste, classe, lista, listado, clase, elenco, turma")
+"""Words of a line below a list: ``Ende der Liste``."""
+
 GROUPS = word_set("""
     table, group, team, pair, row, station, centre, center, tisch, gruppe, reihe, paar, equipe, groupe, rang, ilot,
     mesa, grupo, equipo, fila, pareja, tavolo, gruppo, squadra, coppia, equipa, par""")
@@ -223,7 +227,8 @@ NUMBER_LABELS = word_set("""
 """Words that belong to the number behind them: ``DOB 1/2/2021``."""
 
 NUMBER_UNITS = word_set("""
-    years old, year old, years, year, yrs, yr, yo, y/o, months, month, mos, mo, anos, ano, meses, mes,
+    years old, year old, years, year, yrs, yr, yo, y/o, months, month, mos, mo, anos, ano, meses, mes, ans, an, mois,
+    jahre, jahr, monate, anni, anno, mesi,
     mm, cm, in, inch, inches, mm line, mm lines, mm high, pulgadas, zoll, pouces, pollici, polegadas""")
 """Words that belong to the number before them: ``4 yrs``, ``22 mm``."""
 
