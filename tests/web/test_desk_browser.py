@@ -269,6 +269,24 @@ def test_pages_for_the_adult_are_a_file_of_their_own(class_file: Path, program: 
     assert page.evaluate("document.activeElement.getAttribute('href')") == links[0]
 
 
+def test_more_pages_than_are_printed_here_are_said_before_the_printer_is_asked(class_file: Path, program: Program,
+                                                                               new_page: NewPage) -> None:
+    """Sixty-one pages: nothing is handed to the printer until the first sixty are asked for; the PDF is beside it."""
+    given, families = ("Bo", "Mo", "Ilo", "Ona", "Lio", "Ono", "Ino", "Oli"), ("Vost", "Dolt", "Brane", "Reed")
+    names = [f"{one} {family}{end}" for end in ("a", "e") for family in families for one in given][:61]
+    kept(class_file, "\n".join(names))
+    page = at_desk(new_page, program)
+    page.evaluate("() => { window.printed = 0; window.print = () => { window.printed += 1; }; }")
+    page.get_by_role("button", name="Print", exact=True).click()
+    page.get_by_text("These are more than 60 pages").wait_for()
+    assert page.evaluate("window.printed") == 0
+    assert page.locator("#bar-said").get_by_role("button", name="Open PDF").is_visible()
+    page.get_by_role("button", name="Print the first 60").click()
+    page.get_by_text("The pages are at the printer’s window now").wait_for()
+    assert page.evaluate("window.printed") == 1
+    assert page.locator("#paper-out section").count() == 60
+
+
 def test_who_cannot_be_drawn_is_named_with_the_way_out(class_file: Path, program: Program, new_page: NewPage) -> None:
     """By the name as it was typed, and no code of a letter; all others are made."""
     kept(class_file, "Kirrin Brane\nАнна Dolt\nBo Lindle\n")
