@@ -9,14 +9,15 @@ from __future__ import annotations
 import random
 from collections.abc import Iterator
 
-from made_lists import shapes_fresh, shapes_held, shapes_tuned
+from made_lists import shapes_fresh, shapes_further, shapes_held, shapes_last, shapes_late, shapes_tuned
 from made_lists.judging import Made, judge
 from made_lists.people import HELD, INVENTED, TUNED, people
 from namewright.roster.children import RosterError
 from namewright.roster.parsing import read_roster
 from namewright.roster.vocabulary import fold
 
-SHAPES = {**shapes_tuned.SHAPES, **shapes_held.SHAPES, **shapes_fresh.SHAPES}
+SHAPES = {**shapes_tuned.SHAPES, **shapes_held.SHAPES, **shapes_fresh.SHAPES, **shapes_late.SHAPES,
+          **shapes_further.SHAPES, **shapes_last.SHAPES}
 _NAMES = sorted(SHAPES)
 _PLACES = (*TUNED, *HELD, *(INVENTED,) * 6)
 _STRAYS = " \t\n,;:-–|/()[]\"“”'’.*#@<>&+=0123456789\u00a0\u200b\u0301\u202e\ufeff\x00İßĳ名"

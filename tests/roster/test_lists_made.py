@@ -40,15 +40,14 @@ def test_a_table_with_a_header_is_read_right(name: str) -> None:
     assert not found["remark"] + found["extra"], found
 
 
-def test_hardly_anybody_is_lost_or_merged_over_all_shapes() -> None:
-    """In thousandths of the children of some 470 lists: 1 lost, 8 merged, 4 practising a remark, 2 wrong in silence."""
+def test_nobody_is_lost_or_merged_over_all_shapes() -> None:
+    """Of the children of some 470 lists; in thousandths: 1 practising a remark, 1 wrong in silence."""
     found = sum(map(_found, [*shapes_tuned.SHAPES, *shapes_held.SHAPES]), Counter[str]())
-    share = {key: 1000 * found[key] / found["children"] for key in ("lost", "merged", "remark", "unsaid", "right")}
-    assert share["lost"] <= 1, share
-    assert share["merged"] <= 8, share
-    assert share["remark"] <= 4, share
-    assert share["unsaid"] <= 2, share
-    assert share["right"] >= 960, share
+    share = {key: 1000 * found[key] / found["children"] for key in ("remark", "unsaid", "right")}
+    assert not found["lost"] + found["merged"], found
+    assert share["remark"] <= 1, share
+    assert share["unsaid"] <= 1, share
+    assert share["right"] >= 980, share
 
 
 def test_places_are_split_and_of_many_countries() -> None:

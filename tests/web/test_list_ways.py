@@ -106,7 +106,7 @@ PRESSED = [
     ("Bluebirds - AM", "none", []),
     ("KIRRIN BRANE", "none", []),
     ("Tamsel, Ottilka Quen", "use1", [("Ottilka", "Tamsel", "Ottilka Quen")]),
-    ("Ottilka Quen Tamsel", "use2", [("Ottilka", "Tamsel", "Quen")]),
+    ("Ottilka Quen Tamsel", "use2", [("Ottilka", "Quen Tamsel", "Quen")]),
     ("Anna Maria Schmidt", "use1", [("Anna Maria", "Schmidt", "Anna")]),
 ]
 

@@ -16,6 +16,7 @@ from enum import StrEnum
 from namewright.message import Message, message
 from namewright.names.clusters import is_letter
 from namewright.names.latin_spelling import latin_spelling
+from namewright.names.particles import PARTICLES
 from namewright.roster.beside import strip_numbering
 from namewright.roster.children import Child, LineReport, Outcome
 from namewright.roster.rows import TWO_CHILDREN
@@ -259,6 +260,10 @@ def _parts(child: Child, middle: str) -> Iterator[str]:
         yield middle
     if " " in child.given:
         yield from child.given.split()
+    elif " " in child.family and (first := child.family.split()[0]).lower() not in PARTICLES:
+        # which may be a second given name
+        yield f"{child.given} {first}"
+        yield first
     elif child.family:
         yield child.family
 
