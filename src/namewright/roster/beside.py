@@ -312,18 +312,11 @@ def _can_be_called(words: list[str], outside: str) -> bool:
         and not any(char.isdigit() or char in "/,:;@" for char in inside)
         and any(map(is_letter, inside))
         and not any(map(is_word_about, words))
-        and not any(map(_is_said, words))
         and not _is_small_beside(words, outside)
         and fold(inside) not in HANDS
         and not _after_goes_by(inside)
         and not _SAID_ALOUD.search(inside)  # KAY-lah
     )
-
-
-def _is_said(word: str) -> bool:
-    """Say whether a word tells how a name is said, its loud beat in capitals: ``see-oh-MAH-rah``."""
-    parts = [part for part in re.split("[-‐‑]", word) if part]
-    return len(parts) > 1 and any(map(str.islower, parts)) and any(part.isupper() and len(part) > 1 for part in parts)
 
 
 def _is_short_for(inside: str, outside: str) -> bool:
