@@ -57,6 +57,7 @@ def test_a_card_is_two_taps(class_file: Path, program: Program, new_page: NewPag
     assert titles(page) == ["Kasimir"]
 
 
+@pytest.mark.long
 def test_the_keyboard_alone_has_a_card(class_file: Path, program: Program, new_page: NewPage) -> None:
     """Two letters, Enter, Enter: the focus waits on Print."""
     page = new_page()
@@ -69,6 +70,7 @@ def test_the_keyboard_alone_has_a_card(class_file: Path, program: Program, new_p
     assert titles(page) == ["Ottilka"]
 
 
+@pytest.mark.long
 def test_two_who_begin_alike_are_chosen_by_arrows(class_file: Path, program: Program, new_page: NewPage) -> None:
     page = new_page()
     opened(class_file, program, page)
@@ -82,6 +84,7 @@ def test_two_who_begin_alike_are_chosen_by_arrows(class_file: Path, program: Pro
     assert (chosen, titles(page)) == ("Katla", ["Katla"])
 
 
+@pytest.mark.long
 def test_the_first_is_who_is_called_so(class_file: Path, program: Program, new_page: NewPage) -> None:
     """A child whose name begins with the letters stands before one whose family name does, and Enter takes that one."""
     page = new_page()
@@ -94,6 +97,7 @@ def test_the_first_is_who_is_called_so(class_file: Path, program: Program, new_p
     assert titles(page) == ["Tavi"]
 
 
+@pytest.mark.long
 def test_letters_taken_away_again_leave_everyone_by_alphabet(class_file: Path, program: Program,
                                                              new_page: NewPage) -> None:
     page = new_page()

@@ -176,6 +176,7 @@ def test_the_page_follows_a_slider_and_nothing_is_kept_unasked(class_file: Path,
     page.get_by_text("Changed and not kept yet").wait_for(state="hidden")
 
 
+@pytest.mark.long
 def test_the_roster_is_searched_sorted_and_ticked(class_file: Path, program: Program, new_page: NewPage) -> None:
     """Found by any beginning; A to Z is kept on this device; everyone or nobody is ticked at once."""
     kept(class_file)
@@ -195,6 +196,7 @@ def test_the_roster_is_searched_sorted_and_ticked(class_file: Path, program: Pro
     assert page.locator("#who").input_value() == "all"
 
 
+@pytest.mark.long
 def test_nothing_moves_when_the_script_begins(class_file: Path, program: Program, new_page: NewPage) -> None:
     """The class is seen before the desk's script is there, and every part of the screen stands where it will stand."""
     kept(class_file)
@@ -213,6 +215,7 @@ def test_nothing_moves_when_the_script_begins(class_file: Path, program: Program
     assert page.evaluate(places) == before
 
 
+@pytest.mark.long
 def test_a_table_adds_to_the_ticks(class_file: Path, program: Program, new_page: NewPage) -> None:
     """Who was ticked before stays so; pressed again the table’s ticks go; the count of pages follows."""
     kept(class_file, LIST + "Tavi Reed\nWenna Praske\nTobin Yarrel\nKasimir Dolt\nKatla Pruner\nZoë Quill\nAmara Moss")
@@ -229,6 +232,7 @@ def test_a_table_adds_to_the_ticks(class_file: Path, program: Program, new_page:
     assert page.locator("#rows :checked").count() <= 1
 
 
+@pytest.mark.long
 def test_arrows_lead_to_the_next_child_and_page_keys_through_the_pages(class_file: Path, program: Program,
                                                                       new_page: NewPage) -> None:
     """From anywhere on the desk, and from the roster with the focus on the name; every page of a child is shown."""
@@ -253,6 +257,7 @@ def test_arrows_lead_to_the_next_child_and_page_keys_through_the_pages(class_fil
     page.get_by_text("Page 1 of 2").wait_for()
 
 
+@pytest.mark.long
 def test_pages_for_the_adult_are_a_file_of_their_own(class_file: Path, program: Program, new_page: NewPage) -> None:
     """Chosen with the children's they come as a second PDF, and both are told in the bar."""
     kept(class_file)
@@ -287,6 +292,7 @@ def test_more_pages_than_are_printed_here_are_said_before_the_printer_is_asked(c
     assert page.locator("#paper-out section").count() == 60
 
 
+@pytest.mark.long
 def test_who_cannot_be_drawn_is_named_with_the_way_out(class_file: Path, program: Program, new_page: NewPage) -> None:
     """By the name as it was typed, and no code of a letter; all others are made."""
     kept(class_file, "Kirrin Brane\nАнна Dolt\nBo Lindle\n")
@@ -302,6 +308,7 @@ def test_who_cannot_be_drawn_is_named_with_the_way_out(class_file: Path, program
     page.wait_for_url("**/class/list#line-2")
 
 
+@pytest.mark.long
 def test_on_a_phone_the_page_stays_in_sight_of_its_controls(class_file: Path, program: Program,
                                                            new_page: NewPage) -> None:
     """First the class; a child brings its page, pinned on top while a control is used; and back again."""
@@ -323,6 +330,7 @@ def test_on_a_phone_the_page_stays_in_sight_of_its_controls(class_file: Path, pr
     assert not page.locator("#preview").is_visible()
 
 
+@pytest.mark.long
 def test_what_was_made_is_offered_only_while_nothing_else_is_chosen(class_file: Path, program: Program,
                                                                     new_page: NewPage) -> None:
     """Another height, another child, other ticks: the line of the PDF made before goes, at once."""
@@ -346,6 +354,7 @@ def test_what_was_made_is_offered_only_while_nothing_else_is_chosen(class_file: 
     assert not ready.is_visible()
 
 
+@pytest.mark.long
 def test_for_whom_is_the_child_that_is_looked_at(class_file: Path, program: Program, new_page: NewPage) -> None:
     """One press beside “everyone” on a wide desk; on a phone, inside a child’s view, by itself."""
     kept(class_file)
@@ -367,6 +376,7 @@ def test_for_whom_is_the_child_that_is_looked_at(class_file: Path, program: Prog
     assert phone.locator("#who").input_value() == "all"
 
 
+@pytest.mark.long
 def test_of_a_child_far_down_the_list_the_settings_begin_at_their_top(class_file: Path, program: Program,
                                                                      new_page: NewPage) -> None:
     """On a tablet and on a phone the line height is in sight, and the preview is no taller than its page wants."""

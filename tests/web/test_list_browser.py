@@ -7,6 +7,7 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import Any
 
+import pytest
 from pypdf import PdfReader
 from webhelp import MESSY, Program, port_of_its_own, until
 
@@ -84,6 +85,7 @@ def children(class_file: Path) -> list[str]:
         return [one.child.practice for one in book.children()]
 
 
+@pytest.mark.long
 def test_a_clean_list_is_a_pdf_in_three_actions(program: Program, new_page: NewPage) -> None:
     """From the first page: paste, save, open. Every child has a page."""
     page = new_page()
@@ -126,6 +128,7 @@ def test_a_messy_list_needs_eight_actions_and_loses_nobody(program: Program, cla
     assert len({one.title for one in pdf.outline}) >= 31  # type: ignore[union-attr]
 
 
+@pytest.mark.long
 def test_keys_alone_lead_from_the_list_to_the_pdf(program: Program, new_page: NewPage) -> None:
     """Paste, one chord, and the keyboard stands on what opens the PDF."""
     page = new_page()
@@ -179,6 +182,7 @@ def test_what_is_typed_survives_a_reload_a_walk_and_a_new_start(class_file: Path
     assert children(class_file) == ["Mira", "Tilo", "Wenna"]
 
 
+@pytest.mark.long
 def test_a_press_is_taken_back_and_a_save_too(program: Program, class_file: Path, new_page: NewPage) -> None:
     """Split, take the step back; save another list, take that back from the desk."""
     page = new_page()
@@ -200,6 +204,7 @@ def test_a_press_is_taken_back_and_a_save_too(program: Program, class_file: Path
     assert children(class_file) == ["Mira", "Tilo", "Wenna", "Katla", "Sefa"]
 
 
+@pytest.mark.long
 def test_another_class_is_kept_beside_the_first(program: Program, class_file: Path, new_page: NewPage) -> None:
     """A list of others is shown beside the class; made a class of its own, it is one press away in the top bar."""
     page = new_page()

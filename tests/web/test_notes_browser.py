@@ -7,6 +7,7 @@ from datetime import date
 from pathlib import Path
 from typing import Any
 
+import pytest
 from webhelp import MESSY, Program, port_of_its_own, until
 
 from namewright.classbook import Classbook
@@ -51,6 +52,7 @@ def test_five_children_are_five_taps_and_their_letters(class_file: Path, program
     assert page.locator(".note-card .badge.done").count() == 5
 
 
+@pytest.mark.long
 def test_all_letters_at_once_and_a_change_of_mind(class_file: Path, program: Program, new_page: NewPage) -> None:
     """One tap ticks every letter, or none; opened again the card has what was saved, and a letter can be taken away."""
     kept(class_file)
@@ -95,6 +97,7 @@ def test_letters_stay_where_the_program_does_not_answer(class_file: Path, new_pa
     assert list(noted_today(class_file).values()) == [(0,)]
 
 
+@pytest.mark.long
 def test_a_day_is_taken_back_from_the_childs_page(class_file: Path, program: Program, new_page: NewPage) -> None:
     """The year shows what was noted; a day that is taken back is gone from it."""
     kept(class_file)

@@ -28,6 +28,7 @@ def address(class_file: Path, program: Program) -> str:
     return program.address
 
 
+@pytest.mark.long
 def test_a_window_made_narrow_is_no_narrower_than_its_page(address: str, new_page: NewPage) -> None:
     """What was laid out wide keeps no width of it: at 320 px no screen scrolls sideways."""
     page = new_page()
@@ -42,6 +43,7 @@ def test_a_window_made_narrow_is_no_narrower_than_its_page(address: str, new_pag
     assert [each for each in wide if each[1] > 320] == []
 
 
+@pytest.mark.long
 def test_a_chosen_letter_has_a_sign_where_colours_are_forced(address: str, new_page: NewPage) -> None:
     """A tick in its corner, whatever the colours are; one that is not chosen has none."""
     page = new_page(forced_colors="active")
@@ -51,6 +53,7 @@ def test_a_chosen_letter_has_a_sign_where_colours_are_forced(address: str, new_p
     assert signs[:2] == ['"✓" / ""', "none"]  # seen, and not read into the letter's name
 
 
+@pytest.mark.long
 @pytest.mark.parametrize("scheme", ["light", "dark"])
 def test_screens_for_who_wants_more_contrast(address: str, new_page: NewPage, scheme: str) -> None:
     """Where more contrast is asked for, text has that of WCAG 2.2, 1.4.6 (7 to 1)."""

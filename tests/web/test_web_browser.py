@@ -48,6 +48,7 @@ def size_mm(pdf: PdfReader, at: int = 0) -> tuple[float, float]:
     return float(box.width) / PT_PER_MM, float(box.height) / PT_PER_MM
 
 
+@pytest.mark.long
 def test_the_key_goes_out_of_the_address(class_file: Path, browser: Any) -> None:
     """Opened once with the key, the page has an address without it, which reloads; others are told what to do."""
     with Program(class_file) as running:
@@ -120,6 +121,7 @@ def test_the_teacher_prints_the_class(program: Program, new_page: NewPage) -> No
     assert page.get_by_label("Paper", exact=True).input_value() == "a4"
 
 
+@pytest.mark.long
 def test_the_teacher_chooses_forms_by_their_pictures(program: Program, new_page: NewPage) -> None:
     """A form of a letter is chosen from its picture, the page follows, and it is chosen still after it was kept."""
     page = new_page()
@@ -143,6 +145,7 @@ def test_the_teacher_chooses_forms_by_their_pictures(program: Program, new_page:
     assert page.locator("#all").get_by_label("Dots far apart").is_checked()
 
 
+@pytest.mark.long
 def test_the_teacher_plans_a_week(program: Program, new_page: NewPage) -> None:
     """A doubtful name is clapped at one tap, two children never sit together, and the plan is one PDF."""
     page = new_page()
@@ -164,6 +167,7 @@ def test_the_teacher_plans_a_week(program: Program, new_page: NewPage) -> None:
     page.get_by_role("link", name="Open the PDF").wait_for()
 
 
+@pytest.mark.long
 def test_the_teacher_makes_next_months_sheets(class_file: Path, program: Program, new_page: NewPage) -> None:
     """Two levels would change; one is unticked and stays, and everyone's sheets come as one PDF."""
     page = new_page()
@@ -181,6 +185,7 @@ def test_the_teacher_makes_next_months_sheets(class_file: Path, program: Program
         assert [one.settings.get("support") for one in book.children()][:3] == [None, "partial", None]
 
 
+@pytest.mark.long
 def test_a_page_left_open_from_one_class_changes_nothing_in_another(class_file: Path, new_page: NewPage) -> None:
     """The program is ended and started with another class at the same address: what was typed is kept on the page.
 
@@ -206,6 +211,7 @@ def test_a_page_left_open_from_one_class_changes_nothing_in_another(class_file: 
                 assert book.settings_of(1) == {"line_height": "31"}
 
 
+@pytest.mark.long
 def test_a_child_is_erased_by_keyboard_on_a_phone(class_file: Path, program: Program, new_page: NewPage) -> None:
     """From the list to the question and the answer with the keyboard alone; the safe answer comes first."""
     page = new_page(**PHONE)
@@ -223,6 +229,7 @@ def test_a_child_is_erased_by_keyboard_on_a_phone(class_file: Path, program: Pro
     assert b"Tamsel" not in class_file.read_bytes()
 
 
+@pytest.mark.long
 def test_what_is_changed_before_the_script_runs_counts(program: Program, new_page: NewPage) -> None:
     """On a slow machine a choice may be made before the script is there; the page that is shown follows it then."""
     page = new_page()
@@ -236,6 +243,7 @@ def test_what_is_changed_before_the_script_runs_counts(program: Program, new_pag
     page.locator("#preview[src*='210%20297']").wait_for()
 
 
+@pytest.mark.long
 def test_a_page_that_nobody_touched_asks_for_nothing(program: Program, new_page: NewPage) -> None:
     """Pictures are drawn anew only when a choice was changed, not whenever a screen is opened."""
     page, asked = new_page(), []
@@ -247,6 +255,7 @@ def test_a_page_that_nobody_touched_asks_for_nothing(program: Program, new_page:
     assert not [url for url in asked if "draft" in url or "kind=" in url.partition("page.svg")[2] or "part=" in url]
 
 
+@pytest.mark.long
 def test_the_specialist_finds_a_line_height(program: Program, new_page: NewPage) -> None:
     """Measure the screen, move the slider, see the row at true size beside the class's, keep it, take it back."""
     page = new_page()
@@ -294,6 +303,7 @@ def violations(page: Any, address: str, width: int, options: dict[str, Any]) -> 
     return found
 
 
+@pytest.mark.long
 def test_every_screen_is_accessible(program: Program, new_page: NewPage) -> None:
     """Axe finds no violation on any screen, wide and on a phone."""
     page = new_page(bypass_csp=True)
@@ -302,6 +312,7 @@ def test_every_screen_is_accessible(program: Program, new_page: NewPage) -> None
     assert not violations(page, program.address, PHONE["viewport"]["width"], RULES)  # type: ignore[index]
 
 
+@pytest.mark.long
 def test_colours_are_told_apart_by_night(program: Program, new_page: NewPage) -> None:
     """The dark colours have the contrast of WCAG 2.2, 1.4.3, on every screen."""
     page = new_page(color_scheme="dark", bypass_csp=True)
@@ -309,6 +320,7 @@ def test_colours_are_told_apart_by_night(program: Program, new_page: NewPage) ->
     assert not violations(page, program.address, 1360, {"runOnly": {"type": "rule", "values": ["color-contrast"]}})
 
 
+@pytest.mark.long
 @pytest.mark.parametrize("width", [360, 680])  # a phone; a wide screen at 200 %
 def test_nothing_runs_off_a_narrow_screen(program: Program, new_page: NewPage, width: int) -> None:
     """At a phone's width, and zoomed to 200 %, no screen scrolls sideways (WCAG 2.2, 1.4.10)."""
@@ -336,6 +348,7 @@ def test_targets_are_large(program: Program, new_page: NewPage, finger: bool, le
         assert not small, path
 
 
+@pytest.mark.long
 def test_the_keyboard_alone_prints_the_class(program: Program, new_page: NewPage) -> None:
     """From the first page to the PDF with Tab, arrows, Space and Enter, the focus always to be seen."""
     page = new_page()
@@ -381,6 +394,7 @@ def test_the_browser_prints_the_same_pages(program: Program, new_page: NewPage) 
         page.evaluate("delete document.documentElement.dataset.printed")
 
 
+@pytest.mark.long
 def test_without_scripts_the_class_is_printed_too(program: Program, new_page: NewPage) -> None:
     """Where JavaScript is switched off the same forms do the same."""
     page = new_page(java_script_enabled=False)
