@@ -128,6 +128,14 @@ def test_a_strip_is_not_read_as_a_word(setter: Typesetter) -> None:
     assert apart >= 20
 
 
+def test_rows_of_a_strip_are_even(setter: Typesetter) -> None:
+    """No letter stands alone in a row of its own because it had no room in the row before."""
+    ruling = preset("us-1/2")
+    marks = model_marks(setter, [setter.ruled(ruling).line("Kofi-Mensah")], 136.0)
+    assert marks.strip is not None
+    assert [len(row) for row in marks.strip.rows] == [6, 5]
+
+
 @pytest.mark.parametrize("name", ["Theodore", "Mary-Kate"])
 def test_a_strip_on_a_card_keeps_off_the_row_under_it(setter: Typesetter, name: str) -> None:
     """Its lowest line and the top line of the row to write on are no double line: four millimetres are between."""

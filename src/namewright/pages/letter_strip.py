@@ -141,7 +141,7 @@ def _strip(setter: Typesetter, letters: Sequence[str], ruling: Ruling, room_mm: 
     if room_mm < len(letters) / rows * ruling.x_height_mm:  # no letter with its marks is narrower
         return None
     maker = setter.thorough_cues(ruling)
-    dealt = _dealt([_cell(setter, maker, letter) for letter in letters], room_mm, _BETWEEN_MM + apart_mm)
+    dealt = _even([_cell(setter, maker, letter) for letter in letters], room_mm, _BETWEEN_MM + apart_mm)
     if len(dealt) > rows or max(_width(row, _BETWEEN_MM + apart_mm) for row in dealt) > room_mm:
         return None
     lines = [cell.line for row in dealt for cell in row]
@@ -149,6 +149,14 @@ def _strip(setter: Typesetter, letters: Sequence[str], ruling: Ruling, room_mm: 
     rise = max([ruling.line_height_mm, *(line.rise_mm for line in lines)]) + maker.headroom_mm
     drop = max([pen_width_mm(ruling), blocks.printed_depth(ruling), *(line.drop_mm for line in lines)]) + _ROW_CLEAR_MM
     return Strip(maker, tuple(map(tuple, dealt)), between, rise, drop)
+
+
+def _even(cells: Sequence[_Cell], room_mm: float, between_mm: float) -> list[list[_Cell]]:
+    """Deal letters into as few rows as the room needs, none of them longer than it must be: no letter is left alone."""
+    dealt = _dealt(cells, room_mm, between_mm)
+    while len(shorter := _dealt(cells, max(_width(row, between_mm) for row in dealt) - 0.01, between_mm)) == len(dealt):
+        dealt = shorter
+    return dealt
 
 
 def _dealt(cells: Sequence[_Cell], room_mm: float, between_mm: float) -> list[list[_Cell]]:

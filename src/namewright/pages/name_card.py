@@ -195,7 +195,7 @@ def _laid_out(setter: Typesetter, name: str, settings: CardSettings, *, dense: b
     rows = len(fit.lines) * space.height_mm
     writes = rows <= free
     free -= rows * writes
-    tail = min(max(_tail_room(fit, space), _UNDER_STRIP_MM if marks and marks.under else 0.0), free) if writes else 0.0
+    tail = min(max(_tail_room(fit, space), _strip_room(marks, space)), free) if writes else 0.0
     free -= tail
     return _Layout(fit, space, marks, writes, tail, edge + max(0.0, free) / 2)
 
@@ -203,6 +203,12 @@ def _laid_out(setter: Typesetter, name: str, settings: CardSettings, *, dense: b
 def _tail_room(fit: Fit, space: blocks.RowSpace) -> float:
     """Return by how much a tail of the model's last row would come nearer than two millimetres to the row below."""
     return max(0.0, fit.lines[-1].drop_mm + blocks.ROW_CLEAR_MM - space.drop_mm)
+
+
+def _strip_room(marks: ModelMarks | None, space: blocks.RowSpace) -> float:
+    """Return the white that is wished for under a strip that is lower than the model's row, or has rows of its own."""
+    strip = marks.strip if marks else None
+    return _UNDER_STRIP_MM if marks and strip and (marks.under or strip.drop_mm > space.drop_mm) else 0.0
 
 
 def _reach(settings: CardSettings) -> float:
