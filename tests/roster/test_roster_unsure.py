@@ -35,6 +35,8 @@ READ = [
     (f"{WHOLE}QUILL Ida 12/05/2020 GS", "Ida", "an abbreviation behind a date"),
     (f"{WHOLE}QUILL Ida 12/05/2020 5 anni", "Ida", "an age in Italian"),
     (f"{WHOLE}Ida Quill [KAY-lah]", "Ida", "how a name is said"),
+    ("Kwibra Lylos, Brotzeit\nTromva Zethes, Menü\nVashe Piras, Brotzeit\nRondi Melk, Menü\nIda Quill, Brotzeit", "Ida",
+     "the same few words behind names on no list"),
     ("Oren.T\nMira.V\nPell.F\nTilo.G\nIda.Q", "Ida", "an initial behind a dot"),
     ("Blue table\tOren Tavvy, Mira Vost\nRed table\tPell Ferrow, Tilo Grell, Ida Quill", "Ida", "tables in columns"),
     ("Table,Children\n1,\"Oren, Mira\"\n2,\"Pell, Ida\"", "Ida", "each row is a group"),

@@ -65,10 +65,17 @@ def family_first_by_comma(lines: Sequence[str]) -> bool:
     filled = sum(bool(line.strip()) for line in lines)
     often = 2 * len(leads) >= filled or speaking > 2 * against or not against
     unlikely = not speaking and any(one > 0 for one, _ in leads)  # given names before remarks
+    if say_the_same([two for _, two in pairs]):
+        return False
     unsaid = 2 * sum(one < 0 for one, _ in leads) <= len(leads)
     if unsaid and (_are_single(lines, pairs) or _are_whole_before(lines, [one for one, _ in pairs])):
         return False
     return len(leads) > 1 and speaking >= against and often and not unlikely
+
+
+def say_the_same(behind: Sequence[str]) -> bool:
+    """Say whether the same few words stand behind the commas of several lines, as no names of children do."""
+    return len(behind) >= _ROW and 2 * len(set(map(fold, behind))) <= len(behind)
 
 
 def _are_single(lines: Sequence[str], pairs: Sequence[Sequence[str]]) -> bool:

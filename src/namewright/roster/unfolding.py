@@ -21,7 +21,14 @@ from namewright.roster.headings import heading_reason
 from namewright.roster.known import lean
 from namewright.roster.name_order import Habits, Order, order_of
 from namewright.roster.pasted import Line, unwrapped
-from namewright.roster.several import Several, are_groups, family_first_by_comma, several_in, several_in_group
+from namewright.roster.several import (
+    Several,
+    are_groups,
+    family_first_by_comma,
+    say_the_same,
+    several_in,
+    several_in_group,
+)
 from namewright.roster.unlike import Unlike, unlike_lines
 from namewright.roster.vocabulary import GROUPS, Role, fold
 from namewright.store import keeps_names
@@ -184,6 +191,9 @@ def _remarks_by_comma(filled: Sequence[str]) -> bool:
     """Say whether whole names stand before the commas of a list, as they stand without one: a remark follows."""
     names = [strip_numbering(text).partition(",")[0].strip() for text in filled]
     whole = sum(" " in name for name in names)
+    behind = [after.strip() for text in filled if (after := strip_numbering(text).partition(",")[2])]
+    if say_the_same(behind) and whole >= _MOSTLY * len(filled):
+        return True
     bare = sum(" " in name and "," not in text for name, text in zip(names, filled, strict=True))
     return bare >= _FEW and whole >= _MOSTLY * len(filled) and 3 * bare >= len(filled)
 
