@@ -129,8 +129,9 @@ def children(db: sqlite3.Connection, *, left: bool) -> tuple[BookChild, ...]:
 def with_namesakes(children: Sequence[BookChild]) -> tuple[BookChild, ...]:
     """Return the children, each of those here told whether another here practises the same name."""
     here = Counter(one.child.practice.casefold() for one in children if one.left is None)
-    return tuple(replace(one, namesake=True) if one.left is None and here[one.child.practice.casefold()] > 1 else one
-                 for one in children)
+    shared = [one.left is None and here[one.child.practice.casefold()] > 1 for one in children]
+    return tuple(one if one.namesake is now else replace(one, namesake=now)
+                 for one, now in zip(children, shared, strict=True))
 
 
 def book_child(row: tuple[Any, ...], own: Mapping[str, str]) -> BookChild:
