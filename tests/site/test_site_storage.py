@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 import re
 import shutil
 from pathlib import Path
@@ -197,3 +198,27 @@ def test_files_that_are_opened_with_the_app(device: BrowserContext, host: Host) 
     expect(frame.locator("textarea")).to_have_value(re.compile("Ottoline"), timeout=30_000)
     page.evaluate("launched('class.db', 'a copy')")
     expect(frame.locator("input[type=file][accept='.db']")).to_have_value(re.compile(r"class\.db"), timeout=30_000)
+
+
+def test_a_list_that_is_opened_with_the_installed_app(host: Host, tmp_path: Path) -> None:
+    """Chromium installs the site by its own manifest, and hands a file to it as the system would."""
+    where = shutil.which("chromium")
+    if not where:
+        pytest.skip("Chromium is not installed here, so the site is not tried (Debian or Ubuntu: apt install chromium)")
+    listed = tmp_path / "class.csv"
+    listed.write_text("Given,Family\nOttoline,Quast\nBram,Teller\n", "utf-8")
+    home = {**os.environ, "HOME": str(tmp_path), "XDG_DATA_HOME": str(tmp_path / "data")}  # an app leaves a note there
+    with sync_playwright() as playwright:
+        context = playwright.chromium.launch_persistent_context(
+            str(tmp_path / "profile"), executable_path=where, args=[*FLAGS, "--headless=new"], headless=False,
+            env=home)  # type: ignore[arg-type]
+        page, _ = opened(context, host)
+        driver = context.new_cdp_session(page)
+        assert driver.send("Page.getInstallabilityErrors")["installabilityErrors"] == []
+        driver.send("PWA.install", {"manifestId": host.address})
+        with context.expect_page() as launched:
+            driver.send("PWA.launchFilesInApp", {"manifestId": host.address, "files": [str(listed)]})
+        page.close()  # it held the class
+        frame = ready(launched.value)
+        expect(frame.locator("textarea")).to_have_value(re.compile("Ottoline"), timeout=30_000)
+        context.close()
