@@ -401,3 +401,12 @@ def test_a_name_that_is_also_a_word_about_a_child(name: str) -> None:
     assert read(f"Tavvy Pell, {name}") == [f"{name}|{name}|Tavvy Pell"]
     assert read(f"Gabriela “{name}” Tavvy") == [f"{name}|Gabriela|Tavvy"]
     assert read(f"{name}\tTavvy\nOren\tBrask\nLumi\tKell")[0] == f"{name}|{name}|Tavvy"
+
+
+def test_a_broken_tag_is_not_taken_for_a_web_page_when_what_is_kept_is_read_again() -> None:
+    """A tag without its end is text of the page; of what is kept the same children are read."""
+    rows = "".join(f"<tr><td>{given}</td><td class='b'>Vost</td></tr>" for given in ("Mirel", "Katla", "Ottilka"))
+    roster = read_roster(f"<table><tr><th>First name</th><th>Last name</th></tr>{rows}<tr><td>Bo</td><td SS='>Dolt</TD>"
+                         "</tr></table>")
+    assert [one.practice for one in read_roster(roster.text).children] == [one.practice for one in roster.children]
+    assert "<td" not in roster.text

@@ -40,7 +40,7 @@ def unwrapped(lines: Sequence[str]) -> list[Line]:
     if any("<" in line for line in lines) and _MARKUP.search(text := "\n".join(lines)) and len(text) <= _MAX_HTML:
         from namewright.roster.web_page import shown_lines  # not at the top: few lists are web pages
 
-        return [Line(shown, at, (_WEB_PAGE,)) for shown, at in shown_lines(text)]
+        return [Line(_MARKUP.sub(" ", shown), at, (_WEB_PAGE,)) for shown, at in shown_lines(text)]  # broken tags
     plain = [Line(line, at) for at, line in enumerate(lines)]
     return [each for line in plain for each in _from_addresses(_from_chat(_from_chat(line)))]
 
