@@ -36,10 +36,15 @@ def made_up_languages(patch: pytest.MonkeyPatch, place: Path) -> Iterator[None]:
             (place / entry.name).write_text(entry.read_text(encoding="utf-8"), encoding="utf-8")
     english = tomllib.loads((place / "en.toml").read_text(encoding="utf-8"))
     for language in MADE_UP:
-        lines = (f"{key} = {json.dumps(_made_up(key, text, language), ensure_ascii=False)}"
-                 for key, text in _flat(english) if not key.startswith("grammar."))
-        grammar = f'[grammar]\nlast = "{MARK}and"\neither = "{MARK}or"\n'
-        (place / f"{language}.toml").write_text("\n".join([*lines, grammar]), encoding="utf-8")
+        tables: dict[str, list[str]] = {}
+        for key, text in _flat(english):
+            table, _, name = key.rpartition(".")
+            words = json.dumps(_made_up(key, text, language), ensure_ascii=False)
+            tables.setdefault(table, []).append(f"{name} = {words}")
+        tables["grammar"] = [f'last = "{MARK}and"', f'either = "{MARK}or"']
+        written = "\n".join(line for table, lines in sorted(tables.items())
+                            for line in (f"\n[{table}]" if table else "", *lines))
+        (place / f"{language}.toml").write_text(written, encoding="utf-8")
     patch.setattr(room, "folder", lambda: place)
     _forget()
     yield

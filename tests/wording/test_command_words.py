@@ -17,7 +17,7 @@ from namewright.classbook.stages import Stage
 from namewright.letters.alphabet import upright
 from namewright.lines.ruling import PRESETS
 from namewright.making.request import TO_KNOW
-from namewright.names.beats import SPOKEN
+from namewright.names.beats import NAMES_IN
 from namewright.pages.hue import COLOURS
 from namewright.pages.ladder import TRACED, Chain
 from namewright.pages.name_card import CardSize
@@ -29,7 +29,7 @@ from namewright.tuning import KNOBS
 COMMANDS = tuple(cli._COMMANDS)
 TYPED = {"namewright", *COMMANDS, *PRESETS, *map(str, (*Order, *NamePart, *Support, *Hand, *Chain, *TRACED, *COLOURS,
          *CardSize, *Paper, *TO_KNOW)), *(stage.word for stage in Stage), *(knob.key for knob in KNOBS), "x-height",
-         "keep_dots", "en", "es", "fr", "de", "it", "pt", *SPOKEN, *MADE_UP, "table", "csv", "json", "pdf", "easiest",
+         "keep_dots", "en", "es", "fr", "de", "it", "pt", *NAMES_IN, *MADE_UP, "table", "csv", "json", "pdf", "easiest",
          "year", "talk", "record",
          "ttf", *(form for forms in upright().forms.values() for form in forms)}
 """What is typed as it stands, in every language."""
