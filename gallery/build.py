@@ -130,7 +130,7 @@ def to_know() -> Iterator[tuple[str, Page]]:
     one = next(each for each in members if each.placed.child.practice == "Saoirse")
     for kind, support in product(KNOW_EACH, (Support.FULL, Support.INDEPENDENT)):
         request = Request((kind,), members, Choices(support=support), Choices(support=support), roster)
-        child = replace(request, members=(one,)) if kind is not Kind.FRIENDS else request
+        child = request._replace(members=(one,)) if kind is not Kind.FRIENDS else request
         pages = Making(child, SETTER).pages()
         yield f"know-{kind}-{support}", next(page for page in pages if page.outline == one.placed.child.label)
     for kind in (Kind.BUILD, Kind.CHANT, Kind.SIGNIN):
@@ -146,7 +146,7 @@ def to_know_together() -> Iterator[tuple[str, bytes]]:
     for kind in KNOW_EACH:
         request = Request((kind,), members, roster=roster)
         by_support = sorted(members, key=lambda one: list(Support).index(request.settings_of(one).support))
-        pages = [page for page in Making(replace(request, members=tuple(by_support)), SETTER).pages() if page.outline]
+        pages = [page for page in Making(request._replace(members=tuple(by_support)), SETTER).pages() if page.outline]
         yield f"know-{kind}-class", _side_by_side(pages)
 
 
