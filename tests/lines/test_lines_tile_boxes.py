@@ -7,6 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from namewright.lines.tile_boxes import LARGE_TILE_MM, TILE_MM, boxes, tile_letters, tile_rows
+from namewright.names.beats import Spoken
 from namewright.names.clusters import clusters
 from namewright.names.syllables import breaks
 
@@ -101,3 +102,18 @@ def test_seven_boxes_stand_in_a_row_of_a_letter_sheet(name: str) -> None:
     """184.5 mm, the room beside the start marks on US Letter paper, takes seven boxes of 26 mm."""
     rows = tile_rows(name, 184.5).rows
     assert all(sum(letter != " " for letter in row) <= 7 for row in rows)
+
+
+def test_a_word_of_one_beat_is_cut_only_where_it_is_wider_than_a_row(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Else the patterns of print are not even asked: to read them takes a good part of a first small class."""
+    asked: list[str] = []
+
+    def noted(word: tuple[str, ...], spoken: Spoken) -> tuple[int, ...]:
+        asked.append("".join(word))
+        return breaks(word, spoken)
+
+    monkeypatch.setattr("namewright.lines.tile_boxes.breaks", noted)
+    assert ["".join(row) for row in tile_rows("Mary-Kate", 150.0).rows] == ["Mary-", "Kate"]
+    assert asked == []
+    assert len(tile_rows("Mary Strengths", 190.0).rows) > 2
+    assert asked == ["Strengths"]

@@ -12,7 +12,7 @@ from typing import NamedTuple
 
 from namewright.names.beats import UNSAID, Spoken, spoken_beats
 from namewright.names.clusters import clusters
-from namewright.names.syllables import breaks
+from namewright.names.syllables import beat_breaks, breaks
 
 TILE_MM = 25.0
 LARGE_TILE_MM = 38.0  # wider than the 31.75 mm small-parts cylinder of 16 CFR 1501.4
@@ -71,8 +71,8 @@ def tile_rows(name: str, room_mm: float, *, tile_mm: float = TILE_MM, spoken: Sp
         raise ValueError(f"a tile box does not fit into {room_mm:g} mm")
     if rows := _broken(letters, (), 1, room_mm, box):
         return TileRows(rows, box)
-    between = _spoken_breaks(letters, spoken)  # not before: most names have one row, and beats are read from tables
     across = int(room_mm // box)
+    between = _spoken_breaks(letters, spoken, across)  # not before: most names have one row, beats are read from tables
     least = max(2, -(-sum(letter != " " for letter in letters) // across))
     in_beats, anywhere = _in_wide_beats(letters, between, across), tuple(range(1, len(letters)))
     ways = [(count, places, whole) for places, whole in ((between, True), (between, False), (in_beats, True))
@@ -84,8 +84,11 @@ def tile_rows(name: str, room_mm: float, *, tile_mm: float = TILE_MM, spoken: Sp
     return TileRows(tuple((letter,) for letter in letters if letter != " "), box)
 
 
-def _spoken_breaks(letters: Letters, spoken: Spoken) -> tuple[int, ...]:
-    """Return where a name may go on in the next row: behind a word or a hyphen, or between two beats of a word."""
+def _spoken_breaks(letters: Letters, spoken: Spoken, across: int) -> tuple[int, ...]:
+    """Return where a name may go on in the next row: behind a word or a hyphen, or between two beats of a word.
+
+    Within a word of one beat only where it is wider than a row, which takes ``across`` boxes.
+    """
     ends = [at + 1 for at, letter in enumerate(letters) if letter in _WORD_ENDS]
     places = set(ends)
     if spoken.own:  # the teacher's own beats are of the whole name
@@ -93,7 +96,7 @@ def _spoken_breaks(letters: Letters, spoken: Spoken) -> tuple[int, ...]:
         return tuple(sorted(places - {0, len(letters)}))
     for start, end in pairwise((0, *ends, len(letters))):
         word = letters[start:end - (letters[end - 1] in _WORD_ENDS)]
-        places.update(start + at for at in breaks(word, spoken) if word)
+        places.update(start + at for at in (breaks if len(word) > across else beat_breaks)(word, spoken))
     return tuple(sorted(places - {0, len(letters)}))
 
 

@@ -24,16 +24,19 @@ def breaks(letters: tuple[str, ...], spoken: Spoken = UNSAID) -> tuple[int, ...]
     between_words = tuple(
         at + 1 for at, letter in enumerate(letters[:-1]) if at > 0 and (letter == " " or letter in _HYPHENS)
     )
-    return between_words or _beat_breaks(letters, spoken) or _syllable_breaks(letters, spoken.language or spoken.around)
+    return between_words or beat_breaks(letters, spoken) or _syllable_breaks(letters, spoken.language or spoken.around)
 
 
-def _beat_breaks(letters: tuple[str, ...], spoken: Spoken) -> tuple[int, ...]:
+def beat_breaks(letters: tuple[str, ...], spoken: Spoken = UNSAID) -> tuple[int, ...]:
+    """Return where a word may be broken between two of its beats, nowhere for a word of one."""
     if not any(map(is_letter, letters)):
         return ()
     return tuple(at for at in spoken_beats(letters, spoken).starts if at and _may_break(letters, at))
 
 
 def _syllable_breaks(letters: tuple[str, ...], language: str) -> tuple[int, ...]:
+    if sum(map(is_letter, letters)) < 2 * _MIN_LETTERS:
+        return ()  # before the patterns are read, which takes a tenth of a second
     import pyphen
 
     tag = pyphen.language_fallback(language)
