@@ -177,3 +177,9 @@ def test_strip_side_room_is_enough(setter: Typesetter) -> None:
     lost = [char for char in glyphs
             if not maker.cues(setter.ruled(ruling).line(char).letters[0].letter, Sides(side, side)).complete]
     assert len(lost) <= 3, lost
+
+
+@pytest.mark.parametrize("name", ["Lebabababa", "Lenononono"])
+def test_rows_of_a_single_letter_end(setter: Typesetter, name: str) -> None:
+    """Regression: where the longest row of a strip was one letter, shorter rows were looked for without end."""
+    assert practice_pages(setter, name, name, SheetSettings(preset("us-3/4"), support=Support.FULL))

@@ -154,9 +154,12 @@ def _strip(setter: Typesetter, letters: Sequence[str], ruling: Ruling, room_mm: 
 def _even(cells: Sequence[_Cell], room_mm: float, between_mm: float) -> list[list[_Cell]]:
     """Deal letters into as few rows as the room needs, none of them longer than it must be: no letter is left alone."""
     dealt = _dealt(cells, room_mm, between_mm)
-    while len(shorter := _dealt(cells, max(_width(row, between_mm) for row in dealt) - 0.01, between_mm)) == len(dealt):
+    while True:
+        longest = max(dealt, key=lambda row: _width(row, between_mm))
+        shorter = _dealt(cells, _width(longest, between_mm) - 0.01, between_mm)
+        if len(longest) == 1 or len(shorter) > len(dealt):  # one letter is as short as a row can be
+            return dealt
         dealt = shorter
-    return dealt
 
 
 def _dealt(cells: Sequence[_Cell], room_mm: float, between_mm: float) -> list[list[_Cell]]:
