@@ -53,3 +53,9 @@ def test_a_polyline_of_one_place_stays_there() -> None:
 def test_steps_on_a_straight_way() -> None:
     """Both ends and equal steps between."""
     assert steps((0.0, 0.0), (4.0, 2.0), 4) == [(0, 0), (1, 0.5), (2, 1), (3, 1.5), (4, 2)]
+
+
+def test_a_lone_point_is_all_there_is() -> None:
+    """Regression: a stroke of a school's font that shrinks to a point ended in a traceback."""
+    assert evenly([(3.0, 4.0)], 2) == [(3.0, 4.0)] * 3
+    assert closely([(3.0, 4.0)], 1.0) == [(3.0, 4.0)] * 2

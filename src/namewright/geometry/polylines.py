@@ -22,6 +22,8 @@ def evenly(points: Sequence[Point], count: int) -> list[Point]:
 
 def _evenly(points: Sequence[Point], reach: Sequence[float], count: int) -> list[Point]:
     """Return the same where it is known how far along each point lies: one walk along, not a search for every point."""
+    if len(points) == 1:  # what is left of a stroke of a school's font can be one point
+        return list(points) * (count + 1)
     found, last, at = [], len(points) - 2, 0
     for step in range(count + 1):
         distance = reach[-1] * step / count
