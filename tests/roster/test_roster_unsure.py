@@ -140,3 +140,11 @@ def test_a_level_of_support_is_read_in_six_languages(said: str, support: Support
 def test_a_word_that_is_no_known_given_name_stays_with_the_family_name(name: str, family: str) -> None:
     """A middle name is left out and told; what may be a first family name is kept."""
     assert read_roster(f"{name}\nMira Vost").children[0].family == family
+
+
+def test_two_given_names_behind_a_familys_comma_are_one_child() -> None:
+    """Where a list writes the family name first, a given name that is a family's too asks no question."""
+    lines = ["Cano Rey, Ona", "Toro Vidal, Gael", "Yuste Mora, Zoe", "Soto Rey, María Ángeles",
+             "Ruiz Marín, Juan Martín"]
+    found = read_roster("\n".join(lines)).children
+    assert [child.practice for child in found] == ["Ona", "Gael", "Zoe", "María Ángeles", "Juan Martín"]

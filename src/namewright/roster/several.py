@@ -238,7 +238,8 @@ def _is_one_loud(parts: Sequence[str]) -> bool:
 
 def _by_commas(parts: list[str], *, family_first: bool, alone: bool) -> Several | None:
     if len(parts) == 2:
-        if not alone and _are_two_wholes(parts[0].split(), parts[1].split()):
+        written_so = family_first and _lead(parts[0]) < 0  # Cano Gil, María Reyes
+        if not alone and not written_so and _are_two_wholes(parts[0].split(), parts[1].split()):
             return Several(tuple(parts), False)
         return None if family_first else _two_by_comma(parts[0], parts[1], alone=alone)
     sizes = {len(_BRACKETS.sub(" ", part).split()) for part in parts}
