@@ -148,3 +148,10 @@ def test_two_given_names_behind_a_familys_comma_are_one_child() -> None:
              "Ruiz Marín, Juan Martín"]
     found = read_roster("\n".join(lines)).children
     assert [child.practice for child in found] == ["Ona", "Gael", "Zoe", "María Ángeles", "Juan Martín"]
+
+
+@pytest.mark.parametrize("said", ["both", "L/R", "not sure", "beide", "les deux", "ambas", "as duas", "entrambe"])
+def test_a_hand_that_is_both_is_not_settled(said: str) -> None:
+    """No right hand is assumed where a column says that the child uses either."""
+    (child,) = read_roster(f"First\tLast\tHand\nMirel\tVost\t{said}\n").children
+    assert child.hand is Hand.UNSETTLED

@@ -19,6 +19,7 @@ from namewright.names.latin_spelling import latin_spelling
 from namewright.names.particles import PARTICLES
 from namewright.roster.beside import strip_numbering
 from namewright.roster.children import Child, LineReport, Outcome
+from namewright.roster.known import lean
 from namewright.roster.rows import TWO_CHILDREN
 from namewright.roster.several import several_in
 
@@ -176,7 +177,11 @@ def _ways_to_write(children: Sequence[Promise]) -> Iterator[tuple[str, ...]]:
 
 def _as_one(text: str) -> Way | None:
     """Write two names without the sign between them, as one child’s."""
-    words = " ".join(_COMMAS.sub(" ", strip_numbering(text)).split())
+    whole = strip_numbering(text)
+    before, comma, behind = whole.partition(",")
+    if comma and before.strip() and lean(before.split()[0]) < 0 and "," not in behind:  # a family name stands first
+        whole = f"{behind} {before}"
+    words = " ".join(_COMMAS.sub(" ", whole).split())
     if " " not in words:
         return None
     given, _, family = words.rpartition(" ")
