@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import signal
+from collections.abc import Iterator
 
 import pytest
 from hypothesis import settings
@@ -18,6 +19,16 @@ settings.load_profile("namewright")
 # A shell that runs the tests in the background has Ctrl-C ignored, and programs that a test starts would inherit it.
 if signal.getsignal(signal.SIGINT) is signal.SIG_IGN:
     signal.signal(signal.SIGINT, signal.default_int_handler)
+
+
+@pytest.fixture(autouse=True)
+def ctrl_c() -> Iterator[None]:
+    """Let Ctrl-C do what it did: a command that is stopped in this process ignores it from then on, and so would
+    every program that a later test starts."""
+    before = signal.getsignal(signal.SIGINT)
+    yield
+    if signal.getsignal(signal.SIGINT) is not before:
+        signal.signal(signal.SIGINT, before)
 
 
 @pytest.fixture(scope="session")
