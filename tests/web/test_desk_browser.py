@@ -392,6 +392,7 @@ def test_of_a_child_far_down_the_list_the_settings_begin_at_their_top(class_file
         page.get_by_role("textbox", name="Line height", exact=True).wait_for()
         until(page, "document.querySelector('#preview').src.startsWith('data:')")
         until(page, "document.querySelector('#preview').getBoundingClientRect().height > 100")
+        page.wait_for_load_state("networkidle")  # the child's settings have come, and stay
         field, foot, viewer, picture = (page.locator(each).bounding_box() for each in (
             "#own-line_height", ".foot-bar", ".viewer", "#preview"))
         assert page.evaluate("scrollY") == 0
