@@ -271,9 +271,7 @@ HANDS = {
         ambidiestro, ambidextre, pas encore fixee, pas encore fixe, pas encore lateralise, pas encore lateralisee,
         change de main, noch offen, unentschieden, beidhandig, beidhaendig, wechselt, wechselt die hand,
         wechselt noch, ambidestro, ambidestra, non ancora definita, non definita, non ancora decisa, cambia mano,
-        ainda por definir, ainda nao definida, por definir, nao definida, troca de mao, alterna, both, both hands,
-        either hand, mixed handed, mixed-handed, not sure, not sure yet, l/r, r/l, beide, beide hande, les deux,
-        les deux mains, ambas, ambas manos, ambas maos, as duas, as duas maos, entrambe, tutte e due""",
+        ainda por definir, ainda nao definida, por definir, nao definida, troca de mao, alterna""",
     }.items()
     for word in word_set(words)
 }
