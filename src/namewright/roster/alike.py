@@ -131,14 +131,14 @@ def _stand_behind(before: Sequence[str], behind: Sequence[str]) -> bool:
     first, second = (_share(is_given(text.split()[0]) for text in side) for side in (before, behind))
     if second - first >= _CLEARLY or first >= _MOSTLY:
         return second - first >= _CLEARLY
-    capital = _share(_is_titled(text) and text[0].isupper() for text in before)
-    return all(map(_is_titled, behind)) and capital <= 1 - _CLEARLY
+    capital = _share(is_titled(text) and text[0].isupper() for text in before)
+    return all(map(is_titled, behind)) and capital <= 1 - _CLEARLY
 
 
 def _is_no_label(text: str) -> bool:
     """Say whether words before a sign are a name and what is about the child: ``Mira Vost takes``."""
     words = text.split()
-    return is_word_about(words[-1]) or (len(words) > _PART_AND_PART and _is_titled(" ".join(words[:_PART_AND_PART])))
+    return is_word_about(words[-1]) or (len(words) > _PART_AND_PART and is_titled(" ".join(words[:_PART_AND_PART])))
 
 
 def _share(answers: Iterable[bool]) -> float:
@@ -146,8 +146,8 @@ def _share(answers: Iterable[bool]) -> float:
     return sum(found) / max(1, len(found))
 
 
-def _is_titled(text: str) -> bool:
-    """Say whether every word begins with a capital, as those of a name do."""
+def is_titled(text: str) -> bool:
+    """Say whether every word but a particle begins with a capital, as those of a name do."""
     return all(not word[0].islower() or fold(word) in PARTICLES for word in text.split())
 
 

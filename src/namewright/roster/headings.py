@@ -93,7 +93,7 @@ def heading_reason(text: str) -> Message | None:
 @keeps_names(1024)
 def _is_said_to_be_a_name(text: str) -> bool:
     label = NAME_LABEL.match(text)
-    return bool(label) and any(map(is_letter, text[label.end() :])) if label else False
+    return label is not None and any(map(is_letter, text[label.end() :]))
 
 
 def perhaps_heading(text: str) -> Message | None:

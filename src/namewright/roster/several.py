@@ -80,7 +80,7 @@ def say_the_same(behind: Sequence[str]) -> bool:
 
 def _are_single(lines: Sequence[str], pairs: Sequence[Sequence[str]]) -> bool:
     """Say whether one name stands on some lines and two by comma on others: each may be a child."""
-    bare = [text for line in lines if (text := strip_numbering(line)) and not _COMMA.search(_masked(text))]
+    bare = _without_comma(lines)
     single = sum(" " not in text for text in bare)
     return single > _SINGLE * len(lines) and all(" " not in part for pair in pairs for part in pair)
 
@@ -92,8 +92,13 @@ def _may_be_given(before: str, behind: str) -> bool:
 
 def _are_whole_before(lines: Sequence[str], before: Sequence[str]) -> bool:
     """Say whether whole names stand before the commas, as they stand on other lines without one."""
-    bare = [text for line in lines if (text := strip_numbering(line)) and not _COMMA.search(_masked(text))]
+    bare = _without_comma(lines)
     return len(bare) > 1 and all(sum(" " in text for text in some) >= _MOSTLY * len(some) for some in (before, bare))
+
+
+def _without_comma(lines: Sequence[str]) -> list[str]:
+    """Return the lines that have no comma, without their numbers."""
+    return [text for line in lines if (text := strip_numbering(line)) and not _COMMA.search(_masked(text))]
 
 
 def are_groups(lines: Sequence[str]) -> bool:

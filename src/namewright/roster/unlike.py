@@ -15,6 +15,7 @@ from typing import NamedTuple
 from namewright.message import Message, message
 from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
+from namewright.roster.alike import is_titled
 from namewright.roster.beside import is_state, is_word_about, strip_numbering, take_beside
 from namewright.roster.care_words import CARE
 from namewright.roster.columns import stray_cells
@@ -136,20 +137,20 @@ def _labelled(filled: Mapping[int, str]) -> Iterator[tuple[int, str]]:
         return
     for at, text in filled.items():
         match = _LABELLED.fullmatch(strip_numbering(text).strip())
-        if match and _may_head(match[1], match[2].split()):
+        if match and _may_head(match[1], match[2]):
             yield at, match[2]
 
 
-def _may_head(label: str, words: Sequence[str]) -> bool:
+def _may_head(label: str, behind: str) -> bool:
     """Say whether words before a sign are no whole name, and those behind it may be one."""
+    words = behind.split()
     before = [word for word in label.split() if not any(map(str.isdigit, word))]
     if not before or not 0 < len(words) <= _LONGEST_NAME or any(map(is_word_about, words)):
         return False
     if is_state(label) or fold(label) in GOES_BY_OPENINGS or any(map(is_known, before)):
         return False
-    titled = all(not word[0].islower() or fold(word) in PARTICLES for word in words)
     lone = len(before) == 1 or any(map(_is_small, before)) or len(before) < len(label.split())
-    return titled and len(words) > 1 and (lone or is_given(words[0]))
+    return is_titled(behind) and len(words) > 1 and (lone or is_given(words[0]))
 
 
 def _odd(filled: Mapping[int, str]) -> Iterator[tuple[int, str]]:
