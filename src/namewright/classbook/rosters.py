@@ -7,7 +7,6 @@ needs the older ones; it is kept whole, with all that stands in it, only where a
 from __future__ import annotations
 
 import sqlite3
-from collections import Counter
 from collections.abc import Mapping, Sequence, Set
 from dataclasses import replace
 from datetime import datetime
@@ -20,6 +19,7 @@ from namewright.classbook.needed import needed
 from namewright.classbook.records import MAX_WHO, BookChild, ClassbookError, RosterUpdate, checked_moment, checked_text
 from namewright.message import message
 from namewright.roster.children import Child, Roster
+from namewright.roster.labels import shared
 from namewright.roster.parsing import LIST, read_roster
 from namewright.settings import Hand, NamePart, Support
 
@@ -128,10 +128,10 @@ def children(db: sqlite3.Connection, *, left: bool) -> tuple[BookChild, ...]:
 
 def with_namesakes(children: Sequence[BookChild]) -> tuple[BookChild, ...]:
     """Return the children, each of those here told whether another here practises the same name."""
-    here = Counter(one.child.practice.casefold() for one in children if one.left is None)
-    shared = [one.left is None and here[one.child.practice.casefold()] > 1 for one in children]
-    return tuple(one if one.namesake is now else replace(one, namesake=now)
-                 for one, now in zip(children, shared, strict=True))
+    here = [one for one in children if one.left is None]
+    alike = dict(zip((one.id for one in here), shared([one.child.practice for one in here]), strict=True))
+    return tuple(one if one.namesake is alike.get(one.id, False) else replace(one, namesake=not one.namesake)
+                 for one in children)
 
 
 def book_child(row: tuple[Any, ...], own: Mapping[str, str]) -> BookChild:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections import Counter
 from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date
@@ -16,6 +15,7 @@ from namewright.pages.paper import CardSize
 from namewright.pages.sheet import SheetSettings
 from namewright.practice.ordering import Placed, Planned
 from namewright.roster.children import Child, Roster
+from namewright.roster.labels import shared
 from namewright.settings import AT_ONCE, DEFAULT_WEEKS
 from namewright.store import keeps_names
 
@@ -89,9 +89,9 @@ def listed(placed: Placed) -> Member:
 
 def all_listed(placed: Sequence[Placed]) -> tuple[Member, ...]:
     """Return the children of a list, those of one name told apart."""
-    names = Counter(one.child.practice.casefold() for one in placed)
-    return tuple(listed(one)._replace(whose=one.child.label if names[one.child.practice.casefold()] > 1 else "")
-                 for one in placed)
+    alike = shared([one.child.practice for one in placed])
+    return tuple(listed(one)._replace(whose=one.child.label if others else "")
+                 for one, others in zip(placed, alike, strict=True))
 
 
 class Request(NamedTuple):

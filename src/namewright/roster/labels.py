@@ -30,6 +30,12 @@ def labels(children: Sequence[tuple[str, str]]) -> tuple[str, ...]:
     return _numbered(result)
 
 
+def shared(practised: Sequence[str]) -> tuple[bool, ...]:
+    """Say of each practised name whether another child has it too, case aside."""
+    counts = Counter(map(str.casefold, practised))
+    return tuple(counts[name.casefold()] > 1 for name in practised)
+
+
 @keeps_names(512)
 def _tell_apart(group: tuple[tuple[str, str], ...]) -> tuple[str, ...]:
     """Add to each name the shortest opening of the other name that nobody else in the group has."""
