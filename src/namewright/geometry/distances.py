@@ -41,6 +41,9 @@ def to_polyline(point: Point, points: Sequence[Point]) -> float:
     return least
 
 
-def to_box(point: Point, box: Box) -> float:
-    """Return the distance from a point to a box, 0 inside it."""
-    return math.hypot(max(box[0] - point[0], 0.0, point[0] - box[2]), max(box[1] - point[1], 0.0, point[1] - box[3]))
+def is_near_box(point: Point, box: Box, reach: float) -> bool:
+    """Return whether a point comes nearer to a box than ``reach``; inside it is at no distance."""
+    (x, y), (x0, y0, x1, y1) = point, box
+    across = x0 - x if x < x0 else x - x1 if x > x1 else 0.0
+    down = y0 - y if y < y0 else y - y1 if y > y1 else 0.0
+    return across * across + down * down < reach * reach

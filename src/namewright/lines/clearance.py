@@ -144,7 +144,7 @@ class CueRoom:
         """Return whether a number keeps off the marks of all starts and is nearest to its own."""
         reach = math.dist(start, centre)
         for other in self._starts:
-            if _is_nearer(other, box, self._off_start):
+            if distances.is_near_box(other, box, self._off_start):
                 return False
             if math.dist(other, centre) <= reach and math.dist(other, start) > FLAT_MM:
                 return False
@@ -227,7 +227,7 @@ class _Near:
         for column in self._span(box[0], box[2]):
             for row in rows:
                 for point in self._cells.get((column, row), ()):
-                    if _is_nearer(point, box, self._reach):
+                    if distances.is_near_box(point, box, self._reach):
                         return True
         return False
 
@@ -260,17 +260,9 @@ def _off(number: Number, arrow: Arrow) -> bool:
     """Return whether a number and an arrow keep off each other."""
     if not boxes.overlap(boxes.grown(number.box, 2 * CLEAR_MM), arrow.box):
         return True
-    return not any(_is_nearer(point, number.box, 2 * CLEAR_MM) for point in arrow.points)
+    return not any(distances.is_near_box(point, number.box, 2 * CLEAR_MM) for point in arrow.points)
 
 
 def _keeps_clear(arrow: Arrow, near: Sequence[Point], reach: float) -> bool:
     """Return whether no point of an arrow comes nearer than ``reach`` to one of those near it."""
     return not near or all(min(map(math.dist, repeat(point), near)) >= reach for point in arrow.points)
-
-
-def _is_nearer(point: Point, box: Box, reach: float) -> bool:
-    """Return whether a point comes nearer to a box than ``reach``."""
-    (x, y), (x0, y0, x1, y1) = point, box
-    across = x0 - x if x < x0 else x - x1 if x > x1 else 0.0
-    down = y0 - y if y < y0 else y - y1 if y > y1 else 0.0
-    return across * across + down * down < reach * reach
