@@ -19,7 +19,6 @@ from namewright.making.request import TO_KNOW, Kind, Request
 from namewright.message import message
 from namewright.pages.page import Page
 from namewright.pages.typesetter import Typesetter
-from namewright.roster.children import Roster
 from namewright.web import guard
 from namewright.web.answers import file_name
 from namewright.web.desk import Member, book, class_settings, desk
@@ -40,14 +39,9 @@ def request_for(kinds: Sequence[Kind], those: Sequence[Member], settings: Mappin
     asked = members_of(book(), [one.one for one in those], [one.placed for one in those],
                        notes=not _NOTED.isdisjoint(kinds))
     taught = grouping.taught_before(book(), this_monday())
-    return Request(tuple(kinds), asked, read_choices(settings), roster=_roster(), fill=True,
+    return Request(tuple(kinds), asked, read_choices(settings), roster=roster_of(book()), fill=True,
                    a_week=int(settings.get("letters_per_week", "1")), taught=taught,
                    monday=this_monday())
-
-
-def _roster() -> Roster:
-    """Return the class's list as it is read, which is done once for a list that has not changed."""
-    return desk().looked_up((book().roster_text(), class_settings().get("practise")), lambda: roster_of(book()))
 
 
 def parted(asked: Request) -> list[tuple[Request, tuple[Kind, ...]]]:

@@ -8,14 +8,13 @@ from __future__ import annotations
 
 from datetime import date
 
-from flask import Blueprint, Response, abort, redirect, render_template, request, url_for
+from flask import Blueprint, Response, redirect, render_template, request, url_for
 from werkzeug.wrappers import Response as BaseResponse
 
-from namewright.classbook import ClassbookError
 from namewright.classbook.keys import CHILD_KEYS
 from namewright.making.from_book import holds_for_child, holds_for_class
 from namewright.making.request import Kind
-from namewright.message import Field, Problem, message
+from namewright.message import Message, Problem, message
 from namewright.pages.growth import day_said
 from namewright.web import panel
 from namewright.web.answers import file_name, pdf, pdf_of, svg
@@ -25,7 +24,7 @@ from namewright.web.drafts import Drafts, read_drafts
 from namewright.web.requests import drawn, of_child
 from namewright.web.row_pictures import row_svg
 from namewright.web.screen_language import reason
-from namewright.web.settings_in_forms import keep_own
+from namewright.web.settings_in_forms import keep_own, opened_after, take_back
 from namewright.web.settings_told import called, told_of
 
 pages = Blueprint("lines", __name__)
@@ -51,7 +50,7 @@ def keep(child_id: int) -> tuple[str, int] | BaseResponse:
     Settings that are as they should be already are kept without a word in the history.
     """
     one = child_or_404(child_id)
-    _number("after")
+    opened_after(request.form)
     try:
         Drafts(own={one.id: request.form}).refuse_undrawn(one)
         save = keep_own(one.id, request.form)
@@ -59,18 +58,11 @@ def keep(child_id: int) -> tuple[str, int] | BaseResponse:
         return again(error, child_id)[0], 409
     if "print" in request.form:
         return redirect(url_for("aide.sheet", child_id=child_id))
-    return _back(child_id, "lines.kept" if save else "lines.unchanged", label=one.child.label)
+    return _back(child_id, message("web.lines.kept" if save else "web.lines.unchanged", label=one.child.label))
 
 
-def _number(field: str) -> int:
-    text = request.form.get(field, "")
-    if not text.isdecimal():
-        abort(400)
-    return int(text)
-
-
-def _back(child_id: int, key: str, **fields: Field) -> BaseResponse:
-    told = desk().tell([message(f"web.{key}", **fields)])
+def _back(child_id: int, said: Message) -> BaseResponse:
+    told = desk().tell([said])
     return redirect(url_for("room.show", child=child_id, told=told))
 
 
@@ -78,11 +70,7 @@ def _back(child_id: int, key: str, **fields: Field) -> BaseResponse:
 def undo(child_id: int) -> BaseResponse:
     """Take back the newest change that still stands; a form sent twice takes back once."""
     child_or_404(child_id)
-    try:
-        save = book().undo(child_id, who=request.form.get("who", ""), after_save=_number("after"))
-    except ClassbookError:
-        save = None
-    return _back(child_id, "lines.undid" if save else "lines.undid_before")
+    return _back(child_id, take_back(child_id, request.form))
 
 
 @pages.get("/picture/<int:child_id>/row.svg")

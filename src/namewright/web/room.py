@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import math
 
-from flask import Blueprint, Response, abort, make_response, redirect, render_template, request, url_for
+from flask import Blueprint, Response, make_response, redirect, render_template, request, url_for
 from werkzeug.wrappers import Response as BaseResponse
 
 from namewright.classbook import ClassbookError
@@ -24,7 +24,7 @@ from namewright.web.drafts import Drafts, read_drafts
 from namewright.web.nearest import nearest, typed_value
 from namewright.web.requests import CannotDraw, of_child
 from namewright.web.screen_language import CHANGED, language_of, reason
-from namewright.web.settings_in_forms import after, keep_choices, keep_own
+from namewright.web.settings_in_forms import keep_choices, keep_own, take_back
 
 pages = Blueprint("room", __name__)
 _YEAR_S = 365 * 24 * 3600
@@ -63,14 +63,7 @@ def keep() -> tuple[str, int] | BaseResponse:
 @pages.post("/class/choices/undo")
 def undo() -> BaseResponse:
     """Take back the newest change for everyone that still stands; a form sent twice takes back once."""
-    opened_after = after(request.form)
-    if opened_after is None:
-        abort(400)
-    try:
-        save = book().undo(None, who=request.form.get("who", ""), after_save=opened_after)
-    except ClassbookError:
-        save = None
-    told = desk().tell([message("web.lines.undid" if save else "web.lines.undid_before")])
+    told = desk().tell([take_back(None, request.form)])
     return redirect(url_for("room.show", told=told) + "&for=everyone")
 
 

@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
+from flask import abort
 from werkzeug.datastructures import MultiDict
 
-from namewright.classbook import Save
+from namewright.classbook import ClassbookError, Save
 from namewright.classbook.keys import CHILD_KEYS, WORD_KEYS, checked_setting
+from namewright.message import Message, message
 from namewright.tuning import KNOBS
 from namewright.web.desk import book, class_settings
 from namewright.web.letter_forms import fields_of
@@ -59,6 +61,26 @@ def after(form: MultiDict[str, str]) -> int | None:
     """Return the save after which a form was opened, None where it does not say."""
     text = form.get("after", "")
     return int(text) if text.isdecimal() else None
+
+
+def opened_after(form: MultiDict[str, str]) -> int:
+    """Return the save after which a form was opened; aborts with 400 where it does not say."""
+    found = after(form)
+    if found is None:
+        abort(400)
+    return found
+
+
+def take_back(child_id: int | None, form: MultiDict[str, str]) -> Message:
+    """Take back a child's newest change that still stands, or everyone's (None); return what to tell.
+
+    A form sent twice takes back once. Aborts with 400 where it does not say after which save it was opened.
+    """
+    try:
+        save = book().undo(child_id, who=form.get("who", ""), after_save=opened_after(form))
+    except ClassbookError:
+        save = None
+    return message("web.lines.undid" if save else "web.lines.undid_before")
 
 
 def _keys(asked: Mapping[str, str]) -> tuple[str, ...]:
