@@ -5,26 +5,28 @@ from __future__ import annotations
 import re
 from collections import Counter
 from collections.abc import Sequence
+from itertools import pairwise
 
 import pypdfium2 as pdfium
 import pytest
 
 from namewright.geometry import boxes
 from namewright.lines.ink import FAINT, Ink
-from namewright.lines.ruling import print_ruling
+from namewright.lines.ruling import preset, print_ruling
 from namewright.making.account import NoFriends, NothingToWrite
 from namewright.making.choices import Choices
 from namewright.making.make import Making
-from namewright.making.request import KNOW_EACH, TO_KNOW, Kind, Request, listed
+from namewright.making.request import KNOW_EACH, SIGN_IN, TO_KNOW, Kind, Request, listed
 from namewright.pages.know.rows import mark_boxes, without_its_marks
 from namewright.pages.know.signin import LATE
 from namewright.pages.know.week_list import DAYS
-from namewright.pages.page import Furniture, Guide, Row
+from namewright.pages.page import Furniture, Guide, Row, leaves
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.finding import finding
 from namewright.practice.ordering import order_class
 from namewright.roster.children import Child, Roster
 from namewright.settings import Hand, Support
+from namewright.tuning import Tuning
 from printed import pdf_bytes
 
 CLASS = ("Mira", "Tilo", "Noor", "Marek", "Ẹ̀bun", "Ana María", "Bo", "Zoë", "Christopherson", "Łucja")
@@ -146,13 +148,14 @@ def test_a_week_has_five_places_for_each_name(setter: Typesetter, support: Suppo
     names = ("Bo", "Mira", "Christopherson", "Wilhelminaconstantina", "Zoë")
     making = Making(request(*names, kinds=(Kind.SIGNIN_WEEK,), support=support), setter)
     pages = list(making.pages())
-    named = [item.name for page in pages for item in page.items if isinstance(item, Row) and item.form == "name"]
-    places = [item for page in pages for item in page.items if isinstance(item, Row) and item.form != "name"]
-    assert tuple(named) == names
-    assert len(places) == DAYS * (len(names) + LATE)
-    lines = [{row.items[0].y for row in places[start:start + DAYS] if isinstance(row.items[0], Guide)}
-             for start in range(0, len(places), DAYS)]
-    assert [len(one) for one in lines][:3] == [1, 1, 5]
+    rows = [item for page in pages for item in page.items if isinstance(item, Row)]
+    starts = [at for at, row in enumerate(rows) if row.form == "name"]
+    assert sorted(rows[at].name for at in starts) == sorted(names)
+    assert len(rows) - len(starts) == DAYS * (len(names) + LATE)
+    places = {rows[at].name: rows[at + 1:at + 1 + DAYS] for at in starts}
+    lines = {name: len({row.items[0].y for row in own if isinstance(row.items[0], Guide)})
+             for name, own in places.items()}
+    assert lines == {"Bo": 1, "Mira": 1, "Zoë": 1, "Christopherson": 5, "Wilhelminaconstantina": 5}
     said = " ".join(texts(making))
     assert all(said.count(day) == len(names) + LATE for day in ("Monday", "Wednesday", "Friday"))
 
@@ -168,13 +171,69 @@ def test_names_without_gaps_have_the_spacing_of_the_sheets(setter: Typesetter, k
     assert inks[2] - inks[0] == pytest.approx(natural.width_mm, abs=0.5)
 
 
-def test_days_of_a_week_fill_rows_from_the_first_on(setter: Typesetter) -> None:
-    """No row has more days than the one over it: a child who looks for Wednesday goes on to the right, then down."""
+def test_days_of_a_week_go_on_from_the_name(setter: Typesetter) -> None:
+    """A child looks right of its name, then down: the first row has the name, and no row after it has fewer days."""
     making = Making(request("Sofía", "Wilhelmina", kinds=(Kind.SIGNIN_WEEK,)), setter)
     places = [item for page in making.pages() for item in page.items if isinstance(item, Row) and item.form != "name"]
     lines = [Counter(row.items[0].y for row in places[start:start + DAYS] if isinstance(row.items[0], Guide))
              for start in (0, DAYS)]
-    assert [list(one.values()) for one in lines] == [[3, 2], [2, 2, 1]]
+    assert [list(one.values()) for one in lines] == [[2, 3], [1, 2, 2]]
+
+
+FOREIGN = ("Златко", "محمد", "Ξένια", "明", "M\u0331ira")
+
+
+@pytest.mark.parametrize("kind", SIGN_IN)
+def test_nobody_is_missing_from_a_list_to_sign_in_on(setter: Typesetter, kind: Kind) -> None:
+    """Who cannot be drawn has lines to sign on under as much of the name as there is, and the adult is told."""
+    names = ("Mira", *FOREIGN, "Tilo")
+    making = Making(request(*names, kinds=(kind,)), setter)
+    pages = list(making.pages())
+    named = [item.name for page in pages for item in page.items if isinstance(item, Row) and item.form == "name"]
+    ruled = [item for page in pages for item in page.items if isinstance(item, Row) and item.form != "name"]
+    assert sorted(named) == ["Mira", "Mira", "Tilo", "Zlatko"]
+    assert len(ruled) >= (len(names) + LATE) * (DAYS if kind is Kind.SIGNIN_WEEK else 1)
+    said = " ".join(texts(making))
+    assert [number for number in range(1, 8) if f"Line {number} of your list" in said] == [3, 4, 5]
+    assert "of 7" in said
+    assert making.account.not_made == []
+    assert [one.child.practice for one in making.account.remarks] == list(FOREIGN)
+
+
+@pytest.mark.parametrize("kind", SIGN_IN)
+def test_no_lines_or_pens_keep_a_child_from_signing_in(setter: Typesetter, kind: Kind) -> None:
+    """High lines, a pen that fills letters, a name that no page takes: each child has a place; it is told."""
+    asked = request("Ẫva", "Noor" * 30, kinds=(kind,), support=Support.INDEPENDENT)
+    heights = Choices(ruling=preset("us-3/4").scaled_to(80.0), tuning=Tuning(model_pen=3.0))
+    making = Making(asked._replace(everyone=heights.over(asked.everyone)), setter)
+    assert list(making.pages())
+    thick = Making(asked._replace(everyone=Choices(tuning=Tuning(line_height=8.0, model_pen=3.0))), setter)
+    assert list(thick.pages())
+    assert making.account.not_made == thick.account.not_made == []
+    assert len(making.account.remarks) == len(thick.account.remarks) == 2
+
+
+@pytest.mark.parametrize("ruling", ["us-1-1/8", "us-1", "us-3/4", "us-1/2", "fr-3", "de-6"])
+def test_a_week_keeps_over_the_foot_of_its_page(setter: Typesetter, ruling: str) -> None:
+    """Friday's tail, too: nothing of a place comes nearer than 2 mm to the check bar."""
+    asked = request("Christopherson", "Wilhelminajacoby", "Ẹ̀yp", kinds=(Kind.SIGNIN_WEEK,))
+    pages = list(Making(asked._replace(everyone=Choices(ruling=preset(ruling))), setter).pages())
+    for page in pages:
+        bar = max(ink.bounds()[3] for ink in leaves(page.items) if isinstance(ink, Ink)) - 2.8
+        lowest = max(guide.bounds()[3] for row in page.items if isinstance(row, Row) for guide in row.items)
+        tails = max(row.items[0].y + preset(ruling).pitch_mm - preset(ruling).gap_mm for row in page.items
+                    if isinstance(row, Row) and isinstance(row.items[0], Guide))
+        assert max(lowest, tails) <= bar - 2.0
+
+
+def test_a_week_for_a_class_takes_eleven_sheets_with_places_clear_of_each_other(setter: Typesetter) -> None:
+    """Twenty-four children at full support on 3/4 inch; between two days of a row the lines break for all to see."""
+    asked = request(*TWENTY_FOUR, kinds=(Kind.SIGNIN_WEEK,))
+    pages = list(Making(asked, setter).pages())
+    assert len(pages) <= 11
+    for page in pages:
+        lines = [row.items[0] for row in page.items if isinstance(row, Row) and isinstance(row.items[0], Guide)]
+        assert all(right.x0 - left.x1 >= 3.9 for left, right in pairwise(lines) if left.y == right.y)
 
 
 def test_a_chant_of_a_class_is_on_few_pages_with_as_many_names_on_each(setter: Typesetter) -> None:

@@ -34,7 +34,8 @@ TYPED = {"namewright", *COMMANDS, *PRESETS, *map(str, (*Order, *NamePart, *Suppo
          "ttf", *(form for forms in upright().forms.values() for form in forms)}
 """What is typed as it stands, in every language."""
 LONG = "x" * 55
-NAMES = ("Xeno", "XENO", "Yara", "Wren", "Rook", "Quill", "wren", "rook", "quill", "Марко", LONG, LONG.capitalize())
+NAMES = ("Xeno", "XENO", "Yara", "Wren", "Rook", "Quill", "wren", "rook", "quill", "Марко", "Marko",
+         LONG, LONG.capitalize())
 OPTION = re.compile(r"(?<![\w-])--?[a-z][a-z-]*|[\w/*-]*\.(?:db|zip|txt|csv|pdf|ttf)\b|[a-z][a-z0-9 -]*, U\+\w+")
 """An option, the name of a file, or a character's name in Unicode."""
 BOOK, LIST = "wren.db", "wren.txt"

@@ -46,6 +46,15 @@ def check_pens(ruling: Ruling) -> None:
             raise TooWide(setting, width_mm, math.floor(share * ruling.x_height_mm * 10) / 10, ruling.x_height_mm)
 
 
+def suited(ruling: Ruling) -> Ruling:
+    """Return a ruling, with the usual pens for its x-height where its own do not suit its letters."""
+    try:
+        check_pens(ruling)
+    except TooWide:
+        return ruling._replace(inked=ruling.inked._replace(pen_mm=None, dot_mm=None, pitch_mm=None))
+    return ruling
+
+
 def _with_midline(ruling: Ruling, share: float) -> Ruling:
     """Move the midline; the descender zone keeps its depth in x-heights. Graded heights are given up."""
     x_height = share * ruling.line_height_mm

@@ -6,18 +6,19 @@ scope: who is made and who is not (``make``).
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
+from functools import cached_property
 from itertools import groupby, islice
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, NamedTuple
 
 from namewright.classbook.growing import not_standing
 from namewright.letters.alphabet import MissingLetters
 from namewright.lines.ruling import print_ruling
-from namewright.lines.tuned import check_pens
 from namewright.making.account import NoFriends, NothingToWrite
 from namewright.making.request import KNOW_EACH, Kind, Member, Request
-from namewright.message import Message, message
+from namewright.message import Message, Problem, message
 from namewright.names.clusters import clusters
 from namewright.pages.drawable import drawable
 from namewright.pages.page import Page
@@ -35,10 +36,17 @@ from namewright.wording import Wording, wording
 
 if TYPE_CHECKING:
     from namewright.pages.know.chant import Chanted
-    from namewright.pages.know.signin import Signer
+    from namewright.pages.know.signin import Cell, Signer
 
 PagesAt = Mapping[tuple[Kind, int | None], range]
 """On which pages of a file a child's pages of a kind stand, by its line of the list; those of the class by None."""
+
+class Signed(NamedTuple):
+    """What the adult is told of a child on a list to sign in on, and why its name has no model there."""
+
+    told: Message | None
+    why: Problem | None
+
 
 _READ_MM = 5.0  # an x-height at which a name is tried
 
@@ -87,12 +95,7 @@ class Knowing:
 
     def tried(self, kind: Kind, one: Member) -> bool:
         """Return True where a child has room on the class's pages of a kind. Raises as ``pages`` does."""
-        name, holds = self._name(one), self.request.settings_of(one)
-        if kind in (Kind.SIGNIN, Kind.SIGNIN_WEEK):
-            from namewright.pages.know.signin import cell_of
-
-            check_pens(holds.ruling)
-            return cell_of(self.setter, self._signer(one), self.request.settings).height_mm > 0.0
+        name = self._name(one)
         if kind is Kind.CHANT:
             from namewright.pages.know.chant import named
 
@@ -102,14 +105,6 @@ class Knowing:
     def together(self, kind: Kind, members: Sequence[Member]) -> tuple[Page, ...]:
         """Return the class's pages of a kind for these children, each tried before."""
         settings = self.request.settings
-        if kind is Kind.SIGNIN:
-            from namewright.pages.know.signin import sign_in_pages
-
-            return sign_in_pages(self.setter, [self._signer(one) for one in members], settings)
-        if kind is Kind.SIGNIN_WEEK:
-            from namewright.pages.know.week_list import week_pages
-
-            return week_pages(self.setter, [self._signer(one) for one in members], settings)
         if kind is Kind.CHANT:
             from namewright.pages.know.chant import chant_pages
 
@@ -120,12 +115,32 @@ class Knowing:
         return build_pages(self.setter, tiles_needed([self._name(one) for one in members], at_once), at_once, settings,
                            self.request.tile_mm)
 
+    def signing_in(self, kind: Kind, members: Sequence[Member]) -> tuple[tuple[Page, ...], tuple[Signed, ...]]:
+        """Return a list to sign in on, for a day or a week, and what became of each child on it.
+
+        Nobody is left out: who cannot be shown or given a model there still has lines to sign on.
+        """
+        from namewright.pages.know.signin import place_of, rooms_of, sign_in_pages
+        from namewright.pages.know.week_list import week_pages, week_rooms
+
+        settings, week = self.request.settings, kind is Kind.SIGNIN_WEEK
+        rooms = week_rooms(settings) if week else rooms_of(settings)
+        places = [place_of(self.setter, self._signer(one), rooms) for one in members]
+        pages = (week_pages if week else sign_in_pages)(self.setter, [cell for cell, _ in places], settings)
+        return pages, tuple(Signed(_told_of_place(cell), why) for cell, why in places)
+
     def _signer(self, one: Member) -> Signer:
         from namewright.pages.know.signin import Signer
 
-        name, child = self._name(one), one.placed.child
-        alone = [each.practice for each in self.request.classmates].count(name) == 1
-        return Signer(name, name if alone else drawable(self.setter, child.label), self.request.settings_of(one))
+        child = one.placed.child
+        alone = self._practised[child.practice] == 1
+        return Signer(child.practice, child.practice if alone else child.label, self.request.settings_of(one),
+                      self.request.roster.source_line(child.line))
+
+    @cached_property
+    def _practised(self) -> Mapping[str, int]:
+        """Return how many children practise each name."""
+        return Counter(each.practice for each in self.request.classmates)
 
     def _chanted(self, one: Member) -> Chanted:
         from namewright.pages.know.chant import Chanted
@@ -267,6 +282,17 @@ def _in_other_face(found: Finding) -> bool:
     from namewright.schoolfont.other_face import face_for
 
     return face_for(shown.name for part in found.parts if part.other_face for shown in part.shown) is not None
+
+
+def _told_of_place(cell: Cell) -> Message | None:
+    """Return what an adult should know of a child's place on a list to sign in on; None where all is as asked."""
+    if cell.one is None:
+        return None
+    if cell.line is None:
+        return (message("account.signin_told", shown=cell.named.text) if cell.named
+                else message("account.signin_rule", line=cell.one.line))
+    height, asked = cell.ruling.line_height_mm, cell.one.settings.ruling.line_height_mm
+    return message("account.signin_lower", height=height, asked=asked) if height < asked - 0.05 else None
 
 
 def _on_pages(pages: range) -> Message:

@@ -25,7 +25,7 @@ from namewright.making.account import (
     Remark,
     TooLarge,
 )
-from namewright.making.request import FOR_EACH_CHILD, OF_NOTES, TO_KNOW, WRITTEN_ON, Kind, Member, Request
+from namewright.making.request import FOR_EACH_CHILD, OF_NOTES, SIGN_IN, TO_KNOW, WRITTEN_ON, Kind, Member, Request
 from namewright.message import Message, Problem, message, together
 from namewright.pages.drawable import drawable
 from namewright.pages.hue import in_hue
@@ -302,9 +302,25 @@ class Making:
     def _together(self, kind: Kind) -> Iterator[Page]:
         """Yield pages to know names by that stand for the class; whoever cannot be on them is told, and left out."""
         in_list = sorted(self.request.members, key=lambda one: one.placed.child.line)
+        if kind in SIGN_IN:
+            yield from self._signing_in(kind, in_list)
+            return
         there = [one for one in in_list if self._try(kind, [one], self._knowing.tried, kind, one)]
         if there:
             pages = self._knowing.together(kind, there)
+            self._know_pages[kind, None] = self._next(len(pages))
+            yield from pages
+
+    def _signing_in(self, kind: Kind, members: Sequence[Member]) -> Iterator[Page]:
+        """Yield a list to sign in on, which leaves nobody out; what of a child cannot stand there is told."""
+        if members:
+            pages, signed = self._knowing.signing_in(kind, members)
+            self.account.made += [(kind, one) for one in members]
+            explained = {one.child for one in self.account.not_made}
+            for one, (told, why) in zip(members, signed, strict=True):
+                if told is not None:
+                    new = one.placed.child not in explained
+                    self._remark(one, together(told, why.message) if why and new else told)
             self._know_pages[kind, None] = self._next(len(pages))
             yield from pages
 

@@ -53,6 +53,7 @@ class Kind(StrEnum):
 TO_KNOW = (Kind.FIND, Kind.LETTERS, Kind.MISSING, Kind.MIXED, Kind.BUILD, Kind.CHANT, Kind.FRIENDS, Kind.SIGNIN,
            Kind.SIGNIN_WEEK)
 """Pages to recognise, spell and build a name, in the order of their steps; the list to sign in on is one of two."""
+SIGN_IN = (Kind.SIGNIN, Kind.SIGNIN_WEEK)
 KNOW_EACH = (Kind.FIND, Kind.LETTERS, Kind.MISSING, Kind.MIXED, Kind.FRIENDS)
 OF_NOTES = frozenset({Kind.GROWTH, Kind.TALK, Kind.RECORD})
 """Pages for each child that tell of what was noted, with what it was practised with."""

@@ -7,7 +7,7 @@ from operator import itemgetter
 
 import unicodedata2
 
-from namewright.names.clusters import clusters
+from namewright.names.clusters import clusters, is_letter
 from namewright.names.latin_spelling import latin_spelling
 from namewright.pages.typesetter import Typesetter
 from namewright.wording import TIED_SPACE
@@ -29,6 +29,22 @@ def drawable(setter: Typesetter, text: str) -> str:
             for at, here in enumerate(lacking)]
     runs = groupby(zip(letters, told, strict=True), itemgetter(1))
     return "".join((_told if lacks else str)("".join(letter for letter, _ in run)) for lacks, run in runs)
+
+
+def as_far_as(setter: Typesetter, text: str) -> str:
+    """Return as much of a name as our letters can show, for whoever looks for it; empty where that is no letter.
+
+    Cyrillic in Latin letters, as passports spell it; a letter without the marks that it cannot carry here.
+    """
+    runs = groupby(clusters(unicodedata2.normalize("NFC", text)), lambda one: bool(setter.alphabet.missing(one)))
+    shown = "".join(_nearest(setter, "".join(run)) if lacks else "".join(run) for lacks, run in runs)
+    words = " ".join(word for word in shown.split() if word.strip("-'’."))
+    return words if any(map(is_letter, words)) else ""
+
+
+def _nearest(setter: Typesetter, run: str) -> str:
+    bare = "".join(letter for letter in unicodedata2.normalize("NFD", run) if not unicodedata2.combining(letter))
+    return latin_spelling(run) or ("" if setter.alphabet.missing(bare) else bare)
 
 
 def _told(run: str) -> str:

@@ -8,17 +8,23 @@ name is given follows the child's level of support: dots, the first letter, noth
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from typing import NamedTuple
 
+from namewright.letters.alphabet import MissingLetters
 from namewright.letters.strokes import parse_stroke
+from namewright.lines.fit import DoesNotFit
 from namewright.lines.forms import Form
 from namewright.lines.ink import RULE, Ink, Piece, Style, line, stroke_fragment
-from namewright.lines.ruling import Ruling
+from namewright.lines.ruling import Ruling, print_ruling
 from namewright.lines.setting import SetLine, pen_width_mm
+from namewright.lines.tuned import check_pens, suited
+from namewright.message import Problem
+from namewright.names.clusters import clusters
 from namewright.pages import blocks
-from namewright.pages.know.frame import Frame, framed, name_at, reading
+from namewright.pages.drawable import as_far_as
+from namewright.pages.know.frame import MIN_X_MM, Frame, framed, name_at, reading
 from namewright.pages.page import Furniture, Item, Page
-from namewright.pages.paging import TooTall
 from namewright.pages.paper import sheet_of
 from namewright.pages.pictograms import Task
 from namewright.pages.sheet import SheetSettings
@@ -31,18 +37,32 @@ NAME_X_MM = 4.0
 _COLUMNS, _GUTTER_MM = 2, 6.0
 _UNDER_MM = 4.4  # from the baseline of a name to the top line under it
 _AFTER_MM, _MAX_AIR_MM = 2.0, 5.0  # between two rows, and what may be added where a page has room
-_MAX_ROW_MM = 120.0
+_MAX_LINES_MM = 92.0  # from the top line to the tails: with a name over it, a place fits on a page that lies
+_SPARE_MM = 2.0  # a line is wider than the name on it by so much
+_PENCIL_MM = 0.15  # nobody writes between the letters of what an adult reads
 NOTE_X_MM = 1.6
+_RULE_OVER_MM = 2.5  # so far over where names stand is a rule to write one on, or it reads as a line of those under it
 LATE = 2  # places for names that are not in the list yet, at the least
 
 
 @dataclass(frozen=True, slots=True)
 class Signer:
-    """A child who signs in: its name, what the list calls it where two share a name, and what holds for it."""
+    """A child who signs in: its name, what the list calls it where two share a name, and what holds for it.
+
+    ``line`` is that of the list, by which an adult finds a child whose name cannot be shown.
+    """
 
     name: str
     called: str
     settings: SheetSettings
+    line: int
+
+
+class Rooms(NamedTuple):
+    """How wide a line may be, in mm: in its column, or where it takes the whole page."""
+
+    column_mm: float
+    whole_mm: float
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,13 +81,17 @@ class Cell:
 
     @property
     def rise_mm(self) -> float:
-        """Return how far over its baseline the line to write on reaches."""
-        return max(self.ruling.line_height_mm, self.line.rise_mm if self.line else 0.0)
+        """Return how far over its baseline the line to write on reaches, a pen on the top line not counted."""
+        return max(self.ruling.line_height_mm, self.line.rise_mm - self._half_pen_mm if self.line else 0.0)
 
     @property
     def drop_mm(self) -> float:
-        """Return how far under its baseline the line to write on reaches."""
-        return max(self.ruling.descender_mm, self.line.drop_mm if self.line else 0.0)
+        """Return how far under its baseline the line to write on reaches, nor a pen there."""
+        return max(self.ruling.descender_mm, self.line.drop_mm - self._half_pen_mm if self.line else 0.0)
+
+    @property
+    def _half_pen_mm(self) -> float:
+        return pen_width_mm(self.ruling) / 2
 
     @property
     def height_mm(self) -> float:
@@ -75,14 +99,15 @@ class Cell:
         return self.named_rise_mm + _UNDER_MM + self.rise_mm + self.drop_mm + _AFTER_MM
 
 
-def sign_in_pages(setter: Typesetter, signers: Sequence[Signer], settings: SheetSettings) -> tuple[Page, ...]:
-    """Return the pages for a class; ``settings`` are those of everyone. Raises DoesNotFit, MissingLetters."""
-    rows = list(_packed([cell_of(setter, one, settings) for one in signers], settings))
+def sign_in_pages(setter: Typesetter, cells: Sequence[Cell], settings: SheetSettings) -> tuple[Page, ...]:
+    """Return the pages for the places of a class (``place_of``); ``settings`` are those of everyone."""
+    settings = replace(settings, ruling=suited(settings.ruling))
+    rows = list(_packed(cells, settings))
     heights = [max(cell.height_mm for cell in row) for row in rows]
-    room = _begun(setter, settings, len(signers)).room
+    room = _begun(setter, settings, len(cells)).room
     pages: list[Page] = []
     for start, end in _parts(heights, room):
-        frame = _begun(setter, settings, None if pages else len(signers))
+        frame = _begun(setter, settings, None if pages else len(cells))
         air = min(_MAX_AIR_MM, max(0.0, (frame.room - sum(heights[start:end])) / (end - start)))
         for row, height in zip(rows[start:end], heights[start:end], strict=True):
             for column, cell in enumerate(row):
@@ -107,15 +132,30 @@ def _begun(setter: Typesetter, settings: SheetSettings, count: int | None) -> Fr
 # --- who stands where ---------------------------------------------------------------------------------
 
 
-def cell_of(setter: Typesetter, one: Signer, settings: SheetSettings) -> Cell:
-    """Return a child's place. Raises MissingLetters, and DoesNotFit where the name cannot be read or written there."""
+def rooms_of(settings: SheetSettings) -> Rooms:
+    """Return the room that a line of the list for a day has, right of the spot for a picture."""
+    beside = SPOT_MM + BESIDE_MM
+    return Rooms(_width(settings) - beside, _width(settings, wide=True) - beside)
+
+
+def place_of(setter: Typesetter, one: Signer, rooms: Rooms) -> tuple[Cell, Problem | None]:
+    """Return a child's place, and what stood in the way of its name: nobody is missing from a list to sign in on.
+
+    Where something did, the child has lines alone, and over them as much of its name as can be shown.
+    """
     setter = setter.lettering(one.settings.letters)
-    ruling, line_ = _fitted(setter, one, _width(settings, wide=True) - SPOT_MM - BESIDE_MM - 2.0)
-    room = _width(settings, wide=line_.width_mm > _line_room(settings)) - SPOT_MM - BESIDE_MM
-    cell = Cell(one, ruling, line_, setter.ruled(reading(setter, [one.called], NAME_X_MM, room)).line(one.called))
-    if cell.height_mm > _MAX_ROW_MM:
-        raise TooTall(one.name, cell.height_mm, _MAX_ROW_MM)
-    return cell
+    try:
+        check_pens(one.settings.ruling)
+        ruling, line_ = _fitted(setter, one, rooms.whole_mm - _SPARE_MM)
+        room = rooms.column_mm if line_.width_mm <= rooms.column_mm - _SPARE_MM else rooms.whole_mm
+        return Cell(one, ruling, line_, _to_read(setter, one.called, room)), None
+    except (MissingLetters, DoesNotFit) as error:
+        return _bare(setter, one, rooms), error
+
+
+def _bare(setter: Typesetter, one: Signer, rooms: Rooms) -> Cell:
+    """Return a place with lines alone, the usual pens on them, under what can be shown of the name."""
+    return Cell(one, _lowered(suited(one.settings.ruling)), None, _to_read(setter, one.called, rooms.column_mm))
 
 
 def _fitted(setter: Typesetter, one: Signer, room_mm: float) -> tuple[Ruling, SetLine]:
@@ -124,13 +164,40 @@ def _fitted(setter: Typesetter, one: Signer, room_mm: float) -> tuple[Ruling, Se
     A name that is only to be written may go on in smaller letters, but dots that are left out would be help withheld.
     """
     own = one.settings
-    ruling, spacing = own.ruling, own.tuning.letter_spacing or 0.0
+    ruling, spacing = _lowered(own.ruling), own.tuning.letter_spacing or 0.0
     line_ = setter.ruled(ruling, spacing).line(one.name)
     while own.support is Support.FULL and line_.width_mm > room_mm and ruling.x_height_mm > NAME_X_MM:
         share = max(0.98 * room_mm / line_.width_mm, NAME_X_MM / ruling.x_height_mm)
         ruling, spacing = ruling.scaled_to(ruling.line_height_mm * share), spacing * share
         line_ = setter.ruled(ruling, spacing).line(one.name)
     return ruling, line_
+
+
+def _lowered(ruling: Ruling) -> Ruling:
+    """Return a ruling, or its like with lines so high that a place on them has room on a page, with marks and all."""
+    high = ruling.line_height_mm + ruling.descender_mm
+    return ruling if high <= _MAX_LINES_MM else ruling.scaled_to(ruling.line_height_mm * _MAX_LINES_MM / high)
+
+
+def _to_read(setter: Typesetter, called: str, room_mm: float) -> SetLine | None:
+    """Set a name to read; one that is too wide for a child's eyes stands smaller, as an adult reads it.
+
+    Where a letter is lacking it is as much as our own letters show, None where that is nothing.
+    """
+    try:
+        return setter.ruled(reading(setter, [called], NAME_X_MM, room_mm)).line(called)
+    except MissingLetters:
+        return _as_read(setter, as_far_as(setter, called), room_mm, NAME_X_MM)
+    except DoesNotFit:
+        return _as_read(setter, called, room_mm, MIN_X_MM)
+
+
+def _as_read(setter: Typesetter, shown: str, room_mm: float, size: float) -> SetLine | None:
+    """Set a name as small as it must be, and of one that fits at no size its beginning."""
+    ruled = setter.ruled(print_ruling(blocks.fitting(setter, shown, room_mm, size)), 0.0, _PENCIL_MM)
+    letters = clusters(shown)
+    lines = (ruled.line("".join(letters[:end]).rstrip()) for end in range(len(letters), 0, -1))
+    return next((line for line in lines if line.width_mm <= room_mm), None)
 
 
 def _packed(cells: Sequence[Cell], settings: SheetSettings) -> Iterator[tuple[Cell, ...]]:
@@ -150,7 +217,7 @@ def _packed(cells: Sequence[Cell], settings: SheetSettings) -> Iterator[tuple[Ce
 
 def late(settings: SheetSettings) -> Cell:
     """Return the place of a child who is not in the list yet."""
-    return Cell(None, settings.ruling, None, None)
+    return Cell(None, _lowered(settings.ruling), None, None)
 
 
 def _parts(heights: Sequence[float], room: float) -> list[tuple[int, int]]:
@@ -175,12 +242,8 @@ def _width(settings: SheetSettings, *, wide: bool = False) -> float:
     return whole if wide else (whole - _GUTTER_MM) / _COLUMNS
 
 
-def _line_room(settings: SheetSettings) -> float:
-    return _width(settings) - SPOT_MM - BESIDE_MM - 2.0
-
-
 def _is_wide(cell: Cell, settings: SheetSettings) -> bool:
-    return cell.line is not None and cell.line.width_mm > _line_room(settings)
+    return cell.line is not None and cell.line.width_mm > rooms_of(settings).column_mm - _SPARE_MM
 
 
 # --- what stands there --------------------------------------------------------------------------------
@@ -192,15 +255,24 @@ def _cell(frame: Frame, cell: Cell, x: float, right: float | None) -> Iterator[I
     left, named_y = x + SPOT_MM + BESIDE_MM, frame.y + cell.named_rise_mm
     baseline = named_y + _UNDER_MM + cell.rise_mm
     yield _spot(x + SPOT_MM / 2, (named_y + baseline) / 2)
-    yield named(frame, cell, left, left + 0.6 * (x1 - left), named_y)
+    yield from named(frame, cell, left, left + 0.6 * (x1 - left), named_y)
     yield to_write(frame, cell, left, x1, baseline)
 
 
-def named(frame: Frame, cell: Cell, x: float, rule_end: float, baseline: float) -> Item:
-    """Return the name to read, or a rule to write one on for a child who comes later."""
-    if cell.one is None or cell.named is None:
-        return Furniture((Ink(Style(0.3, RULE), (line(x, baseline, rule_end, baseline),)),))
-    return name_at(frame.setter.lettering(cell.one.settings.letters), cell.named, x, baseline)
+def named(frame: Frame, cell: Cell, x: float, rule_end: float, baseline: float) -> Iterator[Item]:
+    """Yield the name to read, or a rule to write one on for a child who comes later or has no letters here.
+
+    Of a child that is in the list an adult reads at the rule in which line.
+    """
+    if cell.named is not None:
+        setter = frame.setter.lettering(cell.one.settings.letters) if cell.one else frame.setter
+        yield name_at(setter, cell.named, x, baseline)
+        return
+    y = baseline - _RULE_OVER_MM
+    yield Furniture((Ink(Style(0.3, RULE), (line(x, y, rule_end, y),)),))
+    if cell.one is not None:
+        said = frame.words.say("page.know.signin_line", line=cell.one.line)
+        yield Furniture((blocks.text_at(frame.setter, said, rule_end + 1.5, y, blocks.CHECK_NOTE_MM, RULE),))
 
 
 def _spot(x: float, y: float) -> Ink:
