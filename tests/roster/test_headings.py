@@ -20,6 +20,16 @@ HEADINGS = [
     ("lunes 30 de noviembre de 2026", "in Spanish"), ("le lundi 30 novembre", "in French again"),
     ("lunedì 30 novembre", "in Italian again"), ("segunda-feira, 30 de novembro", "in Portuguese again"),
     ("30 Nov", "a date without a day"), ("Monday", "a day alone"),
+    ("Infantil 5 años B", "a level, an age and a letter"), ("Educación Infantil, 5 años", "two words of a level"),
+    ("Alumnos de 5 años", "children of an age"), ("Moyenne section", "a level in French"), ("PS/MS/GS", "three short"),
+    ("Scuola dell’infanzia", "a level in Italian"), ("Sala dos 5 anos", "an age in Portuguese"),
+    ("Educação pré-escolar", "a level in Portuguese"), ("Vorschulkinder 2026", "children in German"),
+    ("Children aged 4-5", "two ages"), ("Reception B", "a level in England"), ("List as of 3 Sept", "its day"),
+    ("As of September", "a day alone"), ("Liste au 3 septembre", "in French"),
+    ("Aggiornato al 3 settembre", "in Italian"),
+    ("Nombre d'élèves : 24", "how many there are"), ("Subs: please note", "a note to a colleague"),
+    ("Bitte nicht verteilen", "a note in German"), ("Nota: no compartir", "a note in Spanish"),
+    ("Ciao Rita", "a greeting"),
 ]
 CHILDREN = [
     ("Mira Vost", "a plain name"), ("Name: Mira Vost", "the label of a name"),
@@ -30,6 +40,10 @@ CHILDREN = [
     ("Sun May", "two words of a calendar that are names"), ("Mira Room 4", "a child and the room"),
     ("3. Mars", "a month that is numbered as a name"), ("Domingo", "a day that is a name"),
     ("Mira Vost 2026/27", "a name beside a year"), ("Mira Vost - Ms. Ferrow", "a child and the teacher"),
+    ("Ola Antonsen", "a name that is a greeting elsewhere"), ("Nota Kallis", "a name that is a word for a note"),
+    ("Bitte Hansen", "a name that is a polite word"), ("Grande, Ana", "a family name that is a size"),
+    ("Kind Anna", "a family name that is a word for a child"), ("Section Kwibra", "one unknown word"),
+    ("Katie please sit at the front", "a child and a wish"),
 ]
 
 
@@ -45,7 +59,9 @@ def test_a_line_that_is_a_child(line: str, why: str) -> None:
 
 PERHAPS = [
     ("Aula Girasoles", "a word for a class in front"), ("Bluebirds - Ms. Ferrow", "one word and an adult"),
-    ("Bluebirds 2026/27", "a school year"),
+    ("Bluebirds 2026/27", "a school year"), ("Kita Sonnenhügel", "a house in German"),
+    ("Vorschulgruppe Marienkäfer", "a German word in one"), ("Gruppe Max", "a group called as a child is"),
+    ("Colegio San Marcos", "a school in Spanish"), ("Jardim do Vale", "in Portuguese"), ("Hallo Leute", "a greeting"),
 ]
 NOT_EVEN_PERHAPS = [
     ("Mira - Ms. Ferrow", "a name that is known"), ("Mira Vost 2026/27", "beside a year too"),

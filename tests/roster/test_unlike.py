@@ -32,6 +32,26 @@ def test_a_rare_name_in_a_names_place_is_a_child(line: str) -> None:
     assert fate(line)[0] is Outcome.CHILD
 
 
+@pytest.mark.parametrize("head", ["Die Igel", "Les Papillons", "Sala Rosa", "Marienkäfer", "Busy Bumblebees"])
+def test_what_stands_over_known_names_and_is_none_is_asked_about(head: str) -> None:
+    """Over each block of a list; who is called so is a child by one answer."""
+    text = f"{head}\nMira\nLeo\nAna\nBen\n\nSchildkröten\nTom\nClara"
+    assert [child.practice for child in read_roster(text).children] == ["Mira", "Leo", "Ana", "Ben", "Tom", "Clara"]
+    assert [note.key for note in read_roster(text).lines[0].notes] == ["roster.unlike"]
+    assert len(read_roster(text.replace(head, f"Name: {head}")).children) == 7
+
+
+@pytest.mark.parametrize("first", ["Aarvi Xobrelsen", "Xobrel Moss", "1. Xobrel Vemka"])
+def test_a_rare_name_at_the_head_of_a_list_is_a_child(first: str) -> None:
+    """In its place of the alphabet, half known, or numbered."""
+    assert read_roster(f"{first}\nAna Vidal\nKatie Moss\nLeo Marsh\nMia Reed").children[0].line == 1
+
+
+def test_a_label_in_place_of_a_whole_name_is_asked_about() -> None:
+    assert fate("Helfer: mittags um elf")[0] is Outcome.LEFT_OUT
+    assert fate("Xobrel Vemka: needs a cushion")[0] is Outcome.CHILD
+
+
 def test_what_stands_again_and_again_is_no_child() -> None:
     text = "\n".join(f"{name}\nLast here today" for name in NAMES)
     roster = read_roster(text)

@@ -18,6 +18,7 @@ from namewright.names.casing import is_all_capitals
 from namewright.names.clusters import is_letter
 from namewright.names.particles import OPENING_PARTICLES, PARTICLES
 from namewright.roster.care_words import CARE
+from namewright.roster.heading_words import OUR
 from namewright.roster.known import is_given, is_known, lean
 from namewright.roster.vocabulary import (
     CODES,
@@ -26,7 +27,6 @@ from namewright.roster.vocabulary import (
     HANDS,
     MONTHS,
     OTHER_PEOPLE,
-    OUR,
     SUPPORTS,
     TITLES,
     Role,

@@ -9,28 +9,36 @@ from namewright.names.clusters import is_letter
 from namewright.roster.beside import strip_numbering
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.header_words import HEADER_WORDS
-from namewright.roster.known import is_family, is_given, is_known
-from namewright.roster.vocabulary import (
+from namewright.roster.heading_words import (
     ARTICLES,
+    BESIDE_CLASS,
+    CLASS_ENDINGS,
     CLASS_OPENINGS,
-    DAYS,
+    DATED_OPENINGS,
     ENDS,
     GREETING_PHRASES,
     GREETINGS,
     HEADING_WORDS,
+    LEVELS,
     LISTS,
     MAIL_LABELS,
+    NOTE_WORDS,
+    OUR,
+    PLACES,
+    PLEASE,
+    PRINTED,
+    TODAY,
+)
+from namewright.roster.known import is_family, is_given, is_known, lean
+from namewright.roster.vocabulary import (
+    DAYS,
     MONTHS,
     NUMBER_LABELS,
     OF_THE,
     OTHER_PEOPLE,
-    OUR,
-    PLACES,
-    PRINTED,
     SEASONS,
     SHORT_DAYS,
     TITLES,
-    TODAY,
     Role,
     fold,
 )
@@ -38,7 +46,7 @@ from namewright.store import keeps_names
 
 _AFTER_PRINTED = frozenset((
     "on", "as", "by", "from", "at", "el", "de", "por", "le", "du", "par", "am", "von", "aus", "vom", "mit", "il", "da",
-    "dal", "con", "em", "list", "of", "des",
+    "dal", "al", "con", "em", "list", "of", "des", "au", "a", "am",
 ))
 _FEW = 2
 _LABEL = re.compile(r"\s*([^:,;/&]{1,30}?)\s*(?::|\s[-–—])\s+(?=\S)")
@@ -48,7 +56,8 @@ _PAGE = re.compile(r"\b(?:page|seite|pag|pagina)\.? ?\d{1,3}(?: ?(?:/|of|von|sur
 _SCHOOL_YEAR = re.compile(r"(?<!\d)20\d\d\s?[/–-]\s?(?:20)?\d\d(?!\d)")
 _ASIDE = re.compile(r"\s+[-–—|/]\s+.*|,\s*(?=\d|(?P<title>[^\W\d_]+)).*|\s*\([^()]*\)\s*$")
 _COUNTED = re.compile(r"\d{1,4}(?:st|nd|rd|th|er|[ºª°])?")
-_CLASS_ENDINGS = ("gruppe", "gruppen", "klasse")  # of German words in one: Bärengruppe
+_ELIDED = re.compile(r"(?:d|l|dell)['’](?=[^\W\d_])")
+_BETWEEN = re.compile(r"[\s,;/()\[\]|·•–—:]+")
 
 
 @keeps_names(2048)
@@ -71,7 +80,7 @@ def heading_reason(text: str) -> Message | None:
     if label and _SIGNS.fullmatch(text, label.end()) and first not in TITLES and not (
             OTHER_PEOPLE.intersection(fold(label[1]).split())):
         return None  # a group and the names of it
-    if _greets(words, text):
+    if _greets(words, text) or _is_note(words, text):
         return message("roster.heading_remark")
     if first in TITLES and rest:
         return message("roster.adult")
@@ -84,7 +93,7 @@ def heading_reason(text: str) -> Message | None:
     if ":" in rest and _is_label(" ".join(words[: words.index(":")]), text):
         return message("roster.heading_label")
     ends = first in ENDS and bool(rest) and all(word in OF_THE | LISTS for word in rest)
-    dated = ends or _is_date(words) or _is_day(text) or _is_month(first, rest)
+    dated = ends or _is_date(words) or _is_day(text) or _is_month(first, rest) or _is_of_class_words(text)
     if dated or (len(text.split()) > 1 and all(map(_is_heading_word, words))):
         return message("roster.heading_only")
     return message("roster.heading_remark") if first in PRINTED and not is_given(first) and _ends(rest) else None
@@ -104,13 +113,31 @@ def perhaps_heading(text: str) -> Message | None:
     """
     bare = _without_aside(text)
     words = fold(strip_numbering(bare)).split()
-    if not words or "," in bare or any(is_known(word) for word in words):
+    if not words or "," in bare:
+        return None
+    if len(words) > 1 and opens_as_class(words[0]) and not is_known(words[0]):
+        return _perhaps(text)
+    if _may_greet(words):
+        return _perhaps(text)
+    if any(is_known(word) for word in words):
         return None
     aside = fold(text[len(bare):].strip(" -–—|/,(")).split()
     led = len(words) == 1 and bool(aside) and aside[0].strip(".,") in TITLES
-    if led or _SCHOOL_YEAR.search(text) or (words[0] in CLASS_OPENINGS and len(words) > 1):
-        return message("roster.perhaps_heading", words=text.strip()[:60])
-    return None
+    return _perhaps(text) if led or _SCHOOL_YEAR.search(text) else None
+
+
+def _perhaps(text: str) -> Message:
+    return message("roster.perhaps_heading", words=text.strip()[:60])
+
+
+def opens_as_class(word: str) -> bool:
+    """Say whether a folded word may open the name of a class: ``Aula``, ``Vorschulgruppe``."""
+    return word in CLASS_OPENINGS or _is_compound(word)
+
+
+def _is_compound(word: str) -> bool:
+    """Say whether a German word in one is a class: ``Bärengruppe``."""
+    return word.endswith(CLASS_ENDINGS) and word not in CLASS_ENDINGS
 
 
 def _without_aside(text: str) -> str:
@@ -128,7 +155,7 @@ def _is_class_with_aside(text: str) -> bool:
     words = fold(strip_numbering(bare)).split()
     if not words or ":" in text or "," in bare:
         return False
-    if len(words) == 1 and words[0].endswith(_CLASS_ENDINGS) and words[0] not in _CLASS_ENDINGS:
+    if len(words) == 1 and _is_compound(words[0]):
         return True
     named = words[0] in CLASS_OPENINGS and len(words) > _FEW and words[1] in OF_THE
     return _names_a_class(words) or (named and not any(map(is_given, words[1:])))
@@ -160,7 +187,42 @@ def _greets(words: list[str], text: str) -> bool:
     small = typed[0].strip("¡>* ")[:1].isupper() and sum(word.islower() for word in typed[1:]) > 1  # Olá, segue a lista
     if words[0].strip(".,!¡") not in GREETINGS or (is_given(words[0].strip(".,!¡")) and not small):
         return False
-    return len(words) <= _FEW or text.rstrip()[-1] in ",!" or any(word.islower() for word in text.split()[1:])
+    alone = len(words) == 1 or (len(words) == _FEW and lean(words[1].strip(".,!")) >= 0 and is_known(words[1]))
+    return alone or text.rstrip()[-1] in ",!" or any(word.islower() for word in text.split()[1:])
+
+
+def _may_greet(words: list[str]) -> bool:
+    """Say whether two words may be a greeting or a rare name: ``Ola Xobrelsen``."""
+    return len(words) == _FEW and words[0] in GREETINGS and not is_given(words[0]) and not is_known(words[1])
+
+
+def _is_note(words: list[str], text: str) -> bool:
+    """``Subs: please note``, ``Note: bring a hat``, ``Bitte nicht verteilen``."""
+    if is_given(words[0].strip(".,!")):
+        return False
+    typed = text.split()
+    small = sum(word[:1].islower() for word in typed[1:])
+    opening = words[0].strip(".,!") in NOTE_WORDS and (":" in words[1:2] or "!" in text or small > 0)
+    said = f" {' '.join(words)} ".replace(",", " ").replace("!", " ")
+    return opening or (small > 0 and any(f" {word} " in said for word in PLEASE))
+
+
+def _is_of_class_words(text: str) -> bool:
+    """Say whether a line has nothing but words of a class or a list: ``Infantil 5 años B``, ``Moyenne section``."""
+    parts = map(fold, _BETWEEN.split(strip_numbering(text)))
+    words = [word for part in parts if (word := _ELIDED.sub("", part).strip(".!?*"))]
+    if " ".join(words[:2]) in DATED_OPENINGS:
+        return all(map(_is_beside_class, words))
+    if len(words) < _FEW or is_given(words[0]):
+        return False
+    named = any(word in HEADING_WORDS or word in LEVELS or _is_compound(word) for word in words)
+    return named and all(map(_is_beside_class, words))
+
+
+def _is_beside_class(word: str) -> bool:
+    """Say whether a folded word may stand in the name of a class or list: it is known, a number, a sign or a letter."""
+    return (_is_heading_word(word) or word in LEVELS or word in BESIDE_CLASS or word in OF_THE or len(word) == 1
+            or word in MONTHS or word in DAYS or word in SEASONS or _is_compound(word))
 
 
 def _names_a_class(words: list[str]) -> bool:

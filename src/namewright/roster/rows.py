@@ -78,8 +78,7 @@ def read_row(row: Row, table: Table, judge: Judge = _ANY, unlike: Unlike | None 
         return LeftOut((reason, message("roster.if_child")), heading=True)
     if unlike and not unlike.doubtful:
         return LeftOut((*unlike.notes, message("roster.if_child")), heading=True)
-    untitled = table.header is None and len(filled) == 1 and not NAME_LABEL.match(filled[0])
-    if untitled and (doubt := perhaps_heading(filled[0])):
+    if len(filled) == 1 and not NAME_LABEL.match(filled[0]) and (doubt := perhaps_heading(filled[0])):
         return LeftOut((doubt,))
     if table.delimiter and _counts(filled):
         return LeftOut((message("roster.heading_only"), message("roster.if_child")), heading=True)

@@ -13,13 +13,12 @@ from namewright.names.clusters import is_letter
 from namewright.names.particles import OPENING_PARTICLES, PARTICLES
 from namewright.roster.beside import is_abbreviation, is_word_about, strip_numbering
 from namewright.roster.care_words import CARE
+from namewright.roster.heading_words import HEADING_WORDS, PLACES
 from namewright.roster.known import is_double, is_family, is_given, is_known, lean
 from namewright.roster.vocabulary import (
     DOUBLE_STARTERS,
     GOES_BY_OPENINGS,
     HANDS,
-    HEADING_WORDS,
-    PLACES,
     STATES,
     SUFFIXES,
     fold,

@@ -9,7 +9,7 @@ from __future__ import annotations
 import re
 from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
-from itertools import pairwise
+from itertools import pairwise, takewhile
 from typing import NamedTuple
 
 from namewright.message import Message, message
@@ -20,8 +20,10 @@ from namewright.roster.beside import is_state, is_word_about, strip_numbering, t
 from namewright.roster.care_words import CARE
 from namewright.roster.columns import stray_cells
 from namewright.roster.free_text import NAME_LABEL
+from namewright.roster.heading_words import ARTICLES, CLOSINGS, TODAY
+from namewright.roster.headings import opens_as_class
 from namewright.roster.known import is_given, is_known
-from namewright.roster.vocabulary import CLOSINGS, DAYS, GOES_BY_OPENINGS, MONTHS, SEASONS, TITLES, TODAY, fold
+from namewright.roster.vocabulary import DAYS, GOES_BY_OPENINGS, MONTHS, SEASONS, TITLES, fold
 from namewright.store import keeps_names
 
 _ENOUGH = 4  # lines that must agree before another is unlike them
@@ -56,7 +58,7 @@ def unlike_lines(texts: Sequence[str]) -> Mapping[int, Unlike]:
     found |= {at: Unlike((message("roster.heading_remark"),)) for at in _heads(filled)}
     found |= {at: _said_again(count) for at, count in _repeated(filled).items()}
     rest = {at: text for at, text in filled.items() if at not in found}
-    doubtful = (*_underlined(texts, rest), *_odd(rest), *_labelled(rest))
+    doubtful = (*_underlined(texts, rest), *_over_a_block(texts, rest), *_odd(rest), *_labelled(rest))
     return found | {at: Unlike((message("roster.unlike", words=text[:60]),), doubtful=True) for at, text in doubtful}
 
 
@@ -130,6 +132,42 @@ def _underlined(texts: Sequence[str], filled: Mapping[int, str]) -> Iterator[tup
         yield first, strip_numbering(filled[first])
 
 
+def _over_a_block(texts: Sequence[str], filled: Mapping[int, str]) -> Iterator[tuple[int, str]]:
+    """Yield the lines over others, with nothing above, where they are no known name and the others are: ``Die Igel``.
+
+    One that stands in its place of the alphabet is a rare name.
+    """
+    heads = [at for at, text in filled.items() if not (at and texts[at - 1].strip()) and at + 1 in filled
+             and strip_numbering(text) == text.strip() and "," not in text]
+    if not _are_most([any(map(is_known, _plain_words(text))) for at, text in filled.items() if at not in heads],
+                     _NEARLY_ALL):
+        return
+    for at in heads:
+        if _names_a_group(_plain_words(filled[at]), _is_in_order(filled[at], texts[at + 1 :])):
+            yield at, filled[at].strip()
+
+
+def _names_a_group(words: Sequence[str], in_order: bool) -> bool:
+    """Say whether words over known names open as a class does, or have an article and no given name, or none known."""
+    opening, *rest = [fold(word) for word in words] or [""]
+    if opens_as_class(opening) and rest and not is_given(opening):
+        return True
+    if opening in ARTICLES and rest:
+        return not any(map(is_known, rest)) or not any(map(is_given, words))
+    return bool(words) and not any(map(is_known, words)) and not in_order
+
+
+def _plain_words(text: str) -> list[str]:
+    """Return the words of a line that have no figure in them."""
+    return [word for word in strip_numbering(text).replace(",", " ").split() if word.isalpha()]
+
+
+def _is_in_order(first: str, below: Sequence[str]) -> bool:
+    """Say whether the lines to the next empty one go on by the alphabet from a first one."""
+    block = [first, *takewhile(str.strip, below)]
+    return all(fold(one) <= fold(two) for one, two in pairwise(block))
+
+
 def _labelled(filled: Mapping[int, str]) -> Iterator[tuple[int, str]]:
     """Yield the lines whose name may stand behind a label, where most are whole names: ``Missing: Mira Vost``."""
     whole = [" " in strip_numbering(text) and not _LABELLED.fullmatch(text) for text in filled.values()]
@@ -165,7 +203,7 @@ def _odd(filled: Mapping[int, str]) -> Iterator[tuple[int, str]]:
     half = _are_most([len(_worded(name)) > 1 for name in names.values()], 0.5)
     loud = _are_most([not text.isupper() for text in filled.values()], _MOSTLY)
     for at, name in names.items():
-        words = _worded(name)
+        words = _worded(_before_colon(name))
         lone = whole and len(words) == 1
         counted = half and len(words) == 1 and any(map(str.isdigit, _IN_BRACKETS.sub("", name)))
         if (small[at] and titled and ((level and _is_set_in(filled[at])) or fold(name) in CARE)) or (
@@ -176,6 +214,12 @@ def _odd(filled: Mapping[int, str]) -> Iterator[tuple[int, str]]:
             continue
         if (titled and small[at]) or lone or (level and _is_set_in(filled[at])):
             yield at, name
+
+
+def _before_colon(name: str) -> str:
+    """Return what stands before a colon and words in small letters, else the whole: ``Helpers: lunch at 11``."""
+    before, colon, behind = name.partition(": ")
+    return before if colon and before.strip() and _is_small(behind.split()[0]) else name
 
 
 def _worded(name: str) -> list[str]:

@@ -62,31 +62,6 @@ OTHER_PEOPLE = word_set("""
     professora, escola""")
 """A header that holds one of these is about somebody else, even where it says “first name” too."""
 
-HEADING_WORDS = word_set("""
-    class, room, teacher, grade, period, group, table, section, homeroom, school, kindergarten, year, week, date,
-    total, clase, aula, salon, grado, grupo, maestra, maestro, profesora, profesor, escuela, fecha, curso, seccion,
-    morning, afternoon, am, pm, boys, girls, kids, ninos, ninas, classe, salle, groupe, garcons, filles, eleves,
-    ecole, maternelle, annee, matin, klasse, raum, zimmer, gruppe, jungen, madchen, buben, schuljahr, vorschule,
-    gesamt, summe, totale, sezione, gruppo, maschi, femmine, maschietti, femminucce, bambine, scuola, turma, sala,
-    turno, meninos, meninas, escola, ano, manha, tarde, effectif, insgesamt, anzahl, matricole, varones, prek,
-    pre-k, tk, tk/k, kinder, preescolar, combo, session""")
-"""First words of a line that is about the class, if what follows is a number, a letter, a
-title or nothing."""
-
-PLACES = word_set("""
-    room, table, school, elementary, preschool, kindergarten, session, classroom, academy, group, team, groupe,
-    grupo, gruppo, gruppe, gruppen, ecole, maternelle, escola, scuola, schule""")
-"""Last words of a line that names a class or a school: ``Rainbow Room``."""
-
-CLASS_OPENINGS = word_set("""
-    classe, clase, klasse, salle, sala, aula, salon, raum, zimmer, gruppe, groupe, grupo, gruppo, turma, sezione,
-    seccion""")
-"""First words of a class that is named after something: ``Salle des Tournesols``."""
-
-ENDS = word_set("end, ende, fin, fine, fim")
-LISTS = word_set("list, roster, class, liste, klasse, klassenliste, classe, lista, listado, clase, elenco, turma")
-"""Words of a line below a list: ``Ende der Liste``."""
-
 GROUPS = word_set("""
     table, group, team, pair, row, station, centre, center, tisch, gruppe, reihe, paar, equipe, groupe, rang, ilot,
     mesa, grupo, equipo, fila, pareja, tavolo, gruppo, squadra, coppia, equipa, par""")
@@ -95,17 +70,6 @@ GROUPS = word_set("""
 OF_THE = word_set("""
     of, the, de, del, des, du, la, las, les, los, da, das, do, dos, di, dei, degli, delle, der, die, den""")
 """Small words between such a word and what the class is named after, or between the parts of a date."""
-
-OUR = word_set("""
-    our, my, unsere, unser, meine, mein, notre, nos, ma, mes, mon, nuestra, nuestro, nuestras, nuestros, mi, mis,
-    nostra, nostro, nostri, nossa, nosso, nossas, nossos, minha, minhas, meus""")
-"""What stands before a word for a class or for children, behind an article or none: ``Unsere Klasse``."""
-ARTICLES = word_set("the, la, le, les, el, los, las, il, lo, i, gli, a, o, os, as, die, der, das")
-
-TODAY = word_set("""
-    today, tomorrow, now, heute, morgen, jetzt, aujourd'hui, aujourd’hui, demain, hoy, manana, ahora, oggi, domani,
-    adesso, hoje, amanha, agora""")
-"""What stands beside a word for children over a list: ``kids today``."""
 
 STREETS = word_set("""
     street, st, road, rd, avenue, ave, lane, stop, strasse, str, platz, weg, haltestelle, rue, place, chemin, arret,
@@ -131,45 +95,12 @@ SHORT_DAYS = word_set("""
     mo, di, mi, do, fr, sa, so, gio, seg, ter, qua, qui, sex""")
 """Days of the week in the six languages; several short ones are names too."""
 
-GREETINGS = word_set("""
-    hi, hello, dear, hey, thanks, thank, regards, cheers, sincerely, hola, gracias, saludos, estimada, estimado,
-    bonjour, salut, merci, cordialement, chers, cheres, hallo, danke, liebe, lieber, gruss, ciao, grazie, saluti, ola,
-    buongiorno, obrigado, obrigada, estimados, estimadas, caros, caras, prezados, welcome, willkommen, bienvenue,
-    bienvenidos, bienvenidas, benvenuti, benvenute, bem-vindos, bem-vindas, boas-vindas""")
-"""First words of a line of a letter."""
-
-GREETING_PHRASES = word_set("""
-    good morning, good afternoon, good evening, hi all, hello all, guten morgen, guten tag, sehr geehrte, buenos dias,
-    buenas tardes, bom dia, boa tarde, buon giorno, buona sera""")
-"""Two words that open a letter."""
-
-MAIL_LABELS = word_set("""
-    from, subject, sent, von, betreff, gesendet, objet, envoye, asunto, enviado, oggetto, inviato, assunto, da, de,
-    re""")
-"""Labels at the head of a message."""
-
-CLOSINGS = word_set("""
-    thanks, thank you, many thanks, thanks again, best, best wishes, best regards, kind regards, warm regards,
-    warmly, regards, cheers, sincerely, yours, love, see you, merci, merci beaucoup, merci bien, cordialement,
-    bien cordialement, bonne journee, a bientot, bises, danke, danke schon, vielen dank, besten dank, viele grusse,
-    liebe grusse, beste grusse, herzliche grusse, schone grusse, mit freundlichen grussen, lg, vg, mfg, gracias,
-    muchas gracias, mil gracias, saludos, un saludo, saludos cordiales, un abrazo, atentamente, grazie, grazie mille,
-    molte grazie, saluti, cordiali saluti, un saluto, a presto, obrigado, obrigada, muito obrigado, muito obrigada,
-    cumprimentos, melhores cumprimentos, com os melhores cumprimentos, um abraco, abraco, beijinhos""")
-"""What a letter about a list ends with; below it stands who wrote it."""
-
 TOTALS = word_set("""
     total, totals, average, count, sum, promedio, media, moyenne, effectif, gesamt, summe, anzahl, durchschnitt,
     insgesamt, totale, somma, soma""")
 """First words of a row that counts the rows above it."""
 
 SEASONS = word_set("spring, summer, fall, autumn, winter, primavera, verano, otono, invierno")
-
-PRINTED = word_set("""
-    printed, updated, confidential, roster, revised, impreso, actualizado, lista, attendance, generated, created,
-    exported, downloaded, source, generado, creado, exportado, genere, cree, exporte, imprime, edite, liste,
-    erstellt, gedruckt, exportiert, stand, quelle, generato, creato, esportato, stampato, gerado, criado, impresso""")
-"""First words of a line that a program or a teacher prints above or below a list."""
 
 TITLES = word_set("""
     mme, mlle, madame, monsieur, maitresse, maitre, frau, herr, signora, signor, sig, sig.ra, prof.ssa,

@@ -1,0 +1,124 @@
+"""The words by which a line is known to be about the class or the list, in the six languages of the pages. Data only.
+
+Common practice, written down by hand and modest: a word that is missing is judged by the other lines (``unlike``).
+Folded: small letters, no accents, single spaces.
+"""
+
+from __future__ import annotations
+
+from namewright.roster.vocabulary import word_set
+
+HEADING_WORDS = word_set("""
+    class, room, teacher, grade, period, group, table, section, homeroom, school, kindergarten, year, week, date,
+    total, clase, aula, salon, grado, grupo, maestra, maestro, profesora, profesor, escuela, fecha, curso, seccion,
+    morning, afternoon, am, pm, boys, girls, kids, ninos, ninas, classe, salle, groupe, garcons, filles, eleves,
+    ecole, maternelle, annee, matin, klasse, raum, zimmer, gruppe, jungen, madchen, buben, schuljahr, vorschule,
+    gesamt, summe, totale, sezione, gruppo, maschi, femmine, maschietti, femminucce, bambine, scuola, turma, sala,
+    turno, meninos, meninas, escola, ano, manha, tarde, effectif, insgesamt, anzahl, matricole, varones, prek,
+    pre-k, tk, tk/k, kinder, preescolar, combo, session, infantil, parvulos, parvulario, parvularia, prekinder,
+    guarderia, prescolar, vorschulkinder, schulanfanger, kindergartenkinder, krippe, kindertagesstatte, preschool,
+    nursery, reception, toddlers, preschoolers, kindergartners, kindergarteners, elementary, creche, pre-escolar,
+    infantario, bercario, primaria, matutino, vespertino, kindergarden, eyfs""")
+"""First words of a line that is about the class, if what follows is a number, a letter, a
+title or nothing."""
+
+LEVELS = word_set("""
+    section, sections, educacion, educacao, educazione, infanzia, dell'infanzia, dell’infanzia, infancia, materna,
+    ps, ms, gs, tps, cp, ciclo, cycle, kita, kiga, hort, pre, foundation, stage, eyfs, primary, tageseinrichtung,
+    nido, asilo, jardin, jardim, colegio, childcare, daycare, headstart, list, roster, register, attendance,
+    children, pupils, students, learners, names, kids, alumnos, alumnas, alumnado, ninos, ninas, estudiantes,
+    nombres, enfants, eleves, petits, kinder, schuler, schulerinnen, namen, namensliste, klassenliste, gruppenliste,
+    anwesenheitsliste, alunni, alunne, bambini, bambine, nomi, alunos, alunas, criancas, meninos, nomes, listado,
+    elenco, liste, lista, listas, presences, appel, asistencia, presenze, chamada, pauta""")
+"""Words that make a line a heading where every other word is one, a number or a small word, too."""
+
+BESIDE_CLASS = word_set("""
+    petite, petit, moyenne, moyen, moyens, grande, grand, grands, grandes, small, big, little, older, younger,
+    junior, senior, kleine, grosse, mittlere, piccoli, mezzani, grandi, pequenos, medianos, mayores, medios,
+    primera, primero, primer, premiere, premier, erste, prima, primo, primeira, primeiro, segunda, segundo, second,
+    seconda, secondo, deuxieme, zweite, tercera, tercero, terza, terceira, full, half, day, all, whole, complete,
+    completa, new, current, old, aged, ages, age, edad, eta, idade, alter, anos, ano, years, year, yrs, yr, yo, ans,
+    an, jahre, jahren, jahr, anni, anno, mois, meses, mes, months, mesi, monate, as, of, for, and, y, e, et, und,
+    para, pour, fur, per, com, con, with, mit, avec, in, im, am, to, bis, from, vom, zum, leute, tutti, tous, en,
+    entre, hasta, au, al, a, l'ecole, l’ecole, our, my, here, today, this, total, number, numero, nombre, anzahl,
+    effectif""")
+"""Words that may stand beside those: sizes, ages, small words."""
+
+DATED_OPENINGS = word_set("as of, a fecha, stand vom, stand am, aggiornato al, atualizado em, mise a, mis a")
+"""Two words that open a line with the day of a list."""
+
+NOTE_WORDS = word_set("""
+    note, notes, nb, n.b, ps, p.s, p.d, pd, please, reminder, remember, important, attention, fyi, nota, notas,
+    aviso, importante, atencion, recuerden, recordatorio, remarque, rappel, hinweis, achtung, wichtig, bitte,
+    avviso, attenzione, promemoria, atencao, lembrete, observacao, obs, subs, todo""")
+"""First words of a note to an adult, with a colon or words in small letters behind them."""
+
+PLEASE = word_set("please, bitte, svp, s.v.p, s'il vous plait, s’il vous plait, por favor, per favore")
+"""What is said to an adult and never in a name."""
+
+PLACES = word_set("""
+    room, table, school, elementary, preschool, kindergarten, session, classroom, academy, group, team, groupe,
+    grupo, gruppo, gruppe, gruppen, ecole, maternelle, escola, scuola, schule""")
+"""Last words of a line that names a class or a school: ``Rainbow Room``."""
+
+CLASS_OPENINGS = word_set("""
+    classe, clase, klasse, salle, sala, aula, salon, raum, zimmer, gruppe, groupe, grupo, gruppo, turma, sezione,
+    seccion, room, group, team, table, tisch, mesa, tavolo, equipe, equipo, kita, kiga, krippe, hort,
+    kindergarten, kinderhaus, kindertagesstatte, grundschule, vorschule, jardin, jardim, escuela, colegio,
+    guarderia, ecole, maternelle, creche, scuola, asilo, nido, escola, infantario, infantil, section, nursery,
+    preschool, school, ceip""")
+"""First words of a class that is named after something: ``Salle des Tournesols``."""
+
+CLASS_ENDINGS = ("gruppe", "gruppen", "klasse", "schule", "kindergarten", "tagesstatte")
+"""Endings of German words in one that name a class: ``Vorschulgruppe``, ``Bärengruppe``."""
+
+ENDS = word_set("end, ende, fin, fine, fim")
+
+LISTS = word_set("list, roster, class, liste, klasse, klassenliste, classe, lista, listado, clase, elenco, turma")
+"""Words of a line below a list: ``Ende der Liste``."""
+
+OUR = word_set("""
+    our, my, unsere, unser, meine, mein, notre, nos, ma, mes, mon, nuestra, nuestro, nuestras, nuestros, mi, mis,
+    nostra, nostro, nostri, nossa, nosso, nossas, nossos, minha, minhas, meus""")
+"""What stands before a word for a class or for children, behind an article or none: ``Unsere Klasse``."""
+
+ARTICLES = word_set("the, la, le, les, el, los, las, il, lo, i, gli, a, o, os, as, die, der, das")
+
+TODAY = word_set("""
+    today, tomorrow, now, heute, morgen, jetzt, aujourd'hui, aujourd’hui, demain, hoy, manana, ahora, oggi, domani,
+    adesso, hoje, amanha, agora""")
+"""What stands beside a word for children over a list: ``kids today``."""
+
+GREETINGS = word_set("""
+    hi, hello, dear, hey, thanks, thank, regards, cheers, sincerely, hola, gracias, saludos, estimada, estimado,
+    bonjour, salut, merci, cordialement, chers, cheres, hallo, danke, liebe, lieber, gruss, ciao, grazie, saluti,
+    ola, buongiorno, obrigado, obrigada, estimados, estimadas, caros, caras, prezados, welcome, willkommen,
+    bienvenue, bienvenidos, bienvenidas, benvenuti, benvenute, bem-vindos, bem-vindas, boas-vindas""")
+"""First words of a line of a letter."""
+
+GREETING_PHRASES = word_set("""
+    good morning, good afternoon, good evening, hi all, hello all, guten morgen, guten tag, sehr geehrte, buenos
+    dias, buenas tardes, bom dia, boa tarde, buon giorno, buona sera""")
+"""Two words that open a letter."""
+
+MAIL_LABELS = word_set("""
+    from, subject, sent, von, betreff, gesendet, objet, envoye, asunto, enviado, oggetto, inviato, assunto, da, de,
+    re""")
+"""Labels at the head of a message."""
+
+CLOSINGS = word_set("""
+    thanks, thank you, many thanks, thanks again, best, best wishes, best regards, kind regards, warm regards,
+    warmly, regards, cheers, sincerely, yours, love, see you, merci, merci beaucoup, merci bien, cordialement, bien
+    cordialement, bonne journee, a bientot, bises, danke, danke schon, vielen dank, besten dank, viele grusse, liebe
+    grusse, beste grusse, herzliche grusse, schone grusse, mit freundlichen grussen, lg, vg, mfg, gracias, muchas
+    gracias, mil gracias, saludos, un saludo, saludos cordiales, un abrazo, atentamente, grazie, grazie mille, molte
+    grazie, saluti, cordiali saluti, un saluto, a presto, obrigado, obrigada, muito obrigado, muito obrigada,
+    cumprimentos, melhores cumprimentos, com os melhores cumprimentos, um abraco, abraco, beijinhos""")
+"""What a letter about a list ends with; below it stands who wrote it."""
+
+PRINTED = word_set("""
+    printed, updated, confidential, roster, revised, impreso, actualizado, lista, attendance, generated, created,
+    exported, downloaded, source, aggiornato, aggiornata, atualizado, atualizada, actualizada, mise, generado,
+    creado, exportado, genere, cree, exporte, imprime, edite, liste, erstellt, gedruckt, exportiert, aktualisiert,
+    stand, quelle, generato, creato, esportato, stampato, gerado, criado, impresso""")
+"""First words of a line that a program or a teacher prints above or below a list."""
