@@ -26,8 +26,8 @@ from namewright.pages.page import Furniture, Page
 from namewright.pages.paper import Paper
 from namewright.pages.sheet import SheetSettings, practice_pages
 from namewright.pages.size_finder import size_pages
-from namewright.pages.strips import strips
-from namewright.pages.tile_sheet import TileSettings, across, tile_pages
+from namewright.pages.strips import strip_of
+from namewright.pages.tile_sheet import TileSettings, tile_pages
 from namewright.pages.typesetter import Typesetter
 from namewright.settings import Hand, Support
 from printed import bands, pdf_bytes, scan
@@ -42,7 +42,7 @@ def sheets(**more: object) -> list[Page]:
 
 
 def tiles(settings: TileSettings) -> list[Page]:
-    return list(tile_pages(SETTER, [(NAME, strips(NAME, NAME, across(settings)))], settings))
+    return list(tile_pages(SETTER, [strip_of(NAME, NAME)], settings))
 
 
 # Each kind of page, and the margin that it keeps white all round, in mm: sheets go into sleeves and binders,

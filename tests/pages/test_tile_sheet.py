@@ -3,9 +3,13 @@
 from __future__ import annotations
 
 import random
+from collections.abc import Iterable
+from itertools import pairwise
 from pathlib import Path
 
+import hypothesis.strategies as st
 import pytest
+from hypothesis import given
 
 from namewright.geometry import boxes
 from namewright.geometry.boxes import Box
@@ -16,8 +20,8 @@ from namewright.names.clusters import clusters
 from namewright.pages.page import Furniture, Page, Tile, leaves
 from namewright.pages.paper import Paper
 from namewright.pages.sheet import SheetSettings, practice_pages
-from namewright.pages.strips import strips
-from namewright.pages.tile_sheet import TileSettings, across, tile_pages
+from namewright.pages.strips import Strip, pages_of_strips, strip_of
+from namewright.pages.tile_sheet import TileSettings, tile_pages
 from namewright.pages.typesetter import Typesetter
 from namewright.wording import wording
 
@@ -25,9 +29,17 @@ NAMES = ("Bo", "Ava", "Christopherson", "Ana María", "Ẹ̀bun", "Mary-Kate", "
 SMALL_PARTS_MM = 31.75  # inside diameter of the test cylinder, 16 CFR 1501.4
 
 
+def strips(names: Iterable[str]) -> list[Strip]:
+    return [strip_of(name, name) for name in names]
+
+
+def census_names() -> list[str]:
+    lines = (Path(__file__).parents[1] / "data" / "first-names-held-out.tsv").read_text().splitlines()
+    return [line.split("\t")[0].capitalize() for line in lines if line and not line.startswith("#")]
+
+
 def tiles_of(setter: Typesetter, settings: TileSettings) -> list[Page]:
-    rows = ((name, strips(name, name, across(settings))) for name in NAMES)
-    return list(tile_pages(setter, rows, settings))
+    return list(tile_pages(setter, strips(NAMES), settings))
 
 
 def bars(page: Page) -> list[Box]:
@@ -131,7 +143,7 @@ def test_no_ink_meets_a_cut(setter: Typesetter, side: float, paper: Paper) -> No
     Regression: high marks of Ẵ, Å and Ő in a caption lay on the cut of the tiles above.
     """
     settings = TileSettings(side, paper)
-    pages = list(tile_pages(setter, ((name, strips(name, name, across(settings))) for name in HIGH), settings))
+    pages = list(tile_pages(setter, strips(HIGH), settings))
     for page in pages:
         found = [item for item in page.items if isinstance(item, Tile)]
         heights = {tile.y for tile in found} | {tile.y + side for tile in found}
@@ -150,7 +162,7 @@ def test_no_ink_meets_a_cut(setter: Typesetter, side: float, paper: Paper) -> No
 def test_a_capital_fills_its_tile(setter: Typesetter, side: float) -> None:
     """A capital without marks is 55 % of its tile high or more, so that a child can read it across a table."""
     settings = TileSettings(side, names=False)
-    (page,) = tile_pages(setter, [("HALT", strips("HALT", "HALT", across(settings)))], settings)
+    (page,) = tile_pages(setter, strips(["HALT"]), settings)
     letters = [item.bounds() for item in page.items if isinstance(item, Ink) and item.style.width_mm > 0.5]
     assert len(letters) == 4
     assert all(box[3] - box[1] >= 0.55 * side for box in letters)
@@ -160,7 +172,7 @@ def test_each_tile_says_whose_it_is_unless_that_is_not_wanted(setter: Typesetter
     """The small name stands once in every tile, clear of its letter; with the setting off in none."""
     for wanted in (True, False):
         settings = TileSettings(names=wanted)
-        for page in tile_pages(setter, ((name, strips(name, name, across(settings))) for name in HIGH), settings):
+        for page in tile_pages(setter, strips(HIGH), settings):
             small = [item for item in page.items if isinstance(item, Ink) and item.spelled
                      and item not in captions_of(page)]
             found = [item for item in page.items if isinstance(item, Tile)]
@@ -170,13 +182,31 @@ def test_each_tile_says_whose_it_is_unless_that_is_not_wanted(setter: Typesetter
 @pytest.mark.parametrize("paper", list(Paper))
 def test_sixty_children_take_seven_sheets(setter: Typesetter, paper: Paper) -> None:
     """Sixty names drawn from a census (the list's head says which) have their tiles on seven sheets or fewer."""
-    lines = (Path(__file__).parents[1] / "data" / "first-names-held-out.tsv").read_text().splitlines()
-    names = [line.split("\t")[0].capitalize() for line in lines if line and not line.startswith("#")]
     settings = TileSettings(paper=paper)
     for seed in range(3):
-        drawn = random.Random(seed).sample(names, 60)
-        rows = ((name, strips(name, name, across(settings))) for name in drawn)
-        assert len(list(tile_pages(setter, rows, settings))) <= 7
+        drawn = random.Random(seed).sample(census_names(), 60)
+        assert len(list(tile_pages(setter, strips(drawn), settings))) <= 7
+
+
+@given(st.lists(st.integers(1, 30), min_size=1, max_size=70), st.integers(2, 9), st.integers(1, 9))
+def test_a_childs_tiles_stand_together_in_the_order_of_its_name(sizes: list[int], across: int, down: int) -> None:
+    """Each name comes once, whole, in rows that follow each other; on one page, unless it takes more than one."""
+    names = [strip_of(str(number), "o" * size) for number, size in enumerate(sizes)]
+    pages = list(pages_of_strips(names, across, down))
+    placed: dict[str, list[tuple[int, int, Strip]]] = {}
+    for number, page in enumerate(pages):
+        assert 0 < len(page) <= down
+        for at, row in enumerate(page):
+            assert sum(len(strip.letters) for strip in row) <= across
+            for strip in row:
+                placed.setdefault(strip.label, []).append((number, number * down + at, strip))
+    for number, size in enumerate(sizes):
+        where = placed[str(number)]
+        assert [part.first for *_, part in where] == [1, *(part.last + 1 for *_, part in where[:-1])]
+        assert where[-1][2].last == size
+        assert all(row == before + 1 for (_, before, _), (_, row, _) in pairwise(where))
+        assert len({page for page, *_ in where}) == 1 or -(-size // across) > down
+        assert all(len(part.letters) > 1 for *_, part in where) or size == 1 or across == 2
 
 
 @pytest.mark.parametrize("paper", list(Paper))

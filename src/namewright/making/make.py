@@ -240,24 +240,24 @@ class Making:
         settings = page_settings.for_tiles(self.request.settings, self.request.tile_mm)
         return tile_pages(self.setter, self._all_strips(settings), settings)
 
-    def _all_strips(self, settings: TileSettings) -> Iterator[tuple[str, Sequence[Strip]]]:
+    def _all_strips(self, settings: TileSettings) -> Iterator[Strip]:
         for one in self.request.members:
             self._remark_letters(one, Kind.TILES)
-            made = self._try(Kind.TILES, [one], self._strips, one, settings)
+            made = self._try(Kind.TILES, [one], self._strip, one, settings)
             if made:
-                yield self._label(one), made
+                yield made
             self.account.step()
 
-    def _strips(self, one: Member, settings: TileSettings) -> Sequence[Strip]:
+    def _strip(self, one: Member, settings: TileSettings) -> Strip:
         """Return a child's tiles in the forms of its letters. What cannot be drawn shows before a page begins."""
-        from namewright.pages.strips import strips
-        from namewright.pages.tile_sheet import across, tile_pages, tile_ruling
+        from namewright.pages.strips import strip_of
+        from namewright.pages.tile_sheet import tile_pages, tile_ruling
 
         name, label = one.placed.child.practice, self._label(one)
-        made = strips(label, name, across(settings), self.request.settings_of(one).letters)
+        made = strip_of(label, name, self.request.settings_of(one).letters)
         self.setter.ruled(tile_ruling(settings.side_mm)).line(name)
         if self.setter.school_font:  # how far its letters reach is not known beforehand
-            list(tile_pages(self.setter, [(label, made)], settings))
+            list(tile_pages(self.setter, [made], settings))
         return made
 
     # --- pages about the class ----------------------------------------------------------------------------

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
-from itertools import combinations, islice, pairwise
+from itertools import combinations, islice
 
 from namewright.letters.choice import LetterChoice
 from namewright.lines.tile_boxes import tile_letters
@@ -37,53 +37,90 @@ class Strip:
                 replace(self, letters=self.letters[size:], first=self.first + size))
 
 
-def strips(label: str, name: str, across: int, shapes: LetterChoice | None = None) -> tuple[Strip, ...]:
-    """Cut a name's tiles into strips of at most ``across``, full ones first; spaces get no tile.
+def strip_of(label: str, name: str, shapes: LetterChoice | None = None) -> Strip:
+    """Return all tiles of a name in one strip; spaces get no tile."""
+    letters = tuple(letter for letter in tile_letters(name) if letter != " ")
+    return Strip(label, letters, 1, len(letters), shapes)
 
-    No tile stands alone in the last strip if it can be helped: over two there is room to say which they are.
+
+def pages_of_strips(names: Iterable[Strip], across: int, down: int) -> Iterator[list[tuple[Strip, ...]]]:
+    """Yield pages of at most ``down`` rows of at most ``across`` tiles: each name as one strip, or some in their order.
+
+    The first name that is left begins a row, others near it fill it up; where none do, one of them is parted, and its
+    other tiles begin the next row. A name stays on one page, unless it takes more rows than a page has.
     """
-    letters = [letter for letter in tile_letters(name) if letter != " "]
-    cuts = [*range(0, len(letters), across), len(letters)]
-    if len(cuts) > 2 and cuts[-1] - cuts[-2] == 1 and across > 2:
-        cuts[-2] -= 1
-    return tuple(Strip(label, tuple(letters[start:end]), start + 1, len(letters), shapes)
-                 for start, end in pairwise(cuts))
-
-
-def rows_of_strips(strips: Iterable[Strip], across: int) -> Iterator[tuple[Strip, ...]]:
-    """Yield rows of at most ``across`` tiles. The first strip that is left begins a row, others near it fill it up.
-
-    Where none do, one of them is parted, and its other tiles begin the next row.
-    """
-    rest = iter(strips)
+    rest = iter(names)
     window = list(islice(rest, _WINDOW))
     while window:
-        row = [window.pop(0)]
-        room = across - len(row[0].letters)
-        for at in sorted(_fillers(window, room), reverse=True):
-            row.insert(1, window.pop(at))
-        room = across - sum(len(strip.letters) for strip in row)
-        if (parted := _parting(window, room)) is not None:
-            here, there = window.pop(parted).parted(room)
-            row.append(here)
-            window.insert(0, there)
-        yield tuple(row)
-        window += islice(rest, _WINDOW - len(window))
+        page: list[tuple[Strip, ...]] = []
+        while (left := down - len(page)) and (at := _next(window, across, left, down)) is not None:
+            page.append(_row(window, at, across, left))
+            window += islice(rest, _WINDOW - len(window))
+        yield page
 
 
-def _fillers(window: Sequence[Strip], room: int) -> tuple[int, ...]:
-    """Return which of the strips fill a room whole, one, else two, else three; none if they do not."""
-    sizes = [len(strip.letters) for strip in window]
+def _next(window: Sequence[Strip], across: int, left: int, down: int) -> int | None:
+    """Return the first strip that may begin a row where so many are left on a page, None where there is none.
+
+    What goes on from the row before does; a name that takes more rows than any page has begins a page.
+    """
+    if window and window[0].first > 1:
+        return 0
+    return next((at for at, one in enumerate(window) if left == down or _rows(one, across) <= left), None)
+
+
+def _rows(strip: Strip, across: int) -> int:
+    return -(-len(strip.letters) // across)
+
+
+def _row(window: list[Strip], at: int, across: int, left: int) -> tuple[Strip, ...]:
+    """Take a row that begins with a strip, where so many rows are left on its page."""
+    row = [_taken(window, at, across)]
+    room = across - len(row[0].letters)
+    if window and window[0].first > 1:  # it goes on in the next row
+        return tuple(row)
+    for filler in sorted(_fillers(window, room, exactly=left > 1), reverse=True):
+        row.insert(1, window.pop(filler))
+    room = across - sum(len(strip.letters) for strip in row)
+    if (parted := _parting(window, across, room, left - 1)) is not None:
+        row.append(_taken(window, parted, room))
+    return tuple(row)
+
+
+def _taken(window: list[Strip], at: int, room: int) -> Strip:
+    """Take as much of a strip as has room; the rest is next. No tile is left over alone if it can be helped."""
+    strip, size = window.pop(at), room
+    if len(strip.letters) <= room:
+        return strip
+    if len(strip.letters) - room < _MIN_PART <= room - 1:
+        size -= 1
+    here, there = strip.parted(size)
+    window.insert(0, there)
+    return here
+
+
+def _fillers(window: Sequence[Strip], room: int, *, exactly: bool) -> tuple[int, ...]:
+    """Return which of the names fill a room, one, else two, else three: exactly, or as nearly as any of these."""
+    best: tuple[int, ...] = ()
+    filled = 0
     for count in (1, 2, 3) if room else ():
-        fits = (places for places in combinations(range(len(sizes)), count)
-                if sum(sizes[place] for place in places) == room)
-        if places := next(fits, None):
-            return places
-    return ()
+        for places in combinations(range(len(window)), count):
+            size = sum(len(window[place].letters) for place in places)
+            if size == room:
+                return places
+            if filled < size < room:
+                best, filled = places, size
+    return () if exactly else best
 
 
-def _parting(window: Sequence[Strip], room: int) -> int | None:
-    """Return the first strip that can be parted so that it fills a room, neither part a single tile."""
+def _parting(window: Sequence[Strip], across: int, room: int, left: int) -> int | None:
+    """Return a name that fills a room with its beginning and has room for the rest in the rows left; None without one.
+
+    Neither part is a single tile. One that stands in no more rows for it goes before the first of the others.
+    """
     if room < _MIN_PART:
         return None
-    return next((at for at, strip in enumerate(window) if len(strip.letters) >= room + _MIN_PART), None)
+    more = {at: 1 + -(-(len(one.letters) - room) // across) for at, one in enumerate(window)
+            if len(one.letters) >= room + _MIN_PART}
+    may = [at for at, rows in more.items() if rows - 1 <= left]
+    return next((at for at in may if more[at] == _rows(window[at], across)), next(iter(may), None))

@@ -23,7 +23,7 @@ from namewright.message import message
 from namewright.pages import blocks
 from namewright.pages.page import Furniture, Item, Page, Tile, checked
 from namewright.pages.paper import BINDING_MM, MARGIN_MM, Paper
-from namewright.pages.strips import Strip, rows_of_strips
+from namewright.pages.strips import Strip, pages_of_strips
 from namewright.pages.typesetter import Typesetter
 from namewright.wording import wording
 
@@ -74,18 +74,15 @@ def across(settings: TileSettings) -> int:
     return int((settings.size_mm[0] - settings.edges_mm[0] - _EDGE_MM - _CUT.width_mm) // settings.side_mm)
 
 
-def tile_pages(setter: Typesetter, children: Iterable[tuple[str, Sequence[Strip]]], settings: TileSettings,
-               ) -> Iterator[Page]:
-    """Yield pages of strips. ``children`` gives each child's label and strips (see ``strips``), in order.
+def tile_pages(setter: Typesetter, names: Iterable[Strip], settings: TileSettings) -> Iterator[Page]:
+    """Yield pages of strips for the tiles of names, in order (see ``strips``).
 
     Raises MissingLetters where a tile's letter or a label cannot be drawn: check names first.
     """
     maker = _TileMaker(setter, settings)
-    for row in rows_of_strips((strip for _, each in children for strip in each), maker.across):
-        if maker.is_full:
-            yield maker.page()
-        maker.place(row)
-    if maker.items:
+    for rows in pages_of_strips(names, maker.across, maker.rows):
+        for row in rows:
+            maker.place(row)
         yield maker.page()
 
 
@@ -111,11 +108,6 @@ class _TileMaker:
         self.items: list[Item] = []
         self.first: str | None = None
         self.row = 0
-
-    @property
-    def is_full(self) -> bool:
-        """Return whether no row has room on this page any more."""
-        return self.row >= self.rows
 
     def place(self, row: Sequence[Strip]) -> None:
         """Set strips side by side in the next row."""
