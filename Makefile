@@ -17,10 +17,10 @@ demo: $(VENV)/.runtime
 
 # What a change is tried by at the desk; the longest tests are left to test-long.
 test: $(VENV)/.dev test-system
-	$(RUN) -m pytest -n auto -m "not long"
+	$(RUN) -m pytest -n auto --dist worksteal -m "not long"
 
 test-long: $(VENV)/.dev test-system
-	$(RUN) -m pytest -n auto -m long
+	$(RUN) -m pytest -n auto --dist worksteal -m long
 
 # The wheel, alone in a clean environment: a PDF and a web answer.
 wheel-check: $(VENV)/.dev
