@@ -2,10 +2,14 @@
 
 from __future__ import annotations
 
+import tomllib
+
 import pytest
+from fontTools.pens.recordingPen import RecordingPen
+from fontTools.svgLib.path import parse_path
 
 from namewright.geometry.boxes import Box
-from namewright.letters.alphabet import Alphabet, Letter, parse_alphabet
+from namewright.letters.alphabet import Alphabet, Letter, font_bytes, parse_alphabet, upright
 
 
 def base_box(letter: Letter) -> Box:
@@ -79,3 +83,29 @@ def test_a_bad_glyph_is_named() -> None:
     source = 'name = "x"\nspace = 70\nmark_forms = []\n[marks]\n[glyphs]\nk = { strokes = ["M0 0 L1 1 Z"] }\n'
     with pytest.raises(ValueError, match="glyph “k”"):
         parse_alphabet(source)
+
+
+def test_letters_read_one_by_one_are_those_of_the_whole_file() -> None:
+    """Each letter has the strokes that TOML and fontTools find, in the file's order; also written another way."""
+    source = font_bytes("upright.toml").decode("utf-8")
+    for text in (source, source.replace("\nk = {", "\n'k' = {").replace("\nl = {", "\nl={")):
+        table, read = tomllib.loads(text), parse_alphabet(text)
+        for part, glyphs in (("glyphs", read.glyphs), ("marks", read.marks), ("exit_strokes", read.exit_strokes)):
+            assert set(table[part]) <= set(glyphs)
+            for char, entry in table[part].items():
+                assert [stroke_of(data) for data in entry["strokes"]] == [
+                    [tuple(segment) for segment in stroke.segments] for stroke in glyphs[char].strokes], char
+    assert [char for char in upright().glyphs if char not in "ij"] == list(tomllib.loads(source)["glyphs"])
+
+
+def stroke_of(data: str) -> list[tuple[tuple[float, float], ...]]:
+    """Return the segments of path data as fontTools reads it."""
+    pen = RecordingPen()
+    found: list[tuple[tuple[float, float], ...]] = []
+    last = (0.0, 0.0)
+    parse_path(data, pen)
+    for command, points in pen.value:
+        if command in ("lineTo", "curveTo"):
+            found.append((last, *points))
+        last = points[-1] if points else last
+    return found

@@ -6,6 +6,7 @@ Out of scope: rulings, millimetres and spacing (``lines``).
 
 from __future__ import annotations
 
+import re
 import tomllib
 from collections.abc import Callable, Iterable, Iterator, Mapping
 from functools import cache
@@ -22,6 +23,7 @@ from namewright.letters.strokes import Stroke, parse_stroke
 from namewright.message import Message, Problem, message
 from namewright.store import Made
 
+_LETTER = re.compile(r'^"?([^"\\\s])"? = (\{.*\})$', re.MULTILINE)  # one with a line of its own in a table
 _SOFT_DOTTED = {"i": "ı", "j": "ȷ"}  # lose the dot under a mark above (Unicode property Soft_Dotted)
 _SPACES = frozenset("  ")
 _OWN_MARKS = {"circumflex", "breve", "horn"}  # of â ê ô ă ơ ư, over which Vietnamese sets a tone
@@ -235,9 +237,13 @@ def parse_alphabet(source: str) -> Alphabet:
 
 
 def _alphabet(source: str) -> Alphabet:
-    """Read an alphabet whose strokes are read letter by letter, when asked for: a class has a fifth of them."""
+    """Read an alphabet whose letters and strokes are read one by one, when asked for: a class has a fifth of them."""
+    unread: dict[str, dict[str, Any]] = {}
+    for name in ("glyphs", "exit_strokes"):
+        unread[name], source = _cut_out(name, source)
     table = tomllib.loads(source)
-    marks, letters, exits = table["marks"], table["glyphs"], table.get("exit_strokes", {})
+    marks = table["marks"]
+    letters, exits = (table.get(name, {}) | inside for name, inside in unread.items())
     forms: Mapping[str, Mapping[str, Any]] = table.get("variants", {})
     glyphs: Made[str, Glyph] = Made((*letters, *_SOFT_DOTTED), lambda char: (
         glyphs[_SOFT_DOTTED[char]] if char in _SOFT_DOTTED else _letter_glyph(char, letters[char])))
@@ -258,8 +264,15 @@ def _alphabet(source: str) -> Alphabet:
     )
 
 
-def _letter_glyph(char: str, entry: Mapping[str, Any]) -> Glyph:
-    glyph = _glyph(char, entry)
+def _cut_out(name: str, source: str) -> tuple[dict[str, Any], str]:
+    """Return the letters of a table that have a line each, their entries as text, and the source without them."""
+    before, head, after = source.partition(f"\n[{name}]\n")
+    inside, next_head, behind = after.partition("\n[")
+    return dict(_LETTER.findall(inside)), "".join((before, head, _LETTER.sub("", inside), next_head, behind))
+
+
+def _letter_glyph(char: str, entry: Mapping[str, Any] | str) -> Glyph:
+    glyph = _glyph(char, tomllib.loads(f"entry = {entry}")["entry"] if isinstance(entry, str) else entry)
     return glyph._replace(anchors=_standing_anchors(glyph) | dict(glyph.anchors))
 
 

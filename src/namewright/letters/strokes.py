@@ -6,11 +6,9 @@ page); nothing here depends on them. Out of scope: outlines, colour, and what a 
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
-
-from fontTools.pens.recordingPen import RecordingPen
-from fontTools.svgLib.path import parse_path
 
 from namewright.geometry import boxes
 from namewright.geometry.boxes import Box
@@ -26,6 +24,9 @@ from namewright.geometry.segments import (
     raised,
 )
 from namewright.units import number
+
+_COMMAND = re.compile(r"([A-Za-z])([^A-Za-z]*)")
+_NUMBERS = {"M": 2, "L": 2, "H": 1, "V": 1, "h": 1, "C": 6}  # of each command that is read without a library
 
 
 @dataclass(frozen=True, slots=True)
@@ -116,6 +117,44 @@ def parse_stroke(data: str) -> Stroke:
 
     Raises ValueError for data that does not parse, lifts the pen, or closes the path.
     """
+    return Stroke(_plain(data) or _any(data))
+
+
+def _plain(data: str) -> tuple[Segment, ...] | None:
+    """Return the segments of path data in the few commands that letters are written in; None where it has others.
+
+    These are all that most runs meet, and the library's reader brings a reader of XML with it.
+    """
+    segments: list[Segment] = []
+    pen: Point | None = None
+    for command, written in _COMMAND.findall(data):
+        values = written.split()
+        if len(values) != _NUMBERS.get(command) or (pen is None) != (command == "M"):
+            return None
+        try:
+            points = _points(command, list(map(float, values)), pen or (0.0, 0.0))
+        except ValueError:  # numbers that no space parts
+            return None
+        if pen is not None:
+            segments.append(Cubic(pen, *points) if command == "C" else Line(pen, *points))
+        pen = points[-1]
+    return tuple(segments)
+
+
+def _points(command: str, values: Sequence[float], pen: Point) -> list[Point]:
+    """Return the points behind the pen that a command names."""
+    if command == "V":
+        return [(pen[0], values[0])]
+    if command in "Hh":
+        return [(values[0] + (pen[0] if command == "h" else 0.0), pen[1])]
+    return list(zip(values[::2], values[1::2], strict=True))
+
+
+def _any(data: str) -> tuple[Segment, ...]:
+    """Return the segments of any path data, as fontTools reads it."""
+    from fontTools.pens.recordingPen import RecordingPen
+    from fontTools.svgLib.path import parse_path
+
     pen = RecordingPen()
     try:
         parse_path(data, pen)
@@ -133,7 +172,7 @@ def parse_stroke(data: str) -> Stroke:
             position = points[-1]
     if not segments:
         raise ValueError(f"path data “{data}” draws nothing")
-    return Stroke(tuple(segments))
+    return tuple(segments)
 
 
 def _segment(command: str, start: Point, points: Sequence[Point], data: str) -> Segment:

@@ -24,7 +24,17 @@ _HAND = ("M44 98C44 92 40 88 36 82L21 63C17 56 26 50 31 56L40 66V13C40 4 54 4 54
          "M54 46C54 38 67 38 67 47V54", "M67 48C67 41 79 42 79 51V57", "M79 52C79 46 91 48 91 57V74C91 86 84 90 84 98")
 _FINGERTIP = (47.0, 7.0)
 _PENCIL = ("M0 0L-9 21V78H9V21L0 0", "M-9 21C-5 17 5 17 9 21", "M-9 66H9")
-_SPOT = ("M-2.2 0A2.2 2.2 0 1 1 2.2 0A2.2 2.2 0 1 1 -2.2 0",)
+# Round ones are curves as fontTools makes them of arcs, so that it need not be loaded to read these.
+_SPOT = ("M-2.2 0C-2.2 -1.215 -1.215 -2.2 0 -2.2C1.215 -2.2 2.2 -1.215 2.2 0C2.2 1.215 1.215 2.2 0 2.2"
+         "C-1.215 2.2 -2.2 1.215 -2.2 0",)
+_IRIS = ("M11 0C11 6.075 6.075 11 0 11C-6.075 11 -11 6.075 -11 0C-11 -6.075 -6.075 -11 0 -11"
+         "C6.075 -11 11 -6.075 11 0")
+_BELLY = ("M-7 3C-6.73 -1.312 -3.084 -4.631 1.234 -4.496C5.553 -4.361 8.984 -0.821 8.984 3.5"
+          "C8.984 7.821 5.553 11.361 1.234 11.496C-3.084 11.631 -6.73 8.312 -7 4")  # of the letter on a tile
+_HEAD = ("M58 30.8C42.554 21.779 22.828 25.467 11.684 39.459C0.54 53.45 1.36 73.502 13.608 86.538"
+         "C25.857 99.573 45.818 101.639 60.476 91.387C75.134 81.136 80.042 61.677 72 45.7")
+_WHEEL = ("M92 82C92 89.732 85.732 96 78 96C70.268 96 64 89.732 64 82C64 74.268 70.268 68 78 68"
+          "C85.732 68 92 74.268 92 82")
 
 
 class Task(StrEnum):
@@ -62,8 +72,8 @@ def _spots(*places: Point) -> list[Stroke]:
 
 
 def _eye(x: float, y: float, size: float = 1.0) -> list[Stroke]:
-    lids, iris = "M-30 0C-16 -24 16 -24 30 0C16 24 -16 24 -30 0", "M11 0A11 11 0 1 1 -11 0A11 11 0 1 1 11 0"
-    return [*_placed((lids, iris), x, y, size=size), *_spots((x, y))]
+    lids = "M-30 0C-16 -24 16 -24 30 0C16 24 -16 24 -30 0"
+    return [*_placed((lids, _IRIS), x, y, size=size), *_spots((x, y))]
 
 
 def _finger() -> list[Stroke]:
@@ -77,7 +87,7 @@ def _pencil() -> list[Stroke]:
 
 def _tiles() -> list[Stroke]:
     return [*_placed(("M4 54H96V97H4V54", "M50 54V97", "M15 90L27 62L39 90", "M20 80H34")),
-            *_placed(("M-21 -21H21V21H-21V-21", "M-7 -13V12", "M-7 3A8 8 0 1 1 -7 4"), 73, 25, 14, 0.95)]
+            *_placed(("M-21 -21H21V21H-21V-21", "M-7 -13V12", _BELLY), 73, 25, 14, 0.95)]
 
 
 def _look() -> list[Stroke]:
@@ -104,7 +114,7 @@ def _colour() -> list[Stroke]:
 
 
 def _draw() -> list[Stroke]:
-    return [*_placed(("M58 30.8A36 36 0 1 0 72 45.7", "M22 72C29 86 51 86 58 72")),
+    return [*_placed((_HEAD, "M22 72C29 86 51 86 58 72")),
             *_spots((28, 52), (52, 52)), *_placed(_PENCIL, 74, 44, 212, 0.6)]
 
 
@@ -123,7 +133,7 @@ def _ring() -> list[Stroke]:
 
 
 def _join() -> list[Stroke]:
-    return [*_placed(("M4 44L20 6L36 44", "M10 31H30", "M92 82A14 14 0 1 1 64 82A14 14 0 1 1 92 82", "M92 67V97",
+    return [*_placed(("M4 44L20 6L36 44", "M10 31H30", _WHEEL, "M92 67V97",
                       "M24 54C26 64 38 70 50 68")), *_placed(_PENCIL, 54, 66, 212, 0.66)]
 
 
