@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from namewright.geometry import boxes
 from namewright.geometry.boxes import Box
@@ -29,8 +29,7 @@ _COMMAND = re.compile(r"([A-Za-z])([^A-Za-z]*)")
 _NUMBERS = {"M": 2, "L": 2, "H": 1, "V": 1, "h": 1, "C": 6}  # of each command that is read without a library
 
 
-@dataclass(frozen=True, slots=True)
-class Stroke:
+class Stroke(NamedTuple):
     """One stroke of the pen, without a lift. A dot is a stroke of one line of no length."""
 
     segments: tuple[Segment, ...]

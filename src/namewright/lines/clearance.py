@@ -63,7 +63,7 @@ class Sides(NamedTuple):
     right_mm: float
 
 
-@dataclass
+@dataclass(eq=False, repr=False)
 class CueRoom:
     """The room over and under a letter in which its cues may stand, and the ink there that they keep off.
 

@@ -68,7 +68,7 @@ class Cues:
         return stroke_fragment(drawn) if drawn else None
 
 
-@dataclass
+@dataclass(eq=False, repr=False)
 class CueMaker:
     """Cues for the letters of one ruling, each letter's worked out once for the white that it has beside it.
 

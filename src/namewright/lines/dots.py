@@ -67,7 +67,7 @@ def _plans(runs: Sequence[Run], pitch: float) -> Iterator[tuple[Sequence[Run], S
 # --- the placing ------------------------------------------------------------------------------------------
 
 
-@dataclass
+@dataclass(eq=False, repr=False)
 class _Placing:
     """The dots of one letter at one pitch, as they are being placed, and how far from ideal they are."""
 

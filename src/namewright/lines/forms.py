@@ -121,7 +121,7 @@ def trace_dots(letter: InkLetter, pitch_mm: float) -> tuple[Point, ...]:
     return base + dots([stroke for stroke in marks if stroke not in thin], pitch_mm, base)
 
 
-@dataclass
+@dataclass(eq=False, repr=False)
 class Inker:
     """Letters of one ruling turned into fragments, by letter and then by kind, each once.
 

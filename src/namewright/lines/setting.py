@@ -122,7 +122,7 @@ def ink_letter(letter: Letter, ruling: Ruling, slant: float = 0.0) -> InkLetter:
     return InkLetter(letter.cluster, strokes, boxes.joined(stroke.bounds() for stroke in strokes), marks=count)
 
 
-@dataclass
+@dataclass(eq=False, repr=False)
 class RuledLetters:
     """The letters of one alphabet on one ruling, each made once, and the setting of names from them.
 

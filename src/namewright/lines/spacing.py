@@ -102,7 +102,7 @@ def _cover(left: list[float], right: list[float], low: Point, high: Point) -> No
         right[level] = max(right[level], one, other)
 
 
-@dataclass
+@dataclass(eq=False, repr=False)
 class Spacer:
     """Distances between letters of one alphabet, each pair worked out once.
 
@@ -133,7 +133,7 @@ class Spacer:
         return self.profiles.get(letter.cluster, lambda: profile(letter, self.tail))
 
 
-@dataclass
+@dataclass(eq=False, repr=False)
 class Spacers:
     """The spacers of one alphabet on all its rulings: most rulings space alike, so that pairs are worked out once."""
 

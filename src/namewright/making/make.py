@@ -47,7 +47,7 @@ Made = TypeVar("Made")
 P = ParamSpec("P")
 
 
-@dataclass
+@dataclass(eq=False, repr=False)
 class Making:
     """A request being made, on letters kept ready by ``setter``."""
 
@@ -147,7 +147,7 @@ class Making:
             return holds
         self._remark(one, message("account.font_order"))
         rest = tuple(part for part in rungs or () if part not in ORDERED)
-        return replace(holds, ladder=holds.ladder._replace(rungs=rest or None))
+        return holds._replace(ladder=holds.ladder._replace(rungs=rest or None))
 
     def _label(self, one: Member) -> str:
         return drawable(self.setter, one.placed.child.label)

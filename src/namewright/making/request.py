@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 from datetime import date
 from enum import StrEnum
 from typing import TYPE_CHECKING, NamedTuple
@@ -131,7 +130,7 @@ class Request(NamedTuple):
     def settings_of(self, member: Member) -> SheetSettings:
         """Return what holds for one child. Raises Problem as ``settings`` does."""
         holds = _settled(self.first, member.own, self.everyone)
-        return replace(holds, whose=member.whose) if member.whose else holds
+        return holds._replace(whose=member.whose) if member.whose else holds
 
     @property
     def classmates(self) -> tuple[Child, ...]:

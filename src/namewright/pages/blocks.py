@@ -6,7 +6,6 @@ Each function returns finished items for a place it is told; where things go is 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import lru_cache
 from typing import NamedTuple
 
@@ -59,8 +58,7 @@ _OVER_TOP_MM = 2.4  # so far the name may rise into the margin
 _NAME_HERE = "\0"  # no name has it
 
 
-@dataclass(frozen=True, slots=True)
-class PageSettings:
+class PageSettings(NamedTuple):
     """How a page of ruled rows is made that gives no support of its own: a group's sheet, the size finder."""
 
     ruling: Ruling

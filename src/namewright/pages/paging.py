@@ -150,7 +150,7 @@ def _plans(heights: Heights, rows: int, needed: Sequence[Part], wished: Sequence
     return tuple(plan for plan in plans if plan) if all(plans) else None
 
 
-@dataclass
+@dataclass(eq=False, repr=False)
 class _Filling:
     """What may still be added to the pages of a sheet, and how many parts to write on they have already."""
 

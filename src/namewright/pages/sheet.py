@@ -17,6 +17,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from typing import NamedTuple
 
 from namewright.letters.choice import LetterChoice
 from namewright.lines.cues import END_MM
@@ -61,8 +62,7 @@ _TASK_OF = {Part.TILES: Task.TILES, Part.COPY: Task.LOOK, Part.MEMORY: Task.FOLD
 _FORM_OF = {Part.WIDE: Form.WIDE, Part.STARTS: Form.STARTS, Part.FIRST: Form.SOLID}
 
 
-@dataclass(frozen=True, slots=True)
-class SheetSettings:
+class SheetSettings(NamedTuple):
     """How one child's sheet is made. ``language`` is that of the captions.
 
     ``ruling`` is the lines as they are printed (see ``lines.tuned``); of ``tuning`` a sheet asks only what lines do not
@@ -116,7 +116,7 @@ def _rooms(settings: SheetSettings) -> tuple[float, ...]:
     return tuple(sheet.room_width - GUTTER_MM - 2 * END_MM for sheet in sheets)
 
 
-@dataclass
+@dataclass(eq=False, repr=False)
 class SheetMaker:
     """The parts of a child's sheet, each laid out where it is told to stand, and the pages of them."""
 

@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from namewright.lines.cues import END_MM
 from namewright.lines.fit import fit_name
@@ -47,7 +47,7 @@ def sleeve_pages(setter: Typesetter, name: str, label: str, settings: SheetSetti
     sheets = [_sheet(settings, turned=turned) for turned in ((True,) if settings.landscape else (False, True))]
     rooms = tuple(sheet.room_width - GUTTER_MM - 2 * END_MM for sheet in sheets)
     fit = fit_name(name, setter.ruled(ruling, spacing), rooms, settings.spoken)
-    own = replace(settings, ruling=ruling, tuning=settings.tuning._replace(letter_spacing=spacing))
+    own = settings._replace(ruling=ruling, tuning=settings.tuning._replace(letter_spacing=spacing))
     sheet = _sheet(settings, turned=settings.landscape or fit.turned)
     return (checked(_Sleeve(SheetMaker(setter, label, name, own, sheet, fit)).page()),)
 

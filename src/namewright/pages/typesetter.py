@@ -36,7 +36,7 @@ _TEXT_PENCIL_MM = 0.15
 _TEXT_SPACE = 0.75  # of the space between a child's two names: grown readers need less
 
 
-@dataclass
+@dataclass(eq=False, repr=False)
 class Typesetter:
     """Letters on their rulings, their ink and running text of one run, made when first asked for."""
 

@@ -62,7 +62,7 @@ def _page(page: Page, shared: Shared) -> DrawnPage:
                      tuple(part.tag(shared.words) for part in canvas.parts), page.outline)
 
 
-@dataclass
+@dataclass(eq=False, repr=False)
 class _Part:
     """A part of the page as it grows: a passage of text, a row, or a line of boxes with their ``letters``."""
 
@@ -87,7 +87,7 @@ _PLACES = {  # the structure types of ISO 32000-1, 14.8.4.3, and the scope of a 
     Place.COLUMN_HEAD: ("TH", "Column"), Place.ROW_HEAD: ("TH", "Row"), Place.ENTRY: ("LI", None)}
 
 
-@dataclass
+@dataclass(eq=False, repr=False)
 class _Canvas:
     """The stream of one page, the pen as it is set so far, and the page's parts."""
 

@@ -151,7 +151,7 @@ def _escaped(code: int) -> str:
 # --- the fonts at the end of the file --------------------------------------------------------------------
 
 
-@dataclass
+@dataclass(eq=False, repr=False)
 class Fonts:
     """The letters that a document has used, and their fonts once all are known."""
 

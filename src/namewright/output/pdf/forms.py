@@ -58,7 +58,7 @@ def _cost(key: _Key) -> int:
     return len(key) if isinstance(key, str) else 4 * len(key[0])
 
 
-@dataclass
+@dataclass(eq=False, repr=False)
 class Shared:
     """What the pages of a batch share: forms as they are met, which fragments are to become one, letters used."""
 

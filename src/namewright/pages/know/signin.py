@@ -8,7 +8,7 @@ name is given follows the child's level of support: dots, the first letter, noth
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from typing import NamedTuple
 
 from namewright.letters.alphabet import MissingLetters
@@ -101,7 +101,7 @@ class Cell:
 
 def sign_in_pages(setter: Typesetter, cells: Sequence[Cell], settings: SheetSettings) -> tuple[Page, ...]:
     """Return the pages for the places of a class (``place_of``); ``settings`` are those of everyone."""
-    settings = replace(settings, ruling=suited(settings.ruling))
+    settings = settings._replace(ruling=suited(settings.ruling))
     rows = list(_packed(cells, settings))
     heights = [max(cell.height_mm for cell in row) for row in rows]
     room = _begun(setter, settings, len(cells)).room

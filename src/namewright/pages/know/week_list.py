@@ -9,7 +9,6 @@ Millimetres, y down.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
 from typing import NamedTuple
 
 from namewright.lines.ink import RULE
@@ -42,7 +41,7 @@ def week_rooms(settings: SheetSettings) -> Rooms:
 
 def week_pages(setter: Typesetter, cells: Sequence[Cell], settings: SheetSettings) -> tuple[Page, ...]:
     """Return the pages for the places of a class (``signin.place_of``); ``settings`` are those of everyone."""
-    settings = replace(settings, ruling=suited(settings.ruling))
+    settings = settings._replace(ruling=suited(settings.ruling))
     pages: list[Page] = []
     rooms = [_room(_begun(setter, settings, count)) for count in (len(cells), None)]
     for here in _paged(cells, settings, *rooms):
