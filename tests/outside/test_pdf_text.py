@@ -39,7 +39,7 @@ def test_a_sheet_is_found_by_its_name_and_captions(setter: Typesetter, name: str
     """PDFium reads the name in the owner's line and on every row that shows it, and each caption word for word."""
     read = read_by_pdfium(pdf_bytes(sheet(setter, name)))
     words = wording("en")
-    for caption in (words.say("page.owner", name=name), words.say("page.dots"), words.say("page.memory"),
+    for caption in (words.say("page.owner", name=name), words.say("page.tiles"), words.say("page.memory"),
                     words.say("page.check")):
         assert caption in read
     assert read.count(name) >= 4
@@ -49,8 +49,8 @@ def test_captions_are_read_in_the_order_in_which_they_stand(setter: Typesetter) 
     """The owner's line first, then each caption before the rows it belongs to, the check bar's last."""
     read = read_by_pdfium(pdf_bytes(sheet(setter, "Mirela")))
     words = wording("en")
-    at = [read.index(words.say(key, name="Mirela")) for key in ("page.owner", "page.model", "page.dots", "page.tiles",
-                                                                "page.copy_beside", "page.memory", "page.check")]
+    keys = ("owner", "model", "dots-run-out", "tiles", "copy_beside", "memory", "check")
+    at = [read.index(words.say(f"page.{key}", name="Mirela")) for key in keys]
     assert at == sorted(at)
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from namewright.lines.forms import Form
+from namewright.lines.ink import Ink
 from namewright.lines.ruling import preset
 from namewright.message import Problem
 from namewright.pages.ladder import MAX_TRACED, RUNGS, TRACED, Chain, Ladder, Part, given, read_rungs, repeats
@@ -103,3 +104,24 @@ def test_a_sheet_has_the_rungs_that_were_chosen(setter: Typesetter, rungs: tuple
         assert rest[:2 * copies] == ["solid", "blank"] * copies
         assert rest[2 * copies:] == ["blank"] * (len(rest) - 2 * copies)
         assert len(rest) > 2 * copies
+
+
+@pytest.mark.parametrize(("name", "dotted"), [("Wu", [4]), ("Noor", [6]), ("Oskar", [7]), ("Thorwaldmunda", [13, 6]),
+                                              ("O", [5])])
+def test_dots_run_out_on_every_sheet_with_full_support(setter: Typesetter, name: str, dotted: list[int]) -> None:
+    """In the row of dots itself where the page has room for no other; a name that stands there once is all dots."""
+    pages = practice_pages(setter, name, name, SheetSettings(preset("us-3/4")))
+    assert [letters_dotted(row) for page in pages for row in page.items
+            if isinstance(row, Row) and row.form == "dotted"] == dotted
+
+
+def test_a_row_of_dots_is_all_dots_beside_one_where_they_run_out(setter: Typesetter) -> None:
+    """So it is on low lines, where both have room, and where somebody asked for dots alone."""
+    for ruling, ladder, dotted in (("us-1/2", Ladder(), [8, 6]), ("us-3/4", Ladder((Part.DOTS,)), [8])):
+        pages = practice_pages(setter, "Wren", "Wren", SheetSettings(preset(ruling), ladder=ladder))
+        assert [letters_dotted(row) for page in pages for row in page.items
+                if isinstance(row, Row) and row.form == "dotted"] == dotted
+
+
+def letters_dotted(row: Row) -> int:
+    return sum(len(item.pieces) for item in row.items if isinstance(item, Ink))

@@ -19,6 +19,7 @@ from namewright.lines.setting import pen_width_mm
 from namewright.lines.tuned import tuned
 from namewright.message import Problem
 from namewright.pages.blocks import CHECK_NOTE_MM
+from namewright.pages.ladder import Ladder, Part
 from namewright.pages.page import Furniture, Guide, Item, Page, PageError, Row, Tile, checked, kept_off_edges, leaves
 from namewright.pages.paper import Paper
 from namewright.pages.sheet import SheetSettings, practice_pages
@@ -262,7 +263,8 @@ def test_marks_over_capitals_get_white_of_their_own(setter: Typesetter, name: st
 def test_a_name_that_is_repeated_stands_farther_off_than_its_own_words(setter: Typesetter,
                                                                        spacing: float | None) -> None:
     """In a row to go over, the white before the name comes again is wider than the white inside a double name."""
-    settings = SheetSettings(preset("us-1/2"), tuning=Tuning(letter_spacing=spacing), landscape=True)
+    settings = SheetSettings(preset("us-1/2"), tuning=Tuning(letter_spacing=spacing), landscape=True,
+                             ladder=Ladder((Part.DOTS,)))
     row = rows((practice_pages(setter, "Al Bo", "Al Bo", settings)[0],), Form.DOTTED)[0]
     spots = sorted((one.bounds()[0], one.bounds()[2]) for one in ink_of(row))
     whites = [right[0] - left[1] for left, right in pairwise(spots)]

@@ -108,11 +108,16 @@ def read_rungs(text: str) -> tuple[Part, ...]:
     return tuple(sorted(map(Part, names), key=list(Part).index))
 
 
-def given(line: SetLine, part: Part, ladder: Ladder, time: int, times: int) -> list[Form]:
-    """Return the form of every letter for the ``time``-th of ``times`` names in a row of this rung."""
+def given(line: SetLine, part: Part, ladder: Ladder, time: int, times: int, *, fading: bool = False) -> list[Form]:
+    """Return the form of every letter for the ``time``-th of ``times`` names in a row of this rung.
+
+    In a row of dots that is ``fading`` they run out after the first name.
+    """
     letters = len(line.letters)
     if part is Part.RUN_OUT:
         forms = _run_out(letters, ladder.chain, time, times)
+    elif fading and time:
+        forms = _run_out(letters, ladder.chain, time - 1, times - 1)
     elif part is Part.FIRST:
         forms = [Form.SOLID] + [Form.BLANK] * (letters - 1)
     else:

@@ -5,7 +5,8 @@ copying and writing from memory did better than tracing, so tracing never takes 
 more than copying and memory together; stroke marks stay on the model; a fold line hides all that shows the name
 from the rows of memory. A left-hander copies from above: the hand covers what is left of it.
 
-- full: model with stroke marks; one row of dots, one where the dots run out; copying; memory
+- full: model with stroke marks; one row of dots, which run out in it where the name stands there again, or in a row of
+  their own where the page has room for one; copying; memory
 - partial: model with stroke marks; one row where the dots run out; copying; memory
 - light: model with stroke marks; no tracing; copying and memory in turn
 - independent: a plain model; memory before copying
@@ -126,6 +127,7 @@ class SheetMaker:
     settings: SheetSettings
     sheet: Sheet
     fit: Fit
+    fades: bool = False  # whether dots run out within the row of dots: no row of its own shows it
 
     def __post_init__(self) -> None:
         self.spacing = self.settings.tuning.letter_spacing or 0.0
@@ -151,6 +153,8 @@ class SheetMaker:
                         self.settings.tuning.rows)
         if plans is None:
             raise TooTall(self.name, self._tallest(), self.heights.room)
+        shown = {block.part for plan in plans for block in plan.blocks}
+        self.fades = support is Support.FULL and ladder.rungs is None and Part.RUN_OUT not in shown
         for count, plan in enumerate(plans):
             yield Page(self.sheet.width_mm, self.sheet.height_mm, tuple(self._items(plan)),
                        outline=self.label if count == 0 else None)
@@ -282,6 +286,8 @@ class SheetMaker:
             return self.words.say("page.copy_beside" if self.beside else "page.copy_under")
         if part is Part.MODEL and not self._has_cues:
             return self.words.say("page.model_plain")
+        if self._fading(part, self.fit.lines[0]):
+            return self.words.say(f"page.{Part.RUN_OUT}")
         return self.words.say(f"page.{part}")
 
     def _part(self, part: Part, lines: Sequence[SetLine], y: float, drop: float) -> Iterable[Item]:
@@ -370,14 +376,27 @@ class SheetMaker:
         if self.x1 - x >= MIN_FRAME_MM:
             yield Furniture(tuple(drawing_frame(x, self.x1, y, y + self.tiles.height_mm)))
 
+    @property
+    def _gap_mm(self) -> float:
+        """Return the white between two names in a row, more than between two words of a name."""
+        return max(10.0, 2.0 * self.ruling.x_height_mm) + self.spacing
+
+    def _times(self, part: Part, line: SetLine) -> int:
+        """Return how often a name stands in a row of a rung."""
+        return repeats(part, len(line.letters), self.x1 - self.x_letters, line.width_mm, self._gap_mm)
+
+    def _fading(self, part: Part, line: SetLine) -> bool:
+        """Say whether the dots of a row run out in it: in a name of one row that stands in it again."""
+        return (self.fades and part is Part.DOTS and len(self.fit.lines) == 1 and len(line.letters) > 1
+                and self._times(part, line) > 1)
+
     def _traced(self, line: SetLine, part: Part, baseline: float) -> Row:
         """Return a row of a rung of the ladder: the name as often as the rung has it, then white to go on."""
-        gap = max(10.0, 2.0 * self.ruling.x_height_mm) + self.spacing  # more than between two words of a name
         inks: list[Ink] = []
-        times = repeats(part, len(line.letters), self.x1 - self.x_letters, line.width_mm, gap)
+        times, fading = self._times(part, line), self._fading(part, line)
         for time in range(times):
-            x = self.x_letters + time * (line.width_mm + gap)
-            forms = given(line, part, self.settings.ladder, time, times)
+            x = self.x_letters + time * (line.width_mm + self._gap_mm)
+            forms = given(line, part, self.settings.ladder, time, times, fading=fading)
             inks += blocks.letters_at(self.setter, line, forms, x, baseline)
             if part is Part.MARKED and self.marks:
                 inks += self._marked(line, self.marks, x, baseline)
