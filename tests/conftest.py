@@ -6,7 +6,10 @@ import signal
 from collections.abc import Iterator
 
 import pytest
+from flask import Flask
 from hypothesis import settings
+from jinja2 import BytecodeCache
+from jinja2.bccache import Bucket
 
 from namewright.letters.alphabet import Alphabet, upright
 from namewright.pages.typesetter import Typesetter
@@ -15,6 +18,25 @@ from namewright.pages.typesetter import Typesetter
 # an example takes says nothing about whether it is right.
 settings.register_profile("namewright", deadline=None, derandomize=True, database=None, max_examples=60)
 settings.load_profile("namewright")
+
+
+class CompiledTemplates(BytecodeCache):
+    """Templates of screens, compiled once for the process: each application of a test would compile its own."""
+
+    def __init__(self) -> None:
+        self.kept: dict[str, bytes] = {}
+
+    def load_bytecode(self, bucket: Bucket) -> None:
+        """Give what is kept for a template; Jinja compiles it again if its source is another."""
+        if bucket.key in self.kept:
+            bucket.bytecode_from_string(self.kept[bucket.key])
+
+    def dump_bytecode(self, bucket: Bucket) -> None:
+        """Keep what was compiled."""
+        self.kept[bucket.key] = bucket.bytecode_to_string()
+
+
+Flask.jinja_options = {"bytecode_cache": CompiledTemplates()}
 
 # A shell that runs the tests in the background has Ctrl-C ignored, and programs that a test starts would inherit it.
 if signal.getsignal(signal.SIGINT) is signal.SIG_IGN:

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 import math
+from functools import cache
 from itertools import combinations, pairwise
 
 import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from scipy.spatial.distance import cdist
 
 from namewright.geometry.points import Point
 from namewright.geometry.polylines import evenly
@@ -25,6 +27,7 @@ RULINGS = ("de-6", "us-3/4", "us-1-1/8", "us-3/8", "fr-2", "fr-3", "uk-5", "es-2
 MIN_APART = 0.7 * 0.88  # of the pitch: what the design asks of the pitch that a letter takes, at least an eighth less
 
 
+@cache
 def dotted(letter: str, ruling: Ruling) -> tuple[InkLetter, tuple[Point, ...], float]:
     """Return a letter on a ruling, its dots, and their pitch in mm."""
     ink = ink_letter(upright().letter(letter), ruling)
@@ -32,9 +35,16 @@ def dotted(letter: str, ruling: Ruling) -> tuple[InkLetter, tuple[Point, ...], f
     return ink, dots(ink.strokes, pitch), pitch
 
 
+@cache
+def tracks_of(letter: str, ruling: Ruling) -> tuple[np.ndarray, ...]:
+    """Return 201 points along each stroke of a letter, in its order."""
+    ink, *_ = dotted(letter, ruling)
+    return tuple(np.array(evenly(flatten(stroke.segments, 0.01), 200)) for stroke in ink.strokes)
+
+
 def nearest(points: np.ndarray, others: np.ndarray) -> np.ndarray:
     """Return the distance from each point to the nearest of the others."""
-    return np.sqrt(((points[:, None, :] - others[None, :, :]) ** 2).sum(axis=2)).min(axis=1)
+    return cdist(points, others).min(axis=1)
 
 
 @pytest.mark.parametrize("ruling", RULINGS)
@@ -57,9 +67,8 @@ def test_no_two_dots_clot_on_a_ruling_of_ones_own(letter: str, height: float, mi
 def test_no_stroke_has_a_hole(ruling: str) -> None:
     """From any point of any stroke a dot is less than one pitch away: the eye can follow the line."""
     for letter in LETTERS:
-        ink, placed, pitch = dotted(letter, preset(ruling))
-        for stroke in ink.strokes:
-            track = np.array(evenly(flatten(stroke.segments, 0.01), 200))
+        _, placed, pitch = dotted(letter, preset(ruling))
+        for track in tracks_of(letter, preset(ruling)):
             assert nearest(track, np.array(placed)).max() < pitch, letter
 
 
@@ -100,10 +109,10 @@ def test_a_lone_stroke_has_a_dot_at_both_ends_and_at_each_corner(ruling: str) ->
             assert min(math.dist(point, dot) for dot in placed) < 1e-6, letter
 
 
-def free_standing(letter: InkLetter, pitch: float) -> list[Stroke]:
+def free_standing(letter: str, ruling: Ruling) -> list[Stroke]:
     """Return the straight strokes of a letter that no other stroke comes near."""
-    tracks = [np.array(evenly(flatten(stroke.segments, 0.01), 200)) for stroke in letter.strokes]
-    return [stroke for at, stroke in enumerate(letter.strokes)
+    (ink, _, pitch), tracks = dotted(letter, ruling), tracks_of(letter, ruling)
+    return [stroke for at, stroke in enumerate(ink.strokes)
             if len(stroke.segments) == 1 and len(stroke.segments[0]) == 2 and not stroke.is_dot
             and all(nearest(tracks[at], track).min() > 1.01 * pitch
                     for other, track in enumerate(tracks) if other != at)]
@@ -114,8 +123,8 @@ def test_free_standing_straight_strokes_are_dotted_evenly(ruling: str) -> None:
     """Along a straight stroke that nothing meets, all steps from dot to dot are equal to 1 %."""
     seen = 0
     for letter in LETTERS:
-        ink, placed, pitch = dotted(letter, preset(ruling))
-        for stroke in free_standing(ink, pitch):
+        _, placed, _ = dotted(letter, preset(ruling))
+        for stroke in free_standing(letter, preset(ruling)):
             length = stroke.length()
             on_it = sorted(math.dist(dot, stroke.start) for dot in placed
                            if math.dist(dot, stroke.start) + math.dist(dot, stroke.end) < length + 1e-6)
