@@ -12,18 +12,21 @@ from __future__ import annotations
 import math
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 from statistics import fmean, pstdev
 
+from namewright.geometry.points import heading, turn_degrees
+from namewright.letters.strokes import Stroke
 from namewright.practice.difficulty import Band, agreed_writing, band_of
 from namewright.practice.evidence import load_evidence
-from namewright.practice.features import LetterFeatures, letter_features
+from namewright.practice.features import letter_strokes, oblique_share
 
 PENALTY = 1.0  # for features of standard deviation one; common practice for so few letters
-FEATURES: Mapping[str, Callable[[LetterFeatures], float]] = {
-    "strokes": lambda each: float(each.strokes),
-    "path": lambda each: each.path,
-    "turning": lambda each: each.turning,
-    "oblique": lambda each: each.oblique,
+FEATURES: Mapping[str, Callable[[Sequence[Stroke]], float]] = {
+    "strokes": lambda strokes: float(len(strokes)),
+    "path": lambda strokes: sum(stroke.length() for stroke in strokes),
+    "turning": lambda strokes: sum(map(turning, strokes)),
+    "oblique": oblique_share,
 }
 SCORE_CUT = 0.5  # a writing score beyond this, either way, is read as hard or easy
 
@@ -130,11 +133,17 @@ def _band_of_score(score: float) -> Band:
     return Band.HARDER if score > SCORE_CUT else Band.MIDDLE
 
 
+def turning(stroke: Stroke) -> float:
+    """Return the sum of all turns along a stroke, in degrees."""
+    ways = [heading(a, b) for a, b in pairwise(stroke.flattened(0.5))]
+    return sum(abs(turn_degrees(before, after)) for before, after in pairwise(ways))
+
+
 def _row(letter: str) -> Row:
-    features = letter_features(letter)
-    if features is None:
+    strokes = letter_strokes(letter)
+    if strokes is None:
         raise ValueError(f"our alphabet has no “{letter}” to measure")
-    return tuple(measure(features) for measure in FEATURES.values())
+    return tuple(measure(strokes) for measure in FEATURES.values())
 
 
 def main() -> None:

@@ -82,7 +82,7 @@ def test_a_bad_glyph_is_named() -> None:
     """An alphabet with a bad stroke says in which glyph it stands."""
     source = 'name = "x"\nspace = 70\nmark_forms = []\n[marks]\n[glyphs]\nk = { strokes = ["M0 0 L1 1 Z"] }\n'
     with pytest.raises(ValueError, match="glyph “k”"):
-        parse_alphabet(source)
+        _ = parse_alphabet(source).glyphs["k"]
 
 
 def test_letters_read_one_by_one_are_those_of_the_whole_file() -> None:

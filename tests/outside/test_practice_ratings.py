@@ -16,7 +16,7 @@ import pytest
 from scipy import stats
 
 from namewright.practice.evidence import load_evidence
-from namewright.practice.features import letter_features
+from namewright.practice.features import FACES_FROM, facing
 from namewright.practice.likeness import distance, twin
 from namewright.practice.sequence import faces_left, similarity
 
@@ -100,8 +100,7 @@ def test_the_twins_found_are_the_pairs_that_children_confuse() -> None:
 
 def test_letters_named_as_left_facing_are_found_so_and_right_facing_ones_are_not() -> None:
     """d and J face left, b, C and F right (Treiman et al. 2014; Treiman & Kessler 2011), and 3 left (Fischer)."""
-    facing = {letter: letter_features(letter) for letter in "dJ3bCF"}
-    assert all(each is not None and each.faces_left for letter, each in facing.items() if letter in "dJ3")
-    assert all(each is not None and each.faces_right for letter, each in facing.items() if letter in "bCF")
+    assert all(facing(letter) <= -FACES_FROM for letter in "dJ3")
+    assert all(facing(letter) >= FACES_FROM for letter in "bCF")
     assert all(faces_left(letter) for letter in "dJ3")
     assert not any(faces_left(letter) for letter in "bCF")

@@ -27,13 +27,6 @@ def test_a_week_of_six() -> None:
         Day(4, (3,), (), 3))
 
 
-def test_fewer_days_are_longer() -> None:
-    """In two days three sit with the adult on each; the letters of the week stand before a child's own."""
-    monday, tuesday = week_days(SIX, 2)
-    assert (monday.children, monday.letters, monday.minutes) == ((0, 2, 4), ("b", "d"), 16)
-    assert sorted(tuesday.children) == [1, 3, 5]
-
-
 def test_without_a_letter_of_the_week_monday_is_a_day_as_any() -> None:
     """Nobody needs one: the class is cut into five days; a class of none has none."""
     alone = [Learner(1, FULL, (), ()) for _ in range(10)]

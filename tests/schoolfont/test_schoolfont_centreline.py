@@ -12,7 +12,7 @@ from namewright.geometry import boxes
 from namewright.geometry.points import Point
 from namewright.geometry.segments import Cubic, flatten
 from namewright.letters.strokes import Stroke, polyline_stroke
-from namewright.schoolfont.centreline import centreline
+from namewright.schoolfont.centreline import centrelines
 
 _END = 4.5  # a free end stays half a dot's width inside the outline
 CIRCLE = 4 / 3 * math.tan(math.pi / 8)  # control arms of a quarter circle as a cubic: the usual approximation
@@ -37,6 +37,11 @@ def circle(x: float, y: float, radius: float, *, clockwise: bool = True) -> Stro
         (ax, ay), (ax + CIRCLE * bx, ay + CIRCLE * by), (bx + CIRCLE * ax, by + CIRCLE * ay), (bx, by))))
         for (ax, ay), (bx, by) in itertools.pairwise([*corners, corners[0]])]
     return Stroke(tuple(segments))
+
+
+def centreline(contours: Sequence[Stroke]) -> tuple[Stroke, ...]:
+    """Return the centreline of all parts, the largest first."""
+    return tuple(itertools.chain.from_iterable(centrelines(contours)))
 
 
 def points(strokes: Sequence[Stroke]) -> list[Point]:

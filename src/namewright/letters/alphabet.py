@@ -228,16 +228,9 @@ def _own_before_tones(names: list[str]) -> list[str]:
 def parse_alphabet(source: str) -> Alphabet:
     """Read an alphabet from TOML text (see ``fonts/README.md`` for the notation).
 
-    Raises ValueError that names the glyph for a stroke that does not parse.
+    Letters and strokes are read one by one, when asked for: a class has a fifth of them. A stroke that does not parse
+    is a ValueError then, which names the glyph.
     """
-    alphabet = _alphabet(source)
-    for glyphs in (alphabet.marks, alphabet.glyphs, alphabet.variants, alphabet.exit_strokes):
-        tuple(glyphs.values())
-    return alphabet
-
-
-def _alphabet(source: str) -> Alphabet:
-    """Read an alphabet whose letters and strokes are read one by one, when asked for: a class has a fifth of them."""
     unread: dict[str, dict[str, Any]] = {}
     for name in ("glyphs", "exit_strokes"):
         unread[name], source = _cut_out(name, source)
@@ -296,7 +289,7 @@ def _standing_anchors(glyph: Glyph) -> dict[str, Point]:
 @cache
 def upright() -> Alphabet:
     """Return our own upright manuscript alphabet, ``fonts/upright.toml``."""
-    return _alphabet(font_bytes("upright.toml").decode("utf-8"))
+    return parse_alphabet(font_bytes("upright.toml").decode("utf-8"))
 
 
 def font_bytes(name: str) -> bytes:

@@ -26,6 +26,7 @@ FAINT = "#767676"  # 4.54:1, so that even the faint form stays above the 3:1 of 
 PALE = "#949494"  # 3.03:1: a line that joins dots and stays behind them
 WHITE = "#ffffff"
 SHADE = "#ececec"  # the tint of the x-height band: 1.2:1, so that dots and lines on it keep their contrast
+_DIGITS = 2  # decimals of a millimetre in path data
 
 
 class Style(NamedTuple):
@@ -132,14 +133,14 @@ def passage(inks: Iterable[Ink], role: Role = Role.PROSE) -> tuple[Ink, ...]:
     return tuple(ink.read_as(role, goes_on=count > 0) for count, ink in enumerate(inks))
 
 
-def stroke_fragment(strokes: Iterable[Stroke], digits: int = 2) -> Fragment:
+def stroke_fragment(strokes: Iterable[Stroke], digits: int = _DIGITS) -> Fragment:
     """Return the fragment that draws the strokes one after another, rounded to ``digits`` decimals of a mm."""
     return _fragment(tuple(strokes), digits, closed=False)
 
 
-def outline_fragment(contours: Iterable[Stroke], digits: int = 2) -> Fragment:
+def outline_fragment(contours: Iterable[Stroke]) -> Fragment:
     """Return the fragment of closed contours, to be filled by the rule of nonzero winding (SVG's own default)."""
-    return _fragment(tuple(contours), digits, closed=True)
+    return _fragment(tuple(contours), _DIGITS, closed=True)
 
 
 def _fragment(strokes: Sequence[Stroke], digits: int, *, closed: bool) -> Fragment:
@@ -152,14 +153,14 @@ def _fragment(strokes: Sequence[Stroke], digits: int, *, closed: bool) -> Fragme
     return Fragment("".join(parts), boxes.joined(stroke.bounds() for stroke in strokes))
 
 
-def dot_fragment(points: Iterable[Point], digits: int = 2) -> Fragment:
+def dot_fragment(points: Iterable[Point]) -> Fragment:
     """Return the fragment of one dot at each point: a line of no length, which a round pen draws as a dot."""
     points = tuple(points)
     parts: list[str] = []
     pen = (0.0, 0.0)
     for x, y in points:
-        at = (round(x, digits), round(y, digits))
-        parts.append(_move(pen, at, digits) + "h0")
+        at = (round(x, _DIGITS), round(y, _DIGITS))
+        parts.append(_move(pen, at, _DIGITS) + "h0")
         pen = at
     return Fragment("".join(parts), boxes.around(points))
 

@@ -41,18 +41,18 @@ class Day:
     minutes: int
 
 
-def week_days(learners: Sequence[Learner], days: int = SCHOOL_DAYS) -> tuple[Day, ...]:
+def week_days(learners: Sequence[Learner]) -> tuple[Day, ...]:
     """Return the days of a week; a class smaller than that has fewer."""
-    monday = _monday(learners, days)
+    monday = _monday(learners)
     others = sorted((at for at in range(len(learners)) if at not in monday), key=lambda at: _turn(learners, at))
-    parts = [monday, *_cut(others, days - 1)] if monday else _cut(others, days)
+    parts = [monday, *_cut(others, SCHOOL_DAYS - 1)] if monday else _cut(others, SCHOOL_DAYS)
     return tuple(_day(number, part, learners) for number, part in enumerate(filter(None, parts)))
 
 
-def _monday(learners: Sequence[Learner], days: int) -> list[int]:
+def _monday(learners: Sequence[Learner]) -> list[int]:
     """Return those who need the letters of the week, by table, as many as an even share of the class."""
     needing = [at for at, each in enumerate(learners) if each.now]
-    share = -(-len(learners) // days)
+    share = -(-len(learners) // SCHOOL_DAYS)
     tables = {table: sum(learners[at].table == table for at in needing) for table in {each.table for each in learners}}
     most = sorted(needing, key=lambda at: (-tables[learners[at].table], learners[at].table, _help(learners, at), at))
     return sorted(most[:share], key=lambda at: (_help(learners, at), at))

@@ -13,7 +13,7 @@ from functools import cache
 
 from namewright.geometry.segments import Cubic, Line, Segment, heading_out
 from namewright.letters.strokes import Stroke
-from namewright.practice.features import letter_features, letter_strokes
+from namewright.practice.features import letter_strokes, oblique_share
 
 OBLIQUE_FROM = 0.25  # share of the path; above it slant is what the hand has to master; found by trial
 
@@ -31,10 +31,10 @@ class Family(StrEnum):
 @cache
 def family_of(sign: str) -> Family:
     """Return the family of a letter or figure by its base strokes; OTHER where our alphabet has no such sign."""
-    features, strokes = letter_features(sign), letter_strokes(sign)
-    if features is None or not strokes:
+    strokes = letter_strokes(sign)
+    if not strokes:
         return Family.OTHER
-    if features.oblique > OBLIQUE_FROM:
+    if oblique_share(strokes) > OBLIQUE_FROM:
         return Family.SLANT
     if not any(map(_bends, strokes)):
         return Family.STRAIGHT

@@ -10,7 +10,7 @@ Out of scope: what to do about look-alikes (``sequence``).
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable
 from enum import Enum
 from functools import cache
 from itertools import combinations, repeat
@@ -179,8 +179,3 @@ def _at_height(spots: Points) -> Points:
     """Return a shape about the middle of its box, one zone high."""
     scale = 100 / max(_size(spots)[1], 1.0)
     return tuple((x * scale, y * scale, u, v) for x, y, u, v in _boxed(spots))
-
-
-def distances(signs: Sequence[str]) -> dict[frozenset[str], float]:
-    """Return the distance of every pair of different signs."""
-    return {frozenset(pair): distance(*pair) for pair in combinations(signs, 2)}

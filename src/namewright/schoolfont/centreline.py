@@ -54,11 +54,6 @@ _UNSURE = 0.5  # radii: where less is left of a branch between its bends, its wa
 _FEW = 6  # points of such a branch that has a middle
 
 
-def centreline(contours: Sequence[Contour]) -> tuple[Stroke, ...]:
-    """Return the centreline of a glyph, from its largest part on; a compact small part is a dot."""
-    return tuple(itertools.chain.from_iterable(centrelines(contours)))
-
-
 def centrelines(contours: Sequence[Contour], *, dotted: bool = True) -> tuple[tuple[Stroke, ...], ...]:
     """Return the centreline of each separate part of a glyph, the largest part first, then from the left.
 

@@ -32,11 +32,6 @@ class Shapes:
         """Return the form chosen for a letter, or none."""
         return tuple(word.partition("=")[2] for word in self.words if word.partition("=")[0] == letter)
 
-    @property
-    def any_form(self) -> bool:
-        """Say whether a form or a slant is chosen."""
-        return bool(self.words or self.slant)
-
 
 def shapes_of(settings: Mapping[str, str]) -> Shapes:
     """Return what settings choose; words that cannot be read are shown as typed elsewhere, and choose nothing here."""
