@@ -6,9 +6,11 @@ import pytest
 
 from kept_class import CLASS, names
 from namewright.classbook import Classbook
-from namewright.classbook.enrol import Known, enrol
+from namewright.classbook.enrol import NEW, Enrolment, Known, enrol
 from namewright.roster.parsing import read_roster
 from namewright.settings import Hand
+
+CLASS_OF_THREE = "Mira Quill\nTilo Reed\nBo Lindle\n"
 
 
 def _with(book: Classbook, text: str) -> tuple[object, ...]:
@@ -57,6 +59,104 @@ def test_another_child_of_the_same_first_name_is_another_child(book: Classbook) 
     assert mira in update.left
     assert update.joined
     assert update.joined[0] != mira
+
+
+def _matched(before: str, after: str, same: dict[int, int] | None = None) -> Enrolment:
+    """Return who is who between two lists; ids are the places on the first."""
+    known = [Known(place, one.given, one.family, one.practice, one.label, here=True)
+             for place, one in enumerate(read_roster(before).children, 1)]
+    return enrol(read_roster(after).children, known, same or {})
+
+
+@pytest.mark.parametrize(("old", "new"), [
+    ("Katherine Moss", 'Katherine "Katie" Moss'),
+    ('Katherine "Katie" Moss', 'Katherine "Kate" Moss'),
+    ('Katherine "Katie" Moss', "Katie Moss"),
+    ("Zoe Moss", "Zoë Moss"),
+    ("Zoe", "Zoë"),
+    ("ANNE MARIE MOSS", "Anne-Marie Moss"),
+    ("Emma", "Emma Moss"),
+    ("Emma Moss", "Emma"),
+    ("Emma M.", "Emma Moss"),
+    ("Lucía Rubio", "Lucía Rubio Vega"),
+    ("Дарина Коваль", "Darina Koval"),
+])
+@pytest.mark.parametrize("last", [True, False])
+def test_a_name_set_right_is_the_same_child(old: str, new: str, last: bool) -> None:
+    """What says nothing against the name of before takes over, wherever it stands on the list, and nobody is asked."""
+    place = 4 if last else 1
+    found = _matched(f"{CLASS_OF_THREE}{old}\n", f"{CLASS_OF_THREE}{new}\n" if last else f"{new}\n{CLASS_OF_THREE}")
+    assert found.ids[place] == 4
+    assert sorted(found.ids.values()) == [1, 2, 3, 4]
+    assert all(one.sure for one in found.recognised)
+
+
+@pytest.mark.parametrize(("old", "new", "taken", "may"), [
+    ("Emma Moss", "Emma Vost", [None], [[4]]),
+    ("Katherine Moss", "Katie Moss", [None], [[4]]),
+    ("Emma", "Emma Reed\nEmma Vost", [None, None], [[4], [4]]),
+    ("Emma Reed\nEmma Vost", "Emma", [None], [[4, 5]]),
+    ("Ivo\nIvo", "Ivo", [4], [[4, 5]]),
+    ("Charlote Reed", "Charlotte Reed", [4], [[4]]),
+])
+def test_where_names_leave_it_open_a_person_is_asked(old: str, new: str, taken: list[int | None],
+                                                     may: list[list[int]]) -> None:
+    """The line, whom it may be, and what it counts as until then: a slip as the same child, all else as another."""
+    found = _matched(f"{CLASS_OF_THREE}{old}", f"{CLASS_OF_THREE}{new}")
+    assert [one.taken for one in found.recognised] == taken
+    assert [[each.id for each in one.known] for one in found.recognised] == may
+    assert not any(one.sure for one in found.recognised)
+
+
+def test_what_was_answered_is_asked_no_more() -> None:
+    """An answer goes before the names: the same child, or another."""
+    before, after = f"{CLASS_OF_THREE}Emma Moss", f"{CLASS_OF_THREE}Emma Vost"
+    for said, id_ in ((4, 4), (NEW, None)):
+        found = _matched(before, after, {4: said})
+        assert found.ids.get(4) == id_
+        assert not found.recognised
+    assert 4 not in _matched(f"{CLASS_OF_THREE}Zoe", f"{CLASS_OF_THREE}Zoë", {4: NEW}).ids
+
+
+def test_twins_do_not_change_places() -> None:
+    """Names that differ by a letter are two children as long as both are there, and when one leaves."""
+    twins = "Jada Moss\nJade Moss\n"
+    assert _matched(f"{CLASS_OF_THREE}{twins}", f"Jade Moss\nJada Moss\n{CLASS_OF_THREE}").ids == {
+        1: 5, 2: 4, 3: 1, 4: 2, 5: 3}
+    found = _matched(f"{CLASS_OF_THREE}{twins}", f"{CLASS_OF_THREE}Jade Moss")
+    assert found.ids[4] == 5
+    assert not found.recognised
+
+
+def test_in_another_class_half_a_name_is_nobody() -> None:
+    """Where most are others, one given name alone gives no child what is kept of another; it is asked."""
+    found = _matched("Emma\nLiam\nNoah\nOlive\n", "Emma Reed\nMia Vost\nTom Pell\nZoe Quill\n")
+    assert found.ids == {}
+    assert [one.name for one in found.recognised] == ["Emma Reed"]
+    assert not _matched("Emma Moss\nLiam Bo\nNoah Ray\n", "Emma Reed\nMia Vost\nTom Pell\n").recognised
+
+
+def test_a_child_who_is_here_goes_before_one_who_left_long_ago(book: Classbook) -> None:
+    """Of two who may be meant the one on the list stays open to be asked, and nobody is lost."""
+    book.update_roster("Mira Quill\nTilo Reed\nIvo\n")
+    book.update_roster("Mira Quill\nTilo Reed\nIvo Vost\nAva Finch\n", same={3: NEW})
+    update = book.update_roster("Mira Quill\nTilo Reed\nIvo\nAva Finch\n")
+    asked = next(one for one in update.recognised if one.name == "Ivo")
+    assert {one.shown for one in asked.known} == {"Ivo", "Ivo Vost"}
+    assert not asked.sure
+
+
+def test_a_double_without_anything_kept_goes_when_it_is_said_to_be_one_child(book: Classbook) -> None:
+    """Of a child who was taken for a new one by mistake no empty second one stays behind."""
+    mira = names(book)["Mira"]
+    book.set_settings(mira, {"hand": "left"})
+    text = "Mira Vost\nTilo Reed\nAva Finch\nAva Moss\n"
+    book.update_roster(text)
+    assert len(book.children(left=True)) == 5
+    book.update_roster(text, same={1: mira})
+    assert {one.id for one in book.children(left=True)} == set(names(book).values())
+    assert book.child(mira).child.family == "Vost"
+    assert book.child(mira).child.hand is Hand.LEFT
 
 
 def test_children_alike_in_every_name_are_kept_apart_and_a_guess_is_said(book: Classbook) -> None:

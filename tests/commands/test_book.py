@@ -29,6 +29,48 @@ def test_a_class_is_made_listed_and_brought_up_to_date(kept_class_folder: Path, 
     assert capsys.readouterr().out.splitlines()[:2] == ["Tilo, to practise “Tilo”", "Suri, to practise “Suri”"]
 
 
+def test_a_child_under_another_name_is_the_same_child(kept_class_folder: Path, capsys: Capture) -> None:
+    """A nickname takes over; of a new family name it is said what to type, which makes one child of two."""
+    with Classbook.open("class.db") as book:
+        mira, tilo = (one.id for one in book.children()[:2])
+        book.set_settings(tilo, {"hand": "left"})
+    Path("list.txt").write_text('Mira "Miri" Quill\nTilo Vost\nAva Finch\nAva Moss\n', encoding="utf-8")
+    capsys.readouterr()
+    assert main(["class", "class.db", "--from", "list.txt"]) == 0
+    err = capsys.readouterr().err
+    assert "Mira Quill → Mira “Miri” Quill" in err
+    assert "Tilo Vost counts as a new child." in err
+    words = re.search(r'--same "([^"]+)"', err)
+    assert words
+    assert main(["class", "class.db", "--from", "list.txt", "--same", words[1]]) == 0
+    with Classbook.open("class.db") as book:
+        assert [one.id for one in book.children(left=True)][:2] == [mira, tilo]
+        assert book.settings_of(tilo) == {"hand": "left"}
+        assert len(book.children(left=True)) == 4
+
+
+def test_on_a_terminal_it_is_asked_who_is_who(kept_class_folder: Path, capsys: Capture,
+                                              monkeypatch: pytest.MonkeyPatch) -> None:
+    """One question a line that names leave open; any answer but yes is a new child."""
+    Path("list.txt").write_text("Mira Quill\nTilo Vost\nAva Finch\nAva Moss\n", encoding="utf-8")
+    for said, count in (("no\n", 5), ("yes\n", 5)):
+        monkeypatch.setattr("sys.stdin", io.StringIO(said))
+        monkeypatch.setattr("sys.stdin.isatty", lambda: True, raising=False)
+        assert main(["class", "class.db", "--from", "list.txt"]) == 0
+        with Classbook.open("class.db") as book:
+            assert len(book.children(left=True)) == count
+    assert "Tilo Vost is on the list, and Tilo Reed was in the class." in capsys.readouterr().err
+
+
+@pytest.mark.parametrize("words", ["Tilo", "Tilo Reed, Nobody", "Nobody, Mira"])
+def test_whom_the_list_or_the_class_has_not_is_said(kept_class_folder: Path, words: str) -> None:
+    """A pair that names nobody changes nothing."""
+    with Classbook.open("class.db") as book:
+        before = book.children(left=True), book.roster_id()
+        assert main(["class", "class.db", "--from", "list.txt", "--same", words]) == 2
+        assert (book.children(left=True), book.roster_id()) == before
+
+
 def test_a_list_that_cannot_be_read_makes_no_class(kept_class_folder: Path) -> None:
     """Nothing is left behind, and a class that is there stays as it is."""
     Path("empty.txt").write_text("\n")

@@ -200,11 +200,82 @@ def test_before_a_class_is_replaced_both_lists_are_shown(settled: Visitor, class
     assert settled.keep(other.replace("Zorah Pell\n", "")).headers["Location"].startswith("/class?")
 
 
-def test_a_child_still_asked_about_is_not_counted_as_found(visitor: Visitor) -> None:
-    """Who may be no child is told apart from those who are."""
+def test_what_was_found_is_what_would_be_saved(visitor: Visitor) -> None:
+    """The count and the button say one number, also while a line is asked about."""
     page = lines(visitor, "Katla Pruner\nKasimir Dolt\nBluebirds - AM")
-    assert "2 children were found." in page
+    assert "3 children were found." in page
+    assert "Save this class of 3" in page
     assert "One line is still to be answered." in page
+
+
+def _pressed(visitor: Visitor, page: str, words: str) -> str:
+    """Press a button of the list by its words; return the list then."""
+    value = re.search(rf'value="([^"]+)"[^>]*>{re.escape(words)}<', page)
+    assert value, words
+    sent = {"based": visitor.based(), "practise": "given", "do": value[1]}
+    return unescape(visitor.post("/class/list/read?part=lines", sent).text)
+
+
+def test_a_changed_nickname_is_the_same_child(settled: Visitor, class_file: Path) -> None:
+    """A list pasted anew with another name to practise takes over what is kept, and says so before and after."""
+    settled.post("/child/5/lines", {"line_height": "30", "after": "0"})
+    text = MESSY.replace("Katla Pruner", 'Katla "Kat" Pruner')
+    page = lines(settled, text)
+    assert "This is Katla Pruner of the class." in page
+    assert "Leaving the class" not in page
+    told = settled.get(settled.keep(text).headers["Location"]).text
+    assert "Katla Pruner → Katla “Kat” Pruner" in unescape(told)
+    with Classbook.open(class_file) as book:
+        assert book.child(5).child.practice == "Kat"
+        assert book.settings_of(5) == {"line_height": "30"}
+        assert len(book.children(left=True)) == len(book.children())
+
+
+def test_a_changed_family_name_is_asked_about(settled: Visitor, class_file: Path) -> None:
+    """One press says that it is the same child, or another; the answer is kept with the draft and can be taken back."""
+    settled.post("/child/5/lines", {"line_height": "30", "after": "0"})
+    text = MESSY.replace("Katla Pruner", "Katla Vost")
+    page = lines(settled, text)
+    assert "Until you say so, it counts as a new child." in page
+    assert "Leaving the class once you save this list: Katla." in page
+    same = _pressed(settled, page, "The same child: Katla Pruner")
+    assert "Leaving the class" not in same
+    assert "counts as a new child" not in same
+    back = unescape(settled.post("/class/list/read?part=lines", {"based": settled.based(), "do": "back"}).text)
+    assert "counts as a new child" in back
+    _pressed(settled, back, "The same child: Katla Pruner")
+    settled.keep(text)
+    with Classbook.open(class_file) as book:
+        assert book.child(5).child.family == "Vost"
+        assert book.settings_of(5) == {"line_height": "30"}
+        assert book.child(5).left is None
+
+
+def test_another_child_of_nearly_the_same_name_is_said_to_be_one(settled: Visitor, class_file: Path) -> None:
+    """What was recognised can be denied with one press; then the child is new, and the other has left."""
+    text = MESSY.replace("Katla Pruner", "Katlä Pruner")
+    page = _pressed(settled, lines(settled, text), "Another child")
+    assert "Leaving the class once you save this list: Katla." in page
+    settled.keep(text)
+    with Classbook.open(class_file) as book:
+        assert book.child(5).left
+        assert next(one for one in book.children() if one.child.given == "Katlä").id > 7
+
+
+def test_a_spelling_in_latin_letters_keeps_the_child(settled: Visitor, class_file: Path) -> None:
+    """Whatever is typed for a name on the list page, it is still the child that the line was."""
+    settled.keep(f"{MESSY}محمد Vost\n")
+    with Classbook.open(class_file) as book:
+        child = book.children()[-1].id
+        kept = book.roster_text()
+    page = lines(settled, kept)
+    field, value = re.search(r'name="(as-\w+)"', page)[1], re.search(r'value="(\w+\.latin)"', page)[1]
+    settled.post("/class/list/read?part=lines", {"based": settled.based(), "practise": "given", "do": value,
+                                                 field: "Muhamad"})
+    settled.keep(draft(settled))
+    with Classbook.open(class_file) as book:
+        assert book.child(child).child.practice == "Muhamad"
+        assert book.child(child).left is None
 
 
 def test_no_text_is_read_twice(settled: Visitor, monkeypatch: pytest.MonkeyPatch) -> None:

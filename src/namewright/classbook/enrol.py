@@ -1,20 +1,26 @@
 """Who is who when a new roster comes: children who stay keep their id, and with it all that is kept about them.
 
-Pure. A line of the new roster is given to a child we know in this order: as the caller says (a line mended in place);
-the same given name, family name and practised name; the same label, unless the family names contradict each other
-(another child with the same first name is another child). The first two also bring back a child who had left.
-Children alike in every name are matched in roster order, and where one of them is gone that guess is said.
+Pure. A line of the new roster is given to a child we know in this order: as the caller says; the same given name,
+family name and practised name; the same written name, or names that say nothing against each other (``same_child``),
+where there is one such line and one such child. The first three also bring back a child who had left. Where names leave
+it open, the line and whom it may be are handed out, to be asked of a person; until that is answered a slip is taken for
+the same child, and all else for another, so that nobody gets what is kept of somebody else. Where most of the class
+would be others it is another class, and nobody is found by half a name.
 """
 
 from __future__ import annotations
 
 from collections import Counter, defaultdict
-from collections.abc import Callable, Hashable, Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 
+from namewright.classbook.same_child import Kin, Named, kin, named
 from namewright.message import Message, message
 from namewright.roster.children import Child
-from namewright.roster.vocabulary import fold
+
+NEW = 0
+"""In place of an id: the child on a line is none that we know."""
+_MOST_PAIRS = 40_000  # of lines and children compared one by one: past that it is no class
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,56 +34,192 @@ class Known:
     label: str
     here: bool
 
+    @property
+    def shown(self) -> str:
+        """Return the name as an adult knows it: whole, with what the child is called where that is something else."""
+        return written(self.given, self.family, self.practice)
+
+
+@dataclass(frozen=True, slots=True)
+class Recognised:
+    """A line that is a child we know under another name, or may be.
+
+    ``known`` are the children that it may be, the likeliest first; ``taken`` is the id that it was given, None for a
+    new child. ``sure`` says that no other answer is likely, so that nobody need be asked.
+    """
+
+    line: int
+    name: str
+    known: tuple[Known, ...]
+    taken: int | None
+    sure: bool
+
 
 @dataclass
 class Enrolment:
-    """The id for each line of the roster that is a known child, and what was guessed."""
+    """The id for each line of the roster that is a known child, what was guessed, and what a person may be asked."""
 
     ids: dict[int, int] = field(default_factory=dict)
     notes: list[Message] = field(default_factory=list)
+    recognised: list[Recognised] = field(default_factory=list)
+
+
+def written(given: str, family: str, practice: str) -> str:
+    """Return a name as an adult writes it: ``Katherine “Katie” Moss``."""
+    parts = [given, family]
+    if practice not in (given, family, f"{given} {family}"):
+        parts.insert(1, f"“{practice}”" if given else practice)
+    return " ".join(part for part in parts if part) or practice
 
 
 def enrol(children: Sequence[Child], known: Sequence[Known], same: Mapping[int, int]) -> Enrolment:
-    """Match the children of a new roster with those known; ``same`` gives ids by line where the caller knows."""
-    found = Enrolment({child.line: same[child.line] for child in children if child.line in same})
-    here = [one for one in known if one.here]
-    _match(found, children, here, _names, _names)
-    _match(found, children, [one for one in known if not one.here], _names, _names)
-    _match(found, children, here, _label, _label, _families_agree)
-    found.notes += _guesses(found, children, known)
-    return found
+    """Match the children of a new roster with those known.
+
+    ``same`` gives ids by line where the caller knows, ``NEW`` for a child whom we do not know.
+    """
+    matching = _Matching(children, known, same)
+    here, gone = [one for one in known if one.here], [one for one in known if not one.here]
+    matching.by_all_names(here)
+    matching.by_kin(here, Kin.SAME)
+    matching.by_all_names(gone)
+    matching.by_kin(gone, Kin.SAME)
+    matching.by_half_names(here)
+    return matching.told()
 
 
-def _match(found: Enrolment, children: Sequence[Child], known: Sequence[Known], new_key: Callable[[Child], Hashable],
-           old_key: Callable[[Known], Hashable], fits: Callable[[Child, Known], bool] = lambda new, old: True) -> None:
-    taken, free = set(found.ids.values()), defaultdict[Hashable, list[Known]](list)
-    for one in known:
-        if one.id not in taken:
-            free[old_key(one)].append(one)
-    for child in children:
-        alike = () if child.line in found.ids else free.get(new_key(child), ())
-        match = next((one for one in alike if fits(child, one)), None)
-        if match:
-            found.ids[child.line] = match.id
-            free[new_key(child)].remove(match)
+def doubles(children: Sequence[Child], leaving: Sequence[Known], known: Sequence[Known],
+            same: Mapping[int, int]) -> list[int]:
+    """Return those who leave because their line was said to be a child whom the class has under another name."""
+    said = {_names(child): same[child.line] for child in children if same.get(child.line, NEW) != NEW}
+    names = {one.id: _names(one) for one in known}
+    return [one.id for one in leaving if (other := said.get(_names(one))) and names[other] != _names(one)]
+
+
+class _Matching:
+    """The lines and children that are still to be matched; made for one roster."""
+
+    def __init__(self, children: Sequence[Child], known: Sequence[Known], same: Mapping[int, int]) -> None:
+        self._children, self._known = children, known
+        self._said = {child.line for child in children if child.line in same}
+        self._ids = {child.line: same[child.line] for child in children if same.get(child.line, NEW) != NEW}
+        self._names = {child.line: named(child) for child in children}
+        self._old = {one.id: Named(one.given, one.family, one.practice) for one in known}
+        self._by_id = {one.id: one for one in known}
+        self._unsure: set[int] = set()
+        self._is_same_class = True
+        self._over: list[Known] = []
+
+    def by_all_names(self, known: Iterable[Known]) -> None:
+        """Match those alike in every name, in roster order."""
+        free = defaultdict[tuple[str, str, str], list[int]](list)
+        for one in self._free(known):
+            free[_names(one)].append(one.id)
+        for child in self._open():
+            if alike := free.get(_names(child)):
+                self._ids[child.line] = alike.pop(0)
+
+    def by_kin(self, known: Iterable[Known], least: Kin) -> list[int]:
+        """Match those of whom each is the only one for the other; return the lines."""
+        pairs = self._pairs(known, least)
+        lines, ids = (Counter(pair[side] for pair in pairs) for side in (0, 1))
+        only = [(line, id_) for line, id_, _ in pairs if lines[line] == ids[id_] == 1]
+        self._ids.update(only)
+        return [line for line, _ in only]
+
+    def by_half_names(self, here: Sequence[Known]) -> None:
+        """Match by names that say nothing against each other, and by slips, unless it is another class."""
+        fitting = self.by_kin(here, Kin.FITS)
+        stay = len({one.id for one in here} & set(self._ids.values()))
+        self._is_same_class = 2 * stay + 1 >= len(here)  # one child alone may be a class
+        if self._is_same_class:
+            self._unsure.update(self.by_kin(here, Kin.SLIP))
+            return
+        for line in fitting:
+            del self._ids[line]
+
+    def _pairs(self, known: Iterable[Known], least: Kin) -> list[tuple[int, int, Kin]]:
+        lines, free = self._open(), self._free(known)
+        if len(lines) * len(free) > _MOST_PAIRS:
+            return []
+        found = ((child.line, one.id, kin(self._names[child.line], self._old[one.id])) for child in lines
+                 for one in free)
+        return [pair for pair in found if pair[2] >= least]
+
+    def _open(self) -> list[Child]:
+        return [child for child in self._children if child.line not in self._ids and child.line not in self._said]
+
+    def _free(self, known: Iterable[Known]) -> list[Known]:
+        taken = set(self._ids.values())
+        return [one for one in known if one.id not in taken]
+
+    def told(self) -> Enrolment:
+        """Return who is who, with what a person may be asked and what is to be said."""
+        self._over = self._free(self._known)
+        if len(self._over) * len(self._children) > _MOST_PAIRS:
+            self._over = []
+        recognised = [one for child in self._children if (one := self._recognised(child))]
+        return Enrolment(self._ids, [*_guesses(self._children, self._known), *_said(recognised)], recognised)
+
+    def _recognised(self, child: Child) -> Recognised | None:
+        """Return whom a line may be, None where it is the child of all its names, or nobody like any."""
+        if child.line in self._said:
+            return None
+        taken = self._by_id.get(self._ids.get(child.line, NEW))
+        unsure = child.line in self._unsure
+        may = self._alike(child) if taken is None or unsure else self._rivals(child, taken)
+        name = written(child.given, child.family, child.practice)
+        if taken is None:
+            return Recognised(child.line, name, tuple(may), None, sure=False) if may else None
+        if may or unsure or _changed(child, taken):
+            return Recognised(child.line, name, (taken, *may), taken.id, sure=not (may or unsure))
+        return None
+
+    def _alike(self, child: Child) -> list[Known]:
+        """Return those on no line who may be the child, the likeliest first; of who has left only by fitting names."""
+        least = Kin.MAYBE if self._is_same_class else Kin.FITS
+        levels = [(self._kin(child, one), one) for one in self._over]
+        fitting = [(level, one) for level, one in levels if level >= (least if one.here else Kin.FITS)]
+        return [one for _, one in sorted(fitting, key=lambda pair: (not pair[1].here, -pair[0]))]
+
+    def _rivals(self, child: Child, taken: Known) -> list[Known]:
+        """Return others on no line who a line that was matched may be just as well.
+
+        Children of the same names of whom fewer are left, and one who is here where the line was given to one who left.
+        """
+        free = [one for one in self._over if one.here]
+        if taken.here:
+            return [one for one in free if _names(one) == _names(taken) == _names(child)]
+        return [one for one in free if self._kin(child, one) >= Kin.FITS]
+
+    def _kin(self, child: Child, one: Known) -> Kin:
+        return kin(self._names[child.line], self._old[one.id])
 
 
 def _names(one: Child | Known) -> tuple[str, str, str]:
     return (one.given.casefold(), one.family.casefold(), one.practice.casefold())
 
 
-def _label(one: Child | Known) -> str:
-    return one.label.casefold()
+def _changed(child: Child, old: Known) -> bool:
+    """Say whether a name is another, and not only longer than it was, or in other letter case."""
+    if child.practice.casefold() != old.practice.casefold():
+        return True
+    now = f"{child.given} {child.family}".casefold().split()
+    return not set(f"{old.given} {old.family}".casefold().split()) <= set(now)
 
 
-def _families_agree(new: Child, old: Known) -> bool:
-    return not new.family or not old.family or fold(new.family) == fold(old.family)
-
-
-def _guesses(found: Enrolment, children: Sequence[Child], known: Sequence[Known]) -> list[Message]:
+def _guesses(children: Sequence[Child], known: Sequence[Known]) -> list[Message]:
     """Say where children alike in every name are fewer than before, so that which of them stayed was guessed."""
     before = Counter(_names(one) for one in known if one.here)
     now = Counter(_names(child) for child in children)
     shown = {_names(one): " ".join(part for part in (one.given, one.family) if part) or one.practice for one in known}
     return [message("classbook.guess", before=before[key], name=shown[key], count=count)
             for key, count in now.items() if before[key] > count and before[key] > 1]
+
+
+def _said(recognised: Sequence[Recognised]) -> list[Message]:
+    """Say who was taken for a child we know, and who for a new one though there may be doubt."""
+    same = [message("classbook.now", before=one.known[0].shown, name=one.name) for one in recognised
+            if one.taken and one.name != one.known[0].shown]
+    new = [message("classbook.new_beside", before=tuple(each.shown for each in one.known), name=one.name)
+           for one in recognised if not one.taken]
+    return [*([message("classbook.same_children", names=tuple(same))] if same else ()), *new]

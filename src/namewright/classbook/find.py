@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from namewright.classbook.records import BookChild, ClassbookError, letter_positions
 from namewright.names.clusters import clusters
+from namewright.roster.children import Child
 from namewright.roster.vocabulary import fold
 
 
@@ -16,8 +17,8 @@ def find_child(children: Sequence[BookChild], typed: str) -> BookChild:
     """
     wanted = fold(typed)
     for group in ([one for one in children if one.left is None], [one for one in children if one.left]):
-        for names in (lambda one: (one.child.label,), _names):
-            found = [one for one in group if wanted in map(fold, names(one))]
+        for names in (lambda child: (child.label,), _names):
+            found = [one for one in group if wanted in map(fold, names(one.child))]
             if len(found) == 1:
                 return found[0]
             if found:
@@ -26,8 +27,12 @@ def find_child(children: Sequence[BookChild], typed: str) -> BookChild:
     raise ClassbookError("classbook.unknown_child", typed=typed)
 
 
-def _names(one: BookChild) -> tuple[str, ...]:
-    child = one.child
+def is_called(child: Child, typed: str) -> bool:
+    """Say whether a child is called so in a list: by label, practised name, given name, or given and family name."""
+    return fold(typed) in map(fold, (child.label, *_names(child)))
+
+
+def _names(child: Child) -> tuple[str, ...]:
     return (child.practice, child.given, f"{child.given} {child.family}")
 
 

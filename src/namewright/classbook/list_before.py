@@ -92,14 +92,16 @@ def _children_back(db: sqlite3.Connection, before: _Rows, at: str) -> None:
     known = {int(one["id"]) for one in before["children"]}
     for one in before["children"]:
         columns = [column for column in _columns(db, "children") if column in one and column != "id"]
-        db.execute(f"UPDATE children SET {', '.join(f'{column} = ?' for column in columns)} WHERE id = ?",
-                   (*(one[column] for column in columns), one["id"]))
+        there = db.execute(f"UPDATE children SET {', '.join(f'{column} = ?' for column in columns)} WHERE id = ?",
+                           (*(one[column] for column in columns), one["id"])).rowcount
+        if not there:
+            _put(db, "children", one)
     for child_id in [row[0] for row in db.execute("SELECT id FROM children") if row[0] not in known]:
-        _gone_again(db, child_id, at)
+        gone_again(db, child_id, at)
 
 
-def _gone_again(db: sqlite3.Connection, child_id: int, at: str) -> None:
-    """Take a child who came with the list off it, and out of the file where nothing is kept of the child."""
+def gone_again(db: sqlite3.Connection, child_id: int, at: str) -> None:
+    """Take a child off the list, and out of the file where nothing is kept of the child. Inside a transaction."""
     db.execute("DELETE FROM groups WHERE child_id = ?", (child_id,))
     if any(db.execute(f"SELECT 1 FROM {table} WHERE child_id = ?", (child_id,)).fetchone() for table in _OF_CHILD):
         db.execute("UPDATE children SET left_at = ? WHERE id = ?", (at, child_id))

@@ -7,12 +7,13 @@ Dates are ISO 8601 days (``2026-09-14``), moments ISO 8601 to the second. Positi
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import date, datetime
 from types import MappingProxyType
 
 import unicodedata2
 
+from namewright.classbook.enrol import Recognised
 from namewright.classbook.stages import Stage
 from namewright.message import Message, Problem
 from namewright.names.clusters import clusters
@@ -94,7 +95,11 @@ class Observation:
 
 @dataclass(frozen=True, slots=True)
 class RosterUpdate:
-    """What a new roster did: ids of children by what became of them, and a note for each guess."""
+    """What a new roster did: ids of children by what became of them, and a note for each guess.
+
+    ``recognised`` are lines that are, or may be, a child known under another name; ``ids`` says who of those who were
+    known stands on which line of ``roster``.
+    """
 
     roster: Roster
     joined: tuple[int, ...] = ()
@@ -102,6 +107,8 @@ class RosterUpdate:
     returned: tuple[int, ...] = ()
     left: tuple[int, ...] = ()
     notes: tuple[Message, ...] = ()
+    recognised: tuple[Recognised, ...] = ()
+    ids: Mapping[int, int] = field(default_factory=dict)
 
 
 def letter_positions(name: str) -> tuple[int, ...]:

@@ -12,8 +12,8 @@ from dataclasses import replace
 from datetime import datetime
 from typing import Any
 
-from namewright.classbook import saves
-from namewright.classbook.enrol import Known, enrol
+from namewright.classbook import list_before, saves
+from namewright.classbook.enrol import NEW, Known, doubles, enrol
 from namewright.classbook.keys import tuning_of
 from namewright.classbook.needed import needed
 from namewright.classbook.records import MAX_WHO, BookChild, ClassbookError, RosterUpdate, checked_moment, checked_text
@@ -79,7 +79,8 @@ def _enrolled(db: sqlite3.Connection, roster: Roster, lines: Sequence[int], at: 
     known = [Known(*row) for row in db.execute("SELECT id, given, family, practice, label, left_at IS NULL "
                                                "FROM children ORDER BY left_at IS NOT NULL, line, id")]
     here = {one.id for one in known if one.here}
-    found = enrol(roster.children, known, _once_each(same, {one.id for one in known}))
+    said = _once_each(same, {one.id for one in known})
+    found = enrol(roster.children, known, said)
     placed = [(child.line, replace(child, line=line)) for child, line in zip(roster.children, lines, strict=True)]
     joined = tuple(_join(db, child, at) for line, child in placed if line not in found.ids)
     for line, child in placed:
@@ -88,14 +89,19 @@ def _enrolled(db: sqlite3.Connection, roster: Roster, lines: Sequence[int], at: 
     kept = set(found.ids.values())
     left = tuple(sorted(here - kept))
     db.executemany("UPDATE children SET left_at = ? WHERE id = ?", [(at, one) for one in left])
+    for one in doubles(roster.children, [one for one in known if one.id in left], known, said):
+        list_before.gone_again(db, one, at)  # the same child twice, of whom nothing is kept under one of the names
+    there = {row[0] for row in db.execute("SELECT id FROM children")}
+    left = tuple(one for one in left if one in there)
     return RosterUpdate(roster, joined, tuple(sorted(kept & here)), tuple(sorted(kept - here)), left,
-                        tuple(found.notes))
+                        tuple(found.notes), tuple(found.recognised), found.ids)
 
 
 def _once_each(same: Mapping[int, int], known: Set[int]) -> Mapping[int, int]:
-    """Leave out whom we do not know, and a child said to stand on a second line."""
+    """Leave out whom we do not know, and a child said to stand on a second line; ``NEW`` may stand on any."""
     lines = {child_id: line for line, child_id in sorted(same.items(), reverse=True) if child_id in known}
-    return {line: child_id for child_id, line in lines.items()}
+    new = {line: NEW for line, child_id in same.items() if child_id == NEW}
+    return new | {line: child_id for child_id, line in lines.items()}
 
 
 def _values(child: Child) -> tuple[object, ...]:

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 import argparse
 import sys
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from pathlib import Path
 
 from namewright.classbook import BookChild, Classbook, Erased, RosterUpdate, Trace
+from namewright.classbook.enrol import NEW
 from namewright.classbook.export import export_csv, import_csv
-from namewright.classbook.find import find_child
+from namewright.classbook.find import find_child, is_called
 from namewright.classbook.mending import mend
 from namewright.commands.talk import (
     ALL_MADE,
@@ -52,6 +53,7 @@ def add(commands: Commands) -> None:
                        help=explained("class.home_language", known=languages()))
     doing.add_argument("--beats", metavar=place("words"), help=explained("class.beats"))
     parser.add_argument("--of", metavar=place("child"), help=explained("class.of"))
+    parser.add_argument("--same", metavar=place("children"), action="append", default=[], help=explained("class.same"))
     parser.add_argument("--columns", metavar=place("columns"), help=explained("option.columns"))
     parser.add_argument("--sheet", metavar=place("sheet"), help=explained("option.sheet"))
     parser.add_argument("--yes", action="store_true", help=explained("class.yes"))
@@ -99,15 +101,49 @@ def _take(options: argparse.Namespace) -> int:
     read = read_roster(text, name, columns=options.columns or "")  # a list that cannot be read makes no class
     text = read.text or text
     with opened(options.file, create=True) as book:
-        update = book.update_roster(text, who=options.who, whole=options.whole_list)
+        same = _same(book, text, options)
+        update = book.update_roster(text, who=options.who, whole=options.whole_list, same=same)
         labels = {one.id: one.child.label for one in book.children(left=True)}
     _tell(update, labels)
-    for note in (*notes, *read.notes, *update.notes):
+    for note in (*notes, *read.notes, *update.notes, *_say_same(update)):
         complain(note)
     left_out = [report for report in update.roster.lines if report.outcome is Outcome.LEFT_OUT]
     for report in left_out:
         complain("command.told.left_out", line=report.source_line, reason=together(*report.notes))
     return SOME_NOT_MADE if left_out else ALL_MADE
+
+
+def _same(book: Classbook, text: str, options: argparse.Namespace) -> dict[int, int]:
+    """Return who of the class stands on which line, as was typed, and as is answered where names leave it open."""
+    typed = [_pair(book, text, words) for words in options.same]
+    same = dict(typed)
+    if options.source == "-" or not sys.stdin.isatty():
+        return same
+    update, _ = book.trial(text, book.part, same=same)
+    for one in update.recognised:
+        if not one.sure:
+            same[one.line] = next((each.id for each in one.known if each.id not in same.values() and _yes(
+                message("command.class.ask_same", name=one.name, before=each.shown))), NEW)
+    return same
+
+
+def _pair(book: Classbook, text: str, typed: str) -> tuple[int, int]:
+    """Return the line of the list and the number of the child that a typed pair of names means. Raises Refusal."""
+    before, now = _two(typed)
+    lines = [child.line for child in book.trial(text, book.part)[0].roster.children if is_called(child, now)]
+    if len(lines) != 1:
+        raise Refusal("command.class.no_line", typed=now)
+    return lines[0], find_child(book.children(left=True), before).id
+
+
+def _say_same(update: RosterUpdate) -> Iterator[Message]:
+    """Say how a child who was taken for a new one is made one with the child of before."""
+    names = {child.line: f"{child.given} {child.family}".strip() or child.practice for child in update.roster.children}
+    for one in update.recognised:
+        if one.taken is None:
+            old = one.known[0]
+            pair = f"{f'{old.given} {old.family}'.strip() or old.practice}, {names[one.line]}"
+            yield message("command.class.say_same", pair=pair)
 
 
 def _tell(update: RosterUpdate, labels: dict[int, str]) -> None:
@@ -145,15 +181,20 @@ def _say_of(options: argparse.Namespace) -> None:
 
 def _seat(options: argparse.Namespace) -> None:
     """Keep who shall sit together or apart."""
-    said = options.together or options.apart or options.either
-    names = [name.strip() for name in said.split(",") if name.strip()]
-    if len(names) != 2:
-        raise Refusal("command.class.not_two", typed=said)
+    names = _two(options.together or options.apart or options.either)
     with opened(options.file, create=False) as book:
         one, other = (find_child(book.children(), name) for name in names)
         book.seat(one.id, other.id, None if options.either else bool(options.together))
     how = "either" if options.either else "together" if options.together else "apart"
     tell(f"command.class.sit_{how}", labels=(one.child.label, other.child.label))
+
+
+def _two(typed: str) -> tuple[str, str]:
+    """Return two names with a comma between them. Raises Refusal."""
+    names = [name.strip() for name in typed.split(",") if name.strip()]
+    if len(names) != 2:
+        raise Refusal("command.class.not_two", typed=typed)
+    return names[0], names[1]
 
 
 def _erase(options: argparse.Namespace) -> None:

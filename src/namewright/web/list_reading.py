@@ -9,6 +9,7 @@ from functools import cached_property
 
 from flask import g
 
+from namewright.classbook.enrol import Recognised
 from namewright.message import Message, Problem, message
 from namewright.roster.children import LineReport, Outcome, RosterError
 from namewright.roster.parsing import LIST, read_roster
@@ -112,9 +113,9 @@ class Reading:
         """Return those children on some lines whose names cannot be drawn."""
         return tuple(line.child.practice for line in lines if line.child and self.cannot_draw(line))
 
-    def sorted(self, settled: frozenset[str]) -> Sorted:
-        """Return the lines by what they want; ``settled`` are marks of lines that ask no more."""
-        return sorted_lines(self.lines, self.notes_of, self.cannot_draw, settled)
+    def sorted(self, settled: frozenset[str], known: Mapping[int, Recognised]) -> Sorted:
+        """Return the lines by what they want; ``settled`` are marks of lines that ask no more, ``known`` as there."""
+        return sorted_lines(self.lines, self.notes_of, self.cannot_draw, settled, known)
 
 
 def _columns_said(held: Mapping[int, str]) -> str:

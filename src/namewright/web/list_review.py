@@ -17,6 +17,7 @@ from werkzeug.wrappers import Response
 
 from namewright.classbook import ClassbookError, RosterUpdate
 from namewright.classbook.drafts import Draft
+from namewright.classbook.enrol import Recognised
 from namewright.message import Field, Message, message
 from namewright.roster.children import LineReport, Outcome, RosterError
 from namewright.roster.reader_process import decode_in_a_process
@@ -24,7 +25,7 @@ from namewright.roster.sources import decode
 from namewright.settings import NamePart
 from namewright.web.desk import book, class_settings, desk, keep_groups
 from namewright.web.list_reading import MAX_CHARACTERS, Reading, read
-from namewright.web.list_same import same_children
+from namewright.web.list_same import answered, same_children, with_answer
 from namewright.web.list_ways import mark, spelled, ways_on, written
 from namewright.web.screen_language import language_of
 from namewright.wording import languages
@@ -59,25 +60,22 @@ def _shown(seen: _Seen) -> dict[str, object]:
     now, kept = seen.draft, _kept()
     reading = read(now.text, now.part)
     settled = now.settled | set(map(mark, kept.text.splitlines()))  # what was saved was looked at
-    found = reading.sorted(settled)
+    update, names = _tried(now, reading)
+    found = reading.sorted(settled, _known(update))
     return {"reading": reading, "draft": now, "sorted": found, "seen": seen, "unsaved": _is_unsaved(now), "mark": mark,
-            "leaving": _leaving(now, reading), "without_page": reading.without_page(found.tidied)}
+            "leaving": tuple(names[one] for one in update.left) if update else (),
+            "without_page": reading.without_page(found.tidied)}
 
 
-def _leaving(now: Draft, reading: Reading) -> tuple[str, ...]:
-    """Return who would leave the class if the list were saved as it is."""
-    if reading.problem or not _is_unsaved(now):
-        return ()
-    same = _same(reading)
-    if not _may_leave(same):
-        return ()
-    update, names = _trial(now, reading, same)
-    return tuple(names[one] for one in update.left)
+def _tried(now: Draft, reading: Reading) -> tuple[RosterUpdate | None, dict[int, str]]:
+    """Return what saving a list would do to the class, and what everyone would be called; None where nothing."""
+    if reading.problem or not _is_unsaved(now) or not book().children(left=True):
+        return None, {}
+    return _trial(now, reading)
 
 
-def _may_leave(same: Mapping[int, int]) -> set[int]:
-    """Return who is on no line of the list by what its lines say; some of them may be found by name."""
-    return set(book().on_lines().values()) - set(same.values())
+def _known(update: RosterUpdate | None) -> Mapping[int, Recognised]:
+    return {one.line: one for one in update.recognised} if update else {}
 
 
 def _kept() -> Draft:
@@ -171,12 +169,16 @@ def _answered(now: Draft, pressed: str) -> _Seen:
     """Take a way for a line; a line that is there no more, or cannot be written so, changes nothing."""
     which, _, key = pressed.partition(".")
     reading = read(now.text, now.part)
+    update, _ = _tried(now, reading)
     found = next(((at, way) for at, line in enumerate(reading.lines) if mark(line.text) == which
-                  for way in ways_on(reading.lines, at, reading.cannot_draw(line)) if way.key == key), None)
+                  for way in ways_on(reading.lines, at, reading.cannot_draw(line), _known(update)) if way.key == key),
+                 None)
     if found is None:
         return _Seen(now)
     (at, way), typed = found, request.form.get(f"as-{which}", "")
     line = reading.lines[at]
+    if way.child is not None:
+        return _stepped(replace(now, settled=with_answer(now.settled, which, way.child)))
     if way.settles:
         return _stepped(replace(now, settled=now.settled | {which}))
     if way.offered is not None and line.child and typed.strip():
@@ -184,7 +186,17 @@ def _answered(now: Draft, pressed: str) -> _Seen:
     text = written(reading.lines, at, way, lambda tried: _lines_of(tried, now.part))
     if text is None:
         return _Seen(now, (message("web.list.not_written", words=line.text.strip()),))
-    return _stepped(replace(now, text=text))
+    return _stepped(replace(now, text=text, settled=_stays(now, reading, at, text)))
+
+
+def _stays(now: Draft, reading: Reading, at: int, text: str) -> frozenset[str]:
+    """Return what is settled when a line of a list was written anew: its child is who it was."""
+    update, _ = _tried(now, reading)
+    lines = text.split("\n")
+    child_id = (update.ids if update else book().on_lines()).get(reading.lines[at].line)
+    if child_id is None or len(lines) != len(reading.lines):
+        return now.settled
+    return with_answer(now.settled, mark(lines[at]), child_id)
 
 
 def _lines_of(text: str, part: NamePart) -> tuple[LineReport, ...]:
@@ -232,11 +244,10 @@ def keep() -> Response:
     now, reading = seen.draft, read(seen.draft.text, seen.draft.part)
     if reading.problem:
         return redirect(url_for("roster.show", told=desk().tell([*seen.told, reading.problem])))
-    same = _same(reading)
-    if "sure" not in request.form and _replaces(now, reading, same):
+    if "sure" not in request.form and _replaces(now, reading):
         return redirect(url_for("roster.compare"))
     try:
-        update = _saved(now, reading, same)
+        update = _saved(now, reading)
         keep_groups()
     except ClassbookError:
         if book().roster_id() == _based():
@@ -245,16 +256,17 @@ def keep() -> Response:
     return redirect(url_for("room.show", told=desk().tell(_told(update, reading)), undo=book().roster_id()))
 
 
-def _saved(now: Draft, reading: Reading, same: Mapping[int, int]) -> RosterUpdate:
+def _saved(now: Draft, reading: Reading) -> RosterUpdate:
     """Keep a list and the part of the name that is practised, both or neither."""
     first = {} if book().roster_id() else _paper_language()
-    return book().save_list(reading.text, {"practise": now.part, **first}, same=same,
+    return book().save_list(reading.text, {"practise": now.part, **first}, same=_same(now, reading),
                             after_roster=_based(), whole=now.whole)
 
 
-def _same(reading: Reading) -> Mapping[int, int]:
-    """Return who of the class stands on which line of a list, by what its lines say."""
-    return same_children(_kept().text.splitlines(), book().on_lines(), [line.text for line in reading.lines])
+def _same(now: Draft, reading: Reading) -> Mapping[int, int]:
+    """Return who of the class stands on which line of a list, by what was answered and by lines as they were."""
+    lines = [line.text for line in reading.lines]
+    return same_children(_kept().text.splitlines(), book().on_lines(), lines) | answered(now.settled, lines, mark)
 
 
 def _paper_language() -> dict[str, str]:
@@ -263,14 +275,18 @@ def _paper_language() -> dict[str, str]:
     return {"language": spoken} if spoken in languages() and "language" not in class_settings() else {}
 
 
-def _replaces(now: Draft, reading: Reading, same: Mapping[int, int]) -> bool:
+def _replaces(now: Draft, reading: Reading) -> bool:
     """Say whether more than half of the class would leave."""
-    here = len(book().on_lines())
-    return 2 * len(_may_leave(same)) > here and 2 * len(_trial(now, reading, same)[0].left) > here
+    update, _ = _tried(now, reading)
+    return update is not None and 2 * len(update.left) > len(book().on_lines())
 
 
-def _trial(now: Draft, reading: Reading, same: Mapping[int, int]) -> tuple[RosterUpdate, dict[int, str]]:
-    return book().trial(reading.text, now.part, same=same)
+def _trial(now: Draft, reading: Reading) -> tuple[RosterUpdate, dict[int, str]]:
+    """Try what saving a list would do, once in a request."""
+    tried: dict[Draft, tuple[RosterUpdate, dict[int, str]]] = g.setdefault("tried", {})
+    if now not in tried:
+        tried[now] = book().trial(reading.text, now.part, same=_same(now, reading))
+    return tried[now]
 
 
 @pages.get("/class/list/instead")
@@ -280,7 +296,7 @@ def compare() -> str | Response:
     reading = read(now.text, now.part)
     if reading.problem or not book().children():
         return redirect(url_for("roster.show"))
-    update, names = _trial(now, reading, _same(reading))
+    update, names = _trial(now, reading)
     came = (*update.joined, *update.returned)
     return render_template("instead.html", draft=now, based=now.roster, stays=[names[one] for one in update.stayed],
                            leaves=[names[one] for one in update.left], joins=[names[one] for one in came])

@@ -1,44 +1,44 @@
-"""Which lines of a changed list are still the child they were: a slip that was mended is the same child. Pure.
+"""Which lines of a changed list are as they were, so that who stood on them still does, however they are read. Pure.
 
-Lines that did not change are who they were. A changed line between them is the same child where a share of its letters
-has stayed. In a list of which most lines are others nobody is found by likeness: it is another class.
+Whom a changed line is, the class tells by names (``classbook.enrol``). What somebody answered about a line goes before
+both; an answer is kept beside the draft as the line's mark and the child's number.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
-from difflib import SequenceMatcher
-
-_MENDED = 0.6  # of two lines, found by trying
+from collections import Counter
+from collections.abc import Callable, Iterable, Mapping, Sequence
 
 
 def same_children(before: Sequence[str], on_line: Mapping[int, int], after: Sequence[str]) -> dict[int, int]:
     """Return who (an id) stands on which line of ``after``; ``on_line`` says who stood on which of ``before``.
 
-    Lines count from 1. Nobody stands on two lines.
+    Lines count from 1. Of lines that are alike the class decides: one of them may be gone.
     """
-    old, new = [line.strip() for line in before], [line.strip() for line in after]
-    steps = SequenceMatcher(None, old, new, autojunk=False).get_opcodes()
-    stayed = [(one, other) for tag, start, end, at, _ in steps if tag == "equal"
-              for one, other in zip(range(start, end), range(at, at + end - start), strict=True) if old[one]]
-    pairs = list(stayed)
-    if 2 * len(stayed) >= sum(map(bool, old)):
-        for tag, start, end, at, stop in steps:
-            if tag == "replace":
-                pairs += _mended([(n, old[n]) for n in range(start, end) if old[n] not in new],
-                                 [(n, new[n]) for n in range(at, stop) if new[n] not in old])
-    return {other + 1: on_line[one + 1] for one, other in pairs if one + 1 in on_line}
+    old, new = _once(before), _once(after)
+    return {new[text]: on_line[line] for text, line in old.items() if text in new and line in on_line}
 
 
-def _mended(old: Sequence[tuple[int, str]], new: Sequence[tuple[int, str]]) -> Iterator[tuple[int, int]]:
-    """Yield places of lines that are alike, the likest first, each once."""
-    alike = sorted(((_likeness(text, other), -one, -two) for one, text in old for two, other in new), reverse=True)
-    taken: set[tuple[str, int]] = set()
-    for share, one, two in alike:
-        if share >= _MENDED and not {("old", one), ("new", two)} & taken:
-            taken |= {("old", one), ("new", two)}
-            yield -one, -two
+def _once(lines: Sequence[str]) -> dict[str, int]:
+    """Return the place of each line that stands there once."""
+    counts = Counter(map(str.strip, lines))
+    return {line.strip(): at for at, line in enumerate(lines, 1) if line.strip() and counts[line.strip()] == 1}
 
 
-def _likeness(before: str, after: str) -> float:
-    return SequenceMatcher(None, before.casefold(), after.casefold()).ratio()
+def answer(mark: str, child_id: int) -> str:
+    """Return what is kept of the answer that the line of a mark is this child."""
+    return f"{mark}={child_id}"
+
+
+def with_answer(settled: Iterable[str], mark: str, child_id: int) -> frozenset[str]:
+    """Return what is settled with an answer in place of another about the same line or the same child."""
+    gone = (f"{mark}=", *([f"={child_id}"] if child_id else []))
+    about = {one for one in settled if "=" in one and (one.startswith(gone[0]) or one.endswith(gone[1:]))}
+    return frozenset(settled) - about | {answer(mark, child_id)}
+
+
+def answered(settled: Iterable[str], lines: Sequence[str], mark: Callable[[str], str]) -> dict[int, int]:
+    """Return who stands on which line by what was answered."""
+    said = dict(one.split("=", 1) for one in settled if "=" in one)
+    marks = ((at, mark(line)) for at, line in enumerate(lines, 1) if line.strip())
+    return {at: int(said[key]) for at, key in marks if said.get(key, "").isdecimal()}

@@ -12,7 +12,9 @@ import re
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from enum import StrEnum
+from types import MappingProxyType
 
+from namewright.classbook.enrol import NEW, Known, Recognised
 from namewright.message import Message, message
 from namewright.names.clusters import is_letter
 from namewright.names.latin_spelling import latin_spelling
@@ -29,6 +31,7 @@ _READ = frozenset({"roster.read", "roster.read_with_middle", "roster.family_stan
 _CELLS = re.compile(r"[\t;|]|\s{2,}")
 _COMMAS = re.compile(r"\s*[,，、]\s*(?:(?:and|und|y|et|e|ed|&)\s+)?|\s*[;/&+|•·]\s*|\s+(?:and|und|y|et|e|ed)\s+")
 _MOST_PARTS = 2
+NOBODY_KNOWN: Mapping[int, Recognised] = MappingProxyType({})
 
 
 class Asked(StrEnum):
@@ -42,6 +45,7 @@ class Asked(StrEnum):
     LATIN = "latin"
     TWICE = "twice"
     CALLED = "called"
+    SAME = "same"
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,6 +72,7 @@ class Way:
 
     Without texts it only says that the line is right as it is. ``takes`` is how many lines from this one on it
     replaces, ``offered`` what stands in a field to be changed first; ``ways`` are then made of what was typed.
+    ``child`` is the number of the child of the class that the line is said to be, ``NEW`` for none of them.
     """
 
     key: str
@@ -76,11 +81,12 @@ class Way:
     promised: tuple[Promise, ...] = ()
     takes: int = 1
     offered: str | None = None
+    child: int | None = None
 
     @property
     def settles(self) -> bool:
         """Say whether the text stays as it is."""
-        return not self.tries and self.offered is None
+        return not self.tries and self.offered is None and self.child is None
 
 
 @dataclass(frozen=True)
@@ -244,6 +250,28 @@ def spelled(report: LineReport, child: Child, typed: str) -> Way:
                (_ANYBODY,))
 
 
+# --- a child whom the class knows under another name ---------------------------------------------------
+
+
+def same_child(report: LineReport, one: Recognised) -> Question:
+    """Ask which child of the class a line is; what it counts as until that is said stands there."""
+    told = "asks_same_taken" if one.taken else "asks_same_new"
+    return Question(report, Asked.SAME, message(f"web.list.{told}", before=_told_apart(one.known)[0]), _ways_same(one))
+
+
+def _ways_same(one: Recognised) -> tuple[Way, ...]:
+    names = _told_apart(one.known)
+    known = tuple(Way(f"is{each.id}", message("web.list.way_same", name=name), child=each.id)
+                  for each, name in zip(one.known, names, strict=True))
+    return (*known, Way("new", message("web.list.way_new"), child=NEW))
+
+
+def _told_apart(known: Sequence[Known]) -> list[str]:
+    """Return the names of children, by their labels where they are written alike."""
+    names = [one.shown for one in known]
+    return [one.label if names.count(name) > 1 else name for one, name in zip(known, names, strict=True)]
+
+
 # --- a name that may be read otherwise -----------------------------------------------------------------
 
 
@@ -278,37 +306,45 @@ def _parts(child: Child, middle: str) -> Iterator[str]:
 
 @dataclass(frozen=True)
 class Sorted:
-    """The lines of a list by what they want: a person, a look, or nothing; in each the lines keep their order."""
+    """The lines of a list by what they want: a person, a look, or nothing; in each the lines keep their order.
+
+    ``ways`` are those of lines that ask nothing, ``same`` tells of such a line which child of the class it is.
+    """
 
     needs: tuple[Question, ...] = ()
     tidied: tuple[LineReport, ...] = ()
     rest: tuple[LineReport, ...] = ()
     ways: Mapping[int, tuple[Way, ...]] = field(default_factory=dict)
-
-    @property
-    def open(self) -> int:
-        """Return how many children are still asked about."""
-        return sum(one.report.child is not None for one in self.needs)
+    same: Mapping[int, Message] = field(default_factory=dict)
 
 
 def sorted_lines(lines: Sequence[LineReport], noted: Callable[[LineReport], Sequence[Message]],
-                 cannot_draw: Callable[[LineReport], Message | None], settled: frozenset[str]) -> Sorted:
-    """Sort the lines of a list. ``noted`` gives a line’s notes, ``settled`` are marks of lines that ask no more."""
+                 cannot_draw: Callable[[LineReport], Message | None], settled: frozenset[str],
+                 known: Mapping[int, Recognised] = NOBODY_KNOWN) -> Sorted:
+    """Sort the lines of a list. ``noted`` gives a line’s notes, ``settled`` are marks of lines that ask no more.
+
+    ``known`` says which lines are, or may be, a child that the class has under another name.
+    """
     needs: list[Question] = []
     tidied: list[LineReport] = []
     rest: list[LineReport] = []
     ways: dict[int, tuple[Way, ...]] = {}
     for at, report in enumerate(lines):
         asked = question(report, _siblings(lines, at), cannot_draw(report))
+        one = known.get(report.line)
         if asked and mark(report.text) not in settled:
             needs.append(asked)
             continue
+        if one and not one.sure:
+            needs.append(same_child(report, one))
+            continue
         if report.outcome is Outcome.BLANK or (report.outcome is Outcome.HEADER and mark(report.text) in settled):
             continue
-        looked = noted(report) or report.outcome is not Outcome.CHILD
+        looked = one or noted(report) or report.outcome is not Outcome.CHILD
         (tidied if looked else rest).append(report)
-        ways[report.line] = _ways_of(report, cannot_draw(report))
-    return Sorted(tuple(needs), tuple(tidied), tuple(rest), ways)
+        ways[report.line] = (*_ways_of(report, cannot_draw(report)), *(_ways_same(one)[-1:] if one else ()))
+    same = {line: message("web.list.same_as", before=one.known[0].shown) for line, one in known.items() if one.sure}
+    return Sorted(tuple(needs), tuple(tidied), tuple(rest), ways, same)
 
 
 def _siblings(lines: Sequence[LineReport], at: int) -> Sequence[LineReport]:
@@ -329,10 +365,12 @@ def _ways_of(report: LineReport, cannot_draw: Message | None) -> tuple[Way, ...]
     return (*other_parts(report), _NO_CHILD) if report.child else ()
 
 
-def ways_on(lines: Sequence[LineReport], at: int, cannot_draw: Message | None) -> tuple[Way, ...]:
+def ways_on(lines: Sequence[LineReport], at: int, cannot_draw: Message | None,
+            known: Mapping[int, Recognised] = NOBODY_KNOWN) -> tuple[Way, ...]:
     """Return every way that a line has, asked for or not."""
     asked = question(lines[at], _siblings(lines, at), cannot_draw)
-    return (*(asked.ways if asked else ()), *_ways_of(lines[at], cannot_draw))
+    one = known.get(lines[at].line)
+    return (*(asked.ways if asked else ()), *_ways_of(lines[at], cannot_draw), *(_ways_same(one) if one else ()))
 
 
 def written(lines: Sequence[LineReport], at: int, way: Way,

@@ -1,0 +1,51 @@
+"""How surely two names are one child's. All names are invented."""
+
+from __future__ import annotations
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from namewright.classbook.same_child import Kin, Named, kin
+
+NAMES = st.sampled_from(["", "Emma", "Emma Lou", "Zoë", "Zoe", "Moss", "Reed", "Read", "M.", "Дарина", "O’Quill"])
+
+
+@pytest.mark.parametrize(("old", "new", "level", "why"), [
+    (("Katherine", "Moss", "Katherine"), ("Katherine", "Moss", "Katie"), Kin.SAME, "a nickname"),
+    (("Katherine", "Moss", "Kate"), ("Kate", "Moss", "Kate"), Kin.FITS, "the nickname written alone"),
+    (("Zoe", "Moss", "Zoe"), ("Zoë", "Moss", "Zoë"), Kin.SAME, "an accent"),
+    (("Anne Marie", "Moss", "Anne Marie"), ("Anne-Marie", "Moss", "Anne-Marie"), Kin.SAME, "a hyphen"),
+    (("Clare", "OQuill", "Clare"), ("Clare", "O’Quill", "Clare"), Kin.SAME, "an apostrophe"),
+    (("Mary Ann", "Moss", "Mary Ann"), ("Mary", "Ann Moss", "Mary"), Kin.SAME, "where the family name begins"),
+    (("Moss", "Emma", "Moss"), ("Emma", "Moss", "Emma"), Kin.SAME, "the parts the other way round"),
+    (("Emma", "", "Emma"), ("Emma", "Moss", "Emma"), Kin.FITS, "a family name added"),
+    (("Emma", "M.", "Emma"), ("Emma", "Moss", "Emma"), Kin.FITS, "an initial written out"),
+    (("Lucía", "Rubio", "Lucía"), ("Lucía", "Rubio Vega", "Lucía"), Kin.FITS, "a second family name"),
+    (("Дарина", "Коваль", "Дарина"), ("Darina", "Koval", "Darina"), Kin.SAME, "spelled in Latin letters"),
+    (("Tilo", "Reed", "Tilo"), ("Tilo", "Read", "Tilo"), Kin.SLIP, "a slip beside a name that agrees"),
+    (("Charlote", "", "Charlote"), ("Charlotte", "", "Charlotte"), Kin.SLIP, "a slip in a long name"),
+    (("Noa", "", "Noa"), ("Nora", "", "Nora"), Kin.MAYBE, "one letter more is another name where it is short"),
+    (("Jade", "Moss", "Jade"), ("Jane", "Moss", "Jane"), Kin.MAYBE, "twins have names that differ by a letter"),
+    (("Tilo", "", "Tilo"), ("Tila", "", "Tila"), Kin.MAYBE, "a short name alone may be another child's"),
+    (("Emma", "Moss", "Emma"), ("Emma", "Vost", "Emma"), Kin.MAYBE, "a family that married, or two Emmas"),
+    (("Katherine", "Moss", "Katherine"), ("Katie", "Moss", "Katie"), Kin.MAYBE, "a short form, or a sister"),
+    (("Luis", "Moss", "Luis"), ("Ana", "Moss", "Ana"), Kin.OTHER, "a family name alone makes nobody one child"),
+    (("Emma", "Moss", "Moss"), ("Luis", "Moss", "Moss"), Kin.OTHER, "nor does it where it is practised"),
+    (("Mira", "Quill", "Mira"), ("Tilo", "Reed", "Tilo"), Kin.OTHER, "nothing is shared"),
+    (("Mira", "Quill", "Mira"), ("Mara", "Quell", "Mara"), Kin.OTHER, "two slips are two children"),
+    (("मीना", "", "मीना"), ("मना", "", "मना"), Kin.MAYBE, "a vowel of another script is a letter and no mark"),
+])
+def test_what_names_say_of_each_other(old: tuple[str, str, str], new: tuple[str, str, str], level: Kin,
+                                      why: str) -> None:
+    """One row a kind of change that a list pasted anew has."""
+    assert kin(Named(*new), Named(*old)) == level, why
+
+
+@given(NAMES, NAMES, NAMES, NAMES)
+def test_it_is_the_same_both_ways(given_one: str, family_one: str, given_two: str, family_two: str) -> None:
+    """Which list is the older one is nothing that names can tell; and each name is its own."""
+    one, two = Named(given_one, family_one, given_one), Named(given_two, family_two, given_two)
+    assert kin(one, two) == kin(two, one)
+    if given_one or family_one:
+        assert kin(one, one) == Kin.SAME
