@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import io
+import re
 from collections.abc import Callable
 from pathlib import Path
 from typing import Any
@@ -14,6 +15,7 @@ from webhelp import MESSY, Program, port_of_its_own, until
 from namewright.classbook import Classbook
 
 NewPage = Callable[..., Any]
+PHONE = {"viewport": {"width": 390, "height": 844}, "has_touch": True, "is_mobile": True}
 CLEAN = "Mira Quill\nTilo Reed\nWenna Praske\nKatla Pruner\nSefa Ilar\n"
 # An invented class of thirty-two lines as a message has them; five need somebody, and thirty are children then.
 LONG = """Room 9 - the Alder class
@@ -239,3 +241,30 @@ def test_without_scripts_a_list_is_read_mended_and_saved(program: Program, class
     assert page.get_by_label("Your list").input_value().split()[-2:] == ["Quorrel", "Vexil"]
     page.get_by_role("button", name="Save this class of 7").click()
     assert len(children(class_file)) == 7
+
+
+def test_choices_that_take_two_rows_fill_them(program: Program, new_page: NewPage) -> None:
+    """On a phone what is practised has three choices, parted and framed: each row of them is as wide as the frame."""
+    page = new_page(**PHONE)
+    page.goto(program.address + "/class/list?new=1")
+    page.get_by_label("Your list").fill(CLEAN)
+    choices = page.locator(".segments label")
+    choices.nth(2).wait_for()
+    boxes = [choices.nth(at).bounding_box() for at in range(3)]
+    frame = page.locator(".segments").bounding_box()
+    for top in {box["y"] for box in boxes}:
+        row = [box for box in boxes if box["y"] == top]
+        assert min(box["x"] for box in row) - frame["x"] < 3
+        assert frame["x"] + frame["width"] - max(box["x"] + box["width"] for box in row) < 3
+
+
+def test_letters_of_other_scripts_are_as_large_as_ours(class_file: Path, new_page: NewPage) -> None:
+    """Beside Mira stands Мира: as wide a word within a third, where it was twice as wide before."""
+    with Classbook.open(class_file) as book:
+        book.update_roster("Mira Quill\nМира Боева\n", when="2026-09-01T08:00:00")
+    with Program(class_file) as running:
+        page = new_page()
+        page.goto(running.address + "/class/erase")
+        own, other = (page.locator(".own-letters", has_text=re.compile(f"^{name}")).first.bounding_box()["width"]
+                      for name in ("Mira", "Мира"))
+        assert 0.8 * own < other < 4 / 3 * own
