@@ -49,6 +49,20 @@ def test_what_is_read_is_not_written_over(word: str, tmp_path: Path) -> None:
     assert target(str(tmp_path / "other.pdf"), asked(**{word: str(read)})) == tmp_path / "other.pdf"
 
 
+@pytest.mark.parametrize("begins", [b"SQLite format 3\0 and a year of notes", b"PK\x03\x04 and a list"])
+def test_a_class_or_a_spreadsheet_is_never_written_over(begins: bytes, tmp_path: Path) -> None:
+    """Also where the run does not read it: a slip in a file's name costs nothing. A page made before may be."""
+    place = tmp_path / "room4.db"
+    place.write_bytes(begins)
+    with pytest.raises(Refusal):
+        target(str(place), asked())
+    with pytest.raises(Refusal):
+        check_targets(asked(output=str(place), summary=None))
+    assert place.read_bytes() == begins
+    place.write_bytes(b"%PDF-1.7")
+    assert target(str(place), asked()) == place
+
+
 def test_two_things_need_two_files(tmp_path: Path) -> None:
     """Told before any work is done; the same place by two names is one."""
     one = str(tmp_path / "a.pdf")

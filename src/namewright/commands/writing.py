@@ -1,4 +1,4 @@
-"""Writing what was made: whole or not at all, and never over a file that is read in the same run."""
+"""Writing what was made: whole or not at all, and never over a file that is read in the same run or holds a class."""
 
 from __future__ import annotations
 
@@ -6,7 +6,7 @@ import argparse
 import os
 import sys
 from collections.abc import Callable, Iterable, Iterator
-from contextlib import contextmanager
+from contextlib import contextmanager, suppress
 from itertools import chain
 from pathlib import Path
 from typing import TYPE_CHECKING, BinaryIO, TextIO, TypeVar
@@ -23,6 +23,7 @@ Thing = TypeVar("Thing")
 _QUIET_S = 1.0  # work that takes less needs no bar
 _READ = ("roster", "lists", "file", "class_file", "font", "groups_from")
 _OTHERS_READ = ("font", "groups_from", "restore")
+_NEVER_WRITTEN = (b"SQLite format 3\0", b"PK\x03\x04")  # how a class's file and a spreadsheet begin
 _WRITTEN = ("output", "summary", "group_sheets")
 """What the words that name files are called; a command has some of them."""
 
@@ -79,8 +80,8 @@ def written(path: str, options: argparse.Namespace) -> Iterator[BinaryIO]:
 def target(path: str, options: argparse.Namespace) -> Path:
     """Return the path of a file to write.
 
-    Raises Refusal for a folder, for a file that is read in the same run, is write-protected or is a device, and
-    where there is no folder to write into.
+    Raises Refusal for a folder, for a file that is read in the same run, holds a class or a spreadsheet, is
+    write-protected or is a device, and where there is no folder to write into.
     """
     place = Path(path)
     if not path.strip():
@@ -104,6 +105,15 @@ def _check_standing(place: Path, path: str, options: argparse.Namespace) -> None
     for read in (name for names in named for name in ([names] if isinstance(names, str) else names)):
         if os.path.exists(read) and place.samefile(read):
             raise Refusal("command.problem.read_here", file=path)
+    if _begins(place).startswith(_NEVER_WRITTEN):  # a slip of the hand must not cost a year of notes
+        raise Refusal("command.problem.held", file=path)
+
+
+def _begins(place: Path) -> bytes:
+    """Return the first bytes of a file, none of one that may be written and not read."""
+    with suppress(PermissionError), place.open("rb") as file:
+        return file.read(max(map(len, _NEVER_WRITTEN)))
+    return b""
 
 
 def progress(things: Iterable[Thing], total: int | None, stream: TextIO | None = None, *,
