@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import sqlite3
 from itertools import product
 from pathlib import Path
 
@@ -44,6 +45,19 @@ def test_an_erased_child_is_gone_from_the_bytes_of_the_file(path: Path) -> None:
         assert [one.child.label for one in book.children(left=True)] == ["Mira", "Tilo", "Ava F.", "Ava M.", "Ottokar"]
     assert not traces(path, "Quorndike", "was proud", "zaphrelle helped")
     assert [file.name for file in path.parent.iterdir()] == ["class.db"]
+
+
+@pytest.mark.parametrize("text", ["", "replace(hex(zeroblob(150000)), '00', 'Mira' || char(10))"])
+def test_a_list_that_cannot_be_read_keeps_nobody_from_being_erased(path: Path, text: str) -> None:
+    """A list that a damaged file holds, empty or past all limits, goes; the others of the class stay."""
+    connection = sqlite3.connect(path, isolation_level=None)
+    connection.execute(f"UPDATE rosters SET text = {text or repr(text)}")
+    connection.close()
+    with Classbook.open(path) as book:
+        book.traces([1])
+        assert book.erase([1]).children == 1
+        assert [one.child.label for one in book.children(left=True)] == ["Mira", "Tilo", "Ava F.", "Ava M.", "Ottokar"]
+    assert not traces(path, "Quorndike")
 
 
 def test_a_large_class_keeps_no_trace_of_whom_it_erased(tmp_path: Path) -> None:

@@ -27,6 +27,11 @@ ODD = (
     ("UPDATE rosters SET at = x'00'", "rosters", "at", ""),
     ("CREATE TRIGGER spy AFTER INSERT ON saves BEGIN DELETE FROM children; END", "trigger", "", ""),
     ("CREATE VIEW spy AS SELECT 1", "view", "", ""),
+    ("CREATE TABLE spy (child REFERENCES children (id))", "table", "", ""),
+    ("CREATE UNIQUE INDEX spy ON saves (who)", "index", "", ""),
+    ("UPDATE observations SET note = CAST(x'c3' AS TEXT)", "observations", "note", "Mira"),
+    ("UPDATE observations SET note = 'good' || char(27) || '[2J'", "observations", "note", "Mira"),
+    ("UPDATE children SET label = CAST(x'4d69eda0' AS TEXT) WHERE id = 2", "children", "label", None),
 )
 
 
@@ -66,6 +71,18 @@ def test_what_is_odd_is_told_and_taken_out(path: Path, statement: str, table: st
         assert len({one.child.line for one in book.children()}) == 2
         assert book.roster_text() == "Mira Vost\nOda Brane\n"
         assert book.settings_of(1)["support"] == "light"
+
+
+def test_text_that_cannot_be_read_keeps_what_can(path: Path) -> None:
+    """Of a long note, a name and the list only what is damaged goes, and the list keeps its lines."""
+    meddle(path, "UPDATE observations SET note = replace(hex(zeroblob(40)), '00', 'seen ') || CAST(x'ff' AS TEXT)")
+    meddle(path, "UPDATE children SET given = 'Oda' || char(27) WHERE id = 2")
+    meddle(path, "UPDATE rosters SET text = CAST(x'ff' AS TEXT) || text")
+    assert len(mend(path, really=True)) == 3
+    with Classbook.open(path) as book:
+        assert book.observations(1)[0].note == "seen " * 40 + "\ufffd"
+        assert book.child(2).child.given == "Oda "
+        assert book.roster_text() == "\ufffdMira Vost\nOda Brane\n"
 
 
 def test_the_command_asks_first(path: Path, capsys: pytest.CaptureFixture[str],

@@ -11,7 +11,9 @@ from pathlib import Path
 import pytest
 
 from namewright.classbook import Classbook, ClassbookError
+from namewright.classbook.connect import connected
 from namewright.classbook.export import export_csv, import_csv
+from namewright.classbook.schema import MIGRATIONS
 from namewright.making.from_book import holds_for_child, members_of, roster_of
 from namewright.message import Problem
 from namewright.practice.ordering import Order, order_class
@@ -113,6 +115,8 @@ def test_a_flipped_bit_is_told_or_does_no_harm(kept: Path, tmp_path: Path) -> No
 @pytest.mark.parametrize("part", [
     "CREATE TRIGGER t AFTER INSERT ON observations BEGIN DELETE FROM children; END",
     "CREATE VIEW v AS SELECT * FROM children",
+    "CREATE TABLE t (child INTEGER REFERENCES children (id))",  # with a row for a child it could not be erased
+    "CREATE UNIQUE INDEX i ON taught (letter)",  # no letter could be planned twice
 ])
 def test_a_part_of_somebody_elses_is_not_run(copy: Path, part: str) -> None:
     """A file that was received may carry a trigger: it is not opened, and nothing in it changes."""
@@ -124,6 +128,40 @@ def test_a_part_of_somebody_elses_is_not_run(copy: Path, part: str) -> None:
         Classbook.open(copy)
     assert caught.value.message.key == "classbook.foreign_part"
     assert copy.read_bytes() == before
+
+
+@pytest.mark.parametrize("change", [
+    "DROP TABLE observations",
+    "DROP INDEX saves_of_child",
+    "DELETE FROM class",
+    "ALTER TABLE drafts ADD COLUMN more TEXT DEFAULT (hex(zeroblob(400000000)))",
+    "UPDATE children SET label = CAST(x'eda080' AS TEXT) WHERE id = 1",
+])
+def test_a_class_without_one_of_its_parts_is_not_opened(copy: Path, change: str) -> None:
+    """It would open, take the place of the class that is here, and then no page of it could be shown."""
+    connection = sqlite3.connect(copy, isolation_level=None)
+    connection.execute(change)
+    connection.close()
+    before = copy.read_bytes()
+    with pytest.raises(ClassbookError, match=r"classbook\.(damaged|odd_value)"):
+        Classbook.open(copy)
+    assert copy.read_bytes() == before
+
+
+@pytest.mark.parametrize("had", range(1, len(MIGRATIONS)))
+def test_an_older_file_with_a_foreign_part_is_not_brought_up_to_date(tmp_path: Path, had: int) -> None:
+    """A file of any version is held against the tables that it had then; without the part it opens."""
+    path = tmp_path / "old.db"
+    connected(path, migrations=MIGRATIONS[:had]).close()
+    connection = sqlite3.connect(path, isolation_level=None)
+    connection.execute("CREATE TABLE t (child INTEGER REFERENCES children (id))")
+    before = path.read_bytes()
+    with pytest.raises(ClassbookError, match=r"classbook\.foreign_part"):
+        Classbook.open(path)
+    assert path.read_bytes() == before
+    connection.execute("DROP TABLE t")
+    connection.close()
+    Classbook.open(path).close()
 
 
 @pytest.mark.parametrize(("name", "column", "value"), [

@@ -67,7 +67,7 @@ def connected(path: Path, *, create: bool = True, wait_s: float = WAIT_S,
                 connection.execute(f"PRAGMA {setting}")
             _check_whole(path, connection, thoroughly=whole)
             if check:
-                check_parts(connection, str(path))
+                check_parts(connection, str(path), migrations)
             bring_up_to_date(connection, str(path), migrations)
             _leave_wal(connection)
             if check:

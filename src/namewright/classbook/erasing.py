@@ -114,7 +114,7 @@ def _without(db: sqlite3.Connection, child_ids: Collection[int], part: NamePart)
         return "", {}
     if set(child_ids).isdisjoint(on_line.values()):
         return text, on_line
-    for report in read_roster(text, LIST, part).lines:
+    for report in _reports(text, part):
         child_id = on_line.get(report.child.line) if report.child else None
         if child_id in child_ids:
             continue

@@ -13,7 +13,8 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from namewright.classbook.connect import connected, told, transaction
-from namewright.classbook.values import check_parts, check_values, foreign_parts, odd_settings, odd_values, quoted
+from namewright.classbook.schema import MIGRATIONS, foreign_parts
+from namewright.classbook.values import check_parts, check_values, is_text, odd_settings, odd_values, quoted
 from namewright.message import Message, message
 
 _MAX_SHOWN = 40
@@ -62,13 +63,12 @@ def mend(path: Path, *, really: bool) -> tuple[Odd, ...]:
 
 
 def _taken_out(db: sqlite3.Connection) -> Iterator[Odd]:
-    for kind, name in foreign_parts(db):
+    for kind, name in foreign_parts(db, MIGRATIONS):
         db.execute(f"DROP {kind} IF EXISTS {quoted(name)}")
         yield Odd(kind, "", "", name)
     for table, column, row in odd_values(db):
-        value = db.execute(f"SELECT {quoted(column)} FROM {quoted(table)} WHERE rowid = ?", (row,)).fetchone()
-        if value is not None:  # its row has gone with another
-            yield Odd(table, column, _label(db, table, row), _shown(value[0]))
+        if _is_there(db, table, row):  # else its row has gone with another
+            yield Odd(table, column, _label(db, table, row), _shown(_value(db, table, column, row)))
             _mend(db, table, column, row)
     for table, key, row in odd_settings(db):
         value = db.execute(f"SELECT value FROM {table} WHERE rowid = ?", (row,)).fetchone()[0]
@@ -76,31 +76,50 @@ def _taken_out(db: sqlite3.Connection) -> Iterator[Odd]:
         db.execute(f"DELETE FROM {table} WHERE rowid = ?", (row,))
 
 
+def _is_there(db: sqlite3.Connection, table: str, row: int) -> bool:
+    return db.execute(f"SELECT 1 FROM {quoted(table)} WHERE rowid = ?", (row,)).fetchone() is not None
+
+
+def _value(db: sqlite3.Connection, table: str, column: str, row: int) -> object:
+    """Return a value as it is, text that cannot be read as bytes."""
+    name = quoted(column)
+    kind, value = db.execute(f"SELECT typeof({name}), CASE typeof({name}) WHEN 'text' THEN CAST({name} AS BLOB) "
+                             f"ELSE {name} END FROM {quoted(table)} WHERE rowid = ?", (row,)).fetchone()
+    if kind != "text":
+        return value
+    data: bytes = value or b""
+    return data.decode() if is_text(data) else data
+
+
 def _label(db: sqlite3.Connection, table: str, row: int) -> str:
     """Return the label of the child that a row is about, empty where it is about none."""
     if table not in _OF_CHILD:
         return ""
-    found = db.execute(f"SELECT label FROM children WHERE id = (SELECT {_OF_CHILD[table]} FROM {quoted(table)} "
-                       "WHERE rowid = ?)", (row,)).fetchone()
+    found = db.execute("SELECT CAST(label AS BLOB) FROM children WHERE id = "
+                       f"(SELECT {_OF_CHILD[table]} FROM {quoted(table)} WHERE rowid = ?)", (row,)).fetchone()
     return _shown(found[0]) if found else ""
 
 
 def _shown(value: object) -> str:
+    return _readable(value, "")[:_MAX_SHOWN]
+
+
+def _readable(value: object, also: str) -> str:
     text = value.decode("utf-8", "replace") if isinstance(value, bytes) else str(value)
-    return "".join(char if char.isprintable() else " " for char in text)[:_MAX_SHOWN]
+    return "".join(char if char.isprintable() or char in also else " " for char in text)
 
 
 def _mend(db: sqlite3.Connection, table: str, column: str, row: int) -> None:
     """Put in a value's place what can stand there, or let its row go."""
     kind, required = next((kind, bool(required or key)) for _, name, kind, required, _, key in
                           db.execute(f"PRAGMA table_info({quoted(table)})") if name == column)
-    value = db.execute(f"SELECT {quoted(column)} FROM {quoted(table)} WHERE rowid = ?", (row,)).fetchone()[0]
+    value = _value(db, table, column, row)
     if (table, column) in _USUAL:
         new = _USUAL[table, column]
     elif not required and table != "saves":
         new = "NULL"
     elif kind == "TEXT" and not isinstance(value, str):
-        db.execute(f"UPDATE {quoted(table)} SET {quoted(column)} = ? WHERE rowid = ?", (_shown(value), row))
+        db.execute(f"UPDATE {quoted(table)} SET {quoted(column)} = ? WHERE rowid = ?", (_readable(value, "\n\t"), row))
         return
     else:
         _let_go(db, table, row)

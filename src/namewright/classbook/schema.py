@@ -8,7 +8,10 @@ A file from a newer Namewright is refused untouched, because an older program ca
 from __future__ import annotations
 
 import sqlite3
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
+from contextlib import closing
+from functools import cache
+from itertools import chain
 
 from namewright.classbook.records import ClassbookError
 
@@ -155,6 +158,41 @@ def bring_up_to_date(connection: sqlite3.Connection, shown: str, migrations: Seq
         if connection.in_transaction:  # a full disk has ended it already
             connection.execute("ROLLBACK")
         raise
+
+
+def had_by(connection: sqlite3.Connection, migrations: Sequence[Migration] = MIGRATIONS) -> tuple[Migration, ...]:
+    """Return the migrations that a file has had: none of a new one, nor of one that is not ours or too new for us."""
+    version = _pragma(connection, "user_version")
+    known = _pragma(connection, "application_id") == APPLICATION_ID and version <= len(migrations)
+    return tuple(migrations[:version]) if known else ()
+
+
+def foreign_parts(connection: sqlite3.Connection, had: Sequence[Migration]) -> list[tuple[str, str]]:
+    """Return kind and name of each part that no class has: a trigger, a table that would keep a child from going."""
+    ours = _parts(tuple(had))
+    return [part for part in _parts_of(connection) if part not in ours]
+
+
+def lacks_parts(connection: sqlite3.Connection, had: Sequence[Migration]) -> bool:
+    """Say whether a part of every class is not there, or is another than ours: other columns, another rule."""
+    ours, there = _parts(tuple(had)), _parts_of(connection)
+    return any(there.get(part) != sql for part, sql in ours.items()) or (
+        ("table", "class") in ours and connection.execute("SELECT count(*) FROM class").fetchone()[0] != 1)
+
+
+@cache
+def _parts(migrations: tuple[Migration, ...]) -> Mapping[tuple[str, str], str]:
+    """Return what a file has after these migrations: as SQL, by kind and name."""
+    with closing(sqlite3.connect(":memory:", isolation_level=None)) as fresh:
+        for statement in chain.from_iterable(migrations):
+            fresh.execute(statement)
+        return _parts_of(fresh)
+
+
+def _parts_of(connection: sqlite3.Connection) -> Mapping[tuple[str, str], str]:
+    """Return the parts of a file, SQLite's own apart: as SQL, without what only parts its words, by kind and name."""
+    return {(str(kind), str(name)): " ".join(str(sql).split()) for kind, name, sql in connection.execute(
+        "SELECT type, name, sql FROM sqlite_master WHERE name NOT LIKE 'sqlite!_%' ESCAPE '!'")}
 
 
 def _version(connection: sqlite3.Connection, shown: str, newest: int) -> int:

@@ -1,16 +1,20 @@
 """What stands in a class's file is looked at before it is used: a received or damaged file may hold anything.
 
-Only tables and indexes belong into a class: a trigger of somebody else's would act on every save. Each value has the
-kind that its column says, and a word is one of those there are. Out of scope: a file that is no database (``connect``).
+Only our own tables and indexes belong into a class: a trigger of somebody else's would act on every save, and a table
+that refers to a child would keep it from being erased. Each value has the kind that its column says, text can be read,
+and a word is one of those there are. Out of scope: a file that is no database (``connect``).
 """
 
 from __future__ import annotations
 
 import sqlite3
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
+
+import unicodedata2
 
 from namewright.classbook.keys import checked_setting
 from namewright.classbook.records import ClassbookError
+from namewright.classbook.schema import MIGRATIONS, Migration, foreign_parts, had_by, lacks_parts
 from namewright.message import Problem
 from namewright.settings import Hand, Support
 
@@ -18,6 +22,8 @@ _KINDS = {"TEXT": "'text'", "INTEGER": "'integer'", "REAL": "'real', 'integer'"}
 _MAX_MM = 1000.0
 _POSITIONS = "({column} GLOB '*[^0-9 ]*' OR length({column}) > 1000)"
 _DAY = "date({column}) IS NOT {column}"
+# What anyone may have typed, or read from a file, as it was: signs that cannot be seen among it.
+_AS_TYPED = {("rosters", "text"), ("drafts", "text"), ("list_before", "held")}
 
 
 def _none_of(words: type[Support | Hand]) -> str:
@@ -40,16 +46,17 @@ _WRONG: Mapping[tuple[str, str], str] = {
 }
 
 
-def check_parts(connection: sqlite3.Connection, shown: str) -> None:
-    """Raise ClassbookError for a file, called ``shown``, with a part that no class has, such as a trigger."""
-    for _, name in foreign_parts(connection):
+def check_parts(connection: sqlite3.Connection, shown: str, migrations: Sequence[Migration] = MIGRATIONS) -> None:
+    """Raise ClassbookError for a file, called ``shown``, with a part that no class has, or without one that all have.
+
+    A file of another program or of a newer Namewright is for ``schema.bring_up_to_date`` to refuse.
+    """
+    if not (had := had_by(connection, migrations)):
+        return
+    for _, name in foreign_parts(connection, had):
         raise ClassbookError("classbook.foreign_part", file=shown, part=name)
-
-
-def foreign_parts(connection: sqlite3.Connection) -> list[tuple[str, str]]:
-    """Return kind and name of each part that no class has."""
-    return [(str(kind), str(name)) for kind, name in connection.execute(
-        "SELECT type, name FROM sqlite_master WHERE type NOT IN ('table', 'index') OR sql LIKE 'CREATE VIRTUAL%'")]
+    if lacks_parts(connection, had):
+        raise ClassbookError("classbook.damaged", file=shown)
 
 
 def check_values(connection: sqlite3.Connection, shown: str) -> None:
@@ -60,8 +67,22 @@ def check_values(connection: sqlite3.Connection, shown: str) -> None:
         raise ClassbookError("classbook.odd_value", file=shown, table=table, column=key)
 
 
+def is_text(data: bytes, *, as_typed: bool = False) -> bool:
+    """Say whether bytes are text, in UTF-8 and, but for what is kept as it was typed, without control characters.
+
+    A terminal that shows one of those may do as it says. Lines and tabs part a note and stand in no name.
+    """
+    try:
+        text = data.decode()
+    except UnicodeDecodeError:
+        return False
+    return as_typed or text.isprintable() or not any(unicodedata2.category(char) == "Cc" for char in text
+                                                     if char not in "\n\r\t")
+
+
 def odd_values(connection: sqlite3.Connection, most: int = -1) -> list[tuple[str, str, int]]:
     """Return table, column and row (its rowid) of values that no class can hold, at most so many of a table."""
+    connection.create_function("is_text", 2, lambda data, as_typed: is_text(data or b"", as_typed=bool(as_typed)))
     tables = [str(name) for (name,) in connection.execute(
         "SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite!_%' ESCAPE '!'")]
     found = []
@@ -81,7 +102,10 @@ def _wrong(connection: sqlite3.Connection, table: str) -> Iterator[tuple[str, st
         name = quoted(column)
         allowed = _KINDS.get(kind, "typeof(1)") + ("" if required or key else ", 'null'")
         more = _WRONG.get((table, column))
-        yield column, f"typeof({name}) NOT IN ({allowed})" + (f" OR {more.format(column=name)}" if more else "")
+        unread = (f" OR typeof({name}) = 'text' AND NOT is_text(CAST({name} AS BLOB), {(table, column) in _AS_TYPED:d})"
+                  if kind == "TEXT" else "")
+        yield column, f"typeof({name}) NOT IN ({allowed}){unread}" + (
+            f" OR {more.format(column=name)}" if more else "")
 
 
 def odd_settings(connection: sqlite3.Connection) -> list[tuple[str, str, int]]:
