@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from pathlib import Path
 
 import pytest
@@ -21,6 +22,17 @@ def test_what_is_not_there_is_said(settled: Visitor, path: str, code: int, key: 
     assert answer.status_code == code
     assert wording(language).say(f"web.problem.{key}") in answer.text
     assert f'<html lang="{language}">' in answer.text
+
+
+def test_no_name_of_a_child_is_in_a_title(settled: Visitor) -> None:
+    """A window's title is seen by whoever passes, and kept in the browser's history."""
+    paths = {re.sub(r"<(?:int:)?\w+>", "1", str(rule)) for rule in settled.client.application.url_map.iter_rules()
+             if "GET" in (rule.methods or ()) and "static" not in rule.endpoint}
+    answers = {path: settled.get(path) for path in sorted(paths)}
+    titles = {path: found[1] for path, answer in answers.items() if answer.mimetype == "text/html"
+              and (found := re.search(r"<title>(.*)</title>", answer.text))}
+    assert len(titles) > 15
+    assert not [path for path, title in titles.items() if re.search("Ottilka|Tamsel|Miri", title)]
 
 
 def test_a_class_that_cannot_be_opened_is_said(tmp_path: Path) -> None:

@@ -79,6 +79,7 @@ def test_all_letters_at_once_and_a_change_of_mind(class_file: Path, program: Pro
     assert noted_today(class_file) == {"Bo": (0,)}
 
 
+@pytest.mark.long
 def test_letters_stay_where_the_program_does_not_answer(class_file: Path, new_page: NewPage) -> None:
     """Killed between tap and save: the card says so, keeps its letters, and saves them once the program runs again."""
     kept(class_file)

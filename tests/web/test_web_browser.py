@@ -18,6 +18,7 @@ from axe_playwright_python.sync_playwright import Axe
 from pypdf import PdfReader
 from webhelp import MESSY, Program, port_of_its_own, until
 
+from longer import rest_long
 from namewright.classbook import Classbook
 from namewright.classbook.records import letter_positions
 
@@ -333,7 +334,7 @@ def test_nothing_runs_off_a_narrow_screen(program: Program, new_page: NewPage, w
         assert page.evaluate("document.documentElement.scrollWidth") <= width, path
 
 
-@pytest.mark.parametrize(("finger", "least"), [(True, 43.5), (False, 39.5)])
+@pytest.mark.parametrize(("finger", "least"), rest_long([(True, 43.5), (False, 39.5)]))
 def test_targets_are_large(program: Program, new_page: NewPage, finger: bool, least: float) -> None:
     """What is pressed is at least 44 px high for a finger, 40 for a mouse; a box or a radio is pressed by its label."""
     page = new_page(has_touch=finger, is_mobile=finger)
@@ -406,6 +407,7 @@ def test_without_scripts_the_class_is_printed_too(program: Program, new_page: Ne
     page.get_by_role("link", name="Open the PDF").wait_for()
 
 
+@pytest.mark.long
 def test_a_killed_program_loses_nothing(class_file: Path, new_page: NewPage) -> None:
     """Killed while a list is mended: what was typed stays on the page, and is kept once the program runs again."""
     page = new_page()
