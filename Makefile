@@ -34,6 +34,7 @@ site: $(VENV)/.runtime
 lint: $(VENV)/.dev
 	$(BIN)/ruff check .
 	$(BIN)/mypy
+	$(BIN)/mypy --config-file tests/mypy.ini gallery tests
 
 bench: $(VENV)/.bench
 	$(RUN) tests/bench/run.py

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import io
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import replace
 from datetime import date, timedelta
 from itertools import chain, product
 from pathlib import Path
@@ -100,7 +99,7 @@ def sheets() -> Iterator[tuple[str, Page]]:
 
 
 def _sheet(name: str, **changes: object) -> Page:
-    return practice_pages(SETTER, name, name, replace(PLAIN, **changes))[0]  # type: ignore[arg-type]
+    return practice_pages(SETTER, name, name, PLAIN._replace(**changes))[0]  # type: ignore[arg-type]
 
 
 def cards() -> Iterator[tuple[str, Page]]:

@@ -92,7 +92,7 @@ def main() -> None:
         ("cues-small", rows([(text, preset(ruling), None) for ruling in ("us-3/8", "de-4", "fr-3", "uk-5")
                              for text in SMALL], gap=-1.0)),
         ("variants", variants()),
-        ("ladder", practice_pages(SETTER, "Marigold", "Marigold", replace(sheet, ladder=rungs))[0]),
+        ("ladder", practice_pages(SETTER, "Marigold", "Marigold", sheet._replace(ladder=rungs))[0]),
         ("size-finder", size_pages(SETTER, "Marigold", "Marigold", PageSettings(preset("us-3/4")))[0]),
     ]
     for name, page in pictures:

@@ -7,13 +7,14 @@ import pytest
 from kept_class import CLASS, names
 from namewright.classbook import Classbook
 from namewright.classbook.enrol import NEW, Enrolment, Known, enrol
+from namewright.classbook.records import BookChild
 from namewright.roster.parsing import read_roster
 from namewright.settings import Hand
 
 CLASS_OF_THREE = "Mira Quill\nTilo Reed\nBo Lindle\n"
 
 
-def _with(book: Classbook, text: str) -> tuple[object, ...]:
+def _with(book: Classbook, text: str) -> tuple[BookChild, ...]:
     book.update_roster(text)
     return book.children()
 

@@ -55,7 +55,8 @@ def test_two_dots_count_on_e_and_i_alone(letter: str, marked: bool) -> None:
 ])
 def test_a_rule_looks_before_and_after(before: str | None, after: str | None, word: str, at: int, fits: bool) -> None:
     """Both surroundings have to be there; the letter itself is neither."""
-    assert Rule(*(re.compile(one) if one else None for one in (before, after)), 1.0).fits(word, at) is fits
+    left, right = (re.compile(one) if one else None for one in (before, after))
+    assert Rule(left, right, 1.0).fits(word, at) is fits
 
 
 @pytest.mark.parametrize(("tag", "table"), [("es-MX", "es"), ("DE", "de"), ("pt_BR", "pt"), ("sv", "other")])

@@ -25,7 +25,7 @@ def test_glyphs_are_called_as_the_list_has_it(char: str, name: str) -> None:
 
 def test_no_two_glyphs_share_a_name_or_a_cluster(repertoire: Repertoire) -> None:
     """Each is there once."""
-    called = [entry.name for entry in (*repertoire.letters, *repertoire.marks)]
+    called = [*(letter.name for letter in repertoire.letters), *(mark.name for mark in repertoire.marks)]
     assert len(set(called)) == len(called)
     assert len({entry.cluster for entry in repertoire.letters}) == len(repertoire.letters)
 

@@ -36,7 +36,8 @@ def _patterns(tree: ast.AST) -> Iterator[str]:
     """Yield what strings with fields could be, those that begin as a key does."""
     for node in ast.walk(tree):
         if isinstance(node, ast.JoinedStr) and isinstance(node.values[0], ast.Constant):
-            text = "".join(re.escape(part.value) if isinstance(part, ast.Constant) else ANY for part in node.values)
+            text = "".join(re.escape(str(part.value)) if isinstance(part, ast.Constant) else ANY
+                           for part in node.values)
             if re.match(r"[a-z]+\\\.", text):
                 yield text
 
