@@ -21,7 +21,7 @@ import unicodedata2
 
 from namewright.names.clusters import clusters
 from namewright.practice.given_names import bare, given_names
-from namewright.practice.name_likeness import likeness, outline, same_initial
+from namewright.practice.name_likeness import Zone, bare_initial, likeness, outline
 from namewright.settings import Support
 from namewright.store import keeps_names
 
@@ -133,7 +133,7 @@ def finding(name: str, classmates: Iterable[str], support: Support, seed: str, *
     barred = frozenset(bare(word) for one in (name, *everyone, *taken) for word in (one, *one.split()))
     lists = [_free(names, barred, most) for names in given_names(language, usual, (name, *everyone))]
     wanted = Counter(rung for block in BLOCKS[support] for rung, count in block.others for _ in range(count))
-    others = iter(_climbing(_Supply(name, mates, lists, usable, chance), wanted))
+    others = iter(_climbing(_Supply(name, tuple(mates), lists, usable, chance), wanted))
     parts = [Part(_mixed(name, block.own, list(islice(others, block.size)), chance), block.other_face and other_face)
              for block in BLOCKS[support]]
     return Finding(name, tuple(parts))
@@ -141,10 +141,15 @@ def finding(name: str, classmates: Iterable[str], support: Support, seed: str, *
 
 def rung_of(name: str, other: str) -> Rung:
     """Return how alike another name is to a name."""
-    first, second = outline(name), outline(other)  # as long as the names are
-    if same_initial(name, other):
-        return Rung.OUTLINE if first == second else Rung.INITIAL
-    return Rung.LENGTH if abs(len(first) - len(second)) <= 1 else Rung.OTHER
+    return _rung(outline(name), bare_initial(name), other)
+
+
+def _rung(own: Sequence[Zone], initial: str, other: str) -> Rung:
+    """Return how alike a name is to one of an outline, which is as long as the name, and an initial."""
+    theirs = outline(other)
+    if bare_initial(other) == initial:
+        return Rung.OUTLINE if theirs == own else Rung.INITIAL
+    return Rung.LENGTH if abs(len(own) - len(theirs)) <= 1 else Rung.OTHER
 
 
 @keeps_names(20)  # what one child of a class may have, most of the others may have, too
@@ -157,8 +162,9 @@ def _free(names: tuple[str, ...], barred: frozenset[str], most: int) -> tuple[st
 def _by_rung(name: str, names: tuple[str, ...]) -> Mapping[Rung, tuple[str, ...]]:
     """Return names by their rung, in their order."""
     found: dict[Rung, list[str]] = {rung: [] for rung in Rung}
+    own, initial = outline(name), bare_initial(name)
     for one in names:
-        found[rung_of(name, one)].append(one)
+        found[_rung(own, initial, one)].append(one)
     return {rung: tuple(these) for rung, these in found.items()}
 
 
@@ -201,7 +207,7 @@ class _Supply:
     """Where other names of a name come from: ``mates``, then ``lists``, of which the first comes first."""
 
     name: str
-    mates: Sequence[str]
+    mates: tuple[str, ...]
     lists: Sequence[tuple[str, ...]]
     usable: Callable[[str], bool]
     chance: Random
@@ -244,10 +250,10 @@ class _Supply:
 
     def _is_far(self, other: Other) -> bool:
         """Say whether a name is added to the class's though it is longer or shorter by more than a letter."""
-        return other.listed and abs(len(clusters(other.name)) - len(clusters(self.name))) > 1
+        return other.listed and abs(len(outline(other.name)) - len(outline(self.name))) > 1
 
     def _mates(self, rung: Rung, most: float) -> list[Other]:
-        return self._within((Other(one, rung, False) for one in self.mates if rung_of(self.name, one) is rung), most)
+        return self._within((Other(one, rung, False) for one in _by_rung(self.name, self.mates)[rung]), most)
 
     def _listed(self, rung: Rung, names: tuple[str, ...], most: float) -> list[Other]:
         these = _by_rung(self.name, names)[rung]

@@ -58,11 +58,12 @@ def initial(name: str) -> str:
 
 def same_initial(one: str, other: str) -> bool:
     """Say whether two names begin with the same letter, marks and case aside."""
-    return _bare_initial(one) == _bare_initial(other)
+    return bare_initial(one) == bare_initial(other)
 
 
 @keeps_names(5_000)
-def _bare_initial(name: str) -> str:
+def bare_initial(name: str) -> str:
+    """Return the letter that a name begins with, marks and case aside; empty for no name."""
     sign = initial(name)
     return base_letter(sign).casefold() if sign else ""
 
@@ -92,7 +93,7 @@ def parts_alike(one: str, other: str) -> Mapping[str, float]:
     first, second = clusters(one), clusters(other)
     longer = max(len(first), len(second), 1)
     return {
-        "initial": letters_alike(initial(one), initial(other)) if first and second else 0.0,
+        "initial": letters_alike(first[0], second[0]) if first and second else 0.0,
         "length": 1.0 - abs(len(first) - len(second)) / longer,
         "in_place": _in_place(first, second, eq),
         "outline": _in_place(outline(one), outline(other), eq),

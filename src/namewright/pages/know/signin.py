@@ -9,13 +9,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from functools import cache
 from typing import NamedTuple
 
 from namewright.letters.alphabet import MissingLetters
 from namewright.letters.strokes import parse_stroke
 from namewright.lines.fit import DoesNotFit
 from namewright.lines.forms import Form
-from namewright.lines.ink import RULE, Ink, Piece, Style, line, stroke_fragment
+from namewright.lines.ink import RULE, Fragment, Ink, Piece, Style, line, stroke_fragment
 from namewright.lines.ruling import Ruling, print_ruling
 from namewright.lines.setting import SetLine, pen_width_mm
 from namewright.lines.tuned import check_pens, suited
@@ -185,6 +186,9 @@ def _to_read(setter: Typesetter, called: str, room_mm: float) -> SetLine | None:
     Where a letter is lacking it is as much as our own letters show, None where that is nothing.
     """
     try:
+        natural = setter.ruled(print_ruling(NAME_X_MM)).line(called)
+        if natural.width_mm <= room_mm:
+            return natural
         return setter.ruled(reading(setter, [called], NAME_X_MM, room_mm)).line(called)
     except MissingLetters:
         return _as_read(setter, as_far_as(setter, called), room_mm, NAME_X_MM)
@@ -277,9 +281,14 @@ def named(frame: Frame, cell: Cell, x: float, rule_end: float, baseline: float) 
 
 def _spot(x: float, y: float) -> Ink:
     """Return the ring in which a child's picture or mark has room."""
+    return Ink(Style(0.3, RULE), (Piece(x, y, _ring()),))
+
+
+@cache
+def _ring() -> Fragment:
     radius = SPOT_MM / 2 - 0.25
     circle = f"M{radius} 0A{radius} {radius} 0 1 1 {-radius} 0A{radius} {radius} 0 1 1 {radius} 0"
-    return Ink(Style(0.3, RULE), (Piece(x, y, stroke_fragment([parse_stroke(circle)])),))
+    return stroke_fragment([parse_stroke(circle)])
 
 
 def to_write(frame: Frame, cell: Cell, x: float, right: float, baseline: float) -> Item:
