@@ -33,7 +33,7 @@ def test_ink_keeps_off_the_edge_with_its_pens_half_width(ink: Ink, outside: bool
 
 def test_every_violation_is_told() -> None:
     """Two that reach out, in a row and in what pages share, and one with an empty path."""
-    empty = Ink(PEN, (Piece(50, 50, Fragment("", (0, 0, 0, 0))),))
+    empty = Ink(PEN, (Piece(50, 50, Fragment((), (0, 0, 0, 0))),))
     guide = Guide(GuideLine.BASE, 5.0, 60.0, 50.0, PEN)
     page = Page(100, 150, (Row("Bo", "solid", (guide,)), Furniture((bar(2, 50, 20, 50),)), empty))
     with pytest.raises(PageError) as caught:

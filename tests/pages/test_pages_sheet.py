@@ -348,7 +348,7 @@ def test_the_check_of_a_page_sees_every_edge(x: float, y: float) -> None:
 
 def test_the_check_of_a_page_lists_all_violations() -> None:
     """Every violation is told at once, in groups too, and an empty path among them."""
-    empty = Ink(Style(0.3), (Piece(50, 50, Fragment("", (0, 0, 0, 0))),))
+    empty = Ink(Style(0.3), (Piece(50, 50, Fragment((), (0, 0, 0, 0))),))
     tile = Tile(90, 50, 20, 20, "B", Style(0.3))
     page = Page(100, 100, (blot(1, 50), Row("Bo", "solid", (blot(50, 2),)), empty, tile))
     with pytest.raises(PageError) as caught:

@@ -27,10 +27,6 @@ class Line(NamedTuple):
         """Return the line with both ends moved by ``place``."""
         return Line(place(self.start), place(self.end))
 
-    def snapped(self, digits: int) -> Line:
-        """Return the line with its points rounded to so many decimals."""
-        return Line(*[(round(x, digits), round(y, digits)) for x, y in self])
-
     def reversed(self) -> Line:
         """Return the same line, drawn the other way."""
         return Line(self.end, self.start)
@@ -65,10 +61,6 @@ class Cubic(NamedTuple):
     def map(self, place: Callable[[Point], Point]) -> Cubic:
         """Return the curve with every control point moved by ``place``."""
         return Cubic(place(self.start), place(self.pull_out), place(self.pull_in), place(self.end))
-
-    def snapped(self, digits: int) -> Cubic:
-        """Return the curve with its points rounded to so many decimals."""
-        return Cubic(*[(round(x, digits), round(y, digits)) for x, y in self])
 
     def reversed(self) -> Cubic:
         """Return the same curve, drawn the other way."""

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Sequence
+from functools import lru_cache
 from typing import NamedTuple
 
 from namewright.geometry import boxes
@@ -25,6 +26,10 @@ from namewright.geometry.segments import (
 )
 from namewright.units import number
 
+GridPoint = tuple[int, int]
+GridStroke = tuple[tuple[GridPoint, ...], ...]
+_UNITS = (1, 10, 100, 1000, 10_000)  # of so many decimals
+_HALF = 0.499999  # a little less than that: nearer to it, a product says nothing
 _COMMAND = re.compile(r"([A-Za-z])([^A-Za-z]*)")
 _NUMBERS = {"M": 2, "L": 2, "H": 1, "V": 1, "h": 1, "C": 6}  # of each command that is read without a library
 
@@ -53,9 +58,13 @@ class Stroke(NamedTuple):
         """Return the stroke with every control point moved by ``place``."""
         return Stroke(tuple(segment.map(place) for segment in self.segments))
 
-    def snapped(self, digits: int) -> Stroke:
-        """Return the stroke with every control point rounded to so many decimals."""
-        return Stroke(tuple([segment.snapped(digits) for segment in self.segments]))
+    def on_grid(self, digits: int) -> GridStroke:
+        """Return the start, then the points behind the start of each segment, rounded to so many decimals.
+
+        They are counted in units of the last decimal: sums of whole numbers are exact and quickly written.
+        """
+        return tuple([tuple([(grid_units(x, digits), grid_units(y, digits)) for x, y in points])
+                      for points in ((self.start,), *[segment[1:] for segment in self.segments])])
 
     def shifted(self, dx: float, dy: float) -> Stroke:
         """Return the stroke elsewhere."""
@@ -82,13 +91,8 @@ class Stroke(NamedTuple):
 
         Rounding is done on absolute positions, so errors never add up along the stroke.
         """
-        x0, y0 = self.start
-        pen, parts = (0.0, 0.0), []
-        for segment in self.segments:
-            points = [(round(x - x0, digits), round(y - y0, digits)) for x, y in segment[1:]]
-            parts.append(_relative_command(pen, points, digits))
-            pen = points[-1]
-        return "".join(parts)
+        x, y = self.start
+        return relative_data(self.shifted(-x, -y).on_grid(digits), digits)
 
 
 def polyline_stroke(points: Sequence[Point]) -> Stroke:
@@ -101,14 +105,40 @@ def dot_stroke(point: Point) -> Stroke:
     return Stroke((Line(point, point),))
 
 
-def _relative_command(pen: Point, points: list[Point], digits: int) -> str:
-    steps = [(x - pen[0], y - pen[1]) for x, y in points]
-    if len(steps) == 1:
-        dx, dy = (number(value, digits) for value in steps[0])
-        if dy == "0":
-            return f"h{dx}"
-        return f"v{dy}" if dx == "0" else f"l{dx} {dy}"
-    return "c" + " ".join(number(value, digits) for step in steps for value in step)
+def grid_units(value: float, digits: int) -> int:
+    """Return a length rounded to so many decimals, in units of the last one.
+
+    Python rounds to a whole number in half the time, but the product may come to lie on the other side of a half.
+    """
+    exact = value * _UNITS[digits]
+    near = round(exact)
+    return near if abs(exact - near) < _HALF else round(round(value, digits) * _UNITS[digits])
+
+
+def relative_data(stroke: GridStroke, digits: int) -> str:
+    """Return SVG path data in relative commands for a stroke ``on_grid``; the pen stands at its start."""
+    ((x, y),), *segments = stroke
+    parts = []
+    for segment in segments:
+        if len(segment) == 1:
+            dx, dy = segment[0][0] - x, segment[0][1] - y
+            if not dy:
+                parts.append(f"h{grid_number(dx, digits)}")
+            elif not dx:
+                parts.append(f"v{grid_number(dy, digits)}")
+            else:
+                parts.append(f"l{grid_number(dx, digits)} {grid_number(dy, digits)}")
+        else:
+            parts.append("c" + " ".join([f"{grid_number(to_x - x, digits)} {grid_number(to_y - y, digits)}"
+                                         for to_x, to_y in segment]))
+        x, y = segment[-1]
+    return "".join(parts)
+
+
+@lru_cache(maxsize=10_000)  # letters of one size share most of their steps
+def grid_number(units: int, digits: int) -> str:
+    """Write a length of so many units of its last decimal."""
+    return number(units / _UNITS[digits], digits)
 
 
 def parse_stroke(data: str) -> Stroke:

@@ -156,7 +156,7 @@ class Inker:
 
     def letter(self, letter: InkLetter) -> Fragment:
         """Return a letter as one fragment for the pen of running text; a dot is a small ring that the pen fills."""
-        return self._fragment(letter, "letter", self._of(letter)) or Fragment("", letter.bounds)
+        return self._fragment(letter, "letter", self._of(letter)) or Fragment((), letter.bounds)
 
     def _pen_layers(self, form: Form) -> tuple[tuple[Style, str], ...]:
         if form not in self._styles:

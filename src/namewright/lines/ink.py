@@ -16,7 +16,7 @@ from typing import NamedTuple
 from namewright.geometry import boxes
 from namewright.geometry.boxes import Box
 from namewright.geometry.points import Point
-from namewright.letters.strokes import Stroke, polyline_stroke
+from namewright.letters.strokes import GridStroke, Stroke, grid_number, grid_units, polyline_stroke, relative_data
 from namewright.units import number
 
 BLACK = "#000000"
@@ -38,11 +38,29 @@ class Style(NamedTuple):
     fill: str | None = None
 
 
-class Fragment(NamedTuple):
-    """Relative SVG path data that begins at its own origin, and the box of its centreline about that origin."""
+@dataclass(frozen=True)  # without slots, so that its path data are written once, and only where they are asked for
+class Fragment:
+    """Strokes about their own origin, rounded to ``digits`` decimals of a mm, and the box of their centrelines.
 
-    data: str
+    They are counted in units of the last decimal (see ``Stroke.on_grid``). ``closed`` ones are contours.
+    """
+
+    strokes: tuple[GridStroke, ...]
     bounds: Box
+    digits: int = 2
+    closed: bool = False
+
+    @cached_property
+    def data(self) -> str:
+        """Return relative SVG path data that begin at the origin."""
+        parts: list[str] = []
+        pen = (0, 0)
+        for stroke in self.strokes:
+            start, end = stroke[0][0], stroke[-1][-1]
+            parts.append(f"m{grid_number(start[0] - pen[0], self.digits)} {grid_number(start[1] - pen[1], self.digits)}"
+                         f"{relative_data(stroke, self.digits)}{'z' if self.closed else ''}")
+            pen = start if self.closed else end  # closing takes the pen back (W3C SVG 2, §9.3.4)
+        return "".join(parts)
 
 
 class Piece(NamedTuple):
@@ -103,7 +121,7 @@ class Ink:
     @property
     def has_gaps(self) -> bool:
         """Return whether a piece draws nothing."""
-        return not all([piece[2].data for piece in self.pieces])
+        return not all([piece[2].strokes for piece in self.pieces])
 
     def moved(self, dx: float, dy: float) -> Ink:
         """Return the same ink elsewhere."""
@@ -144,29 +162,15 @@ def outline_fragment(contours: Iterable[Stroke]) -> Fragment:
 
 
 def _fragment(strokes: Sequence[Stroke], digits: int, *, closed: bool) -> Fragment:
-    parts: list[str] = []
-    pen = (0.0, 0.0)
-    for stroke in strokes:
-        snapped = stroke.snapped(digits)
-        parts.append(_move(pen, snapped.start, digits) + snapped.path_data(digits) + ("z" if closed else ""))
-        pen = snapped.start if closed else snapped.end  # closing takes the pen back (W3C SVG 2, §9.3.4)
-    return Fragment("".join(parts), boxes.joined(stroke.bounds() for stroke in strokes))
+    return Fragment(tuple([stroke.on_grid(digits) for stroke in strokes]),
+                    boxes.joined([stroke.bounds() for stroke in strokes]), digits, closed)
 
 
 def dot_fragment(points: Iterable[Point]) -> Fragment:
     """Return the fragment of one dot at each point: a line of no length, which a round pen draws as a dot."""
     points = tuple(points)
-    parts: list[str] = []
-    pen = (0.0, 0.0)
-    for x, y in points:
-        at = (round(x, _DIGITS), round(y, _DIGITS))
-        parts.append(_move(pen, at, _DIGITS) + "h0")
-        pen = at
-    return Fragment("".join(parts), boxes.around(points))
-
-
-def _move(pen: Point, to: Point, digits: int) -> str:
-    return f"m{number(to[0] - pen[0], digits)} {number(to[1] - pen[1], digits)}"
+    places = [((grid_units(x, _DIGITS), grid_units(y, _DIGITS)),) for x, y in points]
+    return Fragment(tuple([(place, place) for place in places]), boxes.around(points))
 
 
 def line(x0: float, y0: float, x1: float, y1: float) -> Piece:

@@ -84,7 +84,7 @@ def glyph(cluster: str) -> Glyph:
     fragment = inker.letter(case.letter(cluster))
     x0, y0, x1, y1 = (round(mm * UNIT) for mm in fragment.bounds)
     advance = max(case.step(cluster, after) for after in _AFTER)
-    return Glyph(_SIZE * round(advance * UNIT / _SIZE), operators(fragment.data), (x0, -y1, x1, -y0))
+    return Glyph(_SIZE * round(advance * UNIT / _SIZE), operators(fragment), (x0, -y1, x1, -y0))
 
 
 # --- text in a content stream ----------------------------------------------------------------------------

@@ -94,7 +94,7 @@ class Shared:
         known = self.drawings_with(style)
         if fragment.data not in known:
             known[fragment.data] = (f"/{self.name(_form(fragment, style))} Do" if fragment.data in self.recurring
-                                    else f"{operators(fragment.data).decode('ascii')} {painting(style)}")
+                                    else f"{operators(fragment).decode('ascii')} {painting(style)}")
         return known[fragment.data]
 
 
@@ -104,7 +104,7 @@ def _form(fragment: Fragment, style: Style) -> Form:
     x0, y0, x1, y1 = fragment.bounds
     box = (round((x0 - reach) * UNIT), round((-y1 - reach) * UNIT), round((x1 + reach) * UNIT),
            round((reach - y0) * UNIT))
-    return Form(operators(fragment.data) + f" {painting(style)}".encode("ascii"), box)
+    return Form(operators(fragment) + f" {painting(style)}".encode("ascii"), box)
 
 
 def _text_form(ink: Ink, spelled: Spelled) -> Form:
