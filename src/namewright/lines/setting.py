@@ -106,18 +106,25 @@ def ink_letter(letter: Letter, ruling: Ruling, slant: float = 0.0) -> InkLetter:
     scale, lean = ruling.x_height_mm / LETTER_UNITS, math.tan(math.radians(slant))
     base = letter.base
 
+    def height_mm(y: float) -> float:
+        return ruling.height_mm(y, one_piece=base.one_piece, short=base.short, bar=base.bar)
+
     def place(point: Point) -> Point:
-        return (point[0] * scale, ruling.height_mm(point[1], one_piece=base.one_piece, short=base.short, bar=base.bar))
+        return (point[0] * scale, height_mm(point[1]))
 
     def lie_on_page(point: Point) -> Point:
         return (point[0] + point[1] * lean, -point[1])
 
+    def placed_on_page(point: Point) -> Point:
+        y = height_mm(point[1])
+        return (point[0] * scale + y * lean, -y)
+
     # Control points are mapped and curves never split: smooth joins stand where tangents are upright or level.
     # A slanting tail (of y) keeps its slope, or it would break where the zones are unequal.
     tail = ruling.descender_mm / ruling.x_height_mm
-    letters = [with_tail(stroke, tail).map(place) for stroke in base.strokes]
-    marks = [stroke for mark in letter.marks for stroke in mark.strokes(place, scale)]
-    strokes = tuple(stroke.map(lie_on_page) for stroke in (*letters, *marks))
+    letters = [with_tail(stroke, tail).map(placed_on_page) for stroke in base.strokes]
+    marks = [stroke.map(lie_on_page) for mark in letter.marks for stroke in mark.strokes(place, scale)]
+    strokes = (*letters, *marks)
     count = len(strokes) if letter.cluster in _QUOTES else len(marks)
     return InkLetter(letter.cluster, strokes, boxes.joined(stroke.bounds() for stroke in strokes), marks=count)
 

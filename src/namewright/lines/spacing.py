@@ -59,8 +59,15 @@ def profile(letter: Letter, tail: float = 1.0) -> Profile:
     """
     left, right = [math.inf] * _LEVELS, [-math.inf] * _LEVELS
     for stroke in letter.strokes():
-        for a, b in pairwise(with_tail(stroke, tail).flattened(_TOLERANCE)):
-            _cover(left, right, *((a, b) if a[1] <= b[1] else (b, a)))
+        points = with_tail(stroke, tail).flattened(_TOLERANCE)
+        levels = [_level(y) for _, y in points]
+        for (a, b), (level, other) in zip(pairwise(points), pairwise(levels), strict=True):
+            if level == other:  # most lines of a bowl are so short
+                _widen(left, right, level, a[0], b[0])
+            elif level < other:
+                _cover(left, right, a, b, level, other)
+            else:
+                _cover(left, right, b, a, other, level)
     lefts = tuple([x if x < math.inf else None for x in left])
     rights = tuple([x if x > -math.inf else None for x in right])
     edge_left, edge_right = min(_standing(lefts)), max(_standing(rights))
@@ -87,19 +94,26 @@ def with_tail(stroke: Stroke, tail: float) -> Stroke:
     return Stroke((*stroke.segments[:-1], Line((x0, y0), (x0 + (x1 - x0) * tail, y1))))
 
 
-def _cover(left: list[float], right: list[float], low: Point, high: Point) -> None:
+def _level(y: float) -> int:
+    """Return the level that a height lies in; what is higher or lower than all of them is in the last."""
+    return min(max(round((y - _LOWEST) / _STEP), 0), _LEVELS - 1)
+
+
+def _cover(left: list[float], right: list[float], low: Point, high: Point, first: int, last: int) -> None:
     """Widen the silhouette by a line from its lower end to its upper one, level by level."""
     (ax, ay), (bx, by) = low, high
-    first, last = (min(max(round((y - _LOWEST) / _STEP), 0), _LEVELS - 1) for y in (ay, by))
     edges = [(level + 0.5) * _STEP + _LOWEST for level in range(first, last)]
-    begin, end = max(ay, (first - 0.5) * _STEP + _LOWEST), min(by, (last + 0.5) * _STEP + _LOWEST)
-    if by > ay:
-        ways = [ax + (bx - ax) * min(max((y - ay) / (by - ay), 0.0), 1.0) for y in (begin, *edges, end)]
-    else:
-        ways = [ax, bx]
+    ways = [ax, *[ax + (bx - ax) * ((y - ay) / (by - ay)) for y in edges], bx]
     for level, (one, other) in enumerate(pairwise(ways), first):
-        left[level] = min(left[level], one, other)
-        right[level] = max(right[level], one, other)
+        _widen(left, right, level, one, other)
+
+
+def _widen(left: list[float], right: list[float], level: int, one: float, other: float) -> None:
+    near, far = (one, other) if one < other else (other, one)
+    if near < left[level]:
+        left[level] = near
+    if far > right[level]:
+        right[level] = far
 
 
 @dataclass(eq=False, repr=False)
