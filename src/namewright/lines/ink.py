@@ -47,7 +47,7 @@ class Fragment:
 
     strokes: tuple[GridStroke, ...]
     bounds: Box
-    digits: int = 2
+    digits: int = _DIGITS
     closed: bool = False
 
     @cached_property
