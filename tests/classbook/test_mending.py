@@ -19,6 +19,8 @@ ODD = (
     ("UPDATE children SET label = x'00ff' WHERE id = 2", "children", "label", None),
     ("UPDATE observations SET date = '2026-99-99'", "observations", "date", "Mira"),
     ("UPDATE observations SET letters = '0 x'", "observations", "letters", "Mira"),
+    ("UPDATE observations SET letters = '0 7'", "observations", "letters", "Mira"),
+    ("UPDATE observations SET name = ' '", "observations", "name", "Mira"),
     ("UPDATE observations SET note = x'6869'", "observations", "note", "Mira"),
     ("UPDATE settings SET value = '1e999' WHERE key = 'line_height'", "settings", "line_height", "Mira"),
     ("INSERT INTO class_settings VALUES ('quill', 'x')", "class_settings", "quill", ""),

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import unicodedata
 from collections.abc import Callable
 
 import pytest
@@ -27,6 +28,15 @@ def test_unknown_words_are_refused_in_a_sentence(run: Run) -> None:
     assert status == 2
     assert "--paper cannot be “a3”. Choose from letter, a4" in err
     assert "--help" in err
+
+
+@pytest.mark.parametrize("words", [("sheets", "\x1b[2Jlist.txt", "-o", "y"), ("sheets", "x", "-o", "y", "--\x9b2J"),
+                                   ("card", "\x1b]0;Mira\x07", "-o", "no/y"), ("\x1b[2J",)])
+def test_nothing_that_is_told_orders_a_terminal_about(run: Run, words: tuple[str, ...]) -> None:
+    """What was typed, or what a file is called, is told without its control characters."""
+    _, out, err = run(*words)
+    assert err
+    assert not [char for char in out + err if unicodedata.category(char) == "Cc" and char not in "\n\t"]
 
 
 @pytest.mark.parametrize(("words", "sentence"), [

@@ -56,6 +56,13 @@ def test_a_name_that_is_not_in_the_class(settled: Visitor) -> None:
     assert "Make the practice sheet instead" not in settled.post("/now", {"letters": "春", "size": "sheet"}).text
 
 
+@pytest.mark.parametrize("child", ["9" * 5000, "9" * 30, "-1", "x"])
+def test_a_child_there_is_not_is_no_error_of_the_server(settled: Visitor, child: str) -> None:
+    """However many figures its number has."""
+    assert settled.arrive(settled.post("/now", {"child": child, "letters": "kat"}))
+    assert settled.post("/now", {"child": child}).status_code in (302, 404, 422)
+
+
 def test_a_visitor_whose_name_begins_like_others(settled: Visitor) -> None:
     """Where several children are meant, what was typed can be made as it stands."""
     asked = settled.post("/now", {"letters": "Ka", "size": "4x6"})

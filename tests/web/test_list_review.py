@@ -154,6 +154,14 @@ def test_a_list_sent_twice_is_kept_once(visitor: Visitor, class_file: Path) -> N
         assert book.draft() is None
 
 
+@pytest.mark.parametrize("based", ["9" * 30, "9" * 5000, "-1", "x", "٣"])
+def test_a_list_from_no_list_is_refused(settled: Visitor, based: str) -> None:
+    """By a number that no list has, however many figures; nothing is kept of it."""
+    for path in ("/class/list", "/class/list/read", "/class/list/back"):
+        assert settled.post(path, {"text": "Wenna Praske", "based": based}).status_code == 400
+    assert "Wenna" not in settled.get("/class/list").text
+
+
 def test_two_windows_do_not_overwrite_each_other(settled: Visitor, class_file: Path) -> None:
     """A list based on an older one is not kept unseen: it comes back whole, and counts once it was looked at."""
     assert settled.keep(MESSY + "Tobin Yarrel\n").status_code == 302

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import io
+import os
 from html import unescape
 from pathlib import Path
 
@@ -125,6 +126,30 @@ def test_a_copy_is_kept_and_comes_back_beside_the_others(settled: Visitor, class
     wrong = {"file": (io.BytesIO(b"no class"), "../../room.db")}
     assert settled.post("/copy", wrong).status_code == 422  # type: ignore[arg-type]
     assert sorted(class_file.parent.iterdir()) == before
+
+
+def test_two_copies_of_one_name_at_the_same_moment_are_two_classes(settled: Visitor, class_file: Path,
+                                                                   monkeypatch: pytest.MonkeyPatch) -> None:
+    """Where another window takes the name between the look and the writing, its file stays and ours is another."""
+    copy, theirs = settled.get("/copy/class.db").data, class_file.with_name("room-9.db")
+
+    def taken_meanwhile(title: str, folder: Path) -> Path:
+        found = file_name(title, folder)
+        if found == theirs:
+            theirs.write_bytes(copy)
+        return found
+
+    monkeypatch.setattr("namewright.web.copies.file_name", taken_meanwhile)
+    assert settled.post("/copy", {"file": (io.BytesIO(copy), "room-9.db")}).status_code == 302  # type: ignore[dict-item]
+    assert theirs.read_bytes() == copy
+    assert len(labels(class_file.with_name("room-9-2.db"))) == 7
+
+
+@pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="there are no named pipes here")
+def test_a_pipe_among_the_classes_is_passed_over(settled: Visitor, class_file: Path) -> None:
+    """Nobody waits for what may never be written into it."""
+    os.mkfifo(class_file.with_name("pipe.db"))
+    assert "pipe" not in settled.get("/classes").text
 
 
 @pytest.mark.parametrize("how", [{"PASSPHRASE": "a long passphrase for tests"}, {"IN_BROWSER": True}])

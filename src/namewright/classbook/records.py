@@ -22,6 +22,7 @@ from namewright.settings import Support
 from namewright.tuning import Tuning
 
 MAX_WHO, MAX_NOTE = 100, 500
+_FIRST_YEAR = 2000  # no child who practises now was born before
 NO_SETTINGS: Mapping[str, str] = MappingProxyType({})
 
 
@@ -138,13 +139,19 @@ def checked_text(text: str, most: int, key: str) -> str:
 
 
 def checked_day(text: str | date) -> str:
-    """Return a day as ISO text. Raises ClassbookError for what is no day."""
+    """Return a day as ISO text. Raises ClassbookError for what is no day, or one long past.
+
+    Of a year typed with two figures a browser makes one two thousand years ago.
+    """
     if isinstance(text, date):
         return (text.date() if isinstance(text, datetime) else text).isoformat()
     try:
-        return date.fromisoformat(text.strip()).isoformat()
+        day = date.fromisoformat(text.strip())
     except ValueError:
-        raise ClassbookError("classbook.no_day", text=text, example="2026-09-14") from None
+        day = date.min
+    if day.year < _FIRST_YEAR:
+        raise ClassbookError("classbook.no_day", text=text, example="2026-09-14")
+    return day.isoformat()
 
 
 def checked_moment(when: datetime | str | None) -> str:

@@ -16,11 +16,12 @@ from namewright.classbook.keys import checked_setting
 from namewright.classbook.records import ClassbookError
 from namewright.classbook.schema import MIGRATIONS, Migration, foreign_parts, had_by, lacks_parts
 from namewright.message import Problem
+from namewright.names.clusters import clusters
 from namewright.settings import Hand, Support
 
 _KINDS = {"TEXT": "'text'", "INTEGER": "'integer'", "REAL": "'real', 'integer'"}  # by SQLite's typeof
 _MAX_MM = 1000.0
-_POSITIONS = "({column} GLOB '*[^0-9 ]*' OR length({column}) > 1000)"
+_POSITIONS = "({column} GLOB '*[^0-9 ]*' OR length({column}) > 1000 OR NOT in_name({column}, name))"
 _DAY = "date({column}) IS NOT {column}"
 # What anyone may have typed, or read from a file, as it was: signs that cannot be seen among it.
 _AS_TYPED = {("rosters", "text"), ("drafts", "text"), ("list_before", "held")}
@@ -42,6 +43,7 @@ _WRONG: Mapping[tuple[str, str], str] = {
     ("observations", "letters"): _POSITIONS,
     ("observations", "not_yet"): _POSITIONS,
     ("observations", "date"): _DAY,
+    ("observations", "name"): "trim({column}) = ''",
     ("taught", "week"): _DAY,
 }
 
@@ -80,9 +82,17 @@ def is_text(data: bytes, *, as_typed: bool = False) -> bool:
                                                      if char not in "\n\r\t")
 
 
+def _in_name(positions: object, name: object) -> bool:
+    """Say whether a name has all these letters, by their positions; what is of another kind is told by itself."""
+    if not isinstance(positions, str) or not isinstance(name, str):
+        return True
+    return all(int(at) < len(clusters(name)) for at in positions.split() if at.isascii() and at.isdecimal())
+
+
 def odd_values(connection: sqlite3.Connection, most: int = -1) -> list[tuple[str, str, int]]:
     """Return table, column and row (its rowid) of values that no class can hold, at most so many of a table."""
     connection.create_function("is_text", 2, lambda data, as_typed: is_text(data or b"", as_typed=bool(as_typed)))
+    connection.create_function("in_name", 2, _in_name)
     tables = [str(name) for (name,) in connection.execute(
         "SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite!_%' ESCAPE '!'")]
     found = []

@@ -18,6 +18,7 @@ from namewright.wording import FIRST, Wording, has_table, languages, wording
 
 ALL_MADE, SOME_NOT_MADE, NOTHING_MADE = 0, 1, 2
 
+_ORDERS = dict.fromkeys({*range(32), *range(127, 160)} - {ord("\t"), ord("\n")}, "\ufffd")  # control characters
 _LANGUAGE = "--language"
 _OF_THE_MACHINE = ("LC_ALL", "LC_MESSAGES", "LANG")
 _spoken: ContextVar[str] = ContextVar("the language that this run speaks", default=FIRST)
@@ -90,8 +91,8 @@ def tell(told: Message | Problem | str, /, **fields: Field) -> None:
 
 
 def worded(told: Message | Problem | str, /, **fields: Field) -> str:
-    """Return what is to be told as a sentence."""
-    return spoken().sentence(told.message if isinstance(told, Problem) else told, **fields)
+    """Return what is to be told as a sentence, without what would order a terminal about (in a file's name, a note)."""
+    return spoken().sentence(told.message if isinstance(told, Problem) else told, **fields).translate(_ORDERS)
 
 
 def told_of_file(error: OSError) -> Message:

@@ -45,9 +45,9 @@ def _page(found: Iterable[Member], typed: str = "", problem: Message | None = No
 @pages.post("/now")
 def find() -> str | tuple[str, int] | BaseResponse:
     """Show what was asked for the one who was meant: chosen, or the only one whose name begins so; else ask which."""
-    typed, chosen = request.form.get("letters", "").strip(), request.form.get("child", "")
-    if chosen.isdecimal():
-        return _made_for(int(chosen))
+    typed, chosen = request.form.get("letters", "").strip(), request.form.get("child", type=int)
+    if chosen is not None:
+        return _made_for(chosen)
     if not typed:
         return _page(members(), problem=message("web.now.type_first")), 422
     found = beginning(typed, members()) if "visitor" not in request.form else ()

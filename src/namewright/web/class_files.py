@@ -68,6 +68,8 @@ def _unnamed(path: Path) -> str:
 def _files(folder: Path) -> Iterator[Path]:
     """Yield the files of a folder that are classes of ours."""
     for path in sorted(folder.glob("*.db"))[:_MOST_SHOWN]:
+        if not path.is_file():  # a pipe would be waited for without an end
+            continue
         try:
             with path.open("rb") as file:
                 head = file.read(_ID_AT + 4)

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import os
 import re
+from contextlib import suppress
 from datetime import date
 from pathlib import Path
 
@@ -51,14 +52,15 @@ def take() -> tuple[str, int] | BaseResponse:
     sent = request.files.get("file")
     if sent is None or not sent.filename:
         return _page(message("web.site.no_file")), 422
-    folder = desk().path.absolute().parent
-    path = file_name(_DAY.sub("", Path(sent.filename.replace("\\", "/")).stem), folder)
     try:
-        _write(path, sent.read())
+        path = _written(_DAY.sub("", Path(sent.filename.replace("\\", "/")).stem), sent.read())
+    except OSError:
+        return _page(message("web.site.no_copy")), 422
+    try:
         Classbook.open(path, create=False).close()
-    except (ClassbookError, OSError) as error:
+    except ClassbookError as error:
         path.unlink(missing_ok=True)
-        return _page(error.message if isinstance(error, ClassbookError) else message("web.site.no_copy")), 422
+        return _page(error.message), 422
     if _takes_the_place():
         close_book()
         os.replace(path, desk().path)
@@ -72,10 +74,27 @@ def _takes_the_place() -> bool:
     return not there_are_several() or not (book().children(left=True) or book().draft())
 
 
+def _written(name: str, data: bytes) -> Path:
+    """Write a copy into the folder of the classes, under a name that no file has. Raises OSError.
+
+    Two who open copies of one name at the same moment get a file each.
+    """
+    while True:
+        path = file_name(name, desk().path.absolute().parent)
+        with suppress(FileExistsError):
+            _write(path, data)
+            return path
+
+
 def _write(path: Path, data: bytes) -> None:
-    """Write a new file that only its owner may read. Raises OSError."""
-    with os.fdopen(os.open(path, os.O_WRONLY | os.O_CREAT | os.O_EXCL, 0o600), "wb") as file:
-        file.write(data)
+    """Write a new file that only its owner may read, all of it or none. Raises OSError."""
+    handle = os.open(path, os.O_WRONLY | os.O_CREAT | os.O_EXCL, 0o600)
+    try:
+        with os.fdopen(handle, "wb") as file:
+            file.write(data)
+    except OSError:
+        path.unlink(missing_ok=True)
+        raise
 
 
 def _page(problem: Message | None) -> str:

@@ -31,6 +31,7 @@ from namewright.web.screen_language import language_of
 from namewright.wording import languages
 
 pages = Blueprint("roster", __name__)
+_MAX_FIGURES = 18  # of a list's number; SQLite counts no further than 19
 BACK = "back"  # what a form sends to take back the newest step
 
 
@@ -218,10 +219,11 @@ def _decoded(data: bytes) -> tuple[str, tuple[Message, ...]]:
 
 
 def _based() -> int:
-    try:
-        return int(request.form.get("based", "0"))
-    except ValueError:
+    """Return the number of the list that a form began from; aborts with 400 for what no list has."""
+    said = request.form.get("based", "0")
+    if not (said.isascii() and said.isdecimal() and len(said) <= _MAX_FIGURES):
         abort(400)
+    return int(said)
 
 
 @pages.post("/class/list/discard")
