@@ -12,6 +12,7 @@ import numpy as np
 import pytest
 from scipy.spatial import cKDTree
 
+from longer import rest_long
 from namewright.letters.alphabet import upright
 from namewright.lines.forms import Form, Inker, pens_for
 from namewright.lines.ink import DARK, PALE
@@ -23,17 +24,14 @@ from rhythm import dots_in, fault_at_best, ways
 
 LETTERS = [char for char in upright().glyphs if char.isalnum()] + list("äéñőǘệữąșḿÅÇŲíģťŽẵĐłďİÆœ")
 HAIR = 0.08  # pitches that anything may be off: three letters of 2,440 in the narrowest settings need more than 0.05
-SETTINGS: dict[str, Ruling] = {name: preset(name) for name in (
-    "us-3/4", "us-1-1/8", "de-4", "au-8", "ch-9", "uk-5", "es-2.5")}
+SETTINGS: dict[str, Ruling] = {name: preset(name) for name in ("us-3/4", "de-4", "fr-2")}
 SETTINGS |= {
-    "fr-2": preset("fr-2"), "fr-3": preset("fr-3"), "tall": custom_ruling(40),
-    "low midline": custom_ruling(20, midline=0.4),
+    "tall": custom_ruling(40), "low midline": custom_ruling(20, midline=0.4),
     "fine dots": tuned(preset("us-3/4"), Tuning(dot_size=0.6, dot_pitch=1.3)),
     "far dots": tuned(preset("us-3/4"), Tuning(dot_size=1.0, dot_pitch=2.6)),
 }
-REST = {name: ruling for name, ruling in PRESETS.items() if name not in SETTINGS}
-EVERY = [*SETTINGS, *(pytest.param(name, marks=pytest.mark.long) for name in REST)]
-SETTINGS |= REST
+EVERY = rest_long(dict.fromkeys((*SETTINGS, *PRESETS)), len(SETTINGS))
+SETTINGS |= PRESETS
 
 
 @cache

@@ -19,6 +19,7 @@ import pypdfium2 as pdfium
 import pytest
 from skimage.measure import label, regionprops
 
+from longer import rest_long
 from namewright.lines.ruling import preset
 from namewright.pages.blocks import PageSettings
 from namewright.pages.name_card import CardSettings, CardSize, card_page, card_sheet
@@ -213,8 +214,8 @@ def test_pdfium_reads_every_property_back() -> None:
         assert read.Root.ViewerPreferences.PickTrayByPDFSize is True
 
 
-@pytest.mark.parametrize("words", [
-    ["sheets", "class.txt", "--svg", "svg"], ["card", "Ẹ̀bun"], ["tiles", "class.txt"], ["sizes", "Wren"]],
+@pytest.mark.parametrize("words", rest_long([
+    ["sheets", "class.txt", "--svg", "svg"], ["card", "Ẹ̀bun"], ["tiles", "class.txt"], ["sizes", "Wren"]]),
     ids=lambda words: words[0])
 def test_same_words_same_bytes_in_any_process(words: list[str], tmp_path: Path) -> None:
     """Two runs that order their sets differently (PYTHONHASHSEED) write the same files, byte for byte."""

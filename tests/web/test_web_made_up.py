@@ -14,6 +14,7 @@ from pathlib import Path
 import pytest
 from webhelp import HOST, Visitor, finished
 
+from longer import rest_long
 from namewright.lines.ruling import PRESETS
 from namewright.names.beats import UNSAID, readings, typed
 from namewright.names.clusters import clusters
@@ -69,7 +70,7 @@ def read(page: str) -> list[str]:
     return [word for word in unmarked("\n".join(reader.texts), (*NAMES, *ASIDE, *BEATS)) if len(word) > 1]
 
 
-@pytest.fixture(params=MADE_UP)
+@pytest.fixture(params=rest_long(MADE_UP))
 def elsewhere(request: pytest.FixtureRequest, monkeypatch: pytest.MonkeyPatch, tmp_path: Path,
               tmp_path_factory: pytest.TempPathFactory) -> Iterator[Visitor]:
     """Somebody whose screens are in a made-up language, and the class with them."""

@@ -23,7 +23,7 @@ from namewright import wording as room
 MARK = "ʻ"
 """A letter that our alphabet draws, that has no capital, and that no English word begins with."""
 MARKED, TURNED = "qaa", "qab"
-MADE_UP = (MARKED, TURNED)
+MADE_UP = (TURNED, MARKED)  # the first finds all that the other does; the long run tells them apart
 _WORD = re.compile(r"[^\W\d_]+(?:['’\-][^\W\d_]+)*")
 _AS_THEY_ARE = ("page.language",)  # no word, but the code of a language
 

@@ -12,6 +12,7 @@ from pathlib import Path
 import pytest
 from made_up import MADE_UP, MARKED, unmarked
 
+from longer import rest_long
 from namewright import cli
 from namewright.classbook.stages import Stage
 from namewright.letters.alphabet import upright
@@ -65,7 +66,7 @@ def odd_words(text: str) -> list[str]:
     return [word for word in unmarked(OPTION.sub(" ", text), (*TYPED, *NAMES)) if len(word) > 1]
 
 
-@pytest.mark.parametrize("language", MADE_UP)
+@pytest.mark.parametrize("language", rest_long(MADE_UP))
 @pytest.mark.parametrize("command", ["", *COMMANDS])
 def test_help_is_in_one_language(said: Callable[..., str], language: str, command: str) -> None:
     """Of the program, and of every command."""
@@ -139,7 +140,7 @@ def _refused() -> Iterator[tuple[str, ...]]:
                 ("fonts",), ("--quill",), ())
 
 
-@pytest.mark.parametrize("language", MADE_UP)
+@pytest.mark.parametrize("language", rest_long(MADE_UP))
 def test_every_account_and_refusal_is_in_one_language(said: Callable[..., str], made_up: Path, language: str) -> None:
     """What was made and what was not, what could not be used, and what is asked before anything is erased."""
     (made_up / LIST).write_text(LISTED, encoding="utf-8")

@@ -5,6 +5,7 @@ from __future__ import annotations
 import ast
 import re
 from collections.abc import Iterator
+from functools import cache
 from importlib import resources
 from pathlib import Path
 
@@ -42,6 +43,7 @@ def _patterns(tree: ast.AST) -> Iterator[str]:
                 yield text
 
 
+@cache
 def _named() -> tuple[set[str], set[str]]:
     """Return the keys that the program names whole, and patterns of those that it puts together."""
     trees = [ast.parse(path.read_text(encoding="utf-8")) for path in SOURCE.rglob("*.py")]

@@ -10,6 +10,7 @@ from pathlib import Path
 import pytest
 from made_up import MADE_UP, unmarked
 
+from longer import rest_long
 from namewright.classbook import Classbook
 from namewright.cli import main
 from namewright.lines.ink import Ink
@@ -44,7 +45,7 @@ def foreign(texts: list[str]) -> list[str]:
     return [word for word in unmarked(said, (*NAMES, *BESIDE, *MADE_UP)) if len(word) > 1]
 
 
-@pytest.mark.parametrize("language", MADE_UP)
+@pytest.mark.parametrize("language", rest_long(MADE_UP))
 def test_paper_says_nothing_of_its_own(language: str, made_up: Path, drawn: list[str]) -> None:
     """Sheets with every rung, the page for the adult, cards, tiles, sizes, groups and the plan."""
     (made_up / "list.csv").write_text(LIST, encoding="utf-8")
@@ -63,7 +64,7 @@ def test_paper_says_nothing_of_its_own(language: str, made_up: Path, drawn: list
     assert foreign(drawn) == []
 
 
-@pytest.mark.parametrize("language", MADE_UP)
+@pytest.mark.parametrize("language", rest_long(MADE_UP))
 def test_a_year_says_nothing_of_its_own(language: str, made_up: Path, drawn: list[str]) -> None:
     """A child's year and the class's, next month's changes and a plan after notes, from a class's file."""
     (made_up / "list.csv").write_text(LIST, encoding="utf-8")
