@@ -160,6 +160,22 @@ def test_a_week_has_five_places_for_each_name(setter: Typesetter, support: Suppo
     assert all(said.count(day) == len(names) + LATE for day in ("Monday", "Wednesday", "Friday"))
 
 
+@pytest.mark.parametrize("ruling", ["us-3/4", "de-5", "us-1/2"])
+def test_no_ring_meets_another_or_a_letter_of_another_row(setter: Typesetter, ruling: str) -> None:
+    """Each letter of a name is ringed once as an example; a g over a G has its tail, and its ring, to itself."""
+    names = ("Gigi", "Mattheus", "Łucjan", "Bartholomewina", "Jagg", "Ẹ̀bun", "Ngỹ")
+    asked = request(*names, kinds=(Kind.LETTERS,))
+    for page in Making(asked._replace(everyone=Choices(ruling=preset(ruling))), setter).pages():
+        rings = [item.bounds() for item in page.items if isinstance(item, Ink) and item.style.width_mm == 0.7]
+        rows = [boxes.joined([ink.bounds() for ink in item.items if isinstance(ink, Ink)]) for item in page.items
+                if isinstance(item, Row)]
+        assert all(below[1] - above[3] > 1.0 for above, below in pairwise(rings))
+        heads, shown = rows[::2][:len(rings)], rows[1::2][:len(rings)]
+        assert all(ring[0] < head[0] and ring[2] > head[2] and ring[1] < head[1] and ring[3] > head[3] - 0.2
+                   for ring, head in zip(rings, heads, strict=True))
+        assert all(below[1] - above[3] > 1.0 for above, below in pairwise(shown))
+
+
 @pytest.mark.parametrize("kind", [Kind.FRIENDS, Kind.MIXED])
 def test_names_without_gaps_have_the_spacing_of_the_sheets(setter: Typesetter, kind: Kind) -> None:
     """A name to read and to write has its shape as a word: only one with gaps is set wider."""
