@@ -184,6 +184,80 @@ def test_more_elements_than_a_list_needs_are_not_read(part: str) -> None:
     assert caught.value.message.key == "roster.unpacks"
 
 
+PICTURE = "xl/media/image1.png"
+TARGETS = "xl/_rels/workbook.xml.rels"
+
+
+def with_more(data: bytes, name: str, content: bytes) -> bytes:
+    """Return a spreadsheet with one part more."""
+    out = io.BytesIO(data)
+    with zipfile.ZipFile(out, "a", zipfile.ZIP_DEFLATED) as archive:
+        archive.writestr(name, content)
+    return out.getvalue()
+
+
+def part_of(data: bytes, name: str) -> bytes:
+    with zipfile.ZipFile(io.BytesIO(data)) as archive:
+        return archive.read(name)
+
+
+def test_a_sheet_that_passes_for_a_picture_is_not_read() -> None:
+    """Pictures are not searched for what is dangerous, so nothing of them reaches the reader; a real one may stay."""
+    sound = book(A=[["Mira"]])
+    posing = with_part(sound, TARGETS, part_of(sound, TARGETS).replace(b"worksheets/sheet1.xml", b"media/image1.png"))
+    with pytest.raises(RosterError):
+        workbook_text(with_more(posing, PICTURE, part_of(book(A=[["Oda"]]), SHEET)), "class.xlsx")
+    assert workbook_text(with_more(sound, PICTURE, b"\x89PNG <!DOCTYPE svg>"), "class.xlsx") == ("Mira", ())
+
+
+@pytest.mark.parametrize("code", ["utf-16", "cp037"])
+def test_a_part_that_cannot_be_searched_is_refused(code: str) -> None:
+    """In UTF-16 and in EBCDIC an XML parser finds what a search for ASCII does not."""
+    sheet = part_of(book(A=[["Mira"]]), SHEET).decode()
+    assert sheet.startswith("<worksheet")
+    head = f'<?xml version="1.0" encoding="{code}"?>'
+    written = (head + sheet).encode(code) if code == "utf-16" else head.encode() + sheet.encode(code)
+    with pytest.raises(RosterError) as caught:
+        workbook_text(with_part(book(A=[["Mira"]]), SHEET, written), "class.xlsx")
+    assert caught.value.message.key == "roster.damaged"
+    for usual in ("UTF-8", "utf-8", "windows-1252", "ISO-8859-1"):
+        said = f'<?xml version="1.0" encoding="{usual}"?>'.encode()
+        assert workbook_text(with_part(book(A=[["Mira"]]), SHEET, said + sheet.encode()), "x") == ("Mira", ())
+
+
+def test_a_number_format_past_all_measure_is_refused() -> None:
+    """The reader looks at each opening bracket as far as the end: half a million take hours."""
+    style = part_of(book(A=[["Mira"]]), "xl/styles.xml")
+    formats = b'<numFmts count="1"><numFmt numFmtId="200" formatCode="%b"/></numFmts><fonts'
+    for length, refused in ((255, False), (20_000, True)):
+        data = with_part(book(A=[["Mira"]]), "xl/styles.xml", style.replace(b"<fonts", formats % (b"[" * length), 1))
+        if not refused:
+            assert workbook_text(data, "class.xlsx") == ("Mira", ())
+            continue
+        with pytest.raises(RosterError) as caught:
+            workbook_text(data, "class.xlsx")
+        assert caught.value.message.key == "roster.damaged"
+
+
+@pytest.mark.filterwarnings("ignore:Duplicate name")
+def test_two_parts_of_one_name_are_refused() -> None:
+    """One program would read the first and another the last."""
+    with pytest.raises(RosterError) as caught:
+        workbook_text(with_more(book(A=[["Mira"]]), SHEET, b"<a/>"), "class.xlsx")
+    assert caught.value.message.key == "roster.damaged"
+
+
+def test_sheets_on_one_part_are_refused_by_any_prefix() -> None:
+    """However long the prefix of their names is."""
+    sound = book(A=[["Mira"]])
+    names = part_of(sound, "xl/workbook.xml").replace(
+        b"</sheets>", b'</sheets><x:sheets xmlns:x="%b"></x:sheets>' % b"a").replace(
+        b"</sheets>", b'<long-prefix-of-a-name:sheet xmlns:long-prefix-of-a-name="a" name="B"/></sheets>', 1)
+    with pytest.raises(RosterError) as caught:
+        workbook_text(with_part(sound, "xl/workbook.xml", names), "class.xlsx")
+    assert caught.value.message.key == "roster.damaged"
+
+
 def test_a_formula_before_endless_blanks_is_looked_at_once() -> None:
     """Blanks are not gone over again from each of them."""
     rows = b'<row r="1">' + cell("A1") + b'<c r="B1"><f>1</f>' + b" " * 200_000 + b"<w/></c></row>"

@@ -2,7 +2,9 @@
 
 An .xlsx file is a zip of XML parts (ECMA-376). Before it is opened, its parts are counted, their declared
 sizes added up, and each part is searched for a document type, which no spreadsheet program writes and which
-entity attacks need. A part never yields more bytes than it declares. Sizes are bytes unpacked.
+entity attacks need. A part never yields more bytes than it declares. Sizes are bytes unpacked. Pictures are not looked
+at and so not handed on either: a part of the book might pass for one. What is searched for is written in ASCII, so a
+part in an encoding that writes it otherwise is refused; spreadsheet programs write UTF-8.
 
 What is then read has a budget of rows and cells over all sheets together, and rows and columns that nobody fills are
 not made: a row may say that it is the two thousand millionth.
@@ -35,10 +37,15 @@ _MAX_READ = 200_000  # rows and filled cells of all sheets together
 _MAX_RATIO = 200
 _RATIO_FROM = 5_000_000
 _DOCTYPES = tuple("<!DOCTYPE".encode(code) for code in ("ascii", "utf-16-le", "utf-16-be"))
+_ODD_STARTS = tuple(start for mark in ("\ufeff", "<") for start in (mark.encode("utf-16-le"), mark.encode("utf-16-be")))
+_ENCODING = re.compile(rb"""\s*<\?xml[^>]{0,200}?\bencoding\s*=\s*["']([^"']*)""")
+_LIKE_ASCII = re.compile(rb"utf-8|us-ascii|iso-8859-\d+|windows-125\d", re.IGNORECASE)
+_LONG_FORMAT = re.compile(rb"""\bformatCode\s*=\s*(?:"[^"]{1000}|'[^']{1000})""")
+"""Four times as long as a spreadsheet program takes: the reader's work grows with its square."""
 _UNFINISHED = re.compile(rb"</f>\s*+(?:(?:<v\s*+/>|<v></v>)\s*+)?</c>")
 """A formula without the value it gave: a program wrote the file and no spreadsheet has opened it since."""
 _ROW_NUMBER = re.compile(rb"""<(?:\w{1,20}:)?row\s[^<>]{0,300}?\br=["']0*+(\d++)""")
-_SHEET_NAMED = re.compile(rb"<(?:\w{1,20}:)?sheet\s")
+_SHEET_NAMED = re.compile(rb"<(?:[^\s<>/:]++:)?sheet\s")
 _SHEET_PART = re.compile(r"xl/\w*sheets/[^/]+\.xml")
 _HEADER_WITHIN = 10
 _FAR_CELL = re.compile(
@@ -57,11 +64,11 @@ def workbook_text(data: bytes, source: Message | str, sheet: str = "") -> tuple[
     ``sheet`` is the title of the one that was asked for. Raises RosterError for a file that is broken, locked, too
     large unpacked, or no spreadsheet.
     """
-    unfinished = _inspect(data, source)
+    bare, unfinished = _inspect(data, source)
     try:
         with warnings.catch_warnings():
             warnings.simplefilter("ignore")  # the reader warns of styles and charts, which no roster needs
-            text, notes = _best_sheet(data, source, sheet)
+            text, notes = _best_sheet(bare, source, sheet)
             return text, (*notes, *unfinished)
     except RosterError:
         raise
@@ -69,15 +76,21 @@ def workbook_text(data: bytes, source: Message | str, sheet: str = "") -> tuple[
         raise RosterError("roster.no_sheet", source=source) from error
 
 
-def _inspect(data: bytes, source: Message | str) -> tuple[Message, ...]:
-    """Refuse what would be dangerous to open; return a note where a formula was never worked out."""
+def _inspect(data: bytes, source: Message | str) -> tuple[bytes, tuple[Message, ...]]:
+    """Refuse what would be dangerous to open.
+
+    Return the file with the parts that were looked at and no others, and a note where a formula was never worked out.
+    """
+    looked_at = io.BytesIO()
     unfinished, elements, lowest, sheets, far_right = False, 0, 0, 0, False
     try:
-        with zipfile.ZipFile(io.BytesIO(data)) as archive:
+        with zipfile.ZipFile(io.BytesIO(data)) as archive, zipfile.ZipFile(looked_at, "w") as bare:
             parts = archive.infolist()
             _check_sizes(parts, source)
             if any(part.flag_bits & 1 for part in parts):
                 raise RosterError("roster.locked", source=source)
+            if len(set(archive.namelist())) < len(parts):  # two of one name: which would be read?
+                raise RosterError("roster.damaged", source=source)
             if "[Content_Types].xml" not in archive.namelist() or not any(
                 part.filename.startswith("xl/") for part in parts
             ):
@@ -86,8 +99,11 @@ def _inspect(data: bytes, source: Message | str) -> tuple[Message, ...]:
                 if part.filename.startswith("xl/media/"):
                     continue
                 content = archive.read(part)
+                bare.writestr(part.filename, content)
                 if any(mark in content for mark in _DOCTYPES):
                     raise RosterError("roster.doctype", source=source)
+                if _is_odd(content):
+                    raise RosterError("roster.damaged", source=source)
                 elements += content.count(b"<") - content.count(b"</")
                 if elements > _MAX_ELEMENTS:
                     raise RosterError("roster.unpacks", source=source)
@@ -104,7 +120,14 @@ def _inspect(data: bytes, source: Message | str) -> tuple[Message, ...]:
         raise RosterError("roster.damaged", source=source) from error
     far = (message("roster.far_rows", source=source, most=MAX_LINES),) * (lowest > MAX_LINES)
     right = (message("roster.far_columns", source=source, most=_MAX_COLUMNS),) * far_right
-    return (*(message("roster.unfinished", source=source),) * unfinished, *far, *right)
+    return looked_at.getvalue(), (*(message("roster.unfinished", source=source),) * unfinished, *far, *right)
+
+
+def _is_odd(part: bytes) -> bool:
+    """Say whether a part is written so that it cannot be searched, or would keep the reader at work without an end."""
+    said = _ENCODING.match(part)
+    strange = said is not None and not _LIKE_ASCII.fullmatch(said[1])
+    return strange or part.startswith(_ODD_STARTS) or _LONG_FORMAT.search(part) is not None
 
 
 def _lowest_row(sheet: bytes) -> int:
