@@ -1,9 +1,10 @@
-"""What all tests share: one typesetter, and property tests that run the same way on every machine."""
+"""What all tests share: one typesetter, the command line, and property tests that run the same on every machine."""
 
 from __future__ import annotations
 
 import signal
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
+from pathlib import Path
 
 import pytest
 from flask import Flask
@@ -11,6 +12,7 @@ from hypothesis import settings
 from jinja2 import BytecodeCache
 from jinja2.bccache import Bucket
 
+from namewright.cli import main
 from namewright.letters.alphabet import Alphabet, upright
 from namewright.pages.typesetter import Typesetter
 
@@ -63,3 +65,25 @@ def alphabet() -> Alphabet:
 def setter() -> Typesetter:
     """One typesetter for all tests: it keeps letters ready and nothing else."""
     return Typesetter()
+
+
+@pytest.fixture
+def roster(tmp_path: Path) -> Path:
+    """A list of four invented children."""
+    path = tmp_path / "class.txt"
+    path.write_text("Mira\nTilo\nZoë\nJonquil\n", encoding="utf-8")
+    return path
+
+
+@pytest.fixture
+def run(capsys: pytest.CaptureFixture[str]) -> Callable[..., tuple[int, str, str]]:
+    """Run a command here; return its status, and what was said on stdout and stderr."""
+    def _run(*argv: str | Path) -> tuple[int, str, str]:
+        try:
+            status = main([str(word) for word in argv])
+        except SystemExit as leaving:
+            status = int(leaving.code or 0)
+        out, err = capsys.readouterr()
+        assert "Traceback" not in err
+        return status, out, err
+    return _run

@@ -12,32 +12,8 @@ from pathlib import Path
 import pytest
 
 from longer import rest_long
-from namewright.cli import main
-
-CLASS = "Mira\nTilo\nZoë\nJonquil\n"
-
-
-@pytest.fixture
-def roster(tmp_path: Path) -> Path:
-    path = tmp_path / "class.txt"
-    path.write_text(CLASS, encoding="utf-8")
-    return path
-
 
 Run = Callable[..., tuple[int, str, str]]
-
-
-@pytest.fixture
-def run(capsys: pytest.CaptureFixture[str]) -> Run:
-    def _run(*argv: str | Path) -> tuple[int, str, str]:
-        try:
-            status = main([str(word) for word in argv])
-        except SystemExit as leaving:
-            status = int(leaving.code or 0)
-        out, err = capsys.readouterr()
-        assert "Traceback" not in err
-        return status, out, err
-    return _run
 
 
 def test_a_stop_while_a_command_is_loaded(run: Run, roster: Path, monkeypatch: pytest.MonkeyPatch) -> None:

@@ -23,3 +23,13 @@ def folder(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
     monkeypatch.chdir(tmp_path)
     keep_class()
     return tmp_path
+
+
+@pytest.fixture
+def path(tmp_path: Path) -> Path:
+    """A file with two children, one of them with a setting."""
+    place = tmp_path / "class.db"
+    with Classbook.open(place) as book:
+        book.update_roster("Mira Quill\nTilo Reed\n")
+        book.set_settings(1, {"support": "light"})
+    return place

@@ -6,31 +6,16 @@ from pathlib import Path
 
 import pytest
 
+from kept_class import levels, three_months
 from namewright.classbook import Classbook
 from namewright.classbook.moving import WHO, Kind, keep, moves
 from namewright.cli import main
 from namewright.settings import Support
 
-CLASS = "name,support\nMira,full\nBo,full\nAna,partial\nZoë,light\n"
-
 
 @pytest.fixture
 def path(tmp_path: Path) -> Path:
-    """A class with three months of notes: Mira and Ana form every letter, Bo few, of Zoë nothing is noted."""
-    place = tmp_path / "room4.db"
-    with Classbook.open(place) as book:
-        book.update_roster(CLASS, when="2026-09-01T08:00:00")
-        for month in (9, 10, 11):
-            for day in (3, 10, 17):
-                book.observe(1, f"2026-{month:02d}-{day:02d}", range(4), support=Support.FULL)
-                book.observe(2, f"2026-{month:02d}-{day:02d}", [], support=Support.FULL)
-                book.observe(3, f"2026-{month:02d}-{day:02d}", range(3), support=Support.PARTIAL)
-    return place
-
-
-def levels(path: Path) -> list[str | None]:
-    with Classbook.open(path) as book:
-        return [one.child.support for one in book.children()]
+    return three_months(tmp_path / "room4.db")
 
 
 def test_one_level_and_never_two(path: Path) -> None:

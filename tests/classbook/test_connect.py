@@ -18,28 +18,11 @@ from pathlib import Path
 
 import pytest
 
+from kept_class import refusal
 from namewright.classbook import Classbook, ClassbookError
 from namewright.wording import wording
 
 NOBODY = 65534
-
-
-@pytest.fixture
-def path(tmp_path: Path) -> Path:
-    place = tmp_path / "class.db"
-    with Classbook.open(place) as book:
-        book.update_roster("Mira Quill\nTilo Reed\n")
-        book.set_settings(1, {"support": "light"})
-    return place
-
-
-def refusal(path: Path, **words: object) -> str:
-    with pytest.raises(ClassbookError) as caught:
-        Classbook.open(path, **words).close()  # type: ignore[arg-type]
-    sentence = wording("en").sentence(caught.value.message)
-    assert sentence.endswith(".")
-    assert sentence.count("\n") == 0
-    return sentence
 
 
 def test_the_file_is_its_owners_alone_and_one_file(path: Path) -> None:

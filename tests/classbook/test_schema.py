@@ -7,27 +7,9 @@ from pathlib import Path
 
 import pytest
 
-from namewright.classbook import Classbook, ClassbookError
+from kept_class import refusal
+from namewright.classbook import Classbook
 from namewright.classbook.schema import MIGRATIONS, bring_up_to_date
-from namewright.wording import wording
-
-
-@pytest.fixture
-def path(tmp_path: Path) -> Path:
-    place = tmp_path / "class.db"
-    with Classbook.open(place) as book:
-        book.update_roster("Mira Quill\nTilo Reed\n")
-        book.set_settings(1, {"support": "light"})
-    return place
-
-
-def refusal(path: Path, **words: object) -> str:
-    with pytest.raises(ClassbookError) as caught:
-        Classbook.open(path, **words).close()  # type: ignore[arg-type]
-    sentence = wording("en").sentence(caught.value.message)
-    assert sentence.endswith(".")
-    assert sentence.count("\n") == 0
-    return sentence
 
 
 class Overtaken(sqlite3.Connection):

@@ -1,4 +1,4 @@
-"""A list, and two ways to run the command line: in this process, and as a program of its own."""
+"""A list whose names are hard to say, the command line as a program of its own, and a folder with a class in it."""
 
 from __future__ import annotations
 
@@ -11,32 +11,8 @@ from pathlib import Path
 import pytest
 
 from kept_class import keep_class
-from namewright.cli import main
 
-CLASS = "Mira\nTilo\nZoë\nJonquil\n"
 HARD_TO_SAY = "Mira Vost\nOda Brane\nŁucja Oak\nIngá Vänt\n"
-
-
-@pytest.fixture
-def roster(tmp_path: Path) -> Path:
-    """A list of four invented children."""
-    path = tmp_path / "class.txt"
-    path.write_text(CLASS, encoding="utf-8")
-    return path
-
-
-@pytest.fixture
-def run(capsys: pytest.CaptureFixture[str]) -> Callable[..., tuple[int, str, str]]:
-    """Run a command here; return its status, and what was said on stdout and stderr."""
-    def _run(*argv: str | Path) -> tuple[int, str, str]:
-        try:
-            status = main([str(word) for word in argv])
-        except SystemExit as leaving:
-            status = int(leaving.code or 0)
-        out, err = capsys.readouterr()
-        assert "Traceback" not in err
-        return status, out, err
-    return _run
 
 
 @pytest.fixture

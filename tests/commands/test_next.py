@@ -7,34 +7,19 @@ from pathlib import Path
 import pytest
 from pypdf import PdfReader
 
+from kept_class import NOTED, levels, three_months
 from namewright.classbook import Classbook
 from namewright.classbook.moving import moves
 from namewright.cli import main
 from namewright.making.moves import told_in_turn
-from namewright.settings import Support
 from namewright.wording import wording
 
-CLASS = "name,support\nMira,full\nBo,full\nAna,partial\nZoë,light\n"
 Capture = pytest.CaptureFixture[str]
 
 
 @pytest.fixture
 def path(tmp_path: Path) -> Path:
-    """A class with three months of notes: Mira and Ana form every letter, Bo few, of Zoë nothing is noted."""
-    place = tmp_path / "room4.db"
-    with Classbook.open(place) as book:
-        book.update_roster(CLASS, when="2026-09-01T08:00:00")
-        for month in (9, 10, 11):
-            for day in (3, 10, 17):
-                book.observe(1, f"2026-{month:02d}-{day:02d}", range(4), support=Support.FULL)
-                book.observe(2, f"2026-{month:02d}-{day:02d}", [], support=Support.FULL)
-                book.observe(3, f"2026-{month:02d}-{day:02d}", range(3), support=Support.PARTIAL)
-    return place
-
-
-def levels(path: Path) -> list[str | None]:
-    with Classbook.open(path) as book:
-        return [one.child.support for one in book.children()]
+    return three_months(tmp_path / "room4.db")
 
 
 def test_the_command_makes_the_sheets_and_tells_each_change(path: Path, capsys: Capture) -> None:
@@ -72,7 +57,7 @@ def test_where_no_level_changes_none_is_called_saved(path: Path, capsys: Capture
 def test_children_with_too_few_notes_are_one_sentence(path: Path) -> None:
     """However many they are, they stand together, each once, behind those of whom something can be said."""
     with Classbook.open(path) as book:
-        book.update_roster(CLASS + "Noor,full\nTova,light\n", when="2026-11-20T08:00:00")
+        book.update_roster(NOTED + "Noor,full\nTova,light\n", when="2026-11-20T08:00:00")
         told = told_in_turn(moves(book, book.children()))
     assert len(told) == 4
     assert wording("en").say(told[-1]) == (

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 
+from contrast import contrast, luminance
 from namewright.geometry.segments import Line
 from namewright.letters.alphabet import upright
 from namewright.lines import ink as inks
@@ -11,22 +12,6 @@ from namewright.lines.forms import Form, Inker, pens_for
 from namewright.lines.ruling import PRESETS, preset
 from namewright.lines.setting import RuledLetters
 from namewright.pages.blocks import GUIDE_STYLES
-
-
-def luminance(colour: str) -> float:
-    """Return the relative luminance of an sRGB colour.
-
-    Source: WCAG 2.2, "relative luminance" (w3.org/TR/WCAG22/#dfn-relative-luminance).
-    """
-    channels = [int(colour[at:at + 2], 16) / 255 for at in (1, 3, 5)]
-    red, green, blue = (value / 12.92 if value <= 0.04045 else ((value + 0.055) / 1.055) ** 2.4 for value in channels)
-    return 0.2126 * red + 0.7152 * green + 0.0722 * blue
-
-
-def contrast(one: str, other: str) -> float:
-    """Return the contrast ratio (L1 + 0.05) / (L2 + 0.05) of WCAG 2.2 (w3.org/TR/WCAG22/#dfn-contrast-ratio)."""
-    light, dark = sorted((luminance(one), luminance(other)), reverse=True)
-    return (light + 0.05) / (dark + 0.05)
 
 
 def test_the_formula_gives_the_published_extremes() -> None:

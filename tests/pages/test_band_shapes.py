@@ -7,21 +7,10 @@ from itertools import combinations
 import numpy as np
 import pytest
 
+from contrast import contrast
 from namewright.pages.plan.band_shapes import SHAPE_MM, SHAPE_STYLES, STEP_MM, band_shape, letter_on_shape
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.difficulty import Band
-
-
-def luminance(colour: str) -> float:
-    """Return the relative luminance of an sRGB colour: WCAG 2.2 (w3.org/TR/WCAG22/#dfn-relative-luminance)."""
-    channels = [int(colour[at:at + 2], 16) / 255 for at in (1, 3, 5)]
-    red, green, blue = (one / 12.92 if one <= 0.04045 else ((one + 0.055) / 1.055) ** 2.4 for one in channels)
-    return 0.2126 * red + 0.7152 * green + 0.0722 * blue
-
-
-def contrast(one: str, other: str) -> float:
-    light, dark = sorted((luminance(one), luminance(other)), reverse=True)
-    return (light + 0.05) / (dark + 0.05)
 
 
 @pytest.mark.parametrize("band", Band)

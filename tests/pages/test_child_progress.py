@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-import random
 import re
-from datetime import date, timedelta
 from itertools import product
 
 import pytest
 
+from contrast import contrast
 from namewright.lines.ink import FAINT, WHITE, Ink
 from namewright.pages.child_progress import STRONG, TINT, ProgressSettings, progress_page
 from namewright.pages.growth import Growth, Track, summary
@@ -17,28 +16,9 @@ from namewright.pages.paper import Paper
 from namewright.pages.typesetter import Typesetter
 from namewright.settings import Support
 from namewright.wording import languages, wording
+from pages.on_page import blocks_of
+from pages.years import NAMES, day, growth
 
-BEGIN = date(2026, 9, 7)
-
-
-def day(count: int) -> date:
-    return BEGIN + timedelta(days=count)
-
-
-def growth(name: str, days: list[int], seed: int = 1, *, stages: bool = True, support: bool = True) -> Growth:
-    """Return an invented year in which letters join one after another."""
-    chance = random.Random(seed)
-    name = "".join(char for char in name if char.isalpha())
-    joins = [chance.choice([*days, days[-1] + 1]) for _ in name]
-    tracks = tuple(Track(letter, tuple((day(at), at >= join and chance.random() < 0.9) for at in days))
-                   for letter, join in zip(name, joins, strict=True))
-    levels = list(Support)
-    return Growth(name[:20], tracks,
-                  tuple((day(at), levels[min(3, 4 * count // len(days))]) for count, at in enumerate(days) if support),
-                  tuple((day(at), chance.randint(1, 7)) for at in days if stages))
-
-
-NAMES = ("Bo", "Marigold", "Zoë Christopherson", "Ẹ̀bunolúwa"[:6], "Wilhelmina-Christopherson Quill")
 YEARS = ([0], [0, 1], list(range(0, 270, 14)), list(range(0, 270, 2)), list(range(0, 1000, 40)))
 
 
@@ -135,31 +115,13 @@ def test_nothing_noted_is_no_page(setter: Typesetter) -> None:
         progress_page(setter, Growth("Bo", (Track("B"), Track("o"))), ProgressSettings())
 
 
-def _luminance(colour: str) -> float:
-    """Return the relative luminance by WCAG 2.2, https://www.w3.org/TR/WCAG22/#dfn-relative-luminance."""
-    parts = [int(colour[at:at + 2], 16) / 255 for at in (1, 3, 5)]
-    red, green, blue = (part / 12.92 if part <= 0.04045 else ((part + 0.055) / 1.055) ** 2.4 for part in parts)
-    return 0.2126 * red + 0.7152 * green + 0.0722 * blue
-
-
 def test_marks_stand_out_in_grey_too() -> None:
     """By lightness alone dots reach 3:1 (WCAG 2.2, SC 1.4.11) on white and on their band."""
-    strong, tint, faint = map(_luminance, (STRONG, TINT, FAINT))
-    assert 1.05 / (strong + 0.05) >= 4.5
-    assert (tint + 0.05) / (strong + 0.05) >= 3
-    assert 1.05 / (faint + 0.05) >= 3
-    assert (tint + 0.05) / (faint + 0.05) >= 3
+    assert contrast(STRONG, WHITE) >= 4.5
+    assert all(contrast(*pair) >= 3 for pair in ((STRONG, TINT), (FAINT, WHITE), (FAINT, TINT)))
 
 
 # --- the class -----------------------------------------------------------------------------------------
-
-
-def _blocks(page_items: tuple[object, ...], fill: str) -> list[tuple[float, float]]:
-    """Return width and height of each filled block of a colour, in mm, edges left out."""
-    inks = [ink for ink in leaves(page_items)  # type: ignore[arg-type]
-            if isinstance(ink, Ink) and ink.style.fill == fill]
-    bounds = [(ink.bounds(), ink.style.width_mm) for ink in inks]
-    return [(round(x1 - x0 - edge, 2), round(y1 - y0 - edge, 2)) for (x0, y0, x1, y1), edge in bounds]
 
 
 def test_one_step_is_now_and_those_noted_before_are_tinted(setter: Typesetter) -> None:
@@ -167,13 +129,13 @@ def test_one_step_is_now_and_those_noted_before_are_tinted(setter: Typesetter) -
     tracks = (Track("B", ((day(0), True),)),)
     page = progress_page(setter, Growth("Bo", tracks, stages=((day(0), 1), (day(9), 4), (day(40), 2))),
                          ProgressSettings())
-    assert [len(_blocks(page.items, fill)) for fill in (STRONG, TINT, WHITE)] == [1, 2, 4]
+    assert [len(blocks_of(page, fill)) for fill in (STRONG, TINT, WHITE)] == [1, 2, 4]
 
 
 def test_less_help_is_a_lower_bar_and_each_stretch_is_as_long_as_it_lasted(setter: Typesetter) -> None:
     """Full for ten days, noted twice, then light for thirty until the last day: two bars, one in three as wide."""
     support = ((day(0), Support.FULL), (day(4), Support.FULL), (day(10), Support.LIGHT))
     page = progress_page(setter, Growth("Bo", (Track("B", ((day(40), True),)),), support=support), ProgressSettings())
-    (full, high), (light, low) = _blocks(page.items, STRONG)
+    (full, high), (light, low) = blocks_of(page, STRONG)
     assert light / full == pytest.approx(3, abs=0.05)
     assert high > 2 * low

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import random
-from datetime import date, timedelta
 from itertools import product
 
 import pytest
@@ -18,36 +16,8 @@ from namewright.pages.paper import Paper
 from namewright.pages.typesetter import Typesetter
 from namewright.settings import Support
 from namewright.wording import languages
-
-BEGIN = date(2026, 9, 7)
-
-
-def day(count: int) -> date:
-    return BEGIN + timedelta(days=count)
-
-
-def growth(name: str, days: list[int], seed: int = 1, *, stages: bool = True, support: bool = True) -> Growth:
-    """Return an invented year in which letters join one after another."""
-    chance = random.Random(seed)
-    name = "".join(char for char in name if char.isalpha())
-    joins = [chance.choice([*days, days[-1] + 1]) for _ in name]
-    tracks = tuple(Track(letter, tuple((day(at), at >= join and chance.random() < 0.9) for at in days))
-                   for letter, join in zip(name, joins, strict=True))
-    levels = list(Support)
-    return Growth(name[:20], tracks,
-                  tuple((day(at), levels[min(3, 4 * count // len(days))]) for count, at in enumerate(days) if support),
-                  tuple((day(at), chance.randint(1, 7)) for at in days if stages))
-
-
-NAMES = ("Bo", "Marigold", "Zoë Christopherson", "Ẹ̀bunolúwa"[:6], "Wilhelmina-Christopherson Quill")
-
-
-def _blocks(page_items: tuple[object, ...], fill: str) -> list[tuple[float, float]]:
-    """Return width and height of each filled block of a colour, in mm, edges left out."""
-    inks = [ink for ink in leaves(page_items)  # type: ignore[arg-type]
-            if isinstance(ink, Ink) and ink.style.fill == fill]
-    bounds = [(ink.bounds(), ink.style.width_mm) for ink in inks]
-    return [(round(x1 - x0 - edge, 2), round(y1 - y0 - edge, 2)) for (x0, y0, x1, y1), edge in bounds]
+from pages.on_page import blocks_of
+from pages.years import NAMES, day, growth
 
 
 @pytest.mark.long
@@ -77,4 +47,4 @@ def test_the_class_shows_a_filled_box_a_letter_formed_and_a_block_a_step(setter:
     rows = [ClassRow(Growth("Mir", tracks, stages=((day(0), 5), (day(9), 3))), Support.FULL, message("suggest.stay")),
             ClassRow(Growth("Bo", (Track("B"), Track("o"))), Support.FULL, message("suggest.stay"))]
     (page,) = class_progress_pages(setter, rows, ProgressSettings())
-    assert [len(_blocks(page.items, fill)) for fill in (TINT, STRONG, WHITE)] == [2, 3, 1 + 4 + 2]
+    assert [len(blocks_of(page, fill)) for fill in (TINT, STRONG, WHITE)] == [2, 3, 1 + 4 + 2]

@@ -7,7 +7,6 @@ from itertools import product
 import pytest
 
 from namewright.geometry import boxes
-from namewright.geometry.boxes import Box
 from namewright.lines.fit import DoesNotFit
 from namewright.lines.ink import Ink
 from namewright.lines.ruling import PRESETS, preset
@@ -16,6 +15,7 @@ from namewright.pages.page import Guide, Letters, Page, Row, leaves
 from namewright.pages.paper import Paper
 from namewright.pages.typesetter import Typesetter
 from namewright.settings import Support
+from pages.on_page import bars
 
 
 @pytest.mark.parametrize("size", list(CardSize))
@@ -57,13 +57,6 @@ def pieces_of(setter: Typesetter, words: str, size_mm: float) -> list[object]:
 def texts(page: Page) -> list[list[object]]:
     """Return the letters of every ink of a page, by which a caption can be found."""
     return [[piece.fragment for piece in item.pieces] for item in leaves(page.items) if isinstance(item, Ink)]
-
-
-def bars(page: Page) -> list[Box]:
-    """Return the boxes of the check bars of a page: a level line of 50 mm with a tick at either end."""
-    found = [item for item in leaves(page.items) if isinstance(item, Ink) and len(item.pieces) == 3]
-    return [one.bounds() for one in found
-            if one.pieces[0].bounds()[2] - one.pieces[0].bounds()[0] == pytest.approx(50, abs=1e-9)]
 
 
 @pytest.mark.parametrize("size", list(CardSize))

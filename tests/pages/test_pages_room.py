@@ -21,22 +21,11 @@ from namewright.pages.sheet import SheetSettings, practice_pages
 from namewright.pages.typesetter import Typesetter
 from namewright.settings import Hand, Support
 from namewright.tuning import Tuning
+from pages.on_page import ink_of, lines_of, rows
 
 NAMES = ("Bo", "Őrs", "Dvořák", "Peggy", "Gbémisọ́lá", "Wilhelmina", "Maximiliana", "Christophersonia",
          "Ana-Lucía Quiroga")
 GREAT = [name for name, ruling in PRESETS.items() if ruling.pitch_mm >= 33]
-
-
-def rows(page: Page) -> list[Row]:
-    return [item for item in page.items if isinstance(item, Row)]
-
-
-def lines_of(row: Row) -> dict[GuideLine | None, float]:
-    return {item.line: item.y for item in row.items if isinstance(item, Guide)}
-
-
-def name_ink(row: Row) -> list[Ink]:
-    return [item for item in row.items if isinstance(item, Ink)]
 
 
 def captions_of(page: Page) -> list[Ink]:
@@ -111,7 +100,7 @@ def test_no_tail_hangs_over_a_caption(setter: Typesetter, ruling: str) -> None:
         for page in practice_pages(setter, name, name, SheetSettings(preset(ruling), support=support, hand=hand)):
             tops = [caption.bounds()[1] for caption in captions_of(page)]
             for row in rows(page):
-                for ink in name_ink(row):
+                for ink in ink_of(row):
                     foot = ink.bounds()[3]
                     base = lines_of(row).get(GuideLine.BASE, foot)
                     under = [top for top in tops if top > base]

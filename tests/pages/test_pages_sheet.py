@@ -27,6 +27,7 @@ from namewright.pages.typesetter import Typesetter
 from namewright.settings import Hand, Support
 from namewright.tuning import Tuning
 from namewright.wording import wording
+from pages.on_page import box_of, ink_of
 
 NAMES = ("Bo", "Christopherson", "Íñigo", "Ana María", "Peggy", "Mary-Kate", "ẤỘ", "Jörg")
 SMALL = {name for name, ruling in PRESETS.items() if ruling.x_height_mm <= 10}
@@ -72,15 +73,6 @@ def told(case: Case) -> str:
 def rows(pages: tuple[Page, ...], form: Form | None = None) -> list[Row]:
     return [item for page in pages for item in page.items
             if isinstance(item, Row) and (form is None or item.form == form)]
-
-
-def ink_of(row: Row) -> list[Ink]:
-    return [item for item in row.items if isinstance(item, Ink)]
-
-
-def box_of(row: Row) -> Box:
-    """Return the box of a row's letters and guide lines."""
-    return boxes.joined(item.bounds() for item in row.items)
 
 
 @pytest.mark.long

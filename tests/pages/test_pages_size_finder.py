@@ -8,16 +8,16 @@ import pytest
 
 from longer import rest_long
 from namewright.geometry import boxes
-from namewright.geometry.boxes import Box
 from namewright.lines.fit import DoesNotFit
 from namewright.lines.ink import Ink
 from namewright.lines.ruling import PRESETS, GuideLine, preset
 from namewright.pages.blocks import PageSettings
-from namewright.pages.page import Furniture, Guide, Page, Row
+from namewright.pages.page import Furniture, Page
 from namewright.pages.paper import Paper
 from namewright.pages.size_finder import size_pages
 from namewright.pages.typesetter import Typesetter
 from namewright.units import number
+from pages.on_page import box_of, lines_of, rows
 
 NAMES = ("Bo", "Őrs", "Anja", "Peggy", "Marigold", "Gbémisọ́lá", "Christopherson", "Ana-Lucía Belmonte-Quiroga")
 RULINGS = ("us-3/4", "de-5", "fr-3", "uk-5", "es-4", "unlined")
@@ -32,18 +32,6 @@ def made(setter: Typesetter, name: str, ruling: str, paper: Paper = Paper.LETTER
     if (name, ruling, paper) not in _MADE:
         _MADE[name, ruling, paper] = size_pages(setter, name, name, PageSettings(preset(ruling), paper))[0]
     return _MADE[name, ruling, paper]
-
-
-def rows(page: Page) -> list[Row]:
-    return [item for item in page.items if isinstance(item, Row)]
-
-
-def lines_of(row: Row) -> dict[GuideLine | None, float]:
-    return {item.line: item.y for item in row.items if isinstance(item, Guide)}
-
-
-def box_of(row: Row) -> Box:
-    return boxes.joined(item.bounds() for item in row.items)
 
 
 def body(page: Page) -> list[Ink]:

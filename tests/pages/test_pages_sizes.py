@@ -10,18 +10,15 @@ from namewright.lines.fit import DoesNotFit
 from namewright.lines.ink import Ink
 from namewright.lines.ruling import GuideLine, preset
 from namewright.pages.blocks import PageSettings
-from namewright.pages.page import Furniture, Guide, Page, Row
+from namewright.pages.page import Furniture, Guide, Row
 from namewright.pages.paper import Paper
 from namewright.pages.size_finder import size_pages
 from namewright.pages.typesetter import Typesetter
 from namewright.units import number
 from namewright.wording import wording
+from pages.on_page import rows
 
 NAMES = ("Bo", "Wren", "Christopherson", "ẤỘ", "Peggy")
-
-
-def rows(page: Page) -> list[Row]:
-    return [item for item in page.items if isinstance(item, Row)]
 
 
 def guide_heights(row: Row) -> dict[GuideLine, float]:

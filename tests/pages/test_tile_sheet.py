@@ -12,18 +12,18 @@ import pytest
 from hypothesis import given
 
 from namewright.geometry import boxes
-from namewright.geometry.boxes import Box
 from namewright.lines.ink import Ink
 from namewright.lines.ruling import preset
 from namewright.lines.tile_boxes import LARGE_TILE_MM, TILE_MM
 from namewright.names.clusters import clusters
-from namewright.pages.page import Furniture, Page, Tile, leaves
+from namewright.pages.page import Furniture, Page, Tile
 from namewright.pages.paper import Paper
 from namewright.pages.sheet import SheetSettings, practice_pages
 from namewright.pages.strips import Strip, pages_of_strips, strip_of
 from namewright.pages.tile_sheet import TileSettings, tile_pages
 from namewright.pages.typesetter import Typesetter
 from namewright.wording import wording
+from pages.on_page import bars
 
 NAMES = ("Bo", "Ava", "Christopherson", "Ana María", "Ẹ̀bun", "Mary-Kate", "Wren")
 SMALL_PARTS_MM = 31.75  # inside diameter of the test cylinder, 16 CFR 1501.4
@@ -40,13 +40,6 @@ def census_names() -> list[str]:
 
 def tiles_of(setter: Typesetter, settings: TileSettings) -> list[Page]:
     return list(tile_pages(setter, strips(NAMES), settings))
-
-
-def bars(page: Page) -> list[Box]:
-    """Return the boxes of the check bars of a page: a level line of 50 mm with a tick at either end."""
-    found = [item for item in leaves(page.items) if isinstance(item, Ink) and len(item.pieces) == 3]
-    return [one.bounds() for one in found
-            if one.pieces[0].bounds()[2] - one.pieces[0].bounds()[0] == pytest.approx(50, abs=1e-9)]
 
 
 def captions_of(page: Page) -> list[Ink]:

@@ -10,33 +10,17 @@ import pytest
 
 from namewright.geometry import boxes
 from namewright.geometry.points import Point
-from namewright.geometry.segments import Cubic, flatten
-from namewright.letters.strokes import Stroke, polyline_stroke
+from namewright.geometry.segments import flatten
+from namewright.letters.strokes import Stroke
 from namewright.schoolfont.centreline import centrelines
+from schoolfont.outlines import circle, polygon
 
 _END = 4.5  # a free end stays half a dot's width inside the outline
-CIRCLE = 4 / 3 * math.tan(math.pi / 8)  # control arms of a quarter circle as a cubic: the usual approximation
-
-
-def polygon(*points: Point) -> Stroke:
-    """Return a closed contour of straight lines."""
-    return polyline_stroke([*points, points[0]])
 
 
 def box(x0: float, y0: float, x1: float, y1: float) -> Stroke:
     """Return a rectangle, wound clockwise."""
     return polygon((x0, y0), (x0, y1), (x1, y1), (x1, y0))
-
-
-def circle(x: float, y: float, radius: float, *, clockwise: bool = True) -> Stroke:
-    """Return a circle of four cubics."""
-    corners = [(1.0, 0.0), (0.0, -1.0), (-1.0, 0.0), (0.0, 1.0)]
-    if not clockwise:
-        corners.reverse()
-    segments = [Cubic(*((x + radius * px, y + radius * py) for px, py in (
-        (ax, ay), (ax + CIRCLE * bx, ay + CIRCLE * by), (bx + CIRCLE * ax, by + CIRCLE * ay), (bx, by))))
-        for (ax, ay), (bx, by) in itertools.pairwise([*corners, corners[0]])]
-    return Stroke(tuple(segments))
 
 
 def centreline(contours: Sequence[Stroke]) -> tuple[Stroke, ...]:

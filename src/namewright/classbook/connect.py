@@ -19,7 +19,7 @@ from contextlib import contextmanager, suppress
 from pathlib import Path
 
 from namewright.classbook.records import ClassbookError
-from namewright.classbook.schema import MIGRATIONS, Migration, bring_up_to_date
+from namewright.classbook.schema import MIGRATIONS, Migration, bring_up_to_date, pragma
 from namewright.classbook.values import check_parts, check_values
 
 WAIT_S = 5.0
@@ -99,15 +99,11 @@ def _check_whole(path: Path, connection: sqlite3.Connection, *, thoroughly: bool
     """Raise ClassbookError for a file shorter than its own header says: SQLite forgives a torn last page."""
     with transaction(connection, "DEFERRED"):  # nobody writes to the file meanwhile
         connection.execute("SELECT count(*) FROM sqlite_master").fetchone()  # takes the lock, mends after a kill
-        if path.stat().st_size < _number(connection, "page_count") * _number(connection, "page_size"):
+        if path.stat().st_size < pragma(connection, "page_count") * pragma(connection, "page_size"):
             raise ClassbookError(_REASONS[sqlite3.SQLITE_CORRUPT], file=str(path))
         # an index that tells another story than its table
         if thoroughly and connection.execute("PRAGMA integrity_check(1)").fetchone()[0] != "ok":
             raise ClassbookError(_REASONS[sqlite3.SQLITE_CORRUPT], file=str(path))
-
-
-def _number(connection: sqlite3.Connection, pragma: str) -> int:
-    return int(connection.execute(f"PRAGMA {pragma}").fetchone()[0])
 
 
 def _check_place(path: Path, create: bool) -> bool:

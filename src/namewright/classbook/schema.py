@@ -162,8 +162,8 @@ def bring_up_to_date(connection: sqlite3.Connection, shown: str, migrations: Seq
 
 def had_by(connection: sqlite3.Connection, migrations: Sequence[Migration] = MIGRATIONS) -> tuple[Migration, ...]:
     """Return the migrations that a file has had: none of a new one, nor of one that is not ours or too new for us."""
-    version = _pragma(connection, "user_version")
-    known = _pragma(connection, "application_id") == APPLICATION_ID and version <= len(migrations)
+    version = pragma(connection, "user_version")
+    known = pragma(connection, "application_id") == APPLICATION_ID and version <= len(migrations)
     return tuple(migrations[:version]) if known else ()
 
 
@@ -197,16 +197,17 @@ def _parts_of(connection: sqlite3.Connection) -> Mapping[tuple[str, str], str]:
 
 def _version(connection: sqlite3.Connection, shown: str, newest: int) -> int:
     """Return how many migrations the file has had. Raises ClassbookError for one that is not for us."""
-    ours = _pragma(connection, "application_id") == APPLICATION_ID
+    ours = pragma(connection, "application_id") == APPLICATION_ID
     if not ours and not connection.execute("SELECT count(*) FROM sqlite_master").fetchone()[0]:
         return 0  # nothing in it yet
     if not ours:
         raise ClassbookError("classbook.other_program", file=shown)
-    version = _pragma(connection, "user_version")
+    version = pragma(connection, "user_version")
     if version > newest:
         raise ClassbookError("classbook.newer", file=shown, version=version, newest=newest)
     return version
 
 
-def _pragma(connection: sqlite3.Connection, name: str) -> int:
+def pragma(connection: sqlite3.Connection, name: str) -> int:
+    """Return a number that SQLite tells of a file."""
     return int(connection.execute(f"PRAGMA {name}").fetchone()[0])

@@ -9,7 +9,7 @@ Millimetres, y down.
 from __future__ import annotations
 
 from collections.abc import Generator, Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from datetime import date
 from functools import cached_property
 
@@ -247,8 +247,7 @@ class _Drawing:
         return drawable(self.setter, words)
 
     def _text(self, words: str, x: float, y: float, size: float, colour: str = BLACK) -> Ink:
-        ink = self.setter.text(words, size)
-        return replace(ink, style=ink.style._replace(colour=colour)).moved(x, y)
+        return self.setter.text(words, size).in_colour(colour).moved(x, y)
 
     def _words(self, words: str, x: float, y: float, size: float) -> Iterator[Ink]:
         yield from (ink.moved(x, y) for ink in self.setter.words(words, size))

@@ -7,7 +7,7 @@ decides. A letter that has been formed is a filled box, the steps on the way are
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 
 from namewright.lines.ink import BLACK, DARK, FAINT, RULE, WHITE, Ink, Role, Style, line, passage
 from namewright.message import Message, message
@@ -123,8 +123,7 @@ class _Drawing:
             yield block(x, baseline - rise, x + _PIP_MM - 0.6, baseline, Style(0.15, FAINT, fill=fill))
 
     def _text(self, words: str, x: float, y: float, size: float, colour: str = BLACK) -> Ink:
-        ink = self.setter.text(words, size)
-        return replace(ink, style=ink.style._replace(colour=colour)).moved(x, y)
+        return self.setter.text(words, size).in_colour(colour).moved(x, y)
 
     def _fitting(self, words: str, room_mm: float, size: float) -> float:
         return fitting(self.setter, words, room_mm, size)

@@ -13,12 +13,14 @@ readers judge what is a gap between words.
 from __future__ import annotations
 
 import unicodedata
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
 from functools import cache, lru_cache
 from itertools import groupby
 from typing import NamedTuple
 
+from namewright.geometry import boxes
+from namewright.geometry.boxes import Box
 from namewright.letters.alphabet import upright
 from namewright.lines.forms import TEXT_PEN, Inker, pens_for
 from namewright.lines.ink import Ink, Spelled
@@ -170,13 +172,14 @@ class Fonts:
             for cluster in letters:
                 at = place(cluster, hidden=is_hidden)
                 fonts.setdefault(at.font, {})[at.code] = cluster
-        box = _joined([_reach(glyph(cluster)) for cluster in sorted(self.seen)]) if self.seen else (0, 0, 0, 0)
+        reach = [boxes.grown(glyph(cluster).box, _REACH) for cluster in sorted(self.seen)]
+        box = boxes.joined(reach) if reach else (0, 0, 0, 0)
         entries = [b"/%s %d 0 R" % (name.encode("ascii"), _font(file, name, dict(sorted(letters.items())), box))
                    for name, letters in sorted(fonts.items())]
         file.put(b"<<%s>>" % b"".join(entries), number)
 
 
-def _font(file: ObjectFile, name: str, letters: Mapping[int, str], box: tuple[int, int, int, int]) -> int:
+def _font(file: ObjectFile, name: str, letters: Mapping[int, str], box: Box) -> int:
     """Write one font and return its number. All that show have one ``box``: poppler takes a line's height from it."""
     nothing = file.put_stream(b"", deflated(_NOTHING))
     if name.startswith("H"):
@@ -199,16 +202,6 @@ def _font(file: ObjectFile, name: str, letters: Mapping[int, str], box: tuple[in
         + b"/FirstChar %d/LastChar %d/Widths[%s]" % (first, last, b" ".join(
             b"%d" % widths.get(code, 0) for code in range(first, last + 1)))
         + b"/ToUnicode %d 0 R>>" % unicode)
-
-
-def _joined(boxes: Sequence[tuple[int, int, int, int]]) -> tuple[int, int, int, int]:
-    x0, y0, x1, y1 = zip(*boxes, strict=True)
-    return (min(x0), min(y0), max(x1), max(y1))
-
-
-def _reach(one: Glyph) -> tuple[int, int, int, int]:
-    x0, y0, x1, y1 = one.box
-    return (x0 - _REACH, y0 - _REACH, x1 + _REACH, y1 + _REACH)
 
 
 def _program(one: Glyph) -> bytes:
