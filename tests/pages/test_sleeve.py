@@ -87,3 +87,14 @@ def test_its_sentences_have_room(setter: Typesetter, language: str) -> None:
     for key in ("sleeve_copy", "sleeve_memory", "sleeve_days"):
         assert setter.text_width(words.say(f"page.{key}"), 1.9) <= room, key
     assert setter.text_width(words.say("page.sleeve_card", height=115), 1.3) <= room - 53.0
+
+
+def test_a_name_with_tails_has_as_many_rows_to_write_on(setter: Typesetter) -> None:
+    """Tails are printed over them, not there: Gigi is written as often as Lili."""
+    counts = {name: sum(isinstance(item, Row) and item.form == "blank" for page in pages_of(setter, name)
+                        for item in page.items) for name in ("Lili", "Gigi", "Bo")}
+    assert set(counts.values()) == {4}
+
+
+def pages_of(setter: Typesetter, name: str) -> tuple[Page, ...]:
+    return sleeve_pages(setter, name, name, SheetSettings(preset("us-3/4")))

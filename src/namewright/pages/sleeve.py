@@ -101,8 +101,8 @@ class _Sleeve:
         return [(part, [Block(part, whole)]) for part in (Part.MODEL, Part.DOTS)]
 
     def _each(self, drop: float) -> float:
-        """Return the height of writing the name once."""
-        return len(self.rows.fit.lines) * (self.rows.space.rise_mm + drop)
+        """Return the height of writing the name once: no tail is printed there."""
+        return len(self.rows.fit.lines) * (self.rows.space.rise_mm + self.rows.heights.under(Part.MEMORY, drop))
 
     def _air(self, room: float) -> tuple[float, float]:
         """Return what is left under rows, and under the last one of a part: all that the ruling has, or the least.
