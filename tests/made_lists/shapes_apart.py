@@ -10,7 +10,7 @@ from collections.abc import Iterable, Sequence
 from itertools import pairwise
 
 from made_lists.judging import Made, Wanted, fold
-from made_lists.people import Person, people
+from made_lists.people import INVENTED, Person, people
 from made_lists.registry import Registry
 
 _REGISTRY = Registry()
@@ -40,6 +40,7 @@ def adults(rng: random.Random, group: Sequence[Person], count: int) -> list[Pers
     taken = {word for one in group for word in fold(f"{one.given} {one.family}").split()}
     drawn = people(rng, group[0].place, 3 * count + len(group))
     free = [one for one in drawn if taken.isdisjoint(fold(f"{one.given} {one.family}").split())]
+    free = free or people(rng, INVENTED, count)  # of some places there are few names
     return [free[at % len(free)] for at in range(count)]
 
 
@@ -59,7 +60,8 @@ def register_export(rng: random.Random, group: Sequence[Person]) -> Made:
     """A report printed by the office: lines of title, a table with family, given and an initial, lines at the foot."""
     rows = [
         f"{rng.randrange(200000, 300000)}\t{one.family}, {one.given}{rng.choice(('', '', ' R', ' J.'))}\tK"
-        f"\t{rng.choice('FM')}\t{birthday(rng, '{m:02}/{d:02}/{y}')}\t{rng.choice('PRF')}\t{rng.choice(('14', '7', 'Walk', ''))}"
+        f"\t{rng.choice('FM')}\t{birthday(rng, '{m:02}/{d:02}/{y}')}"
+        f"\t{rng.choice('PRF')}\t{rng.choice(('14', '7', 'Walk', ''))}"
         for one in group
     ]
     head = [
@@ -123,7 +125,8 @@ def potluck_in_chat(rng: random.Random, group: Sequence[Person]) -> Made:
         [*title.split("\n"), *lines, *free],
         by_given(group),
         "torta succhi patatine piatti pizzette tortilla zumos servilletas bizcocho bolo sumos guardanapos pão fruta "
-        "bolachas grapes juice paper veggie coming cookies Festa Fiesta Lanche picnic",
+        "bolachas grapes juice paper veggie coming cookies Festa Fiesta Lanche picnic "
+        "Class Copy Copiad Aggiungete Cada",
     )
 
 
@@ -382,7 +385,8 @@ def short_given(rng: random.Random, group: Sequence[Person]) -> Made:
 def cognome_e_nome(rng: random.Random, group: Sequence[Person]) -> Made:
     """An Italian form, all in capitals, family name first in one column with the given name, as its heading says."""
     rows = [
-        f"{at}\t{one.family.upper()} {one.given.upper()}\t{rng.choice(('ASTI', 'CUNEO'))}\t{birthday(rng, '{d:02}/{m:02}/{y}')}"
+        f"{at}\t{one.family.upper()} {one.given.upper()}"
+        f"\t{rng.choice(('ASTI', 'CUNEO'))}\t{birthday(rng, '{d:02}/{m:02}/{y}')}"
         f"\t{rng.choice(('SI', 'NO', ''))}"
         for at, one in enumerate(group, 1)
     ]
