@@ -24,13 +24,14 @@ from rhythm import dots_in, fault_at_best, ways
 
 LETTERS = [char for char in upright().glyphs if char.isalnum()] + list("äéñőǘệữąșḿÅÇŲíģťŽẵĐłďİÆœ")
 HAIR = 0.08  # pitches that anything may be off: three letters of 2,440 in the narrowest settings need more than 0.05
-SETTINGS: dict[str, Ruling] = {name: preset(name) for name in ("us-3/4", "de-4", "fr-2")}
+SETTINGS: dict[str, Ruling] = {name: preset(name) for name in ("us-3/4", "fr-2")}
 SETTINGS |= {
-    "tall": custom_ruling(40), "low midline": custom_ruling(20, midline=0.4),
+    "low midline": custom_ruling(20, midline=0.4),
     "fine dots": tuned(preset("us-3/4"), Tuning(dot_size=0.6, dot_pitch=1.3)),
     "far dots": tuned(preset("us-3/4"), Tuning(dot_size=1.0, dot_pitch=2.6)),
+    "tall": custom_ruling(40),
 }
-EVERY = rest_long(dict.fromkeys((*SETTINGS, *PRESETS)), len(SETTINGS))
+EVERY = rest_long(dict.fromkeys((*SETTINGS, *PRESETS)), 4)
 SETTINGS |= PRESETS
 
 

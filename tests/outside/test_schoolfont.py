@@ -23,6 +23,7 @@ from scipy.ndimage import distance_transform_edt
 from skimage.measure import euler_number, label
 from skimage.morphology import remove_small_holes, skeletonize
 
+from longer import rest_long
 from namewright.geometry.points import Point
 from namewright.geometry.polylines import evenly
 from namewright.geometry.segments import flatten
@@ -44,6 +45,7 @@ if not FILE.exists():
     pytest.skip("DejaVu Sans is not installed (Debian: fonts-dejavu-core)", allow_module_level=True)
 
 LETTERS = string.ascii_letters
+MOVES = "aegikmqsxyBGMQRW"  # among them each way in which strokes meet, turn and end
 PIXELS = 200  # to the x-height
 ORIGIN = (150, 450)
 SIDE = 620
@@ -103,7 +105,7 @@ def mean_distances(lettering: Lettering, font: ImageFont.FreeTypeFont, letter: s
     return float(there) / PIXELS, float(to_ours[skeleton].mean()) / PIXELS
 
 
-@pytest.mark.parametrize("letter", LETTERS)
+@pytest.mark.parametrize("letter", rest_long(dict.fromkeys(MOVES + LETTERS), len(MOVES)))
 def test_the_centreline_is_that_of_the_thinned_letter(lettering: Lettering, freetype: ImageFont.FreeTypeFont,
                                                       letter: str) -> None:
     """Our centreline and scikit-image's skeleton of FreeType's pixels are less than 2 % of the x-height apart.

@@ -96,7 +96,7 @@ def drawn(name: str, char: str) -> tuple[np.ndarray, float]:
 
 
 @pytest.mark.parametrize("ruling", ["us-3/4", pytest.param("fr-2", marks=pytest.mark.long)])
-@pytest.mark.parametrize("name", rest_long(FONTS, 2))
+@pytest.mark.parametrize("name", rest_long(FONTS))
 def test_dots_neither_clot_nor_leave_a_hole(name: str, ruling: str) -> None:
     """No two dots nearer than 0.7 of a pitch, no path farther than 0.55 from one for longer than 0.2: every letter."""
     bad = {char: round(float(trace.fault), 2) for char in LETTERS if lettering(name).font.glyph(char)

@@ -87,7 +87,7 @@ def test_long_names_and_labels(long: str) -> None:
         assert made_in(making, Kind.PLAN) == made_in(making, Kind.ADULT) == {child.label for child in children}
 
 
-@settings(max_examples=15, phases=(Phase.explicit, Phase.generate))
+@settings(max_examples=8, phases=(Phase.explicit, Phase.generate))
 @given(ANY_NAME)
 def test_no_text_stops_a_class(odd: str) -> None:
     """Marks on anything, scripts we cannot draw, signs alone: a list that is read can be made."""

@@ -8,6 +8,7 @@ from pathlib import Path
 import pytest
 from webhelp import Visitor
 
+from longer import rest_long
 from namewright.classbook import Classbook
 from namewright.web.screen_language import screen_languages
 from namewright.wording import languages
@@ -18,7 +19,7 @@ def test_the_screens_are_in_every_language_there_is() -> None:
     assert screen_languages() == languages()
 
 
-@pytest.mark.parametrize("language", screen_languages())
+@pytest.mark.parametrize("language", rest_long(screen_languages(), 2))
 def test_every_screen_in_every_language(settled: Visitor, language: str) -> None:
     """Each screen comes in the language that is chosen, and says so to a screen reader."""
     settled.post("/language", {"language": language, "back": "/class"})

@@ -13,6 +13,7 @@ from urllib.parse import urlencode
 import pytest
 from webhelp import HOST, Program, Visitor, finished, mark_in, token_in
 
+from longer import rest_long
 from namewright.classbook import Classbook
 from namewright.web import create_app
 from namewright.web.key import cookie_name
@@ -107,7 +108,7 @@ def test_who_left_is_found_where_nobody_is_left_on_the_list(class_of_three: Visi
     assert 'href="/class/erase"' not in class_of_three.get("/class/list").text
 
 
-@pytest.mark.parametrize("after_s", [0.0, 0.006, 0.02])
+@pytest.mark.parametrize("after_s", rest_long([0.006, 0.0, 0.02]))
 def test_killed_while_erasing(class_of_three: Visitor, class_file: Path, after_s: float) -> None:
     """A program killed while it erases has erased all of a child or nothing, and the file opens as before."""
     with Program(class_file) as program:

@@ -4,6 +4,7 @@ Origin: RFC 6454), RFC 6265bis (SameSite) and W3C Content Security Policy Level 
 
 from __future__ import annotations
 
+import io
 import os
 import re
 import signal
@@ -19,7 +20,8 @@ from flask.sansio.app import App
 from webhelp import HOST, MESSY, Program, Visitor, own_folder, token_in
 
 from namewright.classbook import Classbook
-from namewright.commands.open import MIN_GUESSES, _guesses
+from namewright.commands.open import MIN_GUESSES, MIN_PASSPHRASE, _guesses, _passphrase
+from namewright.commands.talk import Refusal
 from namewright.web import create_app
 from namewright.web.guard import Seal
 from namewright.web.serve import local_address
@@ -201,14 +203,16 @@ def test_sharing_says_what_it_means_and_wants_a_real_passphrase(class_file: Path
 
 
 @pytest.mark.parametrize("typed", ["aaaaaaaaaaaa", "123456789012", "Ottilka Tamsel", "passwordpassword", "class alder"])
-def test_a_passphrase_that_is_easily_guessed_is_refused(class_file: Path, typed: str) -> None:
+def test_a_passphrase_that_is_easily_guessed_is_refused(class_file: Path, monkeypatch: pytest.MonkeyPatch,
+                                                        typed: str) -> None:
     """However long it is: signs over and over, words that everybody takes, names of the class."""
     with Classbook.open(class_file) as book:
         book.update_roster(MESSY)
         book.set_class_settings({"title": "Alder class"})
-    done = opened("--class", str(class_file), "--share", typed=f"{typed}\n")
-    assert done.returncode == 2
-    assert "would soon be guessed" in done.stderr or "at least 12" in done.stderr
+    monkeypatch.setattr("sys.stdin", io.StringIO(f"{typed}\n"))
+    with pytest.raises(Refusal) as refused:
+        _passphrase(class_file)
+    assert refused.value.message.key == f"command.open.{'short' if len(typed) < MIN_PASSPHRASE else 'weak'}"
     assert _guesses("three quiet herons", class_file) > MIN_GUESSES
 
 
