@@ -11,7 +11,9 @@ from urllib.parse import urlencode
 import pytest
 
 from namewright.lines.cues import CueMaker
+from namewright.making import make
 from namewright.site.bridge import Answer, Bridge
+from namewright.site.build import _page
 
 HOST, ROOT = "play.example", "/names/app"
 BOUNDARY = "a-part-ends"
@@ -63,6 +65,17 @@ def test_pages_lie_under_the_root(bridge: Bridge) -> None:
     assert page.status == 200
     assert len(links) > 8
     assert all(link.startswith(ROOT + "/") for link in links), links
+
+
+def test_what_the_screens_are_made_of_lies_among_the_files(bridge: Bridge) -> None:
+    """Styles, scripts and fonts are answered without Python: as it would answer them, byte for byte."""
+    keep(bridge, "Ottoline\nBram")
+    pages = [bridge.answer("GET", ROOT + path).body.decode() for path in ("/class/list", "/class", "/now")]
+    links = {link for page in pages for link in re.findall(r'(?:href|src)="([^"]+/static/[^"]+)"', page)}
+    files = dict(_page())
+    assert len(links) > 8
+    for link in links:
+        assert bridge.answer("GET", link).body == files[link.removeprefix("/names/")], link
 
 
 @pytest.mark.parametrize("path", ["/elsewhere", "/names/apparel", "/names/app"])
@@ -173,6 +186,32 @@ def test_letters_that_were_counted_are_not_made_again_for_the_pdf(class_file: Pa
     other = Bridge(class_file, HOST, ROOT)
     assert pdf_of(other) == after
     assert worked
+
+
+def test_sheets_are_laid_out_while_the_list_is_looked_at(class_file: Path, bridge: Bridge,
+                                                        monkeypatch: pytest.MonkeyPatch) -> None:
+    """Step by step, whenever nothing is asked; the PDF of the saved class lays out none, and is the same PDF."""
+    laid_out: list[str] = []
+    alone = make.practice_pages
+
+    def counted(setter: Any, name: str, *given: Any) -> Any:
+        laid_out.append(name)
+        return alone(setter, name, *given)
+
+    monkeypatch.setattr(make, "practice_pages", counted)
+    page = bridge.answer("GET", ROOT + "/class/list")
+    form(bridge, "/class/list/read?part=lines", typed(page, text="Ottoline\nBram\nSunniva", practise="given"))
+    assert laid_out == []
+    assert bridge.work()
+    assert len(laid_out) == 1
+    assert [bridge.work(), bridge.work(), bridge.work()] == [True, True, False]
+    assert sorted(laid_out) == ["Bram", "Ottoline", "Sunniva"]
+    laid_out.clear()
+    keep(bridge, "Ottoline\nBram\nSunniva")
+    after = pdf_of(bridge)
+    assert laid_out == []
+    assert pdf_of(Bridge(class_file, HOST, ROOT)) == after
+    assert len(laid_out) == 3
 
 
 def test_a_copy_is_saved_and_opened_again(bridge: Bridge, tmp_path: Path) -> None:

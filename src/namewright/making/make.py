@@ -169,7 +169,8 @@ class Making:
             if height > asked:
                 self._note(message("account.sleeve_taller", height=height, asked=asked, least=MIN_X_HEIGHT_MM))
             return sleeve_pages(self.setter, one.placed.child.practice, self._owner(one), holds)
-        return practice_pages(self.setter, one.placed.child.practice, self._owner(one), holds)
+        name, owner = one.placed.child.practice, self._owner(one)
+        return self.setter.sheets.get((name, owner, holds), lambda: practice_pages(self.setter, name, owner, holds))
 
     def _card(self, one: Member) -> tuple[Page, ...]:
         from namewright.making import page_settings

@@ -7,6 +7,7 @@ Out of scope: what stands where (``sheet``, ``card``, ``tiles``, ``summary``).
 from __future__ import annotations
 
 import re
+from collections.abc import Hashable
 from dataclasses import dataclass, field
 from itertools import islice
 from typing import TYPE_CHECKING
@@ -24,6 +25,7 @@ from namewright.store import LETTERS, Store
 from namewright.wording import TIED_SPACE
 
 if TYPE_CHECKING:
+    from namewright.pages.page import Page
     from namewright.schoolfont.shaping import Lettering
 
 _KEPT = 24
@@ -55,6 +57,8 @@ class Typesetter:
     _spacers: Spacers = field(default_factory=Spacers)
     school_font: Lettering | None = None
     _ruled_font: Store[tuple[Ruling, float], LineSetter] = field(default_factory=lambda: Store(_KEPT))
+    sheets: Store[Hashable, tuple[Page, ...]] = field(default_factory=lambda: Store(0))
+    """Children's sheets, by name, owner and settings: none are kept unless somebody will ask for one again."""
 
     @property
     def knows_strokes(self) -> bool:
@@ -116,8 +120,8 @@ class Typesetter:
         return Ink(Style(TEXT_PEN * x_height_mm, BLACK), pieces, Spelled(words, x_height_mm))
 
     def forget_texts(self) -> None:
-        """Let go of the running text that is kept: there are names in it. Letters stay."""
-        for kept in (self._texts, self._placed, self._widths, self._text_lines):
+        """Let go of the running text and the sheets that are kept: there are names in them. Letters stay."""
+        for kept in (self._texts, self._placed, self._widths, self._text_lines, self.sheets):
             kept.clear()
 
     def words(self, text: str, x_height_mm: float = 1.75) -> tuple[Ink, ...]:

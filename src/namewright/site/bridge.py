@@ -8,6 +8,7 @@ given. Out of scope: where the file is kept (``static/keeping.mjs``), how a requ
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping
+from contextlib import suppress
 from dataclasses import dataclass
 from http.cookies import CookieError, SimpleCookie
 from pathlib import Path
@@ -121,8 +122,12 @@ class Bridge:
         return Answer(507, (("Content-Type", "text/html; charset=utf-8"),), page.encode())
 
     def work(self) -> bool:
-        """Do the next job that waits; say whether there was one."""
-        return self._waiting.do_next()
+        """Do the next job that waits, else a step of what will be asked for soon; say whether there was one."""
+        if self._waiting.do_next():
+            return True
+        with suppress(Exception):  # said when it is asked for
+            return next(self._desk.soon, None) is not None
+        return False
 
     def _bytes(self) -> bytes:
         return self._file.read_bytes() if self._file.exists() else b""

@@ -30,6 +30,7 @@ from namewright.wording import wording
 
 HERE = Path(__file__).parent
 STATIC = HERE / "static"
+LOOK = HERE.parent / "web" / "static"  # what the screens load: styles, scripts, fonts
 SOURCE = HERE.parents[2]  # the repository: the wheel is built from it
 PYODIDE = "314.0.7"
 PYODIDE_SHA512 = "0YvXxEhfEdpLfb/XkM2BFAeMROq0iMUX2bzzH9pOttyMcWkwq+HbE5uyuGD82LN7y2q+SNvi/6V5JEsOlD2R1A=="
@@ -39,7 +40,8 @@ FONTTOOLS = ("fontTools/__init__.py", "fontTools/misc/", "fontTools/pens/", "fon
              "fontTools/config/", "fontTools/cu2qu/", "fontTools/qu2cu/")
 LEFT_OUT = ("namewright/commands/", "namewright/cli.py", "namewright/__main__.py", "namewright/truetype/",
             "namewright/schoolfont/", "namewright/site/static/", "namewright/site/build.py", "namewright/api.py",
-            "namewright/web/serve.py", "namewright/output/_cairo.py", "namewright/output/png.py")
+            "namewright/web/serve.py", "namewright/web/static/", "namewright/output/_cairo.py",
+            "namewright/output/png.py")
 # pyphen's patterns for these are those of hyph_de_DE and hyph_nb_NO, line for line; it falls back to them by itself.
 SAME_PATTERNS = ("hyph_de_AT.dic", "hyph_de_CH.dic", "hyph_nn_NO.dic")
 # Wasm has to be compiled; screens are shown in a frame of this very page. Nothing from elsewhere, as everywhere.
@@ -47,7 +49,8 @@ POLICY = CONTENT_POLICY.replace("script-src 'self'", "script-src 'self' 'wasm-un
     "frame-ancestors 'none'", "frame-src 'self'; worker-src 'self'; manifest-src 'self'")
 TYPES = {".mjs": "text/javascript", ".js": "text/javascript", ".html": "text/html; charset=utf-8",
          ".css": "text/css; charset=utf-8", ".json": "application/json", ".svg": "image/svg+xml",
-         ".zip": "application/zip", ".wasm": "application/wasm", ".webmanifest": "application/manifest+json"}
+         ".zip": "application/zip", ".woff2": "font/woff2",
+         ".wasm": "application/wasm", ".webmanifest": "application/manifest+json"}
 WORDS = ("private", "loading", "starting", "scripts", "insecure", "old", "other_tab", "not_loaded", "not_started",
          "newer", "use_newer", "copy_reminder", "understood", "keep", "ask_it", "not_now", "keeps",
          "keeps_not", "too_long", "early", "brought")  # what shell.mjs says, by key
@@ -115,7 +118,9 @@ def _page() -> Iterator[tuple[str, bytes]]:
     words = {one: {key: wording(one).say(f"web.site.{key}", kind="{kind}", file="{file}") for key in WORDS}
              | {"paste": wording(one).say("web.list.paste")} for one in screen_languages()}
     yield "words.json", json.dumps(words, ensure_ascii=False).encode()
-    yield "icon.svg", (HERE.parent / "web" / "static" / "icon.svg").read_bytes()
+    yield "icon.svg", (LOOK / "icon.svg").read_bytes()
+    for each in sorted(one for one in LOOK.rglob("*") if one.is_file()):  # no screen waits for Python to have its style
+        yield f"app/static/{each.relative_to(LOOK).as_posix()}", each.read_bytes()
     for name in ("site.css", "old.js", "shell.mjs", "worker.mjs", "python.mjs", "keeping.mjs",
                  "manifest.webmanifest"):
         yield name, (STATIC / name).read_bytes()

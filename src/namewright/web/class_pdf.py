@@ -15,10 +15,12 @@ from namewright.making.choices import read_choices
 from namewright.making.from_book import members_of, roster_of
 from namewright.making.make import Making
 from namewright.making.planning import keep_plan
-from namewright.making.request import TO_KNOW, Kind, Request
+from namewright.making.request import TO_KNOW, Kind, Request, all_listed
 from namewright.message import message
 from namewright.pages.page import Page
 from namewright.pages.typesetter import Typesetter
+from namewright.practice.ordering import order_class
+from namewright.roster.children import Child
 from namewright.web import guard
 from namewright.web.answers import file_name
 from namewright.web.desk import Member, book, class_settings, desk
@@ -84,6 +86,12 @@ def begin(asked: Request, silent: Sequence[Kind] = ()) -> Job:
     job = desk().jobs.start(key, whole.steps, make, asked.settings.language)
     job.file_name = job.file_name or file_name(asked.kinds)
     return job
+
+
+def sheets_ahead(children: Sequence[Child], settings: Mapping[str, str], setter: Typesetter) -> Iterator[Page]:
+    """Yield the sheets of a class that is not saved yet, for its first PDF to find them laid out."""
+    asked = Request((Kind.SHEETS,), all_listed(order_class(children)), read_choices(settings))
+    yield from Making(asked, setter).pages()
 
 
 def _setter() -> Typesetter:

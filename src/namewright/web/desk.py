@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import hashlib
 import secrets
-from collections.abc import Callable, Hashable, Iterable, Mapping, Sequence
+from collections.abc import Callable, Hashable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from pathlib import Path
 from threading import Lock
@@ -34,6 +34,7 @@ _KEPT_TOLD = 100
 _KEPT_ORDERS = 4
 _KEPT_COUNTS = 3000
 _KEPT_LOOKED_UP = 200
+_KEPT_SHEETS = 200
 Drawn = TypeVar("Drawn", str, bytes, tuple[Page, ...])
 Seen = TypeVar("Seen")
 
@@ -51,7 +52,7 @@ class Desk:
     """The one desk of a running program; ``turned`` hears from which class it turns to which."""
 
     path: Path
-    setter: Typesetter = field(default_factory=Typesetter)
+    setter: Typesetter = field(default_factory=lambda: Typesetter(sheets=Store(_KEPT_SHEETS)))
     jobs: Jobs = field(default_factory=Jobs)
     lock: Lock = field(default_factory=Lock)
     _pictures: Store[str, object] = field(default_factory=lambda: Store(_KEPT_PICTURES))
@@ -62,6 +63,8 @@ class Desk:
     _erasures: int | None = None
     _known: Stamp | None = None
     turned: Callable[[Path, Path], None] = lambda before, after: None
+    soon: Iterator[object] = field(default_factory=lambda: iter(()))
+    """What will be asked for soon, step by step, for whoever has time and no threads: it takes no lock."""
 
     def tell(self, told: Iterable[Message]) -> str:
         """Keep messages for the page that comes next and return their key: they may hold names, a key does not."""
@@ -84,6 +87,7 @@ class Desk:
             self._told.clear()
             self._looked_up.clear()
             self.setter.forget_texts()
+            self.soon = iter(())
             forget_names()
         self.jobs.forget()
 

@@ -23,6 +23,7 @@ from namewright.roster.children import LineReport, Outcome, RosterError
 from namewright.roster.reader_process import decode_in_a_process
 from namewright.roster.sources import decode
 from namewright.settings import NamePart
+from namewright.web.class_pdf import sheets_ahead
 from namewright.web.desk import book, class_settings, desk, keep_groups
 from namewright.web.list_reading import MAX_CHARACTERS, Reading, read
 from namewright.web.list_same import answered, same_children, with_answer
@@ -110,6 +111,9 @@ def read_again() -> str | tuple[str, int] | Response:
     ``part=lines`` returns the result alone, for the script.
     """
     seen = _pressed(_typed())
+    if not (reading := read(seen.draft.text, seen.draft.part)).problem:
+        children = [line.child for line in reading.lines if line.child]
+        desk().soon = sheets_ahead(children, {**class_settings(), **_paper_language()}, desk().setter)
     if request.args.get("part") == "lines":
         return render_template("_lines.html", **_shown(seen))
     told = [*seen.told, *([problem] if (problem := read(seen.draft.text, seen.draft.part).problem) else [])]

@@ -18,7 +18,7 @@ addEventListener("fetch", (event) => {
     return;
   }
   const path = decodeURIComponent(asked.pathname.slice(ROOT.pathname.length));
-  event.respondWith(path.startsWith(SCREENS) ? screen(event, asked) : file(path));
+  event.respondWith(path.startsWith(SCREENS) && !BUILD.files[path] ? screen(event, asked) : file(path));
 });
 
 // --- files ---

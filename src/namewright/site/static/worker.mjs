@@ -60,8 +60,7 @@ async function run() {
   for (;;) {
     const one = asked.shift();
     if (one) await serve(one);
-    else if (bridge?.work()) postMessage({ progress: null });
-    else await new Promise((done) => { awake = done; });
+    else if (!bridge?.work()) await new Promise((done) => { awake = done; });
     await new Promise((done) => setTimeout(done));  // lets messages in
   }
 }

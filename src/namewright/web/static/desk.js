@@ -480,11 +480,11 @@ bar.addEventListener("submit", async (event) => {
   await post(bar.action, order(), (html, ok) => { if (turn === ordered) { tell(html); if (ok) watch(); else recount(); } });
 }, true);
 async function watch() {
-  for (;;) {
+  for (let wait = 20; ; wait = 200) {  // a small class whose pages were laid out is written in a moment
     const jobs = one("#bar-said [data-jobs]");
     if (!jobs) return;
     if ("finished" in jobs.dataset) break;
-    await new Promise((done) => setTimeout(done, 200));
+    await new Promise((done) => setTimeout(done, wait));
     try {
       const answer = await fetch(jobs.dataset.jobs);
       if (answer.ok && one("#bar-said [data-jobs]") === jobs) tell(await answer.text());
