@@ -130,6 +130,23 @@ def test_dots_are_kept_where_a_name_is_wider_than_the_sheet(setter: Typesetter) 
     assert sorted(dotted) == ["Mira", "Wilhelminaconstantinamaria"]
 
 
+def test_children_side_by_side_sign_in_on_one_line(setter: Typesetter) -> None:
+    """An accent beside no accent: both names, and both lines to write on, stand on the same height."""
+    (page,) = Making(request("Íñigo", "Gigi", "Zoë", "Ẹ̀bun", kinds=(Kind.SIGNIN,)), setter).pages()
+    lines = [item.items[0].y for item in page.items if isinstance(item, Row) and isinstance(item.items[0], Guide)]
+    assert all(left == right for left, right in zip(lines[::2], lines[1::2], strict=True))
+
+
+@pytest.mark.parametrize("kind", [Kind.MIXED, Kind.MISSING])
+def test_no_tail_of_the_name_runs_into_the_caption_under_it(setter: Typesetter, kind: Kind) -> None:
+    for page in Making(request("Gigi", "Ngân", "Łucjan", "Peggy", kinds=(kind,)), setter).pages():
+        name = next(item for item in page.items if isinstance(item, Row))
+        tail = boxes.joined([ink.bounds() for ink in name.items if isinstance(ink, Ink)])[3]
+        words = [ink.bounds()[1] for item in page.items if isinstance(item, Furniture) for ink in item.items
+                 if ink.spelled and ink.bounds()[3] > tail]
+        assert min(words) - tail > 0.8
+
+
 def test_a_class_signs_in_on_three_sheets(setter: Typesetter) -> None:
     """Twenty-four children on 3/4 inch; no page is nearly empty, and no line is lower than the child's."""
     asked = request(*TWENTY_FOUR, kinds=(Kind.SIGNIN,))

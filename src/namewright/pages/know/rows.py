@@ -71,11 +71,12 @@ def height_of(frame: Frame, lines: Sequence[SetLine]) -> float:
 
 
 def solid(frame: Frame, lines: Sequence[SetLine]) -> None:
-    """Set a name solid on its lines and go on below it."""
+    """Set a name solid on its lines and go on below it, clear of its tails: a caption follows."""
     space = blocks.row_space(frame.settings.ruling, lines)
     for one in lines:
         frame.items.append(frame.row(one, Form.SOLID, frame.y + space.rise_mm))
         frame.y += space.height_mm
+    frame.y += max(0.0, lines[-1].drop_mm + blocks.ROW_CLEAR_MM - space.drop_mm)
 
 
 def blank(frame: Frame, lines: Sequence[SetLine]) -> None:

@@ -94,27 +94,43 @@ class Cell:
     def _half_pen_mm(self) -> float:
         return pen_width_mm(self.ruling) / 2
 
+
+class _Row(NamedTuple):
+    """Places side by side: their names stand on one line, and so do the lines to write on."""
+
+    cells: tuple[Cell, ...]
+
+    @property
+    def named_mm(self) -> float:
+        """Return how far down the names stand."""
+        return max(cell.named_rise_mm for cell in self.cells)
+
+    @property
+    def baseline_mm(self) -> float:
+        """Return how far down the lines to write on stand."""
+        return self.named_mm + _UNDER_MM + max(cell.rise_mm for cell in self.cells)
+
     @property
     def height_mm(self) -> float:
         """Return the height of it all."""
-        return self.named_rise_mm + _UNDER_MM + self.rise_mm + self.drop_mm + _AFTER_MM
+        return self.baseline_mm + max(cell.drop_mm for cell in self.cells) + _AFTER_MM
 
 
 def sign_in_pages(setter: Typesetter, cells: Sequence[Cell], settings: SheetSettings) -> tuple[Page, ...]:
     """Return the pages for the places of a class (``place_of``); ``settings`` are those of everyone."""
     settings = settings._replace(ruling=suited(settings.ruling))
-    rows = list(_packed(cells, settings))
-    heights = [max(cell.height_mm for cell in row) for row in rows]
+    rows = [_Row(row) for row in _packed(cells, settings)]
+    heights = [row.height_mm for row in rows]
     room = _begun(setter, settings, len(cells)).room
     pages: list[Page] = []
     for start, end in _parts(heights, room):
         frame = _begun(setter, settings, None if pages else len(cells))
         air = min(_MAX_AIR_MM, max(0.0, (frame.room - sum(heights[start:end])) / (end - start)))
-        for row, height in zip(rows[start:end], heights[start:end], strict=True):
-            for column, cell in enumerate(row):
-                frame.items += _cell(frame, cell, frame.left + column * (_width(settings) + _GUTTER_MM),
+        for row in rows[start:end]:
+            for column, cell in enumerate(row.cells):
+                frame.items += _cell(frame, row, cell, frame.left + column * (_width(settings) + _GUTTER_MM),
                                      frame.right if _is_wide(cell, settings) else None)
-            frame.y += height + air
+            frame.y += row.height_mm + air
         pages.append(frame.page(None if pages else frame.words.say("page.know.signin_outline")))
     return tuple(pages)
 
@@ -253,11 +269,10 @@ def _is_wide(cell: Cell, settings: SheetSettings) -> bool:
 # --- what stands there --------------------------------------------------------------------------------
 
 
-def _cell(frame: Frame, cell: Cell, x: float, right: float | None) -> Iterator[Item]:
+def _cell(frame: Frame, row: _Row, cell: Cell, x: float, right: float | None) -> Iterator[Item]:
     """Yield a child's spot, name and line; in its column, or up to ``right``."""
     x1 = right or x + _width(frame.settings)
-    left, named_y = x + SPOT_MM + BESIDE_MM, frame.y + cell.named_rise_mm
-    baseline = named_y + _UNDER_MM + cell.rise_mm
+    left, named_y, baseline = x + SPOT_MM + BESIDE_MM, frame.y + row.named_mm, frame.y + row.baseline_mm
     yield _spot(x + SPOT_MM / 2, (named_y + baseline) / 2)
     yield from named(frame, cell, left, left + 0.6 * (x1 - left), named_y)
     yield to_write(frame, cell, left, x1, baseline)
