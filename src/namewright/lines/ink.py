@@ -50,6 +50,9 @@ class Fragment:
     digits: int = _DIGITS
     closed: bool = False
 
+    def __hash__(self) -> int:
+        return hash(self.bounds)  # exporters look fragments up, and few of them have one box
+
     @cached_property
     def data(self) -> str:
         """Return relative SVG path data that begin at the origin."""
@@ -121,7 +124,8 @@ class Ink:
     @property
     def has_gaps(self) -> bool:
         """Return whether a piece draws nothing."""
-        return not all([piece[2].strokes for piece in self.pieces])
+        return not (self.pieces[0].fragment.strokes if len(self.pieces) == 1
+                    else all([piece[2].strokes for piece in self.pieces]))
 
     def moved(self, dx: float, dy: float) -> Ink:
         """Return the same ink elsewhere."""

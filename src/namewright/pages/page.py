@@ -103,7 +103,7 @@ class Chart(NamedTuple):
 
 
 Item = Guide | Tile | Ink | Row | Letters | Furniture | Placed | Chart
-_WHOLES = (Row, Letters, Furniture, Placed, Chart)  # what has items of its own
+_WHOLES = frozenset({Row, Letters, Furniture, Placed, Chart})  # what has items of its own
 
 
 @dataclass(frozen=True, slots=True)
@@ -131,10 +131,10 @@ def leaves(items: Iterable[Item]) -> list[Guide | Tile | Ink]:
     """Return the drawn items, groups opened, in drawing order."""
     found: list[Guide | Tile | Ink] = []
     for item in items:
-        if isinstance(item, _WHOLES):
-            found += leaves(item.items)
+        if type(item) in _WHOLES:
+            found += leaves(item.items)  # type: ignore[union-attr]
         else:
-            found.append(item)
+            found.append(item)  # type: ignore[arg-type]
     return found
 
 

@@ -100,6 +100,7 @@ class _Canvas:
     fill: str = BLACK
     dash_mm: tuple[float, ...] = ()
     round: bool = False
+    _pen: Style | None = None
     _open: _Part | None = None
     _marked: int = 0
 
@@ -224,6 +225,7 @@ class _Canvas:
             self.lines.append(f"{corner} {units(item.width, item.height)} re {painting(item.style)}")
 
     def _text(self, ink: Ink, spelled: Spelled) -> None:
+        self._pen = None
         self._stroke_in(ink.style.colour)
         self._fill_in(ink.style.colour)
         place = units(ink.pieces[0].x, self.height_mm - ink.pieces[0].y)
@@ -234,6 +236,9 @@ class _Canvas:
             self.lines.append(f"BT 1 0 0 1 {place} Tm {shown(ink, spelled)} ET")
 
     def _set_pen(self, style: Style, *, round_ends: bool) -> None:
+        if style is self._pen and round_ends == self.round:  # so it is for the dots of one letter after another's
+            return
+        self._pen = style
         if round_ends != self.round:
             self.lines.append("1 J 1 j" if round_ends else "0 J 0 j")
             self.round = round_ends

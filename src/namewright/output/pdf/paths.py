@@ -20,12 +20,15 @@ _STRAIGHT = 0.02  # radians
 
 def unit(mm: float) -> str:
     """Write a length in mm as hundredths, with one decimal where it needs one; a page is shorter than ten metres."""
-    return "%g" % (round(mm * UNIT * 10) / 10)
+    tenths = round(mm * UNIT * 10)
+    if tenths < 0:
+        return f"-{unit(-mm)}"
+    return f"{tenths // 10}.{tenths % 10}" if tenths % 10 else f"{tenths // 10}"
 
 
 def units(x_mm: float, y_mm: float) -> str:
     """Write a point as ``unit`` does its two lengths."""
-    return "%g %g" % (round(x_mm * UNIT * 10) / 10, round(y_mm * UNIT * 10) / 10)  # noqa: UP031
+    return f"{unit(x_mm)} {unit(y_mm)}"
 
 
 @lru_cache(maxsize=4000)
