@@ -11,6 +11,7 @@ import hashlib
 import re
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
+from difflib import SequenceMatcher
 from enum import StrEnum
 from types import MappingProxyType
 
@@ -24,13 +25,16 @@ from namewright.roster.children import Child, LineReport, Outcome
 from namewright.roster.known import lean
 from namewright.roster.rows import TWO_CHILDREN
 from namewright.roster.several import several_in
+from namewright.roster.vocabulary import fold
 
 _MANY = frozenset({TWO_CHILDREN.key, "roster.several"})
 _NO_NAME_AT_ALL = frozenset({"roster.only_numbers", "roster.only_accents", "roster.no_letter"})
-_READ = frozenset({"roster.read", "roster.read_with_middle", "roster.family_stands_first"})
+_WITH_MIDDLE = "roster.read_with_middle"
+_READ = frozenset({"roster.read", _WITH_MIDDLE, "roster.family_stands_first"})
 _CELLS = re.compile(r"[\t;|]|\s{2,}")
 _COMMAS = re.compile(r"\s*[,，、]\s*(?:(?:and|und|y|et|e|ed|&)\s+)?|\s*[;/&+|•·]\s*|\s+(?:and|und|y|et|e|ed)\s+")
 _MOST_PARTS = 2
+_HEARD_ALIKE = 0.6  # a family name as it was guessed and as the family spells it: Koval and Kowal, found by trying
 NOBODY_KNOWN: Mapping[int, Recognised] = MappingProxyType({})
 
 
@@ -234,20 +238,68 @@ def _of_remark(report: LineReport, child: Child, words: str) -> Question | None:
 
 def _latin(report: LineReport, child: Child) -> Way:
     """Offer a spelling in letters that can be drawn, to be changed as the family spells it."""
-    return Way("latin", message("web.list.way_latin"), offered=latin_spelling(_undrawn(report, child)))
+    offered = latin_spelling(_whole(child)) or latin_spelling(child.practice)
+    return Way("latin", message("web.list.way_latin"), offered=offered)
 
 
-def _undrawn(report: LineReport, child: Child) -> str:
-    """Return the words of a line to be spelled anew: the whole name where it stands there whole."""
-    whole = f"{child.given} {child.family}".strip()
-    return whole if whole in report.text else child.practice
+def _whole(child: Child) -> str:
+    return f"{child.given} {child.family}".strip() or child.practice
 
 
 def spelled(report: LineReport, child: Child, typed: str) -> Way:
-    """Write the name of a line as somebody spelled it."""
-    new = " ".join(typed.split())
-    return Way("latin", message("web.list.way_latin"), ((report.text.replace(_undrawn(report, child), new),),),
-               (_ANYBODY,))
+    """Write the name of a line as somebody spelled it: whole, or the part that was meant; the rest stays as it is."""
+    new, text, given = " ".join(typed.split()), report.text.rstrip(), _given_as_written(report, child)
+    heard, family_heard = _alike(new, given), _alike(new, child.family)
+    if _is_whole(child, new):
+        tries, promise = _whole_name(text, given, child.family, new)
+    elif family_heard > heard or (family_heard == heard and child.practice == child.family):
+        tries, promise = ((_put(text, child.family, new),),), Promise(child.given, new)
+    elif child.family and child.family in child.practice:
+        tries, promise = ((_put(text, given, new),),), Promise(new, child.family)
+    else:
+        tries, promise = ((f"{text} (goes by {new})",), (_put(text, child.practice, new),)), Promise("", practice=new)
+    return Way("latin", message("web.list.way_latin"), tries, (promise,))
+
+
+def _given_as_written(report: LineReport, child: Child) -> str:
+    """Return the given name with what was taken for a middle name, where both stand together."""
+    middle = next((str(note["middle"]) for note in report.notes if note.key == _WITH_MIDDLE), "")
+    both = f"{child.given} {middle}".strip()
+    return both if both.casefold() in report.text.casefold() else child.given
+
+
+def _whole_name(text: str, old_given: str, old_family: str, new: str) -> tuple[tuple[tuple[str, ...], ...], Promise]:
+    """Put given and family name in the place of each where it stands, else write them anew."""
+    words = new.split()
+    before = len(words) - len(old_family.split())
+    given, family = " ".join(words[:before]), " ".join(words[before:])
+    anew = f"{family}, {given}" if family else given
+    tries = (_put(_put(text, old_given, given), old_family, family),), (anew,), (f"Name: {new}",)
+    return tries, Promise(given, family)
+
+
+def _is_whole(child: Child, typed: str) -> bool:
+    """Say whether a spelling has the family name, too: one like it, or where none can be guessed, as many words."""
+    families = child.family.split()
+    if len(typed.split()) <= len(families):
+        return False
+    if _in_latin(child.family).isascii():
+        return not families or _alike(" ".join(typed.split()[-len(families):]), child.family) >= _HEARD_ALIKE
+    return len(typed.split()) >= len(_whole(child).split())
+
+
+def _alike(typed: str, part: str) -> float:
+    """Return how alike a spelling and a part of a name are, of 1."""
+    return SequenceMatcher(None, _in_latin(typed), _in_latin(part), autojunk=False).ratio()
+
+
+def _in_latin(name: str) -> str:
+    return fold(latin_spelling(name) or name)
+
+
+def _put(text: str, old: str, new: str) -> str:
+    """Put words in place of others that stand once in a line, however their letters are cased."""
+    return re.sub(rf"(?<!\w){re.escape(old)}(?!\w)", lambda _: new, text, count=1, flags=re.IGNORECASE) if old else text
 
 
 # --- a child whom the class knows under another name ---------------------------------------------------
@@ -392,6 +444,6 @@ def _holds(found: Iterable[LineReport], promised: Sequence[Promise]) -> bool:
 
 
 def _is(child: Child, one: Promise) -> bool:
-    same = not one.given or (child.given.casefold(), child.family.casefold()) == (
-        one.given.casefold(), one.family.casefold())
+    given, promised = f"{child.given} ".casefold(), f"{one.given} ".casefold()  # a middle name is promised, too
+    same = not one.given or (promised.startswith(given) and child.family.casefold() == one.family.casefold())
     return same and (not one.practice or child.practice.casefold() == one.practice.casefold())
