@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import io
 import re
+from html import unescape
 
 import pytest
 from pypdf import PdfReader
@@ -68,3 +69,18 @@ def test_a_visitor_whose_name_begins_like_others(settled: Visitor) -> None:
     asked = settled.post("/now", {"letters": "Ka", "size": "4x6"})
     assert "Make it for exactly “Ka”" in asked.text
     assert "<h1 class=\"own-letters\">Ka</h1>" in settled.post("/now", {"letters": "Ka", "visitor": "1"}).text
+
+
+def test_a_name_that_our_letters_cannot_write_is_asked_for_in_others(visitor: Visitor) -> None:
+    """Typed or of the class: the letters, a field with a spelling, and the card of what stands in it."""
+    visitor.keep("Katla Pruner\nДарина Коваль\n")
+    for answer in (visitor.get("/child/2/made"), visitor.post("/now", {"letters": "Дарына", "visitor": "1"})):
+        assert answer.status_code == 422
+        page = unescape(answer.text)
+        assert "In which letters shall the child practise the name?" in page
+        assert "U+" not in page
+        assert re.search(r'form="spelled" name="letters" value="Dar', page)
+    assert "choose it in the list" in visitor.get("/child/2/made").text
+    made = visitor.post("/now", {"letters": "Daryna", "visitor": "1", "size": "4x6"})
+    assert made.status_code == 200
+    assert "Daryna" in made.text

@@ -12,7 +12,7 @@ from namewright.roster.parsing import read_roster
 from namewright.settings import NamePart
 from namewright.web import create_app
 from namewright.web.list_reading import Reading, read
-from namewright.web.list_ways import mark, parted, sorted_lines, ways_on, written
+from namewright.web.list_ways import mark, parted, sorted_lines, spelled, ways_on, written
 
 REST = ["Katla Pruner", "Kasimir Dolt", "Wenna Praske", "Theo Ashgrove"]
 
@@ -115,6 +115,29 @@ PRESSED = [
 def test_a_press_gives_what_it_promised(line: str, key: str, children: list[tuple[str, str, str]]) -> None:
     """The list that is written then is read as these children, and nobody else is changed."""
     assert press(listed(line), key) == children
+
+
+@pytest.mark.parametrize(("line", "typed", "child"), [
+    ("Дарина Коваль", "Daryna", ("Дарина", "Коваль", "Daryna")),
+    ("Дарина Коваль", "Daryna Koval", ("Daryna", "Koval", "Daryna")),
+    ("Коваль, Дарина", "Daryna Kowal", ("Daryna", "Kowal", "Daryna")),
+    ("ДАРИНА КОВАЛЬ - left", "Daryna", ("Дарина", "Коваль", "Daryna")),
+    ("Дарина Коваль (goes by Даша)", "Dasha", ("Дарина", "Коваль", "Dasha")),
+    ("Дарина", "Daryna", ("Daryna", "", "Daryna")),
+    ("Rubio, Mª José", "María José", ("Mª", "Rubio", "María José")),
+    ("Rubio, Mª José", "María José Rubio", ("María José", "Rubio", "María José")),
+    ("محمد Vost", "Muhamad", ("محمد", "Vost", "Muhamad")),
+])
+def test_a_spelling_goes_where_it_was_meant(line: str, typed: str, child: tuple[str, str, str]) -> None:
+    """Whole or a part: what was not typed stays as it is, and nothing stands twice."""
+    text = "\n".join([*REST, line])
+    lines = read_roster(text).lines
+    one = lines[-1]
+    assert one.child
+    new = written(lines, len(REST), spelled(one, one.child, typed), lambda tried: read_roster(tried).lines)
+    assert new
+    found = read_roster(new).children[-1]
+    assert (found.given, found.family, found.practice) == child
 
 
 @pytest.mark.parametrize("line", ["wears glasses", "Ms. Rivera", "new child", "Teacher: Aldous", "Mon 30 Nov",

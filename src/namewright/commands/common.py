@@ -21,18 +21,20 @@ from namewright.commands.talk import (
     place,
 )
 from namewright.commands.writing import write
+from namewright.letters.alphabet import MissingLetters
 from namewright.lines.ruling import DEFAULT_RULING, MAX_MIDLINE, MIN_MIDLINE
 from namewright.making.account import Account, account_in
 from namewright.making.adult import left_out
 from namewright.making.make import Making
 from namewright.making.request import Request
-from namewright.message import Message, message, together
+from namewright.message import Message, Problem, message, together
 from namewright.names.beats import NAMES_IN
+from namewright.names.latin_spelling import latin_spelling
 from namewright.pages.hue import COLOURS
 from namewright.pages.ladder import TRACED, Chain
 from namewright.pages.paper import Paper
 from namewright.practice.ordering import Order, beats_that_do_not_fit
-from namewright.roster.children import Roster
+from namewright.roster.children import Child, Roster
 from namewright.settings import Hand, NamePart, Support
 from namewright.wording import FIRST, languages
 
@@ -51,10 +53,18 @@ def write_one(request: Request, options: argparse.Namespace) -> int:
     making = Making(request, setter, account_in(setter))
     write(making.pages(), options, request.settings.language)
     for one in making.account.not_made:
-        raise Refusal("command.told.child", label=one.child.label, reason=one.cause.message)
+        raise Refusal("command.told.child", label=one.child.label, reason=_why_not(one.child, one.cause))
     for told in (*_remarks_told(making.account, request.roster), *making.account.notes):
         complain(told)
     return ALL_MADE
+
+
+def _why_not(child: Child, cause: Problem) -> Message:
+    """Return what stood in the way; of letters that we lack, without their codes, and what to type in their place."""
+    if type(cause) is not MissingLetters or not all(map(str.isprintable, cause.characters)):
+        return cause.message
+    return message("command.told.cannot_letters", letters=tuple(f"“{letter}”" for letter in cause.characters),
+                   name=child.practice, latin=latin_spelling(child.practice) or "Mira")
 
 
 def closing(account: Account, roster: Roster) -> int:

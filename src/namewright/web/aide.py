@@ -10,9 +10,11 @@ from collections.abc import Iterable
 from flask import Blueprint, Response, redirect, render_template, request, url_for
 from werkzeug.wrappers import Response as BaseResponse
 
+from namewright.letters.alphabet import MissingLetters
 from namewright.lines.fit import DoesNotFit
 from namewright.making.request import Kind, Request
 from namewright.message import Message, Problem, message
+from namewright.names.latin_spelling import latin_spelling
 from namewright.pages.page import Page
 from namewright.pages.paper import CardSize
 from namewright.roster.children import Child, RosterError
@@ -21,6 +23,7 @@ from namewright.settings import NamePart
 from namewright.web.answers import file_name, pdf, pdf_of, to_print
 from namewright.web.desk import Member, child_or_404, class_settings, desk, members
 from namewright.web.finding import beginning, by_alphabet, by_initial, family_of, names_of
+from namewright.web.list_ways import asks_latin
 from namewright.web.requests import CannotDraw, drawn, of_child, of_visitor
 
 pages = Blueprint("aide", __name__)
@@ -36,10 +39,16 @@ def show() -> str:
     return _page(members())
 
 
-def _page(found: Iterable[Member], typed: str = "", problem: Message | None = None, other: int | None = None) -> str:
+def _page(found: Iterable[Member], typed: str = "", problem: Message | None = None, other: int | None = None,
+          latin: str | None = None) -> str:
+    """Show those who were found; ``latin`` is a spelling that is offered for a name that cannot be written, to change.
+
+    ``other`` is a child whose sheet has room where a card has not.
+    """
     shown = by_alphabet(found)
     return render_template("now.html", initials=by_initial(shown), typed=typed, problem=problem, other=other,
-                           made=MADE, size=_size_word(), count=len(shown), names_of=names_of, family_of=family_of)
+                           latin=latin, made=MADE, size=_size_word(), count=len(shown), names_of=names_of,
+                           family_of=family_of)
 
 
 @pages.post("/now")
@@ -90,9 +99,13 @@ def _typed(typed: str) -> str | tuple[str, int] | BaseResponse:
     word = _size_word()
     try:
         child, asked = _of_visitor(typed, word)
-        made = _drawn(asked)
-    except (RosterError, CannotDraw) as error:
+    except RosterError as error:
         return _page(members(), typed, _failed(error)), 422
+    try:
+        made = _drawn(asked)
+    except CannotDraw as error:
+        problem, latin = _why_not(error, child)
+        return _page(members(), typed, problem, latin=latin), 422
     if "pdf" in request.form:
         return pdf(pdf_of(made, asked.settings.language), _name_of_file(word))
     return _shown(made, child.label, typed=typed)
@@ -115,7 +128,15 @@ def _failed(why: Problem) -> Message:
 def _cannot(error: CannotDraw, child_id: int) -> tuple[str, int]:
     """Say why, and offer the sheet where only the card has too little room."""
     other = child_id if isinstance(error.cause, DoesNotFit) and _size_word() != SHEET else None
-    return _page(members(), "", _failed(error), other=other), 422
+    problem, latin = _why_not(error, child_or_404(child_id).child)
+    return _page(members(), "", problem, other=other, latin=latin), 422
+
+
+def _why_not(error: CannotDraw, child: Child) -> tuple[Message, str | None]:
+    """Return what stood in the way, and where it is letters a spelling in those that we have."""
+    if not isinstance(error.cause, MissingLetters):
+        return _failed(error), None
+    return asks_latin(error.cause.characters), latin_spelling(child.practice)
 
 
 def _of_child(child_id: int, word: str) -> Request:

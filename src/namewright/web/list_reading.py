@@ -15,7 +15,7 @@ from namewright.roster.children import LineReport, Outcome, RosterError
 from namewright.roster.parsing import LIST, read_roster
 from namewright.settings import NamePart
 from namewright.web.desk import class_settings, desk
-from namewright.web.list_ways import Sorted, sorted_lines
+from namewright.web.list_ways import Sorted, asks_latin, sorted_lines
 
 MAX_LINES = 400
 MAX_CHARACTERS = 500 * MAX_LINES  # reading takes time with every one, and nobody waits for more than a list
@@ -106,8 +106,7 @@ class Reading:
     def _undrawn(self) -> Mapping[int, Message]:
         missing = desk().setter.alphabet.missing
         found = ((report.line, missing(report.child.practice)) for report in self.lines if report.child)
-        return {line: message("web.list.asks_latin", letters=tuple(f"“{letter}”" for letter in dict.fromkeys(letters)))
-                for line, letters in found if letters}
+        return {line: asks_latin(letters) for line, letters in found if letters}
 
     def without_page(self, lines: Sequence[LineReport]) -> tuple[str, ...]:
         """Return those children on some lines whose names cannot be drawn."""

@@ -236,9 +236,15 @@ def _of_remark(report: LineReport, child: Child, words: str) -> Question | None:
     return Question(report, Asked.CALLED, asks, (called, _fine("remark"), _NO_CHILD))
 
 
+def asks_latin(letters: Iterable[str]) -> Message:
+    """Ask for letters that can be drawn in place of these."""
+    return message("web.list.asks_latin", letters=tuple(f"“{letter}”" for letter in dict.fromkeys(letters)))
+
+
 def _latin(report: LineReport, child: Child) -> Way:
     """Offer a spelling in letters that can be drawn, to be changed as the family spells it."""
-    offered = latin_spelling(_whole(child)) or latin_spelling(child.practice)
+    called = child.practice not in (child.given, child.family, _whole(child))
+    offered = latin_spelling("" if called else _whole(child)) or latin_spelling(child.practice)
     return Way("latin", message("web.list.way_latin"), offered=offered)
 
 
