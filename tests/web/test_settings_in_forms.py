@@ -48,6 +48,23 @@ def test_choices_are_kept_as_they_stand_in_the_form(app: Flask) -> None:
     assert "landscape" not in kept
 
 
+def test_what_nobody_changed_is_not_kept(settled: Visitor) -> None:
+    """A form says all that is shown: what is usual and was never set is no change, and what was set is."""
+    with settled.client.application.test_request_context("/"):
+        usual = {"paper": "letter", "support": "full", "hand": "right", "order": "practice", "language": "en",
+                 "tile_names": "on", "colour": "black"}
+        before = book().class_settings
+        first = keep_choices(MultiDict({**usual, **before, "support": "light"}))
+        assert first
+        assert [change.key for change in first.changes] == ["support"]
+        back = keep_choices(MultiDict({**usual, **before}))
+        assert back
+        assert [(change.key, change.before, change.after) for change in back.changes] == [("support", "light", "full")]
+        assert keep_choices(MultiDict({**usual, **book().class_settings, "order": "name"}))
+        assert book().class_settings["order"] == "name"
+        close_book()
+
+
 def test_a_childs_form_has_what_concerns_a_child(app: Flask) -> None:
     """Paper is no setting of a child; a length is kept in millimetres."""
     assert own_settings(MultiDict({"line_height": "1 in", "hand": "left", "paper": "a4", "rows": ""})) == {

@@ -9,7 +9,9 @@ from werkzeug.datastructures import MultiDict
 
 from namewright.classbook import ClassbookError, Save
 from namewright.classbook.keys import CHILD_KEYS, WORD_KEYS, checked_setting
-from namewright.message import Message, message
+from namewright.making.choices import NOTHING, read_choices, settled
+from namewright.message import Message, Problem, message
+from namewright.practice.ordering import Order
 from namewright.tuning import KNOBS
 from namewright.web.desk import book, class_settings
 from namewright.web.letter_forms import fields_of
@@ -38,11 +40,23 @@ def asked_settings(form: MultiDict[str, str]) -> dict[str, str]:
 def keep_choices(form: MultiDict[str, str]) -> Save | None:
     """Keep the choices of a form for the class. Raises ClassbookError for one that cannot be, or was changed elsewhere.
 
-    Where the form says after which save it was opened (``after``), a newer one is not overwritten.
+    Where the form says after which save it was opened (``after``), a newer one is not overwritten. What was never set
+    and is sent as usual stays not set: nobody changed it.
     """
-    asked = asked_fields(form)
-    return book().set_class_settings({key: asked.get(key, "") for key in _keys(asked)}, who=form.get("who", ""),
-                                     after_save=after(form))
+    asked, kept = asked_fields(form), class_settings()
+    texts = {key: asked.get(key, "") for key in _keys(asked)}
+    said = {key: text for key, text in texts.items() if key in kept or not _is_usual(key, text)}
+    return book().set_class_settings(said, who=form.get("who", ""), after_save=after(form))
+
+
+def _is_usual(key: str, text: str) -> bool:
+    """Say whether a setting of the class is what holds where none is set; what cannot be set is refused elsewhere."""
+    if key == ORDER:
+        return text in ("", Order.PRACTICE)
+    try:
+        return settled(read_choices({key: text})) == settled(NOTHING)
+    except Problem:
+        return False
 
 
 def keep_own(child_id: int, form: MultiDict[str, str]) -> Save | None:

@@ -5,7 +5,9 @@
 const desk = one("[data-desk]"), say = desk.dataset;
 const image = one("#preview"), stage = one("#stage"), bar = one("#print"), rows = one("#rows");
 const own = one("#own"), everyone = one("#all");
-const filled = (text, ...parts) => parts.reduceRight((words, part, at) => words.replace("#".repeat(at + 1), () => part), text);
+// A part that ends with a full stop of its own (Emma P.) takes none behind it.
+const filled = (text, ...parts) => parts.reduceRight((words, part, at) => words.replace(new RegExp("#".repeat(at + 1) + "([.]?)"),
+  (_, stop) => part + (String(part).endsWith(".") ? "" : stop)), text);
 const of = (address, child) => address.replace("/0", "/" + child);
 const listed = (names) => new Intl.ListFormat(document.documentElement.lang).format(names);
 let chosen = say.chosen, page = 1, pages = 1, drawn = "";  // whose pages of which kind stand in the picture
