@@ -110,3 +110,14 @@ def test_a_copy_is_the_whole_class(place: Path, tmp_path: Path) -> None:
         with Classbook.open(tmp_path / "copy.db", create=False) as copy:
             assert [replace(one) for one in copy.children()] == list(book.children())
             assert copy.class_id == book.class_id
+
+
+@pytest.mark.parametrize("held", ["", "{", "[]", "{}", "7", '{"children": [{}]}', "[" * 100_000])
+def test_what_is_damaged_is_not_brought_back(place: Path, held: str) -> None:
+    """It is told in a sentence, and the class stays as it is."""
+    with Classbook.open(place) as book:
+        book._db.execute("UPDATE list_before SET held = ?", (held,))
+        before = [one.child.label for one in book.children(left=True)], book.roster_text()
+        with pytest.raises(ClassbookError):
+            book.undo_roster(after_roster=book.roster_id())
+        assert ([one.child.label for one in book.children(left=True)], book.roster_text()) == before

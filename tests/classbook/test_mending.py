@@ -17,6 +17,8 @@ ODD = (
     ("UPDATE children SET line_height_mm = 9e999 WHERE id = 1", "children", "line_height_mm", "Mira"),
     ("UPDATE children SET line = 'a' WHERE id = 2", "children", "line", "Oda"),
     ("UPDATE children SET label = x'00ff' WHERE id = 2", "children", "label", None),
+    ("UPDATE children SET line = 1 WHERE id = 2", "children", "line", "Oda"),
+    ("UPDATE observations SET date = '2026-02-30'", "observations", "date", "Mira"),
     ("UPDATE observations SET date = '2026-99-99'", "observations", "date", "Mira"),
     ("UPDATE observations SET letters = '0 x'", "observations", "letters", "Mira"),
     ("UPDATE observations SET letters = '0 7'", "observations", "letters", "Mira"),

@@ -58,3 +58,15 @@ def test_a_view_out_of_date_saves_nothing(book: Classbook) -> None:
                   lambda: book.set_settings(1, {"rows": "4"}, after_save=save.id)):
         with pytest.raises(ClassbookError, match=r"classbook\.\w+_meanwhile"):
             stale()
+
+
+def test_a_damaged_history_is_read_past_what_cannot_be(book: Classbook) -> None:
+    """A day of then shows what could be set; undoing brings back none of it, so that the file opens again."""
+    book.set_settings(1, {"support": "light"}, when="2026-09-01T08:00:00")
+    book.set_settings(1, {"support": "partial", "line_height": "22"}, when="2026-09-03T08:00:00")
+    book._db.execute("UPDATE changes SET before = 'ligh|' WHERE before = 'light'")
+    (one, _), = book.on_days(1, ["2026-09-02"]).values()
+    assert one.child.support is None
+    book.undo(1)
+    assert dict(book.settings_of(1)) == {}
+    Classbook.open(book.path).close()

@@ -290,8 +290,9 @@ class Classbook:
             own, of_class = self.history(child_id), self.history(None)
             settings, class_settings = self.child(child_id).settings, self.class_settings
             row = self._db.execute("SELECT * FROM children WHERE id = ?", (child_id,)).fetchone()
-            return {day: (rosters.book_child(row, saves.settings_on(day, settings, own)),
-                          saves.settings_on(day, class_settings, of_class)) for day in dict.fromkeys(days)}
+            return {day: (rosters.book_child(row, saves.settings_on(day, settings, own, of_class=False)),
+                          saves.settings_on(day, class_settings, of_class, of_class=True))
+                    for day in dict.fromkeys(days)}
 
     # --- what is kept of the plan ---------------------------------------------------------------------
 

@@ -112,6 +112,14 @@ def checked_setting(key: str, text: str, *, of_class: bool) -> str | None:
         raise ClassbookError(error.message) from error
 
 
+def can_be_set(key: str, text: str, *, of_class: bool) -> bool:
+    """Say whether a class, or a child, can have a setting, and not only none of that key."""
+    try:
+        return checked_setting(key, text, of_class=of_class) is not None
+    except Problem:
+        return False
+
+
 def check_beats(name: str, typed: str) -> None:
     """Raise ClassbookError for beats that do not join to a name; empty text is no beats."""
     try:

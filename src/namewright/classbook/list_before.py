@@ -71,12 +71,18 @@ def _is_old(at: str, now: datetime) -> bool:
 def bring_back(db: sqlite3.Connection, when: datetime | str | None) -> Before:
     """Bring back the class as it was, and return its settings of then. Inside a transaction.
 
-    Raises ClassbookError where the list was changed since.
+    Raises ClassbookError where the list was changed since, or what was kept of it cannot be read.
     """
     row = db.execute("SELECT held FROM list_before WHERE roster = (SELECT max(id) FROM rosters)").fetchone()
     if row is None:
         raise ClassbookError(_MEANWHILE)
-    before = json.loads(row[0])
+    try:
+        return _brought_back(db, json.loads(row[0]), when)
+    except (ValueError, LookupError, TypeError, AttributeError, RecursionError) as error:  # of a damaged text
+        raise ClassbookError(_MEANWHILE) from error
+
+
+def _brought_back(db: sqlite3.Connection, before: dict[str, Any], when: datetime | str | None) -> Before:
     _children_back(db, before, checked_moment(when))
     db.execute("DELETE FROM rosters")
     for one in before["rosters"][-1:]:  # under a number of its own, so that an open page sees that the list is another
@@ -85,7 +91,7 @@ def bring_back(db: sqlite3.Connection, when: datetime | str | None) -> Before:
     for one in before["groups"]:
         _put(db, "groups", one)
     forget(db)
-    return Before(before["settings"], before["tried"])
+    return Before(dict(before["settings"]), str(before["tried"]))
 
 
 def _children_back(db: sqlite3.Connection, before: _Rows, at: str) -> None:

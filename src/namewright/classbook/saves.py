@@ -10,7 +10,7 @@ from collections.abc import Mapping, Sequence
 from datetime import datetime
 from types import MappingProxyType
 
-from namewright.classbook.keys import checked_setting
+from namewright.classbook.keys import can_be_set, checked_setting
 from namewright.classbook.records import (
     MAX_WHO,
     NO_SETTINGS,
@@ -42,13 +42,16 @@ def _settings(db: sqlite3.Connection, child_id: int | None) -> Mapping[str, str]
     return class_settings(db) if child_id is None else all_settings(db).get(child_id, NO_SETTINGS)
 
 
-def settings_on(day: str, now: Mapping[str, str], saved: Sequence[Save]) -> Mapping[str, str]:
-    """Return settings as they stood at the end of a day (ISO), from those of now and every save, the newest first."""
+def settings_on(day: str, now: Mapping[str, str], saved: Sequence[Save], *, of_class: bool) -> Mapping[str, str]:
+    """Return settings as they stood at the end of a day (ISO), from those of now and every save, the newest first.
+
+    What no class, or no child, can have is left out: an older program may have had more, and a file may be damaged.
+    """
     found = dict(now)
     for save in saved:
         if save.when[:10] > day:
             found |= {change.key: change.before or "" for change in save.changes}
-    return {key: text for key, text in found.items() if text}
+    return {key: text for key, text in found.items() if text and can_be_set(key, text, of_class=of_class)}
 
 
 def keep(db: sqlite3.Connection, child_id: int | None, texts: Mapping[str, str], who: str,
@@ -68,8 +71,13 @@ def undo(db: sqlite3.Connection, child_id: int | None, who: str, when: datetime 
     last = next((save for save in history(db, child_id) if save.undoes is None and not save.undone), None)
     if last is None:
         return None
-    back = tuple(Change(change.key, change.after, change.before) for change in last.changes)
+    back = tuple(Change(change.key, change.after, _still(change, of_class=child_id is None)) for change in last.changes)
     return _save(db, child_id, back, who, when, last.id)
+
+
+def _still(change: Change, *, of_class: bool) -> str | None:
+    """Return what held before a change, nothing where that cannot be set: of a damaged file it would close the next."""
+    return change.before if change.before and can_be_set(change.key, change.before, of_class=of_class) else None
 
 
 def _check_newest(db: sqlite3.Connection, child_id: int | None, after_save: int | None) -> None:

@@ -9,20 +9,21 @@ from __future__ import annotations
 
 import sqlite3
 from collections.abc import Iterator, Mapping, Sequence
+from datetime import date
 
 import unicodedata2
 
-from namewright.classbook.keys import checked_setting
+from namewright.classbook.keys import can_be_set
 from namewright.classbook.records import ClassbookError
 from namewright.classbook.schema import MIGRATIONS, Migration, foreign_parts, had_by, lacks_parts
-from namewright.message import Problem
 from namewright.names.clusters import clusters
 from namewright.settings import Hand, Support
 
 _KINDS = {"TEXT": "'text'", "INTEGER": "'integer'", "REAL": "'real', 'integer'"}  # by SQLite's typeof
 _MAX_MM = 1000.0
 _POSITIONS = "({column} GLOB '*[^0-9 ]*' OR length({column}) > 1000 OR NOT in_name({column}, name))"
-_DAY = "date({column}) IS NOT {column}"
+_DAY = "NOT is_day({column})"
+_FIRST_ON_LINE = "(SELECT min(id) FROM children WHERE left_at IS NULL GROUP BY line)"
 # What anyone may have typed, or read from a file, as it was: signs that cannot be seen among it.
 _AS_TYPED = {("rosters", "text"), ("drafts", "text"), ("list_before", "held")}
 
@@ -36,6 +37,7 @@ _WRONG: Mapping[tuple[str, str], str] = {
     ("children", "support"): _none_of(Support),
     ("children", "hand"): _none_of(Hand),
     ("children", "line_height_mm"): f"{{column}} NOT BETWEEN 0 AND {_MAX_MM}",
+    ("children", "line"): f"left_at IS NULL AND id NOT IN {_FIRST_ON_LINE}",  # else one would stand for both
     ("children", "practice"): "trim({column}) = ''",
     ("children", "label"): "trim({column}) = ''",
     ("observations", "support"): _none_of(Support),
@@ -89,10 +91,19 @@ def _in_name(positions: object, name: object) -> bool:
     return all(int(at) < len(clusters(name)) for at in positions.split() if at.isascii() and at.isdecimal())
 
 
+def _is_day(text: object) -> bool:
+    """Say whether a text is a day that there is, as ISO 8601; SQLite takes the thirtieth of February for one."""
+    try:
+        return not isinstance(text, str) or date.fromisoformat(text).isoformat() == text
+    except ValueError:
+        return False
+
+
 def odd_values(connection: sqlite3.Connection, most: int = -1) -> list[tuple[str, str, int]]:
     """Return table, column and row (its rowid) of values that no class can hold, at most so many of a table."""
     connection.create_function("is_text", 2, lambda data, as_typed: is_text(data or b"", as_typed=bool(as_typed)))
     connection.create_function("in_name", 2, _in_name)
+    connection.create_function("is_day", 1, _is_day)
     tables = [str(name) for (name,) in connection.execute(
         "SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite!_%' ESCAPE '!'")]
     found = []
@@ -122,14 +133,7 @@ def odd_settings(connection: sqlite3.Connection) -> list[tuple[str, str, int]]:
     """Return table, key and row (its rowid) of settings that no class, or no child, can have."""
     return [(table, str(key), row) for table in ("class_settings", "settings")
             for row, key, text in connection.execute(f"SELECT rowid, key, value FROM {table}").fetchall()
-            if not _can_be_set(key, text, of_class=table == "class_settings")]
-
-
-def _can_be_set(key: str, text: str, *, of_class: bool) -> bool:
-    try:
-        return checked_setting(key, text, of_class=of_class) is not None
-    except Problem:
-        return False
+            if not can_be_set(key, text, of_class=table == "class_settings")]
 
 
 def quoted(name: str) -> str:
