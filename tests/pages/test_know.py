@@ -147,6 +147,32 @@ def test_no_tail_of_the_name_runs_into_the_caption_under_it(setter: Typesetter, 
         assert min(words) - tail > 0.8
 
 
+@pytest.mark.parametrize("support", Support)
+def test_names_among_names_keep_off_the_caption_and_each_other(setter: Typesetter, support: Support) -> None:
+    """An accent over a capital needs more than the two x-heights of a tall letter."""
+    for page in Making(request("Íñigo", "Ísola", "Ẫva", "Gigi", "Ŷpp", kinds=(Kind.FIND,), support=support),
+                       setter).pages():
+        rows = [boxes.joined([ink.bounds() for ink in item.items if isinstance(ink, Ink)]) for item in page.items
+                if isinstance(item, Row)][1:]
+        caption = sorted(ink.bounds()[3] for item in page.items if isinstance(item, Furniture) for ink in item.items
+                         if ink.spelled)[-2]
+        assert min(row[1] for row in rows) > caption - 0.3
+        assert all(one[3] < other[1] or other[3] < one[1] or one[2] < other[0] or other[2] < one[0]
+                   for at, one in enumerate(rows) for other in rows[:at])
+
+
+@pytest.mark.parametrize("ruling", ["us-3/4", "uk-4", "de-5"])
+@pytest.mark.parametrize("hand", [Hand.LEFT, Hand.RIGHT])
+def test_the_tail_of_a_friend_keeps_off_the_row_under_it(setter: Typesetter, hand: Hand, ruling: str) -> None:
+    """Two millimetres of white, as on a child's sheet."""
+    asked = request("Gigi", "Ngân", "Jagoda", "Peggy", kinds=(Kind.FRIENDS,))
+    for page in Making(asked._replace(first=Choices(hand=hand, ruling=preset(ruling))), setter).pages():
+        rows = [item for item in page.items if isinstance(item, Row)]
+        for above, below in pairwise(rows):
+            tail = max(ink.bounds()[3] for ink in above.items if isinstance(ink, Ink))
+            assert below.items[0].bounds()[1] - tail > 1.5
+
+
 def test_a_class_signs_in_on_three_sheets(setter: Typesetter) -> None:
     """Twenty-four children on 3/4 inch; no page is nearly empty, and no line is lower than the child's."""
     asked = request(*TWENTY_FOUR, kinds=(Kind.SIGNIN,))

@@ -32,7 +32,7 @@ _MAX_ACROSS = 3
 _MAX_STEP_MM = 46.0  # from row to row: further apart they are no rows
 _MAX_X_MM = 9.5
 _LARGE = 0.6  # of the size wished for: smaller than this, fewer names stand in a row
-_STEP = 3.0  # x-heights from row to row, at the least: tails and tall letters do not meet, and a ring has room
+_RISE, _DROP = 2.0, 1.0  # x-heights over and under the line, at the least: tails and tall letters do not meet
 
 
 def find_page(setter: Typesetter, label: str, found: Finding, settings: SheetSettings) -> Page:
@@ -65,11 +65,12 @@ def _field(frame: Frame, found: Finding) -> None:
     across, ruling = _across(frame, found, names)
     rows = [(row, part.other_face) for part in found.parts for row in _rows(part.shown, across)]
     step, room = _step(frame, found, across), _room(frame, max(len(row) for row, _ in rows))
+    rise, drop = (reach * ruling.x_height_mm for reach in _reach(frame, names))
     chance, face = Random("".join(names)), _face(found)
     for row, in_other in rows:
         lines = [_in_other_face(face, one.name, ruling, room) if in_other and face else
                  frame.setter.ruled(ruling, frame.spacing).line(one.name) for one in row]
-        _row(frame, lines, frame.y + 0.5 * step + 0.5 * ruling.x_height_mm, chance)
+        _row(frame, lines, frame.y + (step + rise - drop) / 2, chance)
         frame.y += step
 
 
@@ -96,16 +97,23 @@ def _across(frame: Frame, found: Finding, names: Sequence[str]) -> tuple[int, Ru
 
     Raises DoesNotFit where one has no room even alone.
     """
-    wished = min(_MAX_X_MM, frame.settings.ruling.x_height_mm)
+    wished, high = min(_MAX_X_MM, frame.settings.ruling.x_height_mm), sum(_reach(frame, names))
     for across in range(_MAX_ACROSS, 1, -1):
-        tall = min(wished, _step(frame, found, across) / _STEP)
+        tall = min(wished, _step(frame, found, across) / high)
         beside = max(len(row) for part in found.parts for row in _rows(part.shown, across))
         if tall >= _LARGE * wished:
             with suppress(DoesNotFit):
                 return across, reading(frame.setter, names, tall, _room(frame, beside), frame.spacing,
                                        least_mm=_LARGE * wished)
-    tall = min(wished, _step(frame, found, 1) / _STEP)
+    tall = min(wished, _step(frame, found, 1) / high)
     return 1, reading(frame.setter, names, tall, _room(frame, 1), frame.spacing)
+
+
+def _reach(frame: Frame, names: Sequence[str]) -> tuple[float, float]:
+    """Return how far names reach over and under their line, in x-heights: marks over capitals need more than two."""
+    ruling = print_ruling(_MAX_X_MM)
+    boxes = [frame.setter.ruled(ruling).line(name).bounds for name in names]
+    return (max(_RISE, *(-box[1] / _MAX_X_MM for box in boxes)), max(_DROP, *(box[3] / _MAX_X_MM for box in boxes)))
 
 
 def _room(frame: Frame, across: int) -> float:

@@ -18,7 +18,7 @@ from namewright.lines.setting import SetLine, pen_width_mm
 from namewright.names.clusters import clusters
 from namewright.pages import blocks
 from namewright.pages.know.frame import HEADER_MM, LINE_MM, Frame, framed
-from namewright.pages.know.rows import Spread, height_of, spread
+from namewright.pages.know.rows import Spread, height_of, spread, under_tails
 from namewright.pages.page import Furniture, Page
 from namewright.pages.pictograms import Task
 from namewright.pages.sheet import SheetSettings
@@ -81,19 +81,29 @@ def has_room(setter: Typesetter, name: str, settings: SheetSettings) -> bool:
     with suppress(DoesNotFit):
         wide = spread(setter, name, settings)
         frame = framed(setter, None, settings, turned=wide.turned)
-        return 2 * height_of(frame, wide.lines) <= frame.room - HEADER_MM - 2 * LINE_MM
+        return _below_itself(frame, wide) <= frame.room - HEADER_MM - 2 * LINE_MM
     return False
 
 
 def _layout(frame: Frame, wide: Sequence[Spread]) -> _Layout:
     """Return how the names stand: all over their own lines where that has room, else short ones beside them."""
-    rows = [height_of(frame, one.lines) for one in wide]
-    below = frame.settings.hand is not Hand.RIGHT or 2 * sum(rows) <= frame.room
+    below = frame.settings.hand is not Hand.RIGHT or sum(_below_itself(frame, one) for one in wide) <= frame.room
     beside = [not below and _is_short(frame, one) for one in wide]
     widest = max((one.lines[0].width_mm for one, aside in zip(wide, beside, strict=True) if aside), default=0.0)
     begin = max(frame.left + widest + _BEFORE_MM, (frame.left + frame.right) / 2)
-    return _Layout(tuple(beside), begin, tuple(row if aside else 2 * row
-                                               for row, aside in zip(rows, beside, strict=True)))
+    heights = [_shown(frame, one) if aside else _below_itself(frame, one)
+               for one, aside in zip(wide, beside, strict=True)]
+    return _Layout(tuple(beside), begin, tuple(heights))
+
+
+def _shown(frame: Frame, one: Spread) -> float:
+    """Return the height of a name to read, with the white that keeps its tails off the row under it."""
+    return height_of(frame, one.lines) + len(one.lines) * under_tails(frame, one.lines)
+
+
+def _below_itself(frame: Frame, one: Spread) -> float:
+    """Return the height of a name with rows under it to write it on."""
+    return _shown(frame, one) + height_of(frame, one.lines)
 
 
 def _is_short(frame: Frame, one: Spread) -> bool:
@@ -110,7 +120,7 @@ def _friend(frame: Frame, one: Spread, own: str | None, beside_x: float | None) 
         frame.items.append(frame.row(line, Form.SOLID, baseline, inks))
         if beside_x is not None:
             frame.items.append(Furniture((blocks.name_start(frame.setter, line, beside_x, baseline),)))
-        frame.y += space.height_mm
+        frame.y += space.height_mm + under_tails(frame, one.lines)
     for line in one.lines if beside_x is None else ():
         baseline = frame.y + space.rise_mm
         frame.items.append(frame.row(line, Form.BLANK, baseline, (blocks.name_start(frame.setter, line, x, baseline),)))

@@ -70,13 +70,19 @@ def height_of(frame: Frame, lines: Sequence[SetLine]) -> float:
     return height
 
 
+def under_tails(frame: Frame, lines: Sequence[SetLine]) -> float:
+    """Return the white that a row of a name needs beside its own, so that its tails keep off what follows."""
+    lowest = max(one.drop_mm for one in lines)
+    return max(0.0, lowest + blocks.ROW_CLEAR_MM - blocks.row_space(frame.settings.ruling, lines).drop_mm)
+
+
 def solid(frame: Frame, lines: Sequence[SetLine]) -> None:
     """Set a name solid on its lines and go on below it, clear of its tails: a caption follows."""
     space = blocks.row_space(frame.settings.ruling, lines)
     for one in lines:
         frame.items.append(frame.row(one, Form.SOLID, frame.y + space.rise_mm))
         frame.y += space.height_mm
-    frame.y += max(0.0, lines[-1].drop_mm + blocks.ROW_CLEAR_MM - space.drop_mm)
+    frame.y += under_tails(frame, lines)
 
 
 def blank(frame: Frame, lines: Sequence[SetLine]) -> None:
