@@ -3,8 +3,12 @@
 from __future__ import annotations
 
 from pathlib import Path
+from typing import Any
+
+import pytest
 
 from namewright.classbook import Classbook
+from namewright.site.bridge import Bridge
 from namewright.site.readying import DEMO, SCREENS, readied
 
 HOST, ROOT = "play.example", "/names/app"
@@ -41,3 +45,27 @@ def test_the_screens_are_those_of_the_application(tmp_path: Path) -> None:
         book.update_roster("Ottoline\nBram")
     bridge.take_up({})
     assert [bridge.answer("GET", ROOT + path).status for path in SCREENS] == [200] * len(SCREENS)
+
+
+def test_the_way_of_a_first_class_is_gone_to_its_pdf(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """The list is read, saved and printed; where a form had changed, readying would be for nothing."""
+    answered: list[tuple[str, int]] = []
+    made: list[int] = []
+    answer, work = Bridge.answer, Bridge.work
+
+    def heard(bridge: Bridge, method: str, path: str, *given: Any) -> Any:
+        said = answer(bridge, method, path, *given)
+        answered.append((path, said.status))
+        return said
+
+    def counted(bridge: Bridge) -> bool:
+        there = work(bridge)
+        made.extend(job.pages for job in bridge._desk.jobs._jobs.values() if job.ready)
+        return there
+
+    monkeypatch.setattr(Bridge, "answer", heard)
+    monkeypatch.setattr(Bridge, "work", counted)
+    readied(str(tmp_path / "class.db"), HOST, ROOT)
+    assert (ROOT + "/class/list", 302) in answered
+    assert [status for _, status in answered if status not in (200, 302)] == []
+    assert max(made) > 20

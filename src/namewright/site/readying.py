@@ -8,22 +8,17 @@ from __future__ import annotations
 
 import gc
 import importlib
-import io
 import pkgutil
+import re
 from contextlib import suppress
 from pathlib import Path
+from urllib.parse import urlencode
 
 import namewright
-from namewright.classbook import Classbook
-from namewright.making.make import Making
-from namewright.making.request import Kind, Request, listed
-from namewright.output.pdf import write_pdf
-from namewright.practice.ordering import order_class
-from namewright.roster.parsing import read_roster
-from namewright.site.bridge import Bridge
+from namewright.site.bridge import Answer, Bridge
 
 DEMO = Path(namewright.__file__).with_name("demo.txt")
-SCREENS = ("/class/list", "/class", "/now", "/child/1/seen", "/picture/1/page.svg", "/child/1/card.pdf")
+SCREENS = ("/mark.svg", "/class/list", "/class", "/now", "/child/1/seen", "/picture/1/page.svg", "/child/1/card.pdf")
 READERS = ("openpyxl", "pyphen", "svgwrite")  # imported only when they are needed
 
 
@@ -34,19 +29,30 @@ def readied(class_file: str, host: str, root: str) -> Bridge:
             importlib.import_module(name)
     bridge = Bridge(class_file, host, root)
     bridge.compile_screens()
-    with Classbook.open(class_file) as book:
-        book.update_roster(DEMO.read_text(encoding="utf-8"))
+    _first_class(bridge, root)
     for path in SCREENS:
         bridge.answer("GET", root + path)
-    _sheets(bridge)
     Path(class_file).unlink()
     bridge.take_up({})
     gc.collect()
     return bridge
 
 
-def _sheets(bridge: Bridge) -> None:
-    """Make a few sheets as a PDF, for which every letter of their names is laid out, by the letters of the screens."""
-    roster = read_roster(DEMO.read_text(encoding="utf-8"))
-    asked = Request((Kind.SHEETS,), tuple(map(listed, order_class(roster.children)))[:6], roster=roster)
-    write_pdf(Making(asked, bridge.setter).pages(), io.BytesIO(), title="", lang="en")
+def _first_class(bridge: Bridge, root: str) -> None:
+    """Go the way of a first class, from the pasted list to the PDF: what is worked out once on it is there then."""
+    names = DEMO.read_text(encoding="utf-8")
+    page = bridge.answer("GET", root + "/class/list")
+    for path in ("/class/list/read?part=lines", "/class/list"):
+        _sent(bridge, root + path, page, text=names)
+    page = bridge.answer("GET", root + "/class")
+    for path in ("/print/count", "/print"):
+        _sent(bridge, root + path, page, what="sheets")
+    while bridge.work():
+        pass
+
+
+def _sent(bridge: Bridge, path: str, page: Answer, **fields: str) -> None:
+    """Send a form of a page, as a browser sends it."""
+    hidden = dict(re.findall(r'name="(token|class)" value="([^"]*)"', page.body.decode()))
+    form = [("Content-Type", "application/x-www-form-urlencoded")]
+    bridge.answer("POST", path, form, urlencode(hidden | fields).encode())
