@@ -1,6 +1,7 @@
-"""Search the stroke cues of common letters on the usual lines anew: ``make known-cues``.
+"""Search the stroke cues and the dots of common letters on the usual lines anew: ``make known-cues``.
 
-To be run when letters, rulings, pens or the search have changed; ``tests/lines/test_lines_known_cues.py`` tells.
+To be run when letters, rulings, pens or the search have changed; ``tests/lines/test_lines_known_cues.py`` and
+``test_lines_known_dots.py`` tell.
 """
 
 from __future__ import annotations
@@ -9,11 +10,12 @@ import string
 from collections.abc import Iterator, Sequence
 
 from namewright.letters.alphabet import upright
-from namewright.lines import known_cues
+from namewright.lines import known_cues, known_dots
 from namewright.lines.clearance import Sides
 from namewright.lines.cue_places import Choice
 from namewright.lines.cues import CueMaker
-from namewright.lines.forms import pens_for
+from namewright.lines.forms import pens_for, trace_dots
+from namewright.lines.ink import on_grid
 from namewright.lines.ruling import DEFAULT_RULING, Ruling, preset
 from namewright.lines.setting import RuledLetters
 from namewright.pages.letter_strip import STRIP_SIDES, strip_rulings
@@ -48,6 +50,15 @@ def main() -> None:
         key = known_cues.room_key(ruling, pens, thorough=thorough)
         found.append((key, sides, list(choices(maker, RuledLetters(upright(), ruling), sides))))
     known_cues.FILE.write_text(known_cues.written(found), "utf-8")
+    write_dots()
+
+
+def write_dots() -> None:
+    """Write the file of the dots."""
+    ruling = preset(DEFAULT_RULING)
+    pitch, ruled = pens_for(ruling).pitch_mm, RuledLetters(upright(), ruling)
+    letters = ((letter, on_grid(trace_dots(ruled.letter(letter), pitch))) for letter in LETTERS)
+    known_dots.FILE.write_text(known_dots.written(ruling, pitch, letters), "utf-8")
 
 
 if __name__ == "__main__":

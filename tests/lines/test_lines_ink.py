@@ -54,12 +54,12 @@ def test_a_contour_is_closed_and_the_pen_goes_back() -> None:
 
 @given(st.lists(st.tuples(numbers, numbers), min_size=1, max_size=9))
 def test_dots_stand_where_they_are(points: list[Point]) -> None:
-    """A dot is a line of no length; the box of the fragment holds them all."""
+    """A dot is a line of no length; the box of the fragment is that of the places to which they are rounded."""
     fragment = dot_fragment(points)
     assert fragment.data.count("h0") == len(points)
-    x0, y0, x1, y1 = fragment.bounds
-    assert (x0, x1) == (min(x for x, _ in points), max(x for x, _ in points))
-    assert (y0, y1) == (min(y for _, y in points), max(y for _, y in points))
+    drawn = [(round(x, 2), round(y, 2)) for x, y in points]
+    (left, right), (top, bottom) = ((min(way), max(way)) for way in zip(*drawn, strict=True))
+    assert fragment.bounds == pytest.approx((left, top, right, bottom), abs=1e-9)
 
 
 def test_the_box_of_ink_counts_the_pen() -> None:

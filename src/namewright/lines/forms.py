@@ -13,7 +13,8 @@ from typing import NamedTuple
 
 from namewright.geometry.points import Point
 from namewright.geometry.segments import Cubic
-from namewright.letters.strokes import Stroke
+from namewright.letters.strokes import GridPoint, Stroke
+from namewright.lines import known_dots
 from namewright.lines.dots import dots
 from namewright.lines.ink import (
     BLACK,
@@ -26,6 +27,8 @@ from namewright.lines.ink import (
     Piece,
     Style,
     dot_fragment,
+    dots_on_grid,
+    on_grid,
     outline_fragment,
     stroke_fragment,
 )
@@ -125,11 +128,13 @@ def trace_dots(letter: InkLetter, pitch_mm: float) -> tuple[Point, ...]:
 class Inker:
     """Letters of one ruling turned into fragments, by letter and then by kind, each once.
 
-    Like letters on a ruling it belongs to one run and grows only with the number of different letters.
+    Like letters on a ruling it belongs to one run and grows only with the number of different letters. The dots of
+    letters of ``usual`` forms may be known beforehand.
     """
 
     ruling: Ruling
     pens: Pens
+    usual: bool = False
     _fragments: Store[tuple[str, Hashable], _Fragments] = field(default_factory=lambda: Store(LETTERS))
     _styles: dict[Form, tuple[tuple[Style, str], ...]] = field(default_factory=dict)
 
@@ -210,12 +215,16 @@ class Inker:
             known[kind] = self._make(letter, kind)
         return known[kind]
 
+    def _dots(self, letter: InkLetter, pitch_mm: float) -> list[GridPoint]:
+        known = self.usual and not letter.outline and known_dots.rows(self.ruling, pitch_mm).get(letter.cluster)
+        return known_dots.dots(known) if known else on_grid(trace_dots(letter, pitch_mm))
+
     def _make(self, letter: InkLetter, kind: str) -> Fragment | None:
         if kind == "outline":
             return outline_fragment(letter.outline)
         if kind in ("dots", "wide"):
-            points = trace_dots(letter, self.pens.pitch_mm * (_WIDE if kind == "wide" else 1.0))
-            return dot_fragment(points) if points else None
+            points = self._dots(letter, self.pens.pitch_mm * (_WIDE if kind == "wide" else 1.0))
+            return dots_on_grid(points) if points else None
         if kind == "starts":
             return dot_fragment(stroke.start for stroke in letter.strokes)
         if kind == "points":

@@ -16,7 +16,15 @@ from typing import NamedTuple
 from namewright.geometry import boxes
 from namewright.geometry.boxes import Box
 from namewright.geometry.points import Point
-from namewright.letters.strokes import GridStroke, Stroke, grid_number, grid_units, polyline_stroke, relative_data
+from namewright.letters.strokes import (
+    GridPoint,
+    GridStroke,
+    Stroke,
+    grid_number,
+    grid_units,
+    polyline_stroke,
+    relative_data,
+)
 from namewright.units import number
 
 BLACK = "#000000"
@@ -172,9 +180,19 @@ def _fragment(strokes: Sequence[Stroke], digits: int, *, closed: bool) -> Fragme
 
 def dot_fragment(points: Iterable[Point]) -> Fragment:
     """Return the fragment of one dot at each point: a line of no length, which a round pen draws as a dot."""
-    points = tuple(points)
-    places = [((grid_units(x, _DIGITS), grid_units(y, _DIGITS)),) for x, y in points]
-    return Fragment(tuple([(place, place) for place in places]), boxes.around(points))
+    return dots_on_grid(on_grid(points))
+
+
+def on_grid(points: Iterable[Point]) -> list[GridPoint]:
+    """Return points in whole hundredths of a millimetre, as they are drawn."""
+    return [(grid_units(x, _DIGITS), grid_units(y, _DIGITS)) for x, y in points]
+
+
+def dots_on_grid(points: Sequence[GridPoint]) -> Fragment:
+    """Return the fragment of one dot at each point in hundredths of a millimetre."""
+    x0, y0, x1, y1 = boxes.around(points)
+    scale = 10 ** _DIGITS
+    return Fragment(tuple([((point,), (point,)) for point in points]), (x0 / scale, y0 / scale, x1 / scale, y1 / scale))
 
 
 def line(x0: float, y0: float, x1: float, y1: float) -> Piece:

@@ -65,6 +65,10 @@ class Typesetter:
         """Return whether the order of strokes is known: a school's font does not tell it."""
         return self.school_font is None
 
+    @property
+    def _usual(self) -> bool:
+        return self.alphabet is upright() and not self.slant
+
     def lettering(self, choice: LetterChoice) -> Typesetter:
         """Return a typesetter for names in chosen forms of letters; captions stay in the usual ones."""
         if choice == LetterChoice() or self.school_font is not None:  # a school's font has its own forms
@@ -89,12 +93,12 @@ class Typesetter:
 
     def inker(self, ruling: Ruling) -> Inker:
         """Return the ink for a ruling, with the pens that suit it."""
-        return self._inkers.get(ruling, lambda: Inker(ruling, pens_for(ruling)))
+        return self._inkers.get(ruling, lambda: Inker(ruling, pens_for(ruling), self._usual))
 
     def cues(self, ruling: Ruling) -> CueMaker:
         """Return the stroke cues for letters on a ruling."""
         return self._cues.get((ruling, False), lambda: CueMaker(
-            ruling, pens_for(ruling), usual=self.alphabet is upright() and not self.slant))
+            ruling, pens_for(ruling), usual=self._usual))
 
     def thorough_cues(self, ruling: Ruling) -> CueMaker:
         """Return the same for letters that stand alone: places are searched until nearly every letter has its cues."""
