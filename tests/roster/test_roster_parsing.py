@@ -497,7 +497,7 @@ def test_messy_roster_children() -> None:
         ("Will", "Will", "Tarn", Hand.RIGHT, None),
         ("Zoë", "Zoë", "O’Dunn", Hand.LEFT, Support.FULL),
         ("MK", "MK", "van der Wold", Hand.RIGHT, Support.LIGHT),
-        ("Bea", "Bea Orrin 1", "Orrin", None, None),
+        ("Bea", "Bea Orrin 1", "Orrin", Hand.UNSETTLED, None),
         ("Kealiʻi", "Kealiʻi", "Kapuna", None, None),
         ("Bea", "Bea Orrin 2", "Orrin", None, None),
         ("Deshawn", "Deshawn", "McTavery", None, None),

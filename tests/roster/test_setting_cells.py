@@ -21,7 +21,11 @@ SUPPORTS = [("full", Support.FULL), ("Partial", Support.PARTIAL), ("LIGHT ", Sup
 HANDS = [("left", "", Hand.LEFT), ("R", "", Hand.RIGHT), ("zurda", "", Hand.LEFT),
          ("not settled yet", "", Hand.UNSETTLED), ("Sin definir", "", Hand.UNSETTLED),
          ("yes", "Left-handed?", Hand.LEFT), ("no", "Left-handed?", Hand.RIGHT),
-         ("sí", "¿Diestro?", Hand.RIGHT), ("", "Hand", None)]
+         ("sí", "¿Diestro?", Hand.RIGHT), ("", "Hand", None),
+         ("G", "Main", Hand.LEFT), ("S", "Mano", Hand.LEFT), ("E", "Mão", Hand.LEFT), ("D", "Main", Hand.RIGHT),
+         *((cell, "Hand", Hand.UNSETTLED) for cell in (
+             "both", "L/R", "mixed", "Not sure", "ambos", "ambas manos", "beide", "unklar", "les deux", "G/D",
+             "entrambe", "non so", "as duas", "não sei"))]
 HEIGHTS = [  # cell, header, mm
     ("15", "", 15.0), ("15 mm", "", 15.0), ("1.5 cm", "", 15.0), ("1,5", "Altura (cm)", 15.0), ("5/8 in", "", 15.875),
     ("1", "Line height (in)", 25.4), ('3/4"', "Line height (mm)", 19.05), ("4", "", 4.0), ("80", "", 80.0),

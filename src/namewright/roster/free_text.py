@@ -28,6 +28,7 @@ from namewright.names.casing import is_all_capitals
 from namewright.names.particles import OPENING_PARTICLES, PARTICLES
 from namewright.roster.beside import Reading, is_abbreviation, is_word_about, strip_numbering, take_beside, trim
 from namewright.roster.care_words import CARE
+from namewright.roster.cut_short import written_out
 from namewright.roster.known import are_iberian, is_given, is_iberian, is_pair, lean
 from namewright.roster.name_order import UNSAID, Habits, Order, family_standing_first
 from namewright.roster.vocabulary import (
@@ -72,7 +73,13 @@ def read_name(text: str, habits: Habits = UNSAID) -> Reading:
         return _read_inside(beside)
     if _are_several(cells) or _TWO_NAMES.search(typed):
         return Reading(notes=(*beside.notes, SEVERAL))
-    split = _split_words(cells[0].split(" "), habits.order) if len(cells) == 1 else _split_comma(cells, habits)
+    whole = len(cells) == 1
+    out = written_out(tuple(cells[not whole].split(" ")), habits.plain, given=not whole)
+    if out.asked:
+        return Reading(notes=(*beside.notes, out.asked))
+    words = list(out.words)
+    split = _split_words(words, habits.order, out.least) if whole else _split_comma(cells, words, out.least, habits)
+    split = split._replace(notes=split.notes + out.notes)
     if not split.family and _opens_with_called(typed, beside.goes_by):
         split = Reading(beside.goes_by, split.given, notes=split.notes)
     return beside._replace(given=split.given, family=split.family, notes=beside.notes + split.notes)
@@ -140,10 +147,9 @@ def _are_several(cells: list[str]) -> bool:
     return len(cells) > 2 and len(sizes) == 1 and sizes <= {1, 2, 3}
 
 
-def _split_comma(cells: list[str], habits: Habits) -> Reading:
+def _split_comma(cells: list[str], rest: list[str], least: int, habits: Habits) -> Reading:
     """``Family, Given Middle``; a third cell cannot be placed and is left out, with a note."""
-    family, rest = cells[0], cells[1].split(" ")
-    size = _given_size(rest)
+    family, size = cells[0], max(least, _given_size(rest))
     notes = [message("roster.second_comma", words=", ".join(cells[2:])[:60])] * (len(cells) > 2)
     if size < len(rest) or not _is_clear(family.split(" ")[0], rest[0], habits):
         notes.append(_read_as(" ".join(rest[:size]), family, " ".join(rest[size:])))
@@ -157,8 +163,8 @@ def _is_clear(family: str, given: str, habits: Habits) -> bool:
     return lean(family) < 0 or habits.family_by_comma or is_given(given)
 
 
-def _split_words(words: list[str], order: Order) -> Reading:
-    """Split a name without a comma."""
+def _split_words(words: list[str], order: Order, least: int = 1) -> Reading:
+    """Split a name without a comma; so many words at least are given names."""
     if len(words) == 1:
         return Reading(words[0])
     tail = [_suffix(words.pop())] if len(words) > 1 and fold(words[-1]) in SUFFIXES else []
@@ -171,7 +177,7 @@ def _split_words(words: list[str], order: Order) -> Reading:
     if shouted:
         given, middle, family = shouted
     else:
-        size = _given_size(words)
+        size = max(least, _given_size(words))
         at = _family_start(words, size)
         given, middle, family = words[:size], words[size:at], words[at:]
     reading = Reading(" ".join(given), " ".join(family + tail))

@@ -61,6 +61,21 @@ def is_pair(first: str, second: str) -> bool:
     return _on("pairs", f"{fold(first)}_{fold(second)}")
 
 
+def pairs_with(initial: str, second: str) -> frozenset[str]:
+    """Return the given names with an initial that are one with a second name by the list of pairs, folded."""
+    opening, ending = fold(initial), f"_{fold(second)}"
+    return frozenset(first.removesuffix(ending) for first in _pairs() if first.startswith(opening) and
+                     first.endswith(ending))
+
+
+@cache
+def _pairs() -> tuple[str, ...]:
+    """Return the whole list of pairs."""
+    text = (Path(__file__).parent / "data" / "known-names.txt").read_text(encoding="utf-8")
+    lines = (line.split("\t")[1] for line in text.splitlines() if line.startswith("pairs\t"))
+    return tuple(pair for line in lines for pair in line.split())
+
+
 def is_double(first: str, second: str) -> bool:
     """Say whether two given names are one name by themselves, as a known pair."""
     one, two = fold(first), fold(second)

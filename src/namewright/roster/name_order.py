@@ -26,11 +26,13 @@ class Order(StrEnum):
 
 
 class Habits(NamedTuple):
-    """How a list without columns writes its names: which part stands first, and what a comma parts."""
+    """How a list writes its names: which part stands first, what a comma parts, where marks are left out."""
 
     order: Order = Order.UNSAID
     family_by_comma: bool = False
     remarks_by_comma: bool = False
+    plain: frozenset[str] = frozenset()
+    """Names it writes without marks, where one that is cut short is written out."""
 
 
 UNSAID = Habits()

@@ -19,6 +19,7 @@ from namewright.names.particles import PARTICLES
 from namewright.roster.beside import Reading, is_all_about, strip_numbering, take_beside, trim
 from namewright.roster.columns import Row, Table
 from namewright.roster.contents import is_sheet_sign
+from namewright.roster.cut_short import WrittenOut, written_out
 from namewright.roster.free_text import NAME_LABEL, SEVERAL, read_name
 from namewright.roster.headers import family_first, given_first
 from namewright.roster.headings import heading_reason, perhaps_heading
@@ -109,6 +110,8 @@ def settle(entry: Entry, part: NamePart, names_in: str = "") -> Entry | LeftOut:
     if not any(map(is_letter, practice)):
         if SEVERAL in notes:
             return LeftOut((SEVERAL, ONE_EACH))
+        if cut := [note for note in notes if note.key == "roster.cut_short"]:
+            return LeftOut(tuple(cut))
         return LeftOut((message("roster.no_name"), *notes))
     size = len(clusters(practice)) if len(practice) > MAX_LETTERS else 0
     if size > MAX_LETTERS:
@@ -217,11 +220,15 @@ def _read_parts(texts: dict[Role, str], title: str, habits: Habits, notes: list[
             return read_name(_comma_behind_family(whole, title), habits._replace(remarks_by_comma=False))
         return read_name(whole, habits._replace(order=Order.GIVEN) if given_first(title) else habits)
     given, beside = take_beside(texts.get(Role.GIVEN) or _without(whole, texts[Role.FAMILY]))
+    out = written_out(tuple(given.split()), habits.plain, given=True) if given else WrittenOut(())
+    if out.asked:
+        return Reading(notes=(*beside.notes, out.asked))
     family, after = take_beside(texts.get(Role.FAMILY) or _without(whole, texts[Role.GIVEN]))
     if whole and not set(_words(whole)) <= set(_words(f"{given} {family}")):
         notes.append(message("roster.whole_name", words=whole[:60]))
+    notes.extend(out.notes)
     return Reading(
-        trim(given),
+        trim(" ".join(out.words)),
         trim(family),
         beside.goes_by or after.goes_by,
         beside.hand or after.hand,

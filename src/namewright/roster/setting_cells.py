@@ -14,7 +14,7 @@ from namewright.message import Field, Message, message
 from namewright.names.clusters import is_letter
 from namewright.roster.beside import trim
 from namewright.roster.headers import asked_hand
-from namewright.roster.vocabulary import HANDS, LANGUAGES, NO, NOTHING, PARTS, SUPPORTS, YES, fold
+from namewright.roster.vocabulary import HAND_CELLS, HANDS, LANGUAGES, NO, NOTHING, PARTS, SUPPORTS, YES, fold
 from namewright.settings import Hand, NamePart, Support
 from namewright.units import MAX_LINE_MM, MIN_LINE_MM, parse_length_mm
 
@@ -46,12 +46,17 @@ def read_support(cell: str, notes: list[Message]) -> Support | None:
 
 
 def read_hand(cell: str, header: str, notes: list[Message]) -> Hand | None:
-    """Read a writing hand, in English or Spanish; yes or no under a header such as ``Left-handed?``."""
+    """Read a writing hand; yes or no under a header such as ``Left-handed?``.
+
+    Where a list says both, or that nobody is sure, neither hand is assumed: a child is not to have the class's.
+    """
     asked = asked_hand(header)
     if asked and fold(cell) in YES:
         return asked
     if asked and fold(cell) in NO:
         return Hand.RIGHT if asked is Hand.LEFT else Hand.LEFT
+    if hand := HAND_CELLS.get(fold(cell)):
+        return hand
     return _look_up(cell, HANDS, "roster.no_hand", tuple(Hand), notes)
 
 

@@ -14,6 +14,7 @@ from namewright.names.clusters import is_letter
 from namewright.roster.alike import from_a_program, without_shared
 from namewright.roster.beside import strip_numbering
 from namewright.roster.columns import WIDE_SPACE, Table, join_cells, lay_out, split_cells, stray_cells
+from namewright.roster.cut_short import plain_spellings
 from namewright.roster.forms import from_a_form
 from namewright.roster.header_words import SOLO_HEADERS
 from namewright.roster.headers import family_first, given_first, titles_for
@@ -64,13 +65,13 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
         found = without_shared(found)
     for _ in range(_MAX_ROUNDS):  # what is found apart may tell more of the rest
         table = _laid_out(found)
-        judge = Judge(whole_names(table))
+        judge = Judge(whole_names(table), plain_spellings(line.text for line in found))
         size, found = len(found), _unfolded(found, table, judge)
         if len(found) == size:
             break
     else:
         table = _laid_out(found)
-        judge = Judge(whole_names(table))
+        judge = Judge(whole_names(table), plain_spellings(line.text for line in found))
     plain = not table.delimiter and table.header is None
     return Unfolded(found, table, judge, unlike_lines([line.text for line in found]) if plain else {})
 
@@ -143,7 +144,7 @@ def _are_groups_of_rows(table: Table) -> bool:
 class Judge:
     """Judges the lines of one list without columns: how it writes a comma, and whether a line is all there is."""
 
-    def __init__(self, texts: Sequence[str]) -> None:
+    def __init__(self, texts: Sequence[str], plain: frozenset[str] = frozenset()) -> None:
         self._seen = frozenset(texts)
         self._titles = frozenset(text for text in self._seen if is_title(text))
         filled = [text for text in texts if text.strip() and text not in self._titles]
@@ -152,7 +153,7 @@ class Judge:
         single = sum(" " not in strip_numbering(text) for text in filled)
         self._grouped = are_groups(filled)
         self._givens = len(filled) > _FEW and 2 * single >= len(filled)
-        self.habits = Habits(_order(filled, texts), self._family_first and not single, _remarks_by_comma(filled))
+        self.habits = Habits(_order(filled, texts), self._family_first and not single, _remarks_by_comma(filled), plain)
         self._found: dict[str, Several | None] = {}
 
     def is_title(self, text: str) -> bool:

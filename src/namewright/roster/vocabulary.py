@@ -207,6 +207,18 @@ HANDS = {
     for word in word_set(words)
 }
 
+HAND_CELLS = {"g": Hand.LEFT, "s": Hand.LEFT, "e": Hand.LEFT} | dict.fromkeys(word_set("""
+    both, both hands, either, either hand, mixed, mix, varies, l/r, r/l, l r, left/right, right/left, left and
+    right, left or right, not sure, unsure, not sure yet, undetermined, unknown, don't know, don’t know, tbd,
+    emerging, developing, ambi, ambos, ambas, ambas manos, las dos, los dos, mixta, mixto, d/i, i/d, z/d, d/z,
+    no se, no se sabe, no esta claro, duda, por determinar, indefinida, ambidiestra, les deux, les 2, deux mains,
+    les deux mains, mixte, g/d, d/g, ne sait pas, je ne sais pas, pas sur, a voir, indetermine, beide, beide
+    hande, beides, gemischt, links/rechts, rechts/links, unsicher, unklar, weiss nicht, noch nicht klar,
+    unbekannt, entrambe, entrambi, tutte e due, tutt'e due, ambedue, mista, misto, s/d, d/s, non so, non sicuro,
+    incerto, incerta, da definire, as duas, os dois, duas maos, ambas as maos, e/d, d/e, nao sei, nao se sabe, a
+    definir"""), Hand.UNSETTLED)
+"""What a cell about the hand alone may hold besides: first letters of left, and that neither hand is settled."""
+
 SUPPORTS = {
     word: support
     for support, words in {

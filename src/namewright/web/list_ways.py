@@ -22,6 +22,7 @@ from namewright.names.latin_spelling import latin_spelling
 from namewright.names.particles import PARTICLES
 from namewright.roster.beside import strip_numbering
 from namewright.roster.children import Child, LineReport, Outcome
+from namewright.roster.cut_short import may_stand_for
 from namewright.roster.known import lean
 from namewright.roster.rows import TWO_CHILDREN
 from namewright.roster.several import several_in
@@ -145,8 +146,17 @@ def _of_left_out(report: LineReport, keys: set[str]) -> Question:
                         tuple(ways))
     if keys & {"roster.long_cell", "roster.long_name"}:
         return Question(report, Asked.LONG, report.notes[-1], (_gone("drop"),))
+    if cut := next((note for note in report.notes if note.key == "roster.cut_short"), None):
+        return Question(report, Asked.CALLED, cut, (*_written_out(report.text, str(cut["typed"])), _gone("drop")))
     yes = after_all(report, message("web.list.way_yes"))
     return Question(report, Asked.CHILD, message("web.list.asks_child"), (_gone("drop"), yes))
+
+
+def _written_out(text: str, typed: str) -> Iterator[Way]:
+    """Yield the names that a short form may stand for."""
+    for number, name in enumerate(may_stand_for(typed, text), 1):
+        whole = text.replace(typed, name, 1)
+        yield Way(f"use{number}", message("web.list.way_use", name=name), ((whole,),), (_ANYBODY,))
 
 
 def _fine(key: str) -> Way:
