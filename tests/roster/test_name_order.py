@@ -70,3 +70,11 @@ def test_a_column_tells_the_language_of_a_name_and_its_letter_case_follows(title
 def test_a_language_that_is_not_known_is_told() -> None:
     report = read_roster("Name\tLanguage\nMira Vost\tQuillish").lines[1]
     assert message("roster.no_language", cell="Quillish") in report.notes
+
+
+def test_a_list_that_shows_its_order_decides_about_a_name_that_may_be_either() -> None:
+    """Li Wen among names with the given name first is Li; where nothing shows, or the name is sure, it is turned."""
+    others = "Katie Moss\nAva Reed\nLeo Marsh"
+    assert read_roster(f"{others}\nLi Wen").children[-1].given == "Li"
+    assert read_roster("Li Wen").children[0].given == "Wen"
+    assert read_roster(f"{others}\nNguyễn Văn Bảo").children[-1].given == "Bảo"

@@ -147,3 +147,25 @@ def test_two_given_names_behind_a_familys_comma_are_one_child() -> None:
              "Ruiz Marín, Juan Martín"]
     found = read_roster("\n".join(lines)).children
     assert [child.practice for child in found] == ["Ona", "Gael", "Zoe", "María Ángeles", "Juan Martín"]
+
+
+def test_family_names_alone_before_a_familys_comma_are_one_child() -> None:
+    """Given names behind it that are families' too ask nothing where the list writes so."""
+    found = read_roster("Rubio Cano, Ona\nGil Toro, Juan Cruz\nCano Rey, Gael").children
+    assert [child.practice for child in found] == ["Ona", "Juan Cruz", "Gael"]
+
+
+def test_a_row_among_lines_that_is_turned_is_told() -> None:
+    report = read_roster("Katie Moss\nLeo Marsh\nMoss\tBo\nAva Reed").lines[2]
+    assert report.child
+    assert report.child.practice == "Bo"
+    assert [note.key for note in report.notes] == ["roster.read"]
+
+
+def test_figures_before_a_colon_count_and_are_no_label() -> None:
+    assert practised("1st: ანა კახაძე\n2nd: მანანა ზედგინიძე") == ["ანა", "მანანა"]
+
+
+def test_remarks_among_whole_names_are_asked_about_where_several_stand_alone() -> None:
+    text = "Vladimir Aguilar\nSingulair\nBeatriz Orozco\nCarol Posada\n  * PEG\nSonia Romero\nJeferson Guerra"
+    assert practised(text) == ["Vladimir", "Beatriz", "Carol", "Sonia", "Jeferson"]

@@ -30,7 +30,7 @@ from namewright.roster.beside import Reading, is_abbreviation, is_word_about, st
 from namewright.roster.care_words import CARE
 from namewright.roster.cut_short import written_out
 from namewright.roster.known import are_iberian, is_given, is_iberian, is_pair, lean
-from namewright.roster.name_order import UNSAID, Habits, Order, family_standing_first
+from namewright.roster.name_order import UNSAID, Habits, Order, family_standing_first, may_be_turned
 from namewright.roster.vocabulary import (
     DEVOTIONS,
     DOUBLE_SECONDS,
@@ -190,7 +190,8 @@ def _split_words(words: list[str], order: Order, least: int = 1) -> Reading:
 
 def _turned(words: list[str], order: Order) -> Reading | None:
     """Read a name whose family name stands first, by the order of the list or by the language of the name itself."""
-    found = None if order is Order.GIVEN else family_standing_first(words)
+    given_first = order is Order.GIVEN or (order is Order.MOSTLY_GIVEN and may_be_turned(words))
+    found = None if given_first else family_standing_first(words)
     if found is None and order is Order.FAMILY:
         at = next((at for at, word in enumerate(words[:-1]) if word.lower() not in PARTICLES), 0) + 1
         found = " ".join(words[at : at + _given_size(words[at:])]), "", " ".join(words[:at])

@@ -253,7 +253,9 @@ def _is_label(label: str, text: str) -> bool:
     role = HEADER_WORDS.get(label)
     if role is not None:
         return role is Role.OTHER
-    return label in OTHER_PEOPLE or (bool(label) and all(map(_is_heading_word, label.split())))
+    if not any(map(str.isalpha, label.split())):  # 1st: counts
+        return False
+    return label in OTHER_PEOPLE or all(map(_is_heading_word, label.split()))
 
 
 def _is_heading_word(word: str) -> bool:

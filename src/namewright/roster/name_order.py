@@ -22,6 +22,7 @@ class Order(StrEnum):
 
     UNSAID = "unsaid"
     GIVEN = "given"
+    MOSTLY_GIVEN = "mostly given"
     FAMILY = "family"
 
 
@@ -67,14 +68,28 @@ _ONLY_FAMILY = word_set("nguyen, tran, pham, huynh, truong, hoang, phan, trinh, 
 
 
 def order_of(names: Sequence[str]) -> Order:
-    """Return what the names of a list tell of their order: those of two words of which the lists know both."""
+    """Return what the names of a list tell of their order: those of two words of which the lists know both.
+
+    Where few are known whole, a family name before a word that may be given tells, or a given name behind one.
+    """
     pairs = [words for words in map(str.split, names) if len(words) == 2]
     leads = [(lean(one), lean(two)) for one, two in pairs]
     turned = sum(one < 0 < two for one, two in leads)
     straight = sum(one > 0 > two for one, two in leads)
     if turned > 1 and turned > _CLEARLY * straight and turned >= _TURNED * len(leads):
         return Order.FAMILY
+    if straight > 1 and straight > _CLEARLY * turned:
+        return Order.MOSTLY_GIVEN
+    back, on = sum(one < two for one, two in leads), sum(one > two for one, two in leads)
+    if back >= _CLEARLY and back > _CLEARLY * on and back >= len(leads) / 2:
+        return Order.FAMILY
     return Order.UNSAID
+
+
+def may_be_turned(words: Sequence[str]) -> bool:
+    """Say whether two words are no more a family name and a given one than the other way round: ``Li Wen``."""
+    sure = any("-" in word or _is_marked(word) for word in words)
+    return len(words) == 2 and lean(words[0]) >= lean(words[1]) and not sure
 
 
 def family_standing_first(words: Sequence[str]) -> tuple[str, str, str] | None:

@@ -169,7 +169,13 @@ def _draft_rows(found: Unfolded) -> list[_Draft]:
 
 
 def _draft_row(row: Row, table: Table, unfolded: Unfolded) -> _Draft:
-    return _became(row, read_row(row, table, unfolded.judge, unfolded.unlike.get(row.line)))
+    draft = _became(row, read_row(row, table, unfolded.judge, unfolded.unlike.get(row.line)))
+    reading = draft.entry.reading if draft.entry else None
+    turned = not (table.delimiter or draft.notes) and "\t" in unfolded.lines[row.line].text and ", " in row.cells[0]
+    if draft.entry and reading and turned:  # a row among lines, its family name first
+        told = message("roster.read", given=reading.given, family=reading.family)
+        return draft._replace(entry=draft.entry._replace(notes=(told,)), notes=(told,))
+    return draft
 
 
 def _settled(draft: _Draft, part: NamePart, names_in: str) -> _Draft:

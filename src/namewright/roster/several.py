@@ -242,7 +242,7 @@ def _is_one_loud(parts: Sequence[str]) -> bool:
 
 def _by_commas(parts: list[str], *, family_first: bool, alone: bool) -> Several | None:
     if len(parts) == 2:
-        written_so = family_first and _lead(parts[0]) < 0  # Cano Gil, María Reyes
+        written_so = family_first and _may_be_families(parts[0].split())  # Cano Gil, María Reyes
         if not alone and not written_so and _are_two_wholes(parts[0].split(), parts[1].split()):
             return Several(tuple(parts), False)
         return None if family_first else _two_by_comma(parts[0], parts[1], alone=alone)
@@ -258,6 +258,11 @@ def _by_commas(parts: list[str], *, family_first: bool, alone: bool) -> Several 
     if len(parts) >= _MANY and len(sizes) == 1 and _are_names_by_shape(parts):
         return Several(tuple(parts), True)
     return Several(tuple(parts), False) if len(sizes) == 1 or given >= 2 or len(parts) > _TRIPLE else None
+
+
+def _may_be_families(words: Sequence[str]) -> bool:
+    """Say whether words may be family names alone, and one is most often: ``Gil Toro``, ``Cano Gil``."""
+    return lean(words[0]) < 0 or (all(map(is_family, words)) and any(lean(word) < 0 for word in words))
 
 
 def _are_two_wholes(first: Sequence[str], second: Sequence[str]) -> bool:

@@ -197,7 +197,10 @@ def _odd(filled: Mapping[int, str]) -> Iterator[tuple[int, str]]:
     names = {at: strip_numbering(" ".join(found)) for at, found in cells.items()}
     small = {at: _small_words(strip_numbering(found[0])) for at, found in cells.items()}
     titled = _are_most([not count for count in small.values()], _MOSTLY)
-    whole = _are_most([len(_worded(name)) > 1 for name in names.values()], _NEARLY_ALL)
+    size = [len(_worded(name)) for name in names.values()]
+    named = [count for count, name in zip(size, names.values(), strict=True) if count > 1 or is_known(name.strip())]
+    whole = (_are_most([count > 1 for count in size], _MOSTLY)  # few may be one unknown word
+             and _are_most([count > 1 for count in named], _NEARLY_ALL))
     set_in = sum(map(_is_set_in, filled.values()))
     level = 0 < set_in < len(filled) - set_in
     half = _are_most([len(_worded(name)) > 1 for name in names.values()], 0.5)

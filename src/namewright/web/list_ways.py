@@ -349,9 +349,17 @@ def other_parts(report: LineReport) -> tuple[Way, ...]:
     child, text = report.child, report.text.strip()
     if note is None or child is None or _CELLS.search(text) or child.practice not in (child.given, child.family):
         return ()
-    parts = dict.fromkeys(_parts(child, str(dict(note.fields).get("middle", ""))))
+    left = next((str(other["name"]) for other in report.notes if other.key == "roster.middle"), "")
+    parts = dict.fromkeys((*_before_last(child, left), *_parts(child, str(dict(note.fields).get("middle", "")))))
     return tuple(Way(f"use{number}", message("web.list.way_use", name=name), ((f"{text} (goes by {name})",),),
                      (Promise("", practice=name),)) for number, name in enumerate(list(parts)[:_MOST_PARTS], 1))
+
+
+def _before_last(child: Child, middle: str) -> Iterator[str]:
+    """Yield a Vietnamese given name of two parts, where more stands before the last than Thị or Văn: ``Minh Anh``."""
+    words = [word for word in middle.split() if fold(word) not in ("thi", "van")]
+    if words:
+        yield " ".join((*words, child.given))
 
 
 def _parts(child: Child, middle: str) -> Iterator[str]:
