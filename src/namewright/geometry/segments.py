@@ -37,8 +37,7 @@ class Line(NamedTuple):
 
     def bounds(self) -> Box:
         """Return the box of the line."""
-        (ax, ay), (bx, by) = self
-        return (min(ax, bx), min(ay, by), max(ax, bx), max(ay, by))
+        return _box(self.start, self.end)
 
     def flattened(self, tolerance: float) -> list[Point]:
         """Return the points behind the start of a polyline along the line: its end."""
@@ -80,7 +79,7 @@ class Cubic(NamedTuple):
         A curve stays among its control points: where those that pull it lie between its ends, as in a quarter of a
         bowl, the box is that of the ends.
         """
-        ends = Line(self.start, self.end).bounds()
+        ends = _box(self.start, self.end)
         if all([ends[0] <= x <= ends[2] and ends[1] <= y <= ends[3] for x, y in (self.pull_out, self.pull_in)]):
             return ends
         x0, y0, x1, y1 = calcCubicBounds(*self)
@@ -110,6 +109,11 @@ class Cubic(NamedTuple):
 
 
 Segment = Line | Cubic
+
+
+def _box(a: Point, b: Point) -> Box:
+    (ax, ay), (bx, by) = a, b  # compared, not min and max: it is asked of every segment of every letter
+    return (bx if bx < ax else ax, by if by < ay else ay, bx if bx > ax else ax, by if by > ay else ay)
 
 
 def raised(start: Point, control: Point, end: Point) -> Cubic:

@@ -80,7 +80,9 @@ class Stroke(NamedTuple):
 
     def bounds(self) -> Box:
         """Return the box of the centreline (the pen's width not counted)."""
-        return boxes.joined(segment.bounds() for segment in self.segments)
+        if len(self.segments) == 1:
+            return self.segments[0].bounds()
+        return boxes.joined([segment.bounds() for segment in self.segments])
 
     def flattened(self, tolerance: float) -> list[Point]:
         """Return a polyline that stays within ``tolerance`` of the stroke."""

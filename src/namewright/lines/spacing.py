@@ -96,7 +96,8 @@ def with_tail(stroke: Stroke, tail: float) -> Stroke:
 
 def _level(y: float) -> int:
     """Return the level that a height lies in; what is higher or lower than all of them is in the last."""
-    return min(max(round((y - _LOWEST) / _STEP), 0), _LEVELS - 1)
+    level = round((y - _LOWEST) / _STEP)
+    return 0 if level < 0 else level if level < _LEVELS else _LEVELS - 1
 
 
 def _cover(left: list[float], right: list[float], low: Point, high: Point, first: int, last: int) -> None:

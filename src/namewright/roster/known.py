@@ -18,12 +18,11 @@ _HYPHENS = re.compile("[-‐‑]")
 
 
 @cache
-def _lists() -> Mapping[tuple[str, str], frozenset[str]]:
-    """Return the words by their part and their first two letters; of most openings a class has none."""
+def _lists() -> Mapping[str, frozenset[str]]:
+    """Return the words by their part, a tab and their first two letters; of most openings a class has none."""
     text = (Path(__file__).parent / "data" / "known-names.txt").read_text(encoding="utf-8")
-    parts = (line.partition("\t") for line in text.splitlines() if not line.startswith("#"))
-    lines = {(part, words[:2]): words for part, _, words in parts}
-    return Made(lines, lambda opening: frozenset(lines[opening].split(" ")))
+    lines = {line[:line.find("\t") + 3]: line for line in text.splitlines() if line[0] != "#"}
+    return Made(lines, lambda opening: frozenset(lines[opening].partition("\t")[2].split(" ")))
 
 
 @keeps_names(4096)
@@ -95,7 +94,7 @@ def is_iberian(given: Iterable[str]) -> bool:
 
 
 def _on(part: str, word: str) -> bool:
-    return word in _lists().get((part, word[:2]), ())
+    return word in _lists().get(f"{part}\t{word[:2]}", ())
 
 
 @keeps_names(2048)
