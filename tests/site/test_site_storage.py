@@ -222,3 +222,16 @@ def test_a_list_that_is_opened_with_the_installed_app(host: Host, tmp_path: Path
         frame = ready(launched.value)
         expect(frame.locator("textarea")).to_have_value(re.compile("Ottoline"), timeout=30_000)
         context.close()
+
+
+def test_a_copy_that_is_dropped_beside_a_typed_list_loses_nothing(device: BrowserContext, host: Host) -> None:
+    """What was typed before the program had started is read first; the copy is opened when somebody says so."""
+    page = device.new_page()
+    page.add_init_script(LAUNCHES)
+    page.goto(host.address)
+    page.get_by_label("Your list").fill("Ottoline Quast\nBram Teller")
+    page.evaluate("launched('class.db', 'a copy')")
+    frame = ready(page)
+    expect(frame.locator("textarea")).to_have_value("Ottoline Quast\nBram Teller", timeout=30_000)
+    page.get_by_role("button", name="Open a copy").click()
+    expect(frame.locator("input[type=file][accept='.db']")).to_have_value(re.compile(r"class\.db"), timeout=30_000)

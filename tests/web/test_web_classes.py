@@ -168,6 +168,18 @@ def test_where_there_is_one_class_alone_no_other_is_offered(class_file: Path, ho
     assert (visitor.get("/copy/class.db").status_code == 200) == ("IN_BROWSER" in how)
 
 
+def test_a_list_that_was_typed_waits_where_a_copy_takes_the_place(settled: Visitor, class_file: Path) -> None:
+    """Inside a browser a copy goes in place of the one class; what was typed there and not saved is not lost by it."""
+    copy = settled.get("/copy/class.db").data
+    class_file.unlink()
+    visitor = Visitor(create_app({"CLASS": str(class_file), "HOSTS": [HOST], "IN_BROWSER": True}))
+    visitor.post("/class/list/read?part=lines", {"text": "Wenna Praske\n", "based": "0", "practise": "given"})
+    answer = visitor.post("/copy", {"file": (io.BytesIO(copy), "class.db")})  # type: ignore[dict-item]
+    assert "waits on the list screen" in visitor.get(visitor.get(answer.headers["Location"]).headers["Location"]).text
+    assert "Wenna Praske" in visitor.get("/class/list").text
+    assert len(labels(class_file)) == 7
+
+
 @given(st.text(max_size=80))
 def test_a_file_name_is_safe_whatever_a_class_is_called(title: str) -> None:
     """Small letters, figures and hyphens, never a path, a hidden file or a device, and not too long."""

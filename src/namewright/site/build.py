@@ -53,7 +53,7 @@ TYPES = {".mjs": "text/javascript", ".js": "text/javascript", ".html": "text/htm
          ".wasm": "application/wasm", ".webmanifest": "application/manifest+json"}
 WORDS = ("private", "loading", "starting", "scripts", "insecure", "old", "other_tab", "not_loaded", "not_started",
          "newer", "use_newer", "copy_reminder", "understood", "keep", "ask_it", "not_now", "keeps",
-         "keeps_not", "too_long", "early", "brought")  # what shell.mjs says, by key
+         "keeps_not", "too_long", "early", "brought", "brought_after", "open_copy")  # what shell.mjs says, by key
 _PACKED_FROM_BYTES = 100_000
 
 

@@ -9,6 +9,7 @@ from __future__ import annotations
 import os
 import re
 from contextlib import suppress
+from dataclasses import replace
 from datetime import date
 from pathlib import Path
 
@@ -16,6 +17,7 @@ from flask import Blueprint, Response, abort, current_app, redirect, render_temp
 from werkzeug.wrappers import Response as BaseResponse
 
 from namewright.classbook import Classbook, ClassbookError
+from namewright.classbook.drafts import Draft
 from namewright.message import Message, message
 from namewright.web.class_files import file_name, there_are_several
 from namewright.web.desk import book, class_settings, close_book, desk
@@ -61,12 +63,25 @@ def take() -> tuple[str, int] | BaseResponse:
     except ClassbookError as error:
         path.unlink(missing_ok=True)
         return _page(error.message), 422
+    typed = None
     if _takes_the_place():
+        typed = book().draft()
         close_book()
         os.replace(path, desk().path)
         path = desk().path
     desk().turn_to(path)
-    return redirect(url_for("home.first", told=desk().tell([message("web.site.opened")])))
+    waits = typed is not None and _waits(path, typed)
+    told = [message("web.site.opened"), *([message("web.site.list_waits")] if waits else [])]
+    return redirect(url_for("home.first", told=desk().tell(told)))
+
+
+def _waits(path: Path, typed: Draft) -> bool:
+    """Keep a list that was typed in the class that gave way as the draft of a copy that has none; say whether it is."""
+    with Classbook.open(path, create=False) as copy:
+        if copy.draft() is not None:
+            return False
+        copy.keep_draft(replace(typed, settled=frozenset(), roster=copy.roster_id(), steps=0), typed=False)
+    return True
 
 
 def _takes_the_place() -> bool:

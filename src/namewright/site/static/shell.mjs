@@ -127,7 +127,9 @@ function show() {
   for (const [ask, port] of waiting.splice(0)) worker.postMessage({ ask }, [port]);
   const place = location.hash.startsWith("#app/") ? location.hash.slice(1 + "app".length) : "/";
   frame.addEventListener("load", appear, { once: true });
-  if (brought) open(brought);
+  const after = list.value && isCopy(brought);  // a copy has no place for what was typed, so that is taken along first
+  if (after) note(word("brought_after", { file: brought.name }), [word("open_copy"), () => open(brought)], [word("not_now")]);
+  if (brought && !after) open(brought);
   else frame.src = SCREENS + (list.value ? LISTS : place);
 }
 // What was typed meanwhile goes on where it is read, with the cursor in its place.
