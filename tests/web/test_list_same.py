@@ -32,6 +32,15 @@ def test_an_answer_takes_the_place_of_another() -> None:
     assert answered(settled | {"ee=3"}, ["x", "dd", "", "ee"], lambda text: text) == {2: NEW, 4: 3}
 
 
+def test_lines_that_say_the_same_may_be_several_children() -> None:
+    """Each answer is of another one of them; one more than there are lines takes the place of all."""
+    settled = with_answer(with_answer(set(), "ava", 5, alike=2), "ava", 6, alike=2)
+    found = answered(settled, ["ava", "bo", "ava"], lambda text: text)
+    assert sorted(found) == [1, 3]
+    assert set(found.values()) == {5, 6}
+    assert answered(with_answer(settled, "ava", 7, alike=2), ["ava", "ava"], lambda text: text) == {1: 7}
+
+
 @given(st.lists(st.sampled_from(["Mira Quill", "Mira Quil", "Tilo", "Tila", "Bo", ""]), max_size=8),
        st.lists(st.sampled_from(["Mira Quill", "Mira Quil", "Tilo", "Tila", "Bo", ""]), max_size=8))
 def test_nobody_stands_on_two_lines(before: list[str], after: list[str]) -> None:

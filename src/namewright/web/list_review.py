@@ -183,7 +183,8 @@ def _answered(now: Draft, pressed: str) -> _Seen:
     (at, way), typed = found, request.form.get(f"as-{which}", "")
     line = reading.lines[at]
     if way.child is not None:
-        return _stepped(replace(now, settled=with_answer(now.settled, which, way.child)))
+        alike = sum(mark(each.text) == which for each in reading.lines)
+        return _stepped(replace(now, settled=with_answer(now.settled, which, way.child, alike)))
     if way.settles:
         return _stepped(replace(now, settled=now.settled | {which}))
     if way.offered is not None and line.child and typed.strip():

@@ -30,15 +30,25 @@ def answer(mark: str, child_id: int) -> str:
     return f"{mark}={child_id}"
 
 
-def with_answer(settled: Iterable[str], mark: str, child_id: int) -> frozenset[str]:
-    """Return what is settled with an answer in place of another about the same line or the same child."""
-    gone = (f"{mark}=", *([f"={child_id}"] if child_id else []))
-    about = {one for one in settled if "=" in one and (one.startswith(gone[0]) or one.endswith(gone[1:]))}
-    return frozenset(settled) - about | {answer(mark, child_id)}
+def with_answer(settled: Iterable[str], mark: str, child_id: int, alike: int = 1) -> frozenset[str]:
+    """Return what is settled with an answer in place of another of the same child, or about the same line.
+
+    Of ``alike`` lines that say the same each may be another child, and which of them is which makes no difference.
+    """
+    answers = [one.partition("=") for one in settled if "=" in one]
+    about = [f"{key}={said}" for key, _, said in answers if key == mark and said != str(child_id)]
+    gone = {f"{key}={said}" for key, _, said in answers if child_id and said == str(child_id)}
+    return (frozenset(settled) - gone - (set() if len(about) < alike else set(about))) | {answer(mark, child_id)}
 
 
 def answered(settled: Iterable[str], lines: Sequence[str], mark: Callable[[str], str]) -> dict[int, int]:
     """Return who stands on which line by what was answered."""
-    said = dict(one.split("=", 1) for one in settled if "=" in one)
-    marks = ((at, mark(line)) for at, line in enumerate(lines, 1) if line.strip())
-    return {at: int(said[key]) for at, key in marks if said.get(key, "").isdecimal()}
+    said: dict[str, list[int]] = {}
+    for key, _, child_id in sorted(one.partition("=") for one in settled if "=" in one):
+        if child_id.isdecimal():
+            said.setdefault(key, []).append(int(child_id))
+    found = {}
+    for at, line in enumerate(lines, 1):
+        if line.strip() and (ids := said.get(mark(line))):
+            found[at] = ids.pop()
+    return found
