@@ -21,7 +21,7 @@ from namewright.classbook.connect import WAIT_S, Stamp, connected, stamp_of, tol
 from namewright.classbook.drafts import Draft
 from namewright.classbook.erasing import Erased
 from namewright.classbook.keys import check_beats
-from namewright.classbook.records import BookChild, ClassbookError, Observation, RosterUpdate, Save
+from namewright.classbook.records import BookChild, ClassbookError, Observation, RosterUpdate, Save, called
 from namewright.classbook.stages import Stage
 from namewright.classbook.traces import Trace
 from namewright.settings import NamePart, Support
@@ -148,7 +148,7 @@ class Classbook:
             self._db.execute("SAVEPOINT trial")
             try:
                 update = rosters.take_roster(self._db, text, part, "", None, same or {}, None, whole=True)
-                return update, dict(self._db.execute("SELECT id, label FROM children"))
+                return update, called(rosters.children(self._db, left=True))
             finally:
                 self._db.execute("ROLLBACK TO trial")
                 self._db.execute("RELEASE trial")

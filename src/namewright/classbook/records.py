@@ -6,6 +6,7 @@ Dates are ISO 8601 days (``2026-09-14``), moments ISO 8601 to the second. Positi
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
 from datetime import date, datetime
@@ -110,6 +111,14 @@ class RosterUpdate:
     notes: tuple[Message, ...] = ()
     recognised: tuple[Recognised, ...] = ()
     ids: Mapping[int, int] = field(default_factory=dict)
+
+
+def called(children: Iterable[BookChild]) -> dict[int, str]:
+    """Return what an adult calls each child, by id: the label, or the whole name where one who left has that label."""
+    everyone = tuple(children)
+    counts = Counter(one.child.label for one in everyone)
+    return {one.id: one.child.label if counts[one.child.label] < 2 else
+            f"{one.child.given} {one.child.family}".strip() or one.child.label for one in everyone}
 
 
 def letter_positions(name: str) -> tuple[int, ...]:

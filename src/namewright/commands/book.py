@@ -12,6 +12,7 @@ from namewright.classbook.enrol import NEW
 from namewright.classbook.export import export_csv, import_csv
 from namewright.classbook.find import find_child, is_called
 from namewright.classbook.mending import mend
+from namewright.classbook.records import called as names_of
 from namewright.commands.talk import (
     ALL_MADE,
     SOME_NOT_MADE,
@@ -103,7 +104,7 @@ def _take(options: argparse.Namespace) -> int:
     with opened(options.file, create=True) as book:
         same = _same(book, text, options)
         update = book.update_roster(text, who=options.who, whole=options.whole_list, same=same)
-        labels = {one.id: one.child.label for one in book.children(left=True)}
+        labels = names_of(book.children(left=True))
     _tell(update, labels)
     for note in (*notes, *read.notes, *update.notes, *_say_same(update)):
         complain(note)

@@ -18,6 +18,7 @@ from werkzeug.wrappers import Response
 from namewright.classbook import ClassbookError, RosterUpdate
 from namewright.classbook.drafts import Draft
 from namewright.classbook.enrol import Recognised
+from namewright.classbook.records import called
 from namewright.message import Field, Message, message
 from namewright.roster.children import LineReport, Outcome, RosterError
 from namewright.roster.reader_process import decode_in_a_process
@@ -311,7 +312,7 @@ def compare() -> str | Response:
 
 def _told(update: RosterUpdate, reading: Reading) -> list[Message]:
     """Return what keeping the list did."""
-    names = {one.id: one.child.label for one in book().children(left=True)}
+    names = called(book().children(left=True))
     some = update.stayed or update.returned
     groups = (("joined", update.joined if some else ()), ("returned", update.returned), ("left", update.left))
     return [message("web.list.kept", count=len(update.roster.children)),
