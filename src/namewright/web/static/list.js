@@ -64,9 +64,16 @@
     return body;
   };
   const readAgain = lively(() => ask(what()));
-  const later = () => { unkept = true; clearTimeout(wait); wait = setTimeout(readAgain, 120); };
+  let newest = -Infinity;
+  function later(event) {  // what comes after a pause, as a pasted list does, is read at once
+    const pause = event.timeStamp - newest;
+    newest = event.timeStamp;
+    unkept = true;
+    clearTimeout(wait);
+    wait = setTimeout(readAgain, pause > 1000 ? 0 : 120);
+  }
   text.addEventListener("input", later);
-  form.addEventListener("change", (event) => { if (["practise", "whole"].includes(event.target.name)) later(); });
+  form.addEventListener("change", (event) => { if (["practise", "whole"].includes(event.target.name)) later(event); });
   if (changed(form)) readAgain();
 
   // --- one press answers a line ---
