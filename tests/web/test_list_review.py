@@ -224,6 +224,16 @@ def _pressed(visitor: Visitor, page: str, words: str) -> str:
     return unescape(visitor.post("/class/list/read?part=lines", sent).text)
 
 
+def test_saving_a_list_is_no_change_of_settings(visitor: Visitor, class_file: Path) -> None:
+    """The history has what somebody changed: the part that is practised where it is another, and nothing as usual."""
+    visitor.keep(MESSY)
+    with Classbook.open(class_file) as book:
+        assert book.history(None) == ()
+    visitor.post("/class/list", {"text": MESSY, "based": visitor.based(), "practise": "both"})
+    with Classbook.open(class_file) as book:
+        assert [(one.key, one.after) for one in book.history(None)[0].changes] == [("practise", "both")]
+
+
 def test_a_changed_nickname_is_the_same_child(settled: Visitor, class_file: Path) -> None:
     """A list pasted anew with another name to practise takes over what is kept, and says so before and after."""
     settled.post("/child/5/lines", {"line_height": "30", "after": "0"})

@@ -30,7 +30,7 @@ from namewright.web.list_reading import MAX_CHARACTERS, Reading, read
 from namewright.web.list_same import answered, same_children, with_answer
 from namewright.web.list_ways import mark, spelled, ways_on, written
 from namewright.web.screen_language import language_of
-from namewright.wording import languages
+from namewright.wording import FIRST, languages
 
 pages = Blueprint("roster", __name__)
 _MAX_FIGURES = 18  # of a list's number; SQLite counts no further than 19
@@ -267,7 +267,8 @@ def keep() -> Response:
 def _saved(now: Draft, reading: Reading) -> RosterUpdate:
     """Keep a list and the part of the name that is practised, both or neither."""
     first = {} if book().roster_id() else _paper_language()
-    return book().save_list(reading.text, {"practise": now.part, **first}, same=_same(now, reading),
+    asked = {} if now.part == book().part else {"practise": now.part}  # what is so already is no change in the history
+    return book().save_list(reading.text, {**asked, **first}, same=_same(now, reading),
                             after_roster=_based(), whole=now.whole)
 
 
@@ -280,7 +281,8 @@ def _same(now: Draft, reading: Reading) -> Mapping[int, int]:
 def _paper_language() -> dict[str, str]:
     """Return the language of the screen for the paper of a class that is begun, where paper has it and none is set."""
     spoken = language_of(request)
-    return {"language": spoken} if spoken in languages() and "language" not in class_settings() else {}
+    said = spoken == FIRST or "language" in class_settings()
+    return {} if said or spoken not in languages() else {"language": spoken}
 
 
 def _replaces(now: Draft, reading: Reading) -> bool:
