@@ -9,11 +9,12 @@ import atexit
 import io
 import re
 import shutil
+import sqlite3
 import sys
 import tempfile
 import zipfile
 from collections.abc import Callable, Mapping
-from contextlib import suppress
+from contextlib import closing, suppress
 from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
@@ -54,6 +55,11 @@ FORMS = (
     b"/class/erase?child=1", b"/class/erase/yes?child=1&also=x", b"/now?letters=mi&size=4x6",
     b"/class/choices?order=need", b"/class/list?text=Mira&based=0&practise=x",
 )
+
+
+ODD: tuple[object, ...] = (
+    "", " ", "x", "0", -1, 0, 1, 2, 7, 10**6, 2**62, 1.5, "1e999", "2026-02-30", "2026-09-14", "9999-12-31", "full",
+    "left", "us-3/4", "{}", "[]", "0 1 2 3 4 5 6", "a=b", "zz", "\u0301", "A" * 3000, "\n", "\u202e", "<b>x</b>", None)
 
 
 @dataclass(frozen=True)
@@ -128,6 +134,31 @@ def _use(path: Path) -> None:
         ids = [one.id for one in book.children()][:1]
         book.traces(ids)
         book.erase(ids)
+
+
+def meddle(data: bytes) -> None:
+    """Put an odd value into a column of a class's file: it is refused, or each page asked for is no failure of ours.
+
+    The first byte says which column, the second which value (past the list: the rest as text), the others which pages.
+    """
+    which, value, *asked = (*data[:8], 0, 0)
+    app, class_file, _, _ = _application()
+    class_file.write_bytes(classes()[0])
+    with closing(sqlite3.connect(class_file, isolation_level=None)) as raw:
+        raw.execute("PRAGMA ignore_check_constraints = ON")
+        columns = [(table, row[1]) for (table,) in raw.execute(
+            "SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite%'").fetchall()
+            for row in raw.execute(f"PRAGMA table_info({table})")]
+        table, column = columns[which % len(columns)]
+        odd = ODD[value] if value < len(ODD) else data[2:].decode("utf-8", "replace")
+        with suppress(sqlite3.Error):  # what the table itself does not take
+            raw.execute(f"UPDATE {table} SET {column} = ?", (odd,))
+    app.extensions[KEY].turn_to(class_file)
+    client, shown = app.test_client(), [path.partition(b"?")[0].decode() for path in paths()]
+    client.set_cookie(cookie_name(HOST), "fuzz", domain="127.0.0.1")
+    for at in asked:
+        answer = client.get(shown[at % len(shown)], headers={"Host": HOST})
+        assert answer.status_code < 500, (table, column, odd, shown[at % len(shown)])
 
 
 def send_form(data: bytes) -> None:
@@ -213,5 +244,6 @@ def classes() -> tuple[bytes, ...]:
 TARGETS: Mapping[str, Target] = {
     "list": Target(read_list, lambda: LISTS), "workbook": Target(read_workbook, workbooks),
     "font": Target(use_font, fonts), "class": Target(use_class, classes),
+    "values": Target(meddle, lambda: tuple(bytes((at * 3, at, *range(at, at + 4))) for at in range(0, 60, 7))),
     "form": Target(send_form, lambda: (*FORMS, *paths())),
 }

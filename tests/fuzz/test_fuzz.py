@@ -11,7 +11,7 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 from targets import TARGETS
 
-QUICK = {"list": 30, "workbook": 20, "font": 10, "class": 12, "form": 15}
+QUICK = {"list": 30, "workbook": 20, "font": 10, "class": 12, "values": 12, "form": 15}
 LONG = 40  # times as many
 EDITS = st.lists(st.tuples(st.floats(0, 1, exclude_max=True), st.integers(0, 3), st.binary(min_size=1, max_size=4)),
                  min_size=1, max_size=8)
