@@ -72,6 +72,11 @@ def test_a_language_that_is_not_known_is_told() -> None:
     assert message("roster.no_language", cell="Quillish") in report.notes
 
 
+def test_a_picture_before_a_given_name_is_no_family_name() -> None:
+    assert [child.given for child in read_roster("⭐ Mira\n⭐ Katie Moss\n⭐ Leo\n⭐ Ava").children] == [
+        "Mira", "Katie", "Leo", "Ava"]
+
+
 def test_a_list_that_shows_its_order_decides_about_a_name_that_may_be_either() -> None:
     """Li Wen among names with the given name first is Li; where nothing shows, or the name is sure, it is turned."""
     others = "Katie Moss\nAva Reed\nLeo Marsh"

@@ -84,6 +84,10 @@ _ROLE_WORDS = {
 GOES_BY_WORDS = ("goes by", "be called", "known as", "nickname", "apodo", "le dicen", "preferred name")
 """A longer header that holds one of these names the column of what a child goes by."""
 
+CALLED_QUESTIONS = ("should we call", "como llamamos", "como le decimos", "comment appeler", "comment devons-nous",
+                    "wie sollen wir", "wie nennen", "come chiamare", "como devemos chamar", "como chamar")
+"""Questions of a form for what a child goes by, even where they name the school."""
+
 ABOUT_THE_CHILD = word_set("""
     student, student's, students, child, child's, childs, children's, pupil, pupil's, learner, learner's, legal,
     alumno, alumna, alumno/a, estudiante, nino, nina, nino/a, hijo, hija, hijo/a, menor, del, de, la, el, camper,

@@ -14,6 +14,7 @@ from itertools import pairwise
 from namewright.message import Problem
 from namewright.roster.header_words import (
     ABOUT_THE_CHILD,
+    CALLED_QUESTIONS,
     CHILD_CALLED,
     CHILD_WORDS,
     GOES_BY_WORDS,
@@ -109,6 +110,8 @@ def header_role(cell: str) -> Role | None:
     if len(cell) > _LONGEST_HEADER:
         return None
     words = _plain(cell)
+    if any(phrase in words for phrase in CALLED_QUESTIONS):
+        return Role.GOES_BY
     if OTHER_PEOPLE.intersection(word.removesuffix("'s") for word in re.split(r"[ /]", words)):
         return Role.OTHER
     for text in _tries(words):

@@ -18,7 +18,10 @@ HEADING_WORDS = word_set("""
     pre-k, tk, tk/k, kinder, preescolar, combo, session, infantil, parvulos, parvulario, parvularia, prekinder,
     guarderia, prescolar, vorschulkinder, schulanfanger, kindergartenkinder, krippe, kindertagesstatte, preschool,
     nursery, reception, toddlers, preschoolers, kindergartners, kindergarteners, elementary, creche, pre-escolar,
-    infantario, bercario, primaria, matutino, vespertino, kindergarden, eyfs""")
+    infantario, bercario, primaria, matutino, vespertino, kindergarden, eyfs, break, pause, pausa, descanso, recreo,
+    intervalo, intervallo, ricreazione, mittagspause, dismissal, walkers, carpool, aftercare, compleanni,
+    cumpleanos, anniversaires, aniversarios, birthdays, geburtstage, geburtstagskalender, elterngesprache,
+    elternabend, tutorias, colloqui, entretiens, conferences""")
 """First words of a line that is about the class, if what follows is a number, a letter, a
 title or nothing."""
 
@@ -29,7 +32,8 @@ LEVELS = word_set("""
     children, pupils, students, learners, names, kids, alumnos, alumnas, alumnado, ninos, ninas, estudiantes,
     nombres, enfants, eleves, petits, kinder, schuler, schulerinnen, namen, namensliste, klassenliste, gruppenliste,
     anwesenheitsliste, alunni, alunne, bambini, bambine, nomi, alunos, alunas, criancas, meninos, nomes, listado,
-    elenco, liste, lista, listas, presences, appel, asistencia, presenze, chamada, pauta""")
+    elenco, liste, lista, listas, presences, appel, asistencia, presenze, chamada, pauta, relacion, ed, riders,
+    care, line, clases, rentree, reunion, reuniao""")
 """Words that make a line a heading where every other word is one, a number or a small word, too."""
 
 BESIDE_CLASS = word_set("""
@@ -41,7 +45,7 @@ BESIDE_CLASS = word_set("""
     an, jahre, jahren, jahr, anni, anno, mois, meses, mes, months, mesi, monate, as, of, for, and, y, e, et, und,
     para, pour, fur, per, com, con, with, mit, avec, in, im, am, to, bis, from, vom, zum, leute, tutti, tous, en,
     entre, hasta, au, al, a, l'ecole, l’ecole, our, my, here, today, this, total, number, numero, nombre, anzahl,
-    effectif""")
+    effectif, car, after, before, until, pick, up, bus, uhr, h, late, early""")
 """Words that may stand beside those: sizes, ages, small words."""
 
 DATED_OPENINGS = word_set("as of, a fecha, stand vom, stand am, aggiornato al, atualizado em, mise a, mis a")
@@ -63,13 +67,13 @@ PLACES = word_set("""
 
 CLASS_OPENINGS = word_set("""
     classe, clase, klasse, salle, sala, aula, salon, raum, zimmer, gruppe, groupe, grupo, gruppo, turma, sezione,
-    seccion, room, group, team, table, tisch, mesa, tavolo, equipe, equipo, kita, kiga, krippe, hort,
-    kindergarten, kinderhaus, kindertagesstatte, grundschule, vorschule, jardin, jardim, escuela, colegio,
-    guarderia, ecole, maternelle, creche, scuola, asilo, nido, escola, infantario, infantil, section, nursery,
-    preschool, school, ceip""")
+    seccion, room, group, team, table, tisch, mesa, tavolo, equipe, equipo, kita, kiga, krippe, hort, kindergarten,
+    kinderhaus, kindertagesstatte, grundschule, vorschule, jardin, jardim, escuela, colegio, guarderia, ecole,
+    maternelle, creche, scuola, asilo, nido, escola, infantario, infantil, section, nursery, preschool, school,
+    ceip, gruppenliste, klassenliste, kinderliste""")
 """First words of a class that is named after something: ``Salle des Tournesols``."""
 
-CLASS_ENDINGS = ("gruppe", "gruppen", "klasse", "schule", "kindergarten", "tagesstatte")
+CLASS_ENDINGS = ("gruppe", "gruppen", "klasse", "schule", "kindergarten", "tagesstatte", "kalender", "gesprache")
 """Endings of German words in one that name a class: ``Vorschulgruppe``, ``Bärengruppe``."""
 
 ENDS = word_set("end, ende, fin, fine, fim")

@@ -222,7 +222,7 @@ def _is_of_class_words(text: str) -> bool:
 def _is_beside_class(word: str) -> bool:
     """Say whether a folded word may stand in the name of a class or list: it is known, a number, a sign or a letter."""
     return (_is_heading_word(word) or word in LEVELS or word in BESIDE_CLASS or word in OF_THE or len(word) == 1
-            or word in MONTHS or word in DAYS or word in SEASONS or _is_compound(word))
+            or word in MONTHS or word in DAYS or word in SHORT_DAYS or word in SEASONS or _is_compound(word))
 
 
 def _names_a_class(words: list[str]) -> bool:
@@ -280,5 +280,6 @@ def _ends(rest: list[str]) -> bool:
 
 def _opens_heading(word: str) -> bool:
     return (
-        not word[0].isalpha() or len(word) == 1 or word.strip(".,") in TITLES or any(map(str.isdigit, word))
+        not word[0].isalpha() or len(word) == 1 or word in HEADING_WORDS or word.strip(".,") in TITLES
+        or any(map(str.isdigit, word))
     )

@@ -72,7 +72,7 @@ def order_of(names: Sequence[str]) -> Order:
 
     Where few are known whole, a family name before a word that may be given tells, or a given name behind one.
     """
-    pairs = [words for words in map(str.split, names) if len(words) == 2]
+    pairs = [words for words in map(str.split, names) if len(words) == 2 and all(word[0].isalpha() for word in words)]
     leads = [(lean(one), lean(two)) for one, two in pairs]
     turned = sum(one < 0 < two for one, two in leads)
     straight = sum(one > 0 > two for one, two in leads)

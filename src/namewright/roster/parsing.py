@@ -196,7 +196,7 @@ def _is_header(row: Row, table: Table) -> bool:
         return True
     filled = [cell for cell in row.cells if cell]
     if len(filled) == 1:
-        return fold(filled[0]) in SOLO_HEADERS
+        return fold(filled[0].strip("()[]")) in SOLO_HEADERS
     if table.header is None or header_roles(row.cells) is None:
         return False
     known = sum(header_role(cell) is not None for cell in filled)

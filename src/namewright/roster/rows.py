@@ -81,7 +81,7 @@ def read_row(row: Row, table: Table, judge: Judge = _ANY, unlike: Unlike | None 
         return LeftOut((*unlike.notes, message("roster.if_child")), heading=True)
     if len(filled) == 1 and not NAME_LABEL.match(filled[0]) and (doubt := perhaps_heading(filled[0])):
         return LeftOut((doubt,))
-    if table.delimiter and _counts(filled):
+    if table.delimiter and (_counts(filled) or (len(filled) > 1 and all(map(heading_reason, filled)))):
         return LeftOut((message("roster.heading_only"), message("roster.if_child")), heading=True)
     alone = not table.delimiter or _stands_alone(row, filled, table)
     for cell in [filled[0]] if alone else _name_cells(row, table):

@@ -33,6 +33,8 @@ _DASH = re.compile(r"\s+[-–—]\s+")
 _LABEL = re.compile(r"([^:,;/&]{2,30}):\s+(?=\S)")
 _LONG_LABEL = re.compile(r"([^:;/&]{2,60}):\s+(?=\S)")
 _DASHED_LABEL = re.compile(r"([^:,;/&]{2,30}?)\s+[-–—]\s+(?=\S)")
+_TIME = re.compile(r"^\s*\d{1,2}[:.h]\d\d(?:\s?(?:Uhr|h|[AaPp][Mm]))?\s+")
+_ARROW = re.compile(r"\s*(?:→|⇒|->|=>)\s*")
 _HEADS = HEADING_WORDS | PLACES
 _MAX_WORDS = 5
 _ROW = 4
@@ -136,7 +138,7 @@ def several_in(
     ``family_first`` says that the list writes ``Family, Given``, ``alone`` that the line is all there is, ``givens``
     that it is a list of given names alone, ``grouped`` that each line has a label and names behind it.
     """
-    text = strip_numbering(line)
+    text = _ARROW.split(strip_numbering(_TIME.sub("", line)), maxsplit=1)[0]
     label = _label_of(text)
     if label is None and (dashed := _DASHED_LABEL.match(text)) and not _HEADS.isdisjoint(fold(dashed[1]).split()):
         label = dashed

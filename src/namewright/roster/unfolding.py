@@ -180,7 +180,7 @@ class Judge:
 
 def _order(filled: Sequence[str], texts: Sequence[str]) -> Order:
     """Return which part of a name stands first: as a title says, or by the names."""
-    titles = [text for text in texts if fold(text) in SOLO_HEADERS]
+    titles = [bare for text in texts if fold(bare := text.strip("()[] ")) in SOLO_HEADERS]
     if any(map(family_first, titles)):
         return Order.FAMILY
     if any(map(given_first, titles)):
@@ -230,4 +230,4 @@ def _apart(line: Line, judge: Judge) -> Iterator[Line]:
 @keeps_names(2048)
 def is_title(text: str) -> bool:
     """Say whether a line is about the class and no child."""
-    return not any(map(is_letter, text)) or fold(text) in SOLO_HEADERS or heading_reason(text) is not None
+    return not any(map(is_letter, text)) or fold(text.strip("()[]")) in SOLO_HEADERS or heading_reason(text) is not None

@@ -56,10 +56,17 @@ def unlike_lines(texts: Sequence[str]) -> Mapping[int, Unlike]:
               if len(text) <= _LONGEST and any(map(is_letter, text)) and not NAME_LABEL.match(text)}
     found = {at: Unlike((message("roster.heading_remark"),)) for at in (*_signature(filled), *_legend(filled))}
     found |= {at: Unlike((message("roster.heading_remark"),)) for at in _heads(filled)}
+    found |= {at: Unlike((message("roster.heading_only"),)) for at in _calendar(filled)}
     found |= {at: _said_again(count) for at, count in _repeated(filled).items()}
     rest = {at: text for at, text in filled.items() if at not in found}
     doubtful = (*_underlined(texts, rest), *_over_a_block(texts, rest), *_odd(rest), *_labelled(rest))
     return found | {at: Unlike((message("roster.unlike", words=text[:60]),), doubtful=True) for at, text in doubtful}
+
+
+def _calendar(filled: Mapping[int, str]) -> Sequence[int]:
+    """Return the lines of a month alone where four or more are: names of that month stand below each."""
+    months = [at for at, text in filled.items() if fold(text) in MONTHS]
+    return months if len({fold(filled[at]) for at in months}) >= _ENOUGH else ()
 
 
 def _said_again(count: int) -> Unlike:

@@ -51,15 +51,15 @@ def word_set(text: str) -> frozenset[str]:
 
 OTHER_PEOPLE = word_set("""
     parent, parents, mother, mom, mum, father, dad, guardian, guardians, family's, sibling, brother, sister,
-    emergency, contact, teacher, aide, doctor, school, grandma, grandpa, grandmother, grandfather, nanny, babysitter,
-    aunt, uncle, stepmother, stepfather, stepmom, stepdad, oma, opa, grossmutter, grossvater, tante, onkel, abuela,
-    abuelo, nonna, nonno, mamie, nounou, grand-mere, grand-pere, madre, mama, padre, padres, papa, tutor, tutora,
-    hermano, hermana, emergencia, contacto, maestra, maestro, escuela, mere, maman, pere, tuteur, tutrice, responsable,
-    frere, soeur, urgence, enseignant, enseignante, ecole, mutter, vater, eltern, elternteil, erziehungsberechtigte,
-    erziehungsberechtigter, erziehungsberechtigten, vormund, geschwister, bruder, schwester, notfall,
-    notfallkontakt, lehrer, lehrerin, lehrkraft, schule, mamma, genitore, genitori, babbo, tutore, fratello,
-    sorella, insegnante, scuola, mae, pai, pais, encarregado, encarregada, responsavel, irmao, irma, professor,
-    professora, escola""")
+    emergency, contact, teacher, aide, doctor, school, grandma, grandpa, grandmother, grandfather, nanny,
+    babysitter, aunt, uncle, stepmother, stepfather, stepmom, stepdad, oma, opa, grossmutter, grossvater, tante,
+    onkel, abuela, abuelo, nonna, nonno, mamie, nounou, grand-mere, grand-pere, madre, mama, padre, padres, papa,
+    tutor, tutora, hermano, hermana, emergencia, contacto, maestra, maestro, escuela, mere, maman, pere, tuteur,
+    tutrice, responsable, frere, soeur, urgence, enseignant, enseignante, ecole, mutter, vater, eltern, elternteil,
+    erziehungsberechtigte, erziehungsberechtigter, erziehungsberechtigten, vormund, geschwister, bruder, schwester,
+    notfall, notfallkontakt, lehrer, lehrerin, lehrkraft, schule, mamma, genitore, genitori, babbo, tutore,
+    fratello, sorella, insegnante, scuola, mae, pai, pais, encarregado, encarregada, responsavel, irmao, irma,
+    professor, professora, escola, atsem, erzieherin, erzieher, educadora, educador, educatrice, auxiliar""")
 """A header that holds one of these is about somebody else, even where it says “first name” too."""
 
 GROUPS = word_set("""
