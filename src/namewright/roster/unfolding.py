@@ -30,6 +30,7 @@ from namewright.roster.several import (
     several_in,
     several_in_group,
 )
+from namewright.roster.stacked import from_stacked_columns
 from namewright.roster.unlike import Unlike, unlike_lines
 from namewright.roster.vocabulary import GROUPS, Role, fold
 from namewright.store import keeps_names
@@ -57,7 +58,7 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
 
     ``columns`` says what each column holds, empty where nobody said: its titles become a line. Raises Problem.
     """
-    found = from_a_form(from_a_program(unwrapped(lines)))
+    found = from_stacked_columns(from_a_form(from_a_program(unwrapped(lines))))
     if columns:
         found = _titled(found, titles_for(columns))
     table = _laid_out(found)

@@ -17,6 +17,7 @@ from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.roster.alike import is_titled
 from namewright.roster.beside import is_state, is_word_about, strip_numbering, take_beside
+from namewright.roster.block_heads import block_heads
 from namewright.roster.care_words import CARE
 from namewright.roster.columns import stray_cells
 from namewright.roster.free_text import NAME_LABEL
@@ -56,17 +57,14 @@ def unlike_lines(texts: Sequence[str]) -> Mapping[int, Unlike]:
               if len(text) <= _LONGEST and any(map(is_letter, text)) and not NAME_LABEL.match(text)}
     found = {at: Unlike((message("roster.heading_remark"),)) for at in (*_signature(filled), *_legend(filled))}
     found |= {at: Unlike((message("roster.heading_remark"),)) for at in _heads(filled)}
-    found |= {at: Unlike((message("roster.heading_only"),)) for at in _calendar(filled)}
+    blocks = block_heads(texts, filled)
+    found |= {at: Unlike((message("roster.heading_only"),)) for at in blocks.heads}
+    found |= {at: Unlike((message("roster.heading_remark"),)) for at in blocks.titles}
     found |= {at: _said_again(count) for at, count in _repeated(filled).items()}
     rest = {at: text for at, text in filled.items() if at not in found}
-    doubtful = (*_underlined(texts, rest), *_over_a_block(texts, rest), *_odd(rest), *_labelled(rest))
+    doubtful = (*_underlined(texts, rest), *_over_a_block(texts, rest), *_odd(rest), *_labelled(rest),
+                *((at, rest[at]) for at in blocks.doubtful if at in rest))
     return found | {at: Unlike((message("roster.unlike", words=text[:60]),), doubtful=True) for at, text in doubtful}
-
-
-def _calendar(filled: Mapping[int, str]) -> Sequence[int]:
-    """Return the lines of a month alone where four or more are: names of that month stand below each."""
-    months = [at for at, text in filled.items() if fold(text) in MONTHS]
-    return months if len({fold(filled[at]) for at in months}) >= _ENOUGH else ()
 
 
 def _said_again(count: int) -> Unlike:

@@ -143,13 +143,25 @@ GOES_BY_OPENINGS = word_set("""
     alcunha""")
 """What may stand before the name a child goes by: ``(goes by Will)``."""
 
-MONTHS = word_set("""
-    janvier, fevrier, mars, avril, mai, juin, juillet, aout, septembre, octobre, novembre, decembre, januar,
-    februar, marz, juni, juli, oktober, dezember, gennaio, febbraio, aprile, maggio, giugno, luglio, settembre,
-    ottobre, dicembre, janeiro, fevereiro, marco, abril, maio, junho, julho, setembro, outubro, novembro, dezembro,
-    january, jan, february, feb, march, mar, april, apr, may, june, jun, july, jul, august, aug, september, sep,
-    sept, october, oct, november, nov, december, dec, enero, ene, febrero, marzo, abr, mayo, junio, julio, agosto,
-    ago, septiembre, setiembre, octubre, noviembre, diciembre, dic""")
+MONTH_NUMBERS = {
+    word: number
+    for number, words in enumerate((
+        "janvier, januar, gennaio, janeiro, january, jan, enero, ene",
+        "fevrier, februar, febbraio, fevereiro, february, feb, febrero",
+        "mars, marz, marco, march, mar, marzo",
+        "avril, aprile, abril, april, apr, abr",
+        "mai, maggio, maio, may, mayo",
+        "juin, juni, giugno, junho, june, jun, junio",
+        "juillet, juli, luglio, julho, july, jul, julio",
+        "aout, august, aug, agosto, ago",
+        "septembre, settembre, setembro, september, sep, sept, septiembre, setiembre",
+        "octobre, oktober, ottobre, outubro, october, oct, octubre",
+        "novembre, novembro, november, nov, noviembre",
+        "decembre, dezember, dicembre, dezembro, december, dec, diciembre, dic",
+    ), 1)
+    for word in word_set(words)
+}
+MONTHS = frozenset(MONTH_NUMBERS)
 
 NUMBER_LABELS = word_set("""
     dob, d.o.b, born, birthday, bday, birthdate, date of birth, b, age, aged, tel, telephone, phone, ph, cell,

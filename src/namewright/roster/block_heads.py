@@ -1,0 +1,104 @@
+"""Heads over the blocks of a list without columns: months in their order, ways home or groups in capitals.
+
+What a head is follows from all of them together: months that come in the order of the year are no children called
+April and June, and where each block opens in capitals and no other line has them, these name the blocks.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping, Sequence
+from typing import NamedTuple
+
+from namewright.names.clusters import is_letter
+from namewright.roster.known import is_known
+from namewright.roster.vocabulary import MONTH_NUMBERS, fold
+
+_NO_LETTERS = re.compile(r"[^\w\s.]+")
+_BEFORE_ASIDE = re.compile(r"\s*[(\[:]|\s+[-–—|/]\s")
+_YEAR = 12
+_MANY = 4  # months in order are never children; fewer are where something else speaks for it
+_FEW = 2
+_TITLES = 3  # lines over the first head at most
+_MOSTLY = 0.8
+
+
+class Heads(NamedTuple):
+    """The lines (0-based) that head blocks, those over all of them, and those that may be children in capitals."""
+
+    heads: frozenset[int] = frozenset()
+    titles: frozenset[int] = frozenset()
+    doubtful: frozenset[int] = frozenset()
+
+
+def block_heads(texts: Sequence[str], filled: Mapping[int, str]) -> Heads:
+    """Return the heads of a list; ``filled`` are its lines with letters, none said to be a name."""
+    openers = [at for at in filled if not at or not texts[at - 1].strip()]
+    if months := _months(filled, frozenset(openers)):
+        return Heads(frozenset(months), frozenset(_above(months[0], filled)))
+    loud = _loud_heads(filled, openers, texts)
+    if not loud:
+        return Heads()
+    above = frozenset(_above(loud[0], filled))
+    named = [at for at in loud if all(map(is_known, _before_aside(filled[at]).split()))]
+    if 2 * len(named) > len(loud):
+        return Heads(doubtful=frozenset(loud) | above)
+    return Heads(frozenset(loud), doubtful=above)
+
+
+def _above(first: int, filled: Mapping[int, str]) -> list[int]:
+    above = [at for at in filled if at < first]
+    return above if len(above) <= _TITLES else []
+
+
+def _months(filled: Mapping[int, str], openers: frozenset[int]) -> list[int]:
+    """Return the lines of nothing but a month, where they come in the order of the year; else none."""
+    found = {at: number for at, text in filled.items() if (number := _month(text))}
+    others = [text for at, text in filled.items() if at not in found]
+    opening = [at for at in found if at in openers or at - 1 in found]
+    loud = [at for at in found if filled[at].isupper()]
+    told = _are_mostly([any(map(str.isdigit, text)) for text in others])
+    quiet = _are_mostly([not text.isupper() for text in others])
+    for some, least in ((loud, _FEW if quiet else _MANY), (opening, _MANY), (list(found), _MANY),
+                        (opening, _FEW if told else _MANY)):
+        if len(some) >= least and _in_order([found[at] for at in some]):
+            return some
+    return []
+
+
+def _month(text: str) -> int:
+    """Return the number of the month that a line names, 0 where it says anything else."""
+    words = [word.strip("._") for word in _NO_LETTERS.sub(" ", fold(text)).split()]
+    numbers = [MONTH_NUMBERS.get(word, 0) for word in words]
+    return numbers[0] if numbers and all(numbers) and len(numbers) <= _FEW else 0
+
+
+def _in_order(months: Sequence[int]) -> bool:
+    """Say whether months follow each other within one year, whichever it begins with."""
+    since = [(month - months[0]) % _YEAR for month in months]
+    return since == sorted(set(since))
+
+
+def _loud_heads(filled: Mapping[int, str], openers: Sequence[int], texts: Sequence[str]) -> list[int]:
+    """Return the lines in capitals that open blocks, where every block has one and hardly another line is so."""
+    loud = [at for at in openers if _is_loud(filled[at])]
+    inside = [at for at in filled if at not in openers]
+    if len(loud) < _FEW or not _are_mostly([not _is_loud(filled[at]) for at in inside]):
+        return []
+    blocks = [at for at in openers if at + 1 < len(texts) and texts[at + 1].strip()]
+    return loud if blocks and set(blocks) <= set(loud) else []
+
+
+def _is_loud(text: str) -> bool:
+    """Say whether a line is in capitals up to a bracket or a dash: ``BUS 7 (Mr. Vost)``."""
+    letters = [char for char in _before_aside(text) if is_letter(char)]
+    return len(letters) > 1 and all(map(str.isupper, letters))  # some scripts have no capitals
+
+
+def _before_aside(text: str) -> str:
+    match = _BEFORE_ASIDE.search(text)
+    return text[: match.start()] if match else text
+
+
+def _are_mostly(answers: Sequence[bool]) -> bool:
+    return bool(answers) and sum(answers) >= _MOSTLY * len(answers)

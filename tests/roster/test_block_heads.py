@@ -1,0 +1,54 @@
+"""Heads over blocks are no children: months in order, words in capitals; a child called April stays one."""
+
+from __future__ import annotations
+
+import pytest
+
+from namewright.roster.children import Outcome
+from namewright.roster.parsing import read_roster
+
+
+def made(text: str) -> list[str]:
+    return [child.practice for child in read_roster(text).children]
+
+
+@pytest.mark.parametrize("form", ["{} 3", "3: {}", "3. {}", "{} (3)", "{} – 3"])
+@pytest.mark.parametrize("months", ["APRIL MAY JUNE AUGUST", "April May June August", "SEPTIEMBRE ABRIL MAYO JUNIO",
+                                    "Mars Avril Mai Juin", "AUGUST OKTOBER JANUAR MAI"])
+def test_months_in_order_head_their_blocks(form: str, months: str) -> None:
+    names = iter(("Mira", "Xobrel", "Anna", "Vemka"))
+    blocks = "\n\n".join(f"{month}\n{form.format(next(names))}" for month in months.split())
+    assert made(f"Geburtstagskalender\n\n{blocks}") == ["Mira", "Xobrel", "Anna", "Vemka"]
+
+
+def test_a_month_may_be_empty_or_have_no_blank_line() -> None:
+    assert made("Wall chart\n\nAPRIL\n\nMAY\n\nJUNE\n9 May\n\nAUGUST\n12 Tilo") == ["May", "Tilo"]
+    assert made("April\nMira 3\nMay\nJune\nTilo 9\nAugust\nAnna 12") == ["Mira", "Tilo", "Anna"]
+    assert made("MAY / JUNE\nMira 3\n\nJULY / AUGUST\nTilo 9") == ["Mira", "Tilo"]
+
+
+@pytest.mark.parametrize("text", ["April\nMira\nJune\nTilo", "April\nAugust\nJune\nMay",
+                                  "Mira\n\nMay\nJune\n\nTilo\nAnna"])
+def test_children_called_as_a_month_stay_children(text: str) -> None:
+    assert made(text) == text.split()
+
+
+def test_what_opens_each_block_in_capitals_names_it() -> None:
+    text = ("Going home, Room 12 — Ms. Alderbrook\n\nBUS 7 (Mr. Hobbleworth)\nMira T.\nXobrel V.\n\n"
+            "CAR LINE\nAnna R. #114\n\nAFTER CARE — until 5:30\n\nWALKERS\nClara V.\n\n* = booster seat")
+    roster = read_roster(text)
+    assert [child.practice for child in roster.children] == ["Mira", "Xobrel", "Anna", "Clara"]
+    assert [report.outcome for report in roster.lines if report.text.isupper()] == [Outcome.HEADING] * 2
+    assert roster.lines[0].outcome is Outcome.LEFT_OUT  # a title that nobody is sure of is asked about
+
+
+def test_children_in_capitals_over_blocks_are_asked_about() -> None:
+    roster = read_roster("MIRA MOSS\nTom Reed\nAna Vidal\n\nANNA CLARK\nLeo Marsh\nBen Cook")
+    assert [report.outcome for report in roster.lines if report.text.isupper()] == [Outcome.LEFT_OUT] * 2
+
+
+@pytest.mark.parametrize("text", ["MIRA\nTOM\n\nANNA\nLEO", "MIRA\n\nTOM\n\nANNA",
+                                  "MIRA\nTom\n\nAnna\nLeo\n\nBEN\nClara", "丽丽\n凤英\n\n建平\n红梅",
+                                  "MIRA\nTom\nANNA\nLeo"])
+def test_children_in_capitals_elsewhere_stay_children(text: str) -> None:
+    assert len(made(text)) == len(text.split())

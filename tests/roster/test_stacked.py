@@ -1,0 +1,56 @@
+"""Columns one under the other become rows; a list with one title, or with groups, stays as it is."""
+
+from __future__ import annotations
+
+import pytest
+
+from namewright.roster.parsing import read_roster
+from namewright.roster.pasted import Line
+from namewright.roster.stacked import from_stacked_columns
+
+
+def rows(text: str) -> list[str]:
+    return [line.text for line in from_stacked_columns([Line(line, at) for at, line in enumerate(text.splitlines())])]
+
+
+def children(text: str) -> list[tuple[str, str]]:
+    return [(child.given, child.family) for child in read_roster(text).children]
+
+
+@pytest.mark.parametrize(("number", "family", "given"), [
+    ("No.", "Last name", "First name"), ("Nr.", "Nachname", "Vorname"), ("N°", "Nom", "Prénom"),
+    ("N.º", "Apellidos", "Nombre"), ("N.", "Cognome", "Nome"), ("Lfd.", "Name", "Vorname")])
+def test_columns_one_under_the_other_are_rows(number: str, family: str, given: str) -> None:
+    column = f"{family}\nQuastel\nTarnow\nXobrel\n\n{given}\nMira\nVemka\nAnna"
+    wanted = [("Mira", "Quastel"), ("Vemka", "Tarnow"), ("Anna", "Xobrel")]
+    assert children(f"Gruppe Igel\n{number}\n1\n2\n3\n{column}\nTotal: 3") == wanted
+    assert children(column) == wanted
+    assert children(f"{given}\nMira\nVemka\nAnna\n{family}\nQuastel\nTarnow\nXobrel") == wanted
+
+
+def test_what_was_made_rows_of_is_read_again_as_it_was() -> None:
+    roster = read_roster("Nachname\nQuastel\nTarnow\nVorname\nMira\nAnna")
+    assert [child.practice for child in read_roster(roster.text).children] == ["Mira", "Anna"]
+    assert [report.source_line for report in roster.lines] == [4, 5, 6]
+
+
+def test_each_page_has_its_columns() -> None:
+    pages = "Last name\nVost\nTarn\nFirst name\nMira\nAnna\nRoom 3\nLast name\nElm\nFen\nMoss\nFirst name\nBo\nUna\nJo"
+    assert children(pages) == [("Mira", "Vost"), ("Anna", "Tarn"), ("Bo", "Elm"), ("Una", "Fen"), ("Jo", "Moss")]
+
+
+def test_a_family_called_as_a_title_is_a_family() -> None:
+    text = "Nom\nKind\nTarn\nMatt\nPrénom\nMira\nAnna\nLeo"
+    assert children(text) == [("Mira", "Kind"), ("Anna", "Tarn"), ("Leo", "Matt")]
+
+
+def test_birthdays_between_names_need_no_title_that_is_known() -> None:
+    text = "Nachname\nVost\nTarn\ngeboren\n1.2.2021\n3.4.2020\nVorname\nMira\nAnna"
+    assert children(text) == [("Mira", "Vost"), ("Anna", "Tarn")]
+
+
+@pytest.mark.parametrize("text", [
+    "Vorname\nMira\nAnna", "Niños\nLeo\nHugo\nNiñas\nAna\nEva", "Boys\nLeo\nBo\nGirls\nAna\nEva",
+    "Children\nMira\nLeo\nBus\nAnna\nBen", "Last name\nVost\nTarn\nFirst name\nMira", "Kind\nKind\nKind\nKind", ""])
+def test_what_is_no_column_under_another_stays(text: str) -> None:
+    assert rows(text) == text.splitlines()
