@@ -126,3 +126,21 @@ PRINTED = word_set("""
     creado, exportado, genere, cree, exporte, imprime, edite, liste, erstellt, gedruckt, exportiert, aktualisiert,
     stand, quelle, generato, creato, esportato, stampato, gerado, criado, impresso""")
 """First words of a line that a program or a teacher prints above or below a list."""
+
+FREE_SEATS = word_set("""
+    free, empty, vacant, open, free seat, empty seat, nobody, frei, leer, freier platz, niemand, unbesetzt, vide, libre,
+    place libre, place vide, personne, vacio, vacia, vacante, asiento libre, nadie, libero, vuoto, posto libero,
+    nessuno, livre, vazio, vaga, lugar livre, ninguem, x, xx, xxx, n/a""")
+"""What stands in a seat of a plan where no child sits."""
+
+IN_A_ROOM = word_set("""
+    board, whiteboard, white board, smartboard, smart board, blackboard, chalkboard, screen, door, doors, exit,
+    entrance, window, windows, desk, teacher desk, teacher's desk, teacher, carpet, rug, front, back, front of room,
+    back of room, front of class, sink, aisle, cubbies, library, tafel, wandtafel, tur, ture, eingang, ausgang,
+    fenster, pult, lehrerpult, lehrertisch, teppich, vorne, hinten, gang, waschbecken, garderobe, leseecke, tableau,
+    tableau blanc, tableau noir, porte, entree, sortie, fenetre, fenetres, bureau, bureau de la maitresse, tapis,
+    devant, fond, couloir, lavabo, pizarra, pizarron, puerta, entrada, salida, ventana, ventanas, escritorio, mesa
+    de la maestra, mesa del maestro, mesa del profesor, alfombra, delante, detras, pasillo, lavagna, porta, ingresso,
+    uscita, finestra, finestre, cattedra, tappeto, davanti, corridoio, quadro, quadro branco, lousa, saida, janela,
+    janelas, secretaria, mesa da professora, tapete, frente, fundo, corredor""")
+"""What a plan of seats shows beside the seats."""

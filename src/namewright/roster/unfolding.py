@@ -11,6 +11,7 @@ from typing import NamedTuple
 
 from namewright.message import message
 from namewright.names.clusters import is_letter
+from namewright.roster.across import from_names_across
 from namewright.roster.alike import from_a_program, without_shared
 from namewright.roster.beside import strip_numbering
 from namewright.roster.columns import WIDE_SPACE, Table, join_cells, lay_out, split_cells, stray_cells
@@ -22,6 +23,7 @@ from namewright.roster.headings import heading_reason
 from namewright.roster.known import lean
 from namewright.roster.name_order import Habits, Order, order_of
 from namewright.roster.pasted import Line, unwrapped
+from namewright.roster.seats import from_seats
 from namewright.roster.several import (
     Several,
     are_groups,
@@ -59,8 +61,7 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
     ``columns`` says what each column holds, empty where nobody said: its titles become a line. Raises Problem.
     """
     found = from_stacked_columns(from_a_form(from_a_program(unwrapped(lines))))
-    if columns:
-        found = _titled(found, titles_for(columns))
+    found = _titled(found, titles_for(columns)) if columns else from_seats(from_names_across(found))
     table = _laid_out(found)
     if table.header is None and table.delimiter in ("", ","):
         found = without_shared(found)

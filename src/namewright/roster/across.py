@@ -1,0 +1,119 @@
+"""A check with the children across the top and one skill a row, into a line a child and a heading a skill.
+
+The marks below the names are left out: they are nobody's name. Whether the names stand across the top or down the side
+is told by the lists of names, else by words in small letters, which titles and skills have and names have not.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Sequence
+from typing import NamedTuple
+
+from namewright.message import message
+from namewright.names.clusters import is_letter
+from namewright.names.particles import PARTICLES
+from namewright.roster.columns import split_cells
+from namewright.roster.headers import header_role
+from namewright.roster.known import is_given
+from namewright.roster.pasted import Line
+from namewright.roster.vocabulary import DAYS, MONTHS, fold
+
+_SPLIT = message("roster.split")
+_DELIMITERS = ("\t", "|", ";", ",")
+_FEW = 2
+_ENOUGH = 4  # names across; fewer titles of columns may happen to be names: Math, Art
+_LONGEST_MARK = 2  # letters of a code: P, OK
+_MOST_WORDS = 4  # of a name
+_KINDS = 5  # words that are entered again and again in place of marks
+_NEARLY, _MOSTLY, _HARDLY = 0.8, 0.6, 0.3
+
+
+class _Row(NamedTuple):
+    """Which line a row is on, its first cell, and the cells behind it."""
+
+    at: int
+    label: str
+    cells: tuple[str, ...]
+
+
+def from_names_across(lines: Sequence[Line]) -> list[Line]:
+    """Return a line for each name of the top row, or the lines as they are where no names stand across."""
+    for delimiter in _DELIMITERS:
+        if sum(delimiter in line.text for line in lines) > _FEW:
+            rows = list(_rows(lines, delimiter))
+            top = next((row for row in rows if _are_names(row.cells)), None)
+            below = [row for row in rows if top and row.at > top.at]
+            if top and _stand_across(top, below):
+                return list(_apart(lines, rows, top))
+    return list(lines)
+
+
+def _rows(lines: Sequence[Line], delimiter: str) -> Iterator[_Row]:
+    for at, line in enumerate(lines):
+        cells = split_cells(line.text, delimiter) or [] if delimiter in line.text else []
+        if delimiter == "|" and cells and not cells[0] and line.text.lstrip().startswith("|"):
+            cells = cells[1:]  # a table of Markdown has one at both ends
+        if cells:
+            yield _Row(at, cells[0], tuple(cells[1:]))
+
+
+def _are_names(cells: Sequence[str]) -> bool:
+    filled = [cell for cell in cells if cell]
+    different = len(set(map(fold, filled))) > _MOSTLY * len(filled)
+    return len(filled) >= _FEW and different and sum(map(_may_be_a_name, filled)) >= _NEARLY * len(filled)
+
+
+def _may_be_a_name(cell: str) -> bool:
+    plain = any(map(is_letter, cell)) and not any(map(str.isdigit, cell)) and len(cell) > 1
+    titled = plain and len(cell.split()) <= _MOST_WORDS and not _has_small_word(cell)
+    return titled and fold(cell) not in DAYS | MONTHS and header_role(cell) is None
+
+
+def _has_small_word(cell: str) -> bool:
+    return any(word[0].islower() and word not in PARTICLES for word in cell.split())
+
+
+def _stand_across(top: _Row, below: Sequence[_Row]) -> bool:
+    """Say whether there are marks alone below the names, and no names down the side."""
+    side = [row.label for row in below if any(map(is_letter, row.label))]
+    if len(side) < _FEW or not _are_marks([cell for row in below for cell in row.cells if cell]):
+        return False
+    names = [cell for cell in top.cells if cell]
+    across, down = _given(names), _given(side)
+    phrases = sum(_has_small_word(label) or label.endswith("?") for label in side)
+    if across >= _MOSTLY and down <= _HARDLY:
+        return phrases > 0 or (across >= _NEARLY and len(names) >= _ENOUGH)
+    return phrases > _MOSTLY * len(side) and down <= across
+
+
+def _given(cells: Sequence[str]) -> float:
+    return sum(is_given(cell.split()[0]) for cell in cells) / max(1, len(cells))
+
+
+def _are_marks(cells: Iterable[str]) -> bool:
+    """Say whether cells hold signs, codes, figures and small words, or a few words again and again."""
+    words = [fold(cell) for cell in cells if not _is_mark(cell)]
+    kinds = set(words)
+    return not any(map(is_given, kinds)) and len(kinds) <= _KINDS and (not kinds or 2 * len(kinds) <= len(words))
+
+
+def _is_mark(cell: str) -> bool:
+    letters = sum(map(is_letter, cell))
+    return letters <= _LONGEST_MARK or cell[0].islower() or any(map(str.isdigit, cell))
+
+
+def _apart(lines: Sequence[Line], rows: Sequence[_Row], top: _Row) -> Iterator[Line]:
+    """Yield a line for each name, and every other line as a heading; below the rows lines stay as they are."""
+    labels = {row.at: row.label for row in rows}
+    for at, line in enumerate(lines):
+        if at == top.at:
+            yield from (line._replace(text=cell, notes=(*line.notes, _SPLIT)) for cell in top.cells if cell)
+        elif at in labels or at < top.at:
+            yield line._replace(text=_heading(labels.get(at, line.text)))
+        else:
+            yield line
+
+
+def _heading(text: str) -> str:
+    bare = " ".join(text.split()).rstrip(": ")
+    return f"{bare}:" if any(map(is_letter, bare)) else ""

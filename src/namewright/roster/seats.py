@@ -1,0 +1,124 @@
+"""A plan of seats, in which every cell is a child and the board and the door are none, into a line a child.
+
+An empty column between filled ones is an aisle. Seats are read so where the names are known as given names, or where
+the board, a door or a free seat says that it is a plan.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from typing import NamedTuple
+
+from namewright.message import message
+from namewright.names.clusters import is_letter
+from namewright.roster.columns import split_cells
+from namewright.roster.headers import header_roles
+from namewright.roster.heading_words import FREE_SEATS, IN_A_ROOM
+from namewright.roster.known import is_given, lean
+from namewright.roster.pasted import Line
+from namewright.roster.vocabulary import fold
+
+_SPLIT = message("roster.split")
+_DELIMITERS = ("\t", "|", ";")
+_MOST_WORDS = 3  # of a name
+_LEAST = 3  # columns of seats
+_ENOUGH = 4  # rows that tell of a column
+_MOSTLY, _HALF = 0.6, 0.5
+_FAMILIES = -0.2  # mean lean of a column of family names
+
+
+class _Seats(NamedTuple):
+    """The cells of every line, which lines are rows of seats, and in which columns these have any."""
+
+    cells: Sequence[Sequence[str]]
+    rows: Sequence[int]
+    columns: Sequence[int]
+
+    @property
+    def aisle(self) -> bool:
+        return any(column - before > 1 for before, column in zip(self.columns, self.columns[1:], strict=False))
+
+    def column(self, at: int) -> list[str]:
+        """Return the filled cells of a column."""
+        return [self.cells[row][at] for row in self.rows if len(self.cells[row]) > at and self.cells[row][at]]
+
+
+def from_seats(lines: Sequence[Line]) -> list[Line]:
+    """Return a line for each child of a plan of seats, or the lines as they are where they are none."""
+    for delimiter in _DELIMITERS:
+        if any(delimiter in line.text for line in lines):
+            seats = _seats([split_cells(line.text, delimiter) or [line.text] for line in lines])
+            if seats.rows and _is_plan(seats):
+                return list(_apart(lines, seats))
+    return list(lines)
+
+
+def _seats(cells: Sequence[Sequence[str]]) -> _Seats:
+    rows = [at for at, row in enumerate(cells) if sum(map(bool, row)) > 1]
+    return _Seats(cells, rows, sorted({at for row in rows for at, cell in enumerate(cells[row]) if cell}))
+
+
+def _is_plan(seats: _Seats) -> bool:
+    columns = [seats.column(at) for at in seats.columns]
+    names = [cell for column in columns for cell in column if not _is_free(cell)]
+    if len(columns) < _LEAST or not all(map(_are_children, columns)) or not all(map(_may_be_a_name, names)):
+        return False
+    if any(header_roles(seats.cells[row]) for row in seats.rows):
+        return False
+    said = any(_is_in_a_room(cell) for at, row in enumerate(seats.cells) if at not in seats.rows for cell in row)
+    free = any(_is_free(cell) for column in columns for cell in column)
+    known = _given(names) >= _MOSTLY and all(_given(column) >= _HALF for column in columns)
+    return (seats.aisle and (known or free or said)) or (known and said)
+
+
+def _are_children(column: Sequence[str]) -> bool:
+    """Say whether a column may be of seats: not all of them free, no family names, and no few words again and again."""
+    names = [cell for cell in column if not _is_free(cell)]
+    again = len(column) >= _ENOUGH and 2 * len(set(map(fold, column))) <= len(column)
+    return bool(names) and not again and sum(lean(name.split()[0]) for name in names) >= _FAMILIES * len(names)
+
+
+def _given(cells: Sequence[str]) -> float:
+    names = [cell for cell in cells if not _is_free(cell)]
+    return sum(is_given(name.split()[0]) for name in names) / max(1, len(names))
+
+
+def _may_be_a_name(cell: str) -> bool:
+    return any(map(is_letter, cell)) and not any(map(str.isdigit, cell)) and len(cell.split()) <= _MOST_WORDS
+
+
+def _is_free(cell: str) -> bool:
+    return not any(map(is_letter, cell)) or _bare(cell) in FREE_SEATS or _is_in_a_room(cell)
+
+
+def _is_in_a_room(cell: str) -> bool:
+    return _bare(cell) in IN_A_ROOM
+
+
+def _bare(cell: str) -> str:
+    return fold(cell.strip("()[]{}<>*=_–—- ").replace("’", "'"))
+
+
+def _apart(lines: Sequence[Line], seats: _Seats) -> Iterator[Line]:
+    """Yield a line for each child of a row, and what stands in the room as a heading."""
+    for at, line in enumerate(lines):
+        filled = [cell for cell in seats.cells[at] if cell]
+        children = [cell for cell in filled if not _is_free(cell)]
+        if at in seats.rows or (children and _is_seat(at, seats)):
+            for cell in children:
+                yield line._replace(text=cell, notes=(*line.notes, *[_SPLIT] * (len(filled) > 1)))
+            if not children:
+                yield line._replace(text=f"{' · '.join(filled)}:")
+        else:
+            text = " ".join(filled)
+            titled = text and not (children and is_given(text.split()[0]))
+            yield line._replace(text=f"{text.rstrip(': ')}:" if titled and any(map(is_letter, text)) else text)
+
+
+def _is_seat(at: int, seats: _Seats) -> bool:
+    """Say whether a line of one cell is a row: between others, or right below them and in a column of seats."""
+    cells = seats.cells[at]
+    if seats.rows[0] < at < seats.rows[-1]:
+        return True
+    column = next(place for place, cell in enumerate(cells) if cell)
+    return at == seats.rows[-1] + 1 and column in seats.columns

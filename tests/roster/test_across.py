@@ -1,0 +1,44 @@
+"""Names across the top are children, skills down the side are none; a table with its names down the side stays one."""
+
+from __future__ import annotations
+
+import pytest
+
+from namewright.roster.across import from_names_across
+from namewright.roster.children import Outcome
+from namewright.roster.parsing import read_roster
+from namewright.roster.pasted import Line
+
+NAMES = ["Mira", "Xobrel", "Anna"]
+
+
+@pytest.mark.parametrize("text", [
+    "\tMira\tXobrel\tAnna\nHolds pencil\t✓\t\t✓\nZips coat\t–\t✓\talmost",
+    "Skill,Mira,Xobrel,Anna\nHolds pencil,3,2,1\nCuts,1,,2\nKnows letters,1/4,2/4,4/4",
+    "| | Mira | Xobrel | Anna |\n|---|---|---|---|\n| Holds pencil | x | | x |\n| Zips coat | | x | |",
+    "\t1\t2\t3\nName\tMira\tXobrel\tAnna\nKann schneiden\tja\tnein\tja\nMalt gern?\t\t\t",
+    "\tMira\tXobrel\tAnna\nHolds pencil\tSecure\tEmerging\tSecure\nZips coat\tSecure\tSecure\tEmerging",
+])
+def test_names_across_the_top_are_children(text: str) -> None:
+    roster = read_roster(f"Fine motor check – October\n\n{text}")
+    assert [child.practice for child in roster.children] == NAMES
+    assert {report.outcome for report in roster.lines} <= {Outcome.CHILD, Outcome.HEADING, Outcome.BLANK}
+    assert [child.practice for child in read_roster(roster.text).children] == NAMES
+    assert "almost" not in roster.text
+
+
+def test_names_on_no_list_are_told_by_skills_in_small_letters() -> None:
+    text = "\tXobrel\tVemka\tOuthna\nHolds pencil\t✓\t\t✓\nZips coat\t–\t✓\t\nCuts on a line\t✓\t✓\t✓"
+    assert [child.practice for child in read_roster(text).children] == ["Xobrel", "Vemka", "Outhna"]
+
+
+@pytest.mark.parametrize("text", [
+    "\tMon\tTue\tWed\nMira\t✓\t\t✓\nTilo\t✓\t✓\t",
+    "\tReading\tMath\tArt\nXobrel\t✓\t\t✓\nVemka\t✓\t✓\t\nOuth\t✓\t✓\t",
+    "\tHolds pencil\tZips coat\nXobrel\t✓\t\nVemka\t\t✓",
+    "Name\tHand\tNotes\nMira\tL\tnew\nTilo\tR\tnew",
+    "Mira\tVost\t✓\nAnna\tTarn\t–\nLeo\tElm\t✓",
+    "Vost, Mira, K\nTarn, Anna, K\nElm, Leo, K", ""])
+def test_a_table_with_names_down_the_side_stays(text: str) -> None:
+    lines = [Line(line, at) for at, line in enumerate(text.splitlines())]
+    assert from_names_across(lines) == lines

@@ -1,0 +1,46 @@
+"""Every seat of a plan is a child; the board, the door and a free seat are none; a table stays a table."""
+
+from __future__ import annotations
+
+import pytest
+
+from namewright.roster.parsing import read_roster
+from namewright.roster.pasted import Line
+from namewright.roster.seats import from_seats
+
+
+def made(text: str) -> list[str]:
+    return [child.practice for child in read_roster(text).children]
+
+
+@pytest.mark.parametrize(("board", "free", "door"), [
+    ("TAFEL", "frei", "Tür"), ("TABLEAU", "vide", "porte"), ("WHITEBOARD", "(empty)", "door"),
+    ("Pizarra", "libre", "puerta"), ("[Lavagna]", "vuoto", "Porta"), ("QUADRO", "—", "Janela")])
+def test_each_seat_is_a_child(board: str, free: str, door: str) -> None:
+    names = ["Mira", "Tilo", "Anna", "Ben", "Clara", "Emil", "Uwe"]
+    for given in (names, ["Xobrel", "Vemka", "Outhna", "Jelbru", "Syvan", "Tarmel", "Brouth"]):
+        one, two, three, four, five, six, seven = given
+        rows = f"{one}\t{two}\t\t{three}\t{four}\n{five}\t{free}\t\t{six}\n{seven}"
+        roster = read_roster(f"\t\t{board}\n\n{rows}\n\n{door}")
+        assert [child.practice for child in roster.children] == given
+        assert made(roster.text) == given
+
+
+def test_an_aisle_between_known_names_tells_a_plan_by_itself() -> None:
+    assert made("Mira | Tilo | | Anna | Ben\nClara | | | Emil") == ["Mira", "Tilo", "Anna", "Ben", "Clara", "Emil"]
+
+
+def test_a_row_of_free_seats_is_told() -> None:
+    roster = read_roster("Tafel\n\nMira\tTilo\t\tAnna\nfrei\tfrei\t\tfrei\nClara\tEmil\t\tBen")
+    assert len(roster.children) == 6
+    assert [note.key for note in roster.lines[5].notes][:1] == ["roster.heading_colon"]
+
+
+@pytest.mark.parametrize("text", [
+    "Mira\tVost\t\tLeo\nAnna\tTarn\t\tUna", "Mira Vost\t\tnew\nAnna Tarn\t\tnew",
+    "Xobrel\tVemka\t\tfree\nOuthna\tTarmel\t\tfree",
+    "First name\tLast name\t\tFriend\nMira\tVost\t\tTilo", "Mira\tTilo\tAnna",
+    "Xobrel\tVemka\t\tOuthna", "Mira\nTilo", ""])
+def test_a_table_stays(text: str) -> None:
+    lines = [Line(line, at) for at, line in enumerate(text.splitlines())]
+    assert from_seats(lines) == lines
