@@ -18,14 +18,23 @@ sys.path.insert(0, str(Path(__file__).parents[1]))
 
 from known_names import gathered
 
-from made_lists import shapes_apart, shapes_fresh, shapes_further, shapes_held, shapes_last, shapes_late, shapes_tuned
+from made_lists import (
+    shapes_apart,
+    shapes_back,
+    shapes_fresh,
+    shapes_further,
+    shapes_held,
+    shapes_last,
+    shapes_late,
+    shapes_tuned,
+)
 from made_lists.judging import WRONG, Tally, judge
 from made_lists.people import FURTHER, HELD, INVENTED, TUNED, people
 from made_lists.registry import Shape
 from namewright.roster import known
 
 OF = {"tuned": shapes_tuned, "held": shapes_held, "fresh": shapes_fresh, "late": shapes_late,
-      "further": shapes_further, "last": shapes_last, "apart": shapes_apart}
+      "further": shapes_further, "last": shapes_last, "apart": shapes_apart, "back": shapes_back}
 PLACES = {"tuned": TUNED, "held": HELD, "further": FURTHER, "invented": (INVENTED,)}
 COLUMNS = ("children", "right", *WRONG)
 
