@@ -192,7 +192,7 @@ def test_a_press_is_taken_back_and_a_save_too(program: Program, class_file: Path
     page.get_by_label("Your list").fill(CLEAN + "Quorrel & Vexil")
     page.get_by_role("button", name="Split in 2").click()
     page.get_by_text("Nothing needs you.").wait_for()
-    assert page.get_by_label("Your list").input_value().endswith("Quorrel\nVexil")
+    assert page.get_by_label("Your list").input_value().endswith("Name: Quorrel\nName: Vexil")
     page.get_by_role("button", name="Take back the last step").click()
     page.get_by_role("heading", name="One line needs you").wait_for()
     assert page.get_by_label("Your list").input_value().endswith("Quorrel & Vexil")
@@ -238,7 +238,7 @@ def test_without_scripts_a_list_is_read_mended_and_saved(program: Program, class
     page.get_by_label("Your list").fill(CLEAN + "Quorrel & Vexil")
     page.get_by_role("button", name="Read the names").click()
     page.get_by_role("button", name="Split in 2").click()
-    assert page.get_by_label("Your list").input_value().split()[-2:] == ["Quorrel", "Vexil"]
+    assert page.get_by_label("Your list").input_value().splitlines()[-2:] == ["Name: Quorrel", "Name: Vexil"]
     page.get_by_role("button", name="Save this class of 7").click()
     assert len(children(class_file)) == 7
 

@@ -36,7 +36,7 @@ def test_forms_and_rungs_are_kept_for_the_class(settled: Visitor, class_file: Pa
     assert 'value="wide-dots" checked' not in page
     settled.post("/class/choices", {"paper": "a4", "letters": "", "letters.a": "", "ladder": ""})
     with Classbook.open(class_file) as book:
-        assert set(book.class_settings) == {"paper", "practise"}
+        assert set(book.class_settings) == {"paper"}
 
 
 def test_forms_of_the_class_are_on_its_paper(settled: Visitor) -> None:

@@ -24,7 +24,7 @@ from namewright.wording import wording
 
 OLE = bytes.fromhex("d0cf11e0a1b11ae1")
 LISTS = (
-    "Xeno Wren\nAula Girasoles", "Mª Wren\nWren, Xq. Yara",
+    "Xeno Wren\nAula Girasoles\nMoyenne section", "Mª Wren\nWren, Xq. Yara",
     "Xeno\tYara\nXeno\tYara", "Xeno Wilder Yara\nYara, Xeno\nXeno Yara, Quill, Rook", "XENO YARA\nXeno (quiet)\nXe2no",
     "Given\tFamily\tGoes by\tSupport\tHand\tLine height\tPractise\tSign\tFlag\nXeno\tYara\t12\txx\txx\txx\tWren\tq\tq",
     "Given\tFamily\tGoes by\tPractise\tSign\nXeno\tYara\tWren\tRook\tq", "Given\tFamily\n\tYara\nXeno\t",
