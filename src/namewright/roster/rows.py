@@ -75,6 +75,8 @@ def read_row(row: Row, table: Table, judge: Judge = _ANY, unlike: Unlike | None 
         return LeftOut((_no_letter_reason("".join(filled)),))
     if length := _too_long(row.cells, table):
         return LeftOut((message("roster.long_cell", count=length, most=MAX_LETTERS), ONE_EACH))
+    if len(filled) == 1 and judge.told(filled[0]):
+        return LeftOut((SEVERAL, ONE_EACH))
     if len(filled) == 1 and judge.is_title(filled[0]) and (reason := heading_reason(filled[0])):
         return LeftOut((reason, message("roster.if_child")), heading=True)
     if unlike and not unlike.doubtful:

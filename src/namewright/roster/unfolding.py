@@ -24,6 +24,7 @@ from namewright.roster.known import lean
 from namewright.roster.name_order import Habits, Order, order_of
 from namewright.roster.pasted import Line, unwrapped
 from namewright.roster.seats import from_seats
+from namewright.roster.sentences import told_in_a_sentence
 from namewright.roster.several import (
     Several,
     are_groups,
@@ -168,7 +169,14 @@ class Judge:
             self._found[text] = self._judged(text)
         return self._found[text]
 
+    def told(self, text: str) -> Several | None:
+        """Return the children told in a sentence: for sure where none of them has a line in this list."""
+        found = told_in_a_sentence(text) if len(text) <= _MAX_ASKED else None
+        return found and found._replace(sure=found.sure and self._seen.isdisjoint(found.parts))
+
     def _judged(self, text: str) -> Several | None:
+        if told := self.told(text):
+            return told
         if text.isalpha() or len(text) > _MAX_ASKED or self.is_title(text):
             return None
         cells = stray_cells(text)

@@ -41,6 +41,8 @@ _FIGURE = re.compile(r"[\d°º#№]")
 _RULED = re.compile(r"\s*([-=_*~–—] ?){3,}\s*")
 _DATED = DAYS | MONTHS | SEASONS | TODAY
 _LONGEST_NAME = 4  # words
+_ASKED = re.compile(r"\?\s+")
+_AND = frozenset(("and", "und", "y", "et", "e"))
 _FIRST_CLAUSE = re.compile(r"[^,.!?:–—]*")
 
 
@@ -98,14 +100,16 @@ def _is_pair(text: str) -> bool:
 
 @keeps_names(1024)
 def is_closing(text: str) -> bool:
-    """Say whether a line ends a letter: ``Thanks, Mrs Vale``, ``Viele Grüße``."""
-    clause = _FIRST_CLAUSE.match(text.strip().lstrip("¡>* "))
+    """Say whether a line ends a letter: ``Thanks, Mrs Vale``, ``By Monday? Thank you!``, ``Vielen Dank und Grüße``."""
+    clause = _FIRST_CLAUSE.match(_ASKED.split(text.strip())[-1].lstrip("¡>* "))
     opening = clause[0].strip() if clause else ""
     words = fold(opening).split()
     size = next((size for size in range(len(words), 0, -1) if " ".join(words[:size]) in CLOSINGS), 0)
     if not size or (len(words) == 1 and is_given(words[0]) and len(opening) == len(text.strip())):
         return False
     rest = opening.split()[size:]
+    if len(rest) > 1 and rest[0] in _AND and is_closing(" ".join(rest[1:])):
+        return True
     return not rest or all(map(_is_small, rest)) or rest[0].lower().strip(".") in TITLES
 
 

@@ -1,0 +1,43 @@
+"""Names told in a sentence are made where that is sure, and else left out with a word: never lost in silence."""
+
+from __future__ import annotations
+
+import pytest
+
+from namewright.roster.children import Outcome, RosterError
+from namewright.roster.parsing import read_roster
+
+TOLD = [
+    ("Hi! My class this year: Mia, Leo and Ava.\nCould I have the cards by Monday please? Thank you!!\nWilma, Room 3",
+     ["Mia", "Leo", "Ava"]),
+    ("Hola, estos son mis peques de este año: Lucía, Mateo y Hugo.\n¿Me lo puedes tener para el lunes? ¡Mil gracias!\n"
+     "Remedios", ["Lucía", "Mateo", "Hugo"]),
+    ("Bonjour, voici les prénoms de mes élèves : Léa, Hugo et Zoé.\nMerci beaucoup, bonne journée\nMme Perdrizel",
+     ["Léa", "Hugo", "Zoé"]),
+    ("Liebe Kollegin, meine Kinder heißen Lena, Paul und Emma.\nVielen Dank und liebe Grüße\nHeidrun Quastel",
+     ["Lena", "Paul", "Emma"]),
+    ("Hello, the kids are called ანა, ელენა and გიორგი.", ["ანა", "ელენა", "გიორგი"]),
+]
+
+
+@pytest.mark.parametrize(("text", "names"), TOLD)
+def test_a_class_told_in_a_sentence(text: str, names: list[str]) -> None:
+    assert [child.practice for child in read_roster(text).children] == names
+
+
+@pytest.mark.parametrize("line", [
+    "Bonjour, voici mes élèves : Quorrik, Zandelle et Vexil.",  # on no list of names
+    "Hello, our class went to Mia, Leo and Ava.",
+    "Hello, the parents of my class are Mia, Leo and Ava."])
+def test_names_that_may_be_no_children_are_left_out_with_the_way_to_write_them(line: str) -> None:
+    with pytest.raises(RosterError) as error:
+        read_roster(line)
+    (report,) = error.value.lines
+    assert report.outcome is Outcome.LEFT_OUT
+    assert [note.key for note in report.notes] == ["roster.several", "roster.one_each"]
+
+
+def test_a_sentence_about_children_of_the_list_makes_nobody_twice() -> None:
+    roster = read_roster("Mia\nLeo\nAva\nNoah\nHi, my kids with a form are: Mia, Leo and Ava.")
+    assert [child.practice for child in roster.children] == ["Mia", "Leo", "Ava", "Noah"]
+    assert roster.lines[-1].outcome is Outcome.LEFT_OUT
