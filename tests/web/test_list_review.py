@@ -344,6 +344,19 @@ def test_a_saved_list_is_taken_back_with_one_press(settled: Visitor, class_file:
     assert labels(class_file) == before
 
 
+def test_what_was_answered_is_told_and_comes_back_with_the_list(settled: Visitor) -> None:
+    """Who stays under another family name is told once saved; a list that is taken back is not asked about anew."""
+    text = MESSY.replace("Katla Pruner", "Katla Vost")
+    _pressed(settled, lines(settled, text), "The same child: Katla Pruner")
+    told = unescape(settled.get(settled.keep(text).headers["Location"]).text)
+    assert "The same child under a changed name, with all that is kept: Katla Pruner → Katla Vost." in told
+    settled.post("/class/list/back", {"based": settled.based()})
+    page = unescape(settled.get("/class/list").text)
+    assert "Katla Vost" in page
+    assert "counts as a new child" not in page
+    assert "Leaving the class" not in page
+
+
 def test_children_stay_together_when_another_joins(settled: Visitor, class_file: Path) -> None:
     """The groups on the screen are kept with the list; a child who joins moves nobody who need not move."""
     before = {one.label: one.placed.group for one in _members(settled)}

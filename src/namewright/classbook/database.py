@@ -122,14 +122,15 @@ class Classbook:
             return rosters.take_roster(self._db, text, self._part(), who, when, same or {}, after_roster, whole=whole)
 
     def save_list(self, text: str, settings: Mapping[str, str], *, same: Mapping[int, int] | None = None,
-                  after_roster: int | None = None, whole: bool = False, who: str = "",
-                  when: When = None) -> RosterUpdate:
+                  after_roster: int | None = None, whole: bool = False, settled: frozenset[str] = frozenset(),
+                  who: str = "", when: When = None) -> RosterUpdate:
         """Take a roster together with settings of the class, so that ``undo_roster`` can take both back for a day.
 
-        The draft is done with, and comes back with an undoing. Raises as ``update_roster``.
+        The draft is done with, and comes back with an undoing, as do the answers in ``settled``. Raises as
+        ``update_roster``.
         """
         with self.changing():
-            before, number = list_before.held(self._db, self.class_settings, text), self.roster_id()
+            before, number = list_before.held(self._db, self.class_settings, text, settled), self.roster_id()
             set_too = self.set_class_settings(settings, who=who, when=when)
             after = self.roster_id() if after_roster == number else after_roster  # read again, it may have a new one
             update = rosters.take_roster(self._db, text, self._part(), who, when, same or {}, after, whole=whole)
@@ -167,14 +168,14 @@ class Classbook:
         """Bring back the roster before the newest, with who was on it, the tables, and the part that was practised.
 
         ``after_roster`` refuses it unless the newest roster is the one of this number. What was noted or set for a
-        child meanwhile stays. The text that had been saved is a draft again.
+        child meanwhile stays. The text that had been saved is a draft again, with what was answered of it.
         """
         with self.changing():
             if self.roster_id() != after_roster:
                 raise ClassbookError("classbook.list_meanwhile")
             before = list_before.bring_back(self._db, when)
             back = {key: before.settings.get(key, "") for key in ("practise", "language")}
-            tried = Draft(before.tried, self._part(), roster=self.roster_id())
+            tried = Draft(before.tried, self._part(), before.settled, roster=self.roster_id())
             saves.keep(self._db, None, back, who, when, None)
             drafts.discard(self._db)
             drafts.keep(self._db, tried, typed=False)

@@ -11,7 +11,7 @@ would be others it is another class, and nobody is found by half a name.
 from __future__ import annotations
 
 from collections import Counter, defaultdict
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 
 from namewright.classbook.same_child import Kin, Named, kin, named
@@ -158,7 +158,15 @@ class _Matching:
         if len(self._over) * len(self._children) > _MOST_PAIRS:
             self._over = []
         recognised = [one for child in self._children if (one := self._recognised(child))]
-        return Enrolment(self._ids, [*_guesses(self._children, self._known), *_said(recognised)], recognised)
+        notes = [*_guesses(self._children, self._known), *_said(recognised, self._answered())]
+        return Enrolment(self._ids, notes, recognised)
+
+    def _answered(self) -> Iterator[tuple[str, str]]:
+        """Yield the names before and now of those whom the caller knew under another name."""
+        for child in self._children:
+            old = self._by_id.get(self._ids.get(child.line, NEW)) if child.line in self._said else None
+            if old and _changed(child, old):
+                yield old.shown, written(child.given, child.family, child.practice)
 
     def _recognised(self, child: Child) -> Recognised | None:
         """Return whom a line may be, None where it is the child of all its names, or nobody like any."""
@@ -216,10 +224,11 @@ def _guesses(children: Sequence[Child], known: Sequence[Known]) -> list[Message]
             for key, count in now.items() if before[key] > count and before[key] > 1]
 
 
-def _said(recognised: Sequence[Recognised]) -> list[Message]:
-    """Say who was taken for a child we know, and who for a new one though there may be doubt."""
-    same = [message("classbook.now", before=one.known[0].shown, name=one.name) for one in recognised
-            if one.taken and one.name != one.known[0].shown]
+def _said(recognised: Sequence[Recognised], answered: Iterable[tuple[str, str]]) -> list[Message]:
+    """Say who is a child we know, by our reading or the caller's, and who was taken for a new one in doubt."""
+    found = [(one.known[0].shown, one.name) for one in recognised if one.taken]
+    same = [message("classbook.now", before=before, name=name) for before, name in (*found, *answered)
+            if name != before]
     new = [message("classbook.new_beside", before=tuple(each.shown for each in one.known), name=one.name)
            for one in recognised if not one.taken]
     return [*([message("classbook.same_children", names=tuple(same))] if same else ()), *new]

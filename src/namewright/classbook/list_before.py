@@ -27,16 +27,18 @@ _Rows = Mapping[str, list[dict[str, Any]]]
 
 @dataclass(frozen=True, slots=True)
 class Before:
-    """The class's settings as they were, and the text that was saved and is taken back."""
+    """The class's settings as they were, and the text that is taken back, with what was answered of its lines."""
 
     settings: Mapping[str, str]
     tried: str
+    settled: frozenset[str]
 
 
-def held(db: sqlite3.Connection, settings: Mapping[str, str], tried: str) -> str:
-    """Return what is to be kept of the class before a list, ``tried``, is saved."""
+def held(db: sqlite3.Connection, settings: Mapping[str, str], tried: str, settled: Iterable[str] = ()) -> str:
+    """Return what is to be kept of the class before a list is saved: that list, ``tried``, and its answers, too."""
     rows = {table: _rows(db, table) for table in _TABLES}
-    return json.dumps({"settings": dict(settings), "tried": tried, **rows}, ensure_ascii=True)
+    return json.dumps({"settings": dict(settings), "tried": tried, "settled": sorted(settled), **rows},
+                      ensure_ascii=True)
 
 
 def keep(db: sqlite3.Connection, roster: int, text: str, when: datetime | str | None) -> None:
@@ -91,7 +93,8 @@ def _brought_back(db: sqlite3.Connection, before: dict[str, Any], when: datetime
     for one in before["groups"]:
         _put(db, "groups", one)
     forget(db)
-    return Before(dict(before["settings"]), str(before["tried"]))
+    settled = frozenset(map(str, before.get("settled", ())))  # a file of before this was kept has none
+    return Before(dict(before["settings"]), str(before["tried"]), settled)
 
 
 def _children_back(db: sqlite3.Connection, before: _Rows, at: str) -> None:

@@ -269,7 +269,7 @@ def _saved(now: Draft, reading: Reading) -> RosterUpdate:
     first = {} if book().roster_id() else _paper_language()
     asked = {} if now.part == book().part else {"practise": now.part}  # what is so already is no change in the history
     return book().save_list(reading.text, {**asked, **first}, same=_same(now, reading),
-                            after_roster=_based(), whole=now.whole)
+                            after_roster=_based(), whole=now.whole, settled=now.settled)
 
 
 def _same(now: Draft, reading: Reading) -> Mapping[int, int]:
