@@ -17,6 +17,8 @@ NAMES = ["Mira", "Xobrel", "Anna"]
     "Skill,Mira,Xobrel,Anna\nHolds pencil,3,2,1\nCuts,1,,2\nKnows letters,1/4,2/4,4/4",
     "| | Mira | Xobrel | Anna |\n|---|---|---|---|\n| Holds pencil | x | | x |\n| Zips coat | | x | |",
     "\t1\t2\t3\nName\tMira\tXobrel\tAnna\nKann schneiden\tja\tnein\tja\nMalt gern?\t\t\t",
+    "             Mira   Xobrel   Anna\nHolds pencil  x      -        x\nZips coat     x      x        -",
+    "\tMira\tXobrel\nHolds pencil\t✓\t\nZips coat\t–\t✓\n\n\tAnna\nHolds pencil\t✓\nZips coat\t",
     "\tMira\tXobrel\tAnna\nHolds pencil\tSecure\tEmerging\tSecure\nZips coat\tSecure\tSecure\tEmerging",
 ])
 def test_names_across_the_top_are_children(text: str) -> None:

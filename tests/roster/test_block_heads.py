@@ -28,6 +28,7 @@ def test_a_month_may_be_empty_or_have_no_blank_line() -> None:
 
 
 @pytest.mark.parametrize("text", ["April\nMira\nJune\nTilo", "April\nAugust\nJune\nMay",
+                                  "Mira\nTilo\nApril\nMay\nJune\nAugust",
                                   "Mira\n\nMay\nJune\n\nTilo\nAnna"])
 def test_children_called_as_a_month_stay_children(text: str) -> None:
     assert made(text) == text.split()

@@ -30,6 +30,17 @@ def test_an_aisle_between_known_names_tells_a_plan_by_itself() -> None:
     assert made("Mira | Tilo | | Anna | Ben\nClara | | | Emil") == ["Mira", "Tilo", "Anna", "Ben", "Clara", "Emil"]
 
 
+@pytest.mark.parametrize("text", ["Mira   Tilo        Anna   Ben\nClara  frei        Emil   Uwe\n\nTAFEL",
+                                  "Row 1\tMira\tTilo\t\tAnna\tBen\nRow 2\tClara\tfrei\t\tEmil\tUwe\n\nBoard",
+                                  "Mira,Tilo,,Anna,Ben\nClara,free,,Emil,Uwe\n\nDoor"])
+def test_a_plan_may_be_typed_otherwise(text: str) -> None:
+    assert made(text) == ["Mira", "Tilo", "Anna", "Ben", "Clara", "Emil", "Uwe"]
+
+
+def test_two_seats_side_by_side_need_a_board() -> None:
+    assert made("Mira\tTilo\n\nAnna\tBen\n\nTafel") == ["Mira", "Tilo", "Anna", "Ben"]
+
+
 def test_a_row_of_free_seats_is_told() -> None:
     roster = read_roster("Tafel\n\nMira\tTilo\t\tAnna\nfrei\tfrei\t\tfrei\nClara\tEmil\t\tBen")
     assert len(roster.children) == 6

@@ -54,3 +54,13 @@ def test_birthdays_between_names_need_no_title_that_is_known() -> None:
     "Children\nMira\nLeo\nBus\nAnna\nBen", "Last name\nVost\nTarn\nFirst name\nMira", "Kind\nKind\nKind\nKind", ""])
 def test_what_is_no_column_under_another_stays(text: str) -> None:
     assert rows(text) == text.splitlines()
+
+
+def test_a_last_column_with_empty_cells_is_no_list_of_children() -> None:
+    text = "First Name\nMira\nXobrel\nAnna\nLast Name\nVost\nTarn\nElm\nAllergies\nnuts"
+    assert children(text) == [("Mira", "Vost"), ("Xobrel", "Tarn"), ("Anna", "Elm")]
+
+
+def test_whole_names_by_comma_may_stand_in_one_column() -> None:
+    text = "Nr.\n1\n2\nName, Vorname\nVost, Mira\nTarn, Anna\nGeb.\n1.1.2021\n2.2.2021"
+    assert children(text) == [("Mira", "Vost"), ("Anna", "Tarn")]

@@ -6,22 +6,24 @@ is told by the lists of names, else by words in small letters, which titles and 
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+import re
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from typing import NamedTuple
 
 from namewright.message import message
 from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
-from namewright.roster.columns import split_cells
+from namewright.roster.columns import WIDE_SPACE, split_cells
 from namewright.roster.headers import header_role
 from namewright.roster.known import is_given
 from namewright.roster.pasted import Line
 from namewright.roster.vocabulary import DAYS, MONTHS, fold
 
 _SPLIT = message("roster.split")
-_DELIMITERS = ("\t", "|", ";", ",")
+_DELIMITERS = ("\t", "|", ";", WIDE_SPACE, ",")
+_WIDE = re.compile(" {2,}")
 _FEW = 2
-_ENOUGH = 4  # names across; fewer titles of columns may happen to be names: Math, Art
+_ENOUGH = 3  # names across; fewer titles of columns may happen to be names: Math, Art
 _LONGEST_MARK = 2  # letters of a code: P, OK
 _MOST_WORDS = 4  # of a name
 _KINDS = 5  # words that are entered again and again in place of marks
@@ -42,25 +44,29 @@ def from_names_across(lines: Sequence[Line]) -> list[Line]:
         if sum(delimiter in line.text for line in lines) > _FEW:
             rows = list(_rows(lines, delimiter))
             top = next((row for row in rows if _are_names(row.cells)), None)
-            below = [row for row in rows if top and row.at > top.at]
-            if top and _stand_across(top, below):
-                return list(_apart(lines, rows, top))
+            tops = [row for row in rows if top and row.label == top.label and _are_names(row.cells, least=1)]
+            below = [row for row in rows if top and row.at > top.at and row not in tops]
+            if tops and _stand_across([cell for row in tops for cell in row.cells if cell], below):
+                return list(_apart(lines, {row.at: row for row in rows}, tops))
     return list(lines)
 
 
 def _rows(lines: Sequence[Line], delimiter: str) -> Iterator[_Row]:
     for at, line in enumerate(lines):
-        cells = split_cells(line.text, delimiter) or [] if delimiter in line.text else []
+        if delimiter not in line.text:
+            continue
+        wide = delimiter == WIDE_SPACE  # a line that is set in has an empty first cell
+        cells = _WIDE.split(line.text.rstrip()) if wide else split_cells(line.text, delimiter) or []
         if delimiter == "|" and cells and not cells[0] and line.text.lstrip().startswith("|"):
             cells = cells[1:]  # a table of Markdown has one at both ends
         if cells:
             yield _Row(at, cells[0], tuple(cells[1:]))
 
 
-def _are_names(cells: Sequence[str]) -> bool:
+def _are_names(cells: Sequence[str], least: int = _FEW) -> bool:
     filled = [cell for cell in cells if cell]
     different = len(set(map(fold, filled))) > _MOSTLY * len(filled)
-    return len(filled) >= _FEW and different and sum(map(_may_be_a_name, filled)) >= _NEARLY * len(filled)
+    return len(filled) >= least and different and sum(map(_may_be_a_name, filled)) >= _NEARLY * len(filled)
 
 
 def _may_be_a_name(cell: str) -> bool:
@@ -73,12 +79,11 @@ def _has_small_word(cell: str) -> bool:
     return any(word[0].islower() and word not in PARTICLES for word in cell.split())
 
 
-def _stand_across(top: _Row, below: Sequence[_Row]) -> bool:
+def _stand_across(names: Sequence[str], below: Sequence[_Row]) -> bool:
     """Say whether there are marks alone below the names, and no names down the side."""
     side = [row.label for row in below if any(map(is_letter, row.label))]
     if len(side) < _FEW or not _are_marks([cell for row in below for cell in row.cells if cell]):
         return False
-    names = [cell for cell in top.cells if cell]
     across, down = _given(names), _given(side)
     phrases = sum(_has_small_word(label) or label.endswith("?") for label in side)
     if across >= _MOSTLY and down <= _HARDLY:
@@ -102,14 +107,14 @@ def _is_mark(cell: str) -> bool:
     return letters <= _LONGEST_MARK or cell[0].islower() or any(map(str.isdigit, cell))
 
 
-def _apart(lines: Sequence[Line], rows: Sequence[_Row], top: _Row) -> Iterator[Line]:
+def _apart(lines: Sequence[Line], rows: Mapping[int, _Row], tops: Sequence[_Row]) -> Iterator[Line]:
     """Yield a line for each name, and every other line as a heading; below the rows lines stay as they are."""
-    labels = {row.at: row.label for row in rows}
     for at, line in enumerate(lines):
-        if at == top.at:
-            yield from (line._replace(text=cell, notes=(*line.notes, _SPLIT)) for cell in top.cells if cell)
-        elif at in labels or at < top.at:
-            yield line._replace(text=_heading(labels.get(at, line.text)))
+        row = rows.get(at)
+        if row in tops:
+            yield from (line._replace(text=cell, notes=(*line.notes, _SPLIT)) for cell in row.cells if cell)
+        elif row or at < tops[0].at:
+            yield line._replace(text=_heading(row.label if row else line.text))
         else:
             yield line
 

@@ -53,7 +53,7 @@ def _above(first: int, filled: Mapping[int, str]) -> list[int]:
 
 def _months(filled: Mapping[int, str], openers: frozenset[int]) -> list[int]:
     """Return the lines of nothing but a month, where they come in the order of the year; else none."""
-    found = {at: number for at, text in filled.items() if (number := _month(text))}
+    found = {at: number for at, text in filled.items() if (number := month_of(text))}
     others = [text for at, text in filled.items() if at not in found]
     opening = [at for at in found if at in openers or at - 1 in found]
     loud = [at for at in found if filled[at].isupper()]
@@ -61,19 +61,20 @@ def _months(filled: Mapping[int, str], openers: frozenset[int]) -> list[int]:
     quiet = _are_mostly([not text.isupper() for text in others])
     for some, least in ((loud, _FEW if quiet else _MANY), (opening, _MANY), (list(found), _MANY),
                         (opening, _FEW if told else _MANY)):
-        if len(some) >= least and _in_order([found[at] for at in some]):
+        below = [at for at in filled if some and at > some[0] and at not in found]
+        if len(some) >= least and in_order([found[at] for at in some]) and 2 * len(below) > len(others):
             return some
     return []
 
 
-def _month(text: str) -> int:
+def month_of(text: str) -> int:
     """Return the number of the month that a line names, 0 where it says anything else."""
     words = [word.strip("._") for word in _NO_LETTERS.sub(" ", fold(text)).split()]
     numbers = [MONTH_NUMBERS.get(word, 0) for word in words]
     return numbers[0] if numbers and all(numbers) and len(numbers) <= _FEW else 0
 
 
-def _in_order(months: Sequence[int]) -> bool:
+def in_order(months: Sequence[int]) -> bool:
     """Say whether months follow each other within one year, whichever it begins with."""
     since = [(month - months[0]) % _YEAR for month in months]
     return since == sorted(set(since))

@@ -167,6 +167,7 @@ def _plain(cell: str) -> str:
 def _tries(words: str) -> Iterator[str]:
     """Yield a header whole, without a unit or bracket at its end, and without words about the child."""
     yield words
+    yield " ".join(words.replace(",", " ").split())  # Name, Vorname
     short = fold(_UNIT_TAIL.sub("", words))
     yield short
     yield " ".join(word for word in short.split() if word not in ABOUT_THE_CHILD)

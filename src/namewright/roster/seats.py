@@ -11,7 +11,7 @@ from typing import NamedTuple
 
 from namewright.message import message
 from namewright.names.clusters import is_letter
-from namewright.roster.columns import split_cells
+from namewright.roster.columns import WIDE_SPACE, split_cells
 from namewright.roster.headers import header_roles
 from namewright.roster.heading_words import FREE_SEATS, IN_A_ROOM
 from namewright.roster.known import is_given, lean
@@ -19,9 +19,9 @@ from namewright.roster.pasted import Line
 from namewright.roster.vocabulary import fold
 
 _SPLIT = message("roster.split")
-_DELIMITERS = ("\t", "|", ";")
+_DELIMITERS = ("\t", "|", ";", WIDE_SPACE, ",")
 _MOST_WORDS = 3  # of a name
-_LEAST = 3  # columns of seats
+_LEAST = 3  # columns of seats where only their names tell
 _ENOUGH = 4  # rows that tell of a column
 _MOSTLY, _HALF = 0.6, 0.5
 _FAMILIES = -0.2  # mean lean of a column of family names
@@ -55,20 +55,22 @@ def from_seats(lines: Sequence[Line]) -> list[Line]:
 
 def _seats(cells: Sequence[Sequence[str]]) -> _Seats:
     rows = [at for at, row in enumerate(cells) if sum(map(bool, row)) > 1]
+    if all(any(map(str.isdigit, cells[at][0])) for at in rows):  # Row 1
+        cells = [["", *row[1:]] if at in rows else row for at, row in enumerate(cells)]
     return _Seats(cells, rows, sorted({at for row in rows for at, cell in enumerate(cells[row]) if cell}))
 
 
 def _is_plan(seats: _Seats) -> bool:
     columns = [seats.column(at) for at in seats.columns]
     names = [cell for column in columns for cell in column if not _is_free(cell)]
-    if len(columns) < _LEAST or not all(map(_are_children, columns)) or not all(map(_may_be_a_name, names)):
+    if not all(map(_are_children, columns)) or not all(map(_may_be_a_name, names)):
         return False
     if any(header_roles(seats.cells[row]) for row in seats.rows):
         return False
     said = any(_is_in_a_room(cell) for at, row in enumerate(seats.cells) if at not in seats.rows for cell in row)
     free = any(_is_free(cell) for column in columns for cell in column)
     known = _given(names) >= _MOSTLY and all(_given(column) >= _HALF for column in columns)
-    return (seats.aisle and (known or free or said)) or (known and said)
+    return (seats.aisle and len(columns) >= _LEAST and (known or free or said)) or (known and said)
 
 
 def _are_children(column: Sequence[str]) -> bool:

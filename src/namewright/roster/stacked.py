@@ -16,8 +16,9 @@ from namewright.roster.pasted import Line
 from namewright.roster.vocabulary import NAME_ROLES, Role, fold
 
 _LONGEST_TITLE = 40
-_MOST_TITLES = 60  # more of them are no columns of one list, and each is held against the others
-_MOST_BETWEEN = 4
+_MOST_TITLES = 24  # more of them are no columns of one list, and each is held against the others
+_MOST_LINES = 5_000
+_MOST_BETWEEN = 4  # columns, between two whose titles are known
 _LEAST = 3  # lines of a column with its title
 _FEW_NAMES = 0.3  # of the cells of a column that holds something else
 
@@ -42,7 +43,7 @@ def from_stacked_columns(lines: Sequence[Line]) -> list[Line]:
     """Return the columns as rows under a line of titles, or the lines as they are where none stand so."""
     filled = [line for line in lines if line.text.strip()]
     titles = [at for at, line in enumerate(filled) if _is_title(line.text)]
-    if not 1 < len(titles) <= _MOST_TITLES:
+    if not 1 < len(titles) <= _MOST_TITLES or len(filled) > _MOST_LINES:
         return list(lines)
     found: list[_Stack] = []
     for start in titles:
@@ -60,17 +61,18 @@ def _stacks(filled: Sequence[Line], start: int, titles: Sequence[int]) -> Iterat
     """Yield what may stand under a first title; between it and another that is known there may be some on no list."""
     far = {(after - start, parts) for after in titles if after > start for parts in range(1, _MOST_BETWEEN + 1)}
     for step in sorted({size // parts for size, parts in far if size % parts == 0 and size // parts >= _LEAST}):
-        if _is_stack(stack := _Stack(start, step, tuple(_columns(filled, start, step)))):
+        if _is_stack(stack := _Stack(start, step, tuple(_columns(filled, start, step, titles)))):
             yield stack
 
 
-def _columns(filled: Sequence[Line], start: int, step: int) -> Iterator[tuple[str, ...]]:
+def _columns(filled: Sequence[Line], start: int, step: int, titles: Sequence[int]) -> Iterator[tuple[str, ...]]:
     """Yield columns from a first title on, while a title that is known, or any over figures, stands in its place."""
     seen: set[str] = set()
     while start + step <= len(filled):
         column = tuple(line.text.strip() for line in filled[start : start + step])
-        known = _is_title(column[0]) or all(any(map(str.isdigit, cell)) for cell in column[1:])
-        if not known or fold(column[0]) in seen or any(_is_title(cell) and not is_known(cell) for cell in column[1:]):
+        known = start in titles or all(any(map(str.isdigit, cell)) for cell in column[1:])
+        inside = [at for at in titles if start < at < start + step]
+        if not known or fold(column[0]) in seen or not all(is_known(column[at - start]) for at in inside):
             return
         seen.add(fold(column[0]))
         yield column
@@ -84,6 +86,8 @@ def _is_stack(stack: _Stack) -> bool:
         return False
     if Role.GIVEN in roles and not {Role.FAMILY, Role.FULL}.isdisjoint(roles):
         return True
+    if {Role.GIVEN, Role.FULL}.isdisjoint(roles):
+        return False
     others = [cells for (_, *cells), role in zip(stack.columns, roles, strict=True) if role not in NAME_ROLES]
     return len(others) == len(roles) - 1 and not any(map(_are_names, others))
 
@@ -98,10 +102,18 @@ def _in_rows(filled: Sequence[Line], stacks: Sequence[_Stack]) -> Iterator[Line]
     for stack in stacks:
         yield from (line for line in filled[done : stack.start] if any(map(is_letter, line.text)))
         roles = header_roles([title for title, *_ in stack.columns]) or ()
-        named = next(at for part in (Role.GIVEN, Role.FULL, Role.FAMILY) for at, role in enumerate(roles)
+        named = next(at for part in (Role.GIVEN, Role.FULL) for at, role in enumerate(roles)
                      if role is part)
         for row in range(stack.step):
             line = filled[stack.start + named * stack.step + row]
             yield line._replace(text="\t".join(column[row] for column in stack.columns))
         done = stack.end
-    yield from filled[done:]
+    yield from _tail(filled[done:], stacks[-1].step)
+
+
+def _tail(rest: Sequence[Line], step: int) -> Sequence[Line]:
+    """Write a last column of no names as headings where it is too short to say of which row each of its cells is."""
+    short = 1 < len(rest) < step and _is_title(rest[0].text) and header_role(rest[0].text) not in NAME_ROLES
+    if not short or _are_names([line.text for line in rest[1:]]):
+        return rest
+    return [line._replace(text=f"{line.text.strip().rstrip(' :')}:") for line in rest]

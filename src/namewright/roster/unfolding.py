@@ -21,6 +21,7 @@ from namewright.roster.header_words import SOLO_HEADERS
 from namewright.roster.headers import family_first, given_first, titles_for
 from namewright.roster.headings import heading_reason
 from namewright.roster.known import lean
+from namewright.roster.month_rows import from_month_rows
 from namewright.roster.name_order import Habits, Order, order_of
 from namewright.roster.pasted import Line, unwrapped
 from namewright.roster.seats import from_seats
@@ -62,7 +63,7 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
     ``columns`` says what each column holds, empty where nobody said: its titles become a line. Raises Problem.
     """
     found = from_stacked_columns(from_a_form(from_a_program(unwrapped(lines))))
-    found = _titled(found, titles_for(columns)) if columns else from_seats(from_names_across(found))
+    found = _titled(found, titles_for(columns)) if columns else from_month_rows(from_seats(from_names_across(found)))
     table = _laid_out(found)
     if table.header is None and table.delimiter in ("", ","):
         found = without_shared(found)
