@@ -41,6 +41,14 @@ def test_two_seats_side_by_side_need_a_board() -> None:
     assert made("Mira\tTilo\n\nAnna\tBen\n\nTafel") == ["Mira", "Tilo", "Anna", "Ben"]
 
 
+def test_a_child_called_as_a_word_for_the_room_is_a_child() -> None:
+    assert made("Board\n\nGang\tMira\t\tFang\nAnna\tTilo\t\tfree\n\nDoor") == ["Gang", "Mira", "Fang", "Anna", "Tilo"]
+
+
+def test_a_column_of_free_seats_beside_a_board_is_one_of_the_plan() -> None:
+    assert made("Board\n\nfree\tXobrel\t\tOuthna\nfree\tVemka\t\tJelbru") == ["Xobrel", "Outhna", "Vemka", "Jelbru"]
+
+
 def test_a_row_of_free_seats_is_told() -> None:
     roster = read_roster("Tafel\n\nMira\tTilo\t\tAnna\nfrei\tfrei\t\tfrei\nClara\tEmil\t\tBen")
     assert len(roster.children) == 6

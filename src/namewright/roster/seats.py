@@ -63,14 +63,17 @@ def _seats(cells: Sequence[Sequence[str]]) -> _Seats:
 def _is_plan(seats: _Seats) -> bool:
     columns = [seats.column(at) for at in seats.columns]
     names = [cell for column in columns for cell in column if not _is_free(cell)]
-    if not all(map(_are_children, columns)) or not all(map(_may_be_a_name, names)):
-        return False
-    if any(header_roles(seats.cells[row]) for row in seats.rows):
+    if not names or not all(map(_may_be_a_name, names)) or any(header_roles(seats.cells[row]) for row in seats.rows):
         return False
     said = any(_is_in_a_room(cell) for at, row in enumerate(seats.cells) if at not in seats.rows for cell in row)
+    wide = seats.aisle and len(columns) >= _LEAST
+    if wide and said:
+        return True
+    if not all(map(_are_children, columns)):
+        return False
     free = any(_is_free(cell) for column in columns for cell in column)
     known = _given(names) >= _MOSTLY and all(_given(column) >= _HALF for column in columns)
-    return (seats.aisle and len(columns) >= _LEAST and (known or free or said)) or (known and said)
+    return (wide and (known or free)) or (known and said)
 
 
 def _are_children(column: Sequence[str]) -> bool:
@@ -90,7 +93,9 @@ def _may_be_a_name(cell: str) -> bool:
 
 
 def _is_free(cell: str) -> bool:
-    return not any(map(is_letter, cell)) or _bare(cell) in FREE_SEATS or _is_in_a_room(cell)
+    if not any(map(is_letter, cell)):
+        return True
+    return (_bare(cell) in FREE_SEATS or _is_in_a_room(cell)) and not (cell.istitle() and is_given(cell))  # Gang
 
 
 def _is_in_a_room(cell: str) -> bool:

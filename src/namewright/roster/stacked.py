@@ -13,7 +13,7 @@ from namewright.names.clusters import is_letter
 from namewright.roster.headers import header_role, header_roles
 from namewright.roster.known import is_given, is_known
 from namewright.roster.pasted import Line
-from namewright.roster.vocabulary import NAME_ROLES, Role, fold
+from namewright.roster.vocabulary import NAME_ROLES, OTHER_PEOPLE, Role, fold
 
 _LONGEST_TITLE = 40
 _MOST_TITLES = 24  # more of them are no columns of one list, and each is held against the others
@@ -57,6 +57,11 @@ def _is_title(text: str) -> bool:
     return len(text) <= _LONGEST_TITLE and "\t" not in text and header_role(text.strip().rstrip(" :")) is not None
 
 
+def _may_be_a_name(title: str) -> bool:
+    """Say whether a title that stands inside a column may be a name: Kind is a family, Mama a child."""
+    return is_known(title) or fold(title) in OTHER_PEOPLE
+
+
 def _stacks(filled: Sequence[Line], start: int, titles: Sequence[int]) -> Iterator[_Stack]:
     """Yield what may stand under a first title; between it and another that is known there may be some on no list."""
     far = {(after - start, parts) for after in titles if after > start for parts in range(1, _MOST_BETWEEN + 1)}
@@ -71,8 +76,8 @@ def _columns(filled: Sequence[Line], start: int, step: int, titles: Sequence[int
     while start + step <= len(filled):
         column = tuple(line.text.strip() for line in filled[start : start + step])
         known = start in titles or all(any(map(str.isdigit, cell)) for cell in column[1:])
-        inside = [at for at in titles if start < at < start + step]
-        if not known or fold(column[0]) in seen or not all(is_known(column[at - start]) for at in inside):
+        inside = [column[at - start] for at in titles if start < at < start + step]
+        if not known or fold(column[0]) in seen or not all(map(_may_be_a_name, inside)):
             return
         seen.add(fold(column[0]))
         yield column
