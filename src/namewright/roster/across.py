@@ -111,7 +111,7 @@ def _apart(lines: Sequence[Line], rows: Mapping[int, _Row], tops: Sequence[_Row]
     """Yield a line for each name, and every other line as a heading; below the rows lines stay as they are."""
     for at, line in enumerate(lines):
         row = rows.get(at)
-        if row in tops:
+        if row and row in tops:
             yield from (line._replace(text=cell, notes=(*line.notes, _SPLIT)) for cell in row.cells if cell)
         elif row or at < tops[0].at:
             yield line._replace(text=_heading(row.label if row else line.text))
