@@ -8,6 +8,7 @@ from namewright.roster.across import from_names_across
 from namewright.roster.children import Outcome
 from namewright.roster.parsing import read_roster
 from namewright.roster.pasted import Line
+from namewright.settings import Hand
 
 NAMES = ["Mira", "Xobrel", "Anna"]
 
@@ -27,6 +28,15 @@ def test_names_across_the_top_are_children(text: str) -> None:
     assert {report.outcome for report in roster.lines} <= {Outcome.CHILD, Outcome.HEADING, Outcome.BLANK}
     assert [child.practice for child in read_roster(roster.text).children] == NAMES
     assert "almost" not in roster.text
+
+
+def test_both_parts_of_a_name_and_the_hand_may_stand_down_the_side() -> None:
+    text = "Vorname\tMira\tXobrel\tAnna\nNachname\tVost\tTarn\tElm\nHand\tlinks\t\trechts\nkann schneiden\tx\t\tx"
+    roster = read_roster(text)
+    names = [(child.given, child.family) for child in roster.children]
+    assert names == [("Mira", "Vost"), ("Xobrel", "Tarn"), ("Anna", "Elm")]
+    assert [child.hand for child in roster.children] == [Hand.LEFT, None, Hand.RIGHT]
+    assert read_roster(roster.text).children == roster.children
 
 
 def test_names_on_no_list_are_told_by_skills_in_small_letters() -> None:

@@ -17,7 +17,7 @@ from namewright.roster.columns import WIDE_SPACE, split_cells
 from namewright.roster.headers import header_role
 from namewright.roster.known import is_given
 from namewright.roster.pasted import Line
-from namewright.roster.vocabulary import DAYS, MONTHS, fold
+from namewright.roster.vocabulary import DAYS, MONTHS, Role, fold
 
 _SPLIT = message("roster.split")
 _DELIMITERS = ("\t", "|", ";", WIDE_SPACE, ",")
@@ -41,11 +41,13 @@ class _Row(NamedTuple):
 def from_names_across(lines: Sequence[Line]) -> list[Line]:
     """Return a line for each name of the top row, or the lines as they are where no names stand across."""
     for delimiter in _DELIMITERS:
-        if sum(delimiter in line.text for line in lines) > _FEW:
+        if sum(delimiter in line.text for line in lines) >= _FEW:
             rows = list(_rows(lines, delimiter))
             top = next((row for row in rows if _are_names(row.cells)), None)
             tops = [row for row in rows if top and row.label == top.label and _are_names(row.cells, least=1)]
             below = [row for row in rows if top and row.at > top.at and row not in tops]
+            if top and (kept := [row for row in below if _is_of_the_child(row.label)]) and header_role(top.label):
+                return list(_turned(lines, {row.at: row for row in rows}, top, kept))
             if tops and _stand_across([cell for row in tops for cell in row.cells if cell], below):
                 return list(_apart(lines, {row.at: row for row in rows}, tops))
     return list(lines)
@@ -91,6 +93,11 @@ def _stand_across(names: Sequence[str], below: Sequence[_Row]) -> bool:
     return phrases > _MOSTLY * len(side) and down <= across
 
 
+def _is_of_the_child(label: str) -> bool:
+    """Say whether a row tells what is kept of each child: the other part of the name, the hand."""
+    return header_role(label) not in (None, Role.OTHER)
+
+
 def _given(cells: Sequence[str]) -> float:
     return sum(is_given(cell.split()[0]) for cell in cells) / max(1, len(cells))
 
@@ -117,6 +124,20 @@ def _apart(lines: Sequence[Line], rows: Mapping[int, _Row], tops: Sequence[_Row]
             yield line._replace(text=_heading(row.label if row else line.text))
         else:
             yield line
+
+
+def _turned(lines: Sequence[Line], rows: Mapping[int, _Row], top: _Row, kept: Sequence[_Row]) -> Iterator[Line]:
+    """Yield a table whose titles stood down the side: the rows that are kept as columns, the others as headings."""
+    for at, line in enumerate(lines):
+        row = rows.get(at)
+        if row and row is top:
+            yield line._replace(text="\t".join((top.label, *(one.label for one in kept))))
+            for place, name in enumerate(top.cells):
+                cells = (one.cells[place] if place < len(one.cells) else "" for one in kept)
+                if name:
+                    yield line._replace(text="\t".join((name, *cells)), notes=(*line.notes, _SPLIT))
+        elif row not in kept:
+            yield line._replace(text=_heading(row.label)) if row else line
 
 
 def _heading(text: str) -> str:
