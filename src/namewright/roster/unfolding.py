@@ -23,6 +23,7 @@ from namewright.roster.headings import heading_reason
 from namewright.roster.known import lean
 from namewright.roster.month_rows import from_month_rows
 from namewright.roster.name_order import Habits, Order, order_of
+from namewright.roster.numbered import from_numbered
 from namewright.roster.pasted import Line, unwrapped
 from namewright.roster.seats import from_seats
 from namewright.roster.sentences import told_in_a_sentence
@@ -63,7 +64,10 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
     ``columns`` says what each column holds, empty where nobody said: its titles become a line. Raises Problem.
     """
     found = from_stacked_columns(from_a_form(from_a_program(unwrapped(lines))))
-    found = _titled(found, titles_for(columns)) if columns else from_month_rows(from_seats(from_names_across(found)))
+    if columns:
+        found = _titled(found, titles_for(columns))
+    else:
+        found = from_month_rows(from_seats(from_names_across(from_numbered(found))))
     table = _laid_out(found)
     if table.header is None and table.delimiter in ("", ","):
         found = without_shared(found)
