@@ -39,6 +39,7 @@ LISTS = (
     "Zorb\tQuix\nVexil\tQuorra", "Mia Chen\tAnna Bell\nLeo Park\tRuth Olmo", "[9/3/26, 8:10] Wren: Xeno",
     "Xeno <x@y.example>, Yara <z@y.example>",
     "Xeno Yara 7\nWren Rook 12\nQuill Yara 3",
+    "ID\tFirst\tLast\tMother\n40100\tXeno\tYara\tWren\n40100\tXeno\tYara\tQuill",
     "Juan Carlos\nBus: Wren\nXeno 7\nTeacher: Wren\nGrade: K\nRoom Grade 2\nXeno iii",
 )
 

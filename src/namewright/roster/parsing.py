@@ -15,6 +15,7 @@ from typing import NamedTuple
 from namewright.message import Message, message, together
 from namewright.roster.children import Child, LineReport, Outcome, Roster, RosterError
 from namewright.roster.columns import Row, Table
+from namewright.roster.further_rows import further_rows, is_about_others
 from namewright.roster.header_words import SOLO_HEADERS
 from namewright.roster.headers import header_role, header_roles
 from namewright.roster.labels import labels
@@ -40,12 +41,13 @@ _KEPT_CHARACTERS = 250_000
 
 
 class _Draft(NamedTuple):
-    """A row on its way: what it became, with the entry of a child."""
+    """A row on its way: what it became, with the entry of a child, or the line (0-based) of whose further row it is."""
 
     row: Row
     outcome: Outcome
     entry: Entry | None = None
     notes: tuple[Message, ...] = ()
+    of: int | None = None
 
 
 class _Rows(NamedTuple):
@@ -78,7 +80,8 @@ def _read(text: str, source: Message | str, part: NamePart, columns: str, names_
         raise RosterError("roster.text_long", source=source, count=len(lines), most=MAX_LINES)
     known = (_rows if len(text) > _KEPT_CHARACTERS else _rows_lately)(lines, columns)
     unfolded, table = known.found.lines, known.found.table
-    drafts = _note_repeats([_settled(draft, part, names_in) for draft in known.drafts], unfolded)
+    settled = [_settled(draft, part, names_in) for draft in known.drafts]
+    drafts = _note_repeats(_one_of_each(settled, table, unfolded), unfolded)
     children = _children([draft for draft in drafts if draft.entry])
     reports = _reports(known.typed, known.clean, unfolded, drafts, children)
     if not children:
@@ -203,6 +206,17 @@ def _is_header(row: Row, table: Table) -> bool:
     return known == len(filled) or known >= _CERTAIN_HEADER
 
 
+def _one_of_each(drafts: Sequence[_Draft], table: Table, unfolded: Sequence[Line]) -> list[_Draft]:
+    """Make nobody of the further rows of a child, which stay with it, in a table with a row for each grown-up."""
+    if table.header is None or not any(map(is_about_others, table.titles)):
+        return list(drafts)
+    entries = [(draft.row, draft.entry.reading) for draft in drafts if draft.entry]
+    same = further_rows([(row, (fold(reading.given), fold(reading.family))) for row, reading in entries], table)
+    return [_Draft(draft.row, Outcome.HEADING, notes=(message(
+        "roster.same_child", line=unfolded[found.first].origin + 1, shared=found.shared),), of=found.first)
+        if (found := same.get(draft.row.line)) else draft for draft in drafts]
+
+
 def _note_repeats(drafts: Sequence[_Draft], unfolded: Sequence[Line]) -> list[_Draft]:
     """Keep a name that stands on an earlier line too as a second child, and say so."""
     first: dict[tuple[str, str, str], int] = {}
@@ -256,11 +270,12 @@ def _reports(
     reports = []
     for draft in drafts:
         at = draft.row.line
+        child = children.get(at if draft.of is None else draft.of)
         for here in range(at, at + draft.row.span):
             line = unfolded[here]
             own = draft.notes if here == at else (message("roster.continues", line=unfolded[at].origin + 1),)
             notes = (*clean[line.origin].notes, *line.notes, *own)
-            reports.append(LineReport(here + 1, lines[here], draft.outcome, children.get(at), notes, line.origin + 1))
+            reports.append(LineReport(here + 1, lines[here], draft.outcome, child, notes, line.origin + 1))
     return tuple(reports)
 
 
