@@ -91,6 +91,12 @@ def test_both_ends_are_trimmed_of_what_belongs_to_no_name(typed: str, trimmed: s
     assert trim(typed) == trimmed
 
 
+@pytest.mark.parametrize("line", ["Quill, Penelope  lefty", "Quill, Penelope zurda", "Penelope Quill left handed"])
+def test_a_hand_in_words_behind_a_name_is_a_hand(line: str) -> None:
+    child = read_roster(f"Marsh, Juniper\n{line}\nVance, Mateo\nReed, Tilo\nFinch, Anna").children[1]
+    assert (child.practice, child.hand) == ("Penelope", Hand.LEFT)
+
+
 @given(st.text(st.sampled_from("Mira Vost-–'’ʻ.,()[]“”\"7@ë\u0301&"), max_size=30))
 def test_a_sign_is_lost_only_with_a_note(text: str) -> None:
     """Where no note is made and nothing was recognised, every letter that was typed is still there, in its order."""

@@ -169,3 +169,10 @@ def test_figures_before_a_colon_count_and_are_no_label() -> None:
 def test_remarks_among_whole_names_are_asked_about_where_several_stand_alone() -> None:
     text = "Vladimir Aguilar\nSingulair\nBeatriz Orozco\nCarol Posada\n  * PEG\nSonia Romero\nJeferson Guerra"
     assert practised(text) == ["Vladimir", "Beatriz", "Carol", "Sonia", "Jeferson"]
+
+
+@pytest.mark.parametrize("line", ["Rowan, Oliver/Ollie", "Rowan, Oliver & Ida", "Rowan, Oliver and Ida"])
+def test_a_family_before_two_given_names_is_no_third_child(line: str) -> None:
+    """Two children of one family, or two names of one child: asked, and nobody is called by the family name."""
+    read = practised(f"Marsh, Juniper\n{line}\nVance, Mateo\nReed, Tilo\nFinch, Anna")
+    assert read == ["Juniper", "Mateo", "Tilo", "Anna"]

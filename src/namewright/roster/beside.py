@@ -256,13 +256,18 @@ def _cut_last_words(text: str, found: Reading, notes: list[Message]) -> tuple[st
     for at in range(1, len(words)):
         if called := _after_goes_by(" ".join(words[at:])):
             return " ".join(words[:at]).rstrip(" ,"), found._replace(goes_by=found.goes_by or called)
-    at = len(words)
+    at = next((here for here in range(1, len(words) - 1) if _tells_a_hand(words[here:])), len(words))
     while at > 1 and words[at - 1].islower() and len(words[at - 1]) > 2 and _is_cut(words[at - 1]):
         at -= 1
     if at == len(words) or words[0].islower():
         return text, found
     at = _cell_start(words, at)
     return " ".join(words[:at]).rstrip(" ,"), _judge_remark(" ".join(words[at:]), found, notes)
+
+
+def _tells_a_hand(words: list[str]) -> bool:
+    """``left handed`` behind a name: in small letters, as no name is."""
+    return words[0].islower() and fold(" ".join(words)) in HANDS
 
 
 def _cell_start(words: list[str], at: int) -> int:

@@ -56,7 +56,8 @@ def from_seats(lines: Sequence[Line]) -> list[Line]:
 def _seats(cells: Sequence[Sequence[str]]) -> _Seats:
     rows = [at for at, row in enumerate(cells) if sum(map(bool, row)) > 1]
     if all(any(map(str.isdigit, cells[at][0])) for at in rows):  # Row 1
-        cells = [["", *row[1:]] if at in rows else row for at, row in enumerate(cells)]
+        numbered = set(rows)
+        cells = [["", *row[1:]] if at in numbered else row for at, row in enumerate(cells)]
     return _Seats(cells, rows, sorted({at for row in rows for at, cell in enumerate(cells[row]) if cell}))
 
 
@@ -65,7 +66,8 @@ def _is_plan(seats: _Seats) -> bool:
     names = [cell for column in columns for cell in column if not _is_free(cell)]
     if not names or not all(map(_may_be_a_name, names)) or any(header_roles(seats.cells[row]) for row in seats.rows):
         return False
-    said = any(_is_in_a_room(cell) for at, row in enumerate(seats.cells) if at not in seats.rows for cell in row)
+    filled = set(seats.rows)
+    said = any(_is_in_a_room(cell) for at, row in enumerate(seats.cells) if at not in filled for cell in row)
     wide = seats.aisle and len(columns) >= _LEAST
     if wide and said:
         return True

@@ -165,10 +165,22 @@ def several_in(
     if any(part.islower() and fold(part) in CARE for part in parts[1:]) and not parts[0].islower():
         return None  # Katie Moss, asma
     if _SIGNS.search(masked):
-        return _by_signs(parts, masked)
+        return (family_first and _of_one_family(text, masked)) or _by_signs(parts, masked)
     if givens and all(" " not in part for part in parts):
         return Several(tuple(parts), all(map(is_given, parts)))
     return _by_commas(parts, family_first=family_first, alone=alone)
+
+
+def _of_one_family(text: str, masked: str) -> Several | None:
+    """``Rowan, Oliver/Ollie`` in a list of ``Family, Given``: two of a family, or two names of one: asked."""
+    family, comma, _ = masked.partition(",")
+    if not comma or ";" in masked or "," in masked[len(family) + 1 :] or _SIGNS.search(family):
+        return None
+    behind = text[len(family) + 1 :]
+    givens = [behind[start:end].strip() for start, end in _spans(masked[len(family) + 1 :], _SIGNS)]
+    if len(givens) < 2 or not all(given and " " not in given for given in givens):
+        return None
+    return Several(tuple(f"{text[: len(family)].strip()}, {given}" for given in givens), False)
 
 
 def _names_behind(text: str) -> tuple[str, ...]:
