@@ -18,6 +18,8 @@ PAGES = [
     ("Time,Child's first and last name,What should we call your child at school?\n"
      "1,Vanessa Brown,Kiki\n2,Anna Tarn,same",
      ["Kiki", "Anna"]),
+    ("E-mails 🐞\nMira Vost: vost1@example.org\nTilo Tarn: tarn2@example.org", ["Mira", "Tilo"]),
+    ("Mira[a]\nTilo[b]\nAnna\n\n[a]OT on Tuesdays\n[b]Left-handed!", ["Mira", "Tilo", "Anna"]),
     ("Stu ID\tStudent Name\tGr\n1\tMira Vost\tK\n2\tTilo Tarn\tK\nPrinted 08/21/2025 3:14 PM\tPage 1 of 1",
      ["Mira", "Tilo"]),
 ]

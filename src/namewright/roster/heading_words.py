@@ -21,7 +21,8 @@ HEADING_WORDS = word_set("""
     infantario, bercario, primaria, matutino, vespertino, kindergarden, eyfs, break, pause, pausa, descanso, recreo,
     intervalo, intervallo, ricreazione, mittagspause, dismissal, walkers, carpool, aftercare, compleanni,
     cumpleanos, anniversaires, aniversarios, birthdays, geburtstage, geburtstagskalender, elterngesprache,
-    elternabend, tutorias, colloqui, entretiens, conferences""")
+    elternabend, tutorias, colloqui, entretiens, conferences,
+    e-mails, emails, mails""")
 """First words of a line that is about the class, if what follows is a number, a letter, a
 title or nothing."""
 

@@ -34,7 +34,7 @@ _OFTEN, _OFTEN_SHARE = 3, 0.25
 _PHRASE = 2  # words in small letters behind a given name: “Will needs help”
 _SIGNED = 3  # lines of a signature at most
 _STEP = 2  # spaces that set a line in
-_LEGEND = re.compile(r"\s*(\*+|†|‡|°|\(\*+\))\s*[=:–-]?\s*\S")
+_LEGEND = re.compile(r"\s*(\*+|†|‡|°|\(\*+\)|\[[a-z\d]\])\s*[=:–-]?\s*\S")
 _LABELLED = re.compile(r"([^:(]{2,40}?)(?::\s+|\s+[-–—]\s+)([^,:;/]+)")
 _IN_BRACKETS = re.compile(r"\([^()]*\)")
 _FIGURE = re.compile(r"[\d°º#№]")
@@ -115,10 +115,11 @@ def is_closing(text: str) -> bool:
 
 def _legend(filled: Mapping[int, str]) -> Iterator[int]:
     """Yield the lines that say what a sign means which stands behind names."""
+    signs = Counter(match[1] for match in map(_LEGEND.match, filled.values()) if match)
     for at, text in filled.items():
         if (match := _LEGEND.match(text)) and any(
                 other.rstrip().endswith(match[1].strip("()")) or other.rstrip().endswith(match[1])
-                for other in filled.values()) and sum(map(bool, map(_LEGEND.match, filled.values()))) <= _SIGNED:
+                for other in filled.values()) and signs[match[1]] <= _SIGNED:
             yield at
 
 
