@@ -10,16 +10,15 @@ import re
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from typing import NamedTuple
 
-from namewright.message import message
 from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.roster.columns import WIDE_SPACE, split_cells
 from namewright.roster.headers import header_role
 from namewright.roster.known import is_given
 from namewright.roster.pasted import Line
+from namewright.roster.shares import given_share
 from namewright.roster.vocabulary import DAYS, MONTHS, Role, fold
 
-_SPLIT = message("roster.split")
 _DELIMITERS = ("\t", "|", ";", WIDE_SPACE, ",")
 _WIDE = re.compile(" {2,}")
 _FEW = 2
@@ -86,7 +85,7 @@ def _stand_across(names: Sequence[str], below: Sequence[_Row]) -> bool:
     side = [row.label for row in below if any(map(is_letter, row.label))]
     if len(side) < _FEW or not _are_marks([cell for row in below for cell in row.cells if cell]):
         return False
-    across, down = _given(names), _given(side)
+    across, down = given_share(names), given_share(side)
     phrases = sum(_has_small_word(label) or label.endswith("?") for label in side)
     if across >= _MOSTLY and down <= _HARDLY:
         return phrases > 0 or (across >= _NEARLY and len(names) >= _ENOUGH)
@@ -96,10 +95,6 @@ def _stand_across(names: Sequence[str], below: Sequence[_Row]) -> bool:
 def _is_of_the_child(label: str) -> bool:
     """Say whether a row tells what is kept of each child: the other part of the name, the hand."""
     return header_role(label) not in (None, Role.OTHER)
-
-
-def _given(cells: Sequence[str]) -> float:
-    return sum(is_given(cell.split()[0]) for cell in cells) / max(1, len(cells))
 
 
 def _are_marks(cells: Iterable[str]) -> bool:
@@ -119,7 +114,7 @@ def _apart(lines: Sequence[Line], rows: Mapping[int, _Row], tops: Sequence[_Row]
     for at, line in enumerate(lines):
         row = rows.get(at)
         if row and row in tops:
-            yield from (line._replace(text=cell, notes=(*line.notes, _SPLIT)) for cell in row.cells if cell)
+            yield from (line.part(cell) for cell in row.cells if cell)
         elif row or at < tops[0].at:
             yield line._replace(text=_heading(row.label if row else line.text))
         else:
@@ -135,7 +130,7 @@ def _turned(lines: Sequence[Line], rows: Mapping[int, _Row], top: _Row, kept: Se
             for place, name in enumerate(top.cells):
                 cells = (one.cells[place] if place < len(one.cells) else "" for one in kept)
                 if name:
-                    yield line._replace(text="\t".join((name, *cells)), notes=(*line.notes, _SPLIT))
+                    yield line.part("\t".join((name, *cells)))
         elif row not in kept:
             yield line._replace(text=_heading(row.label)) if row else line
 

@@ -17,6 +17,7 @@ from namewright.roster.beside import is_word_about, strip_numbering
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.known import is_given, lean
 from namewright.roster.pasted import Line
+from namewright.roster.shares import share
 from namewright.roster.vocabulary import HANDS, SUFFIXES, fold
 from namewright.store import keeps_names
 
@@ -124,14 +125,14 @@ def _stand_behind(before: Sequence[str], behind: Sequence[str]) -> bool:
     one, two = (len(set(map(fold, side))) / len(side) for side in (before, behind))
     if one <= _CLEARLY < _MOSTLY < two:
         return True
-    if two <= _MOSTLY or _share(map(_is_no_label, before)) >= _CLEARLY:
+    if two <= _MOSTLY or share(map(_is_no_label, before)) >= _CLEARLY:
         return False
-    if _share(text[0].islower() for text in behind) > _share(text[0].islower() for text in before):
+    if share(text[0].islower() for text in behind) > share(text[0].islower() for text in before):
         return False  # what is behind names is written small
-    first, second = (_share(is_given(text.split()[0]) for text in side) for side in (before, behind))
+    first, second = (share(is_given(text.split()[0]) for text in side) for side in (before, behind))
     if second - first >= _CLEARLY or first >= _MOSTLY:
         return second - first >= _CLEARLY
-    capital = _share(is_titled(text) and text[0].isupper() for text in before)
+    capital = share(is_titled(text) and text[0].isupper() for text in before)
     return all(map(is_titled, behind)) and capital <= 1 - _CLEARLY
 
 
@@ -139,11 +140,6 @@ def _is_no_label(text: str) -> bool:
     """Say whether words before a sign are a name and what is about the child: ``Mira Vost takes``."""
     words = text.split()
     return is_word_about(words[-1]) or (len(words) > _PART_AND_PART and is_titled(" ".join(words[:_PART_AND_PART])))
-
-
-def _share(answers: Iterable[bool]) -> float:
-    found = tuple(answers)
-    return sum(found) / max(1, len(found))
 
 
 def is_titled(text: str) -> bool:

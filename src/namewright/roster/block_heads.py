@@ -12,6 +12,7 @@ from typing import NamedTuple
 
 from namewright.names.clusters import is_letter
 from namewright.roster.known import is_known
+from namewright.roster.shares import share
 from namewright.roster.vocabulary import MONTH_NUMBERS, fold
 
 _NO_LETTERS = re.compile(r"[^\w\s.]+")
@@ -57,8 +58,8 @@ def _months(filled: Mapping[int, str], openers: frozenset[int]) -> list[int]:
     others = [text for at, text in filled.items() if at not in found]
     opening = [at for at in found if at in openers or at - 1 in found]
     loud = [at for at in found if filled[at].isupper()]
-    told = _are_mostly([any(map(str.isdigit, text)) for text in others])
-    quiet = _are_mostly([not text.isupper() for text in others])
+    told = share(any(map(str.isdigit, text)) for text in others) >= _MOSTLY
+    quiet = share(not text.isupper() for text in others) >= _MOSTLY
     for some, least in ((loud, _FEW if quiet else _MANY), (opening, _MANY), (list(found), _MANY),
                         (opening, _FEW if told else _MANY)):
         below = [at for at in filled if some and at > some[0] and at not in found]
@@ -84,7 +85,7 @@ def _loud_heads(filled: Mapping[int, str], openers: Sequence[int], texts: Sequen
     """Return the lines in capitals that open blocks, where every block has one and hardly another line is so."""
     loud = [at for at in openers if _is_loud(filled[at])]
     inside = [at for at in filled if at not in openers]
-    if len(loud) < _FEW or not _are_mostly([not _is_loud(filled[at]) for at in inside]):
+    if len(loud) < _FEW or share(not _is_loud(filled[at]) for at in inside) < _MOSTLY:
         return []
     blocks = [at for at in openers if at + 1 < len(texts) and texts[at + 1].strip()]
     return loud if blocks and set(blocks) <= set(loud) else []
@@ -99,7 +100,3 @@ def _is_loud(text: str) -> bool:
 def _before_aside(text: str) -> str:
     match = _BEFORE_ASIDE.search(text)
     return text[: match.start()] if match else text
-
-
-def _are_mostly(answers: Sequence[bool]) -> bool:
-    return bool(answers) and sum(answers) >= _MOSTLY * len(answers)

@@ -20,6 +20,7 @@ from namewright.names.particles import OPENING_PARTICLES, PARTICLES
 from namewright.roster.care_words import CARE
 from namewright.roster.heading_words import OUR
 from namewright.roster.known import is_given, is_known, lean
+from namewright.roster.shares import share
 from namewright.roster.vocabulary import (
     CODES,
     DAYS,
@@ -83,7 +84,7 @@ class _Column:
     @cached_property
     def whole(self) -> bool:
         """Say whether most cells have two words or more, particles apart, or a comma."""
-        return _share(len(_words(cell)) > 1 or "," in cell.strip(",") for cell in self.cells) >= _MOSTLY
+        return share(len(_words(cell)) > 1 or "," in cell.strip(",") for cell in self.cells) >= _MOSTLY
 
     @cached_property
     def lead(self) -> float:
@@ -94,12 +95,12 @@ class _Column:
     @cached_property
     def given(self) -> float:
         """Return the share of cells that open with a known given name."""
-        return _share(is_given(words[0]) for cell in self.cells if (words := _words(cell)))
+        return share(is_given(words[0]) for cell in self.cells if (words := _words(cell)))
 
     @cached_property
     def known(self) -> float:
         """Return the share of cells that hold a known name."""
-        return _share(any(map(is_known, _words(cell))) for cell in self.cells)
+        return share(any(map(is_known, _words(cell))) for cell in self.cells)
 
 
 def judge(rows: Sequence[Sequence[str]], delimiter: str, wide: str) -> Judged:
@@ -240,7 +241,7 @@ def _unlike(title: str, column: _Column) -> int:
     """Return by how much a cell seems to be the title over the others of its column; below nothing for a name."""
     letters = any(map(is_letter, title)) and not any(map(str.isdigit, title))
     if column.role is not Role.FULL:
-        return 2 * (letters and not column.repeats and _share(map(_has_figure, column.cells)) >= _MOSTLY)
+        return 2 * (letters and not column.repeats and share(map(_has_figure, column.cells)) >= _MOSTLY)
     if column.repeats:
         return 1 if letters and fold(title) not in set(map(fold, column.cells)) else -1
     words = _words(title)
@@ -281,10 +282,5 @@ def _words(cell: str) -> tuple[str, ...]:
     return tuple([word for word in bare if word.lower() not in OPENING_PARTICLES] or bare)
 
 
-def _share(answers: Iterable[bool]) -> float:
-    found = tuple(answers)
-    return sum(found) / max(1, len(found))
-
-
 def _mostly(answers: Iterable[bool]) -> bool:
-    return _share(answers) > 0.5
+    return share(answers) > 0.5

@@ -5,13 +5,11 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Sequence
 
-from namewright.message import message
 from namewright.names.clusters import is_letter
 from namewright.roster.block_heads import in_order, month_of
 from namewright.roster.known import is_given
 from namewright.roster.pasted import Line
 
-_SPLIT = message("roster.split")
 _ROW = re.compile(r"[\s|*]*([^\W\d_]{3,10})\.?\**\s*(?:[:|\t]|\s[–—-]\s)[*\s|]*(.*)")
 _CELLS, _PARTS = re.compile(r"\s*[;|\t]\s*"), re.compile(r"\s*[,;|\t]\s*")
 _LEAST = 3  # months in order
@@ -36,7 +34,7 @@ def _apart(line: Line, match: re.Match[str]) -> Iterator[Line]:
     if not all(map(_may_be_a_child, children)):  # Vost, Mira 4
         children = list(filter(None, _CELLS.split(match[2])))
     for child in children:
-        yield line._replace(text=child, notes=(*line.notes, *[_SPLIT] * (len(children) > 1)))
+        yield line.part(child) if len(children) > 1 else line._replace(text=child)
 
 
 def _may_be_a_child(part: str) -> bool:

@@ -11,14 +11,12 @@ from collections.abc import Iterator, Sequence
 from itertools import pairwise
 from typing import NamedTuple
 
-from namewright.message import message
 from namewright.names.clusters import is_letter
 from namewright.roster.columns import split_cells
 from namewright.roster.contents import names_in
+from namewright.roster.further_rows import is_about_others
 from namewright.roster.pasted import Line
-from namewright.roster.vocabulary import OTHER_PEOPLE, fold
 
-_SPLIT = message("roster.split")
 _DELIMITERS = ("\t", ";", "|", ",")
 _NUMBER = re.compile(r"\(?(\d{1,3})[.)]?")
 _FEWEST = 3  # names of all lists together
@@ -41,7 +39,7 @@ def from_numbered(lines: Sequence[Line]) -> list[Line]:
         starts = _counted(body)
         if len(starts) > 1 and _hold_names(body, starts):
             above = rows[top - 1] if top else None
-            if above is None or not _are_of_others(above.cells):
+            if above is None or not any(map(is_about_others, above.cells)):
                 return list(_one_by_one(lines, above, body, starts, delimiter))
     return list(lines)
 
@@ -78,10 +76,6 @@ def _spans(starts: Sequence[int]) -> list[tuple[int, int | None]]:
     return [*pairwise(starts), (starts[-1], None)]
 
 
-def _are_of_others(titles: Sequence[str]) -> bool:
-    return any(not OTHER_PEOPLE.isdisjoint(fold(title).split()) for title in titles)
-
-
 def _one_by_one(
     lines: Sequence[Line], above: _Row | None, body: Sequence[_Row], starts: Sequence[int], delimiter: str
 ) -> Iterator[Line]:
@@ -91,10 +85,9 @@ def _one_by_one(
     for start, end in _spans(starts):
         title = " ".join(filter(None, above.cells[start:end])) if above else ""
         if above and any(map(is_letter, title)):
-            yield lines[above.at]._replace(text=f"{title.rstrip(': ')}:")
+            yield lines[above.at].heading(title)
         for row in body:
             if name := delimiter.join(filter(None, row.cells[start:end][1:])):
-                line = lines[row.at]
-                yield line._replace(text=name, notes=(*line.notes, _SPLIT))
+                yield lines[row.at].part(name)
     rows = {row.at for row in body}
     yield from (line for at, line in enumerate(lines) if at > first and at not in rows)

@@ -19,6 +19,14 @@ class Line(NamedTuple):
     origin: int
     notes: tuple[Message, ...] = ()
 
+    def part(self, text: str) -> Line:
+        """Return a line for one of several children of this one, which says so."""
+        return self._replace(text=text, notes=(*self.notes, _SPLIT))
+
+    def heading(self, text: str) -> Line:
+        """Return a line of words that stand over others and are no child."""
+        return self._replace(text=f"{text.strip().rstrip(' :')}:")
+
 
 _MAX_HTML = 2_000_000  # characters: a saved web page with its pictures inside is no list
 _MARKUP = re.compile(r"</(?:li|td|th|tr|p|div|ul|ol|table|body|span|b|strong|h\d)\s*>|<br\s*/?>|<(?:li|td|tr)\b", re.I)
@@ -32,6 +40,7 @@ _ADDRESS = re.compile(r"<[^<>\s]*@[^<>\s]*>")
 _LABEL = re.compile(r"\s*(?:to|cc|bcc|from|an|von|para|de|cco|à|a|da|ccn|kopie)\s*:\s*", re.I)
 _CHAT = message("roster.chat")
 _ADDRESSES = message("roster.addresses")
+_SPLIT = message("roster.split")
 _WEB_PAGE = message("roster.from_web_page")
 
 

@@ -9,16 +9,15 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
-from namewright.message import message
 from namewright.names.clusters import is_letter
 from namewright.roster.columns import WIDE_SPACE, split_cells
 from namewright.roster.headers import header_roles
 from namewright.roster.heading_words import FREE_SEATS, IN_A_ROOM
 from namewright.roster.known import is_given, lean
 from namewright.roster.pasted import Line
+from namewright.roster.shares import given_share
 from namewright.roster.vocabulary import fold
 
-_SPLIT = message("roster.split")
 _DELIMITERS = ("\t", "|", ";", WIDE_SPACE, ",")
 _MOST_WORDS = 3  # of a name
 _LEAST = 3  # columns of seats where only their names tell
@@ -62,13 +61,15 @@ def _seats(cells: Sequence[Sequence[str]]) -> _Seats:
 
 
 def _is_plan(seats: _Seats) -> bool:
+    filled = set(seats.rows)
+    said = any(_is_in_a_room(cell) for at, row in enumerate(seats.cells) if at not in filled for cell in row)
+    wide = seats.aisle and len(seats.columns) >= _LEAST
+    if not (wide or said):
+        return False
     columns = [seats.column(at) for at in seats.columns]
     names = [cell for column in columns for cell in column if not _is_free(cell)]
     if not names or not all(map(_may_be_a_name, names)) or any(header_roles(seats.cells[row]) for row in seats.rows):
         return False
-    filled = set(seats.rows)
-    said = any(_is_in_a_room(cell) for at, row in enumerate(seats.cells) if at not in filled for cell in row)
-    wide = seats.aisle and len(columns) >= _LEAST
     if wide and said:
         return True
     if not all(map(_are_children, columns)):
@@ -86,8 +87,7 @@ def _are_children(column: Sequence[str]) -> bool:
 
 
 def _given(cells: Sequence[str]) -> float:
-    names = [cell for cell in cells if not _is_free(cell)]
-    return sum(is_given(name.split()[0]) for name in names) / max(1, len(names))
+    return given_share(cell for cell in cells if not _is_free(cell))
 
 
 def _may_be_a_name(cell: str) -> bool:
@@ -115,13 +115,13 @@ def _apart(lines: Sequence[Line], seats: _Seats) -> Iterator[Line]:
         children = [cell for cell in filled if not _is_free(cell)]
         if at in seats.rows or (children and _is_seat(at, seats)):
             for cell in children:
-                yield line._replace(text=cell, notes=(*line.notes, *[_SPLIT] * (len(filled) > 1)))
+                yield line.part(cell) if len(filled) > 1 else line._replace(text=cell)
             if not children:
                 yield line._replace(text=f"{' · '.join(filled)}:")
         else:
             text = " ".join(filled)
             titled = text and not (children and is_given(text.split()[0]))
-            yield line._replace(text=f"{text.rstrip(': ')}:" if titled and any(map(is_letter, text)) else text)
+            yield line.heading(text) if titled and any(map(is_letter, text)) else line._replace(text=text)
 
 
 def _is_seat(at: int, seats: _Seats) -> bool:

@@ -11,8 +11,9 @@ from typing import NamedTuple
 
 from namewright.names.clusters import is_letter
 from namewright.roster.headers import header_role, header_roles
-from namewright.roster.known import is_given, is_known
+from namewright.roster.known import is_known
 from namewright.roster.pasted import Line
+from namewright.roster.shares import given_share
 from namewright.roster.vocabulary import NAME_ROLES, OTHER_PEOPLE, Role, fold
 
 _LONGEST_TITLE = 40
@@ -42,8 +43,10 @@ class _Stack(NamedTuple):
 def from_stacked_columns(lines: Sequence[Line]) -> list[Line]:
     """Return the columns as rows under a line of titles, or the lines as they are where none stand so."""
     filled = [line for line in lines if line.text.strip()]
+    if len(filled) > _MOST_LINES:
+        return list(lines)
     titles = [at for at, line in enumerate(filled) if _is_title(line.text)]
-    if not 1 < len(titles) <= _MOST_TITLES or len(filled) > _MOST_LINES:
+    if not 1 < len(titles) <= _MOST_TITLES:
         return list(lines)
     found: list[_Stack] = []
     for start in titles:
@@ -98,7 +101,7 @@ def _is_stack(stack: _Stack) -> bool:
 
 
 def _are_names(cells: Sequence[str]) -> bool:
-    return sum(is_given(cell.split()[0]) for cell in cells) > _FEW_NAMES * len(cells)
+    return given_share(cells) > _FEW_NAMES
 
 
 def _in_rows(filled: Sequence[Line], stacks: Sequence[_Stack]) -> Iterator[Line]:
@@ -121,4 +124,4 @@ def _tail(rest: Sequence[Line], step: int) -> Sequence[Line]:
     short = 1 < len(rest) < step and _is_title(rest[0].text) and header_role(rest[0].text) not in NAME_ROLES
     if not short or _are_names([line.text for line in rest[1:]]):
         return rest
-    return [line._replace(text=f"{line.text.strip().rstrip(' :')}:") for line in rest]
+    return [line.heading(line.text) for line in rest]

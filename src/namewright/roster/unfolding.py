@@ -9,7 +9,6 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from typing import NamedTuple
 
-from namewright.message import message
 from namewright.names.clusters import is_letter
 from namewright.roster.across import from_names_across
 from namewright.roster.alike import from_a_program, without_shared
@@ -40,7 +39,6 @@ from namewright.roster.unlike import Unlike, unlike_lines
 from namewright.roster.vocabulary import GROUPS, Role, fold
 from namewright.store import keeps_names
 
-_SPLIT = message("roster.split")
 _MAX_ROUNDS = 3
 _LINES_KEPT = 1_000  # of a longer list nobody types, and it would be much to keep
 _MOSTLY = 0.8
@@ -133,7 +131,7 @@ def _cells_apart(found: list[Line], table: Table, judge: Judge) -> list[Line]:
         for part in several.parts:
             cells = (*row.cells[:at], part, *row.cells[at + 1 :])
             text = join_cells(cells, table.delimiter)
-            lines.append(own[0]._replace(text=text, notes=(*own[0].notes, _SPLIT)))
+            lines.append(own[0].part(text))
     return lines
 
 
@@ -221,7 +219,7 @@ def _cells_of(line: Line, delimiter: str) -> Iterator[Line]:
         yield line
         return
     for cell in cells:
-        yield line._replace(text=cell, notes=(*line.notes, _SPLIT))
+        yield line.part(cell)
 
 
 def _titles_of(line: Line, delimiter: str) -> Line:
@@ -239,7 +237,7 @@ def _apart(line: Line, judge: Judge) -> Iterator[Line]:
     if several.label:
         yield line._replace(text=several.label)
     for part in several.parts:
-        yield line._replace(text=part, notes=(*line.notes, _SPLIT))
+        yield line.part(part)
 
 
 @keeps_names(2048)

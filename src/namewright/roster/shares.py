@@ -1,0 +1,18 @@
+"""What share of a list's lines or cells answers a question with yes. Pure."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from namewright.roster.known import is_given
+
+
+def share(answers: Iterable[bool]) -> float:
+    """Return the share of answers that are yes, from 0 to 1; 0 where there are none."""
+    found = tuple(answers)
+    return sum(found) / max(1, len(found))
+
+
+def given_share(cells: Iterable[str]) -> float:
+    """Return the share of cells whose first word is a known given name; no cell may be empty."""
+    return share(is_given(cell.split()[0]) for cell in cells)
