@@ -17,7 +17,7 @@ from typing import NamedTuple
 from namewright.lines.clearance import Sides
 from namewright.lines.cue_places import Choice
 from namewright.lines.forms import Pens
-from namewright.lines.ruling import GuideLine, Ruling
+from namewright.lines.ruling import Ruling
 
 FILE = Path(__file__).with_name("known_cues.txt")
 NONE = "-"
@@ -33,9 +33,7 @@ class Part(NamedTuple):
 
 def room_key(ruling: Ruling, pens: Pens, *, thorough: bool) -> str:
     """Return what cues depend on besides a letter and the white beside it: lines, pens, and how long was searched."""
-    lines = "".join("x" if line in ruling.lines else "-" for line in GuideLine)
-    return " ".join(map(str, ("alone" if thorough else "set", ruling.ascender_mm, ruling.x_height_mm,
-                              ruling.descender_mm, ruling.short_mm, pens.model_mm, pens.start_mm, lines)))
+    return f"{'alone' if thorough else 'set'} {ruling.written} {pens.model_mm} {pens.start_mm}"
 
 
 def part(key: str) -> Part | None:

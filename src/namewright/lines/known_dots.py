@@ -12,7 +12,7 @@ from functools import cache
 from pathlib import Path
 
 from namewright.letters.strokes import GridPoint
-from namewright.lines.ruling import GuideLine, Ruling
+from namewright.lines.ruling import Ruling
 
 FILE = Path(__file__).with_name("known_dots.txt")
 
@@ -36,9 +36,7 @@ def written(ruling: Ruling, pitch_mm: float, letters: Iterable[tuple[str, Sequen
 
 
 def _key(ruling: Ruling, pitch_mm: float) -> str:
-    lines = "".join("x" if line in ruling.lines else "-" for line in GuideLine)
-    return " ".join(map(str, (ruling.ascender_mm, ruling.x_height_mm, ruling.descender_mm, ruling.short_mm, pitch_mm,
-                              lines)))
+    return f"{ruling.written} {pitch_mm}"
 
 
 @cache

@@ -79,6 +79,12 @@ class Ruling(NamedTuple):
         """Return the distance from one baseline to the next, marks over capitals not counted."""
         return self.line_height_mm + self.descender_mm + self.gap_mm
 
+    @property
+    def written(self) -> str:
+        """Return the heights that a letter is set by, in mm, and which lines are printed, as one line of text."""
+        lines = "".join("x" if line in self.lines else "-" for line in GuideLine)
+        return f"{self.ascender_mm} {self.x_height_mm} {self.descender_mm} {self.short_mm} {lines}"
+
     def height_of(self, line: GuideLine) -> float:
         """Return the height of a guide line over the baseline (negative below it)."""
         return {GuideLine.TOP: self.line_height_mm, GuideLine.MID: self.x_height_mm, GuideLine.BASE: 0.0,
