@@ -112,12 +112,13 @@ def read_again() -> str | tuple[str, int] | Response:
     ``part=lines`` returns the result alone, for the script.
     """
     seen = _pressed(_typed())
-    if not (reading := read(seen.draft.text, seen.draft.part)).problem:
+    reading = read(seen.draft.text, seen.draft.part)
+    if current_app.config["IN_BROWSER"] and not reading.problem:  # nobody else looks at what comes soon
         children = [line.child for line in reading.lines if line.child]
         desk().soon = sheets_ahead(children, {**class_settings(), **_paper_language()}, desk().setter)
     if request.args.get("part") == "lines":
         return render_template("_lines.html", **_shown(seen))
-    told = [*seen.told, *([problem] if (problem := read(seen.draft.text, seen.draft.part).problem) else [])]
+    told = [*seen.told, *([reading.problem] if reading.problem else [])]
     return redirect(url_for("roster.show", told=desk().tell(told) if told else None))
 
 

@@ -15,7 +15,7 @@ from namewright.lines.ink import RULE
 from namewright.lines.tuned import suited
 from namewright.pages import blocks
 from namewright.pages.know.frame import Frame, framed
-from namewright.pages.know.signin import NOTE_X_MM, Cell, Rooms, late, named, to_write
+from namewright.pages.know.signin import LATE, NOTE_X_MM, Cell, Rooms, late, named, to_write
 from namewright.pages.page import Furniture, Page
 from namewright.pages.paper import sheet_of
 from namewright.pages.pictograms import Task
@@ -30,7 +30,6 @@ _APART_MM, _AFTER_MM = 4.0, 1.5  # white between two places, wide enough to part
 _SPARE_MM = 2.0  # a place is wider than its name by so much
 _MAX_AIR_MM = 8.0  # what may be added between two children where a page has room
 _SOON = 5  # children that are looked through for one that fills a page: a class stays nearly in its order
-_LATE = 2
 
 
 def week_rooms(settings: SheetSettings) -> Rooms:
@@ -114,7 +113,7 @@ def _paged(cells: Sequence[Cell], settings: SheetSettings, first: float, room: f
         if waiting[0].height_mm > here:
             waiting[:1] = _parts(waiting[0].cell, width, here)
         pages.append(_taken(waiting, here))
-    for _ in range(_LATE):
+    for _ in range(LATE):
         (part,) = _parts(late(settings), width, room)
         roomy = [page for at, page in enumerate(pages) if _left(page, room if at else first) >= part.height_mm]
         if not roomy:
