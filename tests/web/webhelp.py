@@ -94,7 +94,9 @@ class Program:
             stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True, env=own_folder(class_file))
         assert self.process.stdout is not None
         self.way_in = self.process.stdout.readline().strip()
-        assert self.way_in.startswith("http://127.0.0.1:"), self.said()
+        if not self.way_in.startswith("http://127.0.0.1:"):
+            ended = self.process.poll()  # None where it still ran
+            raise AssertionError(f"instead of an address: {self.way_in!r}, {self.said()!r}, exit status {ended}")
         self.address, _, self.key = self.way_in.partition("/?key=")
         let_in(f"key-{self.port}", self.key)
 
