@@ -14,9 +14,11 @@ import sys
 import time
 from pathlib import Path
 from threading import Thread
+from typing import Any
 
 import pytest
 from flask.sansio.app import App
+from waitress import wasyncore
 from webhelp import HOST, MESSY, Program, Visitor, own_folder, token_in
 
 from namewright.classbook import Classbook
@@ -301,6 +303,22 @@ def trickled(slow: socket.socket) -> int:
     return 60
 
 
+def ended(server: Any, loop: Thread) -> None:
+    """End a server that runs in this process: its loop and its workers first, and only then close what it has open.
+
+    Closed under them, its pipe's number could be another's already when a worker writes the byte that wakes the loop:
+    into the output of a program that the next test starts, for one.
+    """
+    def leave() -> bool:
+        raise SystemExit
+
+    server.readable = leave  # asked at every turn of the loop
+    server.pull_trigger()
+    loop.join(10)
+    assert not loop.is_alive()
+    wasyncore.close_all(server._map)
+
+
 def test_a_request_that_dawdles_is_cut(class_file: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     """However its bytes trickle in; one that comes at once is answered."""
     from namewright.web import prompt, serve
@@ -309,7 +327,8 @@ def test_a_request_that_dawdles_is_cut(class_file: Path, monkeypatch: pytest.Mon
     port = serve.free_port("127.0.0.1", None)
     app = create_app({"CLASS": str(class_file), "HOSTS": [f"127.0.0.1:{port}"]})
     server = serve._listening(app, [f"127.0.0.1:{port}"])
-    Thread(target=server.run, daemon=True).start()
+    loop = Thread(target=server.run, daemon=True)
+    loop.start()
     try:
         with socket.create_connection(("127.0.0.1", port), timeout=5) as slow:
             slow.sendall(b"GET / HTTP/1.1\r\n")
@@ -318,7 +337,7 @@ def test_a_request_that_dawdles_is_cut(class_file: Path, monkeypatch: pytest.Mon
             prompt_one.sendall(f"GET /alive HTTP/1.0\r\nHost: 127.0.0.1:{port}\r\n\r\n".encode())
             assert b" 403 " in prompt_one.recv(200)
     finally:
-        server.close()
+        ended(server, loop)
 
 
 def test_only_this_machine_is_answered(class_file: Path) -> None:
