@@ -24,8 +24,10 @@ from made_lists import (
     shapes_fresh,
     shapes_further,
     shapes_held,
+    shapes_kept,
     shapes_last,
     shapes_late,
+    shapes_open,
     shapes_tuned,
 )
 from made_lists.judging import WRONG, Tally, judge
@@ -34,7 +36,8 @@ from made_lists.registry import Shape
 from namewright.roster import known
 
 OF = {"tuned": shapes_tuned, "held": shapes_held, "fresh": shapes_fresh, "late": shapes_late,
-      "further": shapes_further, "last": shapes_last, "apart": shapes_apart, "back": shapes_back}
+      "further": shapes_further, "last": shapes_last, "apart": shapes_apart, "back": shapes_back,
+      "open": shapes_open, "kept": shapes_kept}
 PLACES = {"tuned": TUNED, "held": HELD, "further": FURTHER, "invented": (INVENTED,)}
 COLUMNS = ("children", "right", *WRONG)
 

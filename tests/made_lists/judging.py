@@ -26,11 +26,16 @@ class Wanted:
 
 @dataclass(frozen=True, slots=True)
 class Made:
-    """A made list: its text, its children, and words that nobody may practise."""
+    """A made list: its text, its children, and words that nobody may practise.
+
+    ``either`` are names of which the list does not say whether they are of the class, as on a waiting list: to make
+    them, to ask about them and to leave them out are all right.
+    """
 
     text: str
     children: tuple[Wanted, ...]
     remarks: tuple[str, ...] = ()
+    either: tuple[Wanted, ...] = ()
 
 
 @dataclass(slots=True)
@@ -82,6 +87,8 @@ def judge(made: Made, read: Callable[[str], Roster] = read_roster) -> Counter[st
     left = [fold(report.text) for report in reports if report.outcome is Outcome.LEFT_OUT]
     for one in waiting:
         found.update(_fate(one, free, lines, left))
+    for one in made.either:
+        _take(free, one)
     found["extra"] = len(free)
     remarks = {fold(word) for text in made.remarks for word in text.split()}
     found["remark"] = sum(bool(remarks & set(fold(report.child.practice).split())) for report in lines if report.child)
