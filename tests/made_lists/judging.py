@@ -66,18 +66,17 @@ def judge(made: Made, read: Callable[[str], Roster] = read_roster) -> Counter[st
     the line was made into fewer children than stand on it. ``lost``: neither made nor on a line left out. ``wrong``:
     practises another part; ``unsaid``: the same or merged, with no note on the line. ``remark``: a remark is practised.
     ``extra``: a child nobody wrote. ``waiting``: nobody is made until one question about the whole list is answered,
-    and ``question`` counts those lists. ``untold``: a remark is practised, with no note on its line.
+    and ``question`` counts those lists. A list of which nobody is made, and one sentence says so, is ``asked`` about
+    as a whole. ``untold``: a remark is practised, with no note on its line.
     """
     try:
         roster = read(made.text)
         reports: Sequence[LineReport] = tuple(  # what is said of the whole list is said of each line
             replace(report, notes=(*report.notes, *roster.notes)) for report in roster.lines)
     except RosterError as error:
-        reports = error.lines
         if error.message.key in _ONE_QUESTION:
             return Counter(children=len(made.children), waiting=len(made.children), question=1)
-        if not reports:
-            return Counter(children=len(made.children), asked=len(made.children))
+        return Counter(children=len(made.children), asked=len(made.children))
     found = Counter(children=len(made.children))
     lines = [report for report in reports if report.outcome is Outcome.CHILD and report.child
              and report.child.line == report.line]

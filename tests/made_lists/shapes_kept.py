@@ -131,7 +131,7 @@ def shifted_register(rng: random.Random, group: Sequence[Person]) -> Made:
     days = len(head) - 1
     rows = ["\t".join(("", f"{one.family}, {one.given}", *(rng.choice(signs) for _ in range(days)))) for one in group]
     lines = ["\t" + title + "\t" * days, "\t" * (days + 1), "\t" + "\t".join(head), *rows]
-    return listed(lines, wanted(group, "{family}, {given}"), (title,))
+    return listed(lines, wanted(group, "{family}, {given}"), (title, head[0]))
 
 
 @shape()
@@ -166,7 +166,7 @@ def how_to_say_it(rng: random.Random, group: Sequence[Person]) -> Made:
         name = plain(one.given).replace("-", "")
         cut = max(2, len(name) // 2)
         sound = f"{name[:cut].upper()}-{name[cut:].lower().replace('i', 'ee').replace('c', 'k')}h"
-        has = rng.random() < 0.5
+        has = name.isascii() and rng.random() < 0.5  # said in the letters of the list
         said += [sound] if has else []
         lines.append(f"{one.given} {one.family}" + (f" {rng.choice(forms).format(sound)}" if has else ""))
     return listed(lines, wanted(group, "{given} {family}"), (*said, " ".join(forms).replace("{0}", "")))
@@ -264,23 +264,6 @@ def long_families(rng: random.Random, group: Sequence[Person]) -> Made:
                   [Wanted((given,), f"{family}, {given}") for family, given in rows], ())
 
 
-@shape()
-def capitals_with_gaps(rng: random.Random, group: Sequence[Person]) -> Made:
-    """An office's list in capitals without accents; numbers skip those who left; a state at the end of some lines."""
-    title, states = rng.choice((
-        ("GRUPO 3A TURNO MATUTINO", ("ALTA 01/09", "REPITE")), ("CLASS LIST AS OF 09/08", ("ENR 09/02", "TRANSFER IN")),
-        ("CLASSE PS-A EFFECTIF", ("INSCRIT", "DEROGATION")), ("GRUPPE 2 STAND 01.09.", ("NEU", "I-PLATZ")),
-        ("SEZIONE B ELENCO", ("NUOVO", "ANTICIPO")), ("TURMA 3 MANHA", ("MATRICULADO", "TRANSF")),
-    ))
-    lines, number = [title], 0
-    for one in group:
-        number += rng.choice((1, 1, 1, 2, 3))
-        state = f"   {rng.choice(states)}" if rng.random() < 0.25 else ""
-        lines.append(f"{number:03} {plain(one.family).upper()}, {plain(one.given).upper()}{state}")
-    children = [Wanted((one.given, plain(one.given)), f"{plain(one.family)}, {plain(one.given)}") for one in group]
-    return listed(lines, children, (title, *states))
-
-
 @shape(HEADED)
 def contacts_beside(rng: random.Random, group: Sequence[Person]) -> Made:
     """A table with two rows of headings: over the child nothing, over each grown-up whose contact it is."""
@@ -300,3 +283,27 @@ def contacts_beside(rng: random.Random, group: Sequence[Person]) -> Made:
                                *rng.choice(((f"{father.given} {one.family}", phones[1]), ("", ""))))))
     lines = [f"\t{first}\t\t{second}\t", "\t".join(head), *rows]
     return listed(lines, wanted(group, "{given} {family}"), [one.given for one in adults])
+
+
+@shape()
+def after_school(rng: random.Random, group: Sequence[Person]) -> Made:
+    """A sign-up for the afternoon, filled in by parents: a time, the child, the year, who pays and a telephone."""
+    title, mothers, year, times = rng.choice((
+        ("After-school clay club, $4 a day, sign below!", ("mom", "dad", "grandma"), ("K", "PreK", "K-2"),
+         ("3:15-4:00", "3.15-4", "3:15 pm")),
+        ("Nachmittagsbetreuung – bitte eintragen", ("Mama", "Papa", "Oma"), ("Vorschule", "Gr. 2"),
+         ("15:15", "15.15 Uhr", "15-16 Uhr")),
+        ("Garderie du soir - inscriptions", ("maman", "papa", "mamie"), ("PS", "MS", "GS"),
+         ("16h30", "16h30-17h30", "16:30")),
+        ("Extraescolar de barro - apuntarse aquí", ("mamá", "papá", "abuela"), ("3 años", "4 años B"),
+         ("16:30", "16:30-17:30", "4 y media")),
+        ("Doposcuola - iscrizioni", ("mamma", "papà", "nonna"), ("3 anni", "sez. B"),
+         ("15:30", "15.30-16.30", "ore 15:30")),
+        ("Oficina de barro - inscrições", ("mãe", "pai", "avó"), ("pré", "jardim II"),
+         ("15h30", "15h30-16h30", "15:30")),
+    ))
+    adults = grown_ups(rng, group, len(group))
+    lines = [f"{rng.choice(times)} {one.given} {one.family}, {rng.choice(year)}, "
+             f"{rng.choice(mothers)} {adult.given} 555-{rng.randrange(1000, 9999)}"
+             for one, adult in zip(group, adults, strict=True)]
+    return listed([title, *lines], wanted(group, "{given} {family}"), (title, *mothers, *(one.given for one in adults)))

@@ -115,7 +115,8 @@ def swim_lanes(rng: random.Random, group: Sequence[Person]) -> Made:
         lines += [heading.format(animals[at], f"{at + 2}:15", at + 1, coaches[at].given)]
         lines += [f"• {one.given} {one.family[0]}." + rng.choice(("", "", f" – {rng.choice(notes)}")) for one in some]
         lines += [""]
-    return listed(lines, wanted(group, "{given}"), (*animals, *notes, *(one.given for one in coaches)))
+    return listed(lines, wanted(group, "{given}"),
+                  ("Uhr Bahn ligne calle lane", *animals, *notes, *(one.given for one in coaches)))
 
 
 @shape(MAY_ASK)
@@ -242,7 +243,8 @@ def two_halves(rng: random.Random, group: Sequence[Person]) -> Made:
     for adult, title, some in zip((first, second), titles, in_groups(group, 2), strict=True):
         lines += [heading.format(title, adult.family), *(f"{one.family}, {one.given}" for one in some),
                   total.format(len(some)), ""]
-    return listed(lines, wanted(group, "{family}, {given}"), (first.family, second.family, "kids Kinder élèves total"))
+    return listed(lines, wanted(group, "{family}, {given}"),
+                  (first.family, second.family, "kids Kinder élèves total Groupe Grupo Gruppo Turma"))
 
 
 @shape()
@@ -322,18 +324,17 @@ def round_the_tables(rng: random.Random, group: Sequence[Person]) -> Made:
 
 
 @shape()
-def after_school(rng: random.Random, group: Sequence[Person]) -> Made:
-    """A sign-up for the afternoon, filled in by parents: a time, the child, the year, who pays and a telephone."""
-    title, mothers, year = rng.choice((
-        ("After-school clay club, $4 a day, sign below!", ("mom", "dad", "grandma"), ("K", "PreK", "K-2")),
-        ("Nachmittagsbetreuung – bitte eintragen", ("Mama", "Papa", "Oma"), ("Vorschule", "Gr. 2")),
-        ("Garderie du soir - inscriptions", ("maman", "papa", "mamie"), ("PS", "MS", "GS")),
-        ("Extraescolar de barro - apuntarse aquí", ("mamá", "papá", "abuela"), ("3 años", "4 años B")),
-        ("Doposcuola - iscrizioni", ("mamma", "papà", "nonna"), ("3 anni", "sez. B")),
-        ("Oficina de barro - inscrições", ("mãe", "pai", "avó"), ("pré", "jardim II")),
+def capitals_with_gaps(rng: random.Random, group: Sequence[Person]) -> Made:
+    """An office's list in capitals without accents; numbers skip those who left; a state at the end of some lines."""
+    title, states = rng.choice((
+        ("GRUPO 3A TURNO MATUTINO", ("ALTA 01/09", "REPITE")), ("CLASS LIST AS OF 09/08", ("ENR 09/02", "TRANSFER IN")),
+        ("CLASSE PS-A EFFECTIF", ("INSCRIT", "DEROGATION")), ("GRUPPE 2 STAND 01.09.", ("NEU", "I-PLATZ")),
+        ("SEZIONE B ELENCO", ("NUOVO", "ANTICIPO")), ("TURMA 3 MANHA", ("MATRICULADO", "TRANSF")),
     ))
-    adults = grown_ups(rng, group, len(group))
-    lines = [f"{rng.choice(('3:15-4:00', '3.15-4', '15h15', '3:15 pm'))} {one.given} {one.family}, {rng.choice(year)}, "
-             f"{rng.choice(mothers)} {adult.given} 555-{rng.randrange(1000, 9999)}"
-             for one, adult in zip(group, adults, strict=True)]
-    return listed([title, *lines], wanted(group, "{given} {family}"), (title, *mothers, *(one.given for one in adults)))
+    lines, number = [title], 0
+    for one in group:
+        number += rng.choice((1, 1, 1, 2, 3))
+        state = f"   {rng.choice(states)}" if rng.random() < 0.25 else ""
+        lines.append(f"{number:03} {plain(one.family).upper()}, {plain(one.given).upper()}{state}")
+    children = [Wanted((one.given, plain(one.given)), f"{plain(one.family)}, {plain(one.given)}") for one in group]
+    return listed(lines, children, (title, *states))
