@@ -10,10 +10,11 @@ from collections import Counter
 
 import pytest
 
-from made_lists import shapes_apart, shapes_back, shapes_held, shapes_tuned
+from made_lists import shapes_apart, shapes_back, shapes_held, shapes_kept, shapes_open, shapes_tuned
 from made_lists.judging import Made, Wanted, fold, judge
 from made_lists.many import broken_promises
 from made_lists.people import FURTHER, HELD, TUNED, people, places
+from made_lists.registry import Shape
 
 EACH = 6
 
@@ -54,9 +55,18 @@ def test_nobody_is_lost_or_merged_over_all_shapes() -> None:
 @pytest.mark.parametrize("name", sorted({**shapes_apart.SHAPES, **shapes_back.SHAPES}))
 def test_a_list_from_another_hand_keeps_what_holds_for_every_list(name: str) -> None:
     """No error, an account of every line, and no name that nobody typed; what is read right is measured."""
-    shape = shapes_apart.SHAPES.get(name) or shapes_back.SHAPES[name]
+    _keeps_what_holds(shapes_apart.SHAPES.get(name) or shapes_back.SHAPES[name], f"apart {name}")
+
+
+@pytest.mark.long
+@pytest.mark.parametrize("name", sorted({**shapes_open.SHAPES, **shapes_kept.SHAPES}))
+def test_a_list_from_a_further_hand_keeps_what_holds_for_every_list(name: str) -> None:
+    _keeps_what_holds(shapes_open.SHAPES.get(name) or shapes_kept.SHAPES[name], f"further {name}")
+
+
+def _keeps_what_holds(shape: Shape, seed: str) -> None:
     for at in range(EACH):
-        rng = random.Random(f"apart {name} {at}")
+        rng = random.Random(f"{seed} {at}")
         made = shape(rng, people(rng, rng.choice((*TUNED, *HELD, *FURTHER)), rng.randrange(4, 12)))
         assert not broken_promises(made.text), made.text
         assert all(fold(one.mark) in fold(made.text) for one in made.children), made.text
@@ -77,3 +87,5 @@ def test_the_judge_tells_what_is_wrong() -> None:
     assert judge(Made("Mia\nLeo", (mia,)))["extra"] == 1
     assert judge(Made("Quill\nMia", (mia,), ("Quill",)))["remark"] == 1
     assert judge(Made("Tarn Mia", (mia,)))["wrong"] == 1
+    assert judge(Made("Mia\nLeo", (mia,), either=(leo,))) == judge(Made("Mia", (mia,)))
+    assert judge(Made("12345", (Wanted(("Mia",), "12345"),)))["asked"] == 1
