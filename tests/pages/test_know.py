@@ -12,7 +12,7 @@ import pytest
 
 from namewright.geometry import boxes
 from namewright.lines.ink import FAINT, Ink
-from namewright.lines.ruling import preset, print_ruling
+from namewright.lines.ruling import custom_ruling, preset, print_ruling
 from namewright.making.account import NoFriends, NothingToWrite
 from namewright.making.choices import Choices
 from namewright.making.make import Making
@@ -27,12 +27,14 @@ from namewright.practice.ordering import order_class
 from namewright.roster.children import Child, Roster
 from namewright.settings import Hand, Support
 from namewright.tuning import Tuning
+from namewright.wording import wording
 from printed import pdf_bytes
 
 CLASS = ("Mira", "Tilo", "Noor", "Marek", "Ẹ̀bun", "Ana María", "Bo", "Zoë", "Christopherson", "Łucja")
 TWENTY_FOUR = ("Mira", "Milo", "Bo", "Ia", "Ottilka", "Ẹ̀bun", "Zoë", "Ana-Lou", "Søren", "Jonaska", "Jun", "Liv",
                "Christopherson", "Álma", "Tilo", "Tavish", "Noor", "Wren", "Pip", "Quillon", "Maëlys", "Ngân", "Fenja",
                "Oskari")
+_BOX_MM = 0.35  # the line of a box to write a letter into
 ODD = ("O", "Mary-Kate", "Wilhelminaconstantinamariaevax", "Kealiʻi", "AJ")
 
 
@@ -201,6 +203,47 @@ def test_a_week_has_five_places_for_each_name(setter: Typesetter, support: Suppo
     assert lines == {"Bo": 1, "Mira": 1, "Zoë": 1, "Christopherson": 5, "Wilhelminaconstantina": 5}
     said = " ".join(texts(making))
     assert all(said.count(day) == len(names) + LATE for day in ("Monday", "Wednesday", "Friday"))
+
+
+@pytest.mark.parametrize("count", range(1, 9))
+@pytest.mark.parametrize("kind", SIGN_IN)
+def test_no_page_is_for_those_alone_who_come_later(setter: Typesetter, kind: Kind, count: int) -> None:
+    """On every page of a list to sign in on stands the name of somebody."""
+    names = ("Bo", "Mira", "Zoë", "Christopherson", "Wilhelminaconstantina", "Åsa", "Ned", "Ida")[:count]
+    asked = request(*names, kinds=(kind,))
+    for ruling in ("us-3/4", "us-1-1/8"):
+        making = Making(asked._replace(everyone=Choices(ruling=preset(ruling))), setter)
+        assert all(any(isinstance(item, Row) and item.form == "name" for item in page.items)
+                   for page in making.pages())
+
+
+@pytest.mark.parametrize("height_mm", [12.0, 19.05, 30.0, 38.0, 45.0])
+@pytest.mark.parametrize("support", Support)
+def test_no_page_holds_one_row_with_gaps_alone(setter: Typesetter, support: Support, height_mm: float) -> None:
+    """A page after the first has two rows to write or more, and says again what is to be done."""
+    names = ("Bo", "Åsa", "ʻAlohi", "Christina", "Maximilian-Leo")
+    asked = request(*names, kinds=(Kind.MISSING,), support=support)
+    making = Making(asked._replace(everyone=Choices(ruling=custom_ruling(height_mm))), setter)
+    head = wording("en").say("page.know.missing_boxes" if support in (Support.FULL, Support.PARTIAL)
+                             else "page.know.missing")[:24]
+    pages, said = list(making.pages()), texts(making)
+    for page, words in zip(pages, said, strict=True):
+        assert head in words
+        assert page.outline or sum(isinstance(item, Row) for item in page.items) > 1
+
+
+@pytest.mark.parametrize("support", [Support.FULL, Support.PARTIAL])
+def test_no_box_for_a_letter_meets_a_neighbour(setter: Typesetter, support: Support) -> None:
+    """The tail of j goes under the letter before it; the place for j stands clear of that letter."""
+    making = Making(request("Łucja", "Cajus", kinds=(Kind.MISSING,), support=support), setter)
+    rows = [item for page in making.pages() for item in page.items
+            if isinstance(item, Row) and item.form == "gaps" and "j" not in item.name]
+    assert rows
+    for row in rows:
+        inks = sorted((ink for ink in row.items if isinstance(ink, Ink)), key=lambda ink: ink.bounds())
+        for left, right in pairwise(inks):
+            if _BOX_MM in (left.style.width_mm, right.style.width_mm):
+                assert right.bounds()[0] - left.bounds()[2] > 0.2
 
 
 @pytest.mark.parametrize("ruling", ["us-3/4", "de-5", "us-1/2"])

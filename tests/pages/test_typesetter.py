@@ -24,12 +24,24 @@ WORDS = st.lists(st.sampled_from(CAUTION.split()), min_size=1, max_size=25).map(
 @example("puts puts puts puts puts puts things", 73.3, 1.9)
 @given(WORDS, st.floats(30, 200), st.sampled_from([1.5, 1.9]))
 def test_wrapped_text_fits_its_width(words: str, width: float, size: float) -> None:
-    """Every line is as wide as allowed or less, no word is lost, and no line could have taken the next word."""
+    """Every line is as wide as allowed or less, no word is lost, and no line could have taken the next word.
+
+    But the last word is not left alone.
+    """
     lines = SETTER.wrapped(words, width, size)
     assert " ".join(lines) == words
     assert all(SETTER.text_width(line, size) <= width + 0.01 for line in lines)
-    for line, following in pairwise(lines):
+    for line, following in pairwise(lines[:-1] if len(lines[-1].split()) == 2 else lines):
         assert SETTER.text_width(f"{line} {following.split()[0]}", size) > width - 0.05
+
+
+@example("Your letters are mixed up below. Lay them here in order, one in each box.", 148.0, 1.9)
+@given(WORDS, st.floats(60, 200), st.sampled_from([1.5, 1.9]))
+def test_no_short_word_ends_a_passage_alone(words: str, width: float, size: float) -> None:
+    """The last line of several holds two words or one long one, where the line over it has a word to give."""
+    *_, before, last = ("", *SETTER.wrapped(words, width, size))
+    short = " " not in last and SETTER.text_width(last, size) < 0.3 * width
+    assert not short or len(before.split()) < 3
 
 
 def test_text_stands_at_its_place_and_is_as_wide_as_told() -> None:

@@ -232,9 +232,12 @@ class Knowing:
         return found
 
     def _gaps(self, one: Member) -> tuple[GapRow, ...]:
-        name = self._name(one)
-        return gap_rows(name, self.request.settings_of(one).support, self._seed(Kind.MISSING, one),
-                        not_standing(name, one.notes), marks=self.setter.knows_strokes)
+        from namewright.pages.know.missing import on_full_pages
+
+        name, holds = self._name(one), self.request.settings_of(one)
+        rows = gap_rows(name, holds.support, self._seed(Kind.MISSING, one), not_standing(name, one.notes),
+                        marks=self.setter.knows_strokes)
+        return on_full_pages(self.setter, rows, holds)
 
     def _orders(self, one: Member) -> tuple[Letters, ...]:
         from namewright.pages.know.mixed import on_one_page

@@ -35,6 +35,7 @@ _KEPT_PLACED = 400  # five or six captions a sheet, on the few places that names
 _KEPT_WIDTHS = 2000
 _KEPT_LINES = 4  # a text is measured, then drawn
 _TEXT_PENCIL_MM = 0.15
+_ALONE = 0.35  # of a line: what the last word takes at least that may stand alone on it
 _TEXT_SPACE = 0.75  # of the space between a child's two names: grown readers need less
 
 
@@ -160,7 +161,10 @@ class Typesetter:
         return _TEXT_SPACE * self.alphabet.space * x_height_mm / LETTER_UNITS
 
     def wrapped(self, words: str, width_mm: float, x_height_mm: float = 1.75) -> tuple[str, ...]:
-        """Break running text into lines no wider than ``width_mm``; a word that is wider is cut."""
+        """Break running text into lines no wider than ``width_mm``; a word that is wider is cut.
+
+        No short word stands alone on the last line where the line over it has one to give.
+        """
         lines: list[list[str]] = [[]]
         used = 0.0
         between = (self.text_space(x_height_mm) + WORD_GAP * x_height_mm / LETTER_UNITS
@@ -172,7 +176,16 @@ class Typesetter:
                 used = 0.0
             lines[-1].append(word)
             used += width + between
+        self._accompany(lines, width_mm, x_height_mm)
         return tuple(" ".join(line) for line in lines)
+
+    def _accompany(self, lines: list[list[str]], width_mm: float, x_height_mm: float) -> None:
+        """Bring a word down to a short one that stands alone on the last line, where the line over it has three."""
+        if len(lines) < 2 or len(lines[-1]) > 1 or len(lines[-2]) < 3:
+            return
+        if (self.text_width(lines[-1][0], x_height_mm) < _ALONE * width_mm
+                and self.text_width(f"{lines[-2][-1]} {lines[-1][0]}", x_height_mm) <= width_mm):
+            lines[-1].insert(0, lines[-2].pop())
 
     def breakable(self, text: str, width_mm: float, x_height_mm: float = 1.75) -> list[str]:
         """Return the words of a text, each that is wider than ``width_mm`` cut into pieces that are not."""

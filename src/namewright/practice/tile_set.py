@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Mapping, Sequence
+from itertools import pairwise
 from types import MappingProxyType
 
 from namewright.practice.difficulty import base_letter
@@ -30,7 +31,12 @@ def _place(letter: str) -> tuple[str, bool, str]:
 
 
 def sheets_of(needed: Mapping[str, int], across: int, down: int) -> tuple[tuple[tuple[str, ...], ...], ...]:
-    """Return the tiles as sheets of rows, every row and sheet full but the last: no fewer sheets can hold them."""
+    """Return the tiles as sheets of rows, every row full but the last: no fewer sheets can hold them.
+
+    No sheet is left for a few tiles alone: all have as many rows, or one fewer.
+    """
     tiles = [letter for letter, count in needed.items() for _ in range(count)]
     rows = [tuple(tiles[at:at + across]) for at in range(0, len(tiles), across)]
-    return tuple(tuple(rows[at:at + down]) for at in range(0, len(rows), down))
+    sheets = max(1, -(-len(rows) // down))
+    ends = [-(-len(rows) * at // sheets) for at in range(sheets + 1)]
+    return tuple(tuple(rows[start:end]) for start, end in pairwise(ends))

@@ -8,7 +8,7 @@ one page holds. Millimetres, y down. Whose names they are is ``practice.friends`
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from contextlib import suppress
 from dataclasses import dataclass
 
@@ -55,17 +55,29 @@ def friends_page(setter: Typesetter, label: str, name: str, friends: Sequence[st
 
 
 def on_one_page(setter: Typesetter, friends: Sequence[str], settings: SheetSettings) -> tuple[str, ...]:
-    """Return those of a child's friends, the first of them at the least, whose names one page holds."""
+    """Return those of a child's friends, at least one, whose names one page holds.
+
+    One long name would turn the page for all: it stands on it only where it is the first and no more fit without it.
+    """
     setter = setter.lettering(settings.letters)
     wide = {friend: spread(setter, friend, settings) for friend in friends}
-    if not wide[friends[0]].turned:  # one long name would turn the page for all
-        wide = {friend: one for friend, one in wide.items() if not one.turned}
-    while len(wide) > 1:
-        frame, layout = _begun(setter, friends[0], list(wide.values()), settings, shared=settings.support in HELPED)
+    upright = {friend: one for friend, one in wide.items() if not one.turned}
+    if not wide[friends[0]].turned:
+        return _held(setter, upright, settings)
+    turned = _held(setter, wide, settings)
+    return max(turned, _held(setter, upright, settings), key=len) if upright else turned
+
+
+def _held(setter: Typesetter, wide: Mapping[str, Spread], settings: SheetSettings) -> tuple[str, ...]:
+    """Return the first of these names, as many as one page holds, and at least one."""
+    held = dict(wide)
+    while len(held) > 1:
+        frame, layout = _begun(setter, next(iter(held)), list(held.values()), settings,
+                               shared=settings.support in HELPED)
         if sum(layout.heights) <= frame.room:
             break
-        wide.popitem()
-    return tuple(wide)
+        held.popitem()
+    return tuple(held)
 
 
 def _begun(setter: Typesetter, label: str, wide: Sequence[Spread], settings: SheetSettings, *, shared: bool,

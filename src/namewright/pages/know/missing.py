@@ -11,7 +11,7 @@ from collections.abc import Sequence
 from namewright.lines.ink import RULE
 from namewright.pages import blocks
 from namewright.pages.know.frame import Frame, framed
-from namewright.pages.know.rows import blank, height_of, solid, spread, with_gaps
+from namewright.pages.know.rows import Spread, blank, height_of, solid, spread, with_gaps
 from namewright.pages.page import Furniture, Page
 from namewright.pages.paging import FOLD_MM
 from namewright.pages.pictograms import Task
@@ -26,29 +26,54 @@ _MAX_AIR_MM = 14.0  # between two rows, beside the ruling's own
 def missing_pages(setter: Typesetter, label: str, rows: Sequence[GapRow], settings: SheetSettings) -> tuple[Page, ...]:
     """Return the pages, one unless rows are tall. Raises MissingLetters, DoesNotFit."""
     setter = setter.lettering(settings.letters)
-    name = rows[0].name
-    wide = spread(setter, name, settings, with_gaps=True)
-    frame = framed(setter, label, settings, turned=wide.turned)
-    height = height_of(frame, wide.lines)
-    helped = settings.support in (Support.FULL, Support.PARTIAL)
-    frame.caption("page.know.here", Task.SEE)
-    solid(frame, wide.lines)
-    if not helped:
-        fold(frame)
-    frame.caption(*(("page.know.missing_boxes", Task.PENCIL) if helped else ("page.know.missing", Task.ALONE)))
+    wide = spread(setter, rows[0].name, settings, with_gaps=True)
     pages: list[Page] = []
-    here = max(1, min(len(rows), int(frame.room // height)))
-    air = min(_MAX_AIR_MM, max(0.0, frame.room - here * height) / here)
-    for gaps in rows:
-        if height > frame.room:
-            pages.append(frame.page(None if pages else label))
-            frame = framed(setter, label, settings, turned=wide.turned)
-        if gaps.is_line:
-            blank(frame, wide.lines)
-        else:
-            with_gaps(frame, wide.lines, gaps, boxed=helped)
-        frame.y += air
-    return (*pages, frame.page(None if pages else label))
+    rest = list(rows)
+    while rest:
+        frame = _begun(setter, label, wide, settings, first=not pages)
+        height = height_of(frame, wide.lines)
+        here = min(len(rest), int(frame.room // height))
+        air = min(_MAX_AIR_MM, max(0.0, frame.room - here * height) / max(1, here))
+        for gaps in rest[:here]:
+            if gaps.is_line:
+                blank(frame, wide.lines)
+            else:
+                with_gaps(frame, wide.lines, gaps, boxed=_boxed(settings))
+            frame.y += air
+        del rest[:here]
+        pages.append(frame.page(None if pages else label))
+    return tuple(pages)
+
+
+def on_full_pages(setter: Typesetter, rows: Sequence[GapRow], settings: SheetSettings) -> tuple[GapRow, ...]:
+    """Return the rows but the last but one where it is for its sake that a page would hold nothing but one row.
+
+    Raises MissingLetters, DoesNotFit.
+    """
+    setter = setter.lettering(settings.letters)
+    wide = spread(setter, rows[0].name, settings, with_gaps=True)
+    first, later = (_begun(setter, rows[0].name, wide, settings, first=first) for first in (True, False))
+    height = height_of(first, wide.lines)
+    left = len(rows) - int(first.room // height)
+    alone = len(rows) > 2 and left > 0 and left % int(later.room // height) == 1
+    return (*rows[:-2], rows[-1]) if alone else tuple(rows)
+
+
+def _boxed(settings: SheetSettings) -> bool:
+    return settings.support in (Support.FULL, Support.PARTIAL)
+
+
+def _begun(setter: Typesetter, label: str, wide: Spread, settings: SheetSettings, *, first: bool) -> Frame:
+    """Return a page with what is to be done, and on the first page over it the name, which less help folds away."""
+    frame = framed(setter, label, settings, turned=wide.turned)
+    if first:
+        frame.caption("page.know.here", Task.SEE)
+        solid(frame, wide.lines)
+        if not _boxed(settings):
+            fold(frame)
+    frame.caption(*(("page.know.missing_boxes", Task.PENCIL) if _boxed(settings)
+                    else ("page.know.missing", Task.ALONE)))
+    return frame
 
 
 def fold(frame: Frame) -> None:

@@ -32,6 +32,7 @@ _UNDER = Style(0.3, RULE)
 _MIN_PLACE = 0.4  # of the x-height: the least width of a letter's place, for an i of a young hand
 _MIN_MARK_MM = 3.0
 _ABOVE = 230  # combining class of marks over a letter, under which i and j lose their dot (Unicode, Soft_Dotted)
+_FLAT_MM = 0.1  # how nearly curves are followed
 _BESIDE_MM = 0.8  # white between a letter's ink and the box around its place
 
 
@@ -139,13 +140,19 @@ def _gap_row(frame: Frame, one: SetLine, places: range, gaps: GapRow, baseline: 
 
 def _place_for(placed: SetLetter, ruling: Ruling, x: float, baseline: float, boxed: bool) -> Ink:
     """Return the outline of a letter's place, or the stroke on which it stands."""
-    x0, _, x1, _ = placed.letter.bounds
+    x0, x1 = _standing(placed.letter)
     wider = max(0.0, _MIN_PLACE * ruling.x_height_mm - (x1 - x0)) / 2
     x0, x1 = x0 - wider, x1 + wider
     if boxed:
         return _box((x0 - _BESIDE_MM, -_top(placed.letter, ruling), x1 + _BESIDE_MM, _bottom(placed.letter, ruling)),
                     placed.x + x, baseline)
     return Ink(_STROKE, (line(x + placed.x + x0, baseline, x + placed.x + x1, baseline),))
+
+
+def _standing(letter: InkLetter) -> tuple[float, float]:
+    """Return from where to where a letter reaches over its line: the tail of j goes under its neighbour."""
+    over = [x for stroke in letter.strokes for x, y in stroke.flattened(_FLAT_MM) if y <= _FLAT_MM]
+    return (min(over), max(over)) if over else (letter.bounds[0], letter.bounds[2])
 
 
 def _top(letter: InkLetter, ruling: Ruling) -> float:

@@ -124,6 +124,8 @@ def sign_in_pages(setter: Typesetter, cells: Sequence[Cell], settings: SheetSett
     room = _begun(setter, settings, len(cells)).room
     pages: list[Page] = []
     for start, end in _parts(heights, room):
+        if pages and all(cell.one is None for row in rows[start:end] for cell in row.cells):
+            break  # no page for those alone who come later
         frame = _begun(setter, settings, None if pages else len(cells))
         air = min(_MAX_AIR_MM, max(0.0, (frame.room - sum(heights[start:end])) / (end - start)))
         for row in rows[start:end]:

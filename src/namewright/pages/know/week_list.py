@@ -101,10 +101,7 @@ class _Part(NamedTuple):
 
 
 def _paged(cells: Sequence[Cell], settings: SheetSettings, first: float, room: float) -> list[list[_Part]]:
-    """Return what stands on each page, where the ``first`` has another room than the others.
-
-    Places for children who come later fill the last pages that have room for them.
-    """
+    """Return what stands on each page, where the ``first`` has another room than the others."""
     width = week_rooms(settings).whole_mm
     waiting = [part for cell in cells for part in _parts(cell, width, room)]
     pages: list[list[_Part]] = []
@@ -113,13 +110,27 @@ def _paged(cells: Sequence[Cell], settings: SheetSettings, first: float, room: f
         if waiting[0].height_mm > here:
             waiting[:1] = _parts(waiting[0].cell, width, here)
         pages.append(_taken(waiting, here))
-    for _ in range(LATE):
-        (part,) = _parts(late(settings), width, room)
-        roomy = [page for at, page in enumerate(pages) if _left(page, room if at else first) >= part.height_mm]
-        if not roomy:
-            roomy = [[]]
-            pages += roomy
-        roomy[-1].append(part)
+    (spare,) = _parts(late(settings), width, room)
+    rooms = [first, *[room] * len(pages)]
+    return _with_spares(pages, rooms, spare)
+
+
+def _with_spares(pages: list[list[_Part]], rooms: Sequence[float], spare: _Part) -> list[list[_Part]]:
+    """Add places for children who come later: on the last pages that have room for them, or on one more page.
+
+    There the last child of the page before goes with them, so that no page is for them alone; where none can go, they
+    are left out.
+    """
+    fitting = [at for at, page in enumerate(pages) for _ in range(int(_left(page, rooms[at]) // spare.height_mm))]
+    if len(fitting) >= LATE:
+        for at in fitting[-LATE:]:
+            pages[at].append(spare)
+        return pages
+    several = [at for at, page in enumerate(pages)
+               if len(page) > 1 and page[-1].height_mm + LATE * spare.height_mm <= rooms[-1]]
+    if several:
+        at = several[-1]
+        pages.insert(at + 1, [pages[at].pop(), *[spare] * LATE])
     return pages
 
 
