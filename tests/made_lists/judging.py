@@ -65,6 +65,7 @@ def judge(made: Made, read: Callable[[str], Roster] = read_roster) -> Counter[st
     ``right``: practises a name that is right. ``asked``: not made, and the line is left out with a reason. ``merged``:
     the line was made into fewer children than stand on it. ``lost``: neither made nor on a line left out. ``wrong``:
     practises another part; ``unsaid``: the same or merged, with no note on the line. ``remark``: a remark is practised.
+    A word of a remark that is the right name of a child there (Asma, Kim) is none.
     ``extra``: a child nobody wrote. ``waiting``: nobody is made until one question about the whole list is answered,
     and ``question`` counts those lists. A list of which nobody is made, and one sentence says so, is ``asked`` about
     as a whole. ``untold``: a remark is practised, with no note on its line.
@@ -83,6 +84,7 @@ def judge(made: Made, read: Callable[[str], Roster] = read_roster) -> Counter[st
     free = {report.line: report for report in lines}
     waiting = [one for one in made.children if not _take(free, one)]
     found["right"] = len(made.children) - len(waiting)
+    doubtful = tuple(free.values())
     left = [fold(report.text) for report in reports if report.outcome is Outcome.LEFT_OUT]
     for one in waiting:
         found.update(_fate(one, free, lines, left))
@@ -90,9 +92,9 @@ def judge(made: Made, read: Callable[[str], Roster] = read_roster) -> Counter[st
         _take(free, one)
     found["extra"] = len(free)
     remarks = {fold(word) for text in made.remarks for word in text.split()}
-    found["remark"] = sum(bool(remarks & set(fold(report.child.practice).split())) for report in lines if report.child)
-    found["untold"] = sum(bool(remarks & set(fold(report.child.practice).split())) and not report.notes
-                          for report in lines if report.child)
+    practised = [report for report in doubtful if report.child and remarks & set(fold(report.child.practice).split())]
+    found["remark"] = len(practised)
+    found["untold"] = sum(not report.notes for report in practised)
     return found
 
 

@@ -78,6 +78,11 @@ def _by_language(mended: str, language: str) -> str:
     return mended
 
 
+def begins_small(word: str) -> bool:
+    """Say whether a word begins small in an alphabet whose names begin with capitals: that of Georgian has none."""
+    return word[0].islower() and word[0].title() != word[0]
+
+
 def is_all_capitals(text: str) -> bool:
     """Say whether ``text`` has capitals and no small letter, a small ``c`` or ``ac`` of Mc and Mac apart."""
     if text.isupper() or text.istitle():

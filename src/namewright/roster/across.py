@@ -10,6 +10,7 @@ import re
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from typing import NamedTuple
 
+from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.roster.columns import WIDE_SPACE, split_cells
@@ -77,7 +78,7 @@ def _may_be_a_name(cell: str) -> bool:
 
 
 def _has_small_word(cell: str) -> bool:
-    return any(word[0].islower() and word not in PARTICLES for word in cell.split())
+    return any(begins_small(word) and word not in PARTICLES for word in cell.split())
 
 
 def _stand_across(names: Sequence[str], below: Sequence[_Row]) -> bool:
@@ -106,7 +107,7 @@ def _are_marks(cells: Iterable[str]) -> bool:
 
 def _is_mark(cell: str) -> bool:
     letters = sum(map(is_letter, cell))
-    return letters <= _LONGEST_MARK or cell[0].islower() or any(map(str.isdigit, cell))
+    return letters <= _LONGEST_MARK or begins_small(cell) or any(map(str.isdigit, cell))
 
 
 def _apart(lines: Sequence[Line], rows: Mapping[int, _Row], tops: Sequence[_Row]) -> Iterator[Line]:

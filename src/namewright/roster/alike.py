@@ -11,6 +11,7 @@ from collections import Counter
 from collections.abc import Iterable, Sequence
 
 from namewright.message import message
+from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.roster.beside import is_word_about, strip_numbering
@@ -23,6 +24,7 @@ from namewright.store import keeps_names
 
 _MOSTLY = 0.6
 _CLEARLY = 0.3  # by how much more of one side than of the other are given names
+_MOST_ROUNDS = 3
 _PART_AND_PART = 2  # words of a whole name
 _FEW = 3  # lines that say the same tell something
 _TAIL_SHARE = {",": 0.3}
@@ -43,7 +45,13 @@ _BETWEEN_QUOTED = re.compile(r"""["']\s*,\s*["']""")
 
 def without_shared(lines: Sequence[Line]) -> list[Line]:
     """Return the lines without what they say alike; each tells what was taken from it."""
-    return _without_tails(_without_labels(_without_numbered_labels(_without_other_numbers(lines))))
+    found = list(lines)
+    for _ in range(_MOST_ROUNDS):  # behind what several say there may be more of it: “– at home: Arabic”
+        before = found
+        found = _without_tails(_without_labels(_without_numbered_labels(without_counts(found))))
+        if found == before:
+            break
+    return found
 
 
 def from_a_program(lines: Sequence[Line]) -> list[Line]:
@@ -73,13 +81,16 @@ def _taken(line: Line, text: str, words: str) -> Line:
     return line._replace(text=text, notes=(*line.notes, message("roster.remark", words=words.strip(" :–—-([")[:60])))
 
 
-def _without_other_numbers(lines: Sequence[Line]) -> list[Line]:
-    """Take Roman numbers off, and those that a reader of print took for letters, where they count the lines."""
+def without_counts(lines: Sequence[Line]) -> list[Line]:
+    """Take Roman numbers off, and those that a reader of print took for letters, where they count the lines.
+
+    Now and then a number may be missing.
+    """
     expected, found = 1, {}
     for at, line in enumerate(lines):
         match = _COUNTED.match(line.text[:_LONGEST])
-        if match and expected in _values(match[1]):
-            found[at], expected = match, expected + 1
+        if match and (value := next((one for one in (expected, expected + 1) if one in _values(match[1])), 0)):
+            found[at], expected = match, value + 1
         elif match and match[1].isdigit():
             expected = int(match[1]) + 1
     if len(found) < max(_FEW, _MOSTLY * _filled(lines)):
@@ -125,15 +136,20 @@ def _stand_behind(before: Sequence[str], behind: Sequence[str]) -> bool:
     one, two = (len(set(map(fold, side))) / len(side) for side in (before, behind))
     if one <= _CLEARLY < _MOSTLY < two:
         return True
-    if two <= _MOSTLY or share(map(_is_no_label, before)) >= _CLEARLY:
+    if two <= _MOSTLY or share(map(_is_no_label, before)) >= _CLEARLY or share(map(_tells, behind)) >= _CLEARLY:
         return False
-    if share(text[0].islower() for text in behind) > share(text[0].islower() for text in before):
+    if share(map(begins_small, behind)) > share(map(begins_small, before)):
         return False  # what is behind names is written small
     first, second = (share(is_given(text.split()[0]) for text in side) for side in (before, behind))
     if second - first >= _CLEARLY or first >= _MOSTLY:
-        return second - first >= _CLEARLY
+        return first < _MOSTLY  # else names stand on both sides
     capital = share(is_titled(text) and text[0].isupper() for text in before)
     return all(map(is_titled, behind)) and capital <= 1 - _CLEARLY
+
+
+def _tells(text: str) -> bool:
+    """Say whether words behind a sign are about a child: ``ask mom``."""
+    return any(map(is_word_about, text.split()))
 
 
 def _is_no_label(text: str) -> bool:
@@ -144,7 +160,7 @@ def _is_no_label(text: str) -> bool:
 
 def is_titled(text: str) -> bool:
     """Say whether every word but a particle begins with a capital, as those of a name do."""
-    return all(not word[0].islower() or fold(word) in PARTICLES for word in text.split())
+    return all(not begins_small(word) or fold(word) in PARTICLES for word in text.split())
 
 
 def _without_tails(lines: Sequence[Line]) -> list[Line]:

@@ -12,6 +12,7 @@ from typing import NamedTuple
 import unicodedata2
 
 from namewright.message import Message, message
+from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.roster.care_words import CARE
@@ -45,7 +46,7 @@ _SPACED_DASH = re.compile(r" *([-‐–—]{1,2}|:|//|#|→|⇒|[-=]>) +| +([-�
 _LETTER_DASH = re.compile(r"(?<=[^\W\d_])[–—−](?=[^\W\d_])")
 _LOOSE_MARK = re.compile(r"(?<=[^\W\d_])[`´′](?=[^\W\d_])")
 _LABELLED = re.compile(r"([^\W\d_]): *(?=\S*\d)")
-_INITIAL_BY_DOT = re.compile(r"(?<=[^\W\d_]{2})\.(?=[^\W\d_a-z]\.?$)")
+_INITIAL_BY_DOT = re.compile(r"(?<=[\w'’][^\W\d_])\.(?=[^\W\d_a-z]\.?$)")
 _SAID_ALOUD = re.compile(r"\b[A-Z]{2,}-[a-z]+\b|\b[a-z]+-[A-Z]{2,}\b")
 _LOOSE_APOSTROPHE = re.compile(r"\b([OD])(['’]) (?=[^\W\d_a-z])")
 _HYPHENS = frozenset({"-", "‐", "–", "—"})
@@ -173,7 +174,7 @@ def _cut_remark(text: str, found: Reading, notes: list[Message]) -> tuple[str, R
         return take_numbers(before, notes) + after, found
     if dash in _HYPHENS and not match[0].startswith(" ") and not _is_remark(before, after):
         return text, found
-    if not after[0].islower() and not _is_remark(before, after) and _heads_a_name(before, after):
+    if not begins_small(after) and not _is_remark(before, after) and _heads_a_name(before, after):
         notes.append(message("roster.remark", words=before[:60]))
         return after, found
     return before, _judge_remark(after, found, notes)
@@ -198,7 +199,7 @@ def _is_remark(before: str, after: str) -> bool:
     """Say whether words behind a name are about the child: small letters behind a capital, or words for remarks."""
     folded = [fold(word) for word in after.split()]
     loud = any(map(str.isupper, before)) or not any(map(str.islower, before))
-    small = loud and after.split()[0].islower() and folded[0] not in PARTICLES
+    small = loud and begins_small(after.split()[0]) and folded[0] not in PARTICLES
     return small or any(is_word_about(word) for word in folded) or fold(after) in HANDS
 
 
@@ -259,7 +260,7 @@ def _cut_last_words(text: str, found: Reading, notes: list[Message]) -> tuple[st
     at = next((here for here in range(1, len(words) - 1) if _tells_a_hand(words[here:])), len(words))
     while at > 1 and words[at - 1].islower() and len(words[at - 1]) > 2 and _is_cut(words[at - 1]):
         at -= 1
-    if at == len(words) or words[0].islower():
+    if at == len(words) or (words[0].islower() and begins_small(words[0])):
         return text, found
     at = _cell_start(words, at)
     return " ".join(words[:at]).rstrip(" ,"), _judge_remark(" ".join(words[at:]), found, notes)
@@ -336,4 +337,4 @@ def _is_short_for(inside: str, outside: str) -> bool:
 def _is_small_beside(words: list[str], outside: str) -> bool:
     """Say whether the words are small where the name around them is not: ``Katie Moss (glasses)``."""
     small = not any(map(str.islower, outside)) or any(map(str.isupper, outside))  # or it knows no capitals
-    return any(word[0].islower() for word in words) and (len(words) > 1 or small)
+    return any(map(begins_small, words)) and (len(words) > 1 or small)

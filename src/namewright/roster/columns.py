@@ -37,7 +37,8 @@ class Table(NamedTuple):
     """How a text is cut: its rows, the first header row (None if none), the roles and headers of its columns.
 
     ``delimiter`` is empty where every line is free text. In a ``grid`` every cell is a child. ``doubt`` names two
-    columns (0-based, the one read as the given name first) of which nothing tells which is which.
+    columns (0-based, the one read as the given name first) of which nothing tells which is which; ``unsure`` says
+    that the header may be a child.
     """
 
     delimiter: str
@@ -47,6 +48,7 @@ class Table(NamedTuple):
     titles: tuple[str, ...] = ()
     grid: bool = False
     doubt: tuple[int, int] | None = None
+    unsure: bool = False
 
 
 def lay_out(lines: Sequence[str]) -> Table:
@@ -64,12 +66,12 @@ def lay_out(lines: Sequence[str]) -> Table:
             judged = judge([row.cells for row in rows], delimiter, WIDE_SPACE)
             if judged.grid:
                 top = next(row.line for row in rows if any(row.cells)) if judged.headed else None
-                return Table(delimiter, rows, top, judged.roles, grid=True)
+                return Table(delimiter, rows, top, judged.roles, grid=True, unsure=judged.unsure)
             one_row = len(filled) == 1 and max(names_in(row.cells) for row in rows) > 2
             if NAME_ROLES.intersection(judged.roles) and not one_row:  # one line of several names is no table
                 first = next((row for row in rows if any(row.cells)), None) if judged.headed else None
                 return Table(delimiter, rows, first.line if first else None, judged.roles,
-                             first.cells if first else (), doubt=judged.doubt)
+                             first.cells if first else (), doubt=judged.doubt, unsure=judged.unsure)
     plain = tuple(Row(index, 1, (_plain(line),)) for index, line in enumerate(lines))
     return Table("", plain, None, (Role.FULL,))
 

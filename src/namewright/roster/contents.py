@@ -14,10 +14,11 @@ from dataclasses import dataclass
 from functools import cached_property
 from typing import NamedTuple
 
-from namewright.names.casing import is_all_capitals
+from namewright.names.casing import begins_small, is_all_capitals
 from namewright.names.clusters import is_letter
 from namewright.names.particles import OPENING_PARTICLES, PARTICLES
 from namewright.roster.care_words import CARE
+from namewright.roster.headers import header_role
 from namewright.roster.heading_words import OUR
 from namewright.roster.known import is_given, is_known, lean
 from namewright.roster.shares import share
@@ -43,15 +44,20 @@ _MOSTLY = 0.6
 _FEW_ROWS = 4
 _LEADS, _NEARLY = 0.3, 0.75  # how surely a column must be of given names where every cell is to be a child
 _DECIDES = 0.2  # mean lean of a row by which one column of names is told from another
+_FIGURES, _LETTERS, _WORDS = re.compile(r"\d+"), re.compile(r"[^\W\d_]+"), re.compile(r"[^\W\d_]+")
 _SHEET_SIGNS = ("#REF!", "#N/A", "#NAME?", "#VALUE!", "#DIV/0!", "#NULL!", "#NUM!", "=")
 """How a cell begins that holds an error or a formula of a spreadsheet and not its value."""
 
 
 class Judged(NamedTuple):
-    """The roles of the columns; whether the first row heads them, every cell is a child, or two may be turned."""
+    """The roles of the columns; whether the first row heads them, every cell is a child, or two may be turned.
+
+    ``unsure`` says that the first row heads them or is a child.
+    """
 
     roles: tuple[Role, ...]
     headed: bool = False
+    unsure: bool = False
     grid: bool = False
     doubt: tuple[int, int] | None = None
 
@@ -107,7 +113,7 @@ def judge(rows: Sequence[Sequence[str]], delimiter: str, wide: str) -> Judged:
     """Judge the columns of a table that has no header of known words. ``wide`` is the delimiter of spaced columns."""
     filled = [row for row in rows if any(row)]
     width = min(max(map(len, filled), default=0), _MAX_COLUMNS)
-    headed = _is_header(filled, width)
+    headed, unsure = _heads(filled, width)
     columns = _columns(filled[headed:], width)
     roles = [column.role for column in columns]
     names = [at for at, role in enumerate(roles) if role is Role.FULL]
@@ -120,10 +126,10 @@ def judge(rows: Sequence[Sequence[str]], delimiter: str, wide: str) -> Judged:
         if not headed:
             return Judged(tuple(roles), grid=True)
         if len(names) > 2:  # under titles two may be a child and somebody else
-            return Judged(tuple(roles), headed=True, grid=True)
+            return Judged(tuple(roles), headed=True, unsure=unsure, grid=True)
     kept, doubt = _parts(columns, names, comma=delimiter == ",")
     return Judged(tuple(kept.get(at, Role.OTHER if role is Role.FULL else role) for at, role in enumerate(roles)),
-                  headed, doubt=doubt)
+                  headed, unsure, doubt=doubt)
 
 
 def names_in(cells: Iterable[str]) -> int:
@@ -223,25 +229,47 @@ def _signs(column: Sequence[str]) -> float:
     return score / max(1, len(column))
 
 
-def _is_header(rows: Sequence[Sequence[str]], width: int) -> bool:
-    """Say whether the first row is unlike all others: words where they have figures, no name where they have names."""
+def _heads(rows: Sequence[Sequence[str]], width: int) -> tuple[bool, bool]:
+    """Say whether the first row is unlike all others, and whether it may be a child for all that.
+
+    Words where they have figures, no name where they have names; a row whose names alone are unknown is no sure title.
+    """
     if len(rows) < 3 or sum(map(bool, rows[0])) < 2:
-        return False
+        return False, False
     if all(fold(title) in DAYS | MONTHS for title in rows[0] if title):
+        return True, False
+    pairs = [(title, column) for title, column in zip(rows[0], _columns(rows[1:], width), strict=False)
+             if title and column.cells]
+    if any(_is_alike(title, column) for title, column in pairs):
+        return False, False
+    points = [_unlike(title, column) for title, column in pairs]
+    said = any(point > 1 or header_role(title) or (begins_small(title) and not any(map(begins_small, column.cells)))
+               for (title, column), point in zip(pairs, points, strict=True))
+    return sum(points) >= 2, not said
+
+
+def _is_alike(title: str, column: _Column) -> bool:
+    """Say whether a cell is what the others of its column are: a number, a hand, a word that most of them open with."""
+    if column.role in (Role.HAND, Role.SUPPORT) and _kind(title) is column.role:
         return True
-    points = 0
-    for at, column in enumerate(_columns(rows[1:], width)):
-        title = rows[0][at] if at < len(rows[0]) else ""
-        if title and column.cells:
-            points += _unlike(title, column)
-    return points >= 2
+    if _has_figure(title):
+        return _shape(title) in set(map(_shape, column.cells))
+    opening = fold(title).split()[:1]
+    return " " in title and _mostly(fold(cell).split()[:1] == opening for cell in column.cells)
+
+
+def _shape(cell: str) -> str:
+    """Return a cell with all its figures and letters written as one of each: ``12-03-2021`` is ``0-0-0``."""
+    return _LETTERS.sub("a", _FIGURES.sub("0", cell))
 
 
 def _unlike(title: str, column: _Column) -> int:
     """Return by how much a cell seems to be the title over the others of its column; below nothing for a name."""
     letters = any(map(is_letter, title)) and not any(map(str.isdigit, title))
     if column.role is not Role.FULL:
-        return 2 * (letters and not column.repeats and share(map(_has_figure, column.cells)) >= _MOSTLY)
+        figures = share(map(_has_figure, column.cells)) >= _MOSTLY
+        worded = _mostly(len(word) > 2 for cell in column.cells for word in _WORDS.findall(cell)[:1])
+        return (1 if worded else 2) * (letters and not column.repeats and figures)
     if column.repeats:
         return 1 if letters and fold(title) not in set(map(fold, column.cells)) else -1
     words = _words(title)

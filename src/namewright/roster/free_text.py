@@ -193,13 +193,22 @@ def _turned(words: list[str], order: Order) -> Reading | None:
     given_first = order is Order.GIVEN or (order is Order.MOSTLY_GIVEN and may_be_turned(words))
     found = None if given_first else family_standing_first(words)
     if found is None and order is Order.FAMILY:
-        at = next((at for at, word in enumerate(words[:-1]) if word.lower() not in PARTICLES), 0) + 1
-        found = " ".join(words[at : at + _given_size(words[at:])]), "", " ".join(words[:at])
+        at = _family_end(words)
+        end = at + _given_size(words[at:])
+        found = " ".join(words[at:end]), " ".join(words[end:]), " ".join(words[:at])
     if found is None:
         return None
     given, middle, family = found
     notes = (message("roster.middle", name=middle),) if middle else ()
     return Reading(given, family, notes=(message("roster.family_stands_first", given=given, family=family), *notes))
+
+
+def _family_end(words: Sequence[str]) -> int:
+    """Return where a family name ends that stands first: its particles, its first word, more that are known as such."""
+    at, last = next((at for at, word in enumerate(words[:-1]) if word.lower() not in PARTICLES), 0) + 1, len(words) - 1
+    while at < last and (lean(words[at]) < 0 or (is_given(words[last]) and not is_given(words[at]))):
+        at += 1
+    return at
 
 
 def _split_capitals(words: list[str]) -> tuple[list[str], list[str], list[str]] | None:

@@ -23,8 +23,8 @@ from namewright.roster.header_words import (
     NOT_NAMES,
     SAYS_NAME,
 )
-from namewright.roster.known import is_family, lean
-from namewright.roster.vocabulary import HANDS, NAME_ROLES, OF_THE, OTHER_PEOPLE, Role, fold
+from namewright.roster.known import is_family, is_given
+from namewright.roster.vocabulary import DAYS, HANDS, MONTHS, NAME_ROLES, OF_THE, OTHER_PEOPLE, Role, fold
 from namewright.settings import Hand
 from namewright.store import keeps_names
 
@@ -35,6 +35,7 @@ _OWNED = frozenset(("kindes", "l'enfant", "enfant", "l'eleve", "hijo", "hija", "
 _CAMEL = re.compile(r"(?<=[a-z])(?=[A-Z])")
 _SIGNS = str.maketrans("’_", "' ", "?¿!*")
 _UNIT_TAIL = re.compile(r"[\s,]*(?:\(.*\)|\bin (?:mm|cm|inches|inch)|\bmm|\bcm|\d)$")
+_DATE = re.compile(r"\d{1,4}([-/.])\d{1,2}\1\d{1,4}")
 _HALVES = re.compile(r"[/,]| and | y ")
 _GIVEN = r"(?:first|given|forename|nombre|prenom|vorname|\bnome)"
 _FAMILY = r"(?:last|surname|family|apellido|nachname|familienname|cognome|sobrenome|apelido|\bname\b|\bnom\b)"
@@ -77,10 +78,17 @@ def _without_second_names(cells: Sequence[str], known: list[Role | None]) -> lis
 
 
 def _is_a_child(cells: Sequence[str], known: Sequence[Role | None]) -> bool:
-    """Say whether a row is a child called as a header is: ``Anna`` and ``Kind``."""
+    """Say whether a row is a child called as a header is: ``Anna`` and ``Kind``, or ``Kind`` and a birthday."""
     pairs = [(cell, role) for cell, role in zip(cells, known, strict=True) if cell]
-    return any(role is None and lean(cell.split()[0]) > 0 for cell, role in pairs) and any(
-        role in NAME_ROLES and is_family(cell) for cell, role in pairs)
+    if not any(role in NAME_ROLES and is_family(cell) for cell, role in pairs):
+        return False
+    others = [cell for cell, role in pairs if role is None]
+    named = any(is_given(word := cell.split()[0]) and fold(word) not in MONTHS | DAYS for cell in others)
+    return named or sum(map(_is_date, others)) == 1
+
+
+def _is_date(cell: str) -> bool:
+    return _DATE.fullmatch(cell) is not None
 
 
 def _of_the_child(cells: Sequence[str], known: list[Role | None]) -> list[Role | None]:

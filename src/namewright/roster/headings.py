@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from namewright.message import Message, message
+from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.roster.beside import strip_numbering
 from namewright.roster.free_text import NAME_LABEL
@@ -57,6 +58,8 @@ _SCHOOL_YEAR = re.compile(r"(?<!\d)20\d\d\s?[/–-]\s?(?:20)?\d\d(?!\d)")
 _ASIDE = re.compile(r"\s+[-–—|/]\s+.*|,\s*(?=\d|(?P<title>[^\W\d_]+)).*|\s*\([^()]*\)\s*$")
 _COUNTED = re.compile(r"\d{1,4}(?:st|nd|rd|th|er|[ºª°])?")
 _ELIDED = re.compile(r"(?:d|l|dell)['’](?=[^\W\d_])")
+_IN_BRACKETS = re.compile(r"\([^()]*\)")
+_SIGN = re.compile(r"\s[-–—]\s|[:,;(\t]")
 _BETWEEN = re.compile(r"[\s,;/()\[\]|·•–—:]+")
 
 
@@ -68,13 +71,14 @@ def heading_reason(text: str) -> Message | None:
     words of a heading, ``…'s class``, a label for something else than a name (``Teacher: …``), or a heading
     word followed by a number, a sign or nothing.
     """
-    words = fold(strip_numbering(text)).replace(":", " : ").split()
-    if not words or _is_said_to_be_a_name(text):
+    words = _words(text)
+    if not words or _is_said_to_be_a_name(strip_numbering(text)):
         return None
     if text.rstrip().endswith(":"):
         return message("roster.heading_colon")
     first, rest = words[0].strip(".,!"), words[1:]
     label = _LABEL.match(text)
+    label = label if label and label[1].strip() else None
     if label and MAIL_LABELS.issuperset(fold(label[1]).split()) and not (len(label[1]) < _FEW + 1 and "," in text):
         return message("roster.heading_label")
     if label and _SIGNS.fullmatch(text, label.end()) and first not in TITLES and not (
@@ -94,9 +98,24 @@ def heading_reason(text: str) -> Message | None:
         return message("roster.heading_label")
     ends = first in ENDS and bool(rest) and all(word in OF_THE | LISTS for word in rest)
     dated = ends or _is_date(words) or _is_day(text) or _is_month(first, rest) or _is_of_class_words(text)
-    if dated or (len(text.split()) > 1 and all(map(_is_heading_word, words))):
+    several = sum(any(map(str.isalnum, word)) for word in text.split()) > 1
+    if dated or (several and all(map(_is_heading_word, words)) and not _opens_with_a_marked_name(text)):
         return message("roster.heading_only")
     return message("roster.heading_remark") if first in PRINTED and not is_given(first) and _ends(rest) else None
+
+
+def _words(text: str) -> list[str]:
+    """Return the folded words of a line, colons apart, without its number and without signs in front of it."""
+    words = fold(strip_numbering(text)).replace(":", " : ").split()
+    while len(words) > 1 and not any(map(str.isalnum, words[0])) and words[0] not in ":-–—":
+        words = words[1:]
+    return words
+
+
+def _opens_with_a_marked_name(text: str) -> bool:
+    """Say whether a given name stands first whose marks a word of ours has not: ``Åge (5)``."""
+    word = strip_numbering(text).split()[0]
+    return is_given(word) and word.casefold() != fold(word)
 
 
 @keeps_names(1024)
@@ -118,6 +137,9 @@ def perhaps_heading(text: str) -> Message | None:
     if len(words) > 1 and opens_as_class(words[0]) and not is_known(words[0]):
         return _perhaps(text)
     if _may_greet(words):
+        return _perhaps(text)
+    asked = _before_a_request(text) if _asks_kindly(fold(text)) else None
+    if asked and not any(map(is_known, asked.split())):
         return _perhaps(text)
     if any(is_known(word) for word in words):
         return None
@@ -152,7 +174,7 @@ def _without_aside(text: str) -> str:
 def _is_class_with_aside(text: str) -> bool:
     """Say whether a line names a class beside a school year or an adult: ``Alder Room 2026/27 - Ms. Ferrow``."""
     bare = _without_aside(text)
-    words = fold(strip_numbering(bare)).split()
+    words = _words(bare)
     if not words or ":" in text or "," in bare:
         return False
     if len(words) == 1 and _is_compound(words[0]):
@@ -183,12 +205,19 @@ def _greets(words: list[str], text: str) -> bool:
     """Say whether a line opens a letter: ``Hi Jo,``, ``Ciao Rita, ecco la mia classe``."""
     if " ".join(words[:2]).strip(",!") in GREETING_PHRASES:
         return True
-    typed = text.split()
-    small = typed[0].strip("¡>* ")[:1].isupper() and sum(word.islower() for word in typed[1:]) > 1  # Olá, segue a lista
-    if words[0].strip(".,!¡") not in GREETINGS or (is_given(words[0].strip(".,!¡")) and not small):
+    if words[0].strip(".,!¡") not in GREETINGS or (is_given(words[0].strip(".,!¡")) and not _greets_by_a_name(text)):
         return False
     alone = len(words) == 1 or (len(words) == _FEW and lean(words[1].strip(".,!")) >= 0 and is_known(words[1]))
     return alone or text.rstrip()[-1] in ",!" or any(word.islower() for word in text.split()[1:])
+
+
+def _greets_by_a_name(text: str) -> bool:
+    """Say whether a word that is a name too greets: ``Olá, segue a lista``, and not ``Ola Berntsen, no pork``."""
+    typed = _IN_BRACKETS.sub(" ", text).split()
+    if not typed[0].strip("¡>* ")[:1].isupper() or sum(word.islower() for word in typed[1:]) < _FEW:
+        return False
+    named = len(typed[0].strip("¡>* ")) > 1 and typed[0][-1].isalpha() and typed[1][:1].isupper()
+    return not named or (is_given(typed[1].strip(",")) and not is_family(typed[1].strip(",")) and typed[1][-1] == ",")
 
 
 def _may_greet(words: list[str]) -> bool:
@@ -201,10 +230,24 @@ def _is_note(words: list[str], text: str) -> bool:
     if is_given(words[0].strip(".,!")):
         return False
     typed = text.split()
-    small = sum(word[:1].islower() for word in typed[1:])
+    small = sum(map(begins_small, typed[1:]))
     opening = words[0].strip(".,!") in NOTE_WORDS and (":" in words[1:2] or "!" in text or small > 0)
-    said = f" {' '.join(words)} ".replace(",", " ").replace("!", " ")
-    return opening or (small > 0 and any(f" {word} " in said for word in PLEASE))
+    return opening or (small > 0 and _asks_kindly(" ".join(words)) and _before_a_request(text) is None)
+
+
+def _asks_kindly(words: str) -> bool:
+    said = f" {words} ".replace(",", " ").replace("!", " ")
+    return any(f" {word} " in said for word in PLEASE)
+
+
+def _before_a_request(text: str) -> str | None:
+    """Return what stands before a sign and a request, if it is written as a name: ``Mira Vost – no photos please``."""
+    signs = [match for match in _SIGN.finditer(text) if not _asks_kindly(fold(text[: match.start()]))]
+    before = text[: signs[-1].start()].replace(",", " ").split() if signs else []
+    if len(before) < _FEW or any(begins_small(word) and fold(word) not in OF_THE for word in before):
+        return None
+    about = any(_is_heading_word(fold(word)) or fold(word) in OTHER_PEOPLE for word in before)
+    return None if about else " ".join(before)
 
 
 def _is_of_class_words(text: str) -> bool:

@@ -32,6 +32,8 @@ class Habits(NamedTuple):
     order: Order = Order.UNSAID
     family_by_comma: bool = False
     remarks_by_comma: bool = False
+    comma_guessed: bool = False
+    """That a comma parts family and given name is how such lists are mostly written, and no name of it tells."""
     plain: frozenset[str] = frozenset()
     """Names it writes without marks, where one that is cut short is written out."""
 
@@ -68,12 +70,13 @@ _ONLY_FAMILY = word_set("nguyen, tran, pham, huynh, truong, hoang, phan, trinh, 
 
 
 def order_of(names: Sequence[str]) -> Order:
-    """Return what the names of a list tell of their order: those of two words of which the lists know both.
+    """Return what the names of a list tell of their order by their first and last words, where the lists know both.
 
     Where few are known whole, a family name before a word that may be given tells, or a given name behind one.
     """
-    pairs = [words for words in map(str.split, names) if len(words) == 2 and all(word[0].isalpha() for word in words)]
-    leads = [(lean(one), lean(two)) for one, two in pairs]
+    wholes = [words for words in map(str.split, names) if 1 < len(words) <= _MAX_WORDS
+              and all(word[0].isalpha() for word in words)]
+    leads = [(lean(words[0]), lean(words[-1])) for words in wholes]
     turned = sum(one < 0 < two for one, two in leads)
     straight = sum(one > 0 > two for one, two in leads)
     if turned > 1 and turned > _CLEARLY * straight and turned >= _TURNED * len(leads):

@@ -24,7 +24,7 @@ from namewright.roster.pasted import Line
 from namewright.roster.rows import ONE_EACH, Entry, LeftOut, read_row, settle
 from namewright.roster.sources import decode, read_bytes
 from namewright.roster.tidy import Tidied, scrub
-from namewright.roster.unfolding import Unfolded, unfold
+from namewright.roster.unfolding import Judge, Unfolded, unfold
 from namewright.roster.vocabulary import Role, fold
 from namewright.settings import NamePart
 from namewright.store import keeps_names
@@ -89,7 +89,8 @@ def _read(text: str, source: Message | str, part: NamePart, columns: str, names_
     if table.doubt:
         raise RosterError(_two_readings(table, unfolded), reports)
     same = [line.text for line in unfolded] == [line.text for line in known.clean]
-    return Roster(tuple(children.values()), reports, _columns_judged(table, children),
+    notes = (*_columns_judged(table, children), *_comma_guessed(known.found.judge, unfolded, children))
+    return Roster(tuple(children.values()), reports, notes,
                   "" if same else "\n".join(report.text for report in reports))
 
 
@@ -111,6 +112,14 @@ def _columns_judged(table: Table, children: dict[int, Child]) -> tuple[Message, 
         return ()
     example = next((child for child in children.values() if child.given and child.family), None)
     return (message("roster.no_header", given=example.given, family=example.family),) if example else ()
+
+
+def _comma_guessed(judge: Judge, unfolded: Sequence[Line], children: dict[int, Child]) -> tuple[Message, ...]:
+    """Say once that a comma was taken to part family and given name where no name tells, by the first child."""
+    if not judge.habits.comma_guessed:
+        return ()
+    read = next((child for line, child in children.items() if child.family and "," in unfolded[line].text), None)
+    return (message("roster.comma_guessed", given=read.given, family=read.family),) if read else ()
 
 
 def _two_readings(table: Table, unfolded: Sequence[Line]) -> Message:
@@ -159,6 +168,8 @@ def _draft_rows(found: Unfolded) -> list[_Draft]:
             drafts.append(_Draft(row, Outcome.BLANK))
         elif table.header is not None and row.line < table.header:
             drafts.append(_Draft(row, Outcome.HEADING, notes=(_ABOVE_HEADER,)))
+        elif row.line == table.header and table.unsure:
+            drafts.append(_Draft(row, Outcome.LEFT_OUT, notes=(_perhaps_titles(row),)))
         elif _is_header(row, table):
             known = header_roles(row.cells) or len(row.cells) == 1
             drafts.append(_Draft(row, Outcome.HEADER, notes=() if known else (_IF_CHILD,)))
@@ -169,6 +180,10 @@ def _draft_rows(found: Unfolded) -> list[_Draft]:
         else:
             drafts.append(_draft_row(row, table, found))
     return drafts
+
+
+def _perhaps_titles(row: Row) -> Message:
+    return message("roster.perhaps_titles", words=", ".join(filter(None, row.cells))[:60])
 
 
 def _draft_row(row: Row, table: Table, unfolded: Unfolded) -> _Draft:

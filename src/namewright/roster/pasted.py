@@ -51,17 +51,19 @@ def unwrapped(lines: Sequence[str]) -> list[Line]:
 
         return [Line(_MARKUP.sub(" ", shown), at, (_WEB_PAGE,)) for shown, at in shown_lines(text)]  # broken tags
     plain = [Line(line, at) for at, line in enumerate(lines)]
-    return [each for line in plain for each in _from_addresses(_from_chat(_from_chat(line)))]
+    return [each for line in plain for each in _from_addresses(_from_chat(line))]
 
 
 def _from_chat(line: Line) -> Line:
-    if ":" not in line.text:
-        return line
-    stamp = _STAMP.match(line.text)
-    if stamp and (said := _SENDER.match(line.text, stamp.end())):
-        return line._replace(text=line.text[said.end() :], notes=(*line.notes, _CHAT))
-    timed = None if stamp else _TIMED_SENDER.match(line.text)
-    return line._replace(text=line.text[timed.end() :], notes=(*line.notes, _CHAT)) if timed else line
+    """Take times and senders off, all that stand before the words: one that was quoted has two."""
+    while ":" in line.text:
+        stamp = _STAMP.match(line.text)
+        said = _SENDER.match(line.text, stamp.end()) if stamp else _TIMED_SENDER.match(line.text)
+        if said is None:
+            break
+        notes = line.notes if _CHAT in line.notes else (*line.notes, _CHAT)
+        line = line._replace(text=line.text[said.end() :], notes=notes)
+    return line
 
 
 def _from_addresses(line: Line) -> Iterator[Line]:

@@ -6,7 +6,9 @@ the board, a door or a free seat says that it is a plan.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Sequence
+from itertools import pairwise
 from typing import NamedTuple
 
 from namewright.names.clusters import is_letter
@@ -18,6 +20,7 @@ from namewright.roster.pasted import Line
 from namewright.roster.shares import given_share
 from namewright.roster.vocabulary import fold
 
+_FIGURES = re.compile(r"\d{1,6}")
 _DELIMITERS = ("\t", "|", ";", WIDE_SPACE, ",")
 _MOST_WORDS = 3  # of a name
 _LEAST = 3  # columns of seats where only their names tell
@@ -54,10 +57,17 @@ def from_seats(lines: Sequence[Line]) -> list[Line]:
 
 def _seats(cells: Sequence[Sequence[str]]) -> _Seats:
     rows = [at for at, row in enumerate(cells) if sum(map(bool, row)) > 1]
-    if all(any(map(str.isdigit, cells[at][0])) for at in rows):  # Row 1
+    if _are_row_numbers([cells[at][0] for at in rows]):
         numbered = set(rows)
         cells = [["", *row[1:]] if at in numbered else row for at, row in enumerate(cells)]
     return _Seats(cells, rows, sorted({at for row in rows for at, cell in enumerate(cells[row]) if cell}))
+
+
+def _are_row_numbers(cells: Sequence[str]) -> bool:
+    """Say whether first cells name the rows of a plan: ``Row 1``, or numbers that count on."""
+    numbers = [int(match[0]) if (match := _FIGURES.search(cell)) else -1 for cell in cells]
+    steps = {two - one for one, two in pairwise(numbers)}
+    return min(numbers, default=-1) >= 0 and (steps in ({1}, {-1}, set()) or any(map(is_letter, cells[0])))
 
 
 def _is_plan(seats: _Seats) -> bool:

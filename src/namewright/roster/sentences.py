@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import re
 
+from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.roster.heading_words import GREETINGS, HEADING_WORDS, LEVELS
@@ -50,16 +51,11 @@ def told_in_a_sentence(text: str) -> Several | None:
 def _is_small(word: str) -> bool:
     """Say whether a word is in small letters, stands between no names and is in none."""
     letters = word.strip(".,:!?¡¿")
-    return len(letters) > 1 and letters.islower() and _has_capital(letters[0]) and letters not in _AND | PARTICLES
-
-
-def _has_capital(letter: str) -> bool:
-    """Say whether a letter is written otherwise at the start of a name; those of Georgian are not."""
-    return letter.title() != letter
+    return len(letters) > 1 and letters.islower() and begins_small(letters) and letters not in _AND | PARTICLES
 
 
 def _is_name(part: str) -> bool:
     words = part.split()
     return 0 < len(words) <= _MOST_WORDS and all(
-        is_letter(word[0]) and (not _has_capital(word[0]) or word in PARTICLES) and not any(map(str.isdigit, word))
+        is_letter(word[0]) and (not begins_small(word) or word in PARTICLES) and not any(map(str.isdigit, word))
         for word in words)

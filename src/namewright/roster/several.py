@@ -9,6 +9,7 @@ import re
 from collections.abc import Sequence
 from typing import NamedTuple
 
+from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.names.particles import OPENING_PARTICLES, PARTICLES
 from namewright.roster.beside import is_abbreviation, is_word_about, strip_numbering
@@ -74,6 +75,12 @@ def family_first_by_comma(lines: Sequence[str]) -> bool:
     return len(leads) > 1 and speaking >= against and often and not unlikely
 
 
+def comma_tells(lines: Sequence[str]) -> bool:
+    """Say whether a name of a list tells what its commas part: one that is known, or one of several words."""
+    pairs = [parts for line in lines if len(parts := _COMMA.split(_masked(strip_numbering(line)))) == 2]
+    return not pairs or any(is_known(word) for pair in pairs for part in pair for word in part.split())
+
+
 def say_the_same(behind: Sequence[str]) -> bool:
     """Say whether the same few words stand behind the commas of several lines, as no names of children do."""
     return len(behind) >= _ROW and 2 * len(set(map(fold, behind))) <= len(behind)
@@ -126,7 +133,7 @@ def _label_of(text: str) -> re.Match[str] | None:
 def _is_titled(part: str) -> bool:
     """Say whether no word but a short one inside is written small; some scripts have no capitals."""
     first, *rest = _BRACKETS.sub(" ", part).split() or [part]
-    return not first[0].islower() and all(not word[0].islower() or len(word) <= _SHORT for word in rest)
+    return not begins_small(first) and all(not begins_small(word) or len(word) <= _SHORT for word in rest)
 
 
 @keeps_names(1024)
@@ -222,7 +229,7 @@ def _may_be_a_name(part: str) -> bool:
 
 def _is_about(words: Sequence[str]) -> bool:
     """Say whether words are a remark: one of them is a word about a child, and they open with no given name."""
-    small = words[0].islower() and len(words) > 1 and words[0] not in PARTICLES
+    small = words[0].islower() and begins_small(words[0]) and len(words) > 1 and words[0] not in PARTICLES
     return small or (any(map(is_word_about, words)) and not (is_given(words[0]) and len(words) < 2))
 
 

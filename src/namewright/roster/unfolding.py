@@ -6,20 +6,22 @@ is read again as it was read first.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Mapping, Sequence
 from typing import NamedTuple
 
+from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.roster.across import from_names_across
-from namewright.roster.alike import from_a_program, without_shared
-from namewright.roster.beside import strip_numbering
+from namewright.roster.alike import from_a_program, is_titled, without_counts, without_shared
+from namewright.roster.beside import is_word_about, strip_numbering
 from namewright.roster.columns import WIDE_SPACE, Table, join_cells, lay_out, split_cells, stray_cells
 from namewright.roster.cut_short import plain_spellings
 from namewright.roster.forms import from_a_form
 from namewright.roster.header_words import SOLO_HEADERS
-from namewright.roster.headers import family_first, given_first, titles_for
+from namewright.roster.headers import family_first, given_first, header_roles, titles_for
 from namewright.roster.headings import heading_reason
-from namewright.roster.known import lean
+from namewright.roster.known import is_given, lean
 from namewright.roster.month_rows import from_month_rows
 from namewright.roster.name_order import Habits, Order, order_of
 from namewright.roster.numbered import from_numbered
@@ -29,6 +31,7 @@ from namewright.roster.sentences import told_in_a_sentence
 from namewright.roster.several import (
     Several,
     are_groups,
+    comma_tells,
     family_first_by_comma,
     say_the_same,
     several_in,
@@ -39,9 +42,11 @@ from namewright.roster.unlike import Unlike, unlike_lines
 from namewright.roster.vocabulary import GROUPS, Role, fold
 from namewright.store import keeps_names
 
+_ASIDE = re.compile(r"[(\[][^()\[\]]*[)\]]|\s[-–—]\s.*|:\s.*")
 _MAX_ROUNDS = 3
 _LINES_KEPT = 1_000  # of a longer list nobody types, and it would be much to keep
-_MOSTLY = 0.8
+_MOSTLY, _SOME = 0.8, 0.2
+_LONGEST_NAME = 4  # words
 _FEW = 2  # lines tell little of how a list is written
 _MAX_ASKED = 2_000
 """Characters of a line that are looked through for several children: a longer one is no list of names but a text."""
@@ -67,6 +72,8 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
     else:
         found = from_month_rows(from_seats(from_names_across(from_numbered(found))))
     table = _laid_out(found)
+    if table.delimiter == WIDE_SPACE and header_roles(table.titles) is None:
+        table = _laid_out(found := _without_first_counts(found))
     if table.header is None and table.delimiter in ("", ","):
         found = without_shared(found)
     for _ in range(_MAX_ROUNDS):  # what is found apart may tell more of the rest
@@ -80,6 +87,13 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
         judge = Judge(whole_names(table), plain_spellings(line.text for line in found))
     plain = not table.delimiter and table.header is None
     return Unfolded(found, table, judge, unlike_lines([line.text for line in found]) if plain else {})
+
+
+def _without_first_counts(lines: list[Line]) -> list[Line]:
+    """Take the numbers off that a reader of print made (``l)  Mira Vost``), where the first line has one."""
+    bare = without_counts(lines)
+    counted = next((new.text != old.text for new, old in zip(bare, lines, strict=True) if old.text.strip()), False)
+    return bare if counted else lines
 
 
 _lay_out_lately = keeps_names(4)(lay_out)
@@ -159,7 +173,9 @@ class Judge:
         single = sum(" " not in strip_numbering(text) for text in filled)
         self._grouped = are_groups(filled)
         self._givens = len(filled) > _FEW and 2 * single >= len(filled)
-        self.habits = Habits(_order(filled, texts), self._family_first and not single, _remarks_by_comma(filled), plain)
+        by_comma = self._family_first and not single
+        self.habits = Habits(_order(filled, texts), by_comma, _remarks_by_comma(filled),
+                             by_comma and not comma_tells(filled), plain)
         self._found: dict[str, Several | None] = {}
 
     def is_title(self, text: str) -> bool:
@@ -198,7 +214,8 @@ def _order(filled: Sequence[str], texts: Sequence[str]) -> Order:
         return Order.FAMILY
     if any(map(given_first, titles)):
         return Order.GIVEN
-    return order_of([strip_numbering(text) for text in filled if "," not in text])
+    names = (_ASIDE.sub(" ", strip_numbering(text)) for text in filled if "," not in text)
+    return order_of([name for name in names if name.strip()])
 
 
 def _remarks_by_comma(filled: Sequence[str]) -> bool:
@@ -208,8 +225,15 @@ def _remarks_by_comma(filled: Sequence[str]) -> bool:
     behind = [after.strip() for text in filled if (after := strip_numbering(text).partition(",")[2])]
     if say_the_same(behind) and whole >= _MOSTLY * len(filled):
         return True
+    if whole < _MOSTLY * len(filled):
+        return False
     bare = sum(" " in name and "," not in text for name, text in zip(names, filled, strict=True))
-    return bare >= _FEW and whole >= _MOSTLY * len(filled) and 3 * bare >= len(filled)
+    if bare >= _FEW and 3 * bare >= len(filled):
+        return True
+    told = sum(begins_small(words) or any(map(is_word_about, words.split())) for words in behind)
+    alone = sum(" " in name and name == text and is_titled(name) and len(name.split()) <= _LONGEST_NAME
+                for name, text in zip(names, map(strip_numbering, filled), strict=True))
+    return told + alone >= max(1, _SOME * len(behind)) and not any(is_given(words.split()[0]) for words in behind)
 
 
 def _cells_of(line: Line, delimiter: str) -> Iterator[Line]:

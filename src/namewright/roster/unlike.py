@@ -13,6 +13,7 @@ from itertools import pairwise, takewhile
 from typing import NamedTuple
 
 from namewright.message import Message, message
+from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.roster.alike import is_titled
@@ -207,12 +208,13 @@ def _odd(filled: Mapping[int, str]) -> Iterator[tuple[int, str]]:
     names = {at: strip_numbering(" ".join(found)) for at, found in cells.items()}
     small = {at: _small_words(strip_numbering(found[0])) for at, found in cells.items()}
     titled = _are_most([not count for count in small.values()], _MOSTLY)
-    size = [len(_worded(name)) for name in names.values()]
-    named = [count for count, name in zip(size, names.values(), strict=True) if count > 1 or is_known(name.strip())]
-    whole = (_are_most([count > 1 for count in size], _MOSTLY)  # few may be one unknown word
-             and _are_most([count > 1 for count in named], _NEARLY_ALL))
     set_in = sum(map(_is_set_in, filled.values()))
     level = 0 < set_in < len(filled) - set_in
+    level_names = [name for at, name in names.items() if not (level and _is_set_in(filled[at]))]
+    size = [len(_worded(name)) for name in level_names]
+    named = [count for count, name in zip(size, level_names, strict=True) if count > 1 or is_known(name.strip())]
+    whole = (_are_most([count > 1 for count in size], _MOSTLY)  # few may be one unknown word
+             and _are_most([count > 1 for count in named], _NEARLY_ALL))
     half = _are_most([len(_worded(name)) > 1 for name in names.values()], 0.5)
     loud = _are_most([not text.isupper() for text in filled.values()], _MOSTLY)
     for at, name in names.items():
@@ -261,4 +263,5 @@ def _is_set_in(text: str) -> bool:
 def _is_small(word: str) -> bool:
     """Say whether a word is in small letters and no particle of a name."""
     letters = [char for char in word if is_letter(char)]
-    return len(letters) > 1 and all(map(str.islower, letters)) and fold(word) not in PARTICLES
+    small = all(map(str.islower, letters)) and fold(word) not in PARTICLES
+    return len(letters) > 1 and small and begins_small(letters[0])
