@@ -40,6 +40,7 @@ LISTS = (
     "Xeno <x@y.example>, Yara <z@y.example>",
     "Xeno Yara 7\nWren Rook 12\nQuill Yara 3",
     "ID\tFirst\tLast\tMother\n40100\tXeno\tYara\tWren\n40100\tXeno\tYara\tQuill",
+    "Quix, Vexil\nQuorra, Zorb", "Quix;Vexil\nAnna;Bell\nMia;Chen\nLeo;Park",
     "Juan Carlos\nBus: Wren\nXeno 7\nTeacher: Wren\nGrade: K\nRoom Grade 2\nXeno iii",
 )
 
