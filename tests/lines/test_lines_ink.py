@@ -9,7 +9,7 @@ from svgpathtools import parse_path
 
 from namewright.geometry.points import Point
 from namewright.letters.strokes import parse_stroke, polyline_stroke
-from namewright.lines.ink import Ink, Piece, Style, dot_fragment, line, outline_fragment, stroke_fragment
+from namewright.lines.ink import Fragment, Ink, Piece, Style, dot_fragment, line, outline_fragment, stroke_fragment
 
 numbers = st.floats(-100, 100)
 ways = st.lists(st.tuples(numbers, numbers), min_size=2, max_size=6, unique=True)
@@ -17,7 +17,7 @@ ways = st.lists(st.tuples(numbers, numbers), min_size=2, max_size=6, unique=True
 
 def read(piece: Piece) -> list[list[complex]]:
     """Return where svgpathtools takes the pen, a list for each time it comes down."""
-    path = parse_path(Ink(Style(1.0), (piece,)).path_data())
+    path = parse_path(Ink.of(Style(1.0), (piece,)).path_data())
     return [[part[0].start, *(segment.end for segment in part)] for part in path.continuous_subpaths()]
 
 
@@ -62,8 +62,14 @@ def test_dots_stand_where_they_are(points: list[Point]) -> None:
     assert fragment.bounds == pytest.approx((left, top, right, bottom), abs=1e-9)
 
 
+def test_a_fragment_draws_something() -> None:
+    """An empty path has no place on any page."""
+    with pytest.raises(ValueError, match="draws something"):
+        Fragment((), (0.0, 0.0, 0.0, 0.0))
+
+
 def test_the_box_of_ink_counts_the_pen() -> None:
     """A line 1 mm wide covers half a millimetre beyond its ends; moved, it covers the same elsewhere."""
-    ink = Ink(Style(1.0), (line(2.0, 3.0, 12.0, 3.0),))
+    ink = Ink.of(Style(1.0), (line(2.0, 3.0, 12.0, 3.0),))
     assert ink.bounds() == (1.5, 2.5, 12.5, 3.5)
     assert ink.moved(1.0, -2.0).bounds() == (2.5, 0.5, 13.5, 1.5)

@@ -79,7 +79,7 @@ def test_nothing_else_has_a_class(setter: Typesetter) -> None:
 def test_markup_in_a_name_stays_text() -> None:
     """A name or letter with characters that mean something to XML comes back as it was (XML 1.0, §2.4)."""
     nasty = """<b>&amp;"Ó'</b> & <!--"""
-    page = Page(100, 100, (Row(nasty, "blank", (Ink(Style(0.3), (line(20, 20, 30, 20),)),)),
+    page = Page(100, 100, (Row(nasty, "blank", (Ink.of(Style(0.3), (line(20, 20, 30, 20),)),)),
                            Tile(30, 30, 20, 20, "&", Style(0.3)), Tile(60, 30, 20, 20, '<"', Style(0.3))))
     root = ET.fromstring(page_svg(page))
     assert root.find(f"{SVG}g").get("data-name") == nasty  # type: ignore[union-attr]

@@ -13,7 +13,7 @@ from namewright.geometry import boxes
 from namewright.geometry.boxes import Box
 from namewright.lines.fit import DoesNotFit
 from namewright.lines.forms import Form
-from namewright.lines.ink import DARK, PALE, Fragment, Ink, Piece, Role, Style, line
+from namewright.lines.ink import DARK, PALE, Ink, Role, Style, line
 from namewright.lines.ruling import PRESETS, GuideLine, preset
 from namewright.lines.setting import pen_width_mm
 from namewright.lines.tuned import tuned
@@ -327,7 +327,7 @@ def test_captions_we_lack_are_told(setter: Typesetter) -> None:
 
 
 def blot(x: float, y: float) -> Ink:
-    return Ink(Style(0.4, DARK), (line(x, y, x + 5, y),))
+    return Ink.of(Style(0.4, DARK), (line(x, y, x + 5, y),))
 
 
 @pytest.mark.parametrize(("x", "y"), [(9.9, 50), (50, 10.1), (85.2, 50), (50, 89.9)])
@@ -339,14 +339,12 @@ def test_the_check_of_a_page_sees_every_edge(x: float, y: float) -> None:
 
 
 def test_the_check_of_a_page_lists_all_violations() -> None:
-    """Every violation is told at once, in groups too, and an empty path among them."""
-    empty = Ink(Style(0.3), (Piece(50, 50, Fragment((), (0, 0, 0, 0))),))
+    """Every violation is told at once, in groups too."""
     tile = Tile(90, 50, 20, 20, "B", Style(0.3))
-    page = Page(100, 100, (blot(1, 50), Row("Bo", "solid", (blot(50, 2),)), empty, tile))
+    page = Page(100, 100, (blot(1, 50), Row("Bo", "solid", (blot(50, 2),)), tile))
     with pytest.raises(PageError) as caught:
         checked(page)
     assert str(caught.value).count("margin") == 3
-    assert "empty" in str(caught.value)
 
 
 def start_marks(page: Page) -> list[Box]:

@@ -24,7 +24,7 @@ from namewright.lines.clearance import CLEAR_MM, Cue, CueRoom, Sides
 from namewright.lines.cue_places import Choice, Places, free_places
 from namewright.lines.cue_search import QUICK, THOROUGH, searched
 from namewright.lines.forms import Form, Inker, Pens
-from namewright.lines.ink import BLACK, DARK, WHITE, Fragment, Ink, Piece, Style, dot_fragment, stroke_fragment
+from namewright.lines.ink import BLACK, DARK, WHITE, Fragment, Ink, Piece, Shape, Style, dot_fragment, stroke_fragment
 from namewright.lines.ruling import Ruling, print_ruling
 from namewright.lines.setting import InkLetter, RuledLetters, SetLine, pen_width_mm
 from namewright.store import LETTERS, Store
@@ -148,15 +148,15 @@ class CueMaker:
         arrows: list[Piece] = []
         numbers: list[Piece] = []
         for placed, each in zip(line.letters, cues, strict=True):
-            at = placed.x + x
             for pieces, fragment in ((first, each.first), (later, each.rings), (arrows, each.ways)):
                 if fragment is not None:
-                    pieces.append(Piece(at, y, fragment))
-            numbers += [Piece(at + right, y + down, self.digit(number)) for number, (right, down) in each.numbers]
-        return tuple(Ink(style, tuple(pieces)) for style, pieces in (
-            (Style(self.pens.start_mm), later), (Style(self.pens.start_hole_mm, WHITE), later),
-            (Style(self.pens.start_mm, BLACK), first), (Style(self.line_mm, DARK), arrows),
-            (Style(self.line_mm, DARK), numbers)) if pieces)
+                    pieces.append(Piece(placed.x, 0.0, fragment))
+            numbers += [Piece(placed.x + right, down, self.digit(number)) for number, (right, down) in each.numbers]
+        rings = Shape(later)
+        return tuple([Ink(style, shape, x, y) for style, shape in (
+            (Style(self.pens.start_mm), rings), (Style(self.pens.start_hole_mm, WHITE), rings),
+            (Style(self.pens.start_mm, BLACK), Shape(first)), (Style(self.line_mm, DARK), Shape(arrows)),
+            (Style(self.line_mm, DARK), Shape(numbers))) if shape.pieces])
 
     def digit(self, number: int) -> Fragment:
         """Return the fragment of a number, centred on its origin, in its usual form: a bare 1 would be a stroke."""

@@ -8,9 +8,12 @@ from __future__ import annotations
 from collections.abc import Hashable, Sequence
 from dataclasses import dataclass, field
 from enum import StrEnum
+from functools import cached_property
 from itertools import groupby
 from typing import NamedTuple
 
+from namewright.geometry import boxes
+from namewright.geometry.boxes import Box
 from namewright.geometry.points import Point
 from namewright.geometry.segments import Cubic
 from namewright.letters.strokes import GridPoint, Stroke
@@ -25,6 +28,7 @@ from namewright.lines.ink import (
     Fragment,
     Ink,
     Piece,
+    Shape,
     Style,
     dot_fragment,
     dots_on_grid,
@@ -34,7 +38,7 @@ from namewright.lines.ink import (
 )
 from namewright.lines.ruling import Ruling
 from namewright.lines.runs import unretraced_runs
-from namewright.lines.setting import InkLetter, SetLine, pen_width_mm
+from namewright.lines.setting import InkLetter, SetLetter, SetLine, pen_width_mm
 from namewright.store import LETTERS, Store
 
 _WIDE = 2.0  # pitches from dot to dot in the wide form; dots at the extremes keep a bowl round
@@ -46,7 +50,6 @@ _ARC = 0.5523  # of the radius: the handle of a quarter circle drawn as one cubi
 LONE_DOT = 1.5  # a lone dot (on i and j, in ä) is inked so much wider than the pen or the dots of a trace
 TEXT_PEN = 0.17  # of the x-height: the pen of running text, so that a caption stands out from the guide lines
 TEXT_DOT = 0.28  # of the x-height: a full stop or the dot of an i in running text, 0.5 mm in a caption
-_DOTTED = {"dots", "wide", "starts"}
 _Fragments = dict[str, Fragment | None]  # of one letter, by kind; None where it has nothing of a kind
 
 
@@ -136,6 +139,8 @@ class Inker:
     pens: Pens
     usual: bool = False
     _fragments: Store[tuple[str, Hashable], _Fragments] = field(default_factory=lambda: Store(LETTERS))
+    _letters: Store[tuple[str, Hashable], Fragment] = field(default_factory=lambda: Store(LETTERS))
+    _boxes: Store[tuple[str, Hashable], Box] = field(default_factory=lambda: Store(LETTERS))
     _styles: dict[Form, tuple[tuple[Style, str], ...]] = field(default_factory=dict)
 
     def ink(self, line: SetLine, forms: Form | Sequence[Form], x: float = 0.0, y: float = 0.0) -> tuple[Ink, ...]:
@@ -148,20 +153,29 @@ class Inker:
             raise ValueError(f"{len(each)} forms for {len(line.letters)} letters")
         inks: list[Ink] = []
         for form, group in groupby(zip(line.letters, each, strict=True), key=lambda pair: pair[1]):
-            letters = [(placed.x + x, placed.letter, self._of(placed.letter)) for placed, _ in group]
+            letters = [(placed.x, placed.letter, self._of(placed.letter)) for placed, _ in group]
             layers = self._outline_layers(form) if letters[0][1].outline else self._pen_layers(form)
             for style, kind in layers:
-                pieces = tuple([Piece(at, y, fragment) for at, letter, known in letters
-                                if (fragment := self._fragment(letter, kind, known)) is not None])
-                if kind in _DOTTED:  # a letter's dots recur from name to name: exporters draw them once
-                    inks += [Ink(style, (piece,)) for piece in pieces]
-                elif pieces:
-                    inks.append(Ink(style, pieces))
+                pieces = [Piece(at, 0.0, fragment) for at, letter, known in letters
+                          if (fragment := self._fragment(letter, kind, known)) is not None]
+                if pieces:
+                    inks.append(Ink(style, Shape(pieces), x, y))
         return tuple(inks)
 
     def letter(self, letter: InkLetter) -> Fragment:
         """Return a letter as one fragment for the pen of running text; a dot is a small ring that the pen fills."""
-        return self._fragment(letter, "letter", self._of(letter)) or Fragment((), letter.bounds)
+        return self._letters.get((letter.cluster, letter.shape), lambda: stroke_fragment(
+            _ring(stroke.start, self._dot_mm) if stroke.is_dot else stroke for stroke in letter.strokes))
+
+    def letter_box(self, letter: InkLetter) -> Box:
+        """Return the box of that fragment, which need not be drawn for it."""
+        return self._boxes.get((letter.cluster, letter.shape), lambda: boxes.joined([letter.bounds, *(
+            _ring(stroke.start, self._dot_mm).bounds() for stroke in letter.strokes if stroke.is_dot)]))
+
+    @property
+    def _dot_mm(self) -> float:
+        """Return the radius of the ring that is drawn for a dot in running text."""
+        return (TEXT_DOT - TEXT_PEN) / 2 * self.ruling.x_height_mm
 
     def _pen_layers(self, form: Form) -> tuple[tuple[Style, str], ...]:
         if form not in self._styles:
@@ -235,12 +249,36 @@ class Inker:
             return stroke_fragment(marks) if marks else None
         of_kind = {"base": letter.base_strokes, "marks": letter.mark_strokes}.get(kind, letter.strokes)
         drawn = [stroke for stroke in of_kind if not stroke.is_dot]
-        if kind == "letter":
-            radius = (TEXT_DOT - TEXT_PEN) / 2 * self.ruling.x_height_mm
-            drawn = [_ring(stroke.start, radius) if stroke.is_dot else stroke for stroke in letter.strokes]
-        elif kind == "runs":
+        if kind == "runs":
             drawn = [Stroke(run) for stroke in drawn for run in unretraced_runs(stroke, letter.strokes)]
         return stroke_fragment(drawn) if drawn else None
+
+
+class Written(Shape):
+    """Letters of running text. A PDF has them as a font, so that they are drawn only where somebody asks for pieces."""
+
+    def __init__(self, letters: Sequence[SetLetter], inker: Inker) -> None:
+        self._letters, self._inker = letters, inker
+
+    @cached_property
+    def pieces(self) -> tuple[Piece, ...]:
+        """Return the letters as they are drawn."""
+        return tuple([Piece(x, 0.0, self._inker.letter(letter)) for x, letter in self._letters])
+
+    @cached_property
+    def xs(self) -> Sequence[float]:
+        """Return the x of each letter."""
+        return [x for x, _ in self._letters]
+
+    @cached_property
+    def boxes(self) -> Sequence[Box]:
+        """Return the box of each letter's centrelines."""
+        return [boxes.shifted(self._inker.letter_box(letter), x, 0.0) for x, letter in self._letters]
+
+    @cached_property
+    def box(self) -> Box:
+        """Return the box of the centrelines."""
+        return boxes.joined(self.boxes)
 
 
 def _ring(centre: Point, radius: float) -> Stroke:

@@ -1,8 +1,8 @@
 """Ink: what is drawn on a page, as path data, where it stands, and the pen and colour it is drawn with.
 
-Millimetres, y down. Three things make up all drawing: a ``Fragment`` is path data, built once and placed many times;
-a ``Piece`` is a fragment in one place; an ``Ink`` is all pieces that share one style. Out of scope: file formats
-(``output``).
+Millimetres, y down. Four things make up all drawing: a ``Fragment`` is path data, built once and placed many times; a
+``Piece`` is a fragment in one place; a ``Shape`` is pieces that are set down as one; an ``Ink`` is a shape in a style
+and on its place. Out of scope: file formats (``output``).
 """
 
 from __future__ import annotations
@@ -58,7 +58,15 @@ class Fragment:
     digits: int = _DIGITS
     closed: bool = False
 
+    def __post_init__(self) -> None:
+        if not self.strokes:
+            raise ValueError("a fragment draws something")
+
     def __hash__(self) -> int:
+        return self._hash
+
+    @cached_property
+    def _hash(self) -> int:
         return hash(self.bounds)  # exporters look fragments up, and few of them have one box
 
     @cached_property
@@ -81,9 +89,6 @@ class Piece(NamedTuple):
     y: float
     fragment: Fragment
 
-    def bounds(self) -> Box:
-        """Return the box of the centreline on the page."""
-        return boxes.shifted(self.fragment.bounds, self.x, self.y)
 
 
 class Role(StrEnum):
@@ -106,56 +111,95 @@ class Spelled(NamedTuple):
     goes_on: bool = False
 
 
-@dataclass(frozen=True)  # without slots, so that its box is worked out once: check and exporters ask for it
-class Ink:
-    """Pieces that share one style: one path on the page. Running text also tells what it spells."""
+class Shape:
+    """Pieces about an origin of their own, set down as one in many places; what is known of them is found out once."""
+
+    def __init__(self, pieces: Iterable[Piece]) -> None:
+        self._pieces = tuple(pieces)
+
+    def __eq__(self, other: object) -> bool:
+        return isinstance(other, Shape) and self.pieces == other.pieces
+
+    def __hash__(self) -> int:
+        return self._hash
+
+    @cached_property
+    def _hash(self) -> int:
+        return hash(self.box)
+
+    @property
+    def pieces(self) -> tuple[Piece, ...]:
+        """Return the pieces, in drawing order."""
+        return self._pieces
+
+    @property
+    def xs(self) -> Sequence[float]:
+        """Return the x of each piece."""
+        return [piece.x for piece in self._pieces]
+
+    @property
+    def boxes(self) -> Sequence[Box]:
+        """Return the box of each piece's centrelines."""
+        return [(left + x, top + y, right + x, bottom + y)  # added up sooner than asked piece by piece
+                for x, y, fragment in self._pieces for left, top, right, bottom in (fragment.bounds,)]
+
+    @cached_property
+    def box(self) -> Box:
+        """Return the box of the centrelines."""
+        return boxes.joined(self.boxes)
+
+
+class Ink(NamedTuple):
+    """A shape with its origin at (``x``, ``y``), in one style: one path. Running text also tells what it spells."""
 
     style: Style
-    pieces: tuple[Piece, ...]
+    shape: Shape
+    x: float = 0.0
+    y: float = 0.0
     spelled: Spelled | None = None
+
+    @classmethod
+    def of(cls, style: Style, pieces: Iterable[Piece]) -> Ink:
+        """Return the ink of pieces that stand on their places. Raises ValueError where there is none."""
+        return cls(style, Shape(pieces))
+
+    @property
+    def pieces(self) -> tuple[Piece, ...]:
+        """Return the pieces of the shape on their places."""
+        return tuple([Piece(self.x + x, self.y + y, fragment) for x, y, fragment in self.shape.pieces])
 
     def bounds(self) -> Box:
         """Return the box of what the pen covers, its width counted."""
-        if len(self.pieces) == 1:  # added up sooner than looked up
-            ((x, y, fragment),), reach = self.pieces, self.style.width_mm / 2
-            x0, y0, x1, y1 = fragment.bounds
-            return (x0 + x - reach, y0 + y - reach, x1 + x + reach, y1 + y + reach)
-        return self._box
-
-    @cached_property
-    def _box(self) -> Box:
-        x0, y0, x1, y1 = zip(*[(x + left, y + top, x + right, y + bottom)  # added up sooner than asked piece by piece
-                               for x, y, fragment in self.pieces for left, top, right, bottom in (fragment.bounds,)],
-                             strict=True)
-        return boxes.grown((min(x0), min(y0), max(x1), max(y1)), self.style.width_mm / 2)
-
-    @property
-    def has_gaps(self) -> bool:
-        """Return whether a piece draws nothing."""
-        return not (self.pieces[0].fragment.strokes if len(self.pieces) == 1
-                    else all([piece[2].strokes for piece in self.pieces]))
+        style, shape, x, y, _ = self
+        (x0, y0, x1, y1), reach = shape.box, style.width_mm / 2
+        return (x0 + x - reach, y0 + y - reach, x1 + x + reach, y1 + y + reach)
 
     def moved(self, dx: float, dy: float) -> Ink:
         """Return the same ink elsewhere."""
-        pieces = tuple([Piece(x + dx, y + dy, fragment) for x, y, fragment in self.pieces])
-        return Ink(self.style, pieces, self.spelled)
+        style, shape, x, y, spelled = self
+        return Ink(style, shape, x + dx, y + dy, spelled)
 
     def in_colour(self, colour: str) -> Ink:
         """Return the same ink in another colour."""
         style = self.style
         if colour == style.colour:
             return self
-        return Ink(Style(style.width_mm, colour, style.dash_mm, style.fill), self.pieces, self.spelled)
+        return self._replace(style=Style(style.width_mm, colour, style.dash_mm, style.fill))
 
     def read_as(self, role: Role = Role.PROSE, *, goes_on: bool = False) -> Ink:
         """Return the same text in another role, or read in one with what comes before it."""
         if self.spelled is None:
             return self
-        return Ink(self.style, self.pieces, Spelled(self.spelled.words, self.spelled.x_height_mm, role, goes_on))
+        return self._replace(spelled=Spelled(self.spelled.words, self.spelled.x_height_mm, role, goes_on))
 
     def path_data(self) -> str:
         """Return the SVG path data of all pieces."""
         return "".join(f"M{number(piece.x)} {number(piece.y)}{piece.fragment.data}" for piece in self.pieces)
+
+
+def shape_of(fragment: Fragment) -> Shape:
+    """Return a fragment alone as a shape."""
+    return Shape((Piece(0.0, 0.0, fragment),))
 
 
 def passage(inks: Iterable[Ink], role: Role = Role.PROSE) -> tuple[Ink, ...]:

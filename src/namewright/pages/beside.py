@@ -73,5 +73,5 @@ def drawing_frame(x0: float, x1: float, top: float, foot: float) -> Iterable[Ink
     """Return a frame for the child to draw itself in, and at its left a face that says so, from ``x0`` to ``x1``."""
     yield pictogram(Task.DRAW, x0, foot - SIDE_MM)
     x0 += SIDE_MM + _GAP_MM
-    yield Ink(_FRAME, (line(x0, top, x1, top), line(x1, top, x1, foot), line(x1, foot, x0, foot),
+    yield Ink.of(_FRAME, (line(x0, top, x1, top), line(x1, top, x1, foot), line(x1, foot, x0, foot),
                        line(x0, foot, x0, top)))

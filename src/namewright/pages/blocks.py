@@ -16,14 +16,14 @@ from namewright.lines.ink import (
     DARK,
     RULE,
     SHADE,
-    Fragment,
     Ink,
-    Piece,
     Role,
+    Shape,
     Style,
     dot_fragment,
     line,
     passage,
+    shape_of,
 )
 from namewright.lines.ruling import GuideLine, Ruling
 from namewright.lines.setting import SetLine, pen_width_mm
@@ -53,7 +53,7 @@ _FOLD_STEP_MM = 1.6  # of its fine dots: no dash of a midline is so short
 _BOX_STYLE = Style(0.4, DARK)
 _DATE_MM, _DATE_TEXT_MM = 34.0, 1.6  # the line a date is written on, and the x-height of the words before it
 _MIN_START_MM, _START_PENS = 1.2, 1.7  # the width of a start dot, and the same in pens
-_START = dot_fragment([(0.0, 0.0)])
+_START = shape_of(dot_fragment([(0.0, 0.0)]))
 _OVER_TOP_MM = 2.4  # so far the name may rise into the margin
 _NAME_HERE = "\0"  # no name has it
 
@@ -207,12 +207,12 @@ def owner_line(setter: Typesetter, words: Wording, name: str, x: float, right: f
     if not has_date:
         return title
     return (*title, text_at(setter, wrote, date_x, baseline, _DATE_TEXT_MM),
-            Ink(Style(0.3, RULE), (line(right - _DATE_MM, baseline, right, baseline),)))
+            Ink.of(Style(0.3, RULE), (line(right - _DATE_MM, baseline, right, baseline),)))
 
 
 def start_dot(x: float, y: float, width_mm: float) -> Ink:
     """Return the solid dot where the first stroke of a row begins."""
-    return Ink(Style(width_mm, BLACK), (Piece(x, y, _START),))
+    return Ink(Style(width_mm, BLACK), _START, x, y)
 
 
 def name_start(setter: Typesetter, set_line: SetLine, x: float, baseline: float) -> Ink:
@@ -231,17 +231,17 @@ def name_start(setter: Typesetter, set_line: SetLine, x: float, baseline: float)
 
 def fold_line(width_mm: float, y: float) -> Furniture:
     """Return the fine dots along which a page of a width is folded, right across the paper."""
-    return Furniture((Ink(_FOLD_STYLE, (Piece(0.0, y, _fold_dots(width_mm)),)),), bleeds=True)
+    return Furniture((Ink(_FOLD_STYLE, _fold_dots(width_mm), 0.0, y),), bleeds=True)
 
 
 @lru_cache(maxsize=16)
-def _fold_dots(width_mm: float) -> Fragment:
-    return dot_fragment((_FOLD_STEP_MM * (at + 0.5), 0.0) for at in range(int(width_mm / _FOLD_STEP_MM)))
+def _fold_dots(width_mm: float) -> Shape:
+    return shape_of(dot_fragment((_FOLD_STEP_MM * (at + 0.5), 0.0) for at in range(int(width_mm / _FOLD_STEP_MM))))
 
 
 def check_bar(setter: Typesetter, words: Wording, x: float, y: float) -> tuple[Ink, ...]:
     """Return the bar of exactly 50 mm, centre of end tick to centre of end tick, and its note beside it."""
-    bar = Ink(Style(0.25, DARK), (line(x, y, x + CHECK_BAR_MM, y), line(x, y - 1.3, x, y + 1.3),
+    bar = Ink.of(Style(0.25, DARK), (line(x, y, x + CHECK_BAR_MM, y), line(x, y - 1.3, x, y + 1.3),
                                   line(x + CHECK_BAR_MM, y - 1.3, x + CHECK_BAR_MM, y + 1.3)))
     return (bar, text_at(setter, words.say("page.check"), x + CHECK_BAR_MM + 3, y + 0.8, CHECK_NOTE_MM, RULE))
 

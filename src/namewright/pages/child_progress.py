@@ -114,7 +114,7 @@ class _Drawing:
         yield self._right(self._say("first_seen"), y, DARK)
         yield from self._months(y)
         top, bottom = y + 2.0, y + 3.0 + self.row_mm * len(self.growth.tracks)
-        yield Ink(_GRID, tuple(line(self._x(month), top, self._x(month), bottom) for month in self._month_starts))
+        yield Ink.of(_GRID, tuple(line(self._x(month), top, self._x(month), bottom) for month in self._month_starts))
         for count, track in enumerate(self.growth.tracks):
             yield from self._track(track, top + 0.5 + (count + 0.5) * self.row_mm)
         return bottom
@@ -173,7 +173,7 @@ class _Drawing:
             if x0 >= free_from:
                 yield self._text(word, x0, foot + 4.0, _TEXT_MM, DARK)
                 free_from = x0 + self.setter.text_width(word, _TEXT_MM) + 2.0
-        yield Ink(_GRID, (line(self.x0, foot + 0.2, self.x1, foot + 0.2),))
+        yield Ink.of(_GRID, (line(self.x0, foot + 0.2, self.x1, foot + 0.2),))
         return foot + 4.0
 
     # --- the steps --------------------------------------------------------------------------------------
@@ -275,16 +275,16 @@ def _spells(noted: Sequence[tuple[date, Support]], last: date) -> Iterator[tuple
 
 def _band(x0: float, x1: float, y: float, style: Style) -> Ink:
     piece = line(x0, y, x1, y) if x1 > x0 else Piece(x0, y, dot_fragment([(0.0, 0.0)]))
-    return Ink(style, (piece,))
+    return Ink.of(style, (piece,))
 
 
 def _dots(places: Sequence[Point], width_mm: float, *, formed: bool) -> Ink:
     """Return full dots, or small points."""
     style = Style(width_mm, STRONG) if formed else Style(max(0.6, 0.33 * width_mm), FAINT)
-    return Ink(style, (Piece(0.0, 0.0, dot_fragment(places)),))
+    return Ink.of(style, (Piece(0.0, 0.0, dot_fragment(places)),))
 
 
 def block(x0: float, y0: float, x1: float, y1: float, style: Style) -> Ink:
     """Return a rectangle between two corners."""
     corners = ((0.0, 0.0), (x1 - x0, 0.0), (x1 - x0, y1 - y0), (0.0, y1 - y0), (0.0, 0.0))
-    return Ink(style, (Piece(x0, y0, stroke_fragment([polyline_stroke(corners)])),))
+    return Ink.of(style, (Piece(x0, y0, stroke_fragment([polyline_stroke(corners)])),))

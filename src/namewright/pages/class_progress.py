@@ -86,7 +86,7 @@ class _Drawing:
 
     def row(self, growth: Growth, said: Sequence[str], y: float) -> Iterator[Ink]:
         """Yield one child's row with its top at ``y``."""
-        yield Ink(_RULE, (line(self.sheet.left_mm, y, self.sheet.right_edge, y),))
+        yield Ink.of(_RULE, (line(self.sheet.left_mm, y, self.sheet.right_edge, y),))
         baseline = y + 5.4
         label = drawable(self.setter, growth.label)
         size = self._fitting(label, _NAME_COLUMN_MM - 3.0, _NAME_MM)

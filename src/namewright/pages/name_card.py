@@ -107,7 +107,7 @@ def _cuts(width: float, height: float, xs: list[float], ys: list[float]) -> Ink:
     edge = _SHEET_EDGE_MM + _CUT_STYLE.width_mm
     upright = [line(x, edge, x, height - edge) for x in xs if edge <= x <= width - edge]
     level = [line(edge, y, width - edge, y) for y in ys if edge <= y <= height - edge]
-    return Ink(_CUT_STYLE, (*upright, *level))
+    return Ink.of(_CUT_STYLE, (*upright, *level))
 
 
 @dataclass(frozen=True, slots=True)

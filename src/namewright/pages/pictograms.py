@@ -13,7 +13,7 @@ from functools import cache
 
 from namewright.geometry.points import Point
 from namewright.letters.strokes import Stroke, parse_stroke
-from namewright.lines.ink import BLACK, Fragment, Ink, Piece, Style, stroke_fragment
+from namewright.lines.ink import BLACK, Ink, Shape, Style, shape_of, stroke_fragment
 
 SIDE_MM = 9.5  # at a hand's breadth from the eye of a child who sits at a table, as large as a capital on most lines
 _UNITS = 100.0
@@ -144,12 +144,12 @@ _DRAWN: dict[Task, Callable[[], list[Stroke]]] = {
 
 
 @cache
-def _fragment(task: Task, side_mm: float) -> Fragment:
+def _shape(task: Task, side_mm: float) -> Shape:
     scale = side_mm / _UNITS
-    return stroke_fragment(stroke.map(lambda point: (point[0] * scale, point[1] * scale))
-                           for stroke in _DRAWN[task]())
+    return shape_of(stroke_fragment(stroke.map(lambda point: (point[0] * scale, point[1] * scale))
+                                    for stroke in _DRAWN[task]()))
 
 
 def pictogram(task: Task, x: float, y: float, side_mm: float = SIDE_MM) -> Ink:
     """Return a pictogram in a square of ``side_mm`` with its top left corner at (``x``, ``y``)."""
-    return Ink(_STYLE, (Piece(x, y, _fragment(task, side_mm)),))
+    return Ink(_STYLE, _shape(task, side_mm), x, y)

@@ -106,7 +106,7 @@ class _Table:
 
     def _rule(self, style: Style) -> None:
         xs = self._xs()
-        self.flow.put([Ink(style, (line(xs[0], self.flow.y, xs[-1], self.flow.y),))], 0.0)
+        self.flow.put([Ink.of(style, (line(xs[0], self.flow.y, xs[-1], self.flow.y),))], 0.0)
 
 
 def _marks(trial: Trial, count: int) -> Iterator[str]:

@@ -275,8 +275,10 @@ class SheetMaker:
         caption = blocks.text_at(self.setter, self._caption(part), self.x0,
                                  _CAPTION_BASE_MM + _CAPTION_LOWER_MM - CAPTION_MM - self.space.rise_mm)
         reach = caption.style.width_mm / 2 + _OVER_DOT_MM
-        return any(y + box[3] + reach > top and x + box[0] - reach < right and x + box[2] + reach > left
-                   for x, y, fragment in caption.pieces for box in (fragment.bounds,))
+        if caption.bounds()[3] + _OVER_DOT_MM <= top:  # no letter of it has a tail
+            return False
+        return any(caption.y + y1 + reach > top and caption.x + x0 - reach < right and caption.x + x1 + reach > left
+                   for x0, _, x1, y1 in caption.shape.boxes)
 
     def _caption_end(self, part: Part) -> float:
         return self.x0 + self.setter.text_width(self._caption(part), blocks.TEXT_MM)

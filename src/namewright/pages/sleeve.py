@@ -86,7 +86,7 @@ class _Sleeve:
         for part, block in self._shown:
             yield from rows.placed(part, block, y, drop, foot)
             y += rows.height_of(part, block, drop, foot)
-        yield Furniture((Ink(_EDGE, (line(sheet.left_mm, y, sheet.left_mm + GUTTER_MM / 2, y),)),))
+        yield Furniture((Ink.of(_EDGE, (line(sheet.left_mm, y, sheet.left_mm + GUTTER_MM / 2, y),)),))
         card = math.ceil(y / _STEP_MM) * _STEP_MM
         yield from self._written(y, end, drop)
         yield Furniture(tuple(self._days(end)))
@@ -144,4 +144,4 @@ class _Sleeve:
             x0, x1 = rows.x0 + day * step, rows.x0 + day * step + _DAY_MM
             pieces += [line(x0, top, x1, top), line(x1, top, x1, foot), line(x1, foot, x0, foot),
                        line(x0, foot, x0, top)]
-        yield Ink(_BOX, tuple(pieces))
+        yield Ink.of(_BOX, pieces)

@@ -154,7 +154,7 @@ def _add_lines(flow: Flow, words: Wording) -> None:
             if flow.y + _WRITE_MM > flow.sheet.foot - foot_mm:
                 break
             y = flow.y + _WRITE_MM
-            ruled: list[Item] = [Ink(_WRITE_RULE, (line(flow.sheet.left_mm, y, flow.sheet.right_edge, y),))]
+            ruled: list[Item] = [Ink.of(_WRITE_RULE, (line(flow.sheet.left_mm, y, flow.sheet.right_edge, y),))]
             flow.put(ruled, _WRITE_MM)
     flow.y = flow.sheet.foot - 5.0  # a line of the foot, and a hair
     flow.say(words.say("page.progress.foot"), _SMALL_MM)

@@ -176,7 +176,7 @@ def tiles_at(setter: Typesetter, letters: Sequence[str], x: float, y: float, sid
         rules.append(line(left + 0.12 * side, baseline, left + 0.88 * side, baseline))
         if whose:
             yield from _small_name(setter, whose, left, y, side, boxes.joined(ink.bounds() for ink in inks))
-    yield Ink(Style(0.2, RULE), tuple(rules))
+    yield Ink.of(Style(0.2, RULE), rules)
 
 
 def _small_name(setter: Typesetter, name: str, left: float, top: float, side: float, letter: Box) -> Iterator[Ink]:

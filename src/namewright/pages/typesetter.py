@@ -7,7 +7,7 @@ Out of scope: what stands where (``sheet``, ``card``, ``tiles``, ``summary``).
 from __future__ import annotations
 
 import re
-from collections.abc import Hashable
+from collections.abc import Hashable, Sequence
 from dataclasses import dataclass, field
 from itertools import islice
 from typing import TYPE_CHECKING
@@ -15,10 +15,10 @@ from typing import TYPE_CHECKING
 from namewright.letters.alphabet import Alphabet, Letter, upright
 from namewright.letters.choice import LetterChoice, chosen
 from namewright.lines.cues import CueMaker
-from namewright.lines.forms import TEXT_PEN, Form, Inker, pens_for
-from namewright.lines.ink import BLACK, Ink, Piece, Spelled, Style, passage
+from namewright.lines.forms import TEXT_PEN, Form, Inker, Written, pens_for
+from namewright.lines.ink import BLACK, Ink, Spelled, Style, passage
 from namewright.lines.ruling import LETTER_UNITS, Ruling, print_ruling
-from namewright.lines.setting import PENCIL_MM, InkLetter, LineSetter, RuledLetters, SetLine, pen_width_mm
+from namewright.lines.setting import PENCIL_MM, InkLetter, LineSetter, RuledLetters, SetLetter, SetLine, pen_width_mm
 from namewright.lines.spacing import WORD_GAP, Spacers
 from namewright.names.clusters import clusters
 from namewright.store import LETTERS, Store
@@ -31,7 +31,6 @@ if TYPE_CHECKING:
 _KEPT = 24
 _KEPT_LETTERINGS = 8
 _KEPT_TEXTS = 200
-_KEPT_PLACED = 400  # five or six captions a sheet, on the few places that names of one class lead to
 _KEPT_WIDTHS = 2000
 _KEPT_LINES = 4  # a text is measured, then drawn
 _TEXT_PENCIL_MM = 0.15
@@ -51,7 +50,6 @@ class Typesetter:
     _inkers: Store[Ruling, Inker] = field(default_factory=lambda: Store(_KEPT))
     _cues: Store[tuple[Ruling, bool], CueMaker] = field(default_factory=lambda: Store(_KEPT))
     _texts: Store[tuple[str, float], Ink] = field(default_factory=lambda: Store(_KEPT_TEXTS))
-    _placed: Store[tuple[str, float, float, float, str], Ink] = field(default_factory=lambda: Store(_KEPT_PLACED))
     _widths: Store[tuple[str, float], float] = field(default_factory=lambda: Store(_KEPT_WIDTHS))
     _text_lines: Store[tuple[str, float], SetLine] = field(default_factory=lambda: Store(_KEPT_LINES))
     _cut: Store[Ruling, Store[str, tuple[Letter, InkLetter]]] = field(default_factory=lambda: Store(_KEPT))
@@ -112,28 +110,27 @@ class Typesetter:
         return self._texts.get((words, x_height_mm), lambda: self._text(words, x_height_mm))
 
     def text_at(self, words: str, x_height_mm: float, x: float, baseline: float, colour: str = BLACK) -> Ink:
-        """Return running text with its left edge at ``x``; captions recur on the same place of many pages."""
-        if self.captions_by is not None:
-            return self.captions_by.text_at(words, x_height_mm, x, baseline, colour)
-        return self._placed.get((words, x_height_mm, x, baseline, colour),
-                                lambda: self.text(words, x_height_mm).moved(x, baseline).in_colour(colour))
+        """Return running text with its left edge at ``x``."""
+        return self.text(words, x_height_mm).moved(x, baseline).in_colour(colour)
 
     def _text(self, words: str, x_height_mm: float) -> Ink:
-        line = self._text_line(words, x_height_mm)
-        inker = self.inker(line.ruling)
-        pieces = tuple(Piece(one.x, 0.0, inker.letter(one.letter)) for one in line.letters)
-        return Ink(Style(TEXT_PEN * x_height_mm, BLACK), pieces, Spelled(words, x_height_mm))
+        return self._written(self._text_line(words, x_height_mm).letters, words, x_height_mm)
+
+    def _written(self, letters: Sequence[SetLetter], words: str, x_height_mm: float) -> Ink:
+        shape = Written(letters, self.inker(print_ruling(x_height_mm)))
+        return Ink(Style(TEXT_PEN * x_height_mm, BLACK), shape, spelled=Spelled(words, x_height_mm))
 
     def forget_texts(self) -> None:
         """Let go of the running text and the sheets that are kept: there are names in them. Letters stay."""
-        for kept in (self._texts, self._placed, self._widths, self._text_lines, self.sheets):
+        for kept in (self._texts, self._widths, self._text_lines, self.sheets):
             kept.clear()
 
     def words(self, text: str, x_height_mm: float = 1.75) -> tuple[Ink, ...]:
         """Return the same running text word by word: in prose it is words that recur, not whole lines."""
-        whole = self.text(text, x_height_mm)
-        letters = iter(whole.pieces)
-        return passage(Ink(whole.style, tuple(islice(letters, len(clusters(word)))), Spelled(word, x_height_mm))
+        if self.captions_by is not None:
+            return self.captions_by.words(text, x_height_mm)
+        letters = iter(self._text_line(text, x_height_mm).letters)
+        return passage(self._written(tuple(islice(letters, len(clusters(word)))), word, x_height_mm)
                        for word in text.split())
 
     def letter(self, letter: str, x_height_mm: float) -> Ink:

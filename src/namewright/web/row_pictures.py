@@ -59,6 +59,6 @@ def form_svg(setter: Typesetter, letter: str, form: str) -> str:
 def mark_svg(setter: Typesetter) -> str:
     """Return the word Namewright in our own letters, no lines; its colour is the page's, through a mask."""
     ink = setter.text("Namewright", 5.0)
-    bold = Ink(Style(1.05, BLACK), ink.pieces)
+    bold = Ink(Style(1.05, BLACK), ink.shape)
     x0, y0, x1, y1 = bold.bounds()
     return page_svg(Page(x1 - x0 + 1, y1 - y0 + 1, (bold.moved(0.5 - x0, 0.5 - y0),)))

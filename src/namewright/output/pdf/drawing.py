@@ -6,7 +6,6 @@ shared (``forms``). Running text is set in our own fonts. Everything is part of 
 
 from __future__ import annotations
 
-import math
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 from functools import lru_cache
@@ -17,7 +16,7 @@ from namewright.lines.ink import BLACK, Ink, Spelled, Style
 from namewright.output.pdf.font import hidden, shown, spelled_clusters
 from namewright.output.pdf.forms import Form, Shared, painting, recurring
 from namewright.output.pdf.objects import deflated
-from namewright.output.pdf.paths import UNIT, unit, units
+from namewright.output.pdf.paths import UNIT, unit
 from namewright.output.pdf.tags import Tag
 from namewright.pages.page import Chart, Furniture, Guide, Item, Letters, Page, Place, Placed, Row, Tile
 from namewright.units import MM_PER_INCH, PT_PER_INCH
@@ -170,7 +169,7 @@ class _Canvas:
             x0, y0, x1, y1 = joined(inks)
             self.shared.laid_over.update(spelled_clusters(row.name))
             text = hidden(row.name, (x1 - x0) * UNIT, round(_LAID_OVER * (y1 - y0) * UNIT))
-            self.lines.append(f"BT 1 0 0 1 {units(x0, self.height_mm - y1)} Tm {text} ET")
+            self.lines.append(f"BT 1 0 0 1 {self._place(x0, y1)} Tm {text} ET")
         self._turn_to(_ARTIFACT)
 
     def _figure(self, told: str, items: Sequence[Guide | Ink]) -> None:
@@ -209,26 +208,27 @@ class _Canvas:
                 self._text(item, item.spelled)
                 return
             self._set_pen(item.style, round_ends=True)
-            known, down, height = self.shared.drawings_with(item.style), math.nan, ""
-            for x, y, fragment in item.pieces:
-                if y != down:  # letters of a row stand at one height
-                    down, height = y, unit(self.height_mm - y)
-                drawn = known.get(fragment.data) or self.shared.drawing(fragment, item.style)
-                self.lines.append(f"q 1 0 0 1 {unit(x)} {height} cm {drawn} Q")
+            left, top, _ = item.shape.pieces[0]
+            place = self._place(item.x + left, item.y + top)
+            self.lines.append(f"q 1 0 0 1 {place} cm {self.shared.drawing(item.shape, item.style)} Q")
         elif isinstance(item, Guide):
             self._set_pen(item.style, round_ends=False)
-            height = unit(self.height_mm - item.y)
-            self.lines.append(f"{unit(item.x0)} {height} m {unit(item.x1)} {height} l S")
+            height = round((self.height_mm - item.y) * UNIT)
+            self.lines.append(f"{round(item.x0 * UNIT)} {height} m {round(item.x1 * UNIT)} {height} l S")
         else:
             self._set_pen(item.style, round_ends=False)
-            corner = units(item.x, self.height_mm - item.y - item.height)
-            self.lines.append(f"{corner} {units(item.width, item.height)} re {painting(item.style)}")
+            size = f"{round(item.width * UNIT)} {round(item.height * UNIT)}"
+            self.lines.append(f"{self._place(item.x, item.y + item.height)} {size} re {painting(item.style)}")
+
+    def _place(self, x: float, y: float) -> str:
+        """Return a place on the page in whole hundredths of a millimetre, as letters are drawn."""
+        return f"{round(x * UNIT)} {round((self.height_mm - y) * UNIT)}"
 
     def _text(self, ink: Ink, spelled: Spelled) -> None:
         self._pen = None
         self._stroke_in(ink.style.colour)
         self._fill_in(ink.style.colour)
-        place = units(ink.pieces[0].x, self.height_mm - ink.pieces[0].y)
+        place = self._place(ink.x + ink.shape.xs[0], ink.y)
         name = self.shared.text(ink, spelled)
         if name is not None:
             self.lines.append(f"q 1 0 0 1 {place} cm /{name} Do Q")

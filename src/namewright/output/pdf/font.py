@@ -100,8 +100,8 @@ def spelled_clusters(words: str) -> tuple[str, ...]:
 
 def shown(ink: Ink, spelled: Spelled) -> str:
     """Return the operators that show a text set by our own spacing, from its first letter's origin on (9.4.3)."""
-    origin, scale = ink.pieces[0].x, X_HEIGHT / spelled.x_height_mm / _SIZE
-    return _shown(spelled.words, spelled.x_height_mm, tuple([round((x - origin) * scale) for x, _, _ in ink.pieces]))
+    xs, scale = ink.shape.xs, X_HEIGHT / spelled.x_height_mm / _SIZE
+    return _shown(spelled.words, spelled.x_height_mm, tuple([round((x - xs[0]) * scale) for x in xs]))
 
 
 @keeps_names(1000)  # captions recur; every child's own name is new

@@ -7,19 +7,20 @@ from __future__ import annotations
 
 import math
 from collections import Counter
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
 from functools import lru_cache
 from typing import NamedTuple
 
-from namewright.lines.ink import Fragment, Ink, Spelled, Style
+from namewright.geometry import boxes
+from namewright.lines.ink import Fragment, Ink, Shape, Spelled, Style
 from namewright.output.pdf.font import shown, spelled_clusters
 from namewright.output.pdf.paths import UNIT, operators
 from namewright.pages.page import Page, leaves
 from namewright.wording import Wording
 
 _FORM_PAYS = 300  # of 100, 200, 300, 500 and 1,000 what made classes of thirty and three hundred smallest
-_Key = str | tuple[str, float]  # what may recur: a fragment by its data, a text by its words and its x-height
+_Key = Fragment | tuple[str, float]  # what may recur: a fragment, a text by its words and its x-height
 _NAMES = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ"
 
 
@@ -38,24 +39,26 @@ def form_name(number: int) -> str:
 
 
 def recurring(pages: Iterable[Page]) -> frozenset[_Key]:
-    """Return the fragments, by their data, and the texts for which a form is shorter than drawing them on each page.
+    """Return the fragments and the texts for which a form is shorter than drawing them on each page.
 
     On one page a repeated fragment costs next to nothing: deflating finds it. A form has a price of its own, so that
     plain drawing has to cost ``_FORM_PAYS`` characters first.
     """
-    on_pages = Counter(key for page in pages for key in {
-        key for item in leaves(page.items) if isinstance(item, Ink) for key in _keys(item)})
-    return frozenset(key for key, count in on_pages.items() if (count - 1) * _cost(key) > _FORM_PAYS)
-
-
-def _keys(ink: Ink) -> Iterable[_Key]:
-    if ink.spelled is not None:
-        return ((ink.spelled.words, ink.spelled.x_height_mm),)
-    return [piece.fragment.data for piece in ink.pieces]
+    on_pages: Counter[_Key] = Counter()
+    for page in pages:
+        keys: set[_Key] = set()
+        for item in leaves(page.items):
+            if isinstance(item, Ink):
+                if item.spelled is not None:
+                    keys.add((item.spelled.words, item.spelled.x_height_mm))
+                else:
+                    keys.update([fragment for _, _, fragment in item.shape.pieces])
+        on_pages.update(keys)
+    return frozenset(key for key, count in on_pages.items() if count > 1 and (count - 1) * _cost(key) > _FORM_PAYS)
 
 
 def _cost(key: _Key) -> int:
-    return len(key) if isinstance(key, str) else 4 * len(key[0])
+    return len(operators(key)) if isinstance(key, Fragment) else 4 * len(key[0])
 
 
 @dataclass(eq=False, repr=False)
@@ -66,7 +69,7 @@ class Shared:
     words: Wording
     names: dict[Form, str] = field(default_factory=dict)
     texts: dict[_Key, str] = field(default_factory=dict)
-    drawings: dict[tuple[float, str | None], dict[str, str]] = field(default_factory=dict)
+    drawings: dict[tuple[float, str | None], tuple[dict[Shape, str], dict[Fragment, str]]] = field(default_factory=dict)
     seen: set[str] = field(default_factory=set)
     laid_over: set[str] = field(default_factory=set)
 
@@ -85,17 +88,30 @@ class Shared:
                 self.texts[key] = self.name(_text_form(ink, spelled))
         return self.texts.get(key)
 
-    def drawings_with(self, style: Style) -> dict[str, str]:
-        """Return what is drawn already with the pen of a style: by the data of a fragment, as ``drawing`` tells it."""
-        return self.drawings.setdefault((style.width_mm, style.fill), {})
+    def drawing(self, shape: Shape, style: Style) -> str:
+        """Return the operators that draw a shape about its first piece, with the pen as the style has it."""
+        shapes, fragments = self.drawings.setdefault((style.width_mm, style.fill), ({}, {}))
+        known = shapes.get(shape)
+        if known is None:
+            known = shapes[shape] = " ".join(self._pieces(shape, style, fragments))
+        return known
 
-    def drawing(self, fragment: Fragment, style: Style) -> str:
-        """Return the operators that draw a fragment about its origin, with the pen as the style has it."""
-        known = self.drawings_with(style)
-        if fragment.data not in known:
-            known[fragment.data] = (f"/{self.name(_form(fragment, style))} Do" if fragment.data in self.recurring
-                                    else f"{operators(fragment).decode('ascii')} {painting(style)}")
-        return known[fragment.data]
+    def _pieces(self, shape: Shape, style: Style, known: dict[Fragment, str]) -> Iterator[str]:
+        """Yield what draws each piece, and between them the steps from one to the next.
+
+        Places are rounded, not steps, so that errors never add up.
+        """
+        left, top, _ = shape.pieces[0]
+        before = (0, 0)
+        for x, y, fragment in shape.pieces:
+            at = (round((x - left) * UNIT), round((top - y) * UNIT))
+            if at != before:
+                yield f"1 0 0 1 {at[0] - before[0]} {at[1] - before[1]} cm"
+                before = at
+            if fragment not in known:
+                known[fragment] = (f"/{self.name(_form(fragment, style))} Do" if fragment in self.recurring
+                                   else f"{operators(fragment).decode('ascii')} {painting(style)}")
+            yield known[fragment]
 
 
 @lru_cache(maxsize=2000)
@@ -108,10 +124,8 @@ def _form(fragment: Fragment, style: Style) -> Form:
 
 
 def _text_form(ink: Ink, spelled: Spelled) -> Form:
-    x0, y0, x1, y1 = ink.bounds()
-    first = ink.pieces[0]
-    box = (math.floor((x0 - first.x) * UNIT), math.floor((first.y - y1) * UNIT), math.ceil((x1 - first.x) * UNIT),
-           math.ceil((first.y - y0) * UNIT))
+    (x0, y0, x1, y1), left = boxes.grown(ink.shape.box, ink.style.width_mm / 2), ink.shape.xs[0]
+    box = (math.floor((x0 - left) * UNIT), math.floor(-y1 * UNIT), math.ceil((x1 - left) * UNIT), math.ceil(-y0 * UNIT))
     return Form(f"BT {shown(ink, spelled)} ET".encode("latin-1"), box, is_text=True)
 
 

@@ -96,7 +96,7 @@ def _arcs(set_line: SetLine, starts: Sequence[int], x: float, baseline: float) -
             x0, x1 = spots[0].x + spots[0].letter.bounds[0], spots[-1].x + spots[-1].letter.bounds[2]
             width, sag = max(x1 - x0, 1.5), 2.2
             path = f"M0 0C{0.25 * width} {sag} {0.75 * width} {sag} {width} 0"
-            yield Ink(_ARC, (Piece(x + x0, y, stroke_fragment([parse_stroke(path)])),))
+            yield Ink.of(_ARC, (Piece(x + x0, y, stroke_fragment([parse_stroke(path)])),))
 
 
 def _staff(frame: Frame, signs: Sequence[str], lasting: Sequence[Sequence[Fraction]], x: float, y: float,
@@ -121,9 +121,9 @@ def _staff(frame: Frame, signs: Sequence[str], lasting: Sequence[Sequence[Fracti
 
 
 def _bar(x: float, y: float, *, last: bool) -> Iterator[Ink]:
-    yield Ink(_PEN, (line(x, y - 4.0, x, y + 4.0),))
+    yield Ink.of(_PEN, (line(x, y - 4.0, x, y + 4.0),))
     if last:
-        yield Ink(_BEAM, (line(x + 1.5, y - 3.6, x + 1.5, y + 3.6),))
+        yield Ink.of(_BEAM, (line(x + 1.5, y - 3.6, x + 1.5, y + 3.6),))
 
 
 def _notes(heads: Sequence[tuple[float, Fraction]], y: float) -> Iterator[Ink]:
@@ -132,13 +132,13 @@ def _notes(heads: Sequence[tuple[float, Fraction]], y: float) -> Iterator[Ink]:
     full_heads = [x for x, length in heads if length < HALF]
     for style, places in ((Style(0.5, BLACK), open_heads), (Style(0.3, BLACK, fill=BLACK), full_heads)):
         if places:
-            yield Ink(style, tuple(Piece(x, y, _HEAD) for x in places))
+            yield Ink.of(style, [Piece(x, y, _HEAD) for x in places])
     stems = [x + _HEAD_MM - 0.1 for x, length in heads if length < WHOLE]
     if stems:
-        yield Ink(_PEN, tuple(line(x, y - 0.3, x, y - _STEM_MM) for x in stems))
+        yield Ink.of(_PEN, tuple(line(x, y - 0.3, x, y - _STEM_MM) for x in stems))
     short = [x + _HEAD_MM - 0.1 for x, length in heads if length == EIGHTH]
     if short:
-        yield Ink(_BEAM, tuple(line(a, y - _STEM_MM + 0.4, b, y - _STEM_MM + 0.4)
+        yield Ink.of(_BEAM, tuple(line(a, y - _STEM_MM + 0.4, b, y - _STEM_MM + 0.4)
                                for a, b in zip(short[::2], short[1::2], strict=True)))
 
 

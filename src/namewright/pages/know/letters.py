@@ -154,7 +154,7 @@ def _ring(one: _Set, x: float, baseline: float) -> Ink:
     path = (f"M{0.3 * x1} {-0.98 * y1}C{-0.5 * x1} {-1.05 * y1} {-x1} {-near_y} {-x1} 0"
             f"C{-x1} {near_y} {-near_x} {y1} 0 {y1}C{near_x} {y1} {x1} {near_y} {x1} 0"
             f"C{x1} {-near_y} {near_x} {-0.99 * y1} {-0.1 * x1} {-0.93 * y1}")
-    return Ink(_RING, (Piece(x, baseline + one.middle, stroke_fragment([parse_stroke(path)])),))
+    return Ink.of(_RING, (Piece(x, baseline + one.middle, stroke_fragment([parse_stroke(path)])),))
 
 
 def _match(frame: Frame, hunt: Hunt, ruling: Ruling) -> None:

@@ -146,7 +146,7 @@ def _place_for(placed: SetLetter, ruling: Ruling, x: float, baseline: float, box
     if boxed:
         return _box((x0 - _BESIDE_MM, -_top(placed.letter, ruling), x1 + _BESIDE_MM, _bottom(placed.letter, ruling)),
                     placed.x + x, baseline)
-    return Ink(_STROKE, (line(x + placed.x + x0, baseline, x + placed.x + x1, baseline),))
+    return Ink.of(_STROKE, (line(x + placed.x + x0, baseline, x + placed.x + x1, baseline),))
 
 
 def _standing(letter: InkLetter) -> tuple[float, float]:
@@ -203,7 +203,7 @@ def _mark_box(box: boxes.Box, own: boxes.Box) -> boxes.Box:
 def _box(box: boxes.Box, x: float, y: float) -> Ink:
     x0, y0, x1, y1 = box
     corners = [(0.0, 0.0), (x1 - x0, 0.0), (x1 - x0, y1 - y0), (0.0, y1 - y0), (0.0, 0.0)]
-    return Ink(_BOX, (Piece(x + x0, y + y0, stroke_fragment([polyline_stroke(corners)])),))
+    return Ink.of(_BOX, (Piece(x + x0, y + y0, stroke_fragment([polyline_stroke(corners)])),))
 
 
 def letters_in(frame: Frame, letters: Sequence[str], ruling: Ruling, middles: Sequence[float], baseline: float) -> None:
@@ -214,5 +214,5 @@ def letters_in(frame: Frame, letters: Sequence[str], ruling: Ruling, middles: Se
         x = middle - (one.bounds[2] - one.bounds[0]) / 2
         inks += blocks.letters_at(frame.setter, one, Form.SOLID, x, baseline)
         half = max(one.width_mm, 0.8 * ruling.x_height_mm) / 2
-        inks.append(Ink(_UNDER, (line(middle - half, baseline + 1.6, middle + half, baseline + 1.6),)))
+        inks.append(Ink.of(_UNDER, (line(middle - half, baseline + 1.6, middle + half, baseline + 1.6),)))
     frame.items.append(Row(" ".join(letters), "letters", tuple(inks)))

@@ -290,7 +290,7 @@ def named(frame: Frame, cell: Cell, x: float, rule_end: float, baseline: float) 
         yield name_at(setter, cell.named, x, baseline)
         return
     y = baseline - _RULE_OVER_MM
-    yield Furniture((Ink(Style(0.3, RULE), (line(x, y, rule_end, y),)),))
+    yield Furniture((Ink.of(Style(0.3, RULE), (line(x, y, rule_end, y),)),))
     if cell.one is not None:
         said = frame.words.say("page.know.signin_line", line=cell.one.line)
         yield Furniture((blocks.text_at(frame.setter, said, rule_end + 1.5, y, blocks.CHECK_NOTE_MM, RULE),))
@@ -298,7 +298,7 @@ def named(frame: Frame, cell: Cell, x: float, rule_end: float, baseline: float) 
 
 def _spot(x: float, y: float) -> Ink:
     """Return the ring in which a child's picture or mark has room."""
-    return Ink(Style(0.3, RULE), (Piece(x, y, _ring()),))
+    return Ink.of(Style(0.3, RULE), (Piece(x, y, _ring()),))
 
 
 @cache

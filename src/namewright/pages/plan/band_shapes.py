@@ -47,7 +47,7 @@ def letter_on_shape(setter: Typesetter, letter: str, band: Band, x: float, y: fl
     if shrink < 1.0:  # a letter with two marks is tall
         ink = setter.text(letter, round(1.5 * shrink, 2))
         x0, y0, x1, y1 = ink.bounds()
-    inked = Ink(ink.style._replace(colour=SHAPE_STYLES[band].letter), ink.pieces)
+    inked = Ink(ink.style._replace(colour=SHAPE_STYLES[band].letter), ink.shape)
     return (band_shape(band, x + SHAPE_MM / 2, y, SHAPE_MM),
             inked.moved(x + SHAPE_MM / 2 - (x0 + x1) / 2, y - (y0 + y1) / 2))
 
@@ -57,7 +57,7 @@ def band_shape(band: Band, x: float, y: float, side: float) -> Ink:
     look = SHAPE_STYLES[band]
     half = (side - look.edge_mm) / 2
     outline = {Band.EASIER: _ring, Band.MIDDLE: _box, Band.HARDER: _cut_box}[band](half)
-    return Ink(Style(look.edge_mm, look.edge, fill=look.fill), (Piece(x, y, stroke_fragment([outline])),))
+    return Ink.of(Style(look.edge_mm, look.edge, fill=look.fill), (Piece(x, y, stroke_fragment([outline])),))
 
 
 def _ring(r: float) -> Stroke:
@@ -83,10 +83,10 @@ def _polygon(points: Sequence[Point]) -> Stroke:
 def formed_tick(x: float, y: float) -> Ink:
     """Return the small tick under a letter that has been formed, about (``x``, ``y``)."""
     tick = polyline_stroke([(-0.65, 0.0), (-0.2, 0.45), (0.65, -0.55)])
-    return Ink(Style(0.3, BLACK), (Piece(x, y, stroke_fragment([tick])),))
+    return Ink.of(Style(0.3, BLACK), (Piece(x, y, stroke_fragment([tick])),))
 
 
 def watch_arrowhead(x: float, y: float) -> Ink:
     """Return the small arrowhead that points left under a left-facing letter, about (``x``, ``y``)."""
     tip = _polygon([(0.7, -0.55), (-0.8, 0.0), (0.7, 0.55)])
-    return Ink(Style(0.1, BLACK, fill=BLACK), (Piece(x, y, stroke_fragment([tip])),))
+    return Ink.of(Style(0.1, BLACK, fill=BLACK), (Piece(x, y, stroke_fragment([tip])),))

@@ -114,7 +114,7 @@ def _row(flow: Flow, child: Progress, lines: Sequence[Sequence[tuple[str, Band]]
              for ink in _tiles(flow.setter, letters, left + _TILES_X, middle + number * _ROW_MM - _LIFT_MM)]
     tiles += _ticks(flow, lines, flow.y, frozenset(child.formed))
     table = words.say("page.plan.table_short", number=each.group) if each.group else ""
-    return [Ink(_RULE, (line(left, flow.y, right, flow.y),)),
+    return [Ink.of(_RULE, (line(left, flow.y, right, flow.y),)),
             Placed(Place.CELL, fitted(flow.setter, str(each.position or "–"), left, baseline, _LABEL_X)),
             Placed(Place.ROW_HEAD, passage(names)),
             Placed(Place.CELL, (Chart(_told(child, words), tuple(tiles)),) if tiles else ()),

@@ -91,7 +91,7 @@ def _add_day(flow: Flow, day: Day, plan: Timetable, words: Wording, numbers: Num
     """Set a day's rows under a rule; they stay together on a page."""
     flow.room(min(len(day.children), 12) * _ROW_MM)
     columns = _columns(flow)
-    rule = Ink(_DAY_RULE, (line(columns.day, flow.y, flow.sheet.right_edge, flow.y),))
+    rule = Ink.of(_DAY_RULE, (line(columns.day, flow.y, flow.sheet.right_edge, flow.y),))
     head = _day_head(flow, day, words, columns)
     for count, at in enumerate(day.children):
         flow.room(_ROW_MM)
@@ -121,9 +121,9 @@ def _row(flow: Flow, child: Progress, words: Wording, numbers: Numbers, columns:
         items.append(Placed(Place.ROW_HEAD if name == "who" else Place.CELL, inks))
     x, y = columns.tick, flow.y + (_ROW_MM - _BOX_MM) / 2
     corners = ((x, y), (x + _BOX_MM, y), (x + _BOX_MM, y + _BOX_MM), (x, y + _BOX_MM), (x, y))
-    items.append(Ink(_BOX, tuple(line(*a, *b) for a, b in pairwise(corners))))
+    items.append(Ink.of(_BOX, tuple(line(*a, *b) for a, b in pairwise(corners))))
     foot = flow.y + _ROW_MM
-    items.append(Ink(_ROW_RULE, (line(columns.who, foot, flow.sheet.right_edge, foot),)))
+    items.append(Ink.of(_ROW_RULE, (line(columns.who, foot, flow.sheet.right_edge, foot),)))
     return items
 
 
