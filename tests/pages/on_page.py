@@ -6,7 +6,7 @@ import pytest
 
 from namewright.geometry import boxes
 from namewright.geometry.boxes import Box
-from namewright.lines.ink import Ink
+from namewright.lines.ink import PALE, Ink
 from namewright.lines.ruling import GuideLine
 from namewright.pages.page import Guide, Page, Row, leaves
 
@@ -24,6 +24,12 @@ def lines_of(row: Row) -> dict[GuideLine | None, float]:
 def ink_of(row: Row) -> list[Ink]:
     """Return what is written in a row."""
     return [item for item in row.items if isinstance(item, Ink)]
+
+
+def letters_of(row: Row) -> list[Box]:
+    """Return the box of every letter in a row of dots from left to right, pens counted, without pale lines."""
+    return sorted(boxes.grown(piece.bounds(), ink.style.width_mm / 2)
+                  for ink in ink_of(row) if ink.style.colour != PALE for piece in ink.pieces)
 
 
 def box_of(row: Row) -> Box:

@@ -99,7 +99,8 @@ def test_a_card_gives_what_its_support_says(setter: Typesetter, support: Support
     page = card_page(setter, "Wren", "Wren", CardSettings(preset("us-1/2"), support=support))
     model, row = (item for item in page.items if isinstance(item, Row))
     inks = [[one for one in item.items if isinstance(one, Ink)] for item in (model, row)]
-    assert len(inks[1]) == {Support.FULL: 4, Support.PARTIAL: 1}.get(support, 0)  # dots: one ink a letter
+    dotted = [piece for ink in inks[1] for piece in ink.pieces]
+    assert len(dotted) == {Support.FULL: 4, Support.PARTIAL: 1}.get(support, 0)  # one for each letter
     assert row.form == ("dotted" if inks[1] else "blank")
     marked = [item for item in page.items if isinstance(item, Letters)]
     assert bool(marked or len(inks[0]) > 2) == (support is not Support.INDEPENDENT)

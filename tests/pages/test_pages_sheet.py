@@ -27,7 +27,7 @@ from namewright.pages.typesetter import Typesetter
 from namewright.settings import Hand, Support
 from namewright.tuning import Tuning
 from namewright.wording import wording
-from pages.on_page import box_of, ink_of
+from pages.on_page import box_of, ink_of, letters_of
 
 NAMES = ("Bo", "Christopherson", "Íñigo", "Ana María", "Peggy", "Mary-Kate", "ẤỘ", "Jörg")
 SMALL = {name for name, ruling in PRESETS.items() if ruling.x_height_mm <= 10}
@@ -258,7 +258,7 @@ def test_a_name_that_is_repeated_stands_farther_off_than_its_own_words(setter: T
     settings = SheetSettings(preset("us-1/2"), tuning=Tuning(letter_spacing=spacing), landscape=True,
                              ladder=Ladder((Part.DOTS,)))
     row = rows((practice_pages(setter, "Al Bo", "Al Bo", settings)[0],), Form.DOTTED)[0]
-    spots = sorted((one.bounds()[0], one.bounds()[2]) for one in ink_of(row))
+    spots = [(left, right) for left, _, right, _ in letters_of(row)]
     whites = [right[0] - left[1] for left, right in pairwise(spots)]
     between, inside = sorted(whites, reverse=True)[0], [white for white in whites if white > 3.0]
     assert len(inside) > 2
@@ -489,7 +489,7 @@ def test_names_to_trace_keep_apart(setter: Typesetter) -> None:
     for ruling in ("us-3/4", "de-5", "fr-2"):
         (page, *_) = practice_pages(setter, "Bo", "Bo", SheetSettings(preset(ruling), support=Support.FULL))
         for row in rows((page,), Form.DOTTED):
-            boxes = sorted(one.bounds() for one in ink_of(row) if one.style.colour != PALE)
+            boxes = letters_of(row)
             gaps = [b[0] - a[2] for a, b in pairwise(boxes)]
             assert len(boxes) >= 4
             assert sum(gap >= 9.9 - pen_width_mm(preset(ruling)) for gap in gaps) >= 1
@@ -527,7 +527,7 @@ def test_settings_reach_the_page(setter: Typesetter) -> None:
 
 def letter_gap(row: Row) -> float:
     """Return the white between the first two letters of a dotted row."""
-    one, two, *_ = sorted(ink.bounds() for ink in ink_of(row) if ink.style.colour != PALE)
+    one, two, *_ = letters_of(row)
     return two[0] - one[2]
 
 

@@ -89,6 +89,9 @@ class Piece(NamedTuple):
     y: float
     fragment: Fragment
 
+    def bounds(self) -> Box:
+        """Return the box of the centreline on the page."""
+        return boxes.shifted(self.fragment.bounds, self.x, self.y)
 
 
 class Role(StrEnum):
