@@ -29,3 +29,27 @@ def test_an_answer_that_is_missing_leaves_the_others_in_their_places() -> None:
                                   "First name: Mia\nLast name: Vost\nBo\nUna\nJo", ": \n: "])
 def test_what_is_no_form_of_both_parts_stays(text: str) -> None:
     assert rows(text) == text.splitlines()
+
+
+@pytest.mark.parametrize(("given", "family", "guardian", "rule"), [
+    ("First name", "Last name", "Guardian", "-----"), ("Vorname", "Nachname", "Sorgeberechtigt", "*****"),
+    ("Prénom", "Nom", "Responsable", "_____"), ("Nombre", "Apellidos", "Tutor/a", "====="),
+    ("Nome", "Cognome", "Genitore", "· · ·"), ("Nome próprio", "Apelido", "Encarregado", "~~~~~"),
+])
+def test_cards_parted_by_signs_make_a_child_each_and_no_grown_up(
+        given: str, family: str, guardian: str, rule: str) -> None:
+    card = f"{family}: {{}}\n{given}: {{}}\n{guardian}: Gerda Vost\n{guardian}: Anton Vost\nTel.: 555-932-01\n{rule}\n"
+    text = f"Room 4\n{card.format('Vost', 'Xobrel')}{card.format('Tarn', 'Mia')}{card.format('Grell', 'Bo')}"
+    assert [(one.given, one.family) for one in read_roster(text).children] == [
+        ("Xobrel", "Vost"), ("Mia", "Tarn"), ("Bo", "Grell")]
+
+
+def test_cards_of_whole_names_and_a_label_on_no_list() -> None:
+    text = "\n---\n".join(f"Name: {name}\nBorn: 2/3/2021\nGodparent: Jo Tarn" for name in ("Mia Vost", "Bo Vost"))
+    assert [one.practice for one in read_roster(text).children] == ["Mia", "Bo"]
+
+
+def test_a_line_that_is_no_answer_is_told_among_cards() -> None:
+    text = "\n".join(f"First name: {given}\nLast name: Vost\nAddress: 3 Elm Road\nApartment 4"
+                     for given in ("Mia", "Bo", "Una"))
+    assert [one.practice for one in read_roster(text).children] == ["Mia", "Bo", "Una"]
