@@ -5,13 +5,14 @@ from __future__ import annotations
 import re
 
 from namewright.message import Problem
+from namewright.patterns import pattern
 
 MM_PER_INCH = 25.4
 PT_PER_INCH = 72.0
 MIN_LINE_MM, MAX_LINE_MM = 4.0, 80.0  # from one line to the next: shorter is no handwriting, taller no page
 
 _LONGEST = 40  # characters of a length
-_LENGTH = re.compile(
+_LENGTH = pattern(
     r"(?P<whole>\d+(?:[.,]\d+)?)?(?:[\s-]*(?P<num>\d+)\s*/\s*(?P<den>\d+))?\s*(?P<unit>[a-z\"″]*)",
     re.IGNORECASE,
 )

@@ -8,7 +8,6 @@ rules of ours, found by trying invented names.
 
 from __future__ import annotations
 
-import re
 from dataclasses import dataclass
 from difflib import SequenceMatcher
 from enum import IntEnum
@@ -17,6 +16,7 @@ from functools import cached_property
 import unicodedata2
 
 from namewright.names.latin_spelling import latin_spelling
+from namewright.patterns import pattern
 from namewright.roster.children import Child
 
 # How alike two parts of a name are, of 1, to be one with a slip: of family names (Reed and Read), of given names beside
@@ -24,8 +24,8 @@ from namewright.roster.children import Child
 _SLIP_OF_FAMILY, _SLIP_OF_GIVEN, _SLIP_ALONE = 0.75, 0.8, 0.88
 _ALIKE = 0.7
 _ON_TOP = range(200, 241)  # combining classes of marks over and under letters; others are letters of their own scripts
-_BETWEEN = re.compile(r"[\s\-‐‑–—_.,/]+")
-_APOSTROPHES = re.compile(r"['’‘`´ʼʻ“”\"]")
+_BETWEEN = pattern(r"[\s\-‐‑–—_.,/]+")
+_APOSTROPHES = pattern(r"['’‘`´ʼʻ“”\"]")
 
 
 class Kin(IntEnum):

@@ -14,6 +14,7 @@ from contextvars import ContextVar
 from typing import Any, NoReturn, TypeAlias
 
 from namewright.message import Field, Message, Problem, message, together
+from namewright.patterns import pattern
 from namewright.wording import FIRST, Wording, has_table, languages, wording
 
 ALL_MADE, SOME_NOT_MADE, NOTHING_MADE = 0, 1, 2
@@ -23,7 +24,7 @@ _LANGUAGE = "--language"
 _OF_THE_MACHINE = ("LC_ALL", "LC_MESSAGES", "LANG")
 _spoken: ContextVar[str] = ContextVar("the language that this run speaks", default=FIRST)
 
-_QUOTES = re.compile(r"<[\w.]+: '([^']*)'>|'([^']*)'")
+_QUOTES = pattern(r"<[\w.]+: '([^']*)'>|'([^']*)'")
 _REQUIRED = "the following arguments are required: "
 _PARSED = (
     (r"argument (?P<option>\S+): invalid choice: (?P<text>.*) \(choose from (?P<known>.*)\)", "choice"),
@@ -170,8 +171,8 @@ class Parser(argparse.ArgumentParser):
         bare = _QUOTES.sub(lambda match: match[1] or match[2] or "", said)
         if (names := bare.removeprefix(_REQUIRED)) != bare:
             return self._missing(names.split(", "))
-        for pattern, key in _PARSED:
-            if match := re.fullmatch(pattern, bare, re.DOTALL):
+        for told, key in _PARSED:
+            if match := re.fullmatch(told, bare, re.DOTALL):
                 fields = {name: text.replace("-o/--output", "-o") for name, text in match.groupdict().items()}
                 if fields.get("option") == place("command"):
                     return message("command.parse.unknown_command", text=fields["text"], known=fields["known"])

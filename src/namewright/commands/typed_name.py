@@ -2,18 +2,17 @@
 
 from __future__ import annotations
 
-import re
-
 from namewright.commands.talk import Refusal, complain
 from namewright.message import message, together
 from namewright.names.casing import mend_case
+from namewright.patterns import pattern
 from namewright.roster.children import RosterError
 from namewright.roster.parsing import read_roster
 from namewright.roster.rows import odd_marks
 from namewright.roster.tidy import tidy
 from namewright.settings import NamePart
 
-_PLAIN = re.compile(r"(?:[^\W\d_]|[\u0300-\u036f .\-‐‑'’ʻʼ·])+")
+_PLAIN = pattern(r"(?:[^\W\d_]|[\u0300-\u036f .\-‐‑'’ʻʼ·])+")
 """A name with nothing beside it: no comma, figure, bracket or quotation mark."""
 
 

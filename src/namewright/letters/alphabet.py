@@ -21,9 +21,10 @@ from namewright.geometry.boxes import Box
 from namewright.geometry.points import Point
 from namewright.letters.strokes import Stroke, parse_stroke
 from namewright.message import Message, Problem, message
+from namewright.patterns import pattern
 from namewright.store import Made
 
-_LETTER = re.compile(r'^"?([^"\\\s])"? = (\{.*\})$', re.MULTILINE)  # one with a line of its own in a table
+_LETTER = pattern(r'^"?([^"\\\s])"? = (\{.*\})$', re.MULTILINE)  # one with a line of its own in a table
 _SOFT_DOTTED = {"i": "ı", "j": "ȷ"}  # lose the dot under a mark above (Unicode property Soft_Dotted)
 _SPACES = frozenset("  ")
 _OWN_MARKS = {"circumflex", "breve", "horn"}  # of â ê ô ă ơ ư, over which Vietnamese sets a tone

@@ -6,7 +6,6 @@ page); nothing here depends on them. Out of scope: outlines, colour, and what a 
 
 from __future__ import annotations
 
-import re
 from collections.abc import Callable, Sequence
 from functools import lru_cache
 from typing import NamedTuple
@@ -24,13 +23,14 @@ from namewright.geometry.segments import (
     lines_through,
     raised,
 )
+from namewright.patterns import pattern
 from namewright.units import number
 
 GridPoint = tuple[int, int]
 GridStroke = tuple[tuple[GridPoint, ...], ...]
 _UNITS = (1, 10, 100, 1000, 10_000)  # of so many decimals
 _HALF = 0.499999  # a little less than that: nearer to it, a product says nothing
-_COMMAND = re.compile(r"([A-Za-z])([^A-Za-z]*)")
+_COMMAND = pattern(r"([A-Za-z])([^A-Za-z]*)")
 _NUMBERS = {"M": 2, "L": 2, "H": 1, "V": 1, "h": 1, "C": 6}  # of each command that is read without a library
 
 

@@ -7,12 +7,13 @@ decides between names that are alike so.
 
 from __future__ import annotations
 
-import re
 from functools import lru_cache
 
 import unicodedata2
 
-_BASE = re.compile("LATIN SMALL LETTER ([A-Z]) WITH .*")
+from namewright.patterns import pattern
+
+_BASE = pattern("LATIN SMALL LETTER ([A-Z]) WITH .*")
 _WRITTEN_OUT = {"ı": "i", "ŋ": "n", "ð": "d", "æ": "ae", "œ": "oe", "þ": "th", "ə": "e", "ĳ": "ij", "ŉ": "n"}
 
 

@@ -27,8 +27,9 @@ from namewright.names.beat_places import APOSTROPHES, places
 from namewright.names.beat_rules import TABLES, plain, weights
 from namewright.names.casing import CASED
 from namewright.names.clusters import clusters, is_letter
+from namewright.patterns import pattern
 
-_FULLER = re.compile(r"[aeiouy].*[lnc]iah?s?$")
+_FULLER = pattern(r"[aeiouy].*[lnc]iah?s?$")
 # Names of national lists of births that the dictionary lacks and that are often misread, read by hand.
 BY_HAND = {"calliope": 4, "esme": 2, "josue": 3, "kobe": 2, "kwame": 2, "liam": 2, "messiah": 3, "niamh": 1,
            "persephone": 4}
@@ -38,7 +39,7 @@ SPOKEN = tuple(sorted({*TABLES, "vi"}))
 NAMES_IN = tuple(sorted({*SPOKEN, *CASED}))
 """The languages that names may be said to be in: those with beats or with letter case of their own."""
 _JOINTS = frozenset("-‐‑·•‧ ")
-_DOTTED = re.compile(r"(?:[^\W\d_]\.){2,}")
+_DOTTED = pattern(r"(?:[^\W\d_]\.){2,}")
 
 
 class Beats(NamedTuple):

@@ -30,6 +30,7 @@ import unicodedata2
 
 from namewright.names.clusters import clusters
 from namewright.names.particles import SMALL_PARTICLES
+from namewright.patterns import pattern
 
 _APOSTROPHES = "'’‘`ʼ"
 _OKINA = "ʻ"
@@ -43,9 +44,9 @@ CASED = ("az", "lt", "nl", "tr")
 _TURKISH_RULES = frozenset(("tr", "az"))
 _WITH_MC = frozenset(("", "en", "ga", "gd"))
 _CAPITAL_PARTICLES = {"it": SMALL_PARTICLES, "fr": frozenset(("la", "le", "les"))}
-_DOTS_KEPT = re.compile("(?<=.)([ij]\u0328?)(?=[\u0300\u0301\u0303])")  # grave, acute, tilde
-_MAC_CAPITALS = re.compile(r"M(?:c|ac)[^\W\d_]{2,}")
-_DOTTED = re.compile(r"(?:[^\W\d_]\.){2,}")
+_DOTS_KEPT = pattern("(?<=.)([ij]\u0328?)(?=[\u0300\u0301\u0303])")  # grave, acute, tilde
+_MAC_CAPITALS = pattern(r"M(?:c|ac)[^\W\d_]{2,}")
+_DOTTED = pattern(r"(?:[^\W\d_]\.){2,}")
 _TURKISH_LOWER = str.maketrans({"I": "ı", "İ": "i"})
 _TURKISH_UPPER = str.maketrans({"i": "İ", "ı": "I"})
 

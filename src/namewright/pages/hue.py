@@ -7,7 +7,6 @@ several colours is not ours.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import replace
 from types import MappingProxyType
@@ -15,12 +14,13 @@ from types import MappingProxyType
 from namewright.lines.ink import BLACK, RULE, Ink
 from namewright.message import Problem
 from namewright.pages.page import Furniture, Guide, Item, Page, Row
+from namewright.patterns import pattern
 from namewright.units import number
 
 COLOURS: Mapping[str, str] = MappingProxyType({
     "black": BLACK, "blue": "#1d5c96", "green": "#2c6b3f", "violet": "#6b4b9a", "brown": "#7a4a22", "teal": "#0d6a6c"})
 MIN_CONTRAST = 4.5  # to white: WCAG 2.2, SC 1.4.3, for text; a paler line is lost on a copier
-_HEX = re.compile(r"#?([0-9a-f]{6})")
+_HEX = pattern(r"#?([0-9a-f]{6})")
 
 
 def read_colour(text: str) -> str:

@@ -6,13 +6,13 @@ is told by the lists of names, else by words in small letters, which titles and 
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from typing import NamedTuple
 
 from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
+from namewright.patterns import pattern
 from namewright.roster.columns import WIDE_SPACE, split_cells
 from namewright.roster.headers import header_role
 from namewright.roster.known import is_given
@@ -21,7 +21,7 @@ from namewright.roster.shares import given_share
 from namewright.roster.vocabulary import DAYS, MONTHS, Role, fold
 
 _DELIMITERS = ("\t", "|", ";", WIDE_SPACE, ",")
-_WIDE = re.compile(" {2,}")
+_WIDE = pattern(" {2,}")
 _FEW = 2
 _ENOUGH = 3  # names across; fewer titles of columns may happen to be names: Math, Art
 _LONGEST_MARK = 2  # letters of a code: P, OK

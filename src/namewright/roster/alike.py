@@ -14,6 +14,7 @@ from namewright.message import message
 from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
+from namewright.patterns import pattern
 from namewright.roster.beside import is_word_about, strip_numbering
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.known import is_given, lean
@@ -29,18 +30,18 @@ _PART_AND_PART = 2  # words of a whole name
 _FEW = 3  # lines that say the same tell something
 _TAIL_SHARE = {",": 0.3}
 _USUAL_SHARE = 0.15  # of the lines; a name may stand behind a comma
-_NUMBERED_LABEL = re.compile(
+_NUMBERED_LABEL = pattern(
     r"\s*([^\W\d_]{2,20})\s*(?:no\.|nr\.|n[º°]|[#№])?\s*"
     r"(?:\d{1,3}\s*(?:[:.)–—-]\s*|\s)|[a-h]\s*[:–—-]\s)(?=\S*[^\W\d_])", re.IGNORECASE)
-_COUNTED = re.compile(r"\s*([IVXLlioOSsZB|\d]{1,6})\s?[.,):]\s+(?=[^\W\d_])")
+_COUNTED = pattern(r"\s*([IVXLlioOSsZB|\d]{1,6})\s?[.,):]\s+(?=[^\W\d_])")
 _LOOK_ALIKE = str.maketrans("IliOo|SsZB", "1110015528")
-_ROMAN = re.compile(r"X{0,3}(?:IX|IV|V?I{0,3})")
+_ROMAN = pattern(r"X{0,3}(?:IX|IV|V?I{0,3})")
 _ROMAN_DIGITS = {"I": 1, "V": 5, "X": 10}
-_LABELLED = re.compile(r"([^:,;()\[\]]{2,40}?)(?::\s+|\s+[-–—]\s+)(\S.*)")
-_BEFORE_TAIL = re.compile(r"\s([-–—])\s+|([:,])\s+")
+_LABELLED = pattern(r"([^:,;()\[\]]{2,40}?)(?::\s+|\s+[-–—]\s+)(\S.*)")
+_BEFORE_TAIL = pattern(r"\s([-–—])\s+|([:,])\s+")
 _LONGEST = 200  # characters of a line that is looked at: a longer one is a text
-_OF_A_PROGRAM = re.compile(r"""\s*(?:"([^"]+)"|'((?:[^']|(?<=\w)'(?=\w))+)'),?\s*""")  # 'Clare O'Quill'
-_BETWEEN_QUOTED = re.compile(r"""["']\s*,\s*["']""")
+_OF_A_PROGRAM = pattern(r"""\s*(?:"([^"]+)"|'((?:[^']|(?<=\w)'(?=\w))+)'),?\s*""")  # 'Clare O'Quill'
+_BETWEEN_QUOTED = pattern(r"""["']\s*,\s*["']""")
 
 
 def without_shared(lines: Sequence[Line]) -> list[Line]:

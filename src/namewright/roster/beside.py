@@ -15,6 +15,7 @@ from namewright.message import Message, message
 from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
+from namewright.patterns import pattern
 from namewright.roster.care_words import CARE
 from namewright.roster.known import is_given
 from namewright.roster.numbers import behind_a_date, take_numbers
@@ -33,32 +34,32 @@ from namewright.settings import Hand, Support
 from namewright.store import keeps_names
 from namewright.units import MAX_LINE_MM, MIN_LINE_MM, parse_length_mm
 
-_NUMBERING = re.compile(
+_NUMBERING = pattern(
     r"\s*(?:[-*•‣◦·–—▪■●○✓✔☐☑►➢➤→§\uf0b7\uf0a7>]\s+|\[[ xX]?\]\s*|\(\d{1,4}\)\s*|[#№]\s?\d{1,4}[.):]?\s*|"
     r"(?:[Nn][.]?[º°]|[Nn]o[.])\s?\d{1,4}[.):]?\s+|\d{1,4}\s*[.):]\s*|\d{1,4}\s*[-–]\s*(?=[^\W\d_])|\d{1,4}\s+|"
     r"[a-zA-Z]\)\s+|(?:[a-z]|[ivx]{2,5})\.\s+(?=[^\W\d_a-z])|o\s+(?=[^\W\d_a-z]))"
 )
-_BRACKETED = re.compile(r"\(([^()]*)\)|\[([^\[\]]*)\]|\{([^{}]*)\}|（([^（）]*)）")
-_QUOTED = re.compile(
+_BRACKETED = pattern(r"\(([^()]*)\)|\[([^\[\]]*)\]|\{([^{}]*)\}|（([^（）]*)）")
+_QUOTED = pattern(
     r"[\"“”„«]([^\"“”„«»]*)[\"“”»]|(?<!\S)(?:''|``|‘‘)([^\s'’‘]{2,})(?:''|’’)|(?<!\S)['‘]([^\s'’‘]{2,})['’](?![^\s,;])"
 )
-_SPACED_DASH = re.compile(r" *([-‐–—]{1,2}|:|//|#|→|⇒|[-=]>) +| +([-‐–—]{1,2}) *| +(/) +")
-_LETTER_DASH = re.compile(r"(?<=[^\W\d_])[–—−](?=[^\W\d_])")
-_LOOSE_MARK = re.compile(r"(?<=[^\W\d_])[`´′](?=[^\W\d_])")
-_LABELLED = re.compile(r"([^\W\d_]): *(?=\S*\d)")
-_INITIAL_BY_DOT = re.compile(r"(?<=[\w'’][^\W\d_])\.(?=[^\W\d_a-z]\.?$)")
-_SAID_ALOUD = re.compile(r"\b[A-Z]{2,}-[a-z]+\b|\b[a-z]+-[A-Z]{2,}\b")
-_LOOSE_APOSTROPHE = re.compile(r"\b([OD])(['’]) (?=[^\W\d_a-z])")
+_SPACED_DASH = pattern(r" *([-‐–—]{1,2}|:|//|#|→|⇒|[-=]>) +| +([-‐–—]{1,2}) *| +(/) +")
+_LETTER_DASH = pattern(r"(?<=[^\W\d_])[–—−](?=[^\W\d_])")
+_LOOSE_MARK = pattern(r"(?<=[^\W\d_])[`´′](?=[^\W\d_])")
+_LABELLED = pattern(r"([^\W\d_]): *(?=\S*\d)")
+_INITIAL_BY_DOT = pattern(r"(?<=[\w'’][^\W\d_])\.(?=[^\W\d_a-z]\.?$)")
+_SAID_ALOUD = pattern(r"\b[A-Z]{2,}-[a-z]+\b|\b[a-z]+-[A-Z]{2,}\b")
+_LOOSE_APOSTROPHE = pattern(r"\b([OD])(['’]) (?=[^\W\d_a-z])")
 _HYPHENS = frozenset({"-", "‐", "–", "—"})
-_PARTED = re.compile(r"\s*[,;/+&]\s*|\s+(?:and|y|et|und|e)\s+")
-_HEIGHT = re.compile(r"""
+_PARTED = pattern(r"\s*[,;/+&]\s*|\s+(?:and|y|et|und|e)\s+")
+_HEIGHT = pattern(r"""
     (?:lines?|line\ height|lineas?|renglon(?:es)?|lignes?|zeilen?|righ?[ae]|linhas?)?\s*(?:of|de|von|di)?\s*
     (\d+(?:[.,]\d+)?)\s?(mm|cm)\s*(?:high|lines?|lineas?|lignes?|zeilen?|righe|linhas?)?""", re.VERBOSE)
-_CRY = re.compile(r"\s*([¡*]*)([^\W\d_]{2,15})([!*]+)[\s:]+(?=[^\W\d_])")
+_CRY = pattern(r"\s*([¡*]*)([^\W\d_]{2,15})([!*]+)[\s:]+(?=[^\W\d_])")
 _ABBREVIATION = 4  # letters of one in capitals, at most
 _MAX_WORDS = 3  # of a name to go by in brackets
 _EDGE_KEEP = frozenset("'’‘`ʼʻ")
-_STRAY_SIGN = re.compile(r"[^\w\s'’‘`´ʼʻ.,·\-‐‑\u0300-\u036f]|_")
+_STRAY_SIGN = pattern(r"[^\w\s'’‘`´ʼʻ.,·\-‐‑\u0300-\u036f]|_")
 
 
 class Reading(NamedTuple):
@@ -89,11 +90,11 @@ def take_beside(text: str) -> tuple[str, Reading]:
         return text, Reading()
     notes: list[Message] = []
     found = Reading()
-    for pattern in (_BRACKETED, _QUOTED):
-        for match in pattern.finditer(text):
+    for aside in (_BRACKETED, _QUOTED):
+        for match in aside.finditer(text):
             inside = next((group for group in match.groups() if group is not None), "").strip()
-            found = _judge_bracket(inside, pattern.sub(" ", text), found, notes, quoted=pattern is _QUOTED)
-        text = pattern.sub(" ", text)
+            found = _judge_bracket(inside, aside.sub(" ", text), found, notes, quoted=aside is _QUOTED)
+        text = aside.sub(" ", text)
     text, behind = behind_a_date(text)
     if any(map(is_letter, behind)) and " " not in behind.strip():
         found = _judge_remark(behind, found, notes)

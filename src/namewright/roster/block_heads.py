@@ -6,17 +6,17 @@ April and June, and where each block opens in capitals and no other line has the
 
 from __future__ import annotations
 
-import re
 from collections.abc import Mapping, Sequence
 from typing import NamedTuple
 
 from namewright.names.clusters import is_letter
+from namewright.patterns import pattern
 from namewright.roster.known import is_known
 from namewright.roster.shares import share
 from namewright.roster.vocabulary import MONTH_NUMBERS, fold
 
-_NO_LETTERS = re.compile(r"[^\w\s.]+")
-_BEFORE_ASIDE = re.compile(r"\s*[(\[:]|\s+[-–—|/]\s")
+_NO_LETTERS = pattern(r"[^\w\s.]+")
+_BEFORE_ASIDE = pattern(r"\s*[(\[:]|\s+[-–—|/]\s")
 _YEAR = 12
 _MANY = 4  # months in order are never children; fewer are where something else speaks for it
 _FEW = 2

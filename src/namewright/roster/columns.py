@@ -11,6 +11,7 @@ import re
 from collections.abc import Iterable, Sequence
 from typing import NamedTuple
 
+from namewright.patterns import pattern
 from namewright.roster.contents import judge, names_in
 from namewright.roster.headers import header_roles
 from namewright.roster.known import is_known, lean
@@ -22,7 +23,7 @@ WIDE_SPACE = "  "
 _DELIMITERS = ("\t", ";", "|", WIDE_SPACE, ",")
 _HEADER_WITHIN = 10
 _MAX_JOINED = 20
-_NUMBER_CELL = re.compile(r"\s*(?:\(?\d{1,4}[.):]?|#\d{1,4}|[-*•–☐✓])\s*$")
+_NUMBER_CELL = pattern(r"\s*(?:\(?\d{1,4}[.):]?|#\d{1,4}|[-*•–☐✓])\s*$")
 
 
 class Row(NamedTuple):

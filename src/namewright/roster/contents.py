@@ -17,6 +17,7 @@ from typing import NamedTuple
 from namewright.names.casing import begins_small, is_all_capitals
 from namewright.names.clusters import is_letter
 from namewright.names.particles import OPENING_PARTICLES, PARTICLES
+from namewright.patterns import pattern
 from namewright.roster.care_words import CARE
 from namewright.roster.headers import header_role
 from namewright.roster.heading_words import OUR
@@ -36,15 +37,15 @@ from namewright.roster.vocabulary import (
 )
 from namewright.store import keeps_names
 
-_NUMBERED = re.compile(r"\d{1,3}[.)]\s*(?=\D+$)")
-_OUTLINE = re.compile(r"[a-zA-Z][.)]")
-_IN_BRACKETS = re.compile(r"\(([^()]*)\)")
+_NUMBERED = pattern(r"\d{1,3}[.)]\s*(?=\D+$)")
+_OUTLINE = pattern(r"[a-zA-Z][.)]")
+_IN_BRACKETS = pattern(r"\(([^()]*)\)")
 _MAX_COLUMNS = 64
 _MOSTLY = 0.6
 _FEW_ROWS = 4
 _LEADS, _NEARLY = 0.3, 0.75  # how surely a column must be of given names where every cell is to be a child
 _DECIDES = 0.2  # mean lean of a row by which one column of names is told from another
-_FIGURES, _LETTERS, _WORDS = re.compile(r"\d+"), re.compile(r"[^\W\d_]+"), re.compile(r"[^\W\d_]+")
+_FIGURES, _LETTERS, _WORDS = pattern(r"\d+"), pattern(r"[^\W\d_]+"), pattern(r"[^\W\d_]+")
 _SHEET_SIGNS = ("#REF!", "#N/A", "#NAME?", "#VALUE!", "#DIV/0!", "#NULL!", "#NUM!", "=")
 """How a cell begins that holds an error or a formula of a spreadsheet and not its value."""
 

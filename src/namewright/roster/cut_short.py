@@ -14,16 +14,17 @@ import unicodedata2
 
 from namewright.message import Message, message
 from namewright.names.particles import PARTICLES
+from namewright.patterns import pattern
 from namewright.roster.known import is_given, is_iberian, pairs_with
 from namewright.roster.vocabulary import DEVOTIONS, SUFFIXES, fold, word_set
 from namewright.store import keeps_names
 
-_MARIA = re.compile(r"M\.?ª\.?|M\.a\.?|M[aA]\.")
-_ORDINALS = re.compile(r"[ªº]")
-_INITIAL = re.compile(r"[^\W\d_]\.")
-_HYPHENED = re.compile(r"([^\W\d_]{1,2})\.\s?[-‐‑](\S+)")
-_SHORTENED = re.compile(r"[^\W\d_]{2,5}\.")
-_SEARCHED = re.compile(r"\bM\.?ª|\bM\.a\b|\bM[aA]\b", re.ASCII)
+_MARIA = pattern(r"M\.?ª\.?|M\.a\.?|M[aA]\.")
+_ORDINALS = pattern(r"[ªº]")
+_INITIAL = pattern(r"[^\W\d_]\.")
+_HYPHENED = pattern(r"([^\W\d_]{1,2})\.\s?[-‐‑](\S+)")
+_SHORTENED = pattern(r"[^\W\d_]{2,5}\.")
+_SEARCHED = pattern(r"\bM\.?ª|\bM\.a\b|\bM[aA]\b", re.ASCII)
 _MAX_WORDS = 60
 _SHORT = {
     "fco": "Francisco", "frco": "Francisco", "fcº": "Francisco", "fca": "Francisca", "fcª": "Francisca", "jse": "José",

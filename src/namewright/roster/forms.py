@@ -11,12 +11,13 @@ from collections import Counter
 from collections.abc import Iterator, Sequence
 
 from namewright.names.clusters import is_letter
+from namewright.patterns import pattern
 from namewright.roster.headers import header_roles
 from namewright.roster.known import is_given
 from namewright.roster.pasted import Line
 from namewright.roster.vocabulary import NAME_ROLES, Role, fold
 
-_LABELLED = re.compile(r"\s*([^:]{2,40}?)\s?:(?:\s+(\S.*))?")
+_LABELLED = pattern(r"\s*([^:]{2,40}?)\s?:(?:\s+(\S.*))?")
 _LONGEST = 200
 _NEARLY_ALL, _MOSTLY = 0.9, 0.6
 _FEW = 2

@@ -26,6 +26,7 @@ from collections.abc import Sequence
 from namewright.message import Message, message
 from namewright.names.casing import is_all_capitals
 from namewright.names.particles import OPENING_PARTICLES, PARTICLES
+from namewright.patterns import pattern
 from namewright.roster.beside import Reading, is_abbreviation, is_word_about, strip_numbering, take_beside, trim
 from namewright.roster.care_words import CARE
 from namewright.roster.cut_short import written_out
@@ -42,16 +43,16 @@ from namewright.roster.vocabulary import (
 )
 from namewright.store import keeps_names
 
-NAME_LABEL = re.compile(
+NAME_LABEL = pattern(
     r"^\s*(?:(?:student|child|pupil)(?:[’']s)? ?)?(?:name|student|child|pupil|nombre|alumn[oa]|nome|nom|pr[ée]nom|"
     r"vorname|kind|sch[üu]ler(?:in)?|[ée]l[èe]ve|enfant|alunn[oa]|bambin[oa]|alun[oa]|crian[çc]a)s? ?: *", re.IGNORECASE
 )
 """The label of a form before its name; it is taken off like a number."""
-_TWO_NAMES = re.compile(r"^[^()\[\]\"“–—→⇒>-]*\w (?:&|\+|and) +\w")
+_TWO_NAMES = pattern(r"^[^()\[\]\"“–—→⇒>-]*\w (?:&|\+|and) +\w")
 SEVERAL = message("roster.several")
 """A line of several names: nobody can be made from it."""
 _MARKS = frozenset("áéíóúñãõç")
-_INITIALS = re.compile(r"\.|(?:[^\W\d_]\.)+")
+_INITIALS = pattern(r"\.|(?:[^\W\d_]\.)+")
 
 
 @keeps_names(1024)

@@ -5,16 +5,16 @@ It is the same child where both parts of the name agree, and with them a number 
 
 from __future__ import annotations
 
-import re
 from collections import defaultdict
 from collections.abc import Mapping, Sequence
 from typing import NamedTuple
 
+from namewright.patterns import pattern
 from namewright.roster.columns import Row, Table
 from namewright.roster.vocabulary import OTHER_PEOPLE, Role, fold
 
 _LEAST = 4  # figures of a number or a date that tells children apart; a room or a table has fewer
-_BETWEEN = re.compile(r"[\W_]+")
+_BETWEEN = pattern(r"[\W_]+")
 
 Name = tuple[str, str]
 

@@ -12,6 +12,7 @@ from collections.abc import Iterator, Sequence
 from itertools import pairwise
 
 from namewright.message import Problem
+from namewright.patterns import pattern
 from namewright.roster.header_words import (
     ABOUT_THE_CHILD,
     CALLED_QUESTIONS,
@@ -32,11 +33,11 @@ _LONGEST_HEADER = 80
 _CERTAIN = 3  # header words in a row: it is no child
 _TITLES = {"given": "Given name", "family": "Family name", "name": "Full name", "other": "Notes"}
 _OWNED = frozenset(("kindes", "l'enfant", "enfant", "l'eleve", "hijo", "hija", "filho", "filha", "figlio", "figlia"))
-_CAMEL = re.compile(r"(?<=[a-z])(?=[A-Z])")
+_CAMEL = pattern(r"(?<=[a-z])(?=[A-Z])")
 _SIGNS = str.maketrans("’_", "' ", "?¿!*")
-_UNIT_TAIL = re.compile(r"[\s,]*(?:\(.*\)|\bin (?:mm|cm|inches|inch)|\bmm|\bcm|\d)$")
-_DATE = re.compile(r"\d{1,4}([-/.])\d{1,2}\1\d{1,4}")
-_HALVES = re.compile(r"[/,]| and | y ")
+_UNIT_TAIL = pattern(r"[\s,]*(?:\(.*\)|\bin (?:mm|cm|inches|inch)|\bmm|\bcm|\d)$")
+_DATE = pattern(r"\d{1,4}([-/.])\d{1,2}\1\d{1,4}")
+_HALVES = pattern(r"[/,]| and | y ")
 _GIVEN = r"(?:first|given|forename|nombre|prenom|vorname|\bnome)"
 _FAMILY = r"(?:last|surname|family|apellido|nachname|familienname|cognome|sobrenome|apelido|\bname\b|\bnom\b)"
 _FAMILY_THEN_GIVEN = f"{_FAMILY}.*{_GIVEN}"  # compiled by re where a list first has titles

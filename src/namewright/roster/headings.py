@@ -7,6 +7,7 @@ import re
 from namewright.message import Message, message
 from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
+from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.header_words import HEADER_WORDS
@@ -50,17 +51,17 @@ _AFTER_PRINTED = frozenset((
     "dal", "al", "con", "em", "list", "of", "des", "au", "a", "am",
 ))
 _FEW = 2
-_LABEL = re.compile(r"\s*([^:,;/&]{1,30}?)\s*(?::|\s[-–—])\s+(?=\S)")
-_SIGNS = re.compile(r"[^\d,/&+;]+[,/&+;]\D+")
-_PAGE = re.compile(r"\b(?:page|seite|pag|pagina)\.? ?\d{1,3}(?: ?(?:/|of|von|sur|de|di) ?\d{1,3})?$")
+_LABEL = pattern(r"\s*([^:,;/&]{1,30}?)\s*(?::|\s[-–—])\s+(?=\S)")
+_SIGNS = pattern(r"[^\d,/&+;]+[,/&+;]\D+")
+_PAGE = pattern(r"\b(?:page|seite|pag|pagina)\.? ?\d{1,3}(?: ?(?:/|of|von|sur|de|di) ?\d{1,3})?$")
 
-_SCHOOL_YEAR = re.compile(r"(?<!\d)20\d\d\s?[/–-]\s?(?:20)?\d\d(?!\d)")
-_ASIDE = re.compile(r"\s+[-–—|/]\s+.*|,\s*(?=\d|(?P<title>[^\W\d_]+)).*|\s*\([^()]*\)\s*$")
-_COUNTED = re.compile(r"\d{1,4}(?:st|nd|rd|th|er|[ºª°])?")
-_ELIDED = re.compile(r"(?:d|l|dell)['’](?=[^\W\d_])")
-_IN_BRACKETS = re.compile(r"\([^()]*\)")
-_SIGN = re.compile(r"\s[-–—]\s|[:,;(\t]")
-_BETWEEN = re.compile(r"[\s,;/()\[\]|·•–—:]+")
+_SCHOOL_YEAR = pattern(r"(?<!\d)20\d\d\s?[/–-]\s?(?:20)?\d\d(?!\d)")
+_ASIDE = pattern(r"\s+[-–—|/]\s+.*|,\s*(?=\d|(?P<title>[^\W\d_]+)).*|\s*\([^()]*\)\s*$")
+_COUNTED = pattern(r"\d{1,4}(?:st|nd|rd|th|er|[ºª°])?")
+_ELIDED = pattern(r"(?:d|l|dell)['’](?=[^\W\d_])")
+_IN_BRACKETS = pattern(r"\([^()]*\)")
+_SIGN = pattern(r"\s[-–—]\s|[:,;(\t]")
+_BETWEEN = pattern(r"[\s,;/()\[\]|·•–—:]+")
 
 
 @keeps_names(2048)

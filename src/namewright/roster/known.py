@@ -5,16 +5,16 @@ The lists decide between two readings of a line that both could be; no name is r
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterable, Mapping
 from functools import cache
 from pathlib import Path
 
+from namewright.patterns import pattern
 from namewright.roster.care_words import SHORT_FORMS
 from namewright.roster.vocabulary import DOUBLE_SECONDS, DOUBLE_STARTERS, fold
 from namewright.store import Made, keeps_names
 
-_HYPHENS = re.compile("[-‐‑]")
+_HYPHENS = pattern("[-‐‑]")
 
 
 @cache

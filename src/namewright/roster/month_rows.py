@@ -6,12 +6,13 @@ import re
 from collections.abc import Iterator, Sequence
 
 from namewright.names.clusters import is_letter
+from namewright.patterns import pattern
 from namewright.roster.block_heads import in_order, month_of
 from namewright.roster.known import is_given
 from namewright.roster.pasted import Line
 
-_ROW = re.compile(r"[\s|*]*([^\W\d_]{3,10})\.?\**\s*(?:[:|\t]|\s[–—-]\s)[*\s|]*(.*)")
-_CELLS, _PARTS = re.compile(r"\s*[;|\t]\s*"), re.compile(r"\s*[,;|\t]\s*")
+_ROW = pattern(r"[\s|*]*([^\W\d_]{3,10})\.?\**\s*(?:[:|\t]|\s[–—-]\s)[*\s|]*(.*)")
+_CELLS, _PARTS = pattern(r"\s*[;|\t]\s*"), pattern(r"\s*[,;|\t]\s*")
 _LEAST = 3  # months in order
 _MOSTLY = 0.6
 _LONGEST = 500

@@ -6,19 +6,19 @@ number and nothing else. What stands right above a list is its heading.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator, Sequence
 from itertools import pairwise
 from typing import NamedTuple
 
 from namewright.names.clusters import is_letter
+from namewright.patterns import pattern
 from namewright.roster.columns import split_cells
 from namewright.roster.contents import names_in
 from namewright.roster.further_rows import is_about_others
 from namewright.roster.pasted import Line
 
 _DELIMITERS = ("\t", ";", "|", ",")
-_NUMBER = re.compile(r"\(?(\d{1,3})[.)]?")
+_NUMBER = pattern(r"\(?(\d{1,3})[.)]?")
 _FEWEST = 3  # names of all lists together
 
 

@@ -9,9 +9,10 @@ from __future__ import annotations
 import re
 
 from namewright.message import Message, message
+from namewright.patterns import pattern
 from namewright.roster.vocabulary import MONTHS, NUMBER_LABELS, NUMBER_UNITS, fold
 
-_EMAIL = re.compile(r"\S+@\S+")
+_EMAIL = pattern(r"\S+@\S+")
 _DAY = r"\d{1,2}(?:st|nd|rd|th|\.|º|°)?"
 _YEAR = r"(?:,?\s+(?:de\s+|del\s+)?(?:\d{4}|[’']?\d\d)\b)?"
 _MONTH = rf"(?:{'|'.join(sorted(MONTHS, key=len, reverse=True))})\b\.?"
@@ -20,12 +21,12 @@ _DATE = (  # a long one, that re compiles and keeps when a list first has a figu
     rf"|(?<!\d){_DAY}\s+(?:de\s+|of\s+)?{_MONTH}{_YEAR}"
     rf"|\b{_MONTH}\s+{_DAY}(?!\w){_YEAR}"
 )
-_PHONE = re.compile(r"\+?\(?\d[\d\s().-]{6,}\d")
-_DIGITS = re.compile(r"\S*\d\S*")
-_MIXED = re.compile(r"(?<!\S)(?=\S*[a-z])[^\W\d_]{2,}-?\d+[^\W\d_]+(?!\S)")
-_GLUED = re.compile(r"([^\W\d_]{3,})\d{1,3}")
-_LETTERS = re.compile(r"[^\W\d_]+")
-_LETTER = re.compile(r"[^\W\d_]")
+_PHONE = pattern(r"\+?\(?\d[\d\s().-]{6,}\d")
+_DIGITS = pattern(r"\S*\d\S*")
+_MIXED = pattern(r"(?<!\S)(?=\S*[a-z])[^\W\d_]{2,}-?\d+[^\W\d_]+(?!\S)")
+_GLUED = pattern(r"([^\W\d_]{3,})\d{1,3}")
+_LETTERS = pattern(r"[^\W\d_]+")
+_LETTER = pattern(r"[^\W\d_]")
 _MARK = "\0"
 """Stands where a number stood, until the words that belong to it are found; no clean text holds it."""
 _LONGEST_LABEL = 3

@@ -10,6 +10,7 @@ from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
 from namewright.message import Message, message
+from namewright.patterns import pattern
 
 
 class Line(NamedTuple):
@@ -29,15 +30,15 @@ class Line(NamedTuple):
 
 
 _MAX_HTML = 2_000_000  # characters: a saved web page with its pictures inside is no list
-_MARKUP = re.compile(r"</(?:li|td|th|tr|p|div|ul|ol|table|body|span|b|strong|h\d)\s*>|<br\s*/?>|<(?:li|td|tr)\b", re.I)
+_MARKUP = pattern(r"</(?:li|td|th|tr|p|div|ul|ol|table|body|span|b|strong|h\d)\s*>|<br\s*/?>|<(?:li|td|tr)\b", re.I)
 
 _TIME = r"\d{1,2}[:.]\d\d(?:[:.]\d\d)?(?:\s?[AaPp]\.?\s?[Mm]\.?)?"
 _DAY = r"\d{1,4}[./-]\d{1,2}[./-]\d{1,4}"
-_STAMP = re.compile(rf"\s*(?:\[(?:{_DAY},?\s+)?{_TIME}\]|{_DAY},?\s+{_TIME})\s*(?:[-–]\s+)?")
-_SENDER = re.compile(r"([^:]{1,40}):\s+(?=\S)")
-_TIMED_SENDER = re.compile(rf"\s*[^\W\d_][^:,;]{{0,38}}?\s+{_TIME}:\s+(?=[^\W\d_])")
-_ADDRESS = re.compile(r"<[^<>\s]*@[^<>\s]*>")
-_LABEL = re.compile(r"\s*(?:to|cc|bcc|from|an|von|para|de|cco|à|a|da|ccn|kopie)\s*:\s*", re.I)
+_STAMP = pattern(rf"\s*(?:\[(?:{_DAY},?\s+)?{_TIME}\]|{_DAY},?\s+{_TIME})\s*(?:[-–]\s+)?")
+_SENDER = pattern(r"([^:]{1,40}):\s+(?=\S)")
+_TIMED_SENDER = pattern(rf"\s*[^\W\d_][^:,;]{{0,38}}?\s+{_TIME}:\s+(?=[^\W\d_])")
+_ADDRESS = pattern(r"<[^<>\s]*@[^<>\s]*>")
+_LABEL = pattern(r"\s*(?:to|cc|bcc|from|an|von|para|de|cco|à|a|da|ccn|kopie)\s*:\s*", re.I)
 _CHAT = message("roster.chat")
 _ADDRESSES = message("roster.addresses")
 _SPLIT = message("roster.split")

@@ -16,6 +16,7 @@ from namewright.message import Message, message
 from namewright.names.casing import mend_case
 from namewright.names.clusters import clusters, is_letter
 from namewright.names.particles import PARTICLES
+from namewright.patterns import pattern
 from namewright.roster.beside import Reading, is_all_about, strip_numbering, take_beside, trim
 from namewright.roster.columns import Row, Table
 from namewright.roster.contents import is_sheet_sign
@@ -44,8 +45,8 @@ ONE_EACH = message("roster.one_each")
 TWO_CHILDREN = message("roster.two_children")
 _ANY = Judge(())
 _LONGEST_CELL = 300
-_BETWEEN_VOWELS = re.compile(r"[aeiouāēīōū]['’‘`][aeiouāēīōū]", re.IGNORECASE)
-_ONE_LETTER_OPENING = re.compile(r"(?:^|[\s-])[a-zA-Z]['’‘`]")
+_BETWEEN_VOWELS = pattern(r"[aeiouāēīōū]['’‘`][aeiouāēīōū]", re.IGNORECASE)
+_ONE_LETTER_OPENING = pattern(r"(?:^|[\s-])[a-zA-Z]['’‘`]")
 
 
 class Entry(NamedTuple):

@@ -6,12 +6,12 @@ the board, a door or a free seat says that it is a plan.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator, Sequence
 from itertools import pairwise
 from typing import NamedTuple
 
 from namewright.names.clusters import is_letter
+from namewright.patterns import pattern
 from namewright.roster.columns import WIDE_SPACE, split_cells
 from namewright.roster.headers import header_roles
 from namewright.roster.heading_words import FREE_SEATS, IN_A_ROOM
@@ -20,7 +20,7 @@ from namewright.roster.pasted import Line
 from namewright.roster.shares import given_share
 from namewright.roster.vocabulary import fold
 
-_FIGURES = re.compile(r"\d{1,6}")
+_FIGURES = pattern(r"\d{1,6}")
 _DELIMITERS = ("\t", "|", ";", WIDE_SPACE, ",")
 _MOST_WORDS = 3  # of a name
 _LEAST = 3  # columns of seats where only their names tell

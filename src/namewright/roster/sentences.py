@@ -6,18 +6,17 @@ class where a colon or a verb of naming leads to them, and enough are known; els
 
 from __future__ import annotations
 
-import re
-
 from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
+from namewright.patterns import pattern
 from namewright.roster.heading_words import GREETINGS, HEADING_WORDS, LEVELS
 from namewright.roster.known import is_given
 from namewright.roster.several import Several
 from namewright.roster.vocabulary import OTHER_PEOPLE, fold, word_set
 from namewright.store import keeps_names
 
-_PARTED = re.compile(r"\s*[,;，、]\s*(?:(?:and|und|y|et|e|ed)\s+)?|\s+(?:and|und|y|et|e|ed)\s+")
+_PARTED = pattern(r"\s*[,;，、]\s*(?:(?:and|und|y|et|e|ed)\s+)?|\s+(?:and|und|y|et|e|ed)\s+")
 _AND = frozenset(("and", "und", "y", "et", "e", "ed"))
 _NAMING = word_set("""
     are, is, called, named, heissen, sind, son, llaman, sont, s'appellent, s’appellent, sono,

@@ -6,12 +6,12 @@ Lengths are millimetres.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Mapping
 from typing import NamedTuple, TypeVar
 
 from namewright.message import Field, Message, message
 from namewright.names.clusters import is_letter
+from namewright.patterns import pattern
 from namewright.roster.beside import trim
 from namewright.roster.headers import asked_hand
 from namewright.roster.vocabulary import HAND_CELLS, HANDS, LANGUAGES, NO, NOTHING, PARTS, SUPPORTS, YES, fold
@@ -20,8 +20,8 @@ from namewright.units import MAX_LINE_MM, MIN_LINE_MM, parse_length_mm
 
 _T = TypeVar("_T")
 _LONGEST_LENGTH = 24
-_TAG = re.compile(r"([a-z]{2,3})(?:-[a-z0-9]{2,8})*")
-_UNIT_IN_HEADER = re.compile(r"\b(mm|cm|in|inch|inches)\b")
+_TAG = pattern(r"([a-z]{2,3})(?:-[a-z0-9]{2,8})*")
+_UNIT_IN_HEADER = pattern(r"\b(mm|cm|in|inch|inches)\b")
 
 
 class Choice(NamedTuple):

@@ -12,6 +12,7 @@ from typing import NamedTuple
 from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.names.particles import OPENING_PARTICLES, PARTICLES
+from namewright.patterns import pattern
 from namewright.roster.beside import is_abbreviation, is_word_about, strip_numbering
 from namewright.roster.care_words import CARE
 from namewright.roster.heading_words import HEADING_WORDS, PLACES
@@ -26,23 +27,23 @@ from namewright.roster.vocabulary import (
 )
 from namewright.store import keeps_names
 
-_BRACKETS = re.compile(r"\([^()]*\)|\[[^\[\]]*\]|“[^“”]*”|\"[^\"]*\"")
-_SIGNS = re.compile(r"\s*[;/&+|•·]\s*|\s+(?:and|und|y|et|e|ed)\s+")
-_COMMA = re.compile(r"\s*[,，、]\s*(?:(?:and|und|y|et|e|ed|&)\s+)?")
-_AND_FAMILY = re.compile(r"\s(?:y|e)\s+([^\s,;/]+)")
-_DASH = re.compile(r"\s+[-–—]\s+")
-_LABEL = re.compile(r"([^:,;/&]{2,30}):\s+(?=\S)")
-_LONG_LABEL = re.compile(r"([^:;/&]{2,60}):\s+(?=\S)")
-_DASHED_LABEL = re.compile(r"([^:,;/&]{2,30}?)\s+[-–—]\s+(?=\S)")
-_TIME = re.compile(r"^\s*\d{1,2}[:.h]\d\d(?:\s?(?:Uhr|h|[AaPp][Mm]))?\s+")
-_ARROW = re.compile(r"\s*(?:→|⇒|->|=>)\s*")
+_BRACKETS = pattern(r"\([^()]*\)|\[[^\[\]]*\]|“[^“”]*”|\"[^\"]*\"")
+_SIGNS = pattern(r"\s*[;/&+|•·]\s*|\s+(?:and|und|y|et|e|ed)\s+")
+_COMMA = pattern(r"\s*[,，、]\s*(?:(?:and|und|y|et|e|ed|&)\s+)?")
+_AND_FAMILY = pattern(r"\s(?:y|e)\s+([^\s,;/]+)")
+_DASH = pattern(r"\s+[-–—]\s+")
+_LABEL = pattern(r"([^:,;/&]{2,30}):\s+(?=\S)")
+_LONG_LABEL = pattern(r"([^:;/&]{2,60}):\s+(?=\S)")
+_DASHED_LABEL = pattern(r"([^:,;/&]{2,30}?)\s+[-–—]\s+(?=\S)")
+_TIME = pattern(r"^\s*\d{1,2}[:.h]\d\d(?:\s?(?:Uhr|h|[AaPp][Mm]))?\s+")
+_ARROW = pattern(r"\s*(?:→|⇒|->|=>)\s*")
 _HEADS = HEADING_WORDS | PLACES
 _MAX_WORDS = 5
 _ROW = 4
 _MANY = 6
 _TRIPLE = 3
 _INSIDE = str.maketrans("", "", "-'’ʼ")
-_INITIALLED = re.compile(r"[^\W\d_][\w’'-]+ [^\W\d_]\.?")
+_INITIALLED = pattern(r"[^\W\d_][\w’'-]+ [^\W\d_]\.?")
 _MOSTLY = 0.6
 _FEW_FAMILIES = 4
 _SHORT = 3  # letters of a small word inside a name

@@ -7,12 +7,12 @@ letters such as ĳ (UAX #15). Quotation marks and apostrophes stay as typed. Eve
 
 from __future__ import annotations
 
-import re
 from typing import NamedTuple
 
 import unicodedata2
 
 from namewright.message import Message, message
+from namewright.patterns import pattern
 from namewright.store import keeps_names
 
 _WIDE = {code: code - 0xFEE0 for code in range(0xFF01, 0xFF5F)}
@@ -24,7 +24,7 @@ _SPACES = dict.fromkeys(
     ),
     " ",
 )
-_INVISIBLE = re.compile("[\u034f\ufe00-\ufe0f\U000e0100-\U000e01ef]")
+_INVISIBLE = pattern("[\u034f\ufe00-\ufe0f\U000e0100-\U000e01ef]")
 _REMOVED_CATEGORIES = frozenset({"Cc", "Cf", "Cs"})
 _NAMED = 5
 """How many removed characters a note names before it only counts them."""

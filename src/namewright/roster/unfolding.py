@@ -6,12 +6,12 @@ is read again as it was read first.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator, Mapping, Sequence
 from typing import NamedTuple
 
 from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
+from namewright.patterns import pattern
 from namewright.roster.across import from_names_across
 from namewright.roster.alike import from_a_program, is_titled, without_counts, without_shared
 from namewright.roster.beside import is_word_about, strip_numbering
@@ -42,7 +42,7 @@ from namewright.roster.unlike import Unlike, unlike_lines
 from namewright.roster.vocabulary import GROUPS, Role, fold
 from namewright.store import keeps_names
 
-_ASIDE = re.compile(r"[(\[][^()\[\]]*[)\]]|\s[-–—]\s.*|:\s.*")
+_ASIDE = pattern(r"[(\[][^()\[\]]*[)\]]|\s[-–—]\s.*|:\s.*")
 _MAX_ROUNDS = 3
 _LINES_KEPT = 1_000  # of a longer list nobody types, and it would be much to keep
 _MOSTLY, _SOME = 0.8, 0.2

@@ -6,7 +6,6 @@ names, a line that stands again and again. Such a line is left out and said; wit
 
 from __future__ import annotations
 
-import re
 from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
 from itertools import pairwise, takewhile
@@ -16,6 +15,7 @@ from namewright.message import Message, message
 from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
+from namewright.patterns import pattern
 from namewright.roster.alike import is_titled
 from namewright.roster.beside import is_state, is_word_about, strip_numbering, take_beside
 from namewright.roster.block_heads import block_heads
@@ -35,16 +35,16 @@ _OFTEN, _OFTEN_SHARE = 3, 0.25
 _PHRASE = 2  # words in small letters behind a given name: “Will needs help”
 _SIGNED = 3  # lines of a signature at most
 _STEP = 2  # spaces that set a line in
-_LEGEND = re.compile(r"\s*(\*+|†|‡|°|\(\*+\)|\[[a-z\d]\])\s*[=:–-]?\s*\S")
-_LABELLED = re.compile(r"([^:(]{2,40}?)(?::\s+|\s+[-–—]\s+)([^,:;/]+)")
-_IN_BRACKETS = re.compile(r"\([^()]*\)")
-_FIGURE = re.compile(r"[\d°º#№]")
-_RULED = re.compile(r"\s*([-=_*~–—] ?){3,}\s*")
+_LEGEND = pattern(r"\s*(\*+|†|‡|°|\(\*+\)|\[[a-z\d]\])\s*[=:–-]?\s*\S")
+_LABELLED = pattern(r"([^:(]{2,40}?)(?::\s+|\s+[-–—]\s+)([^,:;/]+)")
+_IN_BRACKETS = pattern(r"\([^()]*\)")
+_FIGURE = pattern(r"[\d°º#№]")
+_RULED = pattern(r"\s*([-=_*~–—] ?){3,}\s*")
 _DATED = DAYS | MONTHS | SEASONS | TODAY
 _LONGEST_NAME = 4  # words
-_ASKED = re.compile(r"\?\s+")
+_ASKED = pattern(r"\?\s+")
 _AND = frozenset(("and", "und", "y", "et", "e"))
-_FIRST_CLAUSE = re.compile(r"[^,.!?:–—]*")
+_FIRST_CLAUSE = pattern(r"[^,.!?:–—]*")
 
 
 class Unlike(NamedTuple):

@@ -24,6 +24,7 @@ from functools import cached_property
 from typing import Any
 
 from namewright.message import Message, message
+from namewright.patterns import pattern
 from namewright.roster.children import RosterError
 from namewright.roster.headers import header_roles
 from namewright.roster.limits import MAX_BYTES, MAX_LINES
@@ -38,17 +39,17 @@ _MAX_RATIO = 200
 _RATIO_FROM = 5_000_000
 _DOCTYPES = tuple("<!DOCTYPE".encode(code) for code in ("ascii", "utf-16-le", "utf-16-be"))
 _ODD_STARTS = tuple(start for mark in ("\ufeff", "<") for start in (mark.encode("utf-16-le"), mark.encode("utf-16-be")))
-_ENCODING = re.compile(rb"""\s*<\?xml[^>]{0,200}?\bencoding\s*=\s*["']([^"']*)""")
-_LIKE_ASCII = re.compile(rb"utf-8|us-ascii|iso-8859-\d+|windows-125\d", re.IGNORECASE)
-_LONG_FORMAT = re.compile(rb"""\bformatCode\s*=\s*(?:"[^"]{1000}|'[^']{1000})""")
+_ENCODING = pattern(rb"""\s*<\?xml[^>]{0,200}?\bencoding\s*=\s*["']([^"']*)""")
+_LIKE_ASCII = pattern(rb"utf-8|us-ascii|iso-8859-\d+|windows-125\d", re.IGNORECASE)
+_LONG_FORMAT = pattern(rb"""\bformatCode\s*=\s*(?:"[^"]{1000}|'[^']{1000})""")
 """Four times as long as a spreadsheet program takes: the reader's work grows with its square."""
-_UNFINISHED = re.compile(rb"</f>\s*+(?:(?:<v\s*+/>|<v></v>)\s*+)?</c>")
+_UNFINISHED = pattern(rb"</f>\s*+(?:(?:<v\s*+/>|<v></v>)\s*+)?</c>")
 """A formula without the value it gave: a program wrote the file and no spreadsheet has opened it since."""
-_ROW_NUMBER = re.compile(rb"""<(?:\w{1,20}:)?row\s[^<>]{0,300}?\br=["']0*+(\d++)""")
-_SHEET_NAMED = re.compile(rb"<(?:[^\s<>/:]++:)?sheet\s")
-_SHEET_PART = re.compile(r"xl/\w*sheets/[^/]+\.xml")
+_ROW_NUMBER = pattern(rb"""<(?:\w{1,20}:)?row\s[^<>]{0,300}?\br=["']0*+(\d++)""")
+_SHEET_NAMED = pattern(rb"<(?:[^\s<>/:]++:)?sheet\s")
+_SHEET_PART = pattern(r"xl/\w*sheets/[^/]+\.xml")
 _HEADER_WITHIN = 10
-_FAR_CELL = re.compile(
+_FAR_CELL = pattern(
     rb"""<(?:\w{1,20}:)?c\s[^<>]{0,200}?\br=["'](?:[A-Z]{3}|S[G-Z]|[T-Z][A-Z])\d[^<>]{0,200}(?<!/)>""")
 """A filled cell right of column SF, the five hundredth."""
 _OTHERS = word_set("""

@@ -18,6 +18,7 @@ from flask import current_app, request
 from namewright.classbook import Classbook, ClassbookError
 from namewright.classbook.connect import stamp_of
 from namewright.classbook.schema import APPLICATION_ID
+from namewright.patterns import pattern
 from namewright.web.desk import desk
 from namewright.web.screen_language import language_of
 from namewright.wording import wording
@@ -26,7 +27,7 @@ _MOST_SHOWN = 60
 _MOST_LETTERS = 40  # of a file's name
 _ID_AT = 68  # where a database says whose it is (sqlite.org/fileformat2.html)
 _BESIDE_IT = ("-wal", "-shm", "-journal")  # what SQLite may leave beside a file (sqlite.org/tempfiles.html)
-_DEVICES = re.compile(r"con|prn|aux|nul|(?:com|lpt)\d")  # names that Windows keeps for devices
+_DEVICES = pattern(r"con|prn|aux|nul|(?:com|lpt)\d")  # names that Windows keeps for devices
 
 
 @dataclass(frozen=True, slots=True)

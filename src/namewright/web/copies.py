@@ -7,7 +7,6 @@ nobody is in it yet; else it stands beside the others as a class of its own, so 
 from __future__ import annotations
 
 import os
-import re
 from contextlib import suppress
 from dataclasses import replace
 from datetime import date
@@ -19,11 +18,12 @@ from werkzeug.wrappers import Response as BaseResponse
 from namewright.classbook import Classbook, ClassbookError
 from namewright.classbook.drafts import Draft
 from namewright.message import Message, message
+from namewright.patterns import pattern
 from namewright.web.class_files import file_name, there_are_several
 from namewright.web.desk import book, class_settings, close_book, desk
 
 pages = Blueprint("copies", __name__)
-_DAY = re.compile(r"-?\d{4}-\d\d-\d\d$")
+_DAY = pattern(r"-?\d{4}-\d\d-\d\d$")
 
 
 @pages.before_request

@@ -20,6 +20,7 @@ from namewright.message import Message, message
 from namewright.names.clusters import is_letter
 from namewright.names.latin_spelling import latin_spelling
 from namewright.names.particles import PARTICLES
+from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
 from namewright.roster.children import Child, LineReport, Outcome
 from namewright.roster.cut_short import may_stand_for
@@ -32,8 +33,8 @@ _MANY = frozenset({TWO_CHILDREN.key, "roster.several"})
 _NO_NAME_AT_ALL = frozenset({"roster.only_numbers", "roster.only_accents", "roster.no_letter"})
 _WITH_MIDDLE = "roster.read_with_middle"
 _READ = frozenset({"roster.read", _WITH_MIDDLE, "roster.family_stands_first"})
-_CELLS = re.compile(r"[\t;|]|\s{2,}")
-_COMMAS = re.compile(r"\s*[,，、]\s*(?:(?:and|und|y|et|e|ed|&)\s+)?|\s*[;/&+|•·]\s*|\s+(?:and|und|y|et|e|ed)\s+")
+_CELLS = pattern(r"[\t;|]|\s{2,}")
+_COMMAS = pattern(r"\s*[,，、]\s*(?:(?:and|und|y|et|e|ed|&)\s+)?|\s*[;/&+|•·]\s*|\s+(?:and|und|y|et|e|ed)\s+")
 _MOST_PARTS = 2
 _HEARD_ALIKE = 0.6  # a family name as it was guessed and as the family spells it: Koval and Kowal, found by trying
 NOBODY_KNOWN: Mapping[int, Recognised] = MappingProxyType({})

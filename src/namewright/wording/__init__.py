@@ -18,13 +18,14 @@ from pathlib import Path
 from typing import NamedTuple
 
 from namewright.message import Field, Message, Problem
+from namewright.patterns import pattern
 from namewright.units import number
 
 TIED_SPACE = "\u00a0"
 """The space at which no line breaks (Unicode NO-BREAK SPACE)."""
 FIRST = "en"
 """The language that is asked for where a person has not said any."""
-_TABLE = re.compile(r"^\[([\w.]+)\][ \t]*(?:#.*)?\n", re.MULTILINE)
+_TABLE = pattern(r"^\[([\w.]+)\][ \t]*(?:#.*)?\n", re.MULTILINE)
 
 
 class Grammar(NamedTuple):
@@ -59,8 +60,8 @@ class Grammar(NamedTuple):
 
     def tied(self, template: str) -> str:
         """Return a template in which no line breaks between a sign and the word that it belongs to."""
-        for signs, pattern in ((self.tied_before, " (?=[{}])"), (self.tied_after, "(?<=[{}]) ")):
-            template = re.sub(pattern.format(re.escape(signs)), TIED_SPACE, template) if signs else template
+        for signs, place in ((self.tied_before, " (?=[{}])"), (self.tied_after, "(?<=[{}]) ")):
+            template = re.sub(place.format(re.escape(signs)), TIED_SPACE, template) if signs else template
         return template
 
     def number(self, value: float, digits: int = 3) -> str:
