@@ -48,7 +48,7 @@ NAME_LABEL = pattern(
     r"vorname|kind|sch[üu]ler(?:in)?|[ée]l[èe]ve|enfant|alunn[oa]|bambin[oa]|alun[oa]|crian[çc]a)s? ?: *", re.IGNORECASE
 )
 """The label of a form before its name; it is taken off like a number."""
-_TWO_NAMES = pattern(r"^[^()\[\]\"“–—→⇒>-]*\w (?:&|\+|and) +\w")
+_TWO_NAMES = pattern(r"^(?:[^()\[\]\"“–—→⇒>-]|(?<=\w)-(?=\w))*\w (?:&|\+|and) +\w")
 SEVERAL = message("roster.several")
 """A line of several names: nobody can be made from it."""
 _MARKS = frozenset("áéíóúñãõç")

@@ -28,8 +28,10 @@ from namewright.roster.vocabulary import (
 from namewright.store import keeps_names
 
 _BRACKETS = pattern(r"\([^()]*\)|\[[^\[\]]*\]|“[^“”]*”|\"[^\"]*\"")
-_SIGNS = pattern(r"\s*[;/&+|•·]\s*|\s+(?:and|und|y|et|e|ed)\s+")
-_COMMA = pattern(r"\s*[,，、]\s*(?:(?:and|und|y|et|e|ed|&)\s+)?")
+AND = r"and|und|u\.|y|et|e|ed"
+"""Words before the last of several names, as a part of a pattern."""
+_SIGNS = pattern(rf"\s*[;/&+|•·]\s*|\s+(?:{AND})\s+")
+_COMMA = pattern(rf"\s*[,，、]\s*(?:(?:{AND}|&)\s+)?")
 _AND_FAMILY = pattern(r"\s(?:y|e)\s+([^\s,;/]+)")
 _DASH = pattern(r"\s+[-–—]\s+")
 _LABEL = pattern(r"([^:,;/&]{2,30}):\s+(?=\S)")
@@ -118,7 +120,7 @@ def are_groups(lines: Sequence[str]) -> bool:
         return False
     named = not any(label and fold(label[1]) not in STATES and is_given(label[1].split()[0]) for _, label in found)
     parts = [part for text in behind for part in _COMMA.split(text)]
-    sure = named and all(map(_may_be_a_name, parts)) and all(map(_is_titled, parts))
+    sure = named and all(map(may_be_a_name, parts)) and all(map(is_titled_name, parts))
     return max(text.count(",") for text in behind) >= (1 if sure else 2)
 
 
@@ -131,7 +133,7 @@ def _label_of(text: str) -> re.Match[str] | None:
     return label if phrase else None
 
 
-def _is_titled(part: str) -> bool:
+def is_titled_name(part: str) -> bool:
     """Say whether no word but a short one inside is written small; some scripts have no capitals."""
     first, *rest = _BRACKETS.sub(" ", part).split() or [part]
     return not begins_small(first) and all(not begins_small(word) or len(word) <= _SHORT for word in rest)
@@ -153,13 +155,15 @@ def several_in(
     if label and (grouped or not is_word_about(label[1].split()[-1])) and fold(label[1]) not in GOES_BY_OPENINGS:
         found = several_in(text[label.end() :], family_first=False, alone=True)
         if found and not found.label:
-            heads = not _HEADS.isdisjoint(fold(label[1]).split()) and len(found.parts) >= _TRIPLE
-            sure = found.sure or ((heads or grouped) and all(map(str.istitle, found.parts)))
+            words = fold(label[1]).split()
+            heads = not _HEADS.isdisjoint(words) and len(found.parts) >= _TRIPLE
+            child = lean(words[0]) > 0 and fold(label[1]) not in STATES and _HEADS.isdisjoint(words)  # and the parents
+            sure = (found.sure and not child) or ((heads or grouped) and all(map(str.istitle, found.parts)))
             return Several(found.parts, sure, f"{label[1]}:")
         if (grouped or fold(label[1]).split()[-1] in _HEADS) and _COMMA.search(text[label.end() :]):
             names = tuple(_COMMA.split(text[label.end() :]))
             return Several(names, grouped and all(map(str.istitle, names)), f"{label[1]}:")
-        if grouped and _may_be_a_name(text[label.end() :]) and not _COMMA.search(text[label.end() :]):
+        if grouped and may_be_a_name(text[label.end() :]) and not _COMMA.search(text[label.end() :]):
             return Several((text[label.end() :].strip(),), True, f"{label[1]}:")
         if not is_given(label[1].split()[0]) and (names := _names_behind(text[label.end() :])):
             return Several(names, False, f"{label[1]}:")
@@ -168,7 +172,7 @@ def several_in(
         return _by_dash(text, masked) or _in_a_row(text.split(), alone=alone)
     spans = _spans(masked, re.compile(f"{_COMMA.pattern}|{_SIGNS.pattern}"))
     parts = [text[start:end].strip() for start, end in spans if text[start:end].strip()]
-    if len(parts) < 2 or not all(map(_may_be_a_name, parts)):
+    if len(parts) < 2 or not all(map(may_be_a_name, parts)):
         return None
     if any(part.islower() and fold(part) in CARE for part in parts[1:]) and not parts[0].islower():
         return None  # Katie Moss, asma
@@ -194,13 +198,13 @@ def _of_one_family(text: str, masked: str) -> Several | None:
 def _names_behind(text: str) -> tuple[str, ...]:
     """Return the parts behind a label, between commas, where each may be a name with capitals; else nothing."""
     parts = tuple(part for part in _COMMA.split(text) if part)
-    return parts if len(parts) > 1 and all(map(_may_be_a_name, parts)) and all(map(_is_titled, parts)) else ()
+    return parts if len(parts) > 1 and all(map(may_be_a_name, parts)) and all(map(is_titled_name, parts)) else ()
 
 
 def several_in_group(cell: str) -> Several | None:
     """Return the children of a cell that holds a group; None where it has no comma or holds something else."""
     parts = [part for part in _COMMA.split(cell) if part] if cell == _masked(cell) else []
-    if len(parts) < 2 or not all(map(_may_be_a_name, parts)):
+    if len(parts) < 2 or not all(map(may_be_a_name, parts)):
         return None
     return Several(tuple(parts), all(map(str.istitle, parts)))
 
@@ -218,7 +222,7 @@ def _spans(masked: str, pattern: re.Pattern[str]) -> list[tuple[int, int]]:
     return [*spans, (at, len(masked))]
 
 
-def _may_be_a_name(part: str) -> bool:
+def may_be_a_name(part: str) -> bool:
     """Say whether a part may be a name: letters, few words, no figure, nothing about the child."""
     words = _BRACKETS.sub(" ", part).split()
     return (0 < len(words) <= _MAX_WORDS and not any(char.isdigit() or char == "@" for char in " ".join(words))
@@ -321,7 +325,7 @@ def _two_by_comma(one: str, two: str, *, alone: bool) -> Several | None:
     if opens <= 0:  # what stands before the comma may be a family name
         on_no_list = opens == 0 and not is_given(first[0]) and not is_given(second[0])
         alike = len(first) == len(second) <= _TRIPLE and two.istitle()
-        whole = opens == 0 and len(first) > 1 < len(second) <= _TRIPLE and _is_titled(two)
+        whole = opens == 0 and len(first) > 1 < len(second) <= _TRIPLE and is_titled_name(two)
         return unsure if ((on_no_list and alike) or whole) and not alone else None
     if len(first) == 1 == len(second):  # Mia, Leo
         return sure if follows > 0 else unsure
@@ -333,7 +337,7 @@ def _two_by_comma(one: str, two: str, *, alone: bool) -> Several | None:
 def _by_dash(text: str, masked: str) -> Several | None:
     """``Bo - Al`` may be two children; ``Mary - Kate`` is one name, and what is no name is a remark."""
     parts = [part.strip() for part in (text[start:end] for start, end in _spans(masked, _DASH)) if part.strip()]
-    if len(parts) < 2 or not all(map(_may_be_a_name, parts)):
+    if len(parts) < 2 or not all(map(may_be_a_name, parts)):
         return None
     words = [part.split() for part in parts]
     if is_double(words[0][-1], words[1][0]) or (parts[-1].islower() and not parts[0].islower()):

@@ -22,6 +22,7 @@ from namewright.roster.header_words import SOLO_HEADERS
 from namewright.roster.headers import family_first, given_first, header_roles, titles_for
 from namewright.roster.headings import heading_reason
 from namewright.roster.known import is_given, lean
+from namewright.roster.labelled_groups import from_labelled_groups
 from namewright.roster.month_rows import from_month_rows
 from namewright.roster.name_order import Habits, Order, order_of
 from namewright.roster.numbered import from_numbered
@@ -66,7 +67,7 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
 
     ``columns`` says what each column holds, empty where nobody said: its titles become a line. Raises Problem.
     """
-    found = from_stacked_columns(from_a_form(from_a_program(unwrapped(lines))))
+    found = from_stacked_columns(from_a_form(from_labelled_groups(from_a_program(unwrapped(lines)))))
     if columns:
         found = _titled(found, titles_for(columns))
     else:

@@ -64,7 +64,7 @@ def unlike_lines(texts: Sequence[str]) -> Mapping[int, Unlike]:
     found |= {at: Unlike((message("roster.heading_only"),)) for at in blocks.heads}
     found |= {at: Unlike((message("roster.heading_remark"),)) for at in blocks.titles}
     found |= {at: _said_again(count) for at, count in _repeated(filled).items()}
-    rest = {at: text for at, text in filled.items() if at not in found}
+    rest = {at: text for at, text in filled.items() if at not in found and not text.rstrip().endswith(":")}
     doubtful = (*_underlined(texts, rest), *_over_a_block(texts, rest), *_odd(rest), *_labelled(rest),
                 *((at, rest[at]) for at in blocks.doubtful if at in rest))
     return found | {at: Unlike((message("roster.unlike", words=text[:60]),), doubtful=True) for at, text in doubtful}

@@ -1,0 +1,131 @@
+"""Groups told in a line each, ``Red table (rug): Mia, Leo & Ava``, into a heading and a line for each child.
+
+What stands before the sign is a label where the labels of the list share a frame (a word of theirs, a time of day), or
+where none of them is a name and names stand behind. Told before columns are looked for: commas between the names of
+groups cut none. Out of scope: one line of a group alone (``several``), and names that a table holds in cells.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterator, Mapping, Sequence
+from itertools import chain
+from typing import NamedTuple
+
+from namewright.names.clusters import is_letter
+from namewright.patterns import pattern
+from namewright.roster.beside import is_word_about
+from namewright.roster.free_text import NAME_LABEL
+from namewright.roster.header_words import HEADER_WORDS
+from namewright.roster.heading_words import HEADING_WORDS, PLACES
+from namewright.roster.known import is_given, lean
+from namewright.roster.pasted import Line
+from namewright.roster.several import AND, is_titled_name, may_be_a_name
+from namewright.roster.shares import given_share, share
+from namewright.roster.vocabulary import DAYS, GROUPS, SHORT_DAYS, fold
+
+_LABEL = pattern(r"(.{2,60}?)\s?:\s+(?=\S)")
+_DASHED = pattern(r"([^,;&+:]{2,60})\s[-–—]\s+(?=\S)")
+_TIMED = pattern(r"\s*\d{1,2}[:.h]\d\d(?!\d)")
+_PARTS = pattern(rf"\s*[,;，、+&/]\s*(?:(?:{AND})\s+)?|\s+(?P<and>{AND})\s+")
+_BRACKETS = pattern(r"[(\[][^()\[\]]*[)\]]")
+_ASIDE = pattern(r"\s[-–—]\s|,")
+_FAMILY_SIGNS = frozenset(("y", "e"))  # Ruiz y Gómez
+_WORDS_OF_GROUPS = HEADING_WORDS | PLACES | GROUPS | DAYS | SHORT_DAYS
+_LONGEST = 400  # characters of a line: a longer one is a text
+_MOSTLY, _HALF, _NEARLY_ALL = 0.6, 0.5, 0.9
+_SOME = 0.4
+_TIME = ":"
+_CROWD = 2.5  # names behind a label on the average: parents and pets come in twos
+
+
+class _Group(NamedTuple):
+    label: str
+    names: tuple[str, ...]
+
+
+def from_labelled_groups(lines: Sequence[Line]) -> list[Line]:
+    """Return a heading and the children of each group, or the lines as they are where they tell no groups."""
+    found = {at: group for at, line in enumerate(lines) if (group := _group(line.text))}
+    told = _told(found) if len(found) > 1 else {}
+    filled = sum(any(map(is_letter, line.text)) for line in lines)
+    if len(told) < max(2, _HALF * filled):
+        return list(lines)
+    return [each for at, line in enumerate(lines) for each in (_apart(line, told[at]) if at in told else (line,))]
+
+
+def _apart(line: Line, group: _Group) -> Iterator[Line]:
+    yield line.heading(group.label)
+    yield from map(line.part, group.names)
+
+
+def _group(text: str) -> _Group | None:
+    """Return what stands before the first colon, or the last dash before names, and the names behind it."""
+    if len(text) > _LONGEST or not (label := _LABEL.match(text) or _DASHED.match(text)) or NAME_LABEL.match(text):
+        return None
+    names = tuple(_names(text[label.end() :].rstrip(" .")))
+    if not names or not all(map(may_be_a_name, names)) or not all(map(is_titled_name, names)):
+        return None
+    return _Group(label[1].strip(), names)
+
+
+def _names(text: str) -> Iterator[str]:
+    """Yield the parts between signs and words that part; ``Ana Ruiz y Gómez`` is one name."""
+    if ";" in text and "," in text:  # Chen, Mia; Park, Leo
+        return
+    masked, at = _BRACKETS.sub(lambda match: "x" * len(match[0]), text), 0
+    for sign in _PARTS.finditer(masked):
+        behind = masked[sign.end() :].partition(",")[0].split()
+        joined = sign["and"] in _FAMILY_SIGNS and " " in text[at : sign.start()].strip()
+        if joined and len(behind) == 1 and not is_given(behind[0]):
+            continue
+        yield text[at : sign.start()].strip()
+        at = sign.end()
+    yield text[at:].strip()
+
+
+def _told(found: Mapping[int, _Group]) -> dict[int, _Group]:
+    """Return the lines that are surely groups: those whose labels share a frame, or all of them."""
+    for members, shared in _frames(found):
+        groups = [found[at] for at in members]
+        if len(members) >= max(2, _MOSTLY * len(found)) and _are_groups(groups, shared):
+            return {at: found[at] for at in members}
+    return {}
+
+
+def _frames(found: Mapping[int, _Group]) -> Iterator[tuple[list[int], str]]:
+    """Yield lines that may belong together with what they share: a word of their labels, a time, nothing."""
+    yield [at for at, group in found.items() if _TIMED.match(group.label)], _TIME
+    words = {at: _label_words(group.label) for at, group in found.items()}
+    for place in (0, -1):
+        counts = Counter(of[place] for of in words.values() if of)
+        if counts and (word := counts.most_common(1)[0][0]) and not is_given(word):
+            yield [at for at, of in words.items() if of and of[place] == word], word
+    yield [at for at in found if words[at]], ""
+
+
+def _label_words(label: str) -> list[str]:
+    """Return the words of a label without figures, and without what stands behind them in brackets or beside."""
+    bare = _ASIDE.split(_BRACKETS.sub(" ", label))[0]
+    return [word for word in fold(bare).split() if not any(map(str.isdigit, word)) and any(map(is_letter, word))]
+
+
+def _are_groups(groups: Sequence[_Group], shared: str) -> bool:
+    """Say whether labels with something or nothing shared are surely no names, and names stand behind them."""
+    names = list(chain.from_iterable(group.names for group in groups))
+    several = any(len(group.names) > 1 for group in groups)
+    if not (several or shared == _TIME) or len(set(map(fold, names))) < _NEARLY_ALL * len(names):
+        return False
+    if any(fold(group.label) in HEADER_WORDS or is_word_about(group.label.split()[-1]) for group in groups):
+        return False
+    if shared in _WORDS_OF_GROUPS:
+        return True
+    whole = share(" " in name for name in names) >= _MOSTLY
+    if shared:
+        return whole or given_share(names) >= _SOME
+    if share(not _WORDS_OF_GROUPS.isdisjoint(_label_words(group.label)) for group in groups) >= _MOSTLY:
+        return True
+    labels = [_label_words(group.label) for group in groups]
+    if any(is_given(words[0]) or any(lean(word) < 0 for word in words) for words in labels):
+        return False
+    return len(names) >= _CROWD * len(groups)

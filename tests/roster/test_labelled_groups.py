@@ -1,0 +1,67 @@
+"""A group and its children in one line: a heading and each child; a child and what is about it stays one line."""
+
+from __future__ import annotations
+
+import pytest
+
+from namewright.roster.children import Outcome, RosterError
+from namewright.roster.parsing import read_roster
+
+
+def made(text: str) -> list[str]:
+    try:
+        return [child.practice for child in read_roster(text).children]
+    except RosterError:
+        return []
+
+
+@pytest.mark.parametrize(("first", "second", "last"), [
+    ("Red table (by the window): ", "Blue table (rug): ", "&"), ("Tisch rot (am Fenster): ", "Tisch blau: ", "u."),
+    ("Table rouge, côté fenêtre : ", "Table bleue, tapis : ", "et"),
+    ("Mesa roja - lavabo: ", "Mesa azul - rincón: ", "y"),
+    ("Tavolo rosso (finestra) - ", "Tavolo blu (tappeto) - ", "e"), ("Mesa azul (pia): ", "Mesa verde (tapete): ", "e"),
+    ("Monday: ", "Tuesday: ", "and"), ("7:05 Elm & 3rd: ", "7:09 Quarry Rd: ", "+"),
+])
+@pytest.mark.parametrize("known", [True, False])
+def test_children_behind_a_label(first: str, second: str, last: str, known: bool) -> None:
+    """As many names on each line do not make columns, and no line is a header; on lists of names or on none."""
+    one, two = (["Mira", "Tilo", "Anna"], ["Bruno", "Emil", "Zoé"]) if known else (
+        ["Fántain", "Ámdiam", "Xairfön"], ["Quorrik", "Zandelle", "Vexil"])
+    if first.startswith("7") and not known:
+        one, two = [f"{name} Vostrin" for name in one], [f"{name} Tarnö" for name in two]
+    text = "\n".join(f"{label}{', '.join(names[:-1])} {last} {names[-1]}"
+                     for label, names in ((first, one), (second, two)))
+    assert made(text) == [name.split()[0] for name in one + two]
+
+
+def test_each_line_of_one_frame_is_read_so() -> None:
+    """A stop with one child, too; a label that has another form heads somebody else."""
+    text = "7:02 Elm & 3rd: Mira Vost\n7:05 Quarry Rd: Tilo Tarn + Anna Berg\n7:08 the mailboxes on Pine: Emil Koch"
+    assert made(text) == ["Mira", "Tilo", "Anna", "Emil"]
+    assert made(f"Plomvier: Ada Lund\n\n{text}\n7:11 Mill Lane: Bruno Weiss\n7:14 Mill Lane: Zoé Petit") == [
+        "Mira", "Tilo", "Anna", "Emil", "Bruno", "Zoé"]
+
+
+def test_groups_read_again_are_the_same() -> None:
+    roster = read_roster("Owls - sink: Mira, Tilo & Anna\nBears - rug: Bruno, Emil & Zoé")
+    again = read_roster(roster.text)
+    assert [child.practice for child in again.children] == [child.practice for child in roster.children]
+    assert [line.outcome for line in roster.lines].count(Outcome.HEADING) == 2
+
+
+def test_two_family_names_are_one_child() -> None:
+    assert made("Mesa 1: Ana Ruiz y Gómez, Luis Soto y Mia Paz\nMesa 2: Emil Gil, Zoé Paz y Bruno Toro") == [
+        "Ana", "Luis", "Mia", "Emil", "Zoé", "Bruno"]
+
+
+@pytest.mark.parametrize("text", [
+    "Mira Vost: Peanuts, Dairy\nTilo Tarn: Eggs, Soy\nAnna Berg: Kiwi, Wheat",
+    "Mira: Jana & Paul\nTilo: Eva & Jan\nAnna: Rosa & Otto"])
+def test_what_stands_behind_a_child_is_no_group(text: str) -> None:
+    assert not set(made(text)) - {"Mira", "Tilo", "Anna"}
+
+
+def test_two_names_with_a_hyphen_before_a_sign_are_never_one_child() -> None:
+    roster = read_roster("Mira Vost\nAnne-Sophie Parent + Tilo Tarn")
+    assert [child.practice for child in roster.children] == ["Mira"]
+    assert roster.lines[-1].outcome is Outcome.LEFT_OUT
