@@ -151,6 +151,18 @@ def test_no_ink_meets_a_cut(setter: Typesetter, side: float, paper: Paper) -> No
                 assert min(x0 - tile.x, y0 - tile.y, tile.x + side - x1, tile.y + side - y1) >= 0.9, tile.letter
 
 
+@pytest.mark.parametrize("language", ["en", "fr"])
+@pytest.mark.parametrize("paper", list(Paper))
+@pytest.mark.parametrize("side", [25.0, 38.0])
+def test_captions_of_a_page_have_one_size(setter: Typesetter, side: float, paper: Paper, language: str) -> None:
+    """A name with high marks or a tail, or on two tiles at the end of a row, is no smaller than its neighbours."""
+    names = ("Bo", "Åsa", "Ánh", "Łucja", "Ñusta", "Maximilian-Leo", "Þórdís", "Wilhelmina-Christabella", "Gigi")
+    for page in tile_pages(setter, strips(names), TileSettings(side, paper, language=language)):
+        sizes = {round(ink.spelled.x_height_mm, 6) for ink in captions_of(page) if ink.spelled}
+        assert len(sizes) == 1
+        assert sizes.pop() >= 1.15
+
+
 @pytest.mark.parametrize("side", [25.0, 38.0])
 def test_a_capital_fills_its_tile(setter: Typesetter, side: float) -> None:
     """A capital without marks is 55 % of its tile high or more, so that a child can read it across a table."""

@@ -33,7 +33,7 @@ _CAPITAL = 0.56  # of a tile's side: a capital from the line it stands on
 _BASELINE, _DESCENDER = 0.76, 0.18  # of a tile's side, from its top, and the tails below that line
 _CLEAR_MM = 1.0  # white between a letter and the cuts
 _TEXT_MM, _TEXT_STEP_MM, _TEXT_TOP_MM = 1.5, 4.2, 11.0
-_CAPTION_MM = 1.6  # x-height over a strip
+_CAPTION_MM, _LEAST_CAPTION_MM = 1.6, 1.15  # x-height over the strips of a page
 _MIN_LABEL_MM, _MAX_LABEL_MM = 4.2, 7.0  # the white between two rows of tiles, in which the captions stand
 _CAPTION_CLEAR_MM = 0.5
 _FOOT_MM = 12.0  # below the last row: the check bar
@@ -81,9 +81,7 @@ def tile_pages(setter: Typesetter, names: Iterable[Strip], settings: TileSetting
     """
     maker = _TileMaker(setter, settings)
     for rows in pages_of_strips(names, maker.across, maker.rows):
-        for row in rows:
-            maker.place(row)
-        yield maker.page()
+        yield maker.page(rows)
 
 
 class _TileMaker:
@@ -102,60 +100,60 @@ class _TileMaker:
         room = height - _FOOT_MM - self.top
         self.rows = max(1, int(room // (self.side + _MIN_LABEL_MM)))
         self.label = min(_MAX_LABEL_MM, room / self.rows - self.side)
-        self._begin()
 
-    def _begin(self) -> None:
-        self.items: list[Item] = []
-        self.first: str | None = None
-        self.row = 0
-
-    def place(self, row: Sequence[Strip]) -> None:
-        """Set strips side by side in the next row."""
-        top = self.top + self.row * (self.side + self.label)
+    def _row(self, row: Sequence[Strip], top: float, size: float) -> Iterator[Item]:
+        """Yield strips side by side, the words over them in one size."""
         x = self.left
         for strip in row:
-            self.first = self.first or strip.label
-            self.items.append(self._caption(strip, x, top))
-            self.items += self._tiles(strip, x, top + self.label)
+            yield self._caption(strip, x, top, size)
+            yield from self._tiles(strip, x, top + self.label)
             x += len(strip.letters) * self.side
-        self.row += 1
 
-    def _caption(self, strip: Strip, x: float, top: float) -> Ink:
-        """Return the words over a strip, clear of the cuts over and under them: a name with high marks is smaller."""
-        said = self._said(strip)
+    def _size(self, strips: Iterable[Strip]) -> float:
+        """Return the size at which what stands over strips is clear of the cuts over and under it, the same for all.
+
+        Marks over a capital and a tail may not shrink all of it under what is read across a table.
+        """
+        return max(_LEAST_CAPTION_MM, min(self._clear(self._said(strip)[0], _CAPTION_MM) for strip in strips))
+
+    def _clear(self, said: str, size: float) -> float:
+        """Return the size, or the smaller one at which words have room between the cuts over and under them."""
+        _, y0, _, y1 = self.setter.text(said, size).bounds()
+        return size * min(1.0, (self.label - 2 * _CAPTION_CLEAR_MM) / (y1 - y0))
+
+    def _caption(self, strip: Strip, x: float, top: float, size: float) -> Ink:
+        """Return the words over a strip, clear of the cuts: as many as have room, the name at least."""
         room = len(strip.letters) * self.side - 2.0
-        if blocks.fitting(self.setter, said, room, _CAPTION_MM) < 0.7 * _CAPTION_MM:
-            said = strip.label
-        size = blocks.fitting(self.setter, said, room, _CAPTION_MM)
+        *longer, said = self._said(strip)
+        said = next((one for one in longer if self.setter.text_width(one, size) <= room), said)
+        size = self._clear(said, blocks.fitting(self.setter, said, room, size))
         while len(said) > 1 and self.setter.text_width(said, size) > room:  # too long at any size: its beginning
             said = said[:-2].rstrip() + "."
         _, y0, _, y1 = self.setter.text(said, size).bounds()
-        room = self.label - 2 * _CAPTION_CLEAR_MM
-        if y1 - y0 > room:
-            size *= room / (y1 - y0)
-            _, y0, _, y1 = self.setter.text(said, size).bounds()
         baseline = top + self.label - _CAPTION_CLEAR_MM - max(y1, 0.7 * size)
         return blocks.text_at(self.setter, said, x, max(baseline, top + _CAPTION_CLEAR_MM - y0), size)
 
-    def _said(self, strip: Strip) -> str:
+    def _said(self, strip: Strip) -> tuple[str, ...]:
+        """Return what may stand over a strip, from the whole sentence to the name alone."""
         if len(strip.letters) == strip.count:
-            return self.words.say("page.tiles_for", name=strip.label, count=strip.count)
-        return self.words.say("page.tiles_part", name=strip.label, first=strip.first, last=strip.last,
-                              all=strip.count)
+            return self.words.say("page.tiles_for", name=strip.label, count=strip.count), strip.label
+        part = {"name": strip.label, "first": strip.first, "last": strip.last, "all": strip.count}
+        return self.words.say("page.tiles_part", **part), self.words.say("page.tiles_some", **part), strip.label
 
     def _tiles(self, strip: Strip, x: float, y: float) -> Iterator[Tile | Ink]:
         setter = self.setter.lettering(self.settings.letters if strip.shapes is None else strip.shapes)
         return tiles_at(setter, strip.letters, x, y, self.side, strip.label if self.settings.names else None)
 
-    def page(self) -> Page:
-        """Return the page as it is, and begin the next."""
+    def page(self, rows: Sequence[Sequence[Strip]]) -> Page:
+        """Return the page with these rows."""
         width, height = self.settings.size_mm
+        size = self._size(strip for row in rows for strip in row)
+        items = [item for at, row in enumerate(rows)
+                 for item in self._row(row, self.top + at * (self.side + self.label), size)]
         text = [blocks.text_at(self.setter, words, self.text_left, self.text_top + _TEXT_STEP_MM * count, _TEXT_MM)
                 for count, words in enumerate(self.caution)]
         bar = blocks.check_bar(self.setter, self.words, self.text_left, height - 8.0)
-        page = Page(width, height, (*self.items, Furniture((*text, *bar))), self.first, _EDGE_MM)
-        self._begin()
-        return checked(page)
+        return checked(Page(width, height, (*items, Furniture((*text, *bar))), rows[0][0].label, _EDGE_MM))
 
 
 def tiles_at(setter: Typesetter, letters: Sequence[str], x: float, y: float, side: float, whose: str | None = None,
