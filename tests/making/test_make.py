@@ -193,3 +193,14 @@ def test_groups_and_plans_need_a_request_with_groups(setter: Typesetter) -> None
     child = Child("Mira", "Mira", "Mira", "", 1, Support.LIGHT)
     with pytest.raises(ValueError, match="groups"):
         list(Making(Request((Kind.PLAN,), (listed(order_class([child])[0]),)), setter).pages())
+
+
+@pytest.mark.parametrize("kind", [Kind.PLAN, Kind.GROUPS])
+def test_a_name_in_other_letters_is_told_by_its_line(setter: Typesetter, kind: Kind) -> None:
+    """Nobody could read its code points: not at a table, not among the days, and there are no beats of it."""
+    making = Making(Request((kind,), members("Mira", "דוד", "Tilo", "李雷", "Марко"), Choices()), setter)
+    said = " ".join(ink.spelled.words for page in making.pages() for ink in leaves(page.items)
+                    if isinstance(ink, Ink) and ink.spelled)
+    assert "U+" not in said
+    together = said.replace(" ", "")
+    assert all(told in together for told in ("line2ofthelist", "line4ofthelist", "(Marko)"))

@@ -7,11 +7,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
+from namewright.letters.alphabet import MissingLetters
 from namewright.lines.ruling import MAX_MIDLINE, MIN_MIDLINE
 from namewright.making.account import NotMade
 from namewright.making.request import Member, Request
 from namewright.message import Message, message, together
-from namewright.pages.drawable import drawable
+from namewright.names.clusters import clusters
+from namewright.pages.drawable import as_far_as, drawable
 from namewright.pages.page import Page
 from namewright.pages.sheet import SheetSettings
 from namewright.pages.summary import Entry, summary_pages
@@ -22,6 +24,7 @@ from namewright.roster.children import LineReport, Outcome, Roster
 from namewright.settings import Hand
 from namewright.wording import Wording, wording
 
+_SAME_MM = 0.05  # lines that differ by less are told alike: 19.05 mm is three quarters of an inch
 _ON_LINE_MM = 0.5  # nearer than this, a letter is seen to end on the line
 
 
@@ -50,7 +53,8 @@ def _entries(setter: Typesetter, request: Request, made: Sequence[Member], not_m
     for place, one in enumerate(made, 1):
         said = words.text(why(one.placed), *_details(request.settings_of(one), settings))
         yield Entry(drawable(setter, f"{place}. {one.placed.child.label}"), (drawable(setter, said),), beside=True)
-    for heading, lines in (("not_made", _not_made(not_made, roster, words)), ("left_out", _left_out(roster, words))):
+    for heading, lines in (("not_made", _not_made(setter, not_made, roster, words)),
+                           ("left_out", _left_out(roster, words))):
         for count, said in enumerate(lines):
             if count == 0:
                 yield Entry(words.say(f"page.summary.{heading}"), title=True)
@@ -91,15 +95,22 @@ def _settings_told(settings: SheetSettings) -> tuple[Message, ...]:
 def _details(chosen: SheetSettings, everyone: SheetSettings) -> Iterator[Message]:
     """Tell a child's own settings, those that everyone has left away; nothing where there are none."""
     usual = _settings_told(everyone)
+    if abs(chosen.ruling.line_height_mm - everyone.ruling.line_height_mm) < _SAME_MM:
+        chosen = chosen._replace(ruling=everyone.ruling)
     parts = tuple(each for each in _settings_told(chosen) if each not in usual)
     if parts:
         yield message("page.summary.own", settings=parts)
 
 
-def _not_made(not_made: Sequence[NotMade], roster: Roster, words: Wording) -> Iterator[str]:
+def _not_made(setter: Typesetter, not_made: Sequence[NotMade], roster: Roster, words: Wording) -> Iterator[str]:
     for one in not_made:
-        yield words.say("page.summary.not_made_line", name=one.child.label, line=roster.source_line(one.child.line),
-                        reason=together(one.cause.message))
+        label, line, reason = one.child.label, roster.source_line(one.child.line), together(one.cause.message)
+        if isinstance(one.cause, MissingLetters) and set(clusters(one.child.practice)) <= set(one.cause.characters):
+            reason = message("page.summary.other_letters")  # not one by one: nobody could read what is lacking
+        if as_far_as(setter, label):
+            yield words.say("page.summary.not_made_line", name=label, line=line, reason=reason)
+        else:
+            yield words.say("page.summary.left_out_line", line=line, reason=reason)
 
 
 def _left_out(roster: Roster, words: Wording) -> Iterator[str]:

@@ -27,13 +27,14 @@ from namewright.making.account import (
 )
 from namewright.making.request import FOR_EACH_CHILD, OF_NOTES, SIGN_IN, TO_KNOW, WRITTEN_ON, Kind, Member, Request
 from namewright.message import Message, Problem, message, together
-from namewright.pages.drawable import drawable
+from namewright.pages.drawable import as_far_as, drawable
 from namewright.pages.hue import in_hue
 from namewright.pages.ladder import ORDERED
 from namewright.pages.page import Page, PageError
 from namewright.pages.sheet import SheetSettings, practice_pages
 from namewright.pages.typesetter import Typesetter
-from namewright.practice.ordering import Order
+from namewright.practice.ordering import Order, Planned
+from namewright.wording import wording
 
 if TYPE_CHECKING:
     from namewright.making.knowing import Knowing
@@ -150,7 +151,21 @@ class Making:
         return holds._replace(ladder=holds.ladder._replace(rungs=rest or None))
 
     def _label(self, one: Member) -> str:
-        return drawable(self.setter, one.placed.child.label)
+        """Return what an adult's page calls a child: its label, or where we can show no letter of it its line."""
+        child = one.placed.child
+        label = drawable(self.setter, child.label)
+        if label == child.label or as_far_as(self.setter, child.label):
+            return label
+        words = wording(self.request.settings.language)
+        return words.say("page.of_list", line=self.request.roster.source_line(child.line))
+
+    def _called(self, one: Member) -> Member:
+        """Return a child for a page on which its label is what is shown, without beats where we can show no letter."""
+        placed, label = one.placed, self._label(one)
+        shown = replace(placed, child=replace(placed.child, label=label))
+        if isinstance(shown, Planned) and not as_far_as(self.setter, placed.child.label):
+            shown = replace(shown, beats=())
+        return one._replace(placed=shown)
 
     def _owner(self, one: Member) -> str:
         """Return whose page it is, as the child itself reads it: with no initial or number of another’s."""
@@ -297,7 +312,8 @@ class Making:
         request = self.request
         settings = page_settings.for_plan(request.settings,
                                           request.first.over(request.everyone).order or Order.PRACTICE, request.monday)
-        yield from self._try(Kind.PLAN, request.members, plan_pages, self.setter, timetable_of(request), settings,
+        shown = request._replace(members=tuple(map(self._called, request.members)))
+        yield from self._try(Kind.PLAN, request.members, plan_pages, self.setter, timetable_of(shown), settings,
                              self.numbers()) or ()
 
     def _together(self, kind: Kind) -> Iterator[Page]:

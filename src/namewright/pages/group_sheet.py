@@ -1,19 +1,22 @@
 """A sheet for a group of children who share letters: their names, and the shared letters to practise side by side.
 
 One page a group. Every shared letter has a row of its own: the model with its stroke marks, once in dots, then white
-for everybody in turn. Millimetres, y down.
+for everybody in turn, and more rows of white where the page has room. Where no letter is shared everybody's own first
+letter stands there. A child whose name cannot be drawn has empty lines among the names. Millimetres, y down.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
-from itertools import chain
+from collections.abc import Callable, Iterator, Sequence
+from typing import NamedTuple
 
 from namewright.lines.cues import END_MM, line_with_cues
+from namewright.lines.fit import DoesNotFit, fit_name
 from namewright.lines.forms import Form
-from namewright.lines.ink import Role, passage
+from namewright.lines.ink import RULE, Role, passage
 from namewright.lines.ruling import Ruling
-from namewright.lines.setting import pen_width_mm
+from namewright.lines.setting import SetLine, pen_width_mm
+from namewright.names.clusters import clusters
 from namewright.pages import blocks
 from namewright.pages.page import Furniture, Item, Page, Row, checked
 from namewright.pages.paper import Sheet, sheet_of
@@ -21,8 +24,40 @@ from namewright.pages.typesetter import Typesetter
 from namewright.wording import wording
 
 _HEADER_MM, _FOOTER_MM, _CAPTION_MM = 10.0, 7.0, 7.0
+_APART_MM = 2.0  # between two rows, beside the ruling's own white
+_MOST_MORE = 2  # rows of white that a letter has beside its own
 _LINE_MM = 5.6
 _SIZE_MM = 1.9
+
+
+class _Lines(NamedTuple):
+    """Rows that belong together: a name, in one line or more, then empty ones; a child who has no letters is told."""
+
+    shown: tuple[SetLine, ...]
+    empty: int
+    told: str = ""
+
+
+class _Group(NamedTuple):
+    """The page as it is made: its letters, what it is ruled with and where."""
+
+    setter: Typesetter
+    ruling: Ruling
+    sheet: Sheet
+
+    @property
+    def x(self) -> float:
+        """Return where the ink of a row begins."""
+        return self.sheet.left_mm + pen_width_mm(self.ruling) / 2 + END_MM
+
+    @property
+    def end(self) -> float:
+        """Return how far down rows may reach."""
+        return self.sheet.foot - _FOOTER_MM
+
+    def height(self, lines: Sequence[SetLine] = ()) -> float:
+        """Return what a row takes, with the white under it."""
+        return blocks.row_space(self.ruling, lines).height_mm + _APART_MM
 
 
 def group_page(setter: Typesetter, number: int, children: Sequence[tuple[str, str]], shared: Sequence[str],
@@ -32,11 +67,10 @@ def group_page(setter: Typesetter, number: int, children: Sequence[tuple[str, st
     There are as many shared letters, in the order given, as there is room for, and then the names if all have
     room. Raises MissingLetters for a letter we cannot draw.
     """
-    labels = [label for label, _ in children]
     sheet = sheet_of(settings.paper, binding=settings.binding)
     words = wording(settings.language)
-    setter = setter.lettering(settings.letters)
-    heading = words.say("page.group.heading", number=number, names=tuple(labels))
+    group = _Group(setter.lettering(settings.letters), settings.ruling, sheet)
+    heading = words.say("page.group.heading", number=number, names=tuple(label for label, _ in children))
     lines = setter.wrapped(heading, sheet.room_width, 2.2)
     head = passage((blocks.text_at(setter, line, sheet.left_mm, sheet.top_mm + 5.0 + at * _LINE_MM, 2.2)
                     for at, line in enumerate(lines)), Role.TITLE)
@@ -45,59 +79,109 @@ def group_page(setter: Typesetter, number: int, children: Sequence[tuple[str, st
     captioned = setter.wrapped(caption, sheet.room_width, _SIZE_MM)
     items: list[Item] = [*head, *passage(blocks.text_at(setter, line, sheet.left_mm, y + 3.0 + at * _LINE_MM, _SIZE_MM)
                                          for at, line in enumerate(captioned))]
-    y += (len(captioned) - 1) * _LINE_MM
-    rows = list(_rows(setter, shared, settings.ruling, sheet, y + _CAPTION_MM))
-    items += rows
-    below = max((guide.bounds()[3] for row in rows for guide in row.items), default=y) + settings.ruling.descender_mm
-    different = list(dict.fromkeys(name for _, name in children))
-    names = list(_names(setter, different, settings.ruling, sheet, below + _CAPTION_MM))
-    if len(names) == len(different):  # everybody or nobody
-        caption = words.say("page.group.names")
-        items.append(blocks.text_at(setter, caption, sheet.left_mm, below + _CAPTION_MM - 2.8, _SIZE_MM))
-        items += chain.from_iterable(names)
+    y += (len(captioned) - 1) * _LINE_MM + _CAPTION_MM
+    letters = _letter_lines(group, shared or _first_letters(group, children), y)
+    names = _name_lines(group, children)
+    taken = y + sum(map(_letter_height(group), letters))
+    named = _CAPTION_MM + sum(_names_height(group, one) for one in names or ())
+    names = names if taken + named - _APART_MM <= group.end else None
+    free = group.end - taken - (named if names else 0.0)
+    more = min(_MOST_MORE * len(letters), max(0, int((free + _APART_MM) // group.height())))
+    for at, line in enumerate(letters):
+        rows = 1 + (more + len(letters) - 1 - at) // len(letters)
+        items += _letter_rows(group, line, rows, y)
+        y += _letter_height(group)(line) + (rows - 1) * group.height()
+    if names:
+        items.append(blocks.text_at(setter, words.say("page.group.names"), sheet.left_mm, y + _CAPTION_MM - 2.8,
+                                    _SIZE_MM))
+        y += _CAPTION_MM
+        for one in names:
+            items += _name_rows(group, one, y)
+            y += _names_height(group, one)
     items.append(Furniture(blocks.check_bar(setter, words, sheet.left_mm, sheet.foot - 1.5)))
     return checked(Page(sheet.width_mm, sheet.height_mm, tuple(items), outline=heading))
 
 
-def _rows(setter: Typesetter, shared: Sequence[str], ruling: Ruling, sheet: Sheet, y: float) -> Iterator[Row]:
-    """Yield a row for every letter, both its cases where the shared letter has two, while there is room."""
-    spacing = round(0.4 * ruling.x_height_mm, 2)
-    maker, ruled = setter.thorough_cues(ruling), setter.ruled(ruling, spacing)
-    for letter in shared:
+# --- letters ------------------------------------------------------------------------------------------
+
+
+def _first_letters(group: _Group, children: Sequence[tuple[str, str]]) -> list[str]:
+    """Return the first letter of everybody's name, once each; one that has no small form only where there is none."""
+    firsts = []
+    for _, name in children:
+        letters = [one for one in clusters(name) if one.strip() and not group.setter.alphabet.missing(one)]
+        firsts += [one.lower() for one in letters if one.lower() != one.upper()][:1] or letters[:1]
+    return [one for one in dict.fromkeys(firsts) if not group.setter.alphabet.missing(one)]
+
+
+def _letter_lines(group: _Group, letters: Sequence[str], y: float) -> list[SetLine]:
+    """Return a line for every letter, both its cases where it has two, while there is room."""
+    ruled = group.setter.ruled(group.ruling, round(0.4 * group.ruling.x_height_mm, 2))
+    lines: list[SetLine] = []
+    for letter in letters:
         capital = letter.upper()
         line = ruled.line(letter if capital == letter or len(capital) > len(letter) else f"{capital} {letter}")
-        space = blocks.row_space(ruling, [line])
-        height = maker.headroom_mm + space.height_mm
-        if y + height > sheet.foot - _FOOTER_MM:
-            return
-        baseline = y + maker.headroom_mm + space.rise_mm
-        x = sheet.left_mm + pen_width_mm(ruling) / 2 + END_MM
-        inks = list(line_with_cues(maker, setter.inker(ruling), line, maker.each(line), x, baseline))
-        inks += blocks.letters_at(setter, line, Form.DOTTED, x + line.width_mm + 2 * ruling.x_height_mm, baseline)
-        yield blocks.ruled_row(line.text, Form.SOLID, ruling, sheet.left_mm, sheet.right_edge, baseline, inks)
-        y += height + 2.0
+        y += _letter_height(group)(line)
+        if y - _APART_MM > group.end:
+            break
+        lines.append(line)
+    return lines
 
 
-def _names(setter: Typesetter, names: Sequence[str], ruling: Ruling, sheet: Sheet, y: float,
-           ) -> Iterator[tuple[Row, ...]]:
-    """Yield the rows of every name while there is room: solid, with white beside it or, for a wide name, below it.
+def _letter_height(group: _Group) -> Callable[[SetLine], float]:
+    headroom = group.setter.thorough_cues(group.ruling).headroom_mm
+    return lambda line: headroom + group.height([line])
 
-    A name wider than the sheet has none.
+
+def _letter_rows(group: _Group, line: SetLine, rows: int, y: float) -> Iterator[Row]:
+    """Yield a letter's row, the model and the letter in dots, and more rows of white under it."""
+    setter, sheet, ruling = group.setter, group.sheet, group.ruling
+    maker = setter.thorough_cues(ruling)
+    baseline = y + maker.headroom_mm + blocks.row_space(ruling, [line]).rise_mm
+    inks = list(line_with_cues(maker, setter.inker(ruling), line, maker.each(line), group.x, baseline))
+    inks += blocks.letters_at(setter, line, Form.DOTTED, group.x + line.width_mm + 2 * ruling.x_height_mm, baseline)
+    yield blocks.ruled_row(line.text, Form.SOLID, ruling, sheet.left_mm, sheet.right_edge, baseline, inks)
+    y += maker.headroom_mm + group.height([line])
+    for at in range(rows - 1):
+        below = y + at * group.height() + blocks.row_space(ruling, ()).rise_mm
+        yield blocks.ruled_row("", Form.BLANK, ruling, sheet.left_mm, sheet.right_edge, below)
+
+
+# --- names --------------------------------------------------------------------------------------------
+
+
+def _name_lines(group: _Group, children: Sequence[tuple[str, str]]) -> list[_Lines] | None:
+    """Return everybody's rows, those of one name once: solid, with white beside it or, for a wide name, below it.
+
+    None where somebody's name is too wide for the page.
     """
-    for name in names:
-        if setter.alphabet.missing(name):
+    room = group.sheet.room_width - pen_width_mm(group.ruling) - 2 * END_MM
+    lines: dict[str, _Lines] = {}
+    for label, name in children:
+        if group.setter.alphabet.missing(name):
+            lines[label] = _Lines((), 1, label)
             continue
-        line = setter.ruled(ruling).line(name)
-        if line.width_mm + pen_width_mm(ruling) + 2 * END_MM > sheet.room_width:
-            continue
-        space = blocks.row_space(ruling, [line])
-        step = space.height_mm + 2.0
-        forms = (Form.SOLID,) if 2 * line.width_mm + 2 * END_MM <= sheet.room_width else (Form.SOLID, Form.BLANK)
-        if y + len(forms) * step - 2.0 > sheet.foot - _FOOTER_MM:
-            return
-        x = sheet.left_mm + pen_width_mm(ruling) / 2 + END_MM
-        baselines = [y + at * step + space.rise_mm for at in range(len(forms))]
-        yield tuple(blocks.ruled_row(name, form, ruling, sheet.left_mm, sheet.right_edge, baseline,
-                                     blocks.letters_at(setter, line, form, x, baseline))
-                    for form, baseline in zip(forms, baselines, strict=True))
-        y += len(forms) * step
+        try:
+            shown = fit_name(name, group.setter.ruled(group.ruling), [room]).lines
+        except DoesNotFit:
+            return None
+        beside = len(shown) == 1 and 2 * shown[0].width_mm + 2 * END_MM <= group.sheet.room_width
+        lines[name] = _Lines(shown, 0 if beside else len(shown))
+    return list(lines.values())
+
+
+def _names_height(group: _Group, one: _Lines) -> float:
+    return (len(one.shown) + one.empty) * group.height(one.shown)
+
+
+def _name_rows(group: _Group, one: _Lines, y: float) -> Iterator[Item]:
+    setter, sheet, ruling = group.setter, group.sheet, group.ruling
+    space = blocks.row_space(ruling, one.shown)
+    if one.told:
+        x = sheet.right_edge - setter.text_width(one.told, blocks.CHECK_NOTE_MM)
+        yield Furniture((blocks.text_at(setter, one.told, x, y - 0.8, blocks.CHECK_NOTE_MM, RULE),))
+    for at in range(len(one.shown) + one.empty):
+        baseline = y + at * group.height(one.shown) + space.rise_mm
+        inks = blocks.letters_at(setter, one.shown[at], Form.SOLID, group.x, baseline) if at < len(one.shown) else ()
+        form, name = Form.SOLID if inks else Form.BLANK, one.shown[at % len(one.shown)].text if one.shown else ""
+        yield blocks.ruled_row(name, form, ruling, sheet.left_mm, sheet.right_edge, baseline, inks)

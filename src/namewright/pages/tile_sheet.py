@@ -137,8 +137,9 @@ class _TileMaker:
         """Return what may stand over a strip, from the whole sentence to the name alone."""
         if len(strip.letters) == strip.count:
             return self.words.say("page.tiles_for", name=strip.label, count=strip.count), strip.label
-        part = {"name": strip.label, "first": strip.first, "last": strip.last, "all": strip.count}
-        return self.words.say("page.tiles_part", **part), self.words.say("page.tiles_some", **part), strip.label
+        whole, short = (self.words.say(f"page.tiles_{key}", name=strip.label, first=strip.first, last=strip.last,
+                                       all=strip.count) for key in ("part", "some"))
+        return whole, short, strip.label
 
     def _tiles(self, strip: Strip, x: float, y: float) -> Iterator[Tile | Ink]:
         setter = self.setter.lettering(self.settings.letters if strip.shapes is None else strip.shapes)
