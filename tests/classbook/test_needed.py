@@ -10,10 +10,11 @@ from hypothesis import example, given
 from hypothesis import strategies as st
 
 from namewright.classbook import Classbook
-from namewright.classbook.needed import needed
+from namewright.classbook.needed import list_words, needed
 from namewright.roster.children import Child
 from namewright.roster.parsing import read_roster
-from namewright.settings import NamePart
+from namewright.settings import Hand, NamePart, Support
+from namewright.wording import languages, wording
 
 RICH = """Student,Preferred name,Hand,Line height,Birthday,Mother's name,E-mail,Allergies
 "Quorndike, Zaphrelle",Zaffy,left,5/8 in,3/4/2021,Ilsabet Quorndike,ilsa@example.org,peanuts
@@ -32,7 +33,7 @@ def children(text: str, part: NamePart) -> list[Child]:
     return [replace(child, line=0) for child in read_roster(text, "it", part).children]
 
 
-@given(LINES, st.sampled_from(NamePart))
+@given(LINES, st.sampled_from(list(NamePart)))
 @example("A:'", NamePart.GIVEN)
 @example(RICH, NamePart.BOTH)
 def test_it_reads_as_the_same_children(text: str, part: NamePart) -> None:
@@ -85,3 +86,29 @@ def test_a_list_that_says_the_same_is_no_change(tmp_path: Path, again: str) -> N
         book.update_roster("Mira Quill\nTilo Reed\n")
         assert book.update_roster(again, after_roster=0).stayed == (1, 2)
         assert book.roster_id() == 1
+
+
+@pytest.mark.parametrize("language", languages())
+def test_the_columns_are_titled_in_the_language_of_the_reader(language: str) -> None:
+    """Every title and every choice of every language is one that a list is read by, whatever part is practised."""
+    words = list_words(wording(language).say)
+    rows = "First name,Family name,Goes by,Practise,Hand,Support,Line height,Letters,Beats,Language\n" + "".join(
+        f"Mira{at},Quill,Mi{at},{'Quill' if at == 3 else ''},{hand},{support},20 mm,a=two-storey,Mi-ra,de\n"
+        for at, (hand, support) in enumerate(zip([*Hand, ""], list(Support), strict=True)))
+    for part in NamePart:
+        kept, _ = needed(rows, read_roster(rows, "it", part), part, words=words)
+        assert children(kept, part) == children(rows, part)
+        assert list(words.values())[:10] == kept.splitlines()[0].split(",")
+        assert words["left"] in kept
+
+
+def test_what_is_kept_stays_in_the_words_that_it_was_kept_in(tmp_path: Path) -> None:
+    """Another part of the name, and a child who is erased, write no other titles over it."""
+    with Classbook.open(tmp_path / "class.db") as book:
+        book.update_roster(RICH, words=list_words(wording("es").say))
+        kept = book.roster_text()
+        assert kept.splitlines()[0] == "Nombre,Apellidos,Se le llama,Mano,Altura de línea"
+        book.set_class_setting("practise", "family")
+        assert book.roster_text() == kept
+        book.erase([2])
+        assert book.roster_text().splitlines() == [kept.splitlines()[at] for at in (0, 1, 3)]

@@ -22,7 +22,7 @@ def test_a_class_is_made_listed_and_brought_up_to_date(kept_class_folder: Path, 
     capsys.readouterr()
     assert main(["class", "class.db", "--from", "list.txt"]) == 1
     out, err = capsys.readouterr()
-    assert "New: Suri" in out
+    assert "New in the class: Suri" in out
     assert "No longer on the list, with all notes still here: Mira" in out
     assert "line 3" in err
     assert main(["class", "class.db"]) == 0
@@ -39,7 +39,7 @@ def test_a_child_under_another_name_is_the_same_child(kept_class_folder: Path, c
     assert main(["class", "class.db", "--from", "list.txt"]) == 0
     err = capsys.readouterr().err
     assert "Mira Quill → Mira “Miri” Quill" in err
-    assert "Tilo Vost counts as a new child." in err
+    assert "Tilo Vost counts as a new child for now." in err
     words = re.search(r'--same "([^"]+)"', err)
     assert words
     assert main(["class", "class.db", "--from", "list.txt", "--same", words[1]]) == 0
@@ -60,6 +60,20 @@ def test_on_a_terminal_it_is_asked_who_is_who(kept_class_folder: Path, capsys: C
         with Classbook.open("class.db") as book:
             assert len(book.children(left=True)) == count
     assert "Tilo Vost is on the list, and Tilo Reed was in the class." in capsys.readouterr().err
+
+
+@pytest.mark.parametrize("words", [["--same", "Mira, Miri"], ["--columns", "given,family"], ["--sheet", "A"],
+                                   ["--whole-list"], ["--same", "Mira, Miri", "--erase", "Mira", "--yes"]])
+def test_a_word_about_a_list_needs_one(kept_class_folder: Path, capsys: Capture, words: list[str]) -> None:
+    """It is said in a sentence, and nothing is done: not even what else was asked for."""
+    with Classbook.open("class.db") as book:
+        before = book.children(left=True)
+        capsys.readouterr()
+        assert main(["class", "class.db", *words]) == 2
+        assert book.children(left=True) == before
+    out, err = capsys.readouterr()
+    assert (out, err) == ("", f"namewright: {words[0]} is about a list. Name the list with --from, too, "
+                              f"or leave {words[0]} out.\n")
 
 
 @pytest.mark.parametrize("words", ["Tilo", "Tilo Reed, Nobody", "Nobody, Mira"])

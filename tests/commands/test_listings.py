@@ -49,3 +49,23 @@ def test_every_setting_has_its_range_and_reason(capsys: Capture) -> None:
     text = capsys.readouterr().out
     assert all(f"\n{knob.key} " in f"\n{text}" for knob in KNOBS)
     assert "therapist" in text.splitlines()[-1]
+
+
+def test_a_line_is_told_with_its_words(tmp_path: Path, capsys: Capture) -> None:
+    """In a numbered list under a heading the line and the number are two: the words find it, and order nothing about.
+
+    A further row of a child is said to be one.
+    """
+    (tmp_path / "list.txt").write_text("Room 9\n1. Mira Quill\n2. Мила\n3. \x1b[31mQuorrel & Vexil\n",
+                                       encoding="utf-8")
+    assert main(["roster", str(tmp_path / "list.txt")]) == 1
+    told = capsys.readouterr().out
+    assert "line 1, “Room 9”: a heading" in told
+    assert "line 4, “3. Quorrel & Vexil”: left out" in told
+    assert main(["sheets", str(tmp_path / "list.txt"), "-o", str(tmp_path / "a.pdf")]) == 1
+    told = capsys.readouterr().err
+    assert "Not made: Мила (line 3, “2. Мила”)." in told
+    assert "Left out: line 4, “3. Quorrel & Vexil”." in told
+    (tmp_path / "rows.csv").write_text("ID,First,Last,Guardian\n40100,Mira,Quill,Orla\n40100,Mira,Quill,Ned\n")
+    assert main(["roster", str(tmp_path / "rows.csv")]) == 0
+    assert "line 3: one more row of Mira" in capsys.readouterr().out

@@ -18,7 +18,7 @@ def test_a_row_for_each_grown_up_makes_one_child() -> None:
     assert _practised(*rows) == ["Mira", "Leo"]
     roster = read_roster("\n".join((TITLES, *rows)))
     report = roster.lines[2]
-    assert report.outcome is Outcome.HEADING
+    assert report.outcome is Outcome.FURTHER
     assert report.child == roster.children[0]  # what is erased of the child takes this row along
     assert [(note.key, dict(note.fields)) for note in report.notes] == [
         ("roster.same_child", {"line": 2, "shared": "40100"})]

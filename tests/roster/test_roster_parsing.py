@@ -46,6 +46,8 @@ FREE = [
     ("Moss, Katherine (Katie)", "Katie", "Katherine", "Moss", "goes by, behind the comma"),
     ('William "Will" Tarn', "Will", "William", "Tarn", "goes by, in quotation marks"),
     ("William “Will” Tarn", "Will", "William", "Tarn", "goes by, in curly ones"),
+    ('Tarn, "Will"', "Will", "Will", "Tarn", "goes by, where the given name should stand"),
+    ("Tarn, (Will)", "Will", "Will", "Tarn", "the same in brackets"),
     ("William 'Will' Tarn", "Will", "William", "Tarn", "goes by, in single ones"),
     ('"Moss, Katie"', "Katie", "Katie", "Moss", "a quoted cell of a file with one column"),
     ("Ana María López", "Ana María", "Ana María", "López", "a known pair is one given name"),
@@ -83,6 +85,7 @@ def test_free_text(line: str, practice: str, given_name: str, family: str, why: 
 NOTED = [
     ("Lena Rose Moss", message("roster.read_with_middle", given="Lena", middle="Rose", family="Moss"),
      "a middle name left out"),
+    ("Vance, Xobrel", message("roster.read_by_comma", given="Xobrel", family="Vance"), "a family name by its comma"),
     ("Ana María López", message("roster.read", given="Ana María", family="López"), "a reading that could be otherwise"),
     ("KATIE MOSS", message("roster.case", typed="KATIE MOSS", written="Katie Moss"), "mended case"),
     ("Katie Moss b@quill.example", message("roster.email"), "an e-mail"),

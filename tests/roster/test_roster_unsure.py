@@ -159,7 +159,7 @@ def test_a_row_among_lines_that_is_turned_is_told() -> None:
     report = read_roster("Katie Moss\nLeo Marsh\nMoss\tBo\nAva Reed").lines[2]
     assert report.child
     assert report.child.practice == "Bo"
-    assert [note.key for note in report.notes] == ["roster.read"]
+    assert [note.key for note in report.notes] == ["roster.read_by_comma"]
 
 
 def test_figures_before_a_colon_count_and_are_no_label() -> None:

@@ -66,3 +66,10 @@ def test_what_is_taken_out_is_told_once(gone: list[str]) -> None:
 def test_a_removed_character_is_named() -> None:
     """The note says which character it was."""
     assert tidy("A\u200bn").notes[0]["named"] == ("U+200B zero width space",)
+
+
+def test_what_orders_a_terminal_about_goes_whole() -> None:
+    """A list copied from one may hold colours: their figures are no part of a name."""
+    assert scrub("Mira\x1b[1;31m Quill\x1b[0m").text == "Mira Quill"
+    assert scrub("Mira\x1b Quill").text == "Mira Quill"
+    assert scrub("Mira\x1b[31m").notes == scrub("Mira\x1b").notes

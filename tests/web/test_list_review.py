@@ -416,3 +416,70 @@ def test_which_column_holds_the_names_is_asked_and_answered_by_a_button(visitor:
     answered = lines(visitor, text, columns="family,given")
     assert "2 children were found." in answered
     assert draft(visitor) == "Family name\tGiven name\nZorb\tQuix\nVexil\tQuorra"
+
+
+ROWS = """ID,First name,Last name,Birthday,Guardian First Name
+40100,Katla,Pruner,3/4/2021,Orla
+40100,Katla,Pruner,3/4/2021,Ned
+40200,Bo,"Lin
+dle",5/6/2021,Ann
+"""
+
+
+def test_a_further_row_is_told_and_can_be_another_child(visitor: Visitor) -> None:
+    """A row a guardian is no heading; one press makes a child of the name alone, and nothing else of the row."""
+    page = lines(visitor, ROWS)
+    assert "2 children were found." in page
+    assert "one more row of Katla" in page
+    assert "a heading, not a child" not in page
+    page = _pressed(visitor, page, "Another child")
+    assert "3 children were found." in page
+    assert draft(visitor).splitlines()[2] == ",Katla,Pruner,,"
+    assert "The same name stands on line 2" in page
+
+
+def test_a_further_row_of_a_name_in_another_script_asks_nothing(visitor: Visitor) -> None:
+    """The spelling is asked for once, on the child's own line."""
+    page = lines(visitor, ROWS.replace("Katla,Pruner", "Мила,Боева"))
+    assert page.count("Use this spelling") == 1
+
+
+def test_a_cell_of_two_lines_is_one_child_and_goes_as_one(visitor: Visitor) -> None:
+    """The count, the button and what is saved agree; taken out, no half of the row stays."""
+    page = lines(visitor, ROWS)
+    assert "Save this class of 2" in page
+    value = re.findall(r'value="([^"]+)"[^>]*>Not a child<', page)[-1]
+    page = unescape(visitor.post("/class/list/read?part=lines", {
+        "based": visitor.based(), "practise": "given", "do": value}).text)
+    assert draft(visitor).strip() == "\n".join(ROWS.splitlines()[:3])
+
+
+def test_an_answer_leaves_the_numbers_of_a_list(visitor: Visitor) -> None:
+    """What is pressed for one line changes no other, and the line keeps its own number."""
+    text = "Room 9\n1. Mira Quill\n2. Quorrel & Vexil\n3. Bo Lindle (Kvothe)\n"
+    page = _pressed(visitor, lines(visitor, text), "The child goes by Kvothe")
+    assert draft(visitor).splitlines() == [*text.splitlines()[:3], "3. Bo Lindle (goes by Kvothe)"]
+    _pressed(visitor, page, "Split in 2: Quorrel and Vexil")
+    assert draft(visitor).splitlines() == ["Room 9", "1. Mira Quill", "2. Quorrel", "Vexil",
+                                           "3. Bo Lindle (goes by Kvothe)"]
+
+
+def test_words_of_a_list_stand_in_the_quotation_marks_of_the_screen(visitor: Visitor) -> None:
+    """In Spanish: letters that cannot be written, lines that are no child, and what a child is called."""
+    visitor.client.set_cookie("language", "es", domain=HOST.partition(":")[0])
+    text = MESSY.replace("Katla Pruner", 'Katla "Kat" Pruner')
+    page = unescape(visitor.arrive(visitor.keep(f"{text}Quorrel & Vexil\n")))
+    assert "«Quorrel & Vexil»" in page
+    page = unescape(visitor.arrive(visitor.keep(f"{text.replace('Kat', 'Kati')}محمد\n")))
+    assert "Katla «Kat» Pruner → Katila «Kati» Pruner" in page
+    assert "«م»" in lines(visitor, "محمد\nMira")
+    assert not re.search("[“”]", page)
+
+
+def test_who_may_be_one_child_is_told_once(settled: Visitor) -> None:
+    """Saved with the question open: neither among the new ones nor among those who left a second time."""
+    told = unescape(settled.arrive(settled.keep(MESSY.replace("Katla Pruner", "Katla Vost"))))
+    said = told.partition('role="status"')[2].partition("</main>")[0] or told
+    assert "Katla Vost counts as a new child" in said
+    assert "New in the class" not in told
+    assert "No longer on the list" not in told

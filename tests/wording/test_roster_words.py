@@ -41,6 +41,7 @@ LISTS = (
     "Xeno Yara 7\nWren Rook 12\nQuill Yara 3",
     "ID\tFirst\tLast\tMother\n40100\tXeno\tYara\tWren\n40100\tXeno\tYara\tQuill",
     "Quix, Vexil\nQuorra, Zorb", "Quix;Vexil\nAnna;Bell\nMia;Chen\nLeo;Park",
+    "Rook, Xeno Wren\nYara, Xeno",
     "Juan Carlos\nBus: Wren\nXeno 7\nTeacher: Wren\nGrade: K\nRoom Grade 2\nXeno iii",
 )
 

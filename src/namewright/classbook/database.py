@@ -21,6 +21,7 @@ from namewright.classbook.connect import WAIT_S, Stamp, connected, stamp_of, tol
 from namewright.classbook.drafts import Draft
 from namewright.classbook.erasing import Erased
 from namewright.classbook.keys import check_beats
+from namewright.classbook.needed import WORDS
 from namewright.classbook.records import BookChild, ClassbookError, Observation, RosterUpdate, Save, called
 from namewright.classbook.stages import Stage
 from namewright.classbook.traces import Trace
@@ -108,10 +109,12 @@ class Classbook:
             return rosters.on_lines(self._db)
 
     def update_roster(self, text: str, *, who: str = "", when: When = None, same: Mapping[int, int] | None = None,
-                      after_roster: int | None = None, whole: bool = False) -> RosterUpdate:
+                      after_roster: int | None = None, whole: bool = False,
+                      words: Mapping[str, str] = WORDS) -> RosterUpdate:
         """Take a roster: children who stay keep their id and settings, missing ones are marked as left.
 
-        What is needed of the text is kept in place of the roster before; ``whole`` keeps all of it.
+        What is needed of the text is kept in place of the roster before, with ``words`` over its columns; ``whole``
+        keeps all of it.
 
         ``same`` says which child (id) stands on which line, where the caller knows. ``after_roster`` refuses the
         change if the newest roster is not the one of this number, unless that says the same. Raises RosterError, with
@@ -119,11 +122,12 @@ class Classbook:
         """
         with self.changing():
             list_before.forget(self._db)
-            return rosters.take_roster(self._db, text, self._part(), who, when, same or {}, after_roster, whole=whole)
+            return rosters.take_roster(self._db, text, self._part(), who, when, same or {}, after_roster, whole=whole,
+                                       words=words)
 
     def save_list(self, text: str, settings: Mapping[str, str], *, same: Mapping[int, int] | None = None,
                   after_roster: int | None = None, whole: bool = False, settled: frozenset[str] = frozenset(),
-                  who: str = "", when: When = None) -> RosterUpdate:
+                  words: Mapping[str, str] = WORDS, who: str = "", when: When = None) -> RosterUpdate:
         """Take a roster together with settings of the class, so that ``undo_roster`` can take both back for a day.
 
         The draft is done with, and comes back with an undoing, as do the answers in ``settled``. Raises as
@@ -133,7 +137,8 @@ class Classbook:
             before, number = list_before.held(self._db, self.class_settings, text, settled), self.roster_id()
             set_too = self.set_class_settings(settings, who=who, when=when)
             after = self.roster_id() if after_roster == number else after_roster  # read again, it may have a new one
-            update = rosters.take_roster(self._db, text, self._part(), who, when, same or {}, after, whole=whole)
+            update = rosters.take_roster(self._db, text, self._part(), who, when, same or {}, after, whole=whole,
+                                         words=words)
             if set_too or self.roster_id() != number:
                 list_before.keep(self._db, self.roster_id(), before, when)
             drafts.discard(self._db)

@@ -15,7 +15,7 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 
 from namewright.classbook.same_child import Kin, Named, kin, named
-from namewright.message import Message, message
+from namewright.message import Field, Message, message
 from namewright.roster.children import Child
 
 NEW = 0
@@ -35,7 +35,7 @@ class Known:
     here: bool
 
     @property
-    def shown(self) -> str:
+    def shown(self) -> Field:
         """Return the name as an adult knows it: whole, with what the child is called where that is something else."""
         return written(self.given, self.family, self.practice)
 
@@ -49,7 +49,7 @@ class Recognised:
     """
 
     line: int
-    name: str
+    name: Field
     known: tuple[Known, ...]
     taken: int | None
     sure: bool
@@ -64,12 +64,15 @@ class Enrolment:
     recognised: list[Recognised] = field(default_factory=list)
 
 
-def written(given: str, family: str, practice: str) -> str:
-    """Return a name as an adult writes it: ``Katherine “Katie” Moss``."""
-    parts = [given, family]
-    if practice not in (given, family, f"{given} {family}"):
-        parts.insert(1, f"“{practice}”" if given else practice)
-    return " ".join(part for part in parts if part) or practice
+def written(given: str, family: str, practice: str) -> Field:
+    """Return a name as an adult writes it: ``Katherine “Katie” Moss``, with the quotation marks of a language."""
+    whole = " ".join(part for part in (given or practice, family) if part)
+    if not given or practice in (given, family, whole):
+        return whole
+    called = message("quoted", words=practice)
+    if not family:
+        return message("classbook.called", given=given, called=called)
+    return message("classbook.called_whole", given=given, called=called, family=family)
 
 
 def enrol(children: Sequence[Child], known: Sequence[Known], same: Mapping[int, int]) -> Enrolment:
@@ -161,7 +164,7 @@ class _Matching:
         notes = [*_guesses(self._children, self._known), *_said(recognised, self._answered())]
         return Enrolment(self._ids, notes, recognised)
 
-    def _answered(self) -> Iterator[tuple[str, str]]:
+    def _answered(self) -> Iterator[tuple[Field, Field]]:
         """Yield the names before and now of those whom the caller knew under another name."""
         for child in self._children:
             old = self._by_id.get(self._ids.get(child.line, NEW)) if child.line in self._said else None
@@ -224,7 +227,7 @@ def _guesses(children: Sequence[Child], known: Sequence[Known]) -> list[Message]
             for key, count in now.items() if before[key] > count and before[key] > 1]
 
 
-def _said(recognised: Sequence[Recognised], answered: Iterable[tuple[str, str]]) -> list[Message]:
+def _said(recognised: Sequence[Recognised], answered: Iterable[tuple[Field, Field]]) -> list[Message]:
     """Say who is a child we know, by our reading or the caller's, and who was taken for a new one in doubt."""
     found = [(one.known[0].shown, one.name) for one in recognised if one.taken]
     same = [message("classbook.now", before=before, name=name) for before, name in (*found, *answered)

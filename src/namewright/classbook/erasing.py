@@ -73,7 +73,7 @@ def erase(db: sqlite3.Connection, child_ids: Collection[int], part: NamePart, wh
     for table in ("rosters", *PASSING):
         db.execute(f"DELETE FROM {table}")
     if text:
-        take_roster(db, text, part, without(who, names.surely), when, on_line, None, whole=whole)
+        take_roster(db, text, part, without(who, names.surely), when, on_line, None, whole=whole, as_it_is=True)
     db.execute("UPDATE class SET erasures = erasures + 1")
     return Erased(len(child_ids), tuple(_standing(db, (), names, newest_roster(db)[1], part)))
 

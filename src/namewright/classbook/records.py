@@ -100,7 +100,8 @@ class RosterUpdate:
     """What a new roster did: ids of children by what became of them, and a note for each guess.
 
     ``recognised`` are lines that are, or may be, a child known under another name; ``ids`` says who of those who were
-    known stands on which line of ``roster``.
+    known stands on which line of ``roster``. ``doubted`` are those who joined or left of whom ``notes`` tell that they
+    may be one child.
     """
 
     roster: Roster
@@ -111,6 +112,7 @@ class RosterUpdate:
     notes: tuple[Message, ...] = ()
     recognised: tuple[Recognised, ...] = ()
     ids: Mapping[int, int] = field(default_factory=dict)
+    doubted: frozenset[int] = frozenset()
 
 
 def called(children: Iterable[BookChild]) -> dict[int, str]:

@@ -15,7 +15,7 @@ from typing import Any
 from namewright.classbook import list_before, saves
 from namewright.classbook.enrol import NEW, Known, doubles, enrol
 from namewright.classbook.keys import tuning_of
-from namewright.classbook.needed import needed
+from namewright.classbook.needed import WORDS, needed
 from namewright.classbook.records import MAX_WHO, BookChild, ClassbookError, RosterUpdate, checked_moment, checked_text
 from namewright.message import message
 from namewright.roster.children import Child, Roster
@@ -39,10 +39,12 @@ def is_whole(db: sqlite3.Connection) -> bool:
 
 
 def take_roster(db: sqlite3.Connection, text: str, part: NamePart, who: str, when: datetime | str | None,
-                same: Mapping[int, int], after_roster: int | None, *, whole: bool = False) -> RosterUpdate:
+                same: Mapping[int, int], after_roster: int | None, *, whole: bool = False, as_it_is: bool = False,
+                words: Mapping[str, str] = WORDS) -> RosterUpdate:
     """Read a roster, keep what is needed of it if that is new, and enrol its children. Inside a transaction.
 
-    ``whole`` keeps all of the text.
+    ``whole`` keeps all of the text; ``as_it_is`` does so where it was kept before, as what is needed of it. ``words``
+    as in ``needed``.
     """
     text = text.encode(errors="replace").decode()  # a lone surrogate is no character and cannot be kept
     at = checked_moment(when)
@@ -50,7 +52,8 @@ def take_roster(db: sqlite3.Connection, text: str, part: NamePart, who: str, whe
     names_in = saves.class_settings(db).get("names_in", "")
     roster = read_roster(text, LIST, part, names_in=names_in)
     text = roster.text or text  # a line for each child, so that a child stands on one line and a line for one child
-    kept, lines = (text, [one.line for one in roster.children]) if whole else needed(text, roster, part, names_in)
+    kept, lines = (text, [one.line for one in roster.children]) if whole or as_it_is else needed(
+        text, roster, part, names_in, words)
     known = (kept, whole) == (before, is_whole(db)) and newest > 0
     if after_roster is not None and newest != after_roster and not known:
         raise ClassbookError(_MEANWHILE)
@@ -65,7 +68,7 @@ def read_again(db: sqlite3.Connection, part: NamePart, who: str, when: datetime 
     """Read the same roster for another part of the name; everyone stays who they are."""
     _, text = newest_roster(db)
     if text:
-        take_roster(db, text, part, who, when, on_lines(db), None, whole=is_whole(db))
+        take_roster(db, text, part, who, when, on_lines(db), None, whole=is_whole(db), as_it_is=True)
 
 
 def on_lines(db: sqlite3.Connection) -> Mapping[int, int]:
@@ -82,7 +85,7 @@ def _enrolled(db: sqlite3.Connection, roster: Roster, lines: Sequence[int], at: 
     said = _once_each(same, {one.id for one in known})
     found = enrol(roster.children, known, said)
     placed = [(child.line, replace(child, line=line)) for child, line in zip(roster.children, lines, strict=True)]
-    joined = tuple(_join(db, child, at) for line, child in placed if line not in found.ids)
+    new = {line: _join(db, child, at) for line, child in placed if line not in found.ids}
     for line, child in placed:
         if line in found.ids:
             _renew(db, found.ids[line], child)
@@ -93,8 +96,10 @@ def _enrolled(db: sqlite3.Connection, roster: Roster, lines: Sequence[int], at: 
         list_before.gone_again(db, one, at)  # the same child twice, of whom nothing is kept under one of the names
     there = {row[0] for row in db.execute("SELECT id FROM children")}
     left = tuple(one for one in left if one in there)
-    return RosterUpdate(roster, joined, tuple(sorted(kept & here)), tuple(sorted(kept - here)), left,
-                        tuple(found.notes), tuple(found.recognised), found.ids)
+    asked = [one for one in found.recognised if one.taken is None]
+    doubted = {new[one.line] for one in asked} | {old.id for one in asked for old in one.known if old.id in left}
+    return RosterUpdate(roster, tuple(new.values()), tuple(sorted(kept & here)), tuple(sorted(kept - here)), left,
+                        tuple(found.notes), tuple(found.recognised), found.ids, frozenset(doubted))
 
 
 def _once_each(same: Mapping[int, int], known: Set[int]) -> Mapping[int, int]:

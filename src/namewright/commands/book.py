@@ -12,6 +12,7 @@ from namewright.classbook.enrol import NEW
 from namewright.classbook.export import export_csv, import_csv
 from namewright.classbook.find import find_child, is_called
 from namewright.classbook.mending import mend
+from namewright.classbook.needed import list_words
 from namewright.classbook.records import called as names_of
 from namewright.commands.talk import (
     ALL_MADE,
@@ -20,6 +21,7 @@ from namewright.commands.talk import (
     Refusal,
     complain,
     explained,
+    left_out_told,
     place,
     spoken,
     tell,
@@ -69,7 +71,13 @@ def opened(file: str, *, create: bool = False) -> Classbook:
     return Classbook.open(Path(file), create=create)
 
 
+_OF_LIST = {"--same": "same", "--columns": "columns", "--sheet": "sheet", "--whole-list": "whole_list"}
+
+
 def _run(options: argparse.Namespace) -> int:
+    """Do what was asked. Raises Refusal, too, for a word about a list where none is given."""
+    if not options.source and (typed := next((word for word, key in _OF_LIST.items() if getattr(options, key)), "")):
+        raise Refusal("command.class.needs_list", option=typed)
     if options.source:
         return _take(options)
     if options.export:
@@ -103,14 +111,15 @@ def _take(options: argparse.Namespace) -> int:
     text = read.text or text
     with opened(options.file, create=True) as book:
         same = _same(book, text, options)
-        update = book.update_roster(text, who=options.who, whole=options.whole_list, same=same)
+        update = book.update_roster(text, who=options.who, whole=options.whole_list, same=same,
+                                    words=list_words(spoken().say))
         labels = names_of(book.children(left=True))
     _tell(update, labels)
     for note in (*notes, *read.notes, *update.notes, *_say_same(update)):
         complain(note)
     left_out = [report for report in update.roster.lines if report.outcome is Outcome.LEFT_OUT]
     for report in left_out:
-        complain("command.told.left_out", line=report.source_line, reason=together(*report.notes))
+        complain(left_out_told(report))
     return SOME_NOT_MADE if left_out else ALL_MADE
 
 
@@ -148,10 +157,10 @@ def _say_same(update: RosterUpdate) -> Iterator[Message]:
 
 
 def _tell(update: RosterUpdate, labels: dict[int, str]) -> None:
-    for key, ids in (("joined", update.joined), ("stayed", update.stayed), ("returned", update.returned),
-                     ("left", update.left)):
-        if ids:
-            tell(f"command.class.{key}", labels=tuple(labels[one] for one in ids))
+    for key, everyone in (("joined", update.joined), ("stayed", update.stayed), ("returned", update.returned),
+                          ("left", update.left)):
+        if ids := [one for one in everyone if one not in update.doubted]:
+            tell(f"command.class.{key}", count=len(ids), labels=tuple(labels[one] for one in ids))
 
 
 def _mend(options: argparse.Namespace) -> None:

@@ -18,6 +18,7 @@ from namewright.commands.talk import (
     Refusal,
     complain,
     explained,
+    left_out_told,
     place,
 )
 from namewright.commands.writing import write
@@ -27,7 +28,7 @@ from namewright.making.account import Account, account_in
 from namewright.making.adult import left_out
 from namewright.making.make import Making
 from namewright.making.request import Request
-from namewright.message import Message, Problem, message, together
+from namewright.message import Message, Problem, message
 from namewright.names.beats import NAMES_IN
 from namewright.names.latin_spelling import latin_spelling
 from namewright.pages.hue import COLOURS
@@ -63,7 +64,8 @@ def _why_not(child: Child, cause: Problem) -> Message:
     """Return what stood in the way; of letters that we lack, without their codes, and what to type in their place."""
     if type(cause) is not MissingLetters or not all(map(str.isprintable, cause.characters)):
         return cause.message
-    return message("command.told.cannot_letters", letters=tuple(f"“{letter}”" for letter in cause.characters),
+    letters = tuple(message("quoted", words=letter) for letter in cause.characters)
+    return message("command.told.cannot_letters", letters=letters,
                    name=child.practice, latin=latin_spelling(child.practice) or "Mira")
 
 
@@ -77,15 +79,23 @@ def closing(account: Account, roster: Roster) -> int:
 def told_at_the_end(account: Account, roster: Roster) -> Iterator[Message]:
     """Yield what is to be said of a class once it is made; of a child each reason once, whatever kinds it lacks."""
     yield from dict.fromkeys(
-        message("command.told.not_made", label=one.child.label, line=roster.source_line(one.child.line),
+        message("command.told.not_made", label=one.child.label, place=_place(one.child, roster),
                 reason=one.cause.message) for one in account.not_made)
     for report in left_out(roster):
-        yield message("command.told.left_out", line=report.source_line, reason=together(*report.notes))
+        yield left_out_told(report)
     yield from roster.notes
     if any(report.notes for report in roster.lines):
         yield message("command.told.notes")
     yield from _remarks_told(account, roster)
     yield from account.notes
+
+
+def _place(child: Child, roster: Roster) -> Message:
+    """Return where a child stands on a list: the line, with its words where they say more than the name."""
+    line, text = roster.source_line(child.line), roster.opening(child.line)
+    if text in ("", child.label, child.practice):
+        return message("command.told.line", line=line)
+    return message("command.told.line_text", line=line, text=text)
 
 
 def status_of(account: Account, roster: Roster) -> int:

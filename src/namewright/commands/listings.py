@@ -43,8 +43,8 @@ def _say_lines(lines: Sequence[LineReport]) -> None:
     for report in lines:
         child = report.child
         key = f"command.roster.{report.outcome.name.lower()}"
-        read = message(key, line=report.source_line, label=child.label, practice=child.practice) if child else message(
-            key, line=report.source_line)
+        read = message(key, line=report.source_line, text=report.opening, label=child.label,
+                       practice=child.practice) if child else message(key, line=report.source_line, text=report.opening)
         print("\n    ".join([spoken().say(read), *map(worded, report.notes)]))
 
 

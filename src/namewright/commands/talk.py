@@ -15,6 +15,7 @@ from typing import Any, NoReturn, TypeAlias
 
 from namewright.message import Field, Message, Problem, message, together
 from namewright.patterns import pattern
+from namewright.roster.children import LineReport
 from namewright.wording import FIRST, Wording, has_table, languages, wording
 
 ALL_MADE, SOME_NOT_MADE, NOTHING_MADE = 0, 1, 2
@@ -94,6 +95,12 @@ def tell(told: Message | Problem | str, /, **fields: Field) -> None:
 def worded(told: Message | Problem | str, /, **fields: Field) -> str:
     """Return what is to be told as a sentence, without what would order a terminal about (in a file's name, a note)."""
     return spoken().sentence(told.message if isinstance(told, Problem) else told, **fields).translate(_ORDERS)
+
+
+def left_out_told(report: LineReport) -> Message:
+    """Return what is said of a line from which nobody was made: where it stands, its words, and why."""
+    return message("command.told.left_out", line=report.source_line, text=report.opening,
+                   reason=together(*report.notes))
 
 
 def told_of_file(error: OSError) -> Message:

@@ -6,8 +6,10 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from namewright.message import Field, Message, Problem
+from namewright.roster.tidy import tidy
 from namewright.settings import Hand, Support
 
+_OPENING = 40  # characters of a line
 
 @dataclass(frozen=True, slots=True)
 class Child:
@@ -39,6 +41,7 @@ class Outcome(StrEnum):
     CHILD = "child"
     HEADER = "header"
     HEADING = "heading"
+    FURTHER = "further row"
     BLANK = "blank"
     LEFT_OUT = "left out"
 
@@ -46,6 +49,8 @@ class Outcome(StrEnum):
 @dataclass(frozen=True, slots=True)
 class LineReport:
     """One line of the list and what became of it, with what the teacher should know.
+
+    ``child`` is who was read from it; of a further row, or a line that a quoted cell runs over, who stands above.
 
     Lines of several children, web pages and the like are unfolded first, so that each child has a line. ``line`` counts
     the lines as they are then, ``source_line`` those of what was pasted.
@@ -62,6 +67,17 @@ class LineReport:
     def source_line(self) -> int:
         """Return the 1-based line of what was pasted that this one was on."""
         return self.origin or self.line
+
+    @property
+    def opening(self) -> str:
+        """Return the first words of the line, by which an adult finds it, without what cannot be seen."""
+        words = tidy(self.text).text
+        return words if len(words) <= _OPENING else f"{words[:_OPENING].rstrip()} …"
+
+    @property
+    def opens_child(self) -> bool:
+        """Say whether a child was read from this line, and did not begin on one above."""
+        return self.outcome is Outcome.CHILD and self.child is not None and self.child.line == self.line
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,6 +96,10 @@ class Roster:
     def source_line(self, line: int) -> int:
         """Return the line of what was pasted that a line of this list was on."""
         return next((report.source_line for report in self.lines if report.line == line), line)
+
+    def opening(self, line: int) -> str:
+        """Return the first words of a line, empty where there is none of this number."""
+        return next((report.opening for report in self.lines if report.line == line), "")
 
 
 class RosterError(Problem):

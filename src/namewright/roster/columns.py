@@ -20,7 +20,7 @@ from namewright.store import keeps_names
 
 WIDE_SPACE = "  "
 """Stands for columns made of two spaces or more."""
-_DELIMITERS = ("\t", ";", "|", WIDE_SPACE, ",")
+DELIMITERS = ("\t", ";", "|", WIDE_SPACE, ",")
 _HEADER_WITHIN = 10
 _MAX_JOINED = 20
 _NUMBER_CELL = pattern(r"\s*(?:\(?\d{1,4}[.):]?|#\d{1,4}|[-*•–☐✓])\s*$")
@@ -55,7 +55,7 @@ class Table(NamedTuple):
 def lay_out(lines: Sequence[str]) -> Table:
     """Decide how ``lines`` are cut into columns and what the columns hold."""
     filled = [line for line in lines if line.strip()]
-    there = [delimiter for delimiter in _DELIMITERS if any(delimiter in line for line in filled)]
+    there = [delimiter for delimiter in DELIMITERS if any(delimiter in line for line in filled)]
     for delimiter in there:
         for row in _rows(lines, delimiter, most=_HEADER_WITHIN):
             roles = header_roles(row.cells)

@@ -81,8 +81,8 @@ def read_name(text: str, habits: Habits = UNSAID) -> Reading:
     words = list(out.words)
     split = _split_words(words, habits.order, out.least) if whole else _split_comma(cells, words, out.least, habits)
     split = split._replace(notes=split.notes + out.notes)
-    if not split.family and _opens_with_called(typed, beside.goes_by):
-        split = Reading(beside.goes_by, split.given, notes=split.notes)
+    if not split.family and _stands_for_given(typed, beside.goes_by):
+        split = Reading(beside.goes_by, split.given, notes=split.notes if whole and "," not in typed else ())
     return beside._replace(given=split.given, family=split.family, notes=beside.notes + split.notes)
 
 
@@ -92,9 +92,12 @@ def _read_inside(beside: Reading) -> Reading:
     return inside if inside is beside else inside._replace(hand=beside.hand, notes=beside.notes + inside.notes)
 
 
-def _opens_with_called(typed: str, called: str) -> bool:
-    """Say whether the name a child goes by stands first, in the place of a given name: ``“Will” Tarn``."""
-    return bool(called) and called in typed and not any(map(str.isalnum, typed[: typed.index(called)]))
+def _stands_for_given(typed: str, called: str) -> bool:
+    """Say whether the name a child goes by stands in the place of a given name: ``“Will” Tarn``, ``Tarn, “Will”``."""
+    if not called or called not in typed:
+        return False
+    before = typed[: typed.index(called)].rstrip(" \"“”„«([{（")
+    return not any(map(str.isalnum, before)) or before.endswith(",")
 
 
 def _is_remark(name: str, behind: str, habits: Habits) -> bool:
@@ -153,7 +156,7 @@ def _split_comma(cells: list[str], rest: list[str], least: int, habits: Habits) 
     family, size = cells[0], max(least, _given_size(rest))
     notes = [message("roster.second_comma", words=", ".join(cells[2:])[:60])] * (len(cells) > 2)
     if size < len(rest) or not _is_clear(family.split(" ")[0], rest[0], habits):
-        notes.append(_read_as(" ".join(rest[:size]), family, " ".join(rest[size:])))
+        notes.append(_read_by_comma(" ".join(rest[:size]), family, " ".join(rest[size:])))
     return Reading(" ".join(rest[:size]), family, notes=tuple(notes))
 
 
@@ -283,6 +286,13 @@ def _has_two_families(words: list[str], size: int) -> bool:
 def _is_spanish_family(word: str) -> bool:
     folded = fold(word)
     return folded in SPANISH_FAMILIES or (len(folded) > 4 and folded.endswith("ez"))
+
+
+def _read_by_comma(given: str, family: str, middle: str) -> Message:
+    """Return the same where the family name stands before a comma already."""
+    if middle:
+        return message("roster.comma_with_middle", given=given, middle=middle, family=family)
+    return message("roster.read_by_comma", given=given, family=family)
 
 
 def _read_as(given: str, family: str, middle: str) -> Message:

@@ -42,7 +42,8 @@ _ROLE_WORDS = {
         carinhoso, nome social, como e chamado, como e chamada""",
     Role.PRACTISE: """
         practise, practice, practise name, practice name, name to practise, name to practice, name to write,
-        practicar, nombre a practicar, nombre para practicar, practica""",
+        practicar, nombre a practicar, nombre para practicar, practica, prenom a ecrire, ubungsname, nome da scrivere,
+        nome para praticar""",
     Role.SUPPORT: """
         support, supports, support level, level of support, apoyo, apoyos, nivel de apoyo, soutien, niveau d'aide,
         unterstutzung, hilfe, hilfestufe, sostegno, livello di aiuto, apoio, nivel de apoio""",

@@ -7,12 +7,14 @@ that by child).
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Sequence
 from dataclasses import replace
 from pathlib import Path
 from typing import NamedTuple
 
 from namewright.message import Message, message, together
+from namewright.roster.beside import strip_numbering
 from namewright.roster.children import Child, LineReport, Outcome, Roster, RosterError
 from namewright.roster.columns import Row, Table
 from namewright.roster.further_rows import further_rows, is_about_others
@@ -134,8 +136,15 @@ def _two_readings(table: Table, unfolded: Sequence[Line]) -> Message:
 
 
 def _typed(lines: Sequence[str], clean: Sequence[Tidied], unfolded: Sequence[Line]) -> list[str]:
-    """Return every line as it was typed, or as it was made by unfolding."""
-    return [lines[line.origin] if line.text == clean[line.origin].text else line.text for line in unfolded]
+    """Return every line as it was typed, its number with it, or as it was made by unfolding."""
+    parts = Counter(line.origin for line in unfolded)
+    return [lines[line.origin] if _is_whole(line, clean[line.origin].text, parts[line.origin]) else line.text
+            for line in unfolded]
+
+
+def _is_whole(line: Line, typed: str, parts: int) -> bool:
+    """Say whether a line is all of what was typed there, but for a number or bullet before it."""
+    return line.text == typed or (parts == 1 and line.text == strip_numbering(typed))
 
 
 def load_roster(
@@ -191,7 +200,7 @@ def _draft_row(row: Row, table: Table, unfolded: Unfolded) -> _Draft:
     reading = draft.entry.reading if draft.entry else None
     turned = not (table.delimiter or draft.notes) and "\t" in unfolded.lines[row.line].text and ", " in row.cells[0]
     if draft.entry and reading and turned:  # a row among lines, its family name first
-        told = message("roster.read", given=reading.given, family=reading.family)
+        told = message("roster.read_by_comma", given=reading.given, family=reading.family)
         return draft._replace(entry=draft.entry._replace(notes=(told,)), notes=(told,))
     return draft
 
@@ -227,7 +236,7 @@ def _one_of_each(drafts: Sequence[_Draft], table: Table, unfolded: Sequence[Line
         return list(drafts)
     entries = [(draft.row, draft.entry.reading) for draft in drafts if draft.entry]
     same = further_rows([(row, (fold(reading.given), fold(reading.family))) for row, reading in entries], table)
-    return [_Draft(draft.row, Outcome.HEADING, notes=(message(
+    return [_Draft(draft.row, Outcome.FURTHER, notes=(message(
         "roster.same_child", line=unfolded[found.first].origin + 1, shared=found.shared),), of=found.first)
         if (found := same.get(draft.row.line)) else draft for draft in drafts]
 

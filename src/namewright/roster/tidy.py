@@ -24,6 +24,8 @@ _SPACES = dict.fromkeys(
     ),
     " ",
 )
+_ORDER = pattern(r"\x1b(?:\[[0-?]*[ -/]*[@-~]|[@-Z\\-_])")
+"""What orders a terminal about (ECMA-48, control sequences): of a list copied from one, its letters are no name’s."""
 _INVISIBLE = pattern("[\u034f\ufe00-\ufe0f\U000e0100-\U000e01ef]")
 _REMOVED_CATEGORIES = frozenset({"Cc", "Cf", "Cs"})
 _NAMED = 5
@@ -49,7 +51,7 @@ def scrub(line: str) -> Tidied:
     if line.isascii() and line.replace("\t", "").isprintable():
         return Tidied(line)
     notes: list[Message] = []
-    spaced = line.removeprefix("\ufeff").translate(_SPACES)
+    spaced = _ORDER.sub("\x1b", line).removeprefix("\ufeff").translate(_SPACES)
     kept = _without_invisible(spaced, notes)
     narrow = kept.translate(_WIDE)
     if narrow != kept:

@@ -11,7 +11,7 @@ from flask import g
 
 from namewright.classbook.enrol import Recognised
 from namewright.message import Message, Problem, message
-from namewright.roster.children import LineReport, Outcome, RosterError
+from namewright.roster.children import LineReport, RosterError
 from namewright.roster.parsing import LIST, read_roster
 from namewright.settings import NamePart
 from namewright.web.desk import class_settings, desk
@@ -51,7 +51,7 @@ class Reading:
     @cached_property
     def children(self) -> int:
         """Return how many children were found."""
-        return sum(report.outcome is Outcome.CHILD for report in self.lines)
+        return sum(report.opens_child for report in self.lines)
 
     @cached_property
     def columns(self) -> Message | None:
@@ -77,7 +77,8 @@ class Reading:
 
     def _turn(self, column: int, columns: str) -> Turn:
         found = read(self.text, NamePart.GIVEN, columns=columns)
-        return Turn(column, columns, tuple(report.child.practice for report in found.lines if report.child)[:_SHOWN])
+        return Turn(column, columns, tuple(report.child.practice for report in found.lines
+                                         if report.child and report.opens_child)[:_SHOWN])
 
     def _said_once(self, note: Message) -> bool:
         return bool(self.columns) and note.key == _UNUSED
@@ -105,7 +106,8 @@ class Reading:
     @cached_property
     def _undrawn(self) -> Mapping[int, Message]:
         missing = desk().setter.alphabet.missing
-        found = ((report.line, missing(report.child.practice)) for report in self.lines if report.child)
+        found = ((report.line, missing(report.child.practice)) for report in self.lines
+                 if report.child and report.opens_child)
         return {line: asks_latin(letters) for line, letters in found if letters}
 
     def without_page(self, lines: Sequence[LineReport]) -> tuple[str, ...]:

@@ -18,6 +18,7 @@ from werkzeug.wrappers import Response
 from namewright.classbook import ClassbookError, RosterUpdate
 from namewright.classbook.drafts import Draft
 from namewright.classbook.enrol import Recognised
+from namewright.classbook.needed import list_words
 from namewright.classbook.records import called
 from namewright.message import Field, Message, message
 from namewright.roster.children import LineReport, Outcome, RosterError
@@ -30,7 +31,7 @@ from namewright.web.list_reading import MAX_CHARACTERS, Reading, read
 from namewright.web.list_same import answered, same_children, with_answer
 from namewright.web.list_ways import mark, spelled, ways_on, written
 from namewright.web.screen_language import language_of
-from namewright.wording import FIRST, languages
+from namewright.wording import FIRST, languages, wording
 
 pages = Blueprint("roster", __name__)
 _MAX_FIGURES = 18  # of a list's number; SQLite counts no further than 19
@@ -270,7 +271,8 @@ def _saved(now: Draft, reading: Reading) -> RosterUpdate:
     first = {} if book().roster_id() else _paper_language()
     asked = {} if now.part == book().part else {"practise": now.part}  # what is so already is no change in the history
     return book().save_list(reading.text, {**asked, **first}, same=_same(now, reading),
-                            after_roster=_based(), whole=now.whole, settled=now.settled)
+                            after_roster=_based(), whole=now.whole, settled=now.settled,
+                            words=list_words(wording(language_of(request)).say))
 
 
 def _same(now: Draft, reading: Reading) -> Mapping[int, int]:
@@ -318,13 +320,15 @@ def _told(update: RosterUpdate, reading: Reading) -> list[Message]:
     names = called(book().children(left=True))
     some = update.stayed or update.returned
     groups = (("joined", update.joined if some else ()), ("returned", update.returned), ("left", update.left))
+    told = [(key, [one for one in ids if one not in update.doubted]) for key, ids in groups]
     return [message("web.list.kept", count=len(update.roster.children)),
-            *(message(f"web.list.{key}", names=tuple(names[one] for one in ids)) for key, ids in groups if ids),
+            *(message(f"web.list.{key}", count=len(ids), names=tuple(names[one] for one in ids))
+              for key, ids in told if ids),
             *update.notes, *(() if book().roster_is_whole() else _not_kept(reading))]
 
 
 def _not_kept(reading: Reading) -> tuple[Message, ...]:
-    words = tuple(f"“{line.text.strip()[:40]}”" for line in reading.lines if line.outcome is Outcome.LEFT_OUT)
+    words = tuple(message("quoted", words=line.opening) for line in reading.lines if line.outcome is Outcome.LEFT_OUT)
     return (message("web.list.not_kept", words=words, count=len(words)),) if words else ()
 
 

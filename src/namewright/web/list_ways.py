@@ -13,16 +13,18 @@ from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from difflib import SequenceMatcher
 from enum import StrEnum
+from itertools import takewhile
 from types import MappingProxyType
 
 from namewright.classbook.enrol import NEW, Known, Recognised
-from namewright.message import Message, message
+from namewright.message import Field, Message, message
 from namewright.names.clusters import is_letter
 from namewright.names.latin_spelling import latin_spelling
 from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
 from namewright.roster.children import Child, LineReport, Outcome
+from namewright.roster.columns import DELIMITERS, join_cells, split_cells
 from namewright.roster.cut_short import may_stand_for
 from namewright.roster.known import lean
 from namewright.roster.rows import TWO_CHILDREN
@@ -32,7 +34,8 @@ from namewright.roster.vocabulary import fold
 _MANY = frozenset({TWO_CHILDREN.key, "roster.several"})
 _NO_NAME_AT_ALL = frozenset({"roster.only_numbers", "roster.only_accents", "roster.no_letter"})
 _WITH_MIDDLE = "roster.read_with_middle"
-_READ = frozenset({"roster.read", _WITH_MIDDLE, "roster.family_stands_first"})
+_READ = frozenset({"roster.read", _WITH_MIDDLE, "roster.read_by_comma", "roster.comma_with_middle",
+                   "roster.family_stands_first"})
 _CELLS = pattern(r"[\t;|]|\s{2,}")
 _COMMAS = pattern(r"\s*[,，、]\s*(?:(?:and|und|y|et|e|ed|&)\s+)?|\s*[;/&+|•·]\s*|\s+(?:and|und|y|et|e|ed)\s+")
 _MOST_PARTS = 2
@@ -115,23 +118,25 @@ def mark(text: str) -> str:
     return hashlib.sha256(text.strip().encode(errors="replace")).hexdigest()[:10]
 
 
-def question(report: LineReport, before: Sequence[LineReport], cannot_draw: Message | None) -> Question | None:
+def question(report: LineReport, before: Sequence[LineReport], cannot_draw: Message | None,
+             span: int = 1) -> Question | None:
     """Return what a line asks of a person, None where it asks nothing.
 
     ``before`` are lines that stand before it, from the same line of what was pasted; ``cannot_draw`` is why its name
-    makes no page.
+    makes no page; ``span`` lines are one with it.
     """
     keys = {note.key for note in report.notes}
     if report.outcome is Outcome.LEFT_OUT and not keys & _NO_NAME_AT_ALL:
         return _of_left_out(report, keys)
-    if report.child is None:
+    if report.child is None or not report.opens_child:
         return None
     if cannot_draw:
         return Question(report, Asked.LATIN, cannot_draw, (_latin(report, report.child), _gone("leave")))
     if "roster.split" in keys and (shared := _shares_family(report, before)):
         return shared
     if again := next((note for note in report.notes if note.key == "roster.repeat"), None):
-        return Question(report, Asked.TWICE, again, (_fine("both"), Way("take", message("web.list.way_take"), ((),))))
+        take = Way("take", message("web.list.way_take"), ((),), takes=span)
+        return Question(report, Asked.TWICE, again, (_fine("both"), take))
     if remark := next((note for note in report.notes if note.key == "roster.remark"), None):
         return _of_remark(report, report.child, str(remark["words"]))
     return None
@@ -165,8 +170,11 @@ def _fine(key: str) -> Way:
 
 
 _gone = _fine
-_NO_CHILD = Way("none", message("web.list.way_drop"), ((),))
-"""Takes a line out that was read as a child."""
+
+
+def _no_child(span: int) -> Way:
+    """Take out what was read as a child: its line, with those that a quoted cell of it runs over."""
+    return Way("none", message("web.list.way_drop"), ((),), takes=span)
 
 
 # --- several children in one line ----------------------------------------------------------------------
@@ -244,12 +252,13 @@ def _of_remark(report: LineReport, child: Child, words: str) -> Question | None:
     called = Way("called", message("web.list.way_called", name=said),
                  ((f"{rest} (goes by {said})",),), (Promise(child.given, child.family, said),))
     asks = message("web.list.asks_called", words=said)
-    return Question(report, Asked.CALLED, asks, (called, _fine("remark"), _NO_CHILD))
+    return Question(report, Asked.CALLED, asks, (called, _fine("remark"), _no_child(1)))
 
 
 def asks_latin(letters: Iterable[str]) -> Message:
     """Ask for letters that can be drawn in place of these."""
-    return message("web.list.asks_latin", letters=tuple(f"“{letter}”" for letter in dict.fromkeys(letters)))
+    return message("web.list.asks_latin",
+                   letters=tuple(message("quoted", words=letter) for letter in dict.fromkeys(letters)))
 
 
 def _latin(report: LineReport, child: Child) -> Way:
@@ -335,7 +344,7 @@ def _ways_same(one: Recognised) -> tuple[Way, ...]:
     return (*known, Way("new", message("web.list.way_new"), child=NEW))
 
 
-def _told_apart(known: Sequence[Known]) -> list[str]:
+def _told_apart(known: Sequence[Known]) -> list[Field]:
     """Return the names of children, by their labels where they are written alike."""
     names = [one.shown for one in known]
     return [one.label if names.count(name) > 1 else name for one, name in zip(known, names, strict=True)]
@@ -407,7 +416,7 @@ def sorted_lines(lines: Sequence[LineReport], noted: Callable[[LineReport], Sequ
     rest: list[LineReport] = []
     ways: dict[int, tuple[Way, ...]] = {}
     for at, report in enumerate(lines):
-        asked = question(report, _siblings(lines, at), cannot_draw(report))
+        asked = question(report, _siblings(lines, at), cannot_draw(report), span_of(lines, at))
         one = known.get(report.line)
         if asked and mark(report.text) not in settled:
             needs.append(asked)
@@ -419,7 +428,8 @@ def sorted_lines(lines: Sequence[LineReport], noted: Callable[[LineReport], Sequ
             continue
         looked = one or noted(report) or report.outcome is not Outcome.CHILD
         (tidied if looked else rest).append(report)
-        ways[report.line] = (*_ways_of(report, cannot_draw(report)), *(_ways_same(one)[-1:] if one else ()))
+        ways[report.line] = (*_ways_of(report, cannot_draw(report), span_of(lines, at)),
+                             *(_ways_same(one)[-1:] if one else ()))
     same = {line: message("web.list.same_as", before=one.known[0].shown) for line, one in known.items() if one.sure}
     return Sorted(tuple(needs), tuple(tidied), tuple(rest), ways, same)
 
@@ -432,22 +442,42 @@ def _siblings(lines: Sequence[LineReport], at: int) -> Sequence[LineReport]:
     return lines[start:at]
 
 
-def _ways_of(report: LineReport, cannot_draw: Message | None) -> tuple[Way, ...]:
-    """Return what may be done with a line that asks nothing, or no more."""
+def span_of(lines: Sequence[LineReport], at: int) -> int:
+    """Return over how many lines what begins on one runs, by a cell in quotation marks."""
+    behind = takewhile(lambda one: one.outcome is Outcome.CHILD and not one.opens_child, lines[at + 1:])
+    return 1 + sum(1 for _ in behind)
+
+
+def _ways_of(report: LineReport, cannot_draw: Message | None, span: int) -> tuple[Way, ...]:
+    """Return what may be done with a line that asks nothing, or no more; ``span`` lines are one with it."""
     keys = {note.key for note in report.notes}
-    if cannot_draw and report.child:
-        return (_latin(report, report.child), _NO_CHILD)
+    if report.outcome is Outcome.FURTHER and report.child:
+        return (_of_its_own(report.text, report.child),)
     if report.outcome in (Outcome.HEADING, Outcome.LEFT_OUT) and not keys & _NO_NAME_AT_ALL:
         return (after_all(report),)
-    return (*other_parts(report), _NO_CHILD) if report.child else ()
+    if report.child is None or not report.opens_child:
+        return ()
+    if cannot_draw:
+        return (_latin(report, report.child), _no_child(span))
+    return (*other_parts(report), _no_child(span))
+
+
+def _of_its_own(text: str, child: Child) -> Way:
+    """Make a child of a further row: of the name alone, for all else in the row is the child’s above."""
+    name = fold(_whole(child))
+    rows = ((delimiter, split_cells(text, delimiter)) for delimiter in DELIMITERS)
+    tries = tuple((join_cells([cell if cell and fold(cell) in name else "" for cell in cells], delimiter),)
+                  for delimiter, cells in rows if cells and len(cells) > 1)
+    return Way("child", message("web.list.way_new"), tries, (_ANYBODY,))
 
 
 def ways_on(lines: Sequence[LineReport], at: int, cannot_draw: Message | None,
             known: Mapping[int, Recognised] = NOBODY_KNOWN) -> tuple[Way, ...]:
     """Return every way that a line has, asked for or not."""
-    asked = question(lines[at], _siblings(lines, at), cannot_draw)
+    asked = question(lines[at], _siblings(lines, at), cannot_draw, span_of(lines, at))
     one = known.get(lines[at].line)
-    return (*(asked.ways if asked else ()), *_ways_of(lines[at], cannot_draw), *(_ways_same(one) if one else ()))
+    return (*(asked.ways if asked else ()), *_ways_of(lines[at], cannot_draw, span_of(lines, at)),
+            *(_ways_same(one) if one else ()))
 
 
 def written(lines: Sequence[LineReport], at: int, way: Way,
@@ -455,11 +485,20 @@ def written(lines: Sequence[LineReport], at: int, way: Way,
     """Return the list with a way taken at a line, None where no way to write it holds what the button promised."""
     texts = [report.text for report in lines]
     start, end = (at + way.takes, at + 1) if way.takes < 0 else (at, at + way.takes)
-    for new in way.tries:
+    for new in _numbered_too(texts[start], way.tries):
         tried = "\n".join([*texts[:start], *new, *texts[end:]])
         if not new or _holds(read(tried)[start:start + len(new)], way.promised):
             return tried
     return None
+
+
+def _numbered_too(text: str, tries: Sequence[tuple[str, ...]]) -> Iterator[tuple[str, ...]]:
+    """Yield each way to write a line first with the number or bullet that stands before it."""
+    number = text[:len(text) - len(strip_numbering(text))]
+    for new in tries:
+        if new and number.strip() and not new[0].startswith(number):
+            yield (number + new[0], *new[1:])
+        yield new
 
 
 def _holds(found: Iterable[LineReport], promised: Sequence[Promise]) -> bool:
