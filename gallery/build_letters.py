@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import replace
 from pathlib import Path
 
 from namewright.letters.choice import LetterChoice, read_choice
@@ -78,7 +77,7 @@ def variants() -> Page:
     for page, height in zip(sheets, (66.0, 36.0, 36.0), strict=True):
         items += [blocks.moved(item, 0.0, y) for item in page.items]
         y += height
-    return replace(sheets[0], items=tuple(items), height_mm=y + 6.0)
+    return sheets[0]._replace(items=tuple(items), height_mm=y + 6.0)
 
 
 def main() -> None:

@@ -46,8 +46,6 @@ _COMPILED = tempfile.TemporaryDirectory(prefix="compiled")
 
 def pages_of(children: Iterable[Child], outline: bool = True) -> Iterator[Page]:
     """Yield the sheets of the children one by one, so that none is kept."""
-    from dataclasses import replace
-
     from namewright.lines.ruling import DEFAULT_RULING, preset
     from namewright.pages.sheet import SheetSettings, practice_pages
     from namewright.pages.typesetter import Typesetter
@@ -55,7 +53,7 @@ def pages_of(children: Iterable[Child], outline: bool = True) -> Iterator[Page]:
     setter, settings = Typesetter(), SheetSettings(preset(DEFAULT_RULING))
     for child in children:
         for page in practice_pages(setter, child.practice, child.label, settings):
-            yield page if outline else replace(page, outline=None)
+            yield page if outline else page._replace(outline=None)
 
 
 def ours(text: str) -> bytes:

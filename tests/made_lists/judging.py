@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Callable, Iterable, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 
 from namewright.roster.children import LineReport, Outcome, Roster, RosterError
 from namewright.roster.parsing import read_roster
@@ -73,7 +73,7 @@ def judge(made: Made, read: Callable[[str], Roster] = read_roster) -> Counter[st
     try:
         roster = read(made.text)
         reports: Sequence[LineReport] = tuple(  # what is said of the whole list is said of each line
-            replace(report, notes=(*report.notes, *roster.notes)) for report in roster.lines)
+            report._replace(notes=(*report.notes, *roster.notes)) for report in roster.lines)
     except RosterError as error:
         if error.message.key in _ONE_QUESTION:
             return Counter(children=len(made.children), waiting=len(made.children), question=1)

@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 
 from namewright.output.order_tables import BEAT_POINT, order_csv, order_json, order_table
 from namewright.practice.difficulty import Band
-from namewright.practice.ordering import Order, Planned, completed, order_class
+from namewright.practice.ordering import Order, Placed, completed, order_class
 from namewright.roster.children import Child
 from namewright.wording import wording
 
@@ -105,7 +105,7 @@ def test_an_empty_class_is_written_too() -> None:
 NAMES = ("Bo", "Zoë", "Ava", "Noor", "Mira", "Íñigo", "Christopherson", "Ẹ̀bun", "Mary-Kate", "deShawn", "Łucja", "AJ")
 
 
-def placed_of(names: tuple[str, ...] | list[str], order: Order = Order.PRACTICE) -> tuple[Planned, ...]:
+def placed_of(names: tuple[str, ...] | list[str], order: Order = Order.PRACTICE) -> tuple[Placed, ...]:
     return completed(order_class([child(name, line) for line, name in enumerate(names, start=1)], order))
 
 

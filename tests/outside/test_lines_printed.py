@@ -6,8 +6,6 @@ common practice as we know it, with no source that could be shown.
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 import numpy as np
 import pytest
 from skimage.measure import label, regionprops
@@ -82,7 +80,7 @@ def test_every_preset_has_its_measures_here() -> None:
 
 def rows_and_folds(page: Page) -> Page:
     """Return a page without what stands beside its rows: the date, a frame, hollow letters."""
-    return replace(page, items=tuple(item for item in page.items if isinstance(item, Row)
+    return page._replace(items=tuple(item for item in page.items if isinstance(item, Row)
                                      or (isinstance(item, Furniture) and item.bleeds)))
 
 
@@ -124,7 +122,7 @@ def test_rows_follow_each_other_at_the_usual_pitch(setter: Typesetter, ruling: s
     wide = "N" + "o" * round(110 / (1.3 * LINES[ruling][-2]))  # too wide to write beside: copied under itself
     settings = SheetSettings(preset(ruling), Paper.A4, landscape=True, support=Support.LIGHT)
     pages = practice_pages(setter, wide, wide, settings)
-    data = pdf_bytes(replace(page, items=tuple(item for item in page.items if isinstance(item, Row))) for page in pages)
+    data = pdf_bytes(page._replace(items=tuple(item for item in page.items if isinstance(item, Row))) for page in pages)
     distances: list[float] = []
     for number, page in enumerate(pages):
         right = page.width_mm - 12.7

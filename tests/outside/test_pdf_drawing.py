@@ -7,7 +7,6 @@ from __future__ import annotations
 
 import io
 import math
-from dataclasses import replace
 
 import numpy as np
 import pytest
@@ -26,7 +25,7 @@ DARK, LIGHT = 100, 215  # ink at its full cover, and a pixel that holds hardly a
 def in_whole_pixels(page: Page) -> Page:
     """Return the page on paper of whole pixels, less a hair: PDFium stretches a page to the next whole pixel."""
     width, height = ((math.ceil(mm / 25.4 * DPI) - 0.01) * 25.4 / DPI for mm in (page.width_mm, page.height_mm))
-    return replace(page, width_mm=width, height_mm=height)
+    return page._replace(width_mm=width, height_mm=height)
 
 
 def both(page: Page) -> tuple[Pixels, Pixels]:

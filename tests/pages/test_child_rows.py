@@ -13,10 +13,10 @@ from namewright.pages.plan.band_shapes import SHAPE_STYLES, formed_tick
 from namewright.pages.plan.flow import MIN_MM, TEXT_MM, packed
 from namewright.pages.plan.pages import PlanSettings, plan_pages
 from namewright.pages.typesetter import Typesetter
-from namewright.practice.ordering import Order, Planned, completed, order_class
+from namewright.practice.ordering import Order, Placed, completed, order_class
 
 
-def placed_of(names: tuple[str, ...] | list[str], order: Order = Order.PRACTICE) -> tuple[Planned, ...]:
+def placed_of(names: tuple[str, ...] | list[str], order: Order = Order.PRACTICE) -> tuple[Placed, ...]:
     return completed(order_class([child(name, line) for line, name in enumerate(names, start=1)], order))
 
 

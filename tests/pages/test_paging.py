@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 
 import pytest
 from hypothesis import assume, given
@@ -53,7 +52,7 @@ def test_any_sheet_is_planned_whole_or_not_at_all(measures: Heights, rows: int, 
 
 @given(heights(), NEEDED)
 def test_more_room_never_takes_more_pages(measures: Heights, needed: tuple[Part, ...]) -> None:
-    tight, wide = (planned(one, 1, needed, (), None) for one in (measures, replace(measures, room=measures.room + 40)))
+    tight, wide = (planned(one, 1, needed, (), None) for one in (measures, measures._replace(room=measures.room + 40)))
     assume(tight is not None)
     assert wide is not None
     assert len(wide) <= len(tight)

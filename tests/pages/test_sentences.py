@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from planhelp import NAMES, child, table_of
 
 from namewright.pages.plan.sentences import account_said, begin_said, next_week_said, table_said, weeks_said
@@ -14,7 +12,7 @@ from namewright.wording import wording
 
 def test_a_table_ends_in_one_full_stop() -> None:
     """A label may end in a full stop itself."""
-    children = [replace(child(name, at), label=f"{name} F.") for at, name in enumerate(("Ava", "Bo"), start=1)]
+    children = [child(name, at)._replace(label=f"{name} F.") for at, name in enumerate(("Ava", "Bo"), start=1)]
     plan = timetable(completed(order_class(children)), Lookout())
     assert ".." not in wording("en").say(table_said(plan, plan.tables[0]))
 

@@ -7,7 +7,6 @@ import io
 import json
 import re
 import unicodedata
-from dataclasses import replace
 
 import pytest
 from hypothesis import given
@@ -156,8 +155,8 @@ BANDS = "|".join(wording("en").listed([band]) for band in Band)
 def test_need_goes_from_most_support_to_least_and_then_from_hard_to_easy() -> None:
     """A level of support the teacher chose goes before any figure; one not stated counts as the class's."""
     children = [child("Mira", 1), child("Bo", 2), child("Alexandrine", 3), child("Christofon", 4)]
-    children[1] = replace(children[1], support=Support.FULL)
-    children[2] = replace(children[2], support=Support.INDEPENDENT)
+    children[1] = children[1]._replace(support=Support.FULL)
+    children[2] = children[2]._replace(support=Support.INDEPENDENT)
     names = [each.child.practice for each in order_class(children, Order.NEED, Support.PARTIAL)]
     assert names == ["Bo", "Christofon", "Mira", "Alexandrine"]
 

@@ -6,13 +6,13 @@ from collections.abc import Sequence
 
 import pytest
 
-from namewright.practice.ordering import Order, Planned, completed, order_class
+from namewright.practice.ordering import Order, Placed, completed, order_class
 from namewright.practice.timetable import Lookout, Timetable, timetable, week_letter
 from namewright.roster.children import Child
 from namewright.settings import Support
 
 
-def planned(names: Sequence[str], order: Order = Order.ROSTER) -> tuple[Planned, ...]:
+def planned(names: Sequence[str], order: Order = Order.ROSTER) -> tuple[Placed, ...]:
     return completed(order_class([Child(name, name, name, "", line) for line, name in enumerate(names, 1)], order))
 
 

@@ -12,14 +12,14 @@ from datetime import date, timedelta
 
 from namewright.classbook.database import Classbook
 from namewright.classbook.records import BookChild
-from namewright.practice.ordering import Placed, Planned, completed
+from namewright.practice.ordering import Placed, completed
 from namewright.practice.wishes import NO_WISHES, Wishes
 from namewright.settings import Support
 
 
 def with_groups(book: Classbook, children: Sequence[BookChild], placed: Sequence[Placed], language: str = "en", *,
                 anew: bool = False, wishes: Wishes = NO_WISHES, usual: Support = Support.FULL,
-                names_in: str | None = None) -> tuple[Planned, ...]:
+                names_in: str | None = None) -> tuple[Placed, ...]:
     """Return the same children with their beats and groups, from the groups of last time unless ``anew``.
 
     ``children`` are the whole class as the book has it now, ``placed`` the same in an order. Nothing is changed in
@@ -53,7 +53,7 @@ def taught_before(book: Classbook, monday: date) -> tuple[tuple[str, ...], ...]:
     return tuple(letters for week, letters in book.taught().items() if week < monday)
 
 
-def keep(book: Classbook, children: Sequence[BookChild], placed: Sequence[Planned]) -> None:
+def keep(book: Classbook, children: Sequence[BookChild], placed: Sequence[Placed]) -> None:
     """Keep the groups of the whole class for next time. Raises ClassbookError where the file cannot be changed."""
     ids = {one.child.line: one.id for one in children}
     book.keep_groups({ids[each.child.line]: each.group for each in placed})

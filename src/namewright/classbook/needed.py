@@ -12,7 +12,7 @@ from __future__ import annotations
 import csv
 import io
 from collections.abc import Callable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from namewright.roster.children import Child, Outcome, Roster, RosterError
 from namewright.roster.parsing import LIST, read_roster
@@ -79,7 +79,7 @@ def _read(text: str, part: NamePart, names_in: str) -> tuple[Child, ...]:
 
 def _alike(one: Sequence[Child], other: Sequence[Child]) -> bool:
     """Say whether two readings give the same children, on whatever lines."""
-    return [replace(child, line=0) for child in one] == [replace(child, line=0) for child in other]
+    return [child._replace(line=0) for child in one] == [child._replace(line=0) for child in other]
 
 
 def _kept(by_given: Child, by_family: Child) -> _Kept:

@@ -84,7 +84,7 @@ def _enrolled(db: sqlite3.Connection, roster: Roster, lines: Sequence[int], at: 
     here = {one.id for one in known if one.here}
     said = _once_each(same, {one.id for one in known})
     found = enrol(roster.children, known, said)
-    placed = [(child.line, replace(child, line=line)) for child, line in zip(roster.children, lines, strict=True)]
+    placed = [(child.line, child._replace(line=line)) for child, line in zip(roster.children, lines, strict=True)]
     new = {line: _join(db, child, at) for line, child in placed if line not in found.ids}
     for line, child in placed:
         if line in found.ids:

@@ -27,7 +27,7 @@ from namewright.pages.ladder import ORDERED, Chain, read_rungs
 from namewright.pages.paper import Paper
 from namewright.pages.sheet import SheetSettings
 from namewright.pages.typesetter import Typesetter
-from namewright.practice.ordering import Order, Placed, Planned, completed, order_class
+from namewright.practice.ordering import Order, Placed, completed, order_class
 from namewright.practice.wishes import NO_WISHES, Wishes
 from namewright.roster.children import Child, Roster
 from namewright.roster.limits import MAX_BYTES
@@ -157,7 +157,7 @@ def _kept(options: argparse.Namespace, book: Classbook) -> Choices:
 
 
 def _grouped(options: argparse.Namespace, placed: Sequence[Placed], holds: SheetSettings, book: Classbook | None,
-             children: Sequence[BookChild]) -> tuple[Planned, ...]:
+             children: Sequence[BookChild]) -> tuple[Placed, ...]:
     earlier = getattr(options, "earlier_groups", None)
     wishes: Wishes = getattr(options, "wishes", NO_WISHES)
     if book:

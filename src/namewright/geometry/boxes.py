@@ -4,8 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
-from fontTools.misc.arrayTools import calcBounds
-
 from namewright.geometry.points import Point
 
 Box = tuple[float, float, float, float]
@@ -15,8 +13,8 @@ def around(points: Sequence[Point]) -> Box:
     """Return the box of points. Raises ValueError where there is none."""
     if not points:
         raise ValueError("no points have no box")
-    x0, y0, x1, y1 = calcBounds(points)
-    return (x0, y0, x1, y1)
+    xs, ys = zip(*points, strict=True)
+    return (min(xs), min(ys), max(xs), max(ys))
 
 
 def joined(boxes: Iterable[Box]) -> Box:

@@ -1,4 +1,8 @@
-"""The two pieces of which every path is made: a straight line, and a cubic Bézier curve."""
+"""The two pieces of which every path is made: a straight line, and a cubic Bézier curve.
+
+fontTools is imported where a curve is measured or cut: letters that are known beforehand need neither, and it brings
+the standard library's logging with it, a tenth of loading.
+"""
 
 from __future__ import annotations
 
@@ -7,13 +11,12 @@ from collections.abc import Callable, Iterable, Sequence
 from itertools import pairwise
 from typing import NamedTuple
 
-from fontTools.misc.bezierTools import calcCubicArcLength, calcCubicBounds, splitCubicAtT
-
 from namewright.geometry.boxes import Box
 from namewright.geometry.points import Point, between, heading, turn_degrees
 
 LENGTH_TOLERANCE = 1e-4
 CORNER_DEGREES = 30.0  # a sharper turn is a corner to hand and eye; found by trial on our letters and on fonts
+_NO_BEND = 1e-9  # a smaller factor of t² or t would only divide rounding errors
 _NO_WAY = 1e-9  # control points nearer than this to an end say nothing of the direction there
 
 
@@ -71,6 +74,8 @@ class Cubic(NamedTuple):
         That is asked of each part, not of the sum: measured against an exact integral, the error is up to 3 times the
         tolerance on the curves of our letters, and up to 80 times on curves with random control points.
         """
+        from fontTools.misc.bezierTools import calcCubicArcLength
+
         return float(calcCubicArcLength(*self, tolerance=tolerance))
 
     def bounds(self) -> Box:
@@ -82,7 +87,7 @@ class Cubic(NamedTuple):
         ends = _box(self.start, self.end)
         if all([ends[0] <= x <= ends[2] and ends[1] <= y <= ends[3] for x, y in (self.pull_out, self.pull_in)]):
             return ends
-        x0, y0, x1, y1 = calcCubicBounds(*self)
+        (x0, x1), (y0, y1) = map(_reach, *self)
         return (x0, y0, x1, y1)
 
     def flattened(self, tolerance: float) -> list[Point]:
@@ -105,6 +110,8 @@ class Cubic(NamedTuple):
 
     def cut(self, shares: Sequence[float]) -> list[Cubic]:
         """Return the parts between ascending shares of the parameter, each greater than 0 and less than 1."""
+        from fontTools.misc.bezierTools import splitCubicAtT
+
         return [Cubic(*part) for part in splitCubicAtT(*self, *shares)] if shares else [self]
 
 
@@ -114,6 +121,32 @@ Segment = Line | Cubic
 def _box(a: Point, b: Point) -> Box:
     (ax, ay), (bx, by) = a, b  # compared, not min and max: it is asked of every segment of every letter
     return (bx if bx < ax else ax, by if by < ay else ay, bx if bx > ax else ax, by if by > ay else ay)
+
+
+def _reach(start: float, pull_out: float, pull_in: float, end: float) -> tuple[float, float]:
+    """Return the least and the greatest value that one coordinate of a cubic curve takes.
+
+    At t it is ((a·t + b)·t + c)·t + start, so where it turns 3·a·t² + 2·b·t + c is 0.
+    """
+    c = 3 * (pull_out - start)
+    b = 3 * (pull_in - pull_out) - c
+    a = end - start - c - b
+    found = [start, end]
+    for t in _zeros(3 * a, 2 * b, c):
+        if 0 < t < 1:
+            found.append(a * t * t * t + b * t * t + c * t + start)
+    return (min(found), max(found))
+
+
+def _zeros(a: float, b: float, c: float) -> tuple[float, ...]:
+    """Return where a·t² + b·t + c is 0; nowhere, if it is so everywhere."""
+    if abs(a) < _NO_BEND:
+        return (-c / b,) if abs(b) >= _NO_BEND else ()
+    under_root = b * b - 4 * a * c
+    if under_root < 0:
+        return ()
+    root = math.sqrt(under_root)
+    return ((-b + root) / 2 / a, (-b - root) / 2 / a)
 
 
 def raised(start: Point, control: Point, end: Point) -> Cubic:

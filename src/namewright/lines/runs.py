@@ -12,8 +12,6 @@ from collections.abc import Iterable, Iterator, Sequence
 from itertools import combinations, pairwise
 from typing import NamedTuple
 
-from fontTools.misc.bezierTools import lineLineIntersections
-
 from namewright.geometry import boxes, distances
 from namewright.geometry.boxes import Box
 from namewright.geometry.points import Point, between, heading, turn_degrees
@@ -200,6 +198,10 @@ def _meetings(line: _BoxedLine, others: Iterable[_BoxedLine]) -> Iterator[Point]
     """Yield where a line meets others; only boxes that touch are looked at closely."""
     x0, y0, x1, y1, a, b = line
     near = [(c, d) for u0, v0, u1, v1, c, d in others if u0 <= x1 and x0 <= u1 and v0 <= y1 and y0 <= v1]
+    if not near:
+        return
+    from fontTools.misc.bezierTools import lineLineIntersections
+
     for c, d in near:
         for found in lineLineIntersections(a, b, c, d):  # of the endless lines
             if -_TOUCH <= found.t1 <= 1 + _TOUCH and -_TOUCH <= found.t2 <= 1 + _TOUCH:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass, field
+from typing import NamedTuple
 
 from namewright.making.request import Kind, Member
 from namewright.message import Message, Problem, message, together
@@ -47,8 +47,7 @@ class NoFriends(Problem):
         super().__init__("account.no_friends", label=label)
 
 
-@dataclass(frozen=True, slots=True)
-class NotMade:
+class NotMade(NamedTuple):
     """A child whose page of a kind could not be made, and why: ``MissingLetters``, ``DoesNotFit`` or one of those here.
 
     A page that stands for a whole group names each of its children. No kind: the child has no place in the order.
@@ -59,26 +58,26 @@ class NotMade:
     cause: Problem
 
 
-@dataclass(frozen=True, slots=True)
-class Remark:
+class Remark(NamedTuple):
     """A child who is made, but without something that was chosen: what could not be heeded, and what holds instead."""
 
     child: Child
     told: Message
 
 
-@dataclass
 class Account:
     """Filled as pages are asked for; ``step`` is told of every child of every kind that is done with.
 
     ``notes`` are about all of a kind's pages together.
     """
 
-    step: Callable[[], None] = lambda: None
-    made: list[tuple[Kind, Member]] = field(default_factory=list)
-    not_made: list[NotMade] = field(default_factory=list)
-    remarks: list[Remark] = field(default_factory=list)
-    notes: list[Message] = field(default_factory=list)
+    def __init__(self, step: Callable[[], None] = lambda: None, *, made: Iterable[tuple[Kind, Member]] = (),
+                 not_made: Iterable[NotMade] = (), notes: Iterable[Message] = ()) -> None:
+        self.step = step
+        self.made = list(made)
+        self.not_made = list(not_made)
+        self.remarks: list[Remark] = []
+        self.notes = list(notes)
 
     def of(self, kind: Kind) -> list[Member]:
         """Return the children of whom there are pages of a kind, in their order."""

@@ -30,7 +30,6 @@ from namewright.practice.friends import FRIENDS, HELPED, Mate, friends
 from namewright.practice.gaps import GapRow, gap_rows
 from namewright.practice.letter_hunt import HITS, Hunt, letter_hunt
 from namewright.practice.mixing import ORDERS, Letters, mixed
-from namewright.practice.ordering import Planned
 from namewright.practice.tile_set import tiles_needed
 from namewright.wording import Wording, wording
 
@@ -256,7 +255,7 @@ class Knowing:
         from namewright.pages.know.friends import has_room, on_one_page
 
         tables = {each.placed.child.line: each.placed.group for each in self.request.members
-                  if isinstance(each.placed, Planned)}
+                  if each.placed.is_completed}
         table, line = tables.get(one.placed.child.line), one.placed.child.line
         mates = [Mate(child.practice, table is not None and tables.get(child.line) == table)
                  for child in self.request.classmates if child.line != line and self._can_draw(child.practice)]

@@ -33,7 +33,7 @@ from namewright.pages.ladder import ORDERED
 from namewright.pages.page import Page, PageError
 from namewright.pages.sheet import SheetSettings, practice_pages
 from namewright.pages.typesetter import Typesetter
-from namewright.practice.ordering import Order, Planned
+from namewright.practice.ordering import Order
 from namewright.wording import wording
 
 if TYPE_CHECKING:
@@ -162,9 +162,9 @@ class Making:
     def _called(self, one: Member) -> Member:
         """Return a child for a page on which its label is what is shown, without beats where we can show no letter."""
         placed, label = one.placed, self._label(one)
-        shown = replace(placed, child=replace(placed.child, label=label))
-        if isinstance(shown, Planned) and not as_far_as(self.setter, placed.child.label):
-            shown = replace(shown, beats=())
+        shown = placed._replace(child=placed.child._replace(label=label))
+        if not as_far_as(self.setter, placed.child.label):
+            shown = shown._replace(beats=())
         return one._replace(placed=shown)
 
     def _owner(self, one: Member) -> str:
@@ -173,7 +173,7 @@ class Making:
 
     def _told_apart(self, one: Member, page: Page) -> Page:
         """Return a child's page told from that of another of the same name: in the outline, which the adult reads."""
-        return replace(page, outline=self._label(one)) if page.outline is not None else page
+        return page._replace(outline=self._label(one)) if page.outline is not None else page
 
     def _sheet(self, one: Member) -> tuple[Page, ...]:
         holds = self._holds_for_sheet(one)

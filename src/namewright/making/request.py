@@ -12,7 +12,7 @@ from namewright.making.choices import NOTHING, Choices, choices_in_list, settled
 from namewright.message import Problem
 from namewright.pages.paper import CardSize
 from namewright.pages.sheet import SheetSettings
-from namewright.practice.ordering import Placed, Planned
+from namewright.practice.ordering import Placed
 from namewright.roster.children import Child, Roster
 from namewright.roster.labels import shared
 from namewright.settings import AT_ONCE, DEFAULT_WEEKS
@@ -139,9 +139,9 @@ class Request(NamedTuple):
         return tuple({**{child.line: child for child in self.roster.children}, **asked}.values())
 
     @property
-    def planned(self) -> tuple[Planned, ...]:
+    def planned(self) -> tuple[Placed, ...]:
         """Return the children with their beats and groups. Raises ValueError for a request made without them."""
-        planned = tuple(one.placed for one in self.members if isinstance(one.placed, Planned))
+        planned = tuple(one.placed for one in self.members if one.placed.is_completed)
         if len(planned) < len(self.members):
             raise ValueError("groups were not asked for when this request was put together")
         return planned

@@ -13,7 +13,7 @@ from collections.abc import Sequence
 import unicodedata2
 
 from namewright.names.clusters import clusters
-from namewright.practice.ordering import Placed, Planned
+from namewright.practice.ordering import Placed
 from namewright.practice.sequence import faces_left
 from namewright.wording import FIRST, Wording, wording
 
@@ -38,7 +38,7 @@ def order_table(placed: Sequence[Placed], language: str = FIRST) -> str:
     return "\n".join((*lines, "", *account, *(words.say(f"order.note.{note}") for note in _NOTES), ""))
 
 
-def order_csv(placed: Sequence[Planned], language: str = FIRST) -> str:
+def order_csv(placed: Sequence[Placed], language: str = FIRST) -> str:
     """Return the order as CSV (RFC 4180, lines end in CR LF), one row a child below a header.
 
     A text that a spreadsheet would take for a formula gets a leading apostrophe; numbers stay numbers.
@@ -58,7 +58,7 @@ def order_csv(placed: Sequence[Planned], language: str = FIRST) -> str:
     return out.getvalue()
 
 
-def order_json(placed: Sequence[Planned], language: str = FIRST) -> str:
+def order_json(placed: Sequence[Placed], language: str = FIRST) -> str:
     """Return the order as a JSON list, one object a child.
 
     ``watch`` is true for left-facing letters, the ones often reversed when written from memory; ``beats`` join
@@ -79,7 +79,7 @@ def _letters(each: Placed) -> str:
     return " ".join(letter for letter, _ in each.letters)
 
 
-def _object(each: Planned, words: Wording) -> dict[str, object]:
+def _object(each: Placed, words: Wording) -> dict[str, object]:
     here = each.band is not None
     return {
         "position": each.position if here else None, "name": each.child.practice, "label": each.child.label,

@@ -8,7 +8,6 @@ several colours is not ours.
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import replace
 from types import MappingProxyType
 
 from namewright.lines.ink import BLACK, RULE, Ink
@@ -52,7 +51,7 @@ def in_hue(pages: Iterable[Page], colour: str) -> Iterator[Page]:
     """Yield pages with their guide lines and captions in a colour (see ``read_colour``); for black as they are."""
     hue = COLOURS.get(colour, colour)
     for page in pages:
-        yield page if hue == BLACK else replace(page, items=tuple(_hued(item, hue) for item in page.items))
+        yield page if hue == BLACK else page._replace(items=tuple(_hued(item, hue) for item in page.items))
 
 
 def _hued(item: Item, hue: str) -> Item:

@@ -7,7 +7,6 @@ item by item. Out of scope: file formats (``output``).
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
 from enum import StrEnum
 from typing import NamedTuple
 
@@ -106,8 +105,7 @@ Item = Guide | Tile | Ink | Row | Letters | Furniture | Placed | Chart
 _WHOLES = frozenset({Row, Letters, Furniture, Placed, Chart})  # what has items of its own
 
 
-@dataclass(frozen=True, slots=True)
-class Page:
+class Page(NamedTuple):
     """A page: size in mm, items in drawing order, and the outline entry that begins here (None: no entry).
 
     ``edge_mm`` is the margin that its check holds clear of ink.

@@ -10,8 +10,7 @@ Out of scope: what the parts look like (``sheet``) and which there are (``ladder
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, field
+from collections.abc import Callable, Iterator, Sequence
 from functools import lru_cache
 from itertools import groupby
 from typing import NamedTuple
@@ -42,15 +41,14 @@ class Block(NamedTuple):
     rows: tuple[int, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Heights:
+class Heights(NamedTuple):
     """How high everything on a sheet is, in mm.
 
     A row takes ``rise`` over its baseline and ``drop`` to the next row of its part; ``foot`` is what the last row
-    of a part takes. ``least_drop`` and ``least_foot`` are as little as these may be. ``over`` is the headroom that a
-    part's stroke marks add to each row, and ``strip`` the height of marked letters under the model; ``tail`` is
-    how much of ``least_foot`` only printed tails need; ``doubled`` tells that the model to copy has a row of its own.
-    ``blank`` is the most that rows take between which nothing is printed.
+    of a part takes. ``least_drop`` and ``least_foot`` are as little as these may be. ``over_model`` and ``over_marked``
+    are the headroom that stroke marks add to each row of those parts, and ``strip`` the height of marked letters under
+    the model; ``tail`` is how much of ``least_foot`` only printed tails need; ``doubled`` tells that the model to copy
+    has a row of its own. ``blank`` is the most that rows take between which nothing is printed.
     """
 
     room: float
@@ -61,7 +59,8 @@ class Heights:
     least_foot: float
     tiles: float
     doubled: bool
-    over: Mapping[Part, float] = field(default_factory=dict, hash=False)
+    over_model: float = 0.0
+    over_marked: float = 0.0
     strip: float = 0.0
     tail: float = 0.0
     blank: float = math.inf
@@ -78,8 +77,12 @@ class Heights:
         rows = sum(len(block.rows) for block in blocks) * (2 if part is Part.COPY and self.doubled else 1)
         strip = self.strip if part is Part.MODEL else 0.0
         ends_blank = part is Part.MEMORY or (part is Part.COPY and self.doubled)
-        return (rows * (self.rise + self.over.get(part, 0.0)) + (rows - 1) * self.under(part, drop) + strip
+        return (rows * (self.rise + self.over(part)) + (rows - 1) * self.under(part, drop) + strip
                 + (self._under_blank(foot) if ends_blank else foot))
+
+    def over(self, part: Part) -> float:
+        """Return the headroom that stroke marks add to each row of a part."""
+        return self.over_model if part is Part.MODEL else self.over_marked if part is Part.MARKED else 0.0
 
     def under(self, part: Part, drop: float) -> float:
         """Return what a row of a part takes where others take ``drop``: no tail is printed on rows for memory."""
@@ -150,15 +153,12 @@ def _plans(heights: Heights, rows: int, needed: Sequence[Part], wished: Sequence
     return tuple(plan for plan in plans if plan) if all(plans) else None
 
 
-@dataclass(eq=False, repr=False)
 class _Filling:
     """What may still be added to the pages of a sheet, and how many parts to write on they have already."""
 
-    heights: Heights
-    rows: tuple[int, ...]
-    wished: list[Part]
-    most: int | None
-    written: int
+    def __init__(self, heights: Heights, rows: tuple[int, ...], wished: list[Part], most: int | None,
+                 written: int) -> None:
+        self.heights, self.rows, self.wished, self.most, self.written = heights, rows, wished, most, written
 
     def filled(self, page: list[Block]) -> list[Block]:
         """Return a page with what is wished for, then with copying and memory in turn, while there is room."""

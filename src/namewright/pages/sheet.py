@@ -183,8 +183,8 @@ class SheetMaker:
             drop=drop, least_drop=max(tail + clear, blocks.printed_depth(self.ruling) + self._least_gap),
             foot=max(drop, lowest + clear), least_foot=least_foot,
             tiles=self.tiles.height_mm + _AFTER_TILES_MM, doubled=not self.beside,
-            over={Part.MARKED: self.marks.headroom_mm,
-                  Part.MODEL: self.marks.over_mm(self.space.rise_mm)} if self.marks else {},
+            over_model=self.marks.over_mm(self.space.rise_mm) if self.marks else 0.0,
+            over_marked=self.marks.headroom_mm if self.marks else 0.0,
             strip=self.marks.below_mm(least_foot) if self.marks else 0.0, tail=max(0.0, least_foot - untailed),
             blank=self.ruling.descender_mm + self.ruling.gap_mm)
 
@@ -260,7 +260,7 @@ class SheetMaker:
         Not over stroke marks, nor where one of its tails would meet the start dot; by the white that rows have over
         letters with marks, too.
         """
-        if self.heights.over.get(part):
+        if self.heights.over(part):
             return 0.0
         if part is Part.TILES:
             return _CAPTION_LOWER_MM
@@ -298,7 +298,7 @@ class SheetMaker:
             return
         step = self.space.rise_mm + self.heights.under(part, drop)
         for line in lines:
-            y += self.heights.over.get(part, 0.0)
+            y += self.heights.over(part)
             baseline = y + self.space.rise_mm
             if part is Part.COPY and self.beside:
                 yield from self._copy_beside(line, baseline)
@@ -357,7 +357,7 @@ class SheetMaker:
         """Return the hollow name right of a model that ends at ``after``, None where it has no room."""
         if len(self.fit.lines) > 1:
             return None
-        top = baseline - self.space.rise_mm - self.heights.over.get(Part.MODEL, 0.0) - CAPTION_MM
+        top = baseline - self.space.rise_mm - self.heights.over_model - CAPTION_MM
         left = max(after + 2 * _CLEAR_MM, self._caption_end(Part.MODEL) + _CLEAR_MM)
         return hollow_name(self.setter, line.text, left, self.x1, top, baseline, drop)
 

@@ -9,8 +9,8 @@ writes a file. Out of scope: the order written down (``output.order_tables``), p
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass, fields
 from enum import StrEnum
+from typing import NamedTuple
 
 import unicodedata2
 
@@ -38,8 +38,7 @@ class Order(StrEnum):
     NAME = "name"
 
 
-@dataclass(frozen=True, slots=True)
-class Placed:
+class Placed(NamedTuple):
     """One child in an ordered class.
 
     ``position`` counts from 1; ``difficulty`` is ``letter_part`` + ``workload``; ``length`` counts letters
@@ -47,6 +46,9 @@ class Placed:
     cannot be written here (a letter that cannot be drawn, or none at all) has position 0, no band and no letters, and
     the reason says so. The order of the letters and what is told are put together when they are asked for: sheets need
     neither, and of a large class they would take more room than all the rest.
+
+    Plans and groups need the child's table, ``group`` from 1, and the name's ``beats`` in order (``beats_known`` is
+    false where they are a guess). Both take time to find, so a place has them only where it was ``completed``.
     """
 
     child: Child
@@ -58,6 +60,14 @@ class Placed:
     band: Band | None
     of: int
     rating: NameDifficulty
+    beats: tuple[str, ...] = ()
+    beats_known: bool = False
+    group: int = 0
+
+    @property
+    def is_completed(self) -> bool:
+        """Say whether beats and table were found."""
+        return self.group > 0
 
     @property
     def letters(self) -> tuple[tuple[str, Band], ...]:
@@ -90,19 +100,6 @@ class Placed:
         if self.band is None:
             return self.reason
         return for_parent(self.child.label, self.rating, own_initial(self.child))
-
-
-@dataclass(frozen=True, slots=True)
-class Planned(Placed):
-    """One child as plans and groups need it: its ``group``, from 1, and the name's ``beats`` in order.
-
-    Both take time to find, so they are found only where they are wanted (``completed``). ``beats_known`` is false
-    where the beats are a guess.
-    """
-
-    beats: tuple[str, ...]
-    beats_known: bool
-    group: int
 
 
 def order_class(children: Sequence[Child], by: Order = Order.PRACTICE, usual: Support = Support.FULL, *,
@@ -188,7 +185,7 @@ def _unplaced(child: Child, rating: NameDifficulty) -> Placed:
 
 def completed(placed: Sequence[Placed], language: str = "en", before: Mapping[str, int] | None = None,
               wishes: Wishes = NO_WISHES, usual: Support = Support.FULL, names_in: str | None = None,
-              ) -> tuple[Planned, ...]:
+              ) -> tuple[Placed, ...]:
     """Return the same children with their beats and tables.
 
     Tables hang on the names and on the levels of help (``usual`` where a child has none) and not on the order.
@@ -197,8 +194,8 @@ def completed(placed: Sequence[Placed], language: str = "en", before: Mapping[st
     ``names_in``, that of all names, by its tag; where nobody said, ``language`` is that of the pages.
     """
     number = tables(placed, before or {}, wishes, usual)
-    return tuple(_planned(each, number[each.child.line, each.child.label],
-                          Spoken(each.child.names_in or names_in, language, each.child.beats)) for each in placed)
+    return tuple(_completed(each, number[each.child.line, each.child.label],
+                            Spoken(each.child.names_in or names_in, language, each.child.beats)) for each in placed)
 
 
 def tables(placed: Sequence[Placed], before: Mapping[str, int], wishes: Wishes, usual: Support,
@@ -225,7 +222,7 @@ def _places(wishes: Sequence[tuple[str, str]], labels: Sequence[str]) -> list[tu
     return [(at[one], at[other]) for one, other in wishes if one in at and other in at and one != other]
 
 
-def unmet(planned: Sequence[Planned], wishes: Wishes) -> tuple[tuple[str, str], ...]:
+def unmet(planned: Sequence[Placed], wishes: Wishes) -> tuple[tuple[str, str], ...]:
     """Return the wishes, by label, that the tables do not meet: two contradict each other, or a table is too small."""
     from namewright.practice.table_worth import broken
 
@@ -236,10 +233,9 @@ def unmet(planned: Sequence[Planned], wishes: Wishes) -> tuple[tuple[str, str], 
     return tuple((labels[one], labels[other]) for one, other in missed)
 
 
-def _planned(each: Placed, group: int, spoken: Spoken) -> Planned:
+def _completed(each: Placed, group: int, spoken: Spoken) -> Placed:
     parts, known = _beats(each.child, spoken)
-    same = {field.name: getattr(each, field.name) for field in fields(Placed)}
-    return Planned(**same, beats=parts, beats_known=known, group=group)
+    return each._replace(beats=parts, beats_known=known, group=group)
 
 
 def _beats(child: Child, spoken: Spoken) -> tuple[tuple[str, ...], bool]:

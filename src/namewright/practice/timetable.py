@@ -17,7 +17,7 @@ from namewright.message import Message, message
 from namewright.practice.days import Day, Learner, week_days
 from namewright.practice.difficulty import base_letter
 from namewright.practice.groups import shared_letters
-from namewright.practice.ordering import Planned
+from namewright.practice.ordering import Placed
 from namewright.practice.weeks import Letters, Week, WeekPlan, letter_weeks, letters_of
 from namewright.settings import DEFAULT_WEEKS, Support
 
@@ -38,7 +38,7 @@ class Table:
 class Progress:
     """A child in the plan: letters as written in the name, in practice order; those formed; those to take up next."""
 
-    placed: Planned
+    placed: Placed
     letters: tuple[str, ...]
     formed: tuple[str, ...]
     next: tuple[str, ...]
@@ -71,7 +71,7 @@ class Lookout:
     taught: tuple[tuple[str, ...], ...] = ()
 
 
-def timetable(planned: Sequence[Planned], out: Lookout) -> Timetable:
+def timetable(planned: Sequence[Placed], out: Lookout) -> Timetable:
     """Return the plan for a class in an order, at its tables. Raises Problem for a number out of range.
 
     A name that cannot be written here has a table and a day, and no letters. The letters of the week do not hang on
@@ -98,12 +98,12 @@ def in_page_order(plan: Timetable, numbers: Mapping[int, Sequence[int]]) -> tupl
     return tuple(replace(day, children=tuple(sorted(day.children, key=first))) for day in plan.days)
 
 
-def _writable(each: Planned) -> str:
+def _writable(each: Placed) -> str:
     """Return what is practised of a name, nothing of one that cannot be written here."""
     return each.child.practice if each.band else ""
 
 
-def _known(each: Planned, formed: Formed) -> Letters:
+def _known(each: Placed, formed: Formed) -> Letters:
     """Return the letters of the week that a child needs no more: every form that the name has was formed."""
     signs = {letter for letter, _ in each.letters}
     lacking = {week_letter(sign) for sign in signs - formed.get(each.child.line, frozenset())}
@@ -123,7 +123,7 @@ def _in_order(plan: WeekPlan, roster: Sequence[int]) -> WeekPlan:
     return WeekPlan(weeks, plan.cost, waiting, formed)
 
 
-def _progress(each: Planned, week: Week, out: Lookout) -> Progress:
+def _progress(each: Placed, week: Week, out: Lookout) -> Progress:
     letters = tuple(letter for letter, _ in each.letters)
     known = out.formed.get(each.child.line, frozenset())
     lacking = [letter for letter in letters if letter not in known]
@@ -156,7 +156,7 @@ def _learner(each: Progress, week: Week) -> Learner:
                    tuple(letter for letter in week.letters if letter in letters))
 
 
-def _tables(placed: Sequence[Planned]) -> tuple[Table, ...]:
+def _tables(placed: Sequence[Placed]) -> tuple[Table, ...]:
     return tuple(Table(number, there, shared_letters([_writable(placed[at]) for at in there]))
                  for number in sorted({each.group for each in placed})
                  for there in [tuple(at for at, each in enumerate(placed) if each.group == number)])

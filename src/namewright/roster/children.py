@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import StrEnum
+from typing import NamedTuple
 
 from namewright.message import Field, Message, Problem
 from namewright.roster.tidy import tidy
@@ -11,8 +11,7 @@ from namewright.settings import Hand, Support
 
 _OPENING = 40  # characters of a line
 
-@dataclass(frozen=True, slots=True)
-class Child:
+class Child(NamedTuple):
     """One child, as the rest of the house needs to know them.
 
     ``practice`` is the name to write, NFC; ``label`` is how an adult tells this child from every other
@@ -46,8 +45,7 @@ class Outcome(StrEnum):
     LEFT_OUT = "left out"
 
 
-@dataclass(frozen=True, slots=True)
-class LineReport:
+class LineReport(NamedTuple):
     """One line of the list and what became of it, with what the teacher should know.
 
     ``child`` is who was read from it; of a further row, or a line that a quoted cell runs over, who stands above.
@@ -80,8 +78,7 @@ class LineReport:
         return self.outcome is Outcome.CHILD and self.child is not None and self.child.line == self.line
 
 
-@dataclass(frozen=True, slots=True)
-class Roster:
+class Roster(NamedTuple):
     """The children in roster order, and one report for every line of the list, in its order.
 
     ``notes`` are about the source as a whole: its encoding, its other sheets. ``text`` is the list with a line for each

@@ -9,7 +9,6 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Sequence
-from dataclasses import replace
 from pathlib import Path
 from typing import NamedTuple
 
@@ -165,7 +164,7 @@ def roster_from_bytes(
     text, notes = decode(data, source, sheet)
     try:
         read = read_roster(text, source, part, columns, names_in)
-        return replace(read, notes=(*notes, *read.notes))
+        return read._replace(notes=(*notes, *read.notes))
     except RosterError as error:  # what is wrong with the file may be why nobody was found
         raise RosterError(together(error.message, *notes), error.lines) from None
 

@@ -22,7 +22,7 @@ from namewright.making.request import Request
 from namewright.message import Message
 from namewright.pages.page import Page
 from namewright.pages.typesetter import Typesetter
-from namewright.practice.ordering import Order, Planned, completed, order_class
+from namewright.practice.ordering import Order, Placed, completed, order_class
 from namewright.practice.wishes import NO_WISHES, Wishes
 from namewright.settings import Support
 from namewright.store import Store, forget_names
@@ -56,7 +56,7 @@ class Desk:
     jobs: Jobs = field(default_factory=Jobs)
     lock: Lock = field(default_factory=Lock)
     _pictures: Store[str, object] = field(default_factory=lambda: Store(_KEPT_PICTURES))
-    _orders: Store[tuple[object, ...], tuple[Planned, ...]] = field(default_factory=lambda: Store(_KEPT_ORDERS))
+    _orders: Store[tuple[object, ...], tuple[Placed, ...]] = field(default_factory=lambda: Store(_KEPT_ORDERS))
     _counts: Store[Request, Counted] = field(default_factory=lambda: Store(_KEPT_COUNTS))
     _looked_up: Store[Hashable, object] = field(default_factory=lambda: Store(_KEPT_LOOKED_UP))
     _told: Store[str, tuple[Message, ...]] = field(default_factory=lambda: Store(_KEPT_TOLD))
@@ -133,7 +133,7 @@ class Desk:
 
     def order(self, children: Sequence[BookChild], by: Order, support: Support, language: str,
               before: Mapping[int, int], wishes: Wishes = NO_WISHES, names_in: str | None = None,
-              ) -> tuple[Planned, ...]:
+              ) -> tuple[Placed, ...]:
         """Return the children in order with their groups, worked out once for a class that has not changed.
 
         ``before`` are the groups of last time by id, which are kept as far as can be.
@@ -195,7 +195,7 @@ class Member:
     """A child in its place in the class."""
 
     one: BookChild
-    placed: Planned
+    placed: Placed
 
     @property
     def id(self) -> int:

@@ -16,7 +16,7 @@ from werkzeug.datastructures import MultiDict
 from namewright.classbook import BookChild
 from namewright.classbook.rosters import with_namesakes
 from namewright.making.request import Kind
-from namewright.practice.ordering import Planned, completed, order_class
+from namewright.practice.ordering import Placed, completed, order_class
 from namewright.web.answers import pages_of
 from namewright.web.desk import Member, book, class_settings, members
 from namewright.web.requests import CannotDraw, of_child
@@ -71,12 +71,12 @@ class Drafts:
         return member if one is member.one else Member(one, _placed(member.placed, one, settings))
 
 
-def _placed(before: Planned, one: BookChild, settings: Mapping[str, str]) -> Planned:
+def _placed(before: Placed, one: BookChild, settings: Mapping[str, str]) -> Placed:
     """Return a child's place for the child as it was changed; of another name the beats and letters are found anew."""
     if before.child.practice == one.child.practice:
-        return replace(before, child=one.child)
+        return before._replace(child=one.child)
     (alone,) = completed(order_class([one.child]), settings.get("language", "en"), names_in=settings.get("names_in"))
-    return replace(alone, position=before.position, of=before.of, group=before.group)
+    return alone._replace(position=before.position, of=before.of, group=before.group)
 
 
 def read_drafts(sent: Form) -> Drafts:

@@ -25,7 +25,7 @@ def tried(one: BookChild, own: Mapping[str, str]) -> BookChild:
         mine = mine._replace(line_height=one.own.line_height)  # what the list itself says of this child
     roster_says = _without_settings(one)
     practice = practised(own.get("practise"), one.child.given, one.child.family, one.child.practice)
-    child = replace(roster_says, line_height_mm=mine.line_height, practice=practice,
+    child = roster_says._replace(line_height_mm=mine.line_height, practice=practice,
                     support=Support(own["support"]) if "support" in own else roster_says.support,
                     hand=Hand(own["hand"]) if "hand" in own else roster_says.hand,
                     letters=own.get("letters", roster_says.letters))
@@ -34,7 +34,7 @@ def tried(one: BookChild, own: Mapping[str, str]) -> BookChild:
 
 def _without_settings(one: BookChild) -> Child:
     """Return the child without what was set; what the list said under a setting is not known here."""
-    return replace(one.child, support=None if "support" in one.settings else one.child.support,
+    return one.child._replace(support=None if "support" in one.settings else one.child.support,
                    hand=None if "hand" in one.settings else one.child.hand,
                    letters="" if "letters" in one.settings else one.child.letters)
 

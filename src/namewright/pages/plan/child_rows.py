@@ -24,7 +24,8 @@ from namewright.pages.plan.flow import MIN_MM, SMALL_MM, TEXT_MM, Flow, fitted, 
 from namewright.pages.plan.sentences import order_said
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.difficulty import Band
-from namewright.practice.ordering import Order, Planned
+from namewright.practice.ordering import Order
+from namewright.practice.ordering import Placed as PlacedChild
 from namewright.practice.sequence import faces_left
 from namewright.practice.timetable import Progress
 from namewright.wording import Wording
@@ -74,13 +75,13 @@ def _add_legend(flow: Flow, words: Wording, *, ticked: bool) -> None:
     flow.y += 5.4
 
 
-def _tile_lines(flow: Flow, each: Planned) -> list[Sequence[tuple[str, Band]]]:
+def _tile_lines(flow: Flow, each: PlacedChild) -> list[Sequence[tuple[str, Band]]]:
     room = flow.sheet.room_width - _TILES_X - _BEATS_X - 2.0
     count = max(1, int(room / STEP_MM))
     return [each.letters[at:at + count] for at in range(0, len(each.letters), count)] or [()]
 
 
-def _label_lines(setter: Typesetter, each: Planned) -> tuple[str, ...]:
+def _label_lines(setter: Typesetter, each: PlacedChild) -> tuple[str, ...]:
     """Return the label in one line, smaller if need be, or in lines that end at a space, a hyphen or else a beat."""
     label = drawable(setter, each.child.label)
     words = re.findall(r"[^\s\-‐‑]*[\s\-‐‑]*", label)
@@ -88,7 +89,7 @@ def _label_lines(setter: Typesetter, each: Planned) -> tuple[str, ...]:
     return _lines(setter, each.beats if long and "".join(each.beats) == label else words, _LABEL_MM)
 
 
-def _beat_lines(setter: Typesetter, each: Planned) -> tuple[str, ...]:
+def _beat_lines(setter: Typesetter, each: PlacedChild) -> tuple[str, ...]:
     """Return the beats, a dot between them where neither a space nor a hyphen parts them; a guess is marked."""
     dotted = [part if part.endswith((" ", "-", "‐", "‑")) else f"{part} · " for part in each.beats]
     dotted[-1:] = [dotted[-1].rstrip("· ") + ("" if each.beats_known else " ?")] if dotted else []
