@@ -184,3 +184,34 @@ def test_whom_a_line_is_given_to(known: list[Known], text: str, same: dict[int, 
                                  why: str) -> None:
     """In the order of the module's header: as told, all names, then the label where families agree."""
     assert enrol(read_roster(text).children, known, same).ids == ids, why
+
+
+@pytest.mark.parametrize(("before", "after", "may"), [
+    ("Mira Quill\nTilo Reed\nBo Lindle\nWenna Praske", "Mira Quill\nJory Hale\nBo Lindle\nWenna Praske", {2: 2}),
+    ("Mira Quill\nTilo Reed\nBo Lindle", "Jory Hale\nTilo Reed\nBo Lindle", {1: 1}),
+    ("Mira Quill\nTilo Reed\nBo Lindle", "Mira Quill\nTilo Reed\nJory Hale", {3: 3}),
+    ("Mira Quill\nTilo Reed\nBo Lindle", "Jory Hale\nBo Lindle\nMira Quill", {}),
+    ("Mira Quill\nTilo Reed\nBo Lindle", "Mira Quill\nTilo Reed\nBo Lindle\nJory Hale", {}),
+    ("Mira Quill\nTilo Reed\nBo Lindle", "Mira Quill\nBo Lindle", {}),
+    ("Mira Quill", "Jory Hale", {}),
+])
+def test_both_names_changed_at_once_is_asked_by_the_place(before: str, after: str, may: dict[int, int]) -> None:
+    """One is new where one is gone, between the same two: it may be one child, and counts as another until then."""
+    found = _matched(before, after)
+    assert {one.line: one.known[0].id for one in found.recognised} == may
+    assert not set(may) & set(found.ids)
+
+
+def test_both_names_changed_at_once_is_asked_by_a_birthday(book: Classbook) -> None:
+    """Where the list is kept whole, what only this child has speaks for it, wherever it stands."""
+    head = "First name,Last name,Birthday,Guardian e-mail\n"
+    rows = ["Mira,Quill,3/4/2021,o@quill.example\n", "Tilo,Reed,5/6/2021,p@reed.example\n",
+            "Bo,Lindle,7/8/2021,b@lindle.example\n", "Wenna,Praske,9/9/2021,w@praske.example\n"]
+    book.update_roster(head + "".join(rows), whole=True)
+    tilo = names(book)["Tilo"]
+    text = head + rows[3] + rows[2] + rows[0] + "Jory,Hale,5/6/2021,p@reed.example\n"
+    update = book.update_roster(text, whole=True)
+    (asked,) = update.recognised
+    assert (asked.name, [one.id for one in asked.known], asked.taken) == ("Jory Hale", [tilo], None)
+    assert update.doubted == {tilo, *update.joined}
+    assert book.update_roster(text, whole=True, same={5: tilo}).returned == (tilo,)

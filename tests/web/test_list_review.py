@@ -483,3 +483,21 @@ def test_who_may_be_one_child_is_told_once(settled: Visitor) -> None:
     assert "Katla Vost counts as a new child" in said
     assert "New in the class" not in told
     assert "No longer on the list" not in told
+
+
+def test_a_spelling_that_was_answered_is_not_asked_for_again(settled: Visitor, class_file: Path) -> None:
+    """Next month's list has the register's letters again: the class goes on as the family spells the name."""
+    text = f"{MESSY}12. Мила Боева\n"
+    page = lines(settled, text)
+    field, value = re.search(r'name="(as-\w+)"', page)[1], re.search(r'value="(\w+\.latin)"', page)[1]
+    settled.post("/class/list/read?part=lines", {"based": settled.based(), "practise": "given", "do": value,
+                                                 field: "Myla Boeva"})
+    settled.keep(draft(settled))
+    page = lines(settled, text + "Wenna Praske\n")
+    assert "Nothing needs you." in page
+    assert "“Мила” is written “Myla” here, as you said before." in page
+    assert "No page can be made yet" not in page
+    for whole in ({}, {"whole": "1"}):
+        settled.post("/class/list", {"text": text, "based": settled.based(), "practise": "given", **whole})
+        assert "Myla" in labels(class_file)
+        assert "No page can be made yet" not in settled.get("/class/list").text

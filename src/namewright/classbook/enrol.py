@@ -3,18 +3,20 @@
 Pure. A line of the new roster is given to a child we know in this order: as the caller says; the same given name,
 family name and practised name; the same written name, or names that say nothing against each other (``same_child``),
 where there is one such line and one such child. The first three also bring back a child who had left. Where names leave
-it open, the line and whom it may be are handed out, to be asked of a person; until that is answered a slip is taken for
-the same child, and all else for another, so that nobody gets what is kept of somebody else. Where most of the class
-would be others it is another class, and nobody is found by half a name.
+it open, or say nothing while a birthday or the place in the list does, the line and whom it may be are handed out, to
+be asked of a person; until that is answered a slip is taken for the same child, and all else for another, so that
+nobody gets what is kept of somebody else. Where most of the class would be others it is another class, and nobody is
+found by half a name.
 """
 
 from __future__ import annotations
 
 from collections import Counter, defaultdict
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 
 from namewright.classbook.same_child import Kin, Named, kin, named
+from namewright.classbook.spelling import Names, as_spelled
 from namewright.message import Field, Message, message
 from namewright.roster.children import Child
 
@@ -62,6 +64,8 @@ class Enrolment:
     ids: dict[int, int] = field(default_factory=dict)
     notes: list[Message] = field(default_factory=list)
     recognised: list[Recognised] = field(default_factory=list)
+    spelled: dict[int, Child] = field(default_factory=dict)
+    """By line, children whose name goes on in the Latin letters that the class has."""
 
 
 def written(given: str, family: str, practice: str) -> Field:
@@ -75,12 +79,14 @@ def written(given: str, family: str, practice: str) -> Field:
     return message("classbook.called_whole", given=given, called=called, family=family)
 
 
-def enrol(children: Sequence[Child], known: Sequence[Known], same: Mapping[int, int]) -> Enrolment:
+def enrol(children: Sequence[Child], known: Sequence[Known], same: Mapping[int, int],
+          facts: Collection[tuple[int, int]] = ()) -> Enrolment:
     """Match the children of a new roster with those known.
 
-    ``same`` gives ids by line where the caller knows, ``NEW`` for a child whom we do not know.
+    ``same`` gives ids by line where the caller knows, ``NEW`` for a child whom we do not know. ``facts`` are lines and
+    ids that have something in common besides a name, such as a birthday.
     """
-    matching = _Matching(children, known, same)
+    matching = _Matching(children, known, same, facts)
     here, gone = [one for one in known if one.here], [one for one in known if not one.here]
     matching.by_all_names(here)
     matching.by_kin(here, Kin.SAME)
@@ -101,8 +107,9 @@ def doubles(children: Sequence[Child], leaving: Sequence[Known], known: Sequence
 class _Matching:
     """The lines and children that are still to be matched; made for one roster."""
 
-    def __init__(self, children: Sequence[Child], known: Sequence[Known], same: Mapping[int, int]) -> None:
-        self._children, self._known = children, known
+    def __init__(self, children: Sequence[Child], known: Sequence[Known], same: Mapping[int, int],
+                 facts: Collection[tuple[int, int]]) -> None:
+        self._children, self._known, self._facts = children, known, facts
         self._said = {child.line for child in children if child.line in same}
         self._ids = {child.line: same[child.line] for child in children if same.get(child.line, NEW) != NEW}
         self._names = {child.line: named(child) for child in children}
@@ -160,16 +167,24 @@ class _Matching:
         self._over = self._free(self._known)
         if len(self._over) * len(self._children) > _MOST_PAIRS:
             self._over = []
+        self._spelled = {child.line: self._as_spelled(child) for child in self._children}
+        self._in_place = dict(_in_place(self._children, self._known, self._ids)) if self._is_same_class else {}
         recognised = [one for child in self._children if (one := self._recognised(child))]
         notes = [*_guesses(self._children, self._known), *_said(recognised, self._answered())]
-        return Enrolment(self._ids, notes, recognised)
+        spelled = {child.line: now for child in self._children if (now := self._spelled[child.line]) != child}
+        return Enrolment(self._ids, notes, recognised, spelled)
+
+    def _as_spelled(self, child: Child) -> Child:
+        old = self._by_id.get(self._ids.get(child.line, NEW))
+        return as_spelled(child, Names(old.given, old.family, old.practice)) if old else child
 
     def _answered(self) -> Iterator[tuple[Field, Field]]:
         """Yield the names before and now of those whom the caller knew under another name."""
         for child in self._children:
             old = self._by_id.get(self._ids.get(child.line, NEW)) if child.line in self._said else None
-            if old and _changed(child, old):
-                yield old.shown, written(child.given, child.family, child.practice)
+            now = self._spelled[child.line]
+            if old and _changed(now, old):
+                yield old.shown, written(now.given, now.family, now.practice)
 
     def _recognised(self, child: Child) -> Recognised | None:
         """Return whom a line may be, None where it is the child of all its names, or nobody like any."""
@@ -178,10 +193,12 @@ class _Matching:
         taken = self._by_id.get(self._ids.get(child.line, NEW))
         unsure = child.line in self._unsure
         may = self._alike(child) if taken is None or unsure else self._rivals(child, taken)
-        name = written(child.given, child.family, child.practice)
+        now = self._spelled[child.line]
+        name = written(now.given, now.family, now.practice)
         if taken is None:
+            may = may or self._by_facts(child)
             return Recognised(child.line, name, tuple(may), None, sure=False) if may else None
-        if may or unsure or _changed(child, taken):
+        if may or unsure or _changed(now, taken):
             return Recognised(child.line, name, (taken, *may), taken.id, sure=not (may or unsure))
         return None
 
@@ -191,6 +208,11 @@ class _Matching:
         levels = [(self._kin(child, one), one) for one in self._over]
         fitting = [(level, one) for level, one in levels if level >= (least if one.here else Kin.FITS)]
         return [one for _, one in sorted(fitting, key=lambda pair: (not pair[1].here, -pair[0]))]
+
+    def _by_facts(self, child: Child) -> list[Known]:
+        """Return those who are gone and whom something else than a name tells to be the child: both names changed."""
+        return [one for one in self._over if one.here
+                and ((child.line, one.id) in self._facts or self._in_place.get(child.line) == one.id)]
 
     def _rivals(self, child: Child, taken: Known) -> list[Known]:
         """Return others on no line who a line that was matched may be just as well.
@@ -204,6 +226,19 @@ class _Matching:
 
     def _kin(self, child: Child, one: Known) -> Kin:
         return kin(self._names[child.line], self._old[one.id])
+
+
+def _in_place(children: Sequence[Child], known: Sequence[Known],
+              ids: Mapping[int, int]) -> Iterator[tuple[int, int]]:
+    """Yield lines and ids: a new child between the same two as one who is gone, or at the same end of the list."""
+    before = [None, *(one.id for one in known if one.here), None]
+    now = [None, *(ids.get(child.line, NEW) for child in children), None]
+    between = {(one, other): id_ for one, id_, other in zip(before, before[1:], before[2:], strict=False) if id_}
+    there = set(ids.values())
+    for child, one, other in zip(children, now, now[2:], strict=False):
+        gone = between.get((one, other)) if one or other else None
+        if gone and gone not in there and child.line not in ids:
+            yield child.line, gone
 
 
 def _names(one: Child | Known) -> tuple[str, str, str]:

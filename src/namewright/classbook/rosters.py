@@ -13,10 +13,12 @@ from datetime import datetime
 from typing import Any
 
 from namewright.classbook import list_before, saves
-from namewright.classbook.enrol import NEW, Known, doubles, enrol
+from namewright.classbook.enrol import NEW, Enrolment, Known, doubles, enrol
+from namewright.classbook.facts import facts_in_common
 from namewright.classbook.keys import tuning_of
 from namewright.classbook.needed import WORDS, needed
 from namewright.classbook.records import MAX_WHO, BookChild, ClassbookError, RosterUpdate, checked_moment, checked_text
+from namewright.classbook.spelling import Names, as_spelled, relabelled
 from namewright.message import message
 from namewright.roster.children import Child, Roster
 from namewright.roster.labels import shared
@@ -52,8 +54,14 @@ def take_roster(db: sqlite3.Connection, text: str, part: NamePart, who: str, whe
     names_in = saves.class_settings(db).get("names_in", "")
     roster = read_roster(text, LIST, part, names_in=names_in)
     text = roster.text or text  # a line for each child, so that a child stands on one line and a line for one child
+    everyone, found = _matched(db, roster, same, before if is_whole(db) else "")
+    if found.spelled:
+        roster = roster._replace(children=relabelled([found.spelled.get(one.line, one) for one in roster.children]))
+    by_id = {one.id: Names(one.given, one.family, one.practice) for one in everyone}
+    old = {line: by_id[id_] for line, id_ in found.ids.items() if line in found.spelled}
     kept, lines = (text, [one.line for one in roster.children]) if whole or as_it_is else needed(
-        text, roster, part, names_in, words)
+        text, roster, part, names_in, words, lambda child: as_spelled(child, old[child.line])
+        if child.line in old else child)
     known = (kept, whole) == (before, is_whole(db)) and newest > 0
     if after_roster is not None and newest != after_roster and not known:
         raise ClassbookError(_MEANWHILE)
@@ -61,7 +69,19 @@ def take_roster(db: sqlite3.Connection, text: str, part: NamePart, who: str, whe
         db.execute("DELETE FROM rosters")
         db.execute("INSERT INTO rosters (text, who, at, whole) VALUES (?, ?, ?, ?)",
                    (kept, checked_text(who, MAX_WHO, "long_who"), at, whole))
-    return _enrolled(db, roster, lines, at, same)
+    return _enrolled(db, roster, lines, at, everyone, found, same)
+
+
+def _matched(db: sqlite3.Connection, roster: Roster, same: Mapping[int, int],
+             before: str) -> tuple[Sequence[Known], Enrolment]:
+    """Return everyone whom the class knows, and who of them stands on which line of a list.
+
+    ``before`` is the list of before with all that stands in it, where that is kept.
+    """
+    known = [Known(*row) for row in db.execute("SELECT id, given, family, practice, label, left_at IS NULL "
+                                               "FROM children ORDER BY left_at IS NOT NULL, line, id")]
+    facts = facts_in_common(before.splitlines(), on_lines(db), roster) if before else ()
+    return known, enrol(roster.children, known, _once_each(same, {one.id for one in known}), facts)
 
 
 def read_again(db: sqlite3.Connection, part: NamePart, who: str, when: datetime | str | None) -> None:
@@ -76,14 +96,11 @@ def on_lines(db: sqlite3.Connection) -> Mapping[int, int]:
     return dict(db.execute("SELECT line, id FROM children WHERE left_at IS NULL"))
 
 
-def _enrolled(db: sqlite3.Connection, roster: Roster, lines: Sequence[int], at: str,
-              same: Mapping[int, int]) -> RosterUpdate:
+def _enrolled(db: sqlite3.Connection, roster: Roster, lines: Sequence[int], at: str, known: Sequence[Known],
+              found: Enrolment, same: Mapping[int, int]) -> RosterUpdate:
     """Enrol the children of a roster; ``lines`` is where each stands in the text that is kept."""
-    known = [Known(*row) for row in db.execute("SELECT id, given, family, practice, label, left_at IS NULL "
-                                               "FROM children ORDER BY left_at IS NOT NULL, line, id")]
     here = {one.id for one in known if one.here}
     said = _once_each(same, {one.id for one in known})
-    found = enrol(roster.children, known, said)
     placed = [(child.line, child._replace(line=line)) for child, line in zip(roster.children, lines, strict=True)]
     new = {line: _join(db, child, at) for line, child in placed if line not in found.ids}
     for line, child in placed:
@@ -99,7 +116,8 @@ def _enrolled(db: sqlite3.Connection, roster: Roster, lines: Sequence[int], at: 
     asked = [one for one in found.recognised if one.taken is None]
     doubted = {new[one.line] for one in asked} | {old.id for one in asked for old in one.known if old.id in left}
     return RosterUpdate(roster, tuple(new.values()), tuple(sorted(kept & here)), tuple(sorted(kept - here)), left,
-                        tuple(found.notes), tuple(found.recognised), found.ids, frozenset(doubted))
+                        tuple(found.notes), tuple(found.recognised), found.ids, frozenset(doubted),
+                        found.spelled)
 
 
 def _once_each(same: Mapping[int, int], known: Set[int]) -> Mapping[int, int]:

@@ -15,6 +15,7 @@ from functools import cached_property
 
 import unicodedata2
 
+from namewright.classbook.spelling import is_other_script
 from namewright.names.latin_spelling import latin_spelling
 from namewright.patterns import pattern
 from namewright.roster.children import Child
@@ -23,6 +24,7 @@ from namewright.roster.children import Child
 # one family name, which sisters have too (Katla and Karla, not Jade and Jane), and with nothing beside them.
 _SLIP_OF_FAMILY, _SLIP_OF_GIVEN, _SLIP_ALONE = 0.75, 0.8, 0.88
 _ALIKE = 0.7
+_HEARD = 0.6  # of a name in another script as it was guessed and as the family spells it: Koval and Kowal
 _ON_TOP = range(200, 241)  # combining classes of marks over and under letters; others are letters of their own scripts
 _BETWEEN = pattern(r"[\s\-‐‑–—_.,/]+")
 _APOSTROPHES = pattern(r"['’‘`´ʼʻ“”\"]")
@@ -82,7 +84,7 @@ def kin(new: Named, old: Named) -> Kin:
     if set(_written(new)) & set(_written(old)):
         return Kin.SAME
     given = _of_given(new, old)
-    family = _of_parts(new.family_words, old.family_words, _SLIP_OF_FAMILY)
+    family = max(_of_parts(new.family_words, old.family_words, _SLIP_OF_FAMILY), _heard(new.family, old.family))
     there = [level for level, parts in ((given, (new.given_words, old.given_words)),
                                         (family, (new.family_words, old.family_words))) if all(parts)]
     if not there or max(there) < Kin.FITS:
@@ -102,7 +104,7 @@ def _of_given(new: Named, old: Named) -> Kin:
     """Compare given names; a name that the child is called by stands for one."""
     nicknamed = new.called and new.called in (old.called, "".join(old.given_words), *old.given_words)
     called = old.called and old.called in ("".join(new.given_words), *new.given_words)
-    level = _of_parts(new.given_words, old.given_words, _SLIP_OF_GIVEN)
+    level = max(_of_parts(new.given_words, old.given_words, _SLIP_OF_GIVEN), _heard(new.given, old.given))
     return max(level, Kin.FITS) if nicknamed or called else level
 
 
@@ -114,6 +116,13 @@ def _of_parts(new: tuple[str, ...], old: tuple[str, ...], slip: float) -> Kin:
     if all(any(_stands_for(word, other) for other in more) for word in less):
         return Kin.FITS
     return Kin.SLIP if _likeness("".join(new), "".join(old)) >= slip else Kin.OTHER
+
+
+def _heard(new: str, old: str) -> Kin:
+    """Compare two scripts: a family spells a name in its own way, so a guess that is near says nothing against it."""
+    other = is_other_script(new) != is_other_script(old) and bool(new and old)
+    near = other and _likeness("".join(words(new)), "".join(words(old))) >= _HEARD
+    return Kin.FITS if near else Kin.OTHER
 
 
 def _stands_for(word: str, other: str) -> bool:

@@ -4,14 +4,14 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 
 from flask import g
 
 from namewright.classbook.enrol import Recognised
 from namewright.message import Message, Problem, message
-from namewright.roster.children import LineReport, RosterError
+from namewright.roster.children import Child, LineReport, RosterError
 from namewright.roster.parsing import LIST, read_roster
 from namewright.settings import NamePart
 from namewright.web.desk import class_settings, desk
@@ -114,9 +114,20 @@ class Reading:
         """Return those children on some lines whose names cannot be drawn."""
         return tuple(line.child.practice for line in lines if line.child and self.cannot_draw(line))
 
+    def as_spelled(self, spelled: Mapping[int, Child]) -> Reading:
+        """Return the reading with some children, by line, as the class spells them, and with a word about it."""
+        return replace(self, lines=tuple(_as_spelled(line, spelled.get(line.line)) for line in self.lines))
+
     def sorted(self, settled: frozenset[str], known: Mapping[int, Recognised]) -> Sorted:
         """Return the lines by what they want; ``settled`` are marks of lines that ask no more, ``known`` as there."""
         return sorted_lines(self.lines, self.notes_of, self.cannot_draw, settled, known)
+
+
+def _as_spelled(report: LineReport, child: Child | None) -> LineReport:
+    if child is None or report.child is None or not report.opens_child:
+        return report
+    note = message("web.list.spelled", typed=report.child.practice, name=child.practice)
+    return report._replace(child=child, notes=(*report.notes, note))
 
 
 def _columns_said(held: Mapping[int, str]) -> str:

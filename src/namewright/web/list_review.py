@@ -20,8 +20,9 @@ from namewright.classbook.drafts import Draft
 from namewright.classbook.enrol import Recognised
 from namewright.classbook.needed import list_words
 from namewright.classbook.records import called
+from namewright.classbook.spelling import is_other_script
 from namewright.message import Field, Message, message
-from namewright.roster.children import LineReport, Outcome, RosterError
+from namewright.roster.children import Child, LineReport, Outcome, RosterError
 from namewright.roster.reader_process import decode_in_a_process
 from namewright.roster.sources import decode
 from namewright.settings import NamePart
@@ -65,6 +66,7 @@ def _shown(seen: _Seen) -> dict[str, object]:
     reading = read(now.text, now.part)
     settled = now.settled | set(map(mark, kept.text.splitlines()))  # what was saved was looked at
     update, names = _tried(now, reading)
+    reading = reading.as_spelled(_spelled(update, reading))
     found = reading.sorted(settled, _known(update))
     return {"reading": reading, "draft": now, "sorted": found, "seen": seen, "unsaved": _is_unsaved(now), "mark": mark,
             "leaving": tuple(names[one] for one in update.left) if update else (),
@@ -80,6 +82,15 @@ def _tried(now: Draft, reading: Reading) -> tuple[RosterUpdate | None, dict[int,
 
 def _known(update: RosterUpdate | None) -> Mapping[int, Recognised]:
     return {one.line: one for one in update.recognised} if update else {}
+
+
+def _spelled(update: RosterUpdate | None, reading: Reading) -> Mapping[int, Child]:
+    """Return the children, by line, whom the class spells in Latin letters and the list in others."""
+    if update:
+        return update.spelled
+    there = {one.child.line: one.child for one in book().children()}
+    return {line.line: there[line.line] for line in reading.lines if line.child and line.line in there
+            and is_other_script(line.child.practice) and not is_other_script(there[line.line].practice)}
 
 
 def _kept() -> Draft:
