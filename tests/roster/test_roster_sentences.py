@@ -16,6 +16,14 @@ TOLD = [
      ["Léa", "Hugo", "Zoé"]),
     ("Liebe Kollegin, meine Kinder heißen Lena, Paul und Emma.\nVielen Dank und liebe Grüße\nHeidrun Quastel",
      ["Lena", "Paul", "Emma"]),
+    ("Hola profe, soy Jana, estos son los niños del taller: Lucía, Mateo, Iker y Hugo. Muchas gracias 🙏",
+     ["Lucía", "Mateo", "Iker", "Hugo"]),
+    ("Bonjour maîtresse, c'est Jana. Voici les enfants pour l'atelier : Léa, Hugo et Jean-Paul. Merci et à lundi !",
+     ["Léa", "Hugo", "Jean-Paul"]),
+    ("Ciao maestra, sono Jana, ecco i bambini del gruppo: Lia, Ugo e Dina. Grazie mille!", ["Lia", "Ugo", "Dina"]),
+    ("Oi prof, aqui é Jana, essas são as crianças do grupo: Léo, Ana e Caio 😘 obrigada", ["Léo", "Ana", "Caio"]),
+    ("hi its Jana 😊 here are the kids: Quorrik, Zandelle, Vexil, Fántain, Ámdiam & Xairfön. Thanks!",
+     ["Quorrik", "Zandelle", "Vexil", "Fántain", "Ámdiam", "Xairfön"]),
     ("Hello, the kids are called ანა, ელენა and გიორგი.", ["ანა", "ელენა", "გიორგი"]),
 ]
 
@@ -27,6 +35,8 @@ def test_a_class_told_in_a_sentence(text: str, names: list[str]) -> None:
 
 @pytest.mark.parametrize("line", [
     "Bonjour, voici mes élèves : Quorrik, Zandelle et Vexil.",  # on no list of names
+    "Hello, here are the kids: Mia, Leo and Ava. Noah comes too.",
+    "Hallo, das packen wir für die Kinder ein: Mütze, Schal, Jacke, Hose, Stiefel und Handschuhe. Danke!",
     "Hello, our class went to Mia, Leo and Ava.",
     "Hello, the parents of my class are Mia, Leo and Ava."])
 def test_names_that_may_be_no_children_are_left_out_with_the_way_to_write_them(line: str) -> None:

@@ -17,7 +17,7 @@ from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import is_word_about, strip_numbering
 from namewright.roster.free_text import NAME_LABEL
-from namewright.roster.known import is_given, lean
+from namewright.roster.known import is_given, is_known, lean
 from namewright.roster.pasted import Line
 from namewright.roster.shares import share
 from namewright.roster.vocabulary import HANDS, SUFFIXES, fold
@@ -49,7 +49,7 @@ def without_shared(lines: Sequence[Line]) -> list[Line]:
     found = list(lines)
     for _ in range(_MOST_ROUNDS):  # behind what several say there may be more of it: “– at home: Arabic”
         before = found
-        found = _without_tails(_without_labels(_without_numbered_labels(without_counts(found))))
+        found = _without_tails(_without_small_tails(_without_labels(_without_numbered_labels(without_counts(found)))))
         if found == before:
             break
     return found
@@ -162,6 +162,32 @@ def _is_no_label(text: str) -> bool:
 def is_titled(text: str) -> bool:
     """Say whether every word but a particle begins with a capital, as those of a name do."""
     return all(not begins_small(word) or fold(word) in PARTICLES for word in text.split())
+
+
+def _without_small_tails(lines: Sequence[Line]) -> list[Line]:
+    """Take off what several lines say in small letters behind a name: ``Mira is coming``, ``Tilo kommt mit``."""
+    found = [_small_tail(line.text.strip()) if len(line.text) < _LONGEST else None for line in lines]
+    counts = Counter(fold(tail[1]) for tail in found if tail)
+    unknown = {fold(tail[1]) for tail in found if tail and not is_given(tail[0].split()[0])}
+    names = sum(not line.text.endswith(":") for line in lines if line.text.strip())
+    shared = {words for words, count in counts.items()
+              if count >= max(_FEW, _USUAL_SHARE * names) or (count > 1 and words not in unknown)}
+    return [_taken(line, *tail) if tail and fold(tail[1]) in shared else line
+            for line, tail in zip(lines, found, strict=True)]
+
+
+@keeps_names(1024)
+def _small_tail(text: str) -> tuple[str, str] | None:
+    """Return what stands before the words in small letters that end a line, and these, where they are no name."""
+    words = text.rstrip(" .!").split()
+    at = len(words)
+    while at > 1 and words[at - 1].isalpha() and begins_small(words[at - 1]) and fold(words[at - 1]) not in PARTICLES:
+        at -= 1
+    before, tail = words[:at], words[at:]
+    if not tail or not before[-1][-1].isalpha() or not is_titled(" ".join(before)) or fold(" ".join(tail)) in HANDS:
+        return None
+    named = any(is_word_about(word) or is_known(word) for word in tail)
+    return None if named else (" ".join(before), " ".join(tail))
 
 
 def _without_tails(lines: Sequence[Line]) -> list[Line]:

@@ -95,7 +95,7 @@ TODAY = word_set("""
 """What stands beside a word for children over a list: ``kids today``."""
 
 GREETINGS = word_set("""
-    hi, hello, dear, hey, thanks, thank, regards, cheers, sincerely, hola, gracias, saludos, estimada, estimado,
+    hi, hello, dear, hey, oi, thanks, thank, regards, cheers, sincerely, hola, gracias, saludos, estimada, estimado,
     bonjour, salut, merci, cordialement, chers, cheres, hallo, danke, liebe, lieber, gruss, ciao, grazie, saluti,
     ola, buongiorno, obrigado, obrigada, estimados, estimadas, caros, caras, prezados, welcome, willkommen,
     bienvenue, bienvenidos, bienvenidas, benvenuti, benvenute, bem-vindos, bem-vindas, boas-vindas""")

@@ -137,7 +137,7 @@ def perhaps_heading(text: str) -> Message | None:
         return None
     if len(words) > 1 and opens_as_class(words[0]) and not is_known(words[0]):
         return _perhaps(text)
-    if _may_greet(words):
+    if _may_greet(words) or (len(words) == _FEW and _asks_kindly(words[1]) and not is_given(words[0])):
         return _perhaps(text)
     asked = _before_a_request(text) if _asks_kindly(fold(text)) else None
     if asked and not any(map(is_known, asked.split())):
@@ -233,7 +233,8 @@ def _is_note(words: list[str], text: str) -> bool:
     typed = text.split()
     small = sum(map(begins_small, typed[1:]))
     opening = words[0].strip(".,!") in NOTE_WORDS and (":" in words[1:2] or "!" in text or small > 0)
-    return opening or (small > 0 and _asks_kindly(" ".join(words)) and _before_a_request(text) is None)
+    return opening or (small > 0 and len(words) > _FEW and _asks_kindly(" ".join(words))
+                       and _before_a_request(text) is None)
 
 
 def _asks_kindly(words: str) -> bool:

@@ -39,7 +39,7 @@ _SENDER = pattern(r"([^:]{1,40}):\s+(?=\S)")
 _TIMED_SENDER = pattern(rf"\s*[^\W\d_][^:,;]{{0,38}}?\s+{_TIME}:\s+(?=[^\W\d_])")
 _ADDRESS = pattern(r"<[^<>\s]*@[^<>\s]*>")
 _LABEL = pattern(r"\s*(?:to|cc|bcc|from|an|von|para|de|cco|à|a|da|ccn|kopie)\s*:\s*", re.I)
-_CHAT = message("roster.chat")
+CHAT = message("roster.chat")
 _ADDRESSES = message("roster.addresses")
 _SPLIT = message("roster.split")
 _WEB_PAGE = message("roster.from_web_page")
@@ -57,14 +57,19 @@ def unwrapped(lines: Sequence[str]) -> list[Line]:
 
 def _from_chat(line: Line) -> Line:
     """Take times and senders off, all that stand before the words: one that was quoted has two."""
-    while ":" in line.text:
+    while ":" in line.text and not line.text.rstrip().endswith(":"):  # a message that heads names stays whole
         stamp = _STAMP.match(line.text)
         said = _SENDER.match(line.text, stamp.end()) if stamp else _TIMED_SENDER.match(line.text)
         if said is None:
             break
-        notes = line.notes if _CHAT in line.notes else (*line.notes, _CHAT)
+        notes = line.notes if CHAT in line.notes else (*line.notes, CHAT)
         line = line._replace(text=line.text[said.end() :], notes=notes)
     return line
+
+
+def has_stamp(text: str) -> bool:
+    """Say whether a line begins with a day and a time, or a time in brackets, as chats write them."""
+    return _STAMP.match(text) is not None
 
 
 def _from_addresses(line: Line) -> Iterator[Line]:

@@ -1,10 +1,13 @@
 """Names told in a sentence, as a message does: ``Hi! My class this year: Mia, Leo and Ava``.
 
-The words end at a colon or at the last one in small letters, and names alone follow. It is sure that these are the
-class where a colon or a verb of naming leads to them, and enough are known; else they are asked about.
+The words end at a colon or at the last one in small letters, and names alone follow, up to the end of that sentence. It
+is sure that these are the class where a colon or a verb of naming leads to them, and enough are known or the words say
+that they name the children; else they are asked about.
 """
 
 from __future__ import annotations
+
+from collections.abc import Sequence
 
 from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
@@ -12,17 +15,27 @@ from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.heading_words import GREETINGS, HEADING_WORDS, LEVELS
 from namewright.roster.known import is_given
-from namewright.roster.several import Several
+from namewright.roster.several import AND, Several
+from namewright.roster.unlike import is_closing
 from namewright.roster.vocabulary import OTHER_PEOPLE, fold, word_set
 from namewright.store import keeps_names
 
-_PARTED = pattern(r"\s*[,;，、]\s*(?:(?:and|und|y|et|e|ed)\s+)?|\s+(?:and|und|y|et|e|ed)\s+")
+_PARTED = pattern(rf"\s*[,;，、]\s*(?:(?:{AND})\s+)?|\s+(?:{AND}|&)\s+")
 _AND = frozenset(("and", "und", "y", "et", "e", "ed"))
+_COLON = pattern(r"\s?:\s+(?=\S)")
+_CLOSED = pattern(r"(?<=[^\W\d_]{2})\s?[.!?…]+(?=\s|$)|\s*[^\w\s.,;:!?'’()&/+·‐-]+(?=\s|$)")
+"""Where names end before more is said: a sign that ends a sentence, not an initial, or a picture."""
+_CLAUSES = pattern(r"[.,!?…;]+(?:\s|$)|[^\w\s.,;:!?'’()&/+·‐-]+")
 _NAMING = word_set("""
     are, is, called, named, heissen, sind, son, llaman, sont, s'appellent, s’appellent, sono,
-    chiamano, sao, chamam, chamam-se""")
+    chiamano, sao, chamam, chamam-se, voici, voila, ecco, seguem""")
+_CHILDREN = word_set("""
+    kids, children, pupils, students, class, kinder, schuler, klasse, ninos, ninas, alumnos, alumnas, peques, clase,
+    enfants, eleves, classe, bambini, bambine, alunni, alunne, criancas, alunos, alunas, meninos, turma""")
 _CLASS = HEADING_WORDS | LEVELS
 _FEWEST, _MOST_WORDS = 3, 3
+_MANY = 6  # names, with nothing but their place to tell that they are some
+_BETWEEN = 2  # words of which the second may be what is named: are the kids
 _SMALL = 2  # words in small letters that make a sentence
 _MOSTLY, _SOME = 0.6, 0.3
 
@@ -30,21 +43,48 @@ _MOSTLY, _SOME = 0.6, 0.3
 @keeps_names(1024)
 def told_in_a_sentence(text: str) -> Several | None:
     """Return the names at the end of a sentence, headed by its words; None where a line is no such sentence."""
-    words = text.rstrip(" .!").split()
+    told, after = _before_more(text)
+    words = told.rstrip(" .!").split()
     ends = [at for at, word in enumerate(words) if word.endswith(":") or _is_small(word)]
     if len(ends) < _SMALL or (is_given(words[0].strip(",!")) and fold(words[0]).strip(",!") not in GREETINGS):
         return None
     before, parts = words[: ends[-1] + 1], tuple(_PARTED.split(" ".join(words[ends[-1] + 1 :])))
     if len(parts) < _FEWEST or not all(map(_is_name, parts)):
         return None
-    said = {fold(word).strip(".,:!¡") for word in before}
+    clause = _last_clause(before)
     known = sum(is_given(part.split()[0]) for part in parts) / len(parts)
-    about = not _CLASS.isdisjoint(said)
+    about = not _CLASS.isdisjoint(clause)
     if not about and known < _MOSTLY:
         return None
     leads = before[-1].endswith(":") or fold(before[-1]) in _NAMING
-    sure = leads and OTHER_PEOPLE.isdisjoint(said) and known >= (_SOME if about else _MOSTLY)
+    enough = known >= (_SOME if about else _MOSTLY) or (len(parts) >= _MANY and _names_children(clause))
+    sure = leads and OTHER_PEOPLE.isdisjoint(clause) and enough and not _names_more(after)
     return Several(parts, sure, f"{' '.join(before).rstrip(' :')}:")
+
+
+def _before_more(text: str) -> tuple[str, str]:
+    """Return a text up to where the names behind its last colon end, and what is said after them: ``. Thank you!``."""
+    colons = list(_COLON.finditer(text))
+    closed = _CLOSED.search(text, colons[-1].end()) if colons else None
+    return (text[: closed.start()], text[closed.end() :]) if closed else (text, "")
+
+
+def _last_clause(words: Sequence[str]) -> list[str]:
+    """Return the folded words that lead to the names: ``Ciao maestra, ecco i bambini:`` speaks of children."""
+    clauses = [clause for clause in _CLAUSES.split(" ".join(words)) if clause.strip(" :")]
+    return [word.strip(":¡¿") for word in fold(clauses[-1]).split() if word != ":"] if clauses else []
+
+
+def _names_children(clause: Sequence[str]) -> bool:
+    """Say whether children are what a clause names: ``estos son los niños``, ``meine Kinder heißen``."""
+    naming = [at for at, word in enumerate(clause) if word in _NAMING]
+    return any(not _CHILDREN.isdisjoint(clause[max(0, at - _BETWEEN) : at + _BETWEEN + 1]) for at in naming)
+
+
+def _names_more(after: str) -> bool:
+    """Say whether more children may be named behind the end, and no thanks: ``Noah comes, too``."""
+    return any(map(is_given, (word.strip(",.!") for word in after.split() if not begins_small(word)))) and (
+        not is_closing(after))
 
 
 def _is_small(word: str) -> bool:

@@ -15,6 +15,7 @@ from namewright.patterns import pattern
 from namewright.roster.across import from_names_across
 from namewright.roster.alike import from_a_program, is_titled, without_counts, without_shared
 from namewright.roster.beside import is_word_about, strip_numbering
+from namewright.roster.chats import from_a_chat
 from namewright.roster.columns import WIDE_SPACE, Table, join_cells, lay_out, split_cells, stray_cells
 from namewright.roster.cut_short import plain_spellings
 from namewright.roster.forms import from_a_form
@@ -67,7 +68,8 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
 
     ``columns`` says what each column holds, empty where nobody said: its titles become a line. Raises Problem.
     """
-    found = from_stacked_columns(from_a_form(from_labelled_groups(from_a_program(unwrapped(lines)))))
+    found = from_a_program(from_a_chat(unwrapped(lines), lines))
+    found = from_stacked_columns(from_a_form(from_labelled_groups(found)))
     if columns:
         found = _titled(found, titles_for(columns))
     else:

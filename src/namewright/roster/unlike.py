@@ -225,7 +225,7 @@ def _odd(filled: Mapping[int, str]) -> Iterator[tuple[int, str]]:
                 (lone and loud and name.isupper()) or counted or (half and fold(name) in _DATED)):
             yield at, name
             continue
-        if is_given(words[0].strip(",")) and (small[at] < _PHRASE or len(words) == small[at] == _PHRASE):
+        if is_given(words[0].strip(",!")) and (small[at] < _PHRASE or len(words) == small[at] == _PHRASE):
             continue
         if (titled and small[at]) or lone or (level and _is_set_in(filled[at])):
             yield at, name
@@ -238,8 +238,9 @@ def _before_colon(name: str) -> str:
 
 
 def _worded(name: str) -> list[str]:
-    """Return the words of a line without figures and brackets, all of them where none is left."""
-    words = [word for word in _IN_BRACKETS.sub(" ", name).split() if not _FIGURE.search(word)]
+    """Return the words of a line without figures, signs and brackets, all of them where none is left."""
+    words = [word for word in _IN_BRACKETS.sub(" ", name).split()
+             if not _FIGURE.search(word) and any(map(is_letter, word))]
     return words or name.split()
 
 

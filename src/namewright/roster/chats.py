@@ -1,0 +1,50 @@
+"""A chat as it is exported: messages that are no name become headings, as what the program itself tells does.
+
+What is a question, thanks, a stand-in for a picture, or words in small letters alone names nobody; and where most lines
+have a time and a sender, a line with a time alone is told by the program: somebody joined. Each message stands for
+itself: one of thanks ends no letter. Out of scope: times and senders before names (``pasted``).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from namewright.names.casing import begins_small
+from namewright.names.clusters import is_letter
+from namewright.patterns import pattern
+from namewright.roster.known import is_given
+from namewright.roster.pasted import CHAT, Line, has_stamp
+from namewright.roster.unlike import is_closing
+from namewright.roster.vocabulary import fold, word_set
+
+_PICTURE = pattern(r"\s*<[^<>]{1,60}>\s*")
+_LEFT_OUT = word_set("""
+    omitted, omitido, omitida, omitidos, omis, omise, absente, weggelassen, ausgeschlossen, omesso, omessa, oculto,
+    oculta, ocultado, ocultada, deleted, eliminado, eliminaste, supprime, geloscht, eliminato, apagada""")
+"""Last words of what a program writes in place of a picture or of a message that was taken back."""
+_HALF, _FEW = 0.5, 2
+_SHORT = 6  # words of such a line
+
+
+def from_a_chat(lines: Sequence[Line], typed: Sequence[str]) -> list[Line]:
+    """Return the lines of a chat with headings for what names nobody, or the lines as they are where they are none.
+
+    ``typed`` are the lines before times and senders were taken off, by the origin of each line.
+    """
+    said = sum(CHAT in line.notes for line in lines)
+    if said < max(_FEW, _HALF * sum(bool(line.text.strip()) for line in lines)):
+        return list(lines)
+    return [line.heading(typed[line.origin]) if _names_nobody(line) else line for line in lines]
+
+
+def _names_nobody(line: Line) -> bool:
+    if CHAT not in line.notes:
+        return has_stamp(line.text)
+    words = line.text.split()
+    if "?" in line.text or _PICTURE.fullmatch(line.text) or is_closing(line.text):
+        return True
+    if len(words) <= _SHORT and fold(words[-1]).strip(".!") in _LEFT_OUT:
+        return True
+    worded = [word for word in words if any(map(is_letter, word))]
+    return len(worded) > 1 and all(map(begins_small, worded)) and not any(
+        is_given(word.strip(",.!")) for word in worded)

@@ -1,0 +1,60 @@
+"""Messages of a chat: a name in each, however it is answered; questions, pictures and thanks name nobody."""
+
+from __future__ import annotations
+
+import pytest
+
+from namewright.roster.children import Outcome
+from namewright.roster.parsing import read_roster
+
+
+def chat(*messages: str, sender: str = "Hilde Tarn") -> str:
+    return "\n".join(f"03/10/2025, 17:{at:02} - {sender}: {text}" for at, text in enumerate(messages))
+
+
+def made(text: str) -> list[str]:
+    return [child.practice for child in read_roster(text).children]
+
+
+@pytest.mark.parametrize("chatter", [
+    "Who is coming? Just write the name", "a qué hora es?", "<Media omitted>", "<Medien ausgeschlossen>",
+    "image omitted", "imagen omitida", "Bild weggelassen", "gracias!!", "thank you!!", "Danke", "ok see you there"])
+@pytest.mark.parametrize("names", [["Mira", "Tilo", "Anna", "Emil"], ["Fántain", "Ámdiam", "Xairfön", "Quorrik"]])
+def test_what_names_nobody_is_a_heading(chatter: str, names: list[str]) -> None:
+    """Wherever it stands: thanks near the end make no signature of the names below."""
+    for at in range(len(names) + 1):
+        assert made(chat(*names[:at], chatter, *names[at:])) == names
+
+
+def test_what_the_program_tells_of_somebody_is_no_child() -> None:
+    for told in ("Jana Koch joined using this group's link", "Jana Koch ist der Gruppe beigetreten",
+                 "Jana Koch se unió con el enlace del grupo"):
+        roster = read_roster(f"{chat('Mira', 'Tilo')}\n03/10/2025, 18:00 - {told}\n{chat('Anna')}")
+        assert [child.practice for child in roster.children] == ["Mira", "Tilo", "Anna"]
+        assert roster.lines[2].outcome is Outcome.HEADING
+
+
+@pytest.mark.parametrize("answer", ["{}!", "{} 👍", "{} please", "{} kommt mit", "{} se apunta", "{} is coming!"])
+def test_a_name_and_an_answer(answer: str) -> None:
+    names = ["Mira", "Tilo", "Anna", "Emil", "Zoé"]
+    assert made(chat(*map(answer.format, names))) == names
+
+
+def test_answers_in_small_letters_are_taken_off_unknown_names() -> None:
+    names = ["Fántain", "Ámdiam", "Xairfön", "Quorrik", "Zandelle"]
+    assert made(chat(*(f"{name} please" for name in names), "Emil")) == [*names, "Emil"]
+
+
+def test_one_rare_name_and_please_is_asked_about() -> None:
+    roster = read_roster(chat("Mira", "Tilo", "Haimnygis please", "Anna"))
+    assert [child.practice for child in roster.children] == ["Mira", "Tilo", "Anna"]
+    assert roster.lines[2].outcome is Outcome.LEFT_OUT
+
+
+def test_a_chat_read_again_is_the_same() -> None:
+    roster = read_roster(chat("Mira!", "thanks!", "Tilo", "Anna", "Who else?"))
+    assert [one.practice for one in read_roster(roster.text).children] == [one.practice for one in roster.children]
+
+
+def test_a_time_before_each_name_makes_no_chat() -> None:
+    assert made("03/10/2025, 08:01 - Mira Vost\n03/10/2025, 08:04 - Tilo Tarn") == ["Mira", "Tilo"]
