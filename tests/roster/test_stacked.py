@@ -51,7 +51,7 @@ def test_birthdays_between_names_need_no_title_that_is_known() -> None:
 
 @pytest.mark.parametrize("text", [
     "Vorname\nMira\nAnna", "Niños\nLeo\nHugo\nNiñas\nAna\nEva", "Boys\nLeo\nBo\nGirls\nAna\nEva",
-    "Children\nMira\nLeo\nBus\nAnna\nBen", "Last name\nVost\nTarn\nFirst name\nMira", "Kind\nKind\nKind\nKind", ""])
+    "Children\nMira\nLeo\nBus\nAnna\nBen", "Kind\nKind\nKind\nKind", ""])
 def test_what_is_no_column_under_another_stays(text: str) -> None:
     assert rows(text) == text.splitlines()
 
@@ -64,3 +64,35 @@ def test_a_last_column_with_empty_cells_is_no_list_of_children() -> None:
 def test_whole_names_by_comma_may_stand_in_one_column() -> None:
     text = "Nr.\n1\n2\nName, Vorname\nVost, Mira\nTarn, Anna\nGeb.\n1.1.2021\n2.2.2021"
     assert children(text) == [("Mira", "Vost"), ("Anna", "Tarn")]
+
+
+UNEVEN = [
+    ("Nr.\n1\n2\n3\n4\nNachname\nQuastel\nTarnow\nVogt\nVorname\nMira\nTilo\nAnna\nLeo", "Mira Tilo Anna Leo"),
+    ("Last name\nVost\nTarn\nFirst name\nMira\nTilo\nAnna", "Mira Tilo Anna"),
+    ("Last name\nVost\nTarn\nFirst name\nMira", "Mira"),
+    ("No.\n1\n2\n3\nFirst name\nMira\nTilo\nAnna\nLast name\nVost\nTarn", "Mira Tilo Anna"),
+    ("Name\nMira Vost\nTilo Tarn\nAnna Rey\nHand\nL\nR", "Mira Tilo Anna"),
+]
+
+
+@pytest.mark.parametrize(("text", "names"), UNEVEN)
+def test_of_columns_of_different_lengths_the_given_names_are_children_and_no_family_is_guessed(
+        text: str, names: str) -> None:
+    roster = read_roster(text)
+    assert [child.practice for child in roster.children] == names.split()
+    assert all(f"{child.given} {child.family}".strip() in text for child in roster.children)
+    assert any(note.key == "roster.uneven" for report in roster.lines for note in report.notes)
+    assert [child.practice for child in read_roster(roster.text).children] == names.split()
+
+
+def test_columns_of_one_length_belong_together_beside_another() -> None:
+    text = "No.\n1\n2\n3\nFirst name\nMira\nTilo\nAnna\nLeo\nLast name\nVost\nTarn\nRey\nQuill\nTotal: 4"
+    assert children(text) == [("Mira", "Vost"), ("Tilo", "Tarn"), ("Anna", "Rey"), ("Leo", "Quill")]
+
+
+def test_names_in_two_blocks_below_a_column_of_numbers() -> None:
+    """Twice as many are rows; where one is missing, nobody knows whose, and no family name is a child."""
+    numbers, families, given = "1\n2\n3\n4", "Quastel\nTarnow\nVogt", "Mira\nTilo\nAnna\nLeo"
+    assert children(f"{numbers}\n{families}\nMoss\n{given}")[0::3] == [("Mira", "Quastel"), ("Leo", "Moss")]
+    assert children(f"{numbers}\n{families}\n{given}") == [("Mira", ""), ("Tilo", ""), ("Anna", ""), ("Leo", "")]
+    assert len(children(f"{numbers}\n{given}")) == 4

@@ -42,6 +42,7 @@ LISTS = (
     "ID\tFirst\tLast\tMother\n40100\tXeno\tYara\tWren\n40100\tXeno\tYara\tQuill",
     "Quix, Vexil\nQuorra, Zorb", "Quix;Vexil\nAnna;Bell\nMia;Chen\nLeo;Park",
     "Rook, Xeno Wren\nYara, Xeno",
+    "First name\nXeno\nYara\nLast name\nWren",
     "Juan Carlos\nBus: Wren\nXeno 7\nTeacher: Wren\nGrade: K\nRoom Grade 2\nXeno iii",
 )
 

@@ -1,25 +1,31 @@
 """Columns of a table that stand one under the other, as a page copied out of a PDF gives them, into rows again.
 
 Titles that are known from tables stand at equal distances: each heads as many lines as the next. Read so only where
-they name the parts of a name, or one name beside columns that hold none.
+they name the parts of a name, or one name beside columns that hold none. Where columns have different numbers of lines
+(an empty cell leaves none) nothing tells which belong together: the given names are children, and the others are told.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from itertools import pairwise, takewhile
 from typing import NamedTuple
 
+from namewright.message import message
 from namewright.names.clusters import is_letter
 from namewright.roster.headers import header_role, header_roles
-from namewright.roster.known import is_known
+from namewright.roster.headings import heading_reason
+from namewright.roster.known import is_known, lean
 from namewright.roster.pasted import Line
 from namewright.roster.shares import given_share
-from namewright.roster.vocabulary import NAME_ROLES, OTHER_PEOPLE, Role, fold
+from namewright.roster.vocabulary import HANDS, NAME_ROLES, OTHER_PEOPLE, Role, fold
 
 _LONGEST_TITLE = 40
 _MOST_TITLES = 24  # more of them are no columns of one list, and each is held against the others
 _MOST_LINES = 5_000
 _MOST_BETWEEN = 4  # columns, between two whose titles are known
+_CODE = 2  # letters
+_FIGURES = 3  # of a number that counts
 _LEAST = 3  # lines of a column with its title
 _FEW_NAMES = 0.3  # of the cells of a column that holds something else
 
@@ -40,12 +46,21 @@ class _Stack(NamedTuple):
         return sum(_is_title(cell) for _, *cells in self.columns for cell in cells)
 
 
+class _Column(NamedTuple):
+    """A column that stands by itself: where its title is, and its lines with the title."""
+
+    start: int
+    cells: tuple[Line, ...]
+
+
 def from_stacked_columns(lines: Sequence[Line]) -> list[Line]:
     """Return the columns as rows under a line of titles, or the lines as they are where none stand so."""
     filled = [line for line in lines if line.text.strip()]
     if len(filled) > _MOST_LINES:
         return list(lines)
     titles = [at for at, line in enumerate(filled) if _is_title(line.text)]
+    if not titles and (numbered := _below_numbers(filled)):
+        return numbered
     if not 1 < len(titles) <= _MOST_TITLES:
         return list(lines)
     found: list[_Stack] = []
@@ -53,7 +68,96 @@ def from_stacked_columns(lines: Sequence[Line]) -> list[Line]:
         if not found or found[-1].end <= start:
             stacks = _stacks(filled, start, titles)
             found += sorted(stacks, key=lambda each: (-each.end, each.titles_inside))[:1]
+    uneven = _uneven(filled, titles) if not found or _goes_on(filled, found, titles) else []
+    if uneven:
+        return list(_apart(filled, uneven))
     return list(_in_rows(filled, found)) if found else list(lines)
+
+
+def _goes_on(filled: Sequence[Line], stacks: Sequence[_Stack], titles: Sequence[int]) -> bool:
+    """Say whether titles or names stand outside all columns that were found, so that one of these was cut."""
+    outside = [at for at in titles if not any(stack.start <= at < stack.end for stack in stacks)]
+    behind = stacks[-1].end
+    names = header_role(stacks[-1].columns[-1][0]) in NAME_ROLES and behind < len(filled)
+    return bool(outside) or (names and _is_cell(filled[behind].text))
+
+
+def _is_cell(text: str) -> bool:
+    """Say whether a line may be one more cell of a column of names."""
+    return any(map(is_letter, text)) and not _is_title(text) and heading_reason(text) is None
+
+
+def _uneven(filled: Sequence[Line], titles: Sequence[int]) -> list[_Column]:
+    """Return columns of different lengths, one of the names of the children, none where these are no columns."""
+    heads = [at for at, end in pairwise((*titles, len(filled))) if at == titles[0]
+             or not _may_be_a_name(filled[at].text.strip()) or _are_codes(filled[at + 1 : end])]
+    last = len(filled)
+    while last > heads[-1] + 1 and heading_reason(filled[last - 1].text):
+        last -= 1
+    columns = [_Column(at, tuple(filled[at:end])) for at, end in pairwise((*heads, last))]
+    named = [column.cells[0].text.strip() for column in columns]
+    roles = header_roles(named)
+    if roles is None or len(set(map(fold, named))) < len(named) or len({len(one.cells) for one in columns}) < 2:
+        return []
+    if Role.GIVEN not in roles and (Role.FULL not in roles or Role.FAMILY in roles):
+        return []
+    others = [[line.text for line in one.cells[1:]] for one, role in zip(columns, roles, strict=True)
+              if role not in NAME_ROLES]
+    return columns if all(len(one.cells) > 1 for one in columns) and not any(map(_are_names, others)) else []
+
+
+def _are_codes(lines: Sequence[Line]) -> bool:
+    """Say whether lines hold hands, figures or a few letters, and no names: ``Hand`` is a title over them."""
+    cells = [line.text.strip() for line in lines]
+    return bool(cells) and all(
+        len(cell) <= _CODE or fold(cell) in HANDS or any(map(str.isdigit, cell)) for cell in cells)
+
+
+def _below_numbers(filled: Sequence[Line]) -> list[Line]:
+    """Return the names below a column of numbers as rows of two, where there are twice as many; nothing where not.
+
+    Where there are nearly as many, the given names are children and the others are told.
+    """
+    count = sum(1 for _ in takewhile(lambda pair: _number(pair[1].text) == pair[0], enumerate(filled, 1)))
+    cells = [line for line in filled[count:] if heading_reason(line.text) is None]
+    names = [line.text.strip() for line in cells]
+    single = [" " not in name and any(map(is_letter, name)) for name in names]
+    if count < _LEAST or not 1.5 * count <= len(names) <= 2 * count or not all(single):
+        return []
+    halves = names[:count], names[count:]
+    leads = [sum(map(lean, half)) / len(half) for half in halves]
+    above = [line for line in filled[count:] if line not in cells]
+    if len(names) == 2 * count and abs(leads[0] - leads[1]) >= 1:
+        given = leads[1] > leads[0]
+        return [*above, *(cells[given * count + row]._replace(text=f"{halves[given][row]}\t{halves[not given][row]}")
+                          for row in range(count))]
+    told = message("roster.uneven", title=f"1–{count}", lines=count, most=len(names))
+    return [line if lean(line.text.strip()) > 0 or line not in cells else
+            line.heading(line.text)._replace(notes=(*line.notes, told)) for line in filled[count:]]
+
+
+def _number(text: str) -> int:
+    bare = text.strip().rstrip(".)")
+    return int(bare) if bare.isdecimal() and len(bare) <= _FIGURES else 0
+
+
+def _apart(filled: Sequence[Line], columns: Sequence[_Column]) -> Iterator[Line]:
+    """Yield the children’s names, with what stands in columns of as many lines; the others are told as headings."""
+    roles = header_roles([column.cells[0].text.strip() for column in columns]) or ()
+    at = roles.index(Role.GIVEN if Role.GIVEN in roles else Role.FULL)
+    size = len(columns[at].cells)
+    beside = [column for column in columns if len(column.cells) == size]
+    yield from (line for line in filled[: columns[0].start] if any(map(is_letter, line.text)))
+    for column in columns:
+        if column is columns[at]:
+            for row, line in enumerate(column.cells):
+                yield line._replace(text="\t".join(one.cells[row].text.strip() for one in beside))
+        elif column not in beside:
+            title = column.cells[0].text.strip().rstrip(" :")
+            told = message("roster.uneven", title=title, lines=len(column.cells) - 1, most=size - 1)
+            yield from (line.heading(line.text)._replace(notes=(*line.notes, told)) for line in column.cells
+                        if any(map(is_letter, line.text)))
+    yield from filled[columns[-1].start + len(columns[-1].cells) :]
 
 
 def _is_title(text: str) -> bool:
