@@ -63,3 +63,23 @@ def test_a_row_of_free_seats_is_told() -> None:
 def test_a_table_stays(text: str) -> None:
     lines = [Line(line, at) for at, line in enumerate(text.splitlines())]
     assert from_seats(lines) == lines
+
+
+@pytest.mark.parametrize("free", ["frei", "libre", "libero", "vazio", "(empty)"])
+def test_free_places_make_a_shelf_of_a_grid(free: str) -> None:
+    """Few rows, the last one short; a name on no list is one where places are free in two columns."""
+    known = f"Pegs\n{free}\tSuzana\t{free}\tNikolina\nVlado\tZorka\tPero\tSaša\nMateo\tDavor"
+    assert made(known) == ["Suzana", "Nikolina", "Vlado", "Zorka", "Pero", "Saša", "Mateo", "Davor"]
+    unknown = f"Pegs\nFántain\tÁmdiam\t{free}\tXairfön\nQuorrik\t{free}\tZandelle\tVexil\nHaimnygis"
+    assert made(unknown) == ["Fántain", "Ámdiam", "Xairfön", "Quorrik", "Zandelle", "Vexil", "Haimnygis"]
+
+
+def test_a_column_that_says_who_is_free_makes_no_shelf() -> None:
+    assert made("Mira Vost\tbus\tfrei\nTilo Tarn\tfoot\tbezahlt\nAnna Berg\tbus\tfrei") == ["Mira", "Tilo", "Anna"]
+
+
+def test_a_line_over_a_grid_is_its_title_unless_it_is_a_name() -> None:
+    grid = "Mira\tTilo\tAnna\tEmil\nBruno\tZoé\tJonas\tNina\nLea\tPaul\tIda\tFinn"
+    children = grid.replace("\n", "\t").split("\t")
+    assert made(f"Porte-manteaux\n{grid}") == children
+    assert made(f"Clara\n{grid}") == ["Clara", *children]

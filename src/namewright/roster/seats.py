@@ -1,7 +1,7 @@
 """A plan of seats, in which every cell is a child and the board and the door are none, into a line a child.
 
 An empty column between filled ones is an aisle. Seats are read so where the names are known as given names, or where
-the board, a door or a free seat says that it is a plan.
+the board, a door or a free seat says that it is a plan; on a shelf of pegs free places alone do.
 """
 
 from __future__ import annotations
@@ -25,7 +25,7 @@ _DELIMITERS = ("\t", "|", ";", WIDE_SPACE, ",")
 _MOST_WORDS = 3  # of a name
 _LEAST = 3  # columns of seats where only their names tell
 _ENOUGH = 4  # rows that tell of a column
-_MOSTLY, _HALF = 0.6, 0.5
+_MOSTLY, _HALF, _NEARLY_ALL = 0.6, 0.5, 0.9
 _FAMILIES = -0.2  # mean lean of a column of family names
 
 
@@ -73,10 +73,11 @@ def _are_row_numbers(cells: Sequence[str]) -> bool:
 def _is_plan(seats: _Seats) -> bool:
     filled = set(seats.rows)
     said = any(_is_in_a_room(cell) for at, row in enumerate(seats.cells) if at not in filled for cell in row)
-    wide = seats.aisle and len(seats.columns) >= _LEAST
-    if not (wide or said):
-        return False
     columns = [seats.column(at) for at in seats.columns]
+    wide = seats.aisle and len(columns) >= _LEAST
+    shelf = sum(any(map(_is_said_to_be_free, column)) for column in columns) if len(columns) >= _LEAST else 0
+    if not (wide or said or shelf):
+        return False
     names = [cell for column in columns for cell in column if not _is_free(cell)]
     if not names or not all(map(_may_be_a_name, names)) or any(header_roles(seats.cells[row]) for row in seats.rows):
         return False
@@ -86,7 +87,12 @@ def _is_plan(seats: _Seats) -> bool:
         return False
     free = any(_is_free(cell) for column in columns for cell in column)
     known = _given(names) >= _MOSTLY and all(_given(column) >= _HALF for column in columns)
-    return (wide and (known or free)) or (known and said)
+    return (wide and (known or free)) or (known and bool(said or shelf)) or (shelf > 1 and _are_all_different(names))
+
+
+def _are_all_different(names: Sequence[str]) -> bool:
+    """Say whether cells hold a name each and hardly one again, as no column of a table about children does."""
+    return len(set(map(fold, names))) >= _NEARLY_ALL * len(names) and all(name[0].isupper() for name in names)
 
 
 def _are_children(column: Sequence[str]) -> bool:
@@ -108,6 +114,10 @@ def _is_free(cell: str) -> bool:
     if not any(map(is_letter, cell)):
         return True
     return (_bare(cell) in FREE_SEATS or _is_in_a_room(cell)) and not (cell.istitle() and is_given(cell))  # Gang
+
+
+def _is_said_to_be_free(cell: str) -> bool:
+    return any(map(is_letter, cell)) and len(_bare(cell)) > 1 and _bare(cell) in FREE_SEATS and _is_free(cell)
 
 
 def _is_in_a_room(cell: str) -> bool:

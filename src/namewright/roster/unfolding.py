@@ -125,8 +125,10 @@ def whole_names(table: Table) -> list[str]:
 
 def _unfolded(found: list[Line], table: Table, judge: Judge) -> list[Line]:
     if table.grid:
+        first = next((at for at, line in enumerate(found) if len(_filled_cells(line, table.delimiter)) > 1), 0)
         return [each for at, line in enumerate(found) for each in (
-            (_titles_of(line, table.delimiter),) if at == table.header else _cells_of(line, table.delimiter))]
+            (_titles_of(line, table.delimiter),) if at == table.header or (at < first and _may_be_a_title(line.text))
+            else _cells_of(line, table.delimiter))]
     if table.delimiter:
         return _cells_apart(found, table, judge)
     return [each for line in found for each in _apart(line, judge)]
@@ -239,9 +241,18 @@ def _remarks_by_comma(filled: Sequence[str]) -> bool:
     return told + alone >= max(1, _SOME * len(behind)) and not any(is_given(words.split()[0]) for words in behind)
 
 
+def _filled_cells(line: Line, delimiter: str) -> list[str]:
+    return [cell for cell in split_cells(line.text, delimiter) or [line.text] if cell]
+
+
+def _may_be_a_title(text: str) -> bool:
+    """Say whether a line above a grid is no known given name: a grid is filled from its top on."""
+    return any(map(is_letter, text)) and not is_given(strip_numbering(text).split()[0])
+
+
 def _cells_of(line: Line, delimiter: str) -> Iterator[Line]:
     """Yield a line for every filled cell."""
-    cells = [cell for cell in split_cells(line.text, delimiter) or [line.text] if cell]
+    cells = _filled_cells(line, delimiter)
     if len(cells) < 2:
         yield line
         return
