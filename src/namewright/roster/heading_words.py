@@ -145,3 +145,11 @@ IN_A_ROOM = word_set("""
     uscita, finestra, finestre, cattedra, tappeto, davanti, corridoio, quadro, quadro branco, lousa, saida, janela,
     janelas, secretaria, mesa da professora, tapete, frente, fundo, corredor""")
 """What a plan of seats shows beside the seats."""
+
+NO_SCHOOL = word_set("""
+    no school, no class, no classes, school closed, closed, holiday, holidays, day off, off, break, vacation, pd day,
+    schulfrei, frei, ferien, feiertag, keine schule, geschlossen, ferie, ferme, vacances, pas d'ecole,
+    pas d’ecole, pas de classe, conge, pont, festivo, no hay clase, no hay clases, sin clase, sin clases, vacaciones,
+    puente, cerrado, feriado, festa, chiuso, niente scuola, vacanza, vacanze, ponte, ferias, sem aulas, nao ha aulas,
+    nao ha aula, fechado""")
+"""What stands behind a day on which nobody comes."""

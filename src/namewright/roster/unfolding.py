@@ -18,6 +18,7 @@ from namewright.roster.beside import is_word_about, strip_numbering
 from namewright.roster.chats import from_a_chat
 from namewright.roster.columns import WIDE_SPACE, Table, join_cells, lay_out, split_cells, stray_cells
 from namewright.roster.cut_short import plain_spellings
+from namewright.roster.dated import from_dated_lines
 from namewright.roster.forms import from_a_form
 from namewright.roster.header_words import SOLO_HEADERS
 from namewright.roster.headers import family_first, given_first, header_roles, titles_for
@@ -73,7 +74,7 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
     if columns:
         found = _titled(found, titles_for(columns))
     else:
-        found = from_month_rows(from_seats(from_names_across(from_numbered(found))))
+        found = from_dated_lines(from_month_rows(from_seats(from_names_across(from_numbered(found)))))
     table = _laid_out(found)
     if table.delimiter == WIDE_SPACE and header_roles(table.titles) is None:
         table = _laid_out(found := _without_first_counts(found))

@@ -85,15 +85,29 @@ STATES = word_set("""
     trasferito, trasferita, novo, nova, novos, novas, faltam, doente, saiu, transferido, transferida""")
 """Whether a child is here, or comes or goes: a label or a cry before a name (``Absent: Mia``, ``NEW! Mia``)."""
 
-DAYS = word_set("""
-    monday, tuesday, wednesday, thursday, friday, saturday, sunday, lunes, martes, miercoles, jueves, viernes, sabado,
-    domingo, lundi, mardi, mercredi, jeudi, vendredi, samedi, dimanche, montag, dienstag, mittwoch, donnerstag,
-    freitag, samstag, sonnabend, sonntag, lunedi, martedi, mercoledi, giovedi, venerdi, sabato, domenica, segunda,
-    terca, quarta, quinta, sexta, segunda-feira, terca-feira, quarta-feira, quinta-feira, sexta-feira""")
-SHORT_DAYS = word_set("""
-    mon, tue, tues, wed, thu, thur, thurs, fri, sat, sun, lun, mar, mie, jue, vie, sab, dom, mer, jeu, ven, sam, dim,
-    mo, di, mi, do, fr, sa, so, gio, seg, ter, qua, qui, sex""")
-"""Days of the week in the six languages; several short ones are names too."""
+DAY_NUMBERS = {
+    word: number
+    for number, words in enumerate((
+        "monday, lunes, lundi, montag, lunedi, segunda, segunda-feira",
+        "tuesday, martes, mardi, dienstag, martedi, terca, terca-feira",
+        "wednesday, miercoles, mercredi, mittwoch, mercoledi, quarta, quarta-feira",
+        "thursday, jueves, jeudi, donnerstag, giovedi, quinta, quinta-feira",
+        "friday, viernes, vendredi, freitag, venerdi, sexta, sexta-feira",
+        "saturday, sabado, samedi, samstag, sonnabend, sabato", "sunday, domingo, dimanche, sonntag, domenica",
+    ))
+    for word in word_set(words)
+}
+DAYS = frozenset(DAY_NUMBERS)
+SHORT_DAY_NUMBERS = {
+    word: number
+    for number, words in enumerate((
+        "mon, lun, mo, seg", "tue, tues, mar, di, ter", "wed, mie, mer, mi, qua",
+        "thu, thur, thurs, jue, jeu, do, gio, qui", "fri, vie, ven, fr, sex", "sat, sab, sam, sa", "sun, dom, dim, so",
+    ))
+    for word in word_set(words)
+}
+SHORT_DAYS = frozenset(SHORT_DAY_NUMBERS)
+"""Days of the week in the six languages, counted from Monday; several short ones are names too."""
 
 TOTALS = word_set("""
     total, totals, average, count, sum, promedio, media, moyenne, effectif, gesamt, summe, anzahl, durchschnitt,

@@ -1,0 +1,201 @@
+"""Lines that open with a day, a date or a time (``Mon 3/11 Mira``, ``7:05 Mill Lane: Mira Vost``): into the names.
+
+That is told by most lines together, for May and Sam are children too. Behind a time may stand a place and a colon. A
+day behind which no name stands (``no school``) is a heading, and so is what stands above the first day.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Sequence
+from itertools import pairwise
+from typing import NamedTuple
+
+from namewright.message import message
+from namewright.names.clusters import is_letter
+from namewright.names.particles import PARTICLES
+from namewright.roster.beside import strip_numbering
+from namewright.roster.heading_words import ARTICLES, NO_SCHOOL
+from namewright.roster.known import is_given
+from namewright.roster.pasted import Line
+from namewright.roster.shares import share
+from namewright.roster.vocabulary import (
+    DAY_NUMBERS,
+    DAYS,
+    MONTHS,
+    OF_THE,
+    SHORT_DAY_NUMBERS,
+    SHORT_DAYS,
+    STREETS,
+    fold,
+)
+
+_COLUMNS = ("\t", ";", "|")
+_DATE = re.compile(r"\d{1,2}[./-]\d{1,2}[./-]?(?:\d{2}|\d{4})?|\d{4}-\d{1,2}-\d{1,2}")
+_COUNTED = re.compile(r"\d{1,2}(?:st|nd|rd|th|er|[.ºª°])?")
+_TIME = re.compile(r"\d{1,2}(?:[:.h]\d\d|h)(?:[-–]\d{1,2}(?:[:.h]\d\d|h))?h?(?:[ap]m)?")
+_HOURS = frozenset(("uhr", "h", "am", "pm", "a.m", "p.m", "uur", "ore", "horas"))
+_AT = frozenset(("an", "am", "auf", "bei", "beim", "im", "in", "vor", "zum", "at", "by", "en", "al", "chez", "au", "na",
+                 "no"))
+_SMALL = OF_THE | {"le", "el", "il", "den", "am", "on", "dia"}
+_PLACED = re.compile(r"(?P<place>[^:]{2,40}?)(?::\s+|\s+[-–—]\s+)(?P<names>[^\W\d_].*)")
+_MOST_WORDS = 7  # of a date: Monday, the 3rd of November 2025
+_EDGES = ".,:()"
+_FEW, _ENOUGH = 2, 4
+_WEEK, _STEPS = 7, (0, 1, 2, 3)
+_HALF, _MOSTLY, _NEARLY_ALL, _HARDLY = 0.5, 0.6, 0.8, 0.3
+_LONGEST = 200
+_MOST_ABOVE = 4
+
+
+class _Opened(NamedTuple):
+    """What a line opens with: a day, a number and a month, a date that is sure, a time; if a sign ends it; the rest."""
+
+    day: str
+    count: str
+    month: str
+    dated: bool
+    timed: bool
+    signed: bool
+    rest: str
+
+
+def from_dated_lines(lines: Sequence[Line]) -> list[Line]:
+    """Return what stands behind the dates, or the lines as they are where most do not open with one."""
+    filled = [at for at, line in enumerate(lines) if any(map(is_letter, line.text))]
+    found = {at: opened for at in filled if (opened := _opened(lines[at].text)) and any(map(is_letter, opened.rest))}
+    if not found or not _are_dated([found.get(at) for at in filled]):
+        return list(lines)
+    return list(_behind(lines, found))
+
+
+def _opened(text: str) -> _Opened | None:
+    """Return what a line opens with, None where that is no date, day or time."""
+    if len(text) > _LONGEST or any(sign in text for sign in _COLUMNS):
+        return None
+    words = text.lstrip("-•*· ").split()
+    first = fold(words[0]).strip(_EDGES) if words else ""
+    if not first or not (first[0].isdigit() or first in DAYS or first in SHORT_DAYS or first in MONTHS):
+        return None
+    seen: list[str] = []
+    said: dict[str, str] = {}
+    for word in words[:_MOST_WORDS]:
+        kind = _kind(word)
+        if not kind or (kind in seen and kind in {"day", "date", "time"}):
+            break
+        seen.append(kind)
+        said.setdefault(kind, fold(word).strip(_EDGES))
+        if word.endswith(":") or kind == "sign":
+            break
+    while seen and seen[-1] == "small":
+        seen.pop()
+    dated = "date" in seen or ("count" in seen and not {"month", "day"}.isdisjoint(seen))
+    if not (dated or "time" in seen or seen in (["day"], ["day", "sign"])):
+        return None
+    signed = seen[-1] == "sign" or words[len(seen) - 1].endswith(":")
+    rest = " ".join(words[len(seen) :]).lstrip(":–—- ")
+    parts = (said.get(kind, "") for kind in ("day", "count", "month"))
+    return _Opened(*parts, dated, "time" in seen, signed, rest)
+
+
+def _kind(word: str) -> str:
+    """Return which part of a date or time a word is, empty where it is none."""
+    bare = word.strip("(),:")
+    folded = fold(bare).strip(_EDGES)
+    for kind, fits in (("sign", not bare.strip(":-–—")), ("date", _DATE.fullmatch(bare)),
+                       ("time", _TIME.fullmatch(bare.lower())), ("count", _COUNTED.fullmatch(bare)),
+                       ("count", len(bare) == 4 and bare.startswith("20") and bare.isdigit()),
+                       ("day", folded in DAYS or folded in SHORT_DAYS), ("month", folded in MONTHS),
+                       ("hour", folded in _HOURS), ("small", bare in _SMALL)):
+        if fits:
+            return kind
+    return ""
+
+
+def _are_dated(opened: Sequence[_Opened | None]) -> bool:
+    """Say whether most lines open with a date or a time, or nearly all with a day, in the order of the week."""
+    there = [one for one in opened if one]
+    sure = [one for one in there if one.dated or one.timed]
+    if len(sure) >= max(_HALF * len(opened), min(_FEW, len(opened))):
+        return any(one.timed or one.day or one.signed for one in sure) or (len(sure) > _FEW and not _are_numbers(sure))
+    if sure or any("," in one.rest for one in there) or not _follow([one.day for one in there]):
+        return False
+    if all(one.signed for one in there):
+        return len(there) >= max(_FEW, _MOSTLY * len(opened))
+    return len(there) >= max(_ENOUGH, _NEARLY_ALL * len(opened))
+
+
+def _are_numbers(dated: Sequence[_Opened]) -> bool:
+    """Say whether what may be the days of months are the numbers of children called April and June."""
+    counts = [one.count.rstrip(".") for one in dated]
+    return counts == [str(at) for at in range(1, len(counts) + 1)] and len({one.month for one in dated}) > _FEW
+
+
+def _follow(days: Sequence[str]) -> bool:
+    """Say whether nearly all days come in the order of the week, over days without school too."""
+    numbers = [DAY_NUMBERS.get(day, SHORT_DAY_NUMBERS.get(day, 0)) for day in days]
+    steps = [(two - one) % _WEEK in _STEPS for one, two in pairwise(numbers)]
+    return len(set(numbers)) > 1 and share(steps) >= _NEARLY_ALL
+
+
+def _behind(lines: Sequence[Line], found: dict[int, _Opened]) -> Iterator[Line]:
+    placed = _are_placed([one.rest for one in found.values()])
+    first = next(iter(found))
+    above = sum(bool(line.text.strip()) for line in lines[:first]) <= _MOST_ABOVE
+    titled = share(one.rest[0].isupper() for one in found.values()) >= _NEARLY_ALL
+    loud = share(one.rest.isupper() for one in found.values()) >= _HALF
+    for at, line in enumerate(lines):
+        opened = found.get(at)
+        if opened is None:
+            title = at < first and above and any(map(is_letter, line.text)) and not may_be_a_child(line.text)
+            yield line.heading(line.text) if title else line
+        elif _names_nobody(opened.rest, titled=titled, loud=loud):
+            yield line.heading(line.text)
+        elif placed and (match := _PLACED.fullmatch(opened.rest)):
+            place = message("roster.remark", words=line.text[: line.text.rindex(match["names"])].strip(" :–—-")[:60])
+            yield line._replace(text=match["names"], notes=(*line.notes, place))
+        else:
+            note = message("roster.date" if opened.dated or opened.day else "roster.number")
+            yield line._replace(text=opened.rest, notes=(*line.notes, note))
+
+
+def may_be_a_child(text: str) -> bool:
+    """Say whether a line that stands over others may be a child: few words with capitals, a given name in front."""
+    words = strip_numbering(text).replace(",", " ").split()
+    return (0 < len(words) < _ENOUGH and any(map(is_given, words))
+            and all(word[0].isupper() or word in PARTICLES for word in words) and not any(map(str.isdigit, text)))
+
+
+def _names_nobody(rest: str, *, titled: bool, loud: bool) -> bool:
+    """Say whether words behind a date are about the day: ``no school``, or written otherwise than all the names."""
+    bare = fold(rest.partition("(")[0]).strip(" !-–—")
+    if bare in NO_SCHOOL:
+        return True
+    words = rest.split()
+    small = titled and all(word.islower() for word in words if any(map(is_letter, word)))
+    shouted = not loud and len(words) > 1 and rest.isupper()
+    return (small or shouted) and not any(map(is_given, words))
+
+
+def _are_placed(rests: Sequence[str]) -> bool:
+    """Say whether most lines have a place and a sign before the names: no given names, but words of an address."""
+    matches = [match for match in map(_PLACED.fullmatch, rests) if match]
+    if not matches or len(matches) < _MOSTLY * len(rests):
+        return False
+    before = [match["place"] for match in matches]
+    if share(map(_may_open_with_a_name, before)) > _HARDLY:
+        return False
+    named = share(is_given(match["names"].split()[0]) for match in matches)
+    return named >= _HALF or share(map(_is_a_place, before)) >= _HALF or len(set(before)) < _NEARLY_ALL * len(before)
+
+
+def _may_open_with_a_name(words: str) -> bool:
+    first, *rest = words.split()
+    at = fold(first) in STREETS | ARTICLES | _AT or not STREETS.isdisjoint(map(fold, rest))
+    return is_given(first) and not at
+
+
+def _is_a_place(words: str) -> bool:
+    """Say whether words are of an address: one for a street, a small one, a sign or a figure."""
+    return any(fold(word).strip(_EDGES) in STREETS or not word[0].isupper() or word.endswith(".")
+               for word in words.split())

@@ -1,0 +1,82 @@
+"""Days, dates and times in front of names are taken off; children called as days and months are stay."""
+
+from __future__ import annotations
+
+import pytest
+
+from namewright.roster.children import Outcome
+from namewright.roster.parsing import read_roster
+
+WEEKS = {
+    "en": ("Mon", "Tue", "Wed", "NO SCHOOL"), "es": ("lun", "mar", "mié", "festivo"),
+    "fr": ("lun.", "mar.", "mer.", "férié"), "de": ("Mo", "Di", "Mi", "schulfrei"),
+    "it": ("lun", "mar", "mer", "festa"), "pt": ("seg", "ter", "qua", "feriado"),
+}
+WHOLE = {
+    "en": ("Monday", "Tuesday", "Wednesday"), "es": ("lunes", "martes", "miércoles"),
+    "fr": ("lundi", "mardi", "mercredi"), "de": ("Montag", "Dienstag", "Mittwoch"),
+    "it": ("lunedì", "martedì", "mercoledì"), "pt": ("segunda-feira", "terça-feira", "quarta-feira"),
+}
+
+
+def practised(text: str) -> list[str]:
+    return [child.practice for child in read_roster(text).children]
+
+
+@pytest.mark.parametrize("language", WEEKS)
+@pytest.mark.parametrize("form", ["{day} 3/11 {name} (plants)", "{day} 3.11.: {name}", "{day}, 3/11/2025 – {name}"])
+def test_a_day_and_a_date_before_a_name(language: str, form: str) -> None:
+    *days, off = WEEKS[language]
+    lines = [form.format(day=day, name=name) for day, name in zip(days, ("Xobrel", "Frida", off), strict=True)]
+    read = read_roster("\n".join(lines))
+    assert [child.practice for child in read.children] == ["Xobrel", "Frida"]
+    assert read.lines[-1].outcome is Outcome.HEADING
+
+
+@pytest.mark.parametrize("language", WHOLE)
+@pytest.mark.parametrize("form", ["{day}: {name}", "{day} - {name}"])
+def test_a_day_alone_with_a_sign(language: str, form: str) -> None:
+    lines = [form.format(day=day, name=name) for day, name in zip(WHOLE[language], ("Xobrel", "Frida", "Bo"),
+                                                                   strict=True)]
+    assert practised("\n".join(lines)) == ["Xobrel", "Frida", "Bo"]
+
+
+@pytest.mark.parametrize("text", [
+    "3. November: Mira\n4. November: Bo", "lundi 3 novembre : Mira\nmardi 4 novembre : Bo",
+    "Monday, the 3rd of November – Mira\nTuesday, the 4th of November – Bo", "Mon Mira\nTue Bo\nWed Una\nThu Jo",
+    "3/11 (Mon) Mira\n4/11 (Tue) Bo", "15:00 Uhr Mira Vost\n15:15 Uhr Bo Tarn", "3:30 pm Mira Vost\n3:45 pm Bo Tarn",
+    "8:00-8:15 Mira\n8:15-8:30 Bo", "2025-11-03 Mira\n2025-11-04 Bo", "Line leaders\nMon 3 Nov Mira\nTue 4 Nov Bo",
+])
+def test_dates_and_times_in_other_writings(text: str) -> None:
+    assert practised(text)[:2] == ["Mira", "Bo"]
+
+
+@pytest.mark.parametrize("text", [
+    "1. April Moss\n2. June Vost\n3. May Chen", "Sam Chen\nMar Vost\nDom Tarn\nSam Ruiz\nDom Grell",
+    "Mon Chen\nMira Vost\nBo Tarn", "Mai\nApril\nJune",
+])
+def test_children_called_as_days_and_months_are_stay(text: str) -> None:
+    words = [line.split(". ")[-1].split()[0] for line in text.splitlines()]
+    assert practised(text) == words
+
+
+@pytest.mark.parametrize("text", [
+    "7:02 Elm & 3rd: Xobrel Vost + Mira Tarn\n7:05 Quarry Rd.: Bo Grell",
+    "7:02 la fuente: Xobrel Vost + Mira Tarn\n7:05 avda. de la Paz: Bo Grell",
+    "7h02 place du Moulin : Xobrel Vost + Mira Tarn\n7h05 mairie : Bo Grell",
+    "7:02 Uhr An der Linde – Xobrel Vost + Mira Tarn\n7:05 Uhr Bahnhofstr. – Bo Grell",
+    "7.02 piazza Nuova: Xobrel Vost + Mira Tarn\n7.05 via del Mulino: Bo Grell\n7.08 chiesa: Una Fask",
+    "7:02 largo da Igreja: Xobrel Vost + Mira Tarn\n7:05 rua do Moinho: Bo Grell",
+])
+def test_the_children_of_a_stop_stand_behind_its_time_and_place(text: str) -> None:
+    assert practised(text)[:3] == ["Xobrel", "Mira", "Bo"]
+
+
+def test_a_place_never_takes_the_place_of_names_before_a_sign() -> None:
+    assert practised("15:00 Mira Vost: Jo Vost\n15:15 Bo Tarn: Al Tarn")[0] == "Mira"
+
+
+def test_what_was_read_once_is_read_again_as_it_was() -> None:
+    read = read_roster("Helpers\nMon 3/11 Mira (snack)\nTue 4/11 NO SCHOOL\nWed 5/11 Bo")
+    again = read_roster(read.text)
+    assert [child.practice for child in again.children] == [child.practice for child in read.children] == ["Mira", "Bo"]
