@@ -110,3 +110,24 @@ def test_trimming_again_changes_nothing(text: str) -> None:
     once = trim(text)
     assert trim(once) == once
     assert once in text
+
+
+@pytest.mark.parametrize("line", [
+    "Katie Moss (on l'appelle Xobrel)", "Katie Moss – se fait appeler Xobrel", "Katie Moss prénom d'usage : Xobrel",
+    "Katie Moss - prefiere Xobrel", "Katie Moss (todos le dicen Xobrel)", "Katie Moss se hace llamar Xobrel",
+    "Katie Moss wird Xobrel gerufen", "Katie Moss möchte Xobrel genannt werden", "Katie Moss, Xobrel genannt",
+    "Katie Moss likes to be called Xobrel", "Katie Moss (everyone calls her Xobrel)", "Moss, Katie - prefers Xobrel",
+    "Katie Moss si fa chiamare Xobrel", "Katie Moss (preferisce Xobrel)", "Katie Moss tratam-na por Xobrel",
+    "Katie Moss (chamam-lhe Xobrel)", "Katie Moss - prefere ser chamada Xobrel",
+])
+def test_what_a_child_is_called_in_the_words_of_six_languages(line: str) -> None:
+    child, = read_roster(line).children
+    assert (child.practice, child.family) == ("Xobrel", "Moss")
+
+
+@pytest.mark.parametrize("line", [
+    "Katie Moss (sister of Will)", "Katie Moss - plays with Will", "Katie Moss (mum calls Will)",
+    "Katie Moss (has a dog called Will)", "Katie Moss called Monday", "Katie Moss (prefers Mrs Vale)",
+])
+def test_other_names_beside_a_child_are_not_what_it_is_called(line: str) -> None:
+    assert read_roster(line).children[0].practice == "Katie"

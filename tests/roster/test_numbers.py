@@ -6,7 +6,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from namewright.roster.numbers import take_numbers
+from namewright.message import message
+from namewright.roster.children import RosterError
+from namewright.roster.numbers import figure_inside, take_numbers
+from namewright.roster.parsing import read_roster
 
 ROWS = [  # typed, what stays, how many kinds are told, why
     ("Mira Vost", "Mira Vost", 0, "nothing to take out"),
@@ -47,3 +50,20 @@ def test_no_figure_stays_and_no_word_is_lost_in_silence(typed: str) -> None:
     kept = take_numbers(typed, notes)
     assert not any(char.isdigit() for char in kept)
     assert bool(notes) or kept.split() == typed.split()
+
+
+@pytest.mark.parametrize("line", ["Vost, J0sep", "J0sep Vost", "VOST, J0SEP", "3. Vost, J0sep (new)"])
+def test_a_figure_in_a_given_name_is_asked_about_and_never_takes_the_family_name(line: str) -> None:
+    with pytest.raises(RosterError) as error:
+        read_roster(line)
+    assert error.value.lines[0].notes[0] == message("roster.figure_inside", word="J0SEP" if "VOST" in line else "J0sep")
+
+
+def test_a_figure_in_a_given_name_of_a_table_is_asked_about_too() -> None:
+    read = read_roster("First name,Last name\nL0vis,Vost\nMira,Tarn")
+    assert [child.practice for child in read.children] == ["Mira"]
+
+
+@pytest.mark.parametrize("name", ["Katie2", "K1b", "1st Ava", "1ère Ava", "S1044", "4yrs", "Mira V0st", "2nd", ""])
+def test_other_figures_are_no_part_of_a_name(name: str) -> None:
+    assert figure_inside(name) is None

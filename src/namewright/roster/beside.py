@@ -7,6 +7,7 @@ name itself is given or family (see ``free_text``).
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from typing import NamedTuple
 
 import unicodedata2
@@ -20,6 +21,9 @@ from namewright.roster.care_words import CARE
 from namewright.roster.known import is_given
 from namewright.roster.numbers import behind_a_date, take_numbers
 from namewright.roster.vocabulary import (
+    BESIDE_CALLING,
+    CALLING,
+    DAYS,
     GOES_BY_OPENINGS,
     HANDS,
     OTHER_PEOPLE,
@@ -95,6 +99,7 @@ def take_beside(text: str) -> tuple[str, Reading]:
             inside = next((group for group in match.groups() if group is not None), "").strip()
             found = _judge_bracket(inside, aside.sub(" ", text), found, notes, quoted=aside is _QUOTED)
         text = aside.sub(" ", text)
+    text, found = _cut_called(text, found)
     text, behind = behind_a_date(text)
     if any(map(is_letter, behind)) and " " not in behind.strip():
         found = _judge_remark(behind, found, notes)
@@ -243,13 +248,58 @@ def _taken_from(part: str, found: Reading) -> Reading:
     return found
 
 
+def says_what_called(text: str) -> bool:
+    """Say whether a line tells, behind a name and out of brackets, what the child goes by."""
+    return bool(_called_behind(_BRACKETED.sub(" ", text))[1])
+
+
+def _cut_called(text: str, found: Reading) -> tuple[str, Reading]:
+    """Cut what a child goes by off the end of a name: ``Katie Moss wird Will gerufen``."""
+    before, called = _called_behind(text)
+    if not called:
+        return text, found
+    return before, found._replace(goes_by=found.goes_by or called)
+
+
+@keeps_names(1024)
+def _called_behind(text: str) -> tuple[str, str]:
+    """Return a name without what is told of its calling, and the name to go by, empty where nothing is told."""
+    if CALLING.isdisjoint(fold(text).replace(",", " ").split()):
+        return text, ""
+    words = text.split()
+    for at in range(1, len(words)):
+        parted = not any(map(is_letter, words[at])) or words[at - 1].endswith((",", ":", ";"))
+        if called := _called_in(" ".join(words[at:]), parted=parted):
+            return " ".join(words[:at]).rstrip(" ,;:-–—"), called
+    return text, ""
+
+
+def _called_in(text: str, *, parted: bool) -> str:
+    """Return the name among words of calling (``on l’appelle Will``); ``parted`` that it may open them."""
+    words = [word for word in text.replace(":", " ").strip("-–—,; ").split() if any(map(is_letter, word))]
+    capital = [at for at, word in enumerate(words) if not word[0].islower()]
+    said = [fold(word).strip(",;.!") for word in words if word[0].islower()]
+    if not capital or capital[-1] - capital[0] >= min(_MAX_WORDS, len(capital)) or (not capital[0] and not parted):
+        return ""
+    if CALLING.isdisjoint(said) or not (CALLING | BESIDE_CALLING).issuperset(said):
+        return ""
+    name = words[capital[0] : capital[-1] + 1]
+    return trim(" ".join(name)) if _may_be_called(name) and not any("," in word for word in name[:-1]) else ""
+
+
+def _may_be_called(words: Sequence[str]) -> bool:
+    """Say whether words are no day and nothing about a child or somebody else."""
+    return not any(map(is_word_about, words)) and DAYS.isdisjoint(map(fold, words))
+
+
 def _after_goes_by(text: str) -> str:
     """Return the name in ``goes by Will``, empty where the words do not say so."""
     words = text.replace(":", ": ").split()
     for size in (3, 2, 1):
-        if fold(" ".join(words[:size])) in GOES_BY_OPENINGS and 0 < len(words) - size < 4:
+        if (fold(" ".join(words[:size])) in GOES_BY_OPENINGS and 0 < len(words) - size < 4
+                and _may_be_called(words[size:])):
             return trim(" ".join(words[size:]))
-    return ""
+    return _called_in(text, parted=True)
 
 
 def _cut_last_words(text: str, found: Reading, notes: list[Message]) -> tuple[str, Reading]:

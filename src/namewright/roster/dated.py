@@ -6,7 +6,6 @@ day behind which no name stands (``no school``) is a heading, and so is what sta
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator, Sequence
 from itertools import pairwise
 from typing import NamedTuple
@@ -14,6 +13,7 @@ from typing import NamedTuple
 from namewright.message import message
 from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
+from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
 from namewright.roster.heading_words import ARTICLES, NO_SCHOOL
 from namewright.roster.known import is_given
@@ -31,14 +31,14 @@ from namewright.roster.vocabulary import (
 )
 
 _COLUMNS = ("\t", ";", "|")
-_DATE = re.compile(r"\d{1,2}[./-]\d{1,2}[./-]?(?:\d{2}|\d{4})?|\d{4}-\d{1,2}-\d{1,2}")
-_COUNTED = re.compile(r"\d{1,2}(?:st|nd|rd|th|er|[.ºª°])?")
-_TIME = re.compile(r"\d{1,2}(?:[:.h]\d\d|h)(?:[-–]\d{1,2}(?:[:.h]\d\d|h))?h?(?:[ap]m)?")
+_DATE = pattern(r"\d{1,2}[./-]\d{1,2}[./-]?(?:\d{2}|\d{4})?|\d{4}-\d{1,2}-\d{1,2}")
+_COUNTED = pattern(r"\d{1,2}(?:st|nd|rd|th|er|[.ºª°])?")
+_TIME = pattern(r"\d{1,2}(?:[:.h]\d\d|h)(?:[-–]\d{1,2}(?:[:.h]\d\d|h))?h?(?:[ap]m)?")
 _HOURS = frozenset(("uhr", "h", "am", "pm", "a.m", "p.m", "uur", "ore", "horas"))
 _AT = frozenset(("an", "am", "auf", "bei", "beim", "im", "in", "vor", "zum", "at", "by", "en", "al", "chez", "au", "na",
                  "no"))
 _SMALL = OF_THE | {"le", "el", "il", "den", "am", "on", "dia"}
-_PLACED = re.compile(r"(?P<place>[^:]{2,40}?)(?::\s+|\s+[-–—]\s+)(?P<names>[^\W\d_].*)")
+_PLACED = pattern(r"(?P<place>[^:]{2,40}?)(?::\s+|\s+[-–—]\s+)(?P<names>[^\W\d_].*)")
 _MOST_WORDS = 7  # of a date: Monday, the 3rd of November 2025
 _EDGES = ".,:()"
 _FEW, _ENOUGH = 2, 4
@@ -52,7 +52,7 @@ class _Opened(NamedTuple):
     """What a line opens with: a day, a number and a month, a date that is sure, a time; if a sign ends it; the rest."""
 
     day: str
-    count: str
+    number: str
     month: str
     dated: bool
     timed: bool
@@ -94,8 +94,8 @@ def _opened(text: str) -> _Opened | None:
         return None
     signed = seen[-1] == "sign" or words[len(seen) - 1].endswith(":")
     rest = " ".join(words[len(seen) :]).lstrip(":–—- ")
-    parts = (said.get(kind, "") for kind in ("day", "count", "month"))
-    return _Opened(*parts, dated, "time" in seen, signed, rest)
+    day, number, month = (said.get(kind, "") for kind in ("day", "count", "month"))
+    return _Opened(day, number, month, dated, "time" in seen, signed, rest)
 
 
 def _kind(word: str) -> str:
@@ -127,7 +127,7 @@ def _are_dated(opened: Sequence[_Opened | None]) -> bool:
 
 def _are_numbers(dated: Sequence[_Opened]) -> bool:
     """Say whether what may be the days of months are the numbers of children called April and June."""
-    counts = [one.count.rstrip(".") for one in dated]
+    counts = [one.number.rstrip(".") for one in dated]
     return counts == [str(at) for at in range(1, len(counts) + 1)] and len({one.month for one in dated}) > _FEW
 
 

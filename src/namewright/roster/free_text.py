@@ -32,6 +32,7 @@ from namewright.roster.care_words import CARE
 from namewright.roster.cut_short import written_out
 from namewright.roster.known import are_iberian, is_given, is_iberian, is_pair, lean
 from namewright.roster.name_order import UNSAID, Habits, Order, family_standing_first, may_be_turned
+from namewright.roster.numbers import figure_inside
 from namewright.roster.vocabulary import (
     DEVOTIONS,
     DOUBLE_SECONDS,
@@ -51,6 +52,7 @@ NAME_LABEL = pattern(
 _TWO_NAMES = pattern(r"^(?:[^()\[\]\"“–—→⇒>-]|(?<=\w)-(?=\w))*\w (?:&|\+|and) +\w")
 SEVERAL = message("roster.several")
 """A line of several names: nobody can be made from it."""
+_FEW_WORDS = 3  # of a family name before a comma
 _MARKS = frozenset("áéíóúñãõç")
 _INITIALS = pattern(r"\.|(?:[^\W\d_]\.)+")
 
@@ -59,6 +61,8 @@ _INITIALS = pattern(r"\.|(?:[^\W\d_]\.)+")
 def read_name(text: str, habits: Habits = UNSAID) -> Reading:
     """Read one whole name in free text, by the rules of this module; ``habits`` are those of the whole list."""
     typed = NAME_LABEL.sub("", strip_numbering(text)).replace(";", ",")
+    if any(map(str.isdigit, typed)) and (spoilt := _spoilt_given(typed)):
+        return Reading(notes=(spoilt,))
     bare, beside = take_beside(typed)
     cells = [cell for cell in map(trim, bare.split(",")) if cell]
     while len(cells) > 1:
@@ -84,6 +88,12 @@ def read_name(text: str, habits: Habits = UNSAID) -> Reading:
     if not split.family and _stands_for_given(typed, beside.goes_by):
         split = Reading(beside.goes_by, split.given, notes=split.notes if whole and "," not in typed else ())
     return beside._replace(given=split.given, family=split.family, notes=beside.notes + split.notes)
+
+
+def _spoilt_given(typed: str) -> Message | None:
+    """Return what is asked where a figure stands in a given name: the first word, or the one behind a comma."""
+    before, _, behind = typed.partition(",")
+    return figure_inside(behind if behind.strip() and len(before.split()) <= _FEW_WORDS else before)
 
 
 def _read_inside(beside: Reading) -> Reading:

@@ -24,12 +24,15 @@ _DATE = (  # a long one, that re compiles and keeps when a list first has a figu
 _PHONE = pattern(r"\+?\(?\d[\d\s().-]{6,}\d")
 _DIGITS = pattern(r"\S*\d\S*")
 _MIXED = pattern(r"(?<!\S)(?=\S*[a-z])[^\W\d_]{2,}-?\d+[^\W\d_]+(?!\S)")
+_SPOILT = pattern(r"(?![01](?:st|er|[eè]re|h|[uU]hr)$)"
+                  r"(?:[^\W\d_]+[01358]|[01](?=[^\W\d_]{3}))(?:[^\W\d_]+[01358])*[^\W\d_]+")
 _GLUED = pattern(r"([^\W\d_]{3,})\d{1,3}")
 _LETTERS = pattern(r"[^\W\d_]+")
 _LETTER = pattern(r"[^\W\d_]")
 _MARK = "\0"
 """Stands where a number stood, until the words that belong to it are found; no clean text holds it."""
 _LONGEST_LABEL = 3
+_LEAST_LETTERS = 3  # of a name with a figure in it; a code has fewer
 
 
 def take_numbers(text: str, notes: list[Message]) -> str:
@@ -54,6 +57,14 @@ def behind_a_date(text: str) -> tuple[str, str]:
     if match is None or len(_LETTERS.findall(text[: match.start()])) < 2:
         return text, ""
     return text[: match.end()], text[match.end() :].strip(" ,;–—-")
+
+
+def figure_inside(name: str) -> Message | None:
+    """Return what is asked where the first word of a name has a figure among its letters, as a photo’s reading has."""
+    first = next((word for part in name.split() if (word := part.strip(".,;:!?|¦*"))), "")
+    if not any(map(str.isdigit, first)) or not _SPOILT.fullmatch(first) or len(_LETTER.findall(first)) < _LEAST_LETTERS:
+        return None
+    return message("roster.figure_inside", word=first[:60])
 
 
 def _drop(text: str, pattern: re.Pattern[str], key: str, notes: list[Message]) -> str:

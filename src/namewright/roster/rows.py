@@ -25,6 +25,7 @@ from namewright.roster.free_text import NAME_LABEL, SEVERAL, read_name
 from namewright.roster.headers import family_first, given_first
 from namewright.roster.headings import heading_reason, perhaps_heading
 from namewright.roster.name_order import Habits, Order
+from namewright.roster.numbers import figure_inside
 from namewright.roster.setting_cells import (
     Choice,
     read_goes_by,
@@ -34,6 +35,7 @@ from namewright.roster.setting_cells import (
     read_practise,
     read_support,
 )
+from namewright.roster.struck import struck_off
 from namewright.roster.unfolding import Judge
 from namewright.roster.unlike import Unlike
 from namewright.roster.vocabulary import NAME_ROLES, TOTALS, Role, fold
@@ -71,6 +73,10 @@ def read_row(row: Row, table: Table, judge: Judge = _ANY, unlike: Unlike | None 
 
     ``judge`` knows how the names of this list are written, ``unlike`` says why this line is unlike all others.
     """
+    seen = [struck_off(cell) for cell in row.cells]
+    if struck := next((each for each in seen if each.reason), None):
+        return LeftOut((*filter(None, (struck.reason,)),), heading=not struck.asked)
+    row = row._replace(cells=tuple(each.text for each in seen))
     filled = [cell for cell in row.cells if cell]
     if not any(is_letter(char) for cell in filled for char in cell):
         return LeftOut((_no_letter_reason("".join(filled)),))
@@ -113,7 +119,7 @@ def settle(entry: Entry, part: NamePart, names_in: str = "") -> Entry | LeftOut:
     if not any(map(is_letter, practice)):
         if SEVERAL in notes:
             return LeftOut((SEVERAL, ONE_EACH))
-        if cut := [note for note in notes if note.key == "roster.cut_short"]:
+        if cut := [note for note in notes if note.key in {"roster.cut_short", "roster.figure_inside"}]:
             return LeftOut(tuple(cut))
         return LeftOut((message("roster.no_name"), *notes))
     size = len(clusters(practice)) if len(practice) > MAX_LETTERS else 0
@@ -222,6 +228,8 @@ def _read_parts(texts: dict[Role, str], title: str, habits: Habits, notes: list[
         if family_first(title):
             return read_name(_comma_behind_family(whole, title), habits._replace(remarks_by_comma=False))
         return read_name(whole, habits._replace(order=Order.GIVEN) if given_first(title) else habits)
+    if spoilt := figure_inside(texts.get(Role.GIVEN, "")):
+        return Reading(notes=(spoilt,))
     given, beside = take_beside(texts.get(Role.GIVEN) or _without(whole, texts[Role.FAMILY]))
     out = written_out(tuple(given.split()), habits.plain, given=True) if given else WrittenOut(())
     if out.asked:

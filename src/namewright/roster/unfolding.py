@@ -14,7 +14,7 @@ from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.across import from_names_across
 from namewright.roster.alike import from_a_program, is_titled, without_counts, without_shared
-from namewright.roster.beside import is_word_about, strip_numbering
+from namewright.roster.beside import is_word_about, says_what_called, strip_numbering
 from namewright.roster.chats import from_a_chat
 from namewright.roster.columns import WIDE_SPACE, Table, join_cells, lay_out, split_cells, stray_cells
 from namewright.roster.cut_short import plain_spellings
@@ -69,12 +69,12 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
 
     ``columns`` says what each column holds, empty where nobody said: its titles become a line. Raises Problem.
     """
-    found = from_a_program(from_a_chat(unwrapped(lines), lines))
+    found = from_dated_lines(from_a_program(from_a_chat(unwrapped(lines), lines)))
     found = from_stacked_columns(from_a_form(from_labelled_groups(found)))
     if columns:
         found = _titled(found, titles_for(columns))
     else:
-        found = from_dated_lines(from_month_rows(from_seats(from_names_across(from_numbered(found)))))
+        found = from_month_rows(from_seats(from_names_across(from_numbered(found))))
     table = _laid_out(found)
     if table.delimiter == WIDE_SPACE and header_roles(table.titles) is None:
         table = _laid_out(found := _without_first_counts(found))
@@ -196,13 +196,13 @@ class Judge:
 
     def told(self, text: str) -> Several | None:
         """Return the children told in a sentence: for sure where none of them has a line in this list."""
-        found = told_in_a_sentence(text) if len(text) <= _MAX_ASKED else None
+        found = told_in_a_sentence(text) if len(text) <= _MAX_ASKED and not says_what_called(text) else None
         return found and found._replace(sure=found.sure and self._seen.isdisjoint(found.parts))
 
     def _judged(self, text: str) -> Several | None:
         if told := self.told(text):
             return told
-        if text.isalpha() or len(text) > _MAX_ASKED or self.is_title(text):
+        if text.isalpha() or len(text) > _MAX_ASKED or self.is_title(text) or says_what_called(text):
             return None
         cells = stray_cells(text)
         if len(cells) > 1:

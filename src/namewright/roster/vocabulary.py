@@ -157,6 +157,23 @@ GOES_BY_OPENINGS = word_set("""
     alcunha""")
 """What may stand before the name a child goes by: ``(goes by Will)``."""
 
+CALLING = word_set("""
+    called, call, calls, nicknamed, known, goes, prefers, prefer, appelle, l'appelle, l’appelle, appelons, appeler,
+    appele, appelee, surnomme, surnommee, usuel, d'usage, d’usage, prefere, dicen, decimos, digan, llaman, llamamos,
+    llamen, llamar, llamado, llamada, apodado, apodada, conocido, conocida, prefiere, chiamano, chiamiamo, chiamare,
+    chiamato, chiamata, soprannominato, soprannominata, detto, detta, preferisce, chamam, chamam-lhe, chamam-no,
+    chamam-na, chamamos, chamar, chamado, chamada, tratam, tratam-no, tratam-na, tratado, tratada, conhecido,
+    conhecida, genannt, gerufen, nennen, nennt, ruft, rufen, bevorzugt, rufname""")
+"""Words of calling beside the name a child goes by: ``wird Will gerufen``, ``si fa chiamare Will``."""
+
+BESIDE_CALLING = word_set("""
+    likes, wants, to, be, by, as, is, we, all, everyone, everybody, her, him, them, usually, mostly, always, at, home,
+    for, short, name, on, nous, tous, tout, le, la, les, lui, se, fait, veut, aime, etre, prenom, a, maison, en, casa,
+    todos, que, lo, los, me, suele, nombre, hace, si, fa, tutti, noi, come, vuole, essere, nome, no, na, por, como, ser, o,
+    gosta, quer, de, wird, werden, will, mag, mochte, von, allen, alle, wir, sie, ihn, er, zu, hause, kurz, meist,
+    der, den, uns, bei, ser""")
+"""Small words that stand beside those, and no others do."""
+
 MONTH_NUMBERS = {
     word: number
     for number, words in enumerate((

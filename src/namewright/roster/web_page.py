@@ -8,6 +8,7 @@ _BLOCKS = frozenset(("li", "tr", "p", "div", "br", "ul", "ol", "table", "h1", "h
                      "section", "article", "header", "footer", "option", "caption", "body", "blockquote", "pre"))
 _UNSEEN = frozenset(("script", "style", "title", "template", "noscript", "svg"))
 _CELLS = frozenset(("td", "th"))
+_STRUCK = frozenset(("s", "del", "strike"))
 
 
 def shown_lines(text: str) -> list[tuple[str, int]]:
@@ -31,6 +32,7 @@ class _Page(HTMLParser):
 
     def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
         self._unseen += tag in _UNSEEN
+        self._add("~~" * (tag in _STRUCK))  # as it is struck off in a text
         if tag in _CELLS and self._in_row:
             self._cells.append("")
         elif tag in _BLOCKS and not (self._in_row and tag != "tr"):
@@ -42,6 +44,7 @@ class _Page(HTMLParser):
 
     def handle_endtag(self, tag: str) -> None:
         self._unseen = max(0, self._unseen - (tag in _UNSEEN))
+        self._add("~~" * (tag in _STRUCK))
         if tag in ("tr", "table") or (tag in _BLOCKS and not self._in_row):
             self.end_line()
 
