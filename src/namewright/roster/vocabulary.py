@@ -169,7 +169,7 @@ CALLING = word_set("""
 BESIDE_CALLING = word_set("""
     likes, wants, to, be, by, as, is, we, all, everyone, everybody, her, him, them, usually, mostly, always, at, home,
     for, short, name, on, nous, tous, tout, le, la, les, lui, se, fait, veut, aime, etre, prenom, a, maison, en, casa,
-    todos, que, lo, los, me, suele, nombre, hace, si, fa, tutti, noi, come, vuole, essere, nome, no, na, por, como, ser, o,
+    todos, que, lo, los, me, suele, nombre, hace, si, fa, tutti, noi, come, vuole, essere, nome, no, na, por, como, o,
     gosta, quer, de, wird, werden, will, mag, mochte, von, allen, alle, wir, sie, ihn, er, zu, hause, kurz, meist,
     der, den, uns, bei, ser""")
 """Small words that stand beside those, and no others do."""
