@@ -43,6 +43,7 @@ LISTS = (
     "Quix, Vexil\nQuorra, Zorb", "Quix;Vexil\nAnna;Bell\nMia;Chen\nLeo;Park",
     "Rook, Xeno Wren\nYara, Xeno",
     "First name\nXeno\nYara\nLast name\nWren",
+    "~~Xeno~~\nYara\nXe0no Wren",
     "Juan Carlos\nBus: Wren\nXeno 7\nTeacher: Wren\nGrade: K\nRoom Grade 2\nXeno iii",
 )
 
