@@ -9,10 +9,12 @@ from typing import Any
 from urllib.parse import urlencode
 
 import pytest
+from jinja2 import Environment
 
 from namewright.lines.cues import CueMaker
 from namewright.making import make
-from namewright.site.bridge import Answer, Bridge
+from namewright.site import bridge as site_bridge
+from namewright.site.bridge import Answer, Bridge, compile_templates
 from namewright.site.build import _page
 
 HOST, ROOT = "play.example", "/names/app"
@@ -233,3 +235,17 @@ def test_a_copy_is_saved_and_opened_again(bridge: Bridge, tmp_path: Path) -> Non
 def test_an_error_is_a_page(bridge: Bridge) -> None:
     assert form(bridge, "/class", typed(bridge.answer("GET", ROOT + "/class/list"))).status == 405
     assert bridge.answer("GET", ROOT + "/lines/99").status == 404
+
+
+def test_compiled_templates_are_taken_and_answer_the_same(class_file: Path, tmp_path: Path,
+                                                          monkeypatch: pytest.MonkeyPatch) -> None:
+    """Nothing of a screen is compiled then, and it is the same to the byte but for its token."""
+    token = re.compile(rb'name="token" value="[^"]*"')
+    from_source = token.sub(b"", Bridge(class_file, HOST, ROOT).answer("GET", ROOT + "/class/list").body)
+    folder = tmp_path / "screens"
+    compile_templates(folder)
+    monkeypatch.setattr(site_bridge, "COMPILED", folder)
+    monkeypatch.setattr(Environment, "compile", lambda *_, **__: pytest.fail("a template was compiled"))
+    compiled = Bridge(class_file, HOST, ROOT)
+    assert token.sub(b"", compiled.answer("GET", ROOT + "/class/list").body) == from_source
+    compiled.compile_screens()

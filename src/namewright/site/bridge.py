@@ -16,6 +16,7 @@ from typing import TYPE_CHECKING, Any
 from urllib.parse import unquote, urlsplit
 
 from flask import render_template
+from jinja2 import ChoiceLoader, Environment, ModuleLoader
 from werkzeug.test import EnvironBuilder, run_wsgi_app
 
 from namewright.message import message
@@ -26,6 +27,9 @@ from namewright.web.jobs import WaitingJobs
 
 if TYPE_CHECKING:
     from _typeshed.wsgi import WSGIEnvironment
+
+
+COMPILED = Path(__file__).with_name("screens")  # the templates of the screens as bytecode, where the site was built
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,6 +52,7 @@ class Bridge:
         self._file, self._host, self._root = Path(class_file), host, root.rstrip("/")
         self._waiting = WaitingJobs()
         self._app = create_app({"CLASS": str(class_file), "HOSTS": [host], "IN_BROWSER": True})
+        take_compiled(self._app.jinja_env, COMPILED)
         self._desk: Desk = self._app.extensions[KEY]
         self.take_up({})
 
@@ -100,8 +105,8 @@ class Bridge:
                     self.cookies[name] = cookie.value
 
     def compile_screens(self) -> None:
-        """Compile the templates of all screens, which is done otherwise when each is first shown."""
-        for name in self._app.jinja_env.list_templates():
+        """Load the templates of all screens, which is done otherwise when each is first shown."""
+        for name in self._app.jinja_loader.list_templates() if self._app.jinja_loader else ():
             self._app.jinja_env.get_template(name)
 
     def unkept(self) -> bytes | None:
@@ -133,3 +138,13 @@ class Bridge:
         return self._file.read_bytes() if self._file.exists() else b""
 
 
+def compile_templates(out: Path) -> None:
+    """Write the templates of all screens as Python into a folder; compiling them took most of a first answer."""
+    app = create_app({"CLASS": "", "HOSTS": [], "IN_BROWSER": True})
+    app.jinja_env.compile_templates(out, zip=None, ignore_errors=False)
+
+
+def take_compiled(templates: Environment, folder: Path) -> None:
+    """Take templates from where ``compile_templates`` wrote them, and from their sources what is not there."""
+    if templates.loader and folder.is_dir():
+        templates.loader = ChoiceLoader([ModuleLoader(folder), templates.loader])

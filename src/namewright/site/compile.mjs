@@ -1,5 +1,5 @@
 // node compile.mjs ENGINE LIBRARY.zip: the modules of Python itself and of the library as bytecode, made by the Python
-// that will run them, in the place of their sources. What a page never asks for stays out of Python's own.
+// that will run them, in the place of their sources; so are the templates of the screens. What a page never asks for stays out of Python's own.
 import fs from "node:fs";
 import path from "node:path";
 import { pathToFileURL } from "node:url";
@@ -9,12 +9,18 @@ const stdlib = path.join(engine, "python_stdlib.zip");
 const { loadPyodide } = await import(pathToFileURL(path.join(engine, "pyodide.mjs")));
 const python = await loadPyodide({ indexURL: path.resolve(engine) + "/" });
 python.runPython(`
-import compileall, io, os, pathlib, zipfile
+import compileall, io, os, pathlib, sys, zipfile
 from py_compile import PycInvalidationMode
 
 LEFT_OUT = ("_pyrepl", "unittest", "doctest.py", "pdb.py", "bdb.py", "pydoc.py", "imaplib.py", "mailbox.py", "smtplib.py",
             "poplib.py", "ftplib.py", "xmlrpc", "turtle.py", "ensurepip", "venv", "trace.py", "cProfile.py", "profile.py",
             "pstats.py", "tabnanny.py", "pyclbr.py", "idlelib", "tkinter", "curses", "dbm", "pickletools.py")
+
+def write_templates(library):
+    sys.dont_write_bytecode = True
+    sys.path.insert(0, library)
+    from namewright.site.bridge import COMPILED, compile_templates
+    compile_templates(COMPILED)
 
 def compiled(folder):
     os.chdir(folder)
@@ -29,5 +35,6 @@ def compiled(folder):
 for (const file of [library, stdlib]) {
   const folder = "/source/" + path.basename(file, ".zip");
   python.unpackArchive(new Uint8Array(fs.readFileSync(file)), "zip", { extractDir: folder });
+  if (file === library) python.globals.get("write_templates")(folder);
   fs.writeFileSync(file, python.globals.get("compiled")(folder).toJs());
 }
