@@ -7,6 +7,8 @@ const ROOT = new URL("./", self.location);
 const SCREENS = "app/";
 const TAKEN_WITHIN_MS = 3000;
 const HASH = "X-Content-SHA256";
+const LARGE_FROM_BYTES = 1e6;  // as sent
+const isLarge = (file) => file.sent >= LARGE_FROM_BYTES;
 
 addEventListener("install", (event) => event.waitUntil(fill()));
 addEventListener("activate", (event) => event.waitUntil(tidy().then(() => clients.claim())));
@@ -24,16 +26,38 @@ addEventListener("fetch", (event) => {
 // --- files ---
 // Each version has a cache of its own, in which a file lies under its own address: browsers keep what they compile of
 // scripts and of Python only beside such an entry.
+// A first visit waits for the small files alone: Python's worker starts on them and asks for each large one, which is
+// unpacked meanwhile. A newer version has all of its files before it is offered.
 async function fill() {
-  const cache = await caches.open(CACHE), files = Object.entries(BUILD.files);
+  const files = Object.entries(BUILD.files), small = files.filter(([, file]) => !isLarge(file)), large = files.filter(([, file]) => isLarge(file));
   const total = files.reduce((sum, [, file]) => sum + file.sent, 0);
   let done = 0;
-  await Promise.all(files.map(async ([path, file]) => {
-    const at = new URL(path, ROOT).href;
-    if (!await cache.match(at)) await cache.put(at, await earlier(at, file) ?? await fetched(path, file));
+  const counted = async ([path, file]) => {
+    await had(path);
     done += file.sent;
-    for (const one of await clients.matchAll({ includeUncontrolled: true })) one.postMessage({ loading: { done, total } });
-  }));
+    await tell({ loading: { done, total } });
+  };
+  const first = Promise.all(small.map(counted)), rest = Promise.all(large.map(counted));
+  rest.then(() => fresh.clear(), () => {});  // what fails is told by whoever asks for it
+  await (registration.active ? Promise.all([first, rest]) : first);
+}
+async function tell(what) {
+  for (const one of await clients.matchAll({ includeUncontrolled: true })) one.postMessage(what);
+}
+// A file of this version as it is kept, or fetched and kept, once however many ask.
+const coming = new Map();
+// On a first visit small files are answered from here: asking what is kept waits behind the large ones that are being kept.
+const fresh = new Map();
+function had(path) {
+  if (!coming.has(path)) coming.set(path, kept(path).finally(() => coming.delete(path)));
+  return coming.get(path);
+}
+async function kept(path) {
+  const at = new URL(path, ROOT).href, file = BUILD.files[path], cache = await caches.open(CACHE);
+  if (await cache.match(at)) return;
+  const sent = await earlier(at, file) ?? await fetched(path, file);
+  if (!isLarge(file)) fresh.set(path, sent.clone());
+  await cache.put(at, sent);
 }
 async function earlier(at, { sha256 }) {
   const kept = await caches.match(at);
@@ -53,11 +77,20 @@ async function tidy() {
 }
 async function file(path) {
   if (path === "version") return new Response(BUILD.version);
-  const known = BUILD.files[path || "index.html"];
+  const name = path || "index.html", known = BUILD.files[name], at = new URL(name, ROOT).href;
   if (!known) return new Response("", { status: 404 });
-  const at = new URL(path || "index.html", ROOT).href;
-  const kept = await caches.match(at, { cacheName: CACHE }).catch(() => undefined);  // refused where no room is left
-  return kept ?? fetched(path || "index.html", known);
+  if (fresh.has(name)) return fresh.get(name).clone();
+  const found = () => caches.match(at, { cacheName: CACHE });
+  let there;
+  try {
+    there = await found();
+  } catch {
+    return fetched(name, known);  // refused where no room is left
+  }
+  return there ?? had(name).then(found).catch(async (error) => {
+    await tell({ lost: true });
+    throw error;
+  });
 }
 
 // --- screens ---

@@ -49,14 +49,17 @@ function lacking() {
 }
 
 // --- the site's files, then Python ---
-let worker, ready = false;
+let worker, ready = false, loading = false, lost = false;
 const waiting = [];
 navigator.serviceWorker?.addEventListener("message", ({ data, ports }) => {
+  lost ||= data.lost;  // a file could not be had
   if (data.loading && !ready) {
     waited();
     bar.hidden = false;
     bar.max = data.loading.total;
     bar.value = data.loading.done;
+    loading = data.loading.done < data.loading.total;
+    if (worker && !loading) starting();
   }
   if (data.ask && worker) {
     ports[0].postMessage({ taken: true });
@@ -86,10 +89,14 @@ function offer(registration) {
   });
 }
 
-function python() {
+function starting() {
   say("starting");
   waited();
   bar.removeAttribute("value");
+}
+// Python starts while its files are still coming.
+function python() {
+  if (!loading) starting();
   return new Promise((done, fail) => {
     worker = new Worker("worker.mjs", { type: "module" });
     worker.onmessage = ({ data }) => {
@@ -225,7 +232,7 @@ async function begin() {
       if (!image) setTimeout(prepare, PREPARED_AFTER_MS);
       await remind().catch(() => {});  // where there is no room, not even that can be noted
     } catch (error) {
-      stop("not_started", { kind: error.message });
+      stop(lost ? "not_loaded" : "not_started", { kind: error.message });
     }
     await new Promise(() => {});  // held until the tab is closed
   });
