@@ -8,7 +8,18 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from namewright.practice.table_worth import broken, exchanges, group_worth, pair_worth, wished, worth, worth_with
+from namewright.practice.table_worth import (
+    NO_GAIN,
+    best_exchange,
+    broken,
+    group_worth,
+    pair_worth,
+    sums_after,
+    sums_with,
+    wished,
+    worth,
+    worth_with,
+)
 from namewright.settings import Support
 
 ADA, DAN, BO = frozenset("ad"), frozenset("dan"), frozenset("bo")
@@ -46,20 +57,33 @@ def test_wishes_not_met_are_told() -> None:
     assert broken([(0, 1), (2, 3)], [(0, 1), (1, 2)], [(2, 3), (0, 3)]) == ((1, 2), (2, 3))
 
 
-@given(st.lists(st.integers(0, 9), min_size=28, max_size=28), st.integers(2, 4))
-def test_the_gain_of_an_exchange_is_what_the_worth_gains(drawn: list[int], size: int) -> None:
-    """For every exchange between two tables, even or not, the derived gain is the difference of the worths."""
+@given(st.lists(st.integers(-3, 9), min_size=28, max_size=28), st.integers(1, 4),
+       st.sets(st.integers(0, 7), max_size=3))
+def test_the_best_exchange_is_the_one_after_which_the_tables_are_worth_most(drawn: list[int], size: int,
+                                                                            settled: set[int]) -> None:
+    """Among all that move nobody who is settled; its derived gain is the difference of the worths."""
     pairs = [[0] * 8 for _ in range(8)]
     for (one, other), value in zip(combinations(range(8), 2), drawn, strict=True):
         pairs[one][other] = pairs[other][one] = value
     left, right = list(range(size)), list(range(size, 8))
-    for each in exchanges(left, right, pairs):
-        after = [[each.coming if at == each.going else at for at in left],
-                 [each.going if at == each.coming else at for at in right]]
-        assert each.gain == pytest.approx(worth(after, pairs) - worth([left, right], pairs))
+
+    def gained(going: int, coming: int) -> float:
+        after = [[coming if at == going else at for at in left], [going if at == coming else at for at in right]]
+        return worth(after, pairs) - worth([left, right], pairs)
+
+    most = max((gained(x, y) for x in left for y in right if not {x, y} & settled), default=0)
+    best = best_exchange(left, right, sums_with(left, pairs), sums_with(right, pairs), pairs, settled)
+    assert best.gain == pytest.approx(max(0, most), abs=1e-6)
+    if best is not NO_GAIN:
+        assert gained(best.going, best.coming) == pytest.approx(most)
+        assert not {best.going, best.coming} & settled
 
 
-def test_settled_children_change_no_seats() -> None:
-    """Of two tables of two, with one child settled, only the exchanges of the others are left."""
-    table = [[0] * 4 for _ in range(4)]
-    assert [(each.going, each.coming) for each in exchanges([0, 1], [2, 3], table, {1})] == [(0, 2), (0, 3)]
+@given(st.lists(st.integers(-3, 9), min_size=10, max_size=10))
+def test_sums_follow_whoever_comes_and_goes(drawn: list[int]) -> None:
+    """Of five children, the last comes to the table of the first three for its second."""
+    pairs = [[0] * 5 for _ in range(5)]
+    for (one, other), value in zip(combinations(range(5), 2), drawn, strict=True):
+        pairs[one][other] = pairs[other][one] = value
+    assert sums_after(sums_with([0, 1, 2], pairs), 4, 1, pairs) == sums_with([0, 4, 2], pairs)
+    assert sums_with([], pairs) == [0] * 5

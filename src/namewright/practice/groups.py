@@ -16,10 +16,20 @@ from __future__ import annotations
 
 from collections.abc import Collection, Iterator, Mapping, Sequence
 from itertools import combinations, islice
-from operator import itemgetter
 from random import Random
 
-from namewright.practice.table_worth import GAIN_OF_A_WISH, NO_GAIN, Pairs, exchanges, group_worth, worth, worth_with
+from namewright.practice.table_worth import (
+    GAIN_OF_A_WISH,
+    NO_GAIN,
+    Exchange,
+    Pairs,
+    best_exchange,
+    group_worth,
+    sums_after,
+    sums_with,
+    worth,
+    worth_with,
+)
 from namewright.practice.weeks import letters_of
 
 MIN_AT_TABLE, MAX_AT_TABLE = 3, 5  # children at a table, where nobody says how many tables there are
@@ -159,6 +169,7 @@ def _exchanged(groups: list[list[int]], pairs: Pairs, settled: Collection[int] =
     Two tables between which no exchange helped are looked at again only once one of them is another.
     """
     changes, looked_at = [0] * len(groups), dict[tuple[int, int], tuple[int, int]]()
+    sums = [sums_with(group, pairs) for group in groups]
     helped = True
     while helped:
         helped = False
@@ -166,21 +177,21 @@ def _exchanged(groups: list[list[int]], pairs: Pairs, settled: Collection[int] =
             now = changes[one], changes[other]
             if looked_at.get((one, other)) == now:
                 continue
-            if _improved(groups, one, other, pairs, settled):
-                changes[one], changes[other], helped = now[0] + 1, now[1] + 1, True
-            else:
+            best = best_exchange(groups[one], groups[other], sums[one], sums[other], pairs, settled)
+            if best is NO_GAIN:
                 looked_at[one, other] = now
+                continue
+            _exchange(groups[one], groups[other], best)
+            sums[one] = sums_after(sums[one], best.coming, best.going, pairs)
+            sums[other] = sums_after(sums[other], best.going, best.coming, pairs)
+            changes[one], changes[other], helped = now[0] + 1, now[1] + 1, True
     return groups
 
 
-def _improved(groups: list[list[int]], one: int, other: int, pairs: Pairs, settled: Collection[int]) -> bool:
-    """Make the best exchange between two tables; return whether there was one that helps."""
-    best = max(exchanges(groups[one], groups[other], pairs, settled), key=itemgetter(0), default=NO_GAIN)
-    if best.gain <= NO_GAIN.gain:
-        return False
-    groups[one][groups[one].index(best.going)] = best.coming
-    groups[other][groups[other].index(best.coming)] = best.going
-    return True
+def _exchange(one: list[int], other: list[int], chosen: Exchange) -> None:
+    """Let two children change seats."""
+    one[one.index(chosen.going)] = chosen.coming
+    other[other.index(chosen.coming)] = chosen.going
 
 
 # --- from the tables of last time ---------------------------------------------------------------------
@@ -225,9 +236,10 @@ def _even_out(groups: list[list[int]], pairs: Pairs) -> None:
 
 def _mended(groups: list[list[int]], pairs: Pairs) -> list[list[int]]:
     """Make only the exchanges that meet a wish; there are far fewer than would pay by letters."""
+    sums = [sums_with(group, pairs) for group in groups]
     for one, other in combinations(range(len(groups)), 2):
-        best = max(exchanges(groups[one], groups[other], pairs), key=itemgetter(0), default=NO_GAIN)
+        best = best_exchange(groups[one], groups[other], sums[one], sums[other], pairs)
         if best.gain > GAIN_OF_A_WISH:
-            _improved(groups, one, other, pairs, ())
+            _exchange(groups[one], groups[other], best)
             return _mended(groups, pairs)
     return groups

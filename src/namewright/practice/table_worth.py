@@ -8,7 +8,7 @@ one more pair, worth far more than all letters (``wished``). Children are places
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterator, Sequence
+from collections.abc import Collection, Sequence
 from itertools import combinations
 from typing import NamedTuple
 
@@ -84,24 +84,37 @@ class Exchange(NamedTuple):
 NO_GAIN = Exchange(1e-9, -1, -1)  # what gains no more than rounding is no gain
 
 
-def exchanges(left: Sequence[int], right: Sequence[int], pairs: Pairs, settled: Collection[int] = (),
-              ) -> Iterator[Exchange]:
-    """Yield every exchange between two tables, with what it gains.
+def sums_with(group: Collection[int], pairs: Pairs) -> list[int]:
+    """Return what each child of the class is worth to a table: the sum of its pairs with the children there."""
+    return [sum(each) for each in zip(*(pairs[other] for other in group), strict=True)] or [0] * len(pairs)
 
-    Write ``s(c, T)`` for the sum of child c's pairs with the children of table T. When x leaves the left table for y,
-    the left loses s(x, left), and gains s(y, left) less the pair of y with x, who is no longer there; the right the
-    other way. A pair counts from both its sides, and a table of n children counts it 1 / (n − 1) times:
+
+def sums_after(sums: Sequence[int], coming: int, going: int, pairs: Pairs) -> list[int]:
+    """Return what ``sums_with`` is for a table once one child has come for another."""
+    return [old + more - less for old, more, less in zip(sums, pairs[coming], pairs[going], strict=True)]
+
+
+def best_exchange(left: Sequence[int], right: Sequence[int], at_left: Sequence[int], at_right: Sequence[int],
+                  pairs: Pairs, settled: Collection[int] = ()) -> Exchange:
+    """Return the exchange between two tables that gains most, the first of equals; ``NO_GAIN`` where none helps.
+
+    Write ``s(c, T)`` for the sum of child c's pairs with the children of table T, as ``sums_with`` has it (``at_left``
+    and ``at_right``). When x leaves the left table for y, the left loses s(x, left), and gains s(y, left) less the pair
+    of y with x, who is no longer there; the right the other way. A pair counts from both its sides, and a table of n
+    children counts it 1 / (n − 1) times:
 
         gain = 2 · (s(y, left) − p(x, y) − s(x, left)) / (|left| − 1)
              + 2 · (s(x, right) − p(x, y) − s(y, right)) / (|right| − 1)
     """
-    at_left = {place: worth_with(place, left, pairs) for place in (*left, *right)}
-    at_right = {place: worth_with(place, right, pairs) for place in (*left, *right)}
     free = [(y, at_left[y], at_right[y]) for y in right if y not in settled]
     in_left, in_right = max(1, len(left) - 1), max(1, len(right) - 1)
+    most, going, coming = NO_GAIN
     for x in left:
         if x not in settled:
             own, lost, won = pairs[x], at_left[x], at_right[x]
             for y, comes, goes in free:
                 pair = own[y]
-                yield Exchange(2 * (comes - pair - lost) / in_left + 2 * (won - pair - goes) / in_right, x, y)
+                gain = 2 * (comes - pair - lost) / in_left + 2 * (won - pair - goes) / in_right
+                if gain > most:
+                    most, going, coming = gain, x, y
+    return Exchange(most, going, coming) if going >= 0 else NO_GAIN
