@@ -501,3 +501,19 @@ def test_a_spelling_that_was_answered_is_not_asked_for_again(settled: Visitor, c
         settled.post("/class/list", {"text": text, "based": settled.based(), "practise": "given", **whole})
         assert "Myla" in labels(class_file)
         assert "No page can be made yet" not in settled.get("/class/list").text
+
+
+def test_two_children_of_one_name_are_asked_about_once(settled: Visitor) -> None:
+    """A second of a name is; next month both are known, so nobody is asked again."""
+    settled.keep(f"{MESSY}Oona Hale\n")
+    text = f"{MESSY}Oona Hale\nOona Hale\n"
+    assert "One line needs you" in lines(settled, text)
+    settled.keep(text)
+    assert "Nothing needs you." in lines(settled, f"Room 9\n{text}Wenna Praske\n")
+
+
+def test_a_family_name_before_two_given_names_is_of_both(visitor: Visitor) -> None:
+    """Split, the line gives two children of one family, not three."""
+    text = "Vance, Mateo\nReed, Tilo\nLindle, Bo & Ana\nPraske, Wenna\n"
+    page = _pressed(visitor, lines(visitor, text), "Split in 2: Bo Lindle and Ana Lindle")
+    assert "5 children were found." in page

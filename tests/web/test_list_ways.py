@@ -167,3 +167,5 @@ def test_a_family_name_that_stands_once_is_everybodys() -> None:
         "Ana de la Cruz", "Bo de la Cruz", "Zu de la Cruz"]
     assert [one.name for one in parted("Ana Reed / Bo Quill")] == ["Ana Reed", "Bo Quill"]
     assert [one.name for one in parted("Ana / Bo")] == ["Ana", "Bo"]
+    assert [one.name for one in parted("8. Lindle, Bo & Ana")] == ["Bo Lindle", "Ana Lindle"]
+    assert [one.name for one in parted("Anna, Leo & Mia")] == ["Anna", "Leo", "Mia"]

@@ -11,7 +11,7 @@ from threading import Thread
 from urllib.parse import urlencode
 
 import pytest
-from webhelp import HOST, Program, Visitor, finished, mark_in, token_in
+from webhelp import HOST, MESSY, Program, Visitor, finished, mark_in, token_in
 
 from longer import rest_long
 from namewright.classbook import Classbook
@@ -181,3 +181,12 @@ def test_this_computer_may_ask_by_its_address_in_the_network(class_of_three: Vis
     assert here.get("/class/erase", Host="192.0.2.7:4999").status_code == 200
     here.client.environ_base["REMOTE_ADDR"] = "192.0.2.8"
     assert here.get("/class/erase", Host="192.0.2.7:4999").status_code == 403
+
+
+def test_two_of_one_name_are_told_apart_before_one_is_erased(settled: Visitor) -> None:
+    """One who left and one who is here may have one label: each then has the whole name, at both steps."""
+    settled.keep(MESSY.replace("Katla Pruner", "Katla Vost"))
+    page = settled.get("/class/erase").text
+    assert "Katla Pruner" in page
+    assert "Katla Vost" in page
+    assert "Katla Pruner" in settled.post("/class/erase", {"child": "5"}).text

@@ -168,11 +168,16 @@ class _Matching:
         if len(self._over) * len(self._children) > _MOST_PAIRS:
             self._over = []
         self._spelled = {child.line: self._as_spelled(child) for child in self._children}
-        self._in_place = dict(_in_place(self._children, self._known, self._ids)) if self._is_same_class else {}
+        self._in_place = dict(_in_place(self._children, self._known, self._likeliest())) if self._is_same_class else {}
         recognised = [one for child in self._children if (one := self._recognised(child))]
         notes = [*_guesses(self._children, self._known), *_said(recognised, self._answered())]
         spelled = {child.line: now for child in self._children if (now := self._spelled[child.line]) != child}
         return Enrolment(self._ids, notes, recognised, spelled)
+
+    def _likeliest(self) -> dict[int, int]:
+        """Return who is on which line, with those, too, of whom names leave one alone open."""
+        may = {child.line: self._alike(child) for child in self._open()}
+        return {line: found[0].id for line, found in may.items() if len(found) == 1} | self._ids
 
     def _as_spelled(self, child: Child) -> Child:
         old = self._by_id.get(self._ids.get(child.line, NEW))

@@ -229,8 +229,9 @@ def _erase(options: argparse.Namespace) -> None:
 def _asked(book: Classbook, chosen: Sequence[BookChild], everything: bool) -> bool:
     """Ask whether to erase. Raises Refusal for any answer but yes."""
     notes = sum(len(book.observations(one.id)) for one in chosen)
+    names = names_of(book.children(left=True))
     whom = message("command.class.ask_all") if everything else message(
-        "command.class.ask", labels=tuple(one.child.label for one in chosen))
+        "command.class.ask", labels=tuple(names[one.id] for one in chosen))
     if not _yes(together(whom, message("command.class.ask_notes", count=notes), message("command.class.ask_yes"))):
         raise Refusal("command.class.not_erased")
     return True

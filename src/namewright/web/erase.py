@@ -14,6 +14,7 @@ from flask import Blueprint, redirect, render_template, request, url_for
 from werkzeug.wrappers import Response as BaseResponse
 
 from namewright.classbook import BookChild, Erased
+from namewright.classbook.records import called
 from namewright.message import Message, message
 from namewright.web.desk import book, desk
 from namewright.web.finding import label_key
@@ -40,8 +41,9 @@ def show() -> str:
 
 def _page(problem: Message | None = None) -> str:
     everyone = sorted(book().children(left=True), key=lambda one: label_key(one.child.label))
-    return render_template("erase.html", here=[one for one in everyone if one.left is None], problem=problem,
-                           gone=[one for one in everyone if one.left], file=desk().path.name)
+    here, gone = [one for one in everyone if one.left is None], [one for one in everyone if one.left]
+    return render_template("erase.html", names=called(everyone), here=here, gone=gone, problem=problem,
+                           file=desk().path.name)
 
 
 def _chosen() -> tuple[bool, list[BookChild]]:
@@ -58,7 +60,8 @@ def ask() -> str | tuple[str, int]:
         return _page(message("web.erase.nobody")), 422
     notes = sum(len(book().observations(one.id)) for one in chosen)
     traces = () if everything else book().traces([one.id for one in chosen])
-    return render_template("sure.html", everything=everything, chosen=chosen, notes=notes, traces=traces,
+    names = called(book().children(left=True))
+    return render_template("sure.html", names=names, everything=everything, chosen=chosen, notes=notes, traces=traces,
                            draft=book().draft(), file=desk().path.name)
 
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
 
@@ -118,9 +118,9 @@ class Reading:
         """Return the reading with some children, by line, as the class spells them, and with a word about it."""
         return replace(self, lines=tuple(_as_spelled(line, spelled.get(line.line)) for line in self.lines))
 
-    def sorted(self, settled: frozenset[str], known: Mapping[int, Recognised]) -> Sorted:
-        """Return the lines by what they want; ``settled`` are marks of lines that ask no more, ``known`` as there."""
-        return sorted_lines(self.lines, self.notes_of, self.cannot_draw, settled, known)
+    def sorted(self, settled: frozenset[str], known: Mapping[int, Recognised], there: Collection[int]) -> Sorted:
+        """Return the lines by what they want; ``settled`` are marks of lines that ask no more, the others as there."""
+        return sorted_lines(self.lines, self.notes_of, self.cannot_draw, settled, known, there)
 
 
 def _as_spelled(report: LineReport, child: Child | None) -> LineReport:

@@ -67,7 +67,7 @@ def _shown(seen: _Seen) -> dict[str, object]:
     settled = now.settled | set(map(mark, kept.text.splitlines()))  # what was saved was looked at
     update, names = _tried(now, reading)
     reading = reading.as_spelled(_spelled(update, reading))
-    found = reading.sorted(settled, _known(update))
+    found = reading.sorted(settled, _known(update), update.ids if update else ())
     return {"reading": reading, "draft": now, "sorted": found, "seen": seen, "unsaved": _is_unsaved(now), "mark": mark,
             "leaving": tuple(names[one] for one in update.left) if update else (),
             "without_page": reading.without_page(found.tidied)}
@@ -333,9 +333,9 @@ def _told(update: RosterUpdate, reading: Reading) -> list[Message]:
     groups = (("joined", update.joined if some else ()), ("returned", update.returned), ("left", update.left))
     told = [(key, [one for one in ids if one not in update.doubted]) for key, ids in groups]
     return [message("web.list.kept", count=len(update.roster.children)),
+            *(() if book().roster_is_whole() else _not_kept(reading)), *update.notes,
             *(message(f"web.list.{key}", count=len(ids), names=tuple(names[one] for one in ids))
-              for key, ids in told if ids),
-            *update.notes, *(() if book().roster_is_whole() else _not_kept(reading))]
+              for key, ids in told if ids)]
 
 
 def _not_kept(reading: Reading) -> tuple[Message, ...]:

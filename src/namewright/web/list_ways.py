@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import hashlib
 import re
-from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from difflib import SequenceMatcher
 from enum import StrEnum
@@ -26,7 +26,7 @@ from namewright.roster.beside import strip_numbering
 from namewright.roster.children import Child, LineReport, Outcome
 from namewright.roster.columns import DELIMITERS, join_cells, split_cells
 from namewright.roster.cut_short import may_stand_for
-from namewright.roster.known import lean
+from namewright.roster.known import is_given, lean
 from namewright.roster.rows import TWO_CHILDREN
 from namewright.roster.several import several_in
 from namewright.roster.vocabulary import fold
@@ -38,6 +38,7 @@ _READ = frozenset({"roster.read", _WITH_MIDDLE, "roster.read_by_comma", "roster.
                    "roster.family_stands_first"})
 _CELLS = pattern(r"[\t;|]|\s{2,}")
 _COMMAS = pattern(r"\s*[,，、]\s*(?:(?:and|und|y|et|e|ed|&)\s+)?|\s*[;/&+|•·]\s*|\s+(?:and|und|y|et|e|ed)\s+")
+_AND = pattern(r"\s*[&+/]\s*|\s+(?:and|und|y|et|e|ed)\s+")
 _MOST_PARTS = 2
 _HEARD_ALIKE = 0.6  # a family name as it was guessed and as the family spells it: Koval and Kowal, found by trying
 NOBODY_KNOWN: Mapping[int, Recognised] = MappingProxyType({})
@@ -183,12 +184,23 @@ def _no_child(span: int) -> Way:
 def parted(text: str) -> tuple[Promise, ...]:
     """Return the children of a line that may be several: a family name that stands once is everybody’s."""
     whole = strip_numbering(text)
+    if shared := _one_family(whole):
+        return shared
     found = several_in(whole, family_first=False, alone=True)
     names = found.parts if found else tuple(part for part in _COMMAS.split(whole) if any(map(is_letter, part)))
     words = [name.split() for name in names]
     if len(words) > 1 and len(words[-1]) > 1 and all(len(each) == 1 for each in words[:-1]):
         words = [*([*each, *words[-1][1:]] for each in words[:-1]), words[-1]]
     return tuple(Promise(each[0], " ".join(each[1:])) for each in words)
+
+
+def _one_family(text: str) -> tuple[Promise, ...]:
+    """Return the children of ``Lindle, Bo & Ana``: one comma behind a word that is no given name, and two behind it."""
+    family, _, behind = text.partition(",")
+    names = [name.strip() for name in _AND.split(behind)] if "," not in behind else []
+    if len(names) < 2 or is_given(family.strip()) or not all(name and " " not in name for name in names):
+        return ()
+    return tuple(Promise(name, family.strip()) for name in names)
 
 
 def _split(parts: Sequence[Promise]) -> Way:
@@ -406,10 +418,11 @@ class Sorted:
 
 def sorted_lines(lines: Sequence[LineReport], noted: Callable[[LineReport], Sequence[Message]],
                  cannot_draw: Callable[[LineReport], Message | None], settled: frozenset[str],
-                 known: Mapping[int, Recognised] = NOBODY_KNOWN) -> Sorted:
+                 known: Mapping[int, Recognised] = NOBODY_KNOWN, there: Collection[int] = ()) -> Sorted:
     """Sort the lines of a list. ``noted`` gives a line’s notes, ``settled`` are marks of lines that ask no more.
 
-    ``known`` says which lines are, or may be, a child that the class has under another name.
+    ``known`` says which lines are, or may be, a child that the class has under another name; ``there`` are lines of
+    children whom the class has: that two of them have one name was answered when they came.
     """
     needs: list[Question] = []
     tidied: list[LineReport] = []
@@ -418,7 +431,8 @@ def sorted_lines(lines: Sequence[LineReport], noted: Callable[[LineReport], Sequ
     for at, report in enumerate(lines):
         asked = question(report, _siblings(lines, at), cannot_draw(report), span_of(lines, at))
         one = known.get(report.line)
-        if asked and mark(report.text) not in settled:
+        answered = asked and asked.asked is Asked.TWICE and report.line in there
+        if asked and not answered and mark(report.text) not in settled:
             needs.append(asked)
             continue
         if one and not one.sure:
