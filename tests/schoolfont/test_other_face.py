@@ -57,3 +57,15 @@ def test_ink_on_paper_is_freetype_s(setter: Typesetter, name: str, face: str) ->
         ours, theirs = (int(np.ptp(np.flatnonzero(ink.max(axis=axis) > 60))) for ink in (printed, drawn))
         assert ours == pytest.approx(theirs, abs=3)
     assert printed.sum() == pytest.approx(drawn.sum(), rel=0.03)
+
+
+@pytest.mark.parametrize("face", FILES)
+@pytest.mark.parametrize("name", ["Mira", "Bodo", "Quirin", "Wilhelmina"])
+def test_a_name_is_as_dark_as_in_our_letters(setter: Typesetter, name: str, face: str) -> None:
+    """A child looks for letters, not for what stands out: no more ink in one print than in the other."""
+    ruling = print_ruling(X_MM)
+    lines = other_face(face).line(name, ruling), setter.ruled(ruling).line(name)
+    pages = [pdf_bytes([Page(200.0, 60.0, (name_at(setter, line, 20.0, 40.0),))]) for line in lines]
+    other, ours = (float((255.0 - scan(page, dpi=100)).sum()) / line.width_mm
+                   for page, line in zip(pages, lines, strict=True))
+    assert 0.8 < other / ours < 1.3
