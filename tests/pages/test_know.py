@@ -21,13 +21,14 @@ from namewright.pages.know.rows import mark_boxes, without_its_marks
 from namewright.pages.know.signin import LATE
 from namewright.pages.know.week_list import DAYS
 from namewright.pages.page import Furniture, Guide, Row, leaves
+from namewright.pages.paper import Paper
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.finding import finding
 from namewright.practice.ordering import order_class
 from namewright.roster.children import Child, Roster
 from namewright.settings import Hand, Support
 from namewright.tuning import Tuning
-from namewright.wording import wording
+from namewright.wording import languages, wording
 from printed import pdf_bytes
 
 CLASS = ("Mira", "Tilo", "Noor", "Marek", "Ẹ̀bun", "Ana María", "Bo", "Zoë", "Christopherson", "Łucja")
@@ -300,6 +301,17 @@ def test_nobody_is_missing_from_a_list_to_sign_in_on(setter: Typesetter, kind: K
     assert "of 7" in said
     assert making.account.not_made == []
     assert [one.child.practice for one in making.account.remarks] == list(FOREIGN)
+
+
+@pytest.mark.parametrize("paper", Paper)
+@pytest.mark.parametrize("language", languages())
+@pytest.mark.parametrize("kind", SIGN_IN)
+def test_a_line_of_the_list_has_room_in_every_language(setter: Typesetter, kind: Kind, language: str, paper: Paper,
+                                                       ) -> None:
+    """Regression: in French and Italian it ran off the page at the right, and nobody had a list to sign in on."""
+    asked = request(*FOREIGN, *FOREIGN, kinds=(kind,))
+    making = Making(asked._replace(everyone=Choices(language=language, paper=paper)), setter)
+    assert list(making.pages())
 
 
 @pytest.mark.parametrize("kind", SIGN_IN)

@@ -43,6 +43,7 @@ _SPARE_MM = 2.0  # a line is wider than the name on it by so much
 _PENCIL_MM = 0.15  # nobody writes between the letters of what an adult reads
 NOTE_X_MM = 1.6
 _RULE_OVER_MM = 2.5  # so far over where names stand is a rule to write one on, or it reads as a line of those under it
+_RULE, _BY_RULE_MM = 0.6, 1.5  # of a place: the rule to write a name on, and the white between it and its line's number
 LATE = 2  # places for names that are not in the list yet, at the least
 
 
@@ -276,24 +277,26 @@ def _cell(frame: Frame, row: _Row, cell: Cell, x: float, right: float | None) ->
     x1 = right or x + _width(frame.settings)
     left, named_y, baseline = x + SPOT_MM + BESIDE_MM, frame.y + row.named_mm, frame.y + row.baseline_mm
     yield _spot(x + SPOT_MM / 2, (named_y + baseline) / 2)
-    yield from named(frame, cell, left, left + 0.6 * (x1 - left), named_y)
+    yield from named(frame, cell, left, x1, named_y)
     yield to_write(frame, cell, left, x1, baseline)
 
 
-def named(frame: Frame, cell: Cell, x: float, rule_end: float, baseline: float) -> Iterator[Item]:
+def named(frame: Frame, cell: Cell, x: float, right: float, baseline: float) -> Iterator[Item]:
     """Yield the name to read, or a rule to write one on for a child who comes later or has no letters here.
 
-    Of a child that is in the list an adult reads at the rule in which line.
+    Of a child that is in the list an adult reads at the rule in which line; all of it stands left of ``right``.
     """
     if cell.named is not None:
         setter = frame.setter.lettering(cell.one.settings.letters) if cell.one else frame.setter
         yield name_at(setter, cell.named, x, baseline)
         return
     y = baseline - _RULE_OVER_MM
+    said = frame.words.say("page.know.signin_line", line=cell.one.line) if cell.one else ""
+    told = frame.setter.text_width(said, blocks.CHECK_NOTE_MM)
+    rule_end = min(x + _RULE * (right - x), right - told - 2 * _BY_RULE_MM)
     yield Furniture((Ink.of(Style(0.3, RULE), (line(x, y, rule_end, y),)),))
-    if cell.one is not None:
-        said = frame.words.say("page.know.signin_line", line=cell.one.line)
-        yield Furniture((blocks.text_at(frame.setter, said, rule_end + 1.5, y, blocks.CHECK_NOTE_MM, RULE),))
+    if said:
+        yield Furniture((blocks.text_at(frame.setter, said, rule_end + _BY_RULE_MM, y, blocks.CHECK_NOTE_MM, RULE),))
 
 
 def _spot(x: float, y: float) -> Ink:

@@ -191,7 +191,7 @@ def _set(frame: Frame, part: _Part) -> None:
     """Set a name to read, and under or beside it its places, the day over the right end of each."""
     cell, step = part.cell, (frame.right - frame.left + _APART_MM) / part.across
     baseline = frame.y + (part.over_mm + cell.rise_mm if part.beside else cell.named_rise_mm)
-    frame.items += named(frame, cell, frame.left, frame.left + 0.6 * step, baseline)
+    frame.items += named(frame, cell, frame.left, frame.left + step, baseline)
     for at, day in enumerate(part.days, start=int(part.beside)):
         row, column = divmod(at, part.across)
         top, x = frame.y + part.over_mm + row * (part.row_mm + _DAY_MM), frame.left + column * step
