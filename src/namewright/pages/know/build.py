@@ -16,8 +16,10 @@ from namewright.pages.sheet import SheetSettings
 from namewright.pages.tile_sheet import tiles_at
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.tile_set import sheets_of
+from namewright.wording import wording
 
-_COLUMN_MM, _LINE_MM = 58.0, 7.2
+_LINE_MM, _LETTER_MM = 7.2, 9.0  # from line to line of the list, and what a letter takes before its count
+_MOST_LINE_MM, _BETWEEN_MM = 10.0, 9.0  # from line to line where there is room, and the white between two columns
 _SIZE_MM = 2.6  # x-height of a letter in the list
 
 
@@ -48,19 +50,22 @@ def _begun(setter: Typesetter, settings: SheetSettings) -> Frame:
 def _lists(setter: Typesetter, needed: Mapping[str, int], at_once: int, settings: SheetSettings) -> tuple[Page, ...]:
     """Return the list to count tiles back in: each letter, how many there are, and a line for what came back."""
     pages: list[Page] = []
-    entries = list(needed.items())
+    words = wording(settings.language)
+    entries = [(letter, words.say("page.know.build_count", count=count)) for letter, count in needed.items()]
+    column_mm = _LETTER_MM + _BETWEEN_MM + max((setter.text_width(counted) for _, counted in entries), default=0.0)
     while entries:
         frame = framed(setter, None, settings)
-        frame.note(frame.words.say("page.know.build_list", count=at_once, all=sum(needed.values())), blocks.TEXT_MM)
-        frame.note(frame.words.say("page.tiles_caution"))
-        columns = int((frame.right - frame.left) // _COLUMN_MM)
-        rows = int(frame.room // _LINE_MM)
-        for at, (letter, count) in enumerate(entries[:rows * columns]):
+        frame.note(words.say("page.know.build_list", count=at_once, all=sum(needed.values())), blocks.TEXT_MM)
+        frame.note(words.say("page.tiles_caution"))
+        frame.y += 3.0
+        columns = max(1, int((frame.right - frame.left + _BETWEEN_MM) // column_mm))
+        rows = min(int(frame.room // _LINE_MM), -(-len(entries) // columns))
+        step = min(_MOST_LINE_MM, frame.room / rows)
+        for at, (letter, counted) in enumerate(entries[:rows * columns]):
             column, row = divmod(at, rows)
-            x, y = frame.left + column * _COLUMN_MM, frame.y + (row + 0.75) * _LINE_MM
-            counted = frame.words.say("page.know.build_count", count=count)
+            x, y = frame.left + column * column_mm, frame.y + (row + 0.75) * step
             frame.items.append(Furniture((setter.letter(letter, _SIZE_MM).moved(x, y),
-                                          blocks.text_at(setter, counted, x + 9.0, y))))
+                                          blocks.text_at(setter, counted, x + _LETTER_MM, y))))
         entries = entries[rows * columns:]
         pages.append(frame.page(None))
     return tuple(pages)
