@@ -152,11 +152,11 @@ class CueMaker:
                 if fragment is not None:
                     pieces.append(Piece(placed.x, 0.0, fragment))
             numbers += [Piece(placed.x + right, down, self.digit(number)) for number, (right, down) in each.numbers]
-        rings = Shape(later)
-        return tuple([Ink(style, shape, x, y) for style, shape in (
-            (Style(self.pens.start_mm), rings), (Style(self.pens.start_hole_mm, WHITE), rings),
-            (Style(self.pens.start_mm, BLACK), Shape(first)), (Style(self.line_mm, DARK), Shape(arrows)),
-            (Style(self.line_mm, DARK), Shape(numbers))) if shape.pieces])
+        rings, *others = [Shape(pieces) if pieces else None for pieces in (later, first, arrows, numbers)]
+        styles = (Style(self.pens.start_mm), Style(self.pens.start_hole_mm, WHITE), Style(self.pens.start_mm, BLACK),
+                  Style(self.line_mm, DARK), Style(self.line_mm, DARK))
+        return tuple([Ink(style, shape, x, y) for style, shape in zip(styles, (rings, rings, *others), strict=True)
+                      if shape])
 
     def digit(self, number: int) -> Fragment:
         """Return the fragment of a number, centred on its origin, in its usual form: a bare 1 would be a stroke."""

@@ -5,7 +5,7 @@ Millimetres, y down, baseline 0. Any run of letters may take another form. Where
 
 from __future__ import annotations
 
-from collections.abc import Hashable, Sequence
+from collections.abc import Hashable, Iterable, Sequence
 from dataclasses import dataclass, field
 from enum import StrEnum
 from functools import cached_property
@@ -155,12 +155,14 @@ class Inker:
         for form, group in groupby(zip(line.letters, each, strict=True), key=lambda pair: pair[1]):
             letters = [(placed.x, placed.letter, self._of(placed.letter)) for placed, _ in group]
             layers = self._outline_layers(form) if letters[0][1].outline else self._pen_layers(form)
-            for style, kind in layers:
-                pieces = [Piece(at, 0.0, fragment) for at, letter, known in letters
-                          if (fragment := self._fragment(letter, kind, known)) is not None]
-                if pieces:
-                    inks.append(Ink(style, Shape(pieces), x, y))
+            shapes = {kind: self._shape(letters, kind) for kind in dict.fromkeys([kind for _, kind in layers])}
+            inks += [Ink(style, shape, x, y) for style, kind in layers if (shape := shapes[kind])]
         return tuple(inks)
+
+    def _shape(self, letters: Iterable[tuple[float, InkLetter, _Fragments]], kind: str) -> Shape | None:
+        pieces = [Piece(x, 0.0, fragment) for x, letter, known in letters
+                  if (fragment := self._fragment(letter, kind, known)) is not None]
+        return Shape(pieces) if pieces else None
 
     def letter(self, letter: InkLetter) -> Fragment:
         """Return a letter as one fragment for the pen of running text; a dot is a small ring that the pen fills."""
@@ -259,6 +261,7 @@ class Written(Shape):
 
     def __init__(self, letters: Sequence[SetLetter], inker: Inker) -> None:
         self._letters, self._inker = letters, inker
+        self.box = boxes.joined(self.boxes)
 
     @cached_property
     def pieces(self) -> tuple[Piece, ...]:
@@ -274,11 +277,6 @@ class Written(Shape):
     def boxes(self) -> Sequence[Box]:
         """Return the box of each letter's centrelines."""
         return [boxes.shifted(self._inker.letter_box(letter), x, 0.0) for x, letter in self._letters]
-
-    @cached_property
-    def box(self) -> Box:
-        """Return the box of the centrelines."""
-        return boxes.joined(self.boxes)
 
 
 def _ring(centre: Point, radius: float) -> Stroke:

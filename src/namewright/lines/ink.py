@@ -115,19 +115,16 @@ class Spelled(NamedTuple):
 
 
 class Shape:
-    """Pieces about an origin of their own, set down as one in many places; what is known of them is found out once."""
+    """Pieces about an origin of their own, set down as one in many places; ``box`` is that of their centrelines."""
 
     def __init__(self, pieces: Iterable[Piece]) -> None:
         self._pieces = tuple(pieces)
+        self.box = boxes.joined(self.boxes)
 
     def __eq__(self, other: object) -> bool:
         return isinstance(other, Shape) and self.pieces == other.pieces
 
     def __hash__(self) -> int:
-        return self._hash
-
-    @cached_property
-    def _hash(self) -> int:
         return hash(self.box)
 
     @property
@@ -145,11 +142,6 @@ class Shape:
         """Return the box of each piece's centrelines."""
         return [(left + x, top + y, right + x, bottom + y)  # added up sooner than asked piece by piece
                 for x, y, fragment in self._pieces for left, top, right, bottom in (fragment.bounds,)]
-
-    @cached_property
-    def box(self) -> Box:
-        """Return the box of the centrelines."""
-        return boxes.joined(self.boxes)
 
 
 class Ink(NamedTuple):
@@ -187,13 +179,14 @@ class Ink(NamedTuple):
         style = self.style
         if colour == style.colour:
             return self
-        return self._replace(style=Style(style.width_mm, colour, style.dash_mm, style.fill))
+        return Ink(Style(style.width_mm, colour, style.dash_mm, style.fill), *self[1:])
 
     def read_as(self, role: Role = Role.PROSE, *, goes_on: bool = False) -> Ink:
         """Return the same text in another role, or read in one with what comes before it."""
-        if self.spelled is None:
+        style, shape, x, y, spelled = self
+        if spelled is None:
             return self
-        return self._replace(spelled=Spelled(self.spelled.words, self.spelled.x_height_mm, role, goes_on))
+        return Ink(style, shape, x, y, Spelled(spelled.words, spelled.x_height_mm, role, goes_on))
 
     def path_data(self) -> str:
         """Return the SVG path data of all pieces."""

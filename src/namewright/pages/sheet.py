@@ -16,8 +16,9 @@ Millimetres, y down.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
+from functools import cached_property
 from typing import NamedTuple
 
 from namewright.letters.choice import LetterChoice
@@ -331,7 +332,12 @@ class SheetMaker:
         yield from self._start(line, baseline, self.x_letters)
 
     def _solid(self, line: SetLine, x: float, baseline: float) -> tuple[Ink, ...]:
-        return blocks.letters_at(self.setter, line, Form.SOLID, x, baseline)
+        return tuple([ink.moved(x, baseline) for ink in self._solids[line.text]])
+
+    @cached_property
+    def _solids(self) -> Mapping[str, tuple[Ink, ...]]:
+        """Return the solid letters of each row of the name about its own origin: models stand in several rows."""
+        return {line.text: blocks.letters_at(self.setter, line, Form.SOLID, 0.0, 0.0) for line in self.fit.lines}
 
     def _model_row(self, line: SetLine, baseline: float, drop: float) -> Iterable[Item]:
         """Yield the model, spaced as the rows under it, with its stroke marks, or beside it the strip that has them.

@@ -74,7 +74,7 @@ class _Part:
     scope: str | None = None
 
     def tag(self, words: Wording) -> Tag:
-        box = joined(self.boxes) if self.boxes else None
+        box = joined(self.boxes) if len(self.boxes) > 1 else self.boxes[0] if self.boxes else None
         says = words.say("shown.boxes", letters=tuple(self.letters)) if self.letters else self.says
         kids = tuple([kid.tag(words) for kid in self.kids])
         return Tag(self.kind, tuple(self.stretches), says, box, kids, self.scope)
@@ -163,8 +163,8 @@ class _Canvas:
         """
         if not row.items:
             return
-        self._figure(self.shared.words.say(f"shown.{row.form}", name=row.name), row.items)
-        inks = [item.bounds() for item in row.items if isinstance(item, Ink)]
+        covered = self._figure(self.shared.words.say(f"shown.{row.form}", name=row.name), row.items)
+        inks = [box for item, box in zip(row.items, covered, strict=True) if isinstance(item, Ink)]
         if inks and row.name.strip():
             x0, y0, x1, y1 = joined(inks)
             self.shared.laid_over.update(spelled_clusters(row.name))
@@ -172,13 +172,15 @@ class _Canvas:
             self.lines.append(f"BT 1 0 0 1 {self._place(x0, y1)} Tm {text} ET")
         self._turn_to(_ARTIFACT)
 
-    def _figure(self, told: str, items: Sequence[Guide | Ink]) -> None:
-        """Begin a figure that says what it shows, and draw it."""
+    def _figure(self, told: str, items: Sequence[Guide | Ink]) -> list[Box]:
+        """Begin a figure that says what it shows, and draw it; return the boxes of its items."""
         part = _Part("Figure", told)
         self._turn_to(part)
         for item in items:
             self._draw(item)
-        part.boxes.append(self._points(joined([item.bounds() for item in items])))
+        covered = [item.bounds() for item in items]
+        part.boxes.append(self._points(joined(covered)))
+        return covered
 
     def _single(self, item: Guide | Tile | Ink) -> None:
         """Draw what stands in no row, and find the part that it belongs to."""

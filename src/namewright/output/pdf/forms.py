@@ -69,7 +69,7 @@ class Shared:
     words: Wording
     names: dict[Form, str] = field(default_factory=dict)
     texts: dict[_Key, str] = field(default_factory=dict)
-    drawings: dict[tuple[float, str | None], tuple[dict[Shape, str], dict[Fragment, str]]] = field(default_factory=dict)
+    drawings: dict[tuple[float, str | None], tuple[dict[int, str], dict[int, str]]] = field(default_factory=dict)
     seen: set[str] = field(default_factory=set)
     laid_over: set[str] = field(default_factory=set)
 
@@ -89,14 +89,17 @@ class Shared:
         return self.texts.get(key)
 
     def drawing(self, shape: Shape, style: Style) -> str:
-        """Return the operators that draw a shape about its first piece, with the pen as the style has it."""
+        """Return the operators that draw a shape about its first piece, with the pen as the style has it.
+
+        Shapes and fragments are known by their ids: those of a batch live as long as it is drawn.
+        """
         shapes, fragments = self.drawings.setdefault((style.width_mm, style.fill), ({}, {}))
-        known = shapes.get(shape)
+        known = shapes.get(id(shape))
         if known is None:
-            known = shapes[shape] = " ".join(self._pieces(shape, style, fragments))
+            known = shapes[id(shape)] = " ".join(self._pieces(shape, style, fragments))
         return known
 
-    def _pieces(self, shape: Shape, style: Style, known: dict[Fragment, str]) -> Iterator[str]:
+    def _pieces(self, shape: Shape, style: Style, known: dict[int, str]) -> Iterator[str]:
         """Yield what draws each piece, and between them the steps from one to the next.
 
         Places are rounded, not steps, so that errors never add up.
@@ -108,10 +111,12 @@ class Shared:
             if at != before:
                 yield f"1 0 0 1 {at[0] - before[0]} {at[1] - before[1]} cm"
                 before = at
-            if fragment not in known:
-                known[fragment] = (f"/{self.name(_form(fragment, style))} Do" if fragment in self.recurring
-                                   else f"{operators(fragment).decode('ascii')} {painting(style)}")
-            yield known[fragment]
+            drawn = known.get(id(fragment))
+            if drawn is None:
+                drawn = known[id(fragment)] = (
+                    f"/{self.name(_form(fragment, style))} Do" if fragment in self.recurring
+                    else f"{operators(fragment).decode('ascii')} {painting(style)}")
+            yield drawn
 
 
 @lru_cache(maxsize=2000)
