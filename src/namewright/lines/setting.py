@@ -196,12 +196,12 @@ class RuledLetters:
         return letter, ink_letter(letter, self.ruling, self.slant)
 
     def _step(self, before: Letter, letter: Letter, tightness: float, spaces: int) -> float:
-        spacer = self._spacer(tightness)
+        spacer = self.spacer(tightness)
         units = spacer.word_distance(before, letter) if spaces else spacer.distance(before, letter)
         units += spaces * self.word_space * self.alphabet.space
         return units * self.units_to_mm + self.letter_spacing_mm
 
-    def _spacer(self, tightness: float) -> Spacer:
+    def spacer(self, tightness: float = 0.0) -> Spacer:
         """Return the spacer for a tightness: the white wished for, and the gap a pencil needs."""
         if tightness not in self._spacers:
             clear_mm = (self.pencil_mm + pen_width_mm(self.ruling)) / math.cos(math.radians(self.slant))

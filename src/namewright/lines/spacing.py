@@ -18,6 +18,7 @@ from namewright.geometry.points import Point
 from namewright.geometry.segments import Line
 from namewright.letters.alphabet import Letter
 from namewright.letters.strokes import Stroke
+from namewright.lines.known_gaps import Gaps, known
 from namewright.store import LETTERS, PAIRS, Store
 
 _STEP = 10  # letter units to a level
@@ -122,13 +123,14 @@ class Spacer:
     """Distances between letters of one alphabet, each pair worked out once.
 
     ``distance`` answers in letter units, from the origin of the left letter to that of the right one. ``profiles`` may
-    be those of other spacers with the same tail.
+    be those of other spacers with the same tail. What is ``known`` beforehand need not be measured.
     """
 
     mean_gap: float = NATURAL_GAP
     min_gap: float = 0.0
     tail: float = 1.0
     profiles: Store[str, Profile] = field(default_factory=lambda: Store(LETTERS))
+    known: Gaps | None = None
     _pairs: Store[tuple[str, str], float] = field(default_factory=lambda: Store(PAIRS))
 
     def distance(self, left: Letter, right: Letter) -> float:
@@ -136,13 +138,23 @@ class Spacer:
         return self._pairs.get((left.cluster, right.cluster), lambda: self._measured(left, right))
 
     def _measured(self, left: Letter, right: Letter) -> float:
+        found = self.known.distance(left.cluster, right.cluster) if self.known else None
+        if found is not None:
+            return found
         one, two = self._profile(left), self._profile(right)
         return _tenths(max(_optical(one, two, self.mean_gap), _at_least(one, two, self.min_gap)))
 
     def word_distance(self, left: Letter, right: Letter) -> float:
         """Return the same for two letters of different words, but for the space: edge to edge, no tucking in."""
-        one, two = self._profile(left), self._profile(right)
-        return _tenths(one.edge_right - two.edge_left + max(WORD_GAP, self.min_gap))
+        return _tenths(self.edges(left)[1] - self.edges(right)[0] + max(WORD_GAP, self.min_gap))
+
+    def edges(self, letter: Letter) -> tuple[float, float]:
+        """Return the left and the right edge of what of a letter stands on the baseline."""
+        found = self.known.edges(letter.cluster) if self.known else None
+        if found is not None:
+            return found
+        side = self._profile(letter)
+        return side.edge_left, side.edge_right
 
     def _profile(self, letter: Letter) -> Profile:
         return self.profiles.get(letter.cluster, lambda: profile(letter, self.tail))
@@ -150,7 +162,12 @@ class Spacer:
 
 @dataclass(eq=False, repr=False)
 class Spacers:
-    """The spacers of one alphabet on all its rulings: most rulings space alike, so that pairs are worked out once."""
+    """The spacers of one alphabet on all its rulings: most rulings space alike, so that pairs are worked out once.
+
+    Of an alphabet of ``usual`` letters some distances may be known beforehand.
+    """
+
+    usual: bool = False
 
     _spacers: Store[tuple[float, float, float], Spacer] = field(default_factory=lambda: Store(_KEPT))
     _profiles: Store[float, Store[str, Profile]] = field(default_factory=lambda: Store(_KEPT))
@@ -158,7 +175,8 @@ class Spacers:
     def spacer(self, mean_gap: float, min_gap: float, tail: float) -> Spacer:
         """Return the spacer for these gaps and this depth of tails (see ``Spacer``)."""
         return self._spacers.get((mean_gap, min_gap, tail), lambda: Spacer(
-            mean_gap, min_gap, tail, self._profiles.get(tail, lambda: Store(LETTERS))))
+            mean_gap, min_gap, tail, self._profiles.get(tail, lambda: Store(LETTERS)),
+            known((mean_gap, min_gap, tail)) if self.usual else None))
 
 
 def _tenths(distance: float) -> float:

@@ -51,7 +51,7 @@ _BAND_STYLE = Style(0.12, RULE)
 _FOLD_STYLE = Style(0.4, RULE)
 _FOLD_STEP_MM = 1.6  # of its fine dots: no dash of a midline is so short
 _BOX_STYLE = Style(0.4, DARK)
-_DATE_MM, _DATE_TEXT_MM = 34.0, 1.6  # the line a date is written on, and the x-height of the words before it
+_DATE_MM, DATE_TEXT_MM = 34.0, 1.6  # the line a date is written on, and the x-height of the words before it
 _MIN_START_MM, _START_PENS = 1.2, 1.7  # the width of a start dot, and the same in pens
 _START = shape_of(dot_fragment([(0.0, 0.0)]))
 _OVER_TOP_MM = 2.4  # so far the name may rise into the margin
@@ -197,7 +197,7 @@ def owner_line(setter: Typesetter, words: Wording, name: str, x: float, right: f
     highest = -setter.text(name, NAME_MM).bounds()[1]  # two marks over a capital
     usual = NAME_MM * min(1.0, (baseline - top + _OVER_TOP_MM) / highest)
     wrote = words.say(date)
-    date_x = right - _DATE_MM - setter.text_width(wrote, _DATE_TEXT_MM) - 2.0
+    date_x = right - _DATE_MM - setter.text_width(wrote, DATE_TEXT_MM) - 2.0
     own = setter.text_width(words.say("page.owner", name="").strip(), 2.2) + 5.0
     size = fitting(setter, name, date_x - x - own - 4.0, usual)
     has_date = dated and size >= 1.9
@@ -206,7 +206,7 @@ def owner_line(setter: Typesetter, words: Wording, name: str, x: float, right: f
     title = text_with_name(setter, words, "page.owner", name, x, baseline, min(2.2, size), size)
     if not has_date:
         return title
-    return (*title, text_at(setter, wrote, date_x, baseline, _DATE_TEXT_MM),
+    return (*title, text_at(setter, wrote, date_x, baseline, DATE_TEXT_MM),
             Ink.of(Style(0.3, RULE), (line(right - _DATE_MM, baseline, right, baseline),)))
 
 

@@ -19,6 +19,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cached_property
+from itertools import takewhile
 from typing import NamedTuple
 
 from namewright.letters.choice import LetterChoice
@@ -278,8 +279,8 @@ class SheetMaker:
         reach = caption.style.width_mm / 2 + _OVER_DOT_MM
         if caption.bounds()[3] + _OVER_DOT_MM <= top:  # no letter of it has a tail
             return False
-        return any(caption.y + y1 + reach > top and caption.x + x0 - reach < right and caption.x + x1 + reach > left
-                   for x0, _, x1, y1 in caption.shape.boxes)
+        near = takewhile(lambda box: caption.x + box[0] - reach < right, caption.shape.boxes)
+        return any(caption.y + y1 + reach > top and caption.x + x1 + reach > left for _, _, x1, y1 in near)
 
     def _caption_end(self, part: Part) -> float:
         return self.x0 + self.setter.text_width(self._caption(part), blocks.TEXT_MM)

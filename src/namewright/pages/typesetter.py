@@ -33,7 +33,7 @@ _KEPT_LETTERINGS = 8
 _KEPT_TEXTS = 200
 _KEPT_WIDTHS = 2000
 _KEPT_LINES = 4  # a text is measured, then drawn
-_TEXT_PENCIL_MM = 0.15
+TEXT_PENCIL_MM = 0.15
 _ALONE = 0.35  # of a line: what the last word takes at least that may stand alone on it
 _TEXT_SPACE = 0.75  # of the space between a child's two names: grown readers need less
 
@@ -53,11 +53,14 @@ class Typesetter:
     _widths: Store[tuple[str, float], float] = field(default_factory=lambda: Store(_KEPT_WIDTHS))
     _text_lines: Store[tuple[str, float], SetLine] = field(default_factory=lambda: Store(_KEPT_LINES))
     _cut: Store[Ruling, Store[str, tuple[Letter, InkLetter]]] = field(default_factory=lambda: Store(_KEPT))
-    _spacers: Spacers = field(default_factory=Spacers)
+    _spacers: Spacers = field(init=False)
     school_font: Lettering | None = None
     _ruled_font: Store[tuple[Ruling, float], LineSetter] = field(default_factory=lambda: Store(_KEPT))
     sheets: Store[Hashable, tuple[Page, ...]] = field(default_factory=lambda: Store(0))
     """Children's sheets, by name, owner and settings: none are kept unless somebody will ask for one again."""
+
+    def __post_init__(self) -> None:
+        self._spacers = Spacers(self.alphabet is upright())
 
     @property
     def knows_strokes(self) -> bool:
@@ -143,7 +146,7 @@ class Typesetter:
 
     def _text_line(self, words: str, x_height_mm: float) -> SetLine:
         return self._text_lines.get((words, x_height_mm), lambda: self.ruled(
-            print_ruling(x_height_mm), 0.0, _TEXT_PENCIL_MM).line(words.replace(TIED_SPACE, " ")))
+            print_ruling(x_height_mm), 0.0, TEXT_PENCIL_MM).line(words.replace(TIED_SPACE, " ")))
 
     def text_width(self, words: str, x_height_mm: float = 1.75) -> float:
         """Return the width of a line of running text in mm."""

@@ -26,6 +26,7 @@ from namewright.lines.forms import TEXT_PEN, Inker, pens_for
 from namewright.lines.ink import Ink, Spelled
 from namewright.lines.ruling import print_ruling
 from namewright.lines.setting import RuledLetters
+from namewright.lines.spacing import Spacers
 from namewright.names.clusters import clusters
 from namewright.output.pdf.objects import ObjectFile, deflated
 from namewright.output.pdf.paths import UNIT, operators
@@ -70,7 +71,8 @@ def place(cluster: str, *, hidden: bool = False) -> Place:
 @cache
 def _case() -> tuple[RuledLetters, Inker]:
     ruling = print_ruling(_X_HEIGHT_MM)
-    return RuledLetters(upright(), ruling, 0.0, _PENCIL_MM), Inker(ruling, pens_for(ruling))
+    letters = RuledLetters(upright(), ruling, 0.0, _PENCIL_MM, spacers=Spacers(usual=True))
+    return letters, Inker(ruling, pens_for(ruling))
 
 
 @lru_cache(maxsize=4000)

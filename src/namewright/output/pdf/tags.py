@@ -81,8 +81,8 @@ def _scoped(tag: Tag) -> bytes:
 
 
 def _element(tag: Tag, section: int, page: int) -> bytes:
-    stretches = b" ".join(b"%d" % one for one in tag.stretches)
+    stretches = b" ".join([b"%d" % one for one in tag.stretches])
     says = b"/Alt" + text_string(tag.says) if tag.says else b""
-    box = b"/A<</O/Layout/BBox[%d %d %d %d]>>" % tuple(round(side) for side in tag.box) if tag.box else b""
+    box = b"/A<</O/Layout/BBox[%d %d %d %d]>>" % tuple(map(round, tag.box)) if tag.box else b""
     return b"<</S/%s/P %d 0 R/Pg %d 0 R/K[%s]%s%s%s>>" % (tag.kind.encode("ascii"), section, page, stretches, says, box,
                                                           _scoped(tag))
