@@ -52,7 +52,7 @@ gallery: $(VENV)/.dev test-system
 	$(RUN) gallery/build_web.py
 	$(RUN) gallery/build_site.py
 
-# Where stroke marks stand on the usual lines, searched once for the first class of all: some minutes.
+# Where stroke marks, dots and letters stand on the usual lines, worked out once for the first class of all: some minutes.
 known-cues: $(VENV)/.dev
 	$(RUN) fonts/build_known_cues.py
 
