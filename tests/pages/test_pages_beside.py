@@ -14,9 +14,12 @@ from namewright.pages.typesetter import Typesetter
 
 
 @pytest.mark.parametrize(("name", "left", "pieces"), [("Bo", 60.0, 2), ("Mira", 90.0, 4), ("Wilhelmina", 120.0, 1),
-                                                      ("Bo", 164.0, 1)])
+                                                      ("Bo", 164.0, 1), ("ʻAlohilani", 120.0, 2)])
 def test_the_whole_name_or_its_first_letter(setter: Typesetter, name: str, left: float, pieces: int) -> None:
-    """As much of the name as has room between ``left`` and 200 mm, within the height that is told."""
+    """As much of the name as has room between ``left`` and 200 mm, within the height that is told.
+
+    With an ʻokina stands the letter after it: alone it was a speck to colour.
+    """
     hollow = hollow_name(setter, name, left, 200.0, 20.0, 60.0, 10.0)
     assert hollow is not None
     assert max(len(ink.pieces) for ink in hollow.inks) == pieces

@@ -32,3 +32,15 @@ def test_without_children_there_is_the_place_to_paste_them(visitor: Visitor) -> 
     answer = visitor.get("/class")
     assert answer.status_code == 302
     assert answer.headers["Location"].startswith("/class/list")
+
+
+def test_an_empty_line_height_shows_what_the_list_says_of_the_child(visitor: Visitor) -> None:
+    """On a class's lines of 19 mm, where the list gives this child 30 mm, the field and the page agree."""
+    visitor.keep("name,line height\nMira,\nTilo,30 mm\n")
+    shown = {}
+    for child in (1, 2):
+        page = visitor.get(f"/class?child={child}&part=panel").text
+        field = next(tag for tag in re.findall(r"<input[^>]*>", page) if 'name="line_height"' in tag)
+        shown[child] = re.search(r'placeholder="([^"]*)"', field)[1]  # type: ignore[index]
+    assert shown[2].startswith("30")
+    assert not shown[1].startswith("30")

@@ -32,6 +32,14 @@ def test_an_empty_field_shows_what_holds() -> None:
     assert rests_at(own["midline"]) == message("web.desk.plain", value=0.5)
 
 
+def test_an_empty_line_height_shows_what_the_list_says() -> None:
+    """A specialist who opens a child sees the height that its pages have, not that of the class."""
+    mm = message("setting.unit.mm")
+    own = for_child({"ruling": "us-3/4"}, 30.0)
+    assert rests_at(own["line_height"]) == message("web.desk.amount", value=30.0, unit=mm)
+    assert rests_at(own["letter_spacing"]) == rests_at(for_child({"ruling": "us-3/4"})["letter_spacing"])
+
+
 def test_every_measure_tells_its_range() -> None:
     for knob in KNOBS:
         assert range_of(for_child({})[knob.key]) == message(

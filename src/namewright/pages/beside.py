@@ -40,7 +40,7 @@ def hollow_name(setter: Typesetter, name: str, left: float, right: float, top: f
     than ``below`` under the baseline.
     """
     room = right - left - SIDE_MM - _GAP_MM
-    for text in (name, clusters(name)[0]):
+    for text in (name, _beginning(name)):
         for height in _HEIGHTS_MM:
             if height + _EDGE_MM > baseline - top:
                 continue
@@ -48,6 +48,13 @@ def hollow_name(setter: Typesetter, name: str, left: float, right: float, top: f
             if _fits(line, room, baseline - top, below):
                 return _hollow(setter, line, right, baseline)
     return None
+
+
+def _beginning(name: str) -> str:
+    """Return a name up to its first letter with a capital and a small form: an ʻokina alone is nothing to colour."""
+    letters = clusters(name)
+    end = next((at for at, letter in enumerate(letters) if letter.upper() != letter.lower()), 0)
+    return "".join(letters[:end + 1])
 
 
 @cache

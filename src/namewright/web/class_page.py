@@ -32,6 +32,7 @@ from namewright.web.roster_rows import look_at, rows_of
 from namewright.web.ruling_words import by_country
 from namewright.web.settings_in_forms import asked_fields
 from namewright.web.settings_told import called, told_of, told_of_class
+from namewright.web.trial import listed_height
 from namewright.wording import FIRST, languages
 
 CHOICES: Mapping[str, tuple[str, ...]] = {
@@ -72,7 +73,8 @@ def _of_child(chosen: Member, own: Mapping[str, str], settings: Mapping[str, str
               ) -> Mapping[str, object]:
     history = book().history(chosen.id)
     return {
-        "own_form": _own_form(own, settings, unfolded), "look": look_at(chosen, settings), "history": history,
+        "own_form": _own_form(own, settings, unfolded, listed_height(chosen.one)),
+        "look": look_at(chosen, settings), "history": history,
         "newest": history[0].id if history else 0, "standing": newest_standing(history),
         "called": called, "told_of": told_of, "paper": settings.get("paper", Paper.LETTER)}
 
@@ -82,15 +84,16 @@ def newest_standing(history: Sequence[Save]) -> int | None:
     return next((save.id for save in history if save.undoes is None and not save.undone), None)
 
 
-def _own_form(own: Mapping[str, str], settings: Mapping[str, str], unfolded: bool) -> Markup:
+def _own_form(own: Mapping[str, str], settings: Mapping[str, str], unfolded: bool, listed_mm: float | None) -> Markup:
     """Return what may be changed for one child, made once for the same settings: no child is named in it."""
     asked = ("own", screen_language.language_of(request), tuple(sorted(own.items())), tuple(sorted(settings.items())),
-             unfolded, request.script_root)
+             unfolded, listed_mm, request.script_root)
 
     def made(_: object) -> str:
         everyone = holds_for_class(settings)
         return render_template(
-            "_own.html", own=own, unfolded=unfolded, own_groups=panel.OF_CHILD, own_controls=panel.for_child(settings),
+            "_own.html", own=own, unfolded=unfolded, own_groups=panel.OF_CHILD,
+            own_controls=panel.for_child(settings, listed_mm),
             own_shapes=shapes_of(own), class_shapes=shapes_of(settings), worded=WORDED,
             class_values={"hand": everyone.hand, "support": everyone.support,
                           "practise": NamePart(settings.get("practise", NamePart.GIVEN))},

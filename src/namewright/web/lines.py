@@ -26,6 +26,7 @@ from namewright.web.row_pictures import row_svg
 from namewright.web.screen_language import reason
 from namewright.web.settings_in_forms import keep_own, opened_after, take_back
 from namewright.web.settings_told import called, told_of
+from namewright.web.trial import listed_height
 
 pages = Blueprint("lines", __name__)
 
@@ -102,7 +103,7 @@ def sizes(child_id: int) -> Response:
 def for_the_file(child_id: int) -> str:
     """Show a child's settings as a page for the file: what is set, what everyone has, why, and what was changed."""
     one, settings = child_or_404(child_id), class_settings()
-    controls = panel.for_child(settings)
+    controls = panel.for_child(settings, listed_height(one))
     keys = [key for key in (*controls, *CHILD_KEYS) if one.settings.get(key)]
     return render_template(
         "settings.html", child=one, label=one.child.label, keys=list(dict.fromkeys(keys)), controls=controls,

@@ -39,10 +39,14 @@ OF_CLASS = (
 )
 
 
-def for_child(settings: Mapping[str, str]) -> Mapping[str, Control]:
-    """Return the measures as they are shown for a child of a class with these settings; they rest where it has them."""
+def for_child(settings: Mapping[str, str], listed_mm: float | None = None) -> Mapping[str, Control]:
+    """Return the measures as they are shown for a child of a class with these settings; they rest where it has them.
+
+    The line height rests at what the list says of this child, ``listed_mm``, where it says one.
+    """
     everyone = holds_for_class(settings)
-    return {knob.key: control(knob, everyone, everyone.tuning) for knob in KNOBS}
+    tuning = everyone.tuning if listed_mm is None else everyone.tuning._replace(line_height=listed_mm)
+    return {knob.key: control(knob, everyone, tuning) for knob in KNOBS}
 
 
 def for_everyone(settings: Mapping[str, str]) -> Mapping[str, Control]:

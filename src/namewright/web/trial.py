@@ -21,8 +21,8 @@ def tried(one: BookChild, own: Mapping[str, str]) -> BookChild:
     """Return a child as if ``own`` were what is set for it. Raises ValueError, in a sentence, as settings do."""
     own = {key: text for key, text in own.items() if text.strip()}
     mine = tuning_of(own)
-    if mine.line_height is None and "line_height" not in one.settings:
-        mine = mine._replace(line_height=one.own.line_height)  # what the list itself says of this child
+    if mine.line_height is None:
+        mine = mine._replace(line_height=listed_height(one))
     roster_says = _without_settings(one)
     practice = practised(own.get("practise"), one.child.given, one.child.family, one.child.practice)
     child = roster_says._replace(line_height_mm=mine.line_height, practice=practice,
@@ -30,6 +30,11 @@ def tried(one: BookChild, own: Mapping[str, str]) -> BookChild:
                     hand=Hand(own["hand"]) if "hand" in own else roster_says.hand,
                     letters=own.get("letters", roster_says.letters))
     return replace(one, child=child, own=mine, settings=own)
+
+
+def listed_height(one: BookChild) -> float | None:
+    """Return the line height that the list itself says of a child; None where a setting hides what it says, if any."""
+    return None if "line_height" in one.settings else one.own.line_height
 
 
 def _without_settings(one: BookChild) -> Child:
