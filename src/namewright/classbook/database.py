@@ -116,14 +116,15 @@ class Classbook:
         What is needed of the text is kept in place of the roster before, with ``words`` over its columns; ``whole``
         keeps all of it.
 
-        ``same`` says which child (id) stands on which line, where the caller knows. ``after_roster`` refuses the
+        ``same`` says which child (id) stands on which line, where the caller knows; who stands in the class twice by
+        it is one child then, with the notes of both. ``after_roster`` refuses the
         change if the newest roster is not the one of this number, unless that says the same. Raises RosterError, with
         nothing changed, for a text with no child in it.
         """
         with self.changing():
             list_before.forget(self._db)
             return rosters.take_roster(self._db, text, self._part(), who, when, same or {}, after_roster, whole=whole,
-                                       words=words)
+                                       joins=True, words=words)
 
     def save_list(self, text: str, settings: Mapping[str, str], *, same: Mapping[int, int] | None = None,
                   after_roster: int | None = None, whole: bool = False, settled: frozenset[str] = frozenset(),

@@ -97,11 +97,15 @@ def enrol(children: Sequence[Child], known: Sequence[Known], same: Mapping[int, 
 
 
 def doubles(children: Sequence[Child], leaving: Sequence[Known], known: Sequence[Known],
-            same: Mapping[int, int]) -> list[int]:
-    """Return those who leave because their line was said to be a child whom the class has under another name."""
+            same: Mapping[int, int]) -> dict[int, Known]:
+    """Return those who leave because their line was said to be a child whom the class has under another name: this one.
+
+    By the number of the double.
+    """
     said = {_names(child): same[child.line] for child in children if same.get(child.line, NEW) != NEW}
-    names = {one.id: _names(one) for one in known}
-    return [one.id for one in leaving if (other := said.get(_names(one))) and names[other] != _names(one)]
+    by_id = {one.id: one for one in known}
+    return {one.id: by_id[other] for one in leaving
+            if (other := said.get(_names(one))) and _names(by_id[other]) != _names(one)}
 
 
 class _Matching:

@@ -13,6 +13,7 @@ from collections.abc import Callable, Collection, Iterator, Mapping
 from dataclasses import dataclass
 from datetime import datetime
 
+from namewright.classbook.joining import FORGETTING
 from namewright.classbook.records import ClassbookError
 from namewright.classbook.rosters import is_whole, newest_roster, take_roster
 from namewright.classbook.traces import Called, Place, Sought, Trace, own_words, sought, stands, without
@@ -20,15 +21,6 @@ from namewright.roster.children import Child, LineReport, Outcome, RosterError
 from namewright.roster.parsing import LIST, read_roster
 from namewright.settings import NamePart
 
-_OF_CHILDREN = (
-    "DELETE FROM seats WHERE ?1 IN (one, other)",
-    "DELETE FROM groups WHERE child_id = ?",
-    "DELETE FROM observations WHERE child_id = ?",
-    "DELETE FROM settings WHERE child_id = ?",
-    "DELETE FROM changes WHERE save_id IN (SELECT id FROM saves WHERE child_id = ?)",
-    "DELETE FROM saves WHERE child_id = ?",
-    "DELETE FROM children WHERE id = ?",
-)
 PASSING = ("drafts", "list_before")
 """What holds names of the class only until a list is saved: none of it outlives an erasing."""
 _OF_ALL = ("seats", "taught", "groups", "observations", "settings", "changes", "saves", "children", "rosters",
@@ -66,7 +58,7 @@ def erase(db: sqlite3.Connection, child_ids: Collection[int], part: NamePart, wh
     text, on_line = _without(db, child_ids, part)
     chosen = {trace.key for trace in _standing(db, child_ids, names, text, part) if trace.key in also}
     for child_id in child_ids:
-        for statement in _OF_CHILDREN:
+        for statement in FORGETTING:
             db.execute(statement, (child_id,))
     _clean(db, names, chosen)
     text = _clean_list(text, part, names, chosen)

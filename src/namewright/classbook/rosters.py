@@ -15,6 +15,7 @@ from typing import Any
 from namewright.classbook import list_before, saves
 from namewright.classbook.enrol import NEW, Enrolment, Known, doubles, enrol
 from namewright.classbook.facts import facts_in_common
+from namewright.classbook.joining import join
 from namewright.classbook.keys import tuning_of
 from namewright.classbook.needed import WORDS, needed
 from namewright.classbook.records import MAX_WHO, BookChild, ClassbookError, RosterUpdate, checked_moment, checked_text
@@ -42,11 +43,12 @@ def is_whole(db: sqlite3.Connection) -> bool:
 
 def take_roster(db: sqlite3.Connection, text: str, part: NamePart, who: str, when: datetime | str | None,
                 same: Mapping[int, int], after_roster: int | None, *, whole: bool = False, as_it_is: bool = False,
-                words: Mapping[str, str] = WORDS) -> RosterUpdate:
+                joins: bool = False, words: Mapping[str, str] = WORDS) -> RosterUpdate:
     """Read a roster, keep what is needed of it if that is new, and enrol its children. Inside a transaction.
 
-    ``whole`` keeps all of the text; ``as_it_is`` does so where it was kept before, as what is needed of it. ``words``
-    as in ``needed``.
+    ``joins`` makes one child of two, with all that is kept of both, where ``same`` says that they are; else the double
+    has left, or is gone where nothing is kept of it. ``whole`` keeps all of the text; ``as_it_is`` does so where it was
+    kept before, as what is needed of it. ``words`` as in ``needed``.
     """
     text = text.encode(errors="replace").decode()  # a lone surrogate is no character and cannot be kept
     at = checked_moment(when)
@@ -69,7 +71,7 @@ def take_roster(db: sqlite3.Connection, text: str, part: NamePart, who: str, whe
         db.execute("DELETE FROM rosters")
         db.execute("INSERT INTO rosters (text, who, at, whole) VALUES (?, ?, ?, ?)",
                    (kept, checked_text(who, MAX_WHO, "long_who"), at, whole))
-    return _enrolled(db, roster, lines, at, everyone, found, same)
+    return _enrolled(db, roster, lines, at, everyone, found, same, joins=joins)
 
 
 def _matched(db: sqlite3.Connection, roster: Roster, same: Mapping[int, int],
@@ -97,7 +99,7 @@ def on_lines(db: sqlite3.Connection) -> Mapping[int, int]:
 
 
 def _enrolled(db: sqlite3.Connection, roster: Roster, lines: Sequence[int], at: str, known: Sequence[Known],
-              found: Enrolment, same: Mapping[int, int]) -> RosterUpdate:
+              found: Enrolment, same: Mapping[int, int], *, joins: bool) -> RosterUpdate:
     """Enrol the children of a roster; ``lines`` is where each stands in the text that is kept."""
     here = {one.id for one in known if one.here}
     said = _once_each(same, {one.id for one in known})
@@ -109,8 +111,11 @@ def _enrolled(db: sqlite3.Connection, roster: Roster, lines: Sequence[int], at: 
     kept = set(found.ids.values())
     left = tuple(sorted(here - kept))
     db.executemany("UPDATE children SET left_at = ? WHERE id = ?", [(at, one) for one in left])
-    for one in doubles(roster.children, [one for one in known if one.id in left], known, said):
-        list_before.gone_again(db, one, at)  # the same child twice, of whom nothing is kept under one of the names
+    for double, one in doubles(roster.children, [one for one in known if one.id in left], known, said).items():
+        if not joins:
+            list_before.gone_again(db, double, at)
+        elif notes := join(db, double, one.id, "", at):
+            found.notes.append(message("classbook.joined", name=one.shown, count=notes))
     there = {row[0] for row in db.execute("SELECT id FROM children")}
     left = tuple(one for one in left if one in there)
     asked = [one for one in found.recognised if one.taken is None]
