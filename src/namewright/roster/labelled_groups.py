@@ -7,6 +7,7 @@ groups cut none. Out of scope: one line of a group alone (``several``), and name
 
 from __future__ import annotations
 
+import re
 from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
 from itertools import chain
@@ -46,7 +47,10 @@ class _Group(NamedTuple):
 
 def from_labelled_groups(lines: Sequence[Line]) -> list[Line]:
     """Return a heading and the children of each group, or the lines as they are where they tell no groups."""
-    found = {at: group for at, line in enumerate(lines) if (group := _group(line.text))}
+    labels = {at: label for at, line in enumerate(lines) if (label := _label(line.text))}
+    if not any(_TIMED.match(label[0]) or _PARTS.search(label.string, label.end()) for label in labels.values()):
+        return list(lines)
+    found = {at: group for at, label in labels.items() if (group := _group(label))}
     told = _told(found) if len(found) > 1 else {}
     filled = sum(any(map(is_letter, line.text)) for line in lines)
     if len(told) < max(2, _HALF * filled):
@@ -59,11 +63,15 @@ def _apart(line: Line, group: _Group) -> Iterator[Line]:
     yield from map(line.part, group.names)
 
 
-def _group(text: str) -> _Group | None:
-    """Return what stands before the first colon, or the last dash before names, and the names behind it."""
-    if len(text) > _LONGEST or not (label := _LABEL.match(text) or _DASHED.match(text)) or NAME_LABEL.match(text):
-        return None
-    names = tuple(_names(text[label.end() :].rstrip(" .")))
+def _label(text: str) -> re.Match[str] | None:
+    """Return what stands before the first colon, or the last dash before names; None in a long text or a form."""
+    label = _LABEL.match(text) or _DASHED.match(text) if len(text) <= _LONGEST else None
+    return None if label is None or NAME_LABEL.match(text) else label
+
+
+def _group(label: re.Match[str]) -> _Group | None:
+    """Return a label with the names behind it, None where something else stands there."""
+    names = tuple(_names(label.string[label.end() :].rstrip(" .")))
     if not names or not all(map(may_be_a_name, names)) or not all(map(is_titled_name, names)):
         return None
     return _Group(label[1].strip(), names)
