@@ -74,3 +74,14 @@ def test_long_lines_are_read_in_time_that_grows_with_them() -> None:
     """Lines that are a text are left as they are, whatever signs stand in them."""
     lines = ["( " * 30_000, ": " * 30_000, "a - " * 30_000, '["' * 30_000]
     assert texts(*lines) == lines
+
+
+@pytest.mark.parametrize("names", [["Mira Vost", "Tilo Tarn", "Anna Berg", "Emil Koch", "Zoé Petit", "Bruno Weiss"],
+                                   ["Fántain Vost", "Ámdiam Tarn", "Xairfön Berg", "Quorrik Koch", "Vexil Petit"]])
+def test_labels_of_words_that_come_again_are_no_names(names: list[str]) -> None:
+    """Each label is another one and ends in a day, but its words are few: what stands behind is nobody's remark."""
+    labels = [f"{what} {day}" for what, day in zip(["Chess", "Choir"] * 3, ["Mon", "Tue", "Wed"] * 2, strict=True)]
+    lines = "\n".join(f"{label}: {name}" for label, name in zip(labels, names, strict=False))
+    made = {child.practice for child in read_roster(lines).children}
+    assert len(made) >= len(names) - 1
+    assert made <= {name.split()[0] for name in names}

@@ -65,3 +65,11 @@ def test_two_names_with_a_hyphen_before_a_sign_are_never_one_child() -> None:
     roster = read_roster("Mira Vost\nAnne-Sophie Parent + Tilo Tarn")
     assert [child.practice for child in roster.children] == ["Mira"]
     assert roster.lines[-1].outcome is Outcome.LEFT_OUT
+
+
+@pytest.mark.parametrize("lines", [
+    ["Lions = {}, {}, {}", "Tigers = {}, {}, {}"],
+    ["Mon: chess – {}, {}", "Tue: choir – {}, {}", "Wed: judo – {} and {}"]])
+def test_a_label_may_have_a_sign_of_its_own(lines: list[str]) -> None:
+    names = ["Mira", "Tilo", "Anna", "Emil", "Bruno", "Zoé"]
+    assert made("\n".join(lines).format(*names)) == names

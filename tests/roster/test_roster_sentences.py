@@ -51,3 +51,9 @@ def test_a_sentence_about_children_of_the_list_makes_nobody_twice() -> None:
     roster = read_roster("Mia\nLeo\nAva\nNoah\nHi, my kids with a form are: Mia, Leo and Ava.")
     assert [child.practice for child in roster.children] == ["Mia", "Leo", "Ava", "Noah"]
     assert roster.lines[-1].outcome is Outcome.LEFT_OUT
+
+
+def test_a_line_that_tells_of_two_children_makes_no_one_of_them() -> None:
+    roster = read_roster("Ava\nMia\nNoah leaves at 2, Emma rides bus 7.")
+    assert [child.practice for child in roster.children] == ["Ava", "Mia"]
+    assert roster.lines[-1].outcome is Outcome.LEFT_OUT

@@ -23,7 +23,7 @@ from namewright.roster.shares import share
 from namewright.roster.vocabulary import HANDS, SUFFIXES, fold
 from namewright.store import keeps_names
 
-_MOSTLY = 0.6
+_MOSTLY, _HALF = 0.6, 0.5
 _CLEARLY = 0.3  # by how much more of one side than of the other are given names
 _MOST_ROUNDS = 3
 _PART_AND_PART = 2  # words of a whole name
@@ -137,6 +137,8 @@ def _stand_behind(before: Sequence[str], behind: Sequence[str]) -> bool:
     one, two = (len(set(map(fold, side))) / len(side) for side in (before, behind))
     if one <= _CLEARLY < _MOSTLY < two:
         return True
+    if _say_again(before) and not _say_again(behind) and share(is_given(text.split()[0]) for text in before) < _CLEARLY:
+        return all(map(is_titled, behind)) and not any(map(_tells, behind))
     if two <= _MOSTLY or share(map(_is_no_label, before)) >= _CLEARLY or share(map(_tells, behind)) >= _CLEARLY:
         return False
     if share(map(begins_small, behind)) > share(map(begins_small, before)):
@@ -146,6 +148,12 @@ def _stand_behind(before: Sequence[str], behind: Sequence[str]) -> bool:
         return first < _MOSTLY  # else names stand on both sides
     capital = share(is_titled(text) and text[0].isupper() for text in before)
     return all(map(is_titled, behind)) and capital <= 1 - _CLEARLY
+
+
+def _say_again(texts: Sequence[str]) -> bool:
+    """Say whether the words of several texts are few that come again and again, be each text another one."""
+    words = [fold(word) for text in texts for word in text.split()]
+    return len(set(words)) <= _HALF * len(words)
 
 
 def _tells(text: str) -> bool:

@@ -13,6 +13,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from itertools import chain
 from typing import NamedTuple
 
+from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.beside import is_word_about
@@ -25,7 +26,8 @@ from namewright.roster.several import AND, is_titled_name, may_be_a_name
 from namewright.roster.shares import given_share, share
 from namewright.roster.vocabulary import DAYS, GROUPS, SHORT_DAYS, fold
 
-_LABEL = pattern(r"(.{2,60}?)\s?:\s+(?=\S)")
+_LABEL = pattern(r"(.{2,60}?)(?:\s?:\s+|\s+=\s+)(?=\S)")
+_WITHIN = pattern(r"(.{2,60}?(?:\s?:\s+|\s+=\s+)[^\s,;&+:][^,;&+:]{1,40}?)\s+[-–—]\s+(?=\S)")
 _DASHED = pattern(r"([^,;&+:]{2,60})\s[-–—]\s+(?=\S)")
 _TIMED = pattern(r"\s*\d{1,2}[:.h]\d\d(?!\d)")
 _PARTS = pattern(rf"\s*[,;，、+&/]\s*(?:(?:{AND})\s+)?|\s+(?P<and>{AND})\s+")
@@ -66,6 +68,8 @@ def _apart(line: Line, group: _Group) -> Iterator[Line]:
 def _label(text: str) -> re.Match[str] | None:
     """Return what stands before the first colon, or the last dash before names; None in a long text or a form."""
     label = _LABEL.match(text) or _DASHED.match(text) if len(text) <= _LONGEST else None
+    if label and begins_small(text[label.end() :]) and (within := _WITHIN.match(text)):  # Mon: chess – Mia, Leo
+        label = within
     return None if label is None or NAME_LABEL.match(text) else label
 
 
@@ -115,7 +119,14 @@ def _frames(found: Mapping[int, _Group]) -> Iterator[tuple[list[int], str]]:
 def _label_words(label: str) -> list[str]:
     """Return the words of a label without figures, and without what stands behind them in brackets or beside."""
     bare = _ASIDE.split(_BRACKETS.sub(" ", label))[0]
-    return [word for word in fold(bare).split() if not any(map(str.isdigit, word)) and any(map(is_letter, word))]
+    return [word for word in fold(bare).replace(":", " ").split()
+            if not any(map(str.isdigit, word)) and any(map(is_letter, word))]
+
+
+def _is_about_a_child(label: str) -> bool:
+    """Say whether a label ends in a word about a child or somebody else, and in no day: ``Mira's mom:``."""
+    last = label.split()[-1]
+    return is_word_about(last) and fold(last).strip(".") not in _WORDS_OF_GROUPS
 
 
 def _are_groups(groups: Sequence[_Group], shared: str) -> bool:
@@ -124,7 +135,7 @@ def _are_groups(groups: Sequence[_Group], shared: str) -> bool:
     several = any(len(group.names) > 1 for group in groups)
     if not (several or shared == _TIME) or len(set(map(fold, names))) < _NEARLY_ALL * len(names):
         return False
-    if any(fold(group.label) in HEADER_WORDS or is_word_about(group.label.split()[-1]) for group in groups):
+    if any(fold(group.label) in HEADER_WORDS or _is_about_a_child(group.label) for group in groups):
         return False
     if shared in _WORDS_OF_GROUPS:
         return True

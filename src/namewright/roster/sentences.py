@@ -13,6 +13,7 @@ from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
+from namewright.roster.beside import is_word_about
 from namewright.roster.heading_words import GREETINGS, HEADING_WORDS, LEVELS
 from namewright.roster.known import is_given
 from namewright.roster.several import AND, Several
@@ -22,6 +23,7 @@ from namewright.store import keeps_names
 
 _PARTED = pattern(rf"\s*[,;，、]\s*(?:(?:{AND})\s+)?|\s+(?:{AND}|&)\s+")
 _AND = frozenset(("and", "und", "y", "et", "e", "ed"))
+_TOLD_APART = pattern(rf"[.,;!]\s+|\s+(?:{AND})\s+")
 _COLON = pattern(r"\s?:\s+(?=\S)")
 _CLOSED = pattern(r"(?<=[^\W\d_]{2})\s?[.!?…]+(?=\s|$)|\s*[^\w\s.,;:!?'’()&/+·‐-]+(?=\s|$)")
 """Where names end before more is said: a sign that ends a sentence, not an initial, or a picture."""
@@ -60,6 +62,21 @@ def told_in_a_sentence(text: str) -> Several | None:
     enough = known >= (_SOME if about else _MOSTLY) or (len(parts) >= _MANY and _names_children(clause))
     sure = leads and OTHER_PEOPLE.isdisjoint(clause) and enough and not _names_more(after)
     return Several(parts, sure, f"{' '.join(before).rstrip(' :')}:")
+
+
+def speaks_of_several(text: str) -> Several | None:
+    """Return the clauses of a line that tells of several children: ``Noah leaves at 2, Emma rides bus 7``."""
+    clauses = [clause.strip(" .!") for clause in _TOLD_APART.split(text)]
+    about = tuple(clause for clause in clauses if _tells_of_one(clause.split()))
+    if len(about) < _BETWEEN or about[0] != clauses[0] or not any(is_given(clause.split()[0]) for clause in about):
+        return None
+    return Several(about, False)
+
+
+def _tells_of_one(words: Sequence[str]) -> bool:
+    """Say whether words are a name and what the child does, in small letters."""
+    return (len(words) > 1 and not begins_small(words[0]) and _is_small(words[1]) and words[0].isalpha()
+            and not is_word_about(words[0]))
 
 
 def _before_more(text: str) -> tuple[str, str]:

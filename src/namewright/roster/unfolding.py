@@ -30,7 +30,7 @@ from namewright.roster.name_order import Habits, Order, order_of
 from namewright.roster.numbered import from_numbered
 from namewright.roster.pasted import Line, unwrapped
 from namewright.roster.seats import from_seats
-from namewright.roster.sentences import told_in_a_sentence
+from namewright.roster.sentences import speaks_of_several, told_in_a_sentence
 from namewright.roster.several import (
     Several,
     are_groups,
@@ -204,6 +204,8 @@ class Judge:
             return told
         if text.isalpha() or len(text) > _MAX_ASKED or self.is_title(text) or says_what_called(text):
             return None
+        if told := speaks_of_several(text):
+            return told
         cells = stray_cells(text)
         if len(cells) > 1:
             given = all(" " not in cell and lean(cell) > 0 for cell in cells)
