@@ -81,3 +81,13 @@ def test_the_page_has_ink_where_a_grey_printer_shows_three_tones(setter: Typeset
 
 
 # --- the command -------------------------------------------------------------------------------------
+
+
+def test_marks_of_names_keep_off_the_letters_of_the_week(setter: Typesetter) -> None:
+    """Regression: the ring of Åsa and the tilde of Ñusta ran into the letters over them."""
+    for page in plan_of(setter, ["Åsa", "Ánh", "Ñusta", "Bo"]):
+        inks = [item for item in leaves(page.items) if isinstance(item, Ink)]
+        names = [ink.bounds() for ink in inks if ink.spelled and ink.spelled.words in ("Åsa", "Ánh", "Ñusta")]
+        shapes = [ink.bounds() for ink in inks if ink.style.fill not in (None, "none")]
+        for x0, y0, x1, y1 in names:
+            assert not any(x0 < right and left < x1 and y0 < foot and top < y1 for left, top, right, foot in shapes)

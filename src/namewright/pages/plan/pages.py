@@ -29,6 +29,7 @@ from namewright.wording import Wording, wording
 _TITLE_MM = 2.4
 _AHEAD_MM = 24.0  # the heading of the weeks ahead and three lines under it
 _WEEKS_A_LINE = 10
+_OVER_NAMES_MM = 1.6  # white over the names under a week: a ring or a tilde runs into no letter there
 _MAX_UNDER_A_WEEK = 8
 _NOTES = ("scale", "order", "watch", "pace", "tables", "teacher")
 
@@ -92,7 +93,7 @@ def _ahead_mm(plan: Timetable, words: Wording) -> float:
 
 
 def _line_mm(weeks: Sequence[Week], columns: Sequence[Sequence[str]]) -> float:
-    return 5.0 + max(map(_letters_mm, weeks)) + max(map(len, columns)) * SMALL_MM * LEADING
+    return 5.0 + _OVER_NAMES_MM + max(map(_letters_mm, weeks)) + max(map(len, columns)) * SMALL_MM * LEADING
 
 
 def _letters_mm(week: Week) -> float:
@@ -122,7 +123,7 @@ def _week(flow: Flow, number: int, week: Week, names: Sequence[str], x: float, w
         for at, form in enumerate(forms):
             tiles += drawn(setter, form, letter_difficulty(form).band, x + at * STEP_MM, y + 6.4 + row * STEP_MM)
     items.append(Chart(words.listed(week.letters), tuple(tiles)))
-    under = y + 6.8 + _letters_mm(week)
+    under = y + 6.8 + _OVER_NAMES_MM + _letters_mm(week)
     for at, name in enumerate(names):
         items += fitted(setter, name, x, under + at * SMALL_MM * LEADING, _column_mm(flow) - 1.5)
     return items
