@@ -18,8 +18,8 @@ WHOLE = [
     ("Nombre,Apellidos\nMª José,Rubio\nAna,Vela", "María José"), ("RUBIO, Mª ÁNGELES", "María Ángeles"),
 ]
 UNSURE = ["Gil, J. Antonio", "J. Antonio Gil", "Dupont, J.-P.", "J.-P. Dupont", "Ruiz, Alej. David",
-          "Petit, M.-Antoine", "Nombre,Apellidos\nJ. Luis,Gil"]
-AS_TYPED = [("Moss, Mira M.", "Mira"), ("A. J. Moss", "A. J."), ("Ma Li", "Ma"), ("Mira Ma", "Mira"), ("K. Moss", "K."),
+          "Petit, M.-Antoine", "K. Moss", "Moss, K.", "Nombre,Apellidos\nJ. Luis,Gil"]
+AS_TYPED = [("Moss, Mira M.", "Mira"), ("A. J. Moss", "A. J."), ("Ma Li", "Ma"), ("Mira Ma", "Mira"),
             ("Max. Vost", "Max."), ("Mia D. Vost", "Mia")]
 
 

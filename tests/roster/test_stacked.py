@@ -50,7 +50,8 @@ def test_birthdays_between_names_need_no_title_that_is_known() -> None:
 
 
 @pytest.mark.parametrize("text", [
-    "Vorname\nMira\nAnna", "Niños\nLeo\nHugo\nNiñas\nAna\nEva", "Boys\nLeo\nBo\nGirls\nAna\nEva",
+    "Vorname\nMira\nAnna", "Niños\nLeo\nHugo\nNiñas\nAna\nEva", "Niños\nLeo\nNiñas\nAna\nEva",
+    "Boys\nLeo\nBo\nGirls\nAna\nEva",
     "Children\nMira\nLeo\nBus\nAnna\nBen", "Kind\nKind\nKind\nKind", ""])
 def test_what_is_no_column_under_another_stays(text: str) -> None:
     assert rows(text) == text.splitlines()

@@ -43,6 +43,7 @@ def from_names_across(lines: Sequence[Line]) -> list[Line]:
     for delimiter in _DELIMITERS:
         if sum(delimiter in line.text for line in lines) >= _FEW:
             rows = list(_rows(lines, delimiter))
+            rows = _without_corner(rows)
             top = next((row for row in rows if _are_names(row.cells)), None)
             tops = [row for row in rows if top and row.label == top.label and _are_names(row.cells, least=1)]
             below = [row for row in rows if top and row.at > top.at and row not in tops]
@@ -65,6 +66,15 @@ def _rows(lines: Sequence[Line], delimiter: str) -> Iterator[_Row]:
             yield _Row(at, cells[0], tuple(cells[1:]))
 
 
+def _without_corner(rows: list[_Row]) -> list[_Row]:
+    """Return the rows with an empty label before a first one of names alone, whose corner cell was left out."""
+    first, *below = rows
+    names = (first.label, *first.cells)
+    longest = max((len(row.cells) for row in below), default=0)
+    cornered = first.label and (longest == len(names) or (longest < len(names) and is_given(first.label)))
+    return [_Row(first.at, "", names), *below] if cornered and _are_names(names) and all(names) else rows
+
+
 def _are_names(cells: Sequence[str], least: int = _FEW) -> bool:
     filled = [cell for cell in cells if cell]
     different = len(set(map(fold, filled))) > _MOSTLY * len(filled)
@@ -84,9 +94,11 @@ def _has_small_word(cell: str) -> bool:
 def _stand_across(names: Sequence[str], below: Sequence[_Row]) -> bool:
     """Say whether there are marks alone below the names, and no names down the side."""
     side = [row.label for row in below if any(map(is_letter, row.label))]
-    if len(side) < _FEW or not _are_marks([cell for row in below for cell in row.cells if cell]):
+    if not side or not _are_marks([cell for row in below for cell in row.cells if cell]):
         return False
     across, down = given_share(names), given_share(side)
+    if len(side) < _FEW:
+        return across >= _NEARLY and len(names) >= _ENOUGH and not down
     phrases = sum(_has_small_word(label) or label.endswith("?") for label in side)
     if across >= _MOSTLY and down <= _HARDLY:
         return phrases > 0 or (across >= _NEARLY and len(names) >= _ENOUGH)

@@ -53,6 +53,7 @@ _TWO_NAMES = pattern(r"^(?:[^()\[\]\"“–—→⇒>-]|(?<=\w)-(?=\w))*\w (?:&|
 SEVERAL = message("roster.several")
 """A line of several names: nobody can be made from it."""
 _FEW_WORDS = 3  # of a family name before a comma
+_SAINT = pattern(r"S(?:t|te|ta)\.")
 _MARKS = frozenset("áéíóúñãõç")
 _INITIALS = pattern(r"\.|(?:[^\W\d_]\.)+")
 
@@ -245,6 +246,8 @@ def _given_size(words: list[str]) -> int:
     if 1 < initials < len(words):
         return initials
     folded = [fold(word) for word in words[:5]]
+    if len(words) > 1 and _SAINT.fullmatch(words[0]):  # St. John Vost
+        return 2
     if len(words) > 1 and (is_pair(words[0], words[1]) or are_iberian(words[0], words[1], words[2:])):
         return 2
     if len(folded) < 2 or folded[0] not in DOUBLE_STARTERS:

@@ -22,7 +22,8 @@ HEADING_WORDS = word_set("""
     intervalo, intervallo, ricreazione, mittagspause, dismissal, walkers, carpool, aftercare, compleanni,
     cumpleanos, anniversaires, aniversarios, birthdays, geburtstage, geburtstagskalender, elterngesprache,
     elternabend, tutorias, colloqui, entretiens, conferences,
-    e-mails, emails, mails""")
+    e-mails, emails, mails, vormittag, nachmittag, vormittags, nachmittags, mattina, mattino, pomeriggio, apres-midi,
+    manana""")
 """First words of a line that is about the class, if what follows is a number, a letter, a
 title or nothing."""
 

@@ -15,6 +15,7 @@ from namewright.patterns import pattern
 from namewright.roster.columns import split_cells
 from namewright.roster.contents import names_in
 from namewright.roster.further_rows import is_about_others
+from namewright.roster.known import is_given
 from namewright.roster.pasted import Line
 
 _DELIMITERS = ("\t", ";", "|", ",")
@@ -69,7 +70,8 @@ def _hold_names(body: Sequence[_Row], starts: Sequence[int]) -> bool:
     cells = [cell for _, *behind in parts for cell in behind if cell]
     before = any(any(row.cells[: starts[0]]) for row in body)
     whole = all(number and any(behind) for number, *behind in parts)
-    return not before and whole and len(parts) >= _FEWEST and names_in(cells) == len(cells)
+    named = all(names_in([cell]) or is_given(cell) for cell in cells)  # Nino may stand for a boy in a column, too
+    return not before and whole and len(parts) >= _FEWEST and named
 
 
 def _spans(starts: Sequence[int]) -> list[tuple[int, int | None]]:

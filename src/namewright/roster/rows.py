@@ -48,6 +48,7 @@ TWO_CHILDREN = message("roster.two_children")
 _ANY = Judge(())
 _LONGEST_CELL = 300
 _BETWEEN_VOWELS = pattern(r"[aeiouāēīōū]['’‘`][aeiouāēīōū]", re.IGNORECASE)
+_INITIAL = pattern(r"[A-Za-z]\.?")
 _ONE_LETTER_OPENING = pattern(r"(?:^|[\s-])[a-zA-Z]['’‘`]")
 
 
@@ -122,6 +123,8 @@ def settle(entry: Entry, part: NamePart, names_in: str = "") -> Entry | LeftOut:
         if cut := [note for note in notes if note.key in {"roster.cut_short", "roster.figure_inside"}]:
             return LeftOut(tuple(cut))
         return LeftOut((message("roster.no_name"), *notes))
+    if not literal and reading.family and practice == reading.given and _INITIAL.fullmatch(practice):
+        return LeftOut((message("roster.cut_short", typed=practice),))
     size = len(clusters(practice)) if len(practice) > MAX_LETTERS else 0
     if size > MAX_LETTERS:
         return LeftOut((message("roster.long_name", count=size, most=MAX_LETTERS),))

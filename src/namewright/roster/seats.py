@@ -20,6 +20,8 @@ from namewright.roster.pasted import Line
 from namewright.roster.shares import given_share
 from namewright.roster.vocabulary import fold
 
+_DRAWN = pattern(r"\[[^\[\]]*\]|\([^()]*\)")
+_DRAWN_ROW = pattern(r"(?:\s*(?:\[[^\[\]]*\]|\([^()]*\)))+\s*")
 _FIGURES = pattern(r"\d{1,6}")
 _DELIMITERS = ("\t", "|", ";", WIDE_SPACE, ",")
 _MOST_WORDS = 3  # of a name
@@ -47,12 +49,35 @@ class _Seats(NamedTuple):
 
 def from_seats(lines: Sequence[Line]) -> list[Line]:
     """Return a line for each child of a plan of seats, or the lines as they are where they are none."""
+    if bracketed := _in_brackets(lines):
+        return bracketed
     for delimiter in _DELIMITERS:
         if any(delimiter in line.text for line in lines):
             seats = _seats([split_cells(line.text, delimiter) or [line.text] for line in lines])
             if seats.rows and _is_plan(seats):
                 return list(_apart(lines, seats))
     return list(lines)
+
+
+def _in_brackets(lines: Sequence[Line]) -> list[Line]:
+    """Return a line for each child of ``[Mira] [Tilo]``, nothing where most lines are no such rows of names."""
+    drawn = [_DRAWN.findall(line.text) if _DRAWN_ROW.fullmatch(line.text) else [] for line in lines]
+    seats = [cell[1:-1].strip() for row in drawn for cell in row]
+    rows = [row for row in drawn if row]
+    if not any(len(row) > 1 for row in rows) or 2 * len(rows) < sum(bool(line.text.strip()) for line in lines):
+        return []
+    if not all(_may_be_a_name(cell) for cell in seats if not _is_free(cell)):
+        return []
+    return [each for line, row in zip(lines, drawn, strict=True) for each in (_sitting(line, row) if row else (line,))]
+
+
+def _sitting(line: Line, row: Sequence[str]) -> Iterator[Line]:
+    cells = [cell[1:-1].strip() for cell in row]
+    children = [cell for cell in cells if not _is_free(cell)]
+    for cell in children:
+        yield line.part(cell) if len(row) > 1 else line._replace(text=cell)
+    if not children:
+        yield line.heading(" · ".join(filter(None, cells)))
 
 
 def _seats(cells: Sequence[Sequence[str]]) -> _Seats:

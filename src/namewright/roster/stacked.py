@@ -99,8 +99,8 @@ def _uneven(filled: Sequence[Line], titles: Sequence[int]) -> list[_Column]:
     roles = header_roles(named)
     if roles is None or len(set(map(fold, named))) < len(named) or len({len(one.cells) for one in columns}) < 2:
         return []
-    if Role.GIVEN not in roles and (Role.FULL not in roles or Role.FAMILY in roles):
-        return []
+    if roles.count(Role.GIVEN) + roles.count(Role.FULL) != 1 or (Role.FULL in roles and Role.FAMILY in roles):
+        return []  # none, or groups of children: Niños, Niñas
     others = [[line.text for line in one.cells[1:]] for one, role in zip(columns, roles, strict=True)
               if role not in NAME_ROLES]
     return columns if all(len(one.cells) > 1 for one in columns) and not any(map(_are_names, others)) else []

@@ -42,9 +42,10 @@ from namewright.roster.several import (
 )
 from namewright.roster.stacked import from_stacked_columns
 from namewright.roster.unlike import Unlike, unlike_lines
-from namewright.roster.vocabulary import GROUPS, Role, fold
+from namewright.roster.vocabulary import DAYS, GROUPS, SHORT_DAYS, Role, fold
 from namewright.store import keeps_names
 
+_BETWEEN_DAYS = pattern(r"[\s/–-]+")
 _ASIDE = pattern(r"[(\[][^()\[\]]*[)\]]|\s[-–—]\s.*|:\s.*")
 _MAX_ROUNDS = 3
 _LINES_KEPT = 1_000  # of a longer list nobody types, and it would be much to keep
@@ -238,7 +239,7 @@ def _remarks_by_comma(filled: Sequence[str]) -> bool:
     bare = sum(" " in name and "," not in text for name, text in zip(names, filled, strict=True))
     if bare >= _FEW and 3 * bare >= len(filled):
         return True
-    told = sum(begins_small(words) or any(map(is_word_about, words.split())) for words in behind)
+    told = sum(map(_is_surely_about, behind))
     alone = sum(" " in name and name == text and is_titled(name) and len(name.split()) <= _LONGEST_NAME
                 for name, text in zip(names, map(strip_numbering, filled), strict=True))
     return told + alone >= max(1, _SOME * len(behind)) and not any(is_given(words.split()[0]) for words in behind)
@@ -251,6 +252,12 @@ def _filled_cells(line: Line, delimiter: str) -> list[str]:
 def _may_be_a_title(text: str) -> bool:
     """Say whether a line above a grid is no known given name: a grid is filled from its top on."""
     return any(map(is_letter, text)) and not is_given(strip_numbering(text).split()[0])
+
+
+def _is_surely_about(words: str) -> bool:
+    """Say whether words behind a comma tell something of a child: small ones, figures, days of the week."""
+    days = all(fold(word) in DAYS | SHORT_DAYS for word in _BETWEEN_DAYS.split(words))
+    return days or begins_small(words) or any(map(str.isdigit, words)) or any(map(is_word_about, words.split()))
 
 
 def _cells_of(line: Line, delimiter: str) -> Iterator[Line]:
