@@ -116,3 +116,14 @@ def test_what_is_kept_of_a_list_is_read_as_the_list_was(text: str) -> None:
     roster = read_roster(text)
     assert practised(roster.text or text) == [child.practice for child in roster.children]
     assert len(roster.children) == len(text.splitlines())
+
+
+def test_an_initial_is_no_name_to_practise() -> None:
+    roster = read_roster("K. Moss\nMira Vost")
+    assert [child.practice for child in roster.children] == ["Mira"]
+    assert [note.key for note in roster.lines[0].notes] == ["roster.cut_short"]
+
+
+def test_days_of_the_week_behind_names_on_no_list_are_practised_by_nobody() -> None:
+    text = "Vormittag\nXobrel Vank, Mi Do Fr\nNachmittag\nZuthe Menk, Mo–Fr\nRin Tovel, Mo–Mi\nKwamou Dil, Mo–Fr"
+    assert practised(text) == ["Xobrel", "Zuthe", "Rin", "Kwamou"]

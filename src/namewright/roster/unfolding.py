@@ -240,9 +240,10 @@ def _remarks_by_comma(filled: Sequence[str]) -> bool:
     if bare >= _FEW and 3 * bare >= len(filled):
         return True
     told = sum(map(_is_surely_about, behind))
+    named = any(is_given(words.split()[0]) and not _is_surely_about(words) for words in behind)
     alone = sum(" " in name and name == text and is_titled(name) and len(name.split()) <= _LONGEST_NAME
                 for name, text in zip(names, map(strip_numbering, filled), strict=True))
-    return told + alone >= max(1, _SOME * len(behind)) and not any(is_given(words.split()[0]) for words in behind)
+    return told + alone >= max(1, _SOME * len(behind)) and not named
 
 
 def _filled_cells(line: Line, delimiter: str) -> list[str]:
@@ -256,7 +257,8 @@ def _may_be_a_title(text: str) -> bool:
 
 def _is_surely_about(words: str) -> bool:
     """Say whether words behind a comma tell something of a child: small ones, figures, days of the week."""
-    days = all(fold(word) in DAYS | SHORT_DAYS for word in _BETWEEN_DAYS.split(words))
+    parts = _BETWEEN_DAYS.split(words)
+    days = len(parts) > 1 and all(fold(word) in DAYS | SHORT_DAYS for word in parts)  # one alone may be a name: Mon
     return days or begins_small(words) or any(map(str.isdigit, words)) or any(map(is_word_about, words.split()))
 
 
