@@ -25,6 +25,20 @@ def test_a_stop_while_a_command_is_loaded(run: Run, roster: Path, monkeypatch: p
     assert run("order", roster) == (2, "", "namewright: Stopped. Nothing was left half written.\n")
 
 
+@pytest.mark.parametrize("said", ["sheets list.txt -o sheets.pdf", "card Bo -o card.pdf", "roster list.txt"])
+def test_what_takes_long_to_load_is_not_loaded(said: str, tmp_path: Path) -> None:
+    """Sheets, a card and the account of a list need no dataclass, no library for fonts, no class's file, no server."""
+    code = "import sys; from namewright.cli import main; print(main(sys.argv[1:])); print(*sys.modules)"
+    (tmp_path / "list.txt").write_text("Bo Tamsel\nOttilka Brane\n", encoding="utf-8")
+    done = subprocess.run([sys.executable, "-c", code, *said.split()], cwd=tmp_path, capture_output=True, text=True,
+                          check=True)
+    *_, status, modules = done.stdout.splitlines()
+    loaded = set(modules.split())
+    assert status == "0"
+    assert "namewright.making.make" in loaded or said.startswith("roster")
+    assert sorted(loaded & {"dataclasses", "inspect", "logging", "fontTools", "sqlite3", "flask", "lxml", "tqdm"}) == []
+
+
 @pytest.mark.skipif(os.name != "posix", reason="the system sends no such signals")
 @pytest.mark.parametrize("wait", rest_long([0.7, 0.0, 1.5, 3.0]))
 def test_ctrl_c_is_one_sentence(tmp_path: Path, wait: float) -> None:

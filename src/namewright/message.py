@@ -6,21 +6,32 @@ stays a tuple, and a message may stand inside another. Nothing in the house read
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from typing import Union
+from typing import Final, Union
 
 Field = Union[str, int, float, "Message", tuple["Field", ...]]
 
 
-@dataclass(frozen=True, slots=True)
 class Message:
     """A key of ``wording/*.toml`` and the fields that its template names, sorted by name.
 
     A field that is a str is said as it is (a name, a file, something typed); a StrEnum is said by the word for it.
+    A message is no tuple, as other values are: a field that is a tuple is a list.
     """
 
-    key: str
-    fields: tuple[tuple[str, Field], ...] = ()
+    __slots__ = ("fields", "key")
+
+    def __init__(self, key: str, fields: tuple[tuple[str, Field], ...] = ()) -> None:
+        self.key: Final = key
+        self.fields: Final = fields
+
+    def __eq__(self, other: object) -> bool:
+        return isinstance(other, Message) and (self.key, self.fields) == (other.key, other.fields)
+
+    def __hash__(self) -> int:
+        return hash((self.key, self.fields))
+
+    def __repr__(self) -> str:
+        return f"Message({self.key!r}, {self.fields!r})"
 
     def __getitem__(self, name: str) -> Field:
         """Return a field. Raises KeyError where the message has none of that name."""

@@ -37,7 +37,8 @@ def part_of(room: int) -> known_cues.Part:
 def differing(room: int, asked: Sequence[tuple[str, Sides]]) -> list[tuple[str, Sides]]:
     """Return the letters with white beside them for which the search finds something else than is known."""
     ruling, thorough = ROOMS[room]
-    maker, ruled, part = CueMaker(ruling, pens_for(ruling), thorough), RuledLetters(upright(), ruling), part_of(room)
+    maker, ruled = CueMaker(ruling, pens_for(ruling), thorough=thorough), RuledLetters(upright(), ruling)
+    part = part_of(room)
     return [(letter, sides) for letter, sides in asked
             if maker.choices(ruled.letter(letter), sides) != known_cues.known(part, letter, sides)]
 

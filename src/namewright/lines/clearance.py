@@ -9,7 +9,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from functools import cached_property
 from itertools import repeat
 from typing import NamedTuple
@@ -63,7 +62,6 @@ class Sides(NamedTuple):
     right_mm: float
 
 
-@dataclass(eq=False, repr=False)
 class CueRoom:
     """The room over and under a letter in which its cues may stand, and the ink there that they keep off.
 
@@ -71,14 +69,10 @@ class CueRoom:
     ``headroom_mm`` is the height that cues may use over the top line, or over the letter where its marks rise higher.
     """
 
-    letter: InkLetter
-    ruling: Ruling
-    pen_mm: float
-    start_mm: float
-    number_mm: float
-    headroom_mm: float
-
-    def __post_init__(self) -> None:
+    def __init__(self, letter: InkLetter, ruling: Ruling, pen_mm: float, start_mm: float, number_mm: float,
+                 headroom_mm: float) -> None:
+        self.letter, self.ruling, self.pen_mm, self.start_mm = letter, ruling, pen_mm, start_mm
+        self.number_mm, self.headroom_mm = number_mm, headroom_mm
         self._reach, self._off_start = self.pen_mm / 2 + CLEAR_MM, self.start_mm / 2 + 0.1
         self.polylines = [smooth_polylines(stroke) for stroke in self.letter.strokes]
         self.standing = _standing([point for parts in self.polylines for part in parts for point in part])

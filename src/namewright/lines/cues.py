@@ -12,7 +12,6 @@ from __future__ import annotations
 import itertools
 import math
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, field, replace
 from functools import cached_property
 
 from namewright.geometry.points import Point
@@ -36,7 +35,6 @@ _SIDES_STEP_MM, _MAX_SIDE_MM = 0.25, 6.0  # the white beside a letter is rounded
 END_MM = 4.0  # white before the first letter of a line and behind the last
 
 
-@dataclass(frozen=True)  # without slots, so that what is drawn of them is worked out once: they recur from name to name
 class Cues:
     """The cues of one letter: start points, (number, centre) pairs, arrows at starts and arrows after turns.
 
@@ -44,11 +42,10 @@ class Cues:
     Where they have no place, there are no numbers and no arrows.
     """
 
-    starts: tuple[Point, ...]
-    numbers: tuple[tuple[int, Point], ...] = ()
-    arrows: tuple[Arrow, ...] = ()
-    turns: tuple[Arrow, ...] = ()
-    complete: bool = False
+    def __init__(self, starts: tuple[Point, ...], numbers: tuple[tuple[int, Point], ...] = (),
+                 arrows: tuple[Arrow, ...] = (), turns: tuple[Arrow, ...] = (), *, complete: bool = False) -> None:
+        self.starts, self.numbers, self.arrows, self.turns = starts, numbers, arrows, turns
+        self.complete = complete
 
     @cached_property
     def first(self) -> Fragment | None:
@@ -68,25 +65,24 @@ class Cues:
         return stroke_fragment(drawn) if drawn else None
 
 
-@dataclass(eq=False, repr=False)
 class CueMaker:
     """Cues for the letters of one ruling, each letter's worked out once for the white that it has beside it.
 
     A ``thorough`` maker searches longer where a letter is hard. Letters of ``usual`` forms may be known beforehand.
     """
 
-    ruling: Ruling
-    pens: Pens
-    thorough: bool = False
-    usual: bool = False
-    _cues: Store[tuple[str, Sides], Cues] = field(default_factory=lambda: Store(LETTERS))
-    _rooms: Store[str, CueRoom] = field(default_factory=lambda: Store(LETTERS))
-    _places: Store[str, tuple[Places, ...]] = field(default_factory=lambda: Store(LETTERS))
-    _digits: Store[int, Fragment] = field(default_factory=lambda: Store(LETTERS))
+    def __init__(self, ruling: Ruling, pens: Pens, *, thorough: bool = False, usual: bool = False) -> None:
+        self.ruling, self.pens, self.thorough, self.usual = ruling, pens, thorough, usual
+        self._cues: Store[tuple[str, Sides], Cues] = Store(LETTERS)
+        self._rooms: Store[str, CueRoom] = Store(LETTERS)
+        self._places: Store[str, tuple[Places, ...]] = Store(LETTERS)
+        self._digits: Store[int, Fragment] = Store(LETTERS)
 
     def thoroughly(self) -> CueMaker:
         """Return a maker that searches longer, in the same room round the same letters."""
-        return replace(self, thorough=True, _cues=Store(LETTERS))
+        other = CueMaker(self.ruling, self.pens, thorough=True, usual=self.usual)
+        other._rooms, other._places, other._digits = self._rooms, self._places, self._digits
+        return other
 
     @property
     def number_mm(self) -> float:

@@ -10,7 +10,6 @@ from __future__ import annotations
 import math
 from bisect import bisect_left
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass, field
 from itertools import pairwise, product, repeat
 from typing import NamedTuple
 
@@ -67,14 +66,11 @@ def _plans(runs: Sequence[Run], pitch: float) -> Iterator[tuple[Sequence[Run], S
 # --- the placing ------------------------------------------------------------------------------------------
 
 
-@dataclass(eq=False, repr=False)
 class _Placing:
     """The dots of one letter at one pitch, as they are being placed, and how far from ideal they are."""
 
-    runs: Sequence[Run]
-    pitch: float
-    placed: list[Point]
-    penalty: float = field(default=0.0)
+    def __init__(self, runs: Sequence[Run], pitch: float, placed: list[Point]) -> None:
+        self.runs, self.pitch, self.placed, self.penalty = runs, pitch, placed, 0.0
 
     def fill(self, needed: Iterable[Point], most: float) -> bool:
         """Place the anchors that keep off those before them, then the dots between them, run by run.

@@ -6,7 +6,6 @@ Millimetres, y down, baseline 0. Any run of letters may take another form. Where
 from __future__ import annotations
 
 from collections.abc import Hashable, Iterable, Sequence
-from dataclasses import dataclass, field
 from enum import StrEnum
 from functools import cached_property
 from itertools import groupby
@@ -127,7 +126,6 @@ def trace_dots(letter: InkLetter, pitch_mm: float) -> tuple[Point, ...]:
     return base + dots([stroke for stroke in marks if stroke not in thin], pitch_mm, base)
 
 
-@dataclass(eq=False, repr=False)
 class Inker:
     """Letters of one ruling turned into fragments, by letter and then by kind, each once.
 
@@ -135,13 +133,12 @@ class Inker:
     letters of ``usual`` forms may be known beforehand.
     """
 
-    ruling: Ruling
-    pens: Pens
-    usual: bool = False
-    _fragments: Store[tuple[str, Hashable], _Fragments] = field(default_factory=lambda: Store(LETTERS))
-    _letters: Store[tuple[str, Hashable], Fragment] = field(default_factory=lambda: Store(LETTERS))
-    _boxes: Store[tuple[str, Hashable], Box] = field(default_factory=lambda: Store(LETTERS))
-    _styles: dict[Form, tuple[tuple[Style, str], ...]] = field(default_factory=dict)
+    def __init__(self, ruling: Ruling, pens: Pens, *, usual: bool = False) -> None:
+        self.ruling, self.pens, self.usual = ruling, pens, usual
+        self._fragments: Store[tuple[str, Hashable], _Fragments] = Store(LETTERS)
+        self._letters: Store[tuple[str, Hashable], Fragment] = Store(LETTERS)
+        self._boxes: Store[tuple[str, Hashable], Box] = Store(LETTERS)
+        self._styles: dict[Form, tuple[tuple[Style, str], ...]] = {}
 
     def ink(self, line: SetLine, forms: Form | Sequence[Form], x: float = 0.0, y: float = 0.0) -> tuple[Ink, ...]:
         """Return a line inked in one form, or letter by letter in a form each (one for every set letter).

@@ -8,7 +8,6 @@ and on its place. Out of scope: file formats (``output``).
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from enum import StrEnum
 from functools import cached_property, lru_cache
 from typing import NamedTuple
@@ -46,28 +45,26 @@ class Style(NamedTuple):
     fill: str | None = None
 
 
-@dataclass(frozen=True)  # without slots, so that its path data are written once, and only where they are asked for
 class Fragment:
     """Strokes about their own origin, rounded to ``digits`` decimals of a mm, and the box of their centrelines.
 
     They are counted in units of the last decimal (see ``Stroke.on_grid``). ``closed`` ones are contours.
     """
 
-    strokes: tuple[GridStroke, ...]
-    bounds: Box
-    digits: int = _DIGITS
-    closed: bool = False
-
-    def __post_init__(self) -> None:
-        if not self.strokes:
+    def __init__(self, strokes: tuple[GridStroke, ...], bounds: Box, digits: int = _DIGITS, *,
+                 closed: bool = False) -> None:
+        if not strokes:
             raise ValueError("a fragment draws something")
+        self.strokes, self.bounds, self.digits, self.closed = strokes, bounds, digits, closed
+        self._hash = hash(bounds)  # exporters look fragments up, and few of them have one box
+
+    def __eq__(self, other: object) -> bool:
+        return self is other or (isinstance(other, Fragment) and self.bounds == other.bounds
+                                 and self.strokes == other.strokes and self.digits == other.digits
+                                 and self.closed == other.closed)
 
     def __hash__(self) -> int:
         return self._hash
-
-    @cached_property
-    def _hash(self) -> int:
-        return hash(self.bounds)  # exporters look fragments up, and few of them have one box
 
     @cached_property
     def data(self) -> str:
@@ -215,7 +212,7 @@ def outline_fragment(contours: Iterable[Stroke]) -> Fragment:
 
 def _fragment(strokes: Sequence[Stroke], digits: int, *, closed: bool) -> Fragment:
     return Fragment(tuple([stroke.on_grid(digits) for stroke in strokes]),
-                    boxes.joined([stroke.bounds() for stroke in strokes]), digits, closed)
+                    boxes.joined([stroke.bounds() for stroke in strokes]), digits, closed=closed)
 
 
 def dot_fragment(points: Iterable[Point]) -> Fragment:

@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Hashable
-from dataclasses import dataclass, field
 from typing import NamedTuple, Protocol
 
 from namewright.geometry import boxes
@@ -129,7 +128,6 @@ def ink_letter(letter: Letter, ruling: Ruling, slant: float = 0.0) -> InkLetter:
     return InkLetter(letter.cluster, strokes, boxes.joined(stroke.bounds() for stroke in strokes), marks=count)
 
 
-@dataclass(eq=False, repr=False)
 class RuledLetters:
     """The letters of one alphabet on one ruling, each made once, and the setting of names from them.
 
@@ -140,15 +138,14 @@ class RuledLetters:
     letters of the same alphabet and slant on the same ruling, and gaps of the same alphabet.
     """
 
-    alphabet: Alphabet
-    ruling: Ruling
-    letter_spacing_mm: float = 0.0
-    pencil_mm: float = PENCIL_MM
-    slant: float = 0.0
-    word_space: float = 1.0
-    cut: Store[str, tuple[Letter, InkLetter]] = field(default_factory=lambda: Store(LETTERS))
-    spacers: Spacers = field(default_factory=Spacers)
-    _spacers: dict[float, Spacer] = field(default_factory=dict)
+    def __init__(self, alphabet: Alphabet, ruling: Ruling, letter_spacing_mm: float = 0.0,
+                 pencil_mm: float = PENCIL_MM, slant: float = 0.0, word_space: float = 1.0,
+                 cut: Store[str, tuple[Letter, InkLetter]] | None = None, spacers: Spacers | None = None) -> None:
+        self.alphabet, self.ruling, self.slant, self.word_space = alphabet, ruling, slant, word_space
+        self.letter_spacing_mm, self.pencil_mm = letter_spacing_mm, pencil_mm
+        self.cut: Store[str, tuple[Letter, InkLetter]] = Store(LETTERS) if cut is None else cut
+        self.spacers = spacers or Spacers()
+        self._spacers: dict[float, Spacer] = {}
 
     @property
     def units_to_mm(self) -> float:

@@ -10,7 +10,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass, field
 from itertools import pairwise
 from typing import NamedTuple
 
@@ -118,7 +117,6 @@ def _widen(left: list[float], right: list[float], level: int, one: float, other:
         right[level] = far
 
 
-@dataclass(eq=False, repr=False)
 class Spacer:
     """Distances between letters of one alphabet, each pair worked out once.
 
@@ -126,12 +124,11 @@ class Spacer:
     be those of other spacers with the same tail. What is ``known`` beforehand need not be measured.
     """
 
-    mean_gap: float = NATURAL_GAP
-    min_gap: float = 0.0
-    tail: float = 1.0
-    profiles: Store[str, Profile] = field(default_factory=lambda: Store(LETTERS))
-    known: Gaps | None = None
-    _pairs: Store[tuple[str, str], float] = field(default_factory=lambda: Store(PAIRS))
+    def __init__(self, mean_gap: float = NATURAL_GAP, min_gap: float = 0.0, tail: float = 1.0,
+                 profiles: Store[str, Profile] | None = None, known: Gaps | None = None) -> None:
+        self.mean_gap, self.min_gap, self.tail, self.known = mean_gap, min_gap, tail, known
+        self.profiles: Store[str, Profile] = Store(LETTERS) if profiles is None else profiles
+        self._pairs: Store[tuple[str, str], float] = Store(PAIRS)
 
     def distance(self, left: Letter, right: Letter) -> float:
         """Return how far right of the left letter's origin the right letter's origin stands."""
@@ -160,17 +157,16 @@ class Spacer:
         return self.profiles.get(letter.cluster, lambda: profile(letter, self.tail))
 
 
-@dataclass(eq=False, repr=False)
 class Spacers:
     """The spacers of one alphabet on all its rulings: most rulings space alike, so that pairs are worked out once.
 
     Of an alphabet of ``usual`` letters some distances may be known beforehand.
     """
 
-    usual: bool = False
-
-    _spacers: Store[tuple[float, float, float], Spacer] = field(default_factory=lambda: Store(_KEPT))
-    _profiles: Store[float, Store[str, Profile]] = field(default_factory=lambda: Store(_KEPT))
+    def __init__(self, *, usual: bool = False) -> None:
+        self.usual = usual
+        self._spacers: Store[tuple[float, float, float], Spacer] = Store(_KEPT)
+        self._profiles: Store[float, Store[str, Profile]] = Store(_KEPT)
 
     def spacer(self, mean_gap: float, min_gap: float, tail: float) -> Spacer:
         """Return the spacer for these gaps and this depth of tails (see ``Spacer``)."""

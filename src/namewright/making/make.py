@@ -7,7 +7,6 @@ of pages needs is imported where that kind is made: a run that makes sheets does
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, field, replace
 from functools import cached_property, partial
 from itertools import accumulate
 from typing import TYPE_CHECKING, ParamSpec, TypeVar
@@ -48,23 +47,23 @@ Made = TypeVar("Made")
 P = ParamSpec("P")
 
 
-@dataclass(eq=False, repr=False)
 class Making:
-    """A request being made, on letters kept ready by ``setter``."""
+    """A request being made, on letters kept ready by ``setter``.
 
-    request: Request
-    setter: Typesetter = field(default_factory=Typesetter)
-    account: Account = field(default_factory=Account)
-    _sheet_pages: list[tuple[int, int]] = field(default_factory=list)
-    _know_pages: dict[tuple[Kind, int | None], range] = field(default_factory=dict)
-    _count: int = 0
+    Where nobody chose lines for a school's font, its capitals reach the top line.
+    """
 
-    def __post_init__(self) -> None:
-        """Where nobody chose lines for a school's font, its capitals reach the top line."""
-        font, everyone = self.setter.school_font, self.request.everyone
+    def __init__(self, request: Request, setter: Typesetter | None = None, account: Account | None = None) -> None:
+        self.setter = setter or Typesetter()
+        font, everyone = self.setter.school_font, request.everyone
         if font is not None and everyone.ruling is None:
             lines = font.own_lines(preset(DEFAULT_RULING))
-            self.request = self.request._replace(everyone=everyone._replace(ruling=lines))
+            request = request._replace(everyone=everyone._replace(ruling=lines))
+        self.request = request
+        self.account = account or Account()
+        self._sheet_pages: list[tuple[int, int]] = []
+        self._know_pages: dict[tuple[Kind, int | None], range] = {}
+        self._count = 0
 
     @cached_property
     def _knowing(self) -> Knowing:
@@ -227,7 +226,7 @@ class Making:
         from namewright.making import page_settings
 
         settings = page_settings.for_progress(self.request.settings_of(one))
-        return replace(settings, language=self.request.first.language or one.home or settings.language)
+        return settings._replace(language=self.request.first.language or one.home or settings.language)
 
     def _talk(self, one: Member) -> tuple[Page, ...]:
         from namewright.making.noted import talk_of

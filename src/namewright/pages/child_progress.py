@@ -12,6 +12,7 @@ from collections.abc import Generator, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 from functools import cached_property
+from typing import NamedTuple
 
 from namewright.geometry.points import Point
 from namewright.letters.strokes import polyline_stroke
@@ -51,8 +52,7 @@ _STEP_MM, _TREAD_MM = 7.6, 9.0
 _HELP_ROOM_MM, _STEPS_ROOM_MM = 16.0, STAGES * _STEP_MM + 10.0
 
 
-@dataclass(frozen=True, slots=True)
-class ProgressSettings:
+class ProgressSettings(NamedTuple):
     """The sheet, and the language of the captions."""
 
     paper: Paper = Paper.LETTER

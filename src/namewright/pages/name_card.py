@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from typing import NamedTuple
 
 from namewright.letters.choice import LetterChoice
 from namewright.lines.cues import END_MM
@@ -34,8 +34,7 @@ _UNDER_STRIP_MM = 4.0  # wished for under a strip of letters: nearer, its lowest
 _CUT_STYLE = Style(0.15, RULE, (3.0, 2.0))
 
 
-@dataclass(frozen=True, slots=True)
-class CardSettings:
+class CardSettings(NamedTuple):
     """How a card is made; ``names_in``, ``beats`` and ``whose`` as for a sheet."""
 
     ruling: Ruling
@@ -110,8 +109,7 @@ def _cuts(width: float, height: float, xs: list[float], ys: list[float]) -> Ink:
     return Ink.of(_CUT_STYLE, (*upright, *level))
 
 
-@dataclass(frozen=True, slots=True)
-class _Layout:
+class _Layout(NamedTuple):
     """What stands on a card and how high: the model's rows from ``top_mm`` down, then rows to write on.
 
     ``over_mm`` is the height that stroke marks need over each row of the model; ``tail_mm`` parts the model from
@@ -152,14 +150,14 @@ def _best_layout(setter: Typesetter, name: str, settings: CardSettings) -> _Layo
     A model that is too high even so has no more under each row than its own tails take. Raises
     MissingLetters, or DoesNotFit where the model alone is too wide or too high.
     """
-    close = replace(settings, ruling=settings.ruling._replace(gap_mm=settings.ruling.gap_mm / 2))
+    close = settings._replace(ruling=settings.ruling._replace(gap_mm=settings.ruling.gap_mm / 2))
     try:
         airy = _laid_out(setter, name, settings)
     except DoesNotFit:
         try:
             return _laid_out(setter, name, close)
         except DoesNotFit:
-            return _laid_out(setter, name, replace(settings, ruling=settings.ruling._replace(gap_mm=0.0)), dense=True)
+            return _laid_out(setter, name, settings._replace(ruling=settings.ruling._replace(gap_mm=0.0)), dense=True)
     if airy.writes and (airy.marks or not _has_cues(setter, settings)):
         return airy
     tight = _laid_out(setter, name, close)

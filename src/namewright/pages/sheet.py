@@ -17,7 +17,6 @@ Millimetres, y down.
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
 from functools import cached_property
 from itertools import takewhile
 from typing import NamedTuple
@@ -119,19 +118,14 @@ def _rooms(settings: SheetSettings) -> tuple[float, ...]:
     return tuple(sheet.room_width - GUTTER_MM - 2 * END_MM for sheet in sheets)
 
 
-@dataclass(eq=False, repr=False)
 class SheetMaker:
     """The parts of a child's sheet, each laid out where it is told to stand, and the pages of them."""
 
-    setter: Typesetter
-    label: str
-    name: str
-    settings: SheetSettings
-    sheet: Sheet
-    fit: Fit
-    fades: bool = False  # whether dots run out within the row of dots: no row of its own shows it
-
-    def __post_init__(self) -> None:
+    def __init__(self, setter: Typesetter, label: str, name: str, settings: SheetSettings, sheet: Sheet,
+                 fit: Fit) -> None:
+        self.setter, self.label, self.name, self.settings = setter, label, name, settings
+        self.sheet, self.fit = sheet, fit
+        self.fades = False  # whether dots run out within the row of dots: no row of its own shows it
         self.spacing = self.settings.tuning.letter_spacing or 0.0
         self.words = wording(self.settings.language)
         self.ruling = self.settings.ruling

@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Hashable, Sequence
-from dataclasses import dataclass, field
 from itertools import islice
 from typing import TYPE_CHECKING
 
@@ -38,29 +37,27 @@ _ALONE = 0.35  # of a line: what the last word takes at least that may stand alo
 _TEXT_SPACE = 0.75  # of the space between a child's two names: grown readers need less
 
 
-@dataclass(eq=False, repr=False)
 class Typesetter:
-    """Letters on their rulings, their ink and running text of one run, made when first asked for."""
+    """Letters on their rulings, their ink and running text of one run, made when first asked for.
 
-    alphabet: Alphabet = field(default_factory=upright)
-    slant: float = 0.0
-    captions_by: Typesetter | None = None
-    _others: Store[LetterChoice, Typesetter] = field(default_factory=lambda: Store(_KEPT_LETTERINGS))
-    _ruled: Store[tuple[Ruling, float, float], RuledLetters] = field(default_factory=lambda: Store(_KEPT))
-    _inkers: Store[Ruling, Inker] = field(default_factory=lambda: Store(_KEPT))
-    _cues: Store[tuple[Ruling, bool], CueMaker] = field(default_factory=lambda: Store(_KEPT))
-    _texts: Store[tuple[str, float], Ink] = field(default_factory=lambda: Store(_KEPT_TEXTS))
-    _widths: Store[tuple[str, float], float] = field(default_factory=lambda: Store(_KEPT_WIDTHS))
-    _text_lines: Store[tuple[str, float], SetLine] = field(default_factory=lambda: Store(_KEPT_LINES))
-    _cut: Store[Ruling, Store[str, tuple[Letter, InkLetter]]] = field(default_factory=lambda: Store(_KEPT))
-    _spacers: Spacers = field(init=False)
-    school_font: Lettering | None = None
-    _ruled_font: Store[tuple[Ruling, float], LineSetter] = field(default_factory=lambda: Store(_KEPT))
-    sheets: Store[Hashable, tuple[Page, ...]] = field(default_factory=lambda: Store(0))
-    """Children's sheets, by name, owner and settings: none are kept unless somebody will ask for one again."""
+    ``kept_sheets`` children's sheets are kept, by name, owner and settings, where somebody will ask for one again.
+    """
 
-    def __post_init__(self) -> None:
-        self._spacers = Spacers(self.alphabet is upright())
+    def __init__(self, alphabet: Alphabet | None = None, slant: float = 0.0, captions_by: Typesetter | None = None, *,
+                 school_font: Lettering | None = None, kept_sheets: int = 0) -> None:
+        self.alphabet, self.slant, self.captions_by = alphabet or upright(), slant, captions_by
+        self.school_font = school_font
+        self.sheets: Store[Hashable, tuple[Page, ...]] = Store(kept_sheets)
+        self._others: Store[LetterChoice, Typesetter] = Store(_KEPT_LETTERINGS)
+        self._ruled: Store[tuple[Ruling, float, float], RuledLetters] = Store(_KEPT)
+        self._ruled_font: Store[tuple[Ruling, float], LineSetter] = Store(_KEPT)
+        self._inkers: Store[Ruling, Inker] = Store(_KEPT)
+        self._cues: Store[tuple[Ruling, bool], CueMaker] = Store(_KEPT)
+        self._texts: Store[tuple[str, float], Ink] = Store(_KEPT_TEXTS)
+        self._widths: Store[tuple[str, float], float] = Store(_KEPT_WIDTHS)
+        self._text_lines: Store[tuple[str, float], SetLine] = Store(_KEPT_LINES)
+        self._cut: Store[Ruling, Store[str, tuple[Letter, InkLetter]]] = Store(_KEPT)
+        self._spacers = Spacers(usual=self.alphabet is upright())
 
     @property
     def knows_strokes(self) -> bool:
@@ -95,7 +92,7 @@ class Typesetter:
 
     def inker(self, ruling: Ruling) -> Inker:
         """Return the ink for a ruling, with the pens that suit it."""
-        return self._inkers.get(ruling, lambda: Inker(ruling, pens_for(ruling), self._usual))
+        return self._inkers.get(ruling, lambda: Inker(ruling, pens_for(ruling), usual=self._usual))
 
     def cues(self, ruling: Ruling) -> CueMaker:
         """Return the stroke cues for letters on a ruling."""

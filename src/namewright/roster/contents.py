@@ -10,7 +10,6 @@ from __future__ import annotations
 import re
 from collections import Counter
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from functools import cached_property
 from typing import NamedTuple
 
@@ -68,11 +67,11 @@ def is_sheet_sign(cell: str) -> bool:
     return cell.startswith(_SHEET_SIGNS)
 
 
-@dataclass(frozen=True)
 class _Column:
     """The filled cells of one column."""
 
-    cells: tuple[str, ...]
+    def __init__(self, cells: tuple[str, ...]) -> None:
+        self.cells = cells
 
     @cached_property
     def role(self) -> Role:

@@ -52,7 +52,7 @@ class Desk:
     """The one desk of a running program; ``turned`` hears from which class it turns to which."""
 
     path: Path
-    setter: Typesetter = field(default_factory=lambda: Typesetter(sheets=Store(_KEPT_SHEETS)))
+    setter: Typesetter = field(default_factory=lambda: Typesetter(kept_sheets=_KEPT_SHEETS))
     jobs: Jobs = field(default_factory=Jobs)
     lock: Lock = field(default_factory=Lock)
     _pictures: Store[str, object] = field(default_factory=lambda: Store(_KEPT_PICTURES))

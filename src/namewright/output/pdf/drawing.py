@@ -7,7 +7,6 @@ shared (``forms``). Running text is set in our own fonts. Everything is part of 
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, field
 from functools import lru_cache
 from typing import NamedTuple
 
@@ -61,17 +60,15 @@ def _page(page: Page, shared: Shared) -> DrawnPage:
                      tuple(part.tag(shared.words) for part in canvas.parts), page.outline)
 
 
-@dataclass(eq=False, repr=False)
 class _Part:
     """A part of the page as it grows: a passage of text, a row, or a line of boxes with their ``letters``."""
 
-    kind: str
-    says: str | None = None
-    boxes: list[Box] = field(default_factory=list)
-    letters: list[str] = field(default_factory=list)
-    stretches: list[int] = field(default_factory=list)
-    kids: list[_Part] = field(default_factory=list)
-    scope: str | None = None
+    def __init__(self, kind: str, says: str | None = None, scope: str | None = None) -> None:
+        self.kind, self.says, self.scope = kind, says, scope
+        self.boxes: list[Box] = []
+        self.letters: list[str] = []
+        self.stretches: list[int] = []
+        self.kids: list[_Part] = []
 
     def tag(self, words: Wording) -> Tag:
         box = joined(self.boxes) if len(self.boxes) > 1 else self.boxes[0] if self.boxes else None
@@ -86,22 +83,19 @@ _PLACES = {  # the structure types of ISO 32000-1, 14.8.4.3, and the scope of a 
     Place.COLUMN_HEAD: ("TH", "Column"), Place.ROW_HEAD: ("TH", "Row"), Place.ENTRY: ("LI", None)}
 
 
-@dataclass(eq=False, repr=False)
 class _Canvas:
     """The stream of one page, the pen as it is set so far, and the page's parts."""
 
-    height_mm: float
-    shared: Shared
-    lines: list[str] = field(default_factory=lambda: [f"{_SCALE} 0 0 {_SCALE} 0 0 cm"])
-    parts: list[_Part] = field(default_factory=list)
-    width_mm: float = 1 / UNIT  # a page begins with black, 1 wide (ISO 32000-1, table 52)
-    colour: str = BLACK
-    fill: str = BLACK
-    dash_mm: tuple[float, ...] = ()
-    round: bool = False
-    _pen: Style | None = None
-    _open: _Part | None = None
-    _marked: int = 0
+    def __init__(self, height_mm: float, shared: Shared) -> None:
+        self.height_mm, self.shared = height_mm, shared
+        self.lines = [f"{_SCALE} 0 0 {_SCALE} 0 0 cm"]
+        self.parts: list[_Part] = []
+        self.width_mm = 1 / UNIT  # a page begins with black, 1 wide (ISO 32000-1, table 52)
+        self.colour, self.fill, self.round = BLACK, BLACK, False
+        self.dash_mm: tuple[float, ...] = ()
+        self._pen: Style | None = None
+        self._open: _Part | None = None
+        self._marked = 0
 
     # --- parts and artifacts -----------------------------------------------------------------------------
 
@@ -186,7 +180,7 @@ class _Canvas:
         """Draw what stands in no row, and find the part that it belongs to."""
         last = self.parts[-1] if self.parts else None
         if isinstance(item, Tile):
-            part = last if last is not None and last.letters else _Part("Figure", letters=[])
+            part = last if last is not None and last.letters else _Part("Figure")
             self._turn_to(part)
             part.letters.append(item.letter)
             part.boxes.append(self._points(item.bounds()))

@@ -14,7 +14,6 @@ from __future__ import annotations
 
 import unicodedata
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass, field
 from functools import cache, lru_cache
 from itertools import groupby
 from typing import NamedTuple
@@ -155,12 +154,12 @@ def _escaped(code: int) -> str:
 # --- the fonts at the end of the file --------------------------------------------------------------------
 
 
-@dataclass(eq=False, repr=False)
 class Fonts:
     """The letters that a document has used, and their fonts once all are known."""
 
-    seen: set[str] = field(default_factory=set)
-    laid_over: set[str] = field(default_factory=set)
+    def __init__(self) -> None:
+        self.seen: set[str] = set()
+        self.laid_over: set[str] = set()
 
     def use(self, seen: Iterable[str], laid_over: Iterable[str]) -> None:
         """Take note of letters."""

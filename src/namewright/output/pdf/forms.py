@@ -8,7 +8,6 @@ from __future__ import annotations
 import math
 from collections import Counter
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, field
 from functools import lru_cache
 from typing import NamedTuple
 
@@ -61,17 +60,16 @@ def _cost(key: _Key) -> int:
     return len(operators(key)) if isinstance(key, Fragment) else 4 * len(key[0])
 
 
-@dataclass(eq=False, repr=False)
 class Shared:
     """What the pages of a batch share: forms as they are met, which fragments are to become one, letters used."""
 
-    recurring: frozenset[_Key]
-    words: Wording
-    names: dict[Form, str] = field(default_factory=dict)
-    texts: dict[_Key, str] = field(default_factory=dict)
-    drawings: dict[tuple[float, str | None], tuple[dict[int, str], dict[int, str]]] = field(default_factory=dict)
-    seen: set[str] = field(default_factory=set)
-    laid_over: set[str] = field(default_factory=set)
+    def __init__(self, recurring: frozenset[_Key], words: Wording) -> None:
+        self.recurring, self.words = recurring, words
+        self.names: dict[Form, str] = {}
+        self.texts: dict[_Key, str] = {}
+        self.drawings: dict[tuple[float, str | None], tuple[dict[int, str], dict[int, str]]] = {}
+        self.seen: set[str] = set()
+        self.laid_over: set[str] = set()
 
     def name(self, form: Form) -> str:
         """Return the form's name, a new one when it is first met."""
