@@ -125,5 +125,5 @@ def test_an_initial_is_no_name_to_practise() -> None:
 
 
 def test_days_of_the_week_behind_names_on_no_list_are_practised_by_nobody() -> None:
-    text = "Vormittag\nXobrel Vank, Mi Do Fr\nNachmittag\nZuthe Menk, Mo–Fr\nRin Tovel, Mo–Mi\nKwamou Dil, Mo–Fr"
-    assert practised(text) == ["Xobrel", "Zuthe", "Rin", "Kwamou"]
+    text = "Vormittag\nNachmittag\nZuthe Menk, Mo–Fr\nRin Tovel, Mo–Mi\nKwamou Dil, Mo–Fr"
+    assert practised(text) == ["Zuthe", "Rin", "Kwamou"]
