@@ -80,3 +80,8 @@ def test_what_was_read_once_is_read_again_as_it_was() -> None:
     read = read_roster("Helpers\nMon 3/11 Mira (snack)\nTue 4/11 NO SCHOOL\nWed 5/11 Bo")
     again = read_roster(read.text)
     assert [child.practice for child in again.children] == [child.practice for child in read.children] == ["Mira", "Bo"]
+
+
+def test_a_name_that_is_short_for_a_day_stays_behind_a_date() -> None:
+    assert practised("2020-01-10 Sam Meyer\n2020-03-17 Tatiana Betschart\n2020-09-11 Alessio Merz\n"
+                     "2020-08-14 Dom Hartmann\n2020-06-12 Onur Sigrist") == ["Sam", "Tatiana", "Alessio", "Dom", "Onur"]

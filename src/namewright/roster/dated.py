@@ -63,13 +63,21 @@ class _Opened(NamedTuple):
 def from_dated_lines(lines: Sequence[Line]) -> list[Line]:
     """Return what stands behind the dates, or the lines as they are where most do not open with one."""
     filled = [at for at, line in enumerate(lines) if any(map(is_letter, line.text))]
-    found = {at: opened for at in filled if (opened := _opened(lines[at].text)) and any(map(is_letter, opened.rest))}
+    found = _all_opened(lines, filled, with_days=True)
+    if share(bool(one.day) for one in found.values()) < _HALF:  # then a day behind a date is a name: 10/01 Sam Vost
+        found = _all_opened(lines, filled, with_days=False)
     if not found or not _are_dated([found.get(at) for at in filled]):
         return list(lines)
     return list(_behind(lines, found))
 
 
-def _opened(text: str) -> _Opened | None:
+def _all_opened(lines: Sequence[Line], filled: Sequence[int], *, with_days: bool) -> dict[int, _Opened]:
+    """Return what the lines open with that have something behind it."""
+    return {at: opened for at in filled
+            if (opened := _opened(lines[at].text, with_days=with_days)) and any(map(is_letter, opened.rest))}
+
+
+def _opened(text: str, *, with_days: bool) -> _Opened | None:
     """Return what a line opens with, None where that is no date, day or time."""
     if len(text) > _LONGEST or any(sign in text for sign in _COLUMNS):
         return None
@@ -81,7 +89,7 @@ def _opened(text: str) -> _Opened | None:
     said: dict[str, str] = {}
     for word in words[:_MOST_WORDS]:
         kind = _kind(word)
-        if not kind or (kind in seen and kind in {"day", "date", "time"}):
+        if not kind or (kind in seen and kind in {"day", "date", "time"}) or (kind == "day" and not with_days):
             break
         seen.append(kind)
         said.setdefault(kind, fold(word).strip(_EDGES))
