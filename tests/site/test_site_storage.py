@@ -9,8 +9,11 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from openpyxl import Workbook
 from playwright.sync_api import BrowserContext, expect, sync_playwright
 from sitehelp import FLAGS, SAVE, Host, copy_of, height_of, opened, ready, save_class
+
+from namewright.classbook import Classbook
 
 pytestmark = pytest.mark.long
 DROPPED = """([name, text]) => {
@@ -200,13 +203,25 @@ def test_files_that_are_opened_with_the_app(device: BrowserContext, host: Host) 
     expect(frame.locator("input[type=file][accept='.db']")).to_have_value(re.compile(r"class\.db"), timeout=30_000)
 
 
-def test_a_list_that_is_opened_with_the_installed_app(host: Host, tmp_path: Path) -> None:
-    """Chromium installs the site by its own manifest, and hands a file to it as the system would."""
+def files_of_a_class(folder: Path) -> dict[str, Path]:
+    """Write two children as a list, as a workbook and as a class's own file; return the files by their endings."""
+    files = {ending: folder / f"class.{ending}" for ending in ("csv", "xlsx", "db")}
+    files["csv"].write_text("Given,Family\nOttoline,Quast\nBram,Teller\n", "utf-8")
+    book = Workbook()
+    for row in (("Given", "Family"), ("Ottoline", "Quast"), ("Bram", "Teller")):
+        book.worksheets[0].append(row)
+    book.save(files["xlsx"])
+    with Classbook.open(files["db"]) as kept:
+        kept.update_roster("Ottoline\nBram\nYsolde")
+    return files
+
+
+def test_files_that_are_opened_with_the_installed_app(host: Host, tmp_path: Path) -> None:
+    """Chromium installs the site by its own manifest, and hands lists and a copy to it as the system would."""
     where = shutil.which("chromium")
     if not where:
         pytest.skip("Chromium is not installed here, so the site is not tried (Debian or Ubuntu: apt install chromium)")
-    listed = tmp_path / "class.csv"
-    listed.write_text("Given,Family\nOttoline,Quast\nBram,Teller\n", "utf-8")
+    files = files_of_a_class(tmp_path)
     home = {**os.environ, "HOME": str(tmp_path), "XDG_DATA_HOME": str(tmp_path / "data")}  # an app leaves a note there
     with sync_playwright() as playwright:
         context = playwright.chromium.launch_persistent_context(
@@ -216,11 +231,21 @@ def test_a_list_that_is_opened_with_the_installed_app(host: Host, tmp_path: Path
         driver = context.new_cdp_session(page)
         assert driver.send("Page.getInstallabilityErrors")["installabilityErrors"] == []
         driver.send("PWA.install", {"manifestId": host.address})
-        with context.expect_page() as launched:
-            driver.send("PWA.launchFilesInApp", {"manifestId": host.address, "files": [str(listed)]})
-        page.close()  # it held the class
-        frame = ready(launched.value)
-        expect(frame.locator("textarea")).to_have_value(re.compile("Ottoline"), timeout=30_000)
+        for ending, file in files.items():
+            driver = context.new_cdp_session(page)
+            with context.expect_page() as launched:
+                driver.send("PWA.launchFilesInApp", {"manifestId": host.address, "files": [str(file)]})
+            page.close()  # it held the class
+            page = launched.value
+            frame = ready(page)
+            if ending == "db":
+                chosen = frame.locator("input[type=file][accept='.db']")
+                expect(chosen).to_have_value(re.compile(r"class\.db"), timeout=30_000)
+            else:
+                expect(frame.locator("textarea")).to_have_value(re.compile("Ottoline.*\n.*Bram"), timeout=30_000)
+        frame.get_by_role("button", name="Open a copy").click()
+        frame.get_by_role("button", name="Open PDF").wait_for()
+        assert copy_of(page).execute("SELECT count(*) FROM children").fetchone() == (3,)
         context.close()
 
 

@@ -41,7 +41,7 @@ FONTTOOLS = ("fontTools/__init__.py", "fontTools/misc/", "fontTools/pens/", "fon
 LEFT_OUT = ("namewright/commands/", "namewright/cli.py", "namewright/__main__.py", "namewright/truetype/",
             "namewright/schoolfont/", "namewright/site/static/", "namewright/site/build.py", "namewright/api.py",
             "namewright/web/serve.py", "namewright/web/static/", "namewright/output/_cairo.py",
-            "namewright/output/png.py", "werkzeug/debug/", "werkzeug/middleware/")
+            "namewright/output/png.py", "werkzeug/debug/", "werkzeug/middleware/", "fonttools-4.")
 # pyphen's patterns for these are those of hyph_de_DE and hyph_nb_NO, line for line; it falls back to them by itself.
 SAME_PATTERNS = ("hyph_de_AT.dic", "hyph_de_CH.dic", "hyph_nn_NO.dic")
 # Wasm has to be compiled; screens are shown in a frame of this very page. Nothing from elsewhere, as everywhere.
