@@ -14,7 +14,8 @@ from py_compile import PycInvalidationMode
 
 LEFT_OUT = ("_pyrepl", "unittest", "doctest.py", "pdb.py", "bdb.py", "pydoc.py", "imaplib.py", "mailbox.py", "smtplib.py",
             "poplib.py", "ftplib.py", "xmlrpc", "turtle.py", "ensurepip", "venv", "trace.py", "cProfile.py", "profile.py",
-            "pstats.py", "_pyio.py", "optparse.py", "windows_events.py", "proactor_events.py", "tabnanny.py", "pyclbr.py", "idlelib", "tkinter", "curses", "dbm", "pickletools.py")
+            "pstats.py", "_pyio.py", "optparse.py", "windows_events.py", "proactor_events.py", "tabnanny.py", "pyclbr.py",
+            "idlelib", "tkinter", "curses", "dbm", "pickletools.py")
 
 def write_templates(library):
     sys.dont_write_bytecode = True
