@@ -81,4 +81,4 @@ def drawing_frame(x0: float, x1: float, top: float, foot: float) -> Iterable[Ink
     yield pictogram(Task.DRAW, x0, foot - SIDE_MM)
     x0 += SIDE_MM + _GAP_MM
     yield Ink.of(_FRAME, (line(x0, top, x1, top), line(x1, top, x1, foot), line(x1, foot, x0, foot),
-                       line(x0, foot, x0, top)))
+                          line(x0, foot, x0, top)))

@@ -7,7 +7,7 @@ letter stands there. A child whose name cannot be drawn has empty lines among th
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
 from namewright.lines.cues import END_MM, line_with_cues
@@ -82,7 +82,7 @@ def group_page(setter: Typesetter, number: int, children: Sequence[tuple[str, st
     y += (len(captioned) - 1) * _LINE_MM + _CAPTION_MM
     letters = _letter_lines(group, shared or _first_letters(group, children), y)
     names = _name_lines(group, children)
-    taken = y + sum(map(_letter_height(group), letters))
+    taken = y + sum(_letter_height(group, line) for line in letters)
     named = _CAPTION_MM + sum(_names_height(group, one) for one in names or ())
     names = names if taken + named - _APART_MM <= group.end else None
     free = group.end - taken - (named if names else 0.0)
@@ -90,7 +90,7 @@ def group_page(setter: Typesetter, number: int, children: Sequence[tuple[str, st
     for at, line in enumerate(letters):
         rows = 1 + (more + len(letters) - 1 - at) // len(letters)
         items += _letter_rows(group, line, rows, y)
-        y += _letter_height(group)(line) + (rows - 1) * group.height()
+        y += _letter_height(group, line) + (rows - 1) * group.height()
     if names:
         items.append(blocks.text_at(setter, words.say("page.group.names"), sheet.left_mm, y + _CAPTION_MM - 2.8,
                                     _SIZE_MM))
@@ -121,16 +121,15 @@ def _letter_lines(group: _Group, letters: Sequence[str], y: float) -> list[SetLi
     for letter in letters:
         capital = letter.upper()
         line = ruled.line(letter if capital == letter or len(capital) > len(letter) else f"{capital} {letter}")
-        y += _letter_height(group)(line)
+        y += _letter_height(group, line)
         if y - _APART_MM > group.end:
             break
         lines.append(line)
     return lines
 
 
-def _letter_height(group: _Group) -> Callable[[SetLine], float]:
-    headroom = group.setter.thorough_cues(group.ruling).headroom_mm
-    return lambda line: headroom + group.height([line])
+def _letter_height(group: _Group, line: SetLine) -> float:
+    return group.setter.thorough_cues(group.ruling).headroom_mm + group.height([line])
 
 
 def _letter_rows(group: _Group, line: SetLine, rows: int, y: float) -> Iterator[Row]:
@@ -141,7 +140,7 @@ def _letter_rows(group: _Group, line: SetLine, rows: int, y: float) -> Iterator[
     inks = list(line_with_cues(maker, setter.inker(ruling), line, maker.each(line), group.x, baseline))
     inks += blocks.letters_at(setter, line, Form.DOTTED, group.x + line.width_mm + 2 * ruling.x_height_mm, baseline)
     yield blocks.ruled_row(line.text, Form.SOLID, ruling, sheet.left_mm, sheet.right_edge, baseline, inks)
-    y += maker.headroom_mm + group.height([line])
+    y += _letter_height(group, line)
     for at in range(rows - 1):
         below = y + at * group.height() + blocks.row_space(ruling, ()).rise_mm
         yield blocks.ruled_row("", Form.BLANK, ruling, sheet.left_mm, sheet.right_edge, below)

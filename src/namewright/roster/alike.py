@@ -10,7 +10,6 @@ import re
 from collections import Counter
 from collections.abc import Iterable, Sequence
 
-from namewright.message import message
 from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
@@ -19,7 +18,7 @@ from namewright.roster.beside import is_word_about, strip_numbering
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.known import is_given, is_known, lean
 from namewright.roster.pasted import Line
-from namewright.roster.shares import share
+from namewright.roster.shares import given_share, share
 from namewright.roster.vocabulary import HANDS, SUFFIXES, fold
 from namewright.store import keeps_names
 
@@ -78,10 +77,6 @@ def _filled(lines: Iterable[Line]) -> int:
     return sum(bool(line.text.strip()) for line in lines)
 
 
-def _taken(line: Line, text: str, words: str) -> Line:
-    return line._replace(text=text, notes=(*line.notes, message("roster.remark", words=words.strip(" :–—-([")[:60])))
-
-
 def without_counts(lines: Sequence[Line]) -> list[Line]:
     """Take Roman numbers off, and those that a reader of print took for letters, where they count the lines.
 
@@ -117,7 +112,7 @@ def _without_numbered_labels(lines: Sequence[Line]) -> list[Line]:
     word, count = counts.most_common(1)[0] if counts else ("", 0)
     if count < max(2, _MOSTLY * _filled(lines)):
         return list(lines)
-    return [_taken(line, line.text[match.end() :], match[0]) if match and fold(match[1]) == word else line
+    return [line.without(match[0], line.text[match.end() :]) if match and fold(match[1]) == word else line
             for line, match in zip(lines, found, strict=True)]
 
 
@@ -127,7 +122,7 @@ def _without_labels(lines: Sequence[Line]) -> list[Line]:
     pairs = [(match[1], match[2]) for match in found if match]
     if len(pairs) < max(_FEW, _MOSTLY * _filled(lines)) or not _stand_behind(*zip(*pairs, strict=True)):
         return list(lines)
-    return [_taken(line, match[2], match[1]) if match else line for line, match in zip(lines, found, strict=True)]
+    return [line.without(match[1], match[2]) if match else line for line, match in zip(lines, found, strict=True)]
 
 
 def _stand_behind(before: Sequence[str], behind: Sequence[str]) -> bool:
@@ -137,13 +132,13 @@ def _stand_behind(before: Sequence[str], behind: Sequence[str]) -> bool:
     one, two = (len(set(map(fold, side))) / len(side) for side in (before, behind))
     if one <= _CLEARLY < _MOSTLY < two:
         return True
-    if _say_again(before) and not _say_again(behind) and share(is_given(text.split()[0]) for text in before) < _CLEARLY:
+    if _say_again(before) and not _say_again(behind) and given_share(before) < _CLEARLY:
         return all(map(is_titled, behind)) and not any(map(_tells, behind))
     if two <= _MOSTLY or share(map(_is_no_label, before)) >= _CLEARLY or share(map(_tells, behind)) >= _CLEARLY:
         return False
     if share(map(begins_small, behind)) > share(map(begins_small, before)):
         return False  # what is behind names is written small
-    first, second = (share(is_given(text.split()[0]) for text in side) for side in (before, behind))
+    first, second = given_share(before), given_share(behind)
     if second - first >= _CLEARLY or first >= _MOSTLY:
         return first < _MOSTLY  # else names stand on both sides
     capital = share(is_titled(text) and text[0].isupper() for text in before)
@@ -180,7 +175,7 @@ def _without_small_tails(lines: Sequence[Line]) -> list[Line]:
     names = sum(not line.text.endswith(":") for line in lines if line.text.strip())
     shared = {words for words, count in counts.items()
               if count >= max(_FEW, _USUAL_SHARE * names) or (count > 1 and words not in unknown)}
-    return [_taken(line, *tail) if tail and fold(tail[1]) in shared else line
+    return [line.without(tail[1], tail[0]) if tail and fold(tail[1]) in shared else line
             for line, tail in zip(lines, found, strict=True)]
 
 
@@ -205,7 +200,7 @@ def _without_tails(lines: Sequence[Line]) -> list[Line]:
     size = _filled(lines)
     shared = {(sign, words) for (sign, words), count in counts.items() if _is_answer(sign, words, count / size)
               and count >= max(_FEW, _TAIL_SHARE.get(sign, _USUAL_SHARE) * size)}
-    return [_taken(line, tail[0], tail[2]) if tail and tail[1:] in shared else line
+    return [line.without(tail[2], tail[0]) if tail and tail[1:] in shared else line
             for line, tail in zip(lines, found, strict=True)]
 
 

@@ -11,6 +11,7 @@ from namewright.settings import Hand, Support
 
 _OPENING = 40  # characters of a line
 
+
 class Child(NamedTuple):
     """One child, as the rest of the house needs to know them.
 

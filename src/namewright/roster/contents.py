@@ -44,7 +44,7 @@ _MOSTLY = 0.6
 _FEW_ROWS = 4
 _LEADS, _NEARLY = 0.3, 0.75  # how surely a column must be of given names where every cell is to be a child
 _DECIDES = 0.2  # mean lean of a row by which one column of names is told from another
-_FIGURES, _LETTERS, _WORDS = pattern(r"\d+"), pattern(r"[^\W\d_]+"), pattern(r"[^\W\d_]+")
+_FIGURES, _LETTERS = pattern(r"\d+"), pattern(r"[^\W\d_]+")
 _SHEET_SIGNS = ("#REF!", "#N/A", "#NAME?", "#VALUE!", "#DIV/0!", "#NULL!", "#NUM!", "=")
 """How a cell begins that holds an error or a formula of a spreadsheet and not its value."""
 
@@ -268,7 +268,7 @@ def _unlike(title: str, column: _Column) -> int:
     letters = any(map(is_letter, title)) and not any(map(str.isdigit, title))
     if column.role is not Role.FULL:
         figures = share(map(_has_figure, column.cells)) >= _MOSTLY
-        worded = _mostly(len(word) > 2 for cell in column.cells for word in _WORDS.findall(cell)[:1])
+        worded = _mostly(len(word) > 2 for cell in column.cells for word in _LETTERS.findall(cell)[:1])
         return (1 if worded else 2) * (letters and not column.repeats and figures)
     if column.repeats:
         return 1 if letters and fold(title) not in set(map(fold, column.cells)) else -1

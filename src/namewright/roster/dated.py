@@ -18,7 +18,7 @@ from namewright.roster.beside import strip_numbering
 from namewright.roster.heading_words import ARTICLES, NO_SCHOOL
 from namewright.roster.known import is_given
 from namewright.roster.pasted import Line
-from namewright.roster.shares import share
+from namewright.roster.shares import given_share, share
 from namewright.roster.vocabulary import (
     DAY_NUMBERS,
     DAYS,
@@ -155,19 +155,18 @@ def _behind(lines: Sequence[Line], found: dict[int, _Opened]) -> Iterator[Line]:
     for at, line in enumerate(lines):
         opened = found.get(at)
         if opened is None:
-            title = at < first and above and any(map(is_letter, line.text)) and not may_be_a_child(line.text)
+            title = at < first and above and any(map(is_letter, line.text)) and not _may_be_a_child(line.text)
             yield line.heading(line.text) if title else line
         elif _names_nobody(opened.rest, titled=titled, loud=loud):
             yield line.heading(line.text)
         elif placed and (match := _PLACED.fullmatch(opened.rest)):
-            place = message("roster.remark", words=line.text[: line.text.rindex(match["names"])].strip(" :–—-")[:60])
-            yield line._replace(text=match["names"], notes=(*line.notes, place))
+            yield line.without(line.text[: line.text.rindex(match["names"])], match["names"])
         else:
             note = message("roster.date" if opened.dated or opened.day else "roster.number")
             yield line._replace(text=opened.rest, notes=(*line.notes, note))
 
 
-def may_be_a_child(text: str) -> bool:
+def _may_be_a_child(text: str) -> bool:
     """Say whether a line that stands over others may be a child: few words with capitals, a given name in front."""
     words = strip_numbering(text).replace(",", " ").split()
     return (0 < len(words) < _ENOUGH and any(map(is_given, words))
@@ -193,7 +192,7 @@ def _are_placed(rests: Sequence[str]) -> bool:
     before = [match["place"] for match in matches]
     if share(map(_may_open_with_a_name, before)) > _HARDLY:
         return False
-    named = share(is_given(match["names"].split()[0]) for match in matches)
+    named = given_share(match["names"] for match in matches)
     return named >= _HALF or share(map(_is_a_place, before)) >= _HALF or len(set(before)) < _NEARLY_ALL * len(before)
 
 

@@ -24,9 +24,14 @@ class Line(NamedTuple):
         """Return a line for one of several children of this one, which says so."""
         return self._replace(text=text, notes=(*self.notes, _SPLIT))
 
-    def heading(self, text: str) -> Line:
+    def without(self, words: str, text: str) -> Line:
+        """Return what is left of the line when words beside a name are taken off, which it tells."""
+        remark = message("roster.remark", words=words.strip(" :–—-([")[:60])
+        return self._replace(text=text, notes=(*self.notes, remark))
+
+    def heading(self, text: str, *notes: Message) -> Line:
         """Return a line of words that stand over others and are no child."""
-        return self._replace(text=f"{text.strip().rstrip(' :')}:")
+        return self._replace(text=f"{text.strip().rstrip(' :')}:", notes=(*self.notes, *notes))
 
 
 _MAX_HTML = 2_000_000  # characters: a saved web page with its pictures inside is no list

@@ -75,8 +75,9 @@ def read_row(row: Row, table: Table, judge: Judge = _ANY, unlike: Unlike | None 
     ``judge`` knows how the names of this list are written, ``unlike`` says why this line is unlike all others.
     """
     seen = [struck_off(cell) for cell in row.cells]
-    if struck := next((each for each in seen if each.reason), None):
-        return LeftOut((*filter(None, (struck.reason,)),), heading=not struck.asked)
+    for struck in seen:
+        if struck.reason:
+            return LeftOut((struck.reason,), heading=not struck.asked)
     row = row._replace(cells=tuple(each.text for each in seen))
     filled = [cell for cell in row.cells if cell]
     if not any(is_letter(char) for cell in filled for char in cell):

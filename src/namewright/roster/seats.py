@@ -68,14 +68,15 @@ def _in_brackets(lines: Sequence[Line]) -> list[Line]:
         return []
     if not all(_may_be_a_name(cell) for cell in seats if not _is_free(cell)):
         return []
-    return [each for line, row in zip(lines, drawn, strict=True) for each in (_sitting(line, row) if row else (line,))]
+    return [each for line, row in zip(lines, drawn, strict=True) for each in (
+        _sitting(line, [cell[1:-1].strip() for cell in row]) if row else (line,))]
 
 
-def _sitting(line: Line, row: Sequence[str]) -> Iterator[Line]:
-    cells = [cell[1:-1].strip() for cell in row]
+def _sitting(line: Line, cells: Sequence[str]) -> Iterator[Line]:
+    """Yield a line for each child of a row of seats, or its words as a heading where nobody sits in it."""
     children = [cell for cell in cells if not _is_free(cell)]
     for cell in children:
-        yield line.part(cell) if len(row) > 1 else line._replace(text=cell)
+        yield line.part(cell) if len(cells) > 1 else line._replace(text=cell)
     if not children:
         yield line.heading(" · ".join(filter(None, cells)))
 
@@ -159,10 +160,7 @@ def _apart(lines: Sequence[Line], seats: _Seats) -> Iterator[Line]:
         filled = [cell for cell in seats.cells[at] if cell]
         children = [cell for cell in filled if not _is_free(cell)]
         if at in seats.rows or (children and _is_seat(at, seats)):
-            for cell in children:
-                yield line.part(cell) if len(filled) > 1 else line._replace(text=cell)
-            if not children:
-                yield line._replace(text=f"{' · '.join(filled)}:")
+            yield from _sitting(line, filled)
         else:
             text = " ".join(filled)
             titled = text and not (children and is_given(text.split()[0]))

@@ -17,6 +17,7 @@ from namewright.roster.beside import is_word_about
 from namewright.roster.heading_words import GREETINGS, HEADING_WORDS, LEVELS
 from namewright.roster.known import is_given
 from namewright.roster.several import AND, Several
+from namewright.roster.shares import given_share
 from namewright.roster.unlike import is_closing
 from namewright.roster.vocabulary import OTHER_PEOPLE, fold, word_set
 from namewright.store import keeps_names
@@ -54,7 +55,7 @@ def told_in_a_sentence(text: str) -> Several | None:
     if len(parts) < _FEWEST or not all(map(_is_name, parts)):
         return None
     clause = _last_clause(before)
-    known = sum(is_given(part.split()[0]) for part in parts) / len(parts)
+    known = given_share(parts)
     about = not _CLASS.isdisjoint(clause)
     if not about and known < _MOSTLY:
         return None

@@ -133,7 +133,7 @@ def _below_numbers(filled: Sequence[Line]) -> list[Line]:
                           for row in range(count))]
     told = message("roster.uneven", title=f"1–{count}", lines=count, most=len(names))
     return [line if lean(line.text.strip()) > 0 or line not in cells else
-            line.heading(line.text)._replace(notes=(*line.notes, told)) for line in filled[count:]]
+            line.heading(line.text, told) for line in filled[count:]]
 
 
 def _number(text: str) -> int:
@@ -155,7 +155,7 @@ def _apart(filled: Sequence[Line], columns: Sequence[_Column]) -> Iterator[Line]
         elif column not in beside:
             title = column.cells[0].text.strip().rstrip(" :")
             told = message("roster.uneven", title=title, lines=len(column.cells) - 1, most=size - 1)
-            yield from (line.heading(line.text)._replace(notes=(*line.notes, told)) for line in column.cells
+            yield from (line.heading(line.text, told) for line in column.cells
                         if any(map(is_letter, line.text)))
     yield from filled[columns[-1].start + len(columns[-1].cells) :]
 

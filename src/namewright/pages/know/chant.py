@@ -139,7 +139,7 @@ def _notes(heads: Sequence[tuple[float, Fraction]], y: float) -> Iterator[Ink]:
     short = [x + _HEAD_MM - 0.1 for x, length in heads if length == EIGHTH]
     if short:
         yield Ink.of(_BEAM, tuple(line(a, y - _STEM_MM + 0.4, b, y - _STEM_MM + 0.4)
-                               for a, b in zip(short[::2], short[1::2], strict=True)))
+                                  for a, b in zip(short[::2], short[1::2], strict=True)))
 
 
 _HEAD = stroke_fragment([parse_stroke("M1.35 -0.45C1.75 0.35 0.55 1.15 -0.3 1.1C-1.1 1.05 -1.7 0.8 -1.35 0.45"
