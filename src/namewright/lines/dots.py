@@ -53,7 +53,7 @@ def _plans(runs: Sequence[Run], pitch: float) -> Iterator[tuple[Sequence[Run], S
     """Yield orders in which runs are dotted, with the anchors, the usual one first.
 
     Usually stems are dotted evenly past the bowls that leave them close by. Where that leaves a hole, a dot is put
-    where they part, or the bowls come first.
+    where they part, or the bowls come first, or the tip of a short serif has no dot for the sake of the stem.
     """
     needed, close = anchors(runs, pitch)
     yield runs, needed
@@ -61,6 +61,7 @@ def _plans(runs: Sequence[Run], pitch: float) -> Iterator[tuple[Sequence[Run], S
         yield runs, [*needed, *close]
     if len(runs) > 1:
         yield runs[::-1], [*needed, *close]
+    yield runs, [*reversed(needed), *close]
 
 
 # --- the placing ------------------------------------------------------------------------------------------
