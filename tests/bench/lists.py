@@ -28,7 +28,9 @@ from made_lists import (
     shapes_last,
     shapes_late,
     shapes_open,
+    shapes_seen,
     shapes_tuned,
+    shapes_unseen,
 )
 from made_lists.judging import WRONG, Tally, judge
 from made_lists.people import FURTHER, HELD, INVENTED, TUNED, people
@@ -37,7 +39,7 @@ from namewright.roster import known
 
 OF = {"tuned": shapes_tuned, "held": shapes_held, "fresh": shapes_fresh, "late": shapes_late,
       "further": shapes_further, "last": shapes_last, "apart": shapes_apart, "back": shapes_back,
-      "open": shapes_open, "kept": shapes_kept}
+      "open": shapes_open, "kept": shapes_kept, "seen": shapes_seen, "unseen": shapes_unseen}
 PLACES = {"tuned": TUNED, "held": HELD, "further": FURTHER, "invented": (INVENTED,)}
 COLUMNS = ("children", "right", *WRONG)
 

@@ -10,7 +10,16 @@ from collections import Counter
 
 import pytest
 
-from made_lists import shapes_apart, shapes_back, shapes_held, shapes_kept, shapes_open, shapes_tuned
+from made_lists import (
+    shapes_apart,
+    shapes_back,
+    shapes_held,
+    shapes_kept,
+    shapes_open,
+    shapes_seen,
+    shapes_tuned,
+    shapes_unseen,
+)
 from made_lists.judging import Made, Wanted, fold, judge
 from made_lists.many import broken_promises
 from made_lists.people import FURTHER, HELD, TUNED, people, places
@@ -62,6 +71,12 @@ def test_a_list_from_another_hand_keeps_what_holds_for_every_list(name: str) -> 
 @pytest.mark.parametrize("name", sorted({**shapes_open.SHAPES, **shapes_kept.SHAPES}))
 def test_a_list_from_a_further_hand_keeps_what_holds_for_every_list(name: str) -> None:
     _keeps_what_holds(shapes_open.SHAPES.get(name) or shapes_kept.SHAPES[name], f"further {name}")
+
+
+@pytest.mark.long
+@pytest.mark.parametrize("name", sorted({**shapes_seen.SHAPES, **shapes_unseen.SHAPES}))
+def test_a_list_of_an_autumn_keeps_what_holds_for_every_list(name: str) -> None:
+    _keeps_what_holds(shapes_seen.SHAPES.get(name) or shapes_unseen.SHAPES[name], f"autumn {name}")
 
 
 def _keeps_what_holds(shape: Shape, seed: str) -> None:
