@@ -85,3 +85,11 @@ def test_what_was_read_once_is_read_again_as_it_was() -> None:
 def test_a_name_that_is_short_for_a_day_stays_behind_a_date() -> None:
     assert practised("2020-01-10 Sam Meyer\n2020-03-17 Tatiana Betschart\n2020-09-11 Alessio Merz\n"
                      "2020-08-14 Dom Hartmann\n2020-06-12 Onur Sigrist") == ["Sam", "Tatiana", "Alessio", "Dom", "Onur"]
+
+
+@pytest.mark.parametrize("child", ["סאלח אורן", "ابتهال أبا الخيل", "Mira Vost"])
+def test_a_child_below_the_title_of_a_stop_is_a_child(child: str) -> None:
+    """A script without capitals has names on fewer lists, and Latin words over it are the title."""
+    roster = read_roster(f"Buslinie 4\n{child}\n7:21 Marktplatz – אליעזר דדון\n7:42 Marktplatz – אלמה אמארה")
+    assert roster.children[0].practice == child.split()[0]
+    assert len(roster.children) == 3

@@ -17,9 +17,10 @@ from namewright.patterns import pattern
 from namewright.roster.beside import is_word_about, strip_numbering
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.known import is_given, is_known, lean
+from namewright.roster.labelled import Labelled, labelled
 from namewright.roster.pasted import Line
 from namewright.roster.shares import given_share, share
-from namewright.roster.vocabulary import HANDS, SUFFIXES, fold
+from namewright.roster.vocabulary import DAYS, HANDS, SHORT_DAYS, SUFFIXES, fold
 from namewright.store import keeps_names
 
 _MOSTLY, _HALF = 0.6, 0.5
@@ -36,7 +37,6 @@ _COUNTED = pattern(r"\s*([IVXLlioOSsZB|\d]{1,6})\s?[.,):]\s+(?=[^\W\d_])")
 _LOOK_ALIKE = str.maketrans("IliOo|SsZB", "1110015528")
 _ROMAN = pattern(r"X{0,3}(?:IX|IV|V?I{0,3})")
 _ROMAN_DIGITS = {"I": 1, "V": 5, "X": 10}
-_LABELLED = pattern(r"([^:,;()\[\]]{2,40}?)(?::\s+|\s+[-–—]\s+)(\S.*)")
 _BEFORE_TAIL = pattern(r"\s([-–—])\s+|([:,])\s+")
 _LONGEST = 200  # characters of a line that is looked at: a longer one is a text
 _OF_A_PROGRAM = pattern(r"""\s*(?:"([^"]+)"|'((?:[^']|(?<=\w)'(?=\w))+)'),?\s*""")  # 'Clare O'Quill'
@@ -118,27 +118,41 @@ def _without_numbered_labels(lines: Sequence[Line]) -> list[Line]:
 
 def _without_labels(lines: Sequence[Line]) -> list[Line]:
     """Take a label off every line that has one, where the names stand behind the labels."""
-    found = [_LABELLED.fullmatch(strip_numbering(line.text)) if len(line.text) < _LONGEST else None for line in lines]
-    pairs = [(match[1], match[2]) for match in found if match]
-    if len(pairs) < max(_FEW, _MOSTLY * _filled(lines)) or not _stand_behind(*zip(*pairs, strict=True)):
+    found = [_label(line.text) for line in lines]
+    pairs = [(label.bare, label.rest) for label in found if label]
+    if len(pairs) < max(_FEW, _MOSTLY * _filled(lines)):
         return list(lines)
-    return [line.without(match[1], match[2]) if match else line for line, match in zip(lines, found, strict=True)]
+    dated = share(_names_a_day(label.label) for label in found if label) >= _MOSTLY
+    if not _stand_behind(*zip(*pairs, strict=True), dated=dated):
+        return list(lines)
+    return [line.without(label.label, label.rest) if label else line for line, label in zip(lines, found, strict=True)]
 
 
-def _stand_behind(before: Sequence[str], behind: Sequence[str]) -> bool:
-    """Say whether names stand behind labels, by what is known of names, repetition and capitals."""
+def _label(text: str) -> Labelled | None:
+    """Return what a line is labelled with; None where a comma stands in it, as in ``Vost, Mira: nuts``."""
+    label = labelled(strip_numbering(text))
+    return None if label is None or "," in label.bare or ";" in label.bare else label
+
+
+def _names_a_day(label: str) -> bool:
+    """Say whether a day of the week stands in a label: ``Chess (Mon)``."""
+    return not (DAYS | SHORT_DAYS).isdisjoint(fold(word.strip("()[],.")) for word in label.split()[1:])
+
+
+def _stand_behind(before: Sequence[str], behind: Sequence[str], *, dated: bool) -> bool:
+    """Say whether names stand behind labels, by what is known of names, repetition, days and capitals."""
     if any(NAME_LABEL.match(f"{label}:") for label in before) or any("," in name for name in behind):
         return False
     one, two = (len(set(map(fold, side))) / len(side) for side in (before, behind))
     if one <= _CLEARLY < _MOSTLY < two:
         return True
-    if _say_again(before) and not _say_again(behind) and given_share(before) < _CLEARLY:
+    first, second = given_share(before), given_share(behind)
+    if (dated or _say_again(before)) and not _say_again(behind) and first < _CLEARLY:
         return all(map(is_titled, behind)) and not any(map(_tells, behind))
     if two <= _MOSTLY or share(map(_is_no_label, before)) >= _CLEARLY or share(map(_tells, behind)) >= _CLEARLY:
         return False
     if share(map(begins_small, behind)) > share(map(begins_small, before)):
         return False  # what is behind names is written small
-    first, second = given_share(before), given_share(behind)
     if second - first >= _CLEARLY or first >= _MOSTLY:
         return first < _MOSTLY  # else names stand on both sides
     capital = share(is_titled(text) and text[0].isupper() for text in before)

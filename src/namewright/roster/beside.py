@@ -180,13 +180,13 @@ def _cut_remark(text: str, found: Reading, notes: list[Message]) -> tuple[str, R
         return take_numbers(before, notes) + after, found
     if dash in _HYPHENS and not match[0].startswith(" ") and not _is_remark(before, after):
         return text, found
-    if not begins_small(after) and not _is_remark(before, after) and _heads_a_name(before, after):
+    if not begins_small(after) and not _is_remark(before, after) and heads_a_name(before, after):
         notes.append(message("roster.remark", words=before[:60]))
         return after, found
     return before, _judge_remark(after, found, notes)
 
 
-def _heads_a_name(before: str, after: str) -> bool:
+def heads_a_name(before: str, after: str) -> bool:
     """Say whether a state or an address stands before a name: ``Absent: Mira Vost``, ``7:36 Via Lunga – Mira Vost``."""
     if is_state(before):
         return True

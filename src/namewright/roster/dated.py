@@ -11,12 +11,14 @@ from itertools import pairwise
 from typing import NamedTuple
 
 from namewright.message import message
+from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
 from namewright.roster.heading_words import ARTICLES, NO_SCHOOL
 from namewright.roster.known import is_given
+from namewright.roster.labelled import Labelled, labelled
 from namewright.roster.pasted import Line
 from namewright.roster.shares import given_share, share
 from namewright.roster.vocabulary import (
@@ -38,7 +40,6 @@ _HOURS = frozenset(("uhr", "h", "am", "pm", "a.m", "p.m", "uur", "ore", "horas")
 _AT = frozenset(("an", "am", "auf", "bei", "beim", "im", "in", "vor", "zum", "at", "by", "en", "al", "chez", "au", "na",
                  "no"))
 _SMALL = OF_THE | {"le", "el", "il", "den", "am", "on", "dia"}
-_PLACED = pattern(r"(?P<place>[^:]{2,40}?)(?::\s+|\s+[-–—]\s+)(?P<names>[^\W\d_].*)")
 _MOST_WORDS = 7  # of a date: Monday, the 3rd of November 2025
 _EDGES = ".,:()"
 _FEW, _ENOUGH = 2, 4
@@ -155,22 +156,27 @@ def _behind(lines: Sequence[Line], found: dict[int, _Opened]) -> Iterator[Line]:
     for at, line in enumerate(lines):
         opened = found.get(at)
         if opened is None:
-            title = at < first and above and any(map(is_letter, line.text)) and not _may_be_a_child(line.text)
+            under = any(map(is_letter, lines[at - 1].text)) if at else False
+            title = at < first and above and any(map(is_letter, line.text)) and not _may_be_a_child(line.text, under)
             yield line.heading(line.text) if title else line
         elif _names_nobody(opened.rest, titled=titled, loud=loud):
             yield line.heading(line.text)
-        elif placed and (match := _PLACED.fullmatch(opened.rest)):
-            yield line.without(line.text[: line.text.rindex(match["names"])], match["names"])
+        elif placed and (place := _placed(opened.rest)):
+            yield line.without(line.text[: line.text.rindex(place.rest)], place.rest)
         else:
             note = message("roster.date" if opened.dated or opened.day else "roster.number")
             yield line._replace(text=opened.rest, notes=(*line.notes, note))
 
 
-def _may_be_a_child(text: str) -> bool:
-    """Say whether a line that stands over others may be a child: few words with capitals, a given name in front."""
+def _may_be_a_child(text: str, under: bool) -> bool:
+    """Say whether a line that stands over others may be a child: few words with capitals, a given name among them.
+
+    In a script that knows no capitals, one that stands ``under`` another may be one, too.
+    """
     words = strip_numbering(text).replace(",", " ").split()
-    return (0 < len(words) < _ENOUGH and any(map(is_given, words))
-            and all(word[0].isupper() or word in PARTICLES for word in words) and not any(map(str.isdigit, text)))
+    plain = under and all(word[0].lower() == word[0].upper() for word in words)
+    return (0 < len(words) < _ENOUGH and (plain or any(map(is_given, words))) and not any(map(str.isdigit, text))
+            and all(not begins_small(word) or word in PARTICLES for word in words))
 
 
 def _names_nobody(rest: str, *, titled: bool, loud: bool) -> bool:
@@ -186,14 +192,20 @@ def _names_nobody(rest: str, *, titled: bool, loud: bool) -> bool:
 
 def _are_placed(rests: Sequence[str]) -> bool:
     """Say whether most lines have a place and a sign before the names: no given names, but words of an address."""
-    matches = [match for match in map(_PLACED.fullmatch, rests) if match]
-    if not matches or len(matches) < _MOSTLY * len(rests):
+    places = [place for place in map(_placed, rests) if place]
+    if not places or len(places) < _MOSTLY * len(rests):
         return False
-    before = [match["place"] for match in matches]
+    before = [place.bare for place in places]
     if share(map(_may_open_with_a_name, before)) > _HARDLY:
         return False
-    named = given_share(match["names"] for match in matches)
+    named = given_share(place.rest for place in places)
     return named >= _HALF or share(map(_is_a_place, before)) >= _HALF or len(set(before)) < _NEARLY_ALL * len(before)
+
+
+def _placed(rest: str) -> Labelled | None:
+    """Return a place and the names behind its sign."""
+    place = labelled(rest)
+    return place if place and is_letter(place.rest[0]) else None
 
 
 def _may_open_with_a_name(words: str) -> bool:

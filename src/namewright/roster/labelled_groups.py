@@ -7,7 +7,6 @@ groups cut none. Out of scope: one line of a group alone (``several``), and name
 
 from __future__ import annotations
 
-import re
 from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
 from itertools import chain
@@ -29,10 +28,15 @@ from namewright.roster.vocabulary import DAYS, GROUPS, SHORT_DAYS, fold
 _LABEL = pattern(r"(.{2,60}?)(?:\s?:\s+|\s+=\s+)(?=\S)")
 _WITHIN = pattern(r"(.{2,60}?(?:\s?:\s+|\s+=\s+)[^\s,;&+:][^,;&+:]{1,40}?)\s+[-–—]\s+(?=\S)")
 _DASHED = pattern(r"([^,;&+:]{2,60})\s[-–—]\s+(?=\S)")
+_BRACKETED = pattern(r"([^,;&+:()]{2,40}\([^()]*\))\s+(?=[^\W\d_])")
+_COUNTED = pattern(r"([^\W\d_]{3,20} (?:\d{1,2}|[A-H]))[.)]?\s+(?=[^\W\d_]{2})")
 _TIMED = pattern(r"\s*\d{1,2}[:.h]\d\d(?!\d)")
 _PARTS = pattern(rf"\s*[,;，、+&/]\s*(?:(?:{AND})\s+)?|\s+(?P<and>{AND})\s+")
+_COMMA = pattern(r"[,;，、]")
+_INITIAL = pattern(r"\s[^\W\d_]\.$")
 _BRACKETS = pattern(r"[(\[][^()\[\]]*[)\]]")
 _ASIDE = pattern(r"\s[-–—]\s|,")
+_BETWEEN = pattern(r"[\s:/]+")
 _FAMILY_SIGNS = frozenset(("y", "e"))  # Ruiz y Gómez
 _WORDS_OF_GROUPS = HEADING_WORDS | PLACES | GROUPS | DAYS | SHORT_DAYS
 _LONGEST = 400  # characters of a line: a longer one is a text
@@ -42,6 +46,14 @@ _TIME = ":"
 _CROWD = 2.5  # names behind a label on the average: parents and pets come in twos
 
 
+class _Head(NamedTuple):
+    """What stands before the names of a line, and these; ``in_a_row`` with spaces alone between them."""
+
+    label: str
+    rest: str
+    in_a_row: bool = False
+
+
 class _Group(NamedTuple):
     label: str
     names: tuple[str, ...]
@@ -49,10 +61,10 @@ class _Group(NamedTuple):
 
 def from_labelled_groups(lines: Sequence[Line]) -> list[Line]:
     """Return a heading and the children of each group, or the lines as they are where they tell no groups."""
-    labels = {at: label for at, line in enumerate(lines) if (label := _label(line.text))}
-    if not any(_TIMED.match(label[0]) or _PARTS.search(label.string, label.end()) for label in labels.values()):
+    heads = {at: head for at, line in enumerate(lines) if (head := _head(line.text))}
+    if not any(_TIMED.match(head.label) or head.in_a_row or _PARTS.search(head.rest) for head in heads.values()):
         return list(lines)
-    found = {at: group for at, label in labels.items() if (group := _group(label))}
+    found = {at: group for at, head in heads.items() if (group := _group(head))}
     told = _told(found) if len(found) > 1 else {}
     filled = sum(any(map(is_letter, line.text)) for line in lines)
     if len(told) < max(2, _HALF * filled):
@@ -65,20 +77,39 @@ def _apart(line: Line, group: _Group) -> Iterator[Line]:
     yield from map(line.part, group.names)
 
 
-def _label(text: str) -> re.Match[str] | None:
-    """Return what stands before the first colon, or the last dash before names; None in a long text or a form."""
-    label = _LABEL.match(text) or _DASHED.match(text) if len(text) <= _LONGEST else None
+def _head(text: str) -> _Head | None:
+    """Return what stands before the first colon, or the last dash before names, and the names; None in a form."""
+    if len(text) > _LONGEST or NAME_LABEL.match(text):
+        return None
+    label = _LABEL.match(text) or _DASHED.match(text)
     if label and begins_small(text[label.end() :]) and (within := _WITHIN.match(text)):  # Mon: chess – Mia, Leo
         label = within
-    return None if label is None or NAME_LABEL.match(text) else label
+    return _Head(label[1].strip(), text[label.end() :]) if label else _without_a_sign(text)
 
 
-def _group(label: re.Match[str]) -> _Group | None:
+def _without_a_sign(text: str) -> _Head | None:
+    """Return a label in brackets (``Music (Tue) Mia, Leo``), or a word that counts (``Group 1 Mia Leo Ava``)."""
+    label = _BRACKETED.match(text)
+    if label and not is_given(label[1].split()[0]) and _COMMA.search(text, label.end()):
+        return _Head(label[1], text[label.end() :])
+    label = _COUNTED.match(text)
+    names = text[label.end() :].split() if label else []
+    known = len(names) >= _CROWD and all(lean(name) > 0 for name in names)
+    return _Head(label[1], text[label.end() :], in_a_row=True) if label and known else None
+
+
+def _group(head: _Head) -> _Group | None:
     """Return a label with the names behind it, None where something else stands there."""
-    names = tuple(_names(label.string[label.end() :].rstrip(" .")))
+    names = tuple(head.rest.split() if head.in_a_row else _names(_without_stop(head.rest)))
     if not names or not all(map(may_be_a_name, names)) or not all(map(is_titled_name, names)):
         return None
-    return _Group(label[1].strip(), names)
+    return _Group(head.label, names)
+
+
+def _without_stop(text: str) -> str:
+    """Return names without the full stop behind the last; that of an initial stays: ``Mira V., Zoe M.``."""
+    bare = text.rstrip()
+    return bare if _INITIAL.search(bare) else bare.rstrip(" .")
 
 
 def _names(text: str) -> Iterator[str]:
@@ -119,7 +150,7 @@ def _frames(found: Mapping[int, _Group]) -> Iterator[tuple[list[int], str]]:
 def _label_words(label: str) -> list[str]:
     """Return the words of a label without figures, and without what stands behind them in brackets or beside."""
     bare = _ASIDE.split(_BRACKETS.sub(" ", label))[0]
-    return [word for word in fold(bare).replace(":", " ").split()
+    return [word for word in _BETWEEN.split(fold(bare))
             if not any(map(str.isdigit, word)) and any(map(is_letter, word))]
 
 
@@ -145,6 +176,8 @@ def _are_groups(groups: Sequence[_Group], shared: str) -> bool:
     if share(not _WORDS_OF_GROUPS.isdisjoint(_label_words(group.label)) for group in groups) >= _MOSTLY:
         return True
     labels = [_label_words(group.label) for group in groups]
+    if all(lean(name) > 0 for name in names) and not any(is_given(word) for words in labels for word in words):
+        return True  # be they called as a family is: Robins – Noah, Ben
     if any(is_given(words[0]) or any(lean(word) < 0 for word in words) for words in labels):
         return False
     return len(names) >= _CROWD * len(groups)

@@ -15,7 +15,7 @@ from namewright.names.particles import OPENING_PARTICLES, PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import is_abbreviation, is_word_about, strip_numbering
 from namewright.roster.care_words import CARE
-from namewright.roster.heading_words import HEADING_WORDS, PLACES
+from namewright.roster.heading_words import HEADING_WORDS, OUR, PLACES
 from namewright.roster.known import is_double, is_family, is_given, is_known, lean
 from namewright.roster.vocabulary import (
     DOUBLE_STARTERS,
@@ -36,6 +36,7 @@ _AND_FAMILY = pattern(r"\s(?:y|e)\s+([^\s,;/]+)")
 _DASH = pattern(r"\s+[-–—]\s+")
 _LABEL = pattern(r"([^:,;/&]{2,30}):\s+(?=\S)")
 _LONG_LABEL = pattern(r"([^:;/&]{2,60}):\s+(?=\S)")
+_BRACKETED_LABEL = pattern(r"([^:,;/&()]{2,30}\([^()]*\))\s+(?=[^\W\d_])")
 _DASHED_LABEL = pattern(r"([^:,;/&]{2,30}?)\s+[-–—]\s+(?=\S)")
 _TIME = pattern(r"^\s*\d{1,2}[:.h]\d\d(?:\s?(?:Uhr|h|[AaPp][Mm]))?\s+")
 _ARROW = pattern(r"\s*(?:→|⇒|->|=>)\s*")
@@ -125,8 +126,13 @@ def are_groups(lines: Sequence[str]) -> bool:
 
 
 def _label_of(text: str) -> re.Match[str] | None:
-    """Return what heads a line with names behind a colon: few words, or more where one of them is small."""
+    """Return what heads a line with names behind a colon: few words, or more where one of them is small.
+
+    Brackets end a label, too, that opens with no given name: ``Music (Tue) Mia, Leo``.
+    """
     if label := _LABEL.match(text):
+        return label
+    if (label := _BRACKETED_LABEL.match(text)) and not is_given(text.split()[0]) and _COMMA.search(text, label.end()):
         return label
     label = _LONG_LABEL.match(text)
     phrase = label and any(word.islower() and word not in PARTICLES for word in label[1].split())
@@ -152,12 +158,14 @@ def several_in(
     label = _label_of(text)
     if label is None and (dashed := _DASHED_LABEL.match(text)) and not _HEADS.isdisjoint(fold(dashed[1]).split()):
         label = dashed
-    if label and (grouped or not is_word_about(label[1].split()[-1])) and fold(label[1]) not in GOES_BY_OPENINGS:
+    told = _BRACKETS.sub("", label[1]).split()[-1] if label else ""
+    if label and (grouped or not is_word_about(told)) and fold(label[1]) not in GOES_BY_OPENINGS:
         found = several_in(text[label.end() :], family_first=False, alone=True)
         if found and not found.label:
             words = fold(label[1]).split()
             heads = not _HEADS.isdisjoint(words) and len(found.parts) >= _TRIPLE
-            child = lean(words[0]) > 0 and fold(label[1]) not in STATES and _HEADS.isdisjoint(words)  # and the parents
+            ours = len(words) > 1 and words[0] in OUR
+            child = lean(words[0]) > 0 and not ours and fold(label[1]) not in STATES and _HEADS.isdisjoint(words)
             sure = (found.sure and not child) or ((heads or grouped) and all(map(str.istitle, found.parts)))
             return Several(found.parts, sure, f"{label[1]}:")
         if (grouped or fold(label[1]).split()[-1] in _HEADS) and _COMMA.search(text[label.end() :]):

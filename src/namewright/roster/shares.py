@@ -16,3 +16,9 @@ def share(answers: Iterable[bool]) -> float:
 def given_share(cells: Iterable[str]) -> float:
     """Return the share of cells whose first word is a known given name; no cell may be empty."""
     return share(is_given(cell.split()[0]) for cell in cells)
+
+
+def are_most(answers: Iterable[bool], least: float, enough: int = 1) -> bool:
+    """Say whether so large a share of answers at least is yes, and so many: of few lines, few agree by chance."""
+    found = tuple(answers)
+    return sum(found) >= max(enough, least * len(found))

@@ -17,7 +17,7 @@ from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.alike import is_titled
-from namewright.roster.beside import is_state, is_word_about, strip_numbering, take_beside
+from namewright.roster.beside import heads_a_name, is_word_about, strip_numbering, take_beside
 from namewright.roster.block_heads import block_heads
 from namewright.roster.care_words import CARE
 from namewright.roster.columns import stray_cells
@@ -25,18 +25,20 @@ from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.heading_words import ARTICLES, CLOSINGS, TODAY
 from namewright.roster.headings import opens_as_class
 from namewright.roster.known import is_given, is_known
+from namewright.roster.labelled import labelled
+from namewright.roster.shares import are_most
 from namewright.roster.vocabulary import DAYS, GOES_BY_OPENINGS, MONTHS, SEASONS, TITLES, fold
 from namewright.store import keeps_names
 
 _ENOUGH = 4  # lines that must agree before another is unlike them
-_MOSTLY, _NEARLY_ALL = 0.6, 0.8
+_HALF, _MOSTLY, _NEARLY_ALL = 0.5, 0.6, 0.8
 _LONGEST = 200  # characters: a longer line is a text
 _OFTEN, _OFTEN_SHARE = 3, 0.25
 _PHRASE = 2  # words in small letters behind a given name: “Will needs help”
 _SIGNED = 3  # lines of a signature at most
 _STEP = 2  # spaces that set a line in
 _LEGEND = pattern(r"\s*(\*+|†|‡|°|\(\*+\)|\[[a-z\d]\])\s*[=:–-]?\s*\S")
-_LABELLED = pattern(r"([^:(]{2,40}?)(?::\s+|\s+[-–—]\s+)([^,:;/]+)")
+_SIGNS = frozenset(",:;/")
 _IN_BRACKETS = pattern(r"\([^()]*\)")
 _FIGURE = pattern(r"[\d°º#№]")
 _RULED = pattern(r"\s*([-=_*~–—] ?){3,}\s*")
@@ -59,7 +61,7 @@ def unlike_lines(texts: Sequence[str]) -> Mapping[int, Unlike]:
     filled = {at: text for at, text in enumerate(texts)
               if len(text) <= _LONGEST and any(map(is_letter, text)) and not NAME_LABEL.match(text)}
     found = {at: Unlike((message("roster.heading_remark"),)) for at in (*_signature(filled), *_legend(filled))}
-    found |= {at: Unlike((message("roster.heading_remark"),)) for at in _heads(filled)}
+    found |= {at: Unlike((message("roster.heading_remark"),)) for at in (*_heads(filled), *_named_again(filled))}
     blocks = block_heads(texts, filled)
     found |= {at: Unlike((message("roster.heading_only"),)) for at in blocks.heads}
     found |= {at: Unlike((message("roster.heading_remark"),)) for at in blocks.titles}
@@ -85,7 +87,7 @@ def _repeated(filled: Mapping[int, str]) -> dict[int, int]:
 def _signature(filled: Mapping[int, str]) -> Iterator[int]:
     """Yield the line that ends a letter, and those below it; ``Love, Kirk`` ends none where most are written so."""
     places, pairs = list(filled), {at: _is_pair(text) for at, text in filled.items()}
-    mostly_pairs = _are_most(list(pairs.values()), _MOSTLY)
+    mostly_pairs = are_most(pairs.values(), _MOSTLY, _ENOUGH)
     for order, at in enumerate(places[1:], 1):
         if is_closing(filled[at]) and not (mostly_pairs and pairs[at]):
             yield at
@@ -128,7 +130,7 @@ def _heads(filled: Mapping[int, str]) -> Iterator[int]:
     """Yield the lines that stand out over others that are set in, where most are: groups with their names below."""
     places = list(filled)
     inside = {at: _is_set_in(text) for at, text in filled.items()}
-    if not _are_most(list(inside.values()), _MOSTLY):
+    if not are_most(inside.values(), _MOSTLY, _ENOUGH):
         return
     for at, below in pairwise(places):
         if inside[below] and not inside[at] and not is_given(strip_numbering(filled[at]).split()[0]):
@@ -150,8 +152,8 @@ def _over_a_block(texts: Sequence[str], filled: Mapping[int, str]) -> Iterator[t
     """
     heads = [at for at, text in filled.items() if not (at and texts[at - 1].strip()) and at + 1 in filled
              and strip_numbering(text) == text.strip() and "," not in text]
-    if not _are_most([any(map(is_known, _plain_words(text))) for at, text in filled.items() if at not in heads],
-                     _NEARLY_ALL):
+    if not are_most((any(map(is_known, _plain_words(text))) for at, text in filled.items() if at not in heads),
+                    _NEARLY_ALL, _ENOUGH):
         return
     for at in heads:
         if _names_a_group(_plain_words(filled[at]), _is_in_order(filled[at], texts[at + 1 :])):
@@ -181,13 +183,21 @@ def _is_in_order(first: str, below: Sequence[str]) -> bool:
 
 def _labelled(filled: Mapping[int, str]) -> Iterator[tuple[int, str]]:
     """Yield the lines whose name may stand behind a label, where most are whole names: ``Missing: Mira Vost``."""
-    whole = [" " in strip_numbering(text) and not _LABELLED.fullmatch(text) for text in filled.values()]
-    if not _are_most(whole, 0.5):
+    labels = {at: label for at, text in filled.items()
+              if (label := labelled(strip_numbering(text))) and _SIGNS.isdisjoint(label.rest)}
+    if not are_most((" " in strip_numbering(text) and at not in labels for at, text in filled.items()), _HALF, _ENOUGH):
         return
-    for at, text in filled.items():
-        match = _LABELLED.fullmatch(strip_numbering(text).strip())
-        if match and _may_head(match[1], match[2]):
-            yield at, match[2]
+    yield from ((at, label.rest) for at, label in labels.items() if _may_head(label.bare, label.rest))
+
+
+def _named_again(filled: Mapping[int, str]) -> Iterator[int]:
+    """Yield the lines with a label that is no name, before a child who has a line: ``Line leader: Mira Vost``."""
+    bare = {at: strip_numbering(text) for at, text in filled.items()}
+    lines = set(map(fold, bare.values()))
+    for at, text in bare.items():
+        label = labelled(text)
+        if label and fold(label.rest) in lines and not (is_titled(label.bare) and is_given(label.bare.split()[0])):
+            yield at
 
 
 def _may_head(label: str, behind: str) -> bool:
@@ -196,7 +206,9 @@ def _may_head(label: str, behind: str) -> bool:
     before = [word for word in label.split() if not any(map(str.isdigit, word))]
     if not before or not 0 < len(words) <= _LONGEST_NAME or any(map(is_word_about, words)):
         return False
-    if is_state(label) or fold(label) in GOES_BY_OPENINGS or any(map(is_known, before)):
+    if heads_a_name(label, behind) or fold(label) in GOES_BY_OPENINGS or any(map(is_given, before)):
+        return False
+    if any(map(is_known, before)) and not is_given(words[0]):  # a family may be called Chess
         return False
     lone = len(before) == 1 or any(map(_is_small, before)) or len(before) < len(label.split())
     return is_titled(behind) and len(words) > 1 and (lone or is_given(words[0]))
@@ -207,16 +219,16 @@ def _odd(filled: Mapping[int, str]) -> Iterator[tuple[int, str]]:
     cells = {at: stray_cells(text) or [text] for at, text in filled.items()}
     names = {at: strip_numbering(" ".join(found)) for at, found in cells.items()}
     small = {at: _small_words(strip_numbering(found[0])) for at, found in cells.items()}
-    titled = _are_most([not count for count in small.values()], _MOSTLY)
+    titled = are_most((not count for count in small.values()), _MOSTLY, _ENOUGH)
     set_in = sum(map(_is_set_in, filled.values()))
     level = 0 < set_in < len(filled) - set_in
     level_names = [name for at, name in names.items() if not (level and _is_set_in(filled[at]))]
     size = [len(_worded(name)) for name in level_names]
     named = [count for count, name in zip(size, level_names, strict=True) if count > 1 or is_known(name.strip())]
-    whole = (_are_most([count > 1 for count in size], _MOSTLY)  # few may be one unknown word
-             and _are_most([count > 1 for count in named], _NEARLY_ALL))
-    half = _are_most([len(_worded(name)) > 1 for name in names.values()], 0.5)
-    loud = _are_most([not text.isupper() for text in filled.values()], _MOSTLY)
+    whole = (are_most((count > 1 for count in size), _MOSTLY, _ENOUGH)  # few may be one unknown word
+             and are_most((count > 1 for count in named), _NEARLY_ALL, _ENOUGH))
+    half = are_most((len(_worded(name)) > 1 for name in names.values()), _HALF, _ENOUGH)
+    loud = are_most((not text.isupper() for text in filled.values()), _MOSTLY, _ENOUGH)
     for at, name in names.items():
         words = _worded(_before_colon(name))
         lone = whole and len(words) == 1
@@ -251,10 +263,6 @@ def _small_words(name: str) -> int:
         return 0
     bare = take_beside(name)[0].partition(",")[0] or name
     return sum(map(_is_small, bare.split()))
-
-
-def _are_most(answers: Sequence[bool], share: float) -> bool:
-    return sum(answers) >= max(_ENOUGH, share * len(answers))
 
 
 def _is_set_in(text: str) -> bool:
