@@ -9,9 +9,10 @@ licensed therapist, not advice. What holds where one is not set, and why one wou
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import Literal, NamedTuple
+from typing import Literal
 
 from namewright.message import Message, Problem, message
+from namewright.named_tuples import NamedTuple
 from namewright.units import parse_length_mm
 
 Kind = Literal["length", "number", "count", "switch"]

@@ -8,10 +8,10 @@ another script and the class Latin letters. It is kept in the child's own names,
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import NamedTuple
 
 import unicodedata2
 
+from namewright.named_tuples import NamedTuple
 from namewright.roster.children import Child
 from namewright.roster.labels import labels
 

@@ -13,7 +13,7 @@ import sys
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import AbstractContextManager, contextmanager, nullcontext
 from pathlib import Path
-from typing import TYPE_CHECKING, NamedTuple, TypeVar
+from typing import TYPE_CHECKING, TypeVar
 
 from namewright.commands.talk import Refusal, complain
 from namewright.commands.typed_name import one_name
@@ -22,6 +22,7 @@ from namewright.letters.choice import LetterChoice, read_choice
 from namewright.lines.ruling import custom_ruling, preset
 from namewright.making.choices import Choices, read_choices, settled
 from namewright.making.request import Kind, Member, Request, all_listed, listed
+from namewright.named_tuples import NamedTuple
 from namewright.pages.hue import read_colour
 from namewright.pages.ladder import ORDERED, Chain, read_rungs
 from namewright.pages.paper import Paper

@@ -8,13 +8,13 @@ from __future__ import annotations
 
 import os
 from collections.abc import Callable, Iterable
-from typing import NamedTuple
 
 from namewright.commands.talk import Refusal
 from namewright.making.account import NotMade, Remark
 from namewright.making.make import Making
 from namewright.making.request import NOBODY, Kind, Request
 from namewright.message import Message
+from namewright.named_tuples import NamedTuple
 from namewright.output.pdf import Batch, batches
 from namewright.pages.page import Page
 from namewright.pages.typesetter import Typesetter

@@ -9,10 +9,10 @@ from __future__ import annotations
 import math
 from collections.abc import Callable, Iterable, Sequence
 from itertools import pairwise
-from typing import NamedTuple
 
 from namewright.geometry.boxes import Box
 from namewright.geometry.points import Point, between, heading, turn_degrees
+from namewright.named_tuples import NamedTuple
 
 LENGTH_TOLERANCE = 1e-4
 CORNER_DEGREES = 30.0  # a sharper turn is a corner to hand and eye; found by trial on our letters and on fonts

@@ -12,7 +12,7 @@ from collections.abc import Callable, Iterable, Iterator, Mapping
 from functools import cache
 from pathlib import Path
 from types import MappingProxyType
-from typing import Any, NamedTuple
+from typing import Any
 
 import unicodedata2
 
@@ -21,6 +21,7 @@ from namewright.geometry.boxes import Box
 from namewright.geometry.points import Point
 from namewright.letters.strokes import Stroke, parse_stroke
 from namewright.message import Message, Problem, message
+from namewright.named_tuples import NamedTuple
 from namewright.patterns import pattern
 from namewright.store import Made
 

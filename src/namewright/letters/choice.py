@@ -7,12 +7,11 @@ not pushed (common practice: no study was seen that says which way is better). U
 
 from __future__ import annotations
 
-from typing import NamedTuple
-
 from namewright.geometry import distances
 from namewright.letters.alphabet import Alphabet
 from namewright.letters.strokes import Stroke
 from namewright.message import Problem
+from namewright.named_tuples import NamedTuple
 from namewright.units import number
 
 MAX_SLANT = 15.0

@@ -8,7 +8,6 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from functools import lru_cache
-from typing import NamedTuple
 
 from namewright.geometry import boxes
 from namewright.geometry.boxes import Box
@@ -23,6 +22,7 @@ from namewright.geometry.segments import (
     lines_through,
     raised,
 )
+from namewright.named_tuples import NamedTuple
 from namewright.patterns import pattern
 from namewright.units import number
 

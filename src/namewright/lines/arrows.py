@@ -10,13 +10,13 @@ import math
 from bisect import bisect_left, bisect_right
 from collections.abc import Iterable, Iterator, Sequence
 from itertools import pairwise
-from typing import NamedTuple
 
 from namewright.geometry.boxes import Box
 from namewright.geometry.points import Point, heading
 from namewright.geometry.polylines import length, point_at, reaches, steps
 from namewright.geometry.segments import flatten, smooth_runs
 from namewright.letters.strokes import Stroke
+from namewright.named_tuples import NamedTuple
 
 FLAT_MM = 0.02
 CLOSE_MM = 0.4  # between the points by which distances to an arrow are taken

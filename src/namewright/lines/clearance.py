@@ -11,7 +11,6 @@ import math
 from collections.abc import Iterable, Sequence
 from functools import cached_property
 from itertools import repeat
-from typing import NamedTuple
 
 from namewright.geometry import boxes, distances
 from namewright.geometry.boxes import Box
@@ -20,6 +19,7 @@ from namewright.geometry.polylines import closely
 from namewright.lines.arrows import FLAT_MM, Arrow, smooth_polylines
 from namewright.lines.ruling import GuideLine, Ruling
 from namewright.lines.setting import InkLetter
+from namewright.named_tuples import NamedTuple
 
 CLEAR_MM = 0.2
 _NEARER = 1.15  # a number is nearer to its own arrow by this factor, so that the eye need not measure

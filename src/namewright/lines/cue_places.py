@@ -11,13 +11,14 @@ import math
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from functools import lru_cache
 from itertools import islice
-from typing import Generic, NamedTuple, TypeVar
+from typing import Generic, TypeVar
 
 from namewright.geometry.points import Point
 from namewright.geometry.segments import heading_out
 from namewright.letters.strokes import Stroke
 from namewright.lines.arrows import Arrow, Leg, Place, Track, arrow_on, legs, places, shaft_at, stretches
 from namewright.lines.clearance import CLEAR_MM, Cue, CueRoom, Number, number_box
+from namewright.named_tuples import NamedTuple
 
 P = TypeVar("P")
 T = TypeVar("T")

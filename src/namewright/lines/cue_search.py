@@ -9,11 +9,12 @@ from __future__ import annotations
 import math
 from bisect import bisect_left
 from collections.abc import Sequence
-from typing import NamedTuple, TypeVar
+from typing import TypeVar
 
 from namewright.lines.arrows import Arrow
 from namewright.lines.clearance import Cue, CueRoom, Number, Placed
 from namewright.lines.cue_places import FreePlaces
+from namewright.named_tuples import NamedTuple
 
 T = TypeVar("T")
 

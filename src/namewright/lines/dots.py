@@ -11,12 +11,12 @@ import math
 from bisect import bisect_left
 from collections.abc import Iterable, Iterator, Sequence
 from itertools import pairwise, product, repeat
-from typing import NamedTuple
 
 from namewright.geometry import boxes
 from namewright.geometry.points import Point
 from namewright.letters.strokes import Stroke
 from namewright.lines.runs import ON_RUN, Run, anchors, runs_of
+from namewright.named_tuples import NamedTuple
 
 MIN_DISTANCE = 0.7  # of the pitch: nearer dots look like a clot
 BARE_FROM = 0.55  # of the pitch: a path farther than this from any dot is bare

@@ -8,10 +8,10 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from typing import NamedTuple
 
 from namewright.lines.setting import LineSetter, SetLine
 from namewright.message import Message, Problem, message
+from namewright.named_tuples import NamedTuple
 from namewright.names.beats import UNSAID, Spoken
 from namewright.names.clusters import clusters
 from namewright.names.syllables import breaks

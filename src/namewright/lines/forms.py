@@ -9,7 +9,6 @@ from collections.abc import Hashable, Iterable, Sequence
 from enum import StrEnum
 from functools import cached_property
 from itertools import groupby
-from typing import NamedTuple
 
 from namewright.geometry import boxes
 from namewright.geometry.boxes import Box
@@ -38,6 +37,7 @@ from namewright.lines.ink import (
 from namewright.lines.ruling import Ruling
 from namewright.lines.runs import unretraced_runs
 from namewright.lines.setting import InkLetter, SetLetter, SetLine, pen_width_mm
+from namewright.named_tuples import NamedTuple
 from namewright.store import LETTERS, Store
 
 _WIDE = 2.0  # pitches from dot to dot in the wide form; dots at the extremes keep a bowl round

@@ -10,7 +10,6 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from enum import StrEnum
 from functools import cached_property, lru_cache
-from typing import NamedTuple
 
 from namewright.geometry import boxes
 from namewright.geometry.boxes import Box
@@ -24,6 +23,7 @@ from namewright.letters.strokes import (
     polyline_stroke,
     relative_data,
 )
+from namewright.named_tuples import NamedTuple
 from namewright.units import number
 
 BLACK = "#000000"

@@ -12,12 +12,12 @@ from collections.abc import Iterable, Iterator, Sequence
 from functools import cache
 from itertools import product
 from pathlib import Path
-from typing import NamedTuple
 
 from namewright.lines.clearance import Sides
 from namewright.lines.cue_places import Choice
 from namewright.lines.forms import Pens
 from namewright.lines.ruling import Ruling
+from namewright.named_tuples import NamedTuple
 
 FILE = Path(__file__).with_name("known_cues.txt")
 NONE = "-"

@@ -12,7 +12,8 @@ import string
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from functools import cache
 from pathlib import Path
-from typing import NamedTuple
+
+from namewright.named_tuples import NamedTuple
 
 FILE = Path(__file__).with_name("known_gaps.txt")
 _DIGITS = string.digits + string.ascii_letters

@@ -11,9 +11,9 @@ from collections.abc import Iterable, Mapping
 from enum import StrEnum
 from functools import lru_cache
 from types import MappingProxyType
-from typing import NamedTuple
 
 from namewright.message import Message, Problem, message
+from namewright.named_tuples import NamedTuple
 from namewright.units import MAX_LINE_MM, MIN_LINE_MM, MM_PER_INCH, number
 
 MIN_MIDLINE = 0.3  # of the line height

@@ -10,7 +10,6 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Iterator, Sequence
 from itertools import combinations, pairwise
-from typing import NamedTuple
 
 from namewright.geometry import boxes, distances
 from namewright.geometry.boxes import Box
@@ -26,6 +25,7 @@ from namewright.geometry.segments import (
     smooth_runs,
 )
 from namewright.letters.strokes import Stroke
+from namewright.named_tuples import NamedTuple
 
 ON_RUN = 0.4  # of the pitch: a dot this near to a run serves as one of its own
 _INSIDE = 0.3  # of the pitch: a fork nearer to the end of a run is that end

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Hashable
-from typing import NamedTuple, Protocol
+from typing import Protocol
 
 from namewright.geometry import boxes
 from namewright.geometry.boxes import Box
@@ -17,6 +17,7 @@ from namewright.letters.alphabet import Alphabet, Letter, MissingLetters
 from namewright.letters.strokes import Stroke
 from namewright.lines.ruling import LETTER_UNITS, Ruling
 from namewright.lines.spacing import MIN_GAP, NATURAL_GAP, TIGHTEST_GAP, Spacer, Spacers, with_tail
+from namewright.named_tuples import NamedTuple
 from namewright.names.clusters import clusters
 from namewright.store import LETTERS, Store
 

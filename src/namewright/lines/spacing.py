@@ -11,13 +11,13 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from itertools import pairwise
-from typing import NamedTuple
 
 from namewright.geometry.points import Point
 from namewright.geometry.segments import Line
 from namewright.letters.alphabet import Letter
 from namewright.letters.strokes import Stroke
 from namewright.lines.known_gaps import Gaps, known
+from namewright.named_tuples import NamedTuple
 from namewright.store import LETTERS, PAIRS, Store
 
 _STEP = 10  # letter units to a level

@@ -8,8 +8,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from itertools import combinations, pairwise
-from typing import NamedTuple
 
+from namewright.named_tuples import NamedTuple
 from namewright.names.beats import UNSAID, Spoken, spoken_beats
 from namewright.names.clusters import clusters
 from namewright.names.syllables import beat_breaks, breaks

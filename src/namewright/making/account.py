@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
-from typing import NamedTuple
 
 from namewright.making.request import Kind, Member
 from namewright.message import Message, Problem, message, together
+from namewright.named_tuples import NamedTuple
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.ordering import Placed
 from namewright.roster.children import Child

@@ -9,13 +9,13 @@ Lengths are millimetres. Out of scope: how a choice is kept (``classbook``) and 
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import NamedTuple
 
 from namewright.letters.alphabet import upright
 from namewright.letters.choice import LetterChoice, read_choice
 from namewright.lines.ruling import DEFAULT_RULING, Ruling, preset
 from namewright.lines.tuned import tuned
 from namewright.message import Problem
+from namewright.named_tuples import NamedTuple
 from namewright.pages.hue import read_colour
 from namewright.pages.ladder import Chain, Ladder, Part, read_rungs
 from namewright.pages.paper import Paper

@@ -11,7 +11,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import cached_property
 from itertools import groupby, islice
-from typing import TYPE_CHECKING, NamedTuple
+from typing import TYPE_CHECKING
 
 from namewright.classbook.growing import not_standing
 from namewright.letters.alphabet import MissingLetters
@@ -19,6 +19,7 @@ from namewright.lines.ruling import print_ruling
 from namewright.making.account import NoFriends, NothingToWrite
 from namewright.making.request import KNOW_EACH, Kind, Member, Request
 from namewright.message import Message, Problem, message
+from namewright.named_tuples import NamedTuple
 from namewright.names.clusters import clusters
 from namewright.pages.drawable import drawable
 from namewright.pages.page import Page

@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import date
 from enum import StrEnum
-from typing import TYPE_CHECKING, NamedTuple
+from typing import TYPE_CHECKING
 
 from namewright.lines.tile_boxes import TILE_MM
 from namewright.making.choices import NOTHING, Choices, choices_in_list, settled
 from namewright.message import Problem
+from namewright.named_tuples import NamedTuple
 from namewright.pages.paper import CardSize
 from namewright.pages.sheet import SheetSettings
 from namewright.practice.ordering import Placed

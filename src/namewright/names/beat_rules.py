@@ -16,9 +16,10 @@ import re
 from collections.abc import Sequence
 from functools import cache, lru_cache
 from pathlib import Path
-from typing import NamedTuple
 
 import unicodedata2
+
+from namewright.named_tuples import NamedTuple
 
 _OWN_LETTERS = str.maketrans("łøæœßđðþıŋħ", "loaosddtinh")
 _MARKED = 6.0

@@ -18,11 +18,11 @@ import re
 from functools import cache
 from itertools import pairwise
 from pathlib import Path
-from typing import NamedTuple
 
 import unicodedata2
 
 from namewright.message import Problem
+from namewright.named_tuples import NamedTuple
 from namewright.names.beat_places import APOSTROPHES, places
 from namewright.names.beat_rules import TABLES, plain, weights
 from namewright.names.casing import CASED

@@ -8,12 +8,12 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from functools import cache
-from typing import NamedTuple
 
 from namewright.lines.forms import Form
 from namewright.lines.ink import RULE, Ink, Style, line
 from namewright.lines.ruling import Ruling, custom_ruling
 from namewright.lines.setting import SetLine
+from namewright.named_tuples import NamedTuple
 from namewright.names.clusters import clusters
 from namewright.pages.pictograms import SIDE_MM, Task, pictogram
 from namewright.pages.typesetter import Typesetter

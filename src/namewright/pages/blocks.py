@@ -7,7 +7,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from functools import lru_cache
-from typing import NamedTuple
 
 from namewright.letters.choice import LetterChoice
 from namewright.lines.forms import Form
@@ -28,6 +27,7 @@ from namewright.lines.ink import (
 from namewright.lines.ruling import GuideLine, Ruling
 from namewright.lines.setting import SetLine, pen_width_mm
 from namewright.lines.tile_boxes import TileRows, boxes
+from namewright.named_tuples import NamedTuple
 from namewright.pages.drawable import drawable
 from namewright.pages.page import Chart, Furniture, Guide, Item, Letters, Placed, Row, Tile
 from namewright.pages.paper import Paper

@@ -12,7 +12,6 @@ from collections.abc import Generator, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 from functools import cached_property
-from typing import NamedTuple
 
 from namewright.geometry.points import Point
 from namewright.letters.strokes import polyline_stroke
@@ -31,6 +30,7 @@ from namewright.lines.ink import (
     stroke_fragment,
 )
 from namewright.message import Field
+from namewright.named_tuples import NamedTuple
 from namewright.pages.blocks import fitting
 from namewright.pages.drawable import drawable
 from namewright.pages.growth import STAGES, Growth, Track, day_said, summary

@@ -8,7 +8,6 @@ letter stands there. A child whose name cannot be drawn has empty lines among th
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from typing import NamedTuple
 
 from namewright.lines.cues import END_MM, line_with_cues
 from namewright.lines.fit import DoesNotFit, fit_name
@@ -16,6 +15,7 @@ from namewright.lines.forms import Form
 from namewright.lines.ink import RULE, Role, passage
 from namewright.lines.ruling import Ruling
 from namewright.lines.setting import SetLine, pen_width_mm
+from namewright.named_tuples import NamedTuple
 from namewright.names.clusters import clusters
 from namewright.pages import blocks
 from namewright.pages.page import Furniture, Item, Page, Row, checked

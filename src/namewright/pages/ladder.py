@@ -12,11 +12,11 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from enum import StrEnum
-from typing import NamedTuple
 
 from namewright.lines.forms import Form
 from namewright.lines.setting import SetLine
 from namewright.message import Problem
+from namewright.named_tuples import NamedTuple
 from namewright.settings import Support
 
 

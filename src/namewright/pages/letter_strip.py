@@ -9,13 +9,13 @@ and a little, so that the strip is not read as a word. Millimetres, y down.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from typing import NamedTuple
 
 from namewright.lines.clearance import Sides
 from namewright.lines.cues import END_MM, CueMaker, Cues, line_with_cues
 from namewright.lines.ink import Ink
 from namewright.lines.ruling import Ruling
 from namewright.lines.setting import SetLine, pen_width_mm
+from namewright.named_tuples import NamedTuple
 from namewright.names.clusters import clusters
 from namewright.pages import blocks
 from namewright.pages.page import Guide, Letters

@@ -7,7 +7,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
-from typing import NamedTuple
 
 from namewright.letters.choice import LetterChoice
 from namewright.lines.cues import END_MM
@@ -18,6 +17,7 @@ from namewright.lines.ruling import Ruling
 from namewright.lines.setting import pen_width_mm
 from namewright.lines.tuned import check_pens
 from namewright.message import message
+from namewright.named_tuples import NamedTuple
 from namewright.names.beats import Spoken
 from namewright.pages import blocks
 from namewright.pages.letter_strip import ModelMarks, model_marks, strip_over, strip_rows

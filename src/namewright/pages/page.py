@@ -8,12 +8,12 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 from enum import StrEnum
-from typing import NamedTuple
 
 from namewright.geometry.boxes import Box
 from namewright.lines.ink import Ink, Style
 from namewright.lines.ruling import GuideLine
 from namewright.message import Problem
+from namewright.named_tuples import NamedTuple
 
 SAFE_EDGE_MM = 10.0  # clear of printers' unprintable edges (6.35 mm is the safe rule) and of a sleeve's seam
 _SLACK_MM = 0.01

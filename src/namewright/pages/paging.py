@@ -13,10 +13,10 @@ import math
 from collections.abc import Callable, Iterator, Sequence
 from functools import lru_cache
 from itertools import groupby
-from typing import NamedTuple
 
 from namewright.lines.fit import DoesNotFit
 from namewright.message import message
+from namewright.named_tuples import NamedTuple
 from namewright.pages.ladder import Part, in_order
 
 CAPTION_MM = 7.0

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from enum import StrEnum
-from typing import NamedTuple
 
+from namewright.named_tuples import NamedTuple
 from namewright.units import MM_PER_INCH
 
 MARGIN_MM = 12.7  # half an inch: clear of the foot margin of older inkjets

@@ -19,7 +19,6 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 from functools import cached_property
 from itertools import takewhile
-from typing import NamedTuple
 
 from namewright.letters.choice import LetterChoice
 from namewright.lines.cues import END_MM
@@ -30,6 +29,7 @@ from namewright.lines.ruling import GuideLine, Ruling
 from namewright.lines.setting import SetLine, pen_width_mm
 from namewright.lines.tile_boxes import tile_rows
 from namewright.lines.tuned import check_pens
+from namewright.named_tuples import NamedTuple
 from namewright.names.beats import Spoken
 from namewright.pages import blocks
 from namewright.pages.beside import MIN_FRAME_MM, Hollow, drawing_frame, hollow_name

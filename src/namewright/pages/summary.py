@@ -6,9 +6,9 @@ Millimetres, y down. Running text only; as many pages as it takes.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from typing import NamedTuple
 
 from namewright.lines.ink import Ink, Role
+from namewright.named_tuples import NamedTuple
 from namewright.pages.page import Furniture, Item, Page, Place, Placed, added, checked
 from namewright.pages.paper import Paper, Sheet, sheet_of
 from namewright.pages.typesetter import Typesetter

@@ -40,10 +40,10 @@ import math
 from collections.abc import Sequence
 from enum import StrEnum
 from functools import cache, lru_cache, reduce
-from typing import NamedTuple
 
 import unicodedata2
 
+from namewright.named_tuples import NamedTuple
 from namewright.names.clusters import clusters
 from namewright.practice.evidence import Evidence, load_evidence
 from namewright.practice.likeness import twins

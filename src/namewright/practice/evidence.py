@@ -14,7 +14,9 @@ from enum import StrEnum
 from functools import cache
 from pathlib import Path
 from types import MappingProxyType
-from typing import Any, NamedTuple
+from typing import Any
+
+from namewright.named_tuples import NamedTuple
 
 
 class Surety(StrEnum):

@@ -10,12 +10,12 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
 from enum import StrEnum
-from typing import NamedTuple
 
 import unicodedata2
 
 from namewright.letters.alphabet import upright
 from namewright.message import Message, Problem
+from namewright.named_tuples import NamedTuple
 from namewright.names.alphabetical import base_letters
 from namewright.names.beats import Spoken, beats, spoken_beats
 from namewright.names.clusters import clusters

@@ -10,8 +10,8 @@ from __future__ import annotations
 
 from collections.abc import Collection, Sequence
 from itertools import combinations
-from typing import NamedTuple
 
+from namewright.named_tuples import NamedTuple
 from namewright.practice.weeks import Letters
 from namewright.settings import Support
 

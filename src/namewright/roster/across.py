@@ -7,8 +7,8 @@ is told by the lists of names, else by words in small letters, which titles and 
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from typing import NamedTuple
 
+from namewright.named_tuples import NamedTuple
 from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES

@@ -7,8 +7,8 @@ April and June, and where each block opens in capitals and no other line has the
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from typing import NamedTuple
 
+from namewright.named_tuples import NamedTuple
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.known import is_known

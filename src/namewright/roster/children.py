@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from enum import StrEnum
-from typing import NamedTuple
 
 from namewright.message import Field, Message, Problem
+from namewright.named_tuples import NamedTuple
 from namewright.roster.tidy import tidy
 from namewright.settings import Hand, Support
 

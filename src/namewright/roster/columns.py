@@ -9,8 +9,8 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Sequence
-from typing import NamedTuple
 
+from namewright.named_tuples import NamedTuple
 from namewright.patterns import pattern
 from namewright.roster.contents import judge, names_in
 from namewright.roster.headers import header_roles

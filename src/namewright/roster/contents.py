@@ -11,8 +11,8 @@ import re
 from collections import Counter
 from collections.abc import Iterable, Sequence
 from functools import cached_property
-from typing import NamedTuple
 
+from namewright.named_tuples import NamedTuple
 from namewright.names.casing import begins_small, is_all_capitals
 from namewright.names.clusters import is_letter
 from namewright.names.particles import OPENING_PARTICLES, PARTICLES

@@ -8,11 +8,11 @@ from __future__ import annotations
 
 import re
 from collections.abc import Collection, Iterable, Sequence
-from typing import NamedTuple
 
 import unicodedata2
 
 from namewright.message import Message, message
+from namewright.named_tuples import NamedTuple
 from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.known import is_given, is_iberian, pairs_with

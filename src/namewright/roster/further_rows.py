@@ -7,8 +7,8 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Mapping, Sequence
-from typing import NamedTuple
 
+from namewright.named_tuples import NamedTuple
 from namewright.patterns import pattern
 from namewright.roster.columns import Row, Table
 from namewright.roster.vocabulary import OTHER_PEOPLE, Role, fold

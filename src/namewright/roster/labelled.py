@@ -7,8 +7,7 @@ those who ask (``alike``, ``unlike``, ``dated``), by the other lines. Out of sco
 
 from __future__ import annotations
 
-from typing import NamedTuple
-
+from namewright.named_tuples import NamedTuple
 from namewright.patterns import pattern
 from namewright.store import keeps_names
 

@@ -11,8 +11,8 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 from enum import StrEnum
-from typing import NamedTuple
 
+from namewright.named_tuples import NamedTuple
 from namewright.roster.known import is_given, is_known, lean
 from namewright.roster.vocabulary import fold, word_set
 

@@ -10,9 +10,9 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Sequence
 from pathlib import Path
-from typing import NamedTuple
 
 from namewright.message import Message, message, together
+from namewright.named_tuples import NamedTuple
 from namewright.roster.beside import strip_numbering
 from namewright.roster.children import Child, LineReport, Outcome, Roster, RosterError
 from namewright.roster.columns import Row, Table

@@ -7,9 +7,9 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Sequence
-from typing import NamedTuple
 
 from namewright.message import Message, message
+from namewright.named_tuples import NamedTuple
 from namewright.patterns import pattern
 
 

@@ -8,11 +8,11 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from typing import NamedTuple
 
 import unicodedata2
 
 from namewright.message import Message, message
+from namewright.named_tuples import NamedTuple
 from namewright.names.casing import mend_case
 from namewright.names.clusters import clusters, is_letter
 from namewright.names.particles import PARTICLES

@@ -7,9 +7,10 @@ Lengths are millimetres.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import NamedTuple, TypeVar
+from typing import TypeVar
 
 from namewright.message import Field, Message, message
+from namewright.named_tuples import NamedTuple
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.beside import trim

@@ -9,9 +9,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from itertools import pairwise, takewhile
-from typing import NamedTuple
 
 from namewright.message import message
+from namewright.named_tuples import NamedTuple
 from namewright.names.clusters import is_letter
 from namewright.roster.headers import header_role, header_roles
 from namewright.roster.headings import heading_reason

@@ -7,11 +7,10 @@ letters such as ĳ (UAX #15). Quotation marks and apostrophes stay as typed. Eve
 
 from __future__ import annotations
 
-from typing import NamedTuple
-
 import unicodedata2
 
 from namewright.message import Message, message
+from namewright.named_tuples import NamedTuple
 from namewright.patterns import pattern
 from namewright.store import keeps_names
 

@@ -12,7 +12,7 @@ from __future__ import annotations
 import itertools
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
-from typing import Any, NamedTuple
+from typing import Any
 
 import unicodedata2
 
@@ -23,6 +23,7 @@ from namewright.letters.strokes import Stroke
 from namewright.lines.ruling import LETTER_UNITS, MAX_MIDLINE, MIN_MIDLINE, Ruling
 from namewright.lines.setting import InkLetter, SetLetter, SetLine, pen_width_mm
 from namewright.message import message
+from namewright.named_tuples import NamedTuple
 from namewright.names.clusters import clusters
 from namewright.schoolfont import extra
 from namewright.schoolfont.centreline import centrelines

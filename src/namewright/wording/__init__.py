@@ -15,9 +15,9 @@ from collections.abc import Iterable, Iterator, Mapping
 from enum import StrEnum
 from functools import cache, lru_cache
 from pathlib import Path
-from typing import NamedTuple
 
 from namewright.message import Field, Message, Problem
+from namewright.named_tuples import NamedTuple
 from namewright.patterns import pattern
 from namewright.units import number
 

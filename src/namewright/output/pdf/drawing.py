@@ -8,10 +8,10 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from functools import lru_cache
-from typing import NamedTuple
 
 from namewright.geometry.boxes import Box, holds, joined
 from namewright.lines.ink import BLACK, Ink, Spelled, Style
+from namewright.named_tuples import NamedTuple
 from namewright.output.pdf.font import hidden, shown, spelled_clusters
 from namewright.output.pdf.forms import Form, Shared, painting, recurring
 from namewright.output.pdf.objects import deflated

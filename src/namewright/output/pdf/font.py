@@ -16,7 +16,6 @@ import unicodedata
 from collections.abc import Iterable, Mapping
 from functools import cache, lru_cache
 from itertools import groupby
-from typing import NamedTuple
 
 from namewright.geometry import boxes
 from namewright.geometry.boxes import Box
@@ -26,6 +25,7 @@ from namewright.lines.ink import Ink, Spelled
 from namewright.lines.ruling import print_ruling
 from namewright.lines.setting import RuledLetters
 from namewright.lines.spacing import Spacers
+from namewright.named_tuples import NamedTuple
 from namewright.names.clusters import clusters
 from namewright.output.pdf.objects import ObjectFile, deflated
 from namewright.output.pdf.paths import UNIT, operators

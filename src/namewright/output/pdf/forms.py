@@ -9,10 +9,10 @@ import math
 from collections import Counter
 from collections.abc import Iterable, Iterator
 from functools import lru_cache
-from typing import NamedTuple
 
 from namewright.geometry import boxes
 from namewright.lines.ink import Fragment, Ink, Shape, Spelled, Style
+from namewright.named_tuples import NamedTuple
 from namewright.output.pdf.font import shown, spelled_clusters
 from namewright.output.pdf.paths import UNIT, operators
 from namewright.pages.page import Page, leaves

@@ -8,8 +8,8 @@ from __future__ import annotations
 
 from array import array
 from collections.abc import Sequence
-from typing import NamedTuple
 
+from namewright.named_tuples import NamedTuple
 from namewright.output.pdf.objects import ObjectFile, references, text_string
 
 

@@ -7,12 +7,12 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from itertools import pairwise
-from typing import NamedTuple
 
 from namewright.letters.strokes import parse_stroke
 from namewright.lines.ink import DARK, Ink, Piece, Style, stroke_fragment
 from namewright.lines.ruling import Ruling, print_ruling
 from namewright.lines.setting import SetLine, pen_width_mm
+from namewright.named_tuples import NamedTuple
 from namewright.pages.know.frame import MIN_X_MM, Frame, framed
 from namewright.pages.know.rows import letters_in
 from namewright.pages.page import Page

@@ -10,7 +10,6 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import cache
-from typing import NamedTuple
 
 from namewright.letters.alphabet import MissingLetters
 from namewright.letters.strokes import parse_stroke
@@ -21,6 +20,7 @@ from namewright.lines.ruling import Ruling, print_ruling
 from namewright.lines.setting import SetLine, pen_width_mm
 from namewright.lines.tuned import check_pens, suited
 from namewright.message import Problem
+from namewright.named_tuples import NamedTuple
 from namewright.names.clusters import clusters
 from namewright.pages import blocks
 from namewright.pages.drawable import as_far_as

@@ -9,10 +9,10 @@ Millimetres, y down.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from typing import NamedTuple
 
 from namewright.lines.ink import RULE
 from namewright.lines.tuned import suited
+from namewright.named_tuples import NamedTuple
 from namewright.pages import blocks
 from namewright.pages.know.frame import Frame, framed
 from namewright.pages.know.signin import LATE, NOTE_X_MM, Cell, Rooms, late, named, to_write
