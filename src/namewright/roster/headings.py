@@ -32,8 +32,10 @@ from namewright.roster.heading_words import (
     TODAY,
 )
 from namewright.roster.known import is_family, is_given, is_known, lean
+from namewright.roster.numbers import figure_inside
 from namewright.roster.vocabulary import (
     DAYS,
+    LEADERS,
     MONTHS,
     NUMBER_LABELS,
     OF_THE,
@@ -61,6 +63,7 @@ _COUNTED = pattern(r"\d{1,4}(?:st|nd|rd|th|er|[ºª°])?")
 _ELIDED = pattern(r"(?:d|l|dell)['’](?=[^\W\d_])")
 _IN_BRACKETS = pattern(r"\([^()]*\)")
 _SIGN = pattern(r"\s[-–—]\s|[:,;(\t]")
+_INITIALLED = pattern(r"[^\W\d_][\w’'-]+ [^\W\d_]\.?")
 _BETWEEN = pattern(r"[\s,;/()\[\]|·•–—:]+")
 
 
@@ -140,7 +143,7 @@ def perhaps_heading(text: str) -> Message | None:
     if _may_greet(words) or (len(words) == _FEW and _asks_kindly(words[1]) and not is_given(words[0])):
         return _perhaps(text)
     asked = _before_a_request(text) if _asks_kindly(fold(text)) else None
-    if asked and not any(map(is_known, asked.split())):
+    if asked and not any(map(is_known, asked.split())) and not _INITIALLED.fullmatch(strip_numbering(asked)):
         return _perhaps(text)
     if any(is_known(word) for word in words):
         return None
@@ -244,6 +247,7 @@ def _asks_kindly(words: str) -> bool:
 
 def _before_a_request(text: str) -> str | None:
     """Return what stands before a sign and a request, if it is written as a name: ``Mira Vost – no photos please``."""
+    text = strip_numbering(text)
     signs = [match for match in _SIGN.finditer(text) if not _asks_kindly(fold(text[: match.start()]))]
     before = text[: signs[-1].start()].replace(",", " ").split() if signs else []
     if len(before) < _FEW or any(begins_small(word) and fold(word) not in OF_THE for word in before):
@@ -300,12 +304,19 @@ def _is_label(label: str, text: str) -> bool:
         return role is Role.OTHER
     if not any(map(str.isalpha, label.split())):  # 1st: counts
         return False
-    return label in OTHER_PEOPLE or all(map(_is_heading_word, label.split()))
+    return label in OTHER_PEOPLE or _is_of_a_leader(label) or all(map(_is_heading_word, label.split()))
+
+
+def _is_of_a_leader(label: str) -> bool:
+    """Say whether a label is of an adult: ``Driver``, ``Moniteur du groupe``."""
+    words = label.split()
+    return label in LEADERS or (not LEADERS.isdisjoint(words) and all(
+        word in LEADERS or word in OF_THE or word in BESIDE_CLASS or _is_heading_word(word) for word in words))
 
 
 def _is_heading_word(word: str) -> bool:
     """Say whether a word can stand in a heading; so can a number or a sign beside it."""
-    counted = not any(map(str.isalpha, word)) or any(map(str.isdigit, word))
+    counted = not any(map(str.isalpha, word)) or (any(map(str.isdigit, word)) and figure_inside(word) is None)
     return counted or word in HEADER_WORDS or word in HEADING_WORDS or word in TODAY
 
 

@@ -29,6 +29,7 @@ from namewright.roster.month_rows import from_month_rows
 from namewright.roster.name_order import Habits, Order, order_of
 from namewright.roster.numbered import from_numbered
 from namewright.roster.pasted import Line, unwrapped
+from namewright.roster.photos import from_a_photo
 from namewright.roster.seats import from_seats
 from namewright.roster.sentences import speaks_of_several, told_in_a_sentence
 from namewright.roster.several import (
@@ -41,7 +42,8 @@ from namewright.roster.several import (
     several_in_group,
 )
 from namewright.roster.stacked import from_stacked_columns
-from namewright.roster.unlike import Unlike, unlike_lines
+from namewright.roster.titles_above import titles_above
+from namewright.roster.unlike import Unlike, perhaps_unlike, unlike_lines
 from namewright.roster.vocabulary import DAYS, GROUPS, SHORT_DAYS, Role, fold
 from namewright.store import keeps_names
 
@@ -70,7 +72,7 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
 
     ``columns`` says what each column holds, empty where nobody said: its titles become a line. Raises Problem.
     """
-    found = from_dated_lines(from_a_program(from_a_chat(unwrapped(lines), lines)))
+    found = from_dated_lines(from_a_program(from_a_photo(from_a_chat(unwrapped(lines), lines))))
     found = from_stacked_columns(from_a_form(from_labelled_groups(found)))
     if columns:
         found = _titled(found, titles_for(columns))
@@ -79,6 +81,7 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
     table = _laid_out(found)
     if table.delimiter == WIDE_SPACE and header_roles(table.titles) is None:
         table = _laid_out(found := _without_first_counts(found))
+    found, doubtful = _titles_told(found, table)
     if table.header is None and table.delimiter in ("", ","):
         found = without_shared(found)
     for _ in range(_MAX_ROUNDS):  # what is found apart may tell more of the rest
@@ -91,7 +94,18 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
         table = _laid_out(found)
         judge = Judge(whole_names(table), plain_spellings(line.text for line in found))
     plain = not table.delimiter and table.header is None
-    return Unfolded(found, table, judge, unlike_lines([line.text for line in found]) if plain else {})
+    unlike = {at: perhaps_unlike(line.text) for at, line in enumerate(found) if line.origin in doubtful}
+    return Unfolded(found, table, judge, {**unlike, **(unlike_lines([line.text for line in found]) if plain else {})})
+
+
+def _titles_told(found: list[Line], table: Table) -> tuple[list[Line], frozenset[int]]:
+    """Return the lines with titles over a list as headings, and where (0-based) those come from that may be none."""
+    if table.header is not None:
+        return found, frozenset()
+    above = titles_above([line.text for line in found], is_title)
+    cells = {at for at, line in enumerate(found) if table.delimiter and table.delimiter in line.text.strip()}
+    return ([line.heading(line.text) if at in above.sure - cells else line for at, line in enumerate(found)],
+            frozenset(found[at].origin for at in above.doubtful - cells))
 
 
 def _without_first_counts(lines: list[Line]) -> list[Line]:

@@ -41,6 +41,7 @@ _LEGEND = pattern(r"\s*(\*+|†|‡|°|\(\*+\)|\[[a-z\d]\])\s*[=:–-]?\s*\S")
 _SIGNS = frozenset(",:;/")
 _IN_BRACKETS = pattern(r"\([^()]*\)")
 _FIGURE = pattern(r"[\d°º#№]")
+_FIGURE_INSIDE = pattern(r"[^\W\d_]+\d+[^\W\d_]\w*,?")  # Abi01a: a photo’s reading of a name
 _RULED = pattern(r"\s*([-=_*~–—] ?){3,}\s*")
 _DATED = DAYS | MONTHS | SEASONS | TODAY
 _LONGEST_NAME = 4  # words
@@ -69,7 +70,12 @@ def unlike_lines(texts: Sequence[str]) -> Mapping[int, Unlike]:
     rest = {at: text for at, text in filled.items() if at not in found and not text.rstrip().endswith(":")}
     doubtful = (*_underlined(texts, rest), *_over_a_block(texts, rest), *_odd(rest), *_labelled(rest),
                 *((at, rest[at]) for at in blocks.doubtful if at in rest))
-    return found | {at: Unlike((message("roster.unlike", words=text[:60]),), doubtful=True) for at, text in doubtful}
+    return found | {at: perhaps_unlike(text) for at, text in doubtful}
+
+
+def perhaps_unlike(text: str) -> Unlike:
+    """Return what is said of a line that may be a child after all."""
+    return Unlike((message("roster.unlike", words=text[:60]),), doubtful=True)
 
 
 def _said_again(count: int) -> Unlike:
@@ -252,7 +258,7 @@ def _before_colon(name: str) -> str:
 def _worded(name: str) -> list[str]:
     """Return the words of a line without figures, signs and brackets, all of them where none is left."""
     words = [word for word in _IN_BRACKETS.sub(" ", name).split()
-             if not _FIGURE.search(word) and any(map(is_letter, word))]
+             if (not _FIGURE.search(word) or _FIGURE_INSIDE.fullmatch(word)) and any(map(is_letter, word))]
     return words or name.split()
 
 

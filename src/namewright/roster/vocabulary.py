@@ -62,6 +62,17 @@ OTHER_PEOPLE = word_set("""
     professor, professora, escola, atsem, erzieherin, erzieher, educadora, educador, educatrice, auxiliar""")
 """A header that holds one of these is about somebody else, even where it says “first name” too."""
 
+LEADERS = word_set("""
+    driver, bus driver, substitute, supervisor, chaperone, instructor, coach, fahrer, fahrerin, busfahrer, busfahrerin,
+    leitung, leiter, leiterin, gruppenleitung, klassenleitung, betreuer, betreuerin, betreuung, vertretung, aufsicht,
+    trainer, trainerin, bezugserzieherin, bezugserzieher, sorgeberechtigt, sorgeberechtigte, sorgeberechtigter,
+    chauffeur, chauffeuse, conducteur, conductrice, moniteur, monitrice, animateur, animatrice, remplacant,
+    remplacante, accompagnateur, accompagnatrice, intervenant, intervenante, monitor, monitora, conductor, conductora,
+    chofer, suplente, sustituto, sustituta, acompanante, conducente, supplente, accompagnatore, istruttore,
+    istruttrice, coordinatrice, coordinatore, motorista, condutor, condutora, coordenador, coordenadora, substituto,
+    substituta, vigilante, acompanhante, coordinator, coordinador, coordinadora, coordinateur""")
+"""Who leads, drives or looks after children: a label before an adult's name. Jobs that children have are not here."""
+
 GROUPS = word_set("""
     table, group, team, pair, row, station, centre, center, tisch, gruppe, reihe, paar, equipe, groupe, rang, ilot,
     mesa, grupo, equipo, fila, pareja, tavolo, gruppo, squadra, coppia, equipa, par""")
@@ -117,7 +128,7 @@ TOTALS = word_set("""
 SEASONS = word_set("spring, summer, fall, autumn, winter, primavera, verano, otono, invierno")
 
 TITLES = word_set("""
-    mme, mlle, madame, monsieur, maitresse, maitre, frau, herr, signora, signor, sig, sig.ra, prof.ssa,
+    mme, mlle, madame, monsieur, maitresse, maitre, frau, herr, herrn, signora, signor, sig, sig.ra, prof.ssa,
     professoressa, professore, senhora, senhor, professora, professor, mr, mrs, ms, miss, mx, dr, prof, sr, sra,
     srta, senor, senora, senorita, maestra, maestro, profesora, profesor, teacher, coach, principal, director,
     directora""")

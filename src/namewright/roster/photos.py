@@ -1,0 +1,74 @@
+"""What the photo of a ruled list leaves about names: stray bars, and given names broken on to the line below.
+
+Bars are stray where lines have now more of them and now fewer, and hardly one stands between words: a table has as many
+on every line. A line that ends in a comma goes on below where the list is written ``Family, Given``.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterator, Sequence
+from itertools import pairwise
+
+from namewright.names.casing import begins_small
+from namewright.names.clusters import is_letter
+from namewright.patterns import pattern
+from namewright.roster.beside import strip_numbering
+from namewright.roster.pasted import Line
+from namewright.roster.shares import share
+
+_BARS = pattern(r"[|¦]")
+_ENDING = pattern(r",\s*\n")
+_BETWEEN = pattern(r"[^\W\d_][^|¦]*[|¦][^|¦]*[^\W\d_]")
+_BEHIND_A_NUMBER = pattern(r"^(\s*\d{1,3}[.)]?)\s*!\s*")
+_PARTED = pattern(r"[^,]*[^\W\d_][^,]*,[^,]*[^\W\d_][^,]*")
+_BROKEN = pattern(r"[^,\d]*[^\W\d_][^,\d]*,")
+_ENOUGH, _HALF, _HARDLY, _MOSTLY = 3, 0.5, 0.2, 0.8
+_MOST_WORDS = 3  # of a given name
+
+
+def from_a_photo(lines: Sequence[Line]) -> list[Line]:
+    """Return the lines without stray bars, each name on one line, or as they are where none are stray or broken."""
+    whole = "\n".join(line.text for line in lines)
+    barred = _without_bars(lines) if _BARS.search(whole) else list(lines)
+    return _joined(barred) if _ENDING.search(whole) else barred
+
+
+def _without_bars(lines: Sequence[Line]) -> list[Line]:
+    worded = [line.text for line in lines if any(map(is_letter, line.text))]
+    bars = [len(_BARS.findall(text)) for text in worded]
+    if sum(map(bool, bars)) < _ENOUGH or max(Counter(bars).values()) > _MOSTLY * len(bars):
+        return list(lines)
+    if share(bool(_BETWEEN.search(text)) for text in worded) > _HARDLY or share("," in text for text in worded) < _HALF:
+        return list(lines)
+    return [line._replace(text=_without(line.text)) if _BARS.search(line.text) or "!" in line.text else line
+            for line in lines]
+
+
+def _without(text: str) -> str:
+    return _BEHIND_A_NUMBER.sub(r"\1 ", " ".join(_BARS.sub(" ", text).split()))
+
+
+def _joined(lines: list[Line]) -> list[Line]:
+    """Join a line that ends in a comma with the one below it, where most others have both parts of a name."""
+    broken = {at for at, (line, below) in enumerate(pairwise(lines)) if _goes_on(line.text, below.text)}
+    rest = [line.text for at, line in enumerate(lines)
+            if any(map(is_letter, line.text)) and at not in broken and at - 1 not in broken]
+    if not broken or sum(bool(_PARTED.fullmatch(text)) for text in rest) < max(_ENOUGH, _HALF * len(rest)):
+        return lines
+    return list(_in_one(lines, broken))
+
+
+def _goes_on(text: str, below: str) -> bool:
+    """Say whether a line has a family name and a comma alone, and the one below it a given name alone."""
+    words = below.split()
+    given = 0 < len(words) <= _MOST_WORDS and "," not in below and is_letter(below.lstrip()[0])
+    return given and not begins_small(words[0]) and bool(_BROKEN.fullmatch(strip_numbering(text)))
+
+
+def _in_one(lines: Sequence[Line], broken: set[int]) -> Iterator[Line]:
+    for at, line in enumerate(lines):
+        if at in broken:
+            yield line._replace(text=f"{line.text.rstrip()} {lines[at + 1].text.strip()}")
+        elif at - 1 not in broken:
+            yield line

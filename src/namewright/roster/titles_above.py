@@ -1,0 +1,126 @@
+"""Titles over a list whose lines have a sign: bullets, numbers from one on, or the comma of ``Family, Given``.
+
+Such a list is written one way all through, so a line over it without the sign is mostly about the class. It is one for
+sure where its words say so; what may be a name is asked about, and a known name over bullets or commas is a child: the
+first sign of a list is easily lost in copying. Out of scope: lists without signs (``unlike``), titles of columns.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from itertools import pairwise
+from typing import NamedTuple
+
+from namewright.names.casing import begins_small
+from namewright.names.clusters import is_letter
+from namewright.names.particles import PARTICLES
+from namewright.patterns import pattern
+from namewright.roster.beside import strip_numbering
+from namewright.roster.free_text import NAME_LABEL
+from namewright.roster.heading_words import ARTICLES, HEADING_WORDS, LEVELS, LISTS, PLACES
+from namewright.roster.headings import opens_as_class
+from namewright.roster.known import is_given, is_known
+from namewright.roster.shares import share
+from namewright.roster.vocabulary import DAYS, LEADERS, NUMBER_UNITS, OF_THE, TITLES, fold
+
+_BULLET = pattern(r"\s*(?:[-*•‣◦·–—▪■●○✓✔☐☑►➢➤→§]|\[[ xX]?\])\s+(?=\S)")
+_NUMBER = pattern(r"\s*[(#]?0{0,3}(\d{1,3})(?:[.):\s-]|$)")
+_SIGNED = pattern(rf"^(?:{_BULLET.pattern}|{_NUMBER.pattern})|,", re.MULTILINE)
+_COMMA = pattern(r"[^,]*[^\W\d_][^,]*,[^,]*[^\W\d_][^,]*")
+_SCHOOL_YEAR = pattern(r"(?<!\d)20\d\d\s?[/–-]\s?(?:20)?\d\d(?!\d)")
+_ASIDE = pattern(r"\s[-–—|/]\s|[,:(\[]")
+_CLASS = HEADING_WORDS | LEVELS | PLACES | LISTS | DAYS
+_ADULTS = TITLES | LEADERS
+_ENOUGH, _MOST_ABOVE = 3, 4  # lines with a sign; lines over the first number
+_MOSTLY, _NEARLY_ALL = 0.6, 0.8
+_LONGEST = 200
+
+
+class Above(NamedTuple):
+    """The lines (0-based) that are titles, and those that may be children after all."""
+
+    sure: frozenset[int] = frozenset()
+    doubtful: frozenset[int] = frozenset()
+
+
+def titles_above(lines: Sequence[str], is_heading: Callable[[str], bool]) -> Above:
+    """Return the titles over a list with signs, of ``lines`` as typed; ``is_heading`` says which are known as some."""
+    if not _SIGNED.search("\n".join(lines)):
+        return Above()
+    texts = ["" if is_heading(line) else line for line in lines]
+    filled = {at: text for at, text in enumerate(texts) if any(map(is_letter, text))}
+    over_one = set(_over_numbers(filled))
+    found = sorted(over_one | {*_over_bullets(filled), *_over_commas(texts, filled)})
+    found = [at for at in found if len(texts[at]) <= _LONGEST and not NAME_LABEL.match(texts[at])]
+    apart = {at for at in found if not texts[at + 1].strip()}
+    sure = frozenset(at for at in found if _is_a_title(texts[at], apart=at in apart))
+    opening = [at for at in found if at not in sure and (not at or not texts[at - 1].strip() or at - 1 in sure)]
+    return Above(sure, frozenset(at for at in opening if at in over_one or not is_given(_words(texts[at])[0])))
+
+
+def _over_bullets(filled: Mapping[int, str]) -> Iterator[int]:
+    """Yield the lines without a bullet right over one with it, where most have one."""
+    marked = {at: text for at, text in filled.items() if _BULLET.match(text)}
+    if len(marked) >= _MOSTLY * len(filled) and _are_names(marked.values()):
+        yield from (at for at, below in pairwise(filled) if at not in marked and below in marked)
+
+
+def _over_numbers(filled: Mapping[int, str]) -> Iterator[int]:
+    """Yield the lines over number one, where nearly all from there on are counted: over the first, and over others."""
+    places = list(filled)
+    numbers = [int(match[1]) if (match := _NUMBER.match(text)) else 0 for text in filled.values()]
+    ones = [at for at, two in enumerate(pairwise(numbers)) if two == (1, 2)]
+    counted = {places[at]: filled[places[at]] for at, number in enumerate(numbers) if ones and at >= ones[0] and number}
+    if ones and ones[0] <= _MOST_ABOVE and _are_names(counted.values()) and (
+            len(counted) >= _MOSTLY * (len(places) - ones[0])):
+        yield from places[: ones[0]]
+        yield from (places[at - 1] for at in ones[1:] if not numbers[at - 1])
+
+
+def _over_commas(texts: Sequence[str], filled: Mapping[int, str]) -> Iterator[int]:
+    """Yield the lines without a comma that open a block, where nearly all others have one."""
+    opening = [at for at, text in filled.items() if "," not in text and not (at and texts[at - 1].strip())]
+    others = [text for at, text in filled.items() if at not in opening]
+    if share(bool(_COMMA.fullmatch(text)) for text in others) >= _NEARLY_ALL and _are_names(others):
+        yield from (at for at, below in pairwise(filled) if at in opening and "," in filled[below])
+
+
+def _are_names(lines: Iterable[str]) -> bool:
+    """Say whether there are enough lines and most of them begin and end as names do, up to a comma or a dash."""
+    names = [_ASIDE.split(strip_numbering(line))[0].split() for line in lines]
+    titled = [bool(words) and not (begins_small(words[0]) or begins_small(words[-1])) for words in names]
+    return len(titled) >= _ENOUGH and share(titled) >= _MOSTLY
+
+
+def _words(text: str) -> list[str]:
+    return [bare for word in text.split() if (bare := word.strip(",;:.()[]–—-|/"))] or text.split()
+
+
+def _is_a_title(text: str, *, apart: bool) -> bool:
+    """Say whether a line tells that it is none but a title; ``apart`` that an empty line parts it from the list."""
+    bare = strip_numbering(text)
+    words, head = _words(bare), _words(_ASIDE.split(bare)[0] or bare)
+    first = fold(words[0])
+    if is_given(first) and not opens_as_class(first):
+        return False
+    if any(map(_is_of_a_class, head)) or (opens_as_class(first) and len(words) > 1 and not is_known(first)):
+        return True
+    small = [word for word in head if begins_small(word) and fold(word) not in PARTICLES | OF_THE]
+    if first in ARTICLES and small:
+        return True
+    if len(head) == 1 and (_SCHOOL_YEAR.search(bare) or any(fold(word) in _ADULTS for word in words)):
+        return True
+    return (apart and (bool(small) or any(map(str.isdigit, text)))) or _is_an_age(text)
+
+
+def _is_an_age(text: str) -> bool:
+    """``5 years - list``: a number and a unit in front."""
+    number, *rest = _words(text)
+    return number.isdigit() and bool(rest) and fold(rest[0]) in NUMBER_UNITS
+
+
+def _is_of_a_class(word: str) -> bool:
+    """Say whether a word is about classes, lists or adults, and is no name that is known."""
+    folded = fold(word)
+    return (folded in _CLASS or folded in TITLES) and (begins_small(word) or not is_known(word))

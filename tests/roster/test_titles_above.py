@@ -1,0 +1,90 @@
+"""What stands over a list with signs and has none is a title, or asked about where it may be a name."""
+
+from __future__ import annotations
+
+import pytest
+
+from namewright.roster.children import Outcome
+from namewright.roster.parsing import read_roster
+
+BULLETS = "• Mira V.\n• Bo T. – Badekappe\n• Una G.\n• Xobrel F."
+NUMBERS = "1. Mira Vost\n2. Bo Tarn\n3. Una Grell\n4. Xobrel Fask"
+COMMAS = "Vost, Mira\nTarn, Bo\nGrell, Una\nFask, Xobrel"
+WIDE = "01  Mira bin Vost\n02  Bo bin Tarn\n03  Una binti Grell"
+TITLES = [
+    ("Seepferdchen, 2:15 Uhr, Bahn 1, Leitung: Yolima", BULLETS), ("Tortues – 2:15 – moniteur : Yolima", BULLETS),
+    ("5 Years Cempaka - name list", NUMBERS), ("5 Years Cempaka - name list", WIDE), ("Quelli del mercoledì", NUMBERS),
+    ("Kinder von Frau Yılmaz", COMMAS), ("Kinder von Herrn Vost", COMMAS), ("Os do turno 2", COMMAS),
+    ("Los que vienen temprano", BULLETS), ("Gli amici del giardino", NUMBERS), ("Erlenraum, 2026/27", NUMBERS),
+]
+
+
+@pytest.mark.parametrize("gap", ["\n", "\n\n"])
+@pytest.mark.parametrize(("title", "below"), TITLES)
+def test_a_title_is_no_child_and_takes_none_with_it(title: str, below: str, gap: str) -> None:
+    read = read_roster(title + gap + below)
+    assert read.lines[0].outcome is Outcome.HEADING
+    assert len(read.children) == len(below.splitlines())
+
+
+@pytest.mark.parametrize("below", [NUMBERS, WIDE])
+def test_small_words_over_an_empty_line_and_numbers_are_a_title(below: str) -> None:
+    assert read_roster(f"Nama murid\n\n{below}").lines[0].outcome is Outcome.HEADING
+    assert read_roster(f"Nama murid\n{below}").lines[0].outcome is Outcome.LEFT_OUT
+
+
+@pytest.mark.parametrize("below", [BULLETS, NUMBERS, COMMAS])
+def test_what_may_be_a_rare_name_is_asked_about(below: str) -> None:
+    read = read_roster(f"Qwembel Zorf\n{below}")
+    assert [note.key for note in read.lines[0].notes] == ["roster.unlike"]
+    assert len(read_roster(f"Name: Qwembel Zorf\n{below}").children) == len(read.children) + 1
+
+
+def test_a_known_name_over_number_one_is_asked_about() -> None:
+    """Most often it is the teacher; where number two follows, it is the first child."""
+    assert read_roster(f"Laura Martin\n{NUMBERS}").lines[0].outcome is Outcome.LEFT_OUT
+    assert read_roster("Laura Martin\n2. Bo Tarn\n3. Una Grell\n4. Ida Fask").lines[0].outcome is Outcome.CHILD
+
+
+@pytest.mark.parametrize("text", [
+    f"Mia\n{BULLETS}", f"Mia Chen\n{COMMAS}", f"Mia Chen – bus at 2:15\n{BULLETS}", f"Mia, Room 4\n\n{BULLETS}",
+    f"{BULLETS}\nMia Chen", "- Mira Vost\n- Bo Tarn\nMia Chen\n- Una Grell\n- Ida Fask",
+    "Mia\n- Peanuts\n- Milk\n- Eggs",
+])
+def test_a_known_name_over_bullets_and_commas_stays_a_child(text: str) -> None:
+    assert "Mia" in [child.practice for child in read_roster(text).children]
+
+
+@pytest.mark.parametrize("line", ["Xobrel – bus at 2:15", "Xobrel, Room 4", "Xobrel Tarn, Room 4",
+                                  "Xobrel Tarn (Gruppe 2)", "Xobrel Sala"])
+@pytest.mark.parametrize("below", [BULLETS, NUMBERS])
+def test_a_rare_name_is_never_a_heading(line: str, below: str) -> None:
+    assert read_roster(f"{line}\n{below}").lines[0].outcome is not Outcome.HEADING
+
+
+@pytest.mark.parametrize("below", [
+    "Mira Vost\nBo Tarn\nUna Grell", "2. Mira Vost\n3. Bo Tarn\n4. Una Grell", "1. needs help\n2. no photos\n3. naps"])
+def test_without_such_a_list_nothing_is_a_title(below: str) -> None:
+    assert read_roster(f"Xobrel Tarn\n{below}").lines[0].outcome is Outcome.CHILD
+
+
+@pytest.mark.parametrize("line", [
+    "Driver: Eleanor Vale", "Bus driver: Eleanor Vale", "Fahrer: Tom Vale", "Leitung: Tom Vale",
+    "Sorgeberechtigt: Tom Vale", "Chauffeur du car : Luc Vale", "Monitrice : Luce Vale", "Conductora: Ana Vale",
+    "Motorista: Rita Vale",
+])
+def test_an_adult_with_a_word_for_what_they_do_is_no_child(line: str) -> None:
+    read = read_roster(f"{line}\nMira Vost\nBo Tarn\nUna Grell\nIda Fask")
+    assert [child.practice for child in read.children] == ["Mira", "Bo", "Una", "Ida"]
+    assert read.lines[0].outcome is Outcome.HEADING
+
+
+def test_a_job_of_a_child_and_a_family_name_are_no_adult() -> None:
+    text = "Line leader: Mia\nMira Vost\nAdam Driver\nDriver, Una\nHelper: Leo"
+    assert {"Mira", "Adam", "Una"} <= {child.practice for child in read_roster(text).children}
+    assert Outcome.HEADING not in {line.outcome for line in read_roster(text).lines}
+
+
+@pytest.mark.parametrize("line", ["• Haithdlam R. – no dunking please", "- Qwembel Z: no photos please"])
+def test_an_initial_makes_a_name_of_what_stands_before_a_request(line: str) -> None:
+    assert read_roster(f"{line}\n{BULLETS}").lines[0].outcome is Outcome.CHILD
