@@ -128,6 +128,7 @@ def _is_said_to_be_a_name(text: str) -> bool:
     return label is not None and any(map(is_letter, text[label.end() :]))
 
 
+@keeps_names(1024)
 def perhaps_heading(text: str) -> Message | None:
     """Say that a line may be about the class, where words speak for it and no name that is known against it.
 
