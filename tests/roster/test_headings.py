@@ -16,6 +16,12 @@ HEADINGS = [
     ("Alder Room, Ms. Ferrow", "an adult behind a comma"), ("Alder Room - mornings", "words behind a dash"),
     ("Salle des Aulnes 2026/27 - Mme Ferrow", "in French"), ("Bärengruppe 2026/27", "in German, in one word"),
     ("Sala dos Salgueiros 2026/27 - Prof. Ferrow", "in Portuguese"), ("Sezione degli Ontani", "in Italian"),
+    ("Sala Girasoles, maestra Irune", "a room and a teacher in Spanish"),
+    ("Sala Girasoles (maestra Irune)", "in brackets"),
+    ("Aula Girasoli – insegnante Irune", "in Italian, behind a dash"),
+    ("Sala dos Girassóis, educadora Irune", "in Portuguese"), ("Salle Tournesol, ATSEM Irune", "in French"),
+    ("Raum Erle, Erzieherin Irune", "in German"), ("Erlenraum, Frau Ferrow, 2026/27", "in one word, with a year"),
+    ("Room Sunflower, teacher Irune", "in English"),
     ("Mon 30 Nov", "a day and a date"), ("Montag, 30. November", "the same in German"),
     ("lunes 30 de noviembre de 2026", "in Spanish"), ("le lundi 30 novembre", "in French again"),
     ("lunedì 30 novembre", "in Italian again"), ("segunda-feira, 30 de novembro", "in Portuguese again"),
@@ -33,6 +39,8 @@ HEADINGS = [
 ]
 CHILDREN = [
     ("Mira Vost", "a plain name"), ("Name: Mira Vost", "the label of a name"),
+    ("Mira Sala, Frau Ferrow", "a family name that means a room, and a teacher"), ("Sala, Irune", "the same alone"),
+    ("Sala Irune, autismo", "a given name that means a room"), ("Zimmer, Anna", "a family name in German"),
     ("April", "a month alone may be a child"),
     ("Summer Vost", "so may a season"), ("Grace Ms", "a title behind a name"), ("Paige", "a name that sounds like one"),
     ("Mira", "one word"), ("1. Mira", "numbered"), ("De la Brae, Mira", "a comma"), ("", "nothing at all"),

@@ -75,8 +75,9 @@ CLASS_OPENINGS = word_set("""
     ceip, gruppenliste, klassenliste, kinderliste""")
 """First words of a class that is named after something: ``Salle des Tournesols``."""
 
-CLASS_ENDINGS = ("gruppe", "gruppen", "klasse", "schule", "kindergarten", "tagesstatte", "kalender", "gesprache")
-"""Endings of German words in one that name a class: ``Vorschulgruppe``, ``Bärengruppe``."""
+CLASS_ENDINGS = ("gruppe", "gruppen", "klasse", "schule", "kindergarten", "tagesstatte", "kalender", "gesprache",
+                 "nraum", "zimmer")
+"""Endings of German words in one that name a class or its room: ``Vorschulgruppe``, ``Erlenraum``."""
 
 ENDS = word_set("end, ende, fin, fine, fim")
 

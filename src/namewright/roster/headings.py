@@ -34,6 +34,7 @@ from namewright.roster.heading_words import (
 from namewright.roster.known import is_family, is_given, is_known, lean
 from namewright.roster.numbers import figure_inside
 from namewright.roster.vocabulary import (
+    ADULTS,
     DAYS,
     LEADERS,
     MONTHS,
@@ -163,15 +164,15 @@ def opens_as_class(word: str) -> bool:
 
 
 def _is_compound(word: str) -> bool:
-    """Say whether a German word in one is a class: ``Bärengruppe``."""
-    return word.endswith(CLASS_ENDINGS) and word not in CLASS_ENDINGS
+    """Say whether a German word in one is a class or its room, and no family: ``Bärengruppe``, ``Erlenraum``."""
+    return word.endswith(CLASS_ENDINGS) and word not in CLASS_ENDINGS and not is_known(word)
 
 
 def _without_aside(text: str) -> str:
     """Return a line without a school year, and without what stands behind a dash, in brackets, or an adult."""
     bare = _SCHOOL_YEAR.sub(" ", text).rstrip(" -–—,")
     match = _ASIDE.search(bare)
-    if match and match["title"] and fold(match["title"]) not in TITLES:
+    if match and match["title"] and fold(match["title"]) not in ADULTS:
         return bare.strip()
     return " ".join((bare[: match.start()] if match else bare).split())
 
@@ -184,8 +185,15 @@ def _is_class_with_aside(text: str) -> bool:
         return False
     if len(words) == 1 and _is_compound(words[0]):
         return True
+    if _is_led(text) and (opens_as_class(words[0]) and len(words) > 1 and not is_given(words[0])):
+        return True
     named = words[0] in CLASS_OPENINGS and len(words) > _FEW and words[1] in OF_THE
     return _names_a_class(words) or (named and not any(map(is_given, words[1:])))
+
+
+def _is_led(text: str) -> bool:
+    """Say whether an adult stands behind a sign: ``Sala Girasoles, maestra Irune``."""
+    return any(fold(word) in ADULTS for word in _SIGN.split(text)[1:] for word in word.split()[:1])
 
 
 def _is_day(text: str) -> bool:

@@ -22,7 +22,7 @@ from namewright.roster.heading_words import ARTICLES, HEADING_WORDS, LEVELS, LIS
 from namewright.roster.headings import opens_as_class
 from namewright.roster.known import is_given, is_known
 from namewright.roster.shares import share
-from namewright.roster.vocabulary import DAYS, LEADERS, NUMBER_UNITS, OF_THE, TITLES, fold
+from namewright.roster.vocabulary import ADULTS, DAYS, NUMBER_UNITS, OF_THE, TITLES, fold
 
 _BULLET = pattern(r"\s*(?:[-*•‣◦·–—▪■●○✓✔☐☑►➢➤→§]|\[[ xX]?\])\s+(?=\S)")
 _NUMBER = pattern(r"\s*[(#]?0{0,3}(\d{1,3})(?:[.):\s-]|$)")
@@ -31,7 +31,6 @@ _COMMA = pattern(r"[^,]*[^\W\d_][^,]*,[^,]*[^\W\d_][^,]*")
 _SCHOOL_YEAR = pattern(r"(?<!\d)20\d\d\s?[/–-]\s?(?:20)?\d\d(?!\d)")
 _ASIDE = pattern(r"\s[-–—|/]\s|[,:(\[]")
 _CLASS = HEADING_WORDS | LEVELS | PLACES | LISTS | DAYS
-_ADULTS = TITLES | LEADERS
 _ENOUGH, _MOST_ABOVE = 3, 4  # lines with a sign; lines over the first number
 _MOSTLY, _NEARLY_ALL = 0.6, 0.8
 _LONGEST = 200
@@ -109,7 +108,7 @@ def _is_a_title(text: str, *, apart: bool) -> bool:
     small = [word for word in head if begins_small(word) and fold(word) not in PARTICLES | OF_THE]
     if first in ARTICLES and small:
         return True
-    if len(head) == 1 and (_SCHOOL_YEAR.search(bare) or any(fold(word) in _ADULTS for word in words)):
+    if len(head) == 1 and (_SCHOOL_YEAR.search(bare) or any(fold(word) in ADULTS for word in words)):
         return True
     return (apart and (bool(small) or any(map(str.isdigit, text)))) or _is_an_age(text)
 

@@ -49,17 +49,23 @@ def word_set(text: str) -> frozenset[str]:
     return frozenset(" ".join(word.split()) for word in text.split(",") if word.strip())
 
 
-OTHER_PEOPLE = word_set("""
+TEACHERS = word_set("""
+    teacher, aide, maestra, maestro, enseignant, enseignante, lehrer, lehrerin, lehrkraft, insegnante, professor,
+    professora, atsem, erzieherin, erzieher, educadora, educador, educatrice, auxiliar, docente, educateur, seno,
+    padagogin""")
+"""Who teaches, beside the forms of address in `TITLES`."""
+
+OTHER_PEOPLE = TEACHERS | word_set("""
     parent, parents, mother, mom, mum, father, dad, guardian, guardians, family's, sibling, brother, sister,
-    emergency, contact, teacher, aide, doctor, school, grandma, grandpa, grandmother, grandfather, nanny,
-    babysitter, aunt, uncle, stepmother, stepfather, stepmom, stepdad, oma, opa, grossmutter, grossvater, tante,
-    onkel, abuela, abuelo, nonna, nonno, mamie, nounou, grand-mere, grand-pere, madre, mama, padre, padres, papa,
-    tutor, tutora, hermano, hermana, emergencia, contacto, maestra, maestro, escuela, mere, maman, pere, tuteur,
-    tutrice, responsable, frere, soeur, urgence, enseignant, enseignante, ecole, mutter, vater, eltern, elternteil,
-    erziehungsberechtigte, erziehungsberechtigter, erziehungsberechtigten, vormund, geschwister, bruder, schwester,
-    notfall, notfallkontakt, lehrer, lehrerin, lehrkraft, schule, mamma, genitore, genitori, babbo, tutore,
-    fratello, sorella, insegnante, scuola, mae, pai, pais, encarregado, encarregada, responsavel, irmao, irma,
-    professor, professora, escola, atsem, erzieherin, erzieher, educadora, educador, educatrice, auxiliar""")
+    siblings, brothers, sisters, hermanos, hermanas, freres, soeurs, fratelli, sorelle, schwestern, irmaos, irmas,
+    emergency, contact, doctor, school, grandma, grandpa, grandmother, grandfather, nanny, babysitter, aunt, uncle,
+    stepmother, stepfather, stepmom, stepdad, oma, opa, grossmutter, grossvater, tante, onkel, abuela, abuelo,
+    nonna, nonno, mamie, nounou, grand-mere, grand-pere, madre, mama, padre, padres, papa, tutor, tutora, hermano,
+    hermana, emergencia, contacto, escuela, mere, maman, pere, tuteur, tutrice, responsable, frere, soeur, urgence,
+    ecole, mutter, vater, eltern, elternteil, erziehungsberechtigte, erziehungsberechtigter,
+    erziehungsberechtigten, vormund, geschwister, bruder, schwester, notfall, notfallkontakt, schule, mamma,
+    genitore, genitori, babbo, tutore, fratello, sorella, scuola, mae, pai, pais, encarregado, encarregada,
+    responsavel, irmao, irma, escola""")
 """A header that holds one of these is about somebody else, even where it says “first name” too."""
 
 LEADERS = word_set("""
@@ -132,6 +138,9 @@ TITLES = word_set("""
     professoressa, professore, senhora, senhor, professora, professor, mr, mrs, ms, miss, mx, dr, prof, sr, sra,
     srta, senor, senora, senorita, maestra, maestro, profesora, profesor, teacher, coach, principal, director,
     directora""")
+
+ADULTS = TITLES | LEADERS | TEACHERS
+"""Words that stand before an adult's name over a class."""
 
 DOUBLE_STARTERS = word_set("""
     ana, anna, anne, ann, maria, mary, marie, juan, jose, jean, luis, carlos, miguel, rosa, luz, jesus, john, billy,
