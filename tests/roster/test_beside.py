@@ -131,3 +131,11 @@ def test_what_a_child_is_called_in_the_words_of_six_languages(line: str) -> None
 ])
 def test_other_names_beside_a_child_are_not_what_it_is_called(line: str) -> None:
     assert read_roster(line).children[0].practice == "Katie"
+
+
+@pytest.mark.parametrize("line", ["Sara Edin = lait de vache", "Sara Edin ... sans porc", "Sara Edin … RAS",
+                                  "Sara Edin .... RAS", "Sara Edin = RAS"])
+def test_behind_an_equals_sign_or_dots_stands_a_remark(line: str) -> None:
+    bare, beside = take_beside(line)
+    assert bare == "Sara Edin"
+    assert [note.key for note in beside.notes] == ["roster.remark"]

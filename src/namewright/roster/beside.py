@@ -47,7 +47,7 @@ _BRACKETED = pattern(r"\(([^()]*)\)|\[([^\[\]]*)\]|\{([^{}]*)\}|（([^（）]*)�
 _QUOTED = pattern(
     r"[\"“”„«]([^\"“”„«»]*)[\"“”»]|(?<!\S)(?:''|``|‘‘)([^\s'’‘]{2,})(?:''|’’)|(?<!\S)['‘]([^\s'’‘]{2,})['’](?![^\s,;])"
 )
-_SPACED_DASH = pattern(r" *([-‐–—]{1,2}|:|//|#|→|⇒|[-=]>) +| +([-‐–—]{1,2}) *| +(/) +")
+_SPACED_DASH = pattern(r" *([-‐–—]{1,2}|:|//|#|→|⇒|[-=]>) +| (=|\.{2,}|…) +| +([-‐–—]{1,2}) *| +(/) +")
 _LETTER_DASH = pattern(r"(?<=[^\W\d_])[–—−](?=[^\W\d_])")
 _LOOSE_MARK = pattern(r"(?<=[^\W\d_])[`´′](?=[^\W\d_])")
 _LABELLED = pattern(r"([^\W\d_]): *(?=\S*\d)")
@@ -167,7 +167,7 @@ def _cut_remark(text: str, found: Reading, notes: list[Message]) -> tuple[str, R
     after = text[match.end() :].strip() if match else ""
     if not match or not any(map(is_letter, before)) or not after:
         return text, found
-    dash = match[1] or match[2] or match[3]
+    dash = next(filter(None, match.groups()))
     if dash == "/" and not _is_remark(before, after):
         return text, found
     label = before.replace(",", " ").split()[-1]
