@@ -7,6 +7,7 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from namewright.roster.free_text import read_name
+from namewright.roster.parsing import read_roster
 from namewright.roster.vocabulary import DOUBLE_STARTERS, HANDS, fold
 from namewright.settings import Hand
 
@@ -109,3 +110,12 @@ def test_any_text_is_read_without_a_traceback(typed: str) -> None:
     found = read_name(typed)
     for part in (found.given, found.family, found.goes_by):
         assert part == " ".join(part.split())
+
+
+def test_a_word_about_a_child_behind_its_given_name_hides_no_given_name() -> None:
+    """In a list with the family name before a comma; a word alone behind the comma is still a remark."""
+    others = "VOST, MIRA\nTARN, BO\nGRELL, UNA   ALTA"
+    child = read_roster(f"{others}\nDETHNANOG, NYEMDLIAM   NUOVO").children[-1]
+    assert (child.practice, child.family) == ("Nyemdliam", "Dethnanog")
+    assert read_roster(f"{others}\nDETHNANOG, ASMA").children[-1].practice == "Asma"
+    assert read_roster(f"{others}\nFASK, PENNY NEW").children[-1].practice == "Penny"

@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from namewright.roster.headers import asked_hand, family_first, header_role, header_roles
+from namewright.roster.parsing import read_roster
 from namewright.roster.vocabulary import Role
 from namewright.settings import Hand
 
@@ -66,3 +67,17 @@ def test_a_header_may_ask_for_one_hand(title: str, hand: Hand | None) -> None:
     ("Name", False)])
 def test_a_header_may_say_that_family_names_come_first(title: str, first: bool) -> None:
     assert family_first(title) is first
+
+
+@pytest.mark.parametrize(("family", "given"), [
+    ("apellidos_al", "nombre_al"), ("cognome_al", "nome_al"), ("apelido_alu", "nome_alu"), ("stu_lname", "stu_fname"),
+])
+def test_a_title_cut_short_for_the_pupil_says_which_part_stands_below(family: str, given: str) -> None:
+    assert header_roles(("ord", family, given, "turno")) == (Role.OTHER, Role.FAMILY, Role.GIVEN, Role.OTHER)
+
+
+def test_what_children_go_by_is_the_given_name_where_no_other_column_has_it() -> None:
+    assert header_roles(("LfdNr", "Familienname", "Rufname")) == (Role.OTHER, Role.FAMILY, Role.GIVEN)
+    assert header_roles(("Familienname", "Vorname", "Rufname")) == (Role.FAMILY, Role.GIVEN, Role.GOES_BY)
+    children = read_roster("LfdNr;Familienname;Rufname\n1;Cui;Na\n2;Vost;Mira").children
+    assert [child.practice for child in children] == ["Na", "Mira"]

@@ -83,3 +83,18 @@ def test_a_list_that_shows_its_order_decides_about_a_name_that_may_be_either() -
     assert read_roster(f"{others}\nLi Wen").children[-1].given == "Li"
     assert read_roster("Li Wen").children[0].given == "Wen"
     assert read_roster(f"{others}\nNguyễn Văn Bảo").children[-1].given == "Bảo"
+
+
+def test_a_list_is_written_one_way_for_a_name_of_two_vietnamese_family_names() -> None:
+    """Given names first as in the rest of it, unless another Vietnamese name has its family name first."""
+    others = "Katie Moss\nAva Reed\nLeo Marsh"
+    for name, given, turned in (("Dương Phạm", "Dương", "Phạm"), ("Lâm Đặng", "Lâm", "Đặng")):
+        assert read_roster(f"{others}\n{name}").children[-1].given == given
+        assert read_roster(f"Minh Nguyễn\nAnh Trần\n{name}").children[-1].given == given
+        assert read_roster(f"{others}\nNguyễn Văn Bảo\n{name}").children[-1].given == turned
+        assert read_roster(name).children[0].given == turned
+
+
+def test_three_words_in_vietnamese_letters_have_the_family_name_first() -> None:
+    """Whatever the given name is elsewhere, and with đ, which is no d with a mark."""
+    assert read("Đặng Thùy Dương\nPia Quill")[0] == "Dương|Đặng"

@@ -31,7 +31,14 @@ from namewright.roster.beside import Reading, is_abbreviation, is_word_about, st
 from namewright.roster.care_words import CARE
 from namewright.roster.cut_short import written_out
 from namewright.roster.known import are_iberian, is_given, is_iberian, is_pair, lean
-from namewright.roster.name_order import UNSAID, Habits, Order, family_standing_first, may_be_turned
+from namewright.roster.name_order import (
+    UNSAID,
+    Habits,
+    Order,
+    are_both_families,
+    family_standing_first,
+    may_be_turned,
+)
 from namewright.roster.numbers import figure_inside
 from namewright.roster.vocabulary import (
     DEVOTIONS,
@@ -52,6 +59,7 @@ NAME_LABEL = pattern(
 _TWO_NAMES = pattern(r"^(?:[^()\[\]\"“–—→⇒>-]|(?<=\w)-(?=\w))*\w (?:&|\+|and) +\w")
 SEVERAL = message("roster.several")
 """A line of several names: nobody can be made from it."""
+_MOSTLY_GIVEN = (Order.MOSTLY_GIVEN, Order.ALWAYS_GIVEN)
 _FEW_WORDS = 3  # of a family name before a comma
 _SAINT = pattern(r"S(?:t|te|ta)\.")
 _MARKS = frozenset("áéíóúñãõç")
@@ -69,6 +77,9 @@ def read_name(text: str, habits: Habits = UNSAID) -> Reading:
     while len(cells) > 1:
         if len(fold(cells[-1])) > 1 and fold(cells[-1]) in HANDS:
             beside = beside._replace(hand=HANDS[fold(cells.pop())])
+        elif habits.family_by_comma and (state := _state_behind(cells[-1])):
+            cells[-1] = cells[-1][: -len(state)].rstrip()
+            beside = beside._replace(notes=(*beside.notes, message("roster.remark", words=state)))
         elif _is_remark(cells[0], cells[-1], habits):
             note = message("roster.remark", words=cells.pop()[:60])
             beside = beside._replace(notes=(*beside.notes, note))
@@ -123,6 +134,14 @@ def _is_remark(name: str, behind: str, habits: Habits) -> bool:
     if is_abbreviation(behind, name) and (lean(name.split()[0]) > 0 or not habits.family_by_comma):
         return True
     return not is_given(words[0]) and (habits.remarks_by_comma or lean(name.split()[0]) > 0)
+
+
+def _state_behind(behind: str) -> str:
+    """Return the word behind a given name that tells of the child, in capitals or small: ``Moss, KATIE NEW``."""
+    *given, last = behind.split()
+    if not given or last.istitle() or not is_word_about(last) or is_given(last) or any(map(is_word_about, given)):
+        return ""
+    return last
 
 
 def _is_small_care(words: Sequence[str], name: str) -> bool:
@@ -205,7 +224,8 @@ def _split_words(words: list[str], order: Order, least: int = 1) -> Reading:
 
 def _turned(words: list[str], order: Order) -> Reading | None:
     """Read a name whose family name stands first, by the order of the list or by the language of the name itself."""
-    given_first = order is Order.GIVEN or (order is Order.MOSTLY_GIVEN and may_be_turned(words))
+    given_first = order is Order.GIVEN or (order in _MOSTLY_GIVEN and may_be_turned(words)) or (
+        order is Order.ALWAYS_GIVEN and are_both_families(words))
     found = None if given_first else family_standing_first(words)
     if found is None and order is Order.FAMILY:
         at = _family_end(words)

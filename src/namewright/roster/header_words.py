@@ -95,7 +95,8 @@ ABOUT_THE_CHILD = word_set("""
     camper's, kid, kid's, eleve, enfant, l'eleve, l'enfant, du, votre, kindes, kind, schulers, schulerin, schuler,
     schuler/in, des, der, ihres, ihr, alunno, alunna, dell'alunno, dell'alunna, bambino, bambina, figlio, figlia,
     tuo, suo, il, di, aluno, aluna, crianca, filho, filha, do, da, o, seu, sua, what, is, the, your, of, my, please,
-    enter, cual, es, su, quel, est, le, wie, ist, lautet, qual, e, or, ou, oder""")
+    enter, cual, es, su, quel, est, le, wie, ist, lautet, qual, e, or, ou, oder, al, alu, alum, stu, stud, elv, sch,
+    schul""")
 
 """Words that a header may carry besides what the column holds: ``Child's legal first name``."""
 

@@ -59,7 +59,7 @@ def header_roles(cells: Sequence[str]) -> tuple[Role, ...] | None:
         _says_name(cells, known) or (count >= 2 and count * 2 >= len(filled))
     ):
         return None
-    known = _of_the_child(cells, known)
+    known = _called_for_given(_of_the_child(cells, known))
     if count < _CERTAIN and _is_a_child(cells, known):
         return None
     if Role.FAMILY not in known:
@@ -76,6 +76,13 @@ def _without_second_names(cells: Sequence[str], known: list[Role | None]) -> lis
             known[at] = Role.OTHER
         seen.add(role)
     return known
+
+
+def _called_for_given(known: list[Role | None]) -> list[Role | None]:
+    """Take a column of what children go by for that of given names, where family names have one and these have none."""
+    if Role.FAMILY not in known or {Role.GIVEN, Role.FULL, Role.MIDDLE}.intersection(known):
+        return known
+    return [Role.GIVEN if role is Role.GOES_BY else role for role in known]
 
 
 def _is_a_child(cells: Sequence[str], known: Sequence[Role | None]) -> bool:

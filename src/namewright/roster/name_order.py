@@ -23,6 +23,7 @@ class Order(StrEnum):
     UNSAID = "unsaid"
     GIVEN = "given"
     MOSTLY_GIVEN = "mostly given"
+    ALWAYS_GIVEN = "given, of Vietnamese names too"
     FAMILY = "family"
 
 
@@ -81,12 +82,39 @@ def order_of(names: Sequence[str]) -> Order:
     straight = sum(one > 0 > two for one, two in leads)
     if turned > 1 and turned > _CLEARLY * straight and turned >= _TURNED * len(leads):
         return Order.FAMILY
+    native = any(_stands_first(words) for words in wholes)
     if straight > 1 and straight > _CLEARLY * turned:
-        return Order.MOSTLY_GIVEN
+        return Order.MOSTLY_GIVEN if native else Order.ALWAYS_GIVEN
+    if not native and sum(map(_stands_last, wholes)) > 1:
+        return Order.ALWAYS_GIVEN
     back, on = sum(one < two for one, two in leads), sum(one > two for one, two in leads)
     if back >= _CLEARLY and back > _CLEARLY * on and back >= len(leads) / 2:
         return Order.FAMILY
     return Order.UNSAID
+
+
+def _stands_first(words: Sequence[str]) -> bool:
+    """Say whether a name has a Vietnamese family name in front, and none behind."""
+    return _plain(words[-1]) not in _VIETNAMESE and _is_vietnamese(words, *_folded(words))
+
+
+def _stands_last(words: Sequence[str]) -> bool:
+    """Say whether a name has a Vietnamese family name behind, with its marks, and none in front."""
+    return _plain(words[0]) not in _VIETNAMESE and _plain(words[-1]) in _VIETNAMESE and _is_marked(words[-1])
+
+
+def are_both_families(words: Sequence[str]) -> bool:
+    """Say whether both words of a name are Vietnamese family names, so that only its list tells its order."""
+    return len(words) == 2 and all(_plain(word) in _VIETNAMESE for word in words)
+
+
+def _folded(words: Sequence[str]) -> tuple[str, list[str]]:
+    return _plain(words[0]), [_plain(word) for word in words[1:]]
+
+
+def _plain(word: str) -> str:
+    """Return a word folded, the Vietnamese letter đ, which is no d with a mark, as a d."""
+    return fold(word).replace("đ", "d")
 
 
 def may_be_turned(words: Sequence[str]) -> bool:
@@ -102,7 +130,7 @@ def family_standing_first(words: Sequence[str]) -> tuple[str, str, str] | None:
     """
     if not 2 <= len(words) <= _MAX_WORDS:
         return None
-    first, rest = fold(words[0]), [fold(word) for word in words[1:]]
+    first, rest = _folded(words)
     if _is_vietnamese(words, first, rest):
         return words[-1], " ".join(words[1:-1]), words[0]
     elsewhere = any(_is_known_elsewhere(word) for word in words[1:] if "-" not in word)
@@ -122,6 +150,8 @@ def _is_vietnamese(words: Sequence[str], first: str, rest: Sequence[str]) -> boo
         return False
     if first in _ONLY_FAMILY:
         return len(words) > 2 or _is_marked(" ".join(words)) or not is_given(words[1])
+    if len(words) > 2 and _is_marked(words[0]):
+        return True
     return rest[-1] not in _ONLY_FAMILY and (_is_marked(words[0]) or (len(words) > 2 and rest[0] in ("van", "thi")))
 
 
