@@ -132,7 +132,7 @@ def test_a_week_has_no_contradiction(seed: int, tmp_path: Path) -> None:
     pages = [page for day in plan["days"] for page in day["pages"]]
     assert sorted(pages) == list(range(1, len(pages) + 1))
     for child in plan["children"]:
-        assert set(child) == {"id", "line", "name", "letters", "formed", "next", "support", "reason"}
+        assert set(child) == {"id", "line", "name", "letters", "formed", "next", "support", "hand", "reason"}
         assert not set(child["next"]) & set(child["formed"])
         assert set(child["next"]) <= set(child["letters"])
         assert child["support"] in LEVELS

@@ -34,6 +34,13 @@ def test_names_are_there_for_all_or_for_none(setter: Typesetter) -> None:
     assert rows(group_page(setter, 1, children, list("aeirnl"), PLAIN)) == ["A a", "E e", "I i", "R r", "N n", "L l"]
 
 
+def test_many_shared_letters_leave_room_for_the_names(setter: Typesetter) -> None:
+    """Of six shared letters as many stand there as let everybody's name stand under them."""
+    children = [(name, name) for name in ("Amelin", "Liemna", "Enmila")]
+    assert rows(group_page(setter, 1, children, list("aeilmn"), PLAIN)) == ["A a", "E e", "I i", "Amelin", "Liemna",
+                                                                            "Enmila"]
+
+
 def test_a_wide_name_has_its_white_below(setter: Typesetter) -> None:
     """Where a name fills more than half of the line, the next line is for writing it; a wider one takes two rows."""
     children = [("Bo", "Bo"), ("Alexandrine", "Alexandrine")]

@@ -359,6 +359,27 @@ def test_a_chant_of_a_class_is_on_few_pages_with_as_many_names_on_each(setter: T
     assert named((*TWENTY_FOUR, "Quigley")) == [8, 9, 8]
 
 
+@pytest.mark.parametrize("kind", [Kind.BUILD, Kind.CHANT])
+def test_who_cannot_be_drawn_is_told_on_the_pages_of_the_class(setter: Typesetter, kind: Kind) -> None:
+    """The others are made, and the adult reads who is not there: in Latin letters, or by the line of the list."""
+    making = Making(request("Mira", "Ксения", "Bo", "美咲", kinds=(kind,)), setter)
+    words = wording("en")
+    key = f"page.know.{kind}_without"
+    told = words.say(key, count=2, names=("(Kseniia)", words.say("page.of_list", line=4)))
+    assert told in " ".join(" ".join(texts(making)).split())
+    assert "cannot draw" not in " ".join(texts(Making(request("Mira", "Bo", kinds=(kind,)), setter)))
+
+
+def test_the_answers_say_who_has_no_page(setter: Typesetter) -> None:
+    """Once, though a child lacks a page of every kind."""
+    making = Making(request("Mira", "Ксения", "Bo", kinds=(*KNOW_EACH, Kind.CHANT)), setter)
+    list(making.pages())
+    said = " ".join(" ".join(texts(making, Kind.ANSWERS)).split())
+    words = wording("en")
+    assert words.say("page.answers.head_not_made") in said
+    assert said.count("(Kseniia) (line 2") == 1
+
+
 def test_a_hidden_name_is_not_on_the_page_of_gaps(setter: Typesetter) -> None:
     """What a reader hears of a row with gaps is what is seen, not the whole name."""
     making = Making(request("Marek", kinds=(Kind.MISSING,), support=Support.FULL), setter)

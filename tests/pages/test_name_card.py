@@ -10,11 +10,13 @@ from namewright.geometry import boxes
 from namewright.lines.fit import DoesNotFit
 from namewright.lines.ink import Ink
 from namewright.lines.ruling import PRESETS, preset
-from namewright.pages.name_card import CardSettings, CardSize, card_page, card_sheet
-from namewright.pages.page import Guide, Letters, Page, Row, leaves
+from namewright.pages.blocks import CHECK_NOTE_MM
+from namewright.pages.name_card import CardSettings, CardSize, card_page, card_sheet, has_room_beside
+from namewright.pages.page import Furniture, Guide, Letters, Page, Row, leaves
 from namewright.pages.paper import Paper
 from namewright.pages.typesetter import Typesetter
 from namewright.settings import Support
+from namewright.wording import wording
 from pages.on_page import bars
 
 
@@ -91,6 +93,20 @@ def test_a_sheet_of_cards_has_a_check_bar_and_cuts_on_the_cards_edges(setter: Ty
         column, line = int((x0 - left) // width), int((y0 - top) // height)
         assert left + column * width + 7.9 <= x0 < x1 <= left + (column + 1) * width - 7.9
         assert top + line * height + 7.9 <= y0 < y1 <= top + (line + 1) * height - 7.9
+
+
+@pytest.mark.parametrize("paper", list(Paper))
+@pytest.mark.parametrize("size", list(CardSize))
+def test_the_adult_is_asked_to_see_to_the_cutting_where_no_cut_runs_through_it(setter: Typesetter, size: CardSize,
+                                                                              paper: Paper) -> None:
+    """Once a sheet, in what is cut away; no cut crosses what an adult reads. A card of its own size is not cut."""
+    page = card_sheet(setter, "Wren", "Wren", CardSettings(preset("us-1/2"), size, whose="Wren Tarn"), paper)
+    caution = pieces_of(setter, wording("en").say("page.cards_caution"), CHECK_NOTE_MM)
+    assert texts(page).count(caution) == has_room_beside(size, paper)
+    assert caution not in texts(card_page(setter, "Wren", "Wren", CardSettings(preset("us-1/2"), size)))
+    (cuts,) = (item for item in page.items if isinstance(item, Ink) and item.style.dash_mm)
+    read = [leaf.bounds() for item in page.items if isinstance(item, Furniture) for leaf in item.items]
+    assert not [box for box in read for cut in cuts.pieces if boxes.overlap(box, boxes.grown(cut.bounds(), 0.3))]
 
 
 @pytest.mark.parametrize("support", list(Support))

@@ -60,15 +60,22 @@ def test_the_height_told_is_the_height_there_is(setter: Typesetter, ruling: str)
 @pytest.mark.parametrize("paper", list(Paper))
 @pytest.mark.parametrize("name", NAMES)
 def test_a_second_page_goes_on_to_forty_millimetres(setter: Typesetter, name: str, paper: Paper) -> None:
-    """Up to three rows taller than those of the first page, none over 40 mm; a short name reaches just that."""
+    """Up to three rows, none over 40 mm and the last taller than the first page; a short name reaches just 40 mm.
+
+    Each differs from every other row of both pages by enough to be felt.
+    """
     first, *more = size_pages(setter, name, name, PageSettings(preset("us-3/4"), paper))
-    tallest = guide_heights(rows(first)[-1])[GuideLine.TOP]
+    shown = [guide_heights(row)[GuideLine.TOP] for row in rows(first)]
+    tallest = shown[-1]
     assert len(more) <= 1
     for page in more:
         heights = [guide_heights(row)[GuideLine.TOP] for row in rows(page)]
         assert 1 <= len(heights) <= 3
-        assert tallest < heights[0]
-        assert heights == sorted(set(heights))
+        assert tallest < heights[-1]
+        assert heights == sorted(heights)
+        both = sorted((*shown, *heights))
+        assert all(b - a >= 0.99 or b / a >= 1.1 for a, b in pairwise(both))
+        assert all(b / a > 1.08 for a, b in pairwise(one for one in both if one >= 20))
         assert heights[-1] <= 40.01
         assert page.outline is None
     if len(name) <= 4 and name.isascii() and tallest < 40:

@@ -4,8 +4,14 @@ from __future__ import annotations
 
 from planhelp import plan_of, table_of
 
+from namewright.lines.ink import Ink
+from namewright.pages.page import leaves
 from namewright.pages.plan.pages import PlanSettings, plan_pages
 from namewright.pages.typesetter import Typesetter
+from namewright.practice.ordering import completed, order_class
+from namewright.practice.timetable import Lookout, timetable
+from namewright.roster.children import Child
+from namewright.settings import Hand, Support
 
 
 def test_a_week_that_completes_a_whole_class_stays_on_the_page(setter: Typesetter) -> None:
@@ -20,3 +26,14 @@ def test_where_every_letter_stands_the_page_says_so(setter: Typesetter) -> None:
     assert plan.weeks.weeks == ()
     assert all(each.next == () for each in plan.children)
     assert plan_pages(setter, plan, PlanSettings())
+
+
+def test_beside_each_name_stand_its_level_and_hand(setter: Typesetter) -> None:
+    """What holds for a child's sheets, which goes before what the list says of it; else what the list says."""
+    listed = [Child(name, name, name, "", at, support, hand) for at, (name, support, hand) in enumerate(
+        (("Bo", None, None), ("Ana", Support.LIGHT, Hand.LEFT), ("Wren", Support.LIGHT, Hand.LEFT)), start=1)]
+    plan = timetable(completed(order_class(listed)), Lookout(held={3: (Support.PARTIAL, Hand.RIGHT)}))
+    spelled = [leaf.spelled.words for page in plan_pages(setter, plan, PlanSettings()) for leaf in leaves(page.items)
+               if isinstance(leaf, Ink) and leaf.spelled]
+    told = {name: spelled[spelled.index(name) + 3] for name in ("Bo", "Ana", "Wren")}
+    assert told == {"Bo": "full, right", "Ana": "light, left", "Wren": "partial, right"}

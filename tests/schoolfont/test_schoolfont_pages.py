@@ -18,11 +18,11 @@ from namewright.making.make import Making
 from namewright.making.request import Kind, Request, listed
 from namewright.pages import blocks
 from namewright.pages.name_card import CardSettings, card_page
-from namewright.pages.page import Furniture, Guide, Page, Row
+from namewright.pages.page import Furniture, Guide, Page, Row, leaves
 from namewright.pages.sheet import SheetSettings, practice_pages
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.ordering import order_class
-from namewright.roster.children import Child
+from namewright.roster.children import Child, Roster
 from namewright.schoolfont.reading import load_font
 from namewright.schoolfont.shaping import Lettering
 from namewright.settings import Support
@@ -85,6 +85,26 @@ def test_boxes_show_the_letter_that_the_model_has(school: Typesetter) -> None:
     x0, y0, x1, y1 = ink.bounds()
     assert ink.style.fill
     assert (x1 - x0, y1 - y0) == pytest.approx((2.5 * 300 / X, 2.5 * CAP / X), abs=0.02)
+
+
+@pytest.mark.parametrize("kind", [Kind.SHEETS, Kind.SIZES, Kind.FIND, Kind.CHANT])
+def test_a_name_that_only_the_font_has_is_shown_in_it_to_the_child(tmp_path: Path, kind: Kind) -> None:
+    """Whose page it is, or which name is clapped, stands there as it is written, and not as code points."""
+    font = TTFont(font_file(tmp_path))
+    for table in font["cmap"].tables:
+        table.cmap[ord("ㅊ")] = table.cmap[ord("A")]
+    font.save(path := tmp_path / "with-more.ttf")
+    setter = Typesetter(school_font=Lettering(load_font(path)))
+    child = Child("ㅊi", "ㅊi", "ㅊi", "", 1)
+    (placed,) = order_class([child], writable=lambda _: True)
+    making = Making(Request((kind,), (listed(placed),), roster=Roster((child,), ())), setter)
+    pages = list(making.pages())
+    assert pages
+    assert not making.account.not_made
+    spelled = [leaf.spelled.words for page in pages for leaf in leaves(page.items)
+               if isinstance(leaf, Ink) and leaf.spelled]
+    assert spelled
+    assert not [words for words in spelled if "U+" in words]
 
 
 @pytest.mark.parametrize(("ruling", "told"), [

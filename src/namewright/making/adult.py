@@ -52,13 +52,22 @@ def _entries(setter: Typesetter, request: Request, made: Sequence[Member], not_m
                                                *_font_said(setter, settings, words)), title=True)
     for place, one in enumerate(made, 1):
         said = words.text(why(one.placed), *_details(request.settings_of(one), settings))
-        yield Entry(drawable(setter, f"{place}. {one.placed.child.label}"), (drawable(setter, said),), beside=True)
-    for heading, lines in (("not_made", _not_made(setter, not_made, roster, words)),
+        yield Entry(f"{place}. {called(setter, one, roster, words)}", (drawable(setter, said),), beside=True)
+    for heading, lines in (("not_made", not_made_said(setter, not_made, roster, words)),
                            ("left_out", _left_out(roster, words))):
         for count, said in enumerate(lines):
             if count == 0:
                 yield Entry(words.say(f"page.summary.{heading}"), title=True)
             yield Entry("", (drawable(setter, said),))
+
+
+def called(setter: Typesetter, one: Member, roster: Roster, words: Wording) -> str:
+    """Return what an adult's page calls a child: its label, or where we can show no letter of it its line."""
+    child = one.placed.child
+    label = drawable(setter, child.label)
+    if label == child.label or as_far_as(setter, child.label):
+        return label
+    return words.say("page.of_list", line=roster.source_line(child.line))
 
 
 def _font_said(setter: Typesetter, settings: SheetSettings, words: Wording) -> Iterator[str]:
@@ -102,7 +111,8 @@ def _details(chosen: SheetSettings, everyone: SheetSettings) -> Iterator[Message
         yield message("page.summary.own", settings=parts)
 
 
-def _not_made(setter: Typesetter, not_made: Sequence[NotMade], roster: Roster, words: Wording) -> Iterator[str]:
+def not_made_said(setter: Typesetter, not_made: Sequence[NotMade], roster: Roster, words: Wording) -> Iterator[str]:
+    """Yield of each child that was not made its line of the list and why, as far as our letters can say it."""
     for one in not_made:
         label, line, reason = one.child.label, roster.source_line(one.child.line), together(one.cause.message)
         if isinstance(one.cause, MissingLetters) and set(clusters(one.child.practice)) <= set(one.cause.characters):

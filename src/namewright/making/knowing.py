@@ -16,7 +16,8 @@ from typing import TYPE_CHECKING
 from namewright.classbook.growing import not_standing
 from namewright.letters.alphabet import MissingLetters
 from namewright.lines.ruling import print_ruling
-from namewright.making.account import NoFriends, NothingToWrite
+from namewright.making.account import NoFriends, NothingToWrite, NotMade
+from namewright.making.adult import called, not_made_said
 from namewright.making.request import KNOW_EACH, Kind, Member, Request
 from namewright.message import Message, Problem, message
 from namewright.named_tuples import NamedTuple
@@ -102,18 +103,21 @@ class Knowing:
             return bool(named(self.setter, self._chanted(one)))
         return bool(self.setter.ruled(print_ruling(_READ_MM)).line(name))
 
-    def together(self, kind: Kind, members: Sequence[Member]) -> tuple[Page, ...]:
-        """Return the class's pages of a kind for these children, each tried before."""
+    def together(self, kind: Kind, members: Sequence[Member], without: Sequence[str]) -> tuple[Page, ...]:
+        """Return the class's pages of a kind for these children, each tried before.
+
+        ``without`` is what the others are called, whose names our letters cannot draw.
+        """
         settings = self.request.settings
         if kind is Kind.CHANT:
             from namewright.pages.know.chant import chant_pages
 
-            return chant_pages(self.setter, [self._chanted(one) for one in members], settings)
+            return chant_pages(self.setter, [self._chanted(one) for one in members], settings, without)
         from namewright.pages.know.build import build_pages
 
         at_once = min(self.request.at_once, len(members))
         return build_pages(self.setter, tiles_needed([self._name(one) for one in members], at_once), at_once, settings,
-                           self.request.tile_mm)
+                           self.request.tile_mm, without)
 
     def signing_in(self, kind: Kind, members: Sequence[Member]) -> tuple[tuple[Page, ...], tuple[Signed, ...]]:
         """Return a list to sign in on, for a day or a week, and what became of each child on it.
@@ -149,10 +153,11 @@ class Knowing:
 
     # --- what the adult is told --------------------------------------------------------------------------
 
-    def answers(self, made: Sequence[tuple[Kind, Member]], at: PagesAt) -> tuple[Page, ...]:
+    def answers(self, made: Sequence[tuple[Kind, Member]], at: PagesAt, not_made: Sequence[NotMade],
+                ) -> tuple[Page, ...]:
         """Return the adult's pages about the pages made, in the order in which these lie: answers first, reasons last.
 
-        ``at`` says on which pages of the file each stands, as far as that is known.
+        ``at`` says on which pages of the file each stands, as far as that is known; ``not_made`` what is lacking there.
         """
         settings = self.request.settings
         words, kinds = wording(settings.language), tuple(dict.fromkeys(kind for kind, _ in made))
@@ -166,6 +171,10 @@ class Knowing:
             entries.append(Entry(words.say("page.answers.head_class"), part=True))
             entries += [Entry(words.say(f"page.answers.head_{kind}"), (words.text(_on_pages(at[kind, None])),),
                               beside=True) for kind in together]
+        lacking = dict.fromkeys(not_made_said(self.setter, not_made, self.request.roster, words))  # a child once
+        if lacking:
+            entries.append(Entry(words.say("page.answers.head_not_made"), part=True))
+            entries += [Entry("", (drawable(self.setter, said),)) for said in lacking]
         entries.append(Entry(words.say("page.answers.head_why"), part=True))
         entries += [Entry("", (words.say(f"page.answers.why_{kind}"),)) for kind in kinds]
         return summary_pages(self.setter, entries, settings.paper, binding=settings.binding)
@@ -175,7 +184,7 @@ class Knowing:
         for one in members:
             pages = at.get((kind, one.placed.child.line))
             told = (*([_on_pages(pages)] if pages else []), *self._answer(kind, one))
-            label = drawable(self.setter, one.placed.child.label)
+            label = called(self.setter, one, self.request.roster, words)
             yield Entry(label, (drawable(self.setter, words.text(*told)),), beside=True)
         if kind is Kind.FRIENDS and any(self.request.settings_of(one).support in HELPED for one in members):
             yield Entry("", (words.say("page.answers.black"),))
@@ -197,7 +206,8 @@ class Knowing:
                               names=tuple(other.name for other in found.others))
                 added = tuple(other.name for other in found.others if other.listed)
                 if added:
-                    yield message("page.answers.added", names=added)
+                    yield (message("page.answers.added_all") if 1 < len(added) == len(found.others)
+                           else message("page.answers.added", names=added, count=len(added)))
             case Kind.LETTERS:
                 yield message("page.answers.letters", hits=HITS, letters=self._hunt(one).letters)
             case Kind.MISSING:

@@ -150,13 +150,10 @@ class Making:
         return holds._replace(ladder=holds.ladder._replace(rungs=rest or None))
 
     def _label(self, one: Member) -> str:
-        """Return what an adult's page calls a child: its label, or where we can show no letter of it its line."""
-        child = one.placed.child
-        label = drawable(self.setter, child.label)
-        if label == child.label or as_far_as(self.setter, child.label):
-            return label
-        words = wording(self.request.settings.language)
-        return words.say("page.of_list", line=self.request.roster.source_line(child.line))
+        """Return what an adult's page calls a child."""
+        from namewright.making.adult import called
+
+        return called(self.setter, one, self.request.roster, wording(self.request.settings.language))
 
     def _called(self, one: Member) -> Member:
         """Return a child for a page on which its label is what is shown, without beats where we can show no letter."""
@@ -167,8 +164,12 @@ class Making:
         return one._replace(placed=shown)
 
     def _owner(self, one: Member) -> str:
-        """Return whose page it is, as the child itself reads it: with no initial or number of another’s."""
-        return drawable(self.setter, one.placed.child.practice)
+        """Return whose page it is, as the child itself reads it: with no initial or number of another’s.
+
+        Where the names have a school's font the page shows it in that, if our letters lack one of it.
+        """
+        name = one.placed.child.practice
+        return name if self.setter.school_font else drawable(self.setter, name)
 
     def _told_apart(self, one: Member, page: Page) -> Page:
         """Return a child's page told from that of another of the same name: in the outline, which the adult reads."""
@@ -193,7 +194,10 @@ class Making:
         name, label, holds = one.placed.child.practice, self._owner(one), self.request.settings_of(one)
         card = page_settings.for_card(holds, self.request.card)
         several = len(self.request.members) > 1
-        if several and one.whose and not (self.request.fill and has_room_beside(card.size, holds.paper)):
+        beside = has_room_beside(card.size, holds.paper)
+        if self.request.fill and not beside:
+            self._note(message("page.cards_caution"))
+        if several and one.whose and not (self.request.fill and beside):
             self._remark(one, message("account.cards_alike"))
         if self.request.fill:
             return (card_sheet(self.setter, name, label, card, holds.paper),)
@@ -323,7 +327,10 @@ class Making:
             return
         there = [one for one in in_list if self._try(kind, [one], self._knowing.tried, kind, one)]
         if there:
-            pages = self._knowing.together(kind, there)
+            lacking = {one.child for one in self.account.not_made
+                       if one.kind is kind and isinstance(one.cause, MissingLetters)}
+            without = [self._label(one) for one in in_list if one.placed.child in lacking]
+            pages = self._knowing.together(kind, there, without)
             self._know_pages[kind, None] = self._next(len(pages))
             yield from pages
 
@@ -350,8 +357,9 @@ class Making:
         if not made:
             made = [(kind, one) for kind in TO_KNOW for one in self.request.members if one.placed.band is not None]
         if made:
-            yield from self._try(Kind.ANSWERS, self.request.members, self._knowing.answers, made,
-                                 self._know_pages) or ()
+            not_made = [each for each in self.account.not_made if each.kind in TO_KNOW]
+            yield from self._try(Kind.ANSWERS, self.request.members, self._knowing.answers, made, self._know_pages,
+                                 not_made) or ()
 
     def numbers(self) -> Mapping[int, tuple[int, ...]]:
         """Return the pages of each child's sheet in the class's PDF, by line; sheets come first there.

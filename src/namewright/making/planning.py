@@ -14,7 +14,9 @@ from namewright.practice.timetable import Lookout, Timetable, timetable
 def timetable_of(request: Request) -> Timetable:
     """Return the plan of a request whose children have their tables. Raises ValueError for one without."""
     formed = {one.placed.child.line: formed_lately(one.placed.child.practice, one.notes) for one in request.members}
-    return timetable(request.planned, Lookout(request.weeks, request.a_week, request.settings.support, formed,
+    held = {one.placed.child.line: (holds.support, holds.hand) for one in request.members
+            for holds in (request.settings_of(one),)}
+    return timetable(request.planned, Lookout(request.weeks, request.a_week, request.settings.support, held, formed,
                                               request.taught))
 
 

@@ -1,9 +1,9 @@
 """A timetable as JSON for another program and as CSV for a spreadsheet.
 
 JSON: ``weeks`` (week, letters, completes), ``days`` (day, with, letters, pages, minutes), ``groups`` (number, names,
-letters) and ``children`` (id, line, name, letters, formed, next, support, reason). Letters of weeks, days and groups
-are small and without marks, those of a child as the name has them; children are named by their labels, which no two
-share. CSV: one row a child and day. Out of scope: how a plan is found (``practice.timetable``).
+letters) and ``children`` (id, line, name, letters, formed, next, support, hand, reason). Letters of weeks, days and
+groups are small and without marks, those of a child as the name has them; children are named by their labels, which no
+two share. CSV: one row a child and day. Out of scope: how a plan is found (``practice.timetable``).
 """
 
 from __future__ import annotations
@@ -19,7 +19,8 @@ from namewright.practice.days import MINUTES, Day
 from namewright.practice.timetable import Progress, Timetable, in_page_order
 
 DAYS = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday")
-_COLUMNS = ("day", "name", "id", "line", "group", "next", "letters", "formed", "pages", "minutes", "support", "reason")
+_COLUMNS = ("day", "name", "id", "line", "group", "next", "letters", "formed", "pages", "minutes", "support", "hand",
+            "reason")
 
 Numbers = Mapping[int, Sequence[int]]
 Ids = Mapping[int, int]
@@ -56,7 +57,7 @@ def plan_csv(plan: Timetable, numbers: Numbers, ids: Ids, say: Say) -> str:
                              each.placed.group, *(harmless(" ".join(letters)) for letters in
                                                   (each.next, each.letters, each.formed)),
                              " ".join(map(str, numbers.get(child.line, ()))), MINUTES[each.support], each.support,
-                             harmless(say(each.reason))))
+                             each.hand, harmless(say(each.reason))))
     return out.getvalue()
 
 
@@ -71,4 +72,5 @@ def _pages(plan: Timetable, day: Day, numbers: Numbers) -> list[int]:
 def _child(each: Progress, ids: Ids, say: Say) -> dict[str, object]:
     child = each.placed.child
     return {"id": ids.get(child.line), "line": child.line, "name": child.label, "letters": list(each.letters),
-            "formed": list(each.formed), "next": list(each.next), "support": each.support, "reason": say(each.reason)}
+            "formed": list(each.formed), "next": list(each.next), "support": each.support, "hand": each.hand,
+            "reason": say(each.reason)}

@@ -5,7 +5,7 @@ Each function returns finished items for a place it is told; where things go is 
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from functools import lru_cache
 
 from namewright.letters.choice import LetterChoice
@@ -24,7 +24,7 @@ from namewright.lines.ink import (
     passage,
     shape_of,
 )
-from namewright.lines.ruling import GuideLine, Ruling
+from namewright.lines.ruling import GuideLine, Ruling, print_ruling
 from namewright.lines.setting import SetLine, pen_width_mm
 from namewright.lines.tile_boxes import TileRows, boxes
 from namewright.named_tuples import NamedTuple
@@ -161,7 +161,8 @@ def text_with_name(setter: Typesetter, words: Wording, key: str, name: str, x: f
                    size_mm: float = 2.2, name_mm: float | None = None) -> tuple[Ink, ...]:
     """Return the title of a key about a name, its own words apart: they recur, the name does not.
 
-    The name may be larger than the rest, in letters of ``name_mm``.
+    The name may be larger than the rest, in letters of ``name_mm``. Where our letters lack one of it and the names have
+    a school's font, it stands in that.
     """
     inks: list[Ink] = []
     before, _, after = words.say(key, name=_NAME_HERE).replace(TIED_SPACE, " ").partition(_NAME_HERE)
@@ -169,18 +170,39 @@ def text_with_name(setter: Typesetter, words: Wording, key: str, name: str, x: f
         after = after.removeprefix(".")
     for shown, size in ((before, size_mm), (name, name_mm or size_mm), (after, size_mm)):
         if shown.strip():
-            ink = text_at(setter, shown.strip(), x + setter.text_space(size_mm) * (shown[:1] == " "), baseline, size)
+            start = x + setter.text_space(size_mm) * (shown[:1] == " ")
+            ink = (name_to_read(setter, name, size).moved(start, baseline) if shown == name
+                   else text_at(setter, shown.strip(), start, baseline, size))
             inks.append(ink)
             x = ink.bounds()[2] + setter.text_space(size_mm) * (0.35 + (shown[-1:] == " "))
     return passage(inks, Role.TITLE)
 
 
-def fitting(setter: Typesetter, words: str, room_mm: float, size: float) -> float:
-    """Return the x-height, or the smaller one at which the words are no wider than the room, 0.4 mm at the least.
+def name_to_read(setter: Typesetter, name: str, size_mm: float) -> Ink:
+    """Return a name to read, its left edge at x 0: in our letters, or where these lack one in the school's own."""
+    if setter.school_font is None or not setter.alphabet.missing(name):
+        return setter.text(name, size_mm)
+    ruling = print_ruling(size_mm)
+    (ink,) = letters_at(setter, setter.ruled(ruling).line(name), Form.SOLID, 0.0, 0.0)
+    return ink
 
-    Gaps between letters do not shrink with the letters, so that one division is not enough.
-    """
-    while size > 0.4 and (width := setter.text_width(words, size)) > room_mm:
+
+def fitting(setter: Typesetter, words: str, room_mm: float, size: float) -> float:
+    """Return the x-height, or the smaller one at which the words are no wider than the room, 0.4 mm at the least."""
+    return _fitting(lambda tried: setter.text_width(words, tried), room_mm, size)
+
+
+def fitting_name(setter: Typesetter, name: str, room_mm: float, size: float) -> float:
+    """Return the same for a name to read."""
+    def width_at(size_mm: float) -> float:
+        x0, _, x1, _ = name_to_read(setter, name, size_mm).bounds()
+        return x1 - x0
+    return _fitting(width_at, room_mm, size)
+
+
+def _fitting(width_at: Callable[[float], float], room_mm: float, size: float) -> float:
+    """Return the same for any width; gaps between letters do not shrink with these, so one division is not enough."""
+    while size > 0.4 and (width := width_at(size)) > room_mm:
         size *= min(0.98, room_mm / width)
     return size
 
@@ -194,15 +216,15 @@ def owner_line(setter: Typesetter, words: Wording, name: str, x: float, right: f
     It takes some 8 mm below ``top``. A long name stands smaller, and where even so it leaves no room the date has none.
     """
     baseline = top + 6.5
-    highest = -setter.text(name, NAME_MM).bounds()[1]  # two marks over a capital
+    highest = -name_to_read(setter, name, NAME_MM).bounds()[1]  # two marks over a capital
     usual = NAME_MM * min(1.0, (baseline - top + _OVER_TOP_MM) / highest)
     wrote = words.say(date)
     date_x = right - _DATE_MM - setter.text_width(wrote, DATE_TEXT_MM) - 2.0
     own = setter.text_width(words.say("page.owner", name="").strip(), 2.2) + 5.0
-    size = fitting(setter, name, date_x - x - own - 4.0, usual)
+    size = fitting_name(setter, name, date_x - x - own - 4.0, usual)
     has_date = dated and size >= 1.9
     if not has_date:
-        size = fitting(setter, name, right - x - own, usual)
+        size = fitting_name(setter, name, right - x - own, usual)
     title = text_with_name(setter, words, "page.owner", name, x, baseline, min(2.2, size), size)
     if not has_date:
         return title

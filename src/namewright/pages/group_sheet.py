@@ -25,6 +25,7 @@ from namewright.wording import wording
 
 _HEADER_MM, _FOOTER_MM, _CAPTION_MM = 10.0, 7.0, 7.0
 _APART_MM = 2.0  # between two rows, beside the ruling's own white
+_LEAST_LETTERS = 3  # with fewer, names are no reason to leave a letter out: what is shared is what the page is for
 _MOST_MORE = 2  # rows of white that a letter has beside its own
 _LINE_MM = 5.6
 _SIZE_MM = 1.9
@@ -64,8 +65,8 @@ def group_page(setter: Typesetter, number: int, children: Sequence[tuple[str, st
                settings: blocks.PageSettings) -> Page:
     """Return the sheet of group ``number``. ``children`` gives each child's label and the name to practise.
 
-    There are as many shared letters, in the order given, as there is room for, and then the names if all have
-    room. Raises MissingLetters for a letter we cannot draw.
+    There are as many shared letters, in the order given, as leave room for the names, three or all at the least; where
+    even so not all names have room, letters fill the page. Raises MissingLetters for a letter we cannot draw.
     """
     sheet = sheet_of(settings.paper, binding=settings.binding)
     words = wording(settings.language)
@@ -80,11 +81,11 @@ def group_page(setter: Typesetter, number: int, children: Sequence[tuple[str, st
     items: list[Item] = [*head, *passage(blocks.text_at(setter, line, sheet.left_mm, y + 3.0 + at * _LINE_MM, _SIZE_MM)
                                          for at, line in enumerate(captioned))]
     y += (len(captioned) - 1) * _LINE_MM + _CAPTION_MM
-    letters = _letter_lines(group, shared or _first_letters(group, children), y)
-    names = _name_lines(group, children)
-    taken = y + sum(_letter_height(group, line) for line in letters)
+    letters, names = _letter_lines(group, shared or _first_letters(group, children), y), _name_lines(group, children)
     named = _CAPTION_MM + sum(_names_height(group, one) for one in names or ())
-    names = names if taken + named - _APART_MM <= group.end else None
+    fewer = _with_room_under(group, letters, y, named)
+    letters, names = (fewer, names) if names and fewer else (letters, None)
+    taken = y + sum(_letter_height(group, line) for line in letters)
     free = group.end - taken - (named if names else 0.0)
     more = min(_MOST_MORE * len(letters), max(0, int((free + _APART_MM) // group.height())))
     for at, line in enumerate(letters):
@@ -126,6 +127,13 @@ def _letter_lines(group: _Group, letters: Sequence[str], y: float) -> list[SetLi
             break
         lines.append(line)
     return lines
+
+
+def _with_room_under(group: _Group, letters: list[SetLine], y: float, needed_mm: float) -> list[SetLine]:
+    """Return as many of the letters as leave room for what stands under them; none where that would be too few."""
+    while letters and y + sum(_letter_height(group, line) for line in letters) + needed_mm - _APART_MM > group.end:
+        letters = letters[:-1] if len(letters) > _LEAST_LETTERS else []
+    return letters
 
 
 def _letter_height(group: _Group, line: SetLine) -> float:

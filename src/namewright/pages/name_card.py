@@ -25,11 +25,12 @@ from namewright.pages.page import Furniture, Item, Page, checked
 from namewright.pages.paper import CardSize, Paper
 from namewright.pages.typesetter import Typesetter
 from namewright.settings import Support
-from namewright.wording import wording
+from namewright.wording import Wording, wording
 
 CARD_EDGE_MM = 8.0  # more than the 6.35 mm that printers may leave white
 _SHEET_EDGE_MM = 5.0  # cut lines may come nearer to the edge of the sheet than letters may
 _BAR_ROOM_MM = 5.0  # over the cards of a sheet
+_CUT_PAST_MM = 2.5  # by so much a cut goes on past the cards
 _UNDER_STRIP_MM = 4.0  # wished for under a strip of letters: nearer, its lowest line and a top line read as a pair
 _CUT_STYLE = Style(0.15, RULE, (3.0, 2.0))
 
@@ -63,8 +64,9 @@ def card_sheet(setter: Typesetter, name: str, label: str, settings: CardSettings
     """Return a sheet filled with cards of one child (one to use, the others to spare), with lines to cut along.
 
     The sheet lies the way that takes more cards. The check bar stands once, in what is cut away, so that no card that a
-    child keeps has one, and at the other end whose cards these are where another child has the same name; where the
-    cards cover the whole sheet there is neither (see ``cut_away_mm``). Raises MissingLetters or DoesNotFit.
+    child keeps has one; at the other end the adult is asked to see to the cutting, and told whose cards these are where
+    another child has the same name. Where the cards cover the whole sheet there is none of it (see ``cut_away_mm``).
+    Raises MissingLetters or DoesNotFit.
     """
     width, height = settings.size.size_mm
     sheet_width, sheet_height = _lying(settings.size, paper)
@@ -75,13 +77,21 @@ def card_sheet(setter: Typesetter, name: str, label: str, settings: CardSettings
              for row in range(down) for column in range(across) for item in card]
     if has_room_beside(settings.size, paper):
         words = wording(settings.language)
-        items.append(Furniture(blocks.check_bar(setter, words, left + 2.0, top - 3.0)))
-        if settings.whose:
-            whose = blocks.told_whose(setter, words, left + 2.0, sheet_height - top + 4.0, settings.whose)
-            items.append(Furniture((whose,)))
+        items.append(Furniture(blocks.check_bar(setter, words, left + 2.0, top - _CUT_PAST_MM - 2.6)))
+        items.append(Furniture(tuple(_under_cards(setter, words, settings, left + 2.0, sheet_height - top))))
     items.append(_cuts(sheet_width, sheet_height, [left + column * width for column in range(across + 1)],
                        [top + row * height for row in range(down + 1)]))
     return checked(Page(sheet_width, sheet_height, tuple(items), outline=label, edge_mm=_SHEET_EDGE_MM))
+
+
+def _under_cards(setter: Typesetter, words: Wording, settings: CardSettings, x: float, foot: float) -> Iterator[Ink]:
+    """Yield what the adult reads under the cards, clear of the cuts: whose they are, and the caution."""
+    baseline = foot + _CUT_PAST_MM + 2.4 * blocks.CHECK_NOTE_MM
+    if settings.whose:
+        whose = blocks.told_whose(setter, words, x, baseline, settings.whose)
+        yield whose
+        x = whose.bounds()[2] + 3.0
+    yield blocks.text_at(setter, words.say("page.cards_caution"), x, baseline, blocks.CHECK_NOTE_MM, RULE)
 
 
 def _lying(size: CardSize, paper: Paper) -> tuple[float, float]:
@@ -102,9 +112,13 @@ def has_room_beside(size: CardSize, paper: Paper) -> bool:
 
 
 def _cuts(width: float, height: float, xs: list[float], ys: list[float]) -> Ink:
-    """Return straight cuts right across the sheet; one at the very edge of the paper is not needed."""
+    """Return straight cuts along the cards and a little past them; one at the very edge of the paper is not needed.
+
+    Level ones run right across the sheet, upright ones end before what the adult reads.
+    """
     edge = _SHEET_EDGE_MM + _CUT_STYLE.width_mm
-    upright = [line(x, edge, x, height - edge) for x in xs if edge <= x <= width - edge]
+    over, under = max(edge, ys[0] - _CUT_PAST_MM), min(height - edge, ys[-1] + _CUT_PAST_MM)
+    upright = [line(x, over, x, under) for x in xs if edge <= x <= width - edge]
     level = [line(edge, y, width - edge, y) for y in ys if edge <= y <= height - edge]
     return Ink.of(_CUT_STYLE, (*upright, *level))
 

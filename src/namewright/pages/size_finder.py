@@ -1,6 +1,7 @@
 """The size finder: one child's own name at six line heights on one page, to find by trying which fits.
 
-Where a page does not reach 40 mm and the name does, a second has up to three taller rows.
+Where a page does not reach 40 mm and the name does, a second has taller rows, and between the tallest of the first page
+as many as fill it.
 
 Over every row stand its height and the name, small and solid; the row itself is empty, to be written on. The model
 stands over the row and at its left end, where neither hand covers it. Millimetres, y down.
@@ -11,6 +12,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
+from itertools import pairwise
 
 from namewright.lines.fit import DoesNotFit
 from namewright.lines.forms import Form
@@ -26,7 +28,7 @@ from namewright.wording import Wording, wording
 HEIGHTS = 6
 MIN_MM, MAX_MM = 8.0, 60.0
 MORE, MORE_TO_MM = 3, 40.0  # rows of a second page, and how tall they may be: ours, as is that there is one
-_APART_MM = 2.5  # tall rows nearer than this feel alike; ours
+_APART = 1.125  # rows that differ by less than an eighth feel alike; ours
 _HEADER_MM, _FOOTER_MM = 15.0, 7.0
 _NOTE_MM, _NOTE_STEP_MM = 1.5, 4.3
 _LABEL_MM = 24.0  # wider than any height in words
@@ -38,7 +40,7 @@ _MAX_SPREAD_MM = 9.0
 
 
 def size_pages(setter: Typesetter, name: str, label: str, settings: blocks.PageSettings) -> tuple[Page, ...]:
-    """Return six heights in equal ratios, from 8 mm to the tallest that a page and the name allow; then taller ones.
+    """Return six heights in equal ratios, from 8 mm to the tallest that a page and the name allow; then a few more.
 
     Of the ruling in ``settings`` only the proportions count.
     A page is turned where that lets a long name stand on taller lines. Raises MissingLetters, or
@@ -50,7 +52,7 @@ def size_pages(setter: Typesetter, name: str, label: str, settings: blocks.PageS
     best = turned if turned.tallest > upright.tallest else upright
     if not best.rows:
         raise DoesNotFit(name, turned.needed_mm, turned.sheet.room_width)
-    more = max((_taller(setter, name, model, settings, turned, best.tallest) for turned in (False, True)),
+    more = max((_taller(setter, name, model, settings, turned, best.heights) for turned in (False, True)),
                key=lambda layout: layout.tallest)
     return tuple(_page(setter, label if at == 0 else None, label, settings, layout, model)
                  for at, layout in enumerate((best, more)) if layout.rows)
@@ -87,8 +89,12 @@ class _Layout:
     spread: float
 
     @property
+    def heights(self) -> tuple[float, ...]:
+        return tuple(round(row.ruling.line_height_mm, 2) for row in self.rows)
+
+    @property
     def tallest(self) -> float:
-        return self.rows[-1].ruling.line_height_mm if self.rows else 0.0
+        return self.heights[-1] if self.rows else 0.0
 
 
 def _layout(setter: Typesetter, name: str, model: SetLine, settings: blocks.PageSettings, turned: bool) -> _Layout:
@@ -106,17 +112,33 @@ def _layout(setter: Typesetter, name: str, model: SetLine, settings: blocks.Page
 
 
 def _taller(setter: Typesetter, name: str, model: SetLine, settings: blocks.PageSettings, turned: bool,
-            above: float) -> _Layout:
-    """Set the name at up to three heights over one, the tallest at most 40 mm; none where the next does not fit."""
-    empty = _empty(setter, settings, turned)
+            shown: Sequence[float]) -> _Layout:
+    """Set the name at heights over those shown, the tallest at most 40 mm, and between these, the tallest first.
+
+    Three heights at the most; none where the next over those shown does not fit.
+    """
+    empty, above = _empty(setter, settings, turned), shown[-1]
     for tallest in range(round(MORE_TO_MM), math.floor(above), -1):
-        count = max(1, min(MORE, int((tallest - above) / _APART_MM)))
-        steps = {round(above + (tallest - above) * step / count) for step in range(1, count + 1)}
-        heights = [float(one) for one in sorted(steps) if one > above]
-        made = _filled(setter, name, model, settings, empty, heights)
+        count = max(1, min(MORE, int(math.log(tallest / above, _APART))))
+        steps = {round(above * (tallest / above) ** (step / count)) for step in range(1, count + 1)}
+        made = _filled(setter, name, model, settings, empty, [float(one) for one in sorted(steps) if one > above])
         if made.rows:
-            return made
+            return _with_those_between(setter, name, model, settings, made, shown)
     return empty
+
+
+def _with_those_between(setter: Typesetter, name: str, model: SetLine, settings: blocks.PageSettings, made: _Layout,
+                        shown: Sequence[float]) -> _Layout:
+    """Return a layout with the heights between those shown, too, the tallest first, while there is room."""
+    for low, high in reversed(tuple(pairwise(shown))):
+        between = float(round(math.sqrt(low * high)))
+        if len(made.rows) == MORE or not low < between < high:
+            break
+        fuller = _filled(setter, name, model, settings, made, [between, *made.heights])
+        if not fuller.rows:
+            break
+        made = fuller
+    return made
 
 
 def _empty(setter: Typesetter, settings: blocks.PageSettings, turned: bool) -> _Layout:
@@ -135,7 +157,7 @@ def _filled(setter: Typesetter, name: str, model: SetLine, settings: blocks.Page
     rows = tuple(setter.ruled(lined.scaled_to(one)).line(name) for one in heights)
     needed, tall = _MIN_WRITING * rows[-1].width_mm, _tall(rows)
     if tall > room or needed > sheet.room_width:
-        return replace(empty, needed_mm=needed)
+        return replace(empty, rows=(), needed_mm=needed)
     return replace(empty, rows=rows, needed_mm=needed,
                    spread=min(_MAX_SPREAD_MM, (room - tall) / max(1, len(heights) - 1)))
 

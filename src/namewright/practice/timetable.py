@@ -19,10 +19,12 @@ from namewright.practice.difficulty import base_letter
 from namewright.practice.groups import shared_letters
 from namewright.practice.ordering import Placed
 from namewright.practice.weeks import Letters, Week, WeekPlan, letter_weeks, letters_of
-from namewright.settings import DEFAULT_WEEKS, Support
+from namewright.settings import DEFAULT_WEEKS, Hand, Support
 
+Held = tuple[Support, Hand]
 Formed = Mapping[int, frozenset[str]]
 NOTHING_FORMED: Formed = MappingProxyType({})
+NOTHING_HELD: Mapping[int, Held] = MappingProxyType({})
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,6 +45,7 @@ class Progress:
     formed: tuple[str, ...]
     next: tuple[str, ...]
     support: Support
+    hand: Hand
     reason: Message
 
 
@@ -60,13 +63,15 @@ class Timetable:
 class Lookout:
     """What a plan goes by, beside the children: how far it looks ahead, and what is remembered.
 
-    ``usual`` is the level of support of a child who has none. ``formed`` gives by line what a child has formed, as
+    ``usual`` is the level of support of a child who has none; ``held`` gives by line what holds for a child's sheets,
+    which goes before what the list says of it. ``formed`` gives by line what a child has formed, as
     written; ``taught`` the letters of earlier weeks, the last week last.
     """
 
     weeks: int = DEFAULT_WEEKS
     a_week: int = 1
     usual: Support = Support.FULL
+    held: Mapping[int, Held] = field(default_factory=lambda: NOTHING_HELD)
     formed: Formed = field(default_factory=lambda: NOTHING_FORMED)
     taught: tuple[tuple[str, ...], ...] = ()
 
@@ -128,8 +133,10 @@ def _progress(each: Placed, week: Week, out: Lookout) -> Progress:
     known = out.formed.get(each.child.line, frozenset())
     lacking = [letter for letter in letters if letter not in known]
     coming = _next(lacking, week)
+    child = each.child
+    support, hand = out.held.get(child.line, (child.support or out.usual, child.hand or Hand.RIGHT))
     return Progress(each, letters, tuple(letter for letter in letters if letter in known), coming,
-                    each.child.support or out.usual, _reason(each.child.label, letters, coming, week))
+                    support, hand, _reason(child.label, letters, coming, week))
 
 
 def _next(lacking: Sequence[str], week: Week) -> tuple[str, ...]:

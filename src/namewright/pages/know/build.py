@@ -5,12 +5,12 @@ Every sheet says how small pieces are kept safe. Millimetres, y down. How many o
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 
 from namewright.lines.tile_boxes import TILE_MM
 from namewright.message import message
 from namewright.pages import blocks
-from namewright.pages.know.frame import Frame, framed
+from namewright.pages.know.frame import Frame, framed, left_out
 from namewright.pages.page import Furniture, Page
 from namewright.pages.sheet import SheetSettings
 from namewright.pages.tile_sheet import tiles_at
@@ -24,8 +24,11 @@ _SIZE_MM = 2.6  # x-height of a letter in the list
 
 
 def build_pages(setter: Typesetter, needed: Mapping[str, int], at_once: int, settings: SheetSettings,
-                side_mm: float = TILE_MM) -> tuple[Page, ...]:
-    """Return the sheets of tiles and, last, the list. Raises MissingLetters."""
+                side_mm: float = TILE_MM, without: Sequence[str] = ()) -> tuple[Page, ...]:
+    """Return the sheets of tiles and, last, the list. Raises MissingLetters.
+
+    ``without`` is what children are called whose names our letters cannot draw: the list says what to do for them.
+    """
     setter = setter.lettering(settings.letters)
     pages: list[Page] = []
     frame = _begun(setter, settings)
@@ -37,7 +40,7 @@ def build_pages(setter: Typesetter, needed: Mapping[str, int], at_once: int, set
             frame.items += tiles_at(setter, row, frame.left, frame.y, side_mm)
             frame.y += side_mm
         pages.append(frame.page(None if pages else outline))
-    return (*pages, *_lists(setter, needed, at_once, settings))
+    return (*pages, *_lists(setter, needed, at_once, settings, without))
 
 
 def _begun(setter: Typesetter, settings: SheetSettings) -> Frame:
@@ -47,7 +50,8 @@ def _begun(setter: Typesetter, settings: SheetSettings) -> Frame:
     return frame
 
 
-def _lists(setter: Typesetter, needed: Mapping[str, int], at_once: int, settings: SheetSettings) -> tuple[Page, ...]:
+def _lists(setter: Typesetter, needed: Mapping[str, int], at_once: int, settings: SheetSettings,
+           without: Sequence[str]) -> tuple[Page, ...]:
     """Return the list to count tiles back in: each letter, how many there are, and a line for what came back."""
     pages: list[Page] = []
     words = wording(settings.language)
@@ -55,7 +59,8 @@ def _lists(setter: Typesetter, needed: Mapping[str, int], at_once: int, settings
     column_mm = _LETTER_MM + _BETWEEN_MM + max((setter.text_width(counted) for _, counted in entries), default=0.0)
     while entries:
         frame = framed(setter, None, settings)
-        frame.note(words.say("page.know.build_list", count=at_once, all=sum(needed.values())), blocks.TEXT_MM)
+        said = message("page.know.build_list", count=at_once, all=sum(needed.values()))
+        frame.note(words.text(said, *left_out("page.know.build_without", without)), blocks.TEXT_MM)
         frame.note(words.say("page.tiles_caution"))
         frame.y += 3.0
         columns = max(1, int((frame.right - frame.left + _BETWEEN_MM) // column_mm))

@@ -15,10 +15,11 @@ from namewright.letters.strokes import parse_stroke
 from namewright.lines.ink import BLACK, DARK, Ink, Piece, Style, line, stroke_fragment
 from namewright.lines.ruling import print_ruling
 from namewright.lines.setting import SetLine
+from namewright.message import message
 from namewright.names.beats import spoken_beats
 from namewright.names.clusters import clusters
 from namewright.pages import blocks
-from namewright.pages.know.frame import Frame, framed, name_at
+from namewright.pages.know.frame import Frame, framed, left_out, name_at
 from namewright.pages.page import Furniture, Page
 from namewright.pages.sheet import SheetSettings
 from namewright.pages.typesetter import Typesetter
@@ -43,12 +44,16 @@ class Chanted:
     settings: SheetSettings
 
 
-def chant_pages(setter: Typesetter, names: Sequence[Chanted], settings: SheetSettings) -> tuple[Page, ...]:
-    """Return the adult's pages, as few as hold the names, and about as many names on each. Raises MissingLetters."""
+def chant_pages(setter: Typesetter, names: Sequence[Chanted], settings: SheetSettings, without: Sequence[str] = (),
+                ) -> tuple[Page, ...]:
+    """Return the adult's pages, as few as hold the names, and about as many names on each. Raises MissingLetters.
+
+    ``without`` is what children are called whose names our letters cannot draw: the adult is asked to clap with them.
+    """
     pages: list[Page] = []
-    count = -(-len(names) // int(_begun(setter, settings).room // _LEAST_ROW_MM))
+    count = -(-len(names) // int(_begun(setter, settings, without).room // _LEAST_ROW_MM))
     for start, end in pairwise(round(len(names) * at / count) for at in range(count + 1)):
-        frame = _begun(setter, settings)
+        frame = _begun(setter, settings, without)
         step = min(_ROW_MM, frame.room / (end - start))
         for one in names[start:end]:
             _row(frame, one)
@@ -60,13 +65,14 @@ def chant_pages(setter: Typesetter, names: Sequence[Chanted], settings: SheetSet
 def named(setter: Typesetter, one: Chanted) -> SetLine:
     """Set a name in its column, smaller where it is long: an adult reads it. Raises MissingLetters."""
     setter = setter.lettering(one.settings.letters)
-    size = blocks.fitting(setter, one.name, _NAME_MM, _NAME_X_MM)
-    return setter.ruled(print_ruling(size), 0.0, _PENCIL_MM).line(one.name)
+    size = blocks.fitting_name(setter, one.name, _NAME_MM, _NAME_X_MM)
+    pencil = None if setter.school_font and setter.alphabet.missing(one.name) else _PENCIL_MM
+    return setter.ruled(print_ruling(size), 0.0, pencil).line(one.name)
 
 
-def _begun(setter: Typesetter, settings: SheetSettings) -> Frame:
+def _begun(setter: Typesetter, settings: SheetSettings, without: Sequence[str]) -> Frame:
     frame = framed(setter, None, settings)
-    frame.note(frame.words.say("page.know.chant"), _SMALL_MM)
+    frame.note(frame.words.text(message("page.know.chant"), *left_out("page.know.chant_without", without)), _SMALL_MM)
     frame.y += 3.0
     return frame
 

@@ -14,6 +14,7 @@ from namewright.lines.ink import Ink, passage
 from namewright.lines.ruling import Ruling, print_ruling
 from namewright.lines.setting import SetLine, pen_width_mm
 from namewright.lines.tuned import check_pens
+from namewright.message import Message, message
 from namewright.pages import blocks
 from namewright.pages.page import Furniture, Item, Page, Row, checked
 from namewright.pages.paper import Sheet, sheet_of
@@ -106,6 +107,11 @@ def framed(setter: Typesetter, label: str | None, settings: SheetSettings, *, tu
         frame.items += blocks.owner_line(setter, words, label, frame.left, frame.right, sheet.top_mm, date=date)
         frame.y += HEADER_MM
     return frame
+
+
+def left_out(key: str, children: Sequence[str]) -> tuple[Message, ...]:
+    """Return what the adult reads of children whose names our letters cannot draw; nothing where there are none."""
+    return (message(key, count=len(children), names=tuple(children)),) if children else ()
 
 
 def reading(setter: Typesetter, names: Iterable[str], x_height_mm: float, room_mm: float, spacing_mm: float = 0.0, *,

@@ -1,4 +1,6 @@
-"""The week as a table: a row a child, by days, with letters, page numbers and a box to tick; then next week in a line.
+"""The week as a table: a row a child, by days, with letters, support, hand, page numbers and a box to tick.
+
+Under it stand next week in a line and who sits together.
 
 Millimetres, y down. Out of scope: what the week brings (``practice.timetable``), explanations (the pages after it).
 """
@@ -19,7 +21,7 @@ from namewright.wording import Wording
 
 Numbers = Mapping[int, Sequence[int]]  # by the line of a child: the pages of its sheet in the class's PDF
 NO_NUMBERS: Numbers = {}
-_ROW_MM, _BASE_MM, _LETTERS_MM = 5.4, 3.8, 1.9
+_ROW_MM, _ROW_ALONE_MM, _BASE_MM, _LETTERS_MM = 5.4, 9.0, 3.8, 1.9
 _DAY_RULE, _ROW_RULE, _BOX = Style(0.3, RULE), Style(0.1, RULE), Style(0.25, RULE)
 _BOX_MM = 3.0
 
@@ -32,19 +34,20 @@ class _Columns:
     who: float
     table: float
     letters: float
+    help: float
     sheet: float
     tick: float
 
     def room(self, column: str) -> float:
         """Return the width of a column, a little white left beside the next."""
-        names = ("day", "who", "table", "letters", "sheet", "tick")
+        names = ("day", "who", "table", "letters", "help", "sheet", "tick")
         after = names[names.index(column) + 1]
         return float(getattr(self, after) - getattr(self, column) - 1.5)
 
 
 def _columns(flow: Flow) -> _Columns:
     left, right = flow.sheet.left_mm, flow.sheet.right_edge
-    return _Columns(left, left + 34.0, right - 108.0, right - 90.0, right - 42.0, right - 7.0)
+    return _Columns(left, left + 29.0, right - 113.0, right - 96.0, right - 67.0, right - 34.0, right - 7.0)
 
 
 def add_week(flow: Flow, plan: Timetable, words: Wording, numbers: Numbers) -> None:
@@ -75,7 +78,7 @@ def add_week(flow: Flow, plan: Timetable, words: Wording, numbers: Numbers) -> N
 
 def _named(numbers: Numbers) -> tuple[str, ...]:
     """Return the columns that have a head: all but the boxes to tick, which say nothing."""
-    return ("day", "who", "table", "letters", *(("sheet",) if numbers else ()))
+    return ("day", "who", "table", "letters", "help", *(("sheet",) if numbers else ()))
 
 
 def _add_head(flow: Flow, words: Wording, named: Sequence[str]) -> None:
@@ -88,33 +91,34 @@ def _add_head(flow: Flow, words: Wording, named: Sequence[str]) -> None:
 
 
 def _add_day(flow: Flow, day: Day, plan: Timetable, words: Wording, numbers: Numbers) -> None:
-    """Set a day's rows under a rule; they stay together on a page."""
-    flow.room(min(len(day.children), 12) * _ROW_MM)
+    """Set a day's rows under a rule; they stay together on a page. A row alone is as high as what its day says."""
+    high = _ROW_MM if len(day.children) > 1 else _ROW_ALONE_MM
+    flow.room(min(len(day.children), 12) * high)
     columns = _columns(flow)
     rule = Ink.of(_DAY_RULE, (line(columns.day, flow.y, flow.sheet.right_edge, flow.y),))
     head = _day_head(flow, day, words, columns)
     for count, at in enumerate(day.children):
-        flow.room(_ROW_MM)
-        row = _row(flow, plan.children[at], words, numbers, columns)
+        flow.room(high)
+        row = _row(flow, plan.children[at], words, numbers, columns, high)
         begun = (rule, Placed(Place.ROW_HEAD, head)) if count == 0 else (Placed(Place.CELL, ()),)
-        flow.put_in(Place.TABLE, Placed(Place.ROW, (*begun, *row)), _ROW_MM)
+        flow.put_in(Place.TABLE, Placed(Place.ROW, (*begun, *row)), high)
 
 
 def _day_head(flow: Flow, day: Day, words: Wording, columns: _Columns) -> tuple[Ink, ...]:
     name, minutes = words.say(f"page.plan.day_{day.day}"), words.say("page.plan.minutes", count=day.minutes)
-    said = [(name, TEXT_MM), (minutes, SMALL_MM)] if len(day.children) > 1 else [(f"{name}, {minutes}", TEXT_MM)]
     inks: list[Ink] = []
-    for at, (text, size) in enumerate(said):
+    for at, (text, size) in enumerate(((name, TEXT_MM), (minutes, SMALL_MM))):
         base = flow.y + _BASE_MM + at * SMALL_MM * LEADING
         inks += fitted(flow.setter, text, columns.day, base, columns.room("day"), size)
     return tuple(inks)
 
 
-def _row(flow: Flow, child: Progress, words: Wording, numbers: Numbers, columns: _Columns) -> list[Item]:
+def _row(flow: Flow, child: Progress, words: Wording, numbers: Numbers, columns: _Columns, high: float) -> list[Item]:
     placed, base = child.placed, flow.y + _BASE_MM
     pages = numbers.get(placed.child.line, ())
     cells = {"who": placed.child.label, "table": words.say("page.plan.table_short", number=placed.group),
-             "letters": _what(child, words), "sheet": _pages_said(pages, words)}
+             "letters": _what(child, words), "sheet": _pages_said(pages, words),
+             "help": words.say("page.plan.help", support=child.support, hand=child.hand)}
     items: list[Item] = []
     for name in _named(numbers)[1:]:
         inks = fitted(flow.setter, cells[name], getattr(columns, name), base, columns.room(name), TEXT_MM)
@@ -122,7 +126,7 @@ def _row(flow: Flow, child: Progress, words: Wording, numbers: Numbers, columns:
     x, y = columns.tick, flow.y + (_ROW_MM - _BOX_MM) / 2
     corners = ((x, y), (x + _BOX_MM, y), (x + _BOX_MM, y + _BOX_MM), (x, y + _BOX_MM), (x, y))
     items.append(Ink.of(_BOX, tuple(line(*a, *b) for a, b in pairwise(corners))))
-    foot = flow.y + _ROW_MM
+    foot = flow.y + high
     items.append(Ink.of(_ROW_RULE, (line(columns.who, foot, flow.sheet.right_edge, foot),)))
     return items
 
