@@ -6,8 +6,6 @@ Out of scope: rulings, millimetres and spacing (``lines``).
 
 from __future__ import annotations
 
-import re
-import tomllib
 from collections.abc import Callable, Iterable, Iterator, Mapping
 from functools import cache
 from pathlib import Path
@@ -16,16 +14,15 @@ from typing import Any
 
 import unicodedata2
 
+from namewright import plain_toml
 from namewright.geometry import boxes
 from namewright.geometry.boxes import Box
 from namewright.geometry.points import Point
 from namewright.letters.strokes import Stroke, parse_stroke
 from namewright.message import Message, Problem, message
 from namewright.named_tuples import NamedTuple
-from namewright.patterns import pattern
 from namewright.store import Made
 
-_LETTER = pattern(r'^"?([^"\\\s])"? = (\{.*\})$', re.MULTILINE)  # one with a line of its own in a table
 _SOFT_DOTTED = {"i": "ı", "j": "ȷ"}  # lose the dot under a mark above (Unicode property Soft_Dotted)
 _SPACES = frozenset("  ")
 _OWN_MARKS = {"circumflex", "breve", "horn"}  # of â ê ô ă ơ ư, over which Vietnamese sets a tone
@@ -230,16 +227,12 @@ def _own_before_tones(names: list[str]) -> list[str]:
 def parse_alphabet(source: str) -> Alphabet:
     """Read an alphabet from TOML text (see ``fonts/README.md`` for the notation).
 
-    Letters and strokes are read one by one, when asked for: a class has a fifth of them. A stroke that does not parse
+    Strokes are read letter by letter, when asked for: a class has a fifth of them. A stroke that does not parse
     is a ValueError then, which names the glyph.
     """
-    unread: dict[str, dict[str, Any]] = {}
-    for name in ("glyphs", "exit_strokes"):
-        unread[name], source = _cut_out(name, source)
-    table = tomllib.loads(source)
-    marks = table["marks"]
-    letters, exits = (table.get(name, {}) | inside for name, inside in unread.items())
-    forms: Mapping[str, Mapping[str, Any]] = table.get("variants", {})
+    table = plain_toml.loads(source)
+    letters, marks = table["glyphs"], table["marks"]
+    exits, forms = table.get("exit_strokes", {}), table.get("variants", {})
     glyphs: Made[str, Glyph] = Made((*letters, *_SOFT_DOTTED), lambda char: (
         glyphs[_SOFT_DOTTED[char]] if char in _SOFT_DOTTED else _letter_glyph(char, letters[char])))
     others = ((char, form) for char, of_letter in forms.items() for form in of_letter if form != "usual")
@@ -259,15 +252,8 @@ def parse_alphabet(source: str) -> Alphabet:
     )
 
 
-def _cut_out(name: str, source: str) -> tuple[dict[str, Any], str]:
-    """Return the letters of a table that have a line each, their entries as text, and the source without them."""
-    before, head, after = source.partition(f"\n[{name}]\n")
-    inside, next_head, behind = after.partition("\n[")
-    return dict(_LETTER.findall(inside)), "".join((before, head, _LETTER.sub("", inside), next_head, behind))
-
-
-def _letter_glyph(char: str, entry: Mapping[str, Any] | str) -> Glyph:
-    glyph = _glyph(char, tomllib.loads(f"entry = {entry}")["entry"] if isinstance(entry, str) else entry)
+def _letter_glyph(char: str, entry: Mapping[str, Any]) -> Glyph:
+    glyph = _glyph(char, entry)
     return glyph._replace(anchors=_standing_anchors(glyph) | dict(glyph.anchors))
 
 

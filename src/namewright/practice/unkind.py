@@ -2,17 +2,17 @@
 
 from __future__ import annotations
 
-import tomllib
 from functools import cache
 from pathlib import Path
 
+from namewright import plain_toml
 from namewright.names.clusters import clusters
 from namewright.practice.difficulty import base_letter
 
 
 @cache
 def _table() -> dict[str, list[str]]:
-    return tomllib.loads(Path(__file__).with_name("unkind.toml").read_text(encoding="utf-8"))
+    return plain_toml.loads(Path(__file__).with_name("unkind.toml").read_text(encoding="utf-8"))
 
 
 @cache
