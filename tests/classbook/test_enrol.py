@@ -6,8 +6,9 @@ import pytest
 
 from kept_class import CLASS, names
 from namewright.classbook import Classbook
-from namewright.classbook.enrol import NEW, Enrolment, Known, enrol
+from namewright.classbook.enrol import NEW, Enrolment, enrol
 from namewright.classbook.records import BookChild
+from namewright.classbook.who import Known
 from namewright.roster.parsing import read_roster
 from namewright.settings import Hand
 

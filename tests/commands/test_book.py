@@ -62,6 +62,20 @@ def test_on_a_terminal_it_is_asked_who_is_who(kept_class_folder: Path, capsys: C
     assert "Tilo Vost is on the list, and Tilo Reed was in the class." in capsys.readouterr().err
 
 
+def test_what_the_list_leaves_out_goes_on_and_can_be_said_to_be_gone(kept_class_folder: Path, capsys: Capture) -> None:
+    """The accent and what a child goes by stay, which is told; a pair of names takes the list’s word for it."""
+    Path("home.txt").write_text("Mira Quill (goes by Miri)\nTiló Reed\nAva Finch\nAva Moss\n", encoding="utf-8")
+    Path("office.txt").write_text("Finch, Ava\nMoss, Ava\nQuill, Mira\nReed, Tilo\n", encoding="utf-8")
+    assert main(["class", "class.db", "--from", "home.txt"]) == 0
+    capsys.readouterr()
+    assert main(["class", "class.db", "--from", "office.txt"]) == 0
+    err = capsys.readouterr().err
+    assert "because this list says less: Mira Quill → Mira “Miri” Quill, Tilo Reed → Tiló Reed." in err
+    assert main(["class", "class.db", "--from", "office.txt", "--same", "Miri, Mira", "--same", "Tiló Reed, Tilo"]) == 0
+    with Classbook.open("class.db") as book:
+        assert [one.child.practice for one in book.children()] == ["Ava", "Ava", "Mira", "Tilo"]
+
+
 @pytest.mark.parametrize("words", [["--same", "Mira, Miri"], ["--columns", "given,family"], ["--sheet", "A"],
                                    ["--whole-list"], ["--same", "Mira, Miri", "--erase", "Mira", "--yes"]])
 def test_a_word_about_a_list_needs_one(kept_class_folder: Path, capsys: Capture, words: list[str]) -> None:

@@ -503,6 +503,40 @@ def test_a_spelling_that_was_answered_is_not_asked_for_again(settled: Visitor, c
         assert "No page can be made yet" not in settled.get("/class/list").text
 
 
+def test_a_whole_name_in_chinese_is_asked_for_once(settled: Visitor, class_file: Path) -> None:
+    """No rule spells it: what a teacher typed goes on, as the same child, whichever script a later list is in."""
+    text = f"{MESSY}王小明\n"
+    page = lines(settled, text)
+    field, value = re.search(r'name="(as-\w+)"', page)[1], re.search(r'value="(\w+\.latin)"', page)[1]
+    settled.post("/class/list/read?part=lines", {"based": settled.based(), "practise": "given", "do": value,
+                                                 field: "Xiaoming Wang"})
+    settled.keep(draft(settled))
+    with Classbook.open(class_file) as book:
+        child = next(one for one in book.children() if one.child.practice == "Xiaoming")
+        assert child.child.family == "Wang"
+    for again in (text, f"{MESSY}Wang, Xiaoming\n", f"{text}Wenna Praske\n"):
+        page = lines(settled, again)
+        assert "Nothing needs you." in page
+        assert "New in the class" not in settled.arrive(settled.keep(again))
+        with Classbook.open(class_file) as book:
+            assert book.child(child.id).child.practice == "Xiaoming"
+            assert book.child(child.id).left is None
+
+
+def test_a_name_that_the_list_has_without_its_mark_can_be_meant_so(settled: Visitor, class_file: Path) -> None:
+    """The accent stays, which is told; one press takes the list’s word for it, and that is asked no more."""
+    text = "Ondway Inigo\nVost Mirel\nTamsel Ottilka\nBrane Kirrin\nPruner Katla\nDolt Kasimir\nLindle Bo\n"
+    page = lines(settled, text)
+    assert "“Inigo” is written “Íñigo” here, as you said before." in page
+    assert "“Mirel” is written “Miri” here, as you said before." in page
+    assert "Nothing needs you." in page
+    page = _pressed(settled, page, "Practise Inigo")
+    assert "“Inigo” is written" not in page
+    settled.keep(draft(settled))
+    assert {"Inigo", "Miri"} <= set(labels(class_file))
+    assert "is written “Íñigo”" not in lines(settled, f"{text}Wenna Praske\n")
+
+
 def test_two_children_of_one_name_are_asked_about_once(settled: Visitor) -> None:
     """A second of a name is; next month both are known, so nobody is asked again."""
     settled.keep(f"{MESSY}Oona Hale\n")

@@ -6,7 +6,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from namewright.classbook.enrol import NEW
-from namewright.web.list_same import answered, same_children, with_answer
+from namewright.web.list_same import answered, answers, is_meant_anew, meant, same_children, stood, with_answer
 
 BEFORE = ["Mira Quill", "Tilo Reed", "Bo Lindle", "Katla Pruner"]
 IDS = {1: 11, 2: 12, 3: 13, 4: 14}
@@ -49,3 +49,13 @@ def test_nobody_stands_on_two_lines(before: list[str], after: list[str]) -> None
     found = same_children(before, ids, after)
     assert len(set(found.values())) == len(found)
     assert all(after[line - 1] == before[child_id - 101] for line, child_id in found.items())
+
+
+def test_what_was_said_of_a_name_is_found_by_its_line() -> None:
+    """That it is meant as it stands, and what stood there in another script before; other answers stay beside it."""
+    settled = with_answer({meant("Zoe"), stood("Xiaoming", "王 小明=~!"), "bb"}, "Zoe", 7)
+    found = answers(settled, ["Zoe", "", "Xiaoming", "Bo"], lambda text: text)
+    assert (found.meant, found.also) == ({1}, {3: "王 小明=~!"})
+    assert not any(map(str.isspace, "".join(settled)))  # which part answers where they are kept
+    assert answered(settled, ["Zoe", "Xiaoming"], lambda text: text) == {1: 7}
+    assert (is_meant_anew(settled), is_meant_anew({"bb", stood("Bo", "Бо")})) == (True, False)

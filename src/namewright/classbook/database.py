@@ -23,6 +23,7 @@ from namewright.classbook.erasing import Erased
 from namewright.classbook.keys import check_beats
 from namewright.classbook.needed import WORDS
 from namewright.classbook.records import BookChild, ClassbookError, Observation, RosterUpdate, Save, called
+from namewright.classbook.rosters import NO_ANSWERS, Answers
 from namewright.classbook.stages import Stage
 from namewright.classbook.traces import Trace
 from namewright.settings import NamePart, Support
@@ -110,25 +111,26 @@ class Classbook:
 
     def update_roster(self, text: str, *, who: str = "", when: When = None, same: Mapping[int, int] | None = None,
                       after_roster: int | None = None, whole: bool = False,
-                      words: Mapping[str, str] = WORDS) -> RosterUpdate:
+                      words: Mapping[str, str] = WORDS, answers: Answers = NO_ANSWERS) -> RosterUpdate:
         """Take a roster: children who stay keep their id and settings, missing ones are marked as left.
 
         What is needed of the text is kept in place of the roster before, with ``words`` over its columns; ``whole``
         keeps all of it.
 
         ``same`` says which child (id) stands on which line, where the caller knows; who stands in the class twice by
-        it is one child then, with the notes of both. ``after_roster`` refuses the
-        change if the newest roster is not the one of this number, unless that says the same. Raises RosterError, with
-        nothing changed, for a text with no child in it.
+        it is one child then, with the notes of both. ``answers`` are what was said of lines besides. ``after_roster``
+        refuses the change if the newest roster is not the one of this number, unless that says the same. Raises
+        RosterError, with nothing changed, for a text with no child in it.
         """
         with self.changing():
             list_before.forget(self._db)
             return rosters.take_roster(self._db, text, self._part(), who, when, same or {}, after_roster, whole=whole,
-                                       joins=True, words=words)
+                                       joins=True, words=words, answers=answers)
 
     def save_list(self, text: str, settings: Mapping[str, str], *, same: Mapping[int, int] | None = None,
                   after_roster: int | None = None, whole: bool = False, settled: frozenset[str] = frozenset(),
-                  words: Mapping[str, str] = WORDS, who: str = "", when: When = None) -> RosterUpdate:
+                  words: Mapping[str, str] = WORDS, who: str = "", when: When = None,
+                  answers: Answers = NO_ANSWERS) -> RosterUpdate:
         """Take a roster together with settings of the class, so that ``undo_roster`` can take both back for a day.
 
         The draft is done with, and comes back with an undoing, as do the answers in ``settled``. Raises as
@@ -139,14 +141,14 @@ class Classbook:
             set_too = self.set_class_settings(settings, who=who, when=when)
             after = self.roster_id() if after_roster == number else after_roster  # read again, it may have a new one
             update = rosters.take_roster(self._db, text, self._part(), who, when, same or {}, after, whole=whole,
-                                         words=words)
+                                         words=words, answers=answers)
             if set_too or self.roster_id() != number:
                 list_before.keep(self._db, self.roster_id(), before, when)
             drafts.discard(self._db)
             return update
 
     def trial(self, text: str, part: NamePart, *, same: Mapping[int, int] | None = None,
-              ) -> tuple[RosterUpdate, dict[int, str]]:
+              answers: Answers = NO_ANSWERS) -> tuple[RosterUpdate, dict[int, str]]:
         """Say what a roster would do, read for a part of the name, and what everyone would be called, by id.
 
         Nothing is changed, so what of the text would be kept is not worked out. Raises as ``update_roster``.
@@ -154,7 +156,8 @@ class Classbook:
         with told(self.path), transaction(self._db, "IMMEDIATE"):
             self._db.execute("SAVEPOINT trial")
             try:
-                update = rosters.take_roster(self._db, text, part, "", None, same or {}, None, whole=True)
+                update = rosters.take_roster(self._db, text, part, "", None, same or {}, None, whole=True,
+                                             answers=answers)
                 return update, called(rosters.children(self._db, left=True))
             finally:
                 self._db.execute("ROLLBACK TO trial")

@@ -15,31 +15,15 @@ from collections import Counter, defaultdict
 from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 
-from namewright.classbook.same_child import Kin, Named, kin, named
-from namewright.classbook.spelling import Names, as_spelled
+from namewright.classbook.going_on import NOTHING_SAID, Saying, is_other_script, whole_name
+from namewright.classbook.same_child import Kin, kin, named
+from namewright.classbook.who import Known, written
 from namewright.message import Field, Message, message
 from namewright.roster.children import Child
 
 NEW = 0
 """In place of an id: the child on a line is none that we know."""
 _MOST_PAIRS = 40_000  # of lines and children compared one by one: past that it is no class
-
-
-@dataclass(frozen=True, slots=True)
-class Known:
-    """A child as the database has it; ``here`` is false for one who has left."""
-
-    id: int
-    given: str
-    family: str
-    practice: str
-    label: str
-    here: bool
-
-    @property
-    def shown(self) -> Field:
-        """Return the name as an adult knows it: whole, with what the child is called where that is something else."""
-        return written(self.given, self.family, self.practice)
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,29 +48,20 @@ class Enrolment:
     ids: dict[int, int] = field(default_factory=dict)
     notes: list[Message] = field(default_factory=list)
     recognised: list[Recognised] = field(default_factory=list)
-    spelled: dict[int, Child] = field(default_factory=dict)
-    """By line, children whose name goes on in the Latin letters that the class has."""
-
-
-def written(given: str, family: str, practice: str) -> Field:
-    """Return a name as an adult writes it: ``Katherine “Katie” Moss``, with the quotation marks of a language."""
-    whole = " ".join(part for part in (given or practice, family) if part)
-    if not given or practice in (given, family, whole):
-        return whole
-    called = message("quoted", words=practice)
-    if not family:
-        return message("classbook.called", given=given, called=called)
-    return message("classbook.called_whole", given=given, called=called, family=family)
+    more: dict[int, Child] = field(default_factory=dict)
+    """By line, children of whom the class knows more than the list says, with that."""
+    typed: dict[int, str] = field(default_factory=dict)
+    """By line, the whole names as the list has them."""
 
 
 def enrol(children: Sequence[Child], known: Sequence[Known], same: Mapping[int, int],
-          facts: Collection[tuple[int, int]] = ()) -> Enrolment:
+          facts: Collection[tuple[int, int]] = (), saying: Saying = NOTHING_SAID) -> Enrolment:
     """Match the children of a new roster with those known.
 
     ``same`` gives ids by line where the caller knows, ``NEW`` for a child whom we do not know. ``facts`` are lines and
-    ids that have something in common besides a name, such as a birthday.
+    ids that have something in common besides a name, such as a birthday; ``saying`` is what the list leaves out.
     """
-    matching = _Matching(children, known, same, facts)
+    matching = _Matching(children, known, same, facts, saying)
     here, gone = [one for one in known if one.here], [one for one in known if not one.here]
     matching.by_all_names(here)
     matching.by_kin(here, Kin.SAME)
@@ -112,12 +87,12 @@ class _Matching:
     """The lines and children that are still to be matched; made for one roster."""
 
     def __init__(self, children: Sequence[Child], known: Sequence[Known], same: Mapping[int, int],
-                 facts: Collection[tuple[int, int]]) -> None:
-        self._children, self._known, self._facts = children, known, facts
+                 facts: Collection[tuple[int, int]], saying: Saying) -> None:
+        self._children, self._known, self._facts, self._saying = children, known, facts, saying
         self._said = {child.line for child in children if child.line in same}
         self._ids = {child.line: same[child.line] for child in children if same.get(child.line, NEW) != NEW}
         self._names = {child.line: named(child) for child in children}
-        self._old = {one.id: Named(one.given, one.family, one.practice) for one in known}
+        self._old = {one.id: named(one) for one in known}
         self._by_id = {one.id: one for one in known}
         self._unsure: set[int] = set()
         self._is_same_class = True
@@ -171,29 +146,37 @@ class _Matching:
         self._over = self._free(self._known)
         if len(self._over) * len(self._children) > _MOST_PAIRS:
             self._over = []
-        self._spelled = {child.line: self._as_spelled(child) for child in self._children}
+        self._as_known = {child.line: self._known_as(child) for child in self._children}
         self._in_place = dict(_in_place(self._children, self._known, self._likeliest())) if self._is_same_class else {}
         recognised = [one for child in self._children if (one := self._recognised(child))]
-        notes = [*_guesses(self._children, self._known), *_said(recognised, self._answered())]
-        spelled = {child.line: now for child in self._children if (now := self._spelled[child.line]) != child}
-        return Enrolment(self._ids, notes, recognised, spelled)
+        notes = [*_guesses(self._children, self._known), *_said(recognised, self._answered()), *self._going_on()]
+        more = {child.line: now for child in self._children if (now := self._as_known[child.line]) != child}
+        return Enrolment(self._ids, notes, recognised, more,
+                         {child.line: whole_name(child) for child in self._children})
 
     def _likeliest(self) -> dict[int, int]:
         """Return who is on which line, with those, too, of whom names leave one alone open."""
         may = {child.line: self._alike(child) for child in self._open()}
         return {line: found[0].id for line, found in may.items() if len(found) == 1} | self._ids
 
-    def _as_spelled(self, child: Child) -> Child:
+    def _known_as(self, child: Child) -> Child:
         old = self._by_id.get(self._ids.get(child.line, NEW))
-        return as_spelled(child, Names(old.given, old.family, old.practice)) if old else child
+        return self._saying.as_known(child, old) if old else child
+
+    def _going_on(self) -> Iterator[Message]:
+        """Say whose practised name goes on as the class has it; one in another script was told when it was answered."""
+        pairs = [(child, self._as_known[child.line]) for child in self._children]
+        less = tuple(message("classbook.now", before=_written(child), name=_written(now)) for child, now in pairs
+                     if child.practice != now.practice and not is_other_script(child.practice))
+        yield from ((message("classbook.goes_on", names=less),) if less else ())
 
     def _answered(self) -> Iterator[tuple[Field, Field]]:
         """Yield the names before and now of those whom the caller knew under another name."""
         for child in self._children:
             old = self._by_id.get(self._ids.get(child.line, NEW)) if child.line in self._said else None
-            now = self._spelled[child.line]
+            now = self._as_known[child.line]
             if old and _changed(now, old):
-                yield old.shown, written(now.given, now.family, now.practice)
+                yield old.shown, _written(now)
 
     def _recognised(self, child: Child) -> Recognised | None:
         """Return whom a line may be, None where it is the child of all its names, or nobody like any."""
@@ -202,8 +185,8 @@ class _Matching:
         taken = self._by_id.get(self._ids.get(child.line, NEW))
         unsure = child.line in self._unsure
         may = self._alike(child) if taken is None or unsure else self._rivals(child, taken)
-        now = self._spelled[child.line]
-        name = written(now.given, now.family, now.practice)
+        now = self._as_known[child.line]
+        name = _written(now)
         if taken is None:
             may = may or self._by_facts(child)
             return Recognised(child.line, name, tuple(may), None, sure=False) if may else None
@@ -250,6 +233,10 @@ def _in_place(children: Sequence[Child], known: Sequence[Known],
             yield child.line, gone
 
 
+def _written(child: Child) -> Field:
+    return written(child.given, child.family, child.practice)
+
+
 def _names(one: Child | Known) -> tuple[str, str, str]:
     return (one.given.casefold(), one.family.casefold(), one.practice.casefold())
 
@@ -266,7 +253,7 @@ def _guesses(children: Sequence[Child], known: Sequence[Known]) -> list[Message]
     """Say where children alike in every name are fewer than before, so that which of them stayed was guessed."""
     before = Counter(_names(one) for one in known if one.here)
     now = Counter(_names(child) for child in children)
-    shown = {_names(one): " ".join(part for part in (one.given, one.family) if part) or one.practice for one in known}
+    shown = {_names(one): one.shown for one in known}
     return [message("classbook.guess", before=before[key], name=shown[key], count=count)
             for key, count in now.items() if before[key] > count and before[key] > 1]
 

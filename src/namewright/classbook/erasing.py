@@ -78,11 +78,12 @@ def erase_all(db: sqlite3.Connection) -> None:
 
 
 def _sought(db: sqlite3.Connection, child_ids: Collection[int]) -> Sought:
-    everyone = {row[0]: row[1:] for row in db.execute("SELECT id, given, family, practice FROM children")}
+    everyone = {one: names for one, *names in db.execute(
+        "SELECT id, given, family, practice, goes_by, also FROM children")}
     if not everyone.keys() >= set(child_ids):
         raise ClassbookError("classbook.no_child_to_erase")
-    called = {one: Called(given, family, (practice, *_practised(db, one)))
-              for one, (given, family, practice) in everyone.items()}
+    called = {one: Called(given, family, (*others, *_practised(db, one)))
+              for one, (given, family, *others) in everyone.items()}
     return sought([called[one] for one in child_ids], [called[one] for one in called.keys() - set(child_ids)])
 
 

@@ -57,14 +57,14 @@ def list_words(say: Callable[[str], str]) -> dict[str, str]:
 
 def needed(text: str, roster: Roster, part: NamePart, names_in: str = "",
            words: Mapping[str, str] = WORDS,
-           spelled: Callable[[Child], Child] = lambda child: child) -> tuple[str, tuple[int, ...]]:
+           as_known: Callable[[Child], Child] = lambda child: child) -> tuple[str, tuple[int, ...]]:
     """Return what is kept of a list that was read as ``roster`` for a part, and where its children stand in that.
 
     ``names_in`` is the language of the names that it was read in; what is kept has their letter case already.
     ``words`` are titles of the columns, by the keys of ``WORDS``, and choices in them in a language that lists are in.
-    ``spelled`` gives a child of the list as the class spells the name; that of ``roster`` are given so.
+    ``as_known`` gives a child of the list with what the class knows besides; those of ``roster`` are given so.
     """
-    wanted = {each: tuple(map(spelled, _read(text, each, names_in))) for each in _PARTS} | {part: roster.children}
+    wanted = {each: tuple(map(as_known, _read(text, each, names_in))) for each in _PARTS} | {part: roster.children}
     for tried in _tries(roster, wanted[NamePart.GIVEN], wanted[NamePart.FAMILY], words):
         found = {each: _read(tried, each, names_in) for each in wanted}
         if all(_alike(found[each], wanted[each]) for each in wanted):

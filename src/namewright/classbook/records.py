@@ -101,7 +101,7 @@ class RosterUpdate:
 
     ``recognised`` are lines that are, or may be, a child known under another name; ``ids`` says who of those who were
     known stands on which line of ``roster``. ``doubted`` are those who joined or left of whom ``notes`` tell that they
-    may be one child; ``spelled`` are, by line, children whose name goes on in the Latin letters that the class has.
+    may be one child; ``more`` are, by line, children of whom the class knows more than the list says, with that.
     """
 
     roster: Roster
@@ -113,7 +113,7 @@ class RosterUpdate:
     recognised: tuple[Recognised, ...] = ()
     ids: Mapping[int, int] = field(default_factory=dict)
     doubted: frozenset[int] = frozenset()
-    spelled: Mapping[int, Child] = field(default_factory=dict)
+    more: Mapping[int, Child] = field(default_factory=dict)
 
 
 def called(children: Iterable[BookChild]) -> dict[int, str]:

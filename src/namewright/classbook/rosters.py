@@ -7,19 +7,21 @@ needs the older ones; it is kept whole, with all that stands in it, only where a
 from __future__ import annotations
 
 import sqlite3
-from collections.abc import Mapping, Sequence, Set
+from collections.abc import Callable, Mapping, Sequence, Set
 from dataclasses import replace
 from datetime import datetime
-from typing import Any
+from types import MappingProxyType
+from typing import Any, NamedTuple
 
 from namewright.classbook import list_before, saves
-from namewright.classbook.enrol import NEW, Enrolment, Known, doubles, enrol
+from namewright.classbook.enrol import NEW, Enrolment, doubles, enrol
 from namewright.classbook.facts import facts_in_common
+from namewright.classbook.going_on import LISTED, Saying, called, is_other_script, relabelled, saying, whole_name
 from namewright.classbook.joining import join
 from namewright.classbook.keys import tuning_of
 from namewright.classbook.needed import WORDS, needed
 from namewright.classbook.records import MAX_WHO, BookChild, ClassbookError, RosterUpdate, checked_moment, checked_text
-from namewright.classbook.spelling import Names, as_spelled, relabelled
+from namewright.classbook.who import Known
 from namewright.message import message
 from namewright.roster.children import Child, Roster
 from namewright.roster.labels import shared
@@ -27,6 +29,29 @@ from namewright.roster.parsing import LIST, read_roster
 from namewright.settings import Hand, NamePart, Support
 
 _MEANWHILE = message("classbook.list_meanwhile")
+
+
+class Answers(NamedTuple):
+    """What an adult said of lines of a list, by number.
+
+    ``meant`` are those whose names are meant as they stand, ``also`` the whole names that stood, in another script, on
+    lines that were written anew.
+    """
+
+    meant: frozenset[int] = frozenset()
+    also: Mapping[int, str] = MappingProxyType({})
+
+
+NO_ANSWERS = Answers()
+
+
+class _Row(NamedTuple):
+    """A child of a roster, where it stands in the text that is kept, what it goes by, its name in another script."""
+
+    child: Child
+    line: int
+    goes_by: str
+    also: str
 
 
 def newest_roster(db: sqlite3.Connection) -> tuple[int, str]:
@@ -43,7 +68,7 @@ def is_whole(db: sqlite3.Connection) -> bool:
 
 def take_roster(db: sqlite3.Connection, text: str, part: NamePart, who: str, when: datetime | str | None,
                 same: Mapping[int, int], after_roster: int | None, *, whole: bool = False, as_it_is: bool = False,
-                joins: bool = False, words: Mapping[str, str] = WORDS) -> RosterUpdate:
+                joins: bool = False, words: Mapping[str, str] = WORDS, answers: Answers = NO_ANSWERS) -> RosterUpdate:
     """Read a roster, keep what is needed of it if that is new, and enrol its children. Inside a transaction.
 
     ``joins`` makes one child of two, with all that is kept of both, where ``same`` says that they are; else the double
@@ -56,34 +81,76 @@ def take_roster(db: sqlite3.Connection, text: str, part: NamePart, who: str, whe
     names_in = saves.class_settings(db).get("names_in", "")
     roster = read_roster(text, LIST, part, names_in=names_in)
     text = roster.text or text  # a line for each child, so that a child stands on one line and a line for one child
-    everyone, found = _matched(db, roster, same, before if is_whole(db) else "")
-    if found.spelled:
-        roster = roster._replace(children=relabelled([found.spelled.get(one.line, one) for one in roster.children]))
-    by_id = {one.id: Names(one.given, one.family, one.practice) for one in everyone}
-    old = {line: by_id[id_] for line, id_ in found.ids.items() if line in found.spelled}
+    said = saying(roster, text, before, whole=is_whole(db), meant=answers.meant)
+    known = everyone(db)
+    found = _matched(db, roster, known, same, before if is_whole(db) else "", said)
+    if found.more:
+        roster = roster._replace(children=relabelled([found.more.get(one.line, one) for one in roster.children]))
+    as_known = _as_known(found, known, said)
     kept, lines = (text, [one.line for one in roster.children]) if whole or as_it_is else needed(
-        text, roster, part, names_in, words, lambda child: as_spelled(child, old[child.line])
-        if child.line in old else child)
-    known = (kept, whole) == (before, is_whole(db)) and newest > 0
-    if after_roster is not None and newest != after_roster and not known:
+        text, roster, part, names_in, words, as_known)
+    is_kept = (kept, whole) == (before, is_whole(db)) and newest > 0
+    if after_roster is not None and newest != after_roster and not is_kept:
         raise ClassbookError(_MEANWHILE)
-    if not known:
+    if not is_kept:
         db.execute("DELETE FROM rosters")
         db.execute("INSERT INTO rosters (text, who, at, whole) VALUES (?, ?, ?, ?)",
                    (kept, checked_text(who, MAX_WHO, "long_who"), at, whole))
-    return _enrolled(db, roster, lines, at, everyone, found, same, joins=joins)
+    by_given = roster.children if part is not NamePart.FAMILY else tuple(
+        map(as_known, read_roster(text, LIST, NamePart.GIVEN, names_in=names_in).children))
+    also = _also(roster.children, found, known, answers.also)
+    rows = [_Row(child, line, called(given), also.get(child.line, ""))
+            for child, line, given in zip(roster.children, lines, by_given, strict=True)]
+    return _enrolled(db, roster, rows, at, known, found, same, joins=joins)
 
 
-def _matched(db: sqlite3.Connection, roster: Roster, same: Mapping[int, int],
-             before: str) -> tuple[Sequence[Known], Enrolment]:
-    """Return everyone whom the class knows, and who of them stands on which line of a list.
+def everyone(db: sqlite3.Connection) -> list[Known]:
+    """Return everyone whom the class knows, those who are here first, in roster order."""
+    rows = db.execute(f"SELECT id, given, family, practice, label, left_at IS NULL, goes_by, also, {', '.join(LISTED)} "
+                      "FROM children ORDER BY left_at IS NOT NULL, line, id")
+    return [Known(id_, given, family, practice, label, bool(here), goes_by, also, _listed(listed))
+            for id_, given, family, practice, label, here, goes_by, also, *listed in rows]
+
+
+def _listed(row: Sequence[Any]) -> Mapping[str, Any]:
+    listed = dict(zip(LISTED, row, strict=True))
+    kinds = {"support": Support, "hand": Hand}
+    return listed | {key: kind(listed[key]) for key, kind in kinds.items() if listed[key]}
+
+
+def _matched(db: sqlite3.Connection, roster: Roster, known: Sequence[Known], same: Mapping[int, int], before: str,
+             said: Saying) -> Enrolment:
+    """Return who stands on which line of a list.
 
     ``before`` is the list of before with all that stands in it, where that is kept.
     """
-    known = [Known(*row) for row in db.execute("SELECT id, given, family, practice, label, left_at IS NULL "
-                                               "FROM children ORDER BY left_at IS NOT NULL, line, id")]
     facts = facts_in_common(before.splitlines(), on_lines(db), roster) if before else ()
-    return known, enrol(roster.children, known, _once_each(same, {one.id for one in known}), facts)
+    return enrol(roster.children, known, _once_each(same, {one.id for one in known}), facts, said)
+
+
+def _as_known(found: Enrolment, known: Sequence[Known], said: Saying) -> Callable[[Child], Child]:
+    """Return what gives a child of the list as the class knows it, for whatever part of the name it was read."""
+    by_id = {one.id: one for one in known}
+    old = {line: by_id[id_] for line, id_ in found.ids.items()}
+    return lambda child: said.as_known(child, old[child.line]) if child.line in old else child
+
+
+def _also(children: Sequence[Child], found: Enrolment, known: Sequence[Known],
+          typed: Mapping[int, str]) -> dict[int, str]:
+    """Return, by line, whole names in another script of children whom the class has in Latin letters.
+
+    ``typed`` are those of lines that somebody wrote anew. ``found`` gives those which the list or the class has.
+    """
+    by_id = {one.id: one for one in known}
+    also = {}
+    for child in children:
+        old = by_id.get(found.ids.get(child.line, NEW))
+        names = (found.typed.get(child.line, ""), typed.get(child.line, ""), whole_name(old) if old else "",
+                 old.also if old else "")
+        other = next((name for name in names if is_other_script(name)), "")
+        if other and not is_other_script(child.given or child.family):
+            also[child.line] = other
+    return also
 
 
 def read_again(db: sqlite3.Connection, part: NamePart, who: str, when: datetime | str | None) -> None:
@@ -98,16 +165,15 @@ def on_lines(db: sqlite3.Connection) -> Mapping[int, int]:
     return dict(db.execute("SELECT line, id FROM children WHERE left_at IS NULL"))
 
 
-def _enrolled(db: sqlite3.Connection, roster: Roster, lines: Sequence[int], at: str, known: Sequence[Known],
+def _enrolled(db: sqlite3.Connection, roster: Roster, rows: Sequence[_Row], at: str, known: Sequence[Known],
               found: Enrolment, same: Mapping[int, int], *, joins: bool) -> RosterUpdate:
-    """Enrol the children of a roster; ``lines`` is where each stands in the text that is kept."""
+    """Enrol the children of a roster; each row says where one stands in the text that is kept."""
     here = {one.id for one in known if one.here}
     said = _once_each(same, {one.id for one in known})
-    placed = [(child.line, child._replace(line=line)) for child, line in zip(roster.children, lines, strict=True)]
-    new = {line: _join(db, child, at) for line, child in placed if line not in found.ids}
-    for line, child in placed:
-        if line in found.ids:
-            _renew(db, found.ids[line], child)
+    new = {row.child.line: _join(db, row, at) for row in rows if row.child.line not in found.ids}
+    for row in rows:
+        if row.child.line in found.ids:
+            _renew(db, found.ids[row.child.line], row)
     kept = set(found.ids.values())
     left = tuple(sorted(here - kept))
     db.executemany("UPDATE children SET left_at = ? WHERE id = ?", [(at, one) for one in left])
@@ -122,7 +188,7 @@ def _enrolled(db: sqlite3.Connection, roster: Roster, lines: Sequence[int], at: 
     doubted = {new[one.line] for one in asked} | {old.id for one in asked for old in one.known if old.id in left}
     return RosterUpdate(roster, tuple(new.values()), tuple(sorted(kept & here)), tuple(sorted(kept - here)), left,
                         tuple(found.notes), tuple(found.recognised), found.ids, frozenset(doubted),
-                        found.spelled)
+                        found.more)
 
 
 def _once_each(same: Mapping[int, int], known: Set[int]) -> Mapping[int, int]:
@@ -132,24 +198,27 @@ def _once_each(same: Mapping[int, int], known: Set[int]) -> Mapping[int, int]:
     return new | {line: child_id for child_id, line in lines.items()}
 
 
-def _values(child: Child) -> tuple[object, ...]:
-    return (child.given, child.family, child.practice, child.label, child.line,
-            None if child.support is None else str(child.support), None if child.hand is None else str(child.hand),
-            child.line_height_mm, child.letters, child.beats, child.names_in)
+def _values(row: _Row) -> dict[str, object]:
+    child = row.child
+    return {"given": child.given, "family": child.family, "practice": child.practice, "label": child.label,
+            "line": row.line, "support": None if child.support is None else str(child.support),
+            "hand": None if child.hand is None else str(child.hand), "line_height_mm": child.line_height_mm,
+            "letters": child.letters, "beats": child.beats, "names_in": child.names_in,
+            "goes_by": row.goes_by, "also": row.also}
 
 
-def _join(db: sqlite3.Connection, child: Child, at: str) -> int:
-    new = db.execute("INSERT INTO children (given, family, practice, label, line, support, hand, line_height_mm, "
-                     "letters, beats, names_in, joined_at) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
-                     (*_values(child), at)).lastrowid
+def _join(db: sqlite3.Connection, row: _Row, at: str) -> int:
+    values = {**_values(row), "joined_at": at}
+    new = db.execute(f"INSERT INTO children ({', '.join(values)}) VALUES ({', '.join('?' * len(values))})",
+                     tuple(values.values())).lastrowid
     return int(new or 0)
 
 
-def _renew(db: sqlite3.Connection, child_id: int, child: Child) -> None:
+def _renew(db: sqlite3.Connection, child_id: int, row: _Row) -> None:
     """Take over what the new roster says of a child we know; left is taken back."""
-    db.execute("UPDATE children SET given = ?, family = ?, practice = ?, label = ?, line = ?, support = ?, hand = ?, "
-               "line_height_mm = ?, letters = ?, beats = ?, names_in = ?, left_at = NULL WHERE id = ?",
-               (*_values(child), child_id))
+    values = {**_values(row), "left_at": None}
+    db.execute(f"UPDATE children SET {', '.join(f'{column} = ?' for column in values)} WHERE id = ?",
+               (*values.values(), child_id))
 
 
 def children(db: sqlite3.Connection, *, left: bool) -> tuple[BookChild, ...]:
@@ -170,7 +239,8 @@ def with_namesakes(children: Sequence[BookChild]) -> tuple[BookChild, ...]:
 
 def book_child(row: tuple[Any, ...], own: Mapping[str, str]) -> BookChild:
     """Lay a child's own settings over what the roster says of them."""
-    id_, given, family, practice, label, line, support, hand, height, joined, left, letters, beats, names_in = row
+    (id_, given, family, practice, label, line, support, hand, height, joined, left, letters, beats, names_in,
+     *_) = row
     mine = tuning_of(own)
     if mine.line_height is None and height is not None:
         mine = mine._replace(line_height=height)

@@ -13,11 +13,8 @@ from difflib import SequenceMatcher
 from enum import IntEnum
 from functools import cached_property
 
-import unicodedata2
-
-from namewright.classbook.spelling import is_other_script
-from namewright.names.latin_spelling import latin_spelling
-from namewright.patterns import pattern
+from namewright.classbook.going_on import is_other_script, spelt_out, words
+from namewright.classbook.who import Known
 from namewright.roster.children import Child
 
 # How alike two parts of a name are, of 1, to be one with a slip: of family names (Reed and Read), of given names beside
@@ -25,9 +22,6 @@ from namewright.roster.children import Child
 _SLIP_OF_FAMILY, _SLIP_OF_GIVEN, _SLIP_ALONE = 0.75, 0.8, 0.88
 _ALIKE = 0.7
 _HEARD = 0.6  # of a name in another script as it was guessed and as the family spells it: Koval and Kowal
-_ON_TOP = range(200, 241)  # combining classes of marks over and under letters; others are letters of their own scripts
-_BETWEEN = pattern(r"[\s\-‐‑–—_.,/]+")
-_APOSTROPHES = pattern(r"['’‘`´ʼʻ“”\"]")
 
 
 class Kin(IntEnum):
@@ -42,11 +36,15 @@ class Kin(IntEnum):
 
 @dataclass(frozen=True)
 class Named:
-    """A child's names for comparing: without letter case, marks, hyphens, apostrophes and dots."""
+    """A child's names for comparing: without letter case, marks, hyphens, apostrophes and dots.
+
+    ``also`` is the whole name as lists in another script have it.
+    """
 
     given: str
     family: str
     practice: str
+    also: str = ""
 
     @cached_property
     def given_words(self) -> tuple[str, ...]:
@@ -66,21 +64,25 @@ class Named:
         return "" if practised in (family, given + family, family + given) and family else practised
 
 
-def named(child: Child) -> Named:
-    """Return the names of a child of a list."""
-    return Named(child.given, child.family, child.practice)
-
-
-def words(name: str) -> tuple[str, ...]:
-    """Return the words of a name without case and marks, in Latin letters where its script allows a spelling."""
-    spelled = latin_spelling(name) or name
-    letters = "".join(char for char in unicodedata2.normalize("NFD", spelled.casefold())
-                      if unicodedata2.combining(char) not in _ON_TOP)
-    return tuple(word for word in _BETWEEN.split(_APOSTROPHES.sub("", letters)) if word)
+def named(one: Child | Known) -> Named:
+    """Return the names of a child of a list, or of the class."""
+    return Named(one.given, one.family, one.practice, one.also if isinstance(one, Known) else "")
 
 
 def kin(new: Named, old: Named) -> Kin:
     """Return how surely two names are one child's."""
+    level, out = _kin(new, old), (_spelt_out(new), _spelt_out(old))
+    return level if level >= Kin.FITS or out == (new, old) else max(level, _kin(*out))
+
+
+def _spelt_out(one: Named) -> Named:
+    """Return names as where ä, ö, ü and å are not at hand; the same where they have none."""
+    if one.given.isascii() and one.family.isascii() and one.practice.isascii():
+        return one
+    return Named(spelt_out(one.given), spelt_out(one.family), spelt_out(one.practice), one.also)
+
+
+def _kin(new: Named, old: Named) -> Kin:
     if set(_written(new)) & set(_written(old)):
         return Kin.SAME
     given = _of_given(new, old)
@@ -96,8 +98,8 @@ def kin(new: Named, old: Named) -> Kin:
 
 def _written(one: Named) -> tuple[tuple[str, ...], ...]:
     """Return the whole name in ways of which one suffices: without gaps, and whichever part was taken for which."""
-    every = (*one.given_words, *one.family_words)
-    return (("".join(every),), ("", *sorted(every))) if every else ()
+    wholes = ((*one.given_words, *one.family_words), words(one.also))
+    return tuple(way for every in wholes if every for way in (("".join(every),), ("", *sorted(every))))
 
 
 def _of_given(new: Named, old: Named) -> Kin:

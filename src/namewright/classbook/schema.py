@@ -135,6 +135,14 @@ MIGRATIONS: tuple[Migration, ...] = (
             at TEXT NOT NULL,
             held TEXT NOT NULL)""",
     ),
+    (
+        # What a child is called where that is not the given name, and the whole name as lists in another script have
+        # it: a list of next month may say neither.
+        "ALTER TABLE children ADD COLUMN goes_by TEXT NOT NULL DEFAULT ''",
+        "ALTER TABLE children ADD COLUMN also TEXT NOT NULL DEFAULT ''",
+        """UPDATE children SET goes_by = practice WHERE practice NOT IN (given, family, trim(given || ' ' || family))
+            AND NOT EXISTS (SELECT 1 FROM class_settings WHERE key = 'practise' AND value <> 'given')""",
+    ),
 )
 
 

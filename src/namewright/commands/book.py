@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import argparse
 import sys
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from pathlib import Path
 
 from namewright.classbook import BookChild, Classbook, Erased, RosterUpdate, Trace
@@ -14,6 +14,7 @@ from namewright.classbook.find import find_child, is_called
 from namewright.classbook.mending import mend
 from namewright.classbook.needed import list_words
 from namewright.classbook.records import called as names_of
+from namewright.classbook.rosters import Answers
 from namewright.commands.talk import (
     ALL_MADE,
     SOME_NOT_MADE,
@@ -110,8 +111,10 @@ def _take(options: argparse.Namespace) -> int:
     read = read_roster(text, name, columns=options.columns or "")  # a list that cannot be read makes no class
     text = read.text or text
     with opened(options.file, create=True) as book:
-        same = _same(book, text, options)
+        typed = dict(_pair(book, text, words) for words in options.same)
+        same = _same(book, text, options, typed)
         update = book.update_roster(text, who=options.who, whole=options.whole_list, same=same,
+                                    answers=Answers(meant=_meant(book, text, typed)),
                                     words=list_words(spoken().say))
         labels = names_of(book.children(left=True))
     _tell(update, labels)
@@ -123,9 +126,8 @@ def _take(options: argparse.Namespace) -> int:
     return SOME_NOT_MADE if left_out else ALL_MADE
 
 
-def _same(book: Classbook, text: str, options: argparse.Namespace) -> dict[int, int]:
+def _same(book: Classbook, text: str, options: argparse.Namespace, typed: Mapping[int, int]) -> dict[int, int]:
     """Return who of the class stands on which line, as was typed, and as is answered where names leave it open."""
-    typed = [_pair(book, text, words) for words in options.same]
     same = dict(typed)
     if options.source == "-" or not sys.stdin.isatty():
         return same
@@ -135,6 +137,12 @@ def _same(book: Classbook, text: str, options: argparse.Namespace) -> dict[int, 
             same[one.line] = next((each.id for each in one.known if each.id not in same.values() and _yes(
                 message("command.class.ask_same", name=one.name, before=each.shown))), NEW)
     return same
+
+
+def _meant(book: Classbook, text: str, typed: Mapping[int, int]) -> frozenset[int]:
+    """Return the lines whose names are meant as they stand: whose they are was plain, and it was typed all the same."""
+    plain = book.trial(text, book.part)[0].ids if typed else {}
+    return frozenset(line for line, child_id in typed.items() if plain.get(line) == child_id)
 
 
 def _pair(book: Classbook, text: str, typed: str) -> tuple[int, int]:

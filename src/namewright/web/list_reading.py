@@ -15,7 +15,7 @@ from namewright.roster.children import Child, LineReport, RosterError
 from namewright.roster.parsing import LIST, read_roster
 from namewright.settings import NamePart
 from namewright.web.desk import class_settings, desk
-from namewright.web.list_ways import Sorted, asks_latin, sorted_lines
+from namewright.web.list_ways import AS_KNOWN, Sorted, asks_latin, sorted_lines
 
 MAX_LINES = 400
 MAX_CHARACTERS = 500 * MAX_LINES  # reading takes time with every one, and nobody waits for more than a list
@@ -114,20 +114,21 @@ class Reading:
         """Return those children on some lines whose names cannot be drawn."""
         return tuple(line.child.practice for line in lines if line.child and self.cannot_draw(line))
 
-    def as_spelled(self, spelled: Mapping[int, Child]) -> Reading:
-        """Return the reading with some children, by line, as the class spells them, and with a word about it."""
-        return replace(self, lines=tuple(_as_spelled(line, spelled.get(line.line)) for line in self.lines))
+    def as_known(self, more: Mapping[int, Child]) -> Reading:
+        """Return the reading with some children, by line, as the class knows them, and a word about their names."""
+        return replace(self, lines=tuple(_as_known(line, more.get(line.line)) for line in self.lines))
 
     def sorted(self, settled: frozenset[str], known: Mapping[int, Recognised], there: Collection[int]) -> Sorted:
         """Return the lines by what they want; ``settled`` are marks of lines that ask no more, the others as there."""
         return sorted_lines(self.lines, self.notes_of, self.cannot_draw, settled, known, there)
 
 
-def _as_spelled(report: LineReport, child: Child | None) -> LineReport:
+def _as_known(report: LineReport, child: Child | None) -> LineReport:
     if child is None or report.child is None or not report.opens_child:
         return report
-    note = message("web.list.spelled", typed=report.child.practice, name=child.practice)
-    return report._replace(child=child, notes=(*report.notes, note))
+    told = () if child.practice == report.child.practice else (
+        message(AS_KNOWN, typed=report.child.practice, name=child.practice),)
+    return report._replace(child=child, notes=(*report.notes, *told))
 
 
 def _columns_said(held: Mapping[int, str]) -> str:

@@ -18,9 +18,10 @@ from werkzeug.wrappers import Response
 from namewright.classbook import ClassbookError, RosterUpdate
 from namewright.classbook.drafts import Draft
 from namewright.classbook.enrol import Recognised
+from namewright.classbook.going_on import is_other_script, whole_name
 from namewright.classbook.needed import list_words
 from namewright.classbook.records import called
-from namewright.classbook.spelling import is_other_script
+from namewright.classbook.rosters import Answers
 from namewright.message import Field, Message, message
 from namewright.roster.children import Child, LineReport, Outcome, RosterError
 from namewright.roster.reader_process import decode_in_a_process
@@ -29,8 +30,8 @@ from namewright.settings import NamePart
 from namewright.web.class_pdf import sheets_ahead
 from namewright.web.desk import book, class_settings, desk, keep_groups
 from namewright.web.list_reading import MAX_CHARACTERS, Reading, read
-from namewright.web.list_same import answered, same_children, with_answer
-from namewright.web.list_ways import mark, spelled, ways_on, written
+from namewright.web.list_same import answered, answers, is_meant_anew, meant, same_children, stood, with_answer
+from namewright.web.list_ways import MEANT, mark, spelled, ways_on, written
 from namewright.web.screen_language import language_of
 from namewright.wording import FIRST, languages, wording
 
@@ -66,7 +67,7 @@ def _shown(seen: _Seen) -> dict[str, object]:
     reading = read(now.text, now.part)
     settled = now.settled | set(map(mark, kept.text.splitlines()))  # what was saved was looked at
     update, names = _tried(now, reading)
-    reading = reading.as_spelled(_spelled(update, reading))
+    reading = reading.as_known(_known_more(update, reading))
     found = reading.sorted(settled, _known(update), update.ids if update else ())
     return {"reading": reading, "draft": now, "sorted": found, "seen": seen, "unsaved": _is_unsaved(now), "mark": mark,
             "leaving": tuple(names[one] for one in update.left) if update else (),
@@ -84,13 +85,14 @@ def _known(update: RosterUpdate | None) -> Mapping[int, Recognised]:
     return {one.line: one for one in update.recognised} if update else {}
 
 
-def _spelled(update: RosterUpdate | None, reading: Reading) -> Mapping[int, Child]:
-    """Return the children, by line, whom the class spells in Latin letters and the list in others."""
+def _known_more(update: RosterUpdate | None, reading: Reading) -> Mapping[int, Child]:
+    """Return the children, by line, of whom the class knows more than the list says."""
     if update:
-        return update.spelled
+        return update.more
     there = {one.child.line: one.child for one in book().children()}
     return {line.line: there[line.line] for line in reading.lines if line.child and line.line in there
-            and is_other_script(line.child.practice) and not is_other_script(there[line.line].practice)}
+            and not is_other_script(there[line.line].practice)
+            and (is_other_script(line.child.practice) or line.child.given != there[line.line].given)}
 
 
 def _kept() -> Draft:
@@ -106,7 +108,8 @@ def _draft() -> Draft:
 
 def _is_unsaved(now: Draft) -> bool:
     kept = _kept()
-    return (now.text.strip(), now.part, now.whole) != (kept.text.strip(), kept.part, kept.whole)
+    return (now.text.strip(), now.part, now.whole) != (kept.text.strip(), kept.part, kept.whole) or is_meant_anew(
+        now.settled)
 
 
 def _elsewhere(now: Draft) -> bool:
@@ -189,6 +192,7 @@ def _answered(now: Draft, pressed: str) -> _Seen:
     which, _, key = pressed.partition(".")
     reading = read(now.text, now.part)
     update, _ = _tried(now, reading)
+    reading = reading.as_known(_known_more(update, reading))
     found = next(((at, way) for at, line in enumerate(reading.lines) if mark(line.text) == which
                   for way in ways_on(reading.lines, at, reading.cannot_draw(line), _known(update)) if way.key == key),
                  None)
@@ -200,7 +204,7 @@ def _answered(now: Draft, pressed: str) -> _Seen:
         alike = sum(mark(each.text) == which for each in reading.lines)
         return _stepped(replace(now, settled=with_answer(now.settled, which, way.child, alike)))
     if way.settles:
-        return _stepped(replace(now, settled=now.settled | {which}))
+        return _stepped(replace(now, settled=now.settled | {meant(which) if key == MEANT else which}))
     if way.offered is not None and line.child and typed.strip():
         way = spelled(line, line.child, typed)
     text = written(reading.lines, at, way, lambda tried: _lines_of(tried, now.part))
@@ -212,11 +216,14 @@ def _answered(now: Draft, pressed: str) -> _Seen:
 def _stays(now: Draft, reading: Reading, at: int, text: str) -> frozenset[str]:
     """Return what is settled when a line of a list was written anew: its child is who it was."""
     update, _ = _tried(now, reading)
-    lines = text.split("\n")
+    lines, child = text.split("\n"), reading.lines[at].child
     child_id = (update.ids if update else book().on_lines()).get(reading.lines[at].line)
-    if child_id is None or len(lines) != len(reading.lines):
+    if len(lines) != len(reading.lines):
         return now.settled
-    return with_answer(now.settled, mark(lines[at]), child_id)
+    which, settled = mark(lines[at]), now.settled
+    if child and is_other_script(whole_name(child)):
+        settled |= {stood(which, whole_name(child))}
+    return settled if child_id is None else with_answer(settled, which, child_id)
 
 
 def _lines_of(text: str, part: NamePart) -> tuple[LineReport, ...]:
@@ -281,7 +288,7 @@ def _saved(now: Draft, reading: Reading) -> RosterUpdate:
     """Keep a list and the part of the name that is practised, both or neither."""
     first = {} if book().roster_id() else _paper_language()
     asked = {} if now.part == book().part else {"practise": now.part}  # what is so already is no change in the history
-    return book().save_list(reading.text, {**asked, **first}, same=_same(now, reading),
+    return book().save_list(reading.text, {**asked, **first}, same=_same(now, reading), answers=_answers(now, reading),
                             after_roster=_based(), whole=now.whole, settled=now.settled,
                             words=list_words(wording(language_of(request)).say))
 
@@ -290,6 +297,11 @@ def _same(now: Draft, reading: Reading) -> Mapping[int, int]:
     """Return who of the class stands on which line of a list, by what was answered and by lines as they were."""
     lines = [line.text for line in reading.lines]
     return same_children(_kept().text.splitlines(), book().on_lines(), lines) | answered(now.settled, lines, mark)
+
+
+def _answers(now: Draft, reading: Reading) -> Answers:
+    """Return what was said of the names on lines of a list."""
+    return answers(now.settled, [line.text for line in reading.lines], mark)
 
 
 def _paper_language() -> dict[str, str]:
@@ -309,7 +321,7 @@ def _trial(now: Draft, reading: Reading) -> tuple[RosterUpdate, dict[int, str]]:
     """Try what saving a list would do, once in a request."""
     tried: dict[Draft, tuple[RosterUpdate, dict[int, str]]] = g.setdefault("tried", {})
     if now not in tried:
-        tried[now] = book().trial(reading.text, now.part, same=_same(now, reading))
+        tried[now] = book().trial(reading.text, now.part, same=_same(now, reading), answers=_answers(now, reading))
     return tried[now]
 
 

@@ -1,13 +1,19 @@
 """Which lines of a changed list are as they were, so that who stood on them still does, however they are read. Pure.
 
 Whom a changed line is, the class tells by names (``classbook.enrol``). What somebody answered about a line goes before
-both; an answer is kept beside the draft as the line's mark and the child's number.
+both. It is kept beside the draft: the line's mark with the child's number, with a sign where the name is meant as it
+stands, or with the name in another script that stood there before it was written anew.
 """
 
 from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Callable, Iterable, Mapping, Sequence
+from urllib.parse import quote, unquote
+
+from namewright.classbook.rosters import Answers
+
+_MEANT, _BEFORE = "!", "~"
 
 
 def same_children(before: Sequence[str], on_line: Mapping[int, int], after: Sequence[str]) -> dict[int, int]:
@@ -52,3 +58,26 @@ def answered(settled: Iterable[str], lines: Sequence[str], mark: Callable[[str],
         if line.strip() and (ids := said.get(mark(line))):
             found[at] = ids.pop()
     return found
+
+
+def meant(mark: str) -> str:
+    """Return what is kept of the answer that the name on the line of a mark is meant as it stands."""
+    return mark + _MEANT
+
+
+def stood(mark: str, name: str) -> str:
+    """Return what is kept of a name that stood on the line of a mark before it was written anew."""
+    return f"{mark}{_BEFORE}{quote(name, safe='')}"
+
+
+def is_meant_anew(settled: Iterable[str]) -> bool:
+    """Say whether some name is said to be meant as it stands: that changes a class even by the same list."""
+    return any(one.endswith(_MEANT) for one in settled)
+
+
+def answers(settled: frozenset[str], lines: Sequence[str], mark: Callable[[str], str]) -> Answers:
+    """Return what was said of the names on lines."""
+    names = {key: unquote(name) for key, sign, name in (one.partition(_BEFORE) for one in settled) if sign}
+    marks = {at: mark(line) for at, line in enumerate(lines, 1) if line.strip()}
+    return Answers(frozenset(at for at, key in marks.items() if meant(key) in settled),
+                   {at: names[key] for at, key in marks.items() if key in names})

@@ -16,7 +16,9 @@ from enum import StrEnum
 from itertools import takewhile
 from types import MappingProxyType
 
-from namewright.classbook.enrol import NEW, Known, Recognised
+from namewright.classbook.enrol import NEW, Recognised
+from namewright.classbook.going_on import is_other_script
+from namewright.classbook.who import Known
 from namewright.message import Field, Message, message
 from namewright.names.clusters import is_letter
 from namewright.names.latin_spelling import latin_spelling
@@ -31,6 +33,10 @@ from namewright.roster.rows import TWO_CHILDREN
 from namewright.roster.several import several_in
 from namewright.roster.vocabulary import fold
 
+AS_KNOWN = "web.list.spelled"
+"""Tells of a line that its child is called otherwise here than it says."""
+MEANT = "meant"
+"""The way that takes the name on a line as it stands."""
 _MANY = frozenset({TWO_CHILDREN.key, "roster.several"})
 _NO_NAME_AT_ALL = frozenset({"roster.only_numbers", "roster.only_accents", "roster.no_letter"})
 _WITH_MIDDLE = "roster.read_with_middle"
@@ -473,7 +479,14 @@ def _ways_of(report: LineReport, cannot_draw: Message | None, span: int) -> tupl
         return ()
     if cannot_draw:
         return (_latin(report, report.child), _no_child(span))
-    return (*other_parts(report), _no_child(span))
+    return (*_as_it_stands(report), *other_parts(report), _no_child(span))
+
+
+def _as_it_stands(report: LineReport) -> Iterator[Way]:
+    """Yield the way to take a name as the list has it, where the class knows it otherwise."""
+    typed = next((str(note["typed"]) for note in report.notes if note.key == AS_KNOWN), "")
+    if typed and not is_other_script(typed):
+        yield Way(MEANT, message("web.list.way_use", name=typed))
 
 
 def _of_its_own(text: str, child: Child) -> Way:
