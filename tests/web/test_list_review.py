@@ -506,7 +506,7 @@ def test_a_spelling_that_was_answered_is_not_asked_for_again(settled: Visitor, c
 def test_a_whole_name_in_chinese_is_asked_for_once(settled: Visitor, class_file: Path) -> None:
     """No rule spells it: what a teacher typed goes on, as the same child, whichever script a later list is in."""
     text = f"{MESSY}王小明\n"
-    page = lines(settled, text)
+    page = _pressed(settled, lines(settled, text), "Yes, a child")
     field, value = re.search(r'name="(as-\w+)"', page)[1], re.search(r'value="(\w+\.latin)"', page)[1]
     settled.post("/class/list/read?part=lines", {"based": settled.based(), "practise": "given", "do": value,
                                                  field: "Xiaoming Wang"})
@@ -517,7 +517,7 @@ def test_a_whole_name_in_chinese_is_asked_for_once(settled: Visitor, class_file:
     for again in (text, f"{MESSY}Wang, Xiaoming\n", f"{text}Wenna Praske\n"):
         page = lines(settled, again)
         assert "Nothing needs you." in page
-        assert "New in the class" not in settled.arrive(settled.keep(again))
+        assert "New in the class: Xiaoming" not in settled.arrive(settled.keep(again))
         with Classbook.open(class_file) as book:
             assert book.child(child.id).child.practice == "Xiaoming"
             assert book.child(child.id).left is None

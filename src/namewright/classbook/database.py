@@ -26,6 +26,7 @@ from namewright.classbook.records import BookChild, ClassbookError, Observation,
 from namewright.classbook.rosters import NO_ANSWERS, Answers
 from namewright.classbook.stages import Stage
 from namewright.classbook.traces import Trace
+from namewright.classbook.who import Known
 from namewright.settings import NamePart, Support
 from namewright.store import forget_names
 from namewright.whole_files import clear_leftovers
@@ -103,6 +104,11 @@ class Classbook:
         with self._reading():
             number, text = rosters.newest_roster(self._db)
             return Draft(text, self._part(), whole=rosters.is_whole(self._db), roster=number)
+
+    def known(self) -> tuple[Known, ...]:
+        """Return everyone as a list is compared with them, those who are here first, in roster order."""
+        with self._reading():
+            return tuple(rosters.everyone(self._db))
 
     def on_lines(self) -> Mapping[int, int]:
         """Return who of those who are here, by id, stands on which line of the roster."""

@@ -79,13 +79,15 @@ class Saying(NamedTuple):
 
     ``unsaid`` are the fields of ``LISTED`` that it says of nobody. ``changed`` are lines, by number, that were changed
     by hand in the list of before, with what stood there; ``meant`` are lines of which somebody said that the name is
-    meant as it stands. ``whole``: that list holds only what was typed, and not what goes on.
+    meant as it stands. ``whole``: that list holds only what was typed, and not what goes on. ``families``: it has
+    family names, so that one that is not there is left out; a list of given names alone is taken to mean that.
     """
 
     unsaid: frozenset[str] = frozenset()
     changed: Mapping[int, str] = MappingProxyType({})
     meant: frozenset[int] = frozenset()
     whole: bool = False
+    families: bool = False
 
     def as_known(self, child: Child, old: Known) -> Child:
         """Return a child of the list with what the class knows of it and the list leaves out."""
@@ -93,6 +95,8 @@ class Saying(NamedTuple):
         literally = line_before is not None or child.line in self.meant
         gone = child.line in self.meant or (line_before is not None and old.goes_by in line_before)
         given, family = _names(child, old, literally=literally)
+        if self.families and not family and not literally:
+            family = old.family
         practice = _practised(child, old, given, family, literally=literally, called_no_more=gone)
         unsaid = frozenset() if line_before is not None and not self.whole else self.unsaid
         return _with_listed(child._replace(given=given, family=family, practice=practice), old, unsaid)
@@ -106,7 +110,8 @@ def saying(roster: Roster, text: str, before: str, *, whole: bool, meant: Collec
     changed = by_hand(before, text)
     lines = {line.line: changed[line.text.strip()] for line in roster.lines if line.text.strip() in changed}
     unsaid = frozenset(each for each in LISTED if not any(getattr(child, each) for child in roster.children))
-    return Saying(unsaid, lines, frozenset(meant), whole)
+    families = sum(bool(child.family) for child in roster.children)
+    return Saying(unsaid, lines, frozenset(meant), whole, 2 * families > len(roster.children))
 
 
 def _with_listed(child: Child, old: Known, unsaid: Collection[str]) -> Child:

@@ -19,6 +19,7 @@ from namewright.classbook.facts import facts_in_common
 from namewright.classbook.going_on import LISTED, Saying, called, is_other_script, relabelled, saying, whole_name
 from namewright.classbook.joining import join
 from namewright.classbook.keys import tuning_of
+from namewright.classbook.known_lines import KNOWN_LINE, read_known
 from namewright.classbook.needed import WORDS, needed
 from namewright.classbook.records import MAX_WHO, BookChild, ClassbookError, RosterUpdate, checked_moment, checked_text
 from namewright.classbook.who import Known
@@ -79,11 +80,12 @@ def take_roster(db: sqlite3.Connection, text: str, part: NamePart, who: str, whe
     at = checked_moment(when)
     newest, before = newest_roster(db)
     names_in = saves.class_settings(db).get("names_in", "")
-    roster = read_roster(text, LIST, part, names_in=names_in)
+    known = everyone(db)
+    roster = read_known(text, lambda tried: read_roster(tried, LIST, part, names_in=names_in), known)
     text = roster.text or text  # a line for each child, so that a child stands on one line and a line for one child
     said = saying(roster, text, before, whole=is_whole(db), meant=answers.meant)
-    known = everyone(db)
     found = _matched(db, roster, known, same, before if is_whole(db) else "", said)
+    found.notes.extend(dict.fromkeys(note for line in roster.lines for note in line.notes if note.key == KNOWN_LINE))
     if found.more:
         roster = roster._replace(children=relabelled([found.more.get(one.line, one) for one in roster.children]))
     as_known = _as_known(found, known, said)

@@ -6,15 +6,18 @@ from collections import Counter
 from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
+from typing import cast
 
 from flask import g
 
 from namewright.classbook.enrol import Recognised
+from namewright.classbook.known_lines import read_known
+from namewright.classbook.who import Known
 from namewright.message import Message, Problem, message
 from namewright.roster.children import Child, LineReport, RosterError
 from namewright.roster.parsing import LIST, read_roster
 from namewright.settings import NamePart
-from namewright.web.desk import class_settings, desk
+from namewright.web.desk import book, class_settings, desk
 from namewright.web.list_ways import AS_KNOWN, Sorted, asks_latin, sorted_lines
 
 MAX_LINES = 400
@@ -131,6 +134,13 @@ def _as_known(report: LineReport, child: Child | None) -> LineReport:
     return report._replace(child=child, notes=(*report.notes, *told))
 
 
+def _known() -> Sequence[Known]:
+    """Return everyone whom the class knows, looked up once in a request."""
+    if "everyone" not in g:
+        g.everyone = book().known()
+    return cast(Sequence[Known], g.everyone)
+
+
 def _columns_said(held: Mapping[int, str]) -> str:
     return ",".join(held.get(at, "other") for at in range(max(held) + 1))
 
@@ -152,7 +162,8 @@ def _read(text: str, part: NamePart, notes: tuple[Message, ...], columns: str) -
     if len(text) > MAX_CHARACTERS:
         return Reading(text[:MAX_CHARACTERS], problem=message("web.list.too_long", most=MAX_CHARACTERS))
     try:
-        roster = read_roster(text, LIST, part, columns, class_settings().get("names_in", ""))
+        names_in = class_settings().get("names_in", "")
+        roster = read_known(text, lambda tried: read_roster(tried, LIST, part, columns, names_in), _known())
     except RosterError as error:
         return Reading(text, error.lines, notes, error.message)
     except Problem as error:

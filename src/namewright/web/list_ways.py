@@ -18,9 +18,9 @@ from types import MappingProxyType
 
 from namewright.classbook.enrol import NEW, Recognised
 from namewright.classbook.going_on import is_other_script
+from namewright.classbook.parting import COMMAS, Promise, parted, ways_to_write
 from namewright.classbook.who import Known
 from namewright.message import Field, Message, message
-from namewright.names.clusters import is_letter
 from namewright.names.latin_spelling import latin_spelling
 from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
@@ -28,9 +28,8 @@ from namewright.roster.beside import strip_numbering
 from namewright.roster.children import Child, LineReport, Outcome
 from namewright.roster.columns import DELIMITERS, join_cells, split_cells
 from namewright.roster.cut_short import may_stand_for
-from namewright.roster.known import is_given, lean
+from namewright.roster.known import lean
 from namewright.roster.rows import TWO_CHILDREN
-from namewright.roster.several import several_in
 from namewright.roster.vocabulary import fold
 
 AS_KNOWN = "web.list.spelled"
@@ -43,8 +42,6 @@ _WITH_MIDDLE = "roster.read_with_middle"
 _READ = frozenset({"roster.read", _WITH_MIDDLE, "roster.read_by_comma", "roster.comma_with_middle",
                    "roster.family_stands_first"})
 _CELLS = pattern(r"[\t;|]|\s{2,}")
-_COMMAS = pattern(r"\s*[,，、]\s*(?:(?:and|und|y|et|e|ed|&)\s+)?|\s*[;/&+|•·]\s*|\s+(?:and|und|y|et|e|ed)\s+")
-_AND = pattern(r"\s*[&+/]\s*|\s+(?:and|und|y|et|e|ed)\s+")
 _MOST_PARTS = 2
 _HEARD_ALIKE = 0.6  # a family name as it was guessed and as the family spells it: Koval and Kowal, found by trying
 NOBODY_KNOWN: Mapping[int, Recognised] = MappingProxyType({})
@@ -62,20 +59,6 @@ class Asked(StrEnum):
     TWICE = "twice"
     CALLED = "called"
     SAME = "same"
-
-
-@dataclass(frozen=True, slots=True)
-class Promise:
-    """A child that a line has to become: what must be read from it, empty where that does not matter."""
-
-    given: str
-    family: str = ""
-    practice: str = ""
-
-    @property
-    def name(self) -> str:
-        """Return the whole name."""
-        return " ".join(part for part in (self.given, self.family) if part)
 
 
 _ANYBODY = Promise("")
@@ -187,39 +170,10 @@ def _no_child(span: int) -> Way:
 # --- several children in one line ----------------------------------------------------------------------
 
 
-def parted(text: str) -> tuple[Promise, ...]:
-    """Return the children of a line that may be several: a family name that stands once is everybody’s."""
-    whole = strip_numbering(text)
-    if shared := _one_family(whole):
-        return shared
-    found = several_in(whole, family_first=False, alone=True)
-    names = found.parts if found else tuple(part for part in _COMMAS.split(whole) if any(map(is_letter, part)))
-    words = [name.split() for name in names]
-    if len(words) > 1 and len(words[-1]) > 1 and all(len(each) == 1 for each in words[:-1]):
-        words = [*([*each, *words[-1][1:]] for each in words[:-1]), words[-1]]
-    return tuple(Promise(each[0], " ".join(each[1:])) for each in words)
-
-
-def _one_family(text: str) -> tuple[Promise, ...]:
-    """Return the children of ``Lindle, Bo & Ana``: one comma behind a word that is no given name, and two behind it."""
-    family, _, behind = text.partition(",")
-    names = [name.strip() for name in _AND.split(behind)] if "," not in behind else []
-    if len(names) < 2 or is_given(family.strip()) or not all(name and " " not in name for name in names):
-        return ()
-    return tuple(Promise(name, family.strip()) for name in names)
-
-
 def _split(parts: Sequence[Promise]) -> Way:
     """Write a line for each child."""
     said = message("web.list.way_split", count=len(parts), names=tuple(one.name for one in parts))
-    return Way("split", said, tuple(_ways_to_write(parts)), tuple(parts))
-
-
-def _ways_to_write(children: Sequence[Promise]) -> Iterator[tuple[str, ...]]:
-    """Yield names, a line each: as they are, family first, and under the word that says that they are names."""
-    yield tuple(one.name for one in children)
-    yield tuple(f"{one.family}, {one.given}" if one.family else one.given for one in children)
-    yield tuple(f"Name: {one.name}" for one in children)
+    return Way("split", said, tuple(ways_to_write(parts)), tuple(parts))
 
 
 def _as_one(text: str) -> Way | None:
@@ -228,7 +182,7 @@ def _as_one(text: str) -> Way | None:
     before, comma, behind = whole.partition(",")
     if comma and before.strip() and lean(before.split()[0]) < 0 and "," not in behind:  # a family name stands first
         whole = f"{behind} {before}"
-    words = " ".join(_COMMAS.sub(" ", whole).split())
+    words = " ".join(COMMAS.sub(" ", whole).split())
     if " " not in words:
         return None
     given, _, family = words.rpartition(" ")
@@ -246,7 +200,7 @@ def _shares_family(report: LineReport, before: Sequence[LineReport]) -> Question
     everyone = (*shared, Promise(report.child.given, family))
     said = message("web.list.asks_family", family=family, names=tuple(one.name for one in everyone))
     share = Way("share", message("web.list.way_share", names=tuple(one.name for one in everyone)),
-                tuple((*new, report.text) for new in _ways_to_write(shared)), everyone, takes=-len(alone))
+                tuple((*new, report.text) for new in ways_to_write(shared)), everyone, takes=-len(alone))
     return Question(report, Asked.FAMILY, said, (share, _fine("apart")))
 
 
@@ -319,6 +273,8 @@ def _whole_name(text: str, old_given: str, old_family: str, new: str) -> tuple[t
     given, family = " ".join(words[:before]), " ".join(words[before:])
     anew = f"{family}, {given}" if family else given
     tries = (_put(_put(text, old_given, given), old_family, family),), (anew,), (f"Name: {new}",)
+    if not family and len(words) > 1:  # 王小明 is both, and Wang Xiaoming is read by the rules for such names
+        return tries, _ANYBODY
     return tries, Promise(given, family)
 
 

@@ -1,0 +1,60 @@
+"""The children of a line that may be several, and the lines that say each of them. Pure."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+
+from namewright.names.clusters import is_letter
+from namewright.patterns import pattern
+from namewright.roster.beside import strip_numbering
+from namewright.roster.known import is_given
+from namewright.roster.several import several_in
+
+COMMAS = pattern(r"\s*[,，、]\s*(?:(?:and|und|y|et|e|ed|&)\s+)?|\s*[;/&+|•·]\s*|\s+(?:and|und|y|et|e|ed)\s+")
+_AND = pattern(r"\s*[&+/]\s*|\s+(?:and|und|y|et|e|ed)\s+")
+
+
+@dataclass(frozen=True, slots=True)
+class Promise:
+    """A child that a line has to become: what must be read from it, empty where that does not matter."""
+
+    given: str
+    family: str = ""
+    practice: str = ""
+
+    @property
+    def name(self) -> str:
+        """Return the whole name."""
+        return " ".join(part for part in (self.given, self.family) if part)
+
+
+def parted(text: str) -> tuple[Promise, ...]:
+    """Return the children of a line that may be several: a family name that stands once is everybody’s."""
+    whole = strip_numbering(text)
+    if shared := _one_family(whole):
+        return shared
+    found = several_in(whole, family_first=False, alone=True)
+    names = found.parts if found else tuple(part for part in COMMAS.split(whole) if any(map(is_letter, part)))
+    words = [name.split() for name in names]
+    if len(words) > 1 and len(words[-1]) > 1 and all(len(each) == 1 for each in words[:-1]):
+        words = [*([*each, *words[-1][1:]] for each in words[:-1]), words[-1]]
+    return tuple(Promise(each[0], " ".join(each[1:])) for each in words)
+
+
+def _one_family(text: str) -> tuple[Promise, ...]:
+    """Return the children of ``Lindle, Bo & Ana``: one comma behind a word that is no given name, and two behind it."""
+    family, _, behind = text.partition(",")
+    names = [name.strip() for name in _AND.split(behind)] if "," not in behind else []
+    if len(names) < 2 or is_given(family.strip()) or not all(name and " " not in name for name in names):
+        return ()
+    return tuple(Promise(name, family.strip()) for name in names)
+
+
+def ways_to_write(children: Sequence[Promise]) -> Iterator[tuple[str, ...]]:
+    """Yield names, a line each: as they are, family first, and under the word that says that they are names."""
+    yield tuple(one.name for one in children)
+    yield tuple(f"{one.family}, {one.given}" if one.family else one.given for one in children)
+    yield tuple(f"Name: {one.name}" for one in children)
+
+

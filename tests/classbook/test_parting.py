@@ -1,0 +1,24 @@
+"""The children of a line that may be several. All names are invented."""
+
+from __future__ import annotations
+
+import pytest
+
+from namewright.classbook.parting import Promise, parted, ways_to_write
+
+
+@pytest.mark.parametrize(("line", "names"), [
+    ("8. Lindle, Bo & Ana", ["Bo Lindle", "Ana Lindle"]),
+    ("Bo & Ana Lindle", ["Bo Lindle", "Ana Lindle"]),
+    ("Vexil & Quorra", ["Vexil", "Quorra"]),
+    ("Bo Lindle / Ana Reed", ["Bo Lindle", "Ana Reed"]),
+])
+def test_a_family_name_that_stands_once_is_everybodys(line: str, names: list[str]) -> None:
+    """Each child has a whole name."""
+    assert [one.name for one in parted(line)] == names
+
+
+def test_each_way_has_a_line_a_child() -> None:
+    """As it is, family first, and under the word for names."""
+    found = list(ways_to_write([Promise("Bo", "Lindle"), Promise("Ana")]))
+    assert found == [("Bo Lindle", "Ana"), ("Lindle, Bo", "Ana"), ("Name: Bo Lindle", "Name: Ana")]
