@@ -11,11 +11,11 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Collection, Mapping, Sequence
 from types import MappingProxyType
-from typing import NamedTuple
 
 import unicodedata2
 
 from namewright.classbook.who import Known
+from namewright.named_tuples import NamedTuple
 from namewright.names.latin_spelling import latin_spelling
 from namewright.patterns import pattern
 from namewright.roster.children import Child, Roster

@@ -8,12 +8,12 @@ Pure, but for the reading, which is handed in.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
-from typing import NamedTuple
 
 from namewright.classbook.parting import COMMAS, Promise, parted, ways_to_write
 from namewright.classbook.same_child import Kin, Named, kin, named
 from namewright.classbook.who import Known
 from namewright.message import message
+from namewright.named_tuples import NamedTuple
 from namewright.roster.beside import strip_numbering
 from namewright.roster.children import LineReport, Outcome, Roster, RosterError
 

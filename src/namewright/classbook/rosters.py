@@ -11,7 +11,7 @@ from collections.abc import Callable, Mapping, Sequence, Set
 from dataclasses import replace
 from datetime import datetime
 from types import MappingProxyType
-from typing import Any, NamedTuple
+from typing import Any
 
 from namewright.classbook import list_before, saves
 from namewright.classbook.enrol import NEW, Enrolment, doubles, enrol
@@ -24,6 +24,7 @@ from namewright.classbook.needed import WORDS, needed
 from namewright.classbook.records import MAX_WHO, BookChild, ClassbookError, RosterUpdate, checked_moment, checked_text
 from namewright.classbook.who import Known
 from namewright.message import message
+from namewright.named_tuples import NamedTuple
 from namewright.roster.children import Child, Roster
 from namewright.roster.labels import shared
 from namewright.roster.parsing import LIST, read_roster

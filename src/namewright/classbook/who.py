@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from types import MappingProxyType
-from typing import Any, NamedTuple
+from typing import Any
 
 from namewright.message import Field, message
+from namewright.named_tuples import NamedTuple
 
 NOTHING_LISTED: Mapping[str, Any] = MappingProxyType({})
 
