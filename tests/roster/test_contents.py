@@ -19,6 +19,9 @@ ROWS = [
     ([("Smith, Mia", "Ann Smith"), ("Brown, Leo", "Jo Brown")], (FULL, OTHER), "a comma, and somebody else"),
     ([("Xobrel Vost", "Vemka Tarn (mother)"), ("Oda Elm", "Yul Fen (mother)")], (FULL, OTHER), "a mother in brackets"),
     ([("Xobrel Vost", "Vemka Tarn (Oma)"), ("Oda Elm", "Yul Fen (Oma)")], (FULL, OTHER), "a grandmother in brackets"),
+    ([("Xobrel", "mãe Vemka, avó Odelo"), ("Oda", "só o pai Yul"), ("Ilva", "tia Yul")], (FULL, OTHER), "who fetches"),
+    ([("Xobrel Vost", "Mama Vemka"), ("Oda Elm", "nur Papa Yul"), ("Ilva Fen", "Tante Yul")], (FULL, OTHER), "so too"),
+    ([("Mia", "walks with Vemka"), ("Leo", "dad Yul only"), ("Noah", "mum Vemka")], (FULL, OTHER), "in English"),
     ([("XOBREL", "Vemka"), ("TARNUL", "Odelo"), ("ELMIR", "Yulka")], (FAMILY, GIVEN), "capitals"),
     ([("van der Xobrel", "Vemka"), ("de Tarnul", "Odelo"), ("von Elmir", "Yulka")], (FAMILY, GIVEN), "particles"),
 ]

@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from namewright.roster.headings import heading_reason, perhaps_heading
+from namewright.roster.parsing import read_roster
 
 HEADINGS = [
     ("Children:", "it ends in a colon"), ("Ms. Ferrow", "a title in front"), ("Sra. Quill", "in Spanish"),
@@ -86,3 +87,17 @@ def test_a_line_that_may_be_about_the_class(line: str, why: str) -> None:
 @pytest.mark.parametrize(("line", "why"), NOT_EVEN_PERHAPS, ids=[row[1] for row in NOT_EVEN_PERHAPS])
 def test_a_line_that_nobody_has_to_ask_about(line: str, why: str) -> None:
     assert not perhaps_heading(line), why
+
+
+@pytest.mark.parametrize("text", [
+    "Xyra – red table\nTholm – blue table\nBrenu, green table", "Xyra → Rote Gruppe\nTholm → Rote Gruppe\nBrenu",
+    "Xyra – Rote Gruppe\nTholm – Blaue Gruppe\nBrenu – Grüne Gruppe", "Xyra\nMia – Blaue Gruppe\nBrenu",
+])
+def test_a_child_with_a_place_behind_it_is_no_heading(text: str) -> None:
+    children = read_roster(text).children
+    assert [child.practice for child in children] == [line.split()[0].strip(",") for line in text.splitlines()]
+
+
+def test_a_group_with_its_names_below_is_a_heading() -> None:
+    read = read_roster("Igel – Rote Gruppe\nTholm\nBrenu\n\nFuchs – Blaue Gruppe\nMia\nLars")
+    assert [child.practice for child in read.children] == ["Tholm", "Brenu", "Mia", "Lars"]

@@ -410,3 +410,16 @@ def test_a_broken_tag_is_not_taken_for_a_web_page_when_what_is_kept_is_read_agai
                          "</tr></table>")
     assert [one.practice for one in read_roster(roster.text).children] == [one.practice for one in roster.children]
     assert "<td" not in roster.text
+
+
+@pytest.mark.parametrize("remark", ["no nuts", "quillworts", "green table", "Blaue Gruppe"])
+def test_a_remark_by_comma_behind_one_name_is_no_given_name(remark: str) -> None:
+    assert [one.split("|")[0] for one in read(f"Bo Tarn\nWill, {remark}\nUna Grell")] == ["Bo", "Will", "Una"]
+
+
+def test_what_most_lines_have_by_comma_is_a_remark() -> None:
+    """Few words that come again behind the commas are no names, and nobody has to be asked about them."""
+    brought = ("Äpfel", "Möhren", "Äpfel", "Joghurt", "Möhren", "Äpfel")
+    names = ("Xobrel", "Mia", "Tarnul", "Leo", "Odelo", "Noah")
+    lines = "\n".join(f"{name}, {what}" for name, what in zip(names, brought, strict=True))
+    assert [one.split("|")[0] for one in read(lines)] == list(names)

@@ -297,10 +297,22 @@ def _kind(cell: str) -> Role:
     folded = fold(cell)
     if any(OTHER_PEOPLE.intersection(fold(inside).split()) for inside in _IN_BRACKETS.findall(cell)):
         return Role.OTHER
+    if _tells_of_others(cell):
+        return Role.OTHER
     if folded in HANDS or folded in SUPPORTS:
         return Role.HAND if folded in HANDS else Role.SUPPORT
     about = folded in CODES or folded in CARE or _OUTLINE.fullmatch(cell) or folded.split()[0].strip(".") in TITLES
     return Role.OTHER if about or len(folded) < 2 or is_sheet_sign(cell) else Role.FULL
+
+
+def _tells_of_others(cell: str) -> bool:
+    """Say whether a cell tells who somebody is to a child: ``Oma Rosa``, ``só o pai Ivo``, ``walks with Ada``."""
+    first, *rest = cell.split()
+    if not rest:
+        return False
+    small = begins_small(first) and fold(first) not in PARTICLES and any(word[0].isupper() for word in rest)
+    return small or any(fold(word).strip(",:") in OTHER_PEOPLE and (begins_small(word) or not is_given(word))
+                        for word in (first, *rest))
 
 
 @keeps_names(2048)

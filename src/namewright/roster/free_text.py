@@ -24,13 +24,14 @@ import re
 from collections.abc import Sequence
 
 from namewright.message import Message, message
-from namewright.names.casing import is_all_capitals
+from namewright.names.casing import begins_small, is_all_capitals
 from namewright.names.particles import OPENING_PARTICLES, PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import Reading, is_abbreviation, is_word_about, strip_numbering, take_beside, trim
 from namewright.roster.care_words import CARE
 from namewright.roster.cut_short import written_out
-from namewright.roster.known import are_iberian, is_given, is_iberian, is_pair, lean
+from namewright.roster.heading_words import PLACES
+from namewright.roster.known import are_iberian, is_given, is_iberian, is_known, is_pair, lean
 from namewright.roster.name_order import (
     UNSAID,
     Habits,
@@ -125,10 +126,10 @@ def _stands_for_given(typed: str, called: str) -> bool:
 def _is_remark(name: str, behind: str, habits: Habits) -> bool:
     """Say whether words behind the comma of a line are about the child (``Katie Moss, K``) and no given name."""
     words = behind.split()
-    if _is_small_care(words, name) or _has_words_about(words, name):
+    if _is_small_care(words, name) or _has_words_about(words, name) or _is_a_place(words):
         return True
     if " " not in name or name.split()[0].lower() in PARTICLES:  # before the comma stands no whole name
-        return False
+        return _is_small_aside(words, name, habits)
     if _is_small_phrase(words, name):
         return True
     if is_abbreviation(behind, name) and (lean(name.split()[0]) > 0 or not habits.family_by_comma):
@@ -153,6 +154,20 @@ def _has_words_about(words: Sequence[str], name: str) -> bool:
     """``Katie Moss, bus 4``: a word about the child, beside others or behind a whole name."""
     known = is_given(words[0])
     return any(map(is_word_about, words)) and (not known or (len(words) > 1 and " " in name))
+
+
+def _is_small_aside(words: Sequence[str], name: str, habits: Habits) -> bool:
+    """``Mira, no nuts``, ``Mira, grapes``: small letters behind a name with a capital, or what the whole list has."""
+    if begins_small(name) or words[0] in PARTICLES:
+        return False
+    if habits.remarks_by_comma:
+        return not is_given(words[0])
+    return begins_small(words[0]) and not any(map(is_known, words)) and (len(words) > 1 or lean(name) > 0)
+
+
+def _is_a_place(words: Sequence[str]) -> bool:
+    """``Katie Moss, green table``: words for where a child sits."""
+    return len(words) > 1 and fold(words[-1]) in PLACES and not is_given(words[0])
 
 
 def _is_small_phrase(words: Sequence[str], name: str) -> bool:

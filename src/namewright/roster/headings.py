@@ -66,6 +66,7 @@ _IN_BRACKETS = pattern(r"\([^()]*\)")
 _SIGN = pattern(r"\s[-–—]\s|[:,;(\t]")
 _INITIALLED = pattern(r"[^\W\d_][\w’'-]+ [^\W\d_]\.?")
 _BETWEEN = pattern(r"[\s,;/()\[\]|·•–—:]+")
+_PLACED = pattern(r"(?P<name>[^:;]{2,60}?)(?:,|\s+(?:[-–—]|(?P<arrow>→|⇒|[-=]>)))\s+(?P<place>\S.*)")
 
 
 @keeps_names(2048)
@@ -93,7 +94,7 @@ def heading_reason(text: str) -> Message | None:
         return message("roster.heading_remark")
     if first in TITLES and rest:
         return message("roster.adult")
-    if _names_a_class(words) or _is_ours(words) or _is_class_with_aside(text):
+    if (_names_a_class(words) or _is_ours(words) or _is_class_with_aside(text)) and not _is_beside_a_name(text):
         return message("roster.heading_class")
     if _PAGE.search(" ".join(words)):
         return message("roster.page_number")
@@ -295,6 +296,22 @@ def _names_a_class(words: list[str]) -> bool:
         return True
     place = last in PLACES and not (is_given(first) and is_family(last))
     return bool(rest) and (place or first in ("escuela", "ciclo", "turno", "jardin"))
+
+
+def is_placed(text: str) -> bool:
+    """Say whether a place stands behind a sign, and before it what may be a name: ``Mira Vost – red table``."""
+    match = _PLACED.fullmatch(strip_numbering(text))
+    if not match or fold(match["place"]).split()[-1].strip(".,") not in PLACES:
+        return False
+    before = fold(match["name"]).replace(",", " ").split()
+    return not any(_is_beside_class(word) or word in PLACES or word in CLASS_OPENINGS or word in TITLES
+                   for word in before)
+
+
+def _is_beside_a_name(text: str) -> bool:
+    """Say whether a place is surely beside a name: an arrow points at it, or it is written small."""
+    match = _PLACED.fullmatch(strip_numbering(text)) if is_placed(text) else None
+    return match is not None and (bool(match["arrow"]) or begins_small(match["place"]))
 
 
 def _is_ours(words: list[str]) -> bool:

@@ -182,13 +182,20 @@ def several_in(
     parts = [text[start:end].strip() for start, end in spans if text[start:end].strip()]
     if len(parts) < 2 or not all(map(may_be_a_name, parts)):
         return None
-    if any(part.islower() and fold(part) in CARE for part in parts[1:]) and not parts[0].islower():
+    if not parts[0].islower() and any(_is_aside(part, parts[0]) for part in parts[1:]):
         return None  # Katie Moss, asma
     if _SIGNS.search(masked):
         return (family_first and _of_one_family(text, masked)) or _by_signs(parts, masked)
     if givens and all(" " not in part for part in parts):
         return Several(tuple(parts), all(map(is_given, parts)))
     return _by_commas(parts, family_first=family_first, alone=alone)
+
+
+def _is_aside(part: str, name: str) -> bool:
+    """Say whether small letters behind a name are health and care, or behind a given name no name: ``Mira, grapes``."""
+    if not part.islower() or not begins_small(part):
+        return False
+    return fold(part) in CARE or (lean(name.split()[0]) > 0 and not any(map(is_known, part.split())))
 
 
 def _of_one_family(text: str, masked: str) -> Several | None:

@@ -17,12 +17,13 @@ from namewright.roster.alike import from_a_program, is_titled, without_counts, w
 from namewright.roster.beside import is_word_about, says_what_called, strip_numbering
 from namewright.roster.chats import from_a_chat
 from namewright.roster.columns import WIDE_SPACE, Table, join_cells, lay_out, split_cells, stray_cells
+from namewright.roster.corrected import from_corrections
 from namewright.roster.cut_short import plain_spellings
 from namewright.roster.dated import from_dated_lines
 from namewright.roster.forms import from_a_form
 from namewright.roster.header_words import SOLO_HEADERS
 from namewright.roster.headers import family_first, given_first, header_roles, titles_for
-from namewright.roster.headings import heading_reason
+from namewright.roster.headings import heading_reason, is_placed
 from namewright.roster.known import is_given, lean
 from namewright.roster.labelled_groups import from_labelled_groups
 from namewright.roster.month_rows import from_month_rows
@@ -41,6 +42,7 @@ from namewright.roster.several import (
     several_in,
     several_in_group,
 )
+from namewright.roster.shares import given_share
 from namewright.roster.stacked import from_stacked_columns
 from namewright.roster.titles_above import titles_above
 from namewright.roster.unlike import Unlike, perhaps_unlike, unlike_lines
@@ -72,7 +74,8 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
 
     ``columns`` says what each column holds, empty where nobody said: its titles become a line. Raises Problem.
     """
-    found = from_dated_lines(from_a_program(from_a_photo(from_a_chat(unwrapped(lines), lines))))
+    found = from_a_program(from_a_photo(from_a_chat(unwrapped(lines), lines)))
+    found = from_dated_lines(from_corrections(found))
     found = from_stacked_columns(from_a_form(from_labelled_groups(found)))
     if columns:
         found = _titled(found, titles_for(columns))
@@ -187,7 +190,7 @@ class Judge:
 
     def __init__(self, texts: Sequence[str], plain: frozenset[str] = frozenset()) -> None:
         self._seen = frozenset(texts)
-        self._titles = frozenset(text for text in self._seen if is_title(text))
+        self._titles = frozenset(text for text in self._seen if is_title(text)) - _with_places(texts)
         filled = [text for text in texts if text.strip() and text not in self._titles]
         self._alone = len(filled) < 2
         self._family_first = family_first_by_comma(filled)
@@ -221,6 +224,8 @@ class Judge:
             return None
         if told := speaks_of_several(text):
             return told
+        if self.habits.remarks_by_comma and _has_a_remark(text):
+            return None
         cells = stray_cells(text)
         if len(cells) > 1:
             given = all(" " not in cell and lean(cell) > 0 for cell in cells)
@@ -228,6 +233,25 @@ class Judge:
             return Several(tuple(cells), given and len(cells) > _FEW) if given or row else None
         return several_in(text, family_first=self._family_first, alone=self._alone, givens=self._givens,
                           grouped=self._grouped)
+
+
+def _with_places(texts: Sequence[str]) -> frozenset[str]:
+    """Return the lines that are children with a place behind them (``Mira – Blaue Gruppe``) and no titles.
+
+    They open with a given name and are not the first line, or stand next to each other: a title has names below it.
+    """
+    lines = [text for text in texts if text.strip()]
+    placed = [is_placed(text) for text in lines]
+    beside = [before or after for before, after in zip([False, *placed], [*placed[1:], False], strict=False)]
+    return frozenset(text for at, text in enumerate(lines) if placed[at] and (
+        beside[at] or (at and is_given(strip_numbering(text).replace(",", " ").split()[0]))))
+
+
+def _has_a_remark(text: str) -> bool:
+    """Say whether one name stands before a comma, and behind it no given name, in a list of remarks by comma."""
+    before, _, behind = strip_numbering(text).partition(",")
+    words = behind.split()
+    return bool(words) and " " not in before and (begins_small(words[0]) or not any(map(is_given, words)))
 
 
 def _order(filled: Sequence[str], texts: Sequence[str]) -> Order:
@@ -246,7 +270,7 @@ def _remarks_by_comma(filled: Sequence[str]) -> bool:
     names = [strip_numbering(text).partition(",")[0].strip() for text in filled]
     whole = sum(" " in name for name in names)
     behind = [after.strip() for text in filled if (after := strip_numbering(text).partition(",")[2])]
-    if say_the_same(behind) and whole >= _MOSTLY * len(filled):
+    if say_the_same(behind) and (whole >= _MOSTLY * len(filled) or given_share(behind) <= _SOME):
         return True
     if whole < _MOSTLY * len(filled):
         return False
