@@ -19,6 +19,7 @@ from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.known import is_given, is_known, lean
 from namewright.roster.labelled import Labelled, labelled
 from namewright.roster.pasted import Line
+from namewright.roster.several import say_the_same
 from namewright.roster.shares import given_share, share
 from namewright.roster.vocabulary import DAYS, HANDS, SHORT_DAYS, SUFFIXES, fold
 from namewright.store import keeps_names
@@ -212,10 +213,16 @@ def _without_tails(lines: Sequence[Line]) -> list[Line]:
     found = [_tail(line.text.strip()) if len(line.text) < _LONGEST else None for line in lines]
     counts = Counter(tail[1:] for tail in found if tail)
     size = _filled(lines)
+    again = {sign for sign in "–-:,([" if _come_again([tail[2] for tail in found if tail and tail[1] == sign], size)}
     shared = {(sign, words) for (sign, words), count in counts.items() if _is_answer(sign, words, count / size)
-              and count >= max(_FEW, _TAIL_SHARE.get(sign, _USUAL_SHARE) * size)}
+              and (sign in again or count >= max(_FEW, _TAIL_SHARE.get(sign, _USUAL_SHARE) * size))}
     return [line.without(tail[2], tail[0]) if tail and tail[1:] in shared else line
             for line, tail in zip(lines, found, strict=True)]
+
+
+def _come_again(tails: Sequence[str], size: int) -> bool:
+    """Say whether what stands behind most names of a list is of few words that come again, and these are no names."""
+    return len(tails) >= _MOSTLY * size and say_the_same(tails) and given_share(filter(str.strip, tails)) < _CLEARLY
 
 
 @keeps_names(1024)
