@@ -81,7 +81,7 @@ def read_name(text: str, habits: Habits = UNSAID) -> Reading:
         elif habits.family_by_comma and (state := _state_behind(cells[-1])):
             cells[-1] = cells[-1][: -len(state)].rstrip()
             beside = beside._replace(notes=(*beside.notes, message("roster.remark", words=state)))
-        elif _is_remark(cells[0], cells[-1], habits):
+        elif _is_remark(cells, habits):
             note = message("roster.remark", words=cells.pop()[:60])
             beside = beside._replace(notes=(*beside.notes, note))
         else:
@@ -123,13 +123,14 @@ def _stands_for_given(typed: str, called: str) -> bool:
     return not any(map(str.isalnum, before)) or before.endswith(",")
 
 
-def _is_remark(name: str, behind: str, habits: Habits) -> bool:
-    """Say whether words behind the comma of a line are about the child (``Katie Moss, K``) and no given name."""
+def _is_remark(cells: Sequence[str], habits: Habits) -> bool:
+    """Say whether words behind the last comma are about the child (``Katie Moss, K``) and no given name."""
+    name, behind = cells[0], cells[-1]
     words = behind.split()
     if _is_small_care(words, name) or _has_words_about(words, name) or _is_a_place(words):
         return True
     if " " not in name or name.split()[0].lower() in PARTICLES:  # before the comma stands no whole name
-        return _is_small_aside(words, name, habits)
+        return len(cells) == 2 and _is_small_aside(words, name, habits)
     if _is_small_phrase(words, name):
         return True
     if is_abbreviation(behind, name) and (lean(name.split()[0]) > 0 or not habits.family_by_comma):
