@@ -11,7 +11,7 @@ from __future__ import annotations
 
 import itertools
 import math
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from functools import cached_property
 
 from namewright.geometry.points import Point
@@ -74,6 +74,7 @@ class CueMaker:
     def __init__(self, ruling: Ruling, pens: Pens, *, thorough: bool = False, usual: bool = False) -> None:
         self.ruling, self.pens, self.thorough, self.usual = ruling, pens, thorough, usual
         self._cues: Store[tuple[str, Sides], Cues] = Store(LETTERS)
+        self._chosen: Store[tuple[str, tuple[Choice, ...]], Cues] = Store(LETTERS)  # whites far apart lead to one
         self._rooms: Store[str, CueRoom] = Store(LETTERS)
         self._places: Store[str, tuple[Places, ...]] = Store(LETTERS)
         self._digits: Store[int, Fragment] = Store(LETTERS)
@@ -170,14 +171,9 @@ class CueMaker:
         """Return cues for every stroke and every turn, or the starts alone. A dot has no ring: it is solid."""
         known = known_cues.known(self._known, letter.cluster, sides) if self._known else None
         if known is None:
-            found = self._search(letter, sides)
-        else:
-            found = [place.cue(choice) for place, choice in zip(self._all_places(letter), known, strict=False)] or None
-        if found is None:
-            return Cues(_starts(letter))
-        return Cues(_starts(letter), tuple((cue.number.figure, cue.number.at) for cue in found if cue.number),
-                    tuple(cue.arrow for cue in found if cue.arrow and cue.number),
-                    tuple(cue.arrow for cue in found if cue.arrow and not cue.number), complete=True)
+            return _told(letter, self._search(letter, sides))
+        return self._chosen.get((letter.cluster, tuple(known)), lambda: _told(letter, [
+            place.cue(choice) for place, choice in zip(self._all_places(letter), known, strict=False)] or None))
 
     def _search(self, letter: InkLetter, sides: Sides) -> list[Cue] | None:
         room = self._room(letter)
@@ -209,6 +205,15 @@ class CueMaker:
 def _rounded(side_mm: float) -> float:
     """Return the white beside a letter, a little less of it: few different widths need few searches."""
     return min(_SIDES_STEP_MM * math.floor(side_mm / _SIDES_STEP_MM + 1e-9), _MAX_SIDE_MM)
+
+
+def _told(letter: InkLetter, found: Sequence[Cue] | None) -> Cues:
+    """Return the cues that were found for a letter; where there are none, its starts alone."""
+    if found is None:
+        return Cues(_starts(letter))
+    return Cues(_starts(letter), tuple((cue.number.figure, cue.number.at) for cue in found if cue.number),
+                tuple(cue.arrow for cue in found if cue.arrow and cue.number),
+                tuple(cue.arrow for cue in found if cue.arrow and not cue.number), complete=True)
 
 
 def _starts(letter: InkLetter) -> tuple[Point, ...]:

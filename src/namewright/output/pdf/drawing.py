@@ -16,7 +16,7 @@ from namewright.output.pdf.font import hidden, shown, spelled_clusters
 from namewright.output.pdf.forms import Form, Shared, painting, recurring
 from namewright.output.pdf.objects import deflated
 from namewright.output.pdf.paths import UNIT, unit
-from namewright.output.pdf.tags import Tag
+from namewright.output.pdf.tags import Tag, tag
 from namewright.pages.page import Chart, Furniture, Guide, Item, Letters, Page, Place, Placed, Row, Tile
 from namewright.units import MM_PER_INCH, PT_PER_INCH
 from namewright.wording import Wording
@@ -74,7 +74,7 @@ class _Part:
         box = joined(self.boxes) if len(self.boxes) > 1 else self.boxes[0] if self.boxes else None
         says = words.say("shown.boxes", letters=tuple(self.letters)) if self.letters else self.says
         kids = tuple([kid.tag(words) for kid in self.kids])
-        return Tag(self.kind, tuple(self.stretches), says, box, kids, self.scope)
+        return tag(self.kind, self.stretches, says, box, kids, self.scope)
 
 
 _ARTIFACT = _Part("Artifact")
@@ -90,10 +90,7 @@ class _Canvas:
         self.height_mm, self.shared = height_mm, shared
         self.lines = [f"{_SCALE} 0 0 {_SCALE} 0 0 cm"]
         self.parts: list[_Part] = []
-        self.width_mm = 1 / UNIT  # a page begins with black, 1 wide (ISO 32000-1, table 52)
-        self.colour, self.fill, self.round = BLACK, BLACK, False
-        self.dash_mm: tuple[float, ...] = ()
-        self._pen: Style | None = None
+        self.pen = _Pen()
         self._open: _Part | None = None
         self._marked = 0
 
@@ -203,16 +200,16 @@ class _Canvas:
             if item.spelled is not None:
                 self._text(item, item.spelled)
                 return
-            self._set_pen(item.style, round_ends=True)
+            self._take(item.style, True)
             left, top, _ = item.shape.pieces[0]
             place = self._place(item.x + left, item.y + top)
             self.lines.append(f"q 1 0 0 1 {place} cm {self.shared.drawing(item.shape, item.style)} Q")
         elif isinstance(item, Guide):
-            self._set_pen(item.style, round_ends=False)
+            self._take(item.style, False)
             height = round((self.height_mm - item.y) * UNIT)
             self.lines.append(f"{round(item.x0 * UNIT)} {height} m {round(item.x1 * UNIT)} {height} l S")
         else:
-            self._set_pen(item.style, round_ends=False)
+            self._take(item.style, False)
             size = f"{round(item.width * UNIT)} {round(item.height * UNIT)}"
             self.lines.append(f"{self._place(item.x, item.y + item.height)} {size} re {painting(item.style)}")
 
@@ -221,9 +218,8 @@ class _Canvas:
         return f"{round(x * UNIT)} {round((self.height_mm - y) * UNIT)}"
 
     def _text(self, ink: Ink, spelled: Spelled) -> None:
-        self._pen = None
-        self._stroke_in(ink.style.colour)
-        self._fill_in(ink.style.colour)
+        change, self.pen = _written_with(self.pen, ink.style.colour)
+        self.lines += change
         place = self._place(ink.x + ink.shape.xs[0], ink.y)
         name = self.shared.text(ink, spelled)
         if name is not None:
@@ -231,32 +227,41 @@ class _Canvas:
         else:
             self.lines.append(f"BT 1 0 0 1 {place} Tm {shown(ink, spelled)} ET")
 
-    def _set_pen(self, style: Style, *, round_ends: bool) -> None:
-        if style is self._pen and round_ends == self.round:  # so it is for the dots of one letter after another's
-            return
-        self._pen = style
-        if round_ends != self.round:
-            self.lines.append("1 J 1 j" if round_ends else "0 J 0 j")
-            self.round = round_ends
-        if style.width_mm and style.width_mm != self.width_mm:  # without a width it is only filled
-            self.lines.append(f"{unit(style.width_mm)} w")
-            self.width_mm = style.width_mm
-        self._stroke_in(style.colour)
-        if style.dash_mm != self.dash_mm:
-            self.lines.append(f"[{' '.join(unit(length) for length in style.dash_mm)}] 0 d")
-            self.dash_mm = style.dash_mm
-        if style.fill:
-            self._fill_in(style.fill)
+    def _take(self, style: Style, round_ends: bool) -> None:
+        """Take up the pen of a style."""
+        change, self.pen = _taken_up(self.pen, style, round_ends)
+        self.lines += change
 
-    def _stroke_in(self, colour: str) -> None:
-        if colour != self.colour:
-            self.lines.append(_colour(colour, stroking=True))
-            self.colour = colour
 
-    def _fill_in(self, colour: str) -> None:
-        if colour != self.fill:
-            self.lines.append(_colour(colour, stroking=False))
-            self.fill = colour
+class _Pen(NamedTuple):
+    """The pen as a stream has set it; a page begins with black, 1 wide (ISO 32000-1, table 52)."""
+
+    width_mm: float = 1 / UNIT
+    colour: str = BLACK
+    fill: str = BLACK
+    round: bool = False
+    dash_mm: tuple[float, ...] = ()
+
+
+@lru_cache(maxsize=1000)  # few styles follow one another
+def _taken_up(pen: _Pen, style: Style, round_ends: bool) -> tuple[tuple[str, ...], _Pen]:
+    """Return the operators that make a pen that of a style, and the pen then. Without a width it is only filled."""
+    width, fill = style.width_mm or pen.width_mm, style.fill or pen.fill
+    change = (
+        ("1 J 1 j" if round_ends else "0 J 0 j", round_ends != pen.round),
+        (f"{unit(width)} w", width != pen.width_mm),
+        (_colour(style.colour, stroking=True), style.colour != pen.colour),
+        (f"[{' '.join(unit(length) for length in style.dash_mm)}] 0 d", style.dash_mm != pen.dash_mm),
+        (_colour(fill, stroking=False), fill != pen.fill))
+    return tuple(what for what, is_new in change if is_new), _Pen(width, style.colour, fill, round_ends, style.dash_mm)
+
+
+@lru_cache(maxsize=1000)
+def _written_with(pen: _Pen, colour: str) -> tuple[tuple[str, ...], _Pen]:
+    """Return the operators that write text in a colour with a pen, and the pen then."""
+    change = ((_colour(colour, stroking=True), colour != pen.colour),
+              (_colour(colour, stroking=False), colour != pen.fill))
+    return tuple(what for what, is_new in change if is_new), pen._replace(colour=colour, fill=colour)
 
 
 @lru_cache(maxsize=64)

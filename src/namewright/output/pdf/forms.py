@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import math
 from collections import Counter
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable
 from functools import lru_cache
 
 from namewright.geometry import boxes
@@ -45,14 +45,11 @@ def recurring(pages: Iterable[Page]) -> frozenset[_Key]:
     """
     on_pages: Counter[_Key] = Counter()
     for page in pages:
-        keys: set[_Key] = set()
-        for item in leaves(page.items):
-            if isinstance(item, Ink):
-                if item.spelled is not None:
-                    keys.add((item.spelled.words, item.spelled.x_height_mm))
-                else:
-                    keys.update([fragment for _, _, fragment in item.shape.pieces])
-        on_pages.update(keys)
+        inks = [item for item in leaves(page.items) if isinstance(item, Ink)]
+        shapes = {id(ink.shape): ink.shape for ink in inks if ink.spelled is None}  # a name stands in several rows
+        fragments = {id(fragment): fragment for shape in shapes.values() for _, _, fragment in shape.pieces}
+        on_pages.update({*fragments.values(), *[(spelled.words, spelled.x_height_mm)
+                                                for _, _, _, _, spelled in inks if spelled is not None]})
     return frozenset(key for key, count in on_pages.items() if count > 1 and (count - 1) * _cost(key) > _FORM_PAYS)
 
 
@@ -97,24 +94,27 @@ class Shared:
             known = shapes[id(shape)] = " ".join(self._pieces(shape, style, fragments))
         return known
 
-    def _pieces(self, shape: Shape, style: Style, known: dict[int, str]) -> Iterator[str]:
-        """Yield what draws each piece, and between them the steps from one to the next.
+    def _pieces(self, shape: Shape, style: Style, known: dict[int, str]) -> list[str]:
+        """Return what draws each piece, and between them the steps from one to the next.
 
         Places are rounded, not steps, so that errors never add up.
         """
-        left, top, _ = shape.pieces[0]
-        before = (0, 0)
-        for x, y, fragment in shape.pieces:
-            at = (round((x - left) * UNIT), round((top - y) * UNIT))
-            if at != before:
-                yield f"1 0 0 1 {at[0] - before[0]} {at[1] - before[1]} cm"
-                before = at
-            drawn = known.get(id(fragment))
-            if drawn is None:
-                drawn = known[id(fragment)] = (
+        pieces = shape.pieces
+        left, top, _ = pieces[0]
+        across = down = 0
+        drawn: list[str] = []
+        for x, y, fragment in pieces:
+            right, below = round((x - left) * UNIT), round((top - y) * UNIT)
+            if right != across or below != down:
+                drawn.append(f"1 0 0 1 {right - across} {below - down} cm")
+                across, down = right, below
+            operated = known.get(id(fragment))
+            if operated is None:
+                operated = known[id(fragment)] = (
                     f"/{self.name(_form(fragment, style))} Do" if fragment in self.recurring
                     else f"{operators(fragment).decode('ascii')} {painting(style)}")
-            yield drawn
+            drawn.append(operated)
+        return drawn
 
 
 @lru_cache(maxsize=2000)

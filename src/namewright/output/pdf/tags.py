@@ -8,24 +8,31 @@ from __future__ import annotations
 
 from array import array
 from collections.abc import Sequence
+from typing import TypeAlias
 
-from namewright.named_tuples import NamedTuple
+from namewright.geometry.boxes import Box
 from namewright.output.pdf.objects import ObjectFile, references, text_string
 
+Tag: TypeAlias = "tuple[bytes, tuple[int, ...], bytes, tuple[Tag, ...]]"
+"""A part of a page: its kind, the marked stretches of the page's content that it has, its other entries as they stand
+in the file, and the parts in it. A plain tuple: drawn pages come from other processes, and a named one takes three
+times as long on its way."""
 
-class Tag(NamedTuple):
-    """A part of a page: its kind, the marked stretches of the page's content that it has, in order.
+def tag(kind: str, stretches: Sequence[int], says: str | None = None, box: Box | None = None,
+        kids: tuple[Tag, ...] = (), scope: str | None = None) -> Tag:
+    """Return a part.
 
     A figure says in words what it shows, and has a box in points, x from the left, y up. A part of other parts has
     ``kids`` in place of stretches; what heads a table's column or row has the ``scope`` Column or Row.
     """
-
-    kind: str
-    stretches: tuple[int, ...]
-    says: str | None = None
-    box: tuple[float, float, float, float] | None = None
-    kids: tuple[Tag, ...] = ()
-    scope: str | None = None
+    told = b"" if kids else b"/K[%s]" % b" ".join([b"%d" % one for one in stretches])
+    if says:
+        told += b"/Alt" + text_string(says)
+    if box:
+        told += b"/A<</O/Layout/BBox[%d %d %d %d]>>" % tuple(map(round, box))
+    if scope:
+        told += b"/A<</O/Table/Scope/%s>>" % scope.encode("ascii")
+    return (kind.encode("ascii"), tuple(stretches), told, kids)
 
 
 class Structure:
@@ -51,13 +58,15 @@ class Structure:
 
     def _put(self, tag: Tag, parent: int, page: int, owner: dict[int, int]) -> int:
         """Write a part and the parts in it; note in ``owner`` whose each stretch is."""
-        if not tag.kids:
-            number = self._file.put(_element(tag, parent, page))
-            owner.update(dict.fromkeys(tag.stretches, number))
+        kind, stretches, told, inside = tag
+        if not inside:
+            number = self._file.put(b"<</S/%s/P %d 0 R/Pg %d 0 R%s>>" % (kind, parent, page, told))
+            for stretch in stretches:
+                owner[stretch] = number
             return number
         number = self._file.reserve()
-        kids = references([self._put(kid, number, page, owner) for kid in tag.kids])
-        self._file.put(b"<</S/%s/P %d 0 R/K%s%s>>" % (tag.kind.encode("ascii"), parent, kids, _scoped(tag)), number)
+        kids = references([self._put(kid, number, page, owner) for kid in inside])
+        self._file.put(b"<</S/%s/P %d 0 R/K%s%s>>" % (kind, parent, kids, told), number)
         return number
 
     def close_leaf(self) -> None:
@@ -74,15 +83,3 @@ class Structure:
                        % (self.root, text_string(lang), references(self._sections)), self._document)
         self._file.put(b"<</Type/StructTreeRoot/K %d 0 R/ParentTree %d 0 R/ParentTreeNextKey %d>>"
                        % (self._document, self._parents, len(self._sections)), self.root)
-
-
-def _scoped(tag: Tag) -> bytes:
-    return b"/A<</O/Table/Scope/%s>>" % tag.scope.encode("ascii") if tag.scope else b""
-
-
-def _element(tag: Tag, section: int, page: int) -> bytes:
-    stretches = b" ".join([b"%d" % one for one in tag.stretches])
-    says = b"/Alt" + text_string(tag.says) if tag.says else b""
-    box = b"/A<</O/Layout/BBox[%d %d %d %d]>>" % tuple(map(round, tag.box)) if tag.box else b""
-    return b"<</S/%s/P %d 0 R/Pg %d 0 R/K[%s]%s%s%s>>" % (tag.kind.encode("ascii"), section, page, stretches, says, box,
-                                                          _scoped(tag))
