@@ -50,7 +50,7 @@ def test_names_that_may_be_no_children_are_left_out_with_the_way_to_write_them(l
 def test_a_sentence_about_children_of_the_list_makes_nobody_twice() -> None:
     roster = read_roster("Mia\nLeo\nAva\nNoah\nHi, my kids with a form are: Mia, Leo and Ava.")
     assert [child.practice for child in roster.children] == ["Mia", "Leo", "Ava", "Noah"]
-    assert roster.lines[-1].outcome is Outcome.LEFT_OUT
+    assert roster.lines[-1].outcome is Outcome.HEADING
 
 
 def test_a_line_that_tells_of_two_children_makes_no_one_of_them() -> None:

@@ -48,7 +48,7 @@ def test_a_rare_name_at_the_head_of_a_list_is_a_child(first: str) -> None:
 
 
 def test_a_label_in_place_of_a_whole_name_is_asked_about() -> None:
-    assert fate("Helfer: mittags um elf")[0] is Outcome.LEFT_OUT
+    assert fate("Dienste: mittags um elf")[0] is Outcome.LEFT_OUT
     assert fate("Xobrel Vemka: needs a cushion")[0] is Outcome.CHILD
 
 

@@ -44,6 +44,7 @@ LISTS = (
     "Rook, Xeno Wren\nYara, Xeno",
     "First name\nXeno\nYara\nLast name\nWren",
     "~~Xeno~~\nYara\nXe0no Wren",
+    "Xeno Yara\nWren Rook\nVexil Quix\nXeno is at the door.\nThe door for Mia is shut.\nDoor holder: Wren",
     "Juan Carlos\nBus: Wren\nXeno 7\nTeacher: Wren\nGrade: K\nRoom Grade 2\nXeno iii",
 )
 

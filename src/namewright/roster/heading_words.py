@@ -23,7 +23,10 @@ HEADING_WORDS = word_set("""
     cumpleanos, anniversaires, aniversarios, birthdays, geburtstage, geburtstagskalender, elterngesprache,
     elternabend, tutorias, colloqui, entretiens, conferences,
     e-mails, emails, mails, vormittag, nachmittag, vormittags, nachmittags, mattina, mattino, pomeriggio, apres-midi,
-    manana""")
+    manana, groups, groupes, gruppen, grupos, gruppi, helpers, helfer, ayudantes, aiutanti, ajudantes, aides, schedule,
+    tagesplan, tagesablauf, stundenplan, horario, horaire, orario, plans, substitute, sub, vertretung, remplacante,
+    remplacant, sustituta, sustituto, suplente, supplente, substituta, substituto, notizen, level, niveau, nivel,
+    livello, stufe""")
 """First words of a line that is about the class, if what follows is a number, a letter, a
 title or nothing."""
 
@@ -56,7 +59,7 @@ DATED_OPENINGS = word_set("as of, a fecha, stand vom, stand am, aggiornato al, a
 NOTE_WORDS = word_set("""
     note, notes, nb, n.b, ps, p.s, p.d, pd, please, reminder, remember, important, attention, fyi, nota, notas,
     aviso, importante, atencion, recuerden, recordatorio, remarque, rappel, hinweis, achtung, wichtig, bitte,
-    avviso, attenzione, promemoria, atencao, lembrete, observacao, obs, subs, todo""")
+    avviso, attenzione, promemoria, atencao, lembrete, observacao, obs, subs, todo, recado, mot, recados""")
 """First words of a note to an adult, with a colon or words in small letters behind them."""
 
 PLEASE = word_set("please, bitte, svp, s.v.p, s'il vous plait, s’il vous plait, por favor, per favore")
@@ -155,3 +158,25 @@ NO_SCHOOL = word_set("""
     puente, cerrado, feriado, festa, chiuso, niente scuola, vacanza, vacanze, ponte, ferias, sem aulas, nao ha aulas,
     nao ha aula, fechado""")
 """What stands behind a day on which nobody comes."""
+
+CHILDREN = word_set("""
+    kids, children, pupils, students, class, kinder, schuler, klasse, ninos, ninas, alumnos, alumnas, peques, clase,
+    enfants, eleves, classe, bambini, bambine, alunni, alunne, criancas, alunos, alunas, meninos, turma""")
+"""Words for the children of a class, as a sentence about them has them."""
+
+OPENERS = word_set("""
+    the, a, an, if, when, while, because, please, there, this, these, that, those, it, he, she, they, we, you, i,
+    his, her, their, our, your, my, all, both, each, every, everyone, everybody, some, most, no, not, nobody, do,
+    don't, don’t, at, in, on, for, from, after, before, during, by, until, and, but, also, only, then, first, once,
+    any, have, make, let, be, keep, give, ask, remind, watch, send, seat, sit, pair, tell, help, check, call, today,
+    tomorrow, el, la, los, las, un, una, unos, unas, si, cuando, porque, por, para, en, con, de, del, desde, hasta,
+    despues, antes, durante, hay, este, esta, estos, estas, ellos, ellas, todos, todas, cada, tambien, solo, pero,
+    y, se, su, sus, nuestro, nuestra, cualquier, hoy, manana, recuerde, recuerden, le, les, une, des, quand,
+    lorsque, parce, ne, pas, pour, au, aux, avec, du, apres, avant, pendant, il, elle, ils, elles, nous, vous, ce,
+    cet, cette, ces, tous, toutes, chaque, aussi, mais, et, veuillez, aujourd'hui, aujourd’hui, demain, der, die,
+    das, ein, eine, einer, wenn, falls, weil, bei, beim, bitte, nicht, kein, keine, im, am, um, auf, fur, von, vom,
+    nach, vor, wahrend, mit, ohne, es, er, sie, wir, ihr, alle, jeder, jede, jedes, auch, nur, aber, und, dann,
+    danach, hier, dort, heute, morgen, lo, gli, uno, quando, perche, non, per, al, alla, di, da, dal, dalla, dopo,
+    prima, ci, c'e, c’e, questo, questa, questi, queste, tutti, tutte, ogni, anche, ma, e, qualsiasi, oggi, domani,
+    o, os, as, uma, nao, em, na, nos, nas, ao, com, depois, ha, estes, tambem, mas, qualquer, hoje, amanha, lembre""")
+"""Words that open a sentence and are no child there, a name though some may be: small words, and what is asked."""

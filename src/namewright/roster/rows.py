@@ -74,6 +74,8 @@ def read_row(row: Row, table: Table, judge: Judge = _ANY, unlike: Unlike | None 
 
     ``judge`` knows how the names of this list are written, ``unlike`` says why this line is unlike all others.
     """
+    if unlike and unlike.told:
+        return LeftOut(unlike.notes, heading=not unlike.doubtful)
     seen = [struck_off(cell) for cell in row.cells]
     for struck in seen:
         if struck.reason:

@@ -14,7 +14,7 @@ from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import is_word_about
-from namewright.roster.heading_words import GREETINGS, HEADING_WORDS, LEVELS
+from namewright.roster.heading_words import CHILDREN, GREETINGS, HEADING_WORDS, LEVELS
 from namewright.roster.known import is_given
 from namewright.roster.several import AND, Several
 from namewright.roster.shares import given_share
@@ -32,9 +32,6 @@ _CLAUSES = pattern(r"[.,!?…;]+(?:\s|$)|[^\w\s.,;:!?'’()&/+·‐-]+")
 _NAMING = word_set("""
     are, is, called, named, heissen, sind, son, llaman, sont, s'appellent, s’appellent, sono,
     chiamano, sao, chamam, chamam-se, voici, voila, ecco, seguem""")
-_CHILDREN = word_set("""
-    kids, children, pupils, students, class, kinder, schuler, klasse, ninos, ninas, alumnos, alumnas, peques, clase,
-    enfants, eleves, classe, bambini, bambine, alunni, alunne, criancas, alunos, alunas, meninos, turma""")
 _CLASS = HEADING_WORDS | LEVELS
 _FEWEST, _MOST_WORDS = 3, 3
 _MANY = 6  # names, with nothing but their place to tell that they are some
@@ -96,7 +93,7 @@ def _last_clause(words: Sequence[str]) -> list[str]:
 def _names_children(clause: Sequence[str]) -> bool:
     """Say whether children are what a clause names: ``estos son los niños``, ``meine Kinder heißen``."""
     naming = [at for at, word in enumerate(clause) if word in _NAMING]
-    return any(not _CHILDREN.isdisjoint(clause[max(0, at - _BETWEEN) : at + _BETWEEN + 1]) for at in naming)
+    return any(not CHILDREN.isdisjoint(clause[max(0, at - _BETWEEN) : at + _BETWEEN + 1]) for at in naming)
 
 
 def _names_more(after: str) -> bool:

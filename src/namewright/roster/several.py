@@ -158,13 +158,12 @@ def several_in(
     label = _label_of(text)
     if label is None and (dashed := _DASHED_LABEL.match(text)) and not _HEADS.isdisjoint(fold(dashed[1]).split()):
         label = dashed
-    told = _BRACKETS.sub("", label[1]).split()[-1] if label else ""
-    if label and (grouped or not is_word_about(told)) and fold(label[1]) not in GOES_BY_OPENINGS:
+    words = fold(_BRACKETS.sub("", label[1])).split() if label else [""]
+    ours = len(words) > 1 and words[0] in OUR  # Meine Kinder
+    if label and (grouped or ours or not is_word_about(words[-1])) and fold(label[1]) not in GOES_BY_OPENINGS:
         found = several_in(text[label.end() :], family_first=False, alone=True)
         if found and not found.label:
-            words = fold(label[1]).split()
             heads = not _HEADS.isdisjoint(words) and len(found.parts) >= _TRIPLE
-            ours = len(words) > 1 and words[0] in OUR
             child = lean(words[0]) > 0 and not ours and fold(label[1]) not in STATES and _HEADS.isdisjoint(words)
             sure = (found.sure and not child) or ((heads or grouped) and all(map(str.istitle, found.parts)))
             return Several(found.parts, sure, f"{label[1]}:")
@@ -180,7 +179,9 @@ def several_in(
         return _by_dash(text, masked) or _in_a_row(text.split(), alone=alone)
     spans = _spans(masked, re.compile(f"{_COMMA.pattern}|{_SIGNS.pattern}"))
     parts = [text[start:end].strip() for start, end in spans if text[start:end].strip()]
-    if len(parts) < 2 or not all(map(may_be_a_name, parts)):
+    if parts and is_given(parts[-1]) and len(parts[-1]) > _SHORT:  # Mia, Leo and Ava.
+        parts[-1] = parts[-1].rstrip(".")
+    if len(parts) < 2 or not all(map(may_be_a_name, parts)) or _go_on_small(parts):
         return None
     if not parts[0].islower() and any(_is_aside(part, parts[0]) for part in parts[1:]):
         return None  # Katie Moss, asma
@@ -245,6 +246,12 @@ def may_be_a_name(part: str) -> bool:
             and not (fold(part) in HANDS and len(part) > 1) and not _is_about(words)
             and (len(words) == 1 or fold(words[0]) not in GOES_BY_OPENINGS)  # Nick alone is a child
             and fold(" ".join(words[:2])) not in GOES_BY_OPENINGS - {fold(words[0])})
+
+
+def _go_on_small(parts: Sequence[str]) -> bool:
+    """Say whether a part behind a capital goes on in small letters with no name: ``Mira is new and likes trucks``."""
+    return not begins_small(parts[0]) and any(
+        begins_small(part) and part.split()[0] not in PARTICLES and not is_given(part.split()[0]) for part in parts[1:])
 
 
 def _is_about(words: Sequence[str]) -> bool:
@@ -374,6 +381,9 @@ def _in_a_row(words: list[str], *, alone: bool) -> Several | None:
         return None
     if any(word.lower() in OPENING_PARTICLES for word in words):
         return Several(tuple(words), False) if len(words) > _MANY + _TRIPLE else None
+    small = [word for word in words if begins_small(word) and word not in PARTICLES and not is_given(word)]
+    if small and not all(map(begins_small, words)):
+        return None  # a sentence
     given = sum(lean(word) > 0 for word in words)
     families = sum(lean(word) < 0 for word in words)
     if 4 * given < 3 * len(words) or (families and (families > 1 or len(words) < 2 * _MANY)):

@@ -16,7 +16,7 @@ from namewright.roster.across import from_names_across
 from namewright.roster.alike import from_a_program, is_titled, without_counts, without_shared
 from namewright.roster.beside import is_word_about, says_what_called, strip_numbering
 from namewright.roster.chats import from_a_chat
-from namewright.roster.columns import WIDE_SPACE, Table, join_cells, lay_out, split_cells, stray_cells
+from namewright.roster.columns import WIDE_SPACE, Row, Table, join_cells, lay_out, split_cells, stray_cells
 from namewright.roster.corrected import from_corrections
 from namewright.roster.cut_short import plain_spellings
 from namewright.roster.dated import from_dated_lines
@@ -31,6 +31,7 @@ from namewright.roster.name_order import Habits, Order, order_of
 from namewright.roster.numbered import from_numbered
 from namewright.roster.pasted import Line, unwrapped
 from namewright.roster.photos import from_a_photo
+from namewright.roster.prose import Aside, with_sentences, without_sentences
 from namewright.roster.seats import from_seats
 from namewright.roster.sentences import speaks_of_several, told_in_a_sentence
 from namewright.roster.several import (
@@ -74,8 +75,10 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
 
     ``columns`` says what each column holds, empty where nobody said: its titles become a line. Raises Problem.
     """
-    found = from_a_program(from_a_photo(from_a_chat(unwrapped(lines), lines)))
-    found = from_dated_lines(from_corrections(found))
+    found = from_corrections(from_a_program(from_a_photo(from_a_chat(unwrapped(lines), lines))))
+    table = _laid_out(found)
+    found, asides = (found, []) if table.delimiter or table.header is not None else without_sentences(found)
+    found = from_dated_lines(found)
     found = from_stacked_columns(from_a_form(from_labelled_groups(found)))
     if columns:
         found = _titled(found, titles_for(columns))
@@ -98,7 +101,30 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
         judge = Judge(whole_names(table), plain_spellings(line.text for line in found))
     plain = not table.delimiter and table.header is None
     unlike = {at: perhaps_unlike(line.text) for at, line in enumerate(found) if line.origin in doubtful}
-    return Unfolded(found, table, judge, {**unlike, **(unlike_lines([line.text for line in found]) if plain else {})})
+    unlike |= unlike_lines([line.text for line in found]) if plain else {}
+    unfolded = Unfolded(found, table, judge, unlike)
+    return _with_asides(unfolded, asides) if asides else unfolded
+
+
+def _with_asides(unfolded: Unfolded, asides: Sequence[Aside]) -> Unfolded:
+    """Put sentences back where they stood, each a row of its own."""
+    lines: list[Line] = []
+    moved: list[int] = []
+    told: dict[int, Aside] = {}
+    for each in with_sentences(unfolded.lines, asides):
+        if isinstance(each, Aside):
+            told[len(lines)] = each
+            lines.append(each.line)
+        else:
+            moved.append(len(lines))
+            lines.append(each)
+    table = unfolded.table
+    rows = [*(row._replace(line=moved[row.line]) for row in table.rows),
+            *(Row(at, 1, (aside.line.text.strip(),)) for at, aside in told.items())]
+    header = None if table.header is None else moved[table.header]
+    unlike = {moved[at]: why for at, why in unfolded.unlike.items()} | {
+        at: Unlike(aside.notes, doubtful=aside.asked, told=True) for at, aside in told.items()}
+    return Unfolded(lines, table._replace(rows=tuple(sorted(rows)), header=header), unfolded.judge, unlike)
 
 
 def _titles_told(found: list[Line], table: Table) -> tuple[list[Line], frozenset[int]]:

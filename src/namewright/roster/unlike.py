@@ -51,10 +51,11 @@ _FIRST_CLAUSE = pattern(r"[^,.!?:–—]*")
 
 
 class Unlike(NamedTuple):
-    """Why a line is no child; ``doubtful`` where it might be one."""
+    """Why a line is no child; ``doubtful`` where it might be one, ``told`` where that is sure before it is read."""
 
     notes: tuple[Message, ...]
     doubtful: bool = False
+    told: bool = False
 
 
 def unlike_lines(texts: Sequence[str]) -> Mapping[int, Unlike]:

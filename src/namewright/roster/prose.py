@@ -1,0 +1,299 @@
+"""Sentences among the lines of a list, as a note for a substitute, a letter or an e-mail has them: no child is one.
+
+A line is a sentence by its words in small letters or by its end, not by any list of verbs; and it tells of a child if
+the name that it opens with has a line of its own. One whose name stands nowhere else is left to those who read names
+with remarks beside them. Told in the same way are labels before such children (``Helpers: Mira and Tilo``), children
+listed again under another label, and a day's times. All of these are taken out before anything else is looked at, so
+that none of them sways what the lines have in common.
+"""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from itertools import takewhile
+
+from namewright.message import Message, message
+from namewright.named_tuples import NamedTuple
+from namewright.names.casing import begins_small
+from namewright.names.clusters import is_letter
+from namewright.names.particles import PARTICLES
+from namewright.patterns import pattern
+from namewright.roster.alike import is_titled
+from namewright.roster.beside import says_what_called, strip_numbering
+from namewright.roster.free_text import NAME_LABEL
+from namewright.roster.heading_words import CHILDREN, OPENERS, OUR
+from namewright.roster.headings import heading_reason
+from namewright.roster.known import is_given
+from namewright.roster.labelled import Labelled, labelled
+from namewright.roster.pasted import Line
+from namewright.roster.sentences import told_in_a_sentence
+from namewright.roster.several import AND
+from namewright.roster.shares import given_share
+from namewright.roster.unlike import is_closing
+from namewright.roster.vocabulary import DAYS, MONTHS, OTHER_PEOPLE, TITLES, fold
+from namewright.store import keeps_names
+
+_TIME = pattern(r"\s*\d{1,2}[:.h]\d\d(?:\s?[-–]\s?\d{1,2}[:.h]\d\d)?(?:\s?(?:Uhr|h|[AaPp]\.?[Mm]\.?))?[\s:–-]+(?=\S)")
+_BRACKETS = pattern(r"\([^()]*\)|\[[^\[\]]*\]")
+_COLUMNS = ("\t", "|", ";")
+_END = pattern(r"(?:[^\W\d_]{3,}|\d|[)\]\"”»])\s?[.!?…]+[\"”»)]*\s*$")
+_CLAUSES = pattern(r"(?<=[^\W\d_]{3})[.!?…]+\s+(?=\S)")
+_AND = frozenset(("and", "und", "u", "y", "et", "e", "ed"))
+_PARTS = pattern(rf"[,;&+/]|\s(?:{AND})\s")
+_ASIDE = pattern(r"\s[-–—]\s.*|:\s.*")
+_OWNED = ("'s", "’s")
+_EDGES = ".,:;!?…\"“”«»()[]¡¿*"
+_NOBODY = TITLES | DAYS | MONTHS | OTHER_PEOPLE
+_FEWEST = 3  # lines that may be children, among which a sentence is one
+_SMALL, _CLOSED = 3, 2  # words in small letters that make a sentence, and with a full stop behind it
+_LONGEST_NAME = 4  # words
+_MOSTLY = 0.6
+_LONGEST = 600
+
+
+class Aside(NamedTuple):
+    """A line that is a sentence, with what is said of it; ``asked`` where somebody in it has no other line."""
+
+    line: Line
+    notes: tuple[Message, ...]
+    asked: bool = False
+
+
+class _Name(NamedTuple):
+    """Words with capitals in a sentence: folded, as typed, and at which word they begin."""
+
+    words: tuple[str, ...]
+    typed: str
+    at: int
+
+
+class _Children:
+    """The lines that may be children: which of them hold a name."""
+
+    def __init__(self, texts: Iterable[tuple[int, str]]) -> None:
+        self._places: defaultdict[str, set[int]] = defaultdict(set)
+        self._whole: set[tuple[str, ...]] = set()
+        for at, text in texts:
+            words = [_bare(word) for word in text.split()]
+            self._whole.add(tuple(words))
+            for word in words:
+                self._places[word].add(at)
+
+    def hold(self, name: Sequence[str]) -> bool:
+        """Say whether the words of a name stand on one of the lines together."""
+        places = [self._places.get(word, set()) for word in name]
+        return bool(places) and bool(set.intersection(*places))
+
+    def are(self, name: Sequence[str]) -> bool:
+        """Say whether a name is all that one of the lines has."""
+        return tuple(name) in self._whole
+
+
+def without_sentences(lines: Sequence[Line]) -> tuple[list[Line], list[Aside]]:
+    """Return the lines that may be children or stand over them, and those that are sentences about the class."""
+    seen = {at: looked for at, line in enumerate(lines) if (looked := _looked_at(line.text))}
+    timed = {at: looked.text for at, looked in seen.items() if looked.timed}
+    said = {at: looked.text for at, looked in seen.items() if looked.sentence}
+    labels = {at: looked.label for at, looked in seen.items() if looked.label}
+    quoted = any(line.text.count('"') % 2 for line in lines)  # a cell may run over several lines
+    if not (said or labels or timed) or len(seen) < _FEWEST or quoted:
+        return list(lines), []
+    plain = {at: looked.text for at, looked in seen.items() if at not in said and at not in labels
+             and not looked.timed and not heading_reason(looked.text)}
+    lists = {at: label.rest for at, label in labels.items() if at not in said and _PARTS.search(label.rest)}
+    ours = {at: names for at, names in lists.items() if _heads_the_class(labels[at].label)}
+    alone = {at: label.bare for at, label in labels.items() if is_given(label.bare.split()[0])}
+    told = {at: " ".join(named.parts) for at in said if (named := told_in_a_sentence(said[at]))}
+    if len(plain) < _FEWEST and not lists and not told:
+        return list(lines), []
+    anybody, listed = _Children((plain | alone | lists | told).items()), _Children((plain | ours | told).items())
+    found = {at: aside for at, text in said.items() if at not in told and (aside := _told(lines[at], text, anybody))}
+    if len(plain) >= _FEWEST or ours or told:
+        found |= {at: _about(lines[at]) for at, label in labels.items() if _is_about(label, listed)
+                  and at not in found and at not in ours}
+    others = [*plain.values(), *(names for at, names in lists.items() if at not in timed)]
+    found |= {at: aside for at, aside in _listed_again(lines, labels, plain) if at not in found}
+    found |= {at: Aside(lines[at], (message("roster.sentence"),))
+              for at in _times_of_a_day(timed, others, anybody) if at not in found}
+    return [line for at, line in enumerate(lines) if at not in found], [found[at] for at in sorted(found)]
+
+
+class _Looked(NamedTuple):
+    """A line without its number or its time, and what it is by itself."""
+
+    text: str
+    timed: bool
+    sentence: bool
+    label: Labelled | None
+
+
+@keeps_names(1024)
+def _looked_at(line: str) -> _Looked | None:
+    """Return what a line is by itself, None where it has no letters, is a text or has columns."""
+    if len(line) > _LONGEST or not any(map(is_letter, line)) or any(sign in line for sign in _COLUMNS):
+        return None
+    time = _TIME.match(line)
+    text = line[time.end() :] if time else strip_numbering(line)
+    return _Looked(text, bool(time), is_sentence(text) and not is_closing(text), labelled(text))
+
+
+def is_sentence(text: str) -> bool:
+    """Say whether a line has the words in small letters of a sentence, or some and the end of one.
+
+    What stands behind a name and a sign is a remark beside it; who is called what is told with a name.
+    """
+    words = _BRACKETS.sub(" ", text).split()
+    if len(words) < _CLOSED + 1 or begins_small(words[0]) or NAME_LABEL.match(text) or says_what_called(text):
+        return False
+    if _is_name_before_a_sign(text.split()):
+        return False
+    label = labelled(text)
+    if label and not _CLAUSES.search(text) and (is_titled(label.bare) or all(map(_may_be_a_name, _parts(label.rest)))):
+        return False
+    small = sum(map(_is_small, words))
+    return small >= _SMALL or (small > 0 and bool(_END.search(text) or _CLAUSES.search(text)))
+
+
+def _is_name_before_a_sign(words: Sequence[str]) -> bool:
+    """Say whether a line opens with words that may be a whole name, and a sign: ``Mira Vost = nuts``."""
+    run = list(takewhile(_has_capital, words))
+    behind = words[len(run)] if len(run) < len(words) else ""
+    parted = not any(map(is_letter, behind)) or behind[0] == "(" or (run and run[-1][-1] in ",:;")
+    return bool(run) and bool(parted) and bool(behind) and (len(run) > 1 or is_given(run[0].strip(_EDGES)))
+
+
+def with_sentences(lines: Sequence[Line], asides: Sequence[Aside]) -> Iterator[Line | Aside]:
+    """Yield the lines with the sentences where they stood, by the line of the source."""
+    rest = list(asides)
+    for line in lines:
+        while rest and rest[0].line.origin < line.origin:
+            yield rest.pop(0)
+        yield line
+    yield from rest
+
+
+def _told(line: Line, text: str, children: _Children) -> Aside | None:
+    """Return what is said of a sentence, None where it may be all that stands of a child."""
+    if reason := heading_reason(text):
+        return Aside(line, (reason,))
+    names, size, ended = list(_names(text)), _openers(text), bool(_END.search(text))
+    opening = names[0] if not size and names and not names[0].at else None
+    if opening and children.hold(opening.words):
+        if children.are(opening.words) and not ended:  # two of one name, told apart by what they do
+            return _asked(line, [opening])
+    elif opening:
+        joined = len(names) > 1 and _are_joined(opening, names[1], text.split())
+        if not joined and (not ended or len(opening.words) > 1 or is_given(opening.words[0])):
+            return None
+        if not any(_holds(children, name) for name in names):
+            return None if joined else _asked(line, [opening])
+    elif size and is_given(text.split()[0].strip(_EDGES)) and not ended:
+        return None
+    missing = [name for name in names if is_given(name.words[0]) and not children.hold(name.words[:1])]
+    return _asked(line, missing) if missing else Aside(line, (message("roster.sentence"),))
+
+
+def _are_joined(one: _Name, two: _Name, words: Sequence[str]) -> bool:
+    """Say whether nothing but “and” stands between two names."""
+    return two.at == len(one.words) + 1 and _bare(words[two.at - 1]) in _AND
+
+
+def _holds(children: _Children, name: _Name) -> bool:
+    return children.hold(name.words) or (is_given(name.words[0]) and children.hold(name.words[:1]))
+
+
+def _asked(line: Line, names: Sequence[_Name]) -> Aside:
+    typed = ", ".join(dict.fromkeys(name.typed for name in names))
+    return Aside(line, (message("roster.sentence_names", names=typed[:60]),), asked=True)
+
+
+def _names(text: str) -> Iterator[_Name]:
+    """Yield the runs of words with capitals, without adults behind a title, days and months."""
+    words = _BRACKETS.sub(" ", text).split()
+    run: list[str] = []
+    skip = _openers(text)
+    for at, word in enumerate([*words, ""]):
+        ends = run and run[-1][-1] in ",.;:!?"
+        if run and (ends or not _has_capital(word)):
+            while run and _bare(run[0]) in OPENERS:  # Sie
+                run = run[1:]
+            if run and _bare(run[0]) not in _NOBODY:
+                yield _Name(tuple(map(_bare, run)), " ".join(run).strip(_EDGES), at - len(run))
+            run = []
+        if _has_capital(word) and at >= skip and not (at and _bare(words[at - 1]) in TITLES and not run):
+            run.append(word)
+
+
+def _openers(text: str) -> int:
+    """Count the words that open a sentence and are no name: ``If``, ``A``, ``Bei``."""
+    words = _BRACKETS.sub(" ", text).split()
+    return next((at for at, word in enumerate(words) if _bare(word) not in OPENERS), len(words))
+
+
+def _is_about(label: Labelled, children: _Children) -> bool:
+    """Say whether a line with a sign tells of children who have lines: ``Helpers: Mira, Tilo``, ``Anna: nuts``."""
+    words = [_bare(word) for word in label.bare.split()]
+    if children.hold(words):
+        return is_titled(label.bare) and not children.are(words) and begins_small(label.rest)
+    if is_titled(label.bare) and is_given(label.bare.split()[0]):
+        return False
+    names = [[_bare(word) for word in part.split() if _has_capital(word)] for part in _parts(label.rest)]
+    return any(names) and all(children.hold(name) for name in names if name) and not begins_small(label.rest)
+
+
+def _parts(rest: str) -> list[str]:
+    """Return what stands between the signs behind a label, without brackets and remarks."""
+    return [bare for part in _PARTS.split(_BRACKETS.sub(" ", rest)) if (bare := _ASIDE.sub("", part).strip(" .!"))]
+
+
+def _may_be_a_name(part: str) -> bool:
+    return len(part.split()) <= _LONGEST_NAME and is_titled(part) and not any(map(str.isdigit, part))
+
+
+def _listed_again(
+    lines: Sequence[Line], labels: Mapping[int, Labelled], plain: Mapping[int, str]
+) -> Iterator[tuple[int, Aside]]:
+    """Yield the lines whose label is of another kind and whose children all stand in lists above or in lines."""
+    seen = set(map(fold, plain.values()))
+    for at, label in labels.items():
+        parts = _parts(label.rest)
+        if is_given(label.bare.split()[0]) or not parts or not all(map(_may_be_a_name, parts)):
+            continue
+        names = set(map(fold, parts))
+        whole = all(" " in part for part in parts)
+        if names <= seen and (whole or len(parts) > 1):
+            yield at, _about(lines[at], asked=not whole and len(parts) < _FEWEST)
+        seen |= names
+
+
+def _times_of_a_day(timed: Mapping[int, str], others: Sequence[str], children: _Children) -> Iterator[int]:
+    """Yield the lines of a day's plan (``11:00 Recess``), where known names stand on others and no time before them."""
+    names = [name.words for text in timed.values() for name in _names(text)]
+    children_only = all(children.hold(name) or not any(map(is_given, name)) for name in names)
+    if len(timed) > 1 and len(others) > 1 and given_share(others) >= _MOSTLY and children_only:
+        yield from timed
+
+
+def _about(line: Line, *, asked: bool = False) -> Aside:
+    return Aside(line, (message("roster.about_children"),), asked)
+
+
+def _heads_the_class(label: str) -> bool:
+    words = [_bare(word) for word in label.split()]
+    return words[0] in OUR or not CHILDREN.isdisjoint(words)
+
+
+def _is_small(word: str) -> bool:
+    letters = word.strip(_EDGES)
+    return len(letters) > 1 and letters.islower() and begins_small(letters) and letters not in PARTICLES
+
+
+def _has_capital(word: str) -> bool:
+    letters = word.strip(_EDGES)
+    return bool(letters) and is_letter(letters[0]) and not begins_small(letters)
+
+
+def _bare(word: str) -> str:
+    bare = fold(word.strip(_EDGES))
+    return next((bare.removesuffix(end) for end in _OWNED if bare.endswith(end)), bare)
