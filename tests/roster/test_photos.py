@@ -39,6 +39,7 @@ def test_figures_inside_a_name_make_it_no_heading_and_no_remark() -> None:
     "| Vost | Mira |\n| Tarn | Bo |\n| Grell | Una |", "| Vost, Mira | 4 |\n| Tarn, Bo | 5 |\n| Grell, Una | 4 |",
     "Hi Jo,\nMira Vost\nBo Tarn\nUna Grell", "Vost, Mira\nTarn, Bo\nGrell,\n3. Una", "Mira,\nBo,\nUna,\nTilo",
     "Vost, Mira\nTarn, Bo\nUna Grell", "Vost,", "Vost, Mira\nTarn, Bo\nGrell, Una\nFask,\nno photos",
+    "Vost, Mira\nTarn, Bo\nGrell, Una\nFask,\nBoys\nElm, Tilo",
 ])
 def test_what_no_photo_broke_stays(text: str) -> None:
     assert texts(text) == text.split("\n")

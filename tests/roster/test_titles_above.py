@@ -13,9 +13,10 @@ COMMAS = "Vost, Mira\nTarn, Bo\nGrell, Una\nFask, Xobrel"
 WIDE = "01  Mira bin Vost\n02  Bo bin Tarn\n03  Una binti Grell"
 TITLES = [
     ("Seepferdchen, 2:15 Uhr, Bahn 1, Leitung: Yolima", BULLETS), ("Tortues – 2:15 – moniteur : Yolima", BULLETS),
-    ("5 Years Cempaka - name list", NUMBERS), ("5 Years Cempaka - name list", WIDE), ("Quelli del mercoledì", NUMBERS),
+    ("5 Years Cempaka - name list", NUMBERS), ("5 Years Cempaka - name list", WIDE), ("Klasse Vost", NUMBERS),
     ("Kinder von Frau Yılmaz", COMMAS), ("Kinder von Herrn Vost", COMMAS), ("Os do turno 2", COMMAS),
     ("Los que vienen temprano", BULLETS), ("Gli amici del giardino", NUMBERS), ("Erlenraum, 2026/27", NUMBERS),
+    ("Raum Erle 2026/27", NUMBERS),
 ]
 
 
@@ -27,10 +28,10 @@ def test_a_title_is_no_child_and_takes_none_with_it(title: str, below: str, gap:
     assert len(read.children) == len(below.splitlines())
 
 
-@pytest.mark.parametrize("below", [NUMBERS, WIDE])
-def test_small_words_over_an_empty_line_and_numbers_are_a_title(below: str) -> None:
-    assert read_roster(f"Nama murid\n\n{below}").lines[0].outcome is Outcome.HEADING
-    assert read_roster(f"Nama murid\n{below}").lines[0].outcome is Outcome.LEFT_OUT
+@pytest.mark.parametrize("title", ["Nama murid", "Quelli del mercoledì", "Tortues – 2:15 – ligne 1 : Yolima"])
+@pytest.mark.parametrize("below", [NUMBERS, WIDE, BULLETS])
+def test_a_title_of_words_on_no_list_is_asked_about(title: str, below: str) -> None:
+    assert read_roster(f"{title}\n\n{below}").lines[0].outcome is Outcome.LEFT_OUT
 
 
 @pytest.mark.parametrize("below", [BULLETS, NUMBERS, COMMAS])
@@ -55,11 +56,19 @@ def test_a_known_name_over_bullets_and_commas_stays_a_child(text: str) -> None:
     assert "Mia" in [child.practice for child in read_roster(text).children]
 
 
-@pytest.mark.parametrize("line", ["Xobrel – bus at 2:15", "Xobrel, Room 4", "Xobrel Tarn, Room 4",
-                                  "Xobrel Tarn (Gruppe 2)", "Xobrel Sala"])
-@pytest.mark.parametrize("below", [BULLETS, NUMBERS])
-def test_a_rare_name_is_never_a_heading(line: str, below: str) -> None:
-    assert read_roster(f"{line}\n{below}").lines[0].outcome is not Outcome.HEADING
+_BESIDE = ("", " (new)", ", Room 4", " – bus 7", " 4 yrs", " (Gruppe 2)", ", Frau Vost", " – Frau Vost", " needs help",
+           ": absent", " 2:15", " class B", " AM", ", 2026/27", " – Teacher Vost", ", Fasksen, grade K", " [a]")
+
+
+@pytest.mark.parametrize("beside", _BESIDE)
+@pytest.mark.parametrize("name", ["Xobrel", "Xobrel Tarnsen", "Tarnsen, Xobrel", "TARNSEN Xobrel", "Xobrel T.", "Mia",
+                                  "Hansen, Lene", "PINTO Heloísa", "Mia Sala"])
+def test_a_name_without_the_sign_of_the_others_is_never_a_heading(name: str, beside: str) -> None:
+    for below in (BULLETS, NUMBERS, COMMAS, WIDE):
+        for gap in ("\n", "\n\n"):
+            assert read_roster(name + beside + gap + below).lines[0].outcome is not Outcome.HEADING
+        first, *others = below.split("\n")
+        assert read_roster("\n".join((first, name + beside, *others))).lines[1].outcome is not Outcome.HEADING
 
 
 @pytest.mark.parametrize("below", [

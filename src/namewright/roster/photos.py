@@ -1,7 +1,7 @@
 """What the photo of a ruled list leaves about names: stray bars, and given names broken on to the line below.
 
-Bars are stray where lines have now more of them and now fewer, and hardly one stands between words: a table has as many
-on every line. A line that ends in a comma goes on below where the list is written ``Family, Given``.
+Bars are stray where lines have them now here and now there, and hardly one stands between words: a table has them
+alike on every line. A line that ends in a comma goes on below where the list is written ``Family, Given``.
 """
 
 from __future__ import annotations
@@ -14,6 +14,7 @@ from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
+from namewright.roster.headings import heading_reason
 from namewright.roster.pasted import Line
 from namewright.roster.shares import share
 
@@ -36,13 +37,19 @@ def from_a_photo(lines: Sequence[Line]) -> list[Line]:
 
 def _without_bars(lines: Sequence[Line]) -> list[Line]:
     worded = [line.text for line in lines if any(map(is_letter, line.text))]
-    bars = [len(_BARS.findall(text)) for text in worded]
-    if sum(map(bool, bars)) < _ENOUGH or max(Counter(bars).values()) > _MOSTLY * len(bars):
+    ruled = [_bars(text) for text in worded]
+    if sum(map(any, ruled)) < _ENOUGH or max(Counter(ruled).values()) > _MOSTLY * len(ruled):
         return list(lines)
     if share(bool(_BETWEEN.search(text)) for text in worded) > _HARDLY or share("," in text for text in worded) < _HALF:
         return list(lines)
     return [line._replace(text=_without(line.text)) if _BARS.search(line.text) or "!" in line.text else line
             for line in lines]
+
+
+def _bars(text: str) -> tuple[bool, int, bool]:
+    """Return whether a line begins with a bar, how many it has, and whether it ends with one."""
+    bare = text.strip()
+    return bool(_BARS.match(bare)), len(_BARS.findall(bare)), bool(_BARS.match(bare[-1]))
 
 
 def _without(text: str) -> str:
@@ -63,7 +70,8 @@ def _goes_on(text: str, below: str) -> bool:
     """Say whether a line has a family name and a comma alone, and the one below it a given name alone."""
     words = below.split()
     given = 0 < len(words) <= _MOST_WORDS and "," not in below and is_letter(below.lstrip()[0])
-    return given and not begins_small(words[0]) and bool(_BROKEN.fullmatch(strip_numbering(text)))
+    broken = given and not begins_small(words[0]) and bool(_BROKEN.fullmatch(strip_numbering(text)))
+    return broken and heading_reason(text) is None and heading_reason(below) is None
 
 
 def _in_one(lines: Sequence[Line], broken: set[int]) -> Iterator[Line]:

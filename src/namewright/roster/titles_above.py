@@ -14,7 +14,6 @@ from itertools import pairwise
 from namewright.named_tuples import NamedTuple
 from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
-from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
 from namewright.roster.free_text import NAME_LABEL
@@ -22,15 +21,16 @@ from namewright.roster.heading_words import ARTICLES, HEADING_WORDS, LEVELS, LIS
 from namewright.roster.headings import opens_as_class
 from namewright.roster.known import is_given, is_known
 from namewright.roster.shares import share
-from namewright.roster.vocabulary import ADULTS, DAYS, NUMBER_UNITS, OF_THE, TITLES, fold
+from namewright.roster.vocabulary import ADULTS, NUMBER_UNITS, fold
 
-_BULLET = pattern(r"\s*(?:[-*•‣◦·–—▪■●○✓✔☐☑►➢➤→§]|\[[ xX]?\])\s+(?=\S)")
-_NUMBER = pattern(r"\s*[(#]?0{0,3}(\d{1,3})(?:[.):\s-]|$)")
-_SIGNED = pattern(rf"^(?:{_BULLET.pattern}|{_NUMBER.pattern})|,", re.MULTILINE)
+_SIGN = r"\s*(?:[-*•‣◦·–—▪■●○✓✔☐☑►➢➤→§]|\[[ xX]?\])\s+(?=\S)"
+_COUNT = r"\s*[(#]?0{0,3}(\d{1,3})(?:[.):\s-]|$)"
+_BULLET, _NUMBER = pattern(_SIGN), pattern(_COUNT)
+_SIGNED = pattern(rf"^(?:{_SIGN}|{_COUNT})|,", re.MULTILINE)
 _COMMA = pattern(r"[^,]*[^\W\d_][^,]*,[^,]*[^\W\d_][^,]*")
-_SCHOOL_YEAR = pattern(r"(?<!\d)20\d\d\s?[/–-]\s?(?:20)?\d\d(?!\d)")
 _ASIDE = pattern(r"\s[-–—|/]\s|[,:(\[]")
-_CLASS = HEADING_WORDS | LEVELS | PLACES | LISTS | DAYS
+_LABEL_OF_AN_ADULT = pattern(rf"[\s,–—-](?:{'|'.join(map(re.escape, sorted(ADULTS)))})\s?:\s")
+_CLASS = HEADING_WORDS | LEVELS | PLACES | LISTS | ADULTS
 _ENOUGH, _MOST_ABOVE = 3, 4  # lines with a sign; lines over the first number
 _MOSTLY, _NEARLY_ALL = 0.6, 0.8
 _LONGEST = 200
@@ -52,8 +52,7 @@ def titles_above(lines: Sequence[str], is_heading: Callable[[str], bool]) -> Abo
     over_one = set(_over_numbers(filled))
     found = sorted(over_one | {*_over_bullets(filled), *_over_commas(texts, filled)})
     found = [at for at in found if len(texts[at]) <= _LONGEST and not NAME_LABEL.match(texts[at])]
-    apart = {at for at in found if not texts[at + 1].strip()}
-    sure = frozenset(at for at in found if _is_a_title(texts[at], apart=at in apart))
+    sure = frozenset(at for at in found if _is_a_title(texts[at]))
     opening = [at for at in found if at not in sure and (not at or not texts[at - 1].strip() or at - 1 in sure)]
     return Above(sure, frozenset(at for at in opening if at in over_one or not is_given(_words(texts[at])[0])))
 
@@ -96,21 +95,22 @@ def _words(text: str) -> list[str]:
     return [bare for word in text.split() if (bare := word.strip(",;:.()[]–—-|/"))] or text.split()
 
 
-def _is_a_title(text: str, *, apart: bool) -> bool:
-    """Say whether a line tells that it is none but a title; ``apart`` that an empty line parts it from the list."""
-    bare = strip_numbering(text)
-    words, head = _words(bare), _words(_ASIDE.split(bare)[0] or bare)
+def _is_a_title(text: str) -> bool:
+    """Say whether a line can be nothing but a title: it opens as one, or leads from a lone word to an adult’s label.
+
+    A word for a class or an adult further on is no sign: ``Xobrel Tarn, Room 4``.
+    """
+    words, head = _words(strip_numbering(text)), _words(_ASIDE.split(text.strip())[0])
     first = fold(words[0])
-    if is_given(first) and not opens_as_class(first):
+    if is_given(first):
         return False
-    if any(map(_is_of_a_class, head)) or (opens_as_class(first) and len(words) > 1 and not is_known(first)):
+    if _is_of_a_class(first):
+        return not is_known(first) or any(map(_is_of_a_class, words[1:]))
+    if len(first) > 1 and first in ARTICLES and begins_small(words[-1 if len(words) == 1 else 1]):
         return True
-    small = [word for word in head if begins_small(word) and fold(word) not in PARTICLES | OF_THE]
-    if first in ARTICLES and small:
+    if len(head) == 1 and _LABEL_OF_AN_ADULT.search(fold(text)):
         return True
-    if len(head) == 1 and (_SCHOOL_YEAR.search(bare) or any(fold(word) in ADULTS for word in words)):
-        return True
-    return (apart and (bool(small) or any(map(str.isdigit, text)))) or _is_an_age(text)
+    return _is_an_age(text) and any(map(_is_of_a_class, words))
 
 
 def _is_an_age(text: str) -> bool:
@@ -120,6 +120,5 @@ def _is_an_age(text: str) -> bool:
 
 
 def _is_of_a_class(word: str) -> bool:
-    """Say whether a word is about classes, lists or adults, and is no name that is known."""
-    folded = fold(word)
-    return (folded in _CLASS or folded in TITLES) and (begins_small(word) or not is_known(word))
+    """Say whether a word is about classes, lists or adults."""
+    return (folded := fold(word)) in _CLASS or opens_as_class(folded)
