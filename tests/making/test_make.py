@@ -182,6 +182,18 @@ def test_a_year_that_was_not_noted_is_a_reason_and_not_a_page(setter: Typesetter
     assert isinstance(making.account.not_made[0].cause, NothingNoted)
 
 
+@pytest.mark.parametrize("kind", [Kind.GROWTH, Kind.YEAR, Kind.RECORD])
+def test_what_was_noted_of_a_name_in_other_letters_is_told_without_code_points(setter: Typesetter, kind: Kind) -> None:
+    """Letters by their nearest in Latin, in their own case, or by their place in the name."""
+    names = ("Ксю", "Mira") if kind is Kind.YEAR else ("Ксю", "李雷")
+    making = Making(Request((kind,), members(*names), Choices()), setter)
+    said = [leaf.spelled.words for page in making.pages() for leaf in leaves(page.items)
+            if isinstance(leaf, Ink) and leaf.spelled]
+    assert not [words for words in said if "U+" in words]
+    assert {"K", "s", *("i" if "Mira" in names else "12")} <= set(said)
+    assert not making.account.not_made
+
+
 def test_made_at_once_raises_what_stood_in_the_way(setter: Typesetter) -> None:
     assert len(made_at_once(Request((Kind.CARDS,), members("Mira")), setter)) == 1
     with pytest.raises(MissingLetters):

@@ -26,7 +26,7 @@ from namewright.making.account import (
 )
 from namewright.making.request import FOR_EACH_CHILD, OF_NOTES, SIGN_IN, TO_KNOW, WRITTEN_ON, Kind, Member, Request
 from namewright.message import Message, Problem, message, together
-from namewright.pages.drawable import as_far_as, drawable
+from namewright.pages.drawable import as_far_as, drawable, letters_shown
 from namewright.pages.hue import in_hue
 from namewright.pages.ladder import ORDERED
 from namewright.pages.page import Page, PageError
@@ -43,6 +43,7 @@ if TYPE_CHECKING:
     from namewright.pages.strips import Strip
     from namewright.pages.tile_sheet import TileSettings
 
+_TO_FILL_IN = "……………………"  # where a family reads a name that we cannot show: for an adult to write it
 Made = TypeVar("Made")
 P = ParamSpec("P")
 
@@ -213,7 +214,18 @@ class Making:
     def _growth(self, one: Member) -> tuple[Page, ...]:
         from namewright.pages.child_progress import progress_page
 
-        return (progress_page(self.setter, self._noted(one), self._for_family(one)),)
+        label = one.placed.child.label
+        called = label if not self.setter.alphabet.missing(label) else as_far_as(self.setter, label) or _TO_FILL_IN
+        page = progress_page(self.setter, self._shown(self._noted(one), called), self._for_family(one))
+        return (page._replace(outline=self._label(one)),)
+
+    def _shown(self, growth: Growth, called: str) -> Growth:
+        """Return the same for a page that names the child so, its letters as our letters can show them."""
+        from dataclasses import replace
+
+        letters = letters_shown(self.setter, [track.letter for track in growth.tracks])
+        tracks = tuple(replace(track, letter=letter) for track, letter in zip(growth.tracks, letters, strict=True))
+        return replace(growth, label=called, tracks=tracks)
 
     def _noted(self, one: Member) -> Growth:
         """Return what was noted of a child over time. Raises NothingNoted."""
@@ -240,6 +252,8 @@ class Making:
         return talk_pages(self.setter, talk, self._for_family(one))
 
     def _record(self, one: Member) -> tuple[Page, ...]:
+        from dataclasses import replace
+
         from namewright.making import page_settings
         from namewright.making.noted import record_of_member
         from namewright.pages.record_table import record_pages
@@ -247,7 +261,8 @@ class Making:
         record = record_of_member(one)
         if not record.trials:
             raise NothingNoted(one.placed.child.label)
-        return record_pages(self.setter, record, page_settings.for_progress(self.request.settings_of(one)))
+        shown = replace(record, label=self._label(one), letters=letters_shown(self.setter, record.letters))
+        return record_pages(self.setter, shown, page_settings.for_progress(self.request.settings_of(one)))
 
     def _know(self, kind: Kind, one: Member) -> tuple[Page, ...]:
         return self._knowing.pages(kind, one, self._owner(one))
@@ -391,7 +406,8 @@ class Making:
 
         child, holds = one.placed.child, self.request.settings_of(one)
         thought = suggest(holds.support, one.notes, child.practice).reason
-        return ClassRow(growth_of(child.label, child.practice, one.notes), holds.support, thought)
+        growth = growth_of(child.label, child.practice, one.notes)
+        return ClassRow(self._shown(growth, self._label(one)), holds.support, thought)
 
 
 def made_at_once(request: Request, setter: Typesetter) -> tuple[Page, ...]:

@@ -13,7 +13,7 @@ from namewright.lines.ink import BLACK, DARK, FAINT, RULE, WHITE, Ink, Role, Sty
 from namewright.message import Message, message
 from namewright.pages.blocks import fitting
 from namewright.pages.child_progress import STRONG, TINT, ProgressSettings, block
-from namewright.pages.drawable import drawable
+from namewright.pages.drawable import drawable, sentence
 from namewright.pages.growth import STAGES, Growth, day_said
 from namewright.pages.page import Page, checked
 from namewright.pages.paper import Sheet, sheet_of
@@ -79,7 +79,8 @@ class _Drawing:
     def said(self, row: ClassRow) -> tuple[str, ...]:
         """Return the lines that say what support there is and what may help next."""
         now = message("page.progress.class_support", support=row.support)
-        words = self.words.text(now, row.suggestion if row.growth.days else message("page.progress.class_none"))
+        then = row.suggestion if row.growth.days else message("page.progress.class_none")
+        words = sentence(self.setter, self.words.text(now, then))
         if words not in self._wrapped:  # the same few sentences recur over a class
             self._wrapped[words] = self.setter.wrapped(words, self.sheet.room_width, _TEXT_MM)
         return self._wrapped[words]

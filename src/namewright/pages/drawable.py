@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from itertools import groupby
 from operator import itemgetter
 
@@ -40,6 +41,25 @@ def as_far_as(setter: Typesetter, text: str) -> str:
     shown = "".join(_nearest(setter, "".join(run)) if lacks else "".join(run) for lacks, run in runs)
     words = " ".join(word for word in shown.split() if word.strip("-'’."))
     return words if any(map(is_letter, words)) else ""
+
+
+def sentence(setter: Typesetter, text: str) -> str:
+    """Return a text that names single letters: those that ours lack by their nearest, or else told in brackets."""
+    if not setter.alphabet.missing(text.replace(TIED_SPACE, " ")):
+        return text
+    return "".join(one if one == TIED_SPACE else _shown(setter, one) or drawable(setter, one) for one in clusters(text))
+
+
+def letters_shown(setter: Typesetter, letters: Sequence[str]) -> tuple[str, ...]:
+    """Return the letters of a name one by one as a grown reader may know them: the nearest, or its place."""
+    return tuple(_shown(setter, one) or str(at) for at, one in enumerate(letters, start=1))
+
+
+def _shown(setter: Typesetter, letter: str) -> str:
+    if not setter.alphabet.missing(letter):
+        return letter
+    nearest = as_far_as(setter, letter)
+    return nearest.lower() if letter.islower() else nearest
 
 
 def _nearest(setter: Typesetter, run: str) -> str:
