@@ -28,7 +28,7 @@ from namewright.practice.difficulty import written_signs
 
 _NAME_MM, _NAME_X_MM = 58.0, 3.4
 _PENCIL_MM = 0.15  # nobody writes between its letters
-_ROW_MM, _LEAST_ROW_MM = 21.0, 18.5  # with less, the arcs of a row with tails meet the notes under it
+_ROW_MM, _LEAST_ROW_MM = 26.0, 18.5  # with less, the arcs of a row with tails meet the notes under it
 _SIGNS_MM, _BEAT_MM = 8.0, 8.6  # the time signature, and a quarter note with its white
 _STEM_MM, _HEAD_MM = 7.0, 1.45  # a stem's length, and half of a head's width
 _PEN, _BEAM = Style(0.35, BLACK), Style(1.0, BLACK)

@@ -21,6 +21,7 @@ from namewright.practice.gaps import GapRow
 from namewright.settings import Support
 
 _MAX_AIR_MM = 14.0  # between two rows, beside the ruling's own
+_HEAD_AIR_MM = 7.0  # over what is to be done, where rows have as much
 
 
 def missing_pages(setter: Typesetter, label: str, rows: Sequence[GapRow], settings: SheetSettings) -> tuple[Page, ...]:
@@ -33,7 +34,8 @@ def missing_pages(setter: Typesetter, label: str, rows: Sequence[GapRow], settin
         frame = _begun(setter, label, wide, settings, first=not pages)
         height = height_of(frame, wide.lines)
         here = min(len(rest), int(frame.room // height))
-        air = min(_MAX_AIR_MM, max(0.0, frame.room - here * height) / max(1, here))
+        air = min(_MAX_AIR_MM, max(0.0, frame.room - here * height) / (here + 1))
+        frame = _begun(setter, label, wide, settings, first=not pages, air=min(_HEAD_AIR_MM, air))
         for gaps in rest[:here]:
             if gaps.is_line:
                 blank(frame, wide.lines)
@@ -63,12 +65,17 @@ def _boxed(settings: SheetSettings) -> bool:
     return settings.support in (Support.FULL, Support.PARTIAL)
 
 
-def _begun(setter: Typesetter, label: str, wide: Spread, settings: SheetSettings, *, first: bool) -> Frame:
-    """Return a page with what is to be done, and on the first page over it the name, which less help folds away."""
+def _begun(setter: Typesetter, label: str, wide: Spread, settings: SheetSettings, *, first: bool, air: float = 0.0,
+           ) -> Frame:
+    """Return a page with what is to be done, and on the first page over it the name, which less help folds away.
+
+    ``air`` is the white between the two.
+    """
     frame = framed(setter, label, settings, turned=wide.turned)
     if first:
         frame.caption("page.know.here", Task.SEE)
         solid(frame, wide.lines)
+        frame.y += air
         if not _boxed(settings):
             fold(frame)
     frame.caption(*(("page.know.missing_boxes", Task.PENCIL) if _boxed(settings)
