@@ -138,6 +138,16 @@ def test_in_another_class_half_a_name_is_nobody() -> None:
     assert not _matched("Emma Moss\nLiam Bo\nNoah Ray\n", "Emma Reed\nMia Vost\nTom Pell\n").recognised
 
 
+def test_a_part_of_the_class_by_given_names_is_that_part() -> None:
+    """Four who come to a party, of ten: most of the list are children of the class, so nobody is there twice."""
+    here = [f"{given} {family}" for given, family in zip(
+        ("Mira", "Tilo", "Bo", "Wenna", "Katla", "Sefa", "Kirrin", "Ottilka", "Imani", "Oona"),
+        ("Quill", "Reed", "Lindle", "Praske", "Pruner", "Ilar", "Brane", "Tamsel", "Lake", "Hale"), strict=True)]
+    found = _matched("\n".join(here), "Sefa\nMira\nBo\nVexil")
+    assert found.ids == {1: 6, 2: 1, 3: 3}
+    assert not _matched("\n".join(here), "Sefa\nMira\nJory\nVexil\nAxel").ids
+
+
 def test_a_child_who_is_here_goes_before_one_who_left_long_ago(book: Classbook) -> None:
     """Of two who may be meant the one on the list stays open to be asked, and nobody is lost."""
     book.update_roster("Mira Quill\nTilo Reed\nIvo\n")

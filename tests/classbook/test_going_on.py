@@ -186,3 +186,13 @@ def test_a_line_that_was_written_anew_keeps_its_name_in_the_other_script(book: C
 def test_a_list_that_was_changed_by_hand(now: str, changed: int) -> None:
     """As many lines, and one or two of them others."""
     assert len(by_hand("a\nb\nc\n", now)) == changed
+
+
+def test_latin_letters_of_a_list_take_over_and_the_other_script_is_remembered(book: Classbook) -> None:
+    """Who goes by Mila has the register’s own Latin spelling once there is one, and is known in either script."""
+    book.update_roster(f"Мила Боева (goes by Mila)\n{REST}")
+    child = book.children()[0].id
+    for text in (f"Boeva, Mila\n{REST}", f"Мила Боева\n{REST}"):
+        assert book.update_roster(text).joined == ()
+        named = book.child(child).child
+        assert (named.given, named.family, named.practice) == ("Mila", "Boeva", "Mila")

@@ -18,7 +18,7 @@ def _told(book: Classbook) -> list[str]:
 
 
 @pytest.mark.parametrize("line", ["5. Lindle, Bo & Ana", "12) Lindle, Ana & Bo", "Bo & Ana Lindle", "Bo / Ana Lindle",
-                                  "Bo Lindle & Ana Lindle"])
+                                  "Bo Lindle & Ana Lindle", "* Bo and Ana"])
 @pytest.mark.parametrize("whole", [True, False])
 def test_two_children_whom_the_class_has_are_two(book: Classbook, line: str, whole: bool) -> None:
     """Whatever the sign and the order, month after month, in a list that is kept whole as well."""

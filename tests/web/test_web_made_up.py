@@ -97,7 +97,7 @@ def test_no_screen_says_a_word_of_its_own(elsewhere: Visitor) -> None:
     pages["noted"] = elsewhere.get(noted.headers["Location"]).text
     for path in ("/class", "/class?child=1&all=1", "/class?for=everyone", "/child/1/settings", "/class/list",
                  "/class/list?new=1", "/now", "/seen", "/child/1/seen", "/class/week", "/class/next", "/class/beats",
-                 "/child/1/home", "/child/1/home?in=es", "/class/erase",
+                 "/child/1/home", "/child/1/home?in=es", "/class/erase", "/class/double",
                  "/print/pages?what=sheets&child=1", "/print/none"):
         pages[path] = elsewhere.get(path).text
     seat = elsewhere.post("/class/week/seats", {"one": "1", "other": "2", "wish": "apart"})
@@ -115,6 +115,8 @@ def test_no_screen_says_a_word_of_its_own(elsewhere: Visitor) -> None:
     pages["job"] = elsewhere.get(finished(elsewhere, elsewhere.post("/print", {
         "what": ["sheets", "cards", "tiles", "adult", "plan", "year", "groups"], "who": "all"}))).text
     pages["sure"] = elsewhere.post("/class/erase", {"child": "1"}).text
+    pages["no double"] = elsewhere.post("/class/double", {"child": "1"}).text
+    pages["double"] = elsewhere.post("/class/double", {"child": "1", "double": "2"}).text
     erased = elsewhere.post("/class/erase/yes", {"child": "1"})
     pages["erased"] = elsewhere.arrive(erased)
     del pages["/child/1/home?in=es"]

@@ -15,7 +15,7 @@ from datetime import date, datetime
 from pathlib import Path
 from types import TracebackType
 
-from namewright.classbook import drafts, erasing, list_before, plans, rosters, saves
+from namewright.classbook import doubles, drafts, erasing, list_before, plans, rosters, saves
 from namewright.classbook import observations as seen
 from namewright.classbook.connect import WAIT_S, Stamp, connected, stamp_of, told, transaction
 from namewright.classbook.drafts import Draft
@@ -179,7 +179,7 @@ class Classbook:
                 list_before.forget(self._db)
         return saved
 
-    def undo_roster(self, *, after_roster: int, who: str = "", when: When = None) -> None:
+    def undo_roster(self, *, after_roster: int) -> None:
         """Bring back the roster before the newest, with who was on it, the tables, and the part that was practised.
 
         ``after_roster`` refuses it unless the newest roster is the one of this number. What was noted or set for a
@@ -188,10 +188,10 @@ class Classbook:
         with self.changing():
             if self.roster_id() != after_roster:
                 raise ClassbookError("classbook.list_meanwhile")
-            before = list_before.bring_back(self._db, when)
+            before = list_before.bring_back(self._db)
             back = {key: before.settings.get(key, "") for key in ("practise", "language")}
             tried = Draft(before.tried, self._part(), before.settled, roster=self.roster_id())
-            saves.keep(self._db, None, back, who, when, None)
+            saves.keep(self._db, None, back, "", None, None)
             drafts.discard(self._db)
             drafts.keep(self._db, tried, typed=False)
 
@@ -235,6 +235,14 @@ class Classbook:
         if not found:
             raise ClassbookError("classbook.no_child")
         return found[0]
+
+    def make_one(self, double: int, child_id: int, *, who: str = "", when: When = None) -> int:
+        """Make a child of whom there is a double one again, with what is kept of both; return how many notes went over.
+
+        There is no undo. Raises ClassbookError, with nothing changed, for a child we do not know, and for one child.
+        """
+        with self.changing():
+            return doubles.make_one(self._db, double, child_id, self._part(), who, when)
 
     # --- settings -------------------------------------------------------------------------------------
 

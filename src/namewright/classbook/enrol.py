@@ -5,8 +5,8 @@ family name and practised name; the same written name, or names that say nothing
 where there is one such line and one such child. The first three also bring back a child who had left. Where names leave
 it open, or say nothing while a birthday or the place in the list does, the line and whom it may be are handed out, to
 be asked of a person; until that is answered a slip is taken for the same child, and all else for another, so that
-nobody gets what is kept of somebody else. Where most of the class would be others it is another class, and nobody is
-found by half a name.
+nobody gets what is kept of somebody else. Where most of the class would be others, and most of the list are, too, it is
+another class, and nobody is found by half a name.
 """
 
 from __future__ import annotations
@@ -23,6 +23,7 @@ from namewright.roster.children import Child
 
 NEW = 0
 """In place of an id: the child on a line is none that we know."""
+_FEW, _MOSTLY = 3, 0.75  # lines, and how many of them must be children of the class, for a list to be a part of it
 _MOST_PAIRS = 40_000  # of lines and children compared one by one: past that it is no class
 
 
@@ -119,7 +120,8 @@ class _Matching:
         """Match by names that say nothing against each other, and by slips, unless it is another class."""
         fitting = self.by_kin(here, Kin.FITS)
         stay = len({one.id for one in here} & set(self._ids.values()))
-        self._is_same_class = 2 * stay + 1 >= len(here)  # one child alone may be a class
+        is_part = len(self._children) >= _FEW and stay >= _MOSTLY * len(self._children)
+        self._is_same_class = is_part or 2 * stay + 1 >= len(here)  # one child alone may be a class
         if self._is_same_class:
             self._unsure.update(self.by_kin(here, Kin.SLIP))
             return

@@ -42,7 +42,7 @@ def traces(db: sqlite3.Connection, child_ids: Collection[int], part: NamePart) -
 
     Raises ClassbookError for a child that is not known.
     """
-    text, _ = _without(db, child_ids, part)
+    text, _ = without_children(db, child_ids, part)
     return tuple(_standing(db, child_ids, _sought(db, child_ids), text, part))
 
 
@@ -55,7 +55,7 @@ def erase(db: sqlite3.Connection, child_ids: Collection[int], part: NamePart, wh
     """
     names = _sought(db, child_ids)
     whole = is_whole(db)
-    text, on_line = _without(db, child_ids, part)
+    text, on_line = without_children(db, child_ids, part)
     chosen = {trace.key for trace in _standing(db, child_ids, names, text, part) if trace.key in also}
     for child_id in child_ids:
         for statement in FORGETTING:
@@ -96,7 +96,8 @@ def _practised(db: sqlite3.Connection, child_id: int) -> tuple[str, ...]:
 # --- the list ------------------------------------------------------------------------------------------
 
 
-def _without(db: sqlite3.Connection, child_ids: Collection[int], part: NamePart) -> tuple[str, Mapping[int, int]]:
+def without_children(db: sqlite3.Connection, child_ids: Collection[int],
+                     part: NamePart) -> tuple[str, Mapping[int, int]]:
     """Return the list without the lines of these children, and who then stands on which line.
 
     The text is empty where no child would be left on it.

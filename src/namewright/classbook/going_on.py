@@ -127,7 +127,8 @@ def _names(child: Child, old: Known, *, literally: bool) -> tuple[str, str]:
         return old.given, old.family  # both in one word: 王小明
     given, family = (_part(new, known, literally=literally) for new, known in
                      ((child.given, old.given), (child.family, old.family)))
-    if not literally and old.goes_by and old.given and words(given) == words(old.goes_by):
+    if not literally and old.goes_by and old.given and not is_other_script(old.given) and (
+            words(given) == words(old.goes_by)):
         given = old.given  # the list has in its place what the child goes by
     return given, family
 
@@ -140,7 +141,7 @@ def _part(new: str, old: str, *, literally: bool) -> str:
 
 def _says_less(new: str, old: str) -> bool:
     """Say whether a name is another one, but without accents, hyphens or apostrophes that that has."""
-    if new == old or not new or is_other_script(new):
+    if new == old or not new or is_other_script(new) or is_other_script(old):
         return False
     if "".join(words(new)) not in ("".join(words(old)), "".join(words(spelt_out(old)))):
         return False

@@ -1,7 +1,8 @@
 """Lines that a list alone does not tell to be children, and the class does: somebody answered for them before.
 
 ``Lindle, Bo & Ana`` may be two children or one, and a word among whole names may be no name at all. Where the class has
-Bo Lindle and Ana Lindle, or a child of just that name, nobody need be asked again: the line is read as who is known.
+Bo Lindle and Ana Lindle, or a child of just that name, nobody need be asked again: the line is read as who is known. In
+one that may be several, half a name is enough where one child alone has it: ``Bo and Ana``.
 Pure, but for the reading, which is handed in.
 """
 
@@ -77,17 +78,20 @@ def _known_lines(lines: Sequence[LineReport], known: Sequence[Known]) -> Iterato
         typed = strip_numbering(line.text)
         whole = Promise(" ".join(COMMAS.sub(" ", typed).split()))
         parts = parted(line.text) if _SEVERAL & {note.key for note in line.notes} else ()
-        for wanted in filter(None, ((whole,), parts)):
-            found = {one.id: one for each in wanted if (one := _of_name(each, old))}
+        for wanted, least in ((((whole,), Kin.SAME), (parts, Kin.FITS)) if parts else (((whole,), Kin.SAME),)):
+            found = {one.id: one for each in wanted if (one := _of_name(each, old, least))}
             if len(found) == len(wanted):
                 yield at, _Told(typed, tuple(Promise(one.given, one.family) for one in found.values()))
                 break
 
 
-def _of_name(wanted: Promise, old: Sequence[tuple[Known, Named]]) -> Known | None:
-    """Return the child of just this name, in whatever order its words stand."""
+def _of_name(wanted: Promise, old: Sequence[tuple[Known, Named]], least: Kin) -> Known | None:
+    """Return the child of just this name; of half a name the only one who has it, if that one is here."""
     name = Named(wanted.given, wanted.family, wanted.given)
-    return next((one for one, names in old if kin(name, names) is Kin.SAME), None)
+    levels = [(kin(name, names), one) for one, names in old]
+    found = [one for level, one in levels if level is Kin.SAME] or [one for level, one in levels
+                                                                    if level >= least and one.here]
+    return found[0] if len(found) == 1 else None
 
 
 def _holds(lines: Sequence[LineReport], children: Sequence[Promise]) -> bool:

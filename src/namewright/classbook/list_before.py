@@ -70,7 +70,7 @@ def _is_old(at: str, now: datetime) -> bool:
         return True
 
 
-def bring_back(db: sqlite3.Connection, when: datetime | str | None) -> Before:
+def bring_back(db: sqlite3.Connection) -> Before:
     """Bring back the class as it was, and return its settings of then. Inside a transaction.
 
     Raises ClassbookError where the list was changed since, or what was kept of it cannot be read.
@@ -79,13 +79,13 @@ def bring_back(db: sqlite3.Connection, when: datetime | str | None) -> Before:
     if row is None:
         raise ClassbookError(_MEANWHILE)
     try:
-        return _brought_back(db, json.loads(row[0]), when)
+        return _brought_back(db, json.loads(row[0]))
     except (ValueError, LookupError, TypeError, AttributeError, RecursionError) as error:  # of a damaged text
         raise ClassbookError(_MEANWHILE) from error
 
 
-def _brought_back(db: sqlite3.Connection, before: dict[str, Any], when: datetime | str | None) -> Before:
-    _children_back(db, before, checked_moment(when))
+def _brought_back(db: sqlite3.Connection, before: dict[str, Any]) -> Before:
+    _children_back(db, before, checked_moment(None))
     db.execute("DELETE FROM rosters")
     for one in before["rosters"][-1:]:  # under a number of its own, so that an open page sees that the list is another
         _put(db, "rosters", {key: value for key, value in one.items() if key != "id"})

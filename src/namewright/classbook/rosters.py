@@ -85,7 +85,7 @@ def take_roster(db: sqlite3.Connection, text: str, part: NamePart, who: str, whe
     roster = read_known(text, lambda tried: read_roster(tried, LIST, part, names_in=names_in), known)
     text = roster.text or text  # a line for each child, so that a child stands on one line and a line for one child
     said = saying(roster, text, before, whole=is_whole(db), meant=answers.meant)
-    found = _matched(db, roster, known, same, before if is_whole(db) else "", said)
+    found, typed = _matched(db, roster, known, same, before if is_whole(db) else "", said), roster.children
     found.notes.extend(dict.fromkeys(note for line in roster.lines for note in line.notes if note.key == KNOWN_LINE))
     if found.more:
         roster = roster._replace(children=relabelled([found.more.get(one.line, one) for one in roster.children]))
@@ -104,7 +104,7 @@ def take_roster(db: sqlite3.Connection, text: str, part: NamePart, who: str, whe
     also = _also(roster.children, found, known, answers.also)
     rows = [_Row(child, line, called(given), also.get(child.line, ""))
             for child, line, given in zip(roster.children, lines, by_given, strict=True)]
-    return _enrolled(db, roster, rows, at, known, found, same, joins=joins)
+    return _enrolled(db, roster, rows, at, known, found, same, typed, joins=joins)
 
 
 def everyone(db: sqlite3.Connection) -> list[Known]:
@@ -169,8 +169,11 @@ def on_lines(db: sqlite3.Connection) -> Mapping[int, int]:
 
 
 def _enrolled(db: sqlite3.Connection, roster: Roster, rows: Sequence[_Row], at: str, known: Sequence[Known],
-              found: Enrolment, same: Mapping[int, int], *, joins: bool) -> RosterUpdate:
-    """Enrol the children of a roster; each row says where one stands in the text that is kept."""
+              found: Enrolment, same: Mapping[int, int], typed: Sequence[Child], *, joins: bool) -> RosterUpdate:
+    """Enrol the children of a roster; each row says where one stands in the text that is kept.
+
+    ``typed`` are the children as the list has them, whatever the class knows besides.
+    """
     here = {one.id for one in known if one.here}
     said = _once_each(same, {one.id for one in known})
     new = {row.child.line: _join(db, row, at) for row in rows if row.child.line not in found.ids}
@@ -180,7 +183,7 @@ def _enrolled(db: sqlite3.Connection, roster: Roster, rows: Sequence[_Row], at: 
     kept = set(found.ids.values())
     left = tuple(sorted(here - kept))
     db.executemany("UPDATE children SET left_at = ? WHERE id = ?", [(at, one) for one in left])
-    for double, one in doubles(roster.children, [one for one in known if one.id in left], known, said).items():
+    for double, one in doubles(typed, [one for one in known if one.id in left], known, said).items():
         if not joins:
             list_before.gone_again(db, double, at)
         elif notes := join(db, double, one.id, "", at):

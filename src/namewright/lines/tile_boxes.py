@@ -59,14 +59,14 @@ def tile_letters(name: str) -> Letters:
     return tuple(" " if letter.isspace() else letter for letter in clusters(name.strip()))
 
 
-def tile_rows(name: str, room_mm: float, *, tile_mm: float = TILE_MM, spoken: Spoken = UNSAID) -> TileRows:
-    """Lay a name's boxes out in a width, in rows of boxes of ``tile_mm`` and a little more.
+def tile_rows(name: str, room_mm: float, *, spoken: Spoken = UNSAID) -> TileRows:
+    """Lay a name's boxes out in a width, in rows of boxes for tiles of ``TILE_MM``.
 
     Rows are as few as take it, or one more so that no row goes from one word into a part of the next, or else so that
     no beat is broken; only a beat that is wider than a row has to be. Of the ways to break it into so many rows, one
     with a word to a row is taken first, then the most even. Raises ValueError where not even one box fits.
     """
-    letters, box = tile_letters(name), tile_mm + BOX_SLACK_MM
+    letters, box = tile_letters(name), TILE_MM + BOX_SLACK_MM
     if box > room_mm:
         raise ValueError(f"a tile box does not fit into {room_mm:g} mm")
     if rows := _broken(letters, (), 1, room_mm, box):

@@ -24,6 +24,7 @@ from namewright.web import (
     clapping,
     classes,
     copies,
+    double,
     erase,
     family,
     gate,
@@ -78,8 +79,8 @@ def create_app(config: Mapping[str, Any]) -> Flask:
     elif not app.config["IN_BROWSER"]:
         key.install(app, app.config["KEY"])
     guard.install_forms(app, guard.Seal(), class_mark)
-    for pages in (home, roster, room, printing, aide, lines, seen, year, family, erase, week, clapping, next_month,
-                  copies, classes):
+    for pages in (home, roster, room, printing, aide, lines, seen, year, family, erase, double, week, clapping,
+                  next_month, copies, classes):
         app.register_blueprint(pages.pages)
     app.context_processor(_shell)
     _say_errors(app)
