@@ -29,6 +29,7 @@ from namewright.roster.vocabulary import (
     HANDS,
     MONTHS,
     OTHER_PEOPLE,
+    SHORT_DAYS,
     SUPPORTS,
     TITLES,
     Role,
@@ -39,6 +40,7 @@ from namewright.store import keeps_names
 _NUMBERED = pattern(r"\d{1,3}[.)]\s*(?=\D+$)")
 _OUTLINE = pattern(r"[a-zA-Z][.)]")
 _IN_BRACKETS = pattern(r"\(([^()]*)\)")
+_DATED = DAYS | SHORT_DAYS | MONTHS
 _MAX_COLUMNS = 64
 _MOSTLY = 0.6
 _FEW_ROWS = 4
@@ -139,7 +141,7 @@ def names_in(cells: Iterable[str]) -> int:
 
 def _is_dated(titles: Sequence[str], at: int) -> bool:
     """Say whether a column has a day or a month over it."""
-    return at < len(titles) and fold(titles[at]) in DAYS | MONTHS
+    return at < len(titles) and fold(titles[at]) in _DATED
 
 
 def _filled(columns: Sequence[_Column]) -> int:
@@ -234,10 +236,12 @@ def _heads(rows: Sequence[Sequence[str]], width: int) -> tuple[bool, bool]:
 
     Words where they have figures, no name where they have names; a row whose names alone are unknown is no sure title.
     """
-    if len(rows) < 3 or sum(map(bool, rows[0])) < 2:
+    if len(rows) < 2 or sum(map(bool, rows[0])) < 2:
         return False, False
-    if all(fold(title) in DAYS | MONTHS for title in rows[0] if title):
+    if all(fold(title) in _DATED for title in rows[0] if title):
         return True, False
+    if len(rows) < 3:
+        return False, False
     pairs = [(title, column) for title, column in zip(rows[0], _columns(rows[1:], width), strict=False)
              if title and column.cells]
     if any(_is_alike(title, column) for title, column in pairs):
@@ -301,6 +305,9 @@ def _kind(cell: str) -> Role:
         return Role.OTHER
     if folded in HANDS or folded in SUPPORTS:
         return Role.HAND if folded in HANDS else Role.SUPPORT
+    *before, last = folded.split()
+    if before and last in DAYS | SHORT_DAYS and not is_given(before[0]):  # Chess Mon
+        return Role.OTHER
     about = folded in CODES or folded in CARE or _OUTLINE.fullmatch(cell) or folded.split()[0].strip(".") in TITLES
     return Role.OTHER if about or len(folded) < 2 or is_sheet_sign(cell) else Role.FULL
 

@@ -26,6 +26,7 @@ from namewright.roster.headers import family_first, given_first, header_roles, t
 from namewright.roster.headings import heading_reason, is_placed
 from namewright.roster.known import is_given, lean
 from namewright.roster.labelled_groups import from_labelled_groups
+from namewright.roster.marks import without_marks
 from namewright.roster.month_rows import from_month_rows
 from namewright.roster.name_order import Habits, Order, order_of
 from namewright.roster.numbered import from_numbered
@@ -89,7 +90,7 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
         table = _laid_out(found := _without_first_counts(found))
     found, doubtful = _titles_told(found, table)
     if table.header is None and table.delimiter in ("", ","):
-        found = without_shared(found)
+        found = without_shared(without_marks(found))
     for _ in range(_MAX_ROUNDS):  # what is found apart may tell more of the rest
         table = _laid_out(found)
         judge = Judge(whole_names(table), plain_spellings(line.text for line in found))

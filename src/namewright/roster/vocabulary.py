@@ -102,6 +102,9 @@ STATES = word_set("""
     trasferito, trasferita, novo, nova, novos, novas, faltam, doente, saiu, transferido, transferida""")
 """Whether a child is here, or comes or goes: a label or a cry before a name (``Absent: Mia``, ``NEW! Mia``)."""
 
+LATE = word_set("tardy, late, verspatet, retard, tarde, ritardo, atrasado, atrasada")
+"""What stands for a day on which a child came late."""
+
 DAY_NUMBERS = {
     word: number
     for number, words in enumerate((

@@ -1,0 +1,59 @@
+"""Days and marks behind names are told and practised by nobody; names that are such words stay."""
+
+from __future__ import annotations
+
+import pytest
+
+from namewright.roster.children import Outcome
+from namewright.roster.parsing import read_roster
+
+NAMES = ["Xobrel Vank", "Zuthe Menk", "Rin Tovel", "Mira Vost"]
+BEHIND = [
+    " P P A P P| P P P P P| A x P x P| P P P P tardy", ", Mi Do Fr|, Mo Di|, Mo Di Mi|, Mi Do Fr",
+    " Mo-Fr Mo| Mo, Di| Di/Do| Mo Mi Fr", " MWF| TTh| M-F| MWF", ", lun mar mié|, jue vie|, lun mié|, mar jue",
+    ", lun. mer.|, mar. jeu.|, lun. ven.|, mer. jeu.", ", lun gio|, mar mer|, gio ven|, lun ven",
+    ", seg qua|, ter qui|, seg sex|, qua sex", " ✓ ✓ – ✓| ✓ – – ✓| ✓ ✓ ✓ ✓| – ✓ ✓ ✓",
+]
+
+
+def practised(text: str) -> list[str]:
+    return [child.practice for child in read_roster(text).children]
+
+
+@pytest.mark.parametrize("known", [True, False])
+@pytest.mark.parametrize("behind", BEHIND)
+def test_days_and_marks_are_taken_off_and_told(behind: str, known: bool) -> None:
+    names = ["Mira Vost", "Tilo Tarn", "Anna Rey", "Ben Quill"] if known else NAMES
+    roster = read_roster("\n".join(map("".join, zip(names, behind.split("|"), strict=True))))
+    assert [child.practice for child in roster.children] == [name.split()[0] for name in names]
+    assert all(report.notes for report in roster.lines)
+
+
+def test_a_given_name_alone_before_a_comma() -> None:
+    assert practised("Xobrel, Mi Do Fr\nZuthe, Mo Di\nRin, Mo Di Mi") == ["Xobrel", "Zuthe", "Rin"]
+
+
+@pytest.mark.parametrize("text", ["Kim So Do\nPark Mi Mar\nLee Do Mi", "Mira V T\nTilo A B\nAnna M R",
+                                  "Mira Do\nTilo So\nAnna Mar", "Mira Vost\nTilo Tarn\nAnna Rey\nKim Do So"])
+def test_names_that_are_such_words_stay(text: str) -> None:
+    roster = read_roster(text)
+    assert len(roster.children) == len(text.splitlines())
+    assert not any(note.key == "roster.remark" for report in roster.lines for note in report.notes)
+
+
+@pytest.mark.parametrize("days", ["Mon Tue Wed", "lun mar mié", "lun. mar. mer.", "Mo Di Mi", "lun mar mer",
+                                  "seg ter qua"])
+@pytest.mark.parametrize("sign", ["\t", ","])
+def test_days_over_the_columns_of_a_table_are_titles(days: str, sign: str) -> None:
+    """With nothing over the names, and few rows; columns of names under days are of helpers."""
+    roster = read_roster("\n".join(sign.join(row) for row in (
+        ["", *days.split()], ["Xobrel Vank", "x", "", "x"], ["Zuthe Menk", "x", "x", "x"])))
+    assert [child.practice for child in roster.children] == ["Xobrel", "Zuthe"]
+    assert roster.lines[0].outcome is Outcome.HEADER
+
+
+@pytest.mark.parametrize("text", ["Xobrel Vank | Chess Mon\nZuthe Menk | Music Tue",
+                                  "Xobrel | Schach Mo\nZuthe | Musik Di\nRin | Kunst Mi",
+                                  "Mia Vost | Ajedrez lun\nLeo Tarn | Arte mar"])
+def test_what_is_done_on_a_day_is_no_name(text: str) -> None:
+    assert practised(text) == [line.split()[0] for line in text.splitlines()]
