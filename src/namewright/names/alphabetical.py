@@ -19,6 +19,8 @@ _WRITTEN_OUT = {"ı": "i", "ŋ": "n", "ð": "d", "æ": "ae", "œ": "oe", "þ": "
 
 def base_letters(text: str) -> str:
     """Return a text in small letters without marks, each letter as the base letter it is made from."""
+    if text.isascii():
+        return text.casefold()
     decomposed = unicodedata2.normalize("NFD", text.casefold())
     return "".join(_base_of(char) for char in decomposed if unicodedata2.category(char)[0] != "M")
 

@@ -116,12 +116,14 @@ def band_of(figure: float) -> Band:
 
 def written_signs(name: str) -> tuple[str, ...]:
     """Return what a child has to write: the letters and digits of a name, in order, repeats included."""
+    if name.isascii():
+        return tuple(filter(str.isalnum, name))
     return tuple(sign for sign in clusters(name) if unicodedata2.category(sign[0])[0] in "LN")
 
 
 def base_letter(sign: str) -> str:
     """Return the first character of a sign once its marks are taken off: ``é`` gives ``e``."""
-    return str(unicodedata2.normalize("NFD", sign)[0])
+    return sign[0] if sign.isascii() else str(unicodedata2.normalize("NFD", sign)[0])
 
 
 @cache
@@ -179,7 +181,8 @@ def name_difficulty(name: str, own_initial: str | None = None) -> NameDifficulty
     signs = written_signs(name)
     own = own_initial if own_initial is not None else "".join(signs[:1])
     letters = tuple(letter_difficulty(sign, own_initial=sign == own) for sign in dict.fromkeys(signs))
-    marks = sum(unicodedata2.category(char)[0] == "M" for sign in signs for char in unicodedata2.normalize("NFD", sign))
+    marks = 0 if name.isascii() else sum(unicodedata2.category(char)[0] == "M" for sign in signs
+                                         for char in unicodedata2.normalize("NFD", sign))
     small = marks + len(clusters(name)) - len(signs) if signs else 0
     met = twins_in(signs)
     work = WORKLOAD_PER_LETTER * len(signs) + WORKLOAD_PER_SIGN * small + WORKLOAD_PER_TWINS * len(met)

@@ -116,8 +116,9 @@ _TWINS = {"bd": Turn.MIRROR, "bg": Turn.HALF, "bp": Turn.TIPPED, "bq": Turn.HALF
 
 def twin(one: str, other: str) -> Turn | None:
     """Return how the one letter becomes the other by mirroring, turning or tipping; None where it does not."""
-    if len(one) == len(other) == 1 and (pair := one + other).isascii() and (pair.islower() or pair.isupper()):
-        return _TWINS.get("".join(sorted(pair)))
+    pair = one + other
+    if pair.isascii() and len(one) == len(other) == 1 and (pair.islower() or pair.isupper()):
+        return _TWINS.get(pair) or _TWINS.get(other + one)
     return measured_twin(one, other)
 
 

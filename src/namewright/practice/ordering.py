@@ -19,7 +19,7 @@ from namewright.named_tuples import NamedTuple
 from namewright.names.alphabetical import base_letters
 from namewright.names.beats import Spoken, beats, spoken_beats
 from namewright.names.clusters import clusters
-from namewright.practice.difficulty import Band, NameDifficulty, base_letter, name_difficulty, written_signs
+from namewright.practice.difficulty import Band, NameDifficulty, band_of, base_letter, name_difficulty, written_signs
 from namewright.practice.families import Family, family_of
 from namewright.practice.reason import for_parent, no_place, reason
 from namewright.practice.sequence import practice_sequence
@@ -36,6 +36,9 @@ class Order(StrEnum):
     FAMILY = "family"
     ROSTER = "roster"
     NAME = "name"
+
+
+_BANDS = {band: rank for rank, band in enumerate(Band)}
 
 
 class Placed(NamedTuple):
@@ -114,7 +117,11 @@ def order_class(children: Sequence[Child], by: Order = Order.PRACTICE, usual: Su
     in the same order give the same answer each time.
     """
     can = writable or _we_can_write
-    rated = [(child, name_difficulty(child.practice, own_initial(child))) for child in children]
+    rated: list[tuple[Child, NameDifficulty]] = []
+    others: list[tuple[Child, NameDifficulty]] = []
+    for child in children:
+        rating = name_difficulty(child.practice, own_initial(child))
+        (rated if can(child.practice) else others).append((child, rating))
     keys: dict[Order, Callable[[tuple[Child, NameDifficulty]], tuple[object, ...]]] = {
         Order.PRACTICE: lambda each: (*_work(each[1]), collation_key(each[0])),
         Order.NEED: lambda each: (_support_rank(each[0], usual), *(-part for part in _work(each[1])),
@@ -123,10 +130,9 @@ def order_class(children: Sequence[Child], by: Order = Order.PRACTICE, usual: Su
         Order.NAME: lambda each: (collation_key(each[0]),),
         Order.ROSTER: lambda _: (),
     }
-    ordered = sorted((each for each in rated if can(each[0].practice)), key=keys[by])
-    others = sorted((each for each in rated if not can(each[0].practice)), key=keys[by])
-    return (*(_place(*each, position, len(ordered)) for position, each in enumerate(ordered, start=1)),
-            *(_unplaced(*each) for each in others))
+    ordered = enumerate(sorted(rated, key=keys[by]), start=1)
+    return (*[_place(child, rating, position, len(rated)) for position, (child, rating) in ordered],
+            *[_unplaced(child, rating) for child, rating in sorted(others, key=keys[by])])
 
 
 def _we_can_write(name: str) -> bool:
@@ -136,7 +142,8 @@ def _we_can_write(name: str) -> bool:
 
 def _work(rating: NameDifficulty) -> tuple[int, int, float]:
     """Return what PRACTICE goes by: the band, the letters to write, and the load that tells equals apart."""
-    return list(Band).index(rating.band), rating.length, rating.difficulty
+    difficulty = rating.difficulty
+    return _BANDS[band_of(difficulty)], rating.length, difficulty
 
 
 def _support_rank(child: Child, usual: Support) -> int:
@@ -168,8 +175,10 @@ def collation_key(child: Child) -> tuple[str, str, str, str]:
     É stands with E and before F, Ł with L (``base_letters``); the marks decide only between names alike without
     them. A space, a hyphen or an apostrophe stands before every letter. No language's own rules are followed.
     """
-    marks = "".join(c for c in unicodedata2.normalize("NFD", child.practice) if unicodedata2.category(c)[0] == "M")
-    return base_letters(child.practice), marks, child.practice, child.label
+    practice = child.practice
+    marks = "" if practice.isascii() else "".join(
+        char for char in unicodedata2.normalize("NFD", practice) if unicodedata2.category(char)[0] == "M")
+    return base_letters(practice), marks, practice, child.label
 
 
 def _place(child: Child, rating: NameDifficulty, position: int, of: int) -> Placed:

@@ -53,6 +53,8 @@ _AFTER_PRINTED = frozenset((
     "on", "as", "by", "from", "at", "el", "de", "por", "le", "du", "par", "am", "von", "aus", "vom", "mit", "il", "da",
     "dal", "al", "con", "em", "list", "of", "des", "au", "a", "am",
 ))
+_DATED = DAYS | SHORT_DAYS | MONTHS | OF_THE | {"le", "el"}
+_ASKED = tuple(f" {word} " for word in PLEASE)
 _FEW = 2
 _LABEL = pattern(r"\s*([^:,;/&]{1,30}?)\s*(?::|\s[-–—])\s+(?=\S)")
 _SIGNS = pattern(r"[^\d,/&+;]+[,/&+;]\D+")
@@ -203,11 +205,10 @@ def _is_day(text: str) -> bool:
     A short day needs a month and a number beside it, and must be no name; so must a month without a day.
     """
     words = [fold(word).strip(".,") for word in text.split()]
+    if not all(word in _DATED or _COUNTED.fullmatch(word) for word in words):
+        return False
     days, short = DAYS.intersection(words), SHORT_DAYS.intersection(words)
     months, counted = MONTHS.intersection(words), any(map(_COUNTED.fullmatch, words))
-    dated = DAYS | SHORT_DAYS | MONTHS | OF_THE | {"le", "el"}
-    if not all(word in dated or _COUNTED.fullmatch(word) for word in words):
-        return False
     if days:
         return counted or not any(map(is_given, days))
     if not (months and counted) or any(map(is_given, short or months)):
@@ -252,7 +253,7 @@ def _is_note(words: list[str], text: str) -> bool:
 
 def _asks_kindly(words: str) -> bool:
     said = f" {words} ".replace(",", " ").replace("!", " ")
-    return any(f" {word} " in said for word in PLEASE)
+    return any([word in said for word in _ASKED])
 
 
 def _before_a_request(text: str) -> str | None:

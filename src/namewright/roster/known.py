@@ -94,7 +94,8 @@ def is_iberian(given: Iterable[str]) -> bool:
 
 
 def _on(part: str, word: str) -> bool:
-    return word in _lists().get(f"{part}\t{word[:2]}", ())
+    lists, opening = _lists(), f"{part}\t{word[:2]}"
+    return opening in lists and word in lists[opening]
 
 
 @keeps_names(2048)

@@ -18,6 +18,7 @@ Tag: TypeAlias = "tuple[bytes, tuple[int, ...], bytes, tuple[Tag, ...]]"
 in the file, and the parts in it. A plain tuple: drawn pages come from other processes, and a named one takes three
 times as long on its way."""
 
+
 def tag(kind: str, stretches: Sequence[int], says: str | None = None, box: Box | None = None,
         kids: tuple[Tag, ...] = (), scope: str | None = None) -> Tag:
     """Return a part.
