@@ -11,6 +11,8 @@ python.globals.set("told", fs.readFileSync(names, "utf8"));
 console.log(python.runPython(`
 import json, sys
 sys.path.insert(0, "/lib/namewright")
+from namewright.site import bundle
+bundle.install("/lib/namewright/modules")
 from namewright.names.casing import mend_case
 from namewright.names.clusters import clusters
 json.dumps([[clusters(name), mend_case(name)] for name in json.loads(told)])

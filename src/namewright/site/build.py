@@ -24,9 +24,10 @@ import zipfile
 from collections.abc import Iterator, Mapping
 from pathlib import Path, PurePosixPath
 
+from namewright.names.beats import NAMES_IN
 from namewright.web.guard import CONTENT_POLICY
 from namewright.web.screen_language import screen_languages
-from namewright.wording import wording
+from namewright.wording import languages, wording
 
 HERE = Path(__file__).parent
 STATIC = HERE / "static"
@@ -35,15 +36,31 @@ SOURCE = HERE.parents[2]  # the repository: the wheel is built from it
 PYODIDE = "314.0.7"
 PYODIDE_SHA512 = "0YvXxEhfEdpLfb/XkM2BFAeMROq0iMUX2bzzH9pOttyMcWkwq+HbE5uyuGD82LN7y2q+SNvi/6V5JEsOlD2R1A=="
 ENGINE = ("pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm", "python_stdlib.zip", "pyodide-lock.json")
-# fontTools is used for curves and boxes alone; its compilers and tables stay at home.
-FONTTOOLS = ("fontTools/__init__.py", "fontTools/misc/", "fontTools/pens/", "fontTools/svgLib/", "fontTools/agl.py",
-             "fontTools/config/", "fontTools/cu2qu/", "fontTools/qu2cu/")
+# fontTools is used for curves alone; its compilers, tables and most of its pens stay at home.
+FONTTOOLS = tuple(f"fontTools/{name}.py" for name in (
+    "__init__", "misc/__init__", "misc/arrayTools", "misc/bezierTools", "misc/cython", "misc/etree",
+    "misc/loggingTools", "misc/roundTools", "misc/textTools", "misc/transform", "misc/vector", "pens/__init__",
+    "pens/basePen", "pens/filterPen", "pens/pointPen", "pens/recordingPen", "pens/reverseContourPen",
+    "pens/transformPen", "svgLib/__init__", "svgLib/path/__init__", "svgLib/path/arc", "svgLib/path/parser",
+    "svgLib/path/shapes"))
 LEFT_OUT = ("namewright/commands/", "namewright/cli.py", "namewright/__main__.py", "namewright/truetype/",
             "namewright/schoolfont/", "namewright/site/static/", "namewright/site/build.py", "namewright/api.py",
             "namewright/web/serve.py", "namewright/web/static/", "namewright/output/_cairo.py",
-            "namewright/output/png.py", "werkzeug/debug/", "werkzeug/middleware/", "fonttools-4.")
-# pyphen's patterns for these are those of hyph_de_DE and hyph_nb_NO, line for line; it falls back to them by itself.
-SAME_PATTERNS = ("hyph_de_AT.dic", "hyph_de_CH.dic", "hyph_nn_NO.dic")
+            "namewright/output/png.py", "werkzeug/debug/", "werkzeug/middleware/", "fonttools-4.", "click/", "click-")
+# Languages that a name may be said to be in, or a page is in; patterns of all others are never asked for.
+PATTERNS_FOR = frozenset({*NAMES_IN, *languages()})
+# pyphen's patterns for these are those of hyph_de_DE, line for line; it falls back to them by itself.
+SAME_PATTERNS = ("hyph_de_AT.dic", "hyph_de_CH.dic")
+# What stands in for modules of which a page has no use. A server of its own and a terminal bring half as much as all
+# else of Flask, which asks for them when it is loaded. Python for browsers has Unicode 16 of its own; a test compares
+# what both make of every name that is tried.
+STAND_INS = {
+    "unicodedata2.py": b"from unicodedata import *\nfrom unicodedata import unidata_version\n",
+    "click.py": b"",
+    "flask/cli.py":
+        b"class AppGroup:\n    def __init__(self, name=None):\n        self.name, self.commands = name, {}\n",
+    "werkzeug/serving.py": b"run_simple = None\n\n\ndef is_running_from_reloader():\n    return False\n",
+}
 # Wasm has to be compiled; screens are shown in a frame of this very page. Nothing from elsewhere, as everywhere.
 POLICY = CONTENT_POLICY.replace("script-src 'self'", "script-src 'self' 'wasm-unsafe-eval'").replace(
     "frame-ancestors 'none'", "frame-src 'self'; worker-src 'self'; manifest-src 'self'")
@@ -159,18 +176,20 @@ def _library(work: Path) -> Path:
 def _sources(wheels: Path) -> Iterator[tuple[str, bytes]]:
     for wheel in sorted(wheels.glob("*.whl")):
         with zipfile.ZipFile(wheel) as archive:
-            yield from ((name, archive.read(name)) for name in archive.namelist() if _is_needed(name))
-    # Python for browsers has Unicode 16 of its own; a test compares what both make of every name that is tried.
-    yield "unicodedata2.py", b"from unicodedata import *\nfrom unicodedata import unidata_version\n"
+            yield from ((name, archive.read(name)) for name in archive.namelist() if is_needed(name))
+    yield from STAND_INS.items()
 
 
-def _is_needed(name: str) -> bool:
+def is_needed(name: str) -> bool:
+    """Say whether a file of a wheel, by its path, goes into the site."""
     if name.startswith("pyphen/dictionaries/"):
-        return name.endswith(".dic") and not name.endswith(SAME_PATTERNS)
+        language = name.rpartition("/hyph_")[2].split(".")[0].split("_")[0]
+        return name.endswith(".dic") and not name.endswith(SAME_PATTERNS) and language in PATTERNS_FOR
     if name.startswith("fontTools/"):
-        return name.startswith(FONTTOOLS) and name.endswith(".py")
-    return not name.startswith(LEFT_OUT) and not name.endswith((".so", ".pyi", ".c", "/")) and (
-        ".data/" not in name and (".dist-info/" not in name or name.endswith("METADATA")))
+        return name in FONTTOOLS
+    if name in STAND_INS or name.startswith(LEFT_OUT) or name.endswith((".so", ".pyi", ".c", "/")):
+        return False
+    return (".data/" not in name and (".dist-info/" not in name or name.endswith("METADATA")))
 
 
 def main() -> None:

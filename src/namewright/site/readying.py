@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import gc
 import importlib
-import pkgutil
 import re
 from contextlib import suppress
 from pathlib import Path
@@ -16,6 +15,7 @@ from urllib.parse import urlencode
 
 import namewright
 from namewright.site.bridge import Answer, Bridge
+from namewright.site.bundle import below
 
 DEMO = Path(namewright.__file__).with_name("demo.txt")
 SCREENS = ("/mark.svg", "/class/list", "/class", "/now", "/child/1/seen", "/picture/1/page.svg", "/child/1/card.pdf")
@@ -24,7 +24,7 @@ READERS = ("openpyxl", "pyphen", "svgwrite")  # imported only when they are need
 
 def readied(class_file: str, host: str, root: str) -> Bridge:
     """Return a bridge that has answered before, with an invented class that is gone again."""
-    for name in (*(each.name for each in pkgutil.walk_packages(namewright.__path__, "namewright.")), *READERS):
+    for name in (*below(namewright), *READERS):
         with suppress(ImportError):  # what needs native code is not there inside a browser
             importlib.import_module(name)
     bridge = Bridge(class_file, host, root)

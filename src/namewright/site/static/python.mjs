@@ -6,7 +6,13 @@ import createPyodideModule from "./engine/pyodide.asm.mjs";
 
 const LIBRARY = "/lib/namewright", IMAGE = new URL("./image", import.meta.url).href;
 const BROWSER = "X-Browser", ROOM_FOR_IMAGE = 200e6;  // bytes that must be free, so that a class never lacks room for it
-const IMPORT = `import sys; sys.path.insert(0, "${LIBRARY}"); from namewright.site.bridge import Bridge`;
+const IMPORT = `
+import sys
+sys.path.insert(0, "${LIBRARY}")
+from namewright.site import bundle
+bundle.install("${LIBRARY}/modules")
+from namewright.site.bridge import Bridge
+`;
 
 export async function fresh(host, root, file) {
   const python = await loaded({});

@@ -37,7 +37,7 @@ async function fill() {
     done += file.sent;
     await tell({ loading: { done, total } });
   };
-  const first = Promise.all(small.map(counted)), rest = Promise.all(large.map(counted));
+  const first = Promise.all(small.map(counted)), rest = first.then(() => Promise.all(large.map(counted)));
   rest.then(() => fresh.clear(), () => {});  // what fails is told by whoever asks for it
   await (registration.active ? Promise.all([first, rest]) : first);
 }
