@@ -423,3 +423,28 @@ def test_what_most_lines_have_by_comma_is_a_remark() -> None:
     names = ("Xobrel", "Mia", "Tarnul", "Leo", "Odelo", "Noah")
     lines = "\n".join(f"{name}, {what}" for name, what in zip(names, brought, strict=True))
     assert [one.split("|")[0] for one in read(lines)] == list(names)
+
+
+@pytest.mark.parametrize("sign", ["y", "and", "und", "&", "e"])
+def test_two_names_on_most_lines_are_two_children(sign: str) -> None:
+    names = ["Xobrel", "Tarnul", "Vemka", "Odelo", "Elmir", "Yulka", "Ilva"]
+    lines = f"Xobrel {sign} Tarnul\nVemka {sign} Odelo\nElmir {sign} Yulka\nIlva"
+    assert [one.split("|")[0] for one in read(lines)] == names
+
+
+def test_what_most_cells_have_behind_a_dash_is_a_remark() -> None:
+    rows = "Mo 1.12.\tXobrel – Äpfel\nMi 3.12.\tTarnul – Möhren\nFr 5.12.\tVemka – Äpfel\nMo 8.12.\tOdelo – Möhren"
+    assert [one.split("|")[0] for one in read(rows)] == ["Xobrel", "Tarnul", "Vemka", "Odelo"]
+
+
+@pytest.mark.parametrize("sign", [": ", " – "])
+def test_one_name_before_words_about_others_is_not_odd_beside_such_lines(sign: str) -> None:
+    others = ("mum Ada, grandma Ida", "walks with Yul", "mum Ada, grandma Ida", "walks with Yul", "dad Yul only")
+    names = ("Xobrel", "Tarnul", "Vemka", "Odelo", "Elmir")
+    lines = "\n".join(f"{name}{sign}{said}" for name, said in zip(names, others, strict=True))
+    assert [one.split("|")[0] for one in read(lines)] == list(names)
+
+
+def test_a_particle_before_a_comma_tells_that_family_names_stand_first() -> None:
+    lines = "Semtrski, Nainzun\nvon Shoseich, Dothlys\nFasfobwala, Zemfos\nShindlawala, Lyssus"
+    assert [one.split("|")[0] for one in read(lines)] == ["Nainzun", "Dothlys", "Zemfos", "Lyssus"]

@@ -39,6 +39,7 @@ _LOOK_ALIKE = str.maketrans("IliOo|SsZB", "1110015528")
 _ROMAN = pattern(r"X{0,3}(?:IX|IV|V?I{0,3})")
 _ROMAN_DIGITS = {"I": 1, "V": 5, "X": 10}
 _BEFORE_TAIL = pattern(r"\s([-–—])\s+|([:,])\s+")
+_TAIL_SIGNS = "–—-:,(["
 _LONGEST = 200  # characters of a line that is looked at: a longer one is a text
 _OF_A_PROGRAM = pattern(r"""\s*(?:"([^"]+)"|'((?:[^']|(?<=\w)'(?=\w))+)'),?\s*""")  # 'Clare O'Quill'
 _BETWEEN_QUOTED = pattern(r"""["']\s*,\s*["']""")
@@ -213,16 +214,25 @@ def _without_tails(lines: Sequence[Line]) -> list[Line]:
     found = [_tail(line.text.strip()) if len(line.text) < _LONGEST else None for line in lines]
     counts = Counter(tail[1:] for tail in found if tail)
     size = _filled(lines)
-    again = {sign for sign in "–-:,([" if _come_again([tail[2] for tail in found if tail and tail[1] == sign], size)}
+    again = _signs_of_remarks(found, size)
     shared = {(sign, words) for (sign, words), count in counts.items() if _is_answer(sign, words, count / size)
               and (sign in again or count >= max(_FEW, _TAIL_SHARE.get(sign, _USUAL_SHARE) * size))}
     return [line.without(tail[2], tail[0]) if tail and tail[1:] in shared else line
             for line, tail in zip(lines, found, strict=True)]
 
 
-def _come_again(tails: Sequence[str], size: int) -> bool:
-    """Say whether what stands behind most names of a list is of few words that come again, and these are no names."""
-    return len(tails) >= _MOSTLY * size and say_the_same(tails) and given_share(filter(str.strip, tails)) < _CLEARLY
+def with_remarks(texts: Sequence[str]) -> frozenset[str]:
+    """Return the texts of a list behind whose names stand few words that come again (``Mia – apples``)."""
+    found = {text: _tail(text.strip()) for text in texts if len(text) < _LONGEST}
+    again = _signs_of_remarks(list(found.values()), len(found))
+    return frozenset(text for text, tail in found.items() if tail and tail[1] in again)
+
+
+def _signs_of_remarks(found: Sequence[tuple[str, str, str] | None], size: int) -> set[str]:
+    """Return the signs behind which most lines have a remark: few words come again, and these are no names."""
+    tails = {sign: [tail[2] for tail in found if tail and tail[1] == sign and tail[2].strip()] for sign in _TAIL_SIGNS}
+    return {sign for sign, behind in tails.items()
+            if len(behind) >= _MOSTLY * size and say_the_same(behind) and given_share(behind) < _CLEARLY}
 
 
 @keeps_names(1024)

@@ -26,7 +26,7 @@ HEADING_WORDS = word_set("""
     manana, groups, groupes, gruppen, grupos, gruppi, helpers, helfer, ayudantes, aiutanti, ajudantes, aides, schedule,
     tagesplan, tagesablauf, stundenplan, horario, horaire, orario, plans, substitute, sub, vertretung, remplacante,
     remplacant, sustituta, sustituto, suplente, supplente, substituta, substituto, notizen, level, niveau, nivel,
-    livello, stufe""")
+    livello, stufe, autobus, scuolabus, autocarro, autocar, schulbus, minibus, pullman, pulmino, carrinha, onibus""")
 """First words of a line that is about the class, if what follows is a number, a letter, a
 title or nothing."""
 

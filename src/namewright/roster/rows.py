@@ -22,6 +22,7 @@ from namewright.roster.columns import Row, Table
 from namewright.roster.contents import is_sheet_sign
 from namewright.roster.cut_short import WrittenOut, written_out
 from namewright.roster.free_text import NAME_LABEL, SEVERAL, read_name
+from namewright.roster.group_lines import is_count
 from namewright.roster.headers import family_first, given_first
 from namewright.roster.headings import heading_reason, perhaps_heading
 from namewright.roster.name_order import Habits, Order
@@ -168,7 +169,9 @@ def _entry(reading: Reading, choice: Choice, notes: Sequence[Message]) -> Entry:
 
 
 def _counts(filled: Sequence[str]) -> bool:
-    """Say whether a row counts those above it: ``Total`` and a number."""
+    """Say whether a row counts those above it: ``Total`` and a number, ``Sizes: 3 x S, 5 x M``."""
+    if len(filled) == 1 and is_count(filled[0]):
+        return True
     opening = fold(filled[0]).split()[:1]
     return len(filled) > 1 and TOTALS.issuperset(opening) and bool(opening) and all(
         any(map(str.isdigit, cell)) for cell in filled[1:])

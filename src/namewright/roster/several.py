@@ -50,6 +50,7 @@ _INITIALLED = pattern(r"[^\W\d_][\w’'-]+ [^\W\d_]\.?")
 _MOSTLY = 0.6
 _FEW_FAMILIES = 4
 _SHORT = 3  # letters of a small word inside a name
+_SIZE = 2  # letters of one, as of a shirt: XL
 _SINGLE = 0.2  # of the lines
 
 
@@ -64,7 +65,7 @@ class Several(NamedTuple):
 def family_first_by_comma(lines: Sequence[str]) -> bool:
     """Say whether the lines of a list that have one comma are written ``Family, Given``."""
     pairs = [parts for line in lines if len(parts := _COMMA.split(_masked(strip_numbering(line)))) == 2]
-    leads = [(lean(one.split()[0]), lean(two.split()[0])) for one, two in pairs
+    leads = [(_lead_before(one), lean(two.split()[0])) for one, two in pairs
              if one.split() and two.split() and not any(map(is_word_about, two.split())) and _may_be_given(one, two)]
     against = sum(one > 0 and two > 0 for one, two in leads)
     speaking = sum(one < 0 or (one == 0 and two > 0) for one, two in leads)
@@ -77,6 +78,12 @@ def family_first_by_comma(lines: Sequence[str]) -> bool:
     if unsaid and (_are_single(lines, pairs) or _are_whole_before(lines, [one for one, _ in pairs])):
         return False
     return len(leads) > 1 and speaking >= against and often and not unlikely
+
+
+def _lead_before(part: str) -> int:
+    """Return the lean of what stands before a comma: a family name where a particle opens it (``von Tarn``)."""
+    first, *rest = part.split()
+    return -1 if rest and begins_small(first) and first in PARTICLES else lean(first)
 
 
 def comma_tells(lines: Sequence[str]) -> bool:
@@ -363,6 +370,8 @@ def _by_dash(text: str, masked: str) -> Several | None:
         return None
     words = [part.split() for part in parts]
     if is_double(words[0][-1], words[1][0]) or (parts[-1].islower() and not parts[0].islower()):
+        return None
+    if len(parts[-1]) <= _SIZE and is_abbreviation(parts[-1], parts[0]):  # Mira – S
         return None
     if not all(is_given(each[0]) for each in words):
         alike = len({len(each) for each in words}) == 1 and len(words[0]) <= _TRIPLE

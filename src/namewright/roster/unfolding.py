@@ -13,7 +13,7 @@ from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.across import from_names_across
-from namewright.roster.alike import from_a_program, is_titled, without_counts, without_shared
+from namewright.roster.alike import from_a_program, is_titled, with_remarks, without_counts, without_shared
 from namewright.roster.beside import is_word_about, says_what_called, strip_numbering
 from namewright.roster.chats import from_a_chat
 from namewright.roster.columns import WIDE_SPACE, Row, Table, join_cells, lay_out, split_cells, stray_cells
@@ -36,6 +36,7 @@ from namewright.roster.prose import Aside, with_sentences, without_sentences
 from namewright.roster.seats import from_seats
 from namewright.roster.sentences import speaks_of_several, told_in_a_sentence
 from namewright.roster.several import (
+    AND,
     Several,
     are_groups,
     comma_tells,
@@ -44,7 +45,7 @@ from namewright.roster.several import (
     several_in,
     several_in_group,
 )
-from namewright.roster.shares import given_share
+from namewright.roster.shares import given_share, share
 from namewright.roster.stacked import from_stacked_columns
 from namewright.roster.titles_above import titles_above
 from namewright.roster.unlike import Unlike, perhaps_unlike, unlike_lines
@@ -52,10 +53,11 @@ from namewright.roster.vocabulary import DAYS, GROUPS, SHORT_DAYS, Role, fold
 from namewright.store import keeps_names
 
 _BETWEEN_DAYS = pattern(r"[\s/–-]+")
+_PAIR = pattern(rf"[^\W\d_][\w’'-]+\s+(?:{AND}|&|\+)\s+[^\W\d_][\w’'-]+")
 _ASIDE = pattern(r"[(\[][^()\[\]]*[)\]]|\s[-–—]\s.*|:\s.*")
 _MAX_ROUNDS = 3
 _LINES_KEPT = 1_000  # of a longer list nobody types, and it would be much to keep
-_MOSTLY, _SOME = 0.8, 0.2
+_MOSTLY, _OFTEN, _SOME = 0.8, 0.6, 0.2
 _LONGEST_NAME = 4  # words
 _FEW = 2  # lines tell little of how a list is written
 _MAX_ASKED = 2_000
@@ -135,7 +137,17 @@ def _titles_told(found: list[Line], table: Table) -> tuple[list[Line], frozenset
     above = titles_above([line.text for line in found], is_title)
     cells = {at for at, line in enumerate(found) if table.delimiter and table.delimiter in line.text.strip()}
     return ([line.heading(line.text) if at in above.sure - cells else line for at, line in enumerate(found)],
-            frozenset(found[at].origin for at in above.doubtful - cells))
+            frozenset(found[at].origin for at in (*(above.doubtful - cells), *_over_columns(found, table))))
+
+
+def _over_columns(found: Sequence[Line], table: Table) -> Iterator[int]:
+    """Yield where the first line is one cell over rows of several, and no given name: ``Snack rota``."""
+    rows = [row for row in table.rows if any(row.cells)] if table.delimiter else []
+    alone = rows and sum(map(bool, rows[0].cells)) == 1 and not is_title(found[rows[0].line].text)
+    if not alone or share(sum(map(bool, row.cells)) > 1 for row in rows[1:]) < _MOSTLY or len(rows) <= _FEW + 1:
+        return
+    if not is_given(strip_numbering(found[rows[0].line].text).split()[0]):
+        yield rows[0].line
 
 
 def _without_first_counts(lines: list[Line]) -> list[Line]:
@@ -223,6 +235,8 @@ class Judge:
         self._family_first = family_first_by_comma(filled)
         single = sum(" " not in strip_numbering(text) for text in filled)
         self._grouped = are_groups(filled)
+        self._paired = len(filled) > _FEW and share(map(_is_pair, filled)) >= _OFTEN
+        self._remarked = with_remarks(filled)
         self._givens = len(filled) > _FEW and 2 * single >= len(filled)
         by_comma = self._family_first and not single
         self.habits = Habits(_order(filled, texts), by_comma, _remarks_by_comma(filled),
@@ -251,15 +265,16 @@ class Judge:
             return None
         if told := speaks_of_several(text):
             return told
-        if self.habits.remarks_by_comma and _has_a_remark(text):
+        if text in self._remarked or (self.habits.remarks_by_comma and _has_a_remark(text)):
             return None
         cells = stray_cells(text)
         if len(cells) > 1:
             given = all(" " not in cell and lean(cell) > 0 for cell in cells)
             row = self._alone and len(cells) > _FEW and all(cell.isalpha() and len(cell) > 1 for cell in cells)
             return Several(tuple(cells), given and len(cells) > _FEW) if given or row else None
-        return several_in(text, family_first=self._family_first, alone=self._alone, givens=self._givens,
-                          grouped=self._grouped)
+        found = several_in(text, family_first=self._family_first, alone=self._alone, givens=self._givens,
+                           grouped=self._grouped)
+        return found._replace(sure=True) if found and self._paired and _is_pair(text) else found
 
 
 def _with_places(texts: Sequence[str]) -> frozenset[str]:
@@ -272,6 +287,11 @@ def _with_places(texts: Sequence[str]) -> frozenset[str]:
     beside = [before or after for before, after in zip([False, *placed], [*placed[1:], False], strict=False)]
     return frozenset(text for at, text in enumerate(lines) if placed[at] and (
         beside[at] or (at and is_given(strip_numbering(text).replace(",", " ").split()[0]))))
+
+
+def _is_pair(text: str) -> bool:
+    """Say whether two names of one word are told by a word between them: ``Mia and Leo``, ``Xobrel y Tarnul``."""
+    return _PAIR.fullmatch(strip_numbering(text)) is not None
 
 
 def _has_a_remark(text: str) -> bool:

@@ -22,6 +22,7 @@ from namewright.roster.block_heads import block_heads
 from namewright.roster.care_words import CARE
 from namewright.roster.columns import stray_cells
 from namewright.roster.free_text import NAME_LABEL
+from namewright.roster.group_lines import group_lines
 from namewright.roster.heading_words import ARTICLES, CLOSINGS, TODAY
 from namewright.roster.headings import opens_as_class
 from namewright.roster.known import is_given, is_known
@@ -39,6 +40,7 @@ _SIGNED = 3  # lines of a signature at most
 _STEP = 2  # spaces that set a line in
 _LEGEND = pattern(r"\s*(\*+|†|‡|°|\(\*+\)|\[[a-z\d]\])\s*[=:–-]?\s*\S")
 _SIGNS = frozenset(",:;/")
+_REMARK_SIGN = pattern(r":\s+(?=\S)|\s[-–—]\s+(?=\S)")
 _IN_BRACKETS = pattern(r"\([^()]*\)")
 _FIGURE = pattern(r"[\d°º#№]")
 _FIGURE_INSIDE = pattern(r"[^\W\d_]+\d+[^\W\d_]\w*,?")  # Abi01a: a photo’s reading of a name
@@ -65,12 +67,13 @@ def unlike_lines(texts: Sequence[str]) -> Mapping[int, Unlike]:
     found = {at: Unlike((message("roster.heading_remark"),)) for at in (*_signature(filled), *_legend(filled))}
     found |= {at: Unlike((message("roster.heading_remark"),)) for at in (*_heads(filled), *_named_again(filled))}
     blocks = block_heads(texts, filled)
-    found |= {at: Unlike((message("roster.heading_only"),)) for at in blocks.heads}
+    groups = group_lines(texts, filled)
+    found |= {at: Unlike((message("roster.heading_only"),)) for at in (*blocks.heads, *groups.sure)}
     found |= {at: Unlike((message("roster.heading_remark"),)) for at in blocks.titles}
     found |= {at: _said_again(count) for at, count in _repeated(filled).items()}
     rest = {at: text for at, text in filled.items() if at not in found and not text.rstrip().endswith(":")}
     doubtful = (*_underlined(texts, rest), *_over_a_block(texts, rest), *_odd(rest), *_labelled(rest),
-                *((at, rest[at]) for at in blocks.doubtful if at in rest))
+                *((at, rest[at]) for at in (*blocks.doubtful, *groups.doubtful) if at in rest))
     return found | {at: perhaps_unlike(text) for at, text in doubtful}
 
 
@@ -230,14 +233,14 @@ def _odd(filled: Mapping[int, str]) -> Iterator[tuple[int, str]]:
     set_in = sum(map(_is_set_in, filled.values()))
     level = 0 < set_in < len(filled) - set_in
     level_names = [name for at, name in names.items() if not (level and _is_set_in(filled[at]))]
-    size = [len(_worded(name)) for name in level_names]
+    size = [len(_worded(_before_remark(name))) for name in level_names]
     named = [count for count, name in zip(size, level_names, strict=True) if count > 1 or is_known(name.strip())]
     whole = (are_most((count > 1 for count in size), _MOSTLY, _ENOUGH)  # few may be one unknown word
              and are_most((count > 1 for count in named), _NEARLY_ALL, _ENOUGH))
     half = are_most((len(_worded(name)) > 1 for name in names.values()), _HALF, _ENOUGH)
     loud = are_most((not text.isupper() for text in filled.values()), _MOSTLY, _ENOUGH)
     for at, name in names.items():
-        words = _worded(_before_colon(name))
+        words = _worded(_before_remark(name))
         lone = whole and len(words) == 1
         counted = half and len(words) == 1 and any(map(str.isdigit, _IN_BRACKETS.sub("", name)))
         if (small[at] and titled and ((level and _is_set_in(filled[at])) or fold(name) in CARE)) or (
@@ -250,10 +253,11 @@ def _odd(filled: Mapping[int, str]) -> Iterator[tuple[int, str]]:
             yield at, name
 
 
-def _before_colon(name: str) -> str:
-    """Return what stands before a colon and words in small letters, else the whole: ``Helpers: lunch at 11``."""
-    before, colon, behind = name.partition(": ")
-    return before if colon and before.strip() and _is_small(behind.split()[0]) else name
+def _before_remark(name: str) -> str:
+    """Return what stands before a sign and words in small letters, else the whole: ``Helpers: lunch at 11``."""
+    sign = _REMARK_SIGN.search(name)
+    small = sign and name[: sign.start()].strip() and _is_small(name[sign.end() :].split()[0])
+    return name[: sign.start()] if sign and small else name
 
 
 def _worded(name: str) -> list[str]:

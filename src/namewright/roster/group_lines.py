@@ -1,0 +1,60 @@
+"""Lines over and under names that figures tell: a stop with its time, an age, a count (``7:40 Church``, ``3 anni``).
+
+Each is told by the other lines: few have a time, two or more are ages, hardly another counts.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping, Sequence
+
+from namewright.named_tuples import NamedTuple
+from namewright.patterns import pattern
+from namewright.roster.known import is_given
+from namewright.roster.vocabulary import STREETS, fold
+
+_TIMED = pattern(r"\s*\d{1,2}[:.h]\d\d(?:\s?(?:uhr|h|[ap]\.?m\.?))?\s+(?:[-–—]\s+)?(?P<stop>[^\W\d_].*)", re.IGNORECASE)
+_AGED = pattern(
+    r"\s*(?:[-–•*]\s*)?\d{1,2}(?:\s?[-–/]\s?\d{1,2})?[\s-]+(?:anni|años|anos|ans|jahre|jährige|years?|year[\s-]olds?)"
+    r"\s*(?:\(\d+\))?\s*:?\s*", re.IGNORECASE)
+_COUNTS = pattern(
+    r"\s*(?P<what>[^:,;]{2,40}):(?:\s*(?:\d+\s?[x×]\s?[^\s,;]+|[^\s,;:]{1,8}\s?[:=]\s?\d+)\s*(?:[,;·/]|$)){2,}\s*")
+_FEW, _TOTALS = 2, 2
+_SOME = 0.4  # of the lines: where more have a time, it is beside each name
+
+
+class GroupLines(NamedTuple):
+    """The lines (0-based) that surely stand over or under names, and those that might be a child."""
+
+    sure: frozenset[int] = frozenset()
+    doubtful: frozenset[int] = frozenset()
+
+
+def group_lines(texts: Sequence[str], filled: Mapping[int, str]) -> GroupLines:
+    """Return the stops, ages and counts of a list; ``filled`` are its lines with letters, none said to be a name."""
+    aged = {at for at, text in filled.items() if _AGED.fullmatch(text)}
+    counts = {at for at, text in filled.items() if is_count(text)}
+    sure = {*(aged if len(aged) >= _FEW else ()), *(counts if len(counts) <= _TOTALS < len(filled) else ())}
+    stops = _stops(texts, filled)
+    opening = {at for at in stops if not (at and texts[at - 1].strip()) or _is_a_street(stops[at])}
+    return GroupLines(frozenset(sure | opening), frozenset(set(stops) - opening))
+
+
+def is_count(text: str) -> bool:
+    """Say whether a line counts things under what is no given name: ``Sizes: 3 x S, 5 x M``."""
+    match = _COUNTS.fullmatch(text)
+    return match is not None and not is_given(match["what"].split()[0])
+
+
+def _stops(texts: Sequence[str], filled: Mapping[int, str]) -> dict[int, str]:
+    """Return the places that stand behind a time over names without one."""
+    timed = {at: match["stop"] for at, text in filled.items() if (match := _TIMED.fullmatch(text))}
+    if len(timed) > _SOME * len(filled):
+        return {}
+    return {at: stop for at, stop in timed.items() if at + 1 in filled and at + 1 not in timed
+            and (_is_a_street(stop) or not is_given(stop.split()[0]))}
+
+
+def _is_a_street(stop: str) -> bool:
+    words = [fold(word) for word in stop.split()]
+    return not STREETS.isdisjoint((words[-1], words[0]))

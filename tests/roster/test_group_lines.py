@@ -1,0 +1,54 @@
+"""Stops with their times, ages and counts between names are no children, and no child is taken for one."""
+
+from __future__ import annotations
+
+import pytest
+
+from namewright.roster.children import Outcome
+from namewright.roster.group_lines import is_count
+from namewright.roster.parsing import read_roster
+
+
+def practised(text: str) -> list[str]:
+    return [child.practice for child in read_roster(text).children]
+
+
+@pytest.mark.parametrize(("first", "second"), [
+    ("7:12 Mercado", "7:21 Largo da Igreja"), ("7.12 Uhr Kirche", "7.21 Uhr Marktplatz"), ("7:12 Plaza", "7:21 Church"),
+    ("3 anni", "4 anni (2)"), ("3-year-olds", "4-year-olds:"), ("3 años", "4 años"), ("2-3 ans", "4-5 ans"),
+])
+def test_a_stop_or_an_age_over_names_is_a_heading(first: str, second: str) -> None:
+    text = f"{first}\nXobrel\nTarnul\nMia\n\n{second}\nLeo\nOdelo"
+    assert practised(text) == ["Xobrel", "Tarnul", "Mia", "Leo", "Odelo"]
+
+
+@pytest.mark.parametrize("text", [
+    "7:12 Mia\nXobrel\nTarnul\nLeo", "1 mia\n2 leo\n3 anni\n4 lia", "7:12 Xobrel\n7:20 Mia",
+])
+def test_a_child_with_a_time_or_a_number_stays_one(text: str) -> None:
+    assert len(practised(text)) == len(text.splitlines())
+
+
+def test_a_place_that_opens_no_block_is_asked_about() -> None:
+    read = read_roster("Xobrel\nTarnul\n7:12 Mercado\nMia\nLeo")
+    assert [line.outcome for line in read.lines].count(Outcome.LEFT_OUT) == 1
+
+
+@pytest.mark.parametrize("text", [
+    "Sizes: 3 x S, 5 x M", "Größen: 3 x 104, 2 × 110", "Tallas: XS: 3, S: 5", "Shirts: 4T=3; 5T=2",
+])
+@pytest.mark.parametrize("names", ["Mia – S\nLeo – M\nTilo – S", "Child\tSize\nMia\tS\nLeo\tM\nTilo\tS"])
+def test_what_counts_the_lines_above_is_no_child(text: str, names: str) -> None:
+    assert practised(f"{names}\n\n{text}") == ["Mia", "Leo", "Tilo"]
+
+
+@pytest.mark.parametrize("text", ["Mia: 3 x S, 5 x M", "Xobrel: 3 x S", "Sizes: Mia, Leo", "Mia, Leo"])
+def test_what_counts_nothing(text: str) -> None:
+    assert not is_count(text)
+
+
+@pytest.mark.parametrize("title", ["Snack rota", "Turni della merenda", "Autorizados a levar", "Abholberechtigt"])
+def test_one_cell_over_columns_is_asked_about_and_a_given_name_is_a_child(title: str) -> None:
+    rows = "Mia Vost\tmum Ada\nXobrel Tarn\tdad Yul\nLeo Elm\tmum Ida"
+    assert practised(f"{title}\n\n{rows}") == ["Mia", "Xobrel", "Leo"]
+    assert practised(f"Noah\n{rows}") == ["Noah", "Mia", "Xobrel", "Leo"]
