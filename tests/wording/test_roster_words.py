@@ -45,6 +45,7 @@ LISTS = (
     "First name\nXeno\nYara\nLast name\nWren",
     "~~Xeno~~\nYara\nXe0no Wren",
     "Xeno Yara\nWren Rook\nVexil Quix\nXeno is at the door.\nThe door for Mia is shut.\nDoor holder: Wren",
+    "Xeno Yara\nWren Rook\nWaiting list\nQuill Yara",
     "Juan Carlos\nBus: Wren\nXeno 7\nTeacher: Wren\nGrade: K\nRoom Grade 2\nXeno iii",
 )
 

@@ -151,6 +151,13 @@ IN_A_ROOM = word_set("""
     janelas, secretaria, mesa da professora, tapete, frente, fundo, corredor""")
 """What a plan of seats shows beside the seats."""
 
+WAITING = word_set("""
+    waiting list, wait list, waitlist, wait-list, waitlisted, waiting, on the waiting list, warteliste,
+    auf der warteliste, nachrucker, liste d'attente, en attente, liste complementaire, lista de espera, en espera,
+    en lista de espera, lista d'attesa, lista di attesa, in lista d'attesa, in attesa, em espera, em lista de espera,
+    fila de espera""")
+"""What stands over children who may come, or before one."""
+
 NO_SCHOOL = word_set("""
     no school, no class, no classes, school closed, closed, holiday, holidays, day off, off, break, vacation, pd day,
     schulfrei, frei, ferien, feiertag, keine schule, geschlossen, ferie, ferme, vacances, pas d'ecole,

@@ -18,6 +18,7 @@ from namewright.store import keeps_names
 
 _BETWEEN = pattern(r"[-–/+&,.;]+")
 _WEEK = pattern(r"(?:M|T|Tu|W|Th|F|R)(?:[-–/]?(?:M|T|Tu|W|Th|F|R)){1,4}")  # MWF, TTh, M-F
+_SHORTEST = frozenset(("tu", "th"))
 _MOSTLY = 0.6
 _FEW, _MANY = 2, 3
 _LONGEST = 200
@@ -59,4 +60,4 @@ def _is_mark(word: str) -> bool:
     if _WEEK.fullmatch(bare) or fold(bare) in STATES | LATE:
         return True
     days = [fold(part) for part in _BETWEEN.split(bare) if part]
-    return bool(days) and all(day in DAYS | SHORT_DAYS for day in days)
+    return bool(days) and all(day in DAYS | SHORT_DAYS or day in _SHORTEST for day in days)

@@ -50,6 +50,7 @@ from namewright.roster.stacked import from_stacked_columns
 from namewright.roster.titles_above import titles_above
 from namewright.roster.unlike import Unlike, perhaps_unlike, unlike_lines
 from namewright.roster.vocabulary import DAYS, GROUPS, SHORT_DAYS, Role, fold
+from namewright.roster.waiting import from_waiting_lists
 from namewright.store import keeps_names
 
 _BETWEEN_DAYS = pattern(r"[\s/–-]+")
@@ -80,7 +81,10 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
     """
     found = from_corrections(from_a_program(from_a_photo(from_a_chat(unwrapped(lines), lines))))
     table = _laid_out(found)
-    found, asides = (found, []) if table.delimiter or table.header is not None else without_sentences(found)
+    asides: list[Aside] = []
+    if not table.delimiter and table.header is None:
+        found, asides = without_sentences(found)
+        found = from_waiting_lists(found)
     found = from_dated_lines(found)
     found = from_stacked_columns(from_a_form(from_labelled_groups(found)))
     if columns:
