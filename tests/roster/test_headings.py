@@ -67,6 +67,7 @@ def test_a_line_that_is_a_child(line: str, why: str) -> None:
 
 
 PERHAPS = [
+    ("Sala Marco, maestra Irune", "a room or a family name before a given one, and a teacher"),
     ("Aula Girasoles", "a word for a class in front"), ("Bluebirds - Ms. Ferrow", "one word and an adult"),
     ("Bluebirds 2026/27", "a school year"), ("Kita Sonnenhügel", "a house in German"),
     ("Vorschulgruppe Marienkäfer", "a German word in one"), ("Gruppe Max", "a group called as a child is"),

@@ -143,7 +143,7 @@ def perhaps_heading(text: str) -> Message | None:
     words = fold(strip_numbering(bare)).split()
     if not words or "," in bare:
         return None
-    if len(words) > 1 and opens_as_class(words[0]) and not is_known(words[0]):
+    if _may_be_a_room(words) and (not is_known(words[0]) or _is_led(text)):
         return _perhaps(text)
     if _may_greet(words) or (len(words) == _FEW and _asks_kindly(words[1]) and not is_given(words[0])):
         return _perhaps(text)
@@ -188,10 +188,15 @@ def _is_class_with_aside(text: str) -> bool:
         return False
     if len(words) == 1 and _is_compound(words[0]):
         return True
-    if _is_led(text) and (opens_as_class(words[0]) and len(words) > 1 and not is_given(words[0])):
-        return True
+    if _is_led(text) and _may_be_a_room(words):
+        return not is_known(words[0]) or not any(map(is_given, words[1:]))
     named = words[0] in CLASS_OPENINGS and len(words) > _FEW and words[1] in OF_THE
     return _names_a_class(words) or (named and not any(map(is_given, words[1:])))
+
+
+def _may_be_a_room(words: list[str]) -> bool:
+    """Say whether words open as the name of a room does, and not with a given name."""
+    return opens_as_class(words[0]) and len(words) > 1 and not is_given(words[0])
 
 
 def _is_led(text: str) -> bool:

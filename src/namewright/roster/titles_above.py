@@ -1,4 +1,4 @@
-"""Titles over a list whose lines have a sign: bullets, numbers from one on, or the comma of ``Family, Given``.
+"""Titles over a list whose lines have a sign: bullets, numbers from one on, the comma of ``Family, Given``, columns.
 
 Such a list is written one way all through, so a line over it without the sign is mostly about the class. It is one for
 sure where its words say so; what may be a name is asked about, and a known name over bullets or commas is a child: the
@@ -43,15 +43,19 @@ class Above(NamedTuple):
     doubtful: frozenset[int] = frozenset()
 
 
-def titles_above(lines: Sequence[str], is_heading: Callable[[str], bool]) -> Above:
-    """Return the titles over a list with signs, of ``lines`` as typed; ``is_heading`` says which are known as some."""
-    if not _SIGNED.search("\n".join(lines)):
+def titles_above(lines: Sequence[str], is_heading: Callable[[str], bool], delimiter: str = "") -> Above:
+    """Return the titles over a list with signs, of ``lines`` as typed; ``is_heading`` says which are known as some.
+
+    ``delimiter`` parts the columns of a table without titles: a line over it that has none may be one, too.
+    """
+    if not delimiter and not _SIGNED.search("\n".join(lines)):
         return Above()
     texts = ["" if is_heading(line) else line for line in lines]
     filled = {at: text for at, text in enumerate(texts) if any(map(is_letter, text))}
     over_one = set(_over_numbers(filled))
-    found = sorted(over_one | {*_over_bullets(filled), *_over_commas(texts, filled)})
-    found = [at for at in found if len(texts[at]) <= _LONGEST and not NAME_LABEL.match(texts[at])]
+    cells = {at for at, text in filled.items() if delimiter and delimiter in text.strip()}
+    over = over_one | {*_over_bullets(filled), *_over_commas(texts, filled), *_over_columns(filled, cells)}
+    found = [at for at in sorted(over - cells) if len(texts[at]) <= _LONGEST and not NAME_LABEL.match(texts[at])]
     sure = frozenset(at for at in found if _is_a_title(texts[at]))
     opening = [at for at in found if at not in sure and (not at or not texts[at - 1].strip() or at - 1 in sure)]
     return Above(sure, frozenset(at for at in opening if at in over_one or not is_given(_words(texts[at])[0])))
@@ -82,6 +86,13 @@ def _over_commas(texts: Sequence[str], filled: Mapping[int, str]) -> Iterator[in
     others = [text for at, text in filled.items() if at not in opening]
     if share(bool(_COMMA.fullmatch(text)) for text in others) >= _NEARLY_ALL and _are_names(others):
         yield from (at for at, below in pairwise(filled) if at in opening and "," in filled[below])
+
+
+def _over_columns(filled: Mapping[int, str], cells: set[int]) -> list[int]:
+    """Return the lines over the first one that has columns, where nearly all below have them."""
+    above = [at for at in filled if at < min(cells, default=0)]
+    enough = len(cells) >= max(_ENOUGH, _NEARLY_ALL * (len(filled) - len(above)))
+    return above if enough and len(above) <= _MOST_ABOVE else []
 
 
 def _are_names(lines: Iterable[str]) -> bool:

@@ -138,20 +138,9 @@ def _titles_told(found: list[Line], table: Table) -> tuple[list[Line], frozenset
     """Return the lines with titles over a list as headings, and where (0-based) those come from that may be none."""
     if table.header is not None:
         return found, frozenset()
-    above = titles_above([line.text for line in found], is_title)
-    cells = {at for at, line in enumerate(found) if table.delimiter and table.delimiter in line.text.strip()}
-    return ([line.heading(line.text) if at in above.sure - cells else line for at, line in enumerate(found)],
-            frozenset(found[at].origin for at in (*(above.doubtful - cells), *_over_columns(found, table))))
-
-
-def _over_columns(found: Sequence[Line], table: Table) -> Iterator[int]:
-    """Yield where the first line is one cell over rows of several, and no given name: ``Snack rota``."""
-    rows = [row for row in table.rows if any(row.cells)] if table.delimiter else []
-    alone = rows and sum(map(bool, rows[0].cells)) == 1 and not is_title(found[rows[0].line].text)
-    if not alone or share(sum(map(bool, row.cells)) > 1 for row in rows[1:]) < _MOSTLY or len(rows) <= _FEW + 1:
-        return
-    if not is_given(strip_numbering(found[rows[0].line].text).split()[0]):
-        yield rows[0].line
+    above = titles_above([line.text for line in found], is_title, table.delimiter)
+    return ([line.heading(line.text) if at in above.sure else line for at, line in enumerate(found)],
+            frozenset(found[at].origin for at in above.doubtful))
 
 
 def _without_first_counts(lines: list[Line]) -> list[Line]:
