@@ -7,7 +7,6 @@ from __future__ import annotations
 
 import argparse
 import atexit
-import gc
 import os
 import signal
 import sys
@@ -17,6 +16,7 @@ from importlib import import_module
 from namewright import __version__
 from namewright.commands.streams import open_streams
 from namewright.commands.talk import ALL_MADE, NOTHING_MADE, Parser, complain, explained, place, speak, told_of_file
+from namewright.cycles import look_seldom
 from namewright.message import Problem
 
 # Each word and the module of ``commands`` that knows it. Only the module of the word that was said is loaded:
@@ -29,7 +29,7 @@ _COMMANDS = {
 
 def main(argv: Sequence[str] | None = None) -> int:
     """Run the command line; return its exit status."""
-    gc.set_threshold(200_000, 20, 20)  # few cycles are made here: looking for them 700 objects apart costs a tenth
+    look_seldom()
     open_streams()
     if argv is not None:
         return _answer(list(argv))

@@ -28,6 +28,8 @@ from typing import TYPE_CHECKING
 
 from rivals import PT_PER_MM, ready, reportlab, weasyprint
 
+from namewright.cycles import look_seldom
+
 if TYPE_CHECKING:
     from namewright.pages.page import Page
     from namewright.roster.children import Child
@@ -259,6 +261,7 @@ def main() -> None:
     parser.add_argument("--child", type=int, help=argparse.SUPPRESS)
     parser.add_argument("--case", default="all", choices=CASES, help=argparse.SUPPRESS)
     options = parser.parse_args()
+    look_seldom()  # as the program itself does
     if options.child:
         child(options.child, options.case)
     elif options.memory:

@@ -14,6 +14,7 @@ from threading import Thread
 
 from namewright.commands.splitting import Part, part
 from namewright.commands.talk import Refusal
+from namewright.cycles import look_seldom
 from namewright.making.request import Request
 from namewright.pages.typesetter import Typesetter
 
@@ -45,6 +46,7 @@ def parts_by(jobs: int, asked: Iterable[Request], ready: Callable[[], Typesetter
 
 def _begin(ready: Callable[[], Typesetter]) -> None:
     """Make a process ready to help: Ctrl-C is answered by the one that writes, and no process outlives that one."""
+    look_seldom()
     signal.signal(signal.SIGINT, signal.SIG_IGN)
     Thread(target=_end_with_parent, daemon=True).start()
     _own.append(ready())

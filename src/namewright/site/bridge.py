@@ -19,6 +19,7 @@ from flask import render_template
 from jinja2 import ChoiceLoader, Environment, ModuleLoader
 from werkzeug.test import EnvironBuilder, run_wsgi_app
 
+from namewright.cycles import look_seldom
 from namewright.message import message
 from namewright.pages.typesetter import Typesetter
 from namewright.web.app import create_app
@@ -49,6 +50,7 @@ class Bridge:
     """
 
     def __init__(self, class_file: Path | str, host: str, root: str) -> None:
+        look_seldom()
         self._file, self._host, self._root = Path(class_file), host, root.rstrip("/")
         self._waiting = WaitingJobs()
         self._app = create_app({"CLASS": str(class_file), "HOSTS": [host], "IN_BROWSER": True})
