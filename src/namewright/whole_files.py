@@ -8,8 +8,6 @@ for what has several files; the lock is then on a file in it.
 from __future__ import annotations
 
 import os
-import shutil
-import tempfile
 import time
 from collections.abc import Iterator
 from contextlib import contextmanager, suppress
@@ -33,8 +31,8 @@ def whole_file(path: Path) -> Iterator[BinaryIO]:
     Raises OSError, as the system words it, where the folder cannot be written.
     """
     clear_leftovers(path.parent)
-    handle, name = tempfile.mkstemp(prefix=_PREFIX, dir=path.parent)
-    temporary = Path(name)
+    temporary = path.parent / (_PREFIX + os.urandom(8).hex())  # not by tempfile: it brings nine modules
+    handle = os.open(temporary, os.O_RDWR | os.O_CREAT | os.O_EXCL | getattr(os, "O_BINARY", 0), 0o600)
     try:
         with os.fdopen(handle, "w+b") as file:
             _locked(handle)
@@ -52,6 +50,9 @@ def folder_beside(path: Path) -> Iterator[Path]:
 
     Raises OSError, as the system words it, where none can be made.
     """
+    import shutil  # not at the top: few runs need a folder, and these two bring modules for all kinds of files
+    import tempfile
+
     clear_leftovers(path.parent)
     folder = Path(tempfile.mkdtemp(prefix=_PREFIX, dir=path.parent))
     try:
@@ -73,6 +74,8 @@ def clear_leftovers(folder: Path) -> None:
 
 def _remove(left: Path) -> None:
     if left.is_dir():
+        import shutil
+
         shutil.rmtree(left, ignore_errors=True)
     else:
         left.unlink()

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from datetime import date
 from enum import StrEnum
 from typing import TYPE_CHECKING
 
@@ -20,6 +19,8 @@ from namewright.settings import AT_ONCE, DEFAULT_WEEKS
 from namewright.store import keeps_names
 
 if TYPE_CHECKING:
+    from datetime import date
+
     from namewright.classbook.records import Observation
     from namewright.pages.record import Held
 
