@@ -34,14 +34,14 @@ _USUAL_SHARE = 0.15  # of the lines; a name may stand behind a comma
 _NUMBERED_LABEL = pattern(
     r"\s*([^\W\d_]{2,20})\s*(?:no\.|nr\.|n[º°]|[#№])?\s*"
     r"(?:\d{1,3}\s*(?:[:.)–—-]\s*|\s)|[a-h]\s*[:–—-]\s)(?=\S*[^\W\d_])", re.IGNORECASE)
-_COUNTED = pattern(r"\s*([IVXLlioOSsZB|\d]{1,6})\s?[.,):]\s+(?=[^\W\d_])")
+_COUNTED = pattern(r"\s*([IVXLlioOSsZB|\d]{1,6})\s?[.,):]\s+(?=[^\W\d_])", needs=".,):")
 _LOOK_ALIKE = str.maketrans("IliOo|SsZB", "1110015528")
 _ROMAN = pattern(r"X{0,3}(?:IX|IV|V?I{0,3})")
 _ROMAN_DIGITS = {"I": 1, "V": 5, "X": 10}
 _BEFORE_TAIL = pattern(r"\s([-–—])\s+|([:,])\s+")
 _TAIL_SIGNS = "–—-:,(["
 _LONGEST = 200  # characters of a line that is looked at: a longer one is a text
-_OF_A_PROGRAM = pattern(r"""\s*(?:"([^"]+)"|'((?:[^']|(?<=\w)'(?=\w))+)'),?\s*""")  # 'Clare O'Quill'
+_OF_A_PROGRAM = pattern(r"""\s*(?:"([^"]+)"|'((?:[^']|(?<=\w)'(?=\w))+)'),?\s*""", needs="\"'")  # 'Clare O'Quill'
 _BETWEEN_QUOTED = pattern(r"""["']\s*,\s*["']""")
 
 

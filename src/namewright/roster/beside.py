@@ -43,23 +43,23 @@ _NUMBERING = pattern(
     r"(?:[Nn][.]?[º°]|[Nn]o[.])\s?\d{1,4}[.):]?\s+|\d{1,4}\s*[.):]\s*|\d{1,4}\s*[-–]\s*(?=[^\W\d_])|\d{1,4}\s+|"
     r"[a-zA-Z]\)\s+|(?:[a-z]|[ivx]{2,5})\.\s+(?=[^\W\d_a-z])|o\s+(?=[^\W\d_a-z]))"
 )
-_BRACKETED = pattern(r"\(([^()]*)\)|\[([^\[\]]*)\]|\{([^{}]*)\}|（([^（）]*)）")
+_BRACKETED = pattern(r"\(([^()]*)\)|\[([^\[\]]*)\]|\{([^{}]*)\}|（([^（）]*)）", needs="([{（")
 _QUOTED = pattern(
-    r"[\"“”„«]([^\"“”„«»]*)[\"“”»]|(?<!\S)(?:''|``|‘‘)([^\s'’‘]{2,})(?:''|’’)|(?<!\S)['‘]([^\s'’‘]{2,})['’](?![^\s,;])"
-)
+    r"[\"“”„«]([^\"“”„«»]*)[\"“”»]|(?<!\S)(?:''|``|‘‘)([^\s'’‘]{2,})(?:''|’’)|(?<!\S)['‘]([^\s'’‘]{2,})['’](?![^\s,;])",
+    needs="\"“”„«'`‘")
 _SPACED_DASH = pattern(r" *([-‐–—]{1,2}|:|//|#|→|⇒|[-=]>) +| (=|\.{2,}|…) +| +([-‐–—]{1,2}) *| +(/) +")
-_LETTER_DASH = pattern(r"(?<=[^\W\d_])[–—−](?=[^\W\d_])")
-_LOOSE_MARK = pattern(r"(?<=[^\W\d_])[`´′](?=[^\W\d_])")
-_LABELLED = pattern(r"([^\W\d_]): *(?=\S*\d)")
-_INITIAL_BY_DOT = pattern(r"(?<=[\w'’][^\W\d_])\.(?=[^\W\d_a-z]\.?$)")
+_LETTER_DASH = pattern(r"(?<=[^\W\d_])[–—−](?=[^\W\d_])", needs="–—−")
+_LOOSE_MARK = pattern(r"(?<=[^\W\d_])[`´′](?=[^\W\d_])", needs="`´′")
+_LABELLED = pattern(r"([^\W\d_]): *(?=\S*\d)", needs=":")
+_INITIAL_BY_DOT = pattern(r"(?<=[\w'’][^\W\d_])\.(?=[^\W\d_a-z]\.?$)", needs=".")
 _SAID_ALOUD = pattern(r"\b[A-Z]{2,}-[a-z]+\b|\b[a-z]+-[A-Z]{2,}\b")
-_LOOSE_APOSTROPHE = pattern(r"\b([OD])(['’]) (?=[^\W\d_a-z])")
+_LOOSE_APOSTROPHE = pattern(r"\b([OD])(['’]) (?=[^\W\d_a-z])", needs="'’")
 _HYPHENS = frozenset({"-", "‐", "–", "—"})
 _PARTED = pattern(r"\s*[,;/+&]\s*|\s+(?:and|y|et|und|e)\s+")
 _HEIGHT = pattern(r"""
     (?:lines?|line\ height|lineas?|renglon(?:es)?|lignes?|zeilen?|righ?[ae]|linhas?)?\s*(?:of|de|von|di)?\s*
     (\d+(?:[.,]\d+)?)\s?(mm|cm)\s*(?:high|lines?|lineas?|lignes?|zeilen?|righe|linhas?)?""", re.VERBOSE)
-_CRY = pattern(r"\s*([¡*]*)([^\W\d_]{2,15})([!*]+)[\s:]+(?=[^\W\d_])")
+_CRY = pattern(r"\s*([¡*]*)([^\W\d_]{2,15})([!*]+)[\s:]+(?=[^\W\d_])", needs="!*")
 _ABBREVIATION = 4  # letters of one in capitals, at most
 _MAX_WORDS = 3  # of a name to go by in brackets
 _EDGE_KEEP = frozenset("'’‘`ʼʻ")

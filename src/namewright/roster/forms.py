@@ -17,7 +17,7 @@ from namewright.roster.known import is_given
 from namewright.roster.pasted import Line
 from namewright.roster.vocabulary import NAME_ROLES, Role, fold
 
-_LABELLED = pattern(r"\s*([^:]{2,40}?)\s?:(?:\s+(\S.*))?")
+_LABELLED = pattern(r"\s*([^:]{2,40}?)\s?:(?:\s+(\S.*))?", needs=":")
 _LONGEST = 200
 _NEARLY_ALL, _MOSTLY = 0.9, 0.6
 _FEW = 2

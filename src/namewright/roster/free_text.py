@@ -54,8 +54,8 @@ from namewright.store import keeps_names
 
 NAME_LABEL = pattern(
     r"^\s*(?:(?:student|child|pupil)(?:[’']s)? ?)?(?:name|student|child|pupil|nombre|alumn[oa]|nome|nom|pr[ée]nom|"
-    r"vorname|kind|sch[üu]ler(?:in)?|[ée]l[èe]ve|enfant|alunn[oa]|bambin[oa]|alun[oa]|crian[çc]a)s? ?: *", re.IGNORECASE
-)
+    r"vorname|kind|sch[üu]ler(?:in)?|[ée]l[èe]ve|enfant|alunn[oa]|bambin[oa]|alun[oa]|crian[çc]a)s? ?: *",
+    re.IGNORECASE, needs=":")
 """The label of a form before its name; it is taken off like a number."""
 _TWO_NAMES = pattern(r"^(?:[^()\[\]\"“–—→⇒>-]|(?<=\w)-(?=\w))*\w (?:&|\+|and) +\w")
 SEVERAL = message("roster.several")

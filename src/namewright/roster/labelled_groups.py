@@ -25,10 +25,10 @@ from namewright.roster.several import AND, is_titled_name, may_be_a_name
 from namewright.roster.shares import given_share, share
 from namewright.roster.vocabulary import DAYS, GROUPS, SHORT_DAYS, fold
 
-_LABEL = pattern(r"(.{2,60}?)(?:\s?:\s+|\s+=\s+)(?=\S)")
+_LABEL = pattern(r"(.{2,60}?)(?:\s?:\s+|\s+=\s+)(?=\S)", needs=":=")
 _WITHIN = pattern(r"(.{2,60}?(?:\s?:\s+|\s+=\s+)[^\s,;&+:][^,;&+:]{1,40}?)\s+[-–—]\s+(?=\S)")
 _DASHED = pattern(r"([^,;&+:]{2,60})\s[-–—]\s+(?=\S)")
-_BRACKETED = pattern(r"([^,;&+:()]{2,40}\([^()]*\))\s+(?=[^\W\d_])")
+_BRACKETED = pattern(r"([^,;&+:()]{2,40}\([^()]*\))\s+(?=[^\W\d_])", needs="(")
 _COUNTED = pattern(r"([^\W\d_]{3,20} (?:\d{1,2}|[A-H]))[.)]?\s+(?=[^\W\d_]{2})")
 _TIMED = pattern(r"\s*\d{1,2}[:.h]\d\d(?!\d)")
 _PARTS = pattern(rf"\s*[,;，、+&/]\s*(?:(?:{AND})\s+)?|\s+(?P<and>{AND})\s+")

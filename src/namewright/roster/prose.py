@@ -35,7 +35,7 @@ from namewright.roster.vocabulary import DAYS, MONTHS, OTHER_PEOPLE, TITLES, fol
 from namewright.store import keeps_names
 
 _TIME = pattern(r"\s*\d{1,2}[:.h]\d\d(?:\s?[-–]\s?\d{1,2}[:.h]\d\d)?(?:\s?(?:Uhr|h|[AaPp]\.?[Mm]\.?))?[\s:–-]+(?=\S)")
-_BRACKETS = pattern(r"\([^()]*\)|\[[^\[\]]*\]")
+_BRACKETS = pattern(r"\([^()]*\)|\[[^\[\]]*\]", needs="([")
 _COLUMNS = ("\t", "|", ";")
 _END = pattern(r"(?:[^\W\d_]{3,}|\d|[)\]\"”»])\s?[.!?…]+[\"”»)]*\s*$")
 _CLAUSES = pattern(r"(?<=[^\W\d_]{3})[.!?…]+\s+(?=\S)")

@@ -48,9 +48,9 @@ ONE_EACH = message("roster.one_each")
 TWO_CHILDREN = message("roster.two_children")
 _ANY = Judge(())
 _LONGEST_CELL = 300
-_BETWEEN_VOWELS = pattern(r"[aeiouāēīōū]['’‘`][aeiouāēīōū]", re.IGNORECASE)
+_BETWEEN_VOWELS = pattern(r"[aeiouāēīōū]['’‘`][aeiouāēīōū]", re.IGNORECASE, needs="'’‘`")
 _INITIAL = pattern(r"[A-Za-z]\.?")
-_ONE_LETTER_OPENING = pattern(r"(?:^|[\s-])[a-zA-Z]['’‘`]")
+_ONE_LETTER_OPENING = pattern(r"(?:^|[\s-])[a-zA-Z]['’‘`]", needs="'’‘`")
 
 
 class Entry(NamedTuple):

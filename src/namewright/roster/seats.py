@@ -21,7 +21,7 @@ from namewright.roster.shares import given_share
 from namewright.roster.vocabulary import fold
 
 _DRAWN = pattern(r"\[[^\[\]]*\]|\([^()]*\)")
-_DRAWN_ROW = pattern(r"(?:\s*(?:\[[^\[\]]*\]|\([^()]*\)))+\s*")
+_DRAWN_ROW = pattern(r"(?:\s*(?:\[[^\[\]]*\]|\([^()]*\)))+\s*", needs="[(")
 _FIGURES = pattern(r"\d{1,6}")
 _DELIMITERS = ("\t", "|", ";", WIDE_SPACE, ",")
 _MOST_WORDS = 3  # of a name

@@ -25,7 +25,7 @@ from namewright.store import keeps_names
 _PARTED = pattern(rf"\s*[,;，、]\s*(?:(?:{AND})\s+)?|\s+(?:{AND}|&)\s+")
 _AND = frozenset(("and", "und", "y", "et", "e", "ed"))
 _TOLD_APART = pattern(rf"[.,;!]\s+|\s+(?:{AND})\s+")
-_COLON = pattern(r"\s?:\s+(?=\S)")
+_COLON = pattern(r"\s?:\s+(?=\S)", needs=":")
 _CLOSED = pattern(r"(?<=[^\W\d_]{2})\s?[.!?…]+(?=\s|$)|\s*[^\w\s.,;:!?'’()&/+·‐-]+(?=\s|$)")
 """Where names end before more is said: a sign that ends a sentence, not an initial, or a picture."""
 _CLAUSES = pattern(r"[.,!?…;]+(?:\s|$)|[^\w\s.,;:!?'’()&/+·‐-]+")

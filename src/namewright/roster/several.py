@@ -27,19 +27,19 @@ from namewright.roster.vocabulary import (
 )
 from namewright.store import keeps_names
 
-_BRACKETS = pattern(r"\([^()]*\)|\[[^\[\]]*\]|“[^“”]*”|\"[^\"]*\"")
+_BRACKETS = pattern(r"\([^()]*\)|\[[^\[\]]*\]|“[^“”]*”|\"[^\"]*\"", needs="([“\"")
 AND = r"and|und|u\.|y|et|e|ed"
 """Words before the last of several names, as a part of a pattern."""
 _SIGNS = pattern(rf"\s*[;/&+|•·]\s*|\s+(?:{AND})\s+")
-_COMMA = pattern(rf"\s*[,，、]\s*(?:(?:{AND}|&)\s+)?")
+_COMMA = pattern(rf"\s*[,，、]\s*(?:(?:{AND}|&)\s+)?", needs=",，、")
 _AND_FAMILY = pattern(r"\s(?:y|e)\s+([^\s,;/]+)")
 _DASH = pattern(r"\s+[-–—]\s+")
-_LABEL = pattern(r"([^:,;/&]{2,30}):\s+(?=\S)")
-_LONG_LABEL = pattern(r"([^:;/&]{2,60}):\s+(?=\S)")
-_BRACKETED_LABEL = pattern(r"([^:,;/&()]{2,30}\([^()]*\))\s+(?=[^\W\d_])")
+_LABEL = pattern(r"([^:,;/&]{2,30}):\s+(?=\S)", needs=":")
+_LONG_LABEL = pattern(r"([^:;/&]{2,60}):\s+(?=\S)", needs=":")
+_BRACKETED_LABEL = pattern(r"([^:,;/&()]{2,30}\([^()]*\))\s+(?=[^\W\d_])", needs="(")
 _DASHED_LABEL = pattern(r"([^:,;/&]{2,30}?)\s+[-–—]\s+(?=\S)")
 _TIME = pattern(r"^\s*\d{1,2}[:.h]\d\d(?:\s?(?:Uhr|h|[AaPp][Mm]))?\s+")
-_ARROW = pattern(r"\s*(?:→|⇒|->|=>)\s*")
+_ARROW = pattern(r"\s*(?:→|⇒|->|=>)\s*", needs="→⇒>")
 _HEADS = HEADING_WORDS | PLACES
 _MAX_WORDS = 5
 _ROW = 4

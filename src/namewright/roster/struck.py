@@ -16,7 +16,7 @@ _STRUCK = pattern(
     re.IGNORECASE)
 _LINE_THROUGH = pattern("[\u0335-\u0338]")
 _ASIDE = pattern(r"\([^()]*\)")
-_SIGNS = pattern("[~<\u0335-\u0338]")
+_SIGNS = pattern("[~<\u0335-\u0338]", needs="~<\u0335\u0336\u0337\u0338")
 
 
 class Struck(NamedTuple):

@@ -23,7 +23,7 @@ _SPACES = dict.fromkeys(
     ),
     " ",
 )
-_ORDER = pattern(r"\x1b(?:\[[0-?]*[ -/]*[@-~]|[@-Z\\-_])")
+_ORDER = pattern(r"\x1b(?:\[[0-?]*[ -/]*[@-~]|[@-Z\\-_])", needs="\x1b")
 """What orders a terminal about (ECMA-48, control sequences): of a list copied from one, its letters are no name’s."""
 _INVISIBLE = pattern("[\u034f\ufe00-\ufe0f\U000e0100-\U000e01ef]")
 _REMOVED_CATEGORIES = frozenset({"Cc", "Cf", "Cs"})

@@ -38,10 +38,10 @@ _OFTEN, _OFTEN_SHARE = 3, 0.25
 _PHRASE = 2  # words in small letters behind a given name: “Will needs help”
 _SIGNED = 3  # lines of a signature at most
 _STEP = 2  # spaces that set a line in
-_LEGEND = pattern(r"\s*(\*+|†|‡|°|\(\*+\)|\[[a-z\d]\])\s*[=:–-]?\s*\S")
+_LEGEND = pattern(r"\s*(\*+|†|‡|°|\(\*+\)|\[[a-z\d]\])\s*[=:–-]?\s*\S", needs="*†‡°([")
 _SIGNS = frozenset(",:;/")
 _REMARK_SIGN = pattern(r":\s+(?=\S)|\s[-–—]\s+(?=\S)")
-_IN_BRACKETS = pattern(r"\([^()]*\)")
+_IN_BRACKETS = pattern(r"\([^()]*\)", needs="(")
 _FIGURE = pattern(r"[\d°º#№]")
 _FIGURE_INSIDE = pattern(r"[^\W\d_]+\d+[^\W\d_]\w*,?")  # Abi01a: a photo’s reading of a name
 _RULED = pattern(r"\s*([-=_*~–—] ?){3,}\s*")
