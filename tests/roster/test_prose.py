@@ -166,3 +166,12 @@ def test_names_and_remarks_are_no_sentences() -> None:
     assert not any(map(is_sentence, ["Maria dos Santos", "Mira Vost – allergic to nuts and eggs", "MIRA VOST",
                                      "Mira Vost (wears glasses all day)", "Tilo Tarn Jr.", "Mira, Tilo, Anna and Ben",
                                      "In the red group today: Mira, Tilo", "mia vost needs some help"]))
+
+
+@pytest.mark.parametrize("behind", [
+    ("Tante Vemka", "nur Papa Yul", "Mama Vemka, Oma Yulka"), ("Green Meadow", "Red Barn", "Blue Pond"),
+])
+def test_a_child_with_what_stands_behind_another_child_too_is_made(behind: tuple[str, ...]) -> None:
+    names = ("Xobrel Tarn", "Odelo Fen", "Ilva Brem", "Tholm Quor", "Kwosa Drun", "Mirte Vosk")
+    lines = "\n".join(f"{name}: {behind[at % 3]}" for at, name in enumerate(names))
+    assert [child.practice for child in read_roster(lines).children] == [name.split()[0] for name in names]

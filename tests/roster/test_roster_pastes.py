@@ -448,3 +448,12 @@ def test_one_name_before_words_about_others_is_not_odd_beside_such_lines(sign: s
 def test_a_particle_before_a_comma_tells_that_family_names_stand_first() -> None:
     lines = "Semtrski, Nainzun\nvon Shoseich, Dothlys\nFasfobwala, Zemfos\nShindlawala, Lyssus"
     assert [one.split("|")[0] for one in read(lines)] == ["Nainzun", "Dothlys", "Zemfos", "Lyssus"]
+
+
+def test_small_words_by_comma_behind_all_names_are_remarks() -> None:
+    assert [one.split("|")[0] for one in read("Xobrel, yogur\nTarnul, galletas\nVemka, manzanas")] == [
+        "Xobrel", "Tarnul", "Vemka"]
+
+
+def test_days_by_comma_are_no_given_name() -> None:
+    assert read("Xobrel Tarn, Mi Do Fr ab 3.11.\nMia Elm")[0] == "Xobrel|Xobrel|Tarn"

@@ -215,8 +215,9 @@ def _without_tails(lines: Sequence[Line]) -> list[Line]:
     counts = Counter(tail[1:] for tail in found if tail)
     size = _filled(lines)
     again = _signs_of_remarks(found, size)
-    shared = {(sign, words) for (sign, words), count in counts.items() if _is_answer(sign, words, count / size)
-              and (sign in again or count >= max(_FEW, _TAIL_SHARE.get(sign, _USUAL_SHARE) * size))}
+    shared = {(sign, words) for (sign, words), count in counts.items()
+              if (sign in again and _is_no_name(words, count)) or (_is_answer(sign, words, count / size)
+                  and count >= max(_FEW, _TAIL_SHARE.get(sign, _USUAL_SHARE) * size))}
     return [line.without(tail[2], tail[0]) if tail and tail[1:] in shared else line
             for line, tail in zip(lines, found, strict=True)]
 
@@ -245,6 +246,11 @@ def _tail(text: str) -> tuple[str, str, str] | None:
     if not signs or not any(map(is_letter, text[: signs[-1].start()])):
         return None
     return text[: signs[-1].start()].rstrip(), signs[-1][1] or signs[-1][2], fold(text[signs[-1].end() :])
+
+
+def _is_no_name(tail: str, count: int) -> bool:
+    """Say whether words are no name, among few that come again: two children are hardly ever called alike."""
+    return tail not in HANDS and tail not in SUFFIXES and (count > 1 or not is_given(tail.split()[0]))
 
 
 def _is_answer(sign: str, tail: str, share: float) -> bool:

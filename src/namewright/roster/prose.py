@@ -251,6 +251,11 @@ def _may_be_a_name(part: str) -> bool:
     return len(part.split()) <= _LONGEST_NAME and is_titled(part) and not any(map(str.isdigit, part))
 
 
+def _may_be_a_child(part: str) -> bool:
+    """Say whether words may be a name and tell of nobody who is a child’s: ``Tante Ada``."""
+    return _may_be_a_name(part) and OTHER_PEOPLE.isdisjoint(map(fold, part.split()))
+
+
 def _listed_again(
     lines: Sequence[Line], labels: Mapping[int, Labelled], plain: Mapping[int, str]
 ) -> Iterator[tuple[int, Aside]]:
@@ -258,13 +263,13 @@ def _listed_again(
     seen = set(map(fold, plain.values()))
     for at, label in labels.items():
         parts = _parts(label.rest)
-        if is_given(label.bare.split()[0]) or not parts or not all(map(_may_be_a_name, parts)):
+        if is_given(label.bare.split()[0]) or not parts or not all(map(_may_be_a_child, parts)):
             continue
         names = set(map(fold, parts))
         whole = all(" " in part for part in parts)
         if names <= seen and (whole or len(parts) > 1):
             yield at, _about(lines[at], asked=not whole and len(parts) < _FEWEST)
-        seen |= names
+        seen |= names if len(parts) > 1 else set()  # one name behind another may be somebody else’s, or a place
 
 
 def _times_of_a_day(timed: Mapping[int, str], others: Sequence[str], children: _Children) -> Iterator[int]:

@@ -312,6 +312,10 @@ def _remarks_by_comma(filled: Sequence[str]) -> bool:
     behind = [after.strip() for text in filled if (after := strip_numbering(text).partition(",")[2])]
     if say_the_same(behind) and (whole >= _MOSTLY * len(filled) or given_share(behind) <= _SOME):
         return True
+    titled = not any(map(begins_small, filter(None, names)))
+    small = titled and len(behind) >= _FEW and all(map(begins_small, behind))
+    if small and given_share(behind) <= _SOME:
+        return True
     if whole < _MOSTLY * len(filled):
         return False
     bare = sum(" " in name and "," not in text for name, text in zip(names, filled, strict=True))
