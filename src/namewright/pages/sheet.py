@@ -20,6 +20,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from functools import cached_property
 from itertools import takewhile
 
+from namewright.geometry.boxes import Box
 from namewright.letters.choice import LetterChoice
 from namewright.lines.cues import END_MM
 from namewright.lines.fit import Fit, fit_name
@@ -125,6 +126,7 @@ class SheetMaker:
                  fit: Fit) -> None:
         self.setter, self.label, self.name, self.settings = setter, label, name, settings
         self.sheet, self.fit = sheet, fit
+        self._captions: dict[Part, str] = {}
         self.fades = False  # whether dots run out within the row of dots: no row of its own shows it
         self.spacing = self.settings.tuning.letter_spacing or 0.0
         self.words = wording(self.settings.language)
@@ -266,8 +268,8 @@ class SheetMaker:
 
     def _meets_dot(self, part: Part) -> bool:
         """Say whether a tail of a lowered caption would come too near to the start dot of the row under it."""
-        line, split = self.fit.lines[0], self._split(self.fit.lines[0]) if part is Part.COPY and self.beside else None
-        left, top, right, _ = blocks.name_start(self.setter, line, self._dot_x(split), 0.0).bounds()
+        beside = part is Part.COPY and self.beside
+        left, top, right, _ = self._dot_beside if beside else self._dot
         caption = blocks.text_at(self.setter, self._caption(part), self.x0,
                                  _CAPTION_BASE_MM + _CAPTION_LOWER_MM - CAPTION_MM - self.space.rise_mm)
         reach = caption.style.width_mm / 2 + _OVER_DOT_MM
@@ -276,10 +278,27 @@ class SheetMaker:
         near = takewhile(lambda box: caption.x + box[0] - reach < right, caption.shape.boxes)
         return any(caption.y + y1 + reach > top and caption.x + x1 + reach > left for _, _, x1, y1 in near)
 
+    @cached_property
+    def _dot(self) -> Box:
+        """Return the box of the dot where a name begins that stands with the model, about a baseline at 0."""
+        return blocks.name_start(self.setter, self.fit.lines[0], self.x_letters, 0.0).bounds()
+
+    @cached_property
+    def _dot_beside(self) -> Box:
+        """Return the same of a name beside its model."""
+        line = self.fit.lines[0]
+        return blocks.name_start(self.setter, line, self._dot_x(self._split(line)), 0.0).bounds()
+
     def _caption_end(self, part: Part) -> float:
         return self.x0 + self.setter.text_width(self._caption(part), blocks.TEXT_MM)
 
     def _caption(self, part: Part) -> str:
+        """Return the words of a part's caption: its place, its width and its tails are asked for, too."""
+        if part not in self._captions:
+            self._captions[part] = self._worded(part)
+        return self._captions[part]
+
+    def _worded(self, part: Part) -> str:
         if part is Part.COPY:
             return self.words.say("page.copy_beside" if self.beside else "page.copy_under")
         if part is Part.MODEL and not self._has_cues:

@@ -117,11 +117,13 @@ class Wording(NamedTuple):
         return isinstance(value, str) and not isinstance(value, StrEnum)
 
     def _template(self, key: str, count: Field | None) -> str:
-        found = self.templates.get(key)
-        if found is None and f"{key}.other" in self.templates:
-            one = isinstance(count, int) and count in self.grammar.one
-            return self.templates[f"{key}.one" if one else f"{key}.other"]
-        return self.templates[key] if found is None else found
+        try:
+            return self.templates[key]
+        except KeyError:
+            if f"{key}.other" not in self.templates:
+                raise
+        one = isinstance(count, int) and count in self.grammar.one
+        return self.templates[f"{key}.one" if one else f"{key}.other"]
 
     def _worded(self, value: Field, how: str) -> str:
         if isinstance(value, Message):
