@@ -7,11 +7,13 @@ April and June, and where each block opens in capitals and no other line has the
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from itertools import pairwise
 
 from namewright.named_tuples import NamedTuple
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
-from namewright.roster.known import is_known
+from namewright.roster.beside import strip_numbering
+from namewright.roster.known import is_given, is_known
 from namewright.roster.shares import share
 from namewright.roster.vocabulary import MONTH_NUMBERS, fold
 
@@ -21,7 +23,8 @@ _YEAR = 12
 _MANY = 4  # months in order are never children; fewer are where something else speaks for it
 _FEW = 2
 _TITLES = 3  # lines over the first head at most
-_MOSTLY = 0.8
+_MOSTLY, _MOST_BULLETED = 0.8, 0.5
+_GROUPS = frozenset(("groups", "gruppen", "lesegruppen", "groupes", "grupos", "gruppi", "teams", "equipes", "equipos"))
 
 
 class Heads(NamedTuple):
@@ -37,14 +40,35 @@ def block_heads(texts: Sequence[str], filled: Mapping[int, str]) -> Heads:
     openers = [at for at in filled if not at or not texts[at - 1].strip()]
     if months := _months(filled, frozenset(openers)):
         return Heads(frozenset(months), frozenset(_above(months[0], filled)))
+    if bare := _over_bullets(filled):
+        return Heads(frozenset(bare))
     loud = _loud_heads(filled, openers, texts)
     if not loud:
-        return Heads()
+        return Heads(doubtful=frozenset(_of_groups(filled)))
     above = frozenset(_above(loud[0], filled))
     named = [at for at in loud if all(map(is_known, _before_aside(filled[at]).split()))]
     if 2 * len(named) > len(loud):
         return Heads(doubtful=frozenset(loud) | above)
     return Heads(frozenset(loud), doubtful=above)
+
+
+def _over_bullets(filled: Mapping[int, str]) -> list[int]:
+    """Return the lines without a bullet, each over lines that have one, where two such are no known given names."""
+    bulleted = {at: strip_numbering(text) != text.strip() for at, text in filled.items()}
+    heads = [one for one, two in pairwise(filled) if bulleted[two] and not bulleted[one]]
+    most = share(bulleted.values()) >= _MOST_BULLETED and sum(bulleted.values()) + len(heads) == len(filled)
+    named = any(is_given(filled[at].split()[0].strip(",:")) for at in heads)
+    return heads if most and len(heads) >= _FEW and not named else []
+
+
+def _of_groups(filled: Mapping[int, str]) -> list[int]:
+    """Return the lines that may name groups where a title says there are some: no known names over known given ones."""
+    title = next((at for at in list(filled)[:_TITLES] if not _GROUPS.isdisjoint(fold(filled[at]).split())), None)
+    if title is None:
+        return []
+    given = {at: is_given(strip_numbering(text).split()[0]) for at, text in filled.items() if at > title}
+    heads = [one for one, two in pairwise(given) if given[two] and not given[one]]
+    return heads if len(heads) >= _FEW and len(heads) + sum(given.values()) == len(given) else []
 
 
 def _above(first: int, filled: Mapping[int, str]) -> list[int]:

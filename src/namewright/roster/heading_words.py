@@ -26,7 +26,8 @@ HEADING_WORDS = word_set("""
     manana, groups, groupes, gruppen, grupos, gruppi, helpers, helfer, ayudantes, aiutanti, ajudantes, aides, schedule,
     tagesplan, tagesablauf, stundenplan, horario, horaire, orario, plans, substitute, sub, vertretung, remplacante,
     remplacant, sustituta, sustituto, suplente, supplente, substituta, substituto, notizen, level, niveau, nivel,
-    livello, stufe, autobus, scuolabus, autocarro, autocar, schulbus, minibus, pullman, pulmino, carrinha, onibus""")
+    livello, stufe, autobus, scuolabus, autocarro, autocar, schulbus, minibus, pullman, pulmino, carrinha, onibus,
+    cohort, cohorte, kohorte, coorte, reading, guided, lecture, lectura, lettura, leitura, math, maths, mathe""")
 """First words of a line that is about the class, if what follows is a number, a letter, a
 title or nothing."""
 
@@ -38,7 +39,8 @@ LEVELS = word_set("""
     nombres, enfants, eleves, petits, kinder, schuler, schulerinnen, namen, namensliste, klassenliste, gruppenliste,
     anwesenheitsliste, alunni, alunne, bambini, bambine, nomi, alunos, alunas, criancas, meninos, nomes, listado,
     elenco, liste, lista, listas, presences, appel, asistencia, presenze, chamada, pauta, relacion, ed, riders,
-    care, line, clases, rentree, reunion, reuniao""")
+    care, line, clases, rentree, reunion, reuniao, day, days, mornings, afternoons, readers, tag, tage, tags, jour,
+    jours, journee, dia, dias, jornada, giorno, giorni, giornata, ganztags, halbtags""")
 """Words that make a line a heading where every other word is one, a number or a small word, too."""
 
 BESIDE_CLASS = word_set("""
@@ -79,7 +81,7 @@ CLASS_OPENINGS = word_set("""
 """First words of a class that is named after something: ``Salle des Tournesols``."""
 
 CLASS_ENDINGS = ("gruppe", "gruppen", "klasse", "schule", "kindergarten", "tagesstatte", "kalender", "gesprache",
-                 "nraum", "zimmer")
+                 "kinder", "nraum", "zimmer")
 """Endings of German words in one that name a class or its room: ``Vorschulgruppe``, ``Erlenraum``."""
 
 ENDS = word_set("end, ende, fin, fine, fim")

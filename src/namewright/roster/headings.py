@@ -67,6 +67,8 @@ _ELIDED = pattern(r"(?:d|l|dell)['’](?=[^\W\d_])", needs="'’")
 _IN_BRACKETS = pattern(r"\([^()]*\)")
 _SIGN = pattern(r"\s[-–—]\s|[:,;(\t]")
 _INITIALLED = pattern(r"[^\W\d_][\w’'-]+ [^\W\d_]\.?")
+_BETWEEN_DAYS = pattern(r"[-–/+&,.()]+")
+_WEEK = pattern(r"(?:M|T|Tu|W|Th|F)(?:[-–/](?:M|T|Tu|W|Th|F)){1,4}")
 _BETWEEN = pattern(r"[\s,;/()\[\]|·•–—:]+")
 _PLACED = pattern(r"(?P<name>[^:;]{2,60}?)(?:,|\s+(?:[-–—]|(?P<arrow>→|⇒|[-=]>)))\s+(?P<place>\S.*)")
 
@@ -105,7 +107,8 @@ def heading_reason(text: str) -> Message | None:
     if ":" in rest and _is_label(" ".join(words[: words.index(":")]), text):
         return message("roster.heading_label")
     ends = first in ENDS and bool(rest) and all(word in OF_THE | LISTS for word in rest)
-    dated = ends or _is_date(words) or _is_day(text) or _is_month(first, rest) or _is_of_class_words(text)
+    days = _is_date(words) or _is_day(text) or _are_days(text) or _is_month(first, rest)
+    dated = ends or days or _is_of_class_words(text)
     several = sum(any(map(str.isalnum, word)) for word in text.split()) > 1
     if dated or (several and all(map(_is_heading_word, words)) and not _opens_with_a_marked_name(text)):
         return message("roster.heading_only")
@@ -202,6 +205,16 @@ def _may_be_a_room(words: list[str]) -> bool:
 def _is_led(text: str) -> bool:
     """Say whether an adult stands behind a sign: ``Sala Girasoles, maestra Irune``."""
     return any(fold(word) in ADULTS for word in _SIGN.split(text)[1:] for word in word.split()[:1])
+
+
+def _are_days(text: str) -> bool:
+    """Say whether a line has nothing but days of the week, two or more: ``M/W/F``, ``Tue-Thu mornings``."""
+    words = [fold(word) for word in text.split()]
+    days = [part for word in words for part in _BETWEEN_DAYS.split(word) if part]
+    letters = bool(_WEEK.fullmatch(text.strip().strip(":")))
+    named = [day for day in days if day in DAYS or day in SHORT_DAYS]
+    return letters or (len(named) > 1 and len(words) < len(days) and all(
+        day in DAYS or day in SHORT_DAYS or _is_beside_class(day) for day in days))
 
 
 def _is_day(text: str) -> bool:

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
-from itertools import chain
+from itertools import chain, pairwise
 
 from namewright.named_tuples import NamedTuple
 from namewright.names.casing import begins_small
@@ -30,6 +30,7 @@ _WITHIN = pattern(r"(.{2,60}?(?:\s?:\s+|\s+=\s+)[^\s,;&+:][^,;&+:]{1,40}?)\s+[-�
 _DASHED = pattern(r"([^,;&+:]{2,60})\s[-–—]\s+(?=\S)")
 _BRACKETED = pattern(r"([^,;&+:()]{2,40}\([^()]*\))\s+(?=[^\W\d_])", needs="(")
 _COUNTED = pattern(r"([^\W\d_]{3,20} (?:\d{1,2}|[A-H]))[.)]?\s+(?=[^\W\d_]{2})")
+_ARROWED = pattern(r"([^,;&+:→⇒>]{2,60}?)\s*(?:→|⇒|->|=>)\s*(?=\S)")
 _TIMED = pattern(r"\s*\d{1,2}[:.h]\d\d(?!\d)")
 _PARTS = pattern(rf"\s*[,;，、+&/]\s*(?:(?:{AND})\s+)?|\s+(?P<and>{AND})\s+")
 _COMMA = pattern(r"[,;，、]")
@@ -42,6 +43,7 @@ _WORDS_OF_GROUPS = HEADING_WORDS | PLACES | GROUPS | DAYS | SHORT_DAYS
 _LONGEST = 400  # characters of a line: a longer one is a text
 _MOSTLY, _HALF, _NEARLY_ALL = 0.6, 0.5, 0.9
 _SOME = 0.4
+_FEW_GROUPS, _MOST_WORDS = 2, 4
 _TIME = ":"
 _CROWD = 2.5  # names behind a label on the average: parents and pets come in twos
 
@@ -63,7 +65,7 @@ def from_labelled_groups(lines: Sequence[Line]) -> list[Line]:
     """Return a heading and the children of each group, or the lines as they are where they tell no groups."""
     heads = {at: head for at, line in enumerate(lines) if (head := _head(line.text))}
     if not any(_TIMED.match(head.label) or head.in_a_row or _PARTS.search(head.rest) for head in heads.values()):
-        return list(lines)
+        return _below_heads(lines)
     found = {at: group for at, head in heads.items() if (group := _group(head))}
     told = _told(found) if len(found) > 1 else {}
     filled = sum(any(map(is_letter, line.text)) for line in lines)
@@ -77,14 +79,54 @@ def _apart(line: Line, group: _Group) -> Iterator[Line]:
     yield from map(line.part, group.names)
 
 
+def _below_heads(lines: Sequence[Line]) -> list[Line]:
+    """Return heads and children where nearly each line has the names of a group and stands below its head.
+
+    ``Bluebirds (4)``, then ``Mira, Tilo, Anna`` on the next line.
+    """
+    filled = [at for at, line in enumerate(lines) if any(map(is_letter, line.text))]
+    groups = {one: two for one, two in pairwise(filled) if two == one + 1 and _may_head(lines[one].text)
+              and _are_names(_parts_of(lines[two].text))}
+    if len(groups) < _FEW_GROUPS or 2 * len(groups) < _NEARLY_ALL * len(filled):
+        return list(lines)
+    below = set(groups.values())
+    return [each for at, line in enumerate(lines) for each in _told_below(line, head=at in groups, names=at in below)]
+
+
+def _told_below(line: Line, *, head: bool, names: bool) -> Iterator[Line]:
+    if names:
+        yield from map(line.part, _parts_of(line.text))
+    else:
+        yield line.heading(line.text) if head else line
+
+
+def _parts_of(text: str) -> tuple[str, ...]:
+    return tuple(_names(_without_stop(text))) if len(text) <= _LONGEST else ()
+
+
+def _may_head(text: str) -> bool:
+    bare = _BRACKETS.sub(" ", text).split()
+    return 0 < len(bare) <= _MOST_WORDS and not _COMMA.search(text) and not is_given(bare[0])
+
+
+def _are_names(parts: Sequence[str]) -> bool:
+    return (len(parts) > 1 and all(map(may_be_a_name, parts)) and all(map(is_titled_name, parts))
+            and given_share(parts) >= _HALF)
+
+
 def _head(text: str) -> _Head | None:
     """Return what stands before the first colon, or the last dash before names, and the names; None in a form."""
     if len(text) > _LONGEST or NAME_LABEL.match(text):
         return None
-    label = _LABEL.match(text) or _DASHED.match(text)
-    if label and begins_small(text[label.end() :]) and (within := _WITHIN.match(text)):  # Mon: chess – Mia, Leo
-        label = within
+    label = _ARROWED.match(text) or _LABEL.match(text) or _DASHED.match(text)
+    if label and (within := _WITHIN.match(text)) and _is_no_name(text[label.end() :], text[within.end() :]):
+        label = within  # Mon: chess – Mia, Leo
     return _Head(label[1].strip(), text[label.end() :]) if label else _without_a_sign(text)
+
+
+def _is_no_name(words: str, names: str) -> bool:
+    """Say whether words before a second sign are small, or known as no given name where those behind it are."""
+    return begins_small(words) or (is_given(names.split()[0].strip(",;")) and not is_given(words.split()[0]))
 
 
 def _without_a_sign(text: str) -> _Head | None:

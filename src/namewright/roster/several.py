@@ -264,7 +264,8 @@ def _go_on_small(parts: Sequence[str]) -> bool:
 def _is_about(words: Sequence[str]) -> bool:
     """Say whether words are a remark: one of them is a word about a child, and they open with no given name."""
     small = words[0].islower() and begins_small(words[0]) and len(words) > 1 and words[0] not in PARTICLES
-    return small or (any(map(is_word_about, words)) and not (is_given(words[0]) and len(words) < 2))
+    told = [word for word in words if not (len(word) == 1 and word.isupper())]  # Mia V, Ben M
+    return small or (any(map(is_word_about, told)) and not (is_given(words[0]) and len(words) < 2))
 
 
 def _lead(part: str) -> int:
@@ -346,7 +347,7 @@ def _family_first_in(masked: str, parts: list[str]) -> Several | None:
 
 def _two_by_comma(one: str, two: str, *, alone: bool) -> Several | None:
     """Judge a line with one comma, in a list that does not write ``Family, Given``."""
-    first, second = one.split(), two.split()
+    first, second = (_BRACKETS.sub(" ", part).split() or [part] for part in (one, two))
     sure, unsure = Several((one, two), True), Several((one, two), False)
     opens, follows = lean(first[0]), lean(second[0])
     if fold(second[-1]) in SUFFIXES or first[0].lower() in PARTICLES:
