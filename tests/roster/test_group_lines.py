@@ -22,6 +22,12 @@ def test_a_stop_or_an_age_over_names_is_a_heading(first: str, second: str) -> No
     assert practised(text) == ["Xobrel", "Tarnul", "Mia", "Leo", "Odelo"]
 
 
+@pytest.mark.parametrize("sign", [" –", ":"])
+def test_who_gets_on_at_a_street_is_a_child(sign: str) -> None:
+    text = f"Ava Vost\n7:44 Calle Sol{sign} Mark Adeyemi\nMia Tarn\nLeo Elm\nIda Fask"
+    assert practised(text) == ["Ava", "Mark", "Mia", "Leo", "Ida"]
+
+
 @pytest.mark.parametrize("text", [
     "7:12 Mia\nXobrel\nTarnul\nLeo", "1 mia\n2 leo\n3 anni\n4 lia", "7:12 Xobrel\n7:20 Mia",
 ])
