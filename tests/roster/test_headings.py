@@ -23,6 +23,7 @@ HEADINGS = [
     ("Sala dos Girassóis, educadora Irune", "in Portuguese"), ("Salle Tournesol, ATSEM Irune", "in French"),
     ("Raum Erle, Erzieherin Irune", "in German"), ("Erlenraum, Frau Ferrow, 2026/27", "in one word, with a year"),
     ("Room Sunflower, teacher Irune", "in English"),
+    ("Telefonliste", "a list in German, in one word"), ("Édité le 03/09/2026", "a print, by a word that is a name too"),
     ("Mon 30 Nov", "a day and a date"), ("Montag, 30. November", "the same in German"),
     ("lunes 30 de noviembre de 2026", "in Spanish"), ("le lundi 30 novembre", "in French again"),
     ("lunedì 30 novembre", "in Italian again"), ("segunda-feira, 30 de novembro", "in Portuguese again"),
@@ -42,6 +43,7 @@ CHILDREN = [
     ("Mira Vost", "a plain name"), ("Name: Mira Vost", "the label of a name"),
     ("Mira Sala, Frau Ferrow", "a family name that means a room, and a teacher"), ("Sala, Irune", "the same alone"),
     ("Sala Irune, autismo", "a given name that means a room"), ("Zimmer, Anna", "a family name in German"),
+    ("Edite Vost", "a name that means printed elsewhere"), ("Edite (5)", "and an age"),
     ("April", "a month alone may be a child"),
     ("Summer Vost", "so may a season"), ("Grace Ms", "a title behind a name"), ("Paige", "a name that sounds like one"),
     ("Mira", "one word"), ("1. Mira", "numbered"), ("De la Brae, Mira", "a comma"), ("", "nothing at all"),
@@ -68,6 +70,7 @@ def test_a_line_that_is_a_child(line: str, why: str) -> None:
 
 PERHAPS = [
     ("Sala Marco, maestra Irune", "a room or a family name before a given one, and a teacher"),
+    ("Telefonliste Marienkäfer", "a list in German, in one word"), ("To: Kim Olmo", "to whom a letter goes"),
     ("Aula Girasoles", "a word for a class in front"), ("Bluebirds - Ms. Ferrow", "one word and an adult"),
     ("Bluebirds 2026/27", "a school year"), ("Kita Sonnenhügel", "a house in German"),
     ("Vorschulgruppe Marienkäfer", "a German word in one"), ("Gruppe Max", "a group called as a child is"),
@@ -76,6 +79,7 @@ PERHAPS = [
 NOT_EVEN_PERHAPS = [
     ("Mira - Ms. Ferrow", "a name that is known"), ("Mira Vost 2026/27", "beside a year too"),
     ("Kirrin Brane - Ms. Ferrow", "two words are a whole name"), ("Sala, Mira", "a comma"), ("Kirrin", "one word"),
+    ("To: nut allergy", "a child called To"), ("Mira Telefonliste", "a name in front"), ("Kaplan", "a family name"),
 ]
 
 

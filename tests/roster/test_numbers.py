@@ -64,6 +64,12 @@ def test_a_figure_in_a_given_name_of_a_table_is_asked_about_too() -> None:
     assert [child.practice for child in read.children] == ["Mira"]
 
 
-@pytest.mark.parametrize("name", ["Katie2", "K1b", "1st Ava", "1ère Ava", "S1044", "4yrs", "Mira V0st", "2nd", ""])
+@pytest.mark.parametrize("word", ["J0sep", "Este11e", "Gi11es", "M0m0k0", "0livia", "1sabel", "J0SEP"])
+def test_figures_among_the_letters_of_a_name_are_a_photos(word: str) -> None:
+    assert figure_inside(word) == message("roster.figure_inside", word=word)
+
+
+@pytest.mark.parametrize("name", ["Katie2", "Katie11", "10th", "5yrs", "K1b", "1st Ava", "1ère Ava", "S1044", "4yrs",
+                                  "Mira V0st", "2nd", ""])
 def test_other_figures_are_no_part_of_a_name(name: str) -> None:
     assert figure_inside(name) is None

@@ -77,12 +77,12 @@ CLASS_OPENINGS = word_set("""
     seccion, room, group, team, table, tisch, mesa, tavolo, equipe, equipo, kita, kiga, krippe, hort, kindergarten,
     kinderhaus, kindertagesstatte, grundschule, vorschule, jardin, jardim, escuela, colegio, guarderia, ecole,
     maternelle, creche, scuola, asilo, nido, escola, infantario, infantil, section, nursery, preschool, school,
-    ceip, gruppenliste, klassenliste, kinderliste""")
+    ceip, gruppenliste, klassenliste, kinderliste, sitzplan, stundenplan, essensplan, dienstplan""")
 """First words of a class that is named after something: ``Salle des Tournesols``."""
 
 CLASS_ENDINGS = ("gruppe", "gruppen", "klasse", "schule", "kindergarten", "tagesstatte", "kalender", "gesprache",
-                 "kinder", "nraum", "zimmer")
-"""Endings of German words in one that name a class or its room: ``Vorschulgruppe``, ``Erlenraum``."""
+                 "kinder", "nraum", "zimmer", "liste", "listen")
+"""Endings of German words in one for a class, its room or a list: ``Bärengruppe``, ``Erlenraum``, ``Telefonliste``."""
 
 ENDS = word_set("end, ende, fin, fine, fim")
 

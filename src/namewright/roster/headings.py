@@ -65,6 +65,7 @@ _ASIDE = pattern(r"\s+[-–—|/]\s+.*|,\s*(?=\d|(?P<title>[^\W\d_]+)).*|\s*\([^
 _COUNTED = pattern(r"\d{1,4}(?:st|nd|rd|th|er|[ºª°])?")
 _ELIDED = pattern(r"(?:d|l|dell)['’](?=[^\W\d_])", needs="'’")
 _IN_BRACKETS = pattern(r"\([^()]*\)")
+_ADDRESSED = pattern(r"(?:To|An|Para|À|A|Cc):\s+[^\W\d_a-z]")
 _SIGN = pattern(r"\s[-–—]\s|[:,;(\t]")
 _INITIALLED = pattern(r"[^\W\d_][\w’'-]+ [^\W\d_]\.?")
 _BETWEEN_DAYS = pattern(r"[-–/+&,.()]+")
@@ -112,7 +113,8 @@ def heading_reason(text: str) -> Message | None:
     several = sum(any(map(str.isalnum, word)) for word in text.split()) > 1
     if dated or (several and all(map(_is_heading_word, words)) and not _opens_with_a_marked_name(text)):
         return message("roster.heading_only")
-    return message("roster.heading_remark") if first in PRINTED and not is_given(first) and _ends(rest) else None
+    printed = first in PRINTED and (_ends(rest) if not is_given(first) else _is_dated_print(rest))
+    return message("roster.heading_remark") if printed else None
 
 
 def _words(text: str) -> list[str]:
@@ -149,6 +151,8 @@ def perhaps_heading(text: str) -> Message | None:
     if _may_be_a_room(words) and (not is_known(words[0]) or _is_led(text)):
         return _perhaps(text)
     if _may_greet(words) or (len(words) == _FEW and _asks_kindly(words[1]) and not is_given(words[0])):
+        return _perhaps(text)
+    if _ADDRESSED.match(text) and len(words) > 1:
         return _perhaps(text)
     asked = _before_a_request(text) if _asks_kindly(fold(text)) else None
     if asked and not any(map(is_known, asked.split())) and not _INITIALLED.fullmatch(strip_numbering(asked)):
@@ -377,6 +381,11 @@ def _is_month(first: str, rest: list[str]) -> bool:
 
 def _ends(rest: list[str]) -> bool:
     return not rest or not rest[0].isalpha() or rest[0] in _AFTER_PRINTED
+
+
+def _is_dated_print(rest: list[str]) -> bool:
+    """Say whether small words and a date stand behind a word that is a name, too: ``Édité le 03/09/2026``."""
+    return len(rest) > 1 and rest[0] in _AFTER_PRINTED and all(any(map(str.isdigit, word)) for word in rest[1:])
 
 
 def _opens_heading(word: str) -> bool:

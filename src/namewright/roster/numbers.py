@@ -25,7 +25,7 @@ _PHONE = pattern(r"\+?\(?\d[\d\s().-]{6,}\d")
 _DIGITS = pattern(r"\S*\d\S*")
 _MIXED = pattern(r"(?<!\S)(?=\S*[a-z])[^\W\d_]{2,}-?\d+[^\W\d_]+(?!\S)")
 _SPOILT = pattern(r"(?![01](?:st|er|[eè]re|h|[uU]hr)$)"
-                  r"(?:[^\W\d_]+[01358]|[01](?=[^\W\d_]{3}))(?:[^\W\d_]+[01358])*[^\W\d_]+")
+                  r"(?:[^\W\d_]+[01358]{1,2}|[01](?=[^\W\d_]{3}))(?:[^\W\d_]+[01358]{1,2})*[^\W\d_]+[01]?")
 _GLUED = pattern(r"([^\W\d_]{3,})\d{1,3}")
 _LETTERS = pattern(r"[^\W\d_]+")
 _LETTER = pattern(r"[^\W\d_]")
