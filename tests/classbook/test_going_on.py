@@ -196,3 +196,27 @@ def test_latin_letters_of_a_list_take_over_and_the_other_script_is_remembered(bo
         assert book.update_roster(text).joined == ()
         named = book.child(child).child
         assert (named.given, named.family, named.practice) == ("Mila", "Boeva", "Mila")
+
+
+def test_a_slip_that_was_answered_for_is_known(book: Classbook) -> None:
+    """The child goes on as an adult said, whichever spelling comes, until one is said to be meant."""
+    book.update_roster(f"Katla Pruner\n{REST}")
+    child = book.children()[0].id
+    slip = f"Katlla Pruner\n{REST}"
+    book.update_roster(slip, same={1: child}, answers=Answers(keeps=frozenset({1})))
+    for text in (slip, f"Katla Pruner\n{REST}", f"Sefa Ilar\n{REST}Katlla Pruner\n", slip):
+        assert book.update_roster(text).recognised == ()
+        assert book.child(child).child.practice == "Katla"
+        assert book.child(child).left is None
+    book.update_roster(slip, answers=Answers(meant=frozenset({1})))
+    assert book.child(child).child.practice == "Katlla"
+
+
+def test_another_child_of_a_name_that_was_changed_is_another(book: Classbook) -> None:
+    """Who is Emma Vost now stays so when a second child comes who is called Emma Moss."""
+    book.update_roster(f"Emma Moss\n{REST}")
+    child = book.children()[0].id
+    book.update_roster(f"Emma Vost\n{REST}", same={1: child})
+    update = book.update_roster(f"Emma Moss\nEmma Vost\n{REST}")
+    assert len(update.joined) == 1
+    assert book.child(child).child.family == "Vost"

@@ -537,6 +537,21 @@ def test_a_name_that_the_list_has_without_its_mark_can_be_meant_so(settled: Visi
     assert "is written “Íñigo”" not in lines(settled, f"{text}Wenna Praske\n")
 
 
+def test_a_slip_of_an_office_is_answered_once(settled: Visitor, class_file: Path) -> None:
+    """The child may go on as the class has the name, or as this list has it; either way it is asked no more."""
+    text = MESSY.replace("Katla", "Katlla")
+    page = _pressed(settled, lines(settled, text), "The same child, still Katla Pruner")
+    assert "Nothing needs you." in page
+    settled.keep(text)
+    assert "Katla" in labels(class_file)
+    for again in (f"{text}Wenna Praske\n", f"{MESSY}Wenna Praske\n", text):
+        assert "to be answered" not in lines(settled, again)
+        settled.keep(again)
+        assert "Katla" in labels(class_file)
+    page = _pressed(settled, lines(settled, text.replace("Kasimir", "Kasimirr")), "The same child, now Kasimirr Dolt")
+    assert "to be answered" not in page
+
+
 def test_two_children_of_one_name_are_asked_about_once(settled: Visitor) -> None:
     """A second of a name is; next month both are known, so nobody is asked again."""
     settled.keep(f"{MESSY}Oona Hale\n")

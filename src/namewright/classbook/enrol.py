@@ -15,7 +15,7 @@ from collections import Counter, defaultdict
 from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 
-from namewright.classbook.going_on import NOTHING_SAID, Saying, is_other_script, whole_name
+from namewright.classbook.going_on import NOTHING_SAID, Saying, is_other_script, is_written_alike, whole_name
 from namewright.classbook.same_child import Kin, kin, named
 from namewright.classbook.who import Known, written
 from namewright.message import Field, Message, message
@@ -166,10 +166,11 @@ class _Matching:
         return self._saying.as_known(child, old) if old else child
 
     def _going_on(self) -> Iterator[Message]:
-        """Say whose practised name goes on as the class has it; one in another script was told when it was answered."""
+        """Say whose name goes on as the class has it; one in another script was told when it was answered."""
         pairs = [(child, self._as_known[child.line]) for child in self._children]
         less = tuple(message("classbook.now", before=_written(child), name=_written(now)) for child, now in pairs
-                     if child.practice != now.practice and not is_other_script(child.practice))
+                     if not is_other_script(child.practice) and (
+                         child.practice != now.practice or not is_written_alike(whole_name(child), whole_name(now))))
         yield from ((message("classbook.goes_on", names=less),) if less else ())
 
     def _answered(self) -> Iterator[tuple[Field, Field]]:

@@ -1,9 +1,9 @@
 """What a new list leaves out of a child whom the class knows goes on, unless somebody took it out by hand.
 
-An office's list of next month says less than the class knows: a name without its accent or in the other script, no
-word of what the child goes by, no column for the hand. Somebody answered or set that once, so it goes on, part by
-part, until a list says something else. Where the list is the one that the class has, with a line or two changed by
-hand, what was taken out is gone: for those lines all is meant as it stands. Pure.
+An office's list of next month says less than the class knows: a name without its accent, in the other script or with
+the slip of last month, no word of what the child goes by, no column for the hand. Somebody answered or set that once,
+so it goes on, part by part, until a list says something else. Where the list is the one that the class has, with a line
+or two changed by hand, what was taken out is gone: for those lines all is meant as it stands. Pure.
 """
 
 from __future__ import annotations
@@ -79,8 +79,9 @@ class Saying(NamedTuple):
 
     ``unsaid`` are the fields of ``LISTED`` that it says of nobody. ``changed`` are lines, by number, that were changed
     by hand in the list of before, with what stood there; ``meant`` are lines of which somebody said that the name is
-    meant as it stands. ``whole``: that list holds only what was typed, and not what goes on. ``families``: it has
-    family names, so that one that is not there is left out; a list of given names alone is taken to mean that.
+    meant as it stands, and ``keeps`` those whose child goes on as the class writes the name. ``whole``: the list of
+    before holds only what was typed, and not what goes on. ``families``: this one has family names, so that one that is
+    not there is left out; a list of given names alone is taken to mean that.
     """
 
     unsaid: frozenset[str] = frozenset()
@@ -88,13 +89,15 @@ class Saying(NamedTuple):
     meant: frozenset[int] = frozenset()
     whole: bool = False
     families: bool = False
+    keeps: frozenset[int] = frozenset()
 
     def as_known(self, child: Child, old: Known) -> Child:
         """Return a child of the list with what the class knows of it and the list leaves out."""
         line_before = self.changed.get(child.line)
         literally = line_before is not None or child.line in self.meant
         gone = child.line in self.meant or (line_before is not None and old.goes_by in line_before)
-        given, family = _names(child, old, literally=literally)
+        is_known_so = child.line in self.keeps or (child.line not in self.meant and _is_also(child, old))
+        given, family = (old.given, old.family) if is_known_so else _names(child, old, literally=literally)
         if self.families and not family and not literally:
             family = old.family
         practice = _practised(child, old, given, family, literally=literally, called_no_more=gone)
@@ -105,13 +108,14 @@ class Saying(NamedTuple):
 NOTHING_SAID = Saying()
 
 
-def saying(roster: Roster, text: str, before: str, *, whole: bool, meant: Collection[int] = ()) -> Saying:
+def saying(roster: Roster, text: str, before: str, *, whole: bool, meant: frozenset[int] = frozenset(),
+           keeps: frozenset[int] = frozenset()) -> Saying:
     """Return what a list, read from ``text``, says; ``before`` is that of the class, ``whole`` as it was typed."""
     changed = by_hand(before, text)
     lines = {line.line: changed[line.text.strip()] for line in roster.lines if line.text.strip() in changed}
     unsaid = frozenset(each for each in LISTED if not any(getattr(child, each) for child in roster.children))
     families = sum(bool(child.family) for child in roster.children)
-    return Saying(unsaid, lines, frozenset(meant), whole, 2 * families > len(roster.children))
+    return Saying(unsaid, lines, meant, whole, 2 * families > len(roster.children), keeps)
 
 
 def _with_listed(child: Child, old: Known, unsaid: Collection[str]) -> Child:
@@ -119,6 +123,16 @@ def _with_listed(child: Child, old: Known, unsaid: Collection[str]) -> Child:
     if child.practice != old.practice:
         more.pop("beats", None)  # which are those of the name
     return child._replace(**more)
+
+
+def is_written_alike(one: str, other: str) -> bool:
+    """Say whether two whole names have the same words, in whatever order."""
+    return sorted(words(one)) == sorted(words(other))
+
+
+def _is_also(child: Child, old: Known) -> bool:
+    """Say whether a list writes a name as lists are known to."""
+    return bool(old.also) and is_written_alike(whole_name(child), old.also)
 
 
 def _names(child: Child, old: Known, *, literally: bool) -> tuple[str, str]:

@@ -32,7 +32,7 @@ class Promise:
 def parted(text: str) -> tuple[Promise, ...]:
     """Return the children of a line that may be several: a family name that stands once is everybody’s."""
     whole = strip_numbering(text)
-    if shared := _one_family(whole):
+    if shared := shared_family(whole):
         return shared
     found = several_in(whole, family_first=False, alone=True)
     names = found.parts if found else tuple(part for part in COMMAS.split(whole) if any(map(is_letter, part)))
@@ -42,7 +42,7 @@ def parted(text: str) -> tuple[Promise, ...]:
     return tuple(Promise(each[0], " ".join(each[1:])) for each in words)
 
 
-def _one_family(text: str) -> tuple[Promise, ...]:
+def shared_family(text: str) -> tuple[Promise, ...]:
     """Return the children of ``Lindle, Bo & Ana``: one comma behind a word that is no given name, and two behind it."""
     family, _, behind = text.partition(",")
     names = [name.strip() for name in _AND.split(behind)] if "," not in behind else []

@@ -16,7 +16,16 @@ from typing import Any
 from namewright.classbook import list_before, saves
 from namewright.classbook.enrol import NEW, Enrolment, doubles, enrol
 from namewright.classbook.facts import facts_in_common
-from namewright.classbook.going_on import LISTED, Saying, called, is_other_script, relabelled, saying, whole_name
+from namewright.classbook.going_on import (
+    LISTED,
+    Saying,
+    called,
+    is_other_script,
+    is_written_alike,
+    relabelled,
+    saying,
+    whole_name,
+)
 from namewright.classbook.joining import join
 from namewright.classbook.keys import tuning_of
 from namewright.classbook.known_lines import KNOWN_LINE, read_known
@@ -36,11 +45,12 @@ _MEANWHILE = message("classbook.list_meanwhile")
 class Answers(NamedTuple):
     """What an adult said of lines of a list, by number.
 
-    ``meant`` are those whose names are meant as they stand, ``also`` the whole names that stood, in another script, on
-    lines that were written anew.
+    ``meant`` are those whose names are meant as they stand, ``keeps`` those whose children go on as the class writes
+    them, ``also`` the whole names that stood, in another script, on lines that were written anew.
     """
 
     meant: frozenset[int] = frozenset()
+    keeps: frozenset[int] = frozenset()
     also: Mapping[int, str] = MappingProxyType({})
 
 
@@ -84,7 +94,7 @@ def take_roster(db: sqlite3.Connection, text: str, part: NamePart, who: str, whe
     known = everyone(db)
     roster = read_known(text, lambda tried: read_roster(tried, LIST, part, names_in=names_in), known)
     text = roster.text or text  # a line for each child, so that a child stands on one line and a line for one child
-    said = saying(roster, text, before, whole=is_whole(db), meant=answers.meant)
+    said = saying(roster, text, before, whole=is_whole(db), meant=answers.meant, keeps=answers.keeps)
     found, typed = _matched(db, roster, known, same, before if is_whole(db) else "", said), roster.children
     found.notes.extend(dict.fromkeys(note for line in roster.lines for note in line.notes if note.key == KNOWN_LINE))
     if found.more:
@@ -101,7 +111,7 @@ def take_roster(db: sqlite3.Connection, text: str, part: NamePart, who: str, whe
                    (kept, checked_text(who, MAX_WHO, "long_who"), at, whole))
     by_given = roster.children if part is not NamePart.FAMILY else tuple(
         map(as_known, read_roster(text, LIST, NamePart.GIVEN, names_in=names_in).children))
-    also = _also(roster.children, found, known, answers.also)
+    also = _also(roster.children, found, known, answers)
     rows = [_Row(child, line, called(given), also.get(child.line, ""))
             for child, line, given in zip(roster.children, lines, by_given, strict=True)]
     return _enrolled(db, roster, rows, at, known, found, same, typed, joins=joins)
@@ -139,19 +149,21 @@ def _as_known(found: Enrolment, known: Sequence[Known], said: Saying) -> Callabl
 
 
 def _also(children: Sequence[Child], found: Enrolment, known: Sequence[Known],
-          typed: Mapping[int, str]) -> dict[int, str]:
-    """Return, by line, whole names in another script of children whom the class has in Latin letters.
+          answers: Answers) -> dict[int, str]:
+    """Return, by line, whole names that lists are known to have for children whose name is another.
 
-    ``typed`` are those of lines that somebody wrote anew. ``found`` gives those which the list or the class has.
+    One in another script, of a child whom the class has in Latin letters, goes before one with a slip.
     """
     by_id = {one.id: one for one in known}
     also = {}
     for child in children:
-        old = by_id.get(found.ids.get(child.line, NEW))
-        names = (found.typed.get(child.line, ""), typed.get(child.line, ""), whole_name(old) if old else "",
-                 old.also if old else "")
-        other = next((name for name in names if is_other_script(name)), "")
-        if other and not is_other_script(child.given or child.family):
+        old, typed = by_id.get(found.ids.get(child.line, NEW)), found.typed.get(child.line, "")
+        before, kept = (whole_name(old), old.also) if old else ("", "")
+        scripts = (name for name in (typed, answers.also.get(child.line, ""), before, kept) if is_other_script(name))
+        other = "" if is_other_script(child.given or child.family) else next(scripts, "")
+        if not other:
+            other = typed if child.line in answers.keeps else kept
+        if other and not is_written_alike(other, whole_name(child)):
             also[child.line] = other
     return also
 

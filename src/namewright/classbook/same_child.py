@@ -38,7 +38,7 @@ class Kin(IntEnum):
 class Named:
     """A child's names for comparing: without letter case, marks, hyphens, apostrophes and dots.
 
-    ``also`` is the whole name as lists in another script have it.
+    ``also`` is the whole name as lists have it, in another script or with a slip.
     """
 
     given: str

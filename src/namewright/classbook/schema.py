@@ -136,8 +136,8 @@ MIGRATIONS: tuple[Migration, ...] = (
             held TEXT NOT NULL)""",
     ),
     (
-        # What a child is called where that is not the given name, and the whole name as lists in another script have
-        # it: a list of next month may say neither.
+        # What a child is called where that is not the given name, which a list of next month may leave out; and the
+        # whole name as such a list has it, in another script or with a slip.
         "ALTER TABLE children ADD COLUMN goes_by TEXT NOT NULL DEFAULT ''",
         "ALTER TABLE children ADD COLUMN also TEXT NOT NULL DEFAULT ''",
         """UPDATE children SET goes_by = practice WHERE practice NOT IN (given, family, trim(given || ' ' || family))

@@ -15,9 +15,9 @@ NOTHING_LISTED: Mapping[str, Any] = MappingProxyType({})
 class Known(NamedTuple):
     """A child as the database has it; ``here`` is false for one who has left.
 
-    ``goes_by`` is what the child is called where that is not the given name, ``also`` the whole name as lists in
-    another script have it; both are empty where there is none. ``listed`` is what a list said of the child besides
-    its names, by the fields of ``Child``.
+    ``goes_by`` is what the child is called where that is not the given name, ``also`` the whole name as lists have it,
+    in another script or with a slip; both are empty where there is none. ``listed`` is what a list said of
+    the child besides its names, by the fields of ``Child``.
     """
 
     id: int

@@ -30,8 +30,8 @@ from namewright.settings import NamePart
 from namewright.web.class_pdf import sheets_ahead
 from namewright.web.desk import book, class_settings, desk, keep_groups
 from namewright.web.list_reading import MAX_CHARACTERS, Reading, read
-from namewright.web.list_same import answered, answers, is_meant_anew, meant, same_children, stood, with_answer
-from namewright.web.list_ways import MEANT, mark, spelled, ways_on, written
+from namewright.web.list_same import answered, answers, is_meant_anew, keeps, meant, same_children, stood, with_answer
+from namewright.web.list_ways import KEEPS, MEANT, mark, spelled, ways_on, written
 from namewright.web.screen_language import language_of
 from namewright.wording import FIRST, languages, wording
 
@@ -202,7 +202,8 @@ def _answered(now: Draft, pressed: str) -> _Seen:
     line = reading.lines[at]
     if way.child is not None:
         alike = sum(mark(each.text) == which for each in reading.lines)
-        return _stepped(replace(now, settled=with_answer(now.settled, which, way.child, alike)))
+        said = with_answer(now.settled - {keeps(which)}, which, way.child, alike)
+        return _stepped(replace(now, settled=said | ({keeps(which)} if key.startswith(KEEPS) else set())))
     if way.settles:
         return _stepped(replace(now, settled=now.settled | {meant(which) if key == MEANT else which}))
     if way.offered is not None and line.child and typed.strip():

@@ -2,7 +2,7 @@
 
 Whom a changed line is, the class tells by names (``classbook.enrol``). What somebody answered about a line goes before
 both. It is kept beside the draft: the line's mark with the child's number, with a sign where the name is meant as it
-stands, or with the name in another script that stood there before it was written anew.
+stands or goes on as the class has it, or with the name in another script that stood there before it was written anew.
 """
 
 from __future__ import annotations
@@ -13,7 +13,7 @@ from urllib.parse import quote, unquote
 
 from namewright.classbook.rosters import Answers
 
-_MEANT, _BEFORE = "!", "~"
+_MEANT, _KEEPS, _BEFORE = "!", "^", "~"
 
 
 def same_children(before: Sequence[str], on_line: Mapping[int, int], after: Sequence[str]) -> dict[int, int]:
@@ -65,6 +65,11 @@ def meant(mark: str) -> str:
     return mark + _MEANT
 
 
+def keeps(mark: str) -> str:
+    """Return what is kept of the answer that the child on the line of a mark goes on as the class writes the name."""
+    return mark + _KEEPS
+
+
 def stood(mark: str, name: str) -> str:
     """Return what is kept of a name that stood on the line of a mark before it was written anew."""
     return f"{mark}{_BEFORE}{quote(name, safe='')}"
@@ -80,4 +85,5 @@ def answers(settled: frozenset[str], lines: Sequence[str], mark: Callable[[str],
     names = {key: unquote(name) for key, sign, name in (one.partition(_BEFORE) for one in settled) if sign}
     marks = {at: mark(line) for at, line in enumerate(lines, 1) if line.strip()}
     return Answers(frozenset(at for at, key in marks.items() if meant(key) in settled),
+                   frozenset(at for at, key in marks.items() if keeps(key) in settled),
                    {at: names[key] for at, key in marks.items() if key in names})

@@ -18,7 +18,7 @@ from types import MappingProxyType
 
 from namewright.classbook.enrol import NEW, Recognised
 from namewright.classbook.going_on import is_other_script
-from namewright.classbook.parting import COMMAS, Promise, parted, ways_to_write
+from namewright.classbook.parting import COMMAS, Promise, parted, shared_family, ways_to_write
 from namewright.classbook.who import Known
 from namewright.message import Field, Message, message
 from namewright.names.latin_spelling import latin_spelling
@@ -34,6 +34,8 @@ from namewright.roster.vocabulary import fold
 
 AS_KNOWN = "web.list.spelled"
 """Tells of a line that its child is called otherwise here than it says."""
+KEEPS = "keeps"
+"""How the key of a way begins that leaves a child’s name as the class has it."""
 MEANT = "meant"
 """The way that takes the name on a line as it stands."""
 _MANY = frozenset({TWO_CHILDREN.key, "roster.several"})
@@ -180,7 +182,8 @@ def _as_one(text: str) -> Way | None:
     """Write two names without the sign between them, as one child’s."""
     whole = strip_numbering(text)
     before, comma, behind = whole.partition(",")
-    if comma and before.strip() and lean(before.split()[0]) < 0 and "," not in behind:  # a family name stands first
+    first = shared_family(whole) or (before.strip() and lean(before.split()[0]) < 0)
+    if comma and first and "," not in behind:  # a family name stands first
         whole = f"{behind} {before}"
     words = " ".join(COMMAS.sub(" ", whole).split())
     if " " not in words:
@@ -312,6 +315,11 @@ def same_child(report: LineReport, one: Recognised) -> Question:
 
 
 def _ways_same(one: Recognised) -> tuple[Way, ...]:
+    if one.taken and not one.sure and len(one.known) == 1:  # a slip, on this list or on that of before
+        old = one.known[0]
+        return (Way(f"{KEEPS}{old.id}", message("web.list.way_still", name=old.shown), child=old.id),
+                Way(f"is{old.id}", message("web.list.way_now", name=one.name), child=old.id),
+                Way("new", message("web.list.way_new"), child=NEW))
     names = _told_apart(one.known)
     known = tuple(Way(f"is{each.id}", message("web.list.way_same", name=name), child=each.id)
                   for each, name in zip(one.known, names, strict=True))
