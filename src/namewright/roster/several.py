@@ -356,7 +356,8 @@ def _two_by_comma(one: str, two: str, *, alone: bool) -> Several | None:
         on_no_list = opens == 0 and not is_given(first[0]) and not is_given(second[0])
         alike = len(first) == len(second) <= _TRIPLE and two.istitle()
         whole = opens == 0 and len(first) > 1 < len(second) <= _TRIPLE and is_titled_name(two)
-        return unsure if ((on_no_list and alike) or whole) and not alone else None
+        single = on_no_list and len(first) == len(second) == 1 and two.istitle()  # Xuwen, Tarbo
+        return unsure if single or (((on_no_list and alike) or whole) and not alone) else None
     if len(first) == 1 == len(second):  # Mia, Leo
         return sure if follows > 0 else unsure
     if len(first) > 1 < len(second):  # Mia Chen, Leo Park; María García, Ana Belén may be one child

@@ -24,6 +24,7 @@ from namewright.roster.forms import from_a_form
 from namewright.roster.header_words import SOLO_HEADERS
 from namewright.roster.headers import family_first, given_first, header_roles, titles_for
 from namewright.roster.headings import heading_reason, is_placed
+from namewright.roster.kin import from_kin
 from namewright.roster.known import is_given, lean
 from namewright.roster.labelled_groups import from_labelled_groups
 from namewright.roster.marks import without_marks
@@ -84,6 +85,8 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
     asides: list[Aside] = []
     if not table.delimiter and table.header is None:
         found, asides = without_sentences(found)
+        found, about = from_kin(found)
+        asides = sorted([*asides, *about], key=lambda aside: aside.line.origin)
         found = from_waiting_lists(found)
     found = from_dated_lines(found)
     found = from_stacked_columns(from_a_form(from_labelled_groups(found)))

@@ -1,0 +1,55 @@
+"""Lines that name a child by a grown-up, as a chain of telephone calls does: ``Mia's mum Jo -> Leo's dad``.
+
+The child is made of the first such line, and what stands beside it is told; a further line for another grown-up of the
+child, or one for a child who has a line, makes nobody twice. Read so where two lines or more are written so.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from namewright.message import message
+from namewright.patterns import pattern
+from namewright.roster.beside import strip_numbering
+from namewright.roster.known import is_given
+from namewright.roster.pasted import Line
+from namewright.roster.prose import Aside
+from namewright.roster.vocabulary import OTHER_PEOPLE, fold
+
+_OWNED = pattern(r"([^\W\d_][\w’'-]*)['’]s?\s+([^\W\d_]+)(?![\w-])")
+_GENITIVE = pattern(r"([^\W\d_]{2,}s)\s+([^\W\d_]+)(?![\w-])")
+_OF = pattern(r"(?:(?:[Ll][ae]|[Ee]l|[AaOo]|[Ii]l|[Dd]ie|[Dd]er|[Tt]he)\s+)?([^\W\d_]+)\s+"
+              r"(?:(?:de|di|da|do|von|of|della|del)\s+(?:l[ao]\s+)?|d['’])([^\W\d_][\w-]*)")
+_FEWEST = 2
+_LONGEST = 200
+
+
+def from_kin(lines: Sequence[Line]) -> tuple[list[Line], list[Aside]]:
+    """Return the lines with the children of such lines alone, and those that are about a child who has a line."""
+    found = {at: name for at, line in enumerate(lines) if len(line.text) <= _LONGEST
+             and (name := child_of(strip_numbering(line.text)))}
+    if len(found) < _FEWEST:
+        return list(lines), []
+    seen = {fold(line.text.split()[0]) for at, line in enumerate(lines) if at not in found and line.text.strip()}
+    kept, asides = [], []
+    for at, line in enumerate(lines):
+        if at not in found:
+            kept.append(line)
+        elif is_given(f"{found[at]}s") and _GENITIVE.match(strip_numbering(line.text)):  # Luka or Lukas
+            asides.append(Aside(line, (message("roster.unlike", words=found[at]),), asked=True))
+        elif fold(found[at]) in seen:
+            asides.append(Aside(line, (message("roster.about_children"),)))
+        else:
+            seen.add(fold(found[at]))
+            kept.append(line.without(line.text, found[at]))
+    return kept, asides
+
+
+def child_of(text: str) -> str:
+    """Return the child by whom a grown-up at the front of a line is named, empty where none is."""
+    for owned in (_OWNED, _GENITIVE):
+        if (match := owned.match(text)) and fold(match[2]) in OTHER_PEOPLE:
+            name, bare = match[1], match[1][:-1]
+            return name if owned is _OWNED or not is_given(bare) else bare
+    match = _OF.match(text)
+    return match[2] if match and fold(match[1]) in OTHER_PEOPLE and match[2][0].isupper() else ""

@@ -1,0 +1,48 @@
+"""A child who is named by a grown-up, as in a chain of calls: the child is made once, and the grown-up never."""
+
+from __future__ import annotations
+
+import pytest
+
+from namewright.roster.children import Outcome
+from namewright.roster.parsing import read_roster
+
+CHAINS = [
+    "Mia's mum Jo -> Leo's dad\nLeo's dad Sam -> Ava's nanny\nAva's nanny Ruth -> Mia's mum",
+    "1. Mia’s mother (555-0134) → Leo’s father\n2. Leo’s father (555-0135) → Ava’s mother\n3. Ava’s mother (555-0136)",
+    "La maman de Mia (Jo) -> le papa de Leo\nLe papa de Leo (Sam) -> la mamie d'Ava\nLa mamie d'Ava -> la maman de Mia",
+    "La mamá de Mia (Jo) -> el papá de Leo\nEl papá de Leo -> la abuela de Ava\nLa abuela de Ava -> la mamá de Mia",
+    "La mamma di Mia -> il papà di Leo\nIl papà di Leo -> la nonna di Ava\nLa nonna di Ava -> la mamma di Mia",
+    "A mãe da Mia -> o pai do Leo\nO pai do Leo (Sam) -> a mãe da Ava\nA mãe da Ava -> a mãe da Mia",
+]
+
+
+@pytest.mark.parametrize("chain", CHAINS)
+def test_a_chain_of_calls_makes_each_child_once(chain: str) -> None:
+    roster = read_roster(chain)
+    assert [child.practice for child in roster.children] == ["Mia", "Leo", "Ava"]
+    assert all(report.notes for report in roster.lines)
+
+
+def test_a_german_genitive() -> None:
+    """One that may be a name with an s of its own is asked about."""
+    roster = read_roster("Tilos Mama Jo -> Emmas Papa\nEmmas Papa Sam -> Lukas Oma\nLukas Oma Ruth -> Tilos Mama")
+    assert [child.practice for child in roster.children] == ["Tilo", "Emma"]
+    assert roster.lines[2].outcome is Outcome.LEFT_OUT
+
+
+def test_a_row_for_each_grown_up_makes_nobody_twice() -> None:
+    roster = read_roster("Mia's mum Jo 555-0134\nMia's dad Sam 555-0135\nLeo's mum Ruth 555-0136")
+    assert [child.practice for child in roster.children] == ["Mia", "Leo"]
+    assert roster.lines[1].outcome is Outcome.HEADING
+
+
+def test_below_the_class_such_lines_are_about_it() -> None:
+    chain = "Mia's mum Jo -> Leo's dad\nLeo's dad Sam -> Noah's mum"
+    roster = read_roster(f"Mia Vost\nLeo Tarn\nAva Rey\nNoah Quill\n{chain}")
+    assert [child.practice for child in roster.children] == ["Mia", "Leo", "Ava", "Noah"]
+
+
+@pytest.mark.parametrize("text", ["Jonas Vater\nMia Vost\nLeo Tarn", "Mia de Leo\nAva di Marco\nNoah do Vale"])
+def test_a_name_that_looks_so_is_one(text: str) -> None:
+    assert len(read_roster(text).children) == 3
