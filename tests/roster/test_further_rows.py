@@ -37,3 +37,23 @@ def test_twins_share_a_birthday_and_are_two() -> None:
 def test_a_table_about_nobody_else_keeps_every_row() -> None:
     roster = read_roster("First name\tLast name\tBirthday\nMira\tVost\t2021-01-24\nMira\tVost\t2021-01-24")
     assert len(roster.children) == 2
+
+
+def test_a_mother_and_a_father_one_below_the_other_are_of_one_child() -> None:
+    """Without a number of the child; the telephones are theirs. Two mothers are of two children."""
+    titles = ("Child,Guardian,Relation,Phone", "Kind,Elternteil,Beziehung,Telefon", "Enfant,Parent,Lien,Téléphone",
+              "Niño,Tutor,Parentesco,Teléfono", "Bambino,Genitore,Parentela,Telefono",
+              "Criança,Responsável,Relação,Telefone")
+    words = ("mother father", "Mutter Vater", "mère père", "madre padre", "madre padre", "mãe pai")
+    for title, pair in zip(titles, words, strict=True):
+        one, two = pair.split()
+        rows = f"Mira Vost,Jo Vost,{one},5550134\nMira Vost,Sam Vost,{two},5550135\nLeo Tarn,Ruth Tarn,{one},5550136"
+        roster = read_roster(f"{title}\n{rows}")
+        assert [child.practice for child in roster.children] == ["Mira", "Leo"], title
+        assert roster.lines[2].outcome is Outcome.FURTHER
+        assert len(read_roster(f"{title}\n{rows.replace(two, one)}").children) == 3
+
+
+def test_children_with_numbers_of_their_own_stay_two_beside_a_mother_and_a_father() -> None:
+    assert _practised("40100,Vost,Mira,2021-01-24,Olga,Mother", "40107,Vost,Mira,2020-03-02,Rolf,Father") == [
+        "Mira", "Mira"]

@@ -1,19 +1,26 @@
 """Rows of a table that are about a child who has one already, as an export of contacts has one for each grown-up.
 
-It is the same child where both parts of the name agree, and with them a number or a birthday that no other name has.
+It is the same child where both parts of the name agree, and with them a number or a birthday that no other name has; or
+where two rows that follow each other have other words for who the grown-up is (mother, father).
 """
 
 from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Mapping, Sequence
+from itertools import pairwise
 
 from namewright.named_tuples import NamedTuple
 from namewright.patterns import pattern
 from namewright.roster.columns import Row, Table
-from namewright.roster.vocabulary import OTHER_PEOPLE, Role, fold
+from namewright.roster.vocabulary import NAME_ROLES, OTHER_PEOPLE, Role, fold, word_set
 
 _LEAST = 4  # figures of a number or a date that tells children apart; a room or a table has fewer
+_REACHED = word_set("""
+    phone, phones, tel, telephone, cell, mobile, email, mail, address, telefon, telefonnummer, handy, adresse, telefono,
+    movil, celular, correo, direccion, portable, courriel, cellulare, indirizzo, telefone, telemovel, endereco,
+    morada""")
+"""Titles of how a grown-up is reached, which tell no child from another."""
 _BETWEEN = pattern(r"[\W_]+")
 
 Name = tuple[str, str]
@@ -50,7 +57,33 @@ def further_rows(rows: Sequence[tuple[Row, Name]], table: Table) -> Mapping[int,
             found[row.line] = Further(*above)
         for cell in own:
             first.setdefault((*cell, name), row.line)
-    return found
+    return found | _by_relation(rows, found, table)
+
+
+def _by_relation(
+    rows: Sequence[tuple[Row, Name]], found: Mapping[int, Further], table: Table
+) -> dict[int, Further]:
+    """Return the rows of a child right above that name another grown-up: its mother, then its father."""
+    more: dict[int, Further] = {}
+    columns = [at for at, role in enumerate(table.roles) if role is Role.OTHER]
+    own = [at for at in columns if at < len(table.titles) and not is_about_others(table.titles[at])
+           and _REACHED.isdisjoint(_BETWEEN.split(fold(table.titles[at])))]
+    for (above, one), (row, two) in pairwise(rows):
+        if one != two or not all(two) or row.line in found:
+            continue
+        pairs = [(fold(above.cells[at]), fold(row.cells[at])) for at in columns
+                 if at < min(len(above.cells), len(row.cells))]
+        apart = any(above.cells[at : at + 1] != row.cells[at : at + 1] and any(map(_tells, row.cells[at : at + 1]))
+                    for at in own)  # numbers or birthdays of their own
+        if not apart and any(first != second and {first, second} <= OTHER_PEOPLE for first, second in pairs):
+            first_row = more[above.line].first if above.line in more else above.line
+            more[row.line] = Further(first_row, " ".join(_named(row, table)))
+    return more
+
+
+def _named(row: Row, table: Table) -> list[str]:
+    """Return the cells of a row that hold the name."""
+    return [cell for cell, role in zip(row.cells, table.roles, strict=False) if role in NAME_ROLES and cell]
 
 
 def _tells(cell: str) -> bool:
