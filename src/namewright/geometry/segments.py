@@ -84,8 +84,9 @@ class Cubic(NamedTuple):
         A curve stays among its control points: where those that pull it lie between its ends, as in a quarter of a
         bowl, the box is that of the ends.
         """
-        ends = _box(self.start, self.end)
-        if all([ends[0] <= x <= ends[2] and ends[1] <= y <= ends[3] for x, y in (self.pull_out, self.pull_in)]):
+        start, (ax, ay), (bx, by), end = self
+        x0, y0, x1, y1 = ends = _box(start, end)
+        if x0 <= ax <= x1 and x0 <= bx <= x1 and y0 <= ay <= y1 and y0 <= by <= y1:
             return ends
         (x0, x1), (y0, y1) = map(_reach, *self)
         return (x0, y0, x1, y1)

@@ -52,11 +52,12 @@ class Stroke(NamedTuple):
     @property
     def is_dot(self) -> bool:
         """Whether the pencil only touches the paper and does not travel."""
-        return all(point == self.start for segment in self.segments for point in segment)
+        start = self.start
+        return all(point == start for segment in self.segments for point in segment)
 
     def map(self, place: Callable[[Point], Point]) -> Stroke:
         """Return the stroke with every control point moved by ``place``."""
-        return Stroke(tuple(segment.map(place) for segment in self.segments))
+        return Stroke(tuple([segment.map(place) for segment in self.segments]))
 
     def on_grid(self, digits: int) -> GridStroke:
         """Return the start, then the points behind the start of each segment, rounded to so many decimals.
