@@ -58,3 +58,9 @@ def test_one_cell_over_columns_is_asked_about_and_a_given_name_is_a_child(title:
     rows = "Mia Vost\tmum Ada\nXobrel Tarn\tdad Yul\nLeo Elm\tmum Ida"
     assert practised(f"{title}\n\n{rows}") == ["Mia", "Xobrel", "Leo"]
     assert practised(f"Noah\n{rows}") == ["Noah", "Mia", "Xobrel", "Leo"]
+
+
+@pytest.mark.parametrize("title", ["Abholberechtigt", "Snack rota", "Quillworts"])
+def test_a_line_without_a_sign_over_lines_with_one_is_asked_about(title: str) -> None:
+    assert practised(f"{title}\n\nMia – mum Ada\nXobrel – dad Yul\nLeo – mum Ida") == ["Mia", "Xobrel", "Leo"]
+    assert practised("Noah\n\nMia – mum Ada\nXobrel – dad Yul\nLeo – mum Ida") == ["Noah", "Mia", "Xobrel", "Leo"]

@@ -43,6 +43,8 @@ ROWS = [
     (["Name", "Surname"], (Role.FULL, Role.FAMILY), "“Name” may hold the whole even beside “Surname”"),
     (["First", "Last", "First", "Last"], (Role.GIVEN, Role.FAMILY, Role.OTHER, Role.OTHER), "then a parent's"),
     (["First name", "Pet", "Song"], (Role.GIVEN, Role.OTHER, Role.OTHER), "one sure word makes the row a header"),
+    (["Niño/a", "Talla"], (Role.FULL, Role.OTHER), "a child in Spanish"),
+    (["Criança", "Tamanho"], (Role.FULL, Role.OTHER), "in Portuguese"), (["Nino", "Talla"], None, "a name"),
     (["Mira", "Vost"], None, "a child"), (["Name"], None, "one column is no table"),
     (["Hand", "Support"], None, "without a name there is nobody to read"),
     (["Name:", "Mira"], None, "the label of a form is no header"),

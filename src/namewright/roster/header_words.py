@@ -121,8 +121,8 @@ SAYS_NAME = word_set("""
     name, names, firstname, lastname, fname, lname, surname, forename, nombre, nombres, apellido, apellidos,
     student, students, vorname, vornamen, nachname, familienname, zuname, prenom, prenoms, cognome, sobrenome,
     apelido, apelidos, kind, kinder, schuler, schulerin, eleve, eleves, enfant, enfants, alunno, alunni, aluno,
-    alunos, camper, campers, child, children, bambino, bambina, bambini, alumno, alumna, alumnos, estudiante,
-    voornaam, achternaam""")
+    alunos, camper, campers, child, children, bambino, bambina, bambini, alumno, alumna, alumnos, alumnas, estudiante,
+    voornaam, achternaam, pupil, pupils, learner, learners, nino/a, nina/o, ninos, alunna, crianca, criancas""")
 """A header cell with one of these makes a header row by itself: no child is called so."""
 
 MAYBE_WHOLE = word_set("nombre, nombres, nome, nomes, nomi")

@@ -192,7 +192,5 @@ def _tries(words: str) -> Iterator[str]:
 
 def _says_name(cells: Sequence[str], known: Sequence[Role | None]) -> bool:
     """Say whether one cell alone makes the row a header; a cell that ends in a colon may be a form's label."""
-    return any(
-        role in NAME_ROLES and not cell.endswith(":") and SAYS_NAME.intersection(re.split(r"[ (/,]", _plain(cell)))
-        for cell, role in zip(cells, known, strict=True)
-    )
+    said = [cell for cell, role in zip(cells, known, strict=True) if role in NAME_ROLES and not cell.endswith(":")]
+    return any(SAYS_NAME.intersection((plain, *re.split(r"[ (/,]", plain))) for plain in map(_plain, said))

@@ -143,7 +143,18 @@ def _titles_told(found: list[Line], table: Table) -> tuple[list[Line], frozenset
         return found, frozenset()
     above = titles_above([line.text for line in found], is_title, table.delimiter)
     return ([line.heading(line.text) if at in above.sure else line for at, line in enumerate(found)],
-            frozenset(found[at].origin for at in above.doubtful))
+            frozenset(found[at].origin for at in (*above.doubtful, *_over_remarks(found))))
+
+
+def _over_remarks(found: Sequence[Line]) -> Iterator[int]:
+    """Yield where the first line, with none below it, is no given name and has no sign, and nearly all others have."""
+    filled = {at: strip_numbering(line.text) for at, line in enumerate(found) if any(map(is_letter, line.text))}
+    first = next(iter(filled), len(found))
+    if len(filled) <= _FEW + 1 or first + 1 in filled or is_title(found[first].text):
+        return
+    signed = [_ASIDE.search(text) is not None for text in filled.values()]
+    if not signed[0] and share(signed[1:]) >= _MOSTLY and not is_given(filled[first].split()[0]):
+        yield first
 
 
 def _without_first_counts(lines: list[Line]) -> list[Line]:
