@@ -29,7 +29,9 @@ def test_who_gets_on_at_a_street_is_a_child(sign: str) -> None:
 
 
 @pytest.mark.parametrize("text", [
-    "7:12 Mia\nXobrel\nTarnul\nLeo", "1 mia\n2 leo\n3 anni\n4 lia", "7:12 Xobrel\n7:20 Mia",
+    "7:12 Mia\nXobrel\nTarnul\nLeo",
+    "Xobrel Tarn\n7:12 Largo Novo – Vemka Fen\nOdelo Drun\nTarnul Elm\nMia Vost",
+    "1 mia\n2 leo\n3 anni\n4 lia", "7:12 Xobrel\n7:20 Mia",
 ])
 def test_a_child_with_a_time_or_a_number_stays_one(text: str) -> None:
     assert len(practised(text)) == len(text.splitlines())

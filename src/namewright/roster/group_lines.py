@@ -20,6 +20,7 @@ _AGED = pattern(
     r"\s*(?:\(\d+\))?\s*:?\s*", re.IGNORECASE)
 _COUNTS = pattern(
     r"\s*(?P<what>[^:,;]{2,40}):(?:\s*(?:\d+\s?[x×]\s?[^\s,;]+|[^\s,;:]{1,8}\s?[:=]\s?\d+)\s*(?:[,;·/]|$)){2,}\s*")
+_BESIDE = pattern(r"\s[-–—]\s|[:,(&]|->|→")  # behind it may stand a child
 _FEW, _TOTALS = 2, 2
 _SOME = 0.4  # of the lines: where more have a time, it is beside each name
 
@@ -54,7 +55,7 @@ def _stops(texts: Sequence[str], filled: Mapping[int, str]) -> dict[int, str]:
     if len(timed) > _SOME * len(filled):
         return {}
     return {at: stop for at, stop in timed.items() if at + 1 in filled and at + 1 not in timed
-            and (_is_a_street(stop) or not is_given(stop.split()[0]))}
+            and not _BESIDE.search(stop) and (_is_a_street(stop) or not is_given(stop.split()[0]))}
 
 
 def _is_a_street(stop: str) -> bool:
