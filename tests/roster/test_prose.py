@@ -175,3 +175,9 @@ def test_a_child_with_what_stands_behind_another_child_too_is_made(behind: tuple
     names = ("Xobrel Tarn", "Odelo Fen", "Ilva Brem", "Tholm Quor", "Kwosa Drun", "Mirte Vosk")
     lines = "\n".join(f"{name}: {behind[at % 3]}" for at, name in enumerate(names))
     assert [child.practice for child in read_roster(lines).children] == [name.split()[0] for name in names]
+
+
+def test_children_told_behind_a_label_in_small_letters_are_children() -> None:
+    rows = "Fila de atrás (izq. a der.): Olga Tarn, Reet Elm, Ivo Fen\nDelante: Mia Vost, Leo Brem\nFalta: Ada Drun"
+    read = read_roster(rows)
+    assert [child.practice for child in read.children] == ["Olga", "Reet", "Ivo", "Mia", "Leo", "Ada"]

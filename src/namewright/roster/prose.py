@@ -111,7 +111,7 @@ def without_sentences(lines: Sequence[Line]) -> tuple[list[Line], list[Aside]]:
     found = {at: aside for at, text in said.items() if at not in told and (aside := _told(lines[at], text, anybody))}
     if len(plain) >= _FEWEST or ours or told:
         found |= {at: _about(lines[at]) for at, label in labels.items() if _is_about(label, listed)
-                  and at not in found and at not in ours}
+                  and at not in found and at not in ours and at not in told}
     others = [*plain.values(), *(names for at, names in lists.items() if at not in timed)]
     found |= {at: aside for at, aside in _listed_again(lines, labels, plain) if at not in found}
     found |= {at: Aside(lines[at], (message("roster.sentence"),))
