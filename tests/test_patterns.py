@@ -66,6 +66,13 @@ def test_a_text_without_the_signs_is_answered_with_nothing_compiled(monkeypatch:
     assert answers(ours, "Bo Tamsel") == held
 
 
+def test_a_long_list_has_every_expression_compiled() -> None:
+    """Asking for the signs takes longer than a compiled expression: it is for lists that are short."""
+    ours = pattern(r"\(([^()]*)\)", needs="(")
+    assert not any(ours.search("Bo Tamsel") for _ in range(5_000))
+    assert isinstance(getattr(ours.search, "__self__", None), re.Pattern)
+
+
 def patterns() -> Iterator[tuple[str, Any]]:
     """Yield each pattern of the program that stands in a module, with the name of that module."""
     for path in sorted(SOURCE.rglob("*.py")):
