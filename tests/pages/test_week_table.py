@@ -2,16 +2,21 @@
 
 from __future__ import annotations
 
+from itertools import product
+
+import pytest
 from planhelp import plan_of, table_of
 
 from namewright.lines.ink import Ink
 from namewright.pages.page import leaves
+from namewright.pages.paper import Paper
 from namewright.pages.plan.pages import PlanSettings, plan_pages
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.ordering import completed, order_class
 from namewright.practice.timetable import Lookout, timetable
 from namewright.roster.children import Child
 from namewright.settings import Hand, Support
+from namewright.wording import languages, wording
 
 
 def test_a_week_that_completes_a_whole_class_stays_on_the_page(setter: Typesetter) -> None:
@@ -37,3 +42,20 @@ def test_beside_each_name_stand_its_level_and_hand(setter: Typesetter) -> None:
                if isinstance(leaf, Ink) and leaf.spelled]
     told = {name: spelled[spelled.index(name) + 3] for name in ("Bo", "Ana", "Wren")}
     assert told == {"Bo": "full, right", "Ana": "light, left", "Wren": "partial, right"}
+
+
+@pytest.mark.parametrize("language", languages())
+def test_no_words_of_a_column_are_cut_in_any_language(setter: Typesetter, language: str) -> None:
+    """Whatever level and hand a child has, and where it writes the whole name, the words stand whole."""
+    words = wording(language)
+    listed = [Child("Bo", f"Bo {at}", "Bo", "", at, support, hand)
+              for at, (support, hand) in enumerate(product(Support, Hand), start=1)]
+    plan = timetable(completed(order_class(listed)), Lookout(formed={1: frozenset("Bo")}))
+    pages = plan_pages(setter, plan, PlanSettings(Paper.A4, binding=True, language=language))
+    spelled = {leaf.spelled.words: leaf.spelled.x_height_mm for page in pages for leaf in leaves(page.items)
+               if isinstance(leaf, Ink) and leaf.spelled}
+    for support, hand in product(Support, Hand):
+        told = (words.say("page.plan.help_unsettled", support=support) if hand is Hand.UNSETTLED
+                else words.say("page.plan.help", support=support, hand=hand))
+        assert spelled.get(told, 0.0) >= 1.2, told
+    assert spelled.get(words.say("page.plan.whole_name"), 0.0) >= 1.1

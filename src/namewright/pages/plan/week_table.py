@@ -17,6 +17,7 @@ from namewright.pages.plan.flow import LEADING, SMALL_MM, TEXT_MM, Flow, fitted
 from namewright.pages.plan.sentences import begin_said, letters_said, next_week_said, table_said, this_week_said
 from namewright.practice.days import Day
 from namewright.practice.timetable import Progress, Timetable, in_page_order
+from namewright.settings import Hand
 from namewright.wording import Wording
 
 Numbers = Mapping[int, Sequence[int]]  # by the line of a child: the pages of its sheet in the class's PDF
@@ -47,7 +48,7 @@ class _Columns:
 
 def _columns(flow: Flow) -> _Columns:
     left, right = flow.sheet.left_mm, flow.sheet.right_edge
-    return _Columns(left, left + 29.0, right - 113.0, right - 96.0, right - 67.0, right - 34.0, right - 7.0)
+    return _Columns(left, left + 29.0, right - 116.0, right - 99.5, right - 69.0, right - 34.0, right - 7.0)
 
 
 def add_week(flow: Flow, plan: Timetable, words: Wording, numbers: Numbers) -> None:
@@ -118,7 +119,7 @@ def _row(flow: Flow, child: Progress, words: Wording, numbers: Numbers, columns:
     pages = numbers.get(placed.child.line, ())
     cells = {"who": placed.child.label, "table": words.say("page.plan.table_short", number=placed.group),
              "letters": _what(child, words), "sheet": _pages_said(pages, words),
-             "help": words.say("page.plan.help", support=child.support, hand=child.hand)}
+             "help": _help(child, words)}
     items: list[Item] = []
     for name in _named(numbers)[1:]:
         inks = fitted(flow.setter, cells[name], getattr(columns, name), base, columns.room(name), TEXT_MM)
@@ -129,6 +130,12 @@ def _row(flow: Flow, child: Progress, words: Wording, numbers: Numbers, columns:
     foot = flow.y + high
     items.append(Ink.of(_ROW_RULE, (line(columns.who, foot, flow.sheet.right_edge, foot),)))
     return items
+
+
+def _help(child: Progress, words: Wording) -> str:
+    if child.hand is Hand.UNSETTLED:
+        return words.say("page.plan.help_unsettled", support=child.support)
+    return words.say("page.plan.help", support=child.support, hand=child.hand)
 
 
 def _what(child: Progress, words: Wording) -> str:
