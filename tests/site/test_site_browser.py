@@ -14,6 +14,7 @@ import pytest
 from playwright.sync_api import BrowserContext
 from sitehelp import SAVE, Host, copy_of, fetched, height_of, image_made, opened, ready, save_class, sheets
 
+from namewright.classbook import Classbook
 from namewright.cli import main
 
 pytestmark = pytest.mark.long
@@ -71,6 +72,26 @@ def test_it_goes_on_without_a_network(device: BrowserContext, host: Host) -> Non
     page.reload()
     ready(page)
     assert "Ottoline" in fetched(page, f"/{host.name}/app/class").decode()
+
+
+def test_a_copy_is_saved_by_its_link_and_opened_again(device: BrowserContext, host: Host, tmp_path: Path) -> None:
+    """What the link gives is the class's file: the browser must not ask the server of files for it."""
+    page, frame = opened(device, host)
+    save_class(frame, "Ottoline Quast\nBram Teller")
+    frame.get_by_text("More", exact=True).click()
+    with page.expect_download() as coming:
+        frame.get_by_role("link", name="Save a copy").click()
+    coming.value.save_as(tmp_path / "class.db")
+    with Classbook.open(tmp_path / "class.db") as book:
+        assert {one.child.label for one in book.children()} == {"Ottoline", "Bram"}
+    inside = next(each for each in page.frames if "/app" in each.url)
+    assert inside.evaluate(SAVE, "21")[0] == 200
+    frame.get_by_role("link", name="Open a copy").click()  # the menu is still open
+    frame.locator("input[type=file]").set_input_files(tmp_path / "class.db")
+    frame.get_by_role("button", name="Put the copy in its place").click()
+    frame.get_by_role("button", name="Open PDF").wait_for()
+    kept = dict(copy_of(page).execute("SELECT key, value FROM class_settings"))
+    assert kept.get("line_height") != "21"
 
 
 HELD = """async (words) => {

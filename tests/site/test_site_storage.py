@@ -16,6 +16,7 @@ from sitehelp import FLAGS, SAVE, Host, copy_of, height_of, opened, ready, save_
 from namewright.classbook import Classbook
 
 pytestmark = pytest.mark.long
+FOR_THE_SMALL, FOR_ONE_LARGE = 6_000_000, 16_000_000  # bytes: of what has to be kept there are 29 million
 DROPPED = """([name, text]) => {
   const carried = new DataTransfer(), target = document.querySelector("h1");
   carried.items.add(new File([text], name));
@@ -132,25 +133,34 @@ def test_who_would_rather_not_ask_the_browser_is_left_alone(device: BrowserConte
     assert not page.evaluate("navigator.storage.persisted()")
 
 
-def test_a_device_without_any_room_is_told_so(device: BrowserContext, host: Host) -> None:
-    """The first visit ends in a sentence, soon, and not in a bar that stands still."""
-    page = device.new_page()
+def give_room(device: BrowserContext, page: Any, host: Host, room: int) -> None:
+    """Leave so many bytes of storage to the site, as a full device does."""
     origin = host.address.removesuffix(f"/{host.name}/")
-    device.new_cdp_session(page).send("Storage.overrideQuotaForOrigin", {"origin": origin, "quotaSize": 1})
+    device.new_cdp_session(page).send("Storage.overrideQuotaForOrigin", {"origin": origin, "quotaSize": room})
+
+
+@pytest.mark.parametrize("room", [1, FOR_THE_SMALL, FOR_ONE_LARGE])
+def test_a_device_without_enough_room_is_told_so(device: BrowserContext, host: Host, room: int) -> None:
+    """The first visit ends in a sentence, soon, and not in a bar that stands still; with more room the next begins."""
+    page = device.new_page()
+    give_room(device, page, host, room)
     page.goto(host.address)
     page.get_by_text("room on this device").wait_for(timeout=60_000)
+    give_room(device, page, host, 1_000_000_000)
+    page.reload()
+    ready(page)
 
 
-def test_a_device_whose_room_has_gone_shows_the_class_and_says_what_it_cannot_save(device: BrowserContext,
-                                                                                   host: Host) -> None:
+@pytest.mark.parametrize("room", [1, FOR_THE_SMALL])
+def test_a_device_whose_room_has_gone_shows_the_class_and_says_what_it_cannot_save(device: BrowserContext, host: Host,
+                                                                                   room: int) -> None:
     """On a later visit: the class is there, a change is refused in a sentence, and what was saved stays."""
     page, frame = opened(device, host)
     save_class(frame, "Ottoline Quast")
     assert screens(page).evaluate(SAVE, "21")[0] == 200
     page.close()
     page = device.new_page()
-    origin = host.address.removesuffix(f"/{host.name}/")
-    device.new_cdp_session(page).send("Storage.overrideQuotaForOrigin", {"origin": origin, "quotaSize": 1})
+    give_room(device, page, host, room)
     page.goto(host.address)
     ready(page).get_by_role("button", name="Open PDF").wait_for()
     saved = 21
