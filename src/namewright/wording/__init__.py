@@ -18,14 +18,12 @@ from pathlib import Path
 from namewright import plain_toml
 from namewright.message import Field, Message, Problem
 from namewright.named_tuples import NamedTuple
-from namewright.patterns import pattern
 from namewright.units import number
 
 TIED_SPACE = "\u00a0"
 """The space at which no line breaks (Unicode NO-BREAK SPACE)."""
 FIRST = "en"
 """The language that is asked for where a person has not said any."""
-_TABLE = pattern(r"^\[([\w.]+)\][ \t]*(?:#.*)?\n", re.MULTILINE)
 
 
 class Grammar(NamedTuple):
@@ -193,8 +191,12 @@ def read_wording(language: str, text: str) -> Wording:
 
 def _tables(text: str) -> dict[str, str]:
     """Return the tables of a TOML text by their names, each as its own text; what stands before the first by ""."""
-    first, *others = _TABLE.split(text)
-    return {"": first, **{name: f"[{name}]\n{inside}" for name, inside in zip(others[::2], others[1::2], strict=True)}}
+    first, *others = f"\n{text}".split("\n[")  # not by an expression, which would look at every sign of a long text
+    tables = {"": first}
+    for table in others:
+        name, _, inside = table.partition("]")
+        tables[name] = f"[{name}]{inside}"
+    return tables
 
 
 class _Templates(Mapping[str, str]):
