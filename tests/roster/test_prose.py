@@ -181,3 +181,10 @@ def test_children_told_behind_a_label_in_small_letters_are_children() -> None:
     rows = "Fila de atrás (izq. a der.): Olga Tarn, Reet Elm, Ivo Fen\nDelante: Mia Vost, Leo Brem\nFalta: Ada Drun"
     read = read_roster(rows)
     assert [child.practice for child in read.children] == ["Olga", "Reet", "Ivo", "Mia", "Leo", "Ada"]
+
+
+def test_days_behind_names_are_no_children_listed_again_and_somebodys_cousin_is_asked_about() -> None:
+    days = read_roster("Xobrel Tarn - M/W/F\nOdelo Fen - T/Th\nLeo Elm - M/W/F\nIlva Drun - M/W/F\nUno Fem\nPM")
+    assert [child.practice for child in days.children] == ["Xobrel", "Odelo", "Leo", "Ilva", "Uno"]
+    kin = read_roster("Mira Vost\nXobrel — Mira's cousin\nLeo Tarn\nAda Elm")
+    assert kin.lines[1].outcome is Outcome.LEFT_OUT

@@ -110,7 +110,8 @@ def without_sentences(lines: Sequence[Line]) -> tuple[list[Line], list[Aside]]:
     anybody, listed = _Children((plain | alone | lists | told).items()), _Children((plain | ours | told).items())
     found = {at: aside for at, text in said.items() if at not in told and (aside := _told(lines[at], text, anybody))}
     if len(plain) >= _FEWEST or ours or told:
-        found |= {at: _about(lines[at]) for at, label in labels.items() if _is_about(label, listed)
+        found |= {at: _about(lines[at], asked=_tells_whose(label)) for at, label in labels.items()
+                  if _is_about(label, listed)
                   and at not in found and at not in ours and at not in told}
     others = [*plain.values(), *(names for at, names in lists.items() if at not in timed)]
     found |= {at: aside for at, aside in _listed_again(lines, labels, plain) if at not in found}
@@ -242,6 +243,11 @@ def _is_about(label: Labelled, children: _Children) -> bool:
     return any(names) and all(children.hold(name) for name in names if name) and not begins_small(label.rest)
 
 
+def _tells_whose(label: Labelled) -> bool:
+    """Say whether somebody of a child stands behind a label, which then may be a child: ``Xobrel – Mira's cousin``."""
+    return any(word.strip(_EDGES).endswith(_OWNED) for word in label.rest.split())
+
+
 def _parts(rest: str) -> list[str]:
     """Return what stands between the signs behind a label, without brackets and remarks."""
     return [bare for part in _PARTS.split(_BRACKETS.sub(" ", rest)) if (bare := _ASIDE.sub("", part).strip(" .!"))]
@@ -252,8 +258,9 @@ def _may_be_a_name(part: str) -> bool:
 
 
 def _may_be_a_child(part: str) -> bool:
-    """Say whether words may be a name and tell of nobody who is a child’s: ``Tante Ada``."""
-    return _may_be_a_name(part) and OTHER_PEOPLE.isdisjoint(map(fold, part.split()))
+    """Say whether words may be a name, are no days (``M/W/F``) and nobody who is a child’s (``Tante Ada``)."""
+    long = sum(map(is_letter, part)) >= _FEWEST or is_given(part)
+    return long and _may_be_a_name(part) and OTHER_PEOPLE.isdisjoint(map(fold, part.split()))
 
 
 def _listed_again(
