@@ -35,9 +35,11 @@ _BY_HAND = 2  # lines of a list that are changed at once by hand; a list from el
 
 def words(name: str) -> tuple[str, ...]:
     """Return the words of a name without case and marks, in Latin letters where its script allows a spelling."""
-    spelled = latin_spelling(name) or name
-    letters = "".join(char for char in unicodedata2.normalize("NFD", spelled.casefold().translate(_STRUCK))
-                      if unicodedata2.combining(char) not in _ON_TOP)
+    letters = name.lower()
+    if not name.isascii():
+        spelled = (latin_spelling(name) or name).casefold().translate(_STRUCK)
+        letters = "".join(char for char in unicodedata2.normalize("NFD", spelled)
+                          if unicodedata2.combining(char) not in _ON_TOP)
     return tuple(word for word in _BETWEEN.split(_APOSTROPHES.sub("", letters)) if word)
 
 

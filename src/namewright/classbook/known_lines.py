@@ -8,8 +8,9 @@ Pure, but for the reading, which is handed in.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 
+from namewright.classbook.going_on import whole_name, words
 from namewright.classbook.parting import COMMAS, Promise, parted, ways_to_write
 from namewright.classbook.same_child import Kin, Named, kin, named
 from namewright.classbook.who import Known
@@ -39,24 +40,37 @@ def read_known(text: str, read: Reader, known: Sequence[Known]) -> Roster:
     Raises RosterError as ``read`` does.
     """
     roster, problem = _read(text, read)
-    told = dict(_known_lines(roster.lines, known))
-    if not told:
+    told = dict(_known_lines(roster.lines, known)) if known else {}
+    lines = [line.text for line in roster.lines]
+    kept = _written(lines, told, read) if told else {}
+    if not kept:
         if problem:
             raise problem
         return roster
-    lines = [line.text for line in roster.lines]
-    for at in sorted(told, reverse=True):
-        for new in ways_to_write(told[at].children):
-            tried = [*lines[:at], *new, *lines[at + 1:]]
-            if _holds(_read("\n".join(tried), read)[0].lines[at:at + len(new)], told[at].children):
-                lines = tried
-                break
-        else:
-            del told[at]
-    if not told and problem:
-        raise problem
-    now = read("\n".join(lines))
-    return _accounted(now, roster, told) if len(now.lines) == len(lines) else now
+    now = read("\n".join(_with(lines, kept)))
+    told = {at: told[at] for at in kept}
+    return _accounted(now, roster, told) if len(now.lines) == len(_with(lines, kept)) else now
+
+
+def _written(lines: Sequence[str], told: Mapping[int, _Told], read: Reader) -> dict[int, tuple[str, ...]]:
+    """Return what to write in the place of each line, so that who is told is read from it; all are tried together."""
+    kept: dict[int, tuple[str, ...]] = {}
+    for way in range(len(tuple(ways_to_write(())))):
+        tried = {at: tuple(ways_to_write(one.children))[way] for at, one in told.items() if at not in kept}
+        if not tried:
+            break
+        found, now = _read("\n".join(_with(lines, kept | tried)), read)[0].lines, 0
+        for at in range(len(lines)):
+            new = (kept | tried).get(at, ("",))
+            if at in tried and _holds(found[now:now + len(new)], told[at].children):
+                kept[at] = new
+            now += len(new)
+    return kept
+
+
+def _with(lines: Sequence[str], new: Mapping[int, tuple[str, ...]]) -> list[str]:
+    """Return the lines with others in the place of some."""
+    return [each for at, line in enumerate(lines) for each in new.get(at, (line,))]
 
 
 def _read(text: str, read: Reader) -> tuple[Roster, RosterError | None]:
@@ -71,27 +85,44 @@ def _known_lines(lines: Sequence[LineReport], known: Sequence[Known]) -> Iterato
     """Yield the place of each line that was left out and is children of the class, with who they are."""
     left_out = [(at, line) for at, line in enumerate(lines) if line.outcome in (Outcome.LEFT_OUT, Outcome.HEADING)
                 and not _OPEN.isdisjoint(note.key for note in line.notes)]
-    if len(left_out) * len(known) > _MOST_PAIRS:
+    if not left_out or len(left_out) * len(known) > _MOST_PAIRS:
         return
-    old = [(one, named(one)) for one in known if one.here] + [(one, named(one)) for one in known if not one.here]
+    people = _People(known)
     for at, line in left_out:
         typed = strip_numbering(line.text)
-        whole = Promise(" ".join(COMMAS.sub(" ", typed).split()))
         parts = parted(line.text) if _SEVERAL & {note.key for note in line.notes} else ()
-        for wanted, least in ((((whole,), Kin.SAME), (parts, Kin.FITS)) if parts else (((whole,), Kin.SAME),)):
-            found = {one.id: one for each in wanted if (one := _of_name(each, old, least))}
-            if len(found) == len(wanted):
-                yield at, _Told(typed, tuple(Promise(one.given, one.family) for one in found.values()))
-                break
+        whole = people.of_name(" ".join(COMMAS.sub(" ", typed).split()))
+        found = [whole] if whole else [people.of_part(one) for one in parts]
+        there = {one.id: one for one in found if one}
+        if found and len(there) == len(found):
+            yield at, _Told(typed, tuple(Promise(one.given, one.family) for one in there.values()))
 
 
-def _of_name(wanted: Promise, old: Sequence[tuple[Known, Named]], least: Kin) -> Known | None:
-    """Return the child of just this name; of half a name the only one who has it, if that one is here."""
-    name = Named(wanted.given, wanted.family, wanted.given)
-    levels = [(kin(name, names), one) for one, names in old]
-    found = [one for level, one in levels if level is Kin.SAME] or [one for level, one in levels
-                                                                    if level >= least and one.here]
-    return found[0] if len(found) == 1 else None
+class _People:
+    """The children of a class by their names, in whatever order the words stand; made for one list."""
+
+    def __init__(self, known: Sequence[Known]) -> None:
+        self._by_words: dict[tuple[str, ...], list[Known]] = {}
+        self._by_given: dict[str, list[Known]] = {}
+        for one in known:
+            for name in {whole_name(one), one.also} - {""}:
+                self._by_words.setdefault(tuple(sorted(words(name))), []).append(one)
+            for key in {"".join(words(one.given)), "".join(words(one.goes_by))} - {""} if one.here else ():
+                self._by_given.setdefault(key, []).append(one)
+
+    def of_name(self, name: str) -> Known | None:
+        """Return the only child of just this name."""
+        found = self._by_words.get(tuple(sorted(words(name))), [])
+        return found[0] if len(found) == 1 else None
+
+    def of_part(self, wanted: Promise) -> Known | None:
+        """Return the child of a name, or of half of it the only one who has it, if that one is here."""
+        if one := self.of_name(wanted.name):
+            return one
+        name = Named(wanted.given, wanted.family, wanted.given)
+        alike = self._by_given.get("".join(words(wanted.given)), [])
+        found = [one for one in alike if kin(name, named(one)) >= Kin.FITS]
+        return found[0] if len(found) == 1 else None
 
 
 def _holds(lines: Sequence[LineReport], children: Sequence[Promise]) -> bool:
@@ -99,7 +130,7 @@ def _holds(lines: Sequence[LineReport], children: Sequence[Promise]) -> bool:
     return there == [(one.given, one.family) for one in children]
 
 
-def _accounted(now: Roster, before: Roster, told: dict[int, _Told]) -> Roster:
+def _accounted(now: Roster, before: Roster, told: Mapping[int, _Told]) -> Roster:
     """Return a list that was written anew, each line with the place where it stood, and a word where it was known."""
     reports = iter(now.lines)
     lines = []
