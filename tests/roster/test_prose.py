@@ -112,6 +112,24 @@ def test_groups_and_times_of_a_day_beside_the_class() -> None:
     assert practised(read_roster(text)) == [name.split()[0] for name in CLASS]
 
 
+LETTERS = [
+    "Hi Jo,\nhere is who you will have:\nXobrel Vank - needs movement breaks\nZuthe Menk\nRin Tovel - glasses\n"
+    "Kwamou Dil\nXobrel and Rin should not sit together.\nZuthe is my best helper.\n"
+    "Snack is at 10. Kwamou has a dairy allergy.\nHave fun!\nSee you Thursday!\nMrs. Ferrow",
+    "To my aide,\nThe children:\nXobrel Vank\nZuthe Menk\nRin Tovel\nKwamou Dil\n"
+    "Rin still mixes up b and d.\nZuthe holds the pencil with his fist.\nThank you! Ms. Dale",
+    "Line leader: Xobrel\nDoor holder: Zuthe\n\n1. Xobrel Vank\n2. Zuthe Menk\n3. Rin Tovel\n4. Kwamou Dil (bus 4)\n\n"
+    "Rin - allergic to bees\nIn an emergency dial 0.",
+]
+
+
+@pytest.mark.parametrize("text", LETTERS)
+def test_letters_about_children_on_no_list_of_names(text: str) -> None:
+    roster = read_roster(text)
+    assert practised(roster) == ["Xobrel", "Zuthe", "Rin", "Kwamou"]
+    assert not any(report.outcome is Outcome.LEFT_OUT for report in roster.lines)
+
+
 ALONE = [
     "Liam needs the pencil grip", "Liam Henck wears braces and glasses", "Xobrel Vank has a small walker here",
     "Xobrel Vost brings her own lunch", "Liam Henck = peanuts - EpiPen in office", "Liam H. w/ big brother",

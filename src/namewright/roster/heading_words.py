@@ -174,7 +174,7 @@ CHILDREN = word_set("""
 """Words for the children of a class, as a sentence about them has them."""
 
 OPENERS = word_set("""
-    the, a, an, if, when, while, because, please, there, this, these, that, those, it, he, she, they, we, you, i,
+    to, the, a, an, if, when, while, because, please, there, this, these, that, those, it, he, she, they, we, you, i,
     his, her, their, our, your, my, all, both, each, every, everyone, everybody, some, most, no, not, nobody, do,
     don't, don’t, at, in, on, for, from, after, before, during, by, until, and, but, also, only, then, first, once,
     any, have, make, let, be, keep, give, ask, remind, watch, send, seat, sit, pair, tell, help, check, call, today,

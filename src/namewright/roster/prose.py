@@ -103,9 +103,9 @@ def without_sentences(lines: Sequence[Line]) -> tuple[list[Line], list[Aside]]:
              and not looked.timed and not heading_reason(looked.text)}
     lists = {at: label.rest for at, label in labels.items() if at not in said and _PARTS.search(label.rest)}
     ours = {at: names for at, names in lists.items() if _heads_the_class(labels[at].label)}
-    alone = {at: label.bare for at, label in labels.items() if is_given(label.bare.split()[0])}
+    alone = {at: label.bare for at, label in labels.items() if at not in said and _may_be_whole(label.bare)}
     told = {at: " ".join(named.parts) for at in said if (named := told_in_a_sentence(said[at]))}
-    if len(plain) < _FEWEST and not lists and not told:
+    if len(plain) + len(alone) < _FEWEST and not lists and not told:
         return list(lines), []
     anybody, listed = _Children((plain | alone | lists | told).items()), _Children((plain | ours | told).items())
     found = {at: aside for at, text in said.items() if at not in told and (aside := _told(lines[at], text, anybody))}
@@ -145,6 +145,8 @@ def is_sentence(text: str) -> bool:
     What stands behind a name and a sign is a remark beside it; who is called what is told with a name.
     """
     words = _BRACKETS.sub(" ", text).split()
+    if _is_cry(words):
+        return True
     if len(words) < _CLOSED + 1 or begins_small(words[0]) or NAME_LABEL.match(text) or says_what_called(text):
         return False
     if _is_name_before_a_sign(text.split()):
@@ -154,6 +156,12 @@ def is_sentence(text: str) -> bool:
         return False
     small = sum(map(_is_small, words))
     return small >= _SMALL or (small > 0 and bool(_END.search(text) or _CLAUSES.search(text)))
+
+
+def _is_cry(words: Sequence[str]) -> bool:
+    """``Have fun!``, ``To my aide,``: a small word for no child opens it, small words follow, and a sign ends it."""
+    return (len(words) > 1 and words[-1][-1] in "!," and _bare(words[0]) in OPENERS and all(map(_is_small, words[1:]))
+            and not begins_small(words[0]))
 
 
 def _is_name_before_a_sign(words: Sequence[str]) -> bool:
@@ -178,7 +186,7 @@ def _told(line: Line, text: str, children: _Children) -> Aside | None:
     """Return what is said of a sentence, None where it may be all that stands of a child."""
     if reason := heading_reason(text):
         return Aside(line, (reason,))
-    names, size, ended = list(_names(text)), _openers(text), bool(_END.search(text))
+    names, size, ended = list(_names(text)), _openers(text), bool(_END.search(text)) or _is_cry(text.split())
     opening = names[0] if not size and names and not names[0].at else None
     if opening and children.hold(opening.words):
         if children.are(opening.words) and not ended:  # two of one name, told apart by what they do
@@ -251,6 +259,11 @@ def _tells_whose(label: Labelled) -> bool:
 def _parts(rest: str) -> list[str]:
     """Return what stands between the signs behind a label, without brackets and remarks."""
     return [bare for part in _PARTS.split(_BRACKETS.sub(" ", rest)) if (bare := _ASIDE.sub("", part).strip(" .!"))]
+
+
+def _may_be_whole(label: str) -> bool:
+    """Say whether what stands before a sign may be a child: a given name, or a whole name on no list."""
+    return is_given(label.split()[0]) or (_may_be_a_name(label) and len(label.split()) > 1)
 
 
 def _may_be_a_name(part: str) -> bool:

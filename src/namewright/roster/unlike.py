@@ -123,7 +123,8 @@ def is_closing(text: str) -> bool:
     rest = opening.split()[size:]
     if len(rest) > 1 and rest[0] in _AND and is_closing(" ".join(rest[1:])):
         return True
-    return not rest or all(map(_is_small, rest)) or rest[0].lower().strip(".") in TITLES
+    soon = all(_is_small(word) or fold(word) in DAYS for word in rest)  # See you Thursday!
+    return not rest or soon or rest[0].lower().strip(".") in TITLES
 
 
 def _legend(filled: Mapping[int, str]) -> Iterator[int]:
