@@ -206,3 +206,15 @@ def test_days_behind_names_are_no_children_listed_again_and_somebodys_cousin_is_
     assert [child.practice for child in days.children] == ["Xobrel", "Odelo", "Leo", "Ilva", "Uno"]
     kin = read_roster("Mira Vost\nXobrel — Mira's cousin\nLeo Tarn\nAda Elm")
     assert kin.lines[1].outcome is Outcome.LEFT_OUT
+
+
+@pytest.mark.parametrize("behind", ["M/W/F", "Mo/Mi/Fr", "Peanuts, Eggs, Nuts", "Bus, Hort, Chor"])
+def test_children_with_the_same_words_behind_a_dash_are_never_headings(behind: str) -> None:
+    names = ("Xobrelia Tarnsen", "Vemkan Grellson", "Fasken Odelson", "Qwembel Zorfsen", "Dethnan Yulsen")
+    read = read_roster("\n".join((*CLASS, *(f"{name} - {behind}" for name in names))))
+    assert Outcome.HEADING not in {line.outcome for line in read.lines}
+
+
+def test_a_family_name_in_small_letters_before_a_sign_makes_no_sentence() -> None:
+    assert not is_sentence("Paulette De jesus: punture d'ape")
+    assert is_sentence("Please seat Leo away: he kicks a lot of things.")

@@ -14,7 +14,6 @@ from namewright.roster.known import is_given
 from namewright.roster.vocabulary import STREETS, fold
 
 _TIMED = pattern(r"\s*\d{1,2}[:.h]\d\d(?:\s?(?:uhr|h|[ap]\.?m\.?))?\s+(?:[-–—]\s+)?(?P<stop>[^\W\d_].*)", re.IGNORECASE)
-_NAMED = pattern(r"(?:\s[-–—]|:)\s+[^\W\d_a-z]")  # 7:44 Calle Sol – Mark Vale: a child gets on there
 _AGED = pattern(
     r"\s*(?:[-–•*]\s*)?\d{1,2}(?:\s?[-–/]\s?\d{1,2})?[\s-]+(?:anni|años|anos|ans|jahre|jährige|years?|year[\s-]olds?)"
     r"\s*(?:\(\d+\))?\s*:?\s*", re.IGNORECASE)
@@ -50,8 +49,7 @@ def is_count(text: str) -> bool:
 
 def _stops(texts: Sequence[str], filled: Mapping[int, str]) -> dict[int, str]:
     """Return the places that stand behind a time over names without one."""
-    timed = {at: match["stop"] for at, text in filled.items()
-             if (match := _TIMED.fullmatch(text)) and not _NAMED.search(match["stop"])}
+    timed = {at: match["stop"] for at, text in filled.items() if (match := _TIMED.fullmatch(text))}
     if len(timed) > _SOME * len(filled):
         return {}
     return {at: stop for at, stop in timed.items() if at + 1 in filled and at + 1 not in timed

@@ -31,7 +31,7 @@ from namewright.roster.sentences import told_in_a_sentence
 from namewright.roster.several import AND
 from namewright.roster.shares import given_share
 from namewright.roster.unlike import is_closing
-from namewright.roster.vocabulary import DAYS, MONTHS, OTHER_PEOPLE, TITLES, fold
+from namewright.roster.vocabulary import DAYS, MONTHS, OTHER_PEOPLE, SHORT_DAYS, TITLES, fold
 from namewright.store import keeps_names
 
 _TIME = pattern(r"\s*\d{1,2}[:.h]\d\d(?:\s?[-–]\s?\d{1,2}[:.h]\d\d)?(?:\s?(?:Uhr|h|[AaPp]\.?[Mm]\.?))?[\s:–-]+(?=\S)")
@@ -166,6 +166,9 @@ def _is_cry(words: Sequence[str]) -> bool:
 
 def _is_name_before_a_sign(words: Sequence[str]) -> bool:
     """Say whether a line opens with words that may be a whole name, and a sign: ``Mira Vost = nuts``."""
+    head = next((words[: at + 1] for at, word in enumerate(words[:_LONGEST_NAME]) if word[-1] in ":,"), [])
+    if len(head) > _CLOSED and _has_capital(head[0]) and sum(map(_is_small, head)) < _CLOSED and len(head) < len(words):
+        return True  # Paulette De jesus: nuts
     run = list(takewhile(_has_capital, words))
     behind = words[len(run)] if len(run) < len(words) else ""
     parted = not any(map(is_letter, behind)) or behind[0] == "(" or (run and run[-1][-1] in ",:;")
@@ -272,15 +275,17 @@ def _may_be_a_name(part: str) -> bool:
 
 def _may_be_a_child(part: str) -> bool:
     """Say whether words may be a name, are no days (``M/W/F``) and nobody who is a child’s (``Tante Ada``)."""
+    words = set(map(fold, part.split()))
     long = sum(map(is_letter, part)) >= _FEWEST or is_given(part)
-    return long and _may_be_a_name(part) and OTHER_PEOPLE.isdisjoint(map(fold, part.split()))
+    return long and _may_be_a_name(part) and words.isdisjoint(OTHER_PEOPLE | DAYS | SHORT_DAYS)
 
 
 def _listed_again(
     lines: Sequence[Line], labels: Mapping[int, Labelled], plain: Mapping[int, str]
 ) -> Iterator[tuple[int, Aside]]:
     """Yield the lines whose label is of another kind and whose children all stand in lists above or in lines."""
-    seen = set(map(fold, plain.values()))
+    own = frozenset(map(fold, plain.values()))
+    seen = set(own)
     for at, label in labels.items():
         parts = _parts(label.rest)
         if is_given(label.bare.split()[0]) or not parts or not all(map(_may_be_a_child, parts)):
@@ -288,7 +293,8 @@ def _listed_again(
         names = set(map(fold, parts))
         whole = all(" " in part for part in parts)
         if names <= seen and (whole or len(parts) > 1):
-            yield at, _about(lines[at], asked=not whole and len(parts) < _FEWEST)
+            sure = whole or (len(parts) >= _FEWEST and names <= own)  # else two children with the same remark
+            yield at, _about(lines[at], asked=not sure)
         seen |= names if len(parts) > 1 else set()  # one name behind another may be somebody else’s, or a place
 
 
