@@ -127,6 +127,8 @@ def test_a_press_gives_what_it_promised(line: str, key: str, children: list[tupl
     ("Rubio, Mª José", "María José", ("María José", "Rubio", "María José")),
     ("Rubio, Mª José", "María José Rubio", ("María José", "Rubio", "María José")),
     ("محمد Vost", "Muhamad", ("محمد", "Vost", "Muhamad")),
+    ("山田 Hana", "Yamada", ("山田", "Hana", "Yamada")),
+    ("山田 Hana", "Hana", ("山田", "Hana", "Hana")),
 ])
 def test_a_spelling_goes_where_it_was_meant(line: str, typed: str, child: tuple[str, str, str]) -> None:
     """Whole or a part: what was not typed stays as it is, and nothing stands twice."""

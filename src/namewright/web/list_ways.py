@@ -251,6 +251,8 @@ def spelled(report: LineReport, child: Child, typed: str) -> Way:
     """Write the name of a line as somebody spelled it: whole, or the part that was meant; the rest stays as it is."""
     new, text, given = " ".join(typed.split()), report.text.rstrip(), _given_as_written(report, child)
     heard, family_heard = _alike(new, given), _alike(new, child.family)
+    if fold(child.family).isascii() and not fold(given).isascii():
+        family_heard = -1.0  # written in our letters already: the given name is what was asked for
     if _is_whole(child, new):
         tries, promise = _whole_name(text, given, child.family, new)
     elif family_heard > heard or (family_heard == heard and child.practice == child.family):
