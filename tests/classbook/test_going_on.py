@@ -220,3 +220,18 @@ def test_another_child_of_a_name_that_was_changed_is_another(book: Classbook) ->
     update = book.update_roster(f"Emma Moss\nEmma Vost\n{REST}")
     assert len(update.joined) == 1
     assert book.child(child).child.family == "Vost"
+
+
+UNKNOWN = ("Vexil Quorra", "Zorn Belka", "Tavi Morn", "Ottilka Tamsel")  # on no list of names
+
+
+def test_names_that_only_their_order_tells_apart_stay_as_they_were(book: Classbook) -> None:
+    """An office that writes family names first makes nobody practise those; a comma says what is what."""
+    book.update_roster("".join(f"{name}\n" for name in UNKNOWN))
+    before = _all_of(book)
+    turned = [" ".join(reversed(name.split())) for name in UNKNOWN]
+    update = book.update_roster("".join(f"{name}\n" for name in turned))
+    assert _all_of(book) == before
+    assert "Vexil Quorra" in str(update.notes)
+    book.update_roster("".join(f"{name.replace(' ', ', ')}\n" for name in UNKNOWN))
+    assert [one.child.practice for one in book.children()] == [name.split()[1] for name in UNKNOWN]

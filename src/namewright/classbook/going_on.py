@@ -27,6 +27,7 @@ _LATIN = ("LATIN", "MODIFIER LETTER", "FEMININE ORDINAL", "MASCULINE ORDINAL")  
 _ON_TOP = range(200, 241)  # combining classes of marks over and under letters; others are letters of their own scripts
 _BETWEEN = pattern(r"[\s\-‐‑–—_.,/]+")
 _APOSTROPHES = pattern(r"['’‘`´ʼʻ“”\"]")
+_PARTED = pattern(r"[,;|\t，、:]")  # what tells parts of a name apart
 _STRUCK = str.maketrans({"ł": "l", "đ": "d", "ð": "d", "ø": "o", "ħ": "h", "ı": "i", "ŧ": "t", "æ": "ae", "œ": "oe",
                          "þ": "th"})  # which Unicode does not take apart, as machines without them write them
 _SPELT_OUT = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue", "å": "aa", "ø": "oe"})  # as is usual in German and Danish
@@ -83,7 +84,8 @@ class Saying(NamedTuple):
     by hand in the list of before, with what stood there; ``meant`` are lines of which somebody said that the name is
     meant as it stands, and ``keeps`` those whose child goes on as the class writes the name. ``whole``: the list of
     before holds only what was typed, and not what goes on. ``families``: this one has family names, so that one that is
-    not there is left out; a list of given names alone is taken to mean that.
+    not there is left out; a list of given names alone is taken to mean that. ``plain`` are lines on which nothing but
+    their order tells given from family name, so that the order of the class goes before.
     """
 
     unsaid: frozenset[str] = frozenset()
@@ -92,13 +94,15 @@ class Saying(NamedTuple):
     whole: bool = False
     families: bool = False
     keeps: frozenset[int] = frozenset()
+    plain: frozenset[int] = frozenset()
 
     def as_known(self, child: Child, old: Known) -> Child:
         """Return a child of the list with what the class knows of it and the list leaves out."""
         line_before = self.changed.get(child.line)
         literally = line_before is not None or child.line in self.meant
         gone = child.line in self.meant or (line_before is not None and old.goes_by in line_before)
-        is_known_so = child.line in self.keeps or (child.line not in self.meant and _is_also(child, old))
+        is_turned = child.line in self.plain and not literally and _is_turned(child, old)
+        is_known_so = child.line in self.keeps or is_turned or (child.line not in self.meant and _is_also(child, old))
         given, family = (old.given, old.family) if is_known_so else _names(child, old, literally=literally)
         if self.families and not family and not literally:
             family = old.family
@@ -117,7 +121,9 @@ def saying(roster: Roster, text: str, before: str, *, whole: bool, meant: frozen
     lines = {line.line: changed[line.text.strip()] for line in roster.lines if line.text.strip() in changed}
     unsaid = frozenset(each for each in LISTED if not any(getattr(child, each) for child in roster.children))
     families = sum(bool(child.family) for child in roster.children)
-    return Saying(unsaid, lines, meant, whole, 2 * families > len(roster.children), keeps)
+    plain = frozenset(line.line for line in roster.lines if not _PARTED.search(line.text)
+                      and "roster.family_stands_first" not in {note.key for note in line.notes})
+    return Saying(unsaid, lines, meant, whole, 2 * families > len(roster.children), keeps, plain)
 
 
 def _with_listed(child: Child, old: Known, unsaid: Collection[str]) -> Child:
@@ -130,6 +136,12 @@ def _with_listed(child: Child, old: Known, unsaid: Collection[str]) -> Child:
 def is_written_alike(one: str, other: str) -> bool:
     """Say whether two whole names have the same words, in whatever order."""
     return sorted(words(one)) == sorted(words(other))
+
+
+def _is_turned(child: Child, old: Known) -> bool:
+    """Say whether given and family name stand for each other."""
+    now, before = ((words(one.given), words(one.family)) for one in (child, old))
+    return all(before) and now == before[::-1]
 
 
 def _is_also(child: Child, old: Known) -> bool:
