@@ -144,6 +144,22 @@ def test_a_child_told_in_no_other_line_is_not_lost(line: str) -> None:
     assert roster.lines[-1].outcome in (Outcome.CHILD, Outcome.LEFT_OUT)
 
 
+@pytest.mark.parametrize("label", ["Helpers: {} and {}", "Helfer: {} und {}", "Ayudantes: {} y {}", "Aiutanti: {} e {}",
+                                   "Ajudantes: {} e {}", "Groupe 2 : {} et {}", "Group 2: {} and {}"])
+def test_children_behind_a_label_and_nowhere_else_are_not_lost(label: str) -> None:
+    text = f"{label.format('Liam Henck', 'Noah Brandt')}\n" + "\n".join(CLASS)
+    roster = read_roster(text)
+    made, asked = practised(roster), [line for line in roster.lines if line.outcome is Outcome.LEFT_OUT]
+    assert {"Liam", "Noah"} <= set(made) or any("Liam" in line.text for line in asked)
+
+
+@pytest.mark.parametrize("label", ["Allergies", "Alergias", "Allergie", "Allergien"])
+def test_children_behind_a_word_of_care_are_made_and_the_word_never(label: str) -> None:
+    roster = read_roster("\n".join([f"{label}: Liam Henck (nuts), Noah Brandt (eggs)", *CLASS]))
+    assert "Liam" in practised(roster) or roster.lines[0].outcome is Outcome.LEFT_OUT
+    assert label not in practised(roster)
+
+
 def test_a_second_child_of_a_name_is_asked_about() -> None:
     """In a list of given names, where what the child does may tell two apart."""
     roster = read_roster("Mira\nTilo\nAnna\nBen\nMira wears glasses daily now")

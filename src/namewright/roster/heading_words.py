@@ -23,7 +23,7 @@ HEADING_WORDS = word_set("""
     cumpleanos, anniversaires, aniversarios, birthdays, geburtstage, geburtstagskalender, elterngesprache,
     elternabend, tutorias, colloqui, entretiens, conferences,
     e-mails, emails, mails, vormittag, nachmittag, vormittags, nachmittags, mattina, mattino, pomeriggio, apres-midi,
-    manana, groups, groupes, gruppen, grupos, gruppi, helpers, helfer, ayudantes, aiutanti, ajudantes, aides, schedule,
+    manana, groups, groupes, gruppen, grupos, gruppi, schedule,
     tagesplan, tagesablauf, stundenplan, horario, horaire, orario, plans, substitute, sub, vertretung, remplacante,
     remplacant, sustituta, sustituto, suplente, supplente, substituta, substituto, notizen, level, niveau, nivel,
     livello, stufe, autobus, scuolabus, autocarro, autocar, schulbus, minibus, pullman, pulmino, carrinha, onibus,

@@ -57,7 +57,7 @@ _DATED = DAYS | SHORT_DAYS | MONTHS | OF_THE | {"le", "el"}
 _ASKED = tuple(f" {word} " for word in PLEASE)
 _FEW = 2
 _LABEL = pattern(r"\s*([^:,;/&]{1,30}?)\s*(?::|\s[-–—])\s+(?=\S)")
-_SIGNS = pattern(r"[^\d,/&+;]+[,/&+;]\D+")
+_SIGNS = pattern(r"[^\d,/&+;]+(?:[,/&+;]|\s(?:and|und|et|y|e)\s)\D+")
 _PAGE = pattern(r"\b(?:page|seite|pag|pagina)\.? ?\d{1,3}(?: ?(?:/|of|von|sur|de|di) ?\d{1,3})?$")
 
 _SCHOOL_YEAR = pattern(r"(?<!\d)20\d\d\s?[/–-]\s?(?:20)?\d\d(?!\d)", needs="2")

@@ -167,7 +167,8 @@ def several_in(
         label = dashed
     words = fold(_BRACKETS.sub("", label[1])).split() if label else [""]
     ours = len(words) > 1 and words[0] in OUR  # Meine Kinder
-    if label and (grouped or ours or not is_word_about(words[-1])) and fold(label[1]) not in GOES_BY_OPENINGS:
+    cared = all(word in CARE and not is_given(word) for word in words)  # Allergies: Mira (nuts), Tilo (eggs)
+    if label and (grouped or ours or cared or not is_word_about(words[-1])) and fold(label[1]) not in GOES_BY_OPENINGS:
         found = several_in(text[label.end() :], family_first=False, alone=True)
         if found and not found.label:
             heads = not _HEADS.isdisjoint(words) and len(found.parts) >= _TRIPLE
