@@ -457,3 +457,15 @@ def test_small_words_by_comma_behind_all_names_are_remarks() -> None:
 
 def test_days_by_comma_are_no_given_name() -> None:
     assert read("Xobrel Tarn, Mi Do Fr ab 3.11.\nMia Elm")[0] == "Xobrel|Xobrel|Tarn"
+
+
+def test_a_few_words_that_come_again_by_comma_are_remarks() -> None:
+    lines = "Visno, Joghurt\nThusny, Möhren\nRanur, Äpfel\nNalja, Möhren\nSepum, Äpfel"
+    assert [one.split("|")[0] for one in read(lines)] == ["Visno", "Thusny", "Ranur", "Nalja", "Sepum"]
+
+
+def test_one_name_before_a_grown_up_is_not_odd_where_some_have_a_capital() -> None:
+    said = ("Mama Ada, Oma Ida", "nur Papa Yul", "Tante Ida", "nur Papa Ino", "Mama Uta")
+    names = ("Xobrel", "Tarnul", "Vemka", "Odelo", "Elmir")
+    lines = "\n".join(f"{name} – {words}" for name, words in zip(names, said, strict=True))
+    assert [one.split("|")[0] for one in read(lines)] == list(names)

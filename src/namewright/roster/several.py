@@ -6,6 +6,7 @@ It is sure where every part opens with a known given name and nothing can be rea
 from __future__ import annotations
 
 import re
+from collections import Counter
 from collections.abc import Sequence
 
 from namewright.named_tuples import NamedTuple
@@ -48,6 +49,7 @@ _TRIPLE = 3
 _INSIDE = str.maketrans("", "", "-'’ʼ")
 _INITIALLED = pattern(r"[^\W\d_][\w’'-]+ [^\W\d_]\.?")
 _MOSTLY = 0.6
+_NEARLY = 0.75
 _FEW_FAMILIES = 4
 _SHORT = 3  # letters of a small word inside a name
 _SIZE = 2  # letters of one, as of a shirt: XL
@@ -94,7 +96,9 @@ def comma_tells(lines: Sequence[str]) -> bool:
 
 def say_the_same(behind: Sequence[str]) -> bool:
     """Say whether the same few words stand behind the commas of several lines, as no names of children do."""
-    return len(behind) >= _ROW and 2 * len(set(map(fold, behind))) <= len(behind)
+    counts = Counter(map(fold, behind))
+    again = sum(count for count in counts.values() if count > 1)
+    return len(behind) >= _ROW and (2 * len(counts) <= len(behind) or again >= _NEARLY * len(behind))
 
 
 def _are_single(lines: Sequence[str], pairs: Sequence[Sequence[str]]) -> bool:

@@ -255,10 +255,11 @@ def _odd(filled: Mapping[int, str]) -> Iterator[tuple[int, str]]:
 
 
 def _before_remark(name: str) -> str:
-    """Return what stands before a sign and words in small letters, else the whole: ``Helpers: lunch at 11``."""
+    """Return what stands before a sign and small words or those about somebody, else the whole: ``Mira – Oma Ida``."""
     sign = _REMARK_SIGN.search(name)
-    small = sign and name[: sign.start()].strip() and _is_small(name[sign.end() :].split()[0])
-    return name[: sign.start()] if sign and small else name
+    first = name[sign.end() :].split()[0] if sign else ""
+    told = sign and name[: sign.start()].strip() and (_is_small(first) or is_word_about(first))
+    return name[: sign.start()] if sign and told else name
 
 
 def _worded(name: str) -> list[str]:
