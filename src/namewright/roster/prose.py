@@ -22,7 +22,7 @@ from namewright.patterns import pattern
 from namewright.roster.alike import is_titled
 from namewright.roster.beside import says_what_called, strip_numbering
 from namewright.roster.free_text import NAME_LABEL
-from namewright.roster.heading_words import CHILDREN, OPENERS, OUR
+from namewright.roster.heading_words import CHILDREN, OPENERS, OUR, PLEASE
 from namewright.roster.headings import heading_reason
 from namewright.roster.known import is_given
 from namewright.roster.labelled import Labelled, labelled
@@ -188,7 +188,10 @@ def with_sentences(lines: Sequence[Line], asides: Sequence[Aside]) -> Iterator[L
 def _told(line: Line, text: str, children: _Children) -> Aside | None:
     """Return what is said of a sentence, None where it may be all that stands of a child."""
     if reason := heading_reason(text):
-        return Aside(line, (reason,))
+        kindly = fold(text).startswith(tuple(PLEASE))
+        unheld = [name for name in _names(text) if is_given(name.words[0]) and not children.hold(name.words[:1])
+                  and (kindly or (name.at > 1 and len(name.words) > 1))]  # Hi Jo, is to an adult
+        return _asked(line, unheld) if unheld else Aside(line, (reason,))
     names, size, ended = list(_names(text)), _openers(text), bool(_END.search(text)) or _is_cry(text.split())
     opening = names[0] if not size and names and not names[0].at else None
     if opening and children.hold(opening.words):
