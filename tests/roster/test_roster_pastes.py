@@ -469,3 +469,10 @@ def test_one_name_before_a_grown_up_is_not_odd_where_some_have_a_capital() -> No
     names = ("Xobrel", "Tarnul", "Vemka", "Odelo", "Elmir")
     lines = "\n".join(f"{name} – {words}" for name, words in zip(names, said, strict=True))
     assert [one.split("|")[0] for one in read(lines)] == list(names)
+
+
+def test_names_of_one_word_before_days_with_a_date_are_not_odd() -> None:
+    days = ("Monday", "Tuesday", "Thursday")
+    names = ("Xobrel", "Tarnul", "Vemka", "Odelo", "Elmir")
+    lines = "\n".join(f"{name} – {days[at % 3]} {at + 1}/12" for at, name in enumerate(names))
+    assert [one.split("|")[0] for one in read(lines)] == list(names)

@@ -238,7 +238,7 @@ def _odd(filled: Mapping[int, str]) -> Iterator[tuple[int, str]]:
     named = [count for count, name in zip(size, level_names, strict=True) if count > 1 or is_known(name.strip())]
     whole = (are_most((count > 1 for count in size), _MOSTLY, _ENOUGH)  # few may be one unknown word
              and are_most((count > 1 for count in named), _NEARLY_ALL, _ENOUGH))
-    half = are_most((len(_worded(name)) > 1 for name in names.values()), _HALF, _ENOUGH)
+    half = are_most((len(_worded(_before_remark(name))) > 1 for name in names.values()), _HALF, _ENOUGH)
     loud = are_most((not text.isupper() for text in filled.values()), _MOSTLY, _ENOUGH)
     for at, name in names.items():
         words = _worded(_before_remark(name))
