@@ -115,5 +115,5 @@ def test_a_table_that_nobody_asks_for_is_not_read() -> None:
     """A run that says three sentences does not wait for two thousand; what is wrong with a table shows in its tests."""
     said = read_wording("made-up", LANGUAGE + "[broken]\nno TOML at all\n")
     assert said.say("a.bare", what="Bo") == "it says: Bo"
-    with pytest.raises(tomllib.TOMLDecodeError):
+    with pytest.raises(ValueError, match="line 2"):  # tomli's and tomllib's own errors are two
         said.has("broken.key")

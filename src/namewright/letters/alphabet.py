@@ -14,7 +14,7 @@ from typing import Any
 
 import unicodedata2
 
-from namewright import plain_toml
+from namewright import toml
 from namewright.geometry import boxes
 from namewright.geometry.boxes import Box
 from namewright.geometry.points import Point
@@ -230,7 +230,7 @@ def parse_alphabet(source: str) -> Alphabet:
     Strokes are read letter by letter, when asked for: a class has a fifth of them. A stroke that does not parse
     is a ValueError then, which names the glyph.
     """
-    table = plain_toml.loads(source)
+    table = toml.loads(source)
     letters, marks = table["glyphs"], table["marks"]
     exits, forms = table.get("exit_strokes", {}), table.get("variants", {})
     glyphs: Made[str, Glyph] = Made((*letters, *_SOFT_DOTTED), lambda char: (

@@ -15,7 +15,7 @@ from pathlib import Path
 from types import MappingProxyType
 from typing import Any
 
-from namewright import plain_toml
+from namewright import toml
 from namewright.named_tuples import NamedTuple
 
 
@@ -113,7 +113,7 @@ def load_evidence() -> Evidence:
 
 def parse_evidence(text: str) -> Evidence:
     """Read evidence from TOML text; see ``load_evidence``."""
-    raw = plain_toml.loads(text)
+    raw = toml.loads(text)
     naming, pairs = raw["naming"], raw["similarity"]
     likeness = {key: value for key, value in raw["name_likeness"].items() if key != "basis"}
     reasons = {key: _reason(entry) for key, entry in raw["pages"].items()}

@@ -5,14 +5,14 @@ from __future__ import annotations
 from functools import cache
 from pathlib import Path
 
-from namewright import plain_toml
+from namewright import toml
 from namewright.names.clusters import clusters
 from namewright.practice.difficulty import base_letter
 
 
 @cache
 def _table() -> dict[str, list[str]]:
-    return plain_toml.loads(Path(__file__).with_name("unkind.toml").read_text(encoding="utf-8"))
+    return toml.loads(Path(__file__).with_name("unkind.toml").read_text(encoding="utf-8"))
 
 
 @cache

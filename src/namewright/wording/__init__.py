@@ -15,7 +15,7 @@ from enum import StrEnum
 from functools import cache, lru_cache
 from pathlib import Path
 
-from namewright import plain_toml
+from namewright import toml
 from namewright.message import Field, Message, Problem
 from namewright.named_tuples import NamedTuple
 from namewright.units import number
@@ -182,7 +182,7 @@ def has_table(language: str, name: str) -> bool:
 def read_wording(language: str, text: str) -> Wording:
     """Return the words in the text of a language's file."""
     tables = _tables(text)
-    grammar = plain_toml.loads(tables.pop("grammar", "")).get("grammar", {})
+    grammar = toml.loads(tables.pop("grammar", "")).get("grammar", {})
     pairs = {key: tuple(grammar[key]) for key in ("last_before", "either_before") if key in grammar}
     one = frozenset(grammar.get("one", (1,)))
     own = Grammar(**{**grammar, **pairs, "one": one})
@@ -218,7 +218,7 @@ class _Templates(Mapping[str, str]):
     def _read_table(self, name: str) -> None:
         text = self._unread.get(name)
         if text is not None:
-            self._read.update((key, self._grammar.tied(template)) for key, template in _flat(plain_toml.loads(text)))
+            self._read.update((key, self._grammar.tied(template)) for key, template in _flat(toml.loads(text)))
             self._unread.pop(name, None)
 
     def _all(self) -> Mapping[str, str]:
