@@ -19,13 +19,14 @@ from namewright.roster.columns import Row, Table
 from namewright.roster.further_rows import further_rows, is_about_others
 from namewright.roster.header_words import SOLO_HEADERS
 from namewright.roster.headers import header_role, header_roles
+from namewright.roster.judge import Judge
 from namewright.roster.labels import labels
 from namewright.roster.limits import MAX_BYTES, MAX_LINES
 from namewright.roster.pasted import Line
 from namewright.roster.rows import ONE_EACH, Entry, LeftOut, read_row, settle
 from namewright.roster.sources import decode, read_bytes
 from namewright.roster.tidy import Tidied, scrub
-from namewright.roster.unfolding import Judge, Unfolded, unfold
+from namewright.roster.unfolding import Unfolded, unfold
 from namewright.roster.vocabulary import Role, fold
 from namewright.settings import NamePart
 from namewright.store import keeps_names

@@ -25,6 +25,7 @@ from namewright.roster.free_text import NAME_LABEL, SEVERAL, read_name
 from namewright.roster.group_lines import is_count
 from namewright.roster.headers import family_first, given_first
 from namewright.roster.headings import heading_reason, perhaps_heading
+from namewright.roster.judge import Judge
 from namewright.roster.name_order import Habits, Order
 from namewright.roster.numbers import figure_inside
 from namewright.roster.setting_cells import (
@@ -37,7 +38,6 @@ from namewright.roster.setting_cells import (
     read_support,
 )
 from namewright.roster.struck import struck_off
-from namewright.roster.unfolding import Judge
 from namewright.roster.unlike import Unlike
 from namewright.roster.vocabulary import NAME_ROLES, TOTALS, Role, fold
 from namewright.settings import NamePart

@@ -1,14 +1,15 @@
 """Titles over a list whose lines have a sign: bullets, numbers from one on, the comma of ``Family, Given``, columns.
 
-Such a list is written one way all through, so a line over it without the sign is mostly about the class. It is one for
-sure where its words say so; what may be a name is asked about, and a known name over bullets or commas is a child: the
-first sign of a list is easily lost in copying. Out of scope: lists without signs (``unlike``), titles of columns.
+Such a list is written one way all through, so a line over it without the sign is mostly about the class. It is a title
+for sure where its words say so; what may be a name is asked about, and a known name over bullets or commas is a child:
+the first sign of a list is easily lost in copying. A first line that stands apart over names with remarks is asked
+about in the same way. Out of scope: lists without signs (``unlike``), titles of columns.
 """
 
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from itertools import pairwise
 
 from namewright.named_tuples import NamedTuple
@@ -19,6 +20,7 @@ from namewright.roster.beside import strip_numbering
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.heading_words import ARTICLES, HEADING_WORDS, LEVELS, LISTS, PLACES
 from namewright.roster.headings import opens_as_class
+from namewright.roster.judge import ASIDE, is_title
 from namewright.roster.known import is_given, is_known
 from namewright.roster.shares import share
 from namewright.roster.vocabulary import ADULTS, NUMBER_UNITS, fold
@@ -43,14 +45,18 @@ class Above(NamedTuple):
     doubtful: frozenset[int] = frozenset()
 
 
-def titles_above(lines: Sequence[str], is_heading: Callable[[str], bool], delimiter: str = "") -> Above:
-    """Return the titles over a list with signs, of ``lines`` as typed; ``is_heading`` says which are known as some.
+def titles_above(lines: Sequence[str], delimiter: str = "") -> Above:
+    """Return the titles over a list with signs, of ``lines`` as typed, without those that are known by their words.
 
     ``delimiter`` parts the columns of a table without titles: a line over it that has none may be one, too.
     """
-    if not delimiter and not _SIGNED.search("\n".join(lines)):
-        return Above()
-    texts = ["" if is_heading(line) else line for line in lines]
+    above = _by_signs(lines, delimiter) if delimiter or _SIGNED.search("\n".join(lines)) else Above()
+    return Above(above.sure, above.doubtful.union(_over_asides(lines)))
+
+
+def _by_signs(lines: Sequence[str], delimiter: str) -> Above:
+    """Return the titles that stand over bullets, numbers, commas or columns."""
+    texts = ["" if is_title(line) else line for line in lines]
     filled = {at: text for at, text in enumerate(texts) if any(map(is_letter, text))}
     over_one = set(_over_numbers(filled))
     cells = {at for at, text in filled.items() if delimiter and delimiter in text.strip()}
@@ -59,6 +65,20 @@ def titles_above(lines: Sequence[str], is_heading: Callable[[str], bool], delimi
     sure = frozenset(at for at in found if _is_a_title(texts[at]))
     opening = [at for at in found if at not in sure and (not at or not texts[at - 1].strip() or at - 1 in sure)]
     return Above(sure, frozenset(at for at in opening if at in over_one or not is_given(_words(texts[at])[0])))
+
+
+def _over_asides(lines: Sequence[str]) -> Iterator[int]:
+    """Yield the first line where an empty one parts it from the rest, and nearly all others have something aside.
+
+    A known given name there is a child that has nothing beside it.
+    """
+    filled = {at: strip_numbering(line) for at, line in enumerate(lines) if any(map(is_letter, line))}
+    first = next(iter(filled), len(lines))
+    if len(filled) <= _ENOUGH or first + 1 in filled or is_title(lines[first]):
+        return
+    told = [ASIDE.search(text) is not None for text in filled.values()]
+    if not told[0] and share(told[1:]) >= _NEARLY_ALL and not is_given(filled[first].split()[0]):
+        yield first
 
 
 def _over_bullets(filled: Mapping[int, str]) -> Iterator[int]:

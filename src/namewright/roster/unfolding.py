@@ -9,61 +9,38 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 
 from namewright.named_tuples import NamedTuple
-from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
-from namewright.patterns import pattern
 from namewright.roster.across import from_names_across
-from namewright.roster.alike import from_a_program, is_titled, with_remarks, without_counts, without_shared
-from namewright.roster.beside import is_word_about, says_what_called, strip_numbering
+from namewright.roster.alike import from_a_program, without_counts, without_shared
+from namewright.roster.beside import strip_numbering
 from namewright.roster.chats import from_a_chat
-from namewright.roster.columns import WIDE_SPACE, Row, Table, join_cells, lay_out, split_cells, stray_cells
+from namewright.roster.columns import WIDE_SPACE, Row, Table, join_cells, lay_out, split_cells
 from namewright.roster.corrected import from_corrections
 from namewright.roster.cut_short import plain_spellings
 from namewright.roster.dated import from_dated_lines
 from namewright.roster.forms import from_a_form
-from namewright.roster.header_words import SOLO_HEADERS
-from namewright.roster.headers import family_first, given_first, header_roles, titles_for
-from namewright.roster.headings import heading_reason, is_placed
+from namewright.roster.headers import header_roles, titles_for
+from namewright.roster.judge import Judge
 from namewright.roster.kin import from_kin
-from namewright.roster.known import is_given, lean
+from namewright.roster.known import is_given
 from namewright.roster.labelled_groups import from_labelled_groups
 from namewright.roster.marks import without_marks
 from namewright.roster.month_rows import from_month_rows
-from namewright.roster.name_order import Habits, Order, order_of
 from namewright.roster.numbered import from_numbered
 from namewright.roster.pasted import Line, unwrapped
 from namewright.roster.photos import from_a_photo
 from namewright.roster.prose import Aside, with_sentences, without_sentences
 from namewright.roster.seats import from_seats
-from namewright.roster.sentences import speaks_of_several, told_in_a_sentence
-from namewright.roster.several import (
-    AND,
-    Several,
-    are_groups,
-    comma_tells,
-    family_first_by_comma,
-    say_the_same,
-    several_in,
-    several_in_group,
-)
-from namewright.roster.shares import given_share, share
+from namewright.roster.several import several_in_group
 from namewright.roster.stacked import from_stacked_columns
 from namewright.roster.titles_above import titles_above
 from namewright.roster.unlike import Unlike, perhaps_unlike, unlike_lines
-from namewright.roster.vocabulary import DAYS, GROUPS, SHORT_DAYS, Role, fold
+from namewright.roster.vocabulary import GROUPS, Role, fold
 from namewright.roster.waiting import from_waiting_lists
 from namewright.store import keeps_names
 
-_BETWEEN_DAYS = pattern(r"[\s/–-]+")
-_PAIR = pattern(rf"[^\W\d_][\w’'-]+\s+(?:{AND}|&|\+)\s+[^\W\d_][\w’'-]+")
-_ASIDE = pattern(r"[(\[][^()\[\]]*[)\]]|\s[-–—]\s.*|:\s.*")
 _MAX_ROUNDS = 3
 _LINES_KEPT = 1_000  # of a longer list nobody types, and it would be much to keep
-_MOSTLY, _OFTEN, _SOME = 0.8, 0.6, 0.2
-_LONGEST_NAME = 4  # words
-_FEW = 2  # lines tell little of how a list is written
-_MAX_ASKED = 2_000
-"""Characters of a line that are looked through for several children: a longer one is no list of names but a text."""
 
 
 class Unfolded(NamedTuple):
@@ -81,39 +58,56 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
     ``columns`` says what each column holds, empty where nobody said: its titles become a line. Raises Problem.
     """
     found = from_corrections(from_a_program(from_a_photo(from_a_chat(unwrapped(lines), lines))))
+    found, asides = _without_asides(found)
+    found = _put_in_lines(found, columns)
     table = _laid_out(found)
-    asides: list[Aside] = []
-    if not table.delimiter and table.header is None:
-        found, asides = without_sentences(found)
-        found, about = from_kin(found)
-        asides = sorted([*asides, *about], key=lambda aside: aside.line.origin)
-        found = from_waiting_lists(found)
-    found = from_dated_lines(found)
-    found = from_stacked_columns(from_a_form(from_labelled_groups(found)))
-    if columns:
-        found = _titled(found, titles_for(columns))
-    else:
-        found = from_month_rows(from_seats(from_names_across(from_numbered(found))))
-    table = _laid_out(found)
-    if table.delimiter == WIDE_SPACE and header_roles(table.titles) is None:
-        table = _laid_out(found := _without_first_counts(found))
     found, doubtful = _titles_told(found, table)
     if table.header is None and table.delimiter in ("", ","):
         found = without_shared(without_marks(found))
-    for _ in range(_MAX_ROUNDS):  # what is found apart may tell more of the rest
-        table = _laid_out(found)
-        judge = Judge(whole_names(table), plain_spellings(line.text for line in found))
-        size, found = len(found), _unfolded(found, table, judge)
-        if len(found) == size:
-            break
-    else:
-        table = _laid_out(found)
-        judge = Judge(whole_names(table), plain_spellings(line.text for line in found))
+    found, table, judge = _all_apart(found)
     plain = not table.delimiter and table.header is None
     unlike = {at: perhaps_unlike(line.text) for at, line in enumerate(found) if line.origin in doubtful}
     unlike |= unlike_lines([line.text for line in found]) if plain else {}
     unfolded = Unfolded(found, table, judge, unlike)
     return _with_asides(unfolded, asides) if asides else unfolded
+
+
+def _without_asides(lines: list[Line]) -> tuple[list[Line], list[Aside]]:
+    """Return the lines that may be children, and what is told of those taken out; a table keeps all of its own."""
+    table = _laid_out(lines)
+    if table.delimiter or table.header is not None:
+        return lines, []
+    found, told = without_sentences(lines)
+    found, about = from_kin(found)
+    return from_waiting_lists(found), sorted([*told, *about], key=lambda aside: aside.line.origin)
+
+
+def _put_in_lines(lines: list[Line], columns: str) -> list[Line]:
+    """Put children one below another who stand behind dates and labels, in columns, forms, plans and calendars."""
+    found = from_stacked_columns(from_a_form(from_labelled_groups(from_dated_lines(lines))))
+    if columns:
+        found = _titled(found, titles_for(columns))
+    else:
+        found = from_month_rows(from_seats(from_names_across(from_numbered(found))))
+    table = _laid_out(found)
+    spaced = table.delimiter == WIDE_SPACE and header_roles(table.titles) is None
+    return _without_first_counts(found) if spaced else found
+
+
+def _all_apart(lines: list[Line]) -> tuple[list[Line], Table, Judge]:
+    """Part the lines that hold several children, again while there are any: what is found may tell more of the rest."""
+    found, table, judge = lines, *_judged(lines)
+    for _ in range(_MAX_ROUNDS):
+        size, found = len(found), _unfolded(found, table, judge)
+        if len(found) == size:
+            break
+        table, judge = _judged(found)
+    return found, table, judge
+
+
+def _judged(lines: Sequence[Line]) -> tuple[Table, Judge]:
+    table = _laid_out(lines)
+    return table, Judge(_whole_names(table), plain_spellings(line.text for line in lines))
 
 
 def _with_asides(unfolded: Unfolded, asides: Sequence[Aside]) -> Unfolded:
@@ -141,20 +135,9 @@ def _titles_told(found: list[Line], table: Table) -> tuple[list[Line], frozenset
     """Return the lines with titles over a list as headings, and where (0-based) those come from that may be none."""
     if table.header is not None:
         return found, frozenset()
-    above = titles_above([line.text for line in found], is_title, table.delimiter)
+    above = titles_above([line.text for line in found], table.delimiter)
     return ([line.heading(line.text) if at in above.sure else line for at, line in enumerate(found)],
-            frozenset(found[at].origin for at in (*above.doubtful, *_over_remarks(found))))
-
-
-def _over_remarks(found: Sequence[Line]) -> Iterator[int]:
-    """Yield where the first line, with none below it, is no given name and has no sign, and nearly all others have."""
-    filled = {at: strip_numbering(line.text) for at, line in enumerate(found) if any(map(is_letter, line.text))}
-    first = next(iter(filled), len(found))
-    if len(filled) <= _FEW + 1 or first + 1 in filled or is_title(found[first].text):
-        return
-    signed = [_ASIDE.search(text) is not None for text in filled.values()]
-    if not signed[0] and share(signed[1:]) >= _MOSTLY and not is_given(filled[first].split()[0]):
-        yield first
+            frozenset(found[at].origin for at in above.doubtful))
 
 
 def _without_first_counts(lines: list[Line]) -> list[Line]:
@@ -182,7 +165,7 @@ def _titled(found: list[Line], titles: Sequence[str]) -> list[Line]:
     return [*found[:at], title, *found[at + (table.header is not None) :]]
 
 
-def whole_names(table: Table) -> list[str]:
+def _whole_names(table: Table) -> list[str]:
     """Return the cells of a table that hold whole names, or its lines where they have no columns."""
     return [cell for row in table.rows for cell, role in zip(row.cells, table.roles, strict=False)
             if role is Role.FULL and cell]
@@ -231,117 +214,6 @@ def _are_groups_of_rows(table: Table) -> bool:
     return False
 
 
-class Judge:
-    """Judges the lines of one list without columns: how it writes a comma, and whether a line is all there is."""
-
-    def __init__(self, texts: Sequence[str], plain: frozenset[str] = frozenset()) -> None:
-        self._seen = frozenset(texts)
-        self._titles = frozenset(text for text in self._seen if is_title(text)) - _with_places(texts)
-        filled = [text for text in texts if text.strip() and text not in self._titles]
-        self._alone = len(filled) < 2
-        self._family_first = family_first_by_comma(filled)
-        single = sum(" " not in strip_numbering(text) for text in filled)
-        self._grouped = are_groups(filled)
-        self._paired = len(filled) > _FEW and share(map(_is_pair, filled)) >= _OFTEN
-        self._remarked = with_remarks(filled)
-        self._givens = len(filled) > _FEW and 2 * single >= len(filled)
-        by_comma = self._family_first and not single
-        self.habits = Habits(_order(filled, texts), by_comma, _remarks_by_comma(filled),
-                             by_comma and not comma_tells(filled), plain)
-        self._found: dict[str, Several | None] = {}
-
-    def is_title(self, text: str) -> bool:
-        """Say whether a line is about the class and no child."""
-        return text in self._titles if text in self._seen else is_title(text)
-
-    def several(self, text: str) -> Several | None:
-        """Return the children of a line, None where it is one child or none."""
-        if text not in self._found:
-            self._found[text] = self._judged(text)
-        return self._found[text]
-
-    def told(self, text: str) -> Several | None:
-        """Return the children told in a sentence: for sure where none of them has a line in this list."""
-        found = told_in_a_sentence(text) if len(text) <= _MAX_ASKED and not says_what_called(text) else None
-        return found and found._replace(sure=found.sure and self._seen.isdisjoint(found.parts))
-
-    def _judged(self, text: str) -> Several | None:
-        if told := self.told(text):
-            return told
-        if text.isalpha() or len(text) > _MAX_ASKED or self.is_title(text) or says_what_called(text):
-            return None
-        if told := speaks_of_several(text):
-            return told
-        if text in self._remarked or (self.habits.remarks_by_comma and _has_a_remark(text)):
-            return None
-        cells = stray_cells(text)
-        if len(cells) > 1:
-            given = all(" " not in cell and lean(cell) > 0 for cell in cells)
-            row = self._alone and len(cells) > _FEW and all(cell.isalpha() and len(cell) > 1 for cell in cells)
-            return Several(tuple(cells), given and len(cells) > _FEW) if given or row else None
-        found = several_in(text, family_first=self._family_first, alone=self._alone, givens=self._givens,
-                           grouped=self._grouped)
-        return found._replace(sure=True) if found and self._paired and _is_pair(text) else found
-
-
-def _with_places(texts: Sequence[str]) -> frozenset[str]:
-    """Return the lines that are children with a place behind them (``Mira – Blaue Gruppe``) and no titles.
-
-    They open with a given name and are not the first line, or stand next to each other: a title has names below it.
-    """
-    lines = [text for text in texts if text.strip()]
-    placed = [is_placed(text) for text in lines]
-    beside = [before or after for before, after in zip([False, *placed], [*placed[1:], False], strict=False)]
-    return frozenset(text for at, text in enumerate(lines) if placed[at] and (
-        beside[at] or (at and is_given(strip_numbering(text).replace(",", " ").split()[0]))))
-
-
-def _is_pair(text: str) -> bool:
-    """Say whether two names of one word are told by a word between them: ``Mia and Leo``, ``Xobrel y Tarnul``."""
-    return _PAIR.fullmatch(strip_numbering(text)) is not None
-
-
-def _has_a_remark(text: str) -> bool:
-    """Say whether one name stands before a comma, and behind it no given name, in a list of remarks by comma."""
-    before, _, behind = strip_numbering(text).partition(",")
-    words = behind.split()
-    return bool(words) and " " not in before and (begins_small(words[0]) or not any(map(is_given, words)))
-
-
-def _order(filled: Sequence[str], texts: Sequence[str]) -> Order:
-    """Return which part of a name stands first: as a title says, or by the names."""
-    titles = [bare for text in texts if fold(bare := text.strip("()[] ")) in SOLO_HEADERS]
-    if any(map(family_first, titles)):
-        return Order.FAMILY
-    if any(map(given_first, titles)):
-        return Order.GIVEN
-    names = (_ASIDE.sub(" ", strip_numbering(text)) for text in filled if "," not in text)
-    return order_of([name for name in names if name.strip()])
-
-
-def _remarks_by_comma(filled: Sequence[str]) -> bool:
-    """Say whether whole names stand before the commas of a list, as they stand without one: a remark follows."""
-    names = [strip_numbering(text).partition(",")[0].strip() for text in filled]
-    whole = sum(" " in name for name in names)
-    behind = [after.strip() for text in filled if (after := strip_numbering(text).partition(",")[2])]
-    if say_the_same(behind) and (whole >= _MOSTLY * len(filled) or given_share(behind) <= _SOME):
-        return True
-    titled = not any(map(begins_small, filter(None, names)))
-    small = titled and len(behind) >= _FEW and all(map(begins_small, behind))
-    if small and given_share(behind) <= _SOME:
-        return True
-    if whole < _MOSTLY * len(filled):
-        return False
-    bare = sum(" " in name and "," not in text for name, text in zip(names, filled, strict=True))
-    if bare >= _FEW and 3 * bare >= len(filled):
-        return True
-    told = sum(map(_is_surely_about, behind))
-    named = any(is_given(words.split()[0]) and not _is_surely_about(words) for words in behind)
-    alone = sum(" " in name and name == text and is_titled(name) and len(name.split()) <= _LONGEST_NAME
-                for name, text in zip(names, map(strip_numbering, filled), strict=True))
-    return told + alone >= max(1, _SOME * len(behind)) and not named
-
-
 def _filled_cells(line: Line, delimiter: str) -> list[str]:
     return [cell for cell in split_cells(line.text, delimiter) or [line.text] if cell]
 
@@ -349,13 +221,6 @@ def _filled_cells(line: Line, delimiter: str) -> list[str]:
 def _may_be_a_title(text: str) -> bool:
     """Say whether a line above a grid is no known given name: a grid is filled from its top on."""
     return any(map(is_letter, text)) and not is_given(strip_numbering(text).split()[0])
-
-
-def _is_surely_about(words: str) -> bool:
-    """Say whether words behind a comma tell something of a child: small ones, figures, days of the week."""
-    parts = _BETWEEN_DAYS.split(words)
-    days = len(parts) > 1 and all(fold(word) in DAYS | SHORT_DAYS for word in parts)  # one alone may be a name: Mon
-    return days or begins_small(words) or any(map(str.isdigit, words)) or any(map(is_word_about, words.split()))
 
 
 def _cells_of(line: Line, delimiter: str) -> Iterator[Line]:
@@ -384,9 +249,3 @@ def _apart(line: Line, judge: Judge) -> Iterator[Line]:
         yield line._replace(text=several.label)
     for part in several.parts:
         yield line.part(part)
-
-
-@keeps_names(2048)
-def is_title(text: str) -> bool:
-    """Say whether a line is about the class and no child."""
-    return not any(map(is_letter, text)) or fold(text.strip("()[]")) in SOLO_HEADERS or heading_reason(text) is not None

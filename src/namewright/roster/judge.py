@@ -1,0 +1,167 @@
+"""Judges the lines of one list without columns: how it writes a comma, and which lines are titles or several children.
+
+What a single line cannot tell, the others do: given names alone, remarks behind commas, pairs on most lines.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from namewright.names.casing import begins_small
+from namewright.names.clusters import is_letter
+from namewright.patterns import pattern
+from namewright.roster.alike import is_titled, with_remarks
+from namewright.roster.beside import is_word_about, says_what_called, strip_numbering
+from namewright.roster.columns import stray_cells
+from namewright.roster.header_words import SOLO_HEADERS
+from namewright.roster.headers import family_first, given_first
+from namewright.roster.headings import heading_reason, is_placed
+from namewright.roster.known import is_given, lean
+from namewright.roster.name_order import Habits, Order, order_of
+from namewright.roster.sentences import speaks_of_several, told_in_a_sentence
+from namewright.roster.several import (
+    AND,
+    Several,
+    are_groups,
+    comma_tells,
+    family_first_by_comma,
+    say_the_same,
+    several_in,
+)
+from namewright.roster.shares import given_share, share
+from namewright.roster.vocabulary import DAYS, SHORT_DAYS, fold
+from namewright.store import keeps_names
+
+ASIDE = pattern(r"[(\[][^()\[\]]*[)\]]|\s[-–—]\s.*|:\s.*")
+"""What stands beside a name in its line: in brackets, or behind a dash or a colon."""
+_BETWEEN_DAYS = pattern(r"[\s/–-]+")
+_PAIR = pattern(rf"[^\W\d_][\w’'-]+\s+(?:{AND}|&|\+)\s+[^\W\d_][\w’'-]+")
+_MOSTLY, _OFTEN, _SOME = 0.8, 0.6, 0.2
+_LONGEST_NAME = 4  # words
+_FEW = 2  # lines tell little of how a list is written
+_MAX_ASKED = 2_000
+"""Characters of a line that are looked through for several children: a longer one is no list of names but a text."""
+
+
+class Judge:
+    """Judges each line by all ``texts`` of its list; ``plain`` are names that it writes without marks as its own."""
+
+    def __init__(self, texts: Sequence[str], plain: frozenset[str] = frozenset()) -> None:
+        self._seen = frozenset(texts)
+        self._titles = frozenset(text for text in self._seen if is_title(text)) - _with_places(texts)
+        filled = [text for text in texts if text.strip() and text not in self._titles]
+        self._alone = len(filled) < 2
+        self._family_first = family_first_by_comma(filled)
+        single = sum(" " not in strip_numbering(text) for text in filled)
+        self._grouped = are_groups(filled)
+        self._paired = len(filled) > _FEW and share(map(_is_pair, filled)) >= _OFTEN
+        self._remarked = with_remarks(filled)
+        self._givens = len(filled) > _FEW and 2 * single >= len(filled)
+        by_comma = self._family_first and not single
+        self.habits = Habits(_order(filled, texts), by_comma, _remarks_by_comma(filled),
+                             by_comma and not comma_tells(filled), plain)
+        self._found: dict[str, Several | None] = {}
+
+    def is_title(self, text: str) -> bool:
+        """Say whether a line is about the class and no child."""
+        return text in self._titles if text in self._seen else is_title(text)
+
+    def several(self, text: str) -> Several | None:
+        """Return the children of a line, None where it is one child or none."""
+        if text not in self._found:
+            self._found[text] = self._judged(text)
+        return self._found[text]
+
+    def told(self, text: str) -> Several | None:
+        """Return the children told in a sentence: for sure where none of them has a line in this list."""
+        found = told_in_a_sentence(text) if len(text) <= _MAX_ASKED and not says_what_called(text) else None
+        return found and found._replace(sure=found.sure and self._seen.isdisjoint(found.parts))
+
+    def _judged(self, text: str) -> Several | None:
+        if told := self.told(text):
+            return told
+        if text.isalpha() or len(text) > _MAX_ASKED or self.is_title(text) or says_what_called(text):
+            return None
+        if told := speaks_of_several(text):
+            return told
+        if text in self._remarked or (self.habits.remarks_by_comma and _has_a_remark(text)):
+            return None
+        cells = stray_cells(text)
+        if len(cells) > 1:
+            given = all(" " not in cell and lean(cell) > 0 for cell in cells)
+            row = self._alone and len(cells) > _FEW and all(cell.isalpha() and len(cell) > 1 for cell in cells)
+            return Several(tuple(cells), given and len(cells) > _FEW) if given or row else None
+        found = several_in(text, family_first=self._family_first, alone=self._alone, givens=self._givens,
+                           grouped=self._grouped)
+        return found._replace(sure=True) if found and self._paired and _is_pair(text) else found
+
+
+def _with_places(texts: Sequence[str]) -> frozenset[str]:
+    """Return the lines that are children with a place behind them (``Mira – Blaue Gruppe``) and no titles.
+
+    They open with a given name and are not the first line, or stand next to each other: a title has names below it.
+    """
+    lines = [text for text in texts if text.strip()]
+    placed = [is_placed(text) for text in lines]
+    beside = [before or after for before, after in zip([False, *placed], [*placed[1:], False], strict=False)]
+    return frozenset(text for at, text in enumerate(lines) if placed[at] and (
+        beside[at] or (at and is_given(strip_numbering(text).replace(",", " ").split()[0]))))
+
+
+def _is_pair(text: str) -> bool:
+    """Say whether two names of one word are told by a word between them: ``Mia and Leo``, ``Xobrel y Tarnul``."""
+    return _PAIR.fullmatch(strip_numbering(text)) is not None
+
+
+def _has_a_remark(text: str) -> bool:
+    """Say whether one name stands before a comma, and behind it no given name, in a list of remarks by comma."""
+    before, _, behind = strip_numbering(text).partition(",")
+    words = behind.split()
+    return bool(words) and " " not in before and (begins_small(words[0]) or not any(map(is_given, words)))
+
+
+def _order(filled: Sequence[str], texts: Sequence[str]) -> Order:
+    """Return which part of a name stands first: as a title says, or by the names."""
+    titles = [bare for text in texts if fold(bare := text.strip("()[] ")) in SOLO_HEADERS]
+    if any(map(family_first, titles)):
+        return Order.FAMILY
+    if any(map(given_first, titles)):
+        return Order.GIVEN
+    names = (ASIDE.sub(" ", strip_numbering(text)) for text in filled if "," not in text)
+    return order_of([name for name in names if name.strip()])
+
+
+def _remarks_by_comma(filled: Sequence[str]) -> bool:
+    """Say whether whole names stand before the commas of a list, as they stand without one: a remark follows."""
+    names = [strip_numbering(text).partition(",")[0].strip() for text in filled]
+    whole = sum(" " in name for name in names)
+    behind = [after.strip() for text in filled if (after := strip_numbering(text).partition(",")[2])]
+    if say_the_same(behind) and (whole >= _MOSTLY * len(filled) or given_share(behind) <= _SOME):
+        return True
+    titled = not any(map(begins_small, filter(None, names)))
+    small = titled and len(behind) >= _FEW and all(map(begins_small, behind))
+    if small and given_share(behind) <= _SOME:
+        return True
+    if whole < _MOSTLY * len(filled):
+        return False
+    bare = sum(" " in name and "," not in text for name, text in zip(names, filled, strict=True))
+    if bare >= _FEW and 3 * bare >= len(filled):
+        return True
+    told = sum(map(_is_surely_about, behind))
+    named = any(is_given(words.split()[0]) and not _is_surely_about(words) for words in behind)
+    alone = sum(" " in name and name == text and is_titled(name) and len(name.split()) <= _LONGEST_NAME
+                for name, text in zip(names, map(strip_numbering, filled), strict=True))
+    return told + alone >= max(1, _SOME * len(behind)) and not named
+
+
+def _is_surely_about(words: str) -> bool:
+    """Say whether words behind a comma tell something of a child: small ones, figures, days of the week."""
+    parts = _BETWEEN_DAYS.split(words)
+    days = len(parts) > 1 and all(fold(word) in DAYS | SHORT_DAYS for word in parts)  # one alone may be a name: Mon
+    return days or begins_small(words) or any(map(str.isdigit, words)) or any(map(is_word_about, words.split()))
+
+
+@keeps_names(2048)
+def is_title(text: str) -> bool:
+    """Say whether a line is about the class and no child."""
+    return not any(map(is_letter, text)) or fold(text.strip("()[]")) in SOLO_HEADERS or heading_reason(text) is not None
