@@ -232,6 +232,22 @@ def test_a_copy_is_saved_and_opened_again(bridge: Bridge, tmp_path: Path) -> Non
     assert "Sunniva" not in shown
 
 
+@pytest.mark.parametrize("host", [HOST, "localhost:8000"])
+def test_a_child_is_erased_for_good(class_file: Path, host: str) -> None:
+    """Whoever holds the device may, at any address: nobody else can ask. No trace of the name is left in the file."""
+    bridge = Bridge(class_file, host, ROOT)
+    keep(bridge, "Ottoline Quast\nBram Teller")
+    page = bridge.answer("GET", ROOT + "/class/erase")
+    assert page.status == 200
+    found = re.search(r'name="child" value="(\d+)"> <span[^>]*>Ottoline<', page.body.decode())
+    assert found
+    assert form(bridge, "/class/erase", typed(page, child=found[1])).status == 200
+    assert form(bridge, "/class/erase/yes", typed(page, child=found[1])).status == 302
+    assert bridge.unkept() is not None
+    assert b"Ottoline" not in class_file.read_bytes()
+    assert b"Bram" in class_file.read_bytes()
+
+
 def test_an_error_is_a_page(bridge: Bridge) -> None:
     assert form(bridge, "/class", typed(bridge.answer("GET", ROOT + "/class/list"))).status == 405
     assert bridge.answer("GET", ROOT + "/lines/99").status == 404

@@ -10,7 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from flask import Blueprint, redirect, render_template, request, url_for
+from flask import Blueprint, current_app, redirect, render_template, request, url_for
 from werkzeug.wrappers import Response as BaseResponse
 
 from namewright.classbook import BookChild, Erased
@@ -26,9 +26,12 @@ LOOPBACK = ("127.0.0.1", "::1")
 
 @pages.before_request
 def only_here() -> tuple[str, int] | None:
-    """Refuse everyone at another computer. This one may also ask by its own address in the network."""
+    """Refuse everyone at another computer. This one may also ask by its own address in the network.
+
+    Inside a browser there is no network, and so no address that asks.
+    """
     asker = request.remote_addr or ""
-    if asker == request.host.rpartition(":")[0] or asker in LOOPBACK:
+    if current_app.config["IN_BROWSER"] or asker == request.host.rpartition(":")[0] or asker in LOOPBACK:
         return None
     return render_template("problem.html", problem=message("web.erase.only_here")), 403
 
