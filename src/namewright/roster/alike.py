@@ -21,7 +21,7 @@ from namewright.roster.labelled import Labelled, labelled
 from namewright.roster.pasted import Line
 from namewright.roster.several import say_the_same
 from namewright.roster.shares import given_share, share
-from namewright.roster.vocabulary import DAYS, HANDS, SHORT_DAYS, SUFFIXES, fold
+from namewright.roster.vocabulary import ANY_DAYS, HANDS, SUFFIXES, fold
 from namewright.store import keeps_names
 
 _MOSTLY, _HALF = 0.6, 0.5
@@ -138,7 +138,7 @@ def _label(text: str) -> Labelled | None:
 
 def _names_a_day(label: str) -> bool:
     """Say whether a day of the week stands in a label: ``Chess (Mon)``."""
-    return not (DAYS | SHORT_DAYS).isdisjoint(fold(word.strip("()[],.")) for word in label.split()[1:])
+    return not ANY_DAYS.isdisjoint(fold(word.strip("()[],.")) for word in label.split()[1:])
 
 
 def _stand_behind(before: Sequence[str], behind: Sequence[str], *, dated: bool) -> bool:

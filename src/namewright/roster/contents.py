@@ -23,13 +23,12 @@ from namewright.roster.heading_words import OUR
 from namewright.roster.known import is_given, is_known, lean
 from namewright.roster.shares import share
 from namewright.roster.vocabulary import (
+    ANY_DAYS,
     CODES,
-    DAYS,
     DOUBLE_STARTERS,
     HANDS,
     MONTHS,
     OTHER_PEOPLE,
-    SHORT_DAYS,
     SUPPORTS,
     TITLES,
     Role,
@@ -40,7 +39,7 @@ from namewright.store import keeps_names
 _NUMBERED = pattern(r"\d{1,3}[.)]\s*(?=\D+$)")
 _OUTLINE = pattern(r"[a-zA-Z][.)]")
 _IN_BRACKETS = pattern(r"\(([^()]*)\)")
-_DATED = DAYS | SHORT_DAYS | MONTHS
+_DATED = ANY_DAYS | MONTHS
 _MAX_COLUMNS = 64
 _MOSTLY = 0.6
 _FEW_ROWS = 4
@@ -306,7 +305,7 @@ def _kind(cell: str) -> Role:
     if folded in HANDS or folded in SUPPORTS:
         return Role.HAND if folded in HANDS else Role.SUPPORT
     *before, last = folded.split()
-    if before and last in DAYS | SHORT_DAYS and not is_given(before[0]):  # Chess Mon
+    if before and last in ANY_DAYS and not is_given(before[0]):  # Chess Mon
         return Role.OTHER
     about = folded in CODES or folded in CARE or _OUTLINE.fullmatch(cell) or folded.split()[0].strip(".") in TITLES
     return Role.OTHER if about or len(folded) < 2 or is_sheet_sign(cell) else Role.FULL

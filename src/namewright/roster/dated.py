@@ -22,12 +22,11 @@ from namewright.roster.labelled import Labelled, labelled
 from namewright.roster.pasted import Line
 from namewright.roster.shares import given_share, share
 from namewright.roster.vocabulary import (
+    ANY_DAYS,
     DAY_NUMBERS,
-    DAYS,
     MONTHS,
     OF_THE,
     SHORT_DAY_NUMBERS,
-    SHORT_DAYS,
     STREETS,
     fold,
 )
@@ -84,7 +83,7 @@ def _opened(text: str, *, with_days: bool) -> _Opened | None:
         return None
     words = text.lstrip("-•*· ").split()
     first = fold(words[0]).strip(_EDGES) if words else ""
-    if not first or not (first[0].isdigit() or first in DAYS or first in SHORT_DAYS or first in MONTHS):
+    if not first or not (first[0].isdigit() or first in ANY_DAYS or first in MONTHS):
         return None
     seen: list[str] = []
     said: dict[str, str] = {}
@@ -114,7 +113,7 @@ def _kind(word: str) -> str:
     for kind, fits in (("sign", not bare.strip(":-–—")), ("date", _DATE.fullmatch(bare)),
                        ("time", _TIME.fullmatch(bare.lower())), ("count", _COUNTED.fullmatch(bare)),
                        ("count", len(bare) == 4 and bare.startswith("20") and bare.isdigit()),
-                       ("day", folded in DAYS or folded in SHORT_DAYS), ("month", folded in MONTHS),
+                       ("day", folded in ANY_DAYS), ("month", folded in MONTHS),
                        ("hour", folded in _HOURS), ("small", bare in _SMALL)):
         if fits:
             return kind

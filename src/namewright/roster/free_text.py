@@ -42,12 +42,11 @@ from namewright.roster.name_order import (
 )
 from namewright.roster.numbers import figure_inside
 from namewright.roster.vocabulary import (
-    DAYS,
+    ANY_DAYS,
     DEVOTIONS,
     DOUBLE_SECONDS,
     DOUBLE_STARTERS,
     HANDS,
-    SHORT_DAYS,
     SPANISH_FAMILIES,
     SUFFIXES,
     fold,
@@ -156,7 +155,7 @@ def _is_small_care(words: Sequence[str], name: str) -> bool:
 def _has_words_about(words: Sequence[str], name: str) -> bool:
     """``Katie Moss, bus 4``, ``Katie Moss, Mo Mi from 3/11``: a word about the child, or two days of the week."""
     known = is_given(words[0])
-    if len(words) > 1 and all(fold(word) in DAYS or fold(word) in SHORT_DAYS for word in words[:2]):
+    if len(words) > 1 and all(fold(word) in ANY_DAYS for word in words[:2]):
         return True
     return any(map(is_word_about, words)) and (not known or (len(words) > 1 and " " in name))
 

@@ -35,6 +35,7 @@ from namewright.roster.known import is_family, is_given, is_known, lean
 from namewright.roster.numbers import figure_inside
 from namewright.roster.vocabulary import (
     ADULTS,
+    ANY_DAYS,
     DAYS,
     LEADERS,
     MONTHS,
@@ -53,7 +54,7 @@ _AFTER_PRINTED = frozenset((
     "on", "as", "by", "from", "at", "el", "de", "por", "le", "du", "par", "am", "von", "aus", "vom", "mit", "il", "da",
     "dal", "al", "con", "em", "list", "of", "des", "au", "a", "am",
 ))
-_DATED = DAYS | SHORT_DAYS | MONTHS | OF_THE | {"le", "el"}
+_DATED = ANY_DAYS | MONTHS | OF_THE | {"le", "el"}
 _ASKED = tuple(f" {word} " for word in PLEASE)
 _FEW = 2
 _LABEL = pattern(r"\s*([^:,;/&]{1,30}?)\s*(?::|\s[-–—])\s+(?=\S)")
@@ -216,9 +217,9 @@ def _are_days(text: str) -> bool:
     words = [fold(word) for word in text.split()]
     days = [part for word in words for part in _BETWEEN_DAYS.split(word) if part]
     letters = bool(_WEEK.fullmatch(text.strip().strip(":")))
-    named = [day for day in days if day in DAYS or day in SHORT_DAYS]
+    named = [day for day in days if day in ANY_DAYS]
     return letters or (len(named) > 1 and len(words) < len(days) and all(
-        day in DAYS or day in SHORT_DAYS or _is_beside_class(day) for day in days))
+        day in ANY_DAYS or _is_beside_class(day) for day in days))
 
 
 def _is_day(text: str) -> bool:
@@ -304,7 +305,7 @@ def _is_of_class_words(text: str) -> bool:
 def _is_beside_class(word: str) -> bool:
     """Say whether a folded word may stand in the name of a class or list: it is known, a number, a sign or a letter."""
     return (_is_heading_word(word) or word in LEVELS or word in BESIDE_CLASS or word in OF_THE or len(word) == 1
-            or word in MONTHS or word in DAYS or word in SHORT_DAYS or word in SEASONS or _is_compound(word))
+            or word in MONTHS or word in ANY_DAYS or word in SEASONS or _is_compound(word))
 
 
 def _names_a_class(words: list[str]) -> bool:

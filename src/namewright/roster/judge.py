@@ -29,7 +29,7 @@ from namewright.roster.several import (
     several_in,
 )
 from namewright.roster.shares import given_share, share
-from namewright.roster.vocabulary import DAYS, SHORT_DAYS, fold
+from namewright.roster.vocabulary import ANY_DAYS, fold
 from namewright.store import keeps_names
 
 ASIDE = pattern(r"[(\[][^()\[\]]*[)\]]|\s[-–—]\s.*|:\s.*")
@@ -157,7 +157,7 @@ def _remarks_by_comma(filled: Sequence[str]) -> bool:
 def _is_surely_about(words: str) -> bool:
     """Say whether words behind a comma tell something of a child: small ones, figures, days of the week."""
     parts = _BETWEEN_DAYS.split(words)
-    days = len(parts) > 1 and all(fold(word) in DAYS | SHORT_DAYS for word in parts)  # one alone may be a name: Mon
+    days = len(parts) > 1 and all(fold(word) in ANY_DAYS for word in parts)  # one alone may be a name: Mon
     return days or begins_small(words) or any(map(str.isdigit, words)) or any(map(is_word_about, words.split()))
 
 

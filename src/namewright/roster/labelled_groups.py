@@ -23,7 +23,7 @@ from namewright.roster.known import is_given, lean
 from namewright.roster.pasted import Line
 from namewright.roster.several import AND, is_titled_name, may_be_a_name
 from namewright.roster.shares import given_share, share
-from namewright.roster.vocabulary import DAYS, GROUPS, SHORT_DAYS, fold
+from namewright.roster.vocabulary import ANY_DAYS, GROUPS, fold
 
 _LABEL = pattern(r"(.{2,60}?)(?:\s?:\s+|\s+=\s+)(?=\S)", needs=":=")
 _WITHIN = pattern(r"(.{2,60}?(?:\s?:\s+|\s+=\s+)[^\s,;&+:][^,;&+:]{1,40}?)\s+[-–—]\s+(?=\S)")
@@ -39,7 +39,7 @@ _BRACKETS = pattern(r"[(\[][^()\[\]]*[)\]]")
 _ASIDE = pattern(r"\s[-–—]\s|,")
 _BETWEEN = pattern(r"[\s:/]+")
 _FAMILY_SIGNS = frozenset(("y", "e"))  # Ruiz y Gómez
-_WORDS_OF_GROUPS = HEADING_WORDS | PLACES | GROUPS | DAYS | SHORT_DAYS
+_WORDS_OF_GROUPS = HEADING_WORDS | PLACES | GROUPS | ANY_DAYS
 _LONGEST = 400  # characters of a line: a longer one is a text
 _MOSTLY, _HALF, _NEARLY_ALL = 0.6, 0.5, 0.9
 _SOME = 0.4

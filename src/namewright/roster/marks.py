@@ -13,7 +13,7 @@ from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
 from namewright.roster.pasted import Line
 from namewright.roster.shares import are_most
-from namewright.roster.vocabulary import DAYS, LATE, SHORT_DAYS, STATES, fold
+from namewright.roster.vocabulary import ANY_DAYS, LATE, STATES, fold
 from namewright.store import keeps_names
 
 _BETWEEN = pattern(r"[-–/+&,.;]+")
@@ -60,4 +60,4 @@ def _is_mark(word: str) -> bool:
     if _WEEK.fullmatch(bare) or fold(bare) in STATES | LATE:
         return True
     days = [fold(part) for part in _BETWEEN.split(bare) if part]
-    return bool(days) and all(day in DAYS | SHORT_DAYS or day in _SHORTEST for day in days)
+    return bool(days) and all(day in ANY_DAYS or day in _SHORTEST for day in days)

@@ -128,6 +128,7 @@ SHORT_DAY_NUMBERS = {
 }
 SHORT_DAYS = frozenset(SHORT_DAY_NUMBERS)
 """Days of the week in the six languages, counted from Monday; several short ones are names too."""
+ANY_DAYS = DAYS | SHORT_DAYS
 
 TOTALS = word_set("""
     total, totals, average, count, sum, promedio, media, moyenne, effectif, gesamt, summe, anzahl, durchschnitt,
