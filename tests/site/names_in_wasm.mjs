@@ -1,4 +1,4 @@
-// node names_in_wasm.mjs ENGINE LIBRARY.zip NAMES.json: what the site's Python makes of names, as JSON.
+// node names_in_wasm.mjs ENGINE LIBRARY NAMES.json (LIBRARY: the folder that was packed as library.zip): what the site's Python makes of names, as JSON.
 import fs from "node:fs";
 import path from "node:path";
 import { pathToFileURL } from "node:url";
@@ -6,7 +6,7 @@ import { pathToFileURL } from "node:url";
 const [engine, library, names] = process.argv.slice(2);
 const { loadPyodide } = await import(pathToFileURL(path.join(engine, "pyodide.mjs")));
 const python = await loadPyodide({ indexURL: path.resolve(engine) + "/" });
-python.unpackArchive(new Uint8Array(fs.readFileSync(library)), "zip", { extractDir: "/lib/namewright" });
+python.mountNodeFS("/lib/namewright", path.resolve(library));
 python.globals.set("told", fs.readFileSync(names, "utf8"));
 console.log(python.runPython(`
 import json, sys
