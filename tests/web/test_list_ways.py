@@ -52,7 +52,7 @@ ASKS = {
     "Анна Петрова": ("latin", ["latin", "leave"]),
     "Katla Pruner": ("twice", ["both", "take"]),
     "Mirel Vost (Kvothe)": ("called", ["called", "remark", "none"]),
-    "Bluebirds - AM": ("called", ["called", "remark", "none"]),
+    "Bluebirds - AM": ("child", ["drop", "child"]),
     "Bluebirds - Ms. Ferrow": ("child", ["drop", "child"]),
     "Aula Girasoles": ("child", ["drop", "child"]),
 }
@@ -103,7 +103,7 @@ PRESSED = [
     ("Ana / Bo / Zu", "split", [("Ana", "", "Ana"), ("Bo", "", "Bo"), ("Zu", "", "Zu")]),
     ("Mirel Vost (Kvothe)", "called", [("Mirel", "Vost", "Kvothe")]),
     ("Katla Pruner", "take", []),
-    ("Bluebirds - AM", "none", []),
+    ("Bluebirds - AM", "drop", []),
     ("KIRRIN BRANE", "none", []),
     ("Tamsel, Ottilka Quen", "use1", [("Ottilka", "Tamsel", "Ottilka Quen")]),
     ("Ottilka Quen Tamsel", "use2", [("Ottilka", "Quen Tamsel", "Quen")]),

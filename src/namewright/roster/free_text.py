@@ -164,7 +164,7 @@ def _is_small_aside(words: Sequence[str], name: str, habits: Habits) -> bool:
     """``Mira, no nuts``, ``Mira, grapes``: small letters behind a name with a capital, or what the whole list has."""
     if begins_small(name) or words[0] in PARTICLES:
         return False
-    if habits.remarks_by_comma:
+    if habits.same_by_comma:
         return not is_given(words[0])
     return begins_small(words[0]) and not any(map(is_known, words)) and (len(words) > 1 or lean(name) > 0)
 

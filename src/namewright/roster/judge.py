@@ -58,7 +58,8 @@ class Judge:
         self._remarked = with_remarks(filled)
         self._givens = len(filled) > _FEW and 2 * single >= len(filled)
         by_comma = self._family_first and not single
-        self.habits = Habits(_order(filled, texts), by_comma, _remarks_by_comma(filled),
+        same = _says_the_same_by_comma(filled)
+        self.habits = Habits(_order(filled, texts), by_comma, same or _remarks_by_comma(filled), same,
                              by_comma and not comma_tells(filled), plain)
         self._found: dict[str, Several | None] = {}
 
@@ -131,17 +132,28 @@ def _order(filled: Sequence[str], texts: Sequence[str]) -> Order:
     return order_of([name for name in names if name.strip()])
 
 
-def _remarks_by_comma(filled: Sequence[str]) -> bool:
-    """Say whether whole names stand before the commas of a list, as they stand without one: a remark follows."""
-    names = [strip_numbering(text).partition(",")[0].strip() for text in filled]
+def _says_the_same_by_comma(filled: Sequence[str]) -> bool:
+    """Say whether the same few words, or small letters, stand behind the commas of a list: remarks."""
+    names, behind = _by_comma(filled)
     whole = sum(" " in name for name in names)
-    behind = [after.strip() for text in filled if (after := strip_numbering(text).partition(",")[2])]
     if say_the_same(behind) and (whole >= _MOSTLY * len(filled) or given_share(behind) <= _SOME):
         return True
     titled = not any(map(begins_small, filter(None, names)))
     small = titled and len(behind) >= _FEW and all(map(begins_small, behind))
-    if small and given_share(behind) <= _SOME:
-        return True
+    return small and given_share(behind) <= _SOME
+
+
+def _by_comma(filled: Sequence[str]) -> tuple[list[str], list[str]]:
+    """Return what stands before the first comma of each line, and what stands behind one."""
+    bare = [strip_numbering(text) for text in filled]
+    behind = [after.strip() for text in bare if (after := text.partition(",")[2])]
+    return [text.partition(",")[0].strip() for text in bare], behind
+
+
+def _remarks_by_comma(filled: Sequence[str]) -> bool:
+    """Say whether whole names stand before the commas of a list, as they stand without one: a remark follows."""
+    names, behind = _by_comma(filled)
+    whole = sum(" " in name for name in names)
     if whole < _MOSTLY * len(filled):
         return False
     bare = sum(" " in name and "," not in text for name, text in zip(names, filled, strict=True))

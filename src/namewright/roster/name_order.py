@@ -33,6 +33,8 @@ class Habits(NamedTuple):
     order: Order = Order.UNSAID
     family_by_comma: bool = False
     remarks_by_comma: bool = False
+    same_by_comma: bool = False
+    """That the same remarks come again behind its commas: they are remarks behind one name, too."""
     comma_guessed: bool = False
     """That a comma parts family and given name is how such lists are mostly written, and no name of it tells."""
     plain: frozenset[str] = frozenset()
