@@ -121,7 +121,7 @@ CLAIMS = (
      "in about one in nine it was not"),
     ("es", "de distintas a parecidas según lo valoraron adultos (Simpson et al. 2013)", "simpson-2013",
      "adults rated in clear view how alike two letters look"),
-    ("es", "saber la mayúscula fue de la mano de saber la minúscula (Turnbull et al. 2010, resumen)", "turnbull-2010",
+    ("es", "quien conocía la mayúscula conocía más a menudo la minúscula (Turnbull et al. 2010, resumen)", "turnbull-2010",
      "knowing the capital made knowing the small letter more than 16 times as likely"),
     ("es", "las letras del propio nombre se aprenden antes (Justice et al. 2006, resumen)", "justice-2006",
      "own name among four things that go with learning a letter sooner"),

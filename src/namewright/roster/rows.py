@@ -235,7 +235,8 @@ def _read_parts(texts: dict[Role, str], title: str, habits: Habits, notes: list[
     whole = texts.get(Role.FULL, "")
     if Role.GIVEN not in texts and Role.FAMILY not in texts:
         if family_first(title):
-            return read_name(_comma_behind_family(whole, title), habits._replace(remarks_by_comma=False, same_by_comma=False))
+            without = habits._replace(remarks_by_comma=False, same_by_comma=False)
+            return read_name(_comma_behind_family(whole, title), without)
         return read_name(whole, habits._replace(order=Order.GIVEN) if given_first(title) else habits)
     if spoilt := figure_inside(texts.get(Role.GIVEN, "")):
         return Reading(notes=(spoilt,))
