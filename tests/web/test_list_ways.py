@@ -103,7 +103,6 @@ PRESSED = [
     ("Ana / Bo / Zu", "split", [("Ana", "", "Ana"), ("Bo", "", "Bo"), ("Zu", "", "Zu")]),
     ("Mirel Vost (Kvothe)", "called", [("Mirel", "Vost", "Kvothe")]),
     ("Katla Pruner", "take", []),
-    ("Bluebirds - AM", "drop", []),
     ("KIRRIN BRANE", "none", []),
     ("Tamsel, Ottilka Quen", "use1", [("Ottilka", "Tamsel", "Ottilka Quen")]),
     ("Ottilka Quen Tamsel", "use2", [("Ottilka", "Quen Tamsel", "Quen")]),
