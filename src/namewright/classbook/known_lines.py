@@ -55,8 +55,8 @@ def read_known(text: str, read: Reader, known: Sequence[Known]) -> Roster:
 def _written(lines: Sequence[str], told: Mapping[int, _Told], read: Reader) -> dict[int, tuple[str, ...]]:
     """Return what to write in the place of each line, so that who is told is read from it; all are tried together."""
     kept: dict[int, tuple[str, ...]] = {}
-    for way in range(len(tuple(ways_to_write(())))):
-        tried = {at: tuple(ways_to_write(one.children))[way] for at, one in told.items() if at not in kept}
+    for way in zip(*(ways_to_write(one.children) for one in told.values()), strict=True):
+        tried = {at: new for at, new in zip(told, way, strict=True) if at not in kept}
         if not tried:
             break
         found, now = _read("\n".join(_with(lines, kept | tried)), read)[0].lines, 0

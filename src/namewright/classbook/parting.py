@@ -10,9 +10,11 @@ from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
 from namewright.roster.known import is_given
 from namewright.roster.several import several_in
+from namewright.roster.vocabulary import AND_WORDS
 
-COMMAS = pattern(r"\s*[,，、]\s*(?:(?:and|und|y|et|e|ed|&)\s+)?|\s*[;/&+|•·]\s*|\s+(?:and|und|y|et|e|ed)\s+")
-_AND = pattern(r"\s*[&+/]\s*|\s+(?:and|und|y|et|e|ed)\s+")
+_WORDS = "|".join(sorted(AND_WORDS))
+COMMAS = pattern(rf"\s*[,，、]\s*(?:(?:{_WORDS}|&)\s+)?|\s*[;/&+|•·]\s*|\s+(?:{_WORDS})\s+")
+_AND = pattern(rf"\s*[&+/]\s*|\s+(?:{_WORDS})\s+")
 
 
 @dataclass(frozen=True, slots=True)

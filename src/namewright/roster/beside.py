@@ -60,6 +60,8 @@ _HEIGHT = pattern(r"""
     (?:lines?|line\ height|lineas?|renglon(?:es)?|lignes?|zeilen?|righ?[ae]|linhas?)?\s*(?:of|de|von|di)?\s*
     (\d+(?:[.,]\d+)?)\s?(mm|cm)\s*(?:high|lines?|lineas?|lignes?|zeilen?|righe|linhas?)?""", re.VERBOSE)
 _CRY = pattern(r"\s*([¡*]*)([^\W\d_]{2,15})([!*]+)[\s:]+(?=[^\W\d_])", needs="!*")
+INITIALLED = pattern(r"[^\W\d_][\w’'-]+ [^\W\d_]\.?")
+"""A given name and the initial of another."""
 _ABBREVIATION = 4  # letters of one in capitals, at most
 _MAX_WORDS = 3  # of a name to go by in brackets
 _EDGE_KEEP = frozenset("'’‘`ʼʻ")

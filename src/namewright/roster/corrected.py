@@ -12,7 +12,7 @@ from difflib import SequenceMatcher
 from namewright.names.casing import begins_small
 from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
-from namewright.roster.pasted import Line
+from namewright.roster.pasted import COLUMN_SIGNS, Line
 from namewright.roster.shares import share
 from namewright.roster.vocabulary import fold
 
@@ -23,7 +23,6 @@ _NOT_BEHIND = pattern(rf"(?P<right>.{{2,60}}?)(?:\s*[,–—-])?\s+{_NOT}\s+(?P<
 _IN_BRACKETS = pattern(
     r"(?P<wrong>[^()]{2,60}?)\s*\((?:corr?[eè]ct[oa]?|corrett[oa]|corret[oa]|corrig[ée]e?|should be|richtig|korrekt|"
     r"giust[oa]|cert[oa])\s*:?\s+(?P<right>[^()]{2,60})\)", re.IGNORECASE, needs="(")
-_COLUMNS = ("\t", ";", "|")
 _LONGEST = 120  # characters: a longer line is no name and its right spelling
 _ALIKE = 0.5  # by the library’s measure: Mohamed and Muhammad have 0.67, Mira and Bo nothing
 _SOME = 0.5
@@ -38,7 +37,7 @@ def from_corrections(lines: Sequence[Line]) -> list[Line]:
 
 def _put_right(line: Line, *, arrows: bool) -> Line:
     bare = strip_numbering(line.text) if len(line.text) <= _LONGEST else ""
-    if not bare or any(sign in bare for sign in _COLUMNS):
+    if not bare or any(sign in bare for sign in COLUMN_SIGNS):
         return line
     for form in (_NOT_FIRST, _NOT_BEHIND, _IN_BRACKETS, *((_ARROW,) if arrows else ())):
         match = form.fullmatch(bare)

@@ -19,7 +19,7 @@ from namewright.roster.beside import strip_numbering
 from namewright.roster.heading_words import ARTICLES, NO_SCHOOL
 from namewright.roster.known import is_given
 from namewright.roster.labelled import Labelled, labelled
-from namewright.roster.pasted import Line
+from namewright.roster.pasted import COLUMN_SIGNS, Line
 from namewright.roster.shares import given_share, share
 from namewright.roster.vocabulary import (
     ANY_DAYS,
@@ -31,7 +31,6 @@ from namewright.roster.vocabulary import (
     fold,
 )
 
-_COLUMNS = ("\t", ";", "|")
 _DATE = pattern(r"\d{1,2}[./-]\d{1,2}[./-]?(?:\d{2}|\d{4})?|\d{4}-\d{1,2}-\d{1,2}")
 _COUNTED = pattern(r"\d{1,2}(?:st|nd|rd|th|er|[.ºª°])?")
 _TIME = pattern(r"\d{1,2}(?:[:.h]\d\d|h)(?:[-–]\d{1,2}(?:[:.h]\d\d|h))?h?(?:[ap]m)?")
@@ -79,7 +78,7 @@ def _all_opened(lines: Sequence[Line], filled: Sequence[int], *, with_days: bool
 
 def _opened(text: str, *, with_days: bool) -> _Opened | None:
     """Return what a line opens with, None where that is no date, day or time."""
-    if len(text) > _LONGEST or any(sign in text for sign in _COLUMNS):
+    if len(text) > _LONGEST or any(sign in text for sign in COLUMN_SIGNS):
         return None
     words = text.lstrip("-•*· ").split()
     first = fold(words[0]).strip(_EDGES) if words else ""

@@ -8,7 +8,7 @@ from namewright.message import Message, message
 from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
-from namewright.roster.beside import strip_numbering
+from namewright.roster.beside import INITIALLED, strip_numbering
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.header_words import HEADER_WORDS
 from namewright.roster.heading_words import (
@@ -68,7 +68,6 @@ _ELIDED = pattern(r"(?:d|l|dell)['’](?=[^\W\d_])", needs="'’")
 _IN_BRACKETS = pattern(r"\([^()]*\)")
 _ADDRESSED = pattern(r"(?:To|An|Para|À|A|Cc):\s+[^\W\d_a-z]")
 _SIGN = pattern(r"\s[-–—]\s|[:,;(\t]")
-_INITIALLED = pattern(r"[^\W\d_][\w’'-]+ [^\W\d_]\.?")
 _BETWEEN_DAYS = pattern(r"[-–/+&,.()]+")
 _WEEK = pattern(r"(?:M|T|Tu|W|Th|F)(?:[-–/](?:M|T|Tu|W|Th|F)){1,4}")
 _BETWEEN = pattern(r"[\s,;/()\[\]|·•–—:]+")
@@ -156,7 +155,7 @@ def perhaps_heading(text: str) -> Message | None:
     if _ADDRESSED.match(text) and len(words) > 1:
         return _perhaps(text)
     asked = _before_a_request(text) if _asks_kindly(fold(text)) else None
-    if asked and not any(map(is_known, asked.split())) and not _INITIALLED.fullmatch(strip_numbering(asked)):
+    if asked and not any(map(is_known, asked.split())) and not INITIALLED.fullmatch(strip_numbering(asked)):
         return _perhaps(text)
     if any(is_known(word) for word in words):
         return None

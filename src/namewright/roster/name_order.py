@@ -13,8 +13,12 @@ from collections.abc import Sequence
 from enum import StrEnum
 
 from namewright.named_tuples import NamedTuple
+from namewright.patterns import pattern
 from namewright.roster.known import is_given, is_known, lean
 from namewright.roster.vocabulary import fold, word_set
+
+BOTH_BY_COMMA = pattern(r"[^,]*[^\W\d_][^,]*,[^,]*[^\W\d_][^,]*")
+"""Both parts of a name and one comma between them: ``Family, Given``."""
 
 
 class Order(StrEnum):

@@ -12,6 +12,9 @@ from namewright.message import Message, message
 from namewright.named_tuples import NamedTuple
 from namewright.patterns import pattern
 
+COLUMN_SIGNS = ("\t", ";", "|")
+"""What parts the columns of a line for sure: a comma may be part of a name or a remark."""
+
 
 class Line(NamedTuple):
     """One line to be read, the 0-based line of the source it was on, and what was done to it."""

@@ -15,6 +15,7 @@ from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
 from namewright.roster.headings import heading_reason
+from namewright.roster.name_order import BOTH_BY_COMMA
 from namewright.roster.pasted import Line
 from namewright.roster.shares import share
 
@@ -22,7 +23,6 @@ _BARS = pattern(r"[|¦]")
 _ENDING = pattern(r",\s*\n")
 _BETWEEN = pattern(r"[^\W\d_][^|¦]*[|¦][^|¦]*[^\W\d_]")
 _BEHIND_A_NUMBER = pattern(r"^(\s*\d{1,3}[.)]?)\s*!\s*")
-_PARTED = pattern(r"[^,]*[^\W\d_][^,]*,[^,]*[^\W\d_][^,]*")
 _BROKEN = pattern(r"[^,\d]*[^\W\d_][^,\d]*,")
 _ENOUGH, _HALF, _HARDLY, _MOSTLY = 3, 0.5, 0.2, 0.8
 _MOST_WORDS = 3  # of a given name
@@ -61,7 +61,7 @@ def _joined(lines: list[Line]) -> list[Line]:
     broken = {at for at, (line, below) in enumerate(pairwise(lines)) if _goes_on(line.text, below.text)}
     rest = [line.text for at, line in enumerate(lines)
             if any(map(is_letter, line.text)) and at not in broken and at - 1 not in broken]
-    if not broken or sum(bool(_PARTED.fullmatch(text)) for text in rest) < max(_ENOUGH, _HALF * len(rest)):
+    if not broken or sum(bool(BOTH_BY_COMMA.fullmatch(text)) for text in rest) < max(_ENOUGH, _HALF * len(rest)):
         return lines
     return list(_in_one(lines, broken))
 

@@ -26,25 +26,25 @@ from namewright.roster.heading_words import CHILDREN, OPENERS, OUR, PLEASE
 from namewright.roster.headings import heading_reason
 from namewright.roster.known import is_given
 from namewright.roster.labelled import Labelled, labelled
-from namewright.roster.pasted import Line
+from namewright.roster.pasted import COLUMN_SIGNS, Line
 from namewright.roster.sentences import told_in_a_sentence
 from namewright.roster.several import AND
 from namewright.roster.shares import given_share
 from namewright.roster.unlike import is_closing
-from namewright.roster.vocabulary import DAYS, MONTHS, OTHER_PEOPLE, SHORT_DAYS, TITLES, fold
+from namewright.roster.vocabulary import AND_WORDS, ANY_DAYS, DAYS, MONTHS, OTHER_PEOPLE, TITLES, fold
 from namewright.store import keeps_names
 
 _TIME = pattern(r"\s*\d{1,2}[:.h]\d\d(?:\s?[-–]\s?\d{1,2}[:.h]\d\d)?(?:\s?(?:Uhr|h|[AaPp]\.?[Mm]\.?))?[\s:–-]+(?=\S)")
 _BRACKETS = pattern(r"\([^()]*\)|\[[^\[\]]*\]", needs="([")
-_COLUMNS = ("\t", "|", ";")
 _END = pattern(r"(?:[^\W\d_]{3,}|\d|[)\]\"”»])\s?[.!?…]+[\"”»)]*\s*$")
 _CLAUSES = pattern(r"(?<=[^\W\d_]{3})[.!?…]+\s+(?=\S)")
-_AND = frozenset(("and", "und", "u", "y", "et", "e", "ed"))
+_AND = AND_WORDS | {"u"}
 _PARTS = pattern(rf"[,;&+/]|\s(?:{AND})\s")
 _ASIDE = pattern(r"\s[-–—]\s.*|:\s.*")
 _OWNED = ("'s", "’s")
 _EDGES = ".,:;!?…\"“”«»()[]¡¿*"
 _NOBODY = TITLES | DAYS | MONTHS | OTHER_PEOPLE
+_NO_CHILD = OTHER_PEOPLE | ANY_DAYS
 _FEWEST = 3  # lines that may be children, among which a sentence is one
 _SMALL, _CLOSED = 3, 2  # words in small letters that make a sentence, and with a full stop behind it
 _LONGEST_NAME = 4  # words
@@ -92,31 +92,12 @@ class _Children:
 
 def without_sentences(lines: Sequence[Line]) -> tuple[list[Line], list[Aside]]:
     """Return the lines that may be children or stand over them, and those that are sentences about the class."""
-    seen = {at: looked for at, line in enumerate(lines) if (looked := _looked_at(line.text))}
-    timed = {at: looked.text for at, looked in seen.items() if looked.timed}
-    said = {at: looked.text for at, looked in seen.items() if looked.sentence}
-    labels = {at: looked.label for at, looked in seen.items() if looked.label}
-    quoted = any(line.text.count('"') % 2 for line in lines)  # a cell may run over several lines
-    if not (said or labels or timed) or len(seen) < _FEWEST or quoted:
-        return list(lines), []
-    plain = {at: looked.text for at, looked in seen.items() if at not in said and at not in labels
-             and not looked.timed and not heading_reason(looked.text)}
-    lists = {at: label.rest for at, label in labels.items() if at not in said and _PARTS.search(label.rest)}
-    ours = {at: names for at, names in lists.items() if _heads_the_class(labels[at].label)}
-    alone = {at: label.bare for at, label in labels.items() if at not in said and _may_be_whole(label.bare)}
-    told = {at: " ".join(named.parts) for at in said if (named := told_in_a_sentence(said[at]))}
-    if len(plain) + len(alone) < _FEWEST and not lists and not told:
-        return list(lines), []
-    anybody, listed = _Children((plain | alone | lists | told).items()), _Children((plain | ours | told).items())
-    found = {at: aside for at, text in said.items() if at not in told and (aside := _told(lines[at], text, anybody))}
-    if len(plain) >= _FEWEST or ours or told:
-        found |= {at: _about(lines[at], asked=_tells_whose(label)) for at, label in labels.items()
-                  if _is_about(label, listed)
-                  and at not in found and at not in ours and at not in told}
-    others = [*plain.values(), *(names for at, names in lists.items() if at not in timed)]
-    found |= {at: aside for at, aside in _listed_again(lines, labels, plain) if at not in found}
-    found |= {at: Aside(lines[at], (message("roster.sentence"),))
-              for at in _times_of_a_day(timed, others, anybody) if at not in found}
+    found: dict[int, Aside] = {}
+    if texts := _sorted(lines):
+        asides = (_sentences(lines, texts), _about_others(lines, texts), _listed_again(lines, texts),
+                  _times_of_a_day(lines, texts))
+        for more in asides:  # what was found first stands
+            found = dict(more) | found
     return [line for at, line in enumerate(lines) if at not in found], [found[at] for at in sorted(found)]
 
 
@@ -129,10 +110,56 @@ class _Looked(NamedTuple):
     label: Labelled | None
 
 
+class _Texts(NamedTuple):
+    """The texts of lines by their places (0-based), sorted by what each line is by itself.
+
+    ``said`` are sentences, ``timed`` begin with a time, ``told`` are the children that a sentence tells of, ``plain``
+    may be children; of those with ``labels`` the labels of ``alone`` may be, ``lists`` are names behind others, and
+    ``ours`` those behind a word for the class.
+    """
+
+    said: Mapping[int, str]
+    timed: Mapping[int, str]
+    told: Mapping[int, str]
+    plain: Mapping[int, str]
+    labels: Mapping[int, Labelled]
+    alone: Mapping[int, str]
+    lists: Mapping[int, str]
+    ours: Mapping[int, str]
+
+    def anybody(self) -> _Children:
+        """Return everyone who may stand on a line."""
+        return _Children({**self.plain, **self.alone, **self.lists, **self.told}.items())
+
+    def listed(self) -> _Children:
+        """Return those who have a line of their own, or stand behind a word for the class."""
+        return _Children({**self.plain, **self.ours, **self.told}.items())
+
+
+def _sorted(lines: Sequence[Line]) -> _Texts | None:
+    """Return what the lines are; None where no sentence, label or time is among them, or too few may be children."""
+    seen = {at: looked for at, line in enumerate(lines) if (looked := _looked_at(line.text))}
+    timed = {at: looked.text for at, looked in seen.items() if looked.timed}
+    said = {at: looked.text for at, looked in seen.items() if looked.sentence}
+    labels = {at: looked.label for at, looked in seen.items() if looked.label}
+    quoted = any(line.text.count('"') % 2 for line in lines)  # a cell may run over several lines
+    if not (said or labels or timed) or len(seen) < _FEWEST or quoted:
+        return None
+    plain = {at: looked.text for at, looked in seen.items() if at not in said and at not in labels
+             and not looked.timed and not heading_reason(looked.text)}
+    lists = {at: label.rest for at, label in labels.items() if at not in said and _PARTS.search(label.rest)}
+    ours = {at: names for at, names in lists.items() if _heads_the_class(labels[at].label)}
+    alone = {at: label.bare for at, label in labels.items() if at not in said and _may_be_whole(label.bare)}
+    told = {at: " ".join(named.parts) for at in said if (named := told_in_a_sentence(said[at]))}
+    if len(plain) + len(alone) < _FEWEST and not lists and not told:
+        return None
+    return _Texts(said, timed, told, plain, labels, alone, lists, ours)
+
+
 @keeps_names(1024)
 def _looked_at(line: str) -> _Looked | None:
     """Return what a line is by itself, None where it has no letters, is a text or has columns."""
-    if len(line) > _LONGEST or not any(map(is_letter, line)) or any(sign in line for sign in _COLUMNS):
+    if len(line) > _LONGEST or not any(map(is_letter, line)) or any(sign in line for sign in COLUMN_SIGNS):
         return None
     time = _TIME.match(line)
     text = line[time.end() :] if time else strip_numbering(line)
@@ -183,6 +210,14 @@ def with_sentences(lines: Sequence[Line], asides: Sequence[Aside]) -> Iterator[L
             yield rest.pop(0)
         yield line
     yield from rest
+
+
+def _sentences(lines: Sequence[Line], texts: _Texts) -> Iterator[tuple[int, Aside]]:
+    """Yield the lines that are sentences and may not be all that stands of a child."""
+    anybody = texts.anybody()
+    for at, text in texts.said.items():
+        if at not in texts.told and (aside := _told(lines[at], text, anybody)):
+            yield at, aside
 
 
 def _told(line: Line, text: str, children: _Children) -> Aside | None:
@@ -246,6 +281,15 @@ def _openers(text: str) -> int:
     return next((at for at, word in enumerate(words) if _bare(word) not in OPENERS), len(words))
 
 
+def _about_others(lines: Sequence[Line], texts: _Texts) -> Iterator[tuple[int, Aside]]:
+    """Yield the lines with a label that tell of children who have lines, where there is a list of them."""
+    if len(texts.plain) >= _FEWEST or texts.ours or texts.told:
+        listed = texts.listed()
+        for at, label in texts.labels.items():
+            if at not in texts.ours and at not in texts.told and _is_about(label, listed):
+                yield at, _about(lines[at], asked=_tells_whose(label))
+
+
 def _is_about(label: Labelled, children: _Children) -> bool:
     """Say whether a line with a sign tells of children who have lines: ``Helpers: Mira, Tilo``, ``Anna: nuts``."""
     words = [_bare(word) for word in label.bare.split()]
@@ -278,18 +322,15 @@ def _may_be_a_name(part: str) -> bool:
 
 def _may_be_a_child(part: str) -> bool:
     """Say whether words may be a name, are no days (``M/W/F``) and nobody who is a child’s (``Tante Ada``)."""
-    words = set(map(fold, part.split()))
     long = sum(map(is_letter, part)) >= _FEWEST or is_given(part)
-    return long and _may_be_a_name(part) and words.isdisjoint(OTHER_PEOPLE | DAYS | SHORT_DAYS)
+    return long and _may_be_a_name(part) and _NO_CHILD.isdisjoint(map(fold, part.split()))
 
 
-def _listed_again(
-    lines: Sequence[Line], labels: Mapping[int, Labelled], plain: Mapping[int, str]
-) -> Iterator[tuple[int, Aside]]:
+def _listed_again(lines: Sequence[Line], texts: _Texts) -> Iterator[tuple[int, Aside]]:
     """Yield the lines whose label is of another kind and whose children all stand in lists above or in lines."""
-    own = frozenset(map(fold, plain.values()))
+    own = frozenset(map(fold, texts.plain.values()))
     seen = set(own)
-    for at, label in labels.items():
+    for at, label in texts.labels.items():
         parts = _parts(label.rest)
         if is_given(label.bare.split()[0]) or not parts or not all(map(_may_be_a_child, parts)):
             continue
@@ -301,12 +342,14 @@ def _listed_again(
         seen |= names if len(parts) > 1 else set()  # one name behind another may be somebody else’s, or a place
 
 
-def _times_of_a_day(timed: Mapping[int, str], others: Sequence[str], children: _Children) -> Iterator[int]:
+def _times_of_a_day(lines: Sequence[Line], texts: _Texts) -> Iterator[tuple[int, Aside]]:
     """Yield the lines of a day's plan (``11:00 Recess``), where known names stand on others and no time before them."""
+    timed, children = texts.timed, texts.anybody()
+    others = [*texts.plain.values(), *(names for at, names in texts.lists.items() if at not in timed)]
     names = [name.words for text in timed.values() for name in _names(text)]
     children_only = all(children.hold(name) or not any(map(is_given, name)) for name in names)
     if len(timed) > 1 and len(others) > 1 and given_share(others) >= _MOSTLY and children_only:
-        yield from timed
+        yield from ((at, Aside(lines[at], (message("roster.sentence"),))) for at in timed)
 
 
 def _about(line: Line, *, asked: bool = False) -> Aside:

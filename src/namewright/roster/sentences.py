@@ -19,11 +19,10 @@ from namewright.roster.known import is_given
 from namewright.roster.several import AND, Several
 from namewright.roster.shares import given_share
 from namewright.roster.unlike import is_closing
-from namewright.roster.vocabulary import OTHER_PEOPLE, fold, word_set
+from namewright.roster.vocabulary import AND_WORDS, OTHER_PEOPLE, fold, word_set
 from namewright.store import keeps_names
 
 _PARTED = pattern(rf"\s*[,;，、]\s*(?:(?:{AND})\s+)?|\s+(?:{AND}|&)\s+")
-_AND = frozenset(("and", "und", "y", "et", "e", "ed"))
 _TOLD_APART = pattern(rf"[.,;!]\s+|\s+(?:{AND})\s+")
 _COLON = pattern(r"\s?:\s+(?=\S)", needs=":")
 _CLOSED = pattern(r"(?<=[^\W\d_]{2})\s?[.!?…]+(?=\s|$)|\s*[^\w\s.,;:!?'’()&/+·‐-]+(?=\s|$)")
@@ -105,7 +104,7 @@ def _names_more(after: str) -> bool:
 def _is_small(word: str) -> bool:
     """Say whether a word is in small letters, stands between no names and is in none."""
     letters = word.strip(".,:!?¡¿")
-    return len(letters) > 1 and letters.islower() and begins_small(letters) and letters not in _AND | PARTICLES
+    return len(letters) > 1 and letters.islower() and begins_small(letters) and letters not in AND_WORDS | PARTICLES
 
 
 def _is_name(part: str) -> bool:

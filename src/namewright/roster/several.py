@@ -14,11 +14,12 @@ from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.names.particles import OPENING_PARTICLES, PARTICLES
 from namewright.patterns import pattern
-from namewright.roster.beside import is_abbreviation, is_word_about, strip_numbering
+from namewright.roster.beside import INITIALLED, is_abbreviation, is_word_about, strip_numbering
 from namewright.roster.care_words import CARE
 from namewright.roster.heading_words import HEADING_WORDS, OUR, PLACES
 from namewright.roster.known import is_double, is_family, is_given, is_known, lean
 from namewright.roster.vocabulary import (
+    AND_WORDS,
     DOUBLE_STARTERS,
     GOES_BY_OPENINGS,
     HANDS,
@@ -29,7 +30,7 @@ from namewright.roster.vocabulary import (
 from namewright.store import keeps_names
 
 _BRACKETS = pattern(r"\([^()]*\)|\[[^\[\]]*\]|“[^“”]*”|\"[^\"]*\"", needs="([“\"")
-AND = r"and|und|u\.|y|et|e|ed"
+AND = "|".join([*sorted(AND_WORDS), r"u\."])
 """Words before the last of several names, as a part of a pattern."""
 _SIGNS = pattern(rf"\s*[;/&+|•·]\s*|\s+(?:{AND})\s+")
 _COMMA = pattern(rf"\s*[,，、]\s*(?:(?:{AND}|&)\s+)?", needs=",，、")
@@ -47,7 +48,6 @@ _ROW = 4
 _MANY = 6
 _TRIPLE = 3
 _INSIDE = str.maketrans("", "", "-'’ʼ")
-_INITIALLED = pattern(r"[^\W\d_][\w’'-]+ [^\W\d_]\.?")
 _MOSTLY = 0.6
 _NEARLY = 0.75
 _FEW_FAMILIES = 4
@@ -310,7 +310,7 @@ def _by_commas(parts: list[str], *, family_first: bool, alone: bool) -> Several 
     sizes = {len(_BRACKETS.sub(" ", part).split()) for part in parts}
     given = sum(is_given(part.split()[0]) for part in parts)
     families = sum(_lead(part) < 0 for part in parts)
-    if all(map(_INITIALLED.fullmatch, parts)):
+    if all(map(INITIALLED.fullmatch, parts)):
         return Several(tuple(parts), True)
     if len(parts) == _TRIPLE and (_lead(parts[0]) < 0 or (len(sizes) > 1 and given < _TRIPLE)):
         return None  # Family, Given, and what cannot be placed

@@ -22,6 +22,7 @@ from namewright.roster.heading_words import ARTICLES, HEADING_WORDS, LEVELS, LIS
 from namewright.roster.headings import opens_as_class
 from namewright.roster.judge import ASIDE, is_title
 from namewright.roster.known import is_given, is_known
+from namewright.roster.name_order import BOTH_BY_COMMA
 from namewright.roster.shares import share
 from namewright.roster.vocabulary import ADULTS, NUMBER_UNITS, fold
 
@@ -29,7 +30,6 @@ _SIGN = r"\s*(?:[-*•‣◦·–—▪■●○✓✔☐☑►➢➤→§]|\[[ 
 _COUNT = r"\s*[(#]?0{0,3}(\d{1,3})(?:[.):\s-]|$)"
 _BULLET, _NUMBER = pattern(_SIGN), pattern(_COUNT)
 _SIGNED = pattern(rf"^(?:{_SIGN}|{_COUNT})|,", re.MULTILINE)
-_COMMA = pattern(r"[^,]*[^\W\d_][^,]*,[^,]*[^\W\d_][^,]*")
 _ASIDE = pattern(r"\s[-–—|/]\s|[,:(\[]")
 _LABEL_OF_AN_ADULT = pattern(rf"[\s,–—-](?:{'|'.join(map(re.escape, sorted(ADULTS)))})\s?:\s")
 _CLASS = HEADING_WORDS | LEVELS | PLACES | LISTS | ADULTS
@@ -104,7 +104,7 @@ def _over_commas(texts: Sequence[str], filled: Mapping[int, str]) -> Iterator[in
     """Yield the lines without a comma that open a block, where nearly all others have one."""
     opening = [at for at, text in filled.items() if "," not in text and not (at and texts[at - 1].strip())]
     others = [text for at, text in filled.items() if at not in opening]
-    if share(bool(_COMMA.fullmatch(text)) for text in others) >= _NEARLY_ALL and _are_names(others):
+    if share(bool(BOTH_BY_COMMA.fullmatch(text)) for text in others) >= _NEARLY_ALL and _are_names(others):
         yield from (at for at, below in pairwise(filled) if at in opening and "," in filled[below])
 
 

@@ -130,6 +130,9 @@ SHORT_DAYS = frozenset(SHORT_DAY_NUMBERS)
 """Days of the week in the six languages, counted from Monday; several short ones are names too."""
 ANY_DAYS = DAYS | SHORT_DAYS
 
+AND_WORDS = frozenset(("and", "und", "y", "et", "e", "ed"))
+"""Words before the last of several names; German has “u.”, too, which by itself is a letter."""
+
 TOTALS = word_set("""
     total, totals, average, count, sum, promedio, media, moyenne, effectif, gesamt, summe, anzahl, durchschnitt,
     insgesamt, totale, somma, soma""")
