@@ -85,7 +85,7 @@ class Judge:
             return None
         if told := speaks_of_several(text):
             return told
-        if text in self._remarked or (self.habits.remarks_by_comma and _has_a_remark(text)):
+        if text in self._remarked or (self.habits.same_by_comma and _has_a_remark(text)):
             return None
         cells = stray_cells(text)
         if len(cells) > 1:

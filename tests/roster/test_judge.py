@@ -1,0 +1,33 @@
+"""What a comma says where a list has one, judged by its other lines."""
+
+from __future__ import annotations
+
+import pytest
+
+from namewright.roster.parsing import read_roster
+
+WHOLE = ["Katla Pruner", "Kasimir Dolt", "Wenna Praske", "Theo Ashgrove"]
+
+
+@pytest.mark.parametrize(("line", "given", "family"), [
+    ("Tamsel, Ottilka L", "Ottilka", "Tamsel"), ("Tamsel, Ottilka Quen", "Ottilka", "Tamsel"),
+    ("Rubio, Mª José", "María José", "Rubio"),
+])
+def test_family_and_given_name_among_whole_names(line: str, given: str, family: str) -> None:
+    """A remark stands behind one name only where the list says the same again."""
+    child = read_roster("\n".join([*WHOLE, line])).children[-1]
+    assert (child.given, child.family) == (given, family)
+
+
+@pytest.mark.parametrize("line", ["Xobrel, Tarnul", "Mia, Tarnul"])
+def test_two_words_by_comma_among_whole_names_are_asked_about(line: str) -> None:
+    """They may be two children, so nobody is made of them in silence."""
+    report = read_roster("\n".join([*WHOLE, line])).lines[-1]
+    assert report.child is None
+    assert [note.key for note in report.notes] == ["roster.two_children"]
+
+
+def test_what_comes_again_behind_one_name_is_a_remark() -> None:
+    names, foods = ["Mira", "Gaspar", "Nuno", "Lotte", "Ivo", "Senta"], ["Äpfel", "Trauben"]
+    roster = read_roster("\n".join(f"{name}, {foods[at % 2]}" for at, name in enumerate(names)))
+    assert [child.practice for child in roster.children] == names
