@@ -249,6 +249,7 @@ def test_arrows_lead_to_the_next_child_and_page_keys_through_the_pages(class_fil
     assert page.evaluate("document.activeElement.textContent") == third
     page.keyboard.press("ArrowUp")
     page.locator("#shown", has_text=second).wait_for()
+    page.locator("[data-for=own]", has_text=second).wait_for()
     page.get_by_role("slider", name="Line height").fill("40")
     page.get_by_text("Page 1 of 2").wait_for()
     page.locator("#stage").focus()
@@ -256,6 +257,27 @@ def test_arrows_lead_to_the_next_child_and_page_keys_through_the_pages(class_fil
     page.get_by_text("Page 2 of 2").wait_for()
     page.keyboard.press("PageUp")
     page.get_by_text("Page 1 of 2").wait_for()
+
+
+@pytest.mark.long
+def test_the_panel_of_another_child_takes_nothing(class_file: Path, program: Program, new_page: NewPage) -> None:
+    """While a child's panel is on its way that of the child before stands there: a line height would be that one's."""
+    kept(class_file)
+    page = at_desk(new_page, program)
+    _, second, *_ = rows(page)
+    held: list[Any] = []
+    page.route("**/class?child=*&part=panel*", lambda route: held.append(route))
+    page.keyboard.press("ArrowDown")
+    page.locator("#shown", has_text=second).wait_for()
+    slider = page.locator("#own [type=range]").first
+    slider.focus()
+    assert not slider.evaluate("slider => slider === document.activeElement")
+    while not held:
+        page.wait_for_timeout(10)
+    held.pop().continue_()
+    page.locator("[data-for=own]", has_text=second).wait_for()
+    slider.focus()
+    assert slider.evaluate("slider => slider === document.activeElement")
 
 
 @pytest.mark.long

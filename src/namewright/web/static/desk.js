@@ -168,11 +168,13 @@ async function choose(id, { push = true, focus = false, unfolded = false } = {})
   stale();
   forWhom();
   if (push) history.pushState({ chosen }, "", say.base + "?child=" + chosen);
+  own.inert = true;  // the panel is still the other child's, and what is typed into it would be
   show();
   const answer = await fetch(say.base + "?" + new URLSearchParams({ child: chosen, part: "panel", ...(unfolded ? { all: 1 } : {}) }));
   if (!answer.ok || turn !== loading) return;
   const open = all("details", own).map((each) => each.open);
   own.innerHTML = await answer.text();
+  own.inert = false;
   all("details", own).forEach((each, at) => { each.open ||= Boolean(open[at]); });
   ready(own);
   const panel = one("[data-panel]", own);
