@@ -95,6 +95,7 @@ class _Matching:
         self._names = {child.line: named(child) for child in children}
         self._old = {one.id: named(one) for one in known}
         self._by_id = {one.id: one for one in known}
+        self._kins: dict[tuple[int, int], Kin] = {}  # asked for up to four times, and comparing takes time
         self._unsure: set[int] = set()
         self._is_same_class = True
         self._over: list[Known] = []
@@ -132,8 +133,7 @@ class _Matching:
         lines, free = self._open(), self._free(known)
         if len(lines) * len(free) > _MOST_PAIRS:
             return []
-        found = ((child.line, one.id, kin(self._names[child.line], self._old[one.id])) for child in lines
-                 for one in free)
+        found = ((child.line, one.id, self._kin(child, one)) for child in lines for one in free)
         return [pair for pair in found if pair[2] >= least]
 
     def _open(self) -> list[Child]:
@@ -220,7 +220,10 @@ class _Matching:
         return [one for one in free if self._kin(child, one) >= Kin.FITS]
 
     def _kin(self, child: Child, one: Known) -> Kin:
-        return kin(self._names[child.line], self._old[one.id])
+        pair = child.line, one.id
+        if pair not in self._kins:
+            self._kins[pair] = kin(self._names[child.line], self._old[one.id])
+        return self._kins[pair]
 
 
 def _in_place(children: Sequence[Child], known: Sequence[Known],

@@ -117,13 +117,13 @@ def _of_parts(new: tuple[str, ...], old: tuple[str, ...], slip: float) -> Kin:
     less, more = sorted((new, old), key=len)
     if all(any(_stands_for(word, other) for other in more) for word in less):
         return Kin.FITS
-    return Kin.SLIP if _likeness("".join(new), "".join(old)) >= slip else Kin.OTHER
+    return Kin.SLIP if _are_alike("".join(new), "".join(old), slip) else Kin.OTHER
 
 
 def _heard(new: str, old: str) -> Kin:
     """Compare two scripts: a family spells a name in its own way, so a guess that is near says nothing against it."""
     other = is_other_script(new) != is_other_script(old) and bool(new and old)
-    near = other and _likeness("".join(words(new)), "".join(words(old))) >= _HEARD
+    near = other and _are_alike("".join(words(new)), "".join(words(old)), _HEARD)
     return Kin.FITS if near else Kin.OTHER
 
 
@@ -139,9 +139,14 @@ def _begin_alike(new: Named, old: Named) -> bool:
 
 def _alone(new: Named, old: Named) -> Kin:
     """Compare names of one part: a short one that differs by a letter is as likely another child's."""
-    share = _likeness("".join(new.given_words), "".join(old.given_words))
-    return Kin.SLIP if share >= _SLIP_ALONE else Kin.MAYBE if share >= _ALIKE else Kin.OTHER
+    one, other = "".join(new.given_words), "".join(old.given_words)
+    if not _are_alike(one, other, _ALIKE):
+        return Kin.OTHER
+    return Kin.SLIP if _are_alike(one, other, _SLIP_ALONE) else Kin.MAYBE
 
 
-def _likeness(one: str, other: str) -> float:
-    return SequenceMatcher(None, one, other, autojunk=False).ratio() if one and other else 0.0
+def _are_alike(one: str, other: str, least: float) -> bool:
+    """Say whether two names are alike by so much, of 1; what is too far apart is seen by length and letters alone."""
+    matcher = SequenceMatcher(None, one, other, autojunk=False)
+    return bool(one and other) and (
+        matcher.real_quick_ratio() >= least and matcher.quick_ratio() >= least and matcher.ratio() >= least)
