@@ -76,6 +76,7 @@ TRIED_IN = {
     "practice/letter_hunt": "practice/test_letter_hunt_and_friends", "practice/mixing": "practice/test_gaps_and_mixing",
     "practice/name_likeness": "outside/test_practice_names_alike",
     "practice/tile_set": "outside/test_practice_tiles_and_chant", "practice/unkind": "practice/test_gaps_and_mixing",
+    "roster/pasted": "roster/test_roster_pastes",
     "roster/several": "roster/test_roster_pastes", "roster/unfolding": "roster/test_roster_pastes",
     "web/clapping": "web/test_web_week", "web/class_files": "web/test_web_classes",
     "web/class_pdf": "web/test_printing", "web/copies": "site/test_site_browser",

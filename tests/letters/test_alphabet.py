@@ -85,7 +85,7 @@ def test_a_bad_glyph_is_named() -> None:
         _ = parse_alphabet(source).glyphs["k"]
 
 
-def test_letters_read_one_by_one_are_those_of_the_whole_file() -> None:
+def test_letters_have_the_strokes_of_the_file() -> None:
     """Each letter has the strokes that TOML and fontTools find, in the file's order; also written another way."""
     source = font_bytes("upright.toml").decode("utf-8")
     for text in (source, source.replace("\nk = {", "\n'k' = {").replace("\nl = {", "\nl={")):
