@@ -82,7 +82,8 @@ def job_page(page: Page, address: str) -> None:
 
 def shoot(browser: Browser, address: str, name: str, size: dict[str, int], scheme: str) -> None:
     """Take one picture."""
-    context = browser.new_context(viewport=size, color_scheme=scheme, reduced_motion="reduce")  # type: ignore[arg-type]
+    context = browser.new_context(viewport=size, color_scheme=scheme, reduced_motion="reduce",  # type: ignore[arg-type]
+                                  has_touch=size is PHONE, is_mobile=size is PHONE)
     context.add_cookies([{"name": cookie_name(address), "value": GALLERY, "url": address}])
     page = context.new_page()
     if name == "job":
