@@ -85,3 +85,11 @@ def test_labels_of_words_that_come_again_are_no_names(names: list[str]) -> None:
     made = {child.practice for child in read_roster(lines).children}
     assert len(made) >= len(names) - 1
     assert made <= {name.split()[0] for name in names}
+
+
+@pytest.mark.parametrize("empty", ["()", "[]", "( )", "(.)", "–"])
+def test_an_empty_bracket_among_remarks_is_no_remark(empty: str) -> None:
+    """Where every line has a remark behind its name, one may have been left out."""
+    lines = ["Mira (apples)", "Tilo (pears)", "Anna (apples)", "Emil (pears)", "Bruno (pears)", f"Una {empty}"]
+    names = [child.practice for child in read_roster("\n".join(lines)).children]
+    assert names == ["Mira", "Tilo", "Anna", "Emil", "Bruno", "Una"]

@@ -250,7 +250,7 @@ def _tail(text: str) -> tuple[str, str, str] | None:
 
 def _is_no_name(tail: str, count: int) -> bool:
     """Say whether words are no name, among few that come again: two children are hardly ever called alike."""
-    return tail not in HANDS and tail not in SUFFIXES and (count > 1 or not is_given(tail.split()[0]))
+    return tail not in HANDS and tail not in SUFFIXES and (count > 1 or not is_given(tail.partition(" ")[0]))
 
 
 def _is_answer(sign: str, tail: str, share: float) -> bool:
