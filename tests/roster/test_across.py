@@ -50,7 +50,7 @@ def test_names_on_no_list_are_told_by_skills_in_small_letters() -> None:
     "\tHolds pencil\tZips coat\nXobrel\t✓\t\nVemka\t\t✓",
     "Name\tHand\tNotes\nMira\tL\tnew\nTilo\tR\tnew",
     "Mira\tVost\t✓\nAnna\tTarn\t–\nLeo\tElm\t✓",
-    "Vost, Mira, K\nTarn, Anna, K\nElm, Leo, K", ""])
+    "Vost, Mira, K\nTarn, Anna, K\nElm, Leo, K", "", 'Mira,"Vost\nAnna,"Tarn'])
 def test_a_table_with_names_down_the_side_stays(text: str) -> None:
     lines = [Line(line, at) for at, line in enumerate(text.splitlines())]
     assert from_names_across(lines) == lines

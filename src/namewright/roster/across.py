@@ -42,8 +42,7 @@ def from_names_across(lines: Sequence[Line]) -> list[Line]:
     """Return a line for each name of the top row, or the lines as they are where no names stand across."""
     for delimiter in _DELIMITERS:
         if sum(delimiter in line.text for line in lines) >= _FEW:
-            rows = list(_rows(lines, delimiter))
-            rows = _without_corner(rows)
+            rows = _without_corner(list(_rows(lines, delimiter)))
             top = next((row for row in rows if _are_names(row.cells)), None)
             tops = [row for row in rows if top and row.label == top.label and _are_names(row.cells, least=1)]
             below = [row for row in rows if top and row.at > top.at and row not in tops]
@@ -68,6 +67,8 @@ def _rows(lines: Sequence[Line], delimiter: str) -> Iterator[_Row]:
 
 def _without_corner(rows: list[_Row]) -> list[_Row]:
     """Return the rows with an empty label before a first one of names alone, whose corner cell was left out."""
+    if not rows:  # no line could be cut into cells: quotes that nobody closed
+        return rows
     first, *below = rows
     names = (first.label, *first.cells)
     longest = max((len(row.cells) for row in below), default=0)
