@@ -17,7 +17,8 @@ LISTS = [
     "Tues. 9:15 – Mia, Leo, Ava (letter sounds)\nWed. 9:15 – Noah, Ben (blending)\nThu. 9:15 – Zoe",
 ]
 HEADS = [
-    ("M/W/F", "T/Th"), ("Mon-Wed-Fri mornings", "Tue-Thu mornings"), ("A day", "B day"), ("Full day", "Half day"),
+    ("M/W/F", "T/Th"), ("M/W", "T/R"), ("Mon-Wed-Fri mornings", "Tue-Thu mornings"),
+    ("A day", "B day"), ("Full day", "Half day"),
     ("Cohort A (Mon/Tue)", "Cohort B (Thu/Fri)"), ("Level A", "Level B"), ("Vormittagskinder", "Ganztagskinder"),
     ("Mo/Mi/Fr", "Di/Do"), ("Lun/Mer", "Mar/Jeu"), ("Lun-Mié-Vie", "Mar-Jue"), ("Lun/Gio", "Mar/Ven"),
     ("Seg/Qua", "Ter/Qui"),

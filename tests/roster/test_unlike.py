@@ -65,7 +65,7 @@ def test_two_children_of_one_name_stay_two() -> None:
 
 @pytest.mark.parametrize("end", ["Thanks,\nMrs. Vale\nK-2, Maple Room", "Viele Grüße\nFrau Talberg",
                                  "¡Muchas gracias!\nRosa", "Thanks so much! Ms Quill", "Thanks, Mrs Vale",
-                                 "Grazie mille\nLena", "Best,\nKim"])
+                                 "Grazie mille\nLena", "Grazie ed Un Saluto\nLena", "Best,\nKim"])
 def test_who_signs_a_letter_is_no_child(end: str) -> None:
     roster = read_roster("\n".join(NAMES) + "\n\n" + end)
     assert len(roster.children) == len(NAMES)

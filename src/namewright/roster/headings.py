@@ -36,6 +36,7 @@ from namewright.roster.numbers import figure_inside
 from namewright.roster.vocabulary import (
     ADULTS,
     ANY_DAYS,
+    DAY_LETTER,
     DAYS,
     LEADERS,
     MONTHS,
@@ -69,7 +70,7 @@ _IN_BRACKETS = pattern(r"\([^()]*\)")
 _ADDRESSED = pattern(r"(?:To|An|Para|À|A|Cc):\s+[^\W\d_a-z]")
 _SIGN = pattern(r"\s[-–—]\s|[:,;(\t]")
 _BETWEEN_DAYS = pattern(r"[-–/+&,.()]+")
-_WEEK = pattern(r"(?:M|T|Tu|W|Th|F)(?:[-–/](?:M|T|Tu|W|Th|F)){1,4}")
+_WEEK = pattern(rf"{DAY_LETTER}(?:[-–/]{DAY_LETTER}){{1,4}}")  # without a sign between: initials, as MT
 _BETWEEN = pattern(r"[\s,;/()\[\]|·•–—:]+")
 _PLACED = pattern(r"(?P<name>[^:;]{2,60}?)(?:,|\s+(?:[-–—]|(?P<arrow>→|⇒|[-=]>)))\s+(?P<place>\S.*)")
 

@@ -13,11 +13,11 @@ from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
 from namewright.roster.pasted import Line
 from namewright.roster.shares import are_most
-from namewright.roster.vocabulary import ANY_DAYS, LATE, STATES, fold
+from namewright.roster.vocabulary import ANY_DAYS, DAY_LETTER, LATE, STATES, fold
 from namewright.store import keeps_names
 
 _BETWEEN = pattern(r"[-–/+&,.;]+")
-_WEEK = pattern(r"(?:M|T|Tu|W|Th|F|R)(?:[-–/]?(?:M|T|Tu|W|Th|F|R)){1,4}")  # MWF, TTh, M-F
+_WEEK = pattern(rf"{DAY_LETTER}(?:[-–/]?{DAY_LETTER}){{1,4}}")  # MWF, TTh, M-F
 _SHORTEST = frozenset(("tu", "th"))
 _MOSTLY = 0.6
 _FEW, _MANY = 2, 3

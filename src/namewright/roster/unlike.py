@@ -28,7 +28,7 @@ from namewright.roster.headings import opens_as_class
 from namewright.roster.known import is_given, is_known
 from namewright.roster.labelled import labelled
 from namewright.roster.shares import are_most
-from namewright.roster.vocabulary import DAYS, GOES_BY_OPENINGS, MONTHS, SEASONS, TITLES, fold
+from namewright.roster.vocabulary import AND_WORDS, DAYS, GOES_BY_OPENINGS, MONTHS, SEASONS, TITLES, fold
 from namewright.store import keeps_names
 
 _ENOUGH = 4  # lines that must agree before another is unlike them
@@ -48,7 +48,6 @@ _RULED = pattern(r"\s*([-=_*~–—] ?){3,}\s*")
 _DATED = DAYS | MONTHS | SEASONS | TODAY
 _LONGEST_NAME = 4  # words
 _ASKED = pattern(r"\?\s+")
-_AND = frozenset(("and", "und", "y", "et", "e"))
 _FIRST_CLAUSE = pattern(r"[^,.!?:–—]*")
 
 
@@ -121,7 +120,7 @@ def is_closing(text: str) -> bool:
     if not size or (len(words) == 1 and is_given(words[0]) and len(opening) == len(text.strip())):
         return False
     rest = opening.split()[size:]
-    if len(rest) > 1 and rest[0] in _AND and is_closing(" ".join(rest[1:])):
+    if len(rest) > 1 and rest[0] in AND_WORDS and is_closing(" ".join(rest[1:])):
         return True
     soon = all(_is_small(word) or fold(word) in DAYS for word in rest)  # See you Thursday!
     return not rest or soon or rest[0].lower().strip(".") in TITLES

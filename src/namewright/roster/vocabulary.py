@@ -129,6 +129,8 @@ SHORT_DAY_NUMBERS = {
 SHORT_DAYS = frozenset(SHORT_DAY_NUMBERS)
 """Days of the week in the six languages, counted from Monday; several short ones are names too."""
 ANY_DAYS = DAYS | SHORT_DAYS
+DAY_LETTER = "(?:M|T|Tu|W|Th|F|R)"
+"""A school day in English by its letter, as a part of a pattern; R is Thursday beside T."""
 
 AND_WORDS = frozenset(("and", "und", "y", "et", "e", "ed"))
 """Words before the last of several names; German has “u.”, too, which by itself is a letter."""
