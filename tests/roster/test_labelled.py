@@ -49,7 +49,7 @@ def test_a_label_before_a_child_of_the_list_asks_nothing(label: str) -> None:
 
 
 GROUPS = [
-    ("Music (Tue) Mia, Leo, Ava", "Mia Leo Ava"),
+    ("Music (Tue) Mia, Leo, Ava", "Mia Leo Ava"), ("Mon/Wed (3 pm) Mia, Leo", "Mia Leo"),
     ("Chess (Mon) Mia, Leo\nMusic (Tue) Ava, Noah, Ben", "Mia Leo Ava Noah Ben"),
     ("Bluebirds - Mia, Leo, Ava\nRobins - Noah, Ben", "Mia Leo Ava Noah Ben"),
     ("Monday/Wednesday: Mia Vost, Leo Tarn\nTuesday/Thursday: Ava Rey, Noah Quill", "Mia Leo Ava Noah"),

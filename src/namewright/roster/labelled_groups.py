@@ -21,14 +21,13 @@ from namewright.roster.header_words import HEADER_WORDS
 from namewright.roster.heading_words import HEADING_WORDS, PLACES
 from namewright.roster.known import is_given, lean
 from namewright.roster.pasted import Line
-from namewright.roster.several import AND, is_titled_name, may_be_a_name
+from namewright.roster.several import AND, bracketed_label, is_titled_name, may_be_a_name
 from namewright.roster.shares import given_share, share
 from namewright.roster.vocabulary import ANY_DAYS, GROUPS, fold
 
 _LABEL = pattern(r"(.{2,60}?)(?:\s?:\s+|\s+=\s+)(?=\S)", needs=":=")
 _WITHIN = pattern(r"(.{2,60}?(?:\s?:\s+|\s+=\s+)[^\s,;&+:][^,;&+:]{1,40}?)\s+[-–—]\s+(?=\S)")
 _DASHED = pattern(r"([^,;&+:]{2,60})\s[-–—]\s+(?=\S)")
-_BRACKETED = pattern(r"([^,;&+:()]{2,40}\([^()]*\))\s+(?=[^\W\d_])", needs="(")
 _COUNTED = pattern(r"([^\W\d_]{3,20} (?:\d{1,2}|[A-H]))[.)]?\s+(?=[^\W\d_]{2})")
 _ARROWED = pattern(r"([^,;&+:→⇒>]{2,60}?)\s*(?:→|⇒|->|=>)\s*(?=\S)")
 _TIMED = pattern(r"\s*\d{1,2}[:.h]\d\d(?!\d)")
@@ -131,8 +130,7 @@ def _is_no_name(words: str, names: str) -> bool:
 
 def _without_a_sign(text: str) -> _Head | None:
     """Return a label in brackets (``Music (Tue) Mia, Leo``), or a word that counts (``Group 1 Mia Leo Ava``)."""
-    label = _BRACKETED.match(text)
-    if label and not is_given(label[1].split()[0]) and _COMMA.search(text, label.end()):
+    if label := bracketed_label(text):
         return _Head(label[1], text[label.end() :])
     label = _COUNTED.match(text)
     names = text[label.end() :].split() if label else []

@@ -20,6 +20,7 @@ from namewright.roster.heading_words import HEADING_WORDS, OUR, PLACES
 from namewright.roster.known import is_double, is_family, is_given, is_known, lean
 from namewright.roster.vocabulary import (
     AND_WORDS,
+    ANY_DAYS,
     DOUBLE_STARTERS,
     GOES_BY_OPENINGS,
     HANDS,
@@ -38,7 +39,9 @@ _AND_FAMILY = pattern(r"\s(?:y|e)\s+([^\s,;/]+)")
 _DASH = pattern(r"\s+[-–—]\s+")
 _LABEL = pattern(r"([^:,;/&]{2,30}):\s+(?=\S)", needs=":")
 _LONG_LABEL = pattern(r"([^:;/&]{2,60}):\s+(?=\S)", needs=":")
-_BRACKETED_LABEL = pattern(r"([^:,;/&()]{2,30}\([^()]*\))\s+(?=[^\W\d_])", needs="(")
+_BRACKETED_LABEL = pattern(r"([^:,;&+()]{2,40}\([^()]*\))\s+(?=[^\W\d_])", needs="(")
+_PARTING = pattern("[,;，、]")
+_BETWEEN_DAYS = pattern(r"[\s/()]+")
 _DASHED_LABEL = pattern(r"([^:,;/&]{2,30}?)\s+[-–—]\s+(?=\S)")
 _TIME = pattern(r"^\s*\d{1,2}[:.h]\d\d(?:\s?(?:Uhr|h|[AaPp][Mm]))?\s+")
 _ARROW = pattern(r"\s*(?:→|⇒|->|=>)\s*", needs="→⇒>")
@@ -137,17 +140,28 @@ def are_groups(lines: Sequence[str]) -> bool:
 
 
 def _label_of(text: str) -> re.Match[str] | None:
-    """Return what heads a line with names behind a colon: few words, or more where one of them is small.
-
-    Brackets end a label, too, that opens with no given name: ``Music (Tue) Mia, Leo``.
-    """
+    """Return what heads a line with names behind a colon or a bracket: few words, or more where one is small."""
     if label := _LABEL.match(text):
         return label
-    if (label := _BRACKETED_LABEL.match(text)) and not is_given(text.split()[0]) and _COMMA.search(text, label.end()):
-        return label
+    if (label := bracketed_label(text)) and ("/" not in label[1] or _names_days(label[1])):
+        return label  # else the slash may part two children
     label = _LONG_LABEL.match(text)
     phrase = label and any(word.islower() and word not in PARTICLES for word in label[1].split())
     return label if phrase else None
+
+
+def bracketed_label(text: str) -> re.Match[str] | None:
+    """Return what heads a line and ends in brackets, opens with no given name and has a list behind it.
+
+    ``Music (Tue) Mia, Leo``.
+    """
+    label = _BRACKETED_LABEL.match(text)
+    return label if label and not is_given(label[1].split()[0]) and _PARTING.search(text, label.end()) else None
+
+
+def _names_days(label: str) -> bool:
+    """Say whether a label names a day of the week: ``Mon/Wed (3 pm)``."""
+    return not ANY_DAYS.isdisjoint(_BETWEEN_DAYS.split(fold(label)))
 
 
 def is_titled_name(part: str) -> bool:
