@@ -16,7 +16,7 @@ from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import is_word_about, strip_numbering
 from namewright.roster.free_text import NAME_LABEL
-from namewright.roster.known import is_given, is_known, lean
+from namewright.roster.known import is_given, is_known, lean, opens_with_given
 from namewright.roster.labelled import Labelled, labelled
 from namewright.roster.pasted import Line
 from namewright.roster.several import say_the_same
@@ -187,7 +187,7 @@ def _without_small_tails(lines: Sequence[Line]) -> list[Line]:
     """Take off what several lines say in small letters behind a name: ``Mira is coming``, ``Tilo kommt mit``."""
     found = [_small_tail(line.text.strip()) if len(line.text) < _LONGEST else None for line in lines]
     counts = Counter(fold(tail[1]) for tail in found if tail)
-    unknown = {fold(tail[1]) for tail in found if tail and not is_given(tail[0].split()[0])}
+    unknown = {fold(tail[1]) for tail in found if tail and not opens_with_given(tail[0])}
     names = sum(not line.text.endswith(":") for line in lines if line.text.strip())
     shared = {words for words, count in counts.items()
               if count >= max(_FEW, _USUAL_SHARE * names) or (count > 1 and words not in unknown)}

@@ -18,7 +18,7 @@ from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.care_words import CARE
-from namewright.roster.known import is_given
+from namewright.roster.known import is_given, opens_with_given
 from namewright.roster.numbers import behind_a_date, take_numbers
 from namewright.roster.vocabulary import (
     BESIDE_CALLING,
@@ -200,7 +200,7 @@ def heads_a_name(before: str, after: str) -> bool:
 
 def _is_second_half(before: str, after: str) -> bool:
     """Say whether ``after`` goes on with a name of one word that ends in a hyphen with spaces about it."""
-    return " " not in before and is_given(after.split()[0]) and not _is_remark(before, after)
+    return " " not in before and opens_with_given(after) and not _is_remark(before, after)
 
 
 def _is_remark(before: str, after: str) -> bool:

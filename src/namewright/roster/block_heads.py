@@ -13,7 +13,7 @@ from namewright.named_tuples import NamedTuple
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
-from namewright.roster.known import is_given, is_known
+from namewright.roster.known import is_given, is_known, opens_with_given
 from namewright.roster.shares import share
 from namewright.roster.vocabulary import MONTH_NUMBERS, fold
 
@@ -66,7 +66,7 @@ def _of_groups(filled: Mapping[int, str]) -> list[int]:
     title = next((at for at in list(filled)[:_TITLES] if not _GROUPS.isdisjoint(fold(filled[at]).split())), None)
     if title is None:
         return []
-    given = {at: is_given(strip_numbering(text).split()[0]) for at, text in filled.items() if at > title}
+    given = {at: opens_with_given(strip_numbering(text)) for at, text in filled.items() if at > title}
     heads = [one for one, two in pairwise(given) if given[two] and not given[one]]
     return heads if len(heads) >= _FEW and len(heads) + sum(given.values()) == len(given) else []
 

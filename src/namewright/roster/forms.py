@@ -13,7 +13,7 @@ from collections.abc import Iterator, Sequence
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.headers import header_roles
-from namewright.roster.known import is_given
+from namewright.roster.known import opens_with_given
 from namewright.roster.pasted import Line
 from namewright.roster.vocabulary import NAME_ROLES, Role, fold
 
@@ -71,7 +71,7 @@ def _rows(found: Sequence[_Found], roles: dict[str, Role]) -> Iterator[Line]:
             named = line if not cells or roles[label] in NAME_ROLES else named
             cells[label] = ", ".join(filter(None, (cells.get(label), (match[2] or "").strip())))
         elif any(map(is_letter, line.text)):
-            yield line if is_given(line.text.split()[0]) else line.heading(line.text)
+            yield line if opens_with_given(line.text) else line.heading(line.text)
     if cells:
         yield _row(named, roles, cells)
 

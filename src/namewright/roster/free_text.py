@@ -31,7 +31,7 @@ from namewright.roster.beside import Reading, is_abbreviation, is_word_about, st
 from namewright.roster.care_words import CARE
 from namewright.roster.cut_short import written_out
 from namewright.roster.heading_words import PLACES
-from namewright.roster.known import are_iberian, is_given, is_iberian, is_known, is_pair, lean
+from namewright.roster.known import are_iberian, is_given, is_iberian, is_known, is_pair, lean, opens_with_given
 from namewright.roster.name_order import (
     UNSAID,
     Habits,
@@ -177,7 +177,7 @@ def _is_a_place(words: Sequence[str]) -> bool:
 def _is_small_phrase(words: Sequence[str], name: str) -> bool:
     """``Katie Moss, wears braces``: words in small letters."""
     return words[0].islower() and not name.islower() and (
-        len(words) > 1 or not all(map(is_given, words[0].split("-"))) or is_given(name.split()[0]))
+        len(words) > 1 or not all(map(is_given, words[0].split("-"))) or opens_with_given(name))
 
 
 def _join_suffix(cells: list[str]) -> list[str]:

@@ -10,7 +10,7 @@ from collections.abc import Mapping, Sequence
 
 from namewright.named_tuples import NamedTuple
 from namewright.patterns import pattern
-from namewright.roster.known import is_given
+from namewright.roster.known import opens_with_given
 from namewright.roster.vocabulary import STREETS, fold
 
 _TIMED = pattern(r"\s*\d{1,2}[:.h]\d\d(?:\s?(?:uhr|h|[ap]\.?m\.?))?\s+(?:[-–—]\s+)?(?P<stop>[^\W\d_].*)", re.IGNORECASE)
@@ -44,7 +44,7 @@ def group_lines(texts: Sequence[str], filled: Mapping[int, str]) -> GroupLines:
 def is_count(text: str) -> bool:
     """Say whether a line counts things under what is no given name: ``Sizes: 3 x S, 5 x M``."""
     match = _COUNTS.fullmatch(text)
-    return match is not None and not is_given(match["what"].split()[0])
+    return match is not None and not opens_with_given(match["what"])
 
 
 def _stops(texts: Sequence[str], filled: Mapping[int, str]) -> dict[int, str]:
@@ -53,7 +53,7 @@ def _stops(texts: Sequence[str], filled: Mapping[int, str]) -> dict[int, str]:
     if len(timed) > _SOME * len(filled):
         return {}
     return {at: stop for at, stop in timed.items() if at + 1 in filled and at + 1 not in timed
-            and not _BESIDE.search(stop) and (_is_a_street(stop) or not is_given(stop.split()[0]))}
+            and not _BESIDE.search(stop) and (_is_a_street(stop) or not opens_with_given(stop))}
 
 
 def _is_a_street(stop: str) -> bool:

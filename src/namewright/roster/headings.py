@@ -325,7 +325,7 @@ def _names_a_class(words: list[str]) -> bool:
 def is_placed(text: str) -> bool:
     """Say whether a place stands behind a sign, and before it what may be a name: ``Mira Vost – red table``."""
     match = _PLACED.fullmatch(strip_numbering(text))
-    if not match or fold(match["place"]).split()[-1].strip(".,") not in PLACES:
+    if not match or not {word.strip(".,") for word in fold(match["place"]).split()[-1:]} & PLACES:
         return False
     before = fold(match["name"]).replace(",", " ").split()
     return not any(_is_beside_class(word) or word in PLACES or word in CLASS_OPENINGS or word in TITLES

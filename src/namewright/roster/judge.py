@@ -16,7 +16,7 @@ from namewright.roster.columns import stray_cells
 from namewright.roster.header_words import SOLO_HEADERS
 from namewright.roster.headers import family_first, given_first
 from namewright.roster.headings import heading_reason, is_placed
-from namewright.roster.known import is_given, lean
+from namewright.roster.known import is_given, lean, opens_with_given
 from namewright.roster.name_order import Habits, Order, order_of
 from namewright.roster.sentences import speaks_of_several, told_in_a_sentence
 from namewright.roster.several import (
@@ -106,7 +106,7 @@ def _with_places(texts: Sequence[str]) -> frozenset[str]:
     placed = [is_placed(text) for text in lines]
     beside = [before or after for before, after in zip([False, *placed], [*placed[1:], False], strict=False)]
     return frozenset(text for at, text in enumerate(lines) if placed[at] and (
-        beside[at] or (at and is_given(strip_numbering(text).replace(",", " ").split()[0]))))
+        beside[at] or (at and opens_with_given(strip_numbering(text).replace(",", " ")))))
 
 
 def _is_pair(text: str) -> bool:
@@ -160,7 +160,7 @@ def _remarks_by_comma(filled: Sequence[str]) -> bool:
     if bare >= _FEW and 3 * bare >= len(filled):
         return True
     told = sum(map(_is_surely_about, behind))
-    named = any(is_given(words.split()[0]) and not _is_surely_about(words) for words in behind)
+    named = any(opens_with_given(words) and not _is_surely_about(words) for words in behind)
     alone = sum(" " in name and name == text and is_titled(name) and len(name.split()) <= _LONGEST_NAME
                 for name, text in zip(names, map(strip_numbering, filled), strict=True))
     return told + alone >= max(1, _SOME * len(behind)) and not named

@@ -31,6 +31,11 @@ def is_given(word: str) -> bool:
     return lean(word) > 0 or any(_on("either", each) for each in _forms(word))
 
 
+def opens_with_given(text: str) -> bool:
+    """Say whether the first word of a text is known as a given name; no text opens with one."""
+    return any(map(is_given, text.split(maxsplit=1)[:1]))
+
+
 @keeps_names(4096)
 def is_family(word: str) -> bool:
     """Say whether a word is known as a family name, be it a given name too."""

@@ -19,7 +19,7 @@ from namewright.roster.beside import is_word_about
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.header_words import HEADER_WORDS
 from namewright.roster.heading_words import HEADING_WORDS, PLACES
-from namewright.roster.known import is_given, lean
+from namewright.roster.known import is_given, lean, opens_with_given
 from namewright.roster.pasted import Line
 from namewright.roster.several import AND, bracketed_label, is_titled_name, may_be_a_name
 from namewright.roster.shares import given_share, share
@@ -125,7 +125,7 @@ def _head(text: str) -> _Head | None:
 
 def _is_no_name(words: str, names: str) -> bool:
     """Say whether words before a second sign are small, or known as no given name where those behind it are."""
-    return begins_small(words) or (is_given(names.split()[0].strip(",;")) and not is_given(words.split()[0]))
+    return begins_small(words) or (is_given(names.split()[0].strip(",;")) and not opens_with_given(words))
 
 
 def _without_a_sign(text: str) -> _Head | None:

@@ -8,7 +8,7 @@ from collections.abc import Iterator, Sequence
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.block_heads import in_order, month_of
-from namewright.roster.known import is_given
+from namewright.roster.known import opens_with_given
 from namewright.roster.pasted import Line
 
 _ROW = pattern(r"[\s|*]*([^\W\d_]{3,10})\.?\**\s*(?:[:|\t]|\s[–—-]\s)[*\s|]*(.*)")
@@ -39,4 +39,4 @@ def _apart(line: Line, match: re.Match[str]) -> Iterator[Line]:
 
 
 def _may_be_a_child(part: str) -> bool:
-    return any(map(is_letter, part)) and (any(map(str.isdigit, part)) or is_given(part.split()[0]))
+    return any(map(is_letter, part)) and (any(map(str.isdigit, part)) or opens_with_given(part))

@@ -24,7 +24,7 @@ from namewright.roster.beside import says_what_called, strip_numbering
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.heading_words import CHILDREN, OPENERS, OUR, PLEASE
 from namewright.roster.headings import heading_reason
-from namewright.roster.known import is_given
+from namewright.roster.known import is_given, opens_with_given
 from namewright.roster.labelled import Labelled, labelled
 from namewright.roster.pasted import COLUMN_SIGNS, Line
 from namewright.roster.sentences import told_in_a_sentence
@@ -295,7 +295,7 @@ def _is_about(label: Labelled, children: _Children) -> bool:
     words = [_bare(word) for word in label.bare.split()]
     if children.hold(words):
         return is_titled(label.bare) and not children.are(words) and begins_small(label.rest)
-    if is_titled(label.bare) and is_given(label.bare.split()[0]):
+    if is_titled(label.bare) and opens_with_given(label.bare):
         return False
     names = [[_bare(word) for word in part.split() if _has_capital(word)] for part in _parts(label.rest)]
     return any(names) and all(children.hold(name) for name in names if name) and not begins_small(label.rest)
@@ -313,7 +313,7 @@ def _parts(rest: str) -> list[str]:
 
 def _may_be_whole(label: str) -> bool:
     """Say whether what stands before a sign may be a child: a given name, or a whole name on no list."""
-    return is_given(label.split()[0]) or (_may_be_a_name(label) and len(label.split()) > 1)
+    return opens_with_given(label) or (_may_be_a_name(label) and len(label.split()) > 1)
 
 
 def _may_be_a_name(part: str) -> bool:
@@ -332,7 +332,7 @@ def _listed_again(lines: Sequence[Line], texts: _Texts) -> Iterator[tuple[int, A
     seen = set(own)
     for at, label in texts.labels.items():
         parts = _parts(label.rest)
-        if is_given(label.bare.split()[0]) or not parts or not all(map(_may_be_a_child, parts)):
+        if opens_with_given(label.bare) or not parts or not all(map(_may_be_a_child, parts)):
             continue
         names = set(map(fold, parts))
         whole = all(" " in part for part in parts)

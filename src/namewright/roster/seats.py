@@ -15,7 +15,7 @@ from namewright.patterns import pattern
 from namewright.roster.columns import WIDE_SPACE, split_cells
 from namewright.roster.headers import header_roles
 from namewright.roster.heading_words import FREE_SEATS, IN_A_ROOM
-from namewright.roster.known import is_given, lean
+from namewright.roster.known import is_given, lean, opens_with_given
 from namewright.roster.pasted import Line
 from namewright.roster.shares import given_share
 from namewright.roster.vocabulary import fold
@@ -163,7 +163,7 @@ def _apart(lines: Sequence[Line], seats: _Seats) -> Iterator[Line]:
             yield from _sitting(line, filled)
         else:
             text = " ".join(filled)
-            titled = text and not (children and is_given(text.split()[0]))
+            titled = text and not (children and opens_with_given(text))
             yield line.heading(text) if titled and any(map(is_letter, text)) else line._replace(text=text)
 
 

@@ -15,7 +15,7 @@ from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import is_word_about
 from namewright.roster.heading_words import CHILDREN, GREETINGS, HEADING_WORDS, LEVELS
-from namewright.roster.known import is_given
+from namewright.roster.known import is_given, opens_with_given
 from namewright.roster.several import AND, Several
 from namewright.roster.shares import given_share
 from namewright.roster.unlike import is_closing
@@ -65,7 +65,7 @@ def speaks_of_several(text: str) -> Several | None:
     """Return the clauses of a line that tells of several children: ``Noah leaves at 2, Emma rides bus 7``."""
     clauses = [clause.strip(" .!") for clause in _TOLD_APART.split(text)]
     about = tuple(clause for clause in clauses if _tells_of_one(clause.split()))
-    if len(about) < _BETWEEN or about[0] != clauses[0] or not any(is_given(clause.split()[0]) for clause in about):
+    if len(about) < _BETWEEN or about[0] != clauses[0] or not any(opens_with_given(clause) for clause in about):
         return None
     return Several(about, False)
 

@@ -17,7 +17,7 @@ from namewright.patterns import pattern
 from namewright.roster.beside import INITIALLED, is_abbreviation, is_word_about, strip_numbering
 from namewright.roster.care_words import CARE
 from namewright.roster.heading_words import HEADING_WORDS, OUR, PLACES
-from namewright.roster.known import is_double, is_family, is_given, is_known, lean
+from namewright.roster.known import is_double, is_family, is_given, is_known, lean, opens_with_given
 from namewright.roster.vocabulary import (
     AND_WORDS,
     ANY_DAYS,
@@ -133,7 +133,7 @@ def are_groups(lines: Sequence[str]) -> bool:
     behind = [text[label.end() :] if label else "" for text, label in found]
     if len(lines) < 2 or not all(behind):
         return False
-    named = not any(label and fold(label[1]) not in STATES and is_given(label[1].split()[0]) for _, label in found)
+    named = not any(label and fold(label[1]) not in STATES and opens_with_given(label[1]) for _, label in found)
     parts = [part for text in behind for part in _COMMA.split(text)]
     sure = named and all(map(may_be_a_name, parts)) and all(map(is_titled_name, parts))
     return max(text.count(",") for text in behind) >= (1 if sure else 2)
@@ -156,7 +156,7 @@ def bracketed_label(text: str) -> re.Match[str] | None:
     ``Music (Tue) Mia, Leo``.
     """
     label = _BRACKETED_LABEL.match(text)
-    return label if label and not is_given(label[1].split()[0]) and _PARTING.search(text, label.end()) else None
+    return label if label and not opens_with_given(label[1]) and _PARTING.search(text, label.end()) else None
 
 
 def _names_days(label: str) -> bool:
@@ -183,7 +183,7 @@ def several_in(
     label = _label_of(text)
     if label is None and (dashed := _DASHED_LABEL.match(text)) and not _HEADS.isdisjoint(fold(dashed[1]).split()):
         label = dashed
-    words = fold(_BRACKETS.sub("", label[1])).split() if label else [""]
+    words = fold(_BRACKETS.sub("", label[1]) if label else "").split() or [""]
     ours = len(words) > 1 and words[0] in OUR  # Meine Kinder
     cared = all(word in CARE and not is_given(word) for word in words)  # Allergies: Mira (nuts), Tilo (eggs)
     if label and (grouped or ours or cared or not is_word_about(words[-1])) and fold(label[1]) not in GOES_BY_OPENINGS:
@@ -193,12 +193,12 @@ def several_in(
             child = lean(words[0]) > 0 and not ours and fold(label[1]) not in STATES and _HEADS.isdisjoint(words)
             sure = (found.sure and not child) or ((heads or grouped) and all(map(str.istitle, found.parts)))
             return Several(found.parts, sure, f"{label[1]}:")
-        if (grouped or fold(label[1]).split()[-1] in _HEADS) and _COMMA.search(text[label.end() :]):
+        if (grouped or not _HEADS.isdisjoint(fold(label[1]).split()[-1:])) and _COMMA.search(text[label.end() :]):
             names = tuple(_COMMA.split(text[label.end() :]))
             return Several(names, grouped and all(map(str.istitle, names)), f"{label[1]}:")
         if grouped and may_be_a_name(text[label.end() :]) and not _COMMA.search(text[label.end() :]):
             return Several((text[label.end() :].strip(),), True, f"{label[1]}:")
-        if not is_given(label[1].split()[0]) and (names := _names_behind(text[label.end() :])):
+        if not opens_with_given(label[1]) and (names := _names_behind(text[label.end() :])):
             return Several(names, False, f"{label[1]}:")
     masked = _masked(text)
     if not _SIGNS.search(masked) and not _COMMA.search(masked):
@@ -277,7 +277,7 @@ def may_be_a_name(part: str) -> bool:
 def _go_on_small(parts: Sequence[str]) -> bool:
     """Say whether a part behind a capital goes on in small letters with no name: ``Mira is new and likes trucks``."""
     return not begins_small(parts[0]) and any(
-        begins_small(part) and part.split()[0] not in PARTICLES and not is_given(part.split()[0]) for part in parts[1:])
+        begins_small(part) and part.split()[0] not in PARTICLES and not opens_with_given(part) for part in parts[1:])
 
 
 def _is_about(words: Sequence[str]) -> bool:
@@ -322,7 +322,7 @@ def _by_commas(parts: list[str], *, family_first: bool, alone: bool) -> Several 
             return Several(tuple(parts), False)
         return None if family_first else _two_by_comma(parts[0], parts[1], alone=alone)
     sizes = {len(_BRACKETS.sub(" ", part).split()) for part in parts}
-    given = sum(is_given(part.split()[0]) for part in parts)
+    given = sum(opens_with_given(part) for part in parts)
     families = sum(_lead(part) < 0 for part in parts)
     if all(map(INITIALLED.fullmatch, parts)):
         return Several(tuple(parts), True)

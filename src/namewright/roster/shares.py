@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from namewright.roster.known import is_given
+from namewright.roster.known import opens_with_given
 
 
 def share(answers: Iterable[bool]) -> float:
@@ -15,7 +15,7 @@ def share(answers: Iterable[bool]) -> float:
 
 def given_share(cells: Iterable[str]) -> float:
     """Return the share of cells whose first word is a known given name; no cell may be empty."""
-    return share(is_given(cell.split()[0]) for cell in cells)
+    return share(opens_with_given(cell) for cell in cells)
 
 
 def are_most(answers: Iterable[bool], least: float, enough: int = 1) -> bool:

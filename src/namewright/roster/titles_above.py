@@ -21,7 +21,7 @@ from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.heading_words import ARTICLES, HEADING_WORDS, LEVELS, LISTS, PLACES
 from namewright.roster.headings import opens_as_class
 from namewright.roster.judge import ASIDE, is_title
-from namewright.roster.known import is_given, is_known
+from namewright.roster.known import is_given, is_known, opens_with_given
 from namewright.roster.name_order import BOTH_BY_COMMA
 from namewright.roster.shares import share
 from namewright.roster.vocabulary import ADULTS, NUMBER_UNITS, fold
@@ -77,7 +77,7 @@ def _over_asides(lines: Sequence[str]) -> Iterator[int]:
     if len(filled) <= _ENOUGH or first + 1 in filled or is_title(lines[first]):
         return
     told = [ASIDE.search(text) is not None for text in filled.values()]
-    if not told[0] and share(told[1:]) >= _NEARLY_ALL and not is_given(filled[first].split()[0]):
+    if not told[0] and share(told[1:]) >= _NEARLY_ALL and not opens_with_given(filled[first]):
         yield first
 
 

@@ -22,7 +22,7 @@ from namewright.roster.forms import from_a_form
 from namewright.roster.headers import header_roles, titles_for
 from namewright.roster.judge import Judge
 from namewright.roster.kin import from_kin
-from namewright.roster.known import is_given
+from namewright.roster.known import opens_with_given
 from namewright.roster.labelled_groups import from_labelled_groups
 from namewright.roster.marks import without_marks
 from namewright.roster.month_rows import from_month_rows
@@ -220,7 +220,7 @@ def _filled_cells(line: Line, delimiter: str) -> list[str]:
 
 def _may_be_a_title(text: str) -> bool:
     """Say whether a line above a grid is no known given name: a grid is filled from its top on."""
-    return any(map(is_letter, text)) and not is_given(strip_numbering(text).split()[0])
+    return any(map(is_letter, text)) and not opens_with_given(strip_numbering(text))
 
 
 def _cells_of(line: Line, delimiter: str) -> Iterator[Line]:

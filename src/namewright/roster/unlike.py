@@ -25,7 +25,7 @@ from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.group_lines import group_lines
 from namewright.roster.heading_words import ARTICLES, CLOSINGS, TODAY
 from namewright.roster.headings import opens_as_class
-from namewright.roster.known import is_given, is_known
+from namewright.roster.known import is_given, is_known, opens_with_given
 from namewright.roster.labelled import labelled
 from namewright.roster.shares import are_most
 from namewright.roster.vocabulary import AND_WORDS, DAYS, GOES_BY_OPENINGS, MONTHS, SEASONS, TITLES, fold
@@ -143,7 +143,7 @@ def _heads(filled: Mapping[int, str]) -> Iterator[int]:
     if not are_most(inside.values(), _MOSTLY, _ENOUGH):
         return
     for at, below in pairwise(places):
-        if inside[below] and not inside[at] and not is_given(strip_numbering(filled[at]).split()[0]):
+        if inside[below] and not inside[at] and not opens_with_given(strip_numbering(filled[at])):
             yield at
 
 
@@ -151,7 +151,7 @@ def _underlined(texts: Sequence[str], filled: Mapping[int, str]) -> Iterator[tup
     """Yield the first line where it is a title: no known name, and the only one with a row of signs below it."""
     first = next(iter(filled), len(texts))
     ruled = [at for at, text in enumerate(texts) if _RULED.fullmatch(text)]
-    if first + 1 in ruled and len(ruled) <= 2 and not is_given(strip_numbering(filled[first]).split()[0]):
+    if first + 1 in ruled and len(ruled) <= 2 and not opens_with_given(strip_numbering(filled[first])):
         yield first, strip_numbering(filled[first])
 
 
@@ -206,7 +206,7 @@ def _named_again(filled: Mapping[int, str]) -> Iterator[int]:
     lines = set(map(fold, bare.values()))
     for at, text in bare.items():
         label = labelled(text)
-        if label and fold(label.rest) in lines and not (is_titled(label.bare) and is_given(label.bare.split()[0])):
+        if label and fold(label.rest) in lines and not (is_titled(label.bare) and opens_with_given(label.bare)):
             yield at
 
 
