@@ -11,10 +11,12 @@ from namewright.classbook.parting import Promise, parted, ways_to_write
     ("8. Lindle, Bo & Ana", ["Bo Lindle", "Ana Lindle"]),
     ("Bo & Ana Lindle", ["Bo Lindle", "Ana Lindle"]),
     ("Vexil & Quorra", ["Vexil", "Quorra"]),
-    ("Bo Lindle / Ana Reed", ["Bo Lindle", "Ana Reed"]),
+    ("Bo Lindle / Ana Reed", ["Bo Lindle", "Ana Reed"]), ("Ana / Bo", ["Ana", "Bo"]),
+    ("3) Ana, Bo & Zu de la Cruz", ["Ana de la Cruz", "Bo de la Cruz", "Zu de la Cruz"]),
+    ("Anna, Leo & Mia", ["Anna", "Leo", "Mia"]),
 ])
 def test_a_family_name_that_stands_once_is_everybodys(line: str, names: list[str]) -> None:
-    """Each child has a whole name."""
+    """Each child has a whole name; where each has a family name, or none has, nothing is lent."""
     assert [one.name for one in parted(line)] == names
 
 

@@ -28,6 +28,13 @@ def visitor(class_file: Path) -> Visitor:
 
 
 @pytest.fixture
+def at_the_desk(visitor: Visitor) -> Iterator[None]:
+    """A reading asks the desk's letters what can be drawn."""
+    with visitor.client.application.app_context():
+        yield
+
+
+@pytest.fixture
 def settled(visitor: Visitor) -> Visitor:
     """The same, with the messy class kept."""
     assert visitor.keep(MESSY).status_code == 302

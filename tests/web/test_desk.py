@@ -9,7 +9,7 @@ from threading import Thread
 from urllib.parse import urlencode
 
 import pytest
-from webhelp import HOST, MESSY, Program, Visitor, mark_in, token_in
+from webhelp import HOST, MESSY, Program, Visitor, labels, mark_in, token_in
 
 from longer import rest_long
 from namewright.classbook import Classbook
@@ -18,11 +18,6 @@ from namewright.roster.parsing import read_roster
 from namewright.roster.vocabulary import fold
 from namewright.web import create_app
 from namewright.web.desk import Desk
-
-
-def labels(class_file: Path) -> list[str]:
-    with Classbook.open(class_file) as book:
-        return [one.child.label for one in book.children()]
 
 
 def test_forgetting_lets_go_of_the_words_of_lists(class_file: Path) -> None:

@@ -11,17 +11,10 @@ from pathlib import Path
 
 import pytest
 from openpyxl import Workbook
-from webhelp import HOST, MESSY, Visitor, token_in
+from webhelp import HOST, MESSY, Visitor, labels, list_shown, list_typed, token_in
 
 from namewright.classbook import Classbook
-from namewright.roster import parsing
-from namewright.web import create_app
 from namewright.web.desk import Member, close_book, members
-
-
-def labels(class_file: Path) -> list[str]:
-    with Classbook.open(class_file) as book:
-        return [one.child.label for one in book.children()]
 
 
 def _members(visitor: Visitor) -> tuple[Member, ...]:
@@ -31,23 +24,9 @@ def _members(visitor: Visitor) -> tuple[Member, ...]:
     return found
 
 
-def lines(visitor: Visitor, text: str, **more: str) -> str:
-    """Return how a list is shown as it is typed."""
-    answer = visitor.post("/class/list/read?part=lines", {"text": text, "based": visitor.based(), "practise": "given",
-                                                          **more})
-    assert answer.status_code == 200
-    return unescape(answer.text)
-
-
-def draft(visitor: Visitor) -> str:
-    """Return the text that stands in the list's field."""
-    page = visitor.get("/class/list").text
-    return unescape(page.partition('<textarea id="text"')[2].partition(">")[2].partition("</textarea>")[0])
-
-
 def test_every_line_is_shown_as_it_was_read(visitor: Visitor, class_file: Path) -> None:
     """What was tidied says before and after, the rest stands as it was written; nothing is kept by reading."""
-    page = lines(visitor, MESSY)
+    page = list_shown(visitor, MESSY)
     assert "7 children were found." in page
     assert "Nothing needs you." in page
     assert "What was tidied: 3 lines" in page
@@ -63,33 +42,10 @@ def test_columns_not_used_are_said_once(visitor: Visitor) -> None:
     """A table with other columns, filled here and there, has one sentence about them, and no note on every line."""
     rows = ["\tLast\tFirst\tDOB\tNotes", "1\tTamsel\tOttilka\t3/4/2021\tglasses", "2\tBrane\tKirrin\t\tIEP",
             "3\tVost\tMirel\t5/6/2021\t", "4\tDolt\tKasimir\t\t"]
-    page = lines(visitor, "\n".join(rows))
+    page = list_shown(visitor, "\n".join(rows))
     assert page.count("not used for the pages: 1, “DOB”, “Notes”.") == 1
     assert "Left out: column" not in page
     assert "need you" not in page
-
-
-def test_what_is_typed_is_a_draft_until_it_is_saved(visitor: Visitor, class_file: Path) -> None:
-    """It is there after a reload and a new start of the program, and saving or giving it up takes it away."""
-    lines(visitor, MESSY)
-    assert draft(visitor) == MESSY
-    again = Visitor(create_app({"CLASS": str(class_file), "HOSTS": [HOST]}))
-    assert draft(again) == MESSY
-    assert again.post("/class/list/discard", {}).headers["Location"] == "/class/list"
-    assert draft(again) == ""
-    lines(again, MESSY)
-    assert again.keep(MESSY).status_code == 302
-    with Classbook.open(class_file) as book:
-        assert book.draft() is None
-    lines(again, MESSY + "Wenna Praske")
-    lines(again, book_text(class_file))
-    with Classbook.open(class_file) as book:
-        assert book.draft() is None, "typed back to what is saved, it is none"
-
-
-def book_text(class_file: Path) -> str:
-    with Classbook.open(class_file) as book:
-        return book.roster_text()
 
 
 def test_every_form_leads_to_a_page_that_can_be_loaded_again(settled: Visitor) -> None:
@@ -113,13 +69,13 @@ def test_a_spreadsheet_may_be_dropped(visitor: Visitor) -> None:
     form = {"based": "0", "text": "Bo", "file": (io.BytesIO(data.getvalue()), "class.xlsx")}
     answer = visitor.post("/class/list/read?part=lines", form)  # type: ignore[arg-type]
     assert "2 children were found." in answer.text
-    assert "Ottilka\tTamsel" in draft(visitor)
+    assert "Ottilka\tTamsel" in list_typed(visitor)
     wrong = {"based": "0", "file": (io.BytesIO(b"%PDF-1.7 no names"), "class.csv")}
     refused = visitor.post("/class/list/read", wrong)  # type: ignore[arg-type]
     assert "is a PDF, not a list of names" in visitor.get(refused.headers["Location"]).text
-    assert "Ottilka\tTamsel" in draft(visitor)
-    lines(visitor, draft(visitor), do="back")
-    assert draft(visitor) == "Bo"
+    assert "Ottilka\tTamsel" in list_typed(visitor)
+    list_shown(visitor, list_typed(visitor), do="back")
+    assert list_typed(visitor) == "Bo"
 
 
 def test_of_several_sheets_one_is_asked_for(visitor: Visitor) -> None:
@@ -138,8 +94,8 @@ def test_of_several_sheets_one_is_asked_for(visitor: Visitor) -> None:
     assert 'name="sheet" value="Finches"' in asked
     visitor.post("/class/list/read?part=lines",
                  {**sent, "sheet": "Finches", "file": (io.BytesIO(data.getvalue()), "c.xlsx")})  # type: ignore[dict-item]
-    assert "Kirrin\tBrane" in draft(visitor)
-    assert "Ottilka" not in draft(visitor)
+    assert "Kirrin\tBrane" in list_typed(visitor)
+    assert "Ottilka" not in list_typed(visitor)
 
 
 def test_a_list_sent_twice_is_kept_once(visitor: Visitor, class_file: Path) -> None:
@@ -154,44 +110,6 @@ def test_a_list_sent_twice_is_kept_once(visitor: Visitor, class_file: Path) -> N
         assert book.draft() is None
 
 
-@pytest.mark.parametrize("based", ["9" * 30, "9" * 5000, "-1", "x", "٣"])
-def test_a_list_from_no_list_is_refused(settled: Visitor, based: str) -> None:
-    """By a number that no list has, however many figures; nothing is kept of it."""
-    for path in ("/class/list", "/class/list/read", "/class/list/back"):
-        assert settled.post(path, {"text": "Wenna Praske", "based": based}).status_code == 400
-    assert "Wenna" not in settled.get("/class/list").text
-
-
-def test_two_windows_do_not_overwrite_each_other(settled: Visitor, class_file: Path) -> None:
-    """A list based on an older one is not kept unseen: it comes back whole, and counts once it was looked at."""
-    assert settled.keep(MESSY + "Tobin Yarrel\n").status_code == 302
-    mine = settled.post("/class/list", {"text": MESSY + "Wenna Praske\n", "based": "1", "practise": "given"})
-    assert mine.headers["Location"] == "/class/list"
-    page = settled.get("/class/list").text
-    assert "another window" in page
-    assert "Wenna Praske" in draft(settled)
-    assert "Tobin" in labels(class_file)
-    sent = {"text": MESSY + "Wenna Praske\n", "based": settled.based(), "practise": "given"}
-    assert settled.post("/class/list", sent, token=token_in(page)).status_code == 302
-    assert "Wenna" in labels(class_file)
-    assert "another window" not in settled.get("/class/list").text
-
-
-def test_a_mended_line_is_the_same_child_and_a_new_name_is_not(settled: Visitor, class_file: Path) -> None:
-    """A slip that is mended keeps the child's settings; another name on the same line does not inherit them."""
-    text = book_text(class_file)
-    settled.post("/child/5/lines", {"line_height": "30", "after": "0"})
-    settled.keep(text.replace("Katla", "Katlä"))
-    with Classbook.open(class_file) as book:
-        assert {one.child.label: one.id for one in book.children()}["Katlä"] == 5
-        assert book.settings_of(5) == {"line_height": "30"}
-    settled.keep(text.replace("Katla,Pruner", "Ewan,Dulse"))
-    with Classbook.open(class_file) as book:
-        ewan = next(one for one in book.children() if one.child.label == "Ewan")
-        assert ewan.id > 7
-        assert not ewan.settings
-
-
 def test_before_a_class_is_replaced_both_lists_are_shown(settled: Visitor, class_file: Path) -> None:
     """Where most would leave, nothing is saved until somebody has seen who; a few more or fewer are saved at once."""
     other = "Zorah Pell\nWenna Praske\nTobin Yarrel\nKatla Pruner\n"
@@ -201,7 +119,7 @@ def test_before_a_class_is_replaced_both_lists_are_shown(settled: Visitor, class
     page = settled.get("/class/list/instead").text
     for words in ("6 children leave the class", "3 children join", "One child stays"):
         assert words in page
-    assert draft(settled) == other
+    assert list_typed(settled) == other
     kept = settled.post("/class/list", {"based": settled.based(), "sure": "1"})
     assert kept.headers["Location"].startswith("/class?")
     assert labels(class_file) == ["Zorah", "Wenna", "Tobin", "Katla"]
@@ -210,7 +128,7 @@ def test_before_a_class_is_replaced_both_lists_are_shown(settled: Visitor, class
 
 def test_what_was_found_is_what_would_be_saved(visitor: Visitor) -> None:
     """The count and the button say one number, also while a line is asked about."""
-    page = lines(visitor, "Katla Pruner\nKasimir Dolt\nBluebirds - AM")
+    page = list_shown(visitor, "Katla Pruner\nKasimir Dolt\nBluebirds - AM")
     assert "3 children were found." in page
     assert "Save this class of 3" in page
     assert "One line is still to be answered." in page
@@ -238,7 +156,7 @@ def test_a_changed_nickname_is_the_same_child(settled: Visitor, class_file: Path
     """A list pasted anew with another name to practise takes over what is kept, and says so before and after."""
     settled.post("/child/5/lines", {"line_height": "30", "after": "0"})
     text = MESSY.replace("Katla Pruner", 'Katla "Kat" Pruner')
-    page = lines(settled, text)
+    page = list_shown(settled, text)
     assert "This is Katla Pruner of the class." in page
     assert "Leaving the class" not in page
     told = settled.get(settled.keep(text).headers["Location"]).text
@@ -253,7 +171,7 @@ def test_a_changed_family_name_is_asked_about(settled: Visitor, class_file: Path
     """One press says that it is the same child, or another; the answer is kept with the draft and can be taken back."""
     settled.post("/child/5/lines", {"line_height": "30", "after": "0"})
     text = MESSY.replace("Katla Pruner", "Katla Vost")
-    page = lines(settled, text)
+    page = list_shown(settled, text)
     assert "Until you say so, it counts as a new child." in page
     assert "Leaving the class once you save this list: Katla Pruner." in page  # another Katla is on the list
     same = _pressed(settled, page, "The same child: Katla Pruner")
@@ -272,7 +190,7 @@ def test_a_changed_family_name_is_asked_about(settled: Visitor, class_file: Path
 def test_another_child_of_nearly_the_same_name_is_said_to_be_one(settled: Visitor, class_file: Path) -> None:
     """What was recognised can be denied with one press; then the child is new, and the other has left."""
     text = MESSY.replace("Katla Pruner", "Katlä Pruner")
-    page = _pressed(settled, lines(settled, text), "Another child")
+    page = _pressed(settled, list_shown(settled, text), "Another child")
     assert "Leaving the class once you save this list: Katla." in page
     settled.keep(text)
     with Classbook.open(class_file) as book:
@@ -286,36 +204,14 @@ def test_a_spelling_in_latin_letters_keeps_the_child(settled: Visitor, class_fil
     with Classbook.open(class_file) as book:
         child = book.children()[-1].id
         kept = book.roster_text()
-    page = lines(settled, kept)
+    page = list_shown(settled, kept)
     field, value = re.search(r'name="(as-\w+)"', page)[1], re.search(r'value="(\w+\.latin)"', page)[1]
     settled.post("/class/list/read?part=lines", {"based": settled.based(), "practise": "given", "do": value,
                                                  field: "Muhamad"})
-    settled.keep(draft(settled))
+    settled.keep(list_typed(settled))
     with Classbook.open(class_file) as book:
         assert book.child(child).child.practice == "Muhamad"
         assert book.child(child).left is None
-
-
-def test_no_text_is_read_twice(settled: Visitor, monkeypatch: pytest.MonkeyPatch) -> None:
-    """Typing, being told who would leave, saving, and looking at what was saved read each text once, whatever for."""
-    read: list[tuple[str, ...]] = []
-    unfold = parsing.unfold
-    monkeypatch.setattr(parsing, "unfold", lambda lines, said: read.append(tuple(lines)) or unfold(lines, said))
-    based = settled.based()
-    settled.post("/class/list/read?part=lines", {"text": "Mirel Vosst", "based": based, "practise": "given"})
-    settled.post("/class/list", {"text": "Mirel Vosst", "based": based, "practise": "given", "sure": "1"})
-    settled.get("/class/list")
-    assert ("Mirel Vosst",) in read
-    assert len(read) == len(set(read)) <= 2
-
-
-def test_who_would_leave_is_named_before_saving(settled: Visitor, class_file: Path) -> None:
-    """Lines that were deleted are children who leave: their names stand there instead of an all-clear."""
-    page = lines(settled, book_text(class_file).replace("Katla,Pruner", ""))
-    assert "Leaving the class once you save this list: Katla." in page
-    assert "Nothing needs you." not in page
-    assert "Leaving the class" not in lines(settled, book_text(class_file).replace("Katla", "Katlä"))
-    assert "Leaving the class" not in lines(settled, book_text(class_file))
 
 
 def test_a_saved_name_without_a_page_is_named_on_the_list(visitor: Visitor) -> None:
@@ -338,7 +234,7 @@ def test_a_saved_list_is_taken_back_with_one_press(settled: Visitor, class_file:
     assert labels(class_file) == before
     with Classbook.open(class_file) as book:
         assert book.settings_of(5) == {"line_height": "30"}
-    assert "Wenna Praske" in draft(settled)
+    assert "Wenna Praske" in list_typed(settled)
     again = settled.post("/class/list/back", {"based": based})
     assert again.status_code == 302
     assert labels(class_file) == before
@@ -347,7 +243,7 @@ def test_a_saved_list_is_taken_back_with_one_press(settled: Visitor, class_file:
 def test_what_was_answered_is_told_and_comes_back_with_the_list(settled: Visitor) -> None:
     """Who stays under another family name is told once saved; a list that is taken back is not asked about anew."""
     text = MESSY.replace("Katla Pruner", "Katla Vost")
-    _pressed(settled, lines(settled, text), "The same child: Katla Pruner")
+    _pressed(settled, list_shown(settled, text), "The same child: Katla Pruner")
     told = unescape(settled.get(settled.keep(text).headers["Location"]).text)
     assert "The same child under a changed name, with all that is kept: Katla Pruner → Katla Vost." in told
     settled.post("/class/list/back", {"based": settled.based()})
@@ -355,20 +251,6 @@ def test_what_was_answered_is_told_and_comes_back_with_the_list(settled: Visitor
     assert "Katla Vost" in page
     assert "counts as a new child" not in page
     assert "Leaving the class" not in page
-
-
-def test_children_stay_together_when_another_joins(settled: Visitor, class_file: Path) -> None:
-    """The groups on the screen are kept with the list; a child who joins moves nobody who need not move."""
-    before = {one.label: one.placed.group for one in _members(settled)}
-    with Classbook.open(class_file) as book:
-        assert sorted(book.groups().values()) == sorted(group for group in before.values() if group)
-        swapped = {child_id: 3 - group for child_id, group in book.groups().items()}
-        book.keep_groups(swapped)
-    assert {one.label: one.placed.group for one in _members(settled)} == {
-        label: 3 - (group or 0) for label, group in before.items()}
-    settled.keep(MESSY + "Wenna Praske\n")
-    after = {one.label: one.placed.group for one in _members(settled)}
-    assert {label: after[label] for label in before} == {label: 3 - (group or 0) for label, group in before.items()}
 
 
 # Invented lines of which each has notes of its own, a column beside the name, or a letter that cannot be drawn.
@@ -391,9 +273,9 @@ def calls(visitor: Visitor, text: str) -> int:
 def test_a_list_of_endless_lines_is_refused_before_it_is_read(visitor: Visitor) -> None:
     """A few lines of a great many characters are no class list: that is said at once."""
     answer = visitor.post("/class/list", {"text": "Mirel\t" * 100_000, "based": "0", "practise": "given"})
-    for page in (visitor.get(answer.headers["Location"]).text, lines(visitor, "Mirel\t" * 40_000)):
+    for page in (visitor.get(answer.headers["Location"]).text, list_shown(visitor, "Mirel\t" * 40_000)):
         assert "longer than 200000 characters" in page
-    assert draft(visitor) == ""
+    assert list_typed(visitor) == ""
 
 
 @pytest.mark.parametrize("shape", SHAPES.values(), ids=SHAPES)
@@ -407,15 +289,15 @@ def test_four_times_the_lines_are_about_four_times_the_work(visitor: Visitor, sh
 def test_which_column_holds_the_names_is_asked_and_answered_by_a_button(visitor: Visitor) -> None:
     """Of two columns that nothing tells apart, each is shown once; the answer becomes a line of titles."""
     text = "Zorb\tQuix\nVexil\tQuorra"
-    page = lines(visitor, text)
+    page = list_shown(visitor, text)
     assert page.count("Which column has the names to practise?") == 1
     assert "Zorb, Vexil" in page
     assert "Quix, Quorra" in page
     assert 'value="given,family"' in page
     assert "Nothing tells which column" not in page
-    answered = lines(visitor, text, columns="family,given")
+    answered = list_shown(visitor, text, columns="family,given")
     assert "2 children were found." in answered
-    assert draft(visitor) == "Family name\tGiven name\nZorb\tQuix\nVexil\tQuorra"
+    assert list_typed(visitor) == "Family name\tGiven name\nZorb\tQuix\nVexil\tQuorra"
 
 
 ROWS = """ID,First name,Last name,Birthday,Guardian First Name
@@ -428,39 +310,39 @@ dle",5/6/2021,Ann
 
 def test_a_further_row_is_told_and_can_be_another_child(visitor: Visitor) -> None:
     """A row a guardian is no heading; one press makes a child of the name alone, and nothing else of the row."""
-    page = lines(visitor, ROWS)
+    page = list_shown(visitor, ROWS)
     assert "2 children were found." in page
     assert "one more row of Katla" in page
     assert "a heading, not a child" not in page
     page = _pressed(visitor, page, "Another child")
     assert "3 children were found." in page
-    assert draft(visitor).splitlines()[2] == ",Katla,Pruner,,"
+    assert list_typed(visitor).splitlines()[2] == ",Katla,Pruner,,"
     assert "The same name stands on line 2" in page
 
 
 def test_a_further_row_of_a_name_in_another_script_asks_nothing(visitor: Visitor) -> None:
     """The spelling is asked for once, on the child's own line."""
-    page = lines(visitor, ROWS.replace("Katla,Pruner", "Мила,Боева"))
+    page = list_shown(visitor, ROWS.replace("Katla,Pruner", "Мила,Боева"))
     assert page.count("Use this spelling") == 1
 
 
 def test_a_cell_of_two_lines_is_one_child_and_goes_as_one(visitor: Visitor) -> None:
     """The count, the button and what is saved agree; taken out, no half of the row stays."""
-    page = lines(visitor, ROWS)
+    page = list_shown(visitor, ROWS)
     assert "Save this class of 2" in page
     value = re.findall(r'value="([^"]+)"[^>]*>Not a child<', page)[-1]
     page = unescape(visitor.post("/class/list/read?part=lines", {
         "based": visitor.based(), "practise": "given", "do": value}).text)
-    assert draft(visitor).strip() == "\n".join(ROWS.splitlines()[:3])
+    assert list_typed(visitor).strip() == "\n".join(ROWS.splitlines()[:3])
 
 
 def test_an_answer_leaves_the_numbers_of_a_list(visitor: Visitor) -> None:
     """What is pressed for one line changes no other, and the line keeps its own number."""
     text = "Room 9\n1. Mira Quill\n2. Quorrel & Vexil\n3. Bo Lindle (Kvothe)\n"
-    page = _pressed(visitor, lines(visitor, text), "The child goes by Kvothe")
-    assert draft(visitor).splitlines() == [*text.splitlines()[:3], "3. Bo Lindle (goes by Kvothe)"]
+    page = _pressed(visitor, list_shown(visitor, text), "The child goes by Kvothe")
+    assert list_typed(visitor).splitlines() == [*text.splitlines()[:3], "3. Bo Lindle (goes by Kvothe)"]
     _pressed(visitor, page, "Split in 2: Quorrel and Vexil")
-    assert draft(visitor).splitlines() == ["Room 9", "1. Mira Quill", "2. Quorrel", "Vexil",
+    assert list_typed(visitor).splitlines() == ["Room 9", "1. Mira Quill", "2. Quorrel", "Vexil",
                                            "3. Bo Lindle (goes by Kvothe)"]
 
 
@@ -472,7 +354,7 @@ def test_words_of_a_list_stand_in_the_quotation_marks_of_the_screen(visitor: Vis
     assert "«Quorrel & Vexil»" in page
     page = unescape(visitor.arrive(visitor.keep(f"{text.replace('Kat', 'Kati')}محمد\n")))
     assert "Katla «Kat» Pruner → Katila «Kati» Pruner" in page
-    assert "«م»" in lines(visitor, "محمد\nMira")
+    assert "«م»" in list_shown(visitor, "محمد\nMira")
     assert not re.search("[“”]", page)
 
 
@@ -488,12 +370,12 @@ def test_who_may_be_one_child_is_told_once(settled: Visitor) -> None:
 def test_a_spelling_that_was_answered_is_not_asked_for_again(settled: Visitor, class_file: Path) -> None:
     """Next month's list has the register's letters again: the class goes on as the family spells the name."""
     text = f"{MESSY}12. Мила Боева\n"
-    page = lines(settled, text)
+    page = list_shown(settled, text)
     field, value = re.search(r'name="(as-\w+)"', page)[1], re.search(r'value="(\w+\.latin)"', page)[1]
     settled.post("/class/list/read?part=lines", {"based": settled.based(), "practise": "given", "do": value,
                                                  field: "Myla Boeva"})
-    settled.keep(draft(settled))
-    page = lines(settled, text + "Wenna Praske\n")
+    settled.keep(list_typed(settled))
+    page = list_shown(settled, text + "Wenna Praske\n")
     assert "Nothing needs you." in page
     assert "“Мила” is written “Myla” here, as you said before." in page
     assert "No page can be made yet" not in page
@@ -506,16 +388,16 @@ def test_a_spelling_that_was_answered_is_not_asked_for_again(settled: Visitor, c
 def test_a_whole_name_in_chinese_is_asked_for_once(settled: Visitor, class_file: Path) -> None:
     """No rule spells it: what a teacher typed goes on, as the same child, whichever script a later list is in."""
     text = f"{MESSY}王小明\n"
-    page = _pressed(settled, lines(settled, text), "Yes, a child")
+    page = _pressed(settled, list_shown(settled, text), "Yes, a child")
     field, value = re.search(r'name="(as-\w+)"', page)[1], re.search(r'value="(\w+\.latin)"', page)[1]
     settled.post("/class/list/read?part=lines", {"based": settled.based(), "practise": "given", "do": value,
                                                  field: "Xiaoming Wang"})
-    settled.keep(draft(settled))
+    settled.keep(list_typed(settled))
     with Classbook.open(class_file) as book:
         child = next(one for one in book.children() if one.child.practice == "Xiaoming")
         assert child.child.family == "Wang"
     for again in (text, f"{MESSY}Wang, Xiaoming\n", f"{text}Wenna Praske\n"):
-        page = lines(settled, again)
+        page = list_shown(settled, again)
         assert "Nothing needs you." in page
         assert "New in the class: Xiaoming" not in settled.arrive(settled.keep(again))
         with Classbook.open(class_file) as book:
@@ -526,29 +408,30 @@ def test_a_whole_name_in_chinese_is_asked_for_once(settled: Visitor, class_file:
 def test_a_name_that_the_list_has_without_its_mark_can_be_meant_so(settled: Visitor, class_file: Path) -> None:
     """The accent stays, which is told; one press takes the list’s word for it, and that is asked no more."""
     text = "Ondway Inigo\nVost Mirel\nTamsel Ottilka\nBrane Kirrin\nPruner Katla\nDolt Kasimir\nLindle Bo\n"
-    page = lines(settled, text)
+    page = list_shown(settled, text)
     assert "“Inigo” is written “Íñigo” here, as you said before." in page
     assert "“Mirel” is written “Miri” here, as you said before." in page
     assert "Nothing needs you." in page
     page = _pressed(settled, page, "Practise Inigo")
     assert "“Inigo” is written" not in page
-    settled.keep(draft(settled))
+    settled.keep(list_typed(settled))
     assert {"Inigo", "Miri"} <= set(labels(class_file))
-    assert "is written “Íñigo”" not in lines(settled, f"{text}Wenna Praske\n")
+    assert "is written “Íñigo”" not in list_shown(settled, f"{text}Wenna Praske\n")
 
 
 def test_a_slip_of_an_office_is_answered_once(settled: Visitor, class_file: Path) -> None:
     """The child may go on as the class has the name, or as this list has it; either way it is asked no more."""
     text = MESSY.replace("Katla", "Katlla")
-    page = _pressed(settled, lines(settled, text), "The same child, still Katla Pruner")
+    page = _pressed(settled, list_shown(settled, text), "The same child, still Katla Pruner")
     assert "Nothing needs you." in page
     settled.keep(text)
     assert "Katla" in labels(class_file)
     for again in (f"{text}Wenna Praske\n", f"{MESSY}Wenna Praske\n", text):
-        assert "to be answered" not in lines(settled, again)
+        assert "to be answered" not in list_shown(settled, again)
         settled.keep(again)
         assert "Katla" in labels(class_file)
-    page = _pressed(settled, lines(settled, text.replace("Kasimir", "Kasimirr")), "The same child, now Kasimirr Dolt")
+    shown = list_shown(settled, text.replace("Kasimir", "Kasimirr"))
+    page = _pressed(settled, shown, "The same child, now Kasimirr Dolt")
     assert "to be answered" not in page
 
 
@@ -556,13 +439,27 @@ def test_two_children_of_one_name_are_asked_about_once(settled: Visitor) -> None
     """A second of a name is; next month both are known, so nobody is asked again."""
     settled.keep(f"{MESSY}Oona Hale\n")
     text = f"{MESSY}Oona Hale\nOona Hale\n"
-    assert "One line needs you" in lines(settled, text)
+    assert "One line needs you" in list_shown(settled, text)
     settled.keep(text)
-    assert "Nothing needs you." in lines(settled, f"Room 9\n{text}Wenna Praske\n")
+    assert "Nothing needs you." in list_shown(settled, f"Room 9\n{text}Wenna Praske\n")
 
 
 def test_a_family_name_before_two_given_names_is_of_both(visitor: Visitor) -> None:
     """Split, the line gives two children of one family, not three."""
     text = "Vance, Mateo\nReed, Tilo\nLindle, Bo & Ana\nPraske, Wenna\n"
-    page = _pressed(visitor, lines(visitor, text), "Split in 2: Bo Lindle and Ana Lindle")
+    page = _pressed(visitor, list_shown(visitor, text), "Split in 2: Bo Lindle and Ana Lindle")
     assert "5 children were found." in page
+
+
+def test_children_stay_together_when_another_joins(settled: Visitor, class_file: Path) -> None:
+    """The groups on the screen are kept with the list; a child who joins moves nobody who need not move."""
+    before = {one.label: one.placed.group for one in _members(settled)}
+    with Classbook.open(class_file) as book:
+        assert sorted(book.groups().values()) == sorted(group for group in before.values() if group)
+        swapped = {child_id: 3 - group for child_id, group in book.groups().items()}
+        book.keep_groups(swapped)
+    assert {one.label: one.placed.group for one in _members(settled)} == {
+        label: 3 - (group or 0) for label, group in before.items()}
+    settled.keep(MESSY + "Wenna Praske\n")
+    after = {one.label: one.placed.group for one in _members(settled)}
+    assert {label: after[label] for label in before} == {label: 3 - (group or 0) for label, group in before.items()}

@@ -10,7 +10,7 @@ from pathlib import Path
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from webhelp import HOST, MESSY, Visitor, mark_in
+from webhelp import HOST, MESSY, Visitor, labels, mark_in
 
 from namewright.classbook import Classbook
 from namewright.classbook.drafts import Draft
@@ -22,11 +22,6 @@ from namewright.web.class_files import file_name
 def here(visitor: Visitor) -> str:
     """Return what the class that is open is called in the top bar."""
     return unescape(visitor.get("/classes").text.partition("<summary>")[2].partition("<b>")[2].partition("</b>")[0])
-
-
-def labels(path: Path) -> list[str]:
-    with Classbook.open(path, create=False) as book:
-        return [one.child.label for one in book.children()]
 
 
 def test_a_class_is_begun_by_its_name_and_the_first_stays_as_it_was(settled: Visitor, class_file: Path) -> None:

@@ -21,12 +21,17 @@ from flask import Flask
 from flask.testing import FlaskClient
 from werkzeug.test import TestResponse
 
+from namewright.classbook import Classbook
+from namewright.settings import NamePart
 from namewright.web.key import cookie_name
+from namewright.web.list_reading import Reading, read
 from namewright.web.serve import free_port
 
 FLAGS = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
          "--disable-component-update", "--disable-sync"]
 HOST = "127.0.0.1:4999"
+OTHERS = ["Katla Pruner", "Kasimir Dolt", "Wenna Praske", "Theo Ashgrove"]
+"""Children over the line that a test is about."""
 # An invented class, as messy as one pasted from a message.
 MESSY = """Room 9 - the Alder class
 1) Tamsel, Ottilka   L
@@ -182,6 +187,37 @@ class Visitor:
 
 def _named(headers: Mapping[str, str]) -> dict[str, str]:
     return {name.replace("_", "-"): text for name, text in headers.items()}
+
+
+def listed(line: str, *more: str) -> Reading:
+    """Read a list of four children and more lines, at a desk."""
+    return read("\n".join([*OTHERS, line, *more]), NamePart.GIVEN)
+
+
+def labels(class_file: Path) -> list[str]:
+    """Return what the children of a class are called."""
+    with Classbook.open(class_file) as book:
+        return [one.child.label for one in book.children()]
+
+
+def book_text(class_file: Path) -> str:
+    """Return what is kept of the newest list."""
+    with Classbook.open(class_file) as book:
+        return book.roster_text()
+
+
+def list_shown(visitor: Visitor, text: str, **more: str) -> str:
+    """Return how a list is shown as it is typed."""
+    answer = visitor.post("/class/list/read?part=lines", {"text": text, "based": visitor.based(), "practise": "given",
+                                                          **more})
+    assert answer.status_code == 200
+    return unescape(answer.text)
+
+
+def list_typed(visitor: Visitor) -> str:
+    """Return the text that stands in the list's field."""
+    page = visitor.get("/class/list").text
+    return unescape(page.partition('<textarea id="text"')[2].partition(">")[2].partition("</textarea>")[0])
 
 
 def finished(visitor: Visitor, answer: TestResponse) -> str:

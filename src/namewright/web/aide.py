@@ -23,7 +23,7 @@ from namewright.settings import NamePart
 from namewright.web.answers import file_name, pdf, pdf_of, to_print
 from namewright.web.desk import Member, child_or_404, class_settings, desk, members
 from namewright.web.finding import beginning, by_alphabet, by_initial, family_of, names_of
-from namewright.web.list_ways import asks_latin
+from namewright.web.list_spelling import asks_latin
 from namewright.web.requests import CannotDraw, drawn, of_child, of_visitor
 
 pages = Blueprint("aide", __name__)

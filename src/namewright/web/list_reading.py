@@ -18,7 +18,9 @@ from namewright.roster.children import Child, LineReport, RosterError
 from namewright.roster.parsing import LIST, read_roster
 from namewright.settings import NamePart
 from namewright.web.desk import book, class_settings, desk
-from namewright.web.list_ways import AS_KNOWN, Sorted, asks_latin, sorted_lines
+from namewright.web.list_questions import Sorted, sorted_lines
+from namewright.web.list_spelling import asks_latin
+from namewright.web.list_ways import AS_KNOWN
 
 MAX_LINES = 400
 MAX_CHARACTERS = 500 * MAX_LINES  # reading takes time with every one, and nobody waits for more than a list

@@ -1,42 +1,56 @@
 """The list of names: pasted, dropped or typed on the left, read on the right as it grows, and kept on a word.
 
 What is typed is a draft in the class's own file, so that a reload, a click elsewhere or a stopped program lose nothing;
-every answer to a form leads to a page that can be loaded again. A line that needs a person is answered with one press
-(``list_ways``), which changes the text itself. A list that another window changed meanwhile is not overwritten unseen,
-and a class of which most would leave is not replaced without both lists being shown.
+every answer to a form leads to a page that can be loaded again. A line that needs a person (``list_questions``) is
+answered with one press (``list_ways``), which changes the text itself. A list that another window changed meanwhile is
+not overwritten unseen, and a class of which most would leave is not replaced without both lists being shown.
 """
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from dataclasses import dataclass, replace
-from typing import cast
 
-from flask import Blueprint, abort, current_app, g, redirect, render_template, request, url_for
+from flask import Blueprint, abort, current_app, redirect, render_template, request, url_for
 from werkzeug.wrappers import Response
 
 from namewright.classbook import ClassbookError, RosterUpdate
 from namewright.classbook.drafts import Draft
-from namewright.classbook.enrol import Recognised
-from namewright.classbook.going_on import is_other_script, whole_name
 from namewright.classbook.needed import list_words
 from namewright.classbook.records import called
-from namewright.classbook.rosters import Answers
 from namewright.message import Field, Message, message
-from namewright.roster.children import Child, LineReport, Outcome, RosterError
+from namewright.roster.children import LineReport, Outcome, RosterError
 from namewright.roster.reader_process import decode_in_a_process
 from namewright.roster.sources import decode
 from namewright.settings import NamePart
 from namewright.web.class_pdf import sheets_ahead
 from namewright.web.desk import book, class_settings, desk, keep_groups
-from namewright.web.list_reading import MAX_CHARACTERS, Reading, read
-from namewright.web.list_same import answered, answers, is_meant_anew, keeps, meant, same_children, stood, with_answer
-from namewright.web.list_ways import KEEPS, MEANT, mark, spelled, ways_on, written
+from namewright.web.list_draft import (
+    answers_on_lines,
+    based_on,
+    changed_elsewhere,
+    draft,
+    is_unsaved,
+    keep_draft,
+    kept_list,
+    known,
+    known_more,
+    replaces_most,
+    same_on_lines,
+    stays_settled,
+    trial,
+    tried,
+)
+from namewright.web.list_questions import ways_on
+from namewright.web.list_reading import Reading, read
+from namewright.web.list_same import keeps, meant, with_answer
+from namewright.web.list_spelling import spelled
+from namewright.web.list_ways import KEEPS, MEANT, mark, written
 from namewright.web.screen_language import language_of
 from namewright.wording import FIRST, languages, wording
 
 pages = Blueprint("roster", __name__)
-_MAX_FIGURES = 18  # of a list's number; SQLite counts no further than 19
+
+
 BACK = "back"  # what a form sends to take back the newest step
 
 
@@ -56,65 +70,22 @@ class _Seen:
 @pages.get("/class/list")
 def show() -> str:
     """Show the list as it was left, or the place to paste one."""
-    now = Draft("", _kept().part) if request.args.get("new") == "1" else _draft()
+    now = Draft("", kept_list().part) if request.args.get("new") == "1" else draft()
     return render_template("list.html", anyone=bool(book().children(left=True)), based=book().roster_id(),
-                           elsewhere=_elsewhere(now), saved=book().roster_saved(), **_shown(_Seen(now)))
+                           elsewhere=changed_elsewhere(now), saved=book().roster_saved(), **_shown(_Seen(now)))
 
 
 def _shown(seen: _Seen) -> dict[str, object]:
     """Return what the result of a reading shows."""
-    now, kept = seen.draft, _kept()
+    now, kept = seen.draft, kept_list()
     reading = read(now.text, now.part)
     settled = now.settled | set(map(mark, kept.text.splitlines()))  # what was saved was looked at
-    update, names = _tried(now, reading)
-    reading = reading.as_known(_known_more(update, reading))
-    found = reading.sorted(settled, _known(update), update.ids if update else ())
-    return {"reading": reading, "draft": now, "sorted": found, "seen": seen, "unsaved": _is_unsaved(now), "mark": mark,
+    update, names = tried(now, reading)
+    reading = reading.as_known(known_more(update, reading))
+    found = reading.sorted(settled, known(update), update.ids if update else ())
+    return {"reading": reading, "draft": now, "sorted": found, "seen": seen, "unsaved": is_unsaved(now), "mark": mark,
             "leaving": tuple(names[one] for one in update.left) if update else (),
             "without_page": reading.without_page(found.tidied)}
-
-
-def _tried(now: Draft, reading: Reading) -> tuple[RosterUpdate | None, dict[int, str]]:
-    """Return what saving a list would do to the class, and what everyone would be called; None where nothing."""
-    if reading.problem or not _is_unsaved(now) or not book().children(left=True):
-        return None, {}
-    return _trial(now, reading)
-
-
-def _known(update: RosterUpdate | None) -> Mapping[int, Recognised]:
-    return {one.line: one for one in update.recognised} if update else {}
-
-
-def _known_more(update: RosterUpdate | None, reading: Reading) -> Mapping[int, Child]:
-    """Return the children, by line, of whom the class knows more than the list says."""
-    if update:
-        return update.more
-    there = {one.child.line: one.child for one in book().children()}
-    return {line.line: there[line.line] for line in reading.lines if line.child and line.line in there
-            and not is_other_script(there[line.line].practice)
-            and (is_other_script(line.child.practice) or line.child.given != there[line.line].given)}
-
-
-def _kept() -> Draft:
-    """Return the list that is saved, as a draft that changes nothing, looked up once in a request."""
-    if "kept_list" not in g:
-        g.kept_list = book().saved_list()
-    return cast(Draft, g.kept_list)
-
-
-def _draft() -> Draft:
-    return book().draft() or _kept()
-
-
-def _is_unsaved(now: Draft) -> bool:
-    kept = _kept()
-    return (now.text.strip(), now.part, now.whole) != (kept.text.strip(), kept.part, kept.whole) or is_meant_anew(
-        now.settled)
-
-
-def _elsewhere(now: Draft) -> bool:
-    """Say whether the list was changed in another window since this draft was begun."""
-    return now.roster != book().roster_id() and bool(now.text) and _is_unsaved(now)
 
 
 # --- reading -------------------------------------------------------------------------------------------
@@ -139,23 +110,13 @@ def read_again() -> str | tuple[str, int] | Response:
 
 def _typed() -> Draft:
     """Return the draft with what a form says of it, kept."""
-    before = _draft()
+    before = draft()
     text = request.form.get("text", before.text).replace("\r\n", "\n")
-    now = replace(before, text=text, part=_part(before.part), whole="whole" in request.form, roster=_based(),
+    now = replace(before, text=text, part=_part(before.part), whole="whole" in request.form, roster=based_on(),
                   steps=before.steps)
     if now != before:
-        _keep(now, typed=True)
+        keep_draft(now, typed=True)
     return now
-
-
-def _keep(now: Draft, *, typed: bool) -> None:
-    """Keep a draft; one that changes nothing of what is saved is given up, and one too long to be read is not kept."""
-    if not _is_unsaved(now) and not now.settled and not now.steps:
-        book().discard_draft()
-    elif len(now.text) <= MAX_CHARACTERS:
-        if not typed and book().draft() is None:
-            book().keep_draft(_kept())  # the step to go back to
-        book().keep_draft(now, typed=typed)
 
 
 def _pressed(now: Draft) -> _Seen:
@@ -163,7 +124,7 @@ def _pressed(now: Draft) -> _Seen:
     pressed, file = request.form.get("do", ""), request.files.get("file")
     if pressed == BACK:
         book().step_back()
-        return _Seen(_draft(), changed=True)
+        return _Seen(draft(), changed=True)
     if file is not None and file.filename:
         try:
             text, notes = _decoded(file.read())
@@ -183,18 +144,18 @@ def _unread(now: Draft, why: Message) -> _Seen:
 
 
 def _stepped(now: Draft, told: tuple[Message, ...] = ()) -> _Seen:
-    _keep(now, typed=False)
-    return _Seen(_draft(), told, changed=True)
+    keep_draft(now, typed=False)
+    return _Seen(draft(), told, changed=True)
 
 
 def _answered(now: Draft, pressed: str) -> _Seen:
     """Take a way for a line; a line that is there no more, or cannot be written so, changes nothing."""
     which, _, key = pressed.partition(".")
     reading = read(now.text, now.part)
-    update, _ = _tried(now, reading)
-    reading = reading.as_known(_known_more(update, reading))
+    update, _ = tried(now, reading)
+    reading = reading.as_known(known_more(update, reading))
     found = next(((at, way) for at, line in enumerate(reading.lines) if mark(line.text) == which
-                  for way in ways_on(reading.lines, at, reading.cannot_draw(line), _known(update)) if way.key == key),
+                  for way in ways_on(reading.lines, at, reading.cannot_draw(line), known(update)) if way.key == key),
                  None)
     if found is None:
         return _Seen(now)
@@ -211,20 +172,7 @@ def _answered(now: Draft, pressed: str) -> _Seen:
     text = written(reading.lines, at, way, lambda tried: _lines_of(tried, now.part))
     if text is None:
         return _Seen(now, (message("web.list.not_written", words=line.text.strip()),))
-    return _stepped(replace(now, text=text, settled=_stays(now, reading, at, text)))
-
-
-def _stays(now: Draft, reading: Reading, at: int, text: str) -> frozenset[str]:
-    """Return what is settled when a line of a list was written anew: its child is who it was."""
-    update, _ = _tried(now, reading)
-    lines, child = text.split("\n"), reading.lines[at].child
-    child_id = (update.ids if update else book().on_lines()).get(reading.lines[at].line)
-    if len(lines) != len(reading.lines):
-        return now.settled
-    which, settled = mark(lines[at]), now.settled
-    if child and is_other_script(whole_name(child)):
-        settled |= {stood(which, whole_name(child))}
-    return settled if child_id is None else with_answer(settled, which, child_id)
+    return _stepped(replace(now, text=text, settled=stays_settled(now, reading, at, text)))
 
 
 def _lines_of(text: str, part: NamePart) -> tuple[LineReport, ...]:
@@ -243,14 +191,6 @@ def _decoded(data: bytes) -> tuple[str, tuple[Message, ...]]:
     if current_app.config["IN_BROWSER"]:  # it has no processes, and nobody else waits there
         return decode(data, message("roster.file"), sheet)
     return decode_in_a_process(data, message("roster.file"), sheet)
-
-
-def _based() -> int:
-    """Return the number of the list that a form began from; aborts with 400 for what no list has."""
-    said = request.form.get("based", "0")
-    if not (said.isascii() and said.isdecimal() and len(said) <= _MAX_FIGURES):
-        abort(400)
-    return int(said)
 
 
 @pages.post("/class/list/discard")
@@ -273,13 +213,13 @@ def keep() -> Response:
     now, reading = seen.draft, read(seen.draft.text, seen.draft.part)
     if reading.problem:
         return redirect(url_for("roster.show", told=desk().tell([*seen.told, reading.problem])))
-    if "sure" not in request.form and _replaces(now, reading):
+    if "sure" not in request.form and replaces_most(now, reading):
         return redirect(url_for("roster.compare"))
     try:
         update = _saved(now, reading)
         keep_groups()
     except ClassbookError:
-        if book().roster_id() == _based():
+        if book().roster_id() == based_on():
             raise
         return redirect(url_for("roster.show"))
     return redirect(url_for("room.show", told=desk().tell(_told(update, reading)), undo=book().roster_id()))
@@ -289,20 +229,10 @@ def _saved(now: Draft, reading: Reading) -> RosterUpdate:
     """Keep a list and the part of the name that is practised, both or neither."""
     first = {} if book().roster_id() else _paper_language()
     asked = {} if now.part == book().part else {"practise": now.part}  # what is so already is no change in the history
-    return book().save_list(reading.text, {**asked, **first}, same=_same(now, reading), answers=_answers(now, reading),
-                            after_roster=_based(), whole=now.whole, settled=now.settled,
+    return book().save_list(reading.text, {**asked, **first}, same=same_on_lines(now, reading),
+                            answers=answers_on_lines(now, reading), after_roster=based_on(), whole=now.whole,
+                            settled=now.settled,
                             words=list_words(wording(language_of(request)).say))
-
-
-def _same(now: Draft, reading: Reading) -> Mapping[int, int]:
-    """Return who of the class stands on which line of a list, by what was answered and by lines as they were."""
-    lines = [line.text for line in reading.lines]
-    return same_children(_kept().text.splitlines(), book().on_lines(), lines) | answered(now.settled, lines, mark)
-
-
-def _answers(now: Draft, reading: Reading) -> Answers:
-    """Return what was said of the names on lines of a list."""
-    return answers(now.settled, [line.text for line in reading.lines], mark)
 
 
 def _paper_language() -> dict[str, str]:
@@ -312,28 +242,14 @@ def _paper_language() -> dict[str, str]:
     return {} if said or spoken not in languages() else {"language": spoken}
 
 
-def _replaces(now: Draft, reading: Reading) -> bool:
-    """Say whether more than half of the class would leave."""
-    update, _ = _tried(now, reading)
-    return update is not None and 2 * len(update.left) > len(book().on_lines())
-
-
-def _trial(now: Draft, reading: Reading) -> tuple[RosterUpdate, dict[int, str]]:
-    """Try what saving a list would do, once in a request."""
-    tried: dict[Draft, tuple[RosterUpdate, dict[int, str]]] = g.setdefault("tried", {})
-    if now not in tried:
-        tried[now] = book().trial(reading.text, now.part, same=_same(now, reading), answers=_answers(now, reading))
-    return tried[now]
-
-
 @pages.get("/class/list/instead")
 def compare() -> str | Response:
     """Show who would stay, join and leave."""
-    now = _draft()
+    now = draft()
     reading = read(now.text, now.part)
     if reading.problem or not book().children():
         return redirect(url_for("roster.show"))
-    update, names = _trial(now, reading)
+    update, names = trial(now, reading)
     came = (*update.joined, *update.returned)
     return render_template("instead.html", draft=now, based=now.roster, stays=[names[one] for one in update.stayed],
                            leaves=[names[one] for one in update.left], joins=[names[one] for one in came])
@@ -360,7 +276,7 @@ def _not_kept(reading: Reading) -> tuple[Message, ...]:
 def take_back() -> Response:
     """Bring the class back as it was before the newest list was saved; that list is a draft again."""
     try:
-        book().undo_roster(after_roster=_based())
+        book().undo_roster(after_roster=based_on())
     except ClassbookError as error:
         return redirect(url_for("room.show", told=desk().tell([error.message])))
     desk().forget(book().erasures)
