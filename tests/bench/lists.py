@@ -29,6 +29,8 @@ from made_lists import (
     shapes_late,
     shapes_open,
     shapes_seen,
+    shapes_spring,
+    shapes_summer,
     shapes_tuned,
     shapes_unseen,
 )
@@ -39,7 +41,8 @@ from namewright.roster import known
 
 OF = {"tuned": shapes_tuned, "held": shapes_held, "fresh": shapes_fresh, "late": shapes_late,
       "further": shapes_further, "last": shapes_last, "apart": shapes_apart, "back": shapes_back,
-      "open": shapes_open, "kept": shapes_kept, "seen": shapes_seen, "unseen": shapes_unseen}
+      "open": shapes_open, "kept": shapes_kept, "seen": shapes_seen, "unseen": shapes_unseen,
+      "spring": shapes_spring, "summer": shapes_summer}
 PLACES = {"tuned": TUNED, "held": HELD, "further": FURTHER, "invented": (INVENTED,)}
 COLUMNS = ("children", "right", *WRONG)
 

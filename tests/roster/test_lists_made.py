@@ -17,6 +17,8 @@ from made_lists import (
     shapes_kept,
     shapes_open,
     shapes_seen,
+    shapes_spring,
+    shapes_summer,
     shapes_tuned,
     shapes_unseen,
 )
@@ -77,6 +79,12 @@ def test_a_list_from_a_further_hand_keeps_what_holds_for_every_list(name: str) -
 @pytest.mark.parametrize("name", sorted({**shapes_seen.SHAPES, **shapes_unseen.SHAPES}))
 def test_a_list_of_an_autumn_keeps_what_holds_for_every_list(name: str) -> None:
     _keeps_what_holds(shapes_seen.SHAPES.get(name) or shapes_unseen.SHAPES[name], f"autumn {name}")
+
+
+@pytest.mark.long
+@pytest.mark.parametrize("name", sorted({**shapes_spring.SHAPES, **shapes_summer.SHAPES}))
+def test_a_list_of_a_spring_keeps_what_holds_for_every_list(name: str) -> None:
+    _keeps_what_holds(shapes_spring.SHAPES.get(name) or shapes_summer.SHAPES[name], f"spring {name}")
 
 
 def _keeps_what_holds(shape: Shape, seed: str) -> None:
