@@ -231,7 +231,7 @@ def birthdays_in_a_calendar(rng: random.Random, some: Sequence[Person]) -> Made:
 
 
 TWINS = ("twins", "gemelos", "jumeaux", "Zwillinge", "gemelli", "gêmeos")
-TWIN_AND = (" and ", " y ", " et ", " und ", " e ")
+TWIN_AND = (" and ", " y ", " et ", " und ", " e ", " e ")
 
 
 @shape()

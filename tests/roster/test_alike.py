@@ -70,6 +70,11 @@ def test_one_name_in_quotation_marks_stays() -> None:
         '"Mira"', "Bo", "[Una]"]
 
 
+def test_a_row_to_fill_in_stops_nobody() -> None:
+    read = read_roster("Mira Vost – fruit\nBo Tarn – ____\nXobrel Quill – juice\nTilo Elm – fruit\nUna Vale – ____")
+    assert [child.practice for child in read.children] == ["Mira", "Bo", "Xobrel", "Tilo", "Una"]
+
+
 def test_long_lines_are_read_in_time_that_grows_with_them() -> None:
     """Lines that are a text are left as they are, whatever signs stand in them."""
     lines = ["( " * 30_000, ": " * 30_000, "a - " * 30_000, '["' * 30_000]

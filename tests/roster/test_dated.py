@@ -72,6 +72,10 @@ def test_the_children_of_a_stop_stand_behind_its_time_and_place(text: str) -> No
     assert practised(text)[:3] == ["Xobrel", "Mira", "Bo"]
 
 
+def test_two_spaces_in_a_stop_with_its_time_stop_nobody() -> None:
+    assert practised("7:02 mairie: Mira Vost\n7:05 mairie: Bo Tarn  -  Una Vale\n7:08 mairie: Tilo Elm")[0] == "Mira"
+
+
 def test_a_place_never_takes_the_place_of_names_before_a_sign() -> None:
     assert practised("15:00 Mira Vost: Jo Vost\n15:15 Bo Tarn: Al Tarn")[0] == "Mira"
 

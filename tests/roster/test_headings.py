@@ -96,6 +96,7 @@ def test_a_line_that_nobody_has_to_ask_about(line: str, why: str) -> None:
 
 @pytest.mark.parametrize("text", [
     "Xyra – red table\nTholm – blue table\nBrenu, green table", "Xyra → Rote Gruppe\nTholm → Rote Gruppe\nBrenu",
+    "Xyra – ____\nTholm – ____ \nBrenu – ____",
     "Xyra – Rote Gruppe\nTholm – Blaue Gruppe\nBrenu – Grüne Gruppe", "Xyra\nMia – Blaue Gruppe\nBrenu",
 ])
 def test_a_child_with_a_place_behind_it_is_no_heading(text: str) -> None:

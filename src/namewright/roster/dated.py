@@ -160,7 +160,8 @@ def _behind(lines: Sequence[Line], found: dict[int, _Opened]) -> Iterator[Line]:
         elif _names_nobody(opened.rest, titled=titled, loud=loud):
             yield line.heading(line.text)
         elif placed and (place := _placed(opened.rest)):
-            yield line.without(line.text[: line.text.rindex(place.rest)], place.rest)
+            text = " ".join(line.text.split())  # what was opened has one space where the line may have two
+            yield line.without(text[: text.rindex(place.rest)], place.rest)
         else:
             note = message("roster.date" if opened.dated or opened.day else "roster.number")
             yield line._replace(text=opened.rest, notes=(*line.notes, note))
