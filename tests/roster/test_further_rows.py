@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import pytest
+
 from namewright.roster.children import Outcome
 from namewright.roster.parsing import read_roster
 
@@ -57,3 +59,32 @@ def test_a_mother_and_a_father_one_below_the_other_are_of_one_child() -> None:
 def test_children_with_numbers_of_their_own_stay_two_beside_a_mother_and_a_father() -> None:
     assert _practised("40100,Vost,Mira,2021-01-24,Olga,Mother", "40107,Vost,Mira,2020-03-02,Rolf,Father") == [
         "Mira", "Mira"]
+
+
+GROWN_UPS = [("mother", "father"), ("Mutter", "Vater"), ("mère", "père"), ("madre", "padre"), ("mamma", "babbo"),
+             ("mãe", "pai")]
+
+
+@pytest.mark.parametrize(("one", "two"), GROWN_UPS)
+@pytest.mark.parametrize("line", ["{}, {} {}, 555 {}", "{} ({} {}, 555 {})", "{} – {} {} 555 {}", "{}\t{}\t{}\t555 {}",
+                                  "{},{},{},555 {}", "{2}\t{1}\t{0}\t555 {3}"])
+def test_a_line_for_each_grown_up_without_titles_makes_each_child_once(line: str, one: str, two: str) -> None:
+    contacts = [("Mira Vost", one, "Olga Vost", "0101"), ("Mira Vost", two, "Rolf Vost", "0102"),
+                ("Leo Tarn", one, "Ruth Tarn", "0103"), ("Leo Tarn", two, "Emil Tarn", "0104")]
+    roster = read_roster("\n".join(line.format(*contact) for contact in contacts))
+    assert [child.given for child in roster.children] == ["Mira", "Leo"]
+    assert [report.outcome for report in roster.lines] == [Outcome.CHILD, Outcome.FURTHER] * 2
+    twice = "\n".join(line.format(*contact).replace(two, one) for contact in contacts)
+    assert len(read_roster(twice).children) == 4, "two mothers are of two children"
+
+
+def test_without_titles_a_number_or_a_birthday_of_its_own_is_another_child() -> None:
+    assert len(read_roster("1. Mira Vost, mother Olga\n2. Mira Vost, father Rolf\n3. Leo Tarn").children) == 3
+    assert len(read_roster("Mira Vost, 2.3.2019, mother Olga\nMira Vost, 4.5.2020, father Rolf\nLeo Tarn, 1.1.2019, x"
+                           ).children) == 3
+    assert len(read_roster("Mira, mother Olga\nMira, father Rolf\nLeo Tarn").children) == 3, "a given name alone"
+
+
+def test_a_group_that_stands_in_rows_beside_grown_ups_is_no_child() -> None:
+    rows = "Rot\tMira Vost\tmother Jo\nRot\tLeo Tarn\tmother Bo\nBlau\tNoah Holm\tfather Ed\nBlau\tIda Kern\tfather Al"
+    assert [child.given for child in read_roster(rows).children] == ["Mira", "Leo", "Noah", "Ida"]

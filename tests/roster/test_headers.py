@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 
+from namewright.roster.children import Outcome
 from namewright.roster.headers import asked_hand, family_first, header_role, header_roles
 from namewright.roster.parsing import read_roster
 from namewright.roster.vocabulary import Role
@@ -83,3 +84,23 @@ def test_what_children_go_by_is_the_given_name_where_no_other_column_has_it() ->
     assert header_roles(("Familienname", "Vorname", "Rufname")) == (Role.FAMILY, Role.GIVEN, Role.GOES_BY)
     children = read_roster("LfdNr;Familienname;Rufname\n1;Cui;Na\n2;Vost;Mira").children
     assert [child.practice for child in children] == ["Na", "Mira"]
+
+
+TITLES_ALONE = ["Given", "First", "Family", "Kind", "Bambino", "Criança", "Élève", "Alumno", "Nom", "Nachname",
+                "Student first name", "Apellidos", "Name des Kindes"]
+
+
+@pytest.mark.parametrize("title", TITLES_ALONE)
+@pytest.mark.parametrize("names", [("李伟", "王芳"), ("Mira", "Leo"), ("Mira Vost", "Leo Tarn", "Ida Kern"),
+                                   ("Xobrel", "Vemka")])
+def test_the_title_of_one_column_is_no_child_and_is_told(title: str, names: tuple[str, ...]) -> None:
+    for sign in ("", ",", ":"):
+        roster = read_roster("\n".join(f"{line}{sign.strip(':')}" for line in (f"{title}{sign}", *names)))
+        assert len(roster.children) == len(names)
+        assert roster.lines[0].outcome is Outcome.HEADER
+        assert roster.lines[0].notes
+
+
+def test_a_family_called_as_a_title_is_asked_about_over_family_names() -> None:
+    assert read_roster("Kind\nKern\nWolf\nBerg").lines[0].outcome is Outcome.LEFT_OUT
+    assert len(read_roster("Mira Kind\nLeo Kind").children) == 2

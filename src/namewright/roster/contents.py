@@ -11,6 +11,7 @@ import re
 from collections import Counter
 from collections.abc import Iterable, Sequence
 from functools import cached_property
+from itertools import groupby
 
 from namewright.named_tuples import NamedTuple
 from namewright.names.casing import begins_small, is_all_capitals
@@ -43,6 +44,7 @@ _DATED = ANY_DAYS | MONTHS
 _MAX_COLUMNS = 64
 _MOSTLY = 0.6
 _FEW_ROWS = 4
+_GROWN_UPS = 4  # rows of one child at most, on the whole
 _LEADS, _NEARLY = 0.3, 0.75  # how surely a column must be of given names where every cell is to be a child
 _DECIDES = 0.2  # mean lean of a row by which one column of names is told from another
 _FIGURES, _LETTERS = pattern(r"\d+"), pattern(r"[^\W\d_]+")
@@ -89,6 +91,17 @@ class _Column:
         return len(self.cells) >= _FEW_ROWS and 2 * len(set(map(fold, self.cells))) <= len(self.cells)
 
     @cached_property
+    def of_others(self) -> bool:
+        """Say whether most cells open with who a grown-up is to a child: ``mother``, ``Mutter Jo Vost``."""
+        return share(_tells_who(cell.split()[0]) for cell in self.cells) >= _MOSTLY
+
+    @cached_property
+    def runs(self) -> bool:
+        """Say whether some names stand in rows one below another and never apart, as with a row for each parent."""
+        runs = [name for name, _ in groupby(map(fold, self.cells))]
+        return len(set(runs)) == len(runs) < len(self.cells) <= _GROWN_UPS * len(runs)
+
+    @cached_property
     def whole(self) -> bool:
         """Say whether most cells have two words or more, particles apart, or a comma."""
         return share(len(_words(cell)) > 1 or "," in cell.strip(",") for cell in self.cells) >= _MOSTLY
@@ -122,7 +135,7 @@ def judge(rows: Sequence[Sequence[str]], delimiter: str, wide: str) -> Judged:
         return Judged(tuple(roles), headed=True, grid=True)
     few = max((len(columns[at].cells) for at in names), default=0) / 2
     names = [at for at in names if len(columns[at].cells) >= few]
-    names = [at for at in names if not columns[at].repeats] or names
+    names = _of_children(columns, names) or [at for at in names if not columns[at].repeats] or names
     if _is_grid([columns[at] for at in names], len(names) == _filled(columns), delimiter == wide):
         if not headed:
             return Judged(tuple(roles), grid=True)
@@ -131,6 +144,15 @@ def judge(rows: Sequence[Sequence[str]], delimiter: str, wide: str) -> Judged:
     kept, doubt = _parts(columns, names, comma=delimiter == ",")
     return Judged(tuple(kept.get(at, Role.OTHER if role is Role.FULL else role) for at, role in enumerate(roles)),
                   headed, unsure, doubt=doubt)
+
+
+def _of_children(columns: Sequence[_Column], names: Sequence[int]) -> list[int]:
+    """Return the columns of names of children who have a row for each grown-up, none where no column tells of these."""
+    if not any(column.of_others for column in columns):
+        return []
+    found = [at for at in names if columns[at].runs]
+    parts = len(found) > 1 and any(columns[at].known >= _MOSTLY for at in found)
+    return found if parts or any(columns[at].whole for at in found) else []  # one word alone may be a group: Red
 
 
 def names_in(cells: Iterable[str]) -> int:
@@ -312,13 +334,16 @@ def _kind(cell: str) -> Role:
 
 
 def _tells_of_others(cell: str) -> bool:
-    """Say whether a cell tells who somebody is to a child: ``Oma Rosa``, ``só o pai Ivo``, ``walks with Ada``."""
+    """Say whether a cell tells who somebody is to a child: ``mother``, ``Oma Rosa``, ``só o pai Ivo``."""
     first, *rest = cell.split()
     if not rest:
-        return False
+        return _tells_who(first)
     small = begins_small(first) and fold(first) not in PARTICLES and any(word[0].isupper() for word in rest)
-    return small or any(fold(word).strip(",:") in OTHER_PEOPLE and (begins_small(word) or not is_given(word))
-                        for word in (first, *rest))
+    return small or any(map(_tells_who, (first, *rest)))
+
+
+def _tells_who(word: str) -> bool:
+    return fold(word).strip(",:") in OTHER_PEOPLE and (begins_small(word) or not is_given(word))
 
 
 @keeps_names(2048)

@@ -1,11 +1,13 @@
 """Rows of a table that are about a child who has one already, as an export of contacts has one for each grown-up.
 
 It is the same child where both parts of the name agree, and with them a number or a birthday that no other name has; or
-where two rows that follow each other have other words for who the grown-up is (mother, father).
+where two rows that follow each other have other words for who the grown-up is (mother, father), as they may in a list
+without titles, too.
 """
 
 from __future__ import annotations
 
+import re
 from collections import defaultdict
 from collections.abc import Mapping, Sequence
 from itertools import pairwise
@@ -22,6 +24,9 @@ _REACHED = word_set("""
     morada""")
 """Titles of how a grown-up is reached, which tell no child from another."""
 _BETWEEN = pattern(r"[\W_]+")
+_SIGNS = pattern(r"[^\w'’-]+")
+_FIGURES = pattern(r"\d+")
+_DATE = pattern(r"\b\d{1,4}([-/.])\d{1,2}\1\d{1,4}\b")
 
 Name = tuple[str, str]
 
@@ -58,6 +63,42 @@ def further_rows(rows: Sequence[tuple[Row, Name]], table: Table) -> Mapping[int,
         for cell in own:
             first.setdefault((*cell, name), row.line)
     return found | _by_relation(rows, found, table)
+
+
+def rows_by_grown_up(rows: Sequence[tuple[Row, Name]]) -> Mapping[int, Further]:
+    """Return, by line, the rows right below one of the same name that tell of another grown-up, without titles.
+
+    Each row comes as it was typed; a date, or a number before the name, that is another one is of another child.
+    """
+    found: dict[int, Further] = {}
+    for (above, one), (row, two) in pairwise(rows):
+        first, second = _grown_ups(above, one), _grown_ups(row, two)
+        if one != two or not all(two) or not first or not second or first & second:
+            continue
+        if _own(above, one) == _own(row, two):
+            name = " ".join(word for word in _words(row) if fold(word) in _parts(two))
+            found[row.line] = Further(found[above.line].first if above.line in found else above.line, name)
+    return found
+
+
+def _words(row: Row) -> list[str]:
+    return [word for cell in row.cells for word in _SIGNS.split(cell) if word]
+
+
+def _parts(name: Name) -> set[str]:
+    return {word for part in name for word in part.split()}
+
+
+def _grown_ups(row: Row, name: Name) -> set[str]:
+    """Return the words of a row for who a grown-up is to the child."""
+    return OTHER_PEOPLE.intersection(map(fold, _words(row))) - _parts(name)
+
+
+def _own(row: Row, name: Name) -> list[str]:
+    """Return what is the child's own: the numbers before its name, and any date."""
+    text = " ".join(row.cells)
+    before = re.split("|".join(map(re.escape, name)), fold(text), maxsplit=1)[0]
+    return [*_FIGURES.findall(before), *(match[0] for match in _DATE.finditer(text))]
 
 
 def _by_relation(

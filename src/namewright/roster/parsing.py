@@ -16,10 +16,11 @@ from namewright.named_tuples import NamedTuple
 from namewright.roster.beside import strip_numbering
 from namewright.roster.children import Child, LineReport, Outcome, Roster, RosterError
 from namewright.roster.columns import Row, Table
-from namewright.roster.further_rows import further_rows, is_about_others
+from namewright.roster.further_rows import further_rows, is_about_others, rows_by_grown_up
 from namewright.roster.header_words import SOLO_HEADERS
 from namewright.roster.headers import header_role, header_roles
 from namewright.roster.judge import Judge
+from namewright.roster.known import is_family, is_given, is_known
 from namewright.roster.labels import labels
 from namewright.roster.limits import MAX_BYTES, MAX_LINES
 from namewright.roster.pasted import Line
@@ -27,7 +28,7 @@ from namewright.roster.rows import ONE_EACH, Entry, LeftOut, read_row, settle
 from namewright.roster.sources import decode, read_bytes
 from namewright.roster.tidy import Tidied, scrub
 from namewright.roster.unfolding import Unfolded, unfold
-from namewright.roster.vocabulary import Role, fold
+from namewright.roster.vocabulary import NAME_ROLES, Role, fold
 from namewright.settings import NamePart
 from namewright.store import keeps_names
 
@@ -83,7 +84,7 @@ def _read(text: str, source: Message | str, part: NamePart, columns: str, names_
     known = (_rows if len(text) > _KEPT_CHARACTERS else _rows_lately)(lines, columns)
     unfolded, table = known.found.lines, known.found.table
     settled = [_settled(draft, part, names_in) for draft in known.drafts]
-    drafts = _note_repeats(_one_of_each(settled, table, unfolded), unfolded)
+    drafts = _note_repeats(_one_of_each(settled, known), unfolded)
     children = _children([draft for draft in drafts if draft.entry])
     reports = _reports(known.typed, known.clean, unfolded, drafts, children)
     if not children:
@@ -172,9 +173,12 @@ def roster_from_bytes(
 
 def _draft_rows(found: Unfolded) -> list[_Draft]:
     drafts, table = [], found.table
+    top = _title_alone(table)
     for row in table.rows:
         if not any(row.cells):
             drafts.append(_Draft(row, Outcome.BLANK))
+        elif row.line == top:
+            drafts.append(_top_draft(row, table))
         elif table.header is not None and row.line < table.header:
             drafts.append(_Draft(row, Outcome.HEADING, notes=(_ABOVE_HEADER,)))
         elif row.line == table.header and table.unsure:
@@ -189,6 +193,24 @@ def _draft_rows(found: Unfolded) -> list[_Draft]:
         else:
             drafts.append(_draft_row(row, table, found))
     return drafts
+
+
+def _title_alone(table: Table) -> int | None:
+    """Return the line of a first row that is the title of one column alone: ``Given``, ``Kind``; None where none is."""
+    first = next((row for row in table.rows if any(row.cells)), None)
+    if table.header is not None or first is None or len(filled := [cell for cell in first.cells if cell]) > 1:
+        return None
+    bare = filled[0].strip("()[]:,; ")
+    return first.line if header_role(bare) in NAME_ROLES and fold(bare) not in SOLO_HEADERS else None
+
+
+def _top_draft(row: Row, table: Table) -> _Draft:
+    """Take a title of one column for that, and ask where it is a family name and what stands below is one, too."""
+    below = next((words[0] for one in table.rows if one.line > row.line and (words := " ".join(one.cells).split())), "")
+    name = " ".join(row.cells).strip("()[]:,; ")
+    if is_known(name) and is_family(below) and not is_given(below):
+        return _Draft(row, Outcome.LEFT_OUT, notes=(_perhaps_titles(row),))
+    return _Draft(row, Outcome.HEADER, notes=(_IF_CHILD,))
 
 
 def _perhaps_titles(row: Row) -> Message:
@@ -230,12 +252,14 @@ def _is_header(row: Row, table: Table) -> bool:
     return known == len(filled) or known >= _CERTAIN_HEADER
 
 
-def _one_of_each(drafts: Sequence[_Draft], table: Table, unfolded: Sequence[Line]) -> list[_Draft]:
-    """Make nobody of the further rows of a child, which stay with it, in a table with a row for each grown-up."""
-    if table.header is None or not any(map(is_about_others, table.titles)):
-        return list(drafts)
-    entries = [(draft.row, draft.entry.reading) for draft in drafts if draft.entry]
-    same = further_rows([(row, (fold(reading.given), fold(reading.family))) for row, reading in entries], table)
+def _one_of_each(drafts: Sequence[_Draft], known: _Rows) -> list[_Draft]:
+    """Make nobody of the further rows of a child, which stay with it, where there is a row for each grown-up."""
+    rows = [(draft.row, (fold(draft.entry.reading.given), fold(draft.entry.reading.family)))
+            for draft in drafts if draft.entry]
+    table, unfolded = known.found.table, known.found.lines
+    titled = table.header is not None and any(map(is_about_others, table.titles))
+    same = further_rows(rows, table) if titled else rows_by_grown_up(
+        [(row._replace(cells=(" ".join(known.typed[row.line : row.line + row.span]),)), name) for row, name in rows])
     return [_Draft(draft.row, Outcome.FURTHER, notes=(message(
         "roster.same_child", line=unfolded[found.first].origin + 1, shared=found.shared),), of=found.first)
         if (found := same.get(draft.row.line)) else draft for draft in drafts]

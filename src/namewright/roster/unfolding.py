@@ -18,6 +18,7 @@ from namewright.roster.columns import WIDE_SPACE, Row, Table, join_cells, lay_ou
 from namewright.roster.corrected import from_corrections
 from namewright.roster.cut_short import plain_spellings
 from namewright.roster.dated import from_dated_lines
+from namewright.roster.foot_rows import foot_rows
 from namewright.roster.forms import from_a_form
 from namewright.roster.headers import header_roles, titles_for
 from namewright.roster.judge import Judge
@@ -67,7 +68,7 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
     found, table, judge = _all_apart(found)
     plain = not table.delimiter and table.header is None
     unlike = {at: perhaps_unlike(line.text) for at, line in enumerate(found) if line.origin in doubtful}
-    unlike |= unlike_lines([line.text for line in found]) if plain else {}
+    unlike |= unlike_lines([line.text for line in found]) if plain else foot_rows(table)
     unfolded = Unfolded(found, table, judge, unlike)
     return _with_asides(unfolded, asides) if asides else unfolded
 

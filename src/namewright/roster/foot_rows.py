@@ -1,0 +1,93 @@
+"""Rows at the foot of a table that count those above: ``Hot  5  7``, and below a total ``vegetarisch  5  3``.
+
+Where the columns hold marks, hands or words, a row of figures alone is no child, whatever stands before them; where
+they hold figures for every child, rows below one that opens with a word for a total are none. A row that may be a
+child for all that is asked about.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+
+from namewright.message import message
+from namewright.named_tuples import NamedTuple
+from namewright.names.casing import begins_small
+from namewright.names.clusters import is_letter
+from namewright.roster.columns import Row, Table
+from namewright.roster.free_text import NAME_LABEL
+from namewright.roster.known import is_given
+from namewright.roster.shares import share
+from namewright.roster.unlike import Unlike, perhaps_unlike
+from namewright.roster.vocabulary import NAME_ROLES, TOTALS, fold
+
+_FEWEST, _HARDLY = 3, 0.2
+_TWO = 2  # figures of a row that counts: one alone may be a child's bus
+_COUNTS = message("roster.heading_only")
+
+
+class _Foot(NamedTuple):
+    """A row by what stands in the columns of names, and in the others."""
+
+    at: int
+    name: str
+    others: Mapping[int, str]
+
+
+def foot_rows(table: Table) -> dict[int, Unlike]:
+    """Return the rows (by line) at the foot of a table that count, and those that may be children."""
+    names = [at for at, role in enumerate(table.roles) if role in NAME_ROLES]
+    if not table.delimiter or table.grid or not names:
+        return {}
+    rows = [_parted(row, names) for row in table.rows if any(row.cells) and row.line != table.header]
+    above = rows[: _first(rows)]
+    if len(above) < _FEWEST:
+        return {}
+    small = share(begins_small(row.name) for row in above if row.name) <= _HARDLY
+    rest = [row for row in rows[len(above) :] if row.name and _has_figures_alone(row) and not NAME_LABEL.match(row.name)]
+    return {row.at: _judged(row, small) for row in rest
+            if not is_given(_opening(row)) or (small and begins_small(row.name))}
+
+
+def _first(rows: Sequence[_Foot]) -> int:
+    """Return where the foot begins: at a total, or where rows of figures stand in columns that hardly have any."""
+    total = next((at for at, row in enumerate(rows) if _is_total(row)), len(rows))
+    first = total
+    while first and _counts(rows[first - 1]):
+        first -= 1
+    columns = {at for row in rows[first:total] for at in row.others}
+    told = all(share(_is_figure(row.others.get(at, "")) for row in rows[:first]) <= _HARDLY for at in columns)
+    return first if told else total
+
+
+def _parted(row: Row, names: Sequence[int]) -> _Foot:
+    name = " ".join(row.cells[at] for at in names if at < len(row.cells) and row.cells[at])
+    behind = {at: cell for at, cell in enumerate(row.cells) if at > names[0] and at not in names and cell}
+    return _Foot(row.line, name, behind)
+
+
+def _judged(row: _Foot, small: bool) -> Unlike:
+    """Return why a row is no child; one in small letters under names in capitals, or of a total, is none for sure."""
+    if _is_total(row) or (small and begins_small(row.name)):
+        return Unlike((_COUNTS, message("roster.if_child")), told=True)
+    return perhaps_unlike(row.name)._replace(told=True)
+
+
+def _is_total(row: _Foot) -> bool:
+    """Say whether a row opens with a word for a total and has figures alone behind it."""
+    return _opening(row) in TOTALS and bool(row.others) and _has_figures_alone(row)
+
+
+def _counts(row: _Foot) -> bool:
+    return _has_figures_alone(row) and len(row.others) >= _TWO
+
+
+def _has_figures_alone(row: _Foot) -> bool:
+    return all(map(_is_figure, row.others.values()))
+
+
+def _opening(row: _Foot) -> str:
+    return next(iter(fold(row.name).split()), "")
+
+
+def _is_figure(cell: str) -> bool:
+    return any(map(str.isdigit, cell)) and not any(map(is_letter, cell))

@@ -1,0 +1,55 @@
+"""Rows at the foot of a table that count are no children, and a child with figures of its own is one or asked about."""
+
+from __future__ import annotations
+
+import pytest
+
+from namewright.roster.children import Outcome
+from namewright.roster.parsing import read_roster
+
+CHILDREN = ("Mira V.\tx\t-", "Leo T.\tx\tx", "Xobrel K.\t-\tx", "Noah A.\tx\tx")
+FEET = [
+    ("Name\tMon\tTue", "Total\t3\t2", "vegetarian\t1\t0"), ("Kind\tMo\tDi", "Summe\t3\t2", "vegetarisch\t1\t1"),
+    ("Élève\tLun\tMar", "Total\t3\t2", "dont sans porc\t1\t1"), ("Alumno\tLun\tMar", "Total\t3\t2", "sin gluten\t1\t1"),
+    ("Bambino\tLun\tMar", "Totale\t3\t2", "di cui vegetariani\t1\t1"),
+    ("Criança\tSeg\tTer", "Total\t3\t2", "sem carne\t1\t1"),
+]
+
+
+def _outcomes(text: str) -> list[tuple[str, Outcome]]:
+    return [(line.text.split("\t")[0].split(",")[0], line.outcome) for line in read_roster(text).lines]
+
+
+@pytest.mark.parametrize("foot", FEET)
+@pytest.mark.parametrize("titled", [True, False])
+def test_what_stands_below_a_total_is_no_child(foot: tuple[str, str, str], titled: bool) -> None:
+    title, total, part = foot
+    roster = read_roster("\n".join(([title] if titled else []) + [*CHILDREN, total, part]))
+    assert [child.given for child in roster.children] == ["Mira", "Leo", "Xobrel", "Noah"]
+    assert [line.outcome for line in roster.lines[-2:]] == [Outcome.HEADING] * 2
+    assert all(line.notes for line in roster.lines[-2:])
+
+
+@pytest.mark.parametrize("rows", [("Hot\t3\t2", "Packed\t1\t1"), ("Warm\t3\t2", "Kalt\t1\t1"), ("Xunte\t3\t2",)])
+def test_figures_where_others_have_marks_are_asked_about(rows: tuple[str, ...]) -> None:
+    text = "\n".join(("Name\tMon\tTue", *CHILDREN, *rows))
+    assert [outcome for _, outcome in _outcomes(text)][-len(rows) :] == [Outcome.LEFT_OUT] * len(rows)
+    answered = "\n".join(("Name\tMon\tTue", *CHILDREN, *(f"Name: {row}" for row in rows)))
+    names = [child.given for child in read_roster(answered).children]
+    assert names[-len(rows) :] == [row.split("\t")[0] for row in rows], "its way out"
+
+
+@pytest.mark.parametrize("text", [
+    "Name,Bus,Room\nMira Vost,walks,red\nLeo Tarn,walks,red\nNoah Holm,walks,blue\nIda Kern,3,4",  # a known name
+    "Name,Bus\nMira Vost,walks\nLeo Tarn,walks\nNoah Holm,walks\nXobrel Kund,3",  # one figure may be its bus
+    "Name,Age,Room\nMira Vost,5,12\nXobrel Tarn,5,12\nOdelo Holm,6,14\nVemka Kund,6,14",  # all have figures
+    "name,mon\nmira vost,x\nleo tarn,x\nnoah holm,x\nxobrel kund,3",
+    "Name,Mon\nMira Vost,x\nLeo Tarn,x\nNoah Holm,x\nTotal,3\nXobrel Kund,x",  # with a mark, as the others have
+])
+def test_a_child_with_figures_of_its_own_is_one(text: str) -> None:
+    assert len(read_roster(text).children) == sum(not line.startswith("Total") for line in text.splitlines()) - 1
+
+
+def test_counts_by_kind_below_a_total_of_figures_are_no_children() -> None:
+    text = "Name,Age\nMira Vost,5\nLeo Tarn,6\nNoah Holm,5\nTotal,3\nboys,2\ngirls,1"
+    assert [child.given for child in read_roster(text).children] == ["Mira", "Leo", "Noah"]
