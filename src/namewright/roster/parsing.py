@@ -19,6 +19,7 @@ from namewright.roster.columns import Row, Table
 from namewright.roster.further_rows import further_rows, is_about_others, rows_by_grown_up
 from namewright.roster.header_words import SOLO_HEADERS
 from namewright.roster.headers import header_role, header_roles
+from namewright.roster.headings import heading_reason
 from namewright.roster.judge import Judge
 from namewright.roster.known import is_family, is_given, is_known
 from namewright.roster.labels import labels
@@ -201,7 +202,8 @@ def _title_alone(table: Table) -> int | None:
     if table.header is not None or first is None or len(filled := [cell for cell in first.cells if cell]) > 1:
         return None
     bare = filled[0].strip("()[]:,; ")
-    return first.line if header_role(bare) in NAME_ROLES and fold(bare) not in SOLO_HEADERS else None
+    titled = header_role(bare) in NAME_ROLES and fold(bare) not in SOLO_HEADERS
+    return first.line if titled and heading_reason(filled[0]) is None else None
 
 
 def _top_draft(row: Row, table: Table) -> _Draft:
