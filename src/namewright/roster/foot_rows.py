@@ -43,7 +43,8 @@ def foot_rows(table: Table) -> dict[int, Unlike]:
     if len(above) < _FEWEST:
         return {}
     small = share(begins_small(row.name) for row in above if row.name) <= _HARDLY
-    rest = [row for row in rows[len(above) :] if row.name and _has_figures_alone(row) and not NAME_LABEL.match(row.name)]
+    rest = [row for row in rows[len(above) :]
+            if row.name and _has_figures_alone(row) and not NAME_LABEL.match(row.name)]
     return {row.at: _judged(row, small) for row in rest
             if not is_given(_opening(row)) or (small and begins_small(row.name))}
 
