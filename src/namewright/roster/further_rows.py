@@ -89,7 +89,7 @@ def _parts(name: Name) -> set[str]:
     return {word for part in name for word in part.split()}
 
 
-def _grown_ups(row: Row, name: Name) -> set[str]:
+def _grown_ups(row: Row, name: Name) -> frozenset[str]:
     """Return the words of a row for who a grown-up is to the child."""
     return OTHER_PEOPLE.intersection(map(fold, _words(row))) - _parts(name)
 
