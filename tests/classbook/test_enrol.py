@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
+import random
+
 import pytest
 
 from kept_class import CLASS, names
 from namewright.classbook import Classbook
+from namewright.classbook import enrol as enrolling
 from namewright.classbook.enrol import NEW, Enrolment, enrol
 from namewright.classbook.records import BookChild
+from namewright.classbook.same_child import Kindred, Named
 from namewright.classbook.who import Known
 from namewright.roster.parsing import read_roster
 from namewright.settings import Hand
@@ -227,3 +231,26 @@ def test_both_names_changed_at_once_is_asked_by_a_birthday(book: Classbook) -> N
     assert (asked.name, [one.id for one in asked.known], asked.taken) == ("Jory Hale", [tilo], None)
     assert update.doubted == {tilo, *update.joined}
     assert book.update_roster(text, whole=True, same={5: tilo}).returned == (tilo,)
+
+
+class _OneByOne(Kindred):
+    """Compares a name with everybody."""
+
+    def _who_may_be(self, new: Named) -> set[int]:
+        return set(self._known)
+
+
+def test_a_quick_look_and_comparing_everyone_say_the_same(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Whoever stays, leaves, comes or is written with a slip, in hundreds of made-up lists."""
+    dice = random.Random(11)
+    words = ["".join(dice.choices(("ka", "lo", "mi", "ren", "é", "ü", "ß", "то"), k=dice.choice((1, 2, 2, 3)))).title()
+             for _ in range(40)]
+    for _ in range(300):
+        before = [" ".join(dice.choices(words, k=dice.choice((1, 2, 2, 3)))) for _ in range(dice.randint(1, 12))]
+        stay = [name.replace("o", "a", dice.choice((0, 0, 1))) for name in before if dice.random() < 0.7]
+        after = [*stay, *(" ".join(dice.choices(words, k=2)) for _ in range(dice.randint(1, 5)))]
+        dice.shuffle(after)
+        quick = _matched("\n".join(before), "\n".join(after))
+        with monkeypatch.context() as patch:
+            patch.setattr(enrolling, "Kindred", _OneByOne)
+            assert _matched("\n".join(before), "\n".join(after)) == quick

@@ -2,12 +2,18 @@
 
 from __future__ import annotations
 
+import random
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from namewright.classbook.same_child import Kin, Named, kin
+from namewright.classbook import same_child
+from namewright.classbook.same_child import Kin, Kindred, Named, kin
 
+WORDS = ("Emma", "Lou", "Zoë", "Zoe", "Katla", "Karla", "Jürgen", "Juergen", "Jurgen", "Łucja", "Lucja", "Дарина",
+         "Darina", "Коваль", "Koval", "Kowal", "王小明", "Søren", "Soeren", "Moss", "Mos", "Reed", "Read", "M.", "É.",
+         "J", "O’Quill", "OQuill", "de la Vost", "Vost", "-", "Charlotte", "Charlote")
 NAMES = st.sampled_from(["", "Emma", "Emma Lou", "Zoë", "Zoe", "Moss", "Reed", "Read", "M.", "Дарина", "O’Quill"])
 
 
@@ -49,3 +55,46 @@ def test_it_is_the_same_both_ways(given_one: str, family_one: str, given_two: st
     assert kin(one, two) == kin(two, one)
     if given_one or family_one:
         assert kin(one, one) == Kin.SAME
+
+
+@given(st.lists(st.builds(Named, *[st.lists(st.sampled_from(WORDS), max_size=2).map(" ".join)] * 4), max_size=9),
+       st.builds(Named, *[st.lists(st.sampled_from(WORDS), max_size=2).map(" ".join)] * 4))
+def test_whom_the_signs_leave_out_is_another(known: list[Named], new: Named) -> None:
+    """A quick look at a whole class finds what comparing with each child finds."""
+    levels = {key: kin(new, one) for key, one in enumerate(known)}
+    assert Kindred(dict(enumerate(known))).of(new) == {key: level for key, level in levels.items() if level}
+
+
+def test_slips_are_found_too() -> None:
+    """The same of thousands of made-up names with letters lost, doubled, put in and turned."""
+    dice = random.Random(5)
+    for _ in range(60):
+        known = {key: _made_up(dice) for key in range(15)}
+        for new in (*(_made_up(dice) for _ in range(8)), *(_slipped(one, dice) for one in known.values())):
+            levels = {key: kin(new, one) for key, one in known.items()}
+            assert Kindred(known).of(new) == {key: level for key, level in levels.items() if level}
+
+
+def _made_up(dice: random.Random) -> Named:
+    whole, family = (" ".join(dice.choices(WORDS, k=dice.choice((0, 1, 1, 2)))) for _ in range(2))
+    return Named(whole, family, dice.choice((whole, family, f"{whole} {family}".strip(), dice.choice(WORDS))))
+
+
+def _slipped(one: Named, dice: random.Random) -> Named:
+    at = dice.randrange(len(one.given) + 1)
+    given = one.given[:at] + dice.choice(("", "a", "з", one.given[at:at + 1])) + one.given[at + dice.choice((0, 1)):]
+    return Named(given, one.family, given)
+
+
+@pytest.mark.parametrize("family", ["Quern", ""])
+def test_a_list_of_others_is_not_compared_one_by_one(family: str, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Four hundred names beside thirty of which none is like them: a few pairs are looked at in full, not 12,000."""
+    compared = []
+    monkeypatch.setattr(same_child, "kin", lambda new, old: compared.append(new) or kin(new, old))
+    dice = random.Random(7)
+    kindred = Kindred({key: Named(name, f"{name[::-1]}l" * bool(family), name) for key, name in
+                       enumerate("".join(dice.choices("aeioubdg", k=6)) for _ in range(30))})
+    for _ in range(400):
+        name = "".join(dice.choices("kpstrmnzwy", k=6))
+        kindred.of(Named(name, family, name))
+    assert len(compared) < 400

@@ -16,7 +16,7 @@ from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 
 from namewright.classbook.going_on import NOTHING_SAID, Saying, is_other_script, is_written_alike, whole_name
-from namewright.classbook.same_child import Kin, kin, named
+from namewright.classbook.same_child import Kin, Kindred, named
 from namewright.classbook.who import Known, written
 from namewright.message import Field, Message, message
 from namewright.roster.children import Child
@@ -92,10 +92,10 @@ class _Matching:
         self._children, self._known, self._facts, self._saying = children, known, facts, saying
         self._said = {child.line for child in children if child.line in same}
         self._ids = {child.line: same[child.line] for child in children if same.get(child.line, NEW) != NEW}
-        self._names = {child.line: named(child) for child in children}
-        self._old = {one.id: named(one) for one in known}
+        self._kindred = {here: Kindred({one.id: named(one) for one in known if one.here == here})
+                         for here in (True, False)}
         self._by_id = {one.id: one for one in known}
-        self._kins: dict[tuple[int, int], Kin] = {}  # asked for up to four times, and comparing takes time
+        self._kins: dict[tuple[int, bool], dict[int, Kin]] = {}  # asked for up to four times, and comparing takes time
         self._unsure: set[int] = set()
         self._is_same_class = True
         self._over: list[Known] = []
@@ -133,8 +133,8 @@ class _Matching:
         lines, free = self._open(), self._free(known)
         if len(lines) * len(free) > _MOST_PAIRS:
             return []
-        found = ((child.line, one.id, self._kin(child, one)) for child in lines for one in free)
-        return [pair for pair in found if pair[2] >= least]
+        return [(child.line, one.id, level) for child in lines for level, one in self._kin_of(child, free)
+                if level >= least]
 
     def _open(self) -> list[Child]:
         return [child for child in self._children if child.line not in self._ids and child.line not in self._said]
@@ -200,8 +200,8 @@ class _Matching:
     def _alike(self, child: Child) -> list[Known]:
         """Return those on no line who may be the child, the likeliest first; of who has left only by fitting names."""
         least = Kin.MAYBE if self._is_same_class else Kin.FITS
-        levels = [(self._kin(child, one), one) for one in self._over]
-        fitting = [(level, one) for level, one in levels if level >= (least if one.here else Kin.FITS)]
+        fitting = [(level, one) for level, one in self._kin_of(child, self._over)
+                   if level >= (least if one.here else Kin.FITS)]
         return [one for _, one in sorted(fitting, key=lambda pair: (not pair[1].here, -pair[0]))]
 
     def _by_facts(self, child: Child) -> list[Known]:
@@ -217,13 +217,16 @@ class _Matching:
         free = [one for one in self._over if one.here]
         if taken.here:
             return [one for one in free if _names(one) == _names(taken) == _names(child)]
-        return [one for one in free if self._kin(child, one) >= Kin.FITS]
+        return [one for level, one in self._kin_of(child, free) if level >= Kin.FITS]
 
-    def _kin(self, child: Child, one: Known) -> Kin:
-        pair = child.line, one.id
-        if pair not in self._kins:
-            self._kins[pair] = kin(self._names[child.line], self._old[one.id])
-        return self._kins[pair]
+    def _kin_of(self, child: Child, known: Sequence[Known]) -> list[tuple[Kin, Known]]:
+        """Return those of some children who may be the one on a line, in their order; here and gone apart."""
+        kins: dict[int, Kin] = {}
+        for here in {one.here for one in known}:
+            if (child.line, here) not in self._kins:
+                self._kins[child.line, here] = self._kindred[here].of(named(child))
+            kins |= self._kins[child.line, here]
+        return [(kins[one.id], one) for one in known if one.id in kins] if kins else []
 
 
 def _in_place(children: Sequence[Child], known: Sequence[Known],

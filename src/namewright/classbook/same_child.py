@@ -4,10 +4,15 @@ Names that say nothing against each other are one child's: an accent or a capita
 name or a second given name that was missing. A slip of a few letters beside a part that agrees is likely the same
 child; another family name beside the same given name may be (a family that married, or two real Emmas). Thresholds are
 rules of ours, found by trying invented names.
+
+A list typed beside a class makes thousands of pairs, and most share nothing: ``Kindred`` finds those that may, by signs
+and letters worked out once a name, and only they are compared. No answer hangs on that.
 """
 
 from __future__ import annotations
 
+from collections import defaultdict
+from collections.abc import Mapping
 from dataclasses import dataclass
 from difflib import SequenceMatcher
 from enum import IntEnum
@@ -35,6 +40,29 @@ class Kin(IntEnum):
 
 
 @dataclass(frozen=True)
+class Part:
+    """A given or a family name with its words, for comparing with many."""
+
+    name: str
+    words: tuple[str, ...]
+
+    @cached_property
+    def whole(self) -> str:
+        """Return the words without gaps."""
+        return "".join(self.words)
+
+    @cached_property
+    def other_script(self) -> bool:
+        """Say whether it has a letter that is not Latin."""
+        return is_other_script(self.name)
+
+    @cached_property
+    def letters(self) -> frozenset[tuple[str, int]]:
+        """Return each letter with the count of those like it before it, so that what two names share can be counted."""
+        return frozenset((char, self.whole[:at].count(char)) for at, char in enumerate(self.whole))
+
+
+@dataclass(frozen=True)
 class Named:
     """A child's names for comparing: without letter case, marks, hyphens, apostrophes and dots.
 
@@ -57,11 +85,61 @@ class Named:
         return words(self.family)
 
     @cached_property
+    def given_part(self) -> Part:
+        """Return the given name for comparing."""
+        return Part(self.given, self.given_words)
+
+    @cached_property
+    def family_part(self) -> Part:
+        """Return the family name for comparing."""
+        return Part(self.family, self.family_words)
+
+    @cached_property
     def called(self) -> str:
         """Return the given name or nickname that is practised; empty where it is more than that, or the family name."""
-        practised, family = "".join(words(self.practice)), "".join(self.family_words)
-        given = "".join(self.given_words)
+        practised, family = "".join(words(self.practice)), self.family_part.whole
+        given = self.given_part.whole
         return "" if practised in (family, given + family, family + given) and family else practised
+
+    @cached_property
+    def written(self) -> frozenset[tuple[str, ...]]:
+        """Return the whole name in ways of which one suffices: without gaps, and whichever part was taken for which."""
+        wholes = ((*self.given_words, *self.family_words), words(self.also))
+        return frozenset(way for every in wholes if every for way in (("".join(every),), ("", *sorted(every))))
+
+    @cached_property
+    def spelt_out(self) -> Named:
+        """Return names as where ä, ö, ü and å are not at hand; the same where they have none."""
+        if self.given.isascii() and self.family.isascii() and self.practice.isascii():
+            return self
+        return Named(spelt_out(self.given), spelt_out(self.family), spelt_out(self.practice), self.also)
+
+    @cached_property
+    def pieces(self) -> frozenset[object]:
+        """Return what two names have one of in common where both are one child's.
+
+        But for initials, two scripts, and given names that have no family name beside them.
+        """
+        given = {("given", word) for word in (*self.given_words, self.given_part.whole, self.called) if word}
+        family = {("family", word) for word in (*self.family_words, self.family_part.whole) if word}
+        return frozenset(self.written | given | family)
+
+    @cached_property
+    def begins(self) -> frozenset[tuple[str, str]]:
+        """Return the letters with which words begin, of which an initial is one."""
+        return frozenset((*(("given", word[0]) for word in self.given_words),
+                          *(("family", word[0]) for word in self.family_words)))
+
+    @cached_property
+    def initials(self) -> frozenset[tuple[str, str]]:
+        """Return the words of one letter."""
+        return frozenset((*(("given", word) for word in self.given_words if len(word) == 1),
+                          *(("family", word) for word in self.family_words if len(word) == 1)))
+
+    @cached_property
+    def other_script(self) -> bool:
+        """Say whether a part has a letter that is not Latin."""
+        return self.given_part.other_script or self.family_part.other_script
 
 
 def named(one: Child | Known) -> Named:
@@ -69,24 +147,63 @@ def named(one: Child | Known) -> Named:
     return Named(one.given, one.family, one.practice, one.also if isinstance(one, Known) else "")
 
 
+class Kindred:
+    """The children of a class, for finding those whose names say something of the name on a line."""
+
+    def __init__(self, known: Mapping[int, Named]) -> None:
+        self._known = known
+        self._pieces, self._begins, self._initials = (defaultdict[object, set[int]](set) for _ in range(3))
+        for key, one in known.items():
+            for way in {one, one.spelt_out}:
+                for index, signs in ((self._pieces, way.pieces), (self._begins, way.begins),
+                                     (self._initials, way.initials)):
+                    for sign in signs:
+                        index[sign].add(key)
+        self._alone = [key for key, one in known.items() if not one.family_words]
+        self._other_script = [key for key, one in known.items() if one.other_script]
+
+    def of(self, new: Named) -> dict[int, Kin]:
+        """Return how surely each child of the class is the one of a name; without those who are another."""
+        found = {key: kin(new, self._known[key]) for key in self._who_may_be(new)}
+        return {key: level for key, level in found.items() if level > Kin.OTHER}
+
+    def _who_may_be(self, new: Named) -> set[int]:
+        """Return more than are kin, and never fewer."""
+        found: set[int] = set()
+        for way in {new, new.spelt_out}:
+            for index, signs in ((self._pieces, way.pieces), (self._begins, way.initials),
+                                 (self._initials, way.begins)):
+                for sign in signs:
+                    found |= index.get(sign, set())
+        alone = () if new.family_words else self._alone
+        heard = self._known if new.other_script else self._other_script
+        return found | {key for key in {*alone, *heard} - found if _may_be_near(new, self._known[key])}
+
+
+def _may_be_near(new: Named, old: Named) -> bool:
+    """Say whether given names alone, or names in two scripts, may be alike, as they are or spelt out."""
+    if _have_letters_alike(new, old):
+        return True
+    return (new.spelt_out is not new or old.spelt_out is not old) and _have_letters_alike(new.spelt_out, old.spelt_out)
+
+
+def _have_letters_alike(new: Named, old: Named) -> bool:
+    return (_may_be_alike(new.given_part, old.given_part, _HEARD)
+            or _may_be_alike(new.family_part, old.family_part, _HEARD))
+
+
 def kin(new: Named, old: Named) -> Kin:
     """Return how surely two names are one child's."""
-    level, out = _kin(new, old), (_spelt_out(new), _spelt_out(old))
+    level, out = _kin(new, old), (new.spelt_out, old.spelt_out)
     return level if level >= Kin.FITS or out == (new, old) else max(level, _kin(*out))
 
 
-def _spelt_out(one: Named) -> Named:
-    """Return names as where ä, ö, ü and å are not at hand; the same where they have none."""
-    if one.given.isascii() and one.family.isascii() and one.practice.isascii():
-        return one
-    return Named(spelt_out(one.given), spelt_out(one.family), spelt_out(one.practice), one.also)
-
-
 def _kin(new: Named, old: Named) -> Kin:
-    if set(_written(new)) & set(_written(old)):
+    if not new.written.isdisjoint(old.written):
         return Kin.SAME
     given = _of_given(new, old)
-    family = max(_of_parts(new.family_words, old.family_words, _SLIP_OF_FAMILY), _heard(new.family, old.family))
+    family = max(_of_parts(new.family_part, old.family_part, _SLIP_OF_FAMILY),
+                 _heard(new.family_part, old.family_part))
     there = [level for level, parts in ((given, (new.given_words, old.given_words)),
                                         (family, (new.family_words, old.family_words))) if all(parts)]
     if not there or max(there) < Kin.FITS:
@@ -96,35 +213,28 @@ def _kin(new: Named, old: Named) -> Kin:
     return Kin.MAYBE if given >= Kin.FITS or _begin_alike(new, old) else Kin.OTHER
 
 
-def _written(one: Named) -> tuple[tuple[str, ...], ...]:
-    """Return the whole name in ways of which one suffices: without gaps, and whichever part was taken for which."""
-    wholes = ((*one.given_words, *one.family_words), words(one.also))
-    return tuple(way for every in wholes if every for way in (("".join(every),), ("", *sorted(every))))
-
-
 def _of_given(new: Named, old: Named) -> Kin:
     """Compare given names; a name that the child is called by stands for one."""
-    nicknamed = new.called and new.called in (old.called, "".join(old.given_words), *old.given_words)
-    called = old.called and old.called in ("".join(new.given_words), *new.given_words)
-    level = max(_of_parts(new.given_words, old.given_words, _SLIP_OF_GIVEN), _heard(new.given, old.given))
+    nicknamed = new.called and new.called in (old.called, old.given_part.whole, *old.given_words)
+    called = old.called and old.called in (new.given_part.whole, *new.given_words)
+    level = max(_of_parts(new.given_part, old.given_part, _SLIP_OF_GIVEN), _heard(new.given_part, old.given_part))
     return max(level, Kin.FITS) if nicknamed or called else level
 
 
-def _of_parts(new: tuple[str, ...], old: tuple[str, ...], slip: float) -> Kin:
+def _of_parts(new: Part, old: Part, slip: float) -> Kin:
     """Compare one part of two names; a part that is missing says nothing against the other."""
-    if "".join(new) == "".join(old):
+    if new.whole == old.whole:
         return Kin.SAME
-    less, more = sorted((new, old), key=len)
+    less, more = sorted((new.words, old.words), key=len)
     if all(any(_stands_for(word, other) for other in more) for word in less):
         return Kin.FITS
-    return Kin.SLIP if _are_alike("".join(new), "".join(old), slip) else Kin.OTHER
+    return Kin.SLIP if _are_alike(new, old, slip) else Kin.OTHER
 
 
-def _heard(new: str, old: str) -> Kin:
+def _heard(new: Part, old: Part) -> Kin:
     """Compare two scripts: a family spells a name in its own way, so a guess that is near says nothing against it."""
-    other = is_other_script(new) != is_other_script(old) and bool(new and old)
-    near = other and _are_alike("".join(words(new)), "".join(words(old)), _HEARD)
-    return Kin.FITS if near else Kin.OTHER
+    other = new.other_script != old.other_script and bool(new.name and old.name)
+    return Kin.FITS if other and _are_alike(new, old, _HEARD) else Kin.OTHER
 
 
 def _stands_for(word: str, other: str) -> bool:
@@ -139,14 +249,20 @@ def _begin_alike(new: Named, old: Named) -> bool:
 
 def _alone(new: Named, old: Named) -> Kin:
     """Compare names of one part: a short one that differs by a letter is as likely another child's."""
-    one, other = "".join(new.given_words), "".join(old.given_words)
+    one, other = new.given_part, old.given_part
     if not _are_alike(one, other, _ALIKE):
         return Kin.OTHER
     return Kin.SLIP if _are_alike(one, other, _SLIP_ALONE) else Kin.MAYBE
 
 
-def _are_alike(one: str, other: str, least: float) -> bool:
-    """Say whether two names are alike by so much, of 1; what is too far apart is seen by length and letters alone."""
-    matcher = SequenceMatcher(None, one, other, autojunk=False)
-    return bool(one and other) and (
-        matcher.real_quick_ratio() >= least and matcher.quick_ratio() >= least and matcher.ratio() >= least)
+def _are_alike(one: Part, other: Part, least: float) -> bool:
+    """Say whether two names are alike by so much, of 1."""
+    return _may_be_alike(one, other, least) and (
+        SequenceMatcher(None, one.whole, other.whole, autojunk=False).ratio() >= least)
+
+
+def _may_be_alike(one: Part, other: Part, least: float) -> bool:
+    """Say whether two names have so many letters in common, wherever they stand, that they may be alike."""
+    if not (one.whole and other.whole):
+        return False
+    return 2.0 * len(one.letters & other.letters) / (len(one.whole) + len(other.whole)) >= least
