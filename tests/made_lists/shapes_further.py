@@ -163,8 +163,11 @@ def left_or_new(rng: random.Random, some: Sequence[Person]) -> Made:
         ("NUOVO: {}", "{} – ritirato", "{} (da lunedì)", "{} trasferita"),
         ("NOVO! {}", "{} – saiu", "{} (começa segunda)", "{} transferida"),
     ))
-    return lines(some, lambda one: rng.choice(forms).format(full(one)) if rng.random() < 0.3 else full(one),
+    made = lines(some, lambda one: rng.choice(forms).format(full(one)) if rng.random() < 0.3 else full(one),
                  *(form.replace("{}", "") for form in forms))
+    whole, struck = ([one for line, one in zip(made.text.split("\n"), made.children, strict=True)
+                      if line.startswith("~~") is off] for off in (False, True))
+    return Made(made.text, tuple(whole), made.remarks, tuple(struck))  # a name struck off may have left
 
 
 @shape()

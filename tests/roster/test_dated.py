@@ -97,3 +97,10 @@ def test_a_child_below_the_title_of_a_stop_is_a_child(child: str) -> None:
     roster = read_roster(f"Buslinie 4\n{child}\n7:21 Marktplatz – אליעזר דדון\n7:42 Marktplatz – אלמה אמארה")
     assert roster.children[0].practice == child.split()[0]
     assert len(roster.children) == 3
+
+
+def test_a_date_of_figures_has_its_month() -> None:
+    """Jan behind it is a child, be the figures a date or the count of a list."""
+    names = ["Jan", "Mirel", "Mai", "Xobrel"]
+    lines = [f"{at}/24 {name} Vost" for at, name in enumerate(names, 1)]
+    assert practised("\n".join(lines)) == names

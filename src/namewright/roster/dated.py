@@ -88,7 +88,9 @@ def _opened(text: str, *, with_days: bool) -> _Opened | None:
     said: dict[str, str] = {}
     for word in words[:_MOST_WORDS]:
         kind = _kind(word)
-        if not kind or (kind in seen and kind in {"day", "date", "time"}) or (kind == "day" and not with_days):
+        again = kind in seen and kind in {"day", "date", "time"}
+        named = kind == "month" and "date" in seen  # the date has one already: 1/24 Jan Vost
+        if not kind or again or named or (kind == "day" and not with_days):
             break
         seen.append(kind)
         said.setdefault(kind, fold(word).strip(_EDGES))

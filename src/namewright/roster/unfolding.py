@@ -33,6 +33,7 @@ from namewright.roster.photos import from_a_photo
 from namewright.roster.prose import Aside, with_sentences, without_sentences
 from namewright.roster.seats import from_seats
 from namewright.roster.several import several_in_group
+from namewright.roster.shouted import without_shouted
 from namewright.roster.stacked import from_stacked_columns
 from namewright.roster.titles_above import titles_above
 from namewright.roster.unlike import Unlike, perhaps_unlike, unlike_lines
@@ -64,7 +65,7 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
     table = _laid_out(found)
     found, doubtful = _titles_told(found, table)
     if table.header is None and table.delimiter in ("", ","):
-        found = without_shared(without_marks(found))
+        found = without_shouted(without_shared(without_marks(found)))
     found, table, judge = _all_apart(found)
     plain = not table.delimiter and table.header is None
     unlike = {at: perhaps_unlike(line.text) for at, line in enumerate(found) if line.origin in doubtful}

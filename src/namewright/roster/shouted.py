@@ -1,0 +1,50 @@
+"""A word in capitals behind a whole name, in a list that writes no name so: ``Mira Vost MOVED`` is a remark."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from namewright.names.particles import PARTICLES
+from namewright.roster.known import is_known
+from namewright.roster.pasted import Line
+from namewright.roster.vocabulary import HANDS, REMARKS, SUFFIXES, fold
+from namewright.store import keeps_names
+
+_FEWEST_LINES = 4
+_HARDLY = 0.3  # of the lines
+_WHOLE = 2  # words of a name: what stands behind one word may be the family, as in ``Mira VOST``
+_SHORTEST = 3  # letters: fewer are initials
+_LONGEST = 200  # characters of a line that is looked at: a longer one is a text
+
+
+def without_shouted(lines: Sequence[Line]) -> list[Line]:
+    """Take off what a few lines say in capitals behind a whole name; each tells what was taken from it."""
+    found = [_shouted(line.text) for line in lines]
+    filled = [line.text for line in lines if line.text.strip()]
+    loud = sum(_is_loud(word) for text in filled for word in text.split()[-1:])
+    if len(filled) < _FEWEST_LINES or loud > _HARDLY * len(filled):
+        return list(lines)
+    return [line.without(parts[1], parts[0]) if parts else line for line, parts in zip(lines, found, strict=True)]
+
+
+@keeps_names(1024)
+def _shouted(text: str) -> tuple[str, str] | None:
+    """Return the name and the words in capitals behind it, None where a line is something else."""
+    words = text.split() if len(text) < _LONGEST else []
+    at = len(words)
+    while at and _is_loud(words[at - 1]):
+        at -= 1
+    name, tail = words[:at], words[at:]
+    if not tail or len(name) < _WHOLE or not all(map(_is_of_a_name, name)):
+        return None
+    if any((is_known(word) and fold(word) not in REMARKS) or fold(word) in HANDS or fold(word) in SUFFIXES for word in tail):
+        return None
+    return " ".join(name), " ".join(tail)
+
+
+def _is_loud(word: str) -> bool:
+    return len(word) >= _SHORTEST and word.isalpha() and word.isupper()
+
+
+def _is_of_a_name(word: str) -> bool:
+    return fold(word) in PARTICLES or (word[0].isupper() and not _is_loud(word) and word[-1].isalpha())
