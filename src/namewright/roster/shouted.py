@@ -37,7 +37,7 @@ def _shouted(text: str) -> tuple[str, str] | None:
     name, tail = words[:at], words[at:]
     if not tail or len(name) < _WHOLE or not all(map(_is_of_a_name, name)):
         return None
-    if any((is_known(word) and fold(word) not in REMARKS) or fold(word) in HANDS or fold(word) in SUFFIXES for word in tail):
+    if any(map(_is_of_the_family, tail)):
         return None
     return " ".join(name), " ".join(tail)
 
@@ -48,3 +48,9 @@ def _is_loud(word: str) -> bool:
 
 def _is_of_a_name(word: str) -> bool:
     return fold(word) in PARTICLES or (word[0].isupper() and not _is_loud(word) and word[-1].isalpha())
+
+
+def _is_of_the_family(word: str) -> bool:
+    """Say whether a word is a family, a suffix or a hand; New is a family, too, and is a remark in capitals."""
+    folded = fold(word)
+    return (is_known(word) and folded not in REMARKS) or folded in HANDS or folded in SUFFIXES
