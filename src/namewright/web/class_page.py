@@ -6,7 +6,7 @@ the part for another child is asked for (``part=panel``), only that is made.
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Mapping, Sequence, Set
 from functools import partial
 
 from flask import redirect, render_template, request, url_for
@@ -17,7 +17,7 @@ from namewright.classbook import Save
 from namewright.classbook.connect import stamp_of
 from namewright.lines.ruling import DEFAULT_RULING
 from namewright.making.from_book import holds_for_class
-from namewright.making.request import FOR_EACH_CHILD, TO_KNOW
+from namewright.making.request import FOR_EACH_CHILD, TO_KNOW, Kind
 from namewright.message import Message, message
 from namewright.pages.hue import COLOURS
 from namewright.pages.ladder import MAX_TRACED
@@ -27,7 +27,7 @@ from namewright.settings import Hand, NamePart, Support
 from namewright.web import panel, screen_language
 from namewright.web.desk import Member, book, class_settings, desk, members
 from namewright.web.letter_forms import LETTERS, RUNGS, fields_of, shapes_of
-from namewright.web.requests import FOR_ADULT, FOR_CHILDREN
+from namewright.web.requests import FOR_ADULT, FOR_CHILDREN, KINDS
 from namewright.web.roster_rows import look_at, rows_of
 from namewright.web.ruling_words import by_country
 from namewright.web.settings_in_forms import asked_fields
@@ -151,9 +151,9 @@ def _rows(everyone: Sequence[Member], chosen: Member, ticked: frozenset[str], by
     return Markup(desk().picture(asked, made))
 
 
-def _wanted() -> frozenset[str]:
+def _wanted() -> Set[str]:
     """Return the kinds of pages to be ticked: those of the form that was sent, or the sheets."""
-    return frozenset(request.form.getlist("what") if "what" in request.form else ("sheets",))
+    return frozenset(KINDS).intersection(request.form.getlist("what")) if "what" in request.form else {Kind.SHEETS}
 
 
 def _groups(everyone: Sequence[Member]) -> list[tuple[int, Message, tuple[int, ...]]]:

@@ -11,6 +11,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from urllib.parse import parse_qsl
 
+from flask import abort
 from werkzeug.datastructures import MultiDict
 
 from namewright.classbook import BookChild
@@ -20,6 +21,7 @@ from namewright.practice.ordering import Placed, completed, order_class
 from namewright.web.answers import pages_of
 from namewright.web.desk import Member, book, class_settings, members
 from namewright.web.requests import CannotDraw, of_child
+from namewright.web.sent_number import sent_number
 from namewright.web.settings_in_forms import asked_settings, own_settings
 from namewright.web.trial import tried
 
@@ -80,10 +82,17 @@ def _placed(before: Placed, one: BookChild, settings: Mapping[str, str]) -> Plac
 
 
 def read_drafts(sent: Form) -> Drafts:
-    """Return the drafts among the fields of a form or an address; fields that name nobody are passed over."""
+    """Return the drafts among the fields of a form or an address; fields that name nobody are passed over.
+
+    Aborts with 413 for a draft of more fields than any form of ours has.
+    """
     found = {key.removeprefix(PREFIX): _form(text) for key, text in sent.items() if key.startswith(PREFIX)}
-    return Drafts(found.get(OF_CLASS), {int(key): form for key, form in found.items() if key.isdecimal()})
+    own = {number: form for key, form in found.items() if (number := sent_number(key)) is not None}
+    return Drafts(found.get(OF_CLASS), own)
 
 
 def _form(text: str) -> Form:
-    return MultiDict(parse_qsl(text, keep_blank_values=True, max_num_fields=_MAX_FIELDS))
+    try:
+        return MultiDict(parse_qsl(text, keep_blank_values=True, max_num_fields=_MAX_FIELDS))
+    except ValueError:  # too many of them
+        abort(413)

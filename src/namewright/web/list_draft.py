@@ -20,8 +20,7 @@ from namewright.web.desk import book
 from namewright.web.list_reading import MAX_CHARACTERS, Reading
 from namewright.web.list_same import answered, answers, is_meant_anew, same_children, stood, with_answer
 from namewright.web.list_ways import mark
-
-_MAX_FIGURES = 18  # of a list's number; SQLite counts no further than 19
+from namewright.web.sent_number import sent_number
 
 
 def kept_list() -> Draft:
@@ -38,10 +37,10 @@ def draft() -> Draft:
 
 def based_on() -> int:
     """Return the number of the list that a form began from; aborts with 400 for what no list has."""
-    said = request.form.get("based", "0")
-    if not (said.isascii() and said.isdecimal() and len(said) <= _MAX_FIGURES):
+    said = sent_number(request.form.get("based", "0"))
+    if said is None:
         abort(400)
-    return int(said)
+    return said
 
 
 def is_unsaved(now: Draft) -> bool:

@@ -12,6 +12,7 @@ from collections.abc import Callable, Iterable, Mapping, Sequence
 from urllib.parse import quote, unquote
 
 from namewright.classbook.rosters import Answers
+from namewright.web.sent_number import sent_number
 
 _MEANT, _KEEPS, _BEFORE = "!", "^", "~"
 
@@ -51,8 +52,8 @@ def answered(settled: Iterable[str], lines: Sequence[str], mark: Callable[[str],
     """Return who stands on which line by what was answered."""
     said: dict[str, list[int]] = {}
     for key, _, child_id in sorted(one.partition("=") for one in settled if "=" in one):
-        if child_id.isdecimal():
-            said.setdefault(key, []).append(int(child_id))
+        if (number := sent_number(child_id)) is not None:
+            said.setdefault(key, []).append(number)
     found = {}
     for at, line in enumerate(lines, 1):
         if line.strip() and (ids := said.get(mark(line))):

@@ -20,6 +20,7 @@ from namewright.making.from_book import holds_for_child
 from namewright.message import Message, Problem, message
 from namewright.names.clusters import clusters
 from namewright.settings import Support
+from namewright.web.sent_number import sent_number
 
 
 @dataclass(frozen=True, slots=True)
@@ -120,7 +121,7 @@ def read_form(form: MultiDict[str, str], name: str) -> Sent:
 
 
 def _numbers(form: MultiDict[str, str], key: str) -> Iterator[int]:
-    return (int(each) for each in form.getlist(key) if each.isdecimal())
+    return (number for each in form.getlist(key) if (number := sent_number(each)) is not None)
 
 
 def form_again(form: NoteForm, sent: Sent, problem: Problem) -> NoteForm:

@@ -23,6 +23,7 @@ from namewright.settings import Support
 from namewright.web.desk import Member, book, child_or_404, class_settings, desk, members
 from namewright.web.finding import by_alphabet
 from namewright.web.note_form import NoteForm, Sent, form_again, form_of, noted_on, read_form
+from namewright.web.sent_number import sent_number
 
 pages = Blueprint("seen", __name__)
 ORDERS = ("teaching", "name", "table")
@@ -40,10 +41,10 @@ def choose() -> BaseResponse:
 
 def _grid(again: NoteForm | None = None) -> str:
     forms = [again if again and again.id == form.id else form for form in _forms(_day())]
-    opened = request.args.get("open", "")
+    opened = sent_number(request.args.get("open", ""))
     first = next((form.id for form in forms if not form.done), None)
     return render_template("notes.html", forms=forms, by=_by(), orders=ORDERS, done=sum(form.done for form in forms),
-                           opened=again.id if again else int(opened) if opened.isdecimal() else first,
+                           opened=again.id if again else first if opened is None else opened,
                            **_of_day())
 
 

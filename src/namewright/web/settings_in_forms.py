@@ -15,6 +15,7 @@ from namewright.practice.ordering import Order
 from namewright.tuning import KNOBS
 from namewright.web.desk import book, class_settings
 from namewright.web.letter_forms import fields_of
+from namewright.web.sent_number import sent_number
 
 PAGE_KEYS = ("paper", "ruling", "support", "hand", "language", "landscape", "binding", "colour", "sleeve", "tile_names",
              *(knob.key for knob in KNOBS), *WORD_KEYS)
@@ -54,7 +55,7 @@ def _is_usual(key: str, text: str) -> bool:
     if key == ORDER:
         return text in ("", Order.PRACTICE)
     try:
-        return settled(read_choices({key: text})) == settled(NOTHING)
+        return settled(read_choices({key: checked_setting(key, text, of_class=True) or ""})) == settled(NOTHING)
     except Problem:
         return False
 
@@ -73,8 +74,7 @@ def keep_own(child_id: int, form: MultiDict[str, str]) -> Save | None:
 
 def after(form: MultiDict[str, str]) -> int | None:
     """Return the save after which a form was opened, None where it does not say."""
-    text = form.get("after", "")
-    return int(text) if text.isdecimal() else None
+    return sent_number(form.get("after", ""))
 
 
 def opened_after(form: MultiDict[str, str]) -> int:

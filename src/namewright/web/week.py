@@ -23,6 +23,7 @@ from namewright.practice.timetable import Progress, Timetable
 from namewright.web.class_pdf import begin, request_for, this_monday
 from namewright.web.desk import Member, book, class_settings, desk, members
 from namewright.web.finding import by_alphabet
+from namewright.web.sent_number import sent_number
 
 pages = Blueprint("week", __name__)
 _KEPT = ("tables", "letters_per_week")
@@ -84,12 +85,12 @@ def keep() -> str | tuple[str, int] | BaseResponse:
 @pages.post("/class/week/seats")
 def seat() -> str | tuple[str, int] | BaseResponse:
     """Keep that two children shall sit together, or apart, or as the plan finds best."""
-    pair = [request.form.get(field, "") for field in ("one", "other")]
+    one, other = (sent_number(request.form.get(field, "")) for field in ("one", "other"))
     wish = request.form.get("wish", "")
     try:
-        if wish not in _SEATS or not all(each.isdecimal() for each in pair):
+        if wish not in _SEATS or one is None or other is None:
             raise Problem("web.week.choose_two")
-        book().seat(int(pair[0]), int(pair[1]), _SEATS[wish])
+        book().seat(one, other, _SEATS[wish])
     except Problem as error:
         return str(_page(error)), 422
     return _back(message("web.week.seat_kept"))
