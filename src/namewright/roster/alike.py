@@ -15,11 +15,12 @@ from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import is_word_about, strip_numbering
+from namewright.roster.capitals import is_titled
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.known import is_given, is_known, lean, opens_with_given
 from namewright.roster.labelled import Labelled, labelled
 from namewright.roster.pasted import Line
-from namewright.roster.several import say_the_same
+from namewright.roster.remarks import parted_tail, signs_of_remarks
 from namewright.roster.shares import given_share, share
 from namewright.roster.vocabulary import ANY_DAYS, HANDS, SUFFIXES, fold
 from namewright.store import keeps_names
@@ -38,8 +39,6 @@ _COUNTED = pattern(r"\s*([IVXLlioOSsZB|\d]{1,6})\s?[.,):]\s+(?=[^\W\d_])", needs
 _LOOK_ALIKE = str.maketrans("IliOo|SsZB", "1110015528")
 _ROMAN = pattern(r"X{0,3}(?:IX|IV|V?I{0,3})")
 _ROMAN_DIGITS = {"I": 1, "V": 5, "X": 10}
-_BEFORE_TAIL = pattern(r"\s([-–—])\s+|([:,])\s+")
-_TAIL_SIGNS = "–—-:,(["
 _LONGEST = 200  # characters of a line that is looked at: a longer one is a text
 _OF_A_PROGRAM = pattern(r"""\s*(?:"([^"]+)"|'((?:[^']|(?<=\w)'(?=\w))+)'),?\s*""", needs="\"'")  # 'Clare O'Quill'
 _BETWEEN_QUOTED = pattern(r"""["']\s*,\s*["']""")
@@ -178,11 +177,6 @@ def _is_no_label(text: str) -> bool:
     return is_word_about(words[-1]) or (len(words) > _PART_AND_PART and is_titled(" ".join(words[:_PART_AND_PART])))
 
 
-def is_titled(text: str) -> bool:
-    """Say whether every word but a particle begins with a capital, as those of a name do."""
-    return all(not begins_small(word) or fold(word) in PARTICLES for word in text.split())
-
-
 def _without_small_tails(lines: Sequence[Line]) -> list[Line]:
     """Take off what several lines say in small letters behind a name: ``Mira is coming``, ``Tilo kommt mit``."""
     found = [_small_tail(line.text.strip()) if len(line.text) < _LONGEST else None for line in lines]
@@ -211,41 +205,15 @@ def _small_tail(text: str) -> tuple[str, str] | None:
 
 def _without_tails(lines: Sequence[Line]) -> list[Line]:
     """Take off what several lines say behind a name: ``– yes``, ``(she)``."""
-    found = [_tail(line.text.strip()) if len(line.text) < _LONGEST else None for line in lines]
+    found = [parted_tail(line.text.strip()) if len(line.text) < _LONGEST else None for line in lines]
     counts = Counter(tail[1:] for tail in found if tail)
     size = _filled(lines)
-    again = _signs_of_remarks(found, size)
+    again = signs_of_remarks(found, size)
     shared = {(sign, words) for (sign, words), count in counts.items()
               if (sign in again and _is_no_name(words, count)) or (_is_answer(sign, words, count / size)
                   and count >= max(_FEW, _TAIL_SHARE.get(sign, _USUAL_SHARE) * size))}
     return [line.without(tail[2], tail[0]) if tail and tail[1:] in shared else line
             for line, tail in zip(lines, found, strict=True)]
-
-
-def with_remarks(texts: Sequence[str]) -> frozenset[str]:
-    """Return the texts of a list behind whose names stand few words that come again (``Mia – apples``)."""
-    found = {text: _tail(text.strip()) for text in texts if len(text) < _LONGEST}
-    again = _signs_of_remarks(list(found.values()), len(found))
-    return frozenset(text for text, tail in found.items() if tail and tail[1] in again)
-
-
-def _signs_of_remarks(found: Sequence[tuple[str, str, str] | None], size: int) -> set[str]:
-    """Return the signs behind which most lines have a remark: few words come again, and these are no names."""
-    tails = {sign: [tail[2] for tail in found if tail and tail[1] == sign and tail[2].strip()] for sign in _TAIL_SIGNS}
-    return {sign for sign, behind in tails.items()
-            if len(behind) >= _MOSTLY * size and say_the_same(behind) and given_share(behind) < _CLEARLY}
-
-
-@keeps_names(1024)
-def _tail(text: str) -> tuple[str, str, str] | None:
-    """Return what stands before the last words of a line, the sign that parts them, and those words folded."""
-    opening = max(text.rfind("("), text.rfind("["))
-    if text.endswith((")", "]")) and opening > 0:
-        return text[:opening].rstrip(), text[opening], fold(text[opening + 1 : -1])
-    signs = list(_BEFORE_TAIL.finditer(text))
-    if not signs or not any(map(is_letter, text[: signs[-1].start()])):
-        return None
-    return text[: signs[-1].start()].rstrip(), signs[-1][1] or signs[-1][2], fold(text[signs[-1].end() :])
 
 
 def _is_no_name(tail: str, count: int) -> bool:
@@ -258,5 +226,3 @@ def _is_answer(sign: str, tail: str, share: float) -> bool:
     if not tail or tail in HANDS or tail in SUFFIXES or not any(map(is_letter, tail)):
         return False
     return lean(tail.split()[0]) <= 0 or (sign != "," and share >= _CLEARLY)
-
-

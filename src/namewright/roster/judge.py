@@ -7,17 +7,16 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
-from namewright.roster.alike import is_titled, with_remarks
-from namewright.roster.beside import is_word_about, says_what_called, strip_numbering
+from namewright.roster.beside import says_what_called, strip_numbering
 from namewright.roster.columns import stray_cells
 from namewright.roster.header_words import SOLO_HEADERS
 from namewright.roster.headers import family_first, given_first
 from namewright.roster.headings import heading_reason, is_placed
-from namewright.roster.known import is_given, lean, opens_with_given
+from namewright.roster.known import lean, opens_with_given
 from namewright.roster.name_order import Habits, Order, order_of
+from namewright.roster.remarks import has_a_remark, remarks_by_comma, says_the_same_by_comma, with_remarks
 from namewright.roster.sentences import speaks_of_several, told_in_a_sentence
 from namewright.roster.several import (
     AND,
@@ -25,19 +24,16 @@ from namewright.roster.several import (
     are_groups,
     comma_tells,
     family_first_by_comma,
-    say_the_same,
     several_in,
 )
-from namewright.roster.shares import given_share, share
-from namewright.roster.vocabulary import ANY_DAYS, fold
+from namewright.roster.shares import share
+from namewright.roster.vocabulary import fold
 from namewright.store import keeps_names
 
 ASIDE = pattern(r"[(\[][^()\[\]]*[)\]]|\s[-–—]\s.*|:\s.*")
 """What stands beside a name in its line: in brackets, or behind a dash or a colon."""
-_BETWEEN_DAYS = pattern(r"[\s/–-]+")
 _PAIR = pattern(rf"[^\W\d_][\w’'-]+\s+(?:{AND}|&|\+)\s+[^\W\d_][\w’'-]+")
-_MOSTLY, _OFTEN, _SOME = 0.8, 0.6, 0.2
-_LONGEST_NAME = 4  # words
+_OFTEN = 0.6
 _FEW = 2  # lines tell little of how a list is written
 _MAX_ASKED = 2_000
 """Characters of a line that are looked through for several children: a longer one is no list of names but a text."""
@@ -58,8 +54,8 @@ class Judge:
         self._remarked = with_remarks(filled)
         self._givens = len(filled) > _FEW and 2 * single >= len(filled)
         by_comma = self._family_first and not single
-        same = _says_the_same_by_comma(filled)
-        self.habits = Habits(_order(filled, texts), by_comma, same or _remarks_by_comma(filled), same,
+        same = says_the_same_by_comma(filled)
+        self.habits = Habits(_order(filled, texts), by_comma, same or remarks_by_comma(filled), same,
                              by_comma and not comma_tells(filled), plain)
         self._found: dict[str, Several | None] = {}
 
@@ -85,7 +81,7 @@ class Judge:
             return None
         if told := speaks_of_several(text):
             return told
-        if text in self._remarked or (self.habits.same_by_comma and _has_a_remark(text)):
+        if text in self._remarked or (self.habits.same_by_comma and has_a_remark(text)):
             return None
         cells = stray_cells(text)
         if len(cells) > 1:
@@ -114,13 +110,6 @@ def _is_pair(text: str) -> bool:
     return _PAIR.fullmatch(strip_numbering(text)) is not None
 
 
-def _has_a_remark(text: str) -> bool:
-    """Say whether one name stands before a comma, and behind it no given name, in a list of remarks by comma."""
-    before, _, behind = strip_numbering(text).partition(",")
-    words = behind.split()
-    return bool(words) and " " not in before and (begins_small(words[0]) or not any(map(is_given, words)))
-
-
 def _order(filled: Sequence[str], texts: Sequence[str]) -> Order:
     """Return which part of a name stands first: as a title says, or by the names."""
     titles = [bare for text in texts if fold(bare := text.strip("()[] ")) in SOLO_HEADERS]
@@ -130,47 +119,6 @@ def _order(filled: Sequence[str], texts: Sequence[str]) -> Order:
         return Order.GIVEN
     names = (ASIDE.sub(" ", strip_numbering(text)) for text in filled if "," not in text)
     return order_of([name for name in names if name.strip()])
-
-
-def _says_the_same_by_comma(filled: Sequence[str]) -> bool:
-    """Say whether the same few words, or small letters, stand behind the commas of a list: remarks."""
-    names, behind = _by_comma(filled)
-    whole = sum(" " in name for name in names)
-    if say_the_same(behind) and (whole >= _MOSTLY * len(filled) or given_share(behind) <= _SOME):
-        return True
-    titled = not any(map(begins_small, filter(None, names)))
-    small = titled and len(behind) >= _FEW and all(map(begins_small, behind))
-    return small and given_share(behind) <= _SOME
-
-
-def _by_comma(filled: Sequence[str]) -> tuple[list[str], list[str]]:
-    """Return what stands before the first comma of each line, and what stands behind one."""
-    bare = [strip_numbering(text) for text in filled]
-    behind = [after.strip() for text in bare if (after := text.partition(",")[2])]
-    return [text.partition(",")[0].strip() for text in bare], behind
-
-
-def _remarks_by_comma(filled: Sequence[str]) -> bool:
-    """Say whether whole names stand before the commas of a list, as they stand without one: a remark follows."""
-    names, behind = _by_comma(filled)
-    whole = sum(" " in name for name in names)
-    if whole < _MOSTLY * len(filled):
-        return False
-    bare = sum(" " in name and "," not in text for name, text in zip(names, filled, strict=True))
-    if bare >= _FEW and 3 * bare >= len(filled):
-        return True
-    told = sum(map(_is_surely_about, behind))
-    named = any(opens_with_given(words) and not _is_surely_about(words) for words in behind)
-    alone = sum(" " in name and name == text and is_titled(name) and len(name.split()) <= _LONGEST_NAME
-                for name, text in zip(names, map(strip_numbering, filled), strict=True))
-    return told + alone >= max(1, _SOME * len(behind)) and not named
-
-
-def _is_surely_about(words: str) -> bool:
-    """Say whether words behind a comma tell something of a child: small ones, figures, days of the week."""
-    parts = _BETWEEN_DAYS.split(words)
-    days = len(parts) > 1 and all(fold(word) in ANY_DAYS for word in parts)  # one alone may be a name: Mon
-    return days or begins_small(words) or any(map(str.isdigit, words)) or any(map(is_word_about, words.split()))
 
 
 @keeps_names(2048)

@@ -19,8 +19,8 @@ from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
-from namewright.roster.alike import is_titled
 from namewright.roster.beside import says_what_called, strip_numbering
+from namewright.roster.capitals import is_titled
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.heading_words import CHILDREN, OPENERS, OUR, PLEASE
 from namewright.roster.headings import heading_reason

@@ -16,9 +16,9 @@ from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
-from namewright.roster.alike import is_titled
 from namewright.roster.beside import heads_a_name, is_word_about, strip_numbering, take_beside
 from namewright.roster.block_heads import block_heads
+from namewright.roster.capitals import is_titled
 from namewright.roster.care_words import CARE
 from namewright.roster.columns import stray_cells
 from namewright.roster.free_text import NAME_LABEL

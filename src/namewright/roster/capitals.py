@@ -1,0 +1,12 @@
+"""How the words of a name are written: with capitals, but for particles. Pure."""
+
+from __future__ import annotations
+
+from namewright.names.casing import begins_small
+from namewright.names.particles import PARTICLES
+from namewright.roster.vocabulary import fold
+
+
+def is_titled(text: str) -> bool:
+    """Say whether every word but a particle begins with a capital, as those of a name do."""
+    return all(not begins_small(word) or fold(word) in PARTICLES for word in text.split())
