@@ -104,3 +104,19 @@ def test_a_list_of_bullets_has_no_legend() -> None:
 
 def test_few_lines_tell_nothing() -> None:
     assert not unlike_lines(["Mira Vost", "Keppra", "Oda Quill"])
+
+
+@pytest.mark.parametrize(("text", "line", "why"), [
+    ("Mira Vost\nTilo Tarn\nAnna Rey\nBen Quill\n\nGracias\nRosa", 7, "closing"),
+    ("Mira Vost *\nXobrel Tarn\nOda Quill *\n\n* neu", 5, "sign"),
+    ("7:12 Church\nXobrel\nTarnul\nMia\n\n7:21 Plaza\nLeo\nOdelo", 1, "stop"),
+    ("3 anni\nXobrel\nTarnul\nMia\n4 anni\nLeo\nOdelo", 1, "over"),
+    ("BLAU\nMira Vost\nTilo Tarn\n\nGRÜN\nAnna Rey\nBen Quill", 5, "over"),
+    ("Kuchenplan\nApril\nMira 3\nTilo 9\nMay\nAnna 2\nJune\nBen 7\nJuly\nOda 1", 1, "title"),
+    ("Mira Vost\nTilo Tarn\nAnna Rey\nBen Quill\nTallas: 3 x S, 5 x M", 5, "count"),
+])
+def test_why_a_line_is_no_child_is_said_as_it_is(text: str, line: int, why: str) -> None:
+    """A stop or a head of a group is no remark for the teacher, nor made of words of headings alone."""
+    report = read_roster(text).lines[line - 1]
+    assert report.outcome is Outcome.HEADING
+    assert report.notes[0].key == f"roster.heading_{why}"

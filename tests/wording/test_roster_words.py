@@ -46,6 +46,10 @@ LISTS = (
     "~~Xeno~~\nYara\nXe0no Wren",
     "Xeno Yara\nWren Rook\nVexil Quix\nXeno is at the door.\nThe door for Mia is shut.\nDoor holder: Wren",
     "Xeno Yara\nWren Rook\nWaiting list\nQuill Yara",
+    "Wren\nXeno Yara *\nRook Vexil\nQuix Quorra *\n* new\nThanks!\nRosa",
+    "7:12 Church\nXeno\nYara\nWren\n\n7:21 Plaza\nRook",
+    "Qqq\nApril\nXeno 3\nYara 9\nMay\nWren 2\nJune\nRook 7\nJuly\nVexil 1",
+    "3 anni\nXeno\n4 anni\nYara\nSizes: 3 x S, 5 x M",
     "Juan Carlos\nBus: Wren\nXeno 7\nTeacher: Wren\nGrade: K\nRoom Grade 2\nXeno iii",
 )
 

@@ -25,20 +25,22 @@ _SOME = 0.4  # of the lines: where more have a time, it is beside each name
 
 
 class GroupLines(NamedTuple):
-    """The lines (0-based) that surely stand over or under names, and those that might be a child."""
+    """The lines (0-based) that surely stand over or under names, by what they tell; ``doubtful`` may be a child."""
 
-    sure: frozenset[int] = frozenset()
-    doubtful: frozenset[int] = frozenset()
+    ages: frozenset[int]
+    stops: frozenset[int]
+    counts: frozenset[int]
+    doubtful: frozenset[int]
 
 
 def group_lines(texts: Sequence[str], filled: Mapping[int, str]) -> GroupLines:
     """Return the stops, ages and counts of a list; ``filled`` are its lines with letters, none said to be a name."""
-    aged = {at for at, text in filled.items() if _AGED.fullmatch(text)}
-    counts = {at for at, text in filled.items() if is_count(text)}
-    sure = {*(aged if len(aged) >= _FEW else ()), *(counts if len(counts) <= _TOTALS < len(filled) else ())}
-    stops = _stops(texts, filled)
-    opening = {at for at in stops if not (at and texts[at - 1].strip()) or _is_a_street(stops[at])}
-    return GroupLines(frozenset(sure | opening), frozenset(set(stops) - opening))
+    ages = frozenset(at for at, text in filled.items() if _AGED.fullmatch(text))
+    counts = frozenset(at for at, text in filled.items() if is_count(text))
+    found = _stops(texts, filled)
+    stops = frozenset(at for at in found if not (at and texts[at - 1].strip()) or _is_a_street(found[at]))
+    return GroupLines(ages if len(ages) >= _FEW else frozenset(), stops,
+                      counts if len(counts) <= _TOTALS < len(filled) else frozenset(), frozenset(found) - stops)
 
 
 def is_count(text: str) -> bool:

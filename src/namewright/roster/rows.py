@@ -83,20 +83,8 @@ def read_row(row: Row, table: Table, judge: Judge = _ANY, unlike: Unlike | None 
             return LeftOut((struck.reason,), heading=not struck.asked)
     row = row._replace(cells=tuple(each.text for each in seen))
     filled = [cell for cell in row.cells if cell]
-    if not any(is_letter(char) for cell in filled for char in cell):
-        return LeftOut((_no_letter_reason("".join(filled)),))
-    if length := _too_long(row.cells, table):
-        return LeftOut((message("roster.long_cell", count=length, most=MAX_LETTERS), ONE_EACH))
-    if len(filled) == 1 and judge.told(filled[0]):
-        return LeftOut((SEVERAL, ONE_EACH))
-    if len(filled) == 1 and judge.is_title(filled[0]) and (reason := heading_reason(filled[0])):
-        return LeftOut((reason, message("roster.if_child")), heading=True)
-    if unlike and not unlike.doubtful:
-        return LeftOut((*unlike.notes, message("roster.if_child")), heading=True)
-    if len(filled) == 1 and not NAME_LABEL.match(filled[0]) and (doubt := perhaps_heading(filled[0])):
-        return LeftOut((doubt,))
-    if table.delimiter and (_counts(filled) or (len(filled) > 1 and all(map(heading_reason, filled)))):
-        return LeftOut((message("roster.heading_only"), message("roster.if_child")), heading=True)
+    if left := _left_out(row, filled, table, judge, unlike):
+        return left
     alone = not table.delimiter or _stands_alone(row, filled, table)
     for cell in [filled[0]] if alone else _name_cells(row, table):
         if several := judge.several(cell):
@@ -108,6 +96,31 @@ def read_row(row: Row, table: Table, judge: Judge = _ANY, unlike: Unlike | None 
     if alone:
         return _alone(filled[0], judge.habits)
     return _read_columns(row.cells, table._replace(rows=()), judge.habits)
+
+
+def _left_out(row: Row, filled: Sequence[str], table: Table, judge: Judge, unlike: Unlike | None) -> LeftOut | None:
+    """Return a row that is no child, or no child surely enough, whatever names stand in it."""
+    if not any(is_letter(char) for cell in filled for char in cell):
+        return LeftOut((_no_letter_reason("".join(filled)),))
+    if length := _too_long(row.cells, table):
+        return LeftOut((message("roster.long_cell", count=length, most=MAX_LETTERS), ONE_EACH))
+    if len(filled) == 1 and judge.told(filled[0]):
+        return LeftOut((SEVERAL, ONE_EACH))
+    if len(filled) == 1 and judge.is_title(filled[0]) and (reason := heading_reason(filled[0])):
+        return _heading(reason)
+    if unlike and not unlike.doubtful:
+        return _heading(*unlike.notes)
+    if len(filled) == 1 and not NAME_LABEL.match(filled[0]) and (doubt := perhaps_heading(filled[0])):
+        return LeftOut((doubt,))
+    if table.delimiter and _counts(filled):
+        return _heading(message("roster.heading_count"))
+    if table.delimiter and len(filled) > 1 and all(map(heading_reason, filled)):
+        return _heading(message("roster.heading_only"))
+    return None
+
+
+def _heading(*reasons: Message) -> LeftOut:
+    return LeftOut((*reasons, message("roster.if_child")), heading=True)
 
 
 @keeps_names(1024)

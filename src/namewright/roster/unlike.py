@@ -7,7 +7,7 @@ names, a line that stands again and again. Such a line is left out and said; wit
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from itertools import pairwise, takewhile
 
 from namewright.message import Message, message
@@ -63,12 +63,12 @@ def unlike_lines(texts: Sequence[str]) -> Mapping[int, Unlike]:
     """Return the lines (0-based) that are no children because of what the others are; ``texts`` are as typed."""
     filled = {at: text for at, text in enumerate(texts)
               if len(text) <= _LONGEST and any(map(is_letter, text)) and not NAME_LABEL.match(text)}
-    found = {at: Unlike((message("roster.heading_remark"),)) for at in (*_signature(filled), *_legend(filled))}
-    found |= {at: Unlike((message("roster.heading_remark"),)) for at in (*_heads(filled), *_named_again(filled))}
     blocks = block_heads(texts, filled)
     groups = group_lines(texts, filled)
-    found |= {at: Unlike((message("roster.heading_only"),)) for at in (*blocks.heads, *groups.sure)}
-    found |= {at: Unlike((message("roster.heading_remark"),)) for at in blocks.titles}
+    found = _told("closing", _signature(filled)) | _told("sign", _legend(filled))
+    found |= _told("over", _heads(filled))
+    found |= _told("over", (*blocks.heads, *groups.ages)) | _told("title", blocks.titles)
+    found |= _told("stop", groups.stops) | _told("count", groups.counts)
     found |= {at: _said_again(count) for at, count in _repeated(filled).items()}
     rest = {at: text for at, text in filled.items() if at not in found and not text.rstrip().endswith(":")}
     doubtful = (*_underlined(texts, rest), *_over_a_block(texts, rest), *_odd(rest), *_labelled(rest),
@@ -79,6 +79,11 @@ def unlike_lines(texts: Sequence[str]) -> Mapping[int, Unlike]:
 def perhaps_unlike(text: str) -> Unlike:
     """Return what is said of a line that may be a child after all."""
     return Unlike((message("roster.unlike", words=text[:60]),), doubtful=True)
+
+
+def _told(why: str, lines: Iterable[int]) -> dict[int, Unlike]:
+    """Return what is said of lines that are surely no children."""
+    return {at: Unlike((message(f"roster.heading_{why}"),)) for at in lines}
 
 
 def _said_again(count: int) -> Unlike:
@@ -198,16 +203,6 @@ def _labelled(filled: Mapping[int, str]) -> Iterator[tuple[int, str]]:
     if not are_most((" " in strip_numbering(text) and at not in labels for at, text in filled.items()), _HALF, _ENOUGH):
         return
     yield from ((at, label.rest) for at, label in labels.items() if _may_head(label.bare, label.rest))
-
-
-def _named_again(filled: Mapping[int, str]) -> Iterator[int]:
-    """Yield the lines with a label that is no name, before a child who has a line: ``Line leader: Mira Vost``."""
-    bare = {at: strip_numbering(text) for at, text in filled.items()}
-    lines = set(map(fold, bare.values()))
-    for at, text in bare.items():
-        label = labelled(text)
-        if label and fold(label.rest) in lines and not (is_titled(label.bare) and opens_with_given(label.bare)):
-            yield at
 
 
 def _may_head(label: str, behind: str) -> bool:
