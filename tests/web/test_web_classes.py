@@ -4,6 +4,9 @@ from __future__ import annotations
 
 import io
 import os
+import re
+import shutil
+import sys
 from html import unescape
 from pathlib import Path
 
@@ -145,6 +148,36 @@ def test_a_pipe_among_the_classes_is_passed_over(settled: Visitor, class_file: P
     """Nobody waits for what may never be written into it."""
     os.mkfifo(class_file.with_name("pipe.db"))
     assert "pipe" not in settled.get("/classes").text
+
+
+@pytest.mark.skipif(sys.platform != "linux", reason="names of files are text here")
+def test_a_file_whose_name_is_no_text_is_a_class_like_others(settled: Visitor, class_file: Path) -> None:
+    """As an older system may have written it: it is listed and opened, and every page is shown."""
+    odd = class_file.with_name(os.fsdecode(b"caf\xe9.db"))
+    shutil.copy(class_file, odd)
+    found = re.search(r'name="file" value="([^"]*xe9[^"]*)"', settled.get("/classes").text)
+    assert found
+    assert settled.post("/classes/open", {"file": found[1]}).status_code == 302
+    for path in ("/class", "/class/list", "/classes", "/class/erase"):
+        assert settled.get(path).status_code == 200
+    odd.write_bytes(b"SQLite format 3" + bytes(100))
+    assert settled.get("/class").status_code == 409
+
+
+def test_a_file_that_may_not_be_looked_for_is_passed_over(settled: Visitor, class_file: Path,
+                                                          monkeypatch: pytest.MonkeyPatch) -> None:
+    """A link into a folder of somebody else's."""
+    others, is_file = class_file.with_name("others.db"), Path.is_file
+    shutil.copy(class_file, others)
+
+    def asked(path: Path) -> bool:
+        if path.name == others.name:
+            raise PermissionError(path.name)
+        return is_file(path)
+
+    monkeypatch.setattr(Path, "is_file", asked)
+    page = settled.get("/classes")
+    assert (page.status_code, others.name in page.text) == (200, False)
 
 
 @pytest.mark.parametrize("how", [{"PASSPHRASE": "a long passphrase for tests"}, {"IN_BROWSER": True}])

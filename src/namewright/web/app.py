@@ -15,7 +15,7 @@ from collections.abc import Mapping
 from pathlib import Path
 from typing import Any
 
-from flask import Flask, current_app, g, render_template, request
+from flask import Flask, Response, current_app, g, render_template, request
 from werkzeug.exceptions import HTTPException, TooManyRequests
 
 from namewright.message import Problem, message, together
@@ -54,8 +54,18 @@ _TYPED = ("text", "line", "letters", "note")  # what somebody would not like to 
 _SAID = {400: "failed", 403: "refused", 404: "gone", 405: "method", 413: "large", 429: "wait"}
 
 
+class Answer(Response):
+    """An answer in UTF-8, whatever it tells: the name of a file may hold bytes that are no text."""
+
+    def set_data(self, value: bytes | str) -> None:
+        """Take what is to be sent."""
+        super().set_data(value.encode("utf-8", "backslashreplace") if isinstance(value, str) else value)
+
+
 class QuietFlask(Flask):
     """Flask that tells of an error only its kind and place: the message and the request may hold a name."""
+
+    response_class = Answer
 
     def log_exception(self, exc_info: Any) -> None:
         """Say on stderr that something failed, and where in the code."""

@@ -6,6 +6,7 @@ any other file. Where a class is shared in a network, or kept in a browser, ther
 
 from __future__ import annotations
 
+import os
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass
@@ -32,16 +33,26 @@ _DEVICES = pattern(r"con|prn|aux|nul|(?:com|lpt)\d")  # names that Windows keeps
 
 @dataclass(frozen=True, slots=True)
 class ClassFile:
-    """A class in the folder: its file's name, what it is called, how many children it has, and whether it is open.
+    """A class in the folder: its file, what it is called, how many children it has, and whether it is open.
 
     One that is ``empty`` has no child, gone ones included, and no list, kept or being worked on.
     """
 
-    file: str
+    path: Path
     name: str
     count: int
     here: bool
     empty: bool = False
+
+    @property
+    def file(self) -> str:
+        """Return its file's name, as text whatever bytes it has."""
+        return as_text(self.path.name)
+
+
+def as_text(name: str) -> str:
+    """Return the name of a file with its bytes that are no text, as from an older system, written as figures."""
+    return os.fsencode(name).decode("utf-8", "backslashreplace")
 
 
 def there_are_several() -> bool:
@@ -56,22 +67,22 @@ def listed() -> list[ClassFile]:
     here = desk().path.absolute()
     found = [(path, *desk().looked_up((path, stamp_of(path)), partial(_looked_at, path)))
              for path in _files(here.parent)]
-    return sorted((ClassFile(path.name, title or _unnamed(path), count, path == here, empty)
+    return sorted((ClassFile(path, title or _unnamed(path), count, path == here, empty)
                    for path, title, count, empty in found), key=lambda one: (one.name.casefold(), one.file))
 
 
 def _unnamed(path: Path) -> str:
     """Return what a class is called that nobody gave a name."""
     usual = path.stem == "class"  # the name of a file that was not chosen
-    return wording(language_of(request)).say("web.classes.unnamed") if usual else path.stem
+    return wording(language_of(request)).say("web.classes.unnamed") if usual else as_text(path.stem)
 
 
 def _files(folder: Path) -> Iterator[Path]:
     """Yield the files of a folder that are classes of ours."""
     for path in sorted(folder.glob("*.db"))[:_MOST_SHOWN]:
-        if not path.is_file():  # a pipe would be waited for without an end
-            continue
         try:
+            if not path.is_file():  # a pipe would be waited for without an end
+                continue
             with path.open("rb") as file:
                 head = file.read(_ID_AT + 4)
         except OSError:
@@ -92,10 +103,9 @@ def _looked_at(path: Path) -> tuple[str, int, bool]:
 
 def remove(one: ClassFile) -> bool:
     """Remove the file of a class that is not open, and say whether it was: not where something stands in it by now."""
-    path = desk().path.absolute().with_name(one.file)
-    if one.here or not _looked_at(path)[2]:
+    if one.here or not _looked_at(one.path)[2]:
         return False
-    for left in (path, *(path.with_name(path.name + end) for end in _BESIDE_IT)):
+    for left in (one.path, *(one.path.with_name(one.path.name + end) for end in _BESIDE_IT)):
         left.unlink(missing_ok=True)
     return True
 

@@ -34,7 +34,7 @@ def _again(problem: Message) -> tuple[str, int]:
 def turn_to() -> Response:
     """Open another class of the folder, for every window of this program."""
     wanted = _named()
-    desk().turn_to(desk().path.absolute().with_name(wanted.file))
+    desk().turn_to(wanted.path)
     return redirect(url_for("home.first", told=desk().tell([message("web.classes.opened", name=wanted.name)])))
 
 

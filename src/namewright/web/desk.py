@@ -7,6 +7,7 @@ asked, never by who asked, and only the newest. Out of scope: what a page shows 
 from __future__ import annotations
 
 import hashlib
+import os
 import secrets
 from collections.abc import Callable, Hashable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
@@ -165,7 +166,7 @@ def class_mark() -> str:
     The path is hashed with the class's random name, so that nothing of it can be read on a page.
     """
     try:
-        return hashlib.sha256(f"{book().class_id} {desk().path.absolute()}".encode()).hexdigest()[:32]
+        return hashlib.sha256(book().class_id.encode() + os.fsencode(desk().path.absolute())).hexdigest()[:32]
     except ClassbookError:
         return ""  # the page that says why cannot show a form of this class
 
