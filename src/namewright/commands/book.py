@@ -10,7 +10,7 @@ from pathlib import Path
 from namewright.classbook import BookChild, Classbook, Erased, RosterUpdate, Trace
 from namewright.classbook.enrol import NEW
 from namewright.classbook.export import export_csv, import_csv
-from namewright.classbook.find import find_child, is_called
+from namewright.classbook.find import called_so, find_child
 from namewright.classbook.mending import mend
 from namewright.classbook.needed import list_words
 from namewright.classbook.records import called as names_of
@@ -148,7 +148,7 @@ def _meant(book: Classbook, text: str, typed: Mapping[int, int]) -> frozenset[in
 def _pair(book: Classbook, text: str, typed: str) -> tuple[int, int]:
     """Return the line of the list and the number of the child that a typed pair of names means. Raises Refusal."""
     before, now = _two(typed)
-    lines = [child.line for child in book.trial(text, book.part)[0].roster.children if is_called(child, now)]
+    lines = [child.line for child in called_so(book.trial(text, book.part)[0].roster.children, now)]
     if len(lines) != 1:
         raise Refusal("command.class.no_line", typed=now)
     return lines[0], find_child(book.children(left=True), before).id
