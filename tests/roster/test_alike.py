@@ -20,6 +20,8 @@ TAKEN = [
     (("Line leader: Xanti", "Door holder: Obrel", "Lights: Vemka"), ["Xanti", "Obrel", "Vemka"]),
     (("Mira Vost – yes", "Bo Tarn – no", "Oda Quill – yes", "Una Vale – yes", "Jo Elm – no", "Al Fen – no"),
      ["Mira Vost", "Bo Tarn", "Oda Quill", "Una Vale", "Jo Elm", "Al Fen"]),
+    (("Back row, left to right: Mira", "Middle row: Bo", "Not pictured: Oda"), ["Mira", "Bo", "Oda"]),
+    (("Chef de rang: Mira", "Gardien de la porte: Bo", "En repos: Oda"), ["Mira", "Bo", "Oda"]),
     (("Mira (elle)", "Bo (elle)", "Oda (elle)"), ["Mira", "Bo", "Oda"]),
 ]
 

@@ -73,3 +73,26 @@ def test_two_names_with_a_hyphen_before_a_sign_are_never_one_child() -> None:
 def test_a_label_may_have_a_sign_of_its_own(lines: list[str]) -> None:
     names = ["Mira", "Tilo", "Anna", "Emil", "Bruno", "Zoé"]
     assert made("\n".join(lines).format(*names)) == names
+
+
+@pytest.mark.parametrize("labels", [
+    ["Line leader", "Door holder", "Lights", "Day off"], ["Capofila", "Apre la porta", "Luci", "Riposo"],
+    ["Chef de rang", "Gardien de la porte", "Lumières", "En repos"], ["Türdienst", "Kalender", "Bücherei", "Frei"],
+    ["Primero de la fila", "Abre la puerta", "Luces", "Descansan"],
+    ["Ajudante da fila", "Rega as plantas", "Luzes", "Folga"]])
+@pytest.mark.parametrize("sign", [":", " -"])
+def test_what_children_do_is_no_child(labels: list[str], sign: str) -> None:
+    """Be one behind some labels and several behind others, and names on no list."""
+    behind = ["Xobrel", "Vemka, Outhna", "Tilo", "Anna, Quorrik, Zoé"]
+    text = "\n".join(f"{label}{sign} {names}" for label, names in zip(labels, behind, strict=True))
+    assert made(text) == ["Xobrel", "Vemka", "Outhna", "Tilo", "Anna", "Quorrik", "Zoé"]
+
+
+def test_families_called_as_a_job_are_behind_their_given_names() -> None:
+    assert "Eva" not in made("Lara Porta: Anna, Leo\nKai Licht: Eva, Tom\nEmil Frei: Ida, Max")
+
+
+def test_a_row_of_a_photo_ends_who_stood_there() -> None:
+    text = ("Back row, left to right: Mira Vost, Tilo Tarn.\nMiddle row: Anna Berg, Kashish Pai, Emil Koch, Ada Lund\n"
+            "Front row: Zoé Petit, Bruno Weiss\nNot pictured: Xobrel Quill")
+    assert made(text) == ["Mira", "Tilo", "Anna", "Kashish", "Emil", "Ada", "Zoé", "Bruno", "Xobrel"]

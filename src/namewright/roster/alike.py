@@ -130,9 +130,15 @@ def _without_labels(lines: Sequence[Line]) -> list[Line]:
 
 
 def _label(text: str) -> Labelled | None:
-    """Return what a line is labelled with; None where a comma stands in it, as in ``Vost, Mira: nuts``."""
+    """Return what a line is labelled with; None where a comma parts a name in it, as in ``Vost, Mira: nuts``.
+
+    One before small words does not: ``Back row, left to right:``.
+    """
     label = labelled(strip_numbering(text))
-    return None if label is None or "," in label.bare or ";" in label.bare else label
+    if label is None or ";" in label.bare:
+        return None
+    before, _, behind = (part.strip() for part in label.bare.partition(","))
+    return label if not behind or (before and not begins_small(before) and begins_small(behind)) else None
 
 
 def _names_a_day(label: str) -> bool:
@@ -174,7 +180,8 @@ def _tells(text: str) -> bool:
 def _is_no_label(text: str) -> bool:
     """Say whether words before a sign are a name and what is about the child: ``Mira Vost takes``."""
     words = text.split()
-    return is_word_about(words[-1]) or (len(words) > _PART_AND_PART and is_titled(" ".join(words[:_PART_AND_PART])))
+    parts = [word for word in words if fold(word) not in PARTICLES]  # “Chef de” is no whole name
+    return is_word_about(words[-1]) or (len(parts) > _PART_AND_PART and is_titled(" ".join(parts[:_PART_AND_PART])))
 
 
 def _without_small_tails(lines: Sequence[Line]) -> list[Line]:

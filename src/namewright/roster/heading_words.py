@@ -189,3 +189,13 @@ OPENERS = word_set("""
     prima, ci, c'e, c’e, questo, questa, questi, queste, tutti, tutte, ogni, anche, ma, e, qualsiasi, oggi, domani,
     o, os, as, uma, nao, em, na, nos, nas, ao, com, depois, ha, estes, tambem, mas, qualquer, hoje, amanha, lembre""")
 """Words that open a sentence and are no child there, a name though some may be: small words, and what is asked."""
+
+JOBS = word_set("""
+    leader, holder, helper, helpers, caboose, calendar, lights, library, librarian, weather, plants, ventana, fenetre,
+    messenger, snacks, recess, duty, job, off, lider, fila, puerta, plantas, calendario, luces, biblioteca, tiempo,
+    mensajero, mensajera, ayudante, encargado, encargada, descanso, descansan, rang, porte, plantes, arrosage,
+    calendrier, lumieres, lumiere, bibliotheque, meteo, messager, facteur, responsable, repos, reihe, tur, blumen,
+    kalender, licht, bucherei, wetter, bote, tafel, frei, pause, capofila, porta, piante, luci, tempo, messaggero,
+    aiutante, incaricato, riposo, luzes, luz, mensageiro, ajudante, folga, planta, janela, finestra, attendance""")
+"""What children do for their class, in labels before their names: ``Line leader``, ``Luces``."""
+JOB_ENDINGS = ("dienst", "helfer", "helferin", "wart", "leader")

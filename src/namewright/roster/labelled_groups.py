@@ -14,11 +14,12 @@ from itertools import chain, pairwise
 from namewright.named_tuples import NamedTuple
 from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
+from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import is_word_about
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.header_words import HEADER_WORDS
-from namewright.roster.heading_words import HEADING_WORDS, PLACES
+from namewright.roster.heading_words import HEADING_WORDS, JOB_ENDINGS, JOBS, PLACES
 from namewright.roster.known import is_given, lean, opens_with_given
 from namewright.roster.pasted import Line
 from namewright.roster.several import AND, bracketed_label, is_titled_name, may_be_a_name
@@ -42,6 +43,7 @@ _WORDS_OF_GROUPS = HEADING_WORDS | PLACES | GROUPS | ANY_DAYS
 _LONGEST = 400  # characters of a line: a longer one is a text
 _MOSTLY, _HALF, _NEARLY_ALL = 0.6, 0.5, 0.9
 _SOME = 0.4
+_MOST_WHOLE = 0.75  # of whole names beside one whose family's name means something else, too: Kashish Pai
 _FEW_GROUPS, _MOST_WORDS = 2, 4
 _TIME = ":"
 _CROWD = 2.5  # names behind a label on the average: parents and pets come in twos
@@ -141,9 +143,11 @@ def _without_a_sign(text: str) -> _Head | None:
 def _group(head: _Head) -> _Group | None:
     """Return a label with the names behind it, None where something else stands there."""
     names = tuple(head.rest.split() if head.in_a_row else _names(_without_stop(head.rest)))
-    if not names or not all(map(may_be_a_name, names)) or not all(map(is_titled_name, names)):
+    if not names or not all(names) or not all(map(is_titled_name, names)):
         return None
-    return _Group(head.label, names)
+    whole = share(may_be_a_name(name) and " " in name for name in names) >= _MOST_WHOLE
+    named = all(may_be_a_name(name) or (whole and " " in name and may_be_a_name(name.split()[0])) for name in names)
+    return _Group(head.label, names) if named else None
 
 
 def _without_stop(text: str) -> str:
@@ -172,8 +176,16 @@ def _told(found: Mapping[int, _Group]) -> dict[int, _Group]:
     for members, shared in _frames(found):
         groups = [found[at] for at in members]
         if len(members) >= max(2, _MOSTLY * len(found)) and _are_groups(groups, shared):
-            return {at: found[at] for at in members}
+            return {at: group for at, group in found.items() if at in members or _is_a_phrase(group.label)}
     return {}
+
+
+def _is_a_phrase(label: str) -> bool:
+    """Say whether a label has a small word and none that is known of names: ``Not pictured``, ``Apre la porta``."""
+    words = _BRACKETS.sub(" ", label).split()
+    small = any(begins_small(word) and fold(word) not in PARTICLES for word in words)
+    return small and not any(is_given(word) or lean(word) < 0 for word in words if not begins_small(word)) \
+        and not _is_about_a_child(label)
 
 
 def _frames(found: Mapping[int, _Group]) -> Iterator[tuple[list[int], str]]:
@@ -195,9 +207,15 @@ def _label_words(label: str) -> list[str]:
 
 
 def _is_about_a_child(label: str) -> bool:
-    """Say whether a label ends in a word about a child or somebody else, and in no day: ``Mira's mom:``."""
-    last = label.split()[-1]
-    return is_word_about(last) and fold(last).strip(".") not in _WORDS_OF_GROUPS
+    """Say whether a label ends in a word about a child or somebody else, and tells no group: ``Mira's mom:``."""
+    return is_word_about(label.split()[-1]) and _WORDS_OF_GROUPS.isdisjoint(fold(label).replace(".", " ").split())
+
+
+def _is_of_a_group_or_job(label: str) -> bool:
+    """Say whether a word of a label tells a group, a day or what a child does: ``Lights``, ``Türdienst``."""
+    words = _label_words(label)
+    job = not JOBS.isdisjoint(words) or any(word.endswith(JOB_ENDINGS) for word in words)
+    return not _WORDS_OF_GROUPS.isdisjoint(words) or (job and not opens_with_given(label))  # no Kai Licht
 
 
 def _are_groups(groups: Sequence[_Group], shared: str) -> bool:
@@ -213,11 +231,14 @@ def _are_groups(groups: Sequence[_Group], shared: str) -> bool:
     whole = share(" " in name for name in names) >= _MOSTLY
     if shared:
         return whole or given_share(names) >= _SOME
-    if share(not _WORDS_OF_GROUPS.isdisjoint(_label_words(group.label)) for group in groups) >= _MOSTLY:
+    if share(_is_of_a_group_or_job(group.label) for group in groups) >= _MOSTLY:
         return True
     labels = [_label_words(group.label) for group in groups]
     if all(lean(name) > 0 for name in names) and not any(is_given(word) for words in labels for word in words):
         return True  # be they called as a family is: Robins – Noah, Ben
+    phrases = share(_is_a_phrase(group.label) for group in groups)
+    if phrases >= _SOME and given_share(names) >= (_HALF if phrases >= _MOSTLY else _NEARLY_ALL):
+        return not any(is_given(words[0]) for words in labels)
     if any(is_given(words[0]) or any(lean(word) < 0 for word in words) for words in labels):
         return False
     return len(names) >= _CROWD * len(groups)
