@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from namewright.roster.children import Outcome
+from namewright.roster.children import Outcome, RosterError
 from namewright.roster.headers import asked_hand, family_first, header_role, header_roles
 from namewright.roster.parsing import read_roster
 from namewright.roster.vocabulary import Role
@@ -104,3 +104,49 @@ def test_the_title_of_one_column_is_no_child_and_is_told(title: str, names: tupl
 def test_a_family_called_as_a_title_is_asked_about_over_family_names() -> None:
     assert read_roster("Kind\nKern\nWolf\nBerg").lines[0].outcome is Outcome.LEFT_OUT
     assert len(read_roster("Mira Kind\nLeo Kind").children) == 2
+
+
+UNUSUAL = [
+    ("Your name,Your child's name,Allergies", "Jo Vost,Mira Vost,nuts"),
+    ("Account Holder,Participant,DOB", "Jo Vost,Mira Vost,1/2/2019"),
+    ("Grown-up,Kiddo", "Jo Vost,Mira Vost"), ("LN,FN,GR,HR", "Vost,Mira,1,Lind"),
+    ("O seu nome;Nome do seu filho/a", "Jo Vost;Mira Vost"),
+    ("Autorizado a recolher;Nome do(a) aluno(a)", "Jo Vost;Mira Vost"),
+    ("Il suo nome;Nome di suo figlio/a", "Jo Vost;Mira Vost"), ("Chi ritira;Iscritto/a", "Jo Vost;Mira Vost"),
+    ("Su nombre;Nombre del niño o niña", "Jo Vost;Mira Vost"), ("Quién recoge;Peque", "Jo Vost;Mira Vost"),
+    ("Ihr Name;Name der/des Lernenden", "Jo Vost;Mira Vost"),
+    ("Ansprechpartner;Kind (Vorname);Kind (Nachname)", "Jo Vost;Mira;Vost"),
+    ("Kontakt;Kind – Nachname;Kind – Vorname", "Jo Vost;Vost;Mira"), ("NN;VN;Kl.", "Vost;Mira;1b"),
+    ("Votre nom;Quel est le prénom de votre enfant ?;Quel est son nom de famille ?", "Jo Vost;Mira;Vost"),
+    ("Personne à prévenir;Élève (prénom);Élève (nom)", "Jo Vost;Mira;Vost"),
+    ("Child (last),Child (first),Pickup", "Vost,Mira,Jo Vost"),
+]
+
+
+@pytest.mark.parametrize(("titles", "row"), UNUSUAL, ids=[titles for titles, _ in UNUSUAL])
+def test_the_child_is_found_among_grown_ups_by_unusual_titles(titles: str, row: str) -> None:
+    """Two more rows have other names on no list, so that the titles alone tell."""
+    rows = [row.replace("Mira", child).replace("Jo", parent)
+            for child, parent in (("Mira", "Jo"), ("Xobrel", "Vemka"), ("Odelo", "Yul"))]
+    children = read_roster("\n".join((titles, *rows))).children
+    assert [(child.practice, child.family) for child in children] == [
+        ("Mira", "Vost"), ("Xobrel", "Vost"), ("Odelo", "Vost")]
+
+
+def test_under_titles_that_tell_nothing_a_parent_may_stand_first_so_that_is_asked() -> None:
+    rows = "Jo Vost,Mira Vost,3\nAl Tarn,Leo Tarn,4\nIda Holm,Noah Holm,5"
+    with pytest.raises(RosterError) as error:
+        read_roster(f"Zub,Wem,Fol\n{rows}")
+    assert error.value.message.key == "roster.two_wholes"
+
+
+def test_a_chosen_name_is_practised() -> None:
+    read = read_roster("Legal First,Chosen Name,Legal Last\nKatherine,Katie,Moss\nWilliam,,Tarn")
+    assert [child.practice for child in read.children] == ["Katie", "William"]
+
+
+@pytest.mark.parametrize(("title", "first"), [
+    ("Vor- und Zuname", False), ("Familien- und Vorname", True), ("Name, Vorname der/des Lernenden", True)])
+def test_parts_of_one_german_word(title: str, first: bool) -> None:
+    assert header_role(title) is Role.FULL
+    assert family_first(title) is first

@@ -19,7 +19,7 @@ from namewright.names.clusters import is_letter
 from namewright.names.particles import OPENING_PARTICLES, PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.care_words import CARE
-from namewright.roster.headers import header_role
+from namewright.roster.headers import header_role, is_about_somebody_else
 from namewright.roster.heading_words import OUR
 from namewright.roster.known import is_given, is_known, lean
 from namewright.roster.shares import share
@@ -130,6 +130,8 @@ def judge(rows: Sequence[Sequence[str]], delimiter: str, wide: str) -> Judged:
     headed, unsure = _heads(filled, width)
     columns = _columns(filled[headed:], width)
     roles = [column.role for column in columns]
+    others = {at for at, title in enumerate(filled[0][:width] if headed else ()) if is_about_somebody_else(title)}
+    roles = [Role.OTHER if at in others else role for at, role in enumerate(roles)]
     names = [at for at, role in enumerate(roles) if role is Role.FULL]
     if headed and len(names) > 1 and all(_is_dated(filled[0], at) for at in names):
         return Judged(tuple(roles), headed=True, grid=True)
@@ -141,7 +143,7 @@ def judge(rows: Sequence[Sequence[str]], delimiter: str, wide: str) -> Judged:
             return Judged(tuple(roles), grid=True)
         if len(names) > 2:  # under titles two may be a child and somebody else
             return Judged(tuple(roles), headed=True, unsure=unsure, grid=True)
-    kept, doubt = _parts(columns, names, comma=delimiter == ",")
+    kept, doubt = _parts(columns, names, comma=delimiter == ",", titled=headed)
     return Judged(tuple(kept.get(at, Role.OTHER if role is Role.FULL else role) for at, role in enumerate(roles)),
                   headed, unsure, doubt=doubt)
 
@@ -195,15 +197,16 @@ def _are_given(names: Sequence[_Column]) -> bool:
 
 
 def _parts(
-    columns: Sequence[_Column], names: Sequence[int], comma: bool
+    columns: Sequence[_Column], names: Sequence[int], *, comma: bool, titled: bool
 ) -> tuple[dict[int, Role], tuple[int, int] | None]:
     """Return the roles of the columns of names, and the two of which nothing tells which is which."""
     if len(names) < 2:
         return dict.fromkeys(names, Role.FULL), None
     first, second = names[:2]
     one, two = columns[first], columns[second]
-    if _mostly("," in cell.strip(",") for cell in one.cells) or _share_words(one.cells, two.cells):
-        return {first: Role.FULL}, None
+    same = _share_words(one.cells, two.cells)
+    if _mostly("," in cell.strip(",") for cell in one.cells) or same:
+        return {first: Role.FULL}, (first, second) if same and titled else None  # under titles a parent may stand first
     if _mostly("," in cell.strip(",") for cell in two.cells):
         return {second: Role.FULL}, None
     whole = [at for at in names if columns[at].whole and columns[at].lead > _DECIDES]

@@ -21,12 +21,18 @@ _ROLE_WORDS = {
         nachname, vorname und nachname, vorname nachname, nachname vorname, name des kindes, alunno, alunna, alunni,
         alunne, alunno/a, bambino, bambina, bambini, bambino/a, nome e cognome, cognome e nome, nominativo, nome
         completo, aluno, aluna, alunos, alunas, aluno/a, alunos/as, crianca, criancas, nome do aluno, nome da
-        crianca, nome e apelido, nome e sobrenome""",
+        crianca, nome e apelido, nome e sobrenome, kiddo, kiddos, participant, participants, participante,
+        participantes, teilnehmer, teilnehmerin, teilnehmende, lernende, partecipante, partecipanti, iscritto,
+        iscritti, inscrito, inscritos, inscrit, inscrits, educando, educanda, educandos, peque, peques, kindname,
+        kindsname, kindername, schulername, hijo, hija, hijo/a, hijos, figlio, figlia, figli, filho, filha, filho/a,
+        vor- und zuname, zu- und vorname, ruf- und nachname, nach- und vorname, familien- und vorname, nachname und
+        vorname, familienname und vorname, apellido y nombre, apellido y nombres, nombres y apellido, nome e
+        apelidos, nomes e apelidos, apelido e nome, sobrenome e nome, nome e cognomi""",
     Role.GIVEN: """
         first name, first names, firstname, first, fname, given name, given names, given, forename, forenames,
         student first name, nombre, nombres, primer nombre, nombre de pila, prenom, prenoms, prenom(s), premier
         prenom, vorname, vornamen, vorname(n), erster vorname, nome, nomi, nome di battesimo, primeiro nome, nome
-        proprio, nomes proprios, voornaam""",
+        proprio, nomes proprios, voornaam, fn, f name, vn, vorn, pren, nombre pila, rufname und vorname""",
     Role.MIDDLE: """
         middle name, middle names, middle, middle initial, mi, m.i, second name, segundo nombre, otros nombres""",
     Role.FAMILY: """
@@ -34,12 +40,14 @@ _ROLE_WORDS = {
         last name, apellido, apellidos, primer apellido, segundo apellido, apellido paterno, apellido materno,
         apellido(s), nom de famille, nom de naissance, nom d'usage, noms, nachname, nachnamen, familienname, zuname,
         cognome, cognomi, sobrenome, sobrenomes, apelido, apelidos, ultimo nome, nome de familia, achternaam,
-        tussenvoegsel""",
+        tussenvoegsel, ln, l name, nn, nachn, nom famille, nome familia, family surname, familie, familia, famille,
+        famiglia""",
     Role.GOES_BY: """
         goes by, nickname, nick name, preferred name, preferred, preferred first name, known as, called, usual name,
         apodo, sobrenombre, nombre preferido, le dicen, se le llama, conocido como, rufname, spitzname, kosename,
         genannt, prenom usuel, prenom d'usage, surnom, soprannome, detto, detta, diminutivo, alcunha, apelido
-        carinhoso, nome social, como e chamado, como e chamada""",
+        carinhoso, nome social, como e chamado, como e chamada, chosen name, name used,
+        used name, everyday name, nombre usual, nombre de uso, nome abituale, nome usual""",
     Role.PRACTISE: """
         practise, practice, practise name, practice name, name to practise, name to practice, name to write,
         practicar, nombre a practicar, nombre para practicar, practica, prenom a ecrire, ubungsname, nome da scrivere,
@@ -96,7 +104,10 @@ ABOUT_THE_CHILD = word_set("""
     schuler/in, des, der, ihres, ihr, alunno, alunna, dell'alunno, dell'alunna, bambino, bambina, figlio, figlia,
     tuo, suo, il, di, aluno, aluna, crianca, filho, filha, do, da, o, seu, sua, what, is, the, your, of, my, please,
     enter, cual, es, su, quel, est, le, wie, ist, lautet, qual, e, or, ou, oder, al, alu, alum, stu, stud, elv, sch,
-    schul""")
+    schul, son, sa, votre, vos, leur, ton, ta, kiddo, kiddo's, kiddos, what's, whats, daughter's, son's,
+    participant, participant's, participante, teilnehmer, teilnehmers, teilnehmerin, lernende, lernenden, lernender,
+    partecipante, iscritto, iscritta, inscrit, inscrite, inscrito, inscrita, educando, educanda, scholar, scholar's,
+    bimbo, bimba, peque, vostro, vostra, suoi, di, dello, della, seus, suas""")
 
 """Words that a header may carry besides what the column holds: ``Child's legal first name``."""
 
@@ -104,8 +115,21 @@ CHILD_WORDS = word_set("""
     student, student's, students, child, child's, childs, children's, pupil, pupil's, learner, learner's, camper,
     camper's, kid, kid's, alumno, alumna, alumno/a, estudiante, nino, nina, nino/a, hijo, hija, hijo/a, eleve,
     l'eleve, enfant, l'enfant, kindes, kind, schulers, schulerin, schuler, schuler/in, alunno, alunna, dell'alunno,
-    dell'alunna, bambino, bambina, figlio, figlia, aluno, aluna, crianca, filho, filha""")
+    dell'alunna, bambino, bambina, figlio, figlia, aluno, aluna, crianca, filho, filha, kiddo, kiddo's, kiddos,
+    son's, daughter's, participant, participant's, participante, teilnehmer, teilnehmers, teilnehmerin, lernende,
+    lernenden, lernender, partecipante, iscritto, iscritta, inscrit, inscrite, inscrito, inscrita, educando,
+    educanda, scholar, scholar's, bimbo, bimba, peque, menor""")
 """Words that say a column is about the child, where another is about somebody else."""
+
+ORDINALS = {word: number for number, words in enumerate((
+    "first, erstes, ersten, premier, premiere, primer, primera, primo, prima, primeiro, primeira",
+    "second, zweites, zweiten, deuxieme, seconde, segundo, segunda, secondo, seconda",
+    "third, drittes, dritten, troisieme, tercer, tercera, terzo, terza, terceiro, terceira",
+    "fourth, viertes, vierten, quatrieme, cuarto, cuarta, quarto, quarta"), 1) for word in word_set(words)}
+"""Which child of a family a title is about, right before the word for a child."""
+
+YOURS = word_set("your, my, votre, ihr, su, suo, tuo, seu, vostro, vuestro, tu, ton")
+"""Words by which a form asks who fills it in, where another column is said to be the child's: ``Your name``."""
 
 CHILD_CALLED = word_set("""
     como se llama, comment s'appelle, wie heisst, come si chiama, como se chama""")
@@ -121,14 +145,28 @@ SAYS_NAME = word_set("""
     name, names, firstname, lastname, fname, lname, surname, forename, nombre, nombres, apellido, apellidos,
     student, students, vorname, vornamen, nachname, familienname, zuname, prenom, prenoms, cognome, sobrenome,
     apelido, apelidos, kind, kinder, schuler, schulerin, eleve, eleves, enfant, enfants, alunno, alunni, aluno,
-    alunos, camper, campers, child, children, bambino, bambina, bambini, alumno, alumna, alumnos, alumnas, estudiante,
-    voornaam, achternaam, pupil, pupils, learner, learners, nino/a, nina/o, ninos, alunna, crianca, criancas""")
+    alunos, camper, campers, child, children, bambino, bambina, bambini, alumno, alumna, alumnos, alumnas,
+    estudiante, voornaam, achternaam, pupil, pupils, learner, learners, nino/a, nina/o, ninos, alunna, crianca,
+    criancas, kiddo, kiddos, participant, participants, participante, participantes, teilnehmer, teilnehmerin,
+    teilnehmende, partecipante, partecipanti, educando, educanda, kindname, kindsname, kindername, schulername""")
 """A header cell with one of these makes a header row by itself: no child is called so."""
 
 MAYBE_WHOLE = word_set("nombre, nombres, nome, nomes, nomi")
 """Headers of a given name that stand over whole names where no column has family names."""
 
-HEADER_WORDS = {word: role for role, words in _ROLE_WORDS.items() for word in word_set(words)}
+SOMEBODY_ELSE = word_set("""
+    account holder, payer, payer name, paid by, registered by, picked up by, pickup, pick-up, pick up,
+    authorized pickup, authorised pickup, adult, adults, kontakt, abholberechtigt, abholung, abholer, abgeholt
+    von, wird abgeholt von, personne a prevenir, personne a contacter, personne autorisee, personnes autorisees,
+    qui vient chercher, representant legal, chi ritira, delegati, persona delegata, persone delegate, quien
+    recoge, quien lo recoge, quien la recoge, persona autorizada, personas autorizadas, autorizado a recoger,
+    representante legal, pessoa autorizada, pessoas autorizadas, quem busca, autorizado a recolher, autorizados
+    a recolher, relationship, relation, parentesco, parentela, grau de parentesco, lien, lien de parente,
+    beziehung, buddy, reading buddy, partner, staff, role""")
+"""Titles over names of grown-ups and of other children, besides those with a word of `OTHER_PEOPLE`."""
+
+HEADER_WORDS = {word: role for role, words in _ROLE_WORDS.items() for word in word_set(words)} | dict.fromkeys(
+    SOMEBODY_ELSE, Role.OTHER)
 """Folded header text to what the column holds."""
 
 SOLO_HEADERS = word_set("""

@@ -22,7 +22,10 @@ from namewright.roster.header_words import (
     HEADER_WORDS,
     MAYBE_WHOLE,
     NOT_NAMES,
+    ORDINALS,
     SAYS_NAME,
+    SOMEBODY_ELSE,
+    YOURS,
 )
 from namewright.roster.known import is_family, is_given
 from namewright.roster.vocabulary import DAYS, HANDS, MONTHS, NAME_ROLES, OF_THE, OTHER_PEOPLE, Role, fold
@@ -35,11 +38,17 @@ _TITLES = {"given": "Given name", "family": "Family name", "name": "Full name", 
 _OWNED = frozenset(("kindes", "l'enfant", "enfant", "l'eleve", "hijo", "hija", "filho", "filha", "figlio", "figlia"))
 _CAMEL = pattern(r"(?<=[a-z])(?=[A-Z])")
 _SIGNS = str.maketrans("’_", "' ", "?¿!*")
+_LETTER_FIGURE = pattern(r"(?<=[^\W\d_]{3})(?=\d)")
+_NUMBER = pattern(r"[#(]?(\d)(?:st|nd|rd|th|er|ere|e|eme|[.:)º°ªo])*")
+_LAST_FIGURE = pattern(r"(\d)\s*\)?$")
 _UNIT_TAIL = pattern(r"[\s,]*(?:\(.*\)|\bin (?:mm|cm|inches|inch)|\bmm|\bcm|\d)$")
 _DATE = pattern(r"\d{1,4}([-/.])\d{1,2}\1\d{1,4}")
+_ENDINGS = pattern(r"(?<=[^\W\d_]{2})(?:[/:*·.](?:in|innen|as?|os?|e|es)|\((?:in|innen|as?|os?|e|es|s)\))(?![\w])")
+_BETWEEN_PARTS = pattern(r"[()\[\]:|·–—]| - ")
 _HALVES = pattern(r"[/,]| and | y ")
-_GIVEN = r"(?:first|given|forename|nombre|prenom|vorname|\bnome)"
-_FAMILY = r"(?:last|surname|family|apellido|nachname|familienname|cognome|sobrenome|apelido|\bname\b|\bnom\b)"
+_GIVEN = r"(?:first|given|forename|nombre|prenom|vorname|\b(?:vor|ruf)- |\bnome)"
+_FAMILY = (r"(?:last|surname|family|apellido|nachname|familienname|\b(?:nach|zu|familien)- |zuname|cognome|sobrenome|"
+           r"apelido|\bname\b|\bnom\b)")
 _FAMILY_THEN_GIVEN = f"{_FAMILY}.*{_GIVEN}"  # compiled by re where a list first has titles
 _GIVEN_THEN_FAMILY = f"{_GIVEN}.*{_FAMILY}"
 
@@ -53,7 +62,7 @@ def header_roles(cells: Sequence[str]) -> tuple[Role, ...] | None:
     filled = [cell for cell in cells if cell]
     if len(filled) < 2:
         return None
-    known = _without_second_names(cells, [header_role(cell) for cell in cells])
+    known = _without_second_persons(cells, _without_second_names(cells, [header_role(cell) for cell in cells]))
     count = sum(role is not None for role in known)
     if not NAME_ROLES.intersection(known) or not (
         _says_name(cells, known) or (count >= 2 and count * 2 >= len(filled))
@@ -76,6 +85,18 @@ def _without_second_names(cells: Sequence[str], known: list[Role | None]) -> lis
             known[at] = Role.OTHER
         seen.add(role)
     return known
+
+
+def _without_second_persons(cells: Sequence[str], known: list[Role | None]) -> list[Role | None]:
+    """Take the roles from names of a further person: ``First1, Last1, First2, Last2``; not ``Nombre1, Nombre2``."""
+    found = [(at, int(match[1])) for at, cell in enumerate(cells)
+             if known[at] in NAME_ROLES and not child_number(cell)[0] and (match := _LAST_FIGURE.search(cell))]
+    parts = [{known[at] for at, number in found if number == which} for which in (1, 2)]
+    if not all(each >= {Role.GIVEN, Role.FAMILY} for each in parts) or [number for _, number in found] != sorted(
+            number for _, number in found):
+        return known
+    further = {at for at, number in found if number > 1}
+    return [Role.OTHER if at in further else role for at, role in enumerate(known)]
 
 
 def _called_for_given(known: list[Role | None]) -> list[Role | None]:
@@ -110,8 +131,10 @@ def _of_the_child(cells: Sequence[str], known: list[Role | None]) -> list[Role |
         roles.add(Role.FULL)
     elif any(own and role is Role.FULL for own, role in zip(owned, known, strict=True)):
         roles |= {Role.GIVEN, Role.FAMILY}
-    return [Role.OTHER if role in roles and role in NAME_ROLES and not own else role
-            for role, own in zip(known, said, strict=True)]
+    yours = [any(said) and not own and not YOURS.isdisjoint(_plain(cell).split())
+             for cell, own in zip(cells, said, strict=True)]
+    return [Role.OTHER if role in NAME_ROLES and not own and (role in roles or who) else role
+            for role, own, who in zip(known, said, yours, strict=True)]
 
 
 def _is_of_the_child(title: str) -> bool:
@@ -125,10 +148,10 @@ def header_role(cell: str) -> Role | None:
     """Say what a column holds by its header, None where the words are not known."""
     if len(cell) > _LONGEST_HEADER:
         return None
-    words = _plain(cell)
+    words = _plain(child_number(cell)[1])
     if any(phrase in words for phrase in CALLED_QUESTIONS):
         return Role.GOES_BY
-    if OTHER_PEOPLE.intersection(word.removesuffix("'s") for word in re.split(r"[ /]", words)):
+    if _tells_of_others(words):
         return Role.OTHER
     for text in _tries(words):
         if text in HEADER_WORDS:
@@ -145,6 +168,33 @@ def header_role(cell: str) -> Role | None:
     if len(words.split()) > 1 and NOT_NAMES.intersection(words.split()):
         return Role.OTHER
     return next((HEADER_WORDS[half] for half in map(fold, words.split("/")) if half in HEADER_WORDS), None)
+
+
+def is_about_somebody_else(title: str) -> bool:
+    """Say whether a title is over names of somebody else: ``Mother``, ``Picked up by``."""
+    words = _plain(title)
+    return _tells_of_others(words) or not SOMEBODY_ELSE.isdisjoint(_tries(words))
+
+
+def _tells_of_others(words: str) -> bool:
+    return not OTHER_PEOPLE.isdisjoint(word.removesuffix("'s") for word in re.split(r"[ /]", words))
+
+
+@keeps_names(2048)
+def child_number(title: str) -> tuple[int, str]:
+    """Return which child of a family a title is about, and the title without that; 0 where it has no number.
+
+    ``Child 2 first name``, ``Prénom 2e enfant``, ``Segundo hijo``.
+    """
+    words = _LETTER_FIGURE.sub(" ", _plain(title)).split()
+    child = [at for at, word in enumerate(words) if word.strip(".:()-–") in CHILD_WORDS]
+    for at, word in enumerate(words):
+        figure = _NUMBER.fullmatch(word)
+        beside = at + 1 in child and word in ORDINALS
+        if child and (figure or beside):
+            rest = " ".join((*words[:at], *words[at + 1 :]))
+            return int(figure[1]) if figure else ORDINALS[word], rest
+    return 0, title
 
 
 def asked_hand(title: str) -> Hand | None:
@@ -184,10 +234,18 @@ def _tries(words: str) -> Iterator[str]:
     """Yield a header whole, without a unit or bracket at its end, and without words about the child."""
     yield words
     yield " ".join(words.replace(",", " ").split())  # Name, Vorname
-    short = fold(_UNIT_TAIL.sub("", words))
+    plain = _ENDINGS.sub("", words)  # bambino/a, Schüler:in
+    yield plain
+    yield _without_child(_BETWEEN_PARTS.sub(" ", plain))  # Child (first), Élève – prénom
+    short = fold(_UNIT_TAIL.sub("", plain))
     yield short
-    yield " ".join(word for word in short.split() if word not in ABOUT_THE_CHILD)
+    yield _without_child(short)
+    yield _without_child(short.replace("/", " ").replace(",", " "))
     yield " ".join(word for word in short.split() if word == "e" or word not in ABOUT_THE_CHILD)
+
+
+def _without_child(words: str) -> str:
+    return " ".join(word for word in words.split() if word not in ABOUT_THE_CHILD)
 
 
 def _says_name(cells: Sequence[str], known: Sequence[Role | None]) -> bool:

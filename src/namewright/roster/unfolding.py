@@ -14,6 +14,7 @@ from namewright.roster.across import from_names_across
 from namewright.roster.alike import from_a_program, without_counts, without_shared
 from namewright.roster.beside import strip_numbering
 from namewright.roster.chats import from_a_chat
+from namewright.roster.child_columns import doubted, from_child_columns
 from namewright.roster.columns import WIDE_SPACE, Row, Table, join_cells, lay_out, split_cells
 from namewright.roster.corrected import from_corrections
 from namewright.roster.cut_short import plain_spellings
@@ -92,6 +93,8 @@ def _put_in_lines(lines: list[Line], columns: str) -> list[Line]:
     else:
         found = from_month_rows(from_seats(from_names_across(from_numbered(found))))
     table = _laid_out(found)
+    if (apart := from_child_columns(found, table)) != found:
+        return apart
     spaced = table.delimiter == WIDE_SPACE and header_roles(table.titles) is None
     return _without_first_counts(found) if spaced else found
 
@@ -155,7 +158,7 @@ _lay_out_lately = keeps_names(4)(lay_out)
 def _laid_out(found: Sequence[Line]) -> Table:
     """Lay lines out; what came of a list on a screen is kept, for mostly it is asked for again at once."""
     lines = tuple(line.text for line in found)
-    return lay_out(lines) if len(lines) > _LINES_KEPT else _lay_out_lately(lines)
+    return doubted(lay_out(lines) if len(lines) > _LINES_KEPT else _lay_out_lately(lines))
 
 
 def _titled(found: list[Line], titles: Sequence[str]) -> list[Line]:

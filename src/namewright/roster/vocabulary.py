@@ -65,7 +65,10 @@ OTHER_PEOPLE = TEACHERS | word_set("""
     ecole, mutter, vater, eltern, elternteil, erziehungsberechtigte, erziehungsberechtigter,
     erziehungsberechtigten, vormund, geschwister, bruder, schwester, notfall, notfallkontakt, schule, mamma,
     genitore, genitori, babbo, tutore, fratello, sorella, scuola, mae, pai, pais, encarregado, encarregada,
-    responsavel, irmao, irma, escola""")
+    responsavel, irmao, irma, escola, grown-up, grown-ups, grownup, grownups, carer, carers,
+    caregiver, caregivers, payer, ansprechpartner, ansprechpartnerin, ansprechperson, kontaktperson, sorgeberechtigte,
+    sorgeberechtigter, abholberechtigte, abholberechtigter, apoderado, apoderada, acudiente, representante, delegato,
+    delegata""")
 """A header that holds one of these is about somebody else, even where it says “first name” too."""
 
 LEADERS = word_set("""
