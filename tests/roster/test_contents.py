@@ -71,7 +71,7 @@ def test_a_first_child_called_as_a_particle_is_no_header() -> None:
     """Ben is a child, and whoever is taken for a header is told."""
     rows = [("Ben Shiels", "Tanya Vost (mãe)"), ("Mia Smith", "Eric Tarn (mãe)"), ("Leo Brown", "Ann Elm (mãe)")]
     assert not judge(rows, "\t", "  ").headed
-    header = read_roster("Kiddo\tPeg\nMia Smith\t12\nLeo Brown\t14\nNoah Davis\t15").lines[0]
+    header = read_roster("Sprout\tPeg\nMia Smith\t12\nLeo Brown\t14\nNoah Davis\t15").lines[0]
     assert (header.outcome, header.notes) == (Outcome.HEADER, (message("roster.if_child"),))
 
 
