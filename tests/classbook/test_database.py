@@ -1,30 +1,36 @@
-"""Several changes of a class are one, and nobody writes between what a change reads and what it writes."""
+"""What is asked of a class and changed in it, as one who opened it sees it."""
 
 from __future__ import annotations
-
-import sqlite3
 
 import pytest
 
 from namewright.classbook import Classbook, ClassbookError
 
 
-def test_several_changes_are_one_or_none(book: Classbook) -> None:
-    """In a ``changing`` block an error takes back all of it."""
-    def both() -> None:
-        with book.changing():
-            book.set_settings(1, {"rows": "2"})
-            book.set_settings(2, {"rows": "99"})
-
-    with pytest.raises(ClassbookError):
-        both()
-    assert not book.settings_of(1)
+def test_a_trial_changes_nothing(book: Classbook) -> None:
+    """Who would join, stay and leave is said, and the class is as it was."""
+    before, first = (book.roster_id(), book.children(left=True)), book.child(1).child
+    update, called = book.trial(f"{first.given} {first.family}\nWenna Praske", book.part)
+    assert sorted(called.values()) == sorted(["Wenna", *(one.child.label for one in before[1])])
+    assert (len(update.joined), update.stayed, update.left) == (1, (1,), (2, 3, 4))
+    assert (book.roster_id(), book.children(left=True)) == before
 
 
-def test_a_change_holds_the_file_from_its_first_look(book: Classbook) -> None:
-    """Between what a change reads and what it writes nobody else can write, so neither is lost."""
-    other = sqlite3.connect(book.path, timeout=0, isolation_level=None)
-    with book.changing(), pytest.raises(sqlite3.OperationalError, match="locked"):
-        other.execute("BEGIN IMMEDIATE")
-    other.execute("BEGIN IMMEDIATE")
-    other.close()
+def test_nobody_is_asked_for_who_is_not_there(book: Classbook) -> None:
+    """Nothing is set for, seated with, or noted of a child that the class never had."""
+    for asked in (lambda: book.child(9), lambda: book.set_settings(9, {"rows": "2"}), lambda: book.seat(1, 9, True),
+                  lambda: book.observe(9, "2026-09-14", [0])):
+        with pytest.raises(ClassbookError, match=r"classbook\.no_child"):
+            asked()
+    with pytest.raises(ClassbookError, match=r"classbook\.one_seat"):
+        book.seat(1, 1, True)
+
+
+def test_another_part_of_the_name_is_practised_by_everyone_at_once(book: Classbook) -> None:
+    """The list is read again where that is set, and again where it is taken back."""
+    given = [one.child.practice for one in book.children()]
+    book.set_class_setting("practise", "family")
+    assert [one.child.practice for one in book.children()] == [one.child.family or one.child.given
+                                                                for one in book.children()]
+    book.undo(None)
+    assert [one.child.practice for one in book.children()] == given

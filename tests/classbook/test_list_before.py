@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from datetime import datetime, timedelta
 from pathlib import Path
 
@@ -91,25 +90,6 @@ def test_it_lives_for_a_day_and_no_erasing(place: Path) -> None:
         book.erase([1])
         assert book.roster_saved() is None
     assert after == during - 1, "the history of settings alone still has it"
-
-
-def test_a_trial_changes_nothing(place: Path) -> None:
-    """Who would join, stay and leave is said, and the class is as it was."""
-    with Classbook.open(place) as book:
-        before = book.roster_id(), book.children(left=True)
-        update, called = book.trial("Mira Quill\nWenna Praske", book.part)
-        assert sorted(called.values()) == ["Bo", "Mira", "Tilo", "Wenna"]
-        assert (len(update.joined), update.stayed, update.left) == (1, (1,), (2, 3))
-        assert (book.roster_id(), book.children(left=True)) == before
-
-
-def test_a_copy_is_the_whole_class(place: Path, tmp_path: Path) -> None:
-    """The bytes of a copy open as the same class."""
-    with Classbook.open(place) as book:
-        (tmp_path / "copy.db").write_bytes(book.copy())
-        with Classbook.open(tmp_path / "copy.db", create=False) as copy:
-            assert [replace(one) for one in copy.children()] == list(book.children())
-            assert copy.class_id == book.class_id
 
 
 @pytest.mark.parametrize("held", ["", "{", "[]", "{}", "7", '{"children": [{}]}', "[" * 100_000])

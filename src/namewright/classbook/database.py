@@ -1,86 +1,35 @@
 """The class's database: every change is one transaction, and only ``erase`` throws away what was kept.
 
-``Classbook.open`` takes a few milliseconds, so a web request or a command opens its own; a connection belongs to the
-thread that opened it. Reading sees one moment of the file. Two programs that change it at once wait for each other;
-where a person's view may be out of date by then, the ``after…`` arguments refuse the change instead of
-guessing. Moments are ISO 8601; ``when=None`` is this computer's clock, the only clock here.
+Two programs that change it at once wait for each other; where a person's view may be out of date by then, the
+``after…`` arguments refuse the change instead of guessing. Moments are ISO 8601; ``when=None`` is this computer's
+clock, the only clock here. How the file is opened, read and changed is told in ``opened``.
 """
 
 from __future__ import annotations
 
-import sqlite3
-from collections.abc import Iterable, Iterator, Mapping
-from contextlib import contextmanager
+from collections.abc import Iterable, Mapping
 from datetime import date, datetime
-from pathlib import Path
-from types import TracebackType
 
 from namewright.classbook import doubles, drafts, erasing, list_before, plans, rosters, saves
 from namewright.classbook import observations as seen
-from namewright.classbook.connect import WAIT_S, Stamp, connected, stamp_of, told, transaction
+from namewright.classbook.connect import told, transaction
 from namewright.classbook.drafts import Draft
 from namewright.classbook.erasing import Erased
 from namewright.classbook.keys import check_beats
 from namewright.classbook.needed import WORDS
+from namewright.classbook.opened import Opened
 from namewright.classbook.records import BookChild, ClassbookError, Observation, RosterUpdate, Save, called
 from namewright.classbook.rosters import NO_ANSWERS, Answers
 from namewright.classbook.stages import Stage
 from namewright.classbook.traces import Trace
 from namewright.classbook.who import Known
 from namewright.settings import NamePart, Support
-from namewright.store import forget_names
-from namewright.whole_files import clear_leftovers
 
 When = datetime | str | None
 
 
-class Classbook:
-    """An open class. Close it, or use it in a ``with`` block. Every method raises ClassbookError, in a sentence."""
-
-    def __init__(self, path: Path, connection: sqlite3.Connection) -> None:
-        self.path = path
-        self._db = connection
-
-    @classmethod
-    def open(cls, path: Path | str, *, create: bool = True, wait_s: float = WAIT_S,
-             known: Stamp | None = None) -> Classbook:
-        """Open a class's file; where there is none it is made, unless ``create`` is false.
-
-        One whose stamp is ``known`` was looked at before and is not looked at again.
-        Raises ClassbookError for a file that is locked, damaged, of another kind or from a newer Namewright, for a
-        folder, and for a folder that is not there.
-        """
-        path = Path(path)
-        same = known is not None and stamp_of(path) == known
-        return cls(path, connected(path, create=create, wait_s=wait_s, check=not same, whole=not same))
-
-    def close(self) -> None:
-        """Close the file; what was saved is in it."""
-        self._db.close()
-
-    def __enter__(self) -> Classbook:
-        return self
-
-    def __exit__(self, kind: type[BaseException] | None, error: BaseException | None,
-                 trace: TracebackType | None) -> None:
-        self.close()
-
-    @contextmanager
-    def changing(self) -> Iterator[None]:
-        """Make several changes one: all of them are kept, or on an error none."""
-        with told(self.path), transaction(self._db, "IMMEDIATE"):
-            yield
-
-    @contextmanager
-    def _reading(self) -> Iterator[None]:
-        with told(self.path), transaction(self._db, "DEFERRED"):
-            yield
-
-    @property
-    def class_id(self) -> str:
-        """Return the random name of this class: another file has another, and so has a class begun afresh."""
-        with self._reading():
-            return str(self._db.execute("SELECT id FROM class").fetchone()[0])
+class Classbook(Opened):
+    """An open class: what is kept of it, and every change of that."""
 
     # --- the roster and the children ------------------------------------------------------------------
 
@@ -217,11 +166,6 @@ class Classbook:
         if self.draft() is not None:
             with self.changing():
                 drafts.discard(self._db)
-
-    def copy(self) -> bytes:
-        """Return the whole file of the class as it is at this moment."""
-        with self._reading():
-            return bytes(self._db.serialize())
 
     def children(self, *, left: bool = False) -> tuple[BookChild, ...]:
         """Return the children in roster order; with ``left`` also those who have left, after the others."""
@@ -361,12 +305,6 @@ class Classbook:
 
     # --- erasing for good -----------------------------------------------------------------------------
 
-    @property
-    def erasures(self) -> int:
-        """Return how often something was erased: where that grows, what was read before may be of who is gone."""
-        with self._reading():
-            return int(self._db.execute("SELECT erasures FROM class").fetchone()[0])
-
     def traces(self, child_ids: Iterable[int]) -> tuple[Trace, ...]:
         """Return where names that may be these children's stand besides in what is kept of them.
 
@@ -401,15 +339,6 @@ class Classbook:
         with self.changing():
             erasing.erase_all(self._db)
         self._pack()
-
-    def _pack(self) -> None:
-        """Leave no bytes of what was erased in the file, in what a killed run left beside it, nor in memory."""
-        forget_names()
-        clear_leftovers(self.path.parent)
-        try:
-            self._db.execute("VACUUM")
-        except sqlite3.Error as error:
-            raise ClassbookError("classbook.not_packed", file=str(self.path), detail=str(error)) from error
 
     # --- what was seen --------------------------------------------------------------------------------
 
