@@ -18,7 +18,6 @@ from namewright.making.make import Making, made_at_once
 from namewright.making.request import FOR_EACH_CHILD, Kind, Member, Request, all_listed, listed
 from namewright.output.svg import page_svg
 from namewright.pages.page import Page, Row, Tile, leaves
-from namewright.pages.paper import CardSize
 from namewright.pages.record import Held
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.ordering import completed, order_class
@@ -99,18 +98,6 @@ def test_printed_pages_of_one_name_say_for_the_adult_whose_they_are(setter: Type
                   for part in (item.pieces if isinstance(item, Ink) else (item,))]
         assert not any(overlap(ink.bounds(), other) for ink in mine for other in others)
     assert told == {"Ava Q.": [f"{of} Ava Q."], "Ava R.": [f"{of} Ava R."], "Bo": []}
-
-
-def test_cards_that_cover_their_sheet_are_told_of_instead(setter: Typesetter) -> None:
-    """Nothing is cut away, so nothing stands on the card; it is said where a list tells them apart."""
-    roster = read_roster("Ava Quill\nBo Lindle\nAva Reed\n")
-    making = Making(Request((Kind.CARDS,), all_listed(order_class(roster.children)), read_choices({"paper": "a4"}),
-                            roster=roster, card=CardSize.A6, fill=True), setter)
-    pages = list(making.pages())
-    assert not any(item.spelled and "Ava" in item.spelled.words and "." in item.spelled.words
-                   for page in pages for item in leaves(page.items) if isinstance(item, Ink))
-    assert [(one.child.label, one.told.key) for one in making.account.remarks] == [
-        ("Ava Q.", "account.cards_alike"), ("Ava R.", "account.cards_alike")]
 
 
 @pytest.mark.parametrize("kind", Kind)

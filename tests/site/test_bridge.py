@@ -12,7 +12,7 @@ import pytest
 from jinja2 import Environment
 
 from namewright.lines.cues import CueMaker
-from namewright.making import make
+from namewright.making import own_pages
 from namewright.site import bridge as site_bridge
 from namewright.site.bridge import Answer, Bridge, compile_templates
 from namewright.site.build import _page
@@ -194,13 +194,13 @@ def test_sheets_are_laid_out_while_the_list_is_looked_at(class_file: Path, bridg
                                                         monkeypatch: pytest.MonkeyPatch) -> None:
     """Step by step, whenever nothing is asked; the PDF of the saved class lays out none, and is the same PDF."""
     laid_out: list[str] = []
-    alone = make.practice_pages
+    alone = own_pages.practice_pages
 
     def counted(setter: Any, name: str, *given: Any) -> Any:
         laid_out.append(name)
         return alone(setter, name, *given)
 
-    monkeypatch.setattr(make, "practice_pages", counted)
+    monkeypatch.setattr(own_pages, "practice_pages", counted)
     page = bridge.answer("GET", ROOT + "/class/list")
     form(bridge, "/class/list/read?part=lines", typed(page, text="Ottoline\nBram\nSunniva", practise="given"))
     assert laid_out == []

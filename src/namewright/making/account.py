@@ -79,6 +79,17 @@ class Account:
         self.remarks: list[Remark] = []
         self.notes = list(notes)
 
+    def remark(self, child: Child, told: Message) -> None:
+        """Set a remark of a child down once."""
+        remark = Remark(child, told)
+        if remark not in self.remarks:
+            self.remarks.append(remark)
+
+    def note(self, told: Message) -> None:
+        """Set down once what holds for all pages of a kind."""
+        if told not in self.notes:
+            self.notes.append(told)
+
     def of(self, kind: Kind) -> list[Member]:
         """Return the children of whom there are pages of a kind, in their order."""
         return [one for made, one in self.made if made is kind]

@@ -10,6 +10,7 @@ from collections.abc import Iterator, Sequence
 from namewright.letters.alphabet import MissingLetters
 from namewright.lines.ruling import MAX_MIDLINE, MIN_MIDLINE
 from namewright.making.account import NotMade
+from namewright.making.naming import called
 from namewright.making.request import Member, Request
 from namewright.message import Message, message, together
 from namewright.names.clusters import clusters
@@ -59,15 +60,6 @@ def _entries(setter: Typesetter, request: Request, made: Sequence[Member], not_m
             if count == 0:
                 yield Entry(words.say(f"page.summary.{heading}"), title=True)
             yield Entry("", (drawable(setter, said),))
-
-
-def called(setter: Typesetter, one: Member, roster: Roster, words: Wording) -> str:
-    """Return what an adult's page calls a child: its label, or where we can show no letter of it its line."""
-    child = one.placed.child
-    label = drawable(setter, child.label)
-    if label == child.label or as_far_as(setter, child.label):
-        return label
-    return words.say("page.of_list", line=roster.source_line(child.line))
 
 
 def _font_said(setter: Typesetter, settings: SheetSettings, words: Wording) -> Iterator[str]:

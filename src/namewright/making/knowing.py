@@ -17,7 +17,8 @@ from namewright.classbook.growing import not_standing
 from namewright.letters.alphabet import MissingLetters
 from namewright.lines.ruling import print_ruling
 from namewright.making.account import NoFriends, NothingToWrite, NotMade
-from namewright.making.adult import called, not_made_said
+from namewright.making.adult import not_made_said
+from namewright.making.naming import called
 from namewright.making.request import KNOW_EACH, Kind, Member, Request
 from namewright.message import Message, Problem, message
 from namewright.named_tuples import NamedTuple

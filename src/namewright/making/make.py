@@ -21,25 +21,20 @@ from namewright.making.account import (
     NothingNoted,
     NothingToWrite,
     NotMade,
-    Remark,
     TooLarge,
 )
+from namewright.making.naming import label_of, owner_of, with_label, with_letters
+from namewright.making.own_pages import OwnPages
 from namewright.making.request import FOR_EACH_CHILD, OF_NOTES, SIGN_IN, TO_KNOW, WRITTEN_ON, Kind, Member, Request
-from namewright.message import Message, Problem, message, together
-from namewright.pages.drawable import as_far_as, drawable, letters_shown
+from namewright.message import Problem, message, together
 from namewright.pages.hue import in_hue
-from namewright.pages.ladder import ORDERED
 from namewright.pages.page import Page, PageError
-from namewright.pages.sheet import SheetSettings, practice_pages
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.ordering import Order
-from namewright.wording import wording
 
 if TYPE_CHECKING:
     from namewright.making.knowing import Knowing
-    from namewright.pages.child_progress import ProgressSettings
     from namewright.pages.class_progress import ClassRow
-    from namewright.pages.growth import Growth
     from namewright.pages.strips import Strip
     from namewright.pages.tile_sheet import TileSettings
 
@@ -108,11 +103,10 @@ class Making:
     # --- a child's own pages ------------------------------------------------------------------------------
 
     def _each(self, kind: Kind) -> Iterator[Page]:
-        makers = {Kind.SHEETS: self._sheet, Kind.CARDS: self._card, Kind.SIZES: self._sizes, Kind.GROWTH: self._growth,
-                  Kind.TALK: self._talk, Kind.RECORD: self._record}
+        make = OwnPages(self.setter, self.request, self.account).maker(kind) or partial(self._know, kind)
         for one in self.request.members:
             self._remark_letters(one, kind)
-            pages = self._try(kind, [one], makers.get(kind, partial(self._know, kind)), one) or ()
+            pages = self._try(kind, [one], make, one) or ()
             if kind in WRITTEN_ON:
                 pages = tuple(self._told_apart(one, page) for page in pages)
             if kind is Kind.SHEETS:
@@ -127,145 +121,14 @@ class Making:
     def _remark_letters(self, one: Member, kind: Kind) -> None:
         """Say of a child that its own letters could not be read, where pages show letters of its own."""
         if one.unread and kind not in OF_NOTES:
-            self._remark(one, together(one.unread.message, message("account.class_letters")))
-
-    def _remark(self, one: Member, told: Message) -> None:
-        """Set a remark down once."""
-        remark = Remark(one.placed.child, told)
-        if remark not in self.account.remarks:
-            self.account.remarks.append(remark)
-
-    def _note(self, told: Message) -> None:
-        """Set down once what holds for all pages of a kind."""
-        if told not in self.account.notes:
-            self.account.notes.append(told)
-
-    def _holds_for_sheet(self, one: Member) -> SheetSettings:
-        """Return what holds for a child's sheet: a school's font tells no order of strokes, so no row may show one."""
-        holds = self.request.settings_of(one)
-        rungs = holds.ladder.rungs
-        if self.setter.school_font is None or not any(part in ORDERED for part in rungs or ()):
-            return holds
-        self._remark(one, message("account.font_order"))
-        rest = tuple(part for part in rungs or () if part not in ORDERED)
-        return holds._replace(ladder=holds.ladder._replace(rungs=rest or None))
-
-    def _label(self, one: Member) -> str:
-        """Return what an adult's page calls a child."""
-        from namewright.making.adult import called
-
-        return called(self.setter, one, self.request.roster, wording(self.request.settings.language))
-
-    def _called(self, one: Member) -> Member:
-        """Return a child for a page on which its label is what is shown, without beats where we can show no letter."""
-        placed, label = one.placed, self._label(one)
-        shown = placed._replace(child=placed.child._replace(label=label))
-        if not as_far_as(self.setter, placed.child.label):
-            shown = shown._replace(beats=())
-        return one._replace(placed=shown)
-
-    def _owner(self, one: Member) -> str:
-        """Return whose page it is, as the child itself reads it: with no initial or number of another’s.
-
-        Where the names have a school's font the page shows it in that, if our letters lack one of it.
-        """
-        name = one.placed.child.practice
-        return name if self.setter.school_font else drawable(self.setter, name)
+            self.account.remark(one.placed.child, together(one.unread.message, message("account.class_letters")))
 
     def _told_apart(self, one: Member, page: Page) -> Page:
         """Return a child's page told from that of another of the same name: in the outline, which the adult reads."""
-        return page._replace(outline=self._label(one)) if page.outline is not None else page
-
-    def _sheet(self, one: Member) -> tuple[Page, ...]:
-        holds = self._holds_for_sheet(one)
-        if holds.sleeve:
-            from namewright.pages.sleeve import MIN_X_HEIGHT_MM, for_marker, sleeve_pages
-
-            asked, height = holds.ruling.line_height_mm, for_marker(holds.ruling).line_height_mm
-            if height > asked:
-                self._note(message("account.sleeve_taller", height=height, asked=asked, least=MIN_X_HEIGHT_MM))
-            return sleeve_pages(self.setter, one.placed.child.practice, self._owner(one), holds)
-        name, owner = one.placed.child.practice, self._owner(one)
-        return self.setter.sheets.get((name, owner, holds), lambda: practice_pages(self.setter, name, owner, holds))
-
-    def _card(self, one: Member) -> tuple[Page, ...]:
-        from namewright.making import page_settings
-        from namewright.pages.name_card import card_page, card_sheet, has_room_beside
-
-        name, label, holds = one.placed.child.practice, self._owner(one), self.request.settings_of(one)
-        card = page_settings.for_card(holds, self.request.card)
-        several = len(self.request.members) > 1
-        beside = has_room_beside(card.size, holds.paper)
-        if self.request.fill and not beside:
-            self._note(message("page.cards_caution"))
-        if several and one.whose and not (self.request.fill and beside):
-            self._remark(one, message("account.cards_alike"))
-        if self.request.fill:
-            return (card_sheet(self.setter, name, label, card, holds.paper),)
-        return (card_page(self.setter, name, label, card),)
-
-    def _sizes(self, one: Member) -> tuple[Page, ...]:
-        from namewright.making import page_settings
-        from namewright.pages.size_finder import size_pages
-
-        settings = page_settings.for_ruled_page(self.request.settings_of(one))
-        return size_pages(self.setter, one.placed.child.practice, self._owner(one), settings)
-
-    def _growth(self, one: Member) -> tuple[Page, ...]:
-        from namewright.pages.child_progress import progress_page
-
-        label = one.placed.child.label
-        called = label if not self.setter.alphabet.missing(label) else as_far_as(self.setter, label) or _TO_FILL_IN
-        page = progress_page(self.setter, self._shown(self._noted(one), called), self._for_family(one))
-        return (page._replace(outline=self._label(one)),)
-
-    def _shown(self, growth: Growth, called: str) -> Growth:
-        """Return the same for a page that names the child so, its letters as our letters can show them."""
-        from dataclasses import replace
-
-        letters = letters_shown(self.setter, [track.letter for track in growth.tracks])
-        tracks = tuple(replace(track, letter=letter) for track, letter in zip(growth.tracks, letters, strict=True))
-        return replace(growth, label=called, tracks=tracks)
-
-    def _noted(self, one: Member) -> Growth:
-        """Return what was noted of a child over time. Raises NothingNoted."""
-        from namewright.classbook.growing import growth_of
-
-        child = one.placed.child
-        growth = growth_of(child.label, child.practice, one.notes, one.held)
-        if not growth.days:
-            raise NothingNoted(child.label)
-        return growth
-
-    def _for_family(self, one: Member) -> ProgressSettings:
-        """Return how a page for a family is made: in the language that was typed, else that of its home."""
-        from namewright.making import page_settings
-
-        settings = page_settings.for_progress(self.request.settings_of(one))
-        return settings._replace(language=self.request.first.language or one.home or settings.language)
-
-    def _talk(self, one: Member) -> tuple[Page, ...]:
-        from namewright.making.noted import talk_of
-        from namewright.pages.talk_page import talk_pages
-
-        talk = talk_of(one, self._noted(one), words=self.request.words)
-        return talk_pages(self.setter, talk, self._for_family(one))
-
-    def _record(self, one: Member) -> tuple[Page, ...]:
-        from dataclasses import replace
-
-        from namewright.making import page_settings
-        from namewright.making.noted import record_of_member
-        from namewright.pages.record_table import record_pages
-
-        record = record_of_member(one)
-        if not record.trials:
-            raise NothingNoted(one.placed.child.label)
-        shown = replace(record, label=self._label(one), letters=letters_shown(self.setter, record.letters))
-        return record_pages(self.setter, shown, page_settings.for_progress(self.request.settings_of(one)))
+        return page._replace(outline=label_of(self.setter, self.request, one)) if page.outline is not None else page
 
     def _know(self, kind: Kind, one: Member) -> tuple[Page, ...]:
-        return self._knowing.pages(kind, one, self._owner(one))
+        return self._knowing.pages(kind, one, owner_of(self.setter, one))
 
     def _tiles(self) -> Iterator[Page]:
         from namewright.making import page_settings
@@ -287,7 +150,7 @@ class Making:
         from namewright.pages.strips import strip_of
         from namewright.pages.tile_sheet import tile_pages, tile_ruling
 
-        name, label = one.placed.child.practice, self._label(one)
+        name, label = one.placed.child.practice, label_of(self.setter, self.request, one)
         made = strip_of(label, name, self.request.settings_of(one).letters)
         self.setter.ruled(tile_ruling(settings.side_mm)).line(name)
         if self.setter.school_font:  # how far its letters reach is not known beforehand
@@ -309,7 +172,7 @@ class Making:
         from namewright.pages.group_sheet import group_page
         from namewright.practice.groups import shared_letters
 
-        named = [(self._label(one), one.placed.child.practice) for one in members]
+        named = [(label_of(self.setter, self.request, one), one.placed.child.practice) for one in members]
         shared = [letter for letter in shared_letters([name for _, name in named])
                   if not self.setter.alphabet.missing(letter)]
         return group_page(self.setter, number, named, shared, page_settings.for_ruled_page(self.request.settings))
@@ -330,7 +193,7 @@ class Making:
         request = self.request
         settings = page_settings.for_plan(request.settings,
                                           request.first.over(request.everyone).order or Order.PRACTICE, request.monday)
-        shown = request._replace(members=tuple(map(self._called, request.members)))
+        shown = request._replace(members=tuple(with_label(self.setter, request, one) for one in request.members))
         yield from self._try(Kind.PLAN, request.members, plan_pages, self.setter, timetable_of(shown), settings,
                              self.numbers()) or ()
 
@@ -344,7 +207,7 @@ class Making:
         if there:
             lacking = {one.child for one in self.account.not_made
                        if one.kind is kind and isinstance(one.cause, MissingLetters)}
-            without = [self._label(one) for one in in_list if one.placed.child in lacking]
+            without = [label_of(self.setter, self.request, one) for one in in_list if one.placed.child in lacking]
             pages = self._knowing.together(kind, there, without)
             self._know_pages[kind, None] = self._next(len(pages))
             yield from pages
@@ -358,7 +221,7 @@ class Making:
             for one, (told, why) in zip(members, signed, strict=True):
                 if told is not None:
                     new = one.placed.child not in explained
-                    self._remark(one, together(told, why.message) if why and new else told)
+                    self.account.remark(one.placed.child, together(told, why.message) if why and new else told)
             self._know_pages[kind, None] = self._next(len(pages))
             yield from pages
 
@@ -407,7 +270,8 @@ class Making:
         child, holds = one.placed.child, self.request.settings_of(one)
         thought = suggest(holds.support, one.notes, child.practice).reason
         growth = growth_of(child.label, child.practice, one.notes)
-        return ClassRow(self._shown(growth, self._label(one)), holds.support, thought)
+        shown = with_letters(self.setter, growth, label_of(self.setter, self.request, one))
+        return ClassRow(shown, holds.support, thought)
 
 
 def made_at_once(request: Request, setter: Typesetter) -> tuple[Page, ...]:
