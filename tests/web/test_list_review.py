@@ -435,6 +435,34 @@ def test_a_slip_of_an_office_is_answered_once(settled: Visitor, class_file: Path
     assert "to be answered" not in page
 
 
+@pytest.mark.parametrize("line", ["Praske", "wears glasses", "Wenna and Oona Praske"])
+def test_what_is_no_child_is_asked_about_once(settled: Visitor, class_file: Path, line: str) -> None:
+    """The office’s list has the line next month, too: it is told and can be turned, and asks no more."""
+    text = f"{MESSY}{line}\n"
+    page = list_shown(settled, text)
+    assert "One line needs you" in page
+    assert "Nothing needs you." in _pressed(settled, page, "Not a child")
+    settled.keep(text)
+    here = labels(class_file)
+    page = list_shown(settled, f"{text}Suri Vale\n")
+    assert "Nothing needs you." in page
+    assert line in page
+    settled.keep(f"{text}Suri Vale\n")
+    assert labels(class_file) == [*here, "Suri"]
+    text = f"{text}Suri Vale\n"
+    assert "Nothing needs you." in list_shown(settled, f"{text}Ava Finch\n")
+    settled.keep(f"{text}Ava Finch\n")
+    with Classbook.open(class_file) as book:
+        book.erase([book.children()[-1].id])
+    assert "One line needs you" in list_shown(settled, f"{text}Oona Hale\n")
+
+
+def test_what_nobody_answered_is_asked_again(settled: Visitor) -> None:
+    """A list that was saved with a question is no answer to it."""
+    settled.keep(f"{MESSY}Praske\n")
+    assert "One line needs you" in list_shown(settled, f"{MESSY}Praske\nSuri Vale\n")
+
+
 def test_two_children_of_one_name_are_asked_about_once(settled: Visitor) -> None:
     """A second of a name is; next month both are known, so nobody is asked again."""
     settled.keep(f"{MESSY}Oona Hale\n")

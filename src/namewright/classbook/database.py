@@ -7,10 +7,10 @@ clock, the only clock here. How the file is opened, read and changed is told in 
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Collection, Iterable, Mapping
 from datetime import date, datetime
 
-from namewright.classbook import doubles, drafts, erasing, list_before, plans, rosters, saves
+from namewright.classbook import answered, doubles, drafts, erasing, list_before, plans, rosters, saves
 from namewright.classbook import observations as seen
 from namewright.classbook.connect import told, transaction
 from namewright.classbook.drafts import Draft
@@ -59,6 +59,11 @@ class Classbook(Opened):
         with self._reading():
             return tuple(rosters.everyone(self._db))
 
+    def answered(self) -> frozenset[str]:
+        """Return the hashes of lines of earlier lists that somebody said to be right, which ask no more."""
+        with self._reading():
+            return answered.marks(self._db)
+
     def on_lines(self) -> Mapping[int, int]:
         """Return who of those who are here, by id, stands on which line of the roster."""
         with self._reading():
@@ -85,11 +90,11 @@ class Classbook(Opened):
     def save_list(self, text: str, settings: Mapping[str, str], *, same: Mapping[int, int] | None = None,
                   after_roster: int | None = None, whole: bool = False, settled: frozenset[str] = frozenset(),
                   words: Mapping[str, str] = WORDS, who: str = "", when: When = None,
-                  answers: Answers = NO_ANSWERS) -> RosterUpdate:
+                  answers: Answers = NO_ANSWERS, looked_at: Collection[str] = ()) -> RosterUpdate:
         """Take a roster together with settings of the class, so that ``undo_roster`` can take both back for a day.
 
-        The draft is done with, and comes back with an undoing, as do the answers in ``settled``. Raises as
-        ``update_roster``.
+        The draft is done with, and comes back with an undoing, as do the answers in ``settled``. ``looked_at`` are
+        hashes of lines of which no later list asks again. Raises as ``update_roster``.
         """
         with self.changing():
             before, number = list_before.held(self._db, self.class_settings, text, settled), self.roster_id()
@@ -99,6 +104,7 @@ class Classbook(Opened):
                                          words=words, answers=answers)
             if set_too or self.roster_id() != number:
                 list_before.keep(self._db, self.roster_id(), before, when)
+            answered.keep(self._db, looked_at)
             drafts.discard(self._db)
             return update
 

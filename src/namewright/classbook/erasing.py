@@ -21,8 +21,8 @@ from namewright.roster.children import Child, LineReport, Outcome, RosterError
 from namewright.roster.parsing import LIST, read_roster
 from namewright.settings import NamePart
 
-PASSING = ("drafts", "list_before")
-"""What holds names of the class only until a list is saved: none of it outlives an erasing."""
+PASSING = ("drafts", "list_before", "answered")
+"""What holds lists, or is made of their lines, and is no part of the class: none of it outlives an erasing."""
 _OF_ALL = ("seats", "taught", "groups", "observations", "settings", "changes", "saves", "children", "rosters",
            "class_settings", *PASSING)
 # Where who did something stands, with what tells the rows that go anyway.

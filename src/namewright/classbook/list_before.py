@@ -18,7 +18,7 @@ from namewright.classbook.records import ClassbookError, checked_moment
 from namewright.message import message
 
 _LIVES = timedelta(days=1)
-_TABLES = ("children", "rosters", "groups")
+_TABLES = ("children", "rosters", "groups", "answered")
 # Where something is kept of a child that came with the newest list: such a child has left and is not forgotten.
 _OF_CHILD = ("observations", "settings", "saves")
 _MEANWHILE = message("classbook.list_meanwhile")
@@ -92,6 +92,9 @@ def _brought_back(db: sqlite3.Connection, before: dict[str, Any]) -> Before:
     db.execute("DELETE FROM groups")
     for one in before["groups"]:
         _put(db, "groups", one)
+    db.execute("DELETE FROM answered")
+    for one in before.get("answered", ()):  # a file of before these were kept has none
+        _put(db, "answered", one)
     forget(db)
     settled = frozenset(map(str, before.get("settled", ())))  # a file of before this was kept has none
     return Before(dict(before["settings"]), str(before["tried"]), settled)

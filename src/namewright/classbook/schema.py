@@ -143,6 +143,13 @@ MIGRATIONS: tuple[Migration, ...] = (
         """UPDATE children SET goes_by = practice WHERE practice NOT IN (given, family, trim(given || ' ' || family))
             AND NOT EXISTS (SELECT 1 FROM class_settings WHERE key = 'practise' AND value <> 'given')""",
     ),
+    (
+        # Lines of lists of which somebody said that they are right as they are read, each as a hash, so that the list
+        # of next month does not ask again.
+        """CREATE TABLE answered (
+            id INTEGER PRIMARY KEY AUTOINCREMENT,
+            hash TEXT NOT NULL UNIQUE)""",
+    ),
 )
 
 

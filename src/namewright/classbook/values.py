@@ -47,6 +47,7 @@ _WRONG: Mapping[tuple[str, str], str] = {
     ("observations", "date"): _DAY,
     ("observations", "name"): "trim({column}) = ''",
     ("taught", "week"): _DAY,
+    ("answered", "hash"): "length({column}) <> 10 OR {column} GLOB '*[^0-9a-f]*'",
 }
 
 

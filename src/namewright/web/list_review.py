@@ -79,7 +79,7 @@ def _shown(seen: _Seen) -> dict[str, object]:
     """Return what the result of a reading shows."""
     now, kept = seen.draft, kept_list()
     reading = read(now.text, now.part)
-    settled = now.settled | set(map(mark, kept.text.splitlines()))  # what was saved was looked at
+    settled = now.settled | book().answered() | set(map(mark, kept.text.splitlines()))  # what was saved was looked at
     update, names = tried(now, reading)
     reading = reading.as_known(known_more(update, reading))
     found = reading.sorted(settled, known(update), update.ids if update else ())
@@ -225,13 +225,18 @@ def keep() -> Response:
     return redirect(url_for("room.show", told=desk().tell(_told(update, reading)), undo=book().roster_id()))
 
 
+def _looked_at(now: Draft, reading: Reading) -> frozenset[str]:
+    """Return the marks of lines of a list of which somebody said, now or before, that they are right as they are."""
+    return (now.settled | book().answered()) & set(map(mark, (line.text for line in reading.lines)))
+
+
 def _saved(now: Draft, reading: Reading) -> RosterUpdate:
     """Keep a list and the part of the name that is practised, both or neither."""
     first = {} if book().roster_id() else _paper_language()
     asked = {} if now.part == book().part else {"practise": now.part}  # what is so already is no change in the history
     return book().save_list(reading.text, {**asked, **first}, same=same_on_lines(now, reading),
                             answers=answers_on_lines(now, reading), after_roster=based_on(), whole=now.whole,
-                            settled=now.settled,
+                            settled=now.settled, looked_at=_looked_at(now, reading),
                             words=list_words(wording(language_of(request)).say))
 
 
