@@ -53,3 +53,16 @@ def test_children_in_capitals_over_blocks_are_asked_about() -> None:
                                   "MIRA\nTom\nANNA\nLeo"])
 def test_children_in_capitals_elsewhere_stay_children(text: str) -> None:
     assert len(made(text)) == len(text.split())
+
+
+@pytest.mark.parametrize("colours", ["Red Blue", "Rot Blau", "Rojo Verde", "Rouges Bleus", "Rosso Giallo"])
+def test_a_colour_over_each_block_names_it(colours: str) -> None:
+    one, two = colours.split()
+    for names in ("Mira Tilo Oda Anna Ben Clara", "Mira_Vost Tilo_Brae Oda_Marn Anna_Reed Ben_Pell Clara_Grell"):
+        given = [name.replace("_", " ") for name in names.split()]
+        text = "\n".join([one, *given[:3], "", two, *given[3:]])
+        assert made(text) == ["Mira", "Tilo", "Oda", "Anna", "Ben", "Clara"]
+
+
+def test_a_child_called_as_a_colour_stays_one() -> None:
+    assert made("Rosa\nMira\n\nTilo\nViola") == ["Rosa", "Mira", "Tilo", "Viola"]

@@ -58,3 +58,10 @@ def test_a_chat_read_again_is_the_same() -> None:
 
 def test_a_time_before_each_name_makes_no_chat() -> None:
     assert made("03/10/2025, 08:01 - Mira Vost\n03/10/2025, 08:04 - Tilo Tarn") == ["Mira", "Tilo"]
+
+
+def test_the_time_may_stand_before_the_day() -> None:
+    """As a chat in a browser writes it when it is copied; the day and the sender are nobody’s name."""
+    text = ("[8:10, 9/4/2026] Ms Brae: Hi! here is the list\n[8:11, 9/4/2026] Ms Brae: Mira, Tilo, Oda\n"
+            "[8:12, 9/4/2026] Ms Brae: Anna\n[8:13 AM, 4.9.2026] Quill: thank you!")
+    assert made(text) == ["Mira", "Tilo", "Oda", "Anna"]

@@ -11,6 +11,7 @@ from hypothesis import strategies as st
 
 from namewright.roster.columns import WIDE_SPACE, lay_out, split_cells
 from namewright.roster.contents import is_sheet_sign
+from namewright.roster.parsing import read_roster
 from namewright.roster.vocabulary import Role
 
 FULL, GIVEN, FAMILY, OTHER = Role.FULL, Role.GIVEN, Role.FAMILY, Role.OTHER
@@ -101,3 +102,34 @@ def test_every_line_is_in_one_row(lines: list[str]) -> None:
 ("#1", False)])
 def test_a_formula_or_an_error_of_a_spreadsheet_is_known(cell: str, sign: bool) -> None:
     assert is_sheet_sign(cell) is sign
+
+
+@pytest.mark.parametrize("sign", ["\t", ";", ",", " | "])
+@pytest.mark.parametrize("titles", ["Boys Girls", "Niños Niñas", "Garçons Filles", "Jungen Mädchen", "Maschi Femmine",
+                                    "Meninos Meninas", "Bambini Bambine", "Team_1 Team_2", "Rote_Gruppe Graue_Gruppe"])
+@pytest.mark.parametrize("rows", ["Tilo Mira\nBen Anna\nIvo Oda",
+                                  "Tilo_Brae Mira_Vost\nBen_Pell Anna_Reed\nIvo_Grell Oda_Marn"])
+def test_columns_of_groups_hold_a_child_in_every_cell(sign: str, titles: str, rows: str) -> None:
+    """Two given names side by side are never made into one child, nor those of the second column left out."""
+    lines = [line.replace(" ", sign).replace("_", " ") for line in (titles, *rows.split("\n"))]
+    assert [child.practice for child in read_roster("\n".join(lines)).children] == [
+        "Tilo", "Mira", "Ben", "Anna", "Ivo", "Oda"]
+
+
+def test_groups_over_marks_behind_names_are_no_columns_of_children() -> None:
+    text = "\tGroup A\tGroup B\nMira Vost\tx\t\nTilo Brae\t\tx\nAnna Reed\tx\tx"
+    assert [child.practice for child in read_roster(text).children] == ["Mira", "Tilo", "Anna"]
+
+
+def test_two_cells_with_no_space_behind_any_comma_are_a_table() -> None:
+    """As a program writes them: no question about two children for each."""
+    pairs = [("Anna", "Reed"), ("Ben", "Marsh"), ("Priya", "Raman"), ("Lena", "Hoffmann"), ("Yuki", "Tanaka")]
+    for lines in ([f"{one},{two}" for one, two in pairs], [f"{two},{one}" for one, two in pairs]):
+        assert [child.practice for child in read_roster("\n".join(lines)).children] == [one for one, _ in pairs]
+
+
+def test_family_names_by_comma_and_children_by_semicolon_in_one_line() -> None:
+    line = "Reed, Anna; Marsh, Ben"
+    for others in ("", "Priya\nLena\nYuki\n", "Priya Raman\nLena Hoffmann\nYuki Tanaka\n",
+                   "Raman, Priya\nHoffmann, Lena\n"):
+        assert [child.practice for child in read_roster(others + line).children][-2:] == ["Anna", "Ben"]

@@ -150,3 +150,29 @@ def test_a_chosen_name_is_practised() -> None:
 def test_parts_of_one_german_word(title: str, first: bool) -> None:
     assert header_role(title) is Role.FULL
     assert family_first(title) is first
+
+
+QUESTIONS = ["What’s your child’s name?", "What's your child's first name?", "¿Cuál es el nombre de su hijo/a?",
+             "Qual é o nome da criança?", "Quel est le prénom de votre enfant ?",
+             "Vorname Ihres Kindes?", "Come si chiama il bambino?"]
+
+
+@pytest.mark.parametrize("question", QUESTIONS)
+def test_a_form_asks_who_answers_and_for_the_child(question: str) -> None:
+    """The child’s name is practised, not that of whoever filled the form in."""
+    rows = "\n".join(f"9/4/2026\t{parent}\t{child}" for parent, child in (("Ama Reed", "Anna"), ("Elena Marsh", "Ben"),
+                                                                         ("Katrin Pell", "Clara")))
+    roster = read_roster(f"Timestamp\tYour name\t{question}\n{rows}")
+    assert [child.practice for child in roster.children] == ["Anna", "Ben", "Clara"]
+
+
+WHOLES = ["Anna Reed", "Ben Marsh", "Priya Raman", "Lena Hoffmann", "Oliver Banks", "Diego Fuentes"]
+
+
+@pytest.mark.parametrize("title", ["Nom et prénom", "Cognome e nome", "Apellidos y nombre", "Nachname, Vorname"])
+def test_a_title_that_promises_family_names_first_is_held_against_the_names(title: str) -> None:
+    """Where nearly all names below it tell otherwise, they are read as they are; else the title decides."""
+    sure = "\n".join([f"Nr\t{title}", *(f"{at}\t{name}" for at, name in enumerate(WHOLES, 1))])
+    assert [child.practice for child in read_roster(sure).children] == [name.split()[0] for name in WHOLES]
+    unsure = f"Nr\t{title}\n1\tKwelda Tarvin\n2\tBrisk Omdahl\n3\tJorvi Pellas"
+    assert [child.practice for child in read_roster(unsure).children] == ["Tarvin", "Omdahl", "Pellas"]

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 
+from namewright.roster.children import Outcome
 from namewright.roster.headings import heading_reason, perhaps_heading
 from namewright.roster.parsing import read_roster
 
@@ -107,3 +108,18 @@ def test_a_child_with_a_place_behind_it_is_no_heading(text: str) -> None:
 def test_a_group_with_its_names_below_is_a_heading() -> None:
     read = read_roster("Igel – Rote Gruppe\nTholm\nBrenu\n\nFuchs – Blaue Gruppe\nMia\nLars")
     assert [child.practice for child in read.children] == ["Tholm", "Brenu", "Mia", "Lars"]
+
+
+@pytest.mark.parametrize("line", ["Klassenlehrerin: Frau Vogt", "Vorschullehrer: Herr Brae", "St. Anne's Primary",
+                                  "Alder Lane Nursery"])
+def test_a_teacher_and_a_school_below_given_names_are_no_child(line: str) -> None:
+    names = ["Mira", "Tilo", "Oda", "Anna"]
+    for text in ("\n".join([*names, "", line]), "\n".join([line, *names])):
+        assert [child.practice for child in read_roster(text).children] == names
+
+
+def test_a_class_with_a_figure_and_a_letter_is_never_a_child_of_one_letter() -> None:
+    """``CE1 A`` below given names is asked about."""
+    roster = read_roster("Mira\nTilo\nOda\nAnna\nCE1 A")
+    assert [child.practice for child in roster.children] == ["Mira", "Tilo", "Oda", "Anna"]
+    assert roster.lines[-1].outcome is Outcome.LEFT_OUT

@@ -370,7 +370,9 @@ def accounted(text: str) -> None:
         assert wording("en").say(failed.message)
         assert len(failed.lines) == len(text.splitlines())
         return
-    assert [report.line for report in roster.lines] == list(range(1, len(text.splitlines()) + 1))
+    assert [report.line for report in roster.lines] == list(range(1, len(roster.lines) + 1))
+    assert list(dict.fromkeys(report.source_line for report in roster.lines)) == list(
+        range(1, len(text.splitlines()) + 1))
     assert [r.child for r in roster.lines if r.child] == list(roster.children)
     assert len({c.label for c in roster.children}) == len(roster.children)
     for report in roster.lines:

@@ -176,3 +176,17 @@ def test_a_family_before_two_given_names_is_no_third_child(line: str) -> None:
     """Two children of one family, or two names of one child: asked, and nobody is called by the family name."""
     read = practised(f"Marsh, Juniper\n{line}\nVance, Mateo\nReed, Tilo\nFinch, Anna")
     assert read == ["Juniper", "Mateo", "Tilo", "Anna"]
+
+
+def test_a_word_of_health_behind_a_whole_name_is_asked_about_where_it_is_a_name_too() -> None:
+    """In a list of ``Family, Given``, where Asma may be the child of a family called Nuria Peral."""
+    roster = read_roster("Vost, Mira\nBrae, Tilo\nMarn, Oda\nNuria Peral, Asma")
+    assert "Asma" not in [child.practice for child in roster.children]
+    assert roster.lines[-1].notes
+    assert practised("Vost, Mira\nBrae, Tilo\nMarn, Oda\nPeral, Asma")[-1] == "Asma"
+
+
+def test_given_names_before_family_names_by_comma_are_not_turned() -> None:
+    """``Lucía, Romero`` on most lines: nobody practises a family name without being told."""
+    roster_names = practised("Lucía, Romero\nHugo, Ortega\nMartina, Molina\nVega, Sanz")
+    assert not {"Romero", "Ortega", "Molina"}.intersection(roster_names)

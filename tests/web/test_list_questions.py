@@ -47,7 +47,10 @@ def test_a_line_that_needs_a_person_asks_one_question(line: str, asked: tuple[st
 
 @pytest.mark.parametrize("line", ["KIRRIN BRANE", "Tamsel, Ottilka L", "• Mirel Vost (goes by Miri)", "Room 9", "12",
                                   "", "Bo Lindle - peanut allergy", "Ms. Rivera", "Jordan Taylor 4/3/2021",
-                                  "Anna Maria Schmidt", "Nia Wren - left"])
+                                  "Anna Maria Schmidt", "Nia Wren - left", "Nia Wren (Peanuts)", "Nia Wren, Asthma",
+                                  "Nia Wren (EpiPen)", 'Nia Wren "Peanuts"', "Nia Wren (Autism)", "Nia Wren (IEP)",
+                                  "Nia Wren (Nussallergie)", "Nia Wren, Epilepsia", "Nia Wren (Arachides)",
+                                  "Nia Wren\tPresent", "Nia Wren\tL"])
 def test_a_note_asks_nothing(line: str) -> None:
     """What was only tidied is told and needs nobody."""
     assert needs(listed(line)) == []

@@ -17,7 +17,7 @@ from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
-from namewright.roster.care_words import CARE
+from namewright.roster.care_words import CARE, CARE_ENDINGS
 from namewright.roster.known import is_given, opens_with_given
 from namewright.roster.numbers import behind_a_date, take_numbers
 from namewright.roster.vocabulary import (
@@ -219,7 +219,13 @@ def is_word_about(word: str) -> bool:
         return False
     if folded in REMARKS or folded in TITLES or folded in OTHER_PEOPLE:
         return True
-    return folded in CARE and not is_given(folded)
+    return is_of_care(folded)
+
+
+def is_of_care(word: str) -> bool:
+    """Say whether a word is of health and care and no given name."""
+    folded = fold(word)
+    return (folded in CARE or folded.endswith(CARE_ENDINGS)) and not is_given(folded)
 
 
 def _judge_remark(remark: str, found: Reading, notes: list[Message]) -> Reading:

@@ -1,4 +1,4 @@
-"""Heads over the blocks of a list without columns: months in their order, ways home or groups in capitals.
+"""Heads over the blocks of a list without columns: months in their order, colours, ways home or groups in capitals.
 
 What a head is follows from all of them together: months that come in the order of the year are no children called
 April and June, and where each block opens in capitals and no other line has them, these name the blocks.
@@ -13,6 +13,7 @@ from namewright.named_tuples import NamedTuple
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
+from namewright.roster.heading_words import COLOURS
 from namewright.roster.known import is_given, is_known, opens_with_given
 from namewright.roster.shares import share
 from namewright.roster.vocabulary import MONTH_NUMBERS, fold
@@ -42,6 +43,8 @@ def block_heads(texts: Sequence[str], filled: Mapping[int, str]) -> Heads:
         return Heads(frozenset(months), frozenset(_above(months[0], filled)))
     if bare := _over_bullets(filled):
         return Heads(frozenset(bare))
+    if coloured := _coloured(filled, openers, texts):
+        return Heads(frozenset(coloured))
     loud = _loud_heads(filled, openers, texts)
     if not loud:
         return Heads(doubtful=frozenset(_of_groups(filled)))
@@ -59,6 +62,13 @@ def _over_bullets(filled: Mapping[int, str]) -> list[int]:
     most = share(bulleted.values()) >= _MOST_BULLETED and sum(bulleted.values()) + len(heads) == len(filled)
     named = any(is_given(filled[at].split()[0].strip(",:")) for at in heads)
     return heads if most and len(heads) >= _FEW and not named else []
+
+
+def _coloured(filled: Mapping[int, str], openers: Sequence[int], texts: Sequence[str]) -> list[int]:
+    """Return what opens the blocks where each opens with a colour alone, another one in each: groups by colour."""
+    heads = [at for at in openers if at + 1 < len(texts) and texts[at + 1].strip()]
+    colours = {fold(filled[at].strip(" :-*")) for at in heads}
+    return heads if len(colours) >= _FEW and len(colours) == len(heads) and COLOURS.issuperset(colours) else []
 
 
 def _of_groups(filled: Mapping[int, str]) -> list[int]:

@@ -34,6 +34,9 @@ CARE = word_set("""
     inalador, gemeo, gemea, creche, cantina""")
 """Words of health and care: they never reach a page from beside a name."""
 
+CARE_ENDINGS = ("allergie", "allergiker", "allergikerin", "intoleranz", "unvertraglichkeit", "nusse")
+"""How German words in one for such things end: ``Nussallergie``."""
+
 SHORT_FORMS = frozenset(map(fold, word_set("""
     abby, addie, aggie, alex, alfie, allie, ally, andy, angie, annie, archie, art, barb, becca, becky, bella, ben,
     benny, bernie, bert, beth, betsy, betty, bill, billie, billy, bob, bobbie, bobby, brad, cal, cam, cass, cassie,

@@ -13,8 +13,9 @@ from collections.abc import Iterable, Sequence
 from namewright.named_tuples import NamedTuple
 from namewright.patterns import pattern
 from namewright.roster.contents import judge, names_in
-from namewright.roster.headers import header_roles
+from namewright.roster.headers import are_sides, header_roles
 from namewright.roster.known import is_known, lean
+from namewright.roster.name_order import BOTH_BY_COMMA
 from namewright.roster.vocabulary import NAME_ROLES, Role
 from namewright.store import keeps_names
 
@@ -23,6 +24,8 @@ WIDE_SPACE = "  "
 DELIMITERS = ("\t", ";", "|", WIDE_SPACE, ",")
 _HEADER_WITHIN = 10
 _MAX_JOINED = 20
+_TWO_CELLS = pattern(r"[^,]*[^\s,],[^\s,][^,]*")
+_PLAINLY_CUT = 4  # lines of two cells with no space behind any comma, as programs write them and hardly anybody types
 _NUMBER_CELL = pattern(r"\s*(?:\(?\d{1,4}[.):]?|#\d{1,4}|[-*•–☐✓])\s*$")
 
 
@@ -58,6 +61,9 @@ def lay_out(lines: Sequence[str]) -> Table:
     there = [delimiter for delimiter in DELIMITERS if any(delimiter in line for line in filled)]
     for delimiter in there:
         for row in _rows(lines, delimiter, most=_HEADER_WITHIN):
+            if are_sides(row.cells):
+                return Table(delimiter, tuple(_rows(lines, delimiter)), row.line, (Role.FULL,) * len(row.cells),
+                             grid=True)
             roles = header_roles(row.cells)
             if roles:
                 return Table(delimiter, tuple(_rows(lines, delimiter)), row.line, roles, row.cells)
@@ -68,13 +74,20 @@ def lay_out(lines: Sequence[str]) -> Table:
             if judged.grid:
                 top = next(row.line for row in rows if any(row.cells)) if judged.headed else None
                 return Table(delimiter, rows, top, judged.roles, grid=True, unsure=judged.unsure)
-            one_row = len(filled) == 1 and max(names_in(row.cells) for row in rows) > 2
+            many = len(filled) == 1 and max(names_in(row.cells) for row in rows) > 2
+            one_row = many or (len(filled) == 1 and any(_are_by_comma(row.cells) for row in rows))
             if NAME_ROLES.intersection(judged.roles) and not one_row:  # one line of several names is no table
                 first = next((row for row in rows if any(row.cells)), None) if judged.headed else None
                 return Table(delimiter, rows, first.line if first else None, judged.roles,
                              first.cells if first else (), doubt=judged.doubt, unsure=judged.unsure)
     plain = tuple(Row(index, 1, (_plain(line),)) for index, line in enumerate(lines))
     return Table("", plain, None, (Role.FULL,))
+
+
+def _are_by_comma(cells: Sequence[str]) -> bool:
+    """Say whether each of two cells or more holds both parts of a name and a comma: ``Chen, Mia; Park, Leo``."""
+    filled = [cell for cell in cells if cell]
+    return len(filled) > 1 and all(map(BOTH_BY_COMMA.fullmatch, filled))
 
 
 def stray_cells(line: str) -> list[str]:
@@ -201,6 +214,8 @@ def _is_tabular(filled: Sequence[str], delimiter: str) -> bool:
     least, share, lines = {"\t": (2, 0.5, 1), ",": (3, 0.8, 3)}.get(delimiter, (2, 0.6, 1))
     if delimiter == "," and all(line.lstrip().startswith('"') for line in filled):
         least, lines = 2, 1
+    elif delimiter == "," and all(map(_TWO_CELLS.fullmatch, filled)):
+        least, lines = 2, _PLAINLY_CUT
     if sum(delimiter in line for line in filled) < share * len(filled):
         return False
     if len(filled) < lines or (delimiter == WIDE_SPACE and any("," in line for line in filled)):

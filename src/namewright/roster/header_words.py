@@ -154,6 +154,11 @@ SAYS_NAME = word_set("""
 MAYBE_WHOLE = word_set("nombre, nombres, nome, nomes, nomi")
 """Headers of a given name that stand over whole names where no column has family names."""
 
+SIDES = word_set("""
+    boys, girls, ninos, ninas, chicos, chicas, varones, mujeres, garcons, filles, jungen, madchen, jungs, madels, buben,
+    maschi, femmine, maschietti, femminucce, bambini, bambine, meninos, meninas, rapazes, raparigas""")
+"""Titles of columns of children, one beside the other."""
+
 SOMEBODY_ELSE = word_set("""
     account holder, payer, payer name, paid by, registered by, picked up by, pickup, pick-up, pick up,
     authorized pickup, authorised pickup, adult, adults, kontakt, abholberechtigt, abholung, abholer, abgeholt

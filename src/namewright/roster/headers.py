@@ -24,11 +24,12 @@ from namewright.roster.header_words import (
     NOT_NAMES,
     ORDINALS,
     SAYS_NAME,
+    SIDES,
     SOMEBODY_ELSE,
     YOURS,
 )
 from namewright.roster.known import is_family, is_given
-from namewright.roster.vocabulary import DAYS, HANDS, MONTHS, NAME_ROLES, OF_THE, OTHER_PEOPLE, Role, fold
+from namewright.roster.vocabulary import DAYS, GROUPS, HANDS, MONTHS, NAME_ROLES, OF_THE, OTHER_PEOPLE, Role, fold
 from namewright.settings import Hand
 from namewright.store import keeps_names
 
@@ -46,6 +47,7 @@ _DATE = pattern(r"\d{1,4}([-/.])\d{1,2}\1\d{1,4}")
 _ENDINGS = pattern(r"(?<=[^\W\d_]{2})(?:[/:*·.](?:in|innen|as?|os?|e|es)|\((?:in|innen|as?|os?|e|es|s)\))(?![\w])")
 _BETWEEN_PARTS = pattern(r"[()\[\]:|·–—]| - ")
 _HALVES = pattern(r"[/,]| and | y ")
+_COUNTED = pattern(r"\(\s*\d+\s*\)")
 _GIVEN = r"(?:first|given|forename|nombre|prenom|vorname|\b(?:vor|ruf)- |\bnome)"
 _FAMILY = (r"(?:last|surname|family|apellido|nachname|familienname|\b(?:nach|zu|familien)- |zuname|cognome|sobrenome|"
            r"apelido|\bname\b|\bnom\b)")
@@ -75,6 +77,19 @@ def header_roles(cells: Sequence[str]) -> tuple[Role, ...] | None:
         whole = [not MAYBE_WHOLE.isdisjoint(_tries(_plain(cell))) for cell in cells]
         known = [Role.FULL if at and role is Role.GIVEN else role for at, role in zip(whole, known, strict=True)]
     return tuple(role or Role.OTHER for role in known)
+
+
+def are_sides(cells: Sequence[str]) -> bool:
+    """Say whether titles name groups of children, so that every cell below is one: ``Boys`` and ``Girls``.
+
+    Each is another word for these, or names the same kind of group: ``Table 1`` and ``Table 2``.
+    """
+    titles = [_COUNTED.sub("", _plain(cell)).strip(" :") for cell in cells if cell]
+    if len(titles) < 2 or len(set(titles)) < len(titles) or not cells[0]:  # names stand under a first one without
+        return False
+    words = [title.split() for title in titles]
+    shared = any(all(group in each for each in words) for group in GROUPS.intersection(words[0]))
+    return SIDES.issuperset(titles) or (shared and all(len(each) > 1 for each in words))
 
 
 def _without_second_names(cells: Sequence[str], known: list[Role | None]) -> list[Role | None]:
@@ -202,6 +217,7 @@ def asked_hand(title: str) -> Hand | None:
     return next((HANDS[text] for text in _tries(_plain(title)) if text in HANDS and len(text) > 2), None)
 
 
+@keeps_names(1024)
 def family_first(title: str) -> bool:
     """Say whether a header tells that whole names below it open with the family name."""
     return bool(re.search(_FAMILY_THEN_GIVEN, _ordered(title)))

@@ -43,6 +43,13 @@ LEVELS = word_set("""
     jours, journee, dia, dias, jornada, giorno, giorni, giornata, ganztags, halbtags""")
 """Words that make a line a heading where every other word is one, a number or a small word, too."""
 
+COLOURS = word_set("""
+    red, blue, green, yellow, orange, purple, pink, brown, black, white, grey, gray, rojo, rojos, azul, azules, verde,
+    verdes, amarillo, amarillos, naranja, morado, morados, rosa, blanco, negro, rouge, rouges, bleu, bleus, vert, verts,
+    jaune, jaunes, violet, rose, blanc, noir, rot, blau, grun, gelb, lila, rosso, rossi, blu, verdi, giallo, gialli,
+    arancione, arancioni, viola, vermelho, vermelhos, azuis, amarelo, amarelos, laranja, roxo""")
+"""Colours that groups are called by, where each block of a list opens with another one."""
+
 BESIDE_CLASS = word_set("""
     petite, petit, moyenne, moyen, moyens, grande, grand, grands, grandes, small, big, little, older, younger,
     junior, senior, kleine, grosse, mittlere, piccoli, mezzani, grandi, pequenos, medianos, mayores, medios,
@@ -69,7 +76,7 @@ PLEASE = word_set("please, bitte, svp, s.v.p, s'il vous plait, s’il vous plait
 
 PLACES = word_set("""
     room, table, school, elementary, preschool, kindergarten, session, classroom, academy, group, team, groupe,
-    grupo, gruppo, gruppe, gruppen, ecole, maternelle, escola, scuola, schule""")
+    grupo, gruppo, gruppe, gruppen, ecole, maternelle, escola, scuola, schule, primary, nursery""")
 """Last words of a line that names a class or a school: ``Rainbow Room``."""
 
 CLASS_OPENINGS = word_set("""

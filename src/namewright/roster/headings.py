@@ -57,6 +57,7 @@ _AFTER_PRINTED = frozenset((
 ))
 _DATED = ANY_DAYS | MONTHS | OF_THE | {"le", "el"}
 _ASKED = tuple(f" {word} " for word in PLEASE)
+_TEACHERS = ("lehrer", "lehrerin", "lehrkraft", "erzieher", "erzieherin", "teacher")
 _FEW = 2
 _LABEL = pattern(r"\s*([^:,;/&]{1,30}?)\s*(?::|\s[-–—])\s+(?=\S)")
 _SIGNS = pattern(r"[^\d,/&+;]+(?:[,/&+;]|\s(?:and|und|et|y|e)\s)\D+")
@@ -360,7 +361,8 @@ def _is_label(label: str, text: str) -> bool:
 def _is_of_a_leader(label: str) -> bool:
     """Say whether a label is of an adult: ``Driver``, ``Moniteur du groupe``."""
     words = label.split()
-    return label in LEADERS or (not LEADERS.isdisjoint(words) and all(
+    teaches = len(words) == 1 and label.endswith(_TEACHERS) and not is_known(label)  # Klassenlehrerin
+    return label in LEADERS or teaches or (not LEADERS.isdisjoint(words) and all(
         word in LEADERS or word in OF_THE or word in BESIDE_CLASS or _is_heading_word(word) for word in words))
 
 

@@ -15,7 +15,7 @@ from namewright.roster.header_words import SOLO_HEADERS
 from namewright.roster.headers import family_first, given_first
 from namewright.roster.headings import heading_reason, is_placed
 from namewright.roster.known import lean, opens_with_given
-from namewright.roster.name_order import Habits, Order, order_of
+from namewright.roster.name_order import Habits, Order, are_surely_given_first, order_of
 from namewright.roster.remarks import has_a_remark, remarks_by_comma, says_the_same_by_comma, with_remarks
 from namewright.roster.sentences import speaks_of_several, told_in_a_sentence
 from namewright.roster.several import (
@@ -34,6 +34,7 @@ ASIDE = pattern(r"[(\[][^()\[\]]*[)\]]|\s[-–—]\s.*|:\s.*")
 """What stands beside a name in its line: in brackets, or behind a dash or a colon."""
 _PAIR = pattern(rf"[^\W\d_][\w’'-]+\s+(?:{AND}|&|\+)\s+[^\W\d_][\w’'-]+")
 _OFTEN = 0.6
+_ABOVE = 10  # first lines among which a title may stand
 _FEW = 2  # lines tell little of how a list is written
 _MAX_ASKED = 2_000
 """Characters of a line that are looked through for several children: a longer one is no list of names but a text."""
@@ -55,7 +56,9 @@ class Judge:
         self._givens = len(filled) > _FEW and 2 * single >= len(filled)
         by_comma = self._family_first and not single
         same = says_the_same_by_comma(filled)
-        self.habits = Habits(_order(filled, texts), by_comma, same or remarks_by_comma(filled), same,
+        names = [text for text in filled if "," not in text]
+        surely = any(map(family_first, texts[:_ABOVE])) and are_surely_given_first(names)
+        self.habits = Habits(_order(names, texts, surely), by_comma, same or remarks_by_comma(filled), same, surely,
                              by_comma and not comma_tells(filled), plain)
         self._found: dict[str, Several | None] = {}
 
@@ -110,15 +113,15 @@ def _is_pair(text: str) -> bool:
     return _PAIR.fullmatch(strip_numbering(text)) is not None
 
 
-def _order(filled: Sequence[str], texts: Sequence[str]) -> Order:
-    """Return which part of a name stands first: as a title says, or by the names."""
+def _order(names: Sequence[str], texts: Sequence[str], surely_given: bool) -> Order:
+    """Return which part of a name stands first: as a title says, or by the names, which have no comma."""
     titles = [bare for text in texts if fold(bare := text.strip("()[] ")) in SOLO_HEADERS]
-    if any(map(family_first, titles)):
+    if any(map(family_first, titles)) and not surely_given:
         return Order.FAMILY
     if any(map(given_first, titles)):
         return Order.GIVEN
-    names = (ASIDE.sub(" ", strip_numbering(text)) for text in filled if "," not in text)
-    return order_of([name for name in names if name.strip()])
+    plain = (ASIDE.sub(" ", strip_numbering(name)) for name in names)
+    return order_of([name for name in plain if name.strip()])
 
 
 @keeps_names(2048)

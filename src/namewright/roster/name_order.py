@@ -39,6 +39,8 @@ class Habits(NamedTuple):
     remarks_by_comma: bool = False
     same_by_comma: bool = False
     """That the same remarks come again behind its commas: they are remarks behind one name, too."""
+    surely_given: bool = False
+    """That the given name stands first by the names themselves, though a title may promise the family name."""
     comma_guessed: bool = False
     """That a comma parts family and given name is how such lists are mostly written, and no name of it tells."""
     plain: frozenset[str] = frozenset()
@@ -97,6 +99,15 @@ def order_of(names: Sequence[str]) -> Order:
     if back >= _CLEARLY and back > _CLEARLY * on and back >= len(leads) / 2:
         return Order.FAMILY
     return Order.UNSAID
+
+
+def are_surely_given_first(names: Sequence[str]) -> bool:
+    """Say whether most names of a list tell by both of their ends that the given name stands first."""
+    wholes = [words for words in map(str.split, names) if 1 < len(words) <= _MAX_WORDS]
+    leads = [(lean(words[0]), lean(words[-1])) for words in wholes if all(word[0].isalpha() for word in words)]
+    turned = sum(one < 0 < two for one, two in leads)
+    straight = sum(one > 0 > two for one, two in leads)
+    return straight > _CLEARLY * max(1, turned) and 2 * straight >= len(leads)
 
 
 def _stands_first(words: Sequence[str]) -> bool:

@@ -42,7 +42,7 @@ _MARKUP = pattern(r"</(?:li|td|th|tr|p|div|ul|ol|table|body|span|b|strong|h\d)\s
 
 _TIME = r"\d{1,2}[:.]\d\d(?:[:.]\d\d)?(?:\s?[AaPp]\.?\s?[Mm]\.?)?"
 _DAY = r"\d{1,4}[./-]\d{1,2}[./-]\d{1,4}"
-_STAMP = pattern(rf"\s*(?:\[(?:{_DAY},?\s+)?{_TIME}\]|{_DAY},?\s+{_TIME})\s*(?:[-–]\s+)?")
+_STAMP = pattern(rf"\s*(?:\[(?:{_DAY},?\s+)?{_TIME}(?:,?\s+{_DAY})?\]|{_DAY},?\s+{_TIME})\s*(?:[-–]\s+)?")
 _SENDER = pattern(r"([^:]{1,40}):\s+(?=\S)")
 _TIMED_SENDER = pattern(rf"\s*[^\W\d_][^:,;]{{0,38}}?\s+{_TIME}:\s+(?=[^\W\d_])")
 _ADDRESS = pattern(r"<[^<>\s]*@[^<>\s]*>")

@@ -140,7 +140,8 @@ def settle(entry: Entry, part: NamePart, names_in: str = "") -> Entry | LeftOut:
         if cut := [note for note in notes if note.key in {"roster.cut_short", "roster.figure_inside"}]:
             return LeftOut(tuple(cut))
         return LeftOut((message("roster.no_name"), *notes))
-    if not literal and reading.family and practice == reading.given and _INITIAL.fullmatch(practice):
+    beside = reading.family or any(note.key == "roster.number" for note in notes)  # CE1 A
+    if not literal and beside and practice == reading.given and _INITIAL.fullmatch(practice):
         return LeftOut((message("roster.cut_short", typed=practice),))
     size = len(clusters(practice)) if len(practice) > MAX_LETTERS else 0
     if size > MAX_LETTERS:
@@ -247,7 +248,7 @@ def _read_parts(texts: dict[Role, str], title: str, habits: Habits, notes: list[
     """Read given and family name from their columns, or else from a column of whole names with this title."""
     whole = texts.get(Role.FULL, "")
     if Role.GIVEN not in texts and Role.FAMILY not in texts:
-        if family_first(title):
+        if family_first(title) and not habits.surely_given:
             without = habits._replace(remarks_by_comma=False, same_by_comma=False)
             return read_name(_comma_behind_family(whole, title), without)
         return read_name(whole, habits._replace(order=Order.GIVEN) if given_first(title) else habits)

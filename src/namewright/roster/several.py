@@ -74,6 +74,7 @@ def family_first_by_comma(lines: Sequence[str]) -> bool:
              if one.split() and two.split() and not any(map(is_word_about, two.split())) and _may_be_given(one, two)]
     against = sum(one > 0 and two > 0 for one, two in leads)
     speaking = sum(one < 0 or (one == 0 and two > 0) for one, two in leads)
+    turned = sum(one > 0 > two for one, two in leads)  # Lucía, Romero
     filled = sum(bool(line.strip()) for line in lines)
     often = 2 * len(leads) >= filled or speaking > 2 * against or not against
     unlikely = not speaking and any(one > 0 for one, _ in leads)  # given names before remarks
@@ -82,7 +83,7 @@ def family_first_by_comma(lines: Sequence[str]) -> bool:
     unsaid = 2 * sum(one < 0 for one, _ in leads) <= len(leads)
     if unsaid and (_are_single(lines, pairs) or _are_whole_before(lines, [one for one, _ in pairs])):
         return False
-    return len(leads) > 1 and speaking >= against and often and not unlikely
+    return len(leads) > 1 and speaking >= max(against, turned) and often and not unlikely
 
 
 def _lead_before(part: str) -> int:
@@ -212,7 +213,7 @@ def several_in(
     if not parts[0].islower() and any(_is_aside(part, parts[0]) for part in parts[1:]):
         return None  # Katie Moss, asma
     if _SIGNS.search(masked):
-        return (family_first and _of_one_family(text, masked)) or _by_signs(parts, masked)
+        return (family_first and _of_one_family(text, masked)) or _by_signs(parts, masked, family_first=family_first)
     if givens and all(" " not in part for part in parts):
         return Several(tuple(parts), all(map(is_given, parts)))
     return _by_commas(parts, family_first=family_first, alone=alone)
@@ -291,9 +292,9 @@ def _lead(part: str) -> int:
     return lean(part.split()[0])
 
 
-def _by_signs(parts: list[str], masked: str) -> Several | None:
+def _by_signs(parts: list[str], masked: str, *, family_first: bool) -> Several | None:
     """Judge parts between signs or “and”; ``Ruiz y Gómez`` may be one family name."""
-    if ";" in masked and (turned := _family_first_in(masked, parts)):
+    if ";" in masked and (turned := _family_first_in(masked, parts, family_first=family_first)):
         return turned
     words = [part.split() for part in parts]
     before, _, _ = masked.rpartition(",")
@@ -320,6 +321,8 @@ def _by_commas(parts: list[str], *, family_first: bool, alone: bool) -> Several 
         written_so = family_first and _may_be_families(parts[0].split())  # Cano Gil, María Reyes
         if not alone and not written_so and _are_two_wholes(parts[0].split(), parts[1].split()):
             return Several(tuple(parts), False)
+        if family_first and fold(parts[1]) in CARE and " " in parts[0] and _lead(parts[0]) > 0:
+            return Several(tuple(parts), False)  # Nuria Peral, Asma: a word of health that is a name, too
         return None if family_first else _two_by_comma(parts[0], parts[1], alone=alone)
     sizes = {len(_BRACKETS.sub(" ", part).split()) for part in parts}
     given = sum(opens_with_given(part) for part in parts)
@@ -354,14 +357,18 @@ def _are_names_by_shape(parts: Sequence[str]) -> bool:
     return titled and (whole or len(parts) >= _MANY)
 
 
-def _family_first_in(masked: str, parts: list[str]) -> Several | None:
-    """``Chen, Mia; Park, Leo``: family and given name by comma, children by semicolon."""
+def _family_first_in(masked: str, parts: list[str], *, family_first: bool) -> Several | None:
+    """``Chen, Mia; Park, Leo``: family and given name by comma, children by semicolon.
+
+    Each is written as its list writes names, for it is read again: in a list of given names a comma parts two.
+    """
     pairs = [[part.strip() for part in _COMMA.split(some)] for some in masked.split(";") if some.strip()]
     if len(pairs) < 2 or any(len(pair) != 2 for pair in pairs) or len(parts) != 2 * len(pairs):
         return None
     if sum(_lead(one) > 0 and _lead(two) > 0 for one, two in pairs) * 2 > len(pairs):
         return None
-    return Several(tuple(f"{one}, {two}" for one, two in zip(parts[::2], parts[1::2], strict=True)), True)
+    turned = zip(parts[::2], parts[1::2], strict=True)
+    return Several(tuple(f"{one}, {two}" if family_first else f"{two} {one}" for one, two in turned), True)
 
 
 def _two_by_comma(one: str, two: str, *, alone: bool) -> Several | None:

@@ -17,6 +17,7 @@ from namewright.roster.chats import from_a_chat
 from namewright.roster.child_columns import doubted, from_child_columns
 from namewright.roster.columns import WIDE_SPACE, Row, Table, join_cells, lay_out, split_cells
 from namewright.roster.corrected import from_corrections
+from namewright.roster.counted import from_counted
 from namewright.roster.cut_short import plain_spellings
 from namewright.roster.dated import from_dated_lines
 from namewright.roster.foot_rows import foot_rows
@@ -60,7 +61,7 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
 
     ``columns`` says what each column holds, empty where nobody said: its titles become a line. Raises Problem.
     """
-    found = from_corrections(from_a_program(from_a_photo(from_a_chat(unwrapped(lines), lines))))
+    found = from_counted(from_corrections(from_a_program(from_a_photo(from_a_chat(unwrapped(lines), lines)))))
     found, asides = _without_asides(found)
     found = _put_in_lines(found, columns)
     table = _laid_out(found)

@@ -17,6 +17,7 @@ from namewright.classbook.enrol import NEW, Recognised
 from namewright.classbook.parting import Promise, parted, ways_to_write
 from namewright.classbook.who import Known
 from namewright.message import Field, Message, message
+from namewright.roster.beside import is_of_care, is_state
 from namewright.roster.children import Child, LineReport, Outcome
 from namewright.roster.rows import TWO_CHILDREN
 from namewright.web.list_spelling import latin
@@ -128,6 +129,8 @@ def _of_remark(report: LineReport, child: Child, words: str) -> Question | None:
     said = words.strip(" ()[]“”\"'")
     if not said.replace(" ", "").replace("-", "").isalpha() or not all(word[0].isupper() for word in said.split()):
         return None
+    if len(said) == 1 or is_state(said) or all(map(is_of_care, said.split())):
+        return None  # nobody goes by Peanuts
     rest = " ".join(re.sub(rf"[(\[“\"]?{re.escape(said)}[)\]”\"]?", " ", report.text).split()).rstrip(" -–—,:")
     called = Way("called", message("web.list.way_called", name=said),
                  ((f"{rest} (goes by {said})",),), (Promise(child.given, child.family, said),))

@@ -1,0 +1,44 @@
+"""Names counted within one line, ``1. Mia 2. Leo 3. Sam``, into a line each: a copied page may run them together.
+
+The numbers go up by one from the first on, each has the same sign behind it (or none has, and there are three or more),
+and what stands behind each may be a name. Out of scope: numbers in columns of their own (``numbered``).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from namewright.patterns import pattern
+from namewright.roster.headings import heading_reason
+from namewright.roster.pasted import Line
+from namewright.roster.several import is_titled_name, may_be_a_name
+
+_NUMBER = pattern(r"(?<!\S)\(?(\d{1,3})([.):]{0,2})(?=[\s\u00a0]|[^\W\d_])")
+_FEWEST, _FEWEST_BARE = 2, 3  # numbers in a line
+_BETWEEN = " \t\u00a0,;|·•-–—"
+_LONGEST = 4_000  # characters of a line
+
+
+def from_counted(lines: Sequence[Line]) -> list[Line]:
+    """Return the lines with those that count their names parted at the numbers."""
+    return [each for line in lines for each in _parted(line)]
+
+
+def _parted(line: Line) -> Iterator[Line]:
+    found = list(_NUMBER.finditer(line.text)) if len(line.text) <= _LONGEST else []
+    numbers = [int(match[1]) for match in found]
+    signs = {match[2] for match in found}
+    fewest = _FEWEST if signs != {""} else _FEWEST_BARE
+    if len(numbers) < fewest or len(signs) > 1 or numbers != list(range(numbers[0], numbers[0] + len(numbers))):
+        yield line
+        return
+    ends = [match.start() for match in found[1:]] + [len(line.text)]
+    names = [line.text[match.end() : end].strip(_BETWEEN) for match, end in zip(found, ends, strict=True)]
+    if line.text[: found[0].start()].strip() or not all(map(_is_a_name, names)):
+        yield line
+        return
+    yield from map(line.part, names)
+
+
+def _is_a_name(text: str) -> bool:
+    return may_be_a_name(text) and is_titled_name(text) and heading_reason(text) is None
