@@ -107,7 +107,28 @@ def test_what_is_not_certain_is_told_and_stays(home: Path) -> None:
             ("who", "Zaphréa’s mother"), ("title", "Zaphréa’s class")]
         assert [(trace.place, trace.text) for trace in book.erase([child]).standing] == [
             pair for pair in foretold if pair[1] != "Zaphréa’s mother"]
-        assert book.observations(2)[0].who == "…"
+        assert book.observations(2)[0].who == "…, …"
+
+
+SISTERS = (
+    "Given,Family,Goes by,Sister,Mother,Note\nZaphréa,Quorndike,,Odo,,\nOdo,Quorndike,{},Zaphréa,Ilsa Quorndike,new\n"
+    "Tilo,Reed,,,,\n",
+    "Given\tFamily\tSister\tHand\nZaphréa\tQuorndike\tOdo\tright\nOdo\tQuorndike\tZaphréa\tleft\nTilo\tReed\t\t\n",
+    "Family,Given,Sister,Sister’s family,Hand\nQuorndike,Zaphréa,Odo,,right\nQuorndike,Odo,Zaphréa,Quorndike,left\n"
+    "Reed,Tilo,,,\n")
+
+
+@pytest.mark.parametrize("text", [SISTERS[0].format(""), SISTERS[0].format("Oddy"), *SISTERS[1:]])
+def test_a_sister_s_name_beside_a_child_s_own_takes_nothing_of_it(home: Path, text: str) -> None:
+    """Who stays keeps names and settings, cell by cell; where the sister's name stands alone is told, and goes."""
+    with Classbook.open(home / "class.db") as book:
+        book.update_roster(text, whole=True)
+        child, *others = book.children()
+        before = [(one.child.practice, one.child.given, one.child.family, one.child.hand) for one in others]
+        assert book.erase([child.id], also=[trace.key for trace in book.traces([child.id])]).standing == ()
+        after = [(one.child.practice, one.child.given, one.child.family, one.child.hand) for one in book.children()]
+        assert after == before
+        assert "phr" not in book.roster_text()
 
 
 def test_a_namesake_is_not_taken_for_the_child(home: Path) -> None:

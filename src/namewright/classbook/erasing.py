@@ -128,13 +128,19 @@ def _reports(text: str, part: NamePart) -> tuple[LineReport, ...]:
 
 
 def _clean_list(text: str, part: NamePart, names: Sought, chosen: Collection[str]) -> str:
-    """Return a list without the names, line by line; the children on it stay who they are."""
-    lines = []
-    for report in _reports(text, part):
+    """Return a list without the names, line by line; the children on it stay who they are.
+
+    A line of whose child another would be read then stays as it is, and is told as one where a name stands.
+    """
+    reports, lines = _reports(text, part), []
+    for report in reports:
         here = _line(report).key in chosen
         lines.append("" if here and report.outcome is Outcome.LEFT_OUT else
                      without(report.text, names.may if here else names.surely, _own(report.child)))
-    return "\n".join([*lines, ""]) if lines else ""
+    now = {report.line: report.child for report in _reports("\n".join([*lines, ""]), part)}
+    kept = [line if report.child is None or now.get(report.line) == report.child else report.text
+            for line, report in zip(lines, reports, strict=True)]
+    return "\n".join([*kept, ""]) if kept else ""
 
 
 def _line(report: LineReport) -> Trace:

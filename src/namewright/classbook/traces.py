@@ -17,10 +17,13 @@ import unicodedata2
 
 from namewright.message import Message, message
 from namewright.names.particles import PARTICLES
+from namewright.patterns import pattern
 from namewright.roster.vocabulary import fold
 
 GONE = "…"
 _MIN_LETTERS = 2  # of a part of a name that is looked for alone
+_BORDER = pattern(r"[,;|\t\n]|\s{2}")
+_GONE_BETWEEN = pattern(r"[^,;|\s](?:[^,;|\t\n]*[^,;|\s])?")  # what stands between such signs
 Words = tuple[str, ...]
 """A name as folded words."""
 
@@ -127,9 +130,9 @@ def stands(text: str, names: Collection[Words], own: Collection[str] = ()) -> bo
 
 
 def without(text: str, names: Collection[Words], own: Collection[str] = ()) -> str:
-    """Return a text with an ellipsis in the place of every one of the names."""
+    """Return a text with an ellipsis in the place of every one of the names; signs that part cells stay."""
     for start, end in sorted(_found(text, names, own), reverse=True):
-        text = text[:start] + GONE + text[end:]
+        text = text[:start] + _GONE_BETWEEN.sub(GONE, text[start:end]) + text[end:]
     return text
 
 
@@ -139,13 +142,24 @@ def own_words(names: Iterable[str]) -> frozenset[str]:
 
 
 def _found(text: str, names: Collection[Words], own: Collection[str]) -> Iterator[tuple[int, int]]:
-    """Yield where the names stand, the longest first where several begin at one word, none over another."""
+    """Yield where the names stand, the longest first where several begin at one word, none over another.
+
+    A name does not begin in somebody's own name to end in another cell, as where a sister stands beside a family name.
+    """
     spans = list(_spans(text))
     folded = [fold(text[start:end]) for start, end in spans]
+
+    def may_be(at: int, size: int) -> bool:
+        words = folded[at:at + size]
+        over_cells = _BORDER.search(text[spans[at][0]:spans[at + size - 1][1]]) is not None
+        behind_own = at > 0 and {folded[at - 1], words[0]} <= set(own)
+        return (not set(words) <= set(own) and not (over_cells or behind_own)) or set(own).isdisjoint(words)
+
     at = 0
     while at < len(spans):
-        size = max((len(name) for name in names if _fits(folded[at:at + len(name)], name)), default=0)
-        if size and not set(folded[at:at + size]) <= set(own):
+        sizes = sorted({len(name) for name in names if _fits(folded[at:at + len(name)], name)}, reverse=True)
+        size = next((size for size in sizes if may_be(at, size)), 0)
+        if size:
             yield spans[at][0], spans[at + size - 1][1]
         at += max(size, 1)
 
