@@ -30,7 +30,8 @@ from namewright.pages.name_card import CardSettings, CardSize, card_page, card_s
 from namewright.pages.page import Item, Page
 from namewright.pages.paper import Paper, sheet_of
 from namewright.pages.plan.pages import PlanSettings, plan_pages
-from namewright.pages.sheet import SheetSettings, practice_pages
+from namewright.pages.sheet import practice_pages
+from namewright.pages.sheet_settings import SheetSettings
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.groups import shared_letters
 from namewright.practice.ordering import completed, order_class

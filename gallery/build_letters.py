@@ -16,7 +16,8 @@ from namewright.pages.blocks import PageSettings
 from namewright.pages.ladder import Ladder, Part
 from namewright.pages.page import Item, Page
 from namewright.pages.paper import Paper, sheet_of
-from namewright.pages.sheet import SheetSettings, practice_pages
+from namewright.pages.sheet import practice_pages
+from namewright.pages.sheet_settings import SheetSettings
 from namewright.pages.size_finder import size_pages
 from namewright.pages.typesetter import Typesetter
 

@@ -11,7 +11,8 @@ import pytest
 from namewright.cycles import look_seldom
 from namewright.lines.ruling import preset
 from namewright.output.pdf import write_pdf
-from namewright.pages.sheet import SheetSettings, practice_pages
+from namewright.pages.sheet import practice_pages
+from namewright.pages.sheet_settings import SheetSettings
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.ordering import order_class
 from namewright.roster.parsing import read_roster

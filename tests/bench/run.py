@@ -49,7 +49,8 @@ _COMPILED = tempfile.TemporaryDirectory(prefix="compiled")
 def pages_of(children: Iterable[Child], outline: bool = True) -> Iterator[Page]:
     """Yield the sheets of the children one by one, so that none is kept."""
     from namewright.lines.ruling import DEFAULT_RULING, preset
-    from namewright.pages.sheet import SheetSettings, practice_pages
+    from namewright.pages.sheet import practice_pages
+    from namewright.pages.sheet_settings import SheetSettings
     from namewright.pages.typesetter import Typesetter
 
     setter, settings = Typesetter(), SheetSettings(preset(DEFAULT_RULING))

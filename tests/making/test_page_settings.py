@@ -11,7 +11,7 @@ from namewright.letters.choice import read_choice
 from namewright.lines.ruling import preset
 from namewright.making import page_settings
 from namewright.pages.paper import CardSize, Paper
-from namewright.pages.sheet import SheetSettings
+from namewright.pages.sheet_settings import SheetSettings
 from namewright.practice.ordering import Order
 from namewright.settings import Support
 

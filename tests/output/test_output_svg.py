@@ -13,7 +13,8 @@ from namewright.output.png import page_png
 from namewright.output.svg import page_svg
 from namewright.pages.page import Page, Row, Tile
 from namewright.pages.paper import Paper
-from namewright.pages.sheet import SheetSettings, practice_pages
+from namewright.pages.sheet import practice_pages
+from namewright.pages.sheet_settings import SheetSettings
 from namewright.pages.typesetter import Typesetter
 from namewright.settings import Support
 

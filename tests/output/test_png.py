@@ -12,7 +12,8 @@ from namewright.lines.ruling import preset
 from namewright.output.png import page_png
 from namewright.output.svg import page_svg
 from namewright.pages.page import Page
-from namewright.pages.sheet import SheetSettings, practice_pages
+from namewright.pages.sheet import practice_pages
+from namewright.pages.sheet_settings import SheetSettings
 from namewright.pages.typesetter import Typesetter
 
 

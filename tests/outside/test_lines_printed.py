@@ -16,7 +16,8 @@ from namewright.lines.setting import pen_width_mm
 from namewright.pages.blocks import letters_at, ruled_row
 from namewright.pages.page import Furniture, Page, Row
 from namewright.pages.paper import Paper
-from namewright.pages.sheet import SheetSettings, practice_pages
+from namewright.pages.sheet import practice_pages
+from namewright.pages.sheet_settings import SheetSettings
 from namewright.pages.typesetter import Typesetter
 from namewright.settings import Support
 from namewright.wording import wording

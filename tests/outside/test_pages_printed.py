@@ -25,7 +25,8 @@ from namewright.pages.blocks import PageSettings
 from namewright.pages.name_card import CardSettings, CardSize, card_page, card_sheet
 from namewright.pages.page import Furniture, Page
 from namewright.pages.paper import Paper
-from namewright.pages.sheet import SheetSettings, practice_pages
+from namewright.pages.sheet import practice_pages
+from namewright.pages.sheet_settings import SheetSettings
 from namewright.pages.size_finder import size_pages
 from namewright.pages.strips import strip_of
 from namewright.pages.tile_sheet import TileSettings, tile_pages

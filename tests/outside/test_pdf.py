@@ -19,7 +19,8 @@ from namewright.lines.ruling import GuideLine, preset
 from namewright.output.pdf import write_pdf
 from namewright.pages.page import Guide, Page, Row
 from namewright.pages.paper import Paper
-from namewright.pages.sheet import SheetSettings, practice_pages
+from namewright.pages.sheet import practice_pages
+from namewright.pages.sheet_settings import SheetSettings
 from namewright.pages.typesetter import Typesetter
 from printed import bands, pdf_bytes, scan
 

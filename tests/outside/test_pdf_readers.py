@@ -15,7 +15,8 @@ import pytest
 from namewright.lines.ruling import preset
 from namewright.output.pdf import write_pdf
 from namewright.pages.page import Page
-from namewright.pages.sheet import SheetSettings, practice_pages
+from namewright.pages.sheet import practice_pages
+from namewright.pages.sheet_settings import SheetSettings
 from namewright.pages.typesetter import Typesetter
 
 OPENINGS = ("Ba", "Ce", "Di", "Fo", "Gu", "La", "Me", "Ni", "Po", "Ru", "Sa", "To")

@@ -17,7 +17,8 @@ import pytest
 from namewright.lines.ruling import preset
 from namewright.pages.page import Page
 from namewright.pages.paper import Paper
-from namewright.pages.sheet import SheetSettings, practice_pages
+from namewright.pages.sheet import practice_pages
+from namewright.pages.sheet_settings import SheetSettings
 from namewright.pages.summary import Entry, summary_pages
 from namewright.pages.typesetter import Typesetter
 from namewright.wording import languages, wording

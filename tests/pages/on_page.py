@@ -6,9 +6,10 @@ import pytest
 
 from namewright.geometry import boxes
 from namewright.geometry.boxes import Box
+from namewright.lines.forms import Form
 from namewright.lines.ink import PALE, Ink
 from namewright.lines.ruling import GuideLine
-from namewright.pages.page import Guide, Page, Row, leaves
+from namewright.pages.page import Guide, Item, Page, Row, leaves
 
 
 def rows(page: Page) -> list[Row]:
@@ -49,3 +50,29 @@ def bars(page: Page) -> list[Box]:
     found = [item for item in leaves(page.items) if isinstance(item, Ink) and len(item.pieces) == 3]
     return [one.bounds() for one in found
             if one.pieces[0].bounds()[2] - one.pieces[0].bounds()[0] == pytest.approx(50, abs=1e-9)]
+
+
+def rows_in(pages: tuple[Page, ...], form: Form | None = None) -> list[Row]:
+    """Return the rows of pages, of one form where that is asked for."""
+    return [item for page in pages for item in page.items
+            if isinstance(item, Row) and (form is None or item.form == form)]
+
+
+def base_of(row: Row) -> float:
+    """Return the height on the page of a row's printed base line."""
+    return next(item.y for item in row.items if isinstance(item, Guide) and item.line is GuideLine.BASE)
+
+
+def room_of(row: Row) -> Box:
+    """Return the box of a row's guide lines."""
+    return boxes.joined(item.bounds() for item in row.items if isinstance(item, Guide))
+
+
+def is_mark(item: Item) -> bool:
+    """Say whether something is one dot."""
+    return isinstance(item, Ink) and [piece.fragment.data for piece in item.pieces] == ["m0 0h0"]
+
+
+def start_marks(page: Page) -> list[Box]:
+    """Return the boxes of the start dots of a page: no other dot stands outside rows and furniture."""
+    return [item.bounds() for item in page.items if is_mark(item)]

@@ -10,7 +10,8 @@ from namewright.lines.tuned import tuned
 from namewright.message import Problem
 from namewright.pages.hue import COLOURS, MIN_CONTRAST, contrast_to_white, in_hue, read_colour
 from namewright.pages.page import Furniture, Guide, Page, Row, leaves
-from namewright.pages.sheet import SheetSettings, practice_pages
+from namewright.pages.sheet import practice_pages
+from namewright.pages.sheet_settings import SheetSettings
 from namewright.pages.typesetter import Typesetter
 from namewright.tuning import Tuning
 

@@ -19,7 +19,8 @@ from namewright.names.clusters import clusters
 from namewright.pages.letter_strip import MIN_X_HEIGHT_MM, model_marks
 from namewright.pages.name_card import CardSettings, card_page
 from namewright.pages.page import Guide, Letters, Page, Row
-from namewright.pages.sheet import SheetSettings, practice_pages
+from namewright.pages.sheet import practice_pages
+from namewright.pages.sheet_settings import SheetSettings
 from namewright.pages.typesetter import Typesetter
 from namewright.settings import Support
 

@@ -9,7 +9,8 @@ from namewright.lines.ink import Ink
 from namewright.lines.ruling import preset
 from namewright.pages.beside import drawing_frame, hollow_name
 from namewright.pages.page import Furniture, Page, Row, Tile
-from namewright.pages.sheet import SheetSettings, practice_pages
+from namewright.pages.sheet import practice_pages
+from namewright.pages.sheet_settings import SheetSettings
 from namewright.pages.typesetter import Typesetter
 
 

@@ -11,7 +11,8 @@ from namewright.message import Problem
 from namewright.pages.ladder import MAX_TRACED, RUNGS, TRACED, Chain, Ladder, Part, given, read_rungs, repeats
 from namewright.pages.page import Row
 from namewright.pages.paper import Paper
-from namewright.pages.sheet import SheetSettings, practice_pages
+from namewright.pages.sheet import practice_pages
+from namewright.pages.sheet_settings import SheetSettings
 from namewright.pages.typesetter import Typesetter
 from namewright.settings import Support
 

@@ -17,7 +17,8 @@ from namewright.pages.ladder import Part
 from namewright.pages.page import Furniture, Guide, Letters, Page, Row, Tile
 from namewright.pages.paging import Block, Heights, planned
 from namewright.pages.paper import Paper
-from namewright.pages.sheet import SheetSettings, practice_pages
+from namewright.pages.sheet import practice_pages
+from namewright.pages.sheet_settings import SheetSettings
 from namewright.pages.typesetter import Typesetter
 from namewright.settings import Hand, Support
 from namewright.tuning import Tuning

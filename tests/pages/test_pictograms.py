@@ -10,7 +10,8 @@ from namewright.lines.ink import Ink
 from namewright.lines.ruling import preset
 from namewright.pages.page import Furniture, Page, leaves
 from namewright.pages.pictograms import SIDE_MM, Task, pictogram
-from namewright.pages.sheet import SheetSettings, practice_pages
+from namewright.pages.sheet import practice_pages
+from namewright.pages.sheet_settings import SheetSettings
 from namewright.pages.typesetter import Typesetter
 from namewright.settings import Hand, Support
 from namewright.wording import wording

@@ -14,7 +14,8 @@ import pytest
 from namewright.lines.ink import Ink
 from namewright.lines.ruling import PRESETS, GuideLine, Ruling
 from namewright.pages.page import Guide, Page, Row
-from namewright.pages.sheet import SheetSettings, practice_pages
+from namewright.pages.sheet import practice_pages
+from namewright.pages.sheet_settings import SheetSettings
 from namewright.pages.typesetter import Typesetter
 from namewright.settings import Hand, Support
 

@@ -12,7 +12,7 @@ from namewright.lines.forms import Form, pens_for
 from namewright.lines.ruling import PRESETS, preset
 from namewright.pages.page import Furniture, Guide, Page, Row, leaves
 from namewright.pages.paper import Paper
-from namewright.pages.sheet import SheetSettings
+from namewright.pages.sheet_settings import SheetSettings
 from namewright.pages.sleeve import MIN_X_HEIGHT_MM, SEAM_MM, for_marker, sleeve_pages
 from namewright.pages.typesetter import Typesetter
 from namewright.wording import languages, wording

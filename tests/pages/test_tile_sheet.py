@@ -18,7 +18,8 @@ from namewright.lines.tile_boxes import LARGE_TILE_MM, TILE_MM
 from namewright.names.clusters import clusters
 from namewright.pages.page import Furniture, Page, Tile
 from namewright.pages.paper import Paper
-from namewright.pages.sheet import SheetSettings, practice_pages
+from namewright.pages.sheet import practice_pages
+from namewright.pages.sheet_settings import SheetSettings
 from namewright.pages.strips import Strip, pages_of_strips, strip_of
 from namewright.pages.tile_sheet import TileSettings, tile_pages
 from namewright.pages.typesetter import Typesetter

@@ -19,7 +19,8 @@ from namewright.making.request import Kind, Request, listed
 from namewright.pages import blocks
 from namewright.pages.name_card import CardSettings, card_page
 from namewright.pages.page import Furniture, Guide, Page, Row, leaves
-from namewright.pages.sheet import SheetSettings, practice_pages
+from namewright.pages.sheet import practice_pages
+from namewright.pages.sheet_settings import SheetSettings
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.ordering import order_class
 from namewright.roster.children import Child, Roster

@@ -10,7 +10,8 @@ import pytest
 
 from namewright.lines.ruling import preset
 from namewright.pages.page import Page
-from namewright.pages.sheet import SheetSettings, practice_pages
+from namewright.pages.sheet import practice_pages
+from namewright.pages.sheet_settings import SheetSettings
 from namewright.pages.typesetter import Typesetter
 from namewright.web.jobs import BusyError, Job, Jobs, where
 

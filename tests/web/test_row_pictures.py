@@ -8,7 +8,7 @@ import pytest
 
 from namewright.letters.alphabet import upright
 from namewright.lines.ruling import custom_ruling
-from namewright.pages.sheet import SheetSettings
+from namewright.pages.sheet_settings import SheetSettings
 from namewright.pages.typesetter import Typesetter
 from namewright.web.requests import CannotDraw
 from namewright.web.row_pictures import form_svg, mark_svg, row_svg

@@ -6,7 +6,7 @@ import pytest
 
 from namewright.classbook.records import BookChild
 from namewright.lines.ruling import custom_ruling
-from namewright.pages.sheet import SheetSettings
+from namewright.pages.sheet_settings import SheetSettings
 from namewright.roster.children import Child
 from namewright.settings import Hand, Support
 from namewright.tuning import KNOBS, Tuning

@@ -26,7 +26,7 @@ from namewright.named_tuples import NamedTuple
 from namewright.pages.hue import read_colour
 from namewright.pages.ladder import ORDERED, Chain, read_rungs
 from namewright.pages.paper import Paper
-from namewright.pages.sheet import SheetSettings
+from namewright.pages.sheet_settings import SheetSettings
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.ordering import Order, Placed, completed, order_class
 from namewright.practice.wishes import NO_WISHES, Wishes

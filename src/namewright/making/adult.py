@@ -16,7 +16,7 @@ from namewright.message import Message, message, together
 from namewright.names.clusters import clusters
 from namewright.pages.drawable import as_far_as, drawable
 from namewright.pages.page import Page
-from namewright.pages.sheet import SheetSettings
+from namewright.pages.sheet_settings import SheetSettings
 from namewright.pages.summary import Entry, summary_pages
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.difficulty import Band

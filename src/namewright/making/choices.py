@@ -19,7 +19,7 @@ from namewright.named_tuples import NamedTuple
 from namewright.pages.hue import read_colour
 from namewright.pages.ladder import Chain, Ladder, Part, read_rungs
 from namewright.pages.paper import Paper
-from namewright.pages.sheet import SheetSettings
+from namewright.pages.sheet_settings import SheetSettings
 from namewright.practice.ordering import Order
 from namewright.roster.children import Child
 from namewright.settings import Hand, Support

@@ -9,7 +9,7 @@ from namewright.making.choices import Choices, choices_in_list, read_choices, se
 from namewright.making.request import Member
 from namewright.message import Problem
 from namewright.pages.record import Held
-from namewright.pages.sheet import SheetSettings
+from namewright.pages.sheet_settings import SheetSettings
 from namewright.practice.ordering import Placed
 from namewright.roster.children import Roster
 from namewright.roster.parsing import LIST, read_roster

@@ -13,7 +13,7 @@ from namewright.making.request import Kind, Request
 from namewright.message import Message, message
 from namewright.pages.drawable import drawable
 from namewright.pages.page import Page
-from namewright.pages.sheet import SheetSettings
+from namewright.pages.sheet_settings import SheetSettings
 from namewright.pages.summary import Entry, summary_pages
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.ordering import Order, order_class

@@ -12,7 +12,8 @@ from namewright.message import message
 from namewright.pages.drawable import as_far_as, letters_shown
 from namewright.pages.ladder import ORDERED
 from namewright.pages.page import Page
-from namewright.pages.sheet import SheetSettings, practice_pages
+from namewright.pages.sheet import practice_pages
+from namewright.pages.sheet_settings import SheetSettings
 from namewright.pages.typesetter import Typesetter
 
 if TYPE_CHECKING:

@@ -13,7 +13,7 @@ if TYPE_CHECKING:
     from namewright.pages.name_card import CardSettings
     from namewright.pages.paper import CardSize
     from namewright.pages.plan.pages import PlanSettings
-    from namewright.pages.sheet import SheetSettings
+    from namewright.pages.sheet_settings import SheetSettings
     from namewright.pages.tile_sheet import TileSettings
     from namewright.practice.ordering import Order
 

@@ -11,7 +11,7 @@ from namewright.making.choices import NOTHING, Choices, choices_in_list, settled
 from namewright.message import Problem
 from namewright.named_tuples import NamedTuple
 from namewright.pages.paper import CardSize
-from namewright.pages.sheet import SheetSettings
+from namewright.pages.sheet_settings import SheetSettings
 from namewright.practice.ordering import Placed
 from namewright.roster.children import Child, Roster
 from namewright.roster.labels import shared

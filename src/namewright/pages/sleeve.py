@@ -20,11 +20,13 @@ from namewright.lines.ruling import Ruling
 from namewright.lines.tuned import check_pens
 from namewright.pages import blocks
 from namewright.pages.ladder import Part
+from namewright.pages.name_rows import GUTTER_MM
 from namewright.pages.page import Furniture, Item, Page, checked
 from namewright.pages.paging import CAPTION_MM, Block, TooTall
 from namewright.pages.paper import Sheet
 from namewright.pages.pictograms import Task, pictogram
-from namewright.pages.sheet import GUTTER_MM, HEADER_MM, SheetMaker, SheetSettings
+from namewright.pages.sheet import HEADER_MM, SheetMaker
+from namewright.pages.sheet_settings import SheetSettings
 from namewright.pages.typesetter import Typesetter
 
 MIN_X_HEIGHT_MM = 6.0  # three lines of a marker of 2 mm: an a or e written with it stays open (a rule of ours)

@@ -12,7 +12,7 @@ from namewright.classbook.growing import growth_of
 from namewright.making.choices import choices_in_list
 from namewright.making.from_book import holds_for_child
 from namewright.message import Message, Problem, message
-from namewright.pages.sheet import SheetSettings
+from namewright.pages.sheet_settings import SheetSettings
 from namewright.settings import Hand, Support
 from namewright.web.desk import Member, book
 from namewright.web.finding import by_alphabet, family_of, names_of

@@ -15,7 +15,7 @@ from namewright.lines.tuned import check_pens
 from namewright.output.svg import page_svg
 from namewright.pages import blocks
 from namewright.pages.page import Item, Page
-from namewright.pages.sheet import SheetSettings
+from namewright.pages.sheet_settings import SheetSettings
 from namewright.pages.typesetter import Typesetter
 from namewright.web.requests import CannotDraw
 

@@ -11,7 +11,7 @@ from dataclasses import dataclass, replace
 from namewright.classbook import BookChild
 from namewright.classbook.keys import tuning_of
 from namewright.classbook.rosters import practised
-from namewright.pages.sheet import SheetSettings
+from namewright.pages.sheet_settings import SheetSettings
 from namewright.roster.children import Child
 from namewright.settings import Hand, Support
 from namewright.tuning import Knob, Tuning

@@ -12,7 +12,7 @@ from namewright.message import message
 from namewright.pages import blocks
 from namewright.pages.know.frame import Frame, framed, left_out
 from namewright.pages.page import Furniture, Page
-from namewright.pages.sheet import SheetSettings
+from namewright.pages.sheet_settings import SheetSettings
 from namewright.pages.tile_sheet import tiles_at
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.tile_set import sheets_of

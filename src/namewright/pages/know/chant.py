@@ -21,7 +21,7 @@ from namewright.names.clusters import clusters
 from namewright.pages import blocks
 from namewright.pages.know.frame import Frame, framed, left_out, name_at
 from namewright.pages.page import Furniture, Page
-from namewright.pages.sheet import SheetSettings
+from namewright.pages.sheet_settings import SheetSettings
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.chant import EIGHTH, HALF, WHOLE, measures
 from namewright.practice.difficulty import written_signs

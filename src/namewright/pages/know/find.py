@@ -20,7 +20,7 @@ from namewright.lines.setting import SetLine
 from namewright.pages.know.frame import Frame, framed, name_at, reading
 from namewright.pages.page import Page
 from namewright.pages.pictograms import Task
-from namewright.pages.sheet import SheetSettings
+from namewright.pages.sheet_settings import SheetSettings
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.finding import Finding, Shown
 

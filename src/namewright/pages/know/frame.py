@@ -19,7 +19,7 @@ from namewright.pages import blocks
 from namewright.pages.page import Furniture, Item, Page, Row, checked
 from namewright.pages.paper import Sheet, sheet_of
 from namewright.pages.pictograms import Task, pictogram
-from namewright.pages.sheet import SheetSettings
+from namewright.pages.sheet_settings import SheetSettings
 from namewright.pages.typesetter import Typesetter
 from namewright.wording import Wording, wording
 

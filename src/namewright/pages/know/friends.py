@@ -21,7 +21,7 @@ from namewright.pages.know.frame import HEADER_MM, LINE_MM, Frame, framed
 from namewright.pages.know.rows import Spread, height_of, spread, under_tails
 from namewright.pages.page import Furniture, Page
 from namewright.pages.pictograms import Task
-from namewright.pages.sheet import SheetSettings
+from namewright.pages.sheet_settings import SheetSettings
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.friends import HELPED, is_shared
 from namewright.settings import Hand

@@ -17,7 +17,7 @@ from namewright.pages.know.frame import MIN_X_MM, Frame, framed
 from namewright.pages.know.rows import letters_in
 from namewright.pages.page import Page
 from namewright.pages.pictograms import Task
-from namewright.pages.sheet import SheetSettings
+from namewright.pages.sheet_settings import SheetSettings
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.letter_hunt import Hunt, HuntRow
 

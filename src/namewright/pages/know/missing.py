@@ -15,7 +15,7 @@ from namewright.pages.know.rows import Spread, blank, height_of, solid, spread, 
 from namewright.pages.page import Furniture, Page
 from namewright.pages.paging import FOLD_MM
 from namewright.pages.pictograms import Task
-from namewright.pages.sheet import SheetSettings
+from namewright.pages.sheet_settings import SheetSettings
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.gaps import GapRow
 from namewright.settings import Support

@@ -20,7 +20,7 @@ from namewright.pages.know.missing import fold
 from namewright.pages.know.rows import Spread, blank, height_of, letters_in, solid, spread
 from namewright.pages.page import Page
 from namewright.pages.pictograms import Task
-from namewright.pages.sheet import SheetSettings
+from namewright.pages.sheet_settings import SheetSettings
 from namewright.pages.tile_sheet import tiles_at
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.mixing import Letters

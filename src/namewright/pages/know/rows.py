@@ -20,7 +20,7 @@ from namewright.pages.know.frame import GUTTER_MM, Frame
 from namewright.pages.page import Guide, Row
 from namewright.pages.paging import TooTall
 from namewright.pages.paper import sheet_of
-from namewright.pages.sheet import SheetSettings
+from namewright.pages.sheet_settings import SheetSettings
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.gaps import GAP, GapRow
 from namewright.practice.name_likeness import Zone, zone_of

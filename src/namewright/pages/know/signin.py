@@ -28,7 +28,7 @@ from namewright.pages.know.frame import MIN_X_MM, Frame, framed, name_at, readin
 from namewright.pages.page import Furniture, Item, Page
 from namewright.pages.paper import sheet_of
 from namewright.pages.pictograms import Task
-from namewright.pages.sheet import SheetSettings
+from namewright.pages.sheet_settings import SheetSettings
 from namewright.pages.typesetter import Typesetter
 from namewright.settings import Support
 

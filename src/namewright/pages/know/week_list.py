@@ -19,7 +19,7 @@ from namewright.pages.know.signin import LATE, NOTE_X_MM, Cell, Rooms, late, nam
 from namewright.pages.page import Furniture, Page
 from namewright.pages.paper import sheet_of
 from namewright.pages.pictograms import Task
-from namewright.pages.sheet import SheetSettings
+from namewright.pages.sheet_settings import SheetSettings
 from namewright.pages.typesetter import Typesetter
 
 DAYS = 5
