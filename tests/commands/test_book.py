@@ -5,13 +5,16 @@ from __future__ import annotations
 import io
 import os
 import re
+from datetime import datetime, timedelta
 from pathlib import Path
 
 import pytest
 
 from kept_class import note
 from namewright.classbook import Classbook
+from namewright.classbook.drafts import Draft
 from namewright.cli import main
+from namewright.settings import NamePart
 
 Capture = pytest.CaptureFixture[str]
 
@@ -47,6 +50,97 @@ def test_a_child_under_another_name_is_the_same_child(kept_class_folder: Path, c
         assert [one.id for one in book.children(left=True)][:2] == [mira, tilo]
         assert book.settings_of(tilo) == {"hand": "left"}
         assert len(book.children(left=True)) == 4
+
+
+def _take(words: str, *more: str) -> int:
+    Path("list.txt").write_text(words.replace(", ", "\n"), encoding="utf-8")
+    return main(["class", "class.db", "--from", "list.txt", *more])
+
+
+def test_the_newest_list_is_taken_back(kept_class_folder: Path, capsys: Capture) -> None:
+    """The wrong list: who left is here again with all that is kept, who came is gone, and what was noted stays."""
+    with Classbook.open("class.db") as book:
+        book.set_settings(2, {"hand": "left"})
+        before = book.children(left=True), book.roster_text()
+        labels = [one.child.label for one in before[0]]
+    assert _take("Suri Vale, Zorah Pell, Tilo Reed") == 0
+    assert "“namewright class class.db --take-back” brings the class back" in capsys.readouterr().out
+    with Classbook.open("class.db") as book:
+        book.observe(2, "2026-09-14", [0])
+    assert main(["class", "class.db", "--take-back"]) == 0
+    said = f"The newest list is taken back. In the class are, as before: {', '.join(labels)}"
+    assert capsys.readouterr().out.startswith(said)
+    with Classbook.open("class.db") as book:
+        assert (book.children(left=True), book.roster_text()) == before
+        assert len(book.observations(2)) == 1
+
+
+def test_a_first_list_is_taken_back_to_nobody(tmp_path: Path, monkeypatch: pytest.MonkeyPatch,
+                                              capsys: Capture) -> None:
+    monkeypatch.chdir(tmp_path)
+    assert _take("Suri Vale, Zorah Pell") == 0
+    assert "take-back" not in capsys.readouterr().out, "nobody left by it"
+    assert main(["class", "class.db", "--take-back"]) == 0
+    assert "nobody is in the class now" in capsys.readouterr().out
+    with Classbook.open("class.db") as book:
+        assert not book.children(left=True)
+
+
+@pytest.mark.parametrize("then", [["--take-back"], ["--erase", "Suri", "--yes"]])
+def test_where_there_is_nothing_to_take_back_that_is_said(kept_class_folder: Path, capsys: Capture,
+                                                          then: list[str]) -> None:
+    """Once it was taken back, and after an erasing."""
+    assert _take("Suri Vale, Tilo Reed") == 0
+    assert main(["class", "class.db", *then]) == 0
+    with Classbook.open("class.db") as book:
+        before = book.children(left=True)
+    capsys.readouterr()
+    assert main(["class", "class.db", "--take-back"]) == 2
+    assert capsys.readouterr().err.startswith("namewright: There is no list in class.db to take back.")
+    with Classbook.open("class.db") as book:
+        assert book.children(left=True) == before
+
+
+def test_two_children_made_one_are_not_parted(kept_class_folder: Path, capsys: Capture) -> None:
+    """The double that the list itself made may go back; one that was there before it, with notes, may not."""
+    assert _take("Mira Quill, Tilo Vost, Ava Finch, Ava Moss") == 0
+    assert _take("Mira Quill, Tilo Vost, Ava Finch, Ava Moss", "--same", "Tilo Reed, Tilo Vost") == 0
+    assert main(["class", "class.db", "--take-back"]) == 0
+    with Classbook.open("class.db") as book:
+        assert [one.child.family for one in book.children(left=True)] == ["Quill", "Reed", "Finch", "Moss"]
+    assert _take("Mira Quill, Tilo Vost, Ava Finch, Ava Moss") == 0
+    with Classbook.open("class.db") as book:
+        book.observe(book.children()[1].id, "2026-09-14", [0])
+    assert _take("Mira Quill, Tilo Vost, Ava Finch, Ava Moss, Bo Lindle", "--same", "Tilo Reed, Tilo Vost") == 0
+    assert main(["class", "class.db", "--take-back"]) == 2
+    with Classbook.open("class.db") as book:
+        assert len(book.observations(2)) == 1
+
+
+def test_a_list_that_somebody_works_on_is_left_alone(kept_class_folder: Path) -> None:
+    """In the browser, meanwhile."""
+    draft = Draft("Mira Quill\nWenna Praske", NamePart.GIVEN)
+    assert _take("Suri Vale, Tilo Reed") == 0
+    with Classbook.open("class.db") as book:
+        book.keep_draft(draft)
+    assert main(["class", "class.db", "--take-back"]) == 0
+    with Classbook.open("class.db") as book:
+        kept = book.draft()
+        assert kept is not None
+        assert kept.text == draft.text
+
+
+def test_names_of_a_list_of_before_are_gone_after_a_day(kept_class_folder: Path) -> None:
+    """Any command that opens the class lets go of them."""
+    old = datetime.now().astimezone() - timedelta(days=1, minutes=1)
+    with Classbook.open("class.db") as book:
+        book.update_roster("Zephyrine Vale\nTilo Reed", for_a_day=True, when=old)
+        book.update_roster("Zephyra Vale\nTilo Reed", for_a_day=True, when=old, same={1: 5})
+    count = Path("class.db").read_bytes().count(b"Zephyrine")
+    assert count
+    assert main(["class", "class.db"]) == 0
+    assert Path("class.db").read_bytes().count(b"Zephyrine") < count
+    assert main(["class", "class.db", "--take-back"]) == 2
 
 
 def test_on_a_terminal_it_is_asked_who_is_who(kept_class_folder: Path, capsys: Capture,

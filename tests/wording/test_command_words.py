@@ -78,6 +78,8 @@ def _first_runs() -> Iterator[tuple[str, ...]]:
     """Yield words that make and keep what later ones need."""
     yield ("class", BOOK, "--from", LIST, "--who", "quill")
     yield ("class", BOOK, "--from", LIST)
+    yield ("class", BOOK, "--take-back")
+    yield ("class", BOOK, "--from", LIST)
     yield ("note", "Xeno", "--class", BOOK, "--letters", "Xe", "--not-yet", "o", "--support", "light",
            "--stage", "readable", "--note", "quill")
     yield ("note", "Xeno", "--class", BOOK, "--all", "--who", "quill")
@@ -125,6 +127,7 @@ def _runs() -> Iterator[tuple[str, ...]]:
                 ("note", "Xeno", "--class", BOOK), ("note", "Xeno", "--class", BOOK, "--letters", "q"),
                 ("class", "rook.db", "--import", "quill.zip"), ("class", "empty.db", "--export", "quill"),
                 ("class", BOOK, "--erase", "Rook"), ("class", BOOK, "--erase", "Wren", "--yes"),
+                ("class", BOOK, "--take-back"),
                 ("class", BOOK, "--erase-class"), ("class", BOOK, "--erase-class", "--yes"),
                 ("sheets", BOOK, "-o", "rook.pdf"),
                 ("open", "--class", LIST), ("open", "--port", "99999"), ("fonts", "-o", "quill"),

@@ -70,7 +70,7 @@ class Classbook(Opened):
             return rosters.on_lines(self._db)
 
     def update_roster(self, text: str, *, who: str = "", when: When = None, same: Mapping[int, int] | None = None,
-                      after_roster: int | None = None, whole: bool = False,
+                      after_roster: int | None = None, whole: bool = False, for_a_day: bool = False,
                       words: Mapping[str, str] = WORDS, answers: Answers = NO_ANSWERS) -> RosterUpdate:
         """Take a roster: children who stay keep their id and settings, missing ones are marked as left.
 
@@ -79,13 +79,20 @@ class Classbook(Opened):
 
         ``same`` says which child (id) stands on which line, where the caller knows; who stands in the class twice by
         it is one child then, with the notes of both. ``answers`` are what was said of lines besides. ``after_roster``
-        refuses the change if the newest roster is not the one of this number, unless that says the same. Raises
+        refuses the change if the newest roster is not the one of this number, unless that says the same.
+        ``for_a_day`` keeps the class as it was before, for ``undo_roster``, unless two children were made one. Raises
         RosterError, with nothing changed, for a text with no child in it.
         """
         with self.changing():
-            list_before.forget(self._db)
-            return rosters.take_roster(self._db, text, self._part(), who, when, same or {}, after_roster, whole=whole,
-                                       joins=True, words=words, answers=answers)
+            before, number = list_before.held(self._db, self.class_settings, text), self.roster_id()
+            update = rosters.take_roster(self._db, text, self._part(), who, when, same or {}, after_roster, whole=whole,
+                                         joins=True, words=words, answers=answers)
+            if not for_a_day:
+                list_before.forget(self._db)
+            elif self.roster_id() != number:
+                list_before.keep(self._db, self.roster_id(), before, when)
+            list_before.forget_if_joined(self._db)
+            return update
 
     def save_list(self, text: str, settings: Mapping[str, str], *, same: Mapping[int, int] | None = None,
                   after_roster: int | None = None, whole: bool = False, settled: frozenset[str] = frozenset(),
@@ -134,11 +141,12 @@ class Classbook(Opened):
                 list_before.forget(self._db)
         return saved
 
-    def undo_roster(self, *, after_roster: int) -> None:
+    def undo_roster(self, *, after_roster: int, over_draft: bool = True) -> None:
         """Bring back the roster before the newest, with who was on it, the tables, and the part that was practised.
 
         ``after_roster`` refuses it unless the newest roster is the one of this number. What was noted or set for a
-        child meanwhile stays. The text that had been saved is a draft again, with what was answered of it.
+        child meanwhile stays. The text that had been saved is a draft again, with what was answered of it; a list that
+        somebody is working on gives way to it only with ``over_draft``.
         """
         with self.changing():
             if self.roster_id() != after_roster:
@@ -147,8 +155,9 @@ class Classbook(Opened):
             back = {key: before.settings.get(key, "") for key in ("practise", "language")}
             tried = Draft(before.tried, self._part(), before.settled, roster=self.roster_id())
             saves.keep(self._db, None, back, "", None, None)
-            drafts.discard(self._db)
-            drafts.keep(self._db, tried, typed=False)
+            if over_draft or drafts.draft(self._db) is None:
+                drafts.discard(self._db)
+                drafts.keep(self._db, tried, typed=False)
 
     # --- a list that is being worked on ---------------------------------------------------------------
 

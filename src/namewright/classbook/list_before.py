@@ -52,6 +52,18 @@ def forget(db: sqlite3.Connection) -> None:
     db.execute("DELETE FROM list_before")
 
 
+def forget_if_joined(db: sqlite3.Connection) -> None:
+    """Let go of it where a child of then is one with another now, and cannot be parted. Inside a transaction."""
+    row = db.execute("SELECT held FROM list_before").fetchone()
+    there = {one for (one,) in db.execute("SELECT id FROM children")}
+    try:
+        joined = row is not None and not {one["id"] for one in json.loads(row[0])["children"]} <= there
+    except (ValueError, LookupError, TypeError, RecursionError):  # of a damaged text
+        joined = True
+    if joined:
+        forget(db)
+
+
 def saved_at(db: sqlite3.Connection, now: datetime) -> str | None:
     """Return when the list was saved that can be taken back; None where there is none, or it is a day ago."""
     row = db.execute("SELECT at FROM list_before WHERE roster = (SELECT max(id) FROM rosters)").fetchone()

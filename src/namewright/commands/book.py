@@ -5,9 +5,10 @@ from __future__ import annotations
 import argparse
 import sys
 from collections.abc import Iterator, Mapping, Sequence
+from contextlib import suppress
 from pathlib import Path
 
-from namewright.classbook import BookChild, Classbook, Erased, RosterUpdate, Trace
+from namewright.classbook import BookChild, Classbook, ClassbookError, Erased, RosterUpdate, Trace
 from namewright.classbook.enrol import NEW
 from namewright.classbook.export import export_csv, import_csv
 from namewright.classbook.find import called_so, find_child
@@ -44,6 +45,7 @@ def add(commands: Commands) -> None:
     parser.add_argument("file", metavar=place("file"), help=explained("class.file"))
     doing = parser.add_mutually_exclusive_group()
     doing.add_argument("--from", dest="source", metavar=place("roster"), help=explained("class.from"))
+    doing.add_argument("--take-back", action="store_true", help=explained("class.take_back"))
     doing.add_argument("--export", metavar=place("folder"), help=explained("class.export"))
     doing.add_argument("--import", dest="restore", metavar=place("folder"), help=explained("class.import"))
     doing.add_argument("--erase", metavar=place("child"), action="append", help=explained("class.erase"))
@@ -68,8 +70,11 @@ def add(commands: Commands) -> None:
 
 
 def opened(file: str, *, create: bool = False) -> Classbook:
-    """Open a class for a command. Raises ClassbookError."""
-    return Classbook.open(Path(file), create=create)
+    """Open a class for a command, and let go of a list of before that is a day old. Raises ClassbookError."""
+    book = Classbook.open(Path(file), create=create)
+    with suppress(ClassbookError):  # of a file that can only be read
+        book.roster_saved()
+    return book
 
 
 _OF_LIST = {"--same": "same", "--columns": "columns", "--sheet": "sheet", "--whole-list": "whole_list"}
@@ -81,7 +86,9 @@ def _run(options: argparse.Namespace) -> int:
         raise Refusal("command.class.needs_list", option=typed)
     if options.source:
         return _take(options)
-    if options.export:
+    if options.take_back:
+        _take_back(options.file)
+    elif options.export:
         written = export_csv(Path(options.file), Path(options.export))
         tell("command.class.exported", folder=options.export, files=tuple(path.name for path in written))
     elif options.restore:
@@ -113,17 +120,29 @@ def _take(options: argparse.Namespace) -> int:
     with opened(options.file, create=True) as book:
         typed = dict(_pair(book, text, words) for words in options.same)
         same = _same(book, text, options, typed)
-        update = book.update_roster(text, who=options.who, whole=options.whole_list, same=same,
+        update = book.update_roster(text, who=options.who, whole=options.whole_list, same=same, for_a_day=True,
                                     answers=Answers(meant=_meant(book, text, typed)),
                                     words=list_words(spoken().say))
-        labels = names_of(book.children(left=True))
+        labels, may_go_back = names_of(book.children(left=True)), book.roster_saved() is not None
     _tell(update, labels)
+    if may_go_back and not update.doubted.issuperset(update.left):
+        tell("command.class.may_take_back", file=options.file)
     for note in (*notes, *read.notes, *update.notes, *_say_same(update)):
         complain(note)
     left_out = [report for report in update.roster.lines if report.outcome is Outcome.LEFT_OUT]
     for report in left_out:
         complain(left_out_told(report))
     return SOME_NOT_MADE if left_out else ALL_MADE
+
+
+def _take_back(file: str) -> None:
+    """Bring the class back as it was before its newest list. Raises Refusal where that is not kept."""
+    with opened(file) as book:
+        if book.roster_saved() is None:
+            raise Refusal("command.class.nothing_to_take_back", file=file)
+        book.undo_roster(after_roster=book.roster_id(), over_draft=False)
+        labels = tuple(one.child.label for one in book.children())
+    tell(f"command.class.taken_back{'' if labels else '_to_none'}", labels=labels)
 
 
 def _same(book: Classbook, text: str, options: argparse.Namespace, typed: Mapping[int, int]) -> dict[int, int]:
