@@ -139,3 +139,19 @@ def test_behind_an_equals_sign_or_dots_stands_a_remark(line: str) -> None:
     bare, beside = take_beside(line)
     assert bare == "Sara Edin"
     assert [note.key for note in beside.notes] == ["roster.remark"]
+
+
+@pytest.mark.parametrize("word", ["EpiPen", "IEP", "Brille", "Erdnuss", "Arachide", "Lunettes", "Cacahuete", "Gafas",
+                                  "Arachidi", "Occhiali", "Amendoim", "Oculos", "gluten-free", "NUT-FREE", "Nuss-frei"])
+@pytest.mark.parametrize(("name", "given", "family"), [
+    ("Mira Vost", "Mira", "Vost"), ("Mira", "Mira", ""), ("Nguyen Minh Anh", "Anh", "Nguyen"),
+    ("Kim Min-jun", "Min-jun", "Kim"), ("Xobrel Vemka", "Xobrel", "Vemka")])
+def test_a_word_of_health_behind_a_name_is_no_part_of_it(word: str, name: str, given: str, family: str) -> None:
+    """However it is written; where the family name stands first, too."""
+    child = read_roster(f"{name} {word}\nLeo Tarn\nIda Kern").children[0]
+    assert (child.given, child.family) == (given, family)
+
+
+def test_a_family_called_as_such_a_word_keeps_its_name() -> None:
+    assert [child.family for child in read_roster("Mira Nuss\nLeo Sen\nIda Foster").children] == [
+        "Nuss", "Sen", "Foster"]

@@ -15,12 +15,16 @@ WHOLE = [
     ("Rubio, Jse. Luis", "José Luis"),
     ("Leal, M. Carmen", "María Carmen"), ("M. Ángel Soto", "Miguel Ángel"), ("Durand, J.-Pierre", "Jean-Pierre"),
     ("M.-Claire Petit", "Marie-Claire"),
+    ("Fco. Aya", "Francisco"), ("Mª Kowalski", "María"), ("Wm. de Vries", "William"), ("Chas. O'Neil", "Charles"),
+    ("Geo. Nguyen", "George"), ("Xobrel, Robt.", "Robert"), ("Benj. Xobrel", "Benjamin"), ("Fdo. Kaya", "Fernando"),
     ("Nombre,Apellidos\nMª José,Rubio\nAna,Vela", "María José"), ("RUBIO, Mª ÁNGELES", "María Ángeles"),
 ]
 UNSURE = ["Gil, J. Antonio", "J. Antonio Gil", "Dupont, J.-P.", "J.-P. Dupont", "Ruiz, Alej. David",
-          "Petit, M.-Antoine", "K. Moss", "Moss, K.", "Nombre,Apellidos\nJ. Luis,Gil"]
+          "Petit, M.-Antoine", "K. Moss", "Moss, K.", "Max. Vost", "Joh. Kern", "Kern, Joh.", "Alex. Moss",
+          "Ph. Petit", "Ant.o Vale", "G.nni Rossi", "Fr.co Silva", "J-P Durand", "J.P Durand",
+          "Vorname,Nachname\nJoh.,Kern", "Nombre,Apellidos\nJ. Luis,Gil"]
 AS_TYPED = [("Moss, Mira M.", "Mira"), ("A. J. Moss", "A. J."), ("Ma Li", "Ma"), ("Mira Ma", "Mira"),
-            ("Max. Vost", "Max."), ("Mia D. Vost", "Mia")]
+            ("T.J. Moss", "T.J."), ("JP Moss", "JP"), ("Geo Moss", "Geo"), ("Mia D. Vost", "Mia")]
 
 
 @pytest.mark.parametrize(("line", "name"), WHOLE)

@@ -98,3 +98,18 @@ def test_a_list_is_written_one_way_for_a_name_of_two_vietnamese_family_names() -
 def test_three_words_in_vietnamese_letters_have_the_family_name_first() -> None:
     """Whatever the given name is elsewhere, and with đ, which is no d with a mark."""
     assert read("Đặng Thùy Dương\nPia Quill")[0] == "Dương|Đặng"
+
+
+@pytest.mark.parametrize("straight", ["Mira Vost", "Leo Tarn", "Ida Xobrel"])
+@pytest.mark.parametrize("native", [("Nguyen Thi Lan (new)", "Tran Van Minh – bus", "Pham Gia Bao"),
+                                    ("Nguyễn Thị Lan", "Trần Văn Minh", "Phạm Gia Bảo", "Lê Anh"),
+                                    ("Kim Min-jun", "Park Ji-woo", "Lee Seo-yeon")])
+def test_names_that_are_family_first_by_themselves_turn_no_others(native: tuple[str, ...], straight: str) -> None:
+    read = read_roster("\n".join((*native, straight)))
+    assert read.children[-1].practice == straight.split()[0]
+    assert [child.family for child in read.children[:3]] == [name.split()[0] for name in native[:3]]
+
+
+def test_a_list_with_its_family_names_first_stays_so_among_such_names() -> None:
+    read = read_roster("Kovács Anna\nNagy Péter\nSzabó Eszter\nTóth Máté\nNguyen Thi Lan")
+    assert [child.practice for child in read.children] == ["Anna", "Péter", "Eszter", "Máté", "Lan"]

@@ -18,7 +18,7 @@ from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.care_words import CARE, CARE_ENDINGS
-from namewright.roster.known import is_given, opens_with_given
+from namewright.roster.known import is_given, is_known, opens_with_given
 from namewright.roster.numbers import behind_a_date, take_numbers
 from namewright.roster.vocabulary import (
     BESIDE_CALLING,
@@ -62,6 +62,7 @@ _HEIGHT = pattern(r"""
 _CRY = pattern(r"\s*([¡*]*)([^\W\d_]{2,15})([!*]+)[\s:]+(?=[^\W\d_])", needs="!*")
 INITIALLED = pattern(r"[^\W\d_][\w’'-]+ [^\W\d_]\.?")
 """A given name and the initial of another."""
+_FREE_OF = frozenset(("free", "frei"))
 _ABBREVIATION = 4  # letters of one in capitals, at most
 _MAX_WORDS = 3  # of a name to go by in brackets
 _EDGE_KEEP = frozenset("'’‘`ʼʻ")
@@ -92,7 +93,7 @@ def strip_numbering(text: str) -> str:
 @keeps_names(2048)
 def take_beside(text: str) -> tuple[str, Reading]:
     """Take out what stands beside a name; return the bare text, and what was found, with its notes."""
-    if text.replace(" ", "").isalpha() and text.istitle():
+    if text.replace(" ", "").isalpha() and text.istitle() and not is_of_care(text.rpartition(" ")[2]):
         return text, Reading()
     notes: list[Message] = []
     found = Reading()
@@ -317,7 +318,8 @@ def _cut_last_words(text: str, found: Reading, notes: list[Message]) -> tuple[st
         if called := _after_goes_by(" ".join(words[at:])):
             return " ".join(words[:at]).rstrip(" ,"), found._replace(goes_by=found.goes_by or called)
     at = next((here for here in range(1, len(words) - 1) if _tells_a_hand(words[here:])), len(words))
-    while at > 1 and words[at - 1].islower() and len(words[at - 1]) > 2 and _is_cut(words[at - 1]):
+    while at > 1 and ((words[at - 1].islower() and len(words[at - 1]) > 2 and _is_cut(words[at - 1]))
+                      or is_of_care(words[at - 1])):
         at -= 1
     if at == len(words) or (words[0].islower() and begins_small(words[0])):
         return text, found
@@ -343,6 +345,16 @@ def is_all_about(line: str) -> bool:
     sure = [fold(word) in CARE or fold(word) in OTHER_PEOPLE for word in words]
     return any(sure) and not any(map(is_given, words)) and all(
         is_sure or word.islower() or is_word_about(word) for word, is_sure in zip(words, sure, strict=True))
+
+
+@keeps_names(2048)
+def is_of_care(word: str) -> bool:
+    """Say whether a word behind a name is of health and care, however it is written, and on no list of names."""
+    whole = fold(word).strip(".,;!?()")
+    first, *rest = whole.split("-")
+    if first in CARE and rest and (rest[-1] in _FREE_OF or (word.islower() and not is_known(first))):  # NUT-FREE
+        return True
+    return not CARE.isdisjoint((whole, first, *rest)) and not any(map(is_known, (word, first, *rest)))
 
 
 def _is_cut(word: str) -> bool:

@@ -23,13 +23,17 @@ _MARIA = pattern(r"M\.?ª\.?|M\.a\.?|M[aA]\.")
 _ORDINALS = pattern(r"[ªº]")
 _INITIAL = pattern(r"[^\W\d_]\.")
 _HYPHENED = pattern(r"([^\W\d_]{1,2})\.\s?[-‐‑](\S+)")
-_SHORTENED = pattern(r"[^\W\d_]{2,5}\.")
+_SHORTENED = pattern(r"[^\W\d_]{2,6}\.|[^\W\d_]{1,5}\.[a-z]{1,4}")
+_TWO_INITIALS = pattern(r"[^\W\d_a-z](?:\.|[-‐‑])[^\W\d_a-z]")
 _SEARCHED = pattern(r"\bM\.?ª|\bM\.a\b|\bM[aA]\b", re.ASCII)
 _MAX_WORDS = 60
 _SHORT = {
     "fco": "Francisco", "frco": "Francisco", "fcº": "Francisco", "fca": "Francisca", "fcª": "Francisca", "jse": "José",
     "gpe": "Guadalupe", "wm": "William", "chas": "Charles", "thos": "Thomas", "jas": "James",
+    "geo": "George", "robt": "Robert", "benj": "Benjamin", "jno": "John", "fdo": "Fernando",
 }
+_ALSO_NAMES = word_set("geo")
+"""Short forms with a dot that are names without one."""
 _FRENCH = {"j": "Jean", "ch": "Charles", "m": "Marie"}
 _MARC = word_set("antoine, andre, aurele, olivier")
 """Before these M. is Marc as often as Marie."""
@@ -86,7 +90,8 @@ def may_stand_for(typed: str, text: str) -> tuple[str, ...]:
 
 
 def _may_be_short(words: Sequence[str]) -> bool:
-    return bool(_ORDINALS.search(words[0])) or words[0] == "Ma" or fold(words[0]) in _SHORT
+    return bool(_ORDINALS.search(words[0])) or words[0] == "Ma" or fold(words[0]) in _SHORT or bool(
+        _TWO_INITIALS.fullmatch(words[0]))
 
 
 def _without_marks(name: str) -> str:
@@ -98,15 +103,16 @@ def _name_of(first: str, rest: Sequence[str], *, given: bool) -> str | Message:
     if _MARIA.fullmatch(first) or (first == "Ma" and rest and _follows_maria(rest)):
         return "María"
     key = fold(first)
-    if key in _SHORT and (rest or "." in first):
+    if key in _SHORT and (rest or "." in first) and ("." in first or key not in _ALSO_NAMES):
         return _SHORT[key]
     if match := _HYPHENED.fullmatch(first):
         return _hyphened(first, fold(match[1]), match[2])
     behind = rest[0] if rest and len(rest[0]) > 2 and (given or len(rest) > 1 or _is_only_given(rest[0])) else ""
     if _INITIAL.fullmatch(first) and behind and is_given(behind):
         return _one_of(first, pairs_with(first[0], behind))
-    if (_SHORTENED.fullmatch(first) and rest and key not in _NO_SHORT_FORM and not is_given(first)
-            and not first.isupper()):
+    if _TWO_INITIALS.fullmatch(first) and (rest or given):
+        return _asked(first)
+    if _SHORTENED.fullmatch(first) and (rest or given) and key not in _NO_SHORT_FORM and not first.isupper():
         return _asked(first)
     return ""
 

@@ -85,7 +85,7 @@ def order_of(names: Sequence[str]) -> Order:
     """
     wholes = [words for words in map(str.split, names) if 1 < len(words) <= _MAX_WORDS
               and all(word[0].isalpha() for word in words)]
-    leads = [(lean(words[0]), lean(words[-1])) for words in wholes]
+    leads = _leads(wholes)
     turned = sum(one < 0 < two for one, two in leads)
     straight = sum(one > 0 > two for one, two in leads)
     if turned > 1 and turned > _CLEARLY * straight and turned >= _TURNED * len(leads):
@@ -108,6 +108,17 @@ def are_surely_given_first(names: Sequence[str]) -> bool:
     turned = sum(one < 0 < two for one, two in leads)
     straight = sum(one > 0 > two for one, two in leads)
     return straight > _CLEARLY * max(1, turned) and 2 * straight >= len(leads)
+
+
+def _leads(wholes: Sequence[list[str]]) -> list[tuple[int, int]]:
+    """Return what the first and last words of names lean to.
+
+    Where some are read family first by themselves and the others rather the other way round, the others alone tell.
+    """
+    leads = [(lean(words[0]), lean(words[-1])) for words in wholes]
+    others = [lead for lead, words in zip(leads, wholes, strict=True) if family_standing_first(words) is None]
+    given = sum(one > two for one, two in others) > sum(one < two for one, two in others)
+    return others if given else leads
 
 
 def _stands_first(words: Sequence[str]) -> bool:
