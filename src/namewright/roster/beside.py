@@ -93,7 +93,7 @@ def strip_numbering(text: str) -> str:
 @keeps_names(2048)
 def take_beside(text: str) -> tuple[str, Reading]:
     """Take out what stands beside a name; return the bare text, and what was found, with its notes."""
-    if text.replace(" ", "").isalpha() and text.istitle() and not is_of_care(text.rpartition(" ")[2]):
+    if text.replace(" ", "").isalpha() and text.istitle() and not _is_care_behind(text.rpartition(" ")[2]):
         return text, Reading()
     notes: list[Message] = []
     found = Reading()
@@ -319,7 +319,7 @@ def _cut_last_words(text: str, found: Reading, notes: list[Message]) -> tuple[st
             return " ".join(words[:at]).rstrip(" ,"), found._replace(goes_by=found.goes_by or called)
     at = next((here for here in range(1, len(words) - 1) if _tells_a_hand(words[here:])), len(words))
     while at > 1 and ((words[at - 1].islower() and len(words[at - 1]) > 2 and _is_cut(words[at - 1]))
-                      or is_of_care(words[at - 1])):
+                      or _is_care_behind(words[at - 1])):
         at -= 1
     if at == len(words) or (words[0].islower() and begins_small(words[0])):
         return text, found
@@ -348,13 +348,13 @@ def is_all_about(line: str) -> bool:
 
 
 @keeps_names(2048)
-def is_of_care(word: str) -> bool:
+def _is_care_behind(word: str) -> bool:
     """Say whether a word behind a name is of health and care, however it is written, and on no list of names."""
     whole = fold(word).strip(".,;!?()")
     first, *rest = whole.split("-")
     if first in CARE and rest and (rest[-1] in _FREE_OF or (word.islower() and not is_known(first))):  # NUT-FREE
         return True
-    return not CARE.isdisjoint((whole, first, *rest)) and not any(map(is_known, (word, first, *rest)))
+    return any(map(is_of_care, (whole, first, *rest))) and not any(map(is_known, (word, first, *rest)))
 
 
 def _is_cut(word: str) -> bool:
