@@ -82,46 +82,64 @@ def _inspect(data: bytes, source: Message | str) -> tuple[bytes, tuple[Message, 
 
     Return the file with the parts that were looked at and no others, and a note where a formula was never worked out.
     """
-    looked_at = io.BytesIO()
-    unfinished, elements, lowest, sheets, far_right = False, 0, 0, 0, False
+    looked_at, seen = io.BytesIO(), _Seen(source)
     try:
         with zipfile.ZipFile(io.BytesIO(data)) as archive, zipfile.ZipFile(looked_at, "w") as bare:
-            parts = archive.infolist()
-            _check_sizes(parts, source)
-            if any(part.flag_bits & 1 for part in parts):
-                raise RosterError("roster.locked", source=source)
-            if len(set(archive.namelist())) < len(parts):  # two of one name: which would be read?
-                raise RosterError("roster.damaged", source=source)
-            if "[Content_Types].xml" not in archive.namelist() or not any(
-                part.filename.startswith("xl/") for part in parts
-            ):
-                raise RosterError("roster.zip", source=source)
-            for part in parts:
-                if part.filename.startswith("xl/media/"):
-                    continue
-                content = archive.read(part)
-                bare.writestr(part.filename, content)
-                if any(mark in content for mark in _DOCTYPES):
-                    raise RosterError("roster.doctype", source=source)
-                if _is_odd(content):
-                    raise RosterError("roster.damaged", source=source)
-                elements += content.count(b"<") - content.count(b"</")
-                if elements > _MAX_ELEMENTS:
-                    raise RosterError("roster.unpacks", source=source)
-                sheets += len(_SHEET_NAMED.findall(content)) - (_SHEET_PART.match(part.filename) is not None)
-                if part.filename.startswith("xl/worksheets/"):
-                    unfinished = unfinished or _UNFINISHED.search(content) is not None
-                    lowest = max(lowest, _lowest_row(content))
-                    far_right = far_right or _FAR_CELL.search(content) is not None
-            if sheets > 0:  # several sheets on one part: each would be read in full
-                raise RosterError("roster.damaged", source=source)
+            _check_archive(archive, source)
+            for part in archive.infolist():
+                if not part.filename.startswith("xl/media/"):
+                    content = archive.read(part)
+                    bare.writestr(part.filename, content)
+                    seen.look_at(part.filename, content)
+        if seen.sheets > 0:  # several sheets on one part: each would be read in full
+            raise RosterError("roster.damaged", source=source)
     except RosterError:
         raise
     except Exception as error:  # Zipfile and zlib fail in many ways on damaged bytes
         raise RosterError("roster.damaged", source=source) from error
-    far = (message("roster.far_rows", source=source, most=MAX_LINES),) * (lowest > MAX_LINES)
-    right = (message("roster.far_columns", source=source, most=_MAX_COLUMNS),) * far_right
-    return looked_at.getvalue(), (*(message("roster.unfinished", source=source),) * unfinished, *far, *right)
+    return looked_at.getvalue(), seen.notes()
+
+
+def _check_archive(archive: zipfile.ZipFile, source: Message | str) -> None:
+    """Refuse an archive that is too large, locked or ambiguous, and one that is no spreadsheet."""
+    parts, names = archive.infolist(), archive.namelist()
+    _check_sizes(parts, source)
+    if any(part.flag_bits & 1 for part in parts):
+        raise RosterError("roster.locked", source=source)
+    if len(set(names)) < len(parts):  # two of one name: which would be read?
+        raise RosterError("roster.damaged", source=source)
+    if "[Content_Types].xml" not in names or not any(name.startswith("xl/") for name in names):
+        raise RosterError("roster.zip", source=source)
+
+
+class _Seen:
+    """What was seen of the parts of a spreadsheet; ``sheets`` are those that are named without a part of their own."""
+
+    def __init__(self, source: Message | str) -> None:
+        self.source, self.sheets = source, 0
+        self._elements, self._lowest, self._unfinished, self._far_right = 0, 0, False, False
+
+    def look_at(self, name: str, content: bytes) -> None:
+        """Look at a part; refuse one that cannot be searched, or has too much in it with those before."""
+        if any(mark in content for mark in _DOCTYPES):
+            raise RosterError("roster.doctype", source=self.source)
+        if _is_odd(content):
+            raise RosterError("roster.damaged", source=self.source)
+        self._elements += content.count(b"<") - content.count(b"</")
+        if self._elements > _MAX_ELEMENTS:
+            raise RosterError("roster.unpacks", source=self.source)
+        self.sheets += len(_SHEET_NAMED.findall(content)) - (_SHEET_PART.match(name) is not None)
+        if name.startswith("xl/worksheets/"):
+            self._unfinished = self._unfinished or _UNFINISHED.search(content) is not None
+            self._lowest = max(self._lowest, _lowest_row(content))
+            self._far_right = self._far_right or _FAR_CELL.search(content) is not None
+
+    def notes(self) -> tuple[Message, ...]:
+        """Return what is to be told of all of them."""
+        told = ((self._unfinished, message("roster.unfinished", source=self.source)),
+                (self._lowest > MAX_LINES, message("roster.far_rows", source=self.source, most=MAX_LINES)),
+                (self._far_right, message("roster.far_columns", source=self.source, most=_MAX_COLUMNS)))
+        return tuple(note for is_so, note in told if is_so)
 
 
 def _is_odd(part: bytes) -> bool:
