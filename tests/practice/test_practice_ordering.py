@@ -12,6 +12,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from any_class import ANY_CLASS, CLASS, child
 from namewright.output.order_tables import BEAT_POINT, order_csv, order_json, order_table
 from namewright.practice.difficulty import Band, written_signs
 from namewright.practice.ordering import (
@@ -25,16 +26,6 @@ from namewright.practice.ordering import (
 from namewright.roster.children import Child
 from namewright.settings import Support
 from namewright.wording import wording
-
-
-def child(name: str, line: int = 1, **more: str) -> Child:
-    return Child(**{"practice": name, "label": name, "given": name, "family": "", **more}, line=line)
-
-
-CLASS = tuple(child(name, line) for line, name in enumerate(
-    ("Zuzelka", "Mira", "Étol", "Bob", "Etol", "Jean-Tov", "Łuva", "Alexandrine", "Dod"), start=1))
-ANY_CLASS = st.lists(st.text("ABJMQZabdeiknoquvzé -", min_size=1, max_size=9), max_size=12).map(
-    lambda names: [child(name, line) for line, name in enumerate(names, start=1)])
 
 
 @given(ANY_CLASS, st.sampled_from(Order))

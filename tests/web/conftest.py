@@ -9,8 +9,11 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from flask import Flask
 from playwright.sync_api import sync_playwright
 from webhelp import CONTEXTS, FLAGS, HOST, MESSY, Program, Visitor, chromium, cookies
+
+from namewright.web.desk import close_book
 
 
 @pytest.fixture
@@ -39,6 +42,15 @@ def settled(visitor: Visitor) -> Visitor:
     """The same, with the messy class kept."""
     assert visitor.keep(MESSY).status_code == 302
     return visitor
+
+
+@pytest.fixture
+def app(settled: Visitor) -> Iterator[Flask]:
+    """The application in the middle of a request, the messy class open."""
+    application = settled.client.application
+    with application.test_request_context("/"):
+        yield application
+        close_book()
 
 
 @pytest.fixture

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import io
 import re
-from collections.abc import Iterator
 
 import pytest
 from flask import Flask
@@ -15,15 +14,7 @@ from webhelp import Visitor, finished
 from namewright.making.request import Kind
 from namewright.web.class_pdf import parted, request_for
 from namewright.web.counting import tally
-from namewright.web.desk import close_book, desk, members
-
-
-@pytest.fixture
-def app(settled: Visitor) -> Iterator[Flask]:
-    application = settled.client.application
-    with application.test_request_context("/"):
-        yield application
-        close_book()
+from namewright.web.desk import desk, members
 
 
 def counted_for(visitor: Visitor, form: dict[str, str | list[str]]) -> str:

@@ -2,25 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from urllib.parse import urlencode
 
 import pytest
 from flask import Flask
-from webhelp import Visitor
 from werkzeug.datastructures import MultiDict
 
 from namewright.classbook import ClassbookError
-from namewright.web.desk import book, close_book, members
+from namewright.web.desk import book, members
 from namewright.web.drafts import read_drafts
-
-
-@pytest.fixture
-def app(settled: Visitor) -> Iterator[Flask]:
-    application = settled.client.application
-    with application.test_request_context("/"):
-        yield application
-        close_book()
 
 
 def test_a_draft_lies_over_what_is_kept(app: Flask) -> None:

@@ -72,15 +72,7 @@ def group_page(setter: Typesetter, number: int, children: Sequence[tuple[str, st
     words = wording(settings.language)
     group = _Group(setter.lettering(settings.letters), settings.ruling, sheet)
     heading = words.say("page.group.heading", number=number, names=tuple(label for label, _ in children))
-    lines = setter.wrapped(heading, sheet.room_width, 2.2)
-    head = passage((blocks.text_at(setter, line, sheet.left_mm, sheet.top_mm + 5.0 + at * _LINE_MM, 2.2)
-                    for at, line in enumerate(lines)), Role.TITLE)
-    y = sheet.top_mm + _HEADER_MM + (len(lines) - 1) * _LINE_MM
-    caption = words.say("page.group.letters" if shared else "page.group.none")
-    captioned = setter.wrapped(caption, sheet.room_width, _SIZE_MM)
-    items: list[Item] = [*head, *passage(blocks.text_at(setter, line, sheet.left_mm, y + 3.0 + at * _LINE_MM, _SIZE_MM)
-                                         for at, line in enumerate(captioned))]
-    y += (len(captioned) - 1) * _LINE_MM + _CAPTION_MM
+    items, y = _headed(setter, sheet, heading, words.say("page.group.letters" if shared else "page.group.none"))
     letters, names = _letter_lines(group, shared or _first_letters(group, children), y), _name_lines(group, children)
     named = _CAPTION_MM + sum(_names_height(group, one) for one in names or ())
     fewer = _with_room_under(group, letters, y, named)
@@ -101,6 +93,18 @@ def group_page(setter: Typesetter, number: int, children: Sequence[tuple[str, st
             y += _names_height(group, one)
     items.append(Furniture(blocks.check_bar(setter, words, sheet.left_mm, sheet.foot - 1.5)))
     return checked(Page(sheet.width_mm, sheet.height_mm, tuple(items), outline=heading))
+
+
+def _headed(setter: Typesetter, sheet: Sheet, heading: str, caption: str) -> tuple[list[Item], float]:
+    """Return the heading of a page and the caption of its letters, and where these begin."""
+    lines = setter.wrapped(heading, sheet.room_width, 2.2)
+    y = sheet.top_mm + _HEADER_MM + (len(lines) - 1) * _LINE_MM
+    captioned = setter.wrapped(caption, sheet.room_width, _SIZE_MM)
+    items: list[Item] = [*passage((blocks.text_at(setter, line, sheet.left_mm, sheet.top_mm + 5.0 + at * _LINE_MM, 2.2)
+                       for at, line in enumerate(lines)), Role.TITLE),
+             *passage(blocks.text_at(setter, line, sheet.left_mm, y + 3.0 + at * _LINE_MM, _SIZE_MM)
+                      for at, line in enumerate(captioned))]
+    return items, y + (len(captioned) - 1) * _LINE_MM + _CAPTION_MM
 
 
 # --- letters ------------------------------------------------------------------------------------------

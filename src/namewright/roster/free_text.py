@@ -75,18 +75,7 @@ def read_name(text: str, habits: Habits = UNSAID) -> Reading:
     if any(map(str.isdigit, typed)) and (spoilt := _spoilt_given(typed)):
         return Reading(notes=(spoilt,))
     bare, beside = take_beside(typed)
-    cells = [cell for cell in map(trim, bare.split(",")) if cell]
-    while len(cells) > 1:
-        if len(fold(cells[-1])) > 1 and fold(cells[-1]) in HANDS:
-            beside = beside._replace(hand=HANDS[fold(cells.pop())])
-        elif habits.family_by_comma and (state := _state_behind(cells[-1])):
-            cells[-1] = cells[-1][: -len(state)].rstrip()
-            beside = beside._replace(notes=(*beside.notes, message("roster.remark", words=state)))
-        elif _is_remark(cells, habits):
-            note = message("roster.remark", words=cells.pop()[:60])
-            beside = beside._replace(notes=(*beside.notes, note))
-        else:
-            break
+    cells, beside = _without_last([cell for cell in map(trim, bare.split(",")) if cell], beside, habits)
     cells = _join_suffix(cells)
     if not cells:
         return _read_inside(beside)
@@ -102,6 +91,23 @@ def read_name(text: str, habits: Habits = UNSAID) -> Reading:
     if not split.family and _stands_for_given(typed, beside.goes_by):
         split = Reading(beside.goes_by, split.given, notes=split.notes if whole and "," not in typed else ())
     return beside._replace(given=split.given, family=split.family, notes=beside.notes + split.notes)
+
+
+def _without_last(cells: list[str], beside: Reading, habits: Habits) -> tuple[list[str], Reading]:
+    """Return the parts between commas without the last ones that tell a hand or a remark, and what they told."""
+    while len(cells) > 1:
+        *before, last = cells
+        if len(fold(last)) > 1 and fold(last) in HANDS:
+            beside = beside._replace(hand=HANDS[fold(last)])
+        elif habits.family_by_comma and (state := _state_behind(last)):
+            before.append(last[: -len(state)].rstrip())
+            beside = beside._replace(notes=(*beside.notes, message("roster.remark", words=state)))
+        elif _is_remark(cells, habits):
+            beside = beside._replace(notes=(*beside.notes, message("roster.remark", words=last[:60])))
+        else:
+            break
+        cells = before
+    return cells, beside
 
 
 def _spoilt_given(typed: str) -> Message | None:
