@@ -35,6 +35,20 @@ def forms(language: str) -> Mapping[str, list[frozenset[str]]]:
 
 
 @pytest.mark.parametrize("language", languages())
+def test_a_language_quotes_with_its_own_signs_alone(language: str) -> None:
+    own = frozenset(wording(language).templates["quoted"])
+    other = {key: text for key, text in wording(language).templates.items() if set("„“”«»") & set(text) - own}
+    assert not other
+
+
+@pytest.mark.parametrize("language", languages())
+def test_what_stays_stays_on_this_device(language: str) -> None:
+    """The screens are seen on phones, too: they call it what the page for a browser alone does."""
+    device = wording(language).say("web.shell.private").rstrip(".").split()[-1]
+    assert device in wording(language).say("web.site.private")
+
+
+@pytest.mark.parametrize("language", languages())
 def test_a_language_has_every_key_and_no_other(language: str) -> None:
     """The command line is in some languages; everything else, the screens too, is in all of them."""
     first = {key for key in forms(FIRST) if _wanted(language, key)}
