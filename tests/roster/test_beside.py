@@ -34,6 +34,7 @@ def test_numbering_in_front_is_taken_off(typed: str, bare: str, why: str) -> Non
 BESIDE = [  # typed, the bare name, goes by, hand, number of notes, why
     ("Mira Vost", "Mira Vost", "", None, 0, "a plain name has nothing beside it"),
     ("Mirabel (Mira) Vost", "Mirabel Vost", "Mira", None, 0, "a name in brackets is what the child goes by"),
+    ("Teo Vost (chamado de Ítalo)", "Teo Vost", "Ítalo", None, 0, "a small word behind that of calling is no name"),
     ("Mirabel [Mira] Vost", "Mirabel Vost", "Mira", None, 0, "in square ones"),
     ("Mirabel “Mira” Vost", "Mirabel Vost", "Mira", None, 0, "in quotation marks"),
     ("Mirabel «Mira» Vost", "Mirabel Vost", "Mira", None, 0, "in those of other languages"),

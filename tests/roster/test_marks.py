@@ -57,3 +57,21 @@ def test_days_over_the_columns_of_a_table_are_titles(days: str, sign: str) -> No
                                   "Mia Vost | Ajedrez lun\nLeo Tarn | Arte mar"])
 def test_what_is_done_on_a_day_is_no_name(text: str) -> None:
     assert practised(text) == [line.split()[0] for line in text.splitlines()]
+
+
+@pytest.mark.parametrize("pair", ["FM", "wm", "FG", "HF"])
+@pytest.mark.parametrize("date", ["", " 26/04/2020", " 26.4.2020", " 2020-04-26"])
+def test_a_letter_for_girl_or_boy_is_no_part_of_a_name(pair: str, date: str) -> None:
+    """Be the family in front in capitals, and a title with such a letter above."""
+    lines = [f"VANK Xobrel {pair[0]}{date}", f"MENK Zuthe {pair[1]}{date}", f"TOVEL Rin {pair[0]}{date}",
+             f"VOST Mira {pair[1]}{date}"]
+    assert practised("\n".join(lines)) == ["Xobrel", "Zuthe", "Rin", "Mira"]
+    assert practised("\n".join(("Gruppe M", *lines))) == ["Xobrel", "Zuthe", "Rin", "Mira"]
+
+
+@pytest.mark.parametrize("letters", ["FFFF", "FKFM", "ABAB"])
+def test_letters_that_may_be_of_a_name_stay(letters: str) -> None:
+    """One letter alone without a date, or letters that are no pair for girls and boys."""
+    names = ["Xobrel Ada", "Zuthe Una", "Rin Ola", "Mira Ida"]
+    roster = read_roster("\n".join(f"{name} {letter}" for name, letter in zip(names, letters, strict=True)))
+    assert not any(note.key == "roster.remark" for report in roster.lines for note in report.notes)

@@ -47,7 +47,10 @@ _ROLE_WORDS = {
         apodo, sobrenombre, nombre preferido, le dicen, se le llama, conocido como, rufname, spitzname, kosename,
         genannt, prenom usuel, prenom d'usage, surnom, soprannome, detto, detta, diminutivo, alcunha, apelido
         carinhoso, nome social, como e chamado, como e chamada, chosen name, name used,
-        used name, everyday name, nombre usual, nombre de uso, nome abituale, nome usual""",
+        used name, everyday name, nombre usual, nombre de uso, nome abituale, nome usual, le decimos, le llamamos,
+        se le dice, prenom prefere, nom d'usage, on l'appelle, wird genannt, wird gerufen, si fa chiamare,
+        viene chiamato, viene chiamata, nome preferito, nome preferido, e chamado de, e chamada de, chamado de,
+        chamada de""",
     Role.PRACTISE: """
         practise, practice, practise name, practice name, name to practise, name to practice, name to write,
         practicar, nombre a practicar, nombre para practicar, practica, prenom a ecrire, ubungsname, nome da scrivere,

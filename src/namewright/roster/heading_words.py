@@ -108,6 +108,11 @@ TODAY = word_set("""
     adesso, hoje, amanha, agora""")
 """What stands beside a word for children over a list: ``kids today``."""
 
+ROLLS = word_set("""
+    roll call, class register, attendance sheet, attendance register, cahier d'appel, registre d'appel,
+    registro de clase, registro di classe, diario de classe""")
+"""Words that open a list of who is there; Roll alone is a name."""
+
 GREETINGS = word_set("""
     hi, hello, dear, hey, oi, thanks, thank, regards, cheers, sincerely, hola, gracias, saludos, estimada, estimado,
     bonjour, salut, merci, cordialement, chers, cheres, hallo, danke, liebe, lieber, gruss, ciao, grazie, saluti,

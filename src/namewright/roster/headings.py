@@ -29,6 +29,7 @@ from namewright.roster.heading_words import (
     PLACES,
     PLEASE,
     PRINTED,
+    ROLLS,
     TODAY,
 )
 from namewright.roster.known import is_family, is_given, is_known, lean
@@ -102,6 +103,8 @@ def heading_reason(text: str) -> Message | None:
     if first in TITLES and rest:
         return message("roster.adult")
     if (_names_a_class(words) or _is_ours(words) or _is_class_with_aside(text)) and not _is_beside_a_name(text):
+        return message("roster.heading_class")
+    if not ROLLS.isdisjoint((" ".join(words[:2]), " ".join(words[:3]))):
         return message("roster.heading_class")
     if _PAGE.search(" ".join(words)):
         return message("roster.page_number")

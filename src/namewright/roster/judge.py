@@ -11,6 +11,7 @@ from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.beside import says_what_called, strip_numbering
 from namewright.roster.columns import stray_cells
+from namewright.roster.dictated import told_aloud
 from namewright.roster.header_words import SOLO_HEADERS
 from namewright.roster.headers import family_first, given_first
 from namewright.roster.headings import heading_reason, is_placed
@@ -75,6 +76,7 @@ class Judge:
     def told(self, text: str) -> Several | None:
         """Return the children told in a sentence: for sure where none of them has a line in this list."""
         found = told_in_a_sentence(text) if len(text) <= _MAX_ASKED and not says_what_called(text) else None
+        found = found or told_aloud(text)
         return found and found._replace(sure=found.sure and self._seen.isdisjoint(found.parts))
 
     def _judged(self, text: str) -> Several | None:

@@ -1,4 +1,4 @@
-"""Days and marks behind the names of a list without columns: ``Mira Vost P A P P``, ``Mira Vost, Mo Mi Fr``.
+"""Days, marks and letters for girl and boy behind the names of a list without columns: ``Mira Vost P A P P``.
 
 Most lines must end in them, and what is left must be a name: two words, or one where a comma, or three marks, stand
 behind it. A name that ends in such a word (``Kim Do``) keeps it where other lines do not end so.
@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from namewright.named_tuples import NamedTuple
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
@@ -19,9 +20,21 @@ from namewright.store import keeps_names
 _BETWEEN = pattern(r"[-–/+&,.;]+")
 _WEEK = pattern(rf"{DAY_LETTER}(?:[-–/]?{DAY_LETTER}){{1,4}}")  # MWF, TTh, M-F
 _SHORTEST = frozenset(("tu", "th"))
-_MOSTLY = 0.6
+_SEXED = pattern(r"(?P<name>\S.*[^\W\d_])[\s,]+(?P<letter>[^\W\d_])(?P<date>[\s,]+\d{1,4}[./-]\d{1,2}[./-]\d{1,4})?")
+_SEXES = ("fm", "fg", "wm", "fh", "bg", "jm", "vm", "mh")
+"""Letters for girl and boy: female and male, fille and garçon, weiblich and männlich, femme and homme, and so on."""
+_MOSTLY, _NEARLY_ALL = 0.6, 0.8
 _FEW, _MANY = 2, 3
 _LONGEST = 200
+
+
+class _Sexed(NamedTuple):
+    """A whole name, the letter for girl or boy behind it, if a date follows, and all that is taken off."""
+
+    name: str
+    letter: str
+    dated: bool
+    taken: str
 
 
 def without_marks(lines: Sequence[Line]) -> list[Line]:
@@ -31,6 +44,31 @@ def without_marks(lines: Sequence[Line]) -> list[Line]:
     if not are_most((parted is not None for parted in filled), _MOSTLY, _FEW):
         return list(lines)
     return [line.without(parted[1], parted[0]) if parted else line for line, parted in zip(lines, found, strict=True)]
+
+
+def without_sexes(lines: Sequence[Line]) -> list[Line]:
+    """Return the lines without the letter for a girl or a boy that nearly all whole names end in, and a date behind.
+
+    Both letters stand in the list, or a date behind each: else they may be the first of another name.
+    """
+    ends = {at: end for at, line in enumerate(lines) if (end := _sexed(line.text))}
+    pair = max(_SEXES, key=lambda pair: sum(end.letter.lower() in pair for end in ends.values())) if ends else ""
+    found = {at: end for at, end in ends.items() if end.letter.lower() in pair}
+    told = len({end.letter for end in found.values()}) > 1 or all(end.dated for end in found.values())
+    if len(found) < _MANY or not told:
+        return list(lines)
+    if not are_most((at in found for at, line in enumerate(lines) if any(map(is_letter, line.text))), _NEARLY_ALL):
+        return list(lines)
+    return [line.without(found[at].taken, found[at].name) if at in found else line for at, line in enumerate(lines)]
+
+
+@keeps_names(1024)
+def _sexed(line: str) -> _Sexed | None:
+    """Return the whole name of a line, the letter behind it and what is taken off; None where it does not end so."""
+    match = _SEXED.fullmatch(line.strip()) if len(line) <= _LONGEST else None
+    if match is None or len(strip_numbering(match["name"]).split()) < _FEW:
+        return None
+    return _Sexed(match["name"], match["letter"], bool(match["date"]), match[0][match.start("letter") :])
 
 
 @keeps_names(1024)

@@ -186,7 +186,7 @@ GOES_BY_OPENINGS = word_set("""
     goes by, go by, nickname, nick, aka, a.k.a, known as, called, prefers, le dicen, se le dice, apodo, conocido
     como, conocida como, dit, dite, surnom, surnomme, surnommee, appele, appelee, genannt, rufname, spitzname,
     gerufen, detto, detta, chiamato, chiamata, soprannome, conhecido como, conhecida como, chamado, chamada,
-    alcunha""")
+    chamado de, chamada de, tratado por, tratada por, apelidado de, apelidada de, alcunha""")
 """What may stand before the name a child goes by: ``(goes by Will)``."""
 
 CALLING = word_set("""

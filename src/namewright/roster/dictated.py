@@ -1,0 +1,106 @@
+"""A class told aloud, in one breath: ``okay so in my class I have Mia, Leo, then Ava and that's everybody``.
+
+Words in small letters that have or name somebody lead to the names; signs and words as “then” and “and” stand between
+them, and what is said behind the last is left out. Names that are known, or whole ones, are surely the children; else
+the line is asked about. Out of scope: names behind a colon or a verb of naming, with their end told (``sentences``).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from namewright.named_tuples import NamedTuple
+from namewright.names.casing import begins_small
+from namewright.names.clusters import is_letter
+from namewright.names.particles import PARTICLES
+from namewright.roster.heading_words import CHILDREN, GREETINGS, HEADING_WORDS, OPENERS
+from namewright.roster.known import is_given
+from namewright.roster.several import Several, may_be_a_name
+from namewright.roster.shares import given_share, share
+from namewright.roster.vocabulary import AND_WORDS, OTHER_PEOPLE, fold, word_set
+from namewright.store import keeps_names
+
+_MINE = word_set("""
+    have, i've, i’ve, we've, we’ve, got, tengo, tenemos, j'ai, j’ai, avons, habe, haben, ho, abbiamo, tenho, temos""")
+_HAVING = _MINE | word_set("""
+    has, are, is, there's, there’s, hay, estan, esta, son, a, sont, sind, gibt, heissen, sono, c'e, c’e, ha, tem,
+    sao""")
+_OPENING = CHILDREN | GREETINGS | OPENERS | word_set("""
+    okay, ok, so, well, um, uh, here's, here’s, i've, i’ve, we've, we’ve, pues, bueno, mi, mis, alors, bon, mes, also,
+    ich, wir, meine, meiner, unsere, unserer, allora, nella, i, entao, minha, meus, eu""")
+"""Words that may open the telling with a capital: a name before small words is a child of whom something is said."""
+_INSIDE = word_set("i, i've, i’ve, klasse, gruppe, kinder, schuler, jahr")
+"""Words that may stand in it with a capital."""
+_NEXT = word_set("""
+    then, next, also, plus, afterwards, luego, despues, tambien, ademas, ensuite, puis, apres, aussi, dann, danach,
+    auch, sowie, noch, poi, dopo, anche, inoltre, depois, tambem, mais""") | AND_WORDS
+_EDGES = ".,;:!?…"
+_LAST = 3  # words before the names, one of which has somebody
+_FEWEST, _MOST_WORDS, _LONGEST = 3, 4, 3_000
+_KNOWN, _NEARLY_ALL = 0.5, 0.9
+
+
+class _Told(NamedTuple):
+    """The words before the names, the names, whether other words stand among these, and what is said after."""
+
+    before: tuple[str, ...]
+    names: tuple[str, ...]
+    broken: bool
+    after: tuple[str, ...]
+
+
+@keeps_names(256)
+def told_aloud(text: str) -> Several | None:
+    """Return the children of a class that somebody told, headed by the words; None where a line is no such telling."""
+    told = _told(text.split()) if len(text) <= _LONGEST and not any(map(str.isdigit, text)) else None
+    if told is None or len(told.names) < _FEWEST or not all(len(name.split()) <= _MOST_WORDS for name in told.names):
+        return None
+    before = [fold(word.strip(_EDGES)) for word in told.before]
+    ours = not (CHILDREN | _INSIDE | HEADING_WORDS).isdisjoint(before)
+    child = is_given(before[0]) and not ours  # Una has Leo, Ana and Ben as friends
+    others = any(word.removesuffix("s") in OTHER_PEOPLE or word in OTHER_PEOPLE for word in before[-_LAST:])
+    if child or others or _HAVING.isdisjoint(before[-_LAST:]):
+        return None
+    mine = ours or not _MINE.isdisjoint(before[-_LAST:])
+    named = mine and all(map(may_be_a_name, told.names)) and not told.broken
+    label = " ".join((*told.before, *(("…", *told.after) if told.after else ())))
+    return Several(told.names, named and _are_surely_names(told.names), f"{label.rstrip(_EDGES + ' ')}:")
+
+
+def _are_surely_names(names: Sequence[str]) -> bool:
+    """Say whether many are known, or all are whole: of one whole name a word alone may be the second family name."""
+    whole = share(" " in name for name in names)
+    return (whole >= _NEARLY_ALL or whole <= 1 - _NEARLY_ALL) and (
+        given_share(names) >= _KNOWN or whole >= _NEARLY_ALL)
+
+
+def _told(words: Sequence[str]) -> _Told | None:
+    start = next((at for at, word in enumerate(words) if not _leads(word, first=not at)), len(words))
+    end = next((at + 1 for at in range(len(words) - 1, -1, -1) if not _is_small(words[at])), 0)
+    if not 0 < start < end:
+        return None
+    names: list[str] = []
+    run: list[str] = []
+    broken = False
+    for at, word in enumerate(words[start:end], start):
+        bare = word.strip(",;:!?…")
+        parts = _is_small(word) and (fold(bare) in _NEXT or not (bare in PARTICLES and run))
+        if parts:
+            broken |= fold(bare) not in _NEXT
+        elif any(map(is_letter, bare)):
+            run.append(bare)
+        if run and (parts or word[-1] in ",;:!?…" or at == end - 1):
+            names.append(" ".join(run).rstrip(" ."))
+            run = []
+    return _Told(tuple(words[:start]), tuple(names), broken, tuple(words[end:]))
+
+
+def _leads(word: str, *, first: bool) -> bool:
+    """Say whether a word leads to the names; ``Mia``, though small an Italian “my”, never does."""
+    return _is_small(word) or fold(word.strip(_EDGES)) in (_OPENING if first else _INSIDE)
+
+
+def _is_small(word: str) -> bool:
+    """Say whether a word begins small, be a sign before it; one of signs alone is in no name."""
+    bare = word.lstrip("¡¿'\"“„(")
+    return not bare or not any(map(is_letter, bare)) or begins_small(bare)

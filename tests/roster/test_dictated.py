@@ -1,0 +1,66 @@
+"""A class told aloud in one breath: its children are made, and whoever is only told of is asked about."""
+
+from __future__ import annotations
+
+import pytest
+
+from namewright.roster.children import RosterError
+from namewright.roster.dictated import told_aloud
+from namewright.roster.parsing import read_roster
+
+TOLD = [
+    "okay so in my class I have {}, {} and then {} and that's everybody",
+    "a ver en mi grupo tengo a {}, luego {} y también {} y ya son todos",
+    "alors dans ma classe j'ai {}, ensuite {} et puis {} et c'est tout",
+    "also in meiner Klasse habe ich {}, dann {} und noch {} und das sind alle",
+    "allora nella mia classe ho {}, poi {} e anche {} e sono tutti",
+    "então na minha turma eu tenho {}, depois {} e também {} e são todos",
+    "In my class there are {}, {} and {}.",
+]
+
+
+def practised(text: str) -> list[str]:
+    return [child.practice for child in read_roster(text).children]
+
+
+@pytest.mark.parametrize("told", TOLD)
+@pytest.mark.parametrize("names", [
+    ("Mia", "Tilo", "Anna"), ("Mia Vost", "Tilo de la Cruz", "Anna Berg"),
+    ("Xobrel Vost", "Vemka Tarn", "Outhna Quill")])
+def test_a_class_is_told_in_one_breath(told: str, names: tuple[str, ...]) -> None:
+    roster = read_roster(told.format(*names))
+    assert [child.practice for child in roster.children] == [name.split()[0] for name in names]
+    assert read_roster(roster.text).children == roster.children
+
+
+def test_a_given_name_that_is_a_word_before_names_is_a_child() -> None:
+    assert practised("My kids are Mia, Leo, Ada and Una") == ["Mia", "Leo", "Ada", "Una"]
+
+
+@pytest.mark.parametrize("told", TOLD)
+def test_names_on_no_list_without_a_family_are_asked_about(told: str) -> None:
+    found = told_aloud(told.format("Xobrel", "Vemka", "Outhna"))
+    assert found is not None
+    assert not found.sure
+    assert found.parts == ("Xobrel", "Vemka", "Outhna")
+
+
+def test_who_is_named_for_something_else_is_asked_about() -> None:
+    found = told_aloud("the cooks today are Mia, Leo and Ada")
+    assert found is not None
+    assert not found.sure
+
+
+@pytest.mark.parametrize("text", [
+    "Una has Leo, Ana and Ben as friends", "Mia has Leo, Ana and Ben as friends", "Xobrel has Leo, Ana and Ben, too"])
+def test_a_child_of_whom_something_is_told_opens_no_class(text: str) -> None:
+    assert told_aloud(text) is None
+    with pytest.raises(RosterError):
+        read_roster(text)
+
+
+@pytest.mark.parametrize("text", [
+    "", ",", "I have", "so I have ,, and", "Mia, Leo and Ada", "the teachers are Mia, Leo and Ada",
+    "I have 3 kids, Mia, Leo"])
+def test_what_tells_no_class(text: str) -> None:
+    assert told_aloud(text) is None
