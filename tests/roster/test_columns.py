@@ -9,6 +9,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from namewright.roster.children import Outcome, RosterError
 from namewright.roster.columns import WIDE_SPACE, lay_out, split_cells
 from namewright.roster.contents import is_sheet_sign
 from namewright.roster.parsing import read_roster
@@ -133,3 +134,27 @@ def test_family_names_by_comma_and_children_by_semicolon_in_one_line() -> None:
     for others in ("", "Priya\nLena\nYuki\n", "Priya Raman\nLena Hoffmann\nYuki Tanaka\n",
                    "Raman, Priya\nHoffmann, Lena\n"):
         assert [child.practice for child in read_roster(others + line).children][-2:] == ["Anna", "Ben"]
+
+
+@pytest.mark.parametrize("titles", ["Kind\tXobrel", "Kind\tXobrel\tlinks", "Child;Odelo", "Schuler,Vemka,12.3.2019"])
+def test_a_family_called_as_a_title_loses_no_child_where_names_are_unknown(titles: str) -> None:
+    """All cells below are single unknown names, as those of a table without titles are; a real title stays one."""
+    sign = next(sign for sign in "\t;," if sign in titles)
+    rest = titles.split(sign)[2:]
+    rows = [sign.join((*names, *rest)) for names in (("Vost", "Odrelo"), ("Tarn", "Ilvemka"), ("Yulk", "Fensa"))]
+    assert _read_or_asked("\n".join((titles, *rows))) in (len(rows) + 1, "roster.two_readings")
+
+
+def _read_or_asked(text: str) -> int | str:
+    try:
+        return len(read_roster(text).children)
+    except RosterError as error:
+        return error.message.key
+
+
+@pytest.mark.parametrize("text", ["Kind\tTier\nMia\tHund\nLeo\tKatze\nNoah\tMaus", 
+                                  "Kind\tHaus\nXobrel\tRot\nVemka\tRot",
+                                  "Kind\tEltern\nXobrel\tJo\nVemka\tAl", "Kind\tGröße\nXobrel\t128\nVemka\t122",
+                                  "Kind\tTier\nXobrel Vost\tHund\nVemka Tarn\tMaus"])
+def test_a_title_over_other_things_stays_one(text: str) -> None:
+    assert read_roster(text).lines[0].outcome is Outcome.HEADER

@@ -13,9 +13,10 @@ from collections.abc import Iterable, Sequence
 from namewright.named_tuples import NamedTuple
 from namewright.patterns import pattern
 from namewright.roster.contents import judge, names_in
-from namewright.roster.headers import are_sides, header_roles
-from namewright.roster.known import is_known, lean
+from namewright.roster.headers import are_sides, header_role, header_roles
+from namewright.roster.known import is_family, is_known, lean
 from namewright.roster.name_order import BOTH_BY_COMMA
+from namewright.roster.shares import given_share
 from namewright.roster.vocabulary import NAME_ROLES, Role
 from namewright.store import keeps_names
 
@@ -24,6 +25,7 @@ WIDE_SPACE = "  "
 DELIMITERS = ("\t", ";", "|", WIDE_SPACE, ",")
 _HEADER_WITHIN = 10
 _MAX_JOINED = 20
+_HALF = 0.5
 _TWO_CELLS = pattern(r"[^,]*[^\s,],[^\s,][^,]*")
 _PLAINLY_CUT = 4  # lines of two cells with no space behind any comma, as programs write them and hardly anybody types
 _NUMBER_CELL = pattern(r"\s*(?:\(?\d{1,4}[.):]?|#\d{1,4}|[-*•–☐✓])\s*$")
@@ -65,7 +67,7 @@ def lay_out(lines: Sequence[str]) -> Table:
                 return Table(delimiter, tuple(_rows(lines, delimiter)), row.line, (Role.FULL,) * len(row.cells),
                              grid=True)
             roles = header_roles(row.cells)
-            if roles:
+            if roles and not _may_be_a_family(row, roles, lines, delimiter):
                 return Table(delimiter, tuple(_rows(lines, delimiter)), row.line, roles, row.cells)
     for delimiter in there:
         if _is_tabular(filled, delimiter):
@@ -88,6 +90,19 @@ def _are_by_comma(cells: Sequence[str]) -> bool:
     """Say whether each of two cells or more holds both parts of a name and a comma: ``Chen, Mia; Park, Leo``."""
     filled = [cell for cell in cells if cell]
     return len(filled) > 1 and all(map(BOTH_BY_COMMA.fullmatch, filled))
+
+
+def _may_be_a_family(titles: Row, roles: Sequence[Role], lines: Sequence[str], delimiter: str) -> bool:
+    """Say whether a first row may be a child of a family called Kind: below are two columns of unknown single names."""
+    said = [at for at, cell in enumerate(titles.cells) if header_role(cell) in NAME_ROLES]
+    if len(said) != 1 or not is_family(titles.cells[said[0]]) or roles[said[0]] is not Role.FULL:
+        return False
+    rows = [row.cells for row in _rows(lines, delimiter) if row.line > titles.line and any(row.cells)]
+    columns = [[row[at] for row in rows if at < len(row) and row[at]] for at in range(len(titles.cells))]
+    single = [names_in(cells) == len(rows) == len(set(cells)) and not any(" " in cell for cell in cells)
+              for cells in columns]
+    alike = any(one and titles.cells[at] and header_role(titles.cells[at]) is None for at, one in enumerate(single))
+    return bool(rows) and alike and single[said[0]] and given_share(columns[said[0]]) < _HALF
 
 
 def stray_cells(line: str) -> list[str]:

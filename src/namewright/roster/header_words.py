@@ -6,7 +6,8 @@ no accents, single spaces.
 
 from __future__ import annotations
 
-from namewright.roster.vocabulary import Role, word_set
+from namewright.roster.further_titles import FURTHER_TITLES
+from namewright.roster.vocabulary import Role, fold, word_set
 
 _ROLE_WORDS = {
     Role.FULL: """
@@ -144,7 +145,7 @@ NOT_NAMES = word_set("""
     notas, bus""")
 """A longer header that holds one of these is of a column that is left out."""
 
-SAYS_NAME = word_set("""
+_SAYS_NAME = word_set("""
     name, names, firstname, lastname, fname, lname, surname, forename, nombre, nombres, apellido, apellidos,
     student, students, vorname, vornamen, nachname, familienname, zuname, prenom, prenoms, cognome, sobrenome,
     apelido, apelidos, kind, kinder, schuler, schulerin, eleve, eleves, enfant, enfants, alunno, alunni, aluno,
@@ -152,9 +153,12 @@ SAYS_NAME = word_set("""
     estudiante, voornaam, achternaam, pupil, pupils, learner, learners, nino/a, nina/o, ninos, alunna, crianca,
     criancas, kiddo, kiddos, participant, participants, participante, participantes, teilnehmer, teilnehmerin,
     teilnehmende, partecipante, partecipanti, educando, educanda, kindname, kindsname, kindername, schulername""")
+SAYS_NAME = _SAYS_NAME | {fold(word) for role in (Role.FULL, Role.GIVEN, Role.FAMILY)
+                          for word in FURTHER_TITLES[role] if not word.isascii()}
 """A header cell with one of these makes a header row by itself: no child is called so."""
 
-MAYBE_WHOLE = word_set("nombre, nombres, nome, nomes, nomi")
+MAYBE_WHOLE = frozenset(map(fold, word_set(
+    "nombre, nombres, nome, nomes, nomi, имя, ім'я, име, jméno, meno, όνομα, ime, adı")))
 """Headers of a given name that stand over whole names where no column has family names."""
 
 SIDES = word_set("""
@@ -173,8 +177,11 @@ SOMEBODY_ELSE = word_set("""
     beziehung, buddy, reading buddy, partner, staff, role""")
 """Titles over names of grown-ups and of other children, besides those with a word of `OTHER_PEOPLE`."""
 
-HEADER_WORDS = {word: role for role, words in _ROLE_WORDS.items() for word in word_set(words)} | dict.fromkeys(
-    SOMEBODY_ELSE, Role.OTHER)
+HEADER_WORDS = {
+    **{fold(word): role for role, words in FURTHER_TITLES.items() for word in words},
+    **{word: role for role, words in _ROLE_WORDS.items() for word in word_set(words)},
+    **dict.fromkeys(SOMEBODY_ELSE, Role.OTHER),
+}
 """Folded header text to what the column holds."""
 
 SOLO_HEADERS = word_set("""

@@ -202,7 +202,7 @@ def _title_alone(table: Table) -> int | None:
     if table.header is not None or first is None or len(filled := [cell for cell in first.cells if cell]) > 1:
         return None
     bare = filled[0].strip("()[]:,; ")
-    titled = header_role(bare) in NAME_ROLES and fold(bare) not in SOLO_HEADERS
+    titled = header_role(bare) in NAME_ROLES and fold(bare) not in SOLO_HEADERS and not is_given(bare)
     return first.line if titled and heading_reason(filled[0]) is None else None
 
 

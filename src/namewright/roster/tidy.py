@@ -1,8 +1,9 @@
 """Clean-up of pasted text, before any of it is read as a name.
 
 It changes what nobody sees (spaces that do not break, invisible characters, accents stored apart from
-their letter) and full-width letters, figures and signs, and nothing else: never NFKC, which would change real
-letters such as ĳ (UAX #15). Quotation marks and apostrophes stay as typed. Every character removed is reported.
+their letter), full-width letters, figures and signs, and the Arabic comma, which parts names as ours does, and nothing
+else: never NFKC, which would change real letters such as ĳ (UAX #15). Quotation marks and apostrophes stay as typed.
+Every character removed is reported.
 """
 
 from __future__ import annotations
@@ -15,6 +16,7 @@ from namewright.patterns import pattern
 from namewright.store import keeps_names
 
 _WIDE = {code: code - 0xFEE0 for code in range(0xFF01, 0xFF5F)}
+_ARABIC = {ord("،"): ",", ord("؛"): ";"}
 _SPACES = dict.fromkeys(
     map(
         ord,
@@ -55,7 +57,7 @@ def scrub(line: str) -> Tidied:
     narrow = kept.translate(_WIDE)
     if narrow != kept:
         notes.append(message("roster.full_width"))
-    return Tidied(unicodedata2.normalize("NFC", narrow), tuple(notes))
+    return Tidied(unicodedata2.normalize("NFC", narrow.translate(_ARABIC)), tuple(notes))
 
 
 def _without_invisible(text: str, notes: list[Message]) -> str:
