@@ -152,7 +152,7 @@ def _read_or_asked(text: str) -> int | str:
         return error.message.key
 
 
-@pytest.mark.parametrize("text", ["Kind\tTier\nMia\tHund\nLeo\tKatze\nNoah\tMaus", 
+@pytest.mark.parametrize("text", ["Kind\tTier\nMia\tHund\nLeo\tKatze\nNoah\tMaus",
                                   "Kind\tHaus\nXobrel\tRot\nVemka\tRot",
                                   "Kind\tEltern\nXobrel\tJo\nVemka\tAl", "Kind\tGröße\nXobrel\t128\nVemka\t122",
                                   "Kind\tTier\nXobrel Vost\tHund\nVemka Tarn\tMaus"])

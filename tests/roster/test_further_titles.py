@@ -14,8 +14,8 @@ PARTS = ["姓,名", "Nazwisko,Imię", "Фамилия,Имя", "Прізвище
          "Příjmení,Jméno", "Priezvisko,Meno", "Efternamn,Förnamn", "Efternavn,Fornavn", "Sukunimi,Etunimi",
          "Επώνυμο,Όνομα", "Prezime,Ime", "العائلة,الاسم الأول", "שם משפחה,שם פרטי", "Achternaam,Voornaam"]
 WHOLE = ["Naam,Groep", "Imię i nazwisko,Klasa", "ФИО,Класс", "Ad Soyad,Sınıf", "Tanuló,Osztály", "姓名,班级",
-         "氏名,ふりがな", "이름,반", "Họ và tên,Lớp", "الاسم,الصف", "שם,כיתה", "Ime i prezime,Razred", "Ονοματεπώνυμο,Τάξη",
-         "Namn,Klass"]
+         "氏名,ふりがな", "이름,반", "Họ và tên,Lớp", "الاسم,الصف", "שם,כיתה", "Ime i prezime,Razred",
+         "Ονοματεπώνυμο,Τάξη", "Namn,Klass"]
 
 
 @pytest.mark.parametrize("titles", PARTS)
