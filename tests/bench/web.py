@@ -20,6 +20,7 @@ import time
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
+from random import Random
 from statistics import median, quantiles
 from urllib.parse import urlencode
 
@@ -48,6 +49,7 @@ MOVED = """(value) => new Promise(done => {
 FAMILIES = ("Vost", "Quill", "Reed", "Moss", "Finch", "Dolt", "Lindle")
 VISITS, SLIDES, CLIENTS = 9, 60, 50
 LINES, TYPED = 400, 15
+BEATS = ("ba", "de", "fi", "go", "ku", "la", "me", "ni", "po", "ru", "sa", "te", "vi", "zo")  # of made-up names
 KEY: dict[str, str] = {}  # the cookie that lets in, once the program runs
 
 
@@ -142,19 +144,23 @@ def typing(port: int) -> None:
     fields = {name: page.partition(f'name="{name}" value="')[2].partition('"')[0]
               for name in ("token", "class", "based")}
     given = [child.given for child in read_roster(NAMES).children]
-    rest = [f"{given[at % len(given)]} {FAMILIES[at // len(given) % 7]}{'aeo'[at // len(given) // 7]}"
+    near = [f"{given[at % len(given)]} {FAMILIES[at // len(given) % 7]}{'aeo'[at // len(given) // 7]}"
             for at in range(LINES - 6)]
-    rest += ["Vexil & Quorra", "Анна Петрова", "MIREL VOST", "Room 9", "wears glasses"]
-    times = []
-    for count in range(TYPED):
-        body = urlencode({**fields, "practise": "given", "text": "\n".join([*rest, f"Wenna Praske{'e' * count}"])})
-        start = time.perf_counter()
-        connection.request("POST", "/class/list/read?part=lines", body,
-                           {**KEY, "Content-Type": "application/x-www-form-urlencoded"})
-        assert connection.getresponse().read()
-        times.append((time.perf_counter() - start) * 1000)
-    print(f"a list of {LINES} lines read as it is typed: median {median(times):.0f} ms, worst {max(times):.0f} ms, "
-          f"best {min(times):.0f} ms")
+    near += ["Vexil & Quorra", "Анна Петрова", "MIREL VOST", "Room 9", "wears glasses"]
+    dice = Random(3)
+    other = [" ".join("".join(dice.choices(BEATS, k=count)).title() for count in dice.choices((2, 3), k=2))
+             for _ in range(LINES - 1)]
+    for what, rest in (("with the names of the class", near), ("of another class", other)):
+        times = []
+        for count in range(TYPED):
+            body = urlencode({**fields, "practise": "given", "text": "\n".join([*rest, f"Wenna Praske{'e' * count}"])})
+            start = time.perf_counter()
+            connection.request("POST", "/class/list/read?part=lines", body,
+                               {**KEY, "Content-Type": "application/x-www-form-urlencoded"})
+            assert connection.getresponse().read()
+            times.append((time.perf_counter() - start) * 1000)
+        print(f"a list of {LINES} lines {what} read as it is typed: median {median(times):.0f} ms, "
+              f"worst {max(times):.0f} ms, best {min(times):.0f} ms")
 
 
 def crowd(port: int, seconds: float, pause: float) -> None:

@@ -206,6 +206,8 @@ class _Matching:
 
     def _by_facts(self, child: Child) -> list[Known]:
         """Return those who are gone and whom something else than a name tells to be the child: both names changed."""
+        if not self._facts and child.line not in self._in_place:
+            return []
         return [one for one in self._over if one.here
                 and ((child.line, one.id) in self._facts or self._in_place.get(child.line) == one.id)]
 

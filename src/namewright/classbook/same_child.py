@@ -97,8 +97,8 @@ class Named:
     @cached_property
     def called(self) -> str:
         """Return the given name or nickname that is practised; empty where it is more than that, or the family name."""
-        practised, family = "".join(words(self.practice)), self.family_part.whole
-        given = self.given_part.whole
+        given, family = self.given_part.whole, self.family_part.whole
+        practised = given if self.practice == self.given else "".join(words(self.practice))
         return "" if practised in (family, given + family, family + given) and family else practised
 
     @cached_property
@@ -113,6 +113,11 @@ class Named:
         if self.given.isascii() and self.family.isascii() and self.practice.isascii():
             return self
         return Named(spelt_out(self.given), spelt_out(self.family), spelt_out(self.practice), self.also)
+
+    @property
+    def ways(self) -> tuple[Named, ...]:
+        """Return the names as they are and, where that is something else, spelt out."""
+        return (self,) if self.spelt_out is self else (self, self.spelt_out)
 
     @cached_property
     def pieces(self) -> frozenset[object]:
@@ -154,7 +159,7 @@ class Kindred:
         self._known = known
         self._pieces, self._begins, self._initials = (defaultdict[object, set[int]](set) for _ in range(3))
         for key, one in known.items():
-            for way in {one, one.spelt_out}:
+            for way in one.ways:
                 for index, signs in ((self._pieces, way.pieces), (self._begins, way.begins),
                                      (self._initials, way.initials)):
                     for sign in signs:
@@ -170,7 +175,7 @@ class Kindred:
     def _who_may_be(self, new: Named) -> set[int]:
         """Return more than are kin, and never fewer."""
         found: set[int] = set()
-        for way in {new, new.spelt_out}:
+        for way in new.ways:
             for index, signs in ((self._pieces, way.pieces), (self._begins, way.initials),
                                  (self._initials, way.begins)):
                 for sign in signs:
