@@ -11,6 +11,7 @@ from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.beside import says_what_called, strip_numbering
 from namewright.roster.columns import stray_cells
+from namewright.roster.commas import comma_tells, family_first_by_comma
 from namewright.roster.dictated import told_aloud
 from namewright.roster.header_words import SOLO_HEADERS
 from namewright.roster.headers import family_first, given_first
@@ -19,16 +20,9 @@ from namewright.roster.known import lean, opens_with_given
 from namewright.roster.name_order import Habits, Order, are_surely_given_first, order_of
 from namewright.roster.remarks import has_a_remark, remarks_by_comma, says_the_same_by_comma, with_remarks
 from namewright.roster.sentences import speaks_of_several, told_in_a_sentence
-from namewright.roster.several import (
-    AND,
-    Several,
-    are_groups,
-    comma_tells,
-    family_first_by_comma,
-    several_in,
-)
+from namewright.roster.several import Several, are_groups, several_in
 from namewright.roster.shares import share
-from namewright.roster.vocabulary import fold
+from namewright.roster.vocabulary import AND, fold
 from namewright.store import keeps_names
 
 ASIDE = pattern(r"[(\[][^()\[\]]*[)\]]|\s[-–—]\s.*|:\s.*")

@@ -22,9 +22,9 @@ from namewright.roster.header_words import HEADER_WORDS
 from namewright.roster.heading_words import HEADING_WORDS, JOB_ENDINGS, JOBS, PLACES
 from namewright.roster.known import is_given, lean, opens_with_given
 from namewright.roster.pasted import Line
-from namewright.roster.several import AND, bracketed_label, is_titled_name, may_be_a_name
+from namewright.roster.several import bracketed_label, is_titled_name, may_be_a_name
 from namewright.roster.shares import given_share, share
-from namewright.roster.vocabulary import ANY_DAYS, GROUPS, fold
+from namewright.roster.vocabulary import AND, ANY_DAYS, GROUPS, fold
 
 _LABEL = pattern(r"(.{2,60}?)(?:\s?:\s+|\s+=\s+)(?=\S)", needs=":=")
 _WITHIN = pattern(r"(.{2,60}?(?:\s?:\s+|\s+=\s+)[^\s,;&+:][^,;&+:]{1,40}?)\s+[-–—]\s+(?=\S)")

@@ -28,10 +28,9 @@ from namewright.roster.known import is_given, opens_with_given
 from namewright.roster.labelled import Labelled, labelled
 from namewright.roster.pasted import COLUMN_SIGNS, Line
 from namewright.roster.sentences import told_in_a_sentence
-from namewright.roster.several import AND
 from namewright.roster.shares import given_share
 from namewright.roster.unlike import is_closing
-from namewright.roster.vocabulary import AND_WORDS, ANY_DAYS, DAYS, MONTHS, OTHER_PEOPLE, TITLES, fold
+from namewright.roster.vocabulary import AND, AND_WORDS, ANY_DAYS, DAYS, MONTHS, OTHER_PEOPLE, TITLES, fold
 from namewright.store import keeps_names
 
 _TIME = pattern(r"\s*\d{1,2}[:.h]\d\d(?:\s?[-–]\s?\d{1,2}[:.h]\d\d)?(?:\s?(?:Uhr|h|[AaPp]\.?[Mm]\.?))?[\s:–-]+(?=\S)")

@@ -13,8 +13,8 @@ from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.beside import is_word_about, strip_numbering
 from namewright.roster.capitals import is_titled
+from namewright.roster.commas import say_the_same
 from namewright.roster.known import is_given, opens_with_given
-from namewright.roster.several import say_the_same
 from namewright.roster.shares import given_share
 from namewright.roster.vocabulary import ANY_DAYS, fold
 from namewright.store import keeps_names

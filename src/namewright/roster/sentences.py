@@ -16,10 +16,10 @@ from namewright.patterns import pattern
 from namewright.roster.beside import is_word_about
 from namewright.roster.heading_words import CHILDREN, GREETINGS, HEADING_WORDS, LEVELS
 from namewright.roster.known import is_given, opens_with_given
-from namewright.roster.several import AND, Several
+from namewright.roster.several import Several
 from namewright.roster.shares import given_share
 from namewright.roster.unlike import is_closing
-from namewright.roster.vocabulary import AND_WORDS, OTHER_PEOPLE, fold, word_set
+from namewright.roster.vocabulary import AND, AND_WORDS, OTHER_PEOPLE, fold, word_set
 from namewright.store import keeps_names
 
 _PARTED = pattern(rf"\s*[,;，、]\s*(?:(?:{AND})\s+)?|\s+(?:{AND}|&)\s+")

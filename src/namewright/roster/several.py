@@ -6,7 +6,6 @@ It is sure where every part opens with a known given name and nothing can be rea
 from __future__ import annotations
 
 import re
-from collections import Counter
 from collections.abc import Sequence
 
 from namewright.named_tuples import NamedTuple
@@ -16,10 +15,11 @@ from namewright.names.particles import OPENING_PARTICLES, PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import INITIALLED, is_abbreviation, is_word_about, strip_numbering
 from namewright.roster.care_words import CARE
+from namewright.roster.commas import BRACKETS, COMMA, mask
 from namewright.roster.heading_words import HEADING_WORDS, OUR, PLACES
 from namewright.roster.known import is_double, is_family, is_given, is_known, lean, opens_with_given
 from namewright.roster.vocabulary import (
-    AND_WORDS,
+    AND,
     ANY_DAYS,
     DOUBLE_STARTERS,
     GOES_BY_OPENINGS,
@@ -30,11 +30,7 @@ from namewright.roster.vocabulary import (
 )
 from namewright.store import keeps_names
 
-_BRACKETS = pattern(r"\([^()]*\)|\[[^\[\]]*\]|“[^“”]*”|\"[^\"]*\"", needs="([“\"")
-AND = "|".join([*sorted(AND_WORDS), r"u\."])
-"""Words before the last of several names, as a part of a pattern."""
 _SIGNS = pattern(rf"\s*[;/&+|•·]\s*|\s+(?:{AND})\s+")
-_COMMA = pattern(rf"\s*[,，、]\s*(?:(?:{AND}|&)\s+)?", needs=",，、")
 _AND_FAMILY = pattern(r"\s(?:y|e)\s+([^\s,;/]+)")
 _DASH = pattern(r"\s+[-–—]\s+")
 _LABEL = pattern(r"([^:,;/&]{2,30}):\s+(?=\S)", needs=":")
@@ -52,11 +48,9 @@ _MANY = 6
 _TRIPLE = 3
 _INSIDE = str.maketrans("", "", "-'’ʼ")
 _MOSTLY = 0.6
-_NEARLY = 0.75
 _FEW_FAMILIES = 4
 _SHORT = 3  # letters of a small word inside a name
 _SIZE = 2  # letters of one, as of a shirt: XL
-_SINGLE = 0.2  # of the lines
 
 
 class Several(NamedTuple):
@@ -67,67 +61,6 @@ class Several(NamedTuple):
     label: str = ""
 
 
-def family_first_by_comma(lines: Sequence[str]) -> bool:
-    """Say whether the lines of a list that have one comma are written ``Family, Given``."""
-    pairs = [parts for line in lines if len(parts := _COMMA.split(_masked(strip_numbering(line)))) == 2]
-    leads = [(_lead_before(one), lean(two.split()[0])) for one, two in pairs
-             if one.split() and two.split() and not any(map(is_word_about, two.split())) and _may_be_given(one, two)]
-    against = sum(one > 0 and two > 0 for one, two in leads)
-    speaking = sum(one < 0 or (one == 0 and two > 0) for one, two in leads)
-    turned = sum(one > 0 > two for one, two in leads)  # Lucía, Romero
-    filled = sum(bool(line.strip()) for line in lines)
-    often = 2 * len(leads) >= filled or speaking > 2 * against or not against
-    unlikely = not speaking and any(one > 0 for one, _ in leads)  # given names before remarks
-    if say_the_same([two for _, two in pairs]):
-        return False
-    unsaid = 2 * sum(one < 0 for one, _ in leads) <= len(leads)
-    if unsaid and (_are_single(lines, pairs) or _are_whole_before(lines, [one for one, _ in pairs])):
-        return False
-    return len(leads) > 1 and speaking >= max(against, turned) and often and not unlikely
-
-
-def _lead_before(part: str) -> int:
-    """Return the lean of what stands before a comma: a family name where a particle opens it (``von Tarn``)."""
-    first, *rest = part.split()
-    return -1 if rest and begins_small(first) and first in PARTICLES else lean(first)
-
-
-def comma_tells(lines: Sequence[str]) -> bool:
-    """Say whether a name of a list tells what its commas part: one that is known, or one of several words."""
-    pairs = [parts for line in lines if len(parts := _COMMA.split(_masked(strip_numbering(line)))) == 2]
-    return not pairs or any(is_known(word) for pair in pairs for part in pair for word in part.split())
-
-
-def say_the_same(behind: Sequence[str]) -> bool:
-    """Say whether the same few words stand behind the commas of several lines, as no names of children do."""
-    counts = Counter(map(fold, behind))
-    again = sum(count for count in counts.values() if count > 1)
-    return len(behind) >= _ROW and (2 * len(counts) <= len(behind) or again >= _NEARLY * len(behind))
-
-
-def _are_single(lines: Sequence[str], pairs: Sequence[Sequence[str]]) -> bool:
-    """Say whether one name stands on some lines and two by comma on others: each may be a child."""
-    bare = _without_comma(lines)
-    single = sum(" " not in text for text in bare)
-    return single > _SINGLE * len(lines) and all(" " not in part for pair in pairs for part in pair)
-
-
-def _may_be_given(before: str, behind: str) -> bool:
-    """Say whether what is behind a comma is written as what stands before it, and is no abbreviation."""
-    return not is_abbreviation(behind, before) and (before.islower() or not behind.islower())
-
-
-def _are_whole_before(lines: Sequence[str], before: Sequence[str]) -> bool:
-    """Say whether whole names stand before the commas, as they stand on other lines without one."""
-    bare = _without_comma(lines)
-    return len(bare) > 1 and all(sum(" " in text for text in some) >= _MOSTLY * len(some) for some in (before, bare))
-
-
-def _without_comma(lines: Sequence[str]) -> list[str]:
-    """Return the lines that have no comma, without their numbers."""
-    return [text for line in lines if (text := strip_numbering(line)) and not _COMMA.search(_masked(text))]
-
-
 def are_groups(lines: Sequence[str]) -> bool:
     """Say whether every line of a list has a label and names behind it, three on one of them."""
     found = [(text, _label_of(text)) for text in map(strip_numbering, lines)]
@@ -135,7 +68,7 @@ def are_groups(lines: Sequence[str]) -> bool:
     if len(lines) < 2 or not all(behind):
         return False
     named = not any(label and fold(label[1]) not in STATES and opens_with_given(label[1]) for _, label in found)
-    parts = [part for text in behind for part in _COMMA.split(text)]
+    parts = [part for text in behind for part in COMMA.split(text)]
     sure = named and all(map(may_be_a_name, parts)) and all(map(is_titled_name, parts))
     return max(text.count(",") for text in behind) >= (1 if sure else 2)
 
@@ -167,7 +100,7 @@ def _names_days(label: str) -> bool:
 
 def is_titled_name(part: str) -> bool:
     """Say whether no word but a short one inside is written small; some scripts have no capitals."""
-    first, *rest = _BRACKETS.sub(" ", part).split() or [part]
+    first, *rest = BRACKETS.sub(" ", part).split() or [part]
     return not begins_small(first) and all(not begins_small(word) or len(word) <= _SHORT for word in rest)
 
 
@@ -184,27 +117,12 @@ def several_in(
     label = _label_of(text)
     if label is None and (dashed := _DASHED_LABEL.match(text)) and not _HEADS.isdisjoint(fold(dashed[1]).split()):
         label = dashed
-    words = fold(_BRACKETS.sub("", label[1]) if label else "").split() or [""]
-    ours = len(words) > 1 and words[0] in OUR  # Meine Kinder
-    cared = all(word in CARE and not is_given(word) for word in words)  # Allergies: Mira (nuts), Tilo (eggs)
-    if label and (grouped or ours or cared or not is_word_about(words[-1])) and fold(label[1]) not in GOES_BY_OPENINGS:
-        found = several_in(text[label.end() :], family_first=False, alone=True)
-        if found and not found.label:
-            heads = not _HEADS.isdisjoint(words) and len(found.parts) >= _TRIPLE
-            child = lean(words[0]) > 0 and not ours and fold(label[1]) not in STATES and _HEADS.isdisjoint(words)
-            sure = (found.sure and not child) or ((heads or grouped) and all(map(str.istitle, found.parts)))
-            return Several(found.parts, sure, f"{label[1]}:")
-        if (grouped or not _HEADS.isdisjoint(fold(label[1]).split()[-1:])) and _COMMA.search(text[label.end() :]):
-            names = tuple(_COMMA.split(text[label.end() :]))
-            return Several(names, grouped and all(map(str.istitle, names)), f"{label[1]}:")
-        if grouped and may_be_a_name(text[label.end() :]) and not _COMMA.search(text[label.end() :]):
-            return Several((text[label.end() :].strip(),), True, f"{label[1]}:")
-        if not opens_with_given(label[1]) and (names := _names_behind(text[label.end() :])):
-            return Several(names, False, f"{label[1]}:")
-    masked = _masked(text)
-    if not _SIGNS.search(masked) and not _COMMA.search(masked):
+    if label and (found := _behind_label(text, label, grouped=grouped)):
+        return found
+    masked = mask(text)
+    if not _SIGNS.search(masked) and not COMMA.search(masked):
         return _by_dash(text, masked) or _in_a_row(text.split(), alone=alone)
-    spans = _spans(masked, re.compile(f"{_COMMA.pattern}|{_SIGNS.pattern}"))
+    spans = _spans(masked, re.compile(f"{COMMA.pattern}|{_SIGNS.pattern}"))
     parts = [text[start:end].strip() for start, end in spans if text[start:end].strip()]
     if parts and is_given(parts[-1]) and len(parts[-1]) > _SHORT:  # Mia, Leo and Ava.
         parts[-1] = parts[-1].rstrip(".")
@@ -217,6 +135,32 @@ def several_in(
     if givens and all(" " not in part for part in parts):
         return Several(tuple(parts), all(map(is_given, parts)))
     return _by_commas(parts, family_first=family_first, alone=alone)
+
+
+def _behind_label(text: str, label: re.Match[str], *, grouped: bool) -> Several | None:
+    """Return the children behind what heads a line; None where that is about a child or there are no names."""
+    rest, head = text[label.end() :], f"{label[1]}:"
+    words = fold(BRACKETS.sub("", label[1])).split() or [""]
+    ours = len(words) > 1 and words[0] in OUR  # Meine Kinder
+    cared = all(word in CARE and not is_given(word) for word in words)  # Allergies: Mira (nuts), Tilo (eggs)
+    about = is_word_about(words[-1]) and not (grouped or ours or cared)
+    if about or fold(label[1]) in GOES_BY_OPENINGS:
+        return None
+    found = several_in(rest, family_first=False, alone=True)
+    if found and not found.label:
+        heads = not _HEADS.isdisjoint(words) and len(found.parts) >= _TRIPLE
+        child = lean(words[0]) > 0 and not ours and fold(label[1]) not in STATES and _HEADS.isdisjoint(words)
+        sure = (found.sure and not child) or ((heads or grouped) and all(map(str.istitle, found.parts)))
+        return Several(found.parts, sure, head)
+    if COMMA.search(rest):
+        if grouped or not _HEADS.isdisjoint(fold(label[1]).split()[-1:]):
+            names = tuple(COMMA.split(rest))
+            return Several(names, grouped and all(map(str.istitle, names)), head)
+    elif grouped and may_be_a_name(rest):
+        return Several((rest.strip(),), True, head)
+    if not opens_with_given(label[1]) and (names := _names_behind(rest)):
+        return Several(names, False, head)
+    return None
 
 
 def _is_aside(part: str, name: str) -> bool:
@@ -240,21 +184,16 @@ def _of_one_family(text: str, masked: str) -> Several | None:
 
 def _names_behind(text: str) -> tuple[str, ...]:
     """Return the parts behind a label, between commas, where each may be a name with capitals; else nothing."""
-    parts = tuple(part for part in _COMMA.split(text) if part)
+    parts = tuple(part for part in COMMA.split(text) if part)
     return parts if len(parts) > 1 and all(map(may_be_a_name, parts)) and all(map(is_titled_name, parts)) else ()
 
 
 def several_in_group(cell: str) -> Several | None:
     """Return the children of a cell that holds a group; None where it has no comma or holds something else."""
-    parts = [part for part in _COMMA.split(cell) if part] if cell == _masked(cell) else []
+    parts = [part for part in COMMA.split(cell) if part] if cell == mask(cell) else []
     if len(parts) < 2 or not all(map(may_be_a_name, parts)):
         return None
     return Several(tuple(parts), all(map(str.istitle, parts)))
-
-
-def _masked(text: str) -> str:
-    """Return a text of the same length whose brackets and quotation marks hold nothing that parts."""
-    return _BRACKETS.sub(lambda match: "x" * len(match[0]), text)
 
 
 def _spans(masked: str, pattern: re.Pattern[str]) -> list[tuple[int, int]]:
@@ -267,7 +206,7 @@ def _spans(masked: str, pattern: re.Pattern[str]) -> list[tuple[int, int]]:
 
 def may_be_a_name(part: str) -> bool:
     """Say whether a part may be a name: letters, few words, no figure, nothing about the child."""
-    words = _BRACKETS.sub(" ", part).split()
+    words = BRACKETS.sub(" ", part).split()
     return (0 < len(words) <= _MAX_WORDS and not any(char.isdigit() or char == "@" for char in " ".join(words))
             and any(map(is_letter, part)) and fold(words[0]) not in SUFFIXES
             and not (fold(part) in HANDS and len(part) > 1) and not _is_about(words)
@@ -324,7 +263,7 @@ def _by_commas(parts: list[str], *, family_first: bool, alone: bool) -> Several 
         if family_first and fold(parts[1]) in CARE and " " in parts[0] and _lead(parts[0]) > 0:
             return Several(tuple(parts), False)  # Nuria Peral, Asma: a word of health that is a name, too
         return None if family_first else _two_by_comma(parts[0], parts[1], alone=alone)
-    sizes = {len(_BRACKETS.sub(" ", part).split()) for part in parts}
+    sizes = {len(BRACKETS.sub(" ", part).split()) for part in parts}
     given = sum(opens_with_given(part) for part in parts)
     families = sum(_lead(part) < 0 for part in parts)
     if all(map(INITIALLED.fullmatch, parts)):
@@ -351,7 +290,7 @@ def _are_two_wholes(first: Sequence[str], second: Sequence[str]) -> bool:
 
 def _are_names_by_shape(parts: Sequence[str]) -> bool:
     """Say whether parts that are on no list can be nothing but names: whole ones, or many, all with capitals."""
-    words = [_BRACKETS.sub(" ", part).split() for part in parts]
+    words = [BRACKETS.sub(" ", part).split() for part in parts]
     titled = all(word[0].isupper() or word.lower() in PARTICLES for each in words for word in each)
     whole = all(1 < len(each) <= _TRIPLE for each in words)
     return titled and (whole or len(parts) >= _MANY)
@@ -362,7 +301,7 @@ def _family_first_in(masked: str, parts: list[str], *, family_first: bool) -> Se
 
     Each is written as its list writes names, for it is read again: in a list of given names a comma parts two.
     """
-    pairs = [[part.strip() for part in _COMMA.split(some)] for some in masked.split(";") if some.strip()]
+    pairs = [[part.strip() for part in COMMA.split(some)] for some in masked.split(";") if some.strip()]
     if len(pairs) < 2 or any(len(pair) != 2 for pair in pairs) or len(parts) != 2 * len(pairs):
         return None
     if sum(_lead(one) > 0 and _lead(two) > 0 for one, two in pairs) * 2 > len(pairs):
@@ -373,7 +312,7 @@ def _family_first_in(masked: str, parts: list[str], *, family_first: bool) -> Se
 
 def _two_by_comma(one: str, two: str, *, alone: bool) -> Several | None:
     """Judge a line with one comma, in a list that does not write ``Family, Given``."""
-    first, second = (_BRACKETS.sub(" ", part).split() or [part] for part in (one, two))
+    first, second = (BRACKETS.sub(" ", part).split() or [part] for part in (one, two))
     sure, unsure = Several((one, two), True), Several((one, two), False)
     opens, follows = lean(first[0]), lean(second[0])
     if fold(second[-1]) in SUFFIXES or first[0].lower() in PARTICLES:

@@ -137,6 +137,8 @@ DAY_LETTER = "(?:M|T|Tu|W|Th|F|R)"
 
 AND_WORDS = frozenset(("and", "und", "y", "et", "e", "ed"))
 """Words before the last of several names; German has “u.”, too, which by itself is a letter."""
+AND = "|".join([*sorted(AND_WORDS), r"u\."])
+"""All of them, as a part of a pattern."""
 
 TOTALS = word_set("""
     total, totals, average, count, sum, promedio, media, moyenne, effectif, gesamt, summe, anzahl, durchschnitt,
