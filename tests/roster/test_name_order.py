@@ -113,3 +113,18 @@ def test_names_that_are_family_first_by_themselves_turn_no_others(native: tuple[
 def test_a_list_with_its_family_names_first_stays_so_among_such_names() -> None:
     read = read_roster("Kovács Anna\nNagy Péter\nSzabó Eszter\nTóth Máté\nNguyen Thi Lan")
     assert [child.practice for child in read.children] == ["Anna", "Péter", "Eszter", "Máté", "Lan"]
+
+
+def test_a_vietnamese_name_of_four_words_by_itself_is_one_child() -> None:
+    assert read("Nguyễn Thị Minh Anh") == ["Anh|Nguyễn"]
+
+
+def test_gian_never_stands_alone_before_another_given_name() -> None:
+    assert read("Gian Luca Riva\nGian Marco Ferri\nGian Riva") == ["Gian Luca|Riva", "Gian Marco|Ferri", "Gian|Riva"]
+
+
+@pytest.mark.parametrize("title", ["Lingua madre", "Muttersprache", "Herkunftssprache", "Langue maternelle",
+                                   "Língua materna", "Lengua materna", "Mother tongue"])
+def test_a_mother_tongue_is_no_mother(title: str) -> None:
+    """The column tells the language of the names, which letter case follows."""
+    assert read_roster(f"Name,{title}\nSAYIN KAYA,tr\nMIRA VOST,de").children[0].given == "Sayın"

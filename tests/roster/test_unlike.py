@@ -120,3 +120,30 @@ def test_why_a_line_is_no_child_is_said_as_it_is(text: str, line: int, why: str)
     report = read_roster(text).lines[line - 1]
     assert report.outcome is Outcome.HEADING
     assert report.notes[0].key == f"roster.heading_{why}"
+
+
+FAREWELLS = ["All the best,", "With thanks,", "Talk soon,", "With love and light,", "Bien à toi,", "Alles Liebe",
+             "Un caro saluto", "Abraços", "Hugs", "Un beso", "Até logo,", "Bis bald"]
+
+
+@pytest.mark.parametrize("end", FAREWELLS)
+def test_who_signs_below_other_farewells_is_no_child(end: str) -> None:
+    """Below whole names and below given names."""
+    for names in (["Mira Vost", "Tilo Brae", "Anna Reed", "Ben Pell"], ["Mira", "Tilo", "Anna", "Ben"]):
+        text = "\n".join([*names, "", end, "Karen", "Karen Hobb"])
+        assert [child.practice for child in read_roster(text).children] == ["Mira", "Tilo", "Anna", "Ben"]
+
+
+def test_a_long_signature_is_asked_about() -> None:
+    """The first name below the closing is who signs; nobody else is made or left out in silence."""
+    names = [f"{one} Vost" for one in ("Mira", "Tilo", "Anna", "Ben", "Clara", "Ivo", "Oda", "Leo", "Ada", "Ida")]
+    below = ["Karen", "Karen Hobb", "School Office", "Alder Lane", "Tel. 555 0123"]
+    roster = read_roster("\n".join([*names, "", "All the best,", *below]))
+    assert len(roster.children) == len(names)
+    assert roster.lines[len(names) + 3].outcome is Outcome.LEFT_OUT
+    assert roster.lines[-1].outcome is Outcome.HEADING
+
+
+def test_a_remark_that_ends_in_a_comma_ends_no_letter() -> None:
+    names = "Mira Vost\nTilo Brae\n\nXobrel likes trucks,\nAnna Reed\nBen Pell\nClara Quill\nIvo Grell"
+    assert [child.practice for child in read_roster(names).children][-4:] == ["Anna", "Ben", "Clara", "Ivo"]

@@ -302,6 +302,17 @@ def test_several_sheets_that_look_like_classes_are_asked_about() -> None:
                                   "class.xlsx")[0]
 
 
+def test_classes_on_sheets_without_titles_are_asked_about() -> None:
+    """A sheet of the staff and one of other things are no class beside them."""
+    one = [["Mia", "Chen"], ["Leo", "Park"], ["Ava", "Bell"]]
+    two = [["Noah", "Moss"], ["Lena", "Vogt"], ["Ida", "Kern"]]
+    with pytest.raises(RosterError) as asked:
+        workbook_text(book(**{"1a": one, "1b": two}), "class.xlsx")
+    assert asked.value.message["sheets"] == ("1a", "1b")
+    assert "Mia" in workbook_text(book(**{"Lehrerinnen": two, "1b": one}), "class.xlsx")[0]
+    assert "Mia" in workbook_text(book(**{"1b": one, "Dates": [["x", 1], ["y", 2], ["z", 3]]}), "class.xlsx")[0]
+
+
 def test_cells_that_stand_too_far_right_are_told() -> None:
     _, notes = workbook_text(book(A=[["Mia Chen", *[None] * 499, "Leo Park"]]), "class.xlsx")
     assert [note.key for note in notes] == ["roster.far_columns"]

@@ -295,6 +295,8 @@ def _given_size(words: list[str]) -> int:
         return 2
     if len(words) > 1 and (is_pair(words[0], words[1]) or are_iberian(words[0], words[1], words[2:])):
         return 2
+    if len(folded) > 2 and folded[0] == "gian" and lean(words[1]) > 0:  # no Italian is called Gian alone
+        return 2
     if len(folded) < 2 or folded[0] not in DOUBLE_STARTERS:
         return 1
     at = 1

@@ -73,9 +73,10 @@ _ROLE_WORDS = {
     Role.BEATS: """
         beats, syllables, claps, silabas, palmadas, syllabes, silben, sillabe""",
     Role.LANGUAGE: """
-        language, home language, name language, language of the name, language of name, idioma, lengua, lengua
-        materna, idioma del nombre, langue, langue maternelle, langue du prenom, langue du nom, sprache,
-        muttersprache, sprache des namens, lingua, lingua madre, lingua materna, lingua del nome, idioma do nome""",
+        language, home language, primary language, first language, native language, mother tongue, name language,
+        language of the name, language of name, idioma, lengua, lengua materna, idioma del nombre, langue, langue
+        maternelle, langue du prenom, langue du nom, sprache, muttersprache, herkunftssprache, familiensprache,
+        erstsprache, sprache des namens, lingua, lingua madre, lingua materna, lingua del nome, idioma do nome""",
     Role.OTHER: """
         id, student id, student number, number, no, num, nr, #, n.o, n.º, nº, n°, email, e-mail, email address,
         phone, phone number, telephone, mobile, cell, birthday, birth date, birthdate, date of birth, dob, d.o.b,

@@ -164,6 +164,8 @@ def header_role(cell: str) -> Role | None:
     if len(cell) > _LONGEST_HEADER:
         return None
     words = _plain(child_number(cell)[1])
+    if words in HEADER_WORDS:  # lingua madre is no mother
+        return HEADER_WORDS[words]
     if any(phrase in words for phrase in CALLED_QUESTIONS):
         return Role.GOES_BY
     if _tells_of_others(words):

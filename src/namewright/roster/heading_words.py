@@ -137,8 +137,18 @@ CLOSINGS = word_set("""
     grusse, beste grusse, herzliche grusse, schone grusse, mit freundlichen grussen, lg, vg, mfg, gracias, muchas
     gracias, mil gracias, saludos, un saludo, saludos cordiales, un abrazo, atentamente, grazie, grazie mille, molte
     grazie, saluti, cordiali saluti, un saluto, a presto, obrigado, obrigada, muito obrigado, muito obrigada,
-    cumprimentos, melhores cumprimentos, com os melhores cumprimentos, um abraco, abraco, beijinhos""")
+    cumprimentos, melhores cumprimentos, com os melhores cumprimentos, um abraco, abraco, beijinhos, all the best,
+    take care, with thanks, with best wishes, with love, talk soon, yours truly, yours sincerely, hugs, bien a toi,
+    bien a vous, amities, amicalement, bonne soiree, bon week-end, merci d'avance, bis bald, alles liebe, schones
+    wochenende, herzlichst, cari saluti, un caro saluto, un abbraccio, distinti saluti, abracos, beijos, ate logo,
+    ate breve, atenciosamente, com carinho, bom fim de semana, besos, un beso, hasta pronto, cordialmente, un
+    cordial saludo, con carino""")
 """What a letter about a list ends with; below it stands who wrote it."""
+
+PHONES = word_set("""
+    tel, telephone, phone, ph, mobile, mob, cell, fax, telefon, handy, mobil, telefono, movil, portable, cellulare,
+    telefone, telemovel, celular, whatsapp""")
+"""Words before a telephone number that stands alone."""
 
 PRINTED = word_set("""
     printed, updated, confidential, roster, revised, impreso, actualizado, lista, attendance, generated, created,

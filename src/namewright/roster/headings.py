@@ -26,6 +26,7 @@ from namewright.roster.heading_words import (
     MAIL_LABELS,
     NOTE_WORDS,
     OUR,
+    PHONES,
     PLACES,
     PLEASE,
     PRINTED,
@@ -106,6 +107,8 @@ def heading_reason(text: str) -> Message | None:
         return message("roster.heading_class")
     if not ROLLS.isdisjoint((" ".join(words[:2]), " ".join(words[:3]))):
         return message("roster.heading_class")
+    if first in PHONES and rest and not any(map(is_letter, "".join(rest))):
+        return message("roster.heading_label")
     if _PAGE.search(" ".join(words)):
         return message("roster.page_number")
     if first in HEADING_WORDS and (not rest or _opens_heading(rest[0])):

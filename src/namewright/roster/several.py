@@ -18,6 +18,7 @@ from namewright.roster.care_words import CARE
 from namewright.roster.commas import BRACKETS, COMMA, mask
 from namewright.roster.heading_words import HEADING_WORDS, OUR, PLACES
 from namewright.roster.known import is_double, is_family, is_given, is_known, lean, opens_with_given
+from namewright.roster.name_order import family_standing_first
 from namewright.roster.vocabulary import (
     AND,
     ANY_DAYS,
@@ -354,6 +355,8 @@ def _by_dash(text: str, masked: str) -> Several | None:
 def _in_a_row(words: list[str], *, alone: bool) -> Several | None:
     """``Mia Leo Noah Ava``: four given names or more and no family name."""
     if len(words) < _ROW or not all(word.translate(_INSIDE).isalpha() for word in words):
+        return None
+    if family_standing_first(words):
         return None
     if any(word.lower() in OPENING_PARTICLES for word in words):
         return Several(tuple(words), False) if len(words) > _MANY + _TRIPLE else None

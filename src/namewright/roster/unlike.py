@@ -36,7 +36,7 @@ _HALF, _MOSTLY, _NEARLY_ALL = 0.5, 0.6, 0.8
 _LONGEST = 200  # characters: a longer line is a text
 _OFTEN, _OFTEN_SHARE = 3, 0.25
 _PHRASE = 2  # words in small letters behind a given name: “Will needs help”
-_SIGNED = 3  # lines of a signature at most
+_SIGNED, _LONG_SIGNATURE = 3, 7  # lines of a signature at most, and of one that may be children after all
 _STEP = 2  # spaces that set a line in
 _LEGEND = pattern(r"\s*(\*+|†|‡|°|\(\*+\)|\[[a-z\d]\])\s*[=:–-]?\s*\S", needs="*†‡°([")
 _SIGNS = frozenset(",:;/")
@@ -65,14 +65,15 @@ def unlike_lines(texts: Sequence[str]) -> Mapping[int, Unlike]:
               if len(text) <= _LONGEST and any(map(is_letter, text)) and not NAME_LABEL.match(text)}
     blocks = block_heads(texts, filled)
     groups = group_lines(texts, filled)
-    found = _told("closing", _signature(filled)) | _told("sign", _legend(filled))
+    ends, perhaps = _signature(filled)
+    found = _told("closing", ends) | _told("sign", _legend(filled))
     found |= _told("over", _heads(filled))
     found |= _told("over", (*blocks.heads, *groups.ages)) | _told("title", blocks.titles)
     found |= _told("stop", groups.stops) | _told("count", groups.counts)
     found |= {at: _said_again(count) for at, count in _repeated(filled).items()}
     rest = {at: text for at, text in filled.items() if at not in found and not text.rstrip().endswith(":")}
     doubtful = (*_underlined(texts, rest), *_over_a_block(texts, rest), *_odd(rest), *_labelled(rest),
-                *((at, rest[at]) for at in (*blocks.doubtful, *groups.doubtful) if at in rest))
+                *((at, rest[at]) for at in (*blocks.doubtful, *groups.doubtful, *perhaps) if at in rest))
     return found | {at: perhaps_unlike(text) for at, text in doubtful}
 
 
@@ -98,15 +99,30 @@ def _repeated(filled: Mapping[int, str]) -> dict[int, int]:
             if counts[text] >= max(_OFTEN, _OFTEN_SHARE * len(filled)) and counts[text] < len(filled)}
 
 
-def _signature(filled: Mapping[int, str]) -> Iterator[int]:
-    """Yield the line that ends a letter, and those below it; ``Love, Kirk`` ends none where most are written so."""
+def _signature(filled: Mapping[int, str]) -> tuple[list[int], list[int]]:
+    """Return the line that ends a letter with those below it, and of a long signature those that are asked about.
+
+    ``Love, Kirk`` ends none where most lines are written so.
+    """
     places, pairs = list(filled), {at: _is_pair(text) for at, text in filled.items()}
     mostly_pairs = are_most(pairs.values(), _MOSTLY, _ENOUGH)
+    sure: list[int] = []
     for order, at in enumerate(places[1:], 1):
-        if is_closing(filled[at]) and not (mostly_pairs and pairs[at]):
-            yield at
-            if len(places) - order - 1 <= _SIGNED:
-                yield from places[order + 1 :]
+        below = places[order + 1 :]
+        farewell = at - 1 not in filled and 0 < len(below) <= _SIGNED and _is_farewell(filled[at])
+        if not (is_closing(filled[at]) or farewell) or (mostly_pairs and pairs[at]):
+            continue
+        if len(below) > _SIGNED and 2 * len(below) <= order and len(below) <= _LONG_SIGNATURE:
+            return [*sure, at, below[0]], below[1:]
+        sure += [at, *(below if len(below) <= _SIGNED else ())]
+    return sure, []
+
+
+def _is_farewell(text: str) -> bool:
+    """Say whether a line goes on in small letters to a comma at its end, and opens with no given name."""
+    words = text.strip().rstrip(",").split()
+    small = [word for word in words[1:] if _is_small(word)]
+    return text.rstrip().endswith(",") and "," not in text.strip()[:-1] and bool(small) and not is_given(words[0])
 
 
 def _is_pair(text: str) -> bool:

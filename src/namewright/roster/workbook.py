@@ -27,7 +27,9 @@ from namewright.message import Message, message
 from namewright.patterns import pattern
 from namewright.roster.children import RosterError
 from namewright.roster.headers import header_roles
+from namewright.roster.known import is_given
 from namewright.roster.limits import MAX_BYTES, MAX_LINES
+from namewright.roster.shares import are_most
 from namewright.roster.vocabulary import fold, word_set
 
 MAX_UNPACKED = 50_000_000
@@ -52,10 +54,13 @@ _HEADER_WITHIN = 10
 _FAR_CELL = pattern(
     rb"""<(?:\w{1,20}:)?c\s[^<>]{0,200}?\br=["'](?:[A-Z]{3}|S[G-Z]|[T-Z][A-Z])\d[^<>]{0,200}(?<!/)>""")
 """A filled cell right of column SF, the five hundredth."""
+_MOSTLY, _FEW = 0.6, 3  # rows that make a sheet without titles a class
 _OTHERS = word_set("""
     staff, teacher, teachers, parents, contacts, emergency, template, instructions, personal, maestros, maestras,
     docentes, padres, contactos, plantilla, personnel, enseignants, modele, lehrer, lehrkrafte, kollegium, eltern,
-    vorlage, docenti, insegnanti, personale, genitori, modello, professores, pais, equipe, modelo""")
+    vorlage, docenti, insegnanti, personale, genitori, modello, professores, pais, equipe, modelo, lehrerinnen,
+    erzieherinnen, erzieher, team, maestre, maestri, educatrici, professoras, profesores, profesoras, educadoras,
+    maitresses, helpers, volunteers""")
 """Words in the titles of sheets that are not the class."""
 
 
@@ -206,14 +211,15 @@ def _worth_reading(sheets: Sequence[Any], source: Message | str, wanted: str) ->
 def _best(found: Sequence[_Sheet], source: Message | str) -> _Sheet | None:
     """Return the first sheet with a header row, else the first that is filled; those of the staff come last.
 
-    Raises RosterError where two sheets with header rows hold different names: they may be two classes.
+    Raises RosterError where two sheets hold different names, with header rows or all without: they may be two classes.
     """
     filled = sorted((one for one in found if one.rows), key=lambda one: one.of_others)
     headed = [one for one in filled if one.headed and not one.of_others]
-    classes = [one for one in headed if one is headed[0] or not one.shares_with(headed[0])]
+    named = headed or [one for one in filled if one.named and not one.of_others]
+    classes = [one for one in named if one is named[0] or not one.shares_with(named[0])]
     if len(classes) > 1:
         raise RosterError("roster.several_sheets", source=source, sheets=tuple(one.title for one in classes))
-    return next((one for one in (*headed, *filled)), None)
+    return next((one for one in (*named, *filled)), None)
 
 
 @dataclass(frozen=True)
@@ -227,6 +233,12 @@ class _Sheet:
     def headed(self) -> bool:
         """Say whether a row near its top has titles of columns, a name among them."""
         return any(header_roles(row.split("\t")) for row in self.rows[:_HEADER_WITHIN])
+
+    @cached_property
+    def named(self) -> bool:
+        """Say whether most of its rows hold a known given name."""
+        rows = [row for row in self.rows if row]
+        return are_most((any(map(is_given, row.split())) for row in rows), _MOSTLY, _FEW)
 
     @property
     def of_others(self) -> bool:
