@@ -29,7 +29,7 @@ HEADINGS = [
     ("lunes 30 de noviembre de 2026", "in Spanish"), ("le lundi 30 novembre", "in French again"),
     ("lunedì 30 novembre", "in Italian again"), ("segunda-feira, 30 de novembro", "in Portuguese again"),
     ("Roll call – Reception", "a list of who is there, though Roll is a name"), ("Roll call", "by itself"),
-    ("Registro di classe 1B", "the same in Italian"),
+    ("Registro di classe 1B", "the same in Italian"), ("Chamada – Jardim II", "in Portuguese, a word of calling, too"),
     ("30 Nov", "a date without a day"), ("Monday", "a day alone"),
     ("Infantil 5 años B", "a level, an age and a letter"), ("Educación Infantil, 5 años", "two words of a level"),
     ("Alumnos de 5 años", "children of an age"), ("Moyenne section", "a level in French"), ("PS/MS/GS", "three short"),

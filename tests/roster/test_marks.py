@@ -75,3 +75,14 @@ def test_letters_that_may_be_of_a_name_stay(letters: str) -> None:
     names = ["Xobrel Ada", "Zuthe Una", "Rin Ola", "Mira Ida"]
     roster = read_roster("\n".join(f"{name} {letter}" for name, letter in zip(names, letters, strict=True)))
     assert not any(note.key == "roster.remark" for report in roster.lines for note in report.notes)
+
+
+@pytest.mark.parametrize("said", ["starts Monday", "moved 2/3", "arrive lundi", "abgemeldet", "saiu da escola"])
+def test_what_stands_between_stars_is_a_remark(said: str) -> None:
+    roster = read_roster(f"1. Mira Vost\n2. Xobrel Quill *{said}*\n3. Tilo Tarn\n4. Anna Berg")
+    assert [child.practice for child in roster.children] == ["Mira", "Xobrel", "Tilo", "Anna"]
+    assert any(said in str(note) for note in roster.lines[1].notes)
+
+
+def test_a_name_between_stars_stays_as_it_is_typed() -> None:
+    assert "*Mia*" in read_roster("Mirabel Vost *Mia*\nTilo Tarn").lines[0].text

@@ -110,7 +110,7 @@ TODAY = word_set("""
 
 ROLLS = word_set("""
     roll call, class register, attendance sheet, attendance register, cahier d'appel, registre d'appel,
-    registro de clase, registro di classe, diario de classe""")
+    registro de clase, registro di classe, diario de classe, chamada, registro, appello, asistencia, presenze""")
 """Words that open a list of who is there; Roll alone is a name."""
 
 GREETINGS = word_set("""

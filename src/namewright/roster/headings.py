@@ -105,7 +105,7 @@ def heading_reason(text: str) -> Message | None:
         return message("roster.adult")
     if (_names_a_class(words) or _is_ours(words) or _is_class_with_aside(text)) and not _is_beside_a_name(text):
         return message("roster.heading_class")
-    if not ROLLS.isdisjoint((" ".join(words[:2]), " ".join(words[:3]))):
+    if not ROLLS.isdisjoint((first, " ".join(words[:2]), " ".join(words[:3]))):
         return message("roster.heading_class")
     if first in PHONES and rest and not any(map(is_letter, "".join(rest))):
         return message("roster.heading_label")

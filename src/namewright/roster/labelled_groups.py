@@ -16,7 +16,7 @@ from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
-from namewright.roster.beside import is_word_about
+from namewright.roster.beside import is_state, is_word_about
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.header_words import HEADER_WORDS
 from namewright.roster.heading_words import HEADING_WORDS, JOB_ENDINGS, JOBS, PLACES
@@ -181,7 +181,9 @@ def _told(found: Mapping[int, _Group]) -> dict[int, _Group]:
 
 
 def _is_a_phrase(label: str) -> bool:
-    """Say whether a label has a small word and none that is known of names: ``Not pictured``, ``Apre la porta``."""
+    """Say whether a label has a small word and none that is known of names: ``Not pictured``, or is ``Absent``."""
+    if is_state(label):
+        return True
     words = _BRACKETS.sub(" ", label).split()
     small = any(begins_small(word) and fold(word) not in PARTICLES for word in words)
     return small and not any(is_given(word) or lean(word) < 0 for word in words if not begins_small(word)) \

@@ -12,6 +12,7 @@ from namewright.named_tuples import NamedTuple
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
+from namewright.roster.known import opens_with_given
 from namewright.roster.pasted import Line
 from namewright.roster.shares import are_most
 from namewright.roster.vocabulary import ANY_DAYS, DAY_LETTER, LATE, STATES, fold
@@ -23,6 +24,7 @@ _SHORTEST = frozenset(("tu", "th"))
 _SEXED = pattern(r"(?P<name>\S.*[^\W\d_])[\s,]+(?P<letter>[^\W\d_])(?P<date>[\s,]+\d{1,4}[./-]\d{1,2}[./-]\d{1,4})?")
 _SEXES = ("fm", "fg", "wm", "fh", "bg", "jm", "vm", "mh")
 """Letters for girl and boy: female and male, fille and garçon, weiblich and männlich, femme and homme, and so on."""
+_STARRED = pattern(r"(?P<name>.*[^\W\d_]\.?)\s+\*+(?P<said>[^\s*][^*()]{0,60})\*+", needs="*")
 _MOSTLY, _NEARLY_ALL = 0.6, 0.8
 _FEW, _MANY = 2, 3
 _LONGEST = 200
@@ -44,6 +46,13 @@ def without_marks(lines: Sequence[Line]) -> list[Line]:
     if not are_most((parted is not None for parted in filled), _MOSTLY, _FEW):
         return list(lines)
     return [line.without(parted[1], parted[0]) if parted else line for line, parted in zip(lines, found, strict=True)]
+
+
+def with_brackets(lines: Sequence[Line]) -> list[Line]:
+    """Return the lines with what stands between stars behind a name in brackets, as other remarks: ``Mira *new*``."""
+    found = (_STARRED.fullmatch(line.text.strip()) if len(line.text) <= _LONGEST else None for line in lines)
+    return [line._replace(text=f"{match['name']} ({match['said']})") if match and not opens_with_given(match["said"])
+            else line for line, match in zip(lines, found, strict=True)]
 
 
 def without_sexes(lines: Sequence[Line]) -> list[Line]:

@@ -27,7 +27,7 @@ from namewright.roster.judge import Judge
 from namewright.roster.kin import from_kin
 from namewright.roster.known import opens_with_given
 from namewright.roster.labelled_groups import from_labelled_groups
-from namewright.roster.marks import without_marks, without_sexes
+from namewright.roster.marks import with_brackets, without_marks, without_sexes
 from namewright.roster.month_rows import from_month_rows
 from namewright.roster.numbered import from_numbered
 from namewright.roster.pasted import Line, unwrapped
@@ -67,7 +67,7 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
     table = _laid_out(found)
     found, doubtful = _titles_told(found, table)
     if table.header is None and table.delimiter in ("", ","):
-        found = without_shouted(without_shared(without_marks(without_sexes(found))))
+        found = without_shouted(without_shared(without_marks(without_sexes(with_brackets(found)))))
     found, table, judge = _all_apart(found)
     plain = not table.delimiter and table.header is None
     unlike = {at: perhaps_unlike(line.text) for at, line in enumerate(found) if line.origin in doubtful}
