@@ -130,6 +130,15 @@ def test_a_list_that_somebody_works_on_is_left_alone(kept_class_folder: Path) ->
         assert kept.text == draft.text
 
 
+def test_what_stands_in_a_list_beside_the_names_is_not_kept_for_it(kept_class_folder: Path) -> None:
+    """The list is in its file: neither before nor after it is taken back does the class hold more than it needs."""
+    assert _take("Suri Vale (Zephyrine picks up), Tilo Reed") == 0
+    assert b"Zephyrine" not in Path("class.db").read_bytes()
+    assert main(["class", "class.db", "--take-back"]) == 0
+    with Classbook.open("class.db") as book:
+        assert book.draft() is None
+
+
 def test_names_of_a_list_of_before_are_gone_after_a_day(kept_class_folder: Path) -> None:
     """Any command that opens the class lets go of them."""
     old = datetime.now().astimezone() - timedelta(days=1, minutes=1)

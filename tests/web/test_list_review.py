@@ -240,6 +240,18 @@ def test_a_saved_list_is_taken_back_with_one_press(settled: Visitor, class_file:
     assert labels(class_file) == before
 
 
+def test_a_list_that_a_command_took_in_is_taken_back_too(settled: Visitor, class_file: Path) -> None:
+    """It waits nowhere, and that is not said."""
+    before = labels(class_file)
+    with Classbook.open(class_file) as book:
+        book.update_roster("Wenna Praske\nSuri Vale\n", for_a_day=True)
+    answer = settled.post("/class/list/back", {"based": settled.based()})
+    page = settled.get(answer.headers["Location"]).text
+    assert "The class is as it was before." in page
+    assert "waits on the list screen" not in page
+    assert labels(class_file) == before
+
+
 def test_what_was_answered_is_told_and_comes_back_with_the_list(settled: Visitor) -> None:
     """Who stays under another family name is told once saved; a list that is taken back is not asked about anew."""
     text = MESSY.replace("Katla Pruner", "Katla Vost")

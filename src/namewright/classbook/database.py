@@ -84,7 +84,8 @@ class Classbook(Opened):
         RosterError, with nothing changed, for a text with no child in it.
         """
         with self.changing():
-            before, number = list_before.held(self._db, self.class_settings, text), self.roster_id()
+            before = list_before.held(self._db, self.class_settings) if for_a_day else ""
+            number = self.roster_id()
             update = rosters.take_roster(self._db, text, self._part(), who, when, same or {}, after_roster, whole=whole,
                                          joins=True, words=words, answers=answers)
             if not for_a_day:
@@ -145,7 +146,7 @@ class Classbook(Opened):
         """Bring back the roster before the newest, with who was on it, the tables, and the part that was practised.
 
         ``after_roster`` refuses it unless the newest roster is the one of this number. What was noted or set for a
-        child meanwhile stays. The text that had been saved is a draft again, with what was answered of it; a list that
+        child meanwhile stays. A text that had been typed is a draft again, with what was answered of it; a list that
         somebody is working on gives way to it only with ``over_draft``.
         """
         with self.changing():
@@ -155,7 +156,7 @@ class Classbook(Opened):
             back = {key: before.settings.get(key, "") for key in ("practise", "language")}
             tried = Draft(before.tried, self._part(), before.settled, roster=self.roster_id())
             saves.keep(self._db, None, back, "", None, None)
-            if over_draft or drafts.draft(self._db) is None:
+            if before.tried and (over_draft or drafts.draft(self._db) is None):
                 drafts.discard(self._db)
                 drafts.keep(self._db, tried, typed=False)
 

@@ -34,8 +34,11 @@ class Before:
     settled: frozenset[str]
 
 
-def held(db: sqlite3.Connection, settings: Mapping[str, str], tried: str, settled: Iterable[str] = ()) -> str:
-    """Return what is to be kept of the class before a list is saved: that list, ``tried``, and its answers, too."""
+def held(db: sqlite3.Connection, settings: Mapping[str, str], tried: str = "", settled: Iterable[str] = ()) -> str:
+    """Return what is to be kept of the class before a list is saved.
+
+    Of that list itself only what was typed, ``tried``, with its answers: a list from a file is in that file.
+    """
     rows = {table: _rows(db, table) for table in _TABLES}
     return json.dumps({"settings": dict(settings), "tried": tried, "settled": sorted(settled), **rows},
                       ensure_ascii=True)

@@ -285,5 +285,5 @@ def take_back() -> Response:
     except ClassbookError as error:
         return redirect(url_for("room.show", told=desk().tell([error.message])))
     desk().forget(book().erasures)
-    told = desk().tell([message("web.list.taken_back")])
+    told = desk().tell([message("web.list.taken_back" if book().draft() else "web.list.taken_back_alone")])
     return redirect(url_for("room.show" if book().children() else "roster.show", told=told))
