@@ -158,3 +158,29 @@ def _read_or_asked(text: str) -> int | str:
                                   "Kind\tTier\nXobrel Vost\tHund\nVemka Tarn\tMaus"])
 def test_a_title_over_other_things_stays_one(text: str) -> None:
     assert read_roster(text).lines[0].outcome is Outcome.HEADER
+
+
+@pytest.mark.parametrize("about", ["sunflower seeds", "Rollator", "Oma holt ab", "Bus 4", "alergia a nueces"])
+@pytest.mark.parametrize("ends", [";", ";;"])
+def test_a_column_that_is_mostly_empty_is_one(about: str, ends: str) -> None:
+    """Its signs stand in every line."""
+    names = ["Mira Vost", "Tilo Tarn", "Xobrel Menk", "Una Elm", "Zuthe Thal"]
+    lines = [f"{name}{ends}" for name in names]
+    lines[2] += about
+    assert [child.given for child in read_roster("\n".join(lines)).children] == [name.split()[0] for name in names]
+
+
+def test_few_names_for_a_remark_make_no_second_column_of_names() -> None:
+    names = ["Paloma Benitez", "Simon Ledesma", "Uma Moyano", "Abril Aguirre", "Nina Suarez", "Julian Ayala"]
+    about = ["", "la abuela recoge", "", "Oma holt ab", "", "pas de photos"]
+    lines = [f"{name};{said}" for name, said in zip(names, about, strict=True)]
+    assert [child.given for child in read_roster("\n".join(lines)).children] == [name.split()[0] for name in names]
+
+
+@pytest.mark.parametrize("second", ["Bo", "Bo Rey", "Zuthe Menk", "Rey, Bo"])
+def test_a_second_child_behind_a_semicolon_is_never_a_remark(second: str) -> None:
+    lines = ["Mira Vost;", "Tilo Tarn;", f"Una Elm;{second}", "Xobrel Thal;"]
+    roster = read_roster("\n".join(lines))
+    given = "Bo" if "Bo" in second else "Zuthe"
+    left = [report.text for report in roster.lines if report.outcome is Outcome.LEFT_OUT]
+    assert any(child.given == given for child in roster.children) or any(second in text for text in left)

@@ -104,3 +104,9 @@ def test_a_date_of_figures_has_its_month() -> None:
     names = ["Jan", "Mirel", "Mai", "Xobrel"]
     lines = [f"{at}/24 {name} Vost" for at, name in enumerate(names, 1)]
     assert practised("\n".join(lines)) == names
+
+
+def test_behind_a_time_stands_no_month() -> None:
+    """Março is one, and Marco is a child."""
+    assert practised("8:30 Marco, Mirel, Bo") == ["Marco", "Mirel", "Bo"]
+    assert practised("8:30 Marco Vost\n9:15 Mirel Tarn") == ["Marco", "Mirel"]

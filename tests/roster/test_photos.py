@@ -43,3 +43,9 @@ def test_figures_inside_a_name_make_it_no_heading_and_no_remark() -> None:
 ])
 def test_what_no_photo_broke_stays(text: str) -> None:
     assert texts(text) == text.split("\n")
+
+
+def test_a_name_broken_before_a_figure_for_its_first_letter_is_asked_about_and_not_lost() -> None:
+    read = read_roster("1 Vost, Mira\n2 Tarn,\n   0xana\n3 Grell, Bo\n4 Fask, Una")
+    assert [child.practice for child in read.children] == ["Mira", "Bo", "Una"]
+    assert [line.text for line in read.lines if line.outcome is Outcome.LEFT_OUT] == ["2 Tarn, 0xana"]

@@ -476,3 +476,17 @@ def test_names_of_one_word_before_days_with_a_date_are_not_odd() -> None:
     names = ("Xobrel", "Tarnul", "Vemka", "Odelo", "Elmir")
     lines = "\n".join(f"{name} – {days[at % 3]} {at + 1}/12" for at, name in enumerate(names))
     assert [one.split("|")[0] for one in read(lines)] == list(names)
+
+
+@pytest.mark.parametrize("said", ["Ava T. new", "no nuts", "Ava (4) absent", "Ava allergic to nuts"])
+@pytest.mark.parametrize("others", ["", "Mira Vost\n"])
+def test_a_remark_among_several_names_makes_them_no_family(said: str, others: str) -> None:
+    """Mia is no family of Leo, with three given names in the line: it is asked about."""
+    line = f"Mia, Leo, {said}, Joy, Bo"
+    if not others:
+        with pytest.raises(RosterError):
+            read_roster(line)
+        return
+    roster = read_roster(others + line)
+    assert [child.practice for child in roster.children] == ["Mira"]
+    assert [report.outcome for report in roster.lines][-1] is Outcome.LEFT_OUT

@@ -12,9 +12,9 @@ from collections.abc import Iterable, Sequence
 
 from namewright.named_tuples import NamedTuple
 from namewright.patterns import pattern
-from namewright.roster.contents import judge, names_in
+from namewright.roster.contents import Judged, judge, names_in
 from namewright.roster.headers import are_sides, header_role, header_roles
-from namewright.roster.known import is_family, is_known, lean
+from namewright.roster.known import is_family, is_given, is_known, lean
 from namewright.roster.name_order import BOTH_BY_COMMA
 from namewright.roster.shares import given_share
 from namewright.roster.vocabulary import NAME_ROLES, Role
@@ -28,6 +28,7 @@ _MAX_JOINED = 20
 _HALF = 0.5
 _TWO_CELLS = pattern(r"[^,]*[^\s,],[^\s,][^,]*")
 _PLAINLY_CUT = 4  # lines of two cells with no space behind any comma, as programs write them and hardly anybody types
+_FEWEST = 4  # lines that tell by their signs alone
 _NUMBER_CELL = pattern(r"\s*(?:\(?\d{1,4}[.):]?|#\d{1,4}|[-*•–☐✓])\s*$")
 
 
@@ -73,6 +74,8 @@ def lay_out(lines: Sequence[str]) -> Table:
         if _is_tabular(filled, delimiter):
             rows = tuple(_rows(lines, delimiter))
             judged = judge([row.cells for row in rows], delimiter, WIDE_SPACE)
+            if judged.doubt and delimiter == ";" and _has_a_sparse_column(filled):  # a child has its name in each row
+                judged = Judged((Role.FULL, *[Role.OTHER] * (len(judged.roles) - 1)))
             if judged.grid:
                 top = next(row.line for row in rows if any(row.cells)) if judged.headed else None
                 return Table(delimiter, rows, top, judged.roles, grid=True, unsure=judged.unsure)
@@ -219,6 +222,20 @@ def _join(lines: Sequence[str], index: int, delimiter: str) -> tuple[list[str], 
     return [" ".join(cell.replace('"', " ").split()) for cell in lines[index].split(delimiter)], 1
 
 
+def _has_a_sparse_column(filled: Sequence[str]) -> bool:
+    """Say whether each line has the same semicolons, and now and then a remark behind: a program wrote them so.
+
+    A second child behind whole names opens with a given name, or is written as the first one is.
+    """
+    if len(filled) < _FEWEST or len({line.count(";") for line in filled}) > 1:
+        return False
+    names, *behind = zip(*(line.split(";") for line in filled), strict=True)
+    said = [cell.split() for column in behind for cell in column if cell.strip()]
+    whole = all(len(name.split()) > 1 for name in names)
+    return whole and bool(said) and not any(
+        all(word[0].isupper() for word in words) and (len(words) > 1 or is_given(words[0])) for words in said)
+
+
 def _is_tabular(filled: Sequence[str], delimiter: str) -> bool:
     """Say whether the lines have columns.
 
@@ -226,6 +243,8 @@ def _is_tabular(filled: Sequence[str], delimiter: str) -> bool:
     three or more on three lines, since ``Family, Given`` has one comma. Quoted cells (``"Moss, Katie",K``) make two
     enough.
     """
+    if delimiter == ";" and _has_a_sparse_column(filled):
+        return True
     least, share, lines = {"\t": (2, 0.5, 1), ",": (3, 0.8, 3)}.get(delimiter, (2, 0.6, 1))
     if delimiter == "," and all(line.lstrip().startswith('"') for line in filled):
         least, lines = 2, 1

@@ -27,7 +27,7 @@ _SHORTENED = pattern(r"[^\W\d_]{2,6}\.|[^\W\d_]{1,5}\.[a-z]{1,4}")
 _TWO_INITIALS = pattern(r"[^\W\d_a-z](?:\.|[-‐‑])[^\W\d_a-z]")
 _SEARCHED = pattern(r"\bM\.?ª|\bM\.a\b|\bM[aA]\b", re.ASCII)
 _MAX_WORDS = 60
-_SHORT = {
+SHORT_NAMES = {
     "fco": "Francisco", "frco": "Francisco", "fcº": "Francisco", "fca": "Francisca", "fcª": "Francisca", "jse": "José",
     "gpe": "Guadalupe", "wm": "William", "chas": "Charles", "thos": "Thomas", "jas": "James",
     "geo": "George", "robt": "Robert", "benj": "Benjamin", "jno": "John", "fdo": "Fernando",
@@ -90,7 +90,7 @@ def may_stand_for(typed: str, text: str) -> tuple[str, ...]:
 
 
 def _may_be_short(words: Sequence[str]) -> bool:
-    return bool(_ORDINALS.search(words[0])) or words[0] == "Ma" or fold(words[0]) in _SHORT or bool(
+    return bool(_ORDINALS.search(words[0])) or words[0] == "Ma" or fold(words[0]) in SHORT_NAMES or bool(
         _TWO_INITIALS.fullmatch(words[0]))
 
 
@@ -103,8 +103,8 @@ def _name_of(first: str, rest: Sequence[str], *, given: bool) -> str | Message:
     if _MARIA.fullmatch(first) or (first == "Ma" and rest and _follows_maria(rest)):
         return "María"
     key = fold(first)
-    if key in _SHORT and (rest or "." in first) and ("." in first or key not in _ALSO_NAMES):
-        return _SHORT[key]
+    if key in SHORT_NAMES and (rest or "." in first) and ("." in first or key not in _ALSO_NAMES):
+        return SHORT_NAMES[key]
     if match := _HYPHENED.fullmatch(first):
         return _hyphened(first, fold(match[1]), match[2])
     behind = rest[0] if rest and len(rest[0]) > 2 and (given or len(rest) > 1 or _is_only_given(rest[0])) else ""

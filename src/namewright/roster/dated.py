@@ -80,7 +80,8 @@ def _opened(text: str, *, with_days: bool) -> _Opened | None:
     """Return what a line opens with, None where that is no date, day or time."""
     if len(text) > _LONGEST or any(sign in text for sign in COLUMN_SIGNS):
         return None
-    words = text.lstrip("-•*· ").split()
+    bare = text.lstrip("-•*· ")
+    words = bare.split()
     first = fold(words[0]).strip(_EDGES) if words else ""
     if not first or not (first[0].isdigit() or first in ANY_DAYS or first in MONTHS):
         return None
@@ -89,7 +90,7 @@ def _opened(text: str, *, with_days: bool) -> _Opened | None:
     for word in words[:_MOST_WORDS]:
         kind = _kind(word)
         again = kind in seen and kind in {"day", "date", "time"}
-        named = kind == "month" and "date" in seen  # the date has one already: 1/24 Jan Vost
+        named = kind == "month" and not {"date", "time"}.isdisjoint(seen)  # no date needs it: 1/24 Jan, 8:30 Marco
         if not kind or again or named or (kind == "day" and not with_days):
             break
         seen.append(kind)
@@ -102,7 +103,7 @@ def _opened(text: str, *, with_days: bool) -> _Opened | None:
     if not (dated or "time" in seen or seen in (["day"], ["day", "sign"])):
         return None
     signed = seen[-1] == "sign" or words[len(seen) - 1].endswith(":")
-    rest = " ".join(words[len(seen) :]).lstrip(":–—- ")
+    rest = "".join(bare.split(maxsplit=len(seen))[len(seen) :]).strip().lstrip(":–—- ")  # two spaces may part names
     day, number, month = (said.get(kind, "") for kind in ("day", "count", "month"))
     return _Opened(day, number, month, dated, "time" in seen, signed, rest)
 
@@ -162,8 +163,7 @@ def _behind(lines: Sequence[Line], found: dict[int, _Opened]) -> Iterator[Line]:
         elif _names_nobody(opened.rest, titled=titled, loud=loud):
             yield line.heading(line.text)
         elif placed and (place := _placed(opened.rest)):
-            text = " ".join(line.text.split())  # what was opened has one space where the line may have two
-            yield line.without(text[: text.rindex(place.rest)], place.rest)
+            yield line.without(line.text[: line.text.rindex(place.rest)], place.rest)
         else:
             note = message("roster.date" if opened.dated or opened.day else "roster.number")
             yield line._replace(text=opened.rest, notes=(*line.notes, note))

@@ -16,6 +16,8 @@ from namewright.named_tuples import NamedTuple
 from namewright.roster.beside import strip_numbering
 from namewright.roster.children import Child, LineReport, Outcome, Roster, RosterError
 from namewright.roster.columns import Row, Table
+from namewright.roster.free_text import SEVERAL
+from namewright.roster.further_names import lines_of_others
 from namewright.roster.further_rows import further_rows, is_about_others, rows_by_grown_up
 from namewright.roster.header_words import SOLO_HEADERS
 from namewright.roster.headers import header_role, header_roles
@@ -103,7 +105,7 @@ def _rows(typed: tuple[str, ...], columns: str) -> _Rows:
     lines = [typed[0].removeprefix("\ufeff"), *typed[1:]] if typed else []  # a byte order mark is no part of a name
     clean = [scrub(line) for line in lines]
     found = unfold([line.text for line in clean], columns)
-    return _Rows(clean, _typed(lines, clean, found.lines), found, _draft_rows(found))
+    return _Rows(clean, _typed(lines, clean, found.lines), found, _without_merged(_draft_rows(found), found))
 
 
 # What was read a moment ago is not read again: a list is read as it is typed, tried and saved.
@@ -194,6 +196,19 @@ def _draft_rows(found: Unfolded) -> list[_Draft]:
         else:
             drafts.append(_draft_row(row, table, found))
     return drafts
+
+
+def _without_merged(drafts: list[_Draft], found: Unfolded) -> list[_Draft]:
+    """Ask about a line that made one child or none, in which stand names that nobody of the list was made of."""
+    table = found.table
+    if table.header is not None or (table.delimiter and sum(any(row.cells) for row in table.rows) > 1):
+        return drafts
+    made = {draft.row.line: draft.entry.reading for draft in drafts if draft.entry and any(draft.entry.reading[:2])}
+    texts = {draft.row.line: found.lines[draft.row.line].text for draft in drafts
+             if draft.row.line in made or draft.outcome is Outcome.HEADING}  # who has no name yet is asked about
+    merged = lines_of_others(texts, made, by_comma=found.judge.habits.family_by_comma)
+    return [_Draft(draft.row, Outcome.LEFT_OUT, notes=(SEVERAL, ONE_EACH)) if draft.row.line in merged else draft
+            for draft in drafts]
 
 
 def _title_alone(table: Table) -> int | None:

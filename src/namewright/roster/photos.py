@@ -69,7 +69,7 @@ def _joined(lines: list[Line]) -> list[Line]:
 def _goes_on(text: str, below: str) -> bool:
     """Say whether a line has a family name and a comma alone, and the one below it a given name alone."""
     words = below.split()
-    given = 0 < len(words) <= _MOST_WORDS and "," not in below and is_letter(below.lstrip()[0])
+    given = 0 < len(words) <= _MOST_WORDS and "," not in below and any(map(is_letter, words[0][:2]))  # 0xana
     broken = given and not begins_small(words[0]) and bool(_BROKEN.fullmatch(strip_numbering(text)))
     return broken and heading_reason(text) is None and heading_reason(below) is None
 

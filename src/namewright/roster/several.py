@@ -128,7 +128,7 @@ def several_in(
     if parts and is_given(parts[-1]) and len(parts[-1]) > _SHORT:  # Mia, Leo and Ava.
         parts[-1] = parts[-1].rstrip(".")
     if len(parts) < 2 or not all(map(may_be_a_name, parts)) or _go_on_small(parts):
-        return None
+        return None if family_first or not _open_with_givens(parts) else Several(tuple(parts), False)
     if not parts[0].islower() and any(_is_aside(part, parts[0]) for part in parts[1:]):
         return None  # Katie Moss, asma
     if _SIGNS.search(masked):
@@ -162,6 +162,12 @@ def _behind_label(text: str, label: re.Match[str], *, grouped: bool) -> Several 
     if not opens_with_given(label[1]) and (names := _names_behind(rest)):
         return Several(names, False, head)
     return None
+
+
+def _open_with_givens(parts: Sequence[str]) -> bool:
+    """Say whether the first two parts and another open with a given name: ``Mia, Leo, Ava has a cold, Bo``."""
+    first, second, *others = [lean(part.split()[0]) > 0 and not begins_small(part) for part in (*parts, "-", "-")]
+    return first and second and any(others)
 
 
 def _is_aside(part: str, name: str) -> bool:
@@ -224,8 +230,8 @@ def _go_on_small(parts: Sequence[str]) -> bool:
 def _is_about(words: Sequence[str]) -> bool:
     """Say whether words are a remark: one of them is a word about a child, and they open with no given name."""
     small = words[0].islower() and begins_small(words[0]) and len(words) > 1 and words[0] not in PARTICLES
-    told = [word for word in words if not (len(word) == 1 and word.isupper())]  # Mia V, Ben M
-    return small or (any(map(is_word_about, told)) and not (is_given(words[0]) and len(words) < 2))
+    told = [word for word in words if not (len(word.rstrip(".")) == 1 and word.isupper())]  # Mia V, Ben M.
+    return small or (any(map(is_word_about, told)) and not (is_given(words[0]) and len(told) < 2))
 
 
 def _lead(part: str) -> int:
