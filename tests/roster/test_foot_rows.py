@@ -27,7 +27,7 @@ def test_what_stands_below_a_total_is_no_child(foot: tuple[str, str, str], title
     roster = read_roster("\n".join(([title] if titled else []) + [*CHILDREN, total, part]))
     assert [child.given for child in roster.children] == ["Mira", "Leo", "Xobrel", "Noah"]
     assert [line.outcome for line in roster.lines[-2:]] == [Outcome.HEADING] * 2
-    assert all(line.notes for line in roster.lines[-2:])
+    assert [line.notes[0].key for line in roster.lines[-2:]] == ["roster.heading_count"] * 2
 
 
 @pytest.mark.parametrize("rows", [("Hot\t3\t2", "Packed\t1\t1"), ("Warm\t3\t2", "Kalt\t1\t1"), ("Xunte\t3\t2",)])

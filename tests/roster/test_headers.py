@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+from collections import Counter
+
 import pytest
 
+from namewright.roster import header_words
 from namewright.roster.children import Outcome, RosterError
 from namewright.roster.headers import asked_hand, family_first, header_role, header_roles
 from namewright.roster.parsing import read_roster
-from namewright.roster.vocabulary import Role
+from namewright.roster.vocabulary import Role, word_set
 from namewright.settings import Hand
 
 ROLES = [
@@ -17,6 +20,7 @@ ROLES = [
     ("student_first_name", Role.GIVEN, "joined by a line"), ("Child’s legal first name", Role.GIVEN, "with more words"),
     ("Vorname", Role.GIVEN, "in German"), ("Prénom", Role.GIVEN, "in French"),
     ("Nombre de pila", Role.GIVEN, "in Spanish"),
+    ("Nom d’usage", Role.FAMILY, "of a marriage, in French"), ("Prénom d’usage", Role.GOES_BY, "no family name"),
     ("Last Name*", Role.FAMILY, "family, with the star of a form"), ("Cognome", Role.FAMILY, "in Italian"),
     ("Apellidos / Family", Role.FAMILY, "in two languages"), ("First / Last", Role.FULL, "both in one column"),
     ("Le decimos", Role.GOES_BY, "in Spanish"), ("Si fa chiamare", Role.GOES_BY, "in Italian"),
@@ -141,6 +145,18 @@ def test_under_titles_that_tell_nothing_a_parent_may_stand_first_so_that_is_aske
     with pytest.raises(RosterError) as error:
         read_roster(f"Zub,Wem,Fol\n{rows}")
     assert error.value.message.key == "roster.two_wholes"
+
+
+def test_no_title_stands_for_two_parts_of_a_name() -> None:
+    """Which of them would count was the order of a table in the code; “nome” is settled by what stands below."""
+    told = [word for words in header_words._ROLE_WORDS.values() for word in word_set(words)]
+    assert [word for word, count in Counter(told).items() if count > 1] == ["nome"]
+
+
+@pytest.mark.parametrize("text", ["Nom d'usage;Prénom\nTarn;Mira\nVost;Léo",
+                                  "Nom de naissance;Nom d’usage;Prénom\nTarn;Vost;Mira\nVost;Elm;Léo"])
+def test_a_family_name_of_a_marriage_is_not_practised(text: str) -> None:
+    assert [child.practice for child in read_roster(text).children] == ["Mira", "Léo"]
 
 
 def test_a_chosen_name_is_practised() -> None:

@@ -22,7 +22,7 @@ from namewright.roster.vocabulary import NAME_ROLES, TOTALS, fold
 
 _FEWEST, _HARDLY = 3, 0.2
 _TWO = 2  # figures of a row that counts: one alone may be a child's bus
-_COUNTS = message("roster.heading_only")
+_COUNTS = message("roster.heading_count")
 
 
 class _Foot(NamedTuple):

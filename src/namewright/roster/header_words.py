@@ -49,7 +49,7 @@ _ROLE_WORDS = {
         genannt, prenom usuel, prenom d'usage, surnom, soprannome, detto, detta, diminutivo, alcunha, apelido
         carinhoso, nome social, como e chamado, como e chamada, chosen name, name used,
         used name, everyday name, nombre usual, nombre de uso, nome abituale, nome usual, le decimos, le llamamos,
-        se le dice, prenom prefere, nom d'usage, on l'appelle, wird genannt, wird gerufen, si fa chiamare,
+        se le dice, prenom prefere, on l'appelle, wird genannt, wird gerufen, si fa chiamare,
         viene chiamato, viene chiamata, nome preferito, nome preferido, e chamado de, e chamada de, chamado de,
         chamada de""",
     Role.PRACTISE: """
@@ -102,20 +102,6 @@ CALLED_QUESTIONS = ("should we call", "como llamamos", "como le decimos", "comme
                     "wie sollen wir", "wie nennen", "come chiamare", "como devemos chamar", "como chamar")
 """Questions of a form for what a child goes by, even where they name the school."""
 
-ABOUT_THE_CHILD = word_set("""
-    student, student's, students, child, child's, childs, children's, pupil, pupil's, learner, learner's, legal,
-    alumno, alumna, alumno/a, estudiante, nino, nina, nino/a, hijo, hija, hijo/a, menor, del, de, la, el, camper,
-    camper's, kid, kid's, eleve, enfant, l'eleve, l'enfant, du, votre, kindes, kind, schulers, schulerin, schuler,
-    schuler/in, des, der, ihres, ihr, alunno, alunna, dell'alunno, dell'alunna, bambino, bambina, figlio, figlia,
-    tuo, suo, il, di, aluno, aluna, crianca, filho, filha, do, da, o, seu, sua, what, is, the, your, of, my, please,
-    enter, cual, es, su, quel, est, le, wie, ist, lautet, qual, e, or, ou, oder, al, alu, alum, stu, stud, elv, sch,
-    schul, son, sa, votre, vos, leur, ton, ta, kiddo, kiddo's, kiddos, what's, whats, daughter's, son's,
-    participant, participant's, participante, teilnehmer, teilnehmers, teilnehmerin, lernende, lernenden, lernender,
-    partecipante, iscritto, iscritta, inscrit, inscrite, inscrito, inscrita, educando, educanda, scholar, scholar's,
-    bimbo, bimba, peque, vostro, vostra, suoi, di, dello, della, seus, suas""")
-
-"""Words that a header may carry besides what the column holds: ``Child's legal first name``."""
-
 CHILD_WORDS = word_set("""
     student, student's, students, child, child's, childs, children's, pupil, pupil's, learner, learner's, camper,
     camper's, kid, kid's, alumno, alumna, alumno/a, estudiante, nino, nina, nino/a, hijo, hija, hijo/a, eleve,
@@ -125,6 +111,13 @@ CHILD_WORDS = word_set("""
     lernenden, lernender, partecipante, iscritto, iscritta, inscrit, inscrite, inscrito, inscrita, educando,
     educanda, scholar, scholar's, bimbo, bimba, peque, menor""")
 """Words that say a column is about the child, where another is about somebody else."""
+
+ABOUT_THE_CHILD = CHILD_WORDS | word_set("""
+    legal, del, de, la, el, du, votre, des, der, ihres, ihr, tuo, suo, il, di, do, da, o, seu, sua, what, is,
+    the, your, of, my, please, enter, cual, es, su, quel, est, le, wie, ist, lautet, qual, e, or, ou, oder, al,
+    alu, alum, stu, stud, elv, sch, schul, son, sa, vos, leur, ton, ta, what's, whats, vostro, vostra, suoi,
+    dello, della, seus, suas""")
+"""Words that a header may carry besides what the column holds: ``Child's legal first name``."""
 
 ORDINALS = {word: number for number, words in enumerate((
     "first, erstes, ersten, premier, premiere, primer, primera, primo, prima, primeiro, primeira",
