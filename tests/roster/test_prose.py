@@ -236,3 +236,46 @@ def test_children_with_the_same_words_behind_a_dash_are_never_headings(behind: s
 def test_a_family_name_in_small_letters_before_a_sign_makes_no_sentence() -> None:
     assert not is_sentence("Paulette De jesus: punture d'ape")
     assert is_sentence("Please seat Leo away: he kicks a lot of things.")
+
+
+@pytest.mark.parametrize("said", [
+    "Reading with {}, {}", "Lectura con {} y {}", "Lecture avec {} et {}", "Lesen mit {} und {}",
+                                  "Lettura con {} e {}", "Leitura com {} e {}", "Snack: {}, {}", "Hort – {}, {}"])
+def test_who_has_no_line_beside_one_who_has_is_asked_about_and_nobody_made_twice(said: str) -> None:
+    roster = read_roster("\n".join([*CLASS, said.format("Leo Moss", "Liam Henck"), said.format("Mira", "Anna")]))
+    assert practised(roster) == [name.split()[0] for name in CLASS]
+    assert [line.outcome for line in roster.lines[-2:]] == [Outcome.LEFT_OUT, Outcome.HEADING]
+
+
+@pytest.mark.parametrize("line", [
+    "Aftercare: Liam Henck", "Hort: Liam Henck", "Garderie : Liam Henck", "Reading (Liam Henck)",
+                                  "Math → Liam Henck", "Guardería - Liam Henck", "Doposcuola: Liam Henck"])
+def test_one_child_behind_words_of_a_day_is_made_without_them(line: str) -> None:
+    roster = read_roster("\n".join([*CLASS, line]))
+    assert practised(roster) == [*(name.split()[0] for name in CLASS), "Liam"]
+    assert practised(read_roster(roster.text)) == practised(roster)
+
+
+@pytest.mark.parametrize("line", ["Bloxing with Liam Henck", "Bloxing: Liam Henck, Noah Brandt", "Bloxing (Liam, Noah)",
+                                  "Reading with Xobrel Vank", "Bus: Robin",
+                                  "Aftercare: Xobrel Vank", "Bloxing → Vemka, Zuthe"])
+def test_where_nothing_tells_who_is_a_child_the_line_is_asked_about(line: str) -> None:
+    roster = read_roster("\n".join([*CLASS, line]))
+    made = practised(roster)[len(CLASS):]
+    assert roster.lines[-1].outcome is Outcome.LEFT_OUT or made == ["Liam", "Noah"]
+
+
+@pytest.mark.parametrize("line", [
+    "Early dismissal", "Sortie anticipée", "Salida temprana", "Früher Schluss", "Field trip",
+                                  "Uscita anticipata", "Saída antecipada", "Picture day", "Keine Schule"])
+@pytest.mark.parametrize("whole", [True, False])
+def test_what_makes_a_day_unlike_others_is_no_child(line: str, whole: bool) -> None:
+    names = [name if whole else name.split()[0] for name in CLASS[:3]]
+    for order in ([*names, line], [line, *names]):
+        assert practised(read_roster("\n".join(order))) == [name.split()[0] for name in names]
+
+
+def test_a_girl_called_as_a_trip_is_in_one_language_is_asked_about() -> None:
+    roster = read_roster("Mira\nTilo\nGita\nGita Vost")
+    assert practised(roster) == ["Mira", "Tilo", "Gita"]
+    assert roster.lines[2].outcome is Outcome.LEFT_OUT

@@ -72,6 +72,30 @@ def test_who_signs_a_letter_is_no_child(end: str) -> None:
     assert all(report.outcome is Outcome.HEADING and report.notes for report in roster.lines[7:] if report.text)
 
 
+@pytest.mark.parametrize("end", [
+    "Thank you!", "Thanks,", "Vielen Dank!", "Merci !", "¡Gracias!", "Saluti,", "Obrigada!"])
+@pytest.mark.parametrize("below", [("Ben Quill",), ("Ben Quill", "Leo Moss"), ("Rosa", "Leo Moss")])
+def test_whole_names_below_thanks_may_be_children_and_are_asked_about(end: str, below: tuple[str, ...]) -> None:
+    roster = read_roster("\n".join((*NAMES, end, *below)))
+    assert [child.practice for child in roster.children] == [name.split()[0] for name in NAMES]
+    fates = {line.text: line.outcome for line in roster.lines}
+    assert all(fates[name] is (Outcome.LEFT_OUT if " " in name else Outcome.HEADING) for name in below)
+
+
+def test_given_names_below_thanks_are_asked_about_where_all_are_so() -> None:
+    roster = read_roster("Mira\nTilo\nAnna\nThank you!\nBen")
+    assert roster.lines[-1].outcome is Outcome.LEFT_OUT
+
+
+@pytest.mark.parametrize("heads", [
+    ("HIGH", "MIDDLE", "LOW"), ("ALTO", "MEDIO", "BAJO"), ("FORTS", "MOYENS", "FAIBLES")])
+def test_words_in_capitals_over_given_names_are_asked_about(heads: tuple[str, ...]) -> None:
+    groups = ("Mira\nTilo", "Anna\nBen", "Leo\nZoe")
+    text = "\n".join(f"{head}\n{group}" for head, group in zip(heads, groups, strict=True))
+    assert [child.practice for child in read_roster(text).children] == ["Mira", "Tilo", "Anna", "Ben", "Leo", "Zoe"]
+    assert len(read_roster("\n".join((*groups, "MIA", "Uma"))).children) == len(NAMES) + 2
+
+
 @pytest.mark.parametrize("line", ["Best Adeyemi", "Love", "Gracia Vost", "Regardsen Vost"])
 def test_a_name_like_a_closing_is_a_child(line: str) -> None:
     assert not is_closing(line)

@@ -50,7 +50,7 @@ LISTS = (
     "7:12 Church\nXeno\nYara\nWren\n\n7:21 Plaza\nRook",
     "Qqq\nApril\nXeno 3\nYara 9\nMay\nWren 2\nJune\nRook 7\nJuly\nVexil 1",
     "3 anni\nXeno\n4 anni\nYara\nSizes: 3 x S, 5 x M",
-    "Juan Carlos\nBus: Wren\nXeno 7\nTeacher: Wren\nGrade: K\nRoom Grade 2\nXeno iii",
+    "Juan Carlos\nBus: 7\nXeno 7\nTeacher: Wren\nGrade: K\nRoom Grade 2\nXeno iii",
 )
 
 

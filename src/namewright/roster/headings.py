@@ -9,6 +9,7 @@ from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.beside import INITIALLED, strip_numbering
+from namewright.roster.day_words import DAY_WORDS
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.header_words import HEADER_WORDS
 from namewright.roster.heading_words import (
@@ -51,6 +52,7 @@ from namewright.roster.vocabulary import (
     Role,
     fold,
 )
+from namewright.roster.within import is_of_a_day, may_be_a_child, named_behind_a_day
 from namewright.store import keeps_names
 
 _AFTER_PRINTED = frozenset((
@@ -99,6 +101,9 @@ def heading_reason(text: str) -> Message | None:
     if label and _SIGNS.fullmatch(text, label.end()) and first not in TITLES and not (
             OTHER_PEOPLE.intersection(fold(label[1]).split())):
         return None  # a group and the names of it
+    behind = named_behind_a_day(strip_numbering(text)) if first not in TITLES else None
+    if behind:
+        return None
     if _greets(words, text) or _is_note(words, text):
         return message("roster.heading_remark")
     if first in TITLES and rest:
@@ -121,6 +126,8 @@ def heading_reason(text: str) -> Message | None:
     several = sum(any(map(str.isalnum, word)) for word in text.split()) > 1
     if dated or (several and all(map(_is_heading_word, words)) and not _opens_with_a_marked_name(text)):
         return message("roster.heading_only")
+    if "," not in text and is_of_a_day(strip_numbering(text)):
+        return message("roster.sentence")
     printed = first in PRINTED and (_ends(rest) if not is_given(first) else _is_dated_print(rest))
     return message("roster.heading_remark") if printed else None
 
@@ -156,6 +163,8 @@ def perhaps_heading(text: str) -> Message | None:
     words = fold(strip_numbering(bare)).split()
     if not words or "," in bare:
         return None
+    if len(words) == 1 and words[0] in DAY_WORDS and may_be_a_child(bare):  # Gita is a trip, and a girl
+        return _perhaps(text)
     if _may_be_a_room(words) and (not is_known(words[0]) or _is_led(text)):
         return _perhaps(text)
     if _may_greet(words) or (len(words) == _FEW and _asks_kindly(words[1]) and not is_given(words[0])):

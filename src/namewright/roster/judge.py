@@ -10,19 +10,22 @@ from collections.abc import Sequence
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.beside import says_what_called, strip_numbering
+from namewright.roster.capitals import is_titled
 from namewright.roster.columns import stray_cells
 from namewright.roster.commas import comma_tells, family_first_by_comma
 from namewright.roster.dictated import told_aloud
-from namewright.roster.header_words import SOLO_HEADERS
+from namewright.roster.free_text import NAME_LABEL
+from namewright.roster.header_words import HEADER_WORDS, SOLO_HEADERS
 from namewright.roster.headers import family_first, given_first
 from namewright.roster.headings import heading_reason, is_placed
-from namewright.roster.known import lean, opens_with_given
+from namewright.roster.known import is_given, lean, opens_with_given
 from namewright.roster.name_order import Habits, Order, are_surely_given_first, order_of
 from namewright.roster.remarks import has_a_remark, remarks_by_comma, says_the_same_by_comma, with_remarks
 from namewright.roster.sentences import speaks_of_several, told_in_a_sentence
-from namewright.roster.several import Several, are_groups, several_in
+from namewright.roster.several import ARROW, Several, are_groups, several_in
 from namewright.roster.shares import share
-from namewright.roster.vocabulary import AND, fold
+from namewright.roster.vocabulary import AND, STATES, fold
+from namewright.roster.within import behind_a_sign, behind_a_word, leads_to_names, named_behind_a_day
 from namewright.store import keeps_names
 
 ASIDE = pattern(r"[(\[][^()\[\]]*[)\]]|\s[-–—]\s.*|:\s.*")
@@ -87,9 +90,31 @@ class Judge:
             given = all(" " not in cell and lean(cell) > 0 for cell in cells)
             row = self._alone and len(cells) > _FEW and all(cell.isalpha() and len(cell) > 1 for cell in cells)
             return Several(tuple(cells), given and len(cells) > _FEW) if given or row else None
+        if (day := named_behind_a_day(bare := strip_numbering(text))) and not NAME_LABEL.match(text):
+            sure = day.are_known() and (len(day.parts) > 1 or " " in day.parts[0])  # Bus: Robin may be the bus
+            return Several(day.parts, sure, f"{day.before.rstrip(' :')}:")
         found = several_in(text, family_first=self._family_first, alone=self._alone, givens=self._givens,
                            grouped=self._grouped)
+        if found is None and not NAME_LABEL.match(text):
+            return _perhaps_behind(bare)
         return found._replace(sure=True) if found and self._paired and _is_pair(text) else found
+
+
+def _perhaps_behind(text: str) -> Several | None:
+    """Return the names that may stand behind words of which nothing tells whether they are a child, too."""
+    within = behind_a_word(text) or behind_a_sign(text)
+    if within is None:
+        return None
+    known, several = within.are_known(), len(within.parts) > 1
+    if leads_to_names(within.before):
+        return Several(within.parts, False) if known or several else None
+    before = within.before
+    label = fold(before) in STATES or fold(before) in HEADER_WORDS or not before[0].isupper()
+    if label or is_given(before.split()[0]) or (" " in before and is_titled(before)):
+        return None
+    signed = behind_a_word(text) is None
+    shown = several and (ARROW.search(text) or all(" " in part for part in within.parts))
+    return Several(within.parts, False) if shown or (known and (several or signed)) else None
 
 
 def _with_places(texts: Sequence[str]) -> frozenset[str]:

@@ -31,6 +31,7 @@ from namewright.roster.sentences import told_in_a_sentence
 from namewright.roster.shares import given_share
 from namewright.roster.unlike import is_closing
 from namewright.roster.vocabulary import AND, AND_WORDS, ANY_DAYS, DAYS, MONTHS, OTHER_PEOPLE, TITLES, fold
+from namewright.roster.within import behind_a_word, leads_to_names
 from namewright.store import keeps_names
 
 _TIME = pattern(r"\s*\d{1,2}[:.h]\d\d(?:\s?[-–]\s?\d{1,2}[:.h]\d\d)?(?:\s?(?:Uhr|h|[AaPp]\.?[Mm]\.?))?[\s:–-]+(?=\S)")
@@ -67,7 +68,7 @@ class _Name(NamedTuple):
     at: int
 
 
-class _Children:
+class Children:
     """The lines that may be children: which of them hold a name."""
 
     def __init__(self, texts: Iterable[tuple[int, str]]) -> None:
@@ -94,7 +95,7 @@ def without_sentences(lines: Sequence[Line]) -> tuple[list[Line], list[Aside]]:
     found: dict[int, Aside] = {}
     if texts := _sorted(lines):
         asides = (_sentences(lines, texts), _about_others(lines, texts), _listed_again(lines, texts),
-                  _times_of_a_day(lines, texts))
+                  _partly_about(lines, texts), _times_of_a_day(lines, texts))
         for more in asides:  # what was found first stands
             found = dict(more) | found
     return [line for at, line in enumerate(lines) if at not in found], [found[at] for at in sorted(found)]
@@ -126,13 +127,13 @@ class _Texts(NamedTuple):
     lists: Mapping[int, str]
     ours: Mapping[int, str]
 
-    def anybody(self) -> _Children:
+    def anybody(self) -> Children:
         """Return everyone who may stand on a line."""
-        return _Children({**self.plain, **self.alone, **self.lists, **self.told}.items())
+        return Children({**self.plain, **self.alone, **self.lists, **self.told}.items())
 
-    def listed(self) -> _Children:
+    def listed(self) -> Children:
         """Return those who have a line of their own, or stand behind a word for the class."""
-        return _Children({**self.plain, **self.ours, **self.told}.items())
+        return Children({**self.plain, **self.ours, **self.told}.items())
 
 
 def _sorted(lines: Sequence[Line]) -> _Texts | None:
@@ -162,7 +163,15 @@ def _looked_at(line: str) -> _Looked | None:
         return None
     time = _TIME.match(line)
     text = line[time.end() :] if time else strip_numbering(line)
-    return _Looked(text, bool(time), is_sentence(text) and not is_closing(text), labelled(text))
+    return _Looked(text, bool(time), is_sentence(text) and not is_closing(text),
+                   labelled(text) or _as_label(text))
+
+
+def _as_label(text: str) -> Labelled | None:
+    """Return words that lead to names, as a label of them: ``Reading with Mia, Leo``."""
+    within = behind_a_word(text)
+    led = within is not None and (within.led or leads_to_names(within.before))
+    return Labelled(within.before, within.before, ", ".join(within.parts)) if within and led else None
 
 
 def is_sentence(text: str) -> bool:
@@ -205,7 +214,7 @@ def with_sentences(lines: Sequence[Line], asides: Sequence[Aside]) -> Iterator[L
     """Yield the lines with the sentences where they stood, by the line of the source."""
     rest = list(asides)
     for line in lines:
-        while rest and rest[0].line.origin < line.origin:
+        while rest and rest[0].line.origin <= line.origin:
             yield rest.pop(0)
         yield line
     yield from rest
@@ -219,7 +228,7 @@ def _sentences(lines: Sequence[Line], texts: _Texts) -> Iterator[tuple[int, Asid
             yield at, aside
 
 
-def _told(line: Line, text: str, children: _Children) -> Aside | None:
+def _told(line: Line, text: str, children: Children) -> Aside | None:
     """Return what is said of a sentence, None where it may be all that stands of a child."""
     if reason := heading_reason(text):
         kindly = fold(text).startswith(tuple(PLEASE))
@@ -248,7 +257,7 @@ def _are_joined(one: _Name, two: _Name, words: Sequence[str]) -> bool:
     return two.at == len(one.words) + 1 and _bare(words[two.at - 1]) in _AND
 
 
-def _holds(children: _Children, name: _Name) -> bool:
+def _holds(children: Children, name: _Name) -> bool:
     return children.hold(name.words) or (is_given(name.words[0]) and children.hold(name.words[:1]))
 
 
@@ -289,7 +298,20 @@ def _about_others(lines: Sequence[Line], texts: _Texts) -> Iterator[tuple[int, A
                 yield at, _about(lines[at], asked=_tells_whose(label))
 
 
-def _is_about(label: Labelled, children: _Children) -> bool:
+def _partly_about(lines: Sequence[Line], texts: _Texts) -> Iterator[tuple[int, Aside]]:
+    """Yield the lines behind whose label some stand who have a line, and some who have none: these are asked about."""
+    if len(texts.plain) < _FEWEST:
+        return
+    own = Children(texts.plain.items())
+    for at, label in texts.labels.items():
+        parts = [part for part in _parts(label.rest) if is_given(part.split()[0]) and _may_be_a_child(part)]
+        missing = [part for part in parts if not own.hold([_bare(word) for word in part.split()])]
+        if 0 < len(missing) < len(parts) and not is_given(label.bare.split()[0]):
+            note = message("roster.sentence_names", names=", ".join(missing)[:60])
+            yield at, Aside(lines[at], (note,), asked=True)
+
+
+def _is_about(label: Labelled, children: Children) -> bool:
     """Say whether a line with a sign tells of children who have lines: ``Helpers: Mira, Tilo``, ``Anna: nuts``."""
     words = [_bare(word) for word in label.bare.split()]
     if children.hold(words):

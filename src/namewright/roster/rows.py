@@ -37,6 +37,7 @@ from namewright.roster.setting_cells import (
     read_practise,
     read_support,
 )
+from namewright.roster.several import Several
 from namewright.roster.struck import struck_off
 from namewright.roster.unlike import Unlike
 from namewright.roster.vocabulary import NAME_ROLES, TOTALS, Role, fold
@@ -88,7 +89,7 @@ def read_row(row: Row, table: Table, judge: Judge = _ANY, unlike: Unlike | None 
     alone = not table.delimiter or _stands_alone(row, filled, table)
     for cell in [filled[0]] if alone else _name_cells(row, table):
         if several := judge.several(cell):
-            return LeftOut((TWO_CHILDREN,) if len(several.parts) == 2 else (SEVERAL, ONE_EACH))
+            return LeftOut(_asked_whose(several, cell))
     if alone and is_all_about(filled[0]):
         return LeftOut((message("roster.remark", words=strip_numbering(filled[0])[:60]), message("roster.if_child")))
     if unlike:
@@ -121,6 +122,13 @@ def _left_out(row: Row, filled: Sequence[str], table: Table, judge: Judge, unlik
 
 def _heading(*reasons: Message) -> LeftOut:
     return LeftOut((*reasons, message("roster.if_child")), heading=True)
+
+
+def _asked_whose(several: Several, cell: str) -> tuple[Message, ...]:
+    """Return the question about a line that may hold several children, or one behind other words."""
+    if len(several.parts) == 1:
+        return (message("roster.unlike", words=strip_numbering(cell)[:60]),)
+    return (TWO_CHILDREN,) if len(several.parts) == 2 else (SEVERAL, ONE_EACH)
 
 
 @keeps_names(1024)

@@ -41,7 +41,7 @@ _PARTING = pattern("[,;，、]")
 _BETWEEN_DAYS = pattern(r"[\s/()]+")
 _DASHED_LABEL = pattern(r"([^:,;/&]{2,30}?)\s+[-–—]\s+(?=\S)")
 _TIME = pattern(r"^\s*\d{1,2}[:.h]\d\d(?:\s?(?:Uhr|h|[AaPp][Mm]))?\s+")
-_ARROW = pattern(r"\s*(?:→|⇒|->|=>)\s*", needs="→⇒>")
+ARROW = pattern(r"\s*(?:→|⇒|->|=>)\s*", needs="→⇒>")
 _HEADS = HEADING_WORDS | PLACES
 _MAX_WORDS = 5
 _ROW = 4
@@ -114,7 +114,7 @@ def several_in(
     ``family_first`` says that the list writes ``Family, Given``, ``alone`` that the line is all there is, ``givens``
     that it is a list of given names alone, ``grouped`` that each line has a label and names behind it.
     """
-    text = _ARROW.split(strip_numbering(_TIME.sub("", line)), maxsplit=1)[0]
+    text = ARROW.split(strip_numbering(_TIME.sub("", line)), maxsplit=1)[0]
     label = _label_of(text)
     if label is None and (dashed := _DASHED_LABEL.match(text)) and not _HEADS.isdisjoint(fold(dashed[1]).split()):
         label = dashed

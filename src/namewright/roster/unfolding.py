@@ -20,6 +20,7 @@ from namewright.roster.corrected import from_corrections
 from namewright.roster.counted import from_counted
 from namewright.roster.cut_short import plain_spellings
 from namewright.roster.dated import from_dated_lines
+from namewright.roster.day_plans import from_a_day_plan
 from namewright.roster.foot_rows import foot_rows
 from namewright.roster.forms import from_a_form
 from namewright.roster.headers import header_roles, titles_for
@@ -62,7 +63,9 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
     ``columns`` says what each column holds, empty where nobody said: its titles become a line. Raises Problem.
     """
     found = from_counted(from_corrections(from_a_program(from_a_photo(from_a_chat(unwrapped(lines), lines)))))
-    found, asides = _without_asides(found)
+    found, day = from_a_day_plan(found)
+    found, told = _without_asides(found)
+    asides = sorted([*day, *told], key=lambda aside: aside.line.origin)
     found = _put_in_lines(found, columns)
     table = _laid_out(found)
     found, doubtful = _titles_told(found, table)
@@ -83,7 +86,7 @@ def _without_asides(lines: list[Line]) -> tuple[list[Line], list[Aside]]:
         return lines, []
     found, told = without_sentences(lines)
     found, about = from_kin(found)
-    return from_waiting_lists(found), sorted([*told, *about], key=lambda aside: aside.line.origin)
+    return from_waiting_lists(found), [*told, *about]
 
 
 def _put_in_lines(lines: list[Line], columns: str) -> list[Line]:

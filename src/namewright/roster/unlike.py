@@ -24,7 +24,7 @@ from namewright.roster.columns import stray_cells
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.group_lines import group_lines
 from namewright.roster.heading_words import ARTICLES, CLOSINGS, TODAY
-from namewright.roster.headings import opens_as_class
+from namewright.roster.headings import heading_reason, opens_as_class
 from namewright.roster.known import is_given, is_known, opens_with_given
 from namewright.roster.labelled import labelled
 from namewright.roster.shares import are_most
@@ -37,6 +37,7 @@ _LONGEST = 200  # characters: a longer line is a text
 _OFTEN, _OFTEN_SHARE = 3, 0.25
 _PHRASE = 2  # words in small letters behind a given name: “Will needs help”
 _SIGNED, _LONG_SIGNATURE = 3, 7  # lines of a signature at most, and of one that may be children after all
+_WHOLE = 3  # whole names that show how the children are written
 _STEP = 2  # spaces that set a line in
 _LEGEND = pattern(r"\s*(\*+|†|‡|°|\(\*+\)|\[[a-z\d]\])\s*[=:–-]?\s*\S", needs="*†‡°([")
 _SIGNS = frozenset(",:;/")
@@ -100,13 +101,14 @@ def _repeated(filled: Mapping[int, str]) -> dict[int, int]:
 
 
 def _signature(filled: Mapping[int, str]) -> tuple[list[int], list[int]]:
-    """Return the line that ends a letter with those below it, and of a long signature those that are asked about.
+    """Return the lines that end a letter and surely sign it, and those below such a one that may be children.
 
-    ``Love, Kirk`` ends none where most lines are written so.
+    ``Love, Kirk`` ends none where most lines are written so. Of a long signature the first line is sure.
     """
     places, pairs = list(filled), {at: _is_pair(text) for at, text in filled.items()}
     mostly_pairs = are_most(pairs.values(), _MOSTLY, _ENOUGH)
     sure: list[int] = []
+    perhaps: list[int] = []
     for order, at in enumerate(places[1:], 1):
         below = places[order + 1 :]
         farewell = at - 1 not in filled and 0 < len(below) <= _SIGNED and _is_farewell(filled[at])
@@ -114,8 +116,18 @@ def _signature(filled: Mapping[int, str]) -> tuple[list[int], list[int]]:
             continue
         if len(below) > _SIGNED and 2 * len(below) <= order and len(below) <= _LONG_SIGNATURE:
             return [*sure, at, below[0]], below[1:]
-        sure += [at, *(below if len(below) <= _SIGNED else ())]
-    return sure, []
+        whole = are_most((" " in strip_numbering(filled[one]) for one in places[:order]), _MOSTLY, _WHOLE)
+        perhaps = below if len(below) <= _SIGNED else []
+        sure += [at, *(one for rank, one in enumerate(perhaps) if _signs(filled[one], alone=whole and not rank))]
+    return sure, [at for at in perhaps if at not in sure]
+
+
+def _signs(text: str, *, alone: bool) -> bool:
+    """Say whether a line below the end of a letter is surely no child: an adult, a place, one name among whole ones."""
+    words = strip_numbering(text).split()
+    if heading_reason(text) or any(map(str.isdigit, text)) or is_closing(text):
+        return True
+    return alone and len(words) == 1 and is_given(words[0])
 
 
 def _is_farewell(text: str) -> bool:
@@ -250,12 +262,15 @@ def _odd(filled: Mapping[int, str]) -> Iterator[tuple[int, str]]:
              and are_most((count > 1 for count in named), _NEARLY_ALL, _ENOUGH))
     half = are_most((len(_worded(_before_remark(name))) > 1 for name in names.values()), _HALF, _ENOUGH)
     loud = are_most((not text.isupper() for text in filled.values()), _MOSTLY, _ENOUGH)
+    shouted = [name for name in names.values() if name.isupper() and " " not in name]
+    heads = sum(not is_given(name) for name in shouted) > 1  # HIGH, MIDDLE, LOW
     for at, name in names.items():
         words = _worded(_before_remark(name))
         lone = whole and len(words) == 1
+        shout = loud and len(words) == 1 and name.isupper() and (heads or not is_given(words[0].strip(",!")))
         counted = half and len(words) == 1 and any(map(str.isdigit, _IN_BRACKETS.sub("", name)))
         if (small[at] and titled and ((level and _is_set_in(filled[at])) or fold(name) in CARE)) or (
-                (lone and loud and name.isupper()) or counted or (half and fold(name) in _DATED)):
+                shout or (lone and loud and name.isupper()) or counted or (half and fold(name) in _DATED)):
             yield at, name
             continue
         if is_given(words[0].strip(",!")) and (small[at] < _PHRASE or len(words) == small[at] == _PHRASE):

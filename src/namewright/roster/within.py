@@ -1,0 +1,188 @@
+"""Names that stand in a line behind other words: ``Reading with Mia, Leo and Ava``, ``Speech (Mia, Leo)``.
+
+The words end at the last one in small letters before the names, at a sign or at a bracket. Whether they are of a
+school day, so that none of them is a child, is said by ``day_words``; else the line may be asked about.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from itertools import chain
+
+from namewright.named_tuples import NamedTuple
+from namewright.names.casing import begins_small
+from namewright.names.clusters import is_letter
+from namewright.names.particles import PARTICLES
+from namewright.patterns import pattern
+from namewright.roster.day_words import BESIDE_DAY, DAY_ENDINGS, DAY_PHRASES, DAY_WORDS, WITH
+from namewright.roster.heading_words import NO_SCHOOL
+from namewright.roster.known import is_family, is_given, is_known, lean
+from namewright.roster.several import is_titled_name, may_be_a_name
+from namewright.roster.vocabulary import AND, AND_WORDS, LEADERS, OTHER_PEOPLE, TITLES, fold
+from namewright.store import keeps_names
+
+_PARTED = pattern(rf"\s*[,;，、&+/]\s*(?:(?:{AND})\s+)?|\s+(?:{AND})\s+")
+_SIGN = pattern(r"(?P<before>[^,;&+]{2,60}?)(?:\s?:\s+|\s+[-–—]\s+|\s*(?:→|⇒|->|=>)\s*)(?=[^\W\d_])")
+_BRACKET = pattern(r"(?P<before>[^,;&+()]{2,60}?)\s*[(\[](?P<names>[^()\[\]]+)[)\]]\s*$", needs="([")
+_CLAUSES = pattern(rf"[,;:&+/()→]|\s[-–—]\s|\s(?:{'|'.join(sorted(WITH))}|{AND})\s")
+_INITIAL = pattern(r"\s[^\W\d_]\.$")
+_EDGES = ".,:;!?…\"“”«»()[]¡¿*"
+_NO_SCHOOL = frozenset(words for words in NO_SCHOOL if " " in words)  # Holiday alone may be a family
+_SUBJECTS = frozenset(("math",))
+_ADULTS = LEADERS | TITLES | OTHER_PEOPLE
+_LONGEST, _WHOLE = 200, 2
+
+
+class Within(NamedTuple):
+    """The words before some names, and each name; ``led`` where the words are of a day and hold no child."""
+
+    before: str
+    parts: tuple[str, ...]
+    led: bool
+
+    def are_known(self) -> bool:
+        """Say whether every part opens with a known given name."""
+        return all(is_given(part.split()[0]) for part in self.parts)
+
+
+@keeps_names(1024)
+def behind_a_word(text: str) -> Within | None:
+    """Return the names behind a word in small letters or in a bracket; None where none can be told."""
+    text = text.strip()
+    if len(text) > _LONGEST:
+        return None
+    if bracket := _BRACKET.fullmatch(text):
+        return _within(bracket["before"], bracket["names"])
+    opening = _PARTED.split(text)[0].split()
+    small = [at for at, word in enumerate(opening) if at and _is_small(word)]
+    if not small or small[-1] + 1 == len(opening):
+        return None
+    end = sum(len(word) for word in opening[: small[-1] + 1])
+    at = _place_behind(text, end)
+    return _within(text[:at].strip(), text[at:])
+
+
+@keeps_names(1024)
+def behind_a_sign(text: str) -> Within | None:
+    """Return the names behind a colon, a dash or an arrow."""
+    text = text.strip()
+    sign = _SIGN.match(text) if len(text) <= _LONGEST else None
+    return _within(sign["before"], text[sign.end() :]) if sign else None
+
+
+@keeps_names(2048)
+def is_of_a_day(text: str) -> bool:
+    """Say whether a line tells what a class does and names nobody: ``Circle time``, ``Speech with Ms. Dale``.
+
+    Every word with a capital is of a day, or an adult’s behind a title; and of the words in each part, one is of a day.
+    What may be a child’s name alone or whole is none: ``Gita``, ``Saida Conte``.
+    """
+    if may_be_a_child(text):
+        return False
+    if fold(text.strip(_EDGES)) in DAY_PHRASES | _NO_SCHOOL:
+        return True
+    parts = [list(_without_adults(part.split())) for part in _CLAUSES.split(text)]
+    bare = [[fold(word.strip(_EDGES)) for word in part] for part in parts]
+    if not any(map(_is_day_word, chain.from_iterable(bare))):
+        return False
+    return all(_tells_nobody(part) for part in parts)
+
+
+def may_be_a_child(text: str) -> bool:
+    """Say whether words of a day are a name, too: a given name alone, or before another word with a capital."""
+    first, *rest = text.split() or [""]
+    word = fold(first.strip(_EDGES))
+    named = word not in _SUBJECTS and (lean(word) > 0 if not rest else is_given(word) and word not in BESIDE_DAY)
+    return named and (not rest or not begins_small(rest[0])) and first[-1] not in ",:"
+
+
+def _tells_nobody(words: Sequence[str]) -> bool:
+    """Say whether some words with nothing between them hold none that may be a name."""
+    bare = [fold(word.strip(_EDGES)) for word in words if any(map(is_letter, word))]
+    small = [begins_small(word.strip(_EDGES)) for word in words if any(map(is_letter, word))]
+    of_day = [_is_day_word(word) or word in BESIDE_DAY for word in bare]
+    return (any(of_day) or not bare) and all(
+        day or (begins and not lean(word) > 0) for day, begins, word in zip(of_day, small, bare, strict=True))
+
+
+@keeps_names(1024)
+def named_behind_a_day(text: str) -> Within | None:
+    """Return the children behind words of a day, by a word, a sign or a bracket: ``Snack → Mia``, ``OT: Mia, Leo``."""
+    for named in (behind_a_sign(text), behind_a_word(text)):
+        if named and named.led:
+            return named
+    return None
+
+
+def is_led(before: str) -> bool:
+    """Say whether words before names are of a day, or small, and open with no child’s name."""
+    bare = [fold(word.strip(_EDGES)) for word in before.split()]
+    if any(lean(one) > 0 and not begins_small(word) and not _is_day_word(one) and one not in BESIDE_DAY
+           for word, one in zip(before.split(), bare, strict=True)):
+        return False
+    if may_be_a_child(before) or not _ADULTS.isdisjoint(bare):
+        return False
+    return any(map(_is_day_word, bare)) or _has_phrase(" ".join(bare))
+
+
+def leads_to_names(before: str) -> bool:
+    """Say whether words end in one that leads to those with whom something is done: ``Blocks with``."""
+    return fold(before.split()[-1]) in WITH and not is_given(before.split()[0])
+
+
+def _within(before: str, behind: str) -> Within | None:
+    parts = tuple(_names(behind))
+    if not parts or not before or not all(map(_is_name, parts)):
+        return None
+    return Within(before.strip(), parts, is_led(before))
+
+
+def _names(text: str) -> Iterator[str]:
+    """Yield the parts of a text that are no adults and nothing of a day."""
+    for part in _PARTED.split(text.strip()):
+        bare = part.strip(" !…")
+        bare = bare if _INITIAL.search(bare) else bare.rstrip(".")
+        words = [fold(word.strip(_EDGES)) for word in bare.split()]
+        adult = bool(bare) and words[0] in TITLES | OTHER_PEOPLE and not is_given(words[0])
+        if bare and not adult and not is_of_a_day(bare):
+            yield bare
+
+
+def _is_name(part: str) -> bool:
+    words = part.split()
+    known = len(words) == _WHOLE and lean(words[0]) > 0 and is_family(words[1])  # Teresa English
+    return (known or may_be_a_name(part)) and is_titled_name(part) and not any(map(_is_small, words))
+
+
+def _has_phrase(words: str) -> bool:
+    return any(f" {phrase} " in f" {words} " for phrase in DAY_PHRASES)
+
+
+def _is_day_word(word: str) -> bool:
+    return word in DAY_WORDS or (word.endswith(DAY_ENDINGS) and not is_known(word))
+
+
+def _without_adults(words: Sequence[str]) -> Iterator[str]:
+    """Yield the words that are no title and do not stand behind one."""
+    behind = False
+    for word in words:
+        titled = fold(word.strip(_EDGES)) in TITLES
+        if not titled and not (behind and not begins_small(word)):
+            yield word
+        behind = titled or (behind and not begins_small(word) and word[-1] not in ",;:")
+
+
+def _is_small(word: str) -> bool:
+    """Say whether a word is in small letters, and stands in no name and between none."""
+    letters = word.strip(_EDGES)
+    return len(letters) > 1 and letters.islower() and begins_small(letters) and letters not in AND_WORDS | PARTICLES
+
+
+def _place_behind(text: str, letters: int) -> int:
+    """Return where a text goes on behind so many characters that are no spaces."""
+    seen = 0
+    for at, char in enumerate(text):
+        if seen == letters and not char.isspace():
+            return at
+        seen += not char.isspace()
+    return len(text)
