@@ -490,3 +490,10 @@ def test_a_remark_among_several_names_makes_them_no_family(said: str, others: st
     roster = read_roster(others + line)
     assert [child.practice for child in roster.children] == ["Mira"]
     assert [report.outcome for report in roster.lines][-1] is Outcome.LEFT_OUT
+
+
+def test_a_semicolon_before_an_empty_place_ends_nothing() -> None:
+    """It ended the program; the line is read or left out, and the child below it is there."""
+    roster = read_roster("Tarn, Mia; , Bo & Leo\nElm, Ana")
+    assert [report.line for report in roster.lines] == [1, 2]
+    assert roster.children[-1].practice == "Ana"

@@ -65,9 +65,9 @@ def connected(path: Path, *, create: bool = True, wait_s: float = WAIT_S,
         try:
             for setting in _SETTINGS:
                 connection.execute(f"PRAGMA {setting}")
-            _check_whole(path, connection, thoroughly=whole)
-            if check:
+            if check:  # first, since an index of somebody else's may keep the look at the whole file busy for long
                 check_parts(connection, str(path), migrations)
+            _check_whole(path, connection, thoroughly=whole)
             bring_up_to_date(connection, str(path), migrations)
             _leave_wal(connection)
             if check:

@@ -205,9 +205,13 @@ def _parts(migrations: tuple[Migration, ...]) -> Mapping[tuple[str, str], str]:
 
 
 def _parts_of(connection: sqlite3.Connection) -> Mapping[tuple[str, str], str]:
-    """Return the parts of a file, SQLite's own apart: as SQL, without what only parts its words, by kind and name."""
+    """Return the parts of a file, SQLite's own apart: as SQL, without what only parts its words, by kind and name.
+
+    A name like SQLite's own is not enough: a trigger that was written into a file by hand may have one, and acts.
+    """
     return {(str(kind), str(name)): " ".join(str(sql).split()) for kind, name, sql in connection.execute(
-        "SELECT type, name, sql FROM sqlite_master WHERE name NOT LIKE 'sqlite!_%' ESCAPE '!'")}
+        "SELECT type, name, sql FROM sqlite_master WHERE NOT (type = 'index' AND sql IS NULL) "
+        "AND NOT (type = 'table' AND name IN ('sqlite_sequence', 'sqlite_stat1', 'sqlite_stat4'))")}
 
 
 def _version(connection: sqlite3.Connection, shown: str, newest: int) -> int:

@@ -21,6 +21,7 @@ from namewright.settings import Hand, Support
 
 _KINDS = {"TEXT": "'text'", "INTEGER": "'integer'", "REAL": "'real', 'integer'"}  # by SQLite's typeof
 _MAX_MM = 1000.0
+_MAX_LETTERS = 120  # of a name to practise: twice what a list may have, and pages take a second
 _POSITIONS = "({column} GLOB '*[^0-9 ]*' OR length({column}) > 1000 OR NOT in_name({column}, name))"
 _DAY = "NOT is_day({column})"
 _FIRST_ON_LINE = "(SELECT min(id) FROM children WHERE left_at IS NULL GROUP BY line)"
@@ -38,7 +39,7 @@ _WRONG: Mapping[tuple[str, str], str] = {
     ("children", "hand"): _none_of(Hand),
     ("children", "line_height_mm"): f"{{column}} NOT BETWEEN 0 AND {_MAX_MM}",
     ("children", "line"): f"left_at IS NULL AND id NOT IN {_FIRST_ON_LINE}",  # else one would stand for both
-    ("children", "practice"): "trim({column}) = ''",
+    ("children", "practice"): "trim({column}) = '' OR is_long({column})",
     ("children", "label"): "trim({column}) = ''",
     ("observations", "support"): _none_of(Support),
     ("observations", "stage"): "{column} NOT BETWEEN 1 AND 7",
@@ -92,6 +93,11 @@ def _in_name(positions: object, name: object) -> bool:
     return all(int(at) < len(clusters(name)) for at in positions.split() if at.isascii() and at.isdecimal())
 
 
+def _is_long(name: object) -> bool:
+    """Say whether a name has more letters than any page can have; what is of another kind is told by itself."""
+    return isinstance(name, str) and len(name) > _MAX_LETTERS and len(clusters(name)) > _MAX_LETTERS
+
+
 def _is_day(text: object) -> bool:
     """Say whether a text is a day that there is, as ISO 8601; SQLite takes the thirtieth of February for one."""
     try:
@@ -105,6 +111,7 @@ def odd_values(connection: sqlite3.Connection, most: int = -1) -> list[tuple[str
     connection.create_function("is_text", 2, lambda data, as_typed: is_text(data or b"", as_typed=bool(as_typed)))
     connection.create_function("in_name", 2, _in_name)
     connection.create_function("is_day", 1, _is_day)
+    connection.create_function("is_long", 1, _is_long)
     tables = [str(name) for (name,) in connection.execute(
         "SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite!_%' ESCAPE '!'")]
     found = []

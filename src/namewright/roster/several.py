@@ -309,7 +309,7 @@ def _family_first_in(masked: str, parts: list[str], *, family_first: bool) -> Se
     Each is written as its list writes names, for it is read again: in a list of given names a comma parts two.
     """
     pairs = [[part.strip() for part in COMMA.split(some)] for some in masked.split(";") if some.strip()]
-    if len(pairs) < 2 or any(len(pair) != 2 for pair in pairs) or len(parts) != 2 * len(pairs):
+    if len(pairs) < 2 or any(len(pair) != 2 or "" in pair for pair in pairs) or len(parts) != 2 * len(pairs):
         return None
     if sum(_lead(one) > 0 and _lead(two) > 0 for one, two in pairs) * 2 > len(pairs):
         return None
