@@ -122,10 +122,10 @@ def chain(count: int) -> str:
 HOSTILE: dict[str, tuple[Change, str]] = {
     # the first four, which every run tries, are one for each thing that may grow without end
     "crossings": (crossings, "too intricately"), "doubling": (doubling, "blank"),
-    "multiplied": (features(chain(14)), "too intricately"), "variable": (variable, ""),
+    "multiplied": (features(chain(14)), "more than once"), "variable": (variable, ""),
     "no area": (no_area, "leaves “b”"), "specks": (many_specks, "too intricately"), "vast": (vast, "too intricately"),
     "comb": (comb, ""), "circle": (circle, "blank"), "deleted": (features("sub b by NULL;"), "leaves “b”"),
-    "bitmaps": (bitmaps_only, "no small x"),
+    "bitmaps": (bitmaps_only, "no small x"), "twice": (features(chain(1)), "more than once"),
 }
 
 

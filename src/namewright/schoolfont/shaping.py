@@ -10,6 +10,7 @@ letter is taught by itself; joins that a font makes by other means stay.
 from __future__ import annotations
 
 import itertools
+from collections import Counter
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
 from typing import Any
@@ -104,9 +105,10 @@ def _shape(font: SchoolFont, text: str) -> tuple[Shaped, ...]:
 
 
 def _refuse_lost(font: SchoolFont, letters: Iterable[Shaped]) -> None:
-    """Refuse a name of which the font’s own substitutions have made a letter disappear.
+    """Refuse a name of which the font’s own substitutions have made a letter disappear, or several of one.
 
-    A shaper then counts the letter to its neighbour, which is drawn as it would be alone; a ligature has another glyph.
+    A shaper counts a lost letter to its neighbour, which is drawn as it would be alone; a ligature has another glyph.
+    Signs beside a letter, such as strokes that join, are the font’s to add.
     """
     for letter in letters:
         parts = clusters(letter.cluster)
@@ -114,6 +116,9 @@ def _refuse_lost(font: SchoolFont, letters: Iterable[Shaped]) -> None:
         lost = tuple(part for part in parts if font.glyph(part[0]) not in glyphs)
         if not glyphs or (len(letter.shape) < len(parts) and 0 < len(lost) < len(parts)):
             raise NotInFont("font.blank", font, lost or parts)
+        drawn, written = Counter(glyph for glyph, _, _ in letter.shape), Counter(font.glyph(part[0]) for part in parts)
+        if repeated := tuple(part for part in parts if drawn[font.glyph(part[0])] > written[font.glyph(part[0])]):
+            raise NotInFont("font.repeated", font, repeated)
 
 
 def _refuse_missing(font: SchoolFont, text: str) -> None:
