@@ -25,6 +25,24 @@ def test_a_stop_while_a_command_is_loaded(run: Run, roster: Path, monkeypatch: p
     assert run("order", roster) == (2, "", "namewright: Stopped. Nothing was left half written.\n")
 
 
+@pytest.mark.skipif(os.name != "posix", reason="the system sends no such signals")
+def test_a_stop_while_the_command_line_itself_is_loaded() -> None:
+    """Before it can say a sentence it says nothing: no traceback of what was being read."""
+    code = """
+import runpy, signal, sys
+class Stopped:
+    def find_spec(self, name, *_):
+        if name == "namewright.cli":
+            signal.raise_signal(signal.SIGINT)
+signal.signal(signal.SIGINT, signal.default_int_handler)
+sys.meta_path.insert(0, Stopped())
+sys.argv[1:] = ["--version"]
+runpy.run_module("namewright", run_name="__main__")
+"""
+    done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True)
+    assert (done.returncode, done.stdout, done.stderr) == (-2, "", "")
+
+
 @pytest.mark.parametrize("said", ["sheets list.txt -o sheets.pdf", "card Bo -o card.pdf", "roster list.txt"])
 def test_what_takes_long_to_load_is_not_loaded(said: str, tmp_path: Path) -> None:
     """Sheets, a card and the account of a list need no dataclass, no library for fonts, no class's file, no server."""

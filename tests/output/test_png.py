@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import io
+import signal
 import xml.etree.ElementTree as ET
 
 import pytest
@@ -31,3 +32,22 @@ def test_png_has_the_size_of_the_paper(setter: Typesetter, dpi: int, size: tuple
     assert image.getpixel((1, 1)) == 255
     darkest, _ = image.getextrema()
     assert darkest < 40
+
+
+def test_ctrl_c_waits_until_a_picture_is_drawn(setter: Typesetter, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Inside cairo it would be told of as an error that is passed over, and the picture as one not written."""
+    import cairosvg
+
+    page, _ = sheet(setter)
+    drawn: list[bytes] = []
+
+    def interrupted(**how: object) -> bytes:
+        signal.raise_signal(signal.SIGINT)
+        drawn.append(b"picture")
+        return drawn[0]
+
+    monkeypatch.setattr(cairosvg, "svg2png", interrupted)
+    with pytest.raises(KeyboardInterrupt):
+        page_png(page)
+    assert drawn
+    assert signal.getsignal(signal.SIGINT) is signal.default_int_handler
