@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import io
 import threading
 import time
 from collections.abc import Callable, Iterable, Iterator
+from concurrent.futures import ThreadPoolExecutor
 
 import pytest
 
@@ -159,3 +161,24 @@ def test_a_job_asked_for_twice_is_made_once() -> None:
         time.sleep(0.01)
     assert first is second
     assert begun == ["key", "other"]
+
+
+class Slow(io.BytesIO):
+    """A file whose place others may move before it is read, as threads do with a large one."""
+
+    def seek(self, offset: int, whence: int = 0) -> int:
+        """Go there, and let others go on."""
+        place = super().seek(offset, whence)
+        time.sleep(0.01)
+        return place
+
+
+def test_a_pdf_fetched_by_many_at_once_is_whole_for_each() -> None:
+    """A browser shows it and saves it in the same moment: one of them had an empty file."""
+    job = Job("key", 1, finished=True, _file=Slow(b"a PDF"))
+    with ThreadPoolExecutor(8) as many:
+        fetched = list(many.map(lambda _: job.pdf(), range(32)))
+    assert set(fetched) == {b"a PDF"}
+    job.close()
+    with pytest.raises(LookupError):
+        job.pdf()

@@ -59,6 +59,7 @@ class Job:
     remarks: list[Message] = field(default_factory=list)
     file_name: str = ""
     _file: IO[bytes] | None = None
+    _reading: Lock = field(default_factory=Lock, repr=False)
 
     @property
     def pages_in_all(self) -> int:
@@ -74,17 +75,19 @@ class Job:
         return self.finished and self._file is not None
 
     def pdf(self) -> bytes:
-        """Return the PDF. Raises LookupError before there is one."""
-        if not self.ready or self._file is None:
-            raise LookupError(self.id)
-        self._file.seek(0)
-        return self._file.read()
+        """Return the PDF. Raises LookupError before there is one, and after it is gone."""
+        with self._reading:  # two who fetch it at once would each find the other's place in the file
+            if not self.ready or self._file is None:
+                raise LookupError(self.id)
+            self._file.seek(0)
+            return self._file.read()
 
     def close(self) -> None:
         """Let the file go."""
-        if self._file is not None:
-            self._file.close()
-            self._file = None
+        with self._reading:
+            if self._file is not None:
+                self._file.close()
+                self._file = None
 
 
 class BusyError(Exception):

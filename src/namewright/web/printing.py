@@ -137,9 +137,10 @@ def _job(key: str) -> Job:
 def pdf(key: str) -> Response:
     """Return a finished PDF."""
     found = _job(key)
-    if not found.ready:
+    try:
+        return answers.pdf(found.pdf(), found.file_name)
+    except LookupError:  # not made yet, or gone with who was erased
         abort(404)
-    return answers.pdf(found.pdf(), found.file_name)
 
 
 @pages.get("/print/pages")
