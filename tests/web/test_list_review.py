@@ -290,6 +290,14 @@ def test_a_list_of_endless_lines_is_refused_before_it_is_read(visitor: Visitor) 
     assert list_typed(visitor) == ""
 
 
+def test_a_list_of_many_children_in_each_line_is_refused_as_their_lines_would_be(visitor: Visitor) -> None:
+    """A page of tens of thousands of lines would keep everybody waiting, and could not be sent again."""
+    text = "\n".join("/".join(["Bo"] * 30) for _ in range(20))
+    answer = visitor.post("/class/list/read?part=lines", {"text": text, "based": "0", "practise": "given"})
+    assert "The page takes up to 400" in answer.text
+    assert len(answer.text) < 20_000
+
+
 @pytest.mark.parametrize("shape", SHAPES.values(), ids=SHAPES)
 def test_four_times_the_lines_are_about_four_times_the_work(visitor: Visitor, shape: str) -> None:
     """Regression: every line counted the notes of all lines, so that four hundred took over a minute."""

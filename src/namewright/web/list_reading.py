@@ -160,14 +160,21 @@ def _read(text: str, part: NamePart, notes: tuple[Message, ...], columns: str) -
     if not text.strip():
         return Reading(text, problem=message("web.list.empty"))
     if len(text.splitlines()) > MAX_LINES:
-        return Reading(text, problem=message("web.list.too_many", lines=len(text.splitlines()), most=MAX_LINES))
+        return _too_many(text, len(text.splitlines()))
     if len(text) > MAX_CHARACTERS:
         return Reading(text[:MAX_CHARACTERS], problem=message("web.list.too_long", most=MAX_CHARACTERS))
     try:
         names_in = class_settings().get("names_in", "")
         roster = read_known(text, lambda tried: read_roster(tried, LIST, part, columns, names_in), _known())
     except RosterError as error:
-        return Reading(text, error.lines, notes, error.message)
+        return Reading(text, error.lines, notes, error.message) if len(error.lines) <= MAX_LINES else _too_many(
+            text, len(error.lines))
     except Problem as error:
         return Reading(text, problem=error.message)
+    if len(roster.lines) > MAX_LINES:  # lines of many children each, with a line for each of them
+        return _too_many(text, len(roster.lines))
     return Reading(roster.text or text, roster.lines, (*notes, *roster.notes))
+
+
+def _too_many(text: str, lines: int) -> Reading:
+    return Reading(text, problem=message("web.list.too_many", lines=lines, most=MAX_LINES))
