@@ -7,6 +7,7 @@ from pathlib import Path
 
 import pytest
 
+from namewright.classbook import Classbook
 from namewright.cli import main
 
 Capture = pytest.CaptureFixture[str]
@@ -50,11 +51,24 @@ def test_a_file_that_is_no_class_is_said_first(tmp_path: Path, served: list[dict
     assert served == []
 
 
-@pytest.mark.parametrize(("typed", "status"), [("lantern oboe quarry thimble", 0), ("lantern obo", 2), ("", 2),
-                                               ("x" * 40, 2)])
+@pytest.mark.parametrize(("typed", "status"), [
+    ("lantern oboe quarry thimble", 0), ("lantern obo", 2), ("", 2), ("x" * 40, 2), ("Mirel Vostry Tilo Quorndike", 2),
+    ("MirelVostryTiloQuorndike", 2), ("Quorndike lantern oboe quarry thimble", 0)])
 def test_sharing_asks_for_a_long_passphrase(tmp_path: Path, served: list[dict[str, object]], typed: str, status: int,
                                             monkeypatch: pytest.MonkeyPatch) -> None:
     """Read from what is piped in; one that is short or soon guessed is refused. It goes to the server alone."""
+    with Classbook.open(tmp_path / "class.db") as book:
+        book.update_roster("Mirel Vostry\nTilo Quorndike\n")
     monkeypatch.setattr("sys.stdin", io.StringIO(f"{typed}\n"))
     assert main(["open", "--class", str(tmp_path / "class.db"), "--share"]) == status
     assert [call["passphrase"] for call in served] == ([typed] if status == 0 else [])
+
+
+def test_a_passphrase_without_an_end_is_read_no_further(tmp_path: Path, served: list[dict[str, object]],
+                                                        monkeypatch: pytest.MonkeyPatch) -> None:
+    """What is piped in may never end its line."""
+    endless = io.StringIO("x" * 100_000)
+    monkeypatch.setattr("sys.stdin", endless)
+    assert main(["open", "--class", str(tmp_path / "class.db"), "--share"]) == 2
+    assert endless.tell() < 10_000
+    assert served == []

@@ -12,6 +12,8 @@ from namewright.commands.talk import ALL_MADE, Commands, Refusal, complain, expl
 MIN_PASSPHRASE = 12
 MIN_GUESSES = 1e10  # at thirty tries a minute (``web.gate``) more than six hundred years
 MAX_JUDGED = 72  # characters, by the estimator's own limit
+_MAX_TYPED = 1000  # characters that are read of what is piped in
+_SHORTEST_NAME = 3  # letters of a name that counts for nothing in a passphrase
 
 
 def add(commands: Commands) -> None:
@@ -61,7 +63,7 @@ def _passphrase(class_file: Path) -> str:
     """Ask for a passphrase, twice at a terminal. Raises Refusal for one that is mistyped, short or easily guessed."""
     print(worded("command.open.meaning"), file=sys.stderr)
     if not sys.stdin.isatty():
-        typed = sys.stdin.readline().rstrip("\n")
+        typed = sys.stdin.readline(_MAX_TYPED).rstrip("\n")
     else:
         typed = getpass.getpass(f"{spoken().say('command.open.passphrase')} ")
         if getpass.getpass(f"{spoken().say('command.open.once_more')} ") != typed:
@@ -74,7 +76,10 @@ def _passphrase(class_file: Path) -> str:
 
 
 def _guesses(passphrase: str, class_file: Path) -> float:
-    """Return how many guesses a passphrase would take of who knows the class's file and the names in it."""
+    """Return how many guesses a passphrase would take of who knows the class's file and the names in it.
+
+    Those names count for nothing: several in a row are many guesses for a stranger, and few for who is in the room.
+    """
     from zxcvbn import zxcvbn  # not at the top: its lists of words take a while to read
 
     from namewright.classbook import Classbook
@@ -83,4 +88,8 @@ def _guesses(passphrase: str, class_file: Path) -> float:
         names = {name for one in book.children(left=True) for name in (one.child.given, one.child.family) if name}
         title = book.class_settings.get("title", "")
     known = [*sorted(names), *title.split(), class_file.stem, "namewright"]
-    return float(zxcvbn(passphrase[:MAX_JUDGED], user_inputs=known)["guesses"])
+    rest = passphrase.casefold()
+    for name in sorted({name.casefold() for name in known if len(name) >= _SHORTEST_NAME}, key=len, reverse=True):
+        rest = rest.replace(name, " ")
+    judged = " ".join(rest.split())[:MAX_JUDGED]
+    return float(zxcvbn(judged, user_inputs=known)["guesses"]) if judged else 0.0
