@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import copy
+import pickle
 import re
 from collections.abc import Iterable, Iterator
 from importlib import import_module
@@ -120,3 +122,10 @@ def test_every_pattern_of_the_program_can_be_compiled() -> None:
         assert value.groups >= 0, (module, value)
         found += 1
     assert found > 100
+
+
+def test_a_pattern_can_be_copied() -> None:
+    """What holds one may be copied or sent to another process."""
+    one = pattern("a+", needs="a")
+    for other in (copy.deepcopy(one), pickle.loads(pickle.dumps(one))):
+        assert other.sub("b", "caat") == "cbt"

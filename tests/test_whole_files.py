@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import os
 import stat
+import subprocess
+import sys
 import time
 from pathlib import Path
 
@@ -70,3 +72,25 @@ def test_what_a_killed_run_left_is_taken_away_by_the_next(tmp_path: Path) -> Non
         file.write(b"whole")
     assert sorted(path.name for path in tmp_path.iterdir()) == ["going-on.pdf", "next.pdf"]
     assert (tmp_path / "going-on.pdf").read_bytes() == b"whole"
+
+
+@pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="there are no named pipes here")
+def test_a_pipe_is_not_replaced(tmp_path: Path) -> None:
+    """Nor is a device: the file would stand in its place for every other program."""
+    target = tmp_path / "class.pdf"
+    os.mkfifo(target)
+    with pytest.raises(FileExistsError), whole_file(target) as file:
+        file.write(b"all of it")
+    assert target.is_fifo()
+    assert list(tmp_path.iterdir()) == [target]
+
+
+@pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="there are no named pipes here")
+def test_a_pipe_that_looks_like_a_leftover_is_not_waited_for(tmp_path: Path) -> None:
+    """Anybody may put one into a folder that all may write to."""
+    os.mkfifo(tmp_path / ".namewright-pipe")
+    os.utime(tmp_path / ".namewright-pipe", (0, 0))
+    code = "import sys; from pathlib import Path; from namewright.whole_files import clear_leftovers as clear; " \
+           "clear(Path(sys.argv[1]))"
+    subprocess.run([sys.executable, "-c", code, str(tmp_path)], check=True, timeout=20)
+    assert (tmp_path / ".namewright-pipe").is_fifo()

@@ -37,6 +37,8 @@ class _Pattern(Generic[AnyStr]):
         self._flags, self._needs, self._spared = flags, frozenset(needs), 0
 
     def __getattr__(self, name: str) -> object:
+        if name.startswith("_"):  # as of one that is being copied and has nothing yet
+            raise AttributeError(name)
         found = self.__dict__[name] = (partial(self._asked, name) if self._needs and name in _NOTHING_FOUND
                                        else self._compiled(name))
         return found

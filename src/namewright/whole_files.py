@@ -7,6 +7,7 @@ for what has several files; the lock is then on a file in it.
 
 from __future__ import annotations
 
+import errno
 import os
 import time
 from collections.abc import Iterator
@@ -28,8 +29,11 @@ _YOUNG_S = 10.0  # one as young as this may belong to a run that has not locked 
 def whole_file(path: Path) -> Iterator[BinaryIO]:
     """Open a file for reading and writing that becomes ``path`` when the block ends without an error.
 
-    Raises OSError, as the system words it, where the folder cannot be written.
+    Raises OSError, as the system words it, where the folder cannot be written, and for a device or a pipe: who may
+    write into its folder would put a file in its place.
     """
+    if path.exists() and not (path.is_file() or path.is_dir()):
+        raise FileExistsError(errno.EEXIST, os.strerror(errno.EEXIST), str(path))
     clear_leftovers(path.parent)
     temporary = path.parent / (_PREFIX + os.urandom(8).hex())  # not by tempfile: it brings nine modules
     handle = os.open(temporary, os.O_RDWR | os.O_CREAT | os.O_EXCL | getattr(os, "O_BINARY", 0), 0o600)
@@ -84,8 +88,8 @@ def _remove(left: Path) -> None:
 def _nobodys(left: Path) -> bool:
     """Say whether no run that goes on is writing to a file, or into a folder."""
     lock = left / _LOCK if left.is_dir() else left
-    if not lock.exists():
-        return True
+    if not lock.is_file():  # a pipe would be waited for without an end
+        return not lock.exists()
     with lock.open("rb") as file:
         return _locked(file.fileno())
 
