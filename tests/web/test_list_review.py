@@ -234,7 +234,7 @@ def test_a_saved_list_is_taken_back_with_one_press(settled: Visitor, class_file:
     assert labels(class_file) == before
     with Classbook.open(class_file) as book:
         assert book.settings_of(5) == {"line_height": "30"}
-    assert "Wenna Praske" in list_typed(settled)
+    assert "Wenna,Praske" in list_typed(settled)
     again = settled.post("/class/list/back", {"based": based})
     assert again.status_code == 302
     assert labels(class_file) == before
@@ -260,7 +260,7 @@ def test_what_was_answered_is_told_and_comes_back_with_the_list(settled: Visitor
     assert "The same child under a changed name, with all that is kept: Katla Pruner → Katla Vost." in told
     settled.post("/class/list/back", {"based": settled.based()})
     page = unescape(settled.get("/class/list").text)
-    assert "Katla Vost" in page
+    assert "Katla,Vost" in page
     assert "counts as a new child" not in page
     assert "Leaving the class" not in page
 

@@ -7,7 +7,7 @@ clock, the only clock here. How the file is opened, read and changed is told in 
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterable, Mapping
+from collections.abc import Callable, Collection, Iterable, Mapping
 from datetime import date, datetime
 
 from namewright.classbook import answered, doubles, drafts, erasing, list_before, plans, rosters, saves
@@ -23,6 +23,7 @@ from namewright.classbook.rosters import NO_ANSWERS, Answers
 from namewright.classbook.stages import Stage
 from namewright.classbook.traces import Trace
 from namewright.classbook.who import Known
+from namewright.roster.children import Roster
 from namewright.settings import NamePart, Support
 
 When = datetime | str | None
@@ -84,37 +85,47 @@ class Classbook(Opened):
         RosterError, with nothing changed, for a text with no child in it.
         """
         with self.changing():
-            before = list_before.held(self._db, self.class_settings) if for_a_day else ""
-            number = self.roster_id()
+            before, number = list_before.held(self._db, self.class_settings) if for_a_day else {}, self.roster_id()
             update = rosters.take_roster(self._db, text, self._part(), who, when, same or {}, after_roster, whole=whole,
                                          joins=True, words=words, answers=answers)
             if not for_a_day:
                 list_before.forget(self._db)
             elif self.roster_id() != number:
-                list_before.keep(self._db, self.roster_id(), before, when)
+                list_before.keep(self._db, self.roster_id(), before, "", (), when)
             list_before.forget_if_joined(self._db)
             return update
 
     def save_list(self, text: str, settings: Mapping[str, str], *, same: Mapping[int, int] | None = None,
                   after_roster: int | None = None, whole: bool = False, settled: frozenset[str] = frozenset(),
                   words: Mapping[str, str] = WORDS, who: str = "", when: When = None,
-                  answers: Answers = NO_ANSWERS, looked_at: Collection[str] = ()) -> RosterUpdate:
+                  answers: Answers = NO_ANSWERS, looked_at: Collection[str] = (),
+                  mark: Callable[[str], str] = str) -> RosterUpdate:
         """Take a roster together with settings of the class, so that ``undo_roster`` can take both back for a day.
 
         The draft is done with, and comes back with an undoing, as do the answers in ``settled``. ``looked_at`` are
-        hashes of lines of which no later list asks again. Raises as ``update_roster``.
+        hashes of lines of which no later list asks again, ``mark`` makes such a hash. Raises as ``update_roster``.
         """
         with self.changing():
-            before, number = list_before.held(self._db, self.class_settings, text, settled), self.roster_id()
+            before, number = list_before.held(self._db, self.class_settings), self.roster_id()
             set_too = self.set_class_settings(settings, who=who, when=when)
             after = self.roster_id() if after_roster == number else after_roster  # read again, it may have a new one
             update = rosters.take_roster(self._db, text, self._part(), who, when, same or {}, after, whole=whole,
                                          words=words, answers=answers)
             if set_too or self.roster_id() != number:
-                list_before.keep(self._db, self.roster_id(), before, when)
+                list_before.keep(self._db, self.roster_id(), before, self.roster_text(),
+                                 self._on_kept_lines(settled, update.roster, mark), when)
             answered.keep(self._db, looked_at)
             drafts.discard(self._db)
             return update
+
+    def _on_kept_lines(self, settled: Collection[str], typed: Roster, mark: Callable[[str], str]) -> list[str]:
+        """Return answers about a list that was just saved by its lines as they are kept, a child in each."""
+        if not settled:
+            return []
+        kept, as_typed = self.roster_text().splitlines(), {line.line: line.text for line in typed.lines}
+        lines = sorted(one.child.line for one in self.children())
+        pairs = zip((as_typed[child.line] for child in typed.children), (kept[at - 1] for at in lines), strict=False)
+        return list_before.on_kept_lines(settled, pairs, mark)
 
     def trial(self, text: str, part: NamePart, *, same: Mapping[int, int] | None = None,
               answers: Answers = NO_ANSWERS) -> tuple[RosterUpdate, dict[int, str]]:
@@ -146,8 +157,8 @@ class Classbook(Opened):
         """Bring back the roster before the newest, with who was on it, the tables, and the part that was practised.
 
         ``after_roster`` refuses it unless the newest roster is the one of this number. What was noted or set for a
-        child meanwhile stays. A text that had been typed is a draft again, with what was answered of it; a list that
-        somebody is working on gives way to it only with ``over_draft``.
+        child meanwhile stays. A list that had been typed is a draft again, as the class kept it, with what was
+        answered of it; a list that somebody is working on gives way to it only with ``over_draft``.
         """
         with self.changing():
             if self.roster_id() != after_roster:

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import json
 import sqlite3
-from collections.abc import Iterable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 from typing import Any
@@ -17,6 +17,7 @@ from typing import Any
 from namewright.classbook.records import ClassbookError, checked_moment
 from namewright.message import message
 
+MARK = 10  # letters of a line's mark, with which each answer begins
 _LIVES = timedelta(days=1)
 _TABLES = ("children", "rosters", "groups", "answered")
 # Where something is kept of a child that came with the newest list: such a child has left and is not forgotten.
@@ -34,20 +35,26 @@ class Before:
     settled: frozenset[str]
 
 
-def held(db: sqlite3.Connection, settings: Mapping[str, str], tried: str = "", settled: Iterable[str] = ()) -> str:
-    """Return what is to be kept of the class before a list is saved.
+def held(db: sqlite3.Connection, settings: Mapping[str, str]) -> dict[str, Any]:
+    """Return the class as it is before a list is saved."""
+    return {"settings": dict(settings), **{table: _rows(db, table) for table in _TABLES}}
 
-    Of that list itself only what was typed, ``tried``, with its answers: a list from a file is in that file.
+
+def keep(db: sqlite3.Connection, roster: int, before: Mapping[str, Any], tried: str, settled: Iterable[str],
+         when: datetime | str | None) -> None:
+    """Keep what ``held`` gave for the list of this number, in place of what was kept before. Inside a transaction.
+
+    ``tried`` is that list as the class keeps it, with its answers: what stood beside names is kept for no day either.
     """
-    rows = {table: _rows(db, table) for table in _TABLES}
-    return json.dumps({"settings": dict(settings), "tried": tried, "settled": sorted(settled), **rows},
-                      ensure_ascii=True)
-
-
-def keep(db: sqlite3.Connection, roster: int, text: str, when: datetime | str | None) -> None:
-    """Keep what ``held`` gave for the list of this number, in place of what was kept before. Inside a transaction."""
+    text = json.dumps({**before, "tried": tried, "settled": sorted(settled)}, ensure_ascii=True)
     forget(db)
     db.execute("INSERT INTO list_before VALUES (?, ?, ?)", (roster, checked_moment(when), text))
+
+
+def on_kept_lines(settled: Iterable[str], lines: Iterable[tuple[str, str]], mark: Callable[[str], str]) -> list[str]:
+    """Return answers with the marks of the lines that are kept; ``lines`` are of each child, as typed and as kept."""
+    kept = {mark(typed): mark(now) for typed, now in lines}
+    return [kept[key] + said for one in settled for key, said in [(one[:MARK], one[MARK:])] if key in kept]
 
 
 def forget(db: sqlite3.Connection) -> None:

@@ -236,7 +236,7 @@ def _saved(now: Draft, reading: Reading) -> RosterUpdate:
     asked = {} if now.part == book().part else {"practise": now.part}  # what is so already is no change in the history
     return book().save_list(reading.text, {**asked, **first}, same=same_on_lines(now, reading),
                             answers=answers_on_lines(now, reading), after_roster=based_on(), whole=now.whole,
-                            settled=now.settled, looked_at=_looked_at(now, reading),
+                            settled=now.settled, looked_at=_looked_at(now, reading), mark=mark,
                             words=list_words(wording(language_of(request)).say))
 
 
