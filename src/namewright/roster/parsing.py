@@ -15,45 +15,25 @@ from namewright.message import Message, message, together
 from namewright.named_tuples import NamedTuple
 from namewright.roster.beside import strip_numbering
 from namewright.roster.children import Child, LineReport, Outcome, Roster, RosterError
-from namewright.roster.columns import Row, Table
-from namewright.roster.free_text import SEVERAL
-from namewright.roster.further_names import lines_of_others
-from namewright.roster.further_rows import further_rows, is_about_others, rows_by_grown_up
-from namewright.roster.header_words import SOLO_HEADERS
-from namewright.roster.headers import header_role, header_roles
-from namewright.roster.headings import heading_reason
+from namewright.roster.columns import Table
 from namewright.roster.judge import Judge
-from namewright.roster.known import is_family, is_given, is_known
 from namewright.roster.labels import labels
 from namewright.roster.limits import MAX_BYTES, MAX_LINES
 from namewright.roster.pasted import Line
-from namewright.roster.rows import ONE_EACH, Entry, LeftOut, read_row, settle
+from namewright.roster.row_drafts import Draft, draft_rows, note_repeats, one_of_each, settled
+from namewright.roster.rows import ONE_EACH, Entry
 from namewright.roster.sources import decode, read_bytes
 from namewright.roster.tidy import Tidied, scrub
 from namewright.roster.unfolding import Unfolded, unfold
-from namewright.roster.vocabulary import NAME_ROLES, Role, fold
+from namewright.roster.vocabulary import Role
 from namewright.settings import NamePart
 from namewright.store import keeps_names
 
-_ABOVE_HEADER = message("roster.above_header")
-_IF_CHILD = message("roster.if_child")  # a header that is judged by what stands below it may be one after all
-_CERTAIN_HEADER = 3
-"""So many header words in one row are no child, even with other words between them."""
 PASTED = message("roster.pasted")
 FILE = message("roster.file")
 LIST = message("roster.list")
 _READINGS, _TEXTS = 6, 3  # a list that is saved is read as typed and as kept, each for three parts of the name
 _KEPT_CHARACTERS = 250_000
-
-
-class _Draft(NamedTuple):
-    """A row on its way: what it became, with the entry of a child, or the line (0-based) of whose further row it is."""
-
-    row: Row
-    outcome: Outcome
-    entry: Entry | None = None
-    notes: tuple[Message, ...] = ()
-    of: int | None = None
 
 
 class _Rows(NamedTuple):
@@ -62,7 +42,7 @@ class _Rows(NamedTuple):
     clean: Sequence[Tidied]
     typed: Sequence[str]
     found: Unfolded
-    drafts: Sequence[_Draft]
+    drafts: Sequence[Draft]
 
 
 def read_roster(
@@ -86,8 +66,8 @@ def _read(text: str, source: Message | str, part: NamePart, columns: str, names_
         raise RosterError("roster.text_long", source=source, count=len(lines), most=MAX_LINES)
     known = (_rows if len(text) > _KEPT_CHARACTERS else _rows_lately)(lines, columns)
     unfolded, table = known.found.lines, known.found.table
-    settled = [_settled(draft, part, names_in) for draft in known.drafts]
-    drafts = _note_repeats(_one_of_each(settled, known), unfolded)
+    chosen = [settled(draft, part, names_in) for draft in known.drafts]
+    drafts = note_repeats(one_of_each(chosen, known.found, known.typed), unfolded)
     children = _children([draft for draft in drafts if draft.entry])
     reports = _reports(known.typed, known.clean, unfolded, drafts, children)
     if not children:
@@ -105,7 +85,7 @@ def _rows(typed: tuple[str, ...], columns: str) -> _Rows:
     lines = [typed[0].removeprefix("\ufeff"), *typed[1:]] if typed else []  # a byte order mark is no part of a name
     clean = [scrub(line) for line in lines]
     found = unfold([line.text for line in clean], columns)
-    return _Rows(clean, _typed(lines, clean, found.lines), found, _without_merged(_draft_rows(found), found))
+    return _Rows(clean, _typed(lines, clean, found.lines), found, draft_rows(found))
 
 
 # What was read a moment ago is not read again: a list is read as it is typed, tried and saved.
@@ -174,131 +154,7 @@ def roster_from_bytes(
         raise RosterError(together(error.message, *notes), error.lines) from None
 
 
-def _draft_rows(found: Unfolded) -> list[_Draft]:
-    drafts, table = [], found.table
-    top = _title_alone(table)
-    for row in table.rows:
-        if not any(row.cells):
-            drafts.append(_Draft(row, Outcome.BLANK))
-        elif row.line == top:
-            drafts.append(_top_draft(row, table))
-        elif table.header is not None and row.line < table.header:
-            drafts.append(_Draft(row, Outcome.HEADING, notes=(_ABOVE_HEADER,)))
-        elif row.line == table.header and table.unsure:
-            drafts.append(_Draft(row, Outcome.LEFT_OUT, notes=(_perhaps_titles(row),)))
-        elif _is_header(row, table):
-            known = header_roles(row.cells) or len(row.cells) == 1
-            drafts.append(_Draft(row, Outcome.HEADER, notes=() if known else (_IF_CHILD,)))
-            table = table._replace(
-                roles=header_roles(row.cells) or table.roles,
-                titles=row.cells if header_roles(row.cells) else table.titles,
-            )
-        else:
-            drafts.append(_draft_row(row, table, found))
-    return drafts
-
-
-def _without_merged(drafts: list[_Draft], found: Unfolded) -> list[_Draft]:
-    """Ask about a line that made one child or none, in which stand names that nobody of the list was made of."""
-    table = found.table
-    if table.header is not None or (table.delimiter and sum(any(row.cells) for row in table.rows) > 1):
-        return drafts
-    made = {draft.row.line: draft.entry.reading for draft in drafts if draft.entry and any(draft.entry.reading[:2])}
-    texts = {draft.row.line: found.lines[draft.row.line].text for draft in drafts
-             if draft.row.line in made or draft.outcome is Outcome.HEADING}  # who has no name yet is asked about
-    merged = lines_of_others(texts, made, by_comma=found.judge.habits.family_by_comma)
-    return [_Draft(draft.row, Outcome.LEFT_OUT, notes=(SEVERAL, ONE_EACH)) if draft.row.line in merged else draft
-            for draft in drafts]
-
-
-def _title_alone(table: Table) -> int | None:
-    """Return the line of a first row that is the title of one column alone: ``Given``, ``Kind``; None where none is."""
-    first = next((row for row in table.rows if any(row.cells)), None)
-    if table.header is not None or first is None or len(filled := [cell for cell in first.cells if cell]) > 1:
-        return None
-    bare = filled[0].strip("()[]:,; ")
-    titled = header_role(bare) in NAME_ROLES and fold(bare) not in SOLO_HEADERS and not is_given(bare)
-    return first.line if titled and heading_reason(filled[0]) is None else None
-
-
-def _top_draft(row: Row, table: Table) -> _Draft:
-    """Take a title of one column for that, and ask where it is a family name and what stands below is one, too."""
-    below = next((words[0] for one in table.rows if one.line > row.line and (words := " ".join(one.cells).split())), "")
-    name = " ".join(row.cells).strip("()[]:,; ")
-    if is_known(name) and is_family(below) and not is_given(below):
-        return _Draft(row, Outcome.LEFT_OUT, notes=(_perhaps_titles(row),))
-    return _Draft(row, Outcome.HEADER, notes=(_IF_CHILD,))
-
-
-def _perhaps_titles(row: Row) -> Message:
-    return message("roster.perhaps_titles", words=", ".join(filter(None, row.cells))[:60])
-
-
-def _draft_row(row: Row, table: Table, unfolded: Unfolded) -> _Draft:
-    draft = _became(row, read_row(row, table, unfolded.judge, unfolded.unlike.get(row.line)))
-    reading = draft.entry.reading if draft.entry else None
-    turned = not (table.delimiter or draft.notes) and "\t" in unfolded.lines[row.line].text and ", " in row.cells[0]
-    if draft.entry and reading and turned:  # a row among lines, its family name first
-        told = message("roster.read_by_comma", given=reading.given, family=reading.family)
-        return draft._replace(entry=draft.entry._replace(notes=(told,)), notes=(told,))
-    return draft
-
-
-def _settled(draft: _Draft, part: NamePart, names_in: str) -> _Draft:
-    """Return the draft of a child with the name to practise, chosen by ``part``; any other as it is."""
-    return _became(draft.row, settle(draft.entry, part, names_in)) if draft.entry else draft
-
-
-def _became(row: Row, found: Entry | LeftOut) -> _Draft:
-    if isinstance(found, LeftOut):
-        outcome = Outcome.HEADING if found.heading else Outcome.LEFT_OUT
-        return _Draft(row, outcome, notes=found.notes)
-    return _Draft(row, Outcome.CHILD, found, found.notes)
-
-
-def _is_header(row: Row, table: Table) -> bool:
-    """Say whether this is the header row, another one further down, or a line of one header word."""
-    if row.line == table.header:
-        return True
-    filled = [cell for cell in row.cells if cell]
-    if len(filled) == 1:
-        return fold(filled[0].strip("()[]")) in SOLO_HEADERS
-    if table.header is None or header_roles(row.cells) is None:
-        return False
-    known = sum(header_role(cell) is not None for cell in filled)
-    return known == len(filled) or known >= _CERTAIN_HEADER
-
-
-def _one_of_each(drafts: Sequence[_Draft], known: _Rows) -> list[_Draft]:
-    """Make nobody of the further rows of a child, which stay with it, where there is a row for each grown-up."""
-    rows = [(draft.row, (fold(draft.entry.reading.given), fold(draft.entry.reading.family)))
-            for draft in drafts if draft.entry]
-    table, unfolded = known.found.table, known.found.lines
-    titled = table.header is not None and any(map(is_about_others, table.titles))
-    same = further_rows(rows, table) if titled else rows_by_grown_up(
-        [(row._replace(cells=(" ".join(known.typed[row.line : row.line + row.span]),)), name) for row, name in rows])
-    return [_Draft(draft.row, Outcome.FURTHER, notes=(message(
-        "roster.same_child", line=unfolded[found.first].origin + 1, shared=found.shared),), of=found.first)
-        if (found := same.get(draft.row.line)) else draft for draft in drafts]
-
-
-def _note_repeats(drafts: Sequence[_Draft], unfolded: Sequence[Line]) -> list[_Draft]:
-    """Keep a name that stands on an earlier line too as a second child, and say so."""
-    first: dict[tuple[str, str, str], int] = {}
-    noted = []
-    for draft in drafts:
-        if draft.entry:
-            reading = draft.entry.reading
-            key = (fold(reading.given), fold(reading.family), draft.entry.practice.casefold())
-            line = first.setdefault(key, draft.row.line)
-            if line != draft.row.line:
-                again = message("roster.repeat", line=unfolded[line].origin + 1)
-                draft = draft._replace(notes=(*draft.notes, again))
-        noted.append(draft)
-    return noted
-
-
-def _children(drafts: Sequence[_Draft]) -> dict[int, Child]:
+def _children(drafts: Sequence[Draft]) -> dict[int, Child]:
     """Make the children, by the 0-based line each was read from, in roster order."""
     entries = [(draft.row.line, draft.entry) for draft in drafts if draft.entry]
     names = labels([(entry.practice, _other_name(entry)) for _, entry in entries])
@@ -328,7 +184,7 @@ def _other_name(entry: Entry) -> str:
 
 
 def _reports(
-    lines: Sequence[str], clean: Sequence[Tidied], unfolded: Sequence[Line], drafts: Sequence[_Draft],
+    lines: Sequence[str], clean: Sequence[Tidied], unfolded: Sequence[Line], drafts: Sequence[Draft],
     children: dict[int, Child],
 ) -> tuple[LineReport, ...]:
     """Write one report for every line, the lines that a quoted cell runs over included."""

@@ -1,0 +1,166 @@
+"""What becomes of each row of a list: a child, a title, a heading, a further row of a child, or nothing sure.
+
+A row is judged alone first, then by the others: a title over one column, a child with a row for each grown-up, a line
+in which stand names that nobody was made of.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from namewright.message import Message, message
+from namewright.named_tuples import NamedTuple
+from namewright.roster.children import Outcome
+from namewright.roster.columns import Row, Table
+from namewright.roster.free_text import SEVERAL
+from namewright.roster.further_names import lines_of_others
+from namewright.roster.further_rows import further_rows, is_about_others, rows_by_grown_up
+from namewright.roster.header_words import SOLO_HEADERS
+from namewright.roster.headers import header_role, header_roles
+from namewright.roster.headings import heading_reason
+from namewright.roster.known import is_family, is_given, is_known
+from namewright.roster.pasted import Line
+from namewright.roster.rows import ONE_EACH, Entry, LeftOut, read_row, settle
+from namewright.roster.unfolding import Unfolded
+from namewright.roster.vocabulary import NAME_ROLES, fold
+from namewright.settings import NamePart
+
+_ABOVE_HEADER = message("roster.above_header")
+_IF_CHILD = message("roster.if_child")  # a header that is judged by what stands below it may be one after all
+_CERTAIN_HEADER = 3
+"""So many header words in one row are no child, even with other words between them."""
+
+
+class Draft(NamedTuple):
+    """A row on its way: what it became, with the entry of a child, or the line (0-based) of whose further row it is."""
+
+    row: Row
+    outcome: Outcome
+    entry: Entry | None = None
+    notes: tuple[Message, ...] = ()
+    of: int | None = None
+
+
+def draft_rows(found: Unfolded) -> list[Draft]:
+    """Return what became of every row, whichever part of a name is practised."""
+    drafts, table = [], found.table
+    top = _title_alone(table)
+    for row in table.rows:
+        if not any(row.cells):
+            drafts.append(Draft(row, Outcome.BLANK))
+        elif row.line == top:
+            drafts.append(_top_draft(row, table))
+        elif table.header is not None and row.line < table.header:
+            drafts.append(Draft(row, Outcome.HEADING, notes=(_ABOVE_HEADER,)))
+        elif row.line == table.header and table.unsure:
+            drafts.append(Draft(row, Outcome.LEFT_OUT, notes=(_perhaps_titles(row),)))
+        elif _is_header(row, table):
+            known = header_roles(row.cells) or len(row.cells) == 1
+            drafts.append(Draft(row, Outcome.HEADER, notes=() if known else (_IF_CHILD,)))
+            table = table._replace(
+                roles=header_roles(row.cells) or table.roles,
+                titles=row.cells if header_roles(row.cells) else table.titles,
+            )
+        else:
+            drafts.append(_draft_row(row, table, found))
+    return _without_merged(drafts, found)
+
+
+def _without_merged(drafts: list[Draft], found: Unfolded) -> list[Draft]:
+    """Ask about a line that made one child or none, in which stand names that nobody of the list was made of."""
+    table = found.table
+    if table.header is not None or (table.delimiter and sum(any(row.cells) for row in table.rows) > 1):
+        return drafts
+    made = {draft.row.line: draft.entry.reading for draft in drafts if draft.entry and any(draft.entry.reading[:2])}
+    texts = {draft.row.line: found.lines[draft.row.line].text for draft in drafts
+             if draft.row.line in made or draft.outcome is Outcome.HEADING}  # who has no name yet is asked about
+    merged = lines_of_others(texts, made, by_comma=found.judge.habits.family_by_comma)
+    return [Draft(draft.row, Outcome.LEFT_OUT, notes=(SEVERAL, ONE_EACH)) if draft.row.line in merged else draft
+            for draft in drafts]
+
+
+def _draft_row(row: Row, table: Table, unfolded: Unfolded) -> Draft:
+    draft = _became(row, read_row(row, table, unfolded.judge, unfolded.unlike.get(row.line)))
+    reading = draft.entry.reading if draft.entry else None
+    turned = not (table.delimiter or draft.notes) and "\t" in unfolded.lines[row.line].text and ", " in row.cells[0]
+    if draft.entry and reading and turned:  # a row among lines, its family name first
+        told = message("roster.read_by_comma", given=reading.given, family=reading.family)
+        return draft._replace(entry=draft.entry._replace(notes=(told,)), notes=(told,))
+    return draft
+
+
+def _became(row: Row, found: Entry | LeftOut) -> Draft:
+    if isinstance(found, LeftOut):
+        outcome = Outcome.HEADING if found.heading else Outcome.LEFT_OUT
+        return Draft(row, outcome, notes=found.notes)
+    return Draft(row, Outcome.CHILD, found, found.notes)
+
+
+def settled(draft: Draft, part: NamePart, names_in: str) -> Draft:
+    """Return the draft of a child with the name to practise, chosen by ``part``; any other as it is."""
+    return _became(draft.row, settle(draft.entry, part, names_in)) if draft.entry else draft
+
+
+def _is_header(row: Row, table: Table) -> bool:
+    """Say whether this is the header row, another one further down, or a line of one header word."""
+    if row.line == table.header:
+        return True
+    filled = [cell for cell in row.cells if cell]
+    if len(filled) == 1:
+        return fold(filled[0].strip("()[]")) in SOLO_HEADERS
+    if table.header is None or header_roles(row.cells) is None:
+        return False
+    known = sum(header_role(cell) is not None for cell in filled)
+    return known == len(filled) or known >= _CERTAIN_HEADER
+
+
+def _title_alone(table: Table) -> int | None:
+    """Return the line of a first row that is the title of one column alone: ``Given``, ``Kind``; None where none is."""
+    first = next((row for row in table.rows if any(row.cells)), None)
+    if table.header is not None or first is None or len(filled := [cell for cell in first.cells if cell]) > 1:
+        return None
+    bare = filled[0].strip("()[]:,; ")
+    titled = header_role(bare) in NAME_ROLES and fold(bare) not in SOLO_HEADERS and not is_given(bare)
+    return first.line if titled and heading_reason(filled[0]) is None else None
+
+
+def _top_draft(row: Row, table: Table) -> Draft:
+    """Take a title of one column for that, and ask where it is a family name and what stands below is one, too."""
+    below = next((words[0] for one in table.rows if one.line > row.line and (words := " ".join(one.cells).split())), "")
+    name = " ".join(row.cells).strip("()[]:,; ")
+    if is_known(name) and is_family(below) and not is_given(below):
+        return Draft(row, Outcome.LEFT_OUT, notes=(_perhaps_titles(row),))
+    return Draft(row, Outcome.HEADER, notes=(_IF_CHILD,))
+
+
+def _perhaps_titles(row: Row) -> Message:
+    return message("roster.perhaps_titles", words=", ".join(filter(None, row.cells))[:60])
+
+
+def one_of_each(drafts: Sequence[Draft], found: Unfolded, typed: Sequence[str]) -> list[Draft]:
+    """Make nobody of the further rows of a child, which stay with it, where there is a row for each grown-up."""
+    rows = [(draft.row, (fold(draft.entry.reading.given), fold(draft.entry.reading.family)))
+            for draft in drafts if draft.entry]
+    table, unfolded = found.table, found.lines
+    titled = table.header is not None and any(map(is_about_others, table.titles))
+    same = further_rows(rows, table) if titled else rows_by_grown_up(
+        [(row._replace(cells=(" ".join(typed[row.line : row.line + row.span]),)), name) for row, name in rows])
+    return [Draft(draft.row, Outcome.FURTHER, notes=(message(
+        "roster.same_child", line=unfolded[further.first].origin + 1, shared=further.shared),), of=further.first)
+        if (further := same.get(draft.row.line)) else draft for draft in drafts]
+
+
+def note_repeats(drafts: Sequence[Draft], unfolded: Sequence[Line]) -> list[Draft]:
+    """Keep a name that stands on an earlier line too as a second child, and say so."""
+    first: dict[tuple[str, str, str], int] = {}
+    noted = []
+    for draft in drafts:
+        if draft.entry:
+            reading = draft.entry.reading
+            key = (fold(reading.given), fold(reading.family), draft.entry.practice.casefold())
+            line = first.setdefault(key, draft.row.line)
+            if line != draft.row.line:
+                again = message("roster.repeat", line=unfolded[line].origin + 1)
+                draft = draft._replace(notes=(*draft.notes, again))
+        noted.append(draft)
+    return noted

@@ -1,0 +1,37 @@
+"""Each row of a list becomes one thing, which the others may settle."""
+
+from __future__ import annotations
+
+import pytest
+
+from namewright.roster.children import Outcome
+from namewright.roster.row_drafts import draft_rows, note_repeats, one_of_each, settled
+from namewright.roster.unfolding import unfold
+from namewright.settings import NamePart
+
+LISTS = [
+    (["Room 6", "", "Mira Vost", "123"], [Outcome.HEADING, Outcome.BLANK, Outcome.CHILD, Outcome.LEFT_OUT]),
+    (["Class of Ms. Ferrow,", "Given,Family", "Mira,Vost"], [Outcome.HEADING, Outcome.HEADER, Outcome.CHILD]),
+    (["Kind", "Mira", "Leo"], [Outcome.HEADER, Outcome.CHILD, Outcome.CHILD]),
+    (["Kind", "Kern", "Wolf", "Berg"], [Outcome.LEFT_OUT, Outcome.CHILD, Outcome.CHILD, Outcome.CHILD]),
+]
+
+
+@pytest.mark.parametrize(("lines", "outcomes"), LISTS)
+def test_every_row_becomes_something(lines: list[str], outcomes: list[Outcome]) -> None:
+    assert [draft.outcome for draft in draft_rows(unfold(lines))] == outcomes
+
+
+def test_a_row_for_each_grown_up_makes_a_child_once() -> None:
+    lines = ["Mira\tVost\tmother\tAda Vost", "Mira\tVost\tfather\tIvo Vost", "Leo\tTarn\tmother\tUna Tarn"]
+    found = unfold(lines)
+    drafts = one_of_each([settled(draft, NamePart.GIVEN, "") for draft in draft_rows(found)], found, lines)
+    assert [draft.outcome for draft in drafts] == [Outcome.CHILD, Outcome.FURTHER, Outcome.CHILD]
+    assert drafts[1].of == 0
+
+
+def test_a_name_that_stands_there_twice_is_told_and_kept() -> None:
+    found = unfold(["Ava Moss", "Ben Oak", "Ava Moss"])
+    drafts = note_repeats([settled(draft, NamePart.GIVEN, "") for draft in draft_rows(found)], found.lines)
+    assert [draft.outcome for draft in drafts] == [Outcome.CHILD] * 3
+    assert [[note.key for note in draft.notes] for draft in drafts] == [[], [], ["roster.repeat"]]
