@@ -31,3 +31,25 @@ def test_what_comes_again_behind_one_name_is_a_remark() -> None:
     names, foods = ["Mira", "Gaspar", "Nuno", "Lotte", "Ivo", "Senta"], ["Äpfel", "Trauben"]
     roster = read_roster("\n".join(f"{name}, {foods[at % 2]}" for at, name in enumerate(names)))
     assert [child.practice for child in roster.children] == names
+
+
+@pytest.mark.parametrize("names", [
+    ("Vensal Tremwal, Miadel", "Chomper Trytran, Xubyth", "Xorshath Vumham, Jeshe", "Yorfog Thachym, Kwanfoud"),
+    ("Vensal, Miadel", "Chomper, Xubyth", "Xorshath, Jeshe", "Yorfog, Kwanfoud")])
+@pytest.mark.parametrize("ending", [
+    ("Un saludo,", "Encarnita Vale", "Secretaría del centro"), ("Kind regards,", "Edna Vale", "School Office"),
+    ("Viele Grüße,", "Elke Vale", "Schulbüro Nord"), ("Cordialement,", "Odile Vale", "Secrétariat Nord"),
+    ("Cordiali saluti,", "Elda Vale", "Segreteria Nord"), ("Cumprimentos,", "Elza Vale", "Secretaria Norte")])
+def test_who_signs_below_a_numbered_list_does_not_tell_what_its_commas_part(
+    names: tuple[str, ...], ending: tuple[str, ...]
+) -> None:
+    text = "\n".join((*(f"{at}.- {name}" for at, name in enumerate(names, 1)), "", *ending))
+    assert [child.practice for child in read_roster(text).children][: len(names)] == [
+        name.split(", ")[1] for name in names]
+
+
+@pytest.mark.parametrize("remarks", [("peanuts", "egg", "milk"), ("Hort", "Hort", "Bus")])
+def test_remarks_behind_the_commas_of_a_numbered_list_stay_remarks(remarks: tuple[str, ...]) -> None:
+    text = "\n".join(f"{at}. {name}, {remark}" for at, (name, remark) in enumerate(
+        zip(("Mira Vost", "Leo Tarn", "Ida Kern"), remarks, strict=True), 1))
+    assert [child.practice for child in read_roster(text).children] == ["Mira", "Leo", "Ida"]

@@ -46,6 +46,7 @@ class Judge:
         self._titles = frozenset(text for text in self._seen if is_title(text)) - _with_places(texts)
         filled = [text for text in texts if text.strip() and text not in self._titles]
         self._alone = len(filled) < 2
+        filled = _with_numbers(filled)
         self._family_first = family_first_by_comma(filled)
         single = sum(" " not in strip_numbering(text) for text in filled)
         self._grouped = are_groups(filled)
@@ -115,6 +116,14 @@ def _perhaps_behind(text: str) -> Several | None:
     signed = behind_a_word(text) is None
     shown = several and (ARROW.search(text) or all(" " in part for part in within.parts))
     return Several(within.parts, False) if shown or (known and (several or signed)) else None
+
+
+def _with_numbers(filled: list[str]) -> list[str]:
+    """Return the lines with a number where all with a comma between words have one: who signs a letter has none."""
+    by_comma = [strip_numbering(text) != text.strip() for text in filled if text.partition(",")[2].strip()]
+    if len(by_comma) < _FEW or not all(by_comma):
+        return filled
+    return [text for text in filled if strip_numbering(text) != text.strip()]
 
 
 def _with_places(texts: Sequence[str]) -> frozenset[str]:
