@@ -195,3 +195,24 @@ def test_a_title_that_promises_family_names_first_is_held_against_the_names(titl
     assert [child.practice for child in read_roster(sure).children] == [name.split()[0] for name in WHOLES]
     unsure = f"Nr\t{title}\n1\tKwelda Tarvin\n2\tBrisk Omdahl\n3\tJorvi Pellas"
     assert [child.practice for child in read_roster(unsure).children] == ["Tarvin", "Omdahl", "Pellas"]
+
+
+@pytest.mark.parametrize("title", [
+    "What does your child like to be called?", "¿Cómo quiere que le llamemos?", "Wie soll Ihr Kind gerufen werden?",
+    "Comment souhaitez-vous que nous l'appelions ?", "Come preferisce essere chiamato/a?", "Como gosta de ser chamado?",
+    "Preferred Forename", "Nombre de uso"])
+def test_a_form_asks_in_its_own_words_what_a_child_goes_by(title: str) -> None:
+    assert header_role(title) is Role.GOES_BY
+
+
+@pytest.mark.parametrize("title", [
+    "¿Con qué mano escribe?", "Avec quelle main écrit-il ?", "Main d'écriture", "Mano dominante",
+    "Mit welcher Hand schreibt Ihr Kind?", "Con quale mano scrive?", "Com que mão escreve?",
+    "Which hand does your child write with?"])
+def test_a_form_asks_in_its_own_words_for_the_hand(title: str) -> None:
+    assert header_role(title) is Role.HAND
+
+
+@pytest.mark.parametrize("title", ["Como se llama su hijo?", "Wie heißt Ihr Kind?", "Comment s'appelle votre enfant ?"])
+def test_what_a_child_is_called_is_its_whole_name(title: str) -> None:
+    assert header_role(title) is Role.FULL

@@ -340,9 +340,10 @@ def _cell_start(words: list[str], at: int) -> int:
 
 @keeps_names(1024)
 def is_all_about(line: str) -> bool:
-    """Say whether a line opens with health and care, or has such words and small ones beside them alone."""
+    """Say whether a line has words of health and care and small ones alone, or opens with one and a sign."""
     words = strip_numbering(line).split()
-    if len(words) > 1 and _is_care_behind(words[0]) and not any(map(is_given, words)):  # Allergien / Essen
+    if len(words) > 2 and _is_care_behind(words[0]) and not any(map(is_letter, words[1])) and not any(
+            map(is_given, words)):  # Allergien / Essen
         return True
     sure = [fold(word) in CARE or fold(word) in OTHER_PEOPLE for word in words]
     return any(sure) and not any(map(is_given, words)) and all(

@@ -19,6 +19,7 @@ from namewright.names.clusters import is_letter
 from namewright.names.particles import OPENING_PARTICLES, PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.care_words import CARE
+from namewright.roster.header_words import CHILD_WORDS
 from namewright.roster.headers import header_role, is_about_somebody_else
 from namewright.roster.heading_words import OUR
 from namewright.roster.known import is_given, is_known, lean
@@ -325,7 +326,7 @@ def _kind(cell: str) -> Role:
     folded = fold(cell)
     if any(OTHER_PEOPLE.intersection(fold(inside).split()) for inside in _IN_BRACKETS.findall(cell)):
         return Role.OTHER
-    if _tells_of_others(cell):
+    if _tells_of_others(cell) or folded in CHILD_WORDS:  # Alunno, Schülerin: who somebody is
         return Role.OTHER
     if folded in HANDS or folded in SUPPORTS:
         return Role.HAND if folded in HANDS else Role.SUPPORT

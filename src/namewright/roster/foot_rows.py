@@ -51,7 +51,7 @@ def foot_rows(table: Table) -> dict[int, Unlike]:
 
 def _first(rows: Sequence[_Foot]) -> int:
     """Return where the foot begins: at a total, or where rows of figures stand in columns that hardly have any."""
-    total = next((at for at, row in enumerate(rows) if _is_total(row)), len(rows))
+    total = next((at for at, row in enumerate(rows) if at >= _FEWEST and _is_total(row)), len(rows))
     first = total
     while first and _counts(rows[first - 1]):
         first -= 1

@@ -47,7 +47,8 @@ _ROLE_WORDS = {
         goes by, nickname, nick name, preferred name, preferred, preferred first name, known as, called, usual name,
         apodo, sobrenombre, nombre preferido, le dicen, se le llama, conocido como, rufname, spitzname, kosename,
         genannt, prenom usuel, prenom d'usage, surnom, soprannome, detto, detta, diminutivo, alcunha, apelido
-        carinhoso, nome social, como e chamado, como e chamada, chosen name, name used,
+        carinhoso, nome social, preferred forename, preferred given name, como e chamado, como e chamada, chosen name,
+        name used,
         used name, everyday name, nombre usual, nombre de uso, nome abituale, nome usual, le decimos, le llamamos,
         se le dice, prenom prefere, on l'appelle, wird genannt, wird gerufen, si fa chiamare,
         viene chiamato, viene chiamata, nome preferito, nome preferido, e chamado de, e chamada de, chamado de,
@@ -102,6 +103,19 @@ CALLED_QUESTIONS = ("should we call", "como llamamos", "como le decimos", "comme
                     "wie sollen wir", "wie nennen", "come chiamare", "como devemos chamar", "como chamar")
 """Questions of a form for what a child goes by, even where they name the school."""
 
+ASKING = word_set("what, how, como, comment, come, wie, quel, que, welchen, qual, quale, cual, by")
+BE_CALLED = word_set("""
+    llamemos, llamen, llamarle, llamarla, digamos, decirle, appelions, appeler, l'appelle, l'appelions, appele, appelee,
+    chiamiamo, chiamarlo, chiamarla, chiamato, chiamata, chamemos, chamar, chamado, chamada, trata-lo, genannt, gerufen,
+    rufen, nennen, called, call, known""")
+"""A question of a form that opens with one of the first and has one of the second asks what a child goes by."""
+
+HAND_WORDS = word_set("hand, mano, main, mao")
+WRITING_WORDS = word_set("""
+    write, writes, writing, escribe, escribir, escritura, ecrit, ecrire, ecriture, d'ecriture, schreibt, schreiben,
+    scrive, scrivere, scrittura, escreve, escrever, escrita, dominant, dominante, preferred""")
+"""A title with one of the first and one of the second is over the hand that a child writes with."""
+
 CHILD_WORDS = word_set("""
     student, student's, students, child, child's, childs, children's, pupil, pupil's, learner, learner's, camper,
     camper's, kid, kid's, alumno, alumna, alumno/a, estudiante, nino, nina, nino/a, hijo, hija, hijo/a, eleve,
@@ -146,7 +160,8 @@ _SAYS_NAME = word_set("""
     alunos, camper, campers, child, children, bambino, bambina, bambini, alumno, alumna, alumnos, alumnas,
     estudiante, voornaam, achternaam, pupil, pupils, learner, learners, nino/a, nina/o, ninos, alunna, crianca,
     criancas, kiddo, kiddos, participant, participants, participante, participantes, teilnehmer, teilnehmerin,
-    teilnehmende, partecipante, partecipanti, educando, educanda, kindname, kindsname, kindername, schulername""")
+    teilnehmende, partecipante, partecipanti, educando, educanda, kindname, kindsname, kindername, schulername,
+    nominativo, nominativi""")
 SAYS_NAME = _SAYS_NAME | {fold(word) for role in (Role.FULL, Role.GIVEN, Role.FAMILY)
                           for word in FURTHER_TITLES[role] if not word.isascii()}
 """A header cell with one of these makes a header row by itself: no child is called so."""
@@ -168,7 +183,7 @@ SOMEBODY_ELSE = word_set("""
     recoge, quien lo recoge, quien la recoge, persona autorizada, personas autorizadas, autorizado a recoger,
     representante legal, pessoa autorizada, pessoas autorizadas, quem busca, autorizado a recolher, autorizados
     a recolher, relationship, relation, parentesco, parentela, grau de parentesco, lien, lien de parente,
-    beziehung, buddy, reading buddy, partner, staff, role""")
+    beziehung, buddy, reading buddy, partner, staff, role, rolle, ruolo, rol, papel, funktion, fonction, cargo""")
 """Titles over names of grown-ups and of other children, besides those with a word of `OTHER_PEOPLE`."""
 
 HEADER_WORDS = {

@@ -15,10 +15,13 @@ from namewright.message import Problem
 from namewright.patterns import pattern
 from namewright.roster.header_words import (
     ABOUT_THE_CHILD,
+    ASKING,
+    BE_CALLED,
     CALLED_QUESTIONS,
     CHILD_CALLED,
     CHILD_WORDS,
     GOES_BY_WORDS,
+    HAND_WORDS,
     HEADER_WORDS,
     MAYBE_WHOLE,
     NOT_NAMES,
@@ -26,6 +29,7 @@ from namewright.roster.header_words import (
     SAYS_NAME,
     SIDES,
     SOMEBODY_ELSE,
+    WRITING_WORDS,
     YOURS,
 )
 from namewright.roster.known import is_family, is_given
@@ -166,10 +170,12 @@ def header_role(cell: str) -> Role | None:
     words = _plain(child_number(cell)[1])
     if words in HEADER_WORDS:  # lingua madre is no mother
         return HEADER_WORDS[words]
-    if any(phrase in words for phrase in CALLED_QUESTIONS):
+    if any(phrase in words for phrase in CALLED_QUESTIONS) or _asks_what_called(words):
         return Role.GOES_BY
     if _tells_of_others(words):
         return Role.OTHER
+    if not HAND_WORDS.isdisjoint(words.split()) and not WRITING_WORDS.isdisjoint(words.replace("-", " ").split()):
+        return Role.HAND
     for text in _tries(words):
         if text in HEADER_WORDS:
             return HEADER_WORDS[text]
@@ -185,6 +191,11 @@ def header_role(cell: str) -> Role | None:
     if len(words.split()) > 1 and NOT_NAMES.intersection(words.split()):
         return Role.OTHER
     return next((HEADER_WORDS[half] for half in map(fold, words.split("/")) if half in HEADER_WORDS), None)
+
+
+def _asks_what_called(words: str) -> bool:
+    first, *rest = words.split() or [""]
+    return first in ASKING and not BE_CALLED.isdisjoint(_ENDINGS.sub("", word) for word in rest)
 
 
 def is_about_somebody_else(title: str) -> bool:

@@ -23,6 +23,7 @@ from namewright.roster.dated import from_dated_lines
 from namewright.roster.day_plans import from_a_day_plan
 from namewright.roster.foot_rows import foot_rows
 from namewright.roster.forms import from_a_form
+from namewright.roster.grown_up_rows import grown_up_rows
 from namewright.roster.headers import header_roles, titles_for
 from namewright.roster.judge import Judge
 from namewright.roster.kin import from_kin
@@ -74,7 +75,7 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
     found, table, judge = _all_apart(found)
     plain = not table.delimiter and table.header is None
     unlike = {at: perhaps_unlike(line.text) for at, line in enumerate(found) if line.origin in doubtful}
-    unlike |= unlike_lines([line.text for line in found]) if plain else foot_rows(table)
+    unlike |= unlike_lines([line.text for line in found]) if plain else grown_up_rows(table) | foot_rows(table)
     unfolded = Unfolded(found, table, judge, unlike)
     return _with_asides(unfolded, asides) if asides else unfolded
 

@@ -1,0 +1,36 @@
+"""Rows that a column says to be about staff are no children; a column about each child's teacher says no such thing."""
+
+from __future__ import annotations
+
+import pytest
+
+from namewright.roster.children import Outcome
+from namewright.roster.parsing import read_roster
+
+ROLES = [("Name,Role", "Student", "Teacher"), ("Name;Rolle", "Schülerin", "Lehrerin"),
+         ("Nom;Rôle", "Élève", "Enseignant"),
+         ("Nombre y apellidos;Rol", "Alumno", "Maestra"), ("Nominativo;Ruolo", "Alunno", "Insegnante"),
+         ("Nome completo;Papel", "Aluno", "Professora"), ("Name\tType", "Pupil", "Aide")]
+
+
+@pytest.mark.parametrize(("titles", "child", "staff"), ROLES)
+@pytest.mark.parametrize("adult", ["Jo Lind", "Yul Fenk"])
+def test_a_row_of_staff_among_those_of_children_is_none(titles: str, child: str, staff: str, adult: str) -> None:
+    sign = next(sign for sign in "\t;," if sign in titles)
+    rows = [("Mira Vost", child), ("Xobrel Tarn", child), (adult, staff)]
+    roster = read_roster("\n".join((titles, *(sign.join(row) for row in rows))))
+    assert [one.given for one in roster.children] == ["Mira", "Xobrel"]
+    assert roster.lines[-1].outcome is not Outcome.CHILD
+    assert roster.lines[-1].notes
+
+
+def test_words_for_staff_in_some_rows_alone_are_asked_about() -> None:
+    roster = read_roster("Name,Type\nMira Vost,A\nLeo Tarn,B\nYul Fenk,Teacher")
+    assert [line.outcome for line in roster.lines[1:]] == [Outcome.CHILD, Outcome.CHILD, Outcome.LEFT_OUT]
+
+
+@pytest.mark.parametrize("text", [
+    "Teacher,Student\nMs Lind,Mira Vost\nMr Berg,Leo Tarn", "Name,Comes with\nMira Vost,Teacher\nLeo Tarn,Teacher",
+    "Name\tJob\nMira Vost\tTeacher\nLeo Tarn\tLine leader"])
+def test_what_each_child_has_says_nothing_of_who_it_is(text: str) -> None:
+    assert [one.given for one in read_roster(text).children] == ["Mira", "Leo"]
