@@ -159,7 +159,7 @@ def test_a_family_called_as_such_a_word_keeps_its_name() -> None:
 
 
 @pytest.mark.parametrize("line", ["Allergien / Essen", "Allergies – Food", "Allergies / repas", "Alergias / comida",
-                                  "Allergie / Mensa", "Asthma: Liste",
+                                  "Allergie / Mensa", "Asthma – Liste",
                                   "Lunettes / Sport"])
 def test_what_opens_with_health_is_no_child(line: str) -> None:
     read = read_roster(f"{line}\nXobrel Vost – keine\nOdelo Tarn – keine\nVemka Fen – Nuss\nYulka Drun – keine")
