@@ -9,8 +9,7 @@ that none of them sways what the lines have in common.
 
 from __future__ import annotations
 
-from collections import defaultdict
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from itertools import takewhile
 
 from namewright.message import Message, message
@@ -26,24 +25,32 @@ from namewright.roster.heading_words import CHILDREN, OPENERS, OUR, PLEASE
 from namewright.roster.headings import heading_reason
 from namewright.roster.known import is_given, opens_with_given
 from namewright.roster.labelled import Labelled, labelled
+from namewright.roster.names_in_text import (
+    BRACKETS,
+    EDGES,
+    OWNED,
+    Children,
+    Name,
+    are_joined,
+    bare_word,
+    has_capital,
+    holds,
+    names_in,
+    openers,
+)
 from namewright.roster.pasted import COLUMN_SIGNS, Line
 from namewright.roster.sentences import told_in_a_sentence
 from namewright.roster.shares import given_share
 from namewright.roster.unlike import is_closing
-from namewright.roster.vocabulary import AND, AND_WORDS, ANY_DAYS, DAYS, MONTHS, OTHER_PEOPLE, TITLES, fold
+from namewright.roster.vocabulary import AND, ANY_DAYS, OTHER_PEOPLE, fold
 from namewright.roster.within import behind_a_word, leads_to_names
 from namewright.store import keeps_names
 
 _TIME = pattern(r"\s*\d{1,2}[:.h]\d\d(?:\s?[-–]\s?\d{1,2}[:.h]\d\d)?(?:\s?(?:Uhr|h|[AaPp]\.?[Mm]\.?))?[\s:–-]+(?=\S)")
-_BRACKETS = pattern(r"\([^()]*\)|\[[^\[\]]*\]", needs="([")
 _END = pattern(r"(?:[^\W\d_]{3,}|\d|[)\]\"”»])\s?[.!?…]+[\"”»)]*\s*$")
 _CLAUSES = pattern(r"(?<=[^\W\d_]{3})[.!?…]+\s+(?=\S)")
-_AND = AND_WORDS | {"u"}
 _PARTS = pattern(rf"[,;&+/]|\s(?:{AND})\s")
 _ASIDE = pattern(r"\s[-–—]\s.*|:\s.*")
-_OWNED = ("'s", "’s")
-_EDGES = ".,:;!?…\"“”«»()[]¡¿*"
-_NOBODY = TITLES | DAYS | MONTHS | OTHER_PEOPLE
 _NO_CHILD = OTHER_PEOPLE | ANY_DAYS
 _FEWEST = 3  # lines that may be children, among which a sentence is one
 _SMALL, _CLOSED = 3, 2  # words in small letters that make a sentence, and with a full stop behind it
@@ -58,36 +65,6 @@ class Aside(NamedTuple):
     line: Line
     notes: tuple[Message, ...]
     asked: bool = False
-
-
-class _Name(NamedTuple):
-    """Words with capitals in a sentence: folded, as typed, and at which word they begin."""
-
-    words: tuple[str, ...]
-    typed: str
-    at: int
-
-
-class Children:
-    """The lines that may be children: which of them hold a name."""
-
-    def __init__(self, texts: Iterable[tuple[int, str]]) -> None:
-        self._places: defaultdict[str, set[int]] = defaultdict(set)
-        self._whole: set[tuple[str, ...]] = set()
-        for at, text in texts:
-            words = [_bare(word) for word in text.split()]
-            self._whole.add(tuple(words))
-            for word in words:
-                self._places[word].add(at)
-
-    def hold(self, name: Sequence[str]) -> bool:
-        """Say whether the words of a name stand on one of the lines together."""
-        places = [self._places.get(word, set()) for word in name]
-        return bool(places) and bool(set.intersection(*places))
-
-    def are(self, name: Sequence[str]) -> bool:
-        """Say whether a name is all that one of the lines has."""
-        return tuple(name) in self._whole
 
 
 def without_sentences(lines: Sequence[Line]) -> tuple[list[Line], list[Aside]]:
@@ -179,7 +156,7 @@ def is_sentence(text: str) -> bool:
 
     What stands behind a name and a sign is a remark beside it; who is called what is told with a name.
     """
-    words = _BRACKETS.sub(" ", text).split()
+    words = BRACKETS.sub(" ", text).split()
     if _is_cry(words):
         return True
     if len(words) < _CLOSED + 1 or begins_small(words[0]) or NAME_LABEL.match(text) or says_what_called(text):
@@ -195,19 +172,19 @@ def is_sentence(text: str) -> bool:
 
 def _is_cry(words: Sequence[str]) -> bool:
     """``Have fun!``, ``To my aide,``: a small word for no child opens it, small words follow, and a sign ends it."""
-    return (len(words) > 1 and words[-1][-1] in "!," and _bare(words[0]) in OPENERS and all(map(_is_small, words[1:]))
-            and not begins_small(words[0]))
+    return (len(words) > 1 and words[-1][-1] in "!," and bare_word(words[0]) in OPENERS
+            and all(map(_is_small, words[1:])) and not begins_small(words[0]))
 
 
 def _is_name_before_a_sign(words: Sequence[str]) -> bool:
     """Say whether a line opens with words that may be a whole name, and a sign: ``Mira Vost = nuts``."""
     head = next((words[: at + 1] for at, word in enumerate(words[:_LONGEST_NAME]) if word[-1] in ":,"), [])
-    if len(head) > _CLOSED and _has_capital(head[0]) and sum(map(_is_small, head)) < _CLOSED and len(head) < len(words):
+    if len(head) > _CLOSED and has_capital(head[0]) and sum(map(_is_small, head)) < _CLOSED and len(head) < len(words):
         return True  # Paulette De jesus: nuts
-    run = list(takewhile(_has_capital, words))
+    run = list(takewhile(has_capital, words))
     behind = words[len(run)] if len(run) < len(words) else ""
     parted = not any(map(is_letter, behind)) or behind[0] == "(" or (run and run[-1][-1] in ",:;")
-    return bool(run) and bool(parted) and bool(behind) and (len(run) > 1 or is_given(run[0].strip(_EDGES)))
+    return bool(run) and bool(parted) and bool(behind) and (len(run) > 1 or is_given(run[0].strip(EDGES)))
 
 
 def with_sentences(lines: Sequence[Line], asides: Sequence[Aside]) -> Iterator[Line | Aside]:
@@ -232,61 +209,29 @@ def _told(line: Line, text: str, children: Children) -> Aside | None:
     """Return what is said of a sentence, None where it may be all that stands of a child."""
     if reason := heading_reason(text):
         kindly = fold(text).startswith(tuple(PLEASE))
-        unheld = [name for name in _names(text) if is_given(name.words[0]) and not children.hold(name.words[:1])
+        unheld = [name for name in names_in(text) if is_given(name.words[0]) and not children.hold(name.words[:1])
                   and (kindly or (name.at > 1 and len(name.words) > 1))]  # Hi Jo, is to an adult
         return _asked(line, unheld) if unheld else Aside(line, (reason,))
-    names, size, ended = list(_names(text)), _openers(text), bool(_END.search(text)) or _is_cry(text.split())
+    names, size, ended = list(names_in(text)), openers(text), bool(_END.search(text)) or _is_cry(text.split())
     opening = names[0] if not size and names and not names[0].at else None
     if opening and children.hold(opening.words):
         if children.are(opening.words) and not ended:  # two of one name, told apart by what they do
             return _asked(line, [opening])
     elif opening:
-        joined = len(names) > 1 and _are_joined(opening, names[1], text.split())
+        joined = len(names) > 1 and are_joined(opening, names[1], text.split())
         if not joined and (not ended or len(opening.words) > 1 or is_given(opening.words[0])):
             return None
-        if not any(_holds(children, name) for name in names):
+        if not any(holds(children, name) for name in names):
             return None if joined else _asked(line, [opening])
-    elif size and is_given(text.split()[0].strip(_EDGES)) and not ended:
+    elif size and is_given(text.split()[0].strip(EDGES)) and not ended:
         return None
     missing = [name for name in names if is_given(name.words[0]) and not children.hold(name.words[:1])]
     return _asked(line, missing) if missing else Aside(line, (message("roster.sentence"),))
 
 
-def _are_joined(one: _Name, two: _Name, words: Sequence[str]) -> bool:
-    """Say whether nothing but “and” stands between two names."""
-    return two.at == len(one.words) + 1 and _bare(words[two.at - 1]) in _AND
-
-
-def _holds(children: Children, name: _Name) -> bool:
-    return children.hold(name.words) or (is_given(name.words[0]) and children.hold(name.words[:1]))
-
-
-def _asked(line: Line, names: Sequence[_Name]) -> Aside:
+def _asked(line: Line, names: Sequence[Name]) -> Aside:
     typed = ", ".join(dict.fromkeys(name.typed for name in names))
     return Aside(line, (message("roster.sentence_names", names=typed[:60]),), asked=True)
-
-
-def _names(text: str) -> Iterator[_Name]:
-    """Yield the runs of words with capitals, without adults behind a title, days and months."""
-    words = _BRACKETS.sub(" ", text).split()
-    run: list[str] = []
-    skip = _openers(text)
-    for at, word in enumerate([*words, ""]):
-        ends = run and run[-1][-1] in ",.;:!?"
-        if run and (ends or not _has_capital(word)):
-            while run and _bare(run[0]) in OPENERS:  # Sie
-                run = run[1:]
-            if run and _bare(run[0]) not in _NOBODY:
-                yield _Name(tuple(map(_bare, run)), " ".join(run).strip(_EDGES), at - len(run))
-            run = []
-        if _has_capital(word) and at >= skip and not (at and _bare(words[at - 1]) in TITLES and not run):
-            run.append(word)
-
-
-def _openers(text: str) -> int:
-    """Count the words that open a sentence and are no name: ``If``, ``A``, ``Bei``."""
-    words = _BRACKETS.sub(" ", text).split()
-    return next((at for at, word in enumerate(words) if _bare(word) not in OPENERS), len(words))
 
 
 def _about_others(lines: Sequence[Line], texts: _Texts) -> Iterator[tuple[int, Aside]]:
@@ -305,7 +250,7 @@ def _partly_about(lines: Sequence[Line], texts: _Texts) -> Iterator[tuple[int, A
     own = Children(texts.plain.items())
     for at, label in texts.labels.items():
         parts = [part for part in _parts(label.rest) if is_given(part.split()[0]) and _may_be_a_child(part)]
-        missing = [part for part in parts if not own.hold([_bare(word) for word in part.split()])]
+        missing = [part for part in parts if not own.hold([bare_word(word) for word in part.split()])]
         if 0 < len(missing) < len(parts) and not is_given(label.bare.split()[0]):
             note = message("roster.sentence_names", names=", ".join(missing)[:60])
             yield at, Aside(lines[at], (note,), asked=True)
@@ -313,23 +258,23 @@ def _partly_about(lines: Sequence[Line], texts: _Texts) -> Iterator[tuple[int, A
 
 def _is_about(label: Labelled, children: Children) -> bool:
     """Say whether a line with a sign tells of children who have lines: ``Helpers: Mira, Tilo``, ``Anna: nuts``."""
-    words = [_bare(word) for word in label.bare.split()]
+    words = [bare_word(word) for word in label.bare.split()]
     if children.hold(words):
         return is_titled(label.bare) and not children.are(words) and begins_small(label.rest)
     if is_titled(label.bare) and opens_with_given(label.bare):
         return False
-    names = [[_bare(word) for word in part.split() if _has_capital(word)] for part in _parts(label.rest)]
+    names = [[bare_word(word) for word in part.split() if has_capital(word)] for part in _parts(label.rest)]
     return any(names) and all(children.hold(name) for name in names if name) and not begins_small(label.rest)
 
 
 def _tells_whose(label: Labelled) -> bool:
     """Say whether somebody of a child stands behind a label, which then may be a child: ``Xobrel – Mira's cousin``."""
-    return any(word.strip(_EDGES).endswith(_OWNED) for word in label.rest.split())
+    return any(word.strip(EDGES).endswith(OWNED) for word in label.rest.split())
 
 
 def _parts(rest: str) -> list[str]:
     """Return what stands between the signs behind a label, without brackets and remarks."""
-    return [bare for part in _PARTS.split(_BRACKETS.sub(" ", rest)) if (bare := _ASIDE.sub("", part).strip(" .!"))]
+    return [bare for part in _PARTS.split(BRACKETS.sub(" ", rest)) if (bare := _ASIDE.sub("", part).strip(" .!"))]
 
 
 def _may_be_whole(label: str) -> bool:
@@ -367,7 +312,7 @@ def _times_of_a_day(lines: Sequence[Line], texts: _Texts) -> Iterator[tuple[int,
     """Yield the lines of a day's plan (``11:00 Recess``), where known names stand on others and no time before them."""
     timed, children = texts.timed, texts.anybody()
     others = [*texts.plain.values(), *(names for at, names in texts.lists.items() if at not in timed)]
-    names = [name.words for text in timed.values() for name in _names(text)]
+    names = [name.words for text in timed.values() for name in names_in(text)]
     children_only = all(children.hold(name) or not any(map(is_given, name)) for name in names)
     if len(timed) > 1 and len(others) > 1 and given_share(others) >= _MOSTLY and children_only:
         yield from ((at, Aside(lines[at], (message("roster.sentence"),))) for at in timed)
@@ -378,20 +323,10 @@ def _about(line: Line, *, asked: bool = False) -> Aside:
 
 
 def _heads_the_class(label: str) -> bool:
-    words = [_bare(word) for word in label.split()]
+    words = [bare_word(word) for word in label.split()]
     return words[0] in OUR or not CHILDREN.isdisjoint(words)
 
 
 def _is_small(word: str) -> bool:
-    letters = word.strip(_EDGES)
+    letters = word.strip(EDGES)
     return len(letters) > 1 and letters.islower() and begins_small(letters) and letters not in PARTICLES
-
-
-def _has_capital(word: str) -> bool:
-    letters = word.strip(_EDGES)
-    return bool(letters) and is_letter(letters[0]) and not begins_small(letters)
-
-
-def _bare(word: str) -> str:
-    bare = fold(word.strip(_EDGES))
-    return next((bare.removesuffix(end) for end in _OWNED if bare.endswith(end)), bare)
