@@ -56,6 +56,12 @@ def test_a_child_named_at_two_hours_is_made_once() -> None:
     assert practised(text) == ["Mia", "Leo", "Ben"]
 
 
+def test_a_day_whose_times_stand_apart_by_a_tab_is_no_table() -> None:
+    day = "9:00\tReading with Mia Vost, Leo Tarn\n10:00\tLunch\n11:00\tMath with Ben Rey"
+    assert practised(day) == ["Mia", "Leo", "Ben"]
+    assert practised("9:00\tMia Vost\n9:10\tLeo Tarn\n9:20\tBen Rey") == ["Mia", "Leo", "Ben"]
+
+
 @pytest.mark.parametrize(("text", "names"), [
     ("14:50 Cathy\n15:00 Sandy und Nicole\n15:10 Eric\n15:20 Pause\n15:30 Mira", "Cathy Sandy Nicole Eric Mira"),
     ("8:00 Mia Vost\n8:10 Leo Tarn\n8:20 Ava Rey", "Mia Leo Ava"),

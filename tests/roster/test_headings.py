@@ -125,3 +125,10 @@ def test_a_class_with_a_figure_and_a_letter_is_never_a_child_of_one_letter() -> 
     roster = read_roster("Mira\nTilo\nOda\nAnna\nCE1 A")
     assert [child.practice for child in roster.children] == ["Mira", "Tilo", "Oda", "Anna"]
     assert roster.lines[-1].outcome is Outcome.LEFT_OUT
+
+
+@pytest.mark.parametrize("line", ["Olá,", "Olá!", "Olá Rita,", "Olá"])
+def test_a_greeting_whose_marks_no_name_has_is_no_child(line: str) -> None:
+    assert [child.practice for child in read_roster(f"{line}\nMira\nTilo\nAnna").children] == ["Mira", "Tilo", "Anna"]
+    assert heading_reason("Ola Berntsen") is None
+    assert heading_reason("Olá Rita Vost") is None

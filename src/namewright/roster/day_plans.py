@@ -15,8 +15,9 @@ from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
 from namewright.roster.headings import heading_reason
 from namewright.roster.known import is_given
+from namewright.roster.names_in_text import Children
 from namewright.roster.pasted import COLUMN_SIGNS, Line
-from namewright.roster.prose import Aside, Children, is_sentence
+from namewright.roster.prose import Aside, is_sentence
 from namewright.roster.vocabulary import fold
 from namewright.roster.within import Within, behind_a_sign, behind_a_word, is_of_a_day, leads_to_names
 
@@ -58,9 +59,10 @@ def _perhaps(line: Line) -> Aside:
 
 
 def _behind_a_time(text: str) -> str:
-    """Return what stands behind the time that a line opens with, empty where there is none."""
-    time = None if any(sign in text for sign in COLUMN_SIGNS) else _TIME.match(text)
-    return text[time.end() :] if time and any(map(is_letter, text[time.end() :])) else ""
+    """Return what stands behind the time that a line opens with, empty where there is none or the rest has columns."""
+    time = _TIME.match(text)
+    rest = text[time.end() :].strip() if time else ""
+    return rest if any(map(is_letter, rest)) and not any(sign in rest for sign in COLUMN_SIGNS) else ""
 
 
 def _named(rest: str) -> Within | None:

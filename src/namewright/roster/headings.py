@@ -72,6 +72,7 @@ _ASIDE = pattern(r"\s+[-–—|/]\s+.*|,\s*(?=\d|(?P<title>[^\W\d_]+)).*|\s*\([^
 _COUNTED = pattern(r"\d{1,4}(?:st|nd|rd|th|er|[ºª°])?")
 _ELIDED = pattern(r"(?:d|l|dell)['’](?=[^\W\d_])", needs="'’")
 _IN_BRACKETS = pattern(r"\([^()]*\)")
+_MARKED_GREETING = pattern(r"\s*Ol[áÁ](?:\s+[^\W\d_]+)?\s*[,!]*\s*$|\s*Ol[áÁ]!")  # no Ola writes it so
 _ADDRESSED = pattern(r"(?:To|An|Para|À|A|Cc):\s+[^\W\d_a-z]")
 _SIGN = pattern(r"\s[-–—]\s|[:,;(\t]")
 _BETWEEN_DAYS = pattern(r"[-–/+&,.()]+")
@@ -256,8 +257,8 @@ def _is_day(text: str) -> bool:
 
 
 def _greets(words: list[str], text: str) -> bool:
-    """Say whether a line opens a letter: ``Hi Jo,``, ``Ciao Rita, ecco la mia classe``."""
-    if " ".join(words[:2]).strip(",!") in GREETING_PHRASES:
+    """Say whether a line opens a letter: ``Hi Jo,``, ``Ciao Rita, ecco la mia classe``, ``Olá!``."""
+    if " ".join(words[:2]).strip(",!") in GREETING_PHRASES or _MARKED_GREETING.match(text):
         return True
     if words[0].strip(".,!¡") not in GREETINGS or (is_given(words[0].strip(".,!¡")) and not _greets_by_a_name(text)):
         return False
