@@ -171,3 +171,20 @@ def test_a_long_signature_is_asked_about() -> None:
 def test_a_remark_that_ends_in_a_comma_ends_no_letter() -> None:
     names = "Mira Vost\nTilo Brae\n\nXobrel likes trucks,\nAnna Reed\nBen Pell\nClara Quill\nIvo Grell"
     assert [child.practice for child in read_roster(names).children][-4:] == ["Anna", "Ben", "Clara", "Ivo"]
+
+
+MAILS = ["From: Karen Hobb\nSent: Monday, 4 September\nTo: Rosa Quint\nCc: Bea Lind\nSubject: list",
+         "De : Claire Petit\nÀ : Rosa Quint\nObjet : liste", "Von: Petra Vogt\nAn: Rosa Quint\nBetreff: Liste",
+         "Da: Elena Riva\nA: Rosa Quint\nOggetto: elenco", "De: Pilar Sanz\nPara: Rosa Quint\nAsunto: lista"]
+
+
+@pytest.mark.parametrize("head", MAILS)
+def test_whom_a_message_goes_to_is_no_question(head: str) -> None:
+    roster = read_roster(f"{head}\n\nMira Vost\nTilo Brae\nAnna Reed\nBen Pell")
+    assert [child.practice for child in roster.children] == ["Mira", "Tilo", "Anna", "Ben"]
+    assert all(line.outcome is not Outcome.LEFT_OUT for line in roster.lines)
+
+
+def test_a_name_behind_to_with_no_message_about_it_is_asked_about() -> None:
+    roster = read_roster("To: Rosa Quint\nMira Vost\nTilo Brae\nAnna Reed\nBen Pell")
+    assert roster.lines[0].outcome is Outcome.LEFT_OUT

@@ -23,7 +23,7 @@ from namewright.roster.care_words import CARE
 from namewright.roster.columns import stray_cells
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.group_lines import group_lines
-from namewright.roster.heading_words import ARTICLES, CLOSINGS, TODAY
+from namewright.roster.heading_words import ARTICLES, CLOSINGS, MAIL_LABELS, TODAY
 from namewright.roster.headings import heading_reason, opens_as_class
 from namewright.roster.known import is_given, is_known, opens_with_given
 from namewright.roster.labelled import labelled
@@ -45,6 +45,8 @@ _REMARK_SIGN = pattern(r":\s+(?=\S)|\s[-–—]\s+(?=\S)")
 _IN_BRACKETS = pattern(r"\([^()]*\)", needs="(")
 _FIGURE = pattern(r"[\d°º#№]")
 _FIGURE_INSIDE = pattern(r"[^\W\d_]+\d+[^\W\d_]\w*,?")  # Abi01a: a photo’s reading of a name
+_MAIL = pattern(r"\s*([^\W\d_]{1,10})\s?:\s")
+_TO_ONE = pattern(r"\s*(?:To|An|Para|À|A|Cc|Ccn|Cco|Kopie)\s?:\s+[^:,;<>]{2,60}")
 _RULED = pattern(r"\s*([-=_*~–—] ?){3,}\s*")
 _DATED = DAYS | MONTHS | SEASONS | TODAY
 _LONGEST_NAME = 4  # words
@@ -67,7 +69,7 @@ def unlike_lines(texts: Sequence[str]) -> Mapping[int, Unlike]:
     blocks = block_heads(texts, filled)
     groups = group_lines(texts, filled)
     ends, perhaps = _signature(filled)
-    found = _told("closing", ends) | _told("sign", _legend(filled))
+    found = _told("closing", ends) | _told("sign", _legend(filled)) | _told("label", _addressed(filled))
     found |= _told("over", _heads(filled))
     found |= _told("over", (*blocks.heads, *groups.ages)) | _told("title", blocks.titles)
     found |= _told("stop", groups.stops) | _told("count", groups.counts)
@@ -128,6 +130,18 @@ def _signs(text: str, *, alone: bool) -> bool:
     if heading_reason(text) or any(map(str.isdigit, text)) or is_closing(text):
         return True
     return alone and len(words) == 1 and is_given(words[0])
+
+
+def _addressed(filled: Mapping[int, str]) -> Iterator[int]:
+    """Yield the lines that say whom a message goes to, one name each, next to its sender, day or subject."""
+    heads = {at for at, text in filled.items() if (label := _MAIL.match(text)) and fold(label[1]) in MAIL_LABELS}
+    to = {at: match for at, text in filled.items() if (match := _TO_ONE.fullmatch(text))}
+    for at in to:
+        run = {at}
+        while grown := {two for one in run for two in (one - 1, one + 1) if two in heads | set(to)} - run:
+            run |= grown
+        if run & heads:
+            yield at
 
 
 def _is_farewell(text: str) -> bool:
