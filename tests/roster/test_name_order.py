@@ -128,3 +128,12 @@ def test_gian_never_stands_alone_before_another_given_name() -> None:
 def test_a_mother_tongue_is_no_mother(title: str) -> None:
     """The column tells the language of the names, which letter case follows."""
     assert read_roster(f"Name,{title}\nSAYIN KAYA,tr\nMIRA VOST,de").children[0].given == "Sayın"
+
+
+def test_a_line_written_the_other_way_round_is_read_by_its_names_and_told() -> None:
+    """In a list with its family names first, in capitals or not."""
+    for others in ("ROUSSET Capucine\nFAURE Eliott\nGARNIER Inès\nMOREL Jules",
+                   "Rousset Capucine\nMorel Jules\nGirard Manon\nFaure Eliott\nGarnier Inès"):
+        roster = read_roster(f"{others}\nChloé Dubois")
+        assert roster.children[-1].practice == "Chloé"
+        assert roster.lines[-1].notes

@@ -241,7 +241,7 @@ def _split_words(words: list[str], order: Order, least: int = 1) -> Reading:
         given, middle, family = words[:size], words[size:at], words[at:]
     reading = Reading(" ".join(given), " ".join(family + tail))
     loud = {is_all_capitals(word) and not _INITIALS.fullmatch(word) for word in words}
-    certain = len(words) == 2 and len(given) == 1 and not shouted and len(loud) == 1
+    certain = len(words) == 2 and len(given) == 1 and not shouted and len(loud) == 1 and order is not Order.FAMILY
     if certain:
         return reading
     return reading._replace(notes=(_read_as(reading.given, reading.family, " ".join(middle)),))
@@ -252,7 +252,8 @@ def _turned(words: list[str], order: Order) -> Reading | None:
     given_first = order is Order.GIVEN or (order in _MOSTLY_GIVEN and may_be_turned(words)) or (
         order is Order.ALWAYS_GIVEN and are_both_families(words))
     found = None if given_first else family_standing_first(words)
-    if found is None and order is Order.FAMILY:
+    straight = len(words) == 2 and lean(words[0]) > 0 > lean(words[1])  # no family called Chloé has a child Dubois
+    if found is None and order is Order.FAMILY and not straight:
         at = _family_end(words)
         end = at + _given_size(words[at:])
         found = " ".join(words[at:end]), " ".join(words[end:]), " ".join(words[:at])
