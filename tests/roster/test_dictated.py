@@ -60,7 +60,8 @@ def test_a_child_of_whom_something_is_told_opens_no_class(text: str) -> None:
 
 
 @pytest.mark.parametrize("text", [
-    "", ",", "I have", "so I have ,, and", "Mia, Leo and Ada", "the teachers are Mia, Leo and Ada",
+    "", ",", "À, Mia, Leo, Ada", "À frente: Mia, Leo, Ada",
+    "I have", "so I have ,, and", "Mia, Leo and Ada", "the teachers are Mia, Leo and Ada",
     "I have 3 kids, Mia, Leo"])
 def test_what_tells_no_class(text: str) -> None:
     assert told_aloud(text) is None

@@ -55,9 +55,9 @@ def told_aloud(text: str) -> Several | None:
     told = _told(text.split()) if len(text) <= _LONGEST and not any(map(str.isdigit, text)) else None
     if told is None or len(told.names) < _FEWEST or not all(len(name.split()) <= _MOST_WORDS for name in told.names):
         return None
-    before = [fold(word.strip(_EDGES)) for word in told.before]
+    before = [fold(word.strip(_EDGES)) for word in told.before if word.strip(_EDGES) not in "Àà"]  # “il y a” has
     ours = not (CHILDREN | _INSIDE | HEADING_WORDS).isdisjoint(before)
-    child = is_given(before[0]) and not ours  # Una has Leo, Ana and Ben as friends
+    child = any(map(is_given, before[:1])) and not ours  # Una has Leo, Ana and Ben as friends
     others = any(word.removesuffix("s") in OTHER_PEOPLE or word in OTHER_PEOPLE for word in before[-_LAST:])
     if child or others or _HAVING.isdisjoint(before[-_LAST:]):
         return None
