@@ -85,7 +85,8 @@ class Classbook(Opened):
         RosterError, with nothing changed, for a text with no child in it.
         """
         with self.changing():
-            before, number = list_before.held(self._db, self.class_settings) if for_a_day else {}, self.roster_id()
+            before = list_before.held(self._db, self._settings_of_list()) if for_a_day else {}
+            number = self.roster_id()
             update = rosters.take_roster(self._db, text, self._part(), who, when, same or {}, after_roster, whole=whole,
                                          joins=True, words=words, answers=answers)
             if not for_a_day:
@@ -106,7 +107,7 @@ class Classbook(Opened):
         hashes of lines of which no later list asks again, ``mark`` makes such a hash. Raises as ``update_roster``.
         """
         with self.changing():
-            before, number = list_before.held(self._db, self.class_settings), self.roster_id()
+            before, number = list_before.held(self._db, self._settings_of_list(settings)), self.roster_id()
             set_too = self.set_class_settings(settings, who=who, when=when)
             after = self.roster_id() if after_roster == number else after_roster  # read again, it may have a new one
             update = rosters.take_roster(self._db, text, self._part(), who, when, same or {}, after, whole=whole,
@@ -126,6 +127,11 @@ class Classbook(Opened):
         lines = sorted(one.child.line for one in self.children())
         pairs = zip((as_typed[child.line] for child in typed.children), (kept[at - 1] for at in lines), strict=False)
         return list_before.on_kept_lines(settled, pairs, mark)
+
+    def _settings_of_list(self, too: Collection[str] = ()) -> Mapping[str, str]:
+        """Return the settings that go back with a list: the part of the name, and those that are set with it."""
+        now = self.class_settings
+        return {key: now.get(key, "") for key in ("practise", *too)}
 
     def trial(self, text: str, part: NamePart, *, same: Mapping[int, int] | None = None,
               answers: Answers = NO_ANSWERS) -> tuple[RosterUpdate, dict[int, str]]:
@@ -164,7 +170,7 @@ class Classbook(Opened):
             if self.roster_id() != after_roster:
                 raise ClassbookError("classbook.list_meanwhile")
             before = list_before.bring_back(self._db)
-            back = {key: before.settings.get(key, "") for key in ("practise", "language")}
+            back = {key: str(before.settings[key]) for key in ("practise", "language") if key in before.settings}
             tried = Draft(before.tried, self._part(), before.settled, roster=self.roster_id())
             saves.keep(self._db, None, back, "", None, None)
             if before.tried and (over_draft or drafts.draft(self._db) is None):
