@@ -72,8 +72,10 @@ def rows_by_grown_up(rows: Sequence[tuple[Row, Name]]) -> Mapping[int, Further]:
     """
     found: dict[int, Further] = {}
     for (above, one), (row, two) in pairwise(rows):
+        if one != two or not all(two):
+            continue
         first, second = _grown_ups(above, one), _grown_ups(row, two)
-        if one != two or not all(two) or not first or not second or first & second:
+        if not first or not second or first & second:
             continue
         if _own(above, one) == _own(row, two):
             name = " ".join(word for word in _words(row) if fold(word) in _parts(two))

@@ -62,6 +62,7 @@ _KOREAN = word_set("""
     han, oh, seo, suh, shin, sin, kwon, gwon, hwang, ahn, an, song, ryu, yoo, yu, hong, jeon, jun, ko, go, moon,
     mun, yang, son, bae, baek, paik, heo, hur, nam, shim, noh, roh, ha, kwak, sung, cha, joo, ju, woo, koo, gu, min,
     jin, na, ji, eom""")
+_STANDING_FIRST = _VIETNAMESE | _CHINESE | _KOREAN
 _SYLLABLE_VI = (  # this and the next are compiled by re, which keeps them, where a list first has such a family name
     r"(?:ngh|ng|nh|ch|gh|gi|kh|ph|qu|th|tr|[bcdghklmnprstvxđ])?[aeiouy]{1,3}(?:ch|ng|nh|[cmnptiuoy])?")
 _SYLLABLE_ZH = (
@@ -156,7 +157,7 @@ def family_standing_first(words: Sequence[str]) -> tuple[str, str, str] | None:
 
     In Vietnamese the last word is the given name, and those between are told as left out.
     """
-    if not 2 <= len(words) <= _MAX_WORDS:
+    if not 2 <= len(words) <= _MAX_WORDS or _plain(words[0]) not in _STANDING_FIRST:
         return None
     first, rest = _folded(words)
     if _is_vietnamese(words, first, rest):
