@@ -94,7 +94,7 @@ def heading_reason(text: str) -> Message | None:
         return None
     if text.rstrip().endswith(":"):
         return message("roster.heading_colon")
-    first, rest = words[0].strip(".,!"), words[1:]
+    first = words[0].strip(".,!")
     label = _LABEL.match(text)
     label = label if label and label[1].strip() else None
     if label and MAIL_LABELS.issuperset(fold(label[1]).split()) and not (len(label[1]) < _FEW + 1 and "," in text):
@@ -102,9 +102,14 @@ def heading_reason(text: str) -> Message | None:
     if label and _SIGNS.fullmatch(text, label.end()) and first not in TITLES and not (
             OTHER_PEOPLE.intersection(fold(label[1]).split())):
         return None  # a group and the names of it
-    behind = named_behind_a_day(strip_numbering(text)) if first not in TITLES else None
-    if behind:
+    if first not in TITLES and named_behind_a_day(strip_numbering(text)):
         return None
+    return _reason_by_opening(words, text) or _reason_by_words(words, text)
+
+
+def _reason_by_opening(words: list[str], text: str) -> Message | None:
+    """Say why a line is about the class by how it opens."""
+    first, rest = words[0].strip(".,!"), words[1:]
     if _greets(words, text) or _is_note(words, text):
         return message("roster.heading_remark")
     if first in TITLES and rest:
@@ -121,6 +126,12 @@ def heading_reason(text: str) -> Message | None:
         return message("roster.heading_word", word=first)
     if ":" in rest and _is_label(" ".join(words[: words.index(":")]), text):
         return message("roster.heading_label")
+    return None
+
+
+def _reason_by_words(words: list[str], text: str) -> Message | None:
+    """Say why a line is about the class by all of its words."""
+    first, rest = words[0].strip(".,!"), words[1:]
     ends = first in ENDS and bool(rest) and all(word in OF_THE | LISTS for word in rest)
     days = _is_date(words) or _is_day(text) or _are_days(text) or _is_month(first, rest)
     dated = ends or days or _is_of_class_words(text)
