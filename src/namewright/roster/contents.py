@@ -94,7 +94,7 @@ class _Column:
     @cached_property
     def of_others(self) -> bool:
         """Say whether most cells open with who a grown-up is to a child: ``mother``, ``Mutter Jo Vost``."""
-        return share(_tells_who(cell.split()[0]) for cell in self.cells) >= _MOSTLY
+        return share(any(map(_tells_who, cell.split()[:1])) for cell in self.cells) >= _MOSTLY
 
     @cached_property
     def runs(self) -> bool:
