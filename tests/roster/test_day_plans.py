@@ -106,3 +106,18 @@ def test_words_that_nobody_wrote_down_lose_hardly_anybody(tongue: str, words: st
 def test_two_languages_and_half_the_words_are_kept_apart() -> None:
     assert set(KEPT_TONGUES) < set(TONGUES)
     assert not any(set(tongue.kept) & set(tongue.activities) for tongue in TONGUES.values())
+
+
+@pytest.mark.parametrize("did", ["{} to speech", "{} wird abgeholt", "{} part avec sa mamie", "{} va a logopedia"])
+def test_what_a_child_does_at_an_hour_is_no_family_name(did: str) -> None:
+    """Who has a line is told; who has none is asked about."""
+    day = f"9:00 Snack\n10:00 {did.format('Ava')}\n11:00 Recess\n12:00 Bus"
+    roster = read_roster(f"Mia Vost\nAva Rey\nLeo Tarn\n\n{day}")
+    assert [child.family for child in roster.children] == ["Vost", "Rey", "Tarn"]
+    assert roster.lines[5].outcome is Outcome.HEADING
+    unknown = read_roster(f"Mia Vost\nBen Rey\nLeo Tarn\n\n{day}")
+    assert len(unknown.children) == 3
+    assert unknown.lines[5].outcome is Outcome.LEFT_OUT
+    beside = read_roster(f"Mia Vost\nAva Rey\nLeo Tarn\n\n{day.replace('Ava', 'Ava and Xobrel')}")
+    assert len(beside.children) == 3
+    assert beside.lines[5].outcome is Outcome.LEFT_OUT

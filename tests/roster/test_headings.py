@@ -132,3 +132,10 @@ def test_a_greeting_whose_marks_no_name_has_is_no_child(line: str) -> None:
     assert [child.practice for child in read_roster(f"{line}\nMira\nTilo\nAnna").children] == ["Mira", "Tilo", "Anna"]
     assert heading_reason("Ola Berntsen") is None
     assert heading_reason("Olá Rita Vost") is None
+
+
+@pytest.mark.parametrize("line", ["Lunch: pizza", "Mittagessen - nudeln", "Goûter : pommes", "Merienda: fruta"])
+def test_what_a_day_has_in_small_letters_behind_a_sign_is_asked_about(line: str) -> None:
+    roster = read_roster(f"{line}\nMira\nTilo\nAnna")
+    assert [child.practice for child in roster.children] == ["Mira", "Tilo", "Anna"]
+    assert roster.lines[0].outcome is not Outcome.CHILD

@@ -10,15 +10,17 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 
 from namewright.message import message
+from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
+from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
 from namewright.roster.headings import heading_reason
 from namewright.roster.known import is_given
-from namewright.roster.names_in_text import Children
+from namewright.roster.names_in_text import Children, names_in
 from namewright.roster.pasted import COLUMN_SIGNS, Line
 from namewright.roster.prose import Aside, is_sentence
-from namewright.roster.vocabulary import fold
+from namewright.roster.vocabulary import AND_WORDS, fold
 from namewright.roster.within import Within, behind_a_sign, behind_a_word, is_of_a_day, leads_to_names
 
 _HOUR = r"\d{1,2}(?:[:.h]\d\d(?!\d)(?:\s?(?:Uhr|h|[AaPp]\.?[Mm]\b\.?))?|\s?(?:Uhr|h|[AaPp]\.?[Mm]\b\.?)(?!\w))"
@@ -97,24 +99,32 @@ class _Day:
         own = [(at, line.text) for at, line in enumerate(lines) if at not in timed and any(map(is_letter, line.text))
                and not heading_reason(line.text) and not is_sentence(strip_numbering(line.text))]
         whole = [part for rest in timed.values() if (named := _named(rest)) for part in named.parts if " " in part]
-        whole += [rest for rest in timed.values() if _opens_with_a_child(rest)]
         self._own, self._whole = Children(own), Children(list(enumerate(whole)))
         self._made: set[str] = set()
 
     def read(self, line: Line, rest: str) -> Iterator[Line | Aside]:
         """Yield what becomes of one line."""
         named = _named(rest)
-        if named and not is_of_a_day(rest):
+        if named and not is_of_a_day(rest) and not _opens_with_a_child(rest):
             yield from self._of_names(line, named)
         elif is_of_a_day(rest):
             yield Aside(line, (message("roster.sentence"),))
         elif not is_given(rest.split()[0].strip(",;:.!")) or " " not in rest:
             yield _perhaps(line)
-        elif self._own.hold(_words(rest)) or fold(rest) in self._made:
-            yield Aside(line, (message("roster.about_children"),))
         else:
-            self._made.add(fold(rest))
-            yield line._replace(text=rest, notes=(*line.notes, message("roster.number")))
+            yield self._of_a_child(line, rest)
+
+    def _of_a_child(self, line: Line, rest: str) -> Line | Aside:
+        """Return what becomes of a line that opens with a given name; what the child does is no family name."""
+        names = [name for name in names_in(rest) if not is_of_a_day(name.typed)]
+        missing = [name.typed for name in names if not self._own.hold(name.words) and not self._is_made(name.typed)]
+        small = any(begins_small(word) and word not in PARTICLES | AND_WORDS for word in rest.split())
+        if names and not missing:
+            return Aside(line, (message("roster.about_children"),))
+        if small or len(missing) < len(names):
+            return Aside(line, (message("roster.sentence_names", names=", ".join(missing)[:60]),), asked=True)
+        self._made |= set(map(fold, missing))
+        return line._replace(text=rest, notes=(*line.notes, message("roster.number")))
 
     def _of_names(self, line: Line, named: Within) -> Iterator[Line | Aside]:
         listed = [part for part in named.parts if self._own.hold(_words(part))]
@@ -137,4 +147,4 @@ class _Day:
 
 
 def _words(name: str) -> list[str]:
-    return fold(name).replace(",", " ").split()
+    return [word.strip(".:;!") for word in fold(name).replace(",", " ").split()]

@@ -177,6 +177,9 @@ def perhaps_heading(text: str) -> Message | None:
         return None
     if len(words) == 1 and words[0] in DAY_WORDS and may_be_a_child(bare):  # Gita is a trip, and a girl
         return _perhaps(text)
+    label = _LABEL.match(strip_numbering(text))
+    if label and is_of_a_day(label[1]) and begins_small(strip_numbering(text)[label.end() :]):  # Lunch: pizza
+        return _perhaps(text)
     if _may_be_a_room(words) and (not is_known(words[0]) or _is_led(text)):
         return _perhaps(text)
     if _may_greet(words) or (len(words) == _FEW and _asks_kindly(words[1]) and not is_given(words[0])):
