@@ -110,3 +110,12 @@ def test_behind_a_time_stands_no_month() -> None:
     """Março is one, and Marco is a child."""
     assert practised("8:30 Marco, Mirel, Bo") == ["Marco", "Mirel", "Bo"]
     assert practised("8:30 Marco Vost\n9:15 Mirel Tarn") == ["Marco", "Mirel"]
+
+
+@pytest.mark.parametrize("told", ["is coming", "se apunta", "vient", "kommt mit", "viene", "vai"])
+def test_a_child_told_of_in_a_chat_is_no_title_of_its_dates(told: str) -> None:
+    """A message without a sender's name behind its time stands over the first one that has one."""
+    said = ["Jo Vost: Who is coming to the farm? Write your child's name", f"Jo Vost: Mia {told}",
+            "Ada Tarn joined", f"Ada Tarn: Leo {told}", "Una Elm joined", "Kit Lund joined", "Una Elm: Ana"]
+    lines = [f"03/10/2025, 17:0{at} - {each}" for at, each in enumerate(said)]
+    assert practised("\n".join(lines)) == ["Mia", "Leo", "Ana"]

@@ -110,3 +110,12 @@ def test_a_job_of_a_child_and_a_family_name_are_no_adult() -> None:
 @pytest.mark.parametrize("line", ["• Haithdlam R. – no dunking please", "- Qwembel Z: no photos please"])
 def test_an_initial_makes_a_name_of_what_stands_before_a_request(line: str) -> None:
     assert read_roster(f"{line}\n{BULLETS}").lines[0].outcome is Outcome.CHILD
+
+
+@pytest.mark.parametrize("title", ["Allergien / Essen", "Allergies / food", "ALLERGIE – riservato", "Alergias – 3.º A"])
+@pytest.mark.parametrize("sign", [" =", ":", " –"])
+def test_a_title_that_opens_with_a_word_of_care_is_made_by_nobody(title: str, sign: str) -> None:
+    names = ["Xobrel Vost", "Vemka Tarn", "Outhna Quill", "Kwil Elm"]
+    read = read_roster("\n".join((title, *(f"{name}{sign} milk" for name in names))))
+    assert [child.practice for child in read.children] == ["Xobrel", "Vemka", "Outhna", "Kwil"]
+    assert read.lines[0].outcome in {Outcome.LEFT_OUT, Outcome.HEADING}

@@ -17,9 +17,9 @@ from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
 from namewright.roster.heading_words import ARTICLES, NO_SCHOOL
-from namewright.roster.known import is_given
+from namewright.roster.known import is_given, opens_with_given
 from namewright.roster.labelled import Labelled, labelled
-from namewright.roster.pasted import COLUMN_SIGNS, Line
+from namewright.roster.pasted import CHAT, COLUMN_SIGNS, Line
 from namewright.roster.shares import given_share, share
 from namewright.roster.vocabulary import (
     ANY_DAYS,
@@ -159,7 +159,8 @@ def _behind(lines: Sequence[Line], found: dict[int, _Opened]) -> Iterator[Line]:
         if opened is None:
             under = any(map(is_letter, lines[at - 1].text)) if at else False
             title = at < first and above and any(map(is_letter, line.text)) and not _may_be_a_child(line.text, under)
-            yield line.heading(line.text) if title else line
+            told = CHAT in line.notes and opens_with_given(line.text)  # a message: Mira is coming
+            yield line.heading(line.text) if title and not told else line
         elif _names_nobody(opened.rest, titled=titled, loud=loud):
             yield line.heading(line.text)
         elif placed and (place := _placed(opened.rest)):

@@ -17,6 +17,7 @@ from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
+from namewright.roster.care_words import CARE
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.heading_words import ARTICLES, HEADING_WORDS, LEVELS, LISTS, PLACES
 from namewright.roster.headings import opens_as_class
@@ -33,6 +34,7 @@ _SIGNED = pattern(rf"^(?:{_SIGN}|{_COUNT})|,", re.MULTILINE)
 _ASIDE = pattern(r"\s[-–—|/]\s|[,:(\[]")
 _LABEL_OF_AN_ADULT = pattern(rf"[\s,–—-](?:{'|'.join(map(re.escape, sorted(ADULTS)))})\s?:\s")
 _CLASS = HEADING_WORDS | LEVELS | PLACES | LISTS | ADULTS
+_NAMES_BEHIND = pattern(r"[,;:&+]")
 _ENOUGH, _MOST_ABOVE = 3, 4  # lines with a sign; lines over the first number
 _MOSTLY, _NEARLY_ALL = 0.6, 0.8
 _LONGEST = 200
@@ -70,11 +72,16 @@ def _by_signs(lines: Sequence[str], delimiter: str) -> Above:
 def _over_asides(lines: Sequence[str]) -> Iterator[int]:
     """Yield the first line where an empty one parts it from the rest, and nearly all others have something aside.
 
-    A known given name there is a child that has nothing beside it.
+    A known given name there is a child that has nothing beside it. A word of care that opens it needs no empty line.
     """
     filled = {at: strip_numbering(line) for at, line in enumerate(lines) if any(map(is_letter, line))}
     first = next(iter(filled), len(lines))
-    if len(filled) <= _ENOUGH or first + 1 in filled or is_title(lines[first]):
+    if len(filled) <= _ENOUGH or is_title(lines[first]):
+        return
+    words = _words(filled[first])
+    if fold(words[0]) in CARE and not any(map(is_given, words)) and not _NAMES_BEHIND.search(filled[first]):
+        yield first  # Allergies / food
+    if first + 1 in filled:
         return
     told = [ASIDE.search(text) is not None for text in filled.values()]
     if not told[0] and share(told[1:]) >= _NEARLY_ALL and not opens_with_given(filled[first]):
