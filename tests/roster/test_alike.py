@@ -22,6 +22,8 @@ TAKEN = [
      ["Mira Vost", "Bo Tarn", "Oda Quill", "Una Vale", "Jo Elm", "Al Fen"]),
     (("Back row, left to right: Mira", "Middle row: Bo", "Not pictured: Oda"), ["Mira", "Bo", "Oda"]),
     (("Chef de rang: Mira", "Gardien de la porte: Bo", "En repos: Oda"), ["Mira", "Bo", "Oda"]),
+    (("Türdienst: Xobrel", "Kalender: Vemka", "Blumendienst: Outhna", "Frei: Kwil"),
+     ["Xobrel", "Vemka", "Outhna", "Kwil"]),
     (("Mira (elle)", "Bo (elle)", "Oda (elle)"), ["Mira", "Bo", "Oda"]),
 ]
 

@@ -19,6 +19,7 @@ from namewright.roster.capitals import is_titled
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.known import is_given, is_known, lean, opens_with_given
 from namewright.roster.labelled import Labelled, labelled
+from namewright.roster.labelled_groups import is_of_a_group_or_job
 from namewright.roster.pasted import Line
 from namewright.roster.remarks import parted_tail, signs_of_remarks
 from namewright.roster.shares import given_share, share
@@ -154,6 +155,8 @@ def _stand_behind(before: Sequence[str], behind: Sequence[str], *, dated: bool) 
     if one <= _CLEARLY < _MOSTLY < two:
         return True
     first, second = given_share(before), given_share(behind)
+    if share(map(is_of_a_group_or_job, before)) >= _MOSTLY and all(map(is_titled, behind)) and first < _CLEARLY:
+        return not any(map(_tells, behind))
     if (dated or _say_again(before)) and not _say_again(behind) and first < _CLEARLY:
         return all(map(is_titled, behind)) and not any(map(_tells, behind))
     if two <= _MOSTLY or share(map(_is_no_label, before)) >= _CLEARLY or share(map(_tells, behind)) >= _CLEARLY:

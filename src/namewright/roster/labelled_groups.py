@@ -213,7 +213,7 @@ def _is_about_a_child(label: str) -> bool:
     return is_word_about(label.split()[-1]) and _WORDS_OF_GROUPS.isdisjoint(fold(label).replace(".", " ").split())
 
 
-def _is_of_a_group_or_job(label: str) -> bool:
+def is_of_a_group_or_job(label: str) -> bool:
     """Say whether a word of a label tells a group, a day or what a child does: ``Lights``, ``Türdienst``."""
     words = _label_words(label)
     job = not JOBS.isdisjoint(words) or any(word.endswith(JOB_ENDINGS) for word in words)
@@ -233,7 +233,7 @@ def _are_groups(groups: Sequence[_Group], shared: str) -> bool:
     whole = share(" " in name for name in names) >= _MOSTLY
     if shared:
         return whole or given_share(names) >= _SOME
-    if share(_is_of_a_group_or_job(group.label) for group in groups) >= _MOSTLY:
+    if share(is_of_a_group_or_job(group.label) for group in groups) >= _MOSTLY:
         return True
     labels = [_label_words(group.label) for group in groups]
     if all(lean(name) > 0 for name in names) and not any(is_given(word) for words in labels for word in words):
