@@ -14,6 +14,7 @@ from openpyxl import Workbook
 from webhelp import HOST, MESSY, Visitor, labels, list_shown, list_typed, token_in
 
 from namewright.classbook import Classbook
+from namewright.web import list_reading
 from namewright.web.desk import Member, close_book, members
 
 
@@ -296,6 +297,19 @@ def test_a_list_of_many_children_in_each_line_is_refused_as_their_lines_would_be
     answer = visitor.post("/class/list/read?part=lines", {"text": text, "based": "0", "practise": "given"})
     assert "The page takes up to 400" in answer.text
     assert len(answer.text) < 20_000
+
+
+def test_while_two_long_lists_are_read_a_third_is_sent_again_later(visitor: Visitor,
+                                                                   monkeypatch: pytest.MonkeyPatch) -> None:
+    """A list of the usual length is read meanwhile, and what was typed of the long one is kept."""
+    monkeypatch.setattr(list_reading, "_PATIENCE_S", 0.0)
+    text = "\n".join(f"Mirel, {'a long remark ' * 20}" for _ in range(200))
+    assert len(text) > list_reading.LONG
+    with list_reading._places, list_reading._places:
+        assert "Two other long lists" in list_shown(visitor, text)
+        assert list_typed(visitor) == text
+        assert "Two other long lists" not in list_shown(visitor, "Mirel\nTilo")
+    assert "Two other long lists" not in list_shown(visitor, text)
 
 
 @pytest.mark.parametrize("shape", SHAPES.values(), ids=SHAPES)

@@ -6,6 +6,7 @@ from collections import Counter
 from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
+from threading import BoundedSemaphore
 from typing import cast
 
 from flask import g
@@ -24,6 +25,9 @@ from namewright.web.list_ways import AS_KNOWN
 
 MAX_LINES = 400
 MAX_CHARACTERS = 500 * MAX_LINES  # reading takes time with every one, and nobody waits for more than a list
+LONG = 40_000  # characters: few lists have a tenth of them, and one made to be slow takes seconds
+_PATIENCE_S = 1.0
+_places = BoundedSemaphore(2)  # for long lists, so that whoever sends many of them does not keep all others waiting
 _FEW = 2  # notes alike that still stand on their own lines
 _SHOWN = 4  # names of a column that is asked about
 _UNUSED = "roster.columns"
@@ -163,6 +167,17 @@ def _read(text: str, part: NamePart, notes: tuple[Message, ...], columns: str) -
         return _too_many(text, len(text.splitlines()))
     if len(text) > MAX_CHARACTERS:
         return Reading(text[:MAX_CHARACTERS], problem=message("web.list.too_long", most=MAX_CHARACTERS))
+    if len(text) < LONG:
+        return _read_now(text, part, notes, columns)
+    if not _places.acquire(timeout=_PATIENCE_S):
+        return Reading(text, problem=message("web.list.busy"))
+    try:
+        return _read_now(text, part, notes, columns)
+    finally:
+        _places.release()
+
+
+def _read_now(text: str, part: NamePart, notes: tuple[Message, ...], columns: str) -> Reading:
     try:
         names_in = class_settings().get("names_in", "")
         roster = read_known(text, lambda tried: read_roster(tried, LIST, part, columns, names_in), _known())
