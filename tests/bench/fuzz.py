@@ -1,7 +1,7 @@
 """A fuzzer guided by which lines were reached (atheris) on the targets of ``tests/fuzz``, one target a run.
 
 ``pip install atheris``, then ``python tests/bench/fuzz.py list --seconds 600``. It ends at the first finding, which
-it writes into a file beside it. Its last results stand in DEVELOPERS.md.
+it writes into a file in the folder where it was started. Its last results stand in DEVELOPERS.md.
 """
 
 from __future__ import annotations
