@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from namewright.roster.day_words import BESIDE_DAY, DAY_PHRASES, DAY_WORDS, WITH
+from namewright.roster.parsing import read_roster
 from namewright.roster.vocabulary import fold
 from namewright.roster.within import behind_a_sign, behind_a_word, is_of_a_day, may_be_a_child, named_behind_a_day
 
@@ -75,3 +76,9 @@ def test_a_given_name_that_is_a_word_of_a_day_may_be_a_child() -> None:
 def test_the_words_are_folded_and_none_tells_a_day_and_stands_beside_one() -> None:
     assert all(word == fold(word) for word in DAY_WORDS | BESIDE_DAY | DAY_PHRASES | WITH)
     assert not DAY_WORDS & BESIDE_DAY
+
+
+@pytest.mark.parametrize("line", ["sits with …\t…", "Lunch with Mia, …\t… and Leo"])
+def test_a_cell_of_signs_alone_among_names_is_no_error(line: str) -> None:
+    """As a list kept whole has where a name was erased: it ended the program."""
+    assert [child.practice for child in read_roster(f"{line}\nMia Moss\nLeo Tarn").children][-2:] == ["Mia", "Leo"]

@@ -143,8 +143,8 @@ def _names(text: str) -> Iterator[str]:
         bare = part.strip(" !…")
         bare = bare if _INITIAL.search(bare) else bare.rstrip(".")
         words = [fold(word.strip(_EDGES)) for word in bare.split()]
-        adult = bool(bare) and words[0] in TITLES | OTHER_PEOPLE and not is_given(words[0])
-        if bare and not adult and not is_of_a_day(bare):
+        adult = bool(words) and words[0] in TITLES | OTHER_PEOPLE and not is_given(words[0])
+        if words and not adult and not is_of_a_day(bare):
             yield bare
 
 
