@@ -88,3 +88,12 @@ def test_names_of_another_person_and_second_names_are_told_apart() -> None:
     ("Child's first name", 0), ("Vorname", 0)])
 def test_which_child_a_title_is_about(title: str, number: int) -> None:
     assert child_number(title)[0] == number
+
+
+@pytest.mark.parametrize("titles", [
+    "First name,Last name,Name,Phone,Name,Phone", "Vorname,Nachname,Name,Telefon,Name,Telefon",
+    "Nombre,Apellidos,Alumno,Tel.,Nombre completo,Tel."])
+def test_whole_names_beside_both_parts_are_somebody_elses_and_ask_nothing(titles: str) -> None:
+    rows = ("Mira,Vost,Jo Vost,555,Al Vost,556", "Leo,Tarn,Bo Tarn,557,Ed Tarn,558")
+    assert [(child.given, child.family) for child in read_roster("\n".join((titles, *rows))).children] == [
+        ("Mira", "Vost"), ("Leo", "Tarn")]

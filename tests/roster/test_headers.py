@@ -216,3 +216,13 @@ def test_a_form_asks_in_its_own_words_for_the_hand(title: str) -> None:
 @pytest.mark.parametrize("title", ["Como se llama su hijo?", "Wie heißt Ihr Kind?", "Comment s'appelle votre enfant ?"])
 def test_what_a_child_is_called_is_its_whole_name(title: str) -> None:
     assert header_role(title) is Role.FULL
+
+
+@pytest.mark.parametrize("titles", [
+    "Alumno,Aula,Nombre,Teléfono", "Alunno,Aula,Nome,Telefono", "Aluno,Sala,Nome,Telemóvel", "Child,Room,Name,Phone",
+    "Kind,Raum,Name,Telefon", "Élève,Salle,Nom,Téléphone"])
+def test_a_name_beside_the_column_of_children_is_somebody_elses(titles: str) -> None:
+    rows = "Mira Vost,1,Jo Vost,555 0101\nXobrel Tarn,2,Vemka Tarn,555 0102"
+    assert [(child.given, child.family) for child in read_roster(f"{titles}\n{rows}").children] == [
+        ("Mira", "Vost"), ("Xobrel", "Tarn")]
+    assert len(read_roster("Alumno,Nombre,Apellidos\n1,Mira,Vost\n2,Xobrel,Tarn").children) == 2

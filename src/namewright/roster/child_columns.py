@@ -44,7 +44,8 @@ def from_child_columns(lines: list[Line], table: Table) -> list[Line]:
 def doubted(table: Table) -> Table:
     """Return a table with its doubt where two columns hold whole names and the titles do not tell who they are."""
     whole = [at for at, role in enumerate(table.roles) if role is Role.FULL]
-    if table.header is None or table.grid or len(whole) < 2:
+    parted = {Role.GIVEN, Role.FAMILY} <= set(table.roles)  # then whole names are somebody else's
+    if table.header is None or table.grid or parted or len(whole) < 2:
         return table
     first, second = whole[:2]
     pairs = [(words[0], words[1]) for row in table.rows if row.line > table.header and len(row.cells) > second

@@ -152,6 +152,9 @@ def _of_the_child(cells: Sequence[str], known: list[Role | None]) -> list[Role |
         roles |= {Role.GIVEN, Role.FAMILY}
     yours = [any(said) and not own and not YOURS.isdisjoint(_plain(cell).split())
              for cell, own in zip(cells, said, strict=True)]
+    if Role.FULL in roles and Role.FAMILY not in known:  # Alumno, Teléfono, Nombre
+        known = [Role.FULL if role is Role.GIVEN and not own and not MAYBE_WHOLE.isdisjoint(_tries(_plain(cell))) else
+                 role for cell, role, own in zip(cells, known, said, strict=True)]
     return [Role.OTHER if role in NAME_ROLES and not own and (role in roles or who) else role
             for role, own, who in zip(known, said, yours, strict=True)]
 
