@@ -74,7 +74,14 @@ def broken_promises(text: str) -> str:
     for child in roster.children:
         if not typed.issuperset(char for char in fold(child.practice) if char.isalpha()):
             return f"a name that nobody typed: {child.practice}"
-    again = read_roster(roster.text or text)
-    if [one.practice for one in again.children] != [one.practice for one in roster.children]:
-        return f"read otherwise from what is kept: {[one.practice for one in again.children]}"
+    again = _practised(roster.text or text)
+    if again != [one.practice for one in roster.children]:
+        return f"read otherwise from what is kept: {again}"
     return ""
+
+
+def _practised(text: str) -> list[str]:
+    try:
+        return [one.practice for one in read_roster(text).children]
+    except RosterError as error:
+        return [error.message.key]
