@@ -36,7 +36,7 @@ def test_each_kind_of_a_childs_own_has_a_maker(setter: Typesetter, kind: Kind) -
     assert there == (kind in FOR_EACH_CHILD and kind not in TO_KNOW and kind is not Kind.TILES)
 
 
-@pytest.mark.parametrize("kind", OF_NOTES)
+@pytest.mark.parametrize("kind", sorted(OF_NOTES))
 def test_of_what_was_not_noted_there_is_no_page(setter: Typesetter, kind: Kind) -> None:
     if make := own(setter).maker(kind):
         with pytest.raises(NothingNoted):
