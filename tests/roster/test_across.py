@@ -54,3 +54,10 @@ def test_names_on_no_list_are_told_by_skills_in_small_letters() -> None:
 def test_a_table_with_names_down_the_side_stays(text: str) -> None:
     lines = [Line(line, at) for at, line in enumerate(text.splitlines())]
     assert from_names_across(lines) == lines
+
+
+def test_a_table_with_titles_has_a_row_for_each_child() -> None:
+    """A name that comes again in its row, and a title Family, do not make names that stand across."""
+    text = "Family;Given;Goes by;Mother;Hand;Sister\nTarn-Vost;Leo;;;left;\nRosa;Mia;Mia;;;Leo\nQuorne;Zyphra;;;;Zyphra"
+    assert [(child.given, child.family) for child in read_roster(text).children] == [
+        ("Leo", "Tarn-Vost"), ("Mia", "Rosa"), ("Zyphra", "Quorne")]

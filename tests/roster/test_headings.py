@@ -139,3 +139,15 @@ def test_what_a_day_has_in_small_letters_behind_a_sign_is_asked_about(line: str)
     roster = read_roster(f"{line}\nMira\nTilo\nAnna")
     assert [child.practice for child in roster.children] == ["Mira", "Tilo", "Anna"]
     assert roster.lines[0].outcome is not Outcome.CHILD
+
+
+@pytest.mark.parametrize("text", ["5 años A", "4-5 years", "5 years old", "3 ans", "5 Jahre", "4 anni B", "5 anos C"])
+def test_an_age_alone_is_no_child(text: str) -> None:
+    roster = read_roster(f"{text}\nMira Vost\nTilo Tarn")
+    assert [child.practice for child in roster.children] == ["Mira", "Tilo"]
+
+
+@pytest.mark.parametrize("title", ["Red table", "Rote Gruppe", "Sunny room", "Table rouge", "Grupo azul"])
+def test_a_table_named_twice_is_no_child(title: str) -> None:
+    roster = read_roster(f"{title}\nMira Vost\nTilo Tarn\n{title}\nUna Elm\nBo Thal")
+    assert [child.practice for child in roster.children] == ["Mira", "Tilo", "Una", "Bo"]

@@ -14,7 +14,7 @@ from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.columns import WIDE_SPACE, split_cells
-from namewright.roster.headers import header_role
+from namewright.roster.headers import header_role, header_roles
 from namewright.roster.known import is_given
 from namewright.roster.pasted import Line
 from namewright.roster.shares import given_share
@@ -42,7 +42,10 @@ def from_names_across(lines: Sequence[Line]) -> list[Line]:
     """Return a line for each name of the top row, or the lines as they are where no names stand across."""
     for delimiter in _DELIMITERS:
         if sum(delimiter in line.text for line in lines) >= _FEW:
-            rows = _without_corner(list(_rows(lines, delimiter)))
+            rows = list(_rows(lines, delimiter))
+            if rows and {Role.GIVEN, Role.FAMILY} <= set(header_roles((rows[0].label, *rows[0].cells)) or ()):
+                continue  # a table with a row for each child
+            rows = _without_corner(rows)
             top = next((row for row in rows if _are_names(row.cells)), None)
             tops = [row for row in rows if top and row.label == top.label and _are_names(row.cells, least=1)]
             below = [row for row in rows if top and row.at > top.at and row not in tops]

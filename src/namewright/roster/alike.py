@@ -17,6 +17,7 @@ from namewright.patterns import pattern
 from namewright.roster.beside import is_word_about, strip_numbering
 from namewright.roster.capitals import is_titled
 from namewright.roster.free_text import NAME_LABEL
+from namewright.roster.heading_words import PLACES
 from namewright.roster.known import is_given, is_known, lean, opens_with_given
 from namewright.roster.labelled import Labelled, labelled
 from namewright.roster.labelled_groups import is_of_a_group_or_job
@@ -210,7 +211,8 @@ def _small_tail(text: str) -> tuple[str, str] | None:
     if not tail or not before[-1][-1].isalpha() or not is_titled(" ".join(before)) or fold(" ".join(tail)) in HANDS:
         return None
     named = any(is_word_about(word) or is_known(word) for word in tail)
-    return None if named else (" ".join(before), " ".join(tail))
+    titled = len(before) == 1 and fold(tail[-1]) in PLACES  # Red table
+    return None if named or titled else (" ".join(before), " ".join(tail))
 
 
 def _without_tails(lines: Sequence[Line]) -> list[Line]:

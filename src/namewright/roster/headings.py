@@ -63,6 +63,7 @@ _DATED = ANY_DAYS | MONTHS | OF_THE | {"le", "el"}
 _ASKED = tuple(f" {word} " for word in PLEASE)
 _TEACHERS = ("lehrer", "lehrerin", "lehrkraft", "erzieher", "erzieherin", "teacher")
 _FEW = 2
+_AGED = pattern(r"\d{1,2}(?:\s?[-–/]\s?\d{1,2})? (?:years?|yrs?|anos?|ans|jahre?|anni)(?: olds?)?(?: [a-f])?")
 _LABEL = pattern(r"\s*([^:,;/&]{1,30}?)\s*(?::|\s[-–—])\s+(?=\S)")
 _SIGNS = pattern(r"[^\d,/&+;]+(?:[,/&+;]|\s(?:and|und|et|y|e)\s)\D+")
 _PAGE = pattern(r"\b(?:page|seite|pag|pagina)\.? ?\d{1,3}(?: ?(?:/|of|von|sur|de|di) ?\d{1,3})?$")
@@ -322,7 +323,9 @@ def _before_a_request(text: str) -> str | None:
 
 
 def _is_of_class_words(text: str) -> bool:
-    """Say whether a line has nothing but words of a class or a list: ``Infantil 5 años B``, ``Moyenne section``."""
+    """Say whether a line has nothing but words of a class or a list: ``Infantil 5 años B``, ``5 ans``."""
+    if _AGED.fullmatch(fold(text)):
+        return True
     parts = map(fold, _BETWEEN.split(strip_numbering(text)))
     words = [word for part in parts if (word := _ELIDED.sub("", part).strip(".!?*"))]
     if " ".join(words[:2]) in DATED_OPENINGS:

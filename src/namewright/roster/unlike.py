@@ -23,7 +23,7 @@ from namewright.roster.care_words import CARE
 from namewright.roster.columns import stray_cells
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.group_lines import group_lines
-from namewright.roster.heading_words import ARTICLES, CLOSINGS, MAIL_LABELS, TODAY
+from namewright.roster.heading_words import ARTICLES, CLOSINGS, MAIL_LABELS, PLACES, TODAY
 from namewright.roster.headings import heading_reason, opens_as_class
 from namewright.roster.known import is_given, is_known, opens_with_given
 from namewright.roster.labelled import labelled
@@ -95,11 +95,12 @@ def _said_again(count: int) -> Unlike:
 
 
 def _repeated(filled: Mapping[int, str]) -> dict[int, int]:
-    """Return the lines whose words stand on many others, with how many."""
+    """Return the lines whose words stand on many others, with how many; ``Red table`` twice is no child, either."""
     folded = {at: fold(strip_numbering(text)) for at, text in filled.items()}
     counts = Counter(folded.values())
-    return {at: counts[text] for at, text in folded.items()
-            if counts[text] >= max(_OFTEN, _OFTEN_SHARE * len(filled)) and counts[text] < len(filled)}
+    often = max(_OFTEN, _OFTEN_SHARE * len(filled))
+    return {at: counts[text] for at, text in folded.items() if counts[text] < len(filled)
+            and (counts[text] >= often or (counts[text] > 1 and not PLACES.isdisjoint(text.split())))}
 
 
 def _signature(filled: Mapping[int, str]) -> tuple[list[int], list[int]]:
