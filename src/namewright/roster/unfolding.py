@@ -13,6 +13,7 @@ from namewright.names.clusters import is_letter
 from namewright.roster.across import from_names_across
 from namewright.roster.alike import from_a_program, without_counts, without_shared
 from namewright.roster.beside import strip_numbering
+from namewright.roster.birthdays import from_birthdays
 from namewright.roster.chats import from_a_chat
 from namewright.roster.child_columns import doubted, from_child_columns
 from namewright.roster.columns import WIDE_SPACE, Row, Table, join_cells, lay_out, split_cells
@@ -63,7 +64,8 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
 
     ``columns`` says what each column holds, empty where nobody said: its titles become a line. Raises Problem.
     """
-    found = from_counted(from_corrections(from_a_program(from_a_photo(from_a_chat(unwrapped(lines), lines)))))
+    typed = from_a_program(from_a_photo(from_a_chat(unwrapped(lines), lines)))
+    found = from_counted(from_birthdays(from_corrections(typed)))
     found, day = from_a_day_plan(found)
     found, told = _without_asides(found)
     asides = sorted([*day, *told], key=lambda aside: aside.line.origin)

@@ -1,0 +1,114 @@
+"""Birthdays as a calendar has them: ``Mia Vost's 5th birthday``, ``Anniversaire de Mia``, ``Mia wird 5``; into names.
+
+Whose name another line opens with is told there, for a list may have its birthdays below the class. Dates before and
+behind are left to the rules for dates. Out of scope: birthdays in sentences.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Mapping, Sequence, Set
+
+from namewright.named_tuples import NamedTuple
+from namewright.names.casing import begins_small
+from namewright.patterns import pattern
+from namewright.roster.beside import strip_numbering
+from namewright.roster.capitals import is_titled
+from namewright.roster.heading_words import HEADING_WORDS
+from namewright.roster.headings import heading_reason
+from namewright.roster.known import is_given, is_known, lean
+from namewright.roster.pasted import Line
+from namewright.roster.vocabulary import ANY_DAYS, MONTHS, fold
+from namewright.store import keeps_names
+
+_DAY = r"birthday|b-?day|geburtstag|anniversaire|anniv|cumplea(?:ñ|n)os|cumple|compleanno|anivers[aá]rio|niver"
+_NAME = r"(?P<name>[^\W\d_][^\t:;,()–—|]*?)"
+_LEAD = r"(?P<lead>(?:.*\t|\d{1,2}[.)]\s+|[-*•]\s+)?)"
+_SIGNS = pattern(rf"{_DAY}|\d", re.I)
+_OF = r"(?:(?:of|for|von|de la|de|di|da|do|della|del|dos)\s+|d['’]\s*)"
+_FORMS = (
+    pattern(rf"(?P<lead>.*?)\b(?:(?:happy|joyeux|feliz|buon|bon)\s+)?(?:{_DAY})\b\.?(?:\s*[:–—-]\s*|\s+){_OF}?{_NAME}"
+            r"(?P<rest>\s*(?:[\t:;,()–—|].*|-\s.*)?)", re.I),
+    pattern(rf"{_LEAD}{_NAME}(?:['’]s?)?\s+(?:\d{{1,2}}(?:st|nd|rd|th|\.)\s+)?(?:{_DAY})\b(?P<rest>.*)", re.I),
+    pattern(rf"{_LEAD}{_NAME}\s+hat\s+geburtstag\b(?P<rest>.*)", re.I),
+    pattern(rf"{_LEAD}{_NAME}\s+(?:turns|wird|cumple|compie|faz|fait ses|fête ses|a)\s+\d{{1,2}}\b"
+            r"(?:\s+(?:years?(?: old)?|jahre?|ans|años|anni|anos))?(?P<rest>.*)", re.I),
+)
+_WHOLE_DAY = pattern(r"(?:^|(?<=\t))(?:all day|ganztägig|toute la journée|todo el día|tutto il giorno|"
+                     r"o dia (?:todo|inteiro))(?:\t|$)", re.I)
+_MOST_WORDS = 4
+_LONGEST = 200  # characters: a longer line is a text
+
+
+class _Birthday(NamedTuple):
+    """What stands before the name, the name, what stands behind it, and the words that tell the birthday."""
+
+    lead: str
+    name: str
+    rest: str
+    said: str
+
+
+def from_birthdays(lines: Sequence[Line]) -> list[Line]:
+    """Return the lines with the names of those whose birthday it is, or as they are where none is told."""
+    found = {at: told for at, line in enumerate(lines) if len(line.text) <= _LONGEST and (told := _told(line.text))}
+    if not found:
+        return list(lines)
+    others = {word for at, line in enumerate(lines) if at not in found and is_given(word := _first(line.text))}
+    return list(_named(lines, found, others))
+
+
+def _named(lines: Sequence[Line], found: Mapping[int, _Birthday], others: Set[str]) -> Iterator[Line]:
+    for at, line in enumerate(lines):
+        told = found.get(at)
+        if told is None:
+            yield line._replace(text=_WHOLE_DAY.sub("", line.text))
+        elif _first(told.name) in others:
+            yield line.heading(line.text)
+        else:
+            yield line.without(told.said, " ".join(filter(None, (told.lead.rstrip(" "), told.name))) + told.rest)
+
+
+@keeps_names(1024)
+def _told(text: str) -> _Birthday | None:
+    """Return whose birthday a line tells; None where nobody's."""
+    text = _WHOLE_DAY.sub("", text).strip(" ")
+    if not _SIGNS.search(text) or text.endswith((".", "!", "?")) or heading_reason(text):
+        return None
+    for form in _FORMS:
+        if match := form.fullmatch(text):
+            before, name = _without_a_date(match["name"].strip())
+            if _may_be_a_name(name):
+                ahead = text[match.end("lead") : match.start("name")]
+                said = ahead or text[match.end("name") : match.start("rest")]
+                bare = name if ahead else _without_ending(name)
+                return _Birthday(f"{match['lead']}{before}", bare, match["rest"].rstrip(), said)
+    return None
+
+
+def _without_a_date(name: str) -> tuple[str, str]:
+    """Return the month and day that open a name's place, and the name: ``January 12  Mia``."""
+    words = name.split()
+    at = next((at for at, word in enumerate(words) if not _is_of_a_date(word)), len(words))
+    return " ".join(words[:at]), " ".join(words[at:])
+
+
+def _is_of_a_date(word: str) -> bool:
+    folded = fold(word.strip(".,"))
+    return folded.isdigit() or folded in ANY_DAYS or (folded in MONTHS and not is_given(word))
+
+
+def _may_be_a_name(name: str) -> bool:
+    words = name.split()
+    titled = 0 < len(words) <= _MOST_WORDS and is_titled(name) and not begins_small(words[0])
+    return titled and not any(fold(word) in HEADING_WORDS and not is_known(word) for word in words)
+
+
+def _without_ending(name: str) -> str:
+    """Return a name without the s of ``Mias Geburtstag`` and the sign of ``James’``."""
+    bare = re.sub(r"['’]s?$", "", name)
+    return bare[:-1] if bare.endswith("s") and lean(bare[:-1]) > 0 >= lean(bare) else bare
+
+
+def _first(text: str) -> str:
+    return fold(strip_numbering(text).replace(",", " ").partition(" ")[0])

@@ -1,0 +1,66 @@
+"""Birthdays copied from a calendar hold the names of children; the words about them are nobody's."""
+
+from __future__ import annotations
+
+import pytest
+
+from namewright.roster.birthdays import from_birthdays
+from namewright.roster.children import Outcome
+from namewright.roster.parsing import read_roster
+from namewright.roster.pasted import Line
+
+FORMS = {
+    "en": ("{}'s birthday", "{}’s 5th Birthday", "{} turns 5", "{} turns 5 years old", "Birthday: {}",
+           "Happy Birthday {}", "{}'s bday (turning 5)", "Jan 12  {}'s birthday",
+           "12 Jan 2027\tAll day\t{} turns 5", "{}'s birthday\tAll day"),
+    "es": ("Cumpleaños de {}", "Cumple de {}", "{} cumple 5 años", "Cumpleaños de {} - 12 de enero",
+           "12/01 Cumpleaños {}",
+           "12 ene\tTodo el día\tCumpleaños de {}"),
+    "fr": ("Anniversaire de {}", "Anniversaire : {}", "{} fête ses 5 ans", "{} a 5 ans", "12/01 – Anniv de {}",
+           "Toute la journée\tAnniversaire de {}"),
+    "de": ("Geburtstag von {}", "Geburtstag {}", "{} hat Geburtstag", "{} wird 5", "{} wird 5 Jahre", "{} Geburtstag",
+           "12.01. Geburtstag {}", "ganztägig\tGeburtstag {}"),
+    "it": ("Compleanno di {}", "{} compie 5 anni", "Compleanno {}", "12 gennaio - Compleanno di {}"),
+    "pt": ("Aniversário da {}", "Aniversário de {}", "{} faz 5 anos", "Niver da {}",
+           "Aniversário do {}, 12 de janeiro"),
+}
+WHOLE = ("Mia Vost", "Leo Tarn", "Xobrel Menk", "Anouk Thal")
+
+
+@pytest.mark.parametrize("form", [form for forms in FORMS.values() for form in forms])
+@pytest.mark.parametrize("names", [WHOLE, tuple(name.split()[0] for name in WHOLE)])
+def test_whose_birthday_it_is_is_the_child(form: str, names: tuple[str, ...]) -> None:
+    children = read_roster("\n".join(map(form.format, names))).children
+    assert [(child.given, child.family) for child in children] == [
+        (given, family) for given, _, family in (name.partition(" ") for name in names)]
+
+
+@pytest.mark.parametrize("form", [forms[0] for forms in FORMS.values()])
+def test_days_in_lines_of_their_own(form: str) -> None:
+    days = ("Monday, January 12", "Lundi 20 janvier", "Mi, 4.2.", "15 de marzo")
+    lines = [line for day, name in zip(days, WHOLE, strict=True) for line in (day, form.format(name))]
+    assert [child.given for child in read_roster("\n".join(lines)).children] == [name.split()[0] for name in WHOLE]
+
+
+def test_the_words_about_it_are_told() -> None:
+    report = read_roster("Anniversaire de Mia\nAnniversaire de Bo").lines[0]
+    assert [note.key for note in report.notes] == ["roster.remark"]
+
+
+def test_a_german_ending_is_no_part_of_the_name() -> None:
+    assert [child.given for child in read_roster("Mias Geburtstag\nLeos Geburtstag\nThomas Geburtstag").children] == [
+        "Mia", "Leo", "Thomas"]
+
+
+def test_birthdays_below_the_class_make_nobody_twice() -> None:
+    roster = read_roster("Mia Vost\nLeo Tarn\nUna Elm\nMia's birthday\nLeo turns 5")
+    assert [child.given for child in roster.children] == ["Mia", "Leo", "Una"]
+    assert [report.outcome for report in roster.lines[-2:]] == [Outcome.HEADING] * 2
+
+
+@pytest.mark.parametrize("text", [
+    "Birthday list", "Geburtstage", "Mia Vost (birthday 3/4)", "Mia Vost, birthday 3/4", "Birthday 12.3.2019",
+    "Mia Vost – Geburtstag 3.4.2020", "It is Mia's birthday on Friday!", "Birthday", "Mia Vost", "7 Mia Vost",
+])
+def test_what_tells_nobody_s_birthday_stays(text: str) -> None:
+    assert from_birthdays([Line(text, 0)]) == [Line(text, 0)]
