@@ -21,6 +21,7 @@ from namewright.roster.heading_words import PLACES
 from namewright.roster.known import is_given, is_known, lean, opens_with_given
 from namewright.roster.labelled import Labelled, labelled
 from namewright.roster.labelled_groups import is_of_a_group_or_job
+from namewright.roster.no_names import opens_a_line
 from namewright.roster.pasted import Line
 from namewright.roster.remarks import parted_tail, signs_of_remarks
 from namewright.roster.shares import given_share, share
@@ -37,6 +38,7 @@ _USUAL_SHARE = 0.15  # of the lines; a name may stand behind a comma
 _NUMBERED_LABEL = pattern(
     r"\s*([^\W\d_]{2,20})\s*(?:no\.|nr\.|n[º°]|[#№])?\s*"
     r"(?:\d{1,3}\s*(?:[:.)–—-]\s*|\s)|[a-h]\s*[:–—-]\s)(?=\S*[^\W\d_])", re.IGNORECASE)
+_OPENING = pattern(r"\s*([^\W\d_]+)\s+(?:(?:to|for|of|à|de|da|do|di|von|für|an|a|per|para)\s+)?(?=[^\W\d_])")
 _COUNTED = pattern(r"\s*([IVXLlioOSsZB|\d]{1,6})\s?[.,):]\s+(?=[^\W\d_])", needs=".,):")
 _LOOK_ALIKE = str.maketrans("IliOo|SsZB", "1110015528")
 _ROMAN = pattern(r"X{0,3}(?:IX|IV|V?I{0,3})")
@@ -51,7 +53,8 @@ def without_shared(lines: Sequence[Line]) -> list[Line]:
     found = list(lines)
     for _ in range(_MOST_ROUNDS):  # behind what several say there may be more of it: “– at home: Arabic”
         before = found
-        found = _without_tails(_without_small_tails(_without_labels(_without_numbered_labels(without_counts(found)))))
+        found = _without_labels(_without_numbered_labels(without_counts(_without_openings(found))))
+        found = _without_tails(_without_small_tails(found))
         if found == before:
             break
     return found
@@ -186,6 +189,16 @@ def _is_no_label(text: str) -> bool:
     words = text.split()
     parts = [word for word in words if fold(word) not in PARTICLES]  # “Chef de” is no whole name
     return is_word_about(words[-1]) or (len(parts) > _PART_AND_PART and is_titled(" ".join(parts[:_PART_AND_PART])))
+
+
+def _without_openings(lines: Sequence[Line]) -> list[Line]:
+    """Take off a word of lists that most lines open with, without a sign: ``Student Mira Vost``, ``Awarded to Bo``."""
+    found = [_OPENING.match(line.text) if len(line.text) < _LONGEST else None for line in lines]
+    counts = Counter(fold(match[1]) for match in found if match)
+    often = max(_FEW, _MOSTLY * _filled(lines))
+    shared = {word for word, count in counts.items() if count >= often and opens_a_line(word)}
+    return [line.without(match[0], line.text[match.end() :]) if match and fold(match[1]) in shared else line
+            for line, match in zip(lines, found, strict=True)]
 
 
 def _without_small_tails(lines: Sequence[Line]) -> list[Line]:

@@ -12,16 +12,18 @@ from namewright.message import Message, message
 from namewright.named_tuples import NamedTuple
 from namewright.roster.children import Outcome
 from namewright.roster.columns import Row, Table
-from namewright.roster.free_text import SEVERAL
+from namewright.roster.free_text import NAME_LABEL, SEVERAL
 from namewright.roster.further_names import lines_of_others
 from namewright.roster.further_rows import further_rows, is_about_others, rows_by_grown_up
 from namewright.roster.header_words import SOLO_HEADERS
 from namewright.roster.headers import header_role, header_roles
 from namewright.roster.headings import heading_reason
 from namewright.roster.known import is_family, is_given, is_known
+from namewright.roster.no_names import is_nobody
 from namewright.roster.pasted import Line
 from namewright.roster.rows import ONE_EACH, Entry, LeftOut, read_row, settle
 from namewright.roster.unfolding import Unfolded
+from namewright.roster.unlike import perhaps_unlike
 from namewright.roster.vocabulary import NAME_ROLES, fold
 from namewright.settings import NamePart
 
@@ -63,7 +65,16 @@ def draft_rows(found: Unfolded) -> list[Draft]:
             )
         else:
             drafts.append(_draft_row(row, table, found))
-    return _without_merged(drafts, found)
+    return _without_merged([_doubted(draft, found) for draft in drafts], found)
+
+
+def _doubted(draft: Draft, found: Unfolded) -> Draft:
+    """Ask about a child of a list without titles who would be called by a word of lists."""
+    text = found.lines[draft.row.line].text
+    if draft.entry is None or found.table.header is not None or NAME_LABEL.match(text):
+        return draft
+    nobody = is_nobody(draft.entry.reading)
+    return Draft(draft.row, Outcome.LEFT_OUT, notes=perhaps_unlike(text).notes) if nobody else draft
 
 
 def _without_merged(drafts: list[Draft], found: Unfolded) -> list[Draft]:

@@ -22,6 +22,7 @@ from namewright.roster.counted import from_counted
 from namewright.roster.cut_short import plain_spellings
 from namewright.roster.dated import from_dated_lines
 from namewright.roster.day_plans import from_a_day_plan
+from namewright.roster.file_names import from_file_names
 from namewright.roster.foot_rows import foot_rows
 from namewright.roster.forms import from_a_form
 from namewright.roster.grown_up_rows import grown_up_rows
@@ -64,7 +65,7 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
 
     ``columns`` says what each column holds, empty where nobody said: its titles become a line. Raises Problem.
     """
-    typed = from_a_program(from_a_photo(from_a_chat(unwrapped(lines), lines)))
+    typed = from_file_names(from_a_program(from_a_photo(from_a_chat(unwrapped(lines), lines))))
     found = from_counted(from_birthdays(from_corrections(typed)))
     found, day = from_a_day_plan(found)
     found, told = _without_asides(found)

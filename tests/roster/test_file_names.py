@@ -1,0 +1,30 @@
+"""Names of files and contact cards are read as the names in them."""
+
+from __future__ import annotations
+
+import pytest
+
+from namewright.roster.parsing import read_roster
+
+CARDS = "".join(
+    f"BEGIN:VCARD\nVERSION:4.0\nN:{family};{given};;;\nFN:{given} {family}\nTEL;TYPE=cell:5550101\nEND:VCARD\n"
+    for given, family in (("Mira", "Vost"), ("Xobrel", "Tarn"), ("Anouk", "Menk")))
+
+
+@pytest.mark.parametrize("form", [
+    "{}_{}.jpg", "{} {}.pdf", "IMG {} {}.jpeg", "{}_{}_2.png", "{} {}.docx", "Scan_{}_{}.pdf"])
+def test_the_ending_of_a_file_is_no_part_of_a_name(form: str) -> None:
+    names = [("Mira", "Vost"), ("Xobrel", "Tarn"), ("Anouk", "Menk")]
+    children = read_roster("\n".join(form.format(*name) for name in names)).children
+    assert [(child.given, child.family) for child in children] == names
+
+
+def test_a_contact_card_is_one_child() -> None:
+    """The cards of RFC 6350, section 6.2: FN is the whole name as it is said."""
+    assert [(child.given, child.family) for child in read_roster(CARDS).children] == [
+        ("Mira", "Vost"), ("Xobrel", "Tarn"), ("Anouk", "Menk")]
+
+
+@pytest.mark.parametrize("text", ["Mira Vost", "J. Vost", "Mira V.", "St. Mira", "Mira.Vost"])
+def test_other_dots_are_no_endings(text: str) -> None:
+    assert next(report.text for report in read_roster(f"{text}\nTilo Tarn").lines) == text

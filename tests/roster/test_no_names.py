@@ -1,0 +1,44 @@
+"""A word of lists is never practised without a question, and opens no name where most lines open with it."""
+
+from __future__ import annotations
+
+import pytest
+
+from namewright.roster.beside import Reading
+from namewright.roster.children import Outcome
+from namewright.roster.no_names import is_no_name, is_nobody
+from namewright.roster.parsing import read_roster
+
+OPENINGS = ("Student", "Élève", "Schüler", "Kind", "Alumno", "Alunno", "Aluno", "Child", "Bambina", "Dear", "Liebe",
+            "Awarded to")
+FAMILIES = ("Familie {}", "Famille {}", "Familia {}", "Famiglia {}", "Família {}", "The {} family", "{} Family",
+            "The {} Family")
+
+
+@pytest.mark.parametrize("opening", OPENINGS)
+def test_a_word_that_every_line_opens_with_is_no_name(opening: str) -> None:
+    names = ["Mira Vost", "Xobrel Tarn", "Anouk Menk", "Tilo Elm"]
+    children = read_roster("\n".join(f"{opening} {name}" for name in names)).children
+    assert [(child.given, child.family) for child in children] == [tuple(name.split()) for name in names]
+
+
+@pytest.mark.parametrize("form", FAMILIES)
+def test_a_family_is_no_child(form: str) -> None:
+    roster = read_roster(f"Mira Vost\n{form.format('Tarn')}\nTilo Elm\nUna Grell")
+    assert [child.given for child in roster.children] == ["Mira", "Tilo", "Una"]
+    assert roster.lines[1].outcome in (Outcome.LEFT_OUT, Outcome.HEADING)
+
+
+@pytest.mark.parametrize("word", ["Student", "Papa", "Heute", "Familie", "Anniversaire", "Betreff"])
+def test_a_word_of_lists_is_nobody(word: str) -> None:
+    assert is_no_name(word)
+    assert is_nobody(Reading(word, "Vost"))
+
+
+@pytest.mark.parametrize("name", ["Mira", "Xobrel", "Al", "Peanut", "Page", "Best", "Lo", "Class"])
+def test_a_rare_name_is_somebody(name: str) -> None:
+    assert not is_nobody(Reading(name, "Vost"))
+
+
+def test_whoever_is_called_so_all_the_same_is_made_when_it_is_said() -> None:
+    assert [child.given for child in read_roster("Name: Student Vost\nMira Tarn").children] == ["Student", "Mira"]
