@@ -23,6 +23,7 @@ _PLACES = (*TUNED, *HELD, *(INVENTED,) * 6)
 _STRAYS = " \t\n,;:-–|/()[]\"“”'’.*#@<>&+=0123456789\u00a0\u200b\u0301\u202e\ufeff\x00İßĳ名"
 _MOST_SLIPS = 6
 RAISED = "raised "  # what tells an exception, whatever it is called
+READ_OTHERWISE = "read otherwise from what is kept"
 SILENT = ("lost", "unsaid", "untold")
 
 
@@ -76,7 +77,7 @@ def broken_promises(text: str) -> str:
             return f"a name that nobody typed: {child.practice}"
     again = _practised(roster.text or text)
     if again != [one.practice for one in roster.children]:
-        return f"read otherwise from what is kept: {again}"
+        return f"{READ_OTHERWISE}: {again}"
     return ""
 
 
