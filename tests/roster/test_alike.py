@@ -102,3 +102,16 @@ def test_an_empty_bracket_among_remarks_is_no_remark(empty: str) -> None:
     lines = ["Mira (apples)", "Tilo (pears)", "Anna (apples)", "Emil (pears)", "Bruno (pears)", f"Una {empty}"]
     names = [child.practice for child in read_roster("\n".join(lines)).children]
     assert names == ["Mira", "Tilo", "Anna", "Emil", "Bruno", "Una"]
+
+
+@pytest.mark.parametrize("form", ["{}. {}", "{}) {}"])
+@pytest.mark.parametrize("letters", ["ABCD", "abcd"])
+def test_letters_that_count_the_lines_are_no_part_of_a_name(form: str, letters: str) -> None:
+    """Behind an A alone Mira was a María cut short, or an Alma."""
+    names = ["Mira Vost", "Bo Tarn", "Xobrel Menk", "Mia Elm"]
+    children = read_roster("\n".join(form.format(*pair) for pair in zip(letters, names, strict=True))).children
+    assert [(child.given, child.family) for child in children] == [tuple(name.split()) for name in names]
+
+
+def test_initials_in_another_order_stay() -> None:
+    assert texts("A. Mira Vost", "C. Bo Tarn", "B. Una Elm") == ["A. Mira Vost", "C. Bo Tarn", "B. Una Elm"]

@@ -25,21 +25,25 @@ FORMS = {
            "Aniversário do {}, 12 de janeiro"),
 }
 WHOLE = ("Mia Vost", "Leo Tarn", "Xobrel Menk", "Anouk Thal")
+UNKNOWN = ("Zuthe Menkra", "Xobrel Vankis", "Ilvem Tarnul", "Dlöty Fensaw")
+DAYS = {"en": ("Mon, Jan 12", "Thu, Mar 5"), "es": ("mar 20 ene", "mié 4 feb"), "fr": ("lun. 12 janv.", "mer. 4 févr."),
+        "de": ("Mo 12. Jan.", "Mi 4. Feb."), "it": ("lun 12 gen", "gio 5 mar"), "pt": ("seg 12 jan", "qui 5 mar")}
 
 
 @pytest.mark.parametrize("form", [form for forms in FORMS.values() for form in forms])
-@pytest.mark.parametrize("names", [WHOLE, tuple(name.split()[0] for name in WHOLE)])
+@pytest.mark.parametrize("names", [WHOLE, tuple(name.split()[0] for name in WHOLE), UNKNOWN])
 def test_whose_birthday_it_is_is_the_child(form: str, names: tuple[str, ...]) -> None:
     children = read_roster("\n".join(map(form.format, names))).children
     assert [(child.given, child.family) for child in children] == [
         (given, family) for given, _, family in (name.partition(" ") for name in names)]
 
 
-@pytest.mark.parametrize("form", [forms[0] for forms in FORMS.values()])
-def test_days_in_lines_of_their_own(form: str) -> None:
-    days = ("Monday, January 12", "Lundi 20 janvier", "Mi, 4.2.", "15 de marzo")
-    lines = [line for day, name in zip(days, WHOLE, strict=True) for line in (day, form.format(name))]
-    assert [child.given for child in read_roster("\n".join(lines)).children] == [name.split()[0] for name in WHOLE]
+@pytest.mark.parametrize("language", FORMS)
+@pytest.mark.parametrize("names", [WHOLE, UNKNOWN])
+def test_days_in_lines_of_their_own(language: str, names: tuple[str, ...]) -> None:
+    for form in FORMS[language]:
+        lines = [line for day, name in zip(DAYS[language] * 2, names, strict=True) for line in (day, form.format(name))]
+        assert [child.given for child in read_roster("\n".join(lines)).children] == [name.split()[0] for name in names]
 
 
 def test_the_words_about_it_are_told() -> None:

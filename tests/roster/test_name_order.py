@@ -137,3 +137,16 @@ def test_a_line_written_the_other_way_round_is_read_by_its_names_and_told() -> N
         roster = read_roster(f"{others}\nChloé Dubois")
         assert roster.children[-1].practice == "Chloé"
         assert roster.lines[-1].notes
+
+
+@pytest.mark.parametrize("behind", ["", " née le 3/4/2021", ", née le 3/4", " geb. 3.4.2021", " nata il 3/4",
+                                    ", nacida el 3/4", " (nut allergy)", " – bus 4"])
+def test_two_known_given_names_tell_that_rare_families_stand_first(behind: str) -> None:
+    """Of three: the third is on no list. What stands beside the names in small letters tells nothing."""
+    lines = [f"{name}{behind}" for name in ("Vost Mia", "Tarn Emma", "Menk Xobrel")]
+    assert [child.given for child in read_roster("\n".join(lines)).children] == ["Mia", "Emma", "Xobrel"]
+
+
+def test_names_that_tell_nothing_stay_as_they_are_written() -> None:
+    lines = ["Xobrel Vost", "Anik Tarnul", "Mia Menk"]
+    assert [child.given for child in read_roster("\n".join(lines)).children] == ["Xobrel", "Anik", "Mia"]

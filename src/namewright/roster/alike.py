@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 from collections import Counter
 from collections.abc import Iterable, Sequence
+from string import ascii_lowercase
 
 from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
@@ -40,6 +41,7 @@ _NUMBERED_LABEL = pattern(
     r"(?:\d{1,3}\s*(?:[:.)–—-]\s*|\s)|[a-h]\s*[:–—-]\s)(?=\S*[^\W\d_])", re.IGNORECASE)
 _OPENING = pattern(r"\s*([^\W\d_]+)\s+(?:(?:to|for|of|à|de|da|do|di|von|für|an|a|per|para)\s+)?(?=[^\W\d_])")
 _COUNTED = pattern(r"\s*([IVXLlioOSsZB|\d]{1,6})\s?[.,):]\s+(?=[^\W\d_])", needs=".,):")
+_LETTERED = pattern(r"\s*([A-Za-z])[.)]\s+(?=[^\W\d_])")
 _LOOK_ALIKE = str.maketrans("IliOo|SsZB", "1110015528")
 _ROMAN = pattern(r"X{0,3}(?:IX|IV|V?I{0,3})")
 _ROMAN_DIGITS = {"I": 1, "V": 5, "X": 10}
@@ -88,6 +90,8 @@ def without_counts(lines: Sequence[Line]) -> list[Line]:
 
     Now and then a number may be missing.
     """
+    if lettered := _without_letters(lines):
+        return lettered
     expected, found = 1, {}
     for at, line in enumerate(lines):
         match = _COUNTED.match(line.text[:_LONGEST])
@@ -99,6 +103,16 @@ def without_counts(lines: Sequence[Line]) -> list[Line]:
         return list(lines)
     return [line._replace(text=line.text[found[at].end() :]) if at in found else line
             for at, line in enumerate(lines)]
+
+
+def _without_letters(lines: Sequence[Line]) -> list[Line]:
+    """Take off the letters that count all lines from A on: ``A. Mira Vost``, ``b) Bo Tarn``; nothing where none do."""
+    filled = [line for line in lines if line.text.strip()]
+    found = [_LETTERED.match(line.text[:_LONGEST]) for line in filled]
+    letters = "".join(match[1].lower() for match in found if match)
+    if len(letters) < max(_FEW, len(filled)) or letters != ascii_lowercase[: len(letters)]:
+        return []
+    return [line._replace(text=_LETTERED.sub("", line.text, count=1)) for line in lines]
 
 
 def _values(sign: str) -> set[int]:

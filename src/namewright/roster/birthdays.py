@@ -29,10 +29,10 @@ _OF = r"(?:(?:of|for|von|de la|de|di|da|do|della|del|dos)\s+|d['’]\s*)"
 _FORMS = (
     pattern(rf"(?P<lead>.*?)\b(?:(?:happy|joyeux|feliz|buon|bon)\s+)?(?:{_DAY})\b\.?(?:\s*[:–—-]\s*|\s+){_OF}?{_NAME}"
             r"(?P<rest>\s*(?:[\t:;,()–—|].*|-\s.*)?)", re.I),
-    pattern(rf"{_LEAD}{_NAME}(?:['’]s?)?\s+(?:\d{{1,2}}(?:st|nd|rd|th|\.)\s+)?(?:{_DAY})\b(?P<rest>.*)", re.I),
-    pattern(rf"{_LEAD}{_NAME}\s+hat\s+geburtstag\b(?P<rest>.*)", re.I),
     pattern(rf"{_LEAD}{_NAME}\s+(?:turns|wird|cumple|compie|faz|fait ses|fête ses|a)\s+\d{{1,2}}\b"
             r"(?:\s+(?:years?(?: old)?|jahre?|ans|años|anni|anos))?(?P<rest>.*)", re.I),
+    pattern(rf"{_LEAD}{_NAME}(?:['’]s?)?\s+(?:\d{{1,2}}(?:st|nd|rd|th|\.)\s+)?(?:{_DAY})\b(?P<rest>.*)", re.I),
+    pattern(rf"{_LEAD}{_NAME}\s+hat\s+geburtstag\b(?P<rest>.*)", re.I),
 )
 _WHOLE_DAY = pattern(r"(?:^|(?<=\t))(?:all day|ganztägig|toute la journée|todo el día|tutto il giorno|"
                      r"o dia (?:todo|inteiro))(?:\t|$)", re.I)

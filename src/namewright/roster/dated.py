@@ -16,6 +16,7 @@ from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
+from namewright.roster.date_lines import is_a_date
 from namewright.roster.heading_words import ARTICLES, NO_SCHOOL
 from namewright.roster.known import is_given, opens_with_given
 from namewright.roster.labelled import Labelled, labelled
@@ -72,8 +73,8 @@ def from_dated_lines(lines: Sequence[Line]) -> list[Line]:
 
 def _all_opened(lines: Sequence[Line], filled: Sequence[int], *, with_days: bool) -> dict[int, _Opened]:
     """Return what the lines open with that have something behind it."""
-    return {at: opened for at in filled
-            if (opened := _opened(lines[at].text, with_days=with_days)) and any(map(is_letter, opened.rest))}
+    return {at: opened for at in filled if not is_a_date(lines[at].text)
+            and (opened := _opened(lines[at].text, with_days=with_days)) and any(map(is_letter, opened.rest))}
 
 
 def _opened(text: str, *, with_days: bool) -> _Opened | None:

@@ -9,6 +9,7 @@ from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.beside import INITIALLED, strip_numbering
+from namewright.roster.date_lines import is_a_date
 from namewright.roster.day_words import DAY_WORDS
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.header_words import HEADER_WORDS
@@ -98,6 +99,8 @@ def heading_reason(text: str) -> Message | None:
         return None
     if text.rstrip().endswith(":"):
         return message("roster.heading_colon")
+    if is_a_date(text):
+        return message("roster.heading_only")
     first = words[0].strip(".,!")
     label = _LABEL.match(text)
     label = label if label and label[1].strip() else None

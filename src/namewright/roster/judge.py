@@ -7,7 +7,9 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
+from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import says_what_called, strip_numbering
 from namewright.roster.capitals import is_titled
@@ -31,6 +33,7 @@ from namewright.store import keeps_names
 ASIDE = pattern(r"[(\[][^()\[\]]*[)\]]|\s[-–—]\s.*|:\s.*")
 """What stands beside a name in its line: in brackets, or behind a dash or a colon."""
 _PAIR = pattern(rf"[^\W\d_][\w’'-]+\s+(?:{AND}|&|\+)\s+[^\W\d_][\w’'-]+")
+_SAID = pattern(r",\s+[a-zß-ÿ\d].*", needs=",")  # Vost Mira, née le 3/4
 _OFTEN = 0.6
 _ABOVE = 10  # first lines among which a title may stand
 _FEW = 2  # lines tell little of how a list is written
@@ -55,7 +58,7 @@ class Judge:
         self._givens = len(filled) > _FEW and 2 * single >= len(filled)
         by_comma = self._family_first and not single
         same = says_the_same_by_comma(filled)
-        names = [text for text in filled if "," not in text]
+        names = [text for text in (_SAID.sub("", text) for text in filled) if "," not in text]
         surely = any(map(family_first, texts[:_ABOVE])) and are_surely_given_first(names)
         self.habits = Habits(_order(names, texts, surely), by_comma, same or remarks_by_comma(filled), same, surely,
                              by_comma and not comma_tells(filled), plain)
@@ -150,8 +153,15 @@ def _order(names: Sequence[str], texts: Sequence[str], surely_given: bool) -> Or
         return Order.FAMILY
     if any(map(given_first, titles)):
         return Order.GIVEN
-    plain = (ASIDE.sub(" ", strip_numbering(name)) for name in names)
-    return order_of([name for name in plain if name.strip()])
+    return order_of([name for name in map(_without_aside, names) if name])
+
+
+def _without_aside(text: str) -> str:
+    """Return a name without what stands beside it, words in small letters and figures behind it among that."""
+    words = ASIDE.sub(" ", strip_numbering(text)).split()
+    small = [not word[0].isalpha() or (begins_small(word) and fold(word) not in PARTICLES) for word in words]
+    end = small.index(True) if True in small[1:] and not small[0] else len(words)
+    return " ".join(words[:end])
 
 
 @keeps_names(2048)

@@ -75,6 +75,7 @@ _GIVEN_ZH = f"(?:{_SYLLABLE_ZH}){{1,2}}"
 _GIVEN_KO = f"{_SYLLABLE_KO}[- ]?{_SYLLABLE_KO}"
 _MAX_WORDS = 4
 _CLEARLY, _TURNED = 3, 0.3  # how surely a list must have the family names first
+_HALF, _MOSTLY = 0.5, 0.6  # of the names, where many or only two tell
 _LONGEST_SYLLABLE = 4
 _ONLY_FAMILY = word_set("nguyen, tran, pham, huynh, truong, hoang, phan, trinh, ngo, duong")
 
@@ -97,7 +98,7 @@ def order_of(names: Sequence[str]) -> Order:
     if not native and sum(map(_stands_last, wholes)) > 1:
         return Order.ALWAYS_GIVEN
     back, on = sum(one < two for one, two in leads), sum(one > two for one, two in leads)
-    if back >= _CLEARLY and back > _CLEARLY * on and back >= len(leads) / 2:
+    if back > 1 and back > _CLEARLY * on and back >= (_HALF if back >= _CLEARLY else _MOSTLY) * len(leads):
         return Order.FAMILY
     return Order.UNSAID
 

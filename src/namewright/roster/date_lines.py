@@ -1,0 +1,41 @@
+"""Lines that are a date and nothing else (``Thu, Mar 5``, ``lun. 12 janv.``), as calendars set them over what is on.
+
+May 5 and Sam 5 may be children with their ages: one word of the date must be nobody's given name.
+"""
+
+from __future__ import annotations
+
+from namewright.patterns import pattern
+from namewright.roster.known import is_given
+from namewright.roster.vocabulary import ANY_DAYS, MONTHS, OF_THE, fold, word_set
+from namewright.store import keeps_names
+
+_SHORT_MONTHS = word_set("""
+    janv, fevr, avr, juil, janeiro, fev, mai, out, dez, mrz, okt, gen, mag, giu, lug, set, ott, nov, dic, sett, ago,
+    abr, apr, feb, jan, dec, oct""")
+_SURE_DAYS = word_set("mon, tue, tues, wed, thu, thur, thurs, fri, sat, sun")
+"""Beside a month; Sam 4 May may be a child."""
+_NUMBER = pattern(r"(?:[12]?\d|3[01]|0\d)(?:st|nd|rd|th|er|[ºª°])?|20\d\d")
+_FIGURES = pattern(r"\d{1,2}[./-]\d{1,2}[./-]?(?:\d{2}|\d{4})?|20\d\d-\d{1,2}-\d{1,2}")
+_TIME = pattern(r"\d{1,2}(?:[:.h]\d\d|h)?(?:[ap]m)?")
+_BETWEEN = pattern(r"[\s,]+")
+_EDGES = ".()"
+_SHORT = 2  # letters: Mo 4 may be a child
+_MOST_WORDS = 8
+
+
+@keeps_names(1024)
+def is_a_date(text: str) -> bool:
+    """Say whether a line is a date: a number, with a day of the week or a month, and nothing else but small words."""
+    parts = _BETWEEN.split(text) if any(map(str.isdigit, text)) else []
+    words = [word for part in parts if (word := part.strip(_EDGES))]
+    if not 1 < len(words) <= _MOST_WORDS:
+        return False
+    days = [word for word in words if fold(word) in ANY_DAYS]
+    months = [word for word in words if fold(word) in MONTHS or fold(word) in _SHORT_MONTHS]
+    rest = [word for word in words if word not in days and word not in months]
+    numbers = [word for word in rest if _NUMBER.fullmatch(word) or _FIGURES.fullmatch(word)]
+    others = (word for word in rest if word not in numbers and not _TIME.fullmatch(word.lower()))
+    both = bool(days and months) and {*days} != {*months} and (text[:1].islower() or fold(days[0]) in _SURE_DAYS)
+    sure = both or any(len(word) > _SHORT and not is_given(word) for word in (*days, *months))
+    return bool(numbers) and sure and all(fold(word) in OF_THE or word in "–—-" for word in others)

@@ -1,0 +1,31 @@
+"""A date alone is a heading; a child with an age is none."""
+
+from __future__ import annotations
+
+import pytest
+
+from namewright.roster.children import Outcome
+from namewright.roster.date_lines import is_a_date
+from namewright.roster.parsing import read_roster
+
+DATES = (
+    "Mon, Jan 12", "Thu, Mar 5", "Thursday, March 5, 2026", "March 5th", "lun 12 ene", "mié 4 feb",
+    "jueves 5 de marzo",
+    "lun. 12 janv.", "jeudi 5 mars 2026", "mer. 4 févr.", "Mi 4. Feb.", "Do, 5. März", "Montag, 12. Januar 2026",
+    "lun 12 gen", "gio 5 mar", "giovedì 5 marzo", "qui 5 mar", "seg, 12 de jan.", "Fri 3/6",
+    "Tue 12/1/2026", "ven. 6/3")
+
+
+@pytest.mark.parametrize("text", DATES)
+def test_a_date_alone_is_no_child(text: str) -> None:
+    assert is_a_date(text)
+    roster = read_roster(f"{text}\nXobrel Vost\nMira Tarn")
+    assert [child.given for child in roster.children] == ["Xobrel", "Mira"]
+    assert roster.lines[0].outcome is Outcome.HEADING
+
+
+@pytest.mark.parametrize("text", [
+    "May 5", "Sam 5", "June 4", "April Vost", "Mar 5", "Mo 4", "Jan 12", "Xobrel 5", "12", "Monday", "3/4", "5 Mira",
+    "", "Mon 5 Mira", "August 4"])
+def test_what_may_be_a_child_is_no_date(text: str) -> None:
+    assert not is_a_date(text)
