@@ -12,7 +12,8 @@ from namewright.roster.pasted import Line
 FORMS = {
     "en": ("{}'s birthday", "{}’s 5th Birthday", "{} turns 5", "{} turns 5 years old", "Birthday: {}",
            "Happy Birthday {}", "{}'s bday (turning 5)", "Jan 12  {}'s birthday",
-           "12 Jan 2027\tAll day\t{} turns 5", "{}'s birthday\tAll day"),
+           "12 Jan 2027\tAll day\t{} turns 5", "{}'s birthday\tAll day",
+           "Jan 12: {}'s birthday", "🎂 {}'s birthday, all day"),
     "es": ("Cumpleaños de {}", "Cumple de {}", "{} cumple 5 años", "Cumpleaños de {} - 12 de enero",
            "12/01 Cumpleaños {}",
            "12 ene\tTodo el día\tCumpleaños de {}"),
@@ -68,3 +69,9 @@ def test_birthdays_below_the_class_make_nobody_twice() -> None:
 ])
 def test_what_tells_nobody_s_birthday_stays(text: str) -> None:
     assert from_birthdays([Line(text, 0)]) == [Line(text, 0)]
+
+
+def test_what_else_a_calendar_has_is_told() -> None:
+    roster = read_roster("12.1. Geburtstag Zuthe\n20.1. Fasching\n4.2. Geburtstag Xobrel\nMia Vost")
+    assert [child.given for child in roster.children] == ["Zuthe", "Xobrel", "Mia"]
+    assert roster.lines[1].outcome is Outcome.HEADING

@@ -188,3 +188,10 @@ def test_whom_a_message_goes_to_is_no_question(head: str) -> None:
 def test_a_name_behind_to_with_no_message_about_it_is_asked_about() -> None:
     roster = read_roster("To: Rosa Quint\nMira Vost\nTilo Brae\nAnna Reed\nBen Pell")
     assert roster.lines[0].outcome is Outcome.LEFT_OUT
+
+
+def test_a_month_over_others_is_no_child() -> None:
+    """January may be one, February is none."""
+    names = [child.practice for child in read_roster("January\n12 Mia\n20 Leo\nFebruary\n4 Xobrel").children]
+    assert names == ["Mia", "Leo", "Xobrel"]
+    assert [child.practice for child in read_roster("April\nMay\nMia\nLeo").children] == ["April", "May", "Mia", "Leo"]

@@ -11,19 +11,21 @@ from collections.abc import Iterator, Mapping, Sequence, Set
 
 from namewright.named_tuples import NamedTuple
 from namewright.names.casing import begins_small
+from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
 from namewright.roster.capitals import is_titled
+from namewright.roster.date_lines import is_a_date
 from namewright.roster.heading_words import HEADING_WORDS
 from namewright.roster.headings import heading_reason
-from namewright.roster.known import is_given, is_known, lean
+from namewright.roster.known import is_given, is_known, lean, opens_with_given
 from namewright.roster.pasted import Line
 from namewright.roster.vocabulary import ANY_DAYS, MONTHS, fold
 from namewright.store import keeps_names
 
 _DAY = r"birthday|b-?day|geburtstag|anniversaire|anniv|cumplea(?:ñ|n)os|cumple|compleanno|anivers[aá]rio|niver"
 _NAME = r"(?P<name>[^\W\d_][^\t:;,()–—|]*?)"
-_LEAD = r"(?P<lead>(?:.*\t|\d{1,2}[.)]\s+|[-*•]\s+)?)"
+_LEAD = r"(?P<lead>(?:.*\t|[^:]{1,30}:\s+|\d{1,2}[.)]\s+|\W+)?)"
 _SIGNS = pattern(rf"{_DAY}|\d", re.I)
 _OF = r"(?:(?:of|for|von|de la|de|di|da|do|della|del|dos)\s+|d['’]\s*)"
 _FORMS = (
@@ -34,8 +36,9 @@ _FORMS = (
     pattern(rf"{_LEAD}{_NAME}(?:['’]s?)?\s+(?:\d{{1,2}}(?:st|nd|rd|th|\.)\s+)?(?:{_DAY})\b(?P<rest>.*)", re.I),
     pattern(rf"{_LEAD}{_NAME}\s+hat\s+geburtstag\b(?P<rest>.*)", re.I),
 )
-_WHOLE_DAY = pattern(r"(?:^|(?<=\t))(?:all day|ganztägig|toute la journée|todo el día|tutto il giorno|"
-                     r"o dia (?:todo|inteiro))(?:\t|$)", re.I)
+_ALL_DAY = "all day|ganztägig|toute la journée|todo el día|tutto il giorno|o dia (?:todo|inteiro)"
+_WHOLE_DAY = pattern(rf"^\s*(?:{_ALL_DAY})(?:\t|\s*$)|(?:(?<=\t)|\s*,\s*)(?:{_ALL_DAY})(?:\t|\s*$)", re.I)
+_FEW = 2  # birthdays that make a calendar, if they are as many as other lines
 _MOST_WORDS = 4
 _LONGEST = 200  # characters: a longer line is a text
 
@@ -54,8 +57,12 @@ def from_birthdays(lines: Sequence[Line]) -> list[Line]:
     found = {at: told for at, line in enumerate(lines) if len(line.text) <= _LONGEST and (told := _told(line.text))}
     if not found:
         return list(lines)
+    events = [at for at, line in enumerate(lines) if at not in found and any(map(is_letter, line.text))
+              and not is_a_date(line.text) and not opens_with_given(strip_numbering(line.text))]
+    calendar = frozenset(events if len(found) >= max(_FEW, len(events)) else ())
     others = {word for at, line in enumerate(lines) if at not in found and is_given(word := _first(line.text))}
-    return list(_named(lines, found, others))
+    return [line.heading(line.text) if at in calendar else named
+            for at, (line, named) in enumerate(zip(lines, _named(lines, found, others), strict=True))]
 
 
 def _named(lines: Sequence[Line], found: Mapping[int, _Birthday], others: Set[str]) -> Iterator[Line]:

@@ -70,7 +70,7 @@ def unlike_lines(texts: Sequence[str]) -> Mapping[int, Unlike]:
     groups = group_lines(texts, filled)
     ends, perhaps = _signature(filled)
     found = _told("closing", ends) | _told("sign", _legend(filled)) | _told("label", _addressed(filled))
-    found |= _told("over", _heads(filled))
+    found |= _told("over", (*_heads(filled), *_months(filled)))
     found |= _told("over", (*blocks.heads, *groups.ages)) | _told("title", blocks.titles)
     found |= _told("stop", groups.stops) | _told("count", groups.counts)
     found |= {at: _said_again(count) for at, count in _repeated(filled).items()}
@@ -78,6 +78,12 @@ def unlike_lines(texts: Sequence[str]) -> Mapping[int, Unlike]:
     doubtful = (*_underlined(texts, rest), *_over_a_block(texts, rest), *_odd(rest), *_labelled(rest),
                 *((at, rest[at]) for at in (*blocks.doubtful, *groups.doubtful, *perhaps) if at in rest))
     return found | {at: perhaps_unlike(text) for at, text in doubtful}
+
+
+def _months(filled: Mapping[int, str]) -> list[int]:
+    """Return the lines of a month alone, where two are and one of them is nobody's name."""
+    found = [at for at, text in filled.items() if fold(text) in MONTHS]
+    return found if len(found) > 1 and any(not is_given(filled[at].strip()) for at in found) else []
 
 
 def perhaps_unlike(text: str) -> Unlike:
