@@ -16,6 +16,7 @@ from sitehelp import FLAGS, SAVE, Host, copy_of, height_of, opened, ready, save_
 from namewright.classbook import Classbook
 
 pytestmark = pytest.mark.long
+LET_GO = 5_000  # ms after which the browser forgets how much room a page that was closed had
 FOR_THE_SMALL, FOR_ONE_LARGE = 6_000_000, 16_000_000  # bytes: of what has to be kept there are 29 million
 DROPPED = """([name, text]) => {
   const carried = new DataTransfer(), target = document.querySelector("h1");
@@ -160,6 +161,7 @@ def test_a_device_whose_room_has_gone_shows_the_class_and_says_what_it_cannot_sa
     assert screens(page).evaluate(SAVE, "21")[0] == 200
     page.close()
     page = device.new_page()
+    page.wait_for_timeout(LET_GO)
     give_room(device, page, host, room)
     page.goto(host.address)
     ready(page).get_by_role("button", name="Open PDF").wait_for()
