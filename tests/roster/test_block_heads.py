@@ -66,3 +66,9 @@ def test_a_colour_over_each_block_names_it(colours: str) -> None:
 
 def test_a_child_called_as_a_colour_stays_one() -> None:
     assert made("Rosa\nMira\n\nTilo\nViola") == ["Rosa", "Mira", "Tilo", "Viola"]
+
+
+def test_colours_that_are_all_given_names_are_asked_about() -> None:
+    """Rose and Viola may open the blocks, or be children of them."""
+    outcomes = [line.outcome for line in read_roster("Rose\nAva\nLeo\n\nViola\nMay\nIris").lines if line.text]
+    assert [outcomes[0], outcomes[3]] == [Outcome.LEFT_OUT, Outcome.LEFT_OUT]

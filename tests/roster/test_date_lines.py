@@ -29,3 +29,10 @@ def test_a_date_alone_is_no_child(text: str) -> None:
     "", "Mon 5 Mira", "August 4"])
 def test_what_may_be_a_child_is_no_date(text: str) -> None:
     assert not is_a_date(text)
+
+
+@pytest.mark.parametrize(("text", "is_one"), [
+    ("March 3 June", False), ("March 3 - June", False), ("June 5 March", False), ("February - May 2026", True),
+    ("March 3 - June 5", True), ("3 March - 5 May", True)])
+def test_a_month_alone_beside_a_birthday_is_a_childs_name(text: str, *, is_one: bool) -> None:
+    assert is_a_date(text) is is_one

@@ -226,3 +226,10 @@ def test_a_name_beside_the_column_of_children_is_somebody_elses(titles: str) -> 
     assert [(child.given, child.family) for child in read_roster(f"{titles}\n{rows}").children] == [
         ("Mira", "Vost"), ("Xobrel", "Tarn")]
     assert len(read_roster("Alumno,Nombre,Apellidos\n1,Mira,Vost\n2,Xobrel,Tarn").children) == 2
+
+
+@pytest.mark.parametrize("sign", ["1) ", "1. ", "- ", ""])
+def test_a_family_called_as_a_title_is_one_behind_a_number(sign: str) -> None:
+    names = ["Nipp, Kerstin", "Kind, Lavinia", "Oehri, Nelya"]
+    lines = [sign.replace("1", str(at)) + name for at, name in enumerate(names, 1)]
+    assert [child.given for child in read_roster("\n".join(lines)).children] == ["Kerstin", "Lavinia", "Nelya"]

@@ -151,3 +151,8 @@ def test_an_age_alone_is_no_child(text: str) -> None:
 def test_a_table_named_twice_is_no_child(title: str) -> None:
     roster = read_roster(f"{title}\nMira Vost\nTilo Tarn\n{title}\nUna Elm\nBo Thal")
     assert [child.practice for child in roster.children] == ["Mira", "Tilo", "Una", "Bo"]
+
+
+@pytest.mark.parametrize("name", ["Buddy", "Zak"])
+def test_a_name_that_only_columns_are_called_by_is_a_child_with_figures(name: str) -> None:
+    assert [child.practice for child in read_roster(f"{name} 5\nMia 5\nLeo 6").children] == [name, "Mia", "Leo"]

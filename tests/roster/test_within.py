@@ -82,3 +82,8 @@ def test_the_words_are_folded_and_none_tells_a_day_and_stands_beside_one() -> No
 def test_a_cell_of_signs_alone_among_names_is_no_error(line: str) -> None:
     """As a list kept whole has where a name was erased: it ended the program."""
     assert [child.practice for child in read_roster(f"{line}\nMia Moss\nLeo Tarn").children][-2:] == ["Mia", "Leo"]
+
+
+def test_a_whole_name_in_small_letters_is_none_of_a_day() -> None:
+    names = [child.given for child in read_roster("anton sonntag\nlena krüger\nlucas merienda").children]
+    assert names == ["Anton", "Lena", "Lucas"]

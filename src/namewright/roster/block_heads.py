@@ -44,7 +44,8 @@ def block_heads(texts: Sequence[str], filled: Mapping[int, str]) -> Heads:
     if bare := _over_bullets(filled):
         return Heads(frozenset(bare))
     if coloured := _coloured(filled, openers, texts):
-        return Heads(frozenset(coloured))
+        given = all(is_given(filled[at].strip(" :-*")) for at in coloured)  # Rose and Viola may be children
+        return Heads(doubtful=frozenset(coloured)) if given else Heads(frozenset(coloured))
     loud = _loud_heads(filled, openers, texts)
     if not loud:
         return Heads(doubtful=frozenset(_of_groups(filled)))

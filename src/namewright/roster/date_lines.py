@@ -21,6 +21,7 @@ _TIME = pattern(r"\d{1,2}(?:[:.h]\d\d|h)?(?:[ap]m)?")
 _BETWEEN = pattern(r"[\s,]+")
 _EDGES = ".()"
 _SHORT = 2  # letters: Mo 4 may be a child
+_YEAR = 4  # figures: May – June 2024
 _MOST_WORDS = 8
 
 
@@ -35,6 +36,9 @@ def is_a_date(text: str) -> bool:
     months = [word for word in words if fold(word) in MONTHS or fold(word) in _SHORT_MONTHS]
     rest = [word for word in words if word not in days and word not in months]
     numbers = [word for word in rest if _NUMBER.fullmatch(word) or _FIGURES.fullmatch(word)]
+    alone = [word for word in months if word not in days]  # mar 5 ene is a Tuesday
+    if len(alone) > 1 and len(numbers) == 1 and len(numbers[0]) < _YEAR and any(map(is_given, alone)):
+        return False  # March 3 June: her birthday
     others = (word for word in rest if word not in numbers and not _TIME.fullmatch(word.lower()))
     both = bool(days and months) and {*days} != {*months} and (text[:1].islower() or fold(days[0]) in _SURE_DAYS)
     sure = both or any(len(word) > _SHORT and not is_given(word) for word in (*days, *months))

@@ -13,6 +13,7 @@ from itertools import pairwise
 
 from namewright.message import Problem
 from namewright.patterns import pattern
+from namewright.roster.beside import strip_numbering
 from namewright.roster.header_words import (
     ABOUT_THE_CHILD,
     ASKING,
@@ -126,8 +127,8 @@ def _called_for_given(known: list[Role | None]) -> list[Role | None]:
 
 
 def _is_a_child(cells: Sequence[str], known: Sequence[Role | None]) -> bool:
-    """Say whether a row is a child called as a header is: ``Anna`` and ``Kind``, or ``Kind`` and a birthday."""
-    pairs = [(cell, role) for cell, role in zip(cells, known, strict=True) if cell]
+    """Say whether a row is a child called as a header is: ``Anna`` and ``Kind``, or ``5) Kind`` and a birthday."""
+    pairs = [(strip_numbering(cell), role) for cell, role in zip(cells, known, strict=True) if cell]
     if not any(role in NAME_ROLES and is_family(cell) for cell, role in pairs):
         return False
     others = [cell for cell, role in pairs if role is None]

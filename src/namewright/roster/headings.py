@@ -12,7 +12,8 @@ from namewright.roster.beside import INITIALLED, strip_numbering
 from namewright.roster.date_lines import is_a_date
 from namewright.roster.day_words import DAY_WORDS
 from namewright.roster.free_text import NAME_LABEL
-from namewright.roster.header_words import HEADER_WORDS
+from namewright.roster.further_titles import FURTHER_TITLES
+from namewright.roster.header_words import HEADER_WORDS, SOMEBODY_ELSE
 from namewright.roster.heading_words import (
     ARTICLES,
     BESIDE_CLASS,
@@ -62,6 +63,7 @@ _AFTER_PRINTED = frozenset((
 ))
 _DATED = ANY_DAYS | MONTHS | OF_THE | {"le", "el"}
 _ASKED = tuple(f" {word} " for word in PLEASE)
+_TITLES_ONLY = SOMEBODY_ELSE.union(*({fold(word) for word in words} for words in FURTHER_TITLES.values()))
 _TEACHERS = ("lehrer", "lehrerin", "lehrkraft", "erzieher", "erzieherin", "teacher")
 _FEW = 2
 _YEARS = "years?|yrs?|anos?|ans|jahre?"
@@ -143,7 +145,8 @@ def _reason_by_words(words: list[str], text: str) -> Message | None:
     days = _is_date(words) or _is_day(text) or _are_days(text) or _is_month(first, rest)
     dated = ends or days or _is_of_class_words(text)
     several = sum(any(map(str.isalnum, word)) for word in text.split()) > 1
-    if dated or (several and all(map(_is_heading_word, words)) and not _opens_with_a_marked_name(text)):
+    named = _opens_with_a_marked_name(text) or _is_a_name_with_figures(first, rest)
+    if dated or (several and all(map(_is_heading_word, words)) and not named):
         return message("roster.heading_only")
     if "," not in text and is_of_a_day(strip_numbering(text)):
         return message("roster.sentence")
@@ -163,6 +166,11 @@ def _opens_with_a_marked_name(text: str) -> bool:
     """Say whether a given name stands first whose marks a word of ours has not: ``Åge (5)``."""
     word = strip_numbering(text).split()[0]
     return is_given(word) and word.casefold() != fold(word)
+
+
+def _is_a_name_with_figures(first: str, rest: list[str]) -> bool:
+    """Say whether figures stand behind a given name that is a title of columns, too: ``Buddy 5``, ``Zak 6``."""
+    return first in _TITLES_ONLY and is_given(first) and not any(map(is_letter, "".join(rest)))
 
 
 @keeps_names(1024)

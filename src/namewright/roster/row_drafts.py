@@ -131,7 +131,8 @@ def _title_alone(table: Table) -> int | None:
     if table.header is not None or first is None or len(filled := [cell for cell in first.cells if cell]) > 1:
         return None
     bare = filled[0].strip("()[]:,; ")
-    titled = header_role(bare) in NAME_ROLES and fold(bare) not in SOLO_HEADERS and not is_given(bare)
+    named = is_given(bare.rstrip(" 0123456789("))  # Zak 5
+    titled = header_role(bare) in NAME_ROLES and fold(bare) not in SOLO_HEADERS and not named
     return first.line if titled and heading_reason(filled[0]) is None else None
 
 

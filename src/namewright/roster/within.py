@@ -93,7 +93,8 @@ def may_be_a_child(text: str) -> bool:
     first, *rest = text.split() or [""]
     word = fold(first.strip(_EDGES))
     named = word not in _SUBJECTS and (lean(word) > 0 if not rest else is_given(word) and word not in BESIDE_DAY)
-    return named and (not rest or not begins_small(rest[0])) and first[-1] not in ",:"
+    small = len(rest) == 1 and begins_small(first) and word not in DAY_WORDS  # anton sonntag; Rose reads is a note
+    return named and (not rest or small or not begins_small(rest[0])) and first[-1] not in ",:"
 
 
 def _tells_nobody(words: Sequence[str]) -> bool:
