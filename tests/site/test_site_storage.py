@@ -127,6 +127,7 @@ def test_who_would_rather_not_ask_the_browser_is_left_alone(device: BrowserConte
     page.reload()
     ready(page)
     page.get_by_role("button", name="Not now").click()
+    page.wait_for_timeout(500)  # nobody loads a page anew before the answer is written
     page.reload()
     ready(page)
     page.wait_for_timeout(1000)
