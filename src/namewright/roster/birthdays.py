@@ -7,7 +7,7 @@ behind are left to the rules for dates. Out of scope: birthdays in sentences.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Mapping, Sequence, Set
+from collections.abc import Sequence
 
 from namewright.named_tuples import NamedTuple
 from namewright.names.casing import begins_small
@@ -61,19 +61,15 @@ def from_birthdays(lines: Sequence[Line]) -> list[Line]:
               and not is_a_date(line.text) and not opens_with_given(strip_numbering(line.text))]
     calendar = frozenset(events if len(found) >= max(_FEW, len(events)) else ())
     others = {word for at, line in enumerate(lines) if at not in found and is_given(word := _first(line.text))}
-    return [line.heading(line.text) if at in calendar else named
-            for at, (line, named) in enumerate(zip(lines, _named(lines, found, others), strict=True))]
+    again = {at for at, told in found.items() if _first(told.name) in others}
+    return [line.heading(line.text) if at in calendar or at in again else _named(line, found.get(at))
+            for at, line in enumerate(lines)]
 
 
-def _named(lines: Sequence[Line], found: Mapping[int, _Birthday], others: Set[str]) -> Iterator[Line]:
-    for at, line in enumerate(lines):
-        told = found.get(at)
-        if told is None:
-            yield line._replace(text=_WHOLE_DAY.sub("", line.text))
-        elif _first(told.name) in others:
-            yield line.heading(line.text)
-        else:
-            yield line.without(told.said, " ".join(filter(None, (told.lead.rstrip(" "), told.name))) + told.rest)
+def _named(line: Line, told: _Birthday | None) -> Line:
+    if told is None:
+        return line._replace(text=_WHOLE_DAY.sub("", line.text))
+    return line.without(told.said, " ".join(filter(None, (told.lead.rstrip(" "), told.name))) + told.rest)
 
 
 @keeps_names(1024)

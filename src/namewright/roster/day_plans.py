@@ -16,7 +16,7 @@ from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
 from namewright.roster.headings import heading_reason
-from namewright.roster.known import is_given
+from namewright.roster.known import is_given, opens_with_given
 from namewright.roster.names_in_text import Children, names_in
 from namewright.roster.pasted import COLUMN_SIGNS, Line
 from namewright.roster.prose import Aside, is_sentence
@@ -52,7 +52,7 @@ def _titles(lines: Sequence[Line], timed: Mapping[int, str]) -> list[int]:
     """Return the lines over a day that has no others without a time: they open with no known name."""
     others = [at for at, line in enumerate(lines) if at not in timed and any(map(is_letter, line.text))]
     above = all(at < min(timed) for at in others) and len(others) <= _MOST_TITLES
-    named = any(is_given(strip_numbering(lines[at].text).split()[0]) for at in others)
+    named = any(opens_with_given(strip_numbering(lines[at].text)) for at in others)
     return [at for at in others if not heading_reason(lines[at].text)] if above and not named else []
 
 
@@ -76,7 +76,7 @@ def _is_a_day(rests: Sequence[str]) -> bool:
     done, children = sum(map(_tells_what_is_done, rests)), sum(map(_opens_with_a_child, rests))
     if done >= _LEAST:
         return done > children
-    named = [found is not None and (found.led or (len(found.parts) > 1 and not is_given(found.before.split()[0])))
+    named = [found is not None and (found.led or (len(found.parts) > 1 and not opens_with_given(found.before)))
              for found in map(_named, rests)]
     return sum(named) > children and (done > 0 or any(_SIGN.search(rest) is None for rest in rests))
 

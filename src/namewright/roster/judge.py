@@ -20,7 +20,7 @@ from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.header_words import HEADER_WORDS, SOLO_HEADERS
 from namewright.roster.headers import family_first, given_first
 from namewright.roster.headings import heading_reason, is_placed
-from namewright.roster.known import is_given, lean, opens_with_given
+from namewright.roster.known import lean, opens_with_given
 from namewright.roster.name_order import Habits, Order, are_surely_given_first, order_of
 from namewright.roster.remarks import has_a_remark, remarks_by_comma, says_the_same_by_comma, with_remarks
 from namewright.roster.sentences import speaks_of_several, told_in_a_sentence
@@ -114,7 +114,7 @@ def _perhaps_behind(text: str) -> Several | None:
         return Several(within.parts, False) if known or several else None
     before = within.before
     label = fold(before) in STATES or fold(before) in HEADER_WORDS or not before[0].isupper()
-    if label or is_given(before.split()[0]) or (" " in before and is_titled(before)):
+    if label or opens_with_given(before) or (" " in before and is_titled(before)):
         return None
     signed = behind_a_word(text) is None
     shown = several and (ARROW.search(text) or all(" " in part for part in within.parts))

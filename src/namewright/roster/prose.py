@@ -249,9 +249,9 @@ def _partly_about(lines: Sequence[Line], texts: _Texts) -> Iterator[tuple[int, A
         return
     own = Children(texts.plain.items())
     for at, label in texts.labels.items():
-        parts = [part for part in _parts(label.rest) if is_given(part.split()[0]) and _may_be_a_child(part)]
+        parts = [part for part in _parts(label.rest) if opens_with_given(part) and _may_be_a_child(part)]
         missing = [part for part in parts if not own.hold([bare_word(word) for word in part.split()])]
-        if 0 < len(missing) < len(parts) and not is_given(label.bare.split()[0]):
+        if 0 < len(missing) < len(parts) and not opens_with_given(label.bare):
             note = message("roster.sentence_names", names=", ".join(missing)[:60])
             yield at, Aside(lines[at], (note,), asked=True)
 

@@ -16,7 +16,7 @@ from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.day_words import BESIDE_DAY, DAY_ENDINGS, DAY_PHRASES, DAY_WORDS, WITH
 from namewright.roster.heading_words import NO_SCHOOL
-from namewright.roster.known import is_family, is_given, is_known, lean
+from namewright.roster.known import is_family, is_given, is_known, lean, opens_with_given
 from namewright.roster.several import is_titled_name, may_be_a_name
 from namewright.roster.vocabulary import AND, AND_WORDS, LEADERS, OTHER_PEOPLE, TITLES, fold
 from namewright.store import keeps_names
@@ -42,7 +42,7 @@ class Within(NamedTuple):
 
     def are_known(self) -> bool:
         """Say whether every part opens with a known given name."""
-        return all(is_given(part.split()[0]) for part in self.parts)
+        return all(map(opens_with_given, self.parts))
 
 
 @keeps_names(1024)
@@ -128,7 +128,7 @@ def is_led(before: str) -> bool:
 
 def leads_to_names(before: str) -> bool:
     """Say whether words end in one that leads to those with whom something is done: ``Blocks with``."""
-    return fold(before.split()[-1]) in WITH and not is_given(before.split()[0])
+    return fold(before.split()[-1]) in WITH and not opens_with_given(before)
 
 
 def _within(before: str, behind: str) -> Within | None:
