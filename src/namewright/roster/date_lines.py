@@ -40,6 +40,7 @@ def is_a_date(text: str) -> bool:
     if len(alone) > 1 and len(numbers) == 1 and len(numbers[0]) < _YEAR and any(map(is_given, alone)):
         return False  # March 3 June: her birthday
     others = (word for word in rest if word not in numbers and not _TIME.fullmatch(word.lower()))
-    both = bool(days and months) and {*days} != {*months} and (text[:1].islower() or fold(days[0]) in _SURE_DAYS)
+    day = text[:1].islower() or not any(map(is_given, days)) or (bool(days) and fold(days[0]) in _SURE_DAYS)
+    both = bool(days and months) and {*days} != {*months} and day
     sure = both or any(len(word) > _SHORT and not is_given(word) for word in (*days, *months))
     return bool(numbers) and sure and all(fold(word) in OF_THE or word in "–—-" for word in others)

@@ -49,7 +49,6 @@ from namewright.roster.vocabulary import (
     OF_THE,
     OTHER_PEOPLE,
     SEASONS,
-    SHORT_DAYS,
     TITLES,
     Role,
     fold,
@@ -101,8 +100,6 @@ def heading_reason(text: str) -> Message | None:
         return None
     if text.rstrip().endswith(":"):
         return message("roster.heading_colon")
-    if is_a_date(text):
-        return message("roster.heading_only")
     first = words[0].strip(".,!")
     label = _LABEL.match(text)
     label = label if label and label[1].strip() else None
@@ -142,7 +139,7 @@ def _reason_by_words(words: list[str], text: str) -> Message | None:
     """Say why a line is about the class by all of its words."""
     first, rest = words[0].strip(".,!"), words[1:]
     ends = first in ENDS and bool(rest) and all(word in OF_THE | LISTS for word in rest)
-    days = _is_date(words) or _is_day(text) or _are_days(text) or _is_month(first, rest)
+    days = _is_date(words) or is_a_date(text) or _is_day(text) or _are_days(text) or _is_month(first, rest)
     dated = ends or days or _is_of_class_words(text)
     several = sum(any(map(str.isalnum, word)) for word in text.split()) > 1
     named = _opens_with_a_marked_name(text) or _is_a_name_with_figures(first, rest)
@@ -269,20 +266,12 @@ def _are_days(text: str) -> bool:
 
 
 def _is_day(text: str) -> bool:
-    """Say whether a line is a date with a day or a month in words: ``Mon 30 Nov``, ``Montag, 30. November``.
-
-    A short day needs a month and a number beside it, and must be no name; so must a month without a day.
-    """
+    """Say whether a line is a day of the week and nothing but words of a date, and no name: ``Montag``."""
     words = [fold(word).strip(".,") for word in text.split()]
     if not all(word in _DATED or _COUNTED.fullmatch(word) for word in words):
         return False
-    days, short = DAYS.intersection(words), SHORT_DAYS.intersection(words)
-    months, counted = MONTHS.intersection(words), any(map(_COUNTED.fullmatch, words))
-    if days:
-        return counted or not any(map(is_given, days))
-    if not (months and counted) or any(map(is_given, short or months)):
-        return False
-    return bool(short) or not text.lstrip()[:3].strip().endswith((".", ")"))
+    days = DAYS.intersection(words)
+    return bool(days) and (any(map(_COUNTED.fullmatch, words)) or not any(map(is_given, days)))
 
 
 def _greets(words: list[str], text: str) -> bool:
