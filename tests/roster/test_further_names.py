@@ -52,7 +52,7 @@ def missed(count: int, seed: int) -> list[str]:
 
 
 def test_several_names_in_a_line_are_never_one_child() -> None:
-    assert not missed(600, 1)  # of 6,000, 2,342 were, while no one looked at a line once more
+    assert not missed(600, 1)
 
 
 @pytest.mark.long
