@@ -8,6 +8,7 @@ import re
 import subprocess
 import sys
 from pathlib import Path
+from typing import Any
 
 import pypdf
 import pytest
@@ -77,6 +78,18 @@ def test_a_setting_that_cannot_be_is_said_in_words(settings: dict[str, str], wor
     with pytest.raises(namewright.Problem) as caught:
         namewright.make("sheets", namewright.read_roster(NAMES), **settings)
     assert words in namewright.in_words(caught.value)
+
+
+@pytest.mark.parametrize("settings", [{"line_height": 20}, {"sleeve": True}, {"hand": None}, {"paper": b"a4"}])
+def test_a_setting_that_is_no_text_is_a_type_error_that_tells_how_it_is_written(settings: dict[str, Any]) -> None:
+    with pytest.raises(TypeError, match=f'{next(iter(settings))} has to be text.*"20"'):
+        namewright.make("sheets", namewright.read_roster(NAMES), **settings)
+
+
+@pytest.mark.parametrize("given", [{"text": b"Mira"}, {"text": 5}, {"columns": 3}, {"names_in": 4}])
+def test_a_list_that_is_no_text_is_a_type_error(given: dict[str, Any]) -> None:
+    with pytest.raises(TypeError, match=f"{next(iter(given))} has to be text"):
+        namewright.read_roster(**{"text": NAMES, **given})
 
 
 @pytest.mark.parametrize(("kind", "words"), [("posters", "posters"), ("year", "class’s file")])

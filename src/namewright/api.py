@@ -41,8 +41,10 @@ def read_roster(text: str, practise: NamePart | str = NamePart.GIVEN, columns: s
     ``practise`` is the part of each name to write: ``given``, ``family`` or ``both``; ``columns`` says what the columns
     hold where the text does not (``given,family``, or ``name`` and ``other``), and ``names_in`` the language of the
     names by its tag (``tr``), which the case of names in capitals follows. Raises RosterError where there is no
-    child in the text or nothing tells which column holds the names, ValueError for another part.
+    child in the text or nothing tells which column holds the names, ValueError for another part, TypeError for what is
+    no text.
     """
+    _check_text(text=text, columns=columns, names_in=names_in)
     return parsing.read_roster(text, parsing.PASTED, NamePart(practise), columns, names_in)
 
 
@@ -54,8 +56,10 @@ def make(kind: Kind | str, roster: Roster, **settings: str) -> Making:
     ``answers`` for the adult. Settings are text, by the keys of a class's file: ``paper``, ``ruling``, ``line_height``
     ("20", "5/8 in"), ``support``, ``hand``, ``language``, ``letters``, ``ladder``, ``order``, ``sleeve`` ("on") and
     the others that ``namewright settings`` lists. They hold for all; what the list says of a child goes before them.
-    Raises ValueError for another kind, Problem for another setting or one that cannot be.
+    Raises ValueError for another kind, Problem for another setting or one that cannot be, TypeError for one that is no
+    text.
     """
+    _check_text(**settings)
     kind = Kind(kind)
     if kind in _NOTED:
         raise ValueError(f"“{kind}” shows what was noted in a class’s file; “namewright progress” makes it")
@@ -82,6 +86,13 @@ def write_pdf(making: Making, target: Path | str | BinaryIO, *, title: str | Non
         with whole_file(Path(target)) as file:
             return pdf.write_pdf(chain([first], pages), file, title=title, lang=language)
     return pdf.write_pdf(chain([first], pages), target, title=title, lang=language)
+
+
+def _check_text(**given: object) -> None:
+    """Raise TypeError for what is no text, with how it is written."""
+    for name, value in given.items():
+        if not isinstance(value, str):
+            raise TypeError(f'{name} has to be text, not {type(value).__name__}: 20 mm is "20", a switch is "on".')
 
 
 def in_words(told: Message | Problem, language: str = FIRST) -> str:

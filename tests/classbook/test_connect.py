@@ -12,8 +12,9 @@ import stat
 import subprocess
 import sys
 import tempfile
+import time
 from collections.abc import Iterator, Sequence
-from contextlib import contextmanager
+from contextlib import closing, contextmanager
 from pathlib import Path
 
 import pytest
@@ -40,6 +41,7 @@ def test_the_file_is_its_owners_alone_and_one_file(path: Path) -> None:
 @pytest.mark.parametrize(("pragma", "value"), [
     ("synchronous", 3),    # EXTRA: the folder's entry of a journal that is gone is on the disk, too
     ("secure_delete", 1),  # what is overwritten or deleted is zeroed
+    ("busy_timeout", 5000),  # a change waits for another program
     ("foreign_keys", 1), ("temp_store", 2), ("trusted_schema", 0),
 ])
 def test_an_open_class_is_set_to_survive_a_power_cut_and_to_leave_no_traces(path: Path, pragma: str,
@@ -119,6 +121,15 @@ def test_a_locked_file_is_said_and_the_change_is_not_half_made(path: Path) -> No
         holder.execute("ROLLBACK")
         assert book.set_settings(1, {"rows": "2"})
     holder.close()
+
+
+def test_a_file_that_is_held_is_said_soon(path: Path) -> None:
+    """A first look waits for two seconds at the most."""
+    with closing(sqlite3.connect(path, isolation_level=None)) as holder:
+        holder.execute("BEGIN EXCLUSIVE")
+        start = time.monotonic()
+        assert "in use by another program" in refusal(path)
+        assert time.monotonic() - start < 2
 
 
 @contextmanager

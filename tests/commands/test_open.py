@@ -64,6 +64,26 @@ def test_sharing_asks_for_a_long_passphrase(tmp_path: Path, served: list[dict[st
     assert [call["passphrase"] for call in served] == ([typed] if status == 0 else [])
 
 
+@pytest.mark.parametrize(("piped", "errors"), [
+    (b"lantern oboe \xff\xfe quarry thimble\n", "surrogateescape"),
+    (b"lantern oboe \xff\xfe quarry thimble\n", "strict"), (b"lantern oboe\x07 quarry thimble\n", "strict")])
+def test_a_passphrase_that_nobody_could_type_is_refused(tmp_path: Path, served: list[dict[str, object]],
+                                                        monkeypatch: pytest.MonkeyPatch, capsys: Capture, piped: bytes,
+                                                        errors: str) -> None:
+    """Of bytes that are no text, however the machine reads them, or with a sign that no key types."""
+    monkeypatch.setattr("sys.stdin", io.TextIOWrapper(io.BytesIO(piped), "utf-8", errors))
+    assert main(["open", "--class", str(tmp_path / "class.db"), "--share"]) == 2
+    assert "in a browser" in capsys.readouterr().err
+    assert served == []
+
+
+def test_a_line_that_ends_as_on_windows_is_the_same_passphrase(tmp_path: Path, served: list[dict[str, object]],
+                                                               monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr("sys.stdin", io.StringIO("lantern oboe quarry thimble\r\n", newline=""))
+    assert main(["open", "--class", str(tmp_path / "class.db"), "--share"]) == 0
+    assert [call["passphrase"] for call in served] == ["lantern oboe quarry thimble"]
+
+
 def test_a_passphrase_without_an_end_is_read_no_further(tmp_path: Path, served: list[dict[str, object]],
                                                         monkeypatch: pytest.MonkeyPatch) -> None:
     """What is piped in may never end its line."""

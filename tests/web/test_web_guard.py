@@ -4,6 +4,7 @@ Origin: RFC 6454), RFC 6265bis (SameSite) and W3C Content Security Policy Level 
 
 from __future__ import annotations
 
+import http.client
 import io
 import os
 import re
@@ -12,6 +13,8 @@ import socket
 import subprocess
 import sys
 import time
+from collections.abc import Iterator
+from contextlib import ExitStack, contextmanager
 from pathlib import Path
 from threading import Thread
 from typing import Any
@@ -319,25 +322,56 @@ def ended(server: Any, loop: Thread) -> None:
     wasyncore.close_all(server._map)
 
 
-def test_a_request_that_dawdles_is_cut(class_file: Path, monkeypatch: pytest.MonkeyPatch) -> None:
-    """However its bytes trickle in; one that comes at once is answered."""
-    from namewright.web import prompt, serve
+@contextmanager
+def listening(class_file: Path) -> Iterator[int]:
+    """Serve a class from this process; yield the port."""
+    from namewright.web import serve
 
-    monkeypatch.setattr(prompt, "WHOLE_REQUEST_S", 0.3)
     port = serve.free_port("127.0.0.1", None)
     app = create_app({"CLASS": str(class_file), "HOSTS": [f"127.0.0.1:{port}"]})
     server = serve._listening(app, [f"127.0.0.1:{port}"])
     loop = Thread(target=server.run, daemon=True)
     loop.start()
     try:
+        yield port
+    finally:
+        ended(server, loop)
+
+
+def test_a_request_that_dawdles_is_cut(class_file: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """However its bytes trickle in; one that comes at once is answered."""
+    monkeypatch.setattr("namewright.web.prompt.WHOLE_REQUEST_S", 0.3)
+    with listening(class_file) as port:
         with socket.create_connection(("127.0.0.1", port), timeout=5) as slow:
             slow.sendall(b"GET / HTTP/1.1\r\n")
             assert trickled(slow) < 20
         with socket.create_connection(("127.0.0.1", port), timeout=5) as prompt_one:
             prompt_one.sendall(f"GET /alive HTTP/1.0\r\nHost: 127.0.0.1:{port}\r\n\r\n".encode())
             assert b" 403 " in prompt_one.recv(200)
-    finally:
-        ended(server, loop)
+
+
+def test_many_that_dawdle_keep_nobody_waiting(class_file: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """More connections than the server takes, none with a whole request: the oldest of them go, and whoever was
+    answered before is answered again on the same connection."""
+    monkeypatch.setattr("namewright.web.serve._CONNECTIONS", 30)
+    monkeypatch.setattr("namewright.web.prompt.MAX_WAITING", 20)
+    with listening(class_file) as port, ExitStack() as open_ones:
+        def status(one: socket.socket) -> int:
+            one.sendall(f"GET /alive HTTP/1.1\r\nHost: 127.0.0.1:{port}\r\n\r\n".encode())
+            answer = http.client.HTTPResponse(one)
+            answer.begin()
+            answer.read()
+            return answer.status
+
+        def connect() -> socket.socket:
+            return open_ones.enter_context(socket.create_connection(("127.0.0.1", port), timeout=2))
+
+        asks_again = connect()
+        assert status(asks_again) == 403
+        for at in range(90):
+            connect().sendall(b"GET / HTTP/1.1\r\nA: b\r\n" if at % 3 else b"")
+        newcomer = connect()
+        assert [status(newcomer), status(asks_again)] == [403, 403]
 
 
 def test_only_this_machine_is_answered(class_file: Path) -> None:

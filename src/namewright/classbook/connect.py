@@ -23,6 +23,7 @@ from namewright.classbook.schema import MIGRATIONS, Migration, bring_up_to_date,
 from namewright.classbook.values import check_parts, check_values
 
 WAIT_S = 5.0
+LOOK_S = 1.5  # a save of ours is over long before: what keeps a file from being read for longer will not end soon
 _SETTINGS = ("foreign_keys = ON", "synchronous = EXTRA", "temp_store = MEMORY", "secure_delete = ON",
              "trusted_schema = OFF")
 # By SQLite's own primary result codes (sqlite.org/rescode.html).
@@ -53,15 +54,16 @@ def connected(path: Path, *, create: bool = True, wait_s: float = WAIT_S,
               whole: bool = True) -> sqlite3.Connection:
     """Open the class's file, made first where there is none and ``create`` says so, its tables up to date.
 
-    ``wait_s`` is how long, in seconds, a change waits for another program. ``migrations`` are all that there are, or
+    ``wait_s`` is how long, in seconds, a change waits for another program; a first look waits for a shorter time, so
+    that nobody sits before an empty screen. ``migrations`` are all that there are, or
     fewer for a file to be filled as an older Namewright would have. Without ``check`` the values in the file are not
     looked at; without ``whole`` neither is whether every page of it holds together, as for a file that was looked at
     before and has the same ``stamp_of``. Raises ClassbookError.
     """
     made = _check_place(path, create)
     with told(path):
-        connection = sqlite3.connect(f"{path.absolute().as_uri()}?mode=rw", uri=True, timeout=wait_s,
-                                     isolation_level=None)
+        connection = sqlite3.connect(f"{path.absolute().as_uri()}?mode=rw", uri=True,
+                                     timeout=min(wait_s, LOOK_S), isolation_level=None)
         try:
             for setting in _SETTINGS:
                 connection.execute(f"PRAGMA {setting}")
@@ -72,6 +74,7 @@ def connected(path: Path, *, create: bool = True, wait_s: float = WAIT_S,
             _leave_wal(connection)
             if check:
                 check_values(connection, str(path))
+            connection.execute(f"PRAGMA busy_timeout = {wait_s * 1000:.0f}")
         except BaseException:
             connection.close()
             _unmake(path, made)

@@ -20,12 +20,11 @@ def add(commands: Commands) -> None:
 
 def _run(options: argparse.Namespace) -> int:
     folder = Path(options.folder)
-    if not folder.is_dir():
-        raise Refusal("command.problem.no_folder", folder=str(folder), file="*.ttf")
     try:
         from namewright.truetype.build import build_fonts
     except ModuleNotFoundError as error:
         raise Refusal("command.fonts.library", library=str(error.name)) from error
+    folder.mkdir(parents=True, exist_ok=True)
     for name, data in build_fonts(upright()):
         with whole_file(folder / name) as file:
             file.write(data)

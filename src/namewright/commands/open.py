@@ -62,16 +62,25 @@ def _say(address: str) -> None:
 def _passphrase(class_file: Path) -> str:
     """Ask for a passphrase, twice at a terminal. Raises Refusal for one that is mistyped, short or easily guessed."""
     print(worded("command.open.meaning"), file=sys.stderr)
-    if not sys.stdin.isatty():
-        typed = sys.stdin.readline(_MAX_TYPED).rstrip("\n")
-    else:
-        typed = getpass.getpass(f"{spoken().say('command.open.passphrase')} ")
-        if getpass.getpass(f"{spoken().say('command.open.once_more')} ") != typed:
-            raise Refusal("command.open.not_the_same")
+    try:
+        typed = _typed()
+    except UnicodeDecodeError as error:
+        raise Refusal("command.open.no_text") from error
+    if not typed.isprintable():  # of bytes that are no text, or a control character: no browser could send it
+        raise Refusal("command.open.no_text")
     if len(typed) < MIN_PASSPHRASE:
         raise Refusal("command.open.short", count=len(typed), least=MIN_PASSPHRASE)
     if _guesses(typed, class_file) < MIN_GUESSES:
         raise Refusal("command.open.weak")
+    return typed
+
+
+def _typed() -> str:
+    if not sys.stdin.isatty():
+        return sys.stdin.readline(_MAX_TYPED).rstrip("\r\n")
+    typed = getpass.getpass(f"{spoken().say('command.open.passphrase')} ")
+    if getpass.getpass(f"{spoken().say('command.open.once_more')} ") != typed:
+        raise Refusal("command.open.not_the_same")
     return typed
 
 

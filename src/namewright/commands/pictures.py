@@ -6,6 +6,7 @@ import argparse
 import struct
 import zlib
 from collections.abc import Iterable, Iterator
+from contextlib import suppress
 from pathlib import Path
 
 from namewright.commands.talk import Refusal
@@ -20,12 +21,11 @@ _END_BYTES = 12  # of the last chunk of a PNG
 def with_pictures(pages: Iterable[Page], options: argparse.Namespace, numbers: Iterator[int]) -> Iterator[Page]:
     """Pass the pages on, and write each, by the next of ``numbers``, into the folders asked for.
 
-    Raises Refusal for a picture that stands where one shall be written and was made by somebody else.
+    Raises Refusal for a picture that stands where one shall be written and was made by somebody else, and where one
+    cannot be written: a folder that was made for it goes again.
     """
     kinds = {"svg": _svg, "png": _png}
     folders = {kind: Path(folder) for kind in kinds if (folder := getattr(options, kind))}
-    for folder in folders.values():
-        folder.mkdir(parents=True, exist_ok=True)
     for page in pages:
         count = next(numbers)
         for kind, folder in folders.items():
@@ -36,8 +36,16 @@ def with_pictures(pages: Iterable[Page], options: argparse.Namespace, numbers: I
 def _write(path: Path, picture: bytes) -> None:
     if path.exists() and not (path.is_file() and _ours(path.read_bytes())):
         raise Refusal("command.problem.not_ours", file=str(path))
-    with whole_file(path) as file:
-        file.write(picture)
+    made = [folder for folder in path.parents if not folder.exists()]
+    try:
+        path.parent.mkdir(parents=True, exist_ok=True)
+        with whole_file(path) as file:
+            file.write(picture)
+    except OSError as error:
+        for folder in made:
+            with suppress(OSError):
+                folder.rmdir()
+        raise Refusal("command.problem.folder_refuses", file=str(path), detail=error.strerror or str(error)) from error
 
 
 def _ours(picture: bytes) -> bool:
