@@ -21,12 +21,14 @@ from known_names import gathered
 from made_lists import (
     shapes_apart,
     shapes_back,
+    shapes_desk,
     shapes_fresh,
     shapes_further,
     shapes_held,
     shapes_kept,
     shapes_last,
     shapes_late,
+    shapes_office,
     shapes_open,
     shapes_seen,
     shapes_spring,
@@ -42,7 +44,7 @@ from namewright.roster import known
 OF = {"tuned": shapes_tuned, "held": shapes_held, "fresh": shapes_fresh, "late": shapes_late,
       "further": shapes_further, "last": shapes_last, "apart": shapes_apart, "back": shapes_back,
       "open": shapes_open, "kept": shapes_kept, "seen": shapes_seen, "unseen": shapes_unseen,
-      "spring": shapes_spring, "summer": shapes_summer}
+      "spring": shapes_spring, "summer": shapes_summer, "office": shapes_office, "desk": shapes_desk}
 PLACES = {"tuned": TUNED, "held": HELD, "further": FURTHER, "invented": (INVENTED,)}
 COLUMNS = ("children", "right", *WRONG)
 
