@@ -64,6 +64,12 @@ def test_where_only_look_alikes_are_left_something_else_stands_between() -> None
     assert [week.letters for week in letter_weeks(["Toa"], taught=[("t",), ("o",)]).weeks][:2] == [("t",), ("a",)]
 
 
+def test_last_week_s_letter_has_no_look_alike_after_it_either() -> None:
+    """Behind o the first week has none where only a is left, and t where t was taught: a comes a week later."""
+    for taught, first in (([("a",), ("o",)], ()), ([("t",), ("a",), ("o",)], ("t",))):
+        assert [week.letters for week in letter_weeks(["A"], taught=taught).weeks][:2] == [first, ("a",)]
+
+
 def test_a_letter_of_earlier_weeks_is_reviewed_and_not_taken_up_again() -> None:
     """What was taught comes back as review while there are other letters, and may complete a name."""
     plan = letter_weeks(["Bat", "Tab", "Ben"], taught=[("t",), ("a",)])

@@ -212,9 +212,9 @@ def _filled(order: Sequence[tuple[str, ...]], lacking: Sequence[Letters], taught
     weeks = list(order)
     for at, letters in enumerate(weeks):
         if not letters:
-            earlier = [letter for week in (*taught, *weeks[:at]) for letter in week]
-            beside = [*(weeks[at - 1] if at else ()), *(weeks[at + 1] if at + 1 < len(weeks) else ())]
-            able = [letter for letter in earlier if not any(too_alike(letter, other) for other in beside)]
+            before = [*taught, *weeks[:at]]
+            beside = [letter for week in (*before[-1:], *weeks[at + 1:at + 2]) for letter in week]
+            able = [letter for week in before for letter in week if not any(too_alike(letter, it) for it in beside)]
             weeks[at] = tuple(sorted(set(able), key=lambda each: (-_count(each, lacking), each))[:1])
     return weeks
 
