@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from namewright.classbook.keys import CHILD_KEYS, checked_setting, tuning_of
+from namewright.classbook.keys import CHILD_KEYS, can_be_set, checked_setting, tuning_of
 from namewright.classbook.records import ClassbookError
 from namewright.tuning import KNOBS, Tuning
 
@@ -70,3 +70,11 @@ def test_the_knobs_among_the_settings_become_a_tuning() -> None:
     """Whatever else is set is left aside."""
     settings = {"rows": "3", "unlined": "on", "letters": "slant=8", "hand": "left"}
     assert tuning_of(settings) == Tuning(rows=3, unlined=True)
+
+
+def test_what_a_file_may_hold_is_what_could_be_set() -> None:
+    """A value of its list; no empty one, none that is no value, no key of another kind."""
+    asked = [("hand", "left", False), ("hand", " ", False), ("hand", "third", False), ("title", "x", False),
+             ("title", "x", True), ("volume", "3", True)]
+    assert [can_be_set(key, text, of_class=of_class) for key, text, of_class in asked] == [
+        True, False, False, False, True, False]

@@ -9,6 +9,7 @@ import pypdf
 import pytest
 
 from kept_class import note
+from namewright.classbook import Classbook
 from namewright.cli import main
 
 Capture = pytest.CaptureFixture[str]
@@ -26,3 +27,13 @@ def test_progress_is_a_pdf_for_the_family_and_one_for_the_class(kept_class_folde
     assert main(["progress", "Tilo", "--class", "class.db", "-o", "tilo.pdf"]) == 2
     assert not Path("tilo.pdf").exists()
     assert sorted(os.listdir()) == ["all.pdf", "class.db", "list.txt", "mira.pdf"]
+
+
+def test_a_class_of_nobody_is_told_so(tmp_path: Path, capsys: Capture) -> None:
+    """No file is made of it, whichever page is asked for."""
+    file = tmp_path / "empty.db"
+    Classbook.open(file).close()
+    for more in ((), ("--page", "talk"), ("--page", "record", "--format", "csv")):
+        assert main(["progress", "--all", "--class", str(file), "-o", str(tmp_path / "all.pdf"), *more]) == 2
+        assert "empty.db" in capsys.readouterr().err
+    assert os.listdir(tmp_path) == ["empty.db"]

@@ -86,3 +86,10 @@ def test_the_machine_s_language_is_spoken(monkeypatch: pytest.MonkeyPatch, envir
     with pytest.raises(SystemExit):
         cli.main(["card", "--help"])
     assert spoken().language == language
+
+
+@pytest.mark.parametrize("words", [("--language", "es", "order"), ("order", "--language", "es"), ("--lang=es", "order"),
+                                   ("order", "--language=es")])
+def test_the_language_that_is_typed_is_spoken(run: Run, words: tuple[str, ...]) -> None:
+    """Wherever it stands among the words, before anything else is said."""
+    assert "Falta esto" in run(*words)[2]

@@ -2,10 +2,17 @@
 
 from __future__ import annotations
 
-from namewright.making.account import Account, account_of_order
+from dataclasses import replace
+from pathlib import Path
+
+from namewright.making.account import Account, account_in, account_of_order
 from namewright.making.request import Kind, listed
+from namewright.pages.typesetter import Typesetter
 from namewright.practice.ordering import order_class
 from namewright.roster.children import Child
+from namewright.schoolfont.reading import load_font
+from namewright.schoolfont.shaping import Lettering
+from schoolfont.fontmaking import font_bytes, font_file
 
 PLACED = order_class([Child(name, name, name, "", line) for line, name in enumerate(("Bo", "李", "Ada", "Боян"), 1)])
 
@@ -25,3 +32,11 @@ def test_children_of_a_kind_stay_in_their_order() -> None:
     account = Account(made=[(Kind.SHEETS, ada), (Kind.CARDS, bo), (Kind.SHEETS, bo)])
     assert account.of(Kind.SHEETS) == [ada, bo]
     assert account.of(Kind.TILES) == []
+
+
+def test_only_of_a_font_with_several_forms_one_is_told(tmp_path: Path) -> None:
+    """Nobody chose one of these; a plain font, or none, has nothing to tell."""
+    plain = Lettering(load_font(font_file(tmp_path, font_bytes())))
+    several = Lettering(replace(plain.font, others=("Bold",)))
+    told = [account_in(Typesetter(school_font=font)).notes for font in (None, plain, several)]
+    assert [bool(notes) for notes in told] == [False, False, True]

@@ -8,7 +8,8 @@ from namewright.names.latin_spelling import latin_spelling
 
 # Invented names; spelled by hand after the list of ICAO Doc 9303, from memory.
 SPELLED = {"Анна Петрова": "Anna Petrova", "Юлия Щербакова": "Iuliia Shcherbakova", "Игорь": "Igor",
-           "Анна-Мария": "Anna-Mariia", "Їжак Євген": "Izhak Ievhen", "Миљана Ђокић": "Miljana Dokic"}
+           "Анна-Мария": "Anna-Mariia", "Їжак Євген": "Izhak Ievhen", "Миљана Ђокић": "Miljana Dokic",
+           "Аўгіня": "Auhinia", "Галина": "Galina", "Галина Їжак": "Halyna Izhak"}
 
 
 @pytest.mark.parametrize(("name", "latin"), SPELLED.items(), ids=SPELLED.values())

@@ -5,6 +5,7 @@ from __future__ import annotations
 import io
 import signal
 import xml.etree.ElementTree as ET
+from concurrent.futures import ThreadPoolExecutor
 
 import pytest
 from PIL import Image
@@ -51,3 +52,10 @@ def test_ctrl_c_waits_until_a_picture_is_drawn(setter: Typesetter, monkeypatch: 
         page_png(page)
     assert drawn
     assert signal.getsignal(signal.SIGINT) is signal.default_int_handler
+
+
+def test_a_picture_is_drawn_beside_the_main_thread_too(setter: Typesetter) -> None:
+    """Only that hears of Ctrl-C, and any other may set no handler for it: the server draws in such a one."""
+    page, _ = sheet(setter)
+    with ThreadPoolExecutor(1) as beside:
+        assert beside.submit(page_png, page, 30).result() == page_png(page, 30)

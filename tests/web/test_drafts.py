@@ -48,3 +48,13 @@ def test_what_cannot_be_is_told(app: Flask) -> None:
 
 def test_without_drafts_all_is_as_it_is_kept(app: Flask) -> None:
     assert tuple(read_drafts(MultiDict()).members()) == members()
+
+
+def test_a_name_on_trial_is_told_apart_only_where_another_child_has_it(app: Flask) -> None:
+    """Two are called Katla; whoever tries the family name, of these or of others, has a name of its own."""
+    book().update_roster("Vost, Katla\nKatla Pruner\nBo Vost\n")
+    first, second, bo = book().children()
+    assert (first.namesake, second.namesake, bo.namesake) == (True, True, False)
+    for child, apart in ((first, False), (bo, False)):
+        drafts = read_drafts(MultiDict({f"draft-{child.id}": "practise=family"}))
+        assert next(one.one.namesake for one in drafts.members() if one.id == child.id) is apart

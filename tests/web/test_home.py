@@ -42,3 +42,16 @@ def test_one_comes_in_where_there_is_something_to_do(visitor: Visitor) -> None:
     visitor.keep("Katla Pruner\n")
     assert visitor.get("/").headers["Location"] == "/class"
     assert visitor.get("/alive").status_code == 204
+
+
+@pytest.mark.parametrize(("path", "sent"), [
+    ("/language", {"language": "es", "back": "/"}), ("/class/sorted?by=name", None), ("/seen?by=table", None),
+    ("/now", {"letters": "katla", "size": "card"})])
+def test_no_script_reads_a_cookie_and_no_other_page_sends_one(settled: Visitor, path: str,
+                                                              sent: dict[str, str] | None) -> None:
+    """Whatever is kept on a device: the language, that it was changed, the order, the size of a card."""
+    answer = settled.get(path) if sent is None else settled.post(path, sent)
+    kept = answer.headers.getlist("Set-Cookie")
+    assert kept
+    for cookie in kept:
+        assert {"HttpOnly", "SameSite=Strict"} <= {part.strip() for part in cookie.split(";")}, cookie

@@ -10,8 +10,9 @@ from webhelp import Visitor
 
 from longer import rest_long
 from namewright.classbook import Classbook
-from namewright.web.screen_language import screen_languages
-from namewright.wording import languages
+from namewright.message import Problem, message
+from namewright.web.screen_language import reason, screen_languages
+from namewright.wording import languages, wording
 
 
 def test_the_screens_are_in_every_language_there_is() -> None:
@@ -56,3 +57,11 @@ def test_the_desk_asks_once_about_the_language_of_the_pages(settled: Visitor, cl
         assert book.class_settings["language"] == "de"
     settled.post("/language", {"language": "de", "back": "/class"})
     assert asks not in settled.get("/class").text
+
+
+def test_what_is_told_is_in_the_language_of_the_request(visitor: Visitor) -> None:
+    """A message as much as a problem that has one."""
+    told = message("web.class.kept")
+    with visitor.client.application.test_request_context("/", headers={"Accept-Language": "de"}) as now:
+        assert reason(now.request, told) == wording("de").sentence(told) != wording("en").sentence(told)
+        assert reason(now.request, Problem("web.class.kept")) == reason(now.request, told)

@@ -32,4 +32,4 @@ def _own_letters(small: str) -> dict[str, str]:
     """Return the letters that the Russian table has not, or reads otherwise than the language of a name does."""
     ukrainian, belarusian = _UKRAINIAN & set(small), _BELARUSIAN & set(small)
     return {**_OTHERS, **({"г": "h"} if ukrainian or belarusian else {}),
-            **({"и": "y"} if ukrainian else {}), **({"і": "i"} if belarusian else {})}
+            **({"и": "y"} if ukrainian else {})}
