@@ -20,6 +20,7 @@ from known_names import gathered
 
 from made_lists import (
     shapes_apart,
+    shapes_autumn,
     shapes_back,
     shapes_desk,
     shapes_fresh,
@@ -35,6 +36,7 @@ from made_lists import (
     shapes_summer,
     shapes_tuned,
     shapes_unseen,
+    shapes_winter,
 )
 from made_lists.judging import WRONG, Tally, judge
 from made_lists.people import FURTHER, HELD, INVENTED, TUNED, people
@@ -44,7 +46,8 @@ from namewright.roster import known
 OF = {"tuned": shapes_tuned, "held": shapes_held, "fresh": shapes_fresh, "late": shapes_late,
       "further": shapes_further, "last": shapes_last, "apart": shapes_apart, "back": shapes_back,
       "open": shapes_open, "kept": shapes_kept, "seen": shapes_seen, "unseen": shapes_unseen,
-      "spring": shapes_spring, "summer": shapes_summer, "office": shapes_office, "desk": shapes_desk}
+      "spring": shapes_spring, "summer": shapes_summer, "autumn": shapes_autumn, "winter": shapes_winter,
+      "office": shapes_office, "desk": shapes_desk}
 PLACES = {"tuned": TUNED, "held": HELD, "further": FURTHER, "invented": (INVENTED,)}
 COLUMNS = ("children", "right", *WRONG)
 
