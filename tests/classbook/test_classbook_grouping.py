@@ -261,3 +261,11 @@ def test_the_class_says_in_which_language_its_names_are(path: Path, capsys: Capt
     assert main(["class", str(path), "--names-in", "vi"]) == 0
     assert beats() == [["Lia"]]
     assert beats("--names-in", "en") == [["Li", "a"]]
+
+
+def test_tables_are_as_asked_else_as_is_kept(path: Path) -> None:
+    """Where neither says how many, the plan finds it."""
+    with Classbook.open(path) as book:
+        assert grouping.wishes(book, book.children()).tables is None
+        book.set_class_settings({"tables": "4"})
+        assert [grouping.wishes(book, book.children(), asked).tables for asked in (None, 2)] == [4, 2]

@@ -7,6 +7,7 @@ from pathlib import Path
 
 from namewright.making.account import Account, account_in, account_of_order
 from namewright.making.request import Kind, listed
+from namewright.message import message
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.ordering import order_class
 from namewright.roster.children import Child
@@ -40,3 +41,10 @@ def test_only_of_a_font_with_several_forms_one_is_told(tmp_path: Path) -> None:
     several = Lettering(replace(plain.font, others=("Bold",)))
     told = [account_in(Typesetter(school_font=font)).notes for font in (None, plain, several)]
     assert [bool(notes) for notes in told] == [False, False, True]
+
+
+def test_what_holds_for_all_pages_is_told_once() -> None:
+    account = Account()
+    for key in ("a.one", "a.one", "a.two", "a.one"):
+        account.note(message(key))
+    assert account.notes == [message("a.one"), message("a.two")]

@@ -5,12 +5,14 @@ from __future__ import annotations
 import csv
 import io
 from collections.abc import Iterator
+from datetime import date
 from pathlib import Path
 
 import pytest
 from pypdf import PdfReader
 
 from namewright.classbook import Classbook
+from namewright.classbook.growing import growth_of
 from namewright.cli import main
 from namewright.making.from_book import member_of
 from namewright.making.noted import record_of_member, talk_of
@@ -58,12 +60,21 @@ def test_a_talk_is_about_what_stands_and_comes(book: Classbook) -> None:
     one = book.child(1)
     (placed,) = order_class([one.child])
     member = member_of(one, placed, book, held=True)
-    from namewright.classbook.growing import growth_of
-
     growth = growth_of("Mira", "Mira", member.notes, member.held)
     assert talk_of(member, growth, words=False).words == ()
     talk = talk_of(member, growth, words=True)
     assert (talk.coming, [text for _, text in talk.words]) == (("r",), ["hums as she writes"])
+
+
+def test_of_many_words_the_first_and_the_latest_are_told(book: Classbook) -> None:
+    """What lies between is left out."""
+    one = book.child(1)
+    for day, words in (("2026-10-01", "between"), ("2026-11-20", "between, too"), ("2026-11-24", "signs her drawings")):
+        book.observe(1, day, [0], note=words)
+    member = member_of(one, order_class([one.child])[0], book, held=True)
+    growth = growth_of("Mira", "Mira", member.notes, member.held)
+    assert talk_of(member, growth, words=True).words == (
+        (date(2026, 9, 8), "hums as she writes"), (date(2026, 11, 24), "signs her drawings"))
 
 
 def test_the_page_is_in_the_language_of_the_home(path: Path, book: Classbook) -> None:

@@ -14,6 +14,7 @@ from namewright.names.syllables import breaks
 
 BREAKS = [
     ("Mary-Kate", ("Mary-", "Kate"), "behind a hyphen only"), ("Ana María", ("Ana ", "María"), "behind a space only"),
+    ("O-Lan", ("O-", "Lan"), "one letter before it, too"),
     ("Ana María-Lucía", ("Ana ", "María-", "Lucía"), "both"), ("Bo", ("Bo",), "too short"),
     ("Ada", ("Ada",), "not after one letter"),
     ("Marta", ("Mar", "ta"), "between two beats"), ("Wilhelmina", ("Wil", "hel", "mi", "na"), "between each"),
