@@ -80,3 +80,50 @@ def test_signs_of_a_spreadsheet_are_no_names() -> None:
     assert is_sheet_sign("=A2")
     assert not is_sheet_sign("Mia")
     assert names_in(("Mia", "#N/A", "12", "", "left")) == 1
+
+
+TICKS = [("Cahiers de réussites", "couverture", "autoportrait", "photo"),
+         ("Cartelline", "copertina", "autoritratto", "foto"),
+         ("Carpetas", "portada", "autorretrato", "foto"), ("Mappen", "Deckblatt", "Selbstbild", "Foto"),
+         ("Portefólios", "capa", "autorretrato", "foto"), ("Folders", "cover", "self-portrait", "photo")]
+
+
+@pytest.mark.parametrize("titles", TICKS, ids=lambda titles: titles[0])
+@pytest.mark.parametrize("names", [("Mira", "Tilo", "Anna"), ("Xobrel", "Vemka", "Outhna")])
+def test_words_over_columns_of_ticks_are_titles(titles: tuple[str, ...], names: tuple[str, ...]) -> None:
+    ticks = ("x\t\tx", "\tx\tx", "x\tx\t")
+    rows = [f"{name}\t{tick}" for name, tick in zip(names, ticks, strict=True)]
+    assert [child.practice for child in read_roster("\n".join(["\t".join(titles), *rows])).children] == list(names)
+
+
+def test_a_child_with_remarks_over_ticks_stays() -> None:
+    text = "Mira\tnuts\tglasses\tnew\nTilo\tx\tx\tx\nAnna\tx\t\tx\nBen\t\tx\tx"
+    assert [child.practice for child in read_roster(text).children] == ["Mira", "Tilo", "Anna", "Ben"]
+
+
+GROUPS = [("Rojo", "Amarillo", "Verde"), ("Rossi", "Gialli", "Verdi"), ("Rot", "Gelb", "Grün"),
+          ("Rouges", "Jaunes", "Verts"), ("Vermelho", "Amarelo", "Verde"), ("Red", "Yellow", "Green"),
+          ("Ladybugs", "Crickets", "Fireflies"), ("Igel", "Füchse", "Käfer")]
+
+
+@pytest.mark.parametrize("titles", GROUPS, ids=lambda titles: titles[0])
+@pytest.mark.parametrize("known", [True, False])
+def test_groups_of_several_sizes_beside_each_other(titles: tuple[str, ...], known: bool) -> None:
+    """What stands over them is no child, and nobody is the family of who stands beside."""
+    one, two, three, four, five, six = (
+        ("Mira", "Tilo", "Anna", "Ben", "Clara", "Emil") if known else
+        ("Xobrel", "Vemka", "Outhna", "Jelbru", "Syvan", "Tarmel"))
+    read = read_roster("\n".join(("\t".join(titles), f"{one}\t{two}\t{three}", f"{four}\t{five}\t", f"{six}\t\t")))
+    assert [child.practice for child in read.children] == [one, two, three, four, five, six]
+
+
+def test_a_column_that_ends_sooner_makes_no_groups_of_parts_of_names() -> None:
+    """A name to go by stands beside the first ones; two columns of one depth may be parts of names."""
+    rows = [("Mia", "Smith", "Mimi"), ("Leo", "Johnson", ""), ("Noah", "Brown", "")]
+    assert not judge(rows, "\t", "  ").grid
+    assert not judge([("Xobrel", "Vemka", "Xo"), ("Outhna", "Jelbru", ""), ("Syvan", "Tarmel", "")], "\t", "  ").grid
+
+
+def test_rosa_and_brown_are_a_child() -> None:
+    assert [child.family for child in read_roster("Rosa\tBrown\nMia\tSmith\nLeo\tJohnson").children] == [
+        "Brown", "Smith", "Johnson"]

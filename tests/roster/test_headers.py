@@ -233,3 +233,22 @@ def test_a_family_called_as_a_title_is_one_behind_a_number(sign: str) -> None:
     names = ["Nipp, Kerstin", "Kind, Lavinia", "Oehri, Nelya"]
     lines = [sign.replace("1", str(at)) + name for at, name in enumerate(names, 1)]
     assert [child.given for child in read_roster("\n".join(lines)).children] == ["Kerstin", "Lavinia", "Nelya"]
+
+
+@pytest.mark.parametrize("title", ["Língua em casa", "Langue à la maison", "Lengua familiar", "Language at home",
+                                   "Lingua di casa", "Sprache zu Hause", "Zweitsprache"])
+def test_a_title_about_a_language(title: str) -> None:
+    assert header_role(title) is Role.LANGUAGE
+
+
+@pytest.mark.parametrize("title", ["Vorname", "First name", "Prénom", "Nombre", "Nome"])
+def test_whole_names_under_a_title_of_given_names(title: str) -> None:
+    """Where no other column is of families, the second words are no given names; two given names stay one."""
+    text = f"{title}\tRoom\nAnka Rubinić\t1\nToni Smith\t2\nMia Johnson\t1\nLeo Brown\t2"
+    assert [child.practice for child in read_roster(text).children] == ["Anka", "Toni", "Mia", "Leo"]
+    double = f"{title}\tLast name\nMia Rose\tRubinić\nLeo Paul\tSmith\nAnna Lena\tJohnson\nJean Luc\tBrown"
+    assert [child.practice for child in read_roster(double).children] == [
+        "Mia Rose", "Leo Paul", "Anna Lena", "Jean Luc"]
+    alone = f"{title}\tRoom\nMia Rose\t1\nLeo Paul\t1\nAnna Lena\t2\nJean Luc\t2"
+    if title not in {"Nombre", "Nome"}:  # below these stand whole names as often
+        assert next(iter(read_roster(alone).children)).practice == "Mia Rose"

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from namewright.roster.children import Outcome
-from namewright.roster.headings import heading_reason, perhaps_heading
+from namewright.roster.headings import heading_reason, heads_adults, perhaps_heading
 from namewright.roster.parsing import read_roster
 
 HEADINGS = [
@@ -156,3 +156,17 @@ def test_a_table_named_twice_is_no_child(title: str) -> None:
 @pytest.mark.parametrize("name", ["Buddy", "Zak"])
 def test_a_name_that_only_columns_are_called_by_is_a_child_with_figures(name: str) -> None:
     assert [child.practice for child in read_roster(f"{name} 5\nMia 5\nLeo 6").children] == [name, "Mia", "Leo"]
+
+
+@pytest.mark.parametrize("text", [
+    "Teachers: Mrs. Tarn, Mr. Vost", "Maestras: Sra. Tarn, Sra. Vost", "Adultes : Mme Tarn, M. Vost",
+    "Xobrelen: Frau Tarn und Herr Vost", "Maestre: sig.ra Tarn, sig.ra Vost", "Educadoras: D. Tarn, D. Vost"])
+def test_adults_behind_a_label_are_no_child(text: str) -> None:
+    """Their title tells, be the word before them known or not; without titles a word for teachers does."""
+    read = read_roster(f"Mira Vost\nTilo Tarn\nAnna Berg\n{text}")
+    assert [child.practice for child in read.children] == ["Mira", "Tilo", "Anna"]
+
+
+@pytest.mark.parametrize("text", ["Mira Vost, Sr.", "Table: Mira Vost, Tilo Tarn", "Mira: Frau Berg"])
+def test_a_label_before_children_or_one_adult_heads_no_adults(text: str) -> None:
+    assert not heads_adults(text)

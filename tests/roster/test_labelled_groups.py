@@ -97,3 +97,21 @@ def test_a_row_of_a_photo_ends_who_stood_there() -> None:
             "Front row: Zoé Petit, Bruno Weiss\n{}: Xobrel Quill")
     for away in ("Not pictured", "Absent", "Assente", "Fehlt"):
         assert made(text.format(away)) == ["Mira", "Tilo", "Anna", "Kashish", "Emil", "Ada", "Zoé", "Bruno", "Xobrel"]
+
+
+@pytest.mark.parametrize("lines", [
+    ("In alto da sinistra: Mira, Tilo", "Al centro: Anna, Ben", "Seduti: Clara", "Assente: Emil",
+     "Maestre: sig.ra Tarn, sig.ra Vost"),
+    ("Em cima, da esq.: Mira, Tilo", "Ao meio: Anna, Ben", "Sentados: Clara", "Faltou: Emil",
+     "Educadoras: D. Liu, D. Vo"),
+    ("Back row (l. to r.): Mira, Tilo", "In the middle: Anna, Ben", "Front row, sitting: Clara", "Not pictured: Emil",
+     "Teachers: Mrs. Tarn, Mr. Vost"),
+])
+def test_the_rows_of_a_photo(lines: tuple[str, ...]) -> None:
+    """Where they stand are words that open with a small one, be that a name too (Al); the adults are nobody."""
+    assert made("\n".join(lines)) == ["Mira", "Tilo", "Anna", "Ben", "Clara", "Emil"]
+
+
+@pytest.mark.parametrize("nobody", ["none :(", "niemand", "personne", "nadie", "nessuno", "ninguém"])
+def test_a_group_of_nobody_has_no_child(nobody: str) -> None:
+    assert made(f"Monday: Mira, Tilo\nTuesday: {nobody}\nThursday: Anna, Ben") == ["Mira", "Tilo", "Anna", "Ben"]

@@ -83,3 +83,24 @@ def test_a_line_over_a_grid_is_its_title_unless_it_is_a_name() -> None:
     children = grid.replace("\n", "\t").split("\t")
     assert made(f"Porte-manteaux\n{grid}") == children
     assert made(f"Clara\n{grid}") == ["Clara", *children]
+
+
+@pytest.mark.parametrize(("title", "board"), [
+    ("Seating – November", "FRONT / BOARD"), ("Plano de mesas", "PIZARRA"), ("Sitzplan", "TAFEL"),
+    ("Plan de classe", "TABLEAU"), ("Planta da sala", "QUADRO"), ("Disposizione dei posti", "LAVAGNA")])
+@pytest.mark.parametrize("cell", ["\t", " | ", "    "])
+@pytest.mark.parametrize("names", ["Mira Tilo Anna Ben Clara Emil Uwe",
+                                   "Xobrel Vemka Outhna Jelbru Syvan Tarmel Brouth",
+                                   "Anete Māris Henriks Ziedonis Edgars Sandis Roberts"])
+def test_a_board_over_short_rows_makes_a_plan(title: str, board: str, cell: str, names: str) -> None:
+    """Be a free seat among them, and families by chance; the title and the board are no children."""
+    one, two, three, four, five, six, seven = names.split()
+    free = {"\t": "", " | ": "-", "    ": "---"}[cell]
+    rows = [cell.join((one, two, free, three)), cell.join((four, five, six, seven))]
+    assert made("\n".join((title, board, *rows))) == names.split()
+
+
+def test_a_table_with_families_below_a_board_stays_one() -> None:
+    table = ("Board", "", "Mia Smith\tAnn Smith\tgreen", "Leo Fox\tJo Fox\tred")
+    lines = [Line(text, at) for at, text in enumerate(table)]
+    assert from_seats(lines) == lines

@@ -119,3 +119,14 @@ def test_a_title_that_opens_with_a_word_of_care_is_made_by_nobody(title: str, si
     read = read_roster("\n".join((title, *(f"{name}{sign} milk" for name in names))))
     assert [child.practice for child in read.children] == ["Xobrel", "Vemka", "Outhna", "Kwil"]
     assert read.lines[0].outcome in {Outcome.LEFT_OUT, Outcome.HEADING}
+
+
+def test_who_writes_a_letter_over_numbers_is_asked_about() -> None:
+    """Behind other lines, too, where a child of the list would have a number."""
+    read = read_roster(f"Siehe unten, liebe Grüße\nIda\nVon unterwegs gesendet\n\nvon Jo Berg:\n\n{NUMBERS}")
+    assert [child.practice for child in read.children] == ["Mira", "Bo", "Una", "Xobrel"]
+
+
+def test_boxes_to_tick_are_signs_of_a_list() -> None:
+    read = read_roster("Carpetas\n\n□ Xobrel\n✓ Vemka\n□ Outhna\n☒ Jelbru\n✗ Syvan")
+    assert [child.practice for child in read.children] == ["Xobrel", "Vemka", "Outhna", "Jelbru", "Syvan"]

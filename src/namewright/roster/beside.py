@@ -39,7 +39,7 @@ from namewright.store import keeps_names
 from namewright.units import MAX_LINE_MM, MIN_LINE_MM, parse_length_mm
 
 _NUMBERING = pattern(
-    r"\s*(?:[-*•‣◦·–—▪■●○✓✔☐☑►➢➤→§\uf0b7\uf0a7>]\s+|\[[ xX]?\]\s*|\(\d{1,4}\)\s*|[#№]\s?\d{1,4}[.):]?\s*|"
+    r"\s*(?:[-*•‣◦·–—▪■●○✓✔✗✘☐☑☒□►➢➤→§\uf0b7\uf0a7>]\s+|\[[ xX]?\]\s*|\(\d{1,4}\)\s*|[#№]\s?\d{1,4}[.):]?\s*|"
     r"(?:[Nn][.]?[º°]|[Nn]o[.])\s?\d{1,4}[.):]?\s+|\d{1,4}\s*[.):]\s*|\d{1,4}\s*[-–]\s*(?=[^\W\d_])|\d{1,4}\s+|"
     r"[a-zA-Z]\)\s+|(?:[a-z]|[ivx]{2,5})\.\s+(?=[^\W\d_a-z])|o\s+(?=[^\W\d_a-z]))"
 )

@@ -16,7 +16,7 @@ from namewright.roster.contents import Judged, judge, names_in
 from namewright.roster.headers import are_sides, header_role, header_roles
 from namewright.roster.known import is_family, is_given, is_known, lean
 from namewright.roster.name_order import BOTH_BY_COMMA
-from namewright.roster.shares import given_share
+from namewright.roster.shares import given_share, share
 from namewright.roster.vocabulary import NAME_ROLES, Role
 from namewright.store import keeps_names
 
@@ -25,11 +25,11 @@ WIDE_SPACE = "  "
 DELIMITERS = ("\t", ";", "|", WIDE_SPACE, ",")
 _HEADER_WITHIN = 10
 _MAX_JOINED = 20
-_HALF = 0.5
+_HALF, _NEARLY_ALL = 0.5, 0.8
 _TWO_CELLS = pattern(r"[^,]*[^\s,],[^\s,][^,]*")
 _PLAINLY_CUT = 4  # lines of two cells with no space behind any comma, as programs write them and hardly anybody types
 _FEWEST = 4  # lines that tell by their signs alone
-_NUMBER_CELL = pattern(r"\s*(?:\(?\d{1,4}[.):]?|#\d{1,4}|[-*•–☐✓])\s*$")
+_NUMBER_CELL = pattern(r"\s*(?:\(?\d{1,4}[.):]?|#\d{1,4}|[-*•–☐□☑☒✓✔✗✘])\s*$")
 
 
 class Row(NamedTuple):
@@ -69,7 +69,8 @@ def lay_out(lines: Sequence[str]) -> Table:
                              grid=True)
             roles = header_roles(row.cells)
             if roles and not _may_be_a_family(row, roles, lines, delimiter):
-                return Table(delimiter, tuple(_rows(lines, delimiter)), row.line, roles, row.cells)
+                rows = tuple(_rows(lines, delimiter))
+                return Table(delimiter, rows, row.line, _with_whole_names(roles, row.line, rows), row.cells)
     for delimiter in there:
         if _is_tabular(filled, delimiter):
             rows = tuple(_rows(lines, delimiter))
@@ -93,6 +94,23 @@ def _are_by_comma(cells: Sequence[str]) -> bool:
     """Say whether each of two cells or more holds both parts of a name and a comma: ``Chen, Mia; Park, Leo``."""
     filled = [cell for cell in cells if cell]
     return len(filled) > 1 and all(map(BOTH_BY_COMMA.fullmatch, filled))
+
+
+def _with_whole_names(roles: tuple[Role, ...], header: int, rows: Sequence[Row]) -> tuple[Role, ...]:
+    """Return the roles, a column of given names as one of whole names where it holds these and no other is of families.
+
+    Whoever writes ``Vorname`` over ``Mira Vost`` means no name of two words: the second ones are known as families, or
+    are no given names as the first ones are.
+    """
+    if not {Role.FAMILY, Role.FULL}.isdisjoint(roles) or roles.count(Role.GIVEN) != 1:
+        return roles
+    at = roles.index(Role.GIVEN)
+    cells = [row.cells[at].split() for row in rows if row.line > header and at < len(row.cells) and row.cells[at]]
+    whole = share(len(words) > 1 and lean(words[-1]) <= 0 for words in cells) >= _NEARLY_ALL
+    known = share(len(words) > 1 and (is_family(words[-1]) or (is_given(words[0]) and not is_given(words[-1])))
+                  for words in cells) >= _HALF
+    sure = len(cells) >= _FEWEST and whole and known
+    return tuple(Role.FULL if sure and role is Role.GIVEN else role for role in roles)
 
 
 def _may_be_a_family(titles: Row, roles: Sequence[Role], lines: Sequence[str], delimiter: str) -> bool:

@@ -30,6 +30,7 @@ from namewright.roster.vocabulary import (
     DOUBLE_STARTERS,
     HANDS,
     MONTHS,
+    NAME_ROLES,
     OTHER_PEOPLE,
     SUPPORTS,
     TITLES,
@@ -45,6 +46,9 @@ _DATED = ANY_DAYS | MONTHS
 _MAX_COLUMNS = 64
 _MOSTLY = 0.6
 _FEW_ROWS = 4
+_FEW_GROUPS = 3  # columns: of two one may be of families that some rows lack
+_MOST_OF_A_TICK = 2  # characters
+_TICKED = 3  # columns of ticks under words: no child has so much beside its name where all others have ticks
 _GROWN_UPS = 4  # rows of one child at most, on the whole
 _LEADS, _NEARLY = 0.3, 0.75  # how surely a column must be of given names where every cell is to be a child
 _DECIDES = 0.2  # mean lean of a row by which one column of names is told from another
@@ -92,6 +96,11 @@ class _Column:
         return len(self.cells) >= _FEW_ROWS and 2 * len(set(map(fold, self.cells))) <= len(self.cells)
 
     @cached_property
+    def ticked(self) -> bool:
+        """Say whether nothing but signs fills it, as boxes of a register: ``x``, ``✓``, ``abs`` is none."""
+        return bool(self.cells) and all(len(cell) <= _MOST_OF_A_TICK for cell in self.cells)
+
+    @cached_property
     def of_others(self) -> bool:
         """Say whether most cells open with who a grown-up is to a child: ``mother``, ``Mutter Jo Vost``."""
         return share(any(map(_tells_who, cell.split()[:1])) for cell in self.cells) >= _MOSTLY
@@ -136,6 +145,8 @@ def judge(rows: Sequence[Sequence[str]], delimiter: str, wide: str) -> Judged:
     names = [at for at, role in enumerate(roles) if role is Role.FULL]
     if headed and len(names) > 1 and all(_is_dated(filled[0], at) for at in names):
         return Judged(tuple(roles), headed=True, grid=True)
+    if len(names) == _filled(columns) and _are_groups(filled[1:], _columns(filled[1:], width), names):
+        return _groups(filled[0], roles, headed=headed, unsure=unsure)
     few = max((len(columns[at].cells) for at in names), default=0) / 2
     names = [at for at in names if len(columns[at].cells) >= few]
     names = _of_children(columns, names) or [at for at in names if not columns[at].repeats] or names
@@ -147,6 +158,28 @@ def judge(rows: Sequence[Sequence[str]], delimiter: str, wide: str) -> Judged:
     kept, doubt = _parts(columns, names, comma=delimiter == ",", titled=headed)
     return Judged(tuple(kept.get(at, Role.OTHER if role is Role.FULL else role) for at, role in enumerate(roles)),
                   headed, unsure, doubt=doubt)
+
+
+def _are_groups(rows: Sequence[Sequence[str]], columns: Sequence[_Column], places: Sequence[int]) -> bool:
+    """Say whether groups of children stand beside each other: each column is filled from its top, some end sooner.
+
+    Neither are families, whole names or the same words again and again, as beside one child in a row; two columns of
+    one depth may be the parts of a name, where these are on no list.
+    """
+    depths = [[bool(row[at]) if at < len(row) else False for row in rows] for at in places]
+    stairs = all(sorted(depth, reverse=True) == depth for depth in depths)
+    sizes = sorted(map(sum, depths))
+    if len(places) < _FEW_GROUPS or not stairs or sizes[0] == sizes[-1] or len(rows) < 2:
+        return False
+    if sizes[-2] == sizes[-1] and not all(columns[at].lead >= _LEADS for at in places):
+        return False
+    return not any(columns[at].lead < -_DECIDES or columns[at].whole or columns[at].repeats for at in places)
+
+
+def _groups(titles: Sequence[str], roles: Sequence[Role], *, headed: bool, unsure: bool) -> Judged:
+    """Return what groups beside each other are; a first row without a known name may be titles of them."""
+    named = any(map(is_given, titles))
+    return Judged(tuple(roles), headed=headed or not named, unsure=unsure or (not headed and not named), grid=True)
 
 
 def _of_children(columns: Sequence[_Column], names: Sequence[int]) -> list[int]:
@@ -272,8 +305,10 @@ def _heads(rows: Sequence[Sequence[str]], width: int) -> tuple[bool, bool]:
     if any(_is_alike(title, column) for title, column in pairs):
         return False, False
     points = [_unlike(title, column) for title, column in pairs]
-    said = any(point > 1 or header_role(title) or (begins_small(title) and not any(map(begins_small, column.cells)))
-               for (title, column), point in zip(pairs, points, strict=True))
+    ticked = sum(column.ticked and point > 0 for (_, column), point in zip(pairs, points, strict=True))
+    said = ticked >= _TICKED or any(
+        point > 1 or header_role(title) or (begins_small(title) and not any(map(begins_small, column.cells)))
+        for (title, column), point in zip(pairs, points, strict=True))
     return sum(points) >= 2, not said
 
 
@@ -295,6 +330,8 @@ def _shape(cell: str) -> str:
 def _unlike(title: str, column: _Column) -> int:
     """Return by how much a cell seems to be the title over the others of its column; below nothing for a name."""
     letters = any(map(is_letter, title)) and not any(map(str.isdigit, title))
+    if column.ticked:
+        return int(letters and len(title) > _MOST_OF_A_TICK)
     if column.role is not Role.FULL:
         figures = share(map(_has_figure, column.cells)) >= _MOSTLY
         worded = _mostly(len(word) > 2 for cell in column.cells for word in _LETTERS.findall(cell)[:1])
@@ -302,6 +339,8 @@ def _unlike(title: str, column: _Column) -> int:
     if column.repeats:
         return 1 if letters and fold(title) not in set(map(fold, column.cells)) else -1
     words = _words(title)
+    if header_role(title) in NAME_ROLES and not any(map(is_known, words)):
+        return 1
     if "," in title and any("," in cell for cell in column.cells):
         return -2
     if len(words) > 1 and fold(words[0]) in OUR:

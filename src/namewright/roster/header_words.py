@@ -110,6 +110,10 @@ BE_CALLED = word_set("""
     rufen, nennen, called, call, known""")
 """A question of a form that opens with one of the first and has one of the second asks what a child goes by."""
 
+LANGUAGE_WORDS = word_set("""
+    language, languages, idioma, idiomas, lengua, lenguas, langue, langues, lingua, lingue, linguas""")
+"""A longer title with one of these is over the language of a child: ``Home language``, ``Língua em casa``."""
+
 HAND_WORDS = word_set("hand, mano, main, mao")
 WRITING_WORDS = word_set("""
     write, writes, writing, escribe, escribir, escritura, ecrit, ecrire, ecriture, d'ecriture, schreibt, schreiben,

@@ -24,6 +24,7 @@ from namewright.roster.header_words import (
     GOES_BY_WORDS,
     HAND_WORDS,
     HEADER_WORDS,
+    LANGUAGE_WORDS,
     MAYBE_WHOLE,
     NOT_NAMES,
     ORDINALS,
@@ -33,6 +34,7 @@ from namewright.roster.header_words import (
     WRITING_WORDS,
     YOURS,
 )
+from namewright.roster.heading_words import COLOURS
 from namewright.roster.known import is_family, is_given
 from namewright.roster.vocabulary import DAYS, GROUPS, HANDS, MONTHS, NAME_ROLES, OF_THE, OTHER_PEOPLE, Role, fold
 from namewright.settings import Hand
@@ -87,14 +89,16 @@ def header_roles(cells: Sequence[str]) -> tuple[Role, ...] | None:
 def are_sides(cells: Sequence[str]) -> bool:
     """Say whether titles name groups of children, so that every cell below is one: ``Boys`` and ``Girls``.
 
-    Each is another word for these, or names the same kind of group: ``Table 1`` and ``Table 2``.
+    Each is another word for these, names the same kind of group (``Table 1`` and ``Table 2``), or is a colour and at
+    most one of them a girl's name.
     """
     titles = [_COUNTED.sub("", _plain(cell)).strip(" :") for cell in cells if cell]
     if len(titles) < 2 or len(set(titles)) < len(titles) or not cells[0]:  # names stand under a first one without
         return False
     words = [title.split() for title in titles]
     shared = any(all(group in each for each in words) for group in GROUPS.intersection(words[0]))
-    return SIDES.issuperset(titles) or (shared and all(len(each) > 1 for each in words))
+    coloured = COLOURS.issuperset(titles) and sum(map(is_given, titles)) < len(titles) - 1
+    return coloured or SIDES.issuperset(titles) or (shared and all(len(each) > 1 for each in words))
 
 
 def _without_second_names(cells: Sequence[str], known: list[Role | None]) -> list[Role | None]:
@@ -174,6 +178,8 @@ def header_role(cell: str) -> Role | None:
     words = _plain(child_number(cell)[1])
     if words in HEADER_WORDS:  # lingua madre is no mother
         return HEADER_WORDS[words]
+    if any(word in LANGUAGE_WORDS or word.endswith("sprache") for word in words.split()):
+        return Role.LANGUAGE
     if any(phrase in words for phrase in CALLED_QUESTIONS) or _asks_what_called(words):
         return Role.GOES_BY
     if _tells_of_others(words):

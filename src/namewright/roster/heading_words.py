@@ -157,10 +157,15 @@ PRINTED = word_set("""
     stand, quelle, generato, creato, esportato, stampato, gerado, criado, impresso""")
 """First words of a line that a program or a teacher prints above or below a list."""
 
-FREE_SEATS = word_set("""
-    free, empty, vacant, open, free seat, empty seat, nobody, frei, leer, freier platz, niemand, unbesetzt, vide, libre,
-    place libre, place vide, personne, vacio, vacia, vacante, asiento libre, nadie, libero, vuoto, posto libero,
-    nessuno, livre, vazio, vaga, lugar livre, ninguem, x, xx, xxx, n/a""")
+NOBODY = word_set("""
+    nobody, none, no one, noone, niemand, keiner, keine, personne, aucun, aucune, nadie, ninguno, ninguna, nessuno,
+    nessuna, ninguem, nenhum, nenhuma""")
+"""What stands for the children of a group or a month where there are none."""
+
+FREE_SEATS = NOBODY | word_set("""
+    free, empty, vacant, open, free seat, empty seat, frei, leer, freier platz, unbesetzt, vide, libre, place libre,
+    place vide, vacio, vacia, vacante, asiento libre, libero, vuoto, posto libero, livre, vazio, vaga, lugar livre, x,
+    xx, xxx, n/a""")
 """What stands in a seat of a plan where no child sits."""
 
 IN_A_ROOM = word_set("""

@@ -40,6 +40,7 @@ from namewright.roster.known import is_family, is_given, is_known, lean
 from namewright.roster.numbers import figure_inside
 from namewright.roster.vocabulary import (
     ADULTS,
+    AND,
     ANY_DAYS,
     DAY_LETTER,
     DAYS,
@@ -49,6 +50,7 @@ from namewright.roster.vocabulary import (
     OF_THE,
     OTHER_PEOPLE,
     SEASONS,
+    TEACHERS,
     TITLES,
     Role,
     fold,
@@ -71,6 +73,7 @@ _AGED = pattern(rf"\d{{1,2}}(?:\s?[-–/]\s?\d{{1,2}} (?:{_YEARS}|anni)| (?:{_YE
 """``5 años A``, ``4-5 years``; Anni alone behind a number is a child."""
 _LABEL = pattern(r"\s*([^:,;/&]{1,30}?)\s*(?::|\s[-–—])\s+(?=\S)")
 _SIGNS = pattern(r"[^\d,/&+;]+(?:[,/&+;]|\s(?:and|und|et|y|e)\s)\D+")
+_BETWEEN_NAMES = pattern(rf"\s*[,;/&+]\s*(?:(?:{AND})\s+)?|\s+(?:{AND})\s+")
 _PAGE = pattern(r"\b(?:page|seite|pag|pagina)\.? ?\d{1,3}(?: ?(?:/|of|von|sur|de|di) ?\d{1,3})?$")
 
 _SCHOOL_YEAR = pattern(r"(?<!\d)20\d\d\s?[/–-]\s?(?:20)?\d\d(?!\d)", needs="2")
@@ -103,6 +106,8 @@ def heading_reason(text: str) -> Message | None:
     first = words[0].strip(".,!")
     label = _LABEL.match(text)
     label = label if label and label[1].strip() else None
+    if label and heads_adults(text):
+        return message("roster.adult")
     if label and MAIL_LABELS.issuperset(fold(label[1]).split()) and not (len(label[1]) < _FEW + 1 and "," in text):
         return message("roster.heading_label")
     if label and _SIGNS.fullmatch(text, label.end()) and first not in TITLES and not (
@@ -111,6 +116,20 @@ def heading_reason(text: str) -> Message | None:
     if first not in TITLES and named_behind_a_day(strip_numbering(text)):
         return None
     return _reason_by_opening(words, text) or _reason_by_words(words, text)
+
+
+@keeps_names(1024)
+def heads_adults(text: str) -> bool:
+    """Say whether words before a sign are of who teaches, or each name behind it has a title.
+
+    ``Teachers: Mrs. Tarn, Mr. Vost``, ``Educadoras: D. Tarn, D. Vost``; Sr. behind a name is a suffix.
+    """
+    label = _LABEL.match(text)
+    if label is None:
+        return False
+    parts = [part.split() for part in _BETWEEN_NAMES.split(text[label.end() :].strip(" .!"))]
+    titled = len(parts) > 1 and all(len(part) > 1 and fold(part[0]) in TITLES for part in parts)
+    return titled or (fold(label[1]) in TEACHERS and all(part and part[0][0].isupper() for part in parts))
 
 
 def _reason_by_opening(words: list[str], text: str) -> Message | None:

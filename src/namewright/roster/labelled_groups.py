@@ -19,7 +19,8 @@ from namewright.patterns import pattern
 from namewright.roster.beside import is_state, is_word_about
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.header_words import HEADER_WORDS
-from namewright.roster.heading_words import HEADING_WORDS, JOB_ENDINGS, JOBS, PLACES
+from namewright.roster.heading_words import HEADING_WORDS, JOB_ENDINGS, JOBS, NOBODY, OPENERS, PLACES
+from namewright.roster.headings import heads_adults
 from namewright.roster.known import is_given, lean, opens_with_given
 from namewright.roster.pasted import Line
 from namewright.roster.several import bracketed_label, is_titled_name, may_be_a_name
@@ -64,15 +65,22 @@ class _Group(NamedTuple):
 
 def from_labelled_groups(lines: Sequence[Line]) -> list[Line]:
     """Return a heading and the children of each group, or the lines as they are where they tell no groups."""
-    heads = {at: head for at, line in enumerate(lines) if (head := _head(line.text))}
+    heads = {at: head for at, line in enumerate(lines) if (head := _head(line.text)) and not heads_adults(line.text)}
     if not any(_TIMED.match(head.label) or head.in_a_row or _PARTS.search(head.rest) for head in heads.values()):
         return _below_heads(lines)
-    found = {at: group for at, head in heads.items() if (group := _group(head))}
+    empty = {at: _Group(head.label, ()) for at, head in heads.items() if _names_nobody(head)}
+    found = {at: group for at, head in heads.items() if at not in empty and (group := _group(head))}
     told = _told(found) if len(found) > 1 else {}
+    told |= empty if told else {}
     filled = sum(any(map(is_letter, line.text)) for line in lines)
     if len(told) < max(2, _HALF * filled):
         return list(lines)
     return [each for at, line in enumerate(lines) for each in (_apart(line, told[at]) if at in told else (line,))]
+
+
+def _names_nobody(head: _Head) -> bool:
+    """Say whether a word for nobody stands where other lines have names: ``October: none :(``."""
+    return fold(head.rest).strip(" !.,:;()-–—") in NOBODY and not opens_with_given(head.label)
 
 
 def _apart(line: Line, group: _Group) -> Iterator[Line]:
@@ -185,6 +193,8 @@ def _is_a_phrase(label: str) -> bool:
     if is_state(label):
         return True
     words = _BRACKETS.sub(" ", label).split()
+    if len(words) > 1 and fold(words[0]) in OPENERS and begins_small(words[1]):
+        words = words[1:]  # Al centro, though Al is a name
     small = any(begins_small(word) and fold(word) not in PARTICLES for word in words)
     return small and not any(is_given(word) or lean(word) < 0 for word in words if not begins_small(word)) \
         and not _is_about_a_child(label)
@@ -240,7 +250,8 @@ def _are_groups(groups: Sequence[_Group], shared: str) -> bool:
         return True  # be they called as a family is: Robins – Noah, Ben
     phrases = share(_is_a_phrase(group.label) for group in groups)
     if phrases >= _SOME and given_share(names) >= (_HALF if phrases >= _MOSTLY else _NEARLY_ALL):
-        return not any(is_given(words[0]) for words in labels)
+        return not any(is_given(words[0]) for words, group in zip(labels, groups, strict=True)
+                       if not _is_a_phrase(group.label))
     if any(is_given(words[0]) or any(lean(word) < 0 for word in words) for words in labels):
         return False
     return len(names) >= _CROWD * len(groups)

@@ -59,10 +59,8 @@ def draft_rows(found: Unfolded) -> list[Draft]:
         elif _is_header(row, table):
             known = header_roles(row.cells) or len(row.cells) == 1
             drafts.append(Draft(row, Outcome.HEADER, notes=() if known else (_IF_CHILD,)))
-            table = table._replace(
-                roles=header_roles(row.cells) or table.roles,
-                titles=row.cells if header_roles(row.cells) else table.titles,
-            )
+            if row.line != table.header and (roles := header_roles(row.cells)):
+                table = table._replace(roles=roles, titles=row.cells)
         else:
             drafts.append(_draft_row(row, table, found))
     return _without_merged([_doubted(draft, found) for draft in drafts], found)

@@ -23,7 +23,7 @@ from namewright.roster.contents import is_sheet_sign
 from namewright.roster.cut_short import WrittenOut, written_out
 from namewright.roster.free_text import NAME_LABEL, SEVERAL, read_name
 from namewright.roster.group_lines import is_count
-from namewright.roster.headers import family_first, given_first
+from namewright.roster.headers import family_first, given_first, header_role
 from namewright.roster.headings import heading_reason, perhaps_heading
 from namewright.roster.judge import Judge
 from namewright.roster.name_order import Habits, Order
@@ -259,7 +259,8 @@ def _read_parts(texts: dict[Role, str], title: str, habits: Habits, notes: list[
         if family_first(title) and not habits.surely_given:
             without = habits._replace(remarks_by_comma=False, same_by_comma=False)
             return read_name(_comma_behind_family(whole, title), without)
-        return read_name(whole, habits._replace(order=Order.GIVEN) if given_first(title) else habits)
+        first = given_first(title) or header_role(title) is Role.GIVEN
+        return read_name(whole, habits._replace(order=Order.GIVEN) if first else habits)
     if spoilt := figure_inside(texts.get(Role.GIVEN, "")):
         return Reading(notes=(spoilt,))
     given, beside = take_beside(texts.get(Role.GIVEN) or _without(whole, texts[Role.FAMILY]))

@@ -22,6 +22,7 @@ from namewright.roster.vocabulary import fold
 
 _DRAWN = pattern(r"\[[^\[\]]*\]|\([^()]*\)")
 _DRAWN_ROW = pattern(r"(?:\s*(?:\[[^\[\]]*\]|\([^()]*\)))+\s*", needs="[(")
+_BETWEEN = pattern(r"\s*[/&+]\s*")
 _FIGURES = pattern(r"\d{1,6}")
 _DELIMITERS = ("\t", "|", ";", WIDE_SPACE, ",")
 _MOST_WORDS = 3  # of a name
@@ -97,8 +98,7 @@ def _are_row_numbers(cells: Sequence[str]) -> bool:
 
 
 def _is_plan(seats: _Seats) -> bool:
-    filled = set(seats.rows)
-    said = any(_is_in_a_room(cell) for at, row in enumerate(seats.cells) if at not in filled for cell in row)
+    said = any(any(row) and all(_is_in_a_room(cell) for cell in row if cell) for row in seats.cells)
     columns = [seats.column(at) for at in seats.columns]
     wide = seats.aisle and len(columns) >= _LEAST
     shelf = sum(any(map(_is_said_to_be_free, column)) for column in columns) if len(columns) >= _LEAST else 0
@@ -109,10 +109,14 @@ def _is_plan(seats: _Seats) -> bool:
         return False
     if wide and said:
         return True
-    if not all(map(_are_children, columns)):
+    single = said and _are_all_different(names) and not any(" " in name for name in names)
+    short = single and len(seats.rows) < _ENOUGH
+    if not all(_are_children(column, few=short) or (said and all(map(_is_free, column))) for column in columns):
         return False
     free = any(_is_free(cell) for column in columns for cell in column)
-    known = _given(names) >= _MOSTLY and all(_given(column) >= _HALF for column in columns)
+    if single and len(columns) >= _LEAST:
+        return True  # under a board no row is one child with its family
+    known = _given(names) >= _MOSTLY and (short or all(_given(column) >= _HALF for column in columns))
     return (wide and (known or free)) or (known and bool(said or shelf)) or (shelf > 1 and _are_all_different(names))
 
 
@@ -121,11 +125,15 @@ def _are_all_different(names: Sequence[str]) -> bool:
     return len(set(map(fold, names))) >= _NEARLY_ALL * len(names) and all(name[0].isupper() for name in names)
 
 
-def _are_children(column: Sequence[str]) -> bool:
-    """Say whether a column may be of seats: not all of them free, no family names, and no few words again and again."""
+def _are_children(column: Sequence[str], *, few: bool) -> bool:
+    """Say whether a column may be of seats: not all of them free, no family names, and no few words again and again.
+
+    Of ``few`` names some are families by chance.
+    """
     names = [cell for cell in column if not _is_free(cell)]
     again = len(column) >= _ENOUGH and 2 * len(set(map(fold, column))) <= len(column)
-    return bool(names) and not again and sum(lean(name.split()[0]) for name in names) >= _FAMILIES * len(names)
+    families = sum(lean(name.split()[0]) for name in names) < _FAMILIES * len(names)
+    return bool(names) and not again and (few or not families)
 
 
 def _given(cells: Sequence[str]) -> float:
@@ -147,7 +155,9 @@ def _is_said_to_be_free(cell: str) -> bool:
 
 
 def _is_in_a_room(cell: str) -> bool:
-    return _bare(cell) in IN_A_ROOM
+    """Say whether a cell is the board, a door or a window, or two of these: ``FRONT / BOARD``."""
+    parts = list(filter(None, _BETWEEN.split(cell)))
+    return bool(parts) and all(_bare(part) in IN_A_ROOM for part in parts)
 
 
 def _bare(cell: str) -> str:

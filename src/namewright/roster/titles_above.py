@@ -27,15 +27,16 @@ from namewright.roster.name_order import BOTH_BY_COMMA
 from namewright.roster.shares import share
 from namewright.roster.vocabulary import ADULTS, NUMBER_UNITS, fold
 
-_SIGN = r"\s*(?:[-*•‣◦·–—▪■●○✓✔☐☑►➢➤→§]|\[[ xX]?\])\s+(?=\S)"
-_COUNT = r"\s*[(#]?0{0,3}(\d{1,3})(?:[.):\s-]|$)"
+_SIGN = r"\s*(?:[-*•‣◦·–—▪■●○✓✔✗✘☐☑☒□►➢➤→§]|\[[ xX]?\])\s+(?=\S)"
+_COUNT = r"[>\s]*[(#]?0{0,3}(\d{1,3})(?:[.):\s-]|$)"
 _BULLET, _NUMBER = pattern(_SIGN), pattern(_COUNT)
 _SIGNED = pattern(rf"^(?:{_SIGN}|{_COUNT})|,", re.MULTILINE)
 _ASIDE = pattern(r"\s[-–—|/]\s|[,:(\[]")
 _LABEL_OF_AN_ADULT = pattern(rf"[\s,–—-](?:{'|'.join(map(re.escape, sorted(ADULTS)))})\s?:\s")
 _CLASS = HEADING_WORDS | LEVELS | PLACES | LISTS | ADULTS
 _NAMES_BEHIND = pattern(r"[,;:&+]")
-_ENOUGH, _MOST_ABOVE = 3, 4  # lines with a sign; lines over the first number
+_ENOUGH = 3  # lines with a sign
+_MOST_ABOVE, _MOST_OVER = 8, 4  # lines over the first number, of which a letter has some; over columns
 _MOSTLY, _NEARLY_ALL = 0.6, 0.8
 _LONGEST = 200
 
@@ -65,7 +66,8 @@ def _by_signs(lines: Sequence[str], delimiter: str) -> Above:
     over = over_one | {*_over_bullets(filled), *_over_commas(texts, filled), *_over_columns(filled, cells)}
     found = [at for at in sorted(over - cells) if len(texts[at]) <= _LONGEST and not NAME_LABEL.match(texts[at])]
     sure = frozenset(at for at in found if _is_a_title(texts[at]))
-    opening = [at for at in found if at not in sure and (not at or not texts[at - 1].strip() or at - 1 in sure)]
+    opening = [at for at in found if at not in sure and (
+        at in over_one or not at or not texts[at - 1].strip() or at - 1 in sure)]
     return Above(sure, frozenset(at for at in opening if at in over_one or not is_given(_words(texts[at])[0])))
 
 
@@ -103,7 +105,7 @@ def _over_numbers(filled: Mapping[int, str]) -> Iterator[int]:
     counted = {places[at]: filled[places[at]] for at, number in enumerate(numbers) if ones and at >= ones[0] and number}
     if ones and ones[0] <= _MOST_ABOVE and _are_names(counted.values()) and (
             len(counted) >= _MOSTLY * (len(places) - ones[0])):
-        yield from places[: ones[0]]
+        yield from (places[at] for at in range(ones[0]) if not numbers[at] or not at)
         yield from (places[at - 1] for at in ones[1:] if not numbers[at - 1])
 
 
@@ -119,7 +121,7 @@ def _over_columns(filled: Mapping[int, str], cells: set[int]) -> list[int]:
     """Return the lines over the first one that has columns, where nearly all below have them."""
     above = [at for at in filled if at < min(cells, default=0)]
     enough = len(cells) >= max(_ENOUGH, _NEARLY_ALL * (len(filled) - len(above)))
-    return above if enough and len(above) <= _MOST_ABOVE else []
+    return above if enough and len(above) <= _MOST_OVER else []
 
 
 def _are_names(lines: Iterable[str]) -> bool:

@@ -40,6 +40,7 @@ from namewright.roster.prose import Aside, with_sentences, without_sentences
 from namewright.roster.seats import from_seats
 from namewright.roster.several import several_in_group
 from namewright.roster.shouted import without_shouted
+from namewright.roster.signed import signed_lines
 from namewright.roster.stacked import from_stacked_columns
 from namewright.roster.titles_above import titles_above
 from namewright.roster.unlike import Unlike, perhaps_unlike, unlike_lines
@@ -145,12 +146,17 @@ def _with_asides(unfolded: Unfolded, asides: Sequence[Aside]) -> Unfolded:
 
 
 def _titles_told(found: list[Line], table: Table) -> tuple[list[Line], frozenset[int]]:
-    """Return the lines with titles over a list as headings, and where (0-based) those come from that may be none."""
+    """Return the lines with titles over a list as headings, and where (0-based) those come from that may be none.
+
+    So may be who signed a letter about the list.
+    """
     if table.header is not None:
         return found, frozenset()
-    above = titles_above([line.text for line in found], table.delimiter)
+    texts = [line.text for line in found]
+    above = titles_above(texts, table.delimiter)
+    doubtful = above.doubtful if table.delimiter else above.doubtful.union(signed_lines(texts))
     return ([line.heading(line.text) if at in above.sure else line for at, line in enumerate(found)],
-            frozenset(found[at].origin for at in above.doubtful))
+            frozenset(found[at].origin for at in doubtful))
 
 
 def _without_first_counts(lines: list[Line]) -> list[Line]:
@@ -188,7 +194,8 @@ def _unfolded(found: list[Line], table: Table, judge: Judge) -> list[Line]:
     if table.grid:
         first = next((at for at, line in enumerate(found) if len(_filled_cells(line, table.delimiter)) > 1), 0)
         return [each for at, line in enumerate(found) for each in (
-            (_titles_of(line, table.delimiter),) if at == table.header or (at < first and _may_be_a_title(line.text))
+            (_titles_of(line, table.delimiter, unsure=table.unsure and at == table.header),)
+            if at == table.header or (at < first and _may_be_a_title(line.text))
             else _cells_of(line, table.delimiter))]
     if table.delimiter:
         return _cells_apart(found, table, judge)
@@ -246,10 +253,10 @@ def _cells_of(line: Line, delimiter: str) -> Iterator[Line]:
         yield line.part(cell)
 
 
-def _titles_of(line: Line, delimiter: str) -> Line:
-    """Write the titles of a grid as a heading of one line."""
-    titles = filter(None, split_cells(line.text, delimiter) or [line.text])
-    return line._replace(text=f"{' · '.join(titles).rstrip(':')}:")
+def _titles_of(line: Line, delimiter: str, *, unsure: bool = False) -> Line:
+    """Write the titles of a grid as a heading of one line, as a line that is asked about where they may be children."""
+    titles = " · ".join(filter(None, split_cells(line.text, delimiter) or [line.text])).rstrip(":")
+    return line._replace(text=titles if unsure and " · " in titles else f"{titles}:")
 
 
 def _apart(line: Line, judge: Judge) -> Iterator[Line]:

@@ -52,7 +52,9 @@ def word_set(text: str) -> frozenset[str]:
 TEACHERS = word_set("""
     teacher, aide, maestra, maestro, enseignant, enseignante, lehrer, lehrerin, lehrkraft, insegnante, professor,
     professora, atsem, erzieherin, erzieher, educadora, educador, educatrice, auxiliar, docente, educateur, seno,
-    padagogin""")
+    padagogin, teachers, aides, maestras, maestros, enseignants, enseignantes, lehrerinnen, lehrkrafte, insegnanti,
+    maestre, professores, professoras, erzieherinnen, educadoras, educadores, educatrici, docentes, docenti,
+    educateurs, adults, adultes, adultos, adulti, erwachsene""")
 """Who teaches, beside the forms of address in `TITLES`."""
 
 OTHER_PEOPLE = TEACHERS | word_set("""
