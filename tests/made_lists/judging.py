@@ -56,7 +56,7 @@ class Tally:
 
 
 WRONG = ("lost", "merged", "remark", "extra", "wrong", "unsaid", "asked", "waiting")
-_ONE_QUESTION = ("roster.two_readings", "roster.two_wholes")
+_ONE_QUESTION = ("roster.two_readings", "roster.two_wholes", "roster.two_people")
 
 
 def judge(made: Made, read: Callable[[str], Roster] = read_roster) -> Counter[str]:

@@ -33,7 +33,7 @@ TABLES = [  # lines, delimiter, header row, roles, why
     (["1\tMira\tVost", "2\tTilo\tBrae"], "\t", None, (OTHER, GIVEN, FAMILY), "a column of numbers is none of names"),
     (["Mira\tL", "Tilo\tR"], "\t", None, (FULL, Role.HAND), "a column of hands is known by them"),
     (["Mira\tfull", "Tilo\tlight"], "\t", None, (FULL, Role.SUPPORT), "a column of levels of support, too"),
-    (["Mira Vost\tOda Vost", "Tilo Brae\tKim Brae"], "\t", None, (FULL, OTHER), "a shared family name is a parent's"),
+    (["Mira Vost\tOda Vost", "Tilo Brae\tKim Brae"], "\t", None, (FULL, OTHER), "two of one family"),
     (['"Vost, Mira",K', '"Brae, Tilo",K'], ",", None, (FULL, OTHER), "quoted cells make a table of two columns"),
     (["Mira, Tilo, Oda"], "", None, (FULL,), "several names in one line are no table"),
     (["Mira; Tilo; Oda"], "", None, (FULL,), "whatever parts them"),

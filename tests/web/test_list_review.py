@@ -334,6 +334,18 @@ def test_which_column_holds_the_names_is_asked_and_answered_by_a_button(visitor:
     assert list_typed(visitor) == "Family name\tGiven name\nZorb\tQuix\nVexil\tQuorra"
 
 
+def test_which_of_two_people_is_the_child_is_answered_by_a_button(visitor: Visitor) -> None:
+    text = "Mia,Smith,Anna,Smith\nLeo,Jones,Ben,Jones\nNoah,Brown,Sara,Brown"
+    page = list_shown(visitor, text)
+    assert page.count("Which column has the names to practise?") == 1
+    assert "Mia, Leo, Noah" in page
+    assert "Anna, Ben, Sara" in page
+    assert 'value="given,family"' in page
+    answered = list_shown(visitor, text, columns="other,other,given,family")
+    assert "3 children were found." in answered
+    assert list_shown(visitor, list_typed(visitor)).count("Which column") == 0
+
+
 ROWS = """ID,First name,Last name,Birthday,Guardian First Name
 40100,Katla,Pruner,3/4/2021,Orla
 40100,Katla,Pruner,3/4/2021,Ned

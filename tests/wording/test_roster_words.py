@@ -38,6 +38,8 @@ LISTS = (
     "Kim Min-jun\nXeno", "Mary - Kate\nXeno", "Name\tLanguage\nXeno\tqqqqqq",
     "Zorb\tQuix\nVexil\tQuorra", "Mia Chen\tAnna Bell\nLeo Park\tRuth Olmo", "[9/3/26, 8:10] Wren: Xeno",
     "Xeno <x@y.example>, Yara <z@y.example>",
+    "Mia Yara\tIda Yara\t555-0142\nLeo Rook\tKim Rook\t555-0143",
+    "Mia,Yara,Ida,Yara\nLeo,Rook,Kim,Rook\nZoe,Wren,Eva,Wren",
     "Xeno Yara 7\nWren Rook 12\nQuill Yara 3",
     "ID\tFirst\tLast\tMother\n40100\tXeno\tYara\tWren\n40100\tXeno\tYara\tQuill",
     "Quix, Vexil\nQuorra, Zorb", "Quix;Vexil\nAnna;Bell\nMia;Chen\nLeo;Park",

@@ -45,7 +45,7 @@ class Table(NamedTuple):
 
     ``delimiter`` is empty where every line is free text. In a ``grid`` every cell is a child. ``doubt`` names two
     columns (0-based, the one read as the given name first) of which nothing tells which is which; ``unsure`` says
-    that the header may be a child.
+    that the header may be a child. ``beside`` is where the name of a grown-up begins who was told from the child.
     """
 
     delimiter: str
@@ -56,6 +56,7 @@ class Table(NamedTuple):
     grid: bool = False
     doubt: tuple[int, int] | None = None
     unsure: bool = False
+    beside: int | None = None
 
 
 def lay_out(lines: Sequence[str]) -> Table:
@@ -85,7 +86,8 @@ def lay_out(lines: Sequence[str]) -> Table:
             if NAME_ROLES.intersection(judged.roles) and not one_row:  # one line of several names is no table
                 first = next((row for row in rows if any(row.cells)), None) if judged.headed else None
                 return Table(delimiter, rows, first.line if first else None, judged.roles,
-                             first.cells if first else (), doubt=judged.doubt, unsure=judged.unsure)
+                             first.cells if first else (), doubt=judged.doubt, unsure=judged.unsure,
+                             beside=judged.beside)
     plain = tuple(Row(index, 1, (_plain(line),)) for index, line in enumerate(lines))
     return Table("", plain, None, (Role.FULL,))
 

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import re
 from collections import Counter
-from collections.abc import Iterable, Sequence
+from collections.abc import Collection, Iterable, Sequence
 from functools import cached_property
 from itertools import groupby
 
@@ -23,6 +23,7 @@ from namewright.roster.header_words import CHILD_WORDS
 from namewright.roster.headers import header_role, is_about_somebody_else
 from namewright.roster.heading_words import OUR
 from namewright.roster.known import is_given, is_known, lean
+from namewright.roster.row_persons import Person, children_of
 from namewright.roster.shares import share
 from namewright.roster.vocabulary import (
     ANY_DAYS,
@@ -60,7 +61,8 @@ _SHEET_SIGNS = ("#REF!", "#N/A", "#NAME?", "#VALUE!", "#DIV/0!", "#NULL!", "#NUM
 class Judged(NamedTuple):
     """The roles of the columns; whether the first row heads them, every cell is a child, or two may be turned.
 
-    ``unsure`` says that the first row heads them or is a child.
+    ``unsure`` says that the first row heads them or is a child; ``beside`` is where another's name begins that each
+    row holds, who was told from the child.
     """
 
     roles: tuple[Role, ...]
@@ -68,6 +70,7 @@ class Judged(NamedTuple):
     unsure: bool = False
     grid: bool = False
     doubt: tuple[int, int] | None = None
+    beside: int | None = None
 
 
 def is_sheet_sign(cell: str) -> bool:
@@ -155,9 +158,10 @@ def judge(rows: Sequence[Sequence[str]], delimiter: str, wide: str) -> Judged:
             return Judged(tuple(roles), grid=True)
         if len(names) > 2:  # under titles two may be a child and somebody else
             return Judged(tuple(roles), headed=True, unsure=unsure, grid=True)
-    kept, doubt = _parts(columns, names, comma=delimiter == ",", titled=headed)
+    people = _people(columns, names, filled[headed:])
+    kept, doubt = _of_people(people, filled[headed:]) if people else _parts(columns, names, comma=delimiter == ",")
     return Judged(tuple(kept.get(at, Role.OTHER if role is Role.FULL else role) for at, role in enumerate(roles)),
-                  headed, unsure, doubt=doubt)
+                  headed, unsure, doubt=doubt, beside=_beside(people, kept) if people and not doubt else None)
 
 
 def _are_groups(rows: Sequence[Sequence[str]], columns: Sequence[_Column], places: Sequence[int]) -> bool:
@@ -230,25 +234,64 @@ def _are_given(names: Sequence[_Column]) -> bool:
             and together.given >= _NEARLY and all(column.lead >= 0 for column in names))
 
 
+def _people(columns: Sequence[_Column], names: Sequence[int], rows: Sequence[Sequence[str]]) -> list[Person]:
+    """Return the people of each row where its names are those of several: whole ones, or given and family names."""
+    whole = [at for at in names if columns[at].whole and (columns[at].lead > _DECIDES or _by_comma(columns[at]))]
+    if len(names) > 1 and _share_words(*(columns[at].cells for at in names[:2])):
+        whole = sorted({*names[:2], *whole})
+    if len(whole) > 1 and whole[0] <= names[1]:
+        told = columns[whole[0]].repeats or _by_comma(columns[whole[0]]) != _by_comma(columns[whole[1]])
+        return [] if told else [Person((at,), (Role.FULL,)) for at in whole]
+    pairs = list(zip(names[::2], names[1::2], strict=False))
+    if len(pairs) < 2 or len(names) % 2 or any(one + 1 != two for one, two in pairs):
+        return []
+    found = [_parts_of_one(columns[one], columns[two], (one, two)) for one, two in pairs]
+    return [person for person in found if person] if all(found) else []
+
+
+def _parts_of_one(one: _Column, two: _Column, at: tuple[int, int]) -> Person | None:
+    """Return the person whose name two columns hold, if one is surely of given and the other of family names."""
+    if one.whole or two.whole or max(one.given, two.given) < _MOSTLY or abs(one.lead - two.lead) < 3 * _DECIDES:
+        return None
+    roles = (Role.GIVEN, Role.FAMILY) if one.lead > two.lead else (Role.FAMILY, Role.GIVEN)
+    return Person(at, roles)
+
+
+def _of_people(
+    people: Sequence[Person], rows: Sequence[Sequence[str]]
+) -> tuple[dict[int, Role], tuple[int, int] | None]:
+    """Return the roles of the columns of the child's name, and where two names begin either of which may be."""
+    child, *others = children_of(people, rows)
+    roles = dict(zip(child.columns, child.roles, strict=True))
+    return roles, (child.columns[0], others[0].columns[0]) if others else None
+
+
+def _beside(people: Sequence[Person], kept: Collection[int]) -> int:
+    """Return where the first name begins that is not kept."""
+    return next(person.columns[0] for person in people if person.columns[0] not in kept)
+
+
+def _by_comma(column: _Column) -> bool:
+    return _mostly("," in cell.strip(",") for cell in column.cells)
+
+
 def _parts(
-    columns: Sequence[_Column], names: Sequence[int], *, comma: bool, titled: bool
+    columns: Sequence[_Column], names: Sequence[int], *, comma: bool
 ) -> tuple[dict[int, Role], tuple[int, int] | None]:
     """Return the roles of the columns of names, and the two of which nothing tells which is which."""
     if len(names) < 2:
         return dict.fromkeys(names, Role.FULL), None
     first, second = names[:2]
     one, two = columns[first], columns[second]
-    same = _share_words(one.cells, two.cells)
-    if _mostly("," in cell.strip(",") for cell in one.cells) or same:
-        return {first: Role.FULL}, (first, second) if same and titled else None  # under titles a parent may stand first
-    if _mostly("," in cell.strip(",") for cell in two.cells):
+    if _by_comma(one) or _share_words(one.cells, two.cells):
+        return {first: Role.FULL}, None
+    if _by_comma(two):
         return {second: Role.FULL}, None
     whole = [at for at in names if columns[at].whole and columns[at].lead > _DECIDES]
     if whole and min(whole) > second:  # a whole name behind the two parts of one is somebody else's
         names, whole = [at for at in names if at not in whole], []
     if whole:
-        doubt = len(whole) > 1 and not columns[whole[0]].repeats
-        return {whole[0]: Role.FULL}, (whole[0], whole[1]) if doubt else None
+        return {whole[0]: Role.FULL}, None
     given, family = _given_and_family(columns, names[:3])
     if columns[given].whole and not columns[family].whole and columns[given].known < _MOSTLY / 2:
         return {given: Role.FULL}, None  # whole names on no list beside something of one word

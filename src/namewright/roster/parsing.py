@@ -75,7 +75,8 @@ def _read(text: str, source: Message | str, part: NamePart, columns: str, names_
     if table.doubt:
         raise RosterError(_two_readings(table, unfolded), reports)
     same = [line.text for line in unfolded] == [line.text for line in known.clean]
-    notes = (*_columns_judged(table, children), *_comma_guessed(known.found.judge, unfolded, children))
+    notes = (*_columns_judged(table, children), *_child_judged(table, children),
+             *_comma_guessed(known.found.judge, unfolded, children))
     return Roster(tuple(children.values()), reports, notes,
                   "" if same else "\n".join(report.text for report in reports))
 
@@ -100,6 +101,16 @@ def _columns_judged(table: Table, children: dict[int, Child]) -> tuple[Message, 
     return (message("roster.no_header", given=example.given, family=example.family),) if example else ()
 
 
+def _child_judged(table: Table, children: dict[int, Child]) -> tuple[Message, ...]:
+    """Say once which of two people in each row was taken for the child, with the first row as an example."""
+    at = table.beside
+    found = next(((child, " ".join(row.cells[at : at + 1 + (Role.FULL not in table.roles)])) for row in table.rows
+                  if at is not None and (child := children.get(row.line)) and len(row.cells) > at and row.cells[at]),
+                 None)
+    return (message("roster.child_judged", name=f"{found[0].given} {found[0].family}".strip(), other=found[1]),) \
+        if found else ()
+
+
 def _comma_guessed(judge: Judge, unfolded: Sequence[Line], children: dict[int, Child]) -> tuple[Message, ...]:
     """Say once that a comma was taken to part family and given name where no name tells, by the first child."""
     if not judge.habits.comma_guessed:
@@ -111,12 +122,29 @@ def _comma_guessed(judge: Judge, unfolded: Sequence[Line], children: dict[int, C
 def _two_readings(table: Table, unfolded: Sequence[Line]) -> Message:
     """Return the question which of two columns holds the name to practise, with the first row as an example."""
     first, second = table.doubt or (0, 1)
-    rows = [(row.line, row.cells[first], row.cells[second]) for row in table.rows
-            if row.line != table.header and len(row.cells) > max(first, second)]
-    line, one, other = next((row for row in rows if all(row[1:])), max(rows, key=len, default=(0, "", "")))
+    if table.roles[first] is not Role.FULL and table.roles[second] is Role.OTHER:
+        return _two_people(table, unfolded)
+    line, one, other = _example(table, first, second, 1)
     whole = Role.FULL in table.roles
     return message("roster.two_wholes" if whole else "roster.two_readings", line=unfolded[line].origin + 1,
                    one=one, other=other, first=first + 1, second=second + 1)
+
+
+def _two_people(table: Table, unfolded: Sequence[Line]) -> Message:
+    """Return the question which of two people in each row is the child, and what says either of the columns."""
+    first, second = table.doubt or (0, 2)
+    line, one, other = _example(table, first, second, 2)
+    parts = ["family", "given"] if table.roles[first] is Role.FAMILY else ["given", "family"]
+    said = [",".join(["other"] * before + parts) for before in (first, second)]
+    return message("roster.two_people", line=unfolded[line].origin + 1, one=one, other=other, first=first + 1,
+                   second=second + 1, columns=said[0], or_columns=said[1])
+
+
+def _example(table: Table, first: int, second: int, size: int) -> tuple[int, str, str]:
+    """Return the first row, by its line, with what stands from two columns on, so many cells each."""
+    rows = [(row.line, " ".join(row.cells[first : first + size]), " ".join(row.cells[second : second + size]))
+            for row in table.rows if row.line != table.header and len(row.cells) > max(first, second)]
+    return next((row for row in rows if all(row[1:])), max(rows, key=len, default=(0, "", "")))
 
 
 def _typed(lines: Sequence[str], clean: Sequence[Tidied], unfolded: Sequence[Line]) -> list[str]:

@@ -32,6 +32,7 @@ _FEW = 2  # notes alike that still stand on their own lines
 _SHOWN = 4  # names of a column that is asked about
 _UNUSED = "roster.columns"
 _ASKED = {"roster.two_readings": ("given", "family"), "roster.two_wholes": ("name", "other")}
+_TWO_PEOPLE = "roster.two_people"
 _TURNS = ("first", "second")
 
 
@@ -78,6 +79,10 @@ class Reading:
     @property
     def turns(self) -> tuple[Turn, ...]:
         """Return the ways to read two columns of names, where that is asked."""
+        if self.problem is not None and self.problem.key == _TWO_PEOPLE:
+            told = self.problem
+            return tuple(self._turn(int(str(told[one])), str(told[said]))
+                         for one, said in zip(_TURNS, ("columns", "or_columns"), strict=True))
         if self.problem is None or self.problem.key not in _ASKED:
             return ()
         (kept, other), told = _ASKED[self.problem.key], self.problem
