@@ -18,7 +18,7 @@ from namewright.making.choices import Choices
 from namewright.making.make import Making
 from namewright.making.request import KNOW_EACH, SIGN_IN, TO_KNOW, Kind, Request, listed
 from namewright.pages.know.rows import mark_boxes, without_its_marks
-from namewright.pages.know.signin import LATE
+from namewright.pages.know.sign_in_place import LATE
 from namewright.pages.know.week_list import DAYS
 from namewright.pages.page import Furniture, Guide, Row, leaves
 from namewright.pages.paper import Paper

@@ -38,7 +38,7 @@ from namewright.wording import Wording, wording
 
 if TYPE_CHECKING:
     from namewright.pages.know.chant import Chanted
-    from namewright.pages.know.signin import Cell, Signer
+    from namewright.pages.know.sign_in_place import Cell, Signer
 
 PagesAt = Mapping[tuple[Kind, int | None], range]
 """On which pages of a file a child's pages of a kind stand, by its line of the list; those of the class by None."""
@@ -125,7 +125,8 @@ class Knowing:
 
         Nobody is left out: who cannot be shown or given a model there still has lines to sign on.
         """
-        from namewright.pages.know.signin import place_of, rooms_of, sign_in_pages
+        from namewright.pages.know.sign_in_place import place_of
+        from namewright.pages.know.signin import rooms_of, sign_in_pages
         from namewright.pages.know.week_list import week_pages, week_rooms
 
         settings, week = self.request.settings, kind is Kind.SIGNIN_WEEK
@@ -135,7 +136,7 @@ class Knowing:
         return pages, tuple(Signed(_told_of_place(cell), why) for cell, why in places)
 
     def _signer(self, one: Member) -> Signer:
-        from namewright.pages.know.signin import Signer
+        from namewright.pages.know.sign_in_place import Signer
 
         child = one.placed.child
         alone = self._practised[child.practice] == 1

@@ -15,7 +15,7 @@ from namewright.lines.tuned import suited
 from namewright.named_tuples import NamedTuple
 from namewright.pages import blocks
 from namewright.pages.know.frame import Frame, framed
-from namewright.pages.know.signin import LATE, NOTE_X_MM, Cell, Rooms, late, named, to_write
+from namewright.pages.know.sign_in_place import LATE, NOTE_X_MM, Cell, Rooms, late, named, to_write
 from namewright.pages.page import Furniture, Page
 from namewright.pages.paper import sheet_of
 from namewright.pages.pictograms import Task
@@ -39,7 +39,7 @@ def week_rooms(settings: SheetSettings) -> Rooms:
 
 
 def week_pages(setter: Typesetter, cells: Sequence[Cell], settings: SheetSettings) -> tuple[Page, ...]:
-    """Return the pages for the places of a class (``signin.place_of``); ``settings`` are those of everyone."""
+    """Return the pages for the places of a class (``sign_in_place.place_of``); ``settings`` are those of everyone."""
     settings = settings._replace(ruling=suited(settings.ruling))
     pages: list[Page] = []
     rooms = [_room(_begun(setter, settings, count)) for count in (len(cells), None)]
