@@ -65,7 +65,8 @@ NO_LOGIC = frozenset({"pages/sheet_settings", "roster/children"})
 TRIED_IN = {
     "classbook/traces": "classbook/test_erased_everywhere",
     "lines/arrows": "lines/test_lines_cues", "lines/cue_places": "lines/test_lines_cues",
-    "lines/cue_search": "lines/test_lines_cues", "making/knowing": "pages/test_know",
+    "lines/cue_search": "lines/test_lines_cues", "making/know_contents": "pages/test_know",
+    "making/knowing": "pages/test_know",
     "making/moves": "commands/test_next",
     "output/_cairo": "output/test_png", "output/pdf/document": "outside/test_pdf",
     "output/pdf/forms": "outside/test_pdf_drawing", "output/pdf/tags": "outside/test_pdf_structure",

@@ -1,7 +1,6 @@
 """Pages to recognise and spell a name, and what the adult is told of each: answers, and names that nobody has.
 
-What stands on a child's page is computed once, by ``practice``; the page and the answer both come from it. Out of
-scope: who is made and who is not (``make``).
+Page and answer both come from what ``know_contents`` finds. Out of scope: who is made and who is not (``make``).
 """
 
 from __future__ import annotations
@@ -10,14 +9,13 @@ from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import cached_property
-from itertools import groupby, islice
+from itertools import groupby
 from typing import TYPE_CHECKING
 
-from namewright.classbook.growing import not_standing
-from namewright.letters.alphabet import MissingLetters
 from namewright.lines.ruling import print_ruling
-from namewright.making.account import NoFriends, NothingToWrite, NotMade
+from namewright.making.account import NotMade
 from namewright.making.adult import not_made_said
+from namewright.making.know_contents import READ_MM, Contents
 from namewright.making.naming import called
 from namewright.making.request import KNOW_EACH, Kind, Member, Request
 from namewright.message import Message, Problem, message
@@ -27,12 +25,9 @@ from namewright.pages.drawable import drawable
 from namewright.pages.page import Page
 from namewright.pages.summary import Entry, summary_pages
 from namewright.pages.typesetter import Typesetter
-from namewright.practice.difficulty import written_signs
-from namewright.practice.finding import Finding, finding
-from namewright.practice.friends import FRIENDS, HELPED, Mate, friends
-from namewright.practice.gaps import GapRow, gap_rows
-from namewright.practice.letter_hunt import HITS, Hunt, letter_hunt
-from namewright.practice.mixing import ORDERS, Letters, mixed
+from namewright.practice.friends import HELPED
+from namewright.practice.gaps import GapRow
+from namewright.practice.letter_hunt import HITS
 from namewright.practice.tile_set import tiles_needed
 from namewright.wording import Wording, wording
 
@@ -43,6 +38,7 @@ if TYPE_CHECKING:
 PagesAt = Mapping[tuple[Kind, int | None], range]
 """On which pages of a file a child's pages of a kind stand, by its line of the list; those of the class by None."""
 
+
 class Signed(NamedTuple):
     """What the adult is told of a child on a list to sign in on, and why its name has no model there."""
 
@@ -50,46 +46,47 @@ class Signed(NamedTuple):
     why: Problem | None
 
 
-_READ_MM = 5.0  # an x-height at which a name is tried
-
-
 @dataclass
 class Knowing:
-    """The pages of one request; names are tried once, whether our letters or the school's font can draw them."""
+    """The pages of one request."""
 
     request: Request
     setter: Typesetter
-    _drawn: dict[str, bool] = field(default_factory=dict)
     _with_listed: set[int] = field(default_factory=set)  # lines of the list
+
+    @cached_property
+    def _on(self) -> Contents:
+        """Return what stands on each page."""
+        return Contents(self.request, self.setter)
 
     def pages(self, kind: Kind, one: Member, label: str) -> tuple[Page, ...]:
         """Return a child's pages of a kind. Raises NothingToWrite, MissingLetters, DoesNotFit."""
-        name, holds = self._name(one), self.request.settings_of(one)
-        self.setter.ruled(print_ruling(_READ_MM)).line(name)  # what cannot be drawn is told before names are compared
+        name, holds = self._on.name(one), self.request.settings_of(one)
+        self.setter.ruled(print_ruling(READ_MM)).line(name)  # what cannot be drawn is told before names are compared
         match kind:
             case Kind.FIND:
                 from namewright.pages.know.find import find_page
 
-                found = self._found(one)
+                found = self._on.found(one)
                 if any(other.listed for other in found.others):
                     self._with_listed.add(one.placed.child.line)
                 return (find_page(self.setter, label, found, holds),)
             case Kind.LETTERS:
                 from namewright.pages.know.letters import letters_pages
 
-                return letters_pages(self.setter, label, self._hunt(one), holds)
+                return letters_pages(self.setter, label, self._on.hunt(one), holds)
             case Kind.MISSING:
                 from namewright.pages.know.missing import missing_pages
 
-                return missing_pages(self.setter, label, self._gaps(one), holds)
+                return missing_pages(self.setter, label, self._on.gaps(one), holds)
             case Kind.MIXED:
                 from namewright.pages.know.mixed import mixed_pages
 
-                return mixed_pages(self.setter, label, name, self._orders(one), holds)
+                return mixed_pages(self.setter, label, name, self._on.orders(one), holds)
             case Kind.FRIENDS:
                 from namewright.pages.know.friends import friends_page
 
-                return (friends_page(self.setter, label, name, self._friends(one), holds),)
+                return (friends_page(self.setter, label, name, self._on.friends(one), holds),)
             case _:
                 raise ValueError(f"{kind} is no page of one child to know a name by")
 
@@ -97,12 +94,12 @@ class Knowing:
 
     def tried(self, kind: Kind, one: Member) -> bool:
         """Return True where a child has room on the class's pages of a kind. Raises as ``pages`` does."""
-        name = self._name(one)
+        name = self._on.name(one)
         if kind is Kind.CHANT:
             from namewright.pages.know.chant import named
 
             return bool(named(self.setter, self._chanted(one)))
-        return bool(self.setter.ruled(print_ruling(_READ_MM)).line(name))
+        return bool(self.setter.ruled(print_ruling(READ_MM)).line(name))
 
     def together(self, kind: Kind, members: Sequence[Member], without: Sequence[str]) -> tuple[Page, ...]:
         """Return the class's pages of a kind for these children, each tried before.
@@ -117,8 +114,8 @@ class Knowing:
         from namewright.pages.know.build import build_pages
 
         at_once = min(self.request.at_once, len(members))
-        return build_pages(self.setter, tiles_needed([self._name(one) for one in members], at_once), at_once, settings,
-                           self.request.tile_mm, without)
+        tiles = tiles_needed([self._on.name(one) for one in members], at_once)
+        return build_pages(self.setter, tiles, at_once, settings, self.request.tile_mm, without)
 
     def signing_in(self, kind: Kind, members: Sequence[Member]) -> tuple[tuple[Page, ...], tuple[Signed, ...]]:
         """Return a list to sign in on, for a day or a week, and what became of each child on it.
@@ -151,7 +148,7 @@ class Knowing:
     def _chanted(self, one: Member) -> Chanted:
         from namewright.pages.know.chant import Chanted
 
-        return Chanted(self._name(one), self.request.settings_of(one))
+        return Chanted(self._on.name(one), self.request.settings_of(one))
 
     # --- what the adult is told --------------------------------------------------------------------------
 
@@ -190,7 +187,7 @@ class Knowing:
             yield Entry(label, (drawable(self.setter, words.text(*told)),), beside=True)
         if kind is Kind.FRIENDS and any(self.request.settings_of(one).support in HELPED for one in members):
             yield Entry("", (words.say("page.answers.black"),))
-        if kind is Kind.FIND and any(part.other_face for one in members for part in self._found(one).parts):
+        if kind is Kind.FIND and any(part.other_face for one in members for part in self._on.found(one).parts):
             yield Entry("", (words.say("page.answers.other_face"),))
 
     def notes(self, kind: Kind, made: Sequence[Member]) -> Iterator[Message]:
@@ -203,7 +200,7 @@ class Knowing:
     def _answer(self, kind: Kind, one: Member) -> Iterator[Message]:
         match kind:
             case Kind.FIND:
-                found = self._found(one)
+                found = self._on.found(one)
                 yield message("page.answers.find", hits=found.hits, all=len(found.shown),
                               names=tuple(other.name for other in found.others))
                 added = tuple(other.name for other in found.others if other.listed)
@@ -211,92 +208,13 @@ class Knowing:
                     yield (message("page.answers.added_all") if 1 < len(added) == len(found.others)
                            else message("page.answers.added", names=added, count=len(added)))
             case Kind.LETTERS:
-                yield message("page.answers.letters", hits=HITS, letters=self._hunt(one).letters)
+                yield message("page.answers.letters", hits=HITS, letters=self._on.hunt(one).letters)
             case Kind.MISSING:
-                yield message("page.answers.missing", rows=tuple(map(_row_told, self._gaps(one))))
+                yield message("page.answers.missing", rows=tuple(map(_row_told, self._on.gaps(one))))
             case Kind.MIXED:
-                yield message("page.answers.mixed", orders=tuple("".join(order) for order in self._orders(one)))
+                yield message("page.answers.mixed", orders=tuple("".join(order) for order in self._on.orders(one)))
             case Kind.FRIENDS:
-                yield message("page.answers.friends", names=self._friends(one))
-
-    # --- what stands on each page ------------------------------------------------------------------------
-
-    def _name(self, one: Member) -> str:
-        name = one.placed.child.practice
-        if not written_signs(name):
-            raise NothingToWrite(one.placed.child.label)
-        return name
-
-    def _seed(self, kind: Kind, one: Member) -> str:
-        child = one.placed.child
-        return f"{kind}/{child.line}/{child.practice}/{self.request.shuffle}"
-
-    def _found(self, one: Member) -> Finding:
-        """Return a child's page of names; another typeface is left out where it lacks a letter that the page needs."""
-        mates = [child.practice for child in self.request.classmates if self._can_draw(child.practice)]
-        taken = [name for child in self.request.classmates for name in (child.practice, child.given)]
-        holds, seed = self.request.settings_of(one), self._seed(Kind.FIND, one)
-        for other_face in (True, False):
-            found = finding(self._name(one), mates, holds.support, seed, language=holds.names_in, usual=holds.language,
-                            other_face=other_face, taken=taken, usable=self._can_draw)
-            if not any(part.other_face for part in found.parts) or _in_other_face(found):
-                break
-        return found
-
-    def _gaps(self, one: Member) -> tuple[GapRow, ...]:
-        from namewright.pages.know.missing import on_full_pages
-
-        name, holds = self._name(one), self.request.settings_of(one)
-        rows = gap_rows(name, holds.support, self._seed(Kind.MISSING, one), not_standing(name, one.notes),
-                        marks=self.setter.knows_strokes)
-        return on_full_pages(self.setter, rows, holds)
-
-    def _orders(self, one: Member) -> tuple[Letters, ...]:
-        from namewright.pages.know.mixed import on_one_page
-
-        name, holds = self._name(one), self.request.settings_of(one)
-        orders = mixed(name, self._seed(Kind.MIXED, one), ORDERS[holds.support])
-        return on_one_page(self.setter, name, orders, holds)
-
-    def _hunt(self, one: Member) -> Hunt:
-        name = self._name(one)
-        return letter_hunt(name, self.request.settings_of(one).support, self._seed(Kind.LETTERS, one),
-                           not_standing(name, one.notes))
-
-    def _friends(self, one: Member) -> tuple[str, ...]:
-        """Return the names of a child's friends. Raises NoFriends."""
-        from namewright.pages.know.friends import has_room, on_one_page
-
-        tables = {each.placed.child.line: each.placed.group for each in self.request.members
-                  if each.placed.is_completed}
-        table, line = tables.get(one.placed.child.line), one.placed.child.line
-        mates = [Mate(child.practice, table is not None and tables.get(child.line) == table)
-                 for child in self.request.classmates if child.line != line and self._can_draw(child.practice)]
-        holds = self.request.settings_of(one)
-        ranked = friends(self._name(one), mates, len(mates))
-        fitting = (name for name in ranked if has_room(self.setter, name, holds))
-        found = tuple(islice(fitting, FRIENDS[holds.support]))
-        if not found:
-            raise NoFriends(one.placed.child.label)
-        return on_one_page(self.setter, found, holds)
-
-    def _can_draw(self, name: str) -> bool:
-        if name not in self._drawn:
-            self._drawn[name] = bool(written_signs(name)) and self._sets(name)
-        return self._drawn[name]
-
-    def _sets(self, name: str) -> bool:
-        try:
-            self.setter.ruled(print_ruling(_READ_MM)).line(name)
-        except MissingLetters:
-            return False
-        return True
-
-
-def _in_other_face(found: Finding) -> bool:
-    from namewright.schoolfont.other_face import face_for
-
-    return face_for(shown.name for part in found.parts if part.other_face for shown in part.shown) is not None
+                yield message("page.answers.friends", names=self._on.friends(one))
 
 
 def _told_of_place(cell: Cell) -> Message | None:
