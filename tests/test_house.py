@@ -63,6 +63,7 @@ SOURCE, TESTS = ROOT / "src" / "namewright", ROOT / "tests"
 NO_LOGIC = frozenset({"pages/sheet_settings", "roster/children"})
 """Values alone, with at most a way to read one of their fields."""
 TRIED_IN = {
+    "classbook/kept_lists": "classbook/test_list_before", "classbook/kept_settings": "classbook/test_saves",
     "classbook/traces": "classbook/test_erased_everywhere",
     "lines/arrows": "lines/test_lines_cues", "lines/cue_places": "lines/test_lines_cues",
     "lines/cue_search": "lines/test_lines_cues", "making/know_contents": "pages/test_know",

@@ -8,6 +8,7 @@ from pathlib import Path
 import pytest
 
 from namewright.classbook import Classbook, ClassbookError
+from namewright.classbook.list_before import MARK, on_kept_lines
 
 
 @pytest.fixture
@@ -125,3 +126,13 @@ def test_what_is_damaged_is_not_brought_back(place: Path, held: str) -> None:
         with pytest.raises(ClassbookError):
             book.undo_roster(after_roster=book.roster_id())
         assert ([one.child.label for one in book.children(left=True)], book.roster_text()) == before
+
+
+def test_answers_go_to_the_lines_that_are_kept() -> None:
+    """What was said of a line as it was typed is said of it as the class keeps it, in the same words."""
+    def mark(line: str) -> str:
+        return line[:1] * MARK
+
+    settled = [mark("typed") + "right", mark("other") + "two", mark("gone") + "x"]
+    lines = [("typed", "kept"), ("other", "same")]
+    assert on_kept_lines(settled, lines, mark) == [mark("kept") + "right", mark("same") + "two"]

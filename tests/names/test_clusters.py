@@ -5,7 +5,7 @@ from __future__ import annotations
 from hypothesis import given
 from hypothesis import strategies as st
 
-from namewright.names.clusters import clusters
+from namewright.names.clusters import clusters, is_letter
 
 
 def test_one_tile_is_one_letter_with_its_marks() -> None:
@@ -19,3 +19,9 @@ def test_one_tile_is_one_letter_with_its_marks() -> None:
 def test_clusters_lose_nothing(text: str) -> None:
     """Joined again, the clusters are the text."""
     assert "".join(clusters(text)) == text
+
+
+def test_a_letter_is_one_of_any_script_whatever_stands_on_it() -> None:
+    """Figures, signs and marks alone are none, and a mark makes no letter of a figure."""
+    assert [is_letter(one) for one in ("e", "É", "e\u0301", "ж", "李", "ʻ", "ן")] == [True] * 7
+    assert [is_letter(one) for one in ("7", "-", "", "1\u0301", "’", "\u0301a", "½")] == [False] * 7

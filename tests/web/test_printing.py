@@ -14,7 +14,9 @@ from pypdf import PdfReader
 from webhelp import Visitor, finished, token_in
 
 from namewright.classbook import Classbook
-from namewright.web.desk import Member, close_book, members
+from namewright.making.request import Kind
+from namewright.web.class_pdf import request_for
+from namewright.web.desk import Member, book, close_book, members
 
 PT_PER_MM = 72 / 25.4
 
@@ -214,3 +216,14 @@ def test_what_is_changed_and_not_kept_is_printed(settled: Visitor, class_file: P
     with Classbook.open(class_file) as book:
         assert "paper" not in book.class_settings
         assert not book.settings_of(2)
+
+
+def test_only_pages_that_tell_of_notes_are_made_with_them(settled: Visitor) -> None:
+    """Looking them up child by child takes time that a sheet need not wait for."""
+    settled.post("/child/1/seen", {"day": "2026-03-02", "letter": ["0"], "once": "a"})
+    with settled.client.application.test_request_context("/"):
+        noted = {kind: [one.placed.child.line for one in request_for((kind,), members()).members if one.notes]
+                 for kind in (Kind.SHEETS, Kind.CARDS, Kind.PLAN, Kind.YEAR, Kind.MISSING)}
+        line = book().child(1).child.line
+        close_book()
+    assert noted == {Kind.SHEETS: [], Kind.CARDS: [], Kind.PLAN: [line], Kind.YEAR: [line], Kind.MISSING: [line]}

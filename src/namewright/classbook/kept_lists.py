@@ -1,0 +1,187 @@
+"""The lists of a class's file: the newest, one on trial, the one before for a day, and one that is being worked on."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Collection, Mapping
+from datetime import datetime
+
+from namewright.classbook import answered, drafts, list_before, rosters, saves
+from namewright.classbook.connect import told, transaction
+from namewright.classbook.drafts import Draft
+from namewright.classbook.kept_settings import KeptSettings, When
+from namewright.classbook.needed import WORDS
+from namewright.classbook.records import ClassbookError, RosterUpdate, called
+from namewright.classbook.rosters import NO_ANSWERS, Answers
+from namewright.classbook.who import Known
+from namewright.roster.children import Roster
+from namewright.settings import NamePart
+
+
+class KeptLists(KeptSettings):
+    """An open class: its lists, and every change of them."""
+
+    def roster_text(self) -> str:
+        """Return what is kept of the newest roster; empty where there is none yet."""
+        with self._reading():
+            return rosters.newest_roster(self._db)[1]
+
+    def roster_id(self) -> int:
+        """Return the number of the newest roster, 0 where there is none: what ``after_roster`` is checked against."""
+        with self._reading():
+            return rosters.newest_roster(self._db)[0]
+
+    def roster_is_whole(self) -> bool:
+        """Say whether the roster is kept with all that stands in it, as an adult asked."""
+        with self._reading():
+            return rosters.is_whole(self._db)
+
+    def saved_list(self) -> Draft:
+        """Return the newest roster as a draft that changes nothing of it."""
+        with self._reading():
+            number, text = rosters.newest_roster(self._db)
+            return Draft(text, self._part(), whole=rosters.is_whole(self._db), roster=number)
+
+    def known(self) -> tuple[Known, ...]:
+        """Return everyone as a list is compared with them, those who are here first, in roster order."""
+        with self._reading():
+            return tuple(rosters.everyone(self._db))
+
+    def answered(self) -> frozenset[str]:
+        """Return the hashes of lines of earlier lists that somebody said to be right, which ask no more."""
+        with self._reading():
+            return answered.marks(self._db)
+
+    def on_lines(self) -> Mapping[int, int]:
+        """Return who of those who are here, by id, stands on which line of the roster."""
+        with self._reading():
+            return rosters.on_lines(self._db)
+
+    def update_roster(self, text: str, *, who: str = "", when: When = None, same: Mapping[int, int] | None = None,
+                      after_roster: int | None = None, whole: bool = False, for_a_day: bool = False,
+                      words: Mapping[str, str] = WORDS, answers: Answers = NO_ANSWERS) -> RosterUpdate:
+        """Take a roster: children who stay keep their id and settings, missing ones are marked as left.
+
+        What is needed of the text is kept in place of the roster before, with ``words`` over its columns; ``whole``
+        keeps all of it.
+
+        ``same`` says which child (id) stands on which line, where the caller knows; who stands in the class twice by
+        it is one child then, with the notes of both. ``answers`` are what was said of lines besides. ``after_roster``
+        refuses the change if the newest roster is not the one of this number, unless that says the same.
+        ``for_a_day`` keeps the class as it was before, for ``undo_roster``, unless two children were made one. Raises
+        RosterError, with nothing changed, for a text with no child in it.
+        """
+        with self.changing():
+            before = list_before.held(self._db, self._settings_of_list()) if for_a_day else {}
+            number = self.roster_id()
+            update = rosters.take_roster(self._db, text, self._part(), who, when, same or {}, after_roster, whole=whole,
+                                         joins=True, words=words, answers=answers)
+            if not for_a_day:
+                list_before.forget(self._db)
+            elif self.roster_id() != number:
+                list_before.keep(self._db, self.roster_id(), before, "", (), when)
+            list_before.forget_if_joined(self._db)
+            return update
+
+    def save_list(self, text: str, settings: Mapping[str, str], *, same: Mapping[int, int] | None = None,
+                  after_roster: int | None = None, whole: bool = False, settled: frozenset[str] = frozenset(),
+                  words: Mapping[str, str] = WORDS, who: str = "", when: When = None,
+                  answers: Answers = NO_ANSWERS, looked_at: Collection[str] = (),
+                  mark: Callable[[str], str] = str) -> RosterUpdate:
+        """Take a roster together with settings of the class, so that ``undo_roster`` can take both back for a day.
+
+        The draft is done with, and comes back with an undoing, as do the answers in ``settled``. ``looked_at`` are
+        hashes of lines of which no later list asks again, ``mark`` makes such a hash. Raises as ``update_roster``.
+        """
+        with self.changing():
+            before, number = list_before.held(self._db, self._settings_of_list(settings)), self.roster_id()
+            set_too = self.set_class_settings(settings, who=who, when=when)
+            after = self.roster_id() if after_roster == number else after_roster  # read again, it may have a new one
+            update = rosters.take_roster(self._db, text, self._part(), who, when, same or {}, after, whole=whole,
+                                         words=words, answers=answers)
+            if set_too or self.roster_id() != number:
+                list_before.keep(self._db, self.roster_id(), before, self.roster_text(),
+                                 self._on_kept_lines(settled, update.roster, mark), when)
+            answered.keep(self._db, looked_at)
+            drafts.discard(self._db)
+            return update
+
+    def _on_kept_lines(self, settled: Collection[str], typed: Roster, mark: Callable[[str], str]) -> list[str]:
+        """Return answers about a list that was just saved by its lines as they are kept, a child in each."""
+        if not settled:
+            return []
+        kept, as_typed = self.roster_text().splitlines(), {line.line: line.text for line in typed.lines}
+        lines = sorted(one.child.line for one in self.children())
+        pairs = zip((as_typed[child.line] for child in typed.children), (kept[at - 1] for at in lines), strict=False)
+        return list_before.on_kept_lines(settled, pairs, mark)
+
+    def _settings_of_list(self, too: Collection[str] = ()) -> Mapping[str, str]:
+        """Return the settings that go back with a list: the part of the name, and those that are set with it."""
+        now = self.class_settings
+        return {key: now.get(key, "") for key in ("practise", *too)}
+
+    def trial(self, text: str, part: NamePart, *, same: Mapping[int, int] | None = None,
+              answers: Answers = NO_ANSWERS) -> tuple[RosterUpdate, dict[int, str]]:
+        """Say what a roster would do, read for a part of the name, and what everyone would be called, by id.
+
+        Nothing is changed, so what of the text would be kept is not worked out. Raises as ``update_roster``.
+        """
+        with told(self.path), transaction(self._db, "IMMEDIATE"):
+            self._db.execute("SAVEPOINT trial")
+            try:
+                update = rosters.take_roster(self._db, text, part, "", None, same or {}, None, whole=True,
+                                             answers=answers)
+                return update, called(rosters.children(self._db, left=True))
+            finally:
+                self._db.execute("ROLLBACK TO trial")
+                self._db.execute("RELEASE trial")
+
+    def roster_saved(self) -> str | None:
+        """Return when the newest roster was saved, where it can still be taken back; what is too old is let go."""
+        now = datetime.now().astimezone()
+        with self._reading():
+            over, saved = list_before.is_over(self._db, now), list_before.saved_at(self._db, now)
+        if over:
+            with self.changing():
+                list_before.forget(self._db)
+        return saved
+
+    def undo_roster(self, *, after_roster: int, over_draft: bool = True) -> None:
+        """Bring back the roster before the newest, with who was on it, the tables, and the part that was practised.
+
+        ``after_roster`` refuses it unless the newest roster is the one of this number. What was noted or set for a
+        child meanwhile stays. A list that had been typed is a draft again, as the class kept it, with what was
+        answered of it; a list that somebody is working on gives way to it only with ``over_draft``.
+        """
+        with self.changing():
+            if self.roster_id() != after_roster:
+                raise ClassbookError("classbook.list_meanwhile")
+            before = list_before.bring_back(self._db)
+            back = {key: str(before.settings[key]) for key in ("practise", "language") if key in before.settings}
+            tried = Draft(before.tried, self._part(), before.settled, roster=self.roster_id())
+            saves.keep(self._db, None, back, "", None, None)
+            if before.tried and (over_draft or drafts.draft(self._db) is None):
+                drafts.discard(self._db)
+                drafts.keep(self._db, tried, typed=False)
+
+    # --- a list that is being worked on ---------------------------------------------------------------
+
+    def draft(self) -> Draft | None:
+        """Return the list that is being worked on, None where there is none."""
+        with self._reading():
+            return drafts.draft(self._db)
+
+    def keep_draft(self, draft: Draft, *, typed: bool = True) -> None:
+        """Keep a draft as it is now, as a step that can be taken back; what is ``typed`` on is one step."""
+        with self.changing():
+            drafts.keep(self._db, draft, typed=typed)
+
+    def step_back(self) -> None:
+        """Take back the newest step of the draft."""
+        with self.changing():
+            drafts.step_back(self._db)
+
+    def discard_draft(self) -> None:
+        """Give the draft up; a class without one is not touched."""
+        if self.draft() is not None:
+            with self.changing():
+                drafts.discard(self._db)
