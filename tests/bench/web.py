@@ -50,6 +50,7 @@ FAMILIES = ("Vost", "Quill", "Reed", "Moss", "Finch", "Dolt", "Lindle")
 VISITS, SLIDES, CLIENTS = 9, 60, 50
 LINES, TYPED = 400, 15
 BEATS = ("ba", "de", "fi", "go", "ku", "la", "me", "ni", "po", "ru", "sa", "te", "vi", "zo")  # of made-up names
+_IN_CYRILLIC = str.maketrans("abdefgiklmnoprstuvz", "абдефгиклмнопрстувз")
 KEY: dict[str, str] = {}  # the cookie that lets in, once the program runs
 
 
@@ -150,7 +151,9 @@ def typing(port: int) -> None:
     dice = Random(3)
     other = [" ".join("".join(dice.choices(BEATS, k=count)).title() for count in dice.choices((2, 3), k=2))
              for _ in range(LINES - 1)]
-    for what, rest in (("with the names of the class", near), ("of another class", other)):
+    cyrillic = [line.lower().translate(_IN_CYRILLIC).title() for line in other]
+    for what, rest in (("with the names of the class", near), ("of another class", other),
+                       ("of another class in Cyrillic", cyrillic)):
         times = []
         for count in range(TYPED):
             body = urlencode({**fields, "practise": "given", "text": "\n".join([*rest, f"Wenna Praske{'e' * count}"])})

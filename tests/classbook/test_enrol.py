@@ -11,7 +11,7 @@ from namewright.classbook import Classbook
 from namewright.classbook import enrol as enrolling
 from namewright.classbook.enrol import NEW, Enrolment, enrol
 from namewright.classbook.records import BookChild
-from namewright.classbook.same_child import Kindred, Named
+from namewright.classbook.same_child import Kindred, Named, named
 from namewright.classbook.who import Known
 from namewright.roster.parsing import read_roster
 from namewright.settings import Hand
@@ -252,5 +252,5 @@ def test_a_quick_look_and_comparing_everyone_say_the_same(monkeypatch: pytest.Mo
         dice.shuffle(after)
         quick = _matched("\n".join(before), "\n".join(after))
         with monkeypatch.context() as patch:
-            patch.setattr(enrolling, "Kindred", _OneByOne)
+            patch.setattr(enrolling, "kindred", lambda known: _OneByOne({one.id: named(one) for one in known}))
             assert _matched("\n".join(before), "\n".join(after)) == quick

@@ -9,7 +9,10 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from namewright.classbook import same_child
+from namewright.classbook.enrol import enrol
 from namewright.classbook.same_child import Kin, Kindred, Named, kin
+from namewright.classbook.who import Known
+from namewright.roster.children import Child
 
 WORDS = ("Emma", "Lou", "Zoë", "Zoe", "Katla", "Karla", "Jürgen", "Juergen", "Jurgen", "Łucja", "Lucja", "Дарина",
          "Darina", "Коваль", "Koval", "Kowal", "王小明", "Søren", "Soeren", "Moss", "Mos", "Reed", "Read", "M.", "É.",
@@ -98,3 +101,18 @@ def test_a_list_of_others_is_not_compared_one_by_one(family: str, monkeypatch: p
         name = "".join(dice.choices("kpstrmnzwy", k=6))
         kindred.of(Named(name, family, name))
     assert len(compared) < 400
+
+
+def test_one_letter_more_compares_its_own_line_alone(monkeypatch: pytest.MonkeyPatch) -> None:
+    """A list in another script beside a class: what was found of the other lines a moment ago is not found again."""
+    compared = []
+    monkeypatch.setattr(same_child, "kin", lambda new, old: compared.append(new) or kin(new, old))
+    dice = random.Random(11)
+    known = [Known(at, "".join(dice.choices("aeioktrs", k=5)).title(), "Quern", "", "", True) for at in range(1, 31)]
+    names = ["".join(dice.choices("аеиоктрс", k=5)).title() for _ in range(50)]
+    typed = [Child(name, name, name, "Керн", at + 1) for at, name in enumerate(names)]
+    enrol(typed, known, {})
+    assert len(compared) > 200
+    compared.clear()
+    enrol([*typed[:-1], typed[-1]._replace(given=f"{names[-1]}а")], known, {})
+    assert len(compared) <= len(known)

@@ -16,7 +16,7 @@ from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 
 from namewright.classbook.going_on import NOTHING_SAID, Saying, is_other_script, is_written_alike, whole_name
-from namewright.classbook.same_child import Kin, Kindred, named
+from namewright.classbook.same_child import Kin, kindred, named
 from namewright.classbook.who import Known, written
 from namewright.message import Field, Message, message
 from namewright.roster.children import Child
@@ -92,10 +92,8 @@ class _Matching:
         self._children, self._known, self._facts, self._saying = children, known, facts, saying
         self._said = {child.line for child in children if child.line in same}
         self._ids = {child.line: same[child.line] for child in children if same.get(child.line, NEW) != NEW}
-        self._kindred = {here: Kindred({one.id: named(one) for one in known if one.here == here})
-                         for here in (True, False)}
+        self._kindred = {here: kindred(one for one in known if one.here == here) for here in (True, False)}
         self._by_id = {one.id: one for one in known}
-        self._kins: dict[tuple[int, bool], dict[int, Kin]] = {}  # asked for up to four times, and comparing takes time
         self._unsure: set[int] = set()
         self._is_same_class = True
         self._over: list[Known] = []
@@ -225,9 +223,7 @@ class _Matching:
         """Return those of some children who may be the one on a line, in their order; here and gone apart."""
         kins: dict[int, Kin] = {}
         for here in {one.here for one in known}:
-            if (child.line, here) not in self._kins:
-                self._kins[child.line, here] = self._kindred[here].of(named(child))
-            kins |= self._kins[child.line, here]
+            kins |= self._kindred[here].of(named(child))
         return [(kins[one.id], one) for one in known if one.id in kins] if kins else []
 
 

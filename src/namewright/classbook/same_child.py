@@ -6,13 +6,14 @@ child; another family name beside the same given name may be (a family that marr
 rules of ours, found by trying invented names.
 
 A list typed beside a class makes thousands of pairs, and most share nothing: ``Kindred`` finds those that may, by signs
-and letters worked out once a name, and only they are compared. No answer hangs on that.
+and letters worked out once a name, and only they are compared. What was found of a name and a class a moment ago is
+kept, since a list is compared at every letter that is typed. No answer hangs on either.
 """
 
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from difflib import SequenceMatcher
 from enum import IntEnum
@@ -21,6 +22,7 @@ from functools import cached_property
 from namewright.classbook.going_on import is_other_script, spelt_out, words
 from namewright.classbook.who import Known
 from namewright.roster.children import Child
+from namewright.store import keeps_names
 
 # How alike two parts of a name are, of 1, to be one with a slip: of family names (Reed and Read), of given names beside
 # one family name, which sisters have too (Katla and Karla, not Jade and Jane), and with nothing beside them.
@@ -149,7 +151,10 @@ class Named:
 
 def named(one: Child | Known) -> Named:
     """Return the names of a child of a list, or of the class."""
-    return Named(one.given, one.family, one.practice, one.also if isinstance(one, Known) else "")
+    return _named(one.given, one.family, one.practice, one.also if isinstance(one, Known) else "")
+
+
+_named = keeps_names(1024)(Named)  # with what was worked out of it, as the spelling of another script
 
 
 class Kindred:
@@ -167,8 +172,11 @@ class Kindred:
         self._alone = [key for key, one in known.items() if not one.family_words]
         self._other_script = [key for key, one in known.items() if one.other_script]
 
-    def of(self, new: Named) -> dict[int, Kin]:
+    def of(self, new: Named) -> Mapping[int, Kin]:
         """Return how surely each child of the class is the one of a name; without those who are another."""
+        return _of(self, new)
+
+    def _found(self, new: Named) -> Mapping[int, Kin]:
         found = {key: kin(new, self._known[key]) for key in self._who_may_be(new)}
         return {key: level for key, level in found.items() if level > Kin.OTHER}
 
@@ -183,6 +191,19 @@ class Kindred:
         alone = () if new.family_words else self._alone
         heard = self._known if new.other_script else self._other_script
         return found | {key for key in {*alone, *heard} - found if _may_be_near(new, self._known[key])}
+
+
+_of = keeps_names(4096)(Kindred._found)
+
+
+def kindred(known: Iterable[Known]) -> Kindred:
+    """Return children of the class for finding who is like a name: the same for the same children."""
+    return _kindred(tuple((one.id, named(one)) for one in known))
+
+
+@keeps_names(4)
+def _kindred(known: tuple[tuple[int, Named], ...]) -> Kindred:
+    return Kindred(dict(known))
 
 
 def _may_be_near(new: Named, old: Named) -> bool:

@@ -9,11 +9,14 @@ from __future__ import annotations
 
 import unicodedata2
 
+from namewright.store import keeps_names
+
 _UKRAINIAN, _BELARUSIAN = frozenset("іїєґ"), frozenset("ў")
 _OTHERS = {"і": "i", "ї": "i", "є": "ie", "ґ": "g", "ў": "u", "ј": "j", "љ": "lj", "њ": "nj", "ђ": "d", "ћ": "c",
            "џ": "dz", "ѓ": "g", "ќ": "k", "ѕ": "dz"}
 
 
+@keeps_names(1024)
 def latin_spelling(name: str) -> str:
     """Return a name in Latin letters where its script allows a guess, else an empty text."""
     if not all(unicodedata2.name(char, "").startswith("CYRILLIC") for char in name if char.isalpha()):

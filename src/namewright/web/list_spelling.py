@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable
 from difflib import SequenceMatcher
 
 from namewright.classbook.going_on import whole_name
@@ -12,12 +11,14 @@ from namewright.message import Message, message
 from namewright.names.latin_spelling import latin_spelling
 from namewright.roster.children import Child, LineReport
 from namewright.roster.vocabulary import fold
+from namewright.store import keeps_names
 from namewright.web.list_ways import ANYBODY, WITH_MIDDLE, Way
 
 _HEARD_ALIKE = 0.6  # a family name as it was guessed and as the family spells it: Koval and Kowal, found by trying
 
 
-def asks_latin(letters: Iterable[str]) -> Message:
+@keeps_names(1024)
+def asks_latin(letters: tuple[str, ...]) -> Message:
     """Ask for letters that can be drawn in place of these."""
     return message("web.list.asks_latin",
                    letters=tuple(message("quoted", words=letter) for letter in dict.fromkeys(letters)))
