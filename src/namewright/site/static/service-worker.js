@@ -5,7 +5,7 @@ const BUILD = /*BUILD*/null;
 const OURS = "namewright-", CACHE = OURS + BUILD.version;
 const ROOT = new URL("./", self.location);
 const SCREENS = "app/";
-const TAKEN_WITHIN_MS = 3000;
+const TAKEN_WITHIN_MS = 3000, LOOK_MS = 500;
 const HASH = "X-Content-SHA256";
 const LARGE_FROM_BYTES = 1e6;  // as sent
 const isLarge = (file) => file.sent >= LARGE_FROM_BYTES;
@@ -104,17 +104,21 @@ async function screen(event, asked) {
   if (request.mode === "navigate") return Response.redirect(ROOT.href + "#" + asked.pathname.slice(ROOT.pathname.length) + asked.search);
   return new Response("", { status: 503 });
 }
-// The shell that holds the class says at once that it has taken a request; others keep silent.
+// The shell that holds the class says at once that it has taken a request; others keep silent. One that is closed or
+// loaded anew meanwhile answers nothing any more: waited for, it would keep a newer version from taking over for minutes.
 function sent(shell, ask) {
-  return new Promise((done) => {
+  let wait, look;
+  const answer = new Promise((done) => {
     const { port1, port2 } = new MessageChannel();
-    const wait = setTimeout(() => done(null), TAKEN_WITHIN_MS);
+    wait = setTimeout(done, TAKEN_WITHIN_MS, null);
+    look = setInterval(async () => { if (!await clients.get(shell.id)) done(null); }, LOOK_MS);
     port1.onmessage = ({ data }) => {
       if (data.taken) clearTimeout(wait);
       else done(data);
     };
     shell.postMessage({ ask }, [port2]);
   });
+  return answer.finally(() => { clearTimeout(wait); clearInterval(look); });
 }
 function first(answers) {
   return new Promise((done) => {
