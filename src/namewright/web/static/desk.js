@@ -237,6 +237,10 @@ function step(by, focus) {
 }
 for (const button of all("[data-step]")) button.addEventListener("click", () => step(Number(button.dataset.step), false));
 document.addEventListener("keydown", (event) => {
+  if ((event.ctrlKey || event.metaKey) && !event.altKey && !event.shiftKey && event.key.toLowerCase() === "p") {  // the pages, not the screen
+    event.preventDefault();
+    bar.requestSubmit(one("[name=view]", bar));
+  }
   if (event.altKey || event.ctrlKey || event.metaKey) return;
   const where = event.target;
   if (event.key === "Escape") { for (const menu of all("details.menu[open], .true-size[open]")) { menu.open = false; one("summary", menu).focus(); } return; }
@@ -471,6 +475,7 @@ one("#bar-said").addEventListener("click", (event) => {  // more pages than a br
 });
 function stale() {  // what was made or refused before something else was chosen is offered no more
   ordered += 1;
+  one("#paper-out").replaceChildren();  // the browser's own menu prints what stands here and asks nobody
   if (one("#bar-said :is(.jobs, .warn, .handed)")) tell("");
 }
 function tell(html) { one("#bar-said").innerHTML = html; measureBar(); }
