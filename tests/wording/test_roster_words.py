@@ -47,7 +47,7 @@ LISTS = (
     "First name\nXeno\nYara\nLast name\nWren",
     "~~Xeno~~\nYara\nXe0no Wren",
     "Xeno Yara\nWren Rook\nVexil Quix\nXeno is at the door.\nThe door for Mia is shut.\nDoor holder: Wren",
-    "Xeno Yara\nWren Rook\nWaiting list\nQuill Yara",
+    "Xeno Yara\nWren Rook\nWaiting list\nQuill Yara", "Xeno Yara\nQqq: 3\nWren Rook\nQqq: 4",
     "Wren\nXeno Yara *\nRook Vexil\nQuix Quorra *\n* new\nThanks!\nRosa",
     "7:12 Church\nXeno\nYara\nWren\n\n7:21 Plaza\nRook",
     "Qqq\nApril\nXeno 3\nYara 9\nMay\nWren 2\nJune\nRook 7\nJuly\nVexil 1",

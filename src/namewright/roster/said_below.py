@@ -1,0 +1,183 @@
+"""What is said below each name on lines of its own, ``Allergy: nuts`` or ``  - new in May``: no child is one.
+
+Which lines they are is told by coming again, not by their words: the same label under one name after another, or lines
+set in below names that stand out. Where that might as well be the children of groups (``Captain: Mia``), nothing is
+taken. Out of scope: forms, whose names stand behind a label, too (``forms``).
+"""
+
+from __future__ import annotations
+
+from collections import Counter, defaultdict
+from collections.abc import Iterator, Mapping, Sequence
+
+from namewright.message import message
+from namewright.named_tuples import NamedTuple
+from namewright.names.casing import begins_small
+from namewright.names.clusters import is_letter
+from namewright.patterns import pattern
+from namewright.roster.beside import is_state, strip_numbering
+from namewright.roster.capitals import is_titled
+from namewright.roster.free_text import NAME_LABEL
+from namewright.roster.headers import header_role, is_about_somebody_else
+from namewright.roster.heading_words import COLOURS
+from namewright.roster.headings import heading_reason
+from namewright.roster.known import is_given, opens_with_given
+from namewright.roster.labelled import labelled
+from namewright.roster.names_in_text import Children
+from namewright.roster.pasted import Line
+from namewright.roster.prose import Aside
+from namewright.roster.several import may_be_a_name
+from namewright.roster.shares import given_share, share
+from namewright.roster.vocabulary import NAME_ROLES, OTHER_PEOPLE, TITLES, fold
+
+_LABELLED = pattern(
+    r"\s*(?:[-–—*•·◦▪>]\s*)?([^\W\d_][^:,;\d]{0,39}?)(?:\s?:|\s+[-–—=](?=\s))(?:\s+(\S.*)|\s*)", needs=":-–—=")
+_SET_IN = pattern(r"(?:\s+(?:[-–—*•·◦▪>]\s*)?|[-–—*•·◦▪>]\s*)(\S.*)")
+_BRACKETS = pattern(r"[(\[][^()\[\]]*[)\]]")
+_SAID = message("roster.said_below")
+_FEW, _OFTEN = 2, 3  # names under which a label stands
+_HALF, _MOSTLY, _NEARLY_ALL = 0.5, 0.6, 0.8
+_LEAST_NAMED = 0.3  # of what stands behind labels: so many known names may be the children
+_LONGEST = 200
+
+
+class _Said(NamedTuple):
+    """A line below a name: its label, empty where it has none, and its words; ``names`` where these may be children."""
+
+    label: str
+    words: str
+    names: bool = False
+
+
+class _Block(NamedTuple):
+    """A line that may be a name, and the lines (0-based) that are said below it."""
+
+    owner: str
+    below: Mapping[int, _Said]
+
+    def labels(self) -> frozenset[str]:
+        """Return the labels below the name."""
+        return frozenset(said.label for said in self.below.values())
+
+
+def without_said_below(lines: Sequence[Line]) -> tuple[list[Line], list[Aside]]:
+    """Return the lines that may be children, and those that are said of the child above each."""
+    texts = [line.text if len(line.text) <= _LONGEST else "" for line in lines]
+    if sum(bool(NAME_LABEL.match(text)) for text in texts) > 1 or any(text.count('"') % 2 for text in texts):
+        return list(lines), []
+    blocks = _labelled_below(texts) or _set_in_below(texts)
+    known = Children([(at, block.owner) for at, block in enumerate(blocks)])
+    said = {at: _told(lines[at], said, known) for block in blocks for at, said in block.below.items()}
+    return [line for at, line in enumerate(lines) if at not in said], [said[at] for at in sorted(said)]
+
+
+def _told(line: Line, said: _Said, known: Children) -> Aside:
+    """Return what is said of a line; a child whom it names and who has no line is asked about: ``Friend: Leo``."""
+    name = fold(said.words).split()[:1]
+    asked = said.names and opens_with_given(said.words) and not known.hold(name)
+    return Aside(line, (message("roster.sentence_names", names=said.words[:60]) if asked else _SAID,), asked=asked)
+
+
+def _labelled_below(texts: Sequence[str]) -> list[_Block]:
+    """Return the names with labels below them, where the same come again below others."""
+    found = {at: _Said(fold(match[1]), (match[2] or "").strip()) for at, text in enumerate(texts)
+             if (match := _LABELLED.fullmatch(text)) and not NAME_LABEL.match(text)}
+    counts = Counter(said.label for said in found.values())
+    blocks = list(_blocks(texts, {at: said for at, said in found.items()
+                                  if counts[said.label] > 1 or not _may_be_whole(texts[at])}))
+    again = _come_again(blocks)
+    blocks = [block for block in blocks if again & block.labels()]
+    labels = [said.label for block in blocks for said in block.below.values()]
+    if len(blocks) < _FEW or share(label in again for label in labels) < _MOSTLY:
+        return []
+    words = {label: [said.words for block in blocks for said in block.below.values()
+                     if said.label == label and said.words] for label in again}
+    naming = {label for label in again if not _is_of_others(label) and given_share(words[label]) >= _HALF}
+    told = [word for label in again - naming if not _is_of_others(label) for word in words[label]]
+    set_in = all(texts[at][0].isspace() or strip_numbering(texts[at]) != texts[at] for block in blocks
+                 for at in block.below)
+    sure = len(again) > 1 or set_in or share(map(_is_small, told)) >= _HALF or _repeat(told)
+    if naming == again or not sure or not _are_children([block.owner for block in blocks], told):
+        return []
+    return [block._replace(below={at: said._replace(names=said.label in naming) for at, said in block.below.items()})
+            for block in blocks]
+
+
+def _come_again(blocks: Sequence[_Block]) -> frozenset[str]:
+    """Return the labels that stand below several names, where none of them tells of a name itself."""
+    owners: dict[str, set[str]] = defaultdict(set)
+    for block in blocks:
+        for label in block.labels():
+            owners[label].add(fold(block.owner))
+    again = {label for label, of in owners.items() if len(of) >= _FEW and not is_state(label)}
+    sure = any(len(owners[label]) >= _OFTEN or not opens_with_given(label) for label in again)
+    named = any(header_role(label) in NAME_ROLES for label in again)
+    return frozenset(again) if sure and not named else frozenset()
+
+
+def _may_be_whole(text: str) -> bool:
+    """Say whether what stands before the sign of a line may be a child’s name: ``Mia Vost: allergy``."""
+    label = labelled(strip_numbering(text))
+    return label is not None and is_titled(label.bare) and (" " in label.bare or opens_with_given(label.bare))
+
+
+def _set_in_below(texts: Sequence[str]) -> list[_Block]:
+    """Return the names with lines below them that are set in, or have a bullet: words in small letters."""
+    found = {at: _Said("", match[1]) for at, text in enumerate(texts)
+             if (match := _SET_IN.fullmatch(text)) and any(map(is_letter, text)) and not NAME_LABEL.match(text)}
+    blocks = list(_blocks(texts, found))
+    words = [said.words for block in blocks for said in block.below.values()]
+    if len(blocks) < _FEW or len(words) < len(found) or share(map(begins_small, words)) < _NEARLY_ALL:
+        return []
+    owners = [block.owner for block in blocks]
+    if any(map(opens_with_given, words)) or share(map(is_titled, owners)) < _NEARLY_ALL:
+        return []
+    return blocks if _are_children(owners, words) else []
+
+
+def _blocks(texts: Sequence[str], said: Mapping[int, _Said]) -> Iterator[_Block]:
+    """Yield each line right above some that are said, with these."""
+    for at, text in enumerate(texts):
+        if at in said or at + 1 not in said or not any(map(is_letter, text)):
+            continue
+        end = next((below for below in range(at + 1, len(texts)) if below not in said), len(texts))
+        yield _Block(strip_numbering(text), {below: said[below] for below in range(at + 1, end)})
+
+
+def _are_children(owners: Sequence[str], told: Sequence[str]) -> bool:
+    """Say whether lines over others are surely children, and what is said below them names nobody."""
+    bare = [words for owner in owners if (words := _BRACKETS.sub(" ", owner).replace(",", " ").split())]
+    folded = {" ".join(map(fold, words)) for words in bare}
+    if len(bare) < len(owners) or len(folded) < _NEARLY_ALL * len(bare) or folded <= COLOURS:
+        return False
+    if any(map(heading_reason, owners)) or not TITLES.isdisjoint(fold(words[0]) for words in bare):
+        return False
+    whole = [words for words in told if _is_written_as_whole(words)]
+    if share(map(opens_with_given, told)) >= _LEAST_NAMED or (
+            len(whole) >= _LEAST_NAMED * len(told) > 0 and not _repeat(whole)):
+        return False
+    if share(any(map(is_given, words)) for words in bare) >= _HALF:
+        return True
+    apart = all(len({fold(words[at]) for words in bare}) >= _NEARLY_ALL * len(bare) for at in (0, -1))
+    wholes = all(len(words) > 1 for words in bare) and share(map(is_titled, owners)) >= _NEARLY_ALL
+    return (wholes and apart) or share(map(_is_small, told)) >= _HALF or _repeat(told)
+
+
+def _is_written_as_whole(words: str) -> bool:
+    """Say whether words are written as a whole name is: ``Mira Vost``, no ``Mutter anrufen``."""
+    return " " in words and is_titled(words) and may_be_a_name(words) and all(map(is_letter, words.replace(" ", "")))
+
+
+def _repeat(told: Sequence[str]) -> bool:
+    """Say whether words come again and again, as names of one class hardly do."""
+    return len(set(map(fold, told))) <= _MOSTLY * len(told)
+
+
+def _is_of_others(label: str) -> bool:
+    """Say whether a label is about a grown-up or another child: names behind it are nobody of the class."""
+    return is_about_somebody_else(label) or not OTHER_PEOPLE.isdisjoint(label.split())
+
+
+def _is_small(words: str) -> bool:
+    """Say whether words begin in small letters or with a figure."""
+    return begins_small(words) or words[:1].isdigit()

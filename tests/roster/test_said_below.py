@@ -1,0 +1,88 @@
+"""Lines below each name that tell of the child are left out and said, by coming again and by no list of words."""
+
+from __future__ import annotations
+
+import pytest
+
+from namewright.roster.children import Outcome
+from namewright.roster.parsing import read_roster
+
+KNOWN, UNKNOWN = ["Mira Vost", "Leo Tarn", "Ana Ruiz"], ["Dlunyil Kwapson", "Xairfön Gaskwom", "Tarnul Brevin"]
+LABELS = [
+    ("Allergy", "Reaction", "peanuts", "hives"), ("Alergia", "Qué hacer", "huevo", "llamar a la madre"),
+    ("Allergie", "Conduite à tenir", "œufs", "appeler le 15"), ("Allergie", "Maßnahme", "Erdnüsse", "Notfallset"),
+    ("Allergia", "Cosa fare", "uova", "sciroppo"), ("Alergia", "O que fazer", "leite", "xarope"),
+    ("Vlimbo", "Krast", "ompel", "dru"),
+]
+
+
+def made(text: str) -> list[str]:
+    return [child.practice for child in read_roster(text).children]
+
+
+def told(text: str) -> list[str]:
+    return [report.text.strip() for report in read_roster(text).lines
+            if any(note.key == "roster.said_below" for note in report.notes)]
+
+
+@pytest.mark.parametrize("form", ["{}: {}", "  {}: {}", "\t{}: {}", "- {}: {}", "{} – {}"])
+@pytest.mark.parametrize(("first", "second", "one", "two"), LABELS)
+@pytest.mark.parametrize("names", [KNOWN, UNKNOWN])
+def test_labels_that_come_again_below_names_are_said(
+    names: list[str], first: str, second: str, one: str, two: str, form: str
+) -> None:
+    below = [form.format(first, one), form.format(second, two)]
+    text = "\n".join(line for name in names for line in (name, *below))
+    assert made(text) == [name.split()[0] for name in names]
+    assert told(text) == [line.strip() for line in below] * len(names)
+    assert not any(report.outcome is Outcome.LEFT_OUT for report in read_roster(text).lines)
+    assert made("\n\n".join((text, "Zoé Park"))) == [*(name.split()[0] for name in names), "Zoé"]
+
+
+@pytest.mark.parametrize("names", [KNOWN, UNKNOWN, ["Mira", "Xairfön", "Leo"]])
+@pytest.mark.parametrize("mark", ["- ", "  ", "   • ", "\t"])
+def test_small_words_set_in_below_names_are_said(names: list[str], mark: str) -> None:
+    text = f"{names[0]}\n{mark}wears glasses\n{mark}new in May\n{names[1]}\n{mark}none\n{names[2]}"
+    assert made(text) == [name.split()[0] for name in names]
+    assert len(told(text)) == 3
+
+
+def test_a_remark_behind_the_name_stays_its_own() -> None:
+    assert made("Mira Vost: allergy\nReaction: hives\nLeo Tarn: allergy\nReaction: cough") == ["Mira", "Leo"]
+
+
+def test_a_friend_who_has_no_line_is_asked_about() -> None:
+    roster = read_roster("Mira Vost\nFriend: Leo\nLikes: cars\nLeo Tarn\nFriend: Tom\nLikes: birds")
+    assert [child.practice for child in roster.children] == ["Mira", "Leo"]
+    assert [report.text for report in roster.lines if report.outcome is Outcome.LEFT_OUT] == ["Friend: Tom"]
+
+
+@pytest.mark.parametrize("text", [
+    "Group 1\nLeader: Mira\nHelper: Leo\nGroup 2\nLeader: Ana\nHelper: Tom",
+    "Rot\n- Erste: Mira\n- Zweite: Leo\nBlau\n- Erste: Ana\n- Zweite: Tom",
+    "Mira Vost\nNEU: Leo Brevin\nAna Ruiz\nNEU: Tom Xairfön",
+    "Mira Vost\nneulich: Leo Brevin\nAna Ruiz\nneulich: Tom Gask",
+    "Car 2\nMira Vost\n7:29 Place du Four – Leo Tarn\nAna Ruiz\n7:30 Place du Four – Tom Berg",
+])
+def test_children_behind_a_label_are_never_said(text: str) -> None:
+    assert told(text) == []
+
+
+@pytest.mark.parametrize("text", [
+    "Dlunyil Kwapson\nNeulich: Xairfön Gaskwom\nTarnul Brevin\nNeulich: Vexil Zandel\nQuorrik Ampel",
+    "Mira\nNeu: Xairfön\nLeo\nNeu: Vexil\nAna",
+    "Adler\n- Kapitän: Xairfön\n- Helfer: Vexil\nBären\n- Kapitän: Tarnul\n- Helfer: Quorrik"])
+def test_names_on_no_list_behind_a_label_are_never_said(text: str) -> None:
+    """They are written as the others are, or nothing but one label tells of them."""
+    assert told(text) == []
+
+
+def test_a_form_keeps_its_answers() -> None:
+    roster = read_roster("Name: Mira Vost\nHand: left\nAge: 5\nName: Leo Tarn\nHand: right\nAge: 6")
+    assert [child.hand for child in roster.children] == ["left", "right"]
+
+
+def test_with_name_before_it_such_a_line_is_a_child() -> None:
+    text = "Mira Vost\n- nuts\nLeo Tarn\n- eggs\nAna Ruiz\n- {}milk"
+    assert made(text.format("")) == ["Mira", "Leo", "Ana"]
+    assert made(text.format("Name: ")) == ["Mira", "Leo", "Ana", "Milk"]
