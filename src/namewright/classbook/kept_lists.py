@@ -9,11 +9,11 @@ from namewright.classbook import answered, drafts, list_before, rosters, saves
 from namewright.classbook.connect import told, transaction
 from namewright.classbook.drafts import Draft
 from namewright.classbook.kept_settings import KeptSettings, When
-from namewright.classbook.needed import WORDS
 from namewright.classbook.records import ClassbookError, RosterUpdate, called
 from namewright.classbook.rosters import NO_ANSWERS, Answers
 from namewright.classbook.who import Known
 from namewright.roster.children import Roster
+from namewright.roster.written import WORDS
 from namewright.settings import NamePart
 
 

@@ -29,7 +29,7 @@ from namewright.classbook.going_on import (
 from namewright.classbook.joining import join
 from namewright.classbook.keys import tuning_of
 from namewright.classbook.known_lines import KNOWN_LINE, read_known
-from namewright.classbook.needed import WORDS, needed
+from namewright.classbook.needed import needed
 from namewright.classbook.records import MAX_WHO, BookChild, ClassbookError, RosterUpdate, checked_moment, checked_text
 from namewright.classbook.who import Known
 from namewright.message import message
@@ -37,6 +37,7 @@ from namewright.named_tuples import NamedTuple
 from namewright.roster.children import Child, Roster
 from namewright.roster.labels import shared
 from namewright.roster.parsing import LIST, read_roster
+from namewright.roster.written import WORDS
 from namewright.settings import Hand, NamePart, Support
 
 _MEANWHILE = message("classbook.list_meanwhile")

@@ -17,6 +17,7 @@ from namewright.roster.beside import strip_numbering
 from namewright.roster.children import Child, LineReport, Outcome, Roster, RosterError
 from namewright.roster.columns import Table
 from namewright.roster.judge import Judge
+from namewright.roster.kept import read_alike
 from namewright.roster.labels import labels
 from namewright.roster.limits import MAX_BYTES, MAX_LINES
 from namewright.roster.pasted import Line
@@ -57,7 +58,14 @@ def read_roster(
     """
     if len(text) > MAX_BYTES:
         raise RosterError("roster.text_large", source=source, megabytes=MAX_BYTES // 1_000_000)
-    return (_read if len(text) > _KEPT_CHARACTERS else _read_lately)(text, source, part, columns, names_in)
+    return (_read_alike if len(text) > _KEPT_CHARACTERS else _read_alike_lately)(text, source, part, columns, names_in)
+
+
+def _read_alike(text: str, source: Message | str, part: NamePart, columns: str, names_in: str) -> Roster:
+    """Read a text that is to be read alike next time, from what is kept of it; its titles stand in that."""
+    read = _read if len(text) > _KEPT_CHARACTERS else _read_lately
+    return read_alike(part, lambda tried, of: read(tried, source, of, "", names_in),
+                      lambda of: read(text, source, of, columns, names_in), () if columns else text.splitlines())
 
 
 def _read(text: str, source: Message | str, part: NamePart, columns: str, names_in: str) -> Roster:
@@ -90,7 +98,8 @@ def _rows(typed: tuple[str, ...], columns: str) -> _Rows:
 
 
 # What was read a moment ago is not read again: a list is read as it is typed, tried and saved.
-_read_lately, _rows_lately = keeps_names(_READINGS)(_read), keeps_names(_TEXTS)(_rows)
+_read_alike_lately, _read_lately = keeps_names(_READINGS)(_read_alike), keeps_names(_READINGS)(_read)
+_rows_lately = keeps_names(_TEXTS)(_rows)
 
 
 def _columns_judged(table: Table, children: dict[int, Child]) -> tuple[Message, ...]:

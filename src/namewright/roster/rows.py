@@ -176,8 +176,9 @@ def _too_long(cells: Sequence[str], table: Table) -> int:
 
 @keeps_names(1024)
 def _alone(text: str, habits: Habits) -> Entry:
-    """Read a name with nothing but what stands beside it in its line."""
-    return _entry(read_name(text, habits), Choice(), ())
+    """Read a name with nothing but what stands beside it in its line; a stray dot is no family name."""
+    reading = read_name(text, habits)
+    return _entry(reading._replace(family=trim(reading.family)), Choice(), ())
 
 
 def _entry(reading: Reading, choice: Choice, notes: Sequence[Message]) -> Entry:
