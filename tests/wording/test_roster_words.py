@@ -43,7 +43,7 @@ LISTS = (
     "Xeno Yara 7\nWren Rook 12\nQuill Yara 3",
     "ID\tFirst\tLast\tMother\n40100\tXeno\tYara\tWren\n40100\tXeno\tYara\tQuill",
     "Quix, Vexil\nQuorra, Zorb", "Quix;Vexil\nAnna;Bell\nMia;Chen\nLeo;Park",
-    "Rook, Xeno Wren\nYara, Xeno",
+    "Rook, Xeno Wren\nYara, Xeno", "Mia R., Anna C., ROSA p., Ruth p.",
     "First name\nXeno\nYara\nLast name\nWren",
     "~~Xeno~~\nYara\nXe0no Wren",
     "Xeno Yara\nWren Rook\nVexil Quix\nXeno is at the door.\nThe door for Mia is shut.\nDoor holder: Wren",
