@@ -53,3 +53,12 @@ def test_a_line_that_is_no_answer_is_told_among_cards() -> None:
     text = "\n".join(f"First name: {given}\nLast name: Vost\nAddress: 3 Elm Road\nApartment 4"
                      for given in ("Mia", "Bo", "Una"))
     assert [one.practice for one in read_roster(text).children] == ["Mia", "Bo", "Una"]
+
+
+@pytest.mark.parametrize(("opening", "sign", "between"), [
+    ("", " = ", ""), ("", "=", "[2]"), ("- ", ": ", ""), ("**", ":** ", "---"), ("* ", ": ", "")])
+def test_labels_are_read_however_a_program_writes_them(opening: str, sign: str, between: str) -> None:
+    blocks = [f"{opening}First name{sign}{given}\n{opening}Last name{sign}{family}\n{opening}Bus{sign}4"
+              for given, family in (("Mia", "Vost"), ("Xobrel", "Tarn"))]
+    assert [(one.given, one.family) for one in read_roster(f"\n{between}\n".join(blocks)).children] == [
+        ("Mia", "Vost"), ("Xobrel", "Tarn")]

@@ -17,7 +17,9 @@ from namewright.roster.known import opens_with_given
 from namewright.roster.pasted import Line
 from namewright.roster.vocabulary import NAME_ROLES, Role, fold
 
-_LABELLED = pattern(r"\s*([^:]{2,40}?)\s?:(?:\s+(\S.*))?", needs=":")
+_LABELLED = pattern(r"\s*(?:[-*•]\s+)?(?:\*\*|__)?([^:=*]{2,40}?)\s?"
+                    r"(?::(?:\*\*|__)?(?:\s+(\S.*))?|\s?=\s?(\S.*)?)", needs=":=")
+_SECTION = pattern(r"\s*\[[^\[\]]+\]\s*", needs="[")
 _LONGEST = 200
 _NEARLY_ALL, _MOSTLY = 0.9, 0.6
 _FEW = 2
@@ -48,7 +50,8 @@ def _are_cards(found: Sequence[_Found], roles: dict[str, Role]) -> bool:
     parts = Role.GIVEN in roles.values() and not {Role.FAMILY, Role.FULL}.isdisjoint(roles.values())
     again = min(counts.values()) >= _FEW
     above = next(at for at, (_, match) in enumerate(found) if match)
-    worded = [match is not None for line, match in found[above:] if match or any(map(is_letter, line.text))]
+    worded = [match is not None for line, match in found[above:]
+              if match or (any(map(is_letter, line.text)) and not _SECTION.fullmatch(line.text))]
     if not parts and (not again or len(roles) <= _FEW or {Role.GIVEN, Role.FULL}.isdisjoint(roles.values())):
         return False
     least = _MOSTLY if max(counts.values()) >= _FEW and len(roles) > _FEW else _NEARLY_ALL
@@ -62,15 +65,16 @@ def _rows(found: Sequence[_Found], roles: dict[str, Role]) -> Iterator[Line]:
     named = line = found[0][0]
     for line, match in found:
         label = fold(match[1]) if match else ""
-        ends = not any(map(is_letter, line.text)) or (label in cells and (
+        section = _SECTION.fullmatch(line.text) is not None
+        ends = section or not any(map(is_letter, line.text)) or (label in cells and (
             label == opening or roles[label] in NAME_ROLES))
         if cells and ends:
             yield _row(named, roles, cells)
             cells = {}
         if match:
             named = line if not cells or roles[label] in NAME_ROLES else named
-            cells[label] = ", ".join(filter(None, (cells.get(label), (match[2] or "").strip())))
-        elif any(map(is_letter, line.text)):
+            cells[label] = ", ".join(filter(None, (cells.get(label), (match[2] or match[3] or "").strip())))
+        elif any(map(is_letter, line.text)) and not section:
             yield line if opens_with_given(line.text) else line.heading(line.text)
     if cells:
         yield _row(named, roles, cells)

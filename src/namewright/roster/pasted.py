@@ -75,6 +75,11 @@ def _from_chat(line: Line) -> Line:
     return line
 
 
+def is_markup(text: str) -> bool:
+    """Say whether a line has a mark of a web page."""
+    return "<" in text and _MARKUP.search(text) is not None
+
+
 def has_stamp(text: str) -> bool:
     """Say whether a line begins with a day and a time, or a time in brackets, as chats write them."""
     return _STAMP.match(text) is not None

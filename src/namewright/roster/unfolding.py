@@ -37,6 +37,7 @@ from namewright.roster.numbered import from_numbered
 from namewright.roster.pasted import Line, unwrapped
 from namewright.roster.photos import from_a_photo
 from namewright.roster.prose import Aside, with_sentences, without_sentences
+from namewright.roster.records import from_records
 from namewright.roster.said_below import without_said_below
 from namewright.roster.seats import from_seats
 from namewright.roster.several import several_in_group
@@ -67,7 +68,9 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
 
     ``columns`` says what each column holds, empty where nobody said: its titles become a line. Raises Problem.
     """
-    typed = from_file_names(from_a_program(from_a_photo(from_a_chat(unwrapped(lines), lines))))
+    typed = from_records(lines)
+    if typed is None:
+        typed = from_file_names(from_a_program(from_a_photo(from_a_chat(unwrapped(lines), lines))))
     found, below = without_said_below(typed)
     found = from_counted(from_birthdays(from_corrections(found)))
     found, day = from_a_day_plan(found)
