@@ -16,7 +16,7 @@ from namewright.classbook import observations as seen
 from namewright.classbook.erasing import Erased
 from namewright.classbook.kept_lists import KeptLists
 from namewright.classbook.kept_settings import When
-from namewright.classbook.records import ClassbookError, Observation
+from namewright.classbook.records import By, ClassbookError, Observation
 from namewright.classbook.stages import Stage
 from namewright.classbook.traces import Trace
 from namewright.settings import Support
@@ -31,7 +31,7 @@ class Classbook(KeptLists):
         There is no undo. Raises ClassbookError, with nothing changed, for a child we do not know, and for one child.
         """
         with self.changing():
-            return doubles.make_one(self._db, double, child_id, self._part(), who, when)
+            return doubles.make_one(self._db, double, child_id, self._part(), By(who, when))
 
     # --- what is kept of the plan ---------------------------------------------------------------------
 
@@ -92,7 +92,7 @@ class Classbook(KeptLists):
         was erased stay in it. Raises ClassbookError, with nothing changed, for a child we do not know.
         """
         with self.changing():
-            erased = erasing.erase(self._db, frozenset(child_ids), self._part(), who, when, frozenset(also))
+            erased = erasing.erase(self._db, frozenset(child_ids), self._part(), By(who, when), frozenset(also))
         self._pack()
         return erased
 
@@ -118,7 +118,7 @@ class Classbook(KeptLists):
         """
         with self.changing():
             name = self.child(child_id).child.practice
-            noted = seen.observe(self._db, child_id, name, day, letters, support, stage, note, who, when, token,
+            noted = seen.observe(self._db, child_id, name, day, letters, support, stage, note, By(who, when), token,
                                  not_yet)
             seen.replace(self._db, noted, in_place_of)
             return noted

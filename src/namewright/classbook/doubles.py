@@ -7,18 +7,16 @@ did; where both stood there, the line of the double goes. Inside a transaction.
 from __future__ import annotations
 
 import sqlite3
-from datetime import datetime
 
 from namewright.classbook import list_before
 from namewright.classbook.erasing import without_children
 from namewright.classbook.joining import join
-from namewright.classbook.records import ClassbookError
+from namewright.classbook.records import By, ClassbookError
 from namewright.classbook.rosters import is_whole, newest_roster, on_lines, take_roster
 from namewright.settings import NamePart
 
 
-def make_one(db: sqlite3.Connection, double: int, child_id: int, part: NamePart, who: str,
-             when: datetime | str | None) -> int:
+def make_one(db: sqlite3.Connection, double: int, child_id: int, part: NamePart, by: By) -> int:
     """Make a double one with the child that it is; return how many notes went over.
 
     Raises ClassbookError for a child that is not known, and for a child with itself.
@@ -36,7 +34,7 @@ def make_one(db: sqlite3.Connection, double: int, child_id: int, part: NamePart,
         lines = {line: child_id if one == double else one for line, one in lines.items()}
     else:
         text = ""  # the list stays as it is
-    notes = join(db, double, child_id, who, when)
+    notes = join(db, double, child_id, by)
     if text:
-        take_roster(db, text, part, who, when, lines, None, whole=is_whole(db), as_it_is=True)
+        take_roster(db, text, part, by, lines, None, whole=is_whole(db), as_it_is=True)
     return notes

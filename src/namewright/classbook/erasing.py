@@ -11,10 +11,9 @@ from __future__ import annotations
 import sqlite3
 from collections.abc import Callable, Collection, Iterator, Mapping
 from dataclasses import dataclass
-from datetime import datetime
 
 from namewright.classbook.joining import FORGETTING
-from namewright.classbook.records import ClassbookError
+from namewright.classbook.records import By, ClassbookError
 from namewright.classbook.rosters import is_whole, newest_roster, take_roster
 from namewright.classbook.traces import Called, Place, Sought, Trace, own_words, sought, stands, without
 from namewright.roster.children import Child, LineReport, Outcome, RosterError
@@ -46,8 +45,8 @@ def traces(db: sqlite3.Connection, child_ids: Collection[int], part: NamePart) -
     return tuple(_standing(db, child_ids, _sought(db, child_ids), text, part))
 
 
-def erase(db: sqlite3.Connection, child_ids: Collection[int], part: NamePart, who: str,
-          when: datetime | str | None, also: Collection[str] = ()) -> Erased:
+def erase(db: sqlite3.Connection, child_ids: Collection[int], part: NamePart, by: By,
+          also: Collection[str] = ()) -> Erased:
     """Erase children and read what is left of the list again. Inside a transaction.
 
     ``also`` are keys of ``traces`` from which the names are taken out too. Raises ClassbookError for a child that is
@@ -65,7 +64,8 @@ def erase(db: sqlite3.Connection, child_ids: Collection[int], part: NamePart, wh
     for table in ("rosters", *PASSING):
         db.execute(f"DELETE FROM {table}")
     if text:
-        take_roster(db, text, part, without(who, names.surely), when, on_line, None, whole=whole, as_it_is=True)
+        by = by._replace(who=without(by.who, names.surely))
+        take_roster(db, text, part, by, on_line, None, whole=whole, as_it_is=True)
     db.execute("UPDATE class SET erasures = erasures + 1")
     return Erased(len(child_ids), tuple(_standing(db, (), names, newest_roster(db)[1], part)))
 

@@ -7,9 +7,9 @@ none of its own. How the double's settings came about over time is not kept. Ins
 from __future__ import annotations
 
 import sqlite3
-from datetime import datetime
 
 from namewright.classbook import saves
+from namewright.classbook.records import By
 
 FORGETTING = (
     "DELETE FROM seats WHERE ?1 IN (one, other)",
@@ -23,13 +23,13 @@ FORGETTING = (
 """Takes all out that is kept of a child."""
 
 
-def join(db: sqlite3.Connection, double: int, child_id: int, who: str, when: datetime | str | None) -> int:
+def join(db: sqlite3.Connection, double: int, child_id: int, by: By) -> int:
     """Give a child what is kept of its double, and take the double out; return how many notes went over."""
     notes = db.execute("UPDATE observations SET child_id = ? WHERE child_id = ?", (child_id, double)).rowcount
     settings = saves.all_settings(db)
     own = settings.get(child_id, {})
     if more := {key: text for key, text in settings.get(double, {}).items() if key not in own}:
-        saves.keep(db, child_id, more, who, when, None)
+        saves.keep(db, child_id, more, by, None)
     db.execute("INSERT OR IGNORE INTO seats SELECT min(?1, friend), max(?1, friend), together FROM "
                "(SELECT CASE one WHEN ?2 THEN other ELSE one END AS friend, together FROM seats "
                "WHERE ?2 IN (one, other)) WHERE friend <> ?1", (child_id, double))

@@ -9,7 +9,7 @@ from namewright.classbook import answered, drafts, list_before, rosters, saves
 from namewright.classbook.connect import told, transaction
 from namewright.classbook.drafts import Draft
 from namewright.classbook.kept_settings import KeptSettings, When
-from namewright.classbook.records import ClassbookError, RosterUpdate, called
+from namewright.classbook.records import By, ClassbookError, RosterUpdate, called
 from namewright.classbook.rosters import NO_ANSWERS, Answers
 from namewright.classbook.who import Known
 from namewright.roster.children import Roster
@@ -73,8 +73,8 @@ class KeptLists(KeptSettings):
         with self.changing():
             before = list_before.held(self._db, self._settings_of_list()) if for_a_day else {}
             number = self.roster_id()
-            update = rosters.take_roster(self._db, text, self._part(), who, when, same or {}, after_roster, whole=whole,
-                                         joins=True, words=words, answers=answers)
+            update = rosters.take_roster(self._db, text, self._part(), By(who, when), same or {}, after_roster,
+                                         whole=whole, joins=True, words=words, answers=answers)
             if not for_a_day:
                 list_before.forget(self._db)
             elif self.roster_id() != number:
@@ -96,7 +96,7 @@ class KeptLists(KeptSettings):
             before, number = list_before.held(self._db, self._settings_of_list(settings)), self.roster_id()
             set_too = self.set_class_settings(settings, who=who, when=when)
             after = self.roster_id() if after_roster == number else after_roster  # read again, it may have a new one
-            update = rosters.take_roster(self._db, text, self._part(), who, when, same or {}, after, whole=whole,
+            update = rosters.take_roster(self._db, text, self._part(), By(who, when), same or {}, after, whole=whole,
                                          words=words, answers=answers)
             if set_too or self.roster_id() != number:
                 list_before.keep(self._db, self.roster_id(), before, self.roster_text(),
@@ -128,7 +128,7 @@ class KeptLists(KeptSettings):
         with told(self.path), transaction(self._db, "IMMEDIATE"):
             self._db.execute("SAVEPOINT trial")
             try:
-                update = rosters.take_roster(self._db, text, part, "", None, same or {}, None, whole=True,
+                update = rosters.take_roster(self._db, text, part, By(), same or {}, None, whole=True,
                                              answers=answers)
                 return update, called(rosters.children(self._db, left=True))
             finally:
@@ -158,7 +158,7 @@ class KeptLists(KeptSettings):
             before = list_before.bring_back(self._db)
             back = {key: str(before.settings[key]) for key in ("practise", "language") if key in before.settings}
             tried = Draft(before.tried, self._part(), before.settled, roster=self.roster_id())
-            saves.keep(self._db, None, back, "", None, None)
+            saves.keep(self._db, None, back, By(), None)
             if before.tried and (over_draft or drafts.draft(self._db) is None):
                 drafts.discard(self._db)
                 drafts.keep(self._db, tried, typed=False)

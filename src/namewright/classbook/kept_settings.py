@@ -8,7 +8,7 @@ from datetime import datetime
 from namewright.classbook import rosters, saves
 from namewright.classbook.keys import check_beats
 from namewright.classbook.opened import Opened
-from namewright.classbook.records import BookChild, ClassbookError, Save
+from namewright.classbook.records import BookChild, By, ClassbookError, Save
 from namewright.settings import NamePart
 
 When = datetime | str | None
@@ -60,15 +60,15 @@ class KeptSettings(Opened):
         ``after_save`` refuses the change if the newest save of the class is another (0: none).
         """
         with self.changing():
-            save = saves.keep(self._db, None, texts, who, when, after_save)
+            save = saves.keep(self._db, None, texts, By(who, when), after_save)
             if save:
-                self._follow(save, who, when)
+                self._follow(save, By(who, when))
             return save
 
-    def _follow(self, save: Save, who: str, when: When) -> None:
+    def _follow(self, save: Save, by: By) -> None:
         """Read the roster again where the part of the name that the class practises is another now."""
         if any(change.key == "practise" for change in save.changes):
-            rosters.read_again(self._db, self._part(), who, when)
+            rosters.read_again(self._db, self._part(), by)
 
     def set_settings(self, child_id: int, texts: Mapping[str, str], *, who: str = "", when: When = None,
                      after_save: int | None = None) -> Save | None:
@@ -78,7 +78,7 @@ class KeptSettings(Opened):
         """
         with self.changing():
             check_beats(self.child(child_id).child.practice, texts.get("beats", ""))
-            return saves.keep(self._db, child_id, texts, who, when, after_save)
+            return saves.keep(self._db, child_id, texts, By(who, when), after_save)
 
     def undo(self, child_id: int | None, *, who: str = "", when: When = None,
              after_save: int | None = None) -> Save | None:
@@ -88,9 +88,9 @@ class KeptSettings(Opened):
         ``set_settings``: with it a button pressed twice undoes once.
         """
         with self.changing():
-            save = saves.undo(self._db, child_id, who, when, after_save)
+            save = saves.undo(self._db, child_id, By(who, when), after_save)
             if save and child_id is None:
-                self._follow(save, who, when)
+                self._follow(save, By(who, when))
             return save
 
     def history(self, child_id: int | None) -> tuple[Save, ...]:

@@ -10,6 +10,7 @@ from typing import Any
 from namewright.classbook.records import (
     MAX_NOTE,
     MAX_WHO,
+    By,
     ClassbookError,
     Observation,
     checked_day,
@@ -24,7 +25,7 @@ _COLUMNS = "id, child_id, date, name, letters, support, stage, note, who, at, no
 
 
 def observe(db: sqlite3.Connection, child_id: int, name: str, day: date | str, letters: Iterable[int] | None,
-            support: Support | None, stage: Stage | None, note: str, who: str, when: datetime | str | None,
+            support: Support | None, stage: Stage | None, note: str, by: By,
             token: str | None, not_yet: Iterable[int] | None = None) -> Observation:
     """Keep a note; one whose token is known is returned and not kept again. Inside a transaction."""
     again = db.execute(f"SELECT {_COLUMNS} FROM observations WHERE token = ? AND child_id = ?", (token, child_id))
@@ -34,8 +35,8 @@ def observe(db: sqlite3.Connection, child_id: int, name: str, day: date | str, l
     unformed = checked_letters(name, not_yet)
     values = (child_id, checked_day(day), name, None if places is None else " ".join(map(str, places)),
               None if support is None else str(support), None if stage is None else int(stage),
-              checked_text(note, MAX_NOTE, "long_note"), checked_text(who, MAX_WHO, "long_who"),
-              checked_moment(when), None if unformed is None else " ".join(map(str, unformed)))
+              checked_text(note, MAX_NOTE, "long_note"), checked_text(by.who, MAX_WHO, "long_who"),
+              checked_moment(by.when), None if unformed is None else " ".join(map(str, unformed)))
     if places is None and support is None and stage is None and not values[6]:
         raise ClassbookError("classbook.nothing_to_note")
     new = db.execute("INSERT INTO observations (child_id, date, name, letters, support, stage, note, who, at, not_yet, "

@@ -17,6 +17,7 @@ import unicodedata2
 from namewright.classbook.enrol import Recognised
 from namewright.classbook.stages import Stage
 from namewright.message import Message, Problem
+from namewright.named_tuples import NamedTuple
 from namewright.names.clusters import clusters
 from namewright.roster.children import Child, Roster
 from namewright.settings import Support
@@ -49,6 +50,13 @@ class BookChild:
     joined: str
     left: str | None = None
     namesake: bool = False
+
+
+class By(NamedTuple):
+    """Who makes a change, in any words, and at which moment; None is this computer's clock."""
+
+    who: str = ""
+    when: datetime | str | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -9,7 +9,6 @@ from __future__ import annotations
 import sqlite3
 from collections.abc import Callable, Mapping, Sequence, Set
 from dataclasses import replace
-from datetime import datetime
 from types import MappingProxyType
 from typing import Any
 
@@ -30,7 +29,15 @@ from namewright.classbook.joining import join
 from namewright.classbook.keys import tuning_of
 from namewright.classbook.known_lines import KNOWN_LINE, read_known
 from namewright.classbook.needed import needed
-from namewright.classbook.records import MAX_WHO, BookChild, ClassbookError, RosterUpdate, checked_moment, checked_text
+from namewright.classbook.records import (
+    MAX_WHO,
+    BookChild,
+    By,
+    ClassbookError,
+    RosterUpdate,
+    checked_moment,
+    checked_text,
+)
 from namewright.classbook.who import Known
 from namewright.message import message
 from namewright.named_tuples import NamedTuple
@@ -79,7 +86,7 @@ def is_whole(db: sqlite3.Connection) -> bool:
     return bool(row and row[0])
 
 
-def take_roster(db: sqlite3.Connection, text: str, part: NamePart, who: str, when: datetime | str | None,
+def take_roster(db: sqlite3.Connection, text: str, part: NamePart, by: By,
                 same: Mapping[int, int], after_roster: int | None, *, whole: bool = False, as_it_is: bool = False,
                 joins: bool = False, words: Mapping[str, str] = WORDS, answers: Answers = NO_ANSWERS) -> RosterUpdate:
     """Read a roster, keep what is needed of it if that is new, and enrol its children. Inside a transaction.
@@ -89,8 +96,8 @@ def take_roster(db: sqlite3.Connection, text: str, part: NamePart, who: str, whe
     kept before, as what is needed of it. ``words`` as in ``needed``.
     """
     text = text.encode(errors="replace").decode()  # a lone surrogate is no character and cannot be kept
-    at = checked_moment(when)
-    newest, before = newest_roster(db)
+    at = checked_moment(by.when)
+    before = newest_roster(db)[1]
     names_in = saves.class_settings(db).get("names_in", "")
     known = everyone(db)
     roster = read_known(text, lambda tried: read_roster(tried, LIST, part, names_in=names_in), known)
@@ -103,19 +110,28 @@ def take_roster(db: sqlite3.Connection, text: str, part: NamePart, who: str, whe
     as_known = _as_known(found, known, said)
     kept, lines = (text, [one.line for one in roster.children]) if whole or as_it_is else needed(
         text, roster, part, names_in, words, as_known)
-    is_kept = (kept, whole) == (before, is_whole(db)) and newest > 0
-    if after_roster is not None and newest != after_roster and not is_kept:
-        raise ClassbookError(_MEANWHILE)
-    if not is_kept:
-        db.execute("DELETE FROM rosters")
-        db.execute("INSERT INTO rosters (text, who, at, whole) VALUES (?, ?, ?, ?)",
-                   (kept, checked_text(who, MAX_WHO, "long_who"), at, whole))
+    _keep(db, kept, by._replace(when=at), after_roster, whole=whole)
     by_given = roster.children if part is not NamePart.FAMILY else tuple(
         map(as_known, read_roster(text, LIST, NamePart.GIVEN, names_in=names_in).children))
     also = _also(roster.children, found, known, answers)
     rows = [_Row(child, line, called(given), also.get(child.line, ""))
             for child, line, given in zip(roster.children, lines, by_given, strict=True)]
     return _enrolled(db, roster, rows, at, known, found, same, typed, joins=joins)
+
+
+def _keep(db: sqlite3.Connection, text: str, by: By, after_roster: int | None, *, whole: bool) -> None:
+    """Keep a text in place of the newest roster, unless it says the same.
+
+    Raises ClassbookError where the newest is another than ``after_roster``, and for a ``who`` that is too long.
+    """
+    newest, before = newest_roster(db)
+    if newest > 0 and (text, whole) == (before, is_whole(db)):
+        return
+    if after_roster is not None and newest != after_roster:
+        raise ClassbookError(_MEANWHILE)
+    db.execute("DELETE FROM rosters")
+    db.execute("INSERT INTO rosters (text, who, at, whole) VALUES (?, ?, ?, ?)",
+               (text, checked_text(by.who, MAX_WHO, "long_who"), checked_moment(by.when), whole))
 
 
 def everyone(db: sqlite3.Connection) -> list[Known]:
@@ -169,11 +185,11 @@ def _also(children: Sequence[Child], found: Enrolment, known: Sequence[Known],
     return also
 
 
-def read_again(db: sqlite3.Connection, part: NamePart, who: str, when: datetime | str | None) -> None:
+def read_again(db: sqlite3.Connection, part: NamePart, by: By) -> None:
     """Read the same roster for another part of the name; everyone stays who they are."""
     _, text = newest_roster(db)
     if text:
-        take_roster(db, text, part, who, when, on_lines(db), None, whole=is_whole(db), as_it_is=True)
+        take_roster(db, text, part, by, on_lines(db), None, whole=is_whole(db), as_it_is=True)
 
 
 def on_lines(db: sqlite3.Connection) -> Mapping[int, int]:
@@ -199,7 +215,7 @@ def _enrolled(db: sqlite3.Connection, roster: Roster, rows: Sequence[_Row], at: 
     for double, one in doubles(typed, [one for one in known if one.id in left], known, said).items():
         if not joins:
             list_before.gone_again(db, double, at)
-        elif notes := join(db, double, one.id, "", at):
+        elif notes := join(db, double, one.id, By(when=at)):
             found.notes.append(message("classbook.joined", name=one.shown, count=notes))
     there = {row[0] for row in db.execute("SELECT id FROM children")}
     left = tuple(one for one in left if one in there)

@@ -7,13 +7,13 @@ from __future__ import annotations
 
 import sqlite3
 from collections.abc import Mapping, Sequence
-from datetime import datetime
 from types import MappingProxyType
 
 from namewright.classbook.keys import can_be_set, checked_setting
 from namewright.classbook.records import (
     MAX_WHO,
     NO_SETTINGS,
+    By,
     Change,
     ClassbookError,
     Save,
@@ -54,17 +54,17 @@ def settings_on(day: str, now: Mapping[str, str], saved: Sequence[Save], *, of_c
     return {key: text for key, text in found.items() if text and can_be_set(key, text, of_class=of_class)}
 
 
-def keep(db: sqlite3.Connection, child_id: int | None, texts: Mapping[str, str], who: str,
-         when: datetime | str | None, after_save: int | None) -> Save | None:
+def keep(db: sqlite3.Connection, child_id: int | None, texts: Mapping[str, str], by: By,
+         after_save: int | None) -> Save | None:
     """Check and keep settings as one save; None where none of them is new. Inside a transaction."""
     wanted = {key: checked_setting(key, text, of_class=child_id is None) for key, text in texts.items()}
     _check_newest(db, child_id, after_save)
     before = _settings(db, child_id)
     changes = tuple(Change(key, before.get(key), value) for key, value in wanted.items() if before.get(key) != value)
-    return _save(db, child_id, changes, who, when) if changes else None
+    return _save(db, child_id, changes, by) if changes else None
 
 
-def undo(db: sqlite3.Connection, child_id: int | None, who: str, when: datetime | str | None,
+def undo(db: sqlite3.Connection, child_id: int | None, by: By,
          after_save: int | None) -> Save | None:
     """Take back the newest save that still stands; None where there is none. Inside a transaction."""
     _check_newest(db, child_id, after_save)
@@ -72,7 +72,7 @@ def undo(db: sqlite3.Connection, child_id: int | None, who: str, when: datetime 
     if last is None:
         return None
     back = tuple(Change(change.key, change.after, _still(change, of_class=child_id is None)) for change in last.changes)
-    return _save(db, child_id, back, who, when, last.id)
+    return _save(db, child_id, back, by, last.id)
 
 
 def _still(change: Change, *, of_class: bool) -> str | None:
@@ -86,9 +86,9 @@ def _check_newest(db: sqlite3.Connection, child_id: int | None, after_save: int 
         raise ClassbookError(_MEANWHILE)
 
 
-def _save(db: sqlite3.Connection, child_id: int | None, changes: tuple[Change, ...], who: str,
-          when: datetime | str | None, undoes: int | None = None) -> Save:
-    who, at = checked_text(who, MAX_WHO, "long_who"), checked_moment(when)
+def _save(db: sqlite3.Connection, child_id: int | None, changes: tuple[Change, ...], by: By,
+          undoes: int | None = None) -> Save:
+    who, at = checked_text(by.who, MAX_WHO, "long_who"), checked_moment(by.when)
     save_id = db.execute("INSERT INTO saves (child_id, who, at, undoes) VALUES (?, ?, ?, ?)",
                          (child_id, who, at, undoes)).lastrowid
     db.executemany("INSERT INTO changes VALUES (?, ?, ?, ?)",
