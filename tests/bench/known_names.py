@@ -26,8 +26,9 @@ _CLEARLY = 4
 _CENSUS_CLEARLY = 8.0
 _IBERIAN = ("es", "pt")
 _HEAD = """\
-# Names that say which part of a name a word is: most often a given name, most often a family name, or either; given
-# and family names of Spain, Portugal and the Americas (two given names are often one there); pairs that are one.
+# Names that say which part of a name a word is: most often a given name, most often a family name, or either; those
+# of the given names that are family names, too; given and family names of Spain, Portugal and the Americas (two given
+# names are often one there); pairs that are one.
 # Folded: small letters without marks; a line holds a part, a tab, and the words with one opening of two letters. Made
 # by tests/bench/known_names.py from
 #   - the 1990 census of the United States, all first names and the {surnames:,} commonest surnames (public domain;
@@ -62,6 +63,7 @@ def gathered(some: Sequence[str]) -> dict[str, set[str]]:
     both = given.keys() & family.keys()
     mostly_given = {word for word in both if given[word] >= _CLEARLY * family[word]}
     mostly_family = {word for word in both if family[word] >= _CLEARLY * given[word]}
+    found["seldom-family"] = mostly_given
     found["given"] = given.keys() - both | mostly_given
     found["family"] = family.keys() - both | mostly_family
     found["either"] = both - mostly_given - mostly_family

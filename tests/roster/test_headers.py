@@ -108,6 +108,14 @@ def test_the_title_of_one_column_is_no_child_and_is_told(title: str, names: tupl
         assert roster.lines[0].notes
 
 
+@pytest.mark.parametrize("rows", ["Smith, Emma\nJones, Jack\nBrown, Zak\nWilson, Lucy",
+                                  "Brown;Zak\nSmith;Emma\nJones;Jack",
+                                  "Zak\tBrown\nEmma\tSmith\nJack\tJones"])
+def test_a_child_called_as_pupils_are_called_elsewhere_is_no_title(rows: str) -> None:
+    assert "Zak" in [child.practice for child in read_roster(rows).children]
+    assert len(read_roster(rows).children) == len(rows.splitlines())
+
+
 def test_a_family_called_as_a_title_is_asked_about_over_family_names() -> None:
     assert read_roster("Kind\nKern\nWolf\nBerg").lines[0].outcome is Outcome.LEFT_OUT
     assert len(read_roster("Mira Kind\nLeo Kind").children) == 2

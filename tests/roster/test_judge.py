@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 
+from namewright.roster.children import Outcome
 from namewright.roster.parsing import read_roster
 
 WHOLE = ["Katla Pruner", "Kasimir Dolt", "Wenna Praske", "Theo Ashgrove"]
@@ -53,3 +54,35 @@ def test_remarks_behind_the_commas_of_a_numbered_list_stay_remarks(remarks: tupl
     text = "\n".join(f"{at}. {name}, {remark}" for at, (name, remark) in enumerate(
         zip(("Mira Vost", "Leo Tarn", "Ida Kern"), remarks, strict=True), 1))
     assert [child.practice for child in read_roster(text).children] == ["Mira", "Leo", "Ida"]
+
+
+_BY_COMMA = (  # lists written family name first, and two given names about a comma
+    (("Smith, Anna", "Jones, Ben", "Brown, Sara", "Wilson, Tom"), "Mia, Leo"),
+    (("García, Lucía", "López, Hugo", "Pérez, Pablo", "Gómez, Inés"), "Valeria, Mateo"),
+    (("Dubois, Louise", "Moreau, Camille", "Durand, Manon", "Lefebvre, Théo"), "Chloé, Noé"),
+    (("Müller, Anna", "Schmidt, Ben", "Weber, Tim", "Fischer, Lea"), "Emma, Paul"),
+    (("Rossi, Giulia", "Ferrari, Chiara", "Bianchi, Matteo", "Ricci, Sara"), "Luca, Giorgia"),
+    (("Silva, Beatriz", "Pereira, Tiago", "Ferreira, Joana", "Costa, Rui"), "Carolina, Rafael"),
+)
+
+
+@pytest.mark.parametrize("at", [0, 2, 4])
+@pytest.mark.parametrize(("names", "line"), _BY_COMMA, ids=[line for _, line in _BY_COMMA])
+def test_two_given_names_by_comma_are_asked_about_among_family_names(names: tuple[str, ...], line: str,
+                                                                     at: int) -> None:
+    roster = read_roster("\n".join([*names[:at], line, *names[at:]]))
+    assert [len(roster.children), roster.lines[at].child] == [len(names), None]
+    assert [note.key for note in roster.lines[at].notes] == ["roster.two_children"]
+
+
+@pytest.mark.parametrize("family", ["Robert", "Daniel", "James", "Peter", "Hugo", "Bruno", "Charles", "Quillwort"])
+@pytest.mark.parametrize("names", [names for names, _ in _BY_COMMA], ids=["en", "es", "fr", "de", "it", "pt"])
+def test_a_given_name_that_is_a_family_name_too_is_one_before_a_comma(names: tuple[str, ...], family: str) -> None:
+    roster = read_roster("\n".join([*names, f"{family}, Leo"]))
+    assert [roster.children[-1].given, roster.children[-1].family] == ["Leo", family]
+
+
+def test_titles_of_parts_of_the_day_stay_titles_beside_each_other() -> None:
+    roster = read_roster("Mattina\nGiulia\nMarco\nSara\n\nPomeriggio\nLuca\nChiara\nPietro")
+    assert [child.practice for child in roster.children] == ["Giulia", "Marco", "Sara", "Luca", "Chiara", "Pietro"]
+    assert all(line.outcome is not Outcome.LEFT_OUT for line in roster.lines)

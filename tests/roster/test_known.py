@@ -9,7 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from namewright.roster.care_words import CARE, SHORT_FORMS
-from namewright.roster.known import are_iberian, is_double, is_family, is_given, is_known, lean
+from namewright.roster.known import are_iberian, is_double, is_family, is_given, is_given_alone, is_known, lean
 from namewright.roster.vocabulary import fold
 
 ON_LISTS = [  # word, lean, given, family, why
@@ -24,6 +24,13 @@ ON_LISTS = [  # word, lean, given, family, why
 @pytest.mark.parametrize(("word", "leaning", "given_name", "family", "why"), ON_LISTS, ids=[row[4] for row in ON_LISTS])
 def test_what_a_word_is_known_as(word: str, leaning: int, given_name: bool, family: bool, why: str) -> None:
     assert (lean(word), is_given(word), is_family(word)) == (leaning, given_name, family), why
+
+
+@pytest.mark.parametrize(("word", "alone"), [
+    ("Mia", True), ("Zoé", True), ("Robert", False), ("Paul", False), ("Mason", False), ("García", False),
+    ("Quillwort", False), ("Anne-Robert", False)])
+def test_a_given_name_that_is_no_family_name(word: str, alone: bool) -> None:
+    assert is_given_alone(word) is alone
 
 
 def test_two_given_names_that_are_one() -> None:

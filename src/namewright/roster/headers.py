@@ -131,11 +131,16 @@ def _called_for_given(known: list[Role | None]) -> list[Role | None]:
 
 
 def _is_a_child(cells: Sequence[str], known: Sequence[Role | None]) -> bool:
-    """Say whether a row is a child called as a header is: ``Anna`` and ``Kind``, or ``5) Kind`` and a birthday."""
+    """Say whether a row is a child called as a header is: ``Anna`` and ``Kind``, or ``5) Kind`` and a birthday.
+
+    ``Zak`` is a pupil elsewhere, and beside a family name a child.
+    """
     pairs = [(strip_numbering(cell), role) for cell, role in zip(cells, known, strict=True) if cell]
+    others = [cell for cell, role in pairs if role is None]
+    if any(role in NAME_ROLES and is_given(cell) for cell, role in pairs) and any(map(is_family, others)):
+        return True
     if not any(role in NAME_ROLES and is_family(cell) for cell, role in pairs):
         return False
-    others = [cell for cell, role in pairs if role is None]
     named = any(is_given(word := cell.split()[0]) and fold(word) not in MONTHS | DAYS for cell in others)
     return named or sum(map(_is_date, others)) == 1
 

@@ -206,7 +206,8 @@ def perhaps_heading(text: str) -> Message | None:
     words = fold(strip_numbering(bare)).split()
     if not words or "," in bare:
         return None
-    if len(words) == 1 and words[0] in DAY_WORDS and may_be_a_child(bare):  # Gita is a trip, and a girl
+    named = len(words) == 1 and words[0] in HEADING_WORDS and is_given(words[0])
+    if named or (len(words) == 1 and words[0] in DAY_WORDS and may_be_a_child(bare)):  # Gita is a trip, and a girl
         return _perhaps(text)
     label = _LABEL.match(strip_numbering(text))
     if label and is_of_a_day(label[1]) and begins_small(strip_numbering(text)[label.end() :]):  # Lunch: pizza

@@ -19,8 +19,9 @@ from namewright.roster.dictated import told_aloud
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.header_words import HEADER_WORDS, SOLO_HEADERS
 from namewright.roster.headers import family_first, given_first
+from namewright.roster.heading_words import HEADING_WORDS
 from namewright.roster.headings import heading_reason, is_placed
-from namewright.roster.known import lean, opens_with_given
+from namewright.roster.known import is_family, is_given, is_given_alone, lean, opens_with_given
 from namewright.roster.name_order import Habits, Order, are_surely_given_first, order_of
 from namewright.roster.remarks import has_a_remark, remarks_by_comma, says_the_same_by_comma, with_remarks
 from namewright.roster.sentences import speaks_of_several, told_in_a_sentence
@@ -34,6 +35,7 @@ ASIDE = pattern(r"[(\[][^()\[\]]*[)\]]|\s[-–—]\s.*|:\s.*")
 """What stands beside a name in its line: in brackets, or behind a dash or a colon."""
 _PAIR = pattern(rf"[^\W\d_][\w’'-]+\s+(?:{AND}|&|\+)\s+[^\W\d_][\w’'-]+")
 _SAID = pattern(r",\s+[a-zß-ÿ\d].*", needs=",")  # Vost Mira, née le 3/4
+_TWO_WORDS = pattern(r"\s*([^\W\d_][\w’'-]+),\s*([^\W\d_][\w’'-]+)\s*", needs=",")
 _OFTEN = 0.6
 _ABOVE = 10  # first lines among which a title may stand
 _FEW = 2  # lines tell little of how a list is written
@@ -47,6 +49,7 @@ class Judge:
     def __init__(self, texts: Sequence[str], plain: frozenset[str] = frozenset()) -> None:
         self._seen = frozenset(texts)
         self._titles = frozenset(text for text in self._seen if is_title(text)) - _with_places(texts)
+        self._titles -= _with_words_as_families(texts) | _called_as_titles(self._titles)
         filled = [text for text in texts if text.strip() and text not in self._titles]
         self._alone = len(filled) < 2
         filled = _with_numbers(filled)
@@ -62,6 +65,7 @@ class Judge:
         surely = any(map(family_first, texts[:_ABOVE])) and are_surely_given_first(names)
         self.habits = Habits(_order(names, texts, surely), by_comma, same or remarks_by_comma(filled), same, surely,
                              by_comma and not comma_tells(filled), plain)
+        self._families = by_comma and _open_with_families(filled)
         self._found: dict[str, Several | None] = {}
 
     def is_title(self, text: str) -> bool:
@@ -97,11 +101,40 @@ class Judge:
         if (day := named_behind_a_day(bare := strip_numbering(text))) and not NAME_LABEL.match(text):
             sure = day.are_known() and (len(day.parts) > 1 or " " in day.parts[0])  # Bus: Robin may be the bus
             return Several(day.parts, sure, f"{day.before.rstrip(' :')}:")
+        if self._families and (two := _two_given(bare)):
+            return Several(two, False)
         found = several_in(text, family_first=self._family_first, alone=self._alone, givens=self._givens,
                            grouped=self._grouped)
         if found is None and not NAME_LABEL.match(text):
             return _perhaps_behind(bare)
         return found._replace(sure=True) if found and self._paired and _is_pair(text) else found
+
+
+def _open_with_families(filled: Sequence[str]) -> bool:
+    """Say whether most lines open with a known family name and a comma."""
+    before = [strip_numbering(text).partition(",")[0].split() for text in filled if "," in text]
+    return len(before) > _FEW and share(bool(words) and is_family(words[0]) for words in before) >= _OFTEN
+
+
+def _two_given(text: str) -> tuple[str, str] | None:
+    """Return two given names about a comma, the first known as no family's: two children, or a rare family name."""
+    parts = _TWO_WORDS.fullmatch(text)
+    return (parts[1], parts[2]) if parts and is_given_alone(parts[1]) and is_given(parts[2]) else None
+
+
+def _with_words_as_families(texts: Sequence[str]) -> frozenset[str]:
+    """Return the lines of a child whose family name is a word of titles, where most lines are so: ``Dear, Oliver``."""
+    pairs = {text: parts for text in texts if (parts := _TWO_WORDS.fullmatch(strip_numbering(text)))}
+    if len(pairs) <= _FEW or len(pairs) < _OFTEN * sum(map(bool, map(str.strip, texts))):
+        return frozenset()
+    named = {text for text, parts in pairs.items() if is_family(parts[1]) and is_given(parts[2])}
+    return frozenset(named) if len(named) >= _OFTEN * len(pairs) else frozenset()
+
+
+def _called_as_titles(titles: frozenset[str]) -> frozenset[str]:
+    """Return the only title of one word where it is a given name, too (``Mattina``); beside another it is a title."""
+    single = {bare: text for text in titles if (bare := text.strip()).isalpha() and fold(bare) in HEADING_WORDS}
+    return frozenset(text for bare, text in single.items() if len(single) == 1 and is_given(bare))
 
 
 def _perhaps_behind(text: str) -> Several | None:

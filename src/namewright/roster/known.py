@@ -42,6 +42,12 @@ def is_family(word: str) -> bool:
     return lean(word) < 0 or any(_on("either", each) for each in _forms(word))
 
 
+def is_given_alone(word: str) -> bool:
+    """Say whether a word is known as a given name and nowhere as a family name; a rare one may be for all that."""
+    return lean(word) > 0 and not any(_on("seldom-family", form) or _on("family", form) or _on("either", form)
+                                      for form in _forms(word))
+
+
 @keeps_names(4096)
 def lean(word: str) -> int:
     """Return 1 for a word that is most often a given name, -1 for a family name, 0 for either or an unknown word."""
