@@ -184,3 +184,10 @@ def test_a_second_child_behind_a_semicolon_is_never_a_remark(second: str) -> Non
     given = "Bo" if "Bo" in second else "Zuthe"
     left = [report.text for report in roster.lines if report.outcome is Outcome.LEFT_OUT]
     assert any(child.given == given for child in roster.children) or any(second in text for text in left)
+
+
+def test_a_number_in_front_tells_that_a_row_is_no_title() -> None:
+    """Žák is a pupil in Czech and a family's name."""
+    text = "• 1 . Dominika  Bílková __\n| 2. Lýdie  Žák\nl3. Alžběta  Lišková\n4, Vítězslav Sedlák |\n_5, Matěj  Marek"
+    assert [child.practice for child in read_roster(text).children] == [
+        "Dominika", "Lýdie", "Alžběta", "Vítězslav", "Matěj"]

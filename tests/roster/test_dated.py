@@ -119,3 +119,25 @@ def test_a_child_told_of_in_a_chat_is_no_title_of_its_dates(told: str) -> None:
             "Ada Tarn joined", f"Ada Tarn: Leo {told}", "Una Elm joined", "Kit Lund joined", "Una Elm: Ana"]
     lines = [f"03/10/2025, 17:0{at} - {each}" for at, each in enumerate(said)]
     assert practised("\n".join(lines)) == ["Mia", "Leo", "Ana"]
+
+
+@pytest.mark.parametrize("number", ["{}. ", "{}) ", "({}) ", "{} "])
+def test_numbers_that_count_the_lines_are_no_days_of_months(number: str) -> None:
+    """Marco is a month in Portuguese and Sam a day in French: two numbered lines of four lost their given names."""
+    names = ["Andrina Hess", "Ronald Eich", "Marco Ziegler", "Sam Schmidt"]
+    assert practised("\n".join(f"{number.format(at)}{name}" for at, name in enumerate(names, 1))) == [
+        "Andrina", "Ronald", "Marco", "Sam"]
+    assert practised("Klasse 1b\n" + "\n".join(f"{number.format(at)}{name}" for at, name in enumerate(names * 3, 1)))[
+        :4] == ["Andrina", "Ronald", "Marco", "Sam"]
+
+
+def test_dates_that_follow_each_other_are_dates() -> None:
+    assert practised("3 March Mira\n4 March Xobrel\n5 March Tilo\n6 March Anna\n7 March Vemka") == [
+        "Mira", "Xobrel", "Tilo", "Anna", "Vemka"]
+    assert practised("3 de marzo: Mira\n4 de marzo: Xobrel\n5 de marzo: Tilo\n6 de marzo: Anna") == [
+        "Mira", "Xobrel", "Tilo", "Anna"]
+
+
+@pytest.mark.parametrize("line", ["Domenica (5), Leo (4), Mira (5)", "Sam (4), Leo (5), Mira (5)"])
+def test_an_age_behind_a_child_called_as_a_day_is_no_date(line: str) -> None:
+    assert practised(line) == [word for word in line.replace(",", "").split() if word.isalpha()]

@@ -170,3 +170,8 @@ def test_adults_behind_a_label_are_no_child(text: str) -> None:
 @pytest.mark.parametrize("text", ["Mira Vost, Sr.", "Table: Mira Vost, Tilo Tarn", "Mira: Frau Berg"])
 def test_a_label_before_children_or_one_adult_heads_no_adults(text: str) -> None:
     assert not heads_adults(text)
+
+
+def test_a_word_of_lists_behind_a_picture_is_a_child_as_all_others_are() -> None:
+    assert [child.practice for child in read_roster("⭐ Line\n⭐ Mathilde Nilsson\n⭐ Sarah Bruun").children] == [
+        "Line", "Mathilde", "Sarah"]

@@ -115,3 +115,12 @@ def test_the_rows_of_a_photo(lines: tuple[str, ...]) -> None:
 @pytest.mark.parametrize("nobody", ["none :(", "niemand", "personne", "nadie", "nessuno", "ninguém"])
 def test_a_group_of_nobody_has_no_child(nobody: str) -> None:
     assert made(f"Monday: Mira, Tilo\nTuesday: {nobody}\nThursday: Anna, Ben") == ["Mira", "Tilo", "Anna", "Ben"]
+
+
+def test_days_of_the_week_cut_to_a_letter_are_no_children() -> None:
+    """Where nobody's name is known, each day was made a child and the child a heading."""
+    text = "Thuveis Reimfair - full day\nFyzia Trimyes - T/Th\nDleinth Sylshash - M/W/F\nTeithch Trylbrom - full day"
+    roster = read_roster(text)
+    assert [child.practice for child in roster.children] == ["Thuveis", "Teithch"]
+    asked = [line.text for line in roster.lines if line.outcome is Outcome.LEFT_OUT]
+    assert asked == ["Fyzia Trimyes - T/Th", "Dleinth Sylshash - M/W/F"]

@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from namewright.roster.children import Outcome
+from namewright.roster.parsing import read_roster
 from namewright.roster.row_drafts import draft_rows, note_repeats, one_of_each, settled
 from namewright.roster.unfolding import unfold
 from namewright.settings import NamePart
@@ -35,3 +36,16 @@ def test_a_name_that_stands_there_twice_is_told_and_kept() -> None:
     drafts = note_repeats([settled(draft, NamePart.GIVEN, "") for draft in draft_rows(found)], found.lines)
     assert [draft.outcome for draft in drafts] == [Outcome.CHILD] * 3
     assert [[note.key for note in draft.notes] for draft in drafts] == [[], [], ["roster.repeat"]]
+
+
+def test_a_family_called_as_a_title_in_a_row_of_figures_is_no_second_header() -> None:
+    """Below Kind, Vanessa and her mother the columns were read by that row: families were practised."""
+    text = ("Student ID,Student Last Name,Student First Name,Contact First Name,Contact Last Name,Relationship,Phone\n"
+            "40103,Nigg,Frieda,Lars,Nigg,Mother,555-0124\n40104,Kind,Vanessa,Fabio,Kind,Mother,555-0142\n"
+            "40105,Foser,Eileen,Noam,Foser,Father,555-0127\n")
+    assert [child.practice for child in read_roster(text).children] == ["Frieda", "Vanessa", "Eileen"]
+
+
+def test_titles_that_come_again_with_their_figures_are_titles() -> None:
+    text = "Family name,First name,1,2\nVost,Mira,x,\nTarn,Leo,,x\nFamily name,First name,1,2\nQuill,Bo,x,x\n"
+    assert [child.practice for child in read_roster(text).children] == ["Mira", "Leo", "Bo"]

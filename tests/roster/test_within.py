@@ -87,3 +87,12 @@ def test_a_cell_of_signs_alone_among_names_is_no_error(line: str) -> None:
 def test_a_whole_name_in_small_letters_is_none_of_a_day() -> None:
     names = [child.given for child in read_roster("anton sonntag\nlena krüger\nlucas merienda").children]
     assert names == ["Anton", "Lena", "Lucas"]
+
+
+@pytest.mark.parametrize("name", ["saida garcia", "gita rossi"])
+def test_a_given_name_that_is_a_trip_too_stays_one_before_a_family(name: str) -> None:
+    assert may_be_a_child(name)
+    assert [child.given for child in read_roster(f"{name}\nmira vost\nleo dolt").children] == [
+        name.split()[0].title(), "Mira", "Leo"]
+    assert not may_be_a_child("gita scolastica")
+    assert not may_be_a_child("saida antecipada")

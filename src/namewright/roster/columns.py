@@ -29,6 +29,7 @@ _HALF, _NEARLY_ALL = 0.5, 0.8
 _TWO_CELLS = pattern(r"[^,]*[^\s,],[^\s,][^,]*")
 _PLAINLY_CUT = 4  # lines of two cells with no space behind any comma, as programs write them and hardly anybody types
 _FEWEST = 4  # lines that tell by their signs alone
+_COUNT = pattern(r"\W*\d{1,3}\s?[.)]\s*[^\W\d_]")
 _NUMBER_CELL = pattern(r"\s*(?:\(?\d{1,4}[.):]?|#\d{1,4}|[-*•–☐□☑☒✓✔✗✘])\s*$")
 
 
@@ -69,7 +70,7 @@ def lay_out(lines: Sequence[str]) -> Table:
                 return Table(delimiter, tuple(_rows(lines, delimiter)), row.line, (Role.FULL,) * len(row.cells),
                              grid=True)
             roles = header_roles(row.cells)
-            if roles and not _may_be_a_family(row, roles, lines, delimiter):
+            if roles and not _is_counted(row.cells) and not _may_be_a_family(row, roles, lines, delimiter):
                 rows = tuple(_rows(lines, delimiter))
                 return Table(delimiter, rows, row.line, _with_whole_names(roles, row.line, rows), row.cells)
     for delimiter in there:
@@ -113,6 +114,12 @@ def _with_whole_names(roles: tuple[Role, ...], header: int, rows: Sequence[Row])
                   for words in cells) >= _HALF
     sure = len(cells) >= _FEWEST and whole and known
     return tuple(Role.FULL if sure and role is Role.GIVEN else role for role in roles)
+
+
+def _is_counted(cells: Sequence[str]) -> bool:
+    """Say whether a row has a number in front of what is no title: ``2. Lýdie   Žák``, whose family is called pupil."""
+    first = next(filter(None, cells), "")
+    return _COUNT.match(first) is not None and header_role(first) is None
 
 
 def _may_be_a_family(titles: Row, roles: Sequence[Role], lines: Sequence[str], delimiter: str) -> bool:

@@ -34,6 +34,8 @@ from namewright.roster.vocabulary import (
 
 _DATE = pattern(r"\d{1,2}[./-]\d{1,2}[./-]?(?:\d{2}|\d{4})?|\d{4}-\d{1,2}-\d{1,2}")
 _COUNTED = pattern(r"\d{1,2}(?:st|nd|rd|th|er|[.ºª°])?")
+_AGE = pattern(r"^\(\d+\)", needs="()")  # Domenica (5)
+_NUMBER = pattern(r"\(?(\d{1,3})[.):]?")
 _TIME = pattern(r"\d{1,2}(?:[:.h]\d\d|h)(?:[-–]\d{1,2}(?:[:.h]\d\d|h))?h?(?:[ap]m)?")
 _HOURS = frozenset(("uhr", "h", "am", "pm", "a.m", "p.m", "uur", "ore", "horas"))
 _AT = frozenset(("an", "am", "auf", "bei", "beim", "im", "in", "vor", "zum", "at", "by", "en", "al", "chez", "au", "na",
@@ -66,9 +68,19 @@ def from_dated_lines(lines: Sequence[Line]) -> list[Line]:
     found = _all_opened(lines, filled, with_days=True)
     if share(bool(one.day) for one in found.values()) < _HALF:  # then a day behind a date is a name: 10/01 Sam Vost
         found = _all_opened(lines, filled, with_days=False)
-    if not found or not _are_dated([found.get(at) for at in filled]):
+    if not found or _count_on([lines[at].text for at in filled]) or not _are_dated([found.get(at) for at in filled]):
         return list(lines)
     return list(_behind(lines, found))
+
+
+def _count_on(texts: Sequence[str]) -> bool:
+    """Say whether the numbers in front only count the lines: ``3. Marco Tarn`` and ``4. Sam Vost`` are no dates."""
+    words = [text.lstrip("-•*· ").split(maxsplit=2) for text in texts]
+    found = [(int(match[1]), behind[0]) for first, *behind in words
+             if behind and (match := _NUMBER.fullmatch(first))]
+    numbers = [number for number, _ in found]
+    return (len(found) >= _NEARLY_ALL * len(texts) and any(not _kind(behind) for _, behind in found)
+            and all(two == one + 1 for one, two in pairwise(numbers)))
 
 
 def _all_opened(lines: Sequence[Line], filled: Sequence[int], *, with_days: bool) -> dict[int, _Opened]:
@@ -90,6 +102,8 @@ def _opened(text: str, *, with_days: bool) -> _Opened | None:
     said: dict[str, str] = {}
     for word in words[:_MOST_WORDS]:
         kind = _kind(word)
+        if kind == "count" and _AGE.search(word):
+            break
         again = kind in seen and kind in {"day", "date", "time"}
         named = kind == "month" and not {"date", "time"}.isdisjoint(seen)  # no date needs it: 1/24 Jan, 8:30 Marco
         if not kind or again or named or (kind == "day" and not with_days):

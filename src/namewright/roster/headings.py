@@ -350,7 +350,7 @@ def _is_of_class_words(text: str) -> bool:
     if _AGED.fullmatch(fold(text)):
         return True
     parts = map(fold, _BETWEEN.split(strip_numbering(text)))
-    words = [word for part in parts if (word := _ELIDED.sub("", part).strip(".!?*"))]
+    words = [word for part in parts if any(map(str.isalnum, word := _ELIDED.sub("", part).strip(".!?*")))]  # ⭐ Line
     if " ".join(words[:2]) in DATED_OPENINGS:
         return all(map(_is_beside_class, words))
     if len(words) < _FEW or is_given(words[0]):

@@ -151,11 +151,16 @@ def _without_a_sign(text: str) -> _Head | None:
 def _group(head: _Head) -> _Group | None:
     """Return a label with the names behind it, None where something else stands there."""
     names = tuple(head.rest.split() if head.in_a_row else _names(_without_stop(head.rest)))
-    if not names or not all(names) or not all(map(is_titled_name, names)):
+    if not names or not all(names) or not all(map(is_titled_name, names)) or any(map(_is_a_day_letter, names)):
         return None
     whole = share(may_be_a_name(name) and " " in name for name in names) >= _MOST_WHOLE
     named = all(may_be_a_name(name) or (whole and " " in name and may_be_a_name(name.split()[0])) for name in names)
     return _Group(head.label, names) if named else None
+
+
+def _is_a_day_letter(name: str) -> bool:
+    """Say whether a part is one capital letter, as days of the week are cut: ``Mira Vost - M/W/F``."""
+    return len(name) == 1 and name.isupper()
 
 
 def _without_stop(text: str) -> str:

@@ -10,6 +10,7 @@ from collections.abc import Sequence
 
 from namewright.message import Message, message
 from namewright.named_tuples import NamedTuple
+from namewright.names.clusters import is_letter
 from namewright.roster.children import Outcome
 from namewright.roster.columns import Row, Table
 from namewright.roster.free_text import NAME_LABEL, SEVERAL
@@ -112,15 +113,21 @@ def settled(draft: Draft, part: NamePart, names_in: str) -> Draft:
 
 def _is_header(row: Row, table: Table) -> bool:
     """Say whether this is the header row, another one further down, or a line of one header word."""
-    if row.line == table.header:
+    if row.line == table.header or (table.header is not None and row.cells == table.titles):
         return True
     filled = [cell for cell in row.cells if cell]
     if len(filled) == 1:
         return fold(filled[0].strip("()[]")) in SOLO_HEADERS
-    if table.header is None or header_roles(row.cells) is None:
+    if table.header is None or header_roles(row.cells) is None or _holds_figures(row, table):
         return False
     known = sum(header_role(cell) is not None for cell in filled)
     return known == len(filled) or known >= _CERTAIN_HEADER
+
+
+def _holds_figures(row: Row, table: Table) -> bool:
+    """Say whether a cell is a date or a number that is no title: the row of Vanessa Kind and her mother."""
+    return any(any(map(str.isdigit, cell)) and not any(map(is_letter, cell)) and cell not in table.titles
+               for cell in row.cells)
 
 
 def _title_alone(table: Table) -> int | None:

@@ -93,8 +93,15 @@ def may_be_a_child(text: str) -> bool:
     first, *rest = text.split() or [""]
     word = fold(first.strip(_EDGES))
     named = word not in _SUBJECTS and (lean(word) > 0 if not rest else is_given(word) and word not in BESIDE_DAY)
-    small = len(rest) == 1 and begins_small(first) and word not in DAY_WORDS  # anton sonntag; Rose reads is a note
+    of_day = word in DAY_WORDS and not (len(rest) == 1 and _is_a_family(rest[0]))  # saida, gita
+    small = len(rest) == 1 and begins_small(first) and not of_day  # anton sonntag; Rose reads is a note
     return named and (not rest or small or not begins_small(rest[0])) and first[-1] not in ",:"
+
+
+def _is_a_family(word: str) -> bool:
+    """Say whether a word is known as a family's name alone: ``gita rossi`` goes on no trip."""
+    bare = fold(word.strip(_EDGES))
+    return is_family(bare) and bare not in DAY_WORDS | BESIDE_DAY
 
 
 def _tells_nobody(words: Sequence[str]) -> bool:
