@@ -176,13 +176,13 @@ def length_of(segments: Iterable[Segment], tolerance: float = LENGTH_TOLERANCE) 
 
 
 def heading_out(segment: Segment) -> float:
-    """Return the direction in which the segment leaves its start; 0 for a dot."""
+    """Return the direction in which the segment leaves its start, in radians; 0 for a dot."""
     return next((heading(segment.start, point) for point in segment[1:]
                  if math.dist(point, segment.start) > _NO_WAY), 0.0)
 
 
 def heading_in(segment: Segment) -> float:
-    """Return the direction in which the segment arrives at its end; 0 for a dot."""
+    """Return the direction in which the segment arrives at its end, in radians; 0 for a dot."""
     return next((heading(point, segment.end) for point in segment[-2::-1]
                  if math.dist(point, segment.end) > _NO_WAY), 0.0)
 

@@ -139,11 +139,6 @@ def finding(name: str, classmates: Iterable[str], support: Support, seed: str, *
     return Finding(name, tuple(parts))
 
 
-def rung_of(name: str, other: str) -> Rung:
-    """Return how alike another name is to a name."""
-    return _rung(outline(name), bare_initial(name), other)
-
-
 def _rung(own: Sequence[Zone], initial: str, other: str) -> Rung:
     """Return how alike a name is to one of an outline, which is as long as the name, and an initial."""
     theirs = outline(other)

@@ -56,11 +56,6 @@ def initial(name: str) -> str:
     return next(iter(clusters(name)), "")
 
 
-def same_initial(one: str, other: str) -> bool:
-    """Say whether two names begin with the same letter, marks and case aside."""
-    return bare_initial(one) == bare_initial(other)
-
-
 @keeps_names(5_000)
 def bare_initial(name: str) -> str:
     """Return the letter that a name begins with, marks and case aside; empty for no name."""

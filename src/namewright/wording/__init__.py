@@ -30,8 +30,9 @@ class Grammar(NamedTuple):
     """What a language does with any template: how it joins a list, counts, and writes a number.
 
     ``one`` holds the whole numbers that take the singular (Unicode CLDR, plural rules: 0 and 1 in French and
-    Portuguese, 1 elsewhere among the languages here). ``and_before`` is a word that stands for "and" before what the
-    pattern matches (Spanish y, but e before the sound i; RAE, Ortografía), empty where there is none. A space before a
+    Portuguese, 1 elsewhere among the languages here). ``last_before`` is a pattern, and the word that stands for
+    "and" before what it matches (Spanish y, but e before the sound i; RAE, Ortografía), both empty where there is none;
+    ``either_before`` the same for "or". A space before a
     sign of ``tied_before`` and after one of ``tied_after`` (French) is one at which no line breaks.
     """
 
