@@ -42,3 +42,13 @@ def test_a_note_about_the_file_is_said_outright(run: Run, tmp_path: Path) -> Non
     status, _, err = run("sheets", tmp_path / "class.txt", "-o", tmp_path / "class.pdf")
     assert (status, err.count("\n")) == (0, 1)
     assert "Windows-1252" in err
+
+
+@pytest.mark.parametrize(("name", "latin"), [("Юлия", "Iuliia"), ("李", "Mira")])
+def test_of_letters_that_we_lack_one_is_told_what_to_type(run: Run, tmp_path: Path, name: str, latin: str) -> None:
+    """Without their codes, and with a spelling where the script has one; of a sign nobody sees the code is told."""
+    status, _, err = run("card", name, "-o", tmp_path / "card.pdf")
+    assert status == 2
+    assert "U+" not in err
+    assert latin in err
+    assert "U+" in run("card", f"Mi\u2060ra{name}", "-o", tmp_path / "card.pdf")[2]

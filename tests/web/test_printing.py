@@ -227,3 +227,15 @@ def test_only_pages_that_tell_of_notes_are_made_with_them(settled: Visitor) -> N
         line = book().child(1).child.line
         close_book()
     assert noted == {Kind.SHEETS: [], Kind.CARDS: [], Kind.PLAN: [line], Kind.YEAR: [line], Kind.MISSING: [line]}
+
+
+def test_only_the_plan_of_everyone_is_kept(settled: Visitor, class_file: Path) -> None:
+    """Of a plan of some the letters of the week are not the class's; sheets alone have none."""
+    def taught(**form: object) -> bool:
+        finished(settled, settled.post("/print", form))
+        with Classbook.open(class_file) as book:
+            return bool(book.taught())
+
+    assert not taught(what=["plan"], who="ticked", child=["1", "2"])
+    assert not taught(what=["sheets"], who="all")
+    assert taught(what=["plan"], who="all")

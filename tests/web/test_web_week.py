@@ -183,3 +183,8 @@ def test_pages_for_family_and_specialist(a_month_of_notes: Visitor) -> None:
     assert a_month_of_notes.get("/child/1/record.csv").text.count("Mirel,2026-11-16") == 5
     assert a_month_of_notes.get("/child/8/talk.pdf").status_code == 404
     assert a_month_of_notes.post("/child/1/home", {"in": "xx"}).status_code == 409
+
+
+@pytest.mark.parametrize("path", ["/class/week", "/class/beats"])
+def test_without_a_class_one_is_led_to_the_place_to_paste_one(visitor: Visitor, path: str) -> None:
+    assert visitor.get(path).headers["Location"].startswith("/class/list")

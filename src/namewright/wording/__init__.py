@@ -32,8 +32,8 @@ class Grammar(NamedTuple):
     ``one`` holds the whole numbers that take the singular (Unicode CLDR, plural rules: 0 and 1 in French and
     Portuguese, 1 elsewhere among the languages here). ``last_before`` is a pattern, and the word that stands for
     "and" before what it matches (Spanish y, but e before the sound i; RAE, Ortografía), both empty where there is none;
-    ``either_before`` the same for "or". A space before a
-    sign of ``tied_before`` and after one of ``tied_after`` (French) is one at which no line breaks.
+    ``either_before`` the same for "or". A space before a sign of ``tied_before`` and after one of ``tied_after``
+    (French) is one at which no line breaks.
     """
 
     last: str = "and"
