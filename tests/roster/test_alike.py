@@ -115,3 +115,11 @@ def test_letters_that_count_the_lines_are_no_part_of_a_name(form: str, letters: 
 
 def test_initials_in_another_order_stay() -> None:
     assert texts("A. Mira Vost", "C. Bo Tarn", "B. Una Elm") == ["A. Mira Vost", "C. Bo Tarn", "B. Una Elm"]
+
+
+def test_days_behind_names_are_no_names_behind_labels() -> None:
+    """Mar, Gio and May are given names, too."""
+    days = ("Lun 1/12", "Mar 2/12", "Gio 3/12", "Lun 4/12", "Mar 5/12", "Gio 6/12")
+    names = ("Xobrel", "Vemka", "Jelbru", "Pesku", "Niftam", "Trumlu")
+    roster = read_roster("\n".join(f"{name} – {day}" for name, day in zip(names, days, strict=True)))
+    assert [child.practice for child in roster.children] == list(names)

@@ -165,3 +165,7 @@ def test_what_opens_with_health_is_no_child(line: str) -> None:
     read = read_roster(f"{line}\nXobrel Vost – keine\nOdelo Tarn – keine\nVemka Fen – Nuss\nYulka Drun – keine")
     assert [child.given for child in read.children] == ["Xobrel", "Odelo", "Vemka", "Yulka"]
     assert read.lines[0].notes
+
+
+def test_a_day_behind_a_dash_is_no_second_half_of_a_name() -> None:
+    assert take_beside("Xobrel – Gio 3/12")[0] == "Xobrel"

@@ -72,3 +72,9 @@ def test_colours_that_are_all_given_names_are_asked_about() -> None:
     """Rose and Viola may open the blocks, or be children of them."""
     outcomes = [line.outcome for line in read_roster("Rose\nAva\nLeo\n\nViola\nMay\nIris").lines if line.text]
     assert [outcomes[0], outcomes[3]] == [Outcome.LEFT_OUT, Outcome.LEFT_OUT]
+
+
+def test_names_on_no_list_that_lost_their_bullets_are_asked_about() -> None:
+    roster = read_roster("- Xobrel\n- Vemka\nJelbru\n- Pesku\nNiftam\n- Trumlu\n- Odelim\n- Quorlet")
+    assert [report.outcome for report in roster.lines].count(Outcome.LEFT_OUT) == 2
+    assert not [report for report in roster.lines if report.outcome is Outcome.HEADING]

@@ -65,3 +65,9 @@ def test_the_time_may_stand_before_the_day() -> None:
     text = ("[8:10, 9/4/2026] Ms Brae: Hi! here is the list\n[8:11, 9/4/2026] Ms Brae: Mira, Tilo, Oda\n"
             "[8:12, 9/4/2026] Ms Brae: Anna\n[8:13 AM, 4.9.2026] Quill: thank you!")
     assert made(text) == ["Mira", "Tilo", "Oda", "Anna"]
+
+
+def test_a_question_that_comes_again_stays_with_who_asked() -> None:
+    asked = "What time is it?"
+    names = ["Xobrel", "Vemka", "Jelbru", "Pesku"]
+    assert made(chat("Xobrel", asked, "Vemka", asked, "Jelbru", asked, "Pesku")) == names

@@ -38,3 +38,9 @@ def test_words_that_come_again_say_the_same() -> None:
 def test_a_comma_between_unknown_words_tells_nothing() -> None:
     assert comma_tells(["Tarn, Mira"])
     assert not comma_tells(["Xobrel, Vemka"])
+
+
+def test_a_given_name_before_one_comma_of_many_turns_no_list() -> None:
+    lines = ["Xobrel, Vemkat", "Mia, Tarnul", "Jelbru, Odelim", "Peskul, Niftam", "Trumlu, Quorlet", "Zemba, Istrel"]
+    assert family_first_by_comma(lines)
+    assert family_first_by_comma(["Al-Xobrel, Vemkat", "O'Jelbru, Odelim", "Peskul, Niftam"])

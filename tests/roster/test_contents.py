@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from namewright.message import message
-from namewright.roster.children import Outcome
+from namewright.roster.children import Outcome, RosterError
 from namewright.roster.contents import is_sheet_sign, judge, names_in
 from namewright.roster.parsing import read_roster
 from namewright.roster.vocabulary import Role
@@ -127,3 +127,28 @@ def test_a_column_that_ends_sooner_makes_no_groups_of_parts_of_names() -> None:
 def test_rosa_and_brown_are_a_child() -> None:
     assert [child.family for child in read_roster("Rosa\tBrown\nMia\tSmith\nLeo\tJohnson").children] == [
         "Brown", "Smith", "Johnson"]
+
+
+@pytest.mark.parametrize("sign", ["\t", ";", "|", ","])
+def test_columns_of_names_on_no_list_are_told_by_how_families_end(sign: str) -> None:
+    families, givens = ("Xobrelski", "Tarnulescu", "Vemkavic", "Odel"), ("Jelbru", "Pesku", "Nift", "Trumlu")
+    for one, two in ((families, givens), (givens, families)):
+        rows = [sign.join((*pair, "K")) for pair in zip(one, two, strict=True)]
+        assert [child.practice for child in read_roster("\n".join(rows)).children] == list(givens)
+
+
+def test_whole_names_beside_whole_names_are_asked_about_whatever_they_end_in() -> None:
+    rows = [f"Xobrel{at} Vemka{at}ski      Jelbru{at} Tarn{at}escu".translate(str.maketrans("1234", "abce"))
+            for at in range(1, 5)]
+    with pytest.raises(RosterError):
+        read_roster("\n".join(rows))
+
+
+def test_a_cell_for_several_rows_is_a_group() -> None:
+    rows = "Ours\tXobrel\tVemkaski\n\tJelbru\tTarnulescu\nRenards\tPesku\tOdelovic\n\tNift\tTrumluski"
+    assert [child.practice for child in read_roster(rows).children] == ["Xobrel", "Jelbru", "Pesku", "Nift"]
+
+
+def test_our_friends_are_a_title_of_columns() -> None:
+    rows = "Our friends,Peg,Mat\nXobrel Vemka,Owl,blue\nJelbru Tarn,Bee,red\nPesku Odel,Fox,blue\nNift Trum,Fox,red"
+    assert [child.practice for child in read_roster(rows).children] == ["Xobrel", "Jelbru", "Pesku", "Nift"]

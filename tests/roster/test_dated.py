@@ -141,3 +141,21 @@ def test_dates_that_follow_each_other_are_dates() -> None:
 @pytest.mark.parametrize("line", ["Domenica (5), Leo (4), Mira (5)", "Sam (4), Leo (5), Mira (5)"])
 def test_an_age_behind_a_child_called_as_a_day_is_no_date(line: str) -> None:
     assert practised(line) == [word for word in line.replace(",", "").split() if word.isalpha()]
+
+
+@pytest.mark.parametrize("times", [("ore 15:30", "15.30-16.30"), ("um 15:30 Uhr", "ab 16:00"), ("a las 15:30", "16:30"),
+                                   ("4 y media", "16:30-17:30"), ("half past 3", "3:15-4"), ("3.15-4", "3:15 pm"),
+                                   ("halb 4", "15:30"), ("16h30", "4 et demie")])
+def test_words_of_a_time_are_no_name(times: tuple[str, str]) -> None:
+    names = ("Xobrel Vemka", "Jelbru Tarn", "Pesku Odel", "Nift Trum")
+    lines = [f"{times[at % 2]} {name}, 3 anni, papà Ulmo 555-{at}000" for at, name in enumerate(names)]
+    assert practised("\n".join(lines)) == ["Xobrel", "Jelbru", "Pesku", "Nift"]
+
+
+def test_a_title_with_commas_over_times_is_no_row() -> None:
+    lines = ["After-school clay, $4 a day, sign below!", "3:15 Xobrel Vemka, K, mom Ulmo",
+             "3:15 Jelbru Tarn, K, dad Ino", "3:30 Pesku Odel, K-2, mom Ada"]
+    assert practised("\n".join(lines)) == ["Xobrel", "Jelbru", "Pesku"]
+    head = "Timestamp,Child's first and last name,Your name"
+    rows = ["9/2/2025 10:04:31,Xobrel Vemka,Ulmo Vemka", "9/2/2025 11:04:31,Jelbru Tarn,Ino Tarn"]
+    assert practised("\n".join((head, *rows))) == ["Xobrel", "Jelbru"]

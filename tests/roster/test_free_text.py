@@ -119,3 +119,8 @@ def test_a_word_about_a_child_behind_its_given_name_hides_no_given_name() -> Non
     assert (child.practice, child.family) == ("Nyemdliam", "Dethnanog")
     assert read_roster(f"{others}\nDETHNANOG, ASMA").children[-1].practice == "Asma"
     assert read_roster(f"{others}\nFASK, PENNY NEW").children[-1].practice == "Penny"
+
+
+@pytest.mark.parametrize("typed", ["Xobrelu, logopeda martes", "Xobrelu, necesita ayuda", "Xobrelu, zwembad"])
+def test_small_words_behind_a_name_on_no_list_are_a_remark(typed: str) -> None:
+    assert read_name(typed)[:2] == ("Xobrelu", "")

@@ -8,8 +8,18 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from namewright.roster import known
 from namewright.roster.care_words import CARE, SHORT_FORMS
-from namewright.roster.known import are_iberian, is_double, is_family, is_given, is_given_alone, is_known, lean
+from namewright.roster.known import (
+    are_iberian,
+    ends_as_family,
+    is_double,
+    is_family,
+    is_given,
+    is_given_alone,
+    is_known,
+    lean,
+)
 from namewright.roster.vocabulary import fold
 
 ON_LISTS = [  # word, lean, given, family, why
@@ -51,3 +61,19 @@ def test_words_of_care_are_written_as_they_are_looked_up() -> None:
 @given(st.text(max_size=20))
 def test_a_word_that_leans_is_known(word: str) -> None:
     assert not lean(word) or is_known(word)
+
+
+def test_how_families_end_is_told_of_words_on_no_list_alone() -> None:
+    told = ("Xobrelski", "Vemkashvili", "Tarnulescu", "Ксобрелов")
+    assert all(map(ends_as_family, told))
+    assert not any(map(ends_as_family, ("Xobrel", "Kowalski", "Vemov", "Brynlu")))
+
+
+def test_each_ending_is_of_families_by_the_lists() -> None:
+    """At least eight families have it for one given name; of those that the lists hardly know nothing is counted."""
+    lines = (files("namewright.roster") / "data" / "known-names.txt").read_text(encoding="utf-8").splitlines()
+    words = {part: [word for line in lines if line.startswith(f"{part}\t") for word in line.split("\t")[1].split()
+                    if len(word) > 5] for part in ("given", "family")}
+    for ending in known._FAMILY_ENDINGS:
+        given_names, families = (sum(word.endswith(ending) for word in words[part]) for part in ("given", "family"))
+        assert families >= 8 * given_names or families < 3, ending

@@ -150,3 +150,14 @@ def test_two_known_given_names_tell_that_rare_families_stand_first(behind: str) 
 def test_names_that_tell_nothing_stay_as_they_are_written() -> None:
     lines = ["Xobrel Vost", "Anik Tarnul", "Mia Menk"]
     assert [child.given for child in read_roster("\n".join(lines)).children] == ["Xobrel", "Anik", "Mia"]
+
+
+def test_how_families_end_tells_the_order_of_names_on_no_list() -> None:
+    lines = ["Vemkaski Xobrel", "Tarnulescu Jelbru", "Odelovic Pesku", "Trum Nift"]
+    assert [child.given for child in read_roster("\n".join(lines)).children] == ["Xobrel", "Jelbru", "Pesku", "Nift"]
+
+
+def test_a_few_vietnamese_names_turn_no_others() -> None:
+    lines = ["Nguyễn Thị Lan", "Xobrel Vemka", "Jelbru Odel", "Huỳnh Kim Ngân", "Pesku Tarnul", "Trumlu Nift"]
+    given = [child.given for child in read_roster("\n".join(lines)).children]
+    assert given == ["Lan", "Xobrel", "Jelbru", "Ngân", "Pesku", "Trumlu"]

@@ -49,3 +49,18 @@ def test_a_family_called_as_a_title_in_a_row_of_figures_is_no_second_header() ->
 def test_titles_that_come_again_with_their_figures_are_titles() -> None:
     text = "Family name,First name,1,2\nVost,Mira,x,\nTarn,Leo,,x\nFamily name,First name,1,2\nQuill,Bo,x,x\n"
     assert [child.practice for child in read_roster(text).children] == ["Mira", "Leo", "Bo"]
+
+
+@pytest.mark.parametrize("line", ["Tischdienst hat Xobrel. Vemka braucht Hilfe beim Anziehen.", "Viel Spaß!",
+                                  "¡Suerte!",
+                                  "El encargado es Xobrel. Vemka necesita ayuda.",
+                                  "Could I have the cards by Monday please?"])
+def test_a_sentence_among_few_lines_is_asked_about(line: str) -> None:
+    found = unfold([line, "Jelbru Odel", "Pesku Nift"])
+    assert [draft.outcome for draft in draft_rows(found)] == [Outcome.LEFT_OUT, Outcome.CHILD, Outcome.CHILD]
+
+
+@pytest.mark.parametrize("line", ["Mira!", "Xobrel, needs help with shoes", "Xobrel Vemka, Mi Do Fr ab 3.11.",
+                                  "Xobrel Vemka geb. 3.4.2021", "¡NUEVA! Xobrel Vemka"])
+def test_a_name_with_something_beside_it_is_no_sentence(line: str) -> None:
+    assert draft_rows(unfold([line, "Jelbru Odel", "Pesku Nift"]))[0].outcome is Outcome.CHILD

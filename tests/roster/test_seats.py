@@ -104,3 +104,7 @@ def test_a_table_with_families_below_a_board_stays_one() -> None:
     table = ("Board", "", "Mia Smith\tAnn Smith\tgreen", "Leo Fox\tJo Fox\tred")
     lines = [Line(text, at) for at, text in enumerate(table)]
     assert from_seats(lines) == lines
+
+
+def test_one_free_place_makes_a_shelf_of_four_columns() -> None:
+    assert made("Xobrel\tVemka\t(empty)\tJelbru\n(empty)\tPesku\t\t") == ["Xobrel", "Vemka", "Jelbru", "Pesku"]

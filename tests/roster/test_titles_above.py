@@ -130,3 +130,18 @@ def test_who_writes_a_letter_over_numbers_is_asked_about() -> None:
 def test_boxes_to_tick_are_signs_of_a_list() -> None:
     read = read_roster("Carpetas\n\n□ Xobrel\n✓ Vemka\n□ Outhna\n☒ Jelbru\n✗ Syvan")
     assert [child.practice for child in read.children] == ["Xobrel", "Vemka", "Outhna", "Jelbru", "Syvan"]
+
+
+@pytest.mark.parametrize("behind", [" 28", ": Lunes 1/12", " (K)", " – bus"])
+def test_a_first_line_without_what_all_others_have_is_asked_about(behind: str) -> None:
+    names = ("Xobrel", "Vemka", "Jelbru", "Pesku", "Niftam", "Trumlu")
+    roster = read_roster("\n".join(("Büchertaschen", *(f"{name}{behind}" for name in names))))
+    assert [child.practice for child in roster.children] == list(names)
+    assert read_roster("\n".join(("Mira", *(f"{name}{behind}" for name in names)))).children[0].practice == "Mira"
+
+
+def test_a_title_in_small_letters_over_columns_is_asked_about() -> None:
+    rows = [f"{day}\t{name}" for day, name in zip(("Lunes 1/12", "Martes 2/12", "Jueves 3/12", "Lunes 4/12"),
+                                                  ("Xobrel", "Vemka", "Jelbru", "Pesku"), strict=True)]
+    roster = read_roster("\n".join(("Día del protagonista", *rows)))
+    assert [child.practice for child in roster.children] == ["Xobrel", "Vemka", "Jelbru", "Pesku"]

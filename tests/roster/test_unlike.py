@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from namewright.roster.children import Outcome
+from namewright.roster.children import Outcome, RosterError
 from namewright.roster.parsing import read_roster
 from namewright.roster.unlike import is_closing, unlike_lines
 
@@ -203,3 +203,10 @@ def test_a_month_that_is_a_name_among_names_is_asked_about() -> None:
     assert (outcomes[0], outcomes[3]) == (Outcome.LEFT_OUT, Outcome.HEADING)
     names = [child.practice for child in read_roster("Natale\nMarco\nPerla\nMaggio\nGiulia").children]
     assert names == ["Natale", "Marco", "Perla", "Giulia"]
+
+
+def test_two_dozen_names_in_a_sentence_are_no_reason_to_read_the_rest_of_a_letter() -> None:
+    names = ", ".join(f"Xobrelumik{char}" for char in "abcdefghijklmnopqrst")
+    with pytest.raises(RosterError):
+        read_roster(f"Hi! My class this year: {names}.\nCould I have the cards by Monday please? Thank you!!\n"
+                    "Wilma, Room 3")

@@ -17,18 +17,20 @@ from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import is_word_about, strip_numbering
 from namewright.roster.capitals import is_titled
+from namewright.roster.date_lines import is_a_date
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.heading_words import PLACES
 from namewright.roster.known import is_given, is_known, lean, opens_with_given
 from namewright.roster.labelled import Labelled, labelled
 from namewright.roster.labelled_groups import is_of_a_group_or_job
 from namewright.roster.no_names import opens_a_line
-from namewright.roster.pasted import Line
+from namewright.roster.pasted import CHAT, Line
 from namewright.roster.remarks import parted_tail, signs_of_remarks
 from namewright.roster.shares import given_share, share
-from namewright.roster.vocabulary import ANY_DAYS, HANDS, SUFFIXES, fold
+from namewright.roster.vocabulary import ANY_DAYS, HANDS, MONTHS, SUFFIXES, fold
 from namewright.store import keeps_names
 
+_DATED = ANY_DAYS | MONTHS
 _MOSTLY, _HALF = 0.6, 0.5
 _CLEARLY = 0.3  # by how much more of one side than of the other are given names
 _MOST_ROUNDS = 3
@@ -169,6 +171,8 @@ def _stand_behind(before: Sequence[str], behind: Sequence[str], *, dated: bool) 
     """Say whether names stand behind labels, by what is known of names, repetition, days and capitals."""
     if any(NAME_LABEL.match(f"{label}:") for label in before) or any("," in name for name in behind):
         return False
+    if share(map(_is_a_date, behind)) >= _MOSTLY:  # Xobrel – Mar 2/12: Mar may be a name, too
+        return False
     one, two = (len(set(map(fold, side))) / len(side) for side in (before, behind))
     if one <= _CLEARLY < _MOSTLY < two:
         return True
@@ -185,6 +189,11 @@ def _stand_behind(before: Sequence[str], behind: Sequence[str], *, dated: bool) 
         return first < _MOSTLY  # else names stand on both sides
     capital = share(is_titled(text) and text[0].isupper() for text in before)
     return all(map(is_titled, behind)) and capital <= 1 - _CLEARLY
+
+
+def _is_a_date(text: str) -> bool:
+    """Say whether words are a day or a month and figures."""
+    return (fold(text.split()[0]).strip(".,") in _DATED and any(map(str.isdigit, text))) or is_a_date(text)
 
 
 def _say_again(texts: Sequence[str]) -> bool:
@@ -244,7 +253,8 @@ def _small_tail(text: str) -> tuple[str, str] | None:
 
 def _without_tails(lines: Sequence[Line]) -> list[Line]:
     """Take off what several lines say behind a name: ``– yes``, ``(she)``."""
-    found = [parted_tail(line.text.strip()) if len(line.text) < _LONGEST else None for line in lines]
+    found = [parted_tail(line.text.strip()) if len(line.text) < _LONGEST and not _is_of_a_chat(line) else None
+             for line in lines]
     counts = Counter(tail[1:] for tail in found if tail)
     size = _filled(lines)
     again = signs_of_remarks(found, size)
@@ -253,6 +263,11 @@ def _without_tails(lines: Sequence[Line]) -> list[Line]:
                   and count >= max(_FEW, _TAIL_SHARE.get(sign, _USUAL_SHARE) * size))}
     return [line.without(tail[2], tail[0]) if tail and tail[1:] in shared else line
             for line, tail in zip(lines, found, strict=True)]
+
+
+def _is_of_a_chat(line: Line) -> bool:
+    """Say whether a line is a message that names nobody, who sent it in front: a heading."""
+    return CHAT in line.notes and line.text.endswith(":")
 
 
 def _is_no_name(tail: str, count: int) -> bool:

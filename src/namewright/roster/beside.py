@@ -21,6 +21,7 @@ from namewright.roster.care_words import CARE, CARE_ENDINGS
 from namewright.roster.known import is_given, is_known, opens_with_given
 from namewright.roster.numbers import behind_a_date, take_numbers
 from namewright.roster.vocabulary import (
+    ANY_DAYS,
     BESIDE_CALLING,
     CALLING,
     DAYS,
@@ -39,7 +40,7 @@ from namewright.store import keeps_names
 from namewright.units import MAX_LINE_MM, MIN_LINE_MM, parse_length_mm
 
 _NUMBERING = pattern(
-    r"\s*(?:[-*•‣◦·–—▪■●○✓✔✗✘☐☑☒□►➢➤→§\uf0b7\uf0a7>]\s+|\[[ xX]?\]\s*|\(\d{1,4}\)\s*|[#№]\s?\d{1,4}[.):]?\s*|"
+    r"\s*(?:[-*•‣◦·–—▪■●○✓✔✗✘☐☑☒□▢◻►➢➤→§\uf0b7\uf0a7>]\s+|\[[ xX]?\]\s*|\(\d{1,4}\)\s*|[#№]\s?\d{1,4}[.):]?\s*|"
     r"(?:[Nn][.]?[º°]|[Nn]o[.])\s?\d{1,4}[.):]?\s+|\d{1,4}\s*[.):]\s*|\d{1,4}\s*[-–]\s*(?=[^\W\d_])|\d{1,4}\s+|"
     r"[a-zA-Z]\)\s+|(?:[a-z]|[ivx]{2,5})\.\s+(?=[^\W\d_a-z])|o\s+(?=[^\W\d_a-z]))"
 )
@@ -176,7 +177,7 @@ def _cut_remark(text: str, found: Reading, notes: list[Message]) -> tuple[str, R
     label = before.replace(",", " ").split()[-1]
     if dash == ":" and " " in before and is_word_about(label):  # Mom: Jo
         before, after = before[: before.rindex(label)].rstrip(" ,"), f"{label}: {after}"
-    if dash in _HYPHENS and _is_second_half(before, after):
+    if dash in _HYPHENS and _is_second_half(before, after) and fold(after.split()[0]) not in ANY_DAYS:
         notes.append(message("roster.joined", name=f"{before}-{after}"))
         return f"{before}-{after}", found
     if not any(map(is_letter, "".join(take_numbers(before, []).split()))):  # May 12: Mia

@@ -15,7 +15,7 @@ from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
 from namewright.roster.heading_words import COLOURS
 from namewright.roster.known import is_given, is_known, opens_with_given
-from namewright.roster.shares import share
+from namewright.roster.shares import given_share, share
 from namewright.roster.vocabulary import MONTH_NUMBERS, fold
 
 _NO_LETTERS = pattern(r"[^\w\s.]+")
@@ -42,7 +42,9 @@ def block_heads(texts: Sequence[str], filled: Mapping[int, str]) -> Heads:
     if months := _months(filled, frozenset(openers)):
         return Heads(frozenset(months), frozenset(_above(months[0], filled)))
     if bare := _over_bullets(filled):
-        return Heads(frozenset(bare))
+        below = [strip_numbering(text) for at, text in filled.items() if at not in bare]
+        known = given_share(below) >= _MOST_BULLETED  # else these may be names as the others are, their bullets lost
+        return Heads(frozenset(bare)) if known else Heads(doubtful=frozenset(bare))
     if coloured := _coloured(filled, openers, texts):
         given = all(is_given(filled[at].strip(" :-*")) for at in coloured)  # Rose and Viola may be children
         return Heads(doubtful=frozenset(coloured)) if given else Heads(frozenset(coloured))

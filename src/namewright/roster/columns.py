@@ -17,7 +17,7 @@ from namewright.roster.headers import are_sides, header_role, header_roles
 from namewright.roster.known import is_family, is_given, is_known, lean
 from namewright.roster.name_order import BOTH_BY_COMMA
 from namewright.roster.shares import given_share, share
-from namewright.roster.vocabulary import NAME_ROLES, Role
+from namewright.roster.vocabulary import NAME_ROLES, Role, fold
 from namewright.store import keeps_names
 
 WIDE_SPACE = "  "
@@ -72,7 +72,7 @@ def lay_out(lines: Sequence[str]) -> Table:
             roles = header_roles(row.cells)
             if roles and not _is_counted(row.cells) and not _may_be_a_family(row, roles, lines, delimiter):
                 rows = tuple(_rows(lines, delimiter))
-                return Table(delimiter, rows, row.line, _with_whole_names(roles, row.line, rows), row.cells)
+                return Table(delimiter, rows, row.line, _with_whole_names(roles, row, rows), row.cells)
     for delimiter in there:
         if _is_tabular(filled, delimiter):
             rows = tuple(_rows(lines, delimiter))
@@ -99,20 +99,21 @@ def _are_by_comma(cells: Sequence[str]) -> bool:
     return len(filled) > 1 and all(map(BOTH_BY_COMMA.fullmatch, filled))
 
 
-def _with_whole_names(roles: tuple[Role, ...], header: int, rows: Sequence[Row]) -> tuple[Role, ...]:
+def _with_whole_names(roles: tuple[Role, ...], titles: Row, rows: Sequence[Row]) -> tuple[Role, ...]:
     """Return the roles, a column of given names as one of whole names where it holds these and no other is of families.
 
     Whoever writes ``Vorname`` over ``Mira Vost`` means no name of two words: the second ones are known as families, or
-    are no given names as the first ones are.
+    are no given names as the first ones are. Of names on no list its singular tells that.
     """
     if not {Role.FAMILY, Role.FULL}.isdisjoint(roles) or roles.count(Role.GIVEN) != 1:
         return roles
     at = roles.index(Role.GIVEN)
-    cells = [row.cells[at].split() for row in rows if row.line > header and at < len(row.cells) and row.cells[at]]
+    cells = [row.cells[at].split() for row in rows if row.line > titles.line and at < len(row.cells) and row.cells[at]]
     whole = share(len(words) > 1 and lean(words[-1]) <= 0 for words in cells) >= _NEARLY_ALL
     known = share(len(words) > 1 and (is_family(words[-1]) or (is_given(words[0]) and not is_given(words[-1])))
                   for words in cells) >= _HALF
-    sure = len(cells) >= _FEWEST and whole and known
+    unsaid = not any(is_given(words[-1]) for words in cells) and not _promises_several(titles.cells[at])
+    sure = len(cells) >= _FEWEST and whole and (known or unsaid)
     return tuple(Role.FULL if sure and role is Role.GIVEN else role for role in roles)
 
 
@@ -133,6 +134,11 @@ def _may_be_a_family(titles: Row, roles: Sequence[Role], lines: Sequence[str], d
               for cells in columns]
     alike = any(one and titles.cells[at] and header_role(titles.cells[at]) is None for at, one in enumerate(single))
     return bool(rows) and alike and single[said[0]] and given_share(columns[said[0]]) < _HALF
+
+
+def _promises_several(title: str) -> bool:
+    """Say whether a title of given names is one of several: ``Prénoms``."""
+    return any(word.endswith(("s", "men", "i")) for word in fold(title).split() if word not in ("is", "child's"))
 
 
 def stray_cells(line: str) -> list[str]:

@@ -15,6 +15,7 @@ from namewright.roster.vocabulary import AND, fold
 BRACKETS = pattern(r"\([^()]*\)|\[[^\[\]]*\]|“[^“”]*”|\"[^\"]*\"", needs="([“\"")
 """What a sign that parts names stands in without parting any."""
 COMMA = pattern(rf"\s*[,，、]\s*(?:(?:{AND}|&)\s+)?", needs=",，、")
+_JOINED = pattern(r"(?:[AE]l[-‐]|O['’])(?=[^\W\d_a-z])")
 _ENOUGH = 4  # lines whose words come again
 _MOSTLY, _NEARLY = 0.6, 0.75
 _SINGLE = 0.2  # of the lines
@@ -35,7 +36,7 @@ def family_first_by_comma(lines: Sequence[str]) -> bool:
     turned = sum(one > 0 > two for one, two in leads)  # Lucía, Romero
     filled = sum(bool(line.strip()) for line in lines)
     often = 2 * len(leads) >= filled or speaking > 2 * against or not against
-    unlikely = not speaking and any(one > 0 for one, _ in leads)  # given names before remarks
+    unlikely = not speaking and sum(one > 0 for one, _ in leads) > _SINGLE * len(leads)  # given names before remarks
     if say_the_same([two for _, two in pairs]):
         return False
     unsaid = 2 * sum(one < 0 for one, _ in leads) <= len(leads)
@@ -45,8 +46,10 @@ def family_first_by_comma(lines: Sequence[str]) -> bool:
 
 
 def _lead_before(part: str) -> int:
-    """Return the lean of what stands before a comma: a family name where a particle opens it (``von Tarn``)."""
+    """Return the lean of what stands before a comma: a family name with a particle (``von Tarn``, ``Al-Tarn``)."""
     first, *rest = part.split()
+    if _JOINED.match(first):
+        return -1
     return -1 if rest and begins_small(first) and first in PARTICLES else lean(first)
 
 

@@ -22,7 +22,7 @@ from namewright.roster.care_words import CARE
 from namewright.roster.header_words import CHILD_WORDS
 from namewright.roster.headers import header_role, is_about_somebody_else
 from namewright.roster.heading_words import OUR
-from namewright.roster.known import is_given, is_known, lean
+from namewright.roster.known import ends_as_family, is_given, is_known, lean
 from namewright.roster.row_persons import Person, children_of
 from namewright.roster.shares import share
 from namewright.roster.vocabulary import (
@@ -152,6 +152,8 @@ def judge(rows: Sequence[Sequence[str]], delimiter: str, wide: str) -> Judged:
         return _groups(filled[0], roles, headed=headed, unsure=unsure)
     few = max((len(columns[at].cells) for at in names), default=0) / 2
     names = [at for at in names if len(columns[at].cells) >= few]
+    if names and all(len(columns[at].cells) > len(columns[names[0]].cells) for at in names[1:]) and len(names) > 2:
+        names = names[1:]  # a cell for several rows: a group
     names = _of_children(columns, names) or [at for at in names if not columns[at].repeats] or names
     if _is_grid([columns[at] for at in names], len(names) == _filled(columns), delimiter == wide):
         if not headed:
@@ -319,7 +321,7 @@ def _share_words(first: Sequence[str], second: Sequence[str]) -> bool:
 
 
 def _signs(column: Sequence[str]) -> float:
-    """Return what a name's writing tells, by row: particles and capitals of family names, less signs of given names."""
+    """Return what a name's writing tells, by row: signs of family names, less those of given names."""
     score = 0
     for cell in column:
         words = cell.split()
@@ -329,7 +331,8 @@ def _signs(column: Sequence[str]) -> float:
         score += len(cell) > 3 and is_all_capitals(cell)
         score -= "(" in cell or '"' in cell or "“" in cell
         score -= len(words) > 1 and fold(opening) in DOUBLE_STARTERS
-    return score / max(1, len(column))
+    endings = sum(" " not in cell and ends_as_family(cell) for cell in column)
+    return (score + (endings if endings > 1 else 0)) / max(1, len(column))
 
 
 def _heads(rows: Sequence[Sequence[str]], width: int) -> tuple[bool, bool]:
@@ -352,7 +355,8 @@ def _heads(rows: Sequence[Sequence[str]], width: int) -> tuple[bool, bool]:
     said = ticked >= _TICKED or any(
         point > 1 or header_role(title) or (begins_small(title) and not any(map(begins_small, column.cells)))
         for (title, column), point in zip(pairs, points, strict=True))
-    return sum(points) >= 2, not said
+    ours = any(fold(title.split()[0]) in OUR and begins_small(title.split()[-1]) for title, _ in pairs)  # Our friends
+    return ours or sum(points) >= 2, not said
 
 
 def _is_alike(title: str, column: _Column) -> bool:

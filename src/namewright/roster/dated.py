@@ -6,6 +6,7 @@ day behind which no name stands (``no school``) is a heading, and so is what sta
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Sequence
 from itertools import pairwise
 
@@ -16,7 +17,9 @@ from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
+from namewright.roster.columns import split_cells
 from namewright.roster.date_lines import is_a_date
+from namewright.roster.headers import header_roles
 from namewright.roster.heading_words import ARTICLES, NO_SCHOOL
 from namewright.roster.known import is_given, opens_with_given
 from namewright.roster.labelled import Labelled, labelled
@@ -36,7 +39,15 @@ _DATE = pattern(r"\d{1,2}[./-]\d{1,2}[./-]?(?:\d{2}|\d{4})?|\d{4}-\d{1,2}-\d{1,2
 _COUNTED = pattern(r"\d{1,2}(?:st|nd|rd|th|er|[.ºª°])?")
 _AGE = pattern(r"^\(\d+\)", needs="()")  # Domenica (5)
 _NUMBER = pattern(r"\(?(\d{1,3})[.):]?")
-_TIME = pattern(r"\d{1,2}(?:[:.h]\d\d|h)(?:[-–]\d{1,2}(?:[:.h]\d\d|h))?h?(?:[ap]m)?")
+_TIME = pattern(r"\d{1,2}(?:[:.h]\d\d|h)(?:[-–]\d{1,2}(?:[:.h]\d\d|h)?)?h?(?:[ap]m)?")
+_BEFORE_A_TIME = pattern(
+    r"^(?:um|ab|ca\.?|gegen|at|from|à|dès|vers|à partir de|a las|a partir de las|desde las|sobre las|às|a partir das|"
+    r"alle|dalle|ore|alle ore|dalle ore)\s+(?=\d{1,2}(?:[:.h]\d\d|h\b))", re.IGNORECASE)
+_SPOKEN = pattern(
+    r"(?:half past|quarter (?:past|to)|halb|viertel (?:nach|vor)|dreiviertel)\s+\d{1,2}(?=\s)|"
+    r"(?:a las |às )?\d{1,2}\s+"
+    r"(?:y media|y cuarto|et demie|et quart|e mezzo|e mezza|e un quarto|e meia|e um quarto)(?=\s)", re.IGNORECASE)
+"""A time in words, ``half past 3``, ``4 y media``."""
 _HOURS = frozenset(("uhr", "h", "am", "pm", "a.m", "p.m", "uur", "ore", "horas"))
 _AT = frozenset(("an", "am", "auf", "bei", "beim", "im", "in", "vor", "zum", "at", "by", "en", "al", "chez", "au", "na",
                  "no"))
@@ -85,7 +96,8 @@ def _count_on(texts: Sequence[str]) -> bool:
 
 def _all_opened(lines: Sequence[Line], filled: Sequence[int], *, with_days: bool) -> dict[int, _Opened]:
     """Return what the lines open with that have something behind it."""
-    return {at: opened for at in filled if not is_a_date(lines[at].text)
+    told = {at for at in filled if CHAT in lines[at].notes and lines[at].text.endswith(":")}  # a message about nobody
+    return {at: opened for at in filled if at not in told and not is_a_date(lines[at].text)
             and (opened := _opened(lines[at].text, with_days=with_days)) and any(map(is_letter, opened.rest))}
 
 
@@ -93,7 +105,10 @@ def _opened(text: str, *, with_days: bool) -> _Opened | None:
     """Return what a line opens with, None where that is no date, day or time."""
     if len(text) > _LONGEST or any(sign in text for sign in COLUMN_SIGNS):
         return None
-    bare = text.lstrip("-•*· ")
+    bare = _BEFORE_A_TIME.sub("", text.lstrip("-•*· "), count=1)
+    if spoken := _SPOKEN.match(bare):
+        rest = bare[spoken.end() :].strip().lstrip(":–—- ")
+        return _Opened("", "", "", dated=False, timed=True, signed=False, rest=rest)
     words = bare.split()
     first = fold(words[0]).strip(_EDGES) if words else ""
     if not first or not (first[0].isdigit() or first in ANY_DAYS or first in MONTHS):
@@ -175,7 +190,7 @@ def _behind(lines: Sequence[Line], found: dict[int, _Opened]) -> Iterator[Line]:
             under = any(map(is_letter, lines[at - 1].text)) if at else False
             title = at < first and above and any(map(is_letter, line.text)) and not _may_be_a_child(line.text, under)
             told = CHAT in line.notes and opens_with_given(line.text)  # a message: Mira is coming
-            yield line.heading(line.text) if title and not told else line
+            yield line.heading(_in_one_cell(line.text)) if title and not told else line
         elif _names_nobody(opened.rest, titled=titled, loud=loud):
             yield line.heading(line.text)
         elif placed and (place := _placed(opened.rest)):
@@ -183,6 +198,11 @@ def _behind(lines: Sequence[Line], found: dict[int, _Opened]) -> Iterator[Line]:
         else:
             note = message("roster.date" if opened.dated or opened.day else "roster.number")
             yield line._replace(text=opened.rest, notes=(*line.notes, note))
+
+
+def _in_one_cell(text: str) -> str:
+    """Write a title so that its commas part no cells below which there are some; titles of columns stay these."""
+    return text if header_roles(split_cells(text, ",") or ()) else text.replace(",", " ·")
 
 
 def _may_be_a_child(text: str, under: bool) -> bool:

@@ -172,7 +172,10 @@ def _is_small_aside(words: Sequence[str], name: str, habits: Habits) -> bool:
         return False
     if habits.same_by_comma:
         return not is_given(words[0])
-    return begins_small(words[0]) and not any(map(is_known, words)) and (len(words) > 1 or lean(name) > 0)
+    if len(words) > 1:  # logopeda martes, though a family may be called so
+        return all(map(begins_small, words)) and not is_given(words[0])
+    unsaid = lean(name) == 0 and not is_known(name) and not habits.family_by_comma
+    return begins_small(words[0]) and not is_known(words[0]) and (lean(name) > 0 or unsaid)
 
 
 def _is_a_place(words: Sequence[str]) -> bool:

@@ -77,7 +77,10 @@ _ROLE_WORDS = {
         language, home language, primary language, first language, native language, mother tongue, name language,
         language of the name, language of name, idioma, lengua, lengua materna, idioma del nombre, langue, langue
         maternelle, langue du prenom, langue du nom, sprache, muttersprache, herkunftssprache, familiensprache,
-        erstsprache, sprache des namens, lingua, lingua madre, lingua materna, lingua del nome, idioma do nome""",
+        erstsprache, home languages, language at home, language spoken at home, langue a la maison, langue parlee a la
+        maison, sprache zu hause, sprachen zu hause, lengua en casa, idioma en casa, lengua de casa, lingua a casa,
+        lingua parlata a casa, lingua em casa, lingua falada em casa, idioma em casa, sprache des namens, lingua,
+        lingua madre, lingua materna, lingua del nome, idioma do nome""",
     Role.OTHER: """
         id, student id, student number, number, no, num, nr, #, n.o, n.º, nº, n°, email, e-mail, email address,
         phone, phone number, telephone, mobile, cell, birthday, birth date, birthdate, date of birth, dob, d.o.b,
@@ -180,14 +183,15 @@ SIDES = word_set("""
 """Titles of columns of children, one beside the other."""
 
 SOMEBODY_ELSE = word_set("""
-    account holder, payer, payer name, paid by, registered by, picked up by, pickup, pick-up, pick up,
-    authorized pickup, authorised pickup, adult, adults, kontakt, abholberechtigt, abholung, abholer, abgeholt
-    von, wird abgeholt von, personne a prevenir, personne a contacter, personne autorisee, personnes autorisees,
-    qui vient chercher, representant legal, chi ritira, delegati, persona delegata, persone delegate, quien
-    recoge, quien lo recoge, quien la recoge, persona autorizada, personas autorizadas, autorizado a recoger,
-    representante legal, pessoa autorizada, pessoas autorizadas, quem busca, autorizado a recolher, autorizados
-    a recolher, relationship, relation, parentesco, parentela, grau de parentesco, lien, lien de parente,
-    beziehung, buddy, reading buddy, partner, staff, role, rolle, ruolo, rol, papel, funktion, fonction, cargo""")
+    account holder, payer, payer name, paid by, registered by, picked up by, pickup, pick-up, pick up, authorized
+    pickup, authorised pickup, adult, adults, kontakt, abholberechtigt, abholung, abholer, abgeholt von, wird
+    abgeholt von, personne a prevenir, personne a contacter, personne autorisee, personnes autorisees, qui vient
+    chercher, vient le chercher, vient la chercher, representant legal, chi ritira, chi lo prende, chi la prende, lo
+    prende, la prende, delegati, persona delegata, persone delegate, quien recoge, lo recoge, la recoge, quien lo
+    recoge, quien la recoge, persona autorizada, personas autorizadas, autorizado a recoger, representante legal,
+    pessoa autorizada, pessoas autorizadas, quem busca, autorizado a recolher, autorizados a recolher, relationship,
+    relation, parentesco, parentela, grau de parentesco, lien, lien de parente, beziehung, buddy, reading buddy,
+    partner, staff, role, rolle, ruolo, rol, papel, funktion, fonction, cargo""")
 """Titles over names of grown-ups and of other children, besides those with a word of `OTHER_PEOPLE`."""
 
 HEADER_WORDS = {

@@ -41,6 +41,7 @@ from namewright.settings import Hand
 from namewright.store import keeps_names
 
 _LONGEST_HEADER = 80
+_NOT_NINO = ("niño", "niña")  # a child; without its mark a name
 _CERTAIN = 3  # header words in a row: it is no child
 _TITLES = {"given": "Given name", "family": "Family name", "name": "Full name", "other": "Notes"}
 _OWNED = frozenset(("kindes", "l'enfant", "enfant", "l'eleve", "hijo", "hija", "filho", "filha", "figlio", "figlia"))
@@ -54,6 +55,7 @@ _DATE = pattern(r"\d{1,4}([-/.])\d{1,2}\1\d{1,4}")
 _ENDINGS = pattern(r"(?<=[^\W\d_]{2})(?:[/:*·.](?:in|innen|as?|os?|e|es)|\((?:in|innen|as?|os?|e|es|s)\))(?![\w])")
 _BETWEEN_PARTS = pattern(r"[()\[\]:|·–—]| - ")
 _HALVES = pattern(r"[/,]| and | y ")
+_TWICE = pattern(r"\s[-–—|·]\s")
 _COUNTED = pattern(r"\(\s*\d+\s*\)")
 _GIVEN = r"(?:first|given|forename|nombre|prenom|vorname|\b(?:vor|ruf)- |\bnome)"
 _FAMILY = (r"(?:last|surname|family|apellido|nachname|familienname|\b(?:nach|zu|familien)- |zuname|cognome|sobrenome|"
@@ -181,6 +183,8 @@ def header_role(cell: str) -> Role | None:
     if len(cell) > _LONGEST_HEADER:
         return None
     words = _plain(child_number(cell)[1])
+    if cell.casefold() in _NOT_NINO:
+        return Role.FULL
     if words in HEADER_WORDS:  # lingua madre is no mother
         return HEADER_WORDS[words]
     if any(word in LANGUAGE_WORDS or word.endswith("sprache") for word in words.split()):
@@ -196,6 +200,8 @@ def header_role(cell: str) -> Role | None:
             return HEADER_WORDS[text]
         if text in HANDS and len(text) > 2:
             return Role.HAND
+    if said := _in_two_languages(words):
+        return said
     halves = {HEADER_WORDS.get(half) for half in map(fold, _HALVES.split(words))}
     if halves >= {Role.GIVEN, Role.FAMILY}:
         return Role.FULL
@@ -206,6 +212,14 @@ def header_role(cell: str) -> Role | None:
     if len(words.split()) > 1 and NOT_NAMES.intersection(words.split()):
         return Role.OTHER
     return next((HEADER_WORDS[half] for half in map(fold, words.split("/")) if half in HEADER_WORDS), None)
+
+
+def _in_two_languages(words: str) -> Role | None:
+    """Return what a title says that says it twice, ``Cognome - Surname``: the part of a name, where one says which."""
+    said = {HEADER_WORDS.get(half) for half in _TWICE.split(words)}
+    if said <= NAME_ROLES and len(said) > 1:
+        said -= {Role.FULL}  # Nome - Name
+    return said.pop() if len(said) == 1 and _TWICE.search(words) else None
 
 
 def _asks_what_called(words: str) -> bool:

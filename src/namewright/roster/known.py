@@ -15,6 +15,15 @@ from namewright.roster.vocabulary import DOUBLE_SECONDS, DOUBLE_STARTERS, fold
 from namewright.store import Made, keeps_names
 
 _HYPHENS = pattern("[-‐‑]")
+_SHORTEST_FAMILY = 6  # letters of one that is told by its ending
+_FAMILY_ENDINGS = (
+    "ski", "sky", "cki", "skaya", "ova", "ov", "enko", "wicz", "vich", "vic", "czyk", "escu", "eanu", "oglu", "shvili",
+    "adze", "idze", "opoulos", "opoulou", "aitis", "auskas", "nen", "sen", "sson", "nson", "strom", "gren", "lund",
+    "qvist",
+    "quist", "dahl", "gaard", "stein", "burg", "bauer", "meier", "meyer", "nger", "rger", "cher", "tner", "veld",
+    "kamp", "wala", "swamy", "eira", "ales", "elli", "etti", "ucci", "acci", "eau", "well", "field", "gton", "kins",
+    "ова", "ева", "ов", "ев", "енко", "ский", "ская", "յան", "აძე", "იძე", "შვილი", "ακησ", "ιδου", "πουλου", "πουλοσ")
+"""How family names end, and given names hardly ever: common practice, written down by hand; a test counts the lists."""
 
 
 @cache
@@ -59,6 +68,13 @@ def lean(word: str) -> int:
         if _on("either", form):
             return 0
     return 0
+
+
+@keeps_names(4096)
+def ends_as_family(word: str) -> bool:
+    """Say whether a word that is on no list ends as family names of some language do: ``Xobrelski``."""
+    form = fold(word)
+    return len(form) >= _SHORTEST_FAMILY and form.endswith(_FAMILY_ENDINGS) and not is_known(word)
 
 
 def is_known(word: str) -> bool:

@@ -14,7 +14,7 @@ from enum import StrEnum
 
 from namewright.named_tuples import NamedTuple
 from namewright.patterns import pattern
-from namewright.roster.known import is_given, is_known, lean
+from namewright.roster.known import ends_as_family, is_given, is_known, lean
 from namewright.roster.vocabulary import fold, word_set
 
 BOTH_BY_COMMA = pattern(r"[^,]*[^\W\d_][^,]*,[^,]*[^\W\d_][^,]*")
@@ -115,12 +115,19 @@ def are_surely_given_first(names: Sequence[str]) -> bool:
 def _leads(wholes: Sequence[list[str]]) -> list[tuple[int, int]]:
     """Return what the first and last words of names lean to.
 
-    Where some are read family first by themselves and the others rather the other way round, the others alone tell.
+    Where some are read family first by themselves and the others rather the other way round, or are most of the list,
+    the others alone tell.
     """
-    leads = [(lean(words[0]), lean(words[-1])) for words in wholes]
+    leads = [(_lean(words[0]), _lean(words[-1])) for words in wholes]
     others = [lead for lead, words in zip(leads, wholes, strict=True) if family_standing_first(words) is None]
     given = sum(one > two for one, two in others) > sum(one < two for one, two in others)
-    return others if given else leads
+    most = len(others) > len(leads) - len(others)
+    return others if given or most else leads
+
+
+def _lean(word: str) -> int:
+    """Return what a word leans to: a family name, too, where it is on no list and ends as one."""
+    return -1 if ends_as_family(word) else lean(word)
 
 
 def _stands_first(words: Sequence[str]) -> bool:

@@ -10,7 +10,10 @@ from collections.abc import Sequence
 
 from namewright.message import Message, message
 from namewright.named_tuples import NamedTuple
+from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
+from namewright.patterns import pattern
+from namewright.roster.beside import strip_numbering
 from namewright.roster.children import Outcome
 from namewright.roster.columns import Row, Table
 from namewright.roster.free_text import NAME_LABEL, SEVERAL
@@ -20,8 +23,10 @@ from namewright.roster.header_words import SOLO_HEADERS
 from namewright.roster.headers import header_role, header_roles
 from namewright.roster.headings import heading_reason
 from namewright.roster.known import is_family, is_given, is_known
+from namewright.roster.names_in_text import openers
 from namewright.roster.no_names import is_nobody
-from namewright.roster.pasted import Line
+from namewright.roster.pasted import CHAT, Line
+from namewright.roster.prose import is_sentence
 from namewright.roster.rows import ONE_EACH, Entry, LeftOut, read_row, settle
 from namewright.roster.unfolding import Unfolded
 from namewright.roster.unlike import perhaps_unlike
@@ -29,6 +34,7 @@ from namewright.roster.vocabulary import NAME_ROLES, fold
 from namewright.settings import NamePart
 
 _ABOVE_HEADER = message("roster.above_header")
+_ASIDE = pattern(r"\S+(?:[,;:]|\s+[-–—=/(])\s*\S")  # Xobrel, needs help
 _IF_CHILD = message("roster.if_child")  # a header that is judged by what stands below it may be one after all
 _CERTAIN_HEADER = 3
 """So many header words in one row are no child, even with other words between them."""
@@ -68,12 +74,24 @@ def draft_rows(found: Unfolded) -> list[Draft]:
 
 
 def _doubted(draft: Draft, found: Unfolded) -> Draft:
-    """Ask about a child of a list without titles who would be called by a word of lists."""
-    text = found.lines[draft.row.line].text
+    """Ask about a child of a list without titles who would be called by a word of lists, or by that of a sentence."""
+    line = found.lines[draft.row.line]
+    text = line.text
     if draft.entry is None or found.table.header is not None or NAME_LABEL.match(text):
         return draft
-    nobody = is_nobody(draft.entry.reading)
+    nobody = is_nobody(draft.entry.reading) or (not found.table.delimiter and CHAT not in line.notes and _is_said(text))
     return Draft(draft.row, Outcome.LEFT_OUT, notes=perhaps_unlike(text).notes) if nobody else draft
+
+
+def _is_said(text: str) -> bool:
+    """Say whether a line is a sentence or a cry that opens with no given name: ``Could I have these? Thanks!``."""
+    bare = strip_numbering(text)
+    if _ASIDE.match(bare):
+        return False
+    opening, *rest = bare.strip("¡¿!?., ").split() or [""]
+    small = bool(rest) and rest[0].isalpha() and begins_small(rest[0])
+    said = is_sentence(bare) and (openers(bare) > 0 or small)
+    return (said or bare.endswith(("!", "?"))) and (openers(bare) > 0 or not is_given(opening))
 
 
 def _without_merged(drafts: list[Draft], found: Unfolded) -> list[Draft]:

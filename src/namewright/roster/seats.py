@@ -111,13 +111,17 @@ def _is_plan(seats: _Seats) -> bool:
         return True
     single = said and _are_all_different(names) and not any(" " in name for name in names)
     short = single and len(seats.rows) < _ENOUGH
-    if not all(_are_children(column, few=short) or (said and all(map(_is_free, column))) for column in columns):
+    taken = [column for column in columns if not all(map(_is_free if said else _is_said_to_be_free, column))]
+    empty = said or len(taken) >= _LEAST  # a column may have nobody in it
+    if not all(_are_children(column, few=short) for column in (taken if empty else columns)):
         return False
     free = any(_is_free(cell) for column in columns for cell in column)
     if single and len(columns) >= _LEAST:
         return True  # under a board no row is one child with its family
     known = _given(names) >= _MOSTLY and (short or all(_given(column) >= _HALF for column in columns))
-    return (wide and (known or free)) or (known and bool(said or shelf)) or (shelf > 1 and _are_all_different(names))
+    drawn = any(_is_said_to_be_free(cell) and not cell[0].isupper() for column in columns for cell in column)
+    shelved = shelf > 1 or (drawn and len(columns) > _LEAST)  # whoever they are, they sit there
+    return (wide and (known or free)) or (known and bool(said or shelf)) or (shelved and _are_all_different(names))
 
 
 def _are_all_different(names: Sequence[str]) -> bool:

@@ -27,7 +27,7 @@ from namewright.roster.name_order import BOTH_BY_COMMA
 from namewright.roster.shares import share
 from namewright.roster.vocabulary import ADULTS, NUMBER_UNITS, fold
 
-_SIGN = r"\s*(?:[-*•‣◦·–—▪■●○✓✔✗✘☐☑☒□►➢➤→§]|\[[ xX]?\])\s+(?=\S)"
+_SIGN = r"\s*(?:[-*•‣◦·–—▪■●○✓✔✗✘☐☑☒□▢◻►➢➤→§]|\[[ xX]?\])\s+(?=\S)"
 _COUNT = r"[>\s]*[(#]?0{0,3}(\d{1,3})(?:[.):\s-]|$)"
 _BULLET, _NUMBER = pattern(_SIGN), pattern(_COUNT)
 _SIGNED = pattern(rf"^(?:{_SIGN}|{_COUNT})|,", re.MULTILINE)
@@ -37,6 +37,7 @@ _CLASS = HEADING_WORDS | LEVELS | PLACES | LISTS | ADULTS
 _NAMES_BEHIND = pattern(r"[,;:&+]")
 _ENOUGH = 3  # lines with a sign
 _MOST_ABOVE, _MOST_OVER = 8, 4  # lines over the first number, of which a letter has some; over columns
+_MANY = 5  # lines that are all alike, where no empty line parts the first from them
 _MOSTLY, _NEARLY_ALL = 0.6, 0.8
 _LONGEST = 200
 
@@ -68,7 +69,8 @@ def _by_signs(lines: Sequence[str], delimiter: str) -> Above:
     sure = frozenset(at for at in found if _is_a_title(texts[at]))
     opening = [at for at in found if at not in sure and (
         at in over_one or not at or not texts[at - 1].strip() or at - 1 in sure)]
-    return Above(sure, frozenset(at for at in opening if at in over_one or not is_given(_words(texts[at])[0])))
+    return Above(sure, frozenset(at for at in opening if at in over_one or not is_given(_words(texts[at])[0])
+                                 or begins_small(_words(texts[at])[-1])))
 
 
 def _over_asides(lines: Sequence[str]) -> Iterator[int]:
@@ -83,11 +85,16 @@ def _over_asides(lines: Sequence[str]) -> Iterator[int]:
     words = _words(filled[first])
     if fold(words[0]) in CARE and not any(map(is_given, words)) and not _NAMES_BEHIND.search(filled[first]):
         yield first  # Allergies / food
-    if first + 1 in filled:
+    told = [_has_something_behind(text) for text in filled.values()]
+    if first + 1 in filled and (len(filled) <= _MANY or not all(told[1:])):
         return
-    told = [ASIDE.search(text) is not None for text in filled.values()]
     if not told[0] and share(told[1:]) >= _NEARLY_ALL and not opens_with_given(filled[first]):
         yield first
+
+
+def _has_something_behind(text: str) -> bool:
+    """Say whether something stands beside a name: in brackets, behind a sign, or a number."""
+    return ASIDE.search(text) is not None or text.rstrip()[-1:].isdigit()
 
 
 def _over_bullets(filled: Mapping[int, str]) -> Iterator[int]:

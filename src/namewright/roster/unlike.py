@@ -28,12 +28,12 @@ from namewright.roster.headings import heading_reason, opens_as_class
 from namewright.roster.known import is_given, is_known, opens_with_given
 from namewright.roster.labelled import labelled
 from namewright.roster.shares import are_most, share
-from namewright.roster.vocabulary import AND_WORDS, DAYS, GOES_BY_OPENINGS, MONTHS, SEASONS, TITLES, fold
+from namewright.roster.vocabulary import AND_WORDS, ANY_DAYS, DAYS, GOES_BY_OPENINGS, MONTHS, SEASONS, TITLES, fold
 from namewright.store import keeps_names
 
 _ENOUGH = 4  # lines that must agree before another is unlike them
 _HALF, _MOSTLY, _NEARLY_ALL = 0.5, 0.6, 0.8
-_LONGEST = 200  # characters: a longer line is a text
+_LONGEST = 600  # characters: a longer line is a text; two dozen names told in a sentence are none
 _OFTEN, _OFTEN_SHARE = 3, 0.25
 _PHRASE = 2  # words in small letters behind a given name: “Will needs help”
 _SIGNED, _LONG_SIGNATURE = 3, 7  # lines of a signature at most, and of one that may be children after all
@@ -244,8 +244,10 @@ def _names_a_group(words: Sequence[str], in_order: bool) -> bool:
 
 
 def _plain_words(text: str) -> list[str]:
-    """Return the words of a line that have no figure in them."""
-    return [word for word in strip_numbering(text).replace(",", " ").split() if word.isalpha()]
+    """Return the words of a line that have no figure in them, without days before one: ``Mar 2/12``."""
+    words = strip_numbering(text).replace(",", " ").split()
+    dated = any(map(str.isdigit, "".join(words)))
+    return [word for word in words if word.isalpha() and not (dated and fold(word) in ANY_DAYS)]
 
 
 def _is_in_order(first: str, below: Sequence[str]) -> bool:
