@@ -47,6 +47,7 @@ _DATED = ANY_DAYS | MONTHS
 _MAX_COLUMNS = 64
 _MOSTLY = 0.6
 _FEW_ROWS = 4
+_TWO = 2  # words of a whole name
 _FEW_GROUPS = 3  # columns: of two one may be of families that some rows lack
 _MOST_OF_A_TICK = 2  # characters
 _TICKED = 3  # columns of ticks under words: no child has so much beside its name where all others have ticks
@@ -217,11 +218,22 @@ def _columns(rows: Sequence[Sequence[str]], width: int) -> list[_Column]:
 
 def _is_grid(names: Sequence[_Column], only_names: bool, wide: bool) -> bool:
     """Say whether every cell is a child: columns of given names, or whole names side by side as a page prints them."""
-    if len(names) < 2 or not only_names or not _are_given(names):
+    if len(names) < 2 or not only_names:
+        return False
+    if wide and all(map(_is_of_whole_names, names)):
+        return not _share_words(names[0].cells, names[1].cells)
+    if not _are_given(names):
         return False
     if any(column.whole for column in names):
         return wide and all(column.whole for column in names) and not _share_words(names[0].cells, names[1].cells)
     return True
+
+
+def _is_of_whole_names(column: _Column) -> bool:
+    """Say whether a column holds names of two words that are on no list, each with its capitals and another one."""
+    words = [cell.split() for cell in column.cells]
+    titled = all(len(each) == _TWO and all(word[0].isupper() and word[1:].islower() for word in each) for each in words)
+    return titled and column.known < _MOSTLY / 2 and len(set(column.cells)) == len(words) >= _FEW_ROWS
 
 
 def _are_given(names: Sequence[_Column]) -> bool:
@@ -294,6 +306,10 @@ def _parts(
         names, whole = [at for at in names if at not in whole], []
     if whole:
         return {whole[0]: Role.FULL}, None
+    if one.whole and two.whole and max(one.known, two.known) < _MOSTLY / 2:
+        return {first: Role.FULL}, (first, second)  # two people whose names are on no list
+    if pair := _repeated_behind(columns, names):
+        return {pair[0]: Role.GIVEN, pair[1]: Role.FAMILY}, None
     given, family = _given_and_family(columns, names[:3])
     if columns[given].whole and not columns[family].whole and columns[given].known < _MOSTLY / 2:
         return {given: Role.FULL}, None  # whole names on no list beside something of one word
@@ -303,6 +319,21 @@ def _parts(
         return {given: Role.GIVEN, family: Role.FAMILY}, None
     order = (second, first) if comma else (first, second)
     return {order[0]: Role.GIVEN, order[1]: Role.FAMILY}, order
+
+
+def _repeated_behind(columns: Sequence[_Column], names: Sequence[int]) -> tuple[int, int] | None:
+    """Return the columns of given and family names where a third repeats the family, as a parent's whole name does."""
+    first, second = names[:2]
+    one, two = columns[first].cells, columns[second].cells
+    for at in names[2:]:
+        others = columns[at].cells
+        if not columns[at].whole or not len(one) == len(two) == len(others):
+            continue
+        ends = [fold(cell).split()[1:] for cell in others]
+        again = [share(fold(cell) in end for cell, end in zip(cells, ends, strict=True)) for cells in (one, two)]
+        if max(again) >= _MOSTLY and min(again) < _DECIDES:
+            return (first, second) if again[1] > again[0] else (second, first)
+    return None
 
 
 def _given_and_family(columns: Sequence[_Column], names: Sequence[int]) -> tuple[int, int]:
