@@ -313,9 +313,10 @@ def test_one_child_is_not_taken_for_two(line: str) -> None:
     assert len(read_roster(f"{line}\nPia").children) == 2
 
 
-def test_a_list_of_family_names_before_commas_stays_one() -> None:
-    """In such a list a family name that is better known as a given name is no child."""
-    assert read("Moss, Katie\nBrown, Will\nMia, Leo") == ["Katie|Katie|Moss", "Will|Will|Brown", "Leo|Leo|Mia"]
+def test_two_given_names_in_a_list_of_family_names_before_commas_are_asked_about() -> None:
+    roster = read_roster("Moss, Katie\nBrown, Will\nMia, Leo")
+    assert [(child.given, child.family) for child in roster.children] == [("Katie", "Moss"), ("Will", "Brown")]
+    assert roster.lines[2].notes == (message("roster.two_children"),)
 
 
 def test_remarks_behind_commas_do_not_make_a_list_of_family_names_first() -> None:
