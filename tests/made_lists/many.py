@@ -90,8 +90,11 @@ def broken_promises(text: str) -> str:
     if [report.line for report in roster.lines] != list(range(1, len(roster.lines) + 1)):
         return "lines that are not accounted for"
     typed = set(fold(text)) | {"ı", "i"}  # which of these a capital I is follows from the language
+    spelt = {line.child.practice for line in roster.lines if line.child
+             and any(note.key == "roster.written_out" for note in line.notes)}  # Chas. is Charles, as is told
     for child in roster.children:
-        if not typed.issuperset(char for char in fold(child.practice) if char.isalpha()):
+        letters = {char for char in fold(child.practice) if char.isalpha()}
+        if child.practice not in spelt and not letters <= typed:
             return f"a name that nobody typed: {child.practice}"
     again = _practised(roster.text or text)
     if again != [one.practice for one in roster.children]:

@@ -36,3 +36,12 @@ def test_what_may_be_a_child_is_no_date(text: str) -> None:
     ("March 3 - June 5", True), ("3 March - 5 May", True)])
 def test_a_month_alone_beside_a_birthday_is_a_childs_name(text: str, *, is_one: bool) -> None:
     assert is_a_date(text) is is_one
+
+
+def test_a_name_behind_a_whole_date_is_no_month() -> None:
+    """Marco is March in Portuguese; a date in figures needs no month behind it."""
+    assert not is_a_date("jeudi 3/12 – Marco")
+    assert not is_a_date("Do. 3.12.: Jan")
+    assert is_a_date("lun. 12 janv.")
+    lines = "lundi 1/12 – Geoffroy\nmardi 2/12 – Lydia\njeudi 3/12 – Marco\nlundi 4/12 – Laurie"
+    assert [child.practice for child in read_roster(lines).children] == ["Geoffroy", "Lydia", "Marco", "Laurie"]

@@ -175,3 +175,8 @@ def test_a_label_before_children_or_one_adult_heads_no_adults(text: str) -> None
 def test_a_word_of_lists_behind_a_picture_is_a_child_as_all_others_are() -> None:
     assert [child.practice for child in read_roster("⭐ Line\n⭐ Mathilde Nilsson\n⭐ Sarah Bruun").children] == [
         "Line", "Mathilde", "Sarah"]
+
+
+def test_an_age_behind_a_name_that_is_a_title_tells_a_child() -> None:
+    """The Chilean number RUT is a title of columns, and Rut a child."""
+    assert [child.practice for child in read_roster("Rut (4)\nMira (5)\nLeo (4)").children] == ["Rut", "Mira", "Leo"]

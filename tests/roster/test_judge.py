@@ -5,7 +5,9 @@ from __future__ import annotations
 import pytest
 
 from namewright.roster.children import Outcome
+from namewright.roster.judge import Judge
 from namewright.roster.parsing import read_roster
+from namewright.roster.several import Several
 
 WHOLE = ["Katla Pruner", "Kasimir Dolt", "Wenna Praske", "Theo Ashgrove"]
 
@@ -86,3 +88,11 @@ def test_titles_of_parts_of_the_day_stay_titles_beside_each_other() -> None:
     roster = read_roster("Mattina\nGiulia\nMarco\nSara\n\nPomeriggio\nLuca\nChiara\nPietro")
     assert [child.practice for child in roster.children] == ["Giulia", "Marco", "Sara", "Luca", "Chiara", "Pietro"]
     assert all(line.outcome is not Outcome.LEFT_OUT for line in roster.lines)
+
+
+def test_where_most_pairs_may_be_two_children_so_may_the_others() -> None:
+    """In a column of children two given names stood in each cell, and who is on no list was merged with the second."""
+    known = ["Mia, Leo", "Anna, Ben", "Emma, Noah", "Lina, Paul"]
+    judge = Judge([*known, "Xobrel, Tilo"])
+    assert judge.several("Xobrel, Tilo") == Several(("Xobrel", "Tilo"), False)
+    assert Judge(["Vost, Mia", "Tarn, Leo", "Quill, Anna", "Xobrel, Tilo"]).several("Xobrel, Tilo") is None

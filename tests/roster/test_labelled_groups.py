@@ -124,3 +124,8 @@ def test_days_of_the_week_cut_to_a_letter_are_no_children() -> None:
     assert [child.practice for child in roster.children] == ["Thuveis", "Teithch"]
     asked = [line.text for line in roster.lines if line.outcome is Outcome.LEFT_OUT]
     assert asked == ["Fyzia Trimyes - T/Th", "Dleinth Sylshash - M/W/F"]
+
+
+def test_sizes_behind_names_are_no_children_where_a_line_counts_them() -> None:
+    text = "Renato Matos: S\nBrian Brito: XS\nJuliana Coelho: M\n\nTallas: 3 x XS, 5 x S, 8 x M"
+    assert made(text) == ["Renato", "Brian", "Juliana"]

@@ -17,6 +17,7 @@ _SURE_DAYS = word_set("mon, tue, tues, wed, thu, thur, thurs, fri, sat, sun")
 """Beside a month; Sam 4 May may be a child."""
 _NUMBER = pattern(r"(?:[12]?\d|3[01]|0\d)(?:st|nd|rd|th|er|[ºª°])?|20\d\d")
 _FIGURES = pattern(r"\d{1,2}[./-]\d{1,2}[./-]?(?:\d{2}|\d{4})?|20\d\d-\d{1,2}-\d{1,2}")
+_BEHIND_FIGURES = pattern(r"\d[./-]\d+[./-]?\d*(?::|\s[-–—])\s+[^\W\d_]+$")
 _TIME = pattern(r"\d{1,2}(?:[:.h]\d\d|h)?(?:[ap]m)?")
 _BETWEEN = pattern(r"[\s,]+")
 _EDGES = ".()"
@@ -40,6 +41,8 @@ def is_a_date(text: str) -> bool:
     if len(alone) > 1 and len(numbers) == 1 and len(numbers[0]) < _YEAR and any(map(is_given, alone)):
         return False  # March 3 June: her birthday
     others = (word for word in rest if word not in numbers and not _TIME.fullmatch(word.lower()))
+    if alone and is_given(alone[-1]) and _BEHIND_FIGURES.search(text):
+        return False  # jeudi 3/12 – Marco
     day = text[:1].islower() or not any(map(is_given, days)) or (bool(days) and fold(days[0]) in _SURE_DAYS)
     both = bool(days and months) and {*days} != {*months} and day
     sure = both or any(len(word) > _SHORT and not is_given(word) for word in (*days, *months))

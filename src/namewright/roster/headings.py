@@ -66,6 +66,7 @@ _DATED = ANY_DAYS | MONTHS | OF_THE | {"le", "el"}
 _ASKED = tuple(f" {word} " for word in PLEASE)
 _TITLES_ONLY = SOMEBODY_ELSE.union(*({fold(word) for word in words} for words in FURTHER_TITLES.values()))
 _TEACHERS = ("lehrer", "lehrerin", "lehrkraft", "erzieher", "erzieherin", "teacher")
+_IN_BRACKETS = pattern(r"\(\d{1,2}\)", needs="()")
 _FEW = 2
 _YEARS = "years?|yrs?|anos?|ans|jahre?"
 _AGED = pattern(rf"\d{{1,2}}(?:\s?[-–/]\s?\d{{1,2}} (?:{_YEARS}|anni)| (?:{_YEARS}))(?: olds?)?(?: [a-f])?"
@@ -185,8 +186,9 @@ def _opens_with_a_marked_name(text: str) -> bool:
 
 
 def _is_a_name_with_figures(first: str, rest: list[str]) -> bool:
-    """Say whether figures stand behind a given name that is a title of columns, too: ``Buddy 5``, ``Zak 6``."""
-    return first in _TITLES_ONLY and is_given(first) and not any(map(is_letter, "".join(rest)))
+    """Say whether figures stand behind a given name that is a title, too: ``Buddy 5``, ``Zak 6``, ``Rut (4)``."""
+    aged = len(rest) == 1 and _IN_BRACKETS.fullmatch(rest[0]) is not None and first in HEADER_WORDS
+    return (first in _TITLES_ONLY or aged) and is_given(first) and not any(map(is_letter, "".join(rest)))
 
 
 @keeps_names(1024)

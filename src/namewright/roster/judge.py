@@ -6,6 +6,7 @@ What a single line cannot tell, the others do: given names alone, remarks behind
 from __future__ import annotations
 
 from collections.abc import Sequence
+from functools import cached_property
 
 from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
@@ -67,6 +68,7 @@ class Judge:
                              by_comma and not comma_tells(filled), plain)
         self._families = by_comma and _open_with_families(filled)
         self._found: dict[str, Several | None] = {}
+        self._pairs = [text for text in dict.fromkeys(texts) if _TWO_WORDS.fullmatch(strip_numbering(text))]
 
     def is_title(self, text: str) -> bool:
         """Say whether a line is about the class and no child."""
@@ -74,6 +76,18 @@ class Judge:
 
     def several(self, text: str) -> Several | None:
         """Return the children of a line, None where it is one child or none."""
+        found = self._several(text)
+        if found is None and text in self._pairs and text not in self._titles and self._are_asked_about:
+            first, second = (part.strip() for part in strip_numbering(text).split(","))
+            return Several((first, second), False)
+        return found
+
+    @cached_property
+    def _are_asked_about(self) -> bool:
+        """Say whether most lines of two words about a comma may be two children: then so may the others."""
+        return len(self._pairs) > _FEW and share(self._several(text) is not None for text in self._pairs) >= _OFTEN
+
+    def _several(self, text: str) -> Several | None:
         if text not in self._found:
             self._found[text] = self._judged(text)
         return self._found[text]

@@ -16,6 +16,7 @@ from namewright.patterns import pattern
 from namewright.roster.beside import INITIALLED, is_abbreviation, is_word_about, strip_numbering
 from namewright.roster.care_words import CARE
 from namewright.roster.commas import BRACKETS, COMMA, mask
+from namewright.roster.group_lines import is_count
 from namewright.roster.heading_words import HEADING_WORDS, OUR, PLACES
 from namewright.roster.known import is_double, is_family, is_given, is_known, lean, opens_with_given
 from namewright.roster.name_order import family_standing_first
@@ -63,7 +64,8 @@ class Several(NamedTuple):
 
 
 def are_groups(lines: Sequence[str]) -> bool:
-    """Say whether every line of a list has a label and names behind it, three on one of them."""
+    """Say whether every line of a list has a label and names behind it, three on one of them; what counts has none."""
+    lines = [line for line in lines if not is_count(line)]
     found = [(text, _label_of(text)) for text in map(strip_numbering, lines)]
     behind = [text[label.end() :] if label else "" for text, label in found]
     if len(lines) < 2 or not all(behind):
