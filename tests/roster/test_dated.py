@@ -159,3 +159,30 @@ def test_a_title_with_commas_over_times_is_no_row() -> None:
     head = "Timestamp,Child's first and last name,Your name"
     rows = ["9/2/2025 10:04:31,Xobrel Vemka,Ulmo Vemka", "9/2/2025 11:04:31,Jelbru Tarn,Ino Tarn"]
     assert practised("\n".join((head, *rows))) == ["Xobrel", "Jelbru"]
+
+
+BIRTHDAYS = [  # lines with the day and the month of a birthday, and children called as months are
+    ("3 mars Noé\n5 juin Mai", ["Noé", "Mai"]),
+    ("3 mars Noé\n5 juin Mai\n12 avril Léa\n7 mai Zoé\n9 août Avril", ["Noé", "Mai", "Léa", "Zoé", "Avril"]),
+    ("3 mars: Noé\n5 juin: Mai\n6 mai: Léa\n7 août: Zoé", ["Noé", "Mai", "Léa", "Zoé"]),
+    ("May 3 June\nApril 4 Mia\nJune 9 April\nMarch 1 Leo", ["June", "Mia", "April", "Leo"]),
+    ("3. Mai Mai\n12. Juni Juni\n4. März Anna\n7. August Ben", ["Mai", "Juni", "Anna", "Ben"]),
+    ("3 Abril Abril\n5 Agosto Augusto\n6 Maio Ana", ["Abril", "Augusto", "Ana"]),
+    ("3 de abril Ana\n5 de agosto Abril\n6 de mayo Hugo", ["Ana", "Abril", "Hugo"]),
+    ("3 marzo Aprile\n5 maggio Luca\n7 giugno Sara\n8 giugno Ugo", ["Aprile", "Luca", "Sara", "Ugo"]),
+    ("Noé 3 mars\nMai 5 juin\nAvril 12 avril", ["Noé", "Mai", "Avril"]),
+    ("Mia 3 June\nMay 4 June\nLeo 5 March\nZoe 6 April", ["Mia", "May", "Leo", "Zoe"]),
+    ("Anna, 3. März\nMai, 5. Juni\nBen, 7. August", ["Anna", "Mai", "Ben"]),
+    ("June May 3\nApril April 4\nMay June 9", ["June", "April", "May"]),
+    ("1. Mai Tran\n2. April Vost\n3. June Kern", ["Mai", "April", "June"]),
+    ("1 Mai Tran\n2 April Vost\n3 June Kern", ["Mai", "April", "June"]),
+    ("Abril\nAugusto\nJuni\nMia\nLeo\nAna", ["Abril", "Augusto", "Juni", "Mia", "Leo", "Ana"]),
+    ("Smith, April\nJones, August\nBrown, June\nDiaz, Abril", ["April", "August", "June", "Abril"]),
+]
+
+
+@pytest.mark.parametrize(("text", "names"), BIRTHDAYS, ids=[text for text, _ in BIRTHDAYS])
+def test_a_child_called_as_a_month_has_a_birthday(text: str, names: list[str]) -> None:
+    roster = read_roster(text)
+    assert [child.practice for child in roster.children] == names
+    assert [child.practice for child in read_roster(roster.text or text).children] == names

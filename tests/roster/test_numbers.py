@@ -73,3 +73,11 @@ def test_figures_among_the_letters_of_a_name_are_a_photos(word: str) -> None:
                                   "Mira V0st", "2nd", ""])
 def test_other_figures_are_no_part_of_a_name(name: str) -> None:
     assert figure_inside(name) is None
+
+
+@pytest.mark.parametrize(("typed", "kept"), [
+    ("Ben, 7. August", "Ben"), ("Anna 3. März", "Anna"), ("Léa 5 août", "Léa"), ("Noé 3 février 2019", "Noé"),
+    ("Zoé 2 déc.", "Zoé"), ("Inês 3 de março", "Inês"), ("Lena 1. Jänner", "Lena"), ("Moss, April 12", "April"),
+    ("Tarn, 3 March", "Tarn")])
+def test_months_with_marks_and_days_before_months_are_dates(typed: str, kept: str) -> None:
+    assert [child.practice for child in read_roster(typed).children] == [kept]

@@ -319,6 +319,11 @@ def test_two_given_names_in_a_list_of_family_names_before_commas_are_asked_about
     assert roster.lines[2].notes == (message("roster.two_children"),)
 
 
+def test_a_list_of_family_names_before_commas_stays_one() -> None:
+    """In such a list a family name that is better known as a given name is no child."""
+    assert read("Moss, Katie\nBrown, Will\nRobert, Leo") == ["Katie|Katie|Moss", "Will|Will|Brown", "Leo|Leo|Robert"]
+
+
 def test_remarks_behind_commas_do_not_make_a_list_of_family_names_first() -> None:
     """Nothing speaks for ``Family, Given`` there, so a line that may be two children is still asked about."""
     roster = read_roster("Mia, Thomas\nWill Tarn, Asthma\nKatie Moss, Quillwort\nPia")

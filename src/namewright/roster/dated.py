@@ -48,6 +48,11 @@ _SPOKEN = pattern(
     r"(?:a las |às )?\d{1,2}\s+"
     r"(?:y media|y cuarto|et demie|et quart|e mezzo|e mezza|e un quarto|e meia|e um quarto)(?=\s)", re.IGNORECASE)
 """A time in words, ``half past 3``, ``4 y media``."""
+_DAY_OF = r"(\d{1,2}(?:st|nd|rd|th|er|[.ºª°])?)\s+(?:(?:de|di|of)\s+)?([^\W\d_]+)\.?"
+_BEFORE = pattern(rf"\s*{_DAY_OF}\s+([^\W\d_]+)\s*")
+"""``5 juin Mai``."""
+_BEHIND = pattern(rf"\s*([^\W\d_]+),?\s+{_DAY_OF}\s*")
+"""``Mai 5 juin``."""
 _HOURS = frozenset(("uhr", "h", "am", "pm", "a.m", "p.m", "uur", "ore", "horas"))
 _AT = frozenset(("an", "am", "auf", "bei", "beim", "im", "in", "vor", "zum", "at", "by", "en", "al", "chez", "au", "na",
                  "no"))
@@ -76,6 +81,8 @@ class _Opened(NamedTuple):
 def from_dated_lines(lines: Sequence[Line]) -> list[Line]:
     """Return what stands behind the dates, or the lines as they are where most do not open with one."""
     filled = [at for at, line in enumerate(lines) if any(map(is_letter, line.text))]
+    if behind := _before_dates(lines, filled):
+        return behind
     found = _all_opened(lines, filled, with_days=True)
     if share(bool(one.day) for one in found.values()) < _HALF:  # then a day behind a date is a name: 10/01 Sam Vost
         found = _all_opened(lines, filled, with_days=False)
@@ -97,7 +104,8 @@ def _count_on(texts: Sequence[str]) -> bool:
 def _all_opened(lines: Sequence[Line], filled: Sequence[int], *, with_days: bool) -> dict[int, _Opened]:
     """Return what the lines open with that have something behind it."""
     told = {at for at in filled if CHAT in lines[at].notes and lines[at].text.endswith(":")}  # a message about nobody
-    return {at: opened for at in filled if at not in told and not is_a_date(lines[at].text)
+    return {at: opened for at in filled if at not in told
+            and (_BEFORE.fullmatch(lines[at].text) or not is_a_date(lines[at].text))
             and (opened := _opened(lines[at].text, with_days=with_days)) and any(map(is_letter, opened.rest))}
 
 
@@ -120,11 +128,11 @@ def _opened(text: str, *, with_days: bool) -> _Opened | None:
         if kind == "count" and _AGE.search(word):
             break
         again = kind in seen and kind in {"day", "date", "time"}
-        named = kind == "month" and not {"date", "time"}.isdisjoint(seen)  # no date needs it: 1/24 Jan, 8:30 Marco
+        named = kind == "month" and not {"date", "time", "month"}.isdisjoint(seen)  # 1/24 Jan, 8:30 Marco, 3 May April
         if not kind or again or named or (kind == "day" and not with_days):
             break
         seen.append(kind)
-        said.setdefault(kind, fold(word).strip(_EDGES))
+        said.setdefault(kind, word.strip(_EDGES) if kind == "month" else fold(word).strip(_EDGES))
         if word.endswith(":") or kind == "sign":
             break
     while seen and seen[-1] == "small":
@@ -157,7 +165,9 @@ def _are_dated(opened: Sequence[_Opened | None]) -> bool:
     there = [one for one in opened if one]
     sure = [one for one in there if one.dated or one.timed]
     if len(sure) >= max(_HALF * len(opened), min(_FEW, len(opened))):
-        return any(one.timed or one.day or one.signed for one in sure) or (len(sure) > _FEW and not _are_numbers(sure))
+        told = len(sure) > _FEW or all(
+            one.month and (begins_small(one.month) or not is_given(one.month)) for one in sure)
+        return any(one.timed or one.day or one.signed for one in sure) or (told and not _are_numbers(sure))
     if sure or any("," in one.rest for one in there) or not _follow([one.day for one in there]):
         return False
     if all(one.signed for one in there):
@@ -197,7 +207,26 @@ def _behind(lines: Sequence[Line], found: dict[int, _Opened]) -> Iterator[Line]:
             yield line.without(line.text[: line.text.rindex(place.rest)], place.rest)
         else:
             note = message("roster.date" if opened.dated or opened.day else "roster.number")
-            yield line._replace(text=opened.rest, notes=(*line.notes, note))
+            yield line._replace(text=_as_a_name(opened.rest), notes=(*line.notes, note))
+
+
+def _as_a_name(text: str) -> str:
+    """Write a month behind a date as the name that it is there."""
+    return f"Name: {text}" if fold(text) in MONTHS else text
+
+
+def _before_dates(lines: Sequence[Line], filled: Sequence[int]) -> list[Line]:
+    """Return the lines with a month before a date as a name, where dates stand behind names; none where they do not.
+
+    ``Mai 5 juin`` among ``Léa 3 mars``: alone it may be Juin, of the fifth of May.
+    """
+    ended = {at: match for at in filled if (match := _BEHIND.fullmatch(lines[at].text)) and fold(match[3]) in MONTHS}
+    named = {at: match for at, match in ended.items() if fold(match[1]) in MONTHS}
+    if not named or len(ended) - len(named) < max(1, _HALF * (len(filled) - len(named))):
+        return []
+    note = message("roster.date")
+    return [line._replace(text=_as_a_name(named[at][1]), notes=(*line.notes, note)) if at in named else line
+            for at, line in enumerate(lines)]
 
 
 def _in_one_cell(text: str) -> str:

@@ -15,12 +15,14 @@ from namewright.roster.vocabulary import MONTHS, NUMBER_LABELS, NUMBER_UNITS, fo
 _EMAIL = pattern(r"\S+@\S+")
 _DAY = r"\d{1,2}(?:st|nd|rd|th|\.|º|°)?"
 _YEAR = r"(?:,?\s+(?:de\s+|del\s+)?(?:\d{4}|[’']?\d\d)\b)?"
-_MONTH = rf"(?:{'|'.join(sorted(MONTHS, key=len, reverse=True))})\b\.?"
+_MARKED = ("février", "févr", "fév", "août", "décembre", "déc", "märz", "mär", "março", "jänner")
+_MONTH = rf"(?:{'|'.join(sorted((*MONTHS, *_MARKED), key=len, reverse=True))})\b\.?"
 _DATE = (  # a long one, that re compiles and keeps when a list first has a figure in it
     rf"(?i)(?<!\d)\d{{1,4}}\s?([-/.])\s?(?:\d{{1,2}}|{_MONTH})\s?\1\s?\d{{1,4}}(?!\d)"
     rf"|(?<!\d){_DAY}\s+(?:de\s+|of\s+)?{_MONTH}{_YEAR}"
     rf"|\b{_MONTH}\s+{_DAY}(?!\w){_YEAR}"
 )
+_DAY_BEHIND = pattern(r",\s*\d", needs=",")
 _PHONE = pattern(r"\+?\(?\d[\d\s().-]{6,}\d")
 _DIGITS = pattern(r"\S*\d\S*")
 _MIXED = pattern(r"(?<!\S)(?=\S*[a-z])[^\W\d_]{2,}-?\d+[^\W\d_]+(?!\S)")
@@ -39,7 +41,7 @@ def take_numbers(text: str, notes: list[Message]) -> str:
     """Take out whatever has to do with numbers; the notes say what."""
     text = _drop(text, _EMAIL, "roster.email", notes)
     if any(map(str.isdigit, text)):
-        if _leaves_a_name(re.sub(_DATE, _MARK, text)):
+        if _leaves_a_name(re.sub(_DATE, _MARK, text), day_first=bool(_DAY_BEHIND.search(text))):
             text = _drop(text, re.compile(_DATE), "roster.date", notes)
         text = _drop(text, _PHONE, "roster.phone", notes)
         notes.extend(message("roster.word_with_number", word=word) for word in _MIXED.findall(text))
@@ -80,10 +82,13 @@ def _letters_of(word: str) -> str:
     return glued[1] if glued and not word.isupper() else ""
 
 
-def _leaves_a_name(text: str) -> bool:
-    """Keep ``Moss, April 12`` as it is: where only a family name would be left, the month is the child."""
+def _leaves_a_name(text: str, *, day_first: bool) -> bool:
+    """Keep ``Moss, April 12`` as it is: where only a family name would be left, the month is the child.
+
+    Behind the day it is no child: ``Ben, 7. August``.
+    """
     rest = text.replace(_MARK, " ").strip()
-    return bool(_LETTER.search(rest)) and not (rest.endswith(",") and " " not in rest)
+    return bool(_LETTER.search(rest)) and (day_first or not (rest.endswith(",") and " " not in rest))
 
 
 def _without_labels(words: list[str]) -> list[str]:
