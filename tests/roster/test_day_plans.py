@@ -9,7 +9,7 @@ import pytest
 
 from made_lists import plans
 from made_lists.plans import KEPT_TONGUES, TONGUES, Plan, fates
-from namewright.roster.children import Outcome
+from namewright.roster.children import Outcome, RosterError
 from namewright.roster.parsing import read_roster
 
 DAYS = [
@@ -121,3 +121,10 @@ def test_what_a_child_does_at_an_hour_is_no_family_name(did: str) -> None:
     beside = read_roster(f"Mia Vost\nAva Rey\nLeo Tarn\n\n{day.replace('Ava', 'Ava and Xobrel')}")
     assert len(beside.children) == 3
     assert beside.lines[5].outcome is Outcome.LEFT_OUT
+
+
+def test_times_before_single_words_on_no_list_are_asked_about() -> None:
+    """They may be children who come one after another, or lessons; one known name tells."""
+    with pytest.raises(RosterError):
+        read_roster("9:00 Xobrel\n9:15 Vemkat\n9:30 Jelbru\n9:45 Odelim")
+    assert len(read_roster("9:00 Xobrel\n9:15 Mia\n9:30 Jelbru\n9:45 Odelim").children) == 4

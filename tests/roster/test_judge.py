@@ -96,3 +96,11 @@ def test_where_most_pairs_may_be_two_children_so_may_the_others() -> None:
     judge = Judge([*known, "Xobrel, Tilo"])
     assert judge.several("Xobrel, Tilo") == Several(("Xobrel", "Tilo"), False)
     assert Judge(["Vost, Mia", "Tarn, Leo", "Quill, Anna", "Xobrel, Tilo"]).several("Xobrel, Tilo") is None
+
+
+@pytest.mark.parametrize(("line", "outcome"), [
+    ("Xobrel: Vemkat", Outcome.LEFT_OUT), ("Xobrel: Peanuts", Outcome.CHILD), ("Xobrel: Blue", Outcome.CHILD),
+    ("Mia: Vemkat", Outcome.CHILD), ("Xobrel Tarn: Vemkat", Outcome.CHILD)])
+def test_a_word_and_a_colon_before_another_on_no_list_is_asked_about(line: str, outcome: Outcome) -> None:
+    """Nothing tells whether the first is the child or stands over it; what is known of either does."""
+    assert read_roster(f"Anna\nLeo\n{line}\nEmma").lines[2].outcome is outcome

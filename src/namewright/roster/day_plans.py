@@ -16,7 +16,7 @@ from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
 from namewright.roster.headings import heading_reason
-from namewright.roster.known import is_given, opens_with_given
+from namewright.roster.known import is_given, is_known, opens_with_given
 from namewright.roster.names_in_text import Children, names_in
 from namewright.roster.pasted import COLUMN_SIGNS, Line
 from namewright.roster.prose import Aside, is_sentence
@@ -34,6 +34,8 @@ _MOST_TITLES = 2
 def from_a_day_plan(lines: Sequence[Line]) -> tuple[list[Line], list[Aside]]:
     """Return the lines that may be children or stand over some, and what is told of the others of a day with times."""
     timed = {at: rest for at, line in enumerate(lines) if (rest := _behind_a_time(line.text))}
+    if _may_be_a_day(lines, timed):
+        return [line for at, line in enumerate(lines) if at not in timed], [_perhaps(lines[at]) for at in timed]
     if not _is_a_day(list(timed.values())):
         return list(lines), []
     day, titles = _Day(lines, timed), _titles(lines, timed)
@@ -46,6 +48,13 @@ def from_a_day_plan(lines: Sequence[Line]) -> tuple[list[Line], list[Aside]]:
             else:
                 found.append(each)
     return found, told
+
+
+def _may_be_a_day(lines: Sequence[Line], timed: Mapping[int, str]) -> bool:
+    """Say whether each line is a time and one word that is on no list, so that nothing tells children from lessons."""
+    filled = sum(any(map(is_letter, line.text)) for line in lines)
+    return len(timed) == filled > _LEAST and all(
+        " " not in rest and rest.isalpha() and not is_known(rest) for rest in timed.values())
 
 
 def _titles(lines: Sequence[Line], timed: Mapping[int, str]) -> list[int]:

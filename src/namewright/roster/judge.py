@@ -12,17 +12,18 @@ from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
-from namewright.roster.beside import says_what_called, strip_numbering
+from namewright.roster.beside import is_word_about, says_what_called, strip_numbering
 from namewright.roster.capitals import is_titled
+from namewright.roster.care_words import CARE
 from namewright.roster.columns import stray_cells
 from namewright.roster.commas import comma_tells, family_first_by_comma
 from namewright.roster.dictated import told_aloud
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.header_words import HEADER_WORDS, SOLO_HEADERS
 from namewright.roster.headers import family_first, given_first
-from namewright.roster.heading_words import HEADING_WORDS
+from namewright.roster.heading_words import COLOURS, HEADING_WORDS, JOBS
 from namewright.roster.headings import heading_reason, is_placed
-from namewright.roster.known import is_family, is_given, is_given_alone, lean, opens_with_given
+from namewright.roster.known import is_family, is_given, is_given_alone, is_known, lean, opens_with_given
 from namewright.roster.name_order import Habits, Order, are_surely_given_first, order_of
 from namewright.roster.remarks import has_a_remark, remarks_by_comma, says_the_same_by_comma, with_remarks
 from namewright.roster.sentences import speaks_of_several, told_in_a_sentence
@@ -39,6 +40,7 @@ _SAID = pattern(r",\s+[a-zß-ÿ\d].*", needs=",")  # Vost Mira, née le 3/4
 _TWO_WORDS = pattern(r"\s*([^\W\d_][\w’'-]+),\s*([^\W\d_][\w’'-]+)\s*", needs=",")
 _OFTEN = 0.6
 _ABOVE = 10  # first lines among which a title may stand
+_SAYS = CARE | COLOURS | STATES | frozenset(HEADER_WORDS) | HEADING_WORDS | JOBS
 _FEW = 2  # lines tell little of how a list is written
 _MAX_ASKED = 2_000
 """Characters of a line that are looked through for several children: a longer one is no list of names but a text."""
@@ -156,6 +158,8 @@ def _perhaps_behind(text: str) -> Several | None:
     within = behind_a_word(text) or behind_a_sign(text)
     if within is None:
         return None
+    if behind_a_word(text) is None and _is_one_before_another(within.before, within.parts):
+        return Several(within.parts, False)
     known, several = within.are_known(), len(within.parts) > 1
     if leads_to_names(within.before):
         return Several(within.parts, False) if known or several else None
@@ -166,6 +170,13 @@ def _perhaps_behind(text: str) -> Several | None:
     signed = behind_a_word(text) is None
     shown = several and (ARROW.search(text) or all(" " in part for part in within.parts))
     return Several(within.parts, False) if shown or (known and (several or signed)) else None
+
+
+def _is_one_before_another(before: str, parts: Sequence[str]) -> bool:
+    """Say whether a word and a sign stand before another, both written as names and on no list: ``Xobrel: Vemka``."""
+    return len(parts) == 1 and all(
+        one.isalpha() and one.istitle() and not is_known(one) and not is_word_about(one) and fold(one) not in _SAYS
+        for one in (before, parts[0]))
 
 
 def _with_numbers(filled: list[str]) -> list[str]:
