@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import time
+
 import pytest
 
 from namewright.roster.children import Outcome
@@ -180,3 +182,11 @@ def test_a_word_of_lists_behind_a_picture_is_a_child_as_all_others_are() -> None
 def test_an_age_behind_a_name_that_is_a_title_tells_a_child() -> None:
     """The Chilean number RUT is a title of columns, and Rut a child."""
     assert [child.practice for child in read_roster("Rut (4)\nMira (5)\nLeo (4)").children] == ["Rut", "Mira", "Leo"]
+
+
+@pytest.mark.parametrize("text", ["☐ #☐ " * 12_000, "*5Tue☐ Leo VostName-" * 4_000])
+def test_a_line_without_an_end_is_looked_at_once(text: str) -> None:
+    """Signs one behind the other, or words that may be titles: it took over ten seconds."""
+    start = time.process_time()
+    read_roster(f"{text}\nMia Vost\nLeo Quill")
+    assert time.process_time() - start < 6

@@ -262,12 +262,12 @@ def asked_hand(title: str) -> Hand | None:
 @keeps_names(1024)
 def family_first(title: str) -> bool:
     """Say whether a header tells that whole names below it open with the family name."""
-    return bool(re.search(_FAMILY_THEN_GIVEN, _ordered(title)))
+    return len(title) <= _LONGEST_HEADER and bool(re.search(_FAMILY_THEN_GIVEN, _ordered(title)))
 
 
 def given_first(title: str) -> bool:
     """Say whether a header tells that whole names below it open with the given name."""
-    return bool(re.search(_GIVEN_THEN_FAMILY, _ordered(title)))
+    return len(title) <= _LONGEST_HEADER and bool(re.search(_GIVEN_THEN_FAMILY, _ordered(title)))
 
 
 def titles_for(columns: str) -> list[str]:

@@ -174,9 +174,8 @@ def _reason_by_words(words: list[str], text: str) -> Message | None:
 def _words(text: str) -> list[str]:
     """Return the folded words of a line, colons apart, without its number and without signs in front of it."""
     words = fold(strip_numbering(text)).replace(":", " : ").split()
-    while len(words) > 1 and not any(map(str.isalnum, words[0])) and words[0] not in ":-–—":
-        words = words[1:]
-    return words
+    first = (at for at, word in enumerate(words) if any(map(str.isalnum, word)) or word in ":-–—")
+    return words[next(first, len(words) - 1):] if words else words
 
 
 def _opens_with_a_marked_name(text: str) -> bool:

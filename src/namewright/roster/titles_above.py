@@ -27,8 +27,9 @@ from namewright.roster.name_order import BOTH_BY_COMMA
 from namewright.roster.shares import share
 from namewright.roster.vocabulary import ADULTS, NUMBER_UNITS, fold
 
-_SIGN = r"\s*(?:[-*•‣◦·–—▪■●○✓✔✗✘☐☑☒□▢◻►➢➤→§]|\[[ xX]?\])\s+(?=\S)"
-_COUNT = r"[>\s]*[(#]?0{0,3}(\d{1,3})(?:[.):\s-]|$)"
+# Within one line: a search of many empty ones would begin anew at each and run through all behind it.
+_SIGN = r"[^\S\n]*(?:[-*•‣◦·–—▪■●○✓✔✗✘☐☑☒□▢◻►➢➤→§]|\[[ xX]?\])[^\S\n]+(?=\S)"
+_COUNT = r"(?:>|[^\S\n])*[(#]?0{0,3}(\d{1,3})(?:[.):\s-]|$)"
 _BULLET, _NUMBER = pattern(_SIGN), pattern(_COUNT)
 _SIGNED = pattern(rf"^(?:{_SIGN}|{_COUNT})|,", re.MULTILINE)
 _ASIDE = pattern(r"\s[-–—|/]\s|[,:(\[]")
