@@ -25,7 +25,8 @@ from namewright.roster.known import is_given, lean, opens_with_given
 from namewright.roster.pasted import Line
 from namewright.roster.several import bracketed_label, is_titled_name, may_be_a_name
 from namewright.roster.shares import given_share, share
-from namewright.roster.vocabulary import AND, ANY_DAYS, GROUPS, fold
+from namewright.roster.sure_groups import are_surely_groups, is_of_adults, is_over_groups
+from namewright.roster.vocabulary import AND, ANY_DAYS, GROUPS, MONTHS, fold
 
 _LABEL = pattern(r"(.{2,60}?)(?:\s?:\s+|\s+=\s+)(?=\S)", needs=":=")
 _WITHIN = pattern(r"(.{2,60}?(?:\s?:\s+|\s+=\s+)[^\s,;&+:][^,;&+:]{1,40}?)\s+[-–—]\s+(?=\S)")
@@ -36,6 +37,7 @@ _TIMED = pattern(r"\s*\d{1,2}[:.h]\d\d(?!\d)")
 _PARTS = pattern(rf"\s*[,;，、+&/]\s*(?:(?:{AND})\s+)?|\s+(?P<and>{AND})\s+")
 _COMMA = pattern(r"[,;，、]")
 _INITIAL = pattern(r"\s[^\W\d_]\.$")
+_COUNT = pattern(r"\d{1,2}\s?[:=–—-]\s+(?=[^\W\d_])")
 _BRACKETS = pattern(r"[(\[][^()\[\]]*[)\]]")
 _ASIDE = pattern(r"\s[-–—]\s|,")
 _BETWEEN = pattern(r"[\s:/]+")
@@ -46,6 +48,7 @@ _MOSTLY, _HALF, _NEARLY_ALL = 0.6, 0.5, 0.9
 _SOME = 0.4
 _MOST_WHOLE = 0.75  # of whole names beside one whose family's name means something else, too: Kashish Pai
 _FEW_GROUPS, _MOST_WORDS = 2, 4
+_MOST_TITLES = 2
 _TIME = ":"
 _CROWD = 2.5  # names behind a label on the average: parents and pets come in twos
 
@@ -72,15 +75,34 @@ def from_labelled_groups(lines: Sequence[Line]) -> list[Line]:
     found = {at: group for at, head in heads.items() if at not in empty and (group := _group(head))}
     told = _told(found) if len(found) > 1 else {}
     told |= empty if told else {}
-    filled = sum(any(map(is_letter, line.text)) for line in lines)
-    if len(told) < max(2, _HALF * filled):
-        return list(lines)
-    return [each for at, line in enumerate(lines) for each in (_apart(line, told[at]) if at in told else (line,))]
+    filled = [at for at, line in enumerate(lines) if any(map(is_letter, line.text))]
+    told = told if len(told) >= max(2, _HALF * len(filled)) else {}
+    if len(told) < len(found):
+        told = _surely(found, empty, filled) or told
+    titles = _titles(lines, filled, told)
+    return [each for at, line in enumerate(lines) for each in (
+        _apart(line, told[at]) if at in told else (line.heading(line.text) if at in titles else line,))]
+
+
+def _surely(found: Mapping[int, _Group], empty: dict[int, _Group], filled: Sequence[int]) -> dict[int, _Group]:
+    """Return the lines that are groups by counts, form or names, where all lines but a title are; none where unsure."""
+    enough = len(found) + len(empty) >= max(1, _MOSTLY * len(filled)) or len(filled) - len(found) == 1
+    groups = {at: group for at, group in found.items() if not is_of_adults(group.label)} if enough else {}
+    sure = are_surely_groups([group.label for group in groups.values()], [group.names for group in groups.values()])
+    return {**groups, **empty} if sure else {}
+
+
+def _titles(lines: Sequence[Line], filled: Sequence[int], told: Mapping[int, _Group]) -> frozenset[int]:
+    """Return the lines over groups that are told, where nothing but groups stands below them."""
+    above = [at for at in filled if at < min(told, default=0)]
+    alone = len(above) + len(told) == len(filled) and len(above) <= _MOST_TITLES
+    return frozenset(at for at in above if alone and _head(lines[at].text) is None and is_over_groups(lines[at].text))
 
 
 def _names_nobody(head: _Head) -> bool:
     """Say whether a word for nobody stands where other lines have names: ``October: none :(``."""
-    return fold(head.rest).strip(" !.,:;()-–—") in NOBODY and not opens_with_given(head.label)
+    named = opens_with_given(head.label) and MONTHS.isdisjoint(_label_words(head.label))
+    return fold(head.rest).strip(" !.,:;()-–—") in NOBODY and not named
 
 
 def _apart(line: Line, group: _Group) -> Iterator[Line]:
@@ -130,6 +152,8 @@ def _head(text: str) -> _Head | None:
     label = _ARROWED.match(text) or _LABEL.match(text) or _DASHED.match(text)
     if label and (within := _WITHIN.match(text)) and _is_no_name(text[label.end() :], text[within.end() :]):
         label = within  # Mon: chess – Mia, Leo
+    if label and (count := _COUNT.match(text, label.end())):  # Milk = 3: Mia, Leo, Ava
+        return _Head(text[: count.end()].rstrip(" :–—=-"), text[count.end() :])
     return _Head(label[1].strip(), text[label.end() :]) if label else _without_a_sign(text)
 
 

@@ -261,8 +261,8 @@ def _is_about(label: Labelled, children: Children) -> bool:
     words = [bare_word(word) for word in label.bare.split()]
     if children.hold(words):
         return is_titled(label.bare) and not children.are(words) and begins_small(label.rest)
-    if is_titled(label.bare) and opens_with_given(label.bare):
-        return False
+    if labelled(label.rest) or (is_titled(label.bare) and opens_with_given(label.bare)):
+        return False  # Stop 7 – Elm St: Mira
     names = [[bare_word(word) for word in part.split() if has_capital(word)] for part in _parts(label.rest)]
     return any(names) and all(children.hold(name) for name in names if name) and not begins_small(label.rest)
 
@@ -298,7 +298,7 @@ def _listed_again(lines: Sequence[Line], texts: _Texts) -> Iterator[tuple[int, A
     seen = set(own)
     for at, label in texts.labels.items():
         parts = _parts(label.rest)
-        if opens_with_given(label.bare) or not parts or not all(map(_may_be_a_child, parts)):
+        if opens_with_given(label.bare) or labelled(label.rest) or not parts or not all(map(_may_be_a_child, parts)):
             continue
         names = set(map(fold, parts))
         whole = all(" " in part for part in parts)

@@ -1,0 +1,82 @@
+"""Whether labels with names behind them are surely groups, be their words on no list: by counts, by form, by the names.
+
+``Packed lunch (3): Mia, Leo, Ava`` counts its names, and so does every label beside it; ``Sand = Mia V., Leo T.``
+writes an initial behind each name and none in a label; and where nearly all names are known and hardly a label is,
+these are no children. Pure; which lines have a label is said by ``labelled_groups``.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from itertools import chain
+
+from namewright.names.casing import begins_small
+from namewright.names.clusters import is_letter
+from namewright.names.particles import PARTICLES
+from namewright.patterns import pattern
+from namewright.roster.beside import INITIALLED
+from namewright.roster.capitals import is_titled
+from namewright.roster.known import is_given, lean
+from namewright.roster.shares import given_share, share
+from namewright.roster.vocabulary import LEADERS, OTHER_PEOPLE, TITLES, fold
+
+_COUNT = pattern(r"^(?:(?P<first>\d{1,2})(?:\s?[x×])?\s)?(?P<words>.*?[^\W\d_].*?)"
+                 r"(?:\s*[(\[]\s*(?P<inside>\d{1,2})[^\W\d_ ]{0,3}\s*[)\]]|\s*[-–—=:×]\s*(?P<last>\d{1,2}))?$")
+_ADULTS = OTHER_PEOPLE | LEADERS | TITLES
+_NEARLY_ALL, _MOSTLY, _HALF, _FEW_OF_ALL = 0.9, 0.8, 0.5, 0.34
+_CROWD, _PAIR = 2.5, 2.0  # names behind a label on the average: parents and pets come in twos
+_ALONE = 3  # names behind the only label of a list
+
+
+def is_of_adults(label: str) -> bool:
+    """Say whether a label names grown-ups or somebody of a family: ``Teachers``, ``Frau Vost``."""
+    return any(fold(word.strip(".:’'")) in _ADULTS for word in label.split())
+
+
+def are_surely_groups(labels: Sequence[str], names: Sequence[Sequence[str]]) -> bool:
+    """Say whether each label, with its names, is surely a group and no child; ``names`` may be names by their form."""
+    every = list(chain.from_iterable(names))
+    if not every or (len(labels) == 1 and len(every) < _ALONE) or max(map(len, names)) < 2:
+        return False
+    if len(set(map(fold, every))) < _NEARLY_ALL * len(every):
+        return False
+    if len(labels) > 1 and _are_counted(labels, names):
+        return True
+    perhaps = share(map(_may_be_a_child, labels))
+    initialled = share(INITIALLED.fullmatch(name) is not None for name in every)
+    if initialled >= _NEARLY_ALL and not any(INITIALLED.fullmatch(label) for label in labels) and perhaps < _HALF:
+        return True
+    if given_share(every) >= _NEARLY_ALL:
+        return perhaps < _HALF
+    phrases = any(map(_is_a_phrase, labels))
+    return perhaps < _FEW_OF_ALL and len(labels) > 1 and len(every) >= (_PAIR if phrases else _CROWD) * len(labels)
+
+
+def is_over_groups(text: str) -> bool:
+    """Say whether a line that stands over groups alone is their title: one word, words in small letters or a figure."""
+    words = text.split()
+    told = len(words) == 1 or any(map(str.isdigit, text)) or _is_a_phrase(text)
+    return told and not lean(words[0].strip(",:")) > 0
+
+
+def _are_counted(labels: Sequence[str], names: Sequence[Sequence[str]]) -> bool:
+    """Say whether the labels tell how many names stand behind each."""
+    counts = [match["first"] or match["inside"] or match["last"] if (match := _COUNT.match(label)) else None
+              for label in labels]
+    right = [count is not None and int(count) == len(some) for count, some in zip(counts, names, strict=True)]
+    return sum(right) > 1 and share(right) >= _MOSTLY
+
+
+def _may_be_a_child(label: str) -> bool:
+    """Say whether a label is written as a name, and is known as one: ``Mira``, ``Xobrel Smith``; no ``Art table``."""
+    match = _COUNT.match(label)
+    words = [word for word in (match["words"] if match else label).split() if any(map(is_letter, word))]
+    if not words or not is_titled(" ".join(words)) or any(map(str.isdigit, "".join(words))):
+        return False
+    return is_given(words[0].strip("'’s")) or is_given(words[0]) or (
+        len(words) > 1 and any(lean(word) != 0 for word in words))
+
+
+def _is_a_phrase(label: str) -> bool:
+    """Say whether a label goes on in small letters, as no name does: ``Play dough``, ``Pâte à modeler``."""
+    return any(begins_small(word) and fold(word) not in PARTICLES for word in label.split()[1:])

@@ -1,0 +1,94 @@
+"""Groups told by counts, by initials and by known names: never merged, and no label is a child, be it on no list."""
+
+from __future__ import annotations
+
+import pytest
+
+from namewright.roster.children import Outcome, RosterError
+from namewright.roster.parsing import read_roster
+from namewright.roster.sure_groups import are_surely_groups, is_of_adults, is_over_groups
+
+KNOWN = [["Mira", "Tilo", "Anna"], ["Emil", "Bruno"], ["Zoé", "Ida", "Leo", "Ava"]]
+UNKNOWN = [["Fántain", "Ámdiam", "Xairfön"], ["Quorrik", "Vexil"], ["Thoum", "Gaskwan", "Peldro", "Wimsu"]]
+LABELS = [["Hot lunch", "Vegetarian", "Milk only"], ["Sin gluten", "Menú normal", "Come en casa"],
+          ["Sans porc", "Cantine", "Panier-repas"], ["Ohne Milch", "Brotdose", "Mittagessen"],
+          ["Senza glutine", "Mensa", "Pasto da casa"], ["Dieta", "Refeição normal", "Lanche de casa"]]
+
+
+def made(text: str) -> list[str]:
+    try:
+        return [child.practice for child in read_roster(text).children]
+    except RosterError:
+        return []
+
+
+def flat(names: list[list[str]]) -> list[str]:
+    return [name for some in names for name in some]
+
+
+@pytest.mark.parametrize("labels", LABELS)
+@pytest.mark.parametrize("form", ["{} ({}): ", "{} ({}) – ", "{} – {} – ", "{} [{}] -> ", "{} = {}: "])
+@pytest.mark.parametrize("sign", [", ", "; ", " / "])
+@pytest.mark.parametrize("names", [KNOWN, UNKNOWN])
+def test_a_count_that_is_right_tells_a_group(names: list[list[str]], sign: str, form: str, labels: list[str]) -> None:
+    text = "\n".join(form.format(label, len(some)) + sign.join(some)
+                     for label, some in zip(labels, names, strict=True))
+    assert made(text) == flat(names)
+    assert made(f"Mensa 12/03\n{text}") == flat(names)
+
+
+@pytest.mark.parametrize("labels", [*LABELS, ["Sand", "Blocks", "Art table"], ["Eau", "Sciences", "Dînette"]])
+@pytest.mark.parametrize("names", [KNOWN, UNKNOWN])
+def test_an_initial_behind_each_name_tells_a_group(names: list[list[str]], labels: list[str]) -> None:
+    text = "\n".join(f"{label} = " + ", ".join(f"{name} V." for name in some)
+                     for label, some in zip(labels, names, strict=True))
+    assert made(text) == flat(names)
+
+
+@pytest.mark.parametrize(("labels", "join"), [
+    (["Blocks", "Sand", "Play dough"], "and"), (["Arte", "Casita", "Ciencias"], "y"),
+    (["Eau", "Pâte à modeler", "Graphisme"], "et"), (["Knete", "Bauecke", "Maltisch"], "und"),
+    (["Pittura", "Pasta di sale", "Travasi"], "e"), (["Blocos", "Areia e água", "Escrita"], "e")])
+@pytest.mark.parametrize("title", ["", "Angoli\n", "Ecken Woche 3\n", "Rincones, semana 8\n", "Center rotation\n"])
+def test_known_names_behind_words_on_no_list(title: str, join: str, labels: list[str]) -> None:
+    text = "\n".join(f"{label} – {', '.join(some[:-1])} {join} {some[-1]}"
+                     for label, some in zip(labels, KNOWN, strict=True))
+    assert made(title + text) == flat(KNOWN)
+    assert not any(line.outcome is Outcome.LEFT_OUT for line in read_roster(title + text).lines)
+
+
+def test_one_group_alone_and_its_title() -> None:
+    assert made("Angoli settimana 23\nPittura = Apríl, Mira, Leo, Anna") == ["Apríl", "Mira", "Leo", "Anna"]
+
+
+@pytest.mark.parametrize(("labels", "names"), [
+    (["Mira", "Leo"], [["Jana", "Paul"], ["Eva", "Jan"]]),  # children and their grown-ups
+    (["Mira", "Leo"], [["Xairfön", "Vexil", "Thoum"], ["Peldro", "Wimsu", "Quorrik"]]),
+    (["Xobrel", "Tarnul"], [["Peanuts", "Dairy"], ["Eggs", "Soy"]]),
+    (["Xobrel", "Tarnul"], [["Peanuts", "Dairy", "Soy"], ["Peanuts", "Dairy", "Soy"]]),
+    (["Mira (2)", "Leo (3)"], [["Jana", "Paul", "Max"], ["Eva", "Jan"]]),  # ages
+    (["Blocks", "Sand"], [["Mira"], ["Leo"]]), (["Blocks"], [["Mira", "Leo"]]),
+])
+def test_what_may_be_children_and_what_is_said_of_them_is_unsure(labels: list[str], names: list[list[str]]) -> None:
+    assert not are_surely_groups(labels, names)
+
+
+def test_labels_of_adults_and_titles() -> None:
+    assert [is_of_adults(label) for label in ("Parents", "Frau Vost", "Hot lunch")] == [True, True, False]
+    told = [is_over_groups(text) for text in ("Ecken Woche 3", "Angoli", "Mira", "Xobrel Tarn")]
+    assert told == [True, True, False, False]
+
+
+def test_a_stop_with_the_street_of_another_is_no_line_about_children() -> None:
+    text = "Stop 1 – Elm St: Mira, Leo\nStop 2 – Oak Ave: Anna, Emil\nStop 3 – Elm St: {}"
+    assert made(text.format("Zoé")) == ["Mira", "Leo", "Anna", "Emil", "Zoé"]
+    assert made(text.format("Xobrel"))[-1] == "Xobrel"
+
+
+def test_lines_of_one_word_in_common_leave_no_other_behind() -> None:
+    text = "Hot lunch: Vexil B., Thoum C.\nPacked lunch: Peldro D., Wimsu E.\nVegetarian: Quorrik F., Gask G."
+    assert made(text) == ["Vexil", "Thoum", "Peldro", "Wimsu", "Quorrik", "Gask"]
+
+
+def test_a_month_that_is_a_name_has_nobody() -> None:
+    assert "January" not in made("October: Mira, Leo\nNovember: Anna, Emil\nJanuary: none :(")
