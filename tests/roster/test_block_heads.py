@@ -78,3 +78,21 @@ def test_names_on_no_list_that_lost_their_bullets_are_asked_about() -> None:
     roster = read_roster("- Xobrel\n- Vemka\nJelbru\n- Pesku\nNiftam\n- Trumlu\n- Odelim\n- Quorlet")
     assert [report.outcome for report in roster.lines].count(Outcome.LEFT_OUT) == 2
     assert not [report for report in roster.lines if report.outcome is Outcome.HEADING]
+
+
+@pytest.mark.parametrize("head", ["Stop {} – Oak Ave, 7:1{}", "Paragem {} – Igreja, 7:2{}", "Arrêt {} – Stade, 7:{}0",
+                                  "Haltestelle {} – Markt, 7:3{}", "Vlimbo {}", "Fermata n° {} – Chiesa, 7.1{}"])
+@pytest.mark.parametrize("title", ["", "Ruta 34\n\n", "Car 24\n"])
+@pytest.mark.parametrize("names", [["Mira Vost", "Leo Tarn", "Ana Ruiz"], ["Vost, Mira", "Tarn, Leo", "Ruiz, Ana"],
+                                   ["Mira", "Leo", "Ana"], ["Xobrel", "Tarnul", "Outhna"]])
+def test_one_word_that_counts_heads_blocks(names: list[str], title: str, head: str) -> None:
+    text = f"{title}{head.format(1, 1)}\n{names[0]}\n{names[1]}\n\n{head.format(2, 2)}\n{names[2]}"
+    assert made(text) == [name.split()[-1] if "," in name else name.split()[0] for name in names]
+
+
+def test_a_name_behind_a_count_is_never_lost() -> None:
+    roster = read_roster("Vlimbo 1 – Tom\nMira Vost\nVlimbo 2 – Emil\nLeo Tarn")
+    asked = [report.text for report in roster.lines if report.outcome is Outcome.LEFT_OUT]
+    named = [child.practice for child in roster.children]
+    assert all(any(name in text for text in (*asked, *named)) for name in ("Tom", "Emil", "Mira", "Leo"))
+    assert made("Ava 1\nMira\nAva 2\nLeo") == ["Ava", "Mira", "Ava", "Leo"]

@@ -71,3 +71,11 @@ def test_a_question_that_comes_again_stays_with_who_asked() -> None:
     asked = "What time is it?"
     names = ["Xobrel", "Vemka", "Jelbru", "Pesku"]
     assert made(chat("Xobrel", asked, "Vemka", asked, "Jelbru", asked, "Pesku")) == names
+
+
+@pytest.mark.parametrize("reply", ["ok", "Super", "Perfetto", "Parfait!", "Perfecto", "Perfeito", "Can't wait", "Top"])
+@pytest.mark.parametrize("mark", ["", "- ", "✅ "])
+def test_an_answer_to_a_list_in_one_message_is_no_child(mark: str, reply: str) -> None:
+    names = ["Mira", "Tilo", "Xobrel", "Emil"]
+    listed = "\n".join(f"{mark}{name}" for name in names)
+    assert made(f"{chat('Who is in the play:')}\n{listed}\n{chat(reply, sender='Ute Lund')}") == names

@@ -264,3 +264,10 @@ def test_whole_names_under_a_title_of_given_names(title: str) -> None:
     alone = f"{title}\tRoom\nMia Rose\t1\nLeo Paul\t1\nAnna Lena\t2\nJean Luc\t2"
     if title not in {"Nombre", "Nome"}:  # below these stand whole names as often
         assert next(iter(read_roster(alone).children)).practice == "Mia Rose"
+
+
+@pytest.mark.parametrize("title", ["Naam", "Leerling", "Namn", "Navn"])
+@pytest.mark.parametrize("sign", ["\t", ";", " | "])
+def test_a_title_of_names_over_days_that_are_not_known(title: str, sign: str) -> None:
+    rows = [(title, "ma", "di", "wo", "do", "vr"), ("Mira VOST", *"xxzxx"), ("Xobrel TARN", *"xxxxz")]
+    assert [child.practice for child in read_roster("\n".join(map(sign.join, rows))).children] == ["Mira", "Xobrel"]

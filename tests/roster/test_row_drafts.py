@@ -64,3 +64,22 @@ def test_a_sentence_among_few_lines_is_asked_about(line: str) -> None:
                                   "Xobrel Vemka geb. 3.4.2021", "¡NUEVA! Xobrel Vemka"])
 def test_a_name_with_something_beside_it_is_no_sentence(line: str) -> None:
     assert draft_rows(unfold([line, "Jelbru Odel", "Pesku Nift"]))[0].outcome is Outcome.CHILD
+
+
+@pytest.mark.parametrize("word", ["free", "libre", "libero", "livre", "break", "festivo", "férié", "feriado"])
+@pytest.mark.parametrize("sign", ["\t", ";", " | "])
+def test_a_slot_in_small_letters_is_nobody(word: str, sign: str) -> None:
+    slots = [f"8:{at}0{sign}{name}" for at, name in enumerate(["Mira Vost", word, "Leo Tarn", "Xobrel Quix", word])]
+    roster = read_roster("\n".join(slots))
+    assert [child.practice for child in roster.children] == ["Mira", "Leo", "Xobrel"]
+    assert [roster.lines[at].outcome for at in (1, 4)] == [Outcome.HEADING] * 2
+
+
+def test_an_unknown_word_in_small_letters_is_asked_about_and_a_given_name_made() -> None:
+    rows = "8:00\tMira Vost\n8:10\t{}\n8:20\tLeo Tarn\n8:30\tXobrel Quix"
+    roster = read_roster(rows.format("ledig"))
+    assert [child.practice for child in roster.children] == ["Mira", "Leo", "Xobrel"]
+    assert roster.lines[1].outcome is Outcome.LEFT_OUT
+    assert [child.practice for child in read_roster(rows.format("anna")).children] == ["Mira", "Anna", "Leo", "Xobrel"]
+    small = read_roster("8:00\tmira\n8:10\txobrel\n8:20\tleo\n8:30\ttarnul")
+    assert [child.practice for child in small.children] == ["Mira", "Xobrel", "Leo", "Tarnul"]

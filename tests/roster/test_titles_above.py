@@ -154,3 +154,15 @@ def test_empty_lines_cost_next_to_nothing() -> None:
     start = time.process_time()
     assert len(read_roster("\n" * 40_000 + "Mia\nLeo").children) == 2
     assert time.process_time() - start < 12
+
+
+@pytest.mark.parametrize("title", ["Targhette", "Garderobenschilder", "Vlimbo krast"])
+def test_unknown_words_over_one_line_of_names_are_asked_about(title: str) -> None:
+    for names in ("Mira, Leo, Ana, Tom, Eva", "Mira Vost, Leo Tarn, Ana Ruiz, Tom Berg"):
+        roster = read_roster(f"{title}\n\n{names}")
+        assert len(roster.children) == names.count(",") + 1
+        assert roster.lines[0].outcome is not Outcome.CHILD
+
+
+def test_a_given_name_over_one_line_of_names_is_a_child() -> None:
+    assert len(read_roster("Emil\n\nMira, Leo, Ana, Tom, Eva").children) == 6

@@ -6,6 +6,7 @@ April and June, and where each block opens in capitals and no other line has the
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Mapping, Sequence
 from itertools import pairwise
 
@@ -20,6 +21,7 @@ from namewright.roster.vocabulary import MONTH_NUMBERS, fold
 
 _NO_LETTERS = pattern(r"[^\w\s.]+")
 _BEFORE_ASIDE = pattern(r"\s*[(\[:]|\s+[-–—|/]\s")
+_COUNTED = pattern(r"\s*([^\W\d_]{2,20})\s+(?:[Nn][°ºr]\.?\s*|#)?(\d{1,2})(?![\d:.h/])")
 _YEAR = 12
 _MANY = 4  # months in order are never children; fewer are where something else speaks for it
 _FEW = 2
@@ -41,6 +43,10 @@ def block_heads(texts: Sequence[str], filled: Mapping[int, str]) -> Heads:
     openers = [at for at in filled if not at or not texts[at - 1].strip()]
     if months := _months(filled, frozenset(openers)):
         return Heads(frozenset(months), frozenset(_above(months[0], filled)))
+    if counted := _counted(filled):
+        above = frozenset(at for at in _above(counted[0], filled) if any(map(str.isdigit, filled[at])))
+        sure = _tell_no_name([filled[at] for at in counted])
+        return Heads(frozenset(counted), above) if sure else Heads(titles=above, doubtful=frozenset(counted))
     if bare := _over_bullets(filled):
         below = [strip_numbering(text) for at, text in filled.items() if at not in bare]
         known = given_share(below) >= _MOST_BULLETED  # else these may be names as the others are, their bullets lost
@@ -65,6 +71,27 @@ def _over_bullets(filled: Mapping[int, str]) -> list[int]:
     most = share(bulleted.values()) >= _MOST_BULLETED and sum(bulleted.values()) + len(heads) == len(filled)
     named = any(is_given(filled[at].split()[0].strip(",:")) for at in heads)
     return heads if most and len(heads) >= _FEW and not named else []
+
+
+def _counted(filled: Mapping[int, str]) -> list[int]:
+    """Return the lines that open with one word and count from one on, each over lines without: ``Stop 2 – Oak Ave``."""
+    found = {at: match for at, text in filled.items() if (match := _COUNTED.match(text)) and not is_given(match[1])}
+    word = next(iter(Counter(fold(match[1]) for match in found.values()).most_common(1)), ("", 0))[0]
+    heads = [at for at, match in found.items() if fold(match[1]) == word]
+    numbers = [int(found[at][2]) for at in heads]
+    if len(heads) < _FEW or numbers != list(range(1, len(numbers) + 1)) or heads[-1] == max(filled):
+        return []
+    over = not any(one in heads and two in heads for one, two in pairwise(filled))
+    plain = share(not any(map(str.isdigit, text)) for at, text in filled.items() if at not in heads and at > heads[0])
+    return heads if over and plain >= _MOSTLY else []
+
+
+def _tell_no_name(heads: Sequence[str]) -> bool:
+    """Say whether what stands behind the counts is nothing, has a figure or comes again, and is no known name."""
+    behind = [_COUNTED.sub("", text, count=1).strip(" :–—-.)") for text in heads]
+    again = Counter(map(fold, behind))
+    return not any(map(opens_with_given, behind)) and all(
+        not text or any(map(str.isdigit, text)) or again[fold(text)] > 1 for text in behind)
 
 
 def _coloured(filled: Mapping[int, str], openers: Sequence[int], texts: Sequence[str]) -> list[int]:

@@ -22,6 +22,12 @@ _LEFT_OUT = word_set("""
     omitted, omitido, omitida, omitidos, omis, omise, absente, weggelassen, ausgeschlossen, omesso, omessa, oculto,
     oculta, ocultado, ocultada, deleted, eliminado, eliminaste, supprime, geloscht, eliminato, apagada""")
 """Last words of what a program writes in place of a picture or of a message that was taken back."""
+_REPLIES = word_set("""
+    ok, okay, k, yes, yay, great, perfect, super, awesome, got it, can't wait, can’t wait, will do, noted, sounds good,
+    cool, top, toll, prima, klasse, perfekt, alles klar, passt, ja, gerne, parfait, genial, d'accord, d’accord, oui,
+    bien recu, c'est note, c’est note, perfecto, vale, claro, si, de acuerdo, estupendo, entendido, perfetto, va bene,
+    certo, ottimo, d'accordo, d’accordo, ricevuto, perfeito, combinado, sim, otimo, certo, fixe, boa, recebido""")
+"""Messages that answer another and name nobody, without their signs."""
 _HALF, _FEW = 0.5, 2
 _SHORT = 6  # words of such a line
 
@@ -31,10 +37,15 @@ def from_a_chat(lines: Sequence[Line], typed: Sequence[str]) -> list[Line]:
 
     ``typed`` are the lines before times and senders were taken off, by the origin of each line.
     """
+    lines = [line.heading(typed[line.origin]) if _is_a_reply(line) else line for line in lines]
     said = sum(CHAT in line.notes for line in lines)
     if said < max(_FEW, _HALF * sum(bool(line.text.strip()) for line in lines)):
         return list(lines)
     return [line.heading(typed[line.origin]) if _names_nobody(line) else line for line in lines]
+
+
+def _is_a_reply(line: Line) -> bool:
+    return CHAT in line.notes and fold(line.text).strip(" .!…") in _REPLIES
 
 
 def _names_nobody(line: Line) -> bool:

@@ -168,7 +168,7 @@ _SAYS_NAME = word_set("""
     estudiante, voornaam, achternaam, pupil, pupils, learner, learners, nino/a, nina/o, ninos, alunna, crianca,
     criancas, kiddo, kiddos, participant, participants, participante, participantes, teilnehmer, teilnehmerin,
     teilnehmende, partecipante, partecipanti, educando, educanda, kindname, kindsname, kindername, schulername,
-    nominativo, nominativi""")
+    nominativo, nominativi, naam, leerling, leerlingen, roepnaam, namn, navn, fornavn, etternavn""")
 SAYS_NAME = _SAYS_NAME | {fold(word) for role in (Role.FULL, Role.GIVEN, Role.FAMILY)
                           for word in FURTHER_TITLES[role] if not word.isascii()}
 """A header cell with one of these makes a header row by itself: no child is called so."""

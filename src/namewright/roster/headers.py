@@ -14,6 +14,7 @@ from itertools import pairwise
 from namewright.message import Problem
 from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
+from namewright.roster.buddies import with_buddies
 from namewright.roster.header_words import (
     ABOUT_THE_CHILD,
     ASKING,
@@ -73,7 +74,8 @@ def header_roles(cells: Sequence[str]) -> tuple[Role, ...] | None:
     filled = [cell for cell in cells if cell]
     if len(filled) < 2:
         return None
-    known = _without_second_persons(cells, _without_second_names(cells, [header_role(cell) for cell in cells]))
+    known = with_buddies(cells, [header_role(cell) for cell in cells])
+    known = _without_second_persons(cells, _without_second_names(cells, known))
     count = sum(role is not None for role in known)
     if not NAME_ROLES.intersection(known) or not (
         _says_name(cells, known) or (count >= 2 and count * 2 >= len(filled))

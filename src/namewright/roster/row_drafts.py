@@ -12,6 +12,7 @@ from namewright.message import Message, message
 from namewright.named_tuples import NamedTuple
 from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
+from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
 from namewright.roster.children import Outcome
@@ -21,13 +22,15 @@ from namewright.roster.further_names import lines_of_others
 from namewright.roster.further_rows import further_rows, is_about_others, rows_by_grown_up
 from namewright.roster.header_words import SOLO_HEADERS
 from namewright.roster.headers import header_role, header_roles
+from namewright.roster.heading_words import FREE_SEATS, NO_SCHOOL
 from namewright.roster.headings import heading_reason
-from namewright.roster.known import is_family, is_given, is_known
+from namewright.roster.known import is_family, is_given, is_known, lean
 from namewright.roster.names_in_text import openers
 from namewright.roster.no_names import is_nobody
 from namewright.roster.pasted import CHAT, Line
 from namewright.roster.prose import is_sentence
 from namewright.roster.rows import ONE_EACH, Entry, LeftOut, read_row, settle
+from namewright.roster.shares import share
 from namewright.roster.unfolding import Unfolded
 from namewright.roster.unlike import perhaps_unlike
 from namewright.roster.vocabulary import NAME_ROLES, fold
@@ -36,6 +39,7 @@ from namewright.settings import NamePart
 _ABOVE_HEADER = message("roster.above_header")
 _ASIDE = pattern(r"\S+(?:[,;:]|\s+[-–—=/(])\s*\S")  # Xobrel, needs help
 _IF_CHILD = message("roster.if_child")  # a header that is judged by what stands below it may be one after all
+_ENOUGH, _MOSTLY = 3, 0.6  # rows, and the share of them that is written as names are
 _CERTAIN_HEADER = 3
 """So many header words in one row are no child, even with other words between them."""
 
@@ -70,7 +74,31 @@ def draft_rows(found: Unfolded) -> list[Draft]:
                 table = table._replace(roles=roles, titles=row.cells)
         else:
             drafts.append(_draft_row(row, table, found))
-    return _without_merged([_doubted(draft, found) for draft in drafts], found)
+    return _without_merged(_without_small([_doubted(draft, found) for draft in drafts], found), found)
+
+
+def _without_small(drafts: list[Draft], found: Unfolded) -> list[Draft]:
+    """Leave out rows of a table whose name is in small letters where hardly another is: ``8:30 | free``.
+
+    A word for nobody or no school is told, any other but a known given name asked about.
+    """
+    small = [begins_small(_called(draft.entry)) for draft in drafts if draft.entry]
+    if not found.table.delimiter or len(small) < _ENOUGH or share(not each for each in small) < _MOSTLY:
+        return drafts
+    return [_small_told(draft, _called(draft.entry)) if draft.entry and begins_small(_called(draft.entry)) else draft
+            for draft in drafts]
+
+
+def _small_told(draft: Draft, words: str) -> Draft:
+    if fold(words) in FREE_SEATS | NO_SCHOOL:
+        return Draft(draft.row, Outcome.HEADING, notes=(message("roster.sentence"),))
+    if lean(words.split()[0]) > 0 or fold(words.split()[0]) in PARTICLES:
+        return draft
+    return Draft(draft.row, Outcome.LEFT_OUT, notes=perhaps_unlike(words).notes)
+
+
+def _called(entry: Entry) -> str:
+    return entry.reading.given or entry.reading.family or entry.reading.goes_by or "?"
 
 
 def _doubted(draft: Draft, found: Unfolded) -> Draft:

@@ -40,7 +40,8 @@ _ENOUGH = 3  # lines with a sign
 _MOST_ABOVE, _MOST_OVER = 8, 4  # lines over the first number, of which a letter has some; over columns
 _MANY = 5  # lines that are all alike, where no empty line parts the first from them
 _MOSTLY, _NEARLY_ALL = 0.6, 0.8
-_LONGEST = 200
+_LONGEST, _LONGEST_LIST = 200, 2_000
+_PAIR = 2  # lines: a title and all names
 
 
 class Above(NamedTuple):
@@ -56,7 +57,17 @@ def titles_above(lines: Sequence[str], delimiter: str = "") -> Above:
     ``delimiter`` parts the columns of a table without titles: a line over it that has none may be one, too.
     """
     above = _by_signs(lines, delimiter) if delimiter or _SIGNED.search("\n".join(lines)) else Above()
-    return Above(above.sure, above.doubtful.union(_over_asides(lines)))
+    return Above(above.sure, above.doubtful.union(_over_asides(lines), _over_one_line(lines)))
+
+
+def _over_one_line(lines: Sequence[str]) -> Iterator[int]:
+    """Yield a line of unknown words over the only other one, which has many names: ``Targhette``."""
+    filled = {at: line for at, line in enumerate(lines) if any(map(is_letter, line))}
+    if len(filled) == _PAIR and len(filled[max(filled)]) <= _LONGEST_LIST:
+        first, second = (filled[at] for at in sorted(filled))
+        names = second.count(",") >= _ENOUGH and not _NAMES_BEHIND.search(first)
+        if names and not NAME_LABEL.match(first) and not is_title(first) and not any(map(is_given, first.split())):
+            yield min(filled)
 
 
 def _by_signs(lines: Sequence[str], delimiter: str) -> Above:
