@@ -128,3 +128,11 @@ def test_times_before_single_words_on_no_list_are_asked_about() -> None:
     with pytest.raises(RosterError):
         read_roster("9:00 Xobrel\n9:15 Vemkat\n9:30 Jelbru\n9:45 Odelim")
     assert len(read_roster("9:00 Xobrel\n9:15 Mia\n9:30 Jelbru\n9:45 Odelim").children) == 4
+
+
+@pytest.mark.parametrize("sign", [" ", " – ", "\t"])
+def test_breaks_among_talks_make_no_day_of_names_on_no_list(sign: str) -> None:
+    names = ["Fántain Vostrin", "Ámdiam Tarnö", "Xairfön Quorrik", "Vexil Zandel", "Thoum Gask", "Peldro Wimsu"]
+    slots = [names[0], "Pause", *names[1:3], "frei", *names[3:], "Pause"]
+    text = "\n".join(f"8:{10 + 5 * at}-8:{15 + 5 * at}{sign}{slot}" for at, slot in enumerate(slots))
+    assert [child.practice for child in read_roster(text).children] == [name.split()[0] for name in names]

@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from namewright.roster.children import Outcome
+from namewright.roster.kin import are_grown_ups_behind
 from namewright.roster.parsing import read_roster
 
 CHAINS = [
@@ -46,3 +47,18 @@ def test_below_the_class_such_lines_are_about_it() -> None:
 @pytest.mark.parametrize("text", ["Jonas Vater\nMia Vost\nLeo Tarn", "Mia de Leo\nAva di Marco\nNoah do Vale"])
 def test_a_name_that_looks_so_is_one(text: str) -> None:
     assert len(read_roster(text).children) == 3
+
+
+@pytest.mark.parametrize("behind", ["maman et papa", "papi et tata", "avô e mãe", "mãe e tia", "Mom and Nanny",
+                                    "Oma & Opa", "mamá y abuela", "mamma e zia", "Grandpa, Aunt"])
+@pytest.mark.parametrize("form", ["{} – {}", "{} - {}", "{}: {}", "{} -> {}"])
+def test_who_comes_with_a_child_is_no_other_child(form: str, behind: str) -> None:
+    names = ["Mira Vost", "Xobrel Quix", "Leo Tarn"]
+    roster = read_roster("\n".join(form.format(name, behind) for name in names))
+    assert [child.practice for child in roster.children] == ["Mira", "Xobrel", "Leo"]
+
+
+def test_children_who_are_called_so_are_not_taken_for_kin() -> None:
+    assert not are_grown_ups_behind("Anna – Tia and Zia")
+    assert not are_grown_ups_behind("Anna – mom, Leo")
+    assert are_grown_ups_behind("Anna – mom, Tia")

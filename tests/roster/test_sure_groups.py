@@ -92,3 +92,9 @@ def test_lines_of_one_word_in_common_leave_no_other_behind() -> None:
 
 def test_a_month_that_is_a_name_has_nobody() -> None:
     assert "January" not in made("October: Mira, Leo\nNovember: Anna, Emil\nJanuary: none :(")
+
+
+def test_a_driver_over_stops_is_nobody_of_them() -> None:
+    text = ("Ruta 34\nConductor: Sr. Vost\nParada 1 – Plaza: Xairfön, Vexil, Thoum\n"
+            "Parada 2 – Iglesia: Peldro, Wimsu, Quorrik")
+    assert made(text) == ["Xairfön", "Vexil", "Thoum", "Peldro", "Wimsu", "Quorrik"]

@@ -17,7 +17,7 @@ from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
 from namewright.roster.headings import heading_reason
 from namewright.roster.known import is_given, is_known, opens_with_given
-from namewright.roster.names_in_text import Children, names_in
+from namewright.roster.names_in_text import BRACKETS, Children, has_capital, names_in
 from namewright.roster.pasted import COLUMN_SIGNS, Line
 from namewright.roster.prose import Aside, is_sentence
 from namewright.roster.vocabulary import AND_WORDS, fold
@@ -28,7 +28,7 @@ _TIME = pattern(rf"\s*(?:[-•*·]\s*)?(?:(?:um|ab|at|à|à partir de|às|a las|
                 rf"(?:\s?(?:[-–]|bis|to|à|a|até)\s?{_HOUR})?[\s:–—-]+(?=\S)")
 _SIGN = pattern(r":\s|\s[-–—]\s|[→⇒]|[-=]>")
 _LEAST = 2  # lines that tell what is done
-_MOST_TITLES = 2
+_MOST_TITLES, _LONGEST_NAME = 2, 3
 
 
 def from_a_day_plan(lines: Sequence[Line]) -> tuple[list[Line], list[Aside]]:
@@ -84,10 +84,17 @@ def _named(rest: str) -> Within | None:
 def _is_a_day(rests: Sequence[str]) -> bool:
     done, children = sum(map(_tells_what_is_done, rests)), sum(map(_opens_with_a_child, rests))
     if done >= _LEAST:
-        return done > children
+        return done > children and sum(map(_is_a_whole_name, rests)) <= _LEAST * done  # a break among talks is no day
     named = [found is not None and (found.led or (len(found.parts) > 1 and not opens_with_given(found.before)))
              for found in map(_named, rests)]
     return sum(named) > children and (done > 0 or any(_SIGN.search(rest) is None for rest in rests))
+
+
+def _is_a_whole_name(rest: str) -> bool:
+    """Say whether a line has two words or three that are written as names, and none of a day."""
+    bare = BRACKETS.sub(" ", rest)
+    words = bare.replace(",", " ").split()
+    return 1 < len(words) <= _LONGEST_NAME and all(map(has_capital, words)) and not is_of_a_day(bare.strip())
 
 
 def _tells_what_is_done(rest: str) -> bool:

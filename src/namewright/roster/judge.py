@@ -23,6 +23,7 @@ from namewright.roster.header_words import HEADER_WORDS, SOLO_HEADERS
 from namewright.roster.headers import family_first, given_first
 from namewright.roster.heading_words import COLOURS, HEADING_WORDS, JOBS
 from namewright.roster.headings import heading_reason, is_placed
+from namewright.roster.kin import are_grown_ups_behind
 from namewright.roster.known import is_family, is_given, is_given_alone, is_known, lean, opens_with_given
 from namewright.roster.name_order import Habits, Order, are_surely_given_first, order_of
 from namewright.roster.remarks import has_a_remark, remarks_by_comma, says_the_same_by_comma, with_remarks
@@ -104,6 +105,8 @@ class Judge:
         if told := self.told(text):
             return told
         if text.isalpha() or len(text) > _MAX_ASKED or self.is_title(text) or says_what_called(text):
+            return None
+        if are_grown_ups_behind(strip_numbering(text)):
             return None
         if told := speaks_of_several(text):
             return told

@@ -9,17 +9,24 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from namewright.message import message
+from namewright.names.casing import begins_small
 from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
-from namewright.roster.known import is_given
+from namewright.roster.known import is_given, lean
 from namewright.roster.pasted import Line
 from namewright.roster.prose import Aside
-from namewright.roster.vocabulary import OTHER_PEOPLE, fold
+from namewright.roster.vocabulary import AND, OTHER_PEOPLE, fold, word_set
 
 _OWNED = pattern(r"([^\W\d_][\w’'-]*)['’]s?\s+([^\W\d_]+)(?![\w-])")
 _GENITIVE = pattern(r"([^\W\d_]{2,}s)\s+([^\W\d_]+)(?![\w-])")
 _OF = pattern(r"(?:(?:[Ll][ae]|[Ee]l|[AaOo]|[Ii]l|[Dd]ie|[Dd]er|[Tt]he)\s+)?([^\W\d_]+)\s+"
               r"(?:(?:de|di|da|do|von|of|della|del)\s+(?:l[ao]\s+)?|d['’])([^\W\d_][\w-]*)")
+_SIGN = pattern(r"\S\s+[-–—=|]\s+|\S\s?:\s+|\S\s?(?:->|→)\s?")
+_PARTS = pattern(rf"\s*[,;&+/]\s*|\s+(?:{AND})\s+")
+_FURTHER = word_set("""
+    papi, papy, tata, tatie, tonton, avo, avos, tia, tio, tias, zia, zio, mami, mamy, granny, gran, grandad, nan, mummy,
+    daddy, yaya, yayo""")
+"""Who else comes or fetches a child, where that is told in small letters or beside a word of `OTHER_PEOPLE`."""
 _FEWEST = 2
 _LONGEST = 200
 
@@ -53,3 +60,12 @@ def child_of(text: str) -> str:
             return name if owned is _OWNED or not is_given(bare) else bare
     match = _OF.match(text)
     return match[2] if match and fold(match[1]) in OTHER_PEOPLE and match[2][0].isupper() else ""
+
+
+def are_grown_ups_behind(text: str) -> bool:
+    """Say whether nobody but grown-ups of a family stands behind a sign: ``Mira Vost – maman et papa``."""
+    sign = _SIGN.search(text) if len(text) <= _LONGEST else None
+    parts = [part.split() for part in _PARTS.split(text[sign.end() :].strip(" .!"))] if sign else []
+    if not parts or not all(len(part) == 1 and fold(part[0]) in OTHER_PEOPLE | _FURTHER for part in parts):
+        return False
+    return any(begins_small(part[0]) or (fold(part[0]) in OTHER_PEOPLE and not lean(part[0]) > 0) for part in parts)

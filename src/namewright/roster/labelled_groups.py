@@ -86,8 +86,10 @@ def from_labelled_groups(lines: Sequence[Line]) -> list[Line]:
 
 def _surely(found: Mapping[int, _Group], empty: dict[int, _Group], filled: Sequence[int]) -> dict[int, _Group]:
     """Return the lines that are groups by counts, form or names, where all lines but a title are; none where unsure."""
-    enough = len(found) + len(empty) >= max(1, _MOSTLY * len(filled)) or len(filled) - len(found) == 1
-    groups = {at: group for at, group in found.items() if not is_of_adults(group.label)} if enough else {}
+    above = sum(at < min(found, default=0) for at in filled)
+    enough = above <= _MOST_TITLES and len(found) + len(empty) >= _MOSTLY * (len(filled) - above)
+    groups = {at: group for at, group in found.items() if enough and not is_of_adults(group.label)
+              and not all(is_of_adults(name.split()[0]) for name in group.names)}
     sure = are_surely_groups([group.label for group in groups.values()], [group.names for group in groups.values()])
     return {**groups, **empty} if sure else {}
 

@@ -70,8 +70,9 @@ def _are_counted(labels: Sequence[str], names: Sequence[Sequence[str]]) -> bool:
 def _may_be_a_child(label: str) -> bool:
     """Say whether a label is written as a name, and is known as one: ``Mira``, ``Xobrel Smith``; no ``Art table``."""
     match = _COUNT.match(label)
-    words = [word for word in (match["words"] if match else label).split() if any(map(is_letter, word))]
-    if not words or not is_titled(" ".join(words)) or any(map(str.isdigit, "".join(words))):
+    bare = match["words"] if match else label
+    words = [word for word in bare.split() if any(map(is_letter, word))]
+    if not words or not is_titled(" ".join(words)) or any(map(str.isdigit, bare)):
         return False
     return is_given(words[0].strip("'’s")) or is_given(words[0]) or (
         len(words) > 1 and any(lean(word) != 0 for word in words))
