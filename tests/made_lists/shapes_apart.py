@@ -372,7 +372,8 @@ def short_given(rng: random.Random, group: Sequence[Person]) -> Made:
         short = rng.choice(("", "", "Mª ", "M.ª ", "Fco. ", "J. ", "Mª "))
         lines.append(f"{at:02} {one.family}, {short}{one.given}")
         wanted.append(
-            Wanted((one.given, f"{short}{one.given}", f"María {one.given}"), f"{one.family}, {short}{one.given}")
+            Wanted((one.given, f"{short}{one.given}", f"María {one.given}", f"Francisco {one.given}"),
+                   f"{one.family}, {short}{one.given}")
         )
     return made(
         ["RELACIÓN DE ALUMNOS – 2º CICLO ED. INFANTIL – 5 AÑOS A", "Tutora: D.ª Remedios Valdecillo", "", *lines],

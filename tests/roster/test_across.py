@@ -61,3 +61,10 @@ def test_a_table_with_titles_has_a_row_for_each_child() -> None:
     text = "Family;Given;Goes by;Mother;Hand;Sister\nTarn-Vost;Leo;;;left;\nRosa;Mia;Mia;;;Leo\nQuorne;Zyphra;;;;Zyphra"
     assert [(child.given, child.family) for child in read_roster(text).children] == [
         ("Leo", "Tarn-Vost"), ("Mia", "Rosa"), ("Zyphra", "Quorne")]
+
+
+def test_a_window_below_seats_is_no_skill() -> None:
+    """Three children of the first row were lost, for the second was taken for names across a table."""
+    text = "Plano de mesas\nPIZARRA\nMira\tAdil\tAnna\t\nBen\tNihal\tEmil\tIbrahim\nventana\tpuerta"
+    assert [child.practice for child in read_roster(text).children] == [
+        "Mira", "Adil", "Anna", "Ben", "Nihal", "Emil", "Ibrahim"]

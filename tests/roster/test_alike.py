@@ -123,3 +123,17 @@ def test_days_behind_names_are_no_names_behind_labels() -> None:
     names = ("Xobrel", "Vemka", "Jelbru", "Pesku", "Niftam", "Trumlu")
     roster = read_roster("\n".join(f"{name} – {day}" for name, day in zip(names, days, strict=True)))
     assert [child.practice for child in roster.children] == list(names)
+
+
+@pytest.mark.parametrize("form", ["{at} {name}", "{at}. {name}", "{at} {name} |"])
+def test_numbers_that_a_photo_read_as_letters(form: str) -> None:
+    """With a sign behind them or none; the tenth is read right as well."""
+    names = ["Petter", "Hilde", "Maria", "Erik", "Nora", "Svein", "Ada", "Jan", "Ruth", "Trond", "Terje", "Anette"]
+    shown = {1: "l", 10: "1O", 11: "ll"}
+    text = "\n".join(form.format(at=shown.get(at, at), name=f"{name} Vost") for at, name in enumerate(names, 1))
+    assert [child.practice for child in read_roster(text).children] == names
+
+
+def test_children_called_with_such_letters_stay() -> None:
+    names = ["Bo", "Li", "Sol", "Lilo", "Zoi"]
+    assert [child.practice for child in read_roster("\n".join(f"{name} Vost" for name in names)).children] == names

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from namewright.roster.children import Outcome
-from namewright.roster.date_lines import is_a_date
+from namewright.roster.date_lines import is_a_date, is_a_day_in_figures
 from namewright.roster.parsing import read_roster
 
 DATES = (
@@ -45,3 +45,18 @@ def test_a_name_behind_a_whole_date_is_no_month() -> None:
     assert is_a_date("lun. 12 janv.")
     lines = "lundi 1/12 – Geoffroy\nmardi 2/12 – Lydia\njeudi 3/12 – Marco\nlundi 4/12 – Laurie"
     assert [child.practice for child in read_roster(lines).children] == ["Geoffroy", "Lydia", "Marco", "Laurie"]
+
+
+@pytest.mark.parametrize("text", ["Gio 3/12", "Mar 2/12", "Do. 4.12.", "Thu 3/12", "qui 3/12", "jue 3/12", "jeu 3/12"])
+def test_a_day_in_figures_behind_a_name_is_no_part_of_it(text: str) -> None:
+    """Gio is a name, and so is Mar; behind others they are days."""
+    assert is_a_day_in_figures(text)
+    names = ["Mira", "Tilo", "Anna", "Bastian", "Clara"]
+    for sign in (" – ", ": ", "\t"):
+        read = read_roster("\n".join(f"{name}{sign}{text}" for name in names))
+        assert [child.practice for child in read.children] == names
+
+
+@pytest.mark.parametrize("text", ["Gio 3", "Gio Vost", "Gio Vost 3/12", "3", ""])
+def test_a_name_is_no_day_in_figures(text: str) -> None:
+    assert not is_a_day_in_figures(text)

@@ -186,3 +186,21 @@ def test_a_child_called_as_a_month_has_a_birthday(text: str, names: list[str]) -
     roster = read_roster(text)
     assert [child.practice for child in roster.children] == names
     assert [child.practice for child in read_roster(roster.text or text).children] == names
+
+
+@pytest.mark.parametrize("time", [
+    "ore 15:30", "4 y media", "4 e mezza", "4 et demie", "4 e meia", "halb 4", "half past 3", "um 15:30", "à 15h30",
+    "a las 15:30", "às 15h30", "3.15-4", "4 y cuarto", "alle 15.30"])
+def test_times_as_they_are_said_before_names(time: str) -> None:
+    lines = [f"{time} Mira Vost", "15:30 Xobrel Tarn", f"{time} Anna Berg", f"{time} Ben Koch"]
+    assert practised("\n".join(lines)) == ["Mira", "Xobrel", "Anna", "Ben"]
+
+
+def test_a_title_with_commas_over_times_is_no_child() -> None:
+    lines = ["3:15 Mira Vost, K, mom Jo 555-1234", "3.15-4 Xobrel Tarn, K-2, dad Uwe 555-1235",
+             "3:15-4:00 Anna Berg, PreK, mom Ida 555-1236"]
+    assert practised("\n".join(("After-school clay club, $4 a day, sign below!", *lines))) == ["Mira", "Xobrel", "Anna"]
+
+
+def test_a_child_called_media_or_um_stays() -> None:
+    assert practised("Um Kwang\nMedia Vost\nMira Tarn\nHalb Berg") == ["Um", "Media", "Mira", "Halb"]

@@ -190,3 +190,20 @@ def test_a_line_without_an_end_is_looked_at_once(text: str) -> None:
     start = time.process_time()
     read_roster(f"{text}\nMia Vost\nLeo Quill")
     assert time.process_time() - start < 6
+
+
+@pytest.mark.parametrize("text", ["Viel Spaß!", "¡Suerte!", "Bon courage !", "Buon lavoro!", "Bom trabalho!",
+                                  "Have fun!", "Suerte!"])
+def test_a_cry_at_the_end_of_a_note_is_asked_about(text: str) -> None:
+    assert perhaps_heading(text) is not None
+
+
+@pytest.mark.parametrize("text", ["Mira!", "Xobrel!", "Mira Vost NEU!", "Xobrel Tarn NEW!", "Mira is new!", "Bo Kim!"])
+def test_a_child_with_a_sign_behind_is_no_cry(text: str) -> None:
+    """In a chat a name stands so, and that a child is new is said so, too."""
+    assert perhaps_heading(text) is None
+
+
+def test_rut_is_a_girl_with_a_small_number_behind_her() -> None:
+    assert heading_reason("Rut #19") is None
+    assert heading_reason("Rut 12.345.678") is not None

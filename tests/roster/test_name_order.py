@@ -161,3 +161,9 @@ def test_a_few_vietnamese_names_turn_no_others() -> None:
     lines = ["Nguyễn Thị Lan", "Xobrel Vemka", "Jelbru Odel", "Huỳnh Kim Ngân", "Pesku Tarnul", "Trumlu Nift"]
     given = [child.given for child in read_roster("\n".join(lines)).children]
     assert given == ["Lan", "Xobrel", "Jelbru", "Ngân", "Pesku", "Trumlu"]
+
+
+@pytest.mark.parametrize("name", ["أبو داوود سعد", "آل علي سعد", "بن داوود سعد"])
+def test_words_before_a_family_in_arabic_letters_are_a_part_of_it(name: str) -> None:
+    read = read_roster(f"Liste d'appel (NOM Prénom)\n{name}\nTARN Mira\nVOST Leo\nBERG Anna")
+    assert [child.practice for child in read.children] == ["سعد", "Mira", "Leo", "Anna"]

@@ -39,3 +39,9 @@ def test_words_are_bare_of_signs_and_of_whose_they_are() -> None:
     assert [bare_word(word) for word in ("“Mira’s", "Zoë,", "(Leo)")] == ["mira", "zoe", "leo"]
     assert [has_capital(word) for word in ("“Mira", "leo", "3", "")] == [True, False, False, False]
     assert openers("If the Leo runs") == len(["If", "the"])
+
+
+def test_a_child_called_as_a_month_is_named_in_a_sentence() -> None:
+    """August with an initial was taken for the month, and the child was lost."""
+    assert [name.words[0] for name in names_in("August T. comes with big brother")] == ["august"]
+    assert list(names_in("In August we have a party")) == []

@@ -504,3 +504,9 @@ def test_a_semicolon_before_an_empty_place_ends_nothing() -> None:
     roster = read_roster("Tarn, Mia; , Bo & Leo\nElm, Ana")
     assert [report.line for report in roster.lines] == [1, 2]
     assert roster.children[-1].practice == "Ana"
+
+
+def test_two_families_before_a_comma_are_one_child() -> None:
+    """Be the second of them a given name as well, in a list of families first."""
+    text = "Wanjala Mwangi, Faraja\nd'Kitumaini, Sungara\nvon Kimani, Marjani\nKipsang y Mumbi, Farhiya"
+    assert [child.practice for child in read_roster(text).children] == ["Faraja", "Sungara", "Marjani", "Farhiya"]

@@ -6,6 +6,7 @@ import pytest
 
 from namewright.roster.children import Outcome, RosterError
 from namewright.roster.parsing import read_roster
+from namewright.roster.sentences import is_a_text
 
 TOLD = [
     ("Hi! My class this year: Mia, Leo and Ava.\nCould I have the cards by Monday please? Thank you!!\nWilma, Room 3",
@@ -57,3 +58,42 @@ def test_a_line_that_tells_of_two_children_makes_no_one_of_them() -> None:
     roster = read_roster("Ava\nMia\nNoah leaves at 2, Emma rides bus 7.")
     assert [child.practice for child in roster.children] == ["Ava", "Mia"]
     assert roster.lines[-1].outcome is Outcome.LEFT_OUT
+
+
+@pytest.mark.parametrize("lead", ["In der Bauecke sind", "On the rug you'll have", "En la alfombra están",
+                                  "Sul tappeto sono", "Au coin lecture sont", "No tapete estão"])
+@pytest.mark.parametrize("names", [["Aurélie", "Ben"], ["Aurélie", "Ben", "Mira"], ["Aurélie", "Ben", "Mira", "Emil"]])
+def test_children_in_a_note_are_made_without_the_words_before_them(lead: str, names: list[str]) -> None:
+    and_ = {"In": "und", "On": "and", "En": "y", "Su": "e", "Au": "et", "No": "e"}[lead[:2]]
+    text = f"{lead} {', '.join(names[:-1])} {and_} {names[-1]}."
+    assert [child.practice for child in read_roster(text).children] == names
+
+
+@pytest.mark.parametrize("names", ["Mia and Leo", "Mia, Ida and Leo"])
+def test_helpers_told_by_their_given_names_are_made_once(names: str) -> None:
+    """They have lines with the family's name, too."""
+    read = read_roster(f"Mia Vost\nLeo Tarn\nBen Koch\nIda Berg\nThe line leaders today are {names}.")
+    assert [child.practice for child in read.children] == ["Mia", "Leo", "Ben", "Ida"]
+
+
+def test_thanks_behind_the_names_are_none() -> None:
+    assert [child.practice for child in read_roster("The new ones are Mia and Leo. Thanks!").children] == ["Mia", "Leo"]
+
+
+@pytest.mark.parametrize("text", [
+    "Le chef de rang est Shiaseru. Xobrel a besoin de son doudou. Vemka part à midi.",
+    "El encargado es Shiaseru. Xobrel necesita ayuda con la cremallera. Vemka se va a las 12.",
+    "Tischdienst hat Shiaseru. Xobrel braucht Hilfe beim Anziehen. Vemka wird um 12 abgeholt.",
+    "The line leader is Shiaseru. Xobrel needs help with the zipper. Vemka naps with a blue blanket."])
+def test_several_sentences_are_no_child(text: str) -> None:
+    """Where nobody of them has a line, as with names on no list, they are asked about and not made into one."""
+    read = read_roster(f"Mira Vost\n{text}")
+    assert [child.practice for child in read.children] == ["Mira"]
+    assert is_a_text(text)
+
+
+@pytest.mark.parametrize("text", ["Mira Vost – allergic to nuts. Has an EpiPen. Sits near the door.",
+                                  "Xobrel Vost (allergic to nuts. Has an EpiPen. Sits near the door.)",
+                                  "Vost, Xobrel: allergic to nuts. Has an epipen and sits in front."])
+def test_a_remark_of_several_sentences_is_no_text(text: str) -> None:
+    assert not is_a_text(text)

@@ -97,3 +97,10 @@ def test_names_in_two_blocks_below_a_column_of_numbers() -> None:
     assert children(f"{numbers}\n{families}\nMoss\n{given}")[0::3] == [("Mira", "Quastel"), ("Leo", "Moss")]
     assert children(f"{numbers}\n{families}\n{given}") == [("Mira", ""), ("Tilo", ""), ("Anna", ""), ("Leo", "")]
     assert len(children(f"{numbers}\n{given}")) == 4
+
+
+def test_a_family_called_doctor_is_no_title_of_a_column() -> None:
+    lines = ["(NOM Prénom)", "", "PS (4)", "SULE William", "ROUT Ekavir", "DOCTOR Bina", "NARAIN Advika", "",
+             "MS (2)", "BUMB Ryan", "WABLE Leena"]
+    assert [child.practice for child in read_roster("\n".join(lines)).children] == [
+        "William", "Ekavir", "Bina", "Advika", "Ryan", "Leena"]

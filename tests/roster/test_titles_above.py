@@ -166,3 +166,16 @@ def test_unknown_words_over_one_line_of_names_are_asked_about(title: str) -> Non
 
 def test_a_given_name_over_one_line_of_names_is_a_child() -> None:
     assert len(read_roster("Emil\n\nMira, Leo, Ana, Tom, Eva").children) == 6
+
+
+@pytest.mark.parametrize("title", ["Hora da novidade", "Día del protagonista", "Büchertaschen", "Sacs de lecture"])
+@pytest.mark.parametrize("form", ["{0} #{1}", "#{1} {0}", "{1} = {0}", "{0} – Mon {1}/12", "{0} ({1})"])
+def test_a_first_line_without_the_figure_of_all_others_is_no_child(title: str, form: str) -> None:
+    names = ["Mira", "Xobrel", "Anna", "Vemka"]
+    lines = [form.format(name, at) for at, name in zip((7, 3, 12, 9), names, strict=True)]
+    assert [child.practice for child in read_roster("\n".join((title, *lines))).children] == names
+
+
+def test_a_known_child_without_a_number_stays() -> None:
+    assert len(read_roster("Ida\nMira #4\nTilo #7\nAnna #2\nBen #9").children) == 5
+    assert len(read_roster("1. Mira Vost (starts Monday)\n2. Tilo Tarn\n3. Anna Berg\n4. Ben Koch").children) == 4

@@ -5,9 +5,9 @@ from __future__ import annotations
 PARTICLES = frozenset((
     "de", "del", "della", "delle", "di", "da", "das", "do", "dos", "du", "des", "la", "las", "los", "le", "van",
     "von", "vom", "zu", "zum", "zur", "der", "den", "ter", "ten", "te", "'t", "’t", "af", "av", "bin", "bint",
-    "ibn", "ben", "el", "al", "st", "y", "e", "mac",
+    "ibn", "ben", "el", "al", "st", "y", "e", "mac", "أبو", "ابو", "آل", "ال", "بن", "ابن", "بنت",
 ))
-"""Words that open a family name when another word follows."""
+"""Words that open a family name when another word follows; those in Arabic letters with their marks and without."""
 
 SMALL_PARTICLES = frozenset((
     "de", "del", "da", "das", "do", "dos", "du", "des", "la", "las", "los", "van", "von", "vom", "zu", "zum",

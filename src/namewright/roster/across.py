@@ -15,6 +15,7 @@ from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.columns import WIDE_SPACE, split_cells
 from namewright.roster.headers import header_role, header_roles
+from namewright.roster.heading_words import IN_A_ROOM
 from namewright.roster.known import is_given
 from namewright.roster.pasted import Line
 from namewright.roster.shares import given_share
@@ -98,6 +99,8 @@ def _has_small_word(cell: str) -> bool:
 def _stand_across(names: Sequence[str], below: Sequence[_Row]) -> bool:
     """Say whether there are marks alone below the names, and no names down the side."""
     side = [row.label for row in below if any(map(is_letter, row.label))]
+    if any(fold(label) in IN_A_ROOM for label in side):  # seats over a window
+        return False
     if not side or not _are_marks([cell for row in below for cell in row.cells if cell]):
         return False
     across, down = given_share(names), given_share(side)

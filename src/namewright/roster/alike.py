@@ -42,7 +42,7 @@ _NUMBERED_LABEL = pattern(
     r"\s*([^\W\d_]{2,20})\s*(?:no\.|nr\.|n[º°]|[#№])?\s*"
     r"(?:\d{1,3}\s*(?:[:.)–—-]\s*|\s)|[a-h]\s*[:–—-]\s)(?=\S*[^\W\d_])", re.IGNORECASE)
 _OPENING = pattern(r"\s*([^\W\d_]+)\s+(?:(?:to|for|of|à|de|da|do|di|von|für|an|a|per|para)\s+)?(?=[^\W\d_])")
-_COUNTED = pattern(r"\s*([IVXLlioOSsZB|\d]{1,6})\s?[.,):]\s+(?=[^\W\d_])", needs=".,):")
+_COUNTED = pattern(r"\s*([IVXLlioOSsZB|\d]{1,6})(\s?[.,):])?\s+(?=[^\W\d_])")
 _LETTERED = pattern(r"\s*([A-Za-z])[.)]\s+(?=[^\W\d_])")
 _LOOK_ALIKE = str.maketrans("IliOo|SsZB", "1110015528")
 _ROMAN = pattern(r"X{0,3}(?:IX|IV|V?I{0,3})")
@@ -101,7 +101,8 @@ def without_counts(lines: Sequence[Line]) -> list[Line]:
             found[at], expected = match, value + 1
         elif match and match[1].isdigit():
             expected = int(match[1]) + 1
-    if len(found) < max(_FEW, _MOSTLY * _filled(lines)):
+    plain = not any(match[2] or not match[1].isdigit() for match in found.values())  # such numbers stand as typed
+    if plain or len(found) < max(_FEW, _MOSTLY * _filled(lines)):
         return list(lines)
     return [line._replace(text=line.text[found[at].end() :]) if at in found else line
             for at, line in enumerate(lines)]

@@ -18,6 +18,7 @@ from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.care_words import CARE, CARE_ENDINGS
+from namewright.roster.date_lines import is_a_day_in_figures
 from namewright.roster.known import is_given, is_known, opens_with_given
 from namewright.roster.numbers import behind_a_date, take_numbers
 from namewright.roster.vocabulary import (
@@ -115,7 +116,7 @@ def take_beside(text: str) -> tuple[str, Reading]:
     if signs:
         notes.append(message("roster.signs", signs=signs[:20]))
         text = text.translate(dict.fromkeys(map(ord, signs), " "))
-    return " ".join(text.split()), found._replace(notes=tuple(notes))
+    return " ".join(word for word in text.split() if word != "."), found._replace(notes=tuple(notes))
 
 
 def _without_cry(text: str, notes: list[Message]) -> str:
@@ -202,7 +203,9 @@ def heads_a_name(before: str, after: str) -> bool:
 
 def _is_second_half(before: str, after: str) -> bool:
     """Say whether ``after`` goes on with a name of one word that ends in a hyphen with spaces about it."""
-    return " " not in before and opens_with_given(after) and not _is_remark(before, after)
+    if " " in before or not opens_with_given(after) or is_a_day_in_figures(after):
+        return False
+    return not _is_remark(before, after)
 
 
 def _is_remark(before: str, after: str) -> bool:

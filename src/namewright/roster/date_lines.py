@@ -47,3 +47,11 @@ def is_a_date(text: str) -> bool:
     both = bool(days and months) and {*days} != {*months} and day
     sure = both or any(len(word) > _SHORT and not is_given(word) for word in (*days, *months))
     return bool(numbers) and sure and all(fold(word) in OF_THE or word in "–—-" for word in others)
+
+
+@keeps_names(1024)
+def is_a_day_in_figures(text: str) -> bool:
+    """Say whether a text is a day of the week and a date in figures, as beside a name: ``Gio 3/12`` is nobody of 3."""
+    words = [word.strip(_EDGES) for word in _BETWEEN.split(text.strip())]
+    figures = [word for word in words if _FIGURES.fullmatch(word)]
+    return bool(figures) and all(word in figures or fold(word) in ANY_DAYS for word in words)

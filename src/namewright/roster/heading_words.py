@@ -142,7 +142,9 @@ CLOSINGS = word_set("""
     bien a vous, amities, amicalement, bonne soiree, bon week-end, merci d'avance, bis bald, alles liebe, schones
     wochenende, herzlichst, cari saluti, un caro saluto, un abbraccio, distinti saluti, abracos, beijos, ate logo,
     ate breve, atenciosamente, com carinho, bom fim de semana, besos, un beso, hasta pronto, cordialmente, un
-    cordial saludo, con carino""")
+    cordial saludo, con carino, have fun, good luck, viel spass, viel gluck, viel freude, bon courage, bonne chance,
+    bonne rentree, suerte, mucha suerte, buena suerte, buon lavoro, buona fortuna, buon divertimento, boa sorte, bom
+    trabalho""")
 """What a letter about a list ends with; below it stands who wrote it."""
 
 PHONES = word_set("""
@@ -201,8 +203,8 @@ CHILDREN = word_set("""
 """Words for the children of a class, as a sentence about them has them."""
 
 OPENERS = word_set("""
-    to, the, a, an, if, when, while, because, please, there, this, these, that, those, it, he, she, they, we, you, i,
-    his, her, their, our, your, my, all, both, each, every, everyone, everybody, some, most, no, not, nobody, do,
+    to, the, a, an, if, when, while, because, please, there, this, these, that, those, it, he, she, they, we, you,
+    i, his, her, their, our, your, my, all, both, each, every, everyone, everybody, some, most, no, not, nobody, do,
     don't, don’t, at, in, on, for, from, after, before, during, by, until, and, but, also, only, then, first, once,
     any, have, make, let, be, keep, give, ask, remind, watch, send, seat, sit, pair, tell, help, check, call, today,
     tomorrow, el, la, los, las, un, una, unos, unas, si, cuando, porque, por, para, en, con, de, del, desde, hasta,
@@ -214,7 +216,8 @@ OPENERS = word_set("""
     nach, vor, wahrend, mit, ohne, es, er, sie, wir, ihr, alle, jeder, jede, jedes, auch, nur, aber, und, dann,
     danach, hier, dort, heute, morgen, lo, gli, uno, quando, perche, non, per, al, alla, di, da, dal, dalla, dopo,
     prima, ci, c'e, c’e, questo, questa, questi, queste, tutti, tutte, ogni, anche, ma, e, qualsiasi, oggi, domani,
-    o, os, as, uma, nao, em, na, nos, nas, ao, com, depois, ha, estes, tambem, mas, qualquer, hoje, amanha, lembre""")
+    in, nel, nella, nello, o, os, as, uma, nao, em, na, nos, nas, ao, com, depois, ha, estes, tambem, mas, qualquer,
+    hoje, amanha, lembre""")
 """Words that open a sentence and are no child there, a name though some may be: small words, and what is asked."""
 
 JOBS = word_set("""

@@ -19,6 +19,7 @@ from namewright.roster.heading_words import (
     BESIDE_CLASS,
     CLASS_ENDINGS,
     CLASS_OPENINGS,
+    CLOSINGS,
     DATED_OPENINGS,
     ENDS,
     GREETING_PHRASES,
@@ -50,6 +51,7 @@ from namewright.roster.vocabulary import (
     OF_THE,
     OTHER_PEOPLE,
     SEASONS,
+    STATES,
     TEACHERS,
     TITLES,
     Role,
@@ -67,7 +69,8 @@ _ASKED = tuple(f" {word} " for word in PLEASE)
 _TITLES_ONLY = SOMEBODY_ELSE.union(*({fold(word) for word in words} for words in FURTHER_TITLES.values()))
 _TEACHERS = ("lehrer", "lehrerin", "lehrkraft", "erzieher", "erzieherin", "teacher")
 _IN_BRACKETS = pattern(r"\(\d{1,2}\)", needs="()")
-_FEW = 2
+_FEW, _MOST_OF_A_CRY = 2, 4
+_MOST_OF_A_NUMBER = 3  # figures: the RUT of Chile has more
 _YEARS = "years?|yrs?|anos?|ans|jahre?"
 _AGED = pattern(rf"\d{{1,2}}(?:\s?[-–/]\s?\d{{1,2}} (?:{_YEARS}|anni)| (?:{_YEARS}))(?: olds?)?(?: [a-f])?"
                 r"|\d{1,2} anni [a-f]")
@@ -185,9 +188,10 @@ def _opens_with_a_marked_name(text: str) -> bool:
 
 
 def _is_a_name_with_figures(first: str, rest: list[str]) -> bool:
-    """Say whether figures stand behind a given name that is a title, too: ``Buddy 5``, ``Zak 6``, ``Rut (4)``."""
+    """Say whether figures stand behind a given name that is a title, too: ``Buddy 5``, ``Rut (4)``, ``Rut #19``."""
     aged = len(rest) == 1 and _IN_BRACKETS.fullmatch(rest[0]) is not None and first in HEADER_WORDS
-    return (first in _TITLES_ONLY or aged) and is_given(first) and not any(map(is_letter, "".join(rest)))
+    numbered = first == "rut" and sum(map(str.isdigit, "".join(rest))) <= _MOST_OF_A_NUMBER
+    return (first in _TITLES_ONLY or aged or numbered) and is_given(first) and not any(map(is_letter, "".join(rest)))
 
 
 @keeps_names(1024)
@@ -216,6 +220,8 @@ def perhaps_heading(text: str) -> Message | None:
     if _may_be_a_room(words) and (not is_known(words[0]) or _is_led(text)):
         return _perhaps(text)
     if _may_greet(words) or (len(words) == _FEW and _asks_kindly(words[1]) and not is_given(words[0])):
+        return _perhaps(text)
+    if _may_be_a_cry(text):
         return _perhaps(text)
     if _ADDRESSED.match(text) and len(words) > 1:
         return _perhaps(text)
@@ -328,6 +334,22 @@ def _is_note(words: list[str], text: str) -> bool:
     opening = words[0].strip(".,!") in NOTE_WORDS and (":" in words[1:2] or "!" in text or small > 0)
     return opening or (small > 0 and len(words) > _FEW and _asks_kindly(" ".join(words))
                        and _before_a_request(text) is None)
+
+
+def _may_be_a_cry(text: str) -> bool:
+    """Say whether a line ends as a cry does and nothing in it is known of names: ``Viel Spaß!``; ``Mira NEU!`` is none.
+
+    A word in small letters behind the first tells it, too: ``Bon courage !``.
+    """
+    if not text.rstrip().endswith("!"):
+        return False
+    words = [bare for word in text.split() if (bare := word.strip("!¡.,"))]
+    if not 0 < len(words) <= _MOST_OF_A_CRY or fold(words[-1]) in STATES:
+        return False
+    if len(words) == 1:  # in a chat children are called so: Xobrel!
+        return text.lstrip().startswith("¡") or fold(words[0]) in CLOSINGS
+    small = any(map(begins_small, words[1:]))
+    return not is_given(words[0]) if small else not any(map(is_known, words))
 
 
 def _asks_kindly(words: str) -> bool:

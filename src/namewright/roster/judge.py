@@ -26,6 +26,7 @@ from namewright.roster.headings import heading_reason, is_placed
 from namewright.roster.kin import are_grown_ups_behind
 from namewright.roster.known import is_family, is_given, is_given_alone, is_known, lean, opens_with_given
 from namewright.roster.name_order import Habits, Order, are_surely_given_first, order_of
+from namewright.roster.names_in_text import Children, bare_word
 from namewright.roster.remarks import has_a_remark, remarks_by_comma, says_the_same_by_comma, with_remarks
 from namewright.roster.sentences import speaks_of_several, told_in_a_sentence
 from namewright.roster.several import ARROW, Several, are_groups, several_in
@@ -99,7 +100,12 @@ class Judge:
         """Return the children told in a sentence: for sure where none of them has a line in this list."""
         found = told_in_a_sentence(text) if len(text) <= _MAX_ASKED and not says_what_called(text) else None
         found = found or told_aloud(text)
-        return found and found._replace(sure=found.sure and self._seen.isdisjoint(found.parts))
+        return found and found._replace(sure=found.sure and not self._have_lines(found.parts))
+
+    def _have_lines(self, names: Sequence[str]) -> bool:
+        """Say whether somebody who is told of has a line of fewer names, with the family's perhaps."""
+        children = Children((at, line) for at, line in enumerate(self._seen) if not all(name in line for name in names))
+        return any(children.hold([bare_word(word) for word in name.split()]) for name in names)
 
     def _judged(self, text: str) -> Several | None:
         if told := self.told(text):

@@ -73,7 +73,8 @@ def names_in(text: str) -> Iterator[Name]:
         if run and (ends or not has_capital(word)):
             while run and bare_word(run[0]) in OPENERS:  # Sie
                 run = run[1:]
-            if run and bare_word(run[0]) not in _NOBODY:
+            named = len(run) > 1 and is_given(run[0])  # August T. with her brother
+            if run and (named or bare_word(run[0]) not in _NOBODY):
                 yield Name(tuple(map(bare_word, run)), " ".join(run).strip(EDGES), at - len(run))
             run = []
         if has_capital(word) and at >= skip and not (at and bare_word(words[at - 1]) in TITLES and not run):

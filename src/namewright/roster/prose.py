@@ -127,7 +127,9 @@ def _sorted(lines: Sequence[Line]) -> _Texts | None:
     lists = {at: label.rest for at, label in labels.items() if at not in said and _PARTS.search(label.rest)}
     ours = {at: names for at, names in lists.items() if _heads_the_class(labels[at].label)}
     alone = {at: label.bare for at, label in labels.items() if at not in said and _may_be_whole(label.bare)}
-    told = {at: " ".join(named.parts) for at in said if (named := told_in_a_sentence(said[at]))}
+    own = Children(plain.items())
+    told = {at: " ".join(named.parts) for at in said if (named := told_in_a_sentence(said[at]))
+            and not all(own.hold([bare_word(word) for word in part.split()]) for part in named.parts)}
     if len(plain) + len(alone) < _FEWEST and not lists and not told:
         return None
     return _Texts(said, timed, told, plain, labels, alone, lists, ours)

@@ -26,8 +26,10 @@ from namewright.roster.group_lines import is_count
 from namewright.roster.headers import family_first, given_first, header_role
 from namewright.roster.headings import heading_reason, perhaps_heading
 from namewright.roster.judge import Judge
+from namewright.roster.known import opens_with_given
 from namewright.roster.name_order import Habits, Order
 from namewright.roster.numbers import figure_inside
+from namewright.roster.sentences import is_a_text
 from namewright.roster.setting_cells import (
     Choice,
     read_goes_by,
@@ -107,12 +109,16 @@ def _left_out(row: Row, filled: Sequence[str], table: Table, judge: Judge, unlik
         return LeftOut((message("roster.long_cell", count=length, most=MAX_LETTERS), ONE_EACH))
     if len(filled) == 1 and judge.told(filled[0]):
         return LeftOut((SEVERAL, ONE_EACH))
+    if len(filled) == 1 and is_a_text(filled[0]) and not NAME_LABEL.match(filled[0]):
+        return LeftOut((SEVERAL, ONE_EACH))
     if len(filled) == 1 and judge.is_title(filled[0]) and (reason := heading_reason(filled[0])):
         return _heading(reason)
     if unlike and not unlike.doubtful:
         return _heading(*unlike.notes)
     if len(filled) == 1 and not NAME_LABEL.match(filled[0]) and (doubt := perhaps_heading(filled[0])):
         return LeftOut((doubt,))
+    if table.delimiter == "," and filled[-1].endswith(":") and len(filled) > 1 and not opens_with_given(filled[0]):
+        return LeftOut((message("roster.perhaps_heading", words=", ".join(filled)[:60]),))
     if table.delimiter and _counts(filled):
         return _heading(message("roster.heading_count"))
     if table.delimiter and len(filled) > 1 and all(map(heading_reason, filled)):

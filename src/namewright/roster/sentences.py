@@ -14,7 +14,7 @@ from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import is_word_about
-from namewright.roster.heading_words import CHILDREN, GREETINGS, HEADING_WORDS, LEVELS
+from namewright.roster.heading_words import CHILDREN, GREETINGS, HEADING_WORDS, LEVELS, OPENERS
 from namewright.roster.known import is_given, opens_with_given
 from namewright.roster.several import Several
 from namewright.roster.shares import given_share
@@ -27,10 +27,11 @@ _TOLD_APART = pattern(rf"[.,;!]\s+|\s+(?:{AND})\s+")
 _COLON = pattern(r"\s?:\s+(?=\S)", needs=":")
 _CLOSED = pattern(r"(?<=[^\W\d_]{2})\s?[.!?…]+(?=\s|$)|\s*[^\w\s.,;:!?'’()&/+·‐-]+(?=\s|$)")
 """Where names end before more is said: a sign that ends a sentence, not an initial, or a picture."""
+_SENTENCES = pattern(r"(?<=[^\W\d_]{3})[.!?…]+\s+(?=[^\W\d_])")
 _CLAUSES = pattern(r"[.,!?…;]+(?:\s|$)|[^\w\s.,;:!?'’()&/+·‐-]+")
 _NAMING = word_set("""
-    are, is, called, named, heissen, sind, son, llaman, sont, s'appellent, s’appellent, sono,
-    chiamano, sao, chamam, chamam-se, voici, voila, ecco, seguem""")
+    are, is, have, called, named, heissen, sind, son, estan, llaman, sont, s'appellent, s’appellent, sono, stanno,
+    chiamano, sao, estao, chamam, chamam-se, voici, voila, ecco, seguem""")
 _CLASS = HEADING_WORDS | LEVELS
 _FEWEST, _MOST_WORDS = 3, 3
 _MANY = 6  # names, with nothing but their place to tell that they are some
@@ -45,20 +46,43 @@ def told_in_a_sentence(text: str) -> Several | None:
     told, after = _before_more(text)
     words = told.rstrip(" .!").split()
     ends = [at for at, word in enumerate(words) if word.endswith(":") or _is_small(word)]
-    if len(ends) < _SMALL or (is_given(words[0].strip(",!")) and fold(words[0]).strip(",!") not in GREETINGS):
+    opened = len(words) > 1 and fold(words[0]) in OPENERS and begins_small(words[1]) and ":" not in told
+    named = is_given(words[0].strip(",!")) and fold(words[0]).strip(",!") not in GREETINGS if words else True
+    if len(ends) + opened < _SMALL or not ends or (named and not opened):
         return None
-    before, parts = words[: ends[-1] + 1], tuple(_PARTED.split(" ".join(words[ends[-1] + 1 :])))
-    if len(parts) < _FEWEST or not all(map(_is_name, parts)):
+    before, behind = words[: ends[-1] + 1], " ".join(words[ends[-1] + 1 :])
+    if closed := _CLOSED.search(behind):  # Mia and Leo. Thanks
+        behind, after = behind[: closed.start()], f"{behind[closed.end() :]} {after}"
+    parts = tuple(_PARTED.split(behind))
+    if len(parts) < _BETWEEN or not all(map(_is_name, parts)):
         return None
     clause = _last_clause(before)
     known = given_share(parts)
+    if len(parts) < _FEWEST and (known < 1 or fold(before[-1]) not in _NAMING):
+        return None
     about = not _CLASS.isdisjoint(clause)
     if not about and known < _MOSTLY:
         return None
     leads = before[-1].endswith(":") or fold(before[-1]) in _NAMING
     enough = known >= (_SOME if about else _MOSTLY) or (len(parts) >= _MANY and _names_children(clause))
     sure = leads and OTHER_PEOPLE.isdisjoint(clause) and enough and not _names_more(after)
+    if opened and not sure and (named or len(ends) < _SMALL):  # told aloud, it may be surer
+        return None
     return Several(parts, sure, f"{' '.join(before).rstrip(' :')}:")
+
+
+@keeps_names(1024)
+def is_a_text(text: str) -> bool:
+    """Say whether several sentences follow each other and open with no child: ``Le chef de rang est Mira. Bo part``.
+
+    A remark of several sentences stands behind a name and a sign.
+    """
+    clauses = [clause.split() for clause in _SENTENCES.split(text) if clause.strip()]
+    words = text.split()
+    if len(clauses) < _BETWEEN or sum(map(_is_small, words)) <= _SMALL or is_given(words[0].strip(",.:;")):
+        return False
+    signs = any(word[-1] in ",:;" or word in "-–—" or word[0] == "(" for word in clauses[0][:_MOST_WORDS])
+    return not signs and any(map(_is_small, clauses[0]))
 
 
 def speaks_of_several(text: str) -> Several | None:

@@ -17,7 +17,7 @@ from namewright.roster.beside import INITIALLED, is_abbreviation, is_word_about,
 from namewright.roster.care_words import CARE
 from namewright.roster.commas import BRACKETS, COMMA, mask
 from namewright.roster.group_lines import is_count
-from namewright.roster.heading_words import HEADING_WORDS, OUR, PLACES
+from namewright.roster.heading_words import HEADING_WORDS, OPENERS, OUR, PLACES
 from namewright.roster.known import is_double, is_family, is_given, is_known, lean, opens_with_given
 from namewright.roster.name_order import family_standing_first
 from namewright.roster.vocabulary import (
@@ -131,6 +131,8 @@ def several_in(
         parts[-1] = parts[-1].rstrip(".")
     if len(parts) < 2 or not all(map(may_be_a_name, parts)) or _go_on_small(parts):
         return None if family_first or not _open_with_givens(parts) else Several(tuple(parts), False)
+    if _is_led_to(parts[0].split()):
+        return Several(tuple(parts), False)
     if not parts[0].islower() and any(_is_aside(part, parts[0]) for part in parts[1:]):
         return None  # Katie Moss, asma
     if _SIGNS.search(masked):
@@ -138,6 +140,14 @@ def several_in(
     if givens and all(" " not in part for part in parts):
         return Several(tuple(parts), all(map(is_given, parts)))
     return _by_commas(parts, family_first=family_first, alone=alone)
+
+
+def _is_led_to(words: Sequence[str]) -> bool:
+    """Say whether words of a sentence lead to the first name: ``In der Bauecke sind Mira``."""
+    small = any(begins_small(word) and fold(word) not in PARTICLES for word in words[1:-1])
+    opened = len(words) > 1 and fold(words[0]) in OPENERS and begins_small(words[1])
+    titled = not begins_small(words[0]) and not begins_small(words[-1])
+    return small and titled and (opened or not is_known(words[0]))
 
 
 def _behind_label(text: str, label: re.Match[str], *, grouped: bool) -> Several | None:
@@ -248,6 +258,8 @@ def _by_signs(parts: list[str], masked: str, *, family_first: bool) -> Several |
     before, _, _ = masked.rpartition(",")
     joined = _AND_FAMILY.findall(before or masked)  # by y or e, as two family names are
     row = len(parts) > _TRIPLE or (len(parts) == _TRIPLE and bool(before) and not joined)  # a, b and c
+    if family_first and masked.count(",") == 1 and joined and len(_SIGNS.findall(masked)) == len(joined):
+        return None  # Kipsang y Mumbi, Faraja
     if not row and (len(words[0]) > 1 or before) and any(not is_given(word) for word in joined):
         return None
     if "&" in masked and len(words[-1]) > 1 and all(len(each) == 1 for each in words[:-1]):  # Mia & Leo Chen

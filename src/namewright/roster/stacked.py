@@ -161,7 +161,14 @@ def _apart(filled: Sequence[Line], columns: Sequence[_Column]) -> Iterator[Line]
 
 
 def _is_title(text: str) -> bool:
-    return len(text) <= _LONGEST_TITLE and "\t" not in text and header_role(text.strip().rstrip(" :")) is not None
+    role = header_role(text.strip().rstrip(" :")) if len(text) <= _LONGEST_TITLE and "\t" not in text else None
+    return role is not None and not (role is Role.OTHER and _is_a_child(text))
+
+
+def _is_a_child(text: str) -> bool:
+    """Say whether a given name stands beside a word of titles, which may be a family: ``DOCTOR Bina``."""
+    words = text.split()
+    return len(words) > 1 and any(lean(word) > 0 and word[0].isupper() for word in words)
 
 
 def _may_be_a_name(title: str) -> bool:

@@ -15,6 +15,7 @@ from itertools import pairwise
 from namewright.named_tuples import NamedTuple
 from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
+from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
 from namewright.roster.care_words import CARE
@@ -24,6 +25,7 @@ from namewright.roster.headings import opens_as_class
 from namewright.roster.judge import ASIDE, is_title
 from namewright.roster.known import is_given, is_known, opens_with_given
 from namewright.roster.name_order import BOTH_BY_COMMA
+from namewright.roster.pasted import COLUMN_SIGNS
 from namewright.roster.shares import share
 from namewright.roster.vocabulary import ADULTS, NUMBER_UNITS, fold
 
@@ -97,6 +99,8 @@ def _over_asides(lines: Sequence[str]) -> Iterator[int]:
     words = _words(filled[first])
     if fold(words[0]) in CARE and not any(map(is_given, words)) and not _NAMES_BEHIND.search(filled[first]):
         yield first  # Allergies / food
+    if _has_no_figure(lines[first], [lines[at] for at in filled if at != first]):
+        yield first  # Hora da novidade
     told = [_has_something_behind(text) for text in filled.values()]
     if first + 1 in filled and (len(filled) <= _MANY or not all(told[1:])):
         return
@@ -107,6 +111,19 @@ def _over_asides(lines: Sequence[str]) -> Iterator[int]:
 def _has_something_behind(text: str) -> bool:
     """Say whether something stands beside a name: in brackets, behind a sign, or a number."""
     return ASIDE.search(text) is not None or text.rstrip()[-1:].isdigit()
+
+
+def _has_no_figure(text: str, others: Sequence[str]) -> bool:
+    """Say whether a line is the only one without a figure, and has small words, or one that is unknown, and no sign.
+
+    ``Hora da novidade``, ``Büchertaschen``.
+    """
+    words = _words(text)
+    if any(map(str.isdigit, text)) or _ASIDE.search(text) or any(sign in text for sign in COLUMN_SIGNS):
+        return False
+    small = any(begins_small(word) and fold(word) not in PARTICLES for word in words[1:])
+    unknown = len(words) == 1 and not is_known(words[0])
+    return (small or unknown) and share(any(map(str.isdigit, other)) for other in others) >= _NEARLY_ALL
 
 
 def _over_bullets(filled: Mapping[int, str]) -> Iterator[int]:

@@ -27,6 +27,7 @@ from namewright.roster.foot_rows import foot_rows
 from namewright.roster.forms import from_a_form
 from namewright.roster.grown_up_rows import grown_up_rows
 from namewright.roster.headers import header_roles, titles_for
+from namewright.roster.hours import without_hours
 from namewright.roster.judge import Judge
 from namewright.roster.kin import from_kin
 from namewright.roster.known import opens_with_given
@@ -80,7 +81,8 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
     table = _laid_out(found)
     found, doubtful = _titles_told(found, table)
     if table.header is None and table.delimiter in ("", ","):
-        found = without_shouted(without_shared(without_marks(without_sexes(with_brackets(found)))))
+        found = without_hours(without_marks(without_sexes(with_brackets(found))))
+        found = without_shouted(without_shared(found))
     found, table, judge = _all_apart(found)
     plain = not table.delimiter and table.header is None
     unlike = {at: perhaps_unlike(line.text) for at, line in enumerate(found) if line.origin in doubtful}

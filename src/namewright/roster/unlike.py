@@ -21,6 +21,7 @@ from namewright.roster.block_heads import block_heads
 from namewright.roster.capitals import is_titled
 from namewright.roster.care_words import CARE
 from namewright.roster.columns import stray_cells
+from namewright.roster.date_lines import is_a_day_in_figures
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.group_lines import group_lines
 from namewright.roster.heading_words import ARTICLES, CLOSINGS, MAIL_LABELS, PLACES, TODAY
@@ -269,7 +270,9 @@ def _may_head(label: str, behind: str) -> bool:
     """Say whether words before a sign are no whole name, and those behind it may be one."""
     words = behind.split()
     before = [word for word in label.split() if not any(map(str.isdigit, word))]
-    if not before or not 0 < len(words) <= _LONGEST_NAME or any(map(is_word_about, words)):
+    if not before or not 0 < len(words) <= _LONGEST_NAME:
+        return False
+    if any(map(is_word_about, words)) or is_a_day_in_figures(behind):
         return False
     if heads_a_name(label, behind) or fold(label) in GOES_BY_OPENINGS or any(map(is_given, before)):
         return False
