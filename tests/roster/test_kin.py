@@ -62,3 +62,8 @@ def test_children_who_are_called_so_are_not_taken_for_kin() -> None:
     assert not are_grown_ups_behind("Anna – Tia and Zia")
     assert not are_grown_ups_behind("Anna – mom, Leo")
     assert are_grown_ups_behind("Anna – mom, Tia")
+
+
+def test_a_school_is_no_grown_up_of_a_child() -> None:
+    text = "Escuela del Sol\nMira Vost\nTilo Tarn\nEscuela del Sol\nAna Moss"
+    assert [one.practice for one in read_roster(text).children] == ["Mira", "Tilo", "Ana"]

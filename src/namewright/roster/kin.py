@@ -27,6 +27,8 @@ _FURTHER = word_set("""
     papi, papy, tata, tatie, tonton, avo, avos, tia, tio, tias, zia, zio, mami, mamy, granny, gran, grandad, nan, mummy,
     daddy, yaya, yayo""")
 """Who else comes or fetches a child, where that is told in small letters or beside a word of `OTHER_PEOPLE`."""
+_SCHOOLS = word_set("school, escuela, escola, ecole, schule, scuola")
+"""Of the Escuela del Sol no child is."""
 _FEWEST = 2
 _LONGEST = 200
 
@@ -59,7 +61,8 @@ def child_of(text: str) -> str:
             name, bare = match[1], match[1][:-1]
             return name if owned is _OWNED or not is_given(bare) else bare
     match = _OF.match(text)
-    return match[2] if match and fold(match[1]) in OTHER_PEOPLE and match[2][0].isupper() else ""
+    kin = match and fold(match[1]) in OTHER_PEOPLE and fold(match[1]) not in _SCHOOLS
+    return match[2] if match and kin and match[2][0].isupper() else ""
 
 
 def are_grown_ups_behind(text: str) -> bool:

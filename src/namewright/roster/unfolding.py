@@ -31,6 +31,7 @@ from namewright.roster.hours import without_hours
 from namewright.roster.judge import Judge
 from namewright.roster.kin import from_kin
 from namewright.roster.known import opens_with_given
+from namewright.roster.label_sheets import from_label_sheets
 from namewright.roster.labelled_groups import from_labelled_groups
 from namewright.roster.marks import with_brackets, without_marks, without_sexes
 from namewright.roster.month_rows import from_month_rows
@@ -72,7 +73,7 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
     typed = from_records(lines)
     if typed is None:
         typed = from_file_names(from_a_program(from_a_photo(from_a_chat(unwrapped(lines), lines))))
-    found, below = without_said_below(typed)
+    found, below = without_said_below(from_label_sheets(typed))
     found = from_counted(from_birthdays(from_corrections(found)))
     found, day = from_a_day_plan(found)
     found, told = _without_asides(found)
