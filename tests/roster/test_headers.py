@@ -271,3 +271,11 @@ def test_whole_names_under_a_title_of_given_names(title: str) -> None:
 def test_a_title_of_names_over_days_that_are_not_known(title: str, sign: str) -> None:
     rows = [(title, "ma", "di", "wo", "do", "vr"), ("Mira VOST", *"xxzxx"), ("Xobrel TARN", *"xxxxz")]
     assert [child.practice for child in read_roster("\n".join(map(sign.join, rows))).children] == ["Mira", "Xobrel"]
+
+
+@pytest.mark.parametrize(("given", "family"), [
+    ("Wie heißt Ihr Kind mit Vornamen?", "Wie heißt Ihr Kind mit Nachnamen?"),
+    ("¿Cómo se llama su hijo? (nombre)", "¿Cómo se llama su hijo? (apellidos)"),
+    ("Come si chiama (nome)?", "Come si chiama (cognome)?")])
+def test_a_question_for_one_part_of_the_name_is_for_that_part(given: str, family: str) -> None:
+    assert header_roles(["Zeit", family, given]) == (Role.OTHER, Role.FAMILY, Role.GIVEN)

@@ -208,7 +208,8 @@ def header_role(cell: str) -> Role | None:
     if halves >= {Role.GIVEN, Role.FAMILY}:
         return Role.FULL
     if any(phrase in words for phrase in CHILD_CALLED):
-        return Role.FULL
+        parts = {HEADER_WORDS.get(word.strip("()")) for word in words.split()} & {Role.GIVEN, Role.FAMILY}
+        return parts.pop() if len(parts) == 1 else Role.FULL  # mit Nachnamen
     if any(phrase in words for phrase in GOES_BY_WORDS):
         return Role.GOES_BY
     if len(words.split()) > 1 and NOT_NAMES.intersection(words.split()):

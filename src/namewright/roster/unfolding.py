@@ -25,6 +25,7 @@ from namewright.roster.day_plans import from_a_day_plan
 from namewright.roster.file_names import from_file_names
 from namewright.roster.foot_rows import foot_rows
 from namewright.roster.forms import from_a_form
+from namewright.roster.further_tables import from_further_tables
 from namewright.roster.grown_up_rows import grown_up_rows
 from namewright.roster.headers import header_roles, titles_for
 from namewright.roster.hours import without_hours
@@ -36,6 +37,7 @@ from namewright.roster.labelled_groups import from_labelled_groups
 from namewright.roster.marks import with_brackets, without_marks, without_sexes
 from namewright.roster.month_rows import from_month_rows
 from namewright.roster.numbered import from_numbered
+from namewright.roster.page_heads import without_page_heads
 from namewright.roster.pasted import Line, unwrapped
 from namewright.roster.photos import from_a_photo
 from namewright.roster.prose import Aside, with_sentences, without_sentences
@@ -73,7 +75,7 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
     typed = from_records(lines)
     if typed is None:
         typed = from_file_names(from_a_program(from_a_photo(from_a_chat(unwrapped(lines), lines))))
-    found, below = without_said_below(from_label_sheets(typed))
+    found, below = without_said_below(from_further_tables(without_page_heads(from_label_sheets(typed))))
     found = from_counted(from_birthdays(from_corrections(found)))
     found, day = from_a_day_plan(found)
     found, told = _without_asides(found)
