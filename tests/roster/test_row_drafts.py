@@ -83,3 +83,10 @@ def test_an_unknown_word_in_small_letters_is_asked_about_and_a_given_name_made()
     assert [child.practice for child in read_roster(rows.format("anna")).children] == ["Mira", "Anna", "Leo", "Xobrel"]
     small = read_roster("8:00\tmira\n8:10\txobrel\n8:20\tleo\n8:30\ttarnul")
     assert [child.practice for child in small.children] == ["Mira", "Xobrel", "Leo", "Tarnul"]
+
+
+@pytest.mark.parametrize(("titles", "rows"), [
+    ("Sexo|Comedor|Mano|Nombres|Apellidos", ["Niña|no|diestro|Mira|Vost", "Niño|sí|zurdo|Xobrel|Tarn"]),
+    ("Sexe|No|Main|Prénom|Nom", ["Fille|no|droitier|Mira|Vost", "Enfant|no|gaucher|Xobrel|Tarn"])])
+def test_a_row_with_words_of_titles_beside_its_name_is_a_child(titles: str, rows: list[str]) -> None:
+    assert [one.given for one in read_roster("\n".join((titles, *rows))).children] == ["Mira", "Xobrel"]

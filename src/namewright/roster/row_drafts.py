@@ -166,6 +166,8 @@ def _is_header(row: Row, table: Table) -> bool:
         return fold(filled[0].strip("()[]")) in SOLO_HEADERS
     if table.header is None or header_roles(row.cells) is None or _holds_figures(row, table):
         return False
+    if not any(header_role(cell) for cell, role in zip(row.cells, table.roles, strict=False) if role in NAME_ROLES):
+        return False  # a girl called as nobody titles a column: Niña, zurda, Ana
     known = sum(header_role(cell) is not None for cell in filled)
     return known == len(filled) or known >= _CERTAIN_HEADER
 
