@@ -27,6 +27,8 @@ _BETWEEN = pattern(r"[\W_]+|(?<=[a-z])(?=[A-Z])")
 _OF_RECORDS = message("roster.from_records")
 _LONGEST_NAME = 80
 _ALIKE = 0.5
+_SIGNS = frozenset("{[:=<")
+"""Of which each text of keys and values has one."""
 
 
 class _Group(NamedTuple):
@@ -38,6 +40,8 @@ class _Group(NamedTuple):
 
 def from_records(lines: Sequence[str]) -> list[Line] | None:
     """Return the records of a text as rows under a line of titles; None where it holds no records."""
+    if _SIGNS.isdisjoint("\n".join(lines)):
+        return None
     if any(map(_CARD.fullmatch, lines)):
         return list(_from_cards(lines)) or None
     tree = None if any(map(is_markup, lines)) else tree_of(lines)

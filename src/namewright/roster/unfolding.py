@@ -55,6 +55,7 @@ from namewright.roster.waiting import from_waiting_lists
 from namewright.store import keeps_names
 
 _MAX_ROUNDS = 3
+_OF_COLUMNS = frozenset("\t;|,")
 _LINES_KEPT = 1_000  # of a longer list nobody types, and it would be much to keep
 
 
@@ -75,7 +76,7 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
     typed = from_records(lines)
     if typed is None:
         typed = from_file_names(from_a_program(from_a_photo(from_a_chat(unwrapped(lines), lines))))
-    found, below = without_said_below(from_further_tables(without_page_heads(from_label_sheets(typed))))
+    found, below = without_said_below(_from_pages(typed))
     found = from_counted(from_birthdays(from_corrections(found)))
     found, day = from_a_day_plan(found)
     found, told = _without_asides(found)
@@ -92,6 +93,14 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
     unlike |= unlike_lines([line.text for line in found]) if plain else grown_up_rows(table) | foot_rows(table)
     unfolded = Unfolded(found, table, judge, unlike)
     return _with_asides(unfolded, asides) if asides else unfolded
+
+
+def _from_pages(lines: list[Line]) -> list[Line]:
+    """Put labels, printed pages and tables below tables one child below another; most lists have no columns at all."""
+    text = "\n".join([line.text for line in lines])
+    if _OF_COLUMNS.isdisjoint(text) and WIDE_SPACE not in text:
+        return lines
+    return from_further_tables(without_page_heads(from_label_sheets(lines)))
 
 
 def _without_asides(lines: list[Line]) -> tuple[list[Line], list[Aside]]:
