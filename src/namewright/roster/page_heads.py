@@ -12,11 +12,10 @@ from collections.abc import Sequence
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.columns import DELIMITERS, split_cells
-from namewright.roster.headers import header_role, header_roles
+from namewright.roster.headers import header_roles
 from namewright.roster.pasted import Line
-from namewright.roster.vocabulary import NAME_ROLES
 
-_MOST_ABOVE, _SEVERAL = 6, 3
+_MOST_ABOVE = 6
 _NUMBERS = pattern(r"\d+")
 
 
@@ -30,7 +29,6 @@ def without_page_heads(lines: Sequence[Line]) -> list[Line]:
     for text, places in seen.items():
         if text and len(places) > 1 and _are_titles(lines[places[0]].text):
             tops = _tops(plain, places)
-            told |= set() if _is_header(lines[places[0]].text) else set(places[1:])
             told |= {at for top, titles in zip(tops, places[1:], strict=True) for at in range(top, titles)}
             told |= _feet(lines, [*tops, len(plain)], lines[places[0]].text)
     return [line.heading(plain[at]) if at in told else line for at, line in enumerate(lines)]
@@ -61,11 +59,5 @@ def _cells(text: str) -> list[list[str]]:
     return [split_cells(text, sign) or [] for sign in DELIMITERS if sign in text]
 
 
-def _is_header(text: str) -> bool:
-    return any(header_roles(cells) is not None for cells in _cells(text))
-
-
 def _are_titles(text: str) -> bool:
-    """Say whether a line that comes again holds titles: a table's, or several cells, one of them over names."""
-    return _is_header(text) or any(
-        len(cells) >= _SEVERAL and any(header_role(cell) in NAME_ROLES for cell in cells) for cells in _cells(text))
+    return any(header_roles(cells) is not None for cells in _cells(text))
