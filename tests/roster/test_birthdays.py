@@ -75,3 +75,37 @@ def test_what_else_a_calendar_has_is_told() -> None:
     roster = read_roster("12.1. Geburtstag Zuthe\n20.1. Fasching\n4.2. Geburtstag Xobrel\nMia Vost")
     assert [child.given for child in roster.children] == ["Zuthe", "Xobrel", "Mia"]
     assert roster.lines[1].outcome is Outcome.HEADING
+
+
+BELOW = {
+    "en": ("{}'s birthday", ("April 7", "January 23", "June 2", "March 5"), "All day"),
+    "es": ("Cumpleaños de {}", ("7 de abril", "23 de abril", "2 de abril", "5 de junio"), "Todo el día"),
+    "fr": ("Anniversaire de {}", ("7 avril", "23 mai", "2 mars", "5 avril"), "Toute la journée"),
+    "de": ("Geburtstag von {}", ("7. April", "23. Juni", "2. April", "5. Mai"), "Den ganzen Tag"),
+    "it": ("Compleanno di {}", ("7 aprile", "23 aprile", "2 marzo", "5 aprile"), "Tutta la giornata"),
+    "pt": ("Aniversário de {}", ("7 de maio", "23 de maio", "2 de maio", "5 de abril"), "Dia todo"),
+}
+
+
+@pytest.mark.parametrize("language", BELOW)
+@pytest.mark.parametrize("names", [WHOLE, tuple(name.split()[0] for name in WHOLE), UNKNOWN,
+                                   tuple(name.split()[0] for name in UNKNOWN)])
+@pytest.mark.parametrize("all_day", [True, False])
+def test_a_day_below_a_birthday_is_nobody(language: str, names: tuple[str, ...], all_day: bool) -> None:
+    form, days, whole = BELOW[language]
+    lines = [line for day, name in zip(days, names, strict=True)
+             for line in (form.format(name), day, whole)[: 2 + all_day]]
+    assert [child.given for child in read_roster("\n".join(lines)).children] == [name.split()[0] for name in names]
+
+
+@pytest.mark.parametrize("language", ["en", "de", "fr"])  # Cumpleaños de April is a title, too
+def test_a_month_s_name_is_a_child_s_where_it_is_the_birthday_s(language: str) -> None:
+    form, days, _ = BELOW[language]
+    names = ("April", "June", "Marco", "Mia")
+    lines = [line for day, name in zip(days, names, strict=True) for line in (form.format(name), day)]
+    assert [child.given for child in read_roster("\n".join(lines)).children] == list(names)
+
+
+def test_a_child_with_an_age_below_two_birthdays_stays() -> None:
+    roster = read_roster("Mia Vost 5\nLeo Tarn 6\nMia's birthday\nLeo's birthday\nApril 5")
+    assert [child.given for child in roster.children] == ["Mia", "Leo", "April"]

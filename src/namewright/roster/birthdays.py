@@ -1,7 +1,7 @@
 """Birthdays as a calendar has them: ``Mia Vost's 5th birthday``, ``Anniversaire de Mia``, ``Mia wird 5``; into names.
 
-Whose name another line opens with is told there, for a list may have its birthdays below the class. Dates before and
-behind are left to the rules for dates. Out of scope: birthdays in sentences.
+Whose name another line opens with is told there, for a list may have its birthdays below the class. A day below a
+birthday is nobody, be it in April. Other dates are left to the rules for dates. Out of scope: birthdays in sentences.
 """
 
 from __future__ import annotations
@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
+from namewright.message import message
 from namewright.named_tuples import NamedTuple
 from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
@@ -20,7 +21,8 @@ from namewright.roster.heading_words import HEADING_WORDS
 from namewright.roster.headings import heading_reason
 from namewright.roster.known import is_given, is_known, lean, opens_with_given
 from namewright.roster.pasted import Line
-from namewright.roster.vocabulary import ANY_DAYS, MONTHS, fold
+from namewright.roster.prose import Aside
+from namewright.roster.vocabulary import ANY_DAYS, MONTHS, OF_THE, fold
 from namewright.store import keeps_names
 
 _DAY = r"birthday|b-?day|geburtstag|anniversaire|anniv|cumplea(?:ñ|n)os|cumple|compleanno|anivers[aá]rio|niver"
@@ -36,10 +38,14 @@ _FORMS = (
     pattern(rf"{_LEAD}{_NAME}(?:['’]s?)?\s+(?:\d{{1,2}}(?:st|nd|rd|th|\.)\s+)?(?:{_DAY})\b(?P<rest>.*)", re.I),
     pattern(rf"{_LEAD}{_NAME}\s+hat\s+geburtstag\b(?P<rest>.*)", re.I),
 )
-_ALL_DAY = "all day|ganztägig|toute la journée|todo el día|tutto il giorno|o dia (?:todo|inteiro)"
+_ALL_DAY = ("all day|ganztägig|(?:den )?ganze[nr] tag|(?:toute )?la journée(?: entière)?|journée entière|todo el día|"
+            "(?:per )?tutto il giorno|tutta la giornata|(?:o )?dia (?:todo|inteiro)")
 _WHOLE_DAY = pattern(rf"^\s*(?:{_ALL_DAY})(?:\t|\s*$)|(?:(?<=\t)|\s*,\s*)(?:{_ALL_DAY})(?:\t|\s*$)", re.I)
+_SAID = message("roster.said_below")
 _FEW = 2  # birthdays that make a calendar, if they are as many as other lines
-_MOST_WORDS = 4
+_MOST_WORDS, _MOST_OF_A_DAY = 4, 6
+_MOSTLY = 0.6
+_IN_FIGURES = pattern(r"(?:\d{1,2}|20\d\d)(?:st|nd|rd|th|er|[.ºª°])?|\d{1,4}[./-]\d{1,2}(?:[./-]\d{1,4})?[./]?")
 _LONGEST = 200  # characters: a longer line is a text
 
 
@@ -50,6 +56,32 @@ class _Birthday(NamedTuple):
     name: str
     rest: str
     said: str
+
+
+def without_days_below(lines: Sequence[Line]) -> tuple[list[Line], list[Aside]]:
+    """Return the lines that may be children, and the days below birthdays, where most have one: ``April 3``."""
+    told = {at for at, line in enumerate(lines) if len(line.text) <= _LONGEST and _told(line.text)}
+    days = {at for at, line in enumerate(lines) if at - 1 in told and at not in told and _is_a_day(line.text)}
+    first = next((at for at, line in enumerate(lines) if at in told or _is_a_day(line.text)), -1)
+    if len(told) < _FEW or first not in told or len(days) < _MOSTLY * len(told):
+        return list(lines), []
+    days |= {at for at, line in enumerate(lines) if (at - 1 in days or at - 1 in told) and _is_all_day(line.text)}
+    return ([line for at, line in enumerate(lines) if at not in days],
+            [Aside(lines[at], (_SAID,)) for at in sorted(days)])
+
+
+def _is_a_day(text: str) -> bool:
+    """Say whether a line has a number, a month or day and small words only: elsewhere ``April 3`` may be a child."""
+    words = [word.strip(",.()") for word in _WHOLE_DAY.sub("", text).split()]
+    numbers = [word for word in words if _IN_FIGURES.fullmatch(word)]
+    names = [word for word in words if fold(word) in MONTHS or fold(word) in ANY_DAYS]
+    rest = (word for word in words if word not in numbers and word not in names)
+    known = bool(numbers and names) and len(words) <= _MOST_OF_A_DAY and all(fold(word) in OF_THE for word in rest)
+    return known or is_a_date(text)
+
+
+def _is_all_day(text: str) -> bool:
+    return bool(text.strip()) and not _WHOLE_DAY.sub("", text).strip()
 
 
 def from_birthdays(lines: Sequence[Line]) -> list[Line]:

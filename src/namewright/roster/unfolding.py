@@ -13,7 +13,7 @@ from namewright.names.clusters import is_letter
 from namewright.roster.across import from_names_across
 from namewright.roster.alike import from_a_program, without_counts, without_shared
 from namewright.roster.beside import strip_numbering
-from namewright.roster.birthdays import from_birthdays
+from namewright.roster.birthdays import from_birthdays, without_days_below
 from namewright.roster.chats import from_a_chat
 from namewright.roster.child_columns import doubted, from_child_columns
 from namewright.roster.columns import WIDE_SPACE, Row, Table, join_cells, lay_out, split_cells
@@ -77,10 +77,11 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
     if typed is None:
         typed = from_file_names(from_a_program(from_a_photo(from_a_chat(unwrapped(lines), lines))))
     found, below = without_said_below(_from_pages(typed))
+    found, days = without_days_below(found)
     found = from_counted(from_birthdays(from_corrections(found)))
     found, day = from_a_day_plan(found)
     found, told = _without_asides(found)
-    asides = sorted([*below, *day, *told], key=lambda aside: aside.line.origin)
+    asides = sorted([*below, *days, *day, *told], key=lambda aside: aside.line.origin)
     found = _put_in_lines(found, columns)
     table = _laid_out(found)
     found, doubtful = _titles_told(found, table)
