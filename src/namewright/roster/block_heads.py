@@ -47,10 +47,10 @@ def block_heads(texts: Sequence[str], filled: Mapping[int, str]) -> Heads:
         above = frozenset(at for at in _above(counted[0], filled) if any(map(str.isdigit, filled[at])))
         sure = _tell_no_name([filled[at] for at in counted])
         return Heads(frozenset(counted), above) if sure else Heads(titles=above, doubtful=frozenset(counted))
-    if bare := _over_bullets(filled):
+    if bare := frozenset(_over_bullets(filled)):
         below = [strip_numbering(text) for at, text in filled.items() if at not in bare]
         known = given_share(below) >= _MOST_BULLETED  # else these may be names as the others are, their bullets lost
-        return Heads(frozenset(bare)) if known else Heads(doubtful=frozenset(bare))
+        return Heads(bare) if known else Heads(doubtful=bare)
     if coloured := _coloured(filled, openers, texts):
         given = all(is_given(filled[at].strip(" :-*")) for at in coloured)  # Rose and Viola may be children
         return Heads(doubtful=frozenset(coloured)) if given else Heads(frozenset(coloured))

@@ -16,7 +16,8 @@ _SHORT_MONTHS = word_set("""
 _SURE_DAYS = word_set("mon, tue, tues, wed, thu, thur, thurs, fri, sat, sun")
 """Beside a month; Sam 4 May may be a child."""
 _NUMBER = pattern(r"(?:[12]?\d|3[01]|0\d)(?:st|nd|rd|th|er|[ºª°])?|20\d\d")
-_FIGURES = pattern(r"\d{1,2}[./-]\d{1,2}[./-]?(?:\d{2}|\d{4})?|20\d\d-\d{1,2}-\d{1,2}")
+IN_FIGURES = pattern(r"\d{1,2}[./-]\d{1,2}[./-]?(?:\d{2}|\d{4})?|\d{4}-\d{1,2}-\d{1,2}")
+"""A date: ``3/12``, ``3.12.2019``, ``2019-12-03``."""
 _BEHIND_FIGURES = pattern(r"\d[./-]\d+[./-]?\d*(?::|\s[-–—])\s+[^\W\d_]+$")
 _TIME = pattern(r"\d{1,2}(?:[:.h]\d\d|h)?(?:[ap]m)?")
 _BETWEEN = pattern(r"[\s,]+")
@@ -36,7 +37,7 @@ def is_a_date(text: str) -> bool:
     days = [word for word in words if fold(word) in ANY_DAYS]
     months = [word for word in words if fold(word) in MONTHS or fold(word) in _SHORT_MONTHS]
     rest = [word for word in words if word not in days and word not in months]
-    numbers = [word for word in rest if _NUMBER.fullmatch(word) or _FIGURES.fullmatch(word)]
+    numbers = [word for word in rest if _NUMBER.fullmatch(word) or IN_FIGURES.fullmatch(word)]
     alone = [word for word in months if word not in days]  # mar 5 ene is a Tuesday
     if len(alone) > 1 and len(numbers) == 1 and len(numbers[0]) < _YEAR and any(map(is_given, alone)):
         return False  # March 3 June: her birthday
@@ -53,5 +54,5 @@ def is_a_date(text: str) -> bool:
 def is_a_day_in_figures(text: str) -> bool:
     """Say whether a text is a day of the week and a date in figures, as beside a name: ``Gio 3/12`` is nobody of 3."""
     words = [word.strip(_EDGES) for word in _BETWEEN.split(text.strip())]
-    figures = [word for word in words if _FIGURES.fullmatch(word)]
+    figures = [word for word in words if IN_FIGURES.fullmatch(word)]
     return bool(figures) and all(word in figures or fold(word) in ANY_DAYS for word in words)

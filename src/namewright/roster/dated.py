@@ -18,7 +18,7 @@ from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
 from namewright.roster.columns import split_cells
-from namewright.roster.date_lines import is_a_date
+from namewright.roster.date_lines import IN_FIGURES, is_a_date
 from namewright.roster.headers import header_roles
 from namewright.roster.heading_words import ARTICLES, NO_SCHOOL
 from namewright.roster.known import is_given, opens_with_given
@@ -35,7 +35,6 @@ from namewright.roster.vocabulary import (
     fold,
 )
 
-_DATE = pattern(r"\d{1,2}[./-]\d{1,2}[./-]?(?:\d{2}|\d{4})?|\d{4}-\d{1,2}-\d{1,2}")
 _COUNTED = pattern(r"\d{1,2}(?:st|nd|rd|th|er|[.ºª°])?")
 _AGE = pattern(r"^\(\d+\)", needs="()")  # Domenica (5)
 _NUMBER = pattern(r"\(?(\d{1,3})[.):]?")
@@ -150,7 +149,7 @@ def _kind(word: str) -> str:
     """Return which part of a date or time a word is, empty where it is none."""
     bare = word.strip("(),:")
     folded = fold(bare).strip(_EDGES)
-    for kind, fits in (("sign", not bare.strip(":-–—")), ("date", _DATE.fullmatch(bare)),
+    for kind, fits in (("sign", not bare.strip(":-–—")), ("date", IN_FIGURES.fullmatch(bare)),
                        ("time", _TIME.fullmatch(bare.lower())), ("count", _COUNTED.fullmatch(bare)),
                        ("count", len(bare) == 4 and bare.startswith("20") and bare.isdigit()),
                        ("day", folded in ANY_DAYS), ("month", folded in MONTHS),

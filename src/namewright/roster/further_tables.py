@@ -131,15 +131,16 @@ def _together(lines: Sequence[Line], tables: Sequence[_Table],
     if not _say(names, others, whole=whole):
         names = [_WHOLE] if whole else [_GIVEN, _FAMILY]
     of_row = {at: (table, cells) for table, found in zip(tables, rows, strict=True) for at, cells in found if cells}
+    titles_at = {one.at: one.titles for one in tables}
     titled, under = False, ""
     for at, line in enumerate(lines):
         table, cells = of_row.get(at, (None, None))
-        if titles := next((one.titles for one in tables if one.at == at), None):
+        if titles := titles_at.get(at):
             text = "\t".join([*names, *map(_title, others)])
             yield line.heading(" · ".join(filter(None, titles))) if titled else line._replace(text=text)
             titled = True
         elif table is None or cells is None:
-            above = any(one.at == at + 1 for one in tables)
+            above = at + 1 in titles_at
             under = _waiting(line.text) if above else under
             worded = any(map(is_letter, line.text))
             yield line.heading(" ".join(line.text.split())) if above and worded else line

@@ -77,11 +77,11 @@ _AGED = pattern(rf"\d{{1,2}}(?:\s?[-–/]\s?\d{{1,2}} (?:{_YEARS}|anni)| (?:{_YE
 """``5 años A``, ``4-5 years``; Anni alone behind a number is a child."""
 _LABEL = pattern(r"\s*([^:,;/&]{1,30}?)\s*(?::|\s[-–—])\s+(?=\S)")
 _SIGNS = pattern(r"[^\d,/&+;]+(?:[,/&+;]|\s(?:and|und|et|y|e)\s)\D+")
-_BETWEEN_NAMES = pattern(rf"\s*[,;/&+]\s*(?:(?:{AND})\s+)?|\s+(?:{AND})\s+")
+_BETWEEN_NAMES = pattern(rf"(?:(?<!\s)\s+)?[,;/&+]\s*(?:(?:{AND})\s+)?|(?<!\s)\s+(?:{AND})\s+")
 _PAGE = pattern(r"\b(?:page|seite|pag|pagina)\.? ?\d{1,3}(?: ?(?:/|of|von|sur|de|di) ?\d{1,3})?$")
 
 _SCHOOL_YEAR = pattern(r"(?<!\d)20\d\d\s?[/–-]\s?(?:20)?\d\d(?!\d)", needs="2")
-_ASIDE = pattern(r"\s+[-–—|/]\s+.*|,\s*(?=\d|(?P<title>[^\W\d_]+)).*|\s*\([^()]*\)\s*$")
+_ASIDE = pattern(r"(?<!\s)\s+[-–—|/]\s+.*|,\s*(?=\d|(?P<title>[^\W\d_]+)).*|(?<!\s)\s*\([^()]*\)\s*$")
 _COUNTED = pattern(r"\d{1,4}(?:st|nd|rd|th|er|[ºª°])?")
 _ELIDED = pattern(r"(?:d|l|dell)['’](?=[^\W\d_])", needs="'’")
 _IN_BRACKETS = pattern(r"\([^()]*\)")

@@ -53,6 +53,7 @@ class Judge:
 
     def __init__(self, texts: Sequence[str], plain: frozenset[str] = frozenset()) -> None:
         self._seen = frozenset(texts)
+        self._lines = tuple(self._seen)
         self._titles = frozenset(text for text in self._seen if is_title(text)) - _with_places(texts)
         self._titles -= _with_words_as_families(texts) | _called_as_titles(self._titles)
         filled = [text for text in texts if text.strip() and text not in self._titles]
@@ -72,7 +73,7 @@ class Judge:
                              by_comma and not comma_tells(filled), plain)
         self._families = by_comma and _open_with_families(filled)
         self._found: dict[str, Several | None] = {}
-        self._pairs = [text for text in dict.fromkeys(texts) if _TWO_WORDS.fullmatch(strip_numbering(text))]
+        self._pairs = {text for text in texts if _TWO_WORDS.fullmatch(strip_numbering(text))}
 
     def is_title(self, text: str) -> bool:
         """Say whether a line is about the class and no child."""
@@ -104,8 +105,14 @@ class Judge:
 
     def _have_lines(self, names: Sequence[str]) -> bool:
         """Say whether somebody who is told of has a line of fewer names, with the family's perhaps."""
-        children = Children((at, line) for at, line in enumerate(self._seen) if not all(name in line for name in names))
-        return any(children.hold([bare_word(word) for word in name.split()]) for name in names)
+        found = (self._lines[at] for name in names
+                 for at in self._children.places([bare_word(word) for word in name.split()]))
+        return any(not all(name in line for name in names) for line in found)
+
+    @cached_property
+    def _children(self) -> Children:
+        """Return which line holds which words; made once, since each sentence of a long letter asks."""
+        return Children(enumerate(self._lines))
 
     def _judged(self, text: str) -> Several | None:
         if told := self.told(text):

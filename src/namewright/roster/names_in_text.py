@@ -11,6 +11,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from namewright.named_tuples import NamedTuple
 from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
+from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.heading_words import OPENERS
 from namewright.roster.known import is_given
@@ -19,6 +20,7 @@ from namewright.roster.vocabulary import AND_WORDS, DAYS, MONTHS, OTHER_PEOPLE, 
 BRACKETS = pattern(r"\([^()]*\)|\[[^\[\]]*\]", needs="([")
 OWNED = ("'s", "’s")
 EDGES = ".,:;!?…\"“”«»()[]¡¿*"
+"""Signs about a word of a text."""
 _AND = AND_WORDS | {"u"}
 _NOBODY = TITLES | DAYS | MONTHS | OTHER_PEOPLE
 
@@ -45,8 +47,12 @@ class Children:
 
     def hold(self, name: Sequence[str]) -> bool:
         """Say whether the words of a name stand on one of the lines together."""
-        places = [self._places.get(word, set()) for word in name]
-        return bool(places) and bool(set.intersection(*places))
+        return bool(self.places(name))
+
+    def places(self, name: Sequence[str]) -> set[int]:
+        """Return the lines on which the words of a name stand together."""
+        found = [self._places.get(word, set()) for word in name]
+        return set.intersection(*found) if found else set()
 
     def are(self, name: Sequence[str]) -> bool:
         """Say whether a name is all that one of the lines has."""
@@ -91,6 +97,12 @@ def has_capital(word: str) -> bool:
     """Say whether the letters of a word begin with a capital."""
     letters = word.strip(EDGES)
     return bool(letters) and is_letter(letters[0]) and not begins_small(letters)
+
+
+def is_small(word: str) -> bool:
+    """Say whether a word is in small letters, and stands in no name and between none."""
+    letters = word.strip(EDGES)
+    return len(letters) > 1 and letters.islower() and begins_small(letters) and letters not in AND_WORDS | PARTICLES
 
 
 def bare_word(word: str) -> str:

@@ -107,10 +107,9 @@ def _is_a_list_of_records(node: Node) -> bool:
     return not node.keyed and any(isinstance(part, Node) for part in node.parts)
 
 
-def _lists_of_children(inner: Sequence[tuple[str, Node]]) -> list[Node]:
+def _lists_of_children(inner: Sequence[tuple[str, Node]]) -> frozenset[Node]:
     """Return the parts that hold children: those whose key says so, else all that may."""
-    said = [part for of, part in inner if _says_children(of)]
-    return said or [part for _, part in inner]
+    return frozenset(part for of, part in inner if _says_children(of)) or frozenset(part for _, part in inner)
 
 
 def _says_children(key: str) -> bool:

@@ -90,8 +90,10 @@ def _labelled_below(texts: Sequence[str]) -> list[_Block]:
     labels = [said.label for block in blocks for said in block.below.values()]
     if len(blocks) < _FEW or share(label in again for label in labels) < _MOSTLY:
         return []
-    words = {label: [said.words for block in blocks for said in block.below.values()
-                     if said.label == label and said.words] for label in again}
+    words: dict[str, list[str]] = {label: [] for label in again}
+    for said in (said for block in blocks for said in block.below.values() if said.words):
+        if said.label in again:
+            words[said.label].append(said.words)
     naming = {label for label in again if not _is_of_others(label) and given_share(words[label]) >= _HALF}
     told = [word for label in again - naming if not _is_of_others(label) for word in words[label]]
     set_in = all(texts[at][0].isspace() or strip_numbering(texts[at]) != texts[at] for block in blocks

@@ -16,10 +16,11 @@ from namewright.patterns import pattern
 from namewright.roster.beside import is_word_about
 from namewright.roster.heading_words import CHILDREN, GREETINGS, HEADING_WORDS, LEVELS, OPENERS
 from namewright.roster.known import is_given, opens_with_given
+from namewright.roster.names_in_text import is_small
 from namewright.roster.several import Several
 from namewright.roster.shares import given_share
 from namewright.roster.unlike import is_closing
-from namewright.roster.vocabulary import AND, AND_WORDS, OTHER_PEOPLE, fold, word_set
+from namewright.roster.vocabulary import AND, OTHER_PEOPLE, fold, word_set
 from namewright.store import keeps_names
 
 _PARTED = pattern(rf"\s*[,;，、]\s*(?:(?:{AND})\s+)?|\s+(?:{AND}|&)\s+")
@@ -45,7 +46,7 @@ def told_in_a_sentence(text: str) -> Several | None:
     """Return the names at the end of a sentence, headed by its words; None where a line is no such sentence."""
     told, after = _before_more(text)
     words = told.rstrip(" .!").split()
-    ends = [at for at, word in enumerate(words) if word.endswith(":") or _is_small(word)]
+    ends = [at for at, word in enumerate(words) if word.endswith(":") or is_small(word)]
     opened = len(words) > 1 and fold(words[0]) in OPENERS and begins_small(words[1]) and ":" not in told
     named = is_given(words[0].strip(",!")) and fold(words[0]).strip(",!") not in GREETINGS if words else True
     if len(ends) + opened < _SMALL or not ends or (named and not opened):
@@ -79,10 +80,10 @@ def is_a_text(text: str) -> bool:
     """
     clauses = [clause.split() for clause in _SENTENCES.split(text) if clause.strip()]
     words = text.split()
-    if len(clauses) < _BETWEEN or sum(map(_is_small, words)) <= _SMALL or is_given(words[0].strip(",.:;")):
+    if len(clauses) < _BETWEEN or sum(map(is_small, words)) <= _SMALL or is_given(words[0].strip(",.:;")):
         return False
     signs = any(word[-1] in ",:;" or word in "-–—" or word[0] == "(" for word in clauses[0][:_MOST_WORDS])
-    return not signs and any(map(_is_small, clauses[0]))
+    return not signs and any(map(is_small, clauses[0]))
 
 
 def speaks_of_several(text: str) -> Several | None:
@@ -96,7 +97,7 @@ def speaks_of_several(text: str) -> Several | None:
 
 def _tells_of_one(words: Sequence[str]) -> bool:
     """Say whether words are a name and what the child does, in small letters."""
-    return (len(words) > 1 and not begins_small(words[0]) and _is_small(words[1]) and words[0].isalpha()
+    return (len(words) > 1 and not begins_small(words[0]) and is_small(words[1]) and words[0].isalpha()
             and not is_word_about(words[0]))
 
 
@@ -123,12 +124,6 @@ def _names_more(after: str) -> bool:
     """Say whether more children may be named behind the end, and no thanks: ``Noah comes, too``."""
     return any(map(is_given, (word.strip(",.!") for word in after.split() if not begins_small(word)))) and (
         not is_closing(after))
-
-
-def _is_small(word: str) -> bool:
-    """Say whether a word is in small letters, stands between no names and is in none."""
-    letters = word.strip(".,:!?¡¿")
-    return len(letters) > 1 and letters.islower() and begins_small(letters) and letters not in AND_WORDS | PARTICLES
 
 
 def _is_name(part: str) -> bool:

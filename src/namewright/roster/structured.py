@@ -23,15 +23,16 @@ _MOST_BESIDE = 0.3  # of the letters, in words round about the braces
 _NEARLY_ALL, _HALF = 0.8, 0.5
 _FEW = 2
 _KEYED = pattern(r"""\{\s*(?:"[^"\n]{1,60}"|'[^'\n]{1,60}'|[\w$ .-]{1,40}?)\s*(?::|=>)""", needs="{")
-_TOKEN = pattern(r"""=>|[{}\[\]:,;]|"(?:[^"\\\n]|\\.)*"|'(?:[^'\\\n]|\\.)*'(?=\s*(?:[\]}:,;]|=>|$))"""
+# A text with backslashes has an end to its length, else one that is never closed would be run through from each quote.
+_TOKEN = pattern(r"""=>|[{}\[\]:,;]|"[^"\\\n]*"|"(?:[^"\\\n]|\\.){0,500}"|'(?:[^'\\\n]|\\.)*'(?=\s*(?:[\]}:,;]|=>|$))"""
                  r"""|[^\s{}\[\]:,;"][^{}\[\]:,;"\n=]*|\n""")
-_COMMENT = pattern(r"(?:^|(?<=[\s,{\[]))\s*(?://|/\*).*$|^\s*#.*$", needs="/#")
-_PAIR = pattern(r"""(?<![^\s,;|])([A-Za-z_][\w.-]{0,40})\s?=\s?(?:"([^"]*)"|'([^']*)'|([^\s"'=][^"=]*?)?"""
+_COMMENT = pattern(r"(?<![^\s,{\[])(?://|/\*).*$|^\s*#.*$", needs="/#")
+_PAIR = pattern(r"""(?<![^\s,;|])([A-Za-z_][\w.-]{0,40})\s?=\s?(?:"([^"]*)"|'([^']*)'|([^\s"'=](?:[^"=]*?[^\s"=])??)?"""
                 r"""(?=\s*[,;|]|\s+[\w.-]+\s?=|\s*$))""", needs="=")
 _YAML = pattern(r"""(\s*)((?:-\s+)*)(?:(?:"([^"]{1,60})"|'([^']{1,60})'|([^\s:"'#\[{-][^:"]{0,60}?))"""
                 r"""\s*:(?:\s+(.*))?|(.*))""")
 _DASHED = pattern(r"""\s*-\s+(?:"[^"]+"|'[^']+'|[^\s:"'][^:"]{0,40}?)\s?:(?:\s|$)""", needs="-")
-_TAG = pattern(r"""<(/?)([A-Za-z_][\w:.-]*)((?:\s+[\w:.-]+\s*=\s*(?:"[^"<]*"|'[^'<]*'))*)\s*(/?)>|<[?!][^>]*>""",
+_TAG = pattern(r"""<(/?)([A-Za-z_][\w:.-]*)((?:\s+[\w:.-]+\s*=\s*(?:"[^"<]*"|'[^'<]*'))*)\s*(/?)>|<[?!][^>]{0,2000}>""",
                needs="<")
 _ATTRIBUTE = pattern(r"([\w:.-]+)\s*=\s*(?:\"([^\"<]*)\"|'([^'<]*)')")
 _NOTHING = frozenset(("null", "none", "nil", "undefined", "~", "n/a"))
@@ -96,7 +97,7 @@ def _from_pairs(lines: Sequence[str]) -> Node | None:
     root = Node(0)
     filled = [(at, line) for at, line in enumerate(lines) if line.strip()]
     for at, line in filled:
-        pairs = [match for match in _PAIR.finditer(line) if len(line) < _LONGEST_LINE]
+        pairs = list(_PAIR.finditer(line)) if len(line) < _LONGEST_LINE else []
         if len(pairs) > 1:
             row = Node(at)
             for match in pairs:

@@ -12,13 +12,13 @@ from itertools import chain
 from namewright.named_tuples import NamedTuple
 from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
-from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.day_words import BESIDE_DAY, DAY_ENDINGS, DAY_PHRASES, DAY_WORDS, WITH
 from namewright.roster.heading_words import NO_SCHOOL
 from namewright.roster.known import is_family, is_given, is_known, lean, opens_with_given
+from namewright.roster.names_in_text import EDGES, is_small
 from namewright.roster.several import is_titled_name, may_be_a_name
-from namewright.roster.vocabulary import AND, AND_WORDS, LEADERS, OTHER_PEOPLE, TITLES, fold
+from namewright.roster.vocabulary import AND, LEADERS, OTHER_PEOPLE, TITLES, fold
 from namewright.store import keeps_names
 
 _PARTED = pattern(rf"\s*[,;，、&+/]\s*(?:(?:{AND})\s+)?|\s+(?:{AND})\s+")
@@ -26,7 +26,6 @@ _SIGN = pattern(r"(?P<before>[^,;&+]{2,60}?)(?:\s?:\s+|\s+[-–—]\s+|\s*(?:→
 _BRACKET = pattern(r"(?P<before>[^,;&+()]{2,60}?)\s*[(\[](?P<names>[^()\[\]]+)[)\]]\s*$", needs="([")
 _CLAUSES = pattern(rf"[,;:&+/()→]|\s[-–—]\s|\s(?:{'|'.join(sorted(WITH))}|{AND})\s")
 _INITIAL = pattern(r"\s[^\W\d_]\.$")
-_EDGES = ".,:;!?…\"“”«»()[]¡¿*"
 _NO_SCHOOL = frozenset(words for words in NO_SCHOOL if " " in words)  # Holiday alone may be a family
 _SUBJECTS = frozenset(("math",))
 _ADULTS = LEADERS | TITLES | OTHER_PEOPLE
@@ -54,7 +53,7 @@ def behind_a_word(text: str) -> Within | None:
     if bracket := _BRACKET.fullmatch(text):
         return _within(bracket["before"], bracket["names"])
     opening = _PARTED.split(text)[0].split()
-    small = [at for at, word in enumerate(opening) if at and _is_small(word)]
+    small = [at for at, word in enumerate(opening) if at and is_small(word)]
     if not small or small[-1] + 1 == len(opening):
         return None
     end = sum(len(word) for word in opening[: small[-1] + 1])
@@ -79,10 +78,10 @@ def is_of_a_day(text: str) -> bool:
     """
     if may_be_a_child(text):
         return False
-    if fold(text.strip(_EDGES)) in DAY_PHRASES | _NO_SCHOOL:
+    if fold(text.strip(EDGES)) in DAY_PHRASES | _NO_SCHOOL:
         return True
     parts = [list(_without_adults(part.split())) for part in _CLAUSES.split(text)]
-    bare = [[fold(word.strip(_EDGES)) for word in part] for part in parts]
+    bare = [[fold(word.strip(EDGES)) for word in part] for part in parts]
     if not any(map(_is_day_word, chain.from_iterable(bare))):
         return False
     return all(_tells_nobody(part) for part in parts)
@@ -91,7 +90,7 @@ def is_of_a_day(text: str) -> bool:
 def may_be_a_child(text: str) -> bool:
     """Say whether words of a day are a name, too: a given name alone, or before another word with a capital."""
     first, *rest = text.split() or [""]
-    word = fold(first.strip(_EDGES))
+    word = fold(first.strip(EDGES))
     named = word not in _SUBJECTS and (lean(word) > 0 if not rest else is_given(word) and word not in BESIDE_DAY)
     of_day = word in DAY_WORDS and not (len(rest) == 1 and _is_a_family(rest[0]))  # saida, gita
     small = len(rest) == 1 and begins_small(first) and not of_day  # anton sonntag; Rose reads is a note
@@ -100,14 +99,14 @@ def may_be_a_child(text: str) -> bool:
 
 def _is_a_family(word: str) -> bool:
     """Say whether a word is known as a family's name alone: ``gita rossi`` goes on no trip."""
-    bare = fold(word.strip(_EDGES))
+    bare = fold(word.strip(EDGES))
     return is_family(bare) and bare not in DAY_WORDS | BESIDE_DAY
 
 
 def _tells_nobody(words: Sequence[str]) -> bool:
     """Say whether some words with nothing between them hold none that may be a name."""
-    bare = [fold(word.strip(_EDGES)) for word in words if any(map(is_letter, word))]
-    small = [begins_small(word.strip(_EDGES)) for word in words if any(map(is_letter, word))]
+    bare = [fold(word.strip(EDGES)) for word in words if any(map(is_letter, word))]
+    small = [begins_small(word.strip(EDGES)) for word in words if any(map(is_letter, word))]
     of_day = [_is_day_word(word) or word in BESIDE_DAY for word in bare]
     return (any(of_day) or not bare) and all(
         day or (begins and not lean(word) > 0) for day, begins, word in zip(of_day, small, bare, strict=True))
@@ -124,7 +123,7 @@ def named_behind_a_day(text: str) -> Within | None:
 
 def is_led(before: str) -> bool:
     """Say whether words before names are of a day, or small, and open with no child’s name."""
-    bare = [fold(word.strip(_EDGES)) for word in before.split()]
+    bare = [fold(word.strip(EDGES)) for word in before.split()]
     if any(lean(one) > 0 and not begins_small(word) and not _is_day_word(one) and one not in BESIDE_DAY
            for word, one in zip(before.split(), bare, strict=True)):
         return False
@@ -150,7 +149,7 @@ def _names(text: str) -> Iterator[str]:
     for part in _PARTED.split(text.strip()):
         bare = part.strip(" !…")
         bare = bare if _INITIAL.search(bare) else bare.rstrip(".")
-        words = [fold(word.strip(_EDGES)) for word in bare.split()]
+        words = [fold(word.strip(EDGES)) for word in bare.split()]
         adult = bool(words) and words[0] in TITLES | OTHER_PEOPLE and not is_given(words[0])
         if words and not adult and not is_of_a_day(bare):
             yield bare
@@ -159,7 +158,7 @@ def _names(text: str) -> Iterator[str]:
 def _is_name(part: str) -> bool:
     words = part.split()
     known = len(words) == _WHOLE and lean(words[0]) > 0 and is_family(words[1])  # Teresa English
-    return (known or may_be_a_name(part)) and is_titled_name(part) and not any(map(_is_small, words))
+    return (known or may_be_a_name(part)) and is_titled_name(part) and not any(map(is_small, words))
 
 
 def _has_phrase(words: str) -> bool:
@@ -174,16 +173,10 @@ def _without_adults(words: Sequence[str]) -> Iterator[str]:
     """Yield the words that are no title and do not stand behind one."""
     behind = False
     for word in words:
-        titled = fold(word.strip(_EDGES)) in TITLES
+        titled = fold(word.strip(EDGES)) in TITLES
         if not titled and not (behind and not begins_small(word)):
             yield word
         behind = titled or (behind and not begins_small(word) and word[-1] not in ",;:")
-
-
-def _is_small(word: str) -> bool:
-    """Say whether a word is in small letters, and stands in no name and between none."""
-    letters = word.strip(_EDGES)
-    return len(letters) > 1 and letters.islower() and begins_small(letters) and letters not in AND_WORDS | PARTICLES
 
 
 def _place_behind(text: str, letters: int) -> int:
