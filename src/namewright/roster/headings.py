@@ -75,7 +75,7 @@ _YEARS = "years?|yrs?|anos?|ans|jahre?"
 _AGED = pattern(rf"\d{{1,2}}(?:\s?[-–/]\s?\d{{1,2}} (?:{_YEARS}|anni)| (?:{_YEARS}))(?: olds?)?(?: [a-f])?"
                 r"|\d{1,2} anni [a-f]")
 """``5 años A``, ``4-5 years``; Anni alone behind a number is a child."""
-_LABEL = pattern(r"\s*([^:,;/&]{1,30}?)\s*(?::|\s[-–—])\s+(?=\S)")
+_LABEL = pattern(r"\s*([^\s:,;/&][^:,;/&]{0,29}?)\s*(?::|\s[-–—])\s+(?=\S)")
 _SIGNS = pattern(r"[^\d,/&+;]+(?:[,/&+;]|\s(?:and|und|et|y|e)\s)\D+")
 _BETWEEN_NAMES = pattern(rf"(?:(?<!\s)\s+)?[,;/&+]\s*(?:(?:{AND})\s+)?|(?<!\s)\s+(?:{AND})\s+")
 _PAGE = pattern(r"\b(?:page|seite|pag|pagina)\.? ?\d{1,3}(?: ?(?:/|of|von|sur|de|di) ?\d{1,3})?$")
