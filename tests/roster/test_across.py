@@ -68,3 +68,19 @@ def test_a_window_below_seats_is_no_skill() -> None:
     text = "Plano de mesas\nPIZARRA\nMira\tAdil\tAnna\t\nBen\tNihal\tEmil\tIbrahim\nventana\tpuerta"
     assert [child.practice for child in read_roster(text).children] == [
         "Mira", "Adil", "Anna", "Ben", "Nihal", "Emil", "Ibrahim"]
+
+
+@pytest.mark.parametrize(("title", "further"), [
+    ("Student", "Bus\tcar\twalk\tcar"), ("Aluno(a)", "Transporte\ta pé\tcarro\ta pé"),
+    ("Kind", "Bus\tRot\tBlau\tRot"), ("Alunno", "Pulmino\tlinea 5\tauto\tauto")])
+def test_whole_names_across_may_be_counted_above(title: str, further: str) -> None:
+    text = f"No.\t1\t2\t3\n{title}\tXobrelu, Zivquar\tQerrotzu, Aivnor\tVrexiu, Omquil\n{further}"
+    roster = read_roster(text)
+    assert [child.practice for child in roster.children] == ["Zivquar", "Aivnor", "Omquil"]
+    assert read_roster(roster.text).children == roster.children
+
+
+def test_numbers_over_skills_make_no_children_of_them() -> None:
+    rows = "\n".join(f"{name}\tx\tx\t" for name in ("Mira Vost", "Xobrel Tarn", "Anna Elm"))
+    text = f"\t1\t2\t3\nName\tFine Motor\tGross Motor\tBody Map\n{rows}"
+    assert [child.practice for child in read_roster(text).children] == ["Mira", "Xobrel", "Anna"]

@@ -19,7 +19,7 @@ from namewright.roster.heading_words import IN_A_ROOM
 from namewright.roster.known import is_given
 from namewright.roster.pasted import Line
 from namewright.roster.shares import given_share
-from namewright.roster.vocabulary import DAYS, MONTHS, Role, fold
+from namewright.roster.vocabulary import DAYS, MONTHS, NAME_ROLES, Role, fold
 
 _DELIMITERS = ("\t", "|", ";", WIDE_SPACE, ",")
 _WIDE = pattern(" {2,}")
@@ -27,6 +27,7 @@ _FEW = 2
 _ENOUGH = 3  # names across; fewer titles of columns may happen to be names: Math, Art
 _LONGEST_MARK = 2  # letters of a code: P, OK
 _MOST_WORDS = 4  # of a name
+_MOST_BELOW = 5  # rows under names that are counted above
 _KINDS = 5  # words that are entered again and again in place of marks
 _NEARLY, _MOSTLY, _HARDLY = 0.8, 0.6, 0.3
 
@@ -50,9 +51,11 @@ def from_names_across(lines: Sequence[Line]) -> list[Line]:
             top = next((row for row in rows if _are_names(row.cells)), None)
             tops = [row for row in rows if top and row.label == top.label and _are_names(row.cells, least=1)]
             below = [row for row in rows if top and row.at > top.at and row not in tops]
-            if top and (kept := [row for row in below if _is_of_the_child(row.label)]) and header_role(top.label):
+            kept = [row for row in below if _is_of_the_child(row.label)]
+            if top and header_role(top.label) and kept:
                 return list(_turned(lines, {row.at: row for row in rows}, top, kept))
-            if tops and _stand_across([cell for row in tops for cell in row.cells if cell], below):
+            if (top and _is_counted(top, rows, below)) or (
+                    tops and _stand_across([cell for row in tops for cell in row.cells if cell], below)):
                 return list(_apart(lines, {row.at: row for row in rows}, tops))
     return list(lines)
 
@@ -115,6 +118,21 @@ def _stand_across(names: Sequence[str], below: Sequence[_Row]) -> bool:
 def _is_of_the_child(label: str) -> bool:
     """Say whether a row tells what is kept of each child: the other part of the name, the hand."""
     return header_role(label) not in (None, Role.OTHER)
+
+
+def _is_counted(top: _Row, rows: Sequence[_Row], below: Sequence[_Row]) -> bool:
+    """Say whether whole names with a title for them stand across under a number each, and few rows below them.
+
+    A register has numbers and skills over many rows of children: ``Fine motor`` is none.
+    """
+    above = next((row.cells for row in rows if row.at < top.at), ())
+    names = [cell for cell in top.cells if cell]
+    counted = len(names) >= _ENOUGH and [cell.strip(".) ") for cell in above if cell] == [
+        str(at) for at in range(1, len(names) + 1)]
+    if not counted or header_role(top.label) not in NAME_ROLES or len(below) >= min(len(names), _MOST_BELOW):
+        return False
+    return not any(map(is_given, (row.label for row in below))) and (
+        sum(" " in name for name in names) >= _NEARLY * len(names))
 
 
 def _are_marks(cells: Iterable[str]) -> bool:
