@@ -125,9 +125,15 @@ GREETING_PHRASES = word_set("""
     dias, buenas tardes, bom dia, boa tarde, buon giorno, buona sera""")
 """Two words that open a letter."""
 
+DEARS = word_set("""
+    dear, hi, hello, hey, liebe, lieber, hallo, chere, cher, bonjour, salut, querida, querido, estimada, estimado,
+    hola, cara, caro, carissima, carissimo, gentile, egregio, ciao, prezada, prezado, ola, oi, beste, lieve, hoi,
+    dag, geachte""")
+"""Words before the name of whom a letter is for; some are names, so the lines around must tell."""
+
 MAIL_LABELS = word_set("""
     from, subject, sent, von, betreff, gesendet, objet, envoye, asunto, enviado, oggetto, inviato, assunto, da, de,
-    re""")
+    re, enviada, verzonden, onderwerp""")
 """Labels at the head of a message."""
 
 CLOSINGS = word_set("""
@@ -144,7 +150,8 @@ CLOSINGS = word_set("""
     ate breve, atenciosamente, com carinho, bom fim de semana, besos, un beso, hasta pronto, cordialmente, un
     cordial saludo, con carino, have fun, good luck, viel spass, viel gluck, viel freude, bon courage, bonne chance,
     bonne rentree, suerte, mucha suerte, buena suerte, buon lavoro, buona fortuna, buon divertimento, boa sorte, bom
-    trabalho""")
+    trabalho, groeten, groetjes, met vriendelijke groet, met vriendelijke groeten, vriendelijke groet, hartelijke
+    groeten, hartelijke groet, veel groeten, bedankt, dank je wel, alvast bedankt""")
 """What a letter about a list ends with; below it stands who wrote it."""
 
 PHONES = word_set("""

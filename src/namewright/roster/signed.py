@@ -30,6 +30,7 @@ def signed_lines(texts: Sequence[str]) -> Iterator[int]:
     depths = {at: _depth(text) for at, text in filled.items()}
     if any(depths.values()):
         yield from _on_another_level(names, depths)
+        yield from _ends_a_quote(filled, names, depths)
 
 
 def _below_numbers(texts: Sequence[str], filled: Mapping[int, str], names: Mapping[int, str]) -> Iterator[int]:
@@ -52,6 +53,14 @@ def _on_another_level(names: Mapping[int, str], depths: Mapping[int, int]) -> It
     inside = share(at in names for at, other in depths.items() if other == depth) >= _MOSTLY
     if most >= _ENOUGH and inside and most > _MOSTLY * len(names):
         yield from (at for at in names if depths[at] != depth)
+
+
+def _ends_a_quote(filled: Mapping[int, str], names: Mapping[int, str], depths: Mapping[int, int]) -> Iterator[int]:
+    """Yield the only name of a quoted mail that ends it, below what it says in words."""
+    for depth in {*depths.values()} - {0}:
+        level = [at for at in filled if depths[at] == depth]
+        if len(level) > 1 and [at for at in level if at in names] == level[-1:]:
+            yield level[-1]
 
 
 def _depth(text: str) -> int:

@@ -34,6 +34,7 @@ from namewright.roster.kin import from_kin
 from namewright.roster.known import opens_with_given
 from namewright.roster.label_sheets import from_label_sheets
 from namewright.roster.labelled_groups import from_labelled_groups
+from namewright.roster.letters import greetings
 from namewright.roster.marks import with_brackets, without_marks, without_sexes
 from namewright.roster.month_rows import from_month_rows
 from namewright.roster.numbered import from_numbered
@@ -174,7 +175,7 @@ def _titles_told(found: list[Line], table: Table) -> tuple[list[Line], frozenset
         return found, frozenset()
     texts = [line.text for line in found]
     above = titles_above(texts, table.delimiter)
-    doubtful = above.doubtful if table.delimiter else above.doubtful.union(signed_lines(texts))
+    doubtful = above.doubtful if table.delimiter else above.doubtful.union(signed_lines(texts), greetings(texts))
     return ([line.heading(line.text) if at in above.sure else line for at, line in enumerate(found)],
             frozenset(found[at].origin for at in doubtful))
 

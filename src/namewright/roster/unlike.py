@@ -47,8 +47,9 @@ _REMARK_SIGN = pattern(r":\s+(?=\S)|\s[-–—]\s+(?=\S)")
 _IN_BRACKETS = pattern(r"\([^()]*\)", needs="(")
 _FIGURE = pattern(r"[\d°º#№]")
 _FIGURE_INSIDE = pattern(r"[^\W\d_]+\d+[^\W\d_]\w*,?")  # Abi01a: a photo’s reading of a name
-_MAIL = pattern(r"\s*([^\W\d_]{1,10})\s?:\s")
-_TO_ONE = pattern(r"\s*(?:To|An|Para|À|A|Cc|Ccn|Cco|Kopie)\s?:\s+[^:,;<>]{2,60}")
+_MAIL = pattern(r"[>\s]*([^\W\d_]{1,10})\s?:\s")
+_TO_ONE = pattern(r"[>\s]*(?:To|From|An|Von|Para|De|À|A|Da|Aan|Van|Cc|Ccn|Cco|Kopie)\s?:\s+[^:,;<>]{2,60}"
+                  r"(?:<[^:,;<>]*>\s*)?")
 _RULED = pattern(r"\s*([-=_*~–—] ?){3,}\s*")
 _DATED = DAYS | MONTHS | SEASONS | TODAY
 _LONGEST_NAME = 4  # words
@@ -129,7 +130,7 @@ def _signature(filled: Mapping[int, str]) -> tuple[list[int], list[int]]:
     sure: list[int] = []
     perhaps: list[int] = []
     for order, at in enumerate(places[1:], 1):
-        below = places[order + 1 :]
+        below = _to_a_quote(filled, places[order:])
         farewell = at - 1 not in filled and 0 < len(below) <= _SIGNED and _is_farewell(filled[at])
         if not (is_closing(filled[at]) or farewell) or (mostly_pairs and pairs[at]):
             continue
@@ -147,6 +148,16 @@ def _signs(text: str, *, alone: bool) -> bool:
     if heading_reason(text) or any(map(str.isdigit, text)) or is_closing(text):
         return True
     return alone and len(words) == 1 and is_given(words[0])
+
+
+def _to_a_quote(filled: Mapping[int, str], places: Sequence[int]) -> list[int]:
+    """Return the lines below the first one to where a quoted mail begins, or ends."""
+    quoted = _is_quoted(filled[places[0]])
+    return [*takewhile(lambda at: _is_quoted(filled[at]) == quoted, places[1:])]
+
+
+def _is_quoted(text: str) -> bool:
+    return text.lstrip().startswith(">")
 
 
 def _addressed(filled: Mapping[int, str]) -> Iterator[int]:
