@@ -204,3 +204,10 @@ def test_a_title_with_commas_over_times_is_no_child() -> None:
 
 def test_a_child_called_media_or_um_stays() -> None:
     assert practised("Um Kwang\nMedia Vost\nMira Tarn\nHalb Berg") == ["Um", "Media", "Mira", "Halb"]
+
+
+def test_short_days_of_dutch_before_a_date_are_nobody() -> None:
+    lines = ["wo 2024-11-24 08:00 Mira Vost", "ma 2024-07-15 13:20 Tilo Tarn", "vr 2025-05-18 11:40 Luca Moss",
+             "donderdag 19/12/2025 Anna Berg"]
+    assert practised("\n".join(lines)) == ["Mira", "Tilo", "Luca", "Anna"]
+    assert practised("Ma Vost\nDo Tarn\nWo Berg") == ["Ma", "Do", "Wo"]

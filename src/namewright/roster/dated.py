@@ -42,6 +42,10 @@ _TIME = pattern(r"\d{1,2}(?:[:.h]\d\d|h)(?:[-–]\d{1,2}(?:[:.h]\d\d|h)?)?h?(?:[
 _BEFORE_A_TIME = pattern(
     r"^(?:um|ab|ca\.?|gegen|at|from|à|dès|vers|à partir de|a las|a partir de las|desde las|sobre las|às|a partir das|"
     r"alle|dalle|ore|alle ore|dalle ore)\s+(?=\d{1,2}(?:[:.h]\d\d|h\b))", re.IGNORECASE)
+_DAY_BEFORE_A_DATE = pattern(
+    r"^(?:ma|di|wo|do|vr|za|zo|maandag|dinsdag|woensdag|donderdag|vrijdag|zaterdag|zondag)[.,]?\s+"
+    r"(?=\d{1,2}[./-]\d{1,2}|\d{4}-\d{1,2}-\d)")
+"""Dutch, in small letters; elsewhere Ma, Wo and Do are names."""
 _SPOKEN = pattern(
     r"(?:half past|quarter (?:past|to)|halb|viertel (?:nach|vor)|dreiviertel)\s+\d{1,2}(?=\s)|"
     r"(?:a las |às )?\d{1,2}\s+"
@@ -112,7 +116,7 @@ def _opened(text: str, *, with_days: bool) -> _Opened | None:
     """Return what a line opens with, None where that is no date, day or time."""
     if len(text) > _LONGEST or any(sign in text for sign in COLUMN_SIGNS):
         return None
-    bare = _BEFORE_A_TIME.sub("", text.lstrip("-•*· "), count=1)
+    bare = _BEFORE_A_TIME.sub("", _DAY_BEFORE_A_DATE.sub("", text.lstrip("-•*· "), count=1), count=1)
     if spoken := _SPOKEN.match(bare):
         rest = bare[spoken.end() :].strip().lstrip(":–—- ")
         return _Opened("", "", "", dated=False, timed=True, signed=False, rest=rest)
