@@ -80,6 +80,12 @@ def test_whole_names_across_may_be_counted_above(title: str, further: str) -> No
     assert read_roster(roster.text).children == roster.children
 
 
+def test_whole_names_across_may_stand_over_their_dates() -> None:
+    text = ("Élève\tXobrelu, Zivquar\tQerrotzu, Aivnor\tVrexiu, Omquil\n"
+            "Né(e) le\t18/10/2020\t16/08/2020\t20/08/2020\nCar\tvoiture\tà pied\tvoiture")
+    assert [child.practice for child in read_roster(text).children] == ["Zivquar", "Aivnor", "Omquil"]
+
+
 def test_numbers_over_skills_make_no_children_of_them() -> None:
     rows = "\n".join(f"{name}\tx\tx\t" for name in ("Mira Vost", "Xobrel Tarn", "Anna Elm"))
     text = f"\t1\t2\t3\nName\tFine Motor\tGross Motor\tBody Map\n{rows}"

@@ -23,6 +23,7 @@ from namewright.roster.vocabulary import DAYS, MONTHS, NAME_ROLES, Role, fold
 
 _DELIMITERS = ("\t", "|", ";", WIDE_SPACE, ",")
 _WIDE = pattern(" {2,}")
+_DATE = pattern(r"\d{1,4}([./-])\d{1,2}\1\d{1,4}")
 _FEW = 2
 _ENOUGH = 3  # names across; fewer titles of columns may happen to be names: Math, Art
 _LONGEST_MARK = 2  # letters of a code: P, OK
@@ -54,7 +55,7 @@ def from_names_across(lines: Sequence[Line]) -> list[Line]:
             kept = [row for row in below if _is_of_the_child(row.label)]
             if top and header_role(top.label) and kept:
                 return list(_turned(lines, {row.at: row for row in rows}, top, kept))
-            if (top and _is_counted(top, rows, below)) or (
+            if (top and _is_listed(top, rows, below)) or (
                     tops and _stand_across([cell for row in tops for cell in row.cells if cell], below)):
                 return list(_apart(lines, {row.at: row for row in rows}, tops))
     return list(lines)
@@ -120,19 +121,23 @@ def _is_of_the_child(label: str) -> bool:
     return header_role(label) not in (None, Role.OTHER)
 
 
-def _is_counted(top: _Row, rows: Sequence[_Row], below: Sequence[_Row]) -> bool:
-    """Say whether whole names with a title for them stand across under a number each, and few rows below them.
+def _is_listed(top: _Row, rows: Sequence[_Row], below: Sequence[_Row]) -> bool:
+    """Say whether whole names with a title for them stand across, each under a number or over a date; few rows below.
 
     A register has numbers and skills over many rows of children: ``Fine motor`` is none.
     """
     above = next((row.cells for row in rows if row.at < top.at), ())
     names = [cell for cell in top.cells if cell]
-    counted = len(names) >= _ENOUGH and [cell.strip(".) ") for cell in above if cell] == [
-        str(at) for at in range(1, len(names) + 1)]
-    if not counted or header_role(top.label) not in NAME_ROLES or len(below) >= min(len(names), _MOST_BELOW):
+    counted = [cell.strip(".) ") for cell in above if cell] == [str(at) for at in range(1, len(names) + 1)]
+    dated = any(header_role(row.label) is Role.OTHER and len(names) == sum(map(_is_a_date, row.cells)) for row in below)
+    if len(names) < _ENOUGH or not (counted or dated) or header_role(top.label) not in NAME_ROLES:
         return False
-    return not any(map(is_given, (row.label for row in below))) and (
-        sum(" " in name for name in names) >= _NEARLY * len(names))
+    return (len(below) < min(len(names), _MOST_BELOW) and not any(map(is_given, (row.label for row in below)))
+            and sum(" " in name for name in names) >= _NEARLY * len(names))
+
+
+def _is_a_date(cell: str) -> bool:
+    return _DATE.fullmatch(cell) is not None
 
 
 def _are_marks(cells: Iterable[str]) -> bool:

@@ -6,6 +6,7 @@ greetings that are nobody's name (``headings``), the end of a letter (``unlike``
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Sequence
 
 from namewright.names.casing import begins_small
@@ -16,6 +17,7 @@ from namewright.roster.shares import share
 from namewright.roster.vocabulary import fold
 
 _GREETING = pattern(r"[>\s]*([^\W\d_]+)\s+([^,:!?;\d]{2,60}?)\s?[,:!](?P<said>.*)")
+_MAY_GREET = pattern(r"[,:!]\s*?$|^\s*?>", re.MULTILINE)
 _LABEL = pattern(r"[>\s]*[^\W\d_]{1,12}\s?:\s")
 _LISTED = pattern(r"[,;:]")
 _MOST_WORDS, _ENOUGH = 3, 3  # of whom it is for; words in small letters of what is said to them
@@ -24,6 +26,8 @@ _HARDLY = 0.3
 
 def greetings(texts: Sequence[str]) -> Iterator[int]:
     """Yield the lines (0-based) that greet and open a letter, or one that is quoted."""
+    if not _MAY_GREET.search("\n".join(texts)):
+        return
     filled = [at for at, text in enumerate(texts) if any(map(is_letter, text))]
     found = {at: said for at in filled if (said := _greeted(texts[at])) is not None}
     if not found or share(texts[at].rstrip().endswith(",") for at in filled) > _HARDLY:

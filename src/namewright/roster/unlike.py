@@ -130,9 +130,11 @@ def _signature(filled: Mapping[int, str]) -> tuple[list[int], list[int]]:
     sure: list[int] = []
     perhaps: list[int] = []
     for order, at in enumerate(places[1:], 1):
+        closing = is_closing(filled[at])
+        if (mostly_pairs and pairs[at]) or not (closing or (at - 1 not in filled and _is_farewell(filled[at]))):
+            continue
         below = _to_a_quote(filled, places[order:])
-        farewell = at - 1 not in filled and 0 < len(below) <= _SIGNED and _is_farewell(filled[at])
-        if not (is_closing(filled[at]) or farewell) or (mostly_pairs and pairs[at]):
+        if not closing and not 0 < len(below) <= _SIGNED:
             continue
         if len(below) > _SIGNED and 2 * len(below) <= order and len(below) <= _LONG_SIGNATURE:
             return [*sure, at, below[0]], below[1:]
