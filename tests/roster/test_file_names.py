@@ -6,6 +6,8 @@ import pytest
 
 from namewright.roster.parsing import read_roster
 
+NAMES = [("Mira", "Vost"), ("Xobrel", "Tarn"), ("Anouk", "Menk")]
+UNKNOWN = [("Dlunyil", "Kwapson"), ("Xairfön", "Gaskwom"), ("Tarnul", "Brevin")]
 CARDS = "".join(
     f"BEGIN:VCARD\nVERSION:4.0\nN:{family};{given};;;\nFN:{given} {family}\nTEL;TYPE=cell:5550101\nEND:VCARD\n"
     for given, family in (("Mira", "Vost"), ("Xobrel", "Tarn"), ("Anouk", "Menk")))
@@ -17,6 +19,20 @@ def test_the_ending_of_a_file_is_no_part_of_a_name(form: str) -> None:
     names = [("Mira", "Vost"), ("Xobrel", "Tarn"), ("Anouk", "Menk")]
     children = read_roster("\n".join(form.format(*name) for name in names)).children
     assert [(child.given, child.family) for child in children] == names
+
+
+@pytest.mark.parametrize("form", [
+    "portrait_{}_{}_2024.jpg", "2024-25/{}_{}/dibujo.jpg", "{} {} - Zeichnung.pdf", "0{at}_{}_{}.png",
+    "K2/{}_{}.docx", "{}_{}_retrato.pdf\t{at}26 KB\t06/01/2024", "{} {}.PNG   {at}26 KB"])
+@pytest.mark.parametrize("names", [NAMES, UNKNOWN])
+def test_what_all_files_share_is_no_part_of_a_name(names: list[tuple[str, str]], form: str) -> None:
+    text = "\n".join([form.format(*name, at=at) for at, name in enumerate(names, 1)] + ["desktop.ini", "Thumbs.db"])
+    assert [(child.given, child.family) for child in read_roster(text).children] == names
+
+
+def test_family_names_before_a_comma_are_read_in_files() -> None:
+    text = "\n".join(f"{family}, {given}.docx\t26 KB\t06/01/2024" for given, family in NAMES)
+    assert [(child.given, child.family) for child in read_roster(text).children] == NAMES
 
 
 def test_a_contact_card_is_one_child() -> None:

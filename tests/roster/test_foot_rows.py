@@ -53,3 +53,14 @@ def test_a_child_with_figures_of_its_own_is_one(text: str) -> None:
 def test_counts_by_kind_below_a_total_of_figures_are_no_children() -> None:
     text = "Name,Age\nMira Vost,5\nLeo Tarn,6\nNoah Holm,5\nTotal,3\nboys,2\ngirls,1"
     assert [child.given for child in read_roster(text).children] == ["Mira", "Leo", "Noah"]
+
+
+@pytest.mark.parametrize("sign", ["\t", ";"])
+@pytest.mark.parametrize("word", [
+    "Subtotal", "Group total", "Sous-total", "Zwischensumme", "Subtotale", "Subtotal Bears", "Sous-total Ours"])
+def test_a_subtotal_is_no_child_and_those_below_are(word: str, sign: str) -> None:
+    names = ["Mira Vost", "Leo Tarn", "Ana Ruiz", "Dlunyil Kwapson", "Xairfön Gaskwom", "Tarnul Brevin"]
+    rows = [f"{name}{sign}1{at}.03.2020" for at, name in enumerate(names)]
+    total = f"{word}{sign}3"
+    text = "\n".join((f"Child{sign}DOB", *rows[:3], total, *rows[3:], total))
+    assert [child.practice for child in read_roster(text).children] == [name.split()[0] for name in names]

@@ -62,3 +62,17 @@ def test_labels_are_read_however_a_program_writes_them(opening: str, sign: str, 
               for given, family in (("Mia", "Vost"), ("Xobrel", "Tarn"))]
     assert [(one.given, one.family) for one in read_roster(f"\n{between}\n".join(blocks)).children] == [
         ("Mia", "Vost"), ("Xobrel", "Tarn")]
+
+
+@pytest.mark.parametrize("sign", [": ", " ......... ", ":____ ", " = ", " … "])
+@pytest.mark.parametrize("head", ["", "Birch Lane School\nRegistration card\n"])
+@pytest.mark.parametrize(("name", "born", "mother"), [
+    ("Child", "Birthdate", "Mother's name"), ("Name des Kindes", "Geb.-Datum", "Name der Mutter"),
+    ("Alunno", "Nato il", "Nome della madre"), ("Élève", "Né(e) le", "Nom de la mère"),
+    ("Alumno", "Fecha de nac.", "Nombre de la madre"), ("Aluno", "Nascimento", "Nome da mãe")])
+def test_printed_forms_with_dots_and_lines_are_a_child_each(
+        name: str, born: str, mother: str, head: str, sign: str) -> None:
+    names = [("Guillermina Tarn", "Luke Gaskwom"), ("Dlunyil Kwapson", "Ise Brevin"), ("Leo Menk", "Ivy Vost")]
+    text = "\n\n".join(f"{head}{name}{sign}{child}\n{born}{sign}2020-01-1{at}\n{mother}{sign}{adult}"
+                       for at, (child, adult) in enumerate(names))
+    assert [child.practice for child in read_roster(text).children] == ["Guillermina", "Dlunyil", "Leo"]

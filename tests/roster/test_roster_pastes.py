@@ -510,3 +510,31 @@ def test_two_families_before_a_comma_are_one_child() -> None:
     """Be the second of them a given name as well, in a list of families first."""
     text = "Wanjala Mwangi, Faraja\nd'Kitumaini, Sungara\nvon Kimani, Marjani\nKipsang y Mumbi, Farhiya"
     assert [child.practice for child in read_roster(text).children] == ["Faraja", "Sungara", "Marjani", "Farhiya"]
+
+
+@pytest.mark.parametrize("form", [
+    "{}&nbsp;{}&nbsp;|&nbsp;13.06.2019", "{}&nbsp;{}&nbsp;&nbsp;13.06.2019", "{} {}&nbsp;&nbsp;&nbsp;", "<i>{}</i> {}",
+    "{at}.&nbsp;{} {}", "{} {}<br>"])
+@pytest.mark.parametrize("head", ["", "<b>Liste des &#233;l&#232;ves</b>\n"])
+def test_signs_spelt_as_in_the_source_of_a_page_keep_a_child_a_line(head: str, form: str) -> None:
+    """Without marks that end lines, the lines of the source are those of the list."""
+    names = [("Mira", "Vost"), ("M&#225;ximo", "Tarn"), ("Am&eacute;lie", "Ruiz"), ("Leo", "Brevin")]
+    rows = [form.format(*name, at=at) for at, name in enumerate(names, 1)]
+    children = read_roster(head + "\n".join((*rows, "&copy; 2024 Birch School"))).children
+    assert [child.practice for child in children] == ["Mira", "Máximo", "Amélie", "Leo"]
+
+
+DRAWN = ["┌────┬───────┐", "│ id │ first │ surname │", "├────┼───────┤", "│ 10 │ {} │ {} │", "└────┴───────┘"]
+
+
+def test_a_table_in_a_drawn_frame_is_read_by_its_titles() -> None:
+    names = [("Mira", "Vost"), ("Dlunyil", "Kwapson"), ("Leo", "Tarn"), ("Tarnul", "Brevin")]
+    text = "\n".join((*DRAWN[:3], *(DRAWN[3].format(*name) for name in names), DRAWN[4]))
+    assert [(child.given, child.family) for child in read_roster(text).children] == names
+
+
+def test_rows_in_statements_of_their_own_are_a_child_each() -> None:
+    names = [("Mira", "Vost"), ("Dlunyil", "Kwapson"), ("Leo", "Tarn")]
+    text = "\n".join(f"INSERT INTO pupils (id, first_name, last_name) VALUES ({at}, '{given}', '{family}');"
+                     for at, (given, family) in enumerate(names, 1))
+    assert [child.practice for child in read_roster(text).children] == [given for given, _ in names]

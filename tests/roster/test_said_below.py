@@ -86,3 +86,23 @@ def test_with_name_before_it_such_a_line_is_a_child() -> None:
     text = "Mira Vost\n- nuts\nLeo Tarn\n- eggs\nAna Ruiz\n- {}milk"
     assert made(text.format("")) == ["Mira", "Leo", "Ana"]
     assert made(text.format("Name: ")) == ["Mira", "Leo", "Ana", "Milk"]
+
+
+@pytest.mark.parametrize("note", ["", "\n   a) bring folders", "\n  chairs for all"])
+@pytest.mark.parametrize("names", [KNOWN, UNKNOWN])
+def test_children_with_letters_below_groups_with_numbers_are_not_said(names: list[str], note: str) -> None:
+    """The letter before a name is as small as that before a remark."""
+    text = "\n".join(f"1. {group}\n   a) {names[at]}\n   a) {names[at + 1]}{note}" for at, group in enumerate(
+        ("Bears", "Owls")))
+    assert not any(name in line for line in told(text) for name in names)
+
+
+@pytest.mark.parametrize("below", [
+    "27.12.19\nHome phone: 555-01{}", "geb. am: 27.12.19\nKontakt 1: {adult}\nAnschrift: {} Bachgasse",
+    "DOB: 12/14/2019\nContact 1: {adult}\nContact 2: {other}"])
+@pytest.mark.parametrize("names", [KNOWN, UNKNOWN])
+def test_records_with_a_day_or_a_contact_with_a_number_are_one_child(names: list[str], below: str) -> None:
+    adults = [("Ismail Tielemans", "Rony Lievens"), ("Ine Breugel", "Rudi Kerkhof"), ("Johan Mees", "Bas Meyer")]
+    text = "\n\n".join(f"{name}\n" + below.format(10 + at, adult=adult, other=other)
+                       for at, (name, (adult, other)) in enumerate(zip(names, adults, strict=True)))
+    assert made(text) == [name.split()[0] for name in names]

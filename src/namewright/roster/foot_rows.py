@@ -18,11 +18,16 @@ from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.known import is_given
 from namewright.roster.shares import share
 from namewright.roster.unlike import Unlike, perhaps_unlike
-from namewright.roster.vocabulary import NAME_ROLES, TOTALS, fold
+from namewright.roster.vocabulary import NAME_ROLES, TOTALS, fold, word_set
 
 _FEWEST, _HARDLY = 3, 0.2
 _TWO = 2  # figures of a row that counts: one alone may be a child's bus
 _COUNTS = message("roster.heading_count")
+_COUNTED = Unlike((_COUNTS, message("roster.if_child")), told=True)
+_SUBTOTALS = word_set("""
+    subtotal, subtotals, sub-total, subtotales, sous-total, zwischensumme, teilsumme, subtotale, parziale, subtotais,
+    tussentotaal, group total, class total""")
+"""Words over which the children of the next group stand: nobody below is doubted for one."""
 
 
 class _Foot(NamedTuple):
@@ -38,7 +43,13 @@ def foot_rows(table: Table) -> dict[int, Unlike]:
     names = [at for at, role in enumerate(table.roles) if role in NAME_ROLES]
     if not table.delimiter or table.grid or not names:
         return {}
-    rows = [_parted(row, names) for row in table.rows if any(row.cells) and row.line != table.header]
+    every = [_parted(row, names) for row in table.rows if any(row.cells) and row.line != table.header]
+    between = {row.at: _COUNTED for row in every if _is_subtotal(row)}
+    return between | _below([row for row in every if row.at not in between])
+
+
+def _below(rows: Sequence[_Foot]) -> dict[int, Unlike]:
+    """Return the rows below all children that count, and those that may be children."""
     above = rows[: _first(rows)]
     if len(above) < _FEWEST:
         return {}
@@ -69,13 +80,18 @@ def _parted(row: Row, names: Sequence[int]) -> _Foot:
 def _judged(row: _Foot, small: bool) -> Unlike:
     """Return why a row is no child; one in small letters under names in capitals, or of a total, is none for sure."""
     if _is_total(row) or (small and begins_small(row.name)):
-        return Unlike((_COUNTS, message("roster.if_child")), told=True)
+        return _COUNTED
     return perhaps_unlike(row.name)._replace(told=True)
 
 
 def _is_total(row: _Foot) -> bool:
     """Say whether a row opens with a word for a total and has figures alone behind it."""
     return _opening(row) in TOTALS and bool(row.others) and _has_figures_alone(row)
+
+
+def _is_subtotal(row: _Foot) -> bool:
+    words = fold(row.name).split()
+    return not _SUBTOTALS.isdisjoint((_opening(row), " ".join(words[:2]))) and _has_figures_alone(row)
 
 
 def _counts(row: _Foot) -> bool:

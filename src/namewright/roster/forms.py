@@ -18,7 +18,7 @@ from namewright.roster.pasted import Line
 from namewright.roster.vocabulary import NAME_ROLES, Role, fold
 
 _LABELLED = pattern(r"\s*(?:[-*•]\s+)?(?:\*\*|__)?([^:=*]{2,40}?)\s?"
-                    r"(?::(?:\*\*|__)?(?:\s+(\S.*))?|\s?=\s?(\S.*)?)", needs=":=")
+                    r"(?::(?:\*\*|__)?(?:\s+(\S.*))?|:?\s?(?:=|\.{3,}|_{3,}|…+)\s?(\S.*)?)", needs=":=._…")
 _SECTION = pattern(r"\s*\[[^\[\]]+\]\s*", needs="[")
 _LONGEST = 200
 _NEARLY_ALL, _MOSTLY = 0.9, 0.6

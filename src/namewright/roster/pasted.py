@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Sequence
+from html import unescape
 
 from namewright.message import Message, message
 from namewright.named_tuples import NamedTuple
@@ -39,6 +40,14 @@ class Line(NamedTuple):
 
 _MAX_HTML = 2_000_000  # characters: a saved web page with its pictures inside is no list
 _MARKUP = pattern(r"</(?:li|td|th|tr|p|div|ul|ol|table|body|span|b|strong|h\d)\s*>|<br\s*/?>|<(?:li|td|tr)\b", re.I)
+_BLOCK = pattern(r"</(?:li|td|th|tr|p|div|ul|ol|table|body|h\d)\s*>|<br\s*/?>|<(?:li|td|tr)\b", re.I)
+"""Marks of a page that end a line; where there are none, its lines are those of the source."""
+_INLINE = pattern(r"</?(?:b|i|u|em|strong|span|font|a|small)(?:\s[^<>]*)?>", re.I)
+_BOLD = pattern(r"\s*<(b|strong|u|em)>[^<>]*</\1>\s*", re.I, needs="<")
+"""A title in bold on a line of its own ends there, though no mark says so: the child below it is none of it."""
+_INSERT = pattern(r"\s*(INSERT\s+INTO\s[^()]{1,60}\([^()]*\)\s*VALUES)\s*(\(.*\))\s*;?\s*", re.I, needs="(")
+_STATEMENTS = 2
+_ENTITY = pattern(r"&(?:#\d{2,6}|#x[\da-f]{2,5}|[a-z]{2,8}\d?);", re.I)
 
 _TIME = r"\d{1,2}[:.]\d\d(?:[:.]\d\d)?(?:\s?[AaPp]\.?\s?[Mm]\.?)?"
 _DAY = r"\d{1,4}[./-]\d{1,2}[./-]\d{1,4}"
@@ -55,12 +64,40 @@ _WEB_PAGE = message("roster.from_web_page")
 
 def unwrapped(lines: Sequence[str]) -> list[Line]:
     """Return the lines without what a web page, a chat or an address line puts about names."""
-    if any("<" in line for line in lines) and _MARKUP.search(text := "\n".join(lines)) and len(text) <= _MAX_HTML:
+    if any("<" in line for line in lines) and _BLOCK.search(text := "\n".join(lines)) and len(text) <= _MAX_HTML:
         from namewright.roster.web_page import shown_lines  # not at the top: few lists are web pages
 
-        return [Line(_MARKUP.sub(" ", shown), at, (_WEB_PAGE,)) for shown, at in shown_lines(text)]  # broken tags
-    plain = [Line(line, at) for at, line in enumerate(lines)]
+        text = "\n".join(f"{line}<br>" if _BOLD.fullmatch(line) else line for line in lines)
+        return [_without_rights(Line(_MARKUP.sub(" ", shown), at, (_WEB_PAGE,)))  # broken tags
+                for shown, at in shown_lines(text)]
+    plain = _without_statements([_shown(line, at) for at, line in enumerate(lines)])
     return [each for line in plain for each in _from_addresses(_from_chat(line))]
+
+
+def _shown(text: str, at: int) -> Line:
+    """Return a line as a page shows it where bold letters and signs are spelt as in its source: ``Nu&#241;ez``."""
+    shown = _INLINE.sub("", text) if "</" in text else text
+    if shown.strip().startswith("│") and shown.rstrip().endswith("│"):
+        return Line(shown.replace("│", "|"), at)  # a table in a frame
+    if "&" in shown and _ENTITY.search(shown):
+        shown = _ENTITY.sub(lambda match: unescape(match[0]), shown).replace("\u00a0", " ")
+    return Line(text, at) if shown == text else _without_rights(Line(shown, at, (_WEB_PAGE,)))
+
+
+def _without_statements(lines: list[Line]) -> list[Line]:
+    """Return rows that each stand in a statement of their own below one of these: ``INSERT INTO … VALUES (…)``."""
+    found = {at: match for at, line in enumerate(lines) if (match := _INSERT.fullmatch(line.text))}
+    if len(found) < _STATEMENTS:
+        return lines
+    first = min(found)
+    return [each for at, line in enumerate(lines) for each in (
+        [*([line._replace(text=found[at][1])] if at == first else []), line._replace(text=found[at][2])]
+        if at in found else [line])]
+
+
+def _without_rights(line: Line) -> Line:
+    """Return who owns a page as a heading: ``© 2024 Birch Lane School``."""
+    return line.heading(line.text) if line.text.lstrip().startswith("©") else line
 
 
 def _from_chat(line: Line) -> Line:

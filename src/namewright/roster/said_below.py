@@ -31,8 +31,8 @@ from namewright.roster.shares import given_share, share
 from namewright.roster.vocabulary import NAME_ROLES, OTHER_PEOPLE, TITLES, fold
 
 _LABELLED = pattern(
-    r"\s*(?:[-–—*•·◦▪>]\s*)?([^\W\d_][^:,;\d]{0,39}?)(?:\s?:|\s+[-–—=](?=\s))(?:\s+(\S.*)|\s*)", needs=":-–—=")
-_SET_IN = pattern(r"(?:\s+(?:[-–—*•·◦▪>]\s*)?|[-–—*•·◦▪>]\s*)(\S.*)")
+    r"\s*(?:[-–—*•·◦▪>]\s*)?([^\W\d_][^:,;\d]{0,39}?(?:\s\d)?)(?:\s?:|\s+[-–—=](?=\s))(?:\s+(\S.*)|\s*)", needs=":-–—=")
+_SET_IN = pattern(r"(?:\s+(?:[-–—*•·◦▪>]\s*|[a-z\d]{1,2}[.)]\s+)?|[-–—*•·◦▪>]\s*)(\S.*)")
 _BRACKETS = pattern(r"[(\[][^()\[\]]*[)\]]")
 _SAID = message("roster.said_below")
 _FEW, _OFTEN = 2, 3  # names under which a label stands
@@ -81,7 +81,9 @@ def _told(line: Line, said: _Said, known: Children) -> Aside:
 def _labelled_below(texts: Sequence[str]) -> list[_Block]:
     """Return the names with labels below them, where the same come again below others."""
     found = {at: _Said(fold(match[1]), (match[2] or "").strip()) for at, text in enumerate(texts)
-             if (match := _LABELLED.fullmatch(text)) and not NAME_LABEL.match(text)}
+             if (match := _LABELLED.fullmatch(text)) and not NAME_LABEL.match(text)
+             and (not match[1][-1].isdigit() or _is_of_others(fold(match[1])))}
+    found |= {at: _Said("", text.strip()) for at, text in enumerate(texts) if at + 1 in found and _is_of_figures(text)}
     counts = Counter(said.label for said in found.values())
     blocks = list(_blocks(texts, {at: said for at, said in found.items()
                                   if counts[said.label] > 1 or not _may_be_whole(texts[at])}))
@@ -168,6 +170,11 @@ def _are_children(owners: Sequence[str], told: Sequence[str]) -> bool:
 def _is_written_as_whole(words: str) -> bool:
     """Say whether words are written as a whole name is: ``Mira Vost``, no ``Mutter anrufen``."""
     return " " in words and is_titled(words) and may_be_a_name(words) and all(map(is_letter, words.replace(" ", "")))
+
+
+def _is_of_figures(text: str) -> bool:
+    """Say whether a line is a day or a number alone: between a name and labels it is as they are."""
+    return any(map(str.isdigit, text)) and not any(map(is_letter, text))
 
 
 def _repeat(told: Sequence[str]) -> bool:

@@ -11,6 +11,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from namewright.named_tuples import NamedTuple
 from namewright.names.clusters import is_letter
 from namewright.roster.across import from_names_across
+from namewright.roster.address_lines import from_address_labels
 from namewright.roster.alike import from_a_program, without_counts, without_shared
 from namewright.roster.beside import strip_numbering
 from namewright.roster.birthdays import from_birthdays, without_days_below
@@ -23,6 +24,7 @@ from namewright.roster.cut_short import plain_spellings
 from namewright.roster.dated import from_dated_lines
 from namewright.roster.day_plans import from_a_day_plan
 from namewright.roster.file_names import from_file_names
+from namewright.roster.folder_trees import from_a_folder_tree
 from namewright.roster.foot_rows import foot_rows
 from namewright.roster.forms import from_a_form
 from namewright.roster.further_tables import from_further_tables
@@ -74,15 +76,16 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
 
     ``columns`` says what each column holds, empty where nobody said: its titles become a line. Raises Problem.
     """
-    typed = from_records(lines)
+    typed, inside = from_records(lines), list[Aside]()
     if typed is None:
-        typed = from_file_names(from_a_program(from_a_photo(from_a_chat(unwrapped(lines), lines))))
+        bare, inside = from_a_folder_tree(from_a_chat(unwrapped(lines), lines))
+        typed = from_address_labels(from_a_form(from_file_names(from_a_program(from_a_photo(bare)))))
     found, below = without_said_below(_from_pages(typed))
     found, days = without_days_below(found)
     found = from_counted(from_birthdays(from_corrections(found)))
     found, day = from_a_day_plan(found)
     found, told = _without_asides(found)
-    asides = sorted([*below, *days, *day, *told], key=lambda aside: aside.line.origin)
+    asides = sorted([*inside, *below, *days, *day, *told], key=lambda aside: aside.line.origin)
     found = _put_in_lines(found, columns)
     table = _laid_out(found)
     found, doubtful = _titles_told(found, table)
@@ -117,7 +120,7 @@ def _without_asides(lines: list[Line]) -> tuple[list[Line], list[Aside]]:
 
 def _put_in_lines(lines: list[Line], columns: str) -> list[Line]:
     """Put children one below another who stand behind dates and labels, in columns, forms, plans and calendars."""
-    found = from_stacked_columns(from_a_form(from_labelled_groups(from_dated_lines(lines))))
+    found = from_stacked_columns(from_labelled_groups(from_dated_lines(lines)))
     if columns:
         found = _titled(found, titles_for(columns))
     else:
