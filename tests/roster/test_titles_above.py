@@ -179,3 +179,26 @@ def test_a_first_line_without_the_figure_of_all_others_is_no_child(title: str, f
 def test_a_known_child_without_a_number_stays() -> None:
     assert len(read_roster("Ida\nMira #4\nTilo #7\nAnna #2\nBen #9").children) == 5
     assert len(read_roster("1. Mira Vost (starts Monday)\n2. Tilo Tarn\n3. Anna Berg\n4. Ben Koch").children) == 4
+
+
+@pytest.mark.parametrize("title", ["MEDICATION AND GRACE PERIODS", "ALERGIAS Y SALUD", "ALLERGIES ET SANTÉ",
+                                   "Allergien und Salud", "Allergie e Salute", "Alergias e Salud"])
+def test_words_of_care_joined_to_what_may_be_a_name_are_no_child(title: str) -> None:
+    roster = read_roster(f"{title} – 2026\n\nMira Vost: nuts\nTilo Brae: none\nAnna Reed: none\nBen Pell: milk")
+    assert [child.practice for child in roster.children] == ["Mira", "Tilo", "Anna", "Ben"]
+
+
+@pytest.mark.parametrize("title", ["Photo sale – March", "Venta de fotos – mayo", "Vente de gâteaux - juin 2026",
+                                   "Kuchenverkauf – April", "Vendita torte – marzo", "Venda de bolos – maio"])
+def test_a_first_line_with_a_month_aside_over_other_asides_is_no_child(title: str) -> None:
+    names = ("Mira Vost", "Tilo Brae", "Anna Reed", "Ben Pell", "Ida Thal")
+    rows = "\n".join(f"{name} / {at + 2} / paid" for at, name in enumerate(names))
+    roster = read_roster(f"{title}\n{rows}\nTotal: 20")
+    assert [child.practice for child in roster.children] == ["Mira", "Tilo", "Anna", "Ben", "Ida"]
+
+
+def test_a_child_with_a_month_aside_among_such_stays() -> None:
+    names = ("Xobrel Vost", "Tilo Brae", "Anna Reed", "Ben Pell", "Ida Thal", "Mira Menk")
+    months = ("March", "May", "June", "March", "July", "April")
+    roster = read_roster("\n".join(f"{name} – {month}" for name, month in zip(names, months, strict=True)))
+    assert roster.children[0].given == "Xobrel"

@@ -210,3 +210,14 @@ def test_two_dozen_names_in_a_sentence_are_no_reason_to_read_the_rest_of_a_lette
     with pytest.raises(RosterError):
         read_roster(f"Hi! My class this year: {names}.\nCould I have the cards by Monday please? Thank you!!\n"
                     "Wilma, Room 3")
+
+
+@pytest.mark.parametrize("head", ["In macchina", "In carrozzina", "Con amici", "Per mano", "Im auto", "Em casa"])
+def test_a_way_home_that_opens_as_a_name_is_no_child(head: str) -> None:
+    roster = read_roster(f"Mira Vost\nTilo Brae\n\n{head}\nAnna Reed\nBen Pell\nIda Thal")
+    assert [child.practice for child in roster.children] == ["Mira", "Tilo", "Anna", "Ben", "Ida"]
+
+
+def test_a_child_called_so_stays() -> None:
+    roster = read_roster("Mira Vost\nTilo Brae\nIn Park\nCon Reed\nPer Thal")
+    assert [child.practice for child in roster.children] == ["Mira", "Tilo", "In", "Con", "Per"]

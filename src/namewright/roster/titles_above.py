@@ -27,7 +27,7 @@ from namewright.roster.known import is_given, is_known, opens_with_given
 from namewright.roster.name_order import BOTH_BY_COMMA
 from namewright.roster.pasted import COLUMN_SIGNS
 from namewright.roster.shares import share
-from namewright.roster.vocabulary import ADULTS, NUMBER_UNITS, fold
+from namewright.roster.vocabulary import ADULTS, AND_WORDS, ANY_DAYS, MONTHS, NUMBER_UNITS, OF_THE, SEASONS, fold
 
 # Within one line: a search of many empty ones would begin anew at each and run through all behind it.
 _SIGN = r"[^\S\n]*(?:[-*•‣◦·–—▪■●○✓✔✗✘☐☑☒□▢◻►➢➤→§]|\[[ xX]?\])[^\S\n]+(?=\S)"
@@ -97,20 +97,39 @@ def _over_asides(lines: Sequence[str]) -> Iterator[int]:
     if len(filled) <= _ENOUGH or is_title(lines[first]):
         return
     words = _words(filled[first])
-    if fold(words[0]) in CARE and not any(map(is_given, words)) and not _NAMES_BEHIND.search(filled[first]):
+    named = any(map(is_given, words[:1] if _is_joined(words) else words))  # Alergias y salud: Salud is one
+    if fold(words[0]) in CARE and not named and not _NAMES_BEHIND.search(filled[first]):
         yield first  # Allergies / food
     if _has_no_figure(lines[first], [lines[at] for at in filled if at != first]):
         yield first  # Hora da novidade
     told = [_has_something_behind(text) for text in filled.values()]
     if first + 1 in filled and (len(filled) <= _MANY or not all(told[1:])):
         return
-    if not told[0] and share(told[1:]) >= _NEARLY_ALL and not opens_with_given(filled[first]):
+    dated = [_has_a_date_behind(text) for text in filled.values()]
+    titled = dated[0] and not any(dated[1:])
+    small = titled and begins_small(_words(_ASIDE.split(filled[first])[0])[-1])  # Venta de fotos – mayo
+    named = opens_with_given(filled[first]) and not small
+    if (titled or not told[0]) and not named and share(told[1:]) >= _NEARLY_ALL:
         yield first
 
 
 def _has_something_behind(text: str) -> bool:
     """Say whether something stands beside a name: in brackets, behind a sign, or a number."""
-    return ASIDE.search(text) is not None or text.rstrip()[-1:].isdigit()
+    return ASIDE.search(text) is not None or " / " in text or text.rstrip()[-1:].isdigit()
+
+
+def _is_joined(words: Sequence[str]) -> bool:
+    """Say whether a word for and is the second: ``Allergies et santé``."""
+    return len(words) > _PAIR and fold(words[1]) in AND_WORDS
+
+
+def _has_a_date_behind(text: str) -> bool:
+    """Say whether behind a dash is a month, a day or a year and nothing else: ``Book order – March``."""
+    _, dash, rest = text.replace("—", "–").replace(" - ", " – ").partition(" – ")
+    words = [fold(word.strip(".,")) for word in rest.split()]
+    known = any(word in MONTHS or word in ANY_DAYS or word in SEASONS for word in words)
+    return bool(dash) and known and all(
+        word in MONTHS | ANY_DAYS | SEASONS | OF_THE or word.isdigit() for word in words)
 
 
 def _has_no_figure(text: str, others: Sequence[str]) -> bool:

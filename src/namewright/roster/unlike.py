@@ -53,6 +53,8 @@ _TO_ONE = pattern(r"[>\s]*(?:To|From|An|Von|Para|De|À|A|Da|Aan|Van|Cc|Ccn|Cco|K
 _RULED = pattern(r"\s*([-=_*~–—] ?){3,}\s*")
 _DATED = DAYS | MONTHS | SEASONS | TODAY
 _LONGEST_NAME = 4  # words
+_WITH = frozenset(("in", "im", "en", "em", "con", "com", "per", "por", "para", "mit", "zu", "au"))
+"""Before a word in small letters these are of no name, though In, Con and Per are: ``In macchina``."""
 _ASKED = pattern(r"\?\s+")
 _FIRST_CLAUSE = pattern(r"[^,.!?:–—]*")
 
@@ -321,7 +323,8 @@ def _odd(filled: Mapping[int, str]) -> Iterator[tuple[int, str]]:
                 shout or (lone and loud and name.isupper()) or counted or (half and fold(name) in _DATED)):
             yield at, name
             continue
-        if is_given(words[0].strip(",!")) and (small[at] < _PHRASE or len(words) == small[at] == _PHRASE):
+        given = is_given(words[0].strip(",!")) and not (small[at] and fold(words[0]) in _WITH)
+        if given and (small[at] < _PHRASE or len(words) == small[at] == _PHRASE):
             continue
         if (titled and small[at]) or lone or (level and _is_set_in(filled[at])):
             yield at, name
