@@ -17,7 +17,7 @@ from namewright.roster.shares import share
 from namewright.roster.vocabulary import fold
 
 _GREETING = pattern(r"[>\s]*([^\W\d_]+)\s+([^,:!?;\d]{2,60}?)\s?[,:!](?P<said>.*)")
-_MAY_GREET = pattern(r"[,:!]\s*?$|^\s*?>", re.MULTILINE)
+_MAY_GREET = pattern(r"[,:!][^\S\n]*$|^[^\S\n]*>", re.MULTILINE)
 _LABEL = pattern(r"[>\s]*[^\W\d_]{1,12}\s?:\s")
 _LISTED = pattern(r"[,;:]")
 _MOST_WORDS, _ENOUGH = 3, 3  # of whom it is for; words in small letters of what is said to them

@@ -51,7 +51,7 @@ def _without_specks(lines: Sequence[Line]) -> list[Line]:
     specks = [_specks(text) for text in worded]
     kinds = Counter(sign for signs in specks for sign in signs)
     if (sum(map(bool, specks)) < max(_ENOUGH, _HALF * len(worded)) or len(kinds) < _KINDS
-            or any("\t" in text or _BETWEEN.search(text) for text in worded)):
+            or any("\t" in text or _BARS.search(text.strip("|¦ ")) for text in worded)):
         return list(lines)
     return [line._replace(text=_COMMA.sub(r"\1. ", _SPECK_BEHIND.sub("", _SPECK_BEFORE.sub("", line.text))))
             if any(map(is_letter, line.text)) else line for line in lines]
