@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import time
+
 import pytest
 
 from namewright.roster.structured import Node, Value, tree_of
@@ -93,3 +95,12 @@ def test_lists_of_people_are_none(text: str) -> None:
 ])
 def test_text_that_goes_deeper_and_deeper_is_given_up(text: str) -> None:
     assert tree_of(text.split("\n")) is None
+
+
+@pytest.mark.parametrize("line", [
+    r'{"a": "' + r'\"' * 40_000, '{"a": 1' + " " * 40_000 + "/ 2}", "a=b" + " " * 40_000 + "c=d",
+])
+def test_what_never_ends_is_looked_at_once(line: str) -> None:
+    start = time.process_time()
+    tree_of([line, line])
+    assert time.process_time() - start < 4

@@ -18,6 +18,7 @@ from namewright.roster.headers import header_role, header_roles, is_about_somebo
 from namewright.roster.pasted import Line, is_markup
 from namewright.roster.structured import Node, Value, tree_of
 from namewright.roster.vocabulary import NAME_ROLES, OTHER_PEOPLE, Role, fold
+from namewright.roster.written import NOTES
 
 _CARD = pattern(r"\s*BEGIN:(VEVENT|VCARD|VCALENDAR)\s*", needs=":")
 _FIELD = pattern(r"(?:[\w-]+\.)?([A-Z-]+)(?:;[^:]*)?:(.*)", needs=":")
@@ -27,6 +28,8 @@ _BETWEEN = pattern(r"[\W_]+|(?<=[a-z])(?=[A-Z])")
 _OF_RECORDS = message("roster.from_records")
 _LONGEST_NAME = 80
 _ALIKE = 0.5
+_MOST_TITLES = 60
+"""So many have a column each: with more, records with keys of their own would make a table that grows by the square."""
 _SIGNS = frozenset("{[:=<")
 """Of which each text of keys and values has one."""
 
@@ -182,6 +185,9 @@ def _written(groups: Sequence[_Group]) -> Iterator[Line]:
     titles = list(dict.fromkeys(title for group in rows for row in group for title, _ in row))
     roles = header_roles(titles)
     kept = [title for title in titles if roles or not _is_told(title)]
+    if len(kept) > _MOST_TITLES:
+        kept.sort(key=lambda title: header_role(title) is None)
+    kept, further = kept[:_MOST_TITLES], frozenset(kept[_MOST_TITLES:])
     headed = False
     for group, of_group in zip(groups, rows, strict=True):
         if len(groups) > 1 and group.key and any(map(is_letter, group.key)) and of_group:
@@ -190,11 +196,13 @@ def _written(groups: Sequence[_Group]) -> Iterator[Line]:
         for row in of_group:
             cells = dict(row)
             texts = [cells[title].text if title in cells else "" for title in kept]
+            if further:
+                texts.append(" ".join(value.text for title, value in cells.items() if title in further))
             if not any(texts):
                 continue
             line = _line_of_name(row)
             if roles and not headed:
-                yield Line("\t".join(map(_cell, titles)), line)
+                yield Line("\t".join(map(_cell, [*kept, NOTES] if further else kept)), line)
                 headed = True
             yield Line("\t".join(map(_cell, texts)), line, (_OF_RECORDS,))
 

@@ -7,7 +7,7 @@ what stands below them (``unlike``), names over number one (``titles_above``).
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
 
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
@@ -25,15 +25,15 @@ _MOSTLY = 0.6
 def signed_lines(texts: Sequence[str]) -> Iterator[int]:
     """Yield the lines (0-based) of names that may be of who wrote the list or asked for it."""
     filled = {at: text for at, text in enumerate(texts) if any(map(is_letter, text))}
-    names = {at: text for at, text in filled.items() if _may_be_a_name(text)}
-    yield from _below_numbers(texts, filled, names)
+    yield from _below_numbers(texts, filled)
     depths = {at: _depth(text) for at, text in filled.items()}
     if any(depths.values()):
+        names = {at: text for at, text in filled.items() if _may_be_a_name(text)}
         yield from _on_another_level(names, depths)
         yield from _ends_a_quote(filled, names, depths)
 
 
-def _below_numbers(texts: Sequence[str], filled: Mapping[int, str], names: Mapping[int, str]) -> Iterator[int]:
+def _below_numbers(texts: Sequence[str], filled: Mapping[int, str]) -> Iterator[int]:
     """Yield the names without a number at the end, apart from a list that is counted from one on."""
     numbers = [(at, int(match[1])) for at, text in filled.items() if (match := _NUMBER.match(text))]
     counted = [number for _, number in numbers]
@@ -43,14 +43,15 @@ def _below_numbers(texts: Sequence[str], filled: Mapping[int, str], names: Mappi
     below = [at for at in filled if at > last]
     apart = any(not any(map(is_letter, text)) for text in texts[last + 1 : below[0]]) if below else False
     if apart and len(below) <= _MOST_BELOW:
-        yield from (at for at in below if at in names)
+        yield from (at for at in below if _may_be_a_name(filled[at]))
 
 
-def _on_another_level(names: Mapping[int, str], depths: Mapping[int, int]) -> Iterator[int]:
+def _on_another_level(names: Collection[int], depths: Mapping[int, int]) -> Iterator[int]:
     """Yield the names that stand in another mail of a thread than the list, of which most names are."""
     counts = Counter(depths[at] for at in names)
     depth, most = counts.most_common(1)[0] if counts else (0, 0)
-    inside = share(at in names for at, other in depths.items() if other == depth) >= _MOSTLY
+    named = frozenset(names)
+    inside = share(at in named for at, other in depths.items() if other == depth) >= _MOSTLY
     if most >= _ENOUGH and inside and most > _MOSTLY * len(names):
         yield from (at for at in names if depths[at] != depth)
 
