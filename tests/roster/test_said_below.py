@@ -106,3 +106,18 @@ def test_records_with_a_day_or_a_contact_with_a_number_are_one_child(names: list
     text = "\n\n".join(f"{name}\n" + below.format(10 + at, adult=adult, other=other)
                        for at, (name, (adult, other)) in enumerate(zip(names, adults, strict=True)))
     assert made(text) == [name.split()[0] for name in names]
+
+
+@pytest.mark.parametrize("word", ["bee stings", "rosa Saft", "mila"])
+def test_words_below_names_that_open_like_a_name_are_asked_about_and_hide_no_others(word: str) -> None:
+    below = ["peanuts, tree nuts", "none known", word, "dairy", "eggs"]
+    owners = ["Tamsin Orrelly", "Bexley Cane", "Iwo Marczuk", "Pip Harrowgate", "Desta Wolde"]
+    text = "\n".join(f"{owner}\n  {words}" for owner, words in zip(owners, below, strict=True))
+    assert made(text) == [owner.split()[0] for owner in owners]
+    assert told(text) == [words for words in below if words != word]
+    asked = [report.text.strip() for report in read_roster(text).lines if report.outcome is Outcome.LEFT_OUT]
+    assert asked == [word]
+
+
+def test_children_in_small_letters_set_in_below_groups_are_never_said() -> None:
+    assert told("Otters\n  mia\n  leo\nFoxes\n  ana\n  xobrel\nHares\n  tom\n  vemka") == []

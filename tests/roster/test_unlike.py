@@ -221,3 +221,13 @@ def test_a_way_home_that_opens_as_a_name_is_no_child(head: str) -> None:
 def test_a_child_called_so_stays() -> None:
     roster = read_roster("Mira Vost\nTilo Brae\nIn Park\nCon Reed\nPer Thal")
     assert [child.practice for child in roster.children] == ["Mira", "Tilo", "In", "Con", "Per"]
+
+
+@pytest.mark.parametrize("below", ["", "\n\n> On Aug 22, Vole wrote:\n> Hi Denise, where is my list?\n> Thanks, Vole",
+                                   "\n\nAm 22. August schrieb Vole:\n> Guten Tag, wo bleibt die Liste?\n> Vielen Dank"])
+@pytest.mark.parametrize("closing", ["Best,", "Viele Grüße", "Saludos,", "Cordialement,"])
+def test_who_signed_above_a_quoted_mail_is_no_child_in_silence(closing: str, below: str) -> None:
+    roster = read_roster("\n".join((*NAMES, "", closing, "Denise Harker", f"School Secretary{below}")))
+    assert len(roster.children) == len(NAMES)
+    signed = next(report for report in roster.lines if "Denise Harker" in report.text)
+    assert signed.outcome is Outcome.LEFT_OUT

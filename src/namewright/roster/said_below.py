@@ -75,7 +75,9 @@ def _told(line: Line, said: _Said, known: Children) -> Aside:
     """Return what is said of a line; a child whom it names and who has no line is asked about: ``Friend: Leo``."""
     name = fold(said.words).split()[:1]
     asked = said.names and opens_with_given(said.words) and not known.hold(name)
-    return Aside(line, (message("roster.sentence_names", names=said.words[:60]) if asked else _SAID,), asked=asked)
+    question = message("roster.sentence_names" if said.label else "roster.unlike",
+                       **{"names" if said.label else "words": said.words[:60]})
+    return Aside(line, (question if asked else _SAID,), asked=asked)
 
 
 def _labelled_below(texts: Sequence[str]) -> list[_Block]:
@@ -134,9 +136,10 @@ def _set_in_below(texts: Sequence[str]) -> list[_Block]:
     if len(blocks) < _FEW or len(words) < len(found) or share(map(begins_small, words)) < _NEARLY_ALL:
         return []
     owners = [block.owner for block in blocks]
-    if any(map(opens_with_given, words)) or share(map(is_titled, owners)) < _NEARLY_ALL:
+    if share(map(is_titled, owners)) < _NEARLY_ALL or not _are_children(owners, words):
         return []
-    return blocks if _are_children(owners, words) else []
+    return [block._replace(below={at: said._replace(names=opens_with_given(said.words))
+                                  for at, said in block.below.items()}) for block in blocks]
 
 
 def _blocks(texts: Sequence[str], said: Mapping[int, _Said]) -> Iterator[_Block]:
