@@ -10,7 +10,7 @@ from namewright.roster.parsing import read_roster
 from namewright.settings import NamePart
 from namewright.web.list_questions import ways_on
 from namewright.web.list_reading import Reading, read
-from namewright.web.list_ways import written
+from namewright.web.list_ways import after_all, as_one, written
 
 pytestmark = pytest.mark.usefixtures("at_the_desk")
 
@@ -63,3 +63,21 @@ def test_names_that_the_rest_of_a_list_makes_unlikely_are_children_all_the_same(
     text = written(reading.lines, at, way, lambda tried: read(tried, NamePart.GIVEN).lines)
     assert text is not None
     assert [one.practice for one in read_roster(text).children[-2:]] == ["Quorrel", "Vexil"]
+
+
+@pytest.mark.parametrize(("line", "name"), [
+    ("Mira - Leo K.", "Mira"), ("2. Thure -> Kalle und Ole", "Thure"), ("Ana – Bo & Zu", "Ana"),
+    ("Art: Wren, Tobin", None), ("Blocks - Ana & Bo", None), ("Bo & Ana Lindle", "Bo Ana Lindle"),
+])
+def test_no_name_of_one_child_goes_over_a_sign_that_parts_two(line: str, name: str | None) -> None:
+    """A press on “One child: Mira - Leo K.” could only be refused."""
+    way = as_one(line)
+    assert (dict(way.said.fields)["name"] if way else None) == name
+
+
+def test_a_remark_with_a_comma_is_never_turned_into_a_family_name() -> None:
+    line = "(and Wren, starts in October - not on the office list yet)"
+    report = read_roster("\n".join((*OTHERS, line))).lines[-1]
+    assert report.outcome is Outcome.LEFT_OUT
+    way = after_all(report)
+    assert not any(text.startswith("Wren,") for (text,) in way.tries)

@@ -39,7 +39,8 @@ def parted(text: str) -> tuple[Promise, ...]:
     found = several_in(whole, family_first=False, alone=True)
     names = found.parts if found else tuple(part for part in COMMAS.split(whole) if any(map(is_letter, part)))
     words = [name.split() for name in names]
-    if len(words) > 1 and len(words[-1]) > 1 and all(len(each) == 1 for each in words[:-1]):
+    lone = len(words) > 1 and len(words[-1]) > 1 and all(len(each) == 1 for each in words[:-1])
+    if lone and (_AND.search(whole) or len(words[-1][-1].strip(".")) > 1):  # of Marlo - Jasper K. only one has a K
         words = [*([*each, *words[-1][1:]] for each in words[:-1]), words[-1]]
     return tuple(Promise(each[0], " ".join(each[1:])) for each in words)
 

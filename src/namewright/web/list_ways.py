@@ -19,7 +19,7 @@ from namewright.roster.beside import strip_numbering
 from namewright.roster.children import Child, LineReport
 from namewright.roster.columns import DELIMITERS, join_cells, split_cells
 from namewright.roster.cut_short import may_stand_for
-from namewright.roster.known import lean
+from namewright.roster.known import lean, opens_with_given
 from namewright.roster.vocabulary import fold
 
 AS_KNOWN = "web.list.spelled"
@@ -33,6 +33,8 @@ _READ = frozenset({"roster.read", WITH_MIDDLE, "roster.read_by_comma", "roster.c
                    "roster.family_stands_first"})
 _CELLS = pattern(r"[\t;|]|\s{2,}")
 _MOST_PARTS = 2
+_BETWEEN = pattern(r"\s(?:[-–—=]|[-=]*>|→)\s|:\s")
+"""Signs that part a child from another, or a label from names: no name goes over one."""
 ANYBODY = Promise("")
 """That there will be one child, whoever."""
 _IS_CHILD = message("web.list.way_child")
@@ -86,8 +88,11 @@ def split(parts: Sequence[Promise]) -> Way:
 
 
 def as_one(text: str) -> Way | None:
-    """Write two names without the sign between them, as one child’s."""
+    """Write two names without the sign between them, as one child’s; of ``Mira - Leo K.`` the one child is Mira."""
     whole = strip_numbering(text)
+    if sign := _BETWEEN.search(whole):
+        first = whole[: sign.start()].strip()
+        return _first_of(first) if opens_with_given(first) and sign[0].strip() != ":" else None
     before, comma, behind = whole.partition(",")
     first = shared_family(whole) or (before.strip() and lean(before.split()[0]) < 0)
     if comma and first and "," not in behind:  # a family name stands first
@@ -100,6 +105,10 @@ def as_one(text: str) -> Way | None:
                (ANYBODY,))
 
 
+def _first_of(name: str) -> Way:
+    return Way("one", message("web.list.way_one", name=name), ((name,), (f"Name: {name}",)), (ANYBODY,))
+
+
 # --- who may be a child, and a name that may be read otherwise -----------------------------------------
 
 
@@ -107,7 +116,7 @@ def after_all(report: LineReport, said: Message = _IS_CHILD) -> Way:
     """Write a line that was passed over so that it is read as a child."""
     words = strip_numbering(report.text).strip(" \t.,:;!?-–—").split()
     name = " ".join(words)
-    turned = [(f"{' '.join(words[1:])}, {words[0]}",)] if len(words) > 1 else []
+    turned = [(f"{' '.join(words[1:])}, {words[0]}",)] if len(words) > 1 and "," not in name else []
     return Way("child", said, ((f"Name: {name}",), *turned, (f"“{name}”",)), (ANYBODY,))
 
 
