@@ -91,8 +91,8 @@ def as_one(text: str) -> Way | None:
     """Write two names without the sign between them, as one child’s; of ``Mira - Leo K.`` the one child is Mira."""
     whole = strip_numbering(text)
     if sign := _BETWEEN.search(whole):
-        first = whole[: sign.start()].strip()
-        return _first_of(first) if opens_with_given(first) and sign[0].strip() != ":" else None
+        name = whole[: sign.start()].strip()
+        return _first_of(name) if opens_with_given(name) and sign[0].strip() != ":" else None
     before, comma, behind = whole.partition(",")
     first = shared_family(whole) or (before.strip() and lean(before.split()[0]) < 0)
     if comma and first and "," not in behind:  # a family name stands first
