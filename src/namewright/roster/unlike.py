@@ -141,8 +141,9 @@ def _signature(filled: Mapping[int, str]) -> tuple[list[int], list[int]]:
         if len(below) > _SIGNED and 2 * len(below) <= order and len(below) <= _LONG_SIGNATURE:
             return [*sure, at, below[0]], below[1:]
         whole = are_most((" " in strip_numbering(filled[one]) for one in places[:order]), _MOSTLY, _WHOLE)
-        perhaps = below if len(below) <= _SIGNED else []
-        sure += [at, *(one for rank, one in enumerate(perhaps) if _signs(filled[one], alone=whole and not rank))]
+        signed = below if len(below) <= _SIGNED else []
+        perhaps += signed  # of each mail in a thread
+        sure += [at, *(one for rank, one in enumerate(signed) if _signs(filled[one], alone=whole and not rank))]
     return sure, [at for at in perhaps if at not in sure]
 
 
