@@ -29,7 +29,8 @@ def test_a_family_is_no_child(form: str) -> None:
     assert roster.lines[1].outcome in (Outcome.LEFT_OUT, Outcome.HEADING)
 
 
-@pytest.mark.parametrize("word", ["Student", "Papa", "Heute", "Familie", "Anniversaire", "Betreff"])
+@pytest.mark.parametrize("word", ["Student", "Papa", "Heute", "Familie", "Anniversaire", "Betreff", "Girl", "Mädchen",
+                                  "Garçon"])
 def test_a_word_of_lists_is_nobody(word: str) -> None:
     assert is_no_name(word)
     assert is_nobody(Reading(word, "Vost"))
@@ -42,3 +43,9 @@ def test_a_rare_name_is_somebody(name: str) -> None:
 
 def test_whoever_is_called_so_all_the_same_is_made_when_it_is_said() -> None:
     assert [child.given for child in read_roster("Name: Student Vost\nMira Tarn").children] == ["Student", "Mira"]
+
+
+@pytest.mark.parametrize("line", ["6 NEW GIRL - name tba", "6 neues Mädchen", "6 new boy"])
+def test_a_child_whose_name_is_not_known_yet_is_asked_about(line: str) -> None:
+    read = read_roster(f"1 Mia Vost\n2 Leo Tarn\n3 Ada Rey\n4 Ben Koch\n5 Zoe Elm\n{line}")
+    assert [child.practice for child in read.children] == ["Mia", "Leo", "Ada", "Ben", "Zoe"]
