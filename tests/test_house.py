@@ -5,6 +5,7 @@ from __future__ import annotations
 import ast
 import re
 import tomllib
+from collections import Counter
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -115,3 +116,9 @@ def test_every_module_has_its_tests() -> None:
     assert sorted(without - told) == []
     assert sorted({*TRIED_IN, *NO_LOGIC} - without) == []
     assert [name for name in (*TRIED_IN.values(), *FOLDERS.values()) if not (TESTS / f"{name}.py").exists()] == []
+
+
+def test_no_two_files_of_tests_have_one_name() -> None:
+    """Pytest takes the second for the first, so none of its tests would run; each room alone would not show that."""
+    names = Counter(path.name for path in TESTS.rglob("test_*.py"))
+    assert [name for name, times in names.items() if times > 1] == []
