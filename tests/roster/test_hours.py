@@ -30,3 +30,10 @@ def test_a_few_children_who_come_by_the_hour(tail: str, names: tuple[str, ...]) 
     "Mo/Mi/Fr", "Mira Vost left", "Ana Ruiz y Gil", "", "Do", "Mia\tMo/Mi"])
 def test_what_may_be_a_name_or_a_help_stays(text: str) -> None:
     assert [line.text for line in without_hours([Line(text, 0)])] == [text]
+
+
+@pytest.mark.parametrize("tail", ["solo mattina", "nur vormittags", "mornings only", "hasta las 12", "ganztags"])
+def test_hours_behind_a_colon_leave_the_child(tail: str) -> None:
+    """Without them the name would stand before a colon alone, as a heading does."""
+    read = read_roster(f"Mira Vost\nBo Tarn: {tail}\nAnna Elm\nUna Rey")
+    assert [child.practice for child in read.children] == ["Mira", "Bo", "Anna", "Una"]

@@ -2,7 +2,7 @@
 
 Told by the words alone, line by line, for only a few children have such a remark. One day without a sign (``Kim Do``)
 and one letter (``Ana M y J``) stay a part of the name. Out of scope: days on most lines (``marks``), days behind a
-dash, in brackets or before names.
+dash or a colon, in brackets or before names.
 """
 
 from __future__ import annotations
@@ -58,7 +58,7 @@ def _parted(line: str) -> tuple[str, str] | None:
     while at < len(words) and not _opens(words[at:]):
         at += 1
     name, tail = strip_numbering(" ".join(words[:at])).split(), words[at:]
-    if not tail or not _tells(tail) or not _is_a_name(name):
+    if not tail or not _tells(tail) or not _is_a_name(name) or name[-1].endswith(":"):  # a label has rules of its own
         return None
     return " ".join(words[:at]), " ".join(tail)
 
