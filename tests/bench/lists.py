@@ -18,36 +18,12 @@ sys.path.insert(0, str(Path(__file__).parents[1]))
 
 from known_names import gathered
 
-from made_lists import (
-    shapes_apart,
-    shapes_autumn,
-    shapes_back,
-    shapes_desk,
-    shapes_fresh,
-    shapes_further,
-    shapes_held,
-    shapes_kept,
-    shapes_last,
-    shapes_late,
-    shapes_office,
-    shapes_open,
-    shapes_seen,
-    shapes_spring,
-    shapes_summer,
-    shapes_tuned,
-    shapes_unseen,
-    shapes_winter,
-)
 from made_lists.judging import WRONG, Tally, judge
 from made_lists.people import FURTHER, HELD, INVENTED, TUNED, people
 from made_lists.registry import Shape
+from made_lists.sets import SETS
 from namewright.roster import known
 
-OF = {"tuned": shapes_tuned, "held": shapes_held, "fresh": shapes_fresh, "late": shapes_late,
-      "further": shapes_further, "last": shapes_last, "apart": shapes_apart, "back": shapes_back,
-      "open": shapes_open, "kept": shapes_kept, "seen": shapes_seen, "unseen": shapes_unseen,
-      "spring": shapes_spring, "summer": shapes_summer, "autumn": shapes_autumn, "winter": shapes_winter,
-      "office": shapes_office, "desk": shapes_desk}
 PLACES = {"tuned": TUNED, "held": HELD, "further": FURTHER, "invented": (INVENTED,)}
 COLUMNS = ("children", "right", *WRONG)
 
@@ -90,7 +66,7 @@ def _print_share(name: str, counts: Counter[str]) -> None:
 def main() -> None:
     """Print the table."""
     asked = argparse.ArgumentParser(description=__doc__)
-    asked.add_argument("--shapes", choices=OF, default="tuned")
+    asked.add_argument("--shapes", choices=SETS, default="tuned")
     asked.add_argument("--places", choices=PLACES, default="tuned")
     asked.add_argument("--each", type=int, default=40)
     asked.add_argument("--seed", type=int, default=1)
@@ -101,7 +77,7 @@ def main() -> None:
     if chosen.unknown:
         found_names = {part: frozenset(words) for part, words in gathered(TUNED).items()}
         known._on = lambda part, word: word in found_names[part]
-    of = OF[chosen.shapes]
+    of = SETS[chosen.shapes]
     shapes = {name: shape for name, shape in of.SHAPES.items() if chosen.only in name and chosen.show in name}
     start = time.process_time()
     found = tallies(shapes, PLACES[chosen.places], chosen.each, chosen.seed)

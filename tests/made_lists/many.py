@@ -9,33 +9,16 @@ from __future__ import annotations
 import random
 from collections.abc import Iterator
 
-from made_lists import (
-    shapes_apart,
-    shapes_back,
-    shapes_fresh,
-    shapes_further,
-    shapes_held,
-    shapes_kept,
-    shapes_last,
-    shapes_late,
-    shapes_open,
-    shapes_seen,
-    shapes_spring,
-    shapes_tuned,
-    shapes_unseen,
-)
 from made_lists.judging import Made, judge
 from made_lists.people import FURTHER, HELD, INVENTED, TUNED, people
+from made_lists.sets import SETS
 from namewright.roster.children import RosterError
 from namewright.roster.parsing import read_roster
 from namewright.roster.vocabulary import fold
 
-_OF = {
-    "tuned": shapes_tuned, "held": shapes_held, "fresh": shapes_fresh, "late": shapes_late, "further": shapes_further,
-    "last": shapes_last, "apart": shapes_apart, "back": shapes_back, "open": shapes_open, "seen": shapes_seen,
-    "spring": shapes_spring, "kept": shapes_kept, "unseen": shapes_unseen,
-}
-SHAPES = {f"{of} {name}": shape for of, module in _OF.items() for name, shape in module.SHAPES.items()}
+_READ = (
+    "tuned", "held", "fresh", "late", "further", "last", "apart", "back", "open", "seen", "spring", "kept", "unseen")
+SHAPES = {f"{of} {name}": shape for of in _READ for name, shape in SETS[of].SHAPES.items()}
 _NAMES = sorted(SHAPES)
 _PLACES = (*TUNED, *HELD, *FURTHER, *(INVENTED,) * 7)
 _STRAYS = " \t\n,;:-–|/()[]\"“”'’.*#@<>&+=0123456789\u00a0\u200b\u0301\u202e\ufeff\x00İßĳ名"

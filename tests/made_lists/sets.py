@@ -1,0 +1,33 @@
+"""The sets of shapes by the names that the benches call them."""
+
+from __future__ import annotations
+
+from made_lists import (
+    shapes_apart,
+    shapes_autumn,
+    shapes_back,
+    shapes_desk,
+    shapes_fresh,
+    shapes_further,
+    shapes_held,
+    shapes_kept,
+    shapes_last,
+    shapes_late,
+    shapes_office,
+    shapes_open,
+    shapes_seen,
+    shapes_spring,
+    shapes_summer,
+    shapes_tuned,
+    shapes_unseen,
+    shapes_winter,
+)
+
+SETS = {
+    "tuned": shapes_tuned, "held": shapes_held, "fresh": shapes_fresh, "late": shapes_late, "further": shapes_further,
+    "last": shapes_last, "apart": shapes_apart, "back": shapes_back, "open": shapes_open, "seen": shapes_seen,
+    "spring": shapes_spring, "kept": shapes_kept, "unseen": shapes_unseen, "summer": shapes_summer,
+    "autumn": shapes_autumn, "winter": shapes_winter, "office": shapes_office, "desk": shapes_desk,
+}
+SHUT = ("winter", "desk")
+"""Of these only figures are looked at: nobody who mends the reader has seen a list of them."""
