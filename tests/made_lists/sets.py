@@ -1,4 +1,7 @@
-"""The sets of shapes by the names that the benches call them."""
+"""The sets of shapes by the names that the benches call them.
+
+Of `winter` and `desk` only figures are looked at: nobody who mends the reader has seen a list of them.
+"""
 
 from __future__ import annotations
 
@@ -29,5 +32,3 @@ SETS = {
     "spring": shapes_spring, "kept": shapes_kept, "unseen": shapes_unseen, "summer": shapes_summer,
     "autumn": shapes_autumn, "winter": shapes_winter, "office": shapes_office, "desk": shapes_desk,
 }
-SHUT = ("winter", "desk")
-"""Of these only figures are looked at: nobody who mends the reader has seen a list of them."""
