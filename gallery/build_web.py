@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import io
 import os
+import re
 import shutil
 import sys
 import tempfile
@@ -78,6 +79,8 @@ def job_page(page: Page, address: str) -> None:
     page.goto(address + "/class")
     page.get_by_role("button", name="Open PDF").click()
     page.wait_for_selector("[data-jobs][data-finished]", timeout=120_000)
+    counted = re.compile(r"^\s*\d+ \S+\s*$")  # to the end, a moment after
+    page.locator("#pages").filter(has_text=counted).wait_for()
 
 
 def shoot(browser: Browser, address: str, name: str, size: dict[str, int], scheme: str) -> None:
