@@ -97,4 +97,4 @@ def _check_text(**given: object) -> None:
 
 def in_words(told: Message | Problem, language: str = FIRST) -> str:
     """Return what a note, a reason or an error tells, as a sentence. Raises Problem for a language without words."""
-    return wording(language).sentence(told.message if isinstance(told, Problem) else told)
+    return wording(language).sentence(told)

@@ -94,7 +94,7 @@ def tell(told: Message | Problem | str, /, **fields: Field) -> None:
 
 def worded(told: Message | Problem | str, /, **fields: Field) -> str:
     """Return what is to be told as a sentence, without what would order a terminal about (in a file's name, a note)."""
-    return spoken().sentence(told.message if isinstance(told, Problem) else told, **fields).translate(_ORDERS)
+    return spoken().sentence(told, **fields).translate(_ORDERS)
 
 
 def left_out_told(report: LineReport) -> Message:

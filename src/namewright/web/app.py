@@ -107,7 +107,7 @@ def _shell() -> dict[str, Any]:
             "in_browser": inside, "notices": notices, "saved_list": _saved_list, "classes": listed,
             "t": wording(spoken).say,
             "together": together, "screen_language": spoken, "screen_languages": names, "paper_languages": of_paper,
-            "told": lambda what: wording(spoken).sentence(what.message if isinstance(what, Problem) else what)}
+            "told": wording(spoken).sentence}
 
 
 def _saved_list() -> int:

@@ -30,4 +30,4 @@ def language_of(asked: Request) -> str:
 
 def reason(asked: Request, told: Message | Problem) -> str:
     """Return what is told, or what a problem tells, in the language of a request."""
-    return wording(language_of(asked)).sentence(told.message if isinstance(told, Problem) else told)
+    return wording(language_of(asked)).sentence(told)

@@ -86,8 +86,12 @@ class Wording(NamedTuple):
         template = self._template(key, inside.get("count"))
         return _fill(template, inside, self) if inside else template.replace("{{", "{").replace("}}", "}")
 
-    def sentence(self, told: Message | str, /, **fields: Field) -> str:
-        """Return the same as a sentence: a full stop at its end, a capital at its beginning unless that was typed."""
+    def sentence(self, told: Message | Problem | str, /, **fields: Field) -> str:
+        """Return the same, or what a problem tells, as a sentence.
+
+        A full stop stands at its end, a capital at its beginning unless that was typed.
+        """
+        told = told.message if isinstance(told, Problem) else told
         words = self.say(told, **fields)
         opening = words[:1] if self._opens_as_typed(told, fields) else words[:1].upper()
         return opening + words[1:] + ("" if words.endswith((".", "!", "?", "…")) else ".")
