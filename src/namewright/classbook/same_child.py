@@ -172,11 +172,9 @@ class Kindred:
         self._alone = [key for key, one in known.items() if not one.family_words]
         self._other_script = [key for key, one in known.items() if one.other_script]
 
+    @keeps_names(4096)
     def of(self, new: Named) -> Mapping[int, Kin]:
         """Return how surely each child of the class is the one of a name; without those who are another."""
-        return _of(self, new)
-
-    def _found(self, new: Named) -> Mapping[int, Kin]:
         found = {key: kin(new, self._known[key]) for key in self._who_may_be(new)}
         return {key: level for key, level in found.items() if level > Kin.OTHER}
 
@@ -191,9 +189,6 @@ class Kindred:
         alone = () if new.family_words else self._alone
         heard = self._known if new.other_script else self._other_script
         return found | {key for key in {*alone, *heard} - found if _may_be_near(new, self._known[key])}
-
-
-_of = keeps_names(4096)(Kindred._found)
 
 
 def kindred(known: Iterable[Known]) -> Kindred:
