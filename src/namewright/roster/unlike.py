@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from itertools import pairwise, takewhile
+from itertools import groupby, pairwise, takewhile
 
 from namewright.message import Message, message
 from namewright.named_tuples import NamedTuple
@@ -169,12 +169,10 @@ def _addressed(filled: Mapping[int, str]) -> Iterator[int]:
     """Yield the lines that say whom a message goes to, one name each, next to its sender, day or subject."""
     heads = {at for at, text in filled.items() if (label := _MAIL.match(text)) and fold(label[1]) in MAIL_LABELS}
     to = {at: match for at, text in filled.items() if (match := _TO_ONE.fullmatch(text))}
-    for at in to:
-        run = {at}
-        while grown := {two for one in run for two in (one - 1, one + 1) if two in heads | set(to)} - run:
-            run |= grown
-        if run & heads:
-            yield at
+    for _, run in groupby(enumerate(sorted(heads.union(to))), lambda each: each[1] - each[0]):  # that follow each other
+        places = [at for _, at in run]
+        if not heads.isdisjoint(places):
+            yield from (at for at in places if at in to)
 
 
 def _is_farewell(text: str) -> bool:
