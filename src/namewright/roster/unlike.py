@@ -135,13 +135,14 @@ def _signature(filled: Mapping[int, str]) -> tuple[list[int], list[int]]:
         closing = is_closing(filled[at])
         if (mostly_pairs and pairs[at]) or not (closing or (at - 1 not in filled and _is_farewell(filled[at]))):
             continue
-        below = _to_a_quote(filled, places[order:])
+        below = _to_a_quote(filled, at, places[order + 1 : order + 2 + _LONG_SIGNATURE])
         if not closing and not 0 < len(below) <= _SIGNED:
             continue
         if len(below) > _SIGNED and 2 * len(below) <= order and len(below) <= _LONG_SIGNATURE:
             return [*sure, at, below[0]], below[1:]
-        whole = are_most((" " in strip_numbering(filled[one]) for one in places[:order]), _MOSTLY, _WHOLE)
         signed = below if len(below) <= _SIGNED else []
+        whole = bool(signed) and are_most(
+            (" " in strip_numbering(filled[one]) for one in places[:order]), _MOSTLY, _WHOLE)
         perhaps += signed  # of each mail in a thread
         sure += [at, *(one for rank, one in enumerate(signed) if _signs(filled[one], alone=whole and not rank))]
     return sure, [at for at in perhaps if at not in sure]
@@ -155,10 +156,10 @@ def _signs(text: str, *, alone: bool) -> bool:
     return alone and len(words) == 1 and is_given(words[0])
 
 
-def _to_a_quote(filled: Mapping[int, str], places: Sequence[int]) -> list[int]:
-    """Return the lines below the first one to where a quoted mail begins, or ends."""
-    quoted = _is_quoted(filled[places[0]])
-    return [*takewhile(lambda at: _is_quoted(filled[at]) == quoted, places[1:])]
+def _to_a_quote(filled: Mapping[int, str], closing: int, below: Sequence[int]) -> list[int]:
+    """Return the lines ``below`` a closing one to where a quoted mail begins, or ends."""
+    quoted = _is_quoted(filled[closing])
+    return [*takewhile(lambda at: _is_quoted(filled[at]) == quoted, below)]
 
 
 def _is_quoted(text: str) -> bool:
