@@ -61,9 +61,11 @@ class _Birthday(NamedTuple):
 def without_days_below(lines: Sequence[Line]) -> tuple[list[Line], list[Aside]]:
     """Return the lines that may be children, and the days below birthdays, where most have one: ``April 3``."""
     told = {at for at, line in enumerate(lines) if len(line.text) <= _LONGEST and _told(line.text)}
+    if len(told) < _FEW:
+        return list(lines), []
     days = {at for at, line in enumerate(lines) if at - 1 in told and at not in told and _is_a_day(line.text)}
     first = next((at for at, line in enumerate(lines) if at in told or _is_a_day(line.text)), -1)
-    if len(told) < _FEW or first not in told or len(days) < _MOSTLY * len(told):
+    if first not in told or len(days) < _MOSTLY * len(told):
         return list(lines), []
     days |= {at for at, line in enumerate(lines) if (at - 1 in days or at - 1 in told) and _is_all_day(line.text)}
     return ([line for at, line in enumerate(lines) if at not in days],

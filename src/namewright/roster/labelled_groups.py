@@ -86,7 +86,8 @@ def from_labelled_groups(lines: Sequence[Line]) -> list[Line]:
 
 def _surely(found: Mapping[int, _Group], empty: dict[int, _Group], filled: Sequence[int]) -> dict[int, _Group]:
     """Return the lines that are groups by counts, form or names, where all lines but a title are; none where unsure."""
-    above = sum(at < min(found, default=0) for at in filled)
+    first = min(found, default=0)
+    above = sum(at < first for at in filled)
     enough = above <= _MOST_TITLES and len(found) + len(empty) >= _MOSTLY * (len(filled) - above)
     groups = {at: group for at, group in found.items() if enough and not is_of_adults(group.label)
               and not all(is_of_adults(name.split()[0]) for name in group.names)}
@@ -96,7 +97,8 @@ def _surely(found: Mapping[int, _Group], empty: dict[int, _Group], filled: Seque
 
 def _titles(lines: Sequence[Line], filled: Sequence[int], told: Mapping[int, _Group]) -> frozenset[int]:
     """Return the lines over groups that are told, where nothing but groups stands below them."""
-    above = [at for at in filled if at < min(told, default=0)]
+    first = min(told, default=0)
+    above = [at for at in filled if at < first]
     alone = len(above) + len(told) == len(filled) and len(above) <= _MOST_TITLES
     return frozenset(at for at in above if alone and _head(lines[at].text) is None and is_over_groups(lines[at].text))
 

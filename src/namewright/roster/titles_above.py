@@ -174,7 +174,8 @@ def _over_commas(texts: Sequence[str], filled: Mapping[int, str]) -> Iterator[in
 
 def _over_columns(filled: Mapping[int, str], cells: set[int]) -> list[int]:
     """Return the lines over the first one that has columns, where nearly all below have them."""
-    above = [at for at in filled if at < min(cells, default=0)]
+    first = min(cells, default=0)
+    above = [at for at in filled if at < first]
     enough = len(cells) >= max(_ENOUGH, _NEARLY_ALL * (len(filled) - len(above)))
     return above if enough and len(above) <= _MOST_OVER else []
 
