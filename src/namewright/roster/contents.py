@@ -161,7 +161,7 @@ def judge(rows: Sequence[Sequence[str]], delimiter: str, wide: str) -> Judged:
             return Judged(tuple(roles), grid=True)
         if len(names) > 2:  # under titles two may be a child and somebody else
             return Judged(tuple(roles), headed=True, unsure=unsure, grid=True)
-    people = _people(columns, names, filled[headed:])
+    people = _people(columns, names)
     kept, doubt = _of_people(people, filled[headed:]) if people else _parts(columns, names, comma=delimiter == ",")
     return Judged(tuple(kept.get(at, Role.OTHER if role is Role.FULL else role) for at, role in enumerate(roles)),
                   headed, unsure, doubt=doubt, beside=_beside(people, kept) if people and not doubt else None)
@@ -248,7 +248,7 @@ def _are_given(names: Sequence[_Column]) -> bool:
             and together.given >= _NEARLY and all(column.lead >= 0 for column in names))
 
 
-def _people(columns: Sequence[_Column], names: Sequence[int], rows: Sequence[Sequence[str]]) -> list[Person]:
+def _people(columns: Sequence[_Column], names: Sequence[int]) -> list[Person]:
     """Return the people of each row where its names are those of several: whole ones, or given and family names."""
     whole = [at for at in names if columns[at].whole and (columns[at].lead > _DECIDES or _by_comma(columns[at]))]
     if len(names) > 1 and _share_words(*(columns[at].cells for at in names[:2])):

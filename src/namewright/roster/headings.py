@@ -68,7 +68,6 @@ _DATED = ANY_DAYS | MONTHS | OF_THE | {"le", "el"}
 _ASKED = tuple(f" {word} " for word in PLEASE)
 _TITLES_ONLY = SOMEBODY_ELSE.union(*({fold(word) for word in words} for words in FURTHER_TITLES.values()))
 _TEACHERS = ("lehrer", "lehrerin", "lehrkraft", "erzieher", "erzieherin", "teacher")
-_IN_BRACKETS = pattern(r"\(\d{1,2}\)", needs="()")
 _FEW, _MOST_OF_A_CRY = 2, 4
 _MOST_OF_A_NUMBER = 3  # figures: the RUT of Chile has more
 _YEARS = "years?|yrs?|anos?|ans|jahre?"
