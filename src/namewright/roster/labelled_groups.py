@@ -19,9 +19,10 @@ from namewright.patterns import pattern
 from namewright.roster.beside import is_state, is_word_about
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.header_words import HEADER_WORDS
-from namewright.roster.heading_words import HEADING_WORDS, JOB_ENDINGS, JOBS, NOBODY, OPENERS, PLACES
+from namewright.roster.heading_words import HEADING_WORDS, JOB_ENDINGS, JOBS, OPENERS, PLACES
 from namewright.roster.headings import heads_adults
 from namewright.roster.known import is_given, lean, opens_with_given
+from namewright.roster.no_names import says_nobody
 from namewright.roster.pasted import Line
 from namewright.roster.several import bracketed_label, is_titled_name, may_be_a_name
 from namewright.roster.shares import given_share, share
@@ -106,7 +107,7 @@ def _titles(lines: Sequence[Line], filled: Sequence[int], told: Mapping[int, _Gr
 def _names_nobody(head: _Head) -> bool:
     """Say whether a word for nobody stands where other lines have names: ``October: none :(``."""
     named = opens_with_given(head.label) and MONTHS.isdisjoint(_label_words(head.label))
-    return fold(head.rest).strip(" !.,:;()-–—") in NOBODY and not named
+    return says_nobody(head.rest) and not named
 
 
 def _apart(line: Line, group: _Group) -> Iterator[Line]:

@@ -12,8 +12,8 @@ from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.block_heads import in_order, month_of
-from namewright.roster.heading_words import NOBODY
 from namewright.roster.known import is_given, opens_with_given
+from namewright.roster.no_names import says_nobody
 from namewright.roster.pasted import Line
 from namewright.roster.vocabulary import SEASONS, fold
 
@@ -59,7 +59,7 @@ def _apart(line: Line, match: re.Match[str]) -> Iterator[Line]:
 
 def _children(text: str) -> list[str]:
     """Return who stands behind a month, nobody where a word says so: ``none :(``."""
-    if fold(text).strip(" !.,:;()-–—") in NOBODY:
+    if says_nobody(text):
         return []
     children = list(filter(None, _PARTS.split(text)))
     return children if all(map(_may_be_a_child, children)) else list(filter(None, _CELLS.split(text)))  # Vost, Mira 4

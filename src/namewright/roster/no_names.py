@@ -11,7 +11,17 @@ from functools import cache
 from namewright.roster.beside import Reading
 from namewright.roster.day_words import DAY_WORDS
 from namewright.roster.header_words import CHILD_WORDS
-from namewright.roster.heading_words import ARTICLES, CHILDREN, GREETINGS, JOBS, LISTS, MAIL_LABELS, PHONES, PLACES
+from namewright.roster.heading_words import (
+    ARTICLES,
+    CHILDREN,
+    GREETINGS,
+    JOBS,
+    LISTS,
+    MAIL_LABELS,
+    NOBODY,
+    PHONES,
+    PLACES,
+)
 from namewright.roster.known import is_given
 from namewright.roster.vocabulary import OTHER_PEOPLE, TITLES, fold, word_set
 
@@ -32,6 +42,11 @@ def _words() -> frozenset[str]:
     every = frozenset().union(ARTICLES, CHILDREN, CHILD_WORDS, DAY_WORDS, GREETINGS, JOBS, MAIL_LABELS, OTHER_PEOPLE,
                               PHONES, PLACES, TITLES, _FAMILY, _FURTHER)
     return frozenset(word for word in every if len(word) >= _SHORTEST) - LISTS
+
+
+def says_nobody(text: str) -> bool:
+    """Say whether a word for nobody stands where others have names: ``none :(``."""
+    return fold(text).strip(" !.,:;()-–—") in NOBODY
 
 
 def is_no_name(word: str) -> bool:
