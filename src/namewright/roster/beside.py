@@ -40,8 +40,10 @@ from namewright.settings import Hand, Support
 from namewright.store import keeps_names
 from namewright.units import MAX_LINE_MM, MIN_LINE_MM, parse_length_mm
 
+BULLETS = "-*•‣◦·–—▪■●○✓✔✗✘☐☑☒□▢◻►➢➤→§"
+"""Signs in front of the lines of a list, as they stand in a set of a regular expression."""
 _NUMBERING = pattern(
-    r"\s*(?:[-*•‣◦·–—▪■●○✓✔✗✘☐☑☒□▢◻►➢➤→§\uf0b7\uf0a7>]\s+|\[[ xX]?\]\s*|\(\d{1,4}\)\s*|[#№]\s?\d{1,4}[.):]?\s*|"
+    rf"\s*(?:[{BULLETS}" r"\uf0b7\uf0a7>]\s+|\[[ xX]?\]\s*|\(\d{1,4}\)\s*|[#№]\s?\d{1,4}[.):]?\s*|"
     r"(?:[Nn][.]?[º°]|[Nn]o[.])\s?\d{1,4}[.):]?\s+|\d{1,4}\s*[.):]\s*|\d{1,4}\s*[-–]\s*(?=[^\W\d_])|\d{1,4}\s+|"
     r"[a-zA-Z]\)\s+|(?:[a-z]|[ivx]{2,5})\.\s+(?=[^\W\d_a-z])|o\s+(?=[^\W\d_a-z]))"
 )

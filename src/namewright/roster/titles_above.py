@@ -17,7 +17,7 @@ from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
-from namewright.roster.beside import strip_numbering
+from namewright.roster.beside import BULLETS, strip_numbering
 from namewright.roster.care_words import CARE
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.heading_words import ARTICLES, HEADING_WORDS, LEVELS, LISTS, PLACES
@@ -30,7 +30,7 @@ from namewright.roster.shares import share
 from namewright.roster.vocabulary import ADULTS, AND_WORDS, ANY_DAYS, MONTHS, NUMBER_UNITS, OF_THE, SEASONS, fold
 
 # Within one line: a search of many empty ones would begin anew at each and run through all behind it.
-_SIGN = r"[^\S\n]*(?:[-*•‣◦·–—▪■●○✓✔✗✘☐☑☒□▢◻►➢➤→§]|\[[ xX]?\])[^\S\n]+(?=\S)"
+_SIGN = rf"[^\S\n]*(?:[{BULLETS}]|\[[ xX]?\])[^\S\n]+(?=\S)"
 _COUNT = r"(?:>|[^\S\n])*[(#]?0{0,3}(\d{1,3})(?:[.):\s-]|$)"
 _BULLET, _NUMBER = pattern(_SIGN), pattern(_COUNT)
 _SIGNED = pattern(rf"^(?:{_SIGN}|{_COUNT})|,", re.MULTILINE)
