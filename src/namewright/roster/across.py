@@ -14,7 +14,7 @@ from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.columns import WIDE_SPACE, split_cells
-from namewright.roster.headers import header_role, header_roles
+from namewright.roster.headers import header_role, header_roles, is_a_plain_date
 from namewright.roster.heading_words import IN_A_ROOM
 from namewright.roster.known import is_given
 from namewright.roster.pasted import Line
@@ -23,7 +23,6 @@ from namewright.roster.vocabulary import DAYS, MONTHS, NAME_ROLES, Role, fold
 
 _DELIMITERS = ("\t", "|", ";", WIDE_SPACE, ",")
 _WIDE = pattern(" {2,}")
-_DATE = pattern(r"\d{1,4}([./-])\d{1,2}\1\d{1,4}")
 _FEW = 2
 _ENOUGH = 3  # names across; fewer titles of columns may happen to be names: Math, Art
 _LONGEST_MARK = 2  # letters of a code: P, OK
@@ -129,15 +128,12 @@ def _is_listed(top: _Row, rows: Sequence[_Row], below: Sequence[_Row]) -> bool:
     above = next((row.cells for row in rows if row.at < top.at), ())
     names = [cell for cell in top.cells if cell]
     counted = [cell.strip(".) ") for cell in above if cell] == [str(at) for at in range(1, len(names) + 1)]
-    dated = any(header_role(row.label) is Role.OTHER and len(names) == sum(map(_is_a_date, row.cells)) for row in below)
+    dated = any(header_role(row.label) is Role.OTHER and len(names) == sum(map(is_a_plain_date, row.cells))
+                for row in below)
     if len(names) < _ENOUGH or not (counted or dated) or header_role(top.label) not in NAME_ROLES:
         return False
     return (len(below) < min(len(names), _MOST_BELOW) and not any(map(is_given, (row.label for row in below)))
             and sum(" " in name for name in names) >= _NEARLY * len(names))
-
-
-def _is_a_date(cell: str) -> bool:
-    return _DATE.fullmatch(cell) is not None
 
 
 def _are_marks(cells: Iterable[str]) -> bool:

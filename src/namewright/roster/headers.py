@@ -146,10 +146,11 @@ def _is_a_child(cells: Sequence[str], known: Sequence[Role | None]) -> bool:
     if not any(role in NAME_ROLES and is_family(cell) for cell, role in pairs):
         return False
     named = any(is_given(word := cell.split()[0]) and fold(word) not in MONTHS | DAYS for cell in others)
-    return named or sum(map(_is_date, others)) == 1
+    return named or sum(map(is_a_plain_date, others)) == 1
 
 
-def _is_date(cell: str) -> bool:
+def is_a_plain_date(cell: str) -> bool:
+    """Say whether a cell is a date in figures and nothing else: ``3/12/2019``."""
     return _DATE.fullmatch(cell) is not None
 
 
