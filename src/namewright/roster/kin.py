@@ -27,6 +27,7 @@ _FURTHER = word_set("""
     papi, papy, tata, tatie, tonton, avo, avos, tia, tio, tias, zia, zio, mami, mamy, granny, gran, grandad, nan, mummy,
     daddy, yaya, yayo""")
 """Who else comes or fetches a child, where that is told in small letters or beside a word of `OTHER_PEOPLE`."""
+_GROWN_UPS = OTHER_PEOPLE | _FURTHER
 _SCHOOLS = word_set("school, escuela, escola, ecole, schule, scuola")
 """Of the Escuela del Sol no child is."""
 _FEWEST = 2
@@ -69,6 +70,6 @@ def are_grown_ups_behind(text: str) -> bool:
     """Say whether nobody but grown-ups of a family stands behind a sign: ``Mira Vost – maman et papa``."""
     sign = _SIGN.search(text) if len(text) <= _LONGEST else None
     parts = [part.split() for part in _PARTS.split(text[sign.end() :].strip(" .!"))] if sign else []
-    if not parts or not all(len(part) == 1 and fold(part[0]) in OTHER_PEOPLE | _FURTHER for part in parts):
+    if not parts or not all(len(part) == 1 and fold(part[0]) in _GROWN_UPS for part in parts):
         return False
     return any(begins_small(part[0]) or (fold(part[0]) in OTHER_PEOPLE and not lean(part[0]) > 0) for part in parts)

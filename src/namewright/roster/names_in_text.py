@@ -22,6 +22,7 @@ OWNED = ("'s", "’s")
 EDGES = ".,:;!?…\"“”«»()[]¡¿*"
 """Signs about a word of a text."""
 _AND = AND_WORDS | {"u"}
+_JOINING = AND_WORDS | PARTICLES
 _NOBODY = TITLES | DAYS | MONTHS | OTHER_PEOPLE
 
 
@@ -102,7 +103,7 @@ def has_capital(word: str) -> bool:
 def is_small(word: str) -> bool:
     """Say whether a word is in small letters, and stands in no name and between none."""
     letters = word.strip(EDGES)
-    return len(letters) > 1 and letters.islower() and begins_small(letters) and letters not in AND_WORDS | PARTICLES
+    return len(letters) > 1 and letters.islower() and begins_small(letters) and letters not in _JOINING
 
 
 def bare_word(word: str) -> str:

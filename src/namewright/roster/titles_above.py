@@ -37,6 +37,7 @@ _SIGNED = pattern(rf"^(?:{_SIGN}|{_COUNT})|,", re.MULTILINE)
 _ASIDE = pattern(r"\s[-–—|/]\s|[,:(\[]")
 _LABEL_OF_AN_ADULT = pattern(rf"[\s,–—-](?:{'|'.join(map(re.escape, sorted(ADULTS)))})\s?:\s")
 _CLASS = HEADING_WORDS | LEVELS | PLACES | LISTS | ADULTS
+_DATED = MONTHS | ANY_DAYS | SEASONS
 _NAMES_BEHIND = pattern(r"[,;:&+]")
 _ENOUGH = 3  # lines with a sign
 _MOST_ABOVE, _MOST_OVER = 8, 4  # lines over the first number, of which a letter has some; over columns
@@ -105,8 +106,7 @@ def _over_asides(lines: Sequence[str]) -> Iterator[int]:
     told = [_has_something_behind(text) for text in filled.values()]
     if first + 1 in filled and (len(filled) <= _MANY or not all(told[1:])):
         return
-    dated = [_has_a_date_behind(text) for text in filled.values()]
-    titled = dated[0] and not any(dated[1:])
+    titled = _has_a_date_behind(filled[first]) and sum(map(_has_a_date_behind, filled.values())) == 1
     small = titled and begins_small(_words(_ASIDE.split(filled[first])[0])[-1])  # Venta de fotos – mayo
     named = opens_with_given(filled[first]) and not small
     if (titled or not told[0]) and not named and share(told[1:]) >= _NEARLY_ALL:
@@ -127,9 +127,8 @@ def _has_a_date_behind(text: str) -> bool:
     """Say whether behind a dash is a month, a day or a year and nothing else: ``Book order – March``."""
     _, dash, rest = text.replace("—", "–").replace(" - ", " – ").partition(" – ")
     words = [fold(word.strip(".,")) for word in rest.split()]
-    known = any(word in MONTHS or word in ANY_DAYS or word in SEASONS for word in words)
-    return bool(dash) and known and all(
-        word in MONTHS | ANY_DAYS | SEASONS | OF_THE or word.isdigit() for word in words)
+    return bool(dash) and not _DATED.isdisjoint(words) and all(
+        word in _DATED or word in OF_THE or word.isdigit() for word in words)
 
 
 def _has_no_figure(text: str, others: Sequence[str]) -> bool:

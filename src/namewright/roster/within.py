@@ -26,9 +26,10 @@ _SIGN = pattern(r"(?P<before>[^,;&+]{2,60}?)(?:\s?:\s+|\s+[-–—]\s+|\s*(?:→
 _BRACKET = pattern(r"(?P<before>[^,;&+()]{2,60}?)\s*[(\[](?P<names>[^()\[\]]+)[)\]]\s*$", needs="([")
 _CLAUSES = pattern(rf"[,;:&+/()→]|\s[-–—]\s|\s(?:{'|'.join(sorted(WITH))}|{AND})\s")
 _INITIAL = pattern(r"\s[^\W\d_]\.$")
-_NO_SCHOOL = frozenset(words for words in NO_SCHOOL if " " in words)  # Holiday alone may be a family
+_PHRASES = DAY_PHRASES.union(words for words in NO_SCHOOL if " " in words)  # Holiday alone may be a family
 _SUBJECTS = frozenset(("math",))
-_ADULTS = LEADERS | TITLES | OTHER_PEOPLE
+_OTHERS = TITLES | OTHER_PEOPLE
+_ADULTS = LEADERS | _OTHERS
 _LONGEST, _WHOLE = 200, 2
 
 
@@ -78,7 +79,7 @@ def is_of_a_day(text: str) -> bool:
     """
     if may_be_a_child(text):
         return False
-    if fold(text.strip(EDGES)) in DAY_PHRASES | _NO_SCHOOL:
+    if fold(text.strip(EDGES)) in _PHRASES:
         return True
     parts = [list(_without_adults(part.split())) for part in _CLAUSES.split(text)]
     bare = [[fold(word.strip(EDGES)) for word in part] for part in parts]
@@ -150,7 +151,7 @@ def _names(text: str) -> Iterator[str]:
         bare = part.strip(" !…")
         bare = bare if _INITIAL.search(bare) else bare.rstrip(".")
         words = [fold(word.strip(EDGES)) for word in bare.split()]
-        adult = bool(words) and words[0] in TITLES | OTHER_PEOPLE and not is_given(words[0])
+        adult = bool(words) and words[0] in _OTHERS and not is_given(words[0])
         if words and not adult and not is_of_a_day(bare):
             yield bare
 
