@@ -5,7 +5,8 @@ What a single line cannot tell, the others do: given names alone, remarks behind
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+import re
+from collections.abc import Mapping, Sequence
 from functools import cached_property
 
 from namewright.names.casing import begins_small
@@ -55,7 +56,8 @@ class Judge:
         self._seen = frozenset(texts)
         self._lines = tuple(self._seen)
         self._titles = frozenset(text for text in self._seen if is_title(text)) - _with_places(texts)
-        self._titles -= _with_words_as_families(texts) | _called_as_titles(self._titles)
+        self._pairs = {text: parts for text in self._seen if (parts := _TWO_WORDS.fullmatch(strip_numbering(text)))}
+        self._titles -= _with_words_as_families(texts, self._pairs) | _called_as_titles(self._titles)
         filled = [text for text in texts if text.strip() and text not in self._titles]
         self._alone = len(filled) < 2
         filled = _with_numbers(filled)
@@ -73,7 +75,6 @@ class Judge:
                              by_comma and not comma_tells(filled), plain)
         self._families = by_comma and _open_with_families(filled)
         self._found: dict[str, Several | None] = {}
-        self._pairs = {text for text in texts if _TWO_WORDS.fullmatch(strip_numbering(text))}
 
     def is_title(self, text: str) -> bool:
         """Say whether a line is about the class and no child."""
@@ -83,8 +84,7 @@ class Judge:
         """Return the children of a line, None where it is one child or none."""
         found = self._several(text)
         if found is None and text in self._pairs and text not in self._titles and self._are_asked_about:
-            first, second = (part.strip() for part in strip_numbering(text).split(","))
-            return Several((first, second), False)
+            return Several((self._pairs[text][1], self._pairs[text][2]), False)
         return found
 
     @cached_property
@@ -154,9 +154,8 @@ def _two_given(text: str) -> tuple[str, str] | None:
     return (parts[1], parts[2]) if parts and is_given_alone(parts[1]) and is_given(parts[2]) else None
 
 
-def _with_words_as_families(texts: Sequence[str]) -> frozenset[str]:
+def _with_words_as_families(texts: Sequence[str], pairs: Mapping[str, re.Match[str]]) -> frozenset[str]:
     """Return the lines of a child whose family name is a word of titles, where most lines are so: ``Dear, Oliver``."""
-    pairs = {text: parts for text in texts if (parts := _TWO_WORDS.fullmatch(strip_numbering(text)))}
     if len(pairs) <= _FEW or len(pairs) < _OFTEN * sum(map(bool, map(str.strip, texts))):
         return frozenset()
     named = {text for text, parts in pairs.items() if is_family(parts[1]) and is_given(parts[2])}
