@@ -39,9 +39,10 @@ class Line(NamedTuple):
 
 
 _MAX_HTML = 2_000_000  # characters: a saved web page with its pictures inside is no list
-_MARKUP = pattern(r"</(?:li|td|th|tr|p|div|ul|ol|table|body|span|b|strong|h\d)\s*>|<br\s*/?>|<(?:li|td|tr)\b", re.I)
-_BLOCK = pattern(r"</(?:li|td|th|tr|p|div|ul|ol|table|body|h\d)\s*>|<br\s*/?>|<(?:li|td|tr)\b", re.I)
+_ENDS_A_LINE = r"</(?:li|td|th|tr|p|div|ul|ol|table|body|h\d)\s*>|<br\s*/?>|<(?:li|td|tr)\b"
+_BLOCK = pattern(_ENDS_A_LINE, re.I)
 """Marks of a page that end a line; where there are none, its lines are those of the source."""
+_MARKUP = pattern(rf"{_ENDS_A_LINE}|</(?:span|b|strong)\s*>", re.I)
 _INLINE = pattern(r"</?(?:b|i|u|em|strong|span|font|a|small)(?:\s[^<>]*)?>", re.I)
 _BOLD = pattern(r"\s*<(b|strong|u|em)>[^<>]*</\1>\s*", re.I, needs="<")
 """A title in bold on a line of its own ends there, though no mark says so: the child below it is none of it."""
