@@ -28,12 +28,13 @@ def from_a_folder_tree(lines: Sequence[Line]) -> tuple[list[Line], list[Aside]]:
     if len(found) < _FEWEST or len(found) < _MOSTLY * worded:
         return list(lines), []
     deep = {at: len(match[1].expandtabs(4)) for at, match in found.items()}
-    inside = {at: fold(_ENDING.sub("", found[at][2])) for at in found if deep[at] > min(deep.values())}
+    first, top = min(found), min(deep.values())
+    inside = {at: fold(_ENDING.sub("", match[2])) for at, match in found.items() if deep[at] > top}
     names = Counter(inside.values())
     again = {at for at, name in inside.items() if names[name] >= _FEWEST}
     told = inside.keys() if len(again) >= _MOSTLY * len(inside) else again
     bare = [line._replace(text=match[2].replace("_", " ")) if (match := found.get(at)) else
-            line.heading(line.text) if at < min(found) or _COUNTED.fullmatch(line.text) else line
+            line.heading(line.text) if at < first or _COUNTED.fullmatch(line.text) else line
             for at, line in enumerate(lines)]
     return ([line for at, line in enumerate(bare) if at not in told],
             [Aside(bare[at], (message("roster.said_below"),)) for at in sorted(told)])
