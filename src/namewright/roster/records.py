@@ -26,7 +26,6 @@ _ESCAPED = pattern(r"\\([,;:\\nN])", needs="\\")
 _NOT_ESCAPED = pattern(r"(?<!\\);", needs=";")
 _BETWEEN = pattern(r"[\W_]+|(?<=[a-z])(?=[A-Z])")
 _OF_RECORDS = message("roster.from_records")
-_LONGEST_NAME = 80
 _ALIKE = 0.5
 _MOST_TITLES = 60
 """So many have a column each: with more, records with keys of their own would make a table that grows by the square."""
@@ -81,8 +80,7 @@ def _groups(node: Node, key: str, told: list[Line]) -> Iterator[_Group]:
 
 
 def _is_of_others(key: str) -> bool:
-    words = [word for word in _BETWEEN.split(key) if word]
-    return is_about_somebody_else(key) or not OTHER_PEOPLE.isdisjoint(map(fold, words))
+    return is_about_somebody_else(key) or not OTHER_PEOPLE.isdisjoint(map(fold, _BETWEEN.split(key)))
 
 
 def _is_a_list(node: Node) -> bool:
