@@ -14,6 +14,7 @@ from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.heading_words import DEARS
 from namewright.roster.shares import share
+from namewright.roster.unlike import is_quoted
 from namewright.roster.vocabulary import fold
 
 _GREETING = pattern(r"[>\s]*([^\W\d_]+)\s+([^,:!?;\d]{2,60}?)\s?[,:!](?P<said>.*)")
@@ -35,7 +36,7 @@ def greetings(texts: Sequence[str]) -> Iterator[int]:
     for order, at in enumerate(filled):
         if at in found and _opens(texts, filled[:order][-1:], at):
             below = next((texts[one] for one in filled[order + 1 :]), "")
-            if (_is_quoted(texts[at]) and _is_said(found[at])) or (not found[at] and begins_small(below.lstrip("> "))):
+            if (is_quoted(texts[at]) and _is_said(found[at])) or (not found[at] and begins_small(below.lstrip("> "))):
                 yield at
 
 
@@ -54,12 +55,8 @@ def _opens(texts: Sequence[str], above: Sequence[int], at: int) -> bool:
     if not above:
         return True
     before = texts[above[0]]
-    return bool(_LABEL.match(before)) or (_is_quoted(texts[at]) and (
-        not _is_quoted(before) or above[0] < at - 1 or before.rstrip().endswith(":")))
-
-
-def _is_quoted(text: str) -> bool:
-    return text.lstrip().startswith(">")
+    return bool(_LABEL.match(before)) or (is_quoted(texts[at]) and (
+        not is_quoted(before) or above[0] < at - 1 or before.rstrip().endswith(":")))
 
 
 def _is_said(text: str) -> bool:

@@ -158,11 +158,12 @@ def _signs(text: str, *, alone: bool) -> bool:
 
 def _to_a_quote(filled: Mapping[int, str], closing: int, below: Sequence[int]) -> list[int]:
     """Return the lines ``below`` a closing one to where a quoted mail begins, or ends."""
-    quoted = _is_quoted(filled[closing])
-    return [*takewhile(lambda at: _is_quoted(filled[at]) == quoted, below)]
+    quoted = is_quoted(filled[closing])
+    return [*takewhile(lambda at: is_quoted(filled[at]) == quoted, below)]
 
 
-def _is_quoted(text: str) -> bool:
+def is_quoted(text: str) -> bool:
+    """Say whether a line is of a mail that is quoted."""
     return text.lstrip().startswith(">")
 
 
