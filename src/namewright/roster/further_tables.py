@@ -10,7 +10,6 @@ from __future__ import annotations
 
 from collections.abc import Container, Iterator, Sequence
 
-from namewright.message import message
 from namewright.named_tuples import NamedTuple
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
@@ -19,6 +18,7 @@ from namewright.roster.headers import header_role, header_roles
 from namewright.roster.heading_words import WAITING
 from namewright.roster.pasted import Line
 from namewright.roster.vocabulary import NAME_ROLES, Role, fold
+from namewright.roster.waiting import under
 
 _DASH = pattern(r"\s[-–—]\s|:")
 _MOST_LINES = 5_000
@@ -132,7 +132,7 @@ def _together(lines: Sequence[Line], tables: Sequence[_Table],
         names = [_WHOLE] if whole else [_GIVEN, _FAMILY]
     of_row = {at: (table, cells) for table, found in zip(tables, rows, strict=True) for at, cells in found if cells}
     titles_at = {one.at: one.titles for one in tables}
-    titled, under = False, ""
+    titled, waiting = False, ""
     for at, line in enumerate(lines):
         table, cells = of_row.get(at, (None, None))
         if titles := titles_at.get(at):
@@ -141,15 +141,15 @@ def _together(lines: Sequence[Line], tables: Sequence[_Table],
             titled = True
         elif table is None or cells is None:
             above = at + 1 in titles_at
-            under = _waiting(line.text) if above else under
+            waiting = _waiting(line.text) if above else waiting
             worded = any(map(is_letter, line.text))
             yield line.heading(" ".join(line.text.split())) if above and worded else line
         elif not table.named:
             yield line.heading(" · ".join(filter(None, cells)))
         else:
-            told = (*line.notes, message("roster.under", words=under)) if under else line.notes
             beside = [_beside(table, cells, column) for column in others]
-            yield line._replace(text="\t".join([*_name(table, cells, whole=whole), *beside]), notes=told)
+            row = line._replace(text="\t".join([*_name(table, cells, whole=whole), *beside]))
+            yield under(row, waiting) if waiting else row
 
 
 def _columns(tables: Sequence[_Table]) -> list[tuple[str, ...]]:
@@ -193,4 +193,4 @@ def _name(table: _Table, cells: Sequence[str], *, whole: bool) -> list[str]:
 def _waiting(text: str) -> str:
     """Return a heading that says waiting list, else nothing."""
     parts = [fold(part.replace("’", "'")) for part in _DASH.split(text)]
-    return text.strip(" :")[:60] if not WAITING.isdisjoint(parts) else ""
+    return text.strip(" :") if not WAITING.isdisjoint(parts) else ""

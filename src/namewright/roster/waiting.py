@@ -40,17 +40,18 @@ def _told(lines: Sequence[Line]) -> Iterator[Line]:
             met = False
             yield line.heading(above)
             for name in names:
-                yield _under(line.part(name) if len(names) > 1 else line._replace(text=name), above)
+                yield under(line.part(name) if len(names) > 1 else line._replace(text=name), above)
             above = "" if names else above
             continue
         named = any(map(is_letter, line.text))
         if (met and not named) or (named and heading_reason(line.text)):
             above = ""
         met = bool(above) and (met or named)
-        yield _under(line, above) if above and named else line
+        yield under(line, above) if above and named else line
 
 
-def _under(line: Line, above: str) -> Line:
+def under(line: Line, above: str) -> Line:
+    """Return a line that tells which heading of a waiting list it stands under."""
     return line._replace(notes=(*line.notes, message("roster.under", words=above[:60])))
 
 
