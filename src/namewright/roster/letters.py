@@ -34,8 +34,8 @@ def greetings(texts: Sequence[str]) -> Iterator[int]:
     if not found or share(texts[at].rstrip().endswith(",") for at in filled) > _HARDLY:
         return
     for order, at in enumerate(filled):
-        if at in found and _opens(texts, filled[:order][-1:], at):
-            below = next((texts[one] for one in filled[order + 1 :]), "")
+        if at in found and _opens(texts, filled[max(0, order - 1) : order], at):
+            below = next((texts[one] for one in filled[order + 1 : order + 2]), "")
             if (is_quoted(texts[at]) and _is_said(found[at])) or (not found[at] and begins_small(below.lstrip("> "))):
                 yield at
 
