@@ -15,23 +15,22 @@ from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
 from namewright.roster.capitals import is_titled
 from namewright.roster.known import is_given
+from namewright.roster.marks import is_a_day
 from namewright.roster.pasted import COLUMN_SIGNS, Line
-from namewright.roster.vocabulary import ANY_DAYS, fold, word_set
+from namewright.roster.vocabulary import fold, word_set
 from namewright.store import keeps_names
 
 _JOINED = pattern(r"[/+&,–-]")
 _WEEK = frozenset(("lmxjv", "lmmjv", "mdmdf", "lmmgv", "stqqs", "mtwtf", "mtwthf", "mtwrf"))
 """The days from Monday to Friday by their letters, in the six languages."""
-_SHORTEST = frozenset(("tu", "th"))
 _FIGURES = pattern(r"\d{1,2}(?:[:.h]\d\d|h)?(?:[-–]\d{1,2}(?:[:.h]\d\d|h)?)?")
-_TELLING = word_set("""
-    til, till, until, only, noon, mornings, afternoons, full, half, bis, nur, ganztags, halbtags, vormittags,
-    nachmittags, mittags, jusqu'a, jusqu’a, midi, mi-temps, seulement, hasta, solo, media, completa, mediodia, fino,
-    mezza, intera, mezzogiorno, part-time, pieno, ate, meio-dia, integral, meio, inteiro, comedor, cantine, mensa""")
-"""Words of which one at least stands there, where no days are joined by a sign."""
 _ALONE = word_set("""
     mornings, afternoons, ganztags, halbtags, vormittags, nachmittags, mittags, mi-temps, part-time, integral""")
-"""Those that tell it alone; full by itself is how much help a child has."""
+"""Words that tell it alone; full by itself is how much help a child has."""
+_TELLING = _ALONE | word_set("""
+    til, till, until, only, noon, full, half, bis, nur, jusqu'a, jusqu’a, midi, seulement, hasta, solo, media, completa,
+    mediodia, fino, mezza, intera, mezzogiorno, pieno, ate, meio-dia, meio, inteiro, comedor, cantine, mensa""")
+"""Words of which one at least stands there, where no days are joined by a sign."""
 _BESIDE = word_set("""
     to, from, after, before, at, am, pm, a, y, e, et, und, and, day, days, time, ab, von, um, uhr, tag, tage, matin,
     matins, apres-midi, le, la, les, las, los, el, alle, dalle, al, mattina, mattine, pomeriggio, giornata, giorno,
@@ -67,7 +66,7 @@ def _opens(tail: Sequence[str]) -> bool:
     """Say whether a first word can open such a remark: days by signs, a day before more, or a word in small letters."""
     first = tail[0]
     return _are_days(first) or begins_small(first) or _FIGURES.fullmatch(first) is not None or (
-        len(tail) > 1 and _is_day(first))
+        len(tail) > 1 and is_a_day(first))
 
 
 def _tells(tail: Sequence[str]) -> bool:
@@ -88,13 +87,8 @@ def _is_beside(word: str) -> bool:
     """Say whether a word may stand in such a remark: written small, a day, an hour, a letter for a day."""
     small = begins_small(word) or not word[0].isalpha() or word.isupper()
     folded = fold(word)
-    return (small and (folded in _TELLING or folded in _BESIDE)) or _is_day(word) or _are_days(word) or (
+    return (small and (folded in _TELLING or folded in _BESIDE)) or is_a_day(word) or _are_days(word) or (
         _FIGURES.fullmatch(word) is not None) or (len(word) == 1 and word.isupper()) or word == "Uhr"
-
-
-def _is_day(word: str) -> bool:
-    folded = fold(word)
-    return folded in ANY_DAYS or folded in _SHORTEST
 
 
 def _are_days(word: str) -> bool:
@@ -105,7 +99,7 @@ def _are_days(word: str) -> bool:
     letters = "".join(map(fold, parts))
     if all(len(part) <= 2 for part in parts) and any(len(part) == 1 for part in parts):
         return len(parts) > 2 and any(_go_on(letters, week) for week in _WEEK)
-    return all(map(_is_day, parts))
+    return all(map(is_a_day, parts))
 
 
 def _go_on(letters: str, week: str) -> bool:

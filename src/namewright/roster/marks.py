@@ -106,5 +106,11 @@ def _is_mark(word: str) -> bool:
         return not word.endswith(".") or not bare.isalpha()  # an initial
     if _WEEK.fullmatch(bare) or fold(bare) in STATES | LATE:
         return True
-    days = [fold(part) for part in _BETWEEN.split(bare) if part]
-    return bool(days) and all(day in ANY_DAYS or day in _SHORTEST for day in days)
+    days = [part for part in _BETWEEN.split(bare) if part]
+    return bool(days) and all(map(is_a_day, days))
+
+
+def is_a_day(word: str) -> bool:
+    """Say whether a word is a day of the week, whole or cut short."""
+    folded = fold(word)
+    return folded in ANY_DAYS or folded in _SHORTEST
