@@ -18,11 +18,11 @@ from namewright.roster.beside import INITIALLED
 from namewright.roster.capitals import is_titled
 from namewright.roster.known import is_given, lean
 from namewright.roster.shares import given_share, share
-from namewright.roster.vocabulary import LEADERS, OTHER_PEOPLE, TITLES, fold
+from namewright.roster.vocabulary import ADULTS, OTHER_PEOPLE, fold
 
 _COUNT = pattern(r"^(?:(?P<first>\d{1,2})(?:\s?[x×])?\s)?(?P<words>.*?[^\W\d_].*?)"
                  r"(?:\s*[(\[]\s*(?P<inside>\d{1,2})[^\W\d_ ]{0,3}\s*[)\]]|\s*[-–—=:×]\s*(?P<last>\d{1,2}))?$")
-_ADULTS = OTHER_PEOPLE | LEADERS | TITLES
+_ADULTS = ADULTS | OTHER_PEOPLE
 _NEARLY_ALL, _MOSTLY, _HALF, _FEW_OF_ALL = 0.9, 0.8, 0.5, 0.34
 _CROWD, _PAIR = 2.5, 2.0  # names behind a label on the average: parents and pets come in twos
 _ALONE = 3  # names behind the only label of a list

@@ -18,7 +18,7 @@ from namewright.roster.heading_words import NO_SCHOOL
 from namewright.roster.known import is_family, is_given, is_known, lean, opens_with_given
 from namewright.roster.names_in_text import EDGES, is_small
 from namewright.roster.several import is_titled_name, may_be_a_name
-from namewright.roster.vocabulary import AND, LEADERS, OTHER_PEOPLE, TITLES, fold
+from namewright.roster.vocabulary import ADULTS, AND, OTHER_PEOPLE, TITLES, fold
 from namewright.store import keeps_names
 
 _PARTED = pattern(rf"\s*[,;，、&+/]\s*(?:(?:{AND})\s+)?|\s+(?:{AND})\s+")
@@ -29,7 +29,7 @@ _INITIAL = pattern(r"\s[^\W\d_]\.$")
 _PHRASES = DAY_PHRASES.union(words for words in NO_SCHOOL if " " in words)  # Holiday alone may be a family
 _SUBJECTS = frozenset(("math",))
 _OTHERS = TITLES | OTHER_PEOPLE
-_ADULTS = LEADERS | _OTHERS
+_ADULTS = ADULTS | OTHER_PEOPLE
 _LONGEST, _WHOLE = 200, 2
 
 
