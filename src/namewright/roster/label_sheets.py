@@ -52,11 +52,11 @@ def from_label_sheets(lines: Sequence[Line]) -> list[Line]:
     if any(header_role(cell) in NAME_ROLES for cell in labels[0].cells):
         return list(lines)
     blocks = _blocks(labels)
-    if blocks and (len(blocks) > 1 or any(row.same for row in labels)) and (told := _told(blocks)):
-        return [*(row.line for row in above), *(each for block in blocks for each in _of_block(block, told))]
-    names = [row for row in labels if row.cells]
-    if _are_names_alone(names):
-        return [*(row.line for row in above), *(row.line.part(cell) for row in names for cell in row.cells)]
+    if blocks and (len(blocks) > 1 or any(row.same for row in labels)) and (names := _places_of_names(blocks)):
+        return [*(row.line for row in above), *(each for block in blocks for each in _of_block(block, names))]
+    filled = [row for row in labels if row.cells]
+    if _are_names_alone(filled):
+        return [*(row.line for row in above), *(row.line.part(cell) for row in filled for cell in row.cells)]
     return list(lines)
 
 
@@ -88,7 +88,7 @@ def _by_what_comes_again(rows: Sequence[_Row]) -> list[list[_Row]]:
     return blocks
 
 
-def _told(blocks: Sequence[Sequence[_Row]]) -> dict[int, bool]:
+def _places_of_names(blocks: Sequence[Sequence[_Row]]) -> list[int]:
     """Return which rows of a block hold the names: one, or a given name over its family's; none if that is not sure."""
     places = [[cell for block in blocks for cell in block[at].cells] for at in range(len(blocks[0]))]
     beside = [_is_no_name(cells) for cells in places]
@@ -96,9 +96,7 @@ def _told(blocks: Sequence[Sequence[_Row]]) -> dict[int, bool]:
     again = any(len(set(map(fold, cells))) == 1 < len(cells) for cells in places)
     single = len(names) == _LINES and again and all(" " not in cell for at in names for cell in places[at])
     named = share(may_be_a_name(cell) for at in names for cell in places[at]) >= _MOSTLY
-    if not (len(names) == 1 or single) or not any(beside) or not named:
-        return {}
-    return {at: at in names for at in range(len(beside))}
+    return names if (len(names) == 1 or single) and any(beside) and named else []
 
 
 def _is_no_name(cells: Sequence[str]) -> bool:
@@ -109,13 +107,13 @@ def _is_no_name(cells: Sequence[str]) -> bool:
     return kinds == 1 < len(cells) or kinds <= _COMES_AGAIN * len(cells)
 
 
-def _of_block(block: Sequence[_Row], told: dict[int, bool]) -> Iterator[Line]:
+def _of_block(block: Sequence[_Row], names: Sequence[int]) -> Iterator[Line]:
     """Yield a line for each label of a row, and the rest of each as a heading."""
-    named = [row for at, row in enumerate(block) if told[at]]
+    named = [block[at] for at in names]
     for parts in zip_longest(*(row.cells for row in named), fillvalue=""):
         yield named[0].line.part(" ".join(filter(None, parts)))
     for at, row in enumerate(block):
-        if not told[at] and any(map(is_letter, row.line.text)):
+        if at not in names and any(map(is_letter, row.line.text)):
             yield row.line.heading(" · ".join(dict.fromkeys(row.cells)))
 
 
