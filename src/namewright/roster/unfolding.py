@@ -17,7 +17,7 @@ from namewright.roster.beside import strip_numbering
 from namewright.roster.birthdays import from_birthdays, without_days_below
 from namewright.roster.chats import from_a_chat
 from namewright.roster.child_columns import doubted, from_child_columns
-from namewright.roster.columns import WIDE_SPACE, Row, Table, join_cells, lay_out, split_cells
+from namewright.roster.columns import DELIMITERS, WIDE_SPACE, Row, Table, join_cells, lay_out, split_cells
 from namewright.roster.corrected import from_corrections
 from namewright.roster.counted import from_counted
 from namewright.roster.cut_short import plain_spellings
@@ -58,7 +58,6 @@ from namewright.roster.waiting import from_waiting_lists
 from namewright.store import keeps_names
 
 _MAX_ROUNDS = 3
-_OF_COLUMNS = frozenset("\t;|,")
 _LINES_KEPT = 1_000  # of a longer list nobody types, and it would be much to keep
 
 
@@ -103,7 +102,7 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
 def _from_pages(lines: list[Line]) -> list[Line]:
     """Put labels, printed pages and tables below tables one child below another; most lists have no columns at all."""
     text = "\n".join([line.text for line in lines])
-    if _OF_COLUMNS.isdisjoint(text) and WIDE_SPACE not in text:
+    if not any(sign in text for sign in DELIMITERS):
         return lines
     return from_further_tables(without_page_heads(from_label_sheets(lines)))
 
