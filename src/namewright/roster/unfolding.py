@@ -1,7 +1,14 @@
 """A text as it was pasted into lines of one child each: what was wrapped about it off, what stood together apart.
 
-Every line knows which line of the source it was on. Unfolding again changes nothing, so that a list that is kept
-is read again as it was read first.
+The order of ``unfold`` matters, for each step sees what those before it left. What a program wrote or wrapped about the
+lines comes off first, and pages and tables are put one below another. Then what is told of the children and of the day
+is taken out, so that it sways nothing that lines are compared by; at the end it goes back to where it stood. Children
+behind labels and dates or side by side get lines of their own, and columns are judged by these. What stands behind
+names is taken off where there are no columns, for in a table it is a cell. Last, lines of several children are parted,
+which takes a look at all others, and what is left unlike the rest is told.
+
+Every line knows which line of the source it was on. A list that is kept should be read again as it was read first,
+which is not taken on trust (``kept``).
 """
 
 from __future__ import annotations
