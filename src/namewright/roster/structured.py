@@ -8,6 +8,7 @@ the values are children (``records``).
 from __future__ import annotations
 
 import json
+import re
 from collections import Counter
 from collections.abc import Iterator, Sequence
 from html import unescape
@@ -160,8 +161,8 @@ def _from_dashes(lines: Sequence[str]) -> Node | None:
     filled = [(at, line) for at, line in enumerate(lines) if line.strip() and line.strip() not in ("---", "...")
               and not line.lstrip().startswith("#")]
     found = [(at, match) for at, line in filled if (match := _YAML.fullmatch(line.expandtabs(2)))]
-    told = sum(bool(match[3] or match[4] or match[5] or match[2]) for _, match in found)
-    dashed = [match[3] or match[4] or match[5] for _, match in found if match[2] and match[6] is not None]
+    told = sum(bool(match[2] or _key(match)) for _, match in found)
+    dashed = [_key(match) for _, match in found if match[2] and match[6] is not None]
     if told < _NEARLY_ALL * len(filled) or len(set(dashed)) > _HALF * len(dashed):
         return None
     root = Node(0)
@@ -169,7 +170,7 @@ def _from_dashes(lines: Sequence[str]) -> Node | None:
     made: list[Node] = []
     waiting: Node | None = None  # of a key with nothing behind it
     for at, match in found:
-        key = (match[3] or match[4] or match[5] or "").strip()
+        key = _key(match).strip()
         column, dashes = len(match[1]), match[2].count("-")
         while len(open_now) > 1 and (open_now[-1][0] > column or (
                 open_now[-1][0] == column and not dashes and not open_now[-1][1].keyed)):
@@ -196,6 +197,11 @@ def _from_dashes(lines: Sequence[str]) -> Node | None:
             top.add("", Value(_bare(match[7] or ""), at))
     is_form = len(set(dashed)) > 1 and all(len(each.keys) == 1 for each in made)  # a dash before each answer
     return None if is_form else root
+
+
+def _key(match: re.Match[str]) -> str:
+    """Return the key of a line of YAML, quoted or not; empty where it has none."""
+    return match[3] or match[4] or match[5] or ""
 
 
 def _from_tags(text: str) -> Node | None:
