@@ -12,10 +12,10 @@ from collections.abc import Mapping, Sequence
 from namewright.message import message
 from namewright.named_tuples import NamedTuple
 from namewright.names.casing import begins_small
-from namewright.names.clusters import is_letter
 from namewright.roster.columns import Row, Table
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.known import is_given
+from namewright.roster.numbers import is_of_figures
 from namewright.roster.shares import share
 from namewright.roster.unlike import Unlike, perhaps_unlike
 from namewright.roster.vocabulary import NAME_ROLES, TOTALS, fold, word_set
@@ -67,7 +67,7 @@ def _first(rows: Sequence[_Foot]) -> int:
     while first and _counts(rows[first - 1]):
         first -= 1
     columns = {at for row in rows[first:total] for at in row.others}
-    told = all(share(_is_figure(row.others.get(at, "")) for row in rows[:first]) <= _HARDLY for at in columns)
+    told = all(share(is_of_figures(row.others.get(at, "")) for row in rows[:first]) <= _HARDLY for at in columns)
     return first if told else total
 
 
@@ -99,12 +99,8 @@ def _counts(row: _Foot) -> bool:
 
 
 def _has_figures_alone(row: _Foot) -> bool:
-    return all(map(_is_figure, row.others.values()))
+    return all(map(is_of_figures, row.others.values()))
 
 
 def _opening(row: _Foot) -> str:
     return next(iter(fold(row.name).split()), "")
-
-
-def _is_figure(cell: str) -> bool:
-    return any(map(str.isdigit, cell)) and not any(map(is_letter, cell))

@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 
 from namewright.message import Message, message
+from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.vocabulary import MONTHS, NUMBER_LABELS, NUMBER_UNITS, fold
 
@@ -47,6 +48,11 @@ def take_numbers(text: str, notes: list[Message]) -> str:
         notes.extend(message("roster.word_with_number", word=word) for word in _MIXED.findall(text))
         text = _drop(_MIXED.sub(" ", text), _DIGITS, "roster.number", notes)
     return " ".join(_without_labels(text.split())) if _MARK in text else text
+
+
+def is_of_figures(text: str) -> bool:
+    """Say whether a text has figures and no letter: a number, a date or a time alone."""
+    return any(map(str.isdigit, text)) and not any(map(is_letter, text))
 
 
 def behind_a_date(text: str) -> tuple[str, str]:

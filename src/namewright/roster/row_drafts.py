@@ -11,7 +11,6 @@ from collections.abc import Sequence
 from namewright.message import Message, message
 from namewright.named_tuples import NamedTuple
 from namewright.names.casing import begins_small
-from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
@@ -27,6 +26,7 @@ from namewright.roster.headings import heading_reason
 from namewright.roster.known import is_family, is_given, is_known, lean
 from namewright.roster.names_in_text import openers
 from namewright.roster.no_names import is_nobody
+from namewright.roster.numbers import is_of_figures
 from namewright.roster.pasted import CHAT, Line
 from namewright.roster.prose import is_sentence
 from namewright.roster.rows import ONE_EACH, Entry, LeftOut, read_row, settle
@@ -174,8 +174,7 @@ def _is_header(row: Row, table: Table) -> bool:
 
 def _holds_figures(row: Row, table: Table) -> bool:
     """Say whether a cell is a date or a number that is no title: the row of Vanessa Kind and her mother."""
-    return any(any(map(str.isdigit, cell)) and not any(map(is_letter, cell)) and cell not in table.titles
-               for cell in row.cells)
+    return any(is_of_figures(cell) and cell not in table.titles for cell in row.cells)
 
 
 def _title_alone(table: Table) -> int | None:

@@ -24,6 +24,7 @@ from namewright.roster.headings import heading_reason
 from namewright.roster.known import is_given, opens_with_given
 from namewright.roster.labelled import labelled
 from namewright.roster.names_in_text import Children
+from namewright.roster.numbers import is_of_figures
 from namewright.roster.pasted import Line
 from namewright.roster.prose import Aside
 from namewright.roster.several import may_be_a_name
@@ -85,7 +86,7 @@ def _labelled_below(texts: Sequence[str]) -> list[_Block]:
     found = {at: _Said(fold(match[1]), (match[2] or "").strip()) for at, text in enumerate(texts)
              if (match := _LABELLED.fullmatch(text)) and not NAME_LABEL.match(text)
              and (not match[1][-1].isdigit() or _is_of_others(fold(match[1])))}
-    found |= {at: _Said("", text.strip()) for at, text in enumerate(texts) if at + 1 in found and _is_of_figures(text)}
+    found |= {at: _Said("", text.strip()) for at, text in enumerate(texts) if at + 1 in found and is_of_figures(text)}
     counts = Counter(said.label for said in found.values())
     blocks = list(_blocks(texts, {at: said for at, said in found.items()
                                   if counts[said.label] > 1 or not _may_be_whole(texts[at])}))
@@ -173,11 +174,6 @@ def _are_children(owners: Sequence[str], told: Sequence[str]) -> bool:
 def _is_written_as_whole(words: str) -> bool:
     """Say whether words are written as a whole name is: ``Mira Vost``, no ``Mutter anrufen``."""
     return " " in words and is_titled(words) and may_be_a_name(words) and all(map(is_letter, words.replace(" ", "")))
-
-
-def _is_of_figures(text: str) -> bool:
-    """Say whether a line is a day or a number alone: between a name and labels it is as they are."""
-    return any(map(str.isdigit, text)) and not any(map(is_letter, text))
 
 
 def _repeat(told: Sequence[str]) -> bool:
