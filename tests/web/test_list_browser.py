@@ -207,6 +207,31 @@ def test_a_press_is_taken_back_and_a_save_too(program: Program, class_file: Path
 
 
 @pytest.mark.long
+def test_what_is_on_its_way_arrives_before_the_list_is_saved(program: Program, new_page: NewPage) -> None:
+    """After the save it would be a list that another window has typed."""
+    page, held, sent = new_page(), [], []
+    page.goto(program.address + "/class/list")
+    page.get_by_label("Your list").fill(CLEAN)
+    page.get_by_text("5 children were found").wait_for()
+    page.route("**/class/list/read*", lambda route: held.append(route))
+    page.get_by_label("Your list").fill(CLEAN + "Ewan Marsh L")
+    for _ in range(100):
+        if held:
+            break
+        page.wait_for_timeout(50)
+    page.on("request", lambda request: sent.append(request) if request.method == "POST" else None)
+    page.get_by_role("button", name="Save this class").click()
+    page.wait_for_timeout(700)
+    assert not sent
+    held[0].continue_()
+    page.unroute("**/class/list/read*")
+    page.get_by_text("The class is saved: 6 children.").wait_for()
+    page.goto(program.address + "/class/list")
+    page.get_by_role("link", name="Erase children for good").wait_for()
+    assert not page.get_by_text("The list was changed in another window.").count()
+
+
+@pytest.mark.long
 def test_another_class_is_kept_beside_the_first(program: Program, class_file: Path, new_page: NewPage) -> None:
     """A list of others is shown beside the class; made a class of its own, it is one press away in the top bar."""
     page = new_page()

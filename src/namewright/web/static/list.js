@@ -3,7 +3,7 @@
 {
   const form = one("form[data-list]"), result = one("[data-lines]"), text = one("#text"), file = one("#file");
   const save = one("button[data-save]"), state = one("[data-state]"), needed = one("a[data-needed]");
-  let wait, taken = null, unkept = false, dirty = Boolean(one("[data-now][data-unsaved]"));
+  let wait, taken = null, unkept = false, sending = false, asking = 0, resend = null, dirty = Boolean(one("[data-now][data-unsaved]"));
 
   // What was changed before this script ran, or kept by the browser over a reload, counts as a change too.
   function changed(form) {
@@ -41,7 +41,7 @@
     text.setRangeText(next.slice(start, next.length - end), start, before.length - end);
     text.scrollTop = top;
   }
-  async function ask(body, pressed) {
+  async function send(body, pressed) {
     let answer = await fetch(form.dataset.list, { method: "POST", body });
     if (answer.status === 403) {  // the program was started anew: its forms have another seal
       const page = new DOMParser().parseFromString(await (await fetch(location.pathname)).text(), "text/html");
@@ -57,13 +57,20 @@
     if (pressed || text.value.replaceAll("\r\n", "\n") === typed.replaceAll("\r\n", "\n")) show(await answer.text(), pressed);
     unkept = false;
   }
+  async function ask(body, pressed) {
+    asking += 1;
+    try { await send(body, pressed); } finally {
+      asking -= 1;
+      if (!asking) { resend?.(); resend = null; }
+    }
+  }
   const what = (...more) => {
     const body = new FormData(form);
     for (const name of [...body.keys()]) if (name.startsWith("as-") || name === "file") body.delete(name);
     for (const [name, value] of more) body.set(name, value);
     return body;
   };
-  const readAgain = lively(() => ask(what()));
+  const readAgain = lively(async () => { if (!sending) await ask(what()); });
   let newest = -Infinity;
   function later(event) {  // what comes after a pause, as a pasted list does, is read at once
     const pause = event.timeStamp - newest;
@@ -138,6 +145,13 @@
   addEventListener("beforeunload", (event) => { if (unkept && !sending) event.preventDefault(); });
   const line = /^#line-(\d+)$/.exec(location.hash);  // led here to mend one
   if (line) goTo(Number(line[1]));
-  let sending = false;
-  form.addEventListener("submit", () => { sending = true; setTimeout(() => { sending = false; }, 3000); });
+  // What is on its way arrives before a form that is sent: after it, it would be a list that another window has typed.
+  document.addEventListener("submit", (event) => {
+    if (event.defaultPrevented) return;
+    if (event.target === form) clearTimeout(wait);
+    if (asking) { event.preventDefault(); resend = () => event.target.requestSubmit(event.submitter); return; }
+    if (event.target !== form) return;
+    sending = true;
+    setTimeout(() => { sending = false; }, 3000);
+  });
 }
