@@ -1,6 +1,7 @@
 """The sets of shapes by the names that the benches call them.
 
-Of `winter` and `desk` only figures are looked at: nobody who mends the reader has seen a list of them.
+Of `pocket` only figures are looked at: nobody who mends the reader has seen a list of it. All other sets are open,
+`winter` and `desk` since `porch` and `pocket` came.
 """
 
 from __future__ import annotations
@@ -18,6 +19,8 @@ from made_lists import (
     shapes_late,
     shapes_office,
     shapes_open,
+    shapes_pocket,
+    shapes_porch,
     shapes_seen,
     shapes_spring,
     shapes_summer,
@@ -31,4 +34,5 @@ SETS = {
     "last": shapes_last, "apart": shapes_apart, "back": shapes_back, "open": shapes_open, "seen": shapes_seen,
     "spring": shapes_spring, "kept": shapes_kept, "unseen": shapes_unseen, "summer": shapes_summer,
     "autumn": shapes_autumn, "winter": shapes_winter, "office": shapes_office, "desk": shapes_desk,
+    "porch": shapes_porch, "pocket": shapes_pocket,
 }

@@ -16,6 +16,8 @@ from made_lists import (
     shapes_held,
     shapes_kept,
     shapes_open,
+    shapes_pocket,
+    shapes_porch,
     shapes_seen,
     shapes_spring,
     shapes_summer,
@@ -85,6 +87,11 @@ def test_a_list_of_an_autumn_keeps_what_holds_for_every_list(name: str) -> None:
 @pytest.mark.parametrize("name", sorted({**shapes_spring.SHAPES, **shapes_summer.SHAPES}))
 def test_a_list_of_a_spring_keeps_what_holds_for_every_list(name: str) -> None:
     _keeps_what_holds(shapes_spring.SHAPES.get(name) or shapes_summer.SHAPES[name], f"spring {name}")
+
+
+@pytest.mark.parametrize("name", sorted({**shapes_porch.SHAPES, **shapes_pocket.SHAPES}))
+def test_a_list_from_home_and_hall_keeps_what_holds_for_every_list(name: str) -> None:
+    _keeps_what_holds(shapes_porch.SHAPES.get(name) or shapes_pocket.SHAPES[name], f"home {name}")
 
 
 def _keeps_what_holds(shape: Shape, seed: str) -> None:
