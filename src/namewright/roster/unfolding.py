@@ -22,6 +22,7 @@ from namewright.roster.address_lines import from_address_labels
 from namewright.roster.alike import from_a_program, without_counts, without_shared
 from namewright.roster.beside import strip_numbering
 from namewright.roster.birthdays import from_birthdays, without_days_below
+from namewright.roster.cell_lines import from_cell_lines
 from namewright.roster.chats import from_a_chat
 from namewright.roster.child_columns import doubted, from_child_columns
 from namewright.roster.columns import DELIMITERS, WIDE_SPACE, Row, Table, join_cells, lay_out, split_cells
@@ -85,7 +86,7 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
     typed, inside = from_records(lines), list[Aside]()
     if typed is None:
         bare, inside = from_a_folder_tree(from_a_chat(unwrapped(lines), lines))
-        typed = from_address_labels(from_a_form(from_file_names(from_a_program(from_a_photo(bare)))))
+        typed = from_address_labels(from_a_form(from_file_names(from_a_program(from_cell_lines(from_a_photo(bare))))))
     found, below = without_said_below(_from_pages(typed))
     found, days = without_days_below(found)
     found = from_counted(from_birthdays(from_corrections(found)))
