@@ -65,3 +65,45 @@ def test_a_child_of_whom_something_is_told_opens_no_class(text: str) -> None:
     "I have 3 kids, Mia, Leo"])
 def test_what_tells_no_class(text: str) -> None:
     assert told_aloud(text) is None
+
+
+IN_ORDER = [
+    "so the first one is {}, then {}, after that {} and lastly {}",
+    "bueno, la primera es {}, después {}, la siguiente es {} y por último {}",
+    "pour commencer {}, puis {} … après {} et pour finir {}.",
+    "als erste kommt {} … danach {} … als nächstes {} … zum Schluss {}",
+    "allora per prima {}, poi {}, dopo {} e per ultima {}",
+    "primeiro é {}, a seguir {}, depois {} e por fim {}",
+]
+
+
+@pytest.mark.parametrize("told", IN_ORDER)
+@pytest.mark.parametrize("names", [
+    ("Mia", "Tilo", "Anna", "Leo"), ("Mia Vost", "Tilo de la Cruz", "Anna Berg", "Leo Tarn"),
+    ("Xobrel Vost", "Vemka Tarn", "Outhna Quill", "Ruvo Lind")])
+def test_words_of_order_lead_to_names_and_part_them(told: str, names: tuple[str, ...]) -> None:
+    roster = read_roster(told.format(*names))
+    assert [child.practice for child in roster.children] == [name.split()[0] for name in names]
+    assert read_roster(roster.text).children == roster.children
+
+
+@pytest.mark.parametrize("told", IN_ORDER)
+def test_words_of_order_come_off_lines_of_one_child(told: str) -> None:
+    names = ("Xobrel Vost", "Mia Tarn", "Vemka Quill", "Leo Lind")
+    lines = "\n".join(f"{each}{{}}" for each in told.rstrip(".").replace(" and ", ", and ").split("{}")[:-1])
+    roster = read_roster(lines.replace(", ", "").replace(" … ", "").format(*names))
+    assert [child.practice for child in roster.children] == [name.split()[0] for name in names]
+    assert read_roster(roster.text).children == roster.children
+
+
+@pytest.mark.parametrize("text", [
+    "First Reading, then Math, then Recess and Lunch", "first Mia has to leave, then Leo comes, then Ava goes"])
+def test_what_is_done_in_an_order_is_asked_about(text: str) -> None:
+    found = told_aloud(text)
+    assert found is None or not found.sure
+    with pytest.raises(RosterError):
+        read_roster(text)
+
+
+def test_a_given_name_that_is_a_word_of_order_stays() -> None:
+    assert practised("Prima Rossi\nPrima Vost\nMia Tarn") == ["Prima", "Prima", "Mia"]

@@ -32,6 +32,7 @@ from namewright.roster.cut_short import plain_spellings
 from namewright.roster.dashed import from_dashed_families
 from namewright.roster.dated import from_dated_lines
 from namewright.roster.day_plans import from_a_day_plan
+from namewright.roster.dictated import from_a_telling
 from namewright.roster.file_names import from_file_names
 from namewright.roster.folder_trees import from_a_folder_tree
 from namewright.roster.foot_rows import foot_rows
@@ -92,7 +93,7 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
     found, days = without_days_below(found)
     found = from_dashed_families(from_counted(from_birthdays(from_corrections(found))))
     found, day = from_a_day_plan(found)
-    found, told = _without_asides(found)
+    found, told = _without_asides(from_a_telling(found))
     asides = sorted([*inside, *below, *days, *day, *told], key=lambda aside: aside.line.origin)
     found = _put_in_lines(found, columns)
     table = _laid_out(found)
