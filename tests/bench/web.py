@@ -152,8 +152,10 @@ def typing(port: int) -> None:
     other = [" ".join("".join(dice.choices(BEATS, k=count)).title() for count in dice.choices((2, 3), k=2))
              for _ in range(LINES - 1)]
     cyrillic = [line.lower().translate(_IN_CYRILLIC).title() for line in other]
+    unfolded = [f"{line} Mo/Mi" for line in other]
     for what, rest in (("with the names of the class", near), ("of another class", other),
-                       ("of another class in Cyrillic", cyrillic)):
+                       ("of another class in Cyrillic", cyrillic),
+                       ("of another class, days behind the names,", unfolded)):
         times = []
         for count in range(TYPED):
             body = urlencode({**fields, "practise": "given", "text": "\n".join([*rest, f"Wenna Praske{'e' * count}"])})
