@@ -86,6 +86,23 @@ def test_whole_names_across_may_stand_over_their_dates() -> None:
     assert [child.practice for child in read_roster(text).children] == ["Zivquar", "Aivnor", "Omquil"]
 
 
+@pytest.mark.parametrize("rows", [
+    "Student;Xobrelu Zivquar;Qerrotzu Aivnor;Vrexiu Omquil\nBus;car;bus 4;walker",
+    "Élève\tXobrelu Zivquar\tQerrotzu Aivnor\tVrexiu Omquil\nAllergies\t\tnoix\t",
+    "Kind\tZivquar, Xobrelu\tAivnor, Qerrotzu\tOmquil, Vrexiu\nGeb.datum\t31/03/2020\t04/11/2020\t11/07/2019",
+    "No.\t1\t2\t3\nAlumno\tZivquar, Xobrelu\tAivnor, Qerrotzu\tOmquil, Vrexiu\nRuta\ta pie\tcoche\truta 2"])
+def test_whole_names_across_over_one_row_are_children(rows: str) -> None:
+    """The class was one child, called Bus or Ruta, and the children were the titles of columns."""
+    assert [child.practice for child in read_roster(rows).children] == ["Xobrelu", "Qerrotzu", "Vrexiu"]
+
+
+@pytest.mark.parametrize("rows", [
+    "Student;Fine Motor;Gross Motor;Letter Sounds\nZyphra Quorne;P;B;P", "Kind;Erster Besuch;Zweiter Besuch;Dritter Besuch\n"
+    "Zyphra Quorne;3.4.2020;4.5.2020;5.6.2020"])
+def test_two_words_in_each_title_make_no_children_of_them(rows: str) -> None:
+    assert [child.practice for child in read_roster(rows).children] == ["Zyphra"]
+
+
 def test_numbers_over_skills_make_no_children_of_them() -> None:
     rows = "\n".join(f"{name}\tx\tx\t" for name in ("Mira Vost", "Xobrel Tarn", "Anna Elm"))
     text = f"\t1\t2\t3\nName\tFine Motor\tGross Motor\tBody Map\n{rows}"

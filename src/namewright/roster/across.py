@@ -92,7 +92,7 @@ def _are_names(cells: Sequence[str], least: int = _FEW) -> bool:
 def _may_be_a_name(cell: str) -> bool:
     plain = any(map(is_letter, cell)) and not any(map(str.isdigit, cell)) and len(cell) > 1
     titled = plain and len(cell.split()) <= _MOST_WORDS and not _has_small_word(cell)
-    return titled and fold(cell) not in DAYS | MONTHS and header_role(cell) is None
+    return titled and fold(cell) not in DAYS | MONTHS and (header_role(cell) is None or is_given(cell))
 
 
 def _has_small_word(cell: str) -> bool:
@@ -121,19 +121,35 @@ def _is_of_the_child(label: str) -> bool:
 
 
 def _is_listed(top: _Row, rows: Sequence[_Row], below: Sequence[_Row]) -> bool:
-    """Say whether whole names with a title for them stand across, each under a number or over a date; few rows below.
+    """Say whether whole names with a title for them stand across, and few rows that tell of each of them below.
 
-    A register has numbers and skills over many rows of children: ``Fine motor`` is none.
+    They do where each is under a number or over a date, and where all the rows below have titles that are known. A
+    register has numbers and skills over many rows of children: ``Fine motor`` is none.
     """
-    above = next((row.cells for row in rows if row.at < top.at), ())
     names = [cell for cell in top.cells if cell]
-    counted = [cell.strip(".) ") for cell in above if cell] == [str(at) for at in range(1, len(names) + 1)]
-    dated = any(header_role(row.label) is Role.OTHER and len(names) == sum(map(is_a_plain_date, row.cells))
-                for row in below)
-    if len(names) < _ENOUGH or not (counted or dated) or header_role(top.label) not in NAME_ROLES:
+    if len(names) < _ENOUGH or header_role(top.label) not in NAME_ROLES or (
+            sum(" " in name for name in names) < _NEARLY * len(names)):
         return False
-    return (len(below) < min(len(names), _MOST_BELOW) and not any(map(is_given, (row.label for row in below)))
-            and sum(" " in name for name in names) >= _NEARLY * len(names))
+    if len(below) >= min(len(names), _MOST_BELOW):
+        return False
+    if sum("," in name for name in names) >= _NEARLY * len(names):  # no title has the family name first
+        return True
+    known = given_share(names) >= _MOSTLY
+    if not known and any(is_given(row.label) for row in below):
+        return False
+    return _are_counted(names, rows, top) or _have_titles(below, len(names), known)
+
+
+def _are_counted(names: Sequence[str], rows: Sequence[_Row], top: _Row) -> bool:
+    above = next((row.cells for row in rows if row.at < top.at), ())
+    return [cell.strip(".) ") for cell in above if cell] == [str(at) for at in range(1, len(names) + 1)]
+
+
+def _have_titles(below: Sequence[_Row], count: int, names: bool) -> bool:
+    """Say whether all the rows have titles that are known, or one has dates alone under what is surely ``names``."""
+    titled = [row for row in below if header_role(row.label) is Role.OTHER]
+    dated = [row for row in below if count == sum(map(is_a_plain_date, row.cells))]
+    return bool(titled) and (len(titled) == len(below) or any(row in titled for row in dated)) or bool(names and dated)
 
 
 def _are_marks(cells: Iterable[str]) -> bool:
