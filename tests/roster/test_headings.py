@@ -215,3 +215,11 @@ def test_many_spaces_in_a_line_are_looked_at_once(before: str) -> None:
     start = time.process_time()
     assert heading_reason(f"{before}{' ' * 40_000}x!") is None
     assert time.process_time() - start < 1
+
+
+@pytest.mark.parametrize("family", ["Criado", "Stand", "Quelle", "Creato"])
+@pytest.mark.parametrize("between", [",", ", "])
+def test_a_word_of_printers_is_a_family_name_with_another_behind_it(family: str, between: str) -> None:
+    """The first child of a class was a line that a program prints: ``CRIADO ECHEVERRÍA,JOSEFA``."""
+    roster = read_roster(f"01 {family.upper()} QUORNE{between}ZYPHRA\n02 VOST TARN{between}MIRA\n03 ELM WARD{between}OTIS")
+    assert [child.practice for child in roster.children] == ["Zyphra", "Mira", "Otis"]

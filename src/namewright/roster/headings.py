@@ -461,7 +461,8 @@ def _is_month(first: str, rest: list[str]) -> bool:
 
 
 def _ends(rest: list[str]) -> bool:
-    return not rest or not rest[0].isalpha() or rest[0] in _AFTER_PRINTED
+    """Say whether a sign, figures or a small word stand behind the first word; ``Criado Elm,Sara`` is a name."""
+    return not rest or not rest[0].replace(",", "").isalpha() or rest[0] in _AFTER_PRINTED
 
 
 def _is_dated_print(rest: list[str]) -> bool:
