@@ -97,8 +97,8 @@ def test_whole_names_across_over_one_row_are_children(rows: str) -> None:
 
 
 @pytest.mark.parametrize("rows", [
-    "Student;Fine Motor;Gross Motor;Letter Sounds\nZyphra Quorne;P;B;P", "Kind;Erster Besuch;Zweiter Besuch;Dritter Besuch\n"
-    "Zyphra Quorne;3.4.2020;4.5.2020;5.6.2020"])
+    "Student;Fine Motor;Gross Motor;Letter Sounds\nZyphra Quorne;P;B;P",
+    "Kind;Erster Besuch;Zweiter Besuch;Dritter Besuch\nZyphra Quorne;3.4.2020;4.5.2020;5.6.2020"])
 def test_two_words_in_each_title_make_no_children_of_them(rows: str) -> None:
     assert [child.practice for child in read_roster(rows).children] == ["Zyphra"]
 

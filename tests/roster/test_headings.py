@@ -221,5 +221,6 @@ def test_many_spaces_in_a_line_are_looked_at_once(before: str) -> None:
 @pytest.mark.parametrize("between", [",", ", "])
 def test_a_word_of_printers_is_a_family_name_with_another_behind_it(family: str, between: str) -> None:
     """The first child of a class was a line that a program prints: ``CRIADO ECHEVERRÍA,JOSEFA``."""
-    roster = read_roster(f"01 {family.upper()} QUORNE{between}ZYPHRA\n02 VOST TARN{between}MIRA\n03 ELM WARD{between}OTIS")
+    names = ((f"{family.upper()} QUORNE", "ZYPHRA"), ("VOST TARN", "MIRA"), ("ELM WARD", "OTIS"))
+    roster = read_roster("\n".join(f"0{at} {between.join(name)}" for at, name in enumerate(names, 1)))
     assert [child.practice for child in roster.children] == ["Zyphra", "Mira", "Otis"]

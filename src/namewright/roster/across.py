@@ -149,7 +149,8 @@ def _have_titles(below: Sequence[_Row], count: int, names: bool) -> bool:
     """Say whether all the rows have titles that are known, or one has dates alone under what is surely ``names``."""
     titled = [row for row in below if header_role(row.label) is Role.OTHER]
     dated = [row for row in below if count == sum(map(is_a_plain_date, row.cells))]
-    return bool(titled) and (len(titled) == len(below) or any(row in titled for row in dated)) or bool(names and dated)
+    all_titled = bool(titled) and len(titled) == len(below)
+    return all_titled or any(names or row in titled for row in dated)
 
 
 def _are_marks(cells: Iterable[str]) -> bool:
