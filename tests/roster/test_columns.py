@@ -191,3 +191,14 @@ def test_a_number_in_front_tells_that_a_row_is_no_title() -> None:
     text = "• 1 . Dominika  Bílková __\n| 2. Lýdie  Žák\nl3. Alžběta  Lišková\n4, Vítězslav Sedlák |\n_5, Matěj  Marek"
     assert [child.practice for child in read_roster(text).children] == [
         "Dominika", "Lýdie", "Alžběta", "Vítězslav", "Matěj"]
+
+
+@pytest.mark.parametrize("behind", [
+    " ...... 7,00 € fehlt 3,50 €", " = 16,00 € becado", " – 4,5 km", ": € 7,50 mancano € 3,50", " - 12,50 EUR, 3,5 kg"])
+@pytest.mark.parametrize("names", [["Vost, Mira", "Tarn, Tilo", "Rey, Anna", "Elm, Leo"],
+                                   ["Xobrelsen, Vemka", "Tunzoski, Quilba", "Plomberg, Gaskwan", "Wimström, Thoum"]])
+def test_a_comma_within_a_sum_or_a_measure_parts_no_columns(names: list[str], behind: str) -> None:
+    roster = read_roster("\n".join(name + behind for name in names))
+    assert [child.practice for child in roster.children] == [name.split(", ")[1] for name in names]
+    table = read_roster("\n".join(f"{name.replace(', ', ',')},7,5a" for name in names))
+    assert [child.practice for child in table.children] == [name.split(", ")[1] for name in names]

@@ -67,3 +67,9 @@ def test_children_who_are_called_so_are_not_taken_for_kin() -> None:
 def test_a_school_is_no_grown_up_of_a_child() -> None:
     text = "Escuela del Sol\nMira Vost\nTilo Tarn\nEscuela del Sol\nAna Moss"
     assert [one.practice for one in read_roster(text).children] == ["Mira", "Tilo", "Ana"]
+
+
+def test_who_drives_leaves_no_passenger_out_in_silence() -> None:
+    roster = read_roster("Mia's mom (3 seats): Leo, Anna\nBen's dad (2 seats) -> Bo & Eva\nTom\nZoe")
+    assert [child.practice for child in roster.children] == ["Tom", "Zoe"]
+    assert [line.outcome for line in roster.lines[:2]] == [Outcome.LEFT_OUT] * 2

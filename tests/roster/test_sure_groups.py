@@ -6,7 +6,7 @@ import pytest
 
 from namewright.roster.children import Outcome, RosterError
 from namewright.roster.parsing import read_roster
-from namewright.roster.sure_groups import are_surely_groups, is_of_adults, is_over_groups
+from namewright.roster.sure_groups import are_led_by_adults, are_surely_groups, is_of_adults, is_over_groups
 
 KNOWN = [["Mira", "Tilo", "Anna"], ["Emil", "Bruno"], ["Zoé", "Ida", "Leo", "Ava"]]
 UNKNOWN = [["Fántain", "Ámdiam", "Xairfön"], ["Quorrik", "Vexil"], ["Thoum", "Gaskwan", "Peldro", "Wimsu"]]
@@ -98,3 +98,33 @@ def test_a_driver_over_stops_is_nobody_of_them() -> None:
     text = ("Ruta 34\nConductor: Sr. Vost\nParada 1 – Plaza: Xairfön, Vexil, Thoum\n"
             "Parada 2 – Iglesia: Peldro, Wimsu, Quorrik")
     assert made(text) == ["Xairfön", "Vexil", "Thoum", "Peldro", "Wimsu", "Quorrik"]
+
+
+@pytest.mark.parametrize(("adults", "room", "without"), [
+    (["Mrs. Vost", "Mr. Tarn"], "4 spots", "Needs a lift"), (["Sra. Vost", "Profe Tarn"], "4 asientos", "Van en bus"),
+    (["Mme Vost", "M. Tarn"], "4 sièges", "À placer"), (["Frau Vost", "Herr Tarn"], "4 freie Sitze", "Suchen noch"),
+    (["Sig.ra Vost", "maestra Tarn"], "4 sedili", "Senza auto"),
+    (["Sra. Vost", "Prof. Tarn"], "4 vagas", "Ainda sem carro")])
+@pytest.mark.parametrize("form", ["{} ({}): ", "{} ({}) -> ", "{} ({}) – "])
+@pytest.mark.parametrize("names", [KNOWN, UNKNOWN])
+def test_grown_ups_with_room_for_some_stand_before_children(
+        names: list[list[str]], form: str, without: str, room: str, adults: list[str]) -> None:
+    sign = form[form.index(")") + 1 :]
+    lines = [form.format(adult, room) + " + ".join(some) for adult, some in zip(adults, names, strict=False)]
+    text = "\n".join([*lines, without + sign + ", ".join(names[2])])
+    assert made(text) == flat(names)
+    assert made(f"Zzz Quorn\n\n{text}") == flat(names), "who stands apart over groups is asked about"
+
+
+def test_several_grown_ups_before_known_names_and_what_they_teach() -> None:
+    assert made("Mrs. Vost: Mira, Tilo\nMr. Tarn: Anna, Ben, Bo") == ["Mira", "Tilo", "Anna", "Ben", "Bo"]
+    assert not made("Mrs. Vost: Math, Reading\nMr. Tarn: Art, Music")
+    assert not are_led_by_adults(["Frau Vost", "Herr Tarn"], [["Xobrel", "Vemka"], ["Tunzo", "Quilba"]])
+    assert not are_led_by_adults(["Mira (5 years)", "Leo (4 years)"], [["Peanuts", "Dairy"], ["Eggs"]])
+
+
+@pytest.mark.parametrize("line", ["Mrs. Vost -> Mira, Xobrel", "Mme Vost : Xobrel, Vemka", "Frau Vost – Mira und Tilo"])
+def test_names_behind_one_grown_up_are_asked_about(line: str) -> None:
+    roster = read_roster(f"Anna\nEmil\nBruno\n{line}")
+    assert roster.lines[-1].outcome is Outcome.LEFT_OUT
+    assert not any(note.key == "roster.adult" for note in roster.lines[-1].notes)

@@ -30,6 +30,8 @@ _TWO_CELLS = pattern(r"[^,]*[^\s,],[^\s,][^,]*")
 _PLAINLY_CUT = 4  # lines of two cells with no space behind any comma, as programs write them and hardly anybody types
 _FEWEST = 4  # lines that tell by their signs alone
 _COUNT = pattern(r"\W*\d{1,3}\s?[.)]\s*[^\W\d_]")
+_DECIMALS = pattern(r"(?:[€$£]\s?\d+),(?=\d\d(?!\d))|\d,(?=\d{1,2}\s?(?:[€$£%°]|(?i:euros?|eur|chf|fr|km|kg|cm|m)\b))")
+"""A comma within a sum of money or a measure, ``7,50 €``: it parts no columns."""
 _NUMBER_CELL = pattern(r"\s*(?:\(?\d{1,4}[.):]?|#\d{1,4}|[-*•–☐□☑☒✓✔✗✘])\s*$")
 
 
@@ -278,6 +280,8 @@ def _is_tabular(filled: Sequence[str], delimiter: str) -> bool:
     """
     if delimiter == ";" and _has_a_sparse_column(filled):
         return True
+    if delimiter == ",":
+        filled = [_DECIMALS.sub("0", line) for line in filled]
     least, share, lines = {"\t": (2, 0.5, 1), ",": (3, 0.8, 3)}.get(delimiter, (2, 0.6, 1))
     if delimiter == "," and all(line.lstrip().startswith('"') for line in filled):
         least, lines = 2, 1

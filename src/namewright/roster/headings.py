@@ -57,7 +57,7 @@ from namewright.roster.vocabulary import (
     Role,
     fold,
 )
-from namewright.roster.within import is_of_a_day, may_be_a_child, named_behind_a_day
+from namewright.roster.within import behind_an_adult, is_of_a_day, may_be_a_child, named_behind_a_day
 from namewright.store import keeps_names
 
 _AFTER_PRINTED = frozenset((
@@ -141,7 +141,7 @@ def _reason_by_opening(words: list[str], text: str) -> Message | None:
     if _greets(words, text) or _is_note(words, text):
         return message("roster.heading_remark")
     if first in TITLES and rest:
-        return message("roster.adult")
+        return None if behind_an_adult(strip_numbering(text)) else message("roster.adult")
     if (_names_a_class(words) or _is_ours(words) or _is_class_with_aside(text)) and not _is_beside_a_name(text):
         return message("roster.heading_class")
     if not ROLLS.isdisjoint((first, " ".join(words[:2]), " ".join(words[:3]))):

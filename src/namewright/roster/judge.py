@@ -33,7 +33,7 @@ from namewright.roster.sentences import speaks_of_several, told_in_a_sentence
 from namewright.roster.several import ARROW, Several, are_groups, several_in
 from namewright.roster.shares import share
 from namewright.roster.vocabulary import AND, STATES, fold
-from namewright.roster.within import behind_a_sign, behind_a_word, leads_to_names, named_behind_a_day
+from namewright.roster.within import behind_a_sign, behind_a_word, behind_an_adult, leads_to_names, named_behind_a_day
 from namewright.store import keeps_names
 
 ASIDE = pattern(r"[(\[][^()\[\]]*[)\]]|\s[-–—]\s.*|:\s.*")
@@ -135,6 +135,8 @@ class Judge:
             return Several(day.parts, sure, f"{day.before.rstrip(' :')}:")
         if self._families and (two := _two_given(bare)):
             return Several(two, False)
+        if (led := behind_an_adult(bare)) and not NAME_LABEL.match(text):
+            return Several(led.parts, False, f"{led.before.rstrip(' :')}:")
         found = several_in(text, family_first=self._family_first, alone=self._alone, givens=self._givens,
                            grouped=self._grouped)
         if found is None and not NAME_LABEL.match(text):

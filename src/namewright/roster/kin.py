@@ -22,6 +22,8 @@ _GENITIVE = pattern(r"([^\W\d_]{2,}s)\s+([^\W\d_]+)(?![\w-])")
 _OF = pattern(r"(?:(?:[Ll][ae]|[Ee]l|[AaOo]|[Ii]l|[Dd]ie|[Dd]er|[Tt]he)\s+)?([^\W\d_]+)\s+"
               r"(?:(?:de|di|da|do|von|of|della|del)\s+(?:l[ao]\s+)?|d['’])([^\W\d_][\w-]*)")
 _SIGN = pattern(r"\S\s+[-–—=|]\s+|\S\s?:\s+|\S\s?(?:->|→)\s?")
+_SEATED = pattern(r"\(\d{1,2} [^\W\d_][^()]*\)(?:\s?:|\s?->|\s?→|\s+[-–—=])\s+[^\W\d_][^,;&+/]*[,;&+/]")
+"""Who drives stands before other children, of whom nobody is left out unsaid: ``Mia's mom (3 seats): Leo, Anna``."""
 _PARTS = pattern(rf"\s*[,;&+/]\s*|\s+(?:{AND})\s+")
 _FURTHER = word_set("""
     papi, papy, tata, tatie, tonton, avo, avos, tia, tio, tias, zia, zio, mami, mamy, granny, gran, grandad, nan, mummy,
@@ -45,7 +47,8 @@ def from_kin(lines: Sequence[Line]) -> tuple[list[Line], list[Aside]]:
     for at, line in enumerate(lines):
         if at not in found:
             kept.append(line)
-        elif is_given(f"{found[at]}s") and _GENITIVE.match(strip_numbering(line.text)):  # Luka or Lukas
+        elif _SEATED.search(line.text) or (  # or Luka or Lukas
+                is_given(f"{found[at]}s") and _GENITIVE.match(strip_numbering(line.text))):
             asides.append(Aside(line, (message("roster.unlike", words=found[at]),), asked=True))
         elif fold(found[at]) in seen:
             asides.append(Aside(line, (message("roster.about_children"),)))

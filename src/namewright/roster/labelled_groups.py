@@ -26,7 +26,7 @@ from namewright.roster.no_names import says_nobody
 from namewright.roster.pasted import Line
 from namewright.roster.several import bracketed_label, is_titled_name, may_be_a_name
 from namewright.roster.shares import given_share, share
-from namewright.roster.sure_groups import are_surely_groups, is_of_adults, is_over_groups
+from namewright.roster.sure_groups import are_led_by_adults, are_surely_groups, is_of_adults, is_over_groups
 from namewright.roster.vocabulary import AND, ANY_DAYS, GROUPS, MONTHS, fold
 
 _LABEL = pattern(r"(.{2,60}?)(?:\s?:\s+|\s+=\s+)(?=\S)", needs=":=")
@@ -90,6 +90,9 @@ def _surely(found: Mapping[int, _Group], empty: dict[int, _Group], filled: Seque
     first = min(found, default=0)
     above = sum(at < first for at in filled)
     enough = above <= _MOST_TITLES and len(found) + len(empty) >= _MOSTLY * (len(filled) - above)
+    if enough and are_led_by_adults([group.label for group in found.values()],
+                                    [group.names for group in found.values()]):
+        return {**found, **empty}
     groups = {at: group for at, group in found.items() if enough and not is_of_adults(group.label)
               and not all(is_of_adults(name.split()[0]) for name in group.names)}
     sure = are_surely_groups([group.label for group in groups.values()], [group.names for group in groups.values()])

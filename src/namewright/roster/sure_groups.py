@@ -16,12 +16,15 @@ from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import INITIALLED
 from namewright.roster.capitals import is_titled
+from namewright.roster.heading_words import HEADING_WORDS
 from namewright.roster.known import is_given, lean
 from namewright.roster.shares import given_share, share
-from namewright.roster.vocabulary import ADULTS, OTHER_PEOPLE, fold
+from namewright.roster.vocabulary import ADULTS, OTHER_PEOPLE, TITLES, fold
 
 _COUNT = pattern(r"^(?:(?P<first>\d{1,2})(?:\s?[x×])?\s)?(?P<words>.*?[^\W\d_].*?)"
                  r"(?:\s*[(\[]\s*(?P<inside>\d{1,2})[^\W\d_ ]{0,3}\s*[)\]]|\s*[-–—=:×]\s*(?P<last>\d{1,2}))?$")
+_BRACKETS = pattern(r"[(\[][^()\[\]]*[)\]]")
+_SEATS = pattern(r"[(\[]\s*\d{1,2}\s+[^\W\d_][^()\[\]]*[)\]]")
 _ADULTS = ADULTS | OTHER_PEOPLE
 _NEARLY_ALL, _MOSTLY, _HALF, _FEW_OF_ALL = 0.9, 0.8, 0.5, 0.34
 _CROWD, _PAIR = 2.5, 2.0  # names behind a label on the average: parents and pets come in twos
@@ -31,6 +34,32 @@ _ALONE = 3  # names behind the only label of a list
 def is_of_adults(label: str) -> bool:
     """Say whether a label names grown-ups or somebody of a family: ``Teachers``, ``Frau Vost``."""
     return any(fold(word.strip(".:’'")) in _ADULTS for word in label.split())
+
+
+def is_of_one_adult(label: str) -> bool:
+    """Say whether a label is a grown-up by name: ``Frau Vost``, ``Mr. Tarn (4 seats)``; no ``Teachers``."""
+    words = _BRACKETS.sub(" ", label).split()
+    return len(words) > 1 and fold(words[0].rstrip(".")) in TITLES and words[1][0].isupper()
+
+
+def are_led_by_adults(labels: Sequence[str], names: Sequence[Sequence[str]]) -> bool:
+    """Say whether grown-ups stand before the children they drive or lead: ``Mrs. Vost (4 seats): Mira, Tilo``.
+
+    Each with what there is room for, or several before names that are known or have initials; beside them no label may
+    be a child or other grown-ups, whose names would be adults, too.
+    """
+    every = list(chain.from_iterable(names))
+    led = [is_of_one_adult(label) or (is_of_adults(label) and _SEATS.search(label) is not None) for label in labels]
+    others = [label for label, is_led in zip(labels, led, strict=True) if not is_led]
+    if not any(led) or any(map(is_of_adults, others)) or share(map(_may_be_a_child, others)) >= _HALF:
+        return False
+    if len(set(map(fold, every))) < _NEARLY_ALL * len(every):
+        return False
+    if any(is_of_adults(name.split()[0]) or fold(name) in HEADING_WORDS for name in every):
+        return False
+    seated = [_SEATS.search(label) is not None for label, is_led in zip(labels, led, strict=True) if is_led]
+    told = share(INITIALLED.fullmatch(name) is not None for name in every) >= _HALF or given_share(every) >= _HALF
+    return all(seated) or (sum(led) > 1 and told)
 
 
 def are_surely_groups(labels: Sequence[str], names: Sequence[Sequence[str]]) -> bool:

@@ -60,7 +60,17 @@ def titles_above(lines: Sequence[str], delimiter: str = "") -> Above:
     ``delimiter`` parts the columns of a table without titles: a line over it that has none may be one, too.
     """
     above = _by_signs(lines, delimiter) if delimiter or _SIGNED.search("\n".join(lines)) else Above()
-    return Above(above.sure, above.doubtful.union(_over_asides(lines), _over_one_line(lines)))
+    return Above(above.sure, above.doubtful.union(_over_asides(lines), _over_one_line(lines), _over_groups(lines)))
+
+
+def _over_groups(lines: Sequence[str]) -> Iterator[int]:
+    """Yield a line of no known name that stands apart over groups, each under words that end in a colon."""
+    filled = [at for at, line in enumerate(lines) if any(map(is_letter, line))]
+    heads = [at for at in filled if lines[at].rstrip().endswith(":")]
+    if len(heads) >= _PAIR and filled[1] == heads[0] > filled[0] + 1:
+        first = lines[filled[0]]
+        if not (NAME_LABEL.match(first) or is_title(first) or opens_with_given(strip_numbering(first))):
+            yield filled[0]
 
 
 def _over_one_line(lines: Sequence[str]) -> Iterator[int]:

@@ -14,7 +14,7 @@ from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.day_words import BESIDE_DAY, DAY_ENDINGS, DAY_PHRASES, DAY_WORDS, WITH
-from namewright.roster.heading_words import NO_SCHOOL
+from namewright.roster.heading_words import HEADING_WORDS, NO_SCHOOL
 from namewright.roster.known import is_family, is_given, is_known, lean, opens_with_given
 from namewright.roster.names_in_text import EDGES, is_small
 from namewright.roster.several import is_titled_name, may_be_a_name
@@ -68,6 +68,18 @@ def behind_a_sign(text: str) -> Within | None:
     text = text.strip()
     sign = _SIGN.match(text) if len(text) <= _LONGEST else None
     return _within(sign["before"], text[sign.end() :]) if sign else None
+
+
+def behind_an_adult(text: str) -> Within | None:
+    """Return the names behind a grown-up's and a sign, two or more: ``Mrs. Vost -> Mira, Tilo``.
+
+    Behind a dash one of them is known; else it may tell what she teaches (``Frau Vost – Kunst, Sport``).
+    """
+    if fold(text.split()[0].rstrip(".")) not in TITLES or (found := behind_a_sign(text)) is None:
+        return None
+    shown = ":" in text or ">" in text or "→" in text or any(map(opens_with_given, found.parts))
+    told = any(word in HEADING_WORDS or word in _ADULTS for part in found.parts for word in fold(part).split())
+    return found if len(found.parts) > 1 and shown and not told and len(found.before.split()) > 1 else None
 
 
 @keeps_names(2048)
