@@ -20,6 +20,7 @@ from namewright.names.clusters import is_letter
 from namewright.roster.across import from_names_across
 from namewright.roster.address_lines import from_address_labels
 from namewright.roster.alike import from_a_program, without_counts, without_shared
+from namewright.roster.alphabet import from_alphabet
 from namewright.roster.beside import strip_numbering
 from namewright.roster.birthdays import from_birthdays, without_days_below
 from namewright.roster.cell_lines import from_cell_lines
@@ -35,6 +36,7 @@ from namewright.roster.dictated import from_a_telling
 from namewright.roster.file_names import from_file_names
 from namewright.roster.folder_trees import from_a_folder_tree
 from namewright.roster.foot_rows import foot_rows
+from namewright.roster.form_letters import without_form_letters
 from namewright.roster.forms import from_a_form
 from namewright.roster.further_tables import from_further_tables
 from namewright.roster.grown_up_rows import grown_up_rows
@@ -88,12 +90,13 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
     if typed is None:
         bare, inside = from_a_folder_tree(from_a_chat(unwrapped(lines), lines))
         typed = from_address_labels(from_a_form(from_file_names(from_a_program(from_cell_lines(from_a_photo(bare))))))
-    found, below = without_said_below(_from_pages(typed))
+    found, pages = without_form_letters(typed)
+    found, below = without_said_below(_from_pages(found))
     found, days = without_days_below(found)
     found = from_counted(from_birthdays(from_corrections(found)))
     found, day = from_a_day_plan(found)
     found, told = _without_asides(from_a_telling(found))
-    asides = sorted([*inside, *below, *days, *day, *told], key=lambda aside: aside.line.origin)
+    asides = sorted([*inside, *pages, *below, *days, *day, *told], key=lambda aside: aside.line.origin)
     found = _put_in_lines(found, columns)
     table = _laid_out(found)
     found, doubtful = _titles_told(found, table)
@@ -128,7 +131,7 @@ def _without_asides(lines: list[Line]) -> tuple[list[Line], list[Aside]]:
 
 def _put_in_lines(lines: list[Line], columns: str) -> list[Line]:
     """Put children one below another who stand behind dates and labels, in columns, forms, plans and calendars."""
-    found = from_stacked_columns(from_labelled_groups(from_dated_lines(lines)))
+    found = from_stacked_columns(from_labelled_groups(from_dated_lines(from_alphabet(lines))))
     if columns:
         found = _titled(found, titles_for(columns))
     else:
