@@ -20,7 +20,6 @@ from namewright.names.clusters import is_letter
 from namewright.roster.across import from_names_across
 from namewright.roster.address_lines import from_address_labels
 from namewright.roster.alike import from_a_program, without_counts, without_shared
-from namewright.roster.alphabet import from_alphabet
 from namewright.roster.beside import strip_numbering
 from namewright.roster.birthdays import from_birthdays, without_days_below
 from namewright.roster.cell_lines import from_cell_lines
@@ -63,6 +62,7 @@ from namewright.roster.shouted import without_shouted
 from namewright.roster.signed import signed_lines
 from namewright.roster.stacked import from_stacked_columns
 from namewright.roster.titles_above import titles_above
+from namewright.roster.under_letters import from_alphabet
 from namewright.roster.unlike import Unlike, perhaps_unlike, unlike_lines
 from namewright.roster.vocabulary import GROUPS, Role, fold
 from namewright.roster.waiting import from_waiting_lists
