@@ -169,3 +169,15 @@ def test_what_opens_with_health_is_no_child(line: str) -> None:
 
 def test_a_day_behind_a_dash_is_no_second_half_of_a_name() -> None:
     assert take_beside("Xobrel – Gio 3/12")[0] == "Xobrel"
+
+
+@pytest.mark.parametrize("line", [
+    "Mira Vost (called in sick)", "Mira Vost – called home at noon", "Mira Vost (llamada a casa)",
+    "Mira Vost (appelée au bureau)", "Mira Vost – genannt im Brief", "Mira Vost (chiamata in ufficio)",
+    "Mira Vost (chamada na secretaria)"])
+def test_what_somebody_was_called_for_is_no_name(line: str) -> None:
+    assert read_roster(f"Tilo Tarn\n{line}\nAnna Lind").children[1].practice == "Mira"
+
+
+def test_a_name_to_go_by_in_small_letters_stays() -> None:
+    assert read_roster("tilo tarn\nmira vost (called miri)").children[1].practice == "Miri"

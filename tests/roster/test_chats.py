@@ -51,6 +51,33 @@ def test_one_rare_name_and_please_is_asked_about() -> None:
     assert roster.lines[2].outcome is Outcome.LEFT_OUT
 
 
+@pytest.mark.parametrize("answer", [
+    "Sure, here you go", "Ok, coming up", "Vale, te los mando", "Claro, son estos de aquí", "Oui, les voici",
+    "D'accord, je te les envoie", "Ja, ich schreibe sie dir", "Klar, das sind sie", "Certo, te li mando",
+    "Va bene, sono loro", "Sim, são estes", "Claro, já te mando"])
+@pytest.mark.parametrize("names", [
+    ["Mira Vost", "Tilo Tarn", "Ja Lind"], ["Fántain Ord", "Ámdiam Kelp", "Xairfön Bru"]])
+def test_an_answer_before_the_names_is_no_child(answer: str, names: list[str]) -> None:
+    roster = read_roster(chat(answer, *names))
+    assert [child.practice for child in roster.children] == [name.split()[0] for name in names]
+    assert roster.lines[0].outcome is Outcome.HEADING
+
+
+def test_a_name_in_small_letters_behind_an_answer_is_not_passed_over() -> None:
+    roster = read_roster(chat("Mira vost", "Tilo tarn", "Sure xobrel quill", "Anna berg"))
+    assert roster.lines[2].outcome is not Outcome.HEADING
+
+
+@pytest.mark.parametrize("stamp", [
+    "{} (17:0{}): {}", "{} [17:0{}]: {}", "{} [03/10/2025, 17:0{}]: {}", "{}, 17:0{}: {}"])
+@pytest.mark.parametrize("ask", ["Who is coming?", "¿Quién viene?", "Wer kommt mit?", "¡Hola! ¿Los nombres?"])
+def test_a_sender_and_a_time_in_brackets(stamp: str, ask: str) -> None:
+    names = ["Mira Vost", "Tilo Tarn", "Fántain Ord"]
+    text = "\n".join([stamp.format("Jana Koch", 0, ask),
+                      *(stamp.format("Hilde Tarn", at, name) for at, name in enumerate(names, 1))])
+    assert made(text) == ["Mira", "Tilo", "Fántain"]
+
+
 def test_a_chat_read_again_is_the_same() -> None:
     roster = read_roster(chat("Mira!", "thanks!", "Tilo", "Anna", "Who else?"))
     assert [one.practice for one in read_roster(roster.text).children] == [one.practice for one in roster.children]

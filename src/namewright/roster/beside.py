@@ -35,6 +35,7 @@ from namewright.roster.vocabulary import (
     SUPPORTS,
     TITLES,
     fold,
+    word_set,
 )
 from namewright.settings import Hand, Support
 from namewright.store import keeps_names
@@ -66,6 +67,11 @@ _HEIGHT = pattern(r"""
 _CRY = pattern(r"\s*([¡*]*)([^\W\d_]{2,15})([!*]+)[\s:]+(?=[^\W\d_])", needs="!*")
 INITIALLED = pattern(r"[^\W\d_][\w’'-]+ [^\W\d_]\.?")
 """A given name and the initial of another."""
+_GO_ON = word_set("""
+    in, off, out, up, back, away, home, to, on, for, by, about, this, today, early, late, a, en, por, para, con, que,
+    hoy, au, aux, ce, cet, cette, par, pour, hier, im, zum, zur, ins, vom, heute, wegen, che, oggi, per, alla, dal,
+    dalla, ao, na, no, pela, pelo, hoje""")
+"""Small words behind one of calling that go on with what happened: ``called in``, ``appelé au bureau``."""
 _FREE_OF = frozenset(("free", "frei"))
 _ABBREVIATION = 4  # letters of one in capitals, at most
 _MAX_WORDS = 3  # of a name to go by in brackets
@@ -303,7 +309,9 @@ def _called_in(text: str, *, parted: bool) -> str:
 
 
 def _may_be_called(words: Sequence[str]) -> bool:
-    """Say whether words are no day and nothing about a child or somebody else."""
+    """Say whether words are no day and nothing about a child or somebody else, nor go on as ``called in sick`` does."""
+    if words[0].islower() and fold(words[0]) in _GO_ON:
+        return False
     return not any(map(is_word_about, words)) and DAYS.isdisjoint(map(fold, words))
 
 

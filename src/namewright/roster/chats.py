@@ -14,6 +14,7 @@ from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.known import is_given
 from namewright.roster.pasted import CHAT, Line, has_stamp
+from namewright.roster.shares import share
 from namewright.roster.unlike import is_closing
 from namewright.roster.vocabulary import fold, word_set
 
@@ -28,6 +29,11 @@ _REPLIES = word_set("""
     bien recu, c'est note, c’est note, perfecto, vale, claro, si, de acuerdo, estupendo, entendido, perfetto, va bene,
     certo, ottimo, d'accordo, d’accordo, ricevuto, perfeito, combinado, sim, otimo, certo, fixe, boa, recebido""")
 """Messages that answer another and name nobody, without their signs."""
+_ANSWERING = word_set("""
+    sure, yes, yep, of, ok, okay, here, claro, si, vale, por, aqui, ahi, hola, oui, voici, voila, bien, d'accord,
+    d’accord, ja, klar, na, naturlich, natuerlich, gerne, hier, certo, ecco, eccoli, eccole, va, certamente, subito,
+    sim, pronto, ola, hi, hey, hallo, salut, ciao""")
+"""Words that open an answer when all behind them are small: ``Sure, here they are``, ``Ja klar, hier kommen sie``."""
 _HALF, _FEW = 0.5, 2
 _SHORT = 6  # words of such a line
 
@@ -41,7 +47,10 @@ def from_a_chat(lines: Sequence[Line], typed: Sequence[str]) -> list[Line]:
     said = sum(CHAT in line.notes for line in lines)
     if said < max(_FEW, _HALF * sum(bool(line.text.strip()) for line in lines)):
         return list(lines)
-    return [line.heading(typed[line.origin]) if _names_nobody(line) else line for line in lines]
+    ends = [line.text.split()[-1] for line in lines if CHAT in line.notes and " " in line.text.strip()]
+    titled = share(map(begins_small, ends)) < _HALF
+    return [line.heading(typed[line.origin]) if _names_nobody(line) or (titled and _answers(line)) else line
+            for line in lines]
 
 
 def _is_a_reply(line: Line) -> bool:
@@ -59,3 +68,13 @@ def _names_nobody(line: Line) -> bool:
     worded = [word for word in words if any(map(is_letter, word))]
     return len(worded) > 1 and all(map(begins_small, worded)) and not any(
         is_given(word.strip(",.!")) for word in worded)
+
+
+def _answers(line: Line) -> bool:
+    """Say whether a message opens with a word of an answer and goes on in small letters, with no known name."""
+    opening, *rest = [bare for word in line.text.split() if (bare := word.strip(",.!…")) and any(map(is_letter, bare))
+                      ] or [""]
+    if CHAT not in line.notes or fold(opening) not in _ANSWERING or not rest or not all(map(begins_small, rest)):
+        return False
+    sentence = len(rest) > _FEW or (len(rest) == _FEW and not is_given(rest[0]))
+    return sentence or not _ANSWERING.isdisjoint(map(fold, rest))

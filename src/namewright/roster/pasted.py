@@ -54,7 +54,7 @@ _TIME = r"\d{1,2}[:.]\d\d(?:[:.]\d\d)?(?:\s?[AaPp]\.?\s?[Mm]\.?)?"
 _DAY = r"\d{1,4}[./-]\d{1,2}[./-]\d{1,4}"
 _STAMP = pattern(rf"\s*(?:\[(?:{_DAY},?\s+)?{_TIME}(?:,?\s+{_DAY})?\]|{_DAY},?\s+{_TIME})\s*(?:[-–]\s+)?")
 _SENDER = pattern(r"([^:]{1,40}):\s+(?=\S)")
-_TIMED_SENDER = pattern(rf"\s*[^\W\d_][^:,;]{{0,38}}?\s+{_TIME}:\s+(?=[^\W\d_])")
+_TIMED_SENDER = pattern(rf"\s*[^\W\d_][^:,;]{{0,38}}?,?\s+[(\[]?(?:{_DAY},?\s+)?{_TIME}[)\]]?:\s+(?=[¡¿]?[^\W\d_])")
 _ADDRESS = pattern(r"<[^<>\s]*@[^<>\s]*>")
 _LABEL = pattern(r"\s*(?:to|cc|bcc|from|an|von|para|de|cco|à|a|da|ccn|kopie)\s*:\s*", re.I)
 CHAT = message("roster.chat")
