@@ -8,6 +8,7 @@ from namewright.roster.children import Outcome
 from namewright.roster.parsing import read_roster
 
 CHILDREN = ("Mira V.\tx\t-", "Leo T.\tx\tx", "Xobrel K.\t-\tx", "Noah A.\tx\tx")
+WHOLE = ("Mira Vost", "Xobrel Tarn", "Leo Lind", "Ada Bru")
 FEET = [
     ("Name\tMon\tTue", "Total\t3\t2", "vegetarian\t1\t0"), ("Kind\tMo\tDi", "Summe\t3\t2", "vegetarisch\t1\t1"),
     ("Élève\tLun\tMar", "Total\t3\t2", "dont sans porc\t1\t1"), ("Alumno\tLun\tMar", "Total\t3\t2", "sin gluten\t1\t1"),
@@ -64,3 +65,29 @@ def test_a_subtotal_is_no_child_and_those_below_are(word: str, sign: str) -> Non
     total = f"{word}{sign}3"
     text = "\n".join((f"Child{sign}DOB", *rows[:3], total, *rows[3:], total))
     assert [child.practice for child in read_roster(text).children] == [name.split()[0] for name in names]
+
+
+@pytest.mark.parametrize("titles", [
+    "Name,Mon,Tue,Here", "Nombre,Lun,Mar,Asisten", "Élève,Lun,Mar,Inscrits", "Name,Mo,Di,Zusammen",
+    "Nome,Lun,Mar,Tutti", "Nome,Seg,Ter,Juntos", "Naam,ma,di,Samen"])
+def test_a_row_called_as_another_column_is_counts_it(titles: str) -> None:
+    rows = [f"{name},1,{at % 2},{1 + at % 2}" for at, name in enumerate(WHOLE)]
+    assert _outcomes("\n".join((titles, *rows, f"{titles.split(',')[-1]},4,2,6")))[-1][1] is Outcome.HEADING
+
+
+@pytest.mark.parametrize("foot", [
+    "Group average", "Klassen-Durchschnitt", "Media della classe", "Mittelwert", "Moyenne"])
+def test_a_row_that_opens_or_ends_with_a_word_for_a_total(foot: str) -> None:
+    rows = [f"{name};{at + 3}/10;{at + 40}" for at, name in enumerate(WHOLE)]
+    outcome = _outcomes("\n".join(("Name;Words;Lines", *rows, f"{foot.replace('-', ' ')};5/10;42")))[-1][1]
+    assert outcome is Outcome.HEADING
+
+
+@pytest.mark.parametrize("rows", [
+    ("First name,Last name,Words,Lines", "Mira,Vost,3/9,40", "Xobrel,Tarn,4/9,41", "Leo,Lind,5/9,42", "Ada,Bru,6/9,43",
+     "Gjennomsnitt,,5/9,42"),
+    ("Name,Words,Lines", *(f"{name},{at}/9,4{at}" for at, name in enumerate(WHOLE)), "Keskiarvo,5/9,42")])
+def test_figures_for_one_name_under_two_are_asked_about_in_any_language(rows: tuple[str, ...]) -> None:
+    assert _outcomes("\n".join(rows))[-1][1] is Outcome.LEFT_OUT
+    last = rows[-1].replace(rows[-1].split(",")[0], "Noah")
+    assert read_roster("\n".join((*rows[:-1], last))).children[-1].practice == "Noah", "a known name is a child"

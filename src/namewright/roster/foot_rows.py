@@ -1,8 +1,9 @@
 """Rows at the foot of a table that count those above: ``Hot  5  7``, and below a total ``vegetarisch  5  3``.
 
 Where the columns hold marks, hands or words, a row of figures alone is no child, whatever stands before them; where
-they hold figures for every child, rows below one that opens with a word for a total are none. A row that may be a
-child for all that is asked about.
+they hold figures for every child, rows below one that opens or ends with a word for a total, or is called as another
+column is, are none. A last row of figures with one name where nearly all others have two may be a total in any
+language. A row that may be a child for all that is asked about.
 """
 
 from __future__ import annotations
@@ -31,11 +32,13 @@ _SUBTOTALS = word_set("""
 
 
 class _Foot(NamedTuple):
-    """A row by what stands in the columns of names, and in the others."""
+    """A row by what stands in the columns of names, and in the others; whether it is called as one that counts is."""
 
     at: int
     name: str
     others: Mapping[int, str]
+    total: bool
+    half: bool  # one of several names stands there, or one word alone
 
 
 def foot_rows(table: Table) -> dict[int, Unlike]:
@@ -43,7 +46,8 @@ def foot_rows(table: Table) -> dict[int, Unlike]:
     names = [at for at, role in enumerate(table.roles) if role in NAME_ROLES]
     if not table.delimiter or table.grid or not names:
         return {}
-    every = [_parted(row, names) for row in table.rows if any(row.cells) and row.line != table.header]
+    titles = frozenset(fold(title) for at, title in enumerate(table.titles) if at not in names and title)
+    every = [_parted(row, names, titles) for row in table.rows if any(row.cells) and row.line != table.header]
     between = {row.at: _COUNTED for row in every if _is_subtotal(row)}
     return between | _below([row for row in every if row.at not in between])
 
@@ -63,18 +67,23 @@ def _below(rows: Sequence[_Foot]) -> dict[int, Unlike]:
 def _first(rows: Sequence[_Foot]) -> int:
     """Return where the foot begins: at a total, or where rows of figures stand in columns that hardly have any."""
     total = next((at for at, row in enumerate(rows) if at >= _FEWEST and _is_total(row)), len(rows))
+    if total == len(rows) > _FEWEST and _is_half(rows):
+        total -= 1
     first = total
     while first and _counts(rows[first - 1]):
         first -= 1
     columns = {at for row in rows[first:total] for at in row.others}
     told = all(share(is_of_figures(row.others.get(at, "")) for row in rows[:first]) <= _HARDLY for at in columns)
-    return first if told else total
+    return first if told and first >= _FEWEST else total
 
 
-def _parted(row: Row, names: Sequence[int]) -> _Foot:
-    name = " ".join(row.cells[at] for at in names if at < len(row.cells) and row.cells[at])
+def _parted(row: Row, names: Sequence[int], titles: frozenset[str]) -> _Foot:
+    filled = [row.cells[at] for at in names if at < len(row.cells) and row.cells[at]]
     behind = {at: cell for at, cell in enumerate(row.cells) if at > names[0] and at not in names and cell}
-    return _Foot(row.line, name, behind)
+    words = fold(" ".join(filled)).split()
+    total = bool(words) and (words[0] in TOTALS or words[-1] in TOTALS or " ".join(words) in titles)
+    half = len(filled) < len(names) if len(names) > 1 else len(words) == 1
+    return _Foot(row.line, " ".join(filled), behind, total, half)
 
 
 def _judged(row: _Foot, small: bool) -> Unlike:
@@ -85,8 +94,13 @@ def _judged(row: _Foot, small: bool) -> Unlike:
 
 
 def _is_total(row: _Foot) -> bool:
-    """Say whether a row opens with a word for a total and has figures alone behind it."""
-    return _opening(row) in TOTALS and bool(row.others) and _has_figures_alone(row)
+    """Say whether a row is called as a total is and has figures alone behind it."""
+    return row.total and bool(row.others) and _has_figures_alone(row)
+
+
+def _is_half(rows: Sequence[_Foot]) -> bool:
+    """Say whether the last row has figures for one name, and nearly all others have two."""
+    return rows[-1].half and _counts(rows[-1]) and share(row.half for row in rows[:-1]) <= _HARDLY
 
 
 def _is_subtotal(row: _Foot) -> bool:

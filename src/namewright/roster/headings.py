@@ -87,6 +87,9 @@ _IN_BRACKETS = pattern(r"\([^()]*\)")
 _MARKED_GREETING = pattern(r"\s*Ol[áÁ](?:\s+[^\W\d_]+)?\s*[,!]*\s*$|\s*Ol[áÁ]!")  # no Ola writes it so
 _ADDRESSED = pattern(r"(?:To|An|Para|À|A|Cc):\s+[^\W\d_a-z]")
 _SIGN = pattern(r"\s[-–—]\s|[:,;(\t]")
+_MARK = r"(?:[^\W\d_]{1,2}|[^\w\s=]|\d)\s*=\s*[^=,;/|]+"
+_KEY = pattern(rf"\W*{_MARK}(?:[,;/|]\s*{_MARK})+|\W*(?:[^\W\d_]|[^\w\s=])\s*=\s*[a-zß-ÿ][^=]*", needs="=")
+"""What the marks of a list mean: ``P = present, A = absent``."""
 _BETWEEN_DAYS = pattern(r"[-–/+&,.()]+")
 _WEEK = pattern(rf"{DAY_LETTER}(?:[-–/]{DAY_LETTER}){{1,4}}")  # without a sign between: initials, as MT
 _BETWEEN = pattern(r"[\s,;/()\[\]|·•–—:]+")
@@ -106,6 +109,8 @@ def heading_reason(text: str) -> Message | None:
         return None
     if text.rstrip().endswith(":"):
         return message("roster.heading_colon")
+    if _KEY.fullmatch(text):
+        return message("roster.heading_remark")
     first = words[0].strip(".,!")
     label = _LABEL.match(text)
     label = label if label and label[1].strip() else None

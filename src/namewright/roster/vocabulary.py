@@ -144,8 +144,8 @@ AND = "|".join([*sorted(AND_WORDS), r"u\."])
 
 TOTALS = word_set("""
     total, totals, average, count, sum, promedio, media, moyenne, effectif, gesamt, summe, anzahl, durchschnitt,
-    insgesamt, totale, somma, soma, points, puntos, punkte, punti, pontos""")
-"""First words of a row that counts the rows above it."""
+    insgesamt, mittelwert, mittel, totale, somma, soma, points, puntos, punkte, punti, pontos""")
+"""First or last words of a row that counts the rows above it."""
 
 SEASONS = word_set("spring, summer, fall, autumn, winter, primavera, verano, otono, invierno")
 
