@@ -17,6 +17,7 @@ from webhelp import Program, until
 
 from longer import rest_long
 from namewright.classbook import Classbook
+from namewright.wording import wording
 
 LIST = "Ottilka Tamsel\nKirrin Brane\nÍñigo Ondway\nBartholomew Finch\nBo Lindle\nMirel Vost\nMirel Vost\n"
 # Two children of one name are asked about until the list is saved.
@@ -295,6 +296,30 @@ def test_pages_for_the_adult_are_a_file_of_their_own(class_file: Path, program: 
     assert len(children.pages) == 7
     assert "This page is for" not in adult.pages[0].extract_text()
     assert page.evaluate("document.activeElement.getAttribute('href')") == links[0]
+
+
+@pytest.mark.parametrize("language", rest_long(["en", "de", "es", "fr", "it", "pt"]))
+def test_the_browsers_own_menu_prints_the_pages_or_how_they_are_printed(class_file: Path, program: Program,
+                                                                        new_page: NewPage, language: str) -> None:
+    """Before pages are made and after something else is chosen one page says how, and nothing else; else the pages."""
+    kept(class_file)
+    page = at_desk(new_page, program, locale=language)
+    words = wording(language)
+    said = " ".join(words.say("web.print.from_menu", button=words.say("web.desk.print")).split())
+
+    def on_paper() -> list[str]:
+        pdf = PdfReader(io.BytesIO(page.pdf(prefer_css_page_size=True)))
+        return [" ".join(each.extract_text().split()) for each in pdf.pages]
+
+    assert on_paper() == [said]
+    page.evaluate("() => { window.print = () => { document.documentElement.dataset.printed = 'yes'; }; }")
+    page.locator("#print button[name=view]").click()
+    page.locator("html[data-printed]").wait_for(state="attached")
+    made = on_paper()
+    assert len(made) == 7
+    assert said not in " ".join(made)
+    page.locator("#print [name=who]").select_option("one")
+    assert on_paper() == [said]
 
 
 @pytest.mark.long
