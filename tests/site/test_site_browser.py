@@ -12,10 +12,12 @@ from typing import Any
 import pikepdf
 import pytest
 from playwright.sync_api import BrowserContext
+from pypdf import PdfReader
 from sitehelp import SAVE, Host, copy_of, fetched, height_of, image_made, opened, ready, save_class, sheets
 
 from namewright.classbook import Classbook
 from namewright.cli import main
+from namewright.wording import wording
 
 pytestmark = pytest.mark.long
 KILLS = int(os.environ.get("NAMEWRIGHT_KILLS", "10"))  # 50 take several minutes
@@ -58,6 +60,30 @@ def test_a_class_becomes_the_same_pdf_as_by_the_command_line(device: BrowserCont
     same_but_for_last_digits(made, (tmp_path / "class.pdf").read_bytes())
     assert asked
     assert not [each for each in asked if each.startswith(("http", "ws")) and not each.startswith(host.address)]
+
+
+def test_the_browsers_own_menu_prints_the_pages_or_how_they_are_printed(device: BrowserContext, host: Host) -> None:
+    """It prints the page around the screens: neither a name nor a button comes on paper before the pages are made."""
+    page, frame = opened(device, host)
+    save_class(frame, "Ottoline Quast\nBram Teller")
+
+    def on_paper() -> list[Any]:
+        return list(PdfReader(io.BytesIO(page.pdf(prefer_css_page_size=True))).pages)
+
+    (how,) = on_paper()
+    assert how.extract_text().split() == wording("en").say("web.print.from_menu", button="Print").split()
+    inside = next(each for each in page.frames if "/app" in each.url)
+    inside.evaluate("() => { window.print = () => { document.documentElement.dataset.printed = 'yes'; }; }")
+    frame.get_by_role("button", name="Print", exact=True).click()
+    frame.locator("html[data-printed]").wait_for(state="attached", timeout=90_000)
+    sheets_made = on_paper()
+    assert len(sheets_made) == 2
+    for each in sheets_made:
+        assert (each.mediabox.width, each.mediabox.height) == pytest.approx((612, 792), abs=1)
+        assert len(each.get_contents().get_data()) > 10_000  # drawn, not blank
+        assert "foot of the page" not in each.extract_text()
+    inside.evaluate("document.querySelector('#paper-out').replaceChildren()")
+    assert len(on_paper()) == 1
 
 
 def test_it_goes_on_without_a_network(device: BrowserContext, host: Host) -> None:

@@ -133,7 +133,7 @@ def _forget_packages(lock: Path) -> None:
 
 def _page() -> Iterator[tuple[str, bytes]]:
     words = {one: {key: wording(one).say(f"web.site.{key}", kind="{kind}", file="{file}") for key in WORDS}
-             | {"paste": wording(one).say("web.list.paste")} for one in screen_languages()}
+             | _words_of_screens(one) for one in screen_languages()}
     yield "words.json", json.dumps(words, ensure_ascii=False).encode()
     yield "icon.svg", (LOOK / "icon.svg").read_bytes()
     for each in sorted(one for one in LOOK.rglob("*") if one.is_file()):  # no screen waits for Python to have its style
@@ -144,12 +144,18 @@ def _page() -> Iterator[tuple[str, bytes]]:
     yield "index.html", _first_page(words).encode()
 
 
+def _words_of_screens(language: str) -> dict[str, str]:
+    """Return what the page around the screens says in their words."""
+    say = wording(language).say
+    return {"paste": say("web.list.paste"), "from_menu": say("web.print.from_menu", button=say("web.desk.print"))}
+
+
 def _first_page(words: Mapping[str, Mapping[str, str]]) -> str:
     """Return the page around the screens; what it loads itself is named with its hash (Subresource Integrity)."""
     filled = {"POLICY": _in_page(POLICY), "WAIT": words["en"]["loading"], "SCRIPTS": words["en"]["scripts"],
               "OLD": json.dumps({one: told["old"] for one, told in words.items()}, ensure_ascii=False)}
-    filled |= {name: f"sha384-{base64.b64encode(hashlib.sha384((STATIC / name).read_bytes()).digest()).decode()}"
-               for name in ("site.css", "old.js", "shell.mjs")}
+    filled |= {path.name: f"sha384-{base64.b64encode(hashlib.sha384(path.read_bytes()).digest()).decode()}"
+               for path in (STATIC / "site.css", LOOK / "paper.css", STATIC / "old.js", STATIC / "shell.mjs")}
     page = (STATIC / "index.html").read_text("utf-8")
     return re.sub(r"@([\w.]+)@", lambda found: html.escape(filled[found[1]]), page)
 

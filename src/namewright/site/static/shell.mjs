@@ -172,6 +172,14 @@ async function askToKeep() {
   }], [word("not_now"), () => put("asked", Date.now())]);
 }
 
+// --- the browser's own menu prints this page: the sheets that were made in the frame, or how they are had ---
+addEventListener("beforeprint", () => {
+  const inside = frame.contentDocument, how = document.createElement("p");
+  how.textContent = (words[inside?.documentElement.lang] ?? words[spoken]).from_menu;
+  const made = [...inside?.querySelectorAll("#paper-out > .sheet") ?? []];
+  one("#paper").replaceChildren(...(made.length ? made.map((each) => document.importNode(each, true)) : [how]));
+});
+
 // --- a list or a copy that is dropped on the page, or opened with it: its place is shown with the file in it ---
 let brought;
 function open(file) {
