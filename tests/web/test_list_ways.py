@@ -35,6 +35,7 @@ PRESSED = [
     ("KIRRIN BRANE", "none", []),
     ("Tamsel, Ottilka Quen", "use1", [("Ottilka", "Tamsel", "Ottilka Quen")]),
     ("Ottilka Quen Tamsel", "use2", [("Ottilka", "Quen Tamsel", "Quen")]),
+    ("Ricci - Giulia (sorella Emma)", "turn", [("Giulia", "Ricci", "Giulia")]),
     ("Anna Maria Schmidt", "use1", [("Anna Maria", "Schmidt", "Anna")]),
 ]
 

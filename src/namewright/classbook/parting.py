@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
+from namewright.roster.commas import BRACKETS
 from namewright.roster.known import is_given
 from namewright.roster.several import several_in
 from namewright.roster.vocabulary import AND_WORDS
@@ -38,7 +39,7 @@ def parted(text: str) -> tuple[Promise, ...]:
         return shared
     found = several_in(whole, family_first=False, alone=True)
     names = found.parts if found else tuple(part for part in COMMAS.split(whole) if any(map(is_letter, part)))
-    words = [name.split() for name in names]
+    words = [bare for name in names if (bare := BRACKETS.sub(" ", name).split())]
     lone = len(words) > 1 and len(words[-1]) > 1 and all(len(each) == 1 for each in words[:-1])
     if lone and (_AND.search(whole) or len(words[-1][-1].strip(".")) > 1):  # of Marlo - Jasper K. only one has a K
         words = [*([*each, *words[-1][1:]] for each in words[:-1]), words[-1]]

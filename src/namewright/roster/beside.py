@@ -19,7 +19,7 @@ from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.care_words import CARE, CARE_ENDINGS
 from namewright.roster.date_lines import is_a_day_in_figures
-from namewright.roster.known import is_given, is_known, opens_with_given
+from namewright.roster.known import is_double, is_given, is_known, opens_with_given
 from namewright.roster.numbers import behind_a_date, take_numbers
 from namewright.roster.vocabulary import (
     ANY_DAYS,
@@ -186,7 +186,8 @@ def _cut_remark(text: str, found: Reading, notes: list[Message]) -> tuple[str, R
     label = before.replace(",", " ").split()[-1]
     if dash == ":" and " " in before and is_word_about(label):  # Mom: Jo
         before, after = before[: before.rindex(label)].rstrip(" ,"), f"{label}: {after}"
-    if dash in _HYPHENS and _is_second_half(before, after) and fold(after.split()[0]) not in ANY_DAYS:
+    spaced = match[0].startswith(" ") and match[0].endswith(" ")
+    if dash in _HYPHENS and _is_second_half(before, after, spaced=spaced):
         notes.append(message("roster.joined", name=f"{before}-{after}"))
         return f"{before}-{after}", found
     if not any(map(is_letter, "".join(take_numbers(before, []).split()))):  # May 12: Mia
@@ -209,9 +210,14 @@ def heads_a_name(before: str, after: str) -> bool:
     return any(map(str.isdigit, before)) or not any(map(is_given, words))
 
 
-def _is_second_half(before: str, after: str) -> bool:
-    """Say whether ``after`` goes on with a name of one word that ends in a hyphen with spaces about it."""
+def _is_second_half(before: str, after: str, *, spaced: bool) -> bool:
+    """Say whether ``after`` goes on with a name of one word that ends in a hyphen with a space beside it.
+
+    With spaces on both sides it parts two names, but for a known pair.
+    """
     if " " in before or not opens_with_given(after) or is_a_day_in_figures(after):
+        return False
+    if fold(after.split()[0]) in ANY_DAYS or (spaced and not is_double(before, after.split()[0])):
         return False
     return not _is_remark(before, after)
 

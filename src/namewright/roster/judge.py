@@ -18,6 +18,7 @@ from namewright.roster.capitals import is_titled
 from namewright.roster.care_words import CARE
 from namewright.roster.columns import stray_cells
 from namewright.roster.commas import comma_tells, family_first_by_comma
+from namewright.roster.dashed import has_family_before_dash
 from namewright.roster.dictated import told_aloud
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.header_words import HEADER_WORDS, SOLO_HEADERS
@@ -30,7 +31,7 @@ from namewright.roster.name_order import Habits, Order, are_surely_given_first, 
 from namewright.roster.names_in_text import Children, bare_word
 from namewright.roster.remarks import has_a_remark, remarks_by_comma, says_the_same_by_comma, with_remarks
 from namewright.roster.sentences import speaks_of_several, told_in_a_sentence
-from namewright.roster.several import ARROW, Several, are_groups, several_in
+from namewright.roster.several import ARROW, DASH, Several, are_groups, several_in
 from namewright.roster.shares import share
 from namewright.roster.vocabulary import AND, STATES, fold
 from namewright.roster.within import behind_a_sign, behind_a_word, behind_an_adult, leads_to_names, named_behind_a_day
@@ -133,6 +134,8 @@ class Judge:
         if (day := named_behind_a_day(bare := strip_numbering(text))) and not NAME_LABEL.match(text):
             sure = day.are_known() and (len(day.parts) > 1 or " " in day.parts[0])  # Bus: Robin may be the bus
             return Several(day.parts, sure, f"{day.before.rstrip(' :')}:")
+        if has_family_before_dash(bare):
+            return Several(tuple(DASH.split(bare)), False)
         if self._families and (two := _two_given(bare)):
             return Several(two, False)
         if (led := behind_an_adult(bare)) and not NAME_LABEL.match(text):

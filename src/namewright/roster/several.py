@@ -34,7 +34,7 @@ from namewright.store import keeps_names
 
 _SIGNS = pattern(rf"\s*[;/&+|•·]\s*|\s+(?:{AND})\s+")
 _AND_FAMILY = pattern(r"\s(?:y|e)\s+([^\s,;/]+)")
-_DASH = pattern(r"\s+[-–—]\s+")
+DASH = pattern(r"\s+[-–—]\s+")
 _LABEL = pattern(r"([^:,;/&]{2,30}):\s+(?=\S)", needs=":")
 _LONG_LABEL = pattern(r"([^:;/&]{2,60}):\s+(?=\S)", needs=":")
 _BRACKETED_LABEL = pattern(r"([^:,;&+()]{2,40}\([^()]*\))\s+(?=[^\W\d_])", needs="(")
@@ -353,10 +353,10 @@ def _two_by_comma(one: str, two: str, *, alone: bool) -> Several | None:
 
 def _by_dash(text: str, masked: str) -> Several | None:
     """``Bo - Al`` may be two children; ``Mary - Kate`` is one name, and what is no name is a remark."""
-    parts = [part.strip() for part in (text[start:end] for start, end in _spans(masked, _DASH)) if part.strip()]
+    parts = [part.strip() for part in (text[start:end] for start, end in _spans(masked, DASH)) if part.strip()]
     if len(parts) < 2 or not all(map(may_be_a_name, parts)):
         return None
-    words = [part.split() for part in parts]
+    words = [BRACKETS.sub(" ", part).split() for part in parts]
     if is_double(words[0][-1], words[1][0]) or (parts[-1].islower() and not parts[0].islower()):
         return None
     if len(parts[-1]) <= _SIZE and is_abbreviation(parts[-1], parts[0]):  # Mira – S

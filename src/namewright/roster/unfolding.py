@@ -29,6 +29,7 @@ from namewright.roster.columns import DELIMITERS, WIDE_SPACE, Row, Table, join_c
 from namewright.roster.corrected import from_corrections
 from namewright.roster.counted import from_counted
 from namewright.roster.cut_short import plain_spellings
+from namewright.roster.dashed import from_dashed_families
 from namewright.roster.dated import from_dated_lines
 from namewright.roster.day_plans import from_a_day_plan
 from namewright.roster.dictated import from_a_telling
@@ -93,7 +94,7 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
     found, pages = without_form_letters(typed)
     found, below = without_said_below(_from_pages(found))
     found, days = without_days_below(found)
-    found = from_counted(from_birthdays(from_corrections(found)))
+    found = from_dashed_families(from_counted(from_birthdays(from_corrections(found))))
     found, day = from_a_day_plan(found)
     found, told = _without_asides(from_a_telling(found))
     asides = sorted([*inside, *pages, *below, *days, *day, *told], key=lambda aside: aside.line.origin)

@@ -33,6 +33,7 @@ from namewright.web.list_ways import (
     of_its_own,
     other_parts,
     split,
+    with_family_first,
     written_out,
 )
 
@@ -99,7 +100,9 @@ def _of_left_out(report: LineReport, keys: set[str]) -> Question:
         parts = parted(report.text)
         two = len(parts) == 2
         one = as_one(report.text)
-        ways = [*([split(parts)] if len(parts) > 1 else []), *([one] if two and one else []), fine("drop")]
+        turned = with_family_first(report.text) if two else None
+        ways = [*([split(parts)] if len(parts) > 1 else []), *([turned] if turned else []),
+                *([one] if two and one else []), fine("drop")]
         return Question(report, Asked.TWO if two else Asked.SEVERAL, message("web.list.asks_several", count=len(parts)),
                         tuple(ways))
     if keys & {"roster.long_cell", "roster.long_name"}:

@@ -18,8 +18,9 @@ from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
 from namewright.roster.children import Child, LineReport
 from namewright.roster.columns import DELIMITERS, join_cells, split_cells
+from namewright.roster.commas import BRACKETS
 from namewright.roster.cut_short import may_stand_for
-from namewright.roster.known import lean, opens_with_given
+from namewright.roster.known import is_family, lean, opens_with_given
 from namewright.roster.vocabulary import fold
 
 AS_KNOWN = "web.list.spelled"
@@ -35,6 +36,7 @@ _CELLS = pattern(r"[\t;|]|\s{2,}")
 _MOST_PARTS = 2
 _BETWEEN = pattern(r"\s(?:[-–—=]|[-=]*>|→)\s|:\s")
 """Signs that part a child from another, or a label from names: no name goes over one."""
+_DASHES = frozenset("-–—")
 ANYBODY = Promise("")
 """That there will be one child, whoever."""
 _IS_CHILD = message("web.list.way_child")
@@ -103,6 +105,19 @@ def as_one(text: str) -> Way | None:
     given, _, family = words.rpartition(" ")
     return Way("one", message("web.list.way_one", name=words), ((words,), (f"{family}, {given}",), (f"Name: {words}",)),
                (ANYBODY,))
+
+
+def with_family_first(text: str) -> Way | None:
+    """Take two names about a dash as one child’s, where the first may be the family’s: ``Ricci - Giulia``."""
+    whole = BRACKETS.sub(" ", strip_numbering(text)).strip()
+    sign = _BETWEEN.search(whole)
+    family, given = (whole[: sign.start()].strip(), whole[sign.end() :].strip()) if sign else ("", "")
+    if not sign or sign[0].strip() not in _DASHES or not family or not is_family(family.split()[-1]) or (
+            not opens_with_given(given) or _BETWEEN.search(given) or COMMAS.search(given)):
+        return None
+    return Way("turn", message("web.list.way_one", name=f"{given} {family}"),
+               ((f"{family}, {given}",), (f"{given} {family}",), (f"Name: {given} {family}",)),
+               (Promise(given, family),))
 
 
 def _first_of(name: str) -> Way:
