@@ -15,6 +15,7 @@ from namewright.roster.vocabulary import AND_WORDS
 
 _WORDS = "|".join(sorted(AND_WORDS))
 COMMAS = pattern(rf"\s*[,，、]\s*(?:(?:{_WORDS}|&)\s+)?|\s*[;/&+|•·]\s*|\s+(?:{_WORDS})\s+")
+_APART = pattern(r"\s[-–—=]\s|\s*(?:→|⇒|->|=>)\s*")
 _AND = pattern(rf"\s*[&+/]\s*|\s+(?:{_WORDS})\s+")
 
 
@@ -38,7 +39,8 @@ def parted(text: str) -> tuple[Promise, ...]:
     if shared := shared_family(whole):
         return shared
     found = several_in(whole, family_first=False, alone=True)
-    names = found.parts if found else tuple(part for part in COMMAS.split(whole) if any(map(is_letter, part)))
+    parts = found.parts if found else COMMAS.split(whole)
+    names = tuple(name for part in parts for name in _APART.split(part) if any(map(is_letter, name)))
     words = [bare for name in names if (bare := BRACKETS.sub(" ", name).split())]
     lone = len(words) > 1 and len(words[-1]) > 1 and all(len(each) == 1 for each in words[:-1])
     if lone and (_AND.search(whole) or len(words[-1][-1].strip(".")) > 1):  # of Marlo - Jasper K. only one has a K

@@ -13,7 +13,7 @@ from namewright.roster.heading_words import CHILDREN, LISTS, OUR
 from namewright.roster.known import is_given
 from namewright.roster.vocabulary import NAME_ROLES, Role, fold, word_set
 
-_BETWEEN = pattern(r"[\s/()\[\],.:’'–—-]+")
+BETWEEN = pattern(r"[\s/()\[\],.:’'–—-]+")
 _BUDDIES = word_set("""
     buddy, buddies, mentor, mentors, mentora, mentores, mentorin, parrain, marraine, parrains, marraines, padrino,
     madrina, padrinos, madrinas, padrini, madrine, padrinho, madrinha, padrinhos, madrinhas, pate, patin, paten,
@@ -36,13 +36,18 @@ def with_buddies(titles: Sequence[str], known: Sequence[Role | None]) -> list[Ro
 
 def _words(title: str) -> frozenset[str]:
     """Return the words of a title; none of what opens with a given name and may be a child: ``Emma Kind``."""
-    first, *rest = [word for word in _BETWEEN.split(fold(title)) if word] or [""]
+    first, *rest = [word for word in BETWEEN.split(fold(title)) if word] or [""]
     named = rest and is_given(first) and not _of_buddies(frozenset((first,))) and first not in CHILD_WORDS | OUR
     return frozenset() if named else frozenset((first, *rest))
 
 
+def is_of_buddies(word: str) -> bool:
+    """Say whether a folded word is of those who look after younger children."""
+    return word in _BUDDIES or word.endswith(_ENDINGS)
+
+
 def _of_buddies(words: frozenset[str]) -> bool:
-    return not _BUDDIES.isdisjoint(words) or any(word.endswith(_ENDINGS) for word in words)
+    return any(map(is_of_buddies, words))
 
 
 def _of_the_class(words: frozenset[str]) -> bool:

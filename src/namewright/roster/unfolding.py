@@ -22,6 +22,7 @@ from namewright.roster.address_lines import from_address_labels
 from namewright.roster.alike import from_a_program, without_counts, without_shared
 from namewright.roster.beside import strip_numbering
 from namewright.roster.birthdays import from_birthdays, without_days_below
+from namewright.roster.buddy_lists import from_buddy_lists
 from namewright.roster.cell_lines import from_cell_lines
 from namewright.roster.chats import from_a_chat
 from namewright.roster.child_columns import doubted, from_child_columns
@@ -60,6 +61,7 @@ from namewright.roster.said_below import without_said_below
 from namewright.roster.seats import from_seats
 from namewright.roster.several import several_in_group
 from namewright.roster.shouted import without_shouted
+from namewright.roster.siblings import from_siblings
 from namewright.roster.signed import signed_lines
 from namewright.roster.stacked import from_stacked_columns
 from namewright.roster.titles_above import titles_above
@@ -95,9 +97,10 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
     found, below = without_said_below(_from_pages(found))
     found, days = without_days_below(found)
     found = from_dashed_families(from_counted(from_birthdays(from_corrections(found))))
+    found, pairs = from_buddy_lists(from_siblings(found))
     found, day = from_a_day_plan(found)
     found, told = _without_asides(from_a_telling(found))
-    asides = sorted([*inside, *pages, *below, *days, *day, *told], key=lambda aside: aside.line.origin)
+    asides = sorted([*inside, *pages, *below, *days, *pairs, *day, *told], key=lambda aside: aside.line.origin)
     found = _put_in_lines(found, columns)
     table = _laid_out(found)
     found, doubtful = _titles_told(found, table)

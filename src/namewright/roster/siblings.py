@@ -1,0 +1,101 @@
+"""Twins and others of one family told in a line: ``The Solano twins Rafi & Luz`` are Rafi Solano and Luz Solano.
+
+A word for them stands before the names or behind them, with the family’s name beside it. Out of scope: a name that all
+of a line share by standing behind the last (``several``), and what is said of a child (``Mia (brother Leo)``). Pure.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Sequence
+
+from namewright.named_tuples import NamedTuple
+from namewright.names.particles import PARTICLES
+from namewright.patterns import pattern
+from namewright.roster.beside import is_word_about, strip_numbering
+from namewright.roster.capitals import is_titled
+from namewright.roster.heading_words import ARTICLES
+from namewright.roster.known import is_given, lean
+from namewright.roster.pasted import Line
+from namewright.roster.several import may_be_a_name
+from namewright.roster.vocabulary import AND, fold
+
+_TWINS = ("twins|triplets|zwillinge|drillinge|gemel[oa]s|melliz[oa]s|trilliz[oa]s|jumeaux|jumelles|tripl[ée]s|"
+          "gemell[ie]|trigemini|g[ée]me[oa]s|trig[ée]me[oa]s")
+_SIBLINGS = (rf"(?:{_TWINS}|siblings|brothers|sisters|geschwister|br[üu]der|schwestern|herman[oa]s|fr[èe]res|"
+             "s(?:oe|œ)urs|fratelli|sorelle|irm[ãa][os]s?)")
+_THE = r"(?:(?:the|die|l[oae]s|[ie]l?|gli|[oa]s|nos|our|unsere)\s+)?"
+_FAMILY = r"(?P<family>[^\W\d_][^\d,;:&+/()\[\]]{1,40}?)"
+_NAMED = r"(?P<names>[^\W\d_][^\d:()\[\]]*?)"
+_SIGN = r"\s*[,:(\[–—-]\s*"
+_FORMS = [pattern(form, re.IGNORECASE) for form in (
+    rf"{_THE}{_FAMILY}[\s-]+{_SIBLINGS}(?:{_SIGN}|\s+){_NAMED}[)\].!]*",  # The Solano twins Rafi & Luz
+    rf"{_THE}{_SIBLINGS}\s+{_FAMILY}{_SIGN}{_NAMED}[)\].!]*",  # Los gemelos Solano: Rafi y Luz
+    rf"{_NAMED}{_SIGN}{_THE}{_FAMILY}[\s-]+{_SIBLINGS}[)\].!]*",  # Rafi & Luz (the Solano twins)
+    rf"{_NAMED}{_SIGN}{_THE}{_SIBLINGS}\s+{_FAMILY}[)\].!]*",
+    rf"{_THE}{_SIBLINGS}\s+{_NAMED}[.!]*",  # Les jumeaux Solano Rafi et Luz
+)]
+_WORD = pattern(rf"\b{_SIBLINGS}\b", re.IGNORECASE)
+_ONLY_TWINS = pattern(rf"{_THE}(?:{_TWINS})\s", re.IGNORECASE)
+_PARTS = pattern(rf"\s*[,;&+/]\s*(?:(?:{AND}|&)\s+)?|\s+(?:{AND})\s+")
+_FEWEST, _MOST = 2, 4  # children
+_MOST_WORDS = 3  # of the family’s name
+_LONGEST = 120
+
+
+class _Family(NamedTuple):
+    """The name of a family and the given names of its children."""
+
+    name: str
+    children: tuple[str, ...]
+
+
+def from_siblings(lines: Sequence[Line]) -> list[Line]:
+    """Return the lines with one for each child of a family that is told so, the family’s name with it."""
+    found = {at: family for at, line in enumerate(lines) if len(line.text) <= _LONGEST and _WORD.search(line.text)
+             and (family := _family(strip_numbering(line.text)))}
+    by_comma = 2 * sum("," in line.text for at, line in enumerate(lines) if at not in found) > len(lines)
+    return [each for at, line in enumerate(lines) for each in (
+        _apart(line, found[at], by_comma=by_comma) if at in found else (line,))]
+
+
+def _apart(line: Line, family: _Family, *, by_comma: bool) -> Iterator[Line]:
+    for child in family.children:
+        whole = f"{family.name}, {child}" if by_comma else f"{child} {family.name}"
+        yield line.part(whole if family.name else child)
+
+
+def _family(text: str) -> _Family | None:
+    """Return the children of one family where a line tells them so, None where it tells something else."""
+    for form in _FORMS:
+        if match := form.fullmatch(text):
+            parts = match.groupdict()
+            found = _checked(parts["family"], parts["names"]) if "family" in parts else _unparted(text, parts["names"])
+            if found:
+                return found
+    return None
+
+
+def _checked(family: str, names: str) -> _Family | None:
+    words = [word for word in family.split() if fold(word) not in PARTICLES]
+    titled = is_titled(family) and 0 < len(words) <= _MOST_WORDS and not any(map(is_word_about, words))
+    titled = titled and not lean(words[0]) > 0 and ARTICLES.isdisjoint(map(fold, words))  # Mia Vost, brothers Leo & Bo
+    children = tuple(part.strip() for part in _PARTS.split(names))
+    return _Family(family, children) if titled and _are_children(children) else None
+
+
+def _unparted(text: str, names: str) -> _Family | None:
+    """Return the children behind a word for them, where the family’s name, or none, stands before the first."""
+    first, *others = _PARTS.split(names)
+    family, _, given = first.strip().rpartition(" ")
+    if family:
+        return _checked(family, ", ".join((given, *others))) if not is_given(family) or is_given(given) else None
+    children = tuple(part.strip() for part in (given, *others))
+    return _Family("", children) if _ONLY_TWINS.match(text) and _are_children(children) else None
+
+
+def _are_children(names: Sequence[str]) -> bool:
+    """Say whether names may be those of a few children, one word each and most of them known."""
+    known = sum(map(is_given, names))
+    return _FEWEST <= len(names) <= _MOST and 2 * known >= len(names) and all(
+        " " not in name and may_be_a_name(name) and is_titled(name) for name in names)
