@@ -537,3 +537,15 @@ def test_children_stay_together_when_another_joins(settled: Visitor, class_file:
     settled.keep(MESSY + "Wenna Praske\n")
     after = {one.label: one.placed.group for one in _members(settled)}
     assert {label: after[label] for label in before} == {label: 3 - (group or 0) for label, group in before.items()}
+
+
+def test_a_name_typed_for_a_sentence_is_the_child(visitor: Visitor) -> None:
+    """A line that says more than a name asks for the name; what it says is nobody’s."""
+    typed = "Mirel Vost\nKatla Dolt\nKirrin Brane\nWenna Praske\nPlease send the reading folder home"
+    page = list_shown(visitor, typed)
+    field, value = re.search(r'name="(as-\w+)"', page)[1], re.search(r'value="(\w+\.typed)"', page)[1]
+    assert "The child’s name" in unescape(page)
+    visitor.post("/class/list/read?part=lines", {"based": visitor.based(), "practise": "given", "do": value,
+                                                 field: " Ottilka  Tamsel "})
+    assert list_typed(visitor).splitlines()[-1] == "Ottilka Tamsel"
+    assert "5 children were found." in visitor.get("/class/list").text

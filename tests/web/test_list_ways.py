@@ -10,7 +10,7 @@ from namewright.roster.parsing import read_roster
 from namewright.settings import NamePart
 from namewright.web.list_questions import ways_on
 from namewright.web.list_reading import Reading, read
-from namewright.web.list_ways import after_all, as_one, written
+from namewright.web.list_ways import after_all, as_one, typed_name, written
 
 pytestmark = pytest.mark.usefixtures("at_the_desk")
 
@@ -80,5 +80,28 @@ def test_a_remark_with_a_comma_is_never_turned_into_a_family_name() -> None:
     line = "(and Wren, starts in October - not on the office list yet)"
     report = read_roster("\n".join((*OTHERS, line))).lines[-1]
     assert report.outcome is Outcome.LEFT_OUT
-    way = after_all(report)
-    assert not any(text.startswith("Wren,") for (text,) in way.tries)
+    assert not any(text.startswith("Wren,") for way in after_all(report) for (text,) in way.tries)
+
+
+SAID = [
+    ("Please call Mrs. Vale about Ottilie Keller", [("Ottilie", "Keller", "Ottilie")]),
+    ("Heute hat Frieda wieder Geburtstag", [("Frieda", "", "Frieda")]),
+    ("Zoé mange chez sa mamie le mardi, merci", [("Zoé", "", "Zoé")]),
+]
+
+
+@pytest.mark.parametrize(("line", "children"), SAID)
+def test_of_a_sentence_only_the_name_in_it_is_a_child(line: str, children: list[tuple[str, str, str]]) -> None:
+    """The whole sentence is nobody’s name, so no press makes it one."""
+    reading = listed(line)
+    assert press(reading, "child1") == children
+    assert not any(way.key == "child" for way in ways_on(reading.lines, len(reading.lines) - 1, None))
+
+
+def test_where_a_sentence_names_nobody_known_the_name_is_typed() -> None:
+    reading = listed("Reading buddies with the graders of Mr. Vale")
+    at = len(reading.lines) - 1
+    assert {way.offered for way in ways_on(reading.lines, at, None) if way.key == "typed"} == {""}
+    text = written(reading.lines, at, typed_name("  Xobrel   Vost "), lambda tried: read(tried, NamePart.GIVEN).lines)
+    assert text is not None
+    assert text.splitlines()[-1] == "Xobrel Vost"

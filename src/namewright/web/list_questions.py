@@ -17,9 +17,11 @@ from namewright.classbook.enrol import NEW, Recognised
 from namewright.classbook.parting import Promise, parted, ways_to_write
 from namewright.classbook.who import Known
 from namewright.message import Field, Message, message
+from namewright.names.casing import begins_small
 from namewright.roster.beside import is_of_care, is_state
 from namewright.roster.children import Child, LineReport, Outcome
 from namewright.roster.rows import TWO_CHILDREN
+from namewright.roster.said import is_said
 from namewright.web.list_spelling import latin
 from namewright.web.list_ways import (
     KEEPS,
@@ -96,8 +98,8 @@ def question(report: LineReport, before: Sequence[LineReport], cannot_draw: Mess
 
 
 def _of_left_out(report: LineReport, keys: set[str]) -> Question:
-    if keys & _MANY:
-        parts = parted(report.text)
+    parts = parted(report.text) if keys & _MANY else ()
+    if parts and not (is_said(report.text) and all(begins_small(one.given) for one in parts)):
         two = len(parts) == 2
         one = as_one(report.text)
         turned = with_family_first(report.text) if two else None
@@ -110,7 +112,7 @@ def _of_left_out(report: LineReport, keys: set[str]) -> Question:
     if cut := next((note for note in report.notes if note.key == "roster.cut_short"), None):
         return Question(report, Asked.CALLED, cut, (*written_out(report.text, str(cut["typed"])), fine("drop")))
     yes = after_all(report, message("web.list.way_yes"))
-    return Question(report, Asked.CHILD, message("web.list.asks_child"), (fine("drop"), yes))
+    return Question(report, Asked.CHILD, message("web.list.asks_child"), (fine("drop"), *yes))
 
 
 def _shares_family(report: LineReport, before: Sequence[LineReport]) -> Question | None:
@@ -237,7 +239,7 @@ def _ways_of(report: LineReport, cannot_draw: Message | None, span: int) -> tupl
     if report.outcome is Outcome.FURTHER and report.child:
         return (of_its_own(report.text, report.child),)
     if report.outcome in (Outcome.HEADING, Outcome.LEFT_OUT) and not keys & _NO_NAME_AT_ALL:
-        return (after_all(report),)
+        return after_all(report)
     if report.child is None or not report.opens_child:
         return ()
     if cannot_draw:

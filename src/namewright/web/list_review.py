@@ -44,7 +44,7 @@ from namewright.web.list_questions import ways_on
 from namewright.web.list_reading import Reading, read
 from namewright.web.list_same import keeps, meant, with_answer
 from namewright.web.list_spelling import spelled
-from namewright.web.list_ways import KEEPS, MEANT, mark, written
+from namewright.web.list_ways import KEEPS, MEANT, mark, typed_name, written
 from namewright.web.screen_language import language_of
 from namewright.wording import FIRST, languages, wording
 
@@ -167,8 +167,8 @@ def _answered(now: Draft, pressed: str) -> _Seen:
         return _stepped(replace(now, settled=said | ({keeps(which)} if key.startswith(KEEPS) else set())))
     if way.settles:
         return _stepped(replace(now, settled=now.settled | {meant(which) if key == MEANT else which}))
-    if way.offered is not None and line.child and typed.strip():
-        way = spelled(line, line.child, typed)
+    if way.offered is not None and typed.strip():
+        way = spelled(line, line.child, typed) if line.child else typed_name(typed)
     text = written(reading.lines, at, way, lambda tried: _lines_of(tried, now.part))
     if text is None:
         return _Seen(now, (message("web.list.not_written", words=line.text.strip()),))

@@ -21,6 +21,7 @@ from namewright.roster.columns import DELIMITERS, join_cells, split_cells
 from namewright.roster.commas import BRACKETS
 from namewright.roster.cut_short import may_stand_for
 from namewright.roster.known import is_family, lean, opens_with_given
+from namewright.roster.said import is_said, names_said
 from namewright.roster.vocabulary import fold
 
 AS_KNOWN = "web.list.spelled"
@@ -127,12 +128,26 @@ def _first_of(name: str) -> Way:
 # --- who may be a child, and a name that may be read otherwise -----------------------------------------
 
 
-def after_all(report: LineReport, said: Message = _IS_CHILD) -> Way:
-    """Write a line that was passed over so that it is read as a child."""
+def after_all(report: LineReport, said: Message = _IS_CHILD) -> tuple[Way, ...]:
+    """Write a line that was passed over so that it is read as a child; of a sentence only a name in it can be one."""
     words = strip_numbering(report.text).strip(" \t.,:;!?-–—").split()
     name = " ".join(words)
+    if is_said(name):
+        named = (_named(f"child{number}", *parts) for number, parts in enumerate(names_said(name), 1))
+        return (*named, Way("typed", message("web.list.way_typed"), offered=""))
     turned = [(f"{' '.join(words[1:])}, {words[0]}",)] if len(words) > 1 and "," not in name else []
-    return Way("child", said, ((f"Name: {name}",), *turned, (f"“{name}”",)), (ANYBODY,))
+    return (Way("child", said, ((f"Name: {name}",), *turned, (f"“{name}”",)), (ANYBODY,)),)
+
+
+def _named(key: str, given: str, family: str) -> Way:
+    name = f"{given} {family}".strip()
+    return Way(key, message("web.list.way_one", name=name), ((name,), (f"Name: {name}",)), (Promise(given, family),))
+
+
+def typed_name(typed: str) -> Way:
+    """Write the name that somebody typed in place of a line that says more."""
+    name = " ".join(typed.split())
+    return Way("typed", message("web.list.way_typed"), ((name,), (f"Name: {name}",)), (ANYBODY,))
 
 
 def of_its_own(text: str, child: Child) -> Way:
