@@ -18,6 +18,7 @@ GIVEN = [
     ("MaryKate", "MaryKate", "mixed case inside"),
     ("Mary kate", "Mary kate", "mixed over two words is mixed"),
     ("McKENNA", "McKenna", "capitals behind a small c are capitals"),
+    ("MC NALLY", "MC Nally", "two capitals before a name are initials, in a given name"),
     ("MCKENNA", "McKenna", "Mc is always followed by a capital"),
     ("MACKENZIE", "Mackenzie", "Mac is not: both spellings are right"),
     ("MARY-KATE", "Mary-Kate", "each part after a hyphen"),
@@ -48,6 +49,7 @@ GIVEN = [
     ("安娜", "安娜", "a script without case"),
 ]
 FAMILY = [
+    ("MC NALLY", "Mc Nally", "its opening stands apart, as it was typed"),
     ("DE LA CRUZ", "de la Cruz", "leading particles are small"),
     ("VAN DER BERG", "van der Berg", "Dutch particles"),
     ("'T HART", "'t Hart", "the Dutch article"),

@@ -124,3 +124,27 @@ def test_a_word_about_a_child_behind_its_given_name_hides_no_given_name() -> Non
 @pytest.mark.parametrize("typed", ["Xobrelu, logopeda martes", "Xobrelu, necesita ayuda", "Xobrelu, zwembad"])
 def test_small_words_behind_a_name_on_no_list_are_a_remark(typed: str) -> None:
     assert read_name(typed)[:2] == ("Xobrelu", "")
+
+
+PARTED = [
+    ("MC NALLY RAFI", "SMITH JOHN", "Mc Nally"), ("O BRIEN RAFI", "SMITH JOHN", "O Brien"),
+    ("DE LA CRUZ RAFI", "SMITH JOHN", "de la Cruz"), ("VAN DER MEER RAFI", "SMITH JOHN", "van der Meer"),
+    ("RAFI MC NALLY", "JOHN SMITH", "Mc Nally"), ("RAFI O BRIEN", "JOHN SMITH", "O Brien"),
+    ("Rafi O Brien", "John Smith", "O Brien"), ("Rafi D Angelo", "John Smith", "D Angelo"),
+    ("rafi mc nally", "john smith", "Mc Nally"), ("Rafi O BRIEN", "John SMITH", "O Brien"),
+    ("O BRIEN, RAFI", "SMITH, JOHN", "O Brien"), ("MC NALLY, RAFI", "SMITH, JOHN", "Mc Nally"),
+]
+
+
+@pytest.mark.parametrize(("line", "other", "family"), PARTED)
+def test_a_family_name_typed_in_two_words_is_one(line: str, other: str, family: str) -> None:
+    """What opens it is neither a given name nor a middle one, and it is written as it is elsewhere."""
+    others = [other, other.replace("SMITH", "JONES").replace("JOHN", "ANNA").replace("Smith", "Jones")
+              .replace("John", "Anna")]
+    children = read_roster("\n".join((line, *others))).children
+    assert (children[0].practice, children[0].family) == ("Rafi", family)
+
+
+def test_an_initial_before_another_family_name_stays_one() -> None:
+    children = read_roster("Rafi O Vost\nMC Tarn\nJohn Smith").children
+    assert [(child.given, child.family) for child in children] == [("Rafi", "Vost"), ("MC", "Tarn"), ("John", "Smith")]

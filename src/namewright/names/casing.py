@@ -7,7 +7,8 @@ The rules, all common practice among English and Spanish writers:
 
 - each word and each part after a hyphen opens with a capital; particles of a family name
   are small (de la Cruz);
-- ``Mc`` is followed by a capital, unless the name is said to be of a language that has no such names (Mciszewski);
+- ``Mc`` is followed by a capital (``Mc Nally`` stays apart), unless the name is said to be of a language that has no
+  such names (Mciszewski);
   ``Mac`` is not, because Mackenzie and MacKenzie are both right;
 - after an apostrophe comes a capital behind a short opening (O'Neil, D'Angelo) or before a consonant
   (Ja'Marcus), and a small letter otherwise (Keali'i); the ʻokina has no case and is no apostrophe;
@@ -67,6 +68,8 @@ def mend_case(name: str, *, family: bool = False, language: str = "") -> str:
         opens = index == 0 and not family
         if len(words) > index + 1 and not opens and _lower(word, turkish) in small:
             mended.append(_lower(word, turkish))
+        elif len(words) > index + 1 and not opens and word.casefold() == "mc" and language in _WITH_MC:
+            mended.append("Mc")
         else:
             mended.append(_mend_word(word, turkish, language, alone=len(words) == 1))
     return str(unicodedata2.normalize("NFC", _by_language(" ".join(mended), language)))

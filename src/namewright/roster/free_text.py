@@ -31,7 +31,16 @@ from namewright.roster.beside import Reading, is_abbreviation, is_word_about, st
 from namewright.roster.care_words import CARE
 from namewright.roster.cut_short import written_out
 from namewright.roster.heading_words import PLACES
-from namewright.roster.known import are_iberian, is_given, is_iberian, is_known, is_pair, lean, opens_with_given
+from namewright.roster.known import (
+    are_iberian,
+    is_given,
+    is_iberian,
+    is_known,
+    is_pair,
+    lean,
+    opens_with_given,
+    with_openings,
+)
 from namewright.roster.name_order import (
     UNSAID,
     Habits,
@@ -227,6 +236,7 @@ def _is_clear(family: str, given: str, habits: Habits) -> bool:
 
 def _split_words(words: list[str], order: Order, least: int = 1) -> Reading:
     """Split a name without a comma; so many words at least are given names."""
+    words = with_openings(words) if len(words) > 2 else words  # of two the first may be a given name: MC Donald
     if len(words) == 1:
         return Reading(words[0])
     tail = [_suffix(words.pop())] if len(words) > 1 and fold(words[-1]) in SUFFIXES else []

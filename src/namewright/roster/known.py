@@ -5,7 +5,7 @@ The lists decide between two readings of a line that both could be; no name is r
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from functools import cache
 from pathlib import Path
 
@@ -16,6 +16,7 @@ from namewright.store import Made, keeps_names
 
 _HYPHENS = pattern("[-‐‑]")
 _SHORTEST_FAMILY = 6  # letters of one that is told by its ending
+_OPENINGS = frozenset(("mc", "mac", "o", "d"))
 _FAMILY_ENDINGS = (
     "ski", "sky", "cki", "skaya", "ova", "ov", "enko", "wicz", "vich", "vic", "czyk", "escu", "eanu", "oglu", "shvili",
     "adze", "idze", "opoulos", "opoulou", "aitis", "auskas", "nen", "sen", "sson", "nson", "strom", "gren", "lund",
@@ -49,6 +50,17 @@ def opens_with_given(text: str) -> bool:
 def is_family(word: str) -> bool:
     """Say whether a word is known as a family name, be it a given name too."""
     return lean(word) < 0 or any(_on("either", each) for each in _forms(word))
+
+
+def with_openings(words: Sequence[str]) -> list[str]:
+    """Return the words of a name with each opening of a known family name and what follows it as one: ``MC NALLY``."""
+    found: list[str] = []
+    for word in words:
+        if found and fold(found[-1]) in _OPENINGS and is_family(f"{found[-1]}{word}"):
+            found[-1] = f"{found[-1]} {word}"
+        else:
+            found.append(word)
+    return found
 
 
 def is_given_alone(word: str) -> bool:
@@ -128,10 +140,10 @@ def _on(part: str, word: str) -> bool:
 @keeps_names(2048)
 def _forms_of(folded: str) -> tuple[str, ...]:
     halves = _HYPHENS.split(folded)
-    plain = folded.replace("'", "").replace("’", "")
+    plain = folded.replace("'", "").replace("’", "").replace(" ", "")
     return tuple(dict.fromkeys((folded, plain, halves[0]) if len(halves) < 2 else (folded, plain, *halves)))
 
 
 def _forms(word: str) -> tuple[str, ...]:
-    """Return a word folded, then without an apostrophe, then its halves about a hyphen."""
+    """Return a word folded, then without an apostrophe or a space (``O Brien``), then its halves about a hyphen."""
     return _forms_of(fold(word))
