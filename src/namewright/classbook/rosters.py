@@ -110,7 +110,7 @@ def take_roster(db: sqlite3.Connection, text: str, part: NamePart, by: By,
     as_known = _as_known(found, known, said)
     kept, lines = (text, [one.line for one in roster.children]) if whole or as_it_is else needed(
         text, roster, part, names_in, words, as_known)
-    _keep(db, kept, by._replace(when=at), after_roster, whole=whole)
+    _keep(db, kept, by.who, at, after_roster, whole=whole)
     by_given = roster.children if part is not NamePart.FAMILY else tuple(
         map(as_known, read_roster(text, LIST, NamePart.GIVEN, names_in=names_in).children))
     also = _also(roster.children, found, known, answers)
@@ -119,8 +119,8 @@ def take_roster(db: sqlite3.Connection, text: str, part: NamePart, by: By,
     return _enrolled(db, roster, rows, at, known, found, same, typed, joins=joins)
 
 
-def _keep(db: sqlite3.Connection, text: str, by: By, after_roster: int | None, *, whole: bool) -> None:
-    """Keep a text in place of the newest roster, unless it says the same.
+def _keep(db: sqlite3.Connection, text: str, who: str, at: str, after_roster: int | None, *, whole: bool) -> None:
+    """Keep a text in place of the newest roster, unless it says the same; ``at`` is a moment that was checked.
 
     Raises ClassbookError where the newest is another than ``after_roster``, and for a ``who`` that is too long.
     """
@@ -131,7 +131,7 @@ def _keep(db: sqlite3.Connection, text: str, by: By, after_roster: int | None, *
         raise ClassbookError(_MEANWHILE)
     db.execute("DELETE FROM rosters")
     db.execute("INSERT INTO rosters (text, who, at, whole) VALUES (?, ?, ?, ?)",
-               (text, checked_text(by.who, MAX_WHO, "long_who"), checked_moment(by.when), whole))
+               (text, checked_text(who, MAX_WHO, "long_who"), at, whole))
 
 
 def everyone(db: sqlite3.Connection) -> list[Known]:
