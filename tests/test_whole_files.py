@@ -11,7 +11,7 @@ from pathlib import Path
 
 import pytest
 
-from namewright.whole_files import whole_file
+from namewright.whole_files import folder_for_files, whole_file
 
 
 def test_a_file_appears_when_it_is_whole(tmp_path: Path) -> None:
@@ -94,3 +94,16 @@ def test_a_pipe_that_looks_like_a_leftover_is_not_waited_for(tmp_path: Path) -> 
            "clear(Path(sys.argv[1]))"
     subprocess.run([sys.executable, "-c", code, str(tmp_path)], check=True, timeout=20)
     assert (tmp_path / ".namewright-pipe").is_fifo()
+
+
+def test_a_new_folder_stays_only_if_something_came_into_it(tmp_path: Path) -> None:
+    """Those above it that were made for it go with it, and none that stood there before."""
+    with folder_for_files(tmp_path / "a" / "b"):
+        assert (tmp_path / "a" / "b").is_dir()
+    assert list(tmp_path.iterdir()) == []
+    (tmp_path / "old").mkdir()
+    with folder_for_files(tmp_path / "old"):
+        pass
+    with folder_for_files(tmp_path / "full" / "of"):
+        (tmp_path / "full" / "of" / "one.svg").write_bytes(b"it")
+    assert sorted(path.name for path in tmp_path.iterdir()) == ["full", "old"]

@@ -49,6 +49,22 @@ def whole_file(path: Path) -> Iterator[BinaryIO]:
 
 
 @contextmanager
+def folder_for_files(folder: Path) -> Iterator[None]:
+    """Make a folder and those above it where there are none; those into which nothing came go again afterwards.
+
+    Raises OSError, as the system words it, where one cannot be made.
+    """
+    new = [each for each in (folder, *folder.parents) if not each.exists()]
+    try:
+        folder.mkdir(parents=True, exist_ok=True)
+        yield
+    finally:
+        for each in new:
+            with suppress(OSError):  # it is not empty
+                each.rmdir()
+
+
+@contextmanager
 def folder_beside(path: Path) -> Iterator[Path]:
     """Yield a new folder beside ``path``, its owner's alone, that is taken away with what is left in it afterwards.
 

@@ -9,14 +9,15 @@ from __future__ import annotations
 import argparse
 import os
 import unicodedata
-from collections.abc import Callable, Iterator, Sequence
-from contextlib import contextmanager
+from collections.abc import Callable, Sequence
+from contextlib import ExitStack
 from pathlib import Path
 
 from namewright.commands.asking import is_class, typed_choices
 from namewright.commands.talk import ALL_MADE, NOTHING_MADE, SOME_NOT_MADE, Refusal, complain, tell, told_of_file
 from namewright.making.choices import Choices
 from namewright.message import Message, Problem, message
+from namewright.whole_files import folder_for_files
 
 Told = tuple[int, Sequence[Message]]
 """The exit status that a class alone would have, and what is to be said of it."""
@@ -40,7 +41,9 @@ def make_each(options: argparse.Namespace, make: Callable[[argparse.Namespace], 
     typed_choices(options, Choices())  # what cannot be chosen is said once and not for every class
     lists, no_lists = lists_in(options.roster)
     names = distinct([Path(one).stem if one != _PASTED else "class" for one in lists])
-    with _folder(options.output), _folder(options.summary):
+    with ExitStack() as folders:
+        for word in filter(None, (options.output, options.summary)):
+            folders.enter_context(folder_for_files(Path(word)))
         made = [_one(_options_of(options, lists, one, name), make) for one, name in zip(lists, names, strict=True)]
     for one, (_, told) in zip(lists, made, strict=True):
         for each in told:
@@ -88,19 +91,6 @@ def distinct(names: Sequence[str]) -> list[str]:
 
 def _key(name: str) -> str:
     return unicodedata.normalize("NFC", unicodedata.normalize("NFC", name).casefold())
-
-
-@contextmanager
-def _folder(word: str | None) -> Iterator[None]:
-    """Make a folder if there is none yet, and take it away again if nothing came into it."""
-    new = word is not None and not Path(word).exists()
-    if word is not None:
-        Path(word).mkdir(parents=True, exist_ok=True)
-    try:
-        yield
-    finally:
-        if word is not None and new and not any(Path(word).iterdir()):
-            Path(word).rmdir()
 
 
 def _options_of(options: argparse.Namespace, lists: Sequence[str], one: str, name: str) -> argparse.Namespace:

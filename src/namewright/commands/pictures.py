@@ -6,12 +6,11 @@ import argparse
 import struct
 import zlib
 from collections.abc import Iterable, Iterator
-from contextlib import suppress
 from pathlib import Path
 
 from namewright.commands.talk import Refusal
 from namewright.pages.page import Page
-from namewright.whole_files import whole_file
+from namewright.whole_files import folder_for_files, whole_file
 
 _SVG_MARK = b"<!-- Namewright -->\n"
 _PNG_MARK = b"Software\0Namewright"  # the registered keyword for the program (PNG, W3C, 11.3.3.2)
@@ -36,15 +35,10 @@ def with_pictures(pages: Iterable[Page], options: argparse.Namespace, numbers: I
 def _write(path: Path, picture: bytes) -> None:
     if path.exists() and not (path.is_file() and _ours(path.read_bytes())):
         raise Refusal("command.problem.not_ours", file=str(path))
-    made = [folder for folder in path.parents if not folder.exists()]
     try:
-        path.parent.mkdir(parents=True, exist_ok=True)
-        with whole_file(path) as file:
+        with folder_for_files(path.parent), whole_file(path) as file:
             file.write(picture)
     except OSError as error:
-        for folder in made:
-            with suppress(OSError):
-                folder.rmdir()
         raise Refusal("command.problem.folder_refuses", file=str(path), detail=error.strerror or str(error)) from error
 
 
