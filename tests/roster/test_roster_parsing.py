@@ -219,8 +219,11 @@ def test_columns_that_nothing_tells_apart_are_asked_about(text: str, columns: st
     """Reading stops with both readings; the answer becomes a line of titles, and the list is then read as said."""
     with pytest.raises(RosterError) as asked:
         read_roster(text)
-    assert asked.value.message.key in ("roster.two_readings", "roster.two_wholes")
-    assert asked.value.message["one"] != asked.value.message["other"]
+    said = asked.value.message
+    assert said.key in ("roster.two_readings", "roster.two_wholes")
+    assert said["one"] != said["other"]
+    assert columns in (said["columns"], said["or_columns"])
+    assert f"--columns {said['columns']}" in wording("en").say(said)
     roster = read_roster(text, columns=columns)
     assert [child.practice for child in roster.children] == practised
     assert [child.practice for child in read_roster(roster.text).children] == practised

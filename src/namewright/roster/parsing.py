@@ -8,7 +8,7 @@ that by child).
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from pathlib import Path
 
 from namewright.message import Message, message, together
@@ -129,24 +129,24 @@ def _comma_guessed(judge: Judge, unfolded: Sequence[Line], children: dict[int, C
 
 
 def _two_readings(table: Table, unfolded: Sequence[Line]) -> Message:
-    """Return the question which of two columns holds the name to practise, with the first row as an example."""
+    """Return the question which of two columns holds the name to practise, or the child, and what says either."""
     first, second = table.doubt or (0, 1)
-    if table.roles[first] is not Role.FULL and table.roles[second] is Role.OTHER:
-        return _two_people(table, unfolded)
-    line, one, other = _example(table, first, second, 1)
-    whole = Role.FULL in table.roles
-    return message("roster.two_wholes" if whole else "roster.two_readings", line=unfolded[line].origin + 1,
-                   one=one, other=other, first=first + 1, second=second + 1)
-
-
-def _two_people(table: Table, unfolded: Sequence[Line]) -> Message:
-    """Return the question which of two people in each row is the child, and what says either of the columns."""
-    first, second = table.doubt or (0, 2)
-    line, one, other = _example(table, first, second, 2)
-    parts = ["family", "given"] if table.roles[first] is Role.FAMILY else ["given", "family"]
-    said = [",".join(["other"] * before + parts) for before in (first, second)]
-    return message("roster.two_people", line=unfolded[line].origin + 1, one=one, other=other, first=first + 1,
+    people = table.roles[first] is not Role.FULL and table.roles[second] is Role.OTHER
+    line, one, other = _example(table, first, second, 2 if people else 1)
+    if people:
+        key, parts = "two_people", ("family", "given") if table.roles[first] is Role.FAMILY else ("given", "family")
+        said = [_columns({at: parts[0], at + 1: parts[1]}) for at in (first, second)]
+    else:
+        key, kept, rest = ("two_wholes", "name", "other") if Role.FULL in table.roles else (
+            "two_readings", "given", "family")
+        said = [_columns({first: kept, second: rest}), _columns({second: kept, first: rest})]
+    return message(f"roster.{key}", line=unfolded[line].origin + 1, one=one, other=other, first=first + 1,
                    second=second + 1, columns=said[0], or_columns=said[1])
+
+
+def _columns(held: Mapping[int, str]) -> str:
+    """Return how it is said what columns hold: ``other,given,family``."""
+    return ",".join(held.get(at, "other") for at in range(max(held) + 1))
 
 
 def _example(table: Table, first: int, second: int, size: int) -> tuple[int, str, str]:

@@ -31,9 +31,8 @@ _places = BoundedSemaphore(2)  # for long lists, so that whoever sends many of t
 _FEW = 2  # notes alike that still stand on their own lines
 _SHOWN = 4  # names of a column that is asked about
 _UNUSED = "roster.columns"
-_ASKED = {"roster.two_readings": ("given", "family"), "roster.two_wholes": ("name", "other")}
-_TWO_PEOPLE = "roster.two_people"
-_TURNS = ("first", "second")
+_ASKED = ("roster.two_readings", "roster.two_wholes", "roster.two_people")
+_ANSWERS = (("first", "columns"), ("second", "or_columns"))
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,15 +78,8 @@ class Reading:
     @property
     def turns(self) -> tuple[Turn, ...]:
         """Return the ways to read two columns of names, where that is asked."""
-        if self.problem is not None and self.problem.key == _TWO_PEOPLE:
-            told = self.problem
-            return tuple(self._turn(int(str(told[one])), str(told[said]))
-                         for one, said in zip(_TURNS, ("columns", "or_columns"), strict=True))
-        if self.problem is None or self.problem.key not in _ASKED:
-            return ()
-        (kept, other), told = _ASKED[self.problem.key], self.problem
-        places = [(int(str(told[one])) - 1, int(str(told[two])) - 1) for one, two in (_TURNS, _TURNS[::-1])]
-        return tuple(self._turn(at + 1, _columns_said({at: kept, beside: other})) for at, beside in places)
+        told = dict(self.problem.fields) if self.problem is not None and self.problem.key in _ASKED else {}
+        return tuple(self._turn(int(str(told[at])), str(told[said])) for at, said in _ANSWERS if told)
 
     def _turn(self, column: int, columns: str) -> Turn:
         found = read(self.text, NamePart.GIVEN, columns=columns)
@@ -150,10 +142,6 @@ def _known() -> Sequence[Known]:
     if "everyone" not in g:
         g.everyone = book().known()
     return cast(Sequence[Known], g.everyone)
-
-
-def _columns_said(held: Mapping[int, str]) -> str:
-    return ",".join(held.get(at, "other") for at in range(max(held) + 1))
 
 
 def read(text: str, part: NamePart, notes: tuple[Message, ...] = (), columns: str = "") -> Reading:
