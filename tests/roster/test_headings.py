@@ -227,3 +227,11 @@ def test_a_word_of_printers_is_a_family_name_with_another_behind_it(family: str,
     names = ((f"{family.upper()} QUORNE", "ZYPHRA"), ("VOST TARN", "MIRA"), ("ELM WARD", "OTIS"))
     roster = read_roster("\n".join(f"0{at} {between.join(name)}" for at, name in enumerate(names, 1)))
     assert [child.practice for child in roster.children] == ["Zyphra", "Mira", "Otis"]
+
+
+@pytest.mark.parametrize("title", ["Swimming Tuesday", "Schwimmen Dienstag", "Natación martes", "Piscine mardi"])
+def test_a_word_nobody_knows_before_a_day_is_asked_about(title: str) -> None:
+    """Swimming was a child of the family Tuesday, where groups stood below."""
+    roster = read_roster(f"{title}\n\nGuppies 1:\nMira Vost\nLeo Tarn\nOtis Elm\nAda Quorne")
+    assert [child.practice for child in roster.children] == ["Mira", "Leo", "Otis", "Ada"]
+    assert roster.lines[0].outcome is Outcome.LEFT_OUT

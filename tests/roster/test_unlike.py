@@ -192,21 +192,6 @@ def test_a_name_behind_to_with_no_message_about_it_is_asked_about() -> None:
     assert roster.lines[0].outcome is Outcome.LEFT_OUT
 
 
-def test_a_month_over_others_is_no_child() -> None:
-    """January may be one, February is none."""
-    names = [child.practice for child in read_roster("January\n12 Mia\n20 Leo\nFebruary\n4 Xobrel").children]
-    assert names == ["Mia", "Leo", "Xobrel"]
-    assert [child.practice for child in read_roster("April\nMay\nMia\nLeo").children] == ["April", "May", "Mia", "Leo"]
-
-
-def test_a_month_that_is_a_name_among_names_is_asked_about() -> None:
-    """June beside March may head a group; Marco is a month only as Março."""
-    outcomes = [line.outcome for line in read_roster("June\nAva\nLeo\nMarch\nZoe").lines]
-    assert (outcomes[0], outcomes[3]) == (Outcome.LEFT_OUT, Outcome.HEADING)
-    names = [child.practice for child in read_roster("Natale\nMarco\nPerla\nMaggio\nGiulia").children]
-    assert names == ["Natale", "Marco", "Perla", "Giulia"]
-
-
 def test_two_dozen_names_in_a_sentence_are_no_reason_to_read_the_rest_of_a_letter() -> None:
     names = ", ".join(f"Xobrelumik{char}" for char in "abcdefghijklmnopqrst")
     with pytest.raises(RosterError):

@@ -234,6 +234,8 @@ def perhaps_heading(text: str) -> Message | None:
         return _perhaps(text)
     if any(is_known(word) for word in words):
         return None
+    if len(words) == _FEW and words[1] in DAYS:  # Swimming Tuesday
+        return _perhaps(text)
     aside = fold(text[len(bare):].strip(" -–—|/,(")).split()
     led = len(words) == 1 and bool(aside) and aside[0].strip(".,") in TITLES
     return _perhaps(text) if led or _SCHOOL_YEAR.search(text) else None

@@ -66,7 +66,7 @@ from namewright.roster.signed import signed_lines
 from namewright.roster.stacked import from_stacked_columns
 from namewright.roster.titles_above import titles_above
 from namewright.roster.under_letters import from_alphabet
-from namewright.roster.unlike import Unlike, perhaps_unlike, unlike_lines
+from namewright.roster.unlike import Unlike, month_rows, perhaps_unlike, unlike_lines
 from namewright.roster.vocabulary import GROUPS, Role, fold
 from namewright.roster.waiting import from_waiting_lists
 from namewright.store import keeps_names
@@ -110,7 +110,8 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
     found, table, judge = _all_apart(found)
     plain = not table.delimiter and table.header is None
     unlike = {at: perhaps_unlike(line.text) for at, line in enumerate(found) if line.origin in doubtful}
-    unlike |= unlike_lines([line.text for line in found]) if plain else grown_up_rows(table) | foot_rows(table)
+    texts = [line.text for line in found]
+    unlike |= unlike_lines(texts) if plain else grown_up_rows(table) | foot_rows(table) | month_rows(texts)
     unfolded = Unfolded(found, table, judge, unlike)
     return _with_asides(unfolded, asides) if asides else unfolded
 

@@ -28,7 +28,8 @@ from namewright.roster.heading_words import ARTICLES, CLOSINGS, MAIL_LABELS, PLA
 from namewright.roster.headings import heading_reason, opens_as_class
 from namewright.roster.known import is_given, is_known, opens_with_given
 from namewright.roster.labelled import labelled
-from namewright.roster.shares import are_most, share
+from namewright.roster.month_heads import month_heads
+from namewright.roster.shares import are_most
 from namewright.roster.vocabulary import AND_WORDS, ANY_DAYS, DAYS, GOES_BY_OPENINGS, MONTHS, SEASONS, TITLES, fold
 from namewright.store import keeps_names
 
@@ -39,7 +40,6 @@ _OFTEN, _OFTEN_SHARE = 3, 0.25
 _PHRASE = 2  # words in small letters behind a given name: “Will needs help”
 _SIGNED, _LONG_SIGNATURE = 3, 7  # lines of a signature at most, and of one that may be children after all
 _WHOLE = 3  # whole names that show how the children are written
-_FEW = 2  # months alone
 _STEP = 2  # spaces that set a line in
 _LEGEND = pattern(r"\s*(\*+|†|‡|°|\(\*+\)|\[[a-z\d]\])\s*[=:–-]?\s*\S", needs="*†‡°([")
 _SIGNS = frozenset(",:;/")
@@ -75,7 +75,7 @@ def unlike_lines(texts: Sequence[str]) -> Mapping[int, Unlike]:
     groups = group_lines(texts, filled)
     ends, perhaps = _signature(filled)
     found = _told("closing", ends) | _told("sign", _legend(filled)) | _told("label", _addressed(filled))
-    months, named = _months(filled)
+    months, named = month_heads(filled)
     found |= _told("over", (*_heads(filled), *months))
     found |= _told("over", (*blocks.heads, *groups.ages)) | _told("title", blocks.titles)
     found |= _told("stop", groups.stops) | _told("count", groups.counts)
@@ -86,17 +86,9 @@ def unlike_lines(texts: Sequence[str]) -> Mapping[int, Unlike]:
     return found | {at: perhaps_unlike(text) for at, text in doubtful}
 
 
-def _months(filled: Mapping[int, str]) -> tuple[list[int], list[int]]:
-    """Return the lines of a month alone, where two are and one of them is nobody's name, and those that may be names.
-
-    April over lines with figures is no child, either; Marco is a month only where it is written Março.
-    """
-    found = [at for at, text in filled.items() if fold(text) in MONTHS and text.strip().lower() != "marco"]
-    named = [at for at in found if is_given(filled[at].strip())]
-    if len(found) < _FEW or len(named) == len(found):
-        return [], []
-    dated = share(any(map(str.isdigit, text)) for at, text in filled.items() if at not in found) >= _MOSTLY
-    return (found, []) if dated else ([at for at in found if at not in named], named)
+def month_rows(texts: Sequence[str]) -> dict[int, Unlike]:
+    """Return the months alone (0-based) over days and names in columns, where that is sure."""
+    return _told("over", month_heads({at: text for at, text in enumerate(texts) if text.strip()})[0])
 
 
 def perhaps_unlike(text: str) -> Unlike:
