@@ -538,3 +538,19 @@ def test_rows_in_statements_of_their_own_are_a_child_each() -> None:
     text = "\n".join(f"INSERT INTO pupils (id, first_name, last_name) VALUES ({at}, '{given}', '{family}');"
                      for at, (given, family) in enumerate(names, 1))
     assert [child.practice for child in read_roster(text).children] == [given for given, _ in names]
+
+
+@pytest.mark.parametrize("label", ["", "To: ", "Para: ", "À : ", "An: ", "A: ", "Aan: "])
+@pytest.mark.parametrize("form", ['"{1}, {0}" <{0}@x.example>', "{0} {1} <{0}@x.example>", "{1}, {0} <{0}@x.example>"])
+@pytest.mark.parametrize("names", [("Mira", "Tilo", "Ada"), ("Xobrel", "Vemka", "Outhna")])
+def test_addresses_one_below_the_other(label: str, form: str, names: tuple[str, ...]) -> None:
+    whole = zip(names, ("Vost", "Tarn", "Lind"), strict=True)
+    text = label + ";\n".join(form.format(name, family) for name, family in whole)
+    assert [child.practice for child in read_roster(text).children] == list(names)
+
+
+def test_an_address_in_a_column_leaves_the_columns() -> None:
+    rows = ("Mira,Vost,<m@x.example>", "Leo,Tarn,<l@x.example>", "Ada,Lind,<a@x.example>")
+    text = "\n".join(("Given,Family,Mail", *rows))
+    assert [(one.given, one.family) for one in read_roster(text).children] == [
+        ("Mira", "Vost"), ("Leo", "Tarn"), ("Ada", "Lind")]

@@ -48,6 +48,7 @@ _BOLD = pattern(r"\s*<(b|strong|u|em)>[^<>]*</\1>\s*", re.I, needs="<")
 """A title in bold on a line of its own ends there, though no mark says so: the child below it is none of it."""
 _INSERT = pattern(r"\s*(INSERT\s+INTO\s[^()]{1,60}\([^()]*\)\s*VALUES)\s*(\(.*\))\s*;?\s*", re.I, needs="(")
 _STATEMENTS = 2
+_MOSTLY = 0.6
 _ENTITY = pattern(r"&(?:#\d{2,6}|#x[\da-f]{2,5}|[a-z]{2,8}\d?);", re.I)
 
 _TIME = r"\d{1,2}[:.]\d\d(?:[:.]\d\d)?(?:\s?[AaPp]\.?\s?[Mm]\.?)?"
@@ -56,7 +57,10 @@ _STAMP = pattern(rf"\s*(?:\[(?:{_DAY},?\s+)?{_TIME}(?:,?\s+{_DAY})?\]|{_DAY},?\s
 _SENDER = pattern(r"([^:]{1,40}):\s+(?=\S)")
 _TIMED_SENDER = pattern(rf"\s*[^\W\d_][^:,;]{{0,38}}?,?\s+[(\[]?(?:{_DAY},?\s+)?{_TIME}[)\]]?:\s+(?=[¡¿]?[^\W\d_])")
 _ADDRESS = pattern(r"<[^<>\s]*@[^<>\s]*>")
-_LABEL = pattern(r"\s*(?:to|cc|bcc|from|an|von|para|de|cco|à|a|da|ccn|kopie)\s*:\s*", re.I)
+_TO = r"\s*(?:to|cc|bcc|from|an|von|para|de|cco|à|a|da|ccn|kopie|aan)\s*:\s*"
+_LABEL = pattern(_TO, re.I)
+_ADDRESSED = pattern(rf"(?:{_TO})?([^\t;|<>:]*[^\s\t,;|<>:])\s*<[^<>\s]*@[^<>\s]*>\s*[;,]?\s*", re.I, needs="@")
+"""A name and its address alone on a line."""
 CHAT = message("roster.chat")
 _ADDRESSES = message("roster.addresses")
 _SPLIT = message("roster.split")
@@ -72,7 +76,7 @@ def unwrapped(lines: Sequence[str]) -> list[Line]:
         return [_without_rights(Line(_MARKUP.sub(" ", shown), at, (_WEB_PAGE,)))  # broken tags
                 for shown, at in shown_lines(text)]
     plain = _without_statements([_shown(line, at) for at, line in enumerate(lines)])
-    return [each for line in plain for each in _from_addresses(_from_chat(line))]
+    return [each for line in _addresses_apart(plain) for each in _from_addresses(_from_chat(line))]
 
 
 def _shown(text: str, at: int) -> Line:
@@ -123,6 +127,21 @@ def has_stamp(text: str) -> bool:
     return _STAMP.match(text) is not None
 
 
+def _addresses_apart(lines: list[Line]) -> list[Line]:
+    """Take addresses off lines of one each, where most lines have one: a message's may stand one below the other."""
+    found = {at: match for at, line in enumerate(lines)
+             if "@" in line.text and (match := _ADDRESSED.fullmatch(line.text))}
+    if len(found) < max(_STATEMENTS, _MOSTLY * sum(bool(line.text.strip()) for line in lines)):
+        return lines
+    return [line._replace(text=_bare(found[at][1]), notes=(*line.notes, _ADDRESSES)) if at in found else line
+            for at, line in enumerate(lines)]
+
+
+def _bare(text: str) -> str:
+    """Return the name that is left beside an address."""
+    return text.strip(" ,;\t").strip("\"'“”")
+
+
 def _from_addresses(line: Line) -> Iterator[Line]:
     """Yield a line for every address of a line that has two or more, with the name before it."""
     if line.text.count("@") < 2 or len(_ADDRESS.findall(line.text)) < 2:
@@ -131,5 +150,5 @@ def _from_addresses(line: Line) -> Iterator[Line]:
     label = _LABEL.match(line.text)
     rest = line.text[label.end() :] if label else line.text
     for part in _ADDRESS.split(rest):
-        if name := part.strip(" ,;\t").strip("\"'“”"):
+        if name := _bare(part):
             yield Line(name, line.origin, (*line.notes, _ADDRESSES))
