@@ -76,3 +76,14 @@ def test_printed_forms_with_dots_and_lines_are_a_child_each(
     text = "\n\n".join(f"{head}{name}{sign}{child}\n{born}{sign}2020-01-1{at}\n{mother}{sign}{adult}"
                        for at, (child, adult) in enumerate(names))
     assert [child.practice for child in read_roster(text).children] == ["Guillermina", "Dlunyil", "Leo"]
+
+
+@pytest.mark.parametrize(("name", "other"), [
+    ("Name", "Mother"), ("Nombre", "Teléfono"), ("Nom", "Allergies"), ("Kind", "Geburtstag"), ("Nome", "Padre"),
+    ("Nome", "Encarregado")])
+@pytest.mark.parametrize("sign", [": ", " = ", " : ", ":\t"])
+def test_two_labels_that_come_three_times_are_cards(name: str, other: str, sign: str) -> None:
+    for form in ("{} {}", "{1}, {0}"):
+        names = [("Mira", "Vost"), ("Leo", "Tarn"), ("Ada", "Lind")]
+        text = "\n\n".join(f"{name}{sign}{form.format(*each)}\n{other}{sign}Otto {each[1]}" for each in names)
+        assert [one.practice for one in read_roster(text).children] == ["Mira", "Leo", "Ada"]

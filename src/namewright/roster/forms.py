@@ -23,6 +23,7 @@ _SECTION = pattern(r"\s*\[[^\[\]]+\]\s*", needs="[")
 _LONGEST = 200
 _NEARLY_ALL, _MOSTLY = 0.9, 0.6
 _FEW = 2
+_BLOCKS = 3  # of two labels, one behind the other all through
 _MOST_ABOVE = 3  # lines over the first answer
 
 _Found = tuple[Line, "re.Match[str] | None"]
@@ -52,7 +53,10 @@ def _are_cards(found: Sequence[_Found], roles: dict[str, Role]) -> bool:
     above = next(at for at, (_, match) in enumerate(found) if match)
     worded = [match is not None for line, match in found[above:]
               if match or (any(map(is_letter, line.text)) and not _SECTION.fullmatch(line.text))]
-    if not parts and (not again or len(roles) <= _FEW or {Role.GIVEN, Role.FULL}.isdisjoint(roles.values())):
+    labels = [fold(match[1]) for _, match in found if match]
+    few = len(roles) < _FEW or (len(roles) == _FEW and (
+        len(labels) < _FEW * _BLOCKS or labels != list(roles) * (len(labels) // _FEW)))
+    if not parts and (not again or few or {Role.GIVEN, Role.FULL}.isdisjoint(roles.values())):
         return False
     least = _MOSTLY if max(counts.values()) >= _FEW and len(roles) > _FEW else _NEARLY_ALL
     return above <= _MOST_ABOVE and sum(worded) >= max(_FEW, least * len(worded))
