@@ -44,3 +44,17 @@ def test_a_contact_card_is_one_child() -> None:
 @pytest.mark.parametrize("text", ["Mira Vost", "J. Vost", "Mira V.", "St. Mira", "Mira.Vost"])
 def test_other_dots_are_no_endings(text: str) -> None:
     assert next(report.text for report in read_roster(f"{text}\nTilo Tarn").lines) == text
+
+
+@pytest.mark.parametrize("form", [
+    "collage {}.pdf", "{} handprint.jpg", "póster {} listo.png", "affiche {}.jpg", "plakat {} neu.png",
+    "disegno_{}.pdf", "2025_cartaz {}.jpg    41 KB"])
+@pytest.mark.parametrize("names", [("Mira Vost", "Leo Tarn", "Ada Lind"), ("Xobrel Vost", "Vemka Tarn", "Outhna Lind")])
+def test_a_word_that_all_files_open_or_end_with_is_no_name(form: str, names: tuple[str, ...]) -> None:
+    made = read_roster("\n".join(map(form.format, names))).children
+    assert [child.practice for child in made] == [name.split()[0] for name in names]
+
+
+def test_a_family_name_that_all_files_share_leaves_the_given_names() -> None:
+    made = read_roster("Vost Mira.jpg\nVost Leo.jpg\nVost Ada.jpg").children
+    assert [child.practice for child in made] == ["Mira", "Leo", "Ada"]

@@ -1,7 +1,7 @@
 """Names as files have them: names of pictures and papers (``Mia_Vost.jpg``), and contact cards (vCard, RFC 6350).
 
-In a list of files, what all of them share (a folder, ``portrait``, the year) is no part of a name, and neither are the
-size and the day that stand behind.
+In a list of files, what all of them share (a folder, ``portrait``, the year, a first or last word) is no part of a
+name, and neither are the size and the day that stand behind.
 """
 
 from __future__ import annotations
@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
+from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.pasted import Line
 
@@ -42,10 +43,21 @@ def _of_files(lines: Sequence[Line]) -> list[Line]:
     shared = set[str].intersection(*(set(parts) for parts in rows.values()))
     own = {at: " ".join(part for part in parts if part not in shared and not _NUMBER.fullmatch(part))
            for at, parts in rows.items()}
+    own = _without_shared_ends(own)
     if not all(own.values()):
         return []
     return [line.heading(line.text) if _is_of_the_system(line)
             else line._replace(text=_PICTURE.sub("", own[at])) if at in own else line for at, line in enumerate(lines)]
+
+
+def _without_shared_ends(own: dict[int, str]) -> dict[int, str]:
+    """Take off the word that all names open with, and the one that all end with, where names are left of all."""
+    for end in (0, -1):
+        words = {text.split()[end] for text in own.values() if text}
+        rest = {at: " ".join(text.split()[1:] if end == 0 else text.split()[:-1]) for at, text in own.items()}
+        if len(words) == 1 and all(any(map(is_letter, text)) for text in rest.values()):
+            own = rest
+    return own
 
 
 def _is_of_the_system(line: Line) -> bool:
