@@ -202,3 +202,31 @@ def test_a_child_with_a_month_aside_among_such_stays() -> None:
     months = ("March", "May", "June", "March", "July", "April")
     roster = read_roster("\n".join(f"{name} – {month}" for name, month in zip(names, months, strict=True)))
     assert roster.children[0].given == "Xobrel"
+
+
+@pytest.mark.parametrize("title", [
+    "Hello and welcome to our group!", "¡Hola, familias!", "Bonjour à tous !", "Hallo, liebe Eltern!",
+    "Buongiorno a tutti!", "Olá, famílias!", "Class 1b", "Klasse 1b", "Turma 1b"])
+@pytest.mark.parametrize("sign", ["•", "–", "o", "\t▪"])
+def test_a_known_name_between_a_title_and_the_first_bullet_is_asked_about(title: str, sign: str) -> None:
+    below = "\n".join(f"{sign} {name}" for name in ("Mira", "Bo", "Una", "Tilo"))
+    read = read_roster(f"{title}\nAnna Lind\n\n{below}")
+    assert [child.practice for child in read.children] == ["Mira", "Bo", "Una", "Tilo"]
+    assert read.lines[1].outcome is Outcome.LEFT_OUT, "it may be a child"
+
+
+def test_lines_of_one_word_that_count_among_bullets_are_told() -> None:
+    read = read_roster("• Mira\n• Bo\nKalvo 1\n\n• Una\n• Tilo\nKalvo 2")
+    assert [child.practice for child in read.children] == ["Mira", "Bo", "Una", "Tilo"]
+    assert [read.lines[at].outcome for at in (2, 6)] == [Outcome.HEADING] * 2
+
+
+def test_one_that_counts_among_bullets_may_be_a_child() -> None:
+    assert read_roster("• Mira\n• Bo\n• Una\n• Tilo\nKalvo 2").lines[4].outcome is Outcome.LEFT_OUT
+    assert "Mia" in [child.practice for child in read_roster("Mia 1\nMia 2\nBo\nUna").children]
+
+
+@pytest.mark.parametrize("word", [
+    "Slide 3", "Folie 3", "Diapositiva 3", "Diapositive 3", "Diapo 3", "Foglio 2", "Folha 2"])
+def test_the_number_of_a_slide_is_no_child(word: str) -> None:
+    assert read_roster(f"Mira Vost\nBo Tarn\n{word}\nUna Grell").lines[2].outcome is Outcome.HEADING

@@ -79,12 +79,13 @@ _SIGNS = pattern(r"[^\d,/&+;]+(?:[,/&+;]|\s(?:and|und|et|y|e)\s)\D+")
 _BETWEEN_NAMES = pattern(rf"(?:(?<!\s)\s+)?[,;/&+]\s*(?:(?:{AND})\s+)?|(?<!\s)\s+(?:{AND})\s+")
 _PAGE = pattern(r"\b(?:page|seite|pag|pagina)\.? ?\d{1,3}(?: ?(?:/|of|von|sur|de|di) ?\d{1,3})?$")
 
+_SLIDE = pattern(r"(?:slide|folie|diapositiv[aeo]|diapo|hoja|feuille|foglio|folha) ?\d{1,3}")
 _SCHOOL_YEAR = pattern(r"(?<!\d)20\d\d\s?[/–-]\s?(?:20)?\d\d(?!\d)", needs="2")
 _ASIDE = pattern(r"(?<!\s)\s+[-–—|/]\s+.*|,\s*(?=\d|(?P<title>[^\W\d_]+)).*|(?<!\s)\s*\([^()]*\)\s*$")
 _COUNTED = pattern(r"\d{1,4}(?:st|nd|rd|th|er|[ºª°])?")
 _ELIDED = pattern(r"(?:d|l|dell)['’](?=[^\W\d_])", needs="'’")
 _IN_BRACKETS = pattern(r"\([^()]*\)")
-_MARKED_GREETING = pattern(r"\s*Ol[áÁ](?:\s+[^\W\d_]+)?\s*[,!]*\s*$|\s*Ol[áÁ]!")  # no Ola writes it so
+_MARKED_GREETING = pattern(r"\s*Ol[áÁ](?:(?:\s+[^\W\d_]+)?\s*[,!]*\s*$|!|,?\s+[a-zß-ÿ])")  # no Ola writes it so
 _ADDRESSED = pattern(r"(?:To|An|Para|À|A|Cc):\s+[^\W\d_a-z]")
 _SIGN = pattern(r"\s[-–—]\s|[:,;(\t]")
 _MARK = r"(?:[^\W\d_]{1,2}|[^\w\s=]|\d)\s*=\s*[^=,;/|]+"
@@ -153,7 +154,7 @@ def _reason_by_opening(words: list[str], text: str) -> Message | None:
         return message("roster.heading_class")
     if first in PHONES and rest and not any(map(is_letter, "".join(rest))):
         return message("roster.heading_label")
-    if _PAGE.search(" ".join(words)):
+    if _PAGE.search(" ".join(words)) or _SLIDE.fullmatch(" ".join(words)):
         return message("roster.page_number")
     if first in HEADING_WORDS and (not rest or _opens_heading(rest[0])):
         return message("roster.heading_word", word=first)

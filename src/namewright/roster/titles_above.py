@@ -30,9 +30,10 @@ from namewright.roster.shares import share
 from namewright.roster.vocabulary import ADULTS, AND_WORDS, ANY_DAYS, MONTHS, NUMBER_UNITS, OF_THE, SEASONS, fold
 
 # Within one line: a search of many empty ones would begin anew at each and run through all behind it.
-_SIGN = rf"[^\S\n]*(?:[{BULLETS}]|\[[ xX]?\])[^\S\n]+(?=\S)"
+_SIGN = rf"[^\S\n]*(?:(?:[{BULLETS}]|\[[ xX]?\])[^\S\n]+(?=\S)|o[^\S\n]+(?=[^\W\d_a-z]))"
 _COUNT = r"(?:>|[^\S\n])*[(#]?0{0,3}(\d{1,3})(?:[.):\s-]|$)"
 _BULLET, _NUMBER = pattern(_SIGN), pattern(_COUNT)
+_COUNTED_WORD = pattern(r"\s*([^\W\d_]{2,20})\.? ?(\d{1,3})\s*")
 _SIGNED = pattern(rf"^(?:{_SIGN}|{_COUNT})|,", re.MULTILINE)
 _ASIDE = pattern(r"\s[-–—|/]\s|[,:(\[]")
 _LABEL_OF_AN_ADULT = pattern(rf"[\s,–—-](?:{'|'.join(map(re.escape, sorted(ADULTS)))})\s?:\s")
@@ -42,7 +43,7 @@ _NAMES_BEHIND = pattern(r"[,;:&+]")
 _ENOUGH = 3  # lines with a sign
 _MOST_ABOVE, _MOST_OVER = 8, 4  # lines over the first number, of which a letter has some; over columns
 _MANY = 5  # lines that are all alike, where no empty line parts the first from them
-_MOSTLY, _NEARLY_ALL = 0.6, 0.8
+_SOME, _MOSTLY, _NEARLY_ALL = 0.3, 0.6, 0.8
 _LONGEST, _LONGEST_LIST = 200, 2_000
 _PAIR = 2  # lines: a title and all names
 
@@ -54,12 +55,13 @@ class Above(NamedTuple):
     doubtful: frozenset[int] = frozenset()
 
 
-def titles_above(lines: Sequence[str], delimiter: str = "") -> Above:
+def titles_above(lines: Sequence[str], delimiter: str = "", *, below: bool = False) -> Above:
     """Return the titles over a list with signs, of ``lines`` as typed, without those that are known by their words.
 
-    ``delimiter`` parts the columns of a table without titles: a line over it that has none may be one, too.
+    ``delimiter`` parts the columns of a table without titles: a line over it that has none may be one, too. ``below``
+    says that something stood over the lines that is no child for sure.
     """
-    above = _by_signs(lines, delimiter) if delimiter or _SIGNED.search("\n".join(lines)) else Above()
+    above = _by_signs(lines, delimiter, below=below) if delimiter or _SIGNED.search("\n".join(lines)) else Above()
     return Above(above.sure, above.doubtful.union(_over_asides(lines), _over_one_line(lines), _over_groups(lines)))
 
 
@@ -83,19 +85,25 @@ def _over_one_line(lines: Sequence[str]) -> Iterator[int]:
             yield min(filled)
 
 
-def _by_signs(lines: Sequence[str], delimiter: str) -> Above:
+def _by_signs(lines: Sequence[str], delimiter: str, *, below: bool) -> Above:
     """Return the titles that stand over bullets, numbers, commas or columns."""
     texts = ["" if is_title(line) else line for line in lines]
     filled = {at: text for at, text in enumerate(texts) if any(map(is_letter, text))}
     over_one = set(_over_numbers(filled))
     cells = {at for at, text in filled.items() if delimiter and delimiter in text.strip()}
-    over = over_one | {*_over_bullets(filled), *_over_commas(texts, filled), *_over_columns(filled, cells)}
+    counted = _counted_among_bullets(filled)
+    apart = over_one.union(_apart_over_bullets(lines, texts, filled, below=below))
+    over = apart | {*_over_bullets(filled), *_over_commas(texts, filled), *_over_columns(filled, cells)}
     found = [at for at in sorted(over - cells) if len(texts[at]) <= _LONGEST and not NAME_LABEL.match(texts[at])]
     sure = frozenset(at for at in found if _is_a_title(texts[at]))
     opening = [at for at in found if at not in sure and (
-        at in over_one or not at or not texts[at - 1].strip() or at - 1 in sure)]
-    return Above(sure, frozenset(at for at in opening if at in over_one or not is_given(_words(texts[at])[0])
-                                 or begins_small(_words(texts[at])[-1])))
+        at in apart or not at or not texts[at - 1].strip() or at - 1 in sure)]
+    doubtful = frozenset(at for at in opening if at in apart or _may_be_none(_words(texts[at])))
+    return Above(sure | counted.sure, doubtful | counted.doubtful)
+
+
+def _may_be_none(words: Sequence[str]) -> bool:
+    return not is_given(words[0]) or begins_small(words[-1])
 
 
 def _over_asides(lines: Sequence[str]) -> Iterator[int]:
@@ -159,6 +167,32 @@ def _over_bullets(filled: Mapping[int, str]) -> Iterator[int]:
     marked = {at: text for at, text in filled.items() if _BULLET.match(text)}
     if len(marked) >= _MOSTLY * len(filled) and _are_names(marked.values()):
         yield from (at for at, below in pairwise(filled) if at not in marked and below in marked)
+
+
+def _apart_over_bullets(
+    lines: Sequence[str], texts: Sequence[str], filled: Mapping[int, str], *, below: bool
+) -> Iterator[int]:
+    """Yield the lines below others that an empty one or a title parts from the first bullet: who shows it, mostly."""
+    marked = [at for at, text in filled.items() if _BULLET.match(text)]
+    if len(marked) >= max(_ENOUGH, _SOME * len(filled)):  # each group has its title, and what counts the slides
+        yield from (at for at in filled if at < marked[0] and not texts[at + 1].strip() and (
+            below or any(map(str.strip, lines[:at]))))
+
+
+def _counted_among_bullets(filled: Mapping[int, str]) -> Above:
+    """Return lines of one word and a number without the bullet that others have: ``Slide 1``.
+
+    Those that count up by one are sure.
+    """
+    counts = {at: match for at, text in filled.items() if (match := _COUNTED_WORD.fullmatch(text))}
+    if sum(map(bool, map(_BULLET.match, filled.values()))) < max(_ENOUGH, _MOSTLY * (len(filled) - len(counts))):
+        return Above()
+    sure: set[int] = set()
+    for word in {match[1] for match in counts.values()}:
+        found = [(at, int(match[2])) for at, match in counts.items() if match[1] == word]
+        if len(found) > 1 and all(after - before == 1 for (_, before), (_, after) in pairwise(found)):
+            sure.update(at for at, _ in found)
+    return Above(frozenset(sure), frozenset(at for at, match in counts.items() if not is_given(match[1])) - sure)
 
 
 def _over_numbers(filled: Mapping[int, str]) -> Iterator[int]:

@@ -193,7 +193,7 @@ def _titles_told(found: list[Line], table: Table) -> tuple[list[Line], frozenset
     if table.header is not None:
         return found, frozenset()
     texts = [line.text for line in found]
-    above = titles_above(texts, table.delimiter)
+    above = titles_above(texts, table.delimiter, below=bool(found and found[0].origin))
     doubtful = above.doubtful if table.delimiter else above.doubtful.union(signed_lines(texts), greetings(texts))
     return ([line.heading(line.text) if at in above.sure else line for at, line in enumerate(found)],
             frozenset(found[at].origin for at in doubtful))
