@@ -59,3 +59,18 @@ def test_of_a_column_that_counts_no_empty_cell_is_guessed() -> None:
 def test_what_may_be_children_stays(text: str) -> None:
     made = [Line(line, at) for at, line in enumerate(text.splitlines())]
     assert from_cell_lines(made) == made
+
+
+@pytest.mark.parametrize(("titles", "given", "family"), [
+    ("Prénom|Nom|Né(e) le", 0, 1), ("Nom|Prénom|Né(e) le", 1, 0), ("Vorname|Name|Geburtstag", 0, 1),
+    ("N°|Prénom|Nom|Téléphone", 1, 2)])
+def test_a_title_that_may_be_over_whole_names_stands_beside_one_of_given_names(
+        titles: str, given: int, family: int) -> None:
+    rows = []
+    for at, (first, last) in enumerate((("Mira", "Kind"), ("Xobrel", "Tarn"), ("Anna", "Rey"), ("Tilo", "Vost")), 1):
+        cells = [f"0{at}/03/2020"] * len(titles.split("|"))
+        cells[given], cells[family] = first, last
+        rows.append("|".join(cells))
+    made = read_roster(pasted(titles, *rows)).children
+    assert [(child.given, child.family) for child in made] == [
+        ("Mira", "Kind"), ("Xobrel", "Tarn"), ("Anna", "Rey"), ("Tilo", "Vost")]

@@ -19,6 +19,7 @@ from namewright.roster.beside import strip_numbering
 from namewright.roster.care_words import CARE
 from namewright.roster.headers import header_role, header_roles
 from namewright.roster.headings import heading_reason
+from namewright.roster.known import is_family
 from namewright.roster.pasted import Line
 from namewright.roster.several import may_be_a_name
 from namewright.roster.shares import given_share, share
@@ -106,11 +107,11 @@ def _by_size(filled: Sequence[Line], start: int) -> Iterator[_Cells]:
 
 
 def _is_table(cells: _Cells) -> bool:
-    """Say whether one column holds names, or two the parts of one, and every other something else."""
+    """Say whether one column holds names, or two the parts of one (``Prénom``, ``Nom``), and all others none."""
     roles = cells.roles()
     named = [at for at, role in enumerate(roles) if role in NAME_ROLES]
     parts = sorted(roles[at].name for at in named)
-    if len(cells.rows) < _FEWEST or parts not in (["FULL"], ["GIVEN"], ["FAMILY", "GIVEN"]):
+    if len(cells.rows) < _FEWEST or parts not in (["FULL"], ["GIVEN"], ["FAMILY", "GIVEN"], ["FULL", "GIVEN"]):
         return False
     if any(len(row) > len(roles) or len(row) <= max(named) for row in cells.rows):
         return False
@@ -135,7 +136,7 @@ def _are_names(column: Sequence[str]) -> bool:
     """Say whether the cells of a column may be names, hardly one of which comes twice, and none is a title."""
     kinds = {fold(cell) for cell in column}
     told = share(map(may_be_a_name, (strip_numbering(cell).replace(",", " ") for cell in column))) >= _NEARLY_ALL
-    titled = any(header_role(cell) is not None and header_role(cell) is not Role.OTHER for cell in column)
+    titled = any(header_role(cell) not in (None, Role.OTHER) and not is_family(cell) for cell in column)  # Kind is one
     small = share(map(begins_small, column)) >= _HALF
     return told and not titled and not small and len(kinds) >= _NEARLY_ALL * len(column)
 
