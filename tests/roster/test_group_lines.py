@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from namewright.roster.children import Outcome
-from namewright.roster.group_lines import is_count
+from namewright.roster.group_lines import counted_titles, is_count
 from namewright.roster.parsing import read_roster
 
 
@@ -66,3 +66,29 @@ def test_one_cell_over_columns_is_asked_about_and_a_given_name_is_a_child(title:
 def test_a_line_without_a_sign_over_lines_with_one_is_asked_about(title: str) -> None:
     assert practised(f"{title}\n\nMia – mum Ada\nXobrel – dad Yul\nLeo – mum Ida") == ["Mia", "Xobrel", "Leo"]
     assert practised("Noah\n\nMia – mum Ada\nXobrel – dad Yul\nLeo – mum Ida") == ["Noah", "Mia", "Xobrel", "Leo"]
+
+
+@pytest.mark.parametrize(("first", "second"), [
+    ("On time (3)", "Stays late (2)"), ("Llegan en coche (3)", "Van andando (2):"),
+    ("À la cantine [3]", "Chez eux [2]"), ("Mit Rädern (3)", "Zu Fuß (2)"),
+    ("Con il pulmino (3)", "A piedi ( 2 )"), ("Almoçam cá (3)", "Em casa (2)"), ("Kwelda (3)", "Rombu (2)")])
+@pytest.mark.parametrize("names", [
+    ("Mira Vost", "Tilo Tarn", "Anna Lind", "Leo Rey", "Ada Bru"), ("Vost, Xobrel", "Tarn, Vemka", "Lind, Outhna",
+                                                                    "Rey, Quorrik", "Bru, Zandelle")])
+def test_words_that_count_the_lines_below_are_a_heading(first: str, second: str, names: tuple[str, ...]) -> None:
+    roster = read_roster("\n".join((first, *names[:3], "", second, *names[3:])))
+    assert [child.practice for child in roster.children] == [name.split(", ")[-1].split()[0] for name in names]
+    assert [roster.lines[at].outcome for at in (0, 5)] == [Outcome.HEADING] * 2
+
+
+def test_one_that_counts_a_block_is_a_heading_where_it_is_no_known_name() -> None:
+    assert counted_titles(("Mira", "", "Late bus (3)", "Tilo", "Anna", "Leo")) == {2}
+    assert not counted_titles(("Mira", "", "Ada (3)", "Tilo", "Anna", "Leo"))
+
+
+@pytest.mark.parametrize("text", [
+    "Mira (3)\nXobrel (4)\nAnna (5)", "Xobrel (2)\nMira\nAnna\nLeo", "Mira\nXobrel (2)\nAnna\nLeo",
+    "Mira (1)\nXobrel (1)"])
+def test_an_age_behind_a_name_counts_nobody(text: str) -> None:
+    assert not counted_titles(text.splitlines())
+    assert "Xobrel" in practised(text)

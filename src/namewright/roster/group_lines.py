@@ -1,14 +1,16 @@
 """Lines over and under names that figures tell: a stop with its time, an age, a count (``7:40 Church``, ``3 anni``).
 
-Each is told by the other lines: few have a time, two or more are ages, hardly another counts.
+Each is told by the other lines: few have a time, two or more are ages, hardly another counts, or as many names follow.
 """
 
 from __future__ import annotations
 
 import re
 from collections.abc import Mapping, Sequence
+from itertools import takewhile
 
 from namewright.named_tuples import NamedTuple
+from namewright.names.casing import begins_small
 from namewright.patterns import pattern
 from namewright.roster.known import opens_with_given
 from namewright.roster.vocabulary import STREETS, fold
@@ -19,6 +21,7 @@ _AGED = pattern(
     r"\s*(?:\(\d+\))?\s*:?\s*", re.IGNORECASE)
 _COUNTS = pattern(
     r"\s*(?P<what>[^:,;]{2,40}):(?:\s*(?:\d+\s?[x×]\s?[^\s,;]+|[^\s,;:]{1,8}\s?[:=]\s?\d+)\s*(?:[,;·/]|$)){2,}\s*")
+_OVER = pattern(r"[^(\[\n]{2,60}[(\[]\s?(\d{1,3})\s?[)\]]\s*:?\s*", needs="([")
 _BESIDE = pattern(r"\s[-–—]\s|[:,(&]|->|→")  # behind it may stand a child
 _FEW, _TOTALS = 2, 2
 _SOME = 0.4  # of the lines: where more have a time, it is beside each name
@@ -41,6 +44,19 @@ def group_lines(texts: Sequence[str], filled: Mapping[int, str]) -> GroupLines:
     stops = frozenset(at for at in found if not (at and texts[at - 1].strip()) or _is_a_street(found[at]))
     return GroupLines(ages if len(ages) >= _FEW else frozenset(), stops,
                       counts if len(counts) <= _TOTALS < len(filled) else frozenset(), frozenset(found) - stops)
+
+
+def counted_titles(texts: Sequence[str]) -> frozenset[int]:
+    """Return the lines that tell in brackets how many stand below, up to an empty line or the next: ``Out today (2)``.
+
+    Two do so, or one of unknown words over three or more that opens a block; an age behind a name counts nobody.
+    """
+    found = {at: int(match[1]) for at, text in enumerate(texts) if (match := _OVER.fullmatch(text))}
+    right = frozenset(at for at, count in found.items() if count and count == len(list(takewhile(
+        lambda here: bool(texts[here].strip()) and here not in found, range(at + 1, len(texts))))))
+    alone = all(found[at] > _FEW and not "".join(texts[at - 1 : at]).strip() and (
+        not opens_with_given(texts[at]) or any(map(begins_small, texts[at].split()))) for at in right)
+    return right if len(right) > len(found) / 2 and (len(right) >= _FEW or alone) else frozenset()
 
 
 def is_count(text: str) -> bool:

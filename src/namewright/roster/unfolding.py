@@ -40,6 +40,7 @@ from namewright.roster.foot_rows import foot_rows
 from namewright.roster.form_letters import without_form_letters
 from namewright.roster.forms import from_a_form
 from namewright.roster.further_tables import from_further_tables
+from namewright.roster.group_lines import counted_titles
 from namewright.roster.grown_up_rows import grown_up_rows
 from namewright.roster.headers import header_roles, titles_for
 from namewright.roster.hours import without_hours
@@ -99,7 +100,7 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
     found = from_dashed_families(from_counted(from_birthdays(from_corrections(found))))
     found, pairs = from_buddy_lists(from_siblings(found))
     found, day = from_a_day_plan(found)
-    found, told = _without_asides(from_a_telling(found))
+    found, told = _without_asides(from_a_telling(_counted_told(found)))
     asides = sorted([*inside, *pages, *below, *days, *pairs, *day, *told], key=lambda aside: aside.line.origin)
     found = _put_in_lines(found, columns)
     table = _laid_out(found)
@@ -122,6 +123,12 @@ def _from_pages(lines: list[Line]) -> list[Line]:
     if not any(sign in text for sign in DELIMITERS):
         return lines
     return from_further_tables(without_page_heads(from_label_sheets(lines)))
+
+
+def _counted_told(lines: list[Line]) -> list[Line]:
+    """Return the lines that count the names below as headings."""
+    counted = counted_titles([line.text for line in lines])
+    return [line.heading(line.text) if at in counted else line for at, line in enumerate(lines)] if counted else lines
 
 
 def _without_asides(lines: list[Line]) -> tuple[list[Line], list[Aside]]:
