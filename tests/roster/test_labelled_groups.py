@@ -129,3 +129,23 @@ def test_days_of_the_week_cut_to_a_letter_are_no_children() -> None:
 def test_sizes_behind_names_are_no_children_where_a_line_counts_them() -> None:
     text = "Renato Matos: S\nBrian Brito: XS\nJuliana Coelho: M\n\nTallas: 3 x XS, 5 x S, 8 x M"
     assert made(text) == ["Renato", "Brian", "Juliana"]
+
+
+@pytest.mark.parametrize(("first", "second"), [
+    ("Pick-up 1 – 4 Elm Road – 7:15: ", "Pick-up 2 – 9 Elm Road – 7:31: "),
+    ("Halt 1 - Kirche - 7.15: ", "Halt 2 - Markt - 7.31: "),
+    ("Arrêt 1 – 4 rue Haute – 7:15 : ", "Arrêt 2 – 9 rue Basse – 7:31 : "),
+    ("Parada A – Plaza – 7:15: ", "Parada B – Río – 7:31: "),
+    ("Fermata 1 – Via Alta 4 – 7:15: ", "Fermata 2 – Via Alta 9 – 7:31: "),
+    ("Ponto 1 – Rua 4 – 7:15: ", "Ponto 2 – Rua 9 – 7:31: ")])
+@pytest.mark.parametrize("names", [
+    ("Mira Vost", "Tilo Tarn", "Anna Lind", "Leo Rey"), ("Xobrel Vost", "Vemka Tarn", "Outhna Lind", "Quorrik Rey")])
+def test_a_stop_with_its_time_is_a_label_and_nobody_who_writes(first: str, second: str, names: tuple[str, ...]) -> None:
+    text = f"{first}{names[0]}, {names[1]}\n{second}{names[2]}, {names[3]}"
+    assert made(text) == [name.split()[0] for name in names]
+    assert read_roster(text).lines[0].outcome is Outcome.HEADING
+
+
+def test_many_names_behind_a_label_are_a_group_too() -> None:
+    names = [f"Xo{chr(97 + at)}brel Vost{chr(97 + at)}inger" for at in range(24)]
+    assert len(made(f"Stop 1: {', '.join(names[:22])}\nStop 2: {', '.join(names[22:])}")) == len(names)
