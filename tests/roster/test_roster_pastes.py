@@ -554,3 +554,46 @@ def test_an_address_in_a_column_leaves_the_columns() -> None:
     text = "\n".join(("Given,Family,Mail", *rows))
     assert [(one.given, one.family) for one in read_roster(text).children] == [
         ("Mira", "Vost"), ("Leo", "Tarn"), ("Ada", "Lind")]
+
+
+MARKED_UP = ["Carpet by the door", "Los del fondo", "Groupe du matin", "Bunter Teppich", "Angolo morbido",
+             "Canto calmo", "Kwelda rombu"]
+
+
+@pytest.mark.parametrize("title", MARKED_UP)
+@pytest.mark.parametrize("names", [("Mira Vost", "Tilo Tarn"), ("Xobrel Vost", "Vemka Tarn")])
+def test_a_title_behind_its_signs_is_no_child(title: str, names: tuple[str, str]) -> None:
+    roster = read_roster(f"# {title}\n\n## {title} 1\n- [x] **{names[0]}**\n## {title} 2\n- [ ] {names[1]}")
+    assert [child.practice for child in roster.children] == [name.split()[0] for name in names]
+    assert [roster.lines[at].outcome for at in (0, 2, 4)] == [Outcome.HEADING] * 3
+
+
+@pytest.mark.parametrize("text", [
+    "# Mira Vost\n# Xobrel Tarn\n# Anna Lind",
+    "## Mira Vost\n- no nuts\n- naps\n## Xobrel Tarn\n- left-handed\n- naps"])
+def test_a_child_behind_signs_of_a_title_stays_one(text: str) -> None:
+    assert {"Mira", "Xobrel"} <= {child.practice for child in read_roster(text).children}
+
+
+@pytest.mark.parametrize("titles", [
+    "Name | slip | badge", "Nombre | permiso | gorra", "Élève | mot signé | badge", "Kind | Zettel | Mütze",
+    "Nome | tessera | foto",
+    "Criança | bilhete | chapéu"])
+@pytest.mark.parametrize("rule", ["--- | --- | ---", "|:---|:-:|---|", "=====+=====+====="])
+def test_what_stands_over_a_drawn_line_are_titles(titles: str, rule: str) -> None:
+    roster = read_roster(f"{titles}\n{rule}\nMira Vost | x | \nXobrel Tarn |  | x\nAnna Lind | x | x")
+    assert [child.practice for child in roster.children] == ["Mira", "Xobrel", "Anna"]
+    assert roster.lines[0].outcome is Outcome.HEADER
+
+
+@pytest.mark.parametrize("end", [
+    "*** END OF REPORT ***", "--- Ende der Liste ---", "=== Fin ===", "*** FINE ELENCO ***", "~~~ fim da lista ~~~",
+    "*** EOF ***"])
+def test_where_a_printed_list_ends_is_no_child(end: str) -> None:
+    rows = "Family   Given   ID\nVOST     MIRA    01\nTARN     ENDE    02"
+    assert read(f"{rows}\n{end}") == ["Mira|Mira|Vost", "Ende|Ende|Tarn"]
+
+
+def test_a_number_sign_over_a_column_of_numbers_is_no_sign_of_a_title() -> None:
+    assert read("#   Given    Family\n------------------\n1   Mira     Vost\n2   Xobrel   Tarn") == [
+        "Mira|Mira|Vost", "Xobrel|Xobrel|Tarn"]

@@ -28,10 +28,12 @@ _MAX_JOINED = 20
 _HALF, _NEARLY_ALL = 0.5, 0.8
 _TWO_CELLS = pattern(r"[^,]*[^\s,],[^\s,][^,]*")
 _PLAINLY_CUT = 4  # lines of two cells with no space behind any comma, as programs write them and hardly anybody types
-_FEWEST = 4  # lines that tell by their signs alone
+_FEWEST = 4  # lines that tell by their signs alone, signs that draw one
 _COUNT = pattern(r"\W*\d{1,3}\s?[.)]\s*[^\W\d_]")
 _DECIMALS = pattern(r"(?:[€$£]\s?\d+),(?=\d\d(?!\d))|\d,(?=\d{1,2}\s?(?:[€$£%°]|(?i:euros?|eur|chf|fr|km|kg|cm|m)\b))")
 """A comma within a sum of money or a measure, ``7,50 €``: it parts no columns."""
+_DRAWN = "-=─"
+_RULE = frozenset(f"{_DRAWN} \t|:+;,")
 _NUMBER_CELL = pattern(r"\s*(?:\(?\d{1,4}[.):]?|#\d{1,4}|[-*•–☐□☑☒✓✔✗✘])\s*$")
 
 
@@ -71,7 +73,7 @@ def lay_out(lines: Sequence[str]) -> Table:
             if are_sides(row.cells):
                 return Table(delimiter, tuple(_rows(lines, delimiter)), row.line, (Role.FULL,) * len(row.cells),
                              grid=True)
-            roles = header_roles(row.cells)
+            roles = header_roles(row.cells, ruled=_is_ruled(row, lines))
             if roles and not _is_counted(row.cells) and not _may_be_a_family(row, roles, lines, delimiter):
                 rows = tuple(_rows(lines, delimiter))
                 return Table(delimiter, rows, row.line, _with_whole_names(roles, row, rows), row.cells)
@@ -93,6 +95,12 @@ def lay_out(lines: Sequence[str]) -> Table:
                              beside=judged.beside)
     plain = tuple(Row(index, 1, (_plain(line),)) for index, line in enumerate(lines))
     return Table("", plain, None, (Role.FULL,))
+
+
+def _is_ruled(row: Row, lines: Sequence[str]) -> bool:
+    """Say whether the line below a row is drawn of signs, as under the titles of a table: ``|---|---|``."""
+    below = lines[row.line + row.span] if row.line + row.span < len(lines) else ""
+    return _RULE.issuperset(below) and sum(map(below.count, _DRAWN)) >= _FEWEST
 
 
 def _are_by_comma(cells: Sequence[str]) -> bool:

@@ -65,11 +65,11 @@ _FAMILY_THEN_GIVEN = f"{_FAMILY}.*{_GIVEN}"  # compiled by re where a list first
 _GIVEN_THEN_FAMILY = f"{_GIVEN}.*{_FAMILY}"
 
 
-def header_roles(cells: Sequence[str]) -> tuple[Role, ...] | None:
+def header_roles(cells: Sequence[str], *, ruled: bool = False) -> tuple[Role, ...] | None:
     """Return the role of each column if ``cells`` are a header row of two columns or more, else None.
 
     A header row names at least one part of a name, in words that no child is called by; or at least two of its
-    cells, and half of the filled ones, are known words.
+    cells, and half of the filled ones, are known words. Where a line is ``ruled`` below it, one known word is enough.
     """
     filled = [cell for cell in cells if cell]
     if len(filled) < 2:
@@ -78,7 +78,7 @@ def header_roles(cells: Sequence[str]) -> tuple[Role, ...] | None:
     known = _without_second_persons(cells, _without_second_names(cells, known))
     count = sum(role is not None for role in known)
     if not NAME_ROLES.intersection(known) or not (
-        _says_name(cells, known) or (count >= 2 and count * 2 >= len(filled))
+        ruled or _says_name(cells, known) or (count >= 2 and count * 2 >= len(filled))
     ):
         return None
     known = _called_for_given(_of_the_child(cells, known))

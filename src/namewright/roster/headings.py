@@ -88,6 +88,8 @@ _IN_BRACKETS = pattern(r"\([^()]*\)")
 _MARKED_GREETING = pattern(r"\s*Ol[áÁ](?:(?:\s+[^\W\d_]+)?\s*[,!]*\s*$|!|,?\s+[a-zß-ÿ])")  # no Ola writes it so
 _ADDRESSED = pattern(r"(?:To|An|Para|À|A|Cc):\s+[^\W\d_a-z]")
 _SIGN = pattern(r"\s[-–—]\s|[:,;(\t]")
+_END = pattern(r"\s*[*=#~_<-]{2,}\s*(?:eof|end|ende|fin|fine|fim|einde)\b[\w\s]{0,40}[*=#~_>-]{2,}\s*", re.I)
+"""Where a printed list ends: ``*** END OF REPORT ***``."""
 _MARK = r"(?:[^\W\d_]{1,2}|[^\w\s=]|\d)\s*=\s*[^=,;/|]+"
 _KEY = pattern(rf"\W*{_MARK}(?:[,;/|]\s*{_MARK})+|\W*(?:[^\W\d_]|[^\w\s=])\s*=\s*[a-zß-ÿ][^=]*", needs="=")
 """What the marks of a list mean: ``P = present, A = absent``."""
@@ -110,7 +112,7 @@ def heading_reason(text: str) -> Message | None:
         return None
     if text.rstrip().endswith(":"):
         return message("roster.heading_colon")
-    if _KEY.fullmatch(text):
+    if _KEY.fullmatch(text) or _END.fullmatch(text):
         return message("roster.heading_remark")
     first = words[0].strip(".,!")
     label = _LABEL.match(text)

@@ -11,7 +11,10 @@ from html import unescape
 
 from namewright.message import Message, message
 from namewright.named_tuples import NamedTuple
+from namewright.names.casing import begins_small
 from namewright.patterns import pattern
+from namewright.roster.known import opens_with_given
+from namewright.roster.shares import share
 
 COLUMN_SIGNS = ("\t", ";", "|")
 """What parts the columns of a line for sure: a comma may be part of a name or a remark."""
@@ -47,6 +50,9 @@ _INLINE = pattern(r"</?(?:b|i|u|em|strong|span|font|a|small)(?:\s[^<>]*)?>", re.
 _BOLD = pattern(r"\s*<(b|strong|u|em)>[^<>]*</\1>\s*", re.I, needs="<")
 """A title in bold on a line of its own ends there, though no mark says so: the child below it is none of it."""
 _INSERT = pattern(r"\s*(INSERT\s+INTO\s[^()]{1,60}\([^()]*\)\s*VALUES)\s*(\(.*\))\s*;?\s*", re.I, needs="(")
+_TITLE = pattern(r" {0,3}#{1,6} ([^\W\d_](?:[^\t|;\s]| (?! ))*)\s*", needs="#")
+_MARKS = "-*+•|>"
+_MARKED = pattern(rf"^[{_MARKS}\s]*(?:\[[ xX]?\])?[\s*_]*")
 _STATEMENTS = 2
 _MOSTLY = 0.6
 _ENTITY = pattern(r"&(?:#\d{2,6}|#x[\da-f]{2,5}|[a-z]{2,8}\d?);", re.I)
@@ -55,7 +61,8 @@ _TIME = r"\d{1,2}[:.]\d\d(?:[:.]\d\d)?(?:\s?[AaPp]\.?\s?[Mm]\.?)?"
 _DAY = r"\d{1,4}[./-]\d{1,2}[./-]\d{1,4}"
 _STAMP = pattern(rf"\s*(?:\[(?:{_DAY},?\s+)?{_TIME}(?:,?\s+{_DAY})?\]|{_DAY},?\s+{_TIME})\s*(?:[-–]\s+)?")
 _SENDER = pattern(r"([^:]{1,40}):\s+(?=\S)")
-_TIMED_SENDER = pattern(rf"\s*[^\W\d_][^:,;]{{0,38}}?,?\s+[(\[]?(?:{_DAY},?\s+)?{_TIME}[)\]]?:\s+(?=[¡¿]?[^\W\d_])")
+_TIMED_SENDER = pattern(rf"\s*[^\W\d_](?:(?!\s[-–—]\s)[^:,;]){{0,38}}?,?\s+[(\[]?(?:{_DAY},?\s+)?{_TIME}[)\]]?:\s+"
+                        r"(?=[¡¿]?[^\W\d_])")
 _ADDRESS = pattern(r"<[^<>\s]*@[^<>\s]*>")
 _TO = r"\s*(?:to|cc|bcc|from|an|von|para|de|cco|à|a|da|ccn|kopie|aan)\s*:\s*"
 _LABEL = pattern(_TO, re.I)
@@ -75,7 +82,7 @@ def unwrapped(lines: Sequence[str]) -> list[Line]:
         text = "\n".join(f"{line}<br>" if _BOLD.fullmatch(line) else line for line in lines)
         return [_without_rights(Line(_MARKUP.sub(" ", shown), at, (_WEB_PAGE,)))  # broken tags
                 for shown, at in shown_lines(text)]
-    plain = _without_statements([_shown(line, at) for at, line in enumerate(lines)])
+    plain = _with_titles(_without_statements([_shown(line, at) for at, line in enumerate(lines)]))
     return [each for line in _addresses_apart(plain) for each in _from_addresses(_from_chat(line))]
 
 
@@ -98,6 +105,23 @@ def _without_statements(lines: list[Line]) -> list[Line]:
     return [each for at, line in enumerate(lines) for each in (
         [*([line._replace(text=found[at][1])] if at == first else []), line._replace(text=found[at][2])]
         if at in found else [line])]
+
+
+def _with_titles(lines: list[Line]) -> list[Line]:
+    """Return lines behind signs of a title, ``## Red table``, as headings, where others stand below that have none.
+
+    What is said below a child in small letters leaves it one, as a known name is.
+    """
+    found = {at: match[1] for at, line in enumerate(lines) if (match := _TITLE.fullmatch(line.text))}
+    if not found:
+        return lines
+    others = [line.text.strip() for at, line in enumerate(lines) if at not in found and line.text.strip()]
+    signed = share(text[0] in _MARKS for text in others) >= _MOSTLY
+    small = share(begins_small(text) for text in (_MARKED.sub("", text) for text in others) if text)
+    if len(others) * (1 + signed) <= len(found) or small > 1 - _MOSTLY:
+        return lines
+    return [line.heading(found[at]) if at in found and not opens_with_given(found[at]) else line
+            for at, line in enumerate(lines)]
 
 
 def _without_rights(line: Line) -> Line:
