@@ -74,3 +74,15 @@ def test_a_title_that_may_be_over_whole_names_stands_beside_one_of_given_names(
     made = read_roster(pasted(titles, *rows)).children
     assert [(child.given, child.family) for child in made] == [
         ("Mira", "Kind"), ("Xobrel", "Tarn"), ("Anna", "Rey"), ("Tilo", "Vost")]
+
+
+def test_numbered_names_are_no_column_of_numbers() -> None:
+    text = "Aide: teacher Vost\nChildren (7):\n1. Mira\n2. Tilo\n3. Anna\n4. Emil\n5. Ida\n6. Leo\n7. Una"
+    assert [child.practice for child in read_roster(text).children] == [
+        "Mira", "Tilo", "Anna", "Emil", "Ida", "Leo", "Una"]
+
+
+@pytest.mark.parametrize("title", ["Child's name", "Nom de l'enfant", "Nom de l’élève", "Nome dell'alunno"])
+def test_a_word_for_a_child_behind_an_apostrophe_is_a_title(title: str) -> None:
+    text = pasted(f"{title}|Zibblefax", "Mira Vost|mamie", "Tilo Tarn|tata", "Anna Rey|mamie")
+    assert len(read_roster(text).children) == 3

@@ -279,3 +279,8 @@ def test_a_title_of_names_over_days_that_are_not_known(title: str, sign: str) ->
     ("Come si chiama (nome)?", "Come si chiama (cognome)?")])
 def test_a_question_for_one_part_of_the_name_is_for_that_part(given: str, family: str) -> None:
     assert header_roles(["Zeit", family, given]) == (Role.OTHER, Role.FAMILY, Role.GIVEN)
+
+
+def test_a_row_with_question_marks_is_no_row_of_titles() -> None:
+    text = "VOSTRÖM Xobrel\t???\nTARNESCU Vemka\t???, brings juice\nREYSKI Tunzo\tpirate\nELMOV Quilba\ttiger"
+    assert [child.practice for child in read_roster(text).children] == ["Xobrel", "Vemka", "Tunzo", "Quilba"]

@@ -235,3 +235,10 @@ def test_a_word_nobody_knows_before_a_day_is_asked_about(title: str) -> None:
     roster = read_roster(f"{title}\n\nGuppies 1:\nMira Vost\nLeo Tarn\nOtis Elm\nAda Quorne")
     assert [child.practice for child in roster.children] == ["Mira", "Leo", "Otis", "Ada"]
     assert roster.lines[0].outcome is Outcome.LEFT_OUT
+
+
+@pytest.mark.parametrize("said", ["brother at school", "hermana en el colegio", "frère à l'école",
+                                  "Bruder in der Schule", "sorella nella nostra scuola", "irmão na escola"])
+def test_who_has_somebody_at_the_school_is_no_class(said: str) -> None:
+    text = f"1. Vost, Mira – {said}\n2. Tarn, Tilo\n3. Xobrel, Vemka – {said}\n4. Rey, Anna"
+    assert [child.practice for child in read_roster(text).children] == ["Mira", "Tilo", "Vemka", "Anna"]

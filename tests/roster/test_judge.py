@@ -104,3 +104,9 @@ def test_where_most_pairs_may_be_two_children_so_may_the_others() -> None:
 def test_a_word_and_a_colon_before_another_on_no_list_is_asked_about(line: str, outcome: Outcome) -> None:
     """Nothing tells whether the first is the child or stands over it; what is known of either does."""
     assert read_roster(f"Anna\nLeo\n{line}\nEmma").lines[2].outcome is outcome
+
+
+@pytest.mark.parametrize("row", ["Mira     Tilo     Anna", "Xobrel     Vemka     Tunzo", "ნაირა     თამარ     რევაზ"])
+def test_three_words_far_apart_are_not_one_child(row: str) -> None:
+    roster = read_roster(f"{row}\nEmil")
+    assert [child.practice for child in roster.children] in (["Emil"], [*row.split(), "Emil"])

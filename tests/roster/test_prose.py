@@ -279,3 +279,13 @@ def test_a_girl_called_as_a_trip_is_in_one_language_is_asked_about() -> None:
     roster = read_roster("Mira\nTilo\nGita\nGita Vost")
     assert practised(roster) == ["Mira", "Tilo", "Gita"]
     assert roster.lines[2].outcome is Outcome.LEFT_OUT
+
+
+@pytest.mark.parametrize("line", [
+    "Gives food to the fish = Xobrel", "Lleva comida fresca para peces -> Xobrel",
+    "Donne à boire et à manger au lapin → Xobrel", "Kümmert sich um alle unsere Fische = Xobrel",
+    "Dà da mangiare ai pesci => Xobrel", "Dá comida aos peixes = Xobrel"])
+def test_one_word_behind_a_sign_in_a_sentence_may_be_a_child_on_no_list(line: str) -> None:
+    roster = read_roster(f"Mira\nTilo\nAnna\n{line}")
+    assert [child.practice for child in roster.children] == ["Mira", "Tilo", "Anna"]
+    assert roster.lines[-1].outcome is Outcome.LEFT_OUT

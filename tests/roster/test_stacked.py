@@ -104,3 +104,14 @@ def test_a_family_called_doctor_is_no_title_of_a_column() -> None:
              "MS (2)", "BUMB Ryan", "WABLE Leena"]
     assert [child.practice for child in read_roster("\n".join(lines)).children] == [
         "William", "Ekavir", "Bina", "Advika", "Ryan", "Leena"]
+
+
+@pytest.mark.parametrize("titles", ["Signed up|sister", "Matriculados|hermana", "Inscrits|sœur", "Zusagen|Schwester",
+                                    "Iscritti|sorella", "Inscritos|irmã"])
+def test_a_child_with_somebody_of_a_family_behind_is_no_title_of_a_column(titles: str) -> None:
+    title, kin = titles.split("|")
+    names = ["Vost, Mira", "Tarn, Tilo", "Rey, Anna", f"Elm, Emil – {kin}", "Fen, Ida", "Moss, Leo", "Koch, Una"]
+    text = "\n".join((title, *(f"{at}. {name}" for at, name in enumerate(names, 1))))
+    assert [child.practice for child in read_roster(text).children] == [
+        "Mira", "Tilo", "Anna", "Emil", "Ida", "Leo", "Una"]
+    assert rows(text) == text.splitlines()

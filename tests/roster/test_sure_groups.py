@@ -128,3 +128,27 @@ def test_names_behind_one_grown_up_are_asked_about(line: str) -> None:
     roster = read_roster(f"Anna\nEmil\nBruno\n{line}")
     assert roster.lines[-1].outcome is Outcome.LEFT_OUT
     assert not any(note.key == "roster.adult" for note in roster.lines[-1].notes)
+
+
+JOBS = [
+    ["Line leader", "Caboose", "Feeds the fish", "Lights"],
+    ["Lider", "Reparto de pinturas", "Luces", "Riega las plantas"],
+    ["Chef de rang", "Lumières", "Calendrier", "Nourrit le lapin"], ["Türdienst", "Gießt Blumen", "Kalender", "Tafel"],
+    ["Capofila", "Luci", "Cibo ai pesci", "Calendario"],
+    ["Fila", "Luzes", "Comida dos peixes", "Calendário"]]
+
+
+@pytest.mark.parametrize("labels", JOBS)
+@pytest.mark.parametrize("sign", [": ", " = ", " – ", " -> "])
+def test_one_child_behind_each_job(labels: list[str], sign: str) -> None:
+    """Known ones are made, and so are others where several stand behind one; else at least no job is a child."""
+    assert made("\n".join(f"{label}{sign}{name}" for label, name in zip(labels, KNOWN[2], strict=True))) == KNOWN[2]
+    lines = [f"{label}{sign}{name}" for label, name in zip(labels, UNKNOWN[2], strict=True)]
+    assert made("\n".join([*lines, f"Zzz{sign}Ilvor, Umbrik"])) == [*UNKNOWN[2], "Ilvor", "Umbrik"]
+    assert set(made("\n".join(lines))) <= set(UNKNOWN[2])
+
+
+@pytest.mark.parametrize("title", ["Helpers of the Week", "Helfer der Woche", "Encargados de la Semana",
+                                   "Aiutanti della Settimana", "Ajudantes da Semana", "Métiers de la Semaine"])
+def test_a_title_over_jobs_that_ends_in_a_week(title: str) -> None:
+    assert made(f"{title}\nLights: Mira, Tilo\nDoor: Anna\nPlants: Emil") == ["Mira", "Tilo", "Anna", "Emil"]

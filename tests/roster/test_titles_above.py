@@ -230,3 +230,14 @@ def test_one_that_counts_among_bullets_may_be_a_child() -> None:
     "Slide 3", "Folie 3", "Diapositiva 3", "Diapositive 3", "Diapo 3", "Foglio 2", "Folha 2"])
 def test_the_number_of_a_slide_is_no_child(word: str) -> None:
     assert read_roster(f"Mira Vost\nBo Tarn\n{word}\nUna Grell").lines[2].outcome is Outcome.HEADING
+
+
+@pytest.mark.parametrize("title", ["Gita al mare", "Rosa de papel", "Olga en concierto"])
+@pytest.mark.parametrize("sign", [" – ", " ...... ", ": ", " = "])
+def test_a_phrase_that_opens_as_a_name_and_stands_apart_is_asked_about(title: str, sign: str) -> None:
+    names = ["Mira Vost", "Tilo Tarn", "Anna Rey", "Emil Koch"]
+    rows = "\n".join(f"{name}{sign}{said}" for name, said in zip(names, ["ok", "no", "ok", "da pagare"], strict=True))
+    roster = read_roster(f"{title}\n\n{rows}")
+    assert roster.lines[0].outcome is Outcome.LEFT_OUT
+    assert [child.practice for child in roster.children] == ["Mira", "Tilo", "Anna", "Emil"]
+    assert read_roster(f"Gita Fen\n\n{rows}").children[0].practice == "Gita"

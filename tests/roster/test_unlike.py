@@ -226,3 +226,21 @@ def test_many_senders_one_below_another_are_looked_at_once() -> None:
     start = time.process_time()
     assert {at for at, _ in enumerate(heads, len(NAMES))} <= unlike_lines([*NAMES, *heads]).keys()
     assert time.process_time() - start < 1
+
+
+@pytest.mark.parametrize("line", ["Hilfskraft: Herr Vost", "Cuidadora: Sra. Vost", "Runner: Ms. Vost",
+                                  "Tata: maestra Vost", "Assistante : Mme Vost", "Monitora - Sra. Vost"])
+def test_one_word_before_an_adult_is_no_child(line: str) -> None:
+    """Asked about where it stands alone; a known name, or one such line after another, may be children."""
+    children = "Xobrel\nVemka\nTunzo\nQuilba"
+    for text in (f"{line}\n\n{children}", f"{children}\n{line}"):
+        assert [child.practice for child in read_roster(text).children] == children.split(), text
+    known = f"{children}\nMira: Frau Vost"
+    assert [child.practice for child in read_roster(known).children][-1] == "Mira"
+
+
+@pytest.mark.parametrize("months", ["September|October", "Abril|Mayo", "März|April", "Aprile|Maggio", "Avril|Mai"])
+def test_a_month_over_birthdays_in_columns_is_no_child(months: str) -> None:
+    one, two = months.split("|")
+    text = f"{one}\n8  Mira Vost\n22  Tilo Tarn\n26  Anna Rey\n{two}\n25  Emil Koch"
+    assert [child.practice for child in read_roster(text).children] == ["Mira", "Tilo", "Anna", "Emil"]

@@ -23,6 +23,7 @@ from namewright.roster.known import is_family
 from namewright.roster.pasted import Line
 from namewright.roster.several import may_be_a_name
 from namewright.roster.shares import given_share, share
+from namewright.roster.stacked import is_plain_title
 from namewright.roster.vocabulary import NAME_ROLES, OTHER_PEOPLE, Role, fold
 
 _MOST_COLUMNS = 8
@@ -31,6 +32,7 @@ _MOST_LINES = 5_000
 _LONGEST = 60
 _FEWEST = 2  # rows
 _HALF, _MOSTLY, _NEARLY_ALL = 0.5, 0.6, 0.8
+_PARTS = (["FULL"], ["GIVEN"], ["FAMILY", "GIVEN"], ["FULL", "GIVEN"])  # what the columns of a name hold
 _FEW_NAMES = 0.3  # of the cells of a column of something else
 _ROW = pattern(r"[\t;|]|,\S|,.*,|\S {2,}\S")
 
@@ -72,7 +74,7 @@ def _is_name_title(line: Line) -> bool:
 
 
 def _is_title(line: Line) -> bool:
-    return len(line.text) <= _LONGEST and header_role(line.text.strip()) is not None
+    return len(line.text) <= _LONGEST and is_plain_title(line.text) and header_role(line.text.strip()) is not None
 
 
 def _by_blocks(lines: Sequence[Line]) -> Iterator[_Cells]:
@@ -111,7 +113,8 @@ def _is_table(cells: _Cells) -> bool:
     roles = cells.roles()
     named = [at for at, role in enumerate(roles) if role in NAME_ROLES]
     parts = sorted(roles[at].name for at in named)
-    if len(cells.rows) < _FEWEST or parts not in (["FULL"], ["GIVEN"], ["FAMILY", "GIVEN"], ["FULL", "GIVEN"]):
+    counted = any(strip_numbering(line.text) != line.text.strip() for line in cells.titles)
+    if counted or len(cells.rows) < _FEWEST or parts not in _PARTS:
         return False
     if any(len(row) > len(roles) or len(row) <= max(named) for row in cells.rows):
         return False
@@ -143,7 +146,8 @@ def _are_names(column: Sequence[str]) -> bool:
 
 def _are_no_names(column: Sequence[str], names: Sequence[str]) -> bool:
     """Say whether the cells of a column hold something else than names, by what they are or by how they are written."""
-    if share(any(map(str.isdigit, cell)) or not any(map(is_letter, cell)) for cell in column) >= _NEARLY_ALL:
+    bare = list(map(strip_numbering, column))  # numbered names have figures, too
+    if share(any(map(str.isdigit, cell)) or not any(map(is_letter, cell)) for cell in bare) >= _NEARLY_ALL:
         return True
     words = [fold(cell).split() for cell in column]
     about = share(not (OTHER_PEOPLE | CARE).isdisjoint(each) for each in words) >= _HALF

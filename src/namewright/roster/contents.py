@@ -391,9 +391,11 @@ def _heads(rows: Sequence[Sequence[str]], width: int) -> tuple[bool, bool]:
 
 
 def _is_alike(title: str, column: _Column) -> bool:
-    """Say whether a cell is what the others of its column are: a number, a hand, a word that most of them open with."""
+    """Say whether a cell is what the others of its column are: a number, a sign, a hand, an opening word."""
     if column.role in (Role.HAND, Role.SUPPORT) and _kind(title) is column.role:
         return True
+    if not any(map(str.isalnum, title)):  # nobody titles a column ???
+        return not title.strip("?") or title in column.cells
     if _has_figure(title):
         return _shape(title) in set(map(_shape, column.cells))
     opening = fold(title).split()[:1]

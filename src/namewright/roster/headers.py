@@ -313,4 +313,4 @@ def _without_child(words: str) -> str:
 def _says_name(cells: Sequence[str], known: Sequence[Role | None]) -> bool:
     """Say whether one cell alone makes the row a header; a cell that ends in a colon may be a form's label."""
     said = [cell for cell, role in zip(cells, known, strict=True) if role in NAME_ROLES and not cell.endswith(":")]
-    return any(SAYS_NAME.intersection((plain, *re.split(r"[ (/,]", plain))) for plain in map(_plain, said))
+    return any(SAYS_NAME.intersection((plain, *re.split(r"[ (/,']", plain))) for plain in map(_plain, said))

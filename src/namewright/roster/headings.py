@@ -96,6 +96,7 @@ _KEY = pattern(rf"\W*{_MARK}(?:[,;/|]\s*{_MARK})+|\W*(?:[^\W\d_]|[^\w\s=])\s*=\s
 _BETWEEN_DAYS = pattern(r"[-–/+&,.()]+")
 _WEEK = pattern(rf"{DAY_LETTER}(?:[-–/]{DAY_LETTER}){{1,4}}")  # without a sign between: initials, as MT
 _BETWEEN = pattern(r"[\s,;/()\[\]|·•–—:]+")
+_LAST_SIGN = pattern(r"\s[-–—]\s+(?=\S)")
 _PLACED = pattern(r"(?P<name>[^:;]{2,60}?)(?:,|\s+(?:[-–—]|(?P<arrow>→|⇒|[-=]>)))\s+(?P<place>\S.*)")
 
 
@@ -424,7 +425,9 @@ def is_placed(text: str) -> bool:
 def _is_beside_a_name(text: str) -> bool:
     """Say whether a place is surely beside a name: an arrow points at it, or it is written small."""
     match = _PLACED.fullmatch(strip_numbering(text)) if is_placed(text) else None
-    return match is not None and (bool(match["arrow"]) or begins_small(match["place"]))
+    last = _LAST_SIGN.split(match["place"])[-1] if match else ""  # Vost, Mira – Bruder in der Schule
+    kin = bool(last) and fold(last.split()[0]) in OTHER_PEOPLE - TEACHERS
+    return match is not None and (bool(match["arrow"]) or begins_small(last) or kin)
 
 
 def _is_ours(words: list[str]) -> bool:

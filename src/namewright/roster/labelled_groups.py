@@ -19,14 +19,22 @@ from namewright.patterns import pattern
 from namewright.roster.beside import is_state, is_word_about
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.header_words import HEADER_WORDS
-from namewright.roster.heading_words import HEADING_WORDS, JOB_ENDINGS, JOBS, OPENERS, PLACES
+from namewright.roster.heading_words import HEADING_WORDS, OPENERS, PLACES
 from namewright.roster.headings import heads_adults
 from namewright.roster.known import is_given, lean, opens_with_given
 from namewright.roster.no_names import says_nobody
 from namewright.roster.pasted import Line
 from namewright.roster.several import bracketed_label, is_titled_name, may_be_a_name
 from namewright.roster.shares import given_share, share
-from namewright.roster.sure_groups import are_led_by_adults, are_surely_groups, is_of_adults, is_over_groups
+from namewright.roster.sure_groups import (
+    are_jobs,
+    are_led_by_adults,
+    are_surely_groups,
+    is_a_job,
+    is_of_adults,
+    is_over_groups,
+    may_be_jobs,
+)
 from namewright.roster.vocabulary import AND, ANY_DAYS, GROUPS, MONTHS, fold
 
 _LABEL = pattern(r"(.{2,60}?)(?:\s?:\s+|\s+=\s+)(?=\S)", needs=":=")
@@ -69,8 +77,9 @@ class _Group(NamedTuple):
 
 def from_labelled_groups(lines: Sequence[Line]) -> list[Line]:
     """Return a heading and the children of each group, or the lines as they are where they tell no groups."""
-    heads = {at: head for at, line in enumerate(lines) if (head := _head(line.text)) and not heads_adults(line.text)}
-    if not any(_TIMED.match(head.label) or head.in_a_row or _PARTS.search(head.rest) for head in heads.values()):
+    heads = {at: head for at, line in enumerate(lines) if (head := head_of(line.text)) and not heads_adults(line.text)}
+    if not may_be_jobs([head.label for head in heads.values()]) and not any(
+            _TIMED.match(head.label) or head.in_a_row or _PARTS.search(head.rest) for head in heads.values()):
         return _below_heads(lines)
     empty = {at: _Group(head.label, ()) for at, head in heads.items() if _names_nobody(head)}
     found = {at: group for at, head in heads.items() if at not in empty and (group := _group(head))}
@@ -90,8 +99,8 @@ def _surely(found: Mapping[int, _Group], empty: dict[int, _Group], filled: Seque
     first = min(found, default=0)
     above = sum(at < first for at in filled)
     enough = above <= _MOST_TITLES and len(found) + len(empty) >= _MOSTLY * (len(filled) - above)
-    if enough and are_led_by_adults([group.label for group in found.values()],
-                                    [group.names for group in found.values()]):
+    labels, names = [group.label for group in found.values()], [group.names for group in found.values()]
+    if enough and (are_led_by_adults(labels, names) or are_jobs(labels, names)):
         return {**found, **empty}
     groups = {at: group for at, group in found.items() if enough and not is_of_adults(group.label)
               and not all(is_of_adults(name.split()[0]) for name in group.names)}
@@ -104,7 +113,7 @@ def _titles(lines: Sequence[Line], filled: Sequence[int], told: Mapping[int, _Gr
     first = min(told, default=0)
     above = [at for at in filled if at < first]
     alone = len(above) + len(told) == len(filled) and len(above) <= _MOST_TITLES
-    return frozenset(at for at in above if alone and _head(lines[at].text) is None and is_over_groups(lines[at].text))
+    return frozenset(at for at in above if alone and head_of(lines[at].text) is None and is_over_groups(lines[at].text))
 
 
 def _names_nobody(head: _Head) -> bool:
@@ -153,7 +162,7 @@ def _are_names(parts: Sequence[str]) -> bool:
             and given_share(parts) >= _HALF)
 
 
-def _head(text: str) -> _Head | None:
+def head_of(text: str) -> _Head | None:
     """Return what stands before the first colon, or the last dash before names, and the names; None in a form."""
     if len(text) > _LONGEST or NAME_LABEL.match(text):
         return None
@@ -262,9 +271,8 @@ def _is_about_a_child(label: str) -> bool:
 
 def is_of_a_group_or_job(label: str) -> bool:
     """Say whether a word of a label tells a group, a day or what a child does: ``Lights``, ``Türdienst``."""
-    words = _label_words(label)
-    job = not JOBS.isdisjoint(words) or any(word.endswith(JOB_ENDINGS) for word in words)
-    return not _WORDS_OF_GROUPS.isdisjoint(words) or (job and not opens_with_given(label))  # no Kai Licht
+    return not _WORDS_OF_GROUPS.isdisjoint(_label_words(label)) or (
+        is_a_job(label) and not opens_with_given(label))  # no Kai Licht
 
 
 def _are_groups(groups: Sequence[_Group], shared: str) -> bool:

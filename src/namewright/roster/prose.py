@@ -57,6 +57,8 @@ _SMALL, _CLOSED = 3, 2  # words in small letters that make a sentence, and with 
 _LONGEST_NAME = 4  # words
 _MOSTLY = 0.6
 _LONGEST = 600
+_LEADS = pattern(r"\s(?:=|->|→|⇒|=>)\s+([^\W\d_]\S*)$", needs="=>→⇒")
+"""One word behind a sign at the end of a sentence, who may be on no list: ``Gives food to the fish = Xobrel``."""
 
 
 class Aside(NamedTuple):
@@ -227,7 +229,9 @@ def _told(line: Line, text: str, children: Children) -> Aside | None:
             return None if joined else _asked(line, [opening])
     elif size and is_given(text.split()[0].strip(EDGES)) and not ended:
         return None
-    missing = [name for name in names if is_given(name.words[0]) and not children.hold(name.words[:1])]
+    led = _LEADS.search(text)
+    missing = [name for name in names if not children.hold(name.words[:1])
+               and (is_given(name.words[0]) or (led and name.typed == led[1]))]
     return _asked(line, missing) if missing else Aside(line, (message("roster.sentence"),))
 
 

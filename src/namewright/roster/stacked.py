@@ -13,6 +13,8 @@ from itertools import pairwise, takewhile
 from namewright.message import message
 from namewright.named_tuples import NamedTuple
 from namewright.names.clusters import is_letter
+from namewright.patterns import pattern
+from namewright.roster.beside import strip_numbering
 from namewright.roster.headers import header_role, header_roles
 from namewright.roster.headings import heading_reason
 from namewright.roster.known import is_known, lean
@@ -20,6 +22,7 @@ from namewright.roster.pasted import Line
 from namewright.roster.shares import given_share
 from namewright.roster.vocabulary import HANDS, NAME_ROLES, OTHER_PEOPLE, Role, fold
 
+_DASH = pattern(r"\s+[-–—]\s+")
 _LONGEST_TITLE = 40
 _MOST_TITLES = 24  # more of them are no columns of one list, and each is held against the others
 _MOST_LINES = 5_000
@@ -161,8 +164,20 @@ def _apart(filled: Sequence[Line], columns: Sequence[_Column]) -> Iterator[Line]
 
 
 def _is_title(text: str) -> bool:
-    role = header_role(text.strip().rstrip(" :")) if len(text) <= _LONGEST_TITLE and "\t" not in text else None
+    if len(text) > _LONGEST_TITLE or "\t" in text or not is_plain_title(text):
+        return False
+    role = header_role(text.strip().rstrip(" :"))
     return role is not None and not (role is Role.OTHER and _is_a_child(text))
+
+
+def is_plain_title(text: str) -> bool:
+    """Say whether a line has no number in front, no colon inside, and no name and a dash before a word of titles.
+
+    ``4. Vost, Mira – brother`` is a child, and ``Aide: teacher Vost`` a label.
+    """
+    bare = text.strip().rstrip(" :")
+    before = _DASH.split(bare, maxsplit=1)[0]
+    return strip_numbering(bare) == bare and ": " not in bare and (before == bare or header_role(before) is not None)
 
 
 def _is_a_child(text: str) -> bool:

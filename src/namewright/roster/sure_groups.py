@@ -16,17 +16,21 @@ from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import INITIALLED
 from namewright.roster.capitals import is_titled
-from namewright.roster.heading_words import HEADING_WORDS
+from namewright.roster.heading_words import HEADING_WORDS, JOB_ENDINGS, JOBS, TODAY
 from namewright.roster.known import is_given, lean
 from namewright.roster.shares import given_share, share
-from namewright.roster.vocabulary import ADULTS, OTHER_PEOPLE, TITLES, fold
+from namewright.roster.vocabulary import ADULTS, ANY_DAYS, MONTHS, OTHER_PEOPLE, STATES, TITLES, fold, word_set
 
 _COUNT = pattern(r"^(?:(?P<first>\d{1,2})(?:\s?[x×])?\s)?(?P<words>.*?[^\W\d_].*?)"
                  r"(?:\s*[(\[]\s*(?P<inside>\d{1,2})[^\W\d_ ]{0,3}\s*[)\]]|\s*[-–—=:×]\s*(?P<last>\d{1,2}))?$")
 _BRACKETS = pattern(r"[(\[][^()\[\]]*[)\]]")
 _SEATS = pattern(r"[(\[]\s*\d{1,2}\s+[^\W\d_][^()\[\]]*[)\]]")
 _ADULTS = ADULTS | OTHER_PEOPLE
-_NEARLY_ALL, _MOSTLY, _HALF, _FEW_OF_ALL = 0.9, 0.8, 0.5, 0.34
+_PERIODS = MONTHS | ANY_DAYS | TODAY | word_set("""
+    week, month, term, semana, mes, trimestre, semaine, mois, woche, monat, settimana, mese""")
+"""What a title over groups ends in: ``Helfer der Woche``."""
+_NEARLY_ALL, _MOSTLY, _MANY, _HALF, _FEW_OF_ALL = 0.9, 0.8, 0.6, 0.5, 0.34
+_FEW = 2  # labels
 _CROWD, _PAIR = 2.5, 2.0  # names behind a label on the average: parents and pets come in twos
 _ALONE = 3  # names behind the only label of a list
 
@@ -81,10 +85,37 @@ def are_surely_groups(labels: Sequence[str], names: Sequence[Sequence[str]]) -> 
     return perhaps < _FEW_OF_ALL and len(labels) > 1 and len(every) >= (_PAIR if phrases else _CROWD) * len(labels)
 
 
+def are_jobs(labels: Sequence[str], names: Sequence[Sequence[str]]) -> bool:
+    """Say whether jobs stand before who has them this week, one child each as a rule: ``Line leader: Mira``.
+
+    No label is known as a name. Of names on no list several stand behind one of them; a lesson would stand alone.
+    """
+    every = list(chain.from_iterable(names))
+    named = any(_may_be_a_child(label) and fold(label) not in JOBS for label in labels)  # Luci are lights
+    if not may_be_jobs(labels) or named or len(set(map(fold, every))) < len(every):
+        return False
+    if any(is_a_job(name) or fold(name) in HEADING_WORDS for name in every):
+        return False
+    return given_share(every) >= _HALF or max(map(len, names)) > 1
+
+
+def may_be_jobs(labels: Sequence[str], least: int = _FEW) -> bool:
+    """Say whether labels may be jobs: some at least have a word of these, and most others go on in small letters."""
+    jobs = list(map(is_a_job, labels))
+    told = (job or _is_a_phrase(label) or fold(label) in STATES for job, label in zip(jobs, labels, strict=True))
+    return len(labels) > _FEW and sum(jobs) >= least and share(told) >= _MANY
+
+
+def is_a_job(label: str) -> bool:
+    """Say whether a word of a label tells what a child does for its class: ``Lights``, ``Türdienst``."""
+    words = [fold(word.strip(".,:")) for word in _BRACKETS.sub(" ", label).split()]
+    return any(word in JOBS or word.endswith(JOB_ENDINGS) for word in words)
+
+
 def is_over_groups(text: str) -> bool:
-    """Say whether a line that stands over groups alone is their title: one word, words in small letters or a figure."""
+    """Say whether a line that stands over groups alone is their title: one word, small letters, a figure or a week."""
     words = text.split()
-    told = len(words) == 1 or any(map(str.isdigit, text)) or _is_a_phrase(text)
+    told = len(words) == 1 or any(map(str.isdigit, text)) or _is_a_phrase(text) or fold(words[-1]) in _PERIODS
     return told and not lean(words[0].strip(",:")) > 0
 
 

@@ -36,6 +36,7 @@ _BULLET, _NUMBER = pattern(_SIGN), pattern(_COUNT)
 _COUNTED_WORD = pattern(r"\s*([^\W\d_]{2,20})\.? ?(\d{1,3})\s*")
 _SIGNED = pattern(rf"^(?:{_SIGN}|{_COUNT})|,", re.MULTILINE)
 _ASIDE = pattern(r"\s[-–—|/]\s|[,:(\[]")
+_LEADER = pattern(r"\s(?:/|=|->|→|\.{2,}|…)\s")
 _LABEL_OF_AN_ADULT = pattern(rf"[\s,–—-](?:{'|'.join(map(re.escape, sorted(ADULTS)))})\s?:\s")
 _CLASS = HEADING_WORDS | LEVELS | PLACES | LISTS | ADULTS
 _DATED = MONTHS | ANY_DAYS | SEASONS
@@ -126,14 +127,16 @@ def _over_asides(lines: Sequence[str]) -> Iterator[int]:
         return
     titled = _has_a_date_behind(filled[first]) and sum(map(_has_a_date_behind, filled.values())) == 1
     small = titled and begins_small(_words(_ASIDE.split(filled[first])[0])[-1])  # Venta de fotos – mayo
-    named = opens_with_given(filled[first]) and not small
+    ends = [begins_small((_words(_LEADER.split(_ASIDE.split(text)[0])[0]) or words)[-1]) for text in filled.values()]
+    phrase = ends[0] and not any(ends[1:]) and len(words) > _PAIR  # Gita al museo
+    named = opens_with_given(filled[first]) and not small and not phrase
     if (titled or not told[0]) and not named and share(told[1:]) >= _NEARLY_ALL:
         yield first
 
 
 def _has_something_behind(text: str) -> bool:
     """Say whether something stands beside a name: in brackets, behind a sign, or a number."""
-    return ASIDE.search(text) is not None or " / " in text or text.rstrip()[-1:].isdigit()
+    return ASIDE.search(text) is not None or _LEADER.search(text) is not None or text.rstrip()[-1:].isdigit()
 
 
 def _is_joined(words: Sequence[str]) -> bool:

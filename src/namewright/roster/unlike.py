@@ -28,8 +28,10 @@ from namewright.roster.heading_words import ARTICLES, CLOSINGS, MAIL_LABELS, PLA
 from namewright.roster.headings import heading_reason, opens_as_class
 from namewright.roster.known import is_given, is_known, opens_with_given
 from namewright.roster.labelled import labelled
+from namewright.roster.labelled_groups import head_of
 from namewright.roster.month_heads import month_heads
 from namewright.roster.shares import are_most
+from namewright.roster.sure_groups import is_a_job, is_over_groups, may_be_jobs
 from namewright.roster.vocabulary import AND_WORDS, ANY_DAYS, DAYS, GOES_BY_OPENINGS, MONTHS, SEASONS, TITLES, fold
 from namewright.store import keeps_names
 
@@ -82,6 +84,7 @@ def unlike_lines(texts: Sequence[str]) -> Mapping[int, Unlike]:
     found |= {at: _said_again(count) for at, count in _repeated(filled).items()}
     rest = {at: text for at, text in filled.items() if at not in found and not text.rstrip().endswith(":")}
     doubtful = (*_underlined(texts, rest), *_over_a_block(texts, rest), *_odd(rest), *_labelled(rest),
+                *_before_an_adult(rest), *_jobs(rest),
                 *((at, rest[at]) for at in (*blocks.doubtful, *groups.doubtful, *perhaps, *named) if at in rest))
     return found | {at: perhaps_unlike(text) for at, text in doubtful}
 
@@ -272,6 +275,22 @@ def _labelled(filled: Mapping[int, str]) -> Iterator[tuple[int, str]]:
     if not are_most((" " in strip_numbering(text) and at not in labels for at, text in filled.items()), _HALF, _ENOUGH):
         return
     yield from ((at, label.rest) for at, label in labels.items() if _may_head(label.bare, label.rest))
+
+
+def _before_an_adult(filled: Mapping[int, str]) -> Iterator[tuple[int, str]]:
+    """Yield the only line in which an adult stands behind words that are no given names: ``Zweitkraft: Frau Vost``."""
+    found = {at: label for at, text in filled.items() if (label := labelled(strip_numbering(text)))
+             and len(label.rest.split()) > 1 and fold(label.rest.split()[0].rstrip(".")) in TITLES}
+    if len(found) == 1 and len(filled) >= _ENOUGH:
+        yield from ((at, label.bare) for at, label in found.items() if not any(map(is_given, label.bare.split())))
+
+
+def _jobs(filled: Mapping[int, str]) -> Iterator[tuple[int, str]]:
+    """Yield lines that may have a job each and who does it, with the title over them: ``Plant waterer = Xobrel``."""
+    found = {at: head.label for at, text in filled.items() if (head := head_of(text))}
+    if len(found) >= _MOSTLY * len(filled) and may_be_jobs(list(found.values()), 1):
+        yield from ((at, filled[at]) for at, label in found.items() if is_a_job(label) or not opens_with_given(label))
+        yield from ((at, text) for at, text in filled.items() if at < min(found) and is_over_groups(text))
 
 
 def _may_head(label: str, behind: str) -> bool:
