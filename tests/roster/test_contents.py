@@ -161,3 +161,27 @@ def test_a_family_that_a_third_column_repeats_is_told() -> None:
         ("Niftam", "Quorlet", "Istrel"))]
     practised = [child.practice for child in read_roster("\n".join(rows)).children]
     assert practised == ["Xobrel", "Jelbru", "Peskul", "Niftam"]
+
+
+@pytest.mark.parametrize("titles", [
+    "Ladybugs|Crickets|Fireflies", "Mariquitas|Grillos|Luciérnagas", "Igel|Hasen|Füchse",
+    "Coccinelles|Grillons|Lucioles", "Coccinelle|Grilli|Lucciole", "Joaninhas|Grilos|Abelhas"])
+@pytest.mark.parametrize("gap", [0, 1, 2])
+@pytest.mark.parametrize("sign", ["\t", ";"])
+def test_a_group_that_nobody_is_in_makes_no_families_of_the_others(sign: str, gap: int, titles: str) -> None:
+    """Known given names are children each; of others it is asked what they are."""
+    rows = [["Mira", "Elodie"], ["Tilo", "Jacques"], ["Anna", "Clara"], ["Emil", "Camille"]]
+    for row in rows:
+        row.insert(gap, "")
+    text = "\n".join(sign.join(row) for row in (titles.split("|"), *rows))
+    roster = read_roster(text)
+    assert [child.practice for child in roster.children] == [cell for row in rows for cell in row if cell]
+    assert roster.lines[0].outcome is not Outcome.CHILD
+    unknown = text.replace("Elodie", "Vemka").replace("Jacques", "Tunzo").replace("Clara", "Plom")
+    with pytest.raises(RosterError):
+        read_roster(unknown.replace("Camille", "Gaskwan"))
+
+
+def test_an_empty_column_of_middle_names_is_no_group() -> None:
+    text = "Keresztnév\tMásodik\tVezetéknév\nMira\t\tSmith\nTilo\t\tMiller\nAnna\t\tBrown\nEmil\t\tTaylor"
+    assert [child.family for child in read_roster(text).children] == ["Smith", "Miller", "Brown", "Taylor"]

@@ -34,6 +34,7 @@ _DECIMALS = pattern(r"(?:[€$£]\s?\d+),(?=\d\d(?!\d))|\d,(?=\d{1,2}\s?(?:[€$
 """A comma within a sum of money or a measure, ``7,50 €``: it parts no columns."""
 _DRAWN = "-=─"
 _RULE = frozenset(f"{_DRAWN} \t|:+;,")
+_FAR_APART = pattern(r" {3,}", needs=" ")  # Mira     Tilo     Anna, where hardly another line has columns
 _NUMBER_CELL = pattern(r"\s*(?:\(?\d{1,4}[.):]?|#\d{1,4}|[-*•–☐□☑☒✓✔✗✘])\s*$")
 
 
@@ -165,7 +166,8 @@ def _plain(line: str) -> str:
     """Write the cells of a stray row as one name: two words of a name, or what stands behind a name as a remark."""
     cells = stray_cells(line) if "\t" in line else []
     if len(cells) < 2:
-        return _unquote(line)
+        words = _FAR_APART.split(line.strip())
+        return ", ".join(words) if len(words) > 2 and all(map(str.isalpha, words)) else _unquote(line)
     single = all(" " not in cell for cell in cells)
     if single and (all(lean(cell) > 0 for cell in cells) or (len(cells) > 2 and not any(map(is_known, cells)))):
         return ", ".join(cells)  # given names alone: several children

@@ -151,6 +151,10 @@ def judge(rows: Sequence[Sequence[str]], delimiter: str, wide: str) -> Judged:
         return Judged(tuple(roles), headed=True, grid=True)
     if len(names) == _filled(columns) and _are_groups(filled[1:], _columns(filled[1:], width), names):
         return _groups(filled[0], roles, headed=headed, unsure=unsure)
+    empty = _are_titled(filled[0][:width], below := _columns(filled[1:], width))
+    groups = [column for column in below if column.cells]
+    if empty and all(column.lead >= _LEADS and column.given >= _MOSTLY and not column.whole for column in groups):
+        return Judged((Role.FULL,) * width, headed=True, unsure=any(map(is_given, filled[0])), grid=True)
     few = max((len(columns[at].cells) for at in names), default=0) / 2
     names = [at for at in names if len(columns[at].cells) >= few]
     if names and all(len(columns[at].cells) > len(columns[names[0]].cells) for at in names[1:]) and len(names) > 2:
@@ -163,8 +167,20 @@ def judge(rows: Sequence[Sequence[str]], delimiter: str, wide: str) -> Judged:
             return Judged(tuple(roles), headed=True, unsure=unsure, grid=True)
     people = _people(columns, names)
     kept, doubt = _of_people(people, filled[headed:]) if people else _parts(columns, names, comma=delimiter == ",")
+    if empty and not people and len(names) > 1 and min(columns[at].lead for at in names) > -_DECIDES:
+        doubt = doubt or (names[0], names[1])  # groups of rare names, or both parts of one beside what nobody has
     return Judged(tuple(kept.get(at, Role.OTHER if role is Role.FULL else role) for at, role in enumerate(roles)),
                   headed, unsure, doubt=doubt, beside=_beside(people, kept) if people and not doubt else None)
+
+
+def _are_titled(titles: Sequence[str], below: Sequence[_Column]) -> bool:
+    """Say whether a first row of unknown words stands over columns of single names and one without any.
+
+    A group that nobody is in, as ``Ladybugs``, ``Crickets`` and ``Fireflies`` over two names a row.
+    """
+    filled = [column for column in below if column.cells]
+    return (len(titles) == len(below) == sum(map(bool, titles)) > len(filled) > 1 < len(filled[0].cells)
+            and all(column.role is Role.FULL for column in filled) and not any(map(header_role, titles)))
 
 
 def _are_groups(rows: Sequence[Sequence[str]], columns: Sequence[_Column], places: Sequence[int]) -> bool:

@@ -42,7 +42,6 @@ ASIDE = pattern(r"[(\[][^()\[\]]*[)\]]|\s[-–—]\s.*|:\s.*")
 _PAIR = pattern(rf"[^\W\d_][\w’'-]+\s+(?:{AND}|&|\+)\s+[^\W\d_][\w’'-]+")
 _SAID = pattern(r",\s+[a-zß-ÿ\d].*", needs=",")  # Vost Mira, née le 3/4
 _TWO_WORDS = pattern(r"\s*([^\W\d_][\w’'-]+),\s*([^\W\d_][\w’'-]+)\s*", needs=",")
-_WIDE = pattern(r" {3,}", needs=" ")  # Mira     Tilo     Anna, where hardly another line has columns
 _OFTEN = 0.6
 _ABOVE = 10  # first lines among which a title may stand
 _SAYS = CARE | COLOURS | STATES | frozenset(HEADER_WORDS) | HEADING_WORDS | JOBS
@@ -127,9 +126,6 @@ class Judge:
             return told
         if text in self._remarked or (self.habits.same_by_comma and has_a_remark(text)):
             return None
-        cells = _WIDE.split(text.strip())
-        if len(cells) > _FEW and all(map(str.isalpha, cells)):
-            return Several(tuple(cells), False)
         cells = stray_cells(text)
         if len(cells) > 1:
             given = all(" " not in cell and lean(cell) > 0 for cell in cells)
