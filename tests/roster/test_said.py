@@ -16,7 +16,7 @@ SAID = [
     ("Beatriz sai mais cedo com a avó", [("Beatriz", "")]),
     ("Mateo's jacket is in the hall", [("Mateo", "")]),
     ("going to be absent friday mateo", [("mateo", "")]),
-    ("Leaves early on Mondays with grandma", []), ("Remember library books", []),
+    ("GOES HOME WITH GRANDMA", []), ("Leaves early on Mondays with grandma", []), ("Remember library books", []),
 ]
 
 

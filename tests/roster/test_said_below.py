@@ -121,3 +121,33 @@ def test_words_below_names_that_open_like_a_name_are_asked_about_and_hide_no_oth
 
 def test_children_in_small_letters_set_in_below_groups_are_never_said() -> None:
     assert told("Otters\n  mia\n  leo\nFoxes\n  ana\n  xobrel\nHares\n  tom\n  vemka") == []
+
+
+SHOUTED = [
+    ("LEAVES EARLY MONDAYS", "ALLERGIC TO NUTS", "BUS 7 ONLY"),
+    ("SE VA ANTES LOS LUNES", "SIN NUECES", "NUEVA EN OCTUBRE"),
+    ("PART PLUS TÔT LE LUNDI", "PAS DE NOIX", "NOUVELLE EN OCTOBRE"),
+    ("GEHT MONTAGS FRÜHER", "KEINE NÜSSE", "NEU IM OKTOBER"),
+    ("SALE PRIMA IL VENERDÌ", "NIENTE NOCI", "NUOVA DA OTTOBRE"),
+    ("FICA ATÉ TARDE NA SEGUNDA", "SEM NOZES", "NOVO EM OUTUBRO"),
+]
+
+
+@pytest.mark.parametrize("words", SHOUTED)
+def test_what_is_shouted_below_each_name_is_told_once_for_all(words: tuple[str, str, str]) -> None:
+    """Nobody is called LEAVES, and nothing is asked."""
+    names = ("Mira Vost", "Theo Tarn", "Lena Brask")
+    roster = read_roster("\n".join(line for pair in zip(names, words, strict=True) for line in pair))
+    assert [child.practice for child in roster.children] == ["Mira", "Theo", "Lena"]
+    assert not [report.text for report in roster.lines if report.outcome is Outcome.LEFT_OUT]
+
+
+def test_one_shouted_line_is_asked_about() -> None:
+    roster = read_roster("Mira Vost\nTheo Tarn\nLena Brask\nGOES HOME WITH GRANDMA\nEmma Stone\nIda Moss")
+    assert [child.practice for child in roster.children] == ["Mira", "Theo", "Lena", "Emma", "Ida"]
+    assert [report.text for report in roster.lines if report.outcome is Outcome.LEFT_OUT] == ["GOES HOME WITH GRANDMA"]
+
+
+def test_names_in_capitals_below_others_are_children() -> None:
+    roster = read_roster("Mira Vost\nANNA VOST\nTheo Brandt\nLUZ DE LA CRUZ\nLena Weiss\nEMMA STONE")
+    assert len(roster.children) == 6

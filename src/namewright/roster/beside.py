@@ -19,6 +19,7 @@ from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.care_words import CARE, CARE_ENDINGS
 from namewright.roster.date_lines import is_a_day_in_figures
+from namewright.roster.heading_words import OPENERS
 from namewright.roster.known import is_double, is_given, is_known, opens_with_given
 from namewright.roster.numbers import behind_a_date, take_numbers
 from namewright.roster.vocabulary import (
@@ -365,9 +366,11 @@ def is_all_about(line: str) -> bool:
     if len(words) > 2 and _is_care_behind(words[0]) and not any(map(is_letter, words[1])) and not any(
             map(is_given, words)):  # Allergien / Essen
         return True
+    small = [word.islower() or (line.isupper() and fold(word) in OPENERS) for word in words]  # ALLERGIC TO NUTS
     sure = [fold(word) in CARE or fold(word) in OTHER_PEOPLE for word in words]
-    return any(sure) and not any(map(is_given, words)) and all(
-        is_sure or word.islower() or is_word_about(word) for word, is_sure in zip(words, sure, strict=True))
+    named = any(is_given(word) for word, is_small in zip(words, small, strict=True) if word.islower() or not is_small)
+    return any(sure) and not named and all(
+        is_sure or is_small or is_word_about(word) for word, is_sure, is_small in zip(words, sure, small, strict=True))
 
 
 @keeps_names(2048)

@@ -8,6 +8,7 @@ from namewright.names.clusters import is_letter
 from namewright.roster.heading_words import OPENERS
 from namewright.roster.known import is_family, is_given, is_known
 from namewright.roster.names_in_text import EDGES, OWNED, bare_word, is_small, names_in
+from namewright.roster.shouted import is_shouted
 from namewright.roster.vocabulary import ANY_DAYS, MONTHS, OTHER_PEOPLE, fold
 
 _FEWEST = 3  # words of what is said: a remark of two may be a rare name
@@ -17,10 +18,10 @@ _SHORTEST = 3  # letters of a name in small ones
 
 
 def is_said(text: str) -> bool:
-    """Say whether a line has three words or more, one of them in small letters and of no name: ``Ask about Milo``."""
+    """Say whether a line has three words or more, one of them in no name: ``Ask about Milo``."""
     words = [word for word in text.split() if any(map(is_letter, word))]
     small = [word for word in words if is_small(word) and not is_known(word.strip(EDGES))]
-    return len(words) >= _FEWEST and bool(small)
+    return len(words) >= _FEWEST and (bool(small) or is_shouted(text))
 
 
 def names_said(text: str) -> list[tuple[str, str]]:

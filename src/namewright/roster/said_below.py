@@ -1,8 +1,8 @@
 """What is said below each name on lines of its own, ``Allergy: nuts`` or ``  - new in May``: no child is one.
 
 Which lines they are is told by coming again, not by their words: the same label under one name after another, or lines
-set in below names that stand out. Where that might as well be the children of groups (``Captain: Mia``), nothing is
-taken. Out of scope: forms, whose names stand behind a label, too (``forms``).
+set in, or in capitals, below names that are not. Where that might as well be the children of groups (``Captain:
+Mia``), nothing is taken. Out of scope: forms, whose names stand behind a label, too (``forms``).
 """
 
 from __future__ import annotations
@@ -21,7 +21,7 @@ from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.headers import header_role, is_about_somebody_else
 from namewright.roster.heading_words import COLOURS
 from namewright.roster.headings import heading_reason
-from namewright.roster.known import is_given, opens_with_given
+from namewright.roster.known import is_given, is_known, lean, opens_with_given
 from namewright.roster.labelled import labelled
 from namewright.roster.names_in_text import Children
 from namewright.roster.numbers import is_of_figures
@@ -29,6 +29,7 @@ from namewright.roster.pasted import Line
 from namewright.roster.prose import Aside
 from namewright.roster.several import may_be_a_name
 from namewright.roster.shares import given_share, share
+from namewright.roster.shouted import is_loud_line, is_shouted
 from namewright.roster.vocabulary import NAME_ROLES, OTHER_PEOPLE, TITLES, fold
 
 _LABELLED = pattern(
@@ -66,7 +67,7 @@ def without_said_below(lines: Sequence[Line]) -> tuple[list[Line], list[Aside]]:
     texts = [line.text if len(line.text) <= _LONGEST else "" for line in lines]
     if sum(bool(NAME_LABEL.match(text)) for text in texts) > 1 or any(text.count('"') % 2 for text in texts):
         return list(lines), []
-    blocks = _labelled_below(texts) or _set_in_below(texts)
+    blocks = _labelled_below(texts) or _set_in_below(texts) or _shouted_below(texts)
     known = Children([(at, block.owner) for at, block in enumerate(blocks)])
     said = {at: _told(lines[at], said, known) for block in blocks for at, said in block.below.items()}
     return [line for at, line in enumerate(lines) if at not in said], [said[at] for at in sorted(said)]
@@ -141,6 +142,19 @@ def _set_in_below(texts: Sequence[str]) -> list[_Block]:
         return []
     return [block._replace(below={at: said._replace(names=opens_with_given(said.words))
                                   for at, said in block.below.items()}) for block in blocks]
+
+
+def _shouted_below(texts: Sequence[str]) -> list[_Block]:
+    """Return the names with a line below most of them that is in capitals, as no name is, and tells something."""
+    loud = {at: _Said("", text.strip(), names=lean(text.split()[0]) > 0) for at, text in enumerate(texts)
+            if is_loud_line(text)}
+    names = sum(bool(text.strip()) for text in texts) - len(loud)
+    blocks = list(_blocks(texts, loud))
+    words = [said.words for said in loud.values()]
+    if len(blocks) < max(_FEW, _MOSTLY * names) or share(map(is_shouted, words)) < _MOSTLY or any(
+            all(map(is_known, one.split())) for one in words):
+        return []
+    return blocks if _are_children([block.owner for block in blocks], ()) else []
 
 
 def _blocks(texts: Sequence[str], said: Mapping[int, _Said]) -> Iterator[_Block]:

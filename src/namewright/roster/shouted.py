@@ -1,19 +1,26 @@
-"""A word in capitals behind a whole name, in a list that writes no name so: ``Mira Vost MOVED`` is a remark."""
+"""What is in capitals in a list that writes no name so: ``Mira Vost MOVED``, ``LEAVES EARLY ON MONDAYS``: remarks."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 
+from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
-from namewright.roster.known import is_known
+from namewright.roster.beside import is_word_about, strip_numbering
+from namewright.roster.day_words import DAY_WORDS, WITH
+from namewright.roster.heading_words import OPENERS
+from namewright.roster.known import is_known, lean
+from namewright.roster.names_in_text import EDGES
 from namewright.roster.pasted import Line
-from namewright.roster.vocabulary import HANDS, REMARKS, SUFFIXES, fold
+from namewright.roster.vocabulary import ANY_DAYS, HANDS, MONTHS, REMARKS, SUFFIXES, fold
 from namewright.store import keeps_names
 
 _FEWEST_LINES = 4
 _HARDLY = 0.3  # of the lines
 _WHOLE = 2  # words of a name: what stands behind one word may be the family, as in ``Mira VOST``
 _SHORTEST = 3  # letters: fewer are initials
+_TELLING = (OPENERS | ANY_DAYS | MONTHS | DAY_WORDS | WITH) - PARTICLES - frozenset(("an", "in", "si", "so"))
+"""Words of what is said; without those that open or are family names."""
 _LONGEST = 200  # characters of a line that is looked at: a longer one is a text
 
 
@@ -40,6 +47,23 @@ def _shouted(text: str) -> tuple[str, str] | None:
     if any(map(_is_of_the_family, tail)):
         return None
     return " ".join(name), " ".join(tail)
+
+
+def is_loud_line(text: str) -> bool:
+    """Say whether a line that is no row of columns has capitals alone; some scripts have none."""
+    return text.isupper() and len(text) <= _LONGEST and "\t" not in text and all(
+        char.isupper() for char in text if is_letter(char))
+
+
+@keeps_names(1024)
+def is_shouted(text: str) -> bool:
+    """Say whether a line in capitals tells something: a word of it is in no name, two where a given name opens it."""
+    words = [word.strip(EDGES) for word in strip_numbering(text).split()]
+    if len(words) < _WHOLE or not is_loud_line(text):
+        return False
+    telling = sum(fold(word).removesuffix("s") in _TELLING or fold(word) in _TELLING or is_word_about(word)
+                  for word in words[lean(words[0]) > 0 :])
+    return telling > (lean(words[0]) > 0)
 
 
 def _is_loud(word: str) -> bool:

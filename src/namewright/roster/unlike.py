@@ -32,6 +32,7 @@ from namewright.roster.labelled_groups import head_of
 from namewright.roster.month_heads import month_heads
 from namewright.roster.shares import are_most
 from namewright.roster.sure_groups import is_a_job, is_over_groups, may_be_jobs
+from namewright.roster.shouted import is_shouted
 from namewright.roster.vocabulary import AND_WORDS, ANY_DAYS, DAYS, GOES_BY_OPENINGS, MONTHS, SEASONS, TITLES, fold
 from namewright.store import keeps_names
 
@@ -332,7 +333,8 @@ def _odd(filled: Mapping[int, str]) -> Iterator[tuple[int, str]]:
         shout = loud and len(words) == 1 and name.isupper() and (heads or not is_given(words[0].strip(",!")))
         counted = half and len(words) == 1 and any(map(str.isdigit, _IN_BRACKETS.sub("", name)))
         if (small[at] and titled and ((level and _is_set_in(filled[at])) or fold(name) in CARE)) or (
-                shout or (lone and loud and name.isupper()) or counted or (half and fold(name) in _DATED)):
+                shout or (loud and is_shouted(name)) or (lone and loud and name.isupper()) or counted or (
+                half and fold(name) in _DATED)):
             yield at, name
             continue
         given = is_given(words[0].strip(",!")) and not (small[at] and fold(words[0]) in _WITH)
