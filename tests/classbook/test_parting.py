@@ -14,6 +14,8 @@ from namewright.classbook.parting import Promise, parted, ways_to_write
     ("Bo Lindle / Ana Reed", ["Bo Lindle", "Ana Reed"]), ("Ana / Bo", ["Ana", "Bo"]),
     ("3) Ana, Bo & Zu de la Cruz", ["Ana de la Cruz", "Bo de la Cruz", "Zu de la Cruz"]),
     ("Anna, Leo & Mia", ["Anna", "Leo", "Mia"]),
+    ("Hugo → Sara y Bo", ["Hugo", "Sara", "Bo"]), ("Bo (new) - Ana (twins!)", ["Bo", "Ana"]),
+    ("Probably Jan or Max", ["Jan", "Max"]), ("Jan Vost oder Max Tarn", ["Jan Vost", "Max Tarn"]),
     ("Bo - Ana L.", ["Bo", "Ana L."]), ("Bo & Ana L.", ["Bo L.", "Ana L."]),
 ])
 def test_a_family_name_that_stands_once_is_everybodys(line: str, names: list[str]) -> None:

@@ -106,3 +106,18 @@ def test_an_answer_to_a_list_in_one_message_is_no_child(mark: str, reply: str) -
     names = ["Mira", "Tilo", "Xobrel", "Emil"]
     listed = "\n".join(f"{mark}{name}" for name in names)
     assert made(f"{chat('Who is in the play:')}\n{listed}\n{chat(reply, sender='Ute Lund')}") == names
+
+
+@pytest.mark.parametrize(("line", "name"), [
+    ("12:04 - Jo Reed: Ava too", "Ava"), ("12:04 – Mia Lange: Luz auch", "Luz"), ("9.15 - Ana: Luz también", "Luz"),
+    ("12:04 - Zoé Tarn: Ava aussi", "Ava")])
+def test_a_time_and_a_sender_without_a_day_are_taken_off(line: str, name: str) -> None:
+    """The child is who is written about, and never the sender."""
+    roster = read_roster(f"Theo Vost\n{line}\nLena Brask")
+    assert [(child.practice, child.family) for child in roster.children][1] == (name, "")
+
+
+def test_a_lesson_with_a_time_is_no_sender() -> None:
+    roster = read_roster("9:00 - Math: Theo, Lena\n10:00 - Reading: Ava, Bo")
+    assert {child.practice for child in roster.children} == {"Theo", "Lena", "Ava", "Bo"}
+    assert "roster.chat" not in {note.key for report in roster.lines for note in report.notes}

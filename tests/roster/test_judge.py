@@ -110,3 +110,29 @@ def test_a_word_and_a_colon_before_another_on_no_list_is_asked_about(line: str, 
 def test_three_words_far_apart_are_not_one_child(row: str) -> None:
     roster = read_roster(f"{row}\nEmil")
     assert [child.practice for child in roster.children] in (["Emil"], [*row.split(), "Emil"])
+
+
+@pytest.mark.parametrize("day", ["Friday", "Dimanche", "Freitag", "Lunes", "Venerdì", "sábado"])
+def test_the_only_day_among_names_may_be_a_child(day: str) -> None:
+    """It is asked about; over the names, below an empty line or beside another day it stands over some."""
+    for among in (f"Emma\nTheo\n{day}\nLuz", f"Emma Vost\nTheo Tarn\n{day}"):
+        assert [report.text for report in read_roster(among).lines if report.outcome is Outcome.LEFT_OUT] == [day]
+    for over in (f"{day}\nEmma\nTheo", f"Emma\nTheo\n\n{day}\nLuz", f"Monday\nEmma\nTheo\n{day}\nLuz"):
+        roster = read_roster(over)
+        assert day not in {child.practice for child in roster.children}
+        assert not [report.text for report in roster.lines if report.outcome is Outcome.LEFT_OUT]
+
+
+@pytest.mark.parametrize("line", ["Probably Jan or Max", "Jan oder Max", "Ana o Luz", "Léa ou Zoé",
+                                  "Jan Vost or Max Tarn"])
+def test_of_two_names_with_or_between_nobody_is_made(line: str) -> None:
+    roster = read_roster(f"Mia\n{line}\nTheo\nLena")
+    assert [child.practice for child in roster.children] == ["Mia", "Theo", "Lena"]
+    assert roster.lines[1].outcome is Outcome.LEFT_OUT
+
+
+@pytest.mark.parametrize("word", ["Maybe", "vielleicht", "Peut-être", "Quizás", "Forse", "Talvez"])
+def test_who_is_not_sure_is_asked(word: str) -> None:
+    roster = read_roster(f"Mia Vost\n{word} Luz\nTheo Tarn\nLena Brask")
+    assert [child.practice for child in roster.children] == ["Mia", "Theo", "Lena"]
+    assert roster.lines[1].outcome is Outcome.LEFT_OUT

@@ -90,3 +90,12 @@ def test_an_unknown_word_in_small_letters_is_asked_about_and_a_given_name_made()
     ("Sexe|No|Main|Prénom|Nom", ["Fille|no|droitier|Mira|Vost", "Enfant|no|gaucher|Xobrel|Tarn"])])
 def test_a_row_with_words_of_titles_beside_its_name_is_a_child(titles: str, rows: list[str]) -> None:
     assert [one.given for one in read_roster("\n".join((titles, *rows))).children] == ["Mira", "Xobrel"]
+
+
+@pytest.mark.parametrize(("one", "two"), [("Leo Hort", "Leo Milk"), ("Leo Speech", "Leo"), ("Ana Leche", "Ana")])
+def test_a_word_that_tells_two_apart_is_kept(one: str, two: str) -> None:
+    """Of two Leos the second word is what the teacher tells them by; of one it is a remark, as before."""
+    children = read_roster(f"{one}\n{two}\nMia").children
+    assert [f"{child.given} {child.family}".strip() for child in children] == [one, two, "Mia"]
+    assert children[0].label != children[1].label
+    assert [child.family for child in read_roster(f"{one}\nMia").children] == ["", ""]

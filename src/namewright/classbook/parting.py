@@ -9,13 +9,14 @@ from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
 from namewright.roster.commas import BRACKETS
+from namewright.roster.heading_words import MAYBE
 from namewright.roster.known import is_given
 from namewright.roster.several import several_in
-from namewright.roster.vocabulary import AND_WORDS
+from namewright.roster.vocabulary import AND_WORDS, OR, fold
 
 _WORDS = "|".join(sorted(AND_WORDS))
 COMMAS = pattern(rf"\s*[,，、]\s*(?:(?:{_WORDS}|&)\s+)?|\s*[;/&+|•·]\s*|\s+(?:{_WORDS})\s+")
-_APART = pattern(r"\s[-–—=]\s|\s*(?:→|⇒|->|=>)\s*")
+_APART = pattern(rf"\s(?:{OR})\s+(?=[^\W\d_a-z])|\s[-–—=]\s|\s*(?:→|⇒|->|=>)\s*")
 _AND = pattern(rf"\s*[&+/]\s*|\s+(?:{_WORDS})\s+")
 
 
@@ -42,6 +43,8 @@ def parted(text: str) -> tuple[Promise, ...]:
     parts = found.parts if found else COMMAS.split(whole)
     names = tuple(name for part in parts for name in _APART.split(part) if any(map(is_letter, name)))
     words = [bare for name in names if (bare := BRACKETS.sub(" ", name).split())]
+    if words and len(words[0]) > 1 and fold(words[0][0]) in MAYBE:
+        words[0] = words[0][1:]
     lone = len(words) > 1 and len(words[-1]) > 1 and all(len(each) == 1 for each in words[:-1])
     if lone and (_AND.search(whole) or len(words[-1][-1].strip(".")) > 1):  # of Marlo - Jasper K. only one has a K
         words = [*([*each, *words[-1][1:]] for each in words[:-1]), words[-1]]

@@ -209,7 +209,13 @@ CHILDREN = word_set("""
     enfants, eleves, classe, bambini, bambine, alunni, alunne, criancas, alunos, alunas, meninos, turma""")
 """Words for the children of a class, as a sentence about them has them."""
 
-OPENERS = word_set("""
+MAYBE = word_set("""
+    probably, maybe, perhaps, possibly, presumably, likely, unsure, vielleicht, wahrscheinlich, vermutlich, eventuell,
+    evtl, peut-etre, probablement, quizas, quiza, probablemente, posiblemente, acaso, forse, probabilmente, magari,
+    talvez, provavelmente, possivelmente""")
+"""Words before a name of which somebody is not sure."""
+
+OPENERS = MAYBE | word_set("""
     to, the, a, an, if, when, while, because, please, there, this, these, that, those, it, he, she, they, we, you,
     i, his, her, their, our, your, my, all, both, each, every, everyone, everybody, some, most, no, not, nobody, do,
     don't, don’t, at, in, on, for, from, after, before, during, by, until, and, but, also, only, then, first, once,

@@ -23,7 +23,7 @@ from namewright.roster.dictated import told_aloud
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.header_words import HEADER_WORDS, SOLO_HEADERS
 from namewright.roster.headers import family_first, given_first
-from namewright.roster.heading_words import COLOURS, HEADING_WORDS, JOBS
+from namewright.roster.heading_words import COLOURS, HEADING_WORDS, JOBS, MAYBE
 from namewright.roster.headings import heading_reason, is_placed
 from namewright.roster.kin import are_grown_ups_behind
 from namewright.roster.known import is_family, is_given, is_given_alone, is_known, lean, opens_with_given
@@ -33,7 +33,7 @@ from namewright.roster.remarks import has_a_remark, remarks_by_comma, says_the_s
 from namewright.roster.sentences import speaks_of_several, told_in_a_sentence
 from namewright.roster.several import ARROW, DASH, Several, are_groups, several_in
 from namewright.roster.shares import share
-from namewright.roster.vocabulary import AND, STATES, fold
+from namewright.roster.vocabulary import AND, OR, STATES, fold
 from namewright.roster.within import behind_a_sign, behind_a_word, behind_an_adult, leads_to_names, named_behind_a_day
 from namewright.store import keeps_names
 
@@ -45,6 +45,9 @@ _TWO_WORDS = pattern(r"\s*([^\W\d_][\w’'-]+),\s*([^\W\d_][\w’'-]+)\s*", need
 _OFTEN = 0.6
 _ABOVE = 10  # first lines among which a title may stand
 _SAYS = CARE | COLOURS | STATES | frozenset(HEADER_WORDS) | HEADING_WORDS | JOBS
+_OR = pattern(rf"\s+(?:{OR})\s+(?=[^\W\d_a-z])")
+_TOLD_ASIDE = pattern(r"[,:;(\[]|\s[-–—]\s")
+_MOST_EITHER = 3  # names, and words of each
 _FEW = 2  # lines tell little of how a list is written
 _MAX_ASKED = 2_000
 """Characters of a line that are looked through for several children: a longer one is no list of names but a text."""
@@ -134,6 +137,8 @@ class Judge:
         if (day := named_behind_a_day(bare := strip_numbering(text))) and not NAME_LABEL.match(text):
             sure = day.are_known() and (len(day.parts) > 1 or " " in day.parts[0])  # Bus: Robin may be the bus
             return Several(day.parts, sure, f"{day.before.rstrip(' :')}:")
+        if either := _either(bare):
+            return Several(either, False)
         if has_family_before_dash(bare):
             return Several(tuple(DASH.split(bare)), False)
         if self._families and (two := _two_given(bare)):
@@ -171,6 +176,17 @@ def _called_as_titles(titles: frozenset[str]) -> frozenset[str]:
     """Return the only title of one word where it is a given name, too (``Mattina``); beside another it is a title."""
     single = {bare: text for text in titles if (bare := text.strip()).isalpha() and fold(bare) in HEADING_WORDS}
     return frozenset(text for bare, text in single.items() if len(single) == 1 and is_given(bare))
+
+
+def _either(text: str) -> tuple[str, ...] | None:
+    """Return the names of which one is meant: ``Jan or Max``, ``Probably Jan or Max``."""
+    parts = _OR.split(text)
+    if not 1 < len(parts) <= _MOST_EITHER or any(_TOLD_ASIDE.search(part) for part in parts):
+        return None
+    words = [part.split() for part in parts]
+    words[0] = words[0][fold(words[0][0]) in MAYBE :] or words[0] if words[0] else words[0]
+    named = all(each and len(each) <= _MOST_EITHER and is_titled(" ".join(each)) for each in words)
+    return tuple(" ".join(each) for each in words) if named and any(is_given(each[0]) for each in words) else None
 
 
 def _perhaps_behind(text: str) -> Several | None:

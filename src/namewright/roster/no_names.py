@@ -18,6 +18,7 @@ from namewright.roster.heading_words import (
     JOBS,
     LISTS,
     MAIL_LABELS,
+    MAYBE,
     NOBODY,
     PHONES,
     PLACES,
@@ -39,8 +40,8 @@ _FURTHER = word_set("""
 @cache
 def _words() -> frozenset[str]:
     """Return the words; those of headings and of health are judged where they stand, for rare names are among them."""
-    every = frozenset().union(ARTICLES, CHILDREN, CHILD_WORDS, DAY_WORDS, GREETINGS, JOBS, MAIL_LABELS, OTHER_PEOPLE,
-                              PHONES, PLACES, TITLES, _FAMILY, _FURTHER)
+    every = frozenset().union(ARTICLES, CHILDREN, CHILD_WORDS, DAY_WORDS, GREETINGS, JOBS, MAIL_LABELS, MAYBE,
+                              OTHER_PEOPLE, PHONES, PLACES, TITLES, _FAMILY, _FURTHER)
     return frozenset(word for word in every if len(word) >= _SHORTEST) - LISTS
 
 

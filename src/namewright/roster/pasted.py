@@ -13,8 +13,10 @@ from namewright.message import Message, message
 from namewright.named_tuples import NamedTuple
 from namewright.names.casing import begins_small
 from namewright.patterns import pattern
-from namewright.roster.known import opens_with_given
+from namewright.roster.day_words import DAY_WORDS
+from namewright.roster.known import is_given, opens_with_given
 from namewright.roster.shares import share
+from namewright.roster.vocabulary import fold
 
 COLUMN_SIGNS = ("\t", ";", "|")
 """What parts the columns of a line for sure: a comma may be part of a name or a remark."""
@@ -60,6 +62,7 @@ _ENTITY = pattern(r"&(?:#\d{2,6}|#x[\da-f]{2,5}|[a-z]{2,8}\d?);", re.I)
 _TIME = r"\d{1,2}[:.]\d\d(?:[:.]\d\d)?(?:\s?[AaPp]\.?\s?[Mm]\.?)?"
 _DAY = r"\d{1,4}[./-]\d{1,2}[./-]\d{1,4}"
 _STAMP = pattern(rf"\s*(?:\[(?:{_DAY},?\s+)?{_TIME}(?:,?\s+{_DAY})?\]|{_DAY},?\s+{_TIME})\s*(?:[-–]\s+)?")
+_TIME_BEFORE = pattern(rf"\s*{_TIME}\s+[-–—]\s+(?=[^\W\d_][^:,;\d]{{1,38}}:\s)")  # 12:04 - Jo Reed: Ava too
 _SENDER = pattern(r"([^:]{1,40}):\s+(?=\S)")
 _TIMED_SENDER = pattern(rf"\s*[^\W\d_](?:(?!\s[-–—]\s)[^:,;]){{0,38}}?,?\s+[(\[]?(?:{_DAY},?\s+)?{_TIME}[)\]]?:\s+"
                         r"(?=[¡¿]?[^\W\d_])")
@@ -132,13 +135,20 @@ def _without_rights(line: Line) -> Line:
 def _from_chat(line: Line) -> Line:
     """Take times and senders off, all that stand before the words: one that was quoted has two."""
     while ":" in line.text and not line.text.rstrip().endswith(":"):  # a message that heads names stays whole
-        stamp = _STAMP.match(line.text)
+        stamp = _STAMP.match(line.text) or _before_a_name(line.text)
         said = _SENDER.match(line.text, stamp.end()) if stamp else _TIMED_SENDER.match(line.text)
         if said is None:
             break
         notes = line.notes if CHAT in line.notes else (*line.notes, CHAT)
         line = line._replace(text=line.text[said.end() :], notes=notes)
     return line
+
+
+def _before_a_name(text: str) -> re.Match[str] | None:
+    """Return a time and a dash before a known given name and a colon: a lesson has the same signs, and no such name."""
+    stamp = _TIME_BEFORE.match(text)
+    sender = text[stamp.end() :].partition(":")[0].split() if stamp else []
+    return stamp if sender and is_given(sender[0]) and DAY_WORDS.isdisjoint(map(fold, sender)) else None
 
 
 def is_markup(text: str) -> bool:

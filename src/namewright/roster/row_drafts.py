@@ -6,6 +6,7 @@ in which stand names that nobody was made of.
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Sequence
 
 from namewright.message import Message, message
@@ -40,6 +41,7 @@ _ABOVE_HEADER = message("roster.above_header")
 _ASIDE = pattern(r"\S+(?:[,;:]|\s+[-–—=/(])\s*\S")  # Xobrel, needs help
 _IF_CHILD = message("roster.if_child")  # a header that is judged by what stands below it may be one after all
 _ENOUGH, _MOSTLY = 3, 0.6  # rows, and the share of them that is written as names are
+_GIVEN_AND_ONE = 2  # words of a line
 _CERTAIN_HEADER = 3
 """So many header words in one row are no child, even with other words between them."""
 
@@ -74,7 +76,27 @@ def draft_rows(found: Unfolded) -> list[Draft]:
                 table = table._replace(roles=roles, titles=row.cells)
         else:
             drafts.append(_draft_row(row, table, found))
-    return _without_merged(_without_small([_doubted(draft, found) for draft in drafts], found), found)
+    return _with_second_words(
+        _without_merged(_without_small([_doubted(draft, found) for draft in drafts], found), found), found)
+
+
+def _with_second_words(drafts: list[Draft], found: Unfolded) -> list[Draft]:
+    """Take the second word for a family name, be it a word about children, where it tells two apart: ``Leo Hort``."""
+    counts = Counter(fold(draft.entry.reading.given) for draft in drafts if draft.entry)
+    return [_with_second_word(draft, found.lines[draft.row.line].text)
+            if draft.entry and counts[fold(draft.entry.reading.given)] > 1 else draft for draft in drafts]
+
+
+def _with_second_word(draft: Draft, text: str) -> Draft:
+    words, entry = strip_numbering(text).split(), draft.entry
+    beside = next((note for note in draft.notes if note.key == "roster.remark"), None)
+    if entry is None or beside is None or entry.reading.family or len(words) != _GIVEN_AND_ONE or words != [
+            entry.reading.given, beside["words"]] or not words[1].istitle():
+        return draft
+    told = message("roster.read", given=words[0], family=words[1])
+    notes = tuple(told if note == beside else note for note in draft.notes)
+    reading = entry.reading._replace(family=words[1])
+    return draft._replace(notes=notes, entry=entry._replace(reading=reading, notes=notes))
 
 
 def _without_small(drafts: list[Draft], found: Unfolded) -> list[Draft]:

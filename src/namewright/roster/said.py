@@ -5,7 +5,7 @@ from __future__ import annotations
 from itertools import islice
 
 from namewright.names.clusters import is_letter
-from namewright.roster.heading_words import OPENERS
+from namewright.roster.heading_words import MAYBE, OPENERS
 from namewright.roster.known import is_family, is_given, is_known
 from namewright.roster.names_in_text import EDGES, OWNED, bare_word, is_small, names_in
 from namewright.roster.shouted import is_shouted
@@ -21,7 +21,7 @@ def is_said(text: str) -> bool:
     """Say whether a line has three words or more, one of them in no name: ``Ask about Milo``."""
     words = [word for word in text.split() if any(map(is_letter, word))]
     small = [word for word in words if is_small(word) and not is_known(word.strip(EDGES))]
-    return len(words) >= _FEWEST and (bool(small) or is_shouted(text))
+    return (len(words) > 1 and fold(words[0]) in MAYBE) or (len(words) >= _FEWEST and (bool(small) or is_shouted(text)))
 
 
 def names_said(text: str) -> list[tuple[str, str]]:

@@ -87,7 +87,7 @@ def unlike_lines(texts: Sequence[str]) -> Mapping[int, Unlike]:
     doubtful = (*_underlined(texts, rest), *_over_a_block(texts, rest), *_odd(rest), *_labelled(rest),
                 *_before_an_adult(rest), *_jobs(rest),
                 *((at, rest[at]) for at in (*blocks.doubtful, *groups.doubtful, *perhaps, *named) if at in rest))
-    return found | {at: perhaps_unlike(text) for at, text in doubtful}
+    return found | {at: perhaps_unlike(text) for at, text in doubtful} | _only_day(texts, rest)
 
 
 def month_rows(texts: Sequence[str]) -> dict[int, Unlike]:
@@ -210,6 +210,16 @@ def _legend(filled: Mapping[int, str]) -> Iterator[int]:
                 other.rstrip().endswith(match[1].strip("()")) or other.rstrip().endswith(match[1])
                 for other in filled.values()) and signs[match[1]] <= _SIGNED:
             yield at
+
+
+def _only_day(texts: Sequence[str], filled: Mapping[int, str]) -> dict[int, Unlike]:
+    """Ask about the only day of the week that stands alone right below a name, where nothing heads others: Friday."""
+    days = [at for at, text in filled.items() if fold(text) in DAYS]
+    if len(days) != 1 or not days[0] or not texts[days[0] - 1].strip() or any(
+            heading_reason(text) for at, text in filled.items() if at not in days):
+        return {}
+    asked = message("roster.perhaps_heading", words=filled[days[0]].strip()[:60])
+    return {days[0]: Unlike((asked,), doubtful=True, told=True)}
 
 
 def _heads(filled: Mapping[int, str]) -> Iterator[int]:

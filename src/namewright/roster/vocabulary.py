@@ -142,6 +142,9 @@ AND_WORDS = frozenset(("and", "und", "y", "et", "e", "ed"))
 AND = "|".join([*sorted(AND_WORDS), r"u\."])
 """All of them, as a part of a pattern."""
 
+OR = "or|oder|o|ou|u|oppure|bzw\\.?"
+"""Words between two names of which one is meant, as a part of a pattern."""
+
 TOTALS = word_set("""
     total, totals, average, count, sum, promedio, media, moyenne, effectif, gesamt, summe, anzahl, durchschnitt,
     insgesamt, mittelwert, mittel, totale, somma, soma, points, puntos, punkte, punti, pontos""")
@@ -248,7 +251,7 @@ REMARKS = word_set("""
     female, m, f, monday, tuesday, wednesday, thursday, friday, tue, tues, wed, thu, thurs, fri, lunes, martes,
     miercoles, jueves, viernes, bus, allergy, allergies, glasses, sibling, brother, sister, hermano, hermana,
     withdrawn, transferred, student, spanish, english, mandarin, arabic, french, vietnamese, bilingual, espanol,
-    ingles, yes, alergia, alergias""")
+    ingles, yes, alergia, alergias, too, also, auch, tambien, aussi, anche, tambem""")
 """Words beside a name (in brackets, behind a dash or in a column) that are about the child and are not a name."""
 
 CODES = REMARKS | word_set("nino, nina, el, ella, si, h")

@@ -22,7 +22,7 @@ from namewright.roster.commas import BRACKETS
 from namewright.roster.cut_short import may_stand_for
 from namewright.roster.known import is_family, lean, opens_with_given
 from namewright.roster.said import is_said, names_said
-from namewright.roster.vocabulary import fold
+from namewright.roster.vocabulary import OR, fold
 
 AS_KNOWN = "web.list.spelled"
 """Tells of a line that its child is called otherwise here than it says."""
@@ -37,6 +37,7 @@ _CELLS = pattern(r"[\t;|]|\s{2,}")
 _MOST_PARTS = 2
 _BETWEEN = pattern(r"\s(?:[-–—=]|[-=]*>|→)\s|:\s")
 """Signs that part a child from another, or a label from names: no name goes over one."""
+_OR = pattern(rf"\s(?:{OR})\s")
 _DASHES = frozenset("-–—")
 ANYBODY = Promise("")
 """That there will be one child, whoever."""
@@ -91,8 +92,13 @@ def split(parts: Sequence[Promise]) -> Way:
 
 
 def as_one(text: str) -> Way | None:
-    """Write two names without the sign between them, as one child’s; of ``Mira - Leo K.`` the one child is Mira."""
+    """Write two names without the sign between them, as one child’s; of ``Mira - Leo K.`` the one child is Mira.
+
+    Of two that “or” stands between nobody is called by both.
+    """
     whole = strip_numbering(text)
+    if _OR.search(whole):
+        return None
     if sign := _BETWEEN.search(whole):
         name = whole[: sign.start()].strip()
         return _first_of(name) if opens_with_given(name) and sign[0].strip() != ":" else None
