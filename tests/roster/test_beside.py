@@ -182,3 +182,22 @@ def test_what_somebody_was_called_for_is_no_name(line: str) -> None:
 
 def test_a_name_to_go_by_in_small_letters_stays() -> None:
     assert read_roster("tilo tarn\nmira vost (called miri)").children[1].practice == "Miri"
+
+
+SAID = [
+    ("Ava starts Monday in the afternoon group", "Ava"), ("Milo moved to Room 3", "Milo"),
+    ("Lena kommt erst am Montag", "Lena"), ("Luz sale antes con la ruta", "Luz"), ("Zoé part avant le repas", "Zoé"),
+    ("Rosa esce prima con il nonno", "Rosa"), ("Rui fica até depois do lanche", "Rui"),
+]
+
+
+@pytest.mark.parametrize(("line", "name"), SAID)
+def test_what_is_said_in_small_letters_is_no_family_name(line: str, name: str) -> None:
+    children = read_roster(f"Emma\n{line}\nTheo").children
+    assert (children[1].given, children[1].family) == (name, "")
+
+
+@pytest.mark.parametrize(("line", "family"), [("Mia chen", "Chen"), ("Luz de la Cruz", "de la Cruz"),
+                                              ("Ana maria dos santos", "dos Santos")])
+def test_a_family_name_typed_small_stays_one(line: str, family: str) -> None:
+    assert read_roster(f"Emma Vost\n{line}\nTheo Tarn").children[1].family.endswith(family)

@@ -72,7 +72,7 @@ def test_the_lists_name_whom_they_should() -> None:
 
 
 @pytest.mark.parametrize(("name", "part", "where", "fate"), [
-    ("Monday", "given", "alone", "lost"), ("Gita", "given", "alone", "asked"),
+    ("Class", "given", "alone", "lost"), ("Monday", "given", "alone", "asked"), ("Gita", "given", "alone", "asked"),
     ("Mia", "given", "alone", "right"), ("Chas", "given", "before a family name", "wrong")])
 def test_what_becomes_of_a_name_is_told(name: str, part: str, where: str, fate: str) -> None:
     assert fate_of([name], part, where, "en") == fate

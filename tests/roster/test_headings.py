@@ -242,3 +242,19 @@ def test_a_word_nobody_knows_before_a_day_is_asked_about(title: str) -> None:
 def test_who_has_somebody_at_the_school_is_no_class(said: str) -> None:
     text = f"1. Vost, Mira – {said}\n2. Tarn, Tilo\n3. Xobrel, Vemka – {said}\n4. Rey, Anna"
     assert [child.practice for child in read_roster(text).children] == ["Mira", "Tilo", "Vemka", "Anna"]
+
+
+@pytest.mark.parametrize("title", ["Friday Folders", "Chess Club", "Seat order", "1 b", "1A", "1.º A", "2.ª B",
+                                   "Mesa 2", "Gruppe Blau", "La mia classe", "Les enfants", "As crianças"])
+def test_what_stands_over_names_is_told(title: str) -> None:
+    """It is nobody, and nothing is asked about it; the children below it are all there."""
+    for names in ("Emma\nTheo\nLuz\nMina", "Emma Vost\nTheo Tarn\nLuz Brask"):
+        roster = read_roster(f"{title}\n{names}")
+        assert [child.practice for child in roster.children] == [name.split()[0] for name in names.splitlines()]
+        assert roster.lines[0].outcome is Outcome.HEADING
+
+
+@pytest.mark.parametrize("title", ["Violet Club", "Prima A", "Les métiers", "Secret Santa", "to print"])
+def test_what_may_be_a_child_over_names_is_asked_about(title: str) -> None:
+    roster = read_roster(f"{title}\nEmma\nTheo\nLuz\nMina\nIda")
+    assert roster.lines[0].outcome is not Outcome.CHILD

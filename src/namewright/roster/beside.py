@@ -75,6 +75,7 @@ _GO_ON = word_set("""
 """Small words behind one of calling that go on with what happened: ``called in``, ``appelé au bureau``."""
 _FREE_OF = frozenset(("free", "frei"))
 _ABBREVIATION = 4  # letters of one in capitals, at most
+_FEWEST_SAID, _SHORTEST_SAID = 2, 4  # words of what is said behind a name, and letters of one of them
 _MAX_WORDS = 3  # of a name to go by in brackets
 _EDGE_KEEP = frozenset("'’‘`ʼʻ")
 _STRAY_SIGN = pattern(r"[^\w\s'’‘`´ʼʻ.,·\-‐‑\u0300-\u036f]|_")
@@ -346,6 +347,22 @@ def _cut_last_words(text: str, found: Reading, notes: list[Message]) -> tuple[st
         return text, found
     at = _cell_start(words, at)
     return " ".join(words[:at]).rstrip(" ,"), _judge_remark(" ".join(words[at:]), found, notes)
+
+
+def without_said(text: str, found: Reading) -> tuple[str, Reading]:
+    """Cut what is said in small letters off a name with a capital: ``Ava starts Monday in the afternoon group``."""
+    words = text.split()
+    at = next((at for at, word in enumerate(words) if at and begins_small(word) and word.lower() not in PARTICLES), 0)
+    said = words[at:]
+    small = [word.strip(",.;:!?") for word in said if begins_small(word)]
+    if not at or begins_small(words[0]) or len(said) < _FEWEST_SAID:
+        return text, found
+    if is_known(small[0]) and len(said) <= _FEWEST_SAID + 1:
+        return text, found
+    if OPENERS.isdisjoint(small) or not any(len(word) >= _SHORTEST_SAID and not is_known(word) for word in small):
+        return text, found
+    told = message("roster.remark", words=" ".join(said)[:60])
+    return " ".join(words[:at]).rstrip(" ,"), found._replace(notes=(*found.notes, told))
 
 
 def _tells_a_hand(words: list[str]) -> bool:

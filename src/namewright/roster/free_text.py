@@ -27,7 +27,15 @@ from namewright.message import Message, message
 from namewright.names.casing import begins_small, is_all_capitals
 from namewright.names.particles import OPENING_PARTICLES, PARTICLES
 from namewright.patterns import pattern
-from namewright.roster.beside import Reading, is_abbreviation, is_word_about, strip_numbering, take_beside, trim
+from namewright.roster.beside import (
+    Reading,
+    is_abbreviation,
+    is_word_about,
+    strip_numbering,
+    take_beside,
+    trim,
+    without_said,
+)
 from namewright.roster.care_words import CARE
 from namewright.roster.cut_short import written_out
 from namewright.roster.heading_words import PLACES
@@ -83,7 +91,7 @@ def read_name(text: str, habits: Habits = UNSAID) -> Reading:
     typed = NAME_LABEL.sub("", strip_numbering(text)).replace(";", ",")
     if any(map(str.isdigit, typed)) and (spoilt := _spoilt_given(typed)):
         return Reading(notes=(spoilt,))
-    bare, beside = take_beside(typed)
+    bare, beside = without_said(*take_beside(typed))
     cells, beside = _without_last([cell for cell in map(trim, bare.split(",")) if cell], beside, habits)
     cells = _join_suffix(cells)
     if not cells:

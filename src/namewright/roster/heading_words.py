@@ -79,6 +79,12 @@ PLACES = word_set("""
     grupo, gruppo, gruppe, gruppen, ecole, maternelle, escola, scuola, schule, primary, nursery""")
 """Last words of a line that names a class or a school: ``Rainbow Room``."""
 
+OVER_NAMES = word_set("""
+    club, clubs, folders, order, orders, jobs, chart, helpers, rotation, rotations, schedule, signup, sign-up,
+    volunteers, slips, santa, dienste, mappen, helfer, ag, encargados, encargadas, tareas, turnos, carpetas, metiers,
+    ateliers, responsables, incarichi, compiti, ajudantes, tarefas, clube, pastas, responsaveis""")
+"""Last words of what stands over names and is no class: ``Friday Folders``, ``Les métiers``."""
+
 CLASS_OPENINGS = word_set("""
     classe, clase, klasse, salle, sala, aula, salon, raum, zimmer, gruppe, groupe, grupo, gruppo, turma, sezione,
     seccion, room, group, team, table, tisch, mesa, tavolo, equipe, equipo, kita, kiga, krippe, hort, kindergarten,

@@ -17,9 +17,11 @@ from namewright.roster.header_words import HEADER_WORDS, SOMEBODY_ELSE
 from namewright.roster.heading_words import (
     ARTICLES,
     BESIDE_CLASS,
+    CHILDREN,
     CLASS_ENDINGS,
     CLASS_OPENINGS,
     CLOSINGS,
+    COLOURS,
     DATED_OPENINGS,
     ENDS,
     GREETING_PHRASES,
@@ -30,6 +32,7 @@ from namewright.roster.heading_words import (
     MAIL_LABELS,
     NOTE_WORDS,
     OUR,
+    OVER_NAMES,
     PHONES,
     PLACES,
     PLEASE,
@@ -68,6 +71,10 @@ _DATED = ANY_DAYS | MONTHS | OF_THE | {"le", "el"}
 _ASKED = tuple(f" {word} " for word in PLEASE)
 _TITLES_ONLY = SOMEBODY_ELSE.union(*({fold(word) for word in words} for words in FURTHER_TITLES.values()))
 _TEACHERS = ("lehrer", "lehrerin", "lehrkraft", "erzieher", "erzieherin", "teacher")
+_MINE = frozenset(("mia", "mio", "mie", "miei"))  # behind an article alone: Mia is a child
+_CLASS_IN_FIGURES = pattern(r"\s*\d{1,2}\s?(?:\.?[ºª°]\s?)?[a-hA-H]\s*|\s*\d{1,2}\.?[ºª°]\s*")
+_LETTERED_CLASS = pattern(r"(?:[A-Z]|\d{1,2}[A-Z]?|TK|PK)-[A-Z][^\W\d_]+")  # K-Vale
+_LONGEST_CLASS = 3  # words
 _FEW, _MOST_OF_A_CRY = 2, 4
 _MOST_OF_A_NUMBER = 3  # figures: the RUT of Chile has more
 _YEARS = "years?|yrs?|anos?|ans|jahre?"
@@ -151,7 +158,10 @@ def _reason_by_opening(words: list[str], text: str) -> Message | None:
         return message("roster.heading_remark")
     if first in TITLES and rest:
         return None if behind_an_adult(strip_numbering(text)) else message("roster.adult")
-    if (_names_a_class(words) or _is_ours(words) or _is_class_with_aside(text)) and not _is_beside_a_name(text):
+    if _CLASS_IN_FIGURES.fullmatch(text):
+        return message("roster.heading_class")
+    of_class = _names_a_class(words) or _is_ours(words) or _is_class_with_aside(text)
+    if of_class and not _is_beside_a_name(text) and not _tells_of_a_child(text):
         return message("roster.heading_class")
     if not ROLLS.isdisjoint((first, " ".join(words[:2]), " ".join(words[:3]))):
         return message("roster.heading_class")
@@ -224,6 +234,12 @@ def perhaps_heading(text: str) -> Message | None:
         return _perhaps(text)
     label = _LABEL.match(strip_numbering(text))
     if label and is_of_a_day(label[1]) and begins_small(strip_numbering(text)[label.end() :]):  # Lunch: pizza
+        return _perhaps(text)
+    if len(words) == _FEW and is_given(words[0]) and words[1] in OVER_NAMES:  # Violet Club
+        return _perhaps(text)
+    if len(words) == _FEW and words[0] in BESIDE_CLASS and is_given(words[0]) and len(words[1]) == 1:  # Prima A
+        return _perhaps(text)
+    if _LETTERED_CLASS.fullmatch(text.strip()) and not lean(text.strip().partition("-")[2]) > 0:
         return _perhaps(text)
     if _may_be_a_room(words) and (not is_known(words[0]) or _is_led(text)):
         return _perhaps(text)
@@ -408,7 +424,12 @@ def _names_a_class(words: list[str]) -> bool:
     of = ("list", "of", "roster", "de", "di", "der")
     if first in ("class", "classe", "klasse", "clase") and rest and rest[0] in of:
         return True
-    place = last in PLACES and not (is_given(first) and is_family(last))
+    place = (last in PLACES and not (is_given(first) and is_family(last))) or (
+        last in OVER_NAMES and not is_known(last) and not lean(first) > 0)
+    numbered = first in CLASS_OPENINGS and len(rest) == 1 and (last.isdigit() or (
+        last in COLOURS and not is_given(first) and not is_given(last)))  # Mesa 2, Gruppe Blau
+    if numbered or (first in ARTICLES and bool(rest) and all(word in CHILDREN for word in rest)):
+        return True
     return bool(rest) and (place or first in ("escuela", "ciclo", "turno", "jardin"))
 
 
@@ -422,6 +443,13 @@ def is_placed(text: str) -> bool:
                    for word in before)
 
 
+def _tells_of_a_child(text: str) -> bool:
+    """Say whether a line opens with a given name and goes on small: ``Ava starts Monday in the afternoon group``."""
+    words = strip_numbering(text).split()
+    return len(words) > _LONGEST_CLASS and lean(words[0]) > 0 and begins_small(words[1]) and (
+        fold(words[1]) not in OF_THE)
+
+
 def _is_beside_a_name(text: str) -> bool:
     """Say whether a place is surely beside a name: an arrow points at it, or it is written small."""
     match = _PLACED.fullmatch(strip_numbering(text)) if is_placed(text) else None
@@ -432,9 +460,11 @@ def _is_beside_a_name(text: str) -> bool:
 
 def _is_ours(words: list[str]) -> bool:
     """``Unsere Klasse``, ``La nostra classe``, ``My kids``."""
-    own = [word.strip(".,!") for word in (words[1:] if words[0] in ARTICLES else words)]
+    led = words[0] in ARTICLES
+    own = [word.strip(".,!") for word in (words[1:] if led else words)]
     named = any(word.isalpha() for word in own[1:])
-    return named and own[0] in OUR and all(map(_is_heading_word, own[1:]))
+    ours = own and (own[0] in OUR or (led and own[0] in _MINE))
+    return named and bool(ours) and all(map(_is_heading_word, own[1:]))
 
 
 def _is_label(label: str, text: str) -> bool:

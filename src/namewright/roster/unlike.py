@@ -24,7 +24,7 @@ from namewright.roster.columns import stray_cells
 from namewright.roster.date_lines import is_a_day_in_figures
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.group_lines import group_lines
-from namewright.roster.heading_words import ARTICLES, CLOSINGS, MAIL_LABELS, PLACES, TODAY
+from namewright.roster.heading_words import ARTICLES, CLOSINGS, MAIL_LABELS, OPENERS, PLACES, TODAY
 from namewright.roster.headings import heading_reason, opens_as_class
 from namewright.roster.known import is_given, is_known, opens_with_given
 from namewright.roster.labelled import labelled
@@ -347,7 +347,7 @@ def _odd(filled: Mapping[int, str]) -> Iterator[tuple[int, str]]:
                 half and fold(name) in _DATED)):
             yield at, name
             continue
-        given = is_given(words[0].strip(",!")) and not (small[at] and fold(words[0]) in _WITH)
+        given = is_given(words[0].strip(",!")) and not (small[at] and fold(words[0]) in _WITH | OPENERS)
         if given and (small[at] < _PHRASE or len(words) == small[at] == _PHRASE):
             continue
         if (titled and small[at]) or lone or (level and _is_set_in(filled[at])):
