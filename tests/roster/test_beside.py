@@ -201,3 +201,11 @@ def test_what_is_said_in_small_letters_is_no_family_name(line: str, name: str) -
                                               ("Ana maria dos santos", "dos Santos")])
 def test_a_family_name_typed_small_stays_one(line: str, family: str) -> None:
     assert read_roster(f"Emma Vost\n{line}\nTheo Tarn").children[1].family.endswith(family)
+
+
+@pytest.mark.parametrize("line", ["Line leader: Ludvig", "Door holder: Ludvig", "Plant helper – Ludvig"])
+def test_a_job_before_a_name_is_no_child(line: str) -> None:
+    """One such line among names, or alone: the child has the job."""
+    for text in (line, f"Emma\nMia\n{line}\nTheo"):
+        assert "Ludvig" in {child.practice for child in read_roster(text).children}
+        assert not {"Line", "Door", "Plant"} & {child.practice for child in read_roster(text).children}

@@ -96,3 +96,12 @@ def test_a_name_behind_a_count_is_never_lost() -> None:
     named = [child.practice for child in roster.children]
     assert all(any(name in text for text in (*asked, *named)) for name in ("Tom", "Emil", "Mira", "Leo"))
     assert made("Ava 1\nMira\nAva 2\nLeo") == ["Ava", "Mira", "Ava", "Leo"]
+
+
+@pytest.mark.parametrize(("word", "first", "second"), [
+    ("Haltestelle", "Bahnhof", "Markt"), ("Stop", "Church", "Mill"), ("Arrêt", "Mairie", "Gare"),
+    ("Parada", "Iglesia", "Mercado"), ("Fermata", "Stazione", "Chiesa"), ("Paragem", "Igreja", "Mercado")])
+def test_a_place_behind_a_numbered_stop_is_nobody(word: str, first: str, second: str) -> None:
+    roster = read_roster(f"{word} 1 – {first}\nMia\nTheo\n{word} 2 – {second}\nLena\nEmil")
+    assert [child.practice for child in roster.children] == ["Mia", "Theo", "Lena", "Emil"]
+    assert not [report.text for report in roster.lines if report.outcome is Outcome.LEFT_OUT]

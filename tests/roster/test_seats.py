@@ -108,3 +108,11 @@ def test_a_table_with_families_below_a_board_stays_one() -> None:
 
 def test_one_free_place_makes_a_shelf_of_four_columns() -> None:
     assert made("Xobrel\tVemka\t(empty)\tJelbru\n(empty)\tPesku\t\t") == ["Xobrel", "Vemka", "Jelbru", "Pesku"]
+
+
+@pytest.mark.parametrize("sign", ["\t", " | "])
+def test_a_child_called_nearly_as_an_aisle_has_a_seat(sign: str) -> None:
+    """Marks tell a name from what a plan shows beside the seats."""
+    rows = ["Board", sign.join(("Anna", "Theo", "Lena")), sign.join(("Aislé", "Mia", "Ole"))]
+    assert [child.practice for child in read_roster("\n".join(rows)).children] == [
+        "Anna", "Theo", "Lena", "Aislé", "Mia", "Ole"]

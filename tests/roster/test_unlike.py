@@ -244,3 +244,9 @@ def test_a_month_over_birthdays_in_columns_is_no_child(months: str) -> None:
     one, two = months.split("|")
     text = f"{one}\n8  Mira Vost\n22  Tilo Tarn\n26  Anna Rey\n{two}\n25  Emil Koch"
     assert [child.practice for child in read_roster(text).children] == ["Mira", "Tilo", "Anna", "Emil"]
+
+
+@pytest.mark.parametrize("title", ["Open House, 9/19", "Sommerfest, 12.9.", "Kermesse, 4/6"])
+def test_what_stands_over_names_with_a_day_behind_a_comma_is_no_child(title: str) -> None:
+    roster = read_roster(f"{title}\nMia Lange\nTheo Brandt\nLena Weiss")
+    assert [child.practice for child in roster.children] == ["Mia", "Theo", "Lena"]

@@ -19,7 +19,7 @@ from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.care_words import CARE, CARE_ENDINGS
 from namewright.roster.date_lines import is_a_day_in_figures
-from namewright.roster.heading_words import OPENERS
+from namewright.roster.heading_words import JOB_ENDINGS, JOBS, OPENERS
 from namewright.roster.known import is_double, is_given, is_known, opens_with_given
 from namewright.roster.numbers import behind_a_date, take_numbers
 from namewright.roster.vocabulary import (
@@ -203,13 +203,21 @@ def _cut_remark(text: str, found: Reading, notes: list[Message]) -> tuple[str, R
 
 
 def heads_a_name(before: str, after: str) -> bool:
-    """Say whether a state or an address stands before a name: ``Absent: Mira Vost``, ``7:36 Via Lunga – Mira Vost``."""
-    if is_state(before):
+    """Say whether a state, a job or an address stands before a name: ``Absent: Mira Vost``, ``Line leader: Bo``."""
+    if is_state(before) or _is_a_job(before):
         return True
     words = [fold(word) for word in before.split()]
     if " " not in after or len(words) < 2 or STREETS.isdisjoint((words[-1], *words[:2])):
         return False
     return any(map(str.isdigit, before)) or not any(map(is_given, words))
+
+
+def _is_a_job(before: str) -> bool:
+    """Say whether words are what a child does for the class, and open as no name does: ``Line leader: Ludvig``."""
+    first, *rest = before.split()
+    if not rest or not (fold(rest[-1]) in JOBS or fold(rest[-1]).endswith(JOB_ENDINGS)):
+        return False
+    return begins_small(rest[-1]) or not (is_known(rest[-1]) or is_given(first))
 
 
 def _is_second_half(before: str, after: str, *, spaced: bool) -> bool:

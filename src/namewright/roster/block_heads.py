@@ -27,6 +27,7 @@ _MANY = 4  # months in order are never children; fewer are where something else 
 _FEW = 2
 _TITLES = 3  # lines over the first head at most
 _MOSTLY, _MOST_BULLETED = 0.8, 0.5
+_STOPS = frozenset(("stop", "haltestelle", "halt", "arret", "parada", "fermata", "paragem"))
 _GROUPS = frozenset(("groups", "gruppen", "lesegruppen", "groupes", "grupos", "gruppi", "teams", "equipes", "equipos"))
 
 
@@ -87,11 +88,15 @@ def _counted(filled: Mapping[int, str]) -> list[int]:
 
 
 def _tell_no_name(heads: Sequence[str]) -> bool:
-    """Say whether what stands behind the counts is nothing, has a figure or comes again, and is no known name."""
+    """Say whether what stands behind the counts is nothing, a place, has a figure or comes again, and is no known name.
+
+    Behind a stop stands a place: ``Haltestelle 1 – Bahnhof``.
+    """
+    stops = fold(heads[0].split()[0]) in _STOPS
     behind = [_COUNTED.sub("", text, count=1).strip(" :–—-.)") for text in heads]
     again = Counter(map(fold, behind))
     return not any(map(opens_with_given, behind)) and all(
-        not text or any(map(str.isdigit, text)) or again[fold(text)] > 1 for text in behind)
+        stops or not text or any(map(str.isdigit, text)) or again[fold(text)] > 1 for text in behind)
 
 
 def _coloured(filled: Mapping[int, str], openers: Sequence[int], texts: Sequence[str]) -> list[int]:

@@ -161,7 +161,8 @@ def _is_said_to_be_free(cell: str) -> bool:
 def _is_in_a_room(cell: str) -> bool:
     """Say whether a cell is the board, a door or a window, or two of these: ``FRONT / BOARD``."""
     parts = list(filter(None, _BETWEEN.split(cell)))
-    return bool(parts) and all(_bare(part) in IN_A_ROOM for part in parts)
+    marked = "aisle" in fold(cell) and "aisle" not in cell.lower()  # Aislé is a child
+    return bool(parts) and not marked and all(_bare(part) in IN_A_ROOM for part in parts)
 
 
 def _bare(cell: str) -> str:

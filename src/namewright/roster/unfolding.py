@@ -61,6 +61,7 @@ from namewright.roster.records import from_records
 from namewright.roster.said_below import without_said_below
 from namewright.roster.seats import from_seats
 from namewright.roster.several import several_in_group
+from namewright.roster.short_pairs import from_short_pairs
 from namewright.roster.shouted import without_shouted
 from namewright.roster.siblings import from_siblings
 from namewright.roster.signed import signed_lines
@@ -98,7 +99,7 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
     found, below = without_said_below(_from_pages(found))
     found, days = without_days_below(found)
     found = from_dashed_families(from_counted(from_birthdays(from_corrections(found))))
-    found, pairs = from_buddy_lists(from_siblings(found))
+    found, pairs = from_buddy_lists(from_siblings(from_short_pairs(found)))
     found, day = from_a_day_plan(found)
     found, told = _without_asides(from_a_telling(_counted_told(found)))
     asides = sorted([*inside, *pages, *below, *days, *pairs, *day, *told], key=lambda aside: aside.line.origin)

@@ -43,6 +43,7 @@ _OFTEN, _OFTEN_SHARE = 3, 0.25
 _PHRASE = 2  # words in small letters behind a given name: “Will needs help”
 _SIGNED, _LONG_SIGNATURE = 3, 7  # lines of a signature at most, and of one that may be children after all
 _WHOLE = 3  # whole names that show how the children are written
+_BELOW = 2  # names under a title
 _STEP = 2  # spaces that set a line in
 _LEGEND = pattern(r"\s*(\*+|†|‡|°|\(\*+\)|\[[a-z\d]\])\s*[=:–-]?\s*\S", needs="*†‡°([")
 _SIGNS = frozenset(",:;/")
@@ -87,6 +88,9 @@ def unlike_lines(texts: Sequence[str]) -> Mapping[int, Unlike]:
     doubtful = (*_underlined(texts, rest), *_over_a_block(texts, rest), *_odd(rest), *_labelled(rest),
                 *_before_an_adult(rest), *_jobs(rest),
                 *((at, rest[at]) for at in (*blocks.doubtful, *groups.doubtful, *perhaps, *named) if at in rest))
+    places = (*blocks.doubtful, *groups.doubtful, *perhaps, *named)
+    doubtful = (*_only_dated(rest), *_underlined(texts, rest), *_over_a_block(texts, rest), *_odd(rest),
+                *_labelled(rest), *((at, rest[at]) for at in places if at in rest))
     return found | {at: perhaps_unlike(text) for at, text in doubtful} | _only_day(texts, rest)
 
 
@@ -210,6 +214,14 @@ def _legend(filled: Mapping[int, str]) -> Iterator[int]:
                 other.rstrip().endswith(match[1].strip("()")) or other.rstrip().endswith(match[1])
                 for other in filled.values()) and signs[match[1]] <= _SIGNED:
             yield at
+
+
+def _only_dated(filled: Mapping[int, str]) -> Iterator[tuple[int, str]]:
+    """Yield the first line where it alone ends in a date behind a comma, and opens with no known given name."""
+    dated = [at for at, text in filled.items() if is_a_day_in_figures(text.rpartition(",")[2])]
+    first = next(iter(filled), None)
+    if dated == [first] and first is not None and len(filled) > _BELOW and not opens_with_given(filled[first]):
+        yield first, filled[first].strip()
 
 
 def _only_day(texts: Sequence[str], filled: Mapping[int, str]) -> dict[int, Unlike]:

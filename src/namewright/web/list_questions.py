@@ -134,8 +134,8 @@ def _of_remark(report: LineReport, child: Child, words: str) -> Question | None:
     said = words.strip(" ()[]“”\"'")
     if not said.replace(" ", "").replace("-", "").isalpha() or not all(word[0].isupper() for word in said.split()):
         return None
-    if len(said) == 1 or is_state(said) or all(map(is_of_care, said.split())):
-        return None  # nobody goes by Peanuts
+    if said not in report.text or len(said) == 1 or is_state(said) or all(map(is_of_care, said.split())):
+        return None  # nobody goes by Peanuts, nor by what was taken off all lines
     rest = " ".join(re.sub(rf"[(\[“\"]?{re.escape(said)}[)\]”\"]?", " ", report.text).split()).rstrip(" -–—,:")
     called = Way("called", message("web.list.way_called", name=said),
                  ((f"{rest} (goes by {said})",),), (Promise(child.given, child.family, said),))
