@@ -49,6 +49,7 @@ GIVEN = [
     ("安娜", "安娜", "a script without case"),
 ]
 FAMILY = [
+    ("EL AMRANI", "El Amrani", "two letters before a name are no initials"),
     ("MC NALLY", "Mc Nally", "its opening stands apart, as it was typed"),
     ("DE LA CRUZ", "de la Cruz", "leading particles are small"),
     ("VAN DER BERG", "van der Berg", "Dutch particles"),

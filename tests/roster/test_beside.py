@@ -209,3 +209,12 @@ def test_a_job_before_a_name_is_no_child(line: str) -> None:
     for text in (line, f"Emma\nMia\n{line}\nTheo"):
         assert "Ludvig" in {child.practice for child in read_roster(text).children}
         assert not {"Line", "Door", "Plant"} & {child.practice for child in read_roster(text).children}
+
+
+@pytest.mark.parametrize(("line", "name"), [
+    ("and Noah T", "Noah"), ("also Rafi", "Rafi"), ("und Ida", "Ida"), ("y Sara", "Sara"), ("et Zoé", "Zoé"),
+    ("anche Giulia", "Giulia"), ("também Rui", "Rui"), ("Theo - Dad (Tom)", "Theo"), ("Luz – abuela (Ana)", "Luz"),
+    ("*Luz*", "Luz")])
+def test_small_words_before_and_somebody_elses_name_behind_are_not_practised(line: str, name: str) -> None:
+    children = read_roster(f"Emma\nMia\n{line}\nBo").children
+    assert [child.practice for child in children] == ["Emma", "Mia", name, "Bo"]

@@ -48,3 +48,10 @@ def test_no_two_names_about_a_dash_become_one_with_a_hyphen(line: str) -> None:
 @pytest.mark.parametrize("line", ["Green - Mia", "Friday - Mia", "Snack - Mia", "Mia - Brandt", "Kian - Theo"])
 def test_labels_and_given_names_are_no_families(line: str) -> None:
     assert not has_family_before_dash(line)
+
+
+def test_a_dash_right_behind_small_words_parts_groups_from_names() -> None:
+    """Nobody is called high-Mia, and those behind the comma are there."""
+    roster = read_roster("reading groups\nhigh- Mia, Theo\nmed- Rafi, Ava\nlow- Noah S, Jo")
+    assert [child.practice for child in roster.children] == ["Mia", "Theo", "Rafi", "Ava", "Noah", "Jo"]
+    assert read_roster("mary- Kate Vost\nTheo Tarn").children[0].family == "Vost"

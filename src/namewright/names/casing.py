@@ -30,7 +30,7 @@ import re
 import unicodedata2
 
 from namewright.names.clusters import clusters
-from namewright.names.particles import SMALL_PARTICLES
+from namewright.names.particles import PARTICLES, SMALL_PARTICLES
 from namewright.patterns import pattern
 
 _APOSTROPHES = "'’‘`ʼ"
@@ -70,6 +70,8 @@ def mend_case(name: str, *, family: bool = False, language: str = "") -> str:
             mended.append(_lower(word, turkish))
         elif len(words) > index + 1 and not opens and word.casefold() == "mc" and language in _WITH_MC:
             mended.append("Mc")
+        elif len(words) > index + 1 and not opens and _lower(word, turkish) in PARTICLES:
+            mended.append(_capital(_lower(word, turkish), turkish))  # EL AMRANI
         else:
             mended.append(_mend_word(word, turkish, language, alone=len(words) == 1))
     return str(unicodedata2.normalize("NFC", _by_language(" ".join(mended), language)))

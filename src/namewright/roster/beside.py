@@ -23,6 +23,7 @@ from namewright.roster.heading_words import JOB_ENDINGS, JOBS, OPENERS
 from namewright.roster.known import is_double, is_given, is_known, opens_with_given
 from namewright.roster.numbers import behind_a_date, take_numbers
 from namewright.roster.vocabulary import (
+    AND_WORDS,
     ANY_DAYS,
     BESIDE_CALLING,
     CALLING,
@@ -73,6 +74,8 @@ _GO_ON = word_set("""
     hoy, au, aux, ce, cet, cette, par, pour, hier, im, zum, zur, ins, vom, heute, wegen, che, oggi, per, alla, dal,
     dalla, ao, na, no, pela, pelo, hoje""")
 """Small words behind one of calling that go on with what happened: ``called in``, ``appelé au bureau``."""
+_GOING_ON = AND_WORDS | frozenset((
+    "also", "plus", "auch", "sowie", "ausserdem", "tambien", "ademas", "aussi", "puis", "anche", "inoltre", "tambem"))
 _FREE_OF = frozenset(("free", "frei"))
 _ABBREVIATION = 4  # letters of one in capitals, at most
 _FEWEST_SAID, _SHORTEST_SAID = 2, 4  # words of what is said behind a name, and letters of one of them
@@ -112,6 +115,9 @@ def take_beside(text: str) -> tuple[str, Reading]:
     for aside in (_BRACKETED, _QUOTED):
         for match in aside.finditer(text):
             inside = next((group for group in match.groups() if group is not None), "").strip()
+            if aside is _BRACKETED and _is_of_somebody(text[: match.start()]):  # Theo - Dad (Tom)
+                notes.append(message("roster.remark", words=f"({inside[:60]})"))
+                continue
             found = _judge_bracket(inside, aside.sub(" ", text), found, notes, quoted=aside is _QUOTED)
         text = aside.sub(" ", text)
     text, found = _cut_called(text, found)
@@ -129,8 +135,16 @@ def take_beside(text: str) -> tuple[str, Reading]:
     return " ".join(word for word in text.split() if word != "."), found._replace(notes=tuple(notes))
 
 
+def _is_of_somebody(before: str) -> bool:
+    """Say whether the word before a bracket is for somebody of the family, whose name stands in it."""
+    return any(fold(word.strip(".,:")) in OTHER_PEOPLE for word in before.split()[1:][-1:])
+
+
 def _without_cry(text: str, notes: list[Message]) -> str:
-    """Take a cry off the front of a name: ``NEW! Mira``, ``*new* Mira``, ``NEW Mira``."""
+    """Take a cry off the front of a name: ``NEW! Mira``, ``*new* Mira``, ``NEW Mira``; and one as in ``and Mira``."""
+    opening, _, name = text.strip().partition(" ")
+    if opening.islower() and fold(opening) in _GOING_ON and name[:1].isupper():
+        return name
     match = _CRY.match(text)
     if match and not is_given(match[2]) and ("!" in match[3] or fold(match[2]) in STATES):
         notes.append(message("roster.remark", words=match[2]))

@@ -16,7 +16,7 @@ from namewright.roster.beside import is_word_about, strip_numbering
 from namewright.roster.capitals import is_titled
 from namewright.roster.day_words import DAY_WORDS
 from namewright.roster.heading_words import COLOURS, HEADING_WORDS, PLACES
-from namewright.roster.known import is_given, lean
+from namewright.roster.known import is_given, is_known, lean
 from namewright.roster.pasted import Line
 from namewright.roster.vocabulary import ANY_DAYS, fold
 from namewright.store import keeps_names
@@ -24,6 +24,7 @@ from namewright.store import keeps_names
 _NAME = r"[^\W\d_][^\d\t|,;:&+/()\[\]]{1,40}?"
 _DASHED = pattern(rf"(?P<before>{_NAME})\s+[-–—]\s+(?P<behind>{_NAME})(?P<beside>\s*[(\[][^()\[\]]*[)\]])?\s*",
                   needs="-–—")
+_LABEL = pattern(r"^\s*([^\W\d_A-Z][^\W\d_]{1,14})[-–—]\s+(?=[^\W\d_a-z])", needs="-–—")
 _OF_LISTS = ANY_DAYS | COLOURS | DAY_WORDS | HEADING_WORDS | PLACES
 _MOST_WORDS = 3
 _FEW, _MOSTLY = 2, 0.6  # of the lines with a dash: the others are as they are
@@ -40,12 +41,21 @@ class _Dashed(NamedTuple):
 
 def from_dashed_families(lines: Sequence[Line]) -> list[Line]:
     """Return the lines with a comma for the dash behind a family name, where none parts two given names."""
+    lines = _with_colons(lines)
     found = {at: dashed for at, line in enumerate(lines) if (dashed := _dashed(line.text))}
     sure = [at for at, dashed in found.items() if dashed.sure]
     if not sure or any(lean(one.family) > 0 and lean(one.given) > 0 for one in found.values()):
         return list(lines)
     told = found if len(sure) >= max(_FEW, _MOSTLY * len(found)) else sure
     return [_by_comma(line, found[at]) if at in told else line for at, line in enumerate(lines)]
+
+
+def _with_colons(lines: Sequence[Line]) -> list[Line]:
+    """Write the dash right behind small words as a colon, where two lines have one or it is no name: ``high- Mia``."""
+    found = {at: match for at, line in enumerate(lines) if (match := _LABEL.match(line.text))}
+    told = [at for at, match in found.items() if len(found) > 1 or not is_known(match[1])]
+    return [line._replace(text=f"{found[at][1]}: {line.text[found[at].end() :]}") if at in told else line
+            for at, line in enumerate(lines)]
 
 
 def has_family_before_dash(text: str) -> bool:

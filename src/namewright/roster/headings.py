@@ -235,6 +235,9 @@ def perhaps_heading(text: str) -> Message | None:
     label = _LABEL.match(strip_numbering(text))
     if label and is_of_a_day(label[1]) and begins_small(strip_numbering(text)[label.end() :]):  # Lunch: pizza
         return _perhaps(text)
+    told = not is_given(words[0]) or words[0] in ("ok", "okay")
+    if len(words) > _LONGEST_CLASS and told and not CHILDREN.isdisjoint(words):  # ok here r my kids
+        return _perhaps(text)
     if len(words) == _FEW and is_given(words[0]) and words[1] in OVER_NAMES:  # Violet Club
         return _perhaps(text)
     if len(words) == _FEW and words[0] in BESIDE_CLASS and is_given(words[0]) and len(words[1]) == 1:  # Prima A

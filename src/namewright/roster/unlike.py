@@ -31,8 +31,8 @@ from namewright.roster.labelled import labelled
 from namewright.roster.labelled_groups import head_of
 from namewright.roster.month_heads import month_heads
 from namewright.roster.shares import are_most
-from namewright.roster.sure_groups import is_a_job, is_over_groups, may_be_jobs
 from namewright.roster.shouted import is_shouted
+from namewright.roster.sure_groups import is_a_job, is_over_groups, may_be_jobs
 from namewright.roster.vocabulary import AND_WORDS, ANY_DAYS, DAYS, GOES_BY_OPENINGS, MONTHS, SEASONS, TITLES, fold
 from namewright.store import keeps_names
 
@@ -85,12 +85,10 @@ def unlike_lines(texts: Sequence[str]) -> Mapping[int, Unlike]:
     found |= _told("stop", groups.stops) | _told("count", groups.counts)
     found |= {at: _said_again(count) for at, count in _repeated(filled).items()}
     rest = {at: text for at, text in filled.items() if at not in found and not text.rstrip().endswith(":")}
-    doubtful = (*_underlined(texts, rest), *_over_a_block(texts, rest), *_odd(rest), *_labelled(rest),
-                *_before_an_adult(rest), *_jobs(rest),
-                *((at, rest[at]) for at in (*blocks.doubtful, *groups.doubtful, *perhaps, *named) if at in rest))
     places = (*blocks.doubtful, *groups.doubtful, *perhaps, *named)
     doubtful = (*_only_dated(rest), *_underlined(texts, rest), *_over_a_block(texts, rest), *_odd(rest),
-                *_labelled(rest), *((at, rest[at]) for at in places if at in rest))
+                *_labelled(rest), *_before_an_adult(rest), *_jobs(rest),
+                *((at, rest[at]) for at in places if at in rest))
     return found | {at: perhaps_unlike(text) for at, text in doubtful} | _only_day(texts, rest)
 
 
@@ -212,7 +210,7 @@ def _legend(filled: Mapping[int, str]) -> Iterator[int]:
     for at, text in filled.items():
         if (match := _LEGEND.match(text)) and any(
                 other.rstrip().endswith(match[1].strip("()")) or other.rstrip().endswith(match[1])
-                for other in filled.values()) and signs[match[1]] <= _SIGNED:
+                for other in filled.values() if other is not text) and signs[match[1]] <= _SIGNED:
             yield at
 
 

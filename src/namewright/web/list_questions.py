@@ -22,6 +22,7 @@ from namewright.roster.beside import is_of_care, is_state
 from namewright.roster.children import Child, LineReport, Outcome
 from namewright.roster.rows import TWO_CHILDREN
 from namewright.roster.said import is_said
+from namewright.roster.vocabulary import OTHER_PEOPLE, fold
 from namewright.web.list_spelling import latin
 from namewright.web.list_ways import (
     KEEPS,
@@ -132,9 +133,12 @@ def _shares_family(report: LineReport, before: Sequence[LineReport]) -> Question
 def _of_remark(report: LineReport, child: Child, words: str) -> Question | None:
     """Ask what words beside a name are that could be one: each begins with a capital and has letters alone."""
     said = words.strip(" ()[]“”\"'")
+    if words.startswith("("):  # the name of somebody else: Dad (Tom)
+        return None
     if not said.replace(" ", "").replace("-", "").isalpha() or not all(word[0].isupper() for word in said.split()):
         return None
-    if said not in report.text or len(said) == 1 or is_state(said) or all(map(is_of_care, said.split())):
+    if said not in report.text or len(said) == 1 or is_state(said) or all(map(is_of_care, said.split())) or (
+            any(fold(word) in OTHER_PEOPLE for word in said.split())):
         return None  # nobody goes by Peanuts, nor by what was taken off all lines
     rest = " ".join(re.sub(rf"[(\[“\"]?{re.escape(said)}[)\]”\"]?", " ", report.text).split()).rstrip(" -–—,:")
     called = Way("called", message("web.list.way_called", name=said),
