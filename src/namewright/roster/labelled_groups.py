@@ -191,12 +191,25 @@ def _without_a_sign(text: str) -> _Head | None:
 
 def _group(head: _Head) -> _Group | None:
     """Return a label with the names behind it, None where something else stands there."""
-    names = tuple(head.rest.split() if head.in_a_row else _names(_without_stop(head.rest)))
+    names = tuple(head.rest.split()) if head.in_a_row else _between_signs(head.rest)
+    return _Group(head.label, names) if _are_all_names(names) else None
+
+
+def names_told(text: str) -> tuple[str, ...]:
+    """Return the names that a text has between signs and words that part, none where it has something else."""
+    names = _between_signs(text)
+    return names if _are_all_names(names) else ()
+
+
+def _between_signs(text: str) -> tuple[str, ...]:
+    return tuple(_names(_without_stop(text)))
+
+
+def _are_all_names(names: Sequence[str]) -> bool:
     if not names or not all(names) or not all(map(is_titled_name, names)) or any(map(_is_a_day_letter, names)):
-        return None
+        return False
     whole = share(may_be_a_name(name) and " " in name for name in names) >= _MOST_WHOLE
-    named = all(may_be_a_name(name) or (whole and " " in name and may_be_a_name(name.split()[0])) for name in names)
-    return _Group(head.label, names) if named else None
+    return all(may_be_a_name(name) or (whole and " " in name and may_be_a_name(name.split()[0])) for name in names)
 
 
 def _is_a_day_letter(name: str) -> bool:

@@ -279,7 +279,8 @@ def _is_one_loud(parts: Sequence[str]) -> bool:
 def _by_commas(parts: list[str], *, family_first: bool, alone: bool) -> Several | None:
     if len(parts) == 2:
         written_so = family_first and _may_be_families(parts[0].split())  # Cano Gil, María Reyes
-        if not alone and not written_so and _are_two_wholes(parts[0].split(), parts[1].split()):
+        if not alone and not written_so and (
+                _are_of_a_family(parts) or _are_two_wholes(parts[0].split(), parts[1].split())):
             return Several(tuple(parts), False)
         if family_first and fold(parts[1]) in CARE and " " in parts[0] and _lead(parts[0]) > 0:
             return Several(tuple(parts), False)  # Nuria Peral, Asma: a word of health that is a name, too
@@ -289,6 +290,8 @@ def _by_commas(parts: list[str], *, family_first: bool, alone: bool) -> Several 
     families = sum(_lead(part) < 0 for part in parts)
     if all(map(INITIALLED.fullmatch, parts)):
         return Several(tuple(parts), True)
+    if _are_of_a_family(parts):
+        return Several(tuple(parts), False)
     if len(parts) == _TRIPLE and (_lead(parts[0]) < 0 or (len(sizes) > 1 and given < _TRIPLE)):
         return None  # Family, Given, and what cannot be placed
     if given >= _MOSTLY * len(parts) and _FEW_FAMILIES * families <= len(parts):
@@ -296,6 +299,12 @@ def _by_commas(parts: list[str], *, family_first: bool, alone: bool) -> Several 
     if len(parts) >= _MANY and len(sizes) == 1 and _are_names_by_shape(parts):
         return Several(tuple(parts), True)
     return Several(tuple(parts), False) if len(sizes) == 1 or given >= 2 or len(parts) > _TRIPLE else None
+
+
+def _are_of_a_family(parts: Sequence[str]) -> bool:
+    """Say whether whole names end alike: ``Mia Vost, Jana Vost`` may be a child and her mother."""
+    words = [part.split() for part in parts]
+    return all(len(each) > 1 for each in words) and len({fold(each[-1]) for each in words}) == 1
 
 
 def _may_be_families(words: Sequence[str]) -> bool:

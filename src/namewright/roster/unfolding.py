@@ -50,6 +50,7 @@ from namewright.roster.known import opens_with_given
 from namewright.roster.label_sheets import from_label_sheets
 from namewright.roster.labelled_groups import from_labelled_groups
 from namewright.roster.letters import greetings
+from namewright.roster.lines_of_names import from_lines_of_names
 from namewright.roster.marks import with_brackets, without_marks, without_sexes
 from namewright.roster.month_rows import from_month_rows
 from namewright.roster.numbered import from_numbered
@@ -148,7 +149,7 @@ def _put_in_lines(lines: list[Line], columns: str) -> list[Line]:
     if columns:
         found = _titled(found, titles_for(columns))
     else:
-        found = from_month_rows(from_seats(from_names_across(from_numbered(found))))
+        found = from_month_rows(from_seats(from_names_across(from_numbered(from_lines_of_names(found)))))
     table = _laid_out(found)
     if (apart := from_child_columns(found, table)) != found:
         return apart

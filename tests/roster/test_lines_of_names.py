@@ -1,0 +1,59 @@
+"""Lines with several children each and no word before them are children; rows of a table are none."""
+
+from __future__ import annotations
+
+import pytest
+
+from namewright.roster.children import Outcome, RosterError
+from namewright.roster.parsing import read_roster
+
+_LEADS = ["{}: ", "{}. ", "{}) ", "{} - ", "{}=", "({}) ", "- ", "• ", "", "Table {}. ", "Tisch {} "]
+_KNOWN = ("Mia, Leo, Ava", "Otis, Nora, Emil, Clara", "Hugo, Ines, Paul, Rosa, Silas")
+_UNKNOWN = ("Xobrel, Zyphra, Quorne", "Nawequ, Adaqu, Harozqu, Surycqu", "Vrexiu, Omquil, Aivnor, Zivqu, Tarbo")
+_WHOLE = ("Mia Vost, Leo Tarn, Ava Elm", "Otis Ward, Nora Quint, Emil Brae, Clara Hale",
+          "Hugo Pell, Ines Moss, Paul Reed")
+
+
+def _names(text: str) -> list[str]:
+    return [child.practice for child in read_roster(text).children]
+
+
+@pytest.mark.parametrize("lead", _LEADS)
+@pytest.mark.parametrize("rows", [_KNOWN, _UNKNOWN, _WHOLE])
+def test_lines_of_names_are_children(lead: str, rows: tuple[str, ...]) -> None:
+    """The first name of each line was a child, and those behind it columns that are not used."""
+    text = "\n".join(lead.format(at) + row for at, row in enumerate(rows, 1))
+    roster = read_roster(text)
+    assert [child.practice for child in roster.children] == [
+        name.split()[0] for row in rows for name in row.split(", ")]
+    assert read_roster(roster.text).children == roster.children
+
+
+@pytest.mark.parametrize("lead", ["{} - ", "- ", "", "({}) "])
+def test_lines_as_long_as_each_other_are_children_where_given_names_stand_in_each_place(lead: str) -> None:
+    rows = ("Mia, Leo, Ava, Otis, Nora", "Emil, Clara, Hugo, Ines, Paul", "Rosa, Silas, Petra, Jonah, Lena")
+    assert len(_names("\n".join(lead.format(at) + row for at, row in enumerate(rows, 1)))) == 15
+
+
+def test_a_title_over_lines_of_names_is_none_of_them() -> None:
+    assert _names("Reading groups\n1. " + "\n2. ".join(_KNOWN[:2])) == ["Mia", "Leo", "Ava", "Otis", "Nora", "Emil",
+                                                                       "Clara"]
+
+
+@pytest.mark.parametrize("text", [
+    "Mia, Vost, Bluebirds\nLeo, Tarn\nAva, Elm, Robins, Peanuts",
+    "1. Mia, Peanuts, Epipen\n2. Leo, Asthma\n3. Ava, Bus",
+    "Child, Mother, Father\nMia, Jana, Karl\nLeo, Ida\nAva, Rosa, Otto"])
+def test_rows_of_a_table_are_one_child_each(text: str) -> None:
+    try:
+        found = _names(text)
+    except RosterError:  # asked
+        return
+    assert found == ["Mia", "Leo", "Ava"]
+
+
+def test_a_family_on_each_line_is_asked_about() -> None:
+    """Jana, Ida and Karl, the parents, had pages of their own."""
+    families = "Mia Vost, Jana Vost, Karl Vost\nLeo Tarn, Ida Tarn\nAva Elm, Otto Elm, Rosa Elm"
+    lines = read_roster(f"{families}\nZoe Quint").lines
+    assert [line.outcome for line in lines] == [*[Outcome.LEFT_OUT] * 3, Outcome.CHILD]
