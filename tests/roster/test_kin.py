@@ -73,3 +73,36 @@ def test_who_drives_leaves_no_passenger_out_in_silence() -> None:
     roster = read_roster("Mia's mom (3 seats): Leo, Anna\nBen's dad (2 seats) -> Bo & Eva\nTom\nZoe")
     assert [child.practice for child in roster.children] == ["Tom", "Zoe"]
     assert [line.outcome for line in roster.lines[:2]] == [Outcome.LEFT_OUT] * 2
+
+
+@pytest.mark.parametrize("form", [
+    "{} (mum of {})", "{} – {}'s dad", "{}, mom of {}", "{} mamá de {}", "{} (papá de {})", "{} maman de {}",
+    "{} (papa de {})", "{} – Mama von {}", "{} (la nonna di {})", "{} mamma di {}", "{} mãe de {}", "{} (o pai de {})",
+])
+def test_who_belongs_to_a_child_is_nobody_of_the_class(form: str) -> None:
+    pairs = [("Frostrós", "Xobrel"), ("Jo Tarn", "Mia"), ("Ruth", "Luka"), ("Sam", "Vemka")]
+    roster = read_roster("\n".join(form.format(*pair) for pair in pairs))
+    assert [child.practice for child in roster.children] == ["Xobrel", "Mia", "Luka", "Vemka"]
+    assert all(report.notes for report in roster.lines)
+
+
+@pytest.mark.parametrize(("own", "rest"), [
+    ("You", "At work"), ("Tú", "Ocupada"), ("Vous", "Au travail"), ("Du", "Bei der Arbeit"), ("Tu", "Al lavoro"),
+    ("Você", "No trabalho"), ("Tu", "~Adelind"), ("You", "Quixel Vorn"),
+])
+def test_among_the_members_of_a_group_other_lines_are_asked_about(own: str, rest: str) -> None:
+    roster = read_roster(f"{own}\nJo (mamá de Xobrel)\n{rest}\nSam (papá de Mia)\nRuth (mamá de Leo)\nBo (papá de Ava)")
+    assert [child.practice for child in roster.children] == ["Xobrel", "Mia", "Leo", "Ava"]
+    assert [line.text for line in roster.lines if line.outcome is Outcome.LEFT_OUT] == [own, rest]
+
+
+@pytest.mark.parametrize("kin", ["Mom", "Papá", "Maman", "Mama", "Mamma", "Mãe"])
+def test_a_child_stands_behind_what_a_parent_is_called(kin: str) -> None:
+    roster = read_roster("\n".join(f"{kin} {name}" for name in ("Xobrel", "Mia", "Leo", "Vemka")))
+    assert [child.practice for child in roster.children] == ["Xobrel", "Mia", "Leo", "Vemka"]
+
+
+def test_a_child_beside_others_of_the_family_stays() -> None:
+    text = "Ana Moss (sister of Leo)\nIda Tarn – Leo's cousin\nLeo Moss\nMia Vost"
+    assert [child.practice for child in read_roster(text).children][-2:] == ["Leo", "Mia"]
+    assert not {"Leo's"} & {child.practice for child in read_roster(text).children}

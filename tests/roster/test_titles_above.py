@@ -241,3 +241,18 @@ def test_a_phrase_that_opens_as_a_name_and_stands_apart_is_asked_about(title: st
     assert roster.lines[0].outcome is Outcome.LEFT_OUT
     assert [child.practice for child in roster.children] == ["Mira", "Tilo", "Anna", "Emil"]
     assert read_roster(f"Gita Fen\n\n{rows}").children[0].practice == "Gita"
+
+
+@pytest.mark.parametrize("title", ["SIGN-IN SHEET", "READING LOG", "AMIGO INVISIBLE", "JOURNAL DE BORD",
+                                   "UNSERE KLEINEN", "QUADRO DELLE PRESENZE", "MAPA DE FALTAS"])
+@pytest.mark.parametrize("between", ["\n", "\n\n"])
+def test_words_in_capitals_over_names_that_are_not_make_no_child(title: str, between: str) -> None:
+    text = f"{title}{between}Mira Vost\nXobrel Quix\nLeo Tarn\nIda Moss"
+    assert [child.practice for child in read_roster(text).children] == ["Mira", "Xobrel", "Leo", "Ida"]
+
+
+@pytest.mark.parametrize("text", ["MIRA ROSE\nLeo Tarn\nIda Moss\nNoah Bell",
+                                  "XOBREL QUIX\nLEO TARN\nIda Moss\nNoah Bell",
+                                  "XOBREL QUIX\nTARN Leo\nMOSS Ida\nBELL Noah"])
+def test_the_first_child_in_capitals_stays_one(text: str) -> None:
+    assert len(read_roster(text).children) == 4

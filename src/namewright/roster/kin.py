@@ -1,18 +1,22 @@
-"""Lines that name a child by a grown-up, as a chain of telephone calls does: ``Mia's mum Jo -> Leo's dad``.
+"""Lines that name a child by a grown-up, in front or behind: ``Mia's mum Jo -> Leo's dad``, ``Jo (mamá de Leo)``.
 
 The child is made of the first such line, and what stands beside it is told; a further line for another grown-up of the
-child, or one for a child who has a line, makes nobody twice. Read so where two lines or more are written so.
+child, or one for a child who has a line, makes nobody twice. Read so where two lines or more are written so. Where most
+are, as among the members of a group of parents, a line that no known name opens is asked about.
 """
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 
-from namewright.message import message
+from namewright.message import Message, message
 from namewright.names.casing import begins_small
+from namewright.names.clusters import is_letter
+from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
-from namewright.roster.known import is_given, lean
+from namewright.roster.headings import heading_reason
+from namewright.roster.known import is_given, lean, opens_with_given
 from namewright.roster.pasted import Line
 from namewright.roster.prose import Aside
 from namewright.roster.vocabulary import AND, OTHER_PEOPLE, fold, word_set
@@ -21,6 +25,23 @@ _OWNED = pattern(r"([^\W\d_][\w’'-]*)['’]s?\s+([^\W\d_]+)(?![\w-])")
 _GENITIVE = pattern(r"([^\W\d_]{2,}s)\s+([^\W\d_]+)(?![\w-])")
 _OF = pattern(r"(?:(?:[Ll][ae]|[Ee]l|[AaOo]|[Ii]l|[Dd]ie|[Dd]er|[Tt]he)\s+)?([^\W\d_]+)\s+"
               r"(?:(?:de|di|da|do|von|of|della|del)\s+(?:l[ao]\s+)?|d['’])([^\W\d_][\w-]*)")
+_NAME = r"[^\W\d_][\w’'.-]*"
+_BETWEEN = r"(?:\s*\(|\s+[-–—]\s+|\s*,\s*|\s+)"
+_BEHIND = (
+    pattern(rf"{_NAME}(?:\s+{_NAME}){{0,2}}?{_BETWEEN}(?:(?:la|el|le|a|o|il|die|der|the|l['’])\s*)?(?P<kin>[^\W\d_]+)\s+"
+            rf"(?:(?:de|di|da|do|von|of|della|del)\s+|d['’])(?P<child>{_NAME}(?:\s+{_NAME}){{0,2}})\)?"),
+    pattern(rf"{_NAME}(?:\s+{_NAME}){{0,2}}?{_BETWEEN}(?P<child>[^\W\d_][\w-]*(?:\s+[^\W\d_][\w-]*)?)['’]s?\s+"
+            r"(?P<kin>[^\W\d_]+)\)?"),
+)
+_DIRECT = pattern(rf"(?P<kin>[^\W\d_]+)\s+(?P<child>{_NAME}(?:\s+{_NAME})?)")
+_MOTHERS = word_set("""
+    mother, mom, mum, mommy, mummy, father, dad, daddy, madre, mama, padre, papa, mere, maman, pere, mutter, mutti,
+    vater, vati, mamma, babbo, mae, pai""")
+_PARENTS = _MOTHERS | word_set("""
+    parent, parents, guardian, guardians, grandma, grandpa, grandmother, grandfather, gran, granny, grandad, nan,
+    abuela, abuelo, tutor, tutora, mamie, mamy, papi, papy, grand-mere, grand-pere, eltern, oma, opa, grossmutter,
+    grossvater, nonna, nonno, genitore, genitori, avo, pais, encarregado, encarregada""")
+_ONESELF = word_set("you, tu, vous, du, voce, ich, moi, yo, io, eu, me")
 _SIGN = pattern(r"\S\s+[-–—=|]\s+|\S\s?:\s+|\S\s?(?:->|→)\s?")
 _SEATED = pattern(r"\(\d{1,2} [^\W\d_][^()]*\)(?:\s?:|\s?->|\s?→|\s+[-–—=])\s+[^\W\d_][^,;&+/]*[,;&+/]")
 """Who drives stands before other children, of whom nobody is left out unsaid: ``Mia's mom (3 seats): Leo, Anna``."""
@@ -32,23 +53,33 @@ _FURTHER = word_set("""
 _GROWN_UPS = OTHER_PEOPLE | _FURTHER
 _SCHOOLS = word_set("school, escuela, escola, ecole, schule, scuola")
 """Of the Escuela del Sol no child is."""
-_FEWEST = 2
+_FEWEST, _ENOUGH = 2, 3
+_HALF = 0.5
 _LONGEST = 200
 
 
 def from_kin(lines: Sequence[Line]) -> tuple[list[Line], list[Aside]]:
     """Return the lines with the children of such lines alone, and those that are about a child who has a line."""
-    found = {at: name for at, line in enumerate(lines) if len(line.text) <= _LONGEST
-             and (name := child_of(strip_numbering(line.text)))}
+    bare = {at: strip_numbering(line.text) for at, line in enumerate(lines)
+            if len(line.text) <= _LONGEST and any(map(is_letter, line.text))}
+    found = {at: name for at, text in bare.items() if (name := child_of(text))}
+    direct = {at: name for at, text in bare.items() if at not in found and (name := _called_by_a_parent(text))}
+    if len(direct) + len(found) >= max(_ENOUGH, _HALF * len(bare)):
+        found |= direct
     if len(found) < _FEWEST:
         return list(lines), []
-    seen = {fold(line.text.split()[0]) for at, line in enumerate(lines) if at not in found and line.text.strip()}
-    kept, asides = [], []
+    seen = {fold(words) for at, text in bare.items() if at not in found for words in (text, text.split()[0])}
+    mostly = len(found) >= max(_ENOUGH, _HALF * len(bare))
+    kept: list[Line] = []
+    asides: list[Aside] = []
     for at, line in enumerate(lines):
         if at not in found:
-            kept.append(line)
+            if notes := _of_others(bare[at]) if mostly and at in bare else ():
+                asides.append(Aside(line, notes, asked=True))
+            else:
+                kept.append(line)
         elif _SEATED.search(line.text) or (  # or Luka or Lukas
-                is_given(f"{found[at]}s") and _GENITIVE.match(strip_numbering(line.text))):
+                (own := _GENITIVE.match(bare[at])) and own[1] == f"{found[at]}s" and is_given(own[1])):
             asides.append(Aside(line, (message("roster.unlike", words=found[at]),), asked=True))
         elif fold(found[at]) in seen:
             asides.append(Aside(line, (message("roster.about_children"),)))
@@ -58,8 +89,24 @@ def from_kin(lines: Sequence[Line]) -> tuple[list[Line], list[Aside]]:
     return kept, asides
 
 
+def _of_others(text: str) -> tuple[Message, ...]:
+    """Return what is asked about a line among those of grown-ups that nobody known opens: ``Du``, ``At work``."""
+    small = any(begins_small(word) and fold(word) not in PARTICLES for word in text.split())
+    known = opens_with_given(text) and not small and fold(text) not in _ONESELF
+    return () if known or text.rstrip().endswith(":") or heading_reason(text) else (
+        message("roster.unlike", words=text[:60]),)
+
+
+def _called_by_a_parent(text: str) -> str:
+    """Return the child of ``Mamá Leo``, empty where something else is said; Oma Ida is a grandmother."""
+    match = _DIRECT.fullmatch(text)
+    return match["child"] if match and fold(match["kin"]) in _MOTHERS and match["child"][0].isupper() else ""
+
+
 def child_of(text: str) -> str:
-    """Return the child by whom a grown-up at the front of a line is named, empty where none is."""
+    """Return the child by whom a grown-up is named that a line tells of, empty where none is."""
+    if name := _behind_a_parent(text):
+        return name
     for owned in (_OWNED, _GENITIVE):
         if (match := owned.match(text)) and fold(match[2]) in OTHER_PEOPLE:
             name, bare = match[1], match[1][:-1]
@@ -67,6 +114,14 @@ def child_of(text: str) -> str:
     match = _OF.match(text)
     kin = match and fold(match[1]) in OTHER_PEOPLE and fold(match[1]) not in _SCHOOLS
     return match[2] if match and kin and match[2][0].isupper() else ""
+
+
+def _behind_a_parent(text: str) -> str:
+    """Return the child by whom a parent is named that stands before it, empty where none is."""
+    for form in _BEHIND:
+        if (match := form.fullmatch(text)) and fold(match["kin"]) in _PARENTS and match["child"][0].isupper():
+            return match["child"]
+    return ""
 
 
 def are_grown_ups_behind(text: str) -> bool:

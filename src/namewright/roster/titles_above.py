@@ -63,7 +63,8 @@ def titles_above(lines: Sequence[str], delimiter: str = "", *, below: bool = Fal
     says that something stood over the lines that is no child for sure.
     """
     above = _by_signs(lines, delimiter, below=below) if delimiter or _SIGNED.search("\n".join(lines)) else Above()
-    return Above(above.sure, above.doubtful.union(_over_asides(lines), _over_one_line(lines), _over_groups(lines)))
+    return Above(above.sure, above.doubtful.union(
+        _over_asides(lines), _over_one_line(lines), _over_groups(lines), _shouted(lines)))
 
 
 def _over_groups(lines: Sequence[str]) -> Iterator[int]:
@@ -84,6 +85,26 @@ def _over_one_line(lines: Sequence[str]) -> Iterator[int]:
         names = second.count(",") >= _ENOUGH and not _NAMES_BEHIND.search(first)
         if names and not NAME_LABEL.match(first) and not is_title(first) and not any(map(is_given, first.split())):
             yield min(filled)
+
+
+def _shouted(lines: Sequence[str]) -> Iterator[int]:
+    """Yield a first line of several words in capitals, one of them known as no name, over lines that are not.
+
+    ``SIGN-IN SHEET``, ``AMIGO INVISIBLE``; the first of whole names in capitals is a child.
+    """
+    filled = {at: line for at, line in enumerate(lines) if any(map(is_letter, line))}
+    first, *others = list(filled)[: _MANY + 1] or [len(lines)]
+    words = strip_numbering(filled[first]).split() if others else []
+    if len(words) < _PAIR or not filled[first].isupper() or is_title(filled[first]) or len(others) < _ENOUGH:
+        return
+    loud = any(line.isupper() or any(map(_is_loud, line.split())) for at, line in filled.items() if at != first)
+    if not loud and not _ASIDE.search(filled[first]) and not all(map(is_known, words)):
+        yield first
+
+
+def _is_loud(word: str) -> bool:
+    """Say whether a word of several letters is in capitals."""
+    return len(word) > _ENOUGH and word.isupper()
 
 
 def _by_signs(lines: Sequence[str], delimiter: str, *, below: bool) -> Above:

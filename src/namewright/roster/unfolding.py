@@ -34,6 +34,7 @@ from namewright.roster.dashed import from_dashed_families
 from namewright.roster.dated import from_dated_lines
 from namewright.roster.day_plans import from_a_day_plan
 from namewright.roster.dictated import from_a_telling
+from namewright.roster.family_visits import from_families
 from namewright.roster.file_names import from_file_names
 from namewright.roster.folder_trees import from_a_folder_tree
 from namewright.roster.foot_rows import foot_rows
@@ -99,7 +100,7 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
     found, pages = without_form_letters(typed)
     found, below = without_said_below(_from_pages(found))
     found, days = without_days_below(found)
-    found = from_dashed_families(from_counted(from_birthdays(from_corrections(found))))
+    found = from_dashed_families(from_counted(from_birthdays(from_families(from_corrections(found)))))
     found, pairs = from_buddy_lists(from_siblings(from_short_pairs(found)))
     found, day = from_a_day_plan(found)
     found, told = _without_asides(from_a_telling(_counted_told(found)))

@@ -1,0 +1,41 @@
+"""Families with a child beside them: the child is read, whole families, streets and remarks are nobody."""
+
+from __future__ import annotations
+
+from contextlib import suppress
+
+import pytest
+
+from namewright.roster.children import RosterError
+from namewright.roster.parsing import read_roster
+
+FAMILIES = [("Vost", "Mira"), ("Quix", "Xobrel"), ("Tarn", "Leo"), ("Moss", "Vemka")]
+FORMS = [
+    "The {} family ({}), 12 Mill Road", "{} family: {}", "Tue 15:30 {} family – {} – 7 Oak Lane",
+    "Familia {} ({}), Calle Mayor 9 – hay perro", "Fam. {} – {} – Avenida del Río 3", "Famille {} : {}",
+    "12.11. Famille {} ({}), 8 rue du Port", "Familie {}, Bachgasse 5 ({})", "Mo 14:10 Familie {} – {} – zweiter Stock",
+    "Famiglia {} ({}) – suonare due volte", "qui 16:20 Família {} – {} – Rua Nova 8",
+]
+
+
+@pytest.mark.parametrize("form", FORMS)
+def test_the_child_of_a_family_is_read_with_its_name(form: str) -> None:
+    roster = read_roster("\n".join(form.format(*pair) for pair in FAMILIES))
+    assert [(child.practice, child.family) for child in roster.children] == [(given, of) for of, given in FAMILIES]
+    assert all(report.notes for report in roster.lines)
+
+
+def test_two_children_of_a_family_are_two() -> None:
+    roster = read_roster("Familie Vost (Mira und Tilo), Bachgasse 5\nFamilie Quix (Xobrel), Schulweg 2\n"
+                         "Familie Moss (Ida & Leo), Schulweg 9")
+    assert [child.practice for child in roster.children] == ["Mira", "Tilo", "Xobrel", "Ida", "Leo"]
+
+
+@pytest.mark.parametrize("text", [
+    "Familie Vost, Bachgasse 5\nFamilie Quix, Schulweg 2\nFamilie Moss, Schulweg 9",
+    "Famille Vost (2 enfants)\nFamille Quix (vient avec mamie)\nFamille Moss (absente)",
+])
+def test_a_family_without_a_name_beside_it_makes_nobody_up(text: str) -> None:
+    with suppress(RosterError):
+        practised = {child.practice for child in read_roster(text).children}
+        assert not {"Bachgasse", "Schulweg", "enfants", "vient", "absente", "Absente"} & practised
