@@ -72,7 +72,7 @@ WORDS = {
     "all": "all!~all of them|todas~¡todas!|toutes~tout acquis|alle~alle!|tutte|todas",
     "known": "Name,Upper case,Lower case,Missing|Nombre,Mayúsculas,Minúsculas,Faltan|Prénom,Majuscules,Minuscules,À "
              "revoir|Name,Große,Kleine,Fehlen|Nome,Maiuscole,Minuscole,Mancano|Nome,Maiúsculas,Minúsculas,Faltam",
-    "beside": "No.,Name,DOB|Nº,Alumno,F. nac.|N°,Nom et prénom,Né(e) le|Nr.,Name,geb.|N.,Alunno,Nato il|N.º,Nome,Nasc.",
+    "beside": "No.,Name,DOB|Nº,Alumno,F. nac.|N°,Élève,Né(e) le|Nr.,Name,geb.|N.,Alunno,Nato il|N.º,Nome,Nasc.",
     "rooms": "Room 4,Room 5~Ms. Bell's class,Mr. Ford's class~KA,KB|Infantil 5 A,Infantil 5 B~Clase A,Clase B|GS 1,GS "
              "2~Classe A,Classe B|Klasse 1a,Klasse 1b~Gruppe 1,Gruppe 2|Sezione A,Sezione B|Turma A,Turma B~Sala 1,"
              "Sala 2",

@@ -23,9 +23,11 @@ from namewright.roster.alike import from_a_program, without_counts, without_shar
 from namewright.roster.beside import strip_numbering
 from namewright.roster.birthdays import from_birthdays, without_days_below
 from namewright.roster.buddy_lists import from_buddy_lists
+from namewright.roster.cast_lists import from_a_cast
 from namewright.roster.cell_lines import from_cell_lines
 from namewright.roster.chats import from_a_chat
 from namewright.roster.child_columns import doubted, from_child_columns
+from namewright.roster.classes_beside import from_classes_beside
 from namewright.roster.columns import DELIMITERS, WIDE_SPACE, Row, Table, join_cells, lay_out, split_cells
 from namewright.roster.corrected import from_corrections
 from namewright.roster.counted import from_counted
@@ -97,7 +99,7 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
     if typed is None:
         bare, inside = from_a_folder_tree(from_a_chat(unwrapped(lines), lines))
         typed = from_address_labels(from_a_form(from_file_names(from_a_program(from_cell_lines(from_a_photo(bare))))))
-    found, pages = without_form_letters(typed)
+    found, pages = without_form_letters(from_a_cast(typed))
     found, below = without_said_below(_from_pages(found))
     found, days = without_days_below(found)
     found = from_dashed_families(from_counted(from_birthdays(from_families(from_corrections(found)))))
@@ -125,7 +127,7 @@ def _from_pages(lines: list[Line]) -> list[Line]:
     text = "\n".join([line.text for line in lines])
     if not any(sign in text for sign in DELIMITERS):
         return lines
-    return from_further_tables(without_page_heads(from_label_sheets(lines)))
+    return from_further_tables(without_page_heads(from_label_sheets(from_classes_beside(lines))))
 
 
 def _counted_told(lines: list[Line]) -> list[Line]:
