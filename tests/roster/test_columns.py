@@ -202,3 +202,11 @@ def test_a_comma_within_a_sum_or_a_measure_parts_no_columns(names: list[str], be
     assert [child.practice for child in roster.children] == [name.split(", ")[1] for name in names]
     table = read_roster("\n".join(f"{name.replace(', ', ',')},7,5a" for name in names))
     assert [child.practice for child in table.children] == [name.split(", ")[1] for name in names]
+
+
+@pytest.mark.parametrize("titles", ["Nome;Salto;Corrida;Bola", "Niño;Lun.;Mar.;Mié.", "Child;Sight;Sound;Blend",
+                                    "Vorname;Hüpfen;Werfen;Rollen"])
+def test_one_title_over_names_is_enough_over_figures(titles: str) -> None:
+    rows = ["Mira;12;7;3", "Xobrel;9;8;4", "Leo;11;5;4", "Vemka;10;6;2", "Ida;8;8;3"]
+    assert [child.practice for child in read_roster("\n".join([titles, *rows])).children] == [
+        "Mira", "Xobrel", "Leo", "Vemka", "Ida"]

@@ -256,3 +256,11 @@ def test_words_in_capitals_over_names_that_are_not_make_no_child(title: str, bet
                                   "XOBREL QUIX\nTARN Leo\nMOSS Ida\nBELL Noah"])
 def test_the_first_child_in_capitals_stays_one(text: str) -> None:
     assert len(read_roster(text).children) == 4
+
+
+@pytest.mark.parametrize("title", ["Ami secret", "Amico segreto", "Kindred spirits", "Mia club"])
+def test_a_title_that_ends_small_over_arrows_is_asked_about(title: str) -> None:
+    names = ["Mira", "Leo", "Ida", "Bo", "Ava"]
+    rows = [f"{one} → {two}" for one, two in zip(names, [*names[1:], names[0]], strict=True)]
+    read = read_roster("\n".join([title, *rows]))
+    assert [child.practice for child in read.children] == ["Mira", "Leo", "Ida", "Bo", "Ava"]

@@ -10,7 +10,7 @@ from collections.abc import Iterator, Mapping, Sequence
 
 from namewright.roster.columns import join_cells, split_cells
 from namewright.roster.further_rows import is_about_others
-from namewright.roster.headers import header_role
+from namewright.roster.headers import are_sides, header_role
 from namewright.roster.headings import heading_reason
 from namewright.roster.known import opens_with_given
 from namewright.roster.pasted import COLUMN_SIGNS, Line
@@ -45,6 +45,8 @@ def _are_classes(rows: Mapping[int, Sequence[str]], filled: Sequence[int]) -> bo
     titles, *others = rows.values()
     heads = [titles[place] if place < len(titles) else "" for place in filled]
     names = [cell for cells in others for cell in cells if cell]
+    if are_sides(heads):  # read so in the order of the rows
+        return False
     named = all(head and _names_a_class(head) for head in heads) and len(set(map(fold, heads))) == len(heads) > 1
     return named and len(names) >= _FEWEST and share(" " in name for name in names) >= _NEARLY_ALL and not any(
         any(map(str.isdigit, name)) for name in names)

@@ -74,7 +74,7 @@ def lay_out(lines: Sequence[str]) -> Table:
             if are_sides(row.cells):
                 return Table(delimiter, tuple(_rows(lines, delimiter)), row.line, (Role.FULL,) * len(row.cells),
                              grid=True)
-            roles = header_roles(row.cells, ruled=_is_ruled(row, lines))
+            roles = header_roles(row.cells, ruled=_is_ruled(row, lines)) or _over_figures(row, lines, delimiter)
             if roles and not _is_counted(row.cells) and not _may_be_a_family(row, roles, lines, delimiter):
                 rows = tuple(_rows(lines, delimiter))
                 return Table(delimiter, rows, row.line, _with_whole_names(roles, row, rows), row.cells)
@@ -102,6 +102,24 @@ def _is_ruled(row: Row, lines: Sequence[str]) -> bool:
     """Say whether the line below a row is drawn of signs, as under the titles of a table: ``|---|---|``."""
     below = lines[row.line + row.span] if row.line + row.span < len(lines) else ""
     return _RULE.issuperset(below) and sum(map(below.count, _DRAWN)) >= _FEWEST
+
+
+def _over_figures(row: Row, lines: Sequence[str], delimiter: str) -> tuple[Role, ...] | None:
+    """Return the roles of a first row with one title of names and words that nobody knows, where figures stand below.
+
+    ``Nome;Maiúsculas;Minúsculas;Faltam`` over rows that have figures in a column is no child.
+    """
+    known = [header_role(cell) for cell in row.cells]
+    if len(known) < _FEWEST or not all(row.cells) or any(map(str.isdigit, "".join(row.cells))) or (
+            sum(role in NAME_ROLES for role in known) != 1):
+        return None
+    rows = [other for other in _rows(lines, delimiter) if any(other.cells[1:])]
+    below = [other.cells for other in rows if other.line > row.line]
+    if len(below) < _FEWEST or rows[0].line != row.line:
+        return None
+    figures = any(share(at < len(cells) and any(map(str.isdigit, cells[at])) for cells in below) >= _NEARLY_ALL
+                  for at, role in enumerate(known) if role not in NAME_ROLES)
+    return tuple(role or Role.OTHER for role in known) if figures else None
 
 
 def _are_by_comma(cells: Sequence[str]) -> bool:

@@ -191,7 +191,11 @@ SOMEBODY_ELSE = word_set("""
     recoge, quien la recoge, persona autorizada, personas autorizadas, autorizado a recoger, representante legal,
     pessoa autorizada, pessoas autorizadas, quem busca, autorizado a recolher, autorizados a recolher, relationship,
     relation, parentesco, parentela, grau de parentesco, lien, lien de parente, beziehung, buddy, reading buddy,
-    partner, staff, role, rolle, ruolo, rol, papel, funktion, fonction, cargo""")
+    partner, staff, role, rolle, ruolo, rol, papel, funktion, fonction, cargo, brought by, dropped off by, collected by,
+    signed in by, signed out by, gebracht von, geholt von, ubergeben an, amene par, amenee par, depose par, repris par,
+    reprise par, recupere par, lo trae, la trae, traido por, entregado a, recogido por, accompagnato da, accompagnata
+    da, portato da, portata da, ritirato da, ritirata da, entregue por, entregue a, trazido por, trazida por, recolhido
+    por, recolhida por""")
 """Titles over names of grown-ups and of other children, besides those with a word of `OTHER_PEOPLE`."""
 
 HEADER_WORDS = {

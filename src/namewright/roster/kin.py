@@ -124,6 +124,11 @@ def _behind_a_parent(text: str) -> str:
     return ""
 
 
+def is_a_grown_up(words: str) -> bool:
+    """Say whether words are what a parent or grandparent is called, and nothing else: ``Oma``, ``mamá``."""
+    return fold(words) in _PARENTS
+
+
 def are_grown_ups_behind(text: str) -> bool:
     """Say whether nobody but grown-ups of a family stands behind a sign: ``Mira Vost – maman et papa``."""
     sign = _SIGN.search(text) if len(text) <= _LONGEST else None

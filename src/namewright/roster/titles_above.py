@@ -150,6 +150,8 @@ def _over_asides(lines: Sequence[str]) -> Iterator[int]:
     small = titled and begins_small(_words(_ASIDE.split(filled[first])[0])[-1])  # Venta de fotos – mayo
     ends = [begins_small((_words(_LEADER.split(_ASIDE.split(text)[0])[0]) or words)[-1]) for text in filled.values()]
     phrase = ends[0] and not any(ends[1:]) and len(words) > _PAIR  # Gita al museo
+    last = _words(filled[first])[-1]
+    small = small or (begins_small(last) and fold(last) not in PARTICLES and not told[0])  # Ami secret
     named = opens_with_given(filled[first]) and not small and not phrase
     if (titled or not told[0]) and not named and share(told[1:]) >= _NEARLY_ALL:
         yield first
@@ -157,7 +159,8 @@ def _over_asides(lines: Sequence[str]) -> Iterator[int]:
 
 def _has_something_behind(text: str) -> bool:
     """Say whether something stands beside a name: in brackets, behind a sign, or a number."""
-    return ASIDE.search(text) is not None or _LEADER.search(text) is not None or text.rstrip()[-1:].isdigit()
+    return (ASIDE.search(text) is not None or _LEADER.search(text) is not None or text.rstrip()[-1:].isdigit()
+            or any(sign in text for sign in ("→", "->", " > ")))
 
 
 def _is_joined(words: Sequence[str]) -> bool:

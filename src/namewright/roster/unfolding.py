@@ -37,6 +37,7 @@ from namewright.roster.dated import from_dated_lines
 from namewright.roster.day_plans import from_a_day_plan
 from namewright.roster.dictated import from_a_telling
 from namewright.roster.family_visits import from_families
+from namewright.roster.fetched import without_grown_ups
 from namewright.roster.file_names import from_file_names
 from namewright.roster.folder_trees import from_a_folder_tree
 from namewright.roster.foot_rows import foot_rows
@@ -47,6 +48,7 @@ from namewright.roster.group_lines import counted_titles
 from namewright.roster.grown_up_rows import grown_up_rows
 from namewright.roster.headers import header_roles, titles_for
 from namewright.roster.hours import without_hours
+from namewright.roster.jobs_below import without_jobs
 from namewright.roster.judge import Judge
 from namewright.roster.kin import from_kin
 from namewright.roster.known import opens_with_given
@@ -99,14 +101,16 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
     if typed is None:
         bare, inside = from_a_folder_tree(from_a_chat(unwrapped(lines), lines))
         typed = from_address_labels(from_a_form(from_file_names(from_a_program(from_cell_lines(from_a_photo(bare))))))
+    typed, jobs = without_jobs(typed)
     found, pages = without_form_letters(from_a_cast(typed))
     found, below = without_said_below(_from_pages(found))
     found, days = without_days_below(found)
-    found = from_dashed_families(from_counted(from_birthdays(from_families(from_corrections(found)))))
+    found = from_families(from_corrections(without_grown_ups(found)))
+    found = from_dashed_families(from_counted(from_birthdays(found)))
     found, pairs = from_buddy_lists(from_siblings(from_short_pairs(found)))
     found, day = from_a_day_plan(found)
     found, told = _without_asides(from_a_telling(_counted_told(found)))
-    asides = sorted([*inside, *pages, *below, *days, *pairs, *day, *told], key=lambda aside: aside.line.origin)
+    asides = sorted([*inside, *jobs, *pages, *below, *days, *pairs, *day, *told], key=lambda aside: aside.line.origin)
     found = _put_in_lines(found, columns)
     table = _laid_out(found)
     found, doubtful = _titles_told(found, table)

@@ -1,0 +1,47 @@
+"""What is to be bought or done, below a word for it, in the notes of a teacher: ``To buy``, then ``☐ glue sticks``.
+
+What is written small there is nobody; a name written small, or another word that is none, is asked about. A known name
+stays a child, and so does everyone behind the next empty line.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from namewright.message import message
+from namewright.names.casing import begins_small
+from namewright.names.clusters import is_letter
+from namewright.roster.beside import strip_numbering
+from namewright.roster.known import is_given, opens_with_given
+from namewright.roster.pasted import Line
+from namewright.roster.prose import Aside
+from namewright.roster.vocabulary import fold, word_set
+
+_OVER = word_set("""
+    to buy, shopping, shopping list, to do, to-do, todo, to get, to order, to print, to bring, errands, supplies, don't
+    forget, reminders, comprar, compras, lista de la compra, pendiente, pendientes, por hacer, tareas, recados,
+    recordatorios, a acheter, achats, courses, a faire, a commander, a imprimer, rappels, einkaufen, einkaufsliste,
+    besorgen, zu besorgen, noch zu tun, zu tun, zu erledigen, erledigen, aufgaben, nicht vergessen, da
+    comprare, spesa, lista della spesa, da fare, da stampare, promemoria, cose da fare, por fazer, a fazer, para
+    comprar, lista de compras, tarefas, lembretes""")
+_SAID = message("roster.said_below")
+
+
+def without_jobs(lines: Sequence[Line]) -> tuple[list[Line], list[Aside]]:
+    """Return the lines that may be children, and those below such a word that are none or are asked about."""
+    kept: list[Line] = []
+    asides: list[Aside] = []
+    below = False
+    for line in lines:
+        bare = strip_numbering(line.text)
+        if fold(bare) in _OVER:
+            below = True
+            asides.append(Aside(line, (_SAID,)))
+        elif not below or not any(map(is_letter, bare)) or (opens_with_given(bare) and not begins_small(bare)):
+            below = below and bool(line.text.strip())
+            kept.append(line)
+        elif begins_small(bare) and not is_given(bare.split()[0]):
+            asides.append(Aside(line, (_SAID,)))
+        else:
+            asides.append(Aside(line, (message("roster.unlike", words=bare[:60]),), asked=True))
+    return kept, asides

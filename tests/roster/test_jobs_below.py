@@ -1,0 +1,28 @@
+"""Things to buy and to do below a word for them are nobody; names there and behind the next empty line are children."""
+
+from __future__ import annotations
+
+import pytest
+
+from namewright.roster.children import Outcome
+from namewright.roster.parsing import read_roster
+
+
+@pytest.mark.parametrize(("over", "things"), [
+    ("To buy:", ("paint", "new scissors")), ("Shopping list", ("crayons", "felt")), ("Pendiente:", ("tijeras", "tiza")),
+    ("À faire :", ("craie", "photocopies du mot")), ("Einkaufen", ("Buntpapier", "Kreide")),
+    ("Da fare:", ("gesso", "fotocopie")), ("Lembretes", ("giz", "tintas"))])
+@pytest.mark.parametrize("box", ["☐ ", "- [ ] ", "• ", "", "○ "])
+@pytest.mark.parametrize("first", [True, False])
+def test_things_are_no_children(over: str, things: tuple[str, str], box: str, *, first: bool) -> None:
+    jobs = "\n".join([over, *(box + thing for thing in things)])
+    names = "\n".join(box + name for name in ("Mira Vost", "Xobrel Quix", "Leo Tarn"))
+    roster = read_roster(f"{jobs}\n\n{names}" if first else f"{names}\n\n{jobs}")
+    assert [child.practice for child in roster.children] == ["Mira", "Xobrel", "Leo"]
+    assert all(report.notes for report in roster.lines if report.outcome in (Outcome.HEADING, Outcome.LEFT_OUT))
+
+
+def test_who_stands_there_is_a_child_or_asked_about() -> None:
+    roster = read_roster("Mira Vost\nLeo Tarn\n\nTo do:\nIda Moss\nXobrel Quix\nmia\n\nZoe Fenn")
+    assert [child.practice for child in roster.children] == ["Mira", "Leo", "Ida", "Zoe"]
+    assert [line.text for line in roster.lines if line.outcome is Outcome.LEFT_OUT] == ["Xobrel Quix", "mia"]
