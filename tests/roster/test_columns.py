@@ -210,3 +210,13 @@ def test_one_title_over_names_is_enough_over_figures(titles: str) -> None:
     rows = ["Mira;12;7;3", "Xobrel;9;8;4", "Leo;11;5;4", "Vemka;10;6;2", "Ida;8;8;3"]
     assert [child.practice for child in read_roster("\n".join([titles, *rows])).children] == [
         "Mira", "Xobrel", "Leo", "Vemka", "Ida"]
+
+
+@pytest.mark.parametrize("state", ["absent", "ausente", "absente", "fehlt", "assente", "nicht gemessen", "por medir"])
+@pytest.mark.parametrize("sign", ["\t", ";", "   "])
+def test_a_first_child_who_was_away_is_no_title(state: str, sign: str) -> None:
+    rows = [("Xobrel Quix", state), ("Mira Vost", "104", "19,7", "27"), ("Vemka Drun", "110", "20,1", "28"),
+            ("Leo Tarn", "109", "20,3", "26"), ("Ida Moss", "101", "18,3", "26")]
+    roster = read_roster("\n".join(map(sign.join, rows)))
+    assert [child.practice for child in roster.children][-4:] == ["Mira", "Vemka", "Leo", "Ida"]
+    assert roster.lines[0].outcome in (Outcome.CHILD, Outcome.LEFT_OUT)

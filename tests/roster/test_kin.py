@@ -106,3 +106,8 @@ def test_a_child_beside_others_of_the_family_stays() -> None:
     text = "Ana Moss (sister of Leo)\nIda Tarn – Leo's cousin\nLeo Moss\nMia Vost"
     assert [child.practice for child in read_roster(text).children][-2:] == ["Leo", "Mia"]
     assert not {"Leo's"} & {child.practice for child in read_roster(text).children}
+
+
+def test_a_few_parents_among_what_a_screen_says_are_enough() -> None:
+    text = "Tu\nJo (mamma di Xobrel)\nAl lavoro\nSam (papà di Mia)\nOccupata\n~Adelind\nRuth (mamma di Leo)\nLibera"
+    assert [child.practice for child in read_roster(text).children] == ["Xobrel", "Mia", "Leo"]

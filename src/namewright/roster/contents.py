@@ -18,6 +18,8 @@ from namewright.names.casing import begins_small, is_all_capitals
 from namewright.names.clusters import is_letter
 from namewright.names.particles import OPENING_PARTICLES, PARTICLES
 from namewright.patterns import pattern
+from namewright.roster.beside import is_state
+from namewright.roster.capitals import is_titled
 from namewright.roster.care_words import CARE
 from namewright.roster.header_words import CHILD_WORDS
 from namewright.roster.headers import header_role, is_about_somebody_else
@@ -395,7 +397,7 @@ def _heads(rows: Sequence[Sequence[str]], width: int) -> tuple[bool, bool]:
         return False, False
     pairs = [(title, column) for title, column in zip(rows[0], _columns(rows[1:], width), strict=False)
              if title and column.cells]
-    if any(_is_alike(title, column) for title, column in pairs):
+    if any(_is_alike(title, column) for title, column in pairs) or _is_of_one_away(rows[0]):
         return False, False
     points = [_unlike(title, column) for title, column in pairs]
     ticked = sum(column.ticked and point > 0 for (_, column), point in zip(pairs, points, strict=True))
@@ -403,7 +405,21 @@ def _heads(rows: Sequence[Sequence[str]], width: int) -> tuple[bool, bool]:
         point > 1 or header_role(title) or (begins_small(title) and not any(map(begins_small, column.cells)))
         for (title, column), point in zip(pairs, points, strict=True))
     ours = any(fold(title.split()[0]) in OUR and begins_small(title.split()[-1]) for title, _ in pairs)  # Our friends
-    return ours or sum(points) >= 2, not said
+    filled = sum(map(bool, rows[0]))
+    short = _is_a_whole_name(rows[0][0]) and share(sum(map(bool, row)) > filled for row in rows[1:]) >= _NEARLY
+    return ours or sum(points) >= 2, short or not said
+
+
+def _is_of_one_away(cells: Sequence[str]) -> bool:
+    """Say whether a state stands beside a whole name, where other rows have figures: ``Mira Vost;absent``."""
+    first, *others = cells
+    filled = [cell for cell in others if cell]
+    return bool(filled) and _is_a_whole_name(first) and all(map(is_state, filled))
+
+
+def _is_a_whole_name(cell: str) -> bool:
+    """Say whether a cell is written as a whole name and is no title that tables have."""
+    return " " in cell and is_titled(cell) and header_role(cell) is None
 
 
 def _is_alike(title: str, column: _Column) -> bool:

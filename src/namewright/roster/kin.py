@@ -7,7 +7,7 @@ are, as among the members of a group of parents, a line that no known name opens
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 from namewright.message import Message, message
 from namewright.names.casing import begins_small
@@ -54,7 +54,7 @@ _GROWN_UPS = OTHER_PEOPLE | _FURTHER
 _SCHOOLS = word_set("school, escuela, escola, ecole, schule, scuola")
 """Of the Escuela del Sol no child is."""
 _FEWEST, _ENOUGH = 2, 3
-_HALF = 0.5
+_SOME = 0.3
 _LONGEST = 200
 
 
@@ -64,12 +64,12 @@ def from_kin(lines: Sequence[Line]) -> tuple[list[Line], list[Aside]]:
             if len(line.text) <= _LONGEST and any(map(is_letter, line.text))}
     found = {at: name for at, text in bare.items() if (name := child_of(text))}
     direct = {at: name for at, text in bare.items() if at not in found and (name := _called_by_a_parent(text))}
-    if len(direct) + len(found) >= max(_ENOUGH, _HALF * len(bare)):
+    if _are_most(bare, found | direct):
         found |= direct
     if len(found) < _FEWEST:
         return list(lines), []
     seen = {fold(words) for at, text in bare.items() if at not in found for words in (text, text.split()[0])}
-    mostly = len(found) >= max(_ENOUGH, _HALF * len(bare))
+    mostly = _are_most(bare, found)
     kept: list[Line] = []
     asides: list[Aside] = []
     for at, line in enumerate(lines):
@@ -87,6 +87,12 @@ def from_kin(lines: Sequence[Line]) -> tuple[list[Line], list[Aside]]:
             seen.add(fold(found[at]))
             kept.append(line.without(line.text, found[at]))
     return kept, asides
+
+
+def _are_most(bare: Mapping[int, str], found: Mapping[int, str]) -> bool:
+    """Say whether many lines name a child by a parent, and so many at most of the others open with a known name."""
+    others = sum(not _of_others(text) for at, text in bare.items() if at not in found and not heading_reason(text))
+    return len(found) >= max(_ENOUGH, _SOME * len(bare), others + 1)
 
 
 def _of_others(text: str) -> tuple[Message, ...]:
