@@ -17,6 +17,7 @@ from namewright.roster.known import is_given, opens_with_given
 from namewright.roster.pasted import Line
 from namewright.roster.shares import given_share, share
 from namewright.roster.vocabulary import AND, ANY_DAYS, fold, word_set
+from namewright.store import keeps_names
 
 _SIGN = pattern(r"\s*(.{1,60}?)(?:\s?:\s+|\s+[-–—=]\s+|\s*(?:→|->|=>)\s*|\t)(\S.*)")
 _BRACKETS = pattern(r"[(\[][^()\[\]]*[)\]]")
@@ -113,6 +114,7 @@ def _share_of_parts(sides: Sequence[str]) -> float:
     return share(map(_is_a_part, sides))
 
 
+@keeps_names(1024)
 def _signed(text: str) -> _Signed | None:
     match = _SIGN.fullmatch(text) if len(text) <= _LONGEST else None
     return _Signed(match[1].strip(), match[2].strip()) if match and "\t" not in match[2] else None

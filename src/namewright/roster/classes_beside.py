@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 
+from namewright.roster.buddies import is_of_buddies
 from namewright.roster.columns import join_cells, split_cells
 from namewright.roster.further_rows import is_about_others
 from namewright.roster.headers import are_sides, header_role
@@ -57,6 +58,8 @@ def _names_a_class(head: str) -> bool:
     role, counted = header_role(head), len(head.split()[-1]) == 1 and " " in head  # Room 4, Klasse A
     titles = role in NAME_ROLES or (role is not None and not counted)
     about = heading_reason(head) is not None or (counted and role is not None)
+    if any(is_of_buddies(fold(word)) for word in head.split()):
+        return False
     return about and not titles and not is_about_others(head) and (counted or not opens_with_given(head))
 
 

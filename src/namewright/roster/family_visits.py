@@ -15,6 +15,7 @@ from namewright.roster.capitals import is_titled
 from namewright.roster.pasted import COLUMN_SIGNS, Line
 from namewright.roster.shares import are_most
 from namewright.roster.vocabulary import AND, ANY_DAYS, OTHER_PEOPLE, STREETS, fold
+from namewright.store import keeps_names
 
 _WORD = r"(?:[Ff]am\.|(?:[Ff]amily|[Ff]amilie|[Ff]amille|[Ff]am[ií]lia|[Ff]amiglia)\b)"
 _NAMED = r"[^\W\d_][^,;:()\[\]–—\d]{0,40}?"
@@ -33,8 +34,10 @@ _LONGEST, _MOST_WORDS = 200, 3
 
 def from_families(lines: Sequence[Line]) -> list[Line]:
     """Return the lines of families with their children alone, or all as they are where few name a family."""
+    found = {at: match for at, line in enumerate(lines) if (match := _family(line.text))}
+    if not found:
+        return list(lines)
     filled = {at: line.text for at, line in enumerate(lines) if any(map(is_letter, line.text))}
-    found = {at: match for at, text in filled.items() if len(text) <= _LONGEST and (match := _family(text))}
     if not are_most((at in found for at in filled), _MOSTLY, _ENOUGH):
         return list(lines)
     for names in (_in_brackets(found), _behind(found)):
@@ -44,9 +47,10 @@ def from_families(lines: Sequence[Line]) -> list[Line]:
     return list(lines)
 
 
+@keeps_names(1024)
 def _family(text: str) -> tuple[str, str] | None:
     """Return the name of a family and what stands behind it; before it are days and figures alone."""
-    if any(sign in text for sign in COLUMN_SIGNS):
+    if len(text) > _LONGEST or any(sign in text for sign in COLUMN_SIGNS):
         return None
     for form in _FORMS:
         match = form.fullmatch(text.strip())

@@ -22,11 +22,14 @@ _LONGEST = 200
 
 def without_grown_ups(lines: Sequence[Line]) -> list[Line]:
     """Return the lines without the grown-ups in brackets, each told, where these surely are some."""
-    found = {at: inside for at, line in enumerate(lines) if (inside := _inside(line.text))}
+    found = {at: inside for at, line in enumerate(lines) if ")" in line.text or "]" in line.text
+             if (inside := _inside(line.text))}
     kin = sum(any(map(is_a_grown_up, inside)) for inside in found.values())
+    if kin < _FEWEST:
+        return list(lines)
     filled = sum(any(map(is_letter, line.text)) for line in lines)
     whole = sum(any(is_a_grown_up(one) or _is_whole(one) for one in inside) for inside in found.values())
-    if kin < _FEWEST or whole < max(_FEWEST, _HALF * filled):
+    if whole < max(_FEWEST, _HALF * filled):
         return list(lines)
     return [_without(line, found[at]) if at in found else line for at, line in enumerate(lines)]
 

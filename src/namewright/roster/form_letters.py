@@ -45,6 +45,8 @@ def without_form_letters(lines: Sequence[Line]) -> tuple[list[Line], list[Aside]
 
 def _pages(lines: Sequence[Line]) -> list[list[int]]:
     """Return the places of the lines with words of each page, none where there are no pages of one kind."""
+    if max(Counter([line.text for line in lines if line.text]).values(), default=0) < _FEWEST:
+        return []
     filled = [at for at, line in enumerate(lines) if any(map(is_letter, line.text))]
     counts = Counter(fold(lines[at].text) for at in filled)
     most = max(counts.values(), default=0)

@@ -20,6 +20,7 @@ from namewright.roster.known import is_given, lean, opens_with_given
 from namewright.roster.pasted import Line
 from namewright.roster.prose import Aside
 from namewright.roster.vocabulary import AND, OTHER_PEOPLE, fold, word_set
+from namewright.store import keeps_names
 
 _OWNED = pattern(r"([^\W\d_][\w’'-]*)['’]s?\s+([^\W\d_]+)(?![\w-])")
 _GENITIVE = pattern(r"([^\W\d_]{2,}s)\s+([^\W\d_]+)(?![\w-])")
@@ -60,6 +61,8 @@ _LONGEST = 200
 
 def from_kin(lines: Sequence[Line]) -> tuple[list[Line], list[Aside]]:
     """Return the lines with the children of such lines alone, and those that are about a child who has a line."""
+    if not any([_tells_of_kin(line.text) for line in lines]):  # mostly, and told line by line
+        return list(lines), []
     bare = {at: strip_numbering(line.text) for at, line in enumerate(lines)
             if len(line.text) <= _LONGEST and any(map(is_letter, line.text))}
     found = {at: name for at, text in bare.items() if (name := child_of(text))}
@@ -89,6 +92,12 @@ def from_kin(lines: Sequence[Line]) -> tuple[list[Line], list[Aside]]:
     return kept, asides
 
 
+@keeps_names(1024)
+def _tells_of_kin(text: str) -> bool:
+    bare = strip_numbering(text) if len(text) <= _LONGEST else ""
+    return bool(child_of(bare) or _called_by_a_parent(bare))
+
+
 def _are_most(bare: Mapping[int, str], found: Mapping[int, str]) -> bool:
     """Say whether many lines name a child by a parent, and so many at most of the others open with a known name."""
     others = sum(not _of_others(text) for at, text in bare.items() if at not in found and not heading_reason(text))
@@ -103,12 +112,14 @@ def _of_others(text: str) -> tuple[Message, ...]:
         message("roster.unlike", words=text[:60]),)
 
 
+@keeps_names(1024)
 def _called_by_a_parent(text: str) -> str:
     """Return the child of ``Mamá Leo``, empty where something else is said; Oma Ida is a grandmother."""
     match = _DIRECT.fullmatch(text)
     return match["child"] if match and fold(match["kin"]) in _MOTHERS and match["child"][0].isupper() else ""
 
 
+@keeps_names(1024)
 def child_of(text: str) -> str:
     """Return the child by whom a grown-up is named that a line tells of, empty where none is."""
     if name := _behind_a_parent(text):

@@ -92,6 +92,8 @@ def _shouted(lines: Sequence[str]) -> Iterator[int]:
 
     ``SIGN-IN SHEET``, ``AMIGO INVISIBLE``; the first of whole names in capitals is a child.
     """
+    if not next(filter(str.strip, lines), "").isupper():
+        return
     filled = {at: line for at, line in enumerate(lines) if any(map(is_letter, line))}
     first, *others = list(filled)[: _MANY + 1] or [len(lines)]
     words = strip_numbering(filled[first]).split() if others else []

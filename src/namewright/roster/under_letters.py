@@ -17,6 +17,7 @@ from namewright.roster.known import opens_with_given
 from namewright.roster.pasted import Line
 from namewright.roster.shares import are_most, share
 from namewright.roster.vocabulary import AND, fold
+from namewright.store import keeps_names
 
 _LETTER = pattern(r"\s*([^\W\d_])(?:\s?([^\W\d_]))?(?:\s*[:–—=|-]\s*|\t\s*|\s{2,}|\s*$)(.*)")
 _PARTS = pattern(rf"\s*[,&+/·]\s*|\s+(?:{AND})\s+")
@@ -51,6 +52,7 @@ def from_alphabet(lines: Sequence[Line]) -> list[Line]:
         _apart(line, heads[at]) if at in heads else [line.heading(line.text, _OVER) if at in titles else line])]
 
 
+@keeps_names(1024)
 def _head(text: str) -> _Head | None:
     """Return the letter that a line opens with, alone or as ``Aa``, and what stands behind it."""
     match = _LETTER.fullmatch(text) if len(text) <= _LONGEST else None
@@ -75,6 +77,7 @@ def _below(lines: Sequence[Line], heads: Mapping[int, _Head]) -> dict[int, list[
     return found
 
 
+@keeps_names(1024)
 def _begins(name: str, letter: str) -> bool:
     """Say whether a word of a name begins with a letter, be it with a mark or without."""
     words = strip_numbering(name).split()
