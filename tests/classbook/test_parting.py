@@ -15,6 +15,8 @@ from namewright.classbook.parting import Promise, parted, ways_to_write
     ("3) Ana, Bo & Zu de la Cruz", ["Ana de la Cruz", "Bo de la Cruz", "Zu de la Cruz"]),
     ("Anna, Leo & Mia", ["Anna", "Leo", "Mia"]),
     ("Hugo → Sara y Bo", ["Hugo", "Sara", "Bo"]), ("Bo (new) - Ana (twins!)", ["Bo", "Ana"]),
+    ("Comedor: Ana, Bo y Zu", ["Ana", "Bo", "Zu"]), ("A: Bo, Ana", ["Bo", "Ana"]),
+    ("Bo & Ana – table 1", ["Bo", "Ana"]),
     ("Probably Jan or Max", ["Jan", "Max"]), ("Jan Vost oder Max Tarn", ["Jan Vost", "Max Tarn"]),
     ("Bo - Ana L.", ["Bo", "Ana L."]), ("Bo & Ana L.", ["Bo L.", "Ana L."]),
 ])

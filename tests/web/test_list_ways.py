@@ -68,7 +68,8 @@ def test_names_that_the_rest_of_a_list_makes_unlikely_are_children_all_the_same(
 
 @pytest.mark.parametrize(("line", "name"), [
     ("Mira - Leo K.", "Mira"), ("2. Thure -> Kalle und Ole", "Thure"), ("Ana – Bo & Zu", "Ana"),
-    ("Art: Wren, Tobin", None), ("Blocks - Ana & Bo", None), ("Bo & Ana Lindle", "Bo Ana Lindle"),
+    ("Bo & Ana – table 1", None), ("Art: Wren, Tobin", None), ("Blocks - Ana & Bo", None),
+    ("Bo & Ana Lindle", "Bo Ana Lindle"),
 ])
 def test_no_name_of_one_child_goes_over_a_sign_that_parts_two(line: str, name: str | None) -> None:
     """A press on “One child: Mira - Leo K.” could only be refused."""

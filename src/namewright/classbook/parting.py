@@ -10,13 +10,14 @@ from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
 from namewright.roster.commas import BRACKETS
 from namewright.roster.heading_words import MAYBE
-from namewright.roster.known import is_given
+from namewright.roster.known import is_given, opens_with_given
 from namewright.roster.several import several_in
 from namewright.roster.vocabulary import AND_WORDS, OR, fold
 
 _WORDS = "|".join(sorted(AND_WORDS))
 COMMAS = pattern(rf"\s*[,，、]\s*(?:(?:{_WORDS}|&)\s+)?|\s*[;/&+|•·]\s*|\s+(?:{_WORDS})\s+")
 _APART = pattern(rf"\s(?:{OR})\s+(?=[^\W\d_a-z])|\s[-–—=]\s|\s*(?:→|⇒|->|=>)\s*")
+_LABEL = pattern(r"[^:,;&]{1,40}:\s+", needs=":")
 _AND = pattern(rf"\s*[&+/]\s*|\s+(?:{_WORDS})\s+")
 
 
@@ -37,11 +38,15 @@ class Promise:
 def parted(text: str) -> tuple[Promise, ...]:
     """Return the children of a line that may be several: a family name that stands once is everybody’s."""
     whole = strip_numbering(text)
+    label = _LABEL.match(whole)
+    if label and not opens_with_given(label[0]):  # Comedor: Lucía, Hugo y Vega
+        whole = whole[label.end() :]
     if shared := shared_family(whole):
         return shared
     found = several_in(whole, family_first=False, alone=True)
     parts = found.parts if found else COMMAS.split(whole)
-    names = tuple(name for part in parts for name in _APART.split(part) if any(map(is_letter, name)))
+    names = tuple(name for part in parts for name in _APART.split(part)
+                  if any(map(is_letter, name)) and not any(map(str.isdigit, name)))
     words = [bare for name in names if (bare := BRACKETS.sub(" ", name).split())]
     if words and len(words[0]) > 1 and fold(words[0][0]) in MAYBE:
         words[0] = words[0][1:]

@@ -101,7 +101,8 @@ def as_one(text: str) -> Way | None:
         return None
     if sign := _BETWEEN.search(whole):
         name = whole[: sign.start()].strip()
-        return _first_of(name) if opens_with_given(name) and sign[0].strip() != ":" else None
+        alone = opens_with_given(name) and sign[0].strip() != ":" and not COMMAS.search(name)
+        return _first_of(name) if alone else None
     before, comma, behind = whole.partition(",")
     first = shared_family(whole) or (before.strip() and lean(before.split()[0]) < 0)
     if comma and first and "," not in behind:  # a family name stands first
