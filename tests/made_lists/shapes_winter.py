@@ -1,4 +1,4 @@
-"""More shapes of list from a whole school year, kept shut: of these only figures are looked at."""
+"""More shapes of list from a whole school year; open since the figures of a first look were taken."""
 
 from __future__ import annotations
 
