@@ -185,3 +185,16 @@ def test_a_group_that_nobody_is_in_makes_no_families_of_the_others(sign: str, ga
 def test_an_empty_column_of_middle_names_is_no_group() -> None:
     text = "Keresztnév\tMásodik\tVezetéknév\nMira\t\tSmith\nTilo\t\tMiller\nAnna\t\tBrown\nEmil\t\tTaylor"
     assert [child.family for child in read_roster(text).children] == ["Smith", "Miller", "Brown", "Taylor"]
+
+
+@pytest.mark.parametrize("said", ["butterfly, brings juice|tiger|???, no paint",
+                                  "mariposa, trae zumo|tigre|???, sin color", "papillon, apporte un jus|tigre|???",
+                                  "farfalla, porta il succo|tigre|???, niente",
+                                  "borboleta, traz sumo|tigre|???, sem pintura", "tijger, brengt sap|vlinder|???"])
+@pytest.mark.parametrize("names", ["VOST Mira|TARN Tilo|REY Anna|ELM Emil|KOCH Ida", "Mira|Tilo|Anna|Emil|Ida"])
+def test_words_in_small_letters_beside_names_with_capitals_are_none(names: str, said: str) -> None:
+    """Where they had a comma a whole class was to practise what it dresses up as."""
+    costumes = said.split("|") * 2
+    text = "\n".join(f"{name}\t{costume}" for name, costume in zip(names.split("|"), costumes, strict=False))
+    assert [child.practice for child in read_roster(text).children] == ["Mira", "Tilo", "Anna", "Emil", "Ida"]
+    assert len(read_roster("mira\tvost\ntilo\ttarn\nanna\trey").children) == 3
