@@ -116,3 +116,10 @@ def test_a_child_called_nearly_as_an_aisle_has_a_seat(sign: str) -> None:
     rows = ["Board", sign.join(("Anna", "Theo", "Lena")), sign.join(("Aislé", "Mia", "Ole"))]
     assert [child.practice for child in read_roster("\n".join(rows)).children] == [
         "Anna", "Theo", "Lena", "Aislé", "Mia", "Ole"]
+
+
+@pytest.mark.parametrize("title", ["Pegs", "Percha", "Casier", "Garderobe", "Armadietto", "Cabide"])
+def test_a_number_before_a_family_and_a_comma_is_no_row_of_seats(title: str) -> None:
+    lines = ("2 - TARN Tilo", "19 - Vost, Mira", "7 - LIND Leo", "20 - Berg, Anna", "9 - BRAUN Ida")
+    children = read_roster("\n".join((title, *lines))).children
+    assert [child.practice for child in children] == ["Tilo", "Mira", "Leo", "Anna", "Ida"]

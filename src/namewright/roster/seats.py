@@ -91,10 +91,13 @@ def _seats(cells: Sequence[Sequence[str]]) -> _Seats:
 
 
 def _are_row_numbers(cells: Sequence[str]) -> bool:
-    """Say whether first cells name the rows of a plan: ``Row 1``, or numbers that count on."""
+    """Say whether first cells name the rows of a plan: all in one word, ``Row 1``, or numbers that count on."""
     numbers = [int(match[0]) if (match := _FIGURES.search(cell)) else -1 for cell in cells]
     steps = {two - one for one, two in pairwise(numbers)}
-    return min(numbers, default=-1) >= 0 and (steps in ({1}, {-1}, set()) or any(map(is_letter, cells[0])))
+    words = {fold(_FIGURES.sub("", cell)) for cell in cells}
+    worded = len(words) == 1 and any(map(is_letter, cells[0]))  # else it is a name behind a number: 19 - Vost, Mira
+    lone = not any(is_letter(char) for word in words for char in word)
+    return min(numbers, default=-1) >= 0 and (worded or (lone and steps in ({1}, {-1}, set())))
 
 
 def _is_plan(seats: _Seats) -> bool:
