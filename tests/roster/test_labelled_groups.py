@@ -144,8 +144,14 @@ def test_a_stop_with_its_time_is_a_label_and_nobody_who_writes(first: str, secon
     text = f"{first}{names[0]}, {names[1]}\n{second}{names[2]}, {names[3]}"
     assert made(text) == [name.split()[0] for name in names]
     assert read_roster(text).lines[0].outcome is Outcome.HEADING
+    assert made(f"{first}{names[0]}\n{second}{names[2]}") == [names[at].split()[0] for at in (0, 2)], "one each"
 
 
 def test_many_names_behind_a_label_are_a_group_too() -> None:
     names = [f"Xo{chr(97 + at)}brel Vost{chr(97 + at)}inger" for at in range(24)]
     assert len(made(f"Stop 1: {', '.join(names[:22])}\nStop 2: {', '.join(names[22:])}")) == len(names)
+
+
+def test_a_name_that_is_a_word_too_leaves_a_stop_with_its_time_a_label() -> None:
+    assert made("Stop 1 – Elm Road – 7:15: Mira Vost, Leo Tarn\nStop 2 – Mill Lane – 7:31: Lan He, Ada Bru") == [
+        "Mira", "Leo", "Lan", "Ada"]

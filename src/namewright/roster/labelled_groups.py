@@ -43,6 +43,7 @@ _DASHED = pattern(r"([^,;&+:]{2,60})\s[-–—]\s+(?=\S)")
 _COUNTED = pattern(r"([^\W\d_]{3,20} (?:\d{1,2}|[A-H]))[.)]?\s+(?=[^\W\d_]{2})")
 _ARROWED = pattern(r"([^,;&+:→⇒>]{2,60}?)\s*(?:→|⇒|->|=>)\s*(?=\S)")
 _TIMED = pattern(r"\s*\d{1,2}[:.h]\d\d(?!\d)")
+_CLOCK = pattern(r"\D\d{1,2}[:.h]\d\d(?:\s?(?:Uhr|h|[AaPp][Mm]))?$")
 _PARTS = pattern(rf"\s*[,;，、+&/]\s*(?:(?:{AND})\s+)?|\s+(?P<and>{AND})\s+")
 _COMMA = pattern(r"[,;，、]")
 _INITIAL = pattern(r"\s[^\W\d_]\.$")
@@ -79,7 +80,8 @@ def from_labelled_groups(lines: Sequence[Line]) -> list[Line]:
     """Return a heading and the children of each group, or the lines as they are where they tell no groups."""
     heads = {at: head for at, line in enumerate(lines) if (head := head_of(line.text)) and not heads_adults(line.text)}
     if not may_be_jobs([head.label for head in heads.values()]) and not any(
-            _TIMED.match(head.label) or head.in_a_row or _PARTS.search(head.rest) for head in heads.values()):
+            _TIMED.match(head.label) or _CLOCK.search(head.label) or head.in_a_row or _PARTS.search(head.rest)
+            for head in heads.values()):
         return _below_heads(lines)
     empty = {at: _Group(head.label, ()) for at, head in heads.items() if _names_nobody(head)}
     found = {at: group for at, head in heads.items() if at not in empty and (group := _group(head))}
@@ -192,7 +194,8 @@ def _without_a_sign(text: str) -> _Head | None:
 def _group(head: _Head) -> _Group | None:
     """Return a label with the names behind it, None where something else stands there."""
     names = tuple(head.rest.split()) if head.in_a_row else _between_signs(head.rest)
-    return _Group(head.label, names) if _are_all_names(names) else None
+    least = _HALF if _CLOCK.search(head.label) else _MOST_WHOLE  # a stop with its time is no child
+    return _Group(head.label, names) if _are_all_names(names, least) else None
 
 
 def names_told(text: str) -> tuple[str, ...]:
@@ -205,10 +208,10 @@ def _between_signs(text: str) -> tuple[str, ...]:
     return tuple(_names(_without_stop(text)))
 
 
-def _are_all_names(names: Sequence[str]) -> bool:
+def _are_all_names(names: Sequence[str], least: float = _MOST_WHOLE) -> bool:
     if not names or not all(names) or not all(map(is_titled_name, names)) or any(map(_is_a_day_letter, names)):
         return False
-    whole = share(may_be_a_name(name) and " " in name for name in names) >= _MOST_WHOLE
+    whole = share(may_be_a_name(name) and " " in name for name in names) >= least
     return all(may_be_a_name(name) or (whole and " " in name and may_be_a_name(name.split()[0])) for name in names)
 
 
@@ -292,7 +295,8 @@ def _are_groups(groups: Sequence[_Group], shared: str) -> bool:
     """Say whether labels with something or nothing shared are surely no names, and names stand behind them."""
     names = list(chain.from_iterable(group.names for group in groups))
     several = any(len(group.names) > 1 for group in groups)
-    if not (several or shared == _TIME) or len(set(map(fold, names))) < _NEARLY_ALL * len(names):
+    timed = shared == _TIME or (shared and all(_CLOCK.search(group.label) for group in groups))
+    if not (several or timed) or len(set(map(fold, names))) < _NEARLY_ALL * len(names):
         return False
     if any(fold(group.label) in HEADER_WORDS or _is_about_a_child(group.label) for group in groups):
         return False
