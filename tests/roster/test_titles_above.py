@@ -264,3 +264,11 @@ def test_a_title_that_ends_small_over_arrows_is_asked_about(title: str) -> None:
     rows = [f"{one} → {two}" for one, two in zip(names, [*names[1:], names[0]], strict=True)]
     read = read_roster("\n".join([title, *rows]))
     assert [child.practice for child in read.children] == ["Mira", "Leo", "Ida", "Bo", "Ava"]
+
+
+def test_unknown_words_over_the_few_bullets_of_each_group_are_no_children() -> None:
+    names = ("Демид Шило", "Федір Слюсар", "Орхип Жаліло", "Лада Бабенко", "Лада Жаліло")
+    title = "Willkommen in unserer Klasse!\nElternabend, Демид Лада\n\n"
+    groups = "Roter Tisch\no {}\nFolie 1\n\nBlauer Tisch\no {}\no {}\no {}\n2\n\nGrüner Tisch\no {}\nFolie 3"
+    read = read_roster(title + groups.format(*names))
+    assert [child.practice for child in read.children] == [name.split()[0] for name in names]

@@ -117,7 +117,7 @@ def _by_signs(lines: Sequence[str], delimiter: str, *, below: bool) -> Above:
     cells = {at for at, text in filled.items() if delimiter and delimiter in text.strip()}
     counted = _counted_among_bullets(filled)
     apart = over_one.union(_apart_over_bullets(lines, texts, filled, below=below))
-    over = apart | {*_over_bullets(filled), *_over_commas(texts, filled), *_over_columns(filled, cells)}
+    over = apart | {*_over_bullets(texts, filled), *_over_commas(texts, filled), *_over_columns(filled, cells)}
     found = [at for at in sorted(over - cells) if len(texts[at]) <= _LONGEST and not NAME_LABEL.match(texts[at])]
     sure = frozenset(at for at in found if _is_a_title(texts[at]))
     opening = [at for at in found if at not in sure and (
@@ -191,11 +191,14 @@ def _has_no_figure(text: str, others: Sequence[str]) -> bool:
     return (small or unknown) and share(any(map(str.isdigit, other)) for other in others) >= _NEARLY_ALL
 
 
-def _over_bullets(filled: Mapping[int, str]) -> Iterator[int]:
-    """Yield the lines without a bullet right over one with it, where most have one."""
+def _over_bullets(texts: Sequence[str], filled: Mapping[int, str]) -> Iterator[int]:
+    """Yield the lines without a bullet right over one with it, where most have one, or all others stand so."""
     marked = {at: text for at, text in filled.items() if _BULLET.match(text)}
-    if len(marked) >= _MOSTLY * len(filled) and _are_names(marked.values()):
-        yield from (at for at, below in pairwise(filled) if at not in marked and below in marked)
+    over = [at for at, below in pairwise(filled) if at not in marked and below in marked]
+    others = [at for at in filled if at not in marked and "".join(texts[at + 1 : at + 2]).strip()]
+    heads = len(marked) > len(over) > 1 and over == others
+    if (heads or len(marked) >= _MOSTLY * len(filled)) and _are_names(marked.values()):
+        yield from over
 
 
 def _apart_over_bullets(
