@@ -155,3 +155,19 @@ def test_many_names_behind_a_label_are_a_group_too() -> None:
 def test_a_name_that_is_a_word_too_leaves_a_stop_with_its_time_a_label() -> None:
     assert made("Stop 1 – Elm Road – 7:15: Mira Vost, Leo Tarn\nStop 2 – Mill Lane – 7:31: Lan He, Ada Bru") == [
         "Mira", "Leo", "Lan", "Ada"]
+
+
+@pytest.mark.parametrize("days", [("Monday", "Tuesday", "Wednesday"), ("Mo", "Di", "Mi"), ("lundi", "mardi", "jeudi"),
+                                  ("Table 1", "Table 2", "Table 3")])
+def test_a_child_may_come_again_on_another_day(days: tuple[str, str, str]) -> None:
+    """The last of each day was a child of the family Monday, and Mia a remark."""
+    text = "\n".join(f"{day}: {names}" for day, names in zip(
+        days, ("Mia, Leo, Ava", "Mia, Otis, Nora", "Leo, Nora, Emil"), strict=True))
+    children = read_roster(text).children
+    assert {child.practice.split()[0] for child in children} == {"Mia", "Leo", "Ava", "Otis", "Nora", "Emil"}
+    assert not any(child.family for child in children)
+
+
+def test_words_that_come_again_behind_days_are_no_children() -> None:
+    roster = read_roster("Mia Vost\nMonday: Library, Art\nTuesday: Art, Music")
+    assert [child.practice for child in roster.children] == ["Mia"]

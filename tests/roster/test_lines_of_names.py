@@ -57,3 +57,14 @@ def test_a_family_on_each_line_is_asked_about() -> None:
     families = "Mia Vost, Jana Vost, Karl Vost\nLeo Tarn, Ida Tarn\nAva Elm, Otto Elm, Rosa Elm"
     lines = read_roster(f"{families}\nZoe Quint").lines
     assert [line.outcome for line in lines] == [*[Outcome.LEFT_OUT] * 3, Outcome.CHILD]
+
+
+def test_an_and_in_each_line_makes_them_children() -> None:
+    assert _names("Mia, Leo and Ava\nOtis, Nora & Emil") == ["Mia", "Leo", "Ava", "Otis", "Nora", "Emil"]
+
+
+def test_given_names_alone_are_children_with_nothing_but_spaces_between() -> None:
+    """Leo was a middle name, and Ava the family's."""
+    assert _names("Mia Leo Ava\nOtis Nora Emil\nHugo Ines Paul") == [
+        "Mia", "Leo", "Ava", "Otis", "Nora", "Emil", "Hugo", "Ines", "Paul"]
+    assert _names("Mia Rose Vost\nLeo Otis Tarn\nAva Nora Elm") == ["Mia", "Leo", "Ava"]

@@ -291,14 +291,24 @@ def is_of_a_group_or_job(label: str) -> bool:
         is_a_job(label) and not opens_with_given(label))  # no Kai Licht
 
 
+def _come_again(groups: Sequence[_Group], names: Sequence[str], shared: str) -> bool:
+    """Say whether words come again and again as colours do; a child may, on another day: ``Mon: Mia, Leo``."""
+    if len(set(map(fold, names))) >= _NEARLY_ALL * len(names):
+        return False
+    alone = all(len(set(map(fold, group.names))) == len(group.names) for group in groups)
+    told = shared in _WORDS_OF_GROUPS or share(is_of_a_group_or_job(group.label) for group in groups) >= _MOSTLY
+    return not (alone and told and given_share(names) >= _MOSTLY)
+
+
 def _are_groups(groups: Sequence[_Group], shared: str) -> bool:
     """Say whether labels with something or nothing shared are surely no names, and names stand behind them."""
     names = list(chain.from_iterable(group.names for group in groups))
     several = any(len(group.names) > 1 for group in groups)
     timed = shared == _TIME or (shared and all(_CLOCK.search(group.label) for group in groups))
-    if not (several or timed) or len(set(map(fold, names))) < _NEARLY_ALL * len(names):
+    if not (several or timed) or _come_again(groups, names, shared):
         return False
-    if any(fold(group.label) in HEADER_WORDS or _is_about_a_child(group.label) for group in groups):
+    if any((fold(group.label) in HEADER_WORDS and fold(group.label) not in ANY_DAYS) or _is_about_a_child(group.label)
+           for group in groups):
         return False
     if shared in _WORDS_OF_GROUPS:
         return True

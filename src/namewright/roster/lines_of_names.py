@@ -13,13 +13,15 @@ from statistics import mean
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.headers import header_role
+from namewright.roster.known import is_given, lean
 from namewright.roster.labelled_groups import names_told
 from namewright.roster.pasted import Line
 from namewright.roster.shares import given_share, share
 from namewright.roster.sure_groups import is_over_groups
-from namewright.roster.vocabulary import fold
+from namewright.roster.vocabulary import AND, fold
 
 _LEAD = pattern(r"\s*(?:[•*·–—-]\s+)?((?:[^\W\d_]{2,15}\.?\s)?\(?\d{1,2}(?:\s?[.):=]|\s?[-–—](?=\s))?)?\s*(?=[^\W\d_])")
+_JOINED = pattern(rf"\s(?:{AND}|[&+])\s")
 _BULLETS = frozenset("•*·–—-(")
 _SIGNS = frozenset(",;，、&+/")
 _COLUMNS = ("\t", "|", "  ", '"')
@@ -32,15 +34,26 @@ _SEVERAL, _MANY = 3, 4  # names in a line on the average: a pair may be family a
 def from_lines_of_names(lines: Sequence[Line]) -> list[Line]:
     """Return a line for each child, or the lines as they are where not surely all hold several."""
     if _SIGNS.isdisjoint("".join([line.text for line in lines])):
-        return list(lines)
+        return _without_signs(lines)
     filled = [at for at, line in enumerate(lines) if any(map(is_letter, line.text))]
     rows = {at: row for at in filled if len(row := _row(lines[at].text)) > 1}
     above = [at for at in filled if at < min(rows, default=0)]
     alone = len(rows) + len(above) == len(filled) and len(above) <= _MOST_TITLES
-    bullets = all(lines[at].text.lstrip()[0] in _BULLETS for at in rows)
+    bullets = all(lines[at].text.lstrip()[0] in _BULLETS or _JOINED.search(lines[at].text) for at in rows)
     if not alone or len(rows) < _LEAST_ROWS or not _are_sure(list(rows.values()), bullets=bullets):
         return list(lines)
     return list(_apart(lines, rows, above))
+
+
+def _without_signs(lines: Sequence[Line]) -> list[Line]:
+    """Return a line for each child of lines with given names alone, three or more in each: ``Mia Leo Ava``."""
+    words = {at: line.text.split() for at, line in enumerate(lines) if line.text.strip()}
+    if len(words) < _SEVERAL or any(len(row) < _SEVERAL for row in words.values()):
+        return list(lines)
+    leans = [lean(word) if is_given(word) else -1 for row in words.values() for word in row]
+    if min(leans) < 0 or share(each > 0 for each in leans) < _MOST:
+        return list(lines)
+    return [each for at, line in enumerate(lines) for each in (map(line.part, words[at]) if at in words else (line,))]
 
 
 def _row(text: str) -> tuple[str, ...]:
@@ -50,7 +63,7 @@ def _row(text: str) -> tuple[str, ...]:
 
 
 def _are_sure(rows: Sequence[Sequence[str]], *, bullets: bool) -> bool:
-    """Say whether rows of names are surely no table of names, family names, parents; no table has ``bullets``."""
+    """Say whether rows of names are surely no table of family names or parents; none has ``bullets`` or an and."""
     names, behind = list(chain.from_iterable(rows)), [name for row in rows for name in row[1:]]
     if len(set(map(fold, names))) < _ALL * len(names) or any(map(header_role, rows[0])):
         return False
