@@ -71,6 +71,7 @@ from namewright.roster.short_pairs import from_short_pairs
 from namewright.roster.shouted import without_shouted
 from namewright.roster.siblings import from_siblings
 from namewright.roster.signed import signed_lines
+from namewright.roster.spoken_signs import from_spoken_signs
 from namewright.roster.stacked import from_stacked_columns
 from namewright.roster.titles_above import titles_above
 from namewright.roster.under_letters import from_alphabet
@@ -100,7 +101,8 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
     typed, inside = from_records(lines), list[Aside]()
     if typed is None:
         bare, inside = from_a_folder_tree(from_a_chat(unwrapped(lines), lines))
-        typed = from_address_labels(from_a_form(from_file_names(from_a_program(from_cell_lines(from_a_photo(bare))))))
+        bare = from_a_photo(from_spoken_signs(bare))
+        typed = from_address_labels(from_a_form(from_file_names(from_a_program(from_cell_lines(bare)))))
     typed, jobs = without_jobs(typed)
     found, pages = without_form_letters(from_a_cast(typed))
     found, below = without_said_below(_from_pages(found))
