@@ -258,3 +258,11 @@ def test_what_stands_over_names_is_told(title: str) -> None:
 def test_what_may_be_a_child_over_names_is_asked_about(title: str) -> None:
     roster = read_roster(f"{title}\nEmma\nTheo\nLuz\nMina\nIda")
     assert roster.lines[0].outcome is not Outcome.CHILD
+
+
+@pytest.mark.parametrize("line", ["Xobrel T. = fish, costume from school",
+                                  "Xobrel T. = ein Hund, Kleid aus der Schule"])
+def test_what_a_child_with_an_initial_has_from_school_is_no_class(line: str) -> None:
+    """The child was a heading, for the line ends in a place."""
+    roster = read_roster(f"Mira V. = pirate\nOtis H. = witch\n{line}")
+    assert [child.practice for child in roster.children] == ["Mira", "Otis", "Xobrel"]

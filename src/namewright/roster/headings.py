@@ -100,6 +100,7 @@ _END = pattern(r"\s*[*=#~_<-]{2,}\s*(?:eof|end|ende|fin|fine|fim|einde)\b[\w\s]{
 _MARK = r"(?:[^\W\d_]{1,2}|[^\w\s=]|\d)\s*=\s*[^=,;/|]+"
 _KEY = pattern(rf"\W*{_MARK}(?:[,;/|]\s*{_MARK})+|\W*(?:[^\W\d_]|[^\w\s=])\s*=\s*[a-zß-ÿ][^=]*", needs="=")
 """What the marks of a list mean: ``P = present, A = absent``."""
+_SAID = pattern(r"([^=:,]{2,40}?)\s*[=:]\s+(?=\S)", needs="=:")
 _BETWEEN_DAYS = pattern(r"[-–/+&,.()]+")
 _WEEK = pattern(rf"{DAY_LETTER}(?:[-–/]{DAY_LETTER}){{1,4}}")  # without a sign between: initials, as MT
 _BETWEEN = pattern(r"[\s,;/()\[\]|·•–—:]+")
@@ -447,8 +448,15 @@ def is_placed(text: str) -> bool:
 
 
 def _tells_of_a_child(text: str) -> bool:
-    """Say whether a line opens with a given name and goes on small: ``Ava starts Monday in the afternoon group``."""
-    words = strip_numbering(text).split()
+    """Say whether a line opens with a given name and goes on small: ``Ava starts Monday in the afternoon group``.
+
+    What a name with an initial is said to be is no class, either: ``Mira V. = fish, costume from school``.
+    """
+    bare = strip_numbering(text)
+    said = _SAID.match(bare)
+    if said and begins_small(bare[said.end() :]) and INITIALLED.fullmatch(said[1]):
+        return True
+    words = bare.split()
     return len(words) > _LONGEST_CLASS and lean(words[0]) > 0 and begins_small(words[1]) and (
         fold(words[1]) not in OF_THE)
 
