@@ -1,7 +1,7 @@
 """The sets of shapes by the names that the benches call them.
 
-Of `pocket` only figures are looked at: nobody who mends the reader has seen a list of it. All other sets are open,
-`winter` and `desk` since `porch` and `pocket` came.
+All sets are open: `winter` and `desk` since `porch` and `pocket` came, `pocket` since the reader is mended by its
+lists, too; how these were read at first sight is told in DEVELOPERS.md.
 """
 
 from __future__ import annotations

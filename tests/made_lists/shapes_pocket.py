@@ -1,4 +1,4 @@
-"""More shapes of list brought along from home and hall, kept shut: of these only figures are looked at."""
+"""More shapes of list brought along from home and hall, at first measured only and now open."""
 
 from __future__ import annotations
 

@@ -171,3 +171,21 @@ def test_a_child_may_come_again_on_another_day(days: tuple[str, str, str]) -> No
 def test_words_that_come_again_behind_days_are_no_children() -> None:
     roster = read_roster("Mia Vost\nMonday: Library, Art\nTuesday: Art, Music")
     assert [child.practice for child in roster.children] == ["Mia"]
+
+
+@pytest.mark.parametrize("text", [
+    "Salto: 1. Mia Vost, 2. Leo Zell, 3. Ava Quin\n30 metri: 1. Theo Marn, 2. Emma Tarn, 3. Noah Reed",
+    "DÍA DEL DEPORTE\nRelevos: 1. Mia, 2. Leo, 3. Ava\nSalto: 1. Theo, 2. Emma, 3. Noah",
+    "Sack race: 1) Mia, 2) Leo, 3) Ava\nRelay: 1) Theo, 2) Emma, 3) Noah",
+    "Weitsprung: 1. Mia, 2. Leo, 3. Ava\n30-m-Lauf: 1. Theo, 2. Emma, 3. Noah",
+])
+def test_who_came_first_and_second_are_children(text: str) -> None:
+    made = [child.practice for child in read_roster(text).children]
+    assert made == ["Mia", "Leo", "Ava", "Theo", "Emma", "Noah"]
+
+
+def test_what_a_child_wants_first_and_second_is_no_child_in_silence() -> None:
+    text = ("Xamim Vost: 1. Schach, 2. Malen, 3. Chor\nThouga Zell: 1. Turnen, 2. Geige, 3. Laufen\n"
+            "Berol Quin: 1. Singen, 2. Kochen, 3. Hockey")
+    with pytest.raises(RosterError, match="Malen"):
+        read_roster(text)

@@ -48,6 +48,7 @@ _PARTS = pattern(rf"\s*[,;，、+&/]\s*(?:(?:{AND})\s+)?|\s+(?P<and>{AND})\s+")
 _COMMA = pattern(r"[,;，、]")
 _INITIAL = pattern(r"\s[^\W\d_]\.$")
 _COUNT = pattern(r"\d{1,2}\s?[:=–—-]\s+(?=[^\W\d_])")
+_PLACE = pattern(r"(\d{1,2})[.)]\s*([^\W\d_].*)")
 _BRACKETS = pattern(r"[(\[][^()\[\]]*[)\]]")
 _ASIDE = pattern(r"\s[-–—]\s|,")
 _BETWEEN = pattern(r"[\s:/]+")
@@ -85,6 +86,7 @@ def from_labelled_groups(lines: Sequence[Line]) -> list[Line]:
         return _below_heads(lines)
     empty = {at: _Group(head.label, ()) for at, head in heads.items() if _names_nobody(head)}
     found = {at: group for at, head in heads.items() if at not in empty and (group := _group(head))}
+    found = {} if any(_PLACE.match(head.rest) for head in heads.values()) and _may_be_choices(found) else found
     told = _told(found) if len(found) > 1 else {}
     told |= empty if told else {}
     filled = [at for at, line in enumerate(lines) if any(map(is_letter, line.text))]
@@ -94,6 +96,16 @@ def from_labelled_groups(lines: Sequence[Line]) -> list[Line]:
     titles = _titles(lines, filled, told)
     return [each for at, line in enumerate(lines) for each in (
         _apart(line, told[at]) if at in told else (line.heading(line.text) if at in titles else line,))]
+
+
+def _may_be_choices(found: Mapping[int, _Group]) -> bool:
+    """Say whether what is counted behind labels may be what a child wants first and second: no name known there.
+
+    A label that has a figure or a small word is no child: ``30 m run: 1. Mira, 2. Leo``.
+    """
+    names = [name for group in found.values() for name in group.names]
+    return given_share(names) < _HALF and not any(
+        _is_a_phrase(group.label) or any(map(str.isdigit, group.label)) for group in found.values())
 
 
 def _surely(found: Mapping[int, _Group], empty: dict[int, _Group], filled: Sequence[int]) -> dict[int, _Group]:
@@ -205,7 +217,14 @@ def names_told(text: str) -> tuple[str, ...]:
 
 
 def _between_signs(text: str) -> tuple[str, ...]:
-    return tuple(_names(_without_stop(text)))
+    return _without_places(tuple(_names(_without_stop(text))))
+
+
+def _without_places(names: tuple[str, ...]) -> tuple[str, ...]:
+    """Return names without the places that are counted before them: ``1. Mira, 2. Leo``."""
+    placed = [match for name in names if (match := _PLACE.match(name))]
+    counted = len(placed) == len(names) and [int(match[1]) for match in placed] == [*range(1, len(names) + 1)]
+    return tuple(match[2] for match in placed) if counted else names
 
 
 def _are_all_names(names: Sequence[str], least: float = _MOST_WHOLE) -> bool:

@@ -48,6 +48,7 @@ from namewright.roster.group_lines import counted_titles
 from namewright.roster.grown_up_rows import grown_up_rows
 from namewright.roster.headers import header_roles, titles_for
 from namewright.roster.hours import without_hours
+from namewright.roster.index_pages import from_an_index
 from namewright.roster.jobs_below import without_jobs
 from namewright.roster.judge import Judge
 from namewright.roster.kin import from_kin
@@ -101,7 +102,7 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
     typed, inside = from_records(lines), list[Aside]()
     if typed is None:
         bare, inside = from_a_folder_tree(from_a_chat(unwrapped(lines), lines))
-        bare = from_a_photo(from_spoken_signs(bare))
+        bare = from_a_photo(from_an_index(from_spoken_signs(bare)))
         typed = from_address_labels(from_a_form(from_file_names(from_a_program(from_cell_lines(bare)))))
     typed, jobs = without_jobs(typed)
     found, pages = without_form_letters(from_a_cast(typed))
