@@ -218,3 +218,10 @@ def test_a_job_before_a_name_is_no_child(line: str) -> None:
 def test_small_words_before_and_somebody_elses_name_behind_are_not_practised(line: str, name: str) -> None:
     children = read_roster(f"Emma\nMia\n{line}\nBo").children
     assert [child.practice for child in children] == ["Emma", "Mia", name, "Bo"]
+
+
+@pytest.mark.parametrize("state", ["present", "anwesend", "présente", "ausente", "assente"])
+def test_a_small_word_for_who_is_here_is_no_family_name(state: str) -> None:
+    """Leo was of the family Present."""
+    child = read_roster(f"Mia absent\nLeo {state}\nAva absent").children[1]
+    assert (child.practice, child.family) == ("Leo", "")

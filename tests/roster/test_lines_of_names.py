@@ -67,4 +67,5 @@ def test_given_names_alone_are_children_with_nothing_but_spaces_between() -> Non
     """Leo was a middle name, and Ava the family's."""
     assert _names("Mia Leo Ava\nOtis Nora Emil\nHugo Ines Paul") == [
         "Mia", "Leo", "Ava", "Otis", "Nora", "Emil", "Hugo", "Ines", "Paul"]
+    assert len(_names("Table 1 Table 2 Table 3\nMia Leo Ava\nOtis Nora Emil")) == 6
     assert _names("Mia Rose Vost\nLeo Otis Tarn\nAva Nora Elm") == ["Mia", "Leo", "Ava"]

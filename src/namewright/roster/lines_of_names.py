@@ -33,8 +33,9 @@ _SEVERAL, _MANY = 3, 4  # names in a line on the average: a pair may be family a
 
 def from_lines_of_names(lines: Sequence[Line]) -> list[Line]:
     """Return a line for each child, or the lines as they are where not surely all hold several."""
-    if _SIGNS.isdisjoint("".join([line.text for line in lines])):
-        return _without_signs(lines)
+    text = "\n".join([line.text.strip() for line in lines])
+    if _SIGNS.isdisjoint(text):
+        return list(lines) if any(sign in text for sign in _COLUMNS) else _without_signs(lines)
     filled = [at for at, line in enumerate(lines) if any(map(is_letter, line.text))]
     rows = {at: row for at in filled if len(row := _row(lines[at].text)) > 1}
     above = [at for at in filled if at < min(rows, default=0)]
@@ -46,14 +47,25 @@ def from_lines_of_names(lines: Sequence[Line]) -> list[Line]:
 
 
 def _without_signs(lines: Sequence[Line]) -> list[Line]:
-    """Return a line for each child of lines with given names alone, three or more in each: ``Mia Leo Ava``."""
+    """Return a line for each child of lines with given names alone, three or more in each: ``Mia Leo Ava``.
+
+    Three lines are needed, or two below a title.
+    """
     words = {at: line.text.split() for at, line in enumerate(lines) if line.text.strip()}
-    if len(words) < _SEVERAL or any(len(row) < _SEVERAL for row in words.values()):
+    rows = {at: row for at, row in words.items() if _are_given_names(row)}
+    above = [at for at in words if at < min(rows, default=0)]
+    alone = len(rows) + len(above) == len(words) and len(above) <= _MOST_TITLES
+    if not alone or len(rows) < (_LEAST_ROWS if above else _SEVERAL):
         return list(lines)
-    leans = [lean(word) if is_given(word) else -1 for row in words.values() for word in row]
-    if min(leans) < 0 or share(each > 0 for each in leans) < _MOST:
-        return list(lines)
-    return [each for at, line in enumerate(lines) for each in (map(line.part, words[at]) if at in words else (line,))]
+    return [each for at, line in enumerate(lines) for each in (map(line.part, rows[at]) if at in rows else (line,))]
+
+
+def _are_given_names(words: Sequence[str]) -> bool:
+    """Say whether there are three words or more, and all are given names, hardly one a family's as often."""
+    if len(words) < _SEVERAL or not all(map(is_given, words)):
+        return False
+    leans = list(map(lean, words))
+    return min(leans) >= 0 and share(each > 0 for each in leans) >= _MOSTLY
 
 
 def _row(text: str) -> tuple[str, ...]:

@@ -251,7 +251,8 @@ REMARKS = word_set("""
     female, m, f, monday, tuesday, wednesday, thursday, friday, tue, tues, wed, thu, thurs, fri, lunes, martes,
     miercoles, jueves, viernes, bus, allergy, allergies, glasses, sibling, brother, sister, hermano, hermana,
     withdrawn, transferred, student, spanish, english, mandarin, arabic, french, vietnamese, bilingual, espanol,
-    ingles, yes, alergia, alergias, too, also, auch, tambien, aussi, anche, tambem""")
+    ingles, yes, alergia, alergias, present, presente, anwesend, abwesend, assente, absente, malade,
+    too, also, auch, tambien, aussi, anche, tambem""")
 """Words beside a name (in brackets, behind a dash or in a column) that are about the child and are not a name."""
 
 CODES = REMARKS | word_set("nino, nina, el, ella, si, h")
