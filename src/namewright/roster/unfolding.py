@@ -29,6 +29,7 @@ from namewright.roster.chats import from_a_chat
 from namewright.roster.child_columns import doubted, from_child_columns
 from namewright.roster.classes_beside import from_classes_beside
 from namewright.roster.columns import DELIMITERS, WIDE_SPACE, Row, Table, join_cells, lay_out, split_cells
+from namewright.roster.copied_pages import without_copied_pages
 from namewright.roster.corrected import from_corrections
 from namewright.roster.counted import from_counted
 from namewright.roster.cut_short import plain_spellings
@@ -102,7 +103,8 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
     typed, inside = from_records(lines), list[Aside]()
     if typed is None:
         bare, inside = from_a_folder_tree(from_a_chat(unwrapped(lines), lines))
-        bare = from_a_photo(from_an_index(from_spoken_signs(bare)))
+        bare, copied = without_copied_pages(bare)
+        inside, bare = [*inside, *copied], from_a_photo(from_an_index(from_spoken_signs(bare)))
         typed = from_address_labels(from_a_form(from_file_names(from_a_program(from_cell_lines(bare)))))
     typed, jobs = without_jobs(typed)
     found, pages = without_form_letters(from_a_cast(typed))
