@@ -151,3 +151,9 @@ def test_one_shouted_line_is_asked_about() -> None:
 def test_names_in_capitals_below_others_are_children() -> None:
     roster = read_roster("Mira Vost\nANNA VOST\nTheo Brandt\nLUZ DE LA CRUZ\nLena Weiss\nEMMA STONE")
     assert len(roster.children) == 6
+
+
+def test_a_new_child_between_stars_is_nothing_said_of_the_one_above() -> None:
+    """Two children were left out: a star opens a line about a child, too."""
+    roster = read_roster("Ada Gin\nMia Tarn MOVED\n*new* Agnes Brae\nOtis Duff (starts Monday)\n*neu* Katja Quorne")
+    assert [child.practice for child in roster.children] == ["Ada", "Mia", "Agnes", "Otis", "Katja"]

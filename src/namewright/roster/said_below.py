@@ -132,7 +132,8 @@ def _may_be_whole(text: str) -> bool:
 def _set_in_below(texts: Sequence[str]) -> list[_Block]:
     """Return the names with lines below them that are set in, or have a bullet: words in small letters."""
     found = {at: _Said("", match[1]) for at, text in enumerate(texts)
-             if (match := _SET_IN.fullmatch(text)) and any(map(is_letter, text)) and not NAME_LABEL.match(text)}
+             if (match := _SET_IN.fullmatch(text)) and any(map(is_letter, text)) and not NAME_LABEL.match(text)
+             and not _is_a_state_before_a_name(match[1])}
     blocks = list(_blocks(texts, found))
     words = [said.words for block in blocks for said in block.below.values()]
     if len(blocks) < _FEW or len(words) < len(found) or share(map(begins_small, words)) < _NEARLY_ALL:
@@ -142,6 +143,12 @@ def _set_in_below(texts: Sequence[str]) -> list[_Block]:
         return []
     return [block._replace(below={at: said._replace(names=opens_with_given(said.words))
                                   for at, said in block.below.items()}) for block in blocks]
+
+
+def _is_a_state_before_a_name(words: str) -> bool:
+    """Say whether a star is no bullet of a line about the child above: ``*new* Mira Vost``."""
+    first, _, rest = words.partition(" ")
+    return is_state(first.strip("*_!:")) and bool(rest) and is_titled(rest)
 
 
 def _shouted_below(texts: Sequence[str]) -> list[_Block]:
