@@ -272,3 +272,11 @@ def test_unknown_words_over_the_few_bullets_of_each_group_are_no_children() -> N
     groups = "Roter Tisch\no {}\nFolie 1\n\nBlauer Tisch\no {}\no {}\no {}\n2\n\nGrüner Tisch\no {}\nFolie 3"
     read = read_roster(title + groups.format(*names))
     assert [child.practice for child in read.children] == [name.split()[0] for name in names]
+
+
+@pytest.mark.parametrize("title", ["Piscine", "Schwimmen", "Nuoto"])
+def test_a_word_nobody_knows_apart_over_groups_that_adults_lead_is_asked_about(title: str) -> None:
+    """Piscine was a child, for one group was told without a colon."""
+    roster = read_roster(f"{title}\n\nGroupe 1 – M. Dörk\nRaimdla\nMeithter\nNyunva\nGroupe 2 – Mme Xial\nZeth\nRouryu")
+    assert roster.lines[0].outcome is Outcome.LEFT_OUT
+    assert [child.practice for child in roster.children] == ["Raimdla", "Meithter", "Nyunva", "Zeth", "Rouryu"]

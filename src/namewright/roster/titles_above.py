@@ -21,7 +21,7 @@ from namewright.roster.beside import BULLETS, strip_numbering
 from namewright.roster.care_words import CARE
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.heading_words import ARTICLES, HEADING_WORDS, LEVELS, LISTS, PLACES
-from namewright.roster.headings import opens_as_class
+from namewright.roster.headings import heading_reason, opens_as_class
 from namewright.roster.judge import ASIDE, is_title
 from namewright.roster.known import is_given, is_known, opens_with_given
 from namewright.roster.name_order import BOTH_BY_COMMA
@@ -68,13 +68,18 @@ def titles_above(lines: Sequence[str], delimiter: str = "", *, below: bool = Fal
 
 
 def _over_groups(lines: Sequence[str]) -> Iterator[int]:
-    """Yield a line of no known name that stands apart over groups, each under words that end in a colon."""
+    """Yield a line of no known name that stands apart over groups, under headings or words that end in a colon."""
     filled = [at for at, line in enumerate(lines) if any(map(is_letter, line))]
-    heads = [at for at in filled if lines[at].rstrip().endswith(":")]
-    if len(heads) >= _PAIR and filled[1] == heads[0] > filled[0] + 1:
-        first = lines[filled[0]]
-        if not (NAME_LABEL.match(first) or is_title(first) or opens_with_given(strip_numbering(first))):
-            yield filled[0]
+    if len(filled) <= _PAIR or filled[1] == filled[0] + 1 or not _heads(lines[filled[1]]):
+        return
+    first = lines[filled[0]]
+    if any(_heads(lines[at]) for at in filled[_PAIR:]) and not (
+            NAME_LABEL.match(first) or is_title(first) or opens_with_given(strip_numbering(first))):
+        yield filled[0]
+
+
+def _heads(line: str) -> bool:
+    return line.rstrip().endswith(":") or heading_reason(line) is not None
 
 
 def _over_one_line(lines: Sequence[str]) -> Iterator[int]:
