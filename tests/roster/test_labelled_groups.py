@@ -189,3 +189,16 @@ def test_what_a_child_wants_first_and_second_is_no_child_in_silence() -> None:
             "Berol Quin: 1. Singen, 2. Kochen, 3. Hockey")
     with pytest.raises(RosterError, match="Malen"):
         read_roster(text)
+
+
+@pytest.mark.parametrize("text", [
+    "Mia: 1. Leo, 2. Ava, 3. Bo\nLeo: 1. Mia, 2. Bo\nAva: 1. Leo, 2. Mia",
+    "Mia Vost: 1. Chess, 2. Art, 3. Choir\nLeo Zell: 1. Swimming, 2. Dance, 3. Drums\nAva Quin: 1. Art, 2. Chess",
+])
+def test_what_a_known_child_wants_is_beside_it(text: str) -> None:
+    assert [child.practice for child in read_roster(text).children] == ["Mia", "Leo", "Ava"]
+
+
+def test_two_of_names_on_no_list_are_parted_behind_what_is_no_child() -> None:
+    text = "Long jump: 1. Irbril, 2. Gaithomne\n30 m run: 1. Shouron, 2. Tanron\nRelay: 1. Thyl"
+    assert made(text) == ["Irbril", "Gaithomne", "Shouron", "Tanron", "Thyl"]

@@ -86,8 +86,12 @@ def from_labelled_groups(lines: Sequence[Line]) -> list[Line]:
         return _below_heads(lines)
     empty = {at: _Group(head.label, ()) for at, head in heads.items() if _names_nobody(head)}
     found = {at: group for at, head in heads.items() if at not in empty and (group := _group(head))}
-    found = {} if any(_PLACE.match(head.rest) for head in heads.values()) and _may_be_choices(found) else found
-    told = _told(found) if len(found) > 1 else {}
+    if wishes := _wishes(heads):
+        return [line.without(heads[at].rest, heads[at].label) if at in wishes else line
+                for at, line in enumerate(lines)]
+    placed = len(found) > 1 and all(_PLACE.match(heads[at].rest) for at in found)
+    found = {} if placed and _may_be_choices(found) else found
+    told = found if placed else _told(found) if len(found) > 1 else {}
     told |= empty if told else {}
     filled = [at for at, line in enumerate(lines) if any(map(is_letter, line.text))]
     told = told if len(told) >= max(2, _HALF * len(filled)) else {}
@@ -98,11 +102,24 @@ def from_labelled_groups(lines: Sequence[Line]) -> list[Line]:
         _apart(line, told[at]) if at in told else (line.heading(line.text) if at in titles else line,))]
 
 
+def _wishes(heads: Mapping[int, _Head]) -> frozenset[int]:
+    """Return the lines of known children with what, or whom of the class, they want first: ``Mia: 1. Leo, 2. Ava``."""
+    counted = {at: head for at, head in heads.items() if _PLACE.match(head.rest)}
+    labels = [head.label for head in counted.values()]
+    if len(counted) < max(_FEW_GROUPS, _MOSTLY * len(heads)) or share(map(opens_with_given, labels)) < _MOSTLY:
+        return frozenset()
+    wanted = [name for head in counted.values() for name in _between_signs(head.rest)]
+    own = share(fold(name) in set(map(fold, labels)) for name in wanted) >= _HALF
+    return frozenset(counted) if own or given_share(wanted) < _HALF else frozenset()
+
+
 def _may_be_choices(found: Mapping[int, _Group]) -> bool:
     """Say whether what is counted behind labels may be what a child wants first and second: no name known there.
 
-    A label that has a figure or a small word is no child: ``30 m run: 1. Mira, 2. Leo``.
+    A label that has a figure or a small word is no child: ``30 m run: 1. Mira, 2. Leo``; a known name may be one.
     """
+    if any(opens_with_given(group.label) for group in found.values()):
+        return True
     names = [name for group in found.values() for name in group.names]
     return given_share(names) < _HALF and not any(
         _is_a_phrase(group.label) or any(map(str.isdigit, group.label)) for group in found.values())

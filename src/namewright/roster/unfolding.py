@@ -20,6 +20,7 @@ from namewright.names.clusters import is_letter
 from namewright.roster.across import from_names_across
 from namewright.roster.address_lines import from_address_labels
 from namewright.roster.alike import from_a_program, without_counts, without_shared
+from namewright.roster.arrows import from_arrows
 from namewright.roster.beside import strip_numbering
 from namewright.roster.birthdays import from_birthdays, without_days_below
 from namewright.roster.buddy_lists import from_buddy_lists
@@ -32,6 +33,7 @@ from namewright.roster.columns import DELIMITERS, WIDE_SPACE, Row, Table, join_c
 from namewright.roster.copied_pages import without_copied_pages
 from namewright.roster.corrected import from_corrections
 from namewright.roster.counted import from_counted
+from namewright.roster.counted_blocks import from_counted_blocks
 from namewright.roster.cut_short import plain_spellings
 from namewright.roster.dashed import from_dashed_families
 from namewright.roster.dated import from_dated_lines
@@ -73,6 +75,7 @@ from namewright.roster.short_pairs import from_short_pairs
 from namewright.roster.shouted import without_shouted
 from namewright.roster.siblings import from_siblings
 from namewright.roster.signed import signed_lines
+from namewright.roster.spelt_in_parts import from_parts
 from namewright.roster.spoken_signs import from_spoken_signs
 from namewright.roster.stacked import from_stacked_columns
 from namewright.roster.titles_above import titles_above
@@ -104,14 +107,15 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
     if typed is None:
         bare, inside = from_a_folder_tree(from_a_chat(unwrapped(lines), lines))
         bare, copied = without_copied_pages(bare)
-        inside, bare = [*inside, *copied], from_a_photo(from_an_index(from_spoken_signs(bare)))
+        inside, bare = [*inside, *copied], from_an_index(from_spoken_signs(bare))
+        bare = from_a_photo(from_arrows(from_parts(bare)))
         typed = from_address_labels(from_a_form(from_file_names(from_a_program(from_cell_lines(bare)))))
     typed, jobs = without_jobs(typed)
     found, pages = without_form_letters(from_a_cast(typed))
     found, below = without_said_below(_from_pages(found))
     found, days = without_days_below(found)
     found = from_families(from_corrections(without_grown_ups(found)))
-    found = from_dashed_families(from_counted(from_birthdays(found)))
+    found = from_dashed_families(from_counted_blocks(from_counted(from_birthdays(found))))
     found, pairs = from_buddy_lists(from_siblings(from_short_pairs(found)))
     found, day = from_a_day_plan(found)
     found, told = _without_asides(from_a_telling(_counted_told(found)))

@@ -1,0 +1,59 @@
+"""What comes next for each child behind an arrow, ``Mira Vost → Oak Hill School``: the name alone is the child's.
+
+Schools, rooms and buses come again from line to line and children do not, so a word for a class or a school there heads
+nothing. Out of scope: arrows to names, as of wishes and groups, and one dash or colon for all (``alike``, ``beside``).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+
+from namewright.names.clusters import is_letter
+from namewright.patterns import pattern
+from namewright.roster.beside import strip_numbering
+from namewright.roster.known import opens_with_given
+from namewright.roster.pasted import Line
+from namewright.roster.several import is_titled_name, may_be_a_name
+from namewright.roster.shares import given_share, share
+from namewright.roster.sure_groups import is_a_job
+from namewright.roster.vocabulary import fold
+
+_SIGNS = ("→", "⇒", "->", "=>")
+_ARROW = pattern(r"([^→⇒>:;|\t\d]{2,60}?)\s*(?:→|⇒|->|=>)\s*([^→⇒>;|\t]{1,60})")
+_FRAMED = pattern(r"\s*(?:\*+|=+|~+|_+|-+)\s*[^\W\d_].*[*=~_-]\s*")
+_FEWEST, _MOSTLY = 4, 0.8
+_AGAIN, _NAMED = 0.6, 0.3
+
+
+def from_arrows(lines: Sequence[Line]) -> list[Line]:
+    """Return the names before arrows, where most lines have one and what stands behind them comes again."""
+    if sum(any(sign in line.text for sign in _SIGNS) for line in lines) < _FEWEST:
+        return list(lines)
+    filled = [at for at, line in enumerate(lines) if any(map(is_letter, line.text))]
+    found = {at: (match[1].strip(), match[2].strip()) for at in filled
+             if (match := _ARROW.fullmatch(strip_numbering(lines[at].text).strip()))}
+    names, others = [name for name, _ in found.values()], [fold(other) for _, other in found.values()]
+    if len(found) < max(_FEWEST, _MOSTLY * len(filled)) or not _are_children(names, others):
+        return list(lines)
+    return names_alone(lines, found)
+
+
+def names_alone(lines: Sequence[Line], found: Mapping[int, tuple[str, str]]) -> list[Line]:
+    """Return lines with the name of each that has something beside it, and a first one apart from these as a heading.
+
+    A known given name there is a child of whom nothing is said.
+    """
+    first = next((at for at, line in enumerate(lines) if line.text.strip()), 0)
+    text = lines[first].text if lines else ""
+    apart = first not in found and (_FRAMED.fullmatch(text) or not any(
+        line.text.strip() for line in lines[first + 1 : first + 2])) and not opens_with_given(text.strip(" *_=#-~"))
+    return [line.without(found[at][1], found[at][0]) if at in found else (
+        line.heading(line.text.strip(" *_=#-~")) if apart and at == first else line) for at, line in enumerate(lines)]
+
+
+def _are_children(names: Sequence[str], others: Sequence[str]) -> bool:
+    """Say whether names stand on one side, each once, and on the other what is no name and comes again."""
+    once = set(map(fold, names))
+    named = share(is_titled_name(name) and may_be_a_name(name.replace(",", " ")) for name in names) >= _MOSTLY
+    return (len(once) == len(names) and len(set(others)) <= _AGAIN * len(others) and once.isdisjoint(others)
+            and named and given_share(others) <= _NAMED and not any(map(is_a_job, names)))

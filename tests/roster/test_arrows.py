@@ -1,0 +1,40 @@
+"""What comes next for each child behind an arrow is no child and heads nothing."""
+
+from __future__ import annotations
+
+import pytest
+
+from namewright.roster.arrows import from_arrows
+from namewright.roster.children import Outcome
+from namewright.roster.parsing import read_roster
+from namewright.roster.pasted import Line
+
+
+@pytest.mark.parametrize(("schools", "sign"), [
+    (("Oak Hill School", "Mill Road Primary"), "→"), (("École du Parc", "École Jean Moulin"), "->"),
+    (("CEIP El Prado", "Colegio Santa Clara"), "⇒"), (("Lindenschule", "Grundschule Am Berg"), "=>"),
+])
+@pytest.mark.parametrize("names", [
+    ("Mia V.", "Leo Z.", "Ava Q.", "Noah M.", "Theo T."),
+    ("Xamim V.", "Berolt Z.", "Thouga Q.", "Quorrik M.", "Zandelle T."),
+])
+def test_each_line_is_a_child(names: tuple[str, ...], schools: tuple[str, str], sign: str) -> None:
+    text = "\n".join(f"{name} {sign} {schools[at % 2]}" for at, name in enumerate(names))
+    assert [child.practice for child in read_roster(text).children] == [name[:-3] for name in names]
+
+
+def test_a_title_that_stands_apart_is_no_child() -> None:
+    text = "** Orientation CP **\n" + "\n".join(f"{name} → École du Parc" for name in ("Xamim", "Berolt", "Thou", "Qu"))
+    roster = read_roster(text)
+    assert roster.lines[0].outcome is Outcome.HEADING
+    assert [child.practice for child in roster.children] == ["Xamim", "Berolt", "Thou", "Qu"]
+
+
+@pytest.mark.parametrize("text", [
+    "Mia → Leo\nLeo → Mia\nAva → Noah\nNoah → Ava",  # wishes
+    "Lights → Mia\nDoor → Leo\nPlants → Mia\nBoard → Leo",  # jobs
+    "Monday → Room 4\nMonday → Room 5\nMonday → Room 4\nMonday → Room 5",  # nothing there comes once
+])
+def test_other_arrows_stay_as_they_are(text: str) -> None:
+    lines = [Line(line, at) for at, line in enumerate(text.splitlines())]
+    assert from_arrows(lines) == lines
