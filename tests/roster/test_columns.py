@@ -220,3 +220,10 @@ def test_a_first_child_who_was_away_is_no_title(state: str, sign: str) -> None:
     roster = read_roster("\n".join(map(sign.join, rows)))
     assert [child.practice for child in roster.children][-4:] == ["Mira", "Vemka", "Leo", "Ida"]
     assert roster.lines[0].outcome in (Outcome.CHILD, Outcome.LEFT_OUT)
+
+
+def test_figures_among_words_in_small_letters_make_no_column_of_names() -> None:
+    told = ("VASPR 1/2; boletim em falta", "VASPR 2/2; em dia", "VASPR 1/2; DTPa 0/2; em dia")
+    names = ("Xamim Vosthelian", "Berolt Zellumi", "Thouga Quinthar", "Quorrik Marnov", "Zandelle Tarnu", "Vexil Dolt")
+    roster = read_roster("\n".join(f"{name}; {told[at % 3]}" for at, name in enumerate(names)))
+    assert [child.practice for child in roster.children] == [name.split()[0] for name in names]

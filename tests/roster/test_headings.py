@@ -266,3 +266,11 @@ def test_what_a_child_with_an_initial_has_from_school_is_no_class(line: str) -> 
     """The child was a heading, for the line ends in a place."""
     roster = read_roster(f"Mira V. = pirate\nOtis H. = witch\n{line}")
     assert [child.practice for child in roster.children] == ["Mira", "Otis", "Xobrel"]
+
+
+def test_a_day_of_something_is_asked_about_though_a_girl_has_that_name() -> None:
+    for title in ("Día del deporte", "Dia do desporto – resultados", "Día de la paz"):
+        made = [child.practice for child in read_roster(f"{title}\nMia Vost\nLeo Zell\nAva Quin").children]
+        assert made == ["Mia", "Leo", "Ava"]
+    made = [child.practice for child in read_roster("Dia da Silva\nMia Vost\nLeo Zell").children]
+    assert made == ["Dia", "Mia", "Leo"]

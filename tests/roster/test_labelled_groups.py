@@ -202,3 +202,8 @@ def test_what_a_known_child_wants_is_beside_it(text: str) -> None:
 def test_two_of_names_on_no_list_are_parted_behind_what_is_no_child() -> None:
     text = "Long jump: 1. Irbril, 2. Gaithomne\n30 m run: 1. Shouron, 2. Tanron\nRelay: 1. Thyl"
     assert made(text) == ["Irbril", "Gaithomne", "Shouron", "Tanron", "Thyl"]
+
+
+def test_one_alone_behind_each_place_is_a_child() -> None:
+    text = "FESTA DELLO SPORT – RISULTATI\nSalto: 1. Mia Vost\n30 metri: 1. Leo Zell\nCorsa nei sacchi: 1. Ava Quin"
+    assert made(text) == ["Mia", "Leo", "Ava"]

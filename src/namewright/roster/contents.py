@@ -162,7 +162,7 @@ def judge(rows: Sequence[Sequence[str]], delimiter: str, wide: str) -> Judged:
     if names and all(len(columns[at].cells) > len(columns[names[0]].cells) for at in names[1:]) and len(names) > 2:
         names = names[1:]  # a cell for several rows: a group
     small = [at for at in names if share(not is_titled(cell) for cell in columns[at].cells
-                                          if any(map(is_letter, cell))) >= _NEARLY]
+                                          if any(map(is_letter, cell)) and not _has_figure(cell)) >= _NEARLY]
     if 0 < len(small) < len(names):  # no names beside some with capitals: mariposa, trae zumo
         names = [at for at in names if at not in small]
     names = _of_children(columns, names) or [at for at in names if not columns[at].repeats] or names

@@ -233,6 +233,8 @@ def perhaps_heading(text: str) -> Message | None:
     named = len(words) == 1 and words[0] in HEADING_WORDS and is_given(words[0])
     if named or (len(words) == 1 and words[0] in DAY_WORDS and may_be_a_child(bare)):  # Gita is a trip, and a girl
         return _perhaps(text)
+    if words[0] == "dia" and not begins_small(bare) and _is_of_what(strip_numbering(bare).split()[1:]):  # Dia do desporto, and Dia is a girl
+        return _perhaps(text)
     label = _LABEL.match(strip_numbering(text))
     if label and is_of_a_day(label[1]) and begins_small(strip_numbering(text)[label.end() :]):  # Lunch: pizza
         return _perhaps(text)
@@ -263,6 +265,12 @@ def perhaps_heading(text: str) -> Message | None:
     aside = fold(text[len(bare):].strip(" -–—|/,(")).split()
     led = len(words) == 1 and bool(aside) and aside[0].strip(".,") in TITLES
     return _perhaps(text) if led or _SCHOOL_YEAR.search(text) else None
+
+
+def _is_of_what(words: list[str]) -> bool:
+    """Say whether a small word of ours comes first and one that means something next: ``do desporto``, ``de la paz``."""
+    first, rest = fold(words[0]) if words else "", [word for word in words[1:] if fold(word) not in OF_THE]
+    return first in OF_THE and bool(rest) and all(map(begins_small, words))
 
 
 def _perhaps(text: str) -> Message:

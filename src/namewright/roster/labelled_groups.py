@@ -82,15 +82,15 @@ def from_labelled_groups(lines: Sequence[Line]) -> list[Line]:
     heads = {at: head for at, line in enumerate(lines) if (head := head_of(line.text)) and not heads_adults(line.text)}
     if not may_be_jobs([head.label for head in heads.values()]) and not any(
             _TIMED.match(head.label) or _CLOCK.search(head.label) or head.in_a_row or _PARTS.search(head.rest)
-            for head in heads.values()):
+            or _PLACE.match(head.rest) for head in heads.values()):
         return _below_heads(lines)
     empty = {at: _Group(head.label, ()) for at, head in heads.items() if _names_nobody(head)}
     found = {at: group for at, head in heads.items() if at not in empty and (group := _group(head))}
     if wishes := _wishes(heads):
         return [line.without(heads[at].rest, heads[at].label) if at in wishes else line
                 for at, line in enumerate(lines)]
-    placed = len(found) > 1 and all(_PLACE.match(heads[at].rest) for at in found)
-    found = {} if placed and _may_be_choices(found) else found
+    placed = _placed(heads, found)
+    found = ({} if _may_be_choices(placed) else placed) if placed else found
     told = found if placed else _told(found) if len(found) > 1 else {}
     told |= empty if told else {}
     filled = [at for at, line in enumerate(lines) if any(map(is_letter, line.text))]
@@ -113,6 +113,13 @@ def _wishes(heads: Mapping[int, _Head]) -> frozenset[int]:
     return frozenset(counted) if own or given_share(wanted) < _HALF else frozenset()
 
 
+def _placed(heads: Mapping[int, _Head], found: Mapping[int, _Group]) -> dict[int, _Group]:
+    """Return the groups that are counted, where nothing but a title with a dash above them is none."""
+    counted = {at: group for at, group in found.items() if _PLACE.match(heads[at].rest)}
+    alone = len(counted) >= _FEW_GROUPS and all(at in counted or at < min(counted) for at in heads)
+    return counted if alone else {}
+
+
 def _may_be_choices(found: Mapping[int, _Group]) -> bool:
     """Say whether what is counted behind labels may be what a child wants first and second: no name known there.
 
@@ -121,8 +128,9 @@ def _may_be_choices(found: Mapping[int, _Group]) -> bool:
     if any(opens_with_given(group.label) for group in found.values()):
         return True
     names = [name for group in found.values() for name in group.names]
-    return given_share(names) < _HALF and not any(
-        _is_a_phrase(group.label) or any(map(str.isdigit, group.label)) for group in found.values())
+    again = len(set(map(fold, names))) < len(names)
+    return given_share(names) < _HALF and (again or not any(
+        _is_a_phrase(group.label) or any(map(str.isdigit, group.label)) for group in found.values()))
 
 
 def _surely(found: Mapping[int, _Group], empty: dict[int, _Group], filled: Sequence[int]) -> dict[int, _Group]:
