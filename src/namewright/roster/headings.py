@@ -233,7 +233,8 @@ def perhaps_heading(text: str) -> Message | None:
     named = len(words) == 1 and words[0] in HEADING_WORDS and is_given(words[0])
     if named or (len(words) == 1 and words[0] in DAY_WORDS and may_be_a_child(bare)):  # Gita is a trip, and a girl
         return _perhaps(text)
-    if words[0] == "dia" and not begins_small(bare) and _is_of_what(strip_numbering(bare).split()[1:]):  # Dia do desporto, and Dia is a girl
+    rest = strip_numbering(bare).split()[1:]  # Dia do desporto, and Dia is a girl
+    if words[0] == "dia" and not begins_small(bare) and _is_of_what(rest):
         return _perhaps(text)
     label = _LABEL.match(strip_numbering(text))
     if label and is_of_a_day(label[1]) and begins_small(strip_numbering(text)[label.end() :]):  # Lunch: pizza
@@ -268,7 +269,7 @@ def perhaps_heading(text: str) -> Message | None:
 
 
 def _is_of_what(words: list[str]) -> bool:
-    """Say whether a small word of ours comes first and one that means something next: ``do desporto``, ``de la paz``."""
+    """Say whether a small word of ours comes first and one that tells of what next: ``do desporto``, ``de la paz``."""
     first, rest = fold(words[0]) if words else "", [word for word in words[1:] if fold(word) not in OF_THE]
     return first in OF_THE and bool(rest) and all(map(begins_small, words))
 
