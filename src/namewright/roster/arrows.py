@@ -27,7 +27,8 @@ _AGAIN, _NAMED = 0.6, 0.3
 
 def from_arrows(lines: Sequence[Line]) -> list[Line]:
     """Return the names before arrows, where most lines have one and what stands behind them comes again."""
-    if sum(any(sign in line.text for sign in _SIGNS) for line in lines) < _FEWEST:
+    text = "\n".join([line.text for line in lines])
+    if sum(map(text.count, _SIGNS)) < _FEWEST:
         return list(lines)
     filled = [at for at, line in enumerate(lines) if any(map(is_letter, line.text))]
     found = {at: (match[1].strip(), match[2].strip()) for at in filled

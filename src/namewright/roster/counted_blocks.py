@@ -26,7 +26,8 @@ _ONE = ("1.", "1)")
 
 def from_counted_blocks(lines: Sequence[Line]) -> list[Line]:
     """Return the lines with those over counts as headings, where each count has one."""
-    if sum(line.text.lstrip().startswith(_ONE) for line in lines) < _FEWEST:
+    text = "\n".join([line.text for line in lines])
+    if sum(map(text.count, _ONE)) < _FEWEST:
         return list(lines)
     filled = {at: line.text for at, line in enumerate(lines) if any(map(is_letter, line.text))}
     heads = _heads(filled)

@@ -26,7 +26,8 @@ _LONGEST = 400  # characters of a line
 
 def from_an_index(lines: Sequence[Line]) -> list[Line]:
     """Return the lines with the entries of an index apart, where lines hold two or more with their pages."""
-    if not any(sign in line.text for line in lines for sign in _SIGNS):
+    text = "\n".join([line.text for line in lines])
+    if not any(map(text.count, _SIGNS)):
         return list(lines)
     found = {at: entries for at, line in enumerate(lines) if (entries := _entries(line.text))}
     names = [name for entries in found.values() for name, _ in entries]

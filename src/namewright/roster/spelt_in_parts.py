@@ -22,7 +22,8 @@ _LONGEST = 120  # characters of a line
 
 def from_parts(lines: Sequence[Line]) -> list[Line]:
     """Return the lines with the names alone, where most lines have a name and its own letters in parts."""
-    if sum(any(cut in line.text for cut in _CUTS) for line in lines) < _FEWEST:
+    text = "\n".join([line.text for line in lines])
+    if sum(map(text.count, _CUTS)) < _FEWEST:
         return list(lines)
     filled = [at for at, line in enumerate(lines) if line.text.strip()]
     found = {at: told for at in filled if (told := _spelt(lines[at].text))}
