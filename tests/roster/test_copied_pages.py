@@ -51,3 +51,12 @@ def test_a_second_name_with_each_child_stays() -> None:
 def test_names_alone_stay(text: str) -> None:
     lines = [Line(line, at) for at, line in enumerate(text.split("\n"))]
     assert without_copied_pages(lines) == (lines, [])
+
+
+def test_a_child_between_states_that_come_again_is_not_said_of_another() -> None:
+    """Where a state was missing, the next child stood in its place and was left out."""
+    lines = ["Xobrel, mom of Lela", "At work", "Treip, mom of Daitrys", "Quorn, mom of Taithul", "Busy",
+             "Zivqu, mom of Nanwin",
+             "Omquil, mom of Birreir", "At work", "Vrexiu, mom of Treilker", "Aivnor, mom of Mirgem", "Busy",
+             "Nawe, mom of Vomzyn", "Harozq, mom of Xasdlin"]
+    assert len(read_roster("\n".join(lines)).children) == 9

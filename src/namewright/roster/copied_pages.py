@@ -116,6 +116,8 @@ def _with_names(texts: Sequence[str], kind: str, places: Sequence[int], size: in
         return None
     counts = Counter(texts[at] for other in others for at in other)
     said = {at for other in others for at in other if at <= last or counts[texts[at]] > 1 or "@" in texts[at]}
+    if kind == "again" and any(counts[texts[at]] == 1 and not _is_a_mark(texts[at]) for at in said):
+        return None  # a line that comes once may be a child between two states
     return _Page(names, frozenset(said))
 
 
@@ -134,6 +136,10 @@ def _come_again(texts: Sequence[str], other: Sequence[int], names: Sequence[int]
 def _are_known(texts: Sequence[str]) -> bool:
     """Say whether half of what is written on lines may be known names."""
     return share(is_titled(text) and opens_with_given(text) for text in set(texts)) >= _HALF
+
+
+def _is_a_mark(text: str) -> bool:
+    return bool(_ADDRESS.fullmatch(text) or _INITIALS.fullmatch(text))
 
 
 def _differ(texts: Sequence[str]) -> float:
