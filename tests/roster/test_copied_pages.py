@@ -47,6 +47,8 @@ def test_a_second_name_with_each_child_stays() -> None:
 
 
 @pytest.mark.parametrize("text", [
+    "\n".join(f"Birthday of {name}\n{day}\nAll day" for name, day in zip(
+        NAMES, ("1 April", "1 March", "20 April", "1 March"), strict=False)),
     "\n".join(NAMES), "Mia\nLeo\nMia\nTom\nMia\nAva\nMia\nBen", "Red\nMia\nLeo\nBlue\nAda\nBen\nRed\nNoah\nTilo"])
 def test_names_alone_stay(text: str) -> None:
     lines = [Line(line, at) for at, line in enumerate(text.split("\n"))]

@@ -106,7 +106,10 @@ def _with_names(texts: Sequence[str], kind: str, places: Sequence[int], size: in
     pairs = [(texts[name], texts[mark]) for name, mark in zip(names, places, strict=True)]
     told = kind != "again" and share(
         (_is_address_of if kind == "address" else _are_initials_of)(*pair) for pair in pairs) >= _NEARLY_ALL
-    alone = kind != "initials" and len(names) >= _ENOUGH and _differ([name for name, _ in pairs]) >= _ALL_BUT_A_TWIN
+    counts = Counter(texts)
+    alone = kind != "initials" and len(names) >= _ENOUGH and (
+        all(counts[name] == 1 for name, _ in pairs) if kind == "again" else
+        _differ([name for name, _ in pairs]) >= _ALL_BUT_A_TWIN)
     first, last = min(names[0], places[0]), max(names[-1], places[-1])
     others = [[at for at in range(place, last + size, size) if at < len(texts)]
               for place in range(first, first + size) if (place - names[0]) % size]
@@ -114,9 +117,9 @@ def _with_names(texts: Sequence[str], kind: str, places: Sequence[int], size: in
     plain = told or not any(map(_STRUCTURED.search, texts[first : last + 1]))
     if not (told or (alone and plain)) or not all(_come_again(texts, other, names, size, least) for other in others):
         return None
-    counts = Counter(texts[at] for other in others for at in other)
-    said = {at for other in others for at in other if at <= last or counts[texts[at]] > 1 or "@" in texts[at]}
-    if kind == "again" and any(counts[texts[at]] == 1 and not _is_a_mark(texts[at]) for at in said):
+    again = Counter(texts[at] for other in others for at in other)
+    said = {at for other in others for at in other if at <= last or again[texts[at]] > 1 or "@" in texts[at]}
+    if kind == "again" and any(again[texts[at]] == 1 and not _is_a_mark(texts[at]) for at in said):
         return None  # a line that comes once may be a child between two states
     return _Page(names, frozenset(said))
 
