@@ -82,6 +82,8 @@ _ROLE_WORDS = {
         lingua parlata a casa, lingua em casa, lingua falada em casa, idioma em casa, sprache des namens, lingua,
         lingua madre, lingua materna, lingua del nome, idioma do nome""",
     Role.OTHER: """
+        color, colour, favorite color, favourite colour, couleur, farbe, lieblingsfarbe, colore, animal, animale,
+        lieblingstier, food, comida, cibo,
         id, student id, student number, number, no, num, nr, #, n.o, n.º, nº, n°, email, e-mail, email address,
         phone, phone number, telephone, mobile, cell, birthday, birth date, birthdate, date of birth, dob, d.o.b,
         date, age, grade, grade level, class, room, homeroom, teacher, section, period, group, table, gender, sex,

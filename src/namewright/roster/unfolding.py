@@ -68,7 +68,9 @@ from namewright.roster.pasted import Line, unwrapped
 from namewright.roster.photos import from_a_photo
 from namewright.roster.prose import Aside, with_sentences, without_sentences
 from namewright.roster.records import from_records
+from namewright.roster.reports import from_reports
 from namewright.roster.said_below import without_said_below
+from namewright.roster.said_beside import from_said_beside
 from namewright.roster.seats import from_seats
 from namewright.roster.several import several_in_group
 from namewright.roster.short_pairs import from_short_pairs
@@ -105,9 +107,11 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
     """
     typed, inside = from_records(lines), list[Aside]()
     if typed is None:
-        bare, inside = from_a_folder_tree(from_a_chat(unwrapped(lines), lines))
+        bare, comments = from_reports(unwrapped(lines), lines)
+        bare, inside = from_a_folder_tree(from_a_chat(bare, lines))
         bare, copied = without_copied_pages(bare)
-        inside, bare = [*inside, *copied], from_an_index(from_spoken_signs(bare))
+        inside = [*comments, *inside, *copied]
+        bare = from_an_index(from_said_beside(from_spoken_signs(bare)))
         bare = from_a_photo(from_arrows(from_parts(bare)))
         typed = from_address_labels(from_a_form(from_file_names(from_a_program(from_cell_lines(bare)))))
     typed, jobs = without_jobs(typed)
